@@ -1,0 +1,58 @@
+"""Where an item is kept now: its mark. A mark is a place and may change; the number never does."""
+
+import re
+from dataclasses import dataclass
+
+from boxlore.core.errors import WrongUse
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """`Box 3 / Folder 12 / Item 4`, short `3/12/4`: the path from the outermost container inward.
+
+    `path` holds (kind, label) pairs, outermost first (kind: box, folder, album, sleeve, page);
+    `item` is the place in the innermost one, from 1, or 0 where none was given.
+    """
+
+    path: tuple[tuple[str, str], ...]
+    item: int = 0
+
+    @property
+    def long(self) -> str:
+        steps = [f"{kind.capitalize()} {label}" for kind, label in self.path]
+        return " / ".join([*steps, f"Item {self.item}"] if self.item else steps)
+
+    @property
+    def short(self) -> str:
+        labels = [label for _, label in self.path]
+        return "/".join([*labels, str(self.item)] if self.item else labels)
+
+    def __str__(self) -> str:
+        return self.long
+
+    def label(self, kind: str) -> str:
+        """The label of the container of that kind, or an empty string."""
+        return next((label for name, label in self.path if name == kind), "")
+
+
+_NUMBER = re.compile(r"[A-Z]{2,8}-[0-9]{4,}\Z")
+_LONG = re.compile(r"(box|folder|album|sleeve|page|item)\s+([^/]+)\Z", re.IGNORECASE)
+
+
+def looks_like_number(text: str) -> bool:
+    """Whether a text is shaped like an item's number (`TRA-0042`), in any case."""
+    return bool(_NUMBER.match(text.strip().upper()))
+
+
+def short_form(text: str) -> str:
+    """`Box 3 / Folder 12 / Item 4` or `3/12/4` → `3/12/4`. Raises WrongUse if it is neither."""
+    steps = [step.strip() for step in text.strip().split("/")]
+    labels = [match[2].strip() if (match := _LONG.match(step)) else step for step in steps]
+    if not all(labels):
+        raise WrongUse(f"“{text[:60]}” is no mark.", "Write it like 3/12/4 or Box 3 / Folder 12 / Item 4.")
+    return "/".join(labels)
+
+
+def number_text(prefix: str, series: str, count: int) -> str:
+    """The permanent number: prefix, series letter of this working copy, at least four digits."""
+    return f"{prefix}{series}-{count:04d}"

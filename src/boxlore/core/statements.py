@@ -1,0 +1,249 @@
+"""Statements: one thing that one source says about one field of one thing, in its own words.
+
+Rule kept: every change to anything is one append-only row. An item's number, a scan's file, a box's
+place on a shelf and a grandmother's story are all statements; everything else is computed from them.
+A statement is in force when it is neither replaced nor withdrawn. Times are UTC, ISO 8601 with
+milliseconds (`2026-11-25T10:15:30.250Z`); ids are UUIDs of version 7 (RFC 9562, 5.7).
+"""
+
+import unicodedata
+import uuid
+from dataclasses import dataclass
+from enum import StrEnum
+
+from boxlore.core.errors import WrongUse
+
+
+class Kind(StrEnum):
+    """What a statement can be about."""
+
+    COLLECTION = "collection"
+    ITEM = "item"
+    SCAN = "scan"
+    MARKER = "marker"
+    PERSON = "person"
+    EVENT = "event"
+    PLACE = "place"
+    SITTING = "sitting"
+    LOCATION = "location"
+    CONTAINER = "container"
+    RELATION = "relation"
+
+
+class Sure(StrEnum):
+    """How sure the source is. NOT_KNOWN: asked, and the source does not know (the words are empty)."""
+
+    SURE = "sure"
+    LIKELY = "likely"
+    GUESS = "guess"
+    NOT_KNOWN = "not-known"
+
+
+class Said(StrEnum):
+    """What kind of source says something, nearest to the event first."""
+
+    INSCRIPTION = "inscription"
+    DOCUMENT = "document"
+    NARRATOR = "narrator"
+    KEEPER = "keeper"
+    FILE = "file"
+
+
+SURENESS = {Sure.SURE: 3, Sure.LIKELY: 2, Sure.GUESS: 1, Sure.NOT_KNOWN: 0}
+NEARNESS = {Said.INSCRIPTION: 4, Said.DOCUMENT: 3, Said.NARRATOR: 2, Said.KEEPER: 1, Said.FILE: 0}
+
+
+@dataclass(frozen=True, slots=True)
+class Source:
+    """Who or what says it. `ref` is a person's id for a narrator, `recto` or `verso` for an
+    inscription, a short description for a document or a file, empty for the keeper."""
+
+    said: Said
+    ref: str = ""
+
+    def __str__(self) -> str:
+        return f"{self.said}:{self.ref}" if self.ref else str(self.said)
+
+
+KEEPER = Source(Said.KEEPER)
+
+
+def read_source(text: str) -> Source:
+    """`inscription:verso` → Source. Raises WrongUse for a kind of source that is not in `Said`."""
+    said, _, ref = text.strip().partition(":")
+    try:
+        return Source(Said(said.strip().lower() or Said.KEEPER), ref.strip())
+    except ValueError:
+        kinds = ", ".join(Said)
+        raise WrongUse(f"“{said[:40]}” is no kind of source.", f"Use one of: {kinds}.") from None
+
+
+@dataclass(frozen=True, slots=True)
+class Subject:
+    """The thing a statement is about."""
+
+    kind: Kind
+    id: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Statement:
+    """One row of the log. `audience` is text as `core.audience.read_audience` reads it.
+
+    `moment` counts monotonic milliseconds from the start of `sitting`; `replaces` is the id of the
+    statement that this one takes the place of, empty for a new one.
+    """
+
+    id: str
+    act: str
+    subject: Subject
+    field: str
+    words: str
+    language: str = ""
+    source: Source = KEEPER
+    sure: Sure = Sure.SURE
+    audience: str = "anyone"
+    sitting: str = ""
+    moment: int | None = None
+    recorded_at: str
+    by: str = ""
+    replaces: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """What we made of a statement's words, beside it and never instead of it.
+
+    `kind` is date, place, person or event; `value` a JSON object as text (a date's answer, a place
+    reading, `{"id": …}` of a person or event). `asks` is true while it needs an answer of the keeper;
+    an unconfirmed reading that asks is not used by any output.
+    """
+
+    kind: str
+    value: str
+    reader: str
+    settings: str = ""
+    asks: bool = False
+    confirmed: bool = False
+
+    @property
+    def usable(self) -> bool:
+        """Whether outputs may rest on it."""
+        return self.confirmed or not self.asks
+
+
+@dataclass(frozen=True, slots=True)
+class Field:
+    """One field: which kinds of thing have it, whether it gathers many, and how its words are read.
+
+    `told` fields are what somebody says; the others are how things are kept, written by the tasks.
+    """
+
+    name: str
+    kinds: tuple[Kind, ...]
+    label: str
+    many: bool = False
+    reads: str = ""
+    told: bool = True
+    audience: str = "anyone"
+
+
+def _field(name: str, kinds: str, label: str, **more: object) -> Field:
+    return Field(name, tuple(Kind(kind) for kind in kinds.split()), label, **more)  # type: ignore[arg-type]  # one row of FIELDS, spelled short
+
+
+_ANYTHING = "item person event place sitting container"
+
+FIELDS: dict[str, Field] = {
+    field.name: field
+    for field in (
+        # what is told of an item
+        _field("title", "item collection", "Title"),
+        _field("person", "item marker", "Who", many=True, reads="person"),
+        _field("named", "item", "Named, not shown", many=True, reads="person"),
+        _field("photographer", "item", "Photographer", many=True, reads="person"),
+        _field("date", "item event sitting", "When", reads="date"),
+        _field("place", "item event sitting", "Where", reads="place"),
+        _field("occasion", "item", "Occasion", reads="event"),
+        _field("story", "item person event place sitting", "Story", many=True),
+        _field("inscription", "item", "Written on it", many=True),
+        _field("process", "item", "Process"),
+        _field("rights", "item collection", "Rights"),
+        _field("care", "item", "Care note"),
+        _field(
+            "note", "item person event place sitting container", "Keeper's note", many=True, audience="keeper"
+        ),
+        _field("keyword", "item", "Keyword", many=True),
+        # what is told of people, events, places and sittings
+        _field("name", "person event place location", "Name", many=True),
+        _field("given", "person", "Given name"),
+        _field("family", "person", "Family name"),
+        _field("born_as", "person", "Born as"),
+        _field("married_as", "person", "Married as", many=True),
+        _field("nickname", "person", "Called", many=True),
+        _field("sex", "person", "Sex"),
+        _field("born", "person", "Born", reads="date"),
+        _field("born_at", "person", "Born at", reads="place"),
+        _field("died", "person", "Died", reads="date"),
+        _field("died_at", "person", "Died at", reads="place"),
+        _field("living", "person", "Living"),
+        _field("father", "person", "Father", reads="person"),
+        _field("mother", "person", "Mother", reads="person"),
+        _field("spouse", "person", "Married to", many=True, reads="person"),
+        _field("married", "person", "Married on", many=True, reads="date"),
+        _field("called_then", "place", "Called then", many=True),
+        _field("coordinates", "place", "Coordinates"),
+        _field("narrator", "sitting", "Narrator", many=True, reads="person"),
+        _field("interviewer", "sitting", "Interviewer"),
+        _field("agreement", "sitting", "Agreement"),
+        _field("consent", "person sitting", "Consent", many=True),
+        # how things are kept
+        _field("number", "item", "Number", told=False),
+        _field("kind", "item container location", "Kind", told=False),
+        _field("kept", "item", "Kept in", told=False),
+        _field("found_in", "item", "Found in", told=False),
+        _field("size", "item", "Size in mm", told=False),
+        _field("asked", "item", "To ask", many=True, told=False, audience="keeper"),
+        _field("set_aside", "item", "Set aside", told=False, audience="keeper"),
+        _field("file", "scan", "File", told=False),
+        _field("shows", "scan", "Shows", many=True, told=False),
+        _field("role", "scan", "Role", told=False),
+        _field("embedded", "scan", "Found in the file", told=False, audience="keeper"),
+        _field("scan", "marker", "Scan", told=False),
+        _field("area", "marker", "Where on the picture", told=False),
+        _field("label", "container", "Label", told=False),
+        _field("inside", "container location place", "Inside", told=False),
+        _field("link", "relation", "Relation", told=False),
+        _field("shown", "sitting", "Shown", many=True, told=False),
+        _field("recording", "sitting", "Recording", many=True, told=False),
+    )
+}
+"""Every field there is. A new field is one row here (and one in `core.crosswalk` if outputs carry it)."""
+
+
+def field_of(name: str, kind: Kind) -> Field:
+    """The field's row. Raises WrongUse if there is no such field for that kind of thing."""
+    field = FIELDS.get(name)
+    if field is None or kind not in field.kinds:
+        told = ", ".join(row.name for row in FIELDS.values() if row.told and kind in row.kinds)
+        raise WrongUse(f"There is no field “{name[:40]}” for a {kind}.", f"Fields that can be told: {told}.")
+    return field
+
+
+def uuid7(milliseconds: int, randomness: bytes) -> str:
+    """A version 7 UUID (RFC 9562, 5.7) from Unix milliseconds and 10 random bytes."""
+    value = (milliseconds & (1 << 48) - 1) << 80 | int.from_bytes(randomness[:10], "big")
+    value = value & ~(0xF << 76) | 0x7 << 76
+    value = value & ~(0x3 << 62) | 0x2 << 62
+    return str(uuid.UUID(int=value))
+
+
+_LETTERS = str.maketrans(
+    {"ł": "l", "ß": "ss", "ø": "o", "æ": "ae", "œ": "oe", "đ": "d", "ð": "d", "þ": "th", "ı": "i"}
+)
+
+
+def fold(words: str) -> str:
+    """Words as search sees them: case, accents and special letters folded (both sides are folded)."""
+    plain = unicodedata.normalize("NFKD", words.casefold())
+    return "".join(letter for letter in plain if not unicodedata.combining(letter)).translate(_LETTERS)
