@@ -1,0 +1,124 @@
+"""Writing files so that a power cut leaves the old file or the new one, never half of either.
+
+The new bytes go to a temporary name in the target's own folder, are flushed to the disk, take the
+target's name in one step, and the folder is flushed too (POSIX rename(2); `os.replace` elsewhere).
+"""
+
+import errno
+import os
+from collections.abc import Iterable, Iterator
+from contextlib import contextmanager, suppress
+from pathlib import Path
+from typing import BinaryIO
+
+from boxlore.core.errors import CouldNot
+
+PART = ".part"
+CHUNK = 1 << 20
+
+_SENTENCES = {
+    errno.ENOSPC: (
+        "The disk is full",
+        "Free some space, or choose another folder, and run the same command again.",
+    ),
+    errno.EDQUOT: ("Your share of the disk is used up", "Free some space and run the same command again."),
+    errno.EROFS: ("The disk can only be read", "Choose a folder on another disk."),
+    errno.EACCES: ("Writing is not allowed there", "Choose a folder that belongs to you."),
+    errno.EPERM: ("Writing is not allowed there", "Choose a folder that belongs to you."),
+    errno.ENOENT: ("There is no such file", "It may have been moved, or its disk is not plugged in."),
+}
+
+
+def could_not(error: OSError, path: Path) -> CouldNot:
+    """The sentence for an operating-system error met at `path`."""
+    problem, what_to_do = _SENTENCES.get(error.errno or 0, (error.strerror or str(error), ""))
+    return CouldNot(f"{problem}: {path}.", f"{what_to_do} Nothing was half-written.".strip())
+
+
+@contextmanager
+def replacing(target: Path) -> Iterator[BinaryIO]:
+    """A file to write to; it takes the name `target` only when the block ends without an error.
+
+    Raises CouldNot when the disk refuses; nothing is left behind then.
+    """
+    part = target.with_name(target.name + PART)
+    try:
+        target.parent.mkdir(parents=True, exist_ok=True)
+        with open(part, "wb") as out:
+            yield out
+            out.flush()
+            os.fsync(out.fileno())
+        os.replace(part, target)
+        flush_folder(target.parent)
+    except OSError as error:
+        _discard(part)
+        raise could_not(error, target) from error
+    except BaseException:
+        _discard(part)
+        raise
+
+
+def _discard(part: Path) -> None:
+    with suppress(OSError):
+        part.unlink()
+
+
+def flush_folder(folder: Path) -> None:
+    """Make a new name in a folder durable, where the system lets a folder be opened."""
+    try:
+        handle = os.open(folder, os.O_RDONLY)
+    except OSError:  # Windows does not open folders; its rename is durable by journal
+        return
+    try:
+        os.fsync(handle)
+    finally:
+        os.close(handle)
+
+
+def write_whole(target: Path, data: bytes) -> bool:
+    """Write `data`, unless the file holds just that already; says whether it wrote."""
+    if target.is_file() and target.stat().st_size == len(data) and target.read_bytes() == data:
+        return False
+    with replacing(target) as out:
+        out.write(data)
+    return True
+
+
+Piece = bytes | tuple[int, int]
+"""New bytes, or (offset, length) of a run of the source to be copied untouched."""
+
+
+def write_pieces(pieces: Iterable[Piece], source: BinaryIO, out: BinaryIO) -> None:
+    """Write the pieces in order; runs of the source go from file to file inside the kernel where it can."""
+    for piece in pieces:
+        if isinstance(piece, bytes):
+            out.write(piece)
+        else:
+            _copy_run(source, piece[0], piece[1], out)
+
+
+def _copy_run(source: BinaryIO, offset: int, length: int, out: BinaryIO) -> None:
+    out.flush()
+    send = getattr(os, "sendfile", None)
+    while length and send is not None:
+        try:
+            sent = send(out.fileno(), source.fileno(), offset, min(length, 1 << 30))
+        except OSError as error:
+            if error.errno in (errno.EINVAL, errno.ENOSYS, errno.ENOTSOCK, errno.EOPNOTSUPP):
+                break
+            raise
+        if sent == 0:
+            raise OSError(errno.EIO, "the source ended early")
+        offset, length = offset + sent, length - sent
+    if length:
+        source.seek(offset)
+        _copy_by_hand(source, length, out)
+
+
+def _copy_by_hand(source: BinaryIO, length: int, out: BinaryIO) -> None:
+    while length:
+        data = source.read(min(CHUNK, length))
+        if not data:
+            raise OSError(errno.EIO, "the source ended early")
+        out.write(data)
+        length -= len(data)
