@@ -1,0 +1,92 @@
+"""The house as DEVELOPERS.md draws it: imports point down only, and starting is light.
+
+Rules of our own (no outside source): a folder imports only the folders named for it below.
+"""
+
+import ast
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+SRC = Path(__file__).parents[2] / "src" / "boxlore"
+
+MAY_IMPORT = {
+    "core": set(),
+    "formats": {"core"},
+    "gazetteer": {"core"},
+    "store": {"core"},
+    "exports": {"core"},
+    "sheets": {"core"},
+    "disk": {"core"},
+    "tasks": {"core", "formats", "gazetteer", "store", "exports", "sheets", "disk"},
+    "viewing": {"core", "tasks"},
+    "tui": {"core", "tasks"},
+    "cli": {"core", "tasks", "viewing", "tui"},
+}
+
+THIRD_PARTY = {
+    "core": set(),
+    "formats": {"lxml"},
+    "gazetteer": {"rapidfuzz"},
+    "store": set(),
+    "exports": {"lxml", "rdflib"},
+    "sheets": {"typst", "jinja2", "markupsafe"},
+    "disk": {"PIL", "pillow_heif"},
+    "tasks": {"ansel"},
+    "viewing": {"segno"},
+    "tui": {"textual", "rich"},
+    "cli": {"click", "rich"},
+}
+
+HEAVY = ("textual", "rdflib", "lxml", "PIL", "typst", "jinja2", "sqlite3")
+
+IMPURE = {"os", "io", "pathlib", "time", "sqlite3", "subprocess", "socket", "threading", "random", "tempfile"}
+
+
+def imports(path: Path) -> set[str]:
+    """Every module a file imports, at its top or inside a function."""
+    found: set[str] = set()
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.Import):
+            found |= {alias.name for alias in node.names}
+        elif isinstance(node, ast.ImportFrom):
+            assert node.level == 0, f"{path}: relative import"
+            assert all(alias.name != "*" for alias in node.names), f"{path}: import *"
+            module = node.module or ""
+            whole = {f"{module}.{alias.name}" for alias in node.names} if module.count(".") < 2 else set()
+            found |= {module} | (whole if module.startswith("boxlore") else set())
+    return found
+
+
+FILES = sorted(SRC.rglob("*.py"))
+
+
+@pytest.mark.parametrize("path", FILES, ids=lambda path: str(path.relative_to(SRC)))
+def test_imports_point_down(path: Path) -> None:
+    folder = path.relative_to(SRC).parts[0]
+    if folder == "__init__.py":
+        assert not imports(path)
+        return
+    for module in imports(path):
+        parts = module.split(".")
+        if parts[0] == "boxlore" and len(parts) > 1 and (SRC / parts[1]).is_dir():
+            assert parts[1] in MAY_IMPORT[folder] | {folder}, f"{folder} may not import {module}"
+        elif parts[0] not in sys.stdlib_module_names and parts[0] != "boxlore":
+            assert parts[0] in THIRD_PARTY[folder], f"{folder} may not import {module}"
+        if folder == "core":
+            assert parts[0] not in IMPURE, f"core is pure, and {path.name} imports {module}"
+
+
+def test_every_folder_is_named() -> None:
+    folders = {
+        path.name for path in SRC.iterdir() if path.is_dir() and path.name not in ("__pycache__", "shipped")
+    }
+    assert folders == set(MAY_IMPORT)
+
+
+def test_starting_loads_nothing_heavy() -> None:
+    code = f"import boxlore.cli.main, sys; print([name for name in {HEAVY!r} if name in sys.modules])"
+    ran = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert ran.stdout.strip() == "[]"

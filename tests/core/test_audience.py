@@ -1,0 +1,134 @@
+"""Who may see what (a rule of our own; 100 years: common practice, no source)."""
+
+import re
+from datetime import date
+
+import pytest
+
+from boxlore.core.audience import To, life_of, may_see, read_audience, visible, withhold
+from boxlore.core.errors import WrongUse
+from boxlore.core.people import Person
+from boxlore.core.record import Record, ScanFile, Shown, Told
+from boxlore.core.statements import KEEPER, Sure
+
+TODAY = date(2026, 11, 25)
+
+TABLE = {
+    "keeper": {To.KEEPER},
+    "family": {To.KEEPER, To.FAMILY},
+    "archive:2060-01-01": {To.KEEPER, To.ARCHIVE},
+    "archive:2026-11-25": set(To),
+    "anyone": set(To),
+}
+
+
+@pytest.mark.parametrize("text", TABLE)
+@pytest.mark.parametrize("to", To)
+def test_the_table_of_audiences(text: str, to: To) -> None:
+    assert may_see(text, to, TODAY) is (to in TABLE[text])
+    assert str(read_audience(text)) == text
+
+
+@pytest.mark.parametrize("text", ["", "everybody", "archive", "archive:soon", "anyone:2060-01-01"])
+def test_other_audiences_are_refused(text: str) -> None:
+    with pytest.raises(WrongUse, match=re.escape("Use keeper, family, archive:YYYY-MM-DD or anyone.")):
+        read_audience(text)
+
+
+def person(ident: str = "mia", **more: object) -> Person:
+    values = {
+        "name": "Mia Rourke",
+        "sort_name": "Rourke, Mia",
+        "forms": ("Mia Rourke", "M. Rourke"),
+        "calls": ("Mia",),
+    }
+    return Person(id=ident, **{**values, **more})  # type: ignore[arg-type]
+
+
+LIVES = [
+    ({}, True, "no birth or death told"),
+    ({"died": {"edtf": "1944"}}, False, "a death is told"),
+    ({"living": "yes", "born": {"latest": "1890-01-01"}}, True, "said to be living"),
+    ({"living": "no"}, False, "said to have died"),
+    ({"born": {"latest": "1926-11-25", "display": "1926"}}, False, "born 1926 at the latest"),
+    ({"born": {"latest": "1926-11-26"}}, True, "no death told"),
+]
+
+
+@pytest.mark.parametrize(("told", "living", "because"), LIVES)
+def test_dead_known_dead_presumed_else_living(told: dict[str, object], living: bool, because: str) -> None:
+    life = life_of(person(**told), TODAY)
+    assert life.living is living
+    assert because in life.because
+
+
+def test_an_adult_in_a_picture_of_the_1890s_is_presumed_dead_and_says_why() -> None:
+    life = life_of(person(), TODAY, latest_birth=(date(1899, 12, 31), "shown in TRA-0003, 1890s"))
+    assert not life.living
+    assert life.because == "shown in TRA-0003, 1890s, over 100 years ago"
+
+
+def test_the_setting_of_years_counts_from_a_leap_day() -> None:
+    born = person(born={"latest": "1928-02-28"})
+    assert not life_of(born, date(2028, 2, 29), 100).living
+
+
+def told(words: str, field: str = "story", audience: str = "anyone", **value: object) -> Told:
+    return Told(
+        statement=words, field=field, words=words, language="en", source=KEEPER, said_by="", sure=Sure.SURE,
+        audience=audience, recorded_at="", value=value,
+    )  # fmt: skip
+
+
+def withheld_mia():  # type: ignore[no-untyped-def]
+    mia = person()
+    return withhold([mia], {"mia": life_of(mia, TODAY)}, To.OUTSIDE)
+
+
+@pytest.mark.parametrize(
+    "words", ["Mia Rourke came", "with MIA", "m. rourke's bicycle", "Rourke, then Mía", "(Mia)"]
+)
+def test_a_statement_with_any_form_of_a_withheld_name_is_left_out_whole_and_counted(words: str) -> None:
+    seen = visible(Record(id="i", number="N", told={"story": (told(words), told("Port Chalmers"))}),
+                   To.OUTSIDE, TODAY, withheld_mia())  # fmt: skip
+    assert [one.words for one in seen.all("story")] == ["Port Chalmers"]
+    assert seen.withheld == 1
+
+
+@pytest.mark.parametrize("words", ["Miami", "Rourke's farm", "Maria"])
+def test_other_words_stay(words: str) -> None:
+    seen = visible(
+        Record(id="i", number="N", told={"story": (told(words),)}), To.OUTSIDE, TODAY, withheld_mia()
+    )
+    assert seen.words("story") == words
+
+
+def test_the_family_sees_the_living() -> None:
+    mia = person()
+    assert not withhold([mia], {"mia": life_of(mia, TODAY)}, To.FAMILY).finds("Mia Rourke")
+
+
+CARRIERS = [
+    {"people": (Shown(told=told("the girl", id="mia"), name="Mia Rourke", person="mia", number=1),)},
+    {"told": {"inscription": (told("Mia, aged 3"),)}},
+    {"scans": (ScanFile(id="s", path="p", sha256="", bytes=1, width=1, height=1, media_type="image/png",
+                        embedded="dc:title Mia"),)},
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("parts", CARRIERS)
+def test_scans_that_carry_someone_withheld_are_closed(parts: dict[str, object]) -> None:
+    record = Record(id="i", number="N", **parts)  # type: ignore[arg-type]
+    assert visible(record, To.OUTSIDE, TODAY, withheld_mia()).closed_scans
+    assert not visible(record, To.FAMILY, TODAY).closed_scans
+
+
+def test_markers_of_the_withheld_go_and_are_counted() -> None:
+    record = Record(id="i", number="N", people=CARRIERS[0]["people"])  # type: ignore[arg-type]
+    seen = visible(record, To.OUTSIDE, TODAY, withheld_mia())
+    assert (seen.people, seen.withheld) == ((), 1)
+
+
+def test_found_in_is_searched_too() -> None:
+    seen = visible(Record(id="i", number="N", found_in="Mia's shoebox"), To.OUTSIDE, TODAY, withheld_mia())
+    assert (seen.found_in, seen.withheld) == ("", 1)

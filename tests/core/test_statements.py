@@ -1,0 +1,63 @@
+"""The vocabulary of the log. UUIDs against RFC 9562, appendix A.6; folding by our own rule."""
+
+import uuid
+
+import pytest
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.statements import FIELDS, Kind, Said, Source, field_of, fold, read_source, uuid7
+
+
+def test_uuid7_is_the_worked_example_of_the_standard() -> None:
+    """RFC 9562, A.6: unix_ts_ms 0x017F22E279B0, rand_a 0xCC3, rand_b 0b01, 0x8C4DC0C0C07398F."""
+    rand = (0xCC3 << 64) | (0x18C4DC0C0C07398F & (1 << 62) - 1)
+    made = uuid7(0x017F22E279B0, rand.to_bytes(10, "big"))
+    assert made == "017f22e2-79b0-7cc3-98c4-dc0c0c07398f"
+    assert uuid.UUID(made).version == 7
+
+
+@pytest.mark.parametrize(
+    ("text", "source"),
+    [
+        ("narrator:leida", Source(Said.NARRATOR, "leida")),
+        ("inscription:verso", Source(Said.INSCRIPTION, "verso")),
+        ("keeper", Source(Said.KEEPER)),
+        ("", Source(Said.KEEPER)),
+        (" Document : parish register ", Source(Said.DOCUMENT, "parish register")),
+    ],
+)
+def test_sources_are_read(text: str, source: Source) -> None:
+    assert read_source(text) == source
+
+
+def test_a_source_reads_back() -> None:
+    for source in (Source(Said.NARRATOR, "a"), Source(Said.FILE)):
+        assert read_source(str(source)) == source
+
+
+def test_unknown_sources_are_refused_with_what_to_do() -> None:
+    with pytest.raises(WrongUse, match="Use one of: inscription"):
+        read_source("gossip:aunt")
+
+
+def test_fields_belong_to_kinds() -> None:
+    assert field_of("date", Kind.ITEM).reads == "date"
+    with pytest.raises(WrongUse, match="no field “date” for a scan"):
+        field_of("date", Kind.SCAN)
+    assert all(name == field.name for name, field in FIELDS.items())
+
+
+@pytest.mark.parametrize(
+    ("words", "folded"),
+    [
+        ("Mägi", "magi"),
+        ("Łódź", "lodz"),
+        ("Straße", "strasse"),
+        ("Ōtākou", "otakou"),
+        ("Ærø", "aero"),
+        ("Ñ", "n"),
+    ],
+)
+def test_folding(words: str, folded: str) -> None:
+    assert fold(words) == folded
+    assert fold(fold(words)) == folded
