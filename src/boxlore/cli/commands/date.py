@@ -1,0 +1,56 @@
+"""`boxlore date`: what is understood of a date, as EDTF, with its bounds, display and questions."""
+
+import sys
+from collections.abc import Iterable, Mapping
+
+import click
+
+from boxlore.cli import options, output
+from boxlore.core import phrases
+
+
+@click.command()
+@click.argument("text", nargs=-1, required=True)
+@options.as_json
+@click.option("--edtf", "edtf_only", is_flag=True, help="Accept the standard (EDTF, 2019) only, no phrases.")
+@click.option("--order", type=click.Choice(["dmy", "mdy"]), help="How 7/4/52 is meant.")
+@click.option("--hemisphere", type=click.Choice(["north", "south"]), default="north", show_default=True)
+@click.pass_context
+def date(
+    ctx: click.Context,
+    text: tuple[str, ...],
+    as_json: bool,
+    edtf_only: bool,
+    order: str | None,
+    hemisphere: str,
+) -> None:
+    """Say what is understood of TEXT. Each TEXT is one date; `-` reads a date a line from standard input."""
+    settings = phrases.Settings(order=order, hemisphere=hemisphere)
+    findings = False
+    for words in lines(text):
+        answer = phrases.answer(words, settings, edtf_only=edtf_only)
+        findings = findings or bool(answer["ask"] or answer["error"] or answer["state"] != "valid")
+        if as_json:
+            output.row(answer)
+        else:
+            click.echo(_sentence(answer))
+    ctx.exit(1 if findings else 0)
+
+
+def lines(texts: Iterable[str]) -> Iterable[str]:
+    """The texts given, with `-` standing for every line of standard input, blank ones included."""
+    for text in texts:
+        if text == "-":
+            yield from (line.rstrip("\r\n") for line in sys.stdin)
+        else:
+            yield text
+
+
+def _sentence(answer: Mapping[str, object]) -> str:
+    if not answer["edtf"]:
+        error = answer["error"]
+        why = error.get("message") if isinstance(error, Mapping) else "kept as told"
+        return f"{output.safe(str(answer['text']))} → no date: {answer['ask'] or why}"
+    asks = f" (ask: {answer['ask']})" if answer["ask"] else ""
+    bounds = f"{answer['earliest'] or '…'} to {answer['latest'] or '…'}"
+    return f"{output.safe(str(answer['text']))} → {answer['edtf']}: {answer['display']}, {bounds}{asks}"

@@ -1,0 +1,41 @@
+"""`boxlore place`: what is understood of a place: what it was called then, and where it lies now."""
+
+import click
+
+from boxlore.cli import options, output, talk
+from boxlore.cli.commands.date import lines
+from boxlore.core import places_text
+from boxlore.core.errors import WrongUse
+from boxlore.gazetteer.opening import open_gazetteer
+
+
+@click.command()
+@click.argument("text", nargs=-1, required=True)
+@options.as_json
+@click.option("--year", type=click.IntRange(1, 9999), help="The year of the picture.")
+@click.pass_context
+def place(ctx: click.Context, text: tuple[str, ...], as_json: bool, year: int | None) -> None:
+    """Say what is understood of each TEXT, a place; `-` reads lines `text<TAB>year` from standard input."""
+    with talk.progress() as bar:
+        gazetteer = open_gazetteer(progress=talk.counted(bar))
+    findings = False
+    for line in lines(text):
+        words, when = _split(line, year)
+        read = gazetteer.read(words, year=when)
+        findings = findings or read.kind != "match" or bool(read.findings)
+        if as_json:
+            output.row(read.to_json())
+        else:
+            names = [places_text.full_name(choice) for choice in read.choices[:3]]
+            asks = "".join(f" ({one.message})" for one in read.findings)
+            click.echo(f"{output.safe(words)} → {read.kind}: {' or '.join(names) or 'kept as told'}{asks}")
+    ctx.exit(1 if findings else 0)
+
+
+def _split(line: str, year: int | None) -> tuple[str, int | None]:
+    words, tab, when = line.rpartition("\t")
+    if not tab:
+        return line, year
+    if when.strip() and not when.strip().isdigit():
+        raise WrongUse(f"“{when[:20]}” is no year.", "Write a line as: place, a tab, a year.")
+    return words, int(when) if when.strip() else year

@@ -1,0 +1,95 @@
+"""The command `boxlore`. Commands are listed in one table and loaded only when one is asked for.
+
+So `boxlore --help` loads click and nothing heavier; a test holds it to that.
+"""
+
+import importlib
+import sys
+from pathlib import Path
+from typing import Any
+
+import click
+
+from boxlore import __version__
+from boxlore.cli import talk
+from boxlore.core.errors import BoxloreError
+
+COMMANDS: dict[str, tuple[str, str]] = {
+    "demo": ("demo", "Make the demo collection and run the whole job on it."),
+    "new": ("new", "Start a collection."),
+    "intake": ("intake", "Take scans in, fronts paired with backs."),
+    "sit": ("sit", "Sit with a narrator: the terminal interface."),
+    "tell": ("tell", "One statement from the shell, or many from a table."),
+    "show": ("show", "The record of one item."),
+    "find": ("find", "Search everything told."),
+    "strike": ("strike", "Take words out for good, at the teller's wish."),
+    "check": ("check", "Every finding, with its reason and source."),
+    "copies": ("copies", "Captioned copies; the scans are never written to."),
+    "sheet": ("sheet", "The album caption sheet as a PDF."),
+    "transfer": ("transfer", "The package for an archive."),
+    "verify": ("verify", "Fixity of scans, copies and packages."),
+    "date": ("date", "What is understood of a date."),
+    "place": ("place", "What is understood of a place."),
+}
+
+
+class Commands(click.Group):
+    """Loads a command's module on first use."""
+
+    def list_commands(self, ctx: click.Context) -> list[str]:
+        return list(COMMANDS)
+
+    def get_command(self, ctx: click.Context, cmd_name: str) -> click.Command | None:
+        if cmd_name not in COMMANDS:
+            return None
+        module = importlib.import_module(f"boxlore.cli.commands.{COMMANDS[cmd_name][0]}")
+        command: click.Command = getattr(module, cmd_name)
+        return command
+
+    def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
+        with formatter.section("Commands"):
+            formatter.write_dl([(name, words) for name, (_, words) in COMMANDS.items()])
+
+
+@click.group(
+    cls=Commands, invoke_without_command=True, context_settings={"help_option_names": ["-h", "--help"]}
+)
+@click.option(
+    "-c", "--collection", type=click.Path(path_type=Path), help="The collection's folder (else this one)."
+)
+@click.version_option(__version__, message="Boxlore %(version)s")
+@click.pass_context
+def boxlore(ctx: click.Context, collection: Path | None) -> None:
+    """Ask the elders who, when, where and why; tie each answer to its print in its box; hand it on.
+
+    Without a command, at a terminal, Boxlore opens the last collection or asks which.
+    """
+    ctx.obj = collection or Path()
+    if ctx.invoked_subcommand is None:
+        if not (sys.stdin.isatty() and sys.stdout.isatty()):
+            click.echo(ctx.get_help())
+            return
+        app = importlib.import_module("boxlore.tui.app")
+        ctx.exit(app.run(collection))
+
+
+def main(arguments: list[str] | None = None) -> Any:
+    """Run a command; every error of ours becomes one sentence on stderr and its exit code."""
+    try:
+        code = boxlore.main(arguments, prog_name="boxlore", standalone_mode=False)
+    except BoxloreError as error:
+        talk.say(str(error))
+        sys.exit(error.exit_code)
+    except click.exceptions.Abort:
+        talk.say("Stopped. What was finished is kept.")
+        sys.exit(3)
+    except click.ClickException as error:
+        error.show()
+        sys.exit(2)
+    except BrokenPipeError:
+        sys.stderr.close()  # the reader of our output has left; there is nobody to tell
+        sys.exit(3)
+    except OSError as error:
+        talk.say(f"{error.strerror or error}: {error.filename or ''}. What was finished is kept.")
+        sys.exit(3)
+    sys.exit(code if isinstance(code, int) else 0)

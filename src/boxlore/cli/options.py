@@ -1,0 +1,43 @@
+"""Options that several commands share, spelled once."""
+
+from collections.abc import Callable
+from datetime import date
+from typing import Any
+
+import click
+
+from boxlore.core.errors import WrongUse
+
+Decorator = Callable[[Callable[..., Any]], Callable[..., Any]]
+
+as_json: Decorator = click.option("--json", "as_json", is_flag=True, help="One JSON object a line.")
+
+
+def _day(ctx: click.Context, option: click.Parameter, value: str | None) -> date | None:
+    if value is None:
+        return None
+    try:
+        return date.fromisoformat(value)
+    except ValueError:
+        raise WrongUse(f"“{value[:40]}” is no day.", "Write it as YYYY-MM-DD.") from None
+
+
+on_day: Decorator = click.option(
+    "--on",
+    "on_day",
+    callback=_day,
+    metavar="DATE",
+    help="The day that outputs carry (YYYY-MM-DD); else today.",
+)
+
+
+def audience(default: str) -> Decorator:
+    """`--for family|outside`, with the output's own default."""
+    return click.option(
+        "--for",
+        "to",
+        type=click.Choice(["family", "outside"]),
+        default=default,
+        show_default=True,
+        help="Who will see it; outside leaves living people out.",
+    )

@@ -1,0 +1,200 @@
+"""Telling: one statement from a screen, a shell or a row of a table, read and stored beside its reading."""
+
+import csv
+import json
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+from boxlore.core.audience import read_audience
+from boxlore.core.containers import looks_like_number, short_form
+from boxlore.core.errors import WrongUse
+from boxlore.core.statements import (
+    KEEPER,
+    Field,
+    Kind,
+    Source,
+    Statement,
+    Subject,
+    Sure,
+    field_of,
+    read_source,
+)
+from boxlore.tasks.opening import Act, Collection
+from boxlore.tasks.understanding import Understanding, person_reading, year_of
+
+MAKES = {"person": Kind.PERSON, "event": Kind.EVENT}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Telling:
+    """How something is told: by whom, how surely, in which language, for whom, in which sitting."""
+
+    source: Source = KEEPER
+    sure: Sure = Sure.SURE
+    language: str = ""
+    audience: str = ""
+    sitting: str = ""
+    moment: int | None = None
+
+
+def find_item(collection: Collection, text: str) -> Subject:
+    """The item meant by a number or a mark. Raises WrongUse if there is none, or more than one."""
+    store = collection.store
+    if looks_like_number(text):
+        ident = store.item_by_number(text.strip().upper())
+        if ident is None:
+            raise WrongUse(
+                f"There is no item {text.strip().upper()} here.", "boxlore find shows what there is."
+            )
+        return Subject(Kind.ITEM, ident)
+    found = store.items_by_mark(short_form(text))
+    if not found:
+        raise WrongUse(f"Nothing is, or was, kept at {text}.", "Use a number (TRA-0042) or a mark (3/12/4).")
+    if len(found) > 1:
+        raise WrongUse(f"{len(found)} items are or were kept at {text}.", "Use the number instead.")
+    return Subject(Kind.ITEM, found[0])
+
+
+class Teller:
+    """Writes what is told about one collection. One is made for a sitting or a run of the command."""
+
+    def __init__(self, collection: Collection) -> None:
+        self._collection = collection
+        self.understanding = Understanding(collection)
+
+    def tell(
+        self,
+        subject: Subject,
+        name: str,
+        words: str,
+        how: Telling,
+        *,
+        replaces: str = "",
+        clears: tuple[str, str, str] | None = None,
+    ) -> Statement:
+        """One statement, safe on the disk when this returns. `replaces` corrects an earlier one."""
+        act = self._collection.act(f"{name}: {words[:40]}" if words else f"{name}: asked, not known")
+        statement = self.add(act, subject, name, words, how, replaces=replaces)
+        if clears is not None:
+            act.clears.append(clears)
+        act.done()
+        return statement
+
+    def add(
+        self, act: Act, subject: Subject, name: str, words: str, how: Telling, *, replaces: str = ""
+    ) -> Statement:
+        """The same, gathered into an act that holds more than one statement."""
+        field = field_of(name, subject.kind)
+        words = words.strip()
+        if not words and how.sure is not Sure.NOT_KNOWN:
+            raise WrongUse("There are no words to keep.", "Say something, or that it is not known.")
+        statement = act.state(
+            subject,
+            name,
+            words,
+            language=how.language or self._collection.settings.language,
+            source=how.source,
+            sure=how.sure,
+            audience=str(read_audience(how.audience)) if how.audience else field.audience,
+            sitting=how.sitting,
+            moment=how.moment,
+            replaces=replaces,
+        )
+        if field.reads and words:
+            self._read(act, field, statement)
+        return statement
+
+    def _read(self, act: Act, field: Field, statement: Statement) -> None:
+        year = self._year(statement.subject) if field.reads == "place" else None
+        understood = self.understanding.read(field.reads, statement.words, year=year)
+        if understood is not None:
+            act.readings.append((statement.id, understood.reading))
+        elif field.reads in MAKES:
+            made = act.new(MAKES[field.reads])
+            how = {"source": statement.source, "audience": statement.audience, "language": statement.language}
+            act.state(made, "name", statement.words, **how)
+            act.readings.append((statement.id, person_reading(made)))
+
+    def _year(self, subject: Subject) -> int | None:
+        for statement, reading in self._collection.store.statements(subject):
+            if statement.field == "date" and reading is not None and reading.usable:
+                return year_of(json.loads(reading.value))
+        return None
+
+
+@dataclass(frozen=True, slots=True)
+class NotTaken:
+    """A row of a table that could not be taken in: its line (the heading is line 1), and why."""
+
+    line: int
+    why: str
+
+
+def tell_from(
+    collection: Collection, path: Path, how: Telling, said: Callable[[Statement], None]
+) -> list[NotTaken]:
+    """Many statements from a CSV with the columns item, field, text, by, sure, audience, language.
+
+    Every row that can be taken is taken, in one act; the others come back with their reasons.
+    """
+    teller = Teller(collection)
+    act = collection.act(f"told from {path.name}")
+    refused: list[NotTaken] = []
+    for line, row in _rows(path):
+        try:
+            said(_tell_row(teller, act, collection, row, how))
+        except WrongUse as error:
+            refused.append(NotTaken(line, str(error)))
+    act.done()
+    return refused
+
+
+def _tell_row(
+    teller: Teller, act: Act, collection: Collection, row: dict[str, str], how: Telling
+) -> Statement:
+    words = row.get("text") or row.get("words") or ""
+    return teller.add(
+        act,
+        find_item(collection, row.get("item", "")),
+        row.get("field", "").strip(),
+        words,
+        how_told(row, how),
+    )
+
+
+def how_told(row: dict[str, str], how: Telling) -> Telling:
+    """A row's own source, sureness, audience and language over those given for all rows."""
+    source = row.get("by") or row.get("source")
+    return replace(
+        how,
+        source=read_source(source) if source else how.source,
+        sure=read_sure(row["sure"]) if row.get("sure") else how.sure,
+        audience=row.get("audience") or how.audience,
+        language=row.get("language") or how.language,
+    )
+
+
+def read_sure(text: str) -> Sure:
+    """`sure`, `likely`, `guess` or `not-known`. Raises WrongUse for anything else."""
+    try:
+        return Sure(text.strip().lower())
+    except ValueError:
+        raise WrongUse(f"“{text[:40]}” is no way of being sure.", f"Use one of: {', '.join(Sure)}.") from None
+
+
+def _rows(path: Path) -> Iterable[tuple[int, dict[str, str]]]:
+    try:
+        with open(path, encoding="utf-8-sig", newline="") as file:
+            reader = csv.DictReader(file)
+            missing = {"item", "field"} - set(reader.fieldnames or ())
+            if missing:
+                raise WrongUse(
+                    f"{path.name} has no column {' or '.join(sorted(missing))}.", "See boxlore tell --help."
+                )
+            for row in reader:
+                yield reader.line_num, {key: value or "" for key, value in row.items() if key}
+    except FileNotFoundError:
+        raise WrongUse(f"There is no file {path}.") from None
+    except UnicodeDecodeError as error:
+        raise WrongUse(f"{path.name} is not in UTF-8.", "Save it as CSV in UTF-8.") from error

@@ -1,0 +1,159 @@
+"""Which picture files show which item: fronts with their backs, by name, by order or by a table.
+
+Pure: names in, planned items out; the plan is shown before anything is done.
+"""
+
+import re
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from boxlore.core.errors import WrongUse
+
+RECTO, VERSO = "recto", "verso"
+
+_SUFFIX = re.compile(
+    r"(.+?)[ _-]?(?:(?<=[ _-])(f|r|front|recto)|(?<=[ _-])(b|v|back|verso))\Z", re.IGNORECASE
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Side:
+    """One picture file as one side of an item; `area` is x, y, w, h in 0..1 where it shows only a part."""
+
+    path: Path
+    side: str = RECTO
+    area: tuple[float, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Planned:
+    """One item to be made. `told` maps further fields to their words; `attached_to` names another `key`."""
+
+    key: str
+    sides: tuple[Side, ...] = ()
+    kind: str = "print"
+    box: str = ""
+    folder: str = ""
+    position: int = 0
+    found_in: str = ""
+    told: Mapping[str, str] = field(default_factory=dict)
+    links: tuple[tuple[str, str], ...] = ()
+
+
+def split_suffix(stem: str) -> tuple[str, str]:
+    """`harbour_b` → (`harbour`, `verso`); a name without a side's suffix is a recto."""
+    match = _SUFFIX.match(stem)
+    if match is None:
+        return stem, RECTO
+    return match[1], VERSO if match[3] else RECTO
+
+
+def by_suffix(files: Iterable[Path]) -> list[Planned]:
+    """Pair `_f`/`_b`, `_r`/`_v`, `-front`/`-back`; two files for one side are two items."""
+    sides: dict[str, dict[str, Path]] = {}
+    for path in sorted(files):
+        stem, side = split_suffix(path.stem)
+        key = str(path.parent / stem)
+        if side in sides.get(key, {}):
+            key = str(path.parent / path.stem) + path.suffix
+        sides.setdefault(key, {})[side] = path
+    return [
+        Planned(key=key, sides=tuple(Side(found[side], side) for side in (RECTO, VERSO) if side in found))
+        for key, found in sides.items()
+    ]
+
+
+def alternating(files: Iterable[Path]) -> list[Planned]:
+    """Front, back, front, back in the order of the names. Raises WrongUse for an odd number of files."""
+    ordered = sorted(files)
+    if len(ordered) % 2:
+        raise WrongUse(
+            f"{len(ordered)} files cannot be fronts and backs by turns.",
+            "Pair them by --pairs suffix, or by a table.",
+        )
+    return [
+        Planned(key=str(front.with_suffix("")), sides=(Side(front, RECTO), Side(back, VERSO)))
+        for front, back in zip(ordered[::2], ordered[1::2], strict=True)
+    ]
+
+
+TOLD_COLUMNS = ("process", "title", "date", "place", "story", "inscription", "photographer", "rights", "care")
+
+
+def by_table(rows: Iterable[tuple[int, Mapping[str, str]]], folder: Path) -> list[Planned]:
+    """One row a side (or an item without a scan). Columns, all optional but `item`:
+
+    item (a key that groups the sides of one item), file (relative to `folder`), side, area (`x y w h`),
+    kind, box, folder, position, found_in, size (`w x h` mm), attached_to, same_picture, and told fields.
+    Raises WrongUse naming the line.
+    """
+    items: dict[str, Planned] = {}
+    for line, row in rows:
+        key = row.get("item", "").strip()
+        if not key:
+            raise WrongUse(f"Line {line} has no item.", "Give each item a key of its own in that column.")
+        before = items.get(key)
+        side = _side(line, row, folder)
+        if before is None:
+            items[key] = _planned(line, key, row, side)
+        elif side is not None:
+            items[key] = Planned(**{**_parts(before), "sides": (*before.sides, side)})
+    for planned in items.values():
+        for kind, key in planned.links:
+            if key not in items:
+                raise WrongUse(f"Item {planned.key} is linked ({kind}) to {key}, which the table lacks.")
+    return list(items.values())
+
+
+def _parts(planned: Planned) -> dict[str, object]:
+    return {name: getattr(planned, name) for name in Planned.__slots__}
+
+
+def _side(line: int, row: Mapping[str, str], folder: Path) -> Side | None:
+    name = row.get("file", "").strip()
+    if not name:
+        return None
+    side = row.get("side", "").strip().lower() or RECTO
+    if side not in (RECTO, VERSO):
+        raise WrongUse(f"Line {line}: side is “{side[:20]}”.", "It may be recto or verso.")
+    return Side(folder / name, side, read_area(row.get("area", ""), f"Line {line}"))
+
+
+def read_area(text: str, where: str) -> tuple[float, ...]:
+    """`x y w h` in 0..1. Raises WrongUse beginning with `where`."""
+    if not text.strip():
+        return ()
+    try:
+        area = tuple(float(part) for part in text.replace(",", " ").split())
+    except ValueError:
+        area = ()
+    inside = len(area) == 4 and min(area) >= 0 and area[0] + area[2] <= 1.0001 and area[1] + area[3] <= 1.0001
+    if not inside or area[2] <= 0 or area[3] <= 0:
+        raise WrongUse(
+            f"{where}: “{text[:40]}” is no area.", "Write x y w h as parts of the picture, from 0 to 1."
+        )
+    return area
+
+
+def _planned(line: int, key: str, row: Mapping[str, str], side: Side | None) -> Planned:
+    position = row.get("position", "").strip()
+    if position and not position.isdigit():
+        raise WrongUse(f"Line {line}: position is “{position[:20]}”.", "It must be a whole number.")
+    told = {name: row[name].strip() for name in TOLD_COLUMNS if row.get(name, "").strip()}
+    if size := row.get("size", "").strip():
+        told["size"] = size
+    links = tuple(
+        (kind, row[kind].strip()) for kind in ("attached_to", "same_picture") if row.get(kind, "").strip()
+    )
+    return Planned(
+        key=key,
+        sides=(side,) if side else (),
+        kind=row.get("kind", "").strip() or "print",
+        box=row.get("box", "").strip(),
+        folder=row.get("folder", "").strip(),
+        position=int(position or 0),
+        found_in=row.get("found_in", "").strip(),
+        told=told,
+        links=links,
+    )

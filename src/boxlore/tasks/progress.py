@@ -1,0 +1,35 @@
+"""How a long task tells how far it is, and hears that it should stop.
+
+Both fronts pass one in. A task asks `stopped()` between items only: finished items stay finished.
+"""
+
+from typing import Protocol
+
+
+class Progress(Protocol):
+    """What a task needs of whoever watches it."""
+
+    def begin(self, what: str, total: int) -> None:
+        """A stage begins: its name in plain words, how many steps it has (0 if unknown)."""
+
+    def step(self, done: int = 1) -> None:
+        """So many steps are done."""
+
+    def stopped(self) -> bool:
+        """Whether the person asked to stop."""
+
+
+class Quiet:
+    """Nobody watches."""
+
+    def begin(self, what: str, total: int) -> None:
+        """Nothing to show."""
+
+    def step(self, done: int = 1) -> None:
+        """Nothing to show."""
+
+    def stopped(self) -> bool:
+        return False
+
+
+QUIET = Quiet()

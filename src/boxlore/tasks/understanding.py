@@ -1,0 +1,120 @@
+"""What we make of words as they are told: a date, a place, a person, an event. Proposed, never decided.
+
+A reading that asks nothing may be used by outputs; one that asks waits for the keeper.
+"""
+
+import json
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+
+from boxlore.core import phrases, places_text
+from boxlore.core.people import Person
+from boxlore.core.statements import Kind, Reading, Subject, fold
+from boxlore.gazetteer.opening import Gazetteer, open_gazetteer
+from boxlore.tasks.opening import Collection
+from boxlore.tasks.settings import Settings
+
+REGISTRY = "registry 1"
+
+
+@dataclass(frozen=True, slots=True)
+class Understood:
+    """A reading with the sentence that tells it: `shown` beside the words, `asks` if there is a question."""
+
+    reading: Reading
+    shown: str
+    asks: str = ""
+    alternatives: tuple[str, ...] = ()
+
+
+class Understanding:
+    """Reads the words of one collection. The gazetteer opens (or is built) on the first place."""
+
+    def __init__(self, collection: Collection) -> None:
+        self._collection = collection
+        self._gazetteer: Gazetteer | None = None
+
+    @property
+    def gazetteer(self) -> Gazetteer:
+        if self._gazetteer is None:
+            self._gazetteer = open_gazetteer()
+        return self._gazetteer
+
+    def read(self, reads: str, words: str, *, year: int | None = None) -> Understood | None:
+        """What these words come to, for a field that reads `date`, `place`, `person` or `event`."""
+        if not words.strip():
+            return None
+        if reads == "date":
+            return self._date(words)
+        if reads == "place":
+            return self._place(words, year)
+        if reads == "person":
+            return self._named(words, "person", self._collection.people().values())
+        return None
+
+    def _date(self, words: str) -> Understood:
+        settings = phrase_settings(self._collection.settings)
+        answer = phrases.answer(words, settings)
+        asks = str(answer["ask"] or "")
+        shown = str(answer["display"] or "kept as told, not read as a date")
+        reading = Reading(
+            kind="date",
+            value=json.dumps(answer, ensure_ascii=False),
+            reader=phrases.READER_VERSION,
+            settings=repr(settings),
+            asks=bool(asks) or not answer["edtf"],
+        )
+        return Understood(reading, shown, asks, tuple(map(str, _list(answer["alternatives"]))))
+
+    def _place(self, words: str, year: int | None) -> Understood:
+        read = self.gazetteer.read(words, year=year)
+        reading = Reading(
+            kind="place",
+            value=json.dumps(read.to_json(), ensure_ascii=False),
+            reader=places_text.READER_VERSION,
+            settings=f"year={year}",
+            asks=read.kind != "match",
+        )
+        names = tuple(places_text.full_name(place) for place in read.choices)
+        first = names[0] if names else "kept as told"
+        asks = "" if read.kind in ("match", "kept") else f"{read.kind}: {first}?"
+        return Understood(reading, first, asks, names[1:])
+
+    def _named(self, words: str, kind: str, people: Iterable[Person]) -> Understood | None:
+        """The one person of that name; none if nobody has it; a question if several have."""
+        asked = fold(words)
+        found = [
+            one for one in people if asked in {fold(form) for form in (*one.forms, *one.calls, one.name)}
+        ]
+        if not found:
+            return None
+        value = json.dumps({"id": found[0].id})
+        if len(found) == 1:
+            return Understood(Reading(kind, value, REGISTRY), found[0].name)
+        others = tuple(one.name for one in found)
+        return Understood(
+            Reading(kind, value, REGISTRY, asks=True), found[0].name, f"Which of {len(found)}?", others
+        )
+
+
+def phrase_settings(settings: Settings) -> phrases.Settings:
+    """The collection's settings as the reader of dates takes them."""
+    order = settings.day_order or None
+    return phrases.Settings(order=order, hemisphere=settings.hemisphere)
+
+
+def year_of(value: Mapping[str, object]) -> int | None:
+    """The year that a date's reading begins in, for reading a place as it was then."""
+    earliest = value.get("earliest")
+    text = str(earliest or "")
+    return int(text[:4]) if text[:4].isdigit() else None
+
+
+def _list(value: object) -> list[object]:
+    return list(value) if isinstance(value, list | tuple) else []
+
+
+def person_reading(subject: Subject) -> Reading:
+    """The reading that points to a person or event chosen or made on purpose."""
+    kind = "event" if subject.kind is Kind.EVENT else "person"
+    return Reading(kind, json.dumps({"id": subject.id}), REGISTRY, confirmed=True)
