@@ -239,4 +239,4 @@ def _link(run: _Run, planned: Iterable[Planned]) -> None:
         for kind, key in one.links:
             if one.key in run.items and key in run.items:
                 relation = run.act.new(Kind.RELATION)
-                run.act.state(relation, "link", f"{kind} {run.items[one.key].id} {run.items[key].id}")
+                run.act.state(relation, "link", f"{run.items[one.key].id} {run.items[key].id} {kind}")

@@ -1,0 +1,124 @@
+"""The tables, and how an older collection becomes a newer one.
+
+`statement`, `act`, `withdrawal`, `settlement`, `weighed`, `reading` (confirmed ones) and `tombstone` are the
+log: rows are added, never changed, except by strike. `words_index` and `name` are projections that can be
+dropped and made again. The name and the columns of `statement` stay for ever, so that strike works on any
+backup. Which statements are in force is a view, so it cannot fall out of step with the log.
+"""
+
+import sqlite3
+
+APPLICATION_ID = 0x426F784C
+"""“BoxL” in the header's application id (SQLite file format, 1.3.17)."""
+
+_FIRST = """
+CREATE TABLE statement (
+    row INTEGER PRIMARY KEY,
+    id TEXT NOT NULL UNIQUE,
+    act TEXT NOT NULL,
+    subject_kind TEXT NOT NULL,
+    subject TEXT NOT NULL,
+    field TEXT NOT NULL,
+    words TEXT NOT NULL,
+    language TEXT NOT NULL,
+    said TEXT NOT NULL,
+    source TEXT NOT NULL,
+    sure TEXT NOT NULL,
+    audience TEXT NOT NULL,
+    sitting TEXT NOT NULL,
+    moment INTEGER,
+    recorded_at TEXT NOT NULL,
+    by TEXT NOT NULL,
+    replaces TEXT NOT NULL
+) STRICT;
+CREATE INDEX statement_subject ON statement (subject);
+CREATE INDEX statement_act ON statement (act);
+CREATE INDEX statement_replaces ON statement (replaces) WHERE replaces <> '';
+CREATE UNIQUE INDEX item_number ON statement (words) WHERE field = 'number';
+CREATE INDEX item_kept ON statement (words) WHERE field = 'kept';
+CREATE INDEX container_inside ON statement (words) WHERE field = 'inside';
+CREATE INDEX marker_scan ON statement (words) WHERE field = 'scan';
+CREATE INDEX scan_shows ON statement (json_extract(words, '$.item')) WHERE field = 'shows';
+CREATE INDEX scan_bytes ON statement (json_extract(words, '$.sha256')) WHERE field = 'file';
+CREATE INDEX link_from ON statement (substr(words, 1, 36)) WHERE field = 'link';
+CREATE INDEX link_to ON statement (substr(words, 38, 36)) WHERE field = 'link';
+CREATE INDEX kind_field ON statement (subject_kind, field, subject)
+    WHERE subject_kind IN ('person', 'event', 'place', 'container', 'location', 'sitting', 'collection');
+CREATE INDEX scan_file ON statement (subject) WHERE field = 'file';
+
+CREATE TABLE act (
+    id TEXT PRIMARY KEY, what TEXT NOT NULL, recorded_at TEXT NOT NULL, by TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE withdrawal (
+    act TEXT NOT NULL, withdraws TEXT NOT NULL, PRIMARY KEY (withdraws, act)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX withdrawal_act ON withdrawal (act);
+
+CREATE TABLE withdrawn (act TEXT PRIMARY KEY) STRICT, WITHOUT ROWID;
+
+CREATE VIEW in_force AS
+    SELECT s.* FROM statement s
+    WHERE s.act NOT IN (SELECT act FROM withdrawn)
+    AND NOT EXISTS (
+        SELECT 1 FROM statement r
+        WHERE r.replaces = s.id AND r.replaces <> '' AND r.act NOT IN (SELECT act FROM withdrawn)
+    );
+
+CREATE TABLE settlement (
+    id TEXT PRIMARY KEY, act TEXT NOT NULL, subject_kind TEXT NOT NULL, subject TEXT NOT NULL,
+    field TEXT NOT NULL, outcome TEXT NOT NULL, chosen TEXT NOT NULL, recorded_at TEXT NOT NULL, by TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE INDEX settlement_subject ON settlement (subject);
+CREATE TABLE weighed (
+    settlement TEXT NOT NULL, statement TEXT NOT NULL, PRIMARY KEY (settlement, statement)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE reading (
+    statement TEXT NOT NULL, act TEXT NOT NULL, kind TEXT NOT NULL, value TEXT NOT NULL, reader TEXT NOT NULL,
+    settings TEXT NOT NULL, asks INTEGER NOT NULL, confirmed INTEGER NOT NULL, recorded_at TEXT NOT NULL,
+    PRIMARY KEY (statement, act)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE draft (
+    subject_kind TEXT NOT NULL, subject TEXT NOT NULL, field TEXT NOT NULL, slot TEXT NOT NULL,
+    words TEXT NOT NULL, language TEXT NOT NULL, said TEXT NOT NULL, source TEXT NOT NULL, sure TEXT NOT NULL,
+    audience TEXT NOT NULL, sitting TEXT NOT NULL, moment INTEGER, replaces TEXT NOT NULL, updated_at TEXT NOT NULL,
+    PRIMARY KEY (subject, field, slot)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE tombstone (
+    statement TEXT PRIMARY KEY, subject_kind TEXT NOT NULL, subject TEXT NOT NULL, field TEXT NOT NULL,
+    struck_at TEXT NOT NULL, by TEXT NOT NULL, finished INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE meta (name TEXT PRIMARY KEY, value TEXT NOT NULL) STRICT, WITHOUT ROWID;
+
+CREATE VIRTUAL TABLE words_index USING fts5 (folded, tokenize = "unicode61 remove_diacritics 0");
+
+CREATE TABLE name (
+    folded TEXT NOT NULL, subject TEXT NOT NULL, kind TEXT NOT NULL, words TEXT NOT NULL,
+    PRIMARY KEY (kind, folded, subject, words)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE used (subject TEXT PRIMARY KEY, at TEXT NOT NULL) STRICT, WITHOUT ROWID;
+"""
+
+MIGRATIONS: tuple[str, ...] = (_FIRST,)
+"""Each script takes the database from version n to n + 1; add at the end, never change one."""
+
+VERSION = len(MIGRATIONS)
+
+
+def migrate(db: sqlite3.Connection) -> int:
+    """Bring the database to VERSION; each step and its record are one transaction. Returns the steps taken."""
+    before = version_of(db)
+    for number, script in enumerate(MIGRATIONS[before:], before + 1):
+        record = f"PRAGMA application_id = {APPLICATION_ID}; PRAGMA user_version = {number};"
+        db.executescript(f"BEGIN IMMEDIATE; {script} {record} COMMIT;")
+    return VERSION - before
+
+
+def version_of(db: sqlite3.Connection) -> int:
+    """The `user_version` in the header."""
+    version: int = db.execute("PRAGMA user_version").fetchone()[0]
+    return version

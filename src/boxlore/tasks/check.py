@@ -1,0 +1,46 @@
+"""Check: every finding about every item, its scans on the disk included."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from boxlore.core.findings import Finding, Severity
+from boxlore.core.record import Record
+from boxlore.core.rules import look_over
+from boxlore.tasks.opening import Collection
+from boxlore.tasks.records import EVERYTHING, Selection, records
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """A finding with the item it is about."""
+
+    finding: Finding
+    number: str
+    mark: str
+
+
+def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator[Found]:
+    """All findings, item by item, in the order of the numbers."""
+    people = collection.people()
+    for record in records(collection, selection):
+        mark = record.mark.short if record.mark else ""
+        for finding in [*look_over(record, people), *_scans(collection, record)]:
+            yield Found(finding, record.number, mark)
+
+
+def _scans(collection: Collection, record: Record) -> Iterator[Finding]:
+    for scan in record.scans:
+        path = collection.folder / scan.path
+        if not path.is_file():
+            problem = f"The {scan.side} scan is not where it was: {scan.path}."
+        elif path.stat().st_size != scan.bytes:
+            problem = f"The {scan.side} scan has changed its size: {scan.path}."
+        else:
+            continue
+        yield Finding(
+            rule="scan.changed",
+            severity=Severity.ERROR,
+            message=f"{problem} Run boxlore verify.",
+            because=(f"SHA-256 at intake: {scan.sha256}",),
+            source="fixity of scans: common practice, no source",
+        )
