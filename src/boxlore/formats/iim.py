@@ -1,0 +1,126 @@
+"""IPTC-NAA Information Interchange Model 4.2: datasets, read and written (chapters 3, 5 and 6).
+
+Unknown datasets are kept. When the character set is switched to UTF-8 (1:90 = ESC % G) every text dataset
+is transcoded. Texts are cut to their maximum octets on a code-point boundary, and what was cut is reported.
+"""
+
+from collections.abc import Iterable, Mapping
+
+from boxlore.core.errors import ByteFault
+
+Dataset = tuple[int, int, bytes]
+
+UTF_8 = b"\x1b%G"
+CHARACTER_SET, RECORD_1_VERSION, RECORD_2_VERSION = (1, 90), (1, 0), (2, 0)
+
+MAXIMUM: Mapping[tuple[int, int], int] = {
+    (2, 5): 64,
+    (2, 25): 64,
+    (2, 40): 256,
+    (2, 55): 8,
+    (2, 60): 11,
+    (2, 80): 32,
+    (2, 90): 32,
+    (2, 92): 32,
+    (2, 95): 32,
+    (2, 100): 3,
+    (2, 101): 64,
+    (2, 110): 32,
+    (2, 115): 32,
+    (2, 116): 128,
+    (2, 120): 2000,
+    (2, 122): 32,
+}
+"""Maximum octets (IIM 4.2, chapter 6)."""
+
+_BINARY = {(2, 0), (2, 125), (2, 200), (2, 201), (2, 202)}
+
+
+def split(data: bytes) -> list[Dataset]:
+    """The datasets of a block. Raises ByteFault for anything that is no dataset (IIM 4.2, 3.2)."""
+    found: list[Dataset] = []
+    at = 0
+    while at < len(data):
+        if data[at] == 0 and not any(data[at:]):
+            break  # padding that some writers leave behind
+        if data[at] != 0x1C or at + 5 > len(data):
+            raise ByteFault(at, "This is no IIM dataset", "IIM 4.2, 3.2.1")
+        length, start = int.from_bytes(data[at + 3 : at + 5], "big"), at + 5
+        if length & 0x8000:
+            count = length & 0x7FFF
+            if count > 8 or start + count > len(data):
+                raise ByteFault(at, "This extended dataset has no length", "IIM 4.2, 3.2.2")
+            length, start = int.from_bytes(data[start : start + count], "big"), start + count
+        if start + length > len(data):
+            raise ByteFault(at, "This IIM dataset runs past the end", "IIM 4.2, 3.2.1")
+        found.append((data[at + 1], data[at + 2], data[start : start + length]))
+        at = start + length
+    return found
+
+
+def join(datasets: Iterable[Dataset]) -> bytes:
+    """The datasets as a block, in the order given."""
+    parts: list[bytes] = []
+    for record, number, value in datasets:
+        size = len(value)
+        length = size.to_bytes(2, "big") if size < 0x8000 else b"\x80\x04" + size.to_bytes(4, "big")
+        parts.append(bytes((0x1C, record, number)) + length + value)
+    return b"".join(parts)
+
+
+def texts(datasets: Iterable[Dataset]) -> tuple[dict[tuple[int, int], tuple[str, ...]], list[str]]:
+    """The text datasets decoded, and sentences about what could only be guessed."""
+    kept = list(datasets)
+    declared = any((record, number) == CHARACTER_SET and value == UTF_8 for record, number, value in kept)
+    found: dict[tuple[int, int], tuple[str, ...]] = {}
+    problems: list[str] = []
+    for record, number, value in kept:
+        if record != 2 or (record, number) in _BINARY:
+            continue
+        words, guessed = _decode(value, declared)
+        if guessed:
+            problems.append(f"IIM {record}:{number:02d} does not say its alphabet; it was read as Latin-1.")
+        found[record, number] = (*found.get((record, number), ()), words)
+    return found, problems
+
+
+def _decode(value: bytes, declared: bool) -> tuple[str, bool]:
+    try:
+        return value.decode("utf-8"), False
+    except UnicodeDecodeError:
+        return value.decode("latin-1"), not declared or True
+
+
+def merge(
+    existing: Iterable[Dataset], ours: Iterable[tuple[tuple[int, int], tuple[str, ...]]]
+) -> tuple[list[Dataset], list[str]]:
+    """Our datasets in place of those of the same number; all others kept, their text in UTF-8."""
+    wanted = dict(ours)
+    kept = list(existing)
+    declared = any((record, number) == CHARACTER_SET and value == UTF_8 for record, number, value in kept)
+    replaced = {*wanted, CHARACTER_SET, RECORD_2_VERSION}
+    reports: list[str] = []
+    merged: list[Dataset] = []
+    for record, number, value in kept:
+        if (record, number) in replaced:
+            continue
+        if record == 2 and (record, number) not in _BINARY and not declared:
+            words, guessed = _decode(value, declared)
+            if guessed:
+                reports.append(f"IIM {record}:{number:02d} did not say its alphabet; it was taken for Latin-1.")
+            value = words.encode("utf-8")
+        merged.append((record, number, value))
+    merged += [(*CHARACTER_SET, UTF_8), (*RECORD_2_VERSION, b"\x00\x04")]
+    for (record, number), values in wanted.items():
+        for words in values:
+            value = words.encode("utf-8")
+            cut = shorten(value, MAXIMUM.get((record, number), 32767))
+            if cut != value:
+                reports.append(f"IIM {record}:{number:02d} holds {len(cut)} of {len(value)} bytes; XMP holds all.")
+            merged.append((record, number, cut))
+    return sorted(merged, key=lambda one: one[:2]), reports
+
+
+def shorten(value: bytes, most: int) -> bytes:
+    """At most `most` bytes of UTF-8, cut between two characters."""
+    return value if len(value) <= most else value[:most].decode("utf-8", "ignore").encode("utf-8")

@@ -1,0 +1,119 @@
+"""PNG (W3C, Third Edition): chunks kept as they are, wrong CRCs included; ours is one iTXt after IHDR.
+
+`XML:com.adobe.xmp` in an uncompressed iTXt chunk (XMP Specification Part 3, 1.1.5). PNG has no home for IIM.
+"""
+
+import zlib
+from dataclasses import dataclass
+from typing import BinaryIO
+
+from boxlore.core.embedding import Embedding
+from boxlore.core.errors import ByteFault
+from boxlore.formats import exif, xmp
+from boxlore.formats.binary import Piece, read_at, size_of
+
+SIGNATURE = b"\x89PNG\r\n\x1a\n"
+KEYWORD = b"XML:com.adobe.xmp\x00"
+CLAUSE = "PNG Third Edition, 5.3"
+TEXTUAL = {b"tEXt", b"zTXt", b"iTXt", b"eXIf", b"tIME"}
+MOST_HEADER = 64 << 20
+
+
+@dataclass(frozen=True, slots=True)
+class Chunk:
+    """Where one chunk stands: `at` its first byte, `length` of its data."""
+
+    type: bytes
+    at: int
+    length: int
+
+    @property
+    def whole(self) -> int:
+        return self.length + 12
+
+
+def split(file: BinaryIO) -> list[Chunk]:
+    """Every chunk to the end of the file; what stands after IEND is one chunk of type b""."""
+    if read_at(file, 0, 8, "PNG 5.2") != SIGNATURE:
+        raise ByteFault(0, "This is no PNG", "PNG Third Edition, 5.2")
+    size, at, found = size_of(file), 8, list[Chunk]()
+    while at < size:
+        head = read_at(file, at, 8, CLAUSE)
+        length = int.from_bytes(head[:4], "big")
+        if length > 0x7FFFFFFF or at + 12 + length > size:
+            raise ByteFault(at, f"Chunk {head[4:]!r} runs past the end of the file", CLAUSE)
+        found.append(Chunk(head[4:], at, length))
+        at += 12 + length
+        if head[4:] == b"IEND":
+            break
+    if not found or found[0].type != b"IHDR" or found[-1].type != b"IEND":
+        raise ByteFault(at, "The first chunk must be IHDR and the last IEND", "PNG Third Edition, 5.6")
+    if at < size:
+        found.append(Chunk(b"", at, size - at - 12))
+    return found
+
+
+def data_of(file: BinaryIO, chunk: Chunk) -> bytes:
+    """The data of a chunk that is no picture."""
+    if chunk.length > MOST_HEADER:
+        raise ByteFault(chunk.at, "This text chunk is too large", CLAUSE)
+    return read_at(file, chunk.at + 8, chunk.length, CLAUSE)
+
+
+def is_packet(file: BinaryIO, chunk: Chunk) -> bool:
+    """Whether the chunk holds the XMP packet."""
+    return chunk.type == b"iTXt" and read_at(file, chunk.at + 8, min(18, chunk.length), CLAUSE) == KEYWORD
+
+
+def packet_of(file: BinaryIO, chunks: list[Chunk]) -> bytes:
+    """The XMP packet, decompressed if need be; no bytes if there is none."""
+    for chunk in chunks:
+        if is_packet(file, chunk):
+            rest = data_of(file, chunk)[len(KEYWORD) :]
+            compressed, body = rest[:1] == b"\x01", rest[2:]
+            text = body.split(b"\x00", 2)[2] if body.count(b"\x00") >= 2 else b""
+            try:
+                return zlib.decompressobj().decompress(text, xmp.MOST_BYTES) if compressed else text
+            except zlib.error as error:
+                raise ByteFault(chunk.at, "The compressed XMP is damaged", CLAUSE) from error
+    return b""
+
+
+def make(kind: bytes, data: bytes) -> bytes:
+    """A new chunk with its CRC."""
+    return len(data).to_bytes(4, "big") + kind + data + zlib.crc32(kind + data).to_bytes(4, "big")
+
+
+def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str]]:
+    """The pieces of the copy, and what was in conflict."""
+    chunks = split(file)
+    packet = xmp.serialize(xmp.merge(packet_of(file, chunks), embedding), end="r", padding=0)
+    pieces: list[Piece] = [SIGNATURE, (8, chunks[0].whole)]
+    pieces.append(make(b"iTXt", KEYWORD + b"\x00\x00\x00\x00" + packet))
+    for chunk in chunks[1:]:
+        if is_packet(file, chunk) or (embedding.drop_text and chunk.type in (*TEXTUAL, b"")):
+            continue
+        if chunk.type == b"eXIf":
+            data = data_of(file, chunk)
+            made = exif.patches(exif.block(data), embedding)
+            pieces.append(make(b"eXIf", exif.apply(data, made)) if made else (chunk.at, chunk.whole))
+        else:
+            pieces.append((chunk.at, chunk.whole))
+    return _joined(pieces), []
+
+
+def _joined(pieces: list[Piece]) -> list[Piece]:
+    """Neighbouring runs made one, so that they are copied in one go."""
+    joined: list[Piece] = []
+    for piece in pieces:
+        last = joined[-1] if joined else b""
+        if isinstance(piece, tuple) and isinstance(last, tuple) and sum(last) == piece[0]:
+            joined[-1] = (last[0], last[1] + piece[1])
+        else:
+            joined.append(piece)
+    return joined
+
+
+def picture_runs(file: BinaryIO) -> list[tuple[int, int]]:
+    """Where the chunks are that make the picture: all but text, time, Exif and what stands after the end."""
+    return [(one.at, one.whole) for one in split(file) if one.type not in (*TEXTUAL, b"")]
