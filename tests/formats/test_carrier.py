@@ -168,7 +168,7 @@ def test_an_edit_by_another_program_and_a_second_run_lose_nothing(tmp_path: Path
     path = tmp_path / "copy.jpg"
     path.write_bytes(caption(FORMATS["with-exif"]))
     with pyexiv2.Image(str(path)) as image:
-        image.modify_xmp({"Xmp.xmp.Rating": "3", "Xmp.dc.description": 'lang="fr" Filets'})
+        image.modify_xmp({"Xmp.xmp.Rating": "3", "Xmp.dc.description": {'lang="fr"': "Filets"}})
         image.modify_iptc({"Iptc.Application2.City": "Haapsalu"})
     again = caption(path.read_bytes())
     with pyexiv2.ImageData(again) as image:
