@@ -80,9 +80,7 @@ def test_imports_point_down(path: Path) -> None:
 
 
 def test_every_folder_is_named() -> None:
-    folders = {
-        path.name for path in SRC.iterdir() if path.is_dir() and path.name not in ("__pycache__", "shipped")
-    }
+    folders = {path.name for path in SRC.iterdir() if path.is_dir() and path.name not in ("__pycache__", "shipped")}
     assert folders == set(MAY_IMPORT)
 
 

@@ -85,9 +85,7 @@ def withheld_mia():  # type: ignore[no-untyped-def]
     return withhold([mia], {"mia": life_of(mia, TODAY)}, To.OUTSIDE)
 
 
-@pytest.mark.parametrize(
-    "words", ["Mia Rourke came", "with MIA", "m. rourke's bicycle", "Rourke, then Mía", "(Mia)"]
-)
+@pytest.mark.parametrize("words", ["Mia Rourke came", "with MIA", "m. rourke's bicycle", "Rourke, then Mía", "(Mia)"])
 def test_a_statement_with_any_form_of_a_withheld_name_is_left_out_whole_and_counted(words: str) -> None:
     seen = visible(Record(id="i", number="N", told={"story": (told(words), told("Port Chalmers"))}),
                    To.OUTSIDE, TODAY, withheld_mia())  # fmt: skip
@@ -97,9 +95,7 @@ def test_a_statement_with_any_form_of_a_withheld_name_is_left_out_whole_and_coun
 
 @pytest.mark.parametrize("words", ["Miami", "Rourke's farm", "Maria"])
 def test_other_words_stay(words: str) -> None:
-    seen = visible(
-        Record(id="i", number="N", told={"story": (told(words),)}), To.OUTSIDE, TODAY, withheld_mia()
-    )
+    seen = visible(Record(id="i", number="N", told={"story": (told(words),)}), To.OUTSIDE, TODAY, withheld_mia())
     assert seen.words("story") == words
 
 

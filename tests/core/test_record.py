@@ -10,16 +10,12 @@ from boxlore.core.record import MarkerRows, Material, Record, build
 from boxlore.core.statements import KEEPER, Kind, Reading, Said, Source, Statement, Subject, Sure
 
 INSCRIPTION, NARRATOR = Source(Said.INSCRIPTION, "verso"), Source(Said.NARRATOR, "leida")
-LEIDA = Person(
-    id="leida", name="Leida Rourke", sort_name="Rourke, Leida", forms=("Leida Rourke",), calls=("Leida",)
-)
+LEIDA = Person(id="leida", name="Leida Rourke", sort_name="Rourke, Leida", forms=("Leida Rourke",), calls=("Leida",))
 
 
 def said(ident: str, field: str, words: str, **more: Any) -> Statement:
     more.setdefault("recorded_at", f"2026-01-01T00:00:0{ident[-1]}.000Z")
-    return Statement(
-        id=ident, act="act", subject=Subject(Kind.ITEM, "item"), field=field, words=words, **more
-    )
+    return Statement(id=ident, act="act", subject=Subject(Kind.ITEM, "item"), field=field, words=words, **more)
 
 
 def dated(earliest: str | None, latest: str | None, *, asks: bool = False) -> Reading:
@@ -62,9 +58,7 @@ def test_asked_and_not_known_is_no_value_but_is_remembered() -> None:
     made = record((said("s1", "place", "", sure=Sure.NOT_KNOWN), None))
     assert made.first("place") is None
     assert made.not_known == {"place"}
-    answered = record(
-        (said("s1", "place", "", sure=Sure.NOT_KNOWN), None), (said("s2", "place", "Reval"), None)
-    )
+    answered = record((said("s1", "place", "", sure=Sure.NOT_KNOWN), None), (said("s2", "place", "Reval"), None))
     assert answered.not_known == frozenset()
 
 
@@ -123,9 +117,7 @@ def test_two_people_at_one_marker_are_a_conflict() -> None:
 
 
 def test_the_newest_change_of_item_and_markers_is_known() -> None:
-    marker = MarkerRows(
-        id="m", scan="s", number=1, area=(0.1, 0.1), statements=[(said("s9", "person", "Anna"), None)]
-    )
+    marker = MarkerRows(id="m", scan="s", number=1, area=(0.1, 0.1), statements=[(said("s9", "person", "Anna"), None)])
     made = record((said("s1", "size", "108 x 165"), None), markers=[marker])
     assert made.changed_at == "2026-01-01T00:00:09.000Z"
     assert made.size_mm == (108.0, 165.0)

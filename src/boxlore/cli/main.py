@@ -51,12 +51,8 @@ class Commands(click.Group):
             formatter.write_dl([(name, words) for name, (_, words) in COMMANDS.items()])
 
 
-@click.group(
-    cls=Commands, invoke_without_command=True, context_settings={"help_option_names": ["-h", "--help"]}
-)
-@click.option(
-    "-c", "--collection", type=click.Path(path_type=Path), help="The collection's folder (else this one)."
-)
+@click.group(cls=Commands, invoke_without_command=True, context_settings={"help_option_names": ["-h", "--help"]})
+@click.option("-c", "--collection", type=click.Path(path_type=Path), help="The collection's folder (else this one).")
 @click.version_option(__version__, message="Boxlore %(version)s")
 @click.pass_context
 def boxlore(ctx: click.Context, collection: Path | None) -> None:

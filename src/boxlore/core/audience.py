@@ -76,9 +76,7 @@ class Life:
     because: str
 
 
-def life_of(
-    person: Person, on_day: date, years: int = 100, latest_birth: tuple[date, str] | None = None
-) -> Life:
+def life_of(person: Person, on_day: date, years: int = 100, latest_birth: tuple[date, str] | None = None) -> Life:
     """Dead known, dead presumed, else living.
 
     Presumed dead: born more than `years` years ago at the latest. `latest_birth` is the latest day the
@@ -90,9 +88,7 @@ def life_of(
         return Life(True, "said to be living")
     if (born := _day(person.born.get("latest"))) is not None:
         if _years_before(on_day, years) >= born:
-            return Life(
-                False, f"born {person.born.get('display') or born} at the latest, over {years} years ago"
-            )
+            return Life(False, f"born {person.born.get('display') or born} at the latest, over {years} years ago")
         return Life(True, f"born {person.born.get('display') or born}, no death told")
     if latest_birth is not None and _years_before(on_day, years) >= latest_birth[0]:
         return Life(False, f"{latest_birth[1]}, over {years} years ago")

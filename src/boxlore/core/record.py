@@ -294,9 +294,7 @@ def _shown(told: Told, role: str, people: Mapping[str, Person], marker: MarkerRo
 def _conflicts(
     material: Material, told: Mapping[str, tuple[Told, ...]], said_by: Mapping[str, str]
 ) -> Iterable[Conflict]:
-    dates = [
-        one for one in told.get("date", ()) if one.value.get("edtf") and one.statement not in material.settled
-    ]
+    dates = [one for one in told.get("date", ()) if one.value.get("edtf") and one.statement not in material.settled]
     if apart := _disjoint(dates):
         yield Conflict("date", apart, "these dates cannot both be so")
     for marker in material.markers:

@@ -49,7 +49,9 @@ def _asking(record: Record, people: People) -> Iterator[Finding]:
         for told in record.all(name):
             if told.asks:
                 why = f"“{_short(told.words)}” can be read in more than one way, or not at all"
-                yield _finding(f"{name}.asks", Severity.ASK, f"Which {name} is meant by “{_short(told.words)}”?", OURS, why)
+                yield _finding(
+                    f"{name}.asks", Severity.ASK, f"Which {name} is meant by “{_short(told.words)}”?", OURS, why
+                )
     for shown in record.people:
         if shown.told.asks:
             yield _finding("person.asks", Severity.ASK, f"Which “{_short(shown.told.words)}” is meant?", OURS)

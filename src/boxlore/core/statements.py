@@ -170,9 +170,7 @@ FIELDS: dict[str, Field] = {
         _field("process", "item", "Process"),
         _field("rights", "item collection", "Rights"),
         _field("care", "item", "Care note"),
-        _field(
-            "note", "item person event place sitting container", "Keeper's note", many=True, audience="keeper"
-        ),
+        _field("note", "item person event place sitting container", "Keeper's note", many=True, audience="keeper"),
         _field("keyword", "item", "Keyword", many=True),
         # what is told of people, events, places and sittings
         _field("name", "person event place location", "Name", many=True),
@@ -238,9 +236,7 @@ def uuid7(milliseconds: int, randomness: bytes) -> str:
     return str(uuid.UUID(int=value))
 
 
-_LETTERS = str.maketrans(
-    {"ł": "l", "ß": "ss", "ø": "o", "æ": "ae", "œ": "oe", "đ": "d", "ð": "d", "þ": "th", "ı": "i"}
-)
+_LETTERS = str.maketrans({"ł": "l", "ß": "ss", "ø": "o", "æ": "ae", "œ": "oe", "đ": "d", "ð": "d", "þ": "th", "ı": "i"})
 
 
 def fold(words: str) -> str:

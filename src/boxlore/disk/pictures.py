@@ -33,9 +33,7 @@ def _open(path: Path) -> Image.Image:
     try:
         return Image.open(path)
     except (OSError, ValueError, SyntaxError, Image.DecompressionBombError) as error:
-        raise CouldNot(
-            f"{path.name} cannot be opened as a picture.", "Look at the file, or scan it again."
-        ) from error
+        raise CouldNot(f"{path.name} cannot be opened as a picture.", "Look at the file, or scan it again.") from error
 
 
 def look(path: Path) -> Look:

@@ -44,9 +44,7 @@ def find_item(collection: Collection, text: str) -> Subject:
     if looks_like_number(text):
         ident = store.item_by_number(text.strip().upper())
         if ident is None:
-            raise WrongUse(
-                f"There is no item {text.strip().upper()} here.", "boxlore find shows what there is."
-            )
+            raise WrongUse(f"There is no item {text.strip().upper()} here.", "boxlore find shows what there is.")
         return Subject(Kind.ITEM, ident)
     found = store.items_by_mark(short_form(text))
     if not found:
@@ -81,9 +79,7 @@ class Teller:
         act.done()
         return statement
 
-    def add(
-        self, act: Act, subject: Subject, name: str, words: str, how: Telling, *, replaces: str = ""
-    ) -> Statement:
+    def add(self, act: Act, subject: Subject, name: str, words: str, how: Telling, *, replaces: str = "") -> Statement:
         """The same, gathered into an act that holds more than one statement."""
         field = field_of(name, subject.kind)
         words = words.strip()
@@ -131,9 +127,7 @@ class NotTaken:
     why: str
 
 
-def tell_from(
-    collection: Collection, path: Path, how: Telling, said: Callable[[Statement], None]
-) -> list[NotTaken]:
+def tell_from(collection: Collection, path: Path, how: Telling, said: Callable[[Statement], None]) -> list[NotTaken]:
     """Many statements from a CSV with the columns item, field, text, by, sure, audience, language.
 
     Every row that can be taken is taken, in one act; the others come back with their reasons.
@@ -150,9 +144,7 @@ def tell_from(
     return refused
 
 
-def _tell_row(
-    teller: Teller, act: Act, collection: Collection, row: dict[str, str], how: Telling
-) -> Statement:
+def _tell_row(teller: Teller, act: Act, collection: Collection, row: dict[str, str], how: Telling) -> Statement:
     words = row.get("text") or row.get("words") or ""
     return teller.add(
         act,
@@ -189,9 +181,7 @@ def _rows(path: Path) -> Iterable[tuple[int, dict[str, str]]]:
             reader = csv.DictReader(file)
             missing = {"item", "field"} - set(reader.fieldnames or ())
             if missing:
-                raise WrongUse(
-                    f"{path.name} has no column {' or '.join(sorted(missing))}.", "See boxlore tell --help."
-                )
+                raise WrongUse(f"{path.name} has no column {' or '.join(sorted(missing))}.", "See boxlore tell --help.")
             for row in reader:
                 yield reader.line_num, {key: value or "" for key, value in row.items() if key}
     except FileNotFoundError:

@@ -82,15 +82,11 @@ class _Run:
     items: dict[str, Subject] = field(default_factory=dict)
 
 
-def take_in(
-    collection: Collection, plan: Iterable[Planned], wanted: Wanted, progress: Progress = QUIET
-) -> list[Taken]:
+def take_in(collection: Collection, plan: Iterable[Planned], wanted: Wanted, progress: Progress = QUIET) -> list[Taken]:
     """Carry out a plan. Each batch of items is one act, safe on the disk before the next begins."""
     planned = list(plan)
     progress.begin("Taking in", len(planned))
-    run = _Run(
-        collection, wanted, Teller(collection), collection.act("intake"), collection.store.next_number_count()
-    )
+    run = _Run(collection, wanted, Teller(collection), collection.act("intake"), collection.store.next_number_count())
     run.containers = _containers(collection)
     taken: list[Taken] = []
     for number, one in enumerate(planned, 1):
@@ -111,10 +107,7 @@ def take_in(
 
 def _containers(collection: Collection) -> dict[tuple[str, ...], str]:
     """Container ids by their path of labels, such as ("box 1", "folder 2")."""
-    return {
-        tuple(f"{kind} {label}" for kind, label in path): ident
-        for ident, path in collection.store.containers()
-    }
+    return {tuple(f"{kind} {label}" for kind, label in path): ident for ident, path in collection.store.containers()}
 
 
 def _take(run: _Run, planned: Planned) -> Taken:
@@ -128,8 +121,7 @@ def _take(run: _Run, planned: Planned) -> Taken:
     item = run.act.new(Kind.ITEM)
     number = number_text(run.collection.settings.prefix, run.collection.settings.series, run.count)
     shown = [
-        _scan(run, side, digest, known_id, number)
-        for (side, digest), known_id in zip(digests, known, strict=True)
+        _scan(run, side, digest, known_id, number) for (side, digest), known_id in zip(digests, known, strict=True)
     ]
     run.count += 1
     run.items[planned.key] = item
@@ -185,9 +177,7 @@ def _bring_in(run: _Run, side: Side, digest: str, number: str) -> Path:
     if target.exists():
         if sha256_of(target) == digest:
             return target
-        raise CouldNot(
-            f"{target.name} is there already with other content.", "Move it out of scans/ and go on."
-        )
+        raise CouldNot(f"{target.name} is there already with other content.", "Move it out of scans/ and go on.")
     with open(side.path, "rb") as source, replacing(target) as out:
         shutil.copyfileobj(source, out, CHUNK)
     if sha256_of(target) != digest:

@@ -45,9 +45,7 @@ class Collection:
         """Everyone in the registry, by id."""
         if self._people_at != self.store.people_version:
             self._people_at = self.store.people_version
-            self._people = {
-                ident: build_person(ident, rows, json.loads) for ident, rows in self.store.people()
-            }
+            self._people = {ident: build_person(ident, rows, json.loads) for ident, rows in self.store.people()}
         return self._people
 
     def act(self, what: str) -> "Act":

@@ -12,9 +12,7 @@ from boxlore.core.errors import WrongUse
 
 RECTO, VERSO = "recto", "verso"
 
-_SUFFIX = re.compile(
-    r"(.+?)[ _-]?(?:(?<=[ _-])(f|r|front|recto)|(?<=[ _-])(b|v|back|verso))\Z", re.IGNORECASE
-)
+_SUFFIX = re.compile(r"(.+?)[ _-]?(?:(?<=[ _-])(f|r|front|recto)|(?<=[ _-])(b|v|back|verso))\Z", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -130,9 +128,7 @@ def read_area(text: str, where: str) -> tuple[float, ...]:
         area = ()
     inside = len(area) == 4 and min(area) >= 0 and area[0] + area[2] <= 1.0001 and area[1] + area[3] <= 1.0001
     if not inside or area[2] <= 0 or area[3] <= 0:
-        raise WrongUse(
-            f"{where}: “{text[:40]}” is no area.", "Write x y w h as parts of the picture, from 0 to 1."
-        )
+        raise WrongUse(f"{where}: “{text[:40]}” is no area.", "Write x y w h as parts of the picture, from 0 to 1.")
     return area
 
 
@@ -143,9 +139,7 @@ def _planned(line: int, key: str, row: Mapping[str, str], side: Side | None) -> 
     told = {name: row[name].strip() for name in TOLD_COLUMNS if row.get(name, "").strip()}
     if size := row.get("size", "").strip():
         told["size"] = size
-    links = tuple(
-        (kind, row[kind].strip()) for kind in ("attached_to", "same_picture") if row.get(kind, "").strip()
-    )
+    links = tuple((kind, row[kind].strip()) for kind in ("attached_to", "same_picture") if row.get(kind, "").strip())
     return Planned(
         key=key,
         sides=(side,) if side else (),

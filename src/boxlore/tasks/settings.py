@@ -60,9 +60,7 @@ def _toml_value(value: object) -> str:
     if isinstance(value, int):
         return str(value)
     escaped = str(value).replace("\\", "\\\\").replace('"', '\\"')
-    return (
-        '"' + "".join(letter if letter.isprintable() else f"\\u{ord(letter):04x}" for letter in escaped) + '"'
-    )
+    return '"' + "".join(letter if letter.isprintable() else f"\\u{ord(letter):04x}" for letter in escaped) + '"'
 
 
 def read_settings(folder: Path) -> Settings:
@@ -73,15 +71,11 @@ def read_settings(folder: Path) -> Settings:
     except FileNotFoundError:
         return Settings()
     except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
-        raise WrongUse(
-            f"{path} cannot be read: {error}.", "Mend that line; nothing else was touched."
-        ) from error
+        raise WrongUse(f"{path} cannot be read: {error}.", "Mend that line; nothing else was touched.") from error
     known = {field.name: field.type for field in fields(Settings)}
     for name, value in told.items():
         if name not in known:
-            raise WrongUse(
-                f"{path} has a setting “{name}” that there is none of.", f"Known: {', '.join(known)}."
-            )
+            raise WrongUse(f"{path} has a setting “{name}” that there is none of.", f"Known: {', '.join(known)}.")
         _check(path, name, value)
     return Settings(**told)
 
@@ -94,9 +88,7 @@ def _check(path: Path, name: str, value: object) -> None:
         choices = " or ".join(str(choice) or "empty" for choice in _ALLOWED[name])
         raise WrongUse(f"{path}: {name} is “{value}”.", f"It may be {choices}.")
     if name == "prefix" and not (2 <= len(str(value)) <= 7 and str(value).isascii() and str(value).isupper()):
-        raise WrongUse(
-            f"{path}: prefix is “{value}”.", "It must be two to seven capital letters, such as TR."
-        )
+        raise WrongUse(f"{path}: prefix is “{value}”.", "It must be two to seven capital letters, such as TR.")
     if name == "series" and not (len(str(value)) == 1 and "A" <= str(value) <= "Z"):
         raise WrongUse(f"{path}: series is “{value}”.", "It must be one capital letter.")
 

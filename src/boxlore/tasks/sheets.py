@@ -62,9 +62,7 @@ def sheet(
     return Made(out, len(shown), len(seen) - len(shown), tuple(findings))
 
 
-def prepare(
-    collection: Collection, shown: Iterable[Record], folder: Path, progress: Progress
-) -> dict[str, Path]:
+def prepare(collection: Collection, shown: Iterable[Record], folder: Path, progress: Progress) -> dict[str, Path]:
     """A JPEG for each scan that will be printed; a damaged one is left out, and the sheet says so."""
     scans = [(record.number, scan) for record in shown for scan in record.scans if scan.side == "recto"]
     progress.begin("Preparing pictures", len(scans))

@@ -83,18 +83,14 @@ class Understanding:
     def _named(self, words: str, kind: str, people: Iterable[Person]) -> Understood | None:
         """The one person of that name; none if nobody has it; a question if several have."""
         asked = fold(words)
-        found = [
-            one for one in people if asked in {fold(form) for form in (*one.forms, *one.calls, one.name)}
-        ]
+        found = [one for one in people if asked in {fold(form) for form in (*one.forms, *one.calls, one.name)}]
         if not found:
             return None
         value = json.dumps({"id": found[0].id})
         if len(found) == 1:
             return Understood(Reading(kind, value, REGISTRY), found[0].name)
         others = tuple(one.name for one in found)
-        return Understood(
-            Reading(kind, value, REGISTRY, asks=True), found[0].name, f"Which of {len(found)}?", others
-        )
+        return Understood(Reading(kind, value, REGISTRY, asks=True), found[0].name, f"Which of {len(found)}?", others)
 
 
 def phrase_settings(settings: Settings) -> phrases.Settings:
