@@ -6,7 +6,7 @@ from boxlore.cli import options, output, talk
 from boxlore.cli.commands.date import lines
 from boxlore.core import places_text
 from boxlore.core.errors import WrongUse
-from boxlore.gazetteer.opening import open_gazetteer
+from boxlore.tasks.places import read_places
 
 
 @click.command()
@@ -16,19 +16,16 @@ from boxlore.gazetteer.opening import open_gazetteer
 @click.pass_context
 def place(ctx: click.Context, text: tuple[str, ...], as_json: bool, year: int | None) -> None:
     """Say what is understood of each TEXT, a place; `-` reads lines `text<TAB>year` from standard input."""
-    with talk.progress() as bar:
-        gazetteer = open_gazetteer(progress=talk.counted(bar))
     findings = False
-    for line in lines(text):
-        words, when = _split(line, year)
-        read = gazetteer.read(words, year=when)
-        findings = findings or read.kind != "match" or bool(read.findings)
-        if as_json:
-            output.row(read.to_json())
-        else:
-            names = [places_text.full_name(choice) for choice in read.choices[:3]]
-            asks = "".join(f" ({one.message})" for one in read.findings)
-            click.echo(f"{output.safe(words)} → {read.kind}: {' or '.join(names) or 'kept as told'}{asks}")
+    with talk.progress() as bar:
+        for read in read_places((_split(line, year) for line in lines(text)), talk.counted(bar)):
+            findings = findings or read.kind != "match" or bool(read.findings)
+            if as_json:
+                output.row(read.to_json())
+            else:
+                names = [places_text.full_name(choice) for choice in read.choices[:3]]
+                asks = "".join(f" ({one.message})" for one in read.findings)
+                click.echo(f"{output.safe(read.text)} → {read.kind}: {' or '.join(names) or 'kept as told'}{asks}")
     ctx.exit(1 if findings else 0)
 
 
