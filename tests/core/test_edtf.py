@@ -4,12 +4,13 @@ The strings, levels and refusals are those of the specification's own tables; bo
 """
 
 import pytest
-from boxlore.core import edtf
-from boxlore.core.edtf_values import compare, contains, iso_range, plain_iso
-from boxlore.core.errors import TextFault
 from edtf_validate.valid_edtf import is_valid
 from hypothesis import given, settings
 from hypothesis import strategies as st
+
+from boxlore.core import edtf
+from boxlore.core.edtf_values import compare, contains, iso_range, plain_iso
+from boxlore.core.errors import TextFault
 
 LEVELS = {
     0: """1985-04-12 1985-04 1985 1985-04-12T23:20:30 1985-04-12T23:20:30Z 1985-04-12T23:20:30-04
