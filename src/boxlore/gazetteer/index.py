@@ -1,0 +1,108 @@
+"""The index: shipped data turned into one SQLite file in the user's cache folder, once for all collections.
+
+Built under a temporary name and put in place in one step, so that two programs starting at once, or a full
+disk, leave either no index or a whole one. The data's version is part of the name.
+"""
+
+import errno
+import hashlib
+import lzma
+import os
+import sqlite3
+import sys
+from collections.abc import Callable, Iterable, Iterator
+from contextlib import closing, suppress
+from pathlib import Path
+
+from boxlore.core.errors import CouldNot
+from boxlore.core.places_text import fold_place
+
+DATA = Path(__file__).parent / "data"
+FORMAT = "1"
+
+Built = Callable[[str, int, int], None]
+
+_TABLES = """
+CREATE TABLE place (
+    id INTEGER PRIMARY KEY, name TEXT, country TEXT, area1 TEXT, area2 TEXT, lat REAL, lon REAL, population INTEGER
+) STRICT;
+CREATE TABLE area (code TEXT PRIMARY KEY, name TEXT) STRICT, WITHOUT ROWID;
+CREATE TABLE area_name (folded TEXT, code TEXT, PRIMARY KEY (folded, code)) STRICT, WITHOUT ROWID;
+CREATE TABLE name (
+    folded TEXT, place INTEGER, main INTEGER, PRIMARY KEY (folded, place)
+) STRICT, WITHOUT ROWID;
+"""
+
+
+def cache_folder() -> Path:
+    """Where this system keeps what can be made again; BOXLORE_CACHE overrides."""
+    if told := os.environ.get("BOXLORE_CACHE"):
+        return Path(told)
+    if sys.platform == "win32":
+        return Path(os.environ.get("LOCALAPPDATA", Path.home() / "AppData" / "Local")) / "boxlore"
+    if sys.platform == "darwin":
+        return Path.home() / "Library" / "Caches" / "boxlore"
+    return Path(os.environ.get("XDG_CACHE_HOME") or Path.home() / ".cache") / "boxlore"
+
+
+def index_path(folder: Path, data: Path = DATA) -> Path:
+    """The index of this version of the data."""
+    version = (data / "version.txt").read_text(encoding="utf-8") + FORMAT
+    return folder / f"places-{hashlib.sha256(version.encode()).hexdigest()[:12]}.sqlite"
+
+
+def make_index(path: Path, built: Built, data: Path = DATA) -> None:
+    """Build the index at `path`. Raises CouldNot when the disk refuses; nothing is left behind then."""
+    part = path.with_name(f"{path.name}.{os.getpid()}.part")
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        part.unlink(missing_ok=True)
+        with closing(sqlite3.connect(part, isolation_level=None)) as db:
+            _fill(db, built, data)
+        os.replace(part, path)
+    except (OSError, sqlite3.OperationalError) as error:
+        with suppress(OSError):
+            part.unlink()
+        full = getattr(error, "errno", None) == errno.ENOSPC or "full" in str(error)
+        why = "the disk is full" if full else str(error)
+        raise CouldNot(
+            f"The index of places could not be made in {path.parent}: {why}.",
+            "It needs about 60 MB; set BOXLORE_CACHE to another folder.",
+        ) from error
+
+
+def _fill(db: sqlite3.Connection, built: Built, data: Path) -> None:
+    db.execute("PRAGMA journal_mode = OFF")
+    db.execute("PRAGMA synchronous = OFF")
+    db.executescript(_TABLES)
+    cities = _lines(data / "cities.tsv.xz")
+    total = len(cities)
+    db.execute("BEGIN")
+    for start in range(0, total, 20_000):
+        rows = [line.split("\t") for line in cities[start : start + 20_000]]
+        add_places(db, rows)
+        built("Making the index of places", min(start + 20_000, total), total)
+    areas = [line.split("\t") for line in _lines(data / "areas.tsv.xz")]
+    db.executemany("INSERT OR IGNORE INTO area VALUES (?, ?)", areas)
+    names = ((fold_place(name), code) for code, name in areas)
+    db.executemany("INSERT OR IGNORE INTO area_name VALUES (?, ?)", names)
+    db.execute("COMMIT")
+    db.execute("ANALYZE")
+
+
+def add_places(db: sqlite3.Connection, rows: Iterable[list[str]]) -> None:
+    """Add places (columns as `make.city_lines` writes them) with all their names."""
+    kept = list(rows)
+    db.executemany("INSERT OR REPLACE INTO place VALUES (?, ?, ?, ?, ?, ?, ?, ?)", (row[:8] for row in kept))
+    db.executemany("INSERT OR IGNORE INTO name VALUES (?, ?, ?)", _names(kept))
+
+
+def _names(rows: Iterable[list[str]]) -> Iterator[tuple[str, str, int]]:
+    for row in rows:
+        yield fold_place(row[1]), row[0], 1
+        for other in row[8].split("|") if row[8] else ():
+            yield fold_place(other), row[0], 0
+
+
+def _lines(path: Path) -> list[str]:
+    return lzma.decompress(path.read_bytes()).decode("utf-8").split("\n")
