@@ -8,7 +8,7 @@ so a run that was interrupted, or is repeated, ends in the same state.
 import json
 import os
 import shutil
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from dataclasses import dataclass, field
 from pathlib import Path
 
@@ -86,7 +86,9 @@ def take_in(collection: Collection, plan: Iterable[Planned], wanted: Wanted, pro
     """Carry out a plan. Each batch of items is one act, safe on the disk before the next begins."""
     planned = list(plan)
     progress.begin("Taking in", len(planned))
-    run = _Run(collection, wanted, Teller(collection), collection.act("intake"), collection.store.next_number_count())
+    settings = collection.settings
+    count = collection.store.next_number_count(settings.prefix, settings.series)
+    run = _Run(collection, wanted, Teller(collection), collection.act("intake"), count)
     run.containers = _containers(collection)
     taken: list[Taken] = []
     for number, one in enumerate(planned, 1):
@@ -129,8 +131,8 @@ def _take(run: _Run, planned: Planned) -> Taken:
     run.act.state(item, "kind", run.wanted.kind or planned.kind)
     _keep(run, item, planned)
     for side, scan in zip(planned.sides, shown, strict=True):
-        words = {"item": item.id, "side": side.side, "area": list(side.area) or None}
-        run.act.state(Subject(Kind.SCAN, scan), "shows", json.dumps(words))
+        shows = {"item": item.id, "side": side.side, "area": list(side.area) or None}
+        run.act.state(Subject(Kind.SCAN, scan), "shows", json.dumps(shows))
     for name, words in planned.told.items():
         if name == "size":
             run.act.state(item, name, words)
@@ -158,7 +160,7 @@ def _scan(run: _Run, side: Side, digest: str, known: str, number: str) -> str:
     }
     run.act.state(scan, "file", json.dumps(words, ensure_ascii=False))
     if embedded := _embedded(side.path):
-        run.act.state(scan, "embedded", json.dumps(embedded, ensure_ascii=False), source=Source(Said.FILE))
+        run.act.state(scan, "embedded", embedded, source=Source(Said.FILE))
     run.scans[digest] = scan.id
     return scan.id
 
@@ -185,13 +187,34 @@ def _bring_in(run: _Run, side: Side, digest: str, number: str) -> Path:
     return target
 
 
-def _embedded(path: Path) -> Mapping[str, object]:
-    """What the file carries already, as facts about the scan; nothing if it cannot be read that way."""
+_TOLD_IN_FILES = (
+    ("title", ("dc:title",), (2, 5), ""),
+    ("caption", ("dc:description",), (2, 120), "ImageDescription"),
+    ("date", ("photoshop:DateCreated", "dcterms:created"), (2, 55), ""),
+    ("people", ("Iptc4xmpExt:PersonInImage",), (0, 0), ""),
+    ("keywords", ("dc:subject",), (2, 25), ""),
+    ("by", ("dc:creator",), (2, 80), "Artist"),
+    ("rights", ("dc:rights",), (2, 116), "Copyright"),
+    ("scanned", (), (0, 0), "DateTimeOriginal"),
+)
+"""What is read out of a file: our name for it, XMP properties, IIM dataset, Exif name."""
+
+
+def _embedded(path: Path) -> str:
+    """What the file carries already, as lines `name: words`: facts about the scan, each raising a question only."""
     try:
         with open(path, "rb") as file:
-            return carrier.as_facts(carrier.read(file))
+            found = carrier.read(file)
     except BoxloreError as fault:
-        return {"unreadable": str(fault)}
+        return f"unreadable: {fault}"
+    lines: list[str] = []
+    for name, properties, dataset, exif in _TOLD_IN_FILES:
+        texts = [found.xmp.get(one, "") for one in properties] + ["; ".join(found.iim.get(dataset, ()))]
+        texts.append(found.exif.get(exif, ""))
+        words = next((" ".join(one.split()) for one in texts if one.strip()), "")
+        lines += [f"{name}: {words}"] if words else []
+    lines += [f"problem: {one}" for one in found.problems]
+    return "\n".join(lines)
 
 
 def _keep(run: _Run, item: Subject, planned: Planned) -> None:

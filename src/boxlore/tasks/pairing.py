@@ -5,7 +5,7 @@ Pure: names in, planned items out; the plan is shown before anything is done.
 
 import re
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
@@ -96,16 +96,12 @@ def by_table(rows: Iterable[tuple[int, Mapping[str, str]]], folder: Path) -> lis
         if before is None:
             items[key] = _planned(line, key, row, side)
         elif side is not None:
-            items[key] = Planned(**{**_parts(before), "sides": (*before.sides, side)})
+            items[key] = replace(before, sides=(*before.sides, side))
     for planned in items.values():
         for kind, key in planned.links:
             if key not in items:
                 raise WrongUse(f"Item {planned.key} is linked ({kind}) to {key}, which the table lacks.")
     return list(items.values())
-
-
-def _parts(planned: Planned) -> dict[str, object]:
-    return {name: getattr(planned, name) for name in Planned.__slots__}
 
 
 def _side(line: int, row: Mapping[str, str], folder: Path) -> Side | None:

@@ -1,0 +1,431 @@
+"""A sitting: who tells, which item is out, what was said of it, and every step undoable.
+
+The course of a sitting is the table MOVES. The keeper types; each keystroke is kept as a draft, and a draft
+becomes one statement when its prompt is left. The time log holds which item was shown when, in milliseconds
+of a clock that only goes forward. Nothing here knows of a screen: the terminal and the plain mode both sit
+on it.
+"""
+
+import json
+import time
+from dataclasses import dataclass, field, replace
+from enum import StrEnum
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.record import Record, Told
+from boxlore.core.statements import KEEPER, Kind, Said, Source, Statement, Subject, Sure, fold
+from boxlore.store.strike import StrikeReport, strike
+from boxlore.store.values import Change, Draft, Past, Settlement
+from boxlore.tasks.describe import Teller, Telling
+from boxlore.tasks.opening import Act, Collection
+from boxlore.tasks.progress import QUIET, Progress
+from boxlore.tasks.prompts import Prompt
+from boxlore.tasks.records import record_of
+from boxlore.tasks.understanding import person_reading
+
+VERSO = Source(Said.INSCRIPTION, "verso")
+
+
+class Stage(StrEnum):
+    """Where a sitting stands."""
+
+    PREPARING = "preparing"
+    GOING_THROUGH = "going through items"
+    RESTING = "resting"
+    CLOSING = "closing"
+    OVER = "over"
+
+
+class Step(StrEnum):
+    """What the keeper does with it."""
+
+    BEGIN = "begin"
+    REST = "rest"
+    GO_ON = "go on"
+    CLOSE = "close"
+    END = "end"
+
+
+MOVES: dict[Stage, dict[Step, Stage]] = {
+    Stage.PREPARING: {Step.BEGIN: Stage.GOING_THROUGH, Step.END: Stage.OVER},
+    Stage.GOING_THROUGH: {Step.REST: Stage.RESTING, Step.CLOSE: Stage.CLOSING, Step.END: Stage.OVER},
+    Stage.RESTING: {Step.GO_ON: Stage.GOING_THROUGH, Step.CLOSE: Stage.CLOSING, Step.END: Stage.OVER},
+    Stage.CLOSING: {Step.GO_ON: Stage.GOING_THROUGH, Step.END: Stage.OVER},
+    Stage.OVER: {},
+}
+
+
+@dataclass(eq=False)
+class OutOfTurn(WrongUse):
+    """A step that does not follow from where the sitting stands."""
+
+    problem: str
+    what_to_do: str = "See what can be done in the menu."
+
+
+def move(stage: Stage, step: Step) -> Stage:
+    """The stage that a step leads to. Raises OutOfTurn where MOVES has none."""
+    try:
+        return MOVES[stage][step]
+    except KeyError:
+        raise OutOfTurn(f"A sitting that is {stage} cannot {step}.") from None
+
+
+@dataclass(frozen=True, slots=True)
+class Done:
+    """One undoable step: its act, what it was in words, the item to look at."""
+
+    act: str
+    what: str
+    item: str
+
+
+SAME = {"people": ("person",), "day": ("date",), "place": ("place",), "all of these": ("person", "date", "place")}
+"""What can be said to be the same as for another item."""
+
+AUDIENCES = ("anyone", "family", "keeper")
+SURENESSES = (Sure.SURE, Sure.LIKELY, Sure.GUESS)
+
+COME_BACK = "come back to this"
+
+
+@dataclass(slots=True)
+class Sitting:
+    """One sitting at one collection. `begin` first; on a collection open for reading only, nothing is kept."""
+
+    collection: Collection
+    narrator: str = ""
+    interviewer: str = ""
+    stage: Stage = Stage.PREPARING
+    source: Source = KEEPER
+    language: str = ""
+    id: str = ""
+    shown: dict[str, str] = field(default_factory=dict)
+    """Item id → the time it was last shown."""
+    _teller: Teller = field(init=False)
+    _began: float = field(default_factory=time.monotonic)
+    _done: list[Done] = field(default_factory=list)
+    _undone: list[tuple[Done, str]] = field(default_factory=list)
+    _own_acts: set[str] = field(default_factory=set)
+    _drafted: set[tuple[str, str, str]] = field(default_factory=set)
+
+    def __post_init__(self) -> None:
+        self._teller = Teller(self.collection)
+        self.language = self.language or self.collection.settings.language
+
+    # the course of it
+
+    @property
+    def writable(self) -> bool:
+        """Whether anything can be kept."""
+        return self.collection.store.writable
+
+    def begin(self) -> list[Statement]:
+        """Begin: who tells and who asks go into the log. Returns what an interruption had left behind."""
+        self.stage = move(self.stage, Step.BEGIN)
+        self._began = time.monotonic()
+        if not self.writable:
+            return []
+        found = recover_drafts(self.collection)
+        if self.narrator.strip():
+            self._name_the_narrator()
+        return found
+
+    def take(self, step: Step) -> None:
+        """One step on. Raises OutOfTurn."""
+        self.stage = move(self.stage, step)
+
+    def _name_the_narrator(self) -> None:
+        act = self.collection.act("a sitting")
+        self.id = act.new(Kind.SITTING).id
+        subject = Subject(Kind.SITTING, self.id)
+        told = self._teller.add(act, subject, "narrator", self.narrator, Telling())
+        self._teller.add(act, subject, "date", self.collection.clock.today().isoformat(), Telling())
+        if self.interviewer.strip():
+            self._teller.add(act, subject, "interviewer", self.interviewer, Telling())
+        act.done()
+        meant = next((reading for ident, reading in act.readings if ident == told.id), None)
+        ident = str(json.loads(meant.value).get("id", "")) if meant is not None else ""
+        self.source = Source(Said.NARRATOR, ident)
+
+    @property
+    def moment(self) -> int | None:
+        """Milliseconds since the sitting began, by a clock that only goes forward; None outside a sitting."""
+        return round((time.monotonic() - self._began) * 1000) if self.id else None
+
+    @property
+    def minutes(self) -> int:
+        """Whole minutes since it began."""
+        return int((time.monotonic() - self._began) // 60)
+
+    def show(self, item: str) -> None:
+        """An item comes out: noted in the time log of a sitting with a narrator."""
+        self.shown[item] = self.collection.clock.now()
+        if self.id and self.writable and self.stage is Stage.GOING_THROUGH:
+            act = self.collection.act("shown")
+            words = json.dumps({"item": item, "at": self.moment})
+            act.state(Subject(Kind.SITTING, self.id), "shown", words, sitting=self.id, moment=self.moment)
+            act.done()
+
+    # what is told
+
+    def source_of(self, prompt: Prompt) -> Source:
+        """Who says what is typed into this prompt: words on a print are its own, everything else the teller's."""
+        return VERSO if prompt.field == "inscription" else self.source
+
+    def own(self, record: Record, prompt: Prompt) -> Told | None:
+        """The statement that typing into this prompt corrects: this source's own, none where answers gather."""
+        if prompt.gathers:
+            return None
+        source = self.source_of(prompt)
+        own = [told for told in record.all(prompt.field) if told.source == source]
+        return max(own, key=lambda told: told.recorded_at, default=None)
+
+    def others(self, record: Record, prompt: Prompt) -> list[Told]:
+        """What is told in this field besides."""
+        own = self.own(record, prompt)
+        return [told for told in record.all(prompt.field) if own is None or told.statement != own.statement]
+
+    def draft(self, item: str, prompt: Prompt, words: str, replaces: str = "") -> None:
+        """Keep what is being typed; on the disk when this returns. Empty words forget the draft."""
+        slot = (item, prompt.field, "")
+        if not words.strip():
+            if slot in self._drafted:
+                self.collection.store.drop_draft(*slot)
+                self._drafted.discard(slot)
+            return
+        self.collection.store.save_draft(
+            Draft(
+                subject=Subject(Kind.ITEM, item),
+                field=prompt.field,
+                words=words,
+                language=self.language,
+                source=self.source_of(prompt),
+                sitting=self.id,
+                moment=self.moment,
+                replaces=replaces,
+                updated_at=self.collection.clock.now(),
+            )
+        )
+        self._drafted.add(slot)
+
+    def keep(self, record: Record, prompt: Prompt, words: str, *, person: str = "") -> bool:
+        """The prompt is left: its words become one statement, if they say anything new. `person`: chosen by id.
+
+        Where answers gather, a semicolon parts two of them. Emptied words of ours are withdrawn.
+        """
+        own = self.own(record, prompt)
+        if not words.strip():
+            return self._emptied(record, prompt, own)
+        if own is not None and own.words == words.strip():
+            self.draft(record.id, prompt, "")
+            return False
+        parts = [part.strip() for part in words.split(";")] if prompt.gathers else [words.strip()]
+        act = self.collection.act(f"{prompt.field}: {words.strip()[:40]}")
+        for part in filter(None, parts):
+            self._add(act, record, prompt, part, own, person)
+        act.clears.append((record.id, prompt.field, ""))
+        self._finish(act, record.id)
+        self._drafted.discard((record.id, prompt.field, ""))
+        return True
+
+    def _add(self, act: Act, record: Record, prompt: Prompt, words: str, own: Told | None, person: str) -> None:
+        how = self._how(prompt)
+        if own is not None:
+            how = replace(how, sure=own.sure, audience=own.audience)
+        subject = Subject(Kind.ITEM, record.id)
+        told = self._teller.add(act, subject, prompt.field, words, how, replaces=own.statement if own else "")
+        if person:
+            act.readings[:] = [(told.id, person_reading(Subject(Kind.PERSON, person)))]
+
+    def _how(self, prompt: Prompt) -> Telling:
+        return Telling(
+            source=self.source_of(prompt), language=self.language, sitting=self.id, moment=self.moment, audience=""
+        )
+
+    def _emptied(self, record: Record, prompt: Prompt, own: Told | None) -> bool:
+        self.draft(record.id, prompt, "")
+        if own is None:
+            return False
+        act = next((past.statement.act for past in self.history(record.id, prompt.field) if _is(past, own)), "")
+        if act not in self._own_acts:
+            raise WrongUse(
+                "These words were kept in an earlier sitting, so emptying does not take them away.",
+                "Write over them to correct them, or strike them under “Who says so”.",
+            )
+        self._withdraw(Done(act, f"{prompt.field} emptied", record.id), undoes=False)
+        return True
+
+    def not_known(self, record: Record, prompt: Prompt) -> None:
+        """Asked, and the source does not know."""
+        act = self.collection.act(f"{prompt.field}: asked, not known")
+        how = replace(self._how(prompt), sure=Sure.NOT_KNOWN)
+        self._teller.add(act, Subject(Kind.ITEM, record.id), prompt.field, "", how)
+        self._finish(act, record.id)
+
+    def ask_later(self, record: Record, words: str = COME_BACK) -> None:
+        """Note what is still to ask, or whom (“ask Joan”)."""
+        act = self.collection.act(f"to ask: {words[:40]}")
+        act.state(Subject(Kind.ITEM, record.id), "asked", words.strip() or COME_BACK, sitting=self.id)
+        self._finish(act, record.id)
+
+    def to_ask(self, item: str) -> list[str]:
+        """What is still to ask about an item."""
+        rows = self.collection.store.statements(Subject(Kind.ITEM, item))
+        return [statement.words for statement, _ in rows if statement.field == "asked"]
+
+    def same_as(self, record: Record, other: Record, what: str) -> int:
+        """The same people, day or place as another item: one act. Returns how many statements were made."""
+        act = self.collection.act(f"same {what} as {other.number}")
+        have = {fold(one.name) for one in record.shown()}
+        for name in SAME[what]:
+            if name == "person":
+                for one in other.shown():
+                    if fold(one.name) not in have:
+                        told = self._say_same(act, record, name, one.name)
+                        if one.person:
+                            meant = person_reading(Subject(Kind.PERSON, one.person))
+                            act.readings[:] = [row for row in act.readings if row[0] != told.id] + [(told.id, meant)]
+            elif (first := other.first(name)) is not None and first.words not in {t.words for t in record.all(name)}:
+                self._say_same(act, record, name, first.words)
+        if not act.statements:
+            raise WrongUse(f"{other.number} has no {what} that {record.number} has not.")
+        self._finish(act, record.id)
+        return len(act.statements)
+
+    def _say_same(self, act: Act, record: Record, name: str, words: str) -> Statement:
+        how = Telling(source=self.source, language=self.language, sitting=self.id, moment=self.moment)
+        return self._teller.add(act, Subject(Kind.ITEM, record.id), name, words, how)
+
+    # changing what was told
+
+    def change(self, record: Record, told: Told, **what: str) -> None:
+        """The same words with another audience, sureness or language: a new statement in the old one's place."""
+        how = Telling(
+            source=told.source,
+            sure=Sure(what.get("sure", told.sure)),
+            audience=what.get("audience", told.audience),
+            language=what.get("language", told.language),
+            sitting=self.id,
+            moment=self.moment,
+        )
+        act = self.collection.act(f"{told.field}: {', '.join(what.values())}")
+        subject = Subject(Kind.ITEM, record.id)
+        made = self._teller.add(act, subject, told.field, told.words, how, replaces=told.statement)
+        if ident := str(told.value.get("id", "")):
+            kind = Kind.EVENT if told.field == "occasion" else Kind.PERSON
+            act.statements[:] = [made]
+            act.readings[:] = [(made.id, person_reading(Subject(kind, ident)))]
+        self._finish(act, record.id)
+
+    def settle(self, record: Record, name: str, told: tuple[Told, ...], chosen: str = "") -> None:
+        """The keeper's word on a conflict: one statement chosen, or (empty) both kept as doubtful."""
+        act = self.collection.clock.new_id()
+        outcome = "chosen" if chosen else "doubtful"
+        one = Settlement(
+            id=self.collection.clock.new_id(),
+            subject=Subject(Kind.ITEM, record.id),
+            field=name,
+            outcome=outcome,
+            weighed=tuple(row.statement for row in told),
+            chosen=chosen,
+        )
+        self._write(act, f"{name}: settled ({outcome})", settlements=(one,))
+        self._remember(Done(act, f"{name} settled", record.id))
+
+    def history(self, item: str, name: str) -> list[Past]:
+        """Everything ever said of one field of an item."""
+        return self.collection.store.history(item, name)
+
+    def strike(self, statement: str, progress: Progress = QUIET) -> StrikeReport:
+        """Take words out for good, at the teller's wish. Waits while another program reads the collection."""
+        progress.begin("Striking the words", 0)
+        clock = self.collection.clock
+        return strike(
+            self.collection.store,
+            [statement],
+            by=self.collection.by,
+            now=clock.now(),
+            waiting=lambda why: progress.begin(why, 0),
+            stopped=progress.stopped,
+        )
+
+    # undo and redo
+
+    def undo(self) -> Done | None:
+        """Take back the last step of this sitting; None if there is none."""
+        if not self._done:
+            return None
+        done = self._done.pop()
+        self._withdraw(done)
+        return done
+
+    def redo(self) -> Done | None:
+        """Do again what was just taken back; None if nothing was."""
+        if not self._undone:
+            return None
+        done, undoing = self._undone.pop()
+        self._write(self.collection.clock.new_id(), f"again: {done.what}", withdraws=(undoing,))
+        self._done.append(done)
+        return done
+
+    def _withdraw(self, done: Done, *, undoes: bool = True) -> None:
+        act = self.collection.clock.new_id()
+        self._write(act, f"taken back: {done.what}", withdraws=(done.act,))
+        if undoes:
+            self._undone.append((done, act))
+        else:
+            self._remember(Done(act, done.what, done.item))
+
+    def _write(
+        self, act: str, what: str, *, withdraws: tuple[str, ...] = (), settlements: tuple[Settlement, ...] = ()
+    ) -> None:
+        self.collection.store.write(
+            Change(
+                act=act,
+                what=what,
+                by=self.collection.by,
+                recorded_at=self.collection.clock.now(),
+                withdraws=withdraws,
+                settlements=settlements,
+            )
+        )
+
+    def _finish(self, act: Act, item: str) -> None:
+        act.done()
+        self._own_acts.add(act.id)
+        self._remember(Done(act.id, act.what, item))
+
+    def _remember(self, done: Done) -> None:
+        self._done.append(done)
+        self._undone.clear()
+
+    # looking
+
+    def record(self, item: str) -> Record:
+        """The keeper's whole record of an item."""
+        return record_of(self.collection, item)
+
+
+def _is(past: Past, told: Told) -> bool:
+    return past.statement.id == told.statement
+
+
+def recover_drafts(collection: Collection) -> list[Statement]:
+    """Turn what an interruption left half typed into statements, each in an act that says so."""
+    teller = Teller(collection)
+    recovered: list[Statement] = []
+    for draft in collection.store.drafts():
+        act = collection.act(f"recovered after an interruption: {draft.field}")
+        how = Telling(
+            source=draft.source,
+            sure=draft.sure,
+            language=draft.language,
+            audience="" if draft.audience == "anyone" else draft.audience,
+            sitting=draft.sitting,
+            moment=draft.moment,
+        )
+        recovered.append(teller.add(act, draft.subject, draft.field, draft.words, how, replaces=draft.replaces))
+        act.clears.append((draft.subject.id, draft.field, draft.slot))
+        act.done()
+    return recovered
