@@ -11,7 +11,7 @@ from boxlore.core.findings import Finding
 from boxlore.core.record import Record
 from boxlore.disk.pictures import make_jpeg
 from boxlore.disk.writing import write_whole
-from boxlore.sheets.album import make_sheet
+from boxlore.sheets.album import make_sheet, picture_key
 from boxlore.tasks.opening import Collection
 from boxlore.tasks.progress import QUIET, Progress
 from boxlore.tasks.records import EVERYTHING, Selection, seen_by
@@ -75,7 +75,8 @@ def prepare(collection: Collection, shown: Iterable[Record], folder: Path, progr
         except CouldNot:
             data = b""
         if data:
-            pictures[scan.id] = folder / f"{number}-{len(pictures)}.jpg"
-            pictures[scan.id].write_bytes(data)
+            key = picture_key(scan)
+            pictures[key] = folder / f"{number}-{len(pictures)}.jpg"
+            pictures[key].write_bytes(data)
         progress.step()
     return pictures
