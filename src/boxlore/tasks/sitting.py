@@ -7,12 +7,15 @@ on it.
 """
 
 import json
+import threading
 import time
+from contextlib import nullcontext
 from dataclasses import dataclass, field, replace
 from enum import StrEnum
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.record import Record, Told
+from boxlore.core.rules import look_over
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Statement, Subject, Sure, fold
 from boxlore.store.strike import StrikeReport, strike
 from boxlore.store.values import Change, Draft, Past, Settlement
@@ -21,7 +24,7 @@ from boxlore.tasks.opening import Act, Collection
 from boxlore.tasks.progress import QUIET, Progress
 from boxlore.tasks.prompts import Prompt
 from boxlore.tasks.records import record_of
-from boxlore.tasks.understanding import person_reading
+from boxlore.tasks.understanding import Understood, person_reading, year_of
 
 VERSO = Source(Said.INSCRIPTION, "verso")
 
@@ -107,6 +110,8 @@ class Sitting:
     _done: list[Done] = field(default_factory=list)
     _undone: list[tuple[Done, str]] = field(default_factory=list)
     _own_acts: set[str] = field(default_factory=set)
+    _places: threading.Lock = field(default_factory=threading.Lock)
+    _ready: bool = False
     _drafted: set[tuple[str, str, str]] = field(default_factory=set)
 
     def __post_init__(self) -> None:
@@ -234,7 +239,8 @@ class Sitting:
         if own is not None:
             how = replace(how, sure=own.sure, audience=own.audience)
         subject = Subject(Kind.ITEM, record.id)
-        told = self._teller.add(act, subject, prompt.field, words, how, replaces=own.statement if own else "")
+        with self._places if prompt.reads == "place" else nullcontext():
+            told = self._teller.add(act, subject, prompt.field, words, how, replaces=own.statement if own else "")
         if person:
             act.readings[:] = [(told.id, person_reading(Subject(Kind.PERSON, person)))]
 
@@ -401,6 +407,33 @@ class Sitting:
         self._undone.clear()
 
     # looking
+
+    def prepare(self) -> None:
+        """Open the list of places, which is built on its first use; call it in a thread of its own."""
+        with self._places:
+            self._ready = self._teller.understanding.gazetteer is not None
+
+    def complete(self, prompt: Prompt, words: str) -> list[tuple[str, str]]:
+        """(id, words) of people, or places (without id), that begin as the last of the words typed."""
+        typed = words.split(";")[-1].strip()
+        if prompt.reads == "person":
+            return self.collection.store.complete_people(typed, 8)
+        if prompt.reads == "place":
+            places = self.collection.store.complete_places(typed, 8)
+            return [("", place) for place in places if fold(place) != fold(typed)]
+        return []
+
+    def understand(self, prompt: Prompt, words: str, record: Record) -> Understood | None:
+        """What is made of the words so far, for a prompt that is read; nothing while the places are prepared."""
+        if prompt.reads == "place" and not self._ready:
+            return None
+        when = record.first("date")
+        return self._teller.understanding.read(prompt.reads, words, year=year_of(when.value) if when else None)
+
+    def gentle_questions(self, record: Record) -> list[str]:
+        """What the rules find worth asking about an item, without what the prompts ask anyway."""
+        found = look_over(record, self.collection.people())
+        return [finding.message for finding in found if not finding.rule.endswith(".missing")]
 
     def record(self, item: str) -> Record:
         """The keeper's whole record of an item."""

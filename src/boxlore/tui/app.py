@@ -1,0 +1,158 @@
+"""The terminal interface: which collection is open, how it looks, and how one leaves without losing a word.
+
+Every key is kept as a draft before it is drawn; leaving by key, by signal or by a closed terminal keeps what
+stands in the prompts as statements. After a fault of ours the drafts are on the disk and become statements at
+the next opening.
+"""
+
+import asyncio
+import signal
+import traceback
+from contextlib import ExitStack, suppress
+from datetime import date
+from pathlib import Path
+
+from rich.text import Text
+from textual.app import App
+
+from boxlore.core.errors import BoxloreError
+from boxlore.tasks.listing import Listing
+from boxlore.tasks.opening import DATABASE, Collection, open_collection
+from boxlore.tasks.remembering import last_collection, remember
+from boxlore.tasks.sitting import Sitting
+from boxlore.tui import looks
+from boxlore.tui.keys import bound
+from boxlore.tui.screens.bare import BareScreen
+from boxlore.tui.screens.item import ItemScreen
+from boxlore.tui.screens.start import StartScreen
+
+LEAVING = ("SIGTERM", "SIGHUP", "SIGINT")
+
+
+class Boxlore(App[int]):
+    """Holds the open collection; shows its first item, or the first screen where there is none."""
+
+    TITLE = "Boxlore"
+    CSS = looks.SHEET
+    ENABLE_COMMAND_PALETTE = False
+    BINDINGS = bound(("ctrl+q", "leave"))
+
+    def __init__(self, collection: Collection | None, *, narrator: str = "", interviewer: str = "") -> None:
+        super().__init__()
+        self.collection = collection
+        self._narrator, self._interviewer = narrator, interviewer
+        self._opened = ExitStack()
+        self._asked_to_leave = False
+        for theme in (looks.LAMP, looks.PAPER):
+            self.register_theme(theme)
+        self.theme = looks.of_terminal()
+
+    def get_theme_variable_defaults(self) -> dict[str, str]:
+        return dict(looks.LAMP.variables)
+
+    async def on_mount(self) -> None:
+        self._hear_signals()
+        if self.collection is None:
+            await self.push_screen(StartScreen(self.open_folder, self.make_demo))
+        else:
+            await self.show_collection(self.collection)
+
+    def _hear_signals(self) -> None:
+        loop = asyncio.get_running_loop()
+        for name in LEAVING:
+            with suppress(NotImplementedError, AttributeError, RuntimeError, ValueError):
+                # not on Windows, and not in a thread: there the drafts are what is kept
+                loop.add_signal_handler(getattr(signal, name), self._signalled)
+
+    def _signalled(self) -> None:
+        self._leaving = asyncio.get_running_loop().create_task(self._leave_at_once())
+
+    # opening
+
+    async def show_collection(self, collection: Collection) -> None:
+        """Begin a sitting at a collection, with the cursor in the first prompt."""
+        self.collection = collection
+        sitting = Sitting(collection, narrator=self._narrator, interviewer=self._interviewer)
+        recovered = sitting.begin()
+        listing = Listing(collection)
+        if not len(listing):
+            await self.push_screen(BareScreen(sitting, listing, self.show_items))
+            return
+        await self.show_items(sitting, listing)
+        if recovered:
+            count = f"{len(recovered)} answer{'s' if len(recovered) > 1 else ''}"
+            self._item_screen().say(f"After an interruption, {count} being typed then were found and kept.")
+
+    async def show_items(self, sitting: Sitting, listing: Listing) -> None:
+        """The sitting's screen, on the first item."""
+        await self.push_screen(ItemScreen(sitting, listing))
+
+    async def open_folder(self, folder: Path) -> str:
+        """Open a collection from inside. Returns what went wrong, or nothing."""
+        try:
+            collection = self._opened.enter_context(open_collection(folder, fallback_read_only=True))
+        except BoxloreError as error:
+            return str(error)
+        remember(folder)
+        await self.show_collection(collection)
+        return ""
+
+    async def make_demo(self, folder: Path) -> str:
+        """Make the demonstration and open it."""
+        return "Not here yet: leave with Ctrl+Q and type  boxlore demo"
+
+    def close_collections(self) -> None:
+        """Close what was opened from inside."""
+        self._opened.close()
+
+    # leaving
+
+    def _item_screen(self) -> ItemScreen:
+        return next(screen for screen in self.screen_stack if isinstance(screen, ItemScreen))
+
+    async def _kept(self) -> bool:
+        found = [screen for screen in self.screen_stack if isinstance(screen, ItemScreen)]
+        return not found or await found[0].settled()
+
+    async def action_leave(self) -> None:
+        """Keep everything, then leave. If the disk refuses, say so and stay; asked again, leave."""
+        if await self._kept() or self._asked_to_leave:
+            self.exit(0)
+            return
+        self._asked_to_leave = True
+        while not isinstance(self.screen, ItemScreen):
+            self.pop_screen()
+
+    async def action_quit(self) -> None:
+        await self.action_leave()
+
+    async def _leave_at_once(self) -> None:
+        """By a signal: nobody can be asked any more."""
+        await self._kept()
+        self.exit(0)
+
+    def _fatal_error(self) -> None:
+        """A fault of ours: say where everything is, then what happened; no words told are printed."""
+        where = self.collection.folder / DATABASE if self.collection else None
+        safe = f"Everything told is safe in {where}.\n" if where else ""
+        said = Text(f"Boxlore met a fault of its own and had to stop.\n{safe}Open it again to go on.\n\n")
+        self._exit_renderables.append(said.append("".join(traceback.format_exc(limit=-8)), style="dim"))
+        self._close_messages_no_wait()
+
+
+def run(collection: Path | None, *, narrator: str = "", interviewer: str = "", on_day: date | None = None) -> int:
+    """Open a collection (else the one here, else the last one, else the first screen) and sit. An exit code."""
+    folder = collection
+    if folder is None or (folder == Path() and not (folder / DATABASE).is_file()):
+        folder = last_collection()
+    with ExitStack() as stack:
+        opened = None
+        if folder is not None:
+            opened = stack.enter_context(open_collection(folder, fallback_read_only=True, on_day=on_day))
+            remember(folder)
+        app = Boxlore(opened, narrator=narrator, interviewer=interviewer)
+        try:
+            code = app.run()
+        finally:
+            app.close_collections()
+    return 3 if app.return_code else code or 0

@@ -1,0 +1,80 @@
+"""The guide that F1 shows, for someone who has never used a terminal. The keys come from the tables of `tui.keys`."""
+
+from boxlore.tui.keys import ITEM_KEYS, ROW_KEYS, Key
+
+Part = str | tuple[str, str]
+Sections = tuple[tuple[str, tuple[str, ...]], ...]
+
+FIRST: Sections = (
+    (
+        "How this works",
+        (
+            "One photograph is out at a time. Sit beside the person who knows. Look at the scan together, "
+            "let them talk, and type what they say, in their own words.",
+            "You cannot break anything. Every key you press is kept on the disk at once; the line at the top says "
+            "“saved”. If the power fails, nothing is lost. Ctrl+Z takes back the last thing done "
+            "(hold the key marked Ctrl, press Z, let go).",
+            "The mouse is not needed. Keys marked F1 to F10 are in the top row of the keyboard; on some laptops, hold "
+            "the key marked Fn as well. Each of them is also in the menu: press Esc.",
+        ),
+    ),
+    (
+        "Your first three photographs",
+        (
+            "1. The cursor stands under “Tell me about this photograph.” Type what you are told.",
+            "2. Press Tab to go to the next question, Shift+Tab to go back.",
+            "3. At “Who is in it?” type one name and press Enter; then the next name.",
+            "4. If a name appears after the word Tab, pressing Tab takes it, so you need not type it out.",
+            "5. Nobody knows? Press F5: it is noted that you asked.",
+            "6. Press PgDn (Page Down) for the next photograph. Stop whenever you like with Ctrl+Q.",
+        ),
+    ),
+)
+
+AFTER: Sections = (
+    (
+        "Good to know",
+        (
+            "A date may be told in any words: “about 1938”, “summer of 52”, “before the war”. What is understood "
+            "stands below; your words are kept as they are. If it asks “which century?”, type a little more.",
+            "Do not correct the teller. If two people disagree, both are kept, with their names. "
+            "F4 shows who says what.",
+            "Do not suggest names. “Who is this?” is a better question than “Is this Aunt Ida?”",
+            "Something private? F6 in that prompt: family only, or nobody but the keeper. If they wish it had not been "
+            "said at all: F4, then “strike”. It is then taken out for good, from backups too.",
+            "A dashed question under “Worth asking” is only a question. You need not answer it.",
+            "Stop after about an hour and a half, sooner if the teller is tired.",
+        ),
+    ),
+    (
+        "Words used here",
+        (
+            "Number: written on the enclosure, for ever; TRA-0042. Place: Box 1 / Folder 2 / Item 4, short 1/2/4; "
+            "it changes when things are moved.",
+            "Bare: nothing told yet. Begun: something told. Told: who, when, where, and a story or an occasion.",
+        ),
+    ),
+)
+
+
+def parts() -> list[Part]:
+    """The guide as parts of text."""
+    written: list[Part] = []
+    for heading, paragraphs in FIRST:
+        written += _section(heading, paragraphs)
+    written += _keys("Keys, with a photograph out", ITEM_KEYS)
+    written += _keys("Keys, in the list", ROW_KEYS)
+    for heading, paragraphs in AFTER:
+        written += _section(heading, paragraphs)
+    return written
+
+
+def _section(heading: str, paragraphs: tuple[str, ...]) -> list[Part]:
+    return [(f"{heading}\n\n", "bold $primary"), *(f"{paragraph}\n\n" for paragraph in paragraphs)]
+
+
+def _keys(heading: str, keys: tuple[Key, ...]) -> list[Part]:
+    written: list[Part] = [(f"{heading}\n\n", "bold $primary")]
+    for key in keys:
+        written += [(f"  {key.cap:<10}", "bold"), f" {key.help}\n"]
+    return [*written, "\n"]

@@ -1,0 +1,68 @@
+"""Every key, as one table: what it does, what the bottom line calls it, and how the guide explains it.
+
+Keys follow terminal habit. All of them are priority bindings: Textual defers the others, and in fast typing
+a deferred key would act on the next photograph.
+"""
+
+from dataclasses import dataclass
+
+from textual.binding import Binding, BindingType
+
+
+@dataclass(frozen=True, slots=True)
+class Key:
+    """One key of a screen. `cap` is what is printed on the key, `short` stands in the bottom line if not empty."""
+
+    keys: str
+    action: str
+    cap: str
+    short: str
+    help: str
+
+
+ITEM_KEYS: tuple[Key, ...] = (
+    Key("f1", "guide", "F1", "Help", "This guide."),
+    Key("pagedown", "next_item", "PgDn", "Next", "The next photograph. What you typed is kept."),
+    Key("pageup", "item_before", "PgUp", "Before", "The photograph before."),
+    Key("escape,f10", "menu", "Esc", "Menu", "Everything else: take scans in, copies, sheet, archive, check."),
+    Key("f2", "picture", "F2", "Picture", "The picture as large as the screen; again for its back."),
+    Key("f3", "find", "F3", "List", "All items: find words, a number or a place in a box."),
+    Key("f4", "said", "F4", "Who says", "Everything told of this item, by whom; settle, restrict or strike it."),
+    Key("f5", "not_known", "F5", "Not known", "You asked, and the teller does not know."),
+    Key("f6", "audience", "F6", "", "Who may see the words in this prompt: anyone, family, keeper only."),
+    Key("f7", "sure", "F7", "", "How sure the teller is: sure, likely, guess."),
+    Key("f8", "same", "F8", "Same", "Same people, same day or same place as the item before."),
+    Key("f9", "ask_later", "F9", "Ask later", "Come back to this, or note whom to ask."),
+    Key("tab", "tab", "Tab", "", "Take what is suggested; else go to the next prompt."),
+    Key("shift+tab", "prompt_before", "Shift+Tab", "", "Back to the prompt before."),
+    Key("enter", "enter", "Enter", "", "Keep this and go on. In the story: a new line."),
+    Key("up", "up", "↑", "", "The line, suggestion or prompt above."),
+    Key("down", "down", "↓", "", "The line, suggestion or prompt below."),
+    Key("ctrl+z", "undo", "Ctrl+Z", "", "Take back the last thing done, as often as you like."),
+    Key("ctrl+y", "redo", "Ctrl+Y", "", "Do again what was taken back."),
+    Key("ctrl+s", "save", "Ctrl+S", "", "Keep it now. (It is kept with every key anyway.)"),
+    Key("ctrl+q", "leave", "Ctrl+Q", "Leave", "Leave. Nothing is lost."),
+)
+
+ROW_KEYS: tuple[Key, ...] = (
+    Key("enter", "take", "Enter", "Open", "Open the row."),
+    Key("up", "up", "↑", "", "One up."),
+    Key("down", "down", "↓", "", "One down."),
+    Key("pageup", "page_up", "PgUp", "", "A page up."),
+    Key("pagedown", "page_down", "PgDn", "", "A page down."),
+    Key("ctrl+home", "first", "Ctrl+Home", "", "The first."),
+    Key("ctrl+end", "last", "Ctrl+End", "", "The last."),
+    Key("tab", "filter", "Tab", "All / bare / begun / told / to ask", "Show only those."),
+    Key("escape,f3", "back", "Esc", "Back", "Back to the photograph."),
+    Key("ctrl+q", "leave", "Ctrl+Q", "Leave", "Leave. Nothing is lost."),
+)
+
+
+def bindings(keys: tuple[Key, ...]) -> list[BindingType]:
+    """The table as Textual takes it: all with priority, none shown by Textual itself."""
+    return [Binding(key.keys, key.action, key.help, show=False, priority=True) for key in keys]
+
+
+def bound(*pairs: tuple[str, str]) -> list[BindingType]:
+    """(keys, action) pairs as Textual takes them, all with priority."""
+    return [Binding(keys, action, show=False, priority=True) for keys, action in pairs]

@@ -1,0 +1,58 @@
+"""How it looks: two sets of colours of our own, lamp for dark rooms and paper for bright ones.
+
+No state is told by colour alone; every one has a word or a sign beside it.
+"""
+
+import os
+
+from textual.theme import Theme
+
+LAMP = Theme(
+    name="lamp",
+    dark=True,
+    primary="#d9a44c",
+    secondary="#7fb5a9",
+    accent="#e2b667",
+    warning="#e6a15a",
+    error="#ef8570",
+    success="#a5c487",
+    foreground="#ede3d1",
+    background="#16120f",
+    surface="#1f1914",
+    panel="#2d241c",
+    variables={"faint": "#a89a86", "rule": "#4a3d30", "field": "#282019", "field-on": "#382c20"},
+)
+
+PAPER = Theme(
+    name="paper",
+    dark=False,
+    primary="#7d3a2b",
+    secondary="#22625c",
+    accent="#8a4a1c",
+    warning="#8a4a00",
+    error="#a3201a",
+    success="#3c6420",
+    foreground="#2a221d",
+    background="#f4eee1",
+    surface="#faf6ec",
+    panel="#e6dcc7",
+    variables={"faint": "#6b6054", "rule": "#c4b69c", "field": "#fdfbf5", "field-on": "#fff3d6"},
+)
+
+SHEET = """
+Screen { background: $background; color: $foreground; layout: vertical; }
+ModalScreen { background: $background 60%; align: center middle; }
+#top, #bottom { width: 100%; height: 1; background: $panel; color: $foreground; padding: 0 1; }
+#note { width: 100%; height: auto; max-height: 3; padding: 0 1; color: $secondary; }
+#note.-bad { color: $error; text-style: bold; }
+.card { width: 72; max-width: 96%; height: auto; max-height: 94%; background: $surface; padding: 1 2;
+        border: round $primary; }
+.card .title { color: $primary; text-style: bold; margin-bottom: 1; }
+.faint { color: $faint; }
+"""
+
+
+def of_terminal() -> str:
+    """The theme that suits the terminal, as far as it says (COLORFGBG: last number 7 or 15 is a light ground)."""
+    ground = os.environ.get("COLORFGBG", "").rpartition(";")[2]
+    return "paper" if ground in ("7", "15") else "lamp"

@@ -1,0 +1,201 @@
+"""All items, as a list of any length; words typed at the top find in everything told, drafts included."""
+
+from collections.abc import Callable
+from contextlib import suppress
+from typing import Any
+
+from textual.app import App, ComposeResult
+from textual.screen import Screen
+from textual.timer import Timer
+
+from boxlore.core.errors import WrongUse
+from boxlore.tasks.describe import find_item
+from boxlore.tasks.listing import Listing, Row, filtered, nearest
+from boxlore.tasks.opening import Collection
+from boxlore.tui.keys import ROW_KEYS, bindings
+from boxlore.tui.widgets.bars import Bottom, Top
+from boxlore.tui.widgets.line import Line, short
+from boxlore.tui.widgets.rows import Cells, Rows
+from boxlore.tui.widgets.words import Words
+
+FILTERS = ("all", "bare", "begun", "told", "to ask")
+MOST = 500
+PAUSE = 0.08
+
+
+class FindScreen(Screen[None]):
+    """`opened` is called with the position of the item that was chosen."""
+
+    AUTO_FOCUS = ""
+    BINDINGS = bindings(ROW_KEYS)
+    DEFAULT_CSS = """
+    FindScreen Words { margin: 1 1 0 1; }
+    FindScreen .heading { color: $faint; padding: 0 1; }
+    FindScreen Rows { margin: 0 1; }
+    """
+
+    def __init__(self, collection: Collection, listing: Listing, position: int, opened: Callable[[int], None]) -> None:
+        super().__init__()
+        self._collection, self._listing, self._position, self._opened = collection, listing, position, opened
+        self._filter = 0
+        self._positions: list[int] | None = None
+        """The positions shown, or None for all items."""
+        self._words_at: dict[int, str] = {}
+        self._run = 0
+        self._later: Timer | None = None
+        self.words = Words(heard=self._heard, id="wanted")
+        self._top, self._heading, self.rows = Top("All items"), Line(classes="heading"), Rows()
+
+    async def show(self, app: App[Any]) -> None:
+        """Come up; the next key is typed into the search line when this returns."""
+        await app.push_screen(self)
+        self.set_focus(self.words)
+
+    def compose(self) -> ComposeResult:
+        yield self._top
+        yield self.words
+        yield self._heading
+        yield self.rows
+        yield Bottom(ROW_KEYS)
+
+    def on_mount(self) -> None:
+        self.call_after_refresh(self._show_all)
+
+    def _show_all(self) -> None:
+        self._positions, self._words_at = None, {}
+        self.rows.show(len(self._listing), self._cells, self._position)
+        self._say()
+
+    def _say(self, more: str = "") -> None:
+        count = self.rows.count
+        name = FILTERS[self._filter]
+        what = "found" if self.words.text.strip() else "items" if name == "all" else f"items {name}"
+        self._top.tell("All items" if name == "all" else f"Items {name}", f"{count} {what}{more}")
+        self._heading.say("  Type words, a number, or a place such as 1/2/4; ↑ ↓ move, Enter opens.")
+
+    def _cells(self, at: int, width: int) -> Cells:
+        position = at if self._positions is None else self._positions[at]
+        rows = self._listing.rows([self._listing.id_at(position)])
+        return cells(rows[0], width, self._words_at.get(position, "")) if rows else ()
+
+    # searching
+
+    def _heard(self, words: Words) -> None:
+        if self._later is not None:
+            self._later.stop()
+        self._later = self.set_timer(PAUSE, self._search)
+
+    def _search(self) -> None:
+        if self._later is not None:
+            self._later.stop()
+            self._later = None
+        wanted = self.words.text.strip()
+        self._run += 1
+        if not wanted:
+            self._filter_anew()
+            return
+        self._filter = 0
+        self._words_at = {}
+        for item, words in self._hits(wanted):
+            position = self._listing.position(item)
+            if position >= 0 and position not in self._words_at:
+                self._words_at[position] = words
+        self._positions = list(self._words_at)
+        self.rows.show(len(self._positions), self._cells)
+        self._say(f", the first {MOST} shown" if len(self._words_at) >= MOST else "")
+
+    def _hits(self, wanted: str) -> list[tuple[str, str]]:
+        named: list[tuple[str, str]] = []
+        with suppress(WrongUse):  # neither a number nor a mark: words to search for
+            named = [(find_item(self._collection, wanted).id, "")]
+        return named + [(hit.item, hit.words) for hit in self._collection.store.search(wanted, MOST) if hit.item]
+
+    # filtering
+
+    async def action_filter(self) -> None:
+        """The next of all, bare, begun, told, to ask."""
+        await self.words.drained()
+        self.words.load("")
+        self._filter = (self._filter + 1) % len(FILTERS)
+        self._filter_anew()
+
+    def _filter_anew(self) -> None:
+        self._run += 1
+        if FILTERS[self._filter] == "all":
+            self._show_all()
+            return
+        self._positions, self._words_at = [], {}
+        self.rows.show(0, self._cells)
+        self._gather(self._run, filtered(self._listing, FILTERS[self._filter]))
+
+    def _gather(self, run: int, chunks: Any) -> None:
+        """A chunk at a time, so that keys are heard in between."""
+        if run != self._run or not self.is_attached or self._positions is None:
+            return
+        chunk = next(chunks, None)
+        if chunk is None:
+            self._say()
+            return
+        self._positions += chunk
+        at = nearest(self._positions, self._position) if self.rows.at == 0 else self.rows.at
+        self.rows.show(len(self._positions), self._cells, at)
+        self._say(" …")
+        self.set_timer(0.001, lambda: self._gather(run, chunks))
+
+    # keys
+
+    async def action_take(self) -> None:
+        """Open the row the arrow stands at."""
+        await self.words.drained()
+        if self._later is not None:
+            self._search()
+        self._take()
+
+    def _take(self) -> None:
+        if self.rows.count:
+            at = self.rows.at
+            position = at if self._positions is None else self._positions[at]
+            self.app.pop_screen()
+            self._opened(position)
+
+    def on_rows_taken(self) -> None:
+        self._take()
+
+    def action_up(self) -> None:
+        self.rows.move(-1)
+
+    def action_down(self) -> None:
+        self.rows.move(1)
+
+    def action_page_up(self) -> None:
+        self.rows.move(-self.rows.page)
+
+    def action_page_down(self) -> None:
+        self.rows.move(self.rows.page)
+
+    def action_first(self) -> None:
+        self.rows.go(0)
+
+    def action_last(self) -> None:
+        self.rows.go(self.rows.count - 1)
+
+    def action_back(self) -> None:
+        """Back to the photograph."""
+        self.app.pop_screen()
+
+    async def action_leave(self) -> None:
+        """Leave the program."""
+        await self.app.run_action("leave")
+
+
+def cells(row: Row, width: int, found: str = "") -> Cells:
+    """One line of the list: number, mark, state as a word, what it is about or what was found in it."""
+    to_ask = f"  → {row.to_ask}" if row.to_ask else ""
+    head = 10 + 1 + 10 + 1 + 6 + 1
+    about = short(f"“{found}”" if found else row.about + to_ask, max(width - head, 8))
+    return (
+        (f"{row.number:<10} ", "strong"),
+        (f"{short(row.mark or '-', 10):<10} ", "plain"),
+        (f"{row.state:<6} ", "faint"),
+        (about, "plain"),
+    )

@@ -1,0 +1,45 @@
+"""The guide on the screen."""
+
+from textual.app import ComposeResult
+from textual.containers import VerticalScroll
+from textual.screen import Screen
+
+from boxlore.tui import guide
+from boxlore.tui.keys import bound
+from boxlore.tui.widgets.bars import Top
+from boxlore.tui.widgets.line import Line
+
+
+class GuideScreen(Screen[None]):
+    """Scrolls; Esc, Enter or F1 goes back to where one was."""
+
+    AUTO_FOCUS = ""
+    BINDINGS = bound(
+        ("escape,enter,f1", "close"),
+        ("down", "roll(1)"),
+        ("up", "roll(-1)"),
+        ("pagedown,space", "roll(15)"),
+        ("pageup", "roll(-15)"),
+        ("ctrl+q", "leave"),
+    )
+    DEFAULT_CSS = """
+    GuideScreen VerticalScroll { align-horizontal: center; scrollbar-size-vertical: 1; }
+    GuideScreen .page { width: 84; max-width: 100%; padding: 1 2; }
+    """
+
+    def compose(self) -> ComposeResult:
+        yield Top("Guide", "↑ ↓ PgUp PgDn read on · Esc back")
+        with VerticalScroll(can_focus=False):
+            yield Line(*guide.parts(), classes="page")
+
+    def action_roll(self, by: int) -> None:
+        """Read on."""
+        self.query_one(VerticalScroll).scroll_relative(y=by, animate=False)
+
+    def action_close(self) -> None:
+        """Back."""
+        self.app.pop_screen()
+
+    async def action_leave(self) -> None:
+        """Leave the program."""
+        await self.app.run_action("leave")

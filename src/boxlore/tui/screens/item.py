@@ -1,0 +1,283 @@
+"""What the keys of the sitting's screen do.
+
+Rule kept: each action first waits until the focused prompt has typed in every key sent before it, then keeps
+the words from the prompt's value, and sets the focus at once; so no word lands on the next photograph.
+"""
+
+from boxlore.core.errors import BoxloreError
+from boxlore.core.record import Told
+from boxlore.core.statements import Sure
+from boxlore.tasks.sitting import AUDIENCES, COME_BACK, SAME, SURENESSES, Done
+from boxlore.tui.keys import ITEM_KEYS, bindings
+from boxlore.tui.screens.card import Blank, Choice, Choices, Form
+from boxlore.tui.screens.find import FindScreen
+from boxlore.tui.screens.guide import GuideScreen
+from boxlore.tui.screens.item_view import ItemView
+from boxlore.tui.screens.large import LargeScreen
+from boxlore.tui.screens.menu import open_menu
+from boxlore.tui.screens.said import SaidScreen
+from boxlore.tui.widgets.block import Block
+
+
+class ItemScreen(ItemView):
+    """The screen with its keys (`tui.keys.ITEM_KEYS`)."""
+
+    BINDINGS = bindings(ITEM_KEYS)
+
+    @property
+    def block(self) -> Block:
+        """The prompt with the cursor; the first if none has it."""
+        return next((block for block in self.blocks if block.words is self.focused), self.blocks[0])
+
+    async def settled(self) -> bool:
+        """Every key typed in and every word kept. False if something could not be kept."""
+        block = self.block
+        await block.words.drained()
+        kept = [self.keep(each) for each in self.blocks if self.sitting.writable]
+        return all(kept)
+
+    # from item to item
+
+    async def action_next_item(self) -> None:
+        await self._turn(1)
+
+    async def action_item_before(self) -> None:
+        await self._turn(-1)
+
+    async def _turn(self, by: int) -> None:
+        if not await self.settled():
+            return
+        position = self.position + by
+        if 0 <= position < len(self.listing):
+            self.open(position)
+        else:
+            self.set_focus(self.blocks[0].words)
+            self.say("That was the last item." if by > 0 else "This is the first item.")
+
+    async def action_leave(self) -> None:
+        """Leave, once everything is kept."""
+        await self.app.run_action("leave")
+
+    async def action_save(self) -> None:
+        if await self.settled():
+            self.say("Kept." if self.sitting.writable else "Open for reading only; nothing can be kept.")
+
+    # from prompt to prompt
+
+    async def action_tab(self) -> None:
+        block = self.block
+        await block.words.drained()
+        if block.suggestions and block.changed:
+            self._accept(block)
+        else:
+            self._step(block, 1)
+
+    async def action_prompt_before(self) -> None:
+        block = self.block
+        await block.words.drained()
+        self._step(block, -1)
+
+    async def action_enter(self) -> None:
+        block = self.block
+        await block.words.drained()
+        if block.prompt.lines > 1:
+            if not block.words.read_only:
+                block.words.put("\n")
+        elif block.prompt.gathers and block.changed:
+            self.keep(block)
+        else:
+            self._step(block, 1)
+
+    async def action_up(self) -> None:
+        block = self.block
+        await block.words.drained()
+        if block.suggestions and block.changed:
+            block.turn(-1)
+        elif block.words.on_first_line:
+            self._step(block, -1)
+        else:
+            block.words.action_cursor_up()
+
+    async def action_down(self) -> None:
+        block = self.block
+        await block.words.drained()
+        if block.suggestions and block.changed:
+            block.turn(1)
+        elif block.words.on_last_line:
+            self._step(block, 1)
+        else:
+            block.words.action_cursor_down()
+
+    def _step(self, block: Block, by: int) -> None:
+        if self.sitting.writable and not self.keep(block):
+            return
+        at = (self.blocks.index(block) + by) % len(self.blocks)
+        self.set_focus(self.blocks[at].words)
+
+    def _accept(self, block: Block) -> None:
+        """Take the suggestion: a person is named at once, a place is put in."""
+        ident, words = block.suggestions[0]
+        head = [part for part in block.text.split(";")[:-1] if part.strip()]
+        block.words.load("; ".join([*(part.strip() for part in head), words]))
+        block.suggest([])
+        if ident and not head:
+            self.keep(block, person=ident)
+        else:
+            self.typed(block)
+            block.suggest([])
+            block.draw()
+
+    # one statement
+
+    async def action_not_known(self) -> None:
+        block = self.block
+        if not await self._can_write(block):
+            return
+        if block.text.strip():
+            self.say("There are words in this prompt. “Not known” is for when there is nothing to say.", bad=True)
+            return
+        self.sitting.not_known(self.record, block.prompt)
+        self.refresh_record()
+        self.say(f"{block.prompt.question} Asked, not known.")
+        self._step(block, 1)
+
+    async def action_audience(self) -> None:
+        block = self.block
+        if await self._can_write(block) and (told := self._meant(block)) is not None:
+            level = told.audience.partition(":")[0]
+            at = AUDIENCES.index(level) if level in AUDIENCES else -1
+            wanted = AUDIENCES[(at + 1) % len(AUDIENCES)]
+            self._change(told, f"{_quoted(told)}: for {wanted}.", audience=wanted)
+
+    async def action_sure(self) -> None:
+        block = self.block
+        if await self._can_write(block) and (told := self._meant(block)) is not None:
+            at = SURENESSES.index(told.sure) if told.sure in SURENESSES else -1
+            wanted = SURENESSES[(at + 1) % len(SURENESSES)]
+            self._change(told, f"{_quoted(told)}: {_SURE[wanted]}.", sure=wanted)
+
+    def _meant(self, block: Block) -> Told | None:
+        """The statement that the keys of a prompt are about: our own; where answers gather, the last one."""
+        own = self.sitting.own(self.record, block.prompt)
+        if own is None and block.prompt.gathers:
+            source = self.sitting.source_of(block.prompt)
+            mine = [told for told in self.record.all(block.prompt.field) if told.source == source]
+            own = mine[-1] if mine else None
+        if own is None:
+            self.say("Nothing is told here yet. Say it first; F4 shows what others said.", bad=True)
+        return own
+
+    def _change(self, told: Told, words: str, **what: str) -> None:
+        try:
+            self.sitting.change(self.record, told, **what)
+        except BoxloreError as error:
+            self.say(str(error), bad=True)
+            return
+        self.refresh_record()
+        self.say(words)
+
+    async def _can_write(self, block: Block) -> bool:
+        if not self.sitting.writable:
+            self.say("Open for reading only; nothing can be changed.", bad=True)
+            return False
+        await block.words.drained()
+        return self.keep(block)
+
+    # over items
+
+    async def action_same(self) -> None:
+        if not await self._can_write(self.block):
+            return
+        if self.before == self.record.id:
+            self.say("There is no item before this one yet. Look at one, then at this.")
+            return
+        record, other = self.record, self.sitting.record(self.before)
+
+        def answer(what: str) -> None:
+            try:
+                made = self.sitting.same_as(record, other, what)
+            except BoxloreError as error:
+                self.say(str(error), bad=True)
+                return
+            self.refresh_record()
+            self.say(f"{made} taken over from {other.number}. Ctrl+Z takes it back.")
+
+        choices = [Choice(name, f"Same {name}") for name in SAME]
+        await self.app.push_screen(Choices(f"As in {other.number}", choices, answer))
+
+    async def action_ask_later(self) -> None:
+        if not await self._can_write(self.block):
+            return
+        record = self.record
+
+        def answer(told: dict[str, str]) -> str:
+            self.sitting.ask_later(record, told["words"])
+            self.refresh_record()
+            self.say(f"Noted: {told['words'] or COME_BACK}. The list (F3) shows it under “to ask”.")
+            return ""
+
+        blank = Blank("words", "What is to be asked, or whom?", COME_BACK, "For instance: ask Joan.")
+        await Form(f"Ask later: {record.number}", [blank], answer).open(self.app)
+
+    async def action_undo(self) -> None:
+        block = self.block
+        await block.words.drained()
+        if not self.sitting.writable:
+            return
+        if block.changed:
+            block.words.load(block.baseline)
+            self.typed(block)
+            self.say("Put back as it was.")
+            return
+        self._moved(self.sitting.undo(), "Taken back", "Nothing of this sitting is left to take back.")
+
+    async def action_redo(self) -> None:
+        if await self._can_write(self.block):
+            self._moved(self.sitting.redo(), "Done again", "Nothing was taken back.")
+
+    def _moved(self, done: Done | None, what: str, otherwise: str) -> None:
+        if done is None:
+            self.say(otherwise)
+            return
+        position = self.listing.position(done.item)
+        if done.item != self.record.id and position >= 0:
+            self.open(position)
+        else:
+            self.refresh_record()
+        self.listing.forget(done.item)
+        self.say(f"{what}: {done.what}.")
+
+    # other screens
+
+    async def action_guide(self) -> None:
+        await self.block.words.drained()
+        await self.app.push_screen(GuideScreen())
+
+    async def action_picture(self) -> None:
+        await self.block.words.drained()
+        await self.app.push_screen(LargeScreen(self.record, self.glimpses, self.pins))
+
+    async def action_find(self) -> None:
+        if await self.settled():
+            await FindScreen(self.sitting.collection, self.listing, self.position, self.open).show(self.app)
+
+    async def action_said(self) -> None:
+        if await self.settled():
+            await self.app.push_screen(SaidScreen(self.sitting, self.record, self.refresh_record))
+
+    async def action_menu(self) -> None:
+        block = self.block
+        await block.words.drained()
+        if block.suggestions and block.changed:
+            block.suggest([])
+            block.draw()
+        elif await self.settled():
+            await open_menu(self)
+
+
+_SURE = {Sure.SURE: "sure", Sure.LIKELY: "likely", Sure.GUESS: "a guess"}
+
+
+def _quoted(told: Told) -> str:
+    words = " ".join(told.words.split())
+    return f"“{words[:40]}…”" if len(words) > 40 else f"“{words}”"

@@ -1,0 +1,265 @@
+"""The sitting's own screen: one item, its picture, and the prompts in the order they are asked."""
+
+from textual.app import ComposeResult
+from textual.containers import Horizontal, Vertical, VerticalScroll
+from textual.screen import Screen
+from textual.timer import Timer
+
+from boxlore.core.errors import BoxloreError
+from boxlore.core.record import Record, ScanFile
+from boxlore.tasks.glimpse import Glimpses
+from boxlore.tasks.listing import Listing
+from boxlore.tasks.prompts import PROMPTS
+from boxlore.tasks.sitting import Sitting
+from boxlore.tui.keys import ITEM_KEYS
+from boxlore.tui.widgets.bars import Bottom, Top
+from boxlore.tui.widgets.block import Block, made_of
+from boxlore.tui.widgets.line import Line
+from boxlore.tui.widgets.picture import Picture, Pin
+
+WIDE, TALL = 100, 34
+
+
+class ItemView(Screen[None]):
+    """Shows the item at `position`; `open` shows another in the same widgets, so nothing is built anew."""
+
+    AUTO_FOCUS = ""
+    DEFAULT_CSS = """
+    ItemView #body { height: 1fr; }
+    ItemView #side { width: 3fr; display: none; padding: 0 1; background: $surface; }
+    ItemView #form { width: 2fr; scrollbar-size-vertical: 1; padding-top: 1; }
+    ItemView.-wide #side { display: block; }
+    ItemView #legend { height: auto; max-height: 30%; background: $surface; padding: 0 1; }
+    ItemView .asks { height: auto; background: $surface; color: $secondary; padding: 0 1; }
+    ItemView #side .asks { max-height: 30%; }
+    ItemView.-wide #form .asks { display: none; }
+    ItemView.-low Block { margin-bottom: 0; }
+    ItemView.-low #form { padding-top: 0; }
+    """
+
+    def __init__(self, sitting: Sitting, listing: Listing, position: int = 0) -> None:
+        super().__init__()
+        self.sitting, self.listing, self.position = sitting, listing, position
+        self.glimpses = Glimpses(sitting.collection)
+        self.record: Record = sitting.record(listing.id_at(position))
+        self.before = ""
+        self.top = Top()
+        self.note = Line(id="note")
+        self.picture = Picture()
+        self.legend = Line(id="legend")
+        self.asks = (Line(classes="asks"), Line(classes="asks"))
+        self.blocks = [Block(prompt, self) for prompt in PROMPTS]
+        self._later: Timer | None = None
+
+    def compose(self) -> ComposeResult:
+        yield self.top
+        with Horizontal(id="body"):
+            with Vertical(id="side"):
+                yield self.picture
+                yield self.legend
+                yield self.asks[0]
+            with VerticalScroll(id="form", can_focus=False):
+                yield from self.blocks
+                yield self.asks[1]
+        yield self.note
+        yield Bottom(ITEM_KEYS)
+
+    def on_mount(self) -> None:
+        self.note.display = False
+        if not self.sitting.writable:
+            for block in self.blocks:
+                block.words.read_only = True
+            why = self.sitting.collection.store.why_read_only
+            self.say(f"For reading only: {why} What is typed here could not be kept.", bad=True)
+        self.open(self.position)
+        self.run_worker(self.sitting.prepare, thread=True, group="places", exit_on_error=False)
+
+    def on_resize(self) -> None:
+        self.set_class(self.size.width >= WIDE, "-wide")
+        self.set_class(self.size.height < TALL, "-low")
+        self.call_after_refresh(self.show_picture)
+
+    def on_screen_resume(self) -> None:
+        self.refresh_record()
+
+    # showing an item
+
+    def open(self, position: int) -> None:
+        """Show the item at a position; the cursor stands in the first prompt when this returns."""
+        self.before = self.record.id
+        self.position = position
+        item = self.listing.id_at(position)
+        self.listing.forget(self.before)
+        self.sitting.show(item)
+        self.fill(self.sitting.record(item))
+        self.query_one("#form", VerticalScroll).scroll_home(animate=False)
+        self.set_focus(self.blocks[0].words)
+        for block in self.blocks:
+            block.draw()
+
+    def fill(self, record: Record, *, keeps: bool = True) -> None:
+        """Show a record. Without `keeps`, words being typed stay as they are."""
+        self.record = record
+        for block in self.blocks:
+            own = self.sitting.own(record, block.prompt)
+            typing = not keeps and block.changed
+            block.load(record, own, self.sitting.others(record, block.prompt), keeps=not typing)
+            block.understood = made_of(own) if own else ()
+            block.draw()
+        self._head()
+        self._say_asks()
+        self._say_legend()
+        self.show_picture()
+
+    def refresh_record(self) -> None:
+        """Read the item again, after a change made elsewhere."""
+        self.fill(self.sitting.record(self.record.id), keeps=False)
+
+    def _head(self) -> None:
+        record = self.record
+        mark = record.mark.long if record.mark else "no box yet"
+        kind = "" if record.kind == "print" else f" · {record.kind}"
+        self.top.tell(f"{record.number} · {mark}{kind}", self._standing())
+
+    def _standing(self, saved: str = "") -> str:
+        place = f"{self.position + 1} of {len(self.listing)}"
+        who = f"{self.sitting.narrator} tells · " if self.sitting.id else ""
+        state = saved or ("all saved" if self.sitting.writable else "read only")
+        return f"{who}{place} · {state}"
+
+    def stand(self, saved: str) -> None:
+        """Say in the top line whether the words are safe."""
+        self.top.tell(right=self._standing(saved))
+
+    def say(self, words: str, *, bad: bool = False) -> None:
+        """One sentence above the keys; empty takes it away."""
+        self.note.display = bool(words)
+        self.note.set_class(bad, "-bad")
+        self.note.say(words)
+
+    def _say_asks(self) -> None:
+        parts: list[str | tuple[str, str]] = []
+        parts += [f"\n? {words}" for words in self.sitting.gentle_questions(self.record)]
+        to_ask = self.sitting.to_ask(self.record.id)
+        parts += [f"\n→ {words}" for words in to_ask]
+        for line in self.asks:
+            line.say(("Worth asking", "bold"), *parts)
+            line.display = bool(parts)
+
+    def _say_legend(self) -> None:
+        names = [(f" {one.number} ", "reverse") if one.number else "" for one in self.record.shown()]
+        parts: list[str | tuple[str, str]] = []
+        for mark, one in zip(names, self.record.shown(), strict=True):
+            parts += [mark, f" {one.name}{'?' if one.unsure else ''}   "] if mark else []
+        backs = sum(scan.side == "verso" for scan in self.record.scans)
+        if backs:
+            parts.append(("F2 shows the back", "italic"))
+        if care := self.record.words("care"):
+            parts = [(f"Care: {care}\n", "bold $warning"), *parts]
+        self.legend.say(*parts)
+        self.legend.display = bool(parts)
+
+    def task_done(self, *, wrote: bool) -> None:
+        """A long task is over: new items may stand in the list."""
+        if wrote:
+            self.listing.reload()
+            self.position = max(self.listing.position(self.record.id), 0)
+        self.refresh_record()
+
+    # the picture
+
+    @property
+    def recto(self) -> ScanFile | None:
+        """The scan to show first."""
+        return self.record.scans[0] if self.record.scans else None
+
+    def show_picture(self) -> None:
+        """Show the picture; one not seen lately is fetched beside the typing."""
+        wide, high = self.picture.wanted
+        if wide < 4 or high < 4 or not self.has_class("-wide"):
+            return
+        scan = self.recto
+        kept = self.glimpses.kept(scan, wide, high)
+        self.picture.show(kept, self.pins(scan))
+        if kept is None:
+            self.run_worker(
+                lambda: self._fetch(scan, wide, high), thread=True, exclusive=True, group="picture", exit_on_error=False
+            )
+
+    def _fetch(self, scan: ScanFile | None, wide: int, high: int) -> None:
+        glimpse = self.glimpses.of(scan, wide, high)
+        self.app.call_from_thread(self._fetched, scan, glimpse)
+
+    def _fetched(self, scan: ScanFile | None, glimpse: object) -> None:
+        if scan is self.recto or (scan and self.recto and scan.id == self.recto.id):
+            self.show_picture()
+
+    def pins(self, scan: ScanFile | None) -> list[Pin]:
+        """The markers on a scan, within the part of it that shows this item."""
+        if scan is None:
+            return []
+        x0, y0, w, h = scan.area if len(scan.area) == 4 else (0.0, 0.0, 1.0, 1.0)
+        pins = []
+        for one in self.record.shown():
+            if one.number and one.scan == scan.id and len(one.area) >= 2:
+                x, y = one.area[:2]
+                if len(one.area) == 4:
+                    x, y = x + one.area[2] / 2, y + one.area[3] / 2
+                pins.append(Pin(one.number, (x - x0) / (w or 1), (y - y0) / (h or 1)))
+        return pins
+
+    # hearing
+
+    def typed(self, block: Block) -> None:
+        """A change to the words: kept as a draft before it is drawn."""
+        try:
+            words = block.text if block.changed else ""
+            self.sitting.draft(self.record.id, block.prompt, words, block.replaces)
+        except BoxloreError as error:
+            self.stand("NOT SAVED")
+            self.say(str(error), bad=True)
+        else:
+            self.stand("saved")
+            if self.note.display:
+                self.say("")
+        self.understand(block)
+
+    def left(self, block: Block) -> None:
+        """The focus went elsewhere by mouse: keep what was typed."""
+        if block.changed and block.words is not self.focused:
+            self.keep(block)
+
+    def keep(self, block: Block, *, person: str = "") -> bool:
+        """Make the block's words a statement. False, with the reason shown, if they could not be kept."""
+        if not block.changed and not person:
+            return True
+        try:
+            made = self.sitting.keep(self.record, block.prompt, block.text, person=person)
+        except BoxloreError as error:
+            self.say(str(error), bad=True)
+            return False
+        if made:
+            block.baseline = block.text
+            self.refresh_record()
+        self.stand("saved")
+        return True
+
+    def understand(self, block: Block) -> None:
+        """Say beside the words what is made of them."""
+        block.suggest(self.sitting.complete(block.prompt, block.text))
+        block.understood = ()
+        if block.prompt.reads == "place":
+            if self._later is not None:
+                self._later.stop()
+            self._later = self.set_timer(0.15, lambda: self._understood(block))
+        elif block.prompt.reads == "date":
+            self._understood(block)
+        block.draw()
+
+    def _understood(self, block: Block) -> None:
+        understood = self.sitting.understand(block.prompt, block.text, self.record)
+        block.understood = () if understood is None else made_of(understood)
+        block.draw()
+
+    async def on_bottom_pressed(self, event: Bottom.Pressed) -> None:
+        await self.run_action(event.action)

@@ -1,0 +1,99 @@
+"""The menu: what is done seldom, and every F-key's action for keyboards without them."""
+
+from typing import Any, Protocol
+
+from textual.app import App
+
+from boxlore.tasks.progress import Progress
+from boxlore.tasks.sitting import Sitting
+from boxlore.tui.jobs import TASKS
+from boxlore.tui.screens.card import Blank, Choice, Choices, Form
+from boxlore.tui.screens.working import WorkingScreen
+
+
+class Host(Protocol):
+    """The screen below the menu."""
+
+    sitting: Sitting
+
+    @property
+    def app(self) -> App[Any]: ...
+
+    def say(self, words: str, *, bad: bool = False) -> None: ...
+
+    def task_done(self, *, wrote: bool) -> None:
+        """A long task is over; `wrote` says that it may have changed the collection."""
+
+
+HERE = (
+    ("guide", "Guide", "F1"),
+    ("picture", "Large picture, front and back", "F2"),
+    ("find", "List and find", "F3"),
+    ("said", "Who says so: history, audience, settle, strike", "F4"),
+    ("not_known", "Asked, not known", "F5"),
+    ("audience", "Who may see it", "F6"),
+    ("sure", "How sure they are", "F7"),
+    ("same", "Same as the item before", "F8"),
+    ("ask_later", "Ask later, or ask someone else", "F9"),
+)
+
+LANGUAGE, LIGHT, LEAVE = "language", "light", "leave"
+
+
+async def open_menu(screen: Host) -> None:
+    """Show the menu of the sitting's screen and do what is chosen."""
+    choices = [Choice(f"task:{key}", task.name, task.about) for key, task in TASKS.items()]
+    choices += [Choice(action, name, key) for action, name, key in HERE]
+    choices += [
+        Choice(LANGUAGE, "Language told in", f"now “{screen.sitting.language}”"),
+        Choice(LIGHT, "Light or dark colours"),
+        Choice(LEAVE, "Leave", "Ctrl+Q"),
+    ]
+
+    async def answer(value: str) -> None:
+        kind, _, name = value.partition(":")
+        if kind == "task":
+            await start(screen, name)
+        elif value == LANGUAGE:
+            await _ask_language(screen)
+        elif value == LIGHT:
+            screen.app.theme = "paper" if screen.app.theme == "lamp" else "lamp"
+        else:
+            await screen.app.run_action(value, default_namespace=screen.app.screen)
+
+    await screen.app.push_screen(Choices("Menu", choices, answer))
+
+
+async def start(screen: Host, name: str) -> None:
+    """Ask what a task needs, then run it."""
+    task = TASKS[name]
+    collection = screen.sitting.collection
+    if task.writes and not screen.sitting.writable:
+        screen.say("Open for reading only; nothing can be changed.", bad=True)
+        return
+
+    async def run(told: dict[str, str]) -> str:
+        def job(progress: Progress) -> list[str]:
+            return task.job(collection, told, progress)
+
+        await screen.app.push_screen(WorkingScreen(task.name, job, lambda: screen.task_done(wrote=task.writes)))
+        return ""
+
+    blanks = task.blanks(collection)
+    if blanks:
+        await Form(task.name, blanks, run).open(screen.app)
+    else:
+        await run({})
+
+
+async def _ask_language(screen: Host) -> None:
+    def answer(told: dict[str, str]) -> str:
+        tag = told["tag"]
+        if not all(part.isalnum() and part.isascii() and len(part) <= 8 for part in tag.split("-")):
+            return "Write a language tag: en, et, mi, de-AT."
+        screen.sitting.language = tag
+        screen.say(f"From now on the words are noted as told in “{tag}”.")
+        return ""
+
+    blank = Blank("tag", "Language tag", screen.sitting.language, "en English, et Estonian, mi te reo Māori, de German")
+    await Form("Language told in", [blank], answer).open(screen.app)

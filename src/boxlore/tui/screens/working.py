@@ -1,0 +1,114 @@
+"""A long task at work: how far it is, how to stop it, and what came of it."""
+
+import threading
+from collections.abc import Callable
+
+from textual.app import ComposeResult
+from textual.containers import VerticalScroll
+
+from boxlore.core.errors import BoxloreError
+from boxlore.tasks.progress import Progress
+from boxlore.tui.keys import bound
+from boxlore.tui.screens.card import Card
+from boxlore.tui.widgets.line import Line
+
+WIDTH = 50
+
+
+class _Watch:
+    """A `tasks.progress.Progress` that the screen reads a few times a second; the task never waits for it."""
+
+    def __init__(self) -> None:
+        self.what, self.done, self.total = "", 0, 0
+        self._stop = threading.Event()
+
+    def begin(self, what: str, total: int) -> None:
+        self.what, self.done, self.total = what, 0, total
+
+    def step(self, done: int = 1) -> None:
+        self.done += done
+
+    def stopped(self) -> bool:
+        return self._stop.is_set()
+
+    def stop(self) -> None:
+        """Ask the task to stop after what it has at hand."""
+        self._stop.set()
+
+
+class WorkingScreen(Card):
+    """Runs `job` in a thread. Esc asks it to stop; when it is over, Esc or Enter goes back."""
+
+    BINDINGS = bound(
+        ("enter", "enter"), ("down", "roll(1)"), ("up", "roll(-1)"), ("pagedown", "roll(10)"), ("pageup", "roll(-10)")
+    )
+
+    def __init__(self, title: str, job: Callable[[Progress], list[str]], after: Callable[[], None]) -> None:
+        super().__init__()
+        self._title, self._job, self._after = title, job, after
+        self._watch = _Watch()
+        self._over = False
+        self._bar, self._result = Line(), Line()
+        self._hint = Line("\nEsc stops after what is at hand; what is finished stays.", classes="faint")
+
+    def compose(self) -> ComposeResult:
+        with VerticalScroll(classes="card", can_focus=False):
+            yield Line(self._title, classes="title")
+            yield self._bar
+            yield self._result
+            yield self._hint
+
+    def on_mount(self) -> None:
+        self._beat = self.set_interval(0.1, self._draw)
+        self.run_worker(self._work, thread=True, exit_on_error=False)
+
+    def _draw(self) -> None:
+        watch = self._watch
+        if not watch.total:
+            self._bar.say(f"{watch.what or 'Beginning'} … {watch.done or ''}")
+            return
+        full = min(WIDTH, WIDTH * watch.done // watch.total)
+        self._bar.say(
+            f"{watch.what}\n", ("█" * full, "$primary"), "░" * (WIDTH - full), f"  {watch.done} of {watch.total}"
+        )
+
+    def _work(self) -> None:
+        try:
+            lines = self._job(self._watch)
+        except BoxloreError as error:
+            lines = [str(error)]
+        except OSError as error:
+            lines = [f"{error.strerror or error}: {error.filename or ''}", "What was finished is kept."]
+        self.app.call_from_thread(self._finished, lines)
+
+    def _finished(self, lines: list[str]) -> None:
+        self._over = True
+        self._beat.stop()
+        self._bar.display = False
+        self._result.say("\n".join(lines))
+        self._hint.say("\nEnter or Esc goes back.")
+        self._after()
+
+    def action_enter(self) -> None:
+        """Back, when it is over."""
+        if self._over:
+            self.app.pop_screen()
+
+    def action_close(self) -> None:
+        """Stop the task; or back, when it is over."""
+        if self._over:
+            self.app.pop_screen()
+        else:
+            self._watch.stop()
+            self._hint.say("\nStopping after what is at hand …")
+
+    async def action_leave(self) -> None:
+        """Stop; leaving waits until the task is over."""
+        if self._over:
+            await super().action_leave()
+        else:
+            self.action_close()
+
+    def action_roll(self, by: int) -> None:
+        """Scroll what is longer than the screen."""
+        self.query_one(VerticalScroll).scroll_relative(y=by, animate=False)

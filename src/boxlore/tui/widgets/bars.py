@@ -1,0 +1,81 @@
+"""The line at the top (which item, where it is kept, whether the words are safe) and the keys at the bottom."""
+
+from rich.cells import cell_len
+from textual import events
+from textual.message import Message
+
+from boxlore.tui.keys import Key
+from boxlore.tui.widgets.line import Line, short
+
+
+class Top(Line):
+    """What is out, at the left; how things stand, at the right."""
+
+    DEFAULT_CSS = "Top { width: 100%; height: 1; background: $panel; padding: 0 1; }"
+
+    def __init__(self, left: str = "", right: str = "") -> None:
+        super().__init__()
+        self._left, self._right = left, right
+
+    def on_mount(self) -> None:
+        self._draw()
+
+    def on_resize(self) -> None:
+        self._draw()
+
+    def tell(self, left: str | None = None, right: str | None = None) -> None:
+        """Change either end."""
+        self._left = self._left if left is None else left
+        self._right = self._right if right is None else right
+        self._draw()
+
+    def _draw(self) -> None:
+        room = self.size.width
+        right = short(self._right, max(room // 2, 12))
+        left = short(self._left, max(room - cell_len(right) - 2, 0))
+        gap = " " * max(room - cell_len(left) - cell_len(right), 1)
+        self.say((left, "bold $primary"), gap, right)
+
+
+class Bottom(Line):
+    """The few keys worth knowing here; they can be clicked."""
+
+    DEFAULT_CSS = "Bottom { width: 100%; height: 1; background: $panel; padding: 0 1; }"
+
+    class Pressed(Message):
+        """A key's name was clicked."""
+
+        def __init__(self, action: str) -> None:
+            super().__init__()
+            self.action = action
+
+    def __init__(self, keys: tuple[Key, ...]) -> None:
+        super().__init__()
+        self._keys = [key for key in keys if key.short]
+        self._spans: list[tuple[int, int, str]] = []
+
+    def on_mount(self) -> None:
+        self._draw()
+
+    def on_resize(self) -> None:
+        self._draw()
+
+    def _draw(self) -> None:
+        parts: list[str | tuple[str, str]] = []
+        self._spans = []
+        at, room = 0, self.size.width
+        last = self._keys[-1] if self._keys else None
+        for key in self._keys:
+            wide = cell_len(f"{key.cap} {key.short}")
+            spare = 0 if key is last or last is None else cell_len(f"{last.cap} {last.short}") + 2
+            if at + wide + spare > room:
+                continue
+            self._spans.append((at, at + wide, key.action))
+            parts += [(key.cap, "bold $primary"), f" {key.short}  "]
+            at += wide + 2
+        self.say(*parts)
+
+    def on_click(self, event: events.Click) -> None:
+        for start, end, action in self._spans:
+            if start <= event.x - 1 < end:
+                self.post_message(self.Pressed(action))

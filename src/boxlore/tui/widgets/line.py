@@ -1,0 +1,39 @@
+"""Text on the screen, never read as markup: a name may hold brackets, and old words may hold control letters."""
+
+import unicodedata
+
+from textual.content import Content
+from textual.widgets import Static
+
+
+def plain(words: str) -> str:
+    """Words that are safe to draw: control letters become visible, line breaks and tabs stay."""
+    return "".join(
+        letter if letter in "\n\t" or unicodedata.category(letter) not in ("Cc", "Cs") else "\N{REPLACEMENT CHARACTER}"
+        for letter in words
+    )
+
+
+class Line(Static):
+    """One piece of text. Give it words, or parts as (words, style)."""
+
+    def __init__(self, *parts: str | tuple[str, str], id: str | None = None, classes: str | None = None) -> None:
+        super().__init__(content(*parts), markup=False, id=id, classes=classes)
+
+    def say(self, *parts: str | tuple[str, str]) -> None:
+        """Show other words."""
+        self.update(content(*parts))
+
+
+def content(*parts: str | tuple[str, str]) -> Content:
+    """Parts joined; a part is words, or (words, style)."""
+    pieces = [
+        Content(plain(part)) if isinstance(part, str) else Content.styled(plain(part[0]), part[1]) for part in parts
+    ]
+    return Content("").join(pieces)
+
+
+def short(words: str, width: int) -> str:
+    """The first line of words, cut to a width in letters with an ellipsis."""
+    line = " ".join(plain(words).split())
+    return line if len(line) <= width else line[: max(width - 1, 0)] + "…"

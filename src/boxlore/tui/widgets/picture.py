@@ -1,0 +1,102 @@
+"""The picture in half blocks: a locator with numbered markers, two pixels to a cell, one above the other."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from rich.color import Color
+from rich.segment import Segment
+from rich.style import Style
+from textual.geometry import Size
+from textual.strip import Strip
+from textual.widget import Widget
+
+from boxlore.tasks.glimpse import Glimpse
+
+HALF = "▀"
+
+
+@dataclass(frozen=True, slots=True)
+class Pin:
+    """A marker's number and where it is, x and y in 0..1 of the picture shown."""
+
+    number: int
+    x: float
+    y: float
+
+
+class Picture(Widget):
+    """Shows a glimpse, centred; `show` gives it another."""
+
+    DEFAULT_CSS = "Picture { width: 1fr; height: 1fr; background: $surface; }"
+
+    def __init__(self, id: str | None = None) -> None:
+        super().__init__(id=id)
+        self._glimpse: Glimpse | None = None
+        self._pins: Sequence[Pin] = ()
+        self._strips: dict[int, Strip] = {}
+
+    @property
+    def wanted(self) -> tuple[int, int]:
+        """The pixels there is room for."""
+        return self.size.width, self.size.height * 2
+
+    def show(self, glimpse: Glimpse | None, pins: Sequence[Pin] = ()) -> None:
+        """Draw this; None while it is being fetched."""
+        self._glimpse, self._pins = glimpse, pins
+        self._strips.clear()
+        self.refresh()
+
+    def notify_style_update(self) -> None:
+        super().notify_style_update()
+        self._strips.clear()
+
+    def _size_updated(self, size: Size, *more: object, **further: object) -> bool:
+        self._strips.clear()
+        return super()._size_updated(size, *more, **further)  # type: ignore[arg-type]  # handed through as it came
+
+    def render_line(self, y: int) -> Strip:
+        if y not in self._strips:
+            self._strips[y] = self._draw(y)
+        return self._strips[y]
+
+    def _draw(self, y: int) -> Strip:
+        width, height = self.size.width, self.size.height
+        ground = self.rich_style
+        glimpse = self._glimpse
+        if glimpse is None or not glimpse.width:
+            why = "" if glimpse is None else glimpse.why
+            words = why[:width].center(width) if y == height // 2 else " " * width
+            return Strip([Segment(words, ground)], width)
+        cells = (glimpse.height + 1) // 2
+        top, left = (height - cells) // 2, (width - glimpse.width) // 2
+        row = y - top
+        if not 0 <= row < cells or left < 0:
+            return Strip([Segment(" " * width, ground)], width)
+        segments = [Segment(" " * left, ground)] if left else []
+        segments += self._cells(glimpse, row, ground)
+        rest = width - left - glimpse.width
+        return Strip([*segments, Segment(" " * rest, ground)] if rest else segments, width)
+
+    def _cells(self, glimpse: Glimpse, row: int, ground: Style) -> list[Segment]:
+        pinned = self._pinned(glimpse, row)
+        upper, lower = 2 * row * glimpse.width * 3, (2 * row + 1) * glimpse.width * 3
+        segments: list[Segment] = []
+        for x in range(glimpse.width):
+            if x in pinned:
+                segments.append(Segment(pinned[x], Style(color="#16120f", bgcolor="#f2c96b", bold=True)))
+                continue
+            over = glimpse.rgb[upper + 3 * x : upper + 3 * x + 3]
+            under = glimpse.rgb[lower + 3 * x : lower + 3 * x + 3]
+            bottom = Color.from_rgb(*under) if len(under) == 3 else ground.bgcolor
+            segments.append(Segment(HALF, Style(color=Color.from_rgb(*over), bgcolor=bottom)))
+        return segments
+
+    def _pinned(self, glimpse: Glimpse, row: int) -> dict[int, str]:
+        """The letters of the markers on this row of cells, by column."""
+        letters: dict[int, str] = {}
+        for pin in self._pins:
+            if int(pin.y * glimpse.height) // 2 == row:
+                label = f" {pin.number} "
+                start = max(0, min(int(pin.x * glimpse.width) - 1, glimpse.width - len(label)))
+                letters |= {start + at: letter for at, letter in enumerate(label)}
+        return letters

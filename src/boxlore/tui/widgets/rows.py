@@ -1,0 +1,82 @@
+"""A list of any length: only the rows on the screen are ever asked for, drawn or kept."""
+
+from collections.abc import Callable, Sequence
+from typing import ClassVar
+
+from rich.segment import Segment
+from textual import events
+from textual.geometry import Region, Size
+from textual.message import Message
+from textual.scroll_view import ScrollView
+from textual.strip import Strip
+
+Cells = Sequence[tuple[str, str]]
+"""The parts of a row: words, and a style class (plain, faint, strong)."""
+
+
+class Rows(ScrollView):
+    """`show(count, row)`: `row(position, width)` gives the cells of one line."""
+
+    COMPONENT_CLASSES: ClassVar[set[str]] = {"rows--faint", "rows--strong", "rows--at"}
+    DEFAULT_CSS = """
+    Rows { width: 1fr; height: 1fr; background: $surface; scrollbar-size-vertical: 1; overflow-x: hidden; }
+    Rows .rows--faint { color: $faint; }
+    Rows .rows--strong { color: $primary; text-style: bold; }
+    Rows .rows--at { background: $field-on; text-style: bold; }
+    """
+
+    class Taken(Message):
+        """A row was clicked."""
+
+    can_focus = False
+
+    def __init__(self, id: str | None = None) -> None:
+        super().__init__(id=id)
+        self.at = 0
+        self.count = 0
+        self._row: Callable[[int, int], Cells] = lambda position, width: ()
+
+    def show(self, count: int, row: Callable[[int, int], Cells], at: int = 0) -> None:
+        """Show so many rows, the cursor on one."""
+        self.count, self._row = count, row
+        self.virtual_size = Size(self.size.width, count)
+        self.go(at)
+
+    def go(self, at: int) -> None:
+        """Put the cursor on a row and bring it into view."""
+        self.at = max(0, min(at, self.count - 1))
+        self.scroll_to_region(Region(0, self.at, 1, 1), animate=False, force=True)
+        self.refresh()
+
+    def move(self, by: int) -> None:
+        """Move the cursor."""
+        self.go(self.at + by)
+
+    @property
+    def page(self) -> int:
+        """How many rows a page moves."""
+        return max(1, self.size.height - 1)
+
+    def on_resize(self) -> None:
+        self.virtual_size = Size(self.size.width, self.count)
+
+    def on_click(self, event: events.Click) -> None:
+        position = int(self.scroll_offset.y) + event.y
+        if position < self.count:
+            self.go(position)
+            self.post_message(self.Taken())
+
+    def render_line(self, y: int) -> Strip:
+        width = self.size.width
+        position = int(self.scroll_offset.y) + y
+        base = self.rich_style
+        if position >= self.count:
+            return Strip([Segment(" " * width, base)], width)
+        here = position == self.at
+        if here:
+            base += self.get_component_rich_style("rows--at")
+        segments = [Segment("▸ " if here else "  ", base)]
+        for words, name in self._row(position, width - 2):
+            style = base if name == "plain" else base + self.get_component_rich_style(f"rows--{name}", partial=True)
+            segments.append(Segment(words, style))
+        return Strip(segments).adjust_cell_length(width, base)
