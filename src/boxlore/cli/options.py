@@ -1,12 +1,13 @@
 """Options that several commands share, spelled once."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from datetime import date
 from typing import Any
 
 import click
 
 from boxlore.core.errors import WrongUse
+from boxlore.tasks.records import Selection
 
 Decorator = Callable[[Callable[..., Any]], Callable[..., Any]]
 
@@ -40,4 +41,29 @@ def audience(default: str) -> Decorator:
         default=default,
         show_default=True,
         help="Who will see it; outside leaves living people out.",
+    )
+
+
+def selection(command: Callable[..., Any]) -> Callable[..., Any]:
+    """Which items: `--box`, `--folder`, `--person`, `--find`, `--item` (several times)."""
+    for decorate in (
+        click.option("--box", default="", help="Only this box."),
+        click.option("--folder", default="", help="Only this folder (of the box)."),
+        click.option("--person", default="", help="Only items with this person."),
+        click.option("--find", "words", default="", help="Only items whose words hold these."),
+        click.option("--item", "items", multiple=True, help="Only this item (a number or a mark); may be repeated."),
+    ):
+        command = decorate(command)
+    return command
+
+
+def selected(chosen: Mapping[str, object]) -> Selection:
+    """The selection that those options came to."""
+    items = chosen["items"]
+    return Selection(
+        box=str(chosen["box"]),
+        folder=str(chosen["folder"]),
+        person=str(chosen["person"]),
+        words=str(chosen["words"]),
+        items=tuple(map(str, items)) if isinstance(items, tuple) else (),
     )

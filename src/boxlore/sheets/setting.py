@@ -13,6 +13,9 @@ from typing import Any
 
 import typst
 
+_compile: Any = typst.compile
+"""Its typing knows a dict of sources only in the prose of its documentation."""
+
 STANDARDS = ["a-2a", "ua-1"]
 MISSING = "□"
 
@@ -24,7 +27,7 @@ def template(name: str) -> bytes:
 
 def set_pdf(name: str, data: Mapping[str, Any], root: Path, day: date) -> bytes:
     """The PDF of a template. `root` holds the pictures that the data name, and nothing else."""
-    made: bytes = typst.compile(
+    made: bytes = _compile(
         {"main.typ": template(name), "data.json": json.dumps(data, ensure_ascii=False).encode()},
         root=str(root),
         pdf_standards=STANDARDS,
@@ -60,7 +63,7 @@ def _bad(letters: list[str]) -> list[str]:
 def _sets(letters: list[str]) -> bool:
     text = json.dumps(" ".join(letters), ensure_ascii=False).encode()
     try:
-        typst.compile(
+        _compile(
             {"main.typ": b'#set document(title: "x")\n' + _PROBE, "data.json": text},
             pdf_standards=STANDARDS,
             font_paths=_fonts(),

@@ -11,7 +11,6 @@ from boxlore.core.containers import looks_like_number, short_form
 from boxlore.core.errors import WrongUse
 from boxlore.core.statements import (
     KEEPER,
-    Field,
     Kind,
     Source,
     Statement,
@@ -81,11 +80,19 @@ class Teller:
 
     def add(self, act: Act, subject: Subject, name: str, words: str, how: Telling, *, replaces: str = "") -> Statement:
         """The same, gathered into an act that holds more than one statement."""
+        statement = self.add_words(act, subject, name, words, how, replaces=replaces)
+        self.read_into(act, statement)
+        return statement
+
+    def add_words(
+        self, act: Act, subject: Subject, name: str, words: str, how: Telling, *, replaces: str = ""
+    ) -> Statement:
+        """Gather the words alone, for a caller that knows itself what they mean."""
         field = field_of(name, subject.kind)
         words = words.strip()
         if not words and how.sure is not Sure.NOT_KNOWN:
             raise WrongUse("There are no words to keep.", "Say something, or that it is not known.")
-        statement = act.state(
+        return act.state(
             subject,
             name,
             words,
@@ -97,17 +104,18 @@ class Teller:
             moment=how.moment,
             replaces=replaces,
         )
-        if field.reads and words:
-            self._read(act, field, statement)
-        return statement
 
-    def _read(self, act: Act, field: Field, statement: Statement) -> None:
-        year = self._year(statement.subject) if field.reads == "place" else None
-        understood = self.understanding.read(field.reads, statement.words, year=year)
+    def read_into(self, act: Act, statement: Statement) -> None:
+        """Add what the words come to; a person or event that nobody knows yet is made from them."""
+        reads = field_of(statement.field, statement.subject.kind).reads
+        if not reads or not statement.words:
+            return
+        year = self._year(statement.subject) if reads == "place" else None
+        understood = self.understanding.read(reads, statement.words, year=year)
         if understood is not None:
             act.readings.append((statement.id, understood.reading))
-        elif field.reads in MAKES:
-            made = act.new(MAKES[field.reads])
+        elif reads in MAKES:
+            made = act.new(MAKES[reads])
             how = {"source": statement.source, "audience": statement.audience, "language": statement.language}
             act.state(made, "name", statement.words, **how)
             act.readings.append((statement.id, person_reading(made)))

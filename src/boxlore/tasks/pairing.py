@@ -95,8 +95,9 @@ def by_table(rows: Iterable[tuple[int, Mapping[str, str]]], folder: Path) -> lis
         side = _side(line, row, folder)
         if before is None:
             items[key] = _planned(line, key, row, side)
-        elif side is not None:
-            items[key] = replace(before, sides=(*before.sides, side))
+        else:
+            sides = (*before.sides, side) if side is not None else before.sides
+            items[key] = replace(before, sides=sides, told={**before.told, **_told(row)})
     for planned in items.values():
         for kind, key in planned.links:
             if key not in items:
@@ -132,9 +133,6 @@ def _planned(line: int, key: str, row: Mapping[str, str], side: Side | None) -> 
     position = row.get("position", "").strip()
     if position and not position.isdigit():
         raise WrongUse(f"Line {line}: position is “{position[:20]}”.", "It must be a whole number.")
-    told = {name: row[name].strip() for name in TOLD_COLUMNS if row.get(name, "").strip()}
-    if size := row.get("size", "").strip():
-        told["size"] = size
     links = tuple((kind, row[kind].strip()) for kind in ("attached_to", "same_picture") if row.get(kind, "").strip())
     return Planned(
         key=key,
@@ -144,6 +142,11 @@ def _planned(line: int, key: str, row: Mapping[str, str], side: Side | None) -> 
         folder=row.get("folder", "").strip(),
         position=int(position or 0),
         found_in=row.get("found_in", "").strip(),
-        told=told,
+        told=_told(row),
         links=links,
     )
+
+
+def _told(row: Mapping[str, str]) -> dict[str, str]:
+    """The fields that a row tells, by name."""
+    return {name: row[name].strip() for name in (*TOLD_COLUMNS, "size") if row.get(name, "").strip()}

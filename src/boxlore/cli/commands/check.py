@@ -1,0 +1,24 @@
+"""`boxlore check`: every finding, with its reason and its source."""
+
+import click
+
+from boxlore.cli import options, output, talk
+from boxlore.tasks.check import check as check_all
+from boxlore.tasks.opening import open_collection
+from boxlore.tasks.records import Selection
+
+
+@click.command()
+@click.argument("items", nargs=-1)
+@options.as_json
+@options.on_day
+@click.pass_context
+def check(ctx: click.Context, items: tuple[str, ...], as_json: bool, on_day: object) -> None:
+    """List what is missing, unsure or in conflict, of ITEMS or of everything."""
+    count = 0
+    with open_collection(ctx.obj, write=False) as collection:
+        for found in check_all(collection, Selection(items=items)):
+            count += 1
+            output.finding(found.finding, found.number, found.mark, as_json=as_json)
+    talk.say(f"{count} findings." if count else "Nothing to ask or mend.")
+    ctx.exit(1 if count else 0)

@@ -1,0 +1,31 @@
+"""`boxlore demo`: makes the demo collection and runs the whole job on it."""
+
+import importlib
+import sys
+from datetime import date
+from pathlib import Path
+
+import click
+
+from boxlore.cli import options, talk
+from boxlore.tasks.demo import run
+
+LOOK_AT = (
+    "Look at print/album.pdf first; then open a copy in any picture program and read its caption; then",
+    "transfer/open/data/metadata, where the living are withheld, and transfer/closed, where they are not.",
+)
+
+
+@click.command()
+@click.argument("folder", required=False, default="tamm_family", type=click.Path(path_type=Path))
+@options.on_day
+def demo(folder: Path, on_day: date | None) -> None:
+    """Make the demo collection in FOLDER (tamm_family) and run the whole job on it."""
+    with talk.progress() as bar:
+        for what, path in run(folder, talk.say, bar, on_day):
+            click.echo(f"{what}: {path}")
+    for line in LOOK_AT:
+        talk.say(line)
+    talk.say(f"Sit with it: boxlore -c {folder} sit --narrator Leida")
+    if sys.stdin.isatty() and sys.stdout.isatty() and click.confirm("Open the sitting now?", default=True, err=True):
+        importlib.import_module("boxlore.tui.app").run(folder, narrator="Leida")

@@ -1,0 +1,33 @@
+"""`boxlore find`: a search of everything told, accents and case aside."""
+
+import click
+
+from boxlore.cli import options, output
+from boxlore.tasks.opening import open_collection
+
+
+@click.command()
+@click.argument("words", nargs=-1, required=True)
+@click.option("--limit", type=click.IntRange(1, 100_000), default=50, show_default=True)
+@options.as_json
+@click.pass_context
+def find(ctx: click.Context, words: tuple[str, ...], limit: int, as_json: bool) -> None:
+    """Find statements that hold all of WORDS, what is being typed included."""
+    with open_collection(ctx.obj, write=False) as collection:
+        hits = collection.store.search(" ".join(words), limit)
+    for hit in hits:
+        if as_json:
+            output.row(
+                {
+                    "number": hit.number or None,
+                    "mark": hit.mark or None,
+                    "field": hit.field,
+                    "words": hit.words,
+                    "source": hit.source,
+                    "draft": hit.draft,
+                }
+            )
+        else:
+            where = " · ".join(part for part in (hit.number, hit.mark) if part) or "-"
+            click.echo(f"{where:20}  {hit.field}: {output.safe(hit.words)}{' (being typed)' if hit.draft else ''}")
+    ctx.exit(0 if hits else 1)

@@ -1,0 +1,95 @@
+"""`boxlore intake`: takes scans in, fronts paired with backs, shown before it is done."""
+
+import csv
+import sys
+from collections.abc import Sequence
+from pathlib import Path
+
+import click
+
+from boxlore.cli import options, output, talk
+from boxlore.core.errors import WrongUse
+from boxlore.tasks.intake import Wanted, picture_files, take_in
+from boxlore.tasks.opening import open_collection
+from boxlore.tasks.pairing import Planned, alternating, by_suffix, by_table
+
+
+@click.command()
+@click.argument("paths", nargs=-1, type=click.Path(path_type=Path))
+@click.option("--box", default="", help="The box the originals are kept in.")
+@click.option("--folder", default="", help="The folder in that box.")
+@click.option("--found-in", default="", help="How they lay before: shoebox, ribbon, envelope, order.")
+@click.option("--copy", is_flag=True, help="Copy the scans into the collection; else they are registered in place.")
+@click.option(
+    "--pairs", type=click.Choice(["suffix", "alternating", "table"]), default="suffix", show_default=True,
+    help="How fronts and backs belong together.",
+)  # fmt: skip
+@click.option("--table", type=click.Path(path_type=Path, dir_okay=False), help="A CSV of items, sides and areas.")
+@click.option("--without-scan", type=click.IntRange(1, 10_000), help="Make so many items that have no scan.")
+@click.option("--yes", is_flag=True, help="Do it without asking.")
+@options.as_json
+@click.pass_context
+def intake(
+    ctx: click.Context,
+    paths: tuple[Path, ...],
+    box: str,
+    folder: str,
+    found_in: str,
+    copy: bool,
+    pairs: str,
+    table: Path | None,
+    without_scan: int | None,
+    yes: bool,
+    as_json: bool,
+) -> None:
+    """Take in the pictures at PATHS (files or folders). A run that is repeated takes nothing twice."""
+    plan = _plan(paths, pairs, table, without_scan)
+    _show(plan)
+    if not yes and sys.stdin.isatty() and not click.confirm("Take these in?", default=True, err=True):
+        talk.say("Nothing was taken in.")
+        return
+    wanted = Wanted(copy=copy, box=box, folder=folder, found_in=found_in)
+    with open_collection(ctx.obj) as collection, talk.progress() as bar:
+        taken = take_in(collection, plan, wanted, bar)
+    for one in taken:
+        if as_json:
+            output.row({"key": one.key, "state": one.state, "number": one.number or None, "why": one.why or None})
+        elif one.state == "refused":
+            talk.say(f"{one.key}: {one.why}")
+    states = [one.state for one in taken]
+    talk.say(
+        f"{states.count('taken')} taken in, {states.count('known')} known already, {states.count('refused')} refused."
+    )
+    ctx.exit(1 if "refused" in states or len(taken) < len(plan) else 0)
+
+
+def _plan(paths: Sequence[Path], pairs: str, table: Path | None, without_scan: int | None) -> list[Planned]:
+    if without_scan:
+        return [Planned(key=f"without scan {at}") for at in range(1, without_scan + 1)]
+    if table is not None or pairs == "table":
+        if table is None:
+            raise WrongUse("--pairs table needs --table FILE.csv.")
+        try:
+            with open(table, encoding="utf-8-sig", newline="") as file:
+                reader = csv.DictReader(file)
+                rows = [(reader.line_num, {k: v or "" for k, v in row.items() if k}) for row in reader]
+        except (FileNotFoundError, UnicodeDecodeError) as error:
+            raise WrongUse(f"{table} cannot be read: {error}.", "Save it as CSV in UTF-8.") from error
+        return by_table(rows, paths[0] if paths else table.parent)
+    if not paths:
+        raise WrongUse("Which pictures?", "Name files or folders, --table FILE.csv, or --without-scan N.")
+    files = picture_files(paths)
+    if not files:
+        raise WrongUse("There are no pictures there.", "JPEG, TIFF, PNG and WebP are taken in.")
+    return alternating(files) if pairs == "alternating" else by_suffix(files)
+
+
+def _show(plan: Sequence[Planned]) -> None:
+    fronts = sum(1 for one in plan if one.sides)
+    backs = sum(1 for one in plan for side in one.sides if side.side == "verso")
+    talk.say(f"{len(plan)} items: {fronts} with a scan, {backs} with a back.")
+    for one in plan[:5]:
+        sides = ", ".join(f"{side.side} {side.path.name}" for side in one.sides)
+        talk.say(f"  {Path(one.key).name}: {sides or 'without a scan'}")
+    if len(plan) > 5:
+        talk.say(f"  … and {len(plan) - 5} more.")

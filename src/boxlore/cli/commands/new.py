@@ -1,0 +1,43 @@
+"""`boxlore new`: starts a collection."""
+
+from pathlib import Path
+
+import click
+
+from boxlore.cli import talk
+from boxlore.tasks.opening import start
+from boxlore.tasks.settings import Settings
+
+
+@click.command()
+@click.argument("folder", type=click.Path(path_type=Path))
+@click.option("--title", help="The collection's title.")
+@click.option("--prefix", default="FAM", show_default=True, help="Capital letters that begin every number.")
+@click.option("--series", default="A", show_default=True, help="The letter of this working copy.")
+@click.option("--holder", default="", help="Who holds the originals.")
+@click.option("--language", default="en", show_default=True, help="The language told in (BCP 47).")
+@click.option("--hemisphere", type=click.Choice(["north", "south"]), default="north", show_default=True)
+@click.option("--day-order", type=click.Choice(["dmy", "mdy"]), help="How 7/4/52 is meant; without it, it asks.")
+def new(
+    folder: Path,
+    title: str | None,
+    prefix: str,
+    series: str,
+    holder: str,
+    language: str,
+    hemisphere: str,
+    day_order: str | None,
+) -> None:
+    """Start a collection in FOLDER."""
+    settings = Settings(
+        title=title or folder.resolve().name.replace("_", " ").title(),
+        prefix=prefix.upper(),
+        series=series.upper(),
+        holder=holder,
+        language=language,
+        hemisphere=hemisphere,
+        day_order=day_order or "",
+    )
+    start(folder, settings)
+    talk.say(f"A collection is in {folder}. Its first number will be {settings.prefix}{settings.series}-0001.")
+    talk.say(f"Settings are in {folder / 'boxlore.toml'}. Next: boxlore -c {folder} intake PATH")

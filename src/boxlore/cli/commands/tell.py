@@ -1,0 +1,60 @@
+"""`boxlore tell`: one statement from the shell, or many from a table."""
+
+from pathlib import Path
+
+import click
+
+from boxlore.cli import options, output, talk
+from boxlore.core.errors import WrongUse
+from boxlore.core.statements import KEEPER, Statement, Sure, read_source
+from boxlore.tasks.describe import Teller, Telling, find_item, read_sure, tell_from
+from boxlore.tasks.opening import open_collection
+
+
+@click.command()
+@click.argument("item", required=False)
+@click.argument("field", required=False)
+@click.argument("text", required=False)
+@click.option("--from", "table", type=click.Path(path_type=Path, dir_okay=False), help="A CSV of statements.")
+@click.option("--by", default="", help="Who says so: narrator:NAME, inscription:verso, document:WHAT, keeper.")
+@click.option("--sure", default="sure", show_default=True, help="sure, likely, guess or not-known.")
+@click.option("--audience", default="", help="keeper, family, archive:YYYY-MM-DD or anyone.")
+@click.option("--language", default="", help="The language of the words (BCP 47).")
+@options.as_json
+@click.pass_context
+def tell(
+    ctx: click.Context,
+    item: str | None,
+    field: str | None,
+    text: str | None,
+    table: Path | None,
+    by: str,
+    sure: str,
+    audience: str,
+    language: str,
+    as_json: bool,
+) -> None:
+    """Keep one statement: TEXT about FIELD of ITEM (a number or a mark).
+
+    With --from, a CSV with the columns item, field, text, by, sure, audience, language: every row that can be
+    taken is taken, the others are named with their line.
+    """
+    how = Telling(source=read_source(by) if by else KEEPER, sure=read_sure(sure), audience=audience, language=language)
+
+    def said(one: Statement) -> None:
+        if as_json:
+            output.row({"statement": one.id, "subject": one.subject.id, "field": one.field, "words": one.words})
+
+    with open_collection(ctx.obj) as collection:
+        if table is not None:
+            refused = tell_from(collection, table, how, said)
+            for one in refused:
+                talk.say(f"Line {one.line}: {one.why}")
+            ctx.exit(1 if refused else 0)
+        if not item or not field or (text is None and how.sure is not Sure.NOT_KNOWN):
+            raise WrongUse("Which item, which field, which words?", "boxlore tell ITEM FIELD TEXT, or --from FILE.csv")
+        teller = Teller(collection)
+        statement = teller.tell(find_item(collection, item), field, text or "", how)
+        said(statement)
+        if not as_json:
+            talk.say(f"Kept: {field} of {item}.")
