@@ -668,11 +668,11 @@ def main():  # noqa: PLR0915  # one picture after the other; there is nothing to
         "Sinu Helmi",
     )
     for at, words in enumerate(lines):
-        write(letter, 90 if at not in (0,) else 430, 130 + at * 112, words, 58, (44, 48, 92), centre=False, angle=0.6)
+        write(letter, 90 if at not in (0,) else 430, 130 + at * 112, words, 47, (44, 48, 92), centre=False, angle=0.6)
     keep("letter_1951.jpg", letter)
     note = paper((620, 400), (246, 240, 206), 141)
     for at, words in enumerate(("Vasakult: tundmatu laps? –", "ei, see on Liisi tütar.", "Küsi Leidalt.")):
-        write(note, 60, 90 + at * 104, words, 62, (90, 60, 60), centre=False, angle=-1.0)
+        write(note, 60, 90 + at * 104, words, 44, (90, 60, 60), centre=False, angle=-1.0)
     keep("clipped_note.png", note)
     head(Image.new("L", (10, 10)), 5, 5, 4, MAN)
     print(json.dumps(HEADS, indent=1))

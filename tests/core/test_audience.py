@@ -1,6 +1,7 @@
 """Who may see what (a rule of our own; 100 years: common practice, no source)."""
 
 import re
+from dataclasses import replace
 from datetime import date
 
 import pytest
@@ -9,7 +10,7 @@ from boxlore.core.audience import To, life_of, may_see, read_audience, visible, 
 from boxlore.core.errors import WrongUse
 from boxlore.core.people import Person
 from boxlore.core.record import Record, ScanFile, Shown, Told
-from boxlore.core.statements import KEEPER, Sure
+from boxlore.core.statements import KEEPER, Said, Source, Sure
 
 TODAY = date(2026, 11, 25)
 
@@ -128,3 +129,9 @@ def test_markers_of_the_withheld_go_and_are_counted() -> None:
 def test_found_in_is_searched_too() -> None:
     seen = visible(Record(id="i", number="N", found_in="Mia's shoebox"), To.OUTSIDE, TODAY, withheld_mia())
     assert (seen.found_in, seen.withheld) == ("", 1)
+
+
+def test_a_living_narrator_is_not_named_as_the_source() -> None:
+    by_mia = replace(told("Reval"), source=Source(Said.NARRATOR, "mia"), said_by="Mia Rourke")
+    seen = visible(Record(id="i", number="N", told={"story": (by_mia,)}), To.OUTSIDE, TODAY, withheld_mia())
+    assert (seen.words("story"), seen.all("story")[0].said_by) == ("Reval", "")

@@ -143,10 +143,18 @@ def visible(record: Record, to: To, on_day: date, withheld: Withheld = NOBODY) -
             and not withheld.finds(told.words)
         )
 
-    told = {name: tuple(filter(allowed, rows)) for name, rows in record.told.items()}
-    people = tuple(one for one in record.people if allowed(one.told) and one.person not in withheld.people)
+    def nameless(told: Told) -> Told:
+        """The statement without the name of a narrator who is withheld; that a narrator said it stays."""
+        return replace(told, said_by="") if told.said_by and told.source.ref in withheld.people else told
+
+    told = {name: tuple(map(nameless, filter(allowed, rows))) for name, rows in record.told.items()}
+    people = tuple(
+        replace(one, told=nameless(one.told))
+        for one in record.people
+        if allowed(one.told) and one.person not in withheld.people
+    )
     lost = sum(len(rows) for rows in record.told.values()) - sum(len(rows) for rows in told.values())
-    lost += sum(1 for one in record.people if one.number and one not in people)
+    lost += sum(1 for one in record.people if one.number) - sum(1 for one in people if one.number)
     hidden_words = withheld.finds(record.found_in)
     return replace(
         record,

@@ -30,7 +30,7 @@ def title(record: Record, *, brackets: bool = False) -> str:
     """The title told, else one devised from who, what and where."""
     if told := record.words("title"):
         return told
-    devised = _devised(record)
+    devised = _capital(_devised(record))
     return f"[{devised}]" if brackets else devised
 
 

@@ -19,16 +19,16 @@ from boxlore.sheets.setting import replaced, set_pdf, texts, without_glyph
 from boxlore.sheets.words import isolated, paragraphs
 
 PER_PAGE = 6
-MOST_STORY = 220
+MOST_STORY = 150
 """Letters of a story under a picture; a longer one flows on at the end of the album."""
 
-TALL = {"a4": 52.0, "letter": 47.0}
+TALL = {"a4": 44.0, "letter": 39.0}
 WIDE = {"a4": 86.0, "letter": 88.9}
 """Room for one picture, in millimetres."""
 
 THEME = {
     "fonts": ["Libertinus Serif", "New Computer Modern"],
-    "size": 9.2,
+    "size": 8.8,
     "ink": "#2b2420",
     "soft": "#6f6259",
     "line": "#cdbfae",
@@ -76,7 +76,6 @@ def _data(
 ) -> dict[str, Any]:
     pages = [list(entries[at : at + PER_PAGE]) for at in range(0, len(entries), PER_PAGE)]
     stories = [entry["long_story"] for entry in entries if entry["long_story"]]
-    page_of = {record.number: at // PER_PAGE + 1 for at, record in enumerate(records)}
     withheld = sum(record.withheld for record in records)
     left_out = f"{withheld} statements are left out of this copy." if withheld else ""
     return {
@@ -93,8 +92,8 @@ def _data(
         "stories": stories,
         "words": {"stories": "Stories"},
         "indexes": [
-            {"title": "People", "rows": _index({r.number: _names(r) for r in records}, page_of)},
-            {"title": "Places", "rows": _index({r.number: _places(r) for r in records}, page_of)},
+            {"title": "People", "rows": _index({r.number: _names(r) for r in records})},
+            {"title": "Places", "rows": _index({r.number: _places(r) for r in records})},
         ],
         "left_out": left_out,
     }
@@ -115,15 +114,15 @@ def _places(record: Record) -> list[str]:
     return [told.words for told in record.all("place")[:1]]
 
 
-def _index(named: Mapping[str, Sequence[str]], page_of: Mapping[str, int]) -> list[dict[str, str]]:
-    found: dict[str, list[int]] = {}
+def _index(named: Mapping[str, Sequence[str]]) -> list[dict[str, Any]]:
+    """Names in folded order with the numbers of the items they stand at; the template finds the pages."""
+    found: dict[str, list[str]] = {}
     for number, names in named.items():
         for name in names:
-            pages = found.setdefault(name, [])
-            if page_of[number] not in pages:
-                pages.append(page_of[number])
+            if number not in found.setdefault(name, []):
+                found[name].append(number)
     rows = sorted(found.items(), key=lambda row: fold(row[0]))
-    return [{"name": isolated(name), "where": ", ".join(map(str, pages))} for name, pages in rows]
+    return [{"name": isolated(name), "items": items} for name, items in rows]
 
 
 def _entry(
@@ -137,6 +136,7 @@ def _entry(
     reference = captions.reference(record)
     long_story = {"title": isolated(title), "paragraphs": paragraphs(story), "reference": isolated(reference)}
     return {
+        "number": record.number,
         "reference": isolated(reference),
         "title": isolated(title),
         "people": isolated(captions.sentence(captions.people_line(record))),

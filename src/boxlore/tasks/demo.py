@@ -110,9 +110,12 @@ def _people(making: _Making, home: Path) -> None:
     for row in rows:
         for name in PERSON_FIELDS:
             if words := row[name]:
-                told = making.teller.add(act, making.people[row["person"]], name, _name(rows, name, words), how)
+                subject = making.people[row["person"]]
+                told = making.teller.add_words(act, subject, name, _name(rows, name, words), how)
                 if name in LINKS:
                     _means(act, told, making.people[words])
+                else:
+                    making.teller.read_into(act, told)
     act.done()
 
 
@@ -125,8 +128,7 @@ def _name(rows: list[dict[str, str]], name: str, words: str) -> str:
 
 
 def _means(act: Act, told: Statement, person: Subject) -> None:
-    """The keeper says which person is meant; anything made or guessed for the same words is dropped."""
-    act.readings = [(ident, reading) for ident, reading in act.readings if ident != told.id]
+    """The keeper says which person is meant."""
     act.readings.append((told.id, person_reading(person)))
 
 

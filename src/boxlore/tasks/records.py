@@ -68,7 +68,7 @@ def seen_by(collection: Collection, to: To) -> Seen:
 
 
 def _latest_births(collection: Collection) -> dict[str, tuple[date, str]]:
-    """For everyone shown in a dated picture: born at the latest on the picture's last day."""
+    """For everyone in a dated picture, or behind the camera: born at the latest on the picture's last day."""
     latest: dict[str, tuple[date, str]] = {}
     for record in records(collection):
         when = record.first("date")
@@ -76,7 +76,7 @@ def _latest_births(collection: Collection) -> dict[str, tuple[date, str]]:
         if len(day) != 10:
             continue
         taken = date.fromisoformat(day)
-        for one in record.shown():
+        for one in (*record.shown(), *record.shown("photographer")):
             if one.person and (one.person not in latest or taken < latest[one.person][0]):
                 latest[one.person] = (taken, f"shown in {record.number}, {record.date_display}")
     return latest
