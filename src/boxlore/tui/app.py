@@ -80,8 +80,11 @@ class Boxlore(App[int]):
             return
         await self.show_items(sitting, listing)
         if recovered:
-            count = f"{len(recovered)} answer{'s' if len(recovered) > 1 else ''}"
-            self._item_screen().say(f"After an interruption, {count} being typed then were found and kept.")
+            many = len(recovered) > 1
+            what = (
+                f"{len(recovered)} answers that were being typed are" if many else "one answer that was being typed is"
+            )
+            self._item_screen().say(f"After an interruption: {what} kept.")
 
     async def show_items(self, sitting: Sitting, listing: Listing) -> None:
         """The sitting's screen, on the first item."""

@@ -35,7 +35,7 @@ ITEM_KEYS: tuple[Key, ...] = (
     Key("f9", "ask_later", "F9", "Ask later", "Come back to this, or note whom to ask."),
     Key("tab", "tab", "Tab", "", "Take what is suggested; else go to the next prompt."),
     Key("shift+tab", "prompt_before", "Shift+Tab", "", "Back to the prompt before."),
-    Key("enter", "enter", "Enter", "", "Keep this and go on. In the story: a new line."),
+    Key("enter,ctrl+j", "enter", "Enter", "", "Keep this and go on. In the story: a new line."),
     Key("up", "up", "↑", "", "The line, suggestion or prompt above."),
     Key("down", "down", "↓", "", "The line, suggestion or prompt below."),
     Key("ctrl+z", "undo", "Ctrl+Z", "", "Take back the last thing done, as often as you like."),

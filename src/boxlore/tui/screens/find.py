@@ -59,7 +59,11 @@ class FindScreen(Screen[None]):
         yield Bottom(ROW_KEYS)
 
     def on_mount(self) -> None:
-        self.call_after_refresh(self._show_all)
+        self.call_after_refresh(self._first)
+
+    def _first(self) -> None:
+        if self._run == 0:
+            self._show_all()
 
     def _show_all(self) -> None:
         self._positions, self._words_at = None, {}
@@ -69,7 +73,8 @@ class FindScreen(Screen[None]):
     def _say(self, more: str = "") -> None:
         count = self.rows.count
         name = FILTERS[self._filter]
-        what = "found" if self.words.text.strip() else "items" if name == "all" else f"items {name}"
+        items = "item" if count == 1 else "items"
+        what = "found" if self.words.text.strip() else items if name == "all" else f"{items} {name}"
         self._top.tell("All items" if name == "all" else f"Items {name}", f"{count} {what}{more}")
         self._heading.say("  Type words, a number, or a place such as 1/2/4; ↑ ↓ move, Enter opens.")
 

@@ -97,7 +97,7 @@ class Words(TextArea):
 
     async def _on_key(self, event: events.Key) -> None:
         edit = EDITS.get(event.key)
-        if edit is None and not event.is_printable:
+        if edit is None and not _is_letter(event.character):
             event.prevent_default()
             return
         event.stop()
@@ -128,6 +128,11 @@ class Words(TextArea):
     def get_content_height(self, *size: Any) -> int:
         """As many lines as the words take, but never none."""
         return max(1, super().get_content_height(*size))
+
+
+def _is_letter(character: str | None) -> bool:
+    """What may be typed: everything but control letters; joiners and marks of direction are part of a word."""
+    return bool(character) and unicodedata.category(str(character)[0]) not in ("Cc", "Cs", "Cn", "Co")
 
 
 def clean(text: str, *, one_line: bool = False) -> str:

@@ -1,0 +1,174 @@
+"""A real terminal for tests: the program runs in a pty, and pyte keeps the screen that a person would see."""
+
+import asyncio
+import fcntl
+import os
+import pty
+import re
+import select
+import signal
+import struct
+import sys
+import termios
+import threading
+import time
+from collections.abc import Callable, Coroutine, Iterator
+from contextlib import suppress
+from pathlib import Path
+from typing import Any
+
+import pyte
+import pytest
+
+from boxlore.core.record import Record
+from boxlore.core.statements import Kind
+from boxlore.tasks.opening import open_collection, start
+from boxlore.tasks.records import records
+from boxlore.tasks.settings import Settings
+
+KEYS = {
+    "PgDn": "\x1b[6~", "PgUp": "\x1b[5~", "Tab": "\t", "BackTab": "\x1b[Z", "Enter": "\r", "Esc": "\x1b",
+    "Up": "\x1b[A", "Down": "\x1b[B", "Left": "\x1b[D", "Back": "\x7f",
+    "F1": "\x1bOP", "F2": "\x1bOQ", "F3": "\x1bOR", "F4": "\x1bOS", "F5": "\x1b[15~", "F6": "\x1b[17~",
+    "F7": "\x1b[18~", "F8": "\x1b[19~", "F9": "\x1b[20~",
+    "^Q": "\x11", "^S": "\x13", "^Y": "\x19", "^Z": "\x1a",
+}  # fmt: skip
+"""What a terminal sends (xterm control sequences, PC-style function keys)."""
+
+PROGRAM = "from boxlore.cli.main import main; main()"
+
+
+class Terminal:
+    """One run of the program. `wait_for` reads until the screen shows something; nothing sleeps blindly."""
+
+    def __init__(self, arguments: list[str], *, columns: int = 80, rows: int = 24, **environment: str) -> None:
+        self.screen = pyte.Screen(columns, rows)
+        self._stream = pyte.ByteStream(self.screen)
+        self._lock = threading.Lock()
+        self.pid, self._tty = pty.fork()
+        if self.pid == 0:  # pragma: no cover  # the child
+            os.environ |= {"TERM": "xterm-256color", "COLORTERM": "truecolor", **environment}
+            os.execv(sys.executable, [sys.executable, "-c", PROGRAM, *arguments])
+        self.resize(columns, rows)
+        self._reader = threading.Thread(target=self._read, daemon=True)
+        self._reader.start()
+        self.code: int | None = None
+
+    def _read(self) -> None:
+        while True:
+            try:
+                if not select.select([self._tty], [], [], 0.2)[0]:
+                    continue
+                data = os.read(self._tty, 65536)
+            except (OSError, ValueError):
+                return
+            if not data:
+                return
+            with self._lock:
+                self._stream.feed(data)
+
+    def resize(self, columns: int, rows: int) -> None:
+        """Change the size of the window, as a person dragging its corner does."""
+        fcntl.ioctl(self._tty, termios.TIOCSWINSZ, struct.pack("HHHH", rows, columns, 0, 0))
+        with self._lock:
+            self.screen.resize(max(rows, 1), max(columns, 1))
+
+    def send(self, keys: str) -> None:
+        """Type, at the speed of the machine. ⟨PgDn⟩ is that key."""
+        sent = re.sub("⟨(.+?)⟩", lambda key: KEYS[key[1]], keys).encode()
+        while sent:
+            sent = sent[os.write(self._tty, sent[:512]) :]
+
+    @property
+    def text(self) -> str:
+        """What the screen shows."""
+        with self._lock:
+            return "\n".join(self.screen.display)
+
+    def wait_for(self, wanted: str | Callable[[str], bool], seconds: float = 15) -> str:
+        """Wait until the screen shows it; fails with the screen."""
+        shown = (lambda text: wanted in text) if isinstance(wanted, str) else wanted
+        until = time.monotonic() + seconds
+        while time.monotonic() < until:
+            if shown(text := self.text):
+                return text
+            time.sleep(0.02)
+        raise AssertionError(f"{wanted!r} never came. The screen:\n{self.text}")
+
+    def signal(self, number: int) -> None:
+        """Send a signal to the program."""
+        os.kill(self.pid, number)
+
+    def hang_up(self) -> None:
+        """Close the window."""
+        os.close(self._tty)
+
+    def wait(self, seconds: float = 15) -> int:
+        """Wait for the end; the exit code, or minus the signal."""
+        until = time.monotonic() + seconds
+        while self.code is None:
+            ended, status = os.waitpid(self.pid, os.WNOHANG)
+            if ended:
+                self.code = os.waitstatus_to_exitcode(status)
+            elif time.monotonic() > until:
+                raise AssertionError(f"It did not end. The screen:\n{self.text}")
+            else:
+                time.sleep(0.02)
+        return self.code
+
+    def end(self) -> None:
+        """Whatever happens, leave nothing running."""
+        if self.code is None:
+            with suppress(ProcessLookupError):
+                self.signal(signal.SIGKILL)
+            self.wait()
+        with suppress(OSError):
+            os.close(self._tty)
+
+
+Opens = Callable[..., Terminal]
+
+
+@pytest.fixture
+def terminal(tmp_path: Path) -> Iterator[Opens]:
+    """`terminal("-c", folder, "sit", ...)` runs the program."""
+    running: list[Terminal] = []
+
+    def run(*arguments: object, **more: object) -> Terminal:
+        state = {"XDG_STATE_HOME": str(tmp_path / "state")}
+        running.append(Terminal([str(one) for one in arguments], **(state | more)))  # type: ignore[arg-type]  # sizes and variables
+        return running[-1]
+
+    yield run
+    for one in running:
+        one.end()
+
+
+@pytest.fixture
+def folder(tmp_path: Path) -> Path:
+    """A collection of eight items without scans, TRA-0001 to TRA-0008."""
+    made = tmp_path / "tamm_family"
+    start(made, Settings(title="Tamm and Rourke", prefix="TR"))
+    with open_collection(made) as collection:
+        act = collection.act("intake")
+        for count in range(1, 9):
+            act.state(act.new(Kind.ITEM), "number", f"TRA-{count:04d}")
+        act.done()
+    return made
+
+
+@pytest.fixture
+def told(folder: Path) -> Callable[[], dict[str, Record]]:
+    """What the collection holds now: the records by number."""
+
+    def read() -> dict[str, Record]:
+        with open_collection(folder, write=False) as collection:
+            return {record.number: record for record in records(collection)}
+
+    return read
+
+
+@pytest.fixture
+def run() -> Callable[[Coroutine[Any, Any, None]], None]:
+    """Run a coroutine to its end."""
+    return asyncio.run

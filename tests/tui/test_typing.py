@@ -1,0 +1,239 @@
+"""Typing at full speed in a real terminal: every word on its own item, whatever way one leaves.
+
+Rules of our own (no outside source): no word lands on another item; what the screen called saved is kept.
+"""
+
+import signal
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from boxlore.core.record import Record
+
+Opens = Callable[..., Any]
+Told = Callable[[], dict[str, Record]]
+
+SIT = ("sit", "--narrator", "Ellen Rourke")
+
+
+def people(record: Record) -> list[str]:
+    return [one.name for one in record.shown()]
+
+
+@pytest.mark.parametrize("when", ["at once", "when it is shown"])
+def test_a_burst_across_five_items(terminal: Opens, folder: Path, told: Told, when: str) -> None:
+    """Even keys typed before the program has drawn anything."""
+    window = terminal("-c", folder, *SIT)
+    if when == "when it is shown":
+        window.wait_for("Tell me about this photograph")
+    told_of = (
+        "Story {n}: the bx⟨Back⟩oat{n}⟨Tab⟩Anna Berg {n}⟨Enter⟩Carl Dahk⟨Back⟩l {n}⟨Tab⟩19{n}0⟨Tab⟩⟨Tab⟩Day {n}⟨PgDn⟩"
+    )
+    window.send("".join(told_of.format(n=n) for n in range(1, 6)) + "The sixth")
+    window.wait_for("6 of 8")  # Ctrl+Q itself is eaten by a terminal that no program has taken over yet
+    window.send("⟨^Q⟩")
+    assert window.wait() == 0
+    found = told()
+    for n in range(1, 6):
+        record = found[f"TRA-000{n}"]
+        assert record.words("story") == f"Story {n}: the boat{n}"
+        assert people(record) == [f"Anna Berg {n}", f"Carl Dahl {n}"]
+        assert record.words("date") == f"19{n}0"
+        assert record.words("occasion") == f"Day {n}"
+    assert found["TRA-0006"].words("story") == "The sixth"
+    assert not found["TRA-0007"].told
+    assert found["TRA-0001"].first("story").said_by == "Ellen Rourke"  # type: ignore[union-attr]  # told just above
+
+
+@pytest.mark.parametrize("way", ["SIGHUP", "SIGTERM", "SIGINT", "SIGKILL", "window"])
+def test_leaving_in_mid_word_loses_nothing_shown(terminal: Opens, folder: Path, told: Told, way: str) -> None:
+    window = terminal("-c", folder, *SIT)
+    window.wait_for("Tell me about this photograph")
+    window.send("The regatta at Port Chal")
+    window.wait_for("The regatta at Port Chal")
+    assert "saved" in window.text
+    if way == "window":
+        window.hang_up()
+    else:
+        window.signal(getattr(signal, way))
+    window.wait()
+    if way in ("SIGKILL", "window"):
+        again = terminal("-c", folder, *SIT)
+        again.wait_for("Tell me about this photograph")
+        if way == "SIGKILL":
+            again.wait_for("After an interruption: one answer that was being typed is kept")
+        again.send("⟨^Q⟩")
+        assert again.wait() == 0
+    assert told()["TRA-0001"].words("story") == "The regatta at Port Chal"
+
+
+def test_a_draft_is_found_by_a_search_while_it_is_typed(terminal: Opens, folder: Path) -> None:
+    window = terminal("-c", folder, *SIT)
+    window.wait_for("Tell me about")
+    window.send("The lighthouse keeper")
+    window.wait_for("The lighthouse keeper")
+    other = terminal("-c", folder, "find", "lighthouse", columns=120)
+    assert other.wait() == 0
+    assert "TRA-0001" in other.text
+
+
+def test_editing_keys_keep_their_place_in_a_burst(terminal: Opens, folder: Path, told: Told) -> None:
+    window = terminal("-c", folder, *SIT)
+    window.wait_for("Tell me about")
+    window.send("Helmo⟨Back⟩i on the quat⟨Back⟩y⟨Enter⟩with⟨Back⟩⟨Back⟩⟨Left⟩⟨Left⟩x⟨PgDn⟩⟨PgUp⟩⟨PgDn⟩Two⟨^Q⟩")
+    assert window.wait() == 0
+    assert told()["TRA-0001"].words("story") == "Helmi on the quay\nxwi"
+    assert told()["TRA-0002"].words("story") == "Two"
+
+
+def test_a_known_name_is_taken_with_tab(terminal: Opens, folder: Path, told: Told) -> None:
+    window = terminal("-c", folder, *SIT)
+    window.wait_for("Tell me about")
+    window.send("⟨Tab⟩Kristjan Tamm⟨Enter⟩⟨PgDn⟩⟨Tab⟩kri⟨Tab⟩⟨Tab⟩1912⟨^Q⟩")
+    assert window.wait() == 0
+    first, second = told()["TRA-0001"], told()["TRA-0002"]
+    assert people(second) == ["Kristjan Tamm"]
+    assert first.shown()[0].person == second.shown()[0].person != ""
+    assert second.words("date") == "1912"
+
+
+def test_undo_and_redo_over_items(terminal: Opens, folder: Path, told: Told) -> None:
+    window = terminal("-c", folder, *SIT)
+    window.wait_for("Tell me about")
+    window.send("One⟨PgDn⟩Two⟨PgDn⟩Three⟨PgDn⟩")
+    window.wait_for("4 of 8")
+    window.send("⟨^Z⟩⟨^Z⟩")
+    window.wait_for("Taken back: story: Two")
+    window.send("⟨^Y⟩")
+    window.wait_for("Done again: story: Two")
+    window.send("⟨^Q⟩")
+    assert window.wait() == 0
+    assert [told()[f"TRA-000{n}"].words("story") for n in (1, 2, 3)] == ["One", "Two", ""]
+
+
+def test_not_known_ask_later_and_same_as_before(terminal: Opens, folder: Path, told: Told) -> None:
+    window = terminal("-c", folder, *SIT)
+    window.wait_for("Tell me about")
+    window.send(
+        "⟨Tab⟩Jaan Tamm⟨Enter⟩⟨Enter⟩about 1938⟨PgDn⟩⟨Tab⟩⟨Tab⟩⟨Tab⟩⟨F5⟩⟨F8⟩1A quay⟨F9⟩⟨Back⟩, ask Joan⟨Enter⟩⟨PgDn⟩"
+    )
+    window.wait_for("3 of 8")
+    window.send("⟨F3⟩⟨Tab⟩⟨Tab⟩⟨Tab⟩⟨Tab⟩")
+    window.wait_for(lambda text: "1 item to ask" in text and "TRA-0002" in text)
+    window.send("⟨Enter⟩")
+    window.wait_for("2 of 8")
+    window.send("⟨^Q⟩")
+    assert window.wait() == 0
+    record = told()["TRA-0002"]
+    assert people(record) == ["Jaan Tamm"]
+    assert "place" in record.not_known
+    assert record.words("occasion") == "A quay"
+
+
+def test_find_in_a_burst_opens_what_it_says(terminal: Opens, folder: Path, told: Told) -> None:
+    window = terminal("-c", folder, *SIT)
+    window.wait_for("Tell me about")
+    window.send("⟨PgDn⟩⟨PgDn⟩A wedding in Reval⟨PgDn⟩⟨F3⟩wedding⟨Enter⟩⟨Tab⟩Helmi⟨F3⟩TRA-0007⟨Enter⟩Seven⟨^Q⟩")
+    assert window.wait() == 0
+    assert people(told()["TRA-0003"]) == ["Helmi"]
+    assert told()["TRA-0007"].words("story") == "Seven"
+
+
+def test_many_pasted_lines_and_control_letters(terminal: Opens, folder: Path, told: Told) -> None:
+    window = terminal("-c", folder, *SIT)
+    window.wait_for("Tell me about")
+    window.send(
+        "\x1b[200~first\r\nsecond\tline\x00\r\nthird\x1b[201~⟨Tab⟩\x1b[200~Anna Berg\nCarl Dahl\x1b[201~⟨PgDn⟩Next⟨^Q⟩"
+    )
+    assert window.wait() == 0
+    record = told()["TRA-0001"]
+    assert record.words("story").split("\n")[0] == "first"
+    assert record.words("story").split("\n")[2] == "third"
+    assert people(record) == ["Anna Berg", "Carl Dahl"]
+    assert told()["TRA-0002"].words("story") == "Next"
+
+
+HOSTILE = ["[/b]Anna", "[bold red]x", "a [link=file:///etc] b", "$primary %s {0}", "名前", "e\u0301\u200dx"]
+
+
+def test_hostile_words_are_words(terminal: Opens, folder: Path, told: Told) -> None:
+    window = terminal("-c", folder, *SIT, columns=120, rows=40)
+    window.wait_for("Tell me about")
+    names = "".join(f"{name}⟨Enter⟩" for name in HOSTILE)
+    window.send(f"[/b] story [a]⟨Tab⟩{names}⟨F4⟩")
+    window.wait_for("who says so")
+    window.send("⟨Esc⟩")
+    window.wait_for("Who is in it?")
+    window.send("⟨F3⟩[/b]")
+    window.wait_for("1 found")
+    window.send("⟨Enter⟩⟨^Q⟩")
+    assert window.wait() == 0
+    assert people(told()["TRA-0001"]) == HOSTILE
+
+
+def test_one_cell_and_back(terminal: Opens, folder: Path, told: Told) -> None:
+    window = terminal("-c", folder, *SIT, columns=120, rows=40)
+    window.wait_for("Tell me about this photograph")
+    window.send("Kept while ")
+    window.resize(1, 1)
+    window.send("small")
+    window.resize(200, 60)
+    window.wait_for("Kept while small")
+    window.resize(80, 24)
+    window.send("⟨^Q⟩")
+    assert window.wait() == 0
+    assert told()["TRA-0001"].words("story") == "Kept while small"
+
+
+def test_a_second_terminal_reads_and_says_why(terminal: Opens, folder: Path) -> None:
+    first = terminal("-c", folder, *SIT)
+    first.wait_for("Tell me about this photograph")
+    second = terminal("-c", folder, "sit")
+    second.wait_for("For reading only: Another Boxlore is writing")
+    second.send("lost⟨Tab⟩⟨PgDn⟩")
+    assert "lost" not in second.wait_for("2 of 8")
+    second.send("⟨^Q⟩")
+    assert second.wait() == 0
+    first.send("⟨^Q⟩")
+    assert first.wait() == 0
+
+
+@pytest.mark.parametrize(
+    "variables", [{"NO_COLOR": "1"}, {"TERM": "xterm-16color", "COLORTERM": ""}, {"COLORFGBG": "0;15"}]
+)
+def test_other_colours(terminal: Opens, folder: Path, variables: dict[str, str]) -> None:
+    window = terminal("-c", folder, *SIT, columns=120, rows=40, **variables)
+    window.send("⟨Tab⟩Anna⟨F2⟩")
+    window.wait_for("F2 next side")
+    window.send("⟨Esc⟩")
+    window.wait_for("▸ Who is in it?")
+    window.send("⟨^Q⟩")
+    assert window.wait() == 0
+
+
+def test_bare_start_offers_three_ways_and_starts_one(terminal: Opens, tmp_path: Path) -> None:
+    window = terminal("-c", tmp_path / "none", "sit")
+    assert window.wait() == 3
+    assert "There is no collection in" in window.text
+    (tmp_path / "empty").mkdir()
+    window = terminal(PATH=str(tmp_path), HOME=str(tmp_path / "empty"))
+    window.wait_for("Start a collection")
+    window.send("s⟨Enter⟩⟨Enter⟩⟨Enter⟩")
+    window.wait_for("Nothing is in it yet")
+    window.send("⟨^Q⟩")
+    assert window.wait() == 0
+    assert (tmp_path / "empty" / "photographs" / "collection.sqlite").is_file()
+
+
+def test_the_guide_teaches_from_inside(terminal: Opens, folder: Path) -> None:
+    window = terminal("-c", folder, "sit")
+    window.send("⟨F1⟩")
+    window.wait_for("You cannot break anything")
+    window.send("⟨Esc⟩")
+    window.wait_for("Tell me about this photograph")
+    window.send("⟨Esc⟩")
+    window.wait_for("Package for an archive")
+    window.send("⟨Esc⟩⟨^Q⟩")
+    assert window.wait() == 0
