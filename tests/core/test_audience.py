@@ -94,6 +94,12 @@ def test_a_statement_with_any_form_of_a_withheld_name_is_left_out_whole_and_coun
     assert seen.withheld == 1
 
 
+def test_a_name_with_a_case_ending_is_found() -> None:
+    leida = person("leida", name="Leida Rourke", forms=("Leida Rourke",), calls=("Leida",))
+    found = withhold([leida], {"leida": life_of(leida, TODAY)}, To.OUTSIDE)
+    assert found.finds("Küsi Leidalt.") and found.finds("LEIDAGA") and not found.finds("Leningrad")
+
+
 @pytest.mark.parametrize("words", ["Miami", "Rourke's farm", "Maria"])
 def test_other_words_stay(words: str) -> None:
     seen = visible(Record(id="i", number="N", told={"story": (told(words),)}), To.OUTSIDE, TODAY, withheld_mia())

@@ -128,9 +128,14 @@ def withhold(people: Iterable[Person], lives: Mapping[str, Life], to: To) -> Wit
         return NOBODY
     living = [person for person in people if lives[person.id].living]
     forms = {fold(form) for person in living for form in (*person.forms, *person.calls, person.name)}
-    spelled = sorted((re.escape(form) for form in forms if len(form) > 1), key=len, reverse=True)
+    spelled = sorted((_with_endings(form) for form in forms if len(form) > 1), key=len, reverse=True)
     pattern = re.compile(rf"(?<!\w)(?:{'|'.join(spelled)})(?!\w)") if spelled else None
     return Withheld(frozenset(person.id for person in living), pattern)
+
+
+def _with_endings(form: str) -> str:
+    """A name as a pattern; one of four letters and more may carry a case ending (Estonian “Leidalt”, from Leida)."""
+    return re.escape(form) + (r"\w{0,4}" if len(form) >= 4 else "")
 
 
 def visible(record: Record, to: To, on_day: date, withheld: Withheld = NOBODY) -> Record:
