@@ -237,3 +237,16 @@ def test_the_guide_teaches_from_inside(terminal: Opens, folder: Path) -> None:
     window.wait_for("Package for an archive")
     window.send("⟨Esc⟩⟨^Q⟩")
     assert window.wait() == 0
+
+
+def test_the_demonstration_from_inside(terminal: Opens, tmp_path: Path) -> None:
+    (tmp_path / "empty").mkdir()
+    window = terminal(HOME=str(tmp_path / "empty"), columns=120, rows=40)
+    window.wait_for("Start a collection")
+    window.send("d⟨Enter⟩")
+    window.wait_for("Next: the sitting itself", seconds=60)
+    window.send("⟨Enter⟩")
+    window.wait_for("Tell me about this photograph")
+    window.send("⟨^Q⟩")
+    assert window.wait() == 0
+    assert (tmp_path / "empty" / "tamm_family" / "collection.sqlite").is_file()

@@ -10,6 +10,7 @@ import signal
 import traceback
 from contextlib import ExitStack, suppress
 from datetime import date
+from importlib import import_module
 from pathlib import Path
 
 from rich.text import Text
@@ -18,6 +19,7 @@ from textual.app import App
 from boxlore.core.errors import BoxloreError
 from boxlore.tasks.listing import Listing
 from boxlore.tasks.opening import DATABASE, Collection, open_collection
+from boxlore.tasks.progress import Progress
 from boxlore.tasks.remembering import last_collection, remember
 from boxlore.tasks.sitting import Sitting
 from boxlore.tui import looks
@@ -25,6 +27,7 @@ from boxlore.tui.keys import bound
 from boxlore.tui.screens.bare import BareScreen
 from boxlore.tui.screens.item import ItemScreen
 from boxlore.tui.screens.start import StartScreen
+from boxlore.tui.screens.working import WorkingScreen
 
 LEAVING = ("SIGTERM", "SIGHUP", "SIGINT")
 
@@ -40,6 +43,7 @@ class Boxlore(App[int]):
     def __init__(self, collection: Collection | None, *, narrator: str = "", interviewer: str = "") -> None:
         super().__init__()
         self.collection = collection
+        self.made: Path | None = None
         self._narrator, self._interviewer = narrator, interviewer
         self._opened = ExitStack()
         self._asked_to_leave = False
@@ -53,7 +57,7 @@ class Boxlore(App[int]):
     async def on_mount(self) -> None:
         self._hear_signals()
         if self.collection is None:
-            await self.push_screen(StartScreen(self.open_folder, self.make_demo))
+            await self.push_screen(StartScreen(self.open_folder, self.make_demo, self.open_made))
         else:
             await self.show_collection(self.collection)
 
@@ -101,8 +105,24 @@ class Boxlore(App[int]):
         return ""
 
     async def make_demo(self, folder: Path) -> str:
-        """Make the demonstration and open it."""
-        return "Not here yet: leave with Ctrl+Q and type  boxlore demo"
+        """Make the demonstration; it is opened when its report has been read."""
+        demo = import_module("boxlore.tasks.demo")
+
+        def job(progress: Progress) -> list[str]:
+            lines: list[str] = []
+            for what, where in demo.run(folder, lines.append, progress):
+                lines.append(f"{what}: {where}")
+            self.made = folder
+            return [*lines, "", "Next: the sitting itself."]
+
+        await self.push_screen(WorkingScreen("The demonstration", job, lambda: None))
+        return ""
+
+    async def open_made(self) -> None:
+        """Open the demonstration just made, if one was."""
+        made, self.made = self.made, None
+        if made is not None:
+            await self.open_folder(made)
 
     def close_collections(self) -> None:
         """Close what was opened from inside."""

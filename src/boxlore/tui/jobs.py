@@ -108,7 +108,7 @@ def _check(collection: Collection, told: Told, progress: Progress) -> list[str]:
 TASKS: dict[str, Task] = {
     "intake": Task(
         "Take scans in",
-        "from a folder; fronts (_f) are paired with backs (_b)",
+        "fronts (_f) paired with backs (_b)",
         lambda collection: [
             Blank("path", "Folder or file with the scans", "", "They are copied; yours are never changed."),
             Blank("box", "Box", "", "The number or name on the box they go into; may be empty."),
@@ -120,21 +120,21 @@ TASKS: dict[str, Task] = {
     ),
     "copies": Task(
         "Captioned copies",
-        "the caption goes into the file; the scan is left alone",
+        "the caption goes into the copy",
         lambda collection: [Blank("out", "Into which folder?", "copies"), _FOR],
         _copies,
     ),
     "sheet": Task(
         "Album sheet",
-        "a PDF with pictures, captions, numbers and places",
+        "a PDF of pictures and captions",
         lambda collection: [Blank("out", "Name of the PDF", "print/album.pdf"), _FOR],
         _sheet,
     ),
     "transfer": Task(
         "Package for an archive",
-        "records and scans, an open and a closed part",
+        "records and scans, open and closed",
         lambda collection: [Blank("out", "Into which folder?", "transfer")],
         _transfer,
     ),
-    "check": Task("Check", "what is missing, what cannot be so, what to ask", lambda collection: [], _check),
+    "check": Task("Check", "what is missing, what cannot be so", lambda collection: [], _check),
 }

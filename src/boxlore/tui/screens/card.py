@@ -66,7 +66,7 @@ class Choices(Card):
                 scroll.styles.max_height = "80vh"
                 yield from self._lines
             hint = "A letter or digit chooses; ↑ ↓ and Enter too; Esc goes back."
-            yield Line(f"\n{self._below}\n{hint}" if self._below else f"\n{hint}", classes="faint")
+            yield Line(f"\n{self._below}\n{hint}" if self._below else hint, classes="faint")
 
     def on_mount(self) -> None:
         self._draw()

@@ -8,6 +8,7 @@ from textual.app import App, ComposeResult
 from textual.screen import Screen
 from textual.timer import Timer
 
+from boxlore.core.containers import number_text
 from boxlore.core.errors import WrongUse
 from boxlore.tasks.describe import find_item
 from boxlore.tasks.listing import Listing, Row, filtered, nearest
@@ -112,8 +113,15 @@ class FindScreen(Screen[None]):
     def _hits(self, wanted: str) -> list[tuple[str, str]]:
         named: list[tuple[str, str]] = []
         with suppress(WrongUse):  # neither a number nor a mark: words to search for
-            named = [(find_item(self._collection, wanted).id, "")]
+            named = [(find_item(self._collection, self._full(wanted)).id, "")]
         return named + [(hit.item, hit.words) for hit in self._collection.store.search(wanted, MOST) if hit.item]
+
+    def _full(self, wanted: str) -> str:
+        """`42` stands for the number of this working copy's series that ends so."""
+        settings = self._collection.settings
+        if wanted.isascii() and wanted.isdigit() and len(wanted) < 10:
+            return number_text(settings.prefix, settings.series, int(wanted))
+        return wanted
 
     # filtering
 

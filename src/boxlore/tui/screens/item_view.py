@@ -32,7 +32,6 @@ class ItemView(Screen[None]):
     ItemView #legend { height: auto; max-height: 30%; background: $surface; padding: 0 1; }
     ItemView .asks { height: auto; background: $surface; color: $secondary; padding: 0 1; }
     ItemView #side .asks { max-height: 30%; }
-    ItemView.-wide #form .asks { display: none; }
     ItemView.-low Block { margin-bottom: 0; }
     ItemView.-low #form { padding-top: 0; }
     """
@@ -49,6 +48,7 @@ class ItemView(Screen[None]):
         self.legend = Line(id="legend")
         self.asks = (Line(classes="asks"), Line(classes="asks"))
         self.blocks = [Block(prompt, self) for prompt in PROMPTS]
+        self._note = ""
         self._later: Timer | None = None
 
     def compose(self) -> ComposeResult:
@@ -65,7 +65,6 @@ class ItemView(Screen[None]):
         yield Bottom(ITEM_KEYS)
 
     def on_mount(self) -> None:
-        self.note.display = False
         if not self.sitting.writable:
             for block in self.blocks:
                 block.words.read_only = True
@@ -77,6 +76,8 @@ class ItemView(Screen[None]):
     def on_resize(self) -> None:
         self.set_class(self.size.width >= WIDE, "-wide")
         self.set_class(self.size.height < TALL, "-low")
+        self._say_asks()
+        self.say(self._note, bad=self.note.has_class("-bad"))
         self.call_after_refresh(self.show_picture)
 
     def on_screen_resume(self) -> None:
@@ -133,7 +134,8 @@ class ItemView(Screen[None]):
 
     def say(self, words: str, *, bad: bool = False) -> None:
         """One sentence above the keys; empty takes it away."""
-        self.note.display = bool(words)
+        self._note = words
+        self.note.display = bool(words) or not self.has_class("-low")
         self.note.set_class(bad, "-bad")
         self.note.say(words)
 
@@ -142,9 +144,10 @@ class ItemView(Screen[None]):
         parts += [f"\n? {words}" for words in self.sitting.gentle_questions(self.record)]
         to_ask = self.sitting.to_ask(self.record.id)
         parts += [f"\n→ {words}" for words in to_ask]
-        for line in self.asks:
+        wide = self.has_class("-wide")
+        for line, here in zip(self.asks, (wide, not wide), strict=True):
             line.say(("Worth asking", "bold"), *parts)
-            line.display = bool(parts)
+            line.display = bool(parts) and here
 
     def _say_legend(self) -> None:
         names = [(f" {one.number} ", "reverse") if one.number else "" for one in self.record.shown()]
@@ -220,7 +223,7 @@ class ItemView(Screen[None]):
             self.say(str(error), bad=True)
         else:
             self.stand("saved")
-            if self.note.display:
+            if self._note:
                 self.say("")
         self.understand(block)
 

@@ -27,14 +27,14 @@ class Host(Protocol):
 
 HERE = (
     ("guide", "Guide", "F1"),
-    ("picture", "Large picture, front and back", "F2"),
+    ("picture", "Large picture", "F2  front and back"),
     ("find", "List and find", "F3"),
-    ("said", "Who says so: history, audience, settle, strike", "F4"),
+    ("said", "Who says so", "F4  history, audience, settle, strike"),
     ("not_known", "Asked, not known", "F5"),
     ("audience", "Who may see it", "F6"),
     ("sure", "How sure they are", "F7"),
-    ("same", "Same as the item before", "F8"),
-    ("ask_later", "Ask later, or ask someone else", "F9"),
+    ("same", "Same as before", "F8  people, day, place"),
+    ("ask_later", "Ask later", "F9  or ask someone else"),
 )
 
 LANGUAGE, LIGHT, LEAVE = "language", "light", "leave"

@@ -20,10 +20,10 @@ from boxlore.tui.widgets.line import Line, short
 from boxlore.tui.widgets.rows import Cells, Rows
 
 ACTIONS = (
-    Choice("audience", "Who may see it", "anyone, family, keeper, or an archive until a day"),
-    Choice("settle", "Settle the field", "take this one; the others stay on record"),
-    Choice("history", "History of the field", "everything ever said, and what became of it"),
-    Choice("strike", "Strike", "take the words out for good, at the teller's wish"),
+    Choice("audience", "Who may see it", "anyone, family, keeper, or closed until"),
+    Choice("settle", "Settle the field", "the others stay on record"),
+    Choice("history", "History of the field", "what was said, what became of it"),
+    Choice("strike", "Strike", "take the words out for good"),
 )
 
 

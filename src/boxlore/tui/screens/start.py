@@ -15,6 +15,9 @@ from boxlore.tui.screens.card import Blank, Choice, Choices, Form
 from boxlore.tui.screens.guide import GuideScreen
 from boxlore.tui.widgets.line import Line
 
+Ways = Callable[[Path], Awaitable[str]]
+"""What is done with the folder named; returns what went wrong, or nothing."""
+
 WELCOME = (
     "Boxes of photographs, and someone who still knows.\n\n"
     "Boxlore sits with the two of you: it shows a scan, you ask, and every word is kept beside the number of the "
@@ -31,7 +34,7 @@ FIVE = (
 
 
 class StartScreen(Screen[None]):
-    """Offers start, open, demo; `opened` takes the folder, `demo` may be missing."""
+    """Offers start, open, demo; `resumed` is called whenever this screen is back."""
 
     AUTO_FOCUS = ""
     BINDINGS = bound(
@@ -42,9 +45,9 @@ class StartScreen(Screen[None]):
     StartScreen .card { width: 76; }
     """
 
-    def __init__(self, opened: Callable[[Path], Awaitable[str]], demo: Callable[[Path], Awaitable[str]]) -> None:
+    def __init__(self, opened: Ways, demo: Ways, resumed: Callable[[], Awaitable[None]]) -> None:
         super().__init__()
-        self._opened, self._demo = opened, demo
+        self._opened, self._demo, self._resumed = opened, demo, resumed
         self._note = Line(id="note")
 
     def compose(self) -> ComposeResult:
@@ -68,6 +71,9 @@ class StartScreen(Screen[None]):
         self._note.display = bool(words)
         self._note.add_class("-bad")
         self._note.say(words)
+
+    async def on_screen_resume(self) -> None:
+        await self._resumed()
 
     async def action_start(self) -> None:
         """Start a collection."""

@@ -33,7 +33,7 @@ class Block(Vertical):
     DEFAULT_CSS = """
     Block { height: auto; margin-bottom: 1; padding: 0 1; }
     Block .question { color: $foreground; height: 1; }
-    Block:focus-within .question { color: $primary; text-style: bold; }
+    Block .question.-here { color: $primary; text-style: bold; }
     Block .others { height: auto; color: $secondary; padding-left: 2; }
     Block .made { height: 1; color: $faint; padding-left: 2; }
     """
@@ -100,6 +100,7 @@ class Block(Vertical):
     def draw(self) -> None:
         """Show the question and the line below the words, as things stand."""
         here = self.screen.focused is self.words
+        self._question.set_class(here, "-here")
         self._question.say("▸ " if here else "  ", self.prompt.question, ("   " + self._state, "italic"))
         parts = self._below(here)
         self._made.display = bool(parts)
@@ -151,7 +152,8 @@ def made_of(meant: Understood | Told) -> tuple[Part, ...]:
 
 
 def _date_parts(value: Mapping[str, object]) -> tuple[Part, ...]:
-    return ("= ", str(value["display"]), f"   {value['edtf']}") if value.get("edtf") else ()
+    shown, edtf = str(value.get("display") or ""), str(value.get("edtf") or "")
+    return (f"= {shown}", f"   {edtf}" if edtf != shown else "") if edtf else ()
 
 
 def _place_parts(value: Mapping[str, object]) -> tuple[Part, ...]:

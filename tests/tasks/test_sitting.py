@@ -1,0 +1,317 @@
+"""The sitting without a screen: the table of moves, drafts, undo over items, same as before, strike.
+
+Rules of our own (no outside source), as the guide and DEVELOPERS.md tell them.
+"""
+
+import json
+from collections.abc import Iterator
+from itertools import product
+from pathlib import Path
+
+import pytest
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.statements import Kind, Said, Subject, Sure
+from boxlore.tasks.describe import Teller, Telling
+from boxlore.tasks.listing import BARE, BEGUN, TOLD, Listing, filtered
+from boxlore.tasks.opening import Collection, open_collection, start
+from boxlore.tasks.prompts import PROMPTS, Prompt
+from boxlore.tasks.settings import Settings
+from boxlore.tasks.sitting import MOVES, OutOfTurn, Sitting, Stage, Step, move, recover_drafts
+
+STORY, WHO, WHEN, WHERE, OCCASION, WRITTEN, TOOK = PROMPTS
+
+
+@pytest.fixture
+def folder(tmp_path: Path) -> Path:
+    """Four items without scans."""
+    made = tmp_path / "tamm_family"
+    start(made, Settings(title="Tamm and Rourke", prefix="TR"))
+    with open_collection(made) as collection:
+        act = collection.act("intake")
+        for count in range(1, 5):
+            act.state(act.new(Kind.ITEM), "number", f"TRA-{count:04d}")
+        act.done()
+    return made
+
+
+@pytest.fixture
+def collection(folder: Path) -> Iterator[Collection]:
+    with open_collection(folder) as opened:
+        yield opened
+
+
+@pytest.fixture
+def sitting(collection: Collection) -> Sitting:
+    made = Sitting(collection, narrator="Ellen Rourke", interviewer="Ruth Rourke")
+    assert made.begin() == []
+    return made
+
+
+def item(sitting: Sitting, count: int) -> str:
+    return sitting.collection.store.item_by_number(f"TRA-{count:04d}") or ""
+
+
+def say(sitting: Sitting, count: int, prompt: Prompt, words: str) -> bool:
+    return sitting.keep(sitting.record(item(sitting, count)), prompt, words)
+
+
+@pytest.mark.parametrize(("stage", "step"), list(product(Stage, Step)))
+def test_every_pair_of_the_table(stage: Stage, step: Step) -> None:
+    if step in MOVES[stage]:
+        assert move(stage, step) is MOVES[stage][step]
+    else:
+        with pytest.raises(OutOfTurn, match=str(stage)):
+            move(stage, step)
+
+
+def test_every_stage_is_reached_and_ends() -> None:
+    reached = {Stage.PREPARING} | {after for steps in MOVES.values() for after in steps.values()}
+    assert reached == set(Stage)
+    assert all(Step.END in steps for stage, steps in MOVES.items() if stage is not Stage.OVER)
+
+
+def test_the_open_question_comes_first() -> None:
+    """Interviewing with photographs: first "tell me", then who, when, where (trade practice, see tasks.prompts)."""
+    assert [prompt.field for prompt in PROMPTS[:4]] == ["story", "person", "date", "place"]
+    assert not any("is this" in prompt.question.lower() for prompt in PROMPTS)
+
+
+def test_what_is_told_is_the_narrators_words(sitting: Sitting) -> None:
+    assert say(sitting, 1, STORY, "We left on the Monday boat.")
+    assert say(sitting, 1, WRITTEN, "Reval 1912")
+    record = sitting.record(item(sitting, 1))
+    story = record.first("story")
+    assert story is not None
+    assert (story.words, story.said_by, story.source.said) == (
+        "We left on the Monday boat.",
+        "Ellen Rourke",
+        Said.NARRATOR,
+    )
+    assert record.all("inscription")[0].source.said is Said.INSCRIPTION
+    assert not say(sitting, 1, STORY, "We left on the Monday boat. ")
+    assert say(sitting, 1, STORY, "We left on the Tuesday boat.")
+    assert [told.words for told in sitting.record(item(sitting, 1)).all("story")] == ["We left on the Tuesday boat."]
+    assert [past.state for past in sitting.history(item(sitting, 1), "story")] == ["replaced", "in force"]
+
+
+def test_another_narrators_words_stay(collection: Collection, sitting: Sitting) -> None:
+    say(sitting, 1, WHEN, "1912")
+    other = Sitting(collection, narrator="Joan Tamm")
+    other.begin()
+    record = other.record(item(sitting, 1))
+    assert other.own(record, WHEN) is None
+    assert [told.words for told in other.others(record, WHEN)] == ["1912"]
+    other.keep(record, WHEN, "summer 1914")
+    assert len(other.record(record.id).conflicts) == 1
+
+
+def test_names_gather_one_statement_each(sitting: Sitting) -> None:
+    say(sitting, 1, WHO, "Anna Berg; Carl Dahl;")
+    say(sitting, 1, WHO, "Helmi Tamm")
+    assert [one.name for one in sitting.record(item(sitting, 1)).shown()] == ["Anna Berg", "Carl Dahl", "Helmi Tamm"]
+
+
+def test_a_chosen_person_is_the_one_chosen(collection: Collection, sitting: Sitting) -> None:
+    """Two people of one name: the words alone ask which; the choice says."""
+    act = collection.act("two of a name")
+    two = [act.new(Kind.PERSON) for _ in range(2)]
+    for one in two:
+        act.state(one, "name", "Ruth Rourke Jr")
+    act.done()
+    record = sitting.record(item(sitting, 1))
+    sitting.keep(record, WHO, "Ruth Rourke Jr")
+    sitting.keep(record, WHO, "Ruth Rourke Jr", person=two[1].id)
+    shown = sitting.record(record.id).shown()
+    assert [one.person for one in shown] == ["", two[1].id]
+
+
+def test_drafts_become_statements_after_an_interruption(folder: Path) -> None:
+    with open_collection(folder) as collection:
+        sitting = Sitting(collection, narrator="Ellen Rourke")
+        sitting.begin()
+        sitting.draft(item(sitting, 2), STORY, "half a sen")
+        assert collection.store.search("half")[0].draft
+        sitting.draft(item(sitting, 3), WHO, "An")
+        sitting.draft(item(sitting, 3), WHO, " ")
+        source = sitting.source
+    with open_collection(folder) as collection:
+        found = recover_drafts(collection)
+        assert [(one.words, one.source) for one in found] == [("half a sen", source)]
+        assert collection.store.drafts() == []
+        assert collection.store.last_acts(1)[0].what == "recovered after an interruption: story"
+
+
+def test_keeping_clears_the_draft(sitting: Sitting) -> None:
+    sitting.draft(item(sitting, 1), WHEN, "about 19")
+    say(sitting, 1, WHEN, "about 1938")
+    assert sitting.collection.store.drafts() == []
+    sitting.draft(item(sitting, 1), WHEN, "about 1939")
+    say(sitting, 1, WHEN, "about 1938")
+    assert sitting.collection.store.drafts() == []
+
+
+def test_undo_and_redo_over_the_whole_sitting(sitting: Sitting) -> None:
+    for count, words in enumerate(("One", "Two", "Three"), 1):
+        say(sitting, count, STORY, words)
+    taken = [sitting.undo(), sitting.undo()]
+    assert [done.item for done in taken if done] == [item(sitting, 3), item(sitting, 2)]
+    assert sitting.record(item(sitting, 2)).words("story") == ""
+    assert (again := sitting.redo()) is not None
+    assert again.item == item(sitting, 2)
+    assert sitting.record(item(sitting, 2)).words("story") == "Two"
+    say(sitting, 4, STORY, "Four")
+    assert sitting.redo() is None
+    for _ in range(3):
+        sitting.undo()
+    assert sitting.undo() is None
+
+
+def test_undo_of_a_correction_brings_the_old_words_back(sitting: Sitting) -> None:
+    say(sitting, 1, OCCASION, "A wedding")
+    say(sitting, 1, OCCASION, "A christening")
+    sitting.undo()
+    assert sitting.record(item(sitting, 1)).words("occasion") == "A wedding"
+
+
+def test_emptied_words_of_this_sitting_are_withdrawn(sitting: Sitting) -> None:
+    say(sitting, 1, OCCASION, "A wedding")
+    assert say(sitting, 1, OCCASION, "")
+    assert sitting.record(item(sitting, 1)).words("occasion") == ""
+    sitting.undo()
+    assert sitting.record(item(sitting, 1)).words("occasion") == "A wedding"
+
+
+def test_emptied_words_of_an_earlier_sitting_stay(folder: Path) -> None:
+    with open_collection(folder) as collection:
+        first = Sitting(collection, narrator="Ellen Rourke")
+        first.begin()
+        say(first, 1, OCCASION, "A wedding")
+    with open_collection(folder) as collection:
+        second = Sitting(collection, narrator="Ellen Rourke")
+        second.begin()
+        with pytest.raises(WrongUse, match="earlier sitting"):
+            say(second, 1, OCCASION, " ")
+        assert second.record(item(second, 1)).words("occasion") == "A wedding"
+
+
+def test_not_known_is_remembered_and_is_no_value(sitting: Sitting) -> None:
+    record = sitting.record(item(sitting, 1))
+    sitting.not_known(record, WHERE)
+    assert sitting.record(record.id).not_known == {"place"}
+    assert sitting.record(record.id).all("place") == ()
+    sitting.undo()
+    assert not sitting.record(record.id).not_known
+
+
+def test_same_as_before_is_one_act(sitting: Sitting) -> None:
+    say(sitting, 1, WHO, "Anna Berg; Carl Dahl")
+    say(sitting, 1, WHEN, "about 1938")
+    before, record = sitting.record(item(sitting, 1)), sitting.record(item(sitting, 2))
+    assert sitting.same_as(record, before, "all of these") == 3
+    made = sitting.record(record.id)
+    assert [one.person for one in made.shown()] == [one.person for one in before.shown()]
+    assert made.edtf == "1938~"
+    with pytest.raises(WrongUse, match="no people that"):
+        sitting.same_as(made, before, "people")
+    sitting.undo()
+    assert not sitting.record(record.id).told
+
+
+def test_audience_and_sureness_replace_the_statement(sitting: Sitting) -> None:
+    say(sitting, 1, WHO, "Anna Berg")
+    told = sitting.record(item(sitting, 1)).all("person")[0]
+    sitting.change(sitting.record(item(sitting, 1)), told, audience="family")
+    told = sitting.record(item(sitting, 1)).all("person")[0]
+    sitting.change(sitting.record(item(sitting, 1)), told, sure=Sure.GUESS)
+    record = sitting.record(item(sitting, 1))
+    assert len(record.shown()) == 1
+    assert (record.shown()[0].told.audience, record.shown()[0].told.sure) == ("family", Sure.GUESS)
+    assert record.shown()[0].person
+    with pytest.raises(WrongUse, match="no audience"):
+        sitting.change(record, record.shown()[0].told, audience="friends")
+
+
+def test_a_correction_keeps_audience_and_sureness(sitting: Sitting) -> None:
+    say(sitting, 1, STORY, "He drank")
+    record = sitting.record(item(sitting, 1))
+    sitting.change(record, record.all("story")[0], audience="keeper", sure="likely")
+    say(sitting, 1, STORY, "He drank a little")
+    told = sitting.record(item(sitting, 1)).all("story")[0]
+    assert (told.audience, told.sure) == ("keeper", Sure.LIKELY)
+
+
+def test_settled_conflicts_are_weighed_and_undone(collection: Collection, sitting: Sitting) -> None:
+    subject = Subject(Kind.ITEM, item(sitting, 1))
+    teller = Teller(collection)
+    older = teller.tell(subject, "date", "1912", Telling())
+    teller.tell(subject, "date", "1914", Telling())
+    record = sitting.record(subject.id)
+    assert record.words("date") == "1914"
+    assert len(record.conflicts) == 1
+    sitting.settle(record, "date", record.all("date"), older.id)
+    settled = sitting.record(subject.id)
+    assert settled.words("date") == "1912"
+    assert not settled.conflicts
+    sitting.undo()
+    assert len(sitting.record(subject.id).conflicts) == 1
+
+
+def test_strike_leaves_no_byte(folder: Path, sitting: Sitting) -> None:
+    say(sitting, 1, STORY, "Zanzibarquarrel")
+    told = sitting.record(item(sitting, 1)).all("story")[0]
+    report = sitting.strike(told.statement)
+    assert report.finished
+    assert sitting.record(item(sitting, 1)).words("story") == ""
+    for path in folder.rglob("*"):
+        assert not path.is_file() or b"zanzibarquarrel" not in path.read_bytes().lower()
+
+
+def test_the_time_log_goes_forward(sitting: Sitting) -> None:
+    for count in (1, 2, 1):
+        sitting.show(item(sitting, count))
+    rows = sitting.collection.store.statements(Subject(Kind.SITTING, sitting.id))
+    shown = [json.loads(statement.words) for statement, _ in rows if statement.field == "shown"]
+    assert [one["item"] for one in shown] == [item(sitting, count) for count in (1, 2, 1)]
+    assert [one["at"] for one in shown] == sorted(one["at"] for one in shown)
+    assert say(sitting, 1, STORY, "timed")
+    told = sitting.history(item(sitting, 1), "story")[0].statement
+    assert told.sitting == sitting.id
+    assert told.moment is not None
+    assert told.moment >= shown[-1]["at"]
+    sitting.undo()
+    assert sitting.undo() is None, "showing an item is no step to undo"
+
+
+def test_the_list_says_bare_begun_told(sitting: Sitting) -> None:
+    say(sitting, 1, STORY, "We left on the Monday boat.")
+    for prompt, words in ((WHO, "Anna Berg"), (WHEN, "1938"), (STORY, "A quay")):
+        say(sitting, 2, prompt, words)
+    sitting.not_known(sitting.record(item(sitting, 2)), WHERE)
+    sitting.ask_later(sitting.record(item(sitting, 3)), "ask Joan")
+    listing = Listing(sitting.collection)
+    rows = listing.rows([listing.id_at(at) for at in range(len(listing))])
+    assert [row.state for row in rows] == [BEGUN, TOLD, BARE, BARE]
+    assert rows[2].to_ask == "ask Joan"
+    assert [at for chunk in filtered(listing, "bare") for at in chunk] == [2, 3]
+    assert [at for chunk in filtered(listing, "to ask") for at in chunk] == [2]
+    assert [listing.position(row.id) for row in rows] == [0, 1, 2, 3]
+    assert listing.position("01900000-0000-7000-8000-000000000000") == -1
+
+
+def test_completion_and_understanding(sitting: Sitting) -> None:
+    say(sitting, 1, WHO, "Kristjan Tamm")
+    assert [words for _, words in sitting.complete(WHO, "Anna; kri")] == ["Kristjan Tamm"]
+    assert sitting.complete(STORY, "kri") == []
+    understood = sitting.understand(WHEN, "about 1938", sitting.record(item(sitting, 1)))
+    assert understood is not None
+    assert json.loads(understood.reading.value)["edtf"] == "1938~"
+
+
+def test_reading_only_keeps_nothing(folder: Path) -> None:
+    with open_collection(folder), open_collection(folder, fallback_read_only=True) as collection:
+        sitting = Sitting(collection, narrator="Ellen Rourke")
+        assert sitting.begin() == []
+        assert not sitting.writable
+        sitting.show(item(sitting, 1))
+        assert collection.store.count("sitting") == 0
