@@ -113,7 +113,7 @@ class Boxlore(App[int]):
             for what, where in demo.run(folder, lines.append, progress):
                 lines.append(f"{what}: {where}")
             self.made = folder
-            return [*lines, "", "Next: the sitting itself."]
+            return lines
 
         await self.push_screen(WorkingScreen("The demonstration", job, lambda: None))
         return ""

@@ -192,6 +192,8 @@ class Form(Card):
 class Notice(Card):
     """Something to read; any of Enter, Esc or Space closes it."""
 
+    DEFAULT_CSS = "Notice #result { height: auto; max-height: 70vh; scrollbar-size-vertical: 1; }"
+
     BINDINGS = bound(
         ("enter,space", "close"),
         ("down", "roll(1)"),
@@ -205,9 +207,10 @@ class Notice(Card):
         self._title, self._parts = title, parts
 
     def compose(self) -> ComposeResult:
-        with VerticalScroll(classes="card", can_focus=False):
+        with Vertical(classes="card"):
             yield Line(self._title, classes="title")
-            yield Line(*self._parts)
+            with VerticalScroll(can_focus=False, id="result"):
+                yield Line(*self._parts)
             yield Line("\nEnter or Esc goes back.", classes="faint")
 
     def action_roll(self, by: int) -> None:

@@ -4,7 +4,7 @@ import threading
 from collections.abc import Callable
 
 from textual.app import ComposeResult
-from textual.containers import VerticalScroll
+from textual.containers import Vertical, VerticalScroll
 
 from boxlore.core.errors import BoxloreError
 from boxlore.tasks.progress import Progress
@@ -39,6 +39,7 @@ class _Watch:
 class WorkingScreen(Card):
     """Runs `job` in a thread. Esc asks it to stop; when it is over, Esc or Enter goes back."""
 
+    DEFAULT_CSS = "WorkingScreen #result { height: auto; max-height: 70vh; scrollbar-size-vertical: 1; }"
     BINDINGS = bound(
         ("enter", "enter"), ("down", "roll(1)"), ("up", "roll(-1)"), ("pagedown", "roll(10)"), ("pageup", "roll(-10)")
     )
@@ -52,10 +53,11 @@ class WorkingScreen(Card):
         self._hint = Line("\nEsc stops after what is at hand; what is finished stays.", classes="faint")
 
     def compose(self) -> ComposeResult:
-        with VerticalScroll(classes="card", can_focus=False):
+        with Vertical(classes="card"):
             yield Line(self._title, classes="title")
             yield self._bar
-            yield self._result
+            with VerticalScroll(can_focus=False, id="result"):
+                yield self._result
             yield self._hint
 
     def on_mount(self) -> None:
