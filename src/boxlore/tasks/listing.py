@@ -41,7 +41,7 @@ class Listing:
 
     def reload(self) -> None:
         """Read the order again, after an intake."""
-        self._ids = b"".join(uuid.UUID(ident).bytes for _, ident in self._collection.store.items())
+        self._ids = bytes.fromhex("".join(ident for _, ident in self._collection.store.items()).replace("-", ""))
         self._rows.clear()
 
     def __len__(self) -> int:
@@ -58,6 +58,14 @@ class Listing:
         while found >= 0 and found % 16:
             found = self._ids.find(wanted, found + 1)
         return found // 16 if found >= 0 else -1
+
+    def row_at(self, position: int, around: int = 40) -> Row:
+        """The row at a position; its neighbours are read with it, in one go."""
+        item = self.id_at(position)
+        if item not in self._rows:
+            near = range(max(0, position - around), min(len(self), position + around))
+            self.rows([self.id_at(at) for at in near])
+        return self.rows([item])[0]
 
     def forget(self, item: str) -> None:
         """An item's row changed."""

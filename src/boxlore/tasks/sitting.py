@@ -187,7 +187,9 @@ class Sitting:
         return max(own, key=lambda told: told.recorded_at, default=None)
 
     def others(self, record: Record, prompt: Prompt) -> list[Told]:
-        """What is told in this field besides."""
+        """What is told in this field besides; of people, those at a marker too."""
+        if prompt.field == "person":
+            return [one.told for one in record.shown()]
         own = self.own(record, prompt)
         return [told for told in record.all(prompt.field) if own is None or told.statement != own.statement]
 
@@ -417,7 +419,9 @@ class Sitting:
         """(id, words) of people, or places (without id), that begin as the last of the words typed."""
         typed = words.split(";")[-1].strip()
         if prompt.reads == "person":
-            return self.collection.store.complete_people(typed, 8)
+            people = self.collection.people()
+            found = self.collection.store.complete_people(typed, 8)
+            return [(ident, people[ident].name if ident in people else words) for ident, words in found]
         if prompt.reads == "place":
             places = self.collection.store.complete_places(typed, 8)
             return [("", place) for place in places if fold(place) != fold(typed)]

@@ -81,8 +81,13 @@ class FindScreen(Screen[None]):
 
     def _cells(self, at: int, width: int) -> Cells:
         position = at if self._positions is None else self._positions[at]
-        rows = self._listing.rows([self._listing.id_at(position)])
-        return cells(rows[0], width, self._words_at.get(position, "")) if rows else ()
+        if self._positions is None:
+            row = self._listing.row_at(position)
+        else:
+            near = self._positions[max(0, at - 30) : at + 30]
+            self._listing.rows([self._listing.id_at(one) for one in near])
+            row = self._listing.rows([self._listing.id_at(position)])[0]
+        return cells(row, width, self._words_at.get(position, ""))
 
     # searching
 

@@ -49,6 +49,7 @@ class ItemView(Screen[None]):
         self.asks = (Line(classes="asks"), Line(classes="asks"))
         self.blocks = [Block(prompt, self) for prompt in PROMPTS]
         self._note = ""
+        self._shown = self._was_low = False
         self._later: Timer | None = None
 
     def compose(self) -> ComposeResult:
@@ -75,13 +76,22 @@ class ItemView(Screen[None]):
 
     def on_resize(self) -> None:
         self.set_class(self.size.width >= WIDE, "-wide")
-        self.set_class(self.size.height < TALL, "-low")
-        self._say_asks()
+        low = self.size.height < TALL
+        self.set_class(low, "-low")
         self.say(self._note, bad=self.note.has_class("-bad"))
+        if low != self._was_low:
+            self._was_low = low
+            self._say_others()
         self.call_after_refresh(self.show_picture)
 
     def on_screen_resume(self) -> None:
-        self.refresh_record()
+        if self._shown:
+            self.refresh_record()
+        self._shown = True
+
+    def _say_others(self) -> None:
+        for block in self.blocks:
+            block.say_others(self.sitting.others(self.record, block.prompt))
 
     # showing an item
 

@@ -14,6 +14,9 @@ from boxlore.tasks.understanding import Understood
 from boxlore.tui.widgets.line import Line, short
 from boxlore.tui.widgets.words import Words
 
+MOST_SHOWN = 300
+"""Letters of another's words shown above a prompt; F4 shows them whole."""
+
 Part = str | tuple[str, str]
 
 
@@ -67,13 +70,15 @@ class Block(Vertical):
         self._state = _state(record, self.prompt, own)
         if keeps:
             self.words.load(self.baseline)
-        self._say_others(others)
+        self.say_others(others)
         self.draw()
 
-    def _say_others(self, others: list[Told]) -> None:
+    def say_others(self, others: list[Told]) -> None:
+        """Show what others said: whole where there is room, a line each on a low screen."""
         parts: list[Part] = []
+        room = max(self.size.width - 4, 40) if self.screen.has_class("-low") else MOST_SHOWN
         for told in others:
-            parts += [("\n" if parts else ""), _said(told)]
+            parts += [("\n" if parts else ""), short(_said(told), room)]
         self._others.display = bool(parts)
         self._others.say(*parts)
 
