@@ -77,8 +77,11 @@ class Block(Vertical):
         """Show what others said: whole where there is room, a line each on a low screen."""
         parts: list[Part] = []
         room = max(self.size.width - 4, 40) if self.screen.has_class("-low") else MOST_SHOWN
-        for told in others:
-            parts += [("\n" if parts else ""), short(_said(told), room)]
+        if self.prompt.gathers and others:
+            parts.append(" · ".join(_named(told) for told in others))
+        else:
+            for told in others:
+                parts += [("\n" if parts else ""), short(_said(told), room)]
         self._others.display = bool(parts)
         self._others.say(*parts)
 
@@ -173,6 +176,11 @@ def _place_parts(value: Mapping[str, object]) -> tuple[Part, ...]:
 def _said(told: Told) -> str:
     extra = f" ({marks(told)})" if marks(told) else ""
     return f"{who_says(told)}: “{' '.join(told.words.split())}”{extra}"
+
+
+def _named(told: Told) -> str:
+    """A name among many: who says so is one key away (F4)."""
+    return f"{' '.join(told.words.split())} ({marks(told)})" if marks(told) else " ".join(told.words.split())
 
 
 def _state(record: Record, prompt: Prompt, own: Told | None) -> str:
