@@ -2,7 +2,7 @@
 
     python tests/tui/look.py COLLECTION OUT.png [--size 120x40] [--keys "tab,A,n,n"] [--light]
 
-Textual exports SVG; a headless Chromium makes the PNG, and Pillow reduces its colours. Not a test.
+It works on a copy, so that nothing typed for the picture is kept. Textual exports SVG; a headless Chromium makes the PNG, and Pillow reduces its colours. Not a test.
 """
 
 import argparse
@@ -62,7 +62,10 @@ def main() -> None:
     told = parser.parse_args()
     wide, high = told.size.split("x")
     keys = [key for key in told.keys.split(",") if key]
-    svg = asyncio.run(draw(told.collection, (int(wide), int(high)), keys, told.narrator, told.light))
+    with tempfile.TemporaryDirectory() as name:
+        copy = Path(name) / told.collection.resolve().name
+        shutil.copytree(told.collection, copy)
+        svg = asyncio.run(draw(copy, (int(wide), int(high)), keys, told.narrator, told.light))
     to_png(svg, told.out)
 
 
