@@ -5,7 +5,6 @@ Rules of our own (no outside source), as the guide and DEVELOPERS.md tell them.
 
 import json
 from collections.abc import Iterator
-from itertools import product
 from pathlib import Path
 
 import pytest
@@ -16,8 +15,9 @@ from boxlore.tasks.describe import Teller, Telling
 from boxlore.tasks.listing import BARE, BEGUN, TOLD, Listing, filtered
 from boxlore.tasks.opening import Collection, open_collection, start
 from boxlore.tasks.prompts import PROMPTS, Prompt
+from boxlore.tasks.recovering import recover_drafts
 from boxlore.tasks.settings import Settings
-from boxlore.tasks.sitting import MOVES, OutOfTurn, Sitting, Stage, Step, move, recover_drafts
+from boxlore.tasks.sitting import Sitting
 
 STORY, WHO, WHEN, WHERE, OCCASION, WRITTEN, TOOK = PROMPTS
 
@@ -54,21 +54,6 @@ def item(sitting: Sitting, count: int) -> str:
 
 def say(sitting: Sitting, count: int, prompt: Prompt, words: str) -> bool:
     return sitting.keep(sitting.record(item(sitting, count)), prompt, words)
-
-
-@pytest.mark.parametrize(("stage", "step"), list(product(Stage, Step)))
-def test_every_pair_of_the_table(stage: Stage, step: Step) -> None:
-    if step in MOVES[stage]:
-        assert move(stage, step) is MOVES[stage][step]
-    else:
-        with pytest.raises(OutOfTurn, match=str(stage)):
-            move(stage, step)
-
-
-def test_every_stage_is_reached_and_ends() -> None:
-    reached = {Stage.PREPARING} | {after for steps in MOVES.values() for after in steps.values()}
-    assert reached == set(Stage)
-    assert all(Step.END in steps for stage, steps in MOVES.items() if stage is not Stage.OVER)
 
 
 def test_the_open_question_comes_first() -> None:

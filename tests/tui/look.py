@@ -2,7 +2,8 @@
 
     python tests/tui/look.py COLLECTION OUT.png [--size 120x40] [--keys "tab,A,n,n"] [--light]
 
-It works on a copy, so that nothing typed for the picture is kept. Textual exports SVG; a headless Chromium makes the PNG, and Pillow reduces its colours. Not a test.
+It works on a copy, so that nothing typed for the picture is kept. Textual exports SVG; a headless Chromium makes
+the PNG, and Pillow reduces its colours. Not a test.
 """
 
 import argparse

@@ -1,6 +1,6 @@
 """A sitting: who tells, which item is out, what was said of it, and every step undoable.
 
-The course of a sitting is the table MOVES. The keeper types; each keystroke is kept as a draft, and a draft
+The course of a sitting is the table `core.sitting.MOVES`. The keeper types; each keystroke is kept as a draft, and a draft
 becomes one statement when its prompt is left. The time log holds which item was shown when, in milliseconds
 of a clock that only goes forward. Nothing here knows of a screen: the terminal and the plain mode both sit
 on it.
@@ -11,11 +11,11 @@ import threading
 import time
 from contextlib import nullcontext
 from dataclasses import dataclass, field, replace
-from enum import StrEnum
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.record import Record, Told
 from boxlore.core.rules import look_over
+from boxlore.core.sitting import Stage, Step, move
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Statement, Subject, Sure, fold
 from boxlore.store.strike import StrikeReport, strike
 from boxlore.store.values import Change, Draft, Past, Settlement
@@ -24,54 +24,10 @@ from boxlore.tasks.opening import Act, Collection
 from boxlore.tasks.progress import QUIET, Progress
 from boxlore.tasks.prompts import Prompt
 from boxlore.tasks.records import record_of
+from boxlore.tasks.recovering import recover_drafts
 from boxlore.tasks.understanding import Understood, person_reading, year_of
 
 VERSO = Source(Said.INSCRIPTION, "verso")
-
-
-class Stage(StrEnum):
-    """Where a sitting stands."""
-
-    PREPARING = "preparing"
-    GOING_THROUGH = "going through items"
-    RESTING = "resting"
-    CLOSING = "closing"
-    OVER = "over"
-
-
-class Step(StrEnum):
-    """What the keeper does with it."""
-
-    BEGIN = "begin"
-    REST = "rest"
-    GO_ON = "go on"
-    CLOSE = "close"
-    END = "end"
-
-
-MOVES: dict[Stage, dict[Step, Stage]] = {
-    Stage.PREPARING: {Step.BEGIN: Stage.GOING_THROUGH, Step.END: Stage.OVER},
-    Stage.GOING_THROUGH: {Step.REST: Stage.RESTING, Step.CLOSE: Stage.CLOSING, Step.END: Stage.OVER},
-    Stage.RESTING: {Step.GO_ON: Stage.GOING_THROUGH, Step.CLOSE: Stage.CLOSING, Step.END: Stage.OVER},
-    Stage.CLOSING: {Step.GO_ON: Stage.GOING_THROUGH, Step.END: Stage.OVER},
-    Stage.OVER: {},
-}
-
-
-@dataclass(eq=False)
-class OutOfTurn(WrongUse):
-    """A step that does not follow from where the sitting stands."""
-
-    problem: str
-    what_to_do: str = "See what can be done in the menu."
-
-
-def move(stage: Stage, step: Step) -> Stage:
-    """The stage that a step leads to. Raises OutOfTurn where MOVES has none."""
-    try:
-        return MOVES[stage][step]
-    except KeyError:
-        raise OutOfTurn(f"A sitting that is {stage} cannot {step}.") from None
 
 
 @dataclass(frozen=True, slots=True)
@@ -446,23 +402,3 @@ class Sitting:
 
 def _is(past: Past, told: Told) -> bool:
     return past.statement.id == told.statement
-
-
-def recover_drafts(collection: Collection) -> list[Statement]:
-    """Turn what an interruption left half typed into statements, each in an act that says so."""
-    teller = Teller(collection)
-    recovered: list[Statement] = []
-    for draft in collection.store.drafts():
-        act = collection.act(f"recovered after an interruption: {draft.field}")
-        how = Telling(
-            source=draft.source,
-            sure=draft.sure,
-            language=draft.language,
-            audience="" if draft.audience == "anyone" else draft.audience,
-            sitting=draft.sitting,
-            moment=draft.moment,
-        )
-        recovered.append(teller.add(act, draft.subject, draft.field, draft.words, how, replaces=draft.replaces))
-        act.clears.append((draft.subject.id, draft.field, draft.slot))
-        act.done()
-    return recovered

@@ -160,7 +160,10 @@ class ItemView(Screen[None]):
             line.display = bool(parts) and here
 
     def _say_legend(self) -> None:
-        names = [(f" {one.number} ", "reverse") if one.number else "" for one in self.record.shown()]
+        names = [
+            (f"\N{NO-BREAK SPACE}{one.number}\N{NO-BREAK SPACE}", "reverse") if one.number else ""
+            for one in self.record.shown()
+        ]
         parts: list[str | tuple[str, str]] = []
         for mark, one in zip(names, self.record.shown(), strict=True):
             parts += [mark, f" {one.name}{'?' if one.unsure else ''}   "] if mark else []
