@@ -1,9 +1,8 @@
 """A sitting: who tells, which item is out, what was said of it, and every step undoable.
 
-The course of a sitting is the table `core.sitting.MOVES`. The keeper types; each keystroke is kept as a draft, and a draft
-becomes one statement when its prompt is left. The time log holds which item was shown when, in milliseconds
-of a clock that only goes forward. Nothing here knows of a screen: the terminal and the plain mode both sit
-on it.
+The course of a sitting is the table `core.sitting.MOVES`. Each keystroke is kept as a draft, and a draft becomes
+one statement when its prompt is left. The time log holds which item was shown when, in milliseconds of a clock
+that only goes forward. Nothing here knows of a screen.
 """
 
 import json
@@ -211,7 +210,14 @@ class Sitting:
         self.draft(record.id, prompt, "")
         if own is None:
             return False
-        act = next((past.statement.act for past in self.history(record.id, prompt.field) if _is(past, own)), "")
+        act = next(
+            (
+                past.statement.act
+                for past in self.history(record.id, prompt.field)
+                if past.statement.id == own.statement
+            ),
+            "",
+        )
         if act not in self._own_acts:
             raise WrongUse(
                 "These words were kept in an earlier sitting, so emptying does not take them away.",
@@ -398,7 +404,3 @@ class Sitting:
     def record(self, item: str) -> Record:
         """The keeper's whole record of an item."""
         return record_of(self.collection, item)
-
-
-def _is(past: Past, told: Told) -> bool:
-    return past.statement.id == told.statement
