@@ -6,12 +6,15 @@ the next opening.
 """
 
 import asyncio
+import os
 import signal
+import threading
 import traceback
 from contextlib import ExitStack, suppress
 from datetime import date
 from importlib import import_module
 from pathlib import Path
+from typing import Any
 
 from rich.text import Text
 from textual.app import App
@@ -28,6 +31,9 @@ from boxlore.tui.screens.bare import BareScreen
 from boxlore.tui.screens.item import ItemScreen
 from boxlore.tui.screens.start import StartScreen
 from boxlore.tui.screens.working import WorkingScreen
+
+PATIENCE = 3.0
+"""Seconds after a signal until the program ends in any case; what was typed is on the disk as drafts."""
 
 LEAVING = ("SIGTERM", "SIGHUP", "SIGINT")
 
@@ -47,6 +53,7 @@ class Boxlore(App[int]):
         self._narrator, self._interviewer = narrator, interviewer
         self._opened = ExitStack()
         self._asked_to_leave = False
+        self._before: dict[int, Any] = {}
         for theme in (looks.LAMP, looks.PAPER):
             self.register_theme(theme)
         self.theme = looks.of_terminal()
@@ -62,11 +69,23 @@ class Boxlore(App[int]):
             await self.show_collection(self.collection)
 
     def _hear_signals(self) -> None:
+        """Handlers of Python's own, not of the loop: they run even while drawing on a dead terminal blocks it."""
         loop = asyncio.get_running_loop()
+
+        def heard(number: int, frame: object) -> None:
+            watchdog = threading.Timer(PATIENCE, os._exit, (0,))
+            watchdog.daemon = True
+            watchdog.start()
+            loop.call_soon_threadsafe(self._signalled)
+
         for name in LEAVING:
-            with suppress(NotImplementedError, AttributeError, RuntimeError, ValueError):
-                # not on Windows, and not in a thread: there the drafts are what is kept
-                loop.add_signal_handler(getattr(signal, name), self._signalled)
+            with suppress(AttributeError, ValueError):  # no such signal on Windows; none outside the main thread
+                number = getattr(signal, name)
+                self._before[number] = signal.signal(number, heard)
+
+    def on_unmount(self) -> None:
+        for number, handler in self._before.items():
+            signal.signal(number, handler)
 
     def _signalled(self) -> None:
         self._leaving = asyncio.get_running_loop().create_task(self._leave_at_once())

@@ -160,13 +160,11 @@ class ItemView(Screen[None]):
             line.display = bool(parts) and here
 
     def _say_legend(self) -> None:
-        names = [
-            (f"\N{NO-BREAK SPACE}{one.number}\N{NO-BREAK SPACE}", "reverse") if one.number else ""
-            for one in self.record.shown()
-        ]
         parts: list[str | tuple[str, str]] = []
-        for mark, one in zip(names, self.record.shown(), strict=True):
-            parts += [mark, f" {one.name}{'?' if one.unsure else ''}   "] if mark else []
+        for one in self.record.shown():
+            if one.number:
+                parts += [(f"\N{NO-BREAK SPACE}{one.number}\N{NO-BREAK SPACE}", "reverse")]
+                parts += [f" {one.name}{'?' if one.unsure else ''}   "]
         backs = sum(scan.side == "verso" for scan in self.record.scans)
         if backs:
             parts.append(("F2 shows the back", "italic"))
