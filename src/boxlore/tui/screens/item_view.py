@@ -163,7 +163,7 @@ class ItemView(Screen[None]):
         parts: list[str | tuple[str, str]] = []
         for one in self.record.shown():
             if one.number:
-                parts += [(f"\N{NO-BREAK SPACE}{one.number}\N{NO-BREAK SPACE}", "reverse")]
+                parts += ["▐", (str(one.number), "reverse"), "▌"]
                 parts += [f" {one.name}{'?' if one.unsure else ''}   "]
         backs = sum(scan.side == "verso" for scan in self.record.scans)
         if backs:
