@@ -309,7 +309,7 @@ def _hair(patch: Image.Image, x: float, y: float, w: float, h: float, look: Look
 
 
 def person(image: Image.Image, x: float, y: float, h: float, look: Look, length: float = 6.4, spread: float = 1.0):
-    """A standing or sitting figure: head's middle at x, y, head's height h, body to y + length × h. Returns the head's box."""
+    """A figure: head's middle at x, y, its height h, the body to y + length × h. Returns the head's box."""
     wide = {"suit": 1.12, "uniform": 1.15, "dress": 0.92, "blouse": 0.92, "child": 0.86, "baby": 0.8, "shawl": 1.1}[
         look.style
     ] * spread

@@ -96,7 +96,7 @@ GIRL_BOB = Look(style="child", cloth=200, hair=150, hairdo="bob", skin=210)
 
 
 def group(image, rows, order=None):
-    """Rows of people, the back row first: (y, head height, length, [(x, look), …]); heads are returned front row first."""
+    """Rows of people, back row first: (y, head height, length, [(x, look), …]); heads come front row first."""
     found = [[person(image, x, y, h, look, length) for x, look in people] for y, h, length, people in rows]
     return [box for row in reversed(found) for box in row]
 
@@ -277,7 +277,7 @@ def studio(look, seed, w=470, h=660, at=(0.5, 0.34), size=0.20, light=176, dark=
     return image, [box]
 
 
-def main():  # noqa: PLR0915  # one picture after the other; there is nothing to share
+def main():  # one picture after the other; there is nothing to share
     OUT.mkdir(exist_ok=True, parents=True)
 
     picture, heads = harbour(3)

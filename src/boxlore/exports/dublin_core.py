@@ -5,9 +5,9 @@ and empty elements pass, so each record is held against our own schema (RELAX NG
 valid is named with what is missing and left out.
 """
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
-from typing import BinaryIO
+from typing import Any, BinaryIO
 
 from lxml import etree
 
@@ -31,7 +31,7 @@ class Flavour:
 
     record: str
     namespace: str
-    prefixes: dict[str | None, str]
+    prefixes: Mapping[Any, str]
     elements: Elements
 
 

@@ -1,0 +1,273 @@
+"""The store: the log and its view, one writer, undo and redo, search, strike (rules of our own, no outside source)."""
+
+import os
+import signal
+import sqlite3
+import subprocess
+import sys
+import threading
+import time
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from boxlore.core.errors import CouldNot
+from boxlore.core.statements import Kind, Statement, Subject
+from boxlore.store import schema
+from boxlore.store.backups import back_up
+from boxlore.store.opening import Store, create, open_store
+from boxlore.store.strike import holding, pending, strike
+from boxlore.store.values import Change, Draft, Settlement
+from boxlore.tasks.clock import Clock
+
+ITEM = Subject(Kind.ITEM, "11111111-1111-7111-8111-111111111111")
+
+
+@pytest.fixture
+def clock() -> Clock:
+    return Clock()
+
+
+@pytest.fixture
+def store(tmp_path: Path, clock: Clock) -> Iterator[Store]:
+    (tmp_path / "backups").mkdir()
+    with create(tmp_path, clock=clock) as made:
+        yield made
+
+
+def tell(store: Store, clock: Clock, field: str, words: str, subject: Subject = ITEM, **more: Any) -> Statement:
+    act = clock.new_id()
+    one = Statement(
+        id=clock.new_id(), act=act, subject=subject, field=field, words=words, recorded_at=clock.now(), **more
+    )
+    store.write(Change(act=act, what=f"{field}: {words[:20]}", by="me", recorded_at=clock.now(), statements=(one,)))
+    return one
+
+
+def withdraw(store: Store, clock: Clock, act: str) -> str:
+    made = clock.new_id()
+    store.write(Change(act=made, what="undo", by="me", recorded_at=clock.now(), withdraws=(act,)))
+    return made
+
+
+def words_in_force(store: Store, field: str = "story") -> list[str]:
+    return [one.words for one, _ in store.statements(ITEM) if one.field == field]
+
+
+def test_replaced_statements_are_history(store: Store, clock: Clock) -> None:
+    first = tell(store, clock, "story", "one")
+    tell(store, clock, "story", "two", replaces=first.id)
+    assert words_in_force(store) == ["two"]
+    assert [past.state for past in store.history(ITEM.id, "story")] == ["replaced", "in force"]
+
+
+def test_two_replacements_both_stand(store: Store, clock: Clock) -> None:
+    first = tell(store, clock, "title", "one")
+    tell(store, clock, "title", "two", replaces=first.id)
+    tell(store, clock, "title", "three", replaces=first.id)
+    assert words_in_force(store, "title") == ["two", "three"]
+
+
+def test_undo_redo_and_undo_again(store: Store, clock: Clock) -> None:
+    first = tell(store, clock, "story", "one")
+    second = tell(store, clock, "story", "two", replaces=first.id)
+    undo = withdraw(store, clock, second.act)
+    assert words_in_force(store) == ["one"]
+    redo = withdraw(store, clock, undo)
+    assert words_in_force(store) == ["two"]
+    withdraw(store, clock, redo)
+    assert words_in_force(store) == ["one"]
+
+
+def test_rebuilding_the_projections_changes_nothing(store: Store, clock: Clock) -> None:
+    tell(store, clock, "number", "TRA-0001")
+    first = tell(store, clock, "story", "Ōtākou and Mägi")
+    withdraw(store, clock, tell(store, clock, "story", "gone").act)
+    tell(store, clock, "name", "Leida Johanna Rourke", Subject(Kind.PERSON, clock.new_id()))
+    before = (words_in_force(store), store.search("otakou"), store.complete_people("johanna r"))
+    store.rebuild()
+    assert (words_in_force(store), store.search("otakou"), store.complete_people("johanna r")) == before
+    assert before[1][0].words == first.words
+
+
+def test_numbers_are_given_once(store: Store, clock: Clock) -> None:
+    tell(store, clock, "number", "TRA-0001")
+    with pytest.raises(CouldNot, match="That number was given already"):
+        tell(store, clock, "number", "TRA-0001", Subject(Kind.ITEM, clock.new_id()))
+    assert store.next_number_count("TR", "A") == 2
+    assert store.next_number_count("TR", "B") == 1
+
+
+def test_a_number_withdrawn_is_not_given_again(store: Store, clock: Clock) -> None:
+    withdraw(store, clock, tell(store, clock, "number", "TRA-0007").act)
+    assert store.items() == []
+    assert store.next_number_count("TR", "A") == 8
+
+
+@pytest.mark.parametrize("asked", ["haapsalu", "HAAPSALU", "mägi haap", 'haap" OR "x', "haap*", "(haap)"])
+def test_search_folds_and_takes_nothing_for_syntax(store: Store, clock: Clock, asked: str) -> None:
+    tell(store, clock, "number", "TRA-0001")
+    tell(store, clock, "story", "Mägi at Haapsalu")
+    found = store.search(asked)
+    assert [hit.number for hit in found] == ([] if "OR" in asked else ["TRA-0001"])
+
+
+def test_drafts_are_found_and_become_statements(store: Store, clock: Clock) -> None:
+    store.save_draft(Draft(subject=ITEM, field="story", words="half a sen", updated_at=clock.now()))
+    assert [(hit.words, hit.draft) for hit in store.search("half")] == [("half a sen", True)]
+    act = clock.new_id()
+    store.write(Change(act=act, what="", by="", recorded_at=clock.now(), clears_drafts=((ITEM.id, "story", ""),)))
+    assert store.drafts() == []
+
+
+def test_a_settlement_is_remembered_with_what_it_weighed(store: Store, clock: Clock) -> None:
+    tell(store, clock, "number", "TRA-0001")
+    one, two = tell(store, clock, "date", "1912"), tell(store, clock, "date", "1913")
+    act = clock.new_id()
+    made = Settlement(
+        id=clock.new_id(), subject=ITEM, field="date", outcome="choose", weighed=(one.id, two.id), chosen=one.id
+    )
+    store.write(Change(act=act, what="settle", by="me", recorded_at=clock.now(), settlements=(made,)))
+    (material,) = store.about_items()
+    assert material.chosen == {"date": one.id}
+    assert material.settled == {one.id, two.id}
+
+
+def test_a_second_writer_is_told_and_may_read(store: Store, clock: Clock) -> None:
+    tell(store, clock, "story", "one")
+    with pytest.raises(CouldNot, match="Another Boxlore is writing"):
+        open_store(store.folder)
+    with open_store(store.folder, fallback_read_only=True) as second:
+        assert not second.writable
+        assert [one.words for one, _ in second.statements(ITEM)] == ["one"]
+        with pytest.raises(CouldNot, match="Another Boxlore is writing"):
+            tell(second, clock, "story", "two")
+
+
+def test_a_database_that_is_newer_is_not_touched(tmp_path: Path, clock: Clock) -> None:
+    create(tmp_path, clock=clock).close()
+    path = tmp_path / "collection.sqlite"
+    db = sqlite3.connect(path)
+    db.execute(f"PRAGMA user_version = {schema.VERSION + 1}")
+    db.commit()
+    db.execute("PRAGMA wal_checkpoint(TRUNCATE)")
+    db.close()
+    before = path.read_bytes()
+    with pytest.raises(CouldNot, match="written by a newer Boxlore"):
+        open_store(tmp_path)
+    assert path.read_bytes() == before
+
+
+def test_a_damaged_database_is_not_touched_and_its_backup_named(store: Store, clock: Clock) -> None:
+    backup = back_up(store, "before a test", clock.now())
+    store.close()
+    path = store.folder / "collection.sqlite"
+    path.write_bytes(b"x" * 5000)
+    with pytest.raises(CouldNot, match="is damaged") as caught:
+        open_store(store.folder)
+    assert str(backup) in str(caught.value)
+    assert path.read_bytes() == b"x" * 5000
+
+
+def test_a_folder_without_a_collection_says_what_to_do(tmp_path: Path) -> None:
+    with pytest.raises(CouldNot, match="Name its folder with -c FOLDER"):
+        open_store(tmp_path)
+
+
+SECRET = "Liisi danced with the Wrong Brother"
+
+
+def test_strike_leaves_no_byte_in_log_drafts_index_or_backup(store: Store, clock: Clock) -> None:
+    first = tell(store, clock, "story", SECRET)
+    tell(store, clock, "story", SECRET + ", twice", replaces=first.id)
+    kept = tell(store, clock, "story", "It rained")
+    back_up(store, "before a test", clock.now())
+    store.save_draft(Draft(subject=ITEM, field="story", words=SECRET, updated_at=clock.now()))
+    report = strike(store, [first.id], by="me", now=clock.now())
+    assert (report.struck, report.finished, report.left_in) == (2, True, ())
+    assert words_in_force(store) == ["It rained"]
+    assert store.search("wrong") == []
+    assert list(holding(store.folder, [SECRET])) == []
+    assert b"wrong brother" not in b"".join(p.read_bytes().lower() for p in store.folder.rglob("*") if p.is_file())
+    assert store.search("rained")[0].words == kept.words
+
+
+def test_strike_says_where_else_the_words_stand(store: Store, clock: Clock) -> None:
+    (store.folder / "note.txt").write_text(SECRET.upper(), encoding="utf-16")
+    one = tell(store, clock, "story", SECRET)
+    report = strike(store, [one.id], by="me", now=clock.now())
+    assert [Path(path).name for path in report.left_in] == ["note.txt"]
+
+
+def test_strike_waits_for_a_reader_says_so_and_finishes_when_it_leaves(store: Store, clock: Clock) -> None:
+    one = tell(store, clock, "story", SECRET)
+    reader = sqlite3.connect(store.path, check_same_thread=False)
+    reader.execute("BEGIN")
+    reader.execute("SELECT count(*) FROM statement").fetchone()
+    heard: list[str] = []
+    threading.Timer(1.0, reader.close).start()
+    report = strike(store, [one.id], by="me", now=clock.now(), waiting=heard.append)
+    assert report.finished and len(heard) == 1 and "Another program" in heard[0]
+    assert list(holding(store.folder, [SECRET])) == []
+    assert not pending(store)
+
+
+def test_a_strike_that_was_stopped_is_remembered(store: Store, clock: Clock) -> None:
+    one = tell(store, clock, "story", SECRET)
+    reader = sqlite3.connect(store.path)
+    reader.execute("BEGIN")
+    reader.execute("SELECT count(*) FROM statement").fetchone()
+    report = strike(store, [one.id], by="me", now=clock.now(), stopped=lambda: True)
+    assert not report.finished and pending(store)
+    reader.close()
+
+
+KILLED = """
+import sys
+from pathlib import Path
+from boxlore.core.statements import Kind, Subject
+from boxlore.store.opening import open_store
+from boxlore.store.values import Draft
+with open_store(Path(sys.argv[1])) as store:
+    for count in range(1, 100000):
+        draft = Draft(subject=Subject(Kind.ITEM, "x"), field="story", words="w" * count, updated_at="2026")
+        store.save_draft(draft)
+        print(count, flush=True)
+"""
+
+
+def test_kill_minus_nine_loses_nothing_that_was_called_saved(tmp_path: Path, clock: Clock) -> None:
+    create(tmp_path, clock=clock).close()
+    env = {**os.environ, "PYTHONPATH": os.pathsep.join(sys.path)}
+    child = subprocess.Popen([sys.executable, "-c", KILLED, str(tmp_path)], stdout=subprocess.PIPE, text=True, env=env)
+    assert child.stdout is not None
+    saved = [int(child.stdout.readline()) for _ in range(40)]
+    child.send_signal(signal.SIGKILL)
+    rest, _ = child.communicate()
+    saved += [int(line) for line in rest.splitlines() if line.strip()]
+    with open_store(tmp_path) as store:
+        (draft,) = store.drafts()
+    assert len(draft.words) >= saved[-1]
+
+
+def test_what_is_typed_goes_before_a_waiting_task(store: Store, clock: Clock) -> None:
+    order: list[str] = []
+    started = threading.Event()
+
+    def slow(db: sqlite3.Connection) -> None:
+        started.set()
+        time.sleep(0.2)
+
+    threads = [threading.Thread(target=lambda: store.writer.do(slow))]
+    threads.append(threading.Thread(target=lambda: store.writer.do(lambda db: order.append("task"))))
+    threads.append(threading.Thread(target=lambda: store.writer.do(lambda db: order.append("key"), 0)))
+    threads[0].start()
+    started.wait()
+    for one in threads[1:]:
+        one.start()
+        time.sleep(0.05)
+    for one in threads:
+        one.join()
+    assert order == ["key", "task"]
