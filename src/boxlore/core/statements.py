@@ -206,6 +206,7 @@ FIELDS: dict[str, Field] = {
         _field("file", "scan", "File", told=False),
         _field("shows", "scan", "Shows", many=True, told=False),
         _field("role", "scan", "Role", told=False),
+        _field("looks", "scan", "How it looks", told=False, audience="keeper"),
         _field("embedded", "scan", "Found in the file", told=False, audience="keeper"),
         _field("scan", "marker", "Scan", told=False),
         _field("area", "marker", "Where on the picture", told=False),

@@ -1,11 +1,12 @@
 """Check: every finding about every item, its scans on the disk included."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.record import Record
 from boxlore.core.rules import look_over
+from boxlore.tasks.lookalikes import Alike, alike
 from boxlore.tasks.opening import Collection
 from boxlore.tasks.records import EVERYTHING, Selection, records
 
@@ -22,10 +23,26 @@ class Found:
 def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator[Found]:
     """All findings, item by item, in the order of the numbers."""
     people = collection.people()
+    marks: dict[str, str] = {}
+    seen: list[Record] = []
     for record in records(collection, selection):
+        seen.append(replace(record, told={}))
         mark = record.mark.short if record.mark else ""
         for finding in [*look_over(record, people), *_scans(collection, record)]:
             yield Found(finding, record.number, mark)
+        marks[record.number] = mark
+    for pair in alike(collection, seen):
+        yield Found(_alike(pair), pair.one, marks[pair.one])
+
+
+def _alike(pair: Alike) -> Finding:
+    return Finding(
+        rule="scan.alike",
+        severity=Severity.ASK,
+        message=f"{pair.one} and {pair.other} look alike: two prints of one picture?",
+        because=(f"{pair.apart} of 64 bits of their difference hashes differ",),
+        source="perceptual hashing: common practice, no source",
+    )
 
 
 def _scans(collection: Collection, record: Record) -> Iterator[Finding]:

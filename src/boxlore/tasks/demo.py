@@ -16,6 +16,7 @@ from boxlore.tasks.check import check
 from boxlore.tasks.copies import copies
 from boxlore.tasks.describe import Teller, Telling, find_item
 from boxlore.tasks.intake import Wanted, take_in
+from boxlore.tasks.lookalikes import look_closer
 from boxlore.tasks.opening import Act, Collection, open_collection, start
 from boxlore.tasks.pairing import by_table
 from boxlore.tasks.progress import QUIET, Progress
@@ -80,6 +81,7 @@ def build(collection: Collection, say: Callable[[str], None], progress: Progress
     home = shipped("demo_family")
     making = _Making(collection, Teller(collection))
     _take_in(making, home, progress)
+    look_closer(collection, progress)
     say(f"Intake: {len(making.items)} items in two boxes, fronts paired with backs, one scan cut in three.")
     _people(making, home)
     count = _statements(making, home, progress)

@@ -1,8 +1,22 @@
-"""What an interruption left half typed becomes statements at the next opening for writing."""
+"""What an interruption left half done is finished at the next opening for writing: drafts, and a strike that waited."""
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
 
 from boxlore.core.statements import Statement
 from boxlore.tasks.describe import Teller, Telling
-from boxlore.tasks.opening import Collection
+from boxlore.tasks.opening import Collection, open_collection
+from boxlore.tasks.strike import finish_pending
+
+
+@contextmanager
+def open_for_writing(folder: Path) -> Iterator[Collection]:
+    """Open a collection to write to it, with what an interruption left finished first."""
+    with open_collection(folder) as collection:
+        recover_drafts(collection)
+        finish_pending(collection)
+        yield collection
 
 
 def recover_drafts(collection: Collection) -> list[Statement]:

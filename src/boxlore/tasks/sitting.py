@@ -24,6 +24,7 @@ from boxlore.tasks.progress import QUIET, Progress
 from boxlore.tasks.prompts import Prompt
 from boxlore.tasks.records import record_of
 from boxlore.tasks.recovering import recover_drafts
+from boxlore.tasks.strike import finish_pending
 from boxlore.tasks.understanding import Understood, person_reading, year_of
 
 VERSO = Source(Said.INSCRIPTION, "verso")
@@ -86,6 +87,7 @@ class Sitting:
         self._began = time.monotonic()
         if not self.writable:
             return []
+        finish_pending(self.collection)
         found = recover_drafts(self.collection)
         if self.narrator.strip():
             self._name_the_narrator()

@@ -10,8 +10,9 @@ import click
 from boxlore.cli import options, output, talk
 from boxlore.core.errors import WrongUse
 from boxlore.tasks.intake import Wanted, picture_files, take_in
-from boxlore.tasks.opening import open_collection
+from boxlore.tasks.lookalikes import look_closer
 from boxlore.tasks.pairing import Planned, alternating, by_suffix, by_table
+from boxlore.tasks.recovering import open_for_writing
 
 
 @click.command()
@@ -49,8 +50,10 @@ def intake(
         talk.say("Nothing was taken in.")
         return
     wanted = Wanted(copy=copy, box=box, folder=folder, found_in=found_in)
-    with open_collection(ctx.obj) as collection, talk.progress() as bar:
+    with open_for_writing(ctx.obj) as collection, talk.progress() as bar:
         taken = take_in(collection, plan, wanted, bar)
+        if not bar.stopped():
+            look_closer(collection, bar)
     for one in taken:
         if as_json:
             output.row({"key": one.key, "state": one.state, "number": one.number or None, "why": one.why or None})

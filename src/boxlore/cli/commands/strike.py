@@ -6,7 +6,7 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.tasks.describe import find_item
-from boxlore.tasks.opening import open_collection
+from boxlore.tasks.recovering import open_for_writing
 from boxlore.tasks.strike import BEYOND, carriers, strike_out, targets
 
 
@@ -19,7 +19,7 @@ from boxlore.tasks.strike import BEYOND, carriers, strike_out, targets
 @click.pass_context
 def strike(ctx: click.Context, item: str, field: str, words: str, yes: bool, as_json: bool) -> None:
     """Take the statements about FIELD of ITEM out for good: from the log, every draft, index and backup."""
-    with open_collection(ctx.obj) as collection, talk.progress() as bar:
+    with open_for_writing(ctx.obj) as collection, talk.progress() as bar:
         found = targets(collection, find_item(collection, item), field, words)
         talk.say(f"{len(found)} statements would be struck. This cannot be undone.")
         if not yes and not (sys.stdin.isatty() and click.confirm("Strike them?", default=False, err=True)):

@@ -8,7 +8,7 @@ from boxlore.cli import options, output, talk
 from boxlore.core.errors import WrongUse
 from boxlore.core.statements import KEEPER, Statement, Sure, read_source
 from boxlore.tasks.describe import Teller, Telling, find_item, read_sure, tell_from
-from boxlore.tasks.opening import open_collection
+from boxlore.tasks.recovering import open_for_writing
 
 
 @click.command()
@@ -45,7 +45,7 @@ def tell(
         if as_json:
             output.row({"statement": one.id, "subject": one.subject.id, "field": one.field, "words": one.words})
 
-    with open_collection(ctx.obj) as collection:
+    with open_for_writing(ctx.obj) as collection:
         if table is not None:
             refused = tell_from(collection, table, how, said)
             for one in refused:
