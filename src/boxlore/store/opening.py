@@ -5,25 +5,34 @@ touched. A second program may read while the first writes; on a disk that cannot
 is opened as immutable (SQLite URI, `immutable=1`).
 """
 
-import os
 import sqlite3
 import threading
-import uuid
-from collections.abc import Iterator, Sequence
-from contextlib import suppress
+from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
-from typing import Protocol, Self
+from typing import Concatenate, ParamSpec, Protocol, Self, TypeVar
 
 from boxlore.core.errors import CouldNot
 from boxlore.core.record import Material
-from boxlore.core.statements import Subject
-from boxlore.store import log, reading, schema, searching
+from boxlore.core.statements import Kind, Subject
+from boxlore.store import log, material, projections, reading, schema, searching
+from boxlore.store.connecting import (
+    DATABASE,
+    bring_up_to_date,
+    check_version,
+    connect_to_read,
+    connect_to_write,
+    look,
+    make,
+    said_plainly,
+)
 from boxlore.store.locking import Lock, network_kind
 from boxlore.store.rows import Told
+from boxlore.store.scouring import is_pending, scour
 from boxlore.store.values import ActDone, Change, Draft, Hit, Past
 from boxlore.store.writer import DRAFT, Writer
 
-DATABASE = "collection.sqlite"
+Asked = ParamSpec("Asked")
+Answer = TypeVar("Answer")
 
 
 class Clock(Protocol):
@@ -34,10 +43,11 @@ class Clock(Protocol):
 
 
 def create(folder: Path, *, clock: Clock) -> "Store":
-    """Make a new database in `folder` and open it for writing."""
-    store = _open(folder, write=True, fallback_read_only=False, new=True)
-    store.set_meta("collection", clock.new_id())
-    return store
+    """Make a new database in `folder` and open it for writing. Raises CouldNot if there is one already."""
+    if kind := network_kind(folder):
+        raise CouldNot(_network(folder, kind), "Choose a folder on a disk of this machine.")
+    make(folder / DATABASE, clock.new_id())
+    return open_store(folder)
 
 
 def open_store(folder: Path, *, write: bool = True, fallback_read_only: bool = False) -> "Store":
@@ -46,52 +56,22 @@ def open_store(folder: Path, *, write: bool = True, fallback_read_only: bool = F
     With `fallback_read_only`, a collection that another program writes to, or that lies on a disk that can
     only be read, is opened for reading, and `why_read_only` says why.
     """
-    return _open(folder, write=write, fallback_read_only=fallback_read_only, new=False)
-
-
-def _open(folder: Path, *, write: bool, fallback_read_only: bool, new: bool) -> "Store":
-    path = folder / DATABASE
-    if not new:
-        _look(path)
+    look(folder / DATABASE)
     lock, why = _lock(folder) if write else (None, "opened for reading only")
     if lock is None and write and not fallback_read_only:
         raise CouldNot(why, "Close the other one, or only look: show, find and check work meanwhile.")
     try:
-        return Store(folder, lock, why)
-    except sqlite3.DatabaseError as error:
+        with said_plainly(folder / DATABASE):
+            return Store(folder, lock, why)
+    except BaseException:
         if lock is not None:
             lock.free()
-        raise _damaged(path, str(error)) from error
-
-
-def _look(path: Path) -> None:
-    """Look at the header without writing: is it a collection of ours, and of a version we know?"""
-    try:
-        with open(path, "rb") as file:
-            head = file.read(100)
-    except OSError as error:
-        raise CouldNot(f"There is no collection in {path.parent}.", "Name its folder with -c FOLDER.") from error
-    if len(head) < 100 or head[:16] != b"SQLite format 3\0":
-        raise _damaged(path, "its first bytes are not those of a database")
-    if int.from_bytes(head[68:72], "big") not in (schema.APPLICATION_ID, 0):
-        raise CouldNot(f"{path} is a database of another program.", "Nothing was touched.")
-    version = int.from_bytes(head[60:64], "big")
-    if version > schema.VERSION:
-        raise CouldNot(
-            f"{path} was written by a newer Boxlore (tables of version {version}; this one knows {schema.VERSION}).",
-            "Install the newest Boxlore; nothing was touched.",
-        )
-
-
-def _damaged(path: Path, why: str) -> CouldNot:
-    backups = sorted((path.parent / "backups").glob("*.sqlite"))
-    newest = f"The newest backup is {backups[-1]}." if backups else "There is no backup beside it."
-    return CouldNot(f"{path} is damaged ({why}). Nothing was touched.", newest)
+        raise
 
 
 def _lock(folder: Path) -> tuple[Lock | None, str]:
     if kind := network_kind(folder):
-        return None, f"{folder} is on a network disk ({kind}), where two could write at once and lose words."
+        return None, _network(folder, kind)
     lock = Lock(folder)
     try:
         if lock.take():
@@ -99,6 +79,10 @@ def _lock(folder: Path) -> tuple[Lock | None, str]:
     except OSError:
         return None, f"{folder} cannot be written to."
     return None, f"Another Boxlore is writing to {folder}."
+
+
+def _network(folder: Path, kind: str) -> str:
+    return f"{folder} is on a network disk ({kind}), where two could write at once and lose words."
 
 
 class Store:
@@ -111,11 +95,13 @@ class Store:
         self.people_version = 0
         self._lock = lock
         self._local = threading.local()
+        self._generation = 0
         self._opened: list[sqlite3.Connection] = []
         self._writer: Writer | None = None
         if lock is not None:
-            self._prepare()
-            self._writer = Writer(self._connect_to_write)
+            self._writer = Writer(_ready_to_write(self.path))
+        else:
+            self._check_tables()
         self.collection_id = self.meta("collection")
 
     @property
@@ -129,6 +115,9 @@ class Store:
             self._writer.close()
             self._writer = None
         self.release_readers()
+        for connection in self._opened:
+            connection.close()
+        self._opened = []
         if self._lock is not None:
             self._lock.free()
             self._lock = None
@@ -144,7 +133,8 @@ class Store:
     def write(self, change: Change) -> None:
         """Write one act; on the disk (synchronous FULL) when this returns."""
         self.writer.do(lambda db: log.apply(db, change))
-        self.people_version += 1
+        if _touches_people(change):
+            self.people_version += 1
 
     def save_draft(self, draft: Draft) -> None:
         """Keep what is being typed; goes before every other waiting change."""
@@ -161,7 +151,7 @@ class Store:
 
     def rebuild(self) -> None:
         """Make every projection again from the log."""
-        self.writer.do(log.rebuild)
+        self.writer.do(projections.rebuild)
         self.people_version += 1
 
     def set_meta(self, name: str, value: str) -> None:
@@ -183,137 +173,154 @@ class Store:
     def db(self) -> sqlite3.Connection:
         """This thread's own reading connection."""
         found: sqlite3.Connection | None = getattr(self._local, "db", None)
-        if found is None or found not in self._opened:
-            found = self._local.db = self._connect_to_read()
+        if found is None or self._local.generation != self._generation:
+            if found is not None:
+                self._let_go(found)
+            found = self._local.db = connect_to_read(self.path)
+            self._local.generation = self._generation
             self._opened.append(found)
         return found
 
     def release_readers(self) -> None:
-        """Close every reading connection; the next reader opens its own again."""
-        for connection in self._opened:
-            connection.close()
-        self._opened = []
+        """Close this thread's reading connection now and every other one when its thread next reads.
+
+        A connection in the middle of an answer belongs to its thread; closing it here would break that answer.
+        """
+        self._generation += 1
+        found: sqlite3.Connection | None = getattr(self._local, "db", None)
+        if found is not None:
+            self._local.db = None
+            self._let_go(found)
+
+    def _let_go(self, connection: sqlite3.Connection) -> None:
+        connection.close()
+        if connection in self._opened:
+            self._opened.remove(connection)
+
+    def _ask(
+        self,
+        question: Callable[Concatenate[sqlite3.Connection, Asked], Answer],
+        *values: Asked.args,
+        **named: Asked.kwargs,
+    ) -> Answer:
+        with said_plainly(self.path):
+            return question(self.db, *values, **named)
+
+    def _stream(
+        self,
+        question: Callable[Concatenate[sqlite3.Connection, Asked], Iterator[Answer]],
+        *values: Asked.args,
+        **named: Asked.kwargs,
+    ) -> Iterator[Answer]:
+        with said_plainly(self.path):
+            yield from question(self.db, *values, **named)
 
     def meta(self, name: str) -> str:
         """A fact about the database itself, or an empty string."""
-        row = self.db.execute("SELECT value FROM meta WHERE name = ?", (name,)).fetchone()
-        return str(row[0]) if row else ""
+        return self._ask(reading.meta, name)
 
     def statements(self, subject: Subject) -> list[Told]:
         """What is in force about one thing, in the order it was told."""
-        return reading.statements(self.db, subject.id)
+        return self._ask(reading.statements, subject.id)
 
     def about_items(self, *, ids: Sequence[str] | None = None) -> Iterator[Material]:
         """Everything a record is made from, item by item in the order of numbers, with flat memory."""
-        return reading.about_items(self.db, ids)
+        return self._stream(material.about_items, ids)
 
     def people(self) -> Iterator[tuple[str, list[Told]]]:
         """Everyone in the registry with the statements about them."""
-        return reading.by_subject(self.db, "person")
+        return self._stream(reading.by_subject, "person")
 
     def subjects(self, kind: str) -> Iterator[tuple[str, list[Told]]]:
         """Every thing of a kind with the statements about it."""
-        return reading.by_subject(self.db, kind)
+        return self._stream(reading.by_subject, kind)
 
     def history(self, subject: str, field: str) -> list[Past]:
         """Everything ever said of one field, replaced and withdrawn statements too."""
-        return reading.history(self.db, subject, field)
+        return self._ask(reading.history, subject, field)
 
     def last_acts(self, limit: int = 50) -> list[ActDone]:
         """What was done last, newest first."""
-        return reading.last_acts(self.db, limit)
+        return self._ask(reading.last_acts, limit)
 
     def last_time(self) -> str:
         """The newest time in the log, or an empty string."""
-        row = self.db.execute("SELECT max(recorded_at) FROM act").fetchone()
-        return str(row[0] or "")
+        return self._ask(reading.last_time)
 
     def items(self) -> list[tuple[str, str]]:
         """(number, id) of every item, in the order of numbers."""
-        return reading.items(self.db)
+        return self._ask(reading.items)
 
     def item_by_number(self, number: str) -> str | None:
         """The id of the item with that number."""
-        return reading.item_by_number(self.db, number)
+        return self._ask(reading.item_by_number, number)
 
     def items_by_mark(self, short: str) -> list[str]:
         """Ids of the items kept at a mark now; if none are, of those that once were."""
-        return reading.items_by_mark(self.db, short)
+        return self._ask(reading.items_by_mark, short)
 
     def containers(self) -> list[tuple[str, tuple[tuple[str, str], ...]]]:
         """Every container's id with its path of (kind, label), outermost first."""
-        return reading.containers(self.db)
+        return self._ask(reading.containers)
 
     def last_position(self, container: str) -> int:
         """The highest place taken in a container."""
-        return reading.last_position(self.db, container)
+        return self._ask(reading.last_position, container)
 
     def next_number_count(self, prefix: str = "", series: str = "") -> int:
         """The count for the next number of a series: one more than the highest ever given in it."""
-        return reading.next_number_count(self.db, f"{prefix}{series}-")
+        return self._ask(reading.next_number_count, f"{prefix}{series}-")
 
     def scan_by_sha256(self, digest: str) -> str:
         """The id of the scan with these bytes, or an empty string."""
-        return reading.scan_by_sha256(self.db, digest)
+        return self._ask(reading.scan_by_sha256, digest)
 
     def shown_on(self, scan: str, area: Sequence[float]) -> str:
         """The number of the item shown by that part of a scan, or an empty string."""
-        return reading.shown_on(self.db, scan, area)
+        return self._ask(reading.shown_on, scan, area)
 
     def scans(self) -> Iterator[tuple[str, dict[str, object]]]:
         """Every scan's id with its facts (path, sha256, bytes, …)."""
-        return reading.scans(self.db)
+        return self._stream(reading.scans)
 
     def search(self, words: str, limit: int = 50) -> list[Hit]:
         """Items and other things whose words, or drafts, hold all these words."""
-        return searching.search(self.db, words, limit)
+        return self._ask(searching.search, words, limit)
 
     def complete_people(self, prefix: str, limit: int = 8) -> list[tuple[str, str]]:
         """(id, name) of people any part of whose name begins so, most recently meant first."""
-        return searching.complete(self.db, "person", prefix, limit)
+        return self._ask(searching.complete, "person", prefix, limit)
 
     def complete_places(self, prefix: str, limit: int = 8) -> list[str]:
         """Places told before that begin so."""
-        return [words for _, words in searching.complete(self.db, "place", prefix, limit)]
+        return [words for _, words in self._ask(searching.complete, "place", prefix, limit)]
 
     def drafts(self) -> list[Draft]:
         """What was being typed and has not become a statement."""
-        return reading.drafts(self.db)
+        return self._ask(reading.drafts)
 
     def count(self, kind: str) -> int:
         """How many things of a kind there are."""
-        return reading.count(self.db, kind)
+        return self._ask(reading.count, kind)
 
-    # connections
+    def _check_tables(self) -> None:
+        version = self._ask(schema.version_of)
+        check_version(self.path, version)
+        if version < schema.VERSION:
+            raise CouldNot(f"{self.path} was written by an older Boxlore.", "Open it once for writing.")
 
-    def _prepare(self) -> None:
-        db = self._connect_to_write()
-        try:
-            if 0 < schema.version_of(db) < schema.VERSION:
-                (self.folder / "backups").mkdir(exist_ok=True)
-                name = self.folder / "backups" / f"before-version-{schema.VERSION}-{uuid.uuid4().hex[:6]}.sqlite"
-                with sqlite3.connect(name) as target:
-                    db.backup(target)
-                target.close()
-            schema.migrate(db)
-        finally:
-            db.close()
 
-    def _connect_to_write(self) -> sqlite3.Connection:
-        db = sqlite3.connect(self.path, isolation_level=None, check_same_thread=False, timeout=30)
-        for pragma in (
-            "journal_mode = WAL",
-            "synchronous = FULL",
-            "secure_delete = ON",
-            "foreign_keys = OFF",
-        ):
-            db.execute(f"PRAGMA {pragma}")
-        return db
+def _ready_to_write(path: Path) -> sqlite3.Connection:
+    """The writing connection, after what must come first: newer tables, and the end of a strike that waited."""
+    bring_up_to_date(path)
+    db = connect_to_write(path)
+    if is_pending(db):
+        scour(db, path.parent)
+    return db
 
-    def _connect_to_read(self) -> sqlite3.Connection:
-        uri = self.path.resolve().as_uri()
-        mode = "mode=ro" if self._lock is not None or os.access(self.folder, os.W_OK) else "immutable=1"
-        db = sqlite3.connect(f"{uri}?{mode}", uri=True, isolation_level=None, check_same_thread=False, timeout=30)
-        with suppress(sqlite3.OperationalError):
-            db.execute("PRAGMA query_only = ON")
-        return db
+
+def _touches_people(change: Change) -> bool:
+    """Whether what is known of people may be different after it."""
+    own = {one.id for one in change.statements}
+    about = any(one.subject.kind is Kind.PERSON for one in change.statements)
+    return about or bool(change.withdraws) or any(statement not in own for statement, _ in change.readings)

@@ -2,11 +2,9 @@
 
 import json
 import sqlite3
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from itertools import groupby
-from typing import Any
 
-from boxlore.core.record import MarkerRows, Material, Related, ScanFile
 from boxlore.core.statements import Reading, Statement
 from boxlore.store.rows import (
     DRAFT_COLUMNS,
@@ -19,9 +17,15 @@ from boxlore.store.rows import (
     statement_of,
     told_rows,
 )
+from boxlore.store.schema import BY_NUMBER, FEW_KINDS
 from boxlore.store.values import ActDone, Draft, Past
 
 Path = tuple[tuple[str, str], ...]
+
+
+def meta(db: sqlite3.Connection, name: str) -> str:
+    row = db.execute("SELECT value FROM meta WHERE name = ?", (name,)).fetchone()
+    return str(row[0]) if row else ""
 
 
 def statements(db: sqlite3.Connection, subject: str) -> list[Told]:
@@ -29,16 +33,32 @@ def statements(db: sqlite3.Connection, subject: str) -> list[Told]:
 
 
 def by_subject(db: sqlite3.Connection, kind: str) -> Iterator[tuple[str, list[Told]]]:
-    rows = told_rows(db, "s.subject_kind = ? ORDER BY s.subject, s.row", (kind,))
+    few = f"{FEW_KINDS} AND " if kind in FEW_KINDS else ""
+    rows = told_rows(db, f"{few}s.subject_kind = ? ORDER BY s.subject, s.row", (kind,))
     for subject, told in groupby(rows, key=lambda one: one[0].subject.id):
         yield subject, list(told)
 
 
 def items(db: sqlite3.Connection) -> list[tuple[str, str]]:
-    return list(db.execute(f"SELECT s.words, s.subject FROM in_force s WHERE s.field = 'number' ORDER BY {_BY_NUMBER}"))
+    return list(db.execute(f"SELECT words, subject FROM in_force WHERE field = 'number' ORDER BY {BY_NUMBER}"))
 
 
-_BY_NUMBER = "substr(s.words, 1, instr(s.words, '-')), length(s.words), s.words"
+def items_after(db: sqlite3.Connection, number: str, limit: int) -> list[tuple[str, str]]:
+    """The next (number, id) in the order of numbers. Asked piece by piece, no question stays open meanwhile."""
+    series, long = number[: number.find("-") + 1], len(number)
+    steps: tuple[tuple[str, tuple[str | int, ...]], ...] = (
+        ("{0} = ? AND {1} = ? AND words > ?", (series, long, number)),
+        ("{0} = ? AND {1} > ?", (series, long)),
+        ("{0} > ?", (series,)),
+    )
+    found: list[tuple[str, str]] = []
+    for clause, values in steps:
+        further = clause.format("substr(words, 1, instr(words, '-'))", "length(words)")
+        query = f"SELECT words, subject FROM in_force WHERE field = 'number' AND {further} ORDER BY {BY_NUMBER} LIMIT ?"
+        found += db.execute(query, (*values, limit - len(found)))
+        if len(found) == limit:
+            break
+    return found
 
 
 def item_by_number(db: sqlite3.Connection, number: str) -> str | None:
@@ -46,128 +66,24 @@ def item_by_number(db: sqlite3.Connection, number: str) -> str | None:
     return str(row[0]) if row else None
 
 
-def about_items(db: sqlite3.Connection, ids: Sequence[str] | None) -> Iterator[Material]:
-    if ids is None:
-        numbered: Iterable[tuple[str, str]] = items(db)
-    else:
-        numbered = [(number, ident) for ident in ids if (number := _number_of(db, ident))]
-    paths = dict(containers(db))
-    for number, ident in numbered:
-        yield _material(db, ident, number, paths)
-
-
-def _number_of(db: sqlite3.Connection, ident: str) -> str:
+def number_of(db: sqlite3.Connection, ident: str) -> str:
     row = db.execute("SELECT words FROM in_force WHERE subject = ? AND field = 'number'", (ident,)).fetchone()
     return str(row[0]) if row else ""
 
 
-def _material(db: sqlite3.Connection, ident: str, number: str, paths: dict[str, Path]) -> Material:
-    told = statements(db, ident)
-    container, position = "", 0
-    for statement, _ in told:
-        if statement.field == "kept":
-            container, _, place = statement.words.partition(" ")
-            position = int(place or 0)
-    scans = _scans_of(db, ident)
-    chosen, settled = _settlements(db, ident)
-    return Material(
-        id=ident,
-        number=number,
-        statements=told,
-        scans=scans,
-        markers=[marker for scan in scans for marker in _markers(db, scan)],
-        path=paths.get(container, ()),
-        position=position,
-        related=_related(db, ident),
-        chosen=chosen,
-        settled=settled,
-    )
-
-
-def _scans_of(db: sqlite3.Connection, item: str) -> list[ScanFile]:
-    shows = db.execute(
-        "SELECT subject, words FROM in_force WHERE field = 'shows' AND json_extract(words, '$.item') = ? ORDER BY row",
-        (item,),
-    ).fetchall()
-    found = [_scan(db, scan, json.loads(words)) for scan, words in shows]
-    return sorted((scan for scan in found if scan), key=lambda scan: scan.side)
-
-
-def _scan(db: sqlite3.Connection, ident: str, shows: dict[str, Any]) -> ScanFile | None:
-    told = dict(db.execute("SELECT field, words FROM in_force WHERE subject = ? ORDER BY row", (ident,)))
-    if "file" not in told:
-        return None
-    facts = json.loads(told["file"])
-    return ScanFile(
-        id=ident,
-        path=facts["path"],
-        sha256=facts["sha256"],
-        bytes=facts["bytes"],
-        width=facts["width"],
-        height=facts["height"],
-        media_type=facts["media_type"],
-        ppi=facts.get("ppi", 0),
-        side=shows["side"],
-        area=tuple(shows.get("area") or ()),
-        role=told.get("role", "as-scanned"),
-        embedded=told.get("embedded", ""),
-    )
-
-
-def _markers(db: sqlite3.Connection, scan: ScanFile) -> Iterator[MarkerRows]:
-    rows = db.execute("SELECT subject FROM in_force WHERE field = 'scan' AND words = ? ORDER BY row", (scan.id,))
-    number = 0
-    for (ident,) in rows.fetchall():
-        told = statements(db, ident)
-        area = next((statement.words for statement, _ in told if statement.field == "area"), "")
-        where = tuple(float(part) for part in area.split())
-        if where and _inside(where, scan.area):
-            number += 1
-            yield MarkerRows(id=ident, scan=scan.id, number=number, area=where, statements=told)
-
-
-def _inside(where: tuple[float, ...], area: tuple[float, ...]) -> bool:
-    """Whether a marker lies on the part of the scan that shows this item."""
-    if len(area) != 4:
-        return True
-    x, y = (where[0] + where[2] / 2, where[1] + where[3] / 2) if len(where) == 4 else where[:2]
-    return area[0] <= x <= area[0] + area[2] and area[1] <= y <= area[1] + area[3]
-
-
-def _related(db: sqlite3.Connection, item: str) -> list[Related]:
-    found = []
-    for column, reverse in (("substr(words, 1, 36)", False), ("substr(words, 38, 36)", True)):
-        query = f"SELECT words FROM in_force WHERE field = 'link' AND {column} = ? ORDER BY row"
-        for (words,) in db.execute(query, (item,)).fetchall():
-            one, other, kind = words.split()
-            number = _number_of(db, one if reverse else other)
-            if number:
-                found.append(Related(kind=kind, number=number, reverse=reverse))
-    return found
-
-
-def _settlements(db: sqlite3.Connection, item: str) -> tuple[dict[str, str], frozenset[str]]:
-    query = (
-        "SELECT id, field, chosen FROM settlement WHERE subject = ?"
-        " AND act NOT IN (SELECT act FROM withdrawn) ORDER BY recorded_at"
-    )
-    rows = db.execute(query, (item,)).fetchall()
-    weighed: set[str] = set()
-    for ident, _, _ in rows:
-        weighed |= {one for (one,) in db.execute("SELECT statement FROM weighed WHERE settlement = ?", (ident,))}
-    return {field: chosen for _, field, chosen in rows}, frozenset(weighed)
-
-
 def history(db: sqlite3.Connection, subject: str, field: str) -> list[Past]:
     query = f"""
-        SELECT {SELECT}, s.act IN (SELECT act FROM withdrawn), EXISTS (
-            SELECT 1 FROM statement r
-            WHERE r.replaces = s.id AND r.replaces <> '' AND r.act NOT IN (SELECT act FROM withdrawn))
+        SELECT {SELECT}, s.act IN (SELECT act FROM withdrawn), EXISTS (SELECT 1 FROM past p WHERE p.row = s.row)
         FROM statement s WHERE s.subject = ? AND s.field = ? ORDER BY s.row"""
     return [
         Past(statement_of(row), "withdrawn" if row[16] else "replaced" if row[17] else "in force")
         for row in db.execute(query, (subject, field))
     ]
+
+
+def last_time(db: sqlite3.Connection) -> str:
+    row = db.execute("SELECT max((SELECT max(recorded_at) FROM act), ifnull((SELECT max(updated_at) FROM draft), ''))")
+    return str(row.fetchone()[0] or "")
 
 
 def last_acts(db: sqlite3.Connection, limit: int) -> list[ActDone]:
@@ -180,19 +96,30 @@ def last_acts(db: sqlite3.Connection, limit: int) -> list[ActDone]:
 
 def containers(db: sqlite3.Connection) -> list[tuple[str, Path]]:
     facts: dict[str, dict[str, str]] = {}
-    query = "SELECT subject, field, words FROM in_force WHERE subject_kind = 'container' AND field IN ({}) ORDER BY row"
-    for subject, field, words in db.execute(query.format("'kind', 'label', 'inside'")):
+    query = f"""SELECT subject, field, words FROM in_force WHERE {FEW_KINDS} AND subject_kind = 'container'
+        AND field IN ('kind', 'label', 'inside') ORDER BY row"""
+    for subject, field, words in db.execute(query):
         facts.setdefault(subject, {})[field] = words
-    return [(ident, _path(facts, ident)) for ident in facts]
+    return [(ident, _path(facts.get, ident)) for ident in facts]
 
 
-def _path(facts: dict[str, dict[str, str]], ident: str) -> Path:
+def path_of(db: sqlite3.Connection, container: str) -> Path:
+    """The way to one container, outermost first; nothing where there is no such container."""
+
+    def facts(ident: str) -> dict[str, str] | None:
+        query = "SELECT field, words FROM in_force WHERE subject = ? AND subject_kind = 'container' ORDER BY row"
+        return dict(db.execute(query, (ident,))) or None
+
+    return _path(facts, container)
+
+
+def _path(facts: Callable[[str], dict[str, str] | None], ident: str) -> Path:
     steps: list[tuple[str, str]] = []
     seen: set[str] = set()
-    while ident in facts and ident not in seen:
+    while ident not in seen and (told := facts(ident)):
         seen.add(ident)
-        steps.append((facts[ident].get("kind", "box"), facts[ident].get("label", "?")))
-        ident = facts[ident].get("inside", "")
+        steps.append((told.get("kind", "box"), told.get("label", "?")))
+        ident = told.get("inside", "")
     return tuple(reversed(steps))
 
 
@@ -229,10 +156,11 @@ def scan_by_sha256(db: sqlite3.Connection, digest: str) -> str:
 
 
 def shown_on(db: sqlite3.Connection, scan: str, area: Sequence[float]) -> str:
-    for (words,) in db.execute("SELECT words FROM in_force WHERE subject = ? AND field = 'shows'", (scan,)).fetchall():
+    query = "SELECT words FROM in_force WHERE subject = ? AND field = 'shows'"
+    for (words,) in db.execute(query, (scan,)).fetchall():
         shows = json.loads(words)
         if list(shows.get("area") or ()) == list(area):
-            return _number_of(db, shows["item"])
+            return number_of(db, shows["item"])
     return ""
 
 
@@ -247,7 +175,10 @@ def drafts(db: sqlite3.Connection) -> list[Draft]:
 
 
 def count(db: sqlite3.Connection, kind: str) -> int:
-    row = db.execute("SELECT count(DISTINCT subject) FROM in_force WHERE subject_kind = ?", (kind,)).fetchone()
+    alone = {"item": "number", "scan": "file", "marker": "scan", "relation": "link"}.get(kind)
+    where = f"field = '{alone}'" if alone else FEW_KINDS
+    query = f"SELECT count(DISTINCT subject) FROM in_force WHERE {where} AND subject_kind = ?"
+    row = db.execute(query, (kind,)).fetchone()
     return int(row[0])
 
 

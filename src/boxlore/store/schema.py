@@ -1,17 +1,28 @@
 """The tables, and how an older collection becomes a newer one.
 
-`statement`, `act`, `withdrawal`, `settlement`, `weighed`, `reading` (confirmed ones) and `tombstone` are the
-log: rows are added, never changed, except by strike. `words_index` and `name` are projections that can be
-dropped and made again. The name and the columns of `statement` stay for ever, so that strike works on any
-backup. Which statements are in force is a view, so it cannot fall out of step with the log.
+`statement`, `act`, `withdrawal`, `settlement`, `weighed`, `reading` and `tombstone` are the log: rows are
+added, never changed, except by strike. PROJECTIONS follow from the log and can be dropped and made again:
+`withdrawn` acts, rows that are `past` (replaced or withdrawn: few, so that asking is cheap), the words to
+search, the names to complete. `draft` and `meta` are neither. The name and the columns of `statement` stay
+for ever, so that strike works on any backup.
 """
 
 import sqlite3
+from collections.abc import Sequence
+
+FEW_KINDS = "subject_kind IN ('person', 'event', 'place', 'container', 'location', 'sitting', 'collection')"
+"""Kinds of which there are few. SQLite uses the index over them only for a query that holds this very clause
+(Partial Indexes, 3.1)."""
+
+BY_NUMBER = "substr(words, 1, instr(words, '-')), length(words), words"
+"""The order of numbers: series by series, TRA-9999 before TRA-10000."""
+
+PROJECTIONS = ("withdrawn", "past", "words_index", "name", "used")
 
 APPLICATION_ID = 0x426F784C
 """“BoxL” in the header's application id (SQLite file format, 1.3.17)."""
 
-_FIRST = """
+_FIRST = f"""
 CREATE TABLE statement (
     row INTEGER PRIMARY KEY,
     id TEXT NOT NULL UNIQUE,
@@ -42,13 +53,15 @@ CREATE INDEX scan_shows ON statement (json_extract(words, '$.item')) WHERE field
 CREATE INDEX scan_bytes ON statement (json_extract(words, '$.sha256')) WHERE field = 'file';
 CREATE INDEX link_from ON statement (substr(words, 1, 36)) WHERE field = 'link';
 CREATE INDEX link_to ON statement (substr(words, 38, 36)) WHERE field = 'link';
-CREATE INDEX kind_field ON statement (subject_kind, field, subject)
-    WHERE subject_kind IN ('person', 'event', 'place', 'container', 'location', 'sitting', 'collection');
+CREATE INDEX kind_field ON statement (subject_kind, field, subject) WHERE {FEW_KINDS};
+CREATE INDEX item_order ON statement ({BY_NUMBER}) WHERE field = 'number';
+CREATE INDEX place_told ON statement (substr(words, 1, 200)) WHERE field = 'place' AND subject_kind = 'item';
 CREATE INDEX scan_file ON statement (subject) WHERE field = 'file';
 
 CREATE TABLE act (
     id TEXT PRIMARY KEY, what TEXT NOT NULL, recorded_at TEXT NOT NULL, by TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
+CREATE INDEX act_time ON act (recorded_at);
 
 CREATE TABLE withdrawal (
     act TEXT NOT NULL, withdraws TEXT NOT NULL, PRIMARY KEY (withdraws, act)
@@ -57,13 +70,10 @@ CREATE INDEX withdrawal_act ON withdrawal (act);
 
 CREATE TABLE withdrawn (act TEXT PRIMARY KEY) STRICT, WITHOUT ROWID;
 
+CREATE TABLE past (row INTEGER PRIMARY KEY) STRICT;
+
 CREATE VIEW in_force AS
-    SELECT s.* FROM statement s
-    WHERE s.act NOT IN (SELECT act FROM withdrawn)
-    AND NOT EXISTS (
-        SELECT 1 FROM statement r
-        WHERE r.replaces = s.id AND r.replaces <> '' AND r.act NOT IN (SELECT act FROM withdrawn)
-    );
+    SELECT s.* FROM statement s WHERE NOT EXISTS (SELECT 1 FROM past p WHERE p.row = s.row);
 
 CREATE TABLE settlement (
     id TEXT PRIMARY KEY, act TEXT NOT NULL, subject_kind TEXT NOT NULL, subject TEXT NOT NULL,
@@ -109,13 +119,18 @@ MIGRATIONS: tuple[str, ...] = (_FIRST,)
 VERSION = len(MIGRATIONS)
 
 
-def migrate(db: sqlite3.Connection) -> int:
-    """Bring the database to VERSION; each step and its record are one transaction. Returns the steps taken."""
+def migrate(db: sqlite3.Connection, scripts: Sequence[str] = MIGRATIONS) -> int:
+    """Bring the database to the last version; each step and its record are one transaction. Returns the steps."""
     before = version_of(db)
-    for number, script in enumerate(MIGRATIONS[before:], before + 1):
+    for number, script in enumerate(scripts[before:], before + 1):
         record = f"PRAGMA application_id = {APPLICATION_ID}; PRAGMA user_version = {number};"
-        db.executescript(f"BEGIN IMMEDIATE; {script} {record} COMMIT;")
-    return VERSION - before
+        try:
+            db.executescript(f"BEGIN IMMEDIATE; {script} {record} COMMIT;")
+        except sqlite3.Error:
+            if db.in_transaction:
+                db.execute("ROLLBACK")
+            raise
+    return len(scripts) - before
 
 
 def version_of(db: sqlite3.Connection) -> int:

@@ -1,69 +1,110 @@
 """Finding words and completing names. Both sides are folded; every token is quoted, so no input is syntax."""
 
 import sqlite3
+from collections.abc import Iterator
 from typing import Any
 
 from boxlore.core.statements import fold
-from boxlore.store.reading import containers
+from boxlore.store.reading import path_of
+from boxlore.store.schema import BY_NUMBER
 from boxlore.store.values import Hit
 
 MANY = 10_000
+"""Above so many hits they come in the order of numbers: to weigh them all would take longer than one waits."""
+
+_FOUND = "s.subject_kind, s.subject, s.field, s.words, s.said, s.source"
+_MATCHES = "SELECT rowid FROM words_index WHERE words_index MATCH ?"
+
+_BEST = f"""
+    SELECT {_FOUND} FROM words_index w JOIN in_force s ON s.row = w.rowid
+    WHERE w.words_index MATCH ? ORDER BY w.rank, w.rowid LIMIT ?"""
+
+_IN_ORDER = f"""
+    SELECT {_FOUND} FROM in_force n CROSS JOIN in_force s ON s.subject = n.subject
+    WHERE n.field = 'number' AND +s.row IN ({_MATCHES})
+    ORDER BY {BY_NUMBER.replace("words", "n.words")}, s.row LIMIT ?"""
+
+_OTHERS = f"""
+    SELECT {_FOUND} FROM in_force s
+    WHERE s.row IN ({_MATCHES}) AND s.subject_kind <> 'item' ORDER BY s.row LIMIT ?"""
+
+_PERSON_IN_FORCE = "EXISTS (SELECT 1 FROM in_force s WHERE s.subject = n.subject AND s.words = n.words)"
+_PLACE_IN_FORCE = """EXISTS (SELECT 1 FROM in_force s
+    WHERE s.field = 'place' AND s.subject_kind = 'item' AND substr(s.words, 1, 200) = n.words)"""
 
 
 def search(db: sqlite3.Connection, words: str, limit: int) -> list[Hit]:
-    """Drafts first, then statements in force; the best matches first, or the oldest if there are over MANY."""
+    """Drafts first, then statements in force, the best matches first."""
     tokens = [token for token in fold(words).replace('"', " ").split() if any(map(str.isalnum, token))]
     if not tokens:
         return []
     asked = " ".join(f'"{token}"*' for token in tokens)
-    many = "SELECT count(*) FROM (SELECT 1 FROM words_index WHERE words_index MATCH ? LIMIT ?)"
-    order = "w.rank" if db.execute(many, (asked, MANY + 1)).fetchone()[0] <= MANY else "w.rowid"
-    query = f"""
-        SELECT s.subject_kind, s.subject, s.field, s.words, s.said, s.source FROM words_index w
-        JOIN in_force s ON s.row = w.rowid WHERE w.words_index MATCH ? ORDER BY {order} LIMIT ?"""
-    paths = {ident: "/".join(label for _, label in path) for ident, path in containers(db)}
-    drafts = _drafts(db, tokens, paths)
-    found = [_hit(db, row, paths, draft=False) for row in db.execute(query, (asked, limit)).fetchall()]
-    return [*drafts, *found][:limit]
+    hits = _Hits(db)
+    found = [hits.hit(row, draft=True) for row in _drafts(db, tokens)]
+    found += [hits.hit(row, draft=False) for row in _statements(db, asked, limit)]
+    return found[:limit]
 
 
-def _drafts(db: sqlite3.Connection, tokens: list[str], paths: dict[str, str]) -> list[Hit]:
-    rows = db.execute("SELECT subject_kind, subject, field, words, said, source FROM draft ORDER BY updated_at")
-    return [
-        _hit(db, row, paths, draft=True) for row in rows.fetchall() if all(token in fold(row[3]) for token in tokens)
-    ]
+def _statements(db: sqlite3.Connection, asked: str, limit: int) -> list[tuple[Any, ...]]:
+    many = f"SELECT count(*) FROM ({_MATCHES} LIMIT ?)"
+    if db.execute(many, (asked, MANY + 1)).fetchone()[0] <= MANY:
+        return db.execute(_BEST, (asked, limit)).fetchall()
+    found = db.execute(_IN_ORDER, (asked, limit)).fetchall()
+    if len(found) < limit:
+        found += db.execute(_OTHERS, (asked, limit - len(found))).fetchall()
+    return found
 
 
-def _hit(db: sqlite3.Connection, row: tuple[Any, ...], paths: dict[str, str], *, draft: bool) -> Hit:
-    kind, subject, field, words, said, source = row
-    item = subject if kind == "item" else _item_behind(db, kind, subject)
-    told = dict(
-        db.execute("SELECT field, words FROM in_force WHERE subject = ? AND field IN ('number', 'kept')", (item,))
-    )
-    container, _, place = told.get("kept", "").partition(" ")
-    mark = f"{paths[container]}/{place}" if container in paths else ""
-    return Hit(item, told.get("number", ""), mark, field, words, f"{said}:{source}" if source else said, draft)
+def _drafts(db: sqlite3.Connection, tokens: list[str]) -> Iterator[tuple[Any, ...]]:
+    query = "SELECT subject_kind, subject, field, words, said, source FROM draft ORDER BY updated_at"
+    for row in db.execute(query).fetchall():
+        folded = fold(row[3])
+        if all(token in folded for token in tokens):
+            yield row
 
 
-def _item_behind(db: sqlite3.Connection, kind: str, subject: str) -> str:
-    """The item that a marker is on; nothing for people, events and places."""
-    if kind != "marker":
-        return ""
-    query = """
-        SELECT json_extract(i.words, '$.item') FROM in_force m JOIN in_force i ON i.subject = m.words
-        WHERE m.subject = ? AND m.field = 'scan' AND i.field = 'shows' LIMIT 1"""
-    row = db.execute(query, (subject,)).fetchone()
-    return str(row[0]) if row else ""
+class _Hits:
+    """Says of each row which item it belongs to and where that is kept; remembers the containers it met."""
+
+    def __init__(self, db: sqlite3.Connection) -> None:
+        self._db = db
+        self._paths: dict[str, str] = {}
+
+    def hit(self, row: tuple[Any, ...], *, draft: bool) -> Hit:
+        kind, subject, field, words, said, source = row
+        item = subject if kind == "item" else self._item_behind(kind, subject)
+        query = "SELECT field, words FROM in_force WHERE subject = ? AND field IN ('number', 'kept') ORDER BY row"
+        told = dict(self._db.execute(query, (item,))) if item else {}
+        mark = self._mark(told.get("kept", ""))
+        return Hit(item, told.get("number", ""), mark, field, words, f"{said}:{source}" if source else said, draft)
+
+    def _mark(self, kept: str) -> str:
+        container, _, place = kept.partition(" ")
+        if container not in self._paths:
+            self._paths[container] = "/".join(label for _, label in path_of(self._db, container))
+        path = self._paths[container]
+        return f"{path}/{place}" if path else ""
+
+    def _item_behind(self, kind: str, subject: str) -> str:
+        """The item that a marker is on; nothing for people, events and places."""
+        if kind != "marker":
+            return ""
+        query = """
+            SELECT json_extract(i.words, '$.item') FROM in_force m JOIN in_force i ON i.subject = m.words
+            WHERE m.subject = ? AND m.field = 'scan' AND i.field = 'shows' LIMIT 1"""
+        row = self._db.execute(query, (subject,)).fetchone()
+        return str(row[0]) if row else ""
 
 
 def complete(db: sqlite3.Connection, kind: str, prefix: str, limit: int) -> list[tuple[str, str]]:
-    """(id, words) of the names of a kind any part of which begins so, most recently meant first."""
+    """(id, words) of names in force any part of which begins so, most recently meant first."""
     start = " ".join(fold(prefix).split())
     if not start:
         return []
-    query = """
+    query = f"""
         SELECT n.subject, n.words FROM name n LEFT JOIN used u ON u.subject = n.subject
         WHERE n.kind = ? AND n.folded >= ? AND n.folded < ?
+        AND CASE n.subject WHEN '' THEN {_PLACE_IN_FORCE} ELSE {_PERSON_IN_FORCE} END
         GROUP BY CASE n.subject WHEN '' THEN n.words ELSE n.subject END
         ORDER BY max(u.at) DESC NULLS LAST, n.folded LIMIT ?"""
     return list(db.execute(query, (kind, start, f"{start}\U0010ffff", limit)))

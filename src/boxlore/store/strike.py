@@ -8,28 +8,41 @@ folder. While another program reads the file, the old pages cannot be let go of:
 waiting, and finishes when that program leaves, or at the next opening.
 """
 
+import json
 import sqlite3
 import time
-from collections.abc import Callable, Iterable, Iterator
-from contextlib import closing
+from collections.abc import Callable, Collection, Iterable
 from dataclasses import dataclass
-from pathlib import Path
+from functools import partial
 
 from boxlore.core.statements import fold
-from boxlore.store.log import rebuild
 from boxlore.store.opening import Store
+from boxlore.store.projections import forget
+from boxlore.store.proof import PIECE, holding, look_over
+from boxlore.store.rows import SELECT, statement_of
+from boxlore.store.scouring import STRUCK, delete, empty_log, is_pending, rewrite
 
-CHUNK = 1 << 20
+__all__ = ["StrikeReport", "finish", "holding", "pending", "strike"]
+
 PAUSE_SECONDS = 0.25
+
+_AMONG = "IN (SELECT value FROM json_each(?))"
+_NAMES = "kind IN ('person', 'event', 'place')"
+_MEANT = "CASE WHEN json_valid(value) THEN json_extract(value, '$.id') END"
+
+_WAITING = "Another program has the collection open; the strike finishes when it is closed."
 
 
 @dataclass(frozen=True, slots=True)
 class StrikeReport:
-    """What a strike came to. `left_in` names files of the folder that still hold the words (exports, notes)."""
+    """What a strike came to. `left_in` names files that still hold the words (exports, notes), `unread` files that
+    could not be searched; `again` counts statements in the same words that were not struck."""
 
     struck: int
     finished: bool
     left_in: tuple[str, ...] = ()
+    unread: tuple[str, ...] = ()
+    again: int = 0
 
 
 def strike(
@@ -42,148 +55,101 @@ def strike(
     stopped: Callable[[], bool] = lambda: False,
 ) -> StrikeReport:
     """Strike these statements (ids) and all that carries their words. Waits for readers until `stopped`."""
-    ids, words = store.writer.do(lambda db: _take_out(db, list(statements), by, now))
+    count, words = store.writer.do(lambda db: _take_out(db, list(statements), by, now))
     store.people_version += 1
-    for backup in sorted((store.folder / "backups").glob("*.sqlite")):
-        _strike_backup(backup, ids)
-    finished = finish(store, waiting, stopped)
-    left = tuple(str(path) for path in holding(store.folder, words)) if finished else ()
-    return StrikeReport(len(ids), finished, left)
+    if not finish(store, waiting, stopped):
+        return StrikeReport(count, finished=False)
+    proof = look_over(store.folder, words)
+    return StrikeReport(count, True, proof.left_in, proof.unread, proof.again)
 
 
 def pending(store: Store) -> bool:
     """Whether an earlier strike still waits for its last step."""
-    return store.db.execute("SELECT 1 FROM tombstone WHERE finished = 0 LIMIT 1").fetchone() is not None
+    return is_pending(store.db)
 
 
 def finish(store: Store, waiting: Callable[[str], None], stopped: Callable[[], bool]) -> bool:
-    """The last step: no page, free page or log frame of the file keeps what was struck. False if it must wait."""
-    said = False
+    """The last step: no page, free page, log frame or backup keeps what was struck. False if it must wait."""
+    rewritten = said = False
     while True:
         store.release_readers()
-        if store.writer.do(_scour, plain=True):
+        if not rewritten:
+            rewritten = store.writer.do(partial(rewrite, folder=store.folder), plain=True)
+        if rewritten and store.writer.do(empty_log, plain=True):
             return True
         if not said:
-            waiting("Another program has the collection open; the strike finishes when it is closed.")
+            waiting(_WAITING)
             said = True
         if stopped():
             return False
         time.sleep(PAUSE_SECONDS)
 
 
-def _scour(db: sqlite3.Connection) -> bool:
-    db.execute("PRAGMA busy_timeout = 200")
-    try:
-        db.execute("INSERT INTO words_index (words_index) VALUES ('optimize')")
-        db.execute("VACUUM")
-        busy, _, _ = db.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchone()
-        if busy:
-            return False
-        db.execute("UPDATE tombstone SET finished = 1 WHERE finished = 0")
-        return not db.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchone()[0]
-    except sqlite3.OperationalError:
-        return False
-    finally:
-        db.execute("PRAGMA busy_timeout = 30000")
-
-
-def _take_out(db: sqlite3.Connection, asked: list[str], by: str, now: str) -> tuple[list[str], list[str]]:
-    """Take the rows out; returns their ids and the words they held."""
+def _take_out(db: sqlite3.Connection, asked: list[str], by: str, now: str) -> tuple[int, list[str]]:
+    """Take the rows out; returns how many there were and the words they held."""
     ids = _with_earlier_forms(db, asked)
-    ids += [one for one in _made_only_from(db, ids) if one not in ids]
-    words: list[str] = []
-    for ident in ids:
-        row = db.execute(
-            "SELECT subject_kind, subject, field, words, row FROM statement WHERE id = ?", (ident,)
-        ).fetchone()
-        if row is None:
-            continue
-        words.append(row[3])
-        db.execute("INSERT OR REPLACE INTO tombstone VALUES (?, ?, ?, ?, ?, ?, 0)", (ident, *row[:3], now, by))
-        db.execute("DELETE FROM draft WHERE subject = ? AND field = ?", (row[1], row[2]))
-        db.execute("UPDATE act SET what = 'struck' WHERE id IN (SELECT act FROM statement WHERE id = ?)", (ident,))
-    _delete(db, ids)
-    rebuild(db)
-    return ids, [one for one in words if one.strip()]
+    while further := _made_only_from(db, ids):
+        ids |= _with_earlier_forms(db, further)
+    rows = db.execute(f"SELECT {SELECT}, s.row FROM statement s WHERE s.id {_AMONG}", (_list(ids),)).fetchall()
+    struck = [(statement_of(row), row[16]) for row in rows]
+    words = [one.words for one, _ in struck if one.words.strip()]
+    meant = db.execute(f"SELECT {_MEANT} FROM reading WHERE statement {_AMONG} AND {_NAMES}", (_list(ids),)).fetchall()
+    for one, _ in struck:
+        tomb = (one.id, one.subject.kind, one.subject.id, one.field, now, by)
+        db.execute("INSERT OR REPLACE INTO tombstone VALUES (?, ?, ?, ?, ?, ?, 0)", tomb)
+        _drop_drafts(db, one.subject.id, one.field, ids, words)
+    delete(db, [one.id for one, _ in struck])
+    _quiet_acts(db, words)
+    forget(db, struck, {ident for (ident,) in meant if ident})
+    return len(struck), words
 
 
-def _delete(db: sqlite3.Connection, ids: Iterable[str]) -> None:
-    for ident in ids:
-        db.execute("DELETE FROM reading WHERE statement = ?", (ident,))
-        db.execute("DELETE FROM statement WHERE id = ?", (ident,))
+def _list(ids: Collection[str]) -> str:
+    return json.dumps(sorted(ids))
 
 
-def _with_earlier_forms(db: sqlite3.Connection, asked: Iterable[str]) -> list[str]:
+def _drop_drafts(db: sqlite3.Connection, subject: str, field: str, ids: set[str], words: list[str]) -> None:
+    """Drafts of a struck statement, and of the same field where one begins like the other."""
+    query = "SELECT slot, words, replaces FROM draft WHERE subject = ? AND field = ?"
+    for slot, typed, replaces in db.execute(query, (subject, field)).fetchall():
+        line = fold(typed.strip())
+        if replaces in ids or any(line in fold(one) or fold(one.strip()) in line for one in words):
+            db.execute("DELETE FROM draft WHERE subject = ? AND field = ? AND slot = ?", (subject, field, slot))
+
+
+def _quiet_acts(db: sqlite3.Connection, words: list[str]) -> None:
+    """Lines about other acts that repeat the beginning of what was struck."""
+    for one in words:
+        start = one.strip()[:PIECE]
+        if len(start) > PIECE // 4:
+            db.execute("UPDATE act SET what = ? WHERE instr(lower(what), lower(?))", (STRUCK, start))
+
+
+def _with_earlier_forms(db: sqlite3.Connection, asked: Iterable[str]) -> set[str]:
     """The statements, all that they replaced, and all that replaced those."""
-    found: list[str] = []
+    found: set[str] = set()
     queue = list(asked)
     while queue:
         ident = queue.pop()
-        if not ident or ident in found:
-            continue
-        found.append(ident)
-        queue += [one for (one,) in db.execute("SELECT replaces FROM statement WHERE id = ?", (ident,))]
-        queue += [one for (one,) in db.execute("SELECT id FROM statement WHERE replaces = ?", (ident,))]
+        if ident and ident not in found:
+            found.add(ident)
+            queue += [one for (one,) in db.execute("SELECT replaces FROM statement WHERE id = ?", (ident,))]
+            queue += [one for (one,) in db.execute("SELECT id FROM statement WHERE replaces = ?", (ident,))]
     return found
 
 
-def _made_only_from(db: sqlite3.Connection, ids: list[str]) -> list[str]:
+def _made_only_from(db: sqlite3.Connection, ids: set[str]) -> set[str]:
     """Statements about people, events and places that were made in the same acts and that nothing else means."""
-    further: list[str] = []
-    for ident in ids:
-        query = "SELECT json_extract(value, '$.id') FROM reading WHERE statement = ? AND kind IN ('person', 'event')"
-        for (subject,) in db.execute(query, (ident,)).fetchall():
-            others = "SELECT statement FROM reading WHERE json_extract(value, '$.id') = ?"
-            meant = {one for (one,) in db.execute(others, (subject,))} - set(ids)
-            made_here = db.execute(
-                "SELECT id, act FROM statement WHERE subject = ? AND subject_kind IN ('person', 'event')", (subject,)
-            ).fetchall()
-            acts = {act for (act,) in db.execute("SELECT act FROM statement WHERE id = ?", (ident,))}
-            if not meant and all(act in acts for _, act in made_here):
-                further += [one for one, _ in made_here]
-    return further
-
-
-def _strike_backup(path: Path, ids: list[str]) -> None:
-    """The same in a backup: the statement table has had this name and these columns in every version."""
-    with closing(sqlite3.connect(path, isolation_level=None)) as db:
-        db.execute("PRAGMA secure_delete = ON")
-        db.execute("BEGIN IMMEDIATE")
-        acts = {act for ident in ids for (act,) in db.execute("SELECT act FROM statement WHERE id = ?", (ident,))}
-        db.executemany("UPDATE act SET what = 'struck' WHERE id = ?", [(act,) for act in acts])
-        db.execute("DELETE FROM draft")
-        _delete(db, ids)
-        db.execute("DELETE FROM words_index")
-        rebuild(db)
-        db.execute("COMMIT")
-        db.execute("VACUUM")
-
-
-def holding(folder: Path, words: Iterable[str]) -> Iterator[Path]:
-    """Files below the folder in whose bytes, case-folded, any of the words stand (UTF-8, UTF-16, or folded)."""
-    needles = {form for one in words for form in _forms(one)}
-    if not needles:
-        return
-    longest = max(map(len, needles))
-    for path in sorted(folder.rglob("*")):
-        if path.is_file() and _holds(path, needles, longest):
-            yield path
-
-
-def _forms(words: str) -> set[bytes]:
-    """The words as they may stand in a file once its ASCII letters are lower-cased."""
-    line = words.strip()
-    spelled = {line, line.casefold(), line.lower(), fold(line)}
-    encoded = {one.encode(code) for one in spelled for code in ("utf-8", "utf-16-le", "utf-16-be")}
-    return {one.lower() for one in encoded}
-
-
-def _holds(path: Path, needles: set[bytes], longest: int) -> bool:
-    tail = b""
-    with open(path, "rb") as file:
-        while data := file.read(CHUNK):
-            window = tail + data.lower()
-            if any(needle in window for needle in needles):
-                return True
-            tail = window[-longest:]
-    return False
+    meant = f"SELECT DISTINCT {_MEANT} AS id FROM reading WHERE {_NAMES} AND statement"
+    made = {one for (one,) in db.execute(f"{meant} {_AMONG}", (_list(ids),)) if one}
+    if not made:
+        return set()
+    elsewhere = f"{meant} NOT {_AMONG} AND id {_AMONG}"
+    made -= {one for (one,) in db.execute(elsewhere, (_list(ids), _list(made)))}
+    telling = f"SELECT DISTINCT source FROM statement WHERE said = 'narrator' AND source {_AMONG} AND id NOT {_AMONG}"
+    made -= {one for (one,) in db.execute(telling, (_list(made), _list(ids)))}
+    earlier = f"""SELECT DISTINCT subject FROM statement WHERE subject {_AMONG} AND (subject_kind NOT IN
+        ('person', 'event', 'place') OR act NOT IN (SELECT act FROM statement WHERE id {_AMONG}))"""
+    made -= {one for (one,) in db.execute(earlier, (_list(made), _list(ids)))}
+    about = f"SELECT id FROM statement WHERE subject {_AMONG} AND id NOT {_AMONG}"
+    return {one for (one,) in db.execute(about, (_list(made), _list(ids)))}

@@ -1,0 +1,157 @@
+"""What follows from the log and can be made again from it: what is past, the words to search, names to complete.
+
+Each is kept up in the transaction that adds to the log; `rebuild` drops all and reads the log anew, and comes
+to the same (a test of the store holds the two against each other).
+"""
+
+import sqlite3
+from collections.abc import Iterable
+from graphlib import TopologicalSorter
+
+from boxlore.core.statements import FIELDS, Kind, Reading, Statement, fold
+from boxlore.store.rows import SELECT, statement_of
+from boxlore.store.schema import PROJECTIONS
+from boxlore.store.values import NAMED_KINDS, PERSON_NAMES
+
+LONGEST = 200
+"""Characters of a name or place that are kept for completion."""
+
+_IS_PAST = """(s.act IN (SELECT act FROM withdrawn) OR EXISTS (
+    SELECT 1 FROM statement r WHERE r.replaces = s.id AND r.replaces <> '' AND r.act NOT IN (SELECT act FROM withdrawn)
+))"""
+
+_MEANT = "CASE WHEN json_valid(value) THEN json_extract(value, '$.id') END"
+
+
+def add(db: sqlite3.Connection, row: int, one: Statement) -> None:
+    """Follow a statement that was just added to the log as `row`."""
+    index(db, row, one)
+    if one.replaces:
+        weigh_statement(db, one.replaces)
+    settled = "SELECT 1 FROM withdrawn WHERE act = ? UNION ALL SELECT 1 FROM statement WHERE replaces = ? LIMIT 1"
+    if db.execute(settled, (one.act, one.id)).fetchone():
+        weigh_statement(db, one.id)
+
+
+def add_reading(db: sqlite3.Connection, one: Reading, at: str) -> None:
+    """Follow a reading: the person or event that it names was meant just now."""
+    if one.kind in ("person", "event"):
+        (meant,) = db.execute(f"SELECT {_MEANT} FROM (SELECT ? AS value)", (one.value,)).fetchone()
+        if meant:
+            mark_used(db, meant, at)
+
+
+def index(db: sqlite3.Connection, row: int, one: Statement) -> None:
+    """Bring one statement's words to where they are searched and completed."""
+    field = FIELDS.get(one.field)
+    if one.words and (field is None or field.told):
+        db.execute("INSERT INTO words_index (rowid, folded) VALUES (?, ?)", (row, fold(one.words)))
+    _name(db, one)
+
+
+def _name(db: sqlite3.Connection, one: Statement) -> None:
+    """A person's, event's or place's name, and a place told of an item, complete what is typed."""
+    if one.subject.kind in NAMED_KINDS and one.field in PERSON_NAMES:
+        entries = [(part, one.subject.id, one.subject.kind, one.words) for part in _endings(fold(one.words))]
+        db.executemany("INSERT OR IGNORE INTO name VALUES (?, ?, ?, ?)", entries)
+        mark_used(db, one.subject.id, one.recorded_at)
+    elif one.field == "place" and one.subject.kind is Kind.ITEM and one.words:
+        entry = (fold(one.words)[:LONGEST], "", Kind.PLACE, one.words[:LONGEST])
+        db.execute("INSERT OR IGNORE INTO name VALUES (?, ?, ?, ?)", entry)
+
+
+def mark_used(db: sqlite3.Connection, subject: str, at: str) -> None:
+    """Remember when a person, event or place was last meant, for completion."""
+    latest = "INSERT INTO used VALUES (?, ?) ON CONFLICT (subject) DO UPDATE SET at = max(at, excluded.at)"
+    db.execute(latest, (subject, at))
+
+
+def _endings(folded: str) -> Iterable[str]:
+    """A name from each of its words on, so that any part of it completes."""
+    parts = folded.split()
+    return [" ".join(parts[at:])[:LONGEST] for at in range(len(parts))]
+
+
+def weigh_statement(db: sqlite3.Connection, ident: str) -> None:
+    """Set whether one statement is past: withdrawn, or replaced by one that is not withdrawn."""
+    found = db.execute(f"SELECT s.row, {_IS_PAST} FROM statement s WHERE s.id = ?", (ident,)).fetchone()
+    if found is None:
+        return
+    row, past = found
+    db.execute("INSERT OR IGNORE INTO past VALUES (?)" if past else "DELETE FROM past WHERE row = ?", (row,))
+
+
+def weigh_act(db: sqlite3.Connection, act: str) -> None:
+    """Set whether an act counts as withdrawn, and then every act that it had withdrawn itself.
+
+    An act is withdrawn while some act that withdraws it is not withdrawn in its turn: undo, redo, undo.
+    """
+    waiting = [act]
+    while waiting:
+        one = waiting.pop()
+        still = "SELECT 1 FROM withdrawal w WHERE w.withdraws = ? AND w.act NOT IN (SELECT act FROM withdrawn) LIMIT 1"
+        is_so = db.execute(still, (one,)).fetchone() is not None
+        was_so = db.execute("SELECT 1 FROM withdrawn WHERE act = ?", (one,)).fetchone() is not None
+        if is_so == was_so:
+            continue
+        db.execute("INSERT INTO withdrawn VALUES (?)" if is_so else "DELETE FROM withdrawn WHERE act = ?", (one,))
+        for ident, replaces in db.execute("SELECT id, replaces FROM statement WHERE act = ?", (one,)).fetchall():
+            weigh_statement(db, ident)
+            weigh_statement(db, replaces)
+        waiting += [further for (further,) in db.execute("SELECT withdraws FROM withdrawal WHERE act = ?", (one,))]
+
+
+def rebuild(db: sqlite3.Connection) -> None:
+    """Drop what the projections hold and make it again from the log."""
+    for table in PROJECTIONS:
+        db.execute(f"DELETE FROM {table}")
+    db.executemany("INSERT INTO withdrawn VALUES (?)", [(act,) for act in _withdrawn(db)])
+    db.execute(f"INSERT INTO past SELECT s.row FROM statement s WHERE {_IS_PAST}")
+    for row in db.execute(f"SELECT {SELECT}, s.row FROM statement s ORDER BY s.row"):
+        index(db, row[16], statement_of(row))
+    used = f"SELECT {_MEANT} AS id, max(recorded_at) FROM reading WHERE kind IN ('person', 'event') GROUP BY id"
+    for subject, at in db.execute(used).fetchall():
+        if subject:
+            mark_used(db, subject, at)
+
+
+def _withdrawn(db: sqlite3.Connection) -> set[str]:
+    """Acts that are withdrawn, read from the log: an act's withdrawers are weighed before it."""
+    by: dict[str, list[str]] = {}
+    for act, undone in db.execute("SELECT act, withdraws FROM withdrawal"):
+        by.setdefault(undone, []).append(act)
+    found: set[str] = set()
+    for act in TopologicalSorter(by).static_order():
+        if any(one not in found for one in by.get(act, ())):
+            found.add(act)
+    return found
+
+
+def forget(db: sqlite3.Connection, struck: Iterable[tuple[Statement, int]], meant: set[str]) -> None:
+    """Follow a strike: rows that are gone from the log leave the projections. `meant` are ids their readings named."""
+    subjects = set(meant)
+    for one, row in struck:
+        db.execute("DELETE FROM words_index WHERE rowid = ?", (row,))
+        db.execute("DELETE FROM past WHERE row = ?", (row,))
+        if one.subject.kind in NAMED_KINDS:
+            subjects.add(one.subject.id)
+        elif one.field == "place":
+            told = (
+                "SELECT 1 FROM statement WHERE field = 'place' AND subject_kind = 'item' AND substr(words, 1, 200) = ?"
+            )
+            if db.execute(told, (one.words[:LONGEST],)).fetchone() is None:
+                db.execute("DELETE FROM name WHERE subject = '' AND words = ?", (one.words[:LONGEST],))
+    for subject in subjects:
+        _name_again(db, subject)
+
+
+def _name_again(db: sqlite3.Connection, subject: str) -> None:
+    """Make one person's, event's or place's names to complete again."""
+    db.execute("DELETE FROM name WHERE subject = ?", (subject,))
+    db.execute("DELETE FROM used WHERE subject = ?", (subject,))
+    for row in db.execute(f"SELECT {SELECT} FROM statement s WHERE s.subject = ?", (subject,)).fetchall():
+        _name(db, statement_of(row))
+    query = f"SELECT max(recorded_at) FROM reading WHERE kind IN ('person', 'event') AND {_MEANT} = ?"
+    (at,) = db.execute(query, (subject,)).fetchone()
+    if at:
+        mark_used(db, subject, at)
