@@ -30,6 +30,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "verify": ("verify", "Fixity of scans, copies and packages."),
     "date": ("date", "What is understood of a date."),
     "place": ("place", "What is understood of a place."),
+    "places": ("places", "The family's own places; a bigger gazetteer of your own."),
 }
 
 

@@ -295,6 +295,10 @@ class Store:
         """Places told before that begin so."""
         return [words for _, words in self._ask(searching.complete, "place", prefix, limit)]
 
+    def places_used(self) -> set[int]:
+        """GeoNames ids of the places that this collection names already."""
+        return self._ask(reading.places_used)
+
     def drafts(self) -> list[Draft]:
         """What was being typed and has not become a statement."""
         return self._ask(reading.drafts)

@@ -187,3 +187,10 @@ def reading_beside(db: sqlite3.Connection, statement: str) -> tuple[Statement, R
     query = f"SELECT {SELECT}, {READING} FROM statement s {NEWEST_READING} WHERE s.id = ?"
     row = db.execute(query, (statement,)).fetchone()
     return (statement_of(row), reading_of(row[16:])) if row else None
+
+
+def places_used(db: sqlite3.Connection) -> set[int]:
+    """GeoNames ids of the places that readings in use name."""
+    query = """SELECT DISTINCT json_extract(value, '$.choices[0].geonames') FROM reading
+        WHERE kind = 'place' AND (confirmed OR NOT asks) AND json_valid(value)"""
+    return {int(ident) for (ident,) in db.execute(query) if ident}

@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.record import Record
 from boxlore.core.rules import look_over
+from boxlore.core.rules_together import Together
 from boxlore.tasks.lookalikes import Alike, alike
 from boxlore.tasks.opening import Collection
 from boxlore.tasks.records import EVERYTHING, Selection, records
@@ -25,11 +26,14 @@ def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator
     people = collection.people()
     marks: dict[str, str] = {}
     seen: list[Record] = []
+    together = Together()
     for record in records(collection, selection):
         seen.append(replace(record, told={}))
         mark = record.mark.short if record.mark else ""
         for finding in [*look_over(record, people), *_scans(collection, record)]:
             yield Found(finding, record.number, mark)
+        for number, finding in together.add(record):
+            yield Found(finding, number, mark)
         marks[record.number] = mark
     for pair in alike(collection, seen):
         yield Found(_alike(pair), pair.one, marks[pair.one])

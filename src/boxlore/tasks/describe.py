@@ -12,6 +12,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.statements import (
     KEEPER,
     Kind,
+    Reading,
     Source,
     Statement,
     Subject,
@@ -110,21 +111,42 @@ class Teller:
         reads = field_of(statement.field, statement.subject.kind).reads
         if not reads or not statement.words:
             return
-        year = self._year(statement.subject) if reads == "place" else None
+        year = self._year(act, statement.subject) if reads == "place" else None
         understood = self.understanding.read(reads, statement.words, year=year)
         if understood is not None:
             act.readings.append((statement.id, understood.reading))
+            if reads == "date" and understood.reading.usable:
+                self._read_places_again(act, statement.subject)
         elif reads in MAKES:
             made = act.new(MAKES[reads])
             how = {"source": statement.source, "audience": statement.audience, "language": statement.language}
             act.state(made, "name", statement.words, **how)
             act.readings.append((statement.id, person_reading(made)))
 
-    def _year(self, subject: Subject) -> int | None:
-        for statement, reading in self._collection.store.statements(subject):
+    def _told(self, act: Act, subject: Subject) -> list[tuple[Statement, Reading | None]]:
+        """What is told of a thing so far, in this act too."""
+        read = dict(act.readings)
+        now = [(one, read.get(one.id)) for one in act.statements if one.subject == subject]
+        replaced = {one.replaces for one, _ in now}
+        before = self._collection.store.statements(subject)
+        return [*((one, read.get(one.id, reading)) for one, reading in before if one.id not in replaced), *now]
+
+    def _year(self, act: Act, subject: Subject) -> int | None:
+        for statement, reading in self._told(act, subject):
             if statement.field == "date" and reading is not None and reading.usable:
                 return year_of(json.loads(reading.value))
         return None
+
+    def _read_places_again(self, act: Act, subject: Subject) -> None:
+        """A date told after a place: the place is read anew, as it was in that year, unless it is confirmed."""
+        year = self._year(act, subject)
+        for statement, reading in self._told(act, subject):
+            if statement.field != "place" or not statement.words or (reading is not None and reading.confirmed):
+                continue
+            again = self.understanding.read("place", statement.words, year=year)
+            if again is not None and again.reading != reading:
+                act.readings = [(one, other) for one, other in act.readings if one != statement.id]
+                act.readings.append((statement.id, again.reading))
 
 
 @dataclass(frozen=True, slots=True)
