@@ -182,7 +182,7 @@ FIELDS: dict[str, Field] = {
         _field("patronymic", "person", "Patronymic"),
         _field("honorific", "person", "Title before the name", many=True),
         _field("to_keeper", "person", "To the keeper"),
-        _field("identifier", "person", "Identifier elsewhere", many=True),
+        _field("identifier", "person event", "Identifier elsewhere", many=True),
         _field("sex", "person", "Sex"),
         _field("born", "person", "Born", reads="date"),
         _field("born_at", "person", "Born at", reads="place"),
