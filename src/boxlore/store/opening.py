@@ -239,6 +239,10 @@ class Store:
         """Everything ever said of one field, replaced and withdrawn statements too."""
         return self._ask(reading.history, subject, field)
 
+    def struck(self) -> set[tuple[str, str]]:
+        """(subject, field) of everything that was struck, so that no file brings it back."""
+        return self._ask(reading.struck)
+
     def last_acts(self, limit: int = 50) -> list[ActDone]:
         """What was done last, newest first."""
         return self._ask(reading.last_acts, limit)

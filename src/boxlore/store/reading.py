@@ -81,6 +81,11 @@ def history(db: sqlite3.Connection, subject: str, field: str) -> list[Past]:
     ]
 
 
+def struck(db: sqlite3.Connection) -> set[tuple[str, str]]:
+    """(subject, field) of everything that was struck."""
+    return set(db.execute("SELECT subject, field FROM tombstone"))
+
+
 def last_time(db: sqlite3.Connection) -> str:
     row = db.execute("SELECT max((SELECT max(recorded_at) FROM act), ifnull((SELECT max(updated_at) FROM draft), ''))")
     return str(row.fetchone()[0] or "")

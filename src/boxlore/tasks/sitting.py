@@ -385,7 +385,8 @@ class Sitting:
         if prompt.reads == "person":
             people = self.collection.people()
             found = self.collection.store.complete_people(typed, 8)
-            return [(ident, people[ident].name if ident in people else words) for ident, words in found]
+            meant = {people[ident].id if ident in people else ident: words for ident, words in found}
+            return [(ident, people[ident].name if ident in people else words) for ident, words in meant.items()]
         if prompt.reads == "place":
             places = self.collection.store.complete_places(typed, 8)
             return [("", place) for place in places if fold(place) != fold(typed)]
