@@ -12,6 +12,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from datetime import date
 from enum import StrEnum
+from functools import lru_cache
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.people import Person
@@ -61,6 +62,7 @@ _SEES = {
 }
 
 
+@lru_cache(1024)
 def may_see(text: str, to: To, on_day: date) -> bool:
     """Whether that audience's words may go to `to` on that day."""
     audience = read_audience(text)
@@ -152,6 +154,8 @@ def visible(record: Record, to: To, on_day: date, withheld: Withheld = NOBODY) -
         """The statement without the name of a narrator who is withheld; that a narrator said it stays."""
         return replace(told, said_by="") if told.said_by and told.source.ref in withheld.people else told
 
+    if withheld is NOBODY and not record.conflicts and all(map(allowed, _told_in(record))):
+        return record
     told = {name: tuple(map(nameless, filter(allowed, rows))) for name, rows in record.told.items()}
     people = tuple(
         replace(one, told=nameless(one.told))
@@ -170,6 +174,10 @@ def visible(record: Record, to: To, on_day: date, withheld: Withheld = NOBODY) -
         withheld=record.withheld + lost + hidden_words,
         closed_scans=record.closed_scans or _closes_scans(record, withheld),
     )
+
+
+def _told_in(record: Record) -> list[Told]:
+    return [told for rows in record.told.values() for told in rows] + [one.told for one in record.people]
 
 
 def _closes_scans(record: Record, withheld: Withheld) -> bool:
