@@ -124,7 +124,7 @@ def _sure(sure: str) -> str:
 def record_triples(
     record: Record, facts: CollectionFacts, described: Iterable[tuple[str, Value]], containers: set[str]
 ) -> list[str]:
-    """The triples of one item, `described` by its DCMI terms. `containers` remembers the boxes and folders that stand there already."""
+    """The triples of one item, `described` by its DCMI terms. `containers` remembers those that stand already."""
     me = urn(record.id)
     lines = [f"{me} {A} {_p('dcmitype:StillImage')} ."] if record.kind not in ("letter", "note") else []
     lines += list(_described(me, record, described))
