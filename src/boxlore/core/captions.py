@@ -5,6 +5,7 @@ In captions the words as told come first, and what they were read as stands behi
 follow DACS 2.3.3 (name and nature of the thing, no brackets) or stand in brackets where the collection asks for it.
 """
 
+import re
 from collections.abc import Sequence
 
 from boxlore.core.record import Record, Shown, Told
@@ -90,9 +91,11 @@ def date_line(record: Record) -> str:
     return f"{told.words} ({shown})"
 
 
+_WORDS = re.compile(r"[^\W_]+")
+
+
 def _says_the_same(words: str, shown: str) -> bool:
-    plain = [sorted("".join(c if c.isalnum() else " " for c in one.casefold()).split()) for one in (words, shown)]
-    return plain[0] == plain[1]
+    return sorted(_WORDS.findall(words.casefold())) == sorted(_WORDS.findall(shown.casefold()))
 
 
 def _place_words(record: Record) -> str:
