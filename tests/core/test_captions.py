@@ -131,6 +131,7 @@ DATES = [
     ("the summer Joe came home", "1946", "the summer Joe came home (1946)"),
     ("about 1920", "about 1920", "about 1920"),
     ("1920, about.", "about 1920", "1920, about"),
+    ("about 1920", "approximately 1920", "about 1920"),
     ("June 1951.", "1951 June", "June 1951"),
     ("Easter ’64", "1964 March 29", "Easter ’64 (1964 March 29)"),
     ("then", "", "then"),

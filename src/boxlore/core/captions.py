@@ -186,9 +186,17 @@ def date_line(record: Record) -> str:
     if told is None:
         return ""
     words, shown = bare(told.words), str(told.value.get("display") or "")
-    if not shown or sorted(_plain(words)) == sorted(_plain(shown)):
+    if not shown or _dated(words) == _dated(shown):
         return words
     return f"{words} ({shown})"
+
+
+_ABOUT = frozenset("about approximately around circa roughly abt ca c".split())
+
+
+def _dated(words: str) -> list[str]:
+    """What a date says, whatever the order of its words and the word for “about”."""
+    return sorted("about" if word in _ABOUT else word for word in _plain(words))
 
 
 def _place_words(record: Record) -> str:

@@ -34,3 +34,9 @@ def isolated(words: str) -> str:
 def paragraphs(words: str) -> list[str]:
     """A story's paragraphs, each made safe."""
     return [isolated(part) for part in re.split(r"\n\s*\n|\n", words) if printable(part)]
+
+
+def language_of(tag: str) -> str:
+    """The language of a BCP 47 tag as two or three small letters (ISO 639), or empty for what is none."""
+    primary = tag.split("-")[0].lower()
+    return primary if re.fullmatch(r"[a-z]{2,3}", primary) else ""
