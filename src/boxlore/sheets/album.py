@@ -144,7 +144,7 @@ def _people_index(records: Sequence[Record], printing: Printing) -> list[dict[st
     """Names as they are sorted, then those who are only described (“a dock hand”)."""
     named = {r.number: [_sorted_name(one, printing) for one in r.people] for r in records}
     rows = _index(named)
-    known = [row for row in rows if _is_name(row["name"])]
+    known = [row for row in rows if is_name(row["name"])]
     return _groups([("", known), ("Without a name", [row for row in rows if row not in known])])
 
 
@@ -152,7 +152,8 @@ def _sorted_name(one: Shown, printing: Printing) -> str:
     return captions.one_line(printing.sort_names.get(one.person, one.name))
 
 
-def _is_name(words: str) -> bool:
+def is_name(words: str) -> bool:
+    """Whether someone is named, not only described (“a dock hand”)."""
     first = next((letter for letter in words if letter.isalpha()), "a")
     return not first.islower() and "?" not in words
 

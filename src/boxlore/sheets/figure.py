@@ -65,14 +65,16 @@ def figure(record: Record, shelf: Shelf, room: Room) -> dict[str, Any]:
         shutil.copyfile(path, shelf.root / path.name)
     wide, high = jpeg_size(path)
     scale = min(room.wide / wide, room.high / high)
-    heads = _heads(record.shown(), scan)
+    heads = heads_of(record.shown(), scan)
     return {
         "picture": path.name,
         "missing": "",
         "alt": alt,
         "width": wide * scale,
         "height": high * scale,
-        "numbers": _numbers(heads, room.number / (wide * scale), room.number / (high * scale)) if needs(record) else [],
+        "numbers": numbers_of(heads, room.number / (wide * scale), room.number / (high * scale))
+        if needs(record)
+        else [],
         **_outline(heads, high / wide),
     }
 
@@ -82,7 +84,7 @@ def needs(record: Record) -> bool:
     return len(record.shown()) > 1
 
 
-def _heads(shown: Iterable[Shown], scan: ScanFile) -> list[tuple[int, Box]]:
+def heads_of(shown: Iterable[Shown], scan: ScanFile) -> list[tuple[int, Box]]:
     """Number and head of everyone marked on this scan, in 0..1 of the part of it that is shown."""
     heads = []
     for one in shown:
@@ -99,7 +101,7 @@ def _around(point: Sequence[float]) -> Box:
     return point[0] - POINT[0] / 2, point[1] - POINT[1] / 2, *POINT
 
 
-def _numbers(heads: Sequence[tuple[int, Box]], wide: float, high: float) -> list[dict[str, float]]:
+def numbers_of(heads: Sequence[tuple[int, Box]], wide: float, high: float) -> list[dict[str, float]]:
     """Where each number stands: the middle of its disc, `wide` and `high` in 0..1 of the picture."""
     taken: list[Box] = [head for _, head in heads]
     placed = []
