@@ -61,8 +61,10 @@ def _set(name: str, data: Mapping[str, Any], theme: Theme, root: Path, day: date
 
 
 def families(theme: Theme) -> list[str]:
-    """The theme's fonts, then those tried for a letter that they lack."""
-    return list(dict.fromkeys((*theme.fonts, *FALLBACK)))
+    """The theme's fonts, then those tried for a letter that they lack; a plain face falls back on plain ones first."""
+    plain = theme.fonts[0].startswith("Noto")
+    tried = sorted(FALLBACK, key=lambda name: name.startswith("Noto") is not plain)
+    return list(dict.fromkeys((*theme.fonts, *tried)))
 
 
 def _fonts(theme: Theme) -> Any:
