@@ -54,7 +54,7 @@ def make_jpeg(
     """
     try:
         with _open(path) as image:
-            image.draft(None, (longest * 2, longest * 2)) if not area else None
+            image.draft(None, (longest, longest)) if not area else None  # never below what is asked for
             image.load()
             picture = _crop(image, area)
             picture = ImageOps.exif_transpose(picture) if upright else picture
