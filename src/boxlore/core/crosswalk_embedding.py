@@ -37,6 +37,8 @@ class Source:
     drop_text: bool = False
     made: str = ""
     """What was done to the picture, where the copy is no copy of its bytes (smaller, cut out, of another format)."""
+    turned: int = 1
+    """The Exif orientation that such a copy was turned upright from."""
 
 
 Xmp = Callable[[Record, ScanFile, Source], Value | None]
@@ -222,8 +224,8 @@ XMP_ROWS: tuple[tuple[str, Xmp], ...] = (
     ("dc:description", _description),
     ("Iptc4xmpCore:AltTextAccessibility", _alt),
     ("Iptc4xmpExt:PersonInImage", _people),
-    ("Iptc4xmpExt:ImageRegion", lambda record, scan, source: regions(record, scan, source.language)),
-    ("mwg-rs:Regions", lambda record, scan, source: faces(record, scan)),
+    ("Iptc4xmpExt:ImageRegion", lambda record, scan, source: regions(record, scan, source.language, source.turned)),
+    ("mwg-rs:Regions", lambda record, scan, source: faces(record, scan, source.turned)),
     ("photoshop:DateCreated", lambda record, scan, source: _text(plain_date(record))),
     ("dcterms:created", lambda record, scan, source: _text(record.edtf)),
     ("Iptc4xmpExt:LocationShown", _location),

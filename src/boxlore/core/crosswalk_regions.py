@@ -5,7 +5,7 @@ in the picture is not known has the whole of it; someone who is not in it the sa
 (Family History Metadata Working Group, stage 1). Regions are in 0..1 of the stored picture.
 """
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable, Mapping
 
 from boxlore.core import captions
 from boxlore.core.embedding import OUR_REGION, Alt, Bag, Struct, Text, Value, alternative, bag
@@ -14,8 +14,8 @@ from boxlore.core.record import Record, ScanFile, Shown
 ROLES = {"named": "named, not shown", "photographer": "photographer"}
 
 
-def _region(one: Shown, scan: ScanFile, language: str) -> Struct:
-    area = _on_part(one.area, scan.area) if one.scan == scan.id and one.role == "person" else ()
+def _region(one: Shown, scan: ScanFile, language: str, turned: int) -> Struct:
+    area = upright(_on_part(one.area, scan.area), turned) if one.scan == scan.id and one.role == "person" else ()
     whole = ("0", "0", "1", "1")
     if len(area) == 4:
         box = tuple(f"{value:.5f}" for value in area)
@@ -70,6 +70,29 @@ def _boundary(shape: str, box: Iterable[str]) -> tuple[tuple[str, Value], ...]:
     )
 
 
+_CORNERS: Mapping[int, Callable[[float, float], tuple[float, float]]] = {
+    2: lambda x, y: (1 - x, y),
+    3: lambda x, y: (1 - x, 1 - y),
+    4: lambda x, y: (x, 1 - y),
+    5: lambda x, y: (y, x),
+    6: lambda x, y: (1 - y, x),
+    7: lambda x, y: (1 - y, 1 - x),
+    8: lambda x, y: (y, 1 - x),
+}
+"""Where a point of the stored picture lies in the upright one, by Exif orientation (DC-008, 4.6.4)."""
+
+
+def upright(area: tuple[float, ...], turned: int) -> tuple[float, ...]:
+    """A point or box on the stored picture as it lies on the picture turned upright."""
+    corner = _CORNERS.get(turned)
+    if corner is None or not area:
+        return area
+    if len(area) == 2:
+        return corner(area[0], area[1])
+    (left, top), (right, low) = corner(area[0], area[1]), corner(area[0] + area[2], area[1] + area[3])
+    return (min(left, right), min(top, low), abs(right - left), abs(low - top))
+
+
 def _on_part(area: tuple[float, ...], part: tuple[float, ...]) -> tuple[float, ...]:
     """A marker's place on a whole scan as its place on the part that was cut out of it."""
     if len(part) != 4 or not area:
@@ -85,17 +108,19 @@ def _inside(value: float) -> float:
     return min(max(value, 0.0), 1.0)
 
 
-def regions(record: Record, scan: ScanFile, language: str) -> Value | None:
+def regions(record: Record, scan: ScanFile, language: str, turned: int = 1) -> Value | None:
     if scan.side != "recto":
         return None
-    regions = tuple(_region(one, scan, language) for one in record.people)
+    regions = tuple(_region(one, scan, language, turned) for one in record.people)
     return Bag(regions) if regions else None
 
 
-def faces(record: Record, scan: ScanFile) -> Value | None:
+def faces(record: Record, scan: ScanFile, turned: int = 1) -> Value | None:
     """The older form of regions, for readers that know no other (MWG Guidelines 2.0, 5.9)."""
     placed = [
-        (one, _on_part(one.area, scan.area)) for one in record.shown() if one.scan == scan.id and len(one.area) == 4
+        (one, upright(_on_part(one.area, scan.area), turned))
+        for one in record.shown()
+        if one.scan == scan.id and len(one.area) == 4
     ]
     if not placed:
         return None

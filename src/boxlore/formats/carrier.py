@@ -38,6 +38,31 @@ def sniff(head: bytes) -> Container | None:
     return None
 
 
+SUFFIXES = {
+    Container.JPEG: (".jpg", ".jpeg"),
+    Container.PNG: (".png",),
+    Container.TIFF: (".tif", ".tiff"),
+    Container.WEBP: (".webp",),
+}
+"""The endings that a copy may have; the first is given where a scan's own does not fit what it is."""
+
+OTHERS = (
+    (b"ftyp", 4, "a HEIC or another ISO media file"),
+    (b"\x00\x00\x00\x0cjP  ", 0, "a JPEG 2000"),
+    (b"\xff\x4f\xff\x51", 0, "a JPEG 2000 codestream"),
+    (b"GIF8", 0, "a GIF"),
+    (b"BM", 0, "a BMP"),
+)
+"""Formats that we know by their first bytes and do not write into: bytes, where, name."""
+
+
+def suffix_for(file: BinaryIO, suffix: str) -> str:
+    """The ending for a copy of the file: its own where it fits the content, else that of the content."""
+    file.seek(0)
+    kind = sniff(file.read(16))
+    return suffix if kind is None or suffix in SUFFIXES[kind] else SUFFIXES[kind][0]
+
+
 _WRITERS = {
     Container.JPEG: jpeg.rewrite,
     Container.PNG: png.rewrite,
@@ -56,9 +81,12 @@ class Rewrite:
 
 def _container(file: BinaryIO) -> Container:
     file.seek(0)
-    found = sniff(file.read(16))
+    head = file.read(16)
+    found = sniff(head)
     if found is None:
-        raise ByteFault(0, "This is no JPEG, PNG, TIFF or WebP", "the first bytes of the file")
+        other = next((name for mark, at, name in OTHERS if head[at:].startswith(mark)), "")
+        why = f"This is {other}, no JPEG, PNG, TIFF or WebP" if other else "This is no JPEG, PNG, TIFF or WebP"
+        raise ByteFault(0, why, "the first bytes of the file")
     return found
 
 
@@ -102,6 +130,11 @@ def same_picture(source: BinaryIO, copy: BinaryIO, *, outside: bool = False) -> 
 def not_as(copy: BinaryIO, embedding: Embedding) -> list[str]:
     """The names of our properties that the file does not hold as they are wanted."""
     return xmp.read_back(xmp.tree(*packets(copy)), embedding)
+
+
+def packet_not_as(packet: bytes, embedding: Embedding) -> list[str]:
+    """The same for the packet of a sidecar."""
+    return xmp.read_back(xmp.tree(packet), embedding)
 
 
 def packets(file: BinaryIO) -> tuple[bytes, tuple[bytes, ...]]:
