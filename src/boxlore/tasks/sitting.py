@@ -93,6 +93,13 @@ class Sitting:
         """One step on. Raises OutOfTurn."""
         self.stage = move(self.stage, step)
 
+    def start_with(self, narrator: str, interviewer: str = "") -> None:
+        """From now on this narrator tells: a sitting of its own begins, with a time log from nought."""
+        self.narrator, self.interviewer = narrator, interviewer
+        self._began = time.monotonic()
+        self.shown.clear()
+        self._name_the_narrator()
+
     def _name_the_narrator(self) -> None:
         act = self.collection.act("a sitting")
         self.id = act.new(Kind.SITTING).id
