@@ -19,6 +19,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "new": ("new", "Start a collection."),
     "intake": ("intake", "Take scans in, fronts paired with backs."),
     "sit": ("sit", "Sit with a narrator: the terminal interface."),
+    "recording": ("recording", "The sound of a sitting: kept, and laid beside its time log."),
     "tell": ("tell", "One statement from the shell, or many from a table."),
     "show": ("show", "The record of one item."),
     "find": ("find", "Search everything told."),

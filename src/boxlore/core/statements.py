@@ -217,7 +217,7 @@ FIELDS: dict[str, Field] = {
         _field("audience", "item person", "Who may see it", many=True, told=False),
         _field("merged_into", "person", "Same person as", told=False, audience="keeper"),
         _field("different", "person", "Not the same as", many=True, told=False, audience="keeper"),
-        _field("asked", "item", "To ask", many=True, told=False, audience="keeper"),
+        _field("asked", "item sitting", "To ask", many=True, told=False, audience="keeper"),
         _field("set_aside", "item", "Set aside", told=False, audience="keeper"),
         _field("file", "scan", "File", told=False),
         _field("shows", "scan", "Shows", many=True, told=False),
@@ -232,6 +232,9 @@ FIELDS: dict[str, Field] = {
         _field("link", "relation", "Relation", told=False),
         _field("shown", "sitting", "Shown", many=True, told=False),
         _field("recording", "sitting", "Recording", many=True, told=False),
+        _field("course", "sitting", "Course", many=True, told=False),
+        _field("closed", "sitting", "Closed passage", many=True, told=False, audience="keeper"),
+        _field("paper", "sitting", "Paper", many=True, told=False, audience="keeper"),
     )
 }
 """Every field there is. A new field is one row here (and one in `core.crosswalk` if outputs carry it)."""

@@ -223,6 +223,10 @@ class Store:
         """What is in force about one thing, in the order it was told."""
         return self._ask(reading.statements, subject.id)
 
+    def of_sitting(self, sitting: str) -> list[Told]:
+        """What was told in a sitting and is in force, of anything, in the order it was told."""
+        return self._ask(reading.of_sitting, sitting)
+
     def about_items(self, *, ids: Sequence[str] | None = None) -> Iterator[Material]:
         """Everything a record is made from, item by item in the order of numbers, with flat memory."""
         return self._stream(material.about_items, ids)

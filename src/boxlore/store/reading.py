@@ -32,6 +32,10 @@ def statements(db: sqlite3.Connection, subject: str) -> list[Told]:
     return list(told_rows(db, "s.subject = ? ORDER BY s.row", (subject,)))
 
 
+def of_sitting(db: sqlite3.Connection, sitting: str) -> list[Told]:
+    return list(told_rows(db, "s.sitting = ? ORDER BY s.row", (sitting,)))
+
+
 def by_subject(db: sqlite3.Connection, kind: str) -> Iterator[tuple[str, list[Told]]]:
     few = f"{FEW_KINDS} AND " if kind in FEW_KINDS else ""
     rows = told_rows(db, f"{few}s.subject_kind = ? ORDER BY s.subject, s.row", (kind,))
