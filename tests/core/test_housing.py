@@ -89,6 +89,9 @@ def test_every_hazard_says_who_to_call() -> None:
         ("a pin", ("pin ",), True),
         ("floor", ("=floor",), True),
         ("first floor", ("=floor",), False),
+        ("no paper clip", ("clip",), False),
+        ("mounted on card (no tape), glue", ("tape",), False),
+        ("mounted on card (no tape), glue", ("glue",), True),
         ("no tape; tape at the back", ("tape",), True),
     ],
 )

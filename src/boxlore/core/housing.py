@@ -4,6 +4,7 @@ Rule kept: each finding says why and who says so; where the sources disagree it 
 is safe under both. The tables, with their sources, are in `core.tables.housing_rules`.
 """
 
+import re
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 
@@ -56,23 +57,27 @@ def container_findings(one: Container) -> list[Finding]:
     return [finding for rule in CONTAINER_RULES for finding in rule(one)]
 
 
+_CLAUSES = re.compile(r"[,;.()“”\"/]|\bbut\b")
+_DENIED = re.compile(r"\b(?:no|not|none|without|free of)\b")
+
+
 def holds(words: str, wanted: Iterable[str]) -> bool:
-    """Whether any of the wanted words begins a word of the text, in any case. “no tape” does not hold tape.
+    """Whether any of the wanted words begins a word of the text, in any case. “No paper clip” does not hold a clip:
+    what is denied is denied to the end of its clause.
 
     A wanted word that ends in a blank must be a whole word; one that begins with = must be the whole text.
     """
-    text = f" {words.casefold()} "
-    for mark in '/,;(.“"':
-        text = text.replace(mark, " ")
-    for one in wanted:
-        if one.startswith("=") and text.strip() == one[1:]:
-            return True
-        at = text.find(f" {one}")
-        while at >= 0:
-            if not text[:at].endswith((" no", " without", " not", " free of")):
-                return True
-            at = text.find(f" {one}", at + 1)
-    return False
+    text = words.casefold()
+    return any(
+        text.strip() == one[1:] if one.startswith("=") else any(_in_clause(f" {part} ", one) for part in parts)
+        for parts in [_CLAUSES.split(text)]
+        for one in wanted
+    )
+
+
+def _in_clause(clause: str, wanted: str) -> bool:
+    at = clause.find(f" {wanted}")
+    return at >= 0 and not _DENIED.search(clause[:at])
 
 
 def materials_in(words: str) -> list[Material]:
