@@ -11,7 +11,7 @@ from importlib import import_module
 from pathlib import Path
 from typing import cast
 
-from PIL import Image, ImageCms, ImageOps
+from PIL import Image, ImageCms, ImageOps, TiffImagePlugin
 
 from boxlore.core.errors import CouldNot
 
@@ -87,6 +87,30 @@ def look(path: Path) -> Look:
         width, height = image.size
         kind = MEDIA_TYPES.get(image.format or "", f"image/{(image.format or 'unknown').lower()}")
     return Look(width, height, 0.0 if not ppi or math.isnan(float(ppi)) else round(float(ppi), 2), kind)
+
+
+@dataclass(frozen=True, slots=True)
+class Deeper:
+    """What else the header says: bits a channel, channels, whether a colour profile is in it, Exif orientation."""
+
+    bits: int
+    colours: int
+    profile: bool
+    turned: int
+
+
+def look_deeper(path: Path) -> Deeper:
+    """Read the header only. Raises CouldNot for what is no picture."""
+    with _open(path) as image:
+        told = image.tag_v2.get(258) if isinstance(image, TiffImagePlugin.TiffImageFile) else None
+        bits = told[0] if isinstance(told, tuple) and told else told
+        if not isinstance(bits, int):
+            bits = 1 if image.mode == "1" else 16 if image.mode.startswith("I;16") else 8
+        try:
+            turned = int(image.getexif().get(274) or 0)
+        except (OSError, ValueError, SyntaxError):  # an Exif block that is damaged says nothing
+            turned = 0
+        return Deeper(bits, len(image.getbands()), bool(image.info.get("icc_profile")), turned)
 
 
 def make_jpeg(

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 
 from boxlore.core.audience import read_audience
-from boxlore.core.containers import looks_like_number, short_form
+from boxlore.core.containers import looks_like_number
 from boxlore.core.errors import WrongUse
 from boxlore.core.line_codes import read_answers, read_code
 from boxlore.core.statements import (
@@ -21,6 +21,7 @@ from boxlore.core.statements import (
     field_of,
     read_source,
 )
+from boxlore.tasks.marks import dated, holders
 from boxlore.tasks.opening import Act, Collection
 from boxlore.tasks.understanding import Understanding, person_reading, year_of
 
@@ -39,20 +40,28 @@ class Telling:
     moment: int | None = None
 
 
-def find_item(collection: Collection, text: str) -> Subject:
-    """The item meant by a number or a mark. Raises WrongUse if there is none, or more than one."""
+def find_items(collection: Collection, text: str) -> list[Subject]:
+    """The items meant by a number, or that a mark means or ever meant: now first. Raises WrongUse if there is none."""
     store = collection.store
     if looks_like_number(text):
         ident = store.item_by_number(text.strip().upper())
         if ident is None:
             raise WrongUse(f"There is no item {text.strip().upper()} here.", "boxlore find shows what there is.")
-        return Subject(Kind.ITEM, ident)
-    found = store.items_by_mark(short_form(text))
+        return [Subject(Kind.ITEM, ident)]
+    found = [one.item for one in holders(collection, text)]
     if not found:
         raise WrongUse(f"Nothing is, or was, kept at {text}.", "Use a number (TRA-0042) or a mark (3/12/4).")
+    return [Subject(Kind.ITEM, item) for item in dict.fromkeys(found)]
+
+
+def find_item(collection: Collection, text: str) -> Subject:
+    """The one item meant by a number or a mark. Raises WrongUse if there is none, or a mark has meant more than one."""
+    found = find_items(collection, text)
     if len(found) > 1:
-        raise WrongUse(f"{len(found)} items are or were kept at {text}.", "Use the number instead.")
-    return Subject(Kind.ITEM, found[0])
+        held = holders(collection, text)
+        said = "; ".join(f"{collection.store.number_of(one.item)} ({dated(one)})" for one in held[:6])
+        raise WrongUse(f"{text} is the mark of {len(found)} items: {said}.", "Use the number instead.")
+    return found[0]
 
 
 class Teller:
