@@ -19,7 +19,7 @@ from boxlore.tasks.showing import SIZES
 from boxlore.viewing.server import serving
 
 sys.path.insert(0, str(Path(__file__).parents[1] / "viewing"))
-from conftest import Browser, Keeper, draw  # noqa: E402
+from conftest import Browser, Keeper, draw
 
 COUNT, ROUNDS = 24, 40
 
