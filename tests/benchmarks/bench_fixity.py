@@ -1,4 +1,4 @@
-"""Fixity of 10 GB of scans against plain hashing of the same files (hashlib.file_digest), in turn. Budget: at least 0.8.
+"""Fixity of 10 GB of scans against plain hashing (hashlib.file_digest), file by file in turn. Budget: at least 0.8.
 
 160 files of 64 MB; with less free disk, links to fewer files of their own: the reading and hashing is the same. Also:
 stopped half-way, the second run reads only the rest. Run: python tests/benchmarks/bench_fixity.py [GB]
