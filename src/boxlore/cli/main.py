@@ -19,6 +19,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "new": ("new", "Start a collection."),
     "intake": ("intake", "Take scans in, fronts paired with backs."),
     "sit": ("sit", "Sit with a narrator: the terminal interface."),
+    "recording": ("recording", "The sound of a sitting: kept, and laid beside its time log."),
     "tell": ("tell", "One statement from the shell, or many from a table."),
     "show": ("show", "The record of one item."),
     "find": ("find", "Search everything told."),
@@ -29,10 +30,15 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "check": ("check", "Every finding, with its reason and source."),
     "copies": ("copies", "Captioned copies; the scans are never written to."),
     "sheet": ("sheet", "The album caption sheet as a PDF."),
+    "slips": ("slips", "Caption slips to mount under copy prints."),
+    "labels": ("labels", "Labels for boxes and folders, with what is in them."),
+    "worksheet": ("worksheet", "Large pictures with lines to write on, for a narrator without a computer."),
+    "pages": ("pages", "The family's web pages: a folder of plain HTML."),
     "transfer": ("transfer", "The package for an archive."),
     "verify": ("verify", "Fixity of scans, copies and packages."),
     "date": ("date", "What is understood of a date."),
     "place": ("place", "What is understood of a place."),
+    "places": ("places", "The family's own places; a bigger gazetteer of your own."),
 }
 
 

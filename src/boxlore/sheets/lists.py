@@ -6,7 +6,9 @@ from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 
-from boxlore.sheets.setting import replaced, set_pdf, texts, without_glyph
+from boxlore.sheets.printing import PAPERS
+from boxlore.sheets.setting import made_pdf
+from boxlore.sheets.theme import THEMES
 from boxlore.sheets.words import isolated
 
 
@@ -36,7 +38,7 @@ def make_list(page: Page, *, language: str, paper: str, printed_on: date) -> byt
     data = {
         "title": isolated(page.title),
         "language": language.split("-")[0],
-        "paper": {"letter": "us-letter"}.get(paper, paper),
+        "paper": PAPERS[paper][0],
         "printed": f"Printed {printed_on.isoformat()}",
         "before": [isolated(words) for words in page.before],
         "after": [isolated(words) for words in page.after],
@@ -53,4 +55,5 @@ def make_list(page: Page, *, language: str, paper: str, printed_on: date) -> byt
         ],
     }
     with tempfile.TemporaryDirectory() as folder:
-        return set_pdf("lists.typ", replaced(data, without_glyph(texts(data))), Path(folder), printed_on)
+        made, _ = made_pdf("lists.typ", data, THEMES["plain"], Path(folder), printed_on)
+    return made

@@ -224,6 +224,10 @@ class Store:
         """What is in force about one thing, in the order it was told."""
         return self._ask(reading.statements, subject.id)
 
+    def of_sitting(self, sitting: str) -> list[Told]:
+        """What was told in a sitting and is in force, of anything, in the order it was told."""
+        return self._ask(reading.of_sitting, sitting)
+
     def about_items(self, *, ids: Sequence[str] | None = None) -> Iterator[Material]:
         """Everything a record is made from, item by item in the order of numbers, with flat memory."""
         return self._stream(material.about_items, ids)
@@ -239,6 +243,10 @@ class Store:
     def history(self, subject: str, field: str) -> list[Past]:
         """Everything ever said of one field, replaced and withdrawn statements too."""
         return self._ask(reading.history, subject, field)
+
+    def struck(self) -> set[tuple[str, str]]:
+        """(subject, field) of everything that was struck, so that no file brings it back."""
+        return self._ask(reading.struck)
 
     def last_acts(self, limit: int = 50) -> list[ActDone]:
         """What was done last, newest first."""
@@ -315,6 +323,10 @@ class Store:
     def complete_places(self, prefix: str, limit: int = 8) -> list[str]:
         """Places told before that begin so."""
         return [words for _, words in self._ask(searching.complete, "place", prefix, limit)]
+
+    def places_used(self) -> set[int]:
+        """GeoNames ids of the places that this collection names already."""
+        return self._ask(reading.places_used)
 
     def drafts(self) -> list[Draft]:
         """What was being typed and has not become a statement."""

@@ -33,6 +33,10 @@ def statements(db: sqlite3.Connection, subject: str) -> list[Told]:
     return list(told_rows(db, "s.subject = ? ORDER BY s.row", (subject,)))
 
 
+def of_sitting(db: sqlite3.Connection, sitting: str) -> list[Told]:
+    return list(told_rows(db, "s.sitting = ? ORDER BY s.row", (sitting,)))
+
+
 def by_subject(db: sqlite3.Connection, kind: str) -> Iterator[tuple[str, list[Told]]]:
     few = f"{FEW_KINDS} AND " if kind in FEW_KINDS else ""
     rows = told_rows(db, f"{few}s.subject_kind = ? ORDER BY s.subject, s.row", (kind,))
@@ -80,6 +84,11 @@ def history(db: sqlite3.Connection, subject: str, field: str) -> list[Past]:
         Past(statement_of(row), "withdrawn" if row[16] else "replaced" if row[17] else "in force")
         for row in db.execute(query, (subject, field))
     ]
+
+
+def struck(db: sqlite3.Connection) -> set[tuple[str, str]]:
+    """(subject, field) of everything that was struck."""
+    return set(db.execute("SELECT subject, field FROM tombstone"))
 
 
 def last_time(db: sqlite3.Connection) -> str:
@@ -210,3 +219,10 @@ def reading_beside(db: sqlite3.Connection, statement: str) -> tuple[Statement, R
     query = f"SELECT {SELECT}, {READING} FROM statement s {NEWEST_READING} WHERE s.id = ?"
     row = db.execute(query, (statement,)).fetchone()
     return (statement_of(row), reading_of(row[16:])) if row else None
+
+
+def places_used(db: sqlite3.Connection) -> set[int]:
+    """GeoNames ids of the places that readings in use name."""
+    query = """SELECT DISTINCT json_extract(value, '$.choices[0].geonames') FROM reading
+        WHERE kind = 'place' AND (confirmed OR NOT asks) AND json_valid(value)"""
+    return {int(ident) for (ident,) in db.execute(query) if ident}

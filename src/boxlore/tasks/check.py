@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.record import Record
 from boxlore.core.rules import look_over
+from boxlore.core.rules_together import Together
 from boxlore.tasks.fixity import schedule_findings
 from boxlore.tasks.housing_check import ground_of, item_findings, whole_findings
 from boxlore.tasks.lookalikes import Alike, alike
@@ -34,6 +35,7 @@ def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator
                 yield Found(whole.finding, whole.number, whole.mark)
     marks: dict[str, str] = {}
     seen: list[Record] = []
+    together = Together()
     for record in records(collection, selection):
         seen.append(replace(record, told={}))
         mark = record.mark.short if record.mark else ""
@@ -43,6 +45,8 @@ def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator
             *_scans(collection, record),
         ]:
             yield Found(finding, record.number, mark)
+        for number, finding in together.add(record):
+            yield Found(finding, number, mark)
         marks[record.number] = mark
     for pair in alike(collection, seen):
         yield Found(_alike(pair), pair.one, marks[pair.one])

@@ -9,9 +9,11 @@ from pathlib import Path
 from boxlore.core.audience import read_audience
 from boxlore.core.containers import looks_like_number
 from boxlore.core.errors import WrongUse
+from boxlore.core.line_codes import read_answers, read_code
 from boxlore.core.statements import (
     KEEPER,
     Kind,
+    Reading,
     Source,
     Statement,
     Subject,
@@ -119,21 +121,42 @@ class Teller:
         reads = field_of(statement.field, statement.subject.kind).reads
         if not reads or not statement.words:
             return
-        year = self._year(statement.subject) if reads == "place" else None
+        year = self._year(act, statement.subject) if reads == "place" else None
         understood = self.understanding.read(reads, statement.words, year=year)
         if understood is not None:
             act.readings.append((statement.id, understood.reading))
+            if reads == "date" and understood.reading.usable:
+                self._read_places_again(act, statement.subject)
         elif reads in MAKES:
             made = act.new(MAKES[reads])
             how = {"source": statement.source, "audience": statement.audience, "language": statement.language}
             act.state(made, "name", statement.words, **how)
             act.readings.append((statement.id, person_reading(made)))
 
-    def _year(self, subject: Subject) -> int | None:
-        for statement, reading in self._collection.store.statements(subject):
+    def _told(self, act: Act, subject: Subject) -> list[tuple[Statement, Reading | None]]:
+        """What is told of a thing so far, in this act too."""
+        read = dict(act.readings)
+        now = [(one, read.get(one.id)) for one in act.statements if one.subject == subject]
+        replaced = {one.replaces for one, _ in now}
+        before = self._collection.store.statements(subject)
+        return [*((one, read.get(one.id, reading)) for one, reading in before if one.id not in replaced), *now]
+
+    def _year(self, act: Act, subject: Subject) -> int | None:
+        for statement, reading in self._told(act, subject):
             if statement.field == "date" and reading is not None and reading.usable:
                 return year_of(json.loads(reading.value))
         return None
+
+    def _read_places_again(self, act: Act, subject: Subject) -> None:
+        """A date told after a place: the place is read anew, as it was in that year, unless it is confirmed."""
+        year = self._year(act, subject)
+        for statement, reading in self._told(act, subject):
+            if statement.field != "place" or not statement.words or (reading is not None and reading.confirmed):
+                continue
+            again = self.understanding.read("place", statement.words, year=year)
+            if again is not None and again.reading != reading:
+                act.readings = [(one, other) for one, other in act.readings if one != statement.id]
+                act.readings.append((statement.id, again.reading))
 
 
 @dataclass(frozen=True, slots=True)
@@ -147,7 +170,9 @@ class NotTaken:
 def tell_from(collection: Collection, path: Path, how: Telling, said: Callable[[Statement], None]) -> list[NotTaken]:
     """Many statements from a CSV with the columns item, field, text, by, sure, audience, language.
 
-    Every row that can be taken is taken, in one act; the others come back with their reasons.
+    In place of item and field a column `code` may hold the code of a worksheet's line; a file that ends in .txt is
+    read as answers, one `CODE: words` a line. Every row that can be taken is taken, in one act; the others come back
+    with their reasons.
     """
     teller = Teller(collection)
     act = collection.act(f"told from {path.name}")
@@ -163,13 +188,27 @@ def tell_from(collection: Collection, path: Path, how: Telling, said: Callable[[
 
 def _tell_row(teller: Teller, act: Act, collection: Collection, row: dict[str, str], how: Telling) -> Statement:
     words = row.get("text") or row.get("words") or ""
-    return teller.add(
-        act,
-        find_item(collection, row.get("item", "")),
-        row.get("field", "").strip(),
-        words,
-        how_told(row, how),
-    )
+    told = how_told(row, how)
+    if row.get("code", "").strip():
+        if words.strip() == "?":
+            words, told = "", replace(told, sure=Sure.NOT_KNOWN)
+        subject, field = asked_by(collection, row["code"])
+        return teller.add(act, subject, field, words, told)
+    return teller.add(act, find_item(collection, row.get("item", "")), row.get("field", "").strip(), words, told)
+
+
+def asked_by(collection: Collection, code: str) -> tuple[Subject, str]:
+    """What a worksheet's line asks: the item, or the marker on its front, and the field."""
+    line = read_code(code, collection.settings.prefix)
+    item = find_item(collection, line.number)
+    if not line.marker:
+        return item, line.field
+    for material in collection.store.about_items(ids=(item.id,)):
+        fronts = {scan.id for scan in material.scans if scan.side == "recto"}
+        for marker in material.markers:
+            if marker.number == line.marker and marker.scan in fronts:
+                return Subject(Kind.MARKER, marker.id), line.field
+    raise WrongUse(f"{line.number} has no number {line.marker} on it.", "Look at the worksheet again.")
 
 
 def how_told(row: dict[str, str], how: Telling) -> Telling:
@@ -194,14 +233,18 @@ def read_sure(text: str) -> Sure:
 
 def _rows(path: Path) -> Iterable[tuple[int, dict[str, str]]]:
     try:
+        if path.suffix.lower() == ".txt":
+            for answer in read_answers(path.read_text(encoding="utf-8-sig")):
+                yield answer.at, {"code": answer.code, "text": answer.words}
+            return
         with open(path, encoding="utf-8-sig", newline="") as file:
             reader = csv.DictReader(file)
             missing = {"item", "field"} - set(reader.fieldnames or ())
-            if missing:
+            if missing and "code" not in (reader.fieldnames or ()):
                 raise WrongUse(f"{path.name} has no column {' or '.join(sorted(missing))}.", "See boxlore tell --help.")
             for row in reader:
                 yield reader.line_num, {key: value or "" for key, value in row.items() if key}
     except FileNotFoundError:
         raise WrongUse(f"There is no file {path}.") from None
     except UnicodeDecodeError as error:
-        raise WrongUse(f"{path.name} is not in UTF-8.", "Save it as CSV in UTF-8.") from error
+        raise WrongUse(f"{path.name} is not in UTF-8.", "Save it in UTF-8.") from error

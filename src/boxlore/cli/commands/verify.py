@@ -8,6 +8,8 @@ import click
 from boxlore.cli import options, output, talk
 from boxlore.tasks.fixity import due_on, finding_of, last_run, register_again, unfinished, verify_scans
 from boxlore.tasks.opening import Collection, open_collection
+from boxlore.tasks.progress import Progress
+from boxlore.tasks.prove_copies import is_copies_folder, prove_copies
 from boxlore.tasks.verify import Verified, verify_package
 
 
@@ -36,11 +38,16 @@ def verify(
     as_json: bool,
     on_day: date | None,
 ) -> None:
-    """Read every scan again and hold it against its SHA-256; or every file of a PACKAGE against its manifests.
+    """Read every scan again and hold it against its SHA-256, and the copies beside it against scan and record.
 
-    A run that was stopped goes on where it stopped. A scan that changed, moved or is gone is looked for by its bytes
-    and listed; no file is ever written to.
+    With a PACKAGE: every file against its manifests; with a folder of copies, those. A run that was stopped goes on
+    where it stopped. A scan that changed, moved or is gone is looked for by its bytes and listed; no file is ever
+    written to.
     """
+    if package is not None and is_copies_folder(package):
+        with open_collection(ctx.obj, write=False) as collection, talk.progress() as bar:
+            wrong_copies = _copies(collection, package, bar, as_json=as_json)
+        ctx.exit(1 if wrong_copies else 0)
     if package is not None:
         findings = verify_package(package)
         for finding in findings:
@@ -53,9 +60,13 @@ def verify(
             return
         wrong, whole = _verify(collection, look_in, anew=anew, as_json=as_json)
         mended = register_again(collection, wrong) if mend else 0
+        wrong_copies = 0
+        if whole and is_copies_folder(beside := collection.folder / "copies"):
+            with talk.progress() as bar:
+                wrong_copies = _copies(collection, beside, bar, as_json=as_json)
     if mended:
         talk.say(f"The new place of {mended} scans is noted.")
-    ctx.exit(1 if len(wrong) > mended or not whole else 0)
+    ctx.exit(1 if len(wrong) > mended or not whole or wrong_copies else 0)
 
 
 def _verify(
@@ -100,3 +111,15 @@ def _when(collection: Collection, *, as_json: bool) -> None:
         click.echo("The scans were never read again since their intake.")
     else:
         click.echo(f"Last read on {last.on}: {last.read} scans, {last.wrong} not as they were. Due again on {due}.")
+
+
+def _copies(collection: Collection, folder: Path, bar: Progress, *, as_json: bool) -> int:
+    """Prove every copy of a folder, and say how many are not as they should be."""
+    count = wrong = 0
+    for one in prove_copies(collection, folder, bar):
+        count += 1
+        wrong += bool(one.findings)
+        for found in one.findings:
+            output.finding(found, one.line.number, one.line.mark, as_json=as_json)
+    talk.say(f"{count} copies read; " + (f"{wrong} are not as they should be." if wrong else "all as they should be."))
+    return wrong
