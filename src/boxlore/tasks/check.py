@@ -7,6 +7,7 @@ from boxlore.core.findings import Finding, Severity
 from boxlore.core.record import Record
 from boxlore.core.rules import look_over
 from boxlore.core.rules_together import Together
+from boxlore.tasks.fixity import schedule_findings
 from boxlore.tasks.housing_check import ground_of, item_findings, whole_findings
 from boxlore.tasks.lookalikes import Alike, alike
 from boxlore.tasks.opening import Collection
@@ -27,6 +28,8 @@ def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator
     people = collection.people()
     ground = ground_of(collection)
     if selection == EVERYTHING:
+        for finding in schedule_findings(collection):
+            yield Found(finding, "", "")
         for whole in whole_findings(ground):
             if whole.finding.rule != "kept.nowhere":  # said with the item, below
                 yield Found(whole.finding, whole.number, whole.mark)
