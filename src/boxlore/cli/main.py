@@ -22,6 +22,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "tell": ("tell", "One statement from the shell, or many from a table."),
     "show": ("show", "The record of one item."),
     "find": ("find", "Search everything told."),
+    "people": ("people", "People: who is who, kin, a tree file taken in, consent."),
     "strike": ("strike", "Take words out for good, at the teller's wish."),
     "check": ("check", "Every finding, with its reason and source."),
     "copies": ("copies", "Captioned copies; the scans are never written to."),
