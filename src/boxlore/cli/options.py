@@ -14,7 +14,7 @@ Decorator = Callable[[Callable[..., Any]], Callable[..., Any]]
 as_json: Decorator = click.option("--json", "as_json", is_flag=True, help="One JSON object a line.")
 
 
-def _day(ctx: click.Context, option: click.Parameter, value: str | None) -> date | None:
+def day(ctx: click.Context, option: click.Parameter, value: str | None) -> date | None:
     if value is None:
         return None
     try:
@@ -26,7 +26,7 @@ def _day(ctx: click.Context, option: click.Parameter, value: str | None) -> date
 on_day: Decorator = click.option(
     "--on",
     "on_day",
-    callback=_day,
+    callback=day,
     metavar="DATE",
     help="The day that outputs carry (YYYY-MM-DD); else today.",
 )
@@ -45,11 +45,12 @@ def audience(default: str) -> Decorator:
 
 
 def selection(command: Callable[..., Any]) -> Callable[..., Any]:
-    """Which items: `--box`, `--folder`, `--person`, `--find`, `--item` (several times)."""
+    """Which items: `--box`, `--folder`, `--person`, `--event`, `--find`, `--item` (several times)."""
     for decorate in (
         click.option("--box", default="", help="Only this box."),
         click.option("--folder", default="", help="Only this folder (of the box)."),
         click.option("--person", default="", help="Only items with this person."),
+        click.option("--event", default="", help="Only items of this occasion."),
         click.option("--find", "words", default="", help="Only items whose words hold these."),
         click.option("--item", "items", multiple=True, help="Only this item (a number or a mark); may be repeated."),
     ):
@@ -64,6 +65,22 @@ def selected(chosen: Mapping[str, object]) -> Selection:
         box=str(chosen["box"]),
         folder=str(chosen["folder"]),
         person=str(chosen["person"]),
+        event=str(chosen["event"]),
         words=str(chosen["words"]),
         items=tuple(map(str, items)) if isinstance(items, tuple) else (),
     )
+
+
+def printing(command: Callable[..., Any]) -> Callable[..., Any]:
+    """What every printed output takes: for whom, which items, which paper, which theme, which day."""
+    for decorate in (
+        audience("family"),
+        selection,
+        click.option("--paper", type=click.Choice(["a4", "letter"]), help="The paper; else the collection's setting."),
+        click.option(
+            "--theme", default="", metavar="THEME", help="plain, large-print, or your own theme file (.toml)."
+        ),
+        on_day,
+    ):
+        command = decorate(command)
+    return command

@@ -1,17 +1,26 @@
 """What goes to stderr: words to the person, and the progress bar. Without a terminal no bar is drawn."""
 
 import sys
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from importlib import import_module
 from typing import Any
 
 import click
 
+from boxlore.core.findings import Finding
+
 
 def say(words: str) -> None:
     """A sentence to the person."""
     click.echo(words, err=True)
+
+
+def findings(found: Sequence[Finding]) -> int:
+    """Every finding in its sentence; the exit code that they come to."""
+    for finding in found:
+        say(finding.message)
+    return 1 if found else 0
 
 
 class Bar:

@@ -14,6 +14,7 @@ from dataclasses import dataclass, replace
 from dataclasses import field as starts
 from datetime import date
 from enum import StrEnum
+from functools import lru_cache
 
 from boxlore.core.consent import Matter, allows
 from boxlore.core.errors import WrongUse
@@ -66,6 +67,7 @@ _SEES = {
 }
 
 
+@lru_cache(1024)
 def may_see(text: str, to: To, on_day: date) -> bool:
     """Whether that audience's words may go to `to` on that day."""
     audience = read_audience(text)
@@ -207,6 +209,8 @@ def visible(record: Record, to: To, on_day: date, withheld: Withheld = NOBODY) -
         """The statement without the name of a narrator who is withheld; that a narrator said it stays."""
         return replace(told, said_by="") if told.said_by and told.source.ref in withheld.people else told
 
+    if withheld is NOBODY and not record.conflicts and all(map(allowed, _told_in(record))):
+        return record
     told = {name: tuple(map(nameless, filter(allowed, rows))) for name, rows in record.told.items()}
     people = tuple(
         replace(one, told=nameless(one.told))
@@ -240,6 +244,10 @@ def _closed(record: Record) -> Record:
         withheld=record.withheld + lost,
         closed_scans=True,
     )
+
+
+def _told_in(record: Record) -> list[Told]:
+    return [told for rows in record.told.values() for told in rows] + [one.told for one in record.people]
 
 
 def _closes_scans(record: Record, withheld: Withheld) -> bool:

@@ -33,6 +33,8 @@ class Told:
     sure: Sure
     audience: str
     recorded_at: str
+    sitting: str = ""
+    moment: int | None = None
     value: Mapping[str, object] = starts(default_factory=dict)
     asks: bool = False
 
@@ -232,6 +234,8 @@ def told_of(statement: Statement, reading: Reading | None, said_by: Mapping[str,
         sure=statement.sure,
         audience=statement.audience,
         recorded_at=statement.recorded_at,
+        sitting=statement.sitting,
+        moment=statement.moment,
         value=json.loads(reading.value) if reading is not None and usable else {},
         asks=reading is not None and not usable,
     )

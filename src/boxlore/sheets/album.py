@@ -3,118 +3,167 @@
 Every picture carries its number and its place in the box; every page the day it was printed.
 """
 
-import shutil
-import struct
 import tempfile
 from collections.abc import Mapping, Sequence
-from datetime import date
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
 from boxlore.core import captions
-from boxlore.core.findings import Finding, Severity
-from boxlore.core.record import Record, ScanFile
+from boxlore.core.findings import Finding
+from boxlore.core.record import Record, Shown
 from boxlore.core.statements import fold
-from boxlore.sheets.setting import replaced, set_pdf, texts, without_glyph
-from boxlore.sheets.words import isolated, paragraphs
+from boxlore.sheets.figure import Room, Shelf, figure, needs
+from boxlore.sheets.printing import Printing, shared, told_words
+from boxlore.sheets.setting import made_pdf, texts
+from boxlore.sheets.words import isolated, language_of, paragraphs
 
-PER_PAGE = 6
-MOST_STORY = 150
-"""Letters of a story under a picture; a longer one flows on at the end of the album."""
+MOST_STORY = 260
+"""Letters of the stories under a picture; longer ones flow on at the end of the album."""
 
-TALL = {"a4": 44.0, "letter": 39.0}
-WIDE = {"a4": 86.0, "letter": 88.9}
-"""Room for one picture, in millimetres."""
+POINT = 25.4 / 72
+"""A typographic point in millimetres."""
 
-THEME = {
-    "fonts": ["Libertinus Serif", "New Computer Modern"],
-    "size": 8.8,
-    "ink": "#2b2420",
-    "soft": "#6f6259",
-    "line": "#cdbfae",
-    "paper": "#f4eee4",
+BEGINNING = 150
+"""Letters of a long story that stand under its picture."""
+
+WORDS = {
+    "stories": "Stories",
+    "goes_on": "The story is on page",
+    "advice": "Printing and keeping this sheet",
 }
 
 
 def make_sheet(
-    records: Sequence[Record],
-    pictures: Mapping[str, Path],
-    *,
-    title: str,
-    language: str = "en",
-    paper: str = "a4",
-    printed_on: date,
-    audience_label: str = "",
-    brackets: bool = False,
+    records: Sequence[Record], pictures: Mapping[str, Path], printing: Printing
 ) -> tuple[bytes, list[Finding]]:
     """The sheet as a PDF, and what could not be shown. `pictures` maps `picture_key` to a plain JPEG."""
-    findings: list[Finding] = []
     with tempfile.TemporaryDirectory() as folder:
-        root = Path(folder)
-        entries = [_entry(one, pictures, root, paper, brackets, findings) for one in records]
-        data = _data(records, entries, title, language, paper, printed_on, audience_label)
-        bad = without_glyph(texts(data))
-        if bad:
-            named = ", ".join(f"{letter} (U+{ord(letter):04X})" for letter in sorted(bad))
-            findings.append(_finding("sheet.glyph", f"No font has these letters; they are printed as □: {named}."))
-        return set_pdf("album.typ", replaced(data, bad), root, printed_on), findings
+        shelf = Shelf(pictures, Path(folder), [])
+        entries = [_entry(one, shelf, printing) for one in records]
+        data = {
+            **shared(printing, "album"),
+            "subtitle": isolated(_subtitle(records)),
+            "entries": entries,
+            "stories": [_long(one, printing) for one in records if _goes_on(one)],
+            "words": WORDS,
+            "indexes": [
+                {"title": "People", "groups": _people_index(records, printing)},
+                {"title": "Places", "groups": _groups([("", _index({r.number: _places(r) for r in records}))])},
+            ],
+            "left_out": left_out_words(records, printing),
+        }
+        pdf, findings = made_pdf("album.typ", data, printing.theme, Path(folder), printing.printed_on)
+    return pdf, [*shelf.findings, *findings]
 
 
-def picture_key(scan: ScanFile) -> str:
-    """What a prepared picture is filed under: the scan, and the part of it where it shows several items."""
-    return f"{scan.id}:{scan.area}" if scan.area else scan.id
-
-
-def _data(
-    records: Sequence[Record],
-    entries: Sequence[dict[str, Any]],
-    title: str,
-    language: str,
-    paper: str,
-    printed_on: date,
-    audience_label: str,
-) -> dict[str, Any]:
-    pages = [list(entries[at : at + PER_PAGE]) for at in range(0, len(entries), PER_PAGE)]
-    stories = [entry["long_story"] for entry in entries if entry["long_story"]]
+def left_out_words(records: Sequence[Record], printing: Printing) -> str:
+    """How much this audience does not see, in a sentence; empty if nothing."""
     withheld = sum(record.withheld for record in records)
-    left_out = f"{withheld} statements are left out of this copy." if withheld else ""
-    return {
-        "title": isolated(title),
-        "author": "",
-        "subtitle": isolated(_subtitle(records)),
-        "language": language.split("-")[0],
-        "paper": {"letter": "us-letter"}.get(paper, paper),
-        "tall": TALL[paper],
-        "theme": THEME,
-        "audience": isolated(audience_label),
-        "printed": f"Printed {printed_on.isoformat()}",
-        "pages": pages,
-        "stories": stories,
-        "words": {"stories": "Stories"},
-        "indexes": [
-            {"title": "People", "rows": _index({r.number: _names(r) for r in records})},
-            {"title": "Places", "rows": _index({r.number: _places(r) for r in records})},
-        ],
-        "left_out": left_out,
-    }
+    parts = [
+        f"{count} {what}{'s' if count != 1 else ''}"
+        for count, what in ((withheld, "statement"), (printing.left_out, "item"))
+        if count
+    ]
+    verb = "is" if withheld + printing.left_out == 1 else "are"
+    return f"{' and '.join(parts)} {verb} left out of this copy." if parts else ""
 
 
 def _subtitle(records: Sequence[Record]) -> str:
-    boxes = list(dict.fromkeys(record.mark.path[0][1] for record in records if record.mark))
-    kept = f", in box {' and '.join(boxes)}" if len(boxes) < 4 and boxes else ""
-    count = len(records)
-    return f"{count} photograph{'s' if count != 1 else ''}{kept}"
+    boxes = list(dict.fromkeys(label for r in records if r.mark and (label := r.mark.label("box"))))
+    named = f"box{'es' if len(boxes) > 1 else ''} {captions.listed(boxes)}"
+    kept = f", kept in {named}" if 0 < len(boxes) < 5 else ""
+    return f"{len(records)} photograph{'s' if len(records) != 1 else ''}{kept}"
 
 
-def _names(record: Record) -> list[str]:
-    return [one.name for one in record.people]
+def _entry(record: Record, shelf: Shelf, printing: Printing) -> dict[str, Any]:
+    theme = printing.theme
+    said = captions.lines(record, "sheet", replace(printing.style, numbers=needs(record)))
+    more = [captions.sentence(line(record)) for line in (captions.inscription_line, captions.source_line)]
+    people = " ".join(said[part] for part in ("who", "named", "taker") if part in said)
+    number_wide = max(theme.size * 0.4, 3.2)
+    entry = {
+        "number": record.number,
+        "reference": isolated(captions.reference(record)),
+        "title": isolated(captions.title(record, brackets=printing.style.brackets)),
+        "occasion": isolated(said.get("occasion", "")),
+        "people": isolated(people),
+        "place_date": isolated(said.get("where_when", "")),
+        "stories": _short(record, printing),
+        "goes_on": _goes_on(record),
+        "more": isolated(" ".join(part for part in more if part)),
+        "number_wide": number_wide,
+    }
+    room = Room(printing.room(theme.columns), theme.picture_height, number_wide)
+    return {**entry, "breaks": _breaks(entry, printing), **figure(record, shelf, room)}
+
+
+def _breaks(entry: Mapping[str, Any], printing: Printing) -> bool:
+    """Whether a caption is too long to stay on one page with its picture, estimated generously from its letters."""
+    theme = printing.theme
+    letters = sum(map(len, texts(entry)))
+    line = printing.room(theme.columns) / (theme.size * POINT * 0.42)
+    lines = letters / line * (1.6 if len(entry["people"]) > 200 else 1.1) + 6
+    return theme.picture_height + lines * theme.size * POINT * (theme.leading + 0.75) > printing.page[1] * 0.82
+
+
+def _goes_on(record: Record) -> bool:
+    return sum(len(told.words) for told in record.all("story")) > MOST_STORY
+
+
+def _short(record: Record, printing: Printing) -> list[dict[str, str]]:
+    """The stories under the picture: whole if they are short, else how the first begins."""
+    stories = record.all("story")
+    if not _goes_on(record):
+        return [told_words(told, captions.sentence(told.words), printing) for told in stories]
+    words = captions.one_line(stories[0].words)
+    begun = words if len(words) <= BEGINNING else f"{words[:BEGINNING].rsplit(' ', 1)[0]} …"
+    return [told_words(stories[0], captions.sentence(begun), printing)]
+
+
+def _long(record: Record, printing: Printing) -> dict[str, Any]:
+    return {
+        "number": record.number,
+        "title": isolated(captions.title(record, brackets=printing.style.brackets)),
+        "reference": isolated(captions.reference(record)),
+        "stories": [
+            {
+                "paragraphs": paragraphs(told.words),
+                "language": language_of(told.language) or language_of(printing.language) or "en",
+                "by": isolated(told.said_by),
+            }
+            for told in record.all("story")
+        ],
+    }
+
+
+Rows = list[dict[str, Any]]
+
+
+def _people_index(records: Sequence[Record], printing: Printing) -> list[dict[str, Any]]:
+    """Names as they are sorted, then those who are only described (“a dock hand”)."""
+    named = {r.number: [_sorted_name(one, printing) for one in r.people] for r in records}
+    rows = _index(named)
+    known = [row for row in rows if is_name(row["name"])]
+    return _groups([("", known), ("Without a name", [row for row in rows if row not in known])])
+
+
+def _sorted_name(one: Shown, printing: Printing) -> str:
+    return captions.one_line(printing.sort_names.get(one.person, one.name))
+
+
+def is_name(words: str) -> bool:
+    """Whether someone is named, not only described (“a dock hand”)."""
+    first = next((letter for letter in words if letter.isalpha()), "a")
+    return not first.islower() and "?" not in words
 
 
 def _places(record: Record) -> list[str]:
-    return [told.words for told in record.all("place")[:1]]
+    place = captions.place_line(record)
+    return [captions.capital(place)] if place else []
 
 
-def _index(named: Mapping[str, Sequence[str]]) -> list[dict[str, Any]]:
+def _index(named: Mapping[str, Sequence[str]]) -> Rows:
     """Names in folded order with the numbers of the items they stand at; the template finds the pages."""
     found: dict[str, list[str]] = {}
     for number, names in named.items():
@@ -125,70 +174,5 @@ def _index(named: Mapping[str, Sequence[str]]) -> list[dict[str, Any]]:
     return [{"name": isolated(name), "items": items} for name, items in rows]
 
 
-def _entry(
-    record: Record, pictures: Mapping[str, Path], root: Path, paper: str, brackets: bool, findings: list[Finding]
-) -> dict[str, Any]:
-    story = next((told.words for told in record.all("story")), "")
-    short = story if len(story) <= MOST_STORY else f"{story[:MOST_STORY].rsplit(' ', 1)[0]} … (more at the end)"
-    source = captions.source_line(record)
-    more = [captions.sentence(captions.inscription_line(record)), f"Told by {source}." if source else ""]
-    title = captions.title(record, brackets=brackets)
-    reference = captions.reference(record)
-    long_story = {"title": isolated(title), "paragraphs": paragraphs(story), "reference": isolated(reference)}
-    return {
-        "number": record.number,
-        "reference": isolated(reference),
-        "title": isolated(title),
-        "people": isolated(captions.sentence(captions.people_line(record))),
-        "place_date": isolated(" · ".join(p for p in (captions.place_line(record), captions.date_line(record)) if p)),
-        "story": isolated(captions.sentence(short)),
-        "more": isolated(" ".join(part for part in more if part)),
-        "alt": isolated(captions.alt_text(record)),
-        "long_story": long_story if short != story else None,
-        **_picture(record, pictures, root, paper, findings),
-    }
-
-
-def _picture(
-    record: Record, pictures: Mapping[str, Path], root: Path, paper: str, findings: list[Finding]
-) -> dict[str, Any]:
-    scan = next((one for one in record.scans if one.side == "recto"), None)
-    path = pictures.get(picture_key(scan)) if scan is not None else None
-    if scan is None or path is None:
-        findings.append(_finding("sheet.picture", f"The picture of {record.number} cannot be shown."))
-        return {"picture": None, "missing": "This picture cannot be shown.", "numbers": [], "width": 0, "height": 0}
-    shutil.copyfile(path, root / path.name)
-    wide, high = jpeg_size(path)
-    scale = min(WIDE[paper] / wide, TALL[paper] / high)
-    return {
-        "picture": path.name,
-        "width": wide * scale,
-        "height": high * scale,
-        "missing": "",
-        "numbers": [_number(one.area, scan, one.number) for one in record.shown() if one.number and one.area],
-    }
-
-
-def _number(area: tuple[float, ...], scan: ScanFile, number: int) -> dict[str, float]:
-    """Where the number stands: at the chin of a box, just below a point, never on the face."""
-    x, y = (area[0] + area[2] / 2, area[1] + area[3]) if len(area) == 4 else (area[0], area[1] + 0.05)
-    if len(scan.area) == 4:
-        x, y = (x - scan.area[0]) / scan.area[2], (y - scan.area[1]) / scan.area[3]
-    return {"x": min(max(x, 0.03), 0.97), "y": min(max(y, 0.02), 0.93), "number": number}
-
-
-def jpeg_size(path: Path) -> tuple[int, int]:
-    """Width and height in pixels from a JPEG's frame header (T.81 B.2.2)."""
-    data = path.read_bytes()
-    at = 2
-    while at + 9 < len(data):
-        marker, length = data[at + 1], int.from_bytes(data[at + 2 : at + 4], "big")
-        if 0xC0 <= marker <= 0xCF and marker not in (0xC4, 0xC8, 0xCC):
-            high, wide = struct.unpack(">HH", data[at + 5 : at + 9])
-            return wide, high
-        at += 2 + length
-    return 4, 3
-
-
-def _finding(rule: str, message: str) -> Finding:
-    return Finding(rule=rule, severity=Severity.NOTE, message=message, source="printing: common practice, no source")
+def _groups(groups: Sequence[tuple[str, Rows]]) -> list[dict[str, Any]]:
+    return [{"title": title, "rows": rows} for title, rows in groups if rows]

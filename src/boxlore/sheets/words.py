@@ -12,10 +12,15 @@ _LONG = re.compile(r"\S{25,}")
 
 
 def printable(words: str) -> str:
+    """The words made clean for a printed line: a very long one may break."""
+    return _LONG.sub(_breakable, clean(words))
+
+
+def clean(words: str) -> str:
     """The words without control and direction-changing letters, lines folded to single blanks."""
     kept = (" " if one in "\n\t\r" else one for one in words)
     plain = "".join(one for one in kept if unicodedata.category(one) not in ("Cc", "Cs", "Cn") and one not in _BIDI)
-    return _LONG.sub(_breakable, " ".join(plain.split()))
+    return re.sub(" +", " ", plain).strip()
 
 
 def _breakable(match: re.Match[str]) -> str:
@@ -34,3 +39,14 @@ def isolated(words: str) -> str:
 def paragraphs(words: str) -> list[str]:
     """A story's paragraphs, each made safe."""
     return [isolated(part) for part in re.split(r"\n\s*\n|\n", words) if printable(part)]
+
+
+def plain_paragraphs(words: str) -> list[str]:
+    """A story's paragraphs for a page, where the browser minds the direction."""
+    return [plain for part in re.split(r"\n\s*\n|\n", words) if (plain := clean(part))]
+
+
+def language_of(tag: str) -> str:
+    """The language of a BCP 47 tag as two or three small letters (ISO 639), or empty for what is none."""
+    primary = tag.split("-")[0].lower()
+    return primary if re.fullmatch(r"[a-z]{2,3}", primary) else ""

@@ -7,11 +7,13 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 
 from boxlore.core.audience import read_audience
-from boxlore.core.containers import looks_like_number, short_form
+from boxlore.core.containers import looks_like_number
 from boxlore.core.errors import WrongUse
+from boxlore.core.line_codes import read_answers, read_code
 from boxlore.core.statements import (
     KEEPER,
     Kind,
+    Reading,
     Source,
     Statement,
     Subject,
@@ -19,6 +21,7 @@ from boxlore.core.statements import (
     field_of,
     read_source,
 )
+from boxlore.tasks.marks import dated, holders
 from boxlore.tasks.opening import Act, Collection
 from boxlore.tasks.understanding import Understanding, person_reading, year_of
 
@@ -37,20 +40,28 @@ class Telling:
     moment: int | None = None
 
 
-def find_item(collection: Collection, text: str) -> Subject:
-    """The item meant by a number or a mark. Raises WrongUse if there is none, or more than one."""
+def find_items(collection: Collection, text: str) -> list[Subject]:
+    """The items meant by a number, or that a mark means or ever meant: now first. Raises WrongUse if there is none."""
     store = collection.store
     if looks_like_number(text):
         ident = store.item_by_number(text.strip().upper())
         if ident is None:
             raise WrongUse(f"There is no item {text.strip().upper()} here.", "boxlore find shows what there is.")
-        return Subject(Kind.ITEM, ident)
-    found = store.items_by_mark(short_form(text))
+        return [Subject(Kind.ITEM, ident)]
+    found = [one.item for one in holders(collection, text)]
     if not found:
         raise WrongUse(f"Nothing is, or was, kept at {text}.", "Use a number (TRA-0042) or a mark (3/12/4).")
+    return [Subject(Kind.ITEM, item) for item in dict.fromkeys(found)]
+
+
+def find_item(collection: Collection, text: str) -> Subject:
+    """The one item meant by a number or a mark. Raises WrongUse if there is none, or a mark has meant more than one."""
+    found = find_items(collection, text)
     if len(found) > 1:
-        raise WrongUse(f"{len(found)} items are or were kept at {text}.", "Use the number instead.")
-    return Subject(Kind.ITEM, found[0])
+        held = holders(collection, text)
+        said = "; ".join(f"{collection.store.number_of(one.item)} ({dated(one)})" for one in held[:6])
+        raise WrongUse(f"{text} is the mark of {len(found)} items: {said}.", "Use the number instead.")
+    return found[0]
 
 
 class Teller:
@@ -110,21 +121,42 @@ class Teller:
         reads = field_of(statement.field, statement.subject.kind).reads
         if not reads or not statement.words:
             return
-        year = self._year(statement.subject) if reads == "place" else None
+        year = self._year(act, statement.subject) if reads == "place" else None
         understood = self.understanding.read(reads, statement.words, year=year)
         if understood is not None:
             act.readings.append((statement.id, understood.reading))
+            if reads == "date" and understood.reading.usable:
+                self._read_places_again(act, statement.subject)
         elif reads in MAKES:
             made = act.new(MAKES[reads])
             how = {"source": statement.source, "audience": statement.audience, "language": statement.language}
             act.state(made, "name", statement.words, **how)
             act.readings.append((statement.id, person_reading(made)))
 
-    def _year(self, subject: Subject) -> int | None:
-        for statement, reading in self._collection.store.statements(subject):
+    def _told(self, act: Act, subject: Subject) -> list[tuple[Statement, Reading | None]]:
+        """What is told of a thing so far, in this act too."""
+        read = dict(act.readings)
+        now = [(one, read.get(one.id)) for one in act.statements if one.subject == subject]
+        replaced = {one.replaces for one, _ in now}
+        before = self._collection.store.statements(subject)
+        return [*((one, read.get(one.id, reading)) for one, reading in before if one.id not in replaced), *now]
+
+    def _year(self, act: Act, subject: Subject) -> int | None:
+        for statement, reading in self._told(act, subject):
             if statement.field == "date" and reading is not None and reading.usable:
                 return year_of(json.loads(reading.value))
         return None
+
+    def _read_places_again(self, act: Act, subject: Subject) -> None:
+        """A date told after a place: the place is read anew, as it was in that year, unless it is confirmed."""
+        year = self._year(act, subject)
+        for statement, reading in self._told(act, subject):
+            if statement.field != "place" or not statement.words or (reading is not None and reading.confirmed):
+                continue
+            again = self.understanding.read("place", statement.words, year=year)
+            if again is not None and again.reading != reading:
+                act.readings = [(one, other) for one, other in act.readings if one != statement.id]
+                act.readings.append((statement.id, again.reading))
 
 
 @dataclass(frozen=True, slots=True)
@@ -138,7 +170,9 @@ class NotTaken:
 def tell_from(collection: Collection, path: Path, how: Telling, said: Callable[[Statement], None]) -> list[NotTaken]:
     """Many statements from a CSV with the columns item, field, text, by, sure, audience, language.
 
-    Every row that can be taken is taken, in one act; the others come back with their reasons.
+    In place of item and field a column `code` may hold the code of a worksheet's line; a file that ends in .txt is
+    read as answers, one `CODE: words` a line. Every row that can be taken is taken, in one act; the others come back
+    with their reasons.
     """
     teller = Teller(collection)
     act = collection.act(f"told from {path.name}")
@@ -154,13 +188,27 @@ def tell_from(collection: Collection, path: Path, how: Telling, said: Callable[[
 
 def _tell_row(teller: Teller, act: Act, collection: Collection, row: dict[str, str], how: Telling) -> Statement:
     words = row.get("text") or row.get("words") or ""
-    return teller.add(
-        act,
-        find_item(collection, row.get("item", "")),
-        row.get("field", "").strip(),
-        words,
-        how_told(row, how),
-    )
+    told = how_told(row, how)
+    if row.get("code", "").strip():
+        if words.strip() == "?":
+            words, told = "", replace(told, sure=Sure.NOT_KNOWN)
+        subject, field = asked_by(collection, row["code"])
+        return teller.add(act, subject, field, words, told)
+    return teller.add(act, find_item(collection, row.get("item", "")), row.get("field", "").strip(), words, told)
+
+
+def asked_by(collection: Collection, code: str) -> tuple[Subject, str]:
+    """What a worksheet's line asks: the item, or the marker on its front, and the field."""
+    line = read_code(code, collection.settings.prefix)
+    item = find_item(collection, line.number)
+    if not line.marker:
+        return item, line.field
+    for material in collection.store.about_items(ids=(item.id,)):
+        fronts = {scan.id for scan in material.scans if scan.side == "recto"}
+        for marker in material.markers:
+            if marker.number == line.marker and marker.scan in fronts:
+                return Subject(Kind.MARKER, marker.id), line.field
+    raise WrongUse(f"{line.number} has no number {line.marker} on it.", "Look at the worksheet again.")
 
 
 def how_told(row: dict[str, str], how: Telling) -> Telling:
@@ -185,14 +233,18 @@ def read_sure(text: str) -> Sure:
 
 def _rows(path: Path) -> Iterable[tuple[int, dict[str, str]]]:
     try:
+        if path.suffix.lower() == ".txt":
+            for answer in read_answers(path.read_text(encoding="utf-8-sig")):
+                yield answer.at, {"code": answer.code, "text": answer.words}
+            return
         with open(path, encoding="utf-8-sig", newline="") as file:
             reader = csv.DictReader(file)
             missing = {"item", "field"} - set(reader.fieldnames or ())
-            if missing:
+            if missing and "code" not in (reader.fieldnames or ()):
                 raise WrongUse(f"{path.name} has no column {' or '.join(sorted(missing))}.", "See boxlore tell --help.")
             for row in reader:
                 yield reader.line_num, {key: value or "" for key, value in row.items() if key}
     except FileNotFoundError:
         raise WrongUse(f"There is no file {path}.") from None
     except UnicodeDecodeError as error:
-        raise WrongUse(f"{path.name} is not in UTF-8.", "Save it as CSV in UTF-8.") from error
+        raise WrongUse(f"{path.name} is not in UTF-8.", "Save it in UTF-8.") from error

@@ -102,7 +102,7 @@ class Act:
 
 def start(folder: Path, settings: Settings, *, on_day: date | None = None) -> None:
     """Make a new collection in `folder`. Raises WrongUse if one is there already."""
-    if (folder / DATABASE).exists():
+    if has_collection(folder):
         raise WrongUse(f"{folder} already holds a collection.", "Open it, or choose another folder.")
     write_whole(folder / FILE_NAME, as_toml(settings).encode())
     for name in FOLDERS:
@@ -110,12 +110,17 @@ def start(folder: Path, settings: Settings, *, on_day: date | None = None) -> No
     create(folder, clock=Clock(on_day=on_day)).close()
 
 
+def has_collection(folder: Path) -> bool:
+    """Whether there is a collection in the folder."""
+    return (folder / DATABASE).is_file()
+
+
 @contextmanager
 def open_collection(
     folder: Path, *, write: bool = True, fallback_read_only: bool = False, on_day: date | None = None
 ) -> Iterator[Collection]:
     """Open the collection in `folder`. Raises CouldNot if there is none, or if it is written to elsewhere."""
-    if not (folder / DATABASE).is_file():
+    if not has_collection(folder):
         raise CouldNot(
             f"There is no collection in {folder}.",
             "Make one with: boxlore new FOLDER. Or name it with -c FOLDER.",

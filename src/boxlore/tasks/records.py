@@ -16,11 +16,12 @@ from boxlore.tasks.opening import Collection
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Selection:
-    """Which items: all, or those of a box, a folder, a person by name, a search, or by number or mark."""
+    """Which items: all, or those of a box, a folder, a person by name, an event, a search, or by number or mark."""
 
     box: str = ""
     folder: str = ""
     person: str = ""
+    event: str = ""
     words: str = ""
     items: tuple[str, ...] = ()
 
@@ -56,7 +57,9 @@ class Seen:
         """What outputs take: only what may be seen."""
         today = self.collection.clock.today()
         for record in records(self.collection, selection):
-            yield visible(record, self.to, today, self.withheld)
+            seen = visible(record, self.to, today, self.withheld)
+            if _selected(seen, selection):  # a selection tells nothing that its audience may not know
+                yield seen
 
 
 def seen_by(collection: Collection, to: To) -> Seen:
@@ -107,6 +110,8 @@ def _selected(record: Record, selection: Selection) -> bool:
     if selection.box and (mark is None or mark.label("box") != selection.box):
         return False
     if selection.folder and (mark is None or mark.label("folder") != selection.folder):
+        return False
+    if selection.event and fold(selection.event) not in fold(record.words("occasion")):
         return False
     asked = fold(selection.person)
     return not asked or any(asked in fold(one.name) for one in record.people)

@@ -1,23 +1,35 @@
 """Printed outputs: the pictures prepared, the records as the audience may see them, the PDF written whole."""
 
+import os
 import tempfile
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Sequence
+from concurrent.futures import ThreadPoolExecutor
+from contextlib import contextmanager
 from dataclasses import dataclass
+from dataclasses import replace as with_more
 from pathlib import Path
 
 from boxlore.core.audience import To
-from boxlore.core.errors import CouldNot
+from boxlore.core.captions import Style
+from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.findings import Finding
-from boxlore.core.record import Record
+from boxlore.core.record import Record, ScanFile
 from boxlore.disk.pictures import make_jpeg
 from boxlore.disk.writing import write_whole
-from boxlore.sheets.album import make_sheet, picture_key
+from boxlore.sheets.album import make_sheet
+from boxlore.sheets.figure import front_of, picture_key
+from boxlore.sheets.labels import make_labels
+from boxlore.sheets.printing import Printing
+from boxlore.sheets.slips import make_slips
+from boxlore.sheets.theme import THEMES, Theme, read_theme
+from boxlore.sheets.worksheet import HIGH as WORKSHEET_HIGH
+from boxlore.sheets.worksheet import blank_answers, make_worksheet
 from boxlore.tasks.opening import Collection
 from boxlore.tasks.progress import QUIET, Progress
 from boxlore.tasks.records import EVERYTHING, Selection, seen_by
 
-LONGEST = 1100
-"""Pixels on the long side of a printed picture: 300 an inch at 9 cm."""
+PPI = 260
+"""Of a printed picture: no eye tells more at reading distance (common practice, no source), and memory stays flat."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,53 +42,157 @@ class Made:
     findings: tuple[Finding, ...] = ()
 
 
-def sheet(
-    collection: Collection,
-    out: Path,
-    *,
-    to: To = To.FAMILY,
-    selection: Selection = EVERYTHING,
-    paper: str = "",
-    progress: Progress = QUIET,
-) -> Made:
-    """The album caption sheet. Items whose scans may not go to the audience are left out and counted."""
-    seen = list(seen_by(collection, to).records(selection))
-    shown = [record for record in seen if record.scans and not record.closed_scans]
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Order:
+    """What is to be printed and how: for whom, which items, on which paper, in which theme."""
+
+    to: To = To.FAMILY
+    selection: Selection = EVERYTHING
+    paper: str = ""
+    theme: str = ""
+    """The name of a theme, or the path of a theme file."""
+
+
+def theme_of(name: str) -> Theme:
+    """A theme by name, or from a keeper's file; a folder of fonts that it names lies beside it."""
+    if not name or name in THEMES:
+        return THEMES[name or "plain"]
+    path = Path(name)
+    try:
+        theme = read_theme(path.read_text(encoding="utf-8"), path.name)
+    except (FileNotFoundError, IsADirectoryError):
+        raise WrongUse(f"“{name}” is no theme and no file.", f"Use {', '.join(THEMES)} or a .toml file.") from None
+    except UnicodeDecodeError:
+        raise WrongUse(f"{path.name} is not in UTF-8.", "Save it as UTF-8.") from None
+    if not theme.fonts_from:
+        return theme
+    folder = path.parent / theme.fonts_from
+    if not folder.is_dir():
+        raise WrongUse(f"{path.name}: there is no folder {theme.fonts_from} beside it.", "Put the fonts there.")
+    return with_more(theme, fonts_from=str(folder.resolve()))
+
+
+def printing_of(collection: Collection, order: Order) -> Printing:
+    """What all printed outputs of one run share."""
+    settings = collection.settings
+    return Printing(
+        title=settings.title,
+        printed_on=collection.clock.today(),
+        audience=f"for {order.to}",
+        language=settings.language,
+        paper=order.paper or settings.paper,
+        theme=theme_of(order.theme),
+        style=Style(brackets=settings.bracketed_titles),
+        sort_names={ident: one.sort_name for ident, one in collection.people().items()},
+    )
+
+
+def seen_items(collection: Collection, order: Order) -> tuple[list[Record], int]:
+    """The items with a picture that may be shown, and how many of those asked for may not or have none."""
+    seen = list(seen_by(collection, order.to).records(order.selection))
+    shown = [record for record in seen if front_of(record) is not None and not record.closed_scans]
     if not shown:
         raise CouldNot("There is no picture to print.", "Take scans in first, or choose others.")
-    with tempfile.TemporaryDirectory() as folder:
-        pictures = prepare(collection, shown, Path(folder), progress)
-        if progress.stopped():
-            raise CouldNot("Stopped; no sheet was written.")
-        data, findings = make_sheet(
-            shown,
-            pictures,
-            title=collection.settings.title,
-            language=collection.settings.language,
-            paper=paper or collection.settings.paper,
-            printed_on=collection.clock.today(),
-            audience_label=f"for {to}",
-            brackets=collection.settings.bracketed_titles,
-        )
+    return shown, len(seen) - len(shown)
+
+
+PLAIN_ORDER = Order()
+
+
+def sheet(
+    collection: Collection, out: Path, order: Order = PLAIN_ORDER, *, to: To | None = None, progress: Progress = QUIET
+) -> Made:
+    """The album caption sheet. Items whose scans may not go to the audience are left out and counted."""
+    order = with_more(order, to=to) if to is not None else order
+    printing, shown = _begun(collection, order)
+    longest = pixels(printing.room(printing.theme.columns), printing.theme.picture_height)
+    with prepared(collection, shown, longest, progress) as pictures:
+        return _written(out, shown, printing, make_sheet(shown, pictures, printing))
+
+
+def slips(
+    collection: Collection, out: Path, order: Order = PLAIN_ORDER, *, size: str = "4x6", length: str = "slip"
+) -> Made:
+    """Caption slips for copy prints of one size."""
+    printing, shown = _begun(collection, order)
+    return _written(out, shown, printing, make_slips(shown, printing, size, length))
+
+
+def labels(collection: Collection, out: Path, order: Order = PLAIN_ORDER, *, size: str = "a6") -> Made:
+    """Labels for the boxes and folders of these items, scanned or not."""
+    printing = printing_of(collection, order)
+    kept = [record for record in seen_by(collection, order.to).records(order.selection) if record.mark]
+    if not kept:
+        raise CouldNot("None of these items is in a box or folder.", "Say where they are kept first.")
+    return _written(out, kept, printing, make_labels(kept, printing, size, collection.settings.holder))
+
+
+def worksheet(
+    collection: Collection, out: Path, order: Order = PLAIN_ORDER, *, progress: Progress = QUIET
+) -> tuple[Made, Path]:
+    """The narrator's worksheet, and beside it a text file to type the answers into; a filled one is never touched."""
+    printing, shown = _begun(collection, order)
+    prefix = collection.settings.prefix
+    with prepared(collection, shown, pixels(printing.room(), WORKSHEET_HIGH), progress) as pictures:
+        made = _written(out, shown, printing, make_worksheet(shown, pictures, printing, prefix))
+    answers = _free(out.with_name(f"{out.stem}-answers.txt"))
+    write_whole(answers, blank_answers(shown, prefix).encode())
+    return made, answers
+
+
+def _free(path: Path) -> Path:
+    """The path, or the next with a number that nothing lies at."""
+    count = 1
+    free = path
+    while free.exists():
+        count += 1
+        free = path.with_name(f"{path.stem}-{count}{path.suffix}")
+    return free
+
+
+def _begun(collection: Collection, order: Order) -> tuple[Printing, list[Record]]:
+    shown, left_out = seen_items(collection, order)
+    return with_more(printing_of(collection, order), left_out=left_out), shown
+
+
+def _written(out: Path, shown: Sequence[Record], printing: Printing, made: tuple[bytes, list[Finding]]) -> Made:
+    data, findings = made
     write_whole(out, data)
-    return Made(out, len(shown), len(seen) - len(shown), tuple(findings))
+    return Made(out, len(shown), printing.left_out, tuple(findings))
 
 
-def prepare(collection: Collection, shown: Iterable[Record], folder: Path, progress: Progress) -> dict[str, Path]:
-    """A JPEG for each scan that will be printed; a damaged one is left out, and the sheet says so."""
-    scans = [(record.number, scan) for record in shown for scan in record.scans if scan.side == "recto"]
-    progress.begin("Preparing pictures", len(scans))
-    pictures: dict[str, Path] = {}
-    for number, scan in scans:
+def pixels(wide: float, high: float) -> int:
+    """The long side that fills a room of these millimetres at PPI."""
+    return round(max(wide, high) / 25.4 * PPI)
+
+
+@contextmanager
+def prepared(
+    collection: Collection, shown: Iterable[Record], longest: int, progress: Progress
+) -> Iterator[dict[str, Path]]:
+    """A JPEG for each front that will be printed, in a folder that is gone afterwards; a damaged one is left out."""
+    fronts = [(record.number, scan) for record in shown if (scan := front_of(record)) is not None]
+    progress.begin("Preparing pictures", len(fronts))
+    with tempfile.TemporaryDirectory() as folder:
+
+        def prepare(at: int, number: str, scan: ScanFile) -> tuple[str, Path] | None:
+            if progress.stopped():
+                return None
+            try:
+                data = make_jpeg(collection.folder / scan.path, longest, area=scan.area)
+            except CouldNot:
+                return None
+            path = Path(folder) / f"{number}-{at}.jpg"
+            path.write_bytes(data)
+            return picture_key(scan), path
+
+        pictures: dict[str, Path] = {}
+        with ThreadPoolExecutor(os.cpu_count() or 2) as pool:
+            numbers, scans = [one for one, _ in fronts], [one for _, one in fronts]
+            for made in pool.map(prepare, range(len(fronts)), numbers, scans):
+                progress.step()
+                if made is not None:
+                    pictures[made[0]] = made[1]
         if progress.stopped():
-            break
-        try:
-            data = make_jpeg(collection.folder / scan.path, LONGEST, area=scan.area)
-        except CouldNot:
-            data = b""
-        if data:
-            key = picture_key(scan)
-            pictures[key] = folder / f"{number}-{len(pictures)}.jpg"
-            pictures[key].write_bytes(data)
-        progress.step()
-    return pictures
+            raise CouldNot("Stopped; nothing was written.")
+        yield pictures

@@ -12,31 +12,24 @@ from contextlib import nullcontext
 from dataclasses import dataclass, field, replace
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.record import Record, Told
+from boxlore.core.record import Record, ScanFile, Told
 from boxlore.core.rules import look_over
 from boxlore.core.sitting import Stage, Step, move
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Statement, Subject, Sure, fold
 from boxlore.store.strike import StrikeReport, strike
-from boxlore.store.values import Change, Draft, Past, Settlement
+from boxlore.store.values import Draft, Past, Settlement
 from boxlore.tasks.describe import Teller, Telling
+from boxlore.tasks.marking import Markers
 from boxlore.tasks.opening import Act, Collection
 from boxlore.tasks.progress import QUIET, Progress
 from boxlore.tasks.prompts import Prompt
 from boxlore.tasks.records import record_of
 from boxlore.tasks.recovering import recover_drafts
+from boxlore.tasks.steps import Done, Steps
 from boxlore.tasks.strike import finish_pending
 from boxlore.tasks.understanding import Understood, person_reading, year_of
 
 VERSO = Source(Said.INSCRIPTION, "verso")
-
-
-@dataclass(frozen=True, slots=True)
-class Done:
-    """One undoable step: its act, what it was in words, the item to look at."""
-
-    act: str
-    what: str
-    item: str
 
 
 SAME = {"people": ("person",), "day": ("date",), "place": ("place",), "all of these": ("person", "date", "place")}
@@ -63,15 +56,18 @@ class Sitting:
     """Item id → the time it was last shown."""
     _teller: Teller = field(init=False)
     _began: float = field(default_factory=time.monotonic)
-    _done: list[Done] = field(default_factory=list)
-    _undone: list[tuple[Done, str]] = field(default_factory=list)
-    _own_acts: set[str] = field(default_factory=set)
+    _steps: Steps = field(init=False)
     _places: threading.Lock = field(default_factory=threading.Lock)
     _ready: bool = False
     _drafted: set[tuple[str, str, str]] = field(default_factory=set)
+    to_name: list[Subject] = field(default_factory=list)
+    """Markers just set on the item that is out; the next names told are theirs, one by one."""
+    markers: Markers = field(init=False)
 
     def __post_init__(self) -> None:
         self._teller = Teller(self.collection)
+        self._steps = Steps(self.collection)
+        self.markers = Markers(self.collection)
         self.language = self.language or self.collection.settings.language
 
     # the course of it
@@ -96,6 +92,13 @@ class Sitting:
     def take(self, step: Step) -> None:
         """One step on. Raises OutOfTurn."""
         self.stage = move(self.stage, step)
+
+    def start_with(self, narrator: str, interviewer: str = "") -> None:
+        """From now on this narrator tells: a sitting of its own begins, with a time log from nought."""
+        self.narrator, self.interviewer = narrator, interviewer
+        self._began = time.monotonic()
+        self.shown.clear()
+        self._name_the_narrator()
 
     def _name_the_narrator(self) -> None:
         act = self.collection.act("a sitting")
@@ -123,6 +126,7 @@ class Sitting:
     def show(self, item: str) -> None:
         """An item comes out: noted in the time log of a sitting with a narrator."""
         self.shown[item] = self.collection.clock.now()
+        self.to_name.clear()
         if self.id and self.writable and self.stage is Stage.GOING_THROUGH:
             act = self.collection.act("shown")
             words = json.dumps({"item": item, "at": self.moment})
@@ -152,7 +156,8 @@ class Sitting:
 
     def draft(self, item: str, prompt: Prompt, words: str, replaces: str = "") -> None:
         """Keep what is being typed; on the disk when this returns. Empty words forget the draft."""
-        slot = (item, prompt.field, "")
+        subject = self._subject(item, prompt)
+        slot = (subject.id, prompt.field, "")
         if not words.strip():
             if slot in self._drafted:
                 self.collection.store.drop_draft(*slot)
@@ -160,7 +165,7 @@ class Sitting:
             return
         self.collection.store.save_draft(
             Draft(
-                subject=Subject(Kind.ITEM, item),
+                subject=subject,
                 field=prompt.field,
                 words=words,
                 language=self.language,
@@ -172,6 +177,9 @@ class Sitting:
             )
         )
         self._drafted.add(slot)
+        for other in [one for one in self._drafted if one[1] == prompt.field and one != slot]:
+            self.collection.store.drop_draft(*other)  # a marker was touched in mid-word: the words are its own now
+            self._drafted.discard(other)
 
     def keep(self, record: Record, prompt: Prompt, words: str, *, person: str = "") -> bool:
         """The prompt is left: its words become one statement, if they say anything new. `person`: chosen by id.
@@ -186,18 +194,34 @@ class Sitting:
             return False
         parts = [part.strip() for part in words.split(";")] if prompt.gathers else [words.strip()]
         act = self.collection.act(f"{prompt.field}: {words.strip()[:40]}")
+        subject = self._subject(record.id, prompt)
         for part in filter(None, parts):
             self._add(act, record, prompt, part, own, person)
-        act.clears.append((record.id, prompt.field, ""))
+        slots = {slot for slot in self._drafted if slot[1] == prompt.field} | {(subject.id, prompt.field, "")}
+        act.clears += sorted(slots)
         self._finish(act, record.id)
-        self._drafted.discard((record.id, prompt.field, ""))
+        self._drafted -= slots
         return True
+
+    def _subject(self, item: str, prompt: Prompt) -> Subject:
+        """What typing into a prompt is about: the item, or the marker whose name is awaited."""
+        return self.to_name[0] if prompt.field == "person" and self.to_name else Subject(Kind.ITEM, item)
+
+    def mark(self, record: Record, scan: ScanFile, x: float, y: float) -> Subject:
+        """A marker where the picture was touched (0..1 of the picture looked at); the next name told is its own."""
+        act = self.collection.act("a marker")
+        marker = self.markers.add(act, scan, x, y)
+        self._finish(act, record.id)
+        self.to_name.append(marker)
+        return marker
 
     def _add(self, act: Act, record: Record, prompt: Prompt, words: str, own: Told | None, person: str) -> None:
         how = self._how(prompt)
         if own is not None:
             how = replace(how, sure=own.sure, audience=own.audience)
-        subject = Subject(Kind.ITEM, record.id)
+        subject = self._subject(record.id, prompt)
+        if subject.kind is Kind.MARKER:
+            self.to_name.pop(0)
         with self._places if prompt.reads == "place" else nullcontext():
             told = self._teller.add(act, subject, prompt.field, words, how, replaces=own.statement if own else "")
         if person:
@@ -220,12 +244,12 @@ class Sitting:
             ),
             "",
         )
-        if act not in self._own_acts:
+        if not self._steps.made(act):
             raise WrongUse(
                 "These words were kept in an earlier sitting, so emptying does not take them away.",
                 "Write over them to correct them, or strike them under “Who says so”.",
             )
-        self._withdraw(Done(act, f"{prompt.field} emptied", record.id), undoes=False)
+        self._steps.withdraw(Done(act, f"{prompt.field} emptied", record.id), undoes=False)
         return True
 
     def not_known(self, record: Record, prompt: Prompt) -> None:
@@ -302,8 +326,8 @@ class Sitting:
             weighed=tuple(row.statement for row in told),
             chosen=chosen,
         )
-        self._write(act, f"{name}: settled ({outcome})", settlements=(one,))
-        self._remember(Done(act, f"{name} settled", record.id))
+        self._steps.write(act, f"{name}: settled ({outcome})", settlements=(one,))
+        self._steps.remember(Done(act, f"{name} settled", record.id))
 
     def history(self, item: str, name: str) -> list[Past]:
         """Everything ever said of one field of an item."""
@@ -326,51 +350,16 @@ class Sitting:
 
     def undo(self) -> Done | None:
         """Take back the last step of this sitting; None if there is none."""
-        if not self._done:
-            return None
-        done = self._done.pop()
-        self._withdraw(done)
-        return done
+        self.to_name.clear()
+        return self._steps.undo()
 
     def redo(self) -> Done | None:
         """Do again what was just taken back; None if nothing was."""
-        if not self._undone:
-            return None
-        done, undoing = self._undone.pop()
-        self._write(self.collection.clock.new_id(), f"again: {done.what}", withdraws=(undoing,))
-        self._done.append(done)
-        return done
-
-    def _withdraw(self, done: Done, *, undoes: bool = True) -> None:
-        act = self.collection.clock.new_id()
-        self._write(act, f"taken back: {done.what}", withdraws=(done.act,))
-        if undoes:
-            self._undone.append((done, act))
-        else:
-            self._remember(Done(act, done.what, done.item))
-
-    def _write(
-        self, act: str, what: str, *, withdraws: tuple[str, ...] = (), settlements: tuple[Settlement, ...] = ()
-    ) -> None:
-        self.collection.store.write(
-            Change(
-                act=act,
-                what=what,
-                by=self.collection.by,
-                recorded_at=self.collection.clock.now(),
-                withdraws=withdraws,
-                settlements=settlements,
-            )
-        )
+        self.to_name.clear()
+        return self._steps.redo()
 
     def _finish(self, act: Act, item: str) -> None:
-        act.done()
-        self._own_acts.add(act.id)
-        self._remember(Done(act.id, act.what, item))
-
-    def _remember(self, done: Done) -> None:
-        self._done.append(done)
-        self._undone.clear()
+        self._steps.finish(act, item)
 
     # looking
 

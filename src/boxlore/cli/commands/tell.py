@@ -15,7 +15,12 @@ from boxlore.tasks.recovering import open_for_writing
 @click.argument("item", required=False)
 @click.argument("field", required=False)
 @click.argument("text", required=False)
-@click.option("--from", "table", type=click.Path(path_type=Path, dir_okay=False), help="A CSV of statements.")
+@click.option(
+    "--from",
+    "table",
+    type=click.Path(path_type=Path, dir_okay=False),
+    help="A CSV of statements, or a worksheet's answers.",
+)
 @click.option("--by", default="", help="Who says so: narrator:NAME, inscription:verso, document:WHAT, keeper.")
 @click.option("--sure", default="sure", show_default=True, help="sure, likely, guess or not-known.")
 @click.option("--audience", default="", help="keeper, family, archive:YYYY-MM-DD or anyone.")
@@ -37,7 +42,9 @@ def tell(
     """Keep one statement: TEXT about FIELD of ITEM (a number or a mark).
 
     With --from, a CSV with the columns item, field, text, by, sure, audience, language: every row that can be
-    taken is taken, the others are named with their line.
+    taken is taken, the others are named with their line. A filled worksheet comes back by its codes: a column code
+    in place of item and field, or a .txt file with one answer a line, such as A42-W3-B: Anna. A question mark alone
+    means asked, not known.
     """
     how = Telling(source=read_source(by) if by else KEEPER, sure=read_sure(sure), audience=audience, language=language)
 

@@ -10,7 +10,7 @@ from textual.timer import Timer
 
 from boxlore.core.containers import number_text
 from boxlore.core.errors import WrongUse
-from boxlore.tasks.describe import find_item
+from boxlore.tasks.describe import find_items
 from boxlore.tasks.listing import Listing, Row, filtered, nearest
 from boxlore.tasks.opening import Collection
 from boxlore.tui.keys import ROW_KEYS, bindings
@@ -118,7 +118,7 @@ class FindScreen(Screen[None]):
     def _hits(self, wanted: str) -> list[tuple[str, str]]:
         named: list[tuple[str, str]] = []
         with suppress(WrongUse):  # neither a number nor a mark: words to search for
-            named = [(find_item(self._collection, self._full(wanted)).id, "")]
+            named = [(one.id, "") for one in find_items(self._collection, self._full(wanted))]
         return named + [(hit.item, hit.words) for hit in self._collection.store.search(wanted, MOST) if hit.item]
 
     def _full(self, wanted: str) -> str:

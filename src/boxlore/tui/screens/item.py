@@ -7,9 +7,10 @@ the words from the prompt's value, and sets the focus at once; so no word lands 
 from boxlore.core.errors import BoxloreError
 from boxlore.core.record import Told
 from boxlore.core.statements import Sure
-from boxlore.tasks.sitting import AUDIENCES, COME_BACK, SAME, SURENESSES, Done
+from boxlore.tasks.sitting import AUDIENCES, COME_BACK, SAME, SURENESSES
+from boxlore.tasks.steps import Done
 from boxlore.tui.keys import ITEM_KEYS, bindings
-from boxlore.tui.screens.card import Blank, Choice, Choices, Form
+from boxlore.tui.screens.card import Blank, Choice, Choices, Form, Notice
 from boxlore.tui.screens.find import FindScreen
 from boxlore.tui.screens.guide import GuideScreen
 from boxlore.tui.screens.item_view import ItemView
@@ -255,7 +256,29 @@ class ItemScreen(ItemView):
 
     async def action_picture(self) -> None:
         await self.block.words.drained()
-        await self.app.push_screen(LargeScreen(self.record, self.glimpses, self.pins))
+        if self.showing.is_covered(self.record.id):
+            self.showing.uncover()
+            self.show_picture()
+            self.say(f"Care: {self.record.words('care')}  F2 again shows the picture large.")
+            return
+        await self.app.push_screen(LargeScreen(self))
+
+    async def action_viewing(self) -> None:
+        """The address of the teller's page, and its code for a camera."""
+        showing = self.showing
+        if not showing.address:
+            self.say("There is no page: it was started with --no-viewing, or from the list of collections.")
+            return
+        many = f"{showing.lookers} looking now" if showing.lookers else "nobody is looking yet"
+        await self.app.push_screen(
+            Notice(
+                "Page for the teller",
+                (showing.code, "#ffffff on #000000"),
+                f"\n{showing.address}\n{many}. Anyone on this network could read along: it is not encrypted."
+                if not showing.address.startswith("http://127.")
+                else f"\n{showing.address}\n{many}. Open it in a browser on this machine; nothing leaves it.",
+            )
+        )
 
     async def action_find(self) -> None:
         if await self.settled():

@@ -26,6 +26,7 @@ class Host(Protocol):
 
 
 HERE = (
+    ("viewing", "Page for the teller", "its address and code"),
     ("guide", "Guide", "F1"),
     ("picture", "Large picture", "F2  front and back"),
     ("find", "List and find", "F3"),

@@ -1,0 +1,39 @@
+"""`boxlore labels`: labels for boxes and folders, with what is in them."""
+
+from datetime import date
+from pathlib import Path
+
+import click
+
+from boxlore.cli import options, talk
+from boxlore.core.audience import To
+from boxlore.tasks.opening import open_collection
+from boxlore.tasks.sheets import Order
+from boxlore.tasks.sheets import labels as make
+
+
+@click.command()
+@click.argument("out", type=click.Path(path_type=Path, dir_okay=False))
+@click.option("--size", type=click.Choice(["a6", "a7", "3x5"]), default="a6", show_default=True, help="The label.")
+@options.printing
+@click.pass_context
+def labels(
+    ctx: click.Context,
+    /,
+    out: Path,
+    size: str,
+    to: str,
+    paper: str | None,
+    theme: str,
+    on_day: date | None,
+    **chosen: object,
+) -> None:
+    """Write labels for boxes and folders, with what is in them, to OUT (a .pdf).
+
+    Plain paper with crop marks: A6, A7, or cards of 3 by 5 inches.
+    """
+    order = Order(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme)
+    with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
+        made = make(collection, out, order, size=size)
+    talk.say(f"Labels for {made.items} items in {made.path}, for {to}. They go on enclosures, never on originals.")
+    ctx.exit(talk.findings(made.findings))

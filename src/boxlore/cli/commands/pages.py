@@ -1,0 +1,34 @@
+"""`boxlore pages`: the family's web pages, a folder of plain HTML."""
+
+from datetime import date
+from pathlib import Path
+
+import click
+
+from boxlore.cli import options, talk
+from boxlore.core.audience import To
+from boxlore.tasks.opening import open_collection
+from boxlore.tasks.pages import pages as make
+from boxlore.tasks.sheets import Order
+
+
+@click.command()
+@click.argument("out", type=click.Path(path_type=Path, file_okay=False))
+@options.audience("outside")
+@options.selection
+@click.option(
+    "--theme", default="", metavar="THEME", help="plain, large-print, or your own theme file (.toml): colours."
+)
+@options.on_day
+@click.pass_context
+def pages(ctx: click.Context, /, out: Path, to: str, theme: str, on_day: date | None, **chosen: object) -> None:
+    """Write the family's web pages to the folder OUT; open its index.html in any browser.
+
+    They need no network and no script, and can be copied to a stick. With --for family they hold what only the
+    family may see: do not put those on the web.
+    """
+    order = Order(to=To(to), selection=options.selected(chosen), theme=theme)
+    with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
+        made = make(collection, out, order, progress=bar)
+    talk.say(f"{made.items} photographs in {made.path / 'index.html'}, for {to}; {made.left_out} items left out.")
+    ctx.exit(talk.findings(made.findings))

@@ -1,0 +1,55 @@
+"""`boxlore slips`: caption slips to cut and mount under copy prints."""
+
+from datetime import date
+from pathlib import Path
+
+import click
+
+from boxlore.cli import options, talk
+from boxlore.core.audience import To
+from boxlore.tasks.opening import open_collection
+from boxlore.tasks.sheets import Order
+from boxlore.tasks.sheets import slips as make
+
+
+@click.command()
+@click.argument("out", type=click.Path(path_type=Path, dir_okay=False))
+@click.option(
+    "--print",
+    "size",
+    type=click.Choice(["4x6", "5x7", "8x10", "10x15", "13x18"]),
+    default="4x6",
+    show_default=True,
+    help="The copy prints.",
+)
+@click.option(
+    "--length",
+    type=click.Choice(["slip", "sheet", "full"]),
+    default="slip",
+    show_default=True,
+    help="How much they say.",
+)
+@options.printing
+@click.pass_context
+def slips(
+    ctx: click.Context,
+    /,
+    out: Path,
+    size: str,
+    length: str,
+    to: str,
+    paper: str | None,
+    theme: str,
+    on_day: date | None,
+    **chosen: object,
+) -> None:
+    """Write caption slips, to cut and mount under copy prints, to OUT (a .pdf).
+
+    A slip is as wide as its copy print lies or stands. The print size is in inches (4x6, 5x7, 8x10) or in
+    centimetres (10x15, 13x18).
+    """
+    order = Order(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme)
+    with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
+        made = make(collection, out, order, size=size, length=length)
+    talk.say(f"{made.items} slips in {made.path}, for {to}. Mount them under copy prints, never on originals.")
+    ctx.exit(talk.findings(made.findings))

@@ -1,0 +1,30 @@
+"""`boxlore worksheet`: a large picture with lines to write on, for a relative who uses no computer."""
+
+from datetime import date
+from pathlib import Path
+
+import click
+
+from boxlore.cli import options, talk
+from boxlore.core.audience import To
+from boxlore.tasks.opening import open_collection
+from boxlore.tasks.sheets import Order
+from boxlore.tasks.sheets import worksheet as make
+
+
+@click.command()
+@click.argument("out", type=click.Path(path_type=Path, dir_okay=False))
+@options.printing
+@click.pass_context
+def worksheet(
+    ctx: click.Context, /, out: Path, to: str, paper: str | None, theme: str, on_day: date | None, **chosen: object
+) -> None:
+    """Write the narrator's worksheet to OUT (a .pdf): large pictures, ruled lines, a short code at each.
+
+    Beside it goes a text file with every code, to type the answers into; boxlore tell --from takes it in.
+    """
+    order = Order(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme)
+    with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
+        made, answers = make(collection, out, order, progress=bar)
+    talk.say(f"{made.items} photographs in {made.path}, for {to}. Type the answers into {answers}.")
+    ctx.exit(talk.findings(made.findings))

@@ -1,0 +1,48 @@
+"""What stands beside a print: paper, ink, pencil, and what never to write on, each with its source."""
+
+PRINTING = (
+    (
+        "Print on permanent paper (ISO 9706: pH 7.5 to 10, an alkali reserve of at least 20 g of calcium carbonate "
+        "to the kilogram) with pigment ink.",
+        "ISO 9706",
+    ),
+    (
+        "Ask for paper and enclosures that pass the Photographic Activity Test (ISO 18916). The word “archival” alone "
+        "promises nothing.",
+        "ISO 18916",
+    ),
+)
+
+MARKING = (
+    (
+        "Write on the enclosure, not on the photograph. If a print must be marked: a soft pencil, lightly, on the back "
+        "along the edge, on a clean hard surface.",
+        "US National Archives, captioning photographs; the Library of Congress prefers no mark at all",
+    ),
+    (
+        "Resin-coated paper does not take pencil: use a film-marking pen and let it dry. Never ball-point, never felt "
+        "tip, never a sticking label, never paste or tape on an original.",
+        "US National Archives, captioning photographs; adhesives: common practice, no source",
+    ),
+)
+
+MOUNTING = (
+    (
+        "Mount a slip under a copy print, never on an original; use photo corners or a window mat, not glue on the "
+        "picture.",
+        "common practice, no source",
+    ),
+)
+
+ADVICE = {
+    "album": (*PRINTING, *MARKING),
+    "slips": (*MOUNTING, *PRINTING, *MARKING),
+    "labels": (*PRINTING, *MARKING),
+    "worksheet": MARKING,
+    "pages": MARKING,
+}
+
+
+def advice_for(output: str) -> list[dict[str, str]]:
+    """The advice for an output, as templates take it."""
+    return [{"words": words, "source": source} for words, source in ADVICE[output]]

@@ -1,0 +1,92 @@
+"""Caption slips: to cut and mount under a copy print, as wide as the print is, with crop marks.
+
+A slip is as wide as the long side of a lying picture, as the short side of a standing one. The widths are those of
+the common copy prints, in inches and in centimetres; the widest need the page laid on its side.
+"""
+
+import tempfile
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from pathlib import Path
+from typing import Any
+
+from boxlore.core import captions
+from boxlore.core.errors import WrongUse
+from boxlore.core.findings import Finding
+from boxlore.core.record import Record
+from boxlore.sheets.album import left_out_words
+from boxlore.sheets.figure import front_of
+from boxlore.sheets.printing import Printing, shared
+from boxlore.sheets.setting import made_pdf
+from boxlore.sheets.words import isolated
+
+INCH = 25.4
+PRINTS = {
+    "4x6": (4 * INCH, 6 * INCH),
+    "5x7": (5 * INCH, 7 * INCH),
+    "8x10": (8 * INCH, 10 * INCH),
+    "10x15": (100.0, 150.0),
+    "13x18": (130.0, 180.0),
+}
+"""Copy prints: short and long side in millimetres."""
+
+LYING_FROM = 165.0
+"""A slip wider than this is set on a page laid on its side, where its crop marks have room."""
+
+BESIDE = 14.0
+"""Between two slips side by side: room for the crop marks of both."""
+
+
+def make_slips(
+    records: Sequence[Record], printing: Printing, size: str = "4x6", length: str = "slip"
+) -> tuple[bytes, list[Finding]]:
+    """The slips as a PDF: one group of pages for each width."""
+    if size not in PRINTS:
+        raise WrongUse(f"“{size}” is no size of a copy print.", f"Use one of {', '.join(PRINTS)}.")
+    by_width: dict[float, list[dict[str, Any]]] = {}
+    for record in records:
+        by_width.setdefault(slip_width(record, size), []).append(_slip(record, printing, length))
+    data = {
+        **shared(printing, "slips"),
+        "heading": f"Caption slips for {size.replace('x', ' × ')} {_unit(size)} prints",
+        "groups": [_group(width, slips, printing) for width, slips in sorted(by_width.items())],
+        "left_out": left_out_words(records, printing),
+        "words": {"advice": "Printing and mounting these slips"},
+    }
+    with tempfile.TemporaryDirectory() as folder:
+        return made_pdf("slips.typ", data, printing.theme, Path(folder), printing.printed_on)
+
+
+def _unit(size: str) -> str:
+    return "in" if PRINTS[size][0] % INCH == 0 else "cm"
+
+
+def slip_width(record: Record, size: str) -> float:
+    """As wide as the copy print lies or stands, in millimetres."""
+    short, long = PRINTS[size]
+    scan = front_of(record)
+    if scan is None:
+        return long
+    wide, high = float(scan.width), float(scan.height)
+    if len(scan.area) == 4:
+        wide, high = wide * scan.area[2], high * scan.area[3]
+    return short if high > wide else long
+
+
+def _group(width: float, slips: Sequence[Mapping[str, Any]], printing: Printing) -> dict[str, Any]:
+    wide, high = printing.page
+    lying = width > LYING_FROM
+    room = (high if lying else wide) - 2 * printing.theme.margin_side
+    columns = max(int((room + BESIDE) // (width + BESIDE)), 1)
+    rows = [list(slips[at : at + columns]) for at in range(0, len(slips), columns)]
+    return {"width": width, "lying": lying, "beside": BESIDE, "rows": rows, "name": f"{width:.0f} mm wide"}
+
+
+def _slip(record: Record, printing: Printing, length: str) -> dict[str, Any]:
+    style = replace(printing.style, numbers=False)
+    return {
+        "number": record.number,
+        "reference": isolated(captions.reference(record)),
+        "title": isolated(captions.title(record, brackets=style.brackets)),
+        "lines": [isolated(line) for line in captions.lines(record, length, style).values()],
+    }

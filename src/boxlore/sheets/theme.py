@@ -1,0 +1,126 @@
+"""The look of what is printed: fonts, sizes, colours and margins, in a TOML file that the keeper may restyle.
+
+A theme is data and nothing else: no file, no markup and no address in it is ever followed, but for the folder of
+fonts it names. Large print follows the guidelines of the Council of Citizens with Low Vision International (from
+memory): 18 points and more, open lines, a plain face, left-aligned. Contrast is that of WCAG 2.2, 1.4.3: 4.5 to 1
+and more.
+"""
+
+import re
+import tomllib
+from dataclasses import dataclass, fields
+
+from boxlore.core.errors import WrongUse
+
+SERIF, SANS = "Libertinus Serif", "Noto Sans"
+FALLBACK = (
+    SERIF, "New Computer Modern", SANS, "Noto Sans Hebrew", "Noto Sans Arabic", "Noto Sans Armenian",
+    "Noto Sans Georgian", "Noto Sans Thai",
+)  # fmt: skip
+"""Tried for a letter that the theme's own fonts lack."""
+
+LEAST_CONTRAST = 4.5
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Theme:
+    """How a printed output looks. Sizes in points, margins and heights in millimetres, colours as #rrggbb."""
+
+    fonts: tuple[str, ...] = (SERIF,)
+    fonts_from: str = ""
+    size: float = 9.0
+    leading: float = 0.55
+    ink: str = "#2b2420"
+    soft: str = "#6a5d54"
+    line: str = "#cdbfae"
+    paper: str = "#f4eee4"
+    margin_side: float = 15.0
+    margin_top: float = 17.0
+    margin_bottom: float = 16.0
+    columns: int = 2
+    picture_height: float = 44.0
+
+
+LARGE_PRINT = Theme(
+    fonts=(SANS,), size=18.0, leading=0.75, ink="#000000", soft="#333333", line="#777777", paper="#ffffff",
+    columns=1, picture_height=110.0,
+)  # fmt: skip
+
+THEMES = {"plain": Theme(), "large-print": LARGE_PRINT}
+
+_RANGES = {
+    "size": (6.0, 40.0),
+    "leading": (0.3, 2.0),
+    "margin_side": (8.0, 60.0),
+    "margin_top": (12.0, 60.0),
+    "margin_bottom": (12.0, 60.0),
+    "columns": (1, 3),
+    "picture_height": (25.0, 180.0),
+}
+_COLOUR = re.compile(r"#[0-9a-fA-F]{6}\Z")
+
+
+def read_theme(text: str, name: str = "the theme") -> Theme:
+    """A theme from TOML; what it leaves out is as in the plain theme, or in the one that its `like` names.
+
+    Raises WrongUse, naming the line at fault and what may stand there.
+    """
+    try:
+        told = tomllib.loads(text)
+    except tomllib.TOMLDecodeError as error:
+        raise WrongUse(f"{name} cannot be read: {error}.", "Mend that line.") from error
+    like = told.pop("like", "plain")
+    if like not in THEMES:
+        raise WrongUse(f"{name} is like “{like}”, which is no theme.", f"There are: {', '.join(THEMES)}.")
+    known = {field.name for field in fields(Theme)}
+    if unknown := sorted(set(told) - known):
+        raise WrongUse(f"{name} has “{unknown[0]}”, which no theme has.", f"Known: {', '.join(sorted(known))}.")
+    base = {field.name: getattr(THEMES[like], field.name) for field in fields(Theme)}
+    values = {key: _value(key, value, name) for key, value in told.items()}
+    theme = Theme(**(base | values))
+    _readable(theme, name)
+    return theme
+
+
+def _value(key: str, value: object, name: str) -> object:
+    if key == "fonts":
+        if isinstance(value, list) and value and all(isinstance(one, str) for one in value):
+            return tuple(value)
+        raise WrongUse(f"{name}: fonts must be a list of names.", 'Such as fonts = ["Libertinus Serif"].')
+    if key == "fonts_from":
+        if isinstance(value, str):
+            return value
+        raise WrongUse(f"{name}: fonts_from must be a folder's name in quotes.")
+    if key in _RANGES:
+        low, high = _RANGES[key]
+        whole = key != "columns" or isinstance(value, int)
+        if isinstance(value, int | float) and not isinstance(value, bool) and low <= value <= high and whole:
+            return value
+        raise WrongUse(f"{name}: {key} is {value!r}.", f"It may be from {low:g} to {high:g}.")
+    if isinstance(value, str) and _COLOUR.match(value):
+        return value
+    raise WrongUse(f"{name}: {key} is {value!r}.", "A colour is written #rrggbb, such as #2b2420.")
+
+
+def _readable(theme: Theme, name: str) -> None:
+    for key in ("ink", "soft"):
+        for ground in ("#ffffff", theme.paper):
+            found = contrast(getattr(theme, key), ground)
+            if found < LEAST_CONTRAST:
+                raise WrongUse(
+                    f"{name}: {key} on {ground} has a contrast of {found:.1f} to 1.",
+                    f"Choose a darker {key} or a lighter paper: {LEAST_CONTRAST} to 1 and more can be read by most.",
+                )
+
+
+def contrast(one: str, other: str) -> float:
+    """How far two colours (#rrggbb) stand apart, 1 to 21 (WCAG 2.2, “contrast ratio”)."""
+    light, dark = sorted((_luminance(one), _luminance(other)), reverse=True)
+    return (light + 0.05) / (dark + 0.05)
+
+
+def _luminance(colour: str) -> float:
+    """WCAG 2.2, “relative luminance”."""
+    parts = [int(colour[at : at + 2], 16) / 255 for at in (1, 3, 5)]
+    red, green, blue = (part / 12.92 if part <= 0.04045 else ((part + 0.055) / 1.055) ** 2.4 for part in parts)
+    return 0.2126 * red + 0.7152 * green + 0.0722 * blue

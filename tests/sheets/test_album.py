@@ -1,0 +1,158 @@
+"""The album sheet, read back with pikepdf and pdftotext.
+
+PDF/A-2 level A: ISO 19005-2, 6.7 (tagging); PDF/UA-1: ISO 14289-1, 7.3 (graphics), 7.4 (headings).
+"""
+
+import io
+from dataclasses import replace
+from itertools import pairwise
+from pathlib import Path
+
+import pikepdf
+import pytest
+
+from boxlore.core import captions
+from boxlore.core.captions import Style
+from boxlore.core.record import Record
+from boxlore.sheets.album import left_out_words, make_sheet
+from boxlore.sheets.printing import Printing
+from boxlore.sheets.theme import LARGE_PRINT
+
+
+@pytest.fixture(scope="module")
+def made(hard: list[Record], pictures: dict[str, Path], tmp_path_factory: pytest.TempPathFactory):  # type: ignore[no-untyped-def]
+    from datetime import date  # noqa: PLC0415  # the module's only use
+
+    data, findings = make_sheet(hard, pictures, Printing(title="Tamm and Rourke", printed_on=date(2026, 11, 25)))
+    path = tmp_path_factory.mktemp("album") / "album.pdf"
+    path.write_bytes(data)
+    return path, findings
+
+
+def structure(node):  # type: ignore[no-untyped-def]
+    kids = node.get("/K")
+    for kid in kids if isinstance(kids, pikepdf.Array) else [kids]:
+        if isinstance(kid, pikepdf.Dictionary):
+            yield kid
+            yield from structure(kid)
+
+
+def test_pdf_a_and_ua(made) -> None:  # type: ignore[no-untyped-def]
+    with pikepdf.open(made[0]) as pdf:
+        assert pdf.Root.MarkInfo.Marked
+        assert str(pdf.Root.Lang) == "en"
+        assert "/OutputIntents" in pdf.Root and pdf.Root.ViewerPreferences.DisplayDocTitle
+        with pdf.open_metadata() as meta:
+            assert (meta["pdfaid:part"], meta["pdfaid:conformance"], meta["pdfuaid:part"]) == ("2", "A", "1")
+            assert meta["dc:title"] == "Tamm and Rourke"
+        assert "/Encrypt" not in pdf.trailer
+        for page in pdf.pages:
+            for font in (page.get("/Resources", {}).get("/Font") or {}).values():
+                inner = font.get("/DescendantFonts", [font])[0]
+                assert any(key in inner.FontDescriptor for key in ("/FontFile", "/FontFile2", "/FontFile3"))
+
+
+def test_every_picture_is_a_figure_with_the_composed_alt_text(made, hard: list[Record]) -> None:  # type: ignore[no-untyped-def]
+    with pikepdf.open(made[0]) as pdf:
+        alts = [str(one.Alt) for one in structure(pdf.Root.StructTreeRoot) if one.get("/S") == "/Figure"]
+    assert [plain(one) for one in alts] == [plain(captions.alt_text(one)) for one in hard[:-1]]
+
+
+def test_headings_skip_no_level_and_bookmarks_name_each_item(made, hard: list[Record]) -> None:  # type: ignore[no-untyped-def]
+    with pikepdf.open(made[0]) as pdf:
+        tags = [str(one.get("/S", "")) for one in structure(pdf.Root.StructTreeRoot)]
+        outline = pdf.open_outline().root
+        titles = [one.title for one in outline]
+        items = [one.title for one in outline[0].children]
+    levels = [int(tag[2:]) for tag in tags if tag[:2] == "/H" and tag[2:].isdigit()]
+    assert levels[0] == 1
+    assert all(after - before <= 1 for before, after in pairwise(levels))
+    assert titles == ["Tamm and Rourke", "Stories", "People", "Places"]
+    assert items == [captions.reference(one) for one in hard]
+
+
+def test_told_languages_are_tagged(made) -> None:  # type: ignore[no-untyped-def]
+    with pikepdf.open(made[0]) as pdf:
+        tagged = {str(one.Lang) for one in structure(pdf.Root.StructTreeRoot) if "/Lang" in one}
+        inside = b"".join(page.Contents.read_bytes() for page in pdf.pages)
+    assert {"ru", "mi"} <= tagged | {tag for tag in ("ru", "mi") if f"/Lang({tag})".encode() in inside}
+
+
+def plain(words: str) -> str:
+    for letter in "\u2068\u2069\u200b\u202a\u202b\u202c\u202e\x07":
+        words = words.replace(letter, "")
+    return " ".join(words.replace("\u00a0", " ").replace("\U00013000", "□").split())
+
+
+def test_the_text_is_the_captions_page_by_page(made, hard: list[Record], text_of) -> None:  # type: ignore[no-untyped-def]
+    pages = text_of(made[0])
+    assert all("Printed 25 November 2026" in page for page in pages)
+    for one in hard:
+        reference = captions.reference(one)
+        page = next(page for page in pages if reference in page)
+        numbered = len(one.shown()) > 1
+        said = captions.lines(one, "sheet", Style(numbers=numbered))
+        if one.number == "TRA-0003":
+            continue  # pdftotext orders words from right to left by what stands on the page: see the next test
+        for words in (captions.title(one), *said.values()):
+            assert plain(words).replace(" ", "") in page.replace(" ", ""), words
+
+
+def test_hebrew_is_there_in_reading_order(made, text_of) -> None:  # type: ignore[no-untyped-def]
+    text = " ".join(text_of(made[0]))
+    for word in ("בית", "הספר", "בתל", "אביב", "לאה", "תמם"):
+        assert word in text
+
+
+def test_a_long_story_flows_on_and_says_where(made, hard: list[Record], text_of) -> None:  # type: ignore[no-untyped-def]
+    pages = text_of(made[0])
+    page = next(page for page in pages if captions.reference(hard[1]) in page)
+    number = int(page.split("The story is on page ")[1].split(".")[0])
+    assert "Stories" in pages[number - 1] and "Word1 of the long story" in pages[number - 1]
+    whole = " ".join(pages[number - 1 :])
+    assert all(f"Word{at} of" in whole for at in range(1, 181))
+    assert len(hard[1].words("story").split()) >= 1800
+
+
+def test_indexes_give_the_pages(made, hard: list[Record], text_of) -> None:  # type: ignore[no-untyped-def]
+    pages = text_of(made[0])
+    people = next(page for page in pages if page.startswith("Tamm and Rourke People") or " People Back" in page)
+    at = next(number for number, page in enumerate(pages, 1) if captions.reference(hard[0]) in page)
+    assert f"Back 0 {at} Back 1 {at}" in people
+    places = next(page for page in pages if "Reval (now Tallinn, Estonia)" in page and "Places" in page)
+    assert f"Reval (now Tallinn, Estonia) {at}" in places
+
+
+def test_what_cannot_be_printed_is_named(made, text_of) -> None:  # type: ignore[no-untyped-def]
+    path, findings = made
+    messages = [one.message for one in findings]
+    assert messages[0] == "The picture of TRA-0009 cannot be shown."
+    assert "U+13000" in messages[1] and len(messages) == 2
+    assert "that nobody has: □" in " ".join(text_of(path))
+    assert "This picture cannot be shown" in " ".join(text_of(path))
+
+
+def test_two_runs_are_the_same_bytes(hard, pictures, printing: Printing) -> None:  # type: ignore[no-untyped-def]
+    assert make_sheet(hard, pictures, printing)[0] == make_sheet(hard, pictures, printing)[0]
+
+
+@pytest.mark.parametrize(("paper", "size"), [("a4", (595, 842)), ("letter", (612, 792))])
+def test_paper(paper: str, size: tuple[int, int], hard, pictures, printing: Printing) -> None:  # type: ignore[no-untyped-def]
+    """ISO 216: 210 × 297 mm; ANSI letter: 8.5 × 11 in; in points of 1/72 in."""
+    data, _ = make_sheet(hard[:2], pictures, replace(printing, paper=paper))
+    with pikepdf.open(io.BytesIO(data)) as pdf:
+        assert [round(float(edge)) for edge in pdf.pages[0].mediabox][2:] == list(size)
+
+
+def test_large_print(hard, pictures, printing: Printing, text_of, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    data, _ = make_sheet(hard, pictures, replace(printing, theme=LARGE_PRINT))
+    (tmp_path / "a.pdf").write_bytes(data)
+    text = " ".join(text_of(tmp_path / "a.pdf"))
+    assert "Back row, left to right: 6 Back 0, 7 Back 1, 8 Back 2 and 9 Back 3." in text
+
+
+def test_what_is_left_out_is_counted(hard: list[Record], printing: Printing) -> None:
+    kept = [replace(hard[0], withheld=2), hard[1]]
+    assert left_out_words(kept, replace(printing, left_out=1)) == "2 statements and 1 item are left out of this copy."
+    assert left_out_words([replace(hard[0], withheld=1)], printing) == "1 statement is left out of this copy."
+    assert left_out_words(hard, printing) == ""

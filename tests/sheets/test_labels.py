@@ -1,0 +1,61 @@
+"""Labels (ISO 216: A6 105 × 148 mm, A7 74 × 105 mm; index card 3 × 5 in)."""
+
+import io
+from dataclasses import replace
+from pathlib import Path
+
+import pikepdf
+import pytest
+
+from boxlore.core.containers import Mark
+from boxlore.core.errors import WrongUse
+from boxlore.core.record import Record
+from boxlore.sheets.labels import SIZES, enclosures, make_labels, span
+from boxlore.sheets.printing import Printing
+
+STANDARD = {"a6": {105.0, 148.0}, "a7": {74.0, 105.0}, "3x5": {76.2, 127.0}}
+
+
+def test_sizes() -> None:
+    assert {name: set(size) for name, size in SIZES.items()} == STANDARD
+
+
+def test_every_container_once_boxes_before_their_folders(hard: list[Record]) -> None:
+    moved = replace(hard[0], mark=Mark((("box", "10"),), 1))
+    assert [[label for _, label in one.path] for one in enclosures([moved, *hard[1:]])] == [
+        ["1"], ["1", "1"], ["1", "2"], ["10"],
+    ]  # fmt: skip
+    box, folder, *_ = enclosures(hard)
+    assert box.lines == ["Folder 1 · 6 items · 1912", "Folder 2 · 3 items"]
+    assert folder.lines[0] == "1  The whole family"
+
+
+def test_the_span_of_years(hard: list[Record]) -> None:
+    assert span(hard) == "1912"
+    assert span(hard[1:]) == ""
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_what_a_label_says(size: str, hard: list[Record], printing: Printing, text_of, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    many = [replace(hard[0], id=str(at), number=f"TRA-{at:04d}", mark=Mark((("box", "1"),), at)) for at in range(1, 41)]
+    data, _ = make_labels(many, printing, size, "Rourke family")
+    (tmp_path / "l.pdf").write_bytes(data)
+    text = " ".join(text_of(tmp_path / "l.pdf"))
+    assert "Box 1" in text and "TRA-0001 to TRA-0040" in text and "40 items · 1912" in text and "Rourke family" in text
+    shown = text.count("The whole family")
+    assert 4 <= shown < 40 and f"and {40 - shown} more" in text
+
+
+def test_tagged_and_the_same_twice(hard: list[Record], printing: Printing) -> None:
+    data, _ = make_labels(hard, printing)
+    assert data == make_labels(hard, printing)[0]
+    with pikepdf.open(io.BytesIO(data)) as pdf, pdf.open_metadata() as meta:
+        assert (meta["pdfaid:part"], meta["pdfaid:conformance"], meta["pdfuaid:part"]) == ("2", "A", "1")
+        assert [item.title for item in pdf.open_outline().root[0].children][:3] == [
+            "Box 1", "Box 1 · Folder 1", "Box 1 · Folder 2",
+        ]  # fmt: skip
+
+
+def test_no_other_sizes(hard: list[Record], printing: Printing) -> None:
+    with pytest.raises(WrongUse, match="no size of a label"):
+        make_labels(hard, printing, "a1")
