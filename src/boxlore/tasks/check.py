@@ -6,12 +6,13 @@ from dataclasses import dataclass, replace
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.record import Record
 from boxlore.core.rules import look_over
+from boxlore.core.rules_kin import look_over_people
 from boxlore.core.rules_together import Together
 from boxlore.tasks.fixity import schedule_findings
 from boxlore.tasks.housing_check import ground_of, item_findings, whole_findings
 from boxlore.tasks.lookalikes import Alike, alike
 from boxlore.tasks.opening import Collection
-from boxlore.tasks.records import EVERYTHING, Selection, records
+from boxlore.tasks.records import EVERYTHING, Selection, records, weddings
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,6 +34,8 @@ def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator
         for whole in whole_findings(ground):
             if whole.finding.rule != "kept.nowhere":  # said with the item, below
                 yield Found(whole.finding, whole.number, whole.mark)
+        for one in look_over_people(people, weddings(collection)):
+            yield Found(one, "", "")
     marks: dict[str, str] = {}
     seen: list[Record] = []
     together = Together()

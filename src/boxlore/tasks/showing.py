@@ -10,7 +10,7 @@ from collections import OrderedDict
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 
-from boxlore.core.audience import To, visible
+from boxlore.core.audience import To, visible, withhold
 from boxlore.core.captions import caption
 from boxlore.core.errors import CouldNot
 from boxlore.core.record import Record, ScanFile
@@ -108,7 +108,8 @@ class Showing:
         """An item is out, or something of it has changed."""
         if self.collection is None:
             return
-        seen = visible(record, To.FAMILY, self.collection.clock.today())
+        today = self.collection.clock.today()
+        seen = visible(record, To.FAMILY, today, withhold(self.collection.people().values(), {}, To.FAMILY, today))
         names = {(one.scan, one.number): one.name for one in seen.shown() if one.number}
         care = seen.words("care") or (record.words("care") and "Please wait: something should be said first.")
         with self._changed:
