@@ -251,7 +251,7 @@ def _over(run: Run, there: BinaryIO, embedding: Embedding, copy: str) -> _Made:
         )
     anew = embedding.over_our_own()
     made = carrier.rewrite(there, anew)
-    state = "same" if carrier.matches(made, there, there) else _write(made, there, target, anew)
+    state = "same" if _holds(target, made, there) else _write(made, there, target, anew)
     return _Made(copy, state, "Another program has changed this copy; what it added was kept.", additions=True)
 
 
