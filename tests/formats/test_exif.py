@@ -144,6 +144,23 @@ def test_pointers_without_a_value() -> None:
     assert not exif.facts(exif.block(exif.captioned(data, Embedding()))).has_gps
 
 
+def huge(tag: int, kind: int) -> bytes:
+    """An entry whose value claims two thousand million bytes."""
+    numbers = (tag, 2), (kind, 2), (2_000_000_000 // (8 if kind == 5 else 1), 4), (60, 4)
+    return b"".join(number.to_bytes(size, "little") for number, size in numbers)
+
+
+def test_values_that_claim_more_than_there_is_cost_nothing() -> None:
+    inner = b"\x02\x00" + huge(0x9003, 2) + huge(0x9004, 2) + bytes(4)
+    main = b"\x02\x00" + huge(0x010E, 2) + b"\x69\x87\x04\x00\x01\x00\x00\x00\x26\x00\x00\x00" + bytes(4)
+    data = b"II*\x00\x08\x00\x00\x00" + main + inner
+    after = exif.captioned(data, Embedding(exif=((0x010E, "Nets"),), original_day="1938-06-14"))
+    assert len(after) < 200
+    assert exif.block(after).value(exif.block(after).directory(8).entries[0]) == b"Nets\x00"
+    kept = exif.captioned(data, Embedding(exif=((0x010E, "Nets"),)), most=len(data))
+    assert len(kept) == len(data)
+
+
 def test_what_is_no_exif_is_refused() -> None:
     with pytest.raises(ByteFault, match="no TIFF header"):
         exif.captioned(b"nothing of the kind", Embedding())

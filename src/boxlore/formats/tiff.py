@@ -152,10 +152,11 @@ def _patches(tiff: Tiff, chain: list[Directory], embedding: Embedding) -> list[t
         made |= dict(exif.patches(page, embedding, unlink_gps=directory is not chain[0]))
         if embedding.drop_text:
             for entry in directory.entries:
-                if entry.tag in TEXTUAL and entry.tag not in (exif.EXIF_IFD, exif.GPS_IFD):
+                pointer = entry.tag in (exif.EXIF_IFD, exif.GPS_IFD)
+                if entry.tag in TEXTUAL and not pointer and entry.value_at + entry.length <= tiff.size:
                     made[entry.value_at] = bytes(entry.length)
-            if (pointer := directory.get(exif.EXIF_IFD)) is not None:
-                made.update(exif.emptied(tiff, pointer))
+            if (inner := directory.get(exif.EXIF_IFD)) is not None:
+                made.update(exif.emptied(tiff, inner))
     return _apart(made)
 
 
