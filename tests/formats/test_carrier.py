@@ -316,3 +316,8 @@ def test_any_bytes_are_read_or_refused(at: float, value: int, name: int, cut: bo
         assert fault.clause and fault.offset >= 0
     else:
         assert carrier.size_after(made) > 0
+
+
+def test_a_file_of_another_format_is_copied_but_for_its_place() -> None:
+    made = carrier.beside(io.BytesIO(b"GIF89a" + bytes(50)))
+    assert made.pieces == ((0, 56),) and carrier.size_after(made) == 56
