@@ -258,6 +258,10 @@ def test_what_stands_in_a_tiff_beside_the_picture_is_proved_too(
     whole[where] ^= 1
     wrong = carrier.verify(io.BytesIO(files["tiff-pages"]), io.BytesIO(bytes(whole)), words)
     assert wrong == ["another byte than ours has changed"]
+    wrong = carrier.verify(io.BytesIO(files["tiff-16"]), io.BytesIO(caption(files["tiff"])), words)
+    assert wrong == ["the parts of the picture are not as they were"]
+    wrong = carrier.verify(io.BytesIO(files["tiff-16"]), io.BytesIO(caption(files["png"])), words)
+    assert wrong == ["the copy is of another format"]
 
 
 def test_a_caption_that_does_not_read_back_is_named(
