@@ -2,7 +2,8 @@
 
     python tests/benchmarks/bench_copies.py [JPEGS] [TIFFS]
 
-JPEGs of 6 MB and TIFFs of 60 MB. The last line of each is as `boxlore copies` works, on all cores. Budgets: at least 0.6 of copying and flushing, at least 2 times pyexiv2.
+JPEGs of 6 MB and TIFFs of 60 MB. The last line of each is as `boxlore copies` works, on all cores.
+Budgets: at least 0.6 of copying and flushing, at least 2 times pyexiv2.
 """
 
 import os

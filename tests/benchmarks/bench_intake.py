@@ -50,5 +50,6 @@ with tempfile.TemporaryDirectory() as folder:
     assert {one.state for one in taken} == {"taken"}
     print(
         f"{FILES} files, {total / 1e6:.0f} MB: SHA-256 {total / peer / 1e6:.0f} MB/s, "
-        f"intake {total / ours / 1e6:.0f} MB/s, ratio {peer / ours:.2f} (budget 0.8); looks: {looked / looking:.0f} files/s, a pass of its own"
+        f"intake {total / ours / 1e6:.0f} MB/s, ratio {peer / ours:.2f} (budget 0.8); "
+        f"looks: {looked / looking:.0f} files/s, a pass of its own"
     )

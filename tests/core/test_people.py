@@ -3,7 +3,7 @@
 import json
 from typing import Any
 
-from boxlore.core.people import Person, build_person
+from boxlore.core.people import Person, build_person, build_registry
 from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure
 
 
@@ -65,3 +65,42 @@ def test_readings_that_ask_and_words_not_known_are_not_used() -> None:
         recorded_at="",
     )
     assert build_person("p", [(unknown, None)], json.loads).calls == ()
+
+
+def entry(ident: str, *rows: tuple[str, str, Reading | None]) -> tuple[str, list[tuple[Statement, Reading | None]]]:
+    return ident, [
+        (Statement(id=f"{ident}{at}", act="a", subject=Subject(Kind.PERSON, ident), field=field, words=words,
+                   recorded_at=""), read)
+        for at, (field, words, read) in enumerate(rows)
+    ]  # fmt: skip
+
+
+def test_merged_entries_are_one_person_under_the_first_ones_name() -> None:
+    people = build_registry(
+        [
+            entry("a", ("name", "Leida", None)),
+            entry("b", ("name", "Leidi Tamm", None), ("born", "1941", reading("date", edtf="1941")),
+                  ("merged_into", "a", None)),
+            entry("c", ("name", "Mia", None), ("mother", "Leidi", reading("person", id="b"))),
+        ],
+        json.loads,
+    )  # fmt: skip
+    assert len(people) == 2 and list(people) == ["a", "c"]
+    assert people["b"] is people["a"]
+    assert (people["a"].name, people["a"].born["edtf"], people["a"].also) == ("Leida", "1941", ("b",))
+    assert people["c"].parents == people["c"].mothers == ("a",)
+    assert people.names() == {"a": "Leida", "b": "Leida", "c": "Mia"}
+    assert people["a"].uri == "urn:uuid:a"
+
+
+def test_merging_in_a_circle_or_into_someone_gone_is_borne() -> None:
+    circle = build_registry(
+        [entry("a", ("merged_into", "b", None)), entry("b", ("merged_into", "a", None))], json.loads
+    )
+    assert len(circle) == 1 and circle["a"] is circle["b"]
+    alone = build_registry([entry("a", ("merged_into", "gone", None))], json.loads)
+    assert list(alone) == ["a"]
+
+
+def test_lost_at_sea_is_a_death_without_a_date() -> None:
+    assert build(("name", "Ruth's friend", None), ("died", "later lost at sea", None)).dead

@@ -215,7 +215,8 @@ def test_the_enlarged_view_opens_and_closes_by_keyboard(browser, folder: Path) -
     assert browser.look("document.querySelector('dialog').open && document.querySelector('dialog img').alt.length > 9")
     assert browser.look("document.activeElement.textContent") == "Close"
     browser.key("Escape")
-    assert browser.look("document.querySelector('dialog') === null")
+    gone = "ok => { const wait = () => document.querySelector('dialog') ? setTimeout(wait, 10) : ok(true); wait() }"
+    assert browser.look(f"new Promise({gone})")
     assert browser.look("document.activeElement.className") == "enlarge"
     assert list(errors(browser)) == []
 

@@ -19,10 +19,14 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "new": ("new", "Start a collection."),
     "intake": ("intake", "Take scans in, fronts paired with backs."),
     "sit": ("sit", "Sit with a narrator: the terminal interface."),
+    "recording": ("recording", "The sound of a sitting: kept, and laid beside its time log."),
     "tell": ("tell", "One statement from the shell, or many from a table."),
     "show": ("show", "The record of one item."),
     "find": ("find", "Search everything told."),
     "strike": ("strike", "Take words out for good, at the teller's wish."),
+    "housing": ("housing", "Where the originals are, and what their boxes and sleeves do to them."),
+    "survey": ("survey", "Through a box item by item: what to do, to buy, to have scanned."),
+    "climate": ("climate", "Temperature and humidity, judged with the computation shown."),
     "check": ("check", "Every finding, with its reason and source."),
     "copies": ("copies", "Captioned copies; the scans are never written to."),
     "sheet": ("sheet", "The album caption sheet as a PDF."),
@@ -34,6 +38,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "verify": ("verify", "Fixity of scans, copies and packages."),
     "date": ("date", "What is understood of a date."),
     "place": ("place", "What is understood of a place."),
+    "places": ("places", "The family's own places; a bigger gazetteer of your own."),
 }
 
 

@@ -14,7 +14,7 @@ Decorator = Callable[[Callable[..., Any]], Callable[..., Any]]
 as_json: Decorator = click.option("--json", "as_json", is_flag=True, help="One JSON object a line.")
 
 
-def _day(ctx: click.Context, option: click.Parameter, value: str | None) -> date | None:
+def day(ctx: click.Context, option: click.Parameter, value: str | None) -> date | None:
     if value is None:
         return None
     try:
@@ -26,7 +26,7 @@ def _day(ctx: click.Context, option: click.Parameter, value: str | None) -> date
 on_day: Decorator = click.option(
     "--on",
     "on_day",
-    callback=_day,
+    callback=day,
     metavar="DATE",
     help="The day that outputs carry (YYYY-MM-DD); else today.",
 )

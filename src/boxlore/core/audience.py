@@ -4,16 +4,22 @@ An audience is written `keeper`, `family`, `archive:2060-01-01` (closed until th
 `anyone`. Family outputs hold family and anyone; outside outputs and the open part of a transfer hold
 anyone; the closed part adds what waits for its day, never keeper's or family's.
 A living person is withheld from outside: every statement whose words hold any form of the name is left
-out whole and counted, never rewritten (common practice, no source, for the default of 100 years).
+out whole and counted, never rewritten (common practice, no source, for the default of 100 years), unless she
+has consented to be named. Someone, or an item, may also be kept to the keeper or the family by the keeper's word.
 """
 
 import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
+from dataclasses import field as starts
 from datetime import date
 from enum import StrEnum
+from functools import lru_cache
 
+from boxlore.core.consent import Matter, allows
 from boxlore.core.errors import WrongUse
+from boxlore.core.lives import latest_day
+from boxlore.core.names import sought_forms
 from boxlore.core.people import Person
 from boxlore.core.record import Record, Told
 from boxlore.core.statements import fold
@@ -61,6 +67,7 @@ _SEES = {
 }
 
 
+@lru_cache(1024)
 def may_see(text: str, to: To, on_day: date) -> bool:
     """Whether that audience's words may go to `to` on that day."""
     audience = read_audience(text)
@@ -82,24 +89,19 @@ def life_of(person: Person, on_day: date, years: int = 100, latest_birth: tuple[
     Presumed dead: born more than `years` years ago at the latest. `latest_birth` is the latest day the
     person can have been born as inferred from pictures, marriages and children, with its reason.
     """
-    if person.died or person.living == "no":
-        return Life(False, "a death is told" if person.died else "said to have died")
+    if person.dead or person.died or person.living == "no":
+        return Life(False, "said to have died" if person.living == "no" and not person.died else "a death is told")
     if person.living == "yes":
         return Life(True, "said to be living")
-    if (born := _day(person.born.get("latest"))) is not None:
-        if _years_before(on_day, years) >= born:
-            return Life(False, f"born {person.born.get('display') or born} at the latest, over {years} years ago")
+    limit = _years_before(on_day, years)
+    born = latest_day(person.born)
+    if born is not None and limit >= born:
+        return Life(False, f"born {person.born.get('display') or born} at the latest, over {years} years ago")
+    if latest_birth is not None and limit >= latest_birth[0]:
+        return Life(False, f"{latest_birth[1]}, so born by {latest_birth[0].year}, over {years} years ago")
+    if born is not None:
         return Life(True, f"born {person.born.get('display') or born}, no death told")
-    if latest_birth is not None and _years_before(on_day, years) >= latest_birth[0]:
-        return Life(False, f"{latest_birth[1]}, over {years} years ago")
     return Life(True, "no birth or death told, so taken as living")
-
-
-def _day(value: object) -> date | None:
-    try:
-        return date.fromisoformat(str(value)) if value else None
-    except ValueError:
-        return None
 
 
 def _years_before(day: date, years: int) -> date:
@@ -109,41 +111,96 @@ def _years_before(day: date, years: int) -> date:
 
 @dataclass(frozen=True, slots=True)
 class Withheld:
-    """Whose names may not go out: person ids, and a pattern that finds any form of any of the names."""
+    """Whose names may not go out: ids of people, and every form of their names, by its first word.
+
+    `hidden_pictures` are people who may be named but not shown.
+    """
 
     people: frozenset[str] = frozenset()
-    pattern: re.Pattern[str] | None = None
+    forms: Mapping[str, tuple[tuple[str, ...], ...]] = starts(default_factory=dict)
+    hidden_pictures: frozenset[str] = frozenset()
 
     def finds(self, words: str) -> bool:
-        """Whether the words hold any form of a withheld name (case and accents folded, whole words)."""
-        return bool(self.pattern and self.pattern.search(fold(words)))
+        """Whether the words hold any form of a withheld name (case, accents and points aside, whole words)."""
+        if not self.forms:
+            return False
+        tokens = _TOKEN.findall(fold(words))
+        return any(self._stands_at(tokens, at) for at in range(len(tokens)))
+
+    def _stands_at(self, tokens: list[str], at: int) -> bool:
+        if any((cut,) in self.forms.get(cut, ()) for cut in _without_ending(tokens[at])):
+            return True
+        return any(
+            len(form) > 1
+            and tokens[at : at + len(form) - 1] == list(form[:-1])
+            and at + len(form) <= len(tokens)
+            and form[-1] in _without_ending(tokens[at + len(form) - 1])
+            for form in self.forms.get(tokens[at], ())
+        )
+
+
+_TOKEN = re.compile(r"[^\W_]+")
+
+
+def _without_ending(token: str) -> list[str]:
+    """A word, and what is left without a case ending (Estonian “Leidalt”, from Leida): never under four letters."""
+    return [token, *(token[:-cut] for cut in range(1, 5) if len(token) - cut >= 4)]
 
 
 NOBODY = Withheld()
 
 
-def withhold(people: Iterable[Person], lives: Mapping[str, Life], to: To) -> Withheld:
-    """The people withheld from that audience: the living, for outside; nobody, for the others."""
-    if to is not To.OUTSIDE:
-        return NOBODY
-    living = [person for person in people if lives[person.id].living]
-    forms = {fold(form) for person in living for form in (*person.forms, *person.calls, person.name)}
-    spelled = sorted((_with_endings(form) for form in forms if len(form) > 1), key=len, reverse=True)
-    pattern = re.compile(rf"(?<!\w)(?:{'|'.join(spelled)})(?!\w)") if spelled else None
-    return Withheld(frozenset(person.id for person in living), pattern)
+def withhold(people: Iterable[Person], lives: Mapping[str, Life], to: To, on_day: date | None = None) -> Withheld:
+    """The people withheld from that audience: from outside the living who have not consented to be named; from
+    each, whoever the keeper keeps from it."""
+    everyone = list(people)
+    by_id = {ident: one for one in everyone for ident in one.ids}
+    hidden = [one for one in everyone if _hidden(one, lives, to, on_day or date.min)]
+    forms: dict[str, set[tuple[str, ...]]] = {}
+    for person in hidden:
+        for form in _forms_of(person, by_id):
+            if tokens := tuple(_TOKEN.findall(form)):
+                forms.setdefault(tokens[0], set()).add(tokens)
+    faces = {
+        ident
+        for one in everyone
+        if to is To.OUTSIDE and lives[one.id].living and not allows(one.consents, Matter.PICTURE)
+        for ident in one.ids
+    }
+    return Withheld(
+        frozenset(ident for person in hidden for ident in person.ids),
+        {first: tuple(found) for first, found in forms.items()},
+        frozenset(faces),
+    )
 
 
-def _with_endings(form: str) -> str:
-    """A name as a pattern; one of four letters and more may carry a case ending (Estonian “Leidalt”, from Leida)."""
-    return re.escape(form) + (r"\w{0,4}" if len(form) >= 4 else "")
+def _hidden(person: Person, lives: Mapping[str, Life], to: To, on_day: date) -> bool:
+    if not may_see(person.audience, to, on_day):
+        return True
+    return to is To.OUTSIDE and lives[person.id].living and not allows(person.consents, Matter.NAME)
+
+
+def _forms_of(person: Person, by_id: Mapping[str, Person]) -> set[str]:
+    """Every form someone would be found by; a wife also as “Mrs Tom Rourke”."""
+    found = sought_forms((*person.forms, person.name), person.calls, person.surnames)
+    if person.sex[:1].lower() != "m":
+        for spouse in (by_id[one] for one in person.spouses if one in by_id):
+            for form in (spouse.name, *spouse.forms):
+                found |= {f"mrs {fold(form)}", f"mrs. {fold(form)}"} if "," not in form else set()
+    return found
 
 
 def visible(record: Record, to: To, on_day: date, withheld: Withheld = NOBODY) -> Record:
     """The record as that audience may see it on that day; what is left out is counted in `withheld`."""
 
+    of_fields = dict(one.split("=", 1) for one in record.audiences if "=" in one)
+    if not all(may_see(one, to, on_day) for one in record.audiences if "=" not in one):
+        return _closed(record)
+
     def allowed(told: Told) -> bool:
         return (
             may_see(told.audience, to, on_day)
+            and may_see(of_fields.get(told.field, "anyone"), to, on_day)
             and str(told.value.get("id", "")) not in withheld.people
             and not withheld.finds(told.words)
         )
@@ -152,6 +209,8 @@ def visible(record: Record, to: To, on_day: date, withheld: Withheld = NOBODY) -
         """The statement without the name of a narrator who is withheld; that a narrator said it stays."""
         return replace(told, said_by="") if told.said_by and told.source.ref in withheld.people else told
 
+    if withheld is NOBODY and not record.conflicts and all(map(allowed, _told_in(record))):
+        return record
     told = {name: tuple(map(nameless, filter(allowed, rows))) for name, rows in record.told.items()}
     people = tuple(
         replace(one, told=nameless(one.told))
@@ -172,9 +231,29 @@ def visible(record: Record, to: To, on_day: date, withheld: Withheld = NOBODY) -
     )
 
 
+def _closed(record: Record) -> Record:
+    """An item that is not for this audience: its number and mark stay, so that it is counted and can be asked for."""
+    lost = sum(len(rows) for rows in record.told.values()) + len(record.people)
+    return Record(
+        id=record.id,
+        number=record.number,
+        kind=record.kind,
+        mark=record.mark,
+        scans=record.scans,
+        changed_at=record.changed_at,
+        withheld=record.withheld + lost,
+        closed_scans=True,
+    )
+
+
+def _told_in(record: Record) -> list[Told]:
+    return [told for rows in record.told.values() for told in rows] + [one.told for one in record.people]
+
+
 def _closes_scans(record: Record, withheld: Withheld) -> bool:
-    """Whether picture, back or embedded text carry someone withheld."""
-    if any(one.person in withheld.people or withheld.finds(one.told.words) for one in record.shown()):
+    """Whether picture, back or embedded text carry someone withheld, or someone who may not be shown."""
+    not_shown = withheld.people | withheld.hidden_pictures
+    if any(one.person in not_shown or withheld.finds(one.told.words) for one in record.shown()):
         return True
     written = [one.words for one in record.all("inscription")] + [scan.embedded for scan in record.scans]
     return any(map(withheld.finds, written))

@@ -35,6 +35,42 @@ class Mark:
         return next((label for name, label in self.path if name == kind), "")
 
 
+KINDS = ("box", "folder", "album", "sleeve", "page")
+"""What holds items, by the trade's names."""
+
+LOCATION_KINDS = ("house", "room", "shelf")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Container:
+    """One container as it is now. `path` is its way inward; `location` the names from house to shelf.
+
+    `size_mm` width, height, depth inside; `capacity` in items, 0 where not noted; `fullness` as seen by a person
+    (`overfull`, `half-empty`, empty for not noted); `surroundings` are its own and its locations'.
+    """
+
+    id: str
+    kind: str
+    label: str
+    path: tuple[tuple[str, str], ...] = ()
+    inside: str = ""
+    location: tuple[str, ...] = ()
+    materials: str = ""
+    tested: str = ""
+    size_mm: tuple[float, ...] = ()
+    capacity: int = 0
+    fullness: str = ""
+    surroundings: frozenset[str] = frozenset()
+    items: tuple[str, ...] = ()
+    """Ids of the items that lie in it directly, in the order of their places."""
+    others: tuple[str, ...] = ()
+    """Ids of the containers that stand in it directly."""
+
+    @property
+    def mark(self) -> Mark:
+        return Mark(self.path)
+
+
 _NUMBER = re.compile(r"[A-Z]{2,8}-[0-9]{4,}\Z")
 _LONG = re.compile(r"(box|folder|album|sleeve|page|item)\s+([^/]+)\Z", re.IGNORECASE)
 

@@ -4,16 +4,23 @@ A row gives a field's element in each and its values. Dublin Core Metadata Eleme
 OAI-PMH 2.0 oai_dc format carries it; DCMI Metadata Terms (2020). To add a field to the exports, add a row.
 """
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
+from dataclasses import field as starts
 from datetime import date
+from functools import lru_cache
+from typing import NamedTuple
 
 from boxlore.core import captions
-from boxlore.core.crosswalk_embedding import inventory_number, place_then, plain_date
+from boxlore.core.archive import NOT_SAID, Archive
+from boxlore.core.closure import Closure
+from boxlore.core.crosswalk_embedding import inventory_number, place_then
 from boxlore.core.edtf import parse
-from boxlore.core.edtf_values import iso_range
-from boxlore.core.places_text import Place, PlaceReading, dcmi_box, dcmi_point, from_json, full_name
-from boxlore.core.record import Record
+from boxlore.core.edtf_values import iso_range, plain_iso
+from boxlore.core.holding import packed_path
+from boxlore.core.people import Person
+from boxlore.core.places_text import Place, dcmi_box, dcmi_point, from_json, full_name
+from boxlore.core.record import Record, Shown, Told
 from boxlore.core.statements import Said
 
 CNE = "http://rightsstatements.org/vocab/CNE/1.0/"
@@ -41,7 +48,11 @@ STILL = ("print", "negative", "slide", "postcard", "card", "album-page")
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CollectionFacts:
-    """What every record of an export shares. `on_day` is the day the export carries."""
+    """What every record of an export shares. `on_day` is the day the export carries.
+
+    `originals` tells whether the originals are handed over or scans only; `closure_of` gives what the closed part
+    says of an item; `moves_of` where it was kept before, as sentences; `people` the registry, for authority forms.
+    """
 
     id: str
     title: str
@@ -50,10 +61,16 @@ class CollectionFacts:
     rights: str = CNE
     on_day: date
     brackets: bool = False
+    archive: Archive = NOT_SAID
+    originals: bool = True
+    accession: str = ""
+    custody: tuple[str, ...] = ()
+    people: Mapping[str, Person] = starts(default_factory=dict)
+    closure_of: Callable[[Record], Closure | None] = lambda record: None
+    moves_of: Callable[[Record], tuple[str, ...]] = lambda record: ()
 
 
-@dataclass(frozen=True, slots=True)
-class Value:
+class Value(NamedTuple):
     """One value: its words with a language, or typed by an encoding scheme (`dcterms:W3CDTF`)."""
 
     words: str
@@ -61,7 +78,7 @@ class Value:
     scheme: str = ""
 
 
-Values = Callable[[Record, CollectionFacts], Iterable[Value]]
+Values = Callable[[Record, CollectionFacts], list[Value]]
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,170 +93,239 @@ class Row:
     """Values for dcterms, where they differ."""
 
 
-def _title(record: Record, facts: CollectionFacts) -> Iterator[Value]:
+def _title(record: Record, facts: CollectionFacts) -> list[Value]:
     told = record.first("title")
     language = told.language if told else facts.language
-    yield Value(captions.title(record, brackets=facts.brackets), language)
+    return [Value(captions.title(record, brackets=facts.brackets), language)]
 
 
-def _identifier(record: Record, facts: CollectionFacts) -> Iterator[Value]:
-    yield Value(record.number)
-    yield Value(f"urn:uuid:{record.id}")
+def _identifier(record: Record, facts: CollectionFacts) -> list[Value]:
+    given = [Value(told.words) for told in record.all("archive_reference")]
+    return [Value(record.number), Value(f"urn:uuid:{record.id}"), *given]
 
 
-def _creators(record: Record, facts: CollectionFacts) -> Iterator[Value]:
-    for one in record.shown("photographer"):
-        yield Value(captions.name_of(one))
+def authority_form(shown: Shown, people: Mapping[str, Person]) -> str:
+    """`Tamm, Kristjan, 1868-1941`, with how sure the source is behind it; the words told for someone unknown."""
+    person = people.get(shown.person)
+    if person is None:
+        return captions.name_of(shown)
+    years = [str(one.get("earliest") or "")[:4] for one in (person.born, person.died)]
+    dates = f", {years[0]}-{years[1]}" if any(years) else ""
+    sure = "" if not shown.unsure else f" ({'perhaps' if shown.told.sure == 'guess' else 'probably'})"
+    return f"{person.sort_name}{dates}{sure}"
 
 
-def _subjects(record: Record, facts: CollectionFacts) -> Iterator[Value]:
-    for one in (*record.shown(), *record.shown("named")):
-        yield Value(captions.name_of(one))
-    for told in record.all("keyword"):
-        yield Value(told.words, told.language)
+def _creators(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [Value(authority_form(one, facts.people)) for one in record.shown("photographer")]
 
 
-def _descriptions(record: Record, facts: CollectionFacts) -> Iterator[Value]:
-    if words := captions.caption(record, "sheet"):
-        yield Value(words, facts.language)
-    for told in record.all("story"):
-        yield Value(told.words, told.language)
-    if written := captions.inscription_line(record):
-        yield Value(written)
+def _subjects(record: Record, facts: CollectionFacts) -> list[Value]:
+    shown = [Value(authority_form(one, facts.people)) for one in record.people if one.role != "photographer"]
+    return shown + [Value(told.words, told.language) for told in record.all("keyword")]
+
+
+def _descriptions(record: Record, facts: CollectionFacts) -> list[Value]:
+    found = [Value(captions.caption(record, "sheet"), facts.language)]
+    found += [Value(told.words, told.language) for told in record.all("story")]
+    if record.told.get("inscription"):
+        found.append(Value(captions.inscription_line(record)))
     for told in record.all("date"):
-        yield Value(f"Date as told{_by(told.said_by, told.source.said)}: “{told.words}” ({told.sure})")
+        found.append(Value(f"Date as told{_by(told.said_by, told.source.said)}: “{told.words}” ({told.sure})"))
+    if said := who_said(record):
+        found.append(Value(f"Who said so: {said}", "en"))
     if record.conflicts:
-        yield Value("Sources disagree: " + "; ".join(sorted({one.why for one in record.conflicts})), "en")
+        found.append(Value("Sources disagree: " + "; ".join(sorted({one.why for one in record.conflicts})), "en"))
     if record.found_in:
-        yield Value(f"Found in: {record.found_in}", facts.language)
+        found.append(Value(f"Found in: {record.found_in}", facts.language))
     if record.withheld:
-        yield Value(f"{record.withheld} statements are withheld from this record.", "en")
+        found.append(Value(f"{record.withheld} statements are withheld from this record.", "en"))
+    return found
 
 
 def _by(name: str, said: Said) -> str:
     return f" by {name}" if name else f" ({said})"
 
 
+def who_said(record: Record) -> str:
+    """`date and story by Leida Rourke (sure); person by the keeper (guess)`: who said what, and how sure."""
+    said: dict[str, list[str]] = {}
+    for name, rows in record.told.items():
+        for told in rows:
+            said.setdefault(_sayer(told), []).append(name)
+    for one in record.people:
+        said.setdefault(_sayer(one.told), []).append(one.role)
+    return "; ".join(f"{' and '.join(dict.fromkeys(names))} {who}" for who, names in said.items())
+
+
+def _sayer(told: Told) -> str:
+    return f"{_sayer_name(told.said_by, told.source.said, told.source.ref)} ({told.sure.value})"
+
+
+@lru_cache(1024)
+def _sayer_name(name: str, said: Said, ref: str) -> str:
+    if said is Said.INSCRIPTION:
+        return f"written on the {ref or 'item'}"
+    if said is Said.NARRATOR:
+        return f"by {name or 'a narrator'}"
+    return "by the keeper" if said is Said.KEEPER else f"in a {said.value}" + (f", {ref}" if ref else "")
+
+
+@lru_cache(4096)
+def _one_date(edtf: str) -> str:
+    parsed = parse(edtf)
+    return plain_iso(parsed) or iso_range(parsed) or edtf
+
+
+@lru_cache(4096)
+def _is_plain(edtf: str) -> bool:
+    return plain_iso(parse(edtf)) == edtf
+
+
 def one_date(record: Record) -> str:
     """One date for simple Dublin Core: a plain date, an ISO range, else the EDTF."""
-    if not record.edtf:
-        return ""
-    edtf = parse(record.edtf)
-    return plain_date(record) or iso_range(edtf) or record.edtf
+    return _one_date(edtf) if (edtf := record.edtf) else ""
 
 
-def _date(record: Record, facts: CollectionFacts) -> Iterator[Value]:
-    if words := one_date(record):
-        yield Value(words)
+def _date(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [Value(one_date(record))]
 
 
-def _created(record: Record, facts: CollectionFacts) -> Iterator[Value]:
+def _created(record: Record, facts: CollectionFacts) -> list[Value]:
     """A plain date typed W3CDTF only if it is unqualified; everything else as EDTF, which has no type in the XSDs."""
-    if record.edtf:
-        plain = plain_date(record)
-        exact = plain and plain == record.edtf
-        yield Value(record.edtf, scheme="dcterms:W3CDTF" if exact else "")
+    edtf = record.edtf
+    return [Value(edtf, scheme="dcterms:W3CDTF" if _is_plain(edtf) else "")] if edtf else []
 
 
-def _reading(record: Record) -> PlaceReading | None:
-    return from_json(dict(record.place)) if record.place else None
+def place_of(record: Record) -> Place | None:
+    """The place that the reading in force gives first, if any."""
+    reading = from_json(dict(record.place)) if record.place else None
+    return reading.choices[0] if reading is not None and reading.choices else None
 
 
-def _coverage(record: Record, facts: CollectionFacts) -> Iterator[Value]:
-    for told in record.all("place"):
-        yield Value(told.words, told.language)
-    reading = _reading(record)
-    if reading is not None and reading.choices:
-        yield Value(full_name(reading.choices[0]), "en")
+def _coverage(record: Record, facts: CollectionFacts) -> list[Value]:
+    found = [Value(told.words, told.language) for told in record.all("place")]
+    if found and (place := place_of(record)) is not None:
+        found.append(Value(full_name(place), "en"))
+    return found
 
 
-def _spatial(record: Record, facts: CollectionFacts) -> Iterator[Value]:
-    yield from _coverage(record, facts)
-    reading = _reading(record)
-    place: Place | None = reading.choices[0] if reading is not None and reading.choices else None
+def _spatial(record: Record, facts: CollectionFacts) -> list[Value]:
+    found = _coverage(record, facts)
+    place = place_of(record) if found else None
     if place is None:
-        return
+        return found
     if place.called_then and place.called_then != place.city:
         then = ", ".join(part for part in (place.called_then, place.country_then) if part)
-        yield Value(f"{then} (as called then)", "en")
+        found.append(Value(f"{then} (as called then)", "en"))
     if point := dcmi_point(place):
-        yield Value(point, scheme="dcterms:Point")
+        found.append(Value(point, scheme="dcterms:Point"))
     if box := dcmi_box(place):
-        yield Value(box, scheme="dcterms:Box")
+        found.append(Value(box, scheme="dcterms:Box"))
     if place_then(record).get("geonames"):
-        yield Value(f"https://sws.geonames.org/{place.geonames}/", scheme="dcterms:URI")
+        found.append(Value(f"https://sws.geonames.org/{place.geonames}/", scheme="dcterms:URI"))
+    return found
 
 
-def _type(record: Record, facts: CollectionFacts) -> Iterator[Value]:
-    yield from map(Value, ("Image", "StillImage") if record.kind in STILL else ("Text",))
+def _type(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [Value("Image"), Value("StillImage")] if record.kind in STILL else [Value("Text")]
 
 
-def _dcmi_type(record: Record, facts: CollectionFacts) -> Iterator[Value]:
-    for value in _type(record, facts):
-        yield Value(value.words, scheme="dcterms:DCMIType")
+def _dcmi_type(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [Value(value.words, scheme="dcterms:DCMIType") for value in _type(record, facts)]
 
 
-def _format(record: Record, facts: CollectionFacts) -> Iterator[Value]:
-    if process := record.words("process"):
-        yield Value(process, "en")
-    if size := _size(record):
-        yield Value(size)
+def _format(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [Value(record.words("process"), "en"), Value(size_words(record))]
 
 
-def _size(record: Record) -> str:
+def size_words(record: Record) -> str:
+    """`90 × 60 mm`, or empty where it was not measured."""
     return f"{' × '.join(f'{value:g}' for value in record.size_mm)} mm" if record.size_mm else ""
 
 
-def _medium(record: Record, facts: CollectionFacts) -> Iterator[Value]:
-    if process := record.words("process"):
-        yield Value(process, "en")
-        if number := PROCESSES.get(process.casefold()):
-            yield Value(AAT + number, scheme="dcterms:URI")
+def process_term(record: Record) -> str:
+    """The process as a URI of the Art & Architecture Thesaurus, or empty."""
+    number = PROCESSES.get(record.words("process").casefold())
+    return AAT + number if number else ""
 
 
-def _extent(record: Record, facts: CollectionFacts) -> Iterator[Value]:
-    if size := _size(record):
-        yield Value(size)
+def _medium(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [Value(record.words("process"), "en"), Value(process_term(record), scheme="dcterms:URI")]
 
 
-def _source(record: Record, facts: CollectionFacts) -> Iterator[Value]:
-    yield Value("; ".join(part for part in (facts.holder, facts.title, inventory_number(record)) if part))
+def _extent(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [Value(size_words(record))]
 
 
-def _part_of(record: Record, facts: CollectionFacts) -> Iterator[Value]:
-    yield Value(facts.title, facts.language)
+def _source(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [Value("; ".join(part for part in (facts.holder, facts.title, inventory_number(record)) if part))]
 
 
-def _part_of_detailed(record: Record, facts: CollectionFacts) -> Iterator[Value]:
-    yield from _part_of(record, facts)
-    yield Value(f"urn:uuid:{facts.id}", scheme="dcterms:URI")
-    if record.mark:
-        yield Value(record.mark.long, "en")
+def _part_of(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [Value(facts.title, facts.language)]
 
 
-def _relations(record: Record, facts: CollectionFacts) -> Iterator[Value]:
-    for one in record.related:
-        words = one.kind.replace("_", " ")
-        yield Value(f"{one.number} {words} this" if one.reverse else f"{words} {one.number}", "en")
+def _part_of_detailed(record: Record, facts: CollectionFacts) -> list[Value]:
+    found = [Value(facts.title, facts.language), Value(f"urn:uuid:{facts.id}", scheme="dcterms:URI")]
+    return [*found, Value(record.mark.long, "en")] if record.mark else found
 
 
-def _rights(record: Record, facts: CollectionFacts) -> Iterator[Value]:
-    yield Value(record.words("rights") or facts.rights)
+def _relations(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [
+        Value(f"{one.number} {words} this" if one.reverse else f"{words} {one.number}", "en")
+        for one in record.related
+        for words in (one.kind.replace("_", " "),)
+    ]
 
 
-def _rights_detailed(record: Record, facts: CollectionFacts) -> Iterator[Value]:
-    words = record.words("rights") or facts.rights
-    yield Value(words, scheme="dcterms:URI" if words.startswith(("http://", "https://")) else "")
+def provenance(record: Record, facts: CollectionFacts) -> list[str]:
+    """How the item came down and where it lay: the collection's custody, what it was found in, its moves."""
+    found = [f"Found in: {record.found_in}"] if record.found_in else []
+    accession = [f"Accession {facts.accession}"] if facts.accession else []
+    return [*facts.custody, *found, *facts.moves_of(record), *accession]
 
 
-def _formats(record: Record, facts: CollectionFacts) -> Iterator[Value]:
-    for scan in () if record.closed_scans else record.scans:
-        yield Value(f"{scan.media_type}, {scan.side}, {scan.width} × {scan.height} pixels, SHA-256 {scan.sha256}")
+def _provenance(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [Value(words, "en") for words in provenance(record, facts)]
 
 
-def _access(record: Record, facts: CollectionFacts) -> Iterator[Value]:
-    if record.closed_scans:
-        yield Value("The scans are in the closed part: they show or name a person taken as living.", "en")
+def rights_of(record: Record, facts: CollectionFacts) -> str:
+    """A rights statement's URI as told, else the neutral one that the archive replaces."""
+    return record.words("rights") or facts.rights
+
+
+def _rights(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [Value(rights_of(record, facts))]
+
+
+def _rights_detailed(record: Record, facts: CollectionFacts) -> list[Value]:
+    words = rights_of(record, facts)
+    return [Value(words, scheme="dcterms:URI" if words.startswith(("http://", "https://")) else "")]
+
+
+def _rights_holder(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [Value(told.words) for told in record.all("rights_holder")]
+
+
+def _formats(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [
+        Value(
+            f"{packed_path(record, scan)}, {scan.media_type}, {scan.side}, {scan.width} × {scan.height} pixels, "
+            f"SHA-256 {scan.sha256}"
+        )
+        for scan in (() if record.closed_scans else record.scans)
+    ]
+
+
+def access_words(record: Record, facts: CollectionFacts) -> list[str]:
+    """Who may see it: what of it is in the closed part, or until when it is closed and why."""
+    closure = facts.closure_of(record)
+    withheld = "The scans are in the closed part: they show or name a person taken as living."
+    return ([str(closure)] if closure else []) + ([withheld] if record.closed_scans else [])
+
+
+def _access(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [Value(words, "en") for words in access_words(record, facts)]
 
 
 ROWS: tuple[Row, ...] = (
@@ -258,22 +344,31 @@ ROWS: tuple[Row, ...] = (
     Row("relations", "relation", "relation", _relations),
     Row("place", "coverage", "spatial", _coverage, _spatial),
     Row("scans", "", "hasFormat", _formats),
+    Row("custody", "", "provenance", _provenance),
     Row("access", "rights", "accessRights", _access),
     Row("rights", "rights", "rights", _rights, _rights_detailed),
+    Row("rights holder", "", "rightsHolder", _rights_holder),
 )
 """Our fields in the order that records are written in."""
+
+_SIMPLE = tuple((row.oai_dc, row.values) for row in ROWS if row.oai_dc)
+_FULL = tuple((row.dcterms, row.detailed or row.values) for row in ROWS if row.dcterms)
 
 
 def oai_dc(record: Record, facts: CollectionFacts) -> Iterator[tuple[str, Value]]:
     """The elements of a simple Dublin Core record."""
-    for row in ROWS:
-        if row.oai_dc:
-            yield from ((row.oai_dc, value) for value in row.values(record, facts) if value.words.strip())
+    return _elements(_SIMPLE, record, facts)
 
 
 def dcterms(record: Record, facts: CollectionFacts) -> Iterator[tuple[str, Value]]:
     """The elements of the full record in DCMI Metadata Terms."""
-    for row in ROWS:
-        if row.dcterms:
-            values = (row.detailed or row.values)(record, facts)
-            yield from ((row.dcterms, value) for value in values if value.words.strip())
+    return _elements(_FULL, record, facts)
+
+
+def _elements(
+    rows: tuple[tuple[str, Values], ...], record: Record, facts: CollectionFacts
+) -> Iterator[tuple[str, Value]]:
+    for name, values in rows:
+        for value in values(record, facts):
+            if value.words and not value.words.isspace():
+                yield name, value

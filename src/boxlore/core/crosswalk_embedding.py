@@ -5,14 +5,16 @@ Group's stage 1. EDTF stands in AOCircaDateCreated and dcterms:created (our conv
 is as precise as the date is known.
 """
 
+import re
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 
 from boxlore.core import captions
+from boxlore.core.crosswalk_regions import faces, regions
 from boxlore.core.edtf import parse
 from boxlore.core.edtf_values import plain_iso
 from boxlore.core.embedding import Alt, Bag, Embedding, Seq, Struct, Text, Value, alternative, bag
-from boxlore.core.record import Record, ScanFile, Shown
+from boxlore.core.record import Record, ScanFile, Told
 from boxlore.core.statements import Sure
 
 SOURCE_TYPES = {
@@ -22,18 +24,21 @@ SOURCE_TYPES = {
 PRINT_SOURCE = "http://cv.iptc.org/newscodes/digitalsourcetype/print"
 """IPTC NewsCodes, Digital Source Type."""
 
-ROLES = {"named": "named, not shown", "photographer": "photographer"}
-
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Source:
     """What the captions of one run share: the collection's facts, the language, the newest change."""
 
     collection: str
+    collection_id: str = ""
     holder: str = ""
     language: str = "en"
     brackets: bool = False
     drop_text: bool = False
+    made: str = ""
+    """What was done to the picture, where the copy is no copy of its bytes (smaller, cut out, of another format)."""
+    turned: int = 1
+    """The Exif orientation that such a copy was turned upright from."""
 
 
 Xmp = Callable[[Record, ScanFile, Source], Value | None]
@@ -47,7 +52,13 @@ def _text(words: str) -> Text | None:
     return Text(words) if words.strip() else None
 
 
+def _in_its_language(told: Told, source: Source) -> Alt | None:
+    return alternative(told.words, told.language or source.language) if told.words.strip() else None
+
+
 def _title(record: Record, scan: ScanFile, source: Source) -> Value | None:
+    if (told := record.first("title")) is not None:
+        return _in_its_language(told, source)
     return _words(captions.title(record, brackets=source.brackets), source)
 
 
@@ -91,97 +102,26 @@ def sure_day(record: Record) -> str:
     return plain if full and first is not None and first.sure is Sure.SURE else ""
 
 
-def _region(one: Shown, scan: ScanFile, source: Source) -> Struct:
-    area = _on_part(one.area, scan.area) if one.scan == scan.id and one.role == "person" else ()
-    whole = ("0", "0", "1", "1")
-    if len(area) == 4:
-        box = tuple(f"{value:.5f}" for value in area)
-        shape: tuple[tuple[str, Value], ...] = _boundary("rectangle", box)
-    elif len(area) == 2:
-        shape = (
-            ("Iptc4xmpExt:rbShape", Text("circle")),
-            ("Iptc4xmpExt:rbUnit", Text("relative")),
-            ("Iptc4xmpExt:rbX", Text(f"{area[0]:.5f}")),
-            ("Iptc4xmpExt:rbY", Text(f"{area[1]:.5f}")),
-            ("Iptc4xmpExt:rbRx", Text("0.05000")),
-        )
-    else:
-        shape = _boundary("rectangle", whole)
-    person = Struct(
-        (
-            ("Iptc4xmpExt:PersonName", alternative(one.name, source.language)),
-            *((("Iptc4xmpExt:PersonId", bag(f"urn:uuid:{one.person}")),) if one.person else ()),
-        )
-    )
-    role = ROLES.get(one.role, "")
-    return Struct(
-        (
-            ("Iptc4xmpExt:RegionBoundary", Struct(shape)),
-            ("Iptc4xmpExt:rId", Text(one.told.statement)),
-            ("Iptc4xmpExt:Name", alternative(captions.name_of(one), source.language)),
-            *((("Iptc4xmpExt:rRole", Bag((Struct((("Iptc4xmpExt:Name", _name(role)),)),))),) if role else ()),
-            ("Iptc4xmpExt:PersonInImageWDetails", Bag((person,))),
-        )
-    )
+def _caption_writer(record: Record, scan: ScanFile, source: Source) -> Value | None:
+    return _text(captions.source_line(record))
 
 
-def _name(words: str) -> Alt:
-    return Alt((("x-default", words), ("en", words)))
+_LINK = re.compile(r"https?://[^\s<>\"]+[^\s<>\".,;)]")
+_FREE = ("creativecommons.org/publicdomain/", "rightsstatements.org/vocab/NoC")
 
 
-def _boundary(shape: str, box: Iterable[str]) -> tuple[tuple[str, Value], ...]:
-    sides = zip(("rbX", "rbY", "rbW", "rbH"), box, strict=True)
-    return (
-        ("Iptc4xmpExt:rbShape", Text(shape)),
-        ("Iptc4xmpExt:rbUnit", Text("relative")),
-        *((f"Iptc4xmpExt:{name}", Text(value)) for name, value in sides),
-    )
+def _rights_link(record: Record, scan: ScanFile, source: Source) -> Value | None:
+    found = _LINK.search(record.words("rights"))
+    return Text(found[0]) if found else None
 
 
-def _on_part(area: tuple[float, ...], part: tuple[float, ...]) -> tuple[float, ...]:
-    """A marker's place on a whole scan as its place on the part that was cut out of it."""
-    if len(part) != 4 or not area:
-        return area
-    x, y = (area[0] - part[0]) / part[2], (area[1] - part[1]) / part[3]
-    return (x, y) if len(area) == 2 else (x, y, area[2] / part[2], area[3] / part[3])
-
-
-def _regions(record: Record, scan: ScanFile, source: Source) -> Value | None:
-    if scan.side != "recto":
-        return None
-    regions = tuple(_region(one, scan, source) for one in record.people)
-    return Bag(regions) if regions else None
-
-
-def _faces(record: Record, scan: ScanFile, source: Source) -> Value | None:
-    """The older form of regions, for readers that know no other (MWG Guidelines 2.0, 5.9)."""
-    placed = [
-        (one, _on_part(one.area, scan.area)) for one in record.shown() if one.scan == scan.id and len(one.area) == 4
-    ]
-    if not placed:
-        return None
-    faces = tuple(_face(one, area) for one, area in placed)
-    size = Struct(
-        (
-            ("stDim:w", Text(str(scan.width))),
-            ("stDim:h", Text(str(scan.height))),
-            ("stDim:unit", Text("pixel")),
-        )
-    )
-    return Struct((("mwg-rs:AppliedToDimensions", size), ("mwg-rs:RegionList", Bag(faces))))
-
-
-def _face(one: Shown, area: tuple[float, ...]) -> Struct:
-    x, y, w, h = area
-    where = zip(("x", "y", "w", "h"), (x + w / 2, y + h / 2, w, h), strict=True)
-    sides = tuple((f"stArea:{name}", Text(f"{value:.5f}")) for name, value in where)
-    return Struct(
-        (
-            ("mwg-rs:Name", Text(one.name)),
-            ("mwg-rs:Type", Text("Face")),
-            ("mwg-rs:Area", Struct((*sides, ("stArea:unit", Text("normalized"))))),
-        )
-    )
+def _marked(record: Record, scan: ScanFile, source: Source) -> Value | None:
+    """Whether the picture is in copyright, where the rights told say so (XMP Specification Part 2, 1.2.3)."""
+    words = record.words("rights")
+    if any(free in words for free in _FREE):
+        return Text("False")
+    held = "©" in words or "/vocab/InC" in words or "creativecommons.org/licenses/" in words
+    return Text("True") if held else None
 
 
 def place_then(record: Record) -> Mapping[str, object]:
@@ -229,7 +169,7 @@ def inventory_number(record: Record) -> str:
 def _artwork(record: Record, scan: ScanFile, source: Source) -> Value | None:
     """The print itself, as the object that the picture is of."""
     fields: list[tuple[str, Value]] = [
-        ("Iptc4xmpExt:AOTitle", alternative(captions.title(record, brackets=source.brackets), source.language)),
+        ("Iptc4xmpExt:AOTitle", _title(record, scan, source) or alternative(record.number, source.language)),
         ("Iptc4xmpExt:AOSourceInvNo", Text(inventory_number(record))),
     ]
     if source.holder:
@@ -238,6 +178,8 @@ def _artwork(record: Record, scan: ScanFile, source: Source) -> Value | None:
         fields.append(("Iptc4xmpExt:AOCircaDateCreated", Text(record.edtf)))
     if described := _physical(record):
         fields.append(("Iptc4xmpExt:AOPhysicalDescription", alternative(described, "en")))
+    if rights := record.words("rights"):
+        fields.append(("Iptc4xmpExt:AOCopyrightNotice", Text(rights)))
     return Bag((Struct(tuple(fields)),))
 
 
@@ -257,7 +199,24 @@ def _legacy(key: str) -> Xmp:
 
 
 def _field(name: str) -> Xmp:
-    return lambda record, scan, source: _words(record.words(name), source)
+    def make(record: Record, scan: ScanFile, source: Source) -> Value | None:
+        told = record.first(name)
+        return _in_its_language(told, source) if told is not None else None
+
+    return make
+
+
+def _collection(record: Record, scan: ScanFile, source: Source) -> Value | None:
+    link = (("mwg-coll:CollectionURI", Text(f"urn:uuid:{source.collection_id}")),) if source.collection_id else ()
+    return Bag((Struct((("mwg-coll:CollectionName", Text(source.collection)), *link)),))
+
+
+def _history(record: Record, scan: ScanFile, source: Source) -> Value | None:
+    """What was done to the picture on the way to this copy, in words; nothing for a picture left as it is."""
+    if not source.made:
+        return None
+    fields = (("stEvt:action", Text("converted")), ("stEvt:parameters", Text(source.made)))
+    return Seq((Struct((*fields, ("stEvt:softwareAgent", Text(TOOL)))),))
 
 
 XMP_ROWS: tuple[tuple[str, Xmp], ...] = (
@@ -265,8 +224,8 @@ XMP_ROWS: tuple[tuple[str, Xmp], ...] = (
     ("dc:description", _description),
     ("Iptc4xmpCore:AltTextAccessibility", _alt),
     ("Iptc4xmpExt:PersonInImage", _people),
-    ("Iptc4xmpExt:ImageRegion", _regions),
-    ("mwg-rs:Regions", _faces),
+    ("Iptc4xmpExt:ImageRegion", lambda record, scan, source: regions(record, scan, source.language, source.turned)),
+    ("mwg-rs:Regions", lambda record, scan, source: faces(record, scan, source.turned)),
     ("photoshop:DateCreated", lambda record, scan, source: _text(plain_date(record))),
     ("dcterms:created", lambda record, scan, source: _text(record.edtf)),
     ("Iptc4xmpExt:LocationShown", _location),
@@ -281,10 +240,12 @@ XMP_ROWS: tuple[tuple[str, Xmp], ...] = (
     ("photoshop:Credit", lambda record, scan, source: _text(source.holder)),
     ("photoshop:Source", lambda record, scan, source: _text(source.collection)),
     ("dc:rights", _field("rights")),
-    (
-        "mwg-coll:Collections",
-        lambda record, scan, source: Bag((Struct((("mwg-coll:CollectionName", Text(source.collection)),)),)),
-    ),
+    ("xmpRights:UsageTerms", _field("rights")),
+    ("xmpRights:WebStatement", _rights_link),
+    ("xmpRights:Marked", _marked),
+    ("photoshop:CaptionWriter", _caption_writer),
+    ("photoshop:Instructions", lambda record, scan, source: _text(record.words("care"))),
+    ("mwg-coll:Collections", _collection),
     ("Iptc4xmpExt:ArtworkOrObject", _artwork),
     ("dc:source", lambda record, scan, source: _text(source_words(record, source))),
     ("dc:identifier", lambda record, scan, source: _text(record.number)),
@@ -293,9 +254,22 @@ XMP_ROWS: tuple[tuple[str, Xmp], ...] = (
         lambda record, scan, source: Text(SOURCE_TYPES.get(record.kind, PRINT_SOURCE)),
     ),
     ("Iptc4xmpExt:DigImageGUID", lambda record, scan, source: Text(f"urn:uuid:{scan.id}")),
+    ("xmpMM:History", _history),
     ("xmp:MetadataDate", lambda record, scan, source: _text(record.changed_at)),
 )
-"""Our field's property and its value; a value of None takes the property out of the copy."""
+"""Our field's property and its value; a value of None leaves what a scan says of it, but for NOT_THE_PICTURES."""
+
+NOT_THE_PICTURES = frozenset(
+    """photoshop:DateCreated dcterms:created Iptc4xmpExt:LocationShown Iptc4xmpCore:Location photoshop:City
+    photoshop:State photoshop:Country Iptc4xmpCore:CountryCode Iptc4xmpExt:LocationCreated exif:DateTimeOriginal
+    exif:GPSVersionID exif:GPSLatitude exif:GPSLongitude exif:GPSAltitude exif:GPSAltitudeRef exif:GPSTimeStamp
+    exif:GPSMapDatum exif:GPSImgDirection exif:GPSImgDirectionRef exif:GPSProcessingMethod exif:GPSAreaInformation
+    exif:GPSDestLatitude exif:GPSDestLongitude exif:GPSHPositioningError exif:GPSSpeed exif:GPSSpeedRef
+    exif:GPSTrack exif:GPSTrackRef exif:GPSDestBearing exif:GPSDestBearingRef exif:GPSDateStamp""".split()
+)
+"""When and where the scan was made is no fact about the picture, and the place is somebody's home: never copied."""
+
+TOOL = "Boxlore"
 
 ALPHA_3: Mapping[str, str] = {
     "EE": "EST", "NZ": "NZL", "IE": "IRL", "GB": "GBR", "RU": "RUS", "DE": "DEU", "PL": "POL", "US": "USA", "CA": "CAN",
@@ -304,36 +278,70 @@ ALPHA_3: Mapping[str, str] = {
 }  # fmt: skip
 """ISO 3166-1 alpha-2 → alpha-3 (IIM 2:100 takes three letters); other countries leave 2:100 out."""
 
-IIM_ROWS: tuple[tuple[tuple[int, int], Callable[[Record, Source], Iterable[str]]], ...] = (
-    ((2, 5), lambda record, source: [captions.title(record, brackets=source.brackets)]),
-    ((2, 25), lambda record, source: [told.words for told in record.all("keyword")]),
-    ((2, 55), lambda record, source: [plain_date(record).replace("-", "").ljust(8, "0")] if plain_date(record) else []),
-    ((2, 60), lambda record, source: []),
-    ((2, 80), lambda record, source: [one.name for one in record.shown("photographer")[:1]]),
-    ((2, 90), lambda record, source: [_of(place_then(record), "city")]),
-    ((2, 92), lambda record, source: [record.words("place")]),
-    ((2, 95), lambda record, source: [_of(place_then(record), "admin1")]),
-    ((2, 100), lambda record, source: [ALPHA_3.get(_of(place_then(record), "country_code"), "")]),
-    ((2, 101), lambda record, source: [_of(place_then(record), "country")]),
-    ((2, 110), lambda record, source: [source.holder]),
-    ((2, 115), lambda record, source: [source.collection]),
-    ((2, 116), lambda record, source: [record.words("rights")]),
-    ((2, 120), lambda record, source: [captions.caption(record, "full")]),
+Texts = Callable[[Value], Iterable[str]]
+
+
+def _texts(value: Value) -> tuple[str, ...]:
+    """A value as plain texts: of an alternative the default, of an array each."""
+    if isinstance(value, Text):
+        return (value.words,)
+    if isinstance(value, Alt):
+        return (value.words[0][1],)
+    return tuple(one.words for one in value.items if isinstance(one, Text)) if isinstance(value, (Bag, Seq)) else ()
+
+
+def _eight_digits(value: Value) -> tuple[str, ...]:
+    """CCYYMMDD with 00 for what is not known (IIM 4.2, 2:55)."""
+    return tuple(words.replace("-", "").ljust(8, "0") for words in _texts(value) if len(words) >= 4)
+
+
+IIM_ROWS: tuple[tuple[tuple[int, int], str, Texts], ...] = (
+    ((2, 5), "dc:title", _texts),
+    ((2, 25), "dc:subject", _texts),
+    ((2, 40), "photoshop:Instructions", _texts),
+    ((2, 55), "photoshop:DateCreated", _eight_digits),
+    ((2, 80), "dc:creator", lambda value: _texts(value)[:1]),
+    ((2, 90), "photoshop:City", _texts),
+    ((2, 92), "Iptc4xmpCore:Location", _texts),
+    ((2, 95), "photoshop:State", _texts),
+    ((2, 100), "Iptc4xmpCore:CountryCode", lambda value: [ALPHA_3.get(code, "") for code in _texts(value)]),
+    ((2, 101), "photoshop:Country", _texts),
+    ((2, 110), "photoshop:Credit", _texts),
+    ((2, 115), "photoshop:Source", _texts),
+    ((2, 116), "dc:rights", _texts),
+    ((2, 120), "dc:description", _texts),
+    ((2, 122), "photoshop:CaptionWriter", _texts),
 )
+"""Each dataset from the property that says the same, so that no two readers are told different things."""
+
+TIME_CREATED = (2, 60)
+"""Never written (no picture's time is told to the second); a scan's own goes with its date."""
+
+EXIF_ROWS: tuple[tuple[int, str, str], ...] = (
+    (0x010E, "dc:description", " "),
+    (0x013B, "dc:creator", "; "),
+    (0x8298, "dc:rights", " "),
+)
+"""Exif tag, property, and what stands between several texts (DC-008, 4.6.4)."""
 
 
 def embedding_of(record: Record, scan: ScanFile, source: Source) -> Embedding:
     """Everything the copy of one scan carries. `record` has been seen by `core.audience.visible`."""
-    values = [(name, make(record, scan, source)) for name, make in XMP_ROWS]
-    filled = tuple((name, value) for name, value in values if value is not None)
-    empty = tuple(name for name, value in values if value is None)
-    iim = tuple((key, tuple(text for text in make(record, source) if text)) for key, make in IIM_ROWS)
-    described = captions.caption(record, "full")
+    made = {name: make(record, scan, source) for name, make in XMP_ROWS}
+    filled = {name: value for name, value in made.items() if value is not None}
+    empty = [name for name, value in made.items() if value is None]
+    datasets = [
+        (key, name, tuple(filter(None, texts(filled[name]) if name in filled else ()))) for key, name, texts in IIM_ROWS
+    ]
+    exif = [(tag, between.join(_texts(filled[name]))) for tag, name, between in EXIF_ROWS if name in filled]
     return Embedding(
-        xmp=filled,
-        remove=(*empty, "exif:GPSLatitude", "exif:GPSLongitude", "exif:DateTimeOriginal"),
-        iim=iim,
-        exif=((0x010E, described),) if described else (),
+        xmp=tuple(filled.items()),
+        absent=(("xmp:CreatorTool", Text(TOOL)),),
+        remove=(*(name for name in empty if name in NOT_THE_PICTURES), *sorted(NOT_THE_PICTURES - made.keys())),
+        iim=(*((key, texts) for key, name, texts in datasets if texts or name in NOT_THE_PICTURES), (TIME_CREATED, ())),
+        exif=tuple((tag, words) for tag, words in exif if words),
         original_day=sure_day(record),
+        unfilled=tuple(name for name in empty if name not in NOT_THE_PICTURES),
+        unfilled_iim=tuple(key for key, name, texts in datasets if not texts and name not in NOT_THE_PICTURES),
         drop_text=source.drop_text,
     )

@@ -5,7 +5,7 @@ Property names are written `prefix:name` over one table of namespaces.
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 NAMESPACES: Mapping[str, str] = {
     "rdf": "http://www.w3.org/1999/02/22-rdf-syntax-ns#",
@@ -17,6 +17,8 @@ NAMESPACES: Mapping[str, str] = {
     "photoshop": "http://ns.adobe.com/photoshop/1.0/",
     "xmp": "http://ns.adobe.com/xap/1.0/",
     "xmpRights": "http://ns.adobe.com/xap/1.0/rights/",
+    "xmpMM": "http://ns.adobe.com/xap/1.0/mm/",
+    "stEvt": "http://ns.adobe.com/xap/1.0/sType/ResourceEvent#",
     "xmpNote": "http://ns.adobe.com/xmp/note/",
     "Iptc4xmpCore": "http://iptc.org/std/Iptc4xmpCore/1.0/xmlns/",
     "Iptc4xmpExt": "http://iptc.org/std/Iptc4xmpExt/2008-02-29/",
@@ -77,23 +79,37 @@ def bag(*words: str) -> Bag:
     return Bag(tuple(Text(one) for one in words))
 
 
+OUR_REGION = "boxlore-"
+"""How the identifier of a region of ours begins, so that another's region is told from it and survives."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Embedding:
     """Everything that one copy is to carry.
 
-    `xmp` holds our properties: those already in the file are replaced, other languages of an alternative
-    kept; `remove` names properties to take out; everything else survives. `iim` maps (record, dataset) to
-    its texts; a dataset with no texts is taken out. `exif` maps a tag to text, written only where the tag
-    is present. `original_day` (YYYY-MM-DD) is a full and sure date of the picture, else empty.
+    `xmp` holds our properties: those already in the file are replaced, other languages of an alternative and
+    other people's regions kept; `absent` holds those written only where the file has none; `remove` names
+    properties to take out; everything else survives. `iim` maps (record, dataset) to its texts; a dataset with
+    no texts is taken out. `exif` maps a tag to text, written only where the tag is present. `original_day`
+    (YYYY-MM-DD) is a full and sure date of the picture, else empty. `unfilled` and `unfilled_iim` are ours too,
+    with nothing to say this time: what a scan says there stays.
     With `drop_text` all textual metadata of the file goes; colour profile, resolution, orientation stay.
     """
 
     xmp: tuple[tuple[str, Value], ...] = ()
+    absent: tuple[tuple[str, Value], ...] = ()
     remove: tuple[str, ...] = ()
     iim: tuple[tuple[tuple[int, int], tuple[str, ...]], ...] = ()
     exif: tuple[tuple[int, str], ...] = ()
     original_day: str = ""
+    unfilled: tuple[str, ...] = ()
+    unfilled_iim: tuple[tuple[int, int], ...] = ()
     drop_text: bool = False
+
+    def over_our_own(self) -> "Embedding":
+        """The same for a file that holds an older caption of ours: what has nothing to say goes."""
+        emptied = tuple((key, ()) for key in self.unfilled_iim)
+        return replace(self, remove=(*self.remove, *self.unfilled), iim=(*self.iim, *emptied))
 
 
 @dataclass(frozen=True, slots=True)

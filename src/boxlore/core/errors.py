@@ -28,10 +28,14 @@ class WrongUse(BoxloreError):
 
 @dataclass(eq=False)
 class CouldNot(BoxloreError):
-    """The world refused: a full disk, a lock, a missing file, a damaged database."""
+    """The world refused: a full disk, a lock, a missing file, a damaged database.
+
+    `everywhere` says that the next file would meet the same, so that a long task had better stop.
+    """
 
     problem: str
     what_to_do: str = ""
+    everywhere: bool = False
 
     def __str__(self) -> str:
         return f"{self.problem} {self.what_to_do}".strip()

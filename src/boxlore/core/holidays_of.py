@@ -28,6 +28,8 @@ def holiday(name: str, year: str, countries: Sequence[str] = ()) -> HolidayDate 
     rows = _NAMES.get(name.strip().replace("the 4", "the fourth").replace("4 of july", "fourth of july"))
     if rows is None:
         return None
+    if not year and all(row[4][0] == "on" for row in rows):
+        year = str(rows[0][4][1])[:4]  # a day that came once in history
     if not year:
         days = {row[4] for row in rows if row[4][0] == "fixed"}
         if len(days) != 1:
@@ -66,6 +68,11 @@ def day_of(rule: Rule, year: int) -> date:
             return easter(year) + timedelta(days)
         case ("nth", int(month), int(weekday), int(nth)):
             return _nth(year, month, weekday, nth)
+        case ("nth", int(month), int(weekday), int(nth), int(days)):
+            return _nth(year, month, weekday, nth) + timedelta(days)
+        case ("near", int(month), int(day), int(weekday)):
+            about = date(year, month, day)
+            return about + timedelta((weekday - about.weekday() + 3) % 7 - 3)
         case ("before", int(month), int(day), int(weekday)):
             end = date(year, month, day) - timedelta(1)
             return end - timedelta((end.weekday() - weekday) % 7)

@@ -92,3 +92,8 @@ def month_of(word: str) -> int:
     """The month a word or a Roman numeral names, or 0."""
     bare = word.strip(".,")
     return MONTH_OF.get(bare, 0) or ROMAN_MONTHS.get(bare, 0)
+
+
+def spoken_number(word: str) -> int:
+    """A number in digits or words below a hundred (`5`, `five`, `twenty-one`), or -1."""
+    return int(word) if word.isdigit() else _low([word])[0]

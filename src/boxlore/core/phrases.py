@@ -15,7 +15,8 @@ from boxlore.core import edtf as standard
 from boxlore.core.dates_display import display
 from boxlore.core.edtf_values import Day, Edtf
 from boxlore.core.errors import TextFault
-from boxlore.core.phrase_forms import Context, read_form
+from boxlore.core.phrase_forms import read_form
+from boxlore.core.phrase_values import Context
 from boxlore.core.phrase_words import simplify
 
 READER_VERSION = "dates 1"

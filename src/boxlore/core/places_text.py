@@ -5,6 +5,7 @@ perhaps (a spelling guess); choices (several, ranked); area (a country or region
 Only a match may fill anything by itself. Coordinates are printed no finer than they are known.
 """
 
+import math
 import re
 import unicodedata
 from dataclasses import dataclass
@@ -110,6 +111,14 @@ def full_name(place: Place) -> str:
     """The place from small to large, as it is called today."""
     parts = (place.sublocation, place.city or place.name, place.admin1, place.country)
     return ", ".join(dict.fromkeys(part for part in parts if part))
+
+
+def distance_km(one: tuple[float, float], other: tuple[float, float]) -> float:
+    """How far two points (latitude, longitude in degrees) lie apart on a sphere of 6,371 km (haversine)."""
+    north, south = math.radians(one[0]), math.radians(other[0])
+    across = math.radians(other[1] - one[1])
+    chord = math.sin((south - north) / 2) ** 2 + math.cos(north) * math.cos(south) * math.sin(across / 2) ** 2
+    return 2 * 6371 * math.asin(math.sqrt(chord))
 
 
 def _degrees(value: float, places: int) -> str:

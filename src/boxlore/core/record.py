@@ -8,7 +8,7 @@ never a value. Every output takes a `Record`, and only after `core.audience.visi
 
 import json
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from dataclasses import field as starts
 
 from boxlore.core.containers import Mark
@@ -33,6 +33,8 @@ class Told:
     sure: Sure
     audience: str
     recorded_at: str
+    sitting: str = ""
+    moment: int | None = None
     value: Mapping[str, object] = starts(default_factory=dict)
     asks: bool = False
 
@@ -52,6 +54,9 @@ class Shown:
     scan: str = ""
     area: tuple[float, ...] = ()
     number: int = 0
+    row: str = ""
+    position: int = 0
+    """Without a marker: the row (front, back, …; empty for the only one); from the left, from 1."""
 
     @property
     def unsure(self) -> bool:
@@ -114,6 +119,10 @@ class Record:
     related: tuple[Related, ...] = ()
     conflicts: tuple[Conflict, ...] = ()
     not_known: frozenset[str] = frozenset()
+    nameless: tuple[tuple[str, int], ...] = ()
+    """Rows and positions where someone stands whom nobody knows."""
+    audiences: tuple[str, ...] = ()
+    """Who may see the item at all (`family`), or one field of it (`story=family`), by the keeper's word."""
     changed_at: str = ""
     withheld: int = 0
     """How many statements the audience may not see; `core.audience.visible` counts them."""
@@ -188,7 +197,8 @@ class Material:
 def build(material: Material, people: Mapping[str, Person], said_by: Mapping[str, str]) -> Record:
     """The record in force. `people` by id; `said_by` names the person behind a narrator's id."""
     told, not_known = _gather(material.statements, material.chosen, said_by)
-    shown = _people(material, told, people, said_by)
+    places = _places(material.statements)
+    shown = _people(material, told, people, said_by, places)
     plain = {statement.field: statement.words for statement, _ in material.statements}
     every = [statement for statement, _ in material.statements]
     every += [statement for marker in material.markers for statement, _ in marker.statements]
@@ -205,6 +215,8 @@ def build(material: Material, people: Mapping[str, Person], said_by: Mapping[str
         related=tuple(material.related),
         conflicts=tuple(_conflicts(material, told, said_by)),
         not_known=frozenset(not_known),
+        nameless=_nameless(material.statements, places),
+        audiences=tuple(one.words for one, _ in material.statements if one.field == "audience"),
         changed_at=max((statement.recorded_at for statement in every), default=""),
     )
 
@@ -222,6 +234,8 @@ def told_of(statement: Statement, reading: Reading | None, said_by: Mapping[str,
         sure=statement.sure,
         audience=statement.audience,
         recorded_at=statement.recorded_at,
+        sitting=statement.sitting,
+        moment=statement.moment,
         value=json.loads(reading.value) if reading is not None and usable else {},
         asks=reading is not None and not usable,
     )
@@ -260,6 +274,7 @@ def _people(
     told: Mapping[str, tuple[Told, ...]],
     people: Mapping[str, Person],
     said_by: Mapping[str, str],
+    places: Mapping[str, tuple[str, int]],
 ) -> tuple[Shown, ...]:
     """Markers first, in the order of their numbers; then those told without one. Nobody twice in a role."""
     found: list[Shown] = []
@@ -271,11 +286,34 @@ def _people(
     seen = {(one.role, one.person or one.name) for one in found}
     for role in ("person", "named", "photographer"):
         for one in told.get(role, ()):
-            shown = _shown(one, role, people, None)
+            row, position = places.get(one.statement, ("", 0))
+            shown = replace(_shown(one, role, people, None), row=row, position=position)
             if (role, shown.person or shown.name) not in seen:
                 seen.add((role, shown.person or shown.name))
                 found.append(shown)
     return tuple(found)
+
+
+def _places(rows: Iterable[tuple[Statement, Reading | None]]) -> dict[str, tuple[str, int]]:
+    """The row and position of each statement about a person; one that corrects another takes its place."""
+    found: dict[str, tuple[str, int]] = {}
+    for statement, _ in rows:
+        if statement.field == "row":
+            ident, _, place = statement.words.partition(" ")
+            row, _, position = place.rpartition(" ")
+            if position.isdigit():
+                found[ident] = (row, int(position))
+    for statement, _ in rows:
+        if statement.replaces in found and statement.id not in found:
+            found[statement.id] = found[statement.replaces]
+    return found
+
+
+def _nameless(
+    rows: Iterable[tuple[Statement, Reading | None]], places: Mapping[str, tuple[str, int]]
+) -> tuple[tuple[str, int], ...]:
+    unknown = [one.id for one, _ in rows if one.field == "person" and one.sure is Sure.NOT_KNOWN]
+    return tuple(places[ident] for ident in unknown if ident in places)
 
 
 def _shown(told: Told, role: str, people: Mapping[str, Person], marker: MarkerRows | None) -> Shown:

@@ -6,7 +6,10 @@ refused here; a finding says what to ask or mend, why, and where the rule comes 
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
 
+from boxlore.core import edtf, lifedates
+from boxlore.core.edtf_values import Edtf
 from boxlore.core.findings import Finding, Severity
+from boxlore.core.lifedates import Answer
 from boxlore.core.people import Person
 from boxlore.core.record import Record
 
@@ -85,25 +88,28 @@ def _from_files(record: Record, people: People) -> Iterator[Finding]:
                 )
 
 
-def _before_birth(record: Record, people: People) -> Iterator[Finding]:
-    from_, to = _bounds(record)
+def _beside_a_life(record: Record, people: People) -> Iterator[Finding]:
+    """Pictures from before a birth or after a death, as exactly as the dates allow (`core.lifedates`)."""
+    told = record.first("date")
+    taken = _date_in(told.value) if told else None
+    if taken is None:
+        return
+    because = f"picture {record.date_display}"
     for shown in record.shown():
         person = people.get(shown.person)
-        if person is None:
-            continue
-        born, died = str(person.born.get("earliest") or ""), str(person.died.get("latest") or "")
-        if born and to and to < born:
+        born, died = (_date_in(person.born), _date_in(person.died)) if person else (None, None)
+        if person and born and (answer := lifedates.before_birth(taken, born)) is not Answer.SILENT:
             message = f"{shown.name} was not yet born ({person.born.get('display')}): someone else, or another date?"
-            yield _finding("date.before-birth", Severity.ASK, message, OURS, f"picture {record.date_display}")
-        if died and from_ and from_ > died:
+            yield _finding("date.before-birth", Severity(answer), message, OURS, because)
+        if person and died and (answer := lifedates.after_death(taken, died)) is not Answer.SILENT:
             message = f"{shown.name} had died ({person.died.get('display')}): a copy, a grave, or someone else?"
-            yield _finding("date.after-death", Severity.ASK, message, OURS, f"picture {record.date_display}")
+            yield _finding("date.after-death", Severity(answer), message, OURS, because)
 
 
-def _bounds(record: Record) -> tuple[str, str]:
-    first = record.first("date")
-    value = first.value if first else {}
-    return str(value.get("earliest") or ""), str(value.get("latest") or "")
+def _date_in(value: Mapping[str, object]) -> Edtf | None:
+    """The date in an answer of `core.phrases`, or None."""
+    text = value.get("edtf")
+    return edtf.parse(text) if isinstance(text, str) and text else None
 
 
 def _finding(rule: str, severity: Severity, message: str, source: str, *because: str) -> Finding:
@@ -121,6 +127,6 @@ RULES: Iterable[Rule] = (
     _asking,
     _disagreeing,
     _place_then,
-    _before_birth,
+    _beside_a_life,
     _from_files,
 )

@@ -25,6 +25,10 @@ _SENTENCES = {
     errno.EROFS: ("The disk can only be read", "Choose a folder on another disk."),
     errno.EACCES: ("Writing is not allowed there", "Choose a folder that belongs to you."),
     errno.EPERM: ("Writing is not allowed there", "Choose a folder that belongs to you."),
+    errno.ENOTDIR: ("A file stands where a folder is wanted", "Choose another folder."),
+    errno.EISDIR: ("A folder stands where a file is wanted", "Move it away, or choose another folder."),
+    errno.ENAMETOOLONG: ("The name is too long for this disk", "Choose a folder with a shorter name."),
+    errno.EFBIG: ("The file would be larger than this disk takes", "Choose a folder on another disk."),
     errno.ENOENT: ("There is no such file", "It may have been moved, or its disk is not plugged in."),
 }
 
@@ -32,7 +36,8 @@ _SENTENCES = {
 def could_not(error: OSError, path: Path) -> CouldNot:
     """The sentence for an operating-system error met at `path`."""
     problem, what_to_do = _SENTENCES.get(error.errno or 0, (error.strerror or str(error), ""))
-    return CouldNot(f"{problem}: {path}.", f"{what_to_do} Nothing was half-written.".strip())
+    everywhere = error.errno in (errno.ENOSPC, errno.EDQUOT, errno.EROFS)
+    return CouldNot(f"{problem}: {path}.", f"{what_to_do} Nothing was half-written.".strip(), everywhere)
 
 
 @contextmanager

@@ -1,89 +1,125 @@
-"""Dublin Core as XML: simple (oai_dc) and full (dcterms), streamed, each record checked before it is written.
+"""Dublin Core as XML: simple (oai_dc) and full (dcterms), streamed, every record checked before it is written.
 
 OAI-PMH 2.0 oai_dc; DCMI “Guidelines for implementing Dublin Core in XML” for xsi:type. An XSD lets empty records
-and empty elements pass, so each record is held against our own schema (RELAX NG) first; one that cannot be
-valid is named with what is missing and left out.
+and empty elements pass, so each record is held against our own schema (RELAX NG) first, a batch at a time; one
+that cannot be valid is named with what is missing and left out.
 """
 
-from collections.abc import Callable, Iterable, Iterator, Mapping
+import re
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
-from typing import Any, BinaryIO
+from dataclasses import field as starts
+from typing import BinaryIO
 
 from lxml import etree
 
 from boxlore.core.crosswalk import CollectionFacts, Value, dcterms, oai_dc
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.record import Record
+from boxlore.exports.markup import xml_attribute, xml_text
 
 RECORDS = "urn:boxlore:records:1"
 OAI_DC = "http://www.openarchives.org/OAI/2.0/oai_dc/"
 DC = "http://purl.org/dc/elements/1.1/"
 DCTERMS = "http://purl.org/dc/terms/"
 XSI = "http://www.w3.org/2001/XMLSchema-instance"
-_LANG = "{http://www.w3.org/XML/1998/namespace}lang"
+BATCH = 100
 
 Elements = Callable[[Record, CollectionFacts], Iterator[tuple[str, Value]]]
 
 
 @dataclass(frozen=True, slots=True)
 class Flavour:
-    """One way of writing: the record's own element, the namespace of its fields, prefixes, and the crosswalk."""
+    """One way of writing: the record's own element, the prefix of its fields, the namespaces, and the crosswalk."""
 
     record: str
-    namespace: str
-    prefixes: Mapping[Any, str]
+    prefix: str
+    namespaces: str
     elements: Elements
 
 
-SIMPLE = Flavour(f"{{{OAI_DC}}}dc", DC, {None: RECORDS, "oai_dc": OAI_DC, "dc": DC, "xsi": XSI}, oai_dc)
-FULL = Flavour(f"{{{RECORDS}}}record", DCTERMS, {None: RECORDS, "dcterms": DCTERMS, "xsi": XSI}, dcterms)
+SIMPLE = Flavour("oai_dc:dc", "dc", f'xmlns:oai_dc="{OAI_DC}" xmlns:dc="{DC}"', oai_dc)
+FULL = Flavour("record", "dcterms", f'xmlns:dcterms="{DCTERMS}" xmlns:xsi="{XSI}"', dcterms)
+
+
+@dataclass(slots=True)
+class RecordsWriter:
+    """Takes records one by one and writes those that are valid by `schema` (RELAX NG); `findings` name the others."""
+
+    out: BinaryIO
+    facts: CollectionFacts
+    schema: bytes
+    flavour: Flavour
+    findings: list[Finding] = starts(default_factory=list)
+    _batch: list[tuple[Record, str]] = starts(default_factory=list)
+    _check: etree.RelaxNG = starts(init=False)
+    _parser: etree.XMLParser = starts(init=False)
+
+    def __post_init__(self) -> None:
+        self._check = etree.RelaxNG(etree.fromstring(self.schema))
+        self._parser = etree.XMLParser(huge_tree=True, resolve_entities=False, no_network=True)
+        self.out.write(f"<?xml version='1.0' encoding='UTF-8'?>\n{self._top}".encode())
+
+    @property
+    def _top(self) -> str:
+        return f'<records xmlns="{RECORDS}" {self.flavour.namespaces}>\n'
+
+    def add(self, record: Record) -> None:
+        """Take one record; it is checked and written with its batch."""
+        self._batch.append((record, record_text(record, self.facts, self.flavour)))
+        if len(self._batch) == BATCH:
+            self._flush()
+
+    def close(self) -> None:
+        """Write what is left, and the end."""
+        self._flush()
+        self.out.write(b"</records>\n")
+
+    def _flush(self) -> None:
+        texts = [text for _, text in self._batch]
+        if texts and self._fault(texts):
+            faults = [self._fault([text]) for text in texts]
+            self.findings += [_invalid(one, why) for (one, _), why in zip(self._batch, faults, strict=True) if why]
+            texts = [text for text, why in zip(texts, faults, strict=True) if not why]
+        self.out.write("".join(texts).encode())
+        self._batch.clear()
+
+    def _fault(self, texts: list[str]) -> str:
+        """What is wrong with these records together, or an empty string."""
+        whole = etree.fromstring(f"{self._top}{''.join(texts)}</records>".encode(), self._parser)
+        return "" if self._check.validate(whole) else plain_fault(str(self._check.error_log.last_error.message))
 
 
 def write_records(
     records: Iterable[Record], facts: CollectionFacts, out: BinaryIO, schema: bytes, flavour: Flavour
 ) -> list[Finding]:
     """Write every record that is valid by `schema` (RELAX NG); returns a finding for each that is not."""
-    check = etree.RelaxNG(etree.fromstring(schema))
-    findings: list[Finding] = []
-    with etree.xmlfile(out, encoding="utf-8") as file:
-        file.write_declaration()
-        with file.element(f"{{{RECORDS}}}records", nsmap=flavour.prefixes):
-            for record in records:
-                element = record_element(record, facts, flavour)
-                if check.validate(element):
-                    file.write("\n", element)
-                else:
-                    findings.append(_invalid(record, str(check.error_log.last_error.message)))
-            file.write("\n")
-    out.write(b"\n")
-    return findings
+    writer = RecordsWriter(out, facts, schema, flavour)
+    for record in records:
+        writer.add(record)
+    writer.close()
+    return writer.findings
 
 
-def record_element(record: Record, facts: CollectionFacts, flavour: Flavour) -> etree._Element:
-    """One record as an element."""
-    top = etree.Element(flavour.record, nsmap=flavour.prefixes)
-    for name, value in flavour.elements(record, facts):
-        child = etree.SubElement(top, f"{{{flavour.namespace}}}{name}")
-        child.text = _clean(value.words)
-        if value.scheme:
-            child.set(f"{{{XSI}}}type", value.scheme)
-        elif value.language:
-            child.set(_LANG, value.language.replace("_", "-"))
-    return top
+def record_text(record: Record, facts: CollectionFacts, flavour: Flavour) -> str:
+    """One record as text on a line of its own."""
+    parts = [f"<{flavour.record}>"]
+    prefix = flavour.prefix
+    for name, (words, language, scheme) in flavour.elements(record, facts):
+        if scheme:
+            attribute = f' xsi:type="{scheme}"'
+        elif language:
+            attribute = f' xml:lang="{xml_attribute(language.replace("_", "-"))}"'
+        else:
+            attribute = ""
+        parts.append(f"<{prefix}:{name}{attribute}>{xml_text(words)}</{prefix}:{name}>")
+    parts.append(f"</{flavour.record}>\n")
+    return "".join(parts)
 
 
-_ALLOWED = frozenset("\t\n\r")
-
-
-def _clean(words: str) -> str:
-    """Words without the characters that XML 1.0 (2.2) has no place for."""
-    if words.isprintable():
-        return words
-    return "".join(
-        one
-        for one in words
-        if one in _ALLOWED or (one >= " " and not "\ud800" <= one <= "\udfff" and one not in "\ufffe\uffff")
-    )
+def plain_fault(message: str) -> str:
+    """A validator's message with the namespaces left off."""
+    return re.sub(r"\{[^}]*\}", "", message).rstrip(".")
 
 
 def _invalid(record: Record, why: str) -> Finding:

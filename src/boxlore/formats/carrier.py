@@ -4,15 +4,16 @@
 writes them streams, so memory does not grow with the file.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import StrEnum
+from io import BytesIO
 from typing import BinaryIO
 
 from boxlore.core.embedding import Embedding, Found
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, iim, jpeg, png, resources, tiff, webp, xmp
-from boxlore.formats.binary import Piece, read_at, same_bytes, size_of
+from boxlore.formats import exif, iim, jpeg, loose, merging, png, resources, tiff, webp, xmp
+from boxlore.formats.binary import Piece, patched, read_at, same_bytes, size_of
 
 
 class Container(StrEnum):
@@ -37,6 +38,31 @@ def sniff(head: bytes) -> Container | None:
     return None
 
 
+SUFFIXES = {
+    Container.JPEG: (".jpg", ".jpeg"),
+    Container.PNG: (".png",),
+    Container.TIFF: (".tif", ".tiff"),
+    Container.WEBP: (".webp",),
+}
+"""The endings that a copy may have; the first is given where a scan's own does not fit what it is."""
+
+OTHERS = (
+    (b"ftyp", 4, "a HEIC or another ISO media file"),
+    (b"\x00\x00\x00\x0cjP  ", 0, "a JPEG 2000"),
+    (b"\xff\x4f\xff\x51", 0, "a JPEG 2000 codestream"),
+    (b"GIF8", 0, "a GIF"),
+    (b"BM", 0, "a BMP"),
+)
+"""Formats that we know by their first bytes and do not write into: bytes, where, name."""
+
+
+def suffix_for(file: BinaryIO, suffix: str) -> str:
+    """The ending for a copy of the file: its own where it fits the content, else that of the content."""
+    file.seek(0)
+    kind = sniff(file.read(16))
+    return suffix if kind is None or suffix in SUFFIXES[kind] else SUFFIXES[kind][0]
+
+
 _WRITERS = {
     Container.JPEG: jpeg.rewrite,
     Container.PNG: png.rewrite,
@@ -55,9 +81,12 @@ class Rewrite:
 
 def _container(file: BinaryIO) -> Container:
     file.seek(0)
-    found = sniff(file.read(16))
+    head = file.read(16)
+    found = sniff(head)
     if found is None:
-        raise ByteFault(0, "This is no JPEG, PNG, TIFF or WebP", "the first bytes of the file")
+        other = next((name for mark, at, name in OTHERS if head[at:].startswith(mark)), "")
+        why = f"This is {other}, no JPEG, PNG, TIFF or WebP" if other else "This is no JPEG, PNG, TIFF or WebP"
+        raise ByteFault(0, why, "the first bytes of the file")
     return found
 
 
@@ -69,74 +98,112 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> Rewrite:
 
 def verify(source: BinaryIO, copy: BinaryIO, embedding: Embedding) -> list[str]:
     """What is wrong with a copy: the picture's bytes not equal, or our values not read back. Empty if nothing."""
+    found = same_picture(source, copy, outside=embedding.drop_text)
+    if not found and _container(source) is Container.TIFF:
+        kept = tiff.kept_runs(source, embedding)
+        if not all(same_bytes(source, at, copy, at, length) for at, length in kept):
+            found.append("another byte than ours has changed")
+    return [*found, *(f"{name} does not read back" for name in not_as(copy, embedding))]
+
+
+def same_picture(source: BinaryIO, copy: BinaryIO, *, outside: bool = False) -> list[str]:
+    """What differs between the picture of a scan and that of its copy, byte by byte; empty if nothing.
+
+    A copy for outside has lost what stood behind the picture and around it, but not what it is decoded by.
+    """
     kind = _container(source)
     if _container(copy) is not kind:
         return ["the copy is of another format"]
-    found: list[str] = []
     if kind is Container.JPEG:
-        if not embedding.drop_text:
-            found, run = jpeg.differences(source, copy)
-        else:
-            run = jpeg.tails(source, copy)
-        runs: Iterator[tuple[int, int, int]] = iter([run])
+        found, runs = jpeg.differences(source, copy, outside=outside)
     else:
         of = {Container.PNG: png, Container.TIFF: tiff, Container.WEBP: webp}[kind].picture_runs
         before, after = of(source), of(copy)
         if [length for _, length in before] != [length for _, length in after]:
             return ["the parts of the picture are not as they were"]
-        runs = ((at, there, length) for (at, length), (there, _) in zip(before, after, strict=True))
+        found, runs = [], [(at, there, length) for (at, length), (there, _) in zip(before, after, strict=True)]
     if not all(same_bytes(source, at, copy, there, length) for at, there, length in runs):
         found.append("the picture's bytes are not equal")
-    lost = xmp.read_back(packet(copy), embedding)
-    return [*found, *(f"{name} does not read back" for name in lost)]
+    return found
 
 
-def packet(file: BinaryIO) -> bytes:
-    """The XMP packet of a file, or no bytes."""
+def not_as(copy: BinaryIO, embedding: Embedding) -> list[str]:
+    """The names of our properties that the file does not hold as they are wanted."""
+    return xmp.read_back(xmp.tree(*packets(copy)), embedding)
+
+
+def packet_not_as(packet: bytes, embedding: Embedding) -> list[str]:
+    """The same for the packet of a sidecar."""
+    return xmp.read_back(xmp.tree(packet), embedding)
+
+
+def packets(file: BinaryIO) -> tuple[bytes, tuple[bytes, ...]]:
+    """The XMP packet of a file, or no bytes; and the extended ones that belong to it."""
     match _container(file):
         case Container.JPEG:
-            return jpeg.packet_of(jpeg.split(file)[0])[0]
+            found = jpeg.packets_of(jpeg.split(file)[0])
+            return found.standard, found.more
         case Container.PNG:
-            return png.packet_of(file, png.split(file))
+            return png.packet_of(file, png.split(file)), ()
         case Container.TIFF:
-            return tiff.texts_of(file)[0]
+            return tiff.texts_of(file)[0], ()
         case Container.WEBP:
-            return webp.packet_of(file, webp.split(file)[0])
+            return webp.packet_of(file, webp.split(file)[0]), ()
 
 
 def read(file: BinaryIO) -> Found:
     """What the file carries already. Raises ByteFault for a file that cannot be read."""
     kind = _container(file)
     problems: list[str] = []
-    block, facts, orientation, gps = b"", dict[str, str](), 1, False
+    block, facts = b"", exif.Facts({}, 1, False)
+    raw, more = packets(file)
     if kind is Container.JPEG:
         segments, _ = jpeg.split(file)
-        raw, _, problems = jpeg.packet_of(segments)
+        problems += jpeg.packets_of(segments).problems
         held, _ = resources.split(jpeg.resource_block(segments))
-        block, more = resources.iim_of(held)
-        problems += more
-        blocks = [one.payload[6:] for one in segments if one.starts(jpeg.APP1, jpeg.EXIF_MARK)]
-        if blocks:
-            facts, orientation, gps = exif.facts(exif.block(blocks[0]))
+        block, further = resources.iim_of(held)
+        problems += further
+        facts = _exif(one.payload[6:] for one in segments if one.starts(jpeg.APP1, jpeg.EXIF_MARK))
     elif kind is Container.TIFF:
-        raw, block, problems, structure = tiff.texts_of(file)
-        facts, orientation, gps = exif.facts(structure)
+        _, block, further, structure = tiff.texts_of(file)
+        problems += further
+        facts = exif.facts(structure)
+    elif kind is Container.PNG:
+        facts = _exif(png.data_of(file, one) for one in png.split(file) if one.type == b"eXIf")
     else:
-        raw = packet(file)
+        facts = _exif(webp.exif_of(file))
     texts, guesses = iim.texts(iim.split(block))
     return Found(
-        xmp=xmp.values(raw) if raw else {},
+        xmp=xmp.values(xmp.tree(raw, more)),
         iim=texts,
-        exif=facts,
-        orientation=orientation,
-        has_gps=gps,
+        exif=facts.texts,
+        orientation=facts.orientation,
+        has_gps=facts.has_gps,
         problems=(*problems, *guesses),
     )
 
 
+def _exif(blocks: Iterable[bytes]) -> exif.Facts:
+    for data in blocks:
+        return exif.facts(exif.block(data.removeprefix(b"Exif\x00\x00")))
+    return exif.Facts({}, 1, False)
+
+
+def beside(file: BinaryIO) -> Rewrite:
+    """A file that we do not write into, as it is but for the place of its making; its caption goes beside it."""
+    size = size_of(file)
+    return Rewrite(tuple(patched(0, size, loose.patches(file, 0, size))), ())
+
+
 def sidecar(embedding: Embedding) -> bytes:
     """An `.xmp` file for a picture that cannot carry its caption itself (XMP Specification Part 3, 1.3)."""
-    return xmp.serialize(xmp.merge(b"", embedding), padding=0)
+    return xmp.serialize(merging.captioned(b"", embedding)[0], padding=0)
+
+
+def captioned(data: bytes, embedding: Embedding) -> bytes:
+    """A small file in memory, such as a part that was cut out of a scan, with its caption."""
+    pieces = rewrite(BytesIO(data), embedding).pieces
+    return b"".join(one if isinstance(one, bytes) else data[one[0] : sum(one)] for one in pieces)
 
 
 def size_after(made: Rewrite) -> int:

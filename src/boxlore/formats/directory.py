@@ -14,6 +14,9 @@ SIZES: Mapping[int, int] = {
 """Bytes of one value of a type (TIFF 6.0, page 15; 16 to 18 BigTIFF)."""
 
 MOST_ENTRIES = 4096
+MOST_DIRECTORIES = 20_000
+MOST_VALUE = 64 << 20
+"""Bounds that no scan comes near, so that a damaged file costs neither time nor memory."""
 CLAUSE = "TIFF 6.0, section 2"
 
 Read = Callable[[int, int], bytes]
@@ -99,7 +102,9 @@ class Tiff:
         return Entry(tag, kind, count, at, value_at, length, raw)
 
     def value(self, entry: Entry) -> bytes:
-        """The bytes of an entry's value. Raises ByteFault if they lie outside."""
+        """The bytes of an entry's value. Raises ByteFault if they lie outside, or are beyond all measure."""
+        if entry.length > MOST_VALUE:
+            raise ByteFault(entry.at, f"The value of tag {entry.tag} claims {entry.length} bytes", CLAUSE)
         return self._take(entry.value_at, entry.length)
 
     def numbers(self, entry: Entry) -> tuple[int, ...]:
@@ -109,13 +114,20 @@ class Tiff:
 
     def chain(self) -> list[Directory]:
         """All directories in order. Raises ByteFault for a loop."""
+        return self.following(self.first, set())
+
+    def following(self, at: int, seen: set[int]) -> list[Directory]:
+        """The directory at an offset and those that it leads to; `seen` remembers what must not come again."""
         found: list[Directory] = []
-        at, seen = self.first, set[int]()
+        entries = 0
         while at:
             if at in seen:
                 raise ByteFault(at, "The directories go round in a loop", CLAUSE)
             seen.add(at)
             found.append(self.directory(at))
+            entries += len(found[-1].entries)
+            if len(seen) > MOST_DIRECTORIES or entries > MOST_DIRECTORIES * 20:
+                raise ByteFault(at, f"There are more than {MOST_DIRECTORIES} directories", CLAUSE)
             at = found[-1].next
         return found
 

@@ -7,6 +7,7 @@ no offset moves and maker notes stay whole.
 """
 
 from collections.abc import Iterable, Iterator
+from typing import NamedTuple
 
 from boxlore.core.embedding import Embedding
 from boxlore.core.errors import ByteFault
@@ -15,6 +16,7 @@ from boxlore.formats.directory import Directory, Entry, Tiff, open_tiff
 EXIF_IFD, GPS_IFD = 0x8769, 0x8825
 ORIENTATION = 0x0112
 ORIGINAL, DIGITIZED = 0x9003, 0x9004
+ASCII = 2
 TEXT_TAGS = {0x010E: "ImageDescription", 0x013B: "Artist", 0x8298: "Copyright"}
 
 _MOVED = ((0x9003, 0x9004), (0x9011, 0x9012), (0x9291, 0x9292))
@@ -28,12 +30,20 @@ def block(data: bytes) -> Tiff:
     return open_tiff(lambda at, length: data[at : at + length], len(data))
 
 
-def facts(tiff: Tiff) -> tuple[dict[str, str], int, bool]:
+class Facts(NamedTuple):
     """Text and dates by name, the orientation, and whether there is a place of capture."""
+
+    texts: dict[str, str]
+    orientation: int
+    has_gps: bool
+
+
+def facts(tiff: Tiff) -> Facts:
+    """What is read out of an Exif block."""
     found: dict[str, str] = {}
     main = tiff.directory(tiff.first)
     for tag, name in TEXT_TAGS.items():
-        if (entry := main.get(tag)) is not None and entry.type == 2:
+        if (entry := main.get(tag)) is not None and entry.type == ASCII:
             found[name] = _text(tiff, entry)
     inner = _inner(tiff, main, EXIF_IFD)
     for tag, name in ((ORIGINAL, "DateTimeOriginal"), (DIGITIZED, "DateTimeDigitized")):
@@ -41,7 +51,7 @@ def facts(tiff: Tiff) -> tuple[dict[str, str], int, bool]:
             found[name] = _text(tiff, entry)
     turned = main.get(ORIENTATION)
     orientation = tiff.numbers(turned)[0] if turned is not None and turned.count else 1
-    return found, orientation, main.get(GPS_IFD) is not None
+    return Facts(found, orientation, main.get(GPS_IFD) is not None)
 
 
 def _text(tiff: Tiff, entry: Entry) -> str:
@@ -57,19 +67,37 @@ def _inner(tiff: Tiff, main: Directory, tag: int) -> Directory | None:
 
 
 def patches(tiff: Tiff, embedding: Embedding, *, unlink_gps: bool = True) -> list[Patch]:
-    """The bytes to change: (offset in the structure, new bytes of the same length)."""
+    """What is emptied, moved or re-dated in place: (offset in the structure, new bytes of the same length)."""
     main = tiff.directory(tiff.first)
     made = [*_without_gps(tiff, main, unlink=unlink_gps), *_dates(tiff, main, embedding.original_day)]
-    for tag, words in embedding.exif:
-        entry = main.get(tag)
-        if entry is not None and entry.type == 2 and entry.length:
-            made.append((entry.value_at, _fitted(words, entry.length)))
     return [(at, new) for at, new in made if tiff.read(at, len(new)) != new]
 
 
-def _fitted(words: str, length: int) -> bytes:
+def captioned(data: bytes, embedding: Embedding, most: int = 1 << 30) -> bytes:
+    """The block with its dates and place seen to, and our text where a text tag is present.
+
+    A text longer than the one there was goes behind everything, so that no offset moves; if the block would grow
+    past `most` bytes, it is cut to the room there is (XMP holds it whole).
+    """
+    out = bytearray(apply(data, patches(block(data), embedding)))
+    for tag, words in embedding.exif:
+        tiff = block(bytes(out))
+        entry = tiff.directory(tiff.first).get(tag)
+        if entry is None or entry.type != ASCII or not entry.length:
+            continue
+        value = words.encode("utf-8", "ignore") + b"\x00"
+        place = len(out) + len(out) % 2
+        if len(value) <= entry.length or place + len(value) > most:
+            out[entry.value_at : entry.value_at + entry.length] = fitted(words, entry.length)
+        else:
+            out += b"\x00" * (place - len(out)) + value
+            out[entry.at + 4 : entry.at + 12] = tiff.pack(len(value), 4) + tiff.pack(place, 4)
+    return bytes(out)
+
+
+def fitted(words: str, length: int) -> bytes:
     """The words in UTF-8 in just that many bytes, ended by a zero byte; XMP holds them whole."""
-    value = words.encode("utf-8")[: length - 1].decode("utf-8", "ignore").encode("utf-8")
+    value = words.encode("utf-8", "ignore")[: length - 1].decode("utf-8", "ignore").encode("utf-8")
     return value.ljust(length, b"\x00")
 
 
@@ -135,7 +163,24 @@ def apply(data: bytes, made: Iterable[Patch]) -> bytes:
     return bytes(out)
 
 
-def only_orientation(orientation: int) -> bytes:
-    """The smallest Exif block there is: the orientation and nothing else."""
-    entry = b"\x12\x01\x03\x00\x01\x00\x00\x00" + orientation.to_bytes(2, "little") + b"\x00\x00"
-    return b"II*\x00\x08\x00\x00\x00\x01\x00" + entry + bytes(4)
+_LOOKS = (ORIENTATION, 0x011A, 0x011B, 0x0128)
+"""Orientation, resolution across and down, and its unit: how a picture is shown, and nothing about anyone."""
+
+
+def only_looks(data: bytes) -> bytes:
+    """The smallest Exif block that shows the picture the same: orientation and resolution; no bytes if it has none."""
+    try:
+        tiff = block(data)
+        main = tiff.directory(tiff.first)
+        kept = [(one, tiff.value(one)) for one in main.entries if one.tag in _LOOKS and 0 < one.length <= 8]
+    except ByteFault:
+        return b""
+    if not kept:
+        return b""
+    body, place = b"", 8 + 2 + 12 * len(kept) + 4
+    table = b""
+    for one, value in kept:
+        inline = value.ljust(4, b"\x00") if len(value) <= 4 else tiff.pack(place + len(body), 4)
+        body += value if len(value) > 4 else b""
+        table += tiff.pack(one.tag, 2) + tiff.pack(one.type, 2) + tiff.pack(one.count, 4) + inline
+    return data[:4] + tiff.pack(8, 4) + tiff.pack(len(kept), 2) + table + bytes(4) + body

@@ -11,7 +11,19 @@ from boxlore.core.errors import ByteFault
 Dataset = tuple[int, int, bytes]
 
 UTF_8 = b"\x1b%G"
-CHARACTER_SET, RECORD_1_VERSION, RECORD_2_VERSION = (1, 90), (1, 0), (2, 0)
+_ALPHABETS: Mapping[bytes, str] = {
+    UTF_8: "utf-8",
+    b"\x1b.A": "iso8859-1",
+    b"\x1b-A": "iso8859-1",
+    b"\x1b.B": "iso8859-2",
+    b"\x1b-B": "iso8859-2",
+    b"\x1b-L": "iso8859-5",
+    b"\x1b.b": "iso8859-15",
+    b"\x1b-b": "iso8859-15",
+}
+"""1:90 by ISO 2022: the escape that names a set of the ISO 8859 family (IIM 4.2, appendix C; ISO-IR register)."""
+
+CHARACTER_SET, RECORD_2_VERSION = (1, 90), (2, 0)
 
 MAXIMUM: Mapping[tuple[int, int], int] = {
     (2, 5): 64,
@@ -71,24 +83,43 @@ def join(datasets: Iterable[Dataset]) -> bytes:
 def texts(datasets: Iterable[Dataset]) -> tuple[dict[tuple[int, int], tuple[str, ...]], list[str]]:
     """The text datasets decoded, and sentences about what could only be guessed."""
     kept = list(datasets)
-    declared = any((record, number) == CHARACTER_SET and value == UTF_8 for record, number, value in kept)
+    alphabet = _alphabet(kept)
     found: dict[tuple[int, int], tuple[str, ...]] = {}
     problems: list[str] = []
     for record, number, value in kept:
-        if record != 2 or (record, number) in _BINARY:
-            continue
-        words, guessed = _decode(value, declared)
-        if guessed:
-            problems.append(f"IIM {record}:{number:02d} does not say its alphabet; it was read as Latin-1.")
-        found[record, number] = (*found.get((record, number), ()), words)
+        if _is_text(record, number):
+            words, guessed = _decode(value, alphabet)
+            problems += [_guess(record, number)] if guessed else []
+            found[record, number] = (*found.get((record, number), ()), words)
     return found, problems
 
 
-def _decode(value: bytes, declared: bool) -> tuple[str, bool]:
+def _is_text(record: int, number: int) -> bool:
+    return record == 2 and (record, number) not in _BINARY
+
+
+def _guess(record: int, number: int) -> str:
+    return f"IIM {record}:{number:02d} does not say its alphabet; it was read as Western European (Windows-1252)."
+
+
+def _alphabet(datasets: Iterable[Dataset]) -> str:
+    """The codec that 1:90 declares, empty where it declares none that we know."""
+    declared = [value for record, number, value in datasets if (record, number) == CHARACTER_SET]
+    return _ALPHABETS.get(declared[0], "") if declared else ""
+
+
+def _decode(value: bytes, alphabet: str) -> tuple[str, bool]:
+    """The words, and whether their alphabet was only guessed: not as declared, and not UTF-8 either."""
+    for codec in (alphabet, "utf-8"):
+        if codec:
+            try:
+                return value.decode(codec), False
+            except UnicodeDecodeError:
+                continue
     try:
-        return value.decode("utf-8"), False
+        return value.decode("cp1252"), True
     except UnicodeDecodeError:
-        return value.decode("latin-1"), not declared or True
+        return value.decode("latin-1"), True
 
 
 def merge(
@@ -97,23 +128,22 @@ def merge(
     """Our datasets in place of those of the same number; all others kept, their text in UTF-8."""
     wanted = dict(ours)
     kept = list(existing)
-    declared = any((record, number) == CHARACTER_SET and value == UTF_8 for record, number, value in kept)
+    alphabet = _alphabet(kept)
     replaced = {*wanted, CHARACTER_SET, RECORD_2_VERSION}
     reports: list[str] = []
     merged: list[Dataset] = []
     for record, number, value in kept:
         if (record, number) in replaced:
             continue
-        if record == 2 and (record, number) not in _BINARY and not declared:
-            words, guessed = _decode(value, declared)
-            if guessed:
-                reports.append(f"IIM {record}:{number:02d} did not say its alphabet; it was taken for Latin-1.")
+        if _is_text(record, number):
+            words, guessed = _decode(value, alphabet)
+            reports += [_guess(record, number)] if guessed else []
             value = words.encode("utf-8")
         merged.append((record, number, value))
     merged += [(*CHARACTER_SET, UTF_8), (*RECORD_2_VERSION, b"\x00\x04")]
     for (record, number), values in wanted.items():
         for words in values:
-            value = words.encode("utf-8")
+            value = words.encode("utf-8", "ignore")
             cut = shorten(value, MAXIMUM.get((record, number), 32767))
             if cut != value:
                 reports.append(f"IIM {record}:{number:02d} holds {len(cut)} of {len(value)} bytes; XMP holds all.")

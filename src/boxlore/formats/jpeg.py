@@ -1,28 +1,30 @@
 """JPEG (ITU-T T.81 | ISO/IEC 10918-1) as a list of segments before the picture, which is never decoded.
 
-From the first start-of-scan marker to the end of the file, trailers too, the bytes are one untouched run.
+From the first start-of-scan marker to the end of the file, trailers too, the bytes are one run, untouched but for
+the place of capture in what stands behind the picture (further pictures, a film).
 Our packet stands after the leading APP0 and Exif segments (XMP Specification Part 3, 1.1.3), then the image
 resources; every other segment and fill byte stays as it is, in its order.
 """
 
 import hashlib
-from collections.abc import Iterable
+import re
+from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 from typing import BinaryIO
 
 from boxlore.core.embedding import Embedding
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, iim, resources, xmp
-from boxlore.formats.binary import Piece, read_at, size_of
+from boxlore.formats import exif, loose, merging, mpf, resources, xmp
+from boxlore.formats.binary import Piece, patched, read_at, size_of
 
 XMP_MARK = b"http://ns.adobe.com/xap/1.0/\x00"
 EXTENDED_MARK = b"http://ns.adobe.com/xmp/extension/\x00"
 EXIF_MARK = b"Exif\x00\x00"
 PHOTOSHOP_MARK = b"Photoshop 3.0\x00"
-MPF_MARK = b"MPF\x00"
 XMP_MOST = 65502
 EXTENDED_MOST = 65458
 RESOURCES_MOST = 65533 - len(PHOTOSHOP_MARK)
+EXIF_MOST = 65533 - len(EXIF_MARK)
 
 SOI, SOS, APP0, APP1, APP2, APP13, COM = 0xD8, 0xDA, 0xE0, 0xE1, 0xE2, 0xED, 0xFE
 ALONE = {0x01, *range(0xD0, 0xD8)}
@@ -78,8 +80,21 @@ def segment(marker: int, payload: bytes) -> Segment:
     return Segment(marker, bytes((0xFF, marker)) + (len(payload) + 2).to_bytes(2, "big") + payload, payload)
 
 
-def packet_of(segments: Iterable[Segment]) -> tuple[bytes, list[bytes], list[str]]:
-    """The standard packet, the extended one in pieces joined (if its GUID fits), and problems."""
+@dataclass(frozen=True, slots=True)
+class Packets:
+    """The XMP of a file: the standard packet, the extended ones that belong to it (by GUID), and problems."""
+
+    standard: bytes
+    extended: tuple[tuple[bytes, bytes], ...]
+    problems: tuple[str, ...]
+
+    @property
+    def more(self) -> tuple[bytes, ...]:
+        return tuple(body for _, body in self.extended)
+
+
+def packets_of(segments: Iterable[Segment]) -> Packets:
+    """What XMP there is; an extended packet is used only if it fits its own digest and is the one meant."""
     kept = list(segments)
     standard = [one.payload[len(XMP_MARK) :] for one in kept if one.starts(APP1, XMP_MARK)]
     problems = [f"The file holds {len(standard)} XMP packets; the first was used."] if len(standard) > 1 else []
@@ -88,20 +103,23 @@ def packet_of(segments: Iterable[Segment]) -> tuple[bytes, list[bytes], list[str
         if one.starts(APP1, EXTENDED_MARK):
             body = one.payload[len(EXTENDED_MARK) :]
             chunks.setdefault(body[:32], {})[int.from_bytes(body[36:40], "big")] = body[40:]
-    whole: list[bytes] = []
+    whole: list[tuple[bytes, bytes]] = []
     for guid, parts in chunks.items():
         joined = b"".join(parts[at] for at in sorted(parts))
-        if hashlib.md5(joined, usedforsecurity=False).hexdigest().upper().encode() == guid:
-            whole.append(joined)
-        else:
+        if hashlib.md5(joined, usedforsecurity=False).hexdigest().upper().encode() != guid:
             problems.append("The extended XMP of the file does not fit its own digest; it was left as it is.")
-    return (standard[0] if standard else b""), whole, problems
+        elif not standard or guid not in standard[0]:
+            problems.append("The file holds extended XMP that its packet does not name; it was left as it is.")
+        else:
+            whole.append((guid, joined))
+    return Packets(standard[0] if standard else b"", tuple(whole), tuple(problems))
 
 
-def _is_ours(one: Segment, *, extended: bool) -> bool:
+def _is_ours(one: Segment, guids: Collection[bytes]) -> bool:
     if one.starts(APP1, XMP_MARK) or one.starts(APP13, PHOTOSHOP_MARK):
         return True
-    return extended and one.starts(APP1, EXTENDED_MARK)
+    mark = len(EXTENDED_MARK)
+    return one.starts(APP1, EXTENDED_MARK) and one.payload[mark : mark + 32] in guids
 
 
 def resource_block(segments: Iterable[Segment]) -> bytes:
@@ -112,39 +130,32 @@ def resource_block(segments: Iterable[Segment]) -> bytes:
 def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str]]:
     """The pieces of the copy, and sentences about what was cut or in conflict."""
     segments, tail = split(file)
-    if any(one.starts(APP2, MPF_MARK) for one in segments) and not embedding.drop_text:
-        raise ByteFault(0, "The file holds several pictures (MPF) whose places would move", "CIPA DC-007, 5.2.3")
-    standard, extended, reports = packet_of(segments)
-    tree = xmp.merge(standard, embedding)
-    for packet in extended if not embedding.drop_text else ():
-        xmp.absorb(tree, packet)
-    app1 = _xmp_segments(*xmp.divide(tree, XMP_MOST, (name for name, _ in embedding.xmp)))
-    held, left = resources.split(b"" if embedding.drop_text else resource_block(segments))
-    old, problems = resources.iim_of(held)
-    datasets, cuts = iim.merge(iim.split(old), embedding.iim)
-    block = resources.join(resources.with_iim(held, iim.join(datasets)), left)
+    packets = packets_of(segments)
+    root, reports = merging.captioned(packets.standard, embedding, packets.more)
+    app1 = _xmp_segments(*xmp.divide(root, XMP_MOST, (name for name, _ in embedding.xmp)))
+    block, _, cuts = resources.captioned(resource_block(segments), embedding)
     app13 = [segment(APP13, PHOTOSHOP_MARK + block[at : at + RESOURCES_MOST]) for at in _steps(block, RESOURCES_MOST)]
-    kept = _kept(segments, embedding, extended=bool(extended) or embedding.drop_text)
+    kept = _kept(segments, embedding, [guid for guid, _ in packets.extended])
     lead = _leading(kept)
-    header = b"".join(one.raw for one in [*kept[:lead], *app1, *app13, *kept[lead:]])
-    rest = size_of(file) - tail
-    return [b"\xff\xd8" + header, (tail, rest)], [*reports, *problems, *cuts]
+    header = _with_pictures_found(segments, [*kept[:lead], *app1, *app13, *kept[lead:]])
+    rest = _rest(file, segments, tail, drop=embedding.drop_text)
+    problems = packets.problems if not embedding.drop_text else ()
+    return [b"\xff\xd8" + b"".join(one.raw for one in header), *rest], [*problems, *reports, *cuts]
 
 
 def _steps(data: bytes, size: int) -> range:
     return range(0, len(data), size)
 
 
-def _kept(segments: list[Segment], embedding: Embedding, *, extended: bool) -> list[Segment]:
+def _kept(segments: list[Segment], embedding: Embedding, guids: Collection[bytes]) -> list[Segment]:
     kept: list[Segment] = []
     for one in segments:
-        if _is_ours(one, extended=extended):
+        if _is_ours(one, guids):
             continue
         if one.starts(APP1, EXIF_MARK):
-            one = _exif_segment(one, embedding)
-        elif embedding.drop_text and (one.marker == COM or (APP0 < one.marker <= 0xEF and not _needed(one))):
-            continue
-        kept.append(one)
+            kept += _exif_segment(one, embedding)
+        elif not embedding.drop_text or not (one.marker == COM or (APP0 < one.marker <= 0xEF and not _needed(one))):
+            kept.append(one)
     return kept
 
 
@@ -153,17 +164,13 @@ def _needed(one: Segment) -> bool:
     return one.starts(APP2, b"ICC_PROFILE\x00") or one.starts(0xEE, b"Adobe")
 
 
-def _exif_segment(one: Segment, embedding: Embedding) -> Segment:
+def _exif_segment(one: Segment, embedding: Embedding) -> list[Segment]:
     data = one.payload[len(EXIF_MARK) :]
-    try:
-        tiff = exif.block(data)
-        if embedding.drop_text:
-            return segment(APP1, EXIF_MARK + exif.only_orientation(exif.facts(tiff)[1]))
-        return segment(APP1, EXIF_MARK + exif.apply(data, exif.patches(tiff, embedding)))
-    except ByteFault:
-        if embedding.drop_text:
-            return segment(APP1, EXIF_MARK + exif.only_orientation(1))
-        raise
+    if embedding.drop_text:
+        made = exif.only_looks(data)
+        return [segment(APP1, EXIF_MARK + made)] if made else []
+    made = exif.captioned(data, embedding, EXIF_MOST)
+    return [one if made == data else segment(APP1, EXIF_MARK + made)]
 
 
 def _leading(segments: list[Segment]) -> int:
@@ -176,6 +183,67 @@ def _leading(segments: list[Segment]) -> int:
     return count
 
 
+def _with_pictures_found(before: list[Segment], after: list[Segment]) -> list[Segment]:
+    """The new header with the index of further pictures, if there is one, put right."""
+    grown = sum(len(one.raw) for one in after) - sum(len(one.raw) for one in before)
+    made: list[Segment] = []
+    for at, one in enumerate(after):
+        if one.starts(APP2, mpf.MARK):
+            was = next(number for number, old in enumerate(before) if old is one)
+            behind = sum(len(two.raw) for two in after[at + 1 :]) - sum(len(two.raw) for two in before[was + 1 :])
+            made.append(segment(APP2, mpf.moved(one.payload, grown=grown, behind=behind)))
+        else:
+            made.append(one)
+    return made
+
+
+def _rest(file: BinaryIO, segments: list[Segment], tail: int, *, drop: bool) -> list[Piece]:
+    """From the first scan on: for outside the picture alone; else all, without the place of its making."""
+    size = size_of(file)
+    if drop:
+        return [(tail, picture_end(file, tail) - tail)]
+    return patched(tail, size - tail, _places_behind(file, segments, tail))
+
+
+def _places_behind(file: BinaryIO, segments: list[Segment], tail: int) -> list[tuple[int, bytes]]:
+    """Patches of what stands behind the picture. It is looked for only where a file shows a sign of it."""
+    size = size_of(file)
+    signs = any(one.starts(APP2, mpf.MARK) or _has_place(one) for one in segments)
+    if not signs and read_at(file, max(0, size - 2), min(2, size), "T.81 B.1.1.3") == b"\xff\xd9":
+        return []
+    return loose.patches(file, picture_end(file, tail), size)
+
+
+def _has_place(one: Segment) -> bool:
+    try:
+        return one.starts(APP1, EXIF_MARK) and exif.facts(exif.block(one.payload[len(EXIF_MARK) :])).has_gps
+    except ByteFault:
+        return True  # it cannot be read, so look
+
+
+_MARKER = re.compile(rb"\xff+([^\x00\xff\xd0-\xd7])", re.DOTALL)
+WINDOW = 1 << 20
+
+
+def picture_end(file: BinaryIO, tail: int) -> int:
+    """The offset behind the end of the first picture (EOI); the end of the file where it has none."""
+    at, size = tail, size_of(file)
+    while at < size:
+        file.seek(at)
+        window = file.read(WINDOW)
+        found = _MARKER.search(window)
+        if found is None:
+            at += len(window) if window[-1] != 0xFF or len(window) == 1 else len(window) - 1
+            continue
+        marker, at = found[1][0], at + found.end()
+        if marker == 0xD9:
+            return at
+        if marker not in ALONE:
+            file.seek(at)
+            at += max(2, int.from_bytes(file.read(2), "big"))
+    return size
+
+
 def _xmp_segments(packet: bytes, extended: bytes, guid: str) -> list[Segment]:
     head = EXTENDED_MARK + guid.encode() + len(extended).to_bytes(4, "big")
     chunks = [
@@ -185,28 +253,30 @@ def _xmp_segments(packet: bytes, extended: bytes, guid: str) -> list[Segment]:
     return [segment(APP1, XMP_MARK + packet), *chunks]
 
 
-def differences(source: BinaryIO, copy: BinaryIO) -> tuple[list[str], tuple[int, int, int]]:
-    """What differs besides our segments, and the runs that must be equal: (source, copy, length)."""
+def differences(source: BinaryIO, copy: BinaryIO, *, outside: bool) -> tuple[list[str], list[tuple[int, int, int]]]:
+    """What differs besides our segments, and the runs that must be equal: (source, copy, length).
+
+    With `outside` only the segments that the picture is decoded by are held against each other.
+    """
     before, tail = split(source)
     after, new_tail = split(copy)
 
     def others(segments: list[Segment]) -> list[bytes]:
-        mine = (EXIF_MARK, EXTENDED_MARK)
-        return [
-            one.raw
-            for one in segments
-            if not _is_ours(one, extended=True) and not any(one.starts(APP1, mark) for mark in mine)
-        ]
+        if outside:
+            return [one.raw for one in segments if one.marker < APP0 or _needed(one)]
+        apart = (XMP_MARK, EXTENDED_MARK, EXIF_MARK)
+        found = [one for one in segments if not any(one.starts(APP1, mark) for mark in apart)]
+        return [one.raw for one in found if not (one.starts(APP13, PHOTOSHOP_MARK) or one.starts(APP2, mpf.MARK))]
 
     found = [] if others(before) == others(after) else ["another segment than ours has changed"]
-    length, new_length = size_of(source) - tail, size_of(copy) - new_tail
-    if length != new_length:
+    end = picture_end(source, tail) if outside else size_of(source)
+    if size_of(copy) - new_tail != end - tail:
         found.append("the picture's bytes are not as many as before")
-    return found, (tail, new_tail, min(length, new_length))
-
-
-def tails(source: BinaryIO, copy: BinaryIO) -> tuple[int, int, int]:
-    """The runs from the first scan on that must be equal: (source, copy, length)."""
-    _, tail = split(source)
-    _, new_tail = split(copy)
-    return tail, new_tail, size_of(source) - tail
+        return found, []
+    pieces = [(tail, end - tail)] if outside else _rest(source, before, tail, drop=False)
+    at, runs = new_tail, list[tuple[int, int, int]]()
+    for piece in pieces:
+        if isinstance(piece, tuple):
+            runs.append((piece[0], at, piece[1]))
+        at += len(piece) if isinstance(piece, bytes) else piece[1]
+    return found, runs

@@ -9,11 +9,12 @@ from typing import BinaryIO
 
 from boxlore.core.embedding import Embedding
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, xmp
-from boxlore.formats.binary import Piece, read_at, size_of
+from boxlore.formats import exif, loose, merging, xmp
+from boxlore.formats.binary import Piece, patched, read_at, size_of
 
 SIGNATURE = b"\x89PNG\r\n\x1a\n"
 KEYWORD = b"XML:com.adobe.xmp\x00"
+RAW = b"Raw profile type"
 CLAUSE = "PNG Third Edition, 5.3"
 TEXTUAL = {b"tEXt", b"zTXt", b"iTXt", b"eXIf", b"tIME"}
 MOST_HEADER = 64 << 20
@@ -72,11 +73,34 @@ def packet_of(file: BinaryIO, chunks: list[Chunk]) -> bytes:
             rest = data_of(file, chunk)[len(KEYWORD) :]
             compressed, body = rest[:1] == b"\x01", rest[2:]
             text = body.split(b"\x00", 2)[2] if body.count(b"\x00") >= 2 else b""
-            try:
-                return zlib.decompressobj().decompress(text, xmp.MOST_BYTES) if compressed else text
-            except zlib.error as error:
-                raise ByteFault(chunk.at, "The compressed XMP is damaged", CLAUSE) from error
+            return _inflated(text, chunk) if compressed else text
     return b""
+
+
+def _inflated(data: bytes, chunk: Chunk) -> bytes:
+    machine = zlib.decompressobj()
+    try:
+        text = machine.decompress(data, xmp.MOST_BYTES)
+    except zlib.error as error:
+        raise ByteFault(chunk.at, "A compressed text in this file is damaged", CLAUSE) from error
+    if machine.unconsumed_tail:
+        raise ByteFault(chunk.at, f"A compressed text in this file has over {xmp.MOST_BYTES} bytes", CLAUSE)
+    return text
+
+
+def _tells_a_place(file: BinaryIO, chunk: Chunk) -> bool:
+    """Whether a text chunk holds an Exif block, written out in hexadecimal, with a place of capture."""
+    if chunk.type not in (b"tEXt", b"zTXt") or read_at(file, chunk.at + 8, min(16, chunk.length), CLAUSE) != RAW:
+        return False
+    keyword, _, rest = data_of(file, chunk).partition(b"\x00")
+    if keyword not in (b"Raw profile type exif", b"Raw profile type APP1"):
+        return False
+    try:
+        text = _inflated(rest[1:], chunk) if chunk.type == b"zTXt" else rest
+        data = bytes.fromhex(b"".join(text.split()[2:]).decode("ascii"))
+        return exif.facts(exif.block(data.removeprefix(b"Exif\x00\x00"))).has_gps
+    except (ByteFault, ValueError):
+        return True  # nobody knows what it tells
 
 
 def make(kind: bytes, data: bytes) -> bytes:
@@ -87,19 +111,32 @@ def make(kind: bytes, data: bytes) -> bytes:
 def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str]]:
     """The pieces of the copy, and what was in conflict."""
     chunks = split(file)
-    packet = xmp.serialize(xmp.merge(packet_of(file, chunks), embedding), end="r", padding=0)
+    root, reports = merging.captioned(packet_of(file, chunks), embedding)
     pieces: list[Piece] = [SIGNATURE, (8, chunks[0].whole)]
-    pieces.append(make(b"iTXt", KEYWORD + b"\x00\x00\x00\x00" + packet))
+    pieces.append(make(b"iTXt", KEYWORD + b"\x00\x00\x00\x00" + xmp.serialize(root, end="r", padding=0)))
     for chunk in chunks[1:]:
-        if is_packet(file, chunk) or (embedding.drop_text and chunk.type in (*TEXTUAL, b"")):
+        if is_packet(file, chunk):
             continue
         if chunk.type == b"eXIf":
-            data = data_of(file, chunk)
-            made = exif.patches(exif.block(data), embedding)
-            pieces.append(make(b"eXIf", exif.apply(data, made)) if made else (chunk.at, chunk.whole))
+            pieces += _exif_chunk(file, chunk, embedding)
+        elif embedding.drop_text and chunk.type in (*TEXTUAL, b""):
+            continue
+        elif _tells_a_place(file, chunk):
+            reports.append("A text in the file that tells where it was made was left out.")
+        elif chunk.type == b"":
+            pieces += patched(chunk.at, chunk.whole, loose.patches(file, chunk.at, chunk.at + chunk.whole))
         else:
             pieces.append((chunk.at, chunk.whole))
-    return _joined(pieces), []
+    return _joined(pieces), reports
+
+
+def _exif_chunk(file: BinaryIO, chunk: Chunk, embedding: Embedding) -> list[Piece]:
+    data = data_of(file, chunk)
+    if embedding.drop_text:
+        looks = exif.only_looks(data)
+        return [make(b"eXIf", looks)] if looks else []
+    made = exif.captioned(data, embedding)
+    return [make(b"eXIf", made) if made != data else (chunk.at, chunk.whole)]
 
 
 def _joined(pieces: list[Piece]) -> list[Piece]:

@@ -7,9 +7,11 @@ so both are always written together. Other signatures, names, thumbnails and any
 import hashlib
 from dataclasses import dataclass
 
+from boxlore.core.embedding import Embedding
 from boxlore.core.errors import ByteFault
+from boxlore.formats import exif, iim
 
-IIM, DIGEST = 0x0404, 0x0425
+IIM, DIGEST, EXIF_DATA = 0x0404, 0x0425, 0x0422
 CLAUSE = "Photoshop File Formats, Image Resource Blocks"
 
 
@@ -56,15 +58,28 @@ def join(resources: list[Resource], tail: bytes = b"") -> bytes:
 
 
 def iim_of(resources: list[Resource]) -> tuple[bytes, list[str]]:
-    """The IIM block, and sentences about a digest that does not fit or several blocks."""
+    """The IIM block, and sentences about a digest that does not fit or several blocks.
+
+    Of several blocks the datasets are joined, those of the first before those that only a later one has.
+    """
     blocks = [one.data for one in resources if one.id == IIM and one.signature == b"8BIM"]
     digests = [one.data for one in resources if one.id == DIGEST and one.signature == b"8BIM"]
     problems: list[str] = []
-    if len(blocks) > 1:
-        problems.append(f"The file holds {len(blocks)} IIM blocks; the first was used.")
-    if blocks and digests and digests[0] != hashlib.md5(blocks[0], usedforsecurity=False).digest():
+    if not blocks:
+        return b"", problems
+    if digests and digests[0] != hashlib.md5(blocks[0], usedforsecurity=False).digest():
         problems.append("The IIM block was changed by a program that left its digest as it was.")
-    return (blocks[0] if blocks else b""), problems
+    if len(blocks) == 1:
+        return blocks[0], problems
+    joined = iim.split(blocks[0])
+    for block in blocks[1:]:
+        first = {one[:2] for one in joined}
+        more = iim.split(block)
+        joined += [one for one in more if one[:2] not in first]
+        if apart := sorted({f"{one[0]}:{one[1]:02d}" for one in more if one[:2] in first and one not in joined}):
+            problems.append(f"A further IIM block says something else of {', '.join(apart)}; the first was used.")
+    problems.append(f"The file holds {len(blocks)} IIM blocks; they were joined.")
+    return iim.join(sorted(joined, key=lambda one: one[:2])), problems
 
 
 def with_iim(resources: list[Resource], block: bytes) -> list[Resource]:
@@ -73,3 +88,28 @@ def with_iim(resources: list[Resource], block: bytes) -> list[Resource]:
     kept = [one for one in resources if one.signature != b"8BIM" or one.id not in (IIM, DIGEST)]
     ours = [Resource(b"8BIM", IIM, b"", block), Resource(b"8BIM", DIGEST, b"", digest)] if block else []
     return [*ours, *kept]
+
+
+def captioned(block: bytes, embedding: Embedding, other: bytes = b"") -> tuple[bytes, bytes, list[str]]:
+    """The block with our datasets, the IIM block alone, and what was cut or in conflict.
+
+    `other` is an IIM block that stands elsewhere in the file (a TIFF's tag 33723) and is used before the one here.
+    """
+    held, left = split(b"" if embedding.drop_text else block)
+    inner, reports = iim_of(held)
+    if other and inner and iim.texts(iim.split(other))[0] != iim.texts(iim.split(inner))[0]:
+        reports.append("The file holds two IIM blocks that differ; that of tag 33723 was used.")
+    datasets, cuts = iim.merge(iim.split(other or inner), embedding.iim)
+    made = iim.join(datasets)
+    cleaned = [_without_place(one) for one in held]
+    return join(with_iim(cleaned, made), left), made, [*reports, *cuts]
+
+
+def _without_place(one: Resource) -> Resource:
+    """An Exif block inside the resources loses the place of capture too."""
+    if one.id != EXIF_DATA or one.signature != b"8BIM":
+        return one
+    try:
+        return Resource(one.signature, one.id, one.name, exif.captioned(one.data, Embedding()))
+    except ByteFault:
+        return one  # it cannot be read as Exif by anyone

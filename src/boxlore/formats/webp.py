@@ -8,12 +8,14 @@ from typing import BinaryIO
 
 from boxlore.core.embedding import Embedding
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, xmp
-from boxlore.formats.binary import Piece, read_at, size_of
+from boxlore.formats import exif, loose, merging, xmp
+from boxlore.formats.binary import Piece, patched, read_at, size_of
 
 CLAUSE = "RFC 9649, 2.3"
 XMP_FLAG, EXIF_FLAG, ALPHA_FLAG = 0x04, 0x08, 0x10
 PACKET, EXIF = b"XMP ", b"EXIF"
+MOST = 0xFFFFFFF6
+"""The largest size a RIFF header may hold (RFC 9649, 2.4)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,6 +37,7 @@ def split(file: BinaryIO) -> tuple[list[Chunk], int]:
     if head[:4] != b"RIFF" or head[8:] != b"WEBP":
         raise ByteFault(0, "This is no WebP", CLAUSE)
     end = 8 + int.from_bytes(head[4:8], "little")
+    end += end % 2 if end < size_of(file) else 0
     if end > size_of(file):
         raise ByteFault(4, "The file is shorter than it says", CLAUSE)
     at, found = 12, list[Chunk]()
@@ -54,61 +57,75 @@ def packet_of(file: BinaryIO, chunks: list[Chunk]) -> bytes:
     """The XMP packet, or no bytes."""
     for chunk in chunks:
         if chunk.type == PACKET:
+            if chunk.length > xmp.MOST_BYTES:
+                raise ByteFault(chunk.at, f"The XMP packet has {chunk.length} bytes", CLAUSE)
             return read_at(file, chunk.at + 8, chunk.length, CLAUSE)
     return b""
+
+
+def exif_of(file: BinaryIO) -> list[bytes]:
+    """The data of the Exif chunks."""
+    return [read_at(file, one.at + 8, one.length, CLAUSE) for one in split(file)[0] if one.type == EXIF]
 
 
 def _make(kind: bytes, data: bytes) -> bytes:
     return kind + len(data).to_bytes(4, "little") + data + b"\x00" * (len(data) % 2)
 
 
-def _header(file: BinaryIO, chunks: list[Chunk], *, keep_exif: bool) -> bytes:
+def _header(file: BinaryIO, chunks: list[Chunk], *, with_exif: bool) -> bytes:
     """The VP8X chunk with the XMP flag set: the file's own, or a new one for a simple file."""
     first = chunks[0]
-    if first.type == b"VP8X":
-        data = bytearray(read_at(file, first.at + 8, 10, CLAUSE))
+    head = read_at(file, first.at + 8, min(10, first.length), CLAUSE).ljust(10, b"\x00")
+    data = bytearray(10)
+    if first.type == b"VP8X" and first.length >= 10:
+        data = bytearray(head)
+    elif first.type == b"VP8L" and head[0] == 0x2F:
+        bits = int.from_bytes(head[1:5], "little")
+        data[0] = ALPHA_FLAG if bits >> 28 & 1 else 0
+        data[4:7], data[7:10] = (bits & 0x3FFF).to_bytes(3, "little"), (bits >> 14 & 0x3FFF).to_bytes(3, "little")
+    elif first.type == b"VP8 " and head[3:6] == b"\x9d\x01\x2a":
+        for at in (6, 8):
+            side = (int.from_bytes(head[at : at + 2], "little") & 0x3FFF) - 1
+            data[4 + (at - 6) // 2 * 3 : 7 + (at - 6) // 2 * 3] = max(side, 0).to_bytes(3, "little")
     else:
-        data = bytearray(10)
-        head = read_at(file, first.at + 8, 10, CLAUSE)
-        if first.type == b"VP8L":
-            bits = int.from_bytes(head[1:5], "little")
-            width, height = bits & 0x3FFF, bits >> 14 & 0x3FFF
-            data[0] = ALPHA_FLAG if bits >> 28 & 1 else 0
-        elif first.type == b"VP8 ":
-            width = (int.from_bytes(head[6:8], "little") & 0x3FFF) - 1
-            height = (int.from_bytes(head[8:10], "little") & 0x3FFF) - 1
-        else:
-            raise ByteFault(first.at, f"A WebP cannot begin with {first.type!r}", CLAUSE)
-        data[4:7], data[7:10] = width.to_bytes(3, "little"), height.to_bytes(3, "little")
-    data[0] |= XMP_FLAG
-    if not keep_exif:
-        data[0] &= ~EXIF_FLAG
+        raise ByteFault(first.at, f"A WebP cannot begin with this chunk {first.type!r}", "RFC 9649, 2.5 to 2.7")
+    data[0] = data[0] & ~EXIF_FLAG | XMP_FLAG | (EXIF_FLAG if with_exif else 0)
     return _make(b"VP8X", bytes(data))
 
 
 def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str]]:
     """The pieces of the copy, and what was in conflict."""
     chunks, end = split(file)
-    packet = xmp.serialize(xmp.merge(packet_of(file, chunks), embedding))
-    pieces: list[Piece] = [_header(file, chunks, keep_exif=not embedding.drop_text)]
+    root, reports = merging.captioned(packet_of(file, chunks), embedding)
+    pieces: list[Piece] = []
+    has_exif = False
     for chunk in chunks:
-        if chunk.type in (b"VP8X", PACKET) or (embedding.drop_text and chunk.type == EXIF):
-            continue
         if chunk.type == EXIF:
-            data = read_at(file, chunk.at + 8, chunk.length, CLAUSE)
-            body = data.removeprefix(b"Exif\x00\x00")
-            made = exif.apply(body, exif.patches(exif.block(body), embedding))
-            pieces.append(_make(EXIF, data[: len(data) - len(body)] + made))
-        else:
-            pieces.append((chunk.at, min(chunk.whole, end - chunk.at)))
-    pieces.append(_make(PACKET, packet))
+            data = _exif(read_at(file, chunk.at + 8, chunk.length, CLAUSE), embedding)
+            has_exif = has_exif or bool(data)
+            pieces += [_make(EXIF, data)] if data else []
+        elif chunk.type not in (b"VP8X", PACKET):
+            whole = min(chunk.whole, end - chunk.at)
+            pieces += [(chunk.at, whole), *([b"\x00"] if whole % 2 else [])]
+    pieces.append(_make(PACKET, xmp.serialize(root)))
+    pieces.insert(0, _header(file, chunks, with_exif=has_exif))
     total = 4 + sum(len(one) if isinstance(one, bytes) else one[1] for one in pieces)
-    rest: list[Piece] = [] if embedding.drop_text or size_of(file) == end else [(end, size_of(file) - end)]
-    return [b"RIFF" + total.to_bytes(4, "little") + b"WEBP", *pieces, *rest], []
+    if total > MOST:
+        raise ByteFault(4, "The copy would pass the 4 GiB that a WebP may have", CLAUSE)
+    size = size_of(file)
+    rest = [] if embedding.drop_text else patched(end, size - end, loose.patches(file, end, size))
+    return [b"RIFF" + total.to_bytes(4, "little") + b"WEBP", *pieces, *rest], reports
+
+
+def _exif(data: bytes, embedding: Embedding) -> bytes:
+    """The Exif chunk's data after our care, with the mark that some writers put before it."""
+    body = data.removeprefix(b"Exif\x00\x00")
+    made = exif.only_looks(body) if embedding.drop_text else exif.captioned(body, embedding)
+    return data[: len(data) - len(body)] + made if made else b""
 
 
 def picture_runs(file: BinaryIO) -> list[tuple[int, int]]:
     """Where the chunks are that make the picture."""
-    chunks, end = split(file)
+    chunks, _ = split(file)
     skipped = (b"VP8X", PACKET, EXIF)
-    return [(one.at, min(one.whole, end - one.at)) for one in chunks if one.type not in skipped]
+    return [(one.at, 8 + one.length) for one in chunks if one.type not in skipped]

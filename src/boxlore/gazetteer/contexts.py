@@ -4,19 +4,25 @@ Each is tried as told and folded, the nearest meaning first; the year tells apar
 """
 
 import sqlite3
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from boxlore.core.places_text import fold_place
 from boxlore.core.tables.places_countries import COUNTRY_NAMES
 from boxlore.core.tables.places_former import FORMER, Former
-from boxlore.core.tables.places_forms import AREAS, COUNTIES, COUNTRIES
+from boxlore.core.tables.places_forms import AREAS, BRITISH_COUNTIES, COUNTIES, COUNTRIES
 from boxlore.core.tables.places_regions import REGIONS
 
-CANADA = {
+NUMBERED = {
     "CA-AB": "01", "CA-BC": "02", "CA-MB": "03", "CA-NB": "04", "CA-NL": "05", "CA-NS": "07", "CA-ON": "08",
     "CA-PE": "09", "CA-QC": "10", "CA-SK": "11", "CA-YT": "12", "CA-NT": "13", "CA-NU": "14",
+    "AU-ACT": "01", "AU-NSW": "02", "AU-NT": "03", "AU-QLD": "04", "AU-SA": "05", "AU-TAS": "06", "AU-VIC": "07",
+    "AU-WA": "08",
 }  # fmt: skip
 """ISO 3166-2 → the area codes of GeoNames (admin1CodesASCII)."""
+
+
+ELSEWHERE = -0.7
+"""What a place in another country than the one told comes to."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -31,19 +37,21 @@ class Context:
     former: Former | None = None
     country: str = ""
     """ISO code, where the part is a country of today."""
+    loose: bool = False
+    """A county that today's areas do not show: only its country can be checked."""
 
     def fits(self, country: str, area1: str, area2: str, where: tuple[float, float]) -> float:
         """+0.6 if a place lies in it, -0.4 if only in the same country, -0.7 if elsewhere."""
         if self.areas:
             codes = {f"{country}.{area1}", f"{country}.{area1}.{area2}"}
-            if codes & self.areas:
+            if codes & self.areas or country == self.country:
                 return 0.6
-            return -0.4 if country in {code[:2] for code in self.areas} else -0.7
+            return -0.4 if country in {code[:2] for code in self.areas} else ELSEWHERE
         if self.box:
             south, west, north, east = self.box
             inside = south <= where[0] <= north and west <= where[1] <= east
-            return 0.6 if inside and country in self.countries else -0.7
-        return 0.6 if country in self.countries else -0.7
+            return 0.6 if inside and country in self.countries else ELSEWHERE
+        return 0.6 if country in self.countries else ELSEWHERE
 
 
 _COUNTRY_OF = {fold_place(name): code for code, name in COUNTRY_NAMES.items()} | {
@@ -60,11 +68,11 @@ for _iso, _forms in AREAS.items():
 def context_of(db: sqlite3.Connection, told: str, year: int | None) -> Context | None:
     """What a part means as a context, or None."""
     folded = fold_place(told)
-    for find in (_former, _country, _region, _abbreviation, _county):
+    for find in (_former, _country, _region, _abbreviation):
         found = find(told, folded, year)
         if found is not None:
-            return found
-    return _area(db, told, folded)
+            return _also_area(db, found, folded) if found.country else found
+    return _county(db, told, folded) or _area(db, told, folded)
 
 
 def _former(told: str, folded: str, year: int | None) -> Context | None:
@@ -83,11 +91,20 @@ def _former(told: str, folded: str, year: int | None) -> Context | None:
 
 def _country(told: str, folded: str, year: int | None) -> Context | None:
     code = _COUNTRY_OF.get(folded) or _COUNTRY_OF.get(folded.replace(" ", ""))
-    if code is None and told.isupper() and told in COUNTRY_NAMES and told not in _AREA_OF:
+    if code is None and told.isupper() and told in COUNTRY_NAMES and folded not in _AREA_OF:
         code = told
     if code is None:
         return None
     return Context(told=told, name=COUNTRY_NAMES[code], countries=frozenset({code}), country=code)
+
+
+def _also_area(db: sqlite3.Connection, found: Context, folded: str) -> Context:
+    """A country whose name is also that of another country's area (Georgia) means either."""
+    rows = db.execute("SELECT code FROM area_name WHERE folded = ?", (folded,)).fetchall()
+    areas = {code for (code,) in rows if code.count(".") == 1 and code[:2] != found.country}
+    if not areas:
+        return found
+    return replace(found, areas=frozenset(areas), countries=found.countries | {code[:2] for code in areas})
 
 
 def _region(told: str, folded: str, year: int | None) -> Context | None:
@@ -101,15 +118,22 @@ def _abbreviation(told: str, folded: str, year: int | None) -> Context | None:
     found = _AREA_OF.get(folded) or _AREA_OF.get(folded.replace(" ", ""))
     if not found:
         return None
-    areas = frozenset(f"CA.{CANADA[iso]}" if iso in CANADA else iso.replace("-", ".") for iso in found)
+    areas = frozenset(f"{iso[:2]}.{NUMBERED[iso]}" if iso in NUMBERED else iso.replace("-", ".") for iso in found)
     return Context(told=told, name=told, areas=areas)
 
 
-def _county(told: str, folded: str, year: int | None) -> Context | None:
-    if folded in COUNTIES:
-        name, country = COUNTIES[folded]
-        return Context(told=told, name=name, countries=frozenset({country}))
-    return None
+_COUNTY_OF = {fold_place(name): (name, "GB") for name in BRITISH_COUNTIES} | COUNTIES
+
+
+def _county(db: sqlite3.Connection, told: str, folded: str) -> Context | None:
+    """A county of Britain by its name or abbreviation: today's area of that name if there is one."""
+    bare = folded.removeprefix("co ").removeprefix("county ")
+    if bare not in _COUNTY_OF:
+        return None
+    name, country = _COUNTY_OF[bare]
+    found = _area(db, name, fold_place(name))
+    areas = frozenset(code for code in (found.areas if found else ()) if code[:2] == country)
+    return Context(told=told, name=name, countries=frozenset({country}), areas=areas, loose=not areas)
 
 
 _COUNTY_WORDS = ("county ", "co ")

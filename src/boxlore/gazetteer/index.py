@@ -16,9 +16,11 @@ from pathlib import Path
 
 from boxlore.core.errors import CouldNot
 from boxlore.core.places_text import fold_place
+from boxlore.core.tables.places_also import ALSO
+from boxlore.core.tables.places_renamed import RENAMED
 
 DATA = Path(__file__).parent / "data"
-FORMAT = "1"
+FORMAT = "2"
 
 Built = Callable[[str, int, int], None]
 
@@ -45,20 +47,23 @@ def cache_folder() -> Path:
     return Path(os.environ.get("XDG_CACHE_HOME") or Path.home() / ".cache") / "boxlore"
 
 
-def index_path(folder: Path, data: Path = DATA) -> Path:
-    """The index of this version of the data."""
+def index_path(folder: Path, data: Path = DATA, extra: Path | None = None) -> Path:
+    """The index of this version of the data, with a keeper's own file as it is now."""
     version = (data / "version.txt").read_text(encoding="utf-8") + FORMAT
+    if extra is not None:
+        found = extra.stat()
+        version += f"{extra.resolve()} {found.st_size} {found.st_mtime_ns}"
     return folder / f"places-{hashlib.sha256(version.encode()).hexdigest()[:12]}.sqlite"
 
 
-def make_index(path: Path, built: Built, data: Path = DATA) -> None:
+def make_index(path: Path, built: Built, data: Path = DATA, extra: Path | None = None) -> None:
     """Build the index at `path`. Raises CouldNot when the disk refuses; nothing is left behind then."""
     part = path.with_name(f"{path.name}.{os.getpid()}.part")
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
         part.unlink(missing_ok=True)
         with closing(sqlite3.connect(part, isolation_level=None)) as db:
-            _fill(db, built, data)
+            _fill(db, built, data, extra)
         os.replace(part, path)
     except (OSError, sqlite3.OperationalError) as error:
         with suppress(OSError):
@@ -71,7 +76,7 @@ def make_index(path: Path, built: Built, data: Path = DATA) -> None:
         ) from error
 
 
-def _fill(db: sqlite3.Connection, built: Built, data: Path) -> None:
+def _fill(db: sqlite3.Connection, built: Built, data: Path, extra: Path | None) -> None:
     db.execute("PRAGMA journal_mode = OFF")
     db.execute("PRAGMA synchronous = OFF")
     db.executescript(_TABLES)
@@ -82,6 +87,10 @@ def _fill(db: sqlite3.Connection, built: Built, data: Path) -> None:
         rows = [line.split("\t") for line in cities[start : start + 20_000]]
         add_places(db, rows)
         built("Making the index of places", min(start + 20_000, total), total)
+    if extra is not None:
+        with open(extra, encoding="utf-8") as file:
+            add_places(db, (line.rstrip("\n").split("\t") for line in file))
+    add_told_names(db)
     areas = [line.split("\t") for line in _lines(data / "areas.tsv.xz")]
     db.executemany("INSERT OR IGNORE INTO area VALUES (?, ?)", areas)
     names = ((fold_place(name), code) for code, name in areas)
@@ -95,6 +104,16 @@ def add_places(db: sqlite3.Connection, rows: Iterable[list[str]]) -> None:
     kept = list(rows)
     db.executemany("INSERT OR REPLACE INTO place VALUES (?, ?, ?, ?, ?, ?, ?, ?)", (row[:8] for row in kept))
     db.executemany("INSERT OR IGNORE INTO name VALUES (?, ?, ?)", _names(kept))
+
+
+def add_told_names(db: sqlite3.Connection) -> None:
+    """Add the names of our own tables to the largest place of that name and country."""
+    renamed = [(row.now, row.country, tuple(name for name, _, _ in row.names)) for row in RENAMED]
+    query = """INSERT OR IGNORE INTO name
+        SELECT ?, id, 0 FROM place WHERE name = ? AND country = ? ORDER BY population DESC LIMIT 1"""
+    db.execute("CREATE INDEX by_name ON place (name)")
+    told = ((fold_place(name), now, country) for now, country, names in (*ALSO, *renamed) for name in names)
+    db.executemany(query, told)
 
 
 def _names(rows: Iterable[list[str]]) -> Iterator[tuple[str, str, int]]:

@@ -2,7 +2,8 @@
 
 Ranking: 1 less 0.18 for each slip of the pen, 0.05 for a main name, 0.06 × log10 of the people living there; each
 told context +0.6 if it fits, less if it does not; 0.3 if the name was in use that year; a bonus for places that
-this collection uses already. A guess that breaks any told context is dropped.
+this collection uses already. A guess that breaks any told context is dropped, and so is a namesake in another
+country than the one told.
 """
 
 import math
@@ -11,15 +12,16 @@ import sqlite3
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
+from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
-from boxlore.core.places_text import Place, fold_place
+from boxlore.core.places_text import Place, distance_km, fold_place
 from boxlore.core.tables.places_countries import COUNTRY_NAMES
-from boxlore.core.tables.places_governed import GOVERNED
+from boxlore.core.tables.places_governed import GOVERNED, GOVERNED_PARTS
 from boxlore.core.tables.places_renamed import RENAMED, Renamed
-from boxlore.gazetteer.contexts import Context
+from boxlore.gazetteer.contexts import ELSEWHERE, Context
 
-USED = 0.4
+USED = 0.6
 GENERIC = frozenset(
     "lake farm sea home house church school beach garden hospital station harbour harbor river hill the shop street "
     "work town village city park hotel studio kitchen yard front back inside outside unknown mountain island".split()
@@ -42,7 +44,9 @@ class Ranked:
     population: int
     slips: int
     fits: bool
-    in_use: bool
+    elsewhere: bool
+    in_use: str
+    """The name told, where the place bore it in that year."""
 
 
 def candidates(
@@ -59,8 +63,20 @@ def candidates(
     if not rows:
         rows, slips = _guessed(db, folded)
     ranked = [_rank(row, slips[ident], folded, contexts, year, used) for ident, row in rows.items()]
-    kept = [one for one in ranked if one.fits or not one.slips]
+    kept = [one for one in ranked if one.fits or not (one.slips or one.elsewhere)]
     return sorted(kept, key=lambda one: (-one.score, one.id))
+
+
+def exact(db: sqlite3.Connection, name: str, contexts: Sequence[Context] = (), year: int | None = None) -> list[Ranked]:
+    """Places of exactly this name that fit, best first; never a spelling guess."""
+    folded = [fold_place(name)]
+    ranked = [_rank(row, 0, folded, contexts, year, frozenset()) for row in _exact(db, folded).values()]
+    return sorted((one for one in ranked if one.fits), key=lambda one: (-one.score, one.id))
+
+
+def kilometres(one: Ranked, other: Ranked) -> float:
+    """How far two places lie apart, on a sphere of 6,371 km (the haversine formula)."""
+    return distance_km((one.lat, one.lon), (other.lat, other.lon))
 
 
 _Row = tuple[int, str, str, str, str, float, float, int, int]
@@ -81,12 +97,11 @@ def _guessed(db: sqlite3.Connection, folded: Iterable[str]) -> tuple[dict[int, _
         start = name[:1]
         query = "SELECT DISTINCT folded FROM name WHERE folded >= ? AND folded < ? AND length(folded) BETWEEN ? AND ?"
         ends = (start, start + "\U0010ffff", len(name) - most, len(name) + most)
-        for (other,) in db.execute(query, ends):
-            distance = OSA.distance(name, other, score_cutoff=most)
-            if distance <= most:
-                for ident, row in _exact(db, [other]).items():
-                    if distance < slips.get(ident, 9):
-                        rows[ident], slips[ident] = row, distance
+        spelled = [other for (other,) in db.execute(query, ends)]
+        for other, distance, _ in process.extract(name, spelled, scorer=OSA.distance, score_cutoff=most, limit=50):
+            for ident, row in _exact(db, [other]).items():
+                if distance < slips.get(ident, 9):
+                    rows[ident], slips[ident] = row, int(distance)
     return rows, slips
 
 
@@ -97,13 +112,14 @@ def _rank(
     fitting = [context.fits(country, area1, area2, (lat, lon)) for context in contexts]
     score = 1 - 0.18 * slips + 0.05 * main + 0.06 * math.log10(population + 10) + sum(fitting)
     renamed = renamed_of(name, country)
-    in_use = renamed is not None and year is not None and any(_in_use(renamed, one, year) for one in folded)
+    in_use = _in_use(renamed, folded, year) if renamed is not None and year is not None else ""
     if in_use:
         score += 0.3
     if ident in used:
         score += USED
     fits = all(one > 0 for one in fitting)
-    return Ranked(score, ident, name, country, area1, area2, lat, lon, population, slips, fits, in_use)
+    elsewhere = any(one <= ELSEWHERE for one in fitting)
+    return Ranked(score, ident, name, country, area1, area2, lat, lon, population, slips, fits, elsewhere, in_use)
 
 
 _RENAMED = {(fold_place(one.now), one.country): one for one in RENAMED}
@@ -114,8 +130,10 @@ def renamed_of(name: str, country: str) -> Renamed | None:
     return _RENAMED.get((fold_place(name), country))
 
 
-def _in_use(renamed: Renamed, folded: str, year: int) -> bool:
-    return any(fold_place(name) == folded and covers(first, last, year) for name, first, last in renamed.names)
+def _in_use(renamed: Renamed, folded: Sequence[str], year: int) -> str:
+    """The name told, if the city bore it in that year."""
+    borne = (name for name, first, last in renamed.names if covers(first, last, year))
+    return next((name for name in borne if fold_place(name) in folded), "")
 
 
 def covers(first: int, last: int, year: int) -> bool:
@@ -131,7 +149,7 @@ def place_of(db: sqlite3.Connection, one: Ranked, year: int | None, sublocation:
     renamed = renamed_of(one.name, one.country)
     called = ""
     if renamed is not None and year is not None:
-        called = next((name for name, first, last in renamed.names if covers(first, last, year)), "")
+        called = one.in_use or next((name for name, first, last in renamed.names if covers(first, last, year)), "")
     return Place(
         name=one.name,
         city=one.name,
@@ -142,7 +160,7 @@ def place_of(db: sqlite3.Connection, one: Ranked, year: int | None, sublocation:
         country=COUNTRY_NAMES.get(one.country, one.country),
         country_code=one.country,
         called_then=called,
-        country_then=governed_by(one.country, year),
+        country_then=governed_by(one.country, year, (one.lat, one.lon)),
         lat=lat,
         lon=lon,
         radius_km=radius,
@@ -156,11 +174,19 @@ def area_name(db: sqlite3.Connection, code: str) -> str:
     return str(row[0]) if row else ""
 
 
-def governed_by(country: str, year: int | None) -> str:
-    """The state that the whole of today's country belonged to in that year; empty where none is known."""
+def governed_by(country: str, year: int | None, where: tuple[float, float] | None = None) -> str:
+    """The state that today's country, or this part of it, belonged to in that year; empty where none is known."""
     if year is None:
         return ""
-    return next((name for first, last, name in GOVERNED.get(country, ()) if first <= year <= last), "")
+    for part in GOVERNED_PARTS:
+        south, west, north, east = part.box
+        if where and part.country == country and south <= where[0] <= north and west <= where[1] <= east:
+            return _in_year(part.states, year)
+    return _in_year(GOVERNED.get(country, ()), year)
+
+
+def _in_year(states: Sequence[tuple[int, int, str]], year: int) -> str:
+    return next((name for first, last, name in states if first <= year <= last), "")
 
 
 def is_generic(name: str) -> bool:

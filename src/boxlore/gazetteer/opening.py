@@ -3,13 +3,14 @@
 The kinds of answer and when each is given are in `core.places_text`; a match needs a lead of 0.5 over the next.
 """
 
+import math
 import sqlite3
 from collections.abc import Sequence
 from dataclasses import replace
 from pathlib import Path
 
 from boxlore.core.findings import Finding, Severity
-from boxlore.core.places_text import Place, PlaceReading, fold_place, take_apart
+from boxlore.core.places_text import Place, PlaceReading, distance_km, fold_place, take_apart
 from boxlore.core.tables.places_countries import COUNTRY_NAMES
 from boxlore.core.tables.places_since import ENGLISH_ALWAYS, SINCE
 from boxlore.gazetteer.contexts import Context, context_of
@@ -19,8 +20,10 @@ from boxlore.gazetteer.matching import (
     area_name,
     candidates,
     covers,
+    exact,
     governed_by,
     is_generic,
+    kilometres,
     place_of,
     renamed_of,
 )
@@ -28,19 +31,25 @@ from boxlore.gazetteer.matching import (
 LEAD, LEAD_IN_USE = 0.5, 0.4
 """How far the best must lead the next; less is enough for a name that was in use that very year."""
 SMALL = 100_000
+NEAR_KM = 60
 MOST_CHOICES = 5
 
 
-def open_gazetteer(folder: Path | None = None, progress: Built | None = None, data: Path = DATA) -> "Gazetteer":
-    """Open the index in the user's cache folder, building it first where it is missing or damaged."""
-    path = index_path(folder or cache_folder(), data)
+def open_gazetteer(
+    folder: Path | None = None, progress: Built | None = None, data: Path = DATA, extra: Path | None = None
+) -> "Gazetteer":
+    """Open the index in the user's cache folder, building it first where it is missing or damaged.
+
+    `extra` is a keeper's own file of places (`gazetteer.bigger`), indexed together with the shipped data.
+    """
+    path = index_path(folder or cache_folder(), data, extra)
     if not path.is_file():
-        make_index(path, progress or _unheard, data)
+        make_index(path, progress or _unheard, data, extra)
     try:
         return Gazetteer(_connect(path))
     except sqlite3.DatabaseError:
         path.unlink(missing_ok=True)
-        make_index(path, progress or _unheard, data)
+        make_index(path, progress or _unheard, data, extra)
         return Gazetteer(_connect(path))
 
 
@@ -74,8 +83,15 @@ class Gazetteer:
                 continue
             ranked = candidates(self._db, names, contexts, year, used)
             if ranked:
+                at, ranked = self._nearby(parts, at, ranked, contexts, year)
+                names = names if parts[at] in names else [parts[at]]
                 before = ", ".join([part for part in (told.sublocation, *parts[:at]) if part])
-                return self._answer(text, ranked, contexts, year, before, told.near_km, told.unsure, names)
+                unsure = told.unsure or self._larger_before(parts[:at], ranked[0])
+                return self._answer(text, ranked, contexts, year, before, told.near_km, unsure, names)
+        town = self._town(contexts, year)
+        if town:
+            before = ", ".join([part for part in (told.sublocation, *parts) if part])
+            return self._answer(text, town, contexts[:-1], year, before, told.near_km, told.unsure, [contexts[-1].told])
         if contexts:
             reading = self._area(text, contexts, year, told.unsure)
             before = ", ".join([part for part in (told.sublocation, *parts) if part])
@@ -93,6 +109,15 @@ class Gazetteer:
         rows = self._db.execute(query, (start, start + "\U0010ffff", limit))
         return tuple(f"{name}, {COUNTRY_NAMES.get(country, country)}" for name, country in rows)
 
+    def country_at(self, lat: float, lon: float) -> str:
+        """ISO code of the country of the town nearest to a point, within about 200 km; empty at sea."""
+        query = """SELECT country, lat, lon FROM place
+            WHERE lat BETWEEN ?1 - 2 AND ?1 + 2 AND lon BETWEEN ?2 - ?3 AND ?2 + ?3"""
+        wide = min(180.0, 2 / max(0.02, math.cos(math.radians(lat))))
+        rows = self._db.execute(query, (lat, lon, wide)).fetchall()
+        near = [(distance_km((lat, lon), (row[1], row[2])), str(row[0])) for row in rows]
+        return min(near)[1] if near else ""
+
     def _contexts(self, parts: list[str], year: int | None) -> tuple[list[str], list[Context]]:
         """Take contexts off from the right; what is left is the place. Without commas, the last words are tried."""
         contexts: list[Context] = []
@@ -102,6 +127,8 @@ class Gazetteer:
                 break
             if len(parts) == 1 and contexts and self._names_a_place(parts[-1], contexts):
                 break
+            if contexts and found.countries and not any(found.countries & one.countries for one in contexts):
+                break
             contexts.append(found)
             parts.pop()
         if len(parts) == 1 and not contexts:
@@ -110,10 +137,8 @@ class Gazetteer:
 
     def _last_words(self, words: str, year: int | None) -> tuple[list[str], list[Context]]:
         tokens = words.split()
-        if candidates(self._db, [words], (), year, frozenset()) and len(tokens) < 3:
-            exact = candidates(self._db, [words], (), year, frozenset())
-            if exact and not exact[0].slips:
-                return [words], []
+        if exact(self._db, words):
+            return [words], []
         for count in range(min(3, len(tokens) - 1), 0, -1):
             found = context_of(self._db, " ".join(tokens[-count:]), year)
             if found is not None:
@@ -121,11 +146,44 @@ class Gazetteer:
         return [words], []
 
     def _is_large(self, words: str, context: Context) -> bool:
-        """A country, former country, abbreviation or area beats a namesake town of fewer than 100,000 people."""
-        if context.country or context.former:
+        """A country, former country, abbreviation or large area beats a namesake town of fewer than 100,000 people.
+
+        A county does not, nor an area that only begins with the name (Nelson, Nelson Region).
+        """
+        found = [] if context.country or context.former else exact(self._db, words)
+        if not found:
             return False
-        found = candidates(self._db, [words], (), None, frozenset())
-        return bool(found) and not found[0].slips and found[0].population >= SMALL
+        if context.box:
+            return found[0].population >= SMALL
+        by_name = self._db.execute("SELECT code FROM area_name WHERE folded = ?", (fold_place(words),)).fetchall()
+        large_area = any(code.count(".") == 1 for (code,) in by_name) or (context.areas and not by_name)
+        main = fold_place(found[0].name) == fold_place(words)
+        return not large_area or (main and found[0].population >= SMALL)
+
+    def _town(self, contexts: Sequence[Context], year: int | None) -> list[Ranked]:
+        """The town that the smallest context names, where its area is no more than a town's (`Kadriorg, Tallinn`)."""
+        if not contexts or not contexts[-1].areas or any(code.count(".") < 2 for code in contexts[-1].areas):
+            return []
+        found = exact(self._db, contexts[-1].told, contexts[:-1], year)
+        return found if found and found[0].country in contexts[-1].countries else []
+
+    def _nearby(
+        self, parts: Sequence[str], at: int, ranked: list[Ranked], contexts: Sequence[Context], year: int | None
+    ) -> tuple[int, list[Ranked]]:
+        """A smaller town told before the larger one, and close to it, is the place (`Trakai, Wilno`)."""
+        if at == 0 or is_generic(parts[at - 1]):
+            return at, ranked
+        best = ranked[0]
+        near = [one for one in exact(self._db, parts[at - 1], contexts, year) if kilometres(one, best) <= NEAR_KM]
+        return (at - 1, near) if near else (at, ranked)
+
+    def _larger_before(self, parts: Sequence[str], best: Ranked) -> bool:
+        """Whether an earlier part names a town far larger than the one found: `Chemnitz, Sachsen` is no farm."""
+        for part in parts:
+            found = exact(self._db, part)
+            if found and found[0].population > 10 * best.population:
+                return True
+        return False
 
     def _names_a_place(self, words: str, contexts: Sequence[Context]) -> bool:
         """Whether a part that could be an area is a town within the contexts told (`Otago` no, `Tartu` yes)."""
@@ -169,7 +227,7 @@ class Gazetteer:
         former = next((one.former for one in contexts if one.former), None)
         if former is not None:
             choices = tuple(replace(one, country_then=former.name) for one in choices)
-        findings = [*_anachronisms(contexts, year), *_coined_later(ranked[0], names, year)]
+        findings = [*_anachronisms(contexts, year), *_coined_later(ranked[0], names[:1], year)]
         return PlaceReading(text, kind, choices, tuple(findings))
 
 
@@ -177,6 +235,8 @@ def _kind(ranked: Sequence[Ranked], contexts: Sequence[Context], unsure: bool) -
     best = ranked[0]
     if best.slips or (contexts and not best.fits):
         return "perhaps"
+    if any(one.loose for one in contexts) and len(ranked) > 1 and ranked[1].fits:
+        return "check"
     lead = best.score - ranked[1].score if len(ranked) > 1 else LEAD + 1
     if len(ranked) == 1 and not contexts and best.population < 2000 and " " not in best.name:
         return "check"

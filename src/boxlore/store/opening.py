@@ -12,6 +12,7 @@ from pathlib import Path
 from typing import Concatenate, ParamSpec, Protocol, Self, TypeVar
 
 from boxlore.core.errors import CouldNot
+from boxlore.core.housing_history import Stated
 from boxlore.core.record import Material
 from boxlore.core.statements import Kind, Subject
 from boxlore.store import log, material, projections, reading, schema, searching
@@ -223,6 +224,10 @@ class Store:
         """What is in force about one thing, in the order it was told."""
         return self._ask(reading.statements, subject.id)
 
+    def of_sitting(self, sitting: str) -> list[Told]:
+        """What was told in a sitting and is in force, of anything, in the order it was told."""
+        return self._ask(reading.of_sitting, sitting)
+
     def about_items(self, *, ids: Sequence[str] | None = None) -> Iterator[Material]:
         """Everything a record is made from, item by item in the order of numbers, with flat memory."""
         return self._stream(material.about_items, ids)
@@ -238,6 +243,10 @@ class Store:
     def history(self, subject: str, field: str) -> list[Past]:
         """Everything ever said of one field, replaced and withdrawn statements too."""
         return self._ask(reading.history, subject, field)
+
+    def struck(self) -> set[tuple[str, str]]:
+        """(subject, field) of everything that was struck, so that no file brings it back."""
+        return self._ask(reading.struck)
 
     def last_acts(self, limit: int = 50) -> list[ActDone]:
         """What was done last, newest first."""
@@ -255,9 +264,29 @@ class Store:
         """The id of the item with that number."""
         return self._ask(reading.item_by_number, number)
 
-    def items_by_mark(self, short: str) -> list[str]:
-        """Ids of the items kept at a mark now; if none are, of those that once were."""
-        return self._ask(reading.items_by_mark, short)
+    def container_facts(self) -> list[Stated]:
+        """Every label, kind and way inward ever said of containers, in the order of the log."""
+        return self._ask(reading.container_facts)
+
+    def ever_kept(self, where: Sequence[str]) -> list[str]:
+        """Ids of items ever kept at one of these places (`container-id place`)."""
+        return self._ask(reading.ever_kept, where)
+
+    def kept_facts(self, items: Sequence[str]) -> list[Stated]:
+        """Every place ever said of these items, in the order of the log."""
+        return self._ask(reading.kept_facts, items)
+
+    def withdrawals(self) -> list[tuple[str, str, str]]:
+        """(act, act that it withdraws, when), oldest first."""
+        return self._ask(reading.withdrawals)
+
+    def kept_in(self) -> list[tuple[str, str]]:
+        """(item id, `container-id place`) of everything that has a place now."""
+        return self._ask(reading.kept_in)
+
+    def number_of(self, item: str) -> str:
+        """An item's number, or an empty string."""
+        return self._ask(reading.number_of, item)
 
     def containers(self) -> list[tuple[str, tuple[tuple[str, str], ...]]]:
         """Every container's id with its path of (kind, label), outermost first."""
@@ -294,6 +323,10 @@ class Store:
     def complete_places(self, prefix: str, limit: int = 8) -> list[str]:
         """Places told before that begin so."""
         return [words for _, words in self._ask(searching.complete, "place", prefix, limit)]
+
+    def places_used(self) -> set[int]:
+        """GeoNames ids of the places that this collection names already."""
+        return self._ask(reading.places_used)
 
     def drafts(self) -> list[Draft]:
         """What was being typed and has not become a statement."""

@@ -5,6 +5,7 @@ import sqlite3
 from collections.abc import Callable, Iterator, Sequence
 from itertools import groupby
 
+from boxlore.core.housing_history import Stated
 from boxlore.core.statements import Reading, Statement
 from boxlore.store.rows import (
     DRAFT_COLUMNS,
@@ -30,6 +31,10 @@ def meta(db: sqlite3.Connection, name: str) -> str:
 
 def statements(db: sqlite3.Connection, subject: str) -> list[Told]:
     return list(told_rows(db, "s.subject = ? ORDER BY s.row", (subject,)))
+
+
+def of_sitting(db: sqlite3.Connection, sitting: str) -> list[Told]:
+    return list(told_rows(db, "s.sitting = ? ORDER BY s.row", (sitting,)))
 
 
 def by_subject(db: sqlite3.Connection, kind: str) -> Iterator[tuple[str, list[Told]]]:
@@ -81,6 +86,11 @@ def history(db: sqlite3.Connection, subject: str, field: str) -> list[Past]:
     ]
 
 
+def struck(db: sqlite3.Connection) -> set[tuple[str, str]]:
+    """(subject, field) of everything that was struck."""
+    return set(db.execute("SELECT subject, field FROM tombstone"))
+
+
 def last_time(db: sqlite3.Connection) -> str:
     row = db.execute("SELECT max((SELECT max(recorded_at) FROM act), ifnull((SELECT max(updated_at) FROM draft), ''))")
     return str(row.fetchone()[0] or "")
@@ -123,17 +133,39 @@ def _path(facts: Callable[[str], dict[str, str] | None], ident: str) -> Path:
     return tuple(reversed(steps))
 
 
-def items_by_mark(db: sqlite3.Connection, short: str) -> list[str]:
-    container, _, position = short.rpartition("/")
-    ids = [ident for ident, path in containers(db) if "/".join(label for _, label in path) == container]
-    for table in ("in_force", "statement"):
-        found: list[str] = []
-        for ident in ids:
-            query = f"SELECT subject FROM {table} WHERE field = 'kept' AND words = ? ORDER BY row"
-            found += [subject for (subject,) in db.execute(query, (f"{ident} {position}",))]
-        if found:
-            return list(dict.fromkeys(found))
-    return []
+def container_facts(db: sqlite3.Connection) -> list[Stated]:
+    """Every label, kind and way inward ever said of containers, past ones too, in the order of the log."""
+    query = f"""SELECT s.subject, s.field, s.id, s.act, s.words, a.recorded_at, s.replaces
+        FROM statement s JOIN act a ON a.id = s.act WHERE {FEW_KINDS}
+        AND subject_kind = 'container' AND field IN ('kind', 'label', 'inside') ORDER BY s.row"""
+    return [Stated(*row) for row in db.execute(query)]
+
+
+def ever_kept(db: sqlite3.Connection, where: Sequence[str]) -> list[str]:
+    """Ids of items ever said to be kept at one of these (container id, blank, place)."""
+    query = """SELECT DISTINCT subject FROM statement WHERE field = 'kept'
+        AND words IN (SELECT value FROM json_each(?)) ORDER BY subject"""
+    return [subject for (subject,) in db.execute(query, (json.dumps(list(where)),))]
+
+
+def kept_facts(db: sqlite3.Connection, items: Sequence[str]) -> list[Stated]:
+    """Every place ever said of these items, past ones too, in the order of the log."""
+    query = """SELECT s.subject, s.field, s.id, s.act, s.words, a.recorded_at, s.replaces
+        FROM statement s JOIN act a ON a.id = s.act
+        WHERE field = 'kept' AND subject IN (SELECT value FROM json_each(?)) ORDER BY s.row"""
+    return [Stated(*row) for row in db.execute(query, (json.dumps(list(items)),))]
+
+
+def withdrawals(db: sqlite3.Connection) -> list[tuple[str, str, str]]:
+    """(act, act that it withdraws, when), oldest first."""
+    query = "SELECT w.act, w.withdraws, a.recorded_at FROM withdrawal w JOIN act a ON a.id = w.act ORDER BY 3"
+    return list(db.execute(query))
+
+
+def kept_in(db: sqlite3.Connection) -> list[tuple[str, str]]:
+    """(item id, where it is kept) of every item that has a number, in the order of the log."""
+    query = "SELECT k.subject, k.words FROM in_force k WHERE k.field = 'kept' ORDER BY k.row"
+    return list(db.execute(query))
 
 
 def last_position(db: sqlite3.Connection, container: str) -> int:
@@ -187,3 +219,10 @@ def reading_beside(db: sqlite3.Connection, statement: str) -> tuple[Statement, R
     query = f"SELECT {SELECT}, {READING} FROM statement s {NEWEST_READING} WHERE s.id = ?"
     row = db.execute(query, (statement,)).fetchone()
     return (statement_of(row), reading_of(row[16:])) if row else None
+
+
+def places_used(db: sqlite3.Connection) -> set[int]:
+    """GeoNames ids of the places that readings in use name."""
+    query = """SELECT DISTINCT json_extract(value, '$.choices[0].geonames') FROM reading
+        WHERE kind = 'place' AND (confirmed OR NOT asks) AND json_valid(value)"""
+    return {int(ident) for (ident,) in db.execute(query) if ident}

@@ -6,6 +6,9 @@ from dataclasses import dataclass, replace
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.record import Record
 from boxlore.core.rules import look_over
+from boxlore.core.rules_together import Together
+from boxlore.tasks.fixity import schedule_findings
+from boxlore.tasks.housing_check import ground_of, item_findings, whole_findings
 from boxlore.tasks.lookalikes import Alike, alike
 from boxlore.tasks.opening import Collection
 from boxlore.tasks.records import EVERYTHING, Selection, records
@@ -23,13 +26,27 @@ class Found:
 def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator[Found]:
     """All findings, item by item, in the order of the numbers."""
     people = collection.people()
+    ground = ground_of(collection)
+    if selection == EVERYTHING:
+        for finding in schedule_findings(collection):
+            yield Found(finding, "", "")
+        for whole in whole_findings(ground):
+            if whole.finding.rule != "kept.nowhere":  # said with the item, below
+                yield Found(whole.finding, whole.number, whole.mark)
     marks: dict[str, str] = {}
     seen: list[Record] = []
+    together = Together()
     for record in records(collection, selection):
         seen.append(replace(record, told={}))
         mark = record.mark.short if record.mark else ""
-        for finding in [*look_over(record, people), *_scans(collection, record)]:
+        for finding in [
+            *look_over(record, people),
+            *item_findings(collection, record, ground),
+            *_scans(collection, record),
+        ]:
             yield Found(finding, record.number, mark)
+        for number, finding in together.add(record):
+            yield Found(finding, number, mark)
         marks[record.number] = mark
     for pair in alike(collection, seen):
         yield Found(_alike(pair), pair.one, marks[pair.one])

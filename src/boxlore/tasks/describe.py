@@ -7,12 +7,13 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 
 from boxlore.core.audience import read_audience
-from boxlore.core.containers import looks_like_number, short_form
+from boxlore.core.containers import looks_like_number
 from boxlore.core.errors import WrongUse
 from boxlore.core.line_codes import read_answers, read_code
 from boxlore.core.statements import (
     KEEPER,
     Kind,
+    Reading,
     Source,
     Statement,
     Subject,
@@ -20,6 +21,7 @@ from boxlore.core.statements import (
     field_of,
     read_source,
 )
+from boxlore.tasks.marks import dated, holders
 from boxlore.tasks.opening import Act, Collection
 from boxlore.tasks.understanding import Understanding, person_reading, year_of
 
@@ -38,20 +40,28 @@ class Telling:
     moment: int | None = None
 
 
-def find_item(collection: Collection, text: str) -> Subject:
-    """The item meant by a number or a mark. Raises WrongUse if there is none, or more than one."""
+def find_items(collection: Collection, text: str) -> list[Subject]:
+    """The items meant by a number, or that a mark means or ever meant: now first. Raises WrongUse if there is none."""
     store = collection.store
     if looks_like_number(text):
         ident = store.item_by_number(text.strip().upper())
         if ident is None:
             raise WrongUse(f"There is no item {text.strip().upper()} here.", "boxlore find shows what there is.")
-        return Subject(Kind.ITEM, ident)
-    found = store.items_by_mark(short_form(text))
+        return [Subject(Kind.ITEM, ident)]
+    found = [one.item for one in holders(collection, text)]
     if not found:
         raise WrongUse(f"Nothing is, or was, kept at {text}.", "Use a number (TRA-0042) or a mark (3/12/4).")
+    return [Subject(Kind.ITEM, item) for item in dict.fromkeys(found)]
+
+
+def find_item(collection: Collection, text: str) -> Subject:
+    """The one item meant by a number or a mark. Raises WrongUse if there is none, or a mark has meant more than one."""
+    found = find_items(collection, text)
     if len(found) > 1:
-        raise WrongUse(f"{len(found)} items are or were kept at {text}.", "Use the number instead.")
-    return Subject(Kind.ITEM, found[0])
+        held = holders(collection, text)
+        said = "; ".join(f"{collection.store.number_of(one.item)} ({dated(one)})" for one in held[:6])
+        raise WrongUse(f"{text} is the mark of {len(found)} items: {said}.", "Use the number instead.")
+    return found[0]
 
 
 class Teller:
@@ -111,21 +121,42 @@ class Teller:
         reads = field_of(statement.field, statement.subject.kind).reads
         if not reads or not statement.words:
             return
-        year = self._year(statement.subject) if reads == "place" else None
+        year = self._year(act, statement.subject) if reads == "place" else None
         understood = self.understanding.read(reads, statement.words, year=year)
         if understood is not None:
             act.readings.append((statement.id, understood.reading))
+            if reads == "date" and understood.reading.usable:
+                self._read_places_again(act, statement.subject)
         elif reads in MAKES:
             made = act.new(MAKES[reads])
             how = {"source": statement.source, "audience": statement.audience, "language": statement.language}
             act.state(made, "name", statement.words, **how)
             act.readings.append((statement.id, person_reading(made)))
 
-    def _year(self, subject: Subject) -> int | None:
-        for statement, reading in self._collection.store.statements(subject):
+    def _told(self, act: Act, subject: Subject) -> list[tuple[Statement, Reading | None]]:
+        """What is told of a thing so far, in this act too."""
+        read = dict(act.readings)
+        now = [(one, read.get(one.id)) for one in act.statements if one.subject == subject]
+        replaced = {one.replaces for one, _ in now}
+        before = self._collection.store.statements(subject)
+        return [*((one, read.get(one.id, reading)) for one, reading in before if one.id not in replaced), *now]
+
+    def _year(self, act: Act, subject: Subject) -> int | None:
+        for statement, reading in self._told(act, subject):
             if statement.field == "date" and reading is not None and reading.usable:
                 return year_of(json.loads(reading.value))
         return None
+
+    def _read_places_again(self, act: Act, subject: Subject) -> None:
+        """A date told after a place: the place is read anew, as it was in that year, unless it is confirmed."""
+        year = self._year(act, subject)
+        for statement, reading in self._told(act, subject):
+            if statement.field != "place" or not statement.words or (reading is not None and reading.confirmed):
+                continue
+            again = self.understanding.read("place", statement.words, year=year)
+            if again is not None and again.reading != reading:
+                act.readings = [(one, other) for one, other in act.readings if one != statement.id]
+                act.readings.append((statement.id, again.reading))
 
 
 @dataclass(frozen=True, slots=True)

@@ -31,13 +31,13 @@ class Glimpses:
     """Makes glimpses of one collection's scans and remembers the last few."""
 
     collection: Collection
-    _kept: OrderedDict[tuple[str, int, int], Glimpse] = field(default_factory=OrderedDict)
+    _kept: OrderedDict[tuple[object, ...], Glimpse] = field(default_factory=OrderedDict)
 
     def of(self, scan: ScanFile | None, wide: int, high: int) -> Glimpse:
         """The scan, upright, fitted into `wide` × `high` pixels; a sentence instead where it cannot be shown."""
         if scan is None:
             return NO_PICTURE
-        key = (scan.id, wide, high)
+        key = _key(scan, wide, high)
         if key not in self._kept:
             self._kept[key] = self._make(self.collection.folder / scan.path, scan, wide, high)
             while len(self._kept) > KEEP:
@@ -46,10 +46,14 @@ class Glimpses:
 
     def kept(self, scan: ScanFile | None, wide: int, high: int) -> Glimpse | None:
         """The same if it is remembered, else None; never touches the disk."""
-        return NO_PICTURE if scan is None else self._kept.get((scan.id, wide, high))
+        return NO_PICTURE if scan is None else self._kept.get(_key(scan, wide, high))
 
     def _make(self, path: Path, scan: ScanFile, wide: int, high: int) -> Glimpse:
         try:
             return Glimpse(*pixels(path, max(wide, 1), max(high, 1), area=scan.area))
         except CouldNot as error:
             return Glimpse(0, 0, b"", str(error))
+
+
+def _key(scan: ScanFile, wide: int, high: int) -> tuple[object, ...]:
+    return scan.id, scan.area, wide, high

@@ -24,7 +24,7 @@ from boxlore.tasks.opening import Act, Collection
 from boxlore.tasks.pairing import Planned, Side
 from boxlore.tasks.progress import QUIET, Progress
 
-SUFFIXES = frozenset({".jpg", ".jpeg", ".tif", ".tiff", ".png", ".webp"})
+SUFFIXES = frozenset(".jpg .jpeg .tif .tiff .png .webp .heic .heif .jp2 .gif .bmp".split())
 BATCH = 50
 
 

@@ -5,14 +5,14 @@
 
 import getpass
 import json
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field
 from datetime import date
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot, WrongUse
-from boxlore.core.people import Person, build_person
+from boxlore.core.people import Registry, build_registry
 from boxlore.core.statements import Kind, Reading, Statement, Subject
 from boxlore.disk.writing import write_whole
 from boxlore.store.opening import Store, create, open_store
@@ -33,7 +33,7 @@ class Collection:
     store: Store
     clock: Clock
     by: str
-    _people: dict[str, Person] = field(default_factory=dict)
+    _people: Registry = field(default_factory=Registry)
     _people_at: int = -1
 
     @property
@@ -41,11 +41,11 @@ class Collection:
         """The collection's own id (the subject of what is told about the whole of it)."""
         return self.store.collection_id
 
-    def people(self) -> Mapping[str, Person]:
+    def people(self) -> Registry:
         """Everyone in the registry, by id."""
         if self._people_at != self.store.people_version:
             self._people_at = self.store.people_version
-            self._people = {ident: build_person(ident, rows, json.loads) for ident, rows in self.store.people()}
+            self._people = build_registry(self.store.people(), json.loads)
         return self._people
 
     def act(self, what: str) -> "Act":
@@ -102,7 +102,7 @@ class Act:
 
 def start(folder: Path, settings: Settings, *, on_day: date | None = None) -> None:
     """Make a new collection in `folder`. Raises WrongUse if one is there already."""
-    if (folder / DATABASE).exists():
+    if has_collection(folder):
         raise WrongUse(f"{folder} already holds a collection.", "Open it, or choose another folder.")
     write_whole(folder / FILE_NAME, as_toml(settings).encode())
     for name in FOLDERS:
@@ -110,12 +110,17 @@ def start(folder: Path, settings: Settings, *, on_day: date | None = None) -> No
     create(folder, clock=Clock(on_day=on_day)).close()
 
 
+def has_collection(folder: Path) -> bool:
+    """Whether there is a collection in the folder."""
+    return (folder / DATABASE).is_file()
+
+
 @contextmanager
 def open_collection(
     folder: Path, *, write: bool = True, fallback_read_only: bool = False, on_day: date | None = None
 ) -> Iterator[Collection]:
     """Open the collection in `folder`. Raises CouldNot if there is none, or if it is written to elsewhere."""
-    if not (folder / DATABASE).is_file():
+    if not has_collection(folder):
         raise CouldNot(
             f"There is no collection in {folder}.",
             "Make one with: boxlore new FOLDER. Or name it with -c FOLDER.",

@@ -1,11 +1,13 @@
 """Records for outputs: from the store to `core.record.Record`, seen as one audience may see it."""
 
+import json
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from datetime import date
 
-from boxlore.core.audience import NOBODY, Life, To, Withheld, life_of, visible, withhold
+from boxlore.core.audience import Life, To, Withheld, life_of, visible, withhold
 from boxlore.core.errors import WrongUse
+from boxlore.core.lives import Seen as Pictured
+from boxlore.core.lives import latest_births
 from boxlore.core.record import Material, Record, build
 from boxlore.core.statements import fold
 from boxlore.tasks.describe import find_item
@@ -63,26 +65,35 @@ class Seen:
 def seen_by(collection: Collection, to: To) -> Seen:
     """Work out who is living, then whose names are withheld from that audience."""
     people = collection.people()
-    latest = _latest_births(collection) if to is To.OUTSIDE else {}
+    lives = lives_of(collection) if to is To.OUTSIDE else {}
+    return Seen(collection, to, withhold(people.values(), lives, to, collection.clock.today()), lives)
+
+
+def lives_of(collection: Collection) -> dict[str, Life]:
+    """Who is taken as living, and why: from what is told, else from pictures, marriages and children."""
+    people = collection.people()
+    latest = latest_births(people, _pictured(collection), _weddings(collection))
     today, years = collection.clock.today(), collection.settings.living_years
-    lives = {ident: life_of(one, today, years, latest.get(ident)) for ident, one in people.items()}
-    withheld = withhold(people.values(), lives, to) if to is To.OUTSIDE else NOBODY
-    return Seen(collection, to, withheld, lives)
+    return {ident: life_of(one, today, years, latest.get(ident)) for ident, one in people.items()}
 
 
-def _latest_births(collection: Collection) -> dict[str, tuple[date, str]]:
-    """For everyone in a dated picture, or behind the camera: born at the latest on the picture's last day."""
-    latest: dict[str, tuple[date, str]] = {}
+def _pictured(collection: Collection) -> Iterator[Pictured]:
+    """Everyone in a dated picture, or behind the camera."""
     for record in records(collection):
-        when = record.first("date")
-        day = str(when.value.get("latest") or "") if when else ""
-        if len(day) != 10:
-            continue
-        taken = date.fromisoformat(day)
-        for one in (*record.shown(), *record.shown("photographer")):
-            if one.person and (one.person not in latest or taken < latest[one.person][0]):
-                latest[one.person] = (taken, f"shown in {record.number}, {record.date_display}")
-    return latest
+        if (when := record.first("date")) and when.value:
+            for one in (*record.shown(), *record.shown("photographer")):
+                if one.person:
+                    yield Pictured(one.person, when.value, f"{record.number}, {record.date_display}")
+
+
+def _weddings(collection: Collection) -> Iterator[Pictured]:
+    """Everyone's weddings that are told as events."""
+    for _, told in collection.store.subjects("event"):
+        dates = [json.loads(r.value) for s, r in told if s.field == "date" and r is not None and r.usable]
+        for statement, reading in told:
+            if statement.field == "partner" and reading is not None and reading.usable:
+                for value in dates[-1:]:
+                    yield Pictured(str(json.loads(reading.value).get("id", "")), value, str(value.get("display") or ""))
 
 
 def _chosen_ids(collection: Collection, selection: Selection) -> tuple[str, ...] | None:
@@ -108,7 +119,7 @@ def _selected(record: Record, selection: Selection) -> bool:
 
 def _records(collection: Collection, ids: tuple[str, ...] | None) -> Iterator[Record]:
     people = collection.people()
-    said_by = {ident: one.name for ident, one in people.items()}
+    said_by = people.names()
     material: Material
     for material in collection.store.about_items(ids=ids):
         yield build(material, people, said_by)

@@ -24,6 +24,7 @@ class Settings:
     living_years: int = 100
     bracketed_titles: bool = False
     paper: str = "a4"
+    fixity_days: int = 365
 
 
 _ALLOWED: Mapping[str, tuple[object, ...]] = {
@@ -43,6 +44,7 @@ _WHY: Mapping[str, str] = {
     "living_years": "Someone born longer ago than this, no death known, is presumed dead.",
     "bracketed_titles": "true: titles made by us stand in square brackets; false: they do not (DACS 2.3.3).",
     "paper": "a4 or letter.",
+    "fixity_days": "After so many days the scans are due to be read again (boxlore verify).",
 }
 
 
@@ -87,6 +89,8 @@ def _check(path: Path, name: str, value: object) -> None:
     if name in _ALLOWED and value not in _ALLOWED[name]:
         choices = " or ".join(str(choice) or "empty" for choice in _ALLOWED[name])
         raise WrongUse(f"{path}: {name} is “{value}”.", f"It may be {choices}.")
+    if name == "fixity_days" and not 1 <= int(str(value)) <= 36_500:
+        raise WrongUse(f"{path}: fixity_days is {value}.", "It must be 1 or more days; 365 is usual.")
     if name == "prefix" and not (2 <= len(str(value)) <= 7 and str(value).isascii() and str(value).isupper()):
         raise WrongUse(f"{path}: prefix is “{value}”.", "It must be two to seven capital letters, such as TR.")
     if name == "series" and not (len(str(value)) == 1 and "A" <= str(value) <= "Z"):

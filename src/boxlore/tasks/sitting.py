@@ -12,35 +12,25 @@ from contextlib import nullcontext
 from dataclasses import dataclass, field, replace
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.record import Record, Told
+from boxlore.core.record import Record, ScanFile, Told
 from boxlore.core.rules import look_over
 from boxlore.core.sitting import Stage, Step, move
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Statement, Subject, Sure, fold
 from boxlore.store.strike import StrikeReport, strike
-from boxlore.store.values import Change, Draft, Past, Settlement
+from boxlore.store.values import Draft, Past, Settlement
 from boxlore.tasks.describe import Teller, Telling
+from boxlore.tasks.marking import Markers
 from boxlore.tasks.opening import Act, Collection
 from boxlore.tasks.progress import QUIET, Progress
 from boxlore.tasks.prompts import Prompt
 from boxlore.tasks.records import record_of
 from boxlore.tasks.recovering import recover_drafts
+from boxlore.tasks.steps import Done, Steps
 from boxlore.tasks.strike import finish_pending
 from boxlore.tasks.understanding import Understood, person_reading, year_of
 
 VERSO = Source(Said.INSCRIPTION, "verso")
 
-
-@dataclass(frozen=True, slots=True)
-class Done:
-    """One undoable step: its act, what it was in words, the item to look at."""
-
-    act: str
-    what: str
-    item: str
-
-
-SAME = {"people": ("person",), "day": ("date",), "place": ("place",), "all of these": ("person", "date", "place")}
-"""What can be said to be the same as for another item."""
 
 AUDIENCES = ("anyone", "family", "keeper")
 SURENESSES = (Sure.SURE, Sure.LIKELY, Sure.GUESS)
@@ -61,17 +51,20 @@ class Sitting:
     id: str = ""
     shown: dict[str, str] = field(default_factory=dict)
     """Item id → the time it was last shown."""
-    _teller: Teller = field(init=False)
+    teller: Teller = field(init=False)
     _began: float = field(default_factory=time.monotonic)
-    _done: list[Done] = field(default_factory=list)
-    _undone: list[tuple[Done, str]] = field(default_factory=list)
-    _own_acts: set[str] = field(default_factory=set)
+    _steps: Steps = field(init=False)
     _places: threading.Lock = field(default_factory=threading.Lock)
     _ready: bool = False
     _drafted: set[tuple[str, str, str]] = field(default_factory=set)
+    to_name: list[Subject] = field(default_factory=list)
+    """Markers just set on the item that is out; the next names told are theirs, one by one."""
+    markers: Markers = field(init=False)
 
     def __post_init__(self) -> None:
-        self._teller = Teller(self.collection)
+        self.teller = Teller(self.collection)
+        self._steps = Steps(self.collection)
+        self.markers = Markers(self.collection)
         self.language = self.language or self.collection.settings.language
 
     # the course of it
@@ -97,14 +90,21 @@ class Sitting:
         """One step on. Raises OutOfTurn."""
         self.stage = move(self.stage, step)
 
+    def start_with(self, narrator: str, interviewer: str = "") -> None:
+        """From now on this narrator tells: a sitting of its own begins, with a time log from nought."""
+        self.narrator, self.interviewer = narrator, interviewer
+        self._began = time.monotonic()
+        self.shown.clear()
+        self._name_the_narrator()
+
     def _name_the_narrator(self) -> None:
         act = self.collection.act("a sitting")
         self.id = act.new(Kind.SITTING).id
         subject = Subject(Kind.SITTING, self.id)
-        told = self._teller.add(act, subject, "narrator", self.narrator, Telling())
-        self._teller.add(act, subject, "date", self.collection.clock.today().isoformat(), Telling())
+        told = self.teller.add(act, subject, "narrator", self.narrator, Telling())
+        self.teller.add(act, subject, "date", self.collection.clock.today().isoformat(), Telling())
         if self.interviewer.strip():
-            self._teller.add(act, subject, "interviewer", self.interviewer, Telling())
+            self.teller.add(act, subject, "interviewer", self.interviewer, Telling())
         act.done()
         meant = next((reading for ident, reading in act.readings if ident == told.id), None)
         ident = str(json.loads(meant.value).get("id", "")) if meant is not None else ""
@@ -123,6 +123,7 @@ class Sitting:
     def show(self, item: str) -> None:
         """An item comes out: noted in the time log of a sitting with a narrator."""
         self.shown[item] = self.collection.clock.now()
+        self.to_name.clear()
         if self.id and self.writable and self.stage is Stage.GOING_THROUGH:
             act = self.collection.act("shown")
             words = json.dumps({"item": item, "at": self.moment})
@@ -152,7 +153,8 @@ class Sitting:
 
     def draft(self, item: str, prompt: Prompt, words: str, replaces: str = "") -> None:
         """Keep what is being typed; on the disk when this returns. Empty words forget the draft."""
-        slot = (item, prompt.field, "")
+        subject = self._subject(item, prompt)
+        slot = (subject.id, prompt.field, "")
         if not words.strip():
             if slot in self._drafted:
                 self.collection.store.drop_draft(*slot)
@@ -160,7 +162,7 @@ class Sitting:
             return
         self.collection.store.save_draft(
             Draft(
-                subject=Subject(Kind.ITEM, item),
+                subject=subject,
                 field=prompt.field,
                 words=words,
                 language=self.language,
@@ -172,6 +174,9 @@ class Sitting:
             )
         )
         self._drafted.add(slot)
+        for other in [one for one in self._drafted if one[1] == prompt.field and one != slot]:
+            self.collection.store.drop_draft(*other)  # a marker was touched in mid-word: the words are its own now
+            self._drafted.discard(other)
 
     def keep(self, record: Record, prompt: Prompt, words: str, *, person: str = "") -> bool:
         """The prompt is left: its words become one statement, if they say anything new. `person`: chosen by id.
@@ -186,22 +191,43 @@ class Sitting:
             return False
         parts = [part.strip() for part in words.split(";")] if prompt.gathers else [words.strip()]
         act = self.collection.act(f"{prompt.field}: {words.strip()[:40]}")
+        subject = self._subject(record.id, prompt)
         for part in filter(None, parts):
             self._add(act, record, prompt, part, own, person)
-        act.clears.append((record.id, prompt.field, ""))
-        self._finish(act, record.id)
-        self._drafted.discard((record.id, prompt.field, ""))
+        slots = {slot for slot in self._drafted if slot[1] == prompt.field} | {(subject.id, prompt.field, "")}
+        act.clears += sorted(slots)
+        self.finish(act, record.id)
+        self._drafted -= slots
         return True
+
+    def _subject(self, item: str, prompt: Prompt) -> Subject:
+        """What typing into a prompt is about: the item, or the marker whose name is awaited."""
+        return self.to_name[0] if prompt.field == "person" and self.to_name else Subject(Kind.ITEM, item)
+
+    def mark(self, record: Record, scan: ScanFile, x: float, y: float) -> Subject:
+        """A marker where the picture was touched (0..1 of the picture looked at); the next name told is its own."""
+        act = self.collection.act("a marker")
+        marker = self.markers.add(act, scan, x, y)
+        self.finish(act, record.id)
+        self.to_name.append(marker)
+        return marker
 
     def _add(self, act: Act, record: Record, prompt: Prompt, words: str, own: Told | None, person: str) -> None:
         how = self._how(prompt)
         if own is not None:
             how = replace(how, sure=own.sure, audience=own.audience)
-        subject = Subject(Kind.ITEM, record.id)
+        subject = self._subject(record.id, prompt)
+        if subject.kind is Kind.MARKER:
+            self.to_name.pop(0)
         with self._places if prompt.reads == "place" else nullcontext():
-            told = self._teller.add(act, subject, prompt.field, words, how, replaces=own.statement if own else "")
+            told = self.teller.add(act, subject, prompt.field, words, how, replaces=own.statement if own else "")
         if person:
             act.readings[:] = [(told.id, person_reading(Subject(Kind.PERSON, person)))]
+
+    @property
+    def telling(self) -> Telling:
+        """How things are told now: by this teller, in this language, in this sitting, at this moment."""
+        return Telling(source=self.source, language=self.language, sitting=self.id, moment=self.moment)
 
     def _how(self, prompt: Prompt) -> Telling:
         return Telling(
@@ -220,54 +246,31 @@ class Sitting:
             ),
             "",
         )
-        if act not in self._own_acts:
+        if not self._steps.made(act):
             raise WrongUse(
                 "These words were kept in an earlier sitting, so emptying does not take them away.",
                 "Write over them to correct them, or strike them under “Who says so”.",
             )
-        self._withdraw(Done(act, f"{prompt.field} emptied", record.id), undoes=False)
+        self._steps.withdraw(Done(act, f"{prompt.field} emptied", record.id), undoes=False)
         return True
 
     def not_known(self, record: Record, prompt: Prompt) -> None:
         """Asked, and the source does not know."""
         act = self.collection.act(f"{prompt.field}: asked, not known")
         how = replace(self._how(prompt), sure=Sure.NOT_KNOWN)
-        self._teller.add(act, Subject(Kind.ITEM, record.id), prompt.field, "", how)
-        self._finish(act, record.id)
+        self.teller.add(act, Subject(Kind.ITEM, record.id), prompt.field, "", how)
+        self.finish(act, record.id)
 
     def ask_later(self, record: Record, words: str = COME_BACK) -> None:
         """Note what is still to ask, or whom (“ask Joan”)."""
         act = self.collection.act(f"to ask: {words[:40]}")
         act.state(Subject(Kind.ITEM, record.id), "asked", words.strip() or COME_BACK, sitting=self.id)
-        self._finish(act, record.id)
+        self.finish(act, record.id)
 
     def to_ask(self, item: str) -> list[str]:
         """What is still to ask about an item."""
         rows = self.collection.store.statements(Subject(Kind.ITEM, item))
         return [statement.words for statement, _ in rows if statement.field == "asked"]
-
-    def same_as(self, record: Record, other: Record, what: str) -> int:
-        """The same people, day or place as another item: one act. Returns how many statements were made."""
-        act = self.collection.act(f"same {what} as {other.number}")
-        have = {fold(one.name) for one in record.shown()}
-        for name in SAME[what]:
-            if name == "person":
-                for one in other.shown():
-                    if fold(one.name) not in have:
-                        told = self._say_same(act, record, name, one.name)
-                        if one.person:
-                            meant = person_reading(Subject(Kind.PERSON, one.person))
-                            act.readings[:] = [row for row in act.readings if row[0] != told.id] + [(told.id, meant)]
-            elif (first := other.first(name)) is not None and first.words not in {t.words for t in record.all(name)}:
-                self._say_same(act, record, name, first.words)
-        if not act.statements:
-            raise WrongUse(f"{other.number} has no {what} that {record.number} has not.")
-        self._finish(act, record.id)
-        return len(act.statements)
-
-    def _say_same(self, act: Act, record: Record, name: str, words: str) -> Statement:
-        how = Telling(source=self.source, language=self.language, sitting=self.id, moment=self.moment)
-        return self._teller.add(act, Subject(Kind.ITEM, record.id), name, words, how)
 
     # changing what was told
 
@@ -283,17 +286,18 @@ class Sitting:
         )
         act = self.collection.act(f"{told.field}: {', '.join(what.values())}")
         subject = Subject(Kind.ITEM, record.id)
-        made = self._teller.add(act, subject, told.field, told.words, how, replaces=told.statement)
+        made = self.teller.add(act, subject, told.field, told.words, how, replaces=told.statement)
         if ident := str(told.value.get("id", "")):
             kind = Kind.EVENT if told.field == "occasion" else Kind.PERSON
             act.statements[:] = [made]
             act.readings[:] = [(made.id, person_reading(Subject(kind, ident)))]
-        self._finish(act, record.id)
+        self.finish(act, record.id)
 
-    def settle(self, record: Record, name: str, told: tuple[Told, ...], chosen: str = "") -> None:
-        """The keeper's word on a conflict: one statement chosen, or (empty) both kept as doubtful."""
+    def settle(self, record: Record, name: str, told: tuple[Told, ...], chosen: str = "", *, outcome: str = "") -> None:
+        """The keeper's word on a conflict: one statement chosen; or none, and `outcome` both (each may be so)
+        or doubtful (nobody can say)."""
         act = self.collection.clock.new_id()
-        outcome = "chosen" if chosen else "doubtful"
+        outcome = outcome or ("chosen" if chosen else "doubtful")
         one = Settlement(
             id=self.collection.clock.new_id(),
             subject=Subject(Kind.ITEM, record.id),
@@ -302,8 +306,8 @@ class Sitting:
             weighed=tuple(row.statement for row in told),
             chosen=chosen,
         )
-        self._write(act, f"{name}: settled ({outcome})", settlements=(one,))
-        self._remember(Done(act, f"{name} settled", record.id))
+        self._steps.write(act, f"{name}: settled ({outcome})", settlements=(one,))
+        self._steps.remember(Done(act, f"{name} settled", record.id))
 
     def history(self, item: str, name: str) -> list[Past]:
         """Everything ever said of one field of an item."""
@@ -326,58 +330,24 @@ class Sitting:
 
     def undo(self) -> Done | None:
         """Take back the last step of this sitting; None if there is none."""
-        if not self._done:
-            return None
-        done = self._done.pop()
-        self._withdraw(done)
-        return done
+        self.to_name.clear()
+        return self._steps.undo()
 
     def redo(self) -> Done | None:
         """Do again what was just taken back; None if nothing was."""
-        if not self._undone:
-            return None
-        done, undoing = self._undone.pop()
-        self._write(self.collection.clock.new_id(), f"again: {done.what}", withdraws=(undoing,))
-        self._done.append(done)
-        return done
+        self.to_name.clear()
+        return self._steps.redo()
 
-    def _withdraw(self, done: Done, *, undoes: bool = True) -> None:
-        act = self.collection.clock.new_id()
-        self._write(act, f"taken back: {done.what}", withdraws=(done.act,))
-        if undoes:
-            self._undone.append((done, act))
-        else:
-            self._remember(Done(act, done.what, done.item))
-
-    def _write(
-        self, act: str, what: str, *, withdraws: tuple[str, ...] = (), settlements: tuple[Settlement, ...] = ()
-    ) -> None:
-        self.collection.store.write(
-            Change(
-                act=act,
-                what=what,
-                by=self.collection.by,
-                recorded_at=self.collection.clock.now(),
-                withdraws=withdraws,
-                settlements=settlements,
-            )
-        )
-
-    def _finish(self, act: Act, item: str) -> None:
-        act.done()
-        self._own_acts.add(act.id)
-        self._remember(Done(act.id, act.what, item))
-
-    def _remember(self, done: Done) -> None:
-        self._done.append(done)
-        self._undone.clear()
+    def finish(self, act: Act, item: str) -> None:
+        """Write an act as the last step of this sitting."""
+        self._steps.finish(act, item)
 
     # looking
 
     def prepare(self) -> None:
         """Open the list of places, which is built on its first use; call it in a thread of its own."""
         with self._places:
-            self._ready = self._teller.understanding.gazetteer is not None
+            self._ready = self.teller.understanding.gazetteer is not None
 
     def complete(self, prompt: Prompt, words: str) -> list[tuple[str, str]]:
         """(id, words) of people, or places (without id), that begin as the last of the words typed."""
@@ -385,7 +355,8 @@ class Sitting:
         if prompt.reads == "person":
             people = self.collection.people()
             found = self.collection.store.complete_people(typed, 8)
-            return [(ident, people[ident].name if ident in people else words) for ident, words in found]
+            meant = {people[ident].id if ident in people else ident: words for ident, words in found}
+            return [(ident, people[ident].name if ident in people else words) for ident, words in meant.items()]
         if prompt.reads == "place":
             places = self.collection.store.complete_places(typed, 8)
             return [("", place) for place in places if fold(place) != fold(typed)]
@@ -396,7 +367,7 @@ class Sitting:
         if prompt.reads == "place" and not self._ready:
             return None
         when = record.first("date")
-        return self._teller.understanding.read(prompt.reads, words, year=year_of(when.value) if when else None)
+        return self.teller.understanding.read(prompt.reads, words, year=year_of(when.value) if when else None)
 
     def gentle_questions(self, record: Record) -> list[str]:
         """What the rules find worth asking about an item, without what the prompts ask anyway."""

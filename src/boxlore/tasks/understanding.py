@@ -9,9 +9,11 @@ from dataclasses import dataclass
 
 from boxlore.core import phrases, places_text
 from boxlore.core.people import Person
+from boxlore.core.places_own import read_own
 from boxlore.core.statements import Kind, Reading, Subject, fold
 from boxlore.gazetteer.opening import Gazetteer, open_gazetteer
 from boxlore.tasks.opening import Collection
+from boxlore.tasks.places import own_gazetteer, own_places, place_reading
 from boxlore.tasks.settings import Settings
 
 REGISTRY = "registry 1"
@@ -33,12 +35,20 @@ class Understanding:
     def __init__(self, collection: Collection) -> None:
         self._collection = collection
         self._gazetteer: Gazetteer | None = None
+        self._used: frozenset[int] | None = None
 
     @property
     def gazetteer(self) -> Gazetteer:
         if self._gazetteer is None:
-            self._gazetteer = open_gazetteer()
+            self._gazetteer = open_gazetteer(extra=own_gazetteer(self._collection))
         return self._gazetteer
+
+    @property
+    def used(self) -> frozenset[int]:
+        """GeoNames ids of places that the collection names already: they are preferred."""
+        if self._used is None:
+            self._used = frozenset(self._collection.store.places_used())
+        return self._used
 
     def read(self, reads: str, words: str, *, year: int | None = None) -> Understood | None:
         """What these words come to, for a field that reads `date`, `place`, `person` or `event`."""
@@ -67,14 +77,10 @@ class Understanding:
         return Understood(reading, shown, asks, tuple(map(str, _list(answer["alternatives"]))))
 
     def _place(self, words: str, year: int | None) -> Understood:
-        read = self.gazetteer.read(words, year=year)
-        reading = Reading(
-            kind="place",
-            value=json.dumps(read.to_json(), ensure_ascii=False),
-            reader=places_text.READER_VERSION,
-            settings=f"year={year}",
-            asks=read.kind != "match",
-        )
+        read = read_own(words, own_places(self._collection)) or self.gazetteer.read(words, year=year, used=self.used)
+        if read.kind == "match" and read.choices[0].geonames:
+            self._used = self.used | {read.choices[0].geonames}
+        reading = place_reading(read, year)
         names = tuple(places_text.full_name(place) for place in read.choices)
         first = names[0] if names else "kept as told"
         asks = "" if read.kind in ("match", "kept") else f"{read.kind}: {first}?"

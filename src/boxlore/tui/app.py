@@ -24,6 +24,7 @@ from boxlore.tasks.listing import Listing
 from boxlore.tasks.opening import DATABASE, Collection, open_collection
 from boxlore.tasks.progress import Progress
 from boxlore.tasks.remembering import last_collection, remember
+from boxlore.tasks.showing import Showing
 from boxlore.tasks.sitting import Sitting
 from boxlore.tui import looks
 from boxlore.tui.keys import bound
@@ -46,8 +47,16 @@ class Boxlore(App[int]):
     ENABLE_COMMAND_PALETTE = False
     BINDINGS = bound(("ctrl+q", "leave"))
 
-    def __init__(self, collection: Collection | None, *, narrator: str = "", interviewer: str = "") -> None:
+    def __init__(
+        self,
+        collection: Collection | None,
+        *,
+        narrator: str = "",
+        interviewer: str = "",
+        showing: Showing | None = None,
+    ) -> None:
         super().__init__()
+        self.showing = showing or Showing()
         self.collection = collection
         self.made: Path | None = None
         self._narrator, self._interviewer = narrator, interviewer
@@ -94,7 +103,7 @@ class Boxlore(App[int]):
 
     async def show_collection(self, collection: Collection) -> None:
         """Begin a sitting at a collection, with the cursor in the first prompt."""
-        self.collection = collection
+        self.collection = self.showing.collection = collection
         sitting = Sitting(collection, narrator=self._narrator, interviewer=self._interviewer)
         recovered = sitting.begin()
         listing = Listing(collection)
@@ -111,7 +120,7 @@ class Boxlore(App[int]):
 
     async def show_items(self, sitting: Sitting, listing: Listing) -> None:
         """The sitting's screen, on the first item."""
-        await self.push_screen(ItemScreen(sitting, listing))
+        await self.push_screen(ItemScreen(sitting, listing, self.showing))
 
     async def open_folder(self, folder: Path) -> str:
         """Open a collection from inside. Returns what went wrong, or nothing."""
@@ -182,7 +191,14 @@ class Boxlore(App[int]):
         self._close_messages_no_wait()
 
 
-def run(collection: Path | None, *, narrator: str = "", interviewer: str = "", on_day: date | None = None) -> int:
+def run(
+    collection: Path | None,
+    *,
+    narrator: str = "",
+    interviewer: str = "",
+    on_day: date | None = None,
+    showing: Showing | None = None,
+) -> int:
     """Open a collection (else the one here, else the last one, else the first screen) and sit. An exit code."""
     folder = collection
     if folder is None or (folder == Path() and not (folder / DATABASE).is_file()):
@@ -192,7 +208,7 @@ def run(collection: Path | None, *, narrator: str = "", interviewer: str = "", o
         if folder is not None:
             opened = stack.enter_context(open_collection(folder, fallback_read_only=True, on_day=on_day))
             remember(folder)
-        app = Boxlore(opened, narrator=narrator, interviewer=interviewer)
+        app = Boxlore(opened, narrator=narrator, interviewer=interviewer, showing=showing)
         try:
             code = app.run()
         finally:

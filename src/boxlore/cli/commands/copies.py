@@ -2,6 +2,7 @@
 
 from datetime import date
 from pathlib import Path
+from typing import Any
 
 import click
 
@@ -15,20 +16,28 @@ from boxlore.tasks.opening import open_collection
 @click.argument("out", type=click.Path(path_type=Path))
 @options.audience("family")
 @options.selection
+@click.option(
+    "--longest",
+    type=click.IntRange(64, 65500),
+    metavar="PIXELS",
+    help="Smaller copies, newly encoded as upright JPEGs, at most so many pixels on the long side.",
+)
 @options.on_day
 @options.as_json
 @click.pass_context
 def copies(ctx: click.Context, /, out: Path, to: str, on_day: date | None, as_json: bool, **chosen: object) -> None:
     """Write captioned copies of the scans to OUT, in folders by box and folder."""
+    longest = chosen.pop("longest")
+    wanted: dict[str, Any] = {"selection": options.selected(chosen), "longest": longest or 0}
     states: list[str] = []
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
-        made = make_copies(collection, out, to=To(to), selection=options.selected(chosen), progress=bar)
+        made = make_copies(collection, out, to=To(to), progress=bar, **wanted)
         for one in made:
             states.append(one.state)
             if as_json:
                 row = {name: getattr(one, name) or None for name in ("number", "mark", "scan", "copy", "state", "why")}
                 output.row(row)
-            elif one.state in ("refused", "sidecar"):
+            elif one.why and one.state != "same":
                 talk.say(f"{one.number}: {one.state}: {one.why}")
         stopped = bar.stopped()
     counted = ", ".join(f"{states.count(state)} {state}" for state in dict.fromkeys(states))

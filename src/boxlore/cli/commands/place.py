@@ -1,11 +1,14 @@
 """`boxlore place`: what is understood of a place: what it was called then, and where it lies now."""
 
+from contextlib import ExitStack
+
 import click
 
 from boxlore.cli import options, output, talk
 from boxlore.cli.commands.date import lines
 from boxlore.core import places_text
 from boxlore.core.errors import WrongUse
+from boxlore.tasks.opening import has_collection, open_collection
 from boxlore.tasks.places import read_places
 
 
@@ -17,8 +20,10 @@ from boxlore.tasks.places import read_places
 def place(ctx: click.Context, text: tuple[str, ...], as_json: bool, year: int | None) -> None:
     """Say what is understood of each TEXT, a place; `-` reads lines `text<TAB>year` from standard input."""
     findings = False
-    with talk.progress() as bar:
-        for read in read_places((_split(line, year) for line in lines(text)), talk.counted(bar)):
+    with ExitStack() as opened:
+        bar = opened.enter_context(talk.progress())
+        collection = opened.enter_context(open_collection(ctx.obj, write=False)) if has_collection(ctx.obj) else None
+        for read in read_places((_split(line, year) for line in lines(text)), talk.counted(bar), collection):
             findings = findings or read.kind != "match" or bool(read.findings)
             if as_json:
                 output.row(read.to_json())

@@ -6,7 +6,7 @@ from boxlore.cli import options, output
 from boxlore.core import captions
 from boxlore.core.record import Record
 from boxlore.core.statements import FIELDS
-from boxlore.tasks.describe import find_item
+from boxlore.tasks.describe import find_items
 from boxlore.tasks.opening import Collection, open_collection
 from boxlore.tasks.records import record_of
 
@@ -16,14 +16,17 @@ from boxlore.tasks.records import record_of
 @options.as_json
 @click.pass_context
 def show(ctx: click.Context, item: str, as_json: bool) -> None:
-    """Show the record of ITEM (a number or a mark), what is being typed included."""
+    """Show the record of ITEM (a number or a mark), what is being typed included.
+
+    A mark that has held several items shows them all, the one that is there now first.
+    """
     with open_collection(ctx.obj, write=False) as collection:
-        found = find_item(collection, item)
-        record = record_of(collection, found.id)
-        if as_json:
-            output.row(_json(collection, record))
-        else:
-            _lines(record)
+        for found in find_items(collection, item):
+            record = record_of(collection, found.id)
+            if as_json:
+                output.row(_json(collection, record))
+            else:
+                _lines(record)
 
 
 def _json(collection: Collection, record: Record) -> dict[str, object]:

@@ -1,34 +1,125 @@
 """`boxlore verify`: the fixity of scans and packages."""
 
+from datetime import date
 from pathlib import Path
 
 import click
 
 from boxlore.cli import options, output, talk
-from boxlore.tasks.opening import open_collection
-from boxlore.tasks.verify import finding_of, verify_package, verify_scans
+from boxlore.tasks.fixity import due_on, finding_of, last_run, register_again, unfinished, verify_scans
+from boxlore.tasks.opening import Collection, open_collection
+from boxlore.tasks.progress import Progress
+from boxlore.tasks.prove_copies import is_copies_folder, prove_copies
+from boxlore.tasks.verify import Verified, verify_package
 
 
 @click.command()
 @click.argument("package", required=False, type=click.Path(path_type=Path, exists=True, file_okay=False))
+@click.option(
+    "--look-in", multiple=True, type=click.Path(path_type=Path, exists=True, file_okay=False),
+    help="A further folder to look in for scans that are gone; may be repeated.",
+)  # fmt: skip
+@click.option("--mend", is_flag=True, help="Note the new place of scans found elsewhere by their bytes.")
+@click.option("--anew", is_flag=True, help="Begin again, though a run was stopped.")
+@click.option(
+    "--when", "only_when", is_flag=True, help="Only say when the scans were last read, and when they are due."
+)
 @options.as_json
+@options.on_day
 @click.pass_context
-def verify(ctx: click.Context, package: Path | None, as_json: bool) -> None:
-    """Read every scan again and hold it against its SHA-256; or every file of a PACKAGE against its manifests."""
+def verify(
+    ctx: click.Context,
+    /,
+    package: Path | None,
+    look_in: tuple[Path, ...],
+    mend: bool,
+    anew: bool,
+    only_when: bool,
+    as_json: bool,
+    on_day: date | None,
+) -> None:
+    """Read every scan again and hold it against its SHA-256, and the copies beside it against scan and record.
+
+    With a PACKAGE: every file against its manifests; with a folder of copies, those. A run that was stopped goes on
+    where it stopped. A scan that changed, moved or is gone is looked for by its bytes and listed; no file is ever
+    written to.
+    """
+    if package is not None and is_copies_folder(package):
+        with open_collection(ctx.obj, write=False) as collection, talk.progress() as bar:
+            wrong_copies = _copies(collection, package, bar, as_json=as_json)
+        ctx.exit(1 if wrong_copies else 0)
     if package is not None:
         findings = verify_package(package)
         for finding in findings:
             output.finding(finding, "", "", as_json=as_json)
         talk.say("Every file is as its manifests say." if not findings else f"{len(findings)} findings.")
         ctx.exit(1 if findings else 0)
-    count = wrong = 0
-    with open_collection(ctx.obj, write=False) as collection, talk.progress() as bar:
-        for one in verify_scans(collection, bar):
+    with open_collection(ctx.obj, fallback_read_only=not mend, on_day=on_day) as collection:
+        if only_when:
+            _when(collection, as_json=as_json)
+            return
+        wrong, whole = _verify(collection, look_in, anew=anew, as_json=as_json)
+        mended = register_again(collection, wrong) if mend else 0
+        wrong_copies = 0
+        if whole and is_copies_folder(beside := collection.folder / "copies"):
+            with talk.progress() as bar:
+                wrong_copies = _copies(collection, beside, bar, as_json=as_json)
+    if mended:
+        talk.say(f"The new place of {mended} scans is noted.")
+    ctx.exit(1 if len(wrong) > mended or not whole or wrong_copies else 0)
+
+
+def _verify(
+    collection: Collection, look_in: tuple[Path, ...], *, anew: bool, as_json: bool
+) -> tuple[list[Verified], bool]:
+    """What is wrong, and whether the run came to its end."""
+    before = 0 if anew else unfinished(collection)
+    if before:
+        talk.say(f"Going on after the {before} scans that were read before.")
+    count = before
+    wrong: list[Verified] = []
+    with talk.progress() as bar:
+        for one in verify_scans(collection, bar, look_in=look_in, anew=anew):
             count += 1
             if (found := finding_of(one)) is not None:
-                wrong += 1
+                wrong.append(one)
                 output.finding(found, "", "", as_json=as_json)
-    talk.say(
-        f"{count} scans read; {wrong} are not as they were." if wrong else f"{count} scans read; all as they were."
-    )
-    ctx.exit(1 if wrong else 0)
+    total = collection.store.count("scan")
+    if count < total:
+        talk.say("Stopped; boxlore verify goes on from here.")
+        return wrong, False
+    words = f"{len(wrong)} are not as they were." if wrong else "all as they were."
+    talk.say(f"{total} scans read; {words}")
+    if not collection.store.writable:
+        talk.say(f"That they were read is not noted: {collection.store.why_read_only}")
+    return wrong, True
+
+
+def _when(collection: Collection, *, as_json: bool) -> None:
+    last, due = last_run(collection), due_on(collection)
+    if as_json:
+        output.row(
+            {
+                "last": last.on.isoformat() if last else None,
+                "read": last.read if last else None,
+                "wrong": last.wrong if last else None,
+                "due": due.isoformat() if due else None,
+                "unfinished": unfinished(collection) or None,
+            }
+        )
+    elif last is None:
+        click.echo("The scans were never read again since their intake.")
+    else:
+        click.echo(f"Last read on {last.on}: {last.read} scans, {last.wrong} not as they were. Due again on {due}.")
+
+
+def _copies(collection: Collection, folder: Path, bar: Progress, *, as_json: bool) -> int:
+    """Prove every copy of a folder, and say how many are not as they should be."""
+    count = wrong = 0
+    for one in prove_copies(collection, folder, bar):
+        count += 1
+        wrong += bool(one.findings)
+        for found in one.findings:
+            output.finding(found, one.line.number, one.line.mark, as_json=as_json)
+    talk.say(f"{count} copies read; " + (f"{wrong} are not as they should be." if wrong else "all as they should be."))
+    return wrong

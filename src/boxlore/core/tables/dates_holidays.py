@@ -1,14 +1,27 @@
 """Days that family phrases name, with how they are reckoned and what they changed to, each with its source.
 
-A rule is one of: ("fixed", month, day) · ("easter", days) · ("nth", month, weekday 0-6, n; -1 is the last) ·
-("before", month, day, weekday): that weekday before the day · ("on", year-month-day): one day in history.
+A rule is one of: ("fixed", month, day) · ("easter", days) · ("nth", month, weekday, n; -1 is the last) ·
+("nth", month, weekday, n, days): so many days after that · ("before", month, day, weekday): that weekday before
+the day · ("near", month, day, weekday): that weekday nearest to the day · ("victoria", 0): 24 May, on the 25th if
+that is a Sunday · ("on", year-month-day): one day in history. Weekdays are 0 (Monday) to 6.
 Each row: names, countries ("" for everywhere), first and last year (0 for none), rule, source.
 """
 
-Rule = tuple[str, int] | tuple[str, int, int] | tuple[str, int, int, int] | tuple[str, str]
+Rule = (
+    tuple[str, int]
+    | tuple[str, int, int]
+    | tuple[str, int, int, int]
+    | tuple[str, int, int, int, int]
+    | tuple[str, str]
+)
 Row = tuple[tuple[str, ...], str, int, int, Rule, str]
 
 _US_ACT = "Pub. L. 90-363, Uniform Monday Holiday Act"
+_UK_1871 = "Bank Holidays Act 1871 (34 & 35 Vict. c. 17)"
+_UK_1971 = "Banking and Financial Dealings Act 1971 (c. 80)"
+_NZ_1910 = "New Zealand Public Holidays Act 1910"
+_EE_ACT = "Pühade ja tähtpäevade seadus, RT I 1998, 13, 162"
+_MEMORY = "from memory"
 _EASTER = "standard definition: days from Easter Sunday"
 
 HOLIDAYS: tuple[Row, ...] = (
@@ -34,7 +47,6 @@ HOLIDAYS: tuple[Row, ...] = (
     (("easter", "easter sunday", "easter day", "pâques", "ostern", "lihavõtted", "pascua"), "", 1583, 0, ("easter", 0), _EASTER),
     (("ash wednesday",), "", 1583, 0, ("easter", -46), _EASTER),
     (("shrove tuesday", "pancake day", "mardi gras", "vastlapäev"), "", 1583, 0, ("easter", -47), _EASTER),
-    (("mothering sunday",), "GB", 1583, 0, ("easter", -21), _EASTER),
     (("palm sunday",), "", 1583, 0, ("easter", -7), _EASTER),
     (("maundy thursday",), "", 1583, 0, ("easter", -3), _EASTER),
     (("good friday", "karfreitag", "suur reede"), "", 1583, 0, ("easter", -2), _EASTER),
@@ -42,7 +54,6 @@ HOLIDAYS: tuple[Row, ...] = (
     (("easter monday", "ostermontag"), "", 1583, 0, ("easter", 1), _EASTER),
     (("ascension", "ascension day"), "", 1583, 0, ("easter", 39), _EASTER),
     (("pentecost", "whitsun", "whit sunday", "whitsunday", "pfingsten", "nelipüha"), "", 1583, 0, ("easter", 49), _EASTER),
-    (("whit monday", "pfingstmontag"), "", 1583, 0, ("easter", 50), _EASTER),
     (("trinity sunday",), "", 1583, 0, ("easter", 56), _EASTER),
     (("corpus christi", "fronleichnam"), "", 1583, 0, ("easter", 60), _EASTER),
     (("thanksgiving", "thanksgiving day"), "US", 1865, 1865, ("on", "1865-12-07"), "Johnson's proclamation, 1865"),
@@ -52,36 +63,97 @@ HOLIDAYS: tuple[Row, ...] = (
     (("thanksgiving", "thanksgiving day"), "US", 1941, 1941, ("on", "1941-11-20"), "the same"),
     (("thanksgiving", "thanksgiving day"), "US", 1863, 1938, ("nth", 11, 3, -1), "Lincoln's proclamation, 1863"),
     (("thanksgiving", "thanksgiving day"), "US", 1942, 0, ("nth", 11, 3, 4), "joint resolution of 26 December 1941"),
-    (("thanksgiving", "thanksgiving day"), "CA", 1957, 0, ("nth", 10, 0, 2), "from memory"),
     (("independence day", "fourth of july", "the fourth", "4th of july"), "US", 1776, 0, ("fixed", 7, 4), "fixed day"),
     (("memorial day", "decoration day"), "US", 1868, 1970, ("fixed", 5, 30), "1868 from memory"),
     (("memorial day", "decoration day"), "US", 1971, 0, ("nth", 5, 0, -1), _US_ACT),
     (("labor day",), "US", 1894, 0, ("nth", 9, 0, 1), "first Monday of September"),
     (("labour day",), "CA", 1894, 0, ("nth", 9, 0, 1), "from memory"),
-    (("labour day",), "NZ", 1910, 0, ("nth", 10, 0, 4), "New Zealand Public Holidays Act 1910: fourth Monday (from memory)"),
     (("washington's birthday",), "US", 1879, 1970, ("fixed", 2, 22), _US_ACT),
     (("washington's birthday", "presidents' day"), "US", 1971, 0, ("nth", 2, 0, 3), _US_ACT),
     (("columbus day",), "US", 1892, 1970, ("fixed", 10, 12), _US_ACT),
     (("columbus day",), "US", 1971, 0, ("nth", 10, 0, 2), _US_ACT),
-    (("armistice day", "remembrance day"), "", 1918, 0, ("fixed", 11, 11), "Armistice of 11 November 1918"),
     (("veterans day",), "US", 1954, 1970, ("fixed", 11, 11), "VA summary"),
     (("veterans day",), "US", 1971, 1977, ("nth", 10, 0, 4), _US_ACT),
     (("veterans day",), "US", 1978, 0, ("fixed", 11, 11), "VA summary"),
     (("mother's day", "mothers day"), "US", 1914, 0, ("nth", 5, 6, 2), "Proclamation 1268, 9 May 1914"),
-    (("mother's day", "mothers day", "emadepäev"), "EE", 1923, 0, ("nth", 5, 6, 2), "second Sunday of May (from memory)"),
     (("father's day", "fathers day"), "US", 1910, 0, ("nth", 6, 6, 3), "third Sunday of June"),
-    (("victoria day", "empire day"), "CA", 1901, 1952, ("victoria", 0), "24 May, 25 if a Sunday"),
     (("victoria day",), "CA", 1953, 0, ("before", 5, 25, 0), "1952 amendment: Monday before 25 May"),
     (("dominion day",), "CA", 1868, 1982, ("fixed", 7, 1), "from memory"),
     (("canada day",), "CA", 1982, 0, ("fixed", 7, 1), "from memory"),
     (("anzac day",), "", 1916, 0, ("fixed", 4, 25), "New Zealand: Anzac Day Act 1920; Australia: state Acts"),
-    (("waitangi day",), "NZ", 1934, 0, ("fixed", 2, 6), "Treaty of Waitangi, 6 February 1840"),
-    (("australia day",), "AU", 1935, 0, ("fixed", 1, 26), "from memory"),
-    (("otago anniversary day", "otago anniversary"), "NZ", 1848, 0, ("fixed", 3, 23), "landing of 23 March 1848; observed on a Monday near"),
-    (("estonian independence day", "vabariigi aastapäev", "iseseisvuspäev"), "EE", 1919, 0, ("fixed", 2, 24), "Manifesto of 24 February 1918"),
-    (("victory day", "võidupüha"), "EE", 1934, 0, ("fixed", 6, 23), "battle of 23 June 1919 (from memory)"),
     (("v-e day", "ve day"), "", 1945, 1945, ("on", "1945-05-08"), "surrender of 8 May 1945"),
     (("v-j day", "vj day"), "US", 1945, 1945, ("on", "1945-08-14"), "announced 14 August 1945 (US)"),
     (("v-j day", "vj day"), "GB", 1945, 1945, ("on", "1945-08-15"), "announced 15 August 1945"),
-    (("german unity day",), "DE", 1990, 0, ("fixed", 10, 3), "Unification Treaty, art. 2"),
+    (("whit monday", "pfingstmontag"), "", 1583, 0, ("easter", 50), _EASTER),
+    (("mothering sunday",), "GB", 1583, 0, ("easter", -21), "fourth Sunday in Lent (common practice, no source)"),
+    (("advent", "first advent", "first sunday in advent", "erster advent", "esimene advent"), "", 1583, 0, ("before", 12, 4, 6), "fourth Sunday before Christmas (common practice, no source)"),
+    (("totensonntag",), "DE", 1816, 0, ("before", 11, 27, 6), "last Sunday before Advent (Prussian order of 1816, from memory)"),
+    (("buß- und bettag", "bußtag"), "DE", 1893, 0, ("before", 11, 23, 2), "Wednesday before 23 November"),
+    (("nikolaustag", "nikolaus", "st nicholas' day", "st nicholas day"), "", 0, 0, ("fixed", 12, 6), "fixed day"),
+    (("reformationstag", "reformation day"), "", 1667, 0, ("fixed", 10, 31), "fixed day"),
+    (("muttertag",), "DE", 1923, 0, ("nth", 5, 6, 2), "second Sunday of May (from memory)"),
+    (("tag der deutschen einheit", "german unity day"), "DE", 1954, 1989, ("fixed", 6, 17), "law of 4 August 1953 (from memory)"),
+    (("tag der deutschen einheit", "german unity day"), "DE", 1990, 0, ("fixed", 10, 3), "Unification Treaty, art. 2"),
+    (("august bank holiday", "bank holiday monday in august", "summer bank holiday"), "GB", 1871, 1964, ("nth", 8, 0, 1), _UK_1871),
+    (("august bank holiday", "bank holiday monday in august", "summer bank holiday"), "GB", 1965, 1970, ("nth", 8, 5, -1, 2), "Monday after the last Saturday of August: announced year by year"),
+    (("august bank holiday", "bank holiday monday in august", "summer bank holiday"), "GB", 1971, 0, ("nth", 8, 0, -1), _UK_1971),
+    (("august bank holiday",), "IE", 1871, 0, ("nth", 8, 0, 1), _UK_1871 + "; kept since in Ireland"),
+    (("whitsun bank holiday",), "GB", 1871, 1970, ("easter", 50), _UK_1871),
+    (("spring bank holiday",), "GB", 2002, 2002, ("on", "2002-06-04"), "moved by proclamation for a jubilee"),
+    (("spring bank holiday",), "GB", 2012, 2012, ("on", "2012-06-04"), "moved by proclamation for a jubilee"),
+    (("spring bank holiday",), "GB", 2022, 2022, ("on", "2022-06-02"), "moved by proclamation for a jubilee"),
+    (("spring bank holiday",), "GB", 1971, 0, ("nth", 5, 0, -1), _UK_1971),
+    (("early may bank holiday", "may day bank holiday"), "GB", 1995, 1995, ("on", "1995-05-08"), "moved by proclamation to V-E Day"),
+    (("early may bank holiday", "may day bank holiday"), "GB", 2020, 2020, ("on", "2020-05-08"), "moved by proclamation to V-E Day"),
+    (("early may bank holiday", "may day bank holiday"), "GB", 1978, 0, ("nth", 5, 0, 1), "royal proclamation, yearly since 1978"),
+    (("may bank holiday",), "IE", 1995, 1995, ("on", "1995-05-08"), "moved for fifty years since V-E Day (from memory)"),
+    (("may bank holiday",), "IE", 1994, 0, ("nth", 5, 0, 1), _MEMORY),
+    (("june bank holiday",), "IE", 1973, 0, ("nth", 6, 0, 1), "Holidays (Employees) Act 1973 (from memory)"),
+    (("october bank holiday",), "IE", 1977, 0, ("nth", 10, 0, -1), _MEMORY),
+    (("the twelfth", "twelfth of july", "orangemen's day"), "GB", 1796, 0, ("fixed", 7, 12), "Northern Ireland; fixed day"),
+    (("burns night",), "", 1801, 0, ("fixed", 1, 25), "fixed day"),
+    (("empire day",), "", 1903, 1957, ("fixed", 5, 24), "Queen Victoria's birthday"),
+    (("armistice day",), "", 1918, 0, ("fixed", 11, 11), "Armistice of 11 November 1918"),
+    (("remembrance day", "poppy day"), "CA", 1931, 0, ("fixed", 11, 11), "Armistice Day Amendment Act 1931 (from memory)"),
+    (("remembrance sunday",), "GB", 1946, 0, ("nth", 11, 6, 2), "second Sunday of November"),
+    (("remembrance day", "poppy day"), "", 1919, 0, ("fixed", 11, 11), "Armistice of 11 November 1918"),
+    (("thanksgiving", "thanksgiving day"), "CA", 1921, 1930, ("near", 11, 11, 0), "Armistice Day Act 1921: Monday of the week of 11 November (from memory)"),
+    (("thanksgiving", "thanksgiving day"), "CA", 1931, 0, ("nth", 10, 0, 2), "proclamation of 31 January 1957; before it yearly, and mostly so (from memory)"),
+    (("victoria day",), "CA", 1901, 1952, ("victoria", 0), "24 May, 25 if a Sunday"),
+    (("st jean baptiste", "saint-jean-baptiste", "saint jean baptiste day"), "CA", 1834, 0, ("fixed", 6, 24), "fixed day"),
+    (("martin luther king day", "mlk day"), "US", 1986, 0, ("nth", 1, 0, 3), "Pub. L. 98-144"),
+    (("juneteenth",), "US", 1866, 0, ("fixed", 6, 19), "fixed day; Pub. L. 117-17"),
+    (("australia day",), "AU", 1935, 0, ("fixed", 1, 26), "all states since 1935 (from memory)"),
+    (("foundation day", "anniversary day"), "AU", 1818, 1934, ("fixed", 1, 26), "landing of 26 January 1788"),
+    (("melbourne cup day", "cup day", "melbourne cup"), "AU", 1875, 0, ("nth", 11, 1, 1), "first Tuesday of November"),
+    (("mother's day", "mothers day"), "NZ", 1927, 0, ("nth", 5, 6, 2), "second Sunday of May (from memory)"),
+    (("mother's day", "mothers day"), "AU", 1924, 0, ("nth", 5, 6, 2), "second Sunday of May (from memory)"),
+    (("father's day", "fathers day"), "NZ", 1936, 0, ("nth", 9, 6, 1), "first Sunday of September (from memory)"),
+    (("father's day", "fathers day"), "AU", 1936, 0, ("nth", 9, 6, 1), "first Sunday of September (from memory)"),
+    (("labour day",), "NZ", 1900, 1909, ("nth", 10, 2, 2), "New Zealand Labour Day Act 1899: second Wednesday of October"),
+    (("labour day",), "NZ", 1910, 0, ("nth", 10, 0, 4), _NZ_1910),
+    (("dominion day",), "NZ", 1907, 0, ("fixed", 9, 26), "Dominion from 26 September 1907"),
+    (("king's birthday", "kings birthday"), "NZ", 1902, 1909, ("fixed", 11, 9), _NZ_1910 + " (Edward VII)"),
+    (("king's birthday", "kings birthday"), "NZ", 1912, 1935, ("fixed", 6, 3), _NZ_1910 + " (George V)"),
+    (("king's birthday", "kings birthday"), "NZ", 1938, 1951, ("nth", 6, 0, 1), "King's Birthday Observance Act 1937 (from memory)"),
+    (("queen's birthday", "queens birthday"), "NZ", 1952, 2022, ("nth", 6, 0, 1), "Sovereign's Birthday Observance Act 1952 (from memory)"),
+    (("king's birthday", "kings birthday"), "NZ", 2023, 0, ("nth", 6, 0, 1), "the same"),
+    (("new zealand day",), "NZ", 1974, 1976, ("fixed", 2, 6), "New Zealand Day Act 1973"),
+    (("waitangi day",), "NZ", 1934, 0, ("fixed", 2, 6), "Treaty of 6 February 1840; Waitangi Day Act 1960"),
+    (("matariki",), "NZ", 2022, 2022, ("on", "2022-06-24"), "Te Kāhui o Matariki Public Holiday Act 2022, schedule 1"),
+    (("matariki",), "NZ", 2023, 2023, ("on", "2023-07-14"), "the same"),
+    (("matariki",), "NZ", 2024, 2024, ("on", "2024-06-28"), "the same"),
+    (("matariki",), "NZ", 2025, 2025, ("on", "2025-06-20"), "the same"),
+    (("matariki",), "NZ", 2026, 2026, ("on", "2026-07-10"), "the same"),
+    (("otago anniversary day", "otago anniversary"), "NZ", 1849, 0, ("near", 3, 23, 0), "landing of 23 March 1848; kept on the Monday nearest"),
+    (("estonian independence day", "vabariigi aastapäev", "iseseisvuspäev"), "EE", 1919, 0, ("fixed", 2, 24), _EE_ACT + ", § 1; Manifesto of 24 February 1918"),
+    (("victory day", "võidupüha"), "EE", 1934, 0, ("fixed", 6, 23), _EE_ACT + ", § 2; 1934 from memory"),
+    (("mother's day", "mothers day", "emadepäev"), "EE", 1923, 0, ("nth", 5, 6, 2), _EE_ACT + ", § 3; 1923 from memory"),
+    (("father's day", "fathers day", "isadepäev"), "EE", 1992, 0, ("nth", 11, 6, 2), _EE_ACT + ", § 3; 1992 from memory"),
+    (("kevadpüha",), "EE", 1919, 0, ("fixed", 5, 1), _EE_ACT + ", § 2"),
+    (("taasiseseisvumispäev", "restoration day"), "EE", 1991, 0, ("fixed", 8, 20), _EE_ACT + ", § 2"),
+    (("jüripäev",), "EE", 0, 0, ("fixed", 4, 23), "fixed day"),
+    (("kadripäev",), "EE", 0, 0, ("fixed", 11, 25), "fixed day"),
+    (("kolmekuningapäev",), "EE", 0, 0, ("fixed", 1, 6), _EE_ACT + ", § 3"),
+    (("näärid", "uusaasta"), "EE", 0, 0, ("fixed", 1, 1), _EE_ACT + ", § 2"),
 )  # fmt: skip

@@ -75,13 +75,30 @@ UNDATED = frozenset(
     "undated|n.d.|n. d.|nd|s.d.|no date|without date|not dated|unknown|don't know|do not know|ei tea|?".split("|")
 )
 
-MANY_WARS = {
-    "the war": ("[..1914]", "[..1939]"),
-    "the great war": ("1914-07/1918-11",),
-    "the first world war": ("1914-07/1918-11",),
-    "the second world war": ("1939-09/1945-09",),
+_FIRST_WAR, _SECOND_WAR = "1914-07/1918-11", "1939-09/1945-09"
+
+WARS: dict[str, tuple[str, ...]] = {
+    "war": (_FIRST_WAR, _SECOND_WAR),
+    "great war": (_FIRST_WAR,),
+    "1 world war": (_FIRST_WAR,),
+    "world war 1": (_FIRST_WAR,),
+    "world war one": (_FIRST_WAR,),
+    "world war i": (_FIRST_WAR,),
+    "1914-18 war": (_FIRST_WAR,),
+    "2 world war": (_SECOND_WAR,),
+    "world war 2": (_SECOND_WAR,),
+    "world war two": (_SECOND_WAR,),
+    "world war ii": (_SECOND_WAR,),
+    "1939-45 war": (_SECOND_WAR,),
+    "boer war": ("1899-10/1902-05", "1880-12/1881-03"),
+    "south african war": ("1899-10/1902-05",),
+    "russo-japanese war": ("1904-02/1905-09",),
+    "korean war": ("1950-06/1953-07",),
+    "war of independence": ("1918-11/1920-02", "1919-01/1921-07"),
 }
-"""Wars that families date by. “The war” may be either; dates: outbreak and armistice or surrender, from memory."""
+"""Wars that families date by, first to last month; where there are several, it is asked which. The war of
+independence: Estonian, then Irish. Outbreak and armistice, peace or surrender, from memory. `1 world war` is
+“the First World War” after numbers are made digits."""
 
 
 def by_word(table: dict[int, str]) -> dict[str, int]:

@@ -93,7 +93,7 @@ FORMER: tuple[Former, ...] = (
         "from memory",
     ),
     Former(
-        "Germany (Weimar / Reich)",
+        "Germany",
         ("germany", "deutschland", "third reich", "german reich"),
         1919,
         1945,

@@ -16,6 +16,14 @@ AREAS: dict[str, tuple[str, ...]] = {
     "CA-QC": ("c e l", "p q", "pq", "que", "queb"),
     "CA-SK": ("sask",),
     "CA-YT": ("y t", "yuk"),
+    "AU-ACT": ("a c t",),
+    "AU-NSW": ("n s w",),
+    "AU-NT": ("n t",),
+    "AU-QLD": ("qld", "queensland"),
+    "AU-SA": ("s a",),
+    "AU-TAS": ("tas", "van diemens land"),
+    "AU-VIC": ("vic",),
+    "AU-WA": ("w a",),
     "US-AK": ("ak", "alas", "alaska"),
     "US-AL": ("al", "ala"),
     "US-AR": ("ar", "ark"),
@@ -92,17 +100,27 @@ COUNTIES: dict[str, tuple[str, str]] = {
     "bucks": ("Buckinghamshire", "GB"),
     "oxon": ("Oxfordshire", "GB"),
     "derbys": ("Derbyshire", "GB"),
-    "n s w": ("New South Wales", "AU"),
-    "nsw": ("New South Wales", "AU"),
-    "vic": ("Victoria", "AU"),
-    "qld": ("Queensland", "AU"),
-    "tas": ("Tasmania", "AU"),
-    "s a": ("South Australia", "AU"),
-    "w a": ("Western Australia", "AU"),
 }
 """Written form → (name, country) of British counties and Australian states."""
 
+BRITISH_COUNTIES = """
+    Bedfordshire Berkshire Buckinghamshire Cambridgeshire Cheshire Cornwall Cumberland Derbyshire
+    Devon Devonshire Dorset Durham Essex Gloucestershire Hampshire Herefordshire
+    Hertfordshire Huntingdonshire Kent Lancashire Leicestershire Lincolnshire Middlesex Norfolk
+    Northamptonshire Northumberland Nottinghamshire Oxfordshire Rutland Shropshire Somerset Staffordshire
+    Suffolk Surrey Sussex Warwickshire Westmorland Wiltshire Worcestershire Yorkshire
+    Aberdeenshire Angus Argyllshire Ayrshire Banffshire Berwickshire Caithness Clackmannanshire
+    Dumfriesshire Dunbartonshire Fife Inverness-shire Kincardineshire Kirkcudbrightshire Lanarkshire Midlothian
+    Morayshire Nairnshire Peeblesshire Perthshire Renfrewshire Roxburghshire Selkirkshire Stirlingshire
+    Sutherland Wigtownshire Anglesey Brecknockshire Caernarfonshire Cardiganshire Carmarthenshire Denbighshire
+    Flintshire Glamorgan Merionethshire Monmouthshire Montgomeryshire Pembrokeshire Radnorshire Antrim
+    Armagh Fermanagh Londonderry Tyrone
+""".split()
+"""Counties of England, Scotland, Wales and Northern Ireland as they were before 1974, in their full names (from memory)."""
+
 COUNTRIES: dict[str, str] = {
+    "eesti": "EE",
+    "eesti vabariik": "EE",
     "england": "GB",
     "scotland": "GB",
     "wales": "GB",

@@ -1,5 +1,7 @@
 """The sitting's own screen: one item, its picture, and the prompts in the order they are asked."""
 
+from collections.abc import Callable
+
 from textual.app import ComposeResult
 from textual.containers import Horizontal, Vertical, VerticalScroll
 from textual.screen import Screen
@@ -7,9 +9,12 @@ from textual.timer import Timer
 
 from boxlore.core.errors import BoxloreError
 from boxlore.core.record import Record, ScanFile
-from boxlore.tasks.glimpse import Glimpses
+from boxlore.tasks.glimpse import Glimpse, Glimpses
+from boxlore.tasks.linking import related_lines
 from boxlore.tasks.listing import Listing
+from boxlore.tasks.marking import Marked
 from boxlore.tasks.prompts import PROMPTS
+from boxlore.tasks.showing import Showing, Tap
 from boxlore.tasks.sitting import Sitting
 from boxlore.tui.keys import ITEM_KEYS
 from boxlore.tui.widgets.bars import Bottom, Top
@@ -36,9 +41,11 @@ class ItemView(Screen[None]):
     ItemView.-low #form { padding-top: 0; }
     """
 
-    def __init__(self, sitting: Sitting, listing: Listing, position: int = 0) -> None:
+    def __init__(self, sitting: Sitting, listing: Listing, showing: Showing, position: int = 0) -> None:
         super().__init__()
         self.sitting, self.listing, self.position = sitting, listing, position
+        self.showing = showing
+        self.marked: tuple[Marked, ...] = ()
         self.glimpses = Glimpses(sitting.collection)
         self.record: Record = sitting.record(listing.id_at(position))
         self.before = ""
@@ -71,6 +78,10 @@ class ItemView(Screen[None]):
                 block.words.read_only = True
             why = self.sitting.collection.store.why_read_only
             self.say(f"For reading only: {why} What is typed here could not be kept.", bad=True)
+        elif self.showing.address:
+            self.say(f"Page for the teller: {self.showing.address}   Esc and “Page” show it again.")
+        self.showing.heard = lambda tap: self._from_page(lambda: self._tapped(tap))
+        self.showing.uncovered = lambda: self._from_page(self.show_picture)
         self.open(self.position)
         self.run_worker(self.sitting.prepare, thread=True, group="places", exit_on_error=False)
 
@@ -111,7 +122,10 @@ class ItemView(Screen[None]):
     def fill(self, record: Record, *, keeps: bool = True) -> None:
         """Show a record. Without `keeps`, words being typed stay as they are."""
         self.record = record
+        self.marked = self.sitting.markers.of(record)
+        self.showing.show(record, self.marked, f"{self.position + 1} of {len(self.listing)}")
         for block in self.blocks:
+            block.asking = self._asking(block)
             own = self.sitting.own(record, block.prompt)
             typing = not keeps and block.changed
             block.load(record, own, self.sitting.others(record, block.prompt), keeps=not typing)
@@ -165,9 +179,15 @@ class ItemView(Screen[None]):
             if one.number:
                 parts += ["▐", (str(one.number), "reverse"), "▌"]
                 parts += [f" {one.name}{'?' if one.unsure else ''}   "]
+        for mark in self.marked:
+            if not mark.name:
+                parts += ["▐", (str(mark.number), "reverse"), "▌ not named   "]
         backs = sum(scan.side == "verso" for scan in self.record.scans)
         if backs:
             parts.append(("F2 shows the back", "italic"))
+        related = related_lines(self.record)
+        if related:
+            parts.append("\n" * bool(parts) + " · ".join(related))
         if care := self.record.words("care"):
             parts = [(f"Care: {care}\n", "bold $warning"), *parts]
         self.legend.say(*parts)
@@ -192,6 +212,10 @@ class ItemView(Screen[None]):
         wide, high = self.picture.wanted
         if wide < 4 or high < 4 or not self.has_class("-wide"):
             return
+        if self.showing.is_covered(self.record.id):
+            words = "Care: read the note below first. F2 shows the picture."
+            self.picture.show(Glimpse(0, 0, b"", words))
+            return
         scan = self.recto
         kept = self.glimpses.kept(scan, wide, high)
         self.picture.show(kept, self.pins(scan))
@@ -209,18 +233,57 @@ class ItemView(Screen[None]):
             self.show_picture()
 
     def pins(self, scan: ScanFile | None) -> list[Pin]:
-        """The markers on a scan, within the part of it that shows this item."""
-        if scan is None:
-            return []
-        x0, y0, w, h = scan.area if len(scan.area) == 4 else (0.0, 0.0, 1.0, 1.0)
-        pins = []
-        for one in self.record.shown():
-            if one.number and one.scan == scan.id and len(one.area) >= 2:
-                x, y = one.area[:2]
-                if len(one.area) == 4:
-                    x, y = x + one.area[2] / 2, y + one.area[3] / 2
-                pins.append(Pin(one.number, (x - x0) / (w or 1), (y - y0) / (h or 1)))
-        return pins
+        """The markers on a scan, where they are seen."""
+        here = [one for one in self.marked if scan is not None and one.scan == scan.id]
+        return [Pin(one.number, one.x, one.y) for one in here]
+
+    # markers
+
+    def _asking(self, block: Block) -> str:
+        """Who is at the marker just set, instead of the open question."""
+        wanted = self.sitting.to_name[0].id if self.sitting.to_name else ""
+        number = next((one.number for one in self.marked if one.id == wanted), 0)
+        return f"Who is at {number}?" if number and block.prompt.field == "person" else ""
+
+    def mark_at(self, scan: ScanFile, x: float, y: float, *, by_keeper: bool) -> None:
+        """A marker on a picture. The keeper's own moves the cursor to the names; a touch of another never does."""
+        if not self.sitting.writable:
+            self.say("Open for reading only; no marker can be set.", bad=True)
+            return
+        try:
+            made = self.sitting.mark(self.record, scan, x, y)
+        except BoxloreError as error:
+            self.say(str(error), bad=True)
+            return
+        self.refresh_record()
+        number = next((one.number for one in self.marked if one.id == made.id), 0)
+        if by_keeper:
+            self.name_next()
+        else:
+            self.say(f"Marker {number} was touched. The next name under “Who” is there.")
+
+    def name_next(self) -> None:
+        """The cursor goes to the names."""
+        block = next((block for block in self.blocks if block.prompt.field == "person"), self.blocks[0])
+        self.set_focus(block.words)
+        for each in self.blocks:
+            each.asking = self._asking(each)
+            each.draw()
+
+    def on_picture_touched(self, event: Picture.Touched) -> None:
+        if self.recto is not None and all(self.keep(block) for block in self.blocks):
+            self.mark_at(self.recto, event.x, event.y, by_keeper=True)
+
+    def _from_page(self, what: Callable[[], None]) -> None:
+        """Called by the page's server in a thread of its own."""
+        self.call_later(what)
+
+    def _tapped(self, tap: Tap) -> None:
+        scan = next((scan for scan in self.record.scans if scan.id == tap.scan), None)
+        if scan is None or tap.item != self.record.id:
+            self.say("The picture was touched while it was turned over; that touch is not taken.")
+            return
+        self.mark_at(scan, tap.x, tap.y, by_keeper=False)
 
     # hearing
 

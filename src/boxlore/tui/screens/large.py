@@ -1,30 +1,69 @@
-"""The picture as large as the screen, front and back."""
+"""The picture as large as the screen: its sides, closer by keys, and markers set with a cross that the arrows move."""
 
-from collections.abc import Callable, Sequence
+from dataclasses import replace
+from typing import Any, Protocol
 
-from textual.app import ComposeResult
+from textual.app import App, ComposeResult
 from textual.screen import Screen
 
+from boxlore.core.markers import part_of
 from boxlore.core.record import Record, ScanFile
 from boxlore.tasks.glimpse import NO_PICTURE, Glimpse, Glimpses
+from boxlore.tasks.marking import Marked
+from boxlore.tasks.showing import Showing
+from boxlore.tasks.sitting import Sitting
 from boxlore.tui.keys import bound
 from boxlore.tui.widgets.bars import Top
 from boxlore.tui.widgets.line import Line
 from boxlore.tui.widgets.picture import Picture, Pin
 
-Pins = Callable[[ScanFile | None], Sequence[Pin]]
+WHOLE = (0.0, 0.0, 1.0, 1.0)
+CLOSEST = 1 / 16
+STEP = 0.04
+CLOSE = 0.3
+"""How much of the picture is shown around a marker."""
+
+
+class Host(Protocol):
+    """The screen below, which owns the item."""
+
+    record: Record
+    marked: tuple[Marked, ...]
+    glimpses: Glimpses
+    showing: Showing
+    sitting: Sitting
+
+    @property
+    def app(self) -> App[Any]: ...
+
+    def mark_at(self, scan: ScanFile, x: float, y: float, *, by_keeper: bool) -> None: ...
 
 
 class LargeScreen(Screen[None]):
-    """One scan after the other with F2; Esc goes back."""
+    """F2 or Space: the next side. Arrows: a cross; Enter sets a marker there. + and -: closer. Digits: to a marker."""
 
     AUTO_FOCUS = ""
-    BINDINGS = bound(("f2,space,right,down", "other"), ("escape,enter", "close"), ("ctrl+q", "leave"))
+    BINDINGS = bound(
+        ("f2,space,tab", "other"),
+        ("left", "move(-1, 0)"),
+        ("right", "move(1, 0)"),
+        ("up", "move(0, -1)"),
+        ("down", "move(0, 1)"),
+        ("enter", "enter"),
+        ("plus,equals_sign", "zoom(0.7)"),
+        ("minus", "zoom(1.43)"),
+        ("0", "whole"),
+        *[(str(digit), f"go({digit})") for digit in range(1, 10)],
+        ("escape", "close"),
+        ("ctrl+q", "leave"),
+    )
 
-    def __init__(self, record: Record, glimpses: Glimpses, pins: Pins) -> None:
+    def __init__(self, host: Host) -> None:
         super().__init__()
-        self._record, self._glimpses, self._pins = record, glimpses, pins
+        self._host = host
         self._at = 0
+        self._window = WHOLE
+        self._aim: tuple[float, float] | None = None
         self._top, self._picture, self._names = Top(), Picture(), Line(id="note")
 
     def compose(self) -> ComposeResult:
@@ -32,37 +71,126 @@ class LargeScreen(Screen[None]):
         yield self._picture
         yield self._names
 
-    def on_mount(self) -> None:
-        shown = [one for one in self._record.shown() if one.number]
-        self._names.say("   ".join(f"{one.number} {one.name}" for one in shown) or "No markers on this picture.")
-
     def on_resize(self) -> None:
         self.call_after_refresh(self._show)
 
+    @property
+    def scan(self) -> ScanFile | None:
+        """The side that is shown."""
+        scans = self._host.record.scans
+        return scans[self._at % len(scans)] if scans else None
+
     def _show(self) -> None:
-        scans = self._record.scans
-        scan = scans[self._at % len(scans)] if scans else None
+        scan, scans = self.scan, self._host.record.scans
         side = f"{scan.side} ({self._at % len(scans) + 1} of {len(scans)})" if scan else "no scan"
-        self._top.tell(f"{self._record.number} · {side}", "F2 next side · Esc back")
+        self._top.tell(f"{self._host.record.number} · {side}", "F2 next side · Esc back")
+        self._say_names(scan)
         if scan is None:
             self._picture.show(NO_PICTURE)
             return
         wide, high = self._picture.wanted
         if wide < 2 or high < 2:
             return
-        self._picture.show(self._glimpses.kept(scan, wide, high), self._pins(scan))
+        part = self._part(scan)
+        self._picture.show(self._host.glimpses.kept(part, wide, high), self._pins(scan))
         self.run_worker(
-            lambda: self._fetch(scan, wide, high), thread=True, exclusive=True, group="large", exit_on_error=False
+            lambda: self._fetch(part, wide, high), thread=True, exclusive=True, group="large", exit_on_error=False
         )
 
-    def _fetch(self, scan: ScanFile, wide: int, high: int) -> None:
-        glimpse: Glimpse = self._glimpses.of(scan, wide, high)
-        self.app.call_from_thread(self._picture.show, glimpse, self._pins(scan))
+    def _say_names(self, scan: ScanFile | None) -> None:
+        here = [one for one in self._host.marked if scan is not None and one.scan == scan.id]
+        names = "   ".join(f"{one.number} {one.name or 'not named'}" for one in here) or "No markers on this picture."
+        self._names.say(names, ("   Arrows and Enter set one, + and - zoom, a digit goes to one.", "italic"))
+
+    def _part(self, scan: ScanFile) -> ScanFile:
+        if self._window == WHOLE:
+            return scan
+        return replace(scan, area=part_of(scan.area, self._window, self._host.sitting.markers.turn(scan)))
+
+    def _pins(self, scan: ScanFile) -> list[Pin]:
+        left, top, wide, high = self._window
+        marks = [(one.number, one.x, one.y, "") for one in self._host.marked if one.scan == scan.id]
+        if self._aim is not None:
+            marks.append((0, *self._aim, "╋"))
+        seen = [Pin(number, (x - left) / wide, (y - top) / high, sign) for number, x, y, sign in marks]
+        return [pin for pin in seen if 0 <= pin.x <= 1 and 0 <= pin.y <= 1]
+
+    def _fetch(self, part: ScanFile, wide: int, high: int) -> None:
+        glimpse = self._host.glimpses.of(part, wide, high)
+        self.app.call_from_thread(self._fetched, part, glimpse)
+
+    def _fetched(self, part: ScanFile, glimpse: Glimpse) -> None:
+        scan = self.scan
+        if scan is not None and self._part(scan) == part:
+            self._picture.show(glimpse, self._pins(scan))
+
+    # moving
 
     def action_other(self) -> None:
-        """The other side, or the next scan."""
+        """The other side, or the next scan; the teller's page turns with it."""
         self._at += 1
+        self._window, self._aim = WHOLE, None
+        if self._host.record.scans:
+            self._host.showing.turn(self._at % len(self._host.record.scans))
         self._show()
+
+    def action_move(self, right: int, down: int) -> None:
+        """Move the cross; the first arrow brings it out in the middle of what is shown."""
+        left, top, wide, high = self._window
+        if self._aim is None:
+            self._aim = (left + wide / 2, top + high / 2)
+        else:
+            x, y = self._aim[0] + right * STEP * wide, self._aim[1] + down * STEP * high
+            self._aim = (min(max(x, 0.0), 1.0), min(max(y, 0.0), 1.0))
+        self._look_at(*self._aim, wide, keep=True)
+
+    def action_zoom(self, by: float) -> None:
+        """Closer, or further away, around the cross."""
+        left, top, wide, high = self._window
+        x, y = self._aim or (left + wide / 2, top + high / 2)
+        self._look_at(x, y, min(max(wide * by, CLOSEST), 1.0))
+
+    def action_whole(self) -> None:
+        """The whole picture."""
+        self._look_at(0.5, 0.5, 1.0)
+
+    def action_go(self, number: int) -> None:
+        """Close to a marker."""
+        scan = self.scan
+        for one in self._host.marked:
+            if scan is not None and one.scan == scan.id and one.number == number:
+                self._aim = None
+                self._look_at(one.x, one.y, CLOSE)
+
+    def _look_at(self, x: float, y: float, wide: float, *, keep: bool = False) -> None:
+        """The window of that width around a point; with `keep`, moved only as far as the point asks for."""
+        left, top = self._window[:2]
+        if keep:
+            left, top = min(max(left, x - wide), x), min(max(top, y - wide), y)
+        else:
+            left, top = x - wide / 2, y - wide / 2
+        edge = 1.0 - wide
+        self._window = WHOLE if wide >= 1 else (min(max(left, 0.0), edge), min(max(top, 0.0), edge), wide, wide)
+        self._show()
+
+    # marking
+
+    def action_enter(self) -> None:
+        """Set a marker at the cross; without a cross, go back."""
+        if self._aim is None:
+            self.action_close()
+        else:
+            self._set(*self._aim)
+
+    def on_picture_touched(self, event: Picture.Touched) -> None:
+        left, top, wide, high = self._window
+        self._set(left + event.x * wide, top + event.y * high)
+
+    def _set(self, x: float, y: float) -> None:
+        scan = self.scan
+        self.app.pop_screen()
+        if scan is not None:
+            self._host.mark_at(scan, x, y, by_keeper=True)
 
     def action_close(self) -> None:
         """Back to the prompts."""

@@ -49,6 +49,8 @@ class Block(Vertical):
         self.suggestions: list[tuple[str, str]] = []
         """(id, words), the one that Tab takes first; the id is empty for a place."""
         self.understood: tuple[Part, ...] = ()
+        self.asking = ""
+        """Asked instead of the prompt's own question: who is at a marker."""
         self._typist = typist
         self._state = ""
         self.words = Words(lines=prompt.lines, heard=lambda _: typist.typed(self), left=lambda _: self._lost())
@@ -109,7 +111,7 @@ class Block(Vertical):
         """Show the question and the line below the words, as things stand."""
         here = self.screen.focused is self.words
         self._question.set_class(here, "-here")
-        self._question.say("▸ " if here else "  ", self.prompt.question, ("   " + self._state, "italic"))
+        self._question.say("▸ " if here else "  ", self.asking or self.prompt.question, ("   " + self._state, "italic"))
         parts = self._below(here)
         self._made.display = bool(parts)
         self._made.say(*parts)

@@ -6,7 +6,9 @@ from dataclasses import dataclass
 from rich.color import Color
 from rich.segment import Segment
 from rich.style import Style
+from textual import events
 from textual.geometry import Size
+from textual.message import Message
 from textual.strip import Strip
 from textual.widget import Widget
 
@@ -22,10 +24,19 @@ class Pin:
     number: int
     x: float
     y: float
+    sign: str = ""
+    """What is drawn instead of the number: the cross that keys move."""
 
 
 class Picture(Widget):
     """Shows a glimpse, centred; `show` gives it another."""
+
+    class Touched(Message):
+        """The picture was clicked at x, y in 0..1 of what is shown."""
+
+        def __init__(self, x: float, y: float) -> None:
+            super().__init__()
+            self.x, self.y = x, y
 
     DEFAULT_CSS = "Picture { width: 1fr; height: 1fr; background: $surface; }"
 
@@ -45,6 +56,16 @@ class Picture(Widget):
         self._glimpse, self._pins = glimpse, pins
         self._strips.clear()
         self.refresh()
+
+    def on_click(self, event: events.Click) -> None:
+        glimpse = self._glimpse
+        if glimpse is None or not glimpse.width:
+            return
+        cells = (glimpse.height + 1) // 2
+        top, left = (self.size.height - cells) // 2, (self.size.width - glimpse.width) // 2
+        x, y = (event.x - left + 0.5) / glimpse.width, (2 * (event.y - top) + 1) / glimpse.height
+        if 0 <= x <= 1 and 0 <= y <= 1:
+            self.post_message(self.Touched(x, y))
 
     def notify_style_update(self) -> None:
         super().notify_style_update()
@@ -96,7 +117,7 @@ class Picture(Widget):
         letters: dict[int, str] = {}
         for pin in self._pins:
             if int(pin.y * glimpse.height) // 2 == row:
-                label = f" {pin.number} "
+                label = pin.sign or f" {pin.number} "
                 start = max(0, min(int(pin.x * glimpse.width) - 1, glimpse.width - len(label)))
                 letters |= {start + at: letter for at, letter in enumerate(label)}
         return letters

@@ -1,0 +1,121 @@
+"""`boxlore climate`: temperature and humidity where the originals are, judged with the computation shown."""
+
+from datetime import datetime
+from pathlib import Path
+
+import click
+
+from boxlore.cli import options, output, talk
+from boxlore.core.errors import WrongUse
+from boxlore.tasks.climate import Judged, chart_lines, judge, judged, keep_log, note_reading, read_file, write_chart
+from boxlore.tasks.opening import open_collection
+from boxlore.tasks.recovering import open_for_writing
+
+WIDTH = 78
+
+
+@click.command()
+@click.argument("log", required=False, type=click.Path(path_type=Path, dir_okay=False))
+@click.option("--at", "location", default="", help="The location; the log, or the reading, is kept with it.")
+@click.option("--reading", nargs=2, metavar="T RH", help="A reading by hand, such as: 68F 45%")
+@click.option("--when", default="", metavar="TIME", help="When the reading was taken (2026-03-01T14:10); else now.")
+@click.option("--unit", type=click.Choice(["C", "F"]), default=None, help="The unit, where the log does not say.")
+@click.option("--order", type=click.Choice(["dmy", "mdy"]), default=None, help="Day or month first, where it is open.")
+@click.option("--png", type=click.Path(path_type=Path, dir_okay=False), help="Write the chart to this file.")
+@click.option("--chart/--no-chart", default=True, show_default=True, help="The chart in the terminal.")
+@options.as_json
+@click.pass_context
+def climate(
+    ctx: click.Context, /, log: Path | None, location: str, reading: tuple[str, str] | None, when: str, **how: object
+) -> None:
+    """Judge a logger's CSV file LOG, or all that is kept of the locations.
+
+    Time, temperature and humidity are known by the words of the heading; °F and °C, gaps and clock changes are
+    understood. With --at, the log is copied into the collection and kept with its location. A log of less than a
+    day gets no verdict; a full year is wanted.
+    """
+    unit, order = str(how["unit"] or ""), str(how["order"] or "")
+    if reading is not None:
+        _note(ctx.obj, location, when, reading)
+        return
+    if log is None:
+        with open_collection(ctx.obj, write=False) as collection:
+            found = judged(collection)
+    elif location:
+        with open_for_writing(ctx.obj) as collection:
+            found = [keep_log(collection, log, location, unit=unit, order=order)]
+    else:
+        read = read_file(log, unit=unit, order=order)
+        found = [judge(log.name, read.readings, read.notes)]
+    if not found:
+        talk.say("No log is kept yet. boxlore climate FILE.csv --at LOCATION takes one in.")
+    for one in found:
+        _show(one, as_json=bool(how["as_json"]), chart=bool(how["chart"]))
+    _draw(found, how["png"])
+    asks = any(finding.severity != "note" for one in found for finding in one.findings)
+    ctx.exit(1 if asks else 0)
+
+
+def _note(folder: Path, location: str, when: str, reading: tuple[str, str]) -> None:
+    if not location:
+        raise WrongUse("Where was that read?", "Say --at LOCATION.")
+    try:
+        at = datetime.fromisoformat(when) if when else datetime.now().replace(microsecond=0)
+    except ValueError:
+        raise WrongUse(f"“{when[:40]}” is no time.", "Write it as 2026-03-01T14:10.") from None
+    with open_for_writing(folder) as collection:
+        note_reading(collection, location, at.replace(tzinfo=None), *reading)
+    talk.say(f"Kept: {' '.join(reading)} at {location}.")
+
+
+def _draw(found: list[Judged], png: object) -> None:
+    if not isinstance(png, Path):
+        return
+    drawn = [one for one in found if one.readings]
+    if len(drawn) != 1:
+        raise WrongUse("One chart is drawn of one log.", "Name the log, or keep one location.")
+    write_chart(drawn[0], png)
+    talk.say(f"The chart is in {png}.")
+
+
+def _show(one: Judged, *, as_json: bool, chart: bool) -> None:
+    if as_json:
+        output.row(_json(one))
+        return
+    click.echo(output.safe(one.where))
+    if chart and one.readings:
+        click.echo("\n".join(chart_lines(one, WIDTH)))
+    for note in one.notes:
+        click.echo(f"  {output.safe(note)}")
+    for finding in one.findings:
+        click.echo(f"{finding.severity:5}  {output.safe(finding.message)}  [{finding.rule}; {finding.source}]")
+        for because in finding.because:
+            click.echo(f"         {output.safe(because)}")
+
+
+def _json(one: Judged) -> dict[str, object]:
+    figures: dict[str, object] = {}
+    if one.climate is not None:
+        c = one.climate
+        figures = {
+            "count": c.count,
+            "since": c.since.isoformat(),
+            "until": c.until.isoformat(),
+            "longest_gap_hours": round(c.longest_gap.total_seconds() / 3600, 2),
+            "mean_celsius": round(c.mean_t, 2),
+            "mean_humidity": round(c.mean_rh, 2),
+            "mean_dew_point": round(c.mean_dew, 2),
+            "longest_damp_run_hours": round(c.damp.lasts.total_seconds() / 3600, 2) if c.damp else 0,
+            "judged": c.judged,
+        }
+    findings = [
+        {
+            "rule": finding.rule,
+            "severity": finding.severity,
+            "message": finding.message,
+            "because": list(finding.because),
+            "source": finding.source,
+        }
+        for finding in one.findings
+    ]
+    return {"where": one.where, "figures": figures or None, "notes": list(one.notes), "findings": findings}

@@ -1,0 +1,342 @@
+"""`boxlore housing`: where the originals are, what holds them, and what that does to them."""
+
+import sys
+from collections.abc import Iterable, Sequence
+from datetime import date
+from pathlib import Path
+
+import click
+
+from boxlore.cli import options, output, talk
+from boxlore.core.containers import KINDS, LOCATION_KINDS, Container
+from boxlore.core.errors import WrongUse
+from boxlore.core.housing_moves import Plan, close_up, merge, move, relabel
+from boxlore.tasks.describe import find_item, find_items
+from boxlore.tasks.housing import (
+    About,
+    House,
+    carry_out,
+    give_back,
+    house_of,
+    items_named,
+    lend,
+    new_location,
+    note_container,
+    shown,
+    take_off,
+    undo,
+)
+from boxlore.tasks.housing_check import HousingFound, check_housing, check_scans
+from boxlore.tasks.marks import dated, marks_of
+from boxlore.tasks.opening import Collection, open_collection
+from boxlore.tasks.records import Selection
+from boxlore.tasks.recovering import open_for_writing
+from boxlore.tasks.survey import write_receipt
+
+OF_HOUSING = (
+    "move ", "merge", "renumber", "count the places", "location ", "container ", "on loan", "given back", "note taken",
+    "letter taken", "survey of",
+)  # fmt: skip
+"""How the acts begin that `undo` takes back."""
+
+yes = click.option("--yes", is_flag=True, help="Do it without asking.")
+plan_only = click.option("--plan", "only_plan", is_flag=True, help="Show the plan and change nothing.")
+
+
+@click.group(invoke_without_command=True)
+@options.as_json
+@click.pass_context
+def housing(ctx: click.Context, /, as_json: bool) -> None:
+    """Where the originals are and how they are housed. Without a further word: every finding, hazards first.
+
+    Each finding gives its reason and its source; where sources disagree it says so.
+    """
+    if ctx.invoked_subcommand is None:
+        with open_collection(ctx.obj, write=False) as collection:
+            count = _findings(check_housing(collection), as_json=as_json)
+        talk.say(f"{count} findings." if count else "Nothing to mend.")
+        ctx.exit(1 if count else 0)
+
+
+def _findings(found: Iterable[HousingFound], *, as_json: bool) -> int:
+    count = 0
+    for one in found:
+        count += 1
+        output.finding(one.finding, one.number, one.mark, as_json=as_json)
+        if not as_json:
+            for because in one.finding.because:
+                click.echo(f"         {output.safe(because)}")
+    return count
+
+
+@housing.command()
+@click.argument("items", nargs=-1)
+@options.as_json
+@click.pass_context
+def scans(ctx: click.Context, /, items: tuple[str, ...], as_json: bool) -> None:
+    """The quality of the scans of ITEMS or of all: pixels an inch, depth, colour profile, which way up."""
+    with open_collection(ctx.obj, write=False) as collection:
+        count = _findings(check_scans(collection, Selection(items=items)), as_json=as_json)
+    talk.say(f"{count} findings." if count else "Every scan is as it should be.")
+    ctx.exit(1 if count else 0)
+
+
+@housing.command()
+@click.argument("item")
+@options.as_json
+@click.pass_context
+def where(ctx: click.Context, /, item: str, as_json: bool) -> None:
+    """Where ITEM is, and every mark it had. A mark that has held several items lists them all, with dates."""
+    with open_collection(ctx.obj, write=False) as collection:
+        house = house_of(collection)
+        for subject in find_items(collection, item):
+            number = collection.store.number_of(subject.id)
+            for kept in marks_of(collection, subject.id):
+                row = {"number": number, "mark": kept.mark.short, "since": kept.since, "until": kept.until or None}
+                if as_json:
+                    output.row(row)
+                else:
+                    stands = _stands(house, subject.id) if kept.now else ""
+                    click.echo(f"{number}  {output.safe(kept.mark.long)}  {dated(kept)}{stands}")
+
+
+def _stands(house: House, item: str) -> str:
+    place = house.holding.get(item)
+    one = house.containers.get(place.container) if place else None
+    return f"  ({output.safe(' / '.join(one.location))})" if one and one.location else ""
+
+
+@housing.command()
+@click.argument("mark", required=False)
+@options.as_json
+@click.pass_context
+def what(ctx: click.Context, /, mark: str | None, as_json: bool) -> None:
+    """What is in the container at MARK; without it, all containers and where they stand."""
+    with open_collection(ctx.obj, write=False) as collection:
+        house = house_of(collection)
+        if mark is None:
+            for one in sorted(house.containers.values(), key=lambda one: _natural(one.mark.short)):
+                _container(one, as_json=as_json)
+            return
+        one = house.named(mark)
+        _container(one, as_json=as_json)
+        for item in one.items:
+            place = house.holding[item].position
+            row = {"number": house.numbers[item], "mark": f"{one.mark.short}/{place}"}
+            if as_json:
+                output.row(row)
+            else:
+                click.echo(f"  {place:>4}  {row['number']}")
+        for inner in one.others:
+            _container(house.containers[inner], as_json=as_json)
+
+
+def _natural(short: str) -> list[tuple[int, str]]:
+    return [(int(part) if part.isdigit() else 0, part) for part in short.split("/")]
+
+
+def _container(one: Container, *, as_json: bool) -> None:
+    if as_json:
+        output.row(
+            {
+                "mark": one.mark.short,
+                "kind": one.kind,
+                "location": list(one.location),
+                "items": len(one.items),
+                "containers": len(one.others),
+                "capacity": one.capacity or None,
+                "materials": one.materials or None,
+                "surroundings": sorted(one.surroundings),
+            }
+        )
+        return
+    stands = f", {' / '.join(one.location)}" if one.location else ""
+    room = f" of {one.capacity}" if one.capacity else ""
+    click.echo(output.safe(f"{one.mark.long}: {len(one.items)}{room} items, {len(one.others)} containers{stands}"))
+
+
+@housing.command()
+@click.argument("name")
+@click.option("--kind", type=click.Choice(LOCATION_KINDS), default="room", show_default=True)
+@click.option("--inside", default="", help="The house or room it is in.")
+@click.option("--surroundings", multiple=True, help="attic, basement, garage, on the floor, under pipes, damp, …")
+@click.pass_context
+def place(ctx: click.Context, /, name: str, kind: str, inside: str, surroundings: tuple[str, ...]) -> None:
+    """Make the location NAME (a house, room or shelf), or add what is around it."""
+    with open_for_writing(ctx.obj) as collection:
+        new_location(collection, name, kind=kind, inside=inside, surroundings=surroundings)
+    talk.say(f"Kept: {kind} {name}.")
+
+
+@housing.command()
+@click.argument("mark")
+@click.option("--kind", type=click.Choice(KINDS), default="box", show_default=True)
+@click.option("--at", default="", help="The location where it stands.")
+@click.option("--materials", default="", help="What it is made of, in words.")
+@click.option("--size", default="", help="Inside, in mm: 380 x 260 x 130.")
+@click.option("--capacity", default="", help="How many items it holds.")
+@click.option("--tested", default="", help="The test mark, such as: PAT passed (ISO 18916).")
+@click.option("--fullness", type=click.Choice(["overfull", "half-empty", "well filled"]), default=None)
+@click.option("--surroundings", multiple=True, help="on the floor, under pipes, by the radiator, …")
+@click.pass_context
+def box(ctx: click.Context, /, mark: str, kind: str, fullness: str | None, **about: object) -> None:
+    """Note the container at MARK (a box, folder, album, sleeve); one that is not there yet is made."""
+    facts = About(fullness=fullness or "", **about)  # type: ignore[arg-type]  # options of the same names
+    with open_for_writing(ctx.obj) as collection:
+        made = note_container(collection, mark, facts, kind=kind)
+    talk.say(f"Kept: {made.mark.long}{', ' + ' / '.join(made.location) if made.location else ''}.")
+
+
+@housing.command("move")
+@click.argument("items", nargs=-1, required=True)
+@click.option("--to", "into", required=True, help="The container's mark, such as 3/12.")
+@click.option("--at", "position", type=click.IntRange(1), default=None, help="The first place; else after the last.")
+@yes
+@plan_only
+@click.pass_context
+def move_(
+    ctx: click.Context, /, items: tuple[str, ...], into: str, position: int | None, yes: bool, only_plan: bool
+) -> None:
+    """Move ITEMS (numbers, marks, or a container's mark for all in it) into another container."""
+    with open_for_writing(ctx.obj) as collection:
+        house = house_of(collection)
+        found = [one.id for one in items_named(collection, items)]
+        _do(collection, house, move(house.holding, found, house.named(into).id, position or 0), yes, only_plan)
+
+
+@housing.command("merge")
+@click.argument("source")
+@click.argument("into")
+@yes
+@plan_only
+@click.pass_context
+def merge_(ctx: click.Context, /, source: str, into: str, yes: bool, only_plan: bool) -> None:
+    """Put everything in the container SOURCE into the container INTO, after what is there."""
+    with open_for_writing(ctx.obj) as collection:
+        house = house_of(collection)
+        one, other = house.named(source).id, house.named(into).id
+        _do(collection, house, merge(house.holding, one, other, house.inside, house.labels), yes, only_plan)
+
+
+@housing.command()
+@click.argument("pairs", nargs=-1, required=True, metavar="OLD=NEW…")
+@yes
+@plan_only
+@click.pass_context
+def renumber(ctx: click.Context, /, pairs: tuple[str, ...], yes: bool, only_plan: bool) -> None:
+    """Give containers new labels, all at once: 3=4 4=3. Numbers of items never change; old marks still find them."""
+    with open_for_writing(ctx.obj) as collection:
+        house = house_of(collection)
+        wanted: dict[str, str] = {}
+        for pair in pairs:
+            old, equals, new = pair.partition("=")
+            if not equals:
+                raise WrongUse(f"“{pair[:40]}” is no pair.", "Write OLD=NEW, such as 3=4.")
+            wanted[house.named(old).id] = new.strip()
+        _do(collection, house, relabel(house.labels, house.inside, wanted), yes, only_plan)
+
+
+@housing.command()
+@click.argument("mark")
+@yes
+@plan_only
+@click.pass_context
+def close(ctx: click.Context, /, mark: str, yes: bool, only_plan: bool) -> None:
+    """Count the places of the container at MARK anew from 1, in the order in which things lie."""
+    with open_for_writing(ctx.obj) as collection:
+        house = house_of(collection)
+        _do(collection, house, close_up(house.holding, house.named(mark).id), yes, only_plan)
+
+
+def _do(collection: Collection, house: House, plan: Plan, yes: bool, only_plan: bool) -> None:
+    """Show the plan, then carry it out."""
+    for step in plan.steps[:40]:
+        talk.say(f"  {output.safe(shown(house, step))}")
+    if len(plan.steps) > 40:
+        talk.say(f"  … and {len(plan.steps) - 40} more.")
+    if not plan.steps and not plan.problems:
+        talk.say("Nothing would change.")
+        return
+    if only_plan and not plan.problems:
+        talk.say("Nothing was changed: this is the plan.")
+        return
+    asks = not yes and not plan.problems and sys.stdin.isatty()
+    if asks and not click.confirm("Do this?", default=True, err=True):
+        talk.say("Nothing was changed.")
+        return
+    carry_out(collection, plan)
+    talk.say(f"Done: {plan.what}. boxlore housing undo takes it back; earlier marks still find their items.")
+
+
+@housing.command("undo")
+@yes
+@click.pass_context
+def undo_(ctx: click.Context, /, yes: bool) -> None:
+    """Take back the last thing done about housing, whole."""
+    with open_for_writing(ctx.obj) as collection:
+        last = next((one for one in collection.store.last_acts(1000) if not one.withdrawn and _ours(one.what)), None)
+        if last is None:
+            raise WrongUse("There is nothing of housing to take back.")
+        talk.say(f"Last: {last.what}, {last.recorded_at[:16]}.")
+        if not yes and sys.stdin.isatty() and not click.confirm("Take it back?", default=True, err=True):
+            return
+        undo(collection, last.id)
+    talk.say("Taken back.")
+
+
+def _ours(what: str) -> bool:
+    return what.startswith(OF_HOUSING)
+
+
+@housing.command()
+@click.argument("item")
+@click.option("--kind", type=click.Choice(["note", "letter", "clipping", "envelope"]), default="note")
+@click.option("--text", default="", help="What is written on it, exactly.")
+@click.pass_context
+def off(ctx: click.Context, /, item: str, kind: str, text: str) -> None:
+    """Make an item of a note or letter that was taken off ITEM; it keeps what it was attached to."""
+    with open_for_writing(ctx.obj) as collection:
+        number = take_off(collection, find_item(collection, item), text, kind=kind)
+    talk.say(f"{number}: a {kind} that was attached to {item}. Give it a place with boxlore housing move.")
+    click.echo(number)
+
+
+@housing.command("lend")
+@click.argument("items", nargs=-1, required=True)
+@click.option("--by", "lender", required=True, help="Who lends them.")
+@click.option("--due", default=None, callback=options.day, metavar="DATE", help="When they are due back.")
+@click.option(
+    "--receipt", type=click.Path(path_type=Path, dir_okay=False), help="Write the slip for the lender (.pdf)."
+)
+@options.on_day
+@click.pass_context
+def lend_(
+    ctx: click.Context,
+    /,
+    items: tuple[str, ...],
+    lender: str,
+    due: date | None,
+    receipt: Path | None,
+    on_day: date | None,
+) -> None:
+    """Note that ITEMS are on loan to you, and write the receipt that the lender gets."""
+    with open_for_writing(ctx.obj) as collection:
+        found = items_named(collection, items)
+        lend(collection, found, lender, due)
+        if receipt is not None:
+            numbers = [collection.store.number_of(one.id) for one in found]
+            day = on_day or collection.clock.today()
+            write_receipt(collection, numbers, lender, (day, due), receipt)
+    talk.say(f"{len(found)} items on loan from {lender}{f', due {due}' if due else ''}.")
+
+
+@housing.command()
+@click.argument("items", nargs=-1, required=True)
+@options.on_day
+@click.pass_context
+def back(ctx: click.Context, /, items: Sequence[str], on_day: date | None) -> None:
+    """Note that ITEMS were given back to their lender."""
+    with open_for_writing(ctx.obj) as collection:
+        found = items_named(collection, list(items))
+        give_back(collection, found, on_day or collection.clock.today())
+    talk.say(f"{len(found)} items given back.")

@@ -1,0 +1,80 @@
+"""`boxlore recording`: the sound of a sitting is taken in, laid beside its time log, and written out by time code."""
+
+from pathlib import Path
+
+import click
+
+from boxlore.cli import output, talk
+from boxlore.core.audience import To
+from boxlore.core.errors import WrongUse
+from boxlore.core.timelog import clock_of, moment_of
+from boxlore.tasks.opening import Collection, open_collection
+from boxlore.tasks.recordings import keep_paper, keep_recording, of_sitting, sittings
+from boxlore.tasks.recovering import open_for_writing
+from boxlore.tasks.timelog import write_log
+
+
+@click.command()
+@click.argument("files", nargs=-1, type=click.Path(path_type=Path, exists=True, dir_okay=False))
+@click.option("--sitting", "which", default="", help="Which sitting: its date, its narrator, or part of either.")
+@click.option("--clap", "at", default="", help="Where in the file the clap is heard: 0:12, 1:04:12.5.")
+@click.option("--which-clap", "clap", default=1, help="Which of the claps noted in the sitting that is.")
+@click.option("--paper", is_flag=True, help="The files are signed papers; they go to papers/.")
+@click.option("--log", "out", type=click.Path(path_type=Path), help="Write chapters and log into this folder.")
+@click.option("--for", "to", type=click.Choice(["family", "outside"]), default="family", help="For whom the log is.")
+@click.pass_context
+def recording(
+    ctx: click.Context,
+    files: tuple[Path, ...],
+    which: str,
+    at: str,
+    clap: int,
+    paper: bool,
+    out: Path | None,
+    to: str,
+) -> None:
+    """Take the sound FILES of a sitting in, with one moment heard in each; without FILES, list the sittings."""
+    if at and len(files) != 1:
+        raise WrongUse("A clap is at one place in one file.", "Give one file at a time.")
+    clap_at = _moment(at) if at else None
+    opened = open_for_writing(ctx.obj) if files else open_collection(ctx.obj, write=False)
+    with opened as collection:
+        if not files and out is None:
+            _list(collection)
+            return
+        sitting = _one(collection, which)
+        for file in files:
+            if paper:
+                kept = keep_paper(collection, sitting, file)
+                talk.say("kept already" if kept.known else "a paper of the sitting")
+            else:
+                kept = keep_recording(collection, sitting, file, clap_at=clap_at, clap=clap)
+                sign = "-" if kept.start < 0 else ""
+                again = "kept already" if kept.known else f"begins at {sign}{clock_of(abs(kept.start))} of the sitting"
+                talk.say(f"{again} ({kept.because})")
+            click.echo(output.safe(kept.path))
+        if out is not None:
+            for path in write_log(collection, sitting, out, To.OUTSIDE if to == "outside" else To.FAMILY):
+                click.echo(output.safe(str(path)))
+
+
+def _moment(text: str) -> int:
+    try:
+        return moment_of(text)
+    except ValueError:
+        raise WrongUse(f"“{text[:20]}” is no time.", "Write minutes and seconds: 0:12.") from None
+
+
+def _list(collection: Collection) -> None:
+    for ident, name in sittings(collection):
+        kept = of_sitting(collection, ident)
+        click.echo(output.safe(f"{name}   {', '.join(one.path for one in kept) or 'no recording'}"))
+
+
+def _one(collection: Collection, which: str) -> str:
+    found = [ident for ident, name in sittings(collection) if which.strip().casefold() in name.casefold()]
+    if not found:
+        raise WrongUse("There is no such sitting.", "boxlore recording lists them.")
+    if which and len(found) > 1:
+        raise WrongUse(f"{len(found)} sittings are called that.", "Write more of its date or its narrator.")
+    return found[-1]

@@ -1,0 +1,82 @@
+"""`boxlore survey`: through a box item after item by keys, and the lists that come of it."""
+
+import importlib
+import sys
+from dataclasses import asdict
+from datetime import date
+from pathlib import Path
+
+import click
+
+from boxlore.cli import options, output, talk
+from boxlore.core.errors import WrongUse
+from boxlore.tasks.describe import find_item
+from boxlore.tasks.opening import open_collection
+from boxlore.tasks.recovering import open_for_writing
+from boxlore.tasks.survey import Lists, lists, note, read_answer, write_order, write_work
+
+
+@click.command()
+@click.argument("mark", required=False, default="")
+@click.option("--note", "notes", multiple=True, metavar="ITEM=JSON", help="One item's answer without the screen.")
+@click.option("--work", type=click.Path(path_type=Path, dir_okay=False), help="Write the work list (.csv or .pdf).")
+@click.option(
+    "--scan", type=click.Path(path_type=Path, dir_okay=False), help="Write the scanning order (.csv or .pdf)."
+)
+@options.selection
+@options.as_json
+@options.on_day
+@click.pass_context
+def survey(
+    ctx: click.Context,
+    /,
+    mark: str,
+    notes: tuple[str, ...],
+    work: Path | None,
+    scan: Path | None,
+    as_json: bool,
+    on_day: date | None,
+    **chosen: object,
+) -> None:
+    """Go through the box at MARK item by item: enclosure, what is attached, condition, size, writing on the back.
+
+    At a terminal the survey's screen opens. With --work, --scan or --json the lists are made of what was noted: what
+    to do, what to buy, what to have scanned at which size. --note TRA-0007='{"enclosure": "PVC", "attached":
+    ["tape"]}' notes one item without the screen.
+    """
+    for one in notes:
+        _note(ctx.obj, one)
+    if work is None and scan is None and not as_json:
+        if notes:
+            talk.say(f"Kept: {len(notes)} items.")
+            return
+        if not (sys.stdin.isatty() and sys.stdout.isatty()):
+            raise WrongUse("The survey's screen needs a terminal.", "Use --note, --work FILE, --scan FILE or --json.")
+        screen = importlib.import_module("boxlore.tui.screens.survey")
+        with open_for_writing(ctx.obj) as collection:
+            ctx.exit(screen.run(collection, mark))
+    with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
+        selection = options.selected(chosen | ({"box": mark} if mark and "/" not in mark else {}))
+        made = lists(collection, selection)
+        if work is not None:
+            write_work(collection, made, work)
+        if scan is not None:
+            write_order(collection, made, scan)
+    if as_json:
+        _rows(made)
+    talk.say(f"To do: {len(made.work)} lines. To buy: {len(made.buy)} lines. To scan: {len(made.scan)} originals.")
+
+
+def _note(folder: Path, words: str) -> None:
+    item, _, told = words.partition("=")
+    answer = read_answer(told)
+    with open_for_writing(folder) as collection:
+        note(collection, find_item(collection, item).id, answer)
+
+
+def _rows(made: Lists) -> None:
+    for name, jobs in (("do", made.work), ("buy", made.buy)):
+        for job in jobs:
+            output.row({"list": name, **asdict(job)})
+    for order in made.scan:
+        output.row({"list": "scan", **asdict(order)})

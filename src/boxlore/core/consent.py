@@ -1,0 +1,128 @@
+"""Consent: what someone living allows, who gave it, when and before whom, and that it may be taken back.
+
+Rule kept: consent belongs to the person; she gives it herself, or someone who may act for her does, before a
+witness. The last word on a matter stands, a withdrawal like any other. It is asked again at each sitting
+(Oral History Association, Best Practices, 2018: consent is ongoing). None of this is legal advice; local law
+and the archive's own forms go first.
+"""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from datetime import date
+from enum import StrEnum
+
+from boxlore.core.errors import WrongUse
+
+
+class Matter(StrEnum):
+    """What may be asked for, for outputs that leave the family."""
+
+    NAME = "name"
+    """Named outside, with words that name her."""
+    PICTURE = "picture"
+    """Pictures and backs that show or name her."""
+    VOICE = "voice"
+    """Recordings."""
+
+
+class Capacity(StrEnum):
+    """As what the consent is given."""
+
+    SELF = "self"
+    ATTORNEY = "attorney"
+    GUARDIAN = "guardian"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Consent:
+    """One word on it. `day` is ISO; `by` who gave it where it was not she herself; `sitting` an id or empty."""
+
+    given: bool
+    matters: frozenset[Matter]
+    day: str
+    capacity: Capacity = Capacity.SELF
+    by: str = ""
+    witness: str = ""
+    sitting: str = ""
+
+    def to_json(self) -> dict[str, object]:
+        return {
+            "given": self.given,
+            "matters": sorted(self.matters),
+            "day": self.day,
+            "capacity": str(self.capacity),
+            "by": self.by,
+            "witness": self.witness,
+            "sitting": self.sitting,
+        }
+
+    @property
+    def words(self) -> str:
+        """The sentence that is kept."""
+        what = ", ".join(sorted(self.matters))
+        who = "by herself or himself" if self.capacity is Capacity.SELF else f"by {self.by}, {self.capacity}"
+        before = f", witness {self.witness}" if self.witness else ""
+        return f"{'given' if self.given else 'withdrawn'} {who}{before}, {self.day}: {what}"
+
+
+def make_consent(
+    matters: Iterable[str],
+    day: str,
+    *,
+    given: bool = True,
+    capacity: str = "self",
+    by: str = "",
+    witness: str = "",
+    sitting: str = "",
+) -> Consent:
+    """A consent as the keeper notes it. Raises WrongUse where something is missing that must be told."""
+    try:
+        asked = frozenset(Matter(one.strip().lower()) for one in matters)
+        as_what = Capacity(capacity.strip().lower())
+        date.fromisoformat(day)
+    except ValueError as error:
+        raise WrongUse(
+            f"That is no consent: {error}.",
+            f"For: {', '.join(Matter)}. As: {', '.join(Capacity)}. The day as YYYY-MM-DD.",
+        ) from None
+    if not asked:
+        raise WrongUse("Consent to what?", f"Say one or more of: {', '.join(Matter)}.")
+    if as_what is not Capacity.SELF and given and not (by and witness):
+        raise WrongUse(
+            f"Consent by {'an' if as_what is Capacity.ATTORNEY else 'a'} {as_what} needs their name and a witness.",
+            "Say who gives it and before whom.",
+        )
+    return Consent(given=given, matters=asked, day=day, capacity=as_what, by=by, witness=witness, sitting=sitting)
+
+
+def read_consent(value: Mapping[str, object]) -> Consent | None:
+    """The consent in a reading's JSON, or None if it is none."""
+    matters = value.get("matters")
+    if not isinstance(matters, list):
+        return None
+    try:
+        return Consent(
+            given=value.get("given") is True,
+            matters=frozenset(Matter(str(one)) for one in matters),
+            day=str(value.get("day", "")),
+            capacity=Capacity(str(value.get("capacity", "self"))),
+            by=str(value.get("by", "")),
+            witness=str(value.get("witness", "")),
+            sitting=str(value.get("sitting", "")),
+        )
+    except ValueError:
+        return None
+
+
+def allows(consents: Iterable[Consent], matter: Matter) -> bool:
+    """Whether the last word on a matter is yes; without a word it is no."""
+    answer = False
+    for one in consents:
+        if matter in one.matters:
+            answer = one.given
+    return answer
+
+
+def to_ask_again(consents: Iterable[Consent], sitting: str) -> bool:
+    """Whether someone must be asked (again) in this sitting."""
+    return not any(one.sitting == sitting for one in consents if sitting)

@@ -1,0 +1,52 @@
+"""Where a marker lies: on the picture as stored, and on the picture as it is looked at.
+
+A marker is kept in 0..1 of the stored picture. What is looked at may be a part of it (`area`: x, y, w, h), turned
+upright as the file asks (Exif orientation, CIPA DC-008, tag 274, values 1 to 8).
+"""
+
+Point = tuple[float, float]
+
+TURNED = {
+    1: (False, False, False),
+    2: (False, True, False),
+    3: (False, True, True),
+    4: (False, False, True),
+    5: (True, False, False),
+    6: (True, True, False),
+    7: (True, True, True),
+    8: (True, False, True),
+}
+"""Orientation → whether x and y change places, then whether x, then y, is counted from the other side."""
+
+
+def seen_at(stored: Point, area: tuple[float, ...] = (), turn: int = 1) -> Point:
+    """Where a stored point is seen, in 0..1 of the picture looked at; beyond 0..1 where it lies outside `area`."""
+    left, top, wide, high = area if len(area) == 4 else (0.0, 0.0, 1.0, 1.0)
+    x, y = (stored[0] - left) / (wide or 1), (stored[1] - top) / (high or 1)
+    swapped, flip_x, flip_y = TURNED.get(turn, TURNED[1])
+    if swapped:
+        x, y = y, x
+    return (1 - x if flip_x else x), (1 - y if flip_y else y)
+
+
+def stored_at(seen: Point, area: tuple[float, ...] = (), turn: int = 1) -> Point:
+    """The stored point of one that is seen; the other way round of `seen_at`."""
+    left, top, wide, high = area if len(area) == 4 else (0.0, 0.0, 1.0, 1.0)
+    swapped, flip_x, flip_y = TURNED.get(turn, TURNED[1])
+    x, y = (1 - seen[0] if flip_x else seen[0]), (1 - seen[1] if flip_y else seen[1])
+    if swapped:
+        x, y = y, x
+    return left + x * wide, top + y * high
+
+
+def middle(where: tuple[float, ...]) -> Point:
+    """The middle of a marker's point or box."""
+    return (where[0] + where[2] / 2, where[1] + where[3] / 2) if len(where) == 4 else (where[0], where[1])
+
+
+def part_of(area: tuple[float, ...], window: tuple[float, float, float, float], turn: int = 1) -> tuple[float, ...]:
+    """The stored area behind a window (x, y, w, h in 0..1) of the picture looked at."""
+    x, y, wide, high = window
+    one, other = stored_at((x, y), area, turn), stored_at((x + wide, y + high), area, turn)
+    left, top = min(one[0], other[0]), min(one[1], other[1])
+    return left, top, abs(other[0] - one[0]), abs(other[1] - one[1])

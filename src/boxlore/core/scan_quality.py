@@ -1,0 +1,189 @@
+"""Whether a scan is fine enough for its original: pixels an inch from size and pixels, against the guidance by size.
+
+An inch is 25.4 mm exactly (by definition). Pixels = round(mm / 25.4 × ppi). Guidance: 36 CFR 1236.50
+(prints at least 400 ppi, text 300 ppi, at the size of the original); family practice by size as in GUIDANCE. A copy's
+print size: 300 ppi sharp, 200 usable, 150 soft (thresholds seen in several print guides: common practice). A hint
+that a picture was enlarged or photographed again is only ever a question, and a telephone picture is welcome.
+"""
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+
+from boxlore.core.findings import Finding, Severity
+
+MM = 25.4
+NEAR = 0.97
+"""A measured size is good to a few percent; nothing is said for less."""
+
+
+def pixels(millimetres: float, ppi: float) -> int:
+    """How many pixels a length has at so many an inch."""
+    return round(millimetres / MM * ppi)
+
+
+def pixels_an_inch(count: int, millimetres: float) -> float:
+    """How many pixels an inch a length came to."""
+    return count / (millimetres / MM)
+
+
+def uncompressed(width: int, height: int, channels: int = 3, bits: int = 8) -> int:
+    """Bytes of a picture without compression."""
+    return width * height * channels * bits // 8
+
+
+@dataclass(frozen=True, slots=True)
+class Guide:
+    """Originals up to a long side in mm: what is wanted, what is the least, and who says so."""
+
+    up_to_mm: float
+    wanted: int
+    least: int
+    source: str
+
+
+FEDERAL = "36 CFR 1236.50(b): prints at least 400 ppi"
+PRACTICE = "common practice by size, a university guide; 36 CFR 1236.50 for 400 ppi"
+
+GUIDANCE: tuple[Guide, ...] = (
+    Guide(3 * MM, 1200, 800, "under 3 inches 800-1200 ppi: " + PRACTICE),
+    Guide(6 * MM, 600, 600, "4 × 6 inches and smaller 600 ppi: " + PRACTICE),
+    Guide(7 * MM, 600, 400, "5 × 7 inches 600 or 400 ppi: " + PRACTICE),
+    Guide(float("inf"), 400, 300, "8 × 10 inches and larger 400 ppi, 300 at least: " + PRACTICE),
+)
+FILM = Guide(float("inf"), 4000, 2000, "film 2000-4000 ppi: a university guide")
+TEXT = Guide(float("inf"), 400, 300, "36 CFR 1236.50(d): text at least 300 ppi")
+
+FILM_KINDS = ("negative", "slide", "transparency")
+TEXT_KINDS = ("letter", "note", "document", "clipping")
+
+
+def guide_for(kind: str, size_mm: tuple[float, ...]) -> Guide:
+    """The row of guidance for an original. A size that is not known is taken as 4 × 6 inches."""
+    if kind in FILM_KINDS and max(size_mm, default=0) <= 5 * MM:
+        return FILM
+    if kind in TEXT_KINDS:
+        return TEXT
+    long = max(size_mm, default=6 * MM)
+    return next(guide for guide in GUIDANCE if long <= guide.up_to_mm + 0.5)
+
+
+PRINTED = ((300, "sharp"), (200, "usable"), (150, "soft"))
+
+
+def print_quality(count: int, inches: float) -> tuple[float, str]:
+    """So many pixels printed so wide: pixels an inch and what that is (sharp, usable, soft, too coarse)."""
+    ppi = count / inches
+    return ppi, next((word for least, word in PRINTED if ppi >= least), "too coarse")
+
+
+def largest_print(width: int, height: int, ppi: int = 300) -> tuple[float, float]:
+    """The largest print in mm at so many pixels an inch. Nothing is ever enlarged by inventing pixels."""
+    return width / ppi * MM, height / ppi * MM
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ScanFacts:
+    """One scan as far as its quality goes. Pixels are of the part that shows the item; `size_mm` of the original.
+
+    `ppi` is what the header says (0: nothing), `bits` a channel (0: not looked), `colours` how many channels,
+    `profile` whether a colour profile is in it (None: not looked), `turned` the Exif orientation (0 or 1: upright).
+    """
+
+    side: str = "recto"
+    kind: str = "print"
+    width: int
+    height: int
+    size_mm: tuple[float, ...] = ()
+    ppi: float = 0
+    bits: int = 0
+    colours: int = 3
+    profile: bool | None = None
+    turned: int = 0
+    cut: bool = False
+
+    @property
+    def true_ppi(self) -> float:
+        """From size and pixels, long side on long side; 0 where the size is not known."""
+        if len(self.size_mm) < 2 or min(self.size_mm) <= 0:
+            return 0.0
+        return min(
+            pixels_an_inch(max(self.width, self.height), max(self.size_mm)),
+            pixels_an_inch(min(self.width, self.height), min(self.size_mm)),
+        )
+
+
+def scan_findings(one: ScanFacts) -> list[Finding]:
+    """Every finding about one scan."""
+    return [finding for rule in RULES for finding in rule(one)]
+
+
+def _coarse(one: ScanFacts) -> Iterator[Finding]:
+    guide = guide_for(one.kind, one.size_mm)
+    ppi, known = (one.true_ppi, "size and pixels") if one.true_ppi else (one.ppi, "the file's own word")
+    if 0 < ppi < guide.least * NEAR:
+        message = (
+            f"The {one.side} scan has {ppi:.0f} pixels an inch; {guide.least} at least are the guidance for this size. "
+            "Better than none, a telephone picture too: scan it again when the original is out."
+        )
+        because = f"{one.width} × {one.height} pixels for {_size(one.size_mm)} ({known})"
+        yield _finding("scan.coarse", Severity.ASK, message, guide.source, because)
+
+
+def _resized(one: ScanFacts) -> Iterator[Finding]:
+    if one.ppi and one.true_ppi and not one.cut:
+        ratio = one.true_ppi / one.ppi
+        if not 0.8 <= ratio <= 1.25:
+            message = (
+                f"The {one.side} scan's file says {one.ppi:.0f} pixels an inch, its pixels come to {one.true_ppi:.0f}: "
+                "was it enlarged or photographed again, or is the size noted wrong?"
+            )
+            because = f"{one.width} × {one.height} pixels for {_size(one.size_mm)}"
+            yield _finding("scan.resized", Severity.NOTE, message, "36 CFR 1236.48(c): no upsampling", because)
+
+
+def _sideways(one: ScanFacts) -> Iterator[Finding]:
+    if len(one.size_mm) >= 2 and one.turned < 2 and not one.cut:
+        original, scan = one.size_mm[0] / one.size_mm[1], one.width / one.height
+        if (original > 1.1 and scan < 0.9) or (original < 0.9 and scan > 1.1):
+            message = f"Does the {one.side} scan lie on its side? The original is {_size(one.size_mm)}, wide by high."
+            because = f"{one.width} × {one.height} pixels"
+            yield _finding("scan.sideways", Severity.NOTE, message, "common practice, no source", because)
+    if one.turned > 1:
+        message = (
+            f"The {one.side} scan is turned by a flag in its file ({one.turned}); a program that does not read it "
+            "shows it otherwise."
+        )
+        yield _finding("scan.turned", Severity.NOTE, message, "Exif 2.32, tag 274 Orientation")
+
+
+def _depth(one: ScanFacts) -> Iterator[Finding]:
+    if 0 < one.bits < 8:
+        message = f"The {one.side} scan has {one.bits} bit a channel: greys are lost. Scan with 8 or 16."
+        source = "8 or 16 bits a channel: FADGI 2023 as a university guide gives it"
+        yield _finding("scan.depth", Severity.ASK, message, source, f"{one.bits} bit, {one.colours} channels")
+
+
+def _profile(one: ScanFacts) -> Iterator[Finding]:
+    if one.profile is False and one.colours >= 3:
+        message = f"The {one.side} scan carries no colour profile; it is taken as sRGB."
+        yield _finding("scan.profile", Severity.NOTE, message, "common practice, no source")
+
+
+def _size(size_mm: tuple[float, ...]) -> str:
+    return " × ".join(f"{value:g}" for value in size_mm) + " mm" if size_mm else "a size that is not noted"
+
+
+def _finding(rule: str, severity: Severity, message: str, source: str, *because: str) -> Finding:
+    return Finding(rule=rule, severity=severity, message=message, because=because, source=source)
+
+
+RULES: tuple[Callable[[ScanFacts], Iterator[Finding]], ...] = (_coarse, _resized, _sideways, _depth, _profile)
+
+
+def verso_missing(sides: set[str], written: bool) -> list[Finding]:
+    """The back bears writing that somebody noted, and there is a scan of the front alone."""
+    if not written or "verso" in sides or "recto" not in sides:
+        return []
+    message = "Writing on its back is noted, but the back is not scanned."
+    source = "scan the back whenever it bears writing: common practice, no source"
+    return [_finding("scan.no-verso", Severity.ASK, message, source)]

@@ -1,0 +1,58 @@
+"""A climate log as a PNG (PNG, third edition), drawn with Pillow from the same ranges as the chart in the terminal."""
+
+import io
+from collections.abc import Sequence
+from datetime import datetime
+from typing import Any
+
+from PIL import Image, ImageDraw, ImageFont
+
+from boxlore.core.climate import Reading
+from boxlore.core.climate_chart import PANELS, Panel, Range, bounds, ranges
+
+WIDE, HIGH = 1500, 900
+LEFT, TOP, BETWEEN, BELOW = 90, 70, 60, 60
+INK, SOFT, LINE = (34, 34, 34), (110, 110, 110), (214, 210, 202)
+COLOURS = ((161, 58, 36), (37, 84, 124))
+
+
+def climate_png(readings: Sequence[Reading], title: str) -> bytes:
+    """The chart as the bytes of a PNG file."""
+    image = Image.new("RGB", (WIDE, HIGH), "white")
+    draw = ImageDraw.Draw(image)
+    draw.text((LEFT, 22), title, fill=INK, font=_font(26))
+    high = (HIGH - TOP - BETWEEN - BELOW) // 2
+    columns = WIDE - LEFT - 30
+    for at, (panel, colour) in enumerate(zip(PANELS, COLOURS, strict=True)):
+        _panel(draw, panel, ranges(readings, panel.index, columns), TOP + at * (high + BETWEEN), high, colour)
+    if readings:
+        _dates(draw, readings[0][0], readings[-1][0])
+    out = io.BytesIO()
+    image.save(out, "PNG", optimize=True)
+    return out.getvalue()
+
+
+def _font(size: int) -> Any:
+    return ImageFont.load_default(size)
+
+
+def _panel(
+    draw: Any, panel: Panel, some: Sequence[Range | None], top: int, high: int, colour: tuple[int, int, int]
+) -> None:
+    low, most = bounds(some)
+
+    def y(value: float) -> float:
+        return top + high - (value - low) / (most - low) * high
+
+    draw.text((LEFT, top - 26), f"{panel.name}, {panel.unit}", fill=SOFT, font=_font(18))
+    for line in sorted({low, most, *(one for one in panel.lines if low < one < most)}):
+        draw.line((LEFT, y(line), LEFT + len(some), y(line)), fill=LINE, width=2)
+        draw.text((LEFT - 12, y(line)), f"{line:.0f}", fill=SOFT, font=_font(18), anchor="rm")
+    for at, one in enumerate(some):
+        if one is not None:
+            draw.line((LEFT + at, y(one[0]) + 1, LEFT + at, y(one[1]) - 1), fill=colour, width=2)
+
+
+def _dates(draw: Any, first: datetime, last: datetime) -> None:
+    draw.text((LEFT, HIGH - 40), f"{first:%Y-%m-%d %H:%M}", fill=SOFT, font=_font(18))
+    draw.text((WIDE - 30, HIGH - 40), f"{last:%Y-%m-%d %H:%M}", fill=SOFT, font=_font(18), anchor="ra")

@@ -1,0 +1,43 @@
+"""The table of required fields (`schemas/required.csv`): what each output must hold, how often, and by which clause.
+
+A schema that was written for everybody lets empty records through; this table does not.
+"""
+
+import csv
+from collections import Counter
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """One row: an element of one output, at least and at most so often (0 for no limit)."""
+
+    output: str
+    element: str
+    least: int
+    most: int
+    clause: str
+
+
+Required = tuple[Wanted, ...]
+
+
+def read_required(text: str) -> Required:
+    """The table from its CSV."""
+    rows = csv.DictReader(text.splitlines())
+    return tuple(
+        Wanted(row["output"], row["element"], int(row["least"]), int(row["most"]), row["clause"]) for row in rows
+    )
+
+
+def missing(elements: Iterable[tuple[str, str]], output: str, table: Required) -> list[str]:
+    """What a record lacks, or has too often, as words. `elements` are (name, words) pairs."""
+    counted = Counter(name for name, words in elements if words.strip())
+    found: list[str] = []
+    for row in table:
+        if row.output == output and counted[row.element] < row.least:
+            found.append(f"{row.element} ({row.clause})")
+        elif row.output == output and row.most and counted[row.element] > row.most:
+            found.append(f"a single {row.element} ({row.clause})")
+    return found

@@ -1,0 +1,145 @@
+"""Our caption put into the metadata that a file holds already: only our own properties are touched.
+
+Other languages of an alternative stay (ISO 16684-1, 8.2.2.4; the same tag twice is not written), so do regions
+that somebody else marked, and every property that is not ours. What is replaced is said.
+"""
+
+from collections.abc import Iterator
+
+from lxml import etree
+
+from boxlore.core.embedding import NAMESPACES, OUR_REGION, Alt, Bag, Embedding, Struct, Value
+from boxlore.formats.xmp import LANG, RDF, descriptions, fill, home_of, named, parse, tree, write
+
+REGIONS, FACES, LOCATION = "Iptc4xmpExt:ImageRegion", "mwg-rs:Regions", "Iptc4xmpExt:LocationShown"
+REGION_ID = "Iptc4xmpExt:rId"
+
+
+def captioned(
+    packet: bytes, embedding: Embedding, extended: tuple[bytes, ...] = ()
+) -> tuple[etree._Element, list[str]]:
+    """The tree of a packet with the caption in it, and sentences about what the caption took the place of."""
+    root = parse(b"") if embedding.drop_text else tree(packet, extended)
+    return root, merge(root, embedding)
+
+
+def merge(root: etree._Element, embedding: Embedding) -> list[str]:
+    """Put our properties into the tree in place of those of the same name; sentences about what they replaced."""
+    absent = [(name, value) for name, value in embedding.absent if not _held(root, name)]
+    reports, kept = list[str](), dict[str, list[etree._Element]]()
+    for name, value in embedding.xmp:
+        reports += _differs(root, name, value)
+        kept[name] = [*_other_languages(root, name, value), *_other_regions(root, name, value)]
+    for name in embedding.remove:
+        kept[name] = list(_other_regions(root, name, None))
+    for name in [*(name for name, _ in embedding.xmp), *embedding.remove]:
+        _take_out(root, name)
+    home = home_of(root)
+    for name, value in [*absent, *embedding.xmp]:
+        write(home, name, value)
+        for more in kept.pop(name, ()):
+            _array(home[-1]).append(more)
+    for name, regions in kept.items():
+        if regions:
+            empty = Bag(()) if name != FACES else Struct((("mwg-rs:RegionList", Bag(())),))
+            write(home, name, empty)
+            _array(home[-1]).extend(regions)
+    etree.cleanup_namespaces(root, top_nsmap=_used(root), keep_ns_prefixes=["rdf", "x"])
+    return reports
+
+
+def _array(element: etree._Element) -> etree._Element:
+    """The array that a property holds; of the older regions, their list."""
+    found = element.find(f".//{{{RDF}}}Bag")
+    alternative = element.find(f"{{{RDF}}}Alt")
+    held = alternative if alternative is not None else found
+    return held if held is not None else etree.SubElement(element, f"{{{RDF}}}Bag")
+
+
+def _used(root: etree._Element) -> dict[str, str]:
+    uris = {etree.QName(one).namespace for one in root.iter(etree.Element)}
+    uris |= {etree.QName(key).namespace for one in root.iter(etree.Element) for key in one.attrib}
+    return {prefix: uri for prefix, uri in NAMESPACES.items() if uri in uris and prefix not in ("xml",)}
+
+
+def _held(root: etree._Element, name: str) -> list[etree._Element | str]:
+    """The property as it stands in the tree: elements, or the text of an attribute."""
+    tag = named(name)
+    found: list[etree._Element | str] = []
+    for description in descriptions(root):
+        found += [str(description.attrib[tag])] if tag in description.attrib else []
+        found += description.findall(tag)
+    return found
+
+
+def _take_out(root: etree._Element, name: str) -> None:
+    tag = named(name)
+    for description in descriptions(root):
+        if tag in description.attrib:
+            del description.attrib[tag]
+        for found in description.findall(tag):
+            description.remove(found)
+
+
+def _differs(root: etree._Element, name: str, value: Value) -> Iterator[str]:
+    """A sentence for a text in the file that says something else than ours (bookkeeping aside)."""
+    if isinstance(value, Struct) or name.startswith(("xmp", "Iptc4xmpExt:Dig")):
+        return
+    wanted = etree.Element("wanted")
+    fill(wanted, value)
+    ours = set(_words_of(wanted))
+    for held in _held(root, name):
+        words = [held] if isinstance(held, str) else _words_of(held)
+        if name not in (REGIONS, "Iptc4xmpExt:ArtworkOrObject", LOCATION) and (other := set(words) - ours):
+            shown = sorted(other)[0]
+            yield f"The file said of {name}: “{shown[:80]}{'…' if len(shown) > 80 else ''}”; the copy has the record's."
+
+
+def _words_of(element: etree._Element) -> list[str]:
+    texts = [li.text or "" for li in element.iter(f"{{{RDF}}}li") if not len(li)]
+    return [one for one in texts or [(element.text or "")] if one.strip()]
+
+
+def _other_languages(root: etree._Element, name: str, value: Value) -> Iterator[etree._Element]:
+    """Alternatives in languages that we do not write."""
+    if isinstance(value, Alt):
+        seen = {language.lower() for language, _ in value.words} | {"x-default", ""}
+        for held in _held(root, name):
+            if not isinstance(held, str):
+                for li in held.iterfind(f"{{{RDF}}}Alt/{{{RDF}}}li"):
+                    if (language := li.get(LANG, "").lower()) not in seen:
+                        seen.add(language)
+                        yield li
+
+
+def _other_regions(root: etree._Element, name: str, value: Value | None) -> Iterator[etree._Element]:
+    """Regions that somebody else marked: without an identifier of ours, and of nobody whom we mark too."""
+    if name not in (REGIONS, FACES):
+        return
+    ours = etree.Element("ours")
+    if value is not None:
+        fill(ours, value)
+    names = {one.text for one in ours.iter(named("mwg-rs:Name"))} | {one.text for one in ours.iter(named(REGION_ID))}
+    for held in _held(root, name):
+        for li in [] if isinstance(held, str) else _items(held):
+            texts = {_simple(li, REGION_ID), _simple(li, "mwg-rs:Name")} - {""}
+            if not any(text.startswith(OUR_REGION) for text in texts) and not texts & names:
+                yield li
+
+
+def _items(element: etree._Element) -> list[etree._Element]:
+    """The members of the outermost array."""
+    for array in element.iter(f"{{{RDF}}}Bag", f"{{{RDF}}}Seq"):
+        return list(array.iterfind(f"{{{RDF}}}li"))
+    return []
+
+
+def _simple(element: etree._Element, name: str) -> str:
+    """The text of a field anywhere inside, written as an element or as an attribute (ISO 16684-1, 7.9.2.2)."""
+    tag = named(name)
+    for one in element.iter(etree.Element):
+        if one.tag == tag and (one.text or "").strip():
+            return (one.text or "").strip()
+        if tag in one.attrib:
+            return str(one.attrib[tag])
+    return ""

@@ -1,0 +1,69 @@
+"""The contents page of a folder of copies: each copy, its number and mark, and the SHA-256 of scan and copy.
+
+It is read before copies are made again, so that a file that somebody else has changed since is known from one
+that is as it was written. A run over some items only leaves the lines of the others.
+"""
+
+import csv
+import io
+from collections.abc import Iterable
+from dataclasses import dataclass, fields
+from pathlib import Path
+
+from boxlore.disk.writing import could_not, write_whole
+
+FILE_NAME = "contents.csv"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Line:
+    """One copy. `how` is whole (every byte of the picture), encoded (newly) or sidecar (caption beside it).
+
+    `additions` is yes where another program has put something into the copy, which is kept from run to run.
+    """
+
+    copy: str
+    number: str
+    mark: str
+    scan: str
+    sha256_of_scan: str
+    sha256_of_copy: str
+    made_for: str
+    longest: str = ""
+    how: str = "whole"
+    additions: str = ""
+
+    @property
+    def key(self) -> tuple[str, str, str]:
+        """What stays the same when an item moves to another box."""
+        return (self.number, self.scan, self.longest)
+
+
+COLUMNS = [field.name for field in fields(Line)]
+
+
+def read_contents(folder: Path) -> list[Line]:
+    """The lines of a folder's contents page; none where there is no page. A line that is no line is left out."""
+    try:
+        with open(folder / FILE_NAME, encoding="utf-8", errors="replace", newline="") as page:
+            rows = list(csv.DictReader(page))
+    except FileNotFoundError:
+        return []
+    except OSError as error:
+        raise could_not(error, folder / FILE_NAME) from error
+    return [
+        Line(**{name: row.get(name) or "" for name in COLUMNS})
+        for row in rows
+        if row.get("copy") and row.get("number") and row.get("made_for")
+    ]
+
+
+def write_contents(folder: Path, lines: Iterable[Line]) -> None:
+    """The page, in the order of the numbers, without the copies that are not there any more."""
+    page = io.StringIO()
+    rows = csv.writer(page)
+    rows.writerow(COLUMNS)
+    for line in sorted(lines, key=lambda one: (one.number, one.copy)):
+        if (folder / line.copy).is_file():
+            rows.writerow([getattr(line, name) for name in COLUMNS])
+    write_whole(folder / FILE_NAME, page.getvalue().encode())

@@ -1,0 +1,163 @@
+"""The survey: a real box on the table, item after item, one key for each thing seen.
+
+All keys come through one handler in the order in which they were pressed, the leaving too, so that none acts on the
+next item. What stands is kept on turning to the next item and on leaving, by key or by signal.
+"""
+
+import asyncio
+import signal
+from collections.abc import Callable
+from contextlib import suppress
+from typing import Any
+
+from textual import events
+from textual.app import App, ComposeResult
+from textual.containers import Horizontal
+from textual.message import Message
+from textual.screen import Screen
+
+from boxlore.core.errors import BoxloreError
+from boxlore.tasks.opening import Collection
+from boxlore.tasks.survey_run import ATTACHED, CHOICES, CONDITION, ENCLOSURE, MOVE_WORDS, SurveyRun
+from boxlore.tui import looks
+from boxlore.tui.widgets.bars import Top
+from boxlore.tui.widgets.line import Line
+
+HEADINGS = ((ENCLOSURE, "Enclosure"), (ATTACHED, "Still attached"), (CONDITION, "Condition"))
+LEAVING = ("SIGTERM", "SIGHUP", "SIGINT")
+
+
+class SurveyScreen(Screen[None]):
+    """`left` is called when the survey is over."""
+
+    AUTO_FOCUS = ""
+    DEFAULT_CSS = """
+    SurveyScreen .about { padding: 0 1; height: auto; }
+    SurveyScreen Horizontal { height: auto; margin: 1 1 0 1; }
+    SurveyScreen .group { width: 1fr; height: auto; }
+    SurveyScreen #note { max-height: 6; }
+    SurveyScreen #keys { dock: bottom; width: 100%; height: 1; background: $panel; padding: 0 1; }
+    """
+
+    class Leave(Message):
+        """Leave, after every key pressed before."""
+
+    def __init__(self, run: SurveyRun, left: Callable[[], None]) -> None:
+        super().__init__()
+        self.run, self._left = run, left
+        self._top, self._about, self._note = Top(), Line(classes="about"), Line(id="note")
+        self._groups = {name: Line(classes="group") for name, _ in HEADINGS}
+
+    def compose(self) -> ComposeResult:
+        yield self._top
+        yield self._about
+        with Horizontal():
+            yield from self._groups.values()
+        yield self._note
+        keys = [part for cap, words in MOVE_WORDS for part in ((cap, "bold $primary"), f" {words}  ")]
+        yield Line(*keys, id="keys")
+
+    def on_mount(self) -> None:
+        self._draw()
+
+    def on_key(self, event: events.Key) -> None:
+        """Every key, in order."""
+        event.stop()
+        event.prevent_default()
+        self._do(lambda: self.run.press(event.key))
+
+    def on_survey_screen_leave(self) -> None:
+        self._do(self.run.leave)
+
+    def _do(self, step: Callable[[], None]) -> None:
+        if self.run.over:
+            return
+        try:
+            step()
+        except BoxloreError as error:
+            self._draw()
+            self._say(f"NOT SAVED: {error}", bad=True)
+            return
+        if self.run.over:
+            self._left()
+        else:
+            self._draw()
+
+    def _draw(self) -> None:
+        run, one = self.run, self.run.standing
+        record = run.record
+        mark = record.mark.long if record.mark else "no place"
+        self._top.tell(f"{record.number}  {mark}", f"{run.position + 1} of {len(run.ids)}")
+        size = f"{run.typed}▏ mm, Enter takes it" if run.typed is not None else f"{one.size} mm" if one.size else "–"
+        writing = "yes" if one.writing else "–"
+        about = (f"j kind  {one.kind}", f"z size  {size}", f"w writing on the back  {writing}")
+        self._about.say("     ".join(about))
+        chosen = {*one.attached, *one.condition, one.enclosure}
+        for name, heading in HEADINGS:
+            parts: list[str | tuple[str, str]] = [(f"{heading}\n", "bold $primary")]
+            for choice in (choice for choice in CHOICES if choice.group == name):
+                on = choice.words in chosen
+                line = f"{'■' if on else '·'} {choice.key}  {choice.words}\n"
+                parts.append((line, "bold") if on else line)
+            self._groups[name].say(*parts, *self._others(name))
+        cautions = run.cautions
+        self._say(run.said or " ".join(cautions), bad=bool(cautions) and not run.said)
+
+    def _others(self, name: str) -> list[str | tuple[str, str]]:
+        """What stands here in words of its own, which no key means."""
+        one = self.run.standing
+        known = {choice.words for choice in CHOICES}
+        words = {ENCLOSURE: [one.enclosure], ATTACHED: one.attached, CONDITION: one.condition}[name]
+        return [(f"■    {each}\n", "bold") for each in words if each and each not in known]
+
+    def _say(self, words: str, *, bad: bool = False) -> None:
+        self._note.set_class(bad, "-bad")
+        self._note.say(words)
+
+
+class Survey(App[int]):
+    """The survey on its own, as `boxlore survey` opens it."""
+
+    TITLE = "Boxlore"
+    CSS = looks.SHEET
+    ENABLE_COMMAND_PALETTE = False
+
+    def __init__(self, run: SurveyRun) -> None:
+        super().__init__()
+        self._run = run
+        self._before: dict[int, Any] = {}
+        for theme in (looks.LAMP, looks.PAPER):
+            self.register_theme(theme)
+        self.theme = looks.of_terminal()
+
+    def get_theme_variable_defaults(self) -> dict[str, str]:
+        return dict(looks.LAMP.variables)
+
+    async def on_mount(self) -> None:
+        loop = asyncio.get_running_loop()
+
+        def heard(number: int, frame: object) -> None:
+            loop.call_soon_threadsafe(self._leave)
+
+        for name in LEAVING:
+            with suppress(AttributeError, ValueError):  # no such signal on Windows; none outside the main thread
+                number = getattr(signal, name)
+                self._before[number] = signal.signal(number, heard)
+        await self.push_screen(SurveyScreen(self._run, lambda: self.exit(0)))
+
+    def on_unmount(self) -> None:
+        for number, handler in self._before.items():
+            signal.signal(number, handler)
+
+    def _leave(self) -> None:
+        self.screen.post_message(SurveyScreen.Leave())
+
+    async def action_quit(self) -> None:
+        self._leave()
+
+
+def run(collection: Collection, mark: str) -> int:
+    """Survey a box; an exit code."""
+    app = Survey(SurveyRun(collection, mark))
+    code = app.run()
+    return 3 if app.return_code else code or 0

@@ -1,0 +1,209 @@
+// The narrator's page: follows the keeper's item; a touch, or a cross moved by keys, puts a number on the picture.
+"use strict";
+const get = (id) => document.getElementById(id);
+const stage = get("stage"), picture = get("picture"), spots = get("spots"), cross = get("cross");
+let view = null, said = 0, scale = 1, left = 0, top_ = 0, fit = 1, aim = null, close = false;
+
+const side = () => (view && view.sides.length ? view.sides[view.at] : null);
+
+function layout() {
+  const wide = picture.naturalWidth, high = picture.naturalHeight;
+  if (!wide) return;
+  fit = Math.min(stage.clientWidth / wide, stage.clientHeight / high);
+  const shown = fit * scale;
+  const room = (size, space) => (size <= space ? [(space - size) / 2, (space - size) / 2] : [space - size, 0]);
+  const [l0, l1] = room(wide * shown, stage.clientWidth), [t0, t1] = room(high * shown, stage.clientHeight);
+  left = Math.min(Math.max(left, l0), l1);
+  top_ = Math.min(Math.max(top_, t0), t1);
+  picture.style.width = wide + "px";
+  picture.style.transform = `translate(${left}px, ${top_}px) scale(${shown})`;
+  for (const spot of spots.children) {
+    spot.style.left = left + spot.at[0] * wide * shown + "px";
+    spot.style.top = top_ + spot.at[1] * high * shown + "px";
+    spot.classList.toggle("below", top_ + spot.at[1] * high * shown < 60);
+  }
+  cross.hidden = !aim;
+  if (aim) {
+    cross.style.left = left + aim[0] * wide * shown + "px";
+    cross.style.top = top_ + aim[1] * high * shown + "px";
+  }
+  if (scale > 1.5 && !close && side()) { close = true; load("close"); }
+}
+
+function load(size) {
+  const here = side();
+  if (!here || view.covered) { picture.removeAttribute("src"); picture.hidden = true; return; }
+  const wanted = `/picture/${here.id}/${size}`;
+  const next = new Image();
+  next.onload = () => {
+    if (!side() || side().id !== here.id) return;
+    picture.src = next.src;
+    picture.hidden = false;
+    picture.decode().catch(() => {}).then(() => { layout(); document.body.dataset.shown = here.id + "/" + size; });
+  };
+  next.onerror = () => { if (side() && side().id === here.id && size === "screen") say("This picture cannot be shown."); };
+  next.src = wanted;
+}
+
+function mark() {
+  const before = new Set([...spots.children].map((spot) => spot.textContent));
+  spots.replaceChildren();
+  for (const one of side() ? side().spots : []) {
+    const spot = document.createElement("span");
+    spot.className = before.size && !before.has(String(one.number)) ? "spot new" : "spot";
+    spot.textContent = String(one.number);
+    spot.at = [one.x, one.y];
+    spots.append(spot);
+  }
+}
+
+function draw(now) {
+  const was = side() && { id: side().id, covered: view.covered };
+  view = now;
+  const here = side();
+  const names = (here ? here.spots : []).filter((one) => one.name).map((one) => `${one.number} ${one.name}`).join(", ");
+  get("heading").textContent = now.number ? `${now.number}${now.place ? " · " + now.place : ""}` : "Photographs";
+  picture.alt = here ? `${here.name}. ${now.caption || "Nothing is told yet."} ${names}` : "";
+  get("caption").textContent = now.caption || "Nothing is told yet.";
+  get("care").hidden = !now.covered;
+  get("care-words").textContent = now.care;
+  get("message").hidden = !now.message && Boolean(here);
+  get("message").textContent = now.message || (now.number ? "There is no picture of this one." : "In a moment …");
+  const other = now.sides.length > 1 ? now.sides[(now.at + 1) % now.sides.length] : null;
+  get("side").hidden = !other;
+  get("side").textContent = other ? other.name : "";
+  mark();
+  if (!here || !was || was.id !== here.id || was.covered !== now.covered) {
+    scale = 1; left = top_ = 0; aim = null; close = false;
+    picture.hidden = true;
+    load("screen");
+  }
+  layout();
+  document.body.dataset.version = now.version;
+}
+
+function zoom(by, x = stage.clientWidth / 2, y = stage.clientHeight / 2) {
+  const next = Math.min(Math.max(scale * by, 1), 12), ratio = next / scale;
+  left = x - (x - left) * ratio;
+  top_ = y - (y - top_) * ratio;
+  scale = next;
+  layout();
+}
+
+function place(x, y) {
+  const box = stage.getBoundingClientRect(), shown = fit * scale;
+  return [(x - box.left - left) / (picture.naturalWidth * shown), (y - box.top - top_) / (picture.naturalHeight * shown)];
+}
+
+async function send(path, told) {
+  try {
+    const answer = await fetch(path, {
+      method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(told) });
+    if (!answer.ok) say(await answer.text());
+  } catch { say("The computer does not answer."); }
+}
+
+function tap(at) {
+  if (!side() || view.covered || view.message || at[0] < 0 || at[1] < 0 || at[0] > 1 || at[1] > 1) return;
+  send("/tap", { side: side().id, x: at[0], y: at[1] });
+}
+
+// fingers and mouse: a short touch marks, a drag moves, two fingers zoom
+const fingers = new Map();
+let moved = false, apart = 0;
+stage.addEventListener("pointerdown", (event) => {
+  stage.setPointerCapture(event.pointerId);
+  if (!fingers.size) moved = false;
+  fingers.set(event.pointerId, { x: event.clientX, y: event.clientY, from: [event.clientX, event.clientY] });
+  if (fingers.size > 1) { moved = true; apart = spread(); }
+});
+stage.addEventListener("pointermove", (event) => {
+  const finger = fingers.get(event.pointerId);
+  if (!finger) return;
+  const dx = event.clientX - finger.x, dy = event.clientY - finger.y;
+  if (Math.hypot(event.clientX - finger.from[0], event.clientY - finger.from[1]) > 12) moved = true;
+  finger.x = event.clientX; finger.y = event.clientY;
+  if (fingers.size === 1 && moved) { left += dx; top_ += dy; layout(); }
+  if (fingers.size === 2) {
+    const now = spread(), [a, b] = [...fingers.values()], box = stage.getBoundingClientRect();
+    zoom(now / (apart || now), (a.x + b.x) / 2 - box.left, (a.y + b.y) / 2 - box.top);
+    apart = now;
+  }
+});
+function lift(event) {
+  const finger = fingers.get(event.pointerId);
+  fingers.delete(event.pointerId);
+  if (finger && !moved && event.type === "pointerup") tap(place(event.clientX, event.clientY));
+}
+stage.addEventListener("pointerup", lift);
+stage.addEventListener("pointercancel", lift);
+stage.addEventListener("wheel", (event) => {
+  event.preventDefault();
+  const box = stage.getBoundingClientRect();
+  zoom(event.deltaY < 0 ? 1.2 : 1 / 1.2, event.clientX - box.left, event.clientY - box.top);
+}, { passive: false });
+const spread = () => { const [a, b] = [...fingers.values()]; return Math.hypot(a.x - b.x, a.y - b.y); };
+
+// keys
+const STEP = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] };
+document.addEventListener("keydown", (event) => {
+  if (event.ctrlKey || event.altKey || event.metaKey) return;
+  if (event.key === "+" || event.key === "=") zoom(1.4);
+  else if (event.key === "-") zoom(1 / 1.4);
+  else if (event.key === "b" || event.key === "B") turn();
+  else if (event.key === "w" || event.key === "W") words();
+  else if (event.target === stage && STEP[event.key]) {
+    const [dx, dy] = STEP[event.key], step = (event.shiftKey ? 0.1 : 0.02) / scale;
+    aim = aim || place(...centre());
+    aim = [Math.min(Math.max(aim[0] + dx * step, 0), 1), Math.min(Math.max(aim[1] + dy * step, 0), 1)];
+    follow();
+    event.preventDefault();
+  } else if (event.target === stage && event.key === "Enter" && aim) { tap(aim); event.preventDefault(); }
+  else if (event.key === "Escape") { aim = null; scale = 1; layout(); }
+});
+function centre() {
+  const box = stage.getBoundingClientRect();
+  return [box.left + box.width / 2, box.top + box.height / 2];
+}
+function follow() {
+  const wide = picture.naturalWidth * fit * scale, high = picture.naturalHeight * fit * scale;
+  if (wide > stage.clientWidth) left = Math.min(Math.max(left, 40 - aim[0] * wide), stage.clientWidth - 40 - aim[0] * wide);
+  if (high > stage.clientHeight) top_ = Math.min(Math.max(top_, 40 - aim[1] * high), stage.clientHeight - 40 - aim[1] * high);
+  layout();
+}
+
+function turn() { if (view && view.sides.length > 1) draw({ ...view, at: (view.at + 1) % view.sides.length }); }
+function words() {
+  const on = get("caption").hidden;
+  get("caption").hidden = !on;
+  get("words").setAttribute("aria-pressed", String(on));
+}
+get("side").addEventListener("click", turn);
+get("in").addEventListener("click", () => zoom(1.4));
+get("out").addEventListener("click", () => zoom(1 / 1.4));
+get("words").addEventListener("click", words);
+get("uncover").addEventListener("click", () => send("/uncover", { version: view.version }));
+addEventListener("resize", layout);
+
+// following
+let silent = 0;
+function say(words) {
+  get("state").textContent = words;
+  clearTimeout(silent);
+  if (words) silent = setTimeout(() => { get("state").textContent = ""; }, 6000);
+}
+function listen() {
+  const stream = new EventSource("/events");
+  stream.onopen = () => say("");
+  stream.onmessage = (event) => {
+    const now = JSON.parse(event.data), same = view && view.number === now.number && said === now.at;
+    said = now.at;  // a side turned here stays, until the keeper turns one or puts another item out
+    draw(same && now.sides[view.at] ? { ...now, at: view.at } : now);
+  };
+  stream.onerror = () => {
+    get("state").textContent = "Waiting for the computer …";
+    clearTimeout(silent);
+    if (stream.readyState === EventSource.CLOSED) setTimeout(listen, 2000);
+  };
+}
+listen();

@@ -1,0 +1,283 @@
+"""The narrator's page: a small web server beside the sitting, for one screen or a few.
+
+Rules kept: a random key once in the address, then an HttpOnly cookie, both compared in constant time; only Hosts
+that are ours (against rebinding); requests that change something only from our own page (Origin, Fetch: 3.2);
+bodies of at most 2 KB; pictures by small numbers only, so there is no path to climb; nothing is stored by the
+browser; a limit on lookers; every connection has a time limit. Follows by Server-Sent Events (HTML, 9.2).
+"""
+
+import json
+import threading
+from collections.abc import Iterator
+from contextlib import contextmanager, suppress
+from dataclasses import asdict
+from http import HTTPStatus
+from http.cookies import CookieError, SimpleCookie
+from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
+from importlib import resources
+from secrets import compare_digest, token_urlsafe
+from typing import Any
+from urllib.parse import parse_qs, urlsplit
+
+from boxlore.core.errors import CouldNot
+from boxlore.tasks.showing import Showing, View
+from boxlore.viewing.addresses import LOOPBACK, Address, of_this_machine
+from boxlore.viewing.code import in_half_blocks
+
+BODY_AT_MOST = 2048
+LOOKERS_AT_MOST = 8
+CONNECTIONS_AT_MOST = 48
+BEAT = 10.0
+"""Seconds between signs of life on a stream, so that a vanished looker is noticed."""
+
+FILES = {
+    "/": ("page.html", "text/html; charset=utf-8"),
+    "/page.css": ("page.css", "text/css; charset=utf-8"),
+    "/page.js": ("page.js", "text/javascript; charset=utf-8"),
+}
+
+HEADERS = {
+    "Content-Security-Policy": "default-src 'none'; img-src 'self' blob:; script-src 'self'; style-src 'self'; "
+    "connect-src 'self'; form-action 'none'; frame-ancestors 'none'; base-uri 'none'",
+    "Referrer-Policy": "no-referrer",
+    "X-Content-Type-Options": "nosniff",
+    "Cross-Origin-Resource-Policy": "same-origin",
+    "Cache-Control": "no-store",
+}
+
+
+class Server(ThreadingHTTPServer):
+    """Holds what the handlers share. Threads are daemons: they never keep the program from ending."""
+
+    daemon_threads = True
+    block_on_close = False
+    request_queue_size = 32
+
+    def __init__(self, showing: Showing, host: str, port: int = 0) -> None:
+        super().__init__((host, port), Handler)
+        self.showing = showing
+        self.key = token_urlsafe(16)
+        self.address = Address(host, self.server_address[1])
+        self.cookie = f"boxlore_{self.address.port}"
+        self._room = threading.BoundedSemaphore(CONNECTIONS_AT_MOST)
+        self._counting = threading.Lock()
+
+    def process_request(self, request: Any, client_address: Any) -> None:
+        if not self._room.acquire(blocking=False):
+            self.shutdown_request(request)
+            return
+        super().process_request(request, client_address)
+
+    def process_request_thread(self, request: Any, client_address: Any) -> None:
+        try:
+            super().process_request_thread(request, client_address)
+        finally:
+            self._room.release()
+
+    def handle_error(self, request: Any, client_address: Any) -> None:
+        """A looker that vanishes is no fault, and the terminal belongs to the sitting."""
+
+    @contextmanager
+    def looking(self) -> Iterator[bool]:
+        """One more looker, if there is room."""
+        with self._counting:
+            room = self.showing.lookers < LOOKERS_AT_MOST
+            self.showing.lookers += room
+        try:
+            yield room
+        finally:
+            with self._counting:
+                self.showing.lookers -= room
+
+
+class Handler(BaseHTTPRequestHandler):
+    """One request. Refusals carry a sentence, and say nothing of the collection."""
+
+    server: Server
+    protocol_version = "HTTP/1.1"
+    server_version = "Boxlore"
+    sys_version = ""
+    timeout = 20
+
+    def do_GET(self) -> None:
+        path = urlsplit(self.path)
+        if not self._host_is_ours():
+            return
+        if path.path == "/" and path.query:
+            self._let_in(parse_qs(path.query).get("key", [""])[0])
+            return
+        if not self._has_cookie():
+            return
+        if path.path in FILES:
+            name, kind = FILES[path.path]
+            self._answer(resources.files("boxlore.viewing").joinpath("page", name).read_bytes(), kind)
+        elif path.path == "/events":
+            self._follow()
+        else:
+            self._picture(path.path)
+
+    def do_POST(self) -> None:
+        if not self._host_is_ours() or not self._has_cookie() or not self._from_our_page():
+            return
+        told = self._body()
+        if told is None:
+            return
+        if self.path == "/tap":
+            self._tap(told)
+        elif self.path == "/uncover":
+            view = self.server.showing.view
+            if told.get("version") == view.version:
+                self.server.showing.uncover(view.item)
+                self.server.showing.uncovered()
+            self._answer(b"{}", "application/json")
+        else:
+            self._refuse(HTTPStatus.NOT_FOUND, "There is nothing here.")
+
+    # who may
+
+    def _host_is_ours(self) -> bool:
+        if self.headers.get("Host", "") in self.server.address.believed:
+            return True
+        self._refuse(HTTPStatus.FORBIDDEN, "This page is not served under that name.")
+        return False
+
+    def _let_in(self, key: str) -> None:
+        if not compare_digest(key.encode(), self.server.key.encode()):
+            self._refuse(HTTPStatus.FORBIDDEN, "Ask the keeper for the address again: it is new at every start.")
+            return
+        self._begin(HTTPStatus.SEE_OTHER)
+        self.send_header("Location", "/")
+        self.send_header("Set-Cookie", f"{self.server.cookie}={self.server.key}; Path=/; HttpOnly; SameSite=Lax")
+        self.send_header("Content-Length", "0")
+        self.end_headers()
+
+    def _has_cookie(self) -> bool:
+        jar: SimpleCookie = SimpleCookie()
+        with suppress(CookieError):
+            jar.load(self.headers.get("Cookie", ""))
+        found = jar.get(self.server.cookie)
+        if found is not None and compare_digest(found.value.encode(), self.server.key.encode()):
+            return True
+        self._refuse(HTTPStatus.FORBIDDEN, "Ask the keeper for the address again: it is new at every start.")
+        return False
+
+    def _from_our_page(self) -> bool:
+        origin = self.headers.get("Origin", "")
+        if origin.removeprefix("http://") in self.server.address.believed and origin.startswith("http://"):
+            return True
+        self._refuse(HTTPStatus.FORBIDDEN, "Only the page itself may do that.")
+        return False
+
+    def _body(self) -> dict[str, Any] | None:
+        length = self.headers.get("Content-Length", "")
+        if not length.isascii() or not length.isdigit():
+            self._refuse(HTTPStatus.LENGTH_REQUIRED, "Say how long it is.")
+            return None
+        if len(length) > 9 or int(length) > BODY_AT_MOST:
+            self._refuse(HTTPStatus.REQUEST_ENTITY_TOO_LARGE, "That is too long.")
+            return None
+        try:
+            told = json.loads(self.rfile.read(int(length)))
+        except (ValueError, RecursionError):
+            told = None
+        if not isinstance(told, dict):
+            self._refuse(HTTPStatus.BAD_REQUEST, "That cannot be read.")
+            return None
+        return told
+
+    # what is given
+
+    def _picture(self, path: str) -> None:
+        empty, kind, number, size = [*path.split("/"), "", "", "", ""][:4]
+        known = not empty and kind == "picture" and path.count("/") == 3
+        data = None
+        if known and number.isascii() and number.isdigit() and len(number) < 10:
+            data = self.server.showing.picture(int(number), size)
+        if data is None:
+            self._refuse(HTTPStatus.NOT_FOUND, "There is nothing here.")
+        else:
+            self._answer(data, "image/jpeg")
+
+    def _tap(self, told: dict[str, Any]) -> None:
+        side, x, y = told.get("side"), told.get("x"), told.get("y")
+        if type(side) is not int or not _in_unit(x) or not _in_unit(y):
+            self._refuse(HTTPStatus.BAD_REQUEST, "That is no place on the picture.")
+        elif self.server.showing.tap(side, float(x or 0), float(y or 0)):
+            self._answer(b"{}", "application/json")
+        else:
+            self._refuse(HTTPStatus.CONFLICT, "Another picture is out by now.")
+
+    def _follow(self) -> None:
+        """The stream of views: each as soon as it is there, and a sign of life in between."""
+        with self.server.looking() as room:
+            if not room:
+                self._refuse(HTTPStatus.SERVICE_UNAVAILABLE, "Enough screens are looking already.")
+                return
+            self._begin(HTTPStatus.OK)
+            self.send_header("Content-Type", "text/event-stream; charset=utf-8")
+            self.send_header("Connection", "close")
+            self.end_headers()
+            self.close_connection = True
+            self.wfile.write(b"retry: 1000\n\n")
+            version = -1
+            while not self.server.showing.closed:
+                view = self.server.showing.wait(version, BEAT)
+                version = view.version if view else version
+                self.wfile.write(as_event(view) if view else b": here\n\n")
+
+    # how it is given
+
+    def _begin(self, status: HTTPStatus) -> None:
+        self.send_response(status)
+        for name, value in HEADERS.items():
+            self.send_header(name, value)
+
+    def _answer(self, data: bytes, kind: str) -> None:
+        self._begin(HTTPStatus.OK)
+        self.send_header("Content-Type", kind)
+        self.send_header("Content-Length", str(len(data)))
+        self.end_headers()
+        self.wfile.write(data)
+
+    def _refuse(self, status: HTTPStatus, why: str) -> None:
+        self.close_connection = True  # a body that was not read must not be taken for the next request
+        self._begin(status)
+        data = f"{why}\n".encode()
+        self.send_header("Content-Type", "text/plain; charset=utf-8")
+        self.send_header("Content-Length", str(len(data)))
+        self.send_header("Connection", "close")
+        self.end_headers()
+        self.wfile.write(data)
+
+    def log_message(self, format: str, *values: Any) -> None:
+        """Nothing is logged: the terminal belongs to the sitting."""
+
+
+def _in_unit(value: object) -> bool:
+    return isinstance(value, int | float) and not isinstance(value, bool) and 0 <= value <= 1
+
+
+def as_event(view: View) -> bytes:
+    """One view as an event: its version is the id, so that a looker coming back may say what it has."""
+    told = {name: value for name, value in asdict(view).items() if name != "item"}
+    return f"id: {view.version}\ndata: {json.dumps(told, ensure_ascii=False)}\n\n".encode()
+
+
+@contextmanager
+def serving(showing: Showing, *, lan: bool = False) -> Iterator[Server]:
+    """Serve the page while the block runs; `showing` is told its address and its code."""
+    host = of_this_machine() if lan else LOOPBACK
+    try:
+        server = Server(showing, host)
+    except OSError as error:
+        raise CouldNot(f"The viewing page cannot be served at {host}.", "Try it with --no-viewing.") from error
+    thread = threading.Thread(target=server.serve_forever, args=(0.2,), name="boxlore-viewing", daemon=True)
+    thread.start()
+    showing.address = server.address.link(server.key)
+    showing.code = in_half_blocks(showing.address)
+    try:
+        yield server
+    finally:
+        showing.close()
+        server.shutdown()
+        server.server_close()

@@ -1,0 +1,66 @@
+"""Place look-ups on the whole data: exact, by prefix, with a slip of the pen, hostile; and the first build.
+
+Budgets: exact 0.1 ms, prefix 1 ms, typo 15 ms, each at the 95th percentile; first build 10 s; hostile 50 ms;
+memory of a running sitting +20 MB. Peer: rapidfuzz over every name in a list.
+
+    python tests/benchmarks/bench_places.py
+"""
+
+import random
+import resource
+import tempfile
+from collections.abc import Callable
+from pathlib import Path
+from time import perf_counter
+
+from rapidfuzz import process
+from rapidfuzz.distance import OSA
+
+from boxlore.core.places_text import fold_place
+from boxlore.gazetteer.matching import exact
+from boxlore.gazetteer.opening import open_gazetteer
+
+
+def percentile(run: Callable[[str], object], words: list[str]) -> float:
+    taken = []
+    for one in words:
+        start = perf_counter()
+        run(one)
+        taken.append(perf_counter() - start)
+    return sorted(taken)[len(taken) * 95 // 100] * 1000
+
+
+def slip(name: str, rng: random.Random) -> str:
+    at = rng.randrange(1, len(name) - 1)
+    return name[:at] + name[at + 1] + name[at] + name[at + 2 :]
+
+
+def main() -> None:
+    rng = random.Random(1)
+    with tempfile.TemporaryDirectory() as folder:
+        start = perf_counter()
+        gazetteer = open_gazetteer(Path(folder))
+        print(f"first build {perf_counter() - start:.1f} s (budget 10)")
+        before = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
+        db = gazetteer._db
+        names = [row[0] for row in db.execute("SELECT name FROM place WHERE population > 20000 ORDER BY id")]
+        some = rng.sample(names, 1000)
+        longer = [slip(name, rng) for name in rng.sample([one for one in names if len(one) > 5], 300)]
+        print(f"exact look-up {percentile(lambda one: exact(db, one), some):.3f} ms (budget 0.1)")
+        print(f"whole reading {percentile(gazetteer.read, some):.2f} ms")
+        print(f"prefix {percentile(lambda one: gazetteer.complete(one[:4]), some):.2f} ms (budget 1)")
+        typo = percentile(gazetteer.read, longer)
+        print(f"typo {typo:.1f} ms (budget 15)")
+        hostile = ["a" * 10_000, "a b " * 90, "\u202e" * 300, "x" * 39, "," * 399, "near " * 80]
+        print(f"hostile {max(percentile(gazetteer.read, [one]) for one in hostile):.1f} ms (budget 50)")
+        after = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
+        print(f"memory +{(after - before) / 1024:.0f} MB (budget 20)")
+        every = [row[0] for row in db.execute("SELECT DISTINCT folded FROM name")]
+        peer = percentile(
+            lambda one: process.extract(fold_place(one), every, scorer=OSA.distance, limit=5), longer[:20]
+        )
+        print(f"peer: rapidfuzz over all {len(every):,} names {peer:.0f} ms; ratio {peer / typo:.1f}")
+
+
+if __name__ == "__main__":
+    main()
