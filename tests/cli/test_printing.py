@@ -25,6 +25,7 @@ PDFS = [
     ("sheet", ("--box", 1, "--paper", "letter"), "9 photographs in"),
     ("sheet", ("--event", "picnic", "--theme", "large-print"), "1 photographs in"),
     ("slips", ("--item", "TRA-0003", "--print", "13x18", "--length", "full"), "1 slips in"),
+    ("sheet", ("--item", "TRA-0018", "--kin-of", "Leida"), "1 photographs in"),
     ("labels", ("--size", "3x5"), "Labels for 25 items"),
     ("worksheet", ("--item", "TRA-0003"), "Type the answers into"),
 ]

@@ -160,3 +160,18 @@ def test_no_more_pixels_than_the_paper_shows() -> None:
     """66 mm wide at 44 mm high: 676 pixels at 260 an inch; the same where the picture is stored on its side."""
     assert pixels(SCAN, (86, 44)) == 676
     assert pixels(SCAN, (40, 400)) == 615  # standing it would be 60 mm high
+
+
+def test_kin_of_the_one_the_album_is_for(opened, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    """Leida is the daughter of Arvo, son of Helmi and Juhan, son of Mari (the demo's own table of people)."""
+    order = Order(selection=Selection(items=("TRA-0003", "TRA-0018")), kin_of="Leida Rourke")
+    sheet(opened, tmp_path / "a.pdf", order)
+    text = " ".join(words_of(tmp_path / "a.pdf").split())
+    assert "Helmi Tamm (Leida’s grandmother)" in text
+    assert "Mari Tamm (Leida’s great-grandmother)" in text
+    assert "Tom Rourke (Leida’s husband)" in text
+    assert sheet(opened, tmp_path / "b.pdf", Order(kin_of="Rourke, Leida")).items
+    with pytest.raises(WrongUse, match="nobody called"):
+        sheet(opened, tmp_path / "b.pdf", Order(kin_of="Nobody"))
+    with pytest.raises(WrongUse, match="only in what is for the family"):
+        sheet(opened, tmp_path / "c.pdf", Order(to=To.OUTSIDE, kin_of="Leida Rourke"))

@@ -25,6 +25,7 @@ from boxlore.sheets.slips import make_slips
 from boxlore.sheets.theme import THEMES, Theme, read_theme
 from boxlore.sheets.worksheet import HIGH as WORKSHEET_HIGH
 from boxlore.sheets.worksheet import blank_answers, make_worksheet
+from boxlore.tasks.kin_captions import kin_to
 from boxlore.tasks.opening import Collection
 from boxlore.tasks.progress import QUIET, Progress
 from boxlore.tasks.records import EVERYTHING, Selection, seen_by
@@ -52,6 +53,8 @@ class Order:
     paper: str = ""
     theme: str = ""
     """The name of a theme, or the path of a theme file."""
+    kin_of: str = ""
+    """Whose album it is: people are named with what they are to this one."""
 
 
 def theme_of(name: str) -> Theme:
@@ -83,7 +86,7 @@ def printing_of(collection: Collection, order: Order) -> Printing:
         language=settings.language,
         paper=order.paper or settings.paper,
         theme=theme_of(order.theme),
-        style=Style(brackets=settings.bracketed_titles),
+        style=Style(brackets=settings.bracketed_titles, kin=kin_to(collection, order.kin_of, order.to)),
         sort_names={ident: one.sort_name for ident, one in collection.people().items()},
     )
 
