@@ -1,6 +1,7 @@
 """Labels (ISO 216: A6 105 × 148 mm, A7 74 × 105 mm; index card 3 × 5 in)."""
 
 import io
+import re
 from dataclasses import replace
 from pathlib import Path
 
@@ -28,6 +29,14 @@ def test_every_container_once_boxes_before_their_folders(hard: list[Record]) -> 
     box, folder, *_ = enclosures(hard)
     assert box.lines == ["Folder 1 · 6 items · 1912", "Folder 2 · 3 items"]
     assert folder.lines[0] == "1  The whole family"
+
+
+def test_a_long_title_is_cut_and_stays_one_line(
+    hard: list[Record], printing: Printing, text_of, tmp_path: Path
+) -> None:  # type: ignore[no-untyped-def]
+    data, _ = make_labels([hard[7]], printing, "a7")
+    (tmp_path / "l.pdf").write_bytes(data)
+    assert re.search(r"2 W{20,29} …", " ".join(text_of(tmp_path / "l.pdf")))  # one line of 95 mm holds no more
 
 
 def test_the_span_of_years(hard: list[Record]) -> None:

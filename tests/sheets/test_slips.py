@@ -66,6 +66,15 @@ def test_tagged_and_the_same_twice(hard: list[Record], printing: Printing) -> No
         assert titles == [captions.reference(one) for one in hard]
 
 
+@pytest.mark.parametrize(
+    ("size", "unit"), [("4x6", "in"), ("5x7", "in"), ("8x10", "in"), ("10x15", "cm"), ("13x18", "cm")]
+)
+def test_the_heading_names_the_unit(size: str, unit: str, hard: list[Record], printing: Printing) -> None:
+    data, _ = make_slips(hard[:1], printing, size)
+    with pikepdf.open(io.BytesIO(data)) as pdf:
+        assert pdf.open_outline().root[0].title == f"Caption slips for {size.replace('x', ' × ')} {unit} prints"
+
+
 def test_no_other_sizes(hard: list[Record], printing: Printing) -> None:
     with pytest.raises(WrongUse, match="no size of a copy print"):
         make_slips(hard, printing, "9x9")

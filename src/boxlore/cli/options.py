@@ -71,6 +71,11 @@ def selected(chosen: Mapping[str, object]) -> Selection:
     )
 
 
+kin_of: Decorator = click.option(
+    "--kin-of", default="", metavar="NAME", help="Whose album it is: people are named as kin of this one."
+)
+
+
 def printing(command: Callable[..., Any]) -> Callable[..., Any]:
     """What every printed output takes: for whom, which items, which paper, which theme, which day."""
     for decorate in (
@@ -80,6 +85,7 @@ def printing(command: Callable[..., Any]) -> Callable[..., Any]:
         click.option(
             "--theme", default="", metavar="THEME", help="plain, large-print, or your own theme file (.toml)."
         ),
+        kin_of,
         on_day,
     ):
         command = decorate(command)

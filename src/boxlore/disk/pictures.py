@@ -122,7 +122,9 @@ def make_jpeg(
     """
     try:
         with _open(path) as image:
-            image.draft(None, (longest, longest)) if not area else None  # never below what is asked for
+            if not area:  # a JPEG is decoded no larger than it need be, never below what is asked for
+                part = longest / max(image.size)
+                image.draft(None, (math.ceil(image.width * part), math.ceil(image.height * part)))
             image.load()
             picture = _crop(image, area)
             picture = ImageOps.exif_transpose(picture) if upright else picture

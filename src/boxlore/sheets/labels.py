@@ -5,6 +5,7 @@ originals.
 """
 
 import tempfile
+import unicodedata
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -122,4 +123,21 @@ def _label(one: Enclosure, size: str, holder: str) -> dict[str, Any]:
 
 
 def _short(line: str, letters: int) -> str:
-    return line if len(line) <= letters else f"{line[: letters - 2].rsplit(' ', 1)[0]} …"
+    """The line, cut at a word where it would be wider than so many letters of the usual width."""
+    room, kept = float(letters), 0
+    for letter in line:
+        room -= _width(letter)
+        if room < 2:
+            break
+        kept += 1
+    if kept == len(line) or sum(map(_width, line)) <= letters:
+        return line
+    whole = line[:kept].rsplit(" ", 1)[0].rstrip()
+    return f"{whole if len(whole) > kept / 2 else line[:kept]} …"
+
+
+def _width(letter: str) -> float:
+    """How wide a letter is, in letters of the usual width; on the safe side."""
+    if letter in "WMwm@—" or unicodedata.east_asian_width(letter) in "WF":
+        return 2.0
+    return 1.4 if letter.isupper() else 1.0

@@ -138,7 +138,7 @@ def _search_data(records: Iterable[Record], cards: Mapping[str, Any]) -> str:
         words += [told.words for told in (*record.all("inscription"), *record.all("keyword"))]
         row = {"n": record.number, "t": card["title"], "w": card["where_when"], "p": card["small"]}
         rows.append(row | {"f": fold(" ".join(words))})
-    lines = ",\n".join(json.dumps(row, ensure_ascii=True).replace("<", "\\u003c") for row in rows)
+    lines = ",\n".join(json.dumps(row, ensure_ascii=False).replace("<", "\\u003c") for row in rows)
     return f"window.boxlorePages = [\n{lines}\n];\n"
 
 

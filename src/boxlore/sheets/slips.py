@@ -30,6 +30,8 @@ PRINTS = {
 }
 """Copy prints: short and long side in millimetres."""
 
+IN_INCHES = ("4x6", "5x7", "8x10")
+
 LYING_FROM = 165.0
 """A slip wider than this is set on a page laid on its side, where its crop marks have room."""
 
@@ -58,7 +60,7 @@ def make_slips(
 
 
 def _unit(size: str) -> str:
-    return "in" if PRINTS[size][0] % INCH == 0 else "cm"
+    return "in" if size in IN_INCHES else "cm"
 
 
 def slip_width(record: Record, size: str) -> float:

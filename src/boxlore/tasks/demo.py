@@ -18,11 +18,12 @@ from boxlore.tasks.describe import Teller, Telling, find_item
 from boxlore.tasks.intake import Wanted, take_in
 from boxlore.tasks.lookalikes import look_closer
 from boxlore.tasks.opening import Act, Collection, open_collection, start
+from boxlore.tasks.pages import pages
 from boxlore.tasks.pairing import by_table
 from boxlore.tasks.progress import QUIET, Progress
-from boxlore.tasks.records import record_of
+from boxlore.tasks.records import Selection, record_of
 from boxlore.tasks.settings import Settings
-from boxlore.tasks.sheets import sheet
+from boxlore.tasks.sheets import Order, labels, sheet, slips, worksheet
 from boxlore.tasks.strike import strike_out
 from boxlore.tasks.transfer import transfer
 from boxlore.tasks.understanding import person_reading
@@ -71,9 +72,21 @@ def run(
         printed = sheet(collection, folder / "print" / "album.pdf", progress=progress)
         say(f"Album sheet: {printed.items} photographs, six a page.")
         yield "the album sheet", printed.path
+        yield from _more_on_paper(collection, folder / "print", progress)
+        shown = pages(collection, folder / "pages", progress=progress)
+        say(f"Pages: {shown.items} photographs for anyone to see; the living are left out.")
+        yield "the family's pages", folder / "pages" / "index.html"
         sent = transfer(collection, folder / "transfer", progress=progress)
         say(f"Transfer: {sent.withheld} living people withheld from the open part.")
         yield "the package for an archive", folder / "transfer"
+
+
+def _more_on_paper(collection: Collection, out: Path, progress: Progress) -> Iterator[tuple[str, Path]]:
+    """Slips, labels, and a worksheet of the wedding group, whose guests are not all known."""
+    yield "caption slips", slips(collection, out / "slips.pdf").path
+    yield "labels for boxes and folders", labels(collection, out / "labels.pdf").path
+    group = Order(selection=Selection(event="the wedding of Helmi"))
+    yield "a worksheet for a narrator", worksheet(collection, out / "worksheet.pdf", group, progress=progress)[0].path
 
 
 def build(collection: Collection, say: Callable[[str], None], progress: Progress = QUIET) -> None:

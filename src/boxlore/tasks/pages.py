@@ -27,6 +27,9 @@ from boxlore.tasks.sheets import Made, Order, printing_of, seen_items
 LARGE, SMALL = 1600, 480
 """Pixels on the long side of a picture on its page, and in the gallery."""
 
+LARGE_ENOUGH = 2000
+"""A picture up to this size is not shrunk: a quarter more is not worth the time it takes."""
+
 LISTED = "our-files.txt"
 
 OUTSIDE = Order(to=To.OUTSIDE)
@@ -115,16 +118,21 @@ def _picture(collection: Collection, work: _Work, made: Path, progress: Progress
     if progress.stopped():
         return None
     large, small = f"images/large/{work.name}.jpg", f"images/small/{work.name}.jpg"
+    scan = work.scan
+    longest = LARGE_ENOUGH if 0 < _longest(scan) <= LARGE_ENOUGH else LARGE
     try:
-        (made / large).write_bytes(
-            make_jpeg(collection.folder / work.scan.path, LARGE, area=work.scan.area, quality=84)
-        )
+        (made / large).write_bytes(make_jpeg(collection.folder / scan.path, longest, area=scan.area, quality=84))
         if not work.small:
             return Side(large, jpeg_size(made / large))
         (made / small).write_bytes(make_jpeg(made / large, SMALL, quality=80))
     except CouldNot:
         return None
     return Side(large, jpeg_size(made / large), small, jpeg_size(made / small))
+
+
+def _longest(scan: ScanFile) -> float:
+    wide, high = (scan.area[2], scan.area[3]) if len(scan.area) == 4 else (1.0, 1.0)
+    return max(scan.width * wide, scan.height * high)
 
 
 def _earlier(out: Path) -> list[Path]:

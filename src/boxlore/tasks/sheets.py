@@ -1,5 +1,6 @@
 """Printed outputs: the pictures prepared, the records as the audience may see them, the PDF written whole."""
 
+import math
 import os
 import tempfile
 from collections.abc import Iterable, Iterator, Sequence
@@ -24,6 +25,7 @@ from boxlore.sheets.slips import make_slips
 from boxlore.sheets.theme import THEMES, Theme, read_theme
 from boxlore.sheets.worksheet import HIGH as WORKSHEET_HIGH
 from boxlore.sheets.worksheet import blank_answers, make_worksheet
+from boxlore.tasks.kin_captions import kin_to
 from boxlore.tasks.opening import Collection
 from boxlore.tasks.progress import QUIET, Progress
 from boxlore.tasks.records import EVERYTHING, Selection, seen_by
@@ -51,6 +53,8 @@ class Order:
     paper: str = ""
     theme: str = ""
     """The name of a theme, or the path of a theme file."""
+    kin_of: str = ""
+    """Whose album it is: people are named with what they are to this one."""
 
 
 def theme_of(name: str) -> Theme:
@@ -82,7 +86,7 @@ def printing_of(collection: Collection, order: Order) -> Printing:
         language=settings.language,
         paper=order.paper or settings.paper,
         theme=theme_of(order.theme),
-        style=Style(brackets=settings.bracketed_titles),
+        style=Style(brackets=settings.bracketed_titles, kin=kin_to(collection, order.kin_of, order.to)),
         sort_names={ident: one.sort_name for ident, one in collection.people().items()},
     )
 
@@ -105,8 +109,8 @@ def sheet(
     """The album caption sheet. Items whose scans may not go to the audience are left out and counted."""
     order = with_more(order, to=to) if to is not None else order
     printing, shown = _begun(collection, order)
-    longest = pixels(printing.room(printing.theme.columns), printing.theme.picture_height)
-    with prepared(collection, shown, longest, progress) as pictures:
+    room = printing.room(printing.theme.columns), printing.theme.picture_height
+    with prepared(collection, shown, room, progress) as pictures:
         return _written(out, shown, printing, make_sheet(shown, pictures, printing))
 
 
@@ -133,7 +137,7 @@ def worksheet(
     """The narrator's worksheet, and beside it a text file to type the answers into; a filled one is never touched."""
     printing, shown = _begun(collection, order)
     prefix = collection.settings.prefix
-    with prepared(collection, shown, pixels(printing.room(), WORKSHEET_HIGH), progress) as pictures:
+    with prepared(collection, shown, (printing.room(), WORKSHEET_HIGH), progress) as pictures:
         made = _written(out, shown, printing, make_worksheet(shown, pictures, printing, prefix))
     answers = _free(out.with_name(f"{out.stem}-answers.txt"))
     write_whole(answers, blank_answers(shown, prefix).encode())
@@ -161,16 +165,25 @@ def _written(out: Path, shown: Sequence[Record], printing: Printing, made: tuple
     return Made(out, len(shown), printing.left_out, tuple(findings))
 
 
-def pixels(wide: float, high: float) -> int:
-    """The long side that fills a room of these millimetres at PPI."""
-    return round(max(wide, high) / 25.4 * PPI)
+def pixels(scan: ScanFile, room: tuple[float, float]) -> int:
+    """The long side, at PPI, of a picture that fills a room (width and height in millimetres)."""
+    wide, high = float(scan.width or 1), float(scan.height or 1)
+    if len(scan.area) == 4:
+        wide, high = wide * scan.area[2], high * scan.area[3]
+    if high > wide:  # a picture may be stored on its side: the larger of both ways is enough
+        wide, high = high, wide
+    scale = max(min(room[0] / wide, room[1] / high), min(room[0] / high, room[1] / wide))
+    return math.ceil(wide * scale / 25.4 * PPI)
 
 
 @contextmanager
 def prepared(
-    collection: Collection, shown: Iterable[Record], longest: int, progress: Progress
+    collection: Collection, shown: Iterable[Record], room: tuple[float, float], progress: Progress
 ) -> Iterator[dict[str, Path]]:
-    """A JPEG for each front that will be printed, in a folder that is gone afterwards; a damaged one is left out."""
+    """A JPEG for each front that will be printed, to fill a room of so many millimetres; a damaged one is left out.
+
+    The folder they are in is gone afterwards.
+    """
     fronts = [(record.number, scan) for record in shown if (scan := front_of(record)) is not None]
     progress.begin("Preparing pictures", len(fronts))
     with tempfile.TemporaryDirectory() as folder:
@@ -179,7 +192,7 @@ def prepared(
             if progress.stopped():
                 return None
             try:
-                data = make_jpeg(collection.folder / scan.path, longest, area=scan.area)
+                data = make_jpeg(collection.folder / scan.path, pixels(scan, room), area=scan.area)
             except CouldNot:
                 return None
             path = Path(folder) / f"{number}-{at}.jpg"

@@ -25,6 +25,7 @@ def labels(
     to: str,
     paper: str | None,
     theme: str,
+    kin_of: str,
     on_day: date | None,
     **chosen: object,
 ) -> None:
@@ -32,7 +33,7 @@ def labels(
 
     Plain paper with crop marks: A6, A7, or cards of 3 by 5 inches.
     """
-    order = Order(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme)
+    order = Order(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
         made = make(collection, out, order, size=size)
     talk.say(f"Labels for {made.items} items in {made.path}, for {to}. They go on enclosures, never on originals.")

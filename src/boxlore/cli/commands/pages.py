@@ -19,15 +19,18 @@ from boxlore.tasks.sheets import Order
 @click.option(
     "--theme", default="", metavar="THEME", help="plain, large-print, or your own theme file (.toml): colours."
 )
+@options.kin_of
 @options.on_day
 @click.pass_context
-def pages(ctx: click.Context, /, out: Path, to: str, theme: str, on_day: date | None, **chosen: object) -> None:
+def pages(
+    ctx: click.Context, /, out: Path, to: str, theme: str, kin_of: str, on_day: date | None, **chosen: object
+) -> None:
     """Write the family's web pages to the folder OUT; open its index.html in any browser.
 
     They need no network and no script, and can be copied to a stick. With --for family they hold what only the
     family may see: do not put those on the web.
     """
-    order = Order(to=To(to), selection=options.selected(chosen), theme=theme)
+    order = Order(to=To(to), selection=options.selected(chosen), theme=theme, kin_of=kin_of)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         made = make(collection, out, order, progress=bar)
     talk.say(f"{made.items} photographs in {made.path / 'index.html'}, for {to}; {made.left_out} items left out.")

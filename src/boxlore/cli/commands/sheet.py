@@ -17,10 +17,18 @@ from boxlore.tasks.sheets import sheet as make
 @options.printing
 @click.pass_context
 def sheet(
-    ctx: click.Context, /, out: Path, to: str, paper: str | None, theme: str, on_day: date | None, **chosen: object
+    ctx: click.Context,
+    /,
+    out: Path,
+    to: str,
+    paper: str | None,
+    theme: str,
+    kin_of: str,
+    on_day: date | None,
+    **chosen: object,
 ) -> None:
     """Write the album caption sheet, six photographs a page, to OUT (a .pdf)."""
-    order = Order(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme)
+    order = Order(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         made = make(collection, out, order, progress=bar)
     talk.say(f"{made.items} photographs in {made.path}, for {to}; {made.left_out} items without a picture to show.")

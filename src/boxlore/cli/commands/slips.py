@@ -40,6 +40,7 @@ def slips(
     to: str,
     paper: str | None,
     theme: str,
+    kin_of: str,
     on_day: date | None,
     **chosen: object,
 ) -> None:
@@ -48,7 +49,7 @@ def slips(
     A slip is as wide as its copy print lies or stands. The print size is in inches (4x6, 5x7, 8x10) or in
     centimetres (10x15, 13x18).
     """
-    order = Order(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme)
+    order = Order(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
         made = make(collection, out, order, size=size, length=length)
     talk.say(f"{made.items} slips in {made.path}, for {to}. Mount them under copy prints, never on originals.")

@@ -17,13 +17,21 @@ from boxlore.tasks.sheets import worksheet as make
 @options.printing
 @click.pass_context
 def worksheet(
-    ctx: click.Context, /, out: Path, to: str, paper: str | None, theme: str, on_day: date | None, **chosen: object
+    ctx: click.Context,
+    /,
+    out: Path,
+    to: str,
+    paper: str | None,
+    theme: str,
+    kin_of: str,
+    on_day: date | None,
+    **chosen: object,
 ) -> None:
     """Write the narrator's worksheet to OUT (a .pdf): large pictures, ruled lines, a short code at each.
 
     Beside it goes a text file with every code, to type the answers into; boxlore tell --from takes it in.
     """
-    order = Order(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme)
+    order = Order(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         made, answers = make(collection, out, order, progress=bar)
     talk.say(f"{made.items} photographs in {made.path}, for {to}. Type the answers into {answers}.")

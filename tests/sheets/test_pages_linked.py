@@ -1,0 +1,43 @@
+"""JSON-LD of a photograph (schema.org: Photograph, dateCreated in ISO 8601, temporalCoverage, contentLocation)."""
+
+import json
+from dataclasses import replace
+from datetime import date
+from typing import Any
+
+import pytest
+
+from boxlore.core.record import Record
+from boxlore.sheets.pages_linked import linked
+from boxlore.sheets.printing import Printing
+
+PRINTING = Printing(title="x", printed_on=date(2026, 11, 25))
+
+
+def dated(record: Record, edtf: str, display: str) -> dict[str, Any]:
+    told = replace(record.told["date"][0], value={"edtf": edtf, "display": display})
+    said: dict[str, Any] = json.loads(linked(replace(record, told={**record.told, "date": (told,)}), PRINTING))
+    return said
+
+
+DATES = [
+    ("1912", "1912", "1912", None),
+    ("1912-05-12", "1912 May 12", "1912-05-12", None),
+    ("1912~", "approximately 1912", None, "approximately 1912"),
+    ("191X", "1910s", None, "1910s"),
+    ("1908/1909", "1908-1909", None, "1908-1909"),
+]
+
+
+@pytest.mark.parametrize(("edtf", "display", "created", "covers"), DATES)
+def test_only_a_plain_date_is_the_day_it_was_made(edtf, display, created, covers, hard: list[Record]) -> None:  # type: ignore[no-untyped-def]
+    said = dated(hard[0], edtf, display)
+    assert (said.get("dateCreated"), said.get("temporalCoverage")) == (created, covers)
+
+
+def test_unsure_people_are_not_told_to_machines(hard: list[Record]) -> None:
+    assert "about" not in json.loads(linked(hard[2], PRINTING))
+
+
+def test_no_word_can_close_the_script(hard: list[Record]) -> None:
+    assert "<" not in linked(hard[6], PRINTING)
