@@ -8,12 +8,16 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from PIL import Image
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.statements import Kind, Said, Subject, Sure
 from boxlore.tasks.describe import Teller, Telling
+from boxlore.tasks.intake import Wanted, take_in
+from boxlore.tasks.linking import RELATIONS, relate, related_lines, same_as, story_about
 from boxlore.tasks.listing import BARE, BEGUN, TOLD, Listing, filtered
 from boxlore.tasks.opening import Collection, open_collection, start
+from boxlore.tasks.pairing import by_suffix
 from boxlore.tasks.prompts import PROMPTS, Prompt
 from boxlore.tasks.recovering import recover_drafts
 from boxlore.tasks.settings import Settings
@@ -193,12 +197,12 @@ def test_same_as_before_is_one_act(sitting: Sitting) -> None:
     say(sitting, 1, WHO, "Anna Berg; Carl Dahl")
     say(sitting, 1, WHEN, "about 1938")
     before, record = sitting.record(item(sitting, 1)), sitting.record(item(sitting, 2))
-    assert sitting.same_as(record, before, "all of these") == 3
+    assert same_as(sitting, [record], before, "all of these") == 3
     made = sitting.record(record.id)
     assert [one.person for one in made.shown()] == [one.person for one in before.shown()]
     assert made.edtf == "1938~"
     with pytest.raises(WrongUse, match="no people that"):
-        sitting.same_as(made, before, "people")
+        same_as(sitting, [made], before, "people")
     sitting.undo()
     assert not sitting.record(record.id).told
 
@@ -300,3 +304,81 @@ def test_reading_only_keeps_nothing(folder: Path) -> None:
         assert not sitting.writable
         sitting.show(item(sitting, 1))
         assert collection.store.count("sitting") == 0
+
+
+def test_the_same_for_several_is_one_act(sitting: Sitting) -> None:
+    say(sitting, 1, WHO, "Jaan Tamm; Helmi Tamm")
+    say(sitting, 2, WHO, "Jaan Tamm")
+    others = [sitting.record(item(sitting, count)) for count in (2, 3, 1)]
+    assert same_as(sitting, others, sitting.record(item(sitting, 1)), "people") == 3
+    found = [[one.name for one in sitting.record(item(sitting, count)).shown()] for count in (2, 3)]
+    assert [sorted(one) for one in found] == [["Helmi Tamm", "Jaan Tamm"]] * 2
+    assert len({one.person for count in (1, 2, 3) for one in sitting.record(item(sitting, count)).shown()}) == 2
+    sitting.undo()
+    assert [len(sitting.record(item(sitting, count)).shown()) for count in (2, 3)] == [1, 0]
+
+
+@pytest.mark.parametrize("kind", RELATIONS)
+def test_items_are_related_and_said_so_from_both_ends(sitting: Sitting, kind: str) -> None:
+    record = sitting.record(item(sitting, 1))
+    assert relate(sitting, record, "tra-0002", kind) == "TRA-0002"
+    assert related_lines(sitting.record(record.id)) == [f"{RELATIONS[kind]} TRA-0002"]
+    assert related_lines(sitting.record(item(sitting, 2)))[0].endswith(" TRA-0001")
+    with pytest.raises(WrongUse, match="already"):
+        relate(sitting, sitting.record(record.id), "TRA-0002", kind)
+    with pytest.raises(WrongUse, match="itself"):
+        relate(sitting, record, "TRA-0001", kind)
+    sitting.undo()
+    assert not sitting.record(record.id).related
+
+
+def test_a_story_of_no_picture(collection: Collection, sitting: Sitting) -> None:
+    say(sitting, 1, WHO, "Jaan Tamm")
+    person = sitting.record(item(sitting, 1)).shown()[0].person
+    assert story_about(sitting, "person", "jaan tamm", "He kept bees.", "").subject.id == person
+    made = story_about(sitting, "place", "Haapsalu", "The mud baths.", "").subject
+    assert story_about(sitting, "place", "Haapsalu", "The promenade.", "").subject == made
+    assert story_about(sitting, "event", "The crossing", "Six weeks.", "").subject.kind is Kind.EVENT
+    assert story_about(sitting, "sitting", "", "She was tired today.", "").subject.id == sitting.id
+    stories = [told.words for told, _ in collection.store.statements(made) if told.field == "story"]
+    assert stories == ["The mud baths.", "The promenade."]
+    sitting.undo()
+    for bad in (("person", "", "x"), ("person", "Jaan Tamm", " ")):
+        with pytest.raises(WrongUse):
+            story_about(sitting, *bad, "")
+
+
+def test_both_may_be_so(collection: Collection, sitting: Sitting) -> None:
+    say(sitting, 1, WHEN, "1912")
+    other = Sitting(collection, narrator="Joan Tamm")
+    other.begin()
+    other.keep(other.record(item(sitting, 1)), WHEN, "1914")
+    record = other.record(item(sitting, 1))
+    other.settle(record, "date", record.all("date"), outcome="both")
+    assert not other.record(record.id).conflicts
+    assert len(other.record(record.id).all("date")) == 2
+
+
+def test_a_marker_is_named_by_the_next_name_told(tmp_path: Path, collection: Collection, sitting: Sitting) -> None:
+    """Named markers keep their names apart; a word half typed when the picture is touched goes with it."""
+    picture = tmp_path / "harbour_f.jpg"
+    Image.new("RGB", (60, 40), "grey").save(picture)
+    list(take_in(collection, by_suffix([picture]), Wanted(copy=True)))
+    record = sitting.record(item(sitting, 5))
+    sitting.draft(record.id, WHO, "Jaa")
+    sitting.mark(record, record.scans[0], 0.25, 0.5)
+    sitting.mark(record, record.scans[0], 2.0, 0.5)
+    sitting.draft(record.id, WHO, "Jaan Tamm")
+    assert [draft.subject.kind for draft in collection.store.drafts()] == [Kind.MARKER]
+    assert sitting.keep(record, WHO, "Jaan Tamm; Helmi Tamm; Liisi")
+    assert collection.store.drafts() == []
+    found = sitting.record(record.id)
+    assert [(one.name, one.number) for one in found.shown()] == [("Jaan Tamm", 1), ("Helmi Tamm", 2), ("Liisi", 0)]
+    assert [(one.number, one.x, one.y, one.name) for one in sitting.markers.of(found)] == [
+        (1, 0.25, 0.5, "Jaan Tamm"),
+        (2, 1.0, 0.5, "Helmi Tamm"),
+    ]
+    sitting.mark(record, record.scans[0], 0.9, 0.9)
+    sitting.undo()
+    assert not sitting.to_name
+    assert len(sitting.markers.of(sitting.record(record.id))) == 2

@@ -32,9 +32,6 @@ from boxlore.tasks.understanding import Understood, person_reading, year_of
 VERSO = Source(Said.INSCRIPTION, "verso")
 
 
-SAME = {"people": ("person",), "day": ("date",), "place": ("place",), "all of these": ("person", "date", "place")}
-"""What can be said to be the same as for another item."""
-
 AUDIENCES = ("anyone", "family", "keeper")
 SURENESSES = (Sure.SURE, Sure.LIKELY, Sure.GUESS)
 
@@ -54,7 +51,7 @@ class Sitting:
     id: str = ""
     shown: dict[str, str] = field(default_factory=dict)
     """Item id → the time it was last shown."""
-    _teller: Teller = field(init=False)
+    teller: Teller = field(init=False)
     _began: float = field(default_factory=time.monotonic)
     _steps: Steps = field(init=False)
     _places: threading.Lock = field(default_factory=threading.Lock)
@@ -65,7 +62,7 @@ class Sitting:
     markers: Markers = field(init=False)
 
     def __post_init__(self) -> None:
-        self._teller = Teller(self.collection)
+        self.teller = Teller(self.collection)
         self._steps = Steps(self.collection)
         self.markers = Markers(self.collection)
         self.language = self.language or self.collection.settings.language
@@ -104,10 +101,10 @@ class Sitting:
         act = self.collection.act("a sitting")
         self.id = act.new(Kind.SITTING).id
         subject = Subject(Kind.SITTING, self.id)
-        told = self._teller.add(act, subject, "narrator", self.narrator, Telling())
-        self._teller.add(act, subject, "date", self.collection.clock.today().isoformat(), Telling())
+        told = self.teller.add(act, subject, "narrator", self.narrator, Telling())
+        self.teller.add(act, subject, "date", self.collection.clock.today().isoformat(), Telling())
         if self.interviewer.strip():
-            self._teller.add(act, subject, "interviewer", self.interviewer, Telling())
+            self.teller.add(act, subject, "interviewer", self.interviewer, Telling())
         act.done()
         meant = next((reading for ident, reading in act.readings if ident == told.id), None)
         ident = str(json.loads(meant.value).get("id", "")) if meant is not None else ""
@@ -199,7 +196,7 @@ class Sitting:
             self._add(act, record, prompt, part, own, person)
         slots = {slot for slot in self._drafted if slot[1] == prompt.field} | {(subject.id, prompt.field, "")}
         act.clears += sorted(slots)
-        self._finish(act, record.id)
+        self.finish(act, record.id)
         self._drafted -= slots
         return True
 
@@ -211,7 +208,7 @@ class Sitting:
         """A marker where the picture was touched (0..1 of the picture looked at); the next name told is its own."""
         act = self.collection.act("a marker")
         marker = self.markers.add(act, scan, x, y)
-        self._finish(act, record.id)
+        self.finish(act, record.id)
         self.to_name.append(marker)
         return marker
 
@@ -223,9 +220,14 @@ class Sitting:
         if subject.kind is Kind.MARKER:
             self.to_name.pop(0)
         with self._places if prompt.reads == "place" else nullcontext():
-            told = self._teller.add(act, subject, prompt.field, words, how, replaces=own.statement if own else "")
+            told = self.teller.add(act, subject, prompt.field, words, how, replaces=own.statement if own else "")
         if person:
             act.readings[:] = [(told.id, person_reading(Subject(Kind.PERSON, person)))]
+
+    @property
+    def telling(self) -> Telling:
+        """How things are told now: by this teller, in this language, in this sitting, at this moment."""
+        return Telling(source=self.source, language=self.language, sitting=self.id, moment=self.moment)
 
     def _how(self, prompt: Prompt) -> Telling:
         return Telling(
@@ -256,42 +258,19 @@ class Sitting:
         """Asked, and the source does not know."""
         act = self.collection.act(f"{prompt.field}: asked, not known")
         how = replace(self._how(prompt), sure=Sure.NOT_KNOWN)
-        self._teller.add(act, Subject(Kind.ITEM, record.id), prompt.field, "", how)
-        self._finish(act, record.id)
+        self.teller.add(act, Subject(Kind.ITEM, record.id), prompt.field, "", how)
+        self.finish(act, record.id)
 
     def ask_later(self, record: Record, words: str = COME_BACK) -> None:
         """Note what is still to ask, or whom (“ask Joan”)."""
         act = self.collection.act(f"to ask: {words[:40]}")
         act.state(Subject(Kind.ITEM, record.id), "asked", words.strip() or COME_BACK, sitting=self.id)
-        self._finish(act, record.id)
+        self.finish(act, record.id)
 
     def to_ask(self, item: str) -> list[str]:
         """What is still to ask about an item."""
         rows = self.collection.store.statements(Subject(Kind.ITEM, item))
         return [statement.words for statement, _ in rows if statement.field == "asked"]
-
-    def same_as(self, record: Record, other: Record, what: str) -> int:
-        """The same people, day or place as another item: one act. Returns how many statements were made."""
-        act = self.collection.act(f"same {what} as {other.number}")
-        have = {fold(one.name) for one in record.shown()}
-        for name in SAME[what]:
-            if name == "person":
-                for one in other.shown():
-                    if fold(one.name) not in have:
-                        told = self._say_same(act, record, name, one.name)
-                        if one.person:
-                            meant = person_reading(Subject(Kind.PERSON, one.person))
-                            act.readings[:] = [row for row in act.readings if row[0] != told.id] + [(told.id, meant)]
-            elif (first := other.first(name)) is not None and first.words not in {t.words for t in record.all(name)}:
-                self._say_same(act, record, name, first.words)
-        if not act.statements:
-            raise WrongUse(f"{other.number} has no {what} that {record.number} has not.")
-        self._finish(act, record.id)
-        return len(act.statements)
-
-    def _say_same(self, act: Act, record: Record, name: str, words: str) -> Statement:
-        how = Telling(source=self.source, language=self.language, sitting=self.id, moment=self.moment)
-        return self._teller.add(act, Subject(Kind.ITEM, record.id), name, words, how)
 
     # changing what was told
 
@@ -307,17 +286,18 @@ class Sitting:
         )
         act = self.collection.act(f"{told.field}: {', '.join(what.values())}")
         subject = Subject(Kind.ITEM, record.id)
-        made = self._teller.add(act, subject, told.field, told.words, how, replaces=told.statement)
+        made = self.teller.add(act, subject, told.field, told.words, how, replaces=told.statement)
         if ident := str(told.value.get("id", "")):
             kind = Kind.EVENT if told.field == "occasion" else Kind.PERSON
             act.statements[:] = [made]
             act.readings[:] = [(made.id, person_reading(Subject(kind, ident)))]
-        self._finish(act, record.id)
+        self.finish(act, record.id)
 
-    def settle(self, record: Record, name: str, told: tuple[Told, ...], chosen: str = "") -> None:
-        """The keeper's word on a conflict: one statement chosen, or (empty) both kept as doubtful."""
+    def settle(self, record: Record, name: str, told: tuple[Told, ...], chosen: str = "", *, outcome: str = "") -> None:
+        """The keeper's word on a conflict: one statement chosen; or none, and `outcome` both (each may be so)
+        or doubtful (nobody can say)."""
         act = self.collection.clock.new_id()
-        outcome = "chosen" if chosen else "doubtful"
+        outcome = outcome or ("chosen" if chosen else "doubtful")
         one = Settlement(
             id=self.collection.clock.new_id(),
             subject=Subject(Kind.ITEM, record.id),
@@ -358,7 +338,8 @@ class Sitting:
         self.to_name.clear()
         return self._steps.redo()
 
-    def _finish(self, act: Act, item: str) -> None:
+    def finish(self, act: Act, item: str) -> None:
+        """Write an act as the last step of this sitting."""
         self._steps.finish(act, item)
 
     # looking
@@ -366,7 +347,7 @@ class Sitting:
     def prepare(self) -> None:
         """Open the list of places, which is built on its first use; call it in a thread of its own."""
         with self._places:
-            self._ready = self._teller.understanding.gazetteer is not None
+            self._ready = self.teller.understanding.gazetteer is not None
 
     def complete(self, prompt: Prompt, words: str) -> list[tuple[str, str]]:
         """(id, words) of people, or places (without id), that begin as the last of the words typed."""
@@ -386,7 +367,7 @@ class Sitting:
         if prompt.reads == "place" and not self._ready:
             return None
         when = record.first("date")
-        return self._teller.understanding.read(prompt.reads, words, year=year_of(when.value) if when else None)
+        return self.teller.understanding.read(prompt.reads, words, year=year_of(when.value) if when else None)
 
     def gentle_questions(self, record: Record) -> list[str]:
         """What the rules find worth asking about an item, without what the prompts ask anyway."""

@@ -11,9 +11,13 @@ from textual.timer import Timer
 from boxlore.core.containers import number_text
 from boxlore.core.errors import WrongUse
 from boxlore.tasks.describe import find_items
+from boxlore.core.errors import BoxloreError, WrongUse
+from boxlore.tasks.describe import find_item
+from boxlore.tasks.linking import SAME, same_as
 from boxlore.tasks.listing import Listing, Row, filtered, nearest
-from boxlore.tasks.opening import Collection
+from boxlore.tasks.sitting import Sitting
 from boxlore.tui.keys import ROW_KEYS, bindings
+from boxlore.tui.screens.card import Choice, Choices
 from boxlore.tui.widgets.bars import Bottom, Top
 from boxlore.tui.widgets.line import Line, short
 from boxlore.tui.widgets.rows import Cells, Rows
@@ -35,9 +39,12 @@ class FindScreen(Screen[None]):
     FindScreen Rows { margin: 0 1; }
     """
 
-    def __init__(self, collection: Collection, listing: Listing, position: int, opened: Callable[[int], None]) -> None:
+    def __init__(self, sitting: Sitting, listing: Listing, position: int, opened: Callable[[int], None]) -> None:
         super().__init__()
-        self._collection, self._listing, self._position, self._opened = collection, listing, position, opened
+        self._sitting, self._listing, self._position, self._opened = sitting, listing, position, opened
+        self._collection = sitting.collection
+        self._picked: dict[str, None] = {}
+        """Items picked out with Insert, for saying one thing of all of them."""
         self._filter = 0
         self._positions: list[int] | None = None
         """The positions shown, or None for all items."""
@@ -77,7 +84,8 @@ class FindScreen(Screen[None]):
         items = "item" if count == 1 else "items"
         what = "found" if self.words.text.strip() else items if name == "all" else f"{items} {name}"
         self._top.tell("All items" if name == "all" else f"Items {name}", f"{count} {what}{more}")
-        self._heading.say("  Type words, a number, or a place such as 1/2/4; ↑ ↓ move, Enter opens.")
+        picked = f"  {len(self._picked)} picked; F8 says the same of them." if self._picked else ""
+        self._heading.say(f"  Type words, a number, or a place such as 1/2/4; ↑ ↓ move, Enter opens.{picked}")
 
     def _cells(self, at: int, width: int) -> Cells:
         position = at if self._positions is None else self._positions[at]
@@ -87,7 +95,7 @@ class FindScreen(Screen[None]):
             near = self._positions[max(0, at - 30) : at + 30]
             self._listing.rows([self._listing.id_at(one) for one in near])
             row = self._listing.rows([self._listing.id_at(position)])[0]
-        return cells(row, width, self._words_at.get(position, ""))
+        return cells(row, width, self._words_at.get(position, ""), picked=row.id in self._picked)
 
     # searching
 
@@ -179,6 +187,43 @@ class FindScreen(Screen[None]):
     def on_rows_taken(self) -> None:
         self._take()
 
+    async def action_pick(self) -> None:
+        """Pick the row out, or put it back, and go to the next."""
+        await self.words.drained()
+        if self.rows.count:
+            item = self._listing.id_at(self.rows.at if self._positions is None else self._positions[self.rows.at])
+            if item in self._picked:
+                del self._picked[item]
+            else:
+                self._picked[item] = None
+            self.rows.move(1)
+            self._say()
+
+    async def action_same(self) -> None:
+        """The same people, day or place as the photograph that is out, for all that are picked."""
+        await self.words.drained()
+        if not self._picked or not self._sitting.writable:
+            self._heading.say("  Insert picks items out; then F8 says the same people, day or place of them.")
+            return
+        other = self._sitting.record(self._listing.id_at(self._position))
+        items = list(self._picked)
+
+        def answer(what: str) -> None:
+            try:
+                made = same_as(self._sitting, [self._sitting.record(item) for item in items], other, what)
+            except BoxloreError as error:
+                self._heading.say(f"  {error}")
+                return
+            for item in items:
+                self._listing.forget(item)
+            self._picked.clear()
+            self.rows.refresh()
+            self._say()
+            self._heading.say(f"  {made} taken over from {other.number}. Ctrl+Z, back at the photograph, undoes it.")
+
+        choices = [Choice(name, f"Same {name}") for name in SAME]
+        await self.app.push_screen(Choices(f"{len(items)} picked: as in {other.number}", choices, answer))
+
     def action_up(self) -> None:
         self.rows.move(-1)
 
@@ -206,13 +251,13 @@ class FindScreen(Screen[None]):
         await self.app.run_action("leave")
 
 
-def cells(row: Row, width: int, found: str = "") -> Cells:
+def cells(row: Row, width: int, found: str = "", *, picked: bool = False) -> Cells:
     """One line of the list: number, mark, state as a word, what it is about or what was found in it."""
     to_ask = f"  → {row.to_ask}" if row.to_ask else ""
     head = 10 + 1 + 10 + 1 + 6 + 1
     about = short(f"“{found}”" if found else row.about + to_ask, max(width - head, 8))
     return (
-        (f"{row.number:<10} ", "strong"),
+        (f"{row.number:<10}{'+' if picked else ' '}", "strong"),
         (f"{short(row.mark or '-', 10):<10} ", "plain"),
         (f"{row.state:<6} ", "faint"),
         (about, "plain"),

@@ -7,16 +7,19 @@ the words from the prompt's value, and sets the focus at once; so no word lands 
 from boxlore.core.errors import BoxloreError
 from boxlore.core.record import Told
 from boxlore.core.statements import Sure
-from boxlore.tasks.sitting import AUDIENCES, COME_BACK, SAME, SURENESSES
+from boxlore.tasks.linking import RELATIONS, SAME, relate, same_as
+from boxlore.tasks.sitting import AUDIENCES, COME_BACK, SURENESSES
 from boxlore.tasks.steps import Done
 from boxlore.tui.keys import ITEM_KEYS, bindings
 from boxlore.tui.screens.card import Blank, Choice, Choices, Form, Notice
+from boxlore.tui.screens.course import open_course
 from boxlore.tui.screens.find import FindScreen
 from boxlore.tui.screens.guide import GuideScreen
 from boxlore.tui.screens.item_view import ItemView
 from boxlore.tui.screens.large import LargeScreen
 from boxlore.tui.screens.menu import open_menu
 from boxlore.tui.screens.said import SaidScreen
+from boxlore.tui.screens.tongue import is_language, language_blank
 from boxlore.tui.widgets.block import Block
 
 
@@ -150,6 +153,26 @@ class ItemScreen(ItemView):
             wanted = AUDIENCES[(at + 1) % len(AUDIENCES)]
             self._change(told, f"{_quoted(told)}: for {wanted}.", audience=wanted)
 
+    async def action_language(self) -> None:
+        """The language of what is told here, and of what is told from now on."""
+        block = self.block
+        if not await self._can_write(block):
+            return
+        own = self.sitting.own(self.record, block.prompt)
+
+        def answer(told: dict[str, str]) -> str:
+            tag = told["tag"]
+            if not is_language(tag):
+                return "Write a language tag: en, et, mi, de-AT."
+            self.sitting.language = tag
+            if own is not None and own.language != tag:
+                self._change(own, f"{_quoted(own)}: told in “{tag}”, and so is what follows.", language=tag)
+            else:
+                self.say(f"From now on the words are noted as told in “{tag}”.")
+            return ""
+
+        await Form("Language told in", [language_blank(self.sitting.language)], answer).open(self.app)
+
     async def action_sure(self) -> None:
         block = self.block
         if await self._can_write(block) and (told := self._meant(block)) is not None:
@@ -196,7 +219,7 @@ class ItemScreen(ItemView):
 
         def answer(what: str) -> None:
             try:
-                made = self.sitting.same_as(record, other, what)
+                made = same_as(self.sitting, [record], other, what)
             except BoxloreError as error:
                 self.say(str(error), bad=True)
                 return
@@ -205,6 +228,34 @@ class ItemScreen(ItemView):
 
         choices = [Choice(name, f"Same {name}") for name in SAME]
         await self.app.push_screen(Choices(f"As in {other.number}", choices, answer))
+
+    async def action_relate(self) -> None:
+        """How this item is related to another."""
+        if not await self._can_write(self.block):
+            return
+        record = self.record
+
+        async def chosen(kind: str) -> None:
+            def answer(told: dict[str, str]) -> str:
+                try:
+                    number = relate(self.sitting, record, told["other"], kind)
+                except BoxloreError as error:
+                    return str(error)
+                self.refresh_record()
+                self.say(f"{RELATIONS[kind]} {number}. Ctrl+Z takes it back.")
+                return ""
+
+            other = self.sitting.record(self.before).number if self.before != record.id else ""
+            blank = Blank("other", "Which item?", other, "Its number (TRA-0042) or where it is kept (3/12/4).")
+            await Form(f"{record.number}: {RELATIONS[kind].lower()} …", [blank], answer).open(self.app)
+
+        choices = [Choice(kind, words) for kind, words in RELATIONS.items()]
+        await self.app.push_screen(Choices(f"{record.number} and another item", choices, chosen))
+
+    async def action_course(self) -> None:
+        """Where the sitting stands, and the next step."""
+        if await self.settled():
+            await open_course(self)
 
     async def action_ask_later(self) -> None:
         if not await self._can_write(self.block):
@@ -282,7 +333,7 @@ class ItemScreen(ItemView):
 
     async def action_find(self) -> None:
         if await self.settled():
-            await FindScreen(self.sitting.collection, self.listing, self.position, self.open).show(self.app)
+            await FindScreen(self.sitting, self.listing, self.position, self.open).show(self.app)
 
     async def action_said(self) -> None:
         if await self.settled():

@@ -10,6 +10,7 @@ from textual.timer import Timer
 from boxlore.core.errors import BoxloreError
 from boxlore.core.record import Record, ScanFile
 from boxlore.tasks.glimpse import Glimpse, Glimpses
+from boxlore.tasks.linking import related_lines
 from boxlore.tasks.listing import Listing
 from boxlore.tasks.marking import Marked
 from boxlore.tasks.prompts import PROMPTS
@@ -184,6 +185,9 @@ class ItemView(Screen[None]):
         backs = sum(scan.side == "verso" for scan in self.record.scans)
         if backs:
             parts.append(("F2 shows the back", "italic"))
+        related = related_lines(self.record)
+        if related:
+            parts.append("\n" * bool(parts) + " · ".join(related))
         if care := self.record.words("care"):
             parts = [(f"Care: {care}\n", "bold $warning"), *parts]
         self.legend.say(*parts)

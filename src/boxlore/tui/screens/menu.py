@@ -7,7 +7,7 @@ from textual.app import App
 from boxlore.tasks.progress import Progress
 from boxlore.tasks.sitting import Sitting
 from boxlore.tui.jobs import TASKS
-from boxlore.tui.screens.card import Blank, Choice, Choices, Form
+from boxlore.tui.screens.card import Choice, Choices, Form
 from boxlore.tui.screens.working import WorkingScreen
 
 
@@ -36,9 +36,11 @@ HERE = (
     ("sure", "How sure they are", "F7"),
     ("same", "Same as before", "F8  people, day, place"),
     ("ask_later", "Ask later", "F9  or ask someone else"),
+    ("relate", "Related to another", "same picture, negative, attached to"),
+    ("course", "This sitting", "agreement, rest, recording, close"),
 )
 
-LANGUAGE, LIGHT, LEAVE = "language", "light", "leave"
+LIGHT, LEAVE = "light", "leave"
 
 
 async def open_menu(screen: Host) -> None:
@@ -46,7 +48,7 @@ async def open_menu(screen: Host) -> None:
     choices = [Choice(f"task:{key}", task.name, task.about) for key, task in TASKS.items()]
     choices += [Choice(action, name, key) for action, name, key in HERE]
     choices += [
-        Choice(LANGUAGE, "Language told in", f"now “{screen.sitting.language}”"),
+        Choice("language", "Language told in", f"Ctrl+L  now “{screen.sitting.language}”"),
         Choice(LIGHT, "Light or dark colours"),
         Choice(LEAVE, "Leave", "Ctrl+Q"),
     ]
@@ -55,8 +57,6 @@ async def open_menu(screen: Host) -> None:
         kind, _, name = value.partition(":")
         if kind == "task":
             await start(screen, name)
-        elif value == LANGUAGE:
-            await _ask_language(screen)
         elif value == LIGHT:
             screen.app.theme = "paper" if screen.app.theme == "lamp" else "lamp"
         else:
@@ -85,16 +85,3 @@ async def start(screen: Host, name: str) -> None:
         await Form(task.name, blanks, run).open(screen.app)
     else:
         await run({})
-
-
-async def _ask_language(screen: Host) -> None:
-    def answer(told: dict[str, str]) -> str:
-        tag = told["tag"]
-        if not all(part.isalnum() and part.isascii() and len(part) <= 8 for part in tag.split("-")):
-            return "Write a language tag: en, et, mi, de-AT."
-        screen.sitting.language = tag
-        screen.say(f"From now on the words are noted as told in “{tag}”.")
-        return ""
-
-    blank = Blank("tag", "Language tag", screen.sitting.language, "en English, et Estonian, mi te reo Māori, de German")
-    await Form("Language told in", [blank], answer).open(screen.app)

@@ -11,8 +11,10 @@ from boxlore.core.statements import FIELDS
 from boxlore.tasks.progress import Progress
 from boxlore.tasks.sitting import AUDIENCES, Sitting
 from boxlore.tasks.strike import BEYOND
+from boxlore.tasks.timelog import cite
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.card import Blank, Choice, Choices, Form, Notice
+from boxlore.tui.screens.tongue import is_language, language_blank
 from boxlore.tui.screens.working import WorkingScreen
 from boxlore.tui.widgets.bars import Top
 from boxlore.tui.widgets.block import marks, who_says
@@ -21,6 +23,7 @@ from boxlore.tui.widgets.rows import Cells, Rows
 
 ACTIONS = (
     Choice("audience", "Who may see it", "anyone, family, keeper, or closed until"),
+    Choice("language", "Which language it is in", "the words stay as they are"),
     Choice("settle", "Settle the field", "the others stay on record"),
     Choice("history", "History of the field", "what was said, what became of it"),
     Choice("strike", "Strike", "take the words out for good"),
@@ -91,6 +94,8 @@ class SaidScreen(Screen[None]):
         when = told.recorded_at[:16].replace("T", " ")
         language = f" · in “{told.language}”" if told.language else ""
         extra = f" · {marks(told)}" if marks(told) else ""
+        heard = cite(self._sitting.collection, told)
+        extra += f" · heard in {heard}" if heard else ""
         self._whole.say(f"“{told.words}”\n", (f"{who_says(told)} · {when}{language}{extra}", "$faint"))
 
     def action_move(self, by: int) -> None:
@@ -128,6 +133,7 @@ class SaidScreen(Screen[None]):
         told = self._told[self._rows.at]
         answers = {
             "audience": self._audience,
+            "language": self._language,
             "settle": self._settle,
             "history": self._history,
             "strike": self._strike,
@@ -154,15 +160,33 @@ class SaidScreen(Screen[None]):
         hint = f"{', '.join(AUDIENCES)}, or archive:2060-01-01 (closed until that day)"
         await Form("Who may see it?", [Blank("audience", "Audience", told.audience, hint)], answer).open(self.app)
 
+    async def _language(self, told: Told) -> None:
+        def answer(value: dict[str, str]) -> str:
+            tag = value["tag"]
+            if not is_language(tag):
+                return "Write a language tag: en, et, mi, de-AT."
+            self._sitting.change(self._record, told, language=tag)
+            self._load()
+            self.say(f"Noted as told in “{tag}”.")
+            return ""
+
+        blank = language_blank(told.language)
+        await Form("Which language is it in?", [blank], answer).open(self.app)
+
     async def _settle(self, told: Told) -> None:
         others = self._record.all(told.field)
         if len(others) < 2 or FIELDS[told.field].many:
             self.say("Nothing else is said here, so there is nothing to settle.")
             return
-        choices = [Choice(told.statement, "This one is right"), Choice("", "Cannot be said", "keep both as doubtful")]
+        choices = [
+            Choice(told.statement, "This one is right", "the others stay on record"),
+            Choice("both", "Keep both", "each may be so: two days, two names"),
+            Choice("", "Cannot be said", "all stay, marked doubtful"),
+        ]
 
         def answer(value: str) -> None:
-            self._sitting.settle(self._record, told.field, others, value)
+            chosen, outcome = ("", value) if value == "both" else (value, "chosen" if value else "doubtful")
+            self._sitting.settle(self._record, told.field, others, chosen, outcome=outcome)
             self._load()
             self.say("Settled. What the others said stays on record; a later statement opens it again.")
 
