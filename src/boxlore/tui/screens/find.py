@@ -9,10 +9,8 @@ from textual.screen import Screen
 from textual.timer import Timer
 
 from boxlore.core.containers import number_text
-from boxlore.core.errors import WrongUse
-from boxlore.tasks.describe import find_items
 from boxlore.core.errors import BoxloreError, WrongUse
-from boxlore.tasks.describe import find_item
+from boxlore.tasks.describe import find_items
 from boxlore.tasks.linking import SAME, same_as
 from boxlore.tasks.listing import Listing, Row, filtered, nearest
 from boxlore.tasks.sitting import Sitting
