@@ -28,14 +28,6 @@ def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator
     """All findings, item by item, in the order of the numbers."""
     people = collection.people()
     ground = ground_of(collection)
-    if selection == EVERYTHING:
-        for finding in schedule_findings(collection):
-            yield Found(finding, "", "")
-        for whole in whole_findings(ground):
-            if whole.finding.rule != "kept.nowhere":  # said with the item, below
-                yield Found(whole.finding, whole.number, whole.mark)
-        for one in look_over_people(people, weddings(collection)):
-            yield Found(one, "", "")
     marks: dict[str, str] = {}
     seen: list[Record] = []
     together = Together()
@@ -51,6 +43,14 @@ def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator
         for number, finding in together.add(record):
             yield Found(finding, number, mark)
         marks[record.number] = mark
+    if selection == EVERYTHING:
+        for finding in schedule_findings(collection):
+            yield Found(finding, "", "")
+        for whole in whole_findings(ground):
+            if whole.finding.rule != "kept.nowhere":  # said with the item, above
+                yield Found(whole.finding, whole.number, whole.mark)
+        for one in look_over_people(people, weddings(collection)):
+            yield Found(one, "", "")
     for pair in alike(collection, seen):
         yield Found(_alike(pair), pair.one, marks[pair.one])
 
