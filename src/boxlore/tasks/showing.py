@@ -90,6 +90,9 @@ class Showing:
     heard: Callable[[Tap], None] = _nobody
     uncovered: Callable[[], None] = _unseen
     """Called when somebody who looks has uncovered the picture."""
+    opening: Callable[[], None] = _unseen
+    """Called once, in a thread, when the keeper's screen stands: only then the page's server begins, so that it
+    keeps nobody waiting. Raises CouldNot."""
     collection: Collection | None = None
     _view: View = field(default_factory=View)
     _changed: threading.Condition = field(default_factory=threading.Condition)

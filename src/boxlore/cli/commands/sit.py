@@ -20,8 +20,14 @@ def sit(ctx: click.Context, narrator: str, interviewer: str, no_viewing: bool, l
         raise WrongUse("--lan is about the page, and --no-viewing leaves it away.", "Give one of them.")
     app = importlib.import_module("boxlore.tui.app")
     showing = importlib.import_module("boxlore.tasks.showing").Showing()
+    if lan:
+        importlib.import_module("boxlore.viewing.addresses").of_this_machine()
     with ExitStack() as stack:
-        if not no_viewing:
+
+        def begin() -> None:
             stack.enter_context(importlib.import_module("boxlore.viewing.server").serving(showing, lan=lan))
+
+        if not no_viewing:
+            showing.opening = begin
         code = app.run(ctx.obj, narrator=narrator, interviewer=interviewer, showing=showing)
     ctx.exit(code)

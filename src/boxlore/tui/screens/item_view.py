@@ -78,12 +78,11 @@ class ItemView(Screen[None]):
                 block.words.read_only = True
             why = self.sitting.collection.store.why_read_only
             self.say(f"For reading only: {why} What is typed here could not be kept.", bad=True)
-        elif self.showing.address:
-            self.say(f"Page for the teller: {self.showing.address}   Esc and “Page” show it again.")
         self.showing.heard = lambda tap: self._from_page(lambda: self._tapped(tap))
         self.showing.uncovered = lambda: self._from_page(self.show_picture)
         self.open(self.position)
         self.run_worker(self.sitting.prepare, thread=True, group="places", exit_on_error=False)
+        self.run_worker(self._serve, thread=True, group="page", exit_on_error=False)
 
     def on_resize(self) -> None:
         self.set_class(self.size.width >= WIDE, "-wide")
@@ -273,6 +272,18 @@ class ItemView(Screen[None]):
     def on_picture_touched(self, event: Picture.Touched) -> None:
         if self.recto is not None and all(self.keep(block) for block in self.blocks):
             self.mark_at(self.recto, event.x, event.y, by_keeper=True)
+
+    def _serve(self) -> None:
+        """Let the page's server begin; where it is stands above the keys until something is typed."""
+        try:
+            self.showing.opening()
+        except BoxloreError as error:
+            words, bad = str(error), True
+        else:
+            address = self.showing.address
+            words, bad = (f"Page for the teller: {address}   Esc and “Page” show it again." if address else ""), False
+        if words:
+            self._from_page(lambda: None if self._note else self.say(words, bad=bad))
 
     def _from_page(self, what: Callable[[], None]) -> None:
         """Called by the page's server in a thread of its own."""
