@@ -149,6 +149,14 @@ class Showing:
         self._scans[self._numbers[key]] = (item, scan)
         return self._numbers[key]
 
+    def expect(self, record: Record) -> None:
+        """Make the picture ready that will most likely come next. Takes as long as that takes."""
+        if self.collection is None or not record.scans or not self.lookers:
+            return
+        with self._changed:
+            number = self._number(record.id, record.scans[0])
+        self.picture(number, "screen")
+
     def say(self, message: str) -> None:
         """Words instead of a picture; an empty message goes back to the item."""
         with self._changed:

@@ -22,7 +22,7 @@ from boxlore.tasks.describe import Teller, Telling
 from boxlore.tasks.marking import Markers
 from boxlore.tasks.opening import Act, Collection
 from boxlore.tasks.progress import QUIET, Progress
-from boxlore.tasks.prompts import Prompt
+from boxlore.tasks.prompts import PROMPTS, Prompt, read_prompts
 from boxlore.tasks.records import record_of
 from boxlore.tasks.recovering import recover_drafts
 from boxlore.tasks.steps import Done, Steps
@@ -60,11 +60,18 @@ class Sitting:
     to_name: list[Subject] = field(default_factory=list)
     """Markers just set on the item that is out; the next names told are theirs, one by one."""
     markers: Markers = field(init=False)
+    prompts: tuple[Prompt, ...] = PROMPTS
+    prompts_fault: str = ""
+    """What is wrong with the collection's own prompts; the usual ones are asked then."""
 
     def __post_init__(self) -> None:
         self.teller = Teller(self.collection)
         self._steps = Steps(self.collection)
         self.markers = Markers(self.collection)
+        try:
+            self.prompts = read_prompts(self.collection.folder)
+        except WrongUse as error:
+            self.prompts_fault = str(error)
         self.language = self.language or self.collection.settings.language
 
     # the course of it

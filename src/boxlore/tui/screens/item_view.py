@@ -13,7 +13,6 @@ from boxlore.tasks.glimpse import Glimpse, Glimpses
 from boxlore.tasks.linking import related_lines
 from boxlore.tasks.listing import Listing
 from boxlore.tasks.marking import Marked
-from boxlore.tasks.prompts import PROMPTS
 from boxlore.tasks.showing import Showing, Tap
 from boxlore.tasks.sitting import Sitting
 from boxlore.tui.keys import ITEM_KEYS
@@ -54,7 +53,7 @@ class ItemView(Screen[None]):
         self.picture = Picture()
         self.legend = Line(id="legend")
         self.asks = (Line(classes="asks"), Line(classes="asks"))
-        self.blocks = [Block(prompt, self) for prompt in PROMPTS]
+        self.blocks = [Block(prompt, self) for prompt in sitting.prompts]
         self._note = ""
         self._shown = self._was_low = False
         self._later: Timer | None = None
@@ -78,6 +77,8 @@ class ItemView(Screen[None]):
                 block.words.read_only = True
             why = self.sitting.collection.store.why_read_only
             self.say(f"For reading only: {why} What is typed here could not be kept.", bad=True)
+        if self.sitting.prompts_fault:
+            self.say(self.sitting.prompts_fault, bad=True)
         self.showing.heard = lambda tap: self._from_page(lambda: self._tapped(tap))
         self.showing.uncovered = lambda: self._from_page(self.show_picture)
         self.open(self.position)
@@ -117,6 +118,11 @@ class ItemView(Screen[None]):
         self.set_focus(self.blocks[0].words)
         for block in self.blocks:
             block.draw()
+        if self.showing.lookers and position + 1 < len(self.listing):
+            following = self.sitting.record(self.listing.id_at(position + 1))
+            self.run_worker(
+                lambda: self.showing.expect(following), thread=True, exclusive=True, group="ahead", exit_on_error=False
+            )
 
     def fill(self, record: Record, *, keeps: bool = True) -> None:
         """Show a record. Without `keeps`, words being typed stay as they are."""
