@@ -15,7 +15,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.record import Record, ScanFile, Told
 from boxlore.core.rules import look_over
 from boxlore.core.sitting import Stage, Step, move
-from boxlore.core.statements import KEEPER, Kind, Said, Source, Statement, Subject, Sure, fold
+from boxlore.core.statements import FIELDS, KEEPER, Kind, Said, Source, Statement, Subject, Sure, fold
 from boxlore.store.strike import StrikeReport, strike
 from boxlore.store.values import Draft, Past, Settlement
 from boxlore.tasks.describe import Teller, Telling
@@ -185,12 +185,13 @@ class Sitting:
             self.collection.store.drop_draft(*other)  # a marker was touched in mid-word: the words are its own now
             self._drafted.discard(other)
 
-    def keep(self, record: Record, prompt: Prompt, words: str, *, person: str = "") -> bool:
+    def keep(self, record: Record, prompt: Prompt, words: str, *, person: str = "", adds: bool = False) -> bool:
         """The prompt is left: its words become one statement, if they say anything new. `person`: chosen by id.
+        `adds`: said besides what this source said before, where the field can hold many.
 
         Where answers gather, a semicolon parts two of them. Emptied words of ours are withdrawn.
         """
-        own = self.own(record, prompt)
+        own = None if adds and FIELDS[prompt.field].many else self.own(record, prompt)
         if not words.strip():
             return self._emptied(record, prompt, own)
         if own is not None and own.words == words.strip():
