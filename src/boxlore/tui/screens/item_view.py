@@ -9,6 +9,7 @@ from textual.timer import Timer
 
 from boxlore.core.errors import BoxloreError
 from boxlore.core.record import Record, ScanFile
+from boxlore.tasks.course import SUGGESTED_MINUTES
 from boxlore.tasks.glimpse import Glimpse, Glimpses
 from boxlore.tasks.linking import related_lines
 from boxlore.tasks.listing import Listing
@@ -55,6 +56,7 @@ class ItemView(Screen[None]):
         self.asks = (Line(classes="asks"), Line(classes="asks"))
         self.blocks = [Block(prompt, self) for prompt in sitting.prompts]
         self._note = ""
+        self._long = False
         self._shown = self._was_low = False
         self._later: Timer | None = None
 
@@ -115,6 +117,9 @@ class ItemView(Screen[None]):
         self.sitting.show(item)
         self.fill(self.sitting.record(item))
         self.query_one("#form", VerticalScroll).scroll_home(animate=False)
+        if self.sitting.minutes >= SUGGESTED_MINUTES and self.sitting.id and not self._long:
+            self._long = True
+            self.say("An hour and a half by now. Enough for today? Esc, “This sitting”, “Close”.")
         self.set_focus(self.blocks[0].words)
         for block in self.blocks:
             block.draw()
