@@ -38,6 +38,7 @@ HERE = (
     ("same", "Same as before", "F8  people, day, place"),
     ("ask_later", "Ask later", "F9  or ask someone else"),
     ("relate", "Related to another", "same picture, negative, attached to"),
+    ("prompts", "The questions asked", "a file to edit and translate"),
     ("course", "This sitting", "agreement, rest, recording, close"),
 )
 
