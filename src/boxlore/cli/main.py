@@ -26,6 +26,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "check": ("check", "Every finding, with its reason and source."),
     "copies": ("copies", "Captioned copies; the scans are never written to."),
     "sheet": ("sheet", "The album caption sheet as a PDF."),
+    "offer": ("offer", "The list an archive sees first."),
     "transfer": ("transfer", "The package for an archive."),
     "verify": ("verify", "Fixity of scans, copies and packages."),
     "date": ("date", "What is understood of a date."),

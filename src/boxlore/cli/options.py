@@ -66,4 +66,5 @@ def selected(chosen: Mapping[str, object]) -> Selection:
         person=str(chosen["person"]),
         words=str(chosen["words"]),
         items=tuple(map(str, items)) if isinstance(items, tuple) else (),
+        wanted=bool(chosen.get("wanted")),
     )

@@ -7,7 +7,7 @@ with all that we hold of it, so that a collection can be rebuilt from these line
 
 import json
 import re
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator
 from functools import lru_cache
 from typing import BinaryIO
 from urllib.parse import quote
@@ -108,6 +108,7 @@ def collection_triples(facts: CollectionFacts) -> list[str]:
         f"{me} {_p('dcterms:identifier')} {literal('urn:uuid:' + facts.id)} .",
     ]
     lines += [f"{me} {_p('dcterms:provenance')} {worded(words, 'en')} ." for words in facts.custody]
+    lines.append(f"{me} {_p('bx:language')} {literal(facts.language)} .")
     if facts.holder:
         lines.append(f"{me} {_p('bx:holder')} {literal(facts.holder)} .")
     for sure in SURENESS:
@@ -296,15 +297,16 @@ def _marker(me: str, shown: Shown) -> list[str]:
         f"{selector} {A} {_p('oa:FragmentSelector')} .",
         f"{selector} {_p('dcterms:conformsTo')} <{MEDIA_FRAGMENTS}> .",
         f"{selector} {_p('rdf:value')} {literal(where)} .",
+        f"{target} {_p('bx:number')} {typed(str(shown.number), _p('xsd:integer'))} .",
         f"{target} {_p('bx:area')} {literal(' '.join(map(repr, shown.area)))} .",
     ]
 
 
-def thing_triples(kind: str, ident: str, told: Iterable[Told], facts: Mapping[str, str] | None = None) -> list[str]:
+def thing_triples(kind: str, ident: str, told: Iterable[Told], facts: Iterable[tuple[str, str]] = ()) -> list[str]:
     """A person, event, sitting or the collection itself: what is told of it, and plain `facts`."""
     me = urn(ident)
     lines = [f"{me} {_p('bx:thing')} {literal(kind)} ."]
-    lines += [f"{me} {_p(f'bx:{name}')} {literal(words)} ." for name, words in (facts or {}).items()]
+    lines += [f"{me} {_p(f'bx:{name}')} {literal(words)} ." for name, words in facts]
     return lines + [annotation(one, me) for one in told]
 
 

@@ -1,7 +1,7 @@
 """Records for outputs: from the store to `core.record.Record`, seen as one audience may see it."""
 
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
 from datetime import date
 
 from boxlore.core.audience import NOBODY, Life, To, Withheld, life_of, visible, withhold
@@ -21,6 +21,8 @@ class Selection:
     person: str = ""
     words: str = ""
     items: tuple[str, ...] = ()
+    wanted: bool = False
+    """Only what the archive has said that it wants."""
 
 
 EVERYTHING = Selection()
@@ -33,9 +35,14 @@ def record_of(collection: Collection, item: str) -> Record:
     raise WrongUse("That item is not here.")
 
 
-def records(collection: Collection, selection: Selection = EVERYTHING) -> Iterator[Record]:
-    """The keeper's whole records, in the order of their numbers, one at a time."""
+def records(
+    collection: Collection, selection: Selection = EVERYTHING, order: Sequence[str] | None = None
+) -> Iterator[Record]:
+    """The keeper's whole records, one at a time, in the order of their numbers, or those of `order` in its own."""
     ids = _chosen_ids(collection, selection)
+    if order is not None:
+        chosen = set(order if ids is None else ids)
+        ids = tuple(one for one in order if one in chosen)
     for record in _records(collection, ids):
         if _selected(record, selection):
             yield record
@@ -49,11 +56,13 @@ class Seen:
     to: To
     withheld: Withheld
     lives: Mapping[str, Life]
+    latest: Mapping[str, tuple[date, str]] = field(default_factory=dict)
+    """The latest possible birth of a person as inferred, with its reason."""
 
-    def records(self, selection: Selection = EVERYTHING) -> Iterator[Record]:
+    def records(self, selection: Selection = EVERYTHING, order: Sequence[str] | None = None) -> Iterator[Record]:
         """What outputs take: only what may be seen."""
         today = self.collection.clock.today()
-        for record in records(self.collection, selection):
+        for record in records(self.collection, selection, order):
             yield visible(record, self.to, today, self.withheld)
 
 
@@ -64,7 +73,7 @@ def seen_by(collection: Collection, to: To) -> Seen:
     today, years = collection.clock.today(), collection.settings.living_years
     lives = {ident: life_of(one, today, years, latest.get(ident)) for ident, one in people.items()}
     withheld = withhold(people.values(), lives, to) if to is To.OUTSIDE else NOBODY
-    return Seen(collection, to, withheld, lives)
+    return Seen(collection, to, withheld, lives, latest)
 
 
 def _latest_births(collection: Collection) -> dict[str, tuple[date, str]]:
@@ -83,6 +92,14 @@ def _latest_births(collection: Collection) -> dict[str, tuple[date, str]]:
 
 
 def _chosen_ids(collection: Collection, selection: Selection) -> tuple[str, ...] | None:
+    ids = _named_ids(collection, selection)
+    if selection.wanted:
+        wanted = collection.store.wanted()
+        return tuple(wanted if ids is None else (one for one in ids if one in set(wanted)))
+    return ids
+
+
+def _named_ids(collection: Collection, selection: Selection) -> tuple[str, ...] | None:
     if selection.items:
         return tuple(find_item(collection, one).id for one in selection.items)
     if selection.words:

@@ -6,8 +6,10 @@ from pathlib import Path
 
 from boxlore.core.errors import CouldNot
 from boxlore.core.findings import Finding, Severity
+from boxlore.core.statements import Kind, Subject
 from boxlore.disk.fixity import sha256_of
 from boxlore.exports.bag import verify_bag
+from boxlore.tasks import fixity
 from boxlore.tasks.opening import Collection
 from boxlore.tasks.progress import QUIET, Progress
 
@@ -55,9 +57,23 @@ def _moved(collection: Collection, missing: dict[str, str]) -> Iterator[Verified
 
 
 def verify_package(folder: Path) -> list[Finding]:
-    """Every file of a package against its manifests; a folder of two parts is read as two."""
-    parts = [folder / name for name in ("open", "closed") if (folder / name / "bagit.txt").is_file()]
+    """Every file of a package against its manifests; a folder of several bags is read bag by bag."""
+    parts = sorted(path.parent for path in folder.glob("*/bagit.txt"))
     return [finding for part in parts or [folder] for finding in verify_bag(part)]
+
+
+def note_check(collection: Collection, found: list[Verified]) -> None:
+    """Remember a check of the whole: one event for it, and one for each file that was not as it was."""
+    if not collection.store.writable or not found:
+        return
+    act = collection.act("the fixity of the scans was checked")
+    wrong = [one for one in found if one.state != "same"]
+    outcome = "all as they were" if not wrong else f"{len(wrong)} not as they were"
+    fixity.note(act, fixity.collection_of(collection), fixity.CHECKED, outcome, what=f"{len(found)} scans")
+    by_path = {str(facts["path"]): ident for ident, facts in collection.store.scans()}
+    for one in wrong:
+        fixity.note(act, Subject(Kind.SCAN, by_path[one.path]), fixity.CHECKED, one.state, found=one.found)
+    act.done()
 
 
 def finding_of(one: Verified) -> Finding | None:
