@@ -118,7 +118,7 @@ def _told(field: str, sure: Sure) -> bool:
 
 
 def thing_lines(collection: Collection, seen: Seen, people: Iterable[str] | None) -> Iterator[str]:
-    """People (all, or those with these ids), events, the collection's own facts; sittings in the closed part only."""
+    """People (all, or those with these ids), events, the collection's own facts; sittings in the closed part of all."""
     registry, wanted = collection.people(), None if people is None else set(people)
     for ident, told in things_told(collection, seen, Kind.PERSON).items():
         if ident in registry and (wanted is None or ident in wanted):
@@ -128,7 +128,7 @@ def thing_lines(collection: Collection, seen: Seen, people: Iterable[str] | None
         for ident, told in things_told(collection, seen, kind).items():
             if told:
                 yield from thing_triples(kind, ident, told)
-    if seen.to is To.ARCHIVE:
+    if seen.to is To.ARCHIVE and people is None:
         yield from _sittings(collection, seen)
 
 

@@ -55,40 +55,61 @@ def _in_scans(whole: Record, open_one: Record, outside: Seen, people: tuple[str,
 
 def names_left(seen: Seen, folder: Path) -> Iterator[str]:
     """Files of a folder in whose names or bytes any form of a withheld name stands."""
-    search_bytes = byte_pattern(seen)
+    in_bytes = byte_search(seen)
     for path in sorted(folder.rglob("*")):
-        if path.is_file() and (seen.withheld.finds(path.name.replace("_", " ")) or _holds(path, seen, search_bytes)):
+        if path.is_file() and (seen.withheld.finds(path.name.replace("_", " ")) or _holds(path, seen, in_bytes)):
             yield path.relative_to(folder).as_posix()
 
 
 def names_in_payload(seen: Seen, payload: Iterable[tuple[str, Path]], info: Mapping[str, str]) -> Iterator[str]:
     """The same of what is about to be packed, by the names it will have, and of the bag's own words."""
-    search_bytes = byte_pattern(seen)
+    in_bytes = byte_search(seen)
     for name, path in payload:
-        if seen.withheld.finds(name.replace("_", " ").replace("/", " ")) or _holds(path, seen, search_bytes):
+        if seen.withheld.finds(name.replace("_", " ").replace("/", " ")) or _holds(path, seen, in_bytes):
             yield name
     yield from (name for name, words in info.items() if seen.withheld.finds(words))
 
 
-def byte_pattern(seen: Seen) -> re.Pattern[bytes] | None:
-    """The withheld people's full names, as bytes of UTF-8 and UTF-16; single given names would hit by chance."""
+@dataclass(frozen=True, slots=True)
+class ByteSearch:
+    """Full names in any file's bytes, in any case, in UTF-8 or UTF-16; single given names would hit by chance.
+
+    `words` are the last words of the names: cheap to look for, so that the pattern is tried only where one stands.
+    """
+
+    words: tuple[bytes, ...]
+    pattern: re.Pattern[bytes]
+
+    def finds(self, data: bytes) -> bool:
+        low = data.lower()
+        return any(
+            any(word in text for word in self.words) and self.pattern.search(text)
+            for text in (low, low.replace(b"\0", b""))
+        )
+
+
+def byte_search(seen: Seen) -> ByteSearch | None:
+    """The search for everyone withheld, or None if nobody is."""
     people = seen.collection.people()
     forms = {form for one in seen.withheld.people for form in (*people[one].forms, people[one].name) if " " in form}
-    spelled = [re.escape(form.encode(code)) for form in sorted(forms) for code in ("utf-8", "utf-16-le", "utf-16-be")]
-    return re.compile(b"|".join(spelled), re.IGNORECASE) if spelled else None
+    spelled = {spelling.encode().lower() for form in forms for spelling in (form, form.lower(), form.upper())}
+    if not spelled:
+        return None
+    words = tuple(sorted({one.rpartition(b" ")[2] for one in spelled}))
+    return ByteSearch(words, re.compile(b"|".join(map(re.escape, sorted(spelled)))))
 
 
-def _holds(path: Path, seen: Seen, pattern: re.Pattern[bytes] | None) -> bool:
+def _holds(path: Path, seen: Seen, in_bytes: ByteSearch | None) -> bool:
     """Whether a file holds a withheld name: a text by its folded words line by line, anything else by its bytes."""
     if path.suffix.lower() in READABLE:
         with open(path, encoding="utf-8", errors="replace") as file:
             return any(seen.withheld.finds(line) for line in file)
-    if pattern is None:
+    if in_bytes is None:
         return False
     before = b""
     with open(path, "rb") as binary:
         while data := binary.read(CHUNK):
-            if pattern.search(before + data):
+            if in_bytes.finds(before + data):
                 return True
             before = data[-LONGEST_NAME:]
     return False

@@ -150,9 +150,10 @@ _DUBLIN_CORE: tuple[tuple[str, str, Flavour, str], ...] = (
 
 
 def _dublin_core(making: Making) -> None:
+    table = read_required(_schema("required.csv").decode())
     for path, schema, flavour, words in _DUBLIN_CORE:
         with making.open(path, words) as out:
-            making.findings += write_records(making.records(), making.facts, out, _schema(schema), flavour)
+            making.findings += write_records(making.records(), making.facts, out, _schema(schema), flavour, table)
 
 
 def _finding_aid(making: Making, dialect: Dialect) -> None:
@@ -170,8 +171,9 @@ def _linked_data(making: Making) -> None:
         for line in thing_lines(making.collection, making.seen, people):
             out.write(f"{line}\n".encode())
     if making.holding.items <= FITS:
-        lines = (making.stage / "metadata" / "records.nt").read_bytes()
-        making.put("metadata/records.ttl", "the same linked data as Turtle, for reading", [turtle(lines)])
+        with open(making.stage / "metadata" / "records.nt", encoding="utf-8", newline="\n") as lines:
+            pieces = (piece.encode() for piece in turtle(lines))
+            making.put("metadata/records.ttl", "the same linked data as Turtle, for reading", pieces)
 
 
 def _inventory(making: Making) -> None:
