@@ -3,7 +3,8 @@
     python tests/benchmarks/bench_sheets.py [SHEET] [PAGES]
 
 Each is a print of 10 × 15 cm scanned at 300 ppi: SHEET (500) go on a sheet, PAGES (2,000) into pages. The peer is a
-plain Pillow loop that only shrinks the same pictures. Budgets: 500 on a sheet in 10 s and 800 MB; pages of 2,000 in 60 s.
+plain Pillow loop that only shrinks the same pictures. Budgets: 500 on a sheet in 10 s and 800 MB; pages of 2,000 in
+60 s.
 """
 
 import io

@@ -35,6 +35,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "labels": ("labels", "Labels for boxes and folders, with what is in them."),
     "worksheet": ("worksheet", "Large pictures with lines to write on, for a narrator without a computer."),
     "pages": ("pages", "The family's web pages: a folder of plain HTML."),
+    "offer": ("offer", "The list an archive sees first."),
     "transfer": ("transfer", "The package for an archive."),
     "verify": ("verify", "Fixity of scans, copies and packages."),
     "date": ("date", "What is understood of a date."),

@@ -68,6 +68,7 @@ def selected(chosen: Mapping[str, object]) -> Selection:
         event=str(chosen["event"]),
         words=str(chosen["words"]),
         items=tuple(map(str, items)) if isinstance(items, tuple) else (),
+        wanted=bool(chosen.get("wanted")),
     )
 
 

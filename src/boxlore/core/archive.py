@@ -4,7 +4,8 @@ Describing Archives: A Content Standard (DACS) 2.1 (reference code: country, rep
 ISO 3166-1 for the country, the agency's own code (such as one of ISO 15511) as it gives it.
 """
 
-from dataclasses import dataclass
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
 
 TAKES: dict[str, str] = {
     "dublin-core": "simple and full Dublin Core (metadata/oai_dc.xml, metadata/dcterms.xml)",
@@ -36,6 +37,10 @@ class Archive:
 
     def wants(self, what: str) -> bool:
         return what in self.takes
+
+    def taking(self, also: Iterable[str]) -> "Archive":
+        """The same archive, taking something further."""
+        return replace(self, takes=tuple(dict.fromkeys((*self.takes, *also))))
 
 
 NOT_SAID = Archive()

@@ -10,6 +10,7 @@ import shutil
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from pathlib import Path, PurePosixPath
+from types import MappingProxyType
 from typing import BinaryIO
 
 from boxlore.core.errors import CouldNot, WrongUse
@@ -34,14 +35,18 @@ def write_bag(
     payload: Iterable[Payload],
     info: Mapping[str, str],
     copied: Callable[[int], None] = lambda count: None,
+    tags: Mapping[str, bytes] = MappingProxyType({}),
 ) -> int:
-    """Write a bag as `folder`; returns the number of payload bytes. Raises WrongUse if the folder is taken."""
+    """Write a bag as `folder`, with further tag files (2.2.4); returns the number of payload bytes.
+
+    Raises WrongUse if the folder is taken.
+    """
     if folder.exists() and any(folder.iterdir()):
         raise WrongUse(f"{folder} is not empty.", "Name a new folder for the package.")
     part = folder.with_name(folder.name + ".part")
     shutil.rmtree(part, ignore_errors=True)
     try:
-        total = _fill(part, payload, info, copied)
+        total = _fill(part, payload, info, copied, tags)
         if folder.exists():
             folder.rmdir()
         os.replace(part, folder)
@@ -54,7 +59,13 @@ def write_bag(
     return total
 
 
-def _fill(part: Path, payload: Iterable[Payload], info: Mapping[str, str], copied: Callable[[int], None]) -> int:
+def _fill(
+    part: Path,
+    payload: Iterable[Payload],
+    info: Mapping[str, str],
+    copied: Callable[[int], None],
+    further: Mapping[str, bytes],
+) -> int:
     manifests: dict[str, list[str]] = {name: [] for name in ALGORITHMS}
     total = count = 0
     (part / "data").mkdir(parents=True)
@@ -68,8 +79,8 @@ def _fill(part: Path, payload: Iterable[Payload], info: Mapping[str, str], copie
     tags = {"bagit.txt": DECLARATION, "bag-info.txt": _info({**info, **oxum})}
     tags |= {f"manifest-{name}.txt": "".join(sorted(lines, key=_path_of)) for name, lines in manifests.items()}
     listed: dict[str, list[str]] = {name: [] for name in ALGORITHMS}
-    for name, text in tags.items():
-        _, digests = _put(part / name, text.encode(), copied)
+    for name, text in ({name: words.encode() for name, words in tags.items()} | dict(further)).items():
+        _, digests = _put(part / safe_path(name), text, copied)
         for algorithm, digest in digests.items():
             listed[algorithm].append(f"{digest}  {name}\n")
     for algorithm, lines in listed.items():

@@ -17,6 +17,7 @@ from boxlore.core.crosswalk import CollectionFacts, Value, dcterms, oai_dc
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.record import Record
 from boxlore.exports.markup import xml_attribute, xml_text
+from boxlore.exports.required import Required, missing
 
 RECORDS = "urn:boxlore:records:1"
 OAI_DC = "http://www.openarchives.org/OAI/2.0/oai_dc/"
@@ -36,10 +37,12 @@ class Flavour:
     prefix: str
     namespaces: str
     elements: Elements
+    output: str
+    """What the table of required fields calls it."""
 
 
-SIMPLE = Flavour("oai_dc:dc", "dc", f'xmlns:oai_dc="{OAI_DC}" xmlns:dc="{DC}"', oai_dc)
-FULL = Flavour("record", "dcterms", f'xmlns:dcterms="{DCTERMS}" xmlns:xsi="{XSI}"', dcterms)
+SIMPLE = Flavour("oai_dc:dc", "dc", f'xmlns:oai_dc="{OAI_DC}" xmlns:dc="{DC}"', oai_dc, "oai_dc")
+FULL = Flavour("record", "dcterms", f'xmlns:dcterms="{DCTERMS}" xmlns:xsi="{XSI}"', dcterms, "dcterms")
 
 
 @dataclass(slots=True)
@@ -50,6 +53,7 @@ class RecordsWriter:
     facts: CollectionFacts
     schema: bytes
     flavour: Flavour
+    table: Required = ()
     findings: list[Finding] = starts(default_factory=list)
     _batch: list[tuple[Record, str]] = starts(default_factory=list)
     _check: etree.RelaxNG = starts(init=False)
@@ -79,10 +83,17 @@ class RecordsWriter:
         texts = [text for _, text in self._batch]
         if texts and self._fault(texts):
             faults = [self._fault([text]) for text in texts]
-            self.findings += [_invalid(one, why) for (one, _), why in zip(self._batch, faults, strict=True) if why]
+            invalid = [(one, why) for (one, _), why in zip(self._batch, faults, strict=True) if why]
+            self.findings += [_invalid(one, self._lacking(one) or why) for one, why in invalid]
             texts = [text for text, why in zip(texts, faults, strict=True) if not why]
         self.out.write("".join(texts).encode())
         self._batch.clear()
+
+    def _lacking(self, record: Record) -> str:
+        """What of the required fields a record lacks, in words."""
+        elements = [(name, value.words) for name, value in self.flavour.elements(record, self.facts)]
+        lacks = missing(elements, self.flavour.output, self.table)
+        return f"it lacks {' and '.join(lacks)}" if lacks else ""
 
     def _fault(self, texts: list[str]) -> str:
         """What is wrong with these records together, or an empty string."""
@@ -91,10 +102,15 @@ class RecordsWriter:
 
 
 def write_records(
-    records: Iterable[Record], facts: CollectionFacts, out: BinaryIO, schema: bytes, flavour: Flavour
+    records: Iterable[Record],
+    facts: CollectionFacts,
+    out: BinaryIO,
+    schema: bytes,
+    flavour: Flavour,
+    table: Required = (),
 ) -> list[Finding]:
     """Write every record that is valid by `schema` (RELAX NG); returns a finding for each that is not."""
-    writer = RecordsWriter(out, facts, schema, flavour)
+    writer = RecordsWriter(out, facts, schema, flavour, table)
     for record in records:
         writer.add(record)
     writer.close()

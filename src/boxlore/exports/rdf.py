@@ -1,4 +1,4 @@
-"""Linked data: N-Triples streamed record by record; Turtle made from them for what fits into memory.
+"""Linked data: N-Triples streamed record by record, and the same as Turtle for reading.
 
 RDF 1.1 N-Triples and Turtle; DCMI Metadata Terms; FOAF (`depicts`); WGS84 (geo:lat, geo:long); Web Annotation and
 PROV-O for who said what; SKOS for how sure; Media Fragments for a marker's box. Every statement is an annotation
@@ -7,12 +7,10 @@ with all that we hold of it, so that a collection can be rebuilt from these line
 
 import json
 import re
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator
 from functools import lru_cache
 from typing import BinaryIO
 from urllib.parse import quote
-
-from rdflib import Graph
 
 from boxlore.core.closure import every_told
 from boxlore.core.crosswalk import AAT, CollectionFacts, Value, dcterms, place_of, process_term
@@ -43,8 +41,8 @@ PREFIXES: dict[str, str] = {
     "bx": TERMS,
 }
 MEDIA_FRAGMENTS = "http://www.w3.org/TR/media-frags/"
-FITS = 2000
-"""Records up to which Turtle is made too: rdflib holds some 13 KB a record in memory (measured)."""
+FITS = 5000
+"""Records up to which Turtle is made too: it is for reading, and a longer file nobody reads."""
 
 _LANGUAGE = re.compile(r"[a-zA-Z]{2,8}(-[a-zA-Z0-9]{1,8})*\Z")
 
@@ -108,6 +106,7 @@ def collection_triples(facts: CollectionFacts) -> list[str]:
         f"{me} {_p('dcterms:identifier')} {literal('urn:uuid:' + facts.id)} .",
     ]
     lines += [f"{me} {_p('dcterms:provenance')} {worded(words, 'en')} ." for words in facts.custody]
+    lines.append(f"{me} {_p('bx:language')} {literal(facts.language)} .")
     if facts.holder:
         lines.append(f"{me} {_p('bx:holder')} {literal(facts.holder)} .")
     for sure in SURENESS:
@@ -296,15 +295,16 @@ def _marker(me: str, shown: Shown) -> list[str]:
         f"{selector} {A} {_p('oa:FragmentSelector')} .",
         f"{selector} {_p('dcterms:conformsTo')} <{MEDIA_FRAGMENTS}> .",
         f"{selector} {_p('rdf:value')} {literal(where)} .",
+        f"{target} {_p('bx:number')} {typed(str(shown.number), _p('xsd:integer'))} .",
         f"{target} {_p('bx:area')} {literal(' '.join(map(repr, shown.area)))} .",
     ]
 
 
-def thing_triples(kind: str, ident: str, told: Iterable[Told], facts: Mapping[str, str] | None = None) -> list[str]:
+def thing_triples(kind: str, ident: str, told: Iterable[Told], facts: Iterable[tuple[str, str]] = ()) -> list[str]:
     """A person, event, sitting or the collection itself: what is told of it, and plain `facts`."""
     me = urn(ident)
     lines = [f"{me} {_p('bx:thing')} {literal(kind)} ."]
-    lines += [f"{me} {_p(f'bx:{name}')} {literal(words)} ." for name, words in (facts or {}).items()]
+    lines += [f"{me} {_p(f'bx:{name}')} {literal(words)} ." for name, words in facts]
     return lines + [annotation(one, me) for one in told]
 
 
@@ -316,13 +316,39 @@ def person_triples(person: Person) -> list[str]:
     ]
 
 
-def turtle(triples: bytes) -> bytes:
-    """The same triples as Turtle, for reading."""
-    graph = Graph()
+def turtle(lines: Iterable[str]) -> Iterator[str]:
+    """The same triples as Turtle, for reading: prefixes, and one paragraph for each run of a subject."""
     for prefix, namespace in PREFIXES.items():
-        graph.bind(prefix, namespace)
-    graph.parse(data=triples, format="nt")
-    return graph.serialize(format="turtle", encoding="utf-8")
+        yield f"@prefix {prefix}: <{namespace}> .\n"
+    before = ""
+    for line in lines:
+        subject, predicate, value = line.rstrip(" .\n").split(" ", 2)
+        if subject != before:
+            yield (" .\n" if before else "") + f"\n{subject}\n"
+        yield f"{' ;' + chr(10) if subject == before else ''}  {_short(predicate)} {_short_value(value)}"
+        before = subject
+    yield " .\n" if before else ""
+
+
+_LOCAL = re.compile(r"[A-Za-z][A-Za-z0-9_-]*\Z")
+_NAMESPACES = {namespace: prefix for prefix, namespace in PREFIXES.items()}
+
+
+@lru_cache(4096)
+def _short(node: str) -> str:
+    """An IRI in its brackets as a prefixed name where Turtle has one for it; `a` for the type."""
+    if node == A:
+        return "a"
+    cut = max(node.rfind("#"), node.rfind("/"), node.rfind(":")) + 1
+    prefix, local = _NAMESPACES.get(node[1:cut]), node[cut:-1]
+    return f"{prefix}:{local}" if prefix and _LOCAL.match(local) else node
+
+
+def _short_value(value: str) -> str:
+    if value.startswith("<"):
+        return _short(value)
+    words, mark, datatype = value.rpartition('"^^')
+    return f'{words}"^^{_short(datatype)}' if mark else value
 
 
 _TRIPLE = re.compile(r'<([^>]*)> <([^>]*)> (?:<([^>]*)>|"((?:[^"\\]|\\.)*)"(?:@[\w-]+|\^\^<[^>]*>)?) \.\s*\Z')

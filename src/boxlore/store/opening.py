@@ -43,11 +43,14 @@ class Clock(Protocol):
     def now(self) -> str: ...
 
 
-def create(folder: Path, *, clock: Clock) -> "Store":
-    """Make a new database in `folder` and open it for writing. Raises CouldNot if there is one already."""
+def create(folder: Path, *, clock: Clock, ident: str = "") -> "Store":
+    """Make a new database in `folder`, with a new id or `ident`, and open it for writing.
+
+    Raises CouldNot if there is one already.
+    """
     if kind := network_kind(folder):
         raise CouldNot(_network(folder, kind), "Choose a folder on a disk of this machine.")
-    make(folder / DATABASE, clock.new_id())
+    make(folder / DATABASE, ident or clock.new_id())
     return open_store(folder)
 
 
@@ -291,6 +294,22 @@ class Store:
     def containers(self) -> list[tuple[str, tuple[tuple[str, str], ...]]]:
         """Every container's id with its path of (kind, label), outermost first."""
         return self._ask(reading.containers)
+
+    def kept_before(self) -> list[tuple[str, str, str]]:
+        """(item, "container place", since when) of every place that an item has left."""
+        return self._ask(reading.kept_before)
+
+    def wanted(self) -> list[str]:
+        """Ids of the items that an archive has said it wants."""
+        return self._ask(reading.wanted)
+
+    def fixity(self) -> list[tuple[str, str, str, str, str]]:
+        """(kind, subject, field, words, when) of every digest of intake and every fixity event since."""
+        return self._ask(reading.fixity)
+
+    def acts_about(self, subject: str, since: str) -> list[str]:
+        """What was done to one thing since a time."""
+        return self._ask(reading.acts_about, subject, since)
 
     def last_position(self, container: str) -> int:
         """The highest place taken in a container."""

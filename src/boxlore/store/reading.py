@@ -168,6 +168,36 @@ def kept_in(db: sqlite3.Connection) -> list[tuple[str, str]]:
     return list(db.execute(query))
 
 
+def kept_before(db: sqlite3.Connection) -> list[tuple[str, str, str]]:
+    """(item, "container place", since when) of every place that an item has left."""
+    query = """
+        SELECT s.subject, s.words, s.recorded_at FROM statement s JOIN past p ON p.row = s.row
+        WHERE s.field = 'kept' AND s.act NOT IN (SELECT act FROM withdrawn) ORDER BY s.row"""
+    return list(db.execute(query))
+
+
+def wanted(db: sqlite3.Connection) -> list[str]:
+    """Ids of the items that an archive has said it wants."""
+    query = "SELECT subject FROM in_force WHERE field = 'wanted' AND words = 'yes' ORDER BY row"
+    return [str(subject) for (subject,) in db.execute(query)]
+
+
+def fixity(db: sqlite3.Connection) -> list[tuple[str, str, str, str, str]]:
+    """(kind, subject, field, words, when) of every digest made at intake and every event noted since."""
+    query = """
+        SELECT subject_kind, subject, field, words, recorded_at FROM in_force
+        WHERE field = 'file' OR field = 'fixity' ORDER BY row"""
+    return list(db.execute(query))
+
+
+def acts_about(db: sqlite3.Connection, subject: str, since: str) -> list[str]:
+    """What was done to one thing since a time, in the order of the log."""
+    query = """
+        SELECT DISTINCT a.what FROM statement s JOIN act a ON a.id = s.act
+        WHERE s.subject = ? AND s.recorded_at > ? ORDER BY a.recorded_at, a.id"""
+    return [str(what) for (what,) in db.execute(query, (subject, since))]
+
+
 def last_position(db: sqlite3.Connection, container: str) -> int:
     query = "SELECT words FROM in_force WHERE field = 'kept' AND words >= ? AND words < ?"
     taken = [words.partition(" ")[2] for (words,) in db.execute(query, (f"{container} ", f"{container}!"))]

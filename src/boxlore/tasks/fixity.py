@@ -50,7 +50,8 @@ class _Run:
 def last_run(collection: Collection) -> Last | None:
     """When the scans were last read, all of them, and how that went."""
     told = collection.store.statements(Subject(Kind.COLLECTION, collection.id))
-    runs = [json.loads(one.words) for one, _ in told if one.field == "fixity"]
+    noted = [json.loads(one.words) for one, _ in told if one.field == "fixity"]
+    runs = [run for run in noted if "ended" in run]
     if not runs:
         return None
     newest = max(runs, key=lambda run: str(run["ended"]))

@@ -159,7 +159,7 @@ def _scan(run: _Run, side: Side, digest: str, known: str, number: str) -> str:
         "media_type": facts.media_type,
     }
     run.act.state(scan, "file", json.dumps(words, ensure_ascii=False))
-    if embedded := _embedded(side.path):
+    if embedded := embedded_in(side.path):
         run.act.state(scan, "embedded", embedded, source=Source(Said.FILE))
     run.scans[digest] = scan.id
     return scan.id
@@ -200,7 +200,7 @@ _TOLD_IN_FILES = (
 """What is read out of a file: our name for it, XMP properties, IIM dataset, Exif name."""
 
 
-def _embedded(path: Path) -> str:
+def embedded_in(path: Path) -> str:
     """What the file carries already, as lines `name: words`: facts about the scan, each raising a question only."""
     try:
         with open(path, "rb") as file:

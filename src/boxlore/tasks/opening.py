@@ -100,14 +100,14 @@ class Act:
             )
 
 
-def start(folder: Path, settings: Settings, *, on_day: date | None = None) -> None:
-    """Make a new collection in `folder`. Raises WrongUse if one is there already."""
+def start(folder: Path, settings: Settings, *, on_day: date | None = None, ident: str = "") -> None:
+    """Make a new collection in `folder`, with a new id or `ident`. Raises WrongUse if one is there already."""
     if has_collection(folder):
         raise WrongUse(f"{folder} already holds a collection.", "Open it, or choose another folder.")
     write_whole(folder / FILE_NAME, as_toml(settings).encode())
     for name in FOLDERS:
         (folder / name).mkdir(parents=True, exist_ok=True)
-    create(folder, clock=Clock(on_day=on_day)).close()
+    create(folder, clock=Clock(on_day=on_day), ident=ident).close()
 
 
 def has_collection(folder: Path) -> bool:

@@ -1,8 +1,9 @@
 """Records for outputs: from the store to `core.record.Record`, seen as one audience may see it."""
 
 import json
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from datetime import date
 
 from boxlore.core.audience import Life, To, Withheld, life_of, visible, withhold
 from boxlore.core.errors import WrongUse
@@ -25,6 +26,8 @@ class Selection:
     event: str = ""
     words: str = ""
     items: tuple[str, ...] = ()
+    wanted: bool = False
+    """Only what the archive has said that it wants."""
 
 
 EVERYTHING = Selection()
@@ -37,9 +40,14 @@ def record_of(collection: Collection, item: str) -> Record:
     raise WrongUse("That item is not here.")
 
 
-def records(collection: Collection, selection: Selection = EVERYTHING) -> Iterator[Record]:
-    """The keeper's whole records, in the order of their numbers, one at a time."""
+def records(
+    collection: Collection, selection: Selection = EVERYTHING, order: Sequence[str] | None = None
+) -> Iterator[Record]:
+    """The keeper's whole records, one at a time, in the order of their numbers, or those of `order` in its own."""
     ids = _chosen_ids(collection, selection)
+    if order is not None:
+        chosen = set(order if ids is None else ids)
+        ids = tuple(one for one in order if one in chosen)
     for record in _records(collection, ids):
         if _selected(record, selection):
             yield record
@@ -53,11 +61,13 @@ class Seen:
     to: To
     withheld: Withheld
     lives: Mapping[str, Life]
+    latest: Mapping[str, tuple[date, str]] = field(default_factory=dict)
+    """The latest possible birth of a person as inferred, with its reason."""
 
-    def records(self, selection: Selection = EVERYTHING) -> Iterator[Record]:
+    def records(self, selection: Selection = EVERYTHING, order: Sequence[str] | None = None) -> Iterator[Record]:
         """What outputs take: only what may be seen."""
         today = self.collection.clock.today()
-        for record in records(self.collection, selection):
+        for record in records(self.collection, selection, order):
             seen = visible(record, self.to, today, self.withheld)
             if _selected(seen, selection):  # a selection tells nothing that its audience may not know
                 yield seen
@@ -65,17 +75,24 @@ class Seen:
 
 def seen_by(collection: Collection, to: To) -> Seen:
     """Work out who is living, then whose names are withheld from that audience."""
-    people = collection.people()
-    lives = lives_of(collection) if to is To.OUTSIDE else {}
-    return Seen(collection, to, withhold(people.values(), lives, to, collection.clock.today()), lives)
+    latest = _latest(collection) if to is To.OUTSIDE else {}
+    lives = _lives(collection, latest) if to is To.OUTSIDE else {}
+    withheld = withhold(collection.people().values(), lives, to, collection.clock.today())
+    return Seen(collection, to, withheld, lives, latest)
 
 
 def lives_of(collection: Collection) -> dict[str, Life]:
     """Who is taken as living, and why: from what is told, else from pictures, marriages and children."""
-    people = collection.people()
-    latest = latest_births(people, _pictured(collection), _wed(collection))
+    return _lives(collection, _latest(collection))
+
+
+def _latest(collection: Collection) -> Mapping[str, tuple[date, str]]:
+    return latest_births(collection.people(), _pictured(collection), _wed(collection))
+
+
+def _lives(collection: Collection, latest: Mapping[str, tuple[date, str]]) -> dict[str, Life]:
     today, years = collection.clock.today(), collection.settings.living_years
-    return {ident: life_of(one, today, years, latest.get(ident)) for ident, one in people.items()}
+    return {ident: life_of(one, today, years, latest.get(ident)) for ident, one in collection.people().items()}
 
 
 def _pictured(collection: Collection) -> Iterator[Pictured]:
@@ -104,6 +121,14 @@ def _wed(collection: Collection) -> Iterator[Pictured]:
 
 
 def _chosen_ids(collection: Collection, selection: Selection) -> tuple[str, ...] | None:
+    ids = _named_ids(collection, selection)
+    if selection.wanted:
+        wanted = collection.store.wanted()
+        return tuple(wanted if ids is None else (one for one in ids if one in set(wanted)))
+    return ids
+
+
+def _named_ids(collection: Collection, selection: Selection) -> tuple[str, ...] | None:
     if selection.items:
         return tuple(find_item(collection, one).id for one in selection.items)
     if selection.words:

@@ -1,29 +1,50 @@
 """The transfer: records and scans for an archive in two bags, an open part and a closed part.
 
 The open part holds what anyone may see: the names of people taken as living are withheld, with the scans that
-show or name them. The closed part adds them, for the archive to keep closed. Before it is called done, the open
-part is searched for every form of every withheld name.
+show or name them. The closed part adds them, with a closure date and a reason for each item. Everything is made and
+checked before a bag is; before the open part takes its name it is searched for every form of every withheld name.
 """
 
+import tempfile
 from collections.abc import Iterator
-from dataclasses import dataclass
-from io import BytesIO
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 from boxlore import __version__
+from boxlore.core.archive import NOT_SAID, Archive
 from boxlore.core.audience import To
-from boxlore.core.crosswalk import CollectionFacts
-from boxlore.core.errors import CouldNot
+from boxlore.core.closure import Closing
+from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.findings import Finding, Severity
-from boxlore.core.record import Record
-from boxlore.disk.shipped import shipped
 from boxlore.exports.bag import Payload, write_bag
-from boxlore.exports.dublin_core import FULL, SIMPLE, write_records
+from boxlore.exports.inventory import as_csv, readme
+from boxlore.tasks import fixity_events
+from boxlore.tasks.copies import copies
+from boxlore.tasks.handing_over import closing_of, facts_of, moves_of, order_of_containers
+from boxlore.tasks.name_search import Found, names_in_payload, names_left, search
 from boxlore.tasks.opening import Collection
 from boxlore.tasks.progress import QUIET, Progress
 from boxlore.tasks.records import EVERYTHING, Seen, Selection, seen_by
+from boxlore.tasks.transfer_files import Making, make_files
+from boxlore.tasks.updating import Earlier, read_earlier
 
-FILES = (("metadata/oai_dc.xml", "oai_dc.rng", SIMPLE), ("metadata/dcterms.xml", "dcterms.rng", FULL))
+FAT32 = 4 * 1024**3 - 1
+"""The largest file that a stick with FAT32 can hold, in bytes."""
+
+__all__ = ["FAT32", "Order", "Part", "Transferred", "facts_of", "names_left", "transfer"]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Order:
+    """What is asked of a transfer. `split` is the most payload bytes of one bag, 0 for no limit."""
+
+    selection: Selection = EVERYTHING
+    archive: Archive = NOT_SAID
+    originals: bool = True
+    split: int = 0
+    earlier: Path | None = None
+    go_on: bool = False
+    """Whether to hand over the rest when a record cannot be valid."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,90 +66,187 @@ class Transferred:
     findings: tuple[Finding, ...]
 
 
-def transfer(
-    collection: Collection, out: Path, *, selection: Selection = EVERYTHING, progress: Progress = QUIET
-) -> Transferred:
-    """Write `out/open` and `out/closed`. Raises CouldNot if a withheld name is left anywhere in the open part."""
+@dataclass(slots=True)
+class _Run:
+    collection: Collection
+    order: Order
+    closing: Closing
+    items: list[str]
+    outside: Seen
+    progress: Progress
+    findings: list[Finding] = field(default_factory=list)
+
+
+def name_search(collection: Collection, selection: Selection = EVERYTHING) -> list[Found]:
+    """What every name search finds, for the keeper to read before anything leaves."""
     outside = seen_by(collection, To.OUTSIDE)
-    findings: list[Finding] = []
-    open_part = _bag(collection, outside, out / "open", selection, progress, findings)
-    if left := list(names_left(outside, open_part.path)):
-        raise CouldNot(
-            f"The open part still names someone living: {left[0]}.",
-            "It was not finished; tell Boxlore which words to withhold, and make it again.",
-        )
-    closed_part = _bag(collection, seen_by(collection, To.ARCHIVE), out / "closed", selection, progress, findings)
-    return Transferred((open_part, closed_part), len(outside.withheld.people), tuple(findings))
+    return list(search(collection, outside, closing_of(collection, outside), selection))
 
 
-def facts_of(collection: Collection) -> CollectionFacts:
-    """What every record of an export shares."""
-    settings = collection.settings
-    return CollectionFacts(
-        id=collection.id,
-        title=settings.title,
-        holder=settings.holder,
-        language=settings.language,
-        on_day=collection.clock.today(),
-        brackets=settings.bracketed_titles,
-    )
+def transfer(
+    collection: Collection,
+    out: Path,
+    *,
+    selection: Selection = EVERYTHING,
+    progress: Progress = QUIET,
+    order: Order | None = None,
+) -> Transferred:
+    """Write `out/open` and `out/closed`. Raises CouldNot if a withheld name is left anywhere in the open part,
+    or if a record cannot be valid and the order does not say to go on with the rest."""
+    order = order or Order(selection=selection)
+    for taken in (out / "open", out / "closed"):
+        if taken.exists() and any(taken.iterdir()):
+            raise WrongUse(f"{taken} is not empty.", "Name a new folder for the package.")
+    outside = seen_by(collection, To.OUTSIDE)
+    items = order_of_containers(collection)
+    run = _Run(collection, order, closing_of(collection, outside), items, outside, progress)
+    parts: list[Part] = []
+    for name, seen in (("open", outside), ("closed", seen_by(collection, To.ARCHIVE))):
+        parts += _part(run, seen, out / name)
+    _note(collection, parts)
+    return Transferred(tuple(parts), len(outside.withheld.people), tuple(run.findings))
 
 
-def _bag(
-    collection: Collection, seen: Seen, folder: Path, selection: Selection, progress: Progress, findings: list[Finding]
-) -> Part:
-    records = list(seen.records(selection))
-    if not records:
-        raise CouldNot("There is nothing to transfer.", "Take items in first, or choose others.")
-    facts = facts_of(collection)
-    payload: list[Payload] = []
-    for path, schema, flavour in FILES:
-        body = BytesIO()
-        findings += write_records(records, facts, body, (shipped("schemas") / schema).read_bytes(), flavour)
-        payload.append(Payload(path, body.getvalue()))
-    scans = dict(_scans(collection, records, findings))
-    payload += [Payload(path, source) for path, source in scans.items()]
-    progress.begin(f"Packing the {folder.name} part", sum(source.stat().st_size for source in scans.values()))
-    size = write_bag(folder, payload, _info(collection, seen), progress.step)
-    return Part(folder, len(records), len(scans), size)
+def _part(run: _Run, seen: Seen, folder: Path) -> list[Part]:
+    """One part: its files made in a folder beside it, searched, then bagged."""
+    folder.parent.mkdir(parents=True, exist_ok=True)
+    closed = seen.to is To.ARCHIVE
+    facts = facts_of(run.collection, seen, archive=run.order.archive, originals=run.order.originals)
+    facts = replace(facts, people=run.collection.people(), moves_of=moves_of(run.collection).of)
+    facts = replace(facts, closure_of=run.closing.of) if closed else facts
+    earlier = read_earlier(run.order.earlier, folder.name) if run.order.earlier else None
+    with tempfile.TemporaryDirectory(dir=folder.parent, prefix=f".{folder.name}-") as stage:
+        making = Making(run.collection, seen, facts, run.order.archive, Path(stage), earlier)
+        making.items, making.selection = run.items, run.order.selection
+        make_files(making, run.progress)
+        _refuse(run, making, earlier)
+        if run.order.archive.wants("copies"):
+            _copies(run, making, seen)
+        return _bag(run, making, folder)
 
 
-def _scans(collection: Collection, records: list[Record], findings: list[Finding]) -> Iterator[tuple[str, Path]]:
-    """Each scan once: one that shows several items goes only where all of them may go."""
-    closed = {scan.id for record in records if record.closed_scans for scan in record.scans}
-    for record in records:
-        for scan in record.scans:
-            path = collection.folder / scan.path
-            if scan.id in closed:
-                continue
-            if not path.is_file():
-                message = f"The scan {scan.path} of {record.number} is not there and is left out."
-                source = "fixity of scans: common practice, no source"
-                findings.append(Finding(rule="scan.missing", severity=Severity.ERROR, message=message, source=source))
-                continue
-            side = "f" if scan.side == "recto" else "b"
-            name = f"{record.number}_{side}" if not scan.area else f"{scan.sha256[:12]}_sheet"
-            yield f"scans/{name}{path.suffix.lower()}", path
+def _refuse(run: _Run, making: Making, earlier: Earlier | None) -> None:
+    """Stop before anything is packed if there is nothing, or a record that cannot be valid and nobody said go on."""
+    if not making.holding.items:
+        words = "Nothing has changed since that transfer." if earlier else "There is nothing to transfer."
+        raise CouldNot(words, "" if earlier else "Take items in first, or choose others.")
+    invalid = [one.message for one in making.findings if one.rule == "export.invalid"]
+    if invalid and not run.order.go_on:
+        more = f" (and {len(invalid) - 1} more)" if len(invalid) > 1 else ""
+        raise CouldNot(f"{invalid[0]}{more}", "Mend it, or ask for the rest to go on without it.")
+    run.findings += making.findings
 
 
-def _info(collection: Collection, seen: Seen) -> dict[str, str]:
-    settings = collection.settings
-    part = "open part" if seen.to is To.OUTSIDE else "closed part: not to be shown before the dates in its records"
+def _copies(run: _Run, making: Making, seen: Seen) -> None:
+    """Captioned copies made for outside, in both parts: those that name nobody living."""
+    for _ in copies(run.collection, making.stage / "copies", to=To.OUTSIDE, selection=run.order.selection):
+        run.progress.step()
+
+
+def _bag(run: _Run, making: Making, folder: Path) -> list[Part]:
+    """Bag the files, split by size where it is asked; the files of metadata go into the first bag."""
+    made = [
+        (path.relative_to(making.stage).as_posix(), path) for path in sorted(making.stage.rglob("*")) if path.is_file()
+    ]
+    files = [*made, *sorted(making.scans.items()), *_sound(run, making)]
+    info = _info(run.collection, making)
+    page = readme(making.facts, making.holding, folder.name, making.contents)
+    if making.seen.to is To.OUTSIDE:
+        left = [*names_in_payload(making.seen, files, info), *(["README.html"] if _named(making, page) else [])]
+        if left:
+            raise CouldNot(
+                f"The open part still names someone living: {left[0]}.",
+                "Nothing was packed; tell Boxlore which words to withhold, and make it again.",
+            )
+    run.findings += _too_large(files)
+    bags = _split(files, run.order.split)
+    parts: list[Part] = []
+    for at, some in enumerate(bags, 1):
+        target = folder if len(bags) == 1 else folder.with_name(f"{folder.name}-{at}")
+        payload = [Payload(name, path) for name, path in some]
+        run.progress.begin(f"Packing {target.name}", sum(path.stat().st_size for _, path in some))
+        counted = {**info, "Bag-Count": f"{at} of {len(bags)}"}
+        size = write_bag(target, payload, counted, run.progress.step, {"README.html": page})
+        scans = sum(1 for name, _ in some if name.startswith("scans/"))
+        parts.append(Part(target, making.holding.items if at == 1 else 0, scans, size))
+    return parts
+
+
+def _named(making: Making, page: bytes) -> bool:
+    return making.seen.withheld.finds(page.decode())
+
+
+def _sound(run: _Run, making: Making) -> Iterator[tuple[str, Path]]:
+    """Recordings and papers: with the closed part of a whole transfer, since voices and papers name the living."""
+    whole = run.order.selection == EVERYTHING and run.order.archive.wants("recordings")
+    if making.seen.to is not To.ARCHIVE or not whole:
+        return
+    for name in ("recordings", "papers"):
+        for path in sorted((run.collection.folder / name).rglob("*")):
+            if path.is_file() and not path.name.startswith("."):
+                inside = path.relative_to(run.collection.folder).as_posix()
+                yield (f"metadata/{path.name}" if path.suffix == ".vtt" else inside), path
+
+
+def _too_large(files: list[tuple[str, Path]]) -> Iterator[Finding]:
+    for name, path in files:
+        if (size := path.stat().st_size) > FAT32:
+            words = f"{name} has {size:,} bytes: a stick formatted as FAT32 cannot hold a file of 4 GiB or more."
+            yield Finding(
+                rule="bag.fat32", severity=Severity.NOTE, message=words, source="FAT32: largest file 4 GiB - 1"
+            )
+
+
+def _split(files: list[tuple[str, Path]], most: int) -> list[list[tuple[str, Path]]]:
+    bags: list[list[tuple[str, Path]]] = [[]]
+    size = 0
+    for name, path in files:
+        own = path.stat().st_size
+        if most and size + own > most and bags[-1] and not name.startswith("metadata/"):
+            bags.append([])
+            size = 0
+        bags[-1].append((name, path))
+        size += own
+    return bags
+
+
+def _info(collection: Collection, making: Making) -> dict[str, str]:
+    settings, archive = collection.settings, making.archive
+    open_part = making.seen.to is To.OUTSIDE
+    part = "open part" if open_part else "closed part: not to be shown before the dates in its records"
     return {
         "Source-Organization": settings.holder or settings.title,
+        "Contact-Name": settings.holder,
         "External-Identifier": f"urn:uuid:{collection.id}",
         "External-Description": f"{settings.title}: photographs with what was told of them ({part})",
+        "Internal-Sender-Description": f"for {archive.repository}" if archive.repository else "",
         "Bagging-Date": collection.clock.today().isoformat(),
+        "Bagging-Time": collection.clock.now(),
         "Bag-Group-Identifier": f"urn:uuid:{collection.id}",
         "Bag-Software-Agent": f"Boxlore {__version__}",
     }
 
 
-def names_left(seen: Seen, folder: Path) -> Iterator[str]:
-    """Files of a package in whose names or bytes, folded, any form of a withheld name stands."""
-    for path in sorted(folder.rglob("*")):
-        if not path.is_file():
-            continue
-        text = path.read_bytes().decode("utf-8", "replace") if path.suffix in (".xml", ".txt", ".csv") else ""
-        if seen.withheld.finds(path.name.replace("_", " ")) or seen.withheld.finds(text):
-            yield path.relative_to(folder).as_posix()
+def _note(collection: Collection, parts: list[Part]) -> None:
+    """Remember that these bags were made, with the digest of what is in them, if the collection can be written to."""
+    if not collection.store.writable:
+        return
+    act = collection.act("a transfer was packed")
+    for part in parts:
+        manifest = (part.path / "manifest-sha512.txt").read_bytes()
+        facts = {
+            "what": part.path.name,
+            "records": part.records,
+            "bytes": part.bytes,
+            "manifest": fixity_events.digest(manifest),
+        }
+        fixity_events.note(
+            act, fixity_events.collection_of(collection), fixity_events.COPIED, "copied and hashed", **facts
+        )
+    act.done()
+
+
+def rows_found(found: list[Found]) -> Iterator[bytes]:
+    """What the name search found, as a table for the keeper (never for the package)."""
+    heading = ("Number", "Where", "Words", "People", "What becomes of it")
+    return as_csv([heading, *((one.number, one.field, one.words, "; ".join(one.people), one.done) for one in found)])

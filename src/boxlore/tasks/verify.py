@@ -20,6 +20,6 @@ class Verified:
 
 
 def verify_package(folder: Path) -> list[Finding]:
-    """Every file of a package against its manifests; a folder of two parts is read as two."""
-    parts = [folder / name for name in ("open", "closed") if (folder / name / "bagit.txt").is_file()]
+    """Every file of a package against its manifests; a folder of several bags is read bag by bag."""
+    parts = sorted(path.parent for path in folder.glob("*/bagit.txt"))
     return [finding for part in parts or [folder] for finding in verify_bag(part)]

@@ -6,6 +6,7 @@ import click
 
 from boxlore.cli import talk
 from boxlore.tasks.opening import start
+from boxlore.tasks.rebuild import rebuild
 from boxlore.tasks.settings import Settings
 
 
@@ -13,11 +14,12 @@ from boxlore.tasks.settings import Settings
 @click.argument("folder", type=click.Path(path_type=Path))
 @click.option("--title", help="The collection's title.")
 @click.option("--prefix", default="FAM", show_default=True, help="Capital letters that begin every number.")
-@click.option("--series", default="A", show_default=True, help="The letter of this working copy.")
+@click.option("--series", default="", help="The letter of this working copy (A; with --from the next free one).")
 @click.option("--holder", default="", help="Who holds the originals.")
 @click.option("--language", default="en", show_default=True, help="The language told in (BCP 47).")
 @click.option("--hemisphere", type=click.Choice(["north", "south"]), default="north", show_default=True)
 @click.option("--day-order", type=click.Choice(["dmy", "mdy"]), help="How 7/4/52 is meant; without it, it asks.")
+@click.option("--from", "package", type=click.Path(path_type=Path, exists=True), help="Rebuild it from a transfer.")
 def new(
     folder: Path,
     title: str | None,
@@ -27,12 +29,16 @@ def new(
     language: str,
     hemisphere: str,
     day_order: str | None,
+    package: Path | None,
 ) -> None:
     """Start a collection in FOLDER."""
+    if package is not None:
+        _rebuild(folder, package, series.upper())
+        return
     settings = Settings(
         title=title or folder.resolve().name.replace("_", " ").title(),
         prefix=prefix.upper(),
-        series=series.upper(),
+        series=series.upper() or "A",
         holder=holder,
         language=language,
         hemisphere=hemisphere,
@@ -41,3 +47,10 @@ def new(
     start(folder, settings)
     talk.say(f"A collection is in {folder}. Its first number will be {settings.prefix}{settings.series}-0001.")
     talk.say(f"Settings are in {folder / 'boxlore.toml'}. Next: boxlore -c {folder} intake PATH")
+
+
+def _rebuild(folder: Path, package: Path, series: str) -> None:
+    made = rebuild(folder, package, series=series)
+    talk.say(f"{folder}: {made.items} items, {made.scans} scans and {made.statements} statements from {package}.")
+    for path in made.missing:
+        talk.say(f"The package does not hold {path}.")

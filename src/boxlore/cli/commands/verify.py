@@ -1,4 +1,4 @@
-"""`boxlore verify`: the fixity of scans and packages."""
+"""`boxlore verify`: the fixity of scans, copies and packages, and a receipt read back."""
 
 from datetime import date
 from pathlib import Path
@@ -7,9 +7,11 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.tasks.fixity import due_on, finding_of, last_run, register_again, unfinished, verify_scans
+from boxlore.tasks.fixity_events import COLUMNS, events
 from boxlore.tasks.opening import Collection, open_collection
 from boxlore.tasks.progress import Progress
 from boxlore.tasks.prove_copies import is_copies_folder, prove_copies
+from boxlore.tasks.receipt import read_receipt
 from boxlore.tasks.verify import Verified, verify_package
 
 
@@ -24,6 +26,9 @@ from boxlore.tasks.verify import Verified, verify_package
 @click.option(
     "--when", "only_when", is_flag=True, help="Only say when the scans were last read, and when they are due."
 )
+@click.option("--receipt", type=click.Path(path_type=Path), help="Read what an archive sent back (receipt.csv).")
+@click.option("--archive", "name", default="", help="With --receipt: the archive's name.")
+@click.option("--events", "only_events", is_flag=True, help="Show the fixity events so far, and check nothing.")
 @options.as_json
 @options.on_day
 @click.pass_context
@@ -35,6 +40,9 @@ def verify(
     mend: bool,
     anew: bool,
     only_when: bool,
+    receipt: Path | None,
+    name: str,
+    only_events: bool,
     as_json: bool,
     on_day: date | None,
 ) -> None:
@@ -44,6 +52,11 @@ def verify(
     where it stopped. A scan that changed, moved or is gone is looked for by its bytes and listed; no file is ever
     written to.
     """
+    if receipt is not None:
+        ctx.exit(_receipt(ctx.obj, receipt, name))
+    if only_events:
+        _events(ctx.obj, as_json=as_json)
+        return
     if package is not None and is_copies_folder(package):
         with open_collection(ctx.obj, write=False) as collection, talk.progress() as bar:
             wrong_copies = _copies(collection, package, bar, as_json=as_json)
@@ -123,3 +136,25 @@ def _copies(collection: Collection, folder: Path, bar: Progress, *, as_json: boo
             output.finding(found, one.line.number, one.line.mark, as_json=as_json)
     talk.say(f"{count} copies read; " + (f"{wrong} are not as they should be." if wrong else "all as they should be."))
     return wrong
+
+
+def _events(folder: Path, *, as_json: bool) -> None:
+    with open_collection(folder, write=False) as collection:
+        for event in events(collection):
+            if as_json:
+                output.row({column: event[column] for column in COLUMNS})
+            else:
+                words = f"{event['When'][:19]}  {event['Event']}  {event['File']}  {event['Outcome']}"
+                click.echo(output.safe(words))
+
+
+def _receipt(folder: Path, path: Path, name: str) -> int:
+    with open_collection(folder) as collection:
+        received = read_receipt(collection, path, archive=name)
+    for words in received.refused:
+        talk.say(words)
+    accession = f"Accession {', '.join(received.accessions)}. " if received.accessions else ""
+    talk.say(
+        f"{accession}{received.references} references of the archive are taken in; outputs carry them from now on."
+    )
+    return 1 if received.refused else 0

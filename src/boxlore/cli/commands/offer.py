@@ -1,0 +1,36 @@
+"""`boxlore offer`: the list an archive sees first, and its answer read back."""
+
+from datetime import date
+from pathlib import Path
+
+import click
+
+from boxlore.cli import options, talk
+from boxlore.core.errors import WrongUse
+from boxlore.tasks.offer import offer as make
+from boxlore.tasks.offer import read_answer
+from boxlore.tasks.opening import open_collection
+
+
+@click.command()
+@click.argument("out", required=False, type=click.Path(path_type=Path, file_okay=False))
+@options.selection
+@click.option("--answer", type=click.Path(path_type=Path), help="Read offer.csv as the archive sent it back.")
+@options.on_day
+@click.pass_context
+def offer(ctx: click.Context, /, out: Path | None, answer: Path | None, on_day: date | None, **chosen: object) -> None:
+    """Write thumbnails, titles, dates and extent to OUT, without the living; or read the --answer."""
+    if answer is not None:
+        with open_collection(ctx.obj, on_day=on_day) as collection:
+            said = read_answer(collection, answer)
+        for words in said.refused:
+            talk.say(words)
+        talk.say(f"{said.wanted} are wanted, {said.not_wanted} are not. Next: boxlore transfer OUT --wanted")
+        ctx.exit(1 if said.refused else 0)
+    if out is None:
+        raise WrongUse("There is no folder to write to.", "Say: boxlore offer OUT, or boxlore offer --answer FILE.csv.")
+    with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
+        made = make(collection, out, selection=options.selected(chosen), progress=bar)
+    talk.say(
+        f"{out}: {made.items} items, {made.pictures} thumbnails; {made.hidden} are not shown for the living's sake."
+    )

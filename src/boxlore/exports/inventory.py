@@ -1,0 +1,162 @@
+"""The inventory as a table that any office opens, and the page that tells how to check the package.
+
+RFC 4180 (comma, CRLF, quotes doubled), UTF-8. Columns are named by DACS and ISAD(G) elements; the upper levels have
+rows of their own. A cell that a spreadsheet would run as a formula begins with an apostrophe (common practice).
+"""
+
+import csv
+import io
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from html import escape
+
+from boxlore.core import captions
+from boxlore.core.crosswalk import (
+    CollectionFacts,
+    access_words,
+    authority_form,
+    place_of,
+    provenance,
+    rights_of,
+    size_words,
+)
+from boxlore.core.holding import Holding, packed_path
+from boxlore.core.places_text import full_name
+from boxlore.core.record import Record
+from boxlore.exports.markup import clean
+
+COLUMNS = (
+    "Level of description", "Reference code", "Identifier", "Title", "Date", "Date (EDTF)", "Extent", "Box", "Folder",
+    "Item", "Where it lies", "Scope and content", "Name of creator", "Names", "Place", "Physical characteristics",
+    "Custodial history", "Conditions governing access", "Closed until", "Conditions governing reproduction",
+    "Location of originals", "The archive's reference", "Files",
+)  # fmt: skip
+
+FORMULA = ("=", "+", "-", "@", "\t", "\r")
+
+
+def safe_cell(words: str) -> str:
+    """A cell that no spreadsheet runs as a formula."""
+    words = clean(words)
+    return f"'{words}" if words.startswith(FORMULA) else words
+
+
+def inventory_rows(records: Iterable[Record], facts: CollectionFacts, holding: Holding) -> Iterator[list[str]]:
+    """The heading, the collection, then each container before its items. `records` come in the order of containers."""
+    yield list(COLUMNS)
+    yield _upper("collection", f"urn:uuid:{facts.id}", facts.title, holding.years, holding.words, facts)
+    seen: set[tuple[tuple[str, str], ...]] = set()
+    for record in records:
+        path = record.mark.path if record.mark else ()
+        for depth in range(1, len(path) + 1):
+            if (part := path[:depth]) not in seen:
+                seen.add(part)
+                kept = " / ".join(f"{kind.capitalize()} {label}" for kind, label in part)
+                yield _upper(part[-1][0], "", kept, "", "", facts, dict(part))
+        yield _item(record, facts)
+
+
+def _upper(
+    level: str,
+    code: str,
+    title: str,
+    date: str,
+    extent: str,
+    facts: CollectionFacts,
+    path: Mapping[str, str] | None = None,
+) -> list[str]:
+    cells = dict.fromkeys(COLUMNS, "")
+    cells |= {"Level of description": level, "Identifier": code, "Title": title, "Date": date, "Extent": extent}
+    cells |= {"Box": (path or {}).get("box", ""), "Folder": (path or {}).get("folder", "")}
+    cells["Reference code"] = facts.accession if level == "collection" else ""
+    cells["Location of originals"] = originals_words(facts)
+    return [safe_cell(cells[name]) for name in COLUMNS]
+
+
+def originals_words(facts: CollectionFacts) -> str:
+    """Where the originals are: handed over, or still with the family."""
+    return "handed over with this package" if facts.originals else f"with {facts.holder or 'the family'}"
+
+
+def _item(record: Record, facts: CollectionFacts) -> list[str]:
+    mark, place, closure = record.mark, place_of(record), facts.closure_of(record)
+    told = record.first("place")
+    cells = (
+        "item",
+        record.number,
+        f"urn:uuid:{record.id}",
+        captions.title(record, brackets=facts.brackets),
+        record.date_display,
+        record.edtf,
+        f"1 {captions.NATURE.get(record.kind, record.kind)}",
+        mark.label("box") if mark else "",
+        mark.label("folder") if mark else "",
+        str(mark.item) if mark and mark.item else "",
+        mark.long if mark else "",
+        " ".join([captions.caption(record, "sheet"), *(one.words for one in record.all("story"))]).strip(),
+        "; ".join(authority_form(one, facts.people) for one in record.shown("photographer")),
+        "; ".join(authority_form(one, facts.people) for one in record.people if one.role != "photographer"),
+        full_name(place) if place else told.words if told else "",
+        ", ".join(part for part in (record.words("process"), size_words(record)) if part),
+        " ".join(provenance(record, facts)),
+        " ".join(access_words(record, facts)),
+        str(closure.until) if closure else "",
+        rights_of(record, facts),
+        originals_words(facts),
+        "; ".join(one.words for one in record.all("archive_reference")),
+        "; ".join(packed_path(record, scan) for scan in (() if record.closed_scans else record.scans)),
+    )
+    return [safe_cell(words) for words in cells]
+
+
+def as_csv(rows: Iterable[Sequence[str]]) -> Iterator[bytes]:
+    """Rows as lines of CSV."""
+    for row in rows:
+        line = io.StringIO()
+        csv.writer(line, lineterminator="\r\n").writerow(row)
+        yield line.getvalue().encode()
+
+
+_CHECKS = (
+    ("Linux, in a terminal opened in this folder", "sha512sum --quiet -c manifest-sha512.txt"),
+    ("macOS, in Terminal opened in this folder", "shasum -a 512 -c manifest-sha512.txt"),
+    (
+        "Windows, in PowerShell opened in this folder",
+        "Get-Content manifest-sha512.txt | % { $h, $f = $_ -split '  ', 2; "
+        'if ((Get-FileHash $f -Algorithm SHA512).Hash -ne $h) { "CHANGED: $f" } }',
+    ),
+)
+"""How to check a bag with what an operating system brings along."""
+
+
+def readme(facts: CollectionFacts, holding: Holding, part: str, contents: Sequence[tuple[str, str]]) -> bytes:
+    """The page that a person opens first: what this is, what each file is, how to check it without our program."""
+    closed = (
+        "<p><strong>This is the closed part.</strong> It names people taken as living. Each item says until when it "
+        "is closed, and why. It is not to be shown before that day.</p>"
+        if part.startswith("closed")
+        else "<p>This is the open part: the names of people taken as living, and scans that show or name them, are "
+        "left out. They are in the closed part.</p>"
+    )
+    rows = "".join(f"<tr><td><code>{escape(path)}</code></td><td>{escape(words)}</td></tr>" for path, words in contents)
+    checks = "".join(f"<dt>{escape(where)}</dt><dd><pre>{escape(line)}</pre></dd>" for where, line in _CHECKS)
+    kept = "handed over with it" if facts.originals else f"kept by {facts.holder or 'the family'}; these are scans only"
+    return f"""<!doctype html>
+<html lang="en"><head><meta charset="utf-8"><title>{escape(clean(facts.title))}</title>
+<style>body{{font:1rem/1.5 serif;max-width:46rem;margin:2rem auto;padding:0 1rem}}
+td,dt{{vertical-align:top;padding-right:1rem}}pre{{white-space:pre-wrap}}</style></head><body>
+<h1>{escape(clean(facts.title))}</h1>
+<p>{escape(holding.words)}; {escape(holding.years)}.
+The originals are {escape(clean(kept))}. Made on {facts.on_day}.</p>
+{closed}
+<h2>What is here</h2><table>{rows}</table>
+<h2>Is it whole?</h2>
+<p>This folder is a bag (BagIt 1.0, RFC 8493). Every file below <code>data/</code> is listed with its SHA-512
+in <code>manifest-sha512.txt</code>. To check it no program of ours is needed:</p>
+<dl>{checks}</dl>
+<p>Nothing said, or “OK” behind each file, means that every file is as it was packed.</p>
+<h2>What to send back</h2>
+<p>Please fill in <code>data/metadata/receipt.csv</code> (accession number, your own reference for each item)
+and send it back; the family's copies and albums will carry your references from then on.</p>
+<p>Rights statements and forms in this package state what the family knows. They are no legal advice.</p>
+</body></html>
+""".encode()

@@ -1,0 +1,110 @@
+"""What goes with a transfer on paper: the inventory by box and folder, and gift and consent forms.
+
+The deed of gift has the parts that the Society of American Archivists' brochure names: donor, recipient,
+description, transfer of ownership, access, copyright, unwanted materials, signatures. The consent form asks what an
+interview's papers must say. Both are filled as far as known and are no legal advice.
+"""
+
+import tempfile
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date
+from pathlib import Path
+from typing import Any
+
+from boxlore.sheets.printing import PAPERS
+from boxlore.sheets.setting import made_pdf
+from boxlore.sheets.theme import THEMES
+from boxlore.sheets.words import isolated
+
+CAUTION = (
+    "This form states what the family knows and wishes. It is no legal advice; local law and the archive's own "
+    "forms go before it. Let the archive, or someone licensed to advise, look at it before anyone signs."
+)
+BLANK = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One item of the printed inventory."""
+
+    number: str
+    place: str
+    title: str
+    date: str
+    access: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Deed:
+    """What is known for a deed of gift; empty parts are left to be written by hand."""
+
+    donor: str
+    recipient: str
+    title: str
+    description: str
+    originals: bool
+    access: str
+    copyright: str
+    on_day: date
+
+
+def inventory_pdf(
+    title: str, summary: str, groups: Sequence[tuple[str, Sequence[Line]]], *, paper: str, printed_on: date
+) -> bytes:
+    """The inventory, one table for each container."""
+    shown = [
+        {
+            "title": isolated(heading),
+            "rows": [
+                [isolated(cell) for cell in (one.number, one.place, one.title, one.date, one.access)] for one in lines
+            ],
+        }
+        for heading, lines in groups
+    ]
+    data = {"title": isolated(title), "summary": isolated(summary), "groups": shown}
+    return _set("inventory.typ", data, paper, printed_on)
+
+
+def gift_pdf(deed: Deed, *, paper: str) -> bytes:
+    """The deed of gift, filled as far as known."""
+    kept = "The originals and their scans are given." if deed.originals else "Scans are given; the originals stay."
+    parts = (
+        ("Donor", deed.donor, 2),
+        ("Recipient", deed.recipient, 2),
+        ("What is given", f"{deed.title}. {deed.description} {kept}", 1),
+        ("Transfer of ownership", BLANK, 4),
+        ("Access", deed.access, 2),
+        ("Copyright", deed.copyright, 3),
+        ("What the archive does not want", "Return to the donor ☐   Pass on ☐   Destroy ☐", 1),
+    )
+    return _form("Deed of gift", parts, ("For the donor", "For the archive"), deed.on_day, paper)
+
+
+def consent_pdf(facts: Mapping[str, str], *, on_day: date, paper: str) -> bytes:
+    """The consent for one interview. `facts` may have narrator, interviewer, place, agreement, recording, kept."""
+    parts = (
+        ("Narrator", facts.get("narrator", ""), 1),
+        ("Interviewer", facts.get("interviewer", ""), 1),
+        ("Day and place", facts.get("place", ""), 1),
+        ("How it was recorded", facts.get("recording", ""), 1),
+        ("What was agreed aloud", facts.get("agreement", ""), 2),
+        ("How it may be used", BLANK, 3),
+        ("Where it is kept", facts.get("kept", ""), 1),
+        ("Who may hear it, and from when", BLANK, 3),
+        ("The narrator's rights", "The narrator may ask that words be struck, or closed until a day.", 2),
+    )
+    return _form("Consent to an interview", parts, ("The narrator", "The interviewer"), on_day, paper)
+
+
+def _form(title: str, parts: Sequence[tuple[str, str, int]], signed_by: Sequence[str], day: date, paper: str) -> bytes:
+    shown = [{"name": name, "words": isolated(words), "lines": lines} for name, words, lines in parts]
+    data = {"title": title, "caution": CAUTION, "parts": shown, "signatures": list(signed_by)}
+    return _set("form.typ", data, paper, day)
+
+
+def _set(template: str, data: dict[str, Any], paper: str, day: date) -> bytes:
+    whole = data | {"paper": PAPERS[paper][0], "printed": f"Printed {day.isoformat()}"}
+    with tempfile.TemporaryDirectory() as folder:
+        made, _ = made_pdf(template, whole, THEMES["plain"], Path(folder), day)
+    return made

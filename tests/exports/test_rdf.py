@@ -1,0 +1,107 @@
+"""Linked data read by rdflib and held against our shapes by pyshacl, both independent of us."""
+
+import io
+from datetime import date
+from pathlib import Path
+from unittest import mock
+
+import pytest
+import rdflib
+from hypothesis import given, settings
+from pyshacl import validate
+from rdflib import Graph, Literal, Namespace, URIRef
+from rdflib.namespace import DCTERMS, FOAF, RDF
+from tests.exports.strategies import RECORDS
+
+from boxlore.core.crosswalk import CollectionFacts
+from boxlore.core.record import Record
+from boxlore.disk.shipped import shipped
+from boxlore.exports.rdf import EDTF, read_triples, write_triples
+from boxlore.exports.required import read_required
+
+FACTS = CollectionFacts(id="01a214af-f06c-7bb4-925d-b49412c6fff7", title="Tamm & Rourke", on_day=date(2026, 11, 25))
+OA = Namespace("http://www.w3.org/ns/oa#")
+pytestmark = pytest.mark.filterwarnings(
+    "ignore:.*is deprecated:DeprecationWarning"
+)  # pyshacl calls rdflib's older names
+TABLE = read_required((shipped("schemas") / "required.csv").read_text(encoding="utf-8"))
+SHAPES = shipped("schemas") / "records.shacl.ttl"
+
+
+def triples(record: Record) -> bytes:
+    out = io.BytesIO()
+    assert write_triples([record], FACTS, out, TABLE) == []
+    return out.getvalue()
+
+
+@settings(deadline=None, derandomize=True, max_examples=25)
+@given(RECORDS)
+def test_what_is_written_is_what_rdflib_reads_and_what_we_read(record: Record) -> None:
+    data = triples(record)
+    with mock.patch.object(rdflib, "NORMALIZE_LITERALS", False):  # rdflib would respell times
+        graph = Graph().parse(data=data, format="nt")
+    ours = {(s, p, o) for s, p, o in read_triples(data.decode().split("\n"))}
+    assert {(str(s), str(p), str(o)) for s, p, o in graph} == ours
+    assert (URIRef(f"urn:uuid:{record.id}"), DCTERMS.identifier, Literal(record.number)) in graph
+    if record.edtf:
+        created = (URIRef(f"urn:uuid:{record.id}"), DCTERMS.created, Literal(record.edtf, datatype=URIRef(EDTF)))
+        assert created in graph
+
+
+@settings(deadline=None, derandomize=True, max_examples=4)
+@given(RECORDS)
+def test_odd_records_keep_to_our_shapes(record: Record) -> None:
+    graph = Graph().parse(data=triples(record), format="nt")
+    conforms, _, words = validate(graph, shacl_graph=str(SHAPES), shacl_graph_format="turtle")
+    assert conforms, words
+
+
+@pytest.mark.parametrize("part", ["open", "closed"])
+def test_the_demos_linked_data_keep_to_our_shapes(demo: Path, part: str) -> None:
+    home = demo / "transfer" / part / "data" / "metadata"
+    graph = Graph().parse(home / "records.nt", format="nt")
+    conforms, _, words = validate(graph, shacl_graph=str(SHAPES), shacl_graph_format="turtle")
+    assert conforms, words
+    assert len(set(graph.subjects(DCTERMS.rights, None))) == 25
+    turtle = Graph().parse(home / "records.ttl", format="turtle")
+    assert set(turtle) == set(graph)
+
+
+PLANTED = [
+    ("no title", "<http://purl.org/dc/terms/title>"),
+    ("no rights, so no item", "<http://purl.org/dc/terms/isPartOf>"),
+    ("no name of a person", "<http://xmlns.com/foaf/0.1/name>"),
+    ("no one who said it", "<http://www.w3.org/ns/prov#wasAttributedTo>"),
+    ("no degree of sureness", "<urn:boxlore:terms:sure>"),
+]
+
+
+@pytest.mark.parametrize(("trap", "lost"), PLANTED)
+def test_shapes_refuse_what_lacks_something(demo: Path, trap: str, lost: str) -> None:
+    lines = (demo / "transfer" / "closed" / "data" / "metadata" / "records.nt").read_text(encoding="utf-8").split("\n")
+    left = [line for line in lines if f" {lost} " not in line]
+    assert len(left) < len(lines)
+    graph = Graph().parse(data="\n".join(left), format="nt")
+    conforms, _, _ = validate(graph, shacl_graph=str(SHAPES), shacl_graph_format="turtle")
+    assert not conforms
+
+
+def test_a_record_without_what_is_required_is_named_and_left_out() -> None:
+    out = io.BytesIO()
+    facts = CollectionFacts(id="a", title="", rights="", on_day=date(2026, 11, 25))
+    findings = write_triples([Record(id="b", number="TRA-0001")], facts, out, TABLE)
+    assert "TRA-0001 cannot be written as linked data: it lacks rights" in findings[0].message
+    assert b"TRA-0001" not in out.getvalue()
+
+
+def test_people_shown_are_depicted_and_statements_are_annotations(demo: Path) -> None:
+    graph = Graph().parse(demo / "transfer" / "closed" / "data" / "metadata" / "records.nt", format="nt")
+    assert len(set(graph.objects(None, FOAF.depicts))) > 20
+    assert len(set(graph.subjects(RDF.type, OA.Annotation))) > 150
+
+
+@pytest.mark.parametrize("line", ["<a> <b> .", "<a> <b> _:c .", '<a> <b> "c', "words"])
+def test_what_is_no_triple_of_ours_is_refused(line: str) -> None:
+    """RDF 1.1 N-Triples, grammar; blank nodes, which we do not write."""
+    with pytest.raises(ValueError, match="line 1 is no triple"):
+        list(read_triples([line]))
