@@ -155,10 +155,15 @@ def test_extended_xmp_that_is_not_to_be_trusted_is_left_and_said(
     assert b"yyyy" not in caption(data, replace(words, drop_text=True))
 
 
-def test_a_second_packet_is_said(jpeg_with: With, words: Embedding) -> None:
-    packet = (APP1, XMP_MARK + carrier.sidecar(Embedding(xmp=(("xmp:Label", Text("one")),))))
-    made = carrier.rewrite(io.BytesIO(jpeg_with(packet, packet)), words)
-    assert made.reports == ("The file holds 2 XMP packets; the first was used.",)
+def test_a_second_packet_is_joined_and_said(jpeg_with: With, words: Embedding, caption: Caption) -> None:
+    one, two = (
+        (APP1, XMP_MARK + carrier.sidecar(Embedding(xmp=(("xmp:Label", Text(label)), (name, Text("kept"))))))
+        for label, name in (("one", "xmp:Nickname"), ("two", "xmp:BaseURL"))
+    )
+    made = carrier.rewrite(io.BytesIO(jpeg_with(one, two)), words)
+    assert made.reports == ("The file holds 2 XMP packets; they were joined, the first before the others.",)
+    found = xmp.values(xmp.tree(*carrier.packets(io.BytesIO(caption(jpeg_with(one, two))))))
+    assert (found["xmp:Label"], found["xmp:Nickname"], found["xmp:BaseURL"]) == ("one", "kept", "kept")
 
 
 def test_resources_over_sixty_four_kilobytes_span_segments_in_order(jpeg_with: With, caption: Caption) -> None:

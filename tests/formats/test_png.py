@@ -138,3 +138,12 @@ def test_a_packet_that_swells_is_refused(files: dict[str, bytes], monkeypatch: p
 
 def test_a_packet_without_its_fields_is_none(files: dict[str, bytes], caption: Caption) -> None:
     caption(with_chunks(files["png"], chunk(b"iTXt", png.KEYWORD + b"\x00\x00")))
+
+
+def test_a_second_packet_is_joined(files: dict[str, bytes], caption: Caption) -> None:
+    packets = [
+        chunk(b"iTXt", png.KEYWORD + bytes(4) + carrier.sidecar(Embedding(xmp=((name, Text("kept")),))))
+        for name in ("xmp:Nickname", "xmp:BaseURL")
+    ]
+    found = xmp.values(xmp.tree(*carrier.packets(io.BytesIO(caption(with_chunks(files["png"], *packets))))))
+    assert found["xmp:Nickname"] == found["xmp:BaseURL"] == "kept"

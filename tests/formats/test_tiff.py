@@ -194,3 +194,11 @@ def test_a_packet_of_the_files_own_survives(caption: Caption) -> None:
     packet = carrier.sidecar(Embedding(xmp=(("xmp:Label", Text("theirs")),)))
     after = caption(with_tags((700, 1, len(packet), packet), byteorder=">"))
     assert xmp.values(xmp.tree(*carrier.packets(io.BytesIO(after))))["xmp:Label"] == "theirs"
+
+
+def test_texts_that_share_their_bytes_are_zeroed_together(caption: Caption, words: Embedding) -> None:
+    end = 16 + 2 + 4 * 12 + 4
+    data = made_of(*STRIP, entry(270, 2, 12, end), entry(305, 2, 6, end + 2)) + b"from a shop\x00"
+    after = caption(data, replace(words, drop_text=True))
+    assert after[end : end + 12] == bytes(12)
+    assert after[8:16] == data[8:16]

@@ -102,3 +102,11 @@ def test_read_back_names_what_is_missing_or_more() -> None:
     wrong = (("dc:subject", bag("a", "c")), ("dc:source", Text("t")), ("dc:title", Text("t")))
     assert xmp.read_back(root, Embedding(xmp=wrong)) == ["dc:subject", "dc:source", "dc:title"]
     assert xmp.read_back(root, Embedding(xmp=(("dc:subject", bag("a", "b", "c")),))) == ["dc:subject"]
+
+
+def test_a_large_property_written_as_an_attribute_moves_too() -> None:
+    rdf = RDF.replace(b"/>", b"><rdf:Description rdf:about='' xmlns:o='urn:o' o:a='%s'/></rdf:RDF>" % (b"x" * 90_000))
+    root, _ = merging.captioned(META % rdf, Embedding(xmp=(("dc:source", Text("s")),)))
+    standard, extended, _ = xmp.divide(root, 65502, ("dc:source",))
+    assert len(standard) < 1000 and b"x" * 90_000 in extended
+    assert xmp.values(xmp.parse(standard))["dc:source"] == "s"

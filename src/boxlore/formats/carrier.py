@@ -153,11 +153,11 @@ def packets(file: BinaryIO) -> tuple[bytes, tuple[bytes, ...]]:
             found = jpeg.packets_of(jpeg.split(file)[0])
             return found.standard, found.more
         case Container.PNG:
-            return png.packet_of(file, png.split(file)), ()
+            first, *more = png.packets_of(file, png.split(file)) or [b""]
+            return first, tuple(more)
         case Container.TIFF:
             return tiff.texts_of(file)[0], ()
-        case Container.WEBP:
-            return webp.packet_of(file, webp.split(file)[0]), ()
+    return webp.packet_of(file, webp.split(file)[0]), ()
 
 
 def read(file: BinaryIO) -> Found:

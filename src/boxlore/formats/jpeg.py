@@ -82,22 +82,28 @@ def segment(marker: int, payload: bytes) -> Segment:
 
 @dataclass(frozen=True, slots=True)
 class Packets:
-    """The XMP of a file: the standard packet, the extended ones that belong to it (by GUID), and problems."""
+    """The XMP of a file: the standard packet, the extended ones that belong to it (by GUID), further ones, problems."""
 
     standard: bytes
     extended: tuple[tuple[bytes, bytes], ...]
+    further: tuple[bytes, ...]
     problems: tuple[str, ...]
 
     @property
     def more(self) -> tuple[bytes, ...]:
-        return tuple(body for _, body in self.extended)
+        """What is taken into the standard packet where it does not say the same already."""
+        return (*(body for _, body in self.extended), *self.further)
 
 
 def packets_of(segments: Iterable[Segment]) -> Packets:
     """What XMP there is; an extended packet is used only if it fits its own digest and is the one meant."""
     kept = list(segments)
     standard = [one.payload[len(XMP_MARK) :] for one in kept if one.starts(APP1, XMP_MARK)]
-    problems = [f"The file holds {len(standard)} XMP packets; the first was used."] if len(standard) > 1 else []
+    problems = (
+        [f"The file holds {len(standard)} XMP packets; they were joined, the first before the others."]
+        if len(standard) > 1
+        else []
+    )
     chunks: dict[bytes, dict[int, bytes]] = {}
     for one in kept:
         if one.starts(APP1, EXTENDED_MARK):
@@ -112,7 +118,7 @@ def packets_of(segments: Iterable[Segment]) -> Packets:
             problems.append("The file holds extended XMP that its packet does not name; it was left as it is.")
         else:
             whole.append((guid, joined))
-    return Packets(standard[0] if standard else b"", tuple(whole), tuple(problems))
+    return Packets(standard[0] if standard else b"", tuple(whole), tuple(standard[1:]), tuple(problems))
 
 
 def _is_ours(one: Segment, guids: Collection[bytes]) -> bool:

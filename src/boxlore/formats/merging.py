@@ -9,7 +9,7 @@ from collections.abc import Collection, Iterator
 from lxml import etree
 
 from boxlore.core.embedding import OUR_REGION, Alt, Bag, Embedding, Struct, Value
-from boxlore.formats.xmp import LANG, RDF, descriptions, fill, home_of, named, parse, tidy, tree, write
+from boxlore.formats.xmp import LANG, RDF, fill, home_of, named, parse, tidy, tree, write
 
 REGIONS, FACES, LOCATION = "Iptc4xmpExt:ImageRegion", "mwg-rs:Regions", "Iptc4xmpExt:LocationShown"
 REGION_ID = "Iptc4xmpExt:rId"
@@ -56,23 +56,14 @@ def _array(element: etree._Element) -> etree._Element:
     return held if held is not None else etree.SubElement(element, f"{{{RDF}}}Bag")
 
 
-def _held(root: etree._Element, name: str) -> list[etree._Element | str]:
-    """The property as it stands in the tree: elements, or the text of an attribute."""
-    tag = named(name)
-    found: list[etree._Element | str] = []
-    for description in descriptions(root):
-        found += [str(description.attrib[tag])] if tag in description.attrib else []
-        found += description.findall(tag)
-    return found
+def _held(root: etree._Element, name: str) -> list[etree._Element]:
+    """The property as it stands in the tree; `xmp.tree` has spelt out attributes and gathered descriptions."""
+    return home_of(root).findall(named(name))
 
 
 def _take_out(root: etree._Element, name: str) -> None:
-    tag = named(name)
-    for description in descriptions(root):
-        if tag in description.attrib:
-            del description.attrib[tag]
-        for found in description.findall(tag):
-            description.remove(found)
+    for found in _held(root, name):
+        home_of(root).remove(found)
 
 
 def _differs(root: etree._Element, name: str, value: Value) -> Iterator[str]:
@@ -83,7 +74,7 @@ def _differs(root: etree._Element, name: str, value: Value) -> Iterator[str]:
     fill(wanted, value)
     ours = set(_words_of(wanted))
     for held in _held(root, name):
-        words = [held] if isinstance(held, str) else _words_of(held, _tags(value))
+        words = _words_of(held, _tags(value))
         if name not in (REGIONS, "Iptc4xmpExt:ArtworkOrObject", LOCATION) and (other := set(words) - ours):
             shown = sorted(other)[0]
             yield f"The file said of {name}: “{shown[:80]}{'…' if len(shown) > 80 else ''}”; the copy has the record's."
@@ -107,11 +98,10 @@ def _other_languages(root: etree._Element, name: str, value: Value) -> Iterator[
     if isinstance(value, Alt):
         seen = {language.lower() for language, _ in value.words} | {"x-default", ""}
         for held in _held(root, name):
-            if not isinstance(held, str):
-                for li in held.iterfind(f"{{{RDF}}}Alt/{{{RDF}}}li"):
-                    if (language := li.get(LANG, "").lower()) not in seen:
-                        seen.add(language)
-                        yield li
+            for li in held.iterfind(f"{{{RDF}}}Alt/{{{RDF}}}li"):
+                if (language := li.get(LANG, "").lower()) not in seen:
+                    seen.add(language)
+                    yield li
 
 
 def _other_regions(root: etree._Element, name: str, value: Value | None) -> Iterator[etree._Element]:
@@ -123,7 +113,7 @@ def _other_regions(root: etree._Element, name: str, value: Value | None) -> Iter
         fill(ours, value)
     names = {one.text for one in ours.iter(named("mwg-rs:Name"))} | {one.text for one in ours.iter(named(REGION_ID))}
     for held in _held(root, name):
-        for li in [] if isinstance(held, str) else _items(held):
+        for li in _items(held):
             texts = {_simple(li, REGION_ID), _simple(li, "mwg-rs:Name")} - {""}
             if not any(text.startswith(OUR_REGION) for text in texts) and not texts & names:
                 yield li

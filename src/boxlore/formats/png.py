@@ -66,15 +66,16 @@ def is_packet(file: BinaryIO, chunk: Chunk) -> bool:
     return chunk.type == b"iTXt" and read_at(file, chunk.at + 8, min(18, chunk.length), CLAUSE) == KEYWORD
 
 
-def packet_of(file: BinaryIO, chunks: list[Chunk]) -> bytes:
-    """The XMP packet, decompressed if need be; no bytes if there is none."""
+def packets_of(file: BinaryIO, chunks: list[Chunk]) -> list[bytes]:
+    """The XMP packets, decompressed if need be; a sound file has one at most."""
+    found: list[bytes] = []
     for chunk in chunks:
         if is_packet(file, chunk):
             rest = data_of(file, chunk)[len(KEYWORD) :]
             compressed, body = rest[:1] == b"\x01", rest[2:]
             text = body.split(b"\x00", 2)[2] if body.count(b"\x00") >= 2 else b""
-            return _inflated(text, chunk) if compressed else text
-    return b""
+            found.append(_inflated(text, chunk) if compressed else text)
+    return found
 
 
 def _inflated(data: bytes, chunk: Chunk) -> bytes:
@@ -111,7 +112,8 @@ def make(kind: bytes, data: bytes) -> bytes:
 def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str]]:
     """The pieces of the copy, and what was in conflict."""
     chunks = split(file)
-    root, reports = merging.captioned(packet_of(file, chunks), embedding)
+    first, *more = packets_of(file, chunks) or [b""]
+    root, reports = merging.captioned(first, embedding, tuple(more))
     pieces: list[Piece] = [SIGNATURE, (8, chunks[0].whole)]
     pieces.append(make(b"iTXt", KEYWORD + b"\x00\x00\x00\x00" + xmp.serialize(root, end="r", padding=0)))
     for chunk in chunks[1:]:

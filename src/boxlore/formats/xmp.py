@@ -87,7 +87,16 @@ def tree(packet: bytes, extended: Iterable[bytes] = ()) -> etree._Element:
             del description.attrib[_NOTE]
         for note in description.findall(_NOTE):
             description.remove(note)
+        _spell_out(description)
     return root
+
+
+def _spell_out(description: etree._Element) -> None:
+    """Properties written as attributes become elements (the same by ISO 16684-1, 7.9.2.2), so that any can move."""
+    for key, text in list(description.attrib.items()):
+        if etree.QName(key).namespace not in (RDF, _XML, None):
+            del description.attrib[key]
+            etree.SubElement(description, key).text = str(text)
 
 
 def _gather(root: etree._Element, descriptions: Iterable[etree._Element]) -> None:
