@@ -105,7 +105,7 @@ def test_a_survey_without_a_screen(run, tmp_path: Path) -> None:  # type: ignore
     found = rows(out)
     assert code == 0 and {one["list"] for one in found} >= {"do", "buy"}
     assert any(
-        one["what"] == "Take fasteners off" and one["items"] == ["TRA-0001"] for one in found if one["list"] == "do"
+        one["what"] == "Take fasteners off" and "TRA-0001" in one["items"] for one in found if one["list"] == "do"
     )
     assert (tmp_path / "work.pdf").read_bytes().startswith(b"%PDF-1.7")
     code, _, err = run("survey", "1")
@@ -127,7 +127,8 @@ def test_the_climate_of_a_file_and_of_a_location(run, tmp_path: Path) -> None:  
     assert code == 1 and "Mould watch" in out and "█" in out and (tmp_path / "chart.png").stat().st_size > 1000
     assert run("climate", "--reading", "68F", "50%", "--at", "Cellar", "--when", "2026-04-01T10:00")[0] == 0
     code, out, _ = run("climate", "--json")
-    assert rows(out)[0]["figures"]["count"] == 73  # type: ignore[index]
+    counts = {one["where"]: one["figures"]["count"] for one in rows(out)}  # type: ignore[index]
+    assert counts == {"Cellar": 73, "House above the harbour / Wash-house": 168}
 
 
 @pytest.mark.parametrize(
@@ -137,7 +138,6 @@ def test_the_climate_of_a_file_and_of_a_location(run, tmp_path: Path) -> None:  
         (["housing", "move", "TRA-0001", "--to", "77"], "no container 77"),
         (["housing", "move", "TRA-9999", "--to", "1"], "no item TRA-9999"),
         (["housing", "lend", "TRA-0001", "--by", "A", "--due", "soon"], "is no day"),
-        (["housing", "undo"], "nothing of housing"),
         (["climate", "--reading", "20C", "50%"], "Where was that read"),
         (["survey", "--note", "TRA-0001=x"], "no JSON object"),
         (["survey", "--work", "list.txt"], "neither .csv nor .pdf"),

@@ -212,3 +212,10 @@ def test_an_approximate_birth_counts_with_five_years_more() -> None:
     """Yale, Rhode Island Furniture Archive: “ca.” is five years either side."""
     assert life_of(person(born={"latest": "1922-12-31", "edtf": "1922~"}), TODAY).living
     assert not life_of(person(born={"latest": "1921-06-30", "edtf": "1921-06~"}), TODAY).living
+
+
+def test_a_family_name_that_only_the_withheld_bear_is_sought_alone() -> None:
+    dead = person("tom", dead=True, surnames=("Rourke",))
+    mia = person("mia", surnames=("Rourke", "Parata-Rourke"))
+    hidden = withhold([dead, mia], {one.id: life_of(one, TODAY) for one in (dead, mia)}, To.OUTSIDE, TODAY)
+    assert hidden.finds("Mrs Parata-Rourke") and not hidden.finds("the Rourke farm")

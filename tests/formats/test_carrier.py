@@ -4,289 +4,324 @@ The property and dataset names are those of the IPTC Photo Metadata Standard 202
 digest is XMP Specification Part 3 (2020), 1.3.3 with the MWG Guidelines 2.0.
 """
 
-import hashlib
 import io
+from collections.abc import Callable
+from dataclasses import replace
 from pathlib import Path
 
+import exiv2
+import numpy
 import pyexiv2
 import pytest
 import tifffile
-from PIL import Image, ImageCms
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from PIL import Image, ImageCms, ImageSequence
 
-from boxlore.core.embedding import Alt, Bag, Embedding, Struct, Text, alternative, bag
+from boxlore.core.embedding import Embedding, Text
 from boxlore.core.errors import ByteFault
-from boxlore.formats import carrier, iim, jpeg, resources, xmp
+from boxlore.formats import carrier, xmp
+from boxlore.formats.carrier import Container
 
-PROFILE = ImageCms.ImageCmsProfile(ImageCms.createProfile("sRGB")).tobytes()
-
-CAPTION = Embedding(
-    xmp=(
-        ("dc:title", alternative("Võrgud kuivavad", "et")),
-        ("dc:description", alternative("Nets drying at Haapsalu, “1912”", "en")),
-        ("dc:subject", bag("nets", "Haapsalu")),
-        ("photoshop:DateCreated", Text("1912")),
-        (
-            "Iptc4xmpExt:ImageRegion",
-            Bag((Struct((("Iptc4xmpExt:Name", alternative("Helmi", "en")), ("Iptc4xmpExt:rId", Text("m1")))),)),
-        ),
-    ),
-    iim=(((2, 5), ("Võrgud kuivavad",)), ((2, 120), ("Nets drying at Haapsalu, “1912”",)), ((2, 55), ("19120000",))),
-    remove=("exif:GPSLatitude",),
-)
+Caption = Callable[..., bytes]
+TIFF = (b"II*\x00", b"MM\x00*", b"II+\x00", b"MM\x00+")
 
 
-def picture(kind: str, mode: str = "RGB", **more: object) -> bytes:
-    image = Image.radial_gradient("L").resize((96, 64)).convert(mode)
-    out = io.BytesIO()
-    image.save(out, kind, **more)
-    return out.getvalue()
-
-
-def exif_block() -> bytes:
-    exif = Image.Exif()
-    exif[0x010E], exif[0x0112] = "from the scanner", 6
-    exif.get_ifd(0x8769)[0x9003] = "2026:03:01 12:00:00"
-    exif.get_ifd(0x8825)[1], exif.get_ifd(0x8825)[2] = "S", (45.0, 52.0, 28.0)
-    return exif.tobytes()
-
-
-def caption(data: bytes, embedding: Embedding = CAPTION) -> bytes:
-    source = io.BytesIO(data)
-    made = carrier.rewrite(source, embedding)
-    whole = b"".join(p if isinstance(p, bytes) else data[p[0] : p[0] + p[1]] for p in made.pieces)
-    assert carrier.verify(source, io.BytesIO(whole), embedding) == []
-    assert len(whole) == carrier.size_after(made)
-    assert carrier.matches(made, source, io.BytesIO(whole))
-    return whole
-
-
-FORMATS = {
-    "baseline": picture("JPEG"),
-    "progressive": picture("JPEG", progressive=True),
-    "cmyk": picture("JPEG", "CMYK"),
-    "with-exif": picture("JPEG", exif=exif_block(), icc_profile=PROFILE, comment=b"kept"),
-    "png": picture("PNG"),
-    "png-exif": picture("PNG", exif=exif_block()),
-    "png-16": picture("PNG", "I;16"),
-    "tiff": picture("TIFF"),
-    "tiff-lzw": picture("TIFF", compression="tiff_lzw"),
-    "tiff-big": picture("TIFF", big_tiff=True),
-    "tiff-exif": picture("TIFF", exif=exif_block()),
-    "webp": picture("WEBP"),
-    "webp-lossless": picture("WEBP", lossless=True),
-    "webp-exif": picture("WEBP", exif=exif_block()),
-}
-
-
-@pytest.fixture(params=FORMATS)
-def source(request: pytest.FixtureRequest) -> bytes:
-    return FORMATS[request.param]
-
-
-def pixels(data: bytes) -> bytes:
+def pixels(data: bytes) -> list[bytes]:
+    """Every page or picture of an animation, decoded by Pillow; a TIFF by tifffile, but for LZW (page 57)."""
+    if data[:4] in TIFF:
+        with tifffile.TiffFile(io.BytesIO(data)) as read:
+            if read.pages[0].compression != tifffile.COMPRESSION.LZW:
+                return [numpy.ascontiguousarray(page.asarray()).tobytes() for page in read.pages]
     with Image.open(io.BytesIO(data)) as image:
-        return image.tobytes()
+        return [frame.tobytes() for frame in ImageSequence.Iterator(image)]
 
 
-def test_not_one_pixel_changes(source: bytes) -> None:
-    assert pixels(caption(source)) == pixels(source)
+def test_not_one_pixel_changes(source: bytes, caption: Caption) -> None:
+    before = pixels(source)
+    assert pixels(caption(source)) == before
+    assert pixels(caption(source, Embedding(xmp=(("dc:title", Text("x")),), drop_text=True))) == before
 
 
-def test_running_twice_changes_nothing(source: bytes) -> None:
+def test_twelve_million_pixels(caption: Caption) -> None:
+    out = io.BytesIO()
+    Image.radial_gradient("L").resize((4000, 3000)).save(out, "JPEG")
+    assert pixels(caption(out.getvalue())) == pixels(out.getvalue())
+
+
+def test_running_twice_changes_nothing(source: bytes, caption: Caption) -> None:
     once = caption(source)
-    if source[:2] not in (b"II", b"MM"):
-        assert caption(once) == once
-    else:  # a TIFF grows by the directory that is appended; our values are the same
-        assert caption(once) == once
+    assert caption(once) == once
 
 
-def test_pyexiv2_reads_it_back(source: bytes) -> None:
-    if source[:4] == b"II+\x00":
+def test_a_longer_and_a_shorter_caption_leave_nothing_of_each_other(
+    source: bytes, caption: Caption, words: Embedding
+) -> None:
+    longer = replace(words, xmp=(*words.xmp, ("dc:source", Text("in the shoebox, " * 300))))
+    assert caption(caption(source, longer), replace(words, remove=("dc:source",))) == caption(
+        source, replace(words, remove=("dc:source",))
+    )
+
+
+def test_pyexiv2_reads_it_back(source: bytes, caption: Caption) -> None:
+    if source[2:4] in (b"+\x00", b"\x00+"):
         pytest.skip("pyexiv2 does not read BigTIFF")
     with pyexiv2.ImageData(caption(source)) as image:
         read = image.read_xmp()
         assert read["Xmp.dc.title"] == {'lang="x-default"': "Võrgud kuivavad", 'lang="et"': "Võrgud kuivavad"}
         assert read["Xmp.dc.subject"] == ["nets", "Haapsalu"]
         assert read["Xmp.photoshop.DateCreated"] == "1912"
-        assert read["Xmp.iptcExt.ImageRegion[1]/Iptc4xmpExt:rId"] == "m1"
+        assert read["Xmp.iptcExt.ImageRegion[1]/Iptc4xmpExt:rId"] == "boxlore-m1"
         if source[:2] in (b"\xff\xd8", b"II", b"MM"):
             assert image.read_iptc()["Iptc.Application2.Caption"] == "Nets drying at Haapsalu, “1912”"
 
 
-def test_pillow_reads_it_back(source: bytes) -> None:
+def test_exiv2_reads_it_back(source: bytes, caption: Caption) -> None:
+    if source[2:4] in (b"+\x00", b"\x00+"):
+        pytest.skip("exiv2 does not read BigTIFF")
+    data = caption(source)
+    image = exiv2.ImageFactory.open(data)
+    image.readMetadata()
+    assert image.xmpData()["Xmp.photoshop.DateCreated"].toString() == "1912"
+    if source[:2] in (b"\xff\xd8", b"II", b"MM"):
+        assert image.iptcData()["Iptc.Application2.DateCreated"].toString() == "1912-00-00"
+
+
+def test_pillow_reads_it_back(source: bytes, caption: Caption) -> None:
+    if source[:4] == b"MM\x00+":
+        pytest.skip("Pillow does not read BigTIFF of that byte order")
     with Image.open(io.BytesIO(caption(source))) as image:
         found = image.getxmp()["xmpmeta"]["RDF"]["Description"]
         assert found["DateCreated"] == "1912"
         assert found["title"]["Alt"]["li"][0]["text"] == "Võrgud kuivavad"
 
 
-def test_the_place_and_day_of_the_scanning_do_not_travel(source: bytes) -> None:
+def toolkit():  # type: ignore[no-untyped-def]
+    try:
+        from libxmp import XMPFiles  # noqa: PLC0415  # its import fails where the Debian library is missing
+    except Exception as missing:  # noqa: BLE001  # it raises its own error, not ImportError
+        pytest.skip(f"libexempi is not there: {missing}")
+    return XMPFiles
+
+
+def test_the_xmp_toolkit_reads_it_back(tmp_path: Path, source: bytes, caption: Caption) -> None:
+    reader = toolkit()
+    path = tmp_path / "copy"
+    path.write_bytes(caption(source))
+    if source[2:4] in (b"+\x00", b"\x00+") or b"ANMF" in source:
+        pytest.skip("the toolkit does not read BigTIFF, nor an animated WebP")
+    if source[:4] == b"RIFF" and b"EXIF" in source:
+        pytest.skip("the toolkit takes the Exif that Pillow puts into a WebP for damaged, before our copy and after")
+    file = reader(file_path=str(path))
+    try:
+        read = file.get_xmp()
+        dc = "http://purl.org/dc/elements/1.1/"
+        assert read.get_localized_text(dc, "title", None, "et") == "Võrgud kuivavad"
+    finally:
+        file.close_file()
+
+
+def test_the_place_and_day_of_the_scanning_do_not_travel(source: bytes, caption: Caption) -> None:
     found = carrier.read(io.BytesIO(caption(source)))
     assert not found.has_gps
     assert "DateTimeOriginal" not in found.exif
-    if carrier.read(io.BytesIO(source)).exif:
+    before = carrier.read(io.BytesIO(source))
+    if before.exif.get("DateTimeOriginal"):
+        assert before.has_gps
         assert found.exif["DateTimeDigitized"] == "2026:03:01 12:00:00"
         assert found.orientation == 6
 
 
-def test_exif_text_is_written_only_where_present() -> None:
-    wanted = Embedding(xmp=CAPTION.xmp, exif=((0x010E, "Nets"), (0x013B, "Nobody")))
-    found = carrier.read(io.BytesIO(caption(FORMATS["with-exif"], wanted)))
-    assert found.exif["ImageDescription"] == "Nets"
-    assert "Artist" not in found.exif
-
-
-def test_a_full_day_stands_in_the_exif_date_where_one_can() -> None:
-    exif = Image.Exif()
-    exif.get_ifd(0x8769)[0x9003] = exif.get_ifd(0x8769)[0x9004] = "2026:03:01 12:00:00"
-    data = picture("JPEG", exif=exif.tobytes())
-    found = carrier.read(io.BytesIO(caption(data, Embedding(xmp=CAPTION.xmp, original_day="1938-06-14"))))
-    assert found.exif["DateTimeOriginal"].startswith("1938:06:14")
-    assert found.exif["DateTimeDigitized"] == "2026:03:01 12:00:00"
-
-
-def test_outside_copies_drop_all_text_and_keep_colour_and_orientation() -> None:
-    outside = Embedding(xmp=CAPTION.xmp, iim=CAPTION.iim, drop_text=True)
-    for name in ("with-exif", "png-exif", "tiff-exif", "webp-exif"):
-        whole = caption(FORMATS[name], outside)
-        assert b"from the scanner" not in whole and b"2026:03:01" not in whole and b"kept" not in whole
-        assert pixels(whole) == pixels(FORMATS[name])
-    with Image.open(io.BytesIO(caption(FORMATS["with-exif"], outside))) as image:
-        assert image.info["icc_profile"] == PROFILE
+def test_outside_copies_drop_all_text_and_keep_how_it_looks(
+    files: dict[str, bytes], caption: Caption, words: Embedding
+) -> None:
+    outside = replace(words, drop_text=True)
+    for name in ("with-exif", "png-exif", "tiff-exif", "webp-exif", "tiff-pages"):
+        whole = caption(files[name], outside)
+        for gone in (b"from the scanner", b"2026:03:01", b"kept", b"maker's own"):
+            assert gone not in whole, (name, gone)
+        before, after = carrier.read(io.BytesIO(files[name])), carrier.read(io.BytesIO(whole))
+        assert after.orientation == before.orientation
+        assert caption(whole, outside) == whole
+    with Image.open(io.BytesIO(caption(files["with-exif"], outside))) as image:
+        assert ImageCms.ImageCmsProfile(io.BytesIO(image.info["icc_profile"])).profile.profile_description
         assert image.getexif()[0x0112] == 6
+        assert image.getexif()[0x011A] == 300
 
 
-def test_the_digest_fits_the_iim_block() -> None:
-    segments, _ = jpeg.split(io.BytesIO(caption(FORMATS["baseline"])))
-    held, _ = resources.split(jpeg.resource_block(segments))
-    data = {one.id: one.data for one in held}
-    assert data[0x0425] == hashlib.md5(data[0x0404]).digest()
-    assert iim.split(data[0x0404])[0] == (1, 90, b"\x1b%G")
+EDITED = ("with-exif", "progressive", "cmyk", "tiff", "tiff-exif", "tiff-pages", "png", "png-exif", "webp", "webp-exif")
 
 
-def test_an_edit_by_another_program_and_a_second_run_lose_nothing(tmp_path: Path) -> None:
-    path = tmp_path / "copy.jpg"
-    path.write_bytes(caption(FORMATS["with-exif"]))
-    with pyexiv2.Image(str(path)) as image:
-        image.modify_xmp({"Xmp.xmp.Rating": "3", "Xmp.dc.description": {'lang="fr"': "Filets"}})
-        image.modify_iptc({"Iptc.Application2.City": "Haapsalu"})
-    again = caption(path.read_bytes())
+@pytest.mark.parametrize("name", EDITED)
+@pytest.mark.parametrize("editor", ["pyexiv2", "exiv2"])
+def test_an_edit_by_another_program_and_a_second_run_lose_nothing(
+    tmp_path: Path, name: str, editor: str, files: dict[str, bytes], caption: Caption
+) -> None:
+    path = tmp_path / "copy"
+    path.write_bytes(caption(files[name]))
+    (by_pyexiv2 if editor == "pyexiv2" else by_exiv2)(path)
+    edited = path.read_bytes()
+    again = caption(edited)
+    assert caption(again) == again
+    assert pixels(again) == pixels(files[name])
     with pyexiv2.ImageData(again) as image:
         read = image.read_xmp()
         assert read["Xmp.xmp.Rating"] == "3"
         assert read["Xmp.dc.description"]['lang="fr"'] == "Filets"
         assert read["Xmp.dc.description"]['lang="x-default"'] == "Nets drying at Haapsalu, “1912”"
-        assert image.read_iptc()["Iptc.Application2.City"] == "Haapsalu"
+        if name in EDITED[:6]:
+            assert image.read_iptc()["Iptc.Application2.City"] == "Haapsalu"
+            assert image.read_iptc()["Iptc.Application2.Caption"] == "Nets drying at Haapsalu, “1912”"
+    before, after = carrier.read(io.BytesIO(edited)), carrier.read(io.BytesIO(again))
+    assert {**before.xmp, **after.xmp} == dict(after.xmp)
 
 
-def test_a_large_foreign_property_moves_to_extended_xmp_and_is_not_lost() -> None:
-    large = Embedding(xmp=(("xmp:Label", Text("x" * 200_000)),))
-    first = caption_unverified(FORMATS["baseline"], large)
-    again = caption(first)
-    segments, _ = jpeg.split(io.BytesIO(again))
-    packets = jpeg.packets_of(segments)
-    assert packets.problems == ()
-    assert xmp.values(xmp.parse(packets.more[0]))["xmp:Label"] == "x" * 200_000
-    assert xmp.values(xmp.parse(packets.standard))["photoshop:DateCreated"] == "1912"
+def by_pyexiv2(path: Path) -> None:
+    with pyexiv2.Image(str(path)) as image:
+        image.modify_xmp({"Xmp.xmp.Rating": "3", "Xmp.dc.description": {'lang="fr"': "Filets"}})
+        if image.read_iptc():
+            image.modify_iptc({"Iptc.Application2.City": "Haapsalu"})
 
 
-def caption_unverified(data: bytes, embedding: Embedding) -> bytes:
-    made = carrier.rewrite(io.BytesIO(data), embedding)
-    return b"".join(p if isinstance(p, bytes) else data[p[0] : p[0] + p[1]] for p in made.pieces)
+def by_exiv2(path: Path) -> None:
+    image = exiv2.ImageFactory.open(str(path))
+    image.readMetadata()
+    xmp_data, iptc = image.xmpData(), image.iptcData()
+    xmp_data["Xmp.xmp.Rating"] = "3"
+    xmp_data["Xmp.dc.description"] = "lang=fr Filets"
+    if not iptc.empty():
+        iptc["Iptc.Application2.City"] = "Haapsalu"
+    image.setXmpData(xmp_data)
+    image.setIptcData(iptc)
+    image.writeMetadata()
 
 
-def test_the_xmp_toolkit_reads_it_back(tmp_path: Path) -> None:
-    try:
-        from libxmp import XMPFiles  # noqa: PLC0415  # its import fails where the Debian library is missing
-    except Exception as missing:  # noqa: BLE001  # it raises its own error, not ImportError
-        pytest.skip(f"libexempi is not there: {missing}")
-    for name in ("baseline", "png", "tiff"):
-        path = tmp_path / f"copy.{name}"
-        path.write_bytes(caption(FORMATS[name]))
-        file = XMPFiles(file_path=str(path))
-        read = file.get_xmp()
-        assert read.get_localized_text("http://purl.org/dc/elements/1.1/", "title", None, "et") == "Võrgud kuivavad"
-        file.close_file()
-
-
-def test_tifffile_reads_the_pages(tmp_path: Path) -> None:
-    path = tmp_path / "pages.tif"
-    frames = [Image.new("L", (40, 30), shade) for shade in (10, 200)]
-    frames[0].save(path, save_all=True, append_images=frames[1:])
-    whole = caption(path.read_bytes())
-    with tifffile.TiffFile(io.BytesIO(whole)) as read, tifffile.TiffFile(path) as before:
-        assert len(read.pages) == 2
-        assert [page.asarray().tobytes() for page in read.pages] == [p.asarray().tobytes() for p in before.pages]
-        assert b"1912" in read.pages[0].tags[700].value
-
-
-def jpeg_with(*segments: bytes) -> bytes:
-    data = FORMATS["baseline"]
-    return data[:2] + b"".join(segments) + data[2:]
-
-
-REFUSALS = [
-    ("empty", b"", 0, "the first bytes of the file"),
-    ("no marker", b"\xff\xd8\xff\xe0\x00\x10" + bytes(20), None, "T.81"),
-    ("junk between segments", jpeg_with(b"\xff\xe5\x00\x02junk"), 6, "T.81 B.1.1.2"),
-    ("length of one", jpeg_with(b"\xff\xe5\x00\x01"), 4, "T.81 B.1.1.4"),
-    ("no scan", b"\xff\xd8\xff\xd9", 3, "T.81 B.2.1"),
-    ("segment past the end", b"\xff\xd8\xff\xe5\xff\xff", None, "T.81 B.1.1.4"),
-    ("several pictures", jpeg_with(b"\xff\xe2\x00\x06MPF\x00"), 0, "CIPA DC-007, 5.2.3"),
-    ("png cut off", FORMATS["png"][:60], None, "PNG Third Edition, 5.3"),
-    ("png without end", FORMATS["png"][:-12], None, "PNG Third Edition, 5.6"),
-    ("webp cut off", FORMATS["webp"][:-20], 4, "RFC 9649, 2.3"),
-    ("tiff version", b"II\x2c\x00" + bytes(20), 0, "the first bytes of the file"),
-    ("tiff loop", b"II*\x00\x08\x00\x00\x00\x01\x00\x00\x01\x03\x00\x01\x00\x00\x00\x01\x00\x00\x00\x08\x00\x00\x00",
-     8, "TIFF 6.0, section 2"),
-    ("tiff unsorted", b"II*\x00\x08\x00\x00\x00\x02\x00"
-     + b"\x01\x01\x03\x00\x01\x00\x00\x00\x01\x00\x00\x00\x00\x01\x03\x00\x01\x00\x00\x00\x01\x00\x00\x00" + bytes(4),
-     8, "TIFF 6.0, section 2, page 15"),
-    ("tiff strip beyond the file", FORMATS["tiff"][:-2000] if len(FORMATS["tiff"]) > 99999 else
-     b"II*\x00\x08\x00\x00\x00\x02\x00\x11\x01\x04\x00\x01\x00\x00\x00\x08\x00\x00\x00"
-     b"\x17\x01\x04\x00\x01\x00\x00\x00\xff\xff\x00\x00" + bytes(4), 8, "TIFF 6.0, section 2, page 40"),
-]  # fmt: skip
-
-
-@pytest.mark.parametrize(("why", "data", "offset", "clause"), REFUSALS, ids=[row[0] for row in REFUSALS])
-def test_damaged_files_are_refused_with_place_and_clause(
-    why: str, data: bytes, offset: int | None, clause: str
-) -> None:
-    with pytest.raises(ByteFault) as caught:
-        carrier.rewrite(io.BytesIO(data), CAPTION)
-    assert caught.value.clause.startswith(clause)
-    assert offset is None or caught.value.offset == offset
-
-
-XML_REFUSALS = [
-    b"<!DOCTYPE x [<!ENTITY a 'b'>]><x:xmpmeta xmlns:x='adobe:ns:meta/'/>",
-    b"<x:xmpmeta xmlns:x='adobe:ns:meta/'/>",
-    b"<x:xmpmeta",
-    b"\x00\x01",
+KINDS = [
+    (b"\xff\xd8\xff\xe0", Container.JPEG, ".jpg"),
+    (b"\x89PNG\r\n\x1a\n", Container.PNG, ".png"),
+    (b"II*\x00", Container.TIFF, ".tif"),
+    (b"MM\x00+", Container.TIFF, ".tif"),
+    (b"RIFF\x00\x00\x00\x00WEBP", Container.WEBP, ".webp"),
+    (b"GIF89a", None, ".xyz"),
+    (b"", None, ".xyz"),
 ]
 
 
-@pytest.mark.parametrize("packet", XML_REFUSALS)
-def test_hostile_packets_are_refused(packet: bytes) -> None:
-    data = jpeg_with(jpeg.segment(jpeg.APP1, jpeg.XMP_MARK + packet).raw)
-    with pytest.raises(ByteFault, match="XMP packet"):
-        carrier.rewrite(io.BytesIO(data), CAPTION)
+@pytest.mark.parametrize(("head", "kind", "suffix"), KINDS)
+def test_a_file_is_known_by_content_and_not_by_name(head: bytes, kind: Container | None, suffix: str) -> None:
+    assert carrier.sniff(head) is kind
+    assert carrier.suffix_for(io.BytesIO(head), ".xyz") == suffix
 
 
-def test_words_are_cut_in_iim_between_characters_and_whole_in_xmp() -> None:
-    title = "õ" * 40
-    long = Embedding(xmp=(("dc:title", Alt((("x-default", title),))),), iim=(((2, 5), (title,)),))
-    source = io.BytesIO(FORMATS["baseline"])
-    made = carrier.rewrite(source, long)
-    assert made.reports == ("IIM 2:05 holds 64 of 80 bytes; XMP holds all.",)
-    found = carrier.read(io.BytesIO(caption(FORMATS["baseline"], long)))
-    assert found.iim[2, 5] == ("õ" * 32,)
-    assert found.xmp["dc:title"] == title
+def test_a_suffix_that_fits_stays() -> None:
+    assert carrier.suffix_for(io.BytesIO(b"\xff\xd8\xff\xe0"), ".jpeg") == ".jpeg"
 
 
-def test_letters_that_xml_has_no_place_for_are_left_out() -> None:
-    assert xmp.xml_text("a\x00b\x0bc\ud800\ufffe🙂\n") == "abc🙂\n"
+OTHERS = [
+    (b"\x00\x00\x00\x18ftypheic", "a HEIC"),
+    (b"\x00\x00\x00\x0cjP  \r\n\x87\n", "a JPEG 2000"),
+    (b"GIF89a", "a GIF"),
+    (b"", "no JPEG, PNG, TIFF or WebP"),
+]
 
 
-def test_a_sidecar_is_a_packet_of_its_own() -> None:
-    assert xmp.values(xmp.parse(carrier.sidecar(CAPTION)))["photoshop:DateCreated"] == "1912"
+@pytest.mark.parametrize(("head", "said"), OTHERS)
+def test_other_formats_are_refused_by_their_name(head: bytes, said: str, words: Embedding) -> None:
+    for use in (lambda file: carrier.rewrite(file, words), carrier.read):
+        with pytest.raises(ByteFault, match=said) as caught:
+            use(io.BytesIO(head))
+        assert (caught.value.offset, caught.value.clause) == (0, "the first bytes of the file")
+
+
+def test_a_copy_of_another_format_or_picture_is_not_proved(files: dict[str, bytes], caption: Caption) -> None:
+    def proved(one: bytes, other: bytes) -> list[str]:
+        return carrier.same_picture(io.BytesIO(one), io.BytesIO(other))
+
+    assert proved(files["png"], files["webp"]) == ["the copy is of another format"]
+    assert proved(files["png"], files["png-16"]) == ["the parts of the picture are not as they were"]
+    middles = {"baseline": b"\xff\xda", "tiff": b"II*", "png": b"IDAT", "webp": b"VP8 "}
+    for name, mark in middles.items():
+        whole = bytearray(caption(files[name]))
+        whole[whole.index(mark) + (300 if name == "tiff" else 60)] ^= 0x10
+        assert proved(files[name], bytes(whole)) == ["the picture's bytes are not equal"], name
+    more = caption(files["baseline"]) + b"more"
+    assert proved(files["baseline"], more) == ["the picture's bytes are not as many as before"]
+    tables = caption(files["baseline"]).replace(b"\xff\xdb\x00C\x00\x08", b"\xff\xdb\x00C\x00\x09", 1)
+    assert proved(files["baseline"], tables) == ["another segment than ours has changed"]
+
+
+def test_what_stands_in_a_tiff_beside_the_picture_is_proved_too(
+    files: dict[str, bytes], caption: Caption, words: Embedding
+) -> None:
+    whole = bytearray(caption(files["tiff-pages"]))
+    where = whole.rindex(b"page 2 from")
+    whole[where] ^= 1
+    wrong = carrier.verify(io.BytesIO(files["tiff-pages"]), io.BytesIO(bytes(whole)), words)
+    assert wrong == ["another byte than ours has changed"]
+    wrong = carrier.verify(io.BytesIO(files["tiff-16"]), io.BytesIO(caption(files["tiff"])), words)
+    assert wrong == ["the parts of the picture are not as they were"]
+    wrong = carrier.verify(io.BytesIO(files["tiff-16"]), io.BytesIO(caption(files["png"])), words)
+    assert wrong == ["the copy is of another format"]
+
+
+def test_a_caption_that_does_not_read_back_is_named(
+    files: dict[str, bytes], caption: Caption, words: Embedding
+) -> None:
+    other = replace(words, xmp=(*words.xmp[1:], ("dc:source", Text("elsewhere")), ("dc:title", Text("plain"))))
+    assert carrier.not_as(io.BytesIO(caption(files["png"])), other) == ["dc:source", "dc:title"]
+
+
+def test_a_copy_is_not_matched_by_another_file(files: dict[str, bytes], words: Embedding, caption: Caption) -> None:
+    source = io.BytesIO(files["png"])
+    made = carrier.rewrite(source, words)
+    whole = caption(files["png"])
+    for at in (50, len(whole) - 20):
+        other = bytearray(whole)
+        other[at] ^= 1
+        assert not carrier.matches(made, source, io.BytesIO(bytes(other)))
+    assert not carrier.matches(made, source, io.BytesIO(whole + b"."))
+
+
+def test_a_sidecar_is_a_packet_of_its_own(words: Embedding) -> None:
+    packet = carrier.sidecar(words)
+    assert xmp.values(xmp.parse(packet))["photoshop:DateCreated"] == "1912"
+    assert carrier.packet_not_as(packet, words) == []
+    assert packet.endswith(b'<?xpacket end="w"?>')
+
+
+def test_a_small_file_is_captioned_in_memory(files: dict[str, bytes], words: Embedding, caption: Caption) -> None:
+    assert carrier.captioned(files["baseline"], words) == caption(files["baseline"], words)
+
+
+def seed(kind: str) -> bytes:
+    exif = Image.Exif()
+    exif[0x010E] = "from the scanner"
+    exif.get_ifd(0x8825)[1], exif.get_ifd(0x8825)[2] = "S", (45.0, 52.0, 28.0)
+    out = io.BytesIO()
+    Image.new("RGB", (9, 7), "brown").save(out, kind, exif=exif.tobytes())
+    return carrier.captioned(out.getvalue(), Embedding(xmp=(("dc:title", Text("x")),), iim=(((2, 5), ("x",)),)))
+
+
+SEEDS = [seed(kind) for kind in ("JPEG", "TIFF", "PNG", "WEBP")]
+
+
+@settings(deadline=None, derandomize=True, max_examples=250)
+@given(at=st.floats(0, 1), value=st.integers(0, 255), name=st.integers(0, 3), cut=st.booleans())
+def test_any_bytes_are_read_or_refused(at: float, value: int, name: int, cut: bool) -> None:
+    """The large run is `tests/benchmarks/fuzz_formats.py`."""
+    data = bytearray(SEEDS[name])
+    place = min(int(at * len(data)), len(data) - 1)
+    data[place] = value
+    if cut:
+        del data[place:]
+    try:
+        made = carrier.rewrite(io.BytesIO(bytes(data)), Embedding(xmp=(("dc:title", Text("y")),)))
+    except ByteFault as fault:
+        assert fault.clause and fault.offset >= 0
+    else:
+        assert carrier.size_after(made) > 0
+
+
+def test_a_file_of_another_format_is_copied_but_for_its_place() -> None:
+    made = carrier.beside(io.BytesIO(b"GIF89a" + bytes(50)))
+    assert made.pieces == ((0, 56),) and carrier.size_after(made) == 56

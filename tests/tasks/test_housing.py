@@ -108,6 +108,12 @@ def test_a_plan_with_a_problem_is_not_carried_out(collection: Collection) -> Non
     house = house_of(collection)
     with pytest.raises(WrongUse, match="Two would be labelled 2"):
         carry_out(collection, relabel(house.labels, house.inside, {house.named("1").id: "2"}))
+    for name, box in (("Attic", "1"), ("Hall", "2")):
+        new_location(collection, name)
+        note_container(collection, box, About(at=name))
+    house = house_of(collection)
+    with pytest.raises(WrongUse, match="Two would be labelled 2"):
+        carry_out(collection, relabel(house.labels, house.inside, {house.named("1").id: "2"}))
 
 
 def test_locations_contain_containers_and_lend_them_their_surroundings(collection: Collection) -> None:

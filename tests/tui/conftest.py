@@ -19,16 +19,19 @@ from typing import Any
 
 import pyte
 import pytest
+from PIL import Image
 
 from boxlore.core.record import Record
 from boxlore.core.statements import Kind
+from boxlore.tasks.intake import Wanted, take_in
 from boxlore.tasks.opening import open_collection, start
+from boxlore.tasks.pairing import by_suffix
 from boxlore.tasks.records import records
 from boxlore.tasks.settings import Settings
 
 KEYS = {
     "PgDn": "\x1b[6~", "PgUp": "\x1b[5~", "Tab": "\t", "BackTab": "\x1b[Z", "Enter": "\r", "Esc": "\x1b",
-    "Up": "\x1b[A", "Down": "\x1b[B", "Left": "\x1b[D", "Back": "\x7f",
+    "Up": "\x1b[A", "Down": "\x1b[B", "Left": "\x1b[D", "Right": "\x1b[C", "Back": "\x7f", "Ins": "\x1b[2~",
     "F1": "\x1bOP", "F2": "\x1bOQ", "F3": "\x1bOR", "F4": "\x1bOS", "F5": "\x1b[15~", "F6": "\x1b[17~",
     "F7": "\x1b[18~", "F8": "\x1b[19~", "F9": "\x1b[20~",
     "^Q": "\x11", "^S": "\x13", "^Y": "\x19", "^Z": "\x1a",
@@ -47,6 +50,8 @@ class Terminal:
         self._lock = threading.Lock()
         self.pid, self._tty = pty.fork()
         if self.pid == 0:  # pragma: no cover  # the child
+            for name in ("COLUMNS", "LINES"):  # these would hide the size of the window
+                os.environ.pop(name, None)
             os.environ |= {"TERM": "xterm-256color", "COLORTERM": "truecolor", **environment}
             os.execv(sys.executable, [sys.executable, "-c", PROGRAM, *arguments])
         self.resize(columns, rows)
@@ -158,11 +163,26 @@ def folder(tmp_path: Path) -> Path:
 
 
 @pytest.fixture
-def told(folder: Path) -> Callable[[], dict[str, Record]]:
+def pictured(tmp_path: Path) -> Path:
+    """A collection of two items, the first with a picture."""
+    made, picture = tmp_path / "tamm_family", tmp_path / "incoming" / "harbour_f.jpg"
+    picture.parent.mkdir()
+    Image.linear_gradient("L").resize((300, 200)).convert("RGB").save(picture)
+    start(made, Settings(title="Tamm and Rourke", prefix="TR"))
+    with open_collection(made) as collection:
+        list(take_in(collection, by_suffix([picture]), Wanted(copy=True)))
+        act = collection.act("one without a scan")
+        act.state(act.new(Kind.ITEM), "number", "TRA-0002")
+        act.done()
+    return made
+
+
+@pytest.fixture
+def told(tmp_path: Path) -> Callable[[], dict[str, Record]]:
     """What the collection holds now: the records by number."""
 
     def read() -> dict[str, Record]:
-        with open_collection(folder, write=False) as collection:
+        with open_collection(tmp_path / "tamm_family", write=False) as collection:
             return {record.number: record for record in records(collection)}
 
     return read

@@ -96,3 +96,29 @@ def test_however_one_leaves_what_was_set_is_kept(
     found = told()
     assert found["TRA-0001"].words("enclosure") == "paper envelope"
     assert found["TRA-0002"].words("enclosure") == "PVC pocket" and found["TRA-0002"].size_mm == (55, 80)
+
+
+def test_a_survey_is_opened_from_the_menu_of_a_sitting(
+    terminal: Opens, folder: Path, told: Callable[[], dict[str, Record]]
+) -> None:
+    window = terminal("-c", folder, "sit", "--narrator", "Ellen Rourke", columns=100, rows=40)
+    window.wait_for("Tell me about this photograph")
+    window.send("⟨Esc⟩")
+    window.wait_for("Survey a box")
+    window.send("⟨Down⟩" * _line_of(window) + "⟨Enter⟩")
+    window.wait_for("Which box?")
+    window.send("7⟨Enter⟩")
+    window.wait_for("PVC pocket")
+    window.send("5⟨PgDn⟩4⟨Esc⟩")
+    window.wait_for("Tell me about this photograph")
+    window.send("⟨^Q⟩")
+    assert window.wait() == 0
+    found = told()
+    assert [found[f"TRA-000{n}"].words("enclosure") for n in (1, 2)] == ["PVC pocket", "glassine envelope"]
+
+
+def _line_of(window: Any) -> int:
+    """How many rows below the first choice the survey stands."""
+    lines = window.text.splitlines()
+    first = next(at for at, line in enumerate(lines) if "Take scans in" in line)
+    return next(at for at, line in enumerate(lines) if "Survey a box" in line) - first

@@ -3,6 +3,8 @@
 Rules of our own (no outside source): no word lands on another item; what the screen called saved is kept.
 """
 
+import json
+import re
 import signal
 from collections.abc import Callable
 from pathlib import Path
@@ -11,6 +13,9 @@ from typing import Any
 import pytest
 
 from boxlore.core.record import Record
+from boxlore.core.statements import Kind, Subject
+from boxlore.tasks.describe import Teller, Telling
+from boxlore.tasks.opening import open_collection
 
 Opens = Callable[..., Any]
 Told = Callable[[], dict[str, Record]]
@@ -250,3 +255,151 @@ def test_the_demonstration_from_inside(terminal: Opens, tmp_path: Path) -> None:
     window.send("⟨^Q⟩")
     assert window.wait() == 0
     assert (tmp_path / "empty" / "tamm_family" / "collection.sqlite").is_file()
+
+
+def test_a_picture_is_marked_by_keys_and_named(terminal: Opens, pictured: Path, told: Told) -> None:
+    """In one burst: the cross, Enter, the name; the words land at the marker, the next name does not."""
+    window = terminal("-c", pictured, *SIT, columns=120, rows=40)
+    window.wait_for("Tell me about this photograph")
+    window.send("⟨F2⟩")
+    window.wait_for("Arrows and Enter set one")
+    window.send("⟨Left⟩⟨Left⟩⟨Left⟩⟨Enter⟩Jaan Tamm⟨Enter⟩Helmi Tamm⟨Enter⟩⟨F2⟩")
+    window.wait_for("1 Jaan Tamm")
+    window.send("1+-0⟨Esc⟩⟨PgDn⟩Next⟨^Q⟩")
+    assert window.wait() == 0
+    record = told()["TRA-0001"]
+    assert [(one.name, one.number) for one in record.shown()] == [("Jaan Tamm", 1), ("Helmi Tamm", 0)]
+    assert record.shown()[0].area == pytest.approx((0.42, 0.5), abs=0.001)
+
+
+def test_a_click_on_the_picture_is_a_marker(terminal: Opens, pictured: Path, told: Told) -> None:
+    """SGR mouse reports (xterm control sequences, 1006): button, column, row, M for down and m for up."""
+    window = terminal("-c", pictured, *SIT, columns=120, rows=40)
+    window.wait_for("▀▀▀▀▀▀▀▀")
+    window.send("Said first.\x1b[<0;37;18M\x1b[<0;37;18m")
+    window.wait_for("Who is at 1?")
+    window.send("Jaan Tamm⟨Enter⟩")
+    window.wait_for("Jaan Tamm")
+    window.send("⟨^Q⟩")
+    assert window.wait() == 0
+    record = told()["TRA-0001"]
+    assert record.words("story") == "Said first."
+    assert [(one.name, one.number) for one in record.shown()] == [("Jaan Tamm", 1)]
+    assert record.shown()[0].area == pytest.approx((0.5, 0.5), abs=0.06)
+
+
+def test_a_care_note_comes_before_the_picture(terminal: Opens, pictured: Path) -> None:
+    with open_collection(pictured) as collection:
+        item = Subject(Kind.ITEM, collection.store.item_by_number("TRA-0001") or "")
+        Teller(collection).tell(item, "care", "A funeral. Ask first.", Telling())
+    window = terminal("-c", pictured, *SIT, columns=120, rows=40)
+    window.wait_for("Care: read the note below first")
+    assert "▀▀▀▀" not in window.text
+    window.send("⟨F2⟩")
+    window.wait_for("▀▀▀▀▀▀▀▀")
+    assert "Care: A funeral. Ask first." in window.text
+    window.send("⟨^Q⟩")
+    assert window.wait() == 0
+
+
+def test_the_course_of_a_sitting(terminal: Opens, folder: Path) -> None:
+    """Agreement, rest, clap, close and summary, by the keys a person would press."""
+    window = terminal("-c", folder, "sit", columns=100, rows=34)
+    window.wait_for("Tell me about this photograph")
+
+    def step(wanted: str) -> None:
+        window.send("⟨Esc⟩")
+        window.send(menu_key(window.wait_for("This sitting  "), "This sitting"))
+        text = window.wait_for(lambda shown: "This sitting: " in shown and f"  {wanted}" in shown)
+        window.send(menu_key(text, wanted))
+
+    step("Agreement")
+    window.wait_for("stop at any time")
+    window.send("Leida Rourke⟨Enter⟩Mia⟨Enter⟩her home⟨Enter⟩2⟨Enter⟩Leida Rourke⟨Enter⟩yes⟨Enter⟩")
+    window.wait_for("Leida Rourke tells. The agreement is noted")
+    window.send("The regatta.⟨PgDn⟩")
+    window.wait_for("2 of 8")
+    step("Clap")
+    window.wait_for("Clap 1 noted")
+    step("Rest")
+    window.wait_for("A rest.")
+    window.send("⟨Enter⟩")
+    window.wait_for("Going on.")
+    step("Close: what")
+    window.wait_for("What to ask next time?")
+    window.send("the farm; the crossing⟨Enter⟩")
+    window.wait_for("Next time: the crossing")
+    window.send("⟨Enter⟩⟨^Q⟩")
+    assert window.wait() == 0
+    with open_collection(folder, write=False) as collection:
+        [(_, rows)] = list(collection.store.subjects(Kind.SITTING))
+    found = {statement.field: statement.words for statement, _ in rows}
+    assert "Given by Leida Rourke" in found["consent"]
+    assert [json.loads(one.words)["step"] for one, _ in rows if one.field == "course"] == [
+        "recording started",
+        "clap",
+        "rest",
+        "go on",
+        "close",
+    ]
+
+
+def menu_key(text: str, name: str) -> str:
+    """The letter or digit before a line of a menu."""
+    found = re.search(rf"([0-9a-z])  {re.escape(name)}", text)
+    assert found, text
+    return found[1]
+
+
+def test_the_same_people_for_several_picked_in_the_list(terminal: Opens, folder: Path, told: Told) -> None:
+    window = terminal("-c", folder, *SIT, columns=100, rows=34)
+    window.wait_for("Tell me about")
+    window.send("⟨Tab⟩Jaan Tamm⟨Enter⟩⟨F3⟩")
+    window.wait_for("All items")
+    window.send("⟨Down⟩⟨Ins⟩⟨Ins⟩⟨F8⟩")
+    window.wait_for("2 picked: as in TRA-0001")
+    window.send("1")
+    window.wait_for("2 taken over from TRA-0001")
+    window.send("⟨Esc⟩⟨^Q⟩")
+    assert window.wait() == 0
+    found = told()
+    assert [people(found[f"TRA-000{n}"]) for n in (1, 2, 3, 4)] == [["Jaan Tamm"]] * 3 + [[]]
+
+
+def test_a_newcomer_with_only_the_guide_captions_three(terminal: Opens, folder: Path, told: Told) -> None:
+    """Every key pressed here is one that the guide's “Your first three photographs” names."""
+    window = terminal("-c", folder, "sit")
+    window.wait_for("F1 Help")
+    window.send("⟨F1⟩")
+    page = window.wait_for("Your first three photographs")
+    window.send("⟨Down⟩" * 12)
+    page = window.wait_for("Stop whenever you like")
+    for key in ("Tab", "Enter", "F5", "PgDn", "Ctrl+Q"):
+        assert key in page
+    window.send("⟨Esc⟩")
+    for n in range(1, 4):
+        window.wait_for(f"{n} of 8")
+        window.send(f"Story {n}⟨Tab⟩Jaan Tamm⟨Enter⟩⟨Tab⟩⟨F5⟩⟨PgDn⟩")
+    window.wait_for("4 of 8")
+    window.send("⟨^Q⟩")
+    assert window.wait() == 0
+    for n in range(1, 4):
+        record = told()[f"TRA-000{n}"]
+        assert (record.words("story"), people(record)) == (f"Story {n}", ["Jaan Tamm"])
+        assert "date" in record.not_known
+
+
+@pytest.mark.parametrize("size", [(80, 24), (120, 40), (200, 60)])
+def test_the_screen_at_three_sizes(terminal: Opens, pictured: Path, size: tuple[int, int]) -> None:
+    window = terminal("-c", pictured, *SIT, columns=size[0], rows=size[1])
+    wide = size[0] >= 100
+    text = window.wait_for(
+        lambda shown: "Page for the teller: http://127.0.0.1:" in shown and ("▀▀▀▀▀" in shown) == wide
+    )
+    assert "Tell me about this photograph" in text
+    assert "Ctrl+Q Leave" in text
+    assert "TRA-0001" in text
+    window.send("⟨F3⟩")
+    window.wait_for("All items")
+    window.send("⟨Esc⟩⟨^Q⟩")
+    assert window.wait() == 0

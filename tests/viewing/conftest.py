@@ -130,9 +130,12 @@ class Page:
     def send(self, count: int, method: str, **told: Any) -> None:
         """One command, not waited for."""
         data = json.dumps({"id": count, "method": method, "params": told}).encode()
-        size = bytes([0x80 | len(data)]) if len(data) < 126 else b"\xfe" + struct.pack(">H", len(data))
-        if len(data) > 65535:
-            size = b"\xff" + struct.pack(">Q", len(data))
+        if len(data) < 126:
+            size = bytes([0x80 | len(data)])
+        else:
+            size = (
+                b"\xfe" + struct.pack(">H", len(data)) if len(data) < 65536 else b"\xff" + struct.pack(">Q", len(data))
+            )
         self._socket.sendall(b"\x81" + size + bytes(4) + data)
 
     def answer(self, count: int) -> dict[str, Any]:

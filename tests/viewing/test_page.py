@@ -4,7 +4,9 @@ Outside truth: Chromium's own rendering, spoken to over its DevTools protocol. C
 size of what is touched: WCAG 2.2, 2.5.8 (24 by 24 pixels).
 """
 
+import os
 import threading
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -150,3 +152,30 @@ def test_it_can_be_read_and_touched(page: Any, keeper: Any) -> None:
     assert page.ask(
         "[...document.querySelectorAll('button')].every((b) => b.textContent.trim() || b.ariaLabel || b.hidden)"
     )
+
+
+def test_axe_core_finds_no_violation(page: Any, keeper: Any) -> None:
+    """Outside truth: axe-core's rules (WCAG 2.2 A and AA, best practices), in each state of the page."""
+    if not (where := os.environ.get("BOXLORE_AXE")):
+        pytest.skip("BOXLORE_AXE does not name axe-core's axe.min.js")
+    page.ask(Path(where).read_text(encoding="utf-8") + "; true")
+
+    def violations() -> list[str]:
+        run = "axe.run(document).then((found) => found.violations.map((one) => one.id + ': ' + one.nodes[0].html))"
+        return list(page.ask(run))
+
+    assert violations() == []
+    x, y, wide, high = page.ask(RECT)
+    page.touch(x + wide / 2, y + high / 2)
+    page.wait_for("document.querySelectorAll('.spot').length === 1")
+    page.press("w")
+    assert violations() == []
+    keeper.showing.say("A rest.")
+    page.wait_for("!document.getElementById('message').hidden")
+    assert violations() == []
+    keeper.showing.say("")
+    item = keeper.sitting.collection.store.item_by_number("TRA-0002")
+    Teller(keeper.sitting.collection).tell(Subject(Kind.ITEM, item), "care", "A funeral.", Telling())
+    keeper.out(2)
+    page.wait_for("!document.getElementById('care').hidden")
+    assert violations() == []

@@ -23,6 +23,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "tell": ("tell", "One statement from the shell, or many from a table."),
     "show": ("show", "The record of one item."),
     "find": ("find", "Search everything told."),
+    "people": ("people", "People: who is who, kin, a tree file taken in, consent."),
     "strike": ("strike", "Take words out for good, at the teller's wish."),
     "housing": ("housing", "Where the originals are, and what their boxes and sleeves do to them."),
     "survey": ("survey", "Through a box item by item: what to do, to buy, to have scanned."),

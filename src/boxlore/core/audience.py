@@ -154,11 +154,14 @@ def withhold(people: Iterable[Person], lives: Mapping[str, Life], to: To, on_day
     """The people withheld from that audience: from outside the living who have not consented to be named; from
     each, whoever the keeper keeps from it."""
     everyone = list(people)
-    by_id = {ident: one for one in everyone for ident in one.ids}
     hidden = [one for one in everyone if _hidden(one, lives, to, on_day or date.min)]
+    by_id = {ident: one for one in everyone for ident in one.ids} if hidden else {}
+    out_of_sight = {one.id for one in hidden}
+    seen = [one for one in everyone if hidden and one.id not in out_of_sight]
+    shared = {fold(name) for one in seen for name in (*one.surnames, *one.name.split()[-1:])}
     forms: dict[str, set[tuple[str, ...]]] = {}
     for person in hidden:
-        for form in _forms_of(person, by_id):
+        for form in _forms_of(person, by_id) | _own_surnames(person, shared):
             if tokens := tuple(_TOKEN.findall(form)):
                 forms.setdefault(tokens[0], set()).add(tokens)
     faces = {
@@ -175,9 +178,14 @@ def withhold(people: Iterable[Person], lives: Mapping[str, Life], to: To, on_day
 
 
 def _hidden(person: Person, lives: Mapping[str, Life], to: To, on_day: date) -> bool:
-    if not may_see(person.audience, to, on_day):
+    if person.audience != "anyone" and not may_see(person.audience, to, on_day):
         return True
     return to is To.OUTSIDE and lives[person.id].living and not allows(person.consents, Matter.NAME)
+
+
+def _own_surnames(person: Person, shared: set[str]) -> set[str]:
+    """Family names that nobody who may be named bears: they point to the withheld even alone."""
+    return {fold(name) for name in person.surnames} - shared
 
 
 def _forms_of(person: Person, by_id: Mapping[str, Person]) -> set[str]:
@@ -220,13 +228,15 @@ def visible(record: Record, to: To, on_day: date, withheld: Withheld = NOBODY) -
     lost = sum(len(rows) for rows in record.told.values()) - sum(len(rows) for rows in told.values())
     lost += sum(1 for one in record.people if one.number) - sum(1 for one in people if one.number)
     hidden_words = withheld.finds(record.found_in)
+    hidden_mark = record.mark is not None and withheld.finds(record.mark.long)
     return replace(
         record,
         told={name: rows for name, rows in told.items() if rows},
         people=people,
         conflicts=tuple(c for c in record.conflicts if all(map(allowed, c.told))),
         found_in="" if hidden_words else record.found_in,
-        withheld=record.withheld + lost + hidden_words,
+        mark=None if hidden_mark else record.mark,
+        withheld=record.withheld + lost + hidden_words + hidden_mark,
         closed_scans=record.closed_scans or _closes_scans(record, withheld),
     )
 

@@ -18,6 +18,7 @@ from boxlore.core.crosswalk_embedding import inventory_number, place_then
 from boxlore.core.edtf import parse
 from boxlore.core.edtf_values import iso_range, plain_iso
 from boxlore.core.holding import packed_path
+from boxlore.core.housing_words import custody_lines, physical_lines
 from boxlore.core.people import Person
 from boxlore.core.places_text import Place, dcmi_box, dcmi_point, from_json, full_name
 from boxlore.core.record import Record, Shown, Told
@@ -135,6 +136,7 @@ def _descriptions(record: Record, facts: CollectionFacts) -> list[Value]:
         found.append(Value(f"Who said so: {said}", "en"))
     if record.conflicts:
         found.append(Value("Sources disagree: " + "; ".join(sorted({one.why for one in record.conflicts})), "en"))
+    found += [Value(words, "en") for words in physical_lines(record)]
     if record.found_in:
         found.append(Value(f"Found in: {record.found_in}", facts.language))
     if record.withheld:
@@ -282,7 +284,7 @@ def provenance(record: Record, facts: CollectionFacts) -> list[str]:
     """How the item came down and where it lay: the collection's custody, what it was found in, its moves."""
     found = [f"Found in: {record.found_in}"] if record.found_in else []
     accession = [f"Accession {facts.accession}"] if facts.accession else []
-    return [*facts.custody, *found, *facts.moves_of(record), *accession]
+    return [*facts.custody, *custody_lines(record), *found, *facts.moves_of(record), *accession]
 
 
 def _provenance(record: Record, facts: CollectionFacts) -> list[Value]:

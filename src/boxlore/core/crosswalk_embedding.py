@@ -103,7 +103,10 @@ def sure_day(record: Record) -> str:
 
 
 def _caption_writer(record: Record, scan: ScanFile, source: Source) -> Value | None:
-    return _text(captions.source_line(record))
+    """The narrators whose words the caption rests on; a keeper's typing is not named."""
+    rests_on = [told for name in ("date", "place", "occasion", "story") for told in record.all(name)]
+    rests_on += [one.told for one in record.people]
+    return _text("; ".join(dict.fromkeys(told.said_by for told in rests_on if told.said_by)))
 
 
 _LINK = re.compile(r"https?://[^\s<>\"]+[^\s<>\".,;)]")

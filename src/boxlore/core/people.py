@@ -140,7 +140,10 @@ def build_registry(
     for head, members in groups.items():
         others = [one for one in members if one != head]
         rows = [row for ident in (*others, head) for row in told[ident]]
-        people.append(_linked(build_person(head, rows, read), tuple(others), first))
+        person = build_person(head, rows, read)
+        if others and (own := build_person(head, told[head], read)).forms:
+            person = replace(person, name=own.name, sort_name=own.sort_name)
+        people.append(_linked(person, tuple(others), first))
     return Registry(people)
 
 

@@ -123,6 +123,12 @@ def _one(text: str) -> tuple[int, Placed]:
     return number, Placed(text.rstrip(" ?") if unsure else text, 0, note=note, unsure=unsure)
 
 
+def note_of(words: str) -> str:
+    """What stands in brackets behind a name."""
+    match = _NOTE.match(words.strip())
+    return match[2].strip() if match and match[1] else ""
+
+
 def write_placed(people: Iterable[Placed]) -> str:
     """The same back: numbers where there are no rows, else rows, front row first, left to right."""
     told = list(people)

@@ -12,6 +12,7 @@ from boxlore.core.findings import Finding, Severity
 from boxlore.core.lifedates import Answer
 from boxlore.core.people import Person
 from boxlore.core.record import Record
+from boxlore.core.rules_age import ages_told
 
 People = Mapping[str, Person]
 Rule = Callable[[Record, People], Iterator[Finding]]
@@ -128,5 +129,6 @@ RULES: Iterable[Rule] = (
     _disagreeing,
     _place_then,
     _beside_a_life,
+    ages_told,
     _from_files,
 )

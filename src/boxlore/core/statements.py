@@ -154,8 +154,21 @@ def _field(name: str, kinds: str, label: str, **more: object) -> Field:
 
 _ANYTHING = "item person event place sitting container"
 
-FIELDS: dict[str, Field] = {
-    field.name: field
+OWN = "own-"
+"""How the names of a collection's own fields begin: what a keeper asks besides, in prompts of their own."""
+
+
+class Fields(dict[str, Field]):
+    """The fields by name. A collection's own ones are told of items, and gather nothing."""
+
+    def __missing__(self, name: str) -> Field:
+        if not name.startswith(OWN) or not all(part.isalnum() for part in name.split("-")):
+            raise KeyError(name)
+        return Field(name, (Kind.ITEM,), name.removeprefix(OWN).replace("-", " ").capitalize())
+
+
+FIELDS: Fields = Fields(
+    (field.name, field)
     for field in (
         # what is told of an item
         _field("title", "item collection", "Title"),
@@ -254,13 +267,16 @@ FIELDS: dict[str, Field] = {
         _field("closed", "sitting", "Closed passage", many=True, told=False, audience="keeper"),
         _field("paper", "sitting", "Paper", many=True, told=False, audience="keeper"),
     )
-}
-"""Every field there is. A new field is one row here (and one in `core.crosswalk` if outputs carry it)."""
+)
+"""Every field that is built in. A new field is one row here (and one in `core.crosswalk` if outputs carry it)."""
 
 
 def field_of(name: str, kind: Kind) -> Field:
     """The field's row. Raises WrongUse if there is no such field for that kind of thing."""
-    field = FIELDS.get(name)
+    try:
+        field = FIELDS[name]
+    except KeyError:
+        field = None
     if field is None or kind not in field.kinds:
         told = ", ".join(row.name for row in FIELDS.values() if row.told and kind in row.kinds)
         raise WrongUse(f"There is no field “{name[:40]}” for a {kind}.", f"Fields that can be told: {told}.")

@@ -18,6 +18,7 @@ from boxlore.core import captions
 from boxlore.core.crosswalk import CollectionFacts, access_words, rights_of, who_said
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.holding import Holding, packed_path
+from boxlore.core.housing_words import custody_lines, physical_lines
 from boxlore.core.record import Record
 from boxlore.exports.dublin_core import plain_fault
 from boxlore.exports.ead_elements import Dialect
@@ -128,7 +129,10 @@ def _described(item: etree._Element, record: Record, facts: CollectionFacts, dia
     if record.withheld:
         words.append(f"{record.withheld} statements are withheld from this description.")
     item.append(dialect.paragraphs("scopecontent", [one for one in words if one.strip()] or ["Not yet described."]))
-    moves = [f"Found in: {record.found_in}"] if record.found_in else []
+    if physical := physical_lines(record):
+        item.append(dialect.paragraphs("phystech", physical))
+    moves = custody_lines(record)
+    moves += [f"Found in: {record.found_in}"] if record.found_in else []
     if moves := [*moves, *facts.moves_of(record)]:
         item.append(dialect.paragraphs("custodhist", moves))
 

@@ -81,7 +81,7 @@ class Tiff:
     def directory(self, at: int) -> Directory:
         """The directory at an offset. Raises ByteFault for one that is none."""
         count = self.number(self._take(at, self.count_size))
-        if not 0 < count <= MOST_ENTRIES:
+        if count > MOST_ENTRIES:
             raise ByteFault(at, f"This directory claims {count} entries", CLAUSE)
         start = at + self.count_size
         table = self._take(start, count * self.entry_size + self.offset_size)

@@ -87,9 +87,10 @@ def captioned(data: bytes, embedding: Embedding, most: int = 1 << 30) -> bytes:
             continue
         value = words.encode("utf-8", "ignore") + b"\x00"
         place = len(out) + len(out) % 2
-        if len(value) <= entry.length or place + len(value) > most:
+        room = entry.length if _lies_inside(tiff, entry) else 0
+        if room and (len(value) <= room or place + len(value) > most):
             out[entry.value_at : entry.value_at + entry.length] = fitted(words, entry.length)
-        else:
+        elif place + len(value) <= most:
             out += b"\x00" * (place - len(out)) + value
             out[entry.at + 4 : entry.at + 12] = tiff.pack(len(value), 4) + tiff.pack(place, 4)
     return bytes(out)
@@ -118,7 +119,7 @@ def emptied(tiff: Tiff, pointer: Entry) -> Iterator[Patch]:
     except ByteFault:
         return  # it points nowhere, so there is nothing to empty
     for entry in inner.entries:
-        if entry.length > tiff.offset_size and entry.value_at + entry.length <= tiff.size:
+        if entry.length > tiff.offset_size and _lies_inside(tiff, entry):
             yield entry.value_at, bytes(entry.length)
     yield at, bytes(tiff.count_size + len(inner.entries) * tiff.entry_size)
 
@@ -135,13 +136,18 @@ def _dates(tiff: Tiff, main: Directory, day: str) -> Iterator[Patch]:
             continue
         if inner.get(digitized) is None:
             renamed[original] = digitized
-        elif original == ORIGINAL and day and entry.length == 20:
+        elif original == ORIGINAL and day and entry.length == 20 and _lies_inside(tiff, entry):
             yield entry.value_at, f"{day.replace('-', ':')}   :  :  \x00".encode()
         else:
             gone.add(original)
-            if entry.length > tiff.offset_size:
+            if entry.length > tiff.offset_size and _lies_inside(tiff, entry):
                 yield entry.value_at, bytes(entry.length)
     yield from _rewritten(tiff, inner, gone, renamed)
+
+
+def _lies_inside(tiff: Tiff, entry: Entry) -> bool:
+    """Whether the value is in the block; a damaged entry may claim to be anywhere, and of any length."""
+    return entry.value_at + entry.length <= tiff.size
 
 
 def _rewritten(tiff: Tiff, where: Directory, gone: set[int], renamed: dict[int, int]) -> Iterator[Patch]:

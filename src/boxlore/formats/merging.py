@@ -4,12 +4,12 @@ Other languages of an alternative stay (ISO 16684-1, 8.2.2.4; the same tag twice
 that somebody else marked, and every property that is not ours. What is replaced is said.
 """
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 
 from lxml import etree
 
-from boxlore.core.embedding import NAMESPACES, OUR_REGION, Alt, Bag, Embedding, Struct, Value
-from boxlore.formats.xmp import LANG, RDF, descriptions, fill, home_of, named, parse, tree, write
+from boxlore.core.embedding import OUR_REGION, Alt, Bag, Embedding, Struct, Value
+from boxlore.formats.xmp import LANG, RDF, descriptions, fill, home_of, named, parse, tidy, tree, write
 
 REGIONS, FACES, LOCATION = "Iptc4xmpExt:ImageRegion", "mwg-rs:Regions", "Iptc4xmpExt:LocationShown"
 REGION_ID = "Iptc4xmpExt:rId"
@@ -44,7 +44,7 @@ def merge(root: etree._Element, embedding: Embedding) -> list[str]:
             empty = Bag(()) if name != FACES else Struct((("mwg-rs:RegionList", Bag(())),))
             write(home, name, empty)
             _array(home[-1]).extend(regions)
-    etree.cleanup_namespaces(root, top_nsmap=_used(root), keep_ns_prefixes=["rdf", "x"])
+    tidy(root)
     return reports
 
 
@@ -54,12 +54,6 @@ def _array(element: etree._Element) -> etree._Element:
     alternative = element.find(f"{{{RDF}}}Alt")
     held = alternative if alternative is not None else found
     return held if held is not None else etree.SubElement(element, f"{{{RDF}}}Bag")
-
-
-def _used(root: etree._Element) -> dict[str, str]:
-    uris = {etree.QName(one).namespace for one in root.iter(etree.Element)}
-    uris |= {etree.QName(key).namespace for one in root.iter(etree.Element) for key in one.attrib}
-    return {prefix: uri for prefix, uri in NAMESPACES.items() if uri in uris and prefix not in ("xml",)}
 
 
 def _held(root: etree._Element, name: str) -> list[etree._Element | str]:
@@ -89,14 +83,22 @@ def _differs(root: etree._Element, name: str, value: Value) -> Iterator[str]:
     fill(wanted, value)
     ours = set(_words_of(wanted))
     for held in _held(root, name):
-        words = [held] if isinstance(held, str) else _words_of(held)
+        words = [held] if isinstance(held, str) else _words_of(held, _tags(value))
         if name not in (REGIONS, "Iptc4xmpExt:ArtworkOrObject", LOCATION) and (other := set(words) - ours):
             shown = sorted(other)[0]
             yield f"The file said of {name}: “{shown[:80]}{'…' if len(shown) > 80 else ''}”; the copy has the record's."
 
 
-def _words_of(element: etree._Element) -> list[str]:
-    texts = [li.text or "" for li in element.iter(f"{{{RDF}}}li") if not len(li)]
+def _tags(value: Value) -> set[str]:
+    """The languages whose words ours take the place of; the others stay beside them."""
+    return {"", *(language.lower() for language, _ in value.words)} if isinstance(value, Alt) else set()
+
+
+def _words_of(element: etree._Element, tags: Collection[str] = ()) -> list[str]:
+    members = [li for li in element.iter(f"{{{RDF}}}li") if not len(li)]
+    texts = [li.text or "" for li in members if not tags or li.get(LANG, "").lower() in tags]
+    if members and not texts:
+        return []
     return [one for one in texts or [(element.text or "")] if one.strip()]
 
 

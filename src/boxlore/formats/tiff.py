@@ -13,7 +13,7 @@ from boxlore.core.embedding import Embedding
 from boxlore.core.errors import ByteFault
 from boxlore.formats import exif, merging, resources, xmp
 from boxlore.formats.binary import Piece, patched, read_at, size_of
-from boxlore.formats.directory import SIZES, Directory, Entry, Tiff, open_tiff
+from boxlore.formats.directory import MOST_ENTRIES, SIZES, Directory, Entry, Tiff, open_tiff
 
 XMP_TAG, IIM_TAG, RESOURCES_TAG, SUB_IFDS = 700, 33723, 34377, 330
 RUNS = ((273, 279, "strip"), (324, 325, "tile"), (513, 514, "JPEG stream"))
@@ -22,6 +22,7 @@ TEXTUAL = {269, 270, 285, 305, 306, 315, 316, 33432, XMP_TAG, IIM_TAG, RESOURCES
 APPENDED = {XMP_TAG, IIM_TAG, RESOURCES_TAG, *exif.TEXT_TAGS}
 RAW_TAGS = {50706: None, 33421: None, 50740: None, 259: {34713, 32767, 65535, 34892}, 262: {32803, 34892}}
 """What marks a raw file of a camera: the tag alone, or with one of these values."""
+MOST_TABLE = (MOST_ENTRIES + 9) * 20 + 16
 CLAUSE = "TIFF 6.0, section 2"
 
 
@@ -49,6 +50,8 @@ def _all(tiff: Tiff, chain: list[Directory], seen: set[int]) -> Iterator[Directo
 
 
 def _look_over(tiff: Tiff, directory: Directory) -> None:
+    if not directory.entries:
+        raise ByteFault(directory.at, "This directory has no entries", f"{CLAUSE}, page 14")
     for tag, kinds in RAW_TAGS.items():
         entry = directory.get(tag)
         if entry is not None and (kinds is None or set(tiff.numbers(entry)) & kinds):
@@ -95,9 +98,10 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
     kept = [one for one in main.entries if one.tag not in new and not (drop and one.tag in TEXTUAL)]
     end = own_tail(tiff, chain)
     start = end + -end % step(tiff)
-    appended, first = _append(tiff, main, [one for one in kept if one.tag != exif.GPS_IFD], new, start)
-    if not tiff.big and start + len(appended) > 0xFFFFFFFF:
+    room = sum(len(value) + step(tiff) for _, value in new.values()) + MOST_TABLE
+    if not tiff.big and start + room > 0xFFFFFFFF:
         raise ByteFault(tiff.size, "The copy would pass the 4 GiB that a TIFF may have", f"{CLAUSE}, page 13")
+    appended, first = _append(tiff, main, [one for one in kept if one.tag != exif.GPS_IFD], new, start)
     header = (8, tiff.pack(first, 8)) if tiff.big else (4, tiff.pack(first, 4))
     patches = [one for one in _patches(tiff, chain, embedding) if one[0] < end]
     return [*patched(0, end, [header, *patches]), bytes(start - end) + appended], [*reports, *more]
@@ -148,10 +152,11 @@ def _patches(tiff: Tiff, chain: list[Directory], embedding: Embedding) -> list[t
         made |= dict(exif.patches(page, embedding, unlink_gps=directory is not chain[0]))
         if embedding.drop_text:
             for entry in directory.entries:
-                if entry.tag in TEXTUAL and entry.tag not in (exif.EXIF_IFD, exif.GPS_IFD):
+                pointer = entry.tag in (exif.EXIF_IFD, exif.GPS_IFD)
+                if entry.tag in TEXTUAL and not pointer and entry.value_at + entry.length <= tiff.size:
                     made[entry.value_at] = bytes(entry.length)
-            if (pointer := directory.get(exif.EXIF_IFD)) is not None:
-                made.update(exif.emptied(tiff, pointer))
+            if (inner := directory.get(exif.EXIF_IFD)) is not None:
+                made.update(exif.emptied(tiff, inner))
     return _apart(made)
 
 

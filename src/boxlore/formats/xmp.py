@@ -131,6 +131,14 @@ def fill(element: etree._Element, value: Value) -> None:
                 write(element, name, inner)
 
 
+def tidy(root: etree._Element) -> None:
+    """Every namespace declared once, at the top, with the prefix that its standard gives it."""
+    uris = {etree.QName(one).namespace for one in root.iter(etree.Element)}
+    uris |= {etree.QName(key).namespace for one in root.iter(etree.Element) for key in one.attrib}
+    ours = {prefix: uri for prefix, uri in NAMESPACES.items() if uri in uris and prefix != "xml"}
+    etree.cleanup_namespaces(root, top_nsmap=ours, keep_ns_prefixes=["rdf", "x"])
+
+
 def xml_text(words: str) -> str:
     """The words without the characters that XML 1.0 (2.2) has no place for."""
     return "".join(
@@ -160,11 +168,13 @@ def divide(root: etree._Element, most: int, ours: Iterable[str]) -> tuple[bytes,
     moved, home, mine = _empty(), home_of(root), {named(name) for name in ours}
     target = home_of(moved)
     home.set(_NOTE, "0" * 32)
+    tidy(root)
     by_size = sorted(home, key=lambda one: len(etree.tostring(one)), reverse=True)
     for child in sorted(by_size, key=lambda one: one.tag in mine):
         target.append(child)
         if len(serialize(root, padding=0)) <= most:
             break
+    tidy(moved)
     body: bytes = etree.tostring(moved, encoding="utf-8", pretty_print=True)
     guid = hashlib.md5(body, usedforsecurity=False).hexdigest().upper()
     home.set(_NOTE, guid)

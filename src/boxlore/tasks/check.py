@@ -6,12 +6,13 @@ from dataclasses import dataclass, replace
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.record import Record
 from boxlore.core.rules import look_over
+from boxlore.core.rules_kin import look_over_people
 from boxlore.core.rules_together import Together
 from boxlore.tasks.fixity import schedule_findings
 from boxlore.tasks.housing_check import ground_of, item_findings, whole_findings
 from boxlore.tasks.lookalikes import Alike, alike
 from boxlore.tasks.opening import Collection
-from boxlore.tasks.records import EVERYTHING, Selection, records
+from boxlore.tasks.records import EVERYTHING, Selection, records, weddings
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,12 +28,6 @@ def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator
     """All findings, item by item, in the order of the numbers."""
     people = collection.people()
     ground = ground_of(collection)
-    if selection == EVERYTHING:
-        for finding in schedule_findings(collection):
-            yield Found(finding, "", "")
-        for whole in whole_findings(ground):
-            if whole.finding.rule != "kept.nowhere":  # said with the item, below
-                yield Found(whole.finding, whole.number, whole.mark)
     marks: dict[str, str] = {}
     seen: list[Record] = []
     together = Together()
@@ -48,6 +43,14 @@ def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator
         for number, finding in together.add(record):
             yield Found(finding, number, mark)
         marks[record.number] = mark
+    if selection == EVERYTHING:
+        for finding in schedule_findings(collection):
+            yield Found(finding, "", "")
+        for whole in whole_findings(ground):
+            if whole.finding.rule != "kept.nowhere":  # said with the item, above
+                yield Found(whole.finding, whole.number, whole.mark)
+        for one in look_over_people(people, weddings(collection)):
+            yield Found(one, "", "")
     for pair in alike(collection, seen):
         yield Found(_alike(pair), pair.one, marks[pair.one])
 

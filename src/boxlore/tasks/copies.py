@@ -185,7 +185,7 @@ def _copy(run: Run, job: Job) -> Copied:
         )
         return replace(told, copy=made.copy, state=made.state, why=made.why, line=line)
     except BoxloreError as error:
-        left = [one for one in run.known.values() if (one.number, one.scan) == (record.number, scan.path)]
+        left = [one for one in run.known.values() if one.key == (record.number, scan.path, str(run.longest or ""))]
         left = [one for one in left if (run.out / one.copy).is_file()]
         why = " ".join([str(error), *(f"An earlier copy is still there: {one.copy}." for one in left)])
         stops = error if isinstance(error, CouldNot) and error.everywhere else None
@@ -251,7 +251,7 @@ def _over(run: Run, there: BinaryIO, embedding: Embedding, copy: str) -> _Made:
         )
     anew = embedding.over_our_own()
     made = carrier.rewrite(there, anew)
-    state = "same" if carrier.matches(made, there, there) else _write(made, there, target, anew)
+    state = "same" if _holds(target, made, there) else _write(made, there, target, anew)
     return _Made(copy, state, "Another program has changed this copy; what it added was kept.", additions=True)
 
 

@@ -14,6 +14,7 @@ from boxlore.disk.fixity import sha256_of
 from boxlore.disk.shipped import shipped
 from boxlore.tasks.check import check
 from boxlore.tasks.copies import copies
+from boxlore.tasks.demo_housing import house
 from boxlore.tasks.describe import Teller, Telling, find_item
 from boxlore.tasks.intake import Wanted, take_in
 from boxlore.tasks.lookalikes import look_closer
@@ -99,6 +100,8 @@ def build(collection: Collection, say: Callable[[str], None], progress: Progress
     _people(making, home)
     count = _statements(making, home, progress)
     say(f"Statements: {count}, by two narrators, what is written on the prints, and the keeper.")
+    house(collection, home, making.items)
+    say("Housing: one box stands well, one on the floor of a damp wash-house; a fortnight of its climate is kept.")
     _sitting(making, home)
     report = strike_out(collection, making.struck)
     say(f"Struck: {report.struck} statement, at the teller's wish; no byte of it is left.")

@@ -45,7 +45,9 @@ class House:
 
     @property
     def inside(self) -> dict[str, str]:
-        return {ident: one.inside for ident, one in self.containers.items() if one.inside}
+        """Which container a container stands in. A location is none: two boxes of one label would be one mark
+        wherever they stand."""
+        return {ident: one.inside for ident, one in self.containers.items() if one.inside in self.containers}
 
     def named(self, text: str) -> Container:
         """The container of a mark without an item (`3/12`, `Box 3 / Folder 12`, or its last label if that is one)."""

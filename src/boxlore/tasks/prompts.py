@@ -5,9 +5,17 @@ it. No question names anyone: a leading name ("Is this Aunt Ida?") is answered w
 of Alberta's guide to interviewing with photographs, and common practice for the wording.
 """
 
+import re
+import tomllib
+from collections.abc import Mapping
 from dataclasses import dataclass
+from pathlib import Path
 
-from boxlore.core.statements import FIELDS
+from boxlore.core.errors import WrongUse
+from boxlore.core.statements import FIELDS, OWN, Kind
+from boxlore.disk.writing import write_whole
+
+FILE_NAME = "prompts.toml"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -66,3 +74,84 @@ PROMPTS: tuple[Prompt, ...] = (
         hint="A person, or the studio stamped on the mount.",
     ),
 )
+
+
+LINES_AT_MOST, PROMPTS_AT_MOST = 20, 40
+
+_HEAD = """\
+# What a sitting asks about each photograph, in this order. Change and translate the questions and hints as you like,
+# move whole blocks, take blocks away. The open question comes first; no question should name anyone.
+# field: what the answer is kept as. A question of your own has a field that begins with own-, such as own-clothes.
+# lines: how high the answer's box is. gathers: true where each answer is one of many (names).
+"""
+
+
+def as_toml(prompts: tuple[Prompt, ...] = PROMPTS) -> str:
+    """The prompts as the file a keeper edits."""
+    blocks = [_HEAD]
+    for prompt in prompts:
+        lines = ["[[prompt]]", f"field = {_quoted(prompt.field)}", f"question = {_quoted(prompt.question)}"]
+        lines += [f"hint = {_quoted(prompt.hint)}"] if prompt.hint else []
+        lines += [f"lines = {prompt.lines}"] if prompt.lines > 1 else []
+        lines += ["gathers = true"] if prompt.gathers else []
+        blocks.append("\n".join(lines) + "\n")
+    return "\n".join(blocks)
+
+
+def _quoted(words: str) -> str:
+    escaped = words.replace("\\", "\\\\").replace('"', '\\"')
+    return '"' + "".join(letter if letter.isprintable() else f"\\U{ord(letter):08x}" for letter in escaped) + '"'
+
+
+def write_prompts(folder: Path) -> Path:
+    """The file to edit; made with the built-in prompts if there is none yet."""
+    path = folder / FILE_NAME
+    if not path.exists():
+        write_whole(path, as_toml().encode())
+    return path
+
+
+def read_prompts(folder: Path) -> tuple[Prompt, ...]:
+    """The collection's own prompts, or the built-in ones. Raises WrongUse saying which block is at fault."""
+    path = folder / FILE_NAME
+    try:
+        told = tomllib.loads(path.read_text(encoding="utf-8"))
+    except FileNotFoundError:
+        return PROMPTS
+    except (OSError, tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
+        raise WrongUse(
+            f"{path.name} cannot be read: {error}.", "Mend that line. The usual questions are asked."
+        ) from error
+    blocks = told.get("prompt")
+    if not isinstance(blocks, list) or not 1 <= len(blocks) <= PROMPTS_AT_MOST or set(told) != {"prompt"}:
+        raise WrongUse(f"{path.name} must hold one to {PROMPTS_AT_MOST} [[prompt]] blocks and nothing else.")
+    found = tuple(_prompt(path, number, block) for number, block in enumerate(blocks, 1))
+    if len({prompt.field for prompt in found}) < len(found):
+        raise WrongUse(f"{path.name} asks twice for the same field.", "Give each question a field of its own.")
+    return found
+
+
+_KINDS = {"field": str, "question": str, "hint": str, "lines": int, "gathers": bool}
+
+
+def _prompt(path: Path, number: int, block: object) -> Prompt:
+    where = f"{path.name}, prompt {number}"
+    if not isinstance(block, Mapping):
+        raise WrongUse(f"{where} is no block.")
+    for name, value in block.items():
+        if name not in _KINDS or type(value) is not _KINDS[name]:
+            raise WrongUse(f"{where}: “{name}” cannot be {value!r}.", f"Known: {', '.join(_KINDS)}.")
+    field, question = str(block.get("field", "")), str(block.get("question", "")).strip()
+    if not question or not field:
+        raise WrongUse(f"{where} lacks its question or its field.")
+    own = re.fullmatch(rf"{OWN}[a-z0-9]+(-[a-z0-9]+)*", field) is not None
+    known = FIELDS.get(field)
+    if not own and (known is None or not known.told or Kind.ITEM not in known.kinds):
+        raise WrongUse(f"{where}: there is no field “{field}”.", f"A field of your own begins with {OWN}.")
+    return Prompt(
+        field=field,
+        question=question,
+        hint=str(block.get("hint", "")),
+        lines=min(max(int(block.get("lines", 1)), 1), LINES_AT_MOST),
+        gathers=bool(block.get("gathers", False)) and known is not None and known.many,
+    )

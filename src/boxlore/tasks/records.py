@@ -9,6 +9,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.lives import Seen as Pictured
 from boxlore.core.lives import latest_births
 from boxlore.core.record import Material, Record, build
+from boxlore.core.rules_kin import Wedding
 from boxlore.core.statements import fold
 from boxlore.tasks.describe import find_item
 from boxlore.tasks.opening import Collection
@@ -72,7 +73,7 @@ def seen_by(collection: Collection, to: To) -> Seen:
 def lives_of(collection: Collection) -> dict[str, Life]:
     """Who is taken as living, and why: from what is told, else from pictures, marriages and children."""
     people = collection.people()
-    latest = latest_births(people, _pictured(collection), _weddings(collection))
+    latest = latest_births(people, _pictured(collection), _wed(collection))
     today, years = collection.clock.today(), collection.settings.living_years
     return {ident: life_of(one, today, years, latest.get(ident)) for ident, one in people.items()}
 
@@ -86,14 +87,20 @@ def _pictured(collection: Collection) -> Iterator[Pictured]:
                     yield Pictured(one.person, when.value, f"{record.number}, {record.date_display}")
 
 
-def _weddings(collection: Collection) -> Iterator[Pictured]:
-    """Everyone's weddings that are told as events."""
+def weddings(collection: Collection) -> Iterator[Wedding]:
+    """Marriages that are told as events, with who married and when."""
     for _, told in collection.store.subjects("event"):
-        dates = [json.loads(r.value) for s, r in told if s.field == "date" and r is not None and r.usable]
-        for statement, reading in told:
-            if statement.field == "partner" and reading is not None and reading.usable:
-                for value in dates[-1:]:
-                    yield Pictured(str(json.loads(reading.value).get("id", "")), value, str(value.get("display") or ""))
+        usable = [(one, json.loads(read.value)) for one, read in told if read is not None and read.usable]
+        dates = [value for one, value in usable if one.field == "date"]
+        partners = tuple(str(value.get("id", "")) for one, value in usable if one.field == "partner")
+        if dates and partners:
+            yield Wedding(partners, dates[-1])
+
+
+def _wed(collection: Collection) -> Iterator[Pictured]:
+    for wedding in weddings(collection):
+        for one in wedding.partners:
+            yield Pictured(one, wedding.value, str(wedding.value.get("display") or ""))
 
 
 def _chosen_ids(collection: Collection, selection: Selection) -> tuple[str, ...] | None:

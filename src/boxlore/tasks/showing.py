@@ -10,7 +10,7 @@ from collections import OrderedDict
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 
-from boxlore.core.audience import To, visible
+from boxlore.core.audience import To, visible, withhold
 from boxlore.core.captions import caption
 from boxlore.core.errors import CouldNot
 from boxlore.core.record import Record, ScanFile
@@ -90,6 +90,9 @@ class Showing:
     heard: Callable[[Tap], None] = _nobody
     uncovered: Callable[[], None] = _unseen
     """Called when somebody who looks has uncovered the picture."""
+    opening: Callable[[], None] = _unseen
+    """Called once, in a thread, when the keeper's screen stands: only then the page's server begins, so that it
+    keeps nobody waiting. Raises CouldNot."""
     collection: Collection | None = None
     _view: View = field(default_factory=View)
     _changed: threading.Condition = field(default_factory=threading.Condition)
@@ -108,7 +111,8 @@ class Showing:
         """An item is out, or something of it has changed."""
         if self.collection is None:
             return
-        seen = visible(record, To.FAMILY, self.collection.clock.today())
+        today = self.collection.clock.today()
+        seen = visible(record, To.FAMILY, today, withhold(self.collection.people().values(), {}, To.FAMILY, today))
         names = {(one.scan, one.number): one.name for one in seen.shown() if one.number}
         care = seen.words("care") or (record.words("care") and "Please wait: something should be said first.")
         with self._changed:
@@ -145,6 +149,14 @@ class Showing:
             self._numbers[key] = number
         self._scans[self._numbers[key]] = (item, scan)
         return self._numbers[key]
+
+    def expect(self, record: Record) -> None:
+        """Make the picture ready that will most likely come next. Takes as long as that takes."""
+        if self.collection is None or not record.scans or not self.lookers:
+            return
+        with self._changed:
+            number = self._number(record.id, record.scans[0])
+        self.picture(number, "screen")
 
     def say(self, message: str) -> None:
         """Words instead of a picture; an empty message goes back to the item."""

@@ -15,14 +15,14 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.record import Record, ScanFile, Told
 from boxlore.core.rules import look_over
 from boxlore.core.sitting import Stage, Step, move
-from boxlore.core.statements import KEEPER, Kind, Said, Source, Statement, Subject, Sure, fold
+from boxlore.core.statements import FIELDS, KEEPER, Kind, Said, Source, Statement, Subject, Sure, fold
 from boxlore.store.strike import StrikeReport, strike
 from boxlore.store.values import Draft, Past, Settlement
 from boxlore.tasks.describe import Teller, Telling
 from boxlore.tasks.marking import Markers
 from boxlore.tasks.opening import Act, Collection
 from boxlore.tasks.progress import QUIET, Progress
-from boxlore.tasks.prompts import Prompt
+from boxlore.tasks.prompts import PROMPTS, Prompt, read_prompts
 from boxlore.tasks.records import record_of
 from boxlore.tasks.recovering import recover_drafts
 from boxlore.tasks.steps import Done, Steps
@@ -60,11 +60,18 @@ class Sitting:
     to_name: list[Subject] = field(default_factory=list)
     """Markers just set on the item that is out; the next names told are theirs, one by one."""
     markers: Markers = field(init=False)
+    prompts: tuple[Prompt, ...] = PROMPTS
+    prompts_fault: str = ""
+    """What is wrong with the collection's own prompts; the usual ones are asked then."""
 
     def __post_init__(self) -> None:
         self.teller = Teller(self.collection)
         self._steps = Steps(self.collection)
         self.markers = Markers(self.collection)
+        try:
+            self.prompts = read_prompts(self.collection.folder)
+        except WrongUse as error:
+            self.prompts_fault = str(error)
         self.language = self.language or self.collection.settings.language
 
     # the course of it
@@ -178,12 +185,13 @@ class Sitting:
             self.collection.store.drop_draft(*other)  # a marker was touched in mid-word: the words are its own now
             self._drafted.discard(other)
 
-    def keep(self, record: Record, prompt: Prompt, words: str, *, person: str = "") -> bool:
+    def keep(self, record: Record, prompt: Prompt, words: str, *, person: str = "", adds: bool = False) -> bool:
         """The prompt is left: its words become one statement, if they say anything new. `person`: chosen by id.
+        `adds`: said besides what this source said before, where the field can hold many.
 
         Where answers gather, a semicolon parts two of them. Emptied words of ours are withdrawn.
         """
-        own = self.own(record, prompt)
+        own = None if adds and FIELDS[prompt.field].many else self.own(record, prompt)
         if not words.strip():
             return self._emptied(record, prompt, own)
         if own is not None and own.words == words.strip():

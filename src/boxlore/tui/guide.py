@@ -47,6 +47,40 @@ AFTER: Sections = (
         ),
     ),
     (
+        "The teller’s own page",
+        (
+            "The teller looks at the photograph in a browser: on this machine beside this window, or on a tablet "
+            "(start with: boxlore sit --lan). Press Esc and choose “Page for the teller”: it shows the address, and "
+            "a square that a tablet’s camera reads. The page follows what you have out.",
+            "A touch on a face puts a numbered marker there; the next name you type under “Who is in it?” is that "
+            "person’s. You can set one too: F2, the arrow keys, Enter; or click on the picture. In F2, + and - look "
+            "closer and a digit goes to that marker.",
+            "A photograph with a care note stays covered until the note was read: F2 here, or a button on the page.",
+        ),
+    ),
+    (
+        "Agreement, rest, recording, closing",
+        (
+            "Press Esc and choose “This sitting”. “Agreement” has a text to read out before the first question, and "
+            "notes what was agreed and who gave it. “Rest” and “Close” are there, and what to ask next time.",
+            "If a recorder runs: choose “Clap” and clap your hands once. Afterwards give the sound file and where in "
+            "it the clap is heard; then everything told can be found in the recording. F4 shows where.",
+            "Something not meant for outside? “Close the last minutes”: that part stays out of every open list.",
+        ),
+    ),
+    (
+        "Saying one thing of many",
+        (
+            "F8 takes people, day or place over from the photograph before. In the list (F3), Insert picks rows out, "
+            "and F8 there says the same of all of them. Ctrl+Z takes it back.",
+            "The questions themselves are a file you may edit and translate: Esc, “The questions asked”.",
+        ),
+    ),
+    (
+        "For a screen reader",
+        ("Start with: boxlore sit --plain. The same sitting, line by line; .help lists what can be said.",),
+    ),
+    (
         "Words used here",
         (
             "Number: written on the enclosure, for ever; TRA-0042. Place: Box 1 / Folder 2 / Item 4, short 1/2/4; "

@@ -105,6 +105,32 @@ def _check(collection: Collection, told: Told, progress: Progress) -> list[str]:
     return lines or ["Nothing to ask and nothing to mend."]
 
 
+def _housing(collection: Collection, told: Told, progress: Progress) -> list[str]:
+    module = import_module("boxlore.tasks.housing_check")
+    progress.begin("Looking at every original", collection.store.count("item"))
+    lines: list[str] = []
+    for found in module.check_housing(collection):
+        if progress.stopped():
+            lines.append("Stopped.")
+            break
+        where = " ".join(part for part in (found.number, found.mark) if part)
+        lines.append(f"{where}  {found.finding.message} ({found.finding.source})")
+    return lines or ["Nothing to mend."]
+
+
+def _lists(collection: Collection, told: Told, progress: Progress) -> list[str]:
+    module = import_module("boxlore.tasks.survey")
+    made = module.lists(collection)
+    work = path_of(collection, told["work"], "print/work.pdf")
+    order = path_of(collection, told["order"], "print/scanning.pdf")
+    module.write_work(collection, made, work)
+    module.write_order(collection, made, order)
+    return [
+        f"{work}: {len(made.work)} lines to do, {len(made.buy)} to buy.",
+        f"{order}: {len(made.scan)} originals to have scanned.",
+    ]
+
+
 TASKS: dict[str, Task] = {
     "intake": Task(
         "Take scans in",
@@ -135,6 +161,16 @@ TASKS: dict[str, Task] = {
         "records and scans, open and closed",
         lambda collection: [Blank("out", "Into which folder?", "transfer")],
         _transfer,
+    ),
+    "housing": Task("Originals", "sleeves, boxes, damp, hazards", lambda collection: [], _housing),
+    "lists": Task(
+        "Lists of the survey",
+        "what to do, to buy, to have scanned",
+        lambda collection: [
+            Blank("work", "Name of the work list", "print/work.pdf", ".pdf or .csv"),
+            Blank("order", "Name of the scanning order", "print/scanning.pdf", ".pdf or .csv"),
+        ],
+        _lists,
     ),
     "check": Task("Check", "what is missing, what cannot be so", lambda collection: [], _check),
 }

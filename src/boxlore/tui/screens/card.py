@@ -215,4 +215,4 @@ class Notice(Card):
 
     def action_roll(self, by: int) -> None:
         """Scroll what is longer than the screen."""
-        self.query_one(VerticalScroll).scroll_relative(y=by, animate=False)
+        self.query_one(VerticalScroll).scroll_relative(y=by, animate=False, immediate=True)

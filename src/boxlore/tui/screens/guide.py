@@ -34,7 +34,7 @@ class GuideScreen(Screen[None]):
 
     def action_roll(self, by: int) -> None:
         """Read on."""
-        self.query_one(VerticalScroll).scroll_relative(y=by, animate=False)
+        self.query_one(VerticalScroll).scroll_relative(y=by, animate=False, immediate=True)
 
     def action_close(self) -> None:
         """Back."""

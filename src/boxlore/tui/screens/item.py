@@ -8,6 +8,7 @@ from boxlore.core.errors import BoxloreError
 from boxlore.core.record import Told
 from boxlore.core.statements import Sure
 from boxlore.tasks.linking import RELATIONS, SAME, relate, same_as
+from boxlore.tasks.prompts import write_prompts
 from boxlore.tasks.sitting import AUDIENCES, COME_BACK, SURENESSES
 from boxlore.tasks.steps import Done
 from boxlore.tui.keys import ITEM_KEYS, bindings
@@ -251,6 +252,14 @@ class ItemScreen(ItemView):
 
         choices = [Choice(kind, words) for kind, words in RELATIONS.items()]
         await self.app.push_screen(Choices(f"{record.number} and another item", choices, chosen))
+
+    async def action_prompts(self) -> None:
+        """Where the questions stand, to be edited."""
+        if not self.sitting.writable:
+            self.say("Open for reading only; nothing can be changed.", bad=True)
+            return
+        path = write_prompts(self.sitting.collection.folder)
+        self.say(f"The questions are in {path}. Edit it with any editor of plain text; open Boxlore again after that.")
 
     async def action_course(self) -> None:
         """Where the sitting stands, and the next step."""

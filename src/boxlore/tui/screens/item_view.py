@@ -9,11 +9,11 @@ from textual.timer import Timer
 
 from boxlore.core.errors import BoxloreError
 from boxlore.core.record import Record, ScanFile
+from boxlore.tasks.course import SUGGESTED_MINUTES
 from boxlore.tasks.glimpse import Glimpse, Glimpses
 from boxlore.tasks.linking import related_lines
 from boxlore.tasks.listing import Listing
 from boxlore.tasks.marking import Marked
-from boxlore.tasks.prompts import PROMPTS
 from boxlore.tasks.showing import Showing, Tap
 from boxlore.tasks.sitting import Sitting
 from boxlore.tui.keys import ITEM_KEYS
@@ -54,8 +54,9 @@ class ItemView(Screen[None]):
         self.picture = Picture()
         self.legend = Line(id="legend")
         self.asks = (Line(classes="asks"), Line(classes="asks"))
-        self.blocks = [Block(prompt, self) for prompt in PROMPTS]
+        self.blocks = [Block(prompt, self) for prompt in sitting.prompts]
         self._note = ""
+        self._long = False
         self._shown = self._was_low = False
         self._later: Timer | None = None
 
@@ -78,12 +79,13 @@ class ItemView(Screen[None]):
                 block.words.read_only = True
             why = self.sitting.collection.store.why_read_only
             self.say(f"For reading only: {why} What is typed here could not be kept.", bad=True)
-        elif self.showing.address:
-            self.say(f"Page for the teller: {self.showing.address}   Esc and “Page” show it again.")
+        if self.sitting.prompts_fault:
+            self.say(self.sitting.prompts_fault, bad=True)
         self.showing.heard = lambda tap: self._from_page(lambda: self._tapped(tap))
         self.showing.uncovered = lambda: self._from_page(self.show_picture)
         self.open(self.position)
         self.run_worker(self.sitting.prepare, thread=True, group="places", exit_on_error=False)
+        self.run_worker(self._serve, thread=True, group="page", exit_on_error=False)
 
     def on_resize(self) -> None:
         self.set_class(self.size.width >= WIDE, "-wide")
@@ -115,9 +117,17 @@ class ItemView(Screen[None]):
         self.sitting.show(item)
         self.fill(self.sitting.record(item))
         self.query_one("#form", VerticalScroll).scroll_home(animate=False)
+        if self.sitting.minutes >= SUGGESTED_MINUTES and self.sitting.id and not self._long:
+            self._long = True
+            self.say("An hour and a half by now. Enough for today? Esc, “This sitting”, “Close”.")
         self.set_focus(self.blocks[0].words)
         for block in self.blocks:
             block.draw()
+        if self.showing.lookers and position + 1 < len(self.listing):
+            following = self.sitting.record(self.listing.id_at(position + 1))
+            self.run_worker(
+                lambda: self.showing.expect(following), thread=True, exclusive=True, group="ahead", exit_on_error=False
+            )
 
     def fill(self, record: Record, *, keeps: bool = True) -> None:
         """Show a record. Without `keeps`, words being typed stay as they are."""
@@ -273,6 +283,18 @@ class ItemView(Screen[None]):
     def on_picture_touched(self, event: Picture.Touched) -> None:
         if self.recto is not None and all(self.keep(block) for block in self.blocks):
             self.mark_at(self.recto, event.x, event.y, by_keeper=True)
+
+    def _serve(self) -> None:
+        """Let the page's server begin; where it is stands above the keys until something is typed."""
+        try:
+            self.showing.opening()
+        except BoxloreError as error:
+            words, bad = str(error), True
+        else:
+            address = self.showing.address
+            words, bad = (f"Page for the teller: {address}   Esc and “Page” show it again." if address else ""), False
+        if words:
+            self._from_page(lambda: None if self._note else self.say(words, bad=bad))
 
     def _from_page(self, what: Callable[[], None]) -> None:
         """Called by the page's server in a thread of its own."""

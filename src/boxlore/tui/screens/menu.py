@@ -8,6 +8,7 @@ from boxlore.tasks.progress import Progress
 from boxlore.tasks.sitting import Sitting
 from boxlore.tui.jobs import TASKS
 from boxlore.tui.screens.card import Choice, Choices, Form
+from boxlore.tui.screens.survey import ask_box
 from boxlore.tui.screens.working import WorkingScreen
 
 
@@ -37,15 +38,17 @@ HERE = (
     ("same", "Same as before", "F8  people, day, place"),
     ("ask_later", "Ask later", "F9  or ask someone else"),
     ("relate", "Related to another", "same picture, negative, attached to"),
+    ("prompts", "The questions asked", "a file to edit and translate"),
     ("course", "This sitting", "agreement, rest, recording, close"),
 )
 
-LIGHT, LEAVE = "light", "leave"
+LIGHT, LEAVE, SURVEY = "light", "leave", "survey"
 
 
 async def open_menu(screen: Host) -> None:
     """Show the menu of the sitting's screen and do what is chosen."""
     choices = [Choice(f"task:{key}", task.name, task.about) for key, task in TASKS.items()]
+    choices.append(Choice(SURVEY, "Survey a box", "sleeves, tape, damage: one key each"))
     choices += [Choice(action, name, key) for action, name, key in HERE]
     choices += [
         Choice("language", "Language told in", f"Ctrl+L  now “{screen.sitting.language}”"),
@@ -57,6 +60,8 @@ async def open_menu(screen: Host) -> None:
         kind, _, name = value.partition(":")
         if kind == "task":
             await start(screen, name)
+        elif value == SURVEY:
+            await ask_box(screen)
         elif value == LIGHT:
             screen.app.theme = "paper" if screen.app.theme == "lamp" else "lamp"
         else:

@@ -67,7 +67,8 @@ class SaidScreen(Screen[None]):
         self._record = self._sitting.record(self._record.id)
         marked = [one.told for one in self._record.shown() if one.number]
         known = {told.statement for rows in self._record.told.values() for told in rows}
-        self._told = [told for name in FIELDS for told in self._record.all(name)]
+        own = [name for name in self._record.told if name not in FIELDS]
+        self._told = [told for name in (*FIELDS, *own) for told in self._record.all(name)]
         self._told += [told for told in marked if told.statement not in known]
         self._top.tell(f"{self._record.number} · who says so", "Enter what can be done · Esc back")
         self._rows.show(len(self._told), self._cells, self._rows.at)

@@ -8,7 +8,7 @@ import asyncio
 import signal
 from collections.abc import Callable
 from contextlib import suppress
-from typing import Any
+from typing import Any, Protocol
 
 from textual import events
 from textual.app import App, ComposeResult
@@ -18,8 +18,10 @@ from textual.screen import Screen
 
 from boxlore.core.errors import BoxloreError
 from boxlore.tasks.opening import Collection
+from boxlore.tasks.sitting import Sitting
 from boxlore.tasks.survey_run import ATTACHED, CHOICES, CONDITION, ENCLOSURE, MOVE_WORDS, SurveyRun
 from boxlore.tui import looks
+from boxlore.tui.screens.card import Blank, Form
 from boxlore.tui.widgets.bars import Top
 from boxlore.tui.widgets.line import Line
 
@@ -69,6 +71,11 @@ class SurveyScreen(Screen[None]):
     def on_survey_screen_leave(self) -> None:
         self._do(self.run.leave)
 
+    def on_unmount(self) -> None:
+        if not self.run.over:
+            with suppress(BoxloreError):  # the screen is gone: there is nobody left to tell
+                self.run.leave()
+
     def _do(self, step: Callable[[], None]) -> None:
         if self.run.over:
             return
@@ -113,6 +120,38 @@ class SurveyScreen(Screen[None]):
     def _say(self, words: str, *, bad: bool = False) -> None:
         self._note.set_class(bad, "-bad")
         self._note.say(words)
+
+
+class Host(Protocol):
+    """The screen that a survey is opened from."""
+
+    sitting: Sitting
+
+    @property
+    def app(self) -> App[Any]: ...
+
+    def say(self, words: str, *, bad: bool = False) -> None: ...
+
+    def task_done(self, *, wrote: bool) -> None: ...
+
+
+async def ask_box(host: Host) -> None:
+    """Ask which box, then survey it; the screen below comes back when it is over."""
+    if not host.sitting.writable:
+        host.say("Open for reading only; nothing can be changed.", bad=True)
+        return
+
+    def left() -> None:
+        host.app.pop_screen()
+        host.task_done(wrote=True)
+
+    async def begin(told: dict[str, str]) -> str:
+        run = SurveyRun(host.sitting.collection, told["mark"].strip())
+        await host.app.push_screen(SurveyScreen(run, left))
+        return ""
+
+    blank = Blank("mark", "Which box?", "", "Its mark, such as 3 or 3/12; empty for all items.")
+    await Form("Survey a box", [blank], begin).open(host.app)
 
 
 class Survey(App[int]):

@@ -1,0 +1,87 @@
+"""`boxlore people` as a person or a script meets it: exit codes, data on stdout, words on stderr."""
+
+import json
+import shutil
+from pathlib import Path
+
+import pytest
+
+from boxlore.cli.main import main
+
+
+@pytest.fixture
+def run(capsys: pytest.CaptureFixture[str], demo: Path, tmp_path: Path):  # type: ignore[no-untyped-def]
+    home = tmp_path / "mine"
+    shutil.copytree(demo, home, ignore=shutil.ignore_patterns("copies", "print", "transfer"))
+
+    def ran(*arguments: object) -> tuple[int, str, str]:
+        with pytest.raises(SystemExit) as left:
+            main(["-c", str(home), "people", *map(str, arguments)])
+        out, err = capsys.readouterr()
+        return int(left.value.code or 0), out, err
+
+    return ran
+
+
+SUBCOMMANDS = "list show kin shown tell import merge unmerge split duplicates apart consent audience living".split()
+
+
+@pytest.mark.parametrize("name", SUBCOMMANDS)
+def test_every_part_explains_itself(run, name: str) -> None:  # type: ignore[no-untyped-def]
+    code, out, _ = run(name, "--help")
+    assert code == 0 and "Usage:" in out and len(out.splitlines()) > 4
+
+
+def test_list_show_and_kin(run) -> None:  # type: ignore[no-untyped-def]
+    code, out, _ = run("list", "--json", "leid")
+    (row,) = map(json.loads, out.splitlines())
+    assert (code, row["name"], row["uri"]) == (0, "Leida Rourke", f"urn:uuid:{row['id']}")
+    assert run("list", "nobody")[0] == 1
+    assert "Taken as living: said to be living" in run("show", "Leida", "--on", "2026-11-25")[1]
+    shown = json.loads(run("show", "Leida", "--json")[1])
+    assert shown["living"] is True and shown["statements"]
+    assert run("kin", "Mia", "Con")[1].strip() == "Con Rourke: Mia's uncle"
+    assert run("kin", "Mia", "accordion")[0] == 1
+    assert "Leida Rourke: Mia's mother" in run("kin", "Mia")[1]
+    assert {"term": "uncle", "degree": 3}.items() <= json.loads(run("kin", "Mia", "Con", "--json")[1]).items()
+    assert "dead" in run("living", "--on", "2026-11-25")[1]
+
+
+def test_merge_and_back(run) -> None:  # type: ignore[no-untyped-def]
+    assert run("merge", "Michael Rourke", "accordion")[0] == 0
+    assert "Michael Rourke" in run("list", "accordion")[1] or run("show", "accordion")[0] == 0
+    assert run("unmerge", "Michael Rourke")[0] == 0
+    assert run("unmerge", "Michael Rourke")[0] == 1
+    assert run("apart", "Michael Rourke", "accordion")[0] == 0
+    assert run("duplicates")[0] in (0, 1)
+
+
+def test_places_consent_audience_and_telling(run) -> None:  # type: ignore[no-untyped-def]
+    assert run("shown", "TRA-0025")[0] == 1
+    code, _, err = run("shown", "TRA-0025", "left to right: Leida, ?, Con")
+    assert code == 0 and "3 people, 1 of them not known" in err
+    assert run("shown", "TRA-0025")[1].strip() == "1 Leida Rourke; 2 ?; 3 Con Rourke"
+    assert run("consent", "Mia")[0] == 1
+    assert run("consent", "Tui", "--for", "name", "--as", "guardian")[0] == 2
+    assert run("consent", "Mia", "--for", "name", "--on", "2026-11-25")[0] == 0
+    assert "given by herself or himself, 2026-11-25: name" in run("consent", "Mia")[1]
+    assert run("consent", "Mia", "--for", "name", "--withdraw")[0] == 0
+    assert run("audience", "Mia", "keeper")[0] == 0
+    assert run("audience", "TRA-0003", "family", "--item")[0] == 0
+    assert run("audience", "Mia", "everybody")[0] == 2
+    assert run("tell", "Con", "nickname", "Connie")[0] == 0
+    assert run("show", "Connie")[0] == 0
+
+
+def test_a_tree_file_and_a_split(run, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    path = tmp_path / "tree.ged"
+    path.write_text("0 HEAD\n1 GEDC\n2 VERS 7.0\n0 @I1@ INDI\n1 NAME Ruth /Parata/\n1 OCCU nurse\n0 TRLR\n")
+    code, out, err = run("import", path, "--json")
+    rows = list(map(json.loads, out.splitlines()))
+    assert (code, rows[0]["new"], rows[1]["not_understood"]) == (1, 1, "INDI.OCCU")
+    assert "1 people new" in err
+    assert "not understood: INDI.OCCU" in run("import", path)[1]
+    assert run("import", tmp_path / "none.ged")[0] == 2
+    statement = json.loads(run("show", "Ruth", "--json")[1])["statements"][-1]
+    assert run("split", "Ruth", "another Ruth", "--statement", statement["id"][-12:])[0] == 0
+    assert run("split", "Ruth Parata", "nobody")[0] == 2

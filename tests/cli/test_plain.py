@@ -1,0 +1,158 @@
+"""The sitting line by line: the whole of it from lines alone, and every order refused kindly.
+
+Rules of our own (no outside source), as the guide tells them.
+"""
+
+import subprocess
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from boxlore.cli.orders import ORDERS, sit_plain
+from boxlore.core.statements import Kind, Subject, Sure
+from boxlore.tasks.opening import Collection, open_collection, start
+from boxlore.tasks.settings import Settings
+from boxlore.tasks.showing import Showing
+from boxlore.tasks.sitting import Sitting
+
+
+@pytest.fixture
+def folder(tmp_path: Path) -> Path:
+    """Three items without scans."""
+    made = tmp_path / "tamm_family"
+    start(made, Settings(title="Tamm and Rourke", prefix="TR"))
+    with open_collection(made) as collection:
+        act = collection.act("intake")
+        for count in range(1, 4):
+            act.state(act.new(Kind.ITEM), "number", f"TRA-{count:04d}")
+        act.done()
+    return made
+
+
+@pytest.fixture
+def collection(folder: Path) -> Iterator[Collection]:
+    with open_collection(folder) as opened:
+        yield opened
+
+
+def sit(collection: Collection, lines: str, narrator: str = "Ellen Rourke") -> tuple[Sitting, list[str]]:
+    """A sitting from these lines, and what was said."""
+    said: list[str] = []
+    told = iter(lines.strip("\n").split("\n"))
+    sitting = Sitting(collection, narrator=narrator)
+    sit_plain(sitting, Showing(collection=collection), lambda: next(told, None), said.append)
+    return sitting, said
+
+
+def record(sitting: Sitting, count: int) -> object:
+    return sitting.record(sitting.collection.store.item_by_number(f"TRA-{count:04d}") or "")
+
+
+def test_three_items_are_told_line_by_line(collection: Collection) -> None:
+    sitting, said = sit(
+        collection,
+        "The regatta at Port Chalmers.\nJaan Tamm\nHelmi Tamm\n\nabout 1938\n\n.before\n.next\n.later ask Joan\n"
+        ".unknown\n.same people\n.go TRA-0003\n..dots are words too\n.quit\nnot heard",
+    )
+    one, two, three = (record(sitting, count) for count in (1, 2, 3))
+    assert one.words("story") == "The regatta at Port Chalmers."
+    assert [shown.name for shown in one.shown()] == ["Jaan Tamm", "Helmi Tamm"]
+    assert one.edtf == "1938~"
+    assert one.first("story").said_by == "Ellen Rourke"
+    assert "Saved. Understood: approximately 1938." in said
+    assert [shown.name for shown in two.shown()] == ["Jaan Tamm", "Helmi Tamm"]
+    assert "story" in two.not_known
+    assert sitting.to_ask(two.id) == ["ask Joan"]
+    assert three.words("story") == ".dots are words too"
+    assert said[-1] == "Everything is kept."
+
+
+def test_what_was_told_before_is_added_to_unless_corrected(collection: Collection) -> None:
+    sit(collection, "First.\n.go TRA-0001\n.correct First, rightly.\n.quit")
+    sitting, _ = sit(collection, "Second.\n.undo\n.redo\n.quit")
+    assert [told.words for told in record(sitting, 1).all("story")] == ["First, rightly.", "Second."]
+
+
+def test_statements_are_changed_settled_and_struck_by_their_numbers(collection: Collection) -> None:
+    sit(collection, "A secret.\n\n1912\n.quit", "Joan Tamm")
+    sitting, said = sit(
+        collection,
+        ".who\n.audience keeper 2\n\n\n1930\n.who\n.sure guess 1\n.who\n.strike 3\n.strike 3\n"
+        ".history story\n.who\n.language et 1\n.who\n.settle 1 both\n.quit",
+    )
+    one = record(sitting, 1)
+    assert not one.conflicts
+    assert not one.all("story")
+    assert {told.sure for told in one.all("date")} == {Sure.SURE, Sure.GUESS}
+    assert any("taken out for good" in line for line in said)
+    assert "Struck." in said
+    assert {told.language for told in one.all("date")} == {"en", "et"}
+
+
+def test_the_course_of_it(collection: Collection) -> None:
+    sitting, said = sit(
+        collection,
+        ".agreement\n.agreement 2 Ellen Rourke\n.clap\n.rest\n.resume\n.resume\n.private 5 the war\n"
+        ".story person Jaan Tamm: He kept bees.\n.relation same_day TRA-0002\n.close the farm\n.quit",
+    )
+    rows = collection.store.statements(Subject(Kind.SITTING, sitting.id))
+    fields = {statement.field: statement.words for statement, _ in rows}
+    assert "Ellen Rourke" in fields["consent"]
+    assert "closed" in fields
+    assert "Clap 1 noted." in said
+    assert any("cannot go on" in line for line in said)
+    assert record(sitting, 1).related[0].number == "TRA-0002"
+    assert "Next time: the farm" in said
+
+
+BAD = [
+    ".",
+    ".x",
+    ".s",
+    ".go TRA-9999",
+    ".who\n.audience all 1",
+    ".strike 9",
+    ".settle 1",
+    ".same",
+    ".relation x",
+    ".story x",
+]
+BAD += [".private", ".list colours", ".sure maybe 1", ".correct", ".agreement 2", ".history \\", ".language"]
+
+
+@pytest.mark.parametrize("line", BAD)
+def test_what_cannot_be_meant_is_said_and_the_question_stands(collection: Collection, line: str) -> None:
+    sitting, said = sit(collection, f"{line}\nStill here.\n.quit")
+    assert record(sitting, 1).words("story") == "Still here."
+    assert said[-1] == "Everything is kept."
+
+
+def test_every_order_is_told_and_reading_only_keeps_nothing(folder: Path) -> None:
+    with open_collection(folder, write=False) as collection:
+        _, said = sit(collection, ".help\nwords\n.undo\n.next\n.quit", "")
+    assert all(any(line.startswith(f".{name}: ") for line in said) for name in ORDERS)
+    assert "Open for reading only; nothing can be kept." in said
+
+
+def test_through_a_pipe_it_ends_with_its_input(folder: Path) -> None:
+    """Hostile letters are not sent to the terminal; what was said before the end is kept."""
+    program = "from boxlore.cli.main import main; main()"
+    command = [
+        sys.executable,
+        "-c",
+        program,
+        "-c",
+        str(folder),
+        "sit",
+        "--plain",
+        "--no-viewing",
+        "--narrator",
+        "Ellen",
+    ]
+    ran = subprocess.run(command, input="The \x1b[31mred boat\u202e.\n", capture_output=True, text=True, check=True)
+    assert "\x1b" not in ran.stdout
+    with open_collection(folder, write=False) as collection:
+        hits = collection.store.search("boat")
+    assert [hit.number for hit in hits] == ["TRA-0001"]

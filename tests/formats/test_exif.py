@@ -1,0 +1,166 @@
+"""Exif (CIPA DC-008): what a copy changes of it, and that all else stays, read back by Pillow and exiv2."""
+
+import io
+
+import exiv2
+import pytest
+from PIL import Image
+
+from boxlore.core.embedding import Embedding
+from boxlore.core.errors import ByteFault
+from boxlore.formats import exif
+
+ORDERS = ["<", ">"]
+
+
+def block(*, order: str = "<", gps: bool = True, digitized: bool = False, text: str = "from the scanner") -> bytes:
+    """An Exif block as Pillow writes it, without its mark."""
+    made = Image.Exif()
+    made.endian = order
+    if text:
+        made[0x010E] = text
+    made[0x0112], made[0x011A], made[0x0128] = 6, 300.0, 2
+    inner = made.get_ifd(0x8769)
+    inner[0x9003], inner[0x9011], inner[0x9291] = "2026:03:01 12:00:00", "+02:00", "25"
+    inner[0x927C] = b"a maker's own note"
+    if digitized:
+        inner[0x9004], inner[0x9012], inner[0x9292] = "2026:03:01 12:00:01", "+02:00", "26"
+    if gps:
+        made.get_ifd(0x8825)[1], made.get_ifd(0x8825)[2] = "S", (45.0, 52.0, 28.0)
+        made.get_ifd(0x8825)[29] = "2026:03:01"
+    return made.tobytes().removeprefix(b"Exif\x00\x00")
+
+
+def read(data: bytes) -> Image.Exif:
+    made = Image.Exif()
+    made.load(b"Exif\x00\x00" + data)
+    return made
+
+
+@pytest.mark.parametrize("order", ORDERS)
+def test_the_place_of_capture_goes_and_no_byte_of_it_is_left(order: str) -> None:
+    before = block(order=order)
+    after = exif.captioned(before, Embedding())
+    assert len(after) == len(before)
+    assert not read(after).get_ifd(0x8825)
+    assert 0x8825 not in read(after)
+    where = read(before).get_ifd(0x8825)
+    assert where[29] == "2026:03:01"
+    assert b"2026:03:01\x00" in before and b"2026:03:01\x00" not in after
+    assert exif.captioned(after, Embedding()) == after
+
+
+@pytest.mark.parametrize("order", ORDERS)
+def test_the_day_of_the_scanning_becomes_that_of_digitizing(order: str) -> None:
+    inner = read(exif.captioned(block(order=order), Embedding())).get_ifd(0x8769)
+    assert (inner[0x9004], inner[0x9012], inner[0x9292]) == ("2026:03:01 12:00:00", "+02:00", "25")
+    assert not {0x9003, 0x9011, 0x9291} & set(inner)
+    assert inner[0x927C] == b"a maker's own note"
+
+
+def test_where_the_day_of_digitizing_is_there_the_other_goes_or_is_the_pictures_own() -> None:
+    inner = read(exif.captioned(block(digitized=True), Embedding())).get_ifd(0x8769)
+    assert (inner[0x9004], inner[0x9012]) == ("2026:03:01 12:00:01", "+02:00")
+    assert not {0x9003, 0x9011, 0x9291} & set(inner)
+    dated = read(exif.captioned(block(digitized=True), Embedding(original_day="1938-06-14"))).get_ifd(0x8769)
+    assert dated[0x9003].startswith("1938:06:14   :  :")
+    assert 0x9011 not in dated and dated[0x9004] == "2026:03:01 12:00:01"
+
+
+TEXTS = [
+    ("shorter", "Nets", 0),
+    ("just as long", "Nets are drying.", 0),
+    ("longer", "Nets drying at Haapsalu, “1912”, told by Leida", 1),
+]
+
+
+@pytest.mark.parametrize("order", ORDERS)
+@pytest.mark.parametrize(("why", "words", "grown"), TEXTS, ids=[row[0] for row in TEXTS])
+def test_a_text_is_written_where_one_is(order: str, why: str, words: str, grown: int) -> None:
+    before = block(order=order)
+    after = exif.captioned(before, Embedding(exif=((0x010E, words), (0x013B, "Nobody"))))
+    assert exif.facts(exif.block(after)).texts["ImageDescription"] == words
+    assert (len(after) > len(before)) == bool(grown)
+    assert exif.captioned(after, Embedding(exif=((0x010E, words),))) == after
+    assert read(after).get_ifd(0x8769)[0x927C] == b"a maker's own note"
+    assert 0x013B not in read(after)
+    plain = Image.new("L", (8, 8))
+    out = io.BytesIO()
+    plain.save(out, "JPEG", exif=b"Exif\x00\x00" + after)
+    image = exiv2.ImageFactory.open(out.getvalue())
+    image.readMetadata()
+    assert image.exifData()["Exif.Image.ImageDescription"].toString() == words
+
+
+def test_a_text_is_written_where_none_is_in_no_case() -> None:
+    after = exif.captioned(block(text=""), Embedding(exif=((0x010E, "Nets"),)))
+    assert b"Nets" not in after
+
+
+def test_a_text_that_has_no_room_is_cut_between_characters() -> None:
+    before = block()
+    after = exif.captioned(before, Embedding(exif=((0x010E, "õ" * 40),)), most=len(before))
+    assert exif.facts(exif.block(after)).texts["ImageDescription"] == "õ" * 8
+
+
+@pytest.mark.parametrize("order", ORDERS)
+def test_what_is_left_for_outside_is_how_it_looks(order: str) -> None:
+    looks = read(exif.only_looks(block(order=order)))
+    assert dict(looks) == {0x0112: 6, 0x011A: 300.0, 0x0128: 2}
+    assert exif.only_looks(b"no exif") == b""
+    only_text = Image.Exif()
+    only_text[0x010E] = "x"
+    assert exif.only_looks(only_text.tobytes().removeprefix(b"Exif\x00\x00")) == b""
+
+
+def test_facts() -> None:
+    found = exif.facts(exif.block(block(digitized=True)))
+    assert found.texts == {
+        "ImageDescription": "from the scanner",
+        "DateTimeOriginal": "2026:03:01 12:00:00",
+        "DateTimeDigitized": "2026:03:01 12:00:01",
+    }
+    assert (found.orientation, found.has_gps) == (6, True)
+    assert exif.facts(exif.block(exif.captioned(block(), Embedding()))).has_gps is False
+
+
+POINTERS = [0, 4000, 1 << 31]
+
+
+@pytest.mark.parametrize("at", POINTERS)
+def test_a_pointer_to_nowhere_empties_nothing(at: int) -> None:
+    entries = b"".join(
+        (tag).to_bytes(2, "little") + b"\x04\x00\x01\x00\x00\x00" + at.to_bytes(4, "little") for tag in (0x8769, 0x8825)
+    )
+    data = b"II*\x00\x08\x00\x00\x00\x02\x00" + entries + bytes(4)
+    after = exif.captioned(data, Embedding())
+    assert exif.facts(exif.block(after)) == exif.Facts({}, 1, False)
+
+
+def test_pointers_without_a_value() -> None:
+    entries = b"".join(tag.to_bytes(2, "little") + b"\x04\x00" + bytes(8) for tag in (0x0112, 0x8769, 0x8825))
+    data = b"II*\x00\x08\x00\x00\x00\x03\x00" + entries + bytes(4)
+    assert exif.facts(exif.block(data)).orientation == 1
+    assert not exif.facts(exif.block(exif.captioned(data, Embedding()))).has_gps
+
+
+def huge(tag: int, kind: int) -> bytes:
+    """An entry whose value claims two thousand million bytes."""
+    numbers = (tag, 2), (kind, 2), (2_000_000_000 // (8 if kind == 5 else 1), 4), (60, 4)
+    return b"".join(number.to_bytes(size, "little") for number, size in numbers)
+
+
+def test_values_that_claim_more_than_there_is_cost_nothing() -> None:
+    inner = b"\x02\x00" + huge(0x9003, 2) + huge(0x9004, 2) + bytes(4)
+    main = b"\x02\x00" + huge(0x010E, 2) + b"\x69\x87\x04\x00\x01\x00\x00\x00\x26\x00\x00\x00" + bytes(4)
+    data = b"II*\x00\x08\x00\x00\x00" + main + inner
+    after = exif.captioned(data, Embedding(exif=((0x010E, "Nets"),), original_day="1938-06-14"))
+    assert len(after) < 200
+    assert exif.block(after).value(exif.block(after).directory(8).entries[0]) == b"Nets\x00"
+    kept = exif.captioned(data, Embedding(exif=((0x010E, "Nets"),)), most=len(data))
+    assert len(kept) == len(data)
+
+
+def test_what_is_no_exif_is_refused() -> None:
+    with pytest.raises(ByteFault, match="no TIFF header"):
+        exif.captioned(b"nothing of the kind", Embedding())

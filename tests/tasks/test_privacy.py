@@ -1,0 +1,171 @@
+"""A planted living child: no form of her name in any byte, name, alt text or caption of what goes outside.
+
+Every output that is made for outside is made here; the words of PDFs are read by poppler's pdftotext and pikepdf,
+the captions in pictures as bytes and by exiv2. The rule is ours (core/audience).
+"""
+
+import re
+import shutil
+import subprocess
+from collections.abc import Iterator
+from datetime import date
+from pathlib import Path
+
+import exiv2
+import pikepdf
+import pytest
+from PIL import Image
+
+from boxlore.core.audience import To
+from boxlore.core.statements import KEEPER, Kind
+from boxlore.tasks.copies import copies
+from boxlore.tasks.describe import Teller, Telling, find_item
+from boxlore.tasks.intake import Wanted, take_in
+from boxlore.tasks.opening import Collection, open_collection
+from boxlore.tasks.pages import pages
+from boxlore.tasks.pairing import by_suffix
+from boxlore.tasks.records import records, seen_by
+from boxlore.tasks.sheets import Order, labels, sheet, slips, worksheet
+from boxlore.tasks.timelog import sittings, write_log
+from boxlore.tasks.transfer import names_left, transfer
+
+ON = date(2026, 11, 25)
+OUTSIDE = Order(to=To.OUTSIDE)
+
+FORMS = (
+    "tuulikki", "tuulike", "maarja", "t. m. rourke", "t.m. rourke", "t. rourke", "rourke, t.", "rourke t.", "t.m.r.",
+    "tuulikki_rourke", "parata-rourke",
+)  # fmt: skip
+"""Given names, the nickname, initials, married name, in any case; none of them is anyone else's in the demo."""
+
+TOLD = (
+    ("TRA-0001", "story", "T. M. Rourke asked about this ship at school."),
+    ("TRA-0001", "keyword", "for Tuulike"),
+    ("TRA-0001", "title", "The harbour that TUULIKKI likes"),
+    ("TRA-0002", "occasion", "Maarja’s great-great-grandfather at the studio"),
+    ("TRA-0002", "inscription", "for Tuulikki Rourke"),
+    ("TRA-0004", "rights", "Mrs Parata-Rourke may have a copy"),
+    ("TRA-0005", "photographer", "Tuulikki Parata-Rourke"),
+    ("TRA-0005", "process", "copied by Rourke, T."),
+    ("TRA-0006", "named", "Tuulike"),
+    ("TRA-0006", "care", "Ask Tuulikkile first."),
+)
+
+
+@pytest.fixture(scope="module")
+def collection(demo: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Collection]:
+    home = tmp_path_factory.mktemp("private") / "c"
+    shutil.copytree(demo, home, ignore=shutil.ignore_patterns("copies", "print", "transfer", "pages"))
+    picture = home.parent / "tuulikki_rourke_beach.jpg"
+    exif = Image.Exif()
+    exif[0x010E] = "Tuulike at the beach"
+    Image.new("RGB", (600, 400), "grey").save(picture, exif=exif)
+    with open_collection(home, on_day=ON) as opened:
+        list(take_in(opened, by_suffix([picture]), Wanted(copy=True)))
+        _plant(opened)
+        yield opened
+
+
+def _plant(collection: Collection) -> None:
+    teller = Teller(collection)
+    act = collection.act("a child")
+    child = act.new(Kind.PERSON)
+    for field, words in (
+        ("given", "Tuulikki Maarja"), ("family", "Rourke"), ("married_as", "Parata-Rourke"), ("nickname", "Tuulike"),
+        ("born", "3 March 2016"),
+    ):  # fmt: skip
+        teller.add(act, child, field, words, Telling())
+    act.done()
+    for item, field, words in TOLD:
+        teller.tell(find_item(collection, item), field, words, Telling(source=KEEPER, audience="anyone"))
+    number, _ = collection.store.items()[-1]
+    teller.tell(find_item(collection, number), "person", "Tuulike", Telling())
+
+
+def test_she_is_withheld_and_everything_told_of_her_is_counted(collection: Collection) -> None:
+    seen = seen_by(collection, To.OUTSIDE)
+    assert any(seen.withheld.finds(form) for form in FORMS)
+    counted = {record.number: record.withheld for record in seen.records()}
+    assert all(counted[item] for item, _, _ in TOLD)
+    inside = " ".join(told.words for record in records(collection) for rows in record.told.values() for told in rows)
+    assert "Tuulike" in inside, "the plant is there for the family"
+
+
+def written_words(path: Path) -> str:
+    """Everything that can be read of a file: bytes in two encodings, and what stands inside a PDF or a picture."""
+    data = path.read_bytes()
+    words = [data.decode("utf-8", "replace"), data.decode("utf-16-le", "replace")]
+    if path.suffix == ".pdf":
+        words.append(subprocess.run(["pdftotext", str(path), "-"], capture_output=True, text=True, check=True).stdout)
+        with pikepdf.open(path) as pdf:
+            for one in pdf.objects:
+                if isinstance(one, pikepdf.Stream):
+                    try:
+                        words.append(one.read_bytes().decode("utf-8", "replace"))
+                    except pikepdf.PdfError:
+                        continue
+                elif isinstance(one, pikepdf.Dictionary):
+                    words += [str(one.get(key, "")) for key in ("/Alt", "/Title", "/ActualText", "/Contents", "/T")]
+    if path.suffix in (".jpg", ".tif", ".png"):
+        image = exiv2.ImageFactory.open(str(path))
+        image.readMetadata()
+        for one in (image.exifData(), image.iptcData(), image.xmpData()):
+            words += [datum.toString() for datum in one]
+    return " ".join(words).casefold()
+
+
+_SOUGHT = {form: re.compile(rf"(?<!\w){re.escape(form)}") for form in FORMS}
+"""At the beginning of a word: “…present. Rourke family” is not “T. Rourke”."""
+
+
+def leaks(folder: Path) -> list[str]:
+    found = []
+    for path in sorted(folder.rglob("*")):
+        names = path.relative_to(folder).as_posix().casefold()
+        words = written_words(path) if path.is_file() else ""
+        found += [f"{names}: {form}" for form, sought in _SOUGHT.items() if sought.search(words) or form in names]
+    assert any(folder.rglob("*")), "nothing was made"
+    return found
+
+
+def make_copies(collection: Collection, out: Path) -> None:
+    assert list(copies(collection, out, to=To.OUTSIDE))
+
+
+def make_log(collection: Collection, out: Path) -> None:
+    for ident, _ in sittings(collection):
+        write_log(collection, ident, out, To.OUTSIDE)
+
+
+def make_transfer(collection: Collection, out: Path) -> None:
+    transfer(collection, out.with_name(f"{out.name}-both"))
+    shutil.move(out.with_name(f"{out.name}-both") / "open", out)
+    assert list(names_left(seen_by(collection, To.OUTSIDE), out)) == []
+
+
+OUTPUTS = {
+    "copies": make_copies,
+    "pages": lambda collection, out: pages(collection, out, OUTSIDE),
+    "sheet": lambda collection, out: sheet(collection, out / "album.pdf", OUTSIDE),
+    "slips": lambda collection, out: slips(collection, out / "slips.pdf", OUTSIDE, length="full"),
+    "labels": lambda collection, out: labels(collection, out / "labels.pdf", OUTSIDE),
+    "worksheet": lambda collection, out: worksheet(collection, out / "worksheet.pdf", OUTSIDE),
+    "log": make_log,
+    "transfer": make_transfer,
+}
+"""Every output that can be made for outside; one that is added is added here."""
+
+
+@pytest.mark.parametrize("name", OUTPUTS)
+def test_no_form_of_her_name_goes_outside(collection: Collection, tmp_path: Path, name: str) -> None:
+    if shutil.which("pdftotext") is None and name in ("sheet", "slips", "labels", "worksheet"):
+        pytest.skip("pdftotext (poppler) is not here to read the PDF")
+    out = tmp_path / name
+    OUTPUTS[name](collection, out)  # type: ignore[operator]  # functions and lambdas in one table
+    assert leaks(out) == []
+
+
+def test_the_search_finds_what_is_there(collection: Collection, tmp_path: Path) -> None:
+    """The same search over the family's copies finds her: it can fail."""
+    list(copies(collection, tmp_path / "family", to=To.FAMILY))
+    assert leaks(tmp_path / "family")
