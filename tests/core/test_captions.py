@@ -2,6 +2,7 @@
 
 import itertools
 import re
+from dataclasses import replace
 from typing import Any
 
 import pytest
@@ -121,6 +122,14 @@ PEOPLE = [
 @pytest.mark.parametrize(("made", "wanted"), PEOPLE)
 def test_people_as_people_say_them(made: Record, wanted: str) -> None:
     assert captions.people_line(made) == wanted
+
+
+def test_places_told_keep_their_gaps() -> None:
+    ruth, anna = replace(person("Ruth"), position=1), replace(person("Anna"), position=3)
+    made = replace(record(anna, ruth), nameless=(("", 2),))
+    assert captions.people_line(made) == "Left to right: Ruth, someone not known and Anna."
+    rows = [replace(person("Ann"), row="back", position=1), replace(person("Tui"), row="front", position=1)]
+    assert captions.people_line(record(*rows)) == "Back row: Ann. Front row: Tui."
 
 
 def date(words: str, display: str) -> Told:

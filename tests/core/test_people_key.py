@@ -1,5 +1,7 @@
 """The people key (captioning groups row by row, left to right: common practice, no source)."""
 
+from dataclasses import replace
+
 import pytest
 
 from boxlore.core.people_key import centre, key_of, unplaced
@@ -16,7 +18,7 @@ def shown(name: str, *area: float, scan: str = "scan", sure: Sure = Sure.SURE) -
 
 
 def rows(*people: Shown) -> list[tuple[str, str]]:
-    return [(row.name, " ".join(one.name for one in row.people)) for row in key_of(people)]
+    return [(row.name, " ".join(one.name if one else "?" for one in row.people)) for row in key_of(people)]
 
 
 def line(y: float, xs: str, names: str, size: float = 0.07) -> list[Shown]:
@@ -66,11 +68,30 @@ def test_rows(why: str, people: list[Shown], wanted: list[tuple[str, str]]) -> N
     assert rows(*people) == wanted
 
 
+def told_at(name: str, row: str, position: int) -> Shown:
+    return replace(shown(name), row=row, position=position)
+
+
+def test_places_that_were_told_without_a_marker() -> None:
+    people = [told_at("Anna", "", 3), told_at("Ruth", "", 1), shown("Tui")]
+    (row,) = key_of(people, [("", 2)])
+    assert (row.name, [one.name if one else "?" for one in row.people]) == ("", ["Ruth", "?", "Anna"])
+    assert [one.name for one in unplaced(people)] == ["Tui"]
+    two = [
+        told_at("Jane", "front", 1),
+        told_at("Ann", "back", 2),
+        told_at("Pat", "back", 1),
+        told_at("Tom", "seated", 1),
+    ]
+    assert rows(*two) == [("back row", "Pat Ann"), ("seated", "Tom"), ("front row", "Jane")]
+    assert key_of([], [("", 1)]) == ()
+
+
 def test_nobody_is_lost() -> None:
     """Whatever the markers, each person stands in exactly one row, or among the unplaced."""
     people = [shown(str(at), (at * 37 % 90) / 100, (at * 53 % 80) / 100, 0.05, 0.05) for at in range(30)]
     people += [shown("someone"), shown("back", 0.1, 0.1, scan="verso")]
-    found = [one.name for row in key_of(people) for one in row.people] + [one.name for one in unplaced(people)]
+    found = [one.name for row in key_of(people) for one in row.people if one] + [one.name for one in unplaced(people)]
     assert sorted(found) == sorted(one.name for one in people)
     assert [one.name for one in unplaced(people)] == ["someone", "back"]
 

@@ -109,6 +109,16 @@ def test_markers_come_first_and_nobody_twice() -> None:
     assert made.people[0].area == (0.5, 0.25)
 
 
+def test_markers_that_nobody_is_named_at() -> None:
+    asked = [(said("s1", "person", "", sure=Sure.NOT_KNOWN), None)]
+    markers = [
+        MarkerRows(id="m", scan="scan", number=1, area=(0.1, 0.1), statements=[(said("s2", "person", "Anna"), None)]),
+        MarkerRows(id="n", scan="scan", number=2, area=(0.2, 0.1), statements=asked),
+        MarkerRows(id="o", scan="scan", number=3, area=(0.3, 0.1)),
+    ]
+    assert record(markers=markers).unnamed == (("scan", 2, (0.2, 0.1)), ("scan", 3, (0.3, 0.1)))
+
+
 def test_two_people_at_one_marker_are_a_conflict() -> None:
     rows = [(said("s1", "person", "Anna"), None), (said("s2", "person", "Ruth"), None)]
     made = record(markers=[MarkerRows(id="m", scan="scan", number=3, area=(0.1, 0.1), statements=rows)])

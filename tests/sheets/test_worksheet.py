@@ -9,9 +9,10 @@ import pikepdf
 from boxlore.core import captions
 from boxlore.core.line_codes import read_answers, read_code
 from boxlore.core.record import Record
+from boxlore.sheets.figure import Room, Shelf, figure
 from boxlore.sheets.printing import Printing
 from boxlore.sheets.theme import LARGE_PRINT, Theme
-from boxlore.sheets.worksheet import asked, blank_answers, make_worksheet, worksheet_theme
+from boxlore.sheets.worksheet import asked, blank_answers, make_worksheet, with_unnamed, worksheet_theme
 
 
 def test_type_is_large_whatever_the_theme() -> None:
@@ -31,6 +32,20 @@ def test_what_is_asked(hard: list[Record]) -> None:
     assert len({one.code for one in lines}) == len(lines)
     nothing = asked(hard[5], "TR")
     assert (nothing[0].asks, nothing[0].lines) == ("Who is in it, from left to right?", 3)
+
+
+def test_a_number_without_a_name_is_asked_for_and_stands_on_the_picture(
+    hard: list[Record], pictures: dict[str, Path], printing: Printing, text_of, tmp_path: Path
+) -> None:  # type: ignore[no-untyped-def]
+    scan = hard[0].scans[0].id
+    bare = replace(hard[0], people=(), unnamed=((scan, 2, (0.6, 0.3, 0.1, 0.1)), (scan, 1, (0.3, 0.3, 0.1, 0.1))))
+    lines = asked(bare, "TR")
+    assert [(one.asks, one.known) for one in lines[:2]] == [("Who is number 1?", ""), ("Who is number 2?", "")]
+    shelf = Shelf(pictures, tmp_path, [])
+    assert [one["number"] for one in figure(with_unnamed(bare), shelf, Room(80, 44))["numbers"]] == [2, 1]
+    data, _ = make_worksheet([bare], pictures, printing, "TR")
+    (tmp_path / "w.pdf").write_bytes(data)
+    assert lines[0].code in " ".join(text_of(tmp_path / "w.pdf"))
 
 
 def test_every_code_finds_its_line_again(hard: list[Record]) -> None:

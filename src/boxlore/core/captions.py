@@ -113,6 +113,8 @@ def nature_of(record: Record) -> str:
 
 # names
 
+NOT_KNOWN = "someone not known"
+
 _HEDGES = {Sure.GUESS: "perhaps", Sure.LIKELY: "probably"}
 _HEDGED = frozenset("perhaps probably maybe possibly likely unsure not".split())
 
@@ -143,14 +145,14 @@ def listed(names: Sequence[str]) -> str:
 def who_line(record: Record, style: Style = PLAIN) -> str:
     """Who is in it, by rows, left to right; empty if nobody is told."""
     people = record.shown()
-    rows = key_of(people)
+    rows = key_of(people, record.nameless)
     clauses = []
     for row in rows:
-        names = listed([name_of(one, style) for one in row.people])
+        names = listed([name_of(one, style) if one else NOT_KNOWN for one in row.people])
         if len(row.people) == 1:
-            clauses.append(f"{row.name}: {names}" if row.name else names)
+            clauses.append(f"{capital(row.name)}: {names}" if row.name else names)
         else:
-            clauses.append(f"{row.name}, left to right: {names}" if row.name else f"left to right: {names}")
+            clauses.append(f"{capital(row.name)}, left to right: {names}" if row.name else f"left to right: {names}")
     rest = listed([name_of(one, style) for one in unplaced(people)])
     if rest:
         clauses.append(f"with {rest}" if clauses else rest)

@@ -5,11 +5,12 @@ those before; two rows are one if neither stands in front of the other (a child 
 no front row). Common practice of captioning groups, no source; the thresholds are ours.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 from statistics import median
 
+from boxlore.core.placing import ORDER, row_words
 from boxlore.core.record import Shown
 
 DEEP = 0.8
@@ -27,22 +28,45 @@ class KeyRow:
     """One row of a group, left to right. `name` is empty where there is only one row."""
 
     name: str
-    people: tuple[Shown, ...]
+    people: tuple[Shown | None, ...]
+    """None where someone stands whom nobody knows."""
 
 
-def key_of(shown: Sequence[Shown]) -> tuple[KeyRow, ...]:
-    """The rows of those who have a marker, from the back; empty if nobody has one."""
+def key_of(shown: Sequence[Shown], nameless: Iterable[tuple[str, int]] = ()) -> tuple[KeyRow, ...]:
+    """The rows of those who have a marker, from the back; else of those whose row and place are told.
+
+    `nameless` are the rows and places of people whom nobody knows. Empty if nobody's place is known.
+    """
     placed = sorted(_placed(shown), key=_height)
     if not placed:
+        return _told_rows(shown, nameless)
+    rows = [sorted(row, key=_across) for row in _merged(_split(placed), len(placed))]
+    return tuple(KeyRow(name, tuple(row)) for name, row in zip(_names(len(rows)), rows, strict=True))
+
+
+def _told_rows(shown: Sequence[Shown], nameless: Iterable[tuple[str, int]]) -> tuple[KeyRow, ...]:
+    told: dict[str, dict[int, Shown | None]] = {}
+    for row, position in nameless:
+        told.setdefault(row, {})[position] = None
+    for one in shown:
+        if one.position:
+            told.setdefault(one.row, {})[one.position] = one
+    if not any(one for row in told.values() for one in row.values()):
         return ()
-    rows = _merged(_split(placed), len(placed))
-    names = _names(len(rows))
-    return tuple(KeyRow(name, tuple(sorted(row, key=_across))) for name, row in zip(names, rows, strict=True))
+    from_the_back = sorted(told, key=lambda row: (ORDER.get(row, len(ORDER)), row), reverse=True)
+    return tuple(
+        KeyRow(row_words(row) if row else "", tuple(one for _, one in sorted(told[row].items(), key=_position)))
+        for row in from_the_back
+    )
+
+
+def _position(place: tuple[int, Shown | None]) -> int:
+    return place[0]
 
 
 def unplaced(shown: Sequence[Shown]) -> tuple[Shown, ...]:
     """Those who are in the picture, nobody has said where; or marked on another scan of it."""
-    placed = _placed(shown)
+    placed = _placed(shown) or [one for one in shown if one.position]
     return tuple(one for one in shown if one not in placed)
 
 

@@ -119,6 +119,8 @@ class Record:
     related: tuple[Related, ...] = ()
     conflicts: tuple[Conflict, ...] = ()
     not_known: frozenset[str] = frozenset()
+    unnamed: tuple[tuple[str, int, tuple[float, ...]], ...] = ()
+    """Markers that nobody is named at: the scan, the number, the area."""
     nameless: tuple[tuple[str, int], ...] = ()
     """Rows and positions where someone stands whom nobody knows."""
     audiences: tuple[str, ...] = ()
@@ -215,6 +217,7 @@ def build(material: Material, people: Mapping[str, Person], said_by: Mapping[str
         related=tuple(material.related),
         conflicts=tuple(_conflicts(material, told, said_by)),
         not_known=frozenset(not_known),
+        unnamed=_unnamed(material.markers, shown),
         nameless=_nameless(material.statements, places),
         audiences=tuple(one.words for one, _ in material.statements if one.field == "audience"),
         changed_at=max((statement.recorded_at for statement in every), default=""),
@@ -307,6 +310,11 @@ def _places(rows: Iterable[tuple[Statement, Reading | None]]) -> dict[str, tuple
         if statement.replaces in found and statement.id not in found:
             found[statement.id] = found[statement.replaces]
     return found
+
+
+def _unnamed(markers: Iterable[MarkerRows], shown: Iterable[Shown]) -> tuple[tuple[str, int, tuple[float, ...]], ...]:
+    named = {(one.scan, one.number) for one in shown}
+    return tuple((one.scan, one.number, one.area) for one in markers if (one.scan, one.number) not in named)
 
 
 def _nameless(

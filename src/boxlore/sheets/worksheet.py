@@ -14,8 +14,9 @@ from typing import Any
 from boxlore.core import captions
 from boxlore.core.findings import Finding
 from boxlore.core.line_codes import Line, write_code
-from boxlore.core.record import Record, Shown
-from boxlore.sheets.figure import Room, Shelf, figure, front_of, needs
+from boxlore.core.record import Record, Shown, Told
+from boxlore.core.statements import KEEPER, Sure
+from boxlore.sheets.figure import Room, Shelf, figure, front_of
 from boxlore.sheets.printing import Printing, shared
 from boxlore.sheets.setting import made_pdf
 from boxlore.sheets.theme import LARGE_PRINT, Theme
@@ -90,8 +91,21 @@ def _sheet(record: Record, shelf: Shelf, room: Room, printing: Printing, prefix:
             {"code": one.code, "asks": isolated(one.asks), "known": isolated(one.known), "lines": one.lines}
             for one in asked(record, prefix)
         ],
-        **figure(record, shelf, room),
+        **figure(with_unnamed(record), shelf, room),
+        "alt": isolated(captions.alt_text(record)),
     }
+
+
+_NOBODY = Told(
+    statement="", field="person", words="", language="", source=KEEPER, said_by="", sure=Sure.SURE, audience="anyone",
+    recorded_at="",
+)  # fmt: skip
+
+
+def with_unnamed(record: Record) -> Record:
+    """The record with a nameless person at each marker that nobody is named at, so that it is asked for."""
+    found = [Shown(told=_NOBODY, name="", scan=scan, number=number, area=area) for scan, number, area in record.unnamed]
+    return replace(record, people=(*record.people, *found))
 
 
 _QUESTIONS = (("date", "When was it?"), ("place", "Where was it?"), ("occasion", "What was going on?"))
@@ -104,9 +118,13 @@ def asked(record: Record, prefix: str) -> list[Asked]:
         return Asked(write_code(Line(record.number, field, marker), prefix), asks, known, lines)
 
     front = front_of(record)
-    marked = [one for one in record.shown() if one.number and front is not None and one.scan == front.id]
+    everyone = with_unnamed(record).shown()
+    marked = [one for one in everyone if one.number and front is not None and one.scan == front.id]
     others = captions.listed([captions.name_of(one) for one in record.shown() if one not in marked])
-    found = [line("person", _who(one, needs(record)), captions.name_of(one), marker=one.number) for one in marked]
+    found = [
+        line("person", _who(one, len(everyone) > 1), captions.name_of(one), marker=one.number)
+        for one in sorted(marked, key=lambda one: one.number)
+    ]
     asks = "Who else is in it?" if marked else "Who is in it, from left to right?"
     found.append(line("person", asks, others, lines=1 if marked or others else SPARE))
     for name, asks in _QUESTIONS:
