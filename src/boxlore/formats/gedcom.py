@@ -7,6 +7,7 @@ counted under its path (`INDI.OCCU`), with the line where it first stands, so th
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
+from typing import NamedTuple
 
 from boxlore.formats.gedcom_lines import Fault, Node, pointed, records, unescaped
 
@@ -24,8 +25,7 @@ RESTRICTED = {"CONFIDENTIAL": "keeper", "PRIVACY": "family"}
 NOT_WANTED = frozenset(("HEAD", "TRLR", "SUBM", "SUBN"))
 
 
-@dataclass(frozen=True, slots=True)
-class Fact:
+class Fact(NamedTuple):
     """One thing the file says: our field, the words, the line."""
 
     field: str
