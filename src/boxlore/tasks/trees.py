@@ -67,6 +67,7 @@ def read_file(path: Path) -> tuple[Tree, Encoding]:
         raise WrongUse(f"There is no file {path}.") from None
     encoding = encoding_of(data)
     text, doubtful = _decoded(data, encoding)
+    del data
     with _without_collecting():
         tree = read_tree(split_lines(text))
     if not tree.begun and not tree.individuals:
