@@ -13,6 +13,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from boxlore.core.people_key import key_of, unplaced
+from boxlore.core.placing import ORDER, row_words
 from boxlore.core.record import Record, Shown, Told
 from boxlore.core.statements import Said, Sure, fold
 
@@ -144,6 +145,8 @@ def who_line(record: Record, style: Style = PLAIN) -> str:
     """Who is in it, by rows, left to right; empty if nobody is told."""
     people = record.shown()
     rows = key_of(people)
+    if not rows and any(one.position for one in people):
+        return _told_rows(record, style)
     clauses = []
     for row in rows:
         names = listed([name_of(one, style) for one in row.people])
@@ -158,6 +161,18 @@ def who_line(record: Record, style: Style = PLAIN) -> str:
     for clause in clauses[1:]:
         line += f"{'' if line[-1] in '.!?…' else '.'} {capital(clause)}"
     return line
+
+
+def _told_rows(record: Record, style: Style) -> str:
+    """Rows as they were told, front row first, left to right; someone whom nobody knows keeps their place."""
+    placed = [(one.row, one.position, name_of(one, style)) for one in record.shown() if one.position]
+    placed += [(row, position, "one not known") for row, position in record.nameless]
+    clauses = []
+    for row in sorted({row for row, _, _ in placed}, key=lambda row: ORDER.get(row, len(ORDER))):
+        names = listed([name for _, _, name in sorted(one for one in placed if one[0] == row)])
+        clauses.append(", ".join(part for part in (row_words(row), "left to right") if part) + f": {names}")
+    rest = listed([name_of(one, style) for one in record.shown() if not one.position])
+    return "; ".join([*clauses, *([f"with {rest}"] if rest else [])])
 
 
 def named_line(record: Record, style: Style = PLAIN) -> str:
