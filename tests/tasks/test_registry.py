@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 
+from boxlore.core import captions
 from boxlore.core.audience import To
 from boxlore.core.consent import make_consent
 from boxlore.core.errors import WrongUse
@@ -111,6 +112,9 @@ def test_who_stands_where_is_kept_and_written_back(collection: Collection) -> No
     record = record_of(collection, item.id)
     assert registry.written_back(record) == (
         "front row, left to right: Leida Rourke, ?; back row, left to right: Con Rourke, Ruth (Anna's cousin)"
+    )
+    assert captions.who_line(record) == (
+        "front row, left to right: Leida Rourke and one not known; back row, left to right: Con Rourke and Ruth"
     )
     assert registry.find_person(collection, "Ruth").name == "Ruth"
     (con,) = [one for one in record.shown() if one.name == "Con Rourke"]

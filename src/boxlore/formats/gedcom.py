@@ -5,8 +5,10 @@ Read: HEAD.GEDC.VERS; INDI with NAME (GIVN SURN NICK NPFX TYPE TRAN), SEX, BIRT,
 counted under its path (`INDI.OCCU`), with the line where it first stands, so that nothing goes without a word.
 """
 
+import re
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
+from typing import NamedTuple
 
 from boxlore.formats.gedcom_lines import Fault, Node, pointed, records, unescaped
 
@@ -24,8 +26,7 @@ RESTRICTED = {"CONFIDENTIAL": "keeper", "PRIVACY": "family"}
 NOT_WANTED = frozenset(("HEAD", "TRLR", "SUBM", "SUBN"))
 
 
-@dataclass(frozen=True, slots=True)
-class Fact:
+class Fact(NamedTuple):
     """One thing the file says: our field, the words, the line."""
 
     field: str
@@ -87,9 +88,16 @@ class Tree:
         return self.version.startswith("7")
 
 
-def split_lines(text: str) -> list[str]:
-    """Lines at CR, LF or both, and nowhere else (7.0, 1.3: EOL)."""
-    return text.replace("\r\n", "\n").replace("\n\r", "\n").replace("\r", "\n").split("\n")
+_EOL = re.compile(r"\r\n?|\n\r?")
+
+
+def split_lines(text: str) -> Iterator[str]:
+    """Lines at CR, LF or both, and nowhere else (7.0, 1.3: EOL); one at a time, for a file may be large."""
+    at = 0
+    for match in _EOL.finditer(text):
+        yield text[at : match.start()]
+        at = match.end()
+    yield text[at:]
 
 
 def read_tree(lines: Iterable[str]) -> Tree:

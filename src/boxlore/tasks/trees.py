@@ -5,9 +5,11 @@ cross-reference. A second import adds what is new and replaces what the file now
 has corrected or struck stays as the keeper left it, and what the file no longer says stays and is counted.
 """
 
+import gc
 import json
 import unicodedata
 from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass, field
 from pathlib import Path
 
@@ -65,7 +67,9 @@ def read_file(path: Path) -> tuple[Tree, Encoding]:
         raise WrongUse(f"There is no file {path}.") from None
     encoding = encoding_of(data)
     text, doubtful = _decoded(data, encoding)
-    tree = read_tree(split_lines(text))
+    del data
+    with _without_collecting():
+        tree = read_tree(split_lines(text))
     if not tree.begun and not tree.individuals:
         raise WrongUse(f"{path.name} is no GEDCOM file.", "It should begin with a line “0 HEAD”.")
     if doubtful:
@@ -75,14 +79,26 @@ def read_file(path: Path) -> tuple[Tree, Encoding]:
     return tree, encoding
 
 
+@contextmanager
+def _without_collecting() -> Iterator[None]:
+    """No search for rubbish while a million small values are made that all stay."""
+    was = gc.isenabled()
+    gc.disable()
+    try:
+        yield
+    finally:
+        if was:
+            gc.enable()
+
+
 def _decoded(data: bytes, encoding: Encoding) -> tuple[str, int]:
     """The text, and the first line that is not in the encoding (0 if none); nothing is dropped."""
     if encoding.codec == "gedcom":
         ansel.register()
     try:
-        text = data.decode(encoding.codec).lstrip("\ufeff")
-        # ANSEL parts accents from letters; joined again they are what everyone types
-        return (unicodedata.normalize("NFC", text) if encoding.codec == "gedcom" else text), 0
+        if encoding.codec == "gedcom":
+            return _from_ansel(data), 0
+        return data.decode(encoding.codec).lstrip("\ufeff"), 0
     except UnicodeDecodeError:
         if encoding.codec.startswith("utf-16"):
             return data.decode(encoding.codec, "replace").lstrip("\ufeff"), 1
@@ -95,6 +111,14 @@ def _decoded(data: bytes, encoding: Encoding) -> tuple[str, int]:
             doubtful = doubtful or number
             lines.append(line.decode("cp1252", "replace"))
     return "\n".join(lines).lstrip("\ufeff"), doubtful
+
+
+def _from_ansel(data: bytes) -> str:
+    """ANSEL in pieces of whole lines, for its decoder takes a hundred times the memory of what it reads. It parts
+    accents from letters; joined again they are what everyone types."""
+    lines = data.splitlines(keepends=True)
+    pieces = (b"".join(lines[at : at + 2000]).decode("gedcom") for at in range(0, len(lines), 2000))
+    return "".join(unicodedata.normalize("NFC", piece) for piece in pieces)
 
 
 def import_tree(collection: Collection, path: Path, *, name: str = "", progress: Progress = QUIET) -> Taken:
