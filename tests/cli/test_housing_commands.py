@@ -146,3 +146,10 @@ def test_the_climate_of_a_file_and_of_a_location(run, tmp_path: Path) -> None:  
 def test_what_cannot_be_meant_is_said(run, arguments: list[str], words: str) -> None:  # type: ignore[no-untyped-def]
     code, _, err = run(*arguments)
     assert code == 2 and words in err
+
+
+def test_print_sizes(run) -> None:  # type: ignore[no-untyped-def]
+    code, out, _ = run("housing", "scans", "TRA-0001", "--prints", "--json")
+    found = rows(out)
+    assert code == 0 and [one["side"] for one in found] == ["recto", "verso"]
+    assert "sharp up to" in run("housing", "scans", "--prints")[1]

@@ -13,7 +13,7 @@ from PIL import Image
 from boxlore.core.errors import WrongUse
 from boxlore.tasks.describe import find_item
 from boxlore.tasks.housing import About, lend, new_location, note_container
-from boxlore.tasks.housing_check import check_housing, check_scans
+from boxlore.tasks.housing_check import check_housing, check_scans, print_sizes
 from boxlore.tasks.intake import Wanted, take_in
 from boxlore.tasks.opening import Collection, open_collection, start
 from boxlore.tasks.pairing import Planned, Side
@@ -141,3 +141,9 @@ def test_a_scan_that_is_gone_is_judged_by_what_is_known(collection: Collection) 
     shutil.rmtree(collection.folder / "scans")
     noted(collection, "TRA-0001", size="101.6 x 152.4")
     assert [one.finding.rule for one in check_scans(collection)] == ["scan.coarse"]
+
+
+def test_how_large_a_scan_may_be_printed(collection: Collection) -> None:
+    """600 × 900 pixels at 300 an inch are 2 × 3 inches, by definition."""
+    (one,) = print_sizes(collection)
+    assert one.sharp == pytest.approx((50.8, 76.2)) and one.usable == pytest.approx((76.2, 114.3))

@@ -28,7 +28,8 @@ def add(db: sqlite3.Connection, row: int, one: Statement) -> None:
     index(db, row, one)
     if one.replaces:
         weigh_statement(db, one.replaces)
-    settled = "SELECT 1 FROM withdrawn WHERE act = ? UNION ALL SELECT 1 FROM statement WHERE replaces = ? LIMIT 1"
+    replaced = "SELECT 1 FROM statement WHERE replaces = ? AND replaces <> ''"  # the partial index needs its clause
+    settled = f"SELECT 1 FROM withdrawn WHERE act = ? UNION ALL {replaced} LIMIT 1"
     if db.execute(settled, (one.act, one.id)).fetchone():
         weigh_statement(db, one.id)
 

@@ -10,7 +10,7 @@ from boxlore.core.errors import CouldNot
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.housing import Housed, container_findings, housing_findings
 from boxlore.core.record import Record, ScanFile
-from boxlore.core.scan_quality import ScanFacts, scan_findings, verso_missing
+from boxlore.core.scan_quality import ScanFacts, largest_print, scan_findings, verso_missing
 from boxlore.core.statements import Kind, Said, Subject
 from boxlore.disk.pictures import look_deeper
 from boxlore.tasks.climate import Judged, humidity_at, judged
@@ -148,6 +148,26 @@ def check_scans(collection: Collection, selection: Selection = EVERYTHING) -> It
         for scan in record.scans:
             for finding in scan_findings(facts_of(collection, record, scan)):
                 yield HousingFound(finding, record.number, mark)
+
+
+@dataclass(frozen=True, slots=True)
+class PrintSize:
+    """How large a scan may be printed, in mm, at 300 pixels an inch (sharp in the hand) and at 200 (usable)."""
+
+    number: str
+    side: str
+    sharp: tuple[float, float]
+    usable: tuple[float, float]
+
+
+def print_sizes(collection: Collection, selection: Selection = EVERYTHING) -> Iterator[PrintSize]:
+    """What print size each scan, and so its copy, allows without enlarging."""
+    for record in records(collection, selection):
+        for scan in record.scans:
+            wide, high = (scan.area[2], scan.area[3]) if len(scan.area) == 4 else (1, 1)
+            width, height = round(scan.width * wide), round(scan.height * high)
+            sharp, usable = largest_print(width, height, 300), largest_print(width, height, 200)
+            yield PrintSize(record.number, scan.side, sharp, usable)
 
 
 def facts_of(collection: Collection, record: Record, scan: ScanFile) -> ScanFacts:

@@ -26,7 +26,7 @@ from boxlore.tasks.housing import (
     take_off,
     undo,
 )
-from boxlore.tasks.housing_check import HousingFound, check_housing, check_scans
+from boxlore.tasks.housing_check import HousingFound, PrintSize, check_housing, check_scans, print_sizes
 from boxlore.tasks.marks import dated, marks_of
 from boxlore.tasks.opening import Collection, open_collection
 from boxlore.tasks.records import Selection
@@ -71,14 +71,28 @@ def _findings(found: Iterable[HousingFound], *, as_json: bool) -> int:
 
 @housing.command()
 @click.argument("items", nargs=-1)
+@click.option("--prints", is_flag=True, help="How large each may be printed, instead of findings.")
 @options.as_json
 @click.pass_context
-def scans(ctx: click.Context, /, items: tuple[str, ...], as_json: bool) -> None:
+def scans(ctx: click.Context, /, items: tuple[str, ...], prints: bool, as_json: bool) -> None:
     """The quality of the scans of ITEMS or of all: pixels an inch, depth, colour profile, which way up."""
     with open_collection(ctx.obj, write=False) as collection:
+        if prints:
+            for one in print_sizes(collection, Selection(items=items)):
+                _print_size(one, as_json=as_json)
+            return
         count = _findings(check_scans(collection, Selection(items=items)), as_json=as_json)
     talk.say(f"{count} findings." if count else "Every scan is as it should be.")
     ctx.exit(1 if count else 0)
+
+
+def _print_size(one: PrintSize, *, as_json: bool) -> None:
+    sharp, usable = ([round(length) for length in size] for size in (one.sharp, one.usable))
+    if as_json:
+        output.row({"number": one.number, "side": one.side, "sharp_mm": sharp, "usable_mm": usable})
+    else:
+        words = f"sharp up to {sharp[0]} × {sharp[1]} mm (300 ppi), usable up to {usable[0]} × {usable[1]} mm (200 ppi)"
+        click.echo(f"{one.number}  {one.side}: {words}")
 
 
 @housing.command()
