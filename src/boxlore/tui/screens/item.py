@@ -330,15 +330,14 @@ class ItemScreen(ItemView):
             self.say("There is no page: it was started with --no-viewing, or from the list of collections.")
             return
         many = f"{showing.lookers} looking now" if showing.lookers else "nobody is looking yet"
-        await self.app.push_screen(
-            Notice(
-                "Page for the teller",
-                (showing.code, "#ffffff on #000000"),
-                f"\n{showing.address}\n{many}. Anyone on this network could read along: it is not encrypted."
-                if not showing.address.startswith("http://127.")
-                else f"\n{showing.address}\n{many}. Open it in a browser on this machine; nothing leaves it.",
-            )
+        here = showing.address.startswith("http://127.")
+        how = (
+            "Open it in a browser on this machine; nothing leaves it."
+            if here
+            else "It is not encrypted: anyone on this network could read along."
         )
+        code = (showing.code, "#ffffff on #000000")
+        await self.app.push_screen(Notice(f"The teller’s page: {showing.address}", code, f"\n{many}. {how}"))
 
     async def action_find(self) -> None:
         if await self.settled():
