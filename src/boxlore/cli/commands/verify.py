@@ -1,11 +1,13 @@
-"""`boxlore verify`: the fixity of scans and packages."""
+"""`boxlore verify`: the fixity of scans, recordings, papers and packages."""
 
+from itertools import chain
 from pathlib import Path
 
 import click
 
 from boxlore.cli import options, output, talk
 from boxlore.tasks.opening import open_collection
+from boxlore.tasks.recordings import verify_kept
 from boxlore.tasks.verify import finding_of, verify_package, verify_scans
 
 
@@ -14,7 +16,10 @@ from boxlore.tasks.verify import finding_of, verify_package, verify_scans
 @options.as_json
 @click.pass_context
 def verify(ctx: click.Context, package: Path | None, as_json: bool) -> None:
-    """Read every scan again and hold it against its SHA-256; or every file of a PACKAGE against its manifests."""
+    """Read every scan, recording and paper again and hold it against its SHA-256.
+
+    Or, with a PACKAGE, every file of it against its manifests.
+    """
     if package is not None:
         findings = verify_package(package)
         for finding in findings:
@@ -23,12 +28,12 @@ def verify(ctx: click.Context, package: Path | None, as_json: bool) -> None:
         ctx.exit(1 if findings else 0)
     count = wrong = 0
     with open_collection(ctx.obj, write=False) as collection, talk.progress() as bar:
-        for one in verify_scans(collection, bar):
+        for one in chain(verify_scans(collection, bar), verify_kept(collection)):
             count += 1
             if (found := finding_of(one)) is not None:
                 wrong += 1
                 output.finding(found, "", "", as_json=as_json)
     talk.say(
-        f"{count} scans read; {wrong} are not as they were." if wrong else f"{count} scans read; all as they were."
+        f"{count} files read; {wrong} are not as they were." if wrong else f"{count} files read; all as they were."
     )
     ctx.exit(1 if wrong else 0)
