@@ -280,6 +280,21 @@ class ItemScreen(ItemView):
         blank = Blank("words", "What is to be asked, or whom?", COME_BACK, "For instance: ask Joan.")
         await Form(f"Ask later: {record.number}", [blank], answer).open(self.app)
 
+    async def action_set_aside(self) -> None:
+        """Put the item aside for now."""
+        if not await self._can_write(self.block):
+            return
+        record = self.record
+
+        def answer(told: dict[str, str]) -> str:
+            self.sitting.set_aside(record, told["why"])
+            self.refresh_record()
+            self.say(f"{record.number} is set aside. The list (F3) shows it under “to ask”; Ctrl+Z takes it back.")
+            return ""
+
+        blank = Blank("why", "Why?", "", "For instance: too sad today. May stay empty.")
+        await Form(f"Set aside: {record.number}", [blank], answer).open(self.app)
+
     async def action_undo(self) -> None:
         block = self.block
         await block.words.drained()
