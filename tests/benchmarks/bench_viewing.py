@@ -83,6 +83,8 @@ def turn(keeper: Keeper, page: object) -> tuple[list[float], list[float]]:
         head, shown = page.answer(asked)["result"]["value"]  # type: ignore[attr-defined]  # a Page
         heads.append(head / 1000 - began)
         pictures.append(shown / 1000 - began)
+        following = keeper.sitting.collection.store.item_by_number(f"TRA-{number % COUNT + 1:04d}")
+        keeper.showing.expect(keeper.sitting.record(following or ""))  # as the keeper's screen does, in its own time
     return heads, pictures
 
 

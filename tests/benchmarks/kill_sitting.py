@@ -16,7 +16,6 @@ import re
 import shutil
 import signal
 import sqlite3
-import subprocess
 import sys
 import tempfile
 import time
@@ -24,34 +23,31 @@ from pathlib import Path
 
 from boxlore.core.statements import Kind
 from boxlore.tasks.opening import open_collection, start
+from boxlore.tasks.prompts import PROMPTS
 from boxlore.tasks.records import records
 from boxlore.tasks.recovering import recover_drafts
 from boxlore.tasks.settings import Settings
+from boxlore.tasks.sitting import Sitting
 
 ITEMS = 40
 
-WRITER = """
-import os, sys
-from pathlib import Path
-from boxlore.tasks.opening import open_collection
-from boxlore.tasks.prompts import PROMPTS
-from boxlore.tasks.sitting import Sitting
-with open_collection(Path(sys.argv[1])) as collection:
-    sitting = Sitting(collection, narrator="Ellen Rourke")
-    sitting.begin()
-    run = sys.argv[2]
-    os.write(1, b"ready\\n")
-    for count, (number, item) in enumerate(collection.store.items() * 50):
-        sitting.show(item)
-        record = sitting.record(item)
-        prompt = PROMPTS[(0, 5)[count % 2]]
-        words = f"run {run} step {count} " + "the boat " * (count % 5)
-        for at in range(len(words)):
-            sitting.draft(item, prompt, words[: at + 1])
-            os.write(1, f"{number}\\t{prompt.field}\\t{words[: at + 1]}\\n".encode())
-        sitting.keep(record, prompt, words)
-        os.write(1, f"{number}\\t{prompt.field}\\t{words.strip()}\\tkept\\n".encode())
-"""
+
+def type_on(folder: Path, run: int, pipe: int) -> None:
+    """Type and say down the pipe what was acknowledged, until killed."""
+    with open_collection(folder) as collection:
+        sitting = Sitting(collection, narrator="Ellen Rourke")
+        sitting.begin()
+        os.write(pipe, b"ready\n")
+        for count, (number, item) in enumerate(collection.store.items() * 50):
+            sitting.show(item)
+            record = sitting.record(item)
+            prompt = PROMPTS[(0, 5)[count % 2]]
+            words = f"run {run} step {count} " + "the boat " * (count % 5)
+            for at in range(len(words)):
+                sitting.draft(item, prompt, words[: at + 1])
+                os.write(pipe, f"{number}\t{prompt.field}\t{words[: at + 1]}\n".encode())
+            sitting.keep(record, prompt, words)
+            os.write(pipe, f"{number}\t{prompt.field}\t{words.strip()}\tkept\n".encode())
 
 
 def new_collection(folder: Path) -> None:
@@ -64,15 +60,25 @@ def new_collection(folder: Path) -> None:
 
 
 def killed_writer(folder: Path, run: int, chance: random.Random) -> list[list[str]]:
-    """Start a writer, kill it after a random while, return the lines it had acknowledged."""
-    process = subprocess.Popen([sys.executable, "-c", WRITER, str(folder), str(run)], stdout=subprocess.PIPE)
-    assert process.stdout is not None
-    assert process.stdout.readline() == b"ready\n"
-    time.sleep(chance.random() ** 2 * 0.25)
-    process.send_signal(signal.SIGKILL)
-    said = process.stdout.read().decode(errors="replace")
-    process.wait()
-    process.stdout.close()
+    """Start a writer, kill it after a random while, return the lines it had acknowledged.
+
+    The writer is forked, with everything loaded, while nothing of the collection is open here.
+    """
+    reading, writing = os.pipe()
+    writer = os.fork()
+    if writer == 0:
+        os.close(reading)
+        try:
+            type_on(folder, run, writing)
+        finally:
+            os._exit(1)
+    os.close(writing)
+    with open(reading, "rb") as pipe:
+        assert pipe.readline() == b"ready\n"
+        time.sleep(chance.random() ** 2 * 0.25)
+        os.kill(writer, signal.SIGKILL)
+        said = pipe.read().decode(errors="replace")
+    os.waitpid(writer, 0)
     return [line.split("\t") for line in said.split("\n")[:-1]]
 
 

@@ -11,7 +11,9 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from click.testing import CliRunner
 
+from boxlore.cli.main import boxlore
 from boxlore.core.audience import To
 from boxlore.core.errors import WrongUse
 from boxlore.core.sitting import OutOfTurn, Step
@@ -20,7 +22,7 @@ from boxlore.disk.fixity import sha256_of
 from boxlore.tasks import course, timelog
 from boxlore.tasks.opening import Collection, open_collection, start
 from boxlore.tasks.prompts import PROMPTS
-from boxlore.tasks.recordings import files, keep_paper, keep_recording, of_sitting, sittings
+from boxlore.tasks.recordings import files, keep_paper, keep_recording, of_sitting, sittings, verify_kept
 from boxlore.tasks.settings import Settings
 from boxlore.tasks.sitting import Sitting
 
@@ -256,3 +258,39 @@ def test_sittings_are_listed(sitting: Sitting) -> None:
     [(ident, name)] = sittings(sitting.collection)
     assert ident == sitting.id
     assert name.endswith(" Leida Rourke")
+
+
+def test_a_recording_that_has_changed_is_noticed(sitting: Sitting, tmp_path: Path) -> None:
+    course.prepare(sitting, AGREED)
+    kept = [keep_recording(sitting.collection, sitting.id, sound(tmp_path / f"{n}.wav", n)) for n in (1, 2, 3)]
+    (sitting.collection.folder / kept[1].path).write_bytes(b"x")
+    (sitting.collection.folder / kept[2].path).unlink()
+    found = {one.path: one.state for one in verify_kept(sitting.collection)}
+    assert [found[one.path] for one in kept] == ["same", "changed", "gone"]
+
+
+def test_the_command_takes_sound_in_and_writes_the_log(sitting: Sitting, tmp_path: Path) -> None:
+    course.prepare(sitting, AGREED)
+    course.clap(sitting)
+    sitting.show(item(sitting, 1))
+    say(sitting, 1, "The regatta.")
+    folder = sitting.collection.folder
+    sitting.collection.store.close()
+    file = sound(tmp_path / "a.wav", 3)
+    run = CliRunner()
+
+    def call(*arguments: str) -> str:
+        done = run.invoke(boxlore, ["-c", str(folder), "recording", *arguments], catch_exceptions=False)
+        assert done.exit_code == 0, done.output
+        return done.stdout
+
+    path = call(str(file), "--clap", "0:01").strip()
+    assert path.startswith("recordings/sitting-")
+    assert path in call()
+    written = call("--log", str(tmp_path / "out"), "--sitting", "leida").split()
+    assert [Path(one).name.partition(".")[2] for one in written] == ["chapters.vtt", "log.csv"]
+    assert "The regatta." in Path(written[1]).read_text()
+    with pytest.raises(WrongUse, match="is no time"):
+        run.invoke(boxlore, ["-c", str(folder), "recording", str(file), "--clap", "x"], catch_exceptions=False)
+    with pytest.raises(WrongUse, match="no such sitting"):
+        call("--log", str(tmp_path / "out"), "--sitting", "nobody")

@@ -382,3 +382,12 @@ def test_a_marker_is_named_by_the_next_name_told(tmp_path: Path, collection: Col
     sitting.undo()
     assert not sitting.to_name
     assert len(sitting.markers.of(sitting.record(record.id))) == 2
+
+
+def test_an_item_set_aside_is_listed_and_comes_back(collection: Collection, sitting: Sitting) -> None:
+    record = sitting.record(item(sitting, 2))
+    sitting.set_aside(record, "too sad today")
+    assert sitting.to_ask(record.id) == ["set aside: too sad today"]
+    assert [at for chunk in filtered(Listing(collection), "to ask") for at in chunk] == [1]
+    sitting.undo()
+    assert sitting.to_ask(record.id) == []

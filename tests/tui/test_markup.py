@@ -34,10 +34,10 @@ KEYS: dict[str, tuple[str, ...]] = {
     "a form": ("escape", "1"),
     "a long task": ("escape", "5"),
     "ask later": ("f9",),
-    "this sitting": ("escape", "i"),
-    "the agreement": ("escape", "i", "1"),
+    "this sitting": ("escape", "j"),
+    "the agreement": ("escape", "j", "1"),
     "language": ("ctrl+l",),
-    "relations": ("escape", "g"),
+    "relations": ("escape", "h"),
     "picked": ("f3", "insert", "insert", "f8"),
 }
 

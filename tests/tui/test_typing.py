@@ -7,6 +7,7 @@ import json
 import re
 import signal
 from collections.abc import Callable
+from http.client import HTTPConnection
 from pathlib import Path
 from typing import Any
 
@@ -403,3 +404,26 @@ def test_the_screen_at_three_sizes(terminal: Opens, pictured: Path, size: tuple[
     window.wait_for("All items")
     window.send("⟨Esc⟩⟨^Q⟩")
     assert window.wait() == 0
+
+
+def test_a_touch_on_the_page_arrives_in_the_terminal(terminal: Opens, pictured: Path, told: Told) -> None:
+    """The touch moves no cursor: what is being typed goes on where it was; the next name is at the marker."""
+    window = terminal("-c", pictured, *SIT, columns=120, rows=40)
+    text = window.wait_for(lambda shown: re.search(r"http://127\.0\.0\.1:\d+/\?key=\S{16}", shown))
+    port, key = re.search(r"http://127\.0\.0\.1:(\d+)/\?key=(\S+)", text).groups()  # type: ignore[union-attr]  # just found
+    window.send("The regatta")
+    window.wait_for("The regatta")
+    sent = {"Cookie": f"boxlore_{port}={key}", "Origin": f"http://127.0.0.1:{port}"}
+    line = HTTPConnection("127.0.0.1", int(port), timeout=20)
+    line.request("POST", "/tap", json.dumps({"side": 1, "x": 0.25, "y": 0.5}), sent)
+    answer = line.getresponse()
+    assert (answer.status, answer.read()) == (200, b"{}")
+    line.close()
+    window.wait_for("Marker 1 was touched")
+    window.send(" at Port Chalmers⟨Tab⟩Jaan Tamm⟨PgDn⟩")
+    window.wait_for("2 of 2")
+    window.send("⟨^Q⟩")
+    assert window.wait() == 0
+    record = told()["TRA-0001"]
+    assert record.words("story") == "The regatta at Port Chalmers"
+    assert [(one.name, one.number, one.area) for one in record.shown()] == [("Jaan Tamm", 1, (0.25, 0.5))]

@@ -25,6 +25,7 @@ ORDERS: dict[str, tuple[Order, str]] = {
     "correct": (Plain.correct, "the answer in the place of the last one: .correct It was in May."),
     "unknown": (Plain.not_known, "asked, and not known."),
     "later": (Plain.later, "come back to this, or whom to ask: .later ask Joan."),
+    "aside": (Plain.aside, "put this item aside for now: .aside too sad today."),
     "audience": (
         lambda plain, words: plain.change(words, "audience", AUDIENCES),
         "who may see it: .audience family, or .audience keeper 3 for statement 3.",

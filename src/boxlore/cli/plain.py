@@ -324,6 +324,10 @@ class Plain:
         self.sitting.ask_later(self.record, words or COME_BACK)
         self.say(f"Noted: {words or COME_BACK}.")
 
+    def aside(self, why: str) -> None:
+        self.sitting.set_aside(self.record, why)
+        self.say("Set aside.")
+
     def not_known(self, _: str) -> None:
         self.sitting.not_known(self.record, self.prompt)
         self._read()

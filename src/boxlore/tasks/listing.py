@@ -11,6 +11,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
 from boxlore.core.record import Record, build
+from boxlore.core.statements import Statement
 from boxlore.tasks.opening import Collection
 
 KEEP = 400
@@ -85,7 +86,7 @@ class Listing:
             return
         people = self._collection.people()
         for material in self._collection.store.about_items(ids=items):
-            to_ask = [statement.words for statement, _ in material.statements if statement.field == "asked"]
+            to_ask = still_to_ask([statement for statement, _ in material.statements])
             record = build(material, people, {})
             yield Row(
                 record.id,
@@ -95,6 +96,12 @@ class Listing:
                 about(record),
                 "; ".join(to_ask),
             )
+
+
+def still_to_ask(told: Iterable[Statement]) -> list[str]:
+    """What is to ask about an item, and why it was set aside."""
+    asides = {"asked": "", "set_aside": "set aside: "}
+    return [asides[one.field] + one.words for one in told if one.field in asides]
 
 
 def state_of(record: Record) -> str:

@@ -17,6 +17,7 @@ from boxlore.disk.fixity import sha256_of
 from boxlore.disk.writing import could_not, replacing
 from boxlore.tasks.course import claps, steps
 from boxlore.tasks.opening import Collection
+from boxlore.tasks.verify import Verified
 
 SOUND = (".wav", ".mp3", ".m4a", ".aac", ".flac", ".ogg", ".opus", ".oga", ".aif", ".aiff", ".wma", ".amr", ".mp4")
 PAPERS = (".pdf", ".jpg", ".jpeg", ".png", ".tif", ".tiff", ".webp")
@@ -143,3 +144,14 @@ def files(collection: Collection) -> Iterator[dict[str, object]]:
 def told_in(collection: Collection, sitting: str) -> list[Statement]:
     """What was said in a sitting, in the order of the log."""
     return [statement for statement, _ in collection.store.of_sitting(sitting)]
+
+
+def verify_kept(collection: Collection) -> Iterator[Verified]:
+    """Read every recording and paper again and hold it against the SHA-256 of the day it was kept."""
+    for facts in files(collection):
+        path = str(facts["path"])
+        try:
+            state = "same" if sha256_of(collection.folder / path) == facts["sha256"] else "changed"
+        except CouldNot:
+            state = "gone"
+        yield Verified(path, state)

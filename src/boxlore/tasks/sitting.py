@@ -19,6 +19,7 @@ from boxlore.core.statements import FIELDS, KEEPER, Kind, Said, Source, Statemen
 from boxlore.store.strike import StrikeReport, strike
 from boxlore.store.values import Draft, Past, Settlement
 from boxlore.tasks.describe import Teller, Telling
+from boxlore.tasks.listing import still_to_ask
 from boxlore.tasks.marking import Markers
 from boxlore.tasks.opening import Act, Collection
 from boxlore.tasks.progress import QUIET, Progress
@@ -275,10 +276,17 @@ class Sitting:
         act.state(Subject(Kind.ITEM, record.id), "asked", words.strip() or COME_BACK, sitting=self.id)
         self.finish(act, record.id)
 
+    def set_aside(self, record: Record, why: str) -> None:
+        """Put an item aside for now: not for today, not for this teller."""
+        act = self.collection.act(f"set aside: {why[:40]}")
+        words = why.strip() or "for now"
+        act.state(Subject(Kind.ITEM, record.id), "set_aside", words, audience="keeper", sitting=self.id)
+        self.finish(act, record.id)
+
     def to_ask(self, item: str) -> list[str]:
-        """What is still to ask about an item."""
-        rows = self.collection.store.statements(Subject(Kind.ITEM, item))
-        return [statement.words for statement, _ in rows if statement.field == "asked"]
+        """What is still to ask about an item, and why it was set aside."""
+        rows = [statement for statement, _ in self.collection.store.statements(Subject(Kind.ITEM, item))]
+        return still_to_ask(rows)
 
     # changing what was told
 

@@ -56,7 +56,7 @@ class Server(ThreadingHTTPServer):
     def __init__(self, showing: Showing, host: str, port: int = 0) -> None:
         super().__init__((host, port), Handler)
         self.showing = showing
-        self.key = token_urlsafe(16)
+        self.key = token_urlsafe(12)
         self.address = Address(host, self.server_address[1])
         self.cookie = f"boxlore_{self.address.port}"
         self._room = threading.BoundedSemaphore(CONNECTIONS_AT_MOST)

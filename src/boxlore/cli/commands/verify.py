@@ -12,6 +12,7 @@ from boxlore.tasks.opening import Collection, open_collection
 from boxlore.tasks.progress import Progress
 from boxlore.tasks.prove_copies import is_copies_folder, prove_copies
 from boxlore.tasks.receipt import read_receipt
+from boxlore.tasks.recordings import verify_kept
 from boxlore.tasks.verify import Verified, verify_package
 
 
@@ -46,7 +47,7 @@ def verify(
     as_json: bool,
     on_day: date | None,
 ) -> None:
-    """Read every scan again and hold it against its SHA-256, and the copies beside it against scan and record.
+    """Read every scan, recording and paper again and hold it against its SHA-256; the copies against scan and record.
 
     With a PACKAGE: every file against its manifests; with a folder of copies, those. A run that was stopped goes on
     where it stopped. A scan that changed, moved or is gone is looked for by its bytes and listed; no file is ever
@@ -73,13 +74,13 @@ def verify(
             return
         wrong, whole = _verify(collection, look_in, anew=anew, as_json=as_json)
         mended = register_again(collection, wrong) if mend else 0
-        wrong_copies = 0
+        wrong_others = _kept(collection, as_json=as_json)
         if whole and is_copies_folder(beside := collection.folder / "copies"):
             with talk.progress() as bar:
-                wrong_copies = _copies(collection, beside, bar, as_json=as_json)
+                wrong_others += _copies(collection, beside, bar, as_json=as_json)
     if mended:
         talk.say(f"The new place of {mended} scans is noted.")
-    ctx.exit(1 if len(wrong) > mended or not whole or wrong_copies else 0)
+    ctx.exit(1 if len(wrong) > mended or not whole or wrong_others else 0)
 
 
 def _verify(
@@ -106,6 +107,14 @@ def _verify(
     if not collection.store.writable:
         talk.say(f"That they were read is not noted: {collection.store.why_read_only}")
     return wrong, True
+
+
+def _kept(collection: Collection, *, as_json: bool) -> int:
+    """Recordings and papers that are not as they were."""
+    findings = [found for one in verify_kept(collection) if (found := finding_of(one)) is not None]
+    for found in findings:
+        output.finding(found, "", "", as_json=as_json)
+    return len(findings)
 
 
 def _when(collection: Collection, *, as_json: bool) -> None:

@@ -192,7 +192,7 @@ class Form(Card):
 class Notice(Card):
     """Something to read; any of Enter, Esc or Space closes it."""
 
-    DEFAULT_CSS = "Notice #result { height: auto; max-height: 70vh; scrollbar-size-vertical: 1; }"
+    DEFAULT_CSS = "Notice #result { height: auto; max-height: 75vh; scrollbar-size-vertical: 1; }"
 
     BINDINGS = bound(
         ("enter,space", "close"),

@@ -62,18 +62,18 @@ async def open_course(host: Host) -> None:
         host.say("Open for reading only; nothing can be changed.", bad=True)
         return
     who = f"{sitting.narrator} tells · {sitting.minutes} minutes" if sitting.id else "nobody tells yet"
-    choices = [Choice("prepare", "Agreement", "who tells, read out, terms, who gave it")]
+    choices = [Choice("prepare", "Agreement", "who tells; read out; the terms")]
     if sitting.id:
         choices += [Choice(str(step), _NAMES[step]) for step in course.STAGES.get(sitting.stage, ())]
         choices += [
             Choice("started", "The recorder runs now", "noted in the time log"),
-            Choice("clap", "Clap", "a moment heard in the recording too"),
+            Choice("clap", "Clap", "heard in the recording too"),
             Choice("closed", "Close the last minutes", "not for outside, with time codes"),
             Choice("recording", "Keep a recording", "a sound file, into recordings/"),
             Choice("paper", "Keep a signed paper", "into papers/"),
             Choice("summary", "Summary"),
         ]
-    choices.append(Choice("story", "A story of no picture", "of a person, an event, a place, the sitting"))
+    choices.append(Choice("story", "A story of no picture", "of a person, event or place"))
 
     async def answer(value: str) -> None:
         try:

@@ -280,6 +280,21 @@ class ItemScreen(ItemView):
         blank = Blank("words", "What is to be asked, or whom?", COME_BACK, "For instance: ask Joan.")
         await Form(f"Ask later: {record.number}", [blank], answer).open(self.app)
 
+    async def action_set_aside(self) -> None:
+        """Put the item aside for now."""
+        if not await self._can_write(self.block):
+            return
+        record = self.record
+
+        def answer(told: dict[str, str]) -> str:
+            self.sitting.set_aside(record, told["why"])
+            self.refresh_record()
+            self.say(f"{record.number} is set aside. The list (F3) shows it under “to ask”; Ctrl+Z takes it back.")
+            return ""
+
+        blank = Blank("why", "Why?", "", "For instance: too sad today. May stay empty.")
+        await Form(f"Set aside: {record.number}", [blank], answer).open(self.app)
+
     async def action_undo(self) -> None:
         block = self.block
         await block.words.drained()
@@ -330,15 +345,14 @@ class ItemScreen(ItemView):
             self.say("There is no page: it was started with --no-viewing, or from the list of collections.")
             return
         many = f"{showing.lookers} looking now" if showing.lookers else "nobody is looking yet"
-        await self.app.push_screen(
-            Notice(
-                "Page for the teller",
-                (showing.code, "#ffffff on #000000"),
-                f"\n{showing.address}\n{many}. Anyone on this network could read along: it is not encrypted."
-                if not showing.address.startswith("http://127.")
-                else f"\n{showing.address}\n{many}. Open it in a browser on this machine; nothing leaves it.",
-            )
+        here = showing.address.startswith("http://127.")
+        how = (
+            "Open it in a browser on this machine; nothing leaves it."
+            if here
+            else "It is not encrypted: anyone on this network could read along."
         )
+        code = (showing.code, "#ffffff on #000000")
+        await self.app.push_screen(Notice(f"The teller’s page: {showing.address}", code, f"\n{many}. {how}"))
 
     async def action_find(self) -> None:
         if await self.settled():

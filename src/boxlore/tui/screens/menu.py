@@ -37,6 +37,7 @@ HERE = (
     ("sure", "How sure they are", "F7"),
     ("same", "Same as before", "F8  people, day, place"),
     ("ask_later", "Ask later", "F9  or ask someone else"),
+    ("set_aside", "Set aside", "not today, not with this teller"),
     ("relate", "Related to another", "same picture, negative, attached to"),
     ("prompts", "The questions asked", "a file to edit and translate"),
     ("course", "This sitting", "agreement, rest, recording, close"),
