@@ -1,4 +1,4 @@
-"""Dublin Core and linked data from database to file, against a plain lxml serialisation of the same number of small records.
+"""Dublin Core and linked data from database to file, against plain lxml writing as many small records.
 
     python tests/benchmarks/bench_xml.py [RECORDS]
 
