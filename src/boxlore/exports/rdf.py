@@ -19,7 +19,7 @@ from boxlore.core.holding import packed_path
 from boxlore.core.people import Person
 from boxlore.core.places_text import full_name
 from boxlore.core.record import Record, ScanFile, Shown, Told
-from boxlore.core.statements import SURENESS
+from boxlore.core.statements import SURENESS, Said, Source
 from boxlore.exports.markup import iri, literal
 from boxlore.exports.required import Required, missing
 
@@ -248,34 +248,51 @@ def _scan(me: str, record: Record, scan: ScanFile) -> list[str]:
     ]
 
 
+_ANNOTATION = " .\n".join(
+    (
+        f"%(me)s {A} {_p('oa:Annotation')}",
+        f"%(me)s {_p('oa:hasTarget')} %(target)s",
+        f"%(me)s {_p('oa:hasBody')} %(body)s",
+        f"%(body)s {A} {_p('oa:TextualBody')}",
+        f"%(body)s {_p('rdf:value')} %(words)s",
+        f"%(me)s {_p('prov:wasAttributedTo')} %(agent)s",
+        f'%(me)s {_p("prov:generatedAtTime")} "%(at)s"^^{_p("xsd:dateTime")}',
+        f"%(me)s {_p('bx:sure')} %(sure)s",
+        f'%(me)s {_p("bx:field")} "%(field)s"',
+        f"%(me)s {_p('bx:source')} %(source)s",
+        f'%(me)s {_p("bx:audience")} "%(audience)s" .',
+    )
+)
+_LANGUAGE_OF, _READING = f"> {_p('dcterms:language')} ", f" {_p('bx:reading')} "
+
+
 def annotation(told: Told, target: str) -> str:
     """One statement as a Web Annotation: what was said, of what, by whom, when, how sure, for whom, how read."""
-    me = urn(told.statement)
-    body = f"{me[:-1]}#body>"
-    lines = [
-        f"{me} {A} {_p('oa:Annotation')} .",
-        f"{me} {_p('oa:hasTarget')} {target} .",
-        f"{me} {_p('oa:hasBody')} {body} .",
-        f"{body} {A} {_p('oa:TextualBody')} .",
-        f"{body} {_p('rdf:value')} {literal(told.words)} .",
-        f"{me} {_p('prov:wasAttributedTo')} {_agent(told)} .",
-        f"{me} {_p('prov:generatedAtTime')} {typed(told.recorded_at, _p('xsd:dateTime'))} .",
-        f"{me} {_p('bx:sure')} {_sure(told.sure)} .",
-        f"{me} {_p('bx:field')} {literal(told.field)} .",
-        f"{me} {_p('bx:source')} {literal(str(told.source))} .",
-        f"{me} {_p('bx:audience')} {literal(told.audience)} .",
-    ]
+    me, body = f"<urn:uuid:{told.statement}>", f"<urn:uuid:{told.statement}#body"
+    lines = _ANNOTATION % {
+        "me": me,
+        "target": target,
+        "body": f"{body}>",
+        "words": literal(told.words),
+        "agent": _agent(told.source),
+        "at": told.recorded_at,
+        "sure": _sure(told.sure),
+        "field": told.field,
+        "source": literal(str(told.source)),
+        "audience": told.audience,
+    }
     if told.language:
-        lines.append(f"{body} {_p('dcterms:language')} {literal(told.language)} .")
+        lines += f"\n{body}{_LANGUAGE_OF}{literal(told.language)} ."
     if told.value:
-        lines.append(f"{me} {_p('bx:reading')} {literal(json.dumps(dict(told.value), ensure_ascii=False))} .")
-    return "\n".join(lines)
+        lines += f"\n{me}{_READING}{literal(json.dumps(dict(told.value), ensure_ascii=False))} ."
+    return lines
 
 
-def _agent(told: Told) -> str:
-    if told.source.said == "narrator" and re.fullmatch(r"[0-9a-f-]{36}", told.source.ref):
-        return urn(told.source.ref)
-    return iri(f"{TERMS}source/{quote(str(told.source), safe=':')}")
+@lru_cache(1024)
+def _agent(source: Source) -> str:
+    if source.said is Said.NARRATOR and re.fullmatch(r"[0-9a-f-]{36}", source.ref):
+        return urn(source.ref)
+    return iri(f"{TERMS}source/{quote(str(source), safe=':')}")
 
 
 def _marked(shown: Shown) -> str:
