@@ -48,6 +48,7 @@ class Terminal:
         self.screen = pyte.Screen(columns, rows)
         self._stream = pyte.ByteStream(self.screen)
         self._lock = threading.Lock()
+        self._over = threading.Event()
         self.pid, self._tty = pty.fork()
         if self.pid == 0:  # pragma: no cover  # the child
             for name in ("COLUMNS", "LINES"):  # these would hide the size of the window
@@ -60,7 +61,7 @@ class Terminal:
         self.code: int | None = None
 
     def _read(self) -> None:
-        while True:
+        while not self._over.is_set():
             try:
                 if not select.select([self._tty], [], [], 0.2)[0]:
                     continue
@@ -106,7 +107,7 @@ class Terminal:
 
     def hang_up(self) -> None:
         """Close the window."""
-        os.close(self._tty)
+        self._close()
 
     def wait(self, seconds: float = 15) -> int:
         """Wait for the end; the exit code, or minus the signal."""
@@ -127,8 +128,15 @@ class Terminal:
             with suppress(ProcessLookupError):
                 self.signal(signal.SIGKILL)
             self.wait()
-        with suppress(OSError):
-            os.close(self._tty)
+        self._close()
+
+    def _close(self) -> None:
+        """Let the reader go first: the next window may get the same file number, and its screen would be read here."""
+        if not self._over.is_set():
+            self._over.set()
+            self._reader.join()
+            with suppress(OSError):
+                os.close(self._tty)
 
 
 Opens = Callable[..., Terminal]
