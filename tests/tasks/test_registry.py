@@ -114,7 +114,7 @@ def test_who_stands_where_is_kept_and_written_back(collection: Collection) -> No
         "front row, left to right: Leida Rourke, ?; back row, left to right: Con Rourke, Ruth (Anna's cousin)"
     )
     assert captions.who_line(record) == (
-        "front row, left to right: Leida Rourke and one not known; back row, left to right: Con Rourke and Ruth"
+        "Back row, left to right: Con Rourke and Ruth. Front row, left to right: Leida Rourke and someone not known"
     )
     assert registry.find_person(collection, "Ruth").name == "Ruth"
     (con,) = [one for one in record.shown() if one.name == "Con Rourke"]
