@@ -2,33 +2,13 @@
 
 import csv
 import json
-import shutil
 import sqlite3
 from pathlib import Path
 
 import pytest
 from PIL import Image, ImageDraw
 
-from boxlore.cli.main import COMMANDS, main
-
-
-@pytest.fixture
-def run(capsys: pytest.CaptureFixture[str]):  # type: ignore[no-untyped-def]
-    def ran(*arguments: object) -> tuple[int, str, str]:
-        with pytest.raises(SystemExit) as left:
-            main([str(one) for one in arguments])
-        out, err = capsys.readouterr()
-        return int(left.value.code or 0), out, err
-
-    return ran
-
-
-@pytest.fixture
-def mine(demo: Path, tmp_path: Path) -> Path:
-    """A copy of the demo collection to write to."""
-    home = tmp_path / "mine"
-    shutil.copytree(demo, home)
-    return home
+from boxlore.cli.main import COMMANDS
 
 
 def rows(out: str) -> list[dict[str, object]]:

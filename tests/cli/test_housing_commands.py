@@ -1,7 +1,6 @@
 """housing, climate and survey as a person or a script meets them (our own contract)."""
 
 import json
-import shutil
 from datetime import datetime, timedelta
 from pathlib import Path
 
@@ -20,14 +19,6 @@ def run(capsys: pytest.CaptureFixture[str], mine: Path):  # type: ignore[no-unty
         return int(left.value.code or 0), out, err
 
     return ran
-
-
-@pytest.fixture
-def mine(demo: Path, tmp_path: Path) -> Path:
-    """A copy of the demo collection to write to."""
-    home = tmp_path / "mine"
-    shutil.copytree(demo, home)
-    return home
 
 
 def rows(out: str) -> list[dict[str, object]]:

@@ -5,20 +5,7 @@ from pathlib import Path
 
 import pytest
 
-from boxlore.cli.main import main
-
 ON = ("--on", "2026-11-25")
-
-
-@pytest.fixture
-def run(capsys: pytest.CaptureFixture[str]):  # type: ignore[no-untyped-def]
-    def ran(*arguments: object) -> tuple[int, str, str]:
-        with pytest.raises(SystemExit) as left:
-            main([str(one) for one in arguments])
-        out, err = capsys.readouterr()
-        return int(left.value.code or 0), out, err
-
-    return ran
 
 
 PDFS = [
