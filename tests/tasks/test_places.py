@@ -11,7 +11,7 @@ import pytest
 
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.places_own import read_point
-from boxlore.core.statements import Kind
+from boxlore.core.statements import Kind, Subject
 from boxlore.gazetteer.opening import Gazetteer, open_gazetteer
 from boxlore.tasks.describe import Teller, Telling
 from boxlore.tasks.opening import Collection, open_collection, start
@@ -136,3 +136,42 @@ def test_a_file_that_is_no_gazetteer_changes_nothing(collection: Collection, tmp
         take_gazetteer(collection, wrong, names=None, countries=[], heard=heard)
     assert own_gazetteer(collection) is None
     assert not list(collection.folder.glob("*.part"))
+
+
+def date_of(collection: Collection, item: Subject) -> dict[str, str]:
+    ((_, reading),) = [told for told in collection.store.statements(item) if told[0].field == "date"]
+    assert reading is not None
+    return json.loads(reading.value)  # type: ignore[no-any-return]
+
+
+@pytest.mark.parametrize(("place", "edtf"), [("Tallinn, Estonia", "1913-22"), ("Dunedin, New Zealand", "1913-30")])
+def test_a_summer_is_that_of_its_place(collection: Collection, place: str, edtf: str) -> None:
+    """Southern summers are EDTF 30 (Library of Congress, Level 2); told before or after the place."""
+    teller = Teller(collection)
+    act = collection.act("two items")
+    one, two = act.new(Kind.ITEM), act.new(Kind.ITEM)
+    teller.add(act, one, "date", "the summer of 1913", Telling())
+    teller.add(act, one, "place", place, Telling())
+    teller.add(act, two, "place", place, Telling())
+    act.done()
+    teller.tell(two, "date", "the summer of 1913", Telling())
+    assert [date_of(collection, item)["edtf"] for item in (one, two)] == [edtf, edtf]
+
+
+def test_ages_and_events_lean_on_what_the_family_told(collection: Collection) -> None:
+    teller = Teller(collection)
+    act = collection.act("a person and an event")
+    ruth, picnic, item = act.new(Kind.PERSON), act.new(Kind.EVENT), act.new(Kind.ITEM)
+    teller.add(act, ruth, "name", "Ruth Rourke", Telling())
+    teller.add(act, ruth, "given", "Ruth", Telling())
+    teller.add(act, ruth, "born", "1930", Telling())
+    teller.add(act, picnic, "name", "the wedding", Telling())
+    teller.add(act, picnic, "date", "14 June 1952", Telling())
+    act.done()
+    teller.tell(item, "date", "when Ruth was five", Telling())
+    assert date_of(collection, item)["edtf"] == "1935~"
+    act = collection.act("another")
+    other = act.new(Kind.ITEM)
+    teller.add(act, other, "date", "the year after the wedding", Telling())
+    act.done()
+    assert date_of(collection, other)["edtf"] == "1953~"

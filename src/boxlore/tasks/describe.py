@@ -1,7 +1,6 @@
 """Telling: one statement from a screen, a shell or a row of a table, read and stored beside its reading."""
 
 import csv
-import json
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 from pathlib import Path
@@ -23,7 +22,10 @@ from boxlore.core.statements import (
 )
 from boxlore.tasks.marks import dated, holders
 from boxlore.tasks.opening import Act, Collection
-from boxlore.tasks.understanding import Understanding, person_reading, year_of
+from boxlore.tasks.understanding import Around, Understanding, around, person_reading
+
+READ_TOGETHER = {"date": "place", "place": "date"}
+"""What is read anew when the other is told."""
 
 MAKES = {"person": Kind.PERSON, "event": Kind.EVENT}
 
@@ -121,12 +123,13 @@ class Teller:
         reads = field_of(statement.field, statement.subject.kind).reads
         if not reads or not statement.words:
             return
-        year = self._year(act, statement.subject) if reads == "place" else None
-        understood = self.understanding.read(reads, statement.words, year=year)
+        subject = statement.subject
+        beside = self._around(act, subject) if reads in READ_TOGETHER else None
+        understood = self.understanding.read(reads, statement.words, beside)
         if understood is not None:
             act.readings.append((statement.id, understood.reading))
-            if reads == "date" and understood.reading.usable:
-                self._read_places_again(act, statement.subject)
+            if reads in READ_TOGETHER and understood.reading.usable:
+                self._read_again(act, subject, READ_TOGETHER[reads])
         elif reads in MAKES:
             made = act.new(MAKES[reads])
             how = {"source": statement.source, "audience": statement.audience, "language": statement.language}
@@ -141,19 +144,16 @@ class Teller:
         before = self._collection.store.statements(subject)
         return [*((one, read.get(one.id, reading)) for one, reading in before if one.id not in replaced), *now]
 
-    def _year(self, act: Act, subject: Subject) -> int | None:
-        for statement, reading in self._told(act, subject):
-            if statement.field == "date" and reading is not None and reading.usable:
-                return year_of(json.loads(reading.value))
-        return None
+    def _around(self, act: Act, subject: Subject) -> Around:
+        return around((one.field, reading) for one, reading in self._told(act, subject))
 
-    def _read_places_again(self, act: Act, subject: Subject) -> None:
-        """A date told after a place: the place is read anew, as it was in that year, unless it is confirmed."""
-        year = self._year(act, subject)
+    def _read_again(self, act: Act, subject: Subject, name: str) -> None:
+        """A place as it was in the year told since, a season as at the place told since; never a confirmed one."""
+        beside = self._around(act, subject)
         for statement, reading in self._told(act, subject):
-            if statement.field != "place" or not statement.words or (reading is not None and reading.confirmed):
+            if statement.field != name or not statement.words or (reading is not None and reading.confirmed):
                 continue
-            again = self.understanding.read("place", statement.words, year=year)
+            again = self.understanding.read(name, statement.words, beside)
             if again is not None and again.reading != reading:
                 act.readings = [(one, other) for one, other in act.readings if one != statement.id]
                 act.readings.append((statement.id, again.reading))

@@ -28,7 +28,7 @@ from boxlore.tasks.records import record_of
 from boxlore.tasks.recovering import recover_drafts
 from boxlore.tasks.steps import Done, Steps
 from boxlore.tasks.strike import finish_pending
-from boxlore.tasks.understanding import Understood, person_reading, year_of
+from boxlore.tasks.understanding import Understood, around_record, person_reading
 
 VERSO = Source(Said.INSCRIPTION, "verso")
 
@@ -382,8 +382,7 @@ class Sitting:
         """What is made of the words so far, for a prompt that is read; nothing while the places are prepared."""
         if prompt.reads == "place" and not self._ready:
             return None
-        when = record.first("date")
-        return self.teller.understanding.read(prompt.reads, words, year=year_of(when.value) if when else None)
+        return self.teller.understanding.read(prompt.reads, words, around_record(record))
 
     def gentle_questions(self, record: Record) -> list[str]:
         """What the rules find worth asking about an item, without what the prompts ask anyway."""
