@@ -113,6 +113,42 @@ def test_strike_from_the_shell_asks_once_and_says_what_it_cannot_reach(run, mine
     assert run("-c", mine, "find", "until the very minute")[0] == 1
 
 
+def test_a_persons_field_is_struck_and_what_carries_it_is_listed(run, mine: Path) -> None:  # type: ignore[no-untyped-def]
+    assert run("-c", mine, "people", "tell", "Leida Rourke", "story", "Kept bees on the cannery roof")[0] == 0
+    assert run("-c", mine, "people", "tell", "Leida Rourke", "story", "Sang at every launching")[0] == 0
+    (mine / "pages").mkdir(exist_ok=True)
+    (mine / "pages" / "leida.html").write_text("<p>kept BEES on the cannery roof", "utf-8")
+    (mine / "print").mkdir(exist_ok=True)
+    (mine / "print" / "old.pdf").write_bytes(b"%PDF-")
+    code, _, err = run("-c", mine, "strike", "Leida Rourke", "story", "--words", "bees")
+    assert code == 1 and "1 statements would be struck" in err and "Nothing was struck" in err
+    code, out, err = run("-c", mine, "strike", "leida rou", "story", "--words", "bees", "--yes", "--json")
+    (row,) = rows(out)
+    assert code == 1 and row["struck"] == 1 and "pages/leida.html" in row["still_in"]  # type: ignore[operator]
+    assert "Still in pages/leida.html" in err
+    assert "print/old.pdf" in row["not_searched"] and "Not searched: print/old.pdf" in err  # type: ignore[operator]
+    shown = run("-c", mine, "people", "show", "Leida Rourke")[1]
+    assert "bees" not in shown and "Sang at every launching" in shown
+    assert b"cannery" not in (mine / "collection.sqlite").read_bytes().lower()
+    assert run("-c", mine, "find", "cannery roof")[0] == 1
+
+
+BAD_STRIKES = [
+    ("Leida Rourke", "colour", "There is no field “colour”"),
+    ("Nobody Atall", "born", "Nobody here is called “Nobody Atall”"),
+    ("Rourke", "born", "may be"),
+    ("Leida Rourke", "title", "Nothing is, or was, kept at Leida Rourke"),
+    ("9/99/9", "story", "Nothing is, or was, kept at 9/99/9"),
+    ("Leida Rourke", "buried", "There is no such buried to strike"),
+]
+
+
+@pytest.mark.parametrize(("who", "field", "said"), BAD_STRIKES)
+def test_what_cannot_be_struck_is_said(run, mine: Path, who: str, field: str, said: str) -> None:  # type: ignore[no-untyped-def]
+    code, _, err = run("-c", mine, "strike", who, field, "--yes")
+    assert code == 2 and said in " ".join(err.split())
+
+
 def test_the_shell_finishes_what_was_half_typed(run, mine: Path) -> None:  # type: ignore[no-untyped-def]
     db = sqlite3.connect(mine / "collection.sqlite")
     (subject,) = db.execute("SELECT subject FROM statement WHERE words = 'TRA-0001'").fetchone()

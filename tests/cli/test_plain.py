@@ -11,8 +11,12 @@ from pathlib import Path
 import pytest
 
 from boxlore.cli.orders import ORDERS, sit_plain
+from boxlore.core.consent import Matter, allows, make_consent
 from boxlore.core.statements import Kind, Subject, Sure
+from boxlore.tasks.describe import Teller, Telling
 from boxlore.tasks.opening import Collection, open_collection, start
+from boxlore.tasks.registry import consent as keep_consent
+from boxlore.tasks.registry import find_person
 from boxlore.tasks.settings import Settings
 from boxlore.tasks.showing import Showing
 from boxlore.tasks.sitting import Sitting
@@ -156,3 +160,45 @@ def test_through_a_pipe_it_ends_with_its_input(folder: Path) -> None:
     with open_collection(folder, write=False) as collection:
         hits = collection.store.search("boat")
     assert [hit.number for hit in hits] == ["TRA-0001"]
+
+
+def test_consent_is_asked_again_at_each_sitting(collection: Collection) -> None:
+    """Ongoing consent: Oral History Association, Best Practices (2018)."""
+    teller = Teller(collection)
+    act = collection.act("people")
+    told = {"Ellen Rourke": "1950", "Joan Tamm": "1961", "Ruth Rourke": "2015", "Jaan Tamm": "1880"}
+    people = {name: act.new(Kind.PERSON) for name in told}
+    for name, born in told.items():
+        teller.add(act, people[name], "name", name, Telling())
+        teller.add(act, people[name], "born", born, Telling())
+    act.done()
+    guarded = {"capacity": "guardian", "by": "Joan Tamm", "witness": "Con Rourke"}
+    for name, more in (("Ellen Rourke", {}), ("Joan Tamm", {}), ("Ruth Rourke", guarded), ("Jaan Tamm", {})):
+        keep_consent(collection, find_person(collection, name), make_consent(["name"], "2026-01-05", **more))
+
+    _, said = sit(collection, ".consent\n.consent yes\n.consent later\n.consent yes\n.consent yes Con Rourke\n.consent")
+    first = next(line for line in said if line.startswith("Consent to ask for again"))
+    assert first == (
+        "Consent to ask for again: Ellen Rourke: name; Joan Tamm: name; Ruth Rourke: name (ask Joan Tamm, "
+        "guardian). Say .consent."
+    ), "the teller first; the dead are not asked"
+    day = collection.clock.today()
+    assert f"Noted: Ellen Rourke: given by herself or himself, {day}: name." in said
+    assert "It stays as it was, and is asked again at the next sitting." in said
+    assert any("says so before a witness" in line for line in said)
+    assert f"Noted: Ruth Rourke: given by Joan Tamm, guardian, witness Con Rourke, {day}: name." in said
+    assert said[-1] == "Nobody’s consent is to be asked for again."
+    _, said = sit(collection, ".consent\n.consent maybe\n.consent no\n.quit")
+    assert any("Ellen Rourke: name" in line for line in said), "asked again in another sitting"
+    assert any("Does it stand?" in line for line in said)
+    assert f"Noted: Ellen Rourke: withdrawn by herself or himself, {day}: name." in said
+    assert not allows(find_person(collection, "Ellen Rourke").consents, Matter.NAME)
+    assert allows(find_person(collection, "Joan Tamm").consents, Matter.NAME)
+    _, said = sit(collection, ".consent\n.quit")
+    assert not any("Ellen" in line for line in said if "onsent" in line or "May it" in line), "a no is not asked again"
+
+
+def test_nobody_to_ask(collection: Collection) -> None:
+    _, said = sit(collection, ".consent\n.quit")
+    assert "Nobody’s consent is to be asked for again." in said
+    assert not any(line.startswith("Consent to ask") for line in said)

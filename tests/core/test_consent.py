@@ -4,7 +4,7 @@ import re
 
 import pytest
 
-from boxlore.core.consent import Matter, allows, make_consent, read_consent, to_ask_again
+from boxlore.core.consent import Matter, allowed, allows, answered, due, make_consent, read_consent, to_ask_again
 from boxlore.core.errors import WrongUse
 
 
@@ -49,3 +49,20 @@ def test_it_is_asked_again_at_each_sitting() -> None:
 @pytest.mark.parametrize("value", [{}, {"matters": "name"}, {"matters": ["all"]}, {"matters": [], "capacity": "x"}])
 def test_other_values_are_no_consent(value: dict[str, object]) -> None:
     assert read_consent(value) is None
+
+
+def test_only_what_is_allowed_is_asked_about_again_and_once_a_sitting() -> None:
+    by_guardian = {"capacity": "guardian", "by": "Daniel Rourke", "witness": "Con Rourke"}
+    given = make_consent(["name", "voice"], "2026-01-05", sitting="one", **by_guardian)  # type: ignore[arg-type]
+    no_voice = make_consent(["voice"], "2026-02-05", given=False)
+    assert not due([], "two"), "nothing was ever allowed"
+    assert due([given, no_voice], "two")
+    assert not due([given, no_voice], "one"), "asked in this very sitting"
+    assert not due([given, no_voice], ""), "no sitting, nobody to ask"
+    with pytest.raises(WrongUse, match="before a witness"):
+        answered([given, no_voice], given=True, day="2026-11-25", sitting="two")
+    again = answered([given, no_voice], given=True, day="2026-11-25", sitting="two", witness="Joan Tamm")
+    assert again.words == "given by Daniel Rourke, guardian, witness Joan Tamm, 2026-11-25: name"
+    taken_back = answered([given, no_voice], given=False, day="2026-11-25", sitting="two")
+    assert not allowed([given, no_voice, taken_back])
+    assert not due([given, no_voice, taken_back], "three"), "a no is not asked again"

@@ -1,5 +1,6 @@
 """The store: the log and its view, one writer, undo and redo, search, strike (rules of our own, no outside source)."""
 
+import json
 import os
 import signal
 import sqlite3
@@ -14,7 +15,7 @@ from typing import Any
 import pytest
 
 from boxlore.core.errors import CouldNot
-from boxlore.core.statements import Kind, Statement, Subject
+from boxlore.core.statements import Kind, Reading, Statement, Subject
 from boxlore.store import schema
 from boxlore.store.backups import back_up
 from boxlore.store.opening import Store, create, open_store
@@ -90,6 +91,81 @@ def test_rebuilding_the_projections_changes_nothing(store: Store, clock: Clock) 
     store.rebuild()
     assert (words_in_force(store), store.search("otakou"), store.complete_people("johanna r")) == before
     assert before[1][0].words == first.words
+
+
+def _projections(store: Store) -> dict[str, list[tuple[Any, ...]]]:
+    with sqlite3.connect(store.path) as db:
+        return {table: sorted(db.execute(f"SELECT * FROM {table}")) for table in schema.PROJECTIONS}
+
+
+def _meant(store: Store, clock: Clock, person: Subject) -> None:
+    """The person is meant by an item's statement, now."""
+    one = Statement(id=clock.new_id(), act=clock.new_id(), subject=ITEM, field="person", words="she",
+                    recorded_at=clock.now())  # fmt: skip
+    reading = Reading("person", json.dumps({"id": person.id}), "names 1")
+    store.write(Change(act=one.act, what="", by="me", recorded_at=one.recorded_at, statements=(one,),
+                       readings=((one.id, reading),)))  # fmt: skip
+
+
+def test_the_projections_kept_up_are_those_made_anew(store: Store, clock: Clock) -> None:
+    people = [Subject(Kind.PERSON, clock.new_id()) for _ in range(3)]
+    for person, name in zip(people, ("Mari Tamm", "Mart Mägi", "Mall Rourke"), strict=True):
+        tell(store, clock, "name", name, person)
+    tell(store, clock, "nickname", "Manni", people[1])
+    tell(store, clock, "place", "Mahu", ITEM)
+    _meant(store, clock, people[0])
+    withdraw(store, clock, tell(store, clock, "name", "Madli", people[2]).act)
+    kept_up = _projections(store)
+    store.rebuild()
+    assert _projections(store) == kept_up
+    assert all(kept_up[table] for table in schema.PROJECTIONS)
+
+
+def test_names_come_the_most_recently_meant_first_however_many_begin_so(store: Store, clock: Clock) -> None:
+    act = clock.new_id()
+    told = [
+        Statement(id=clock.new_id(), act=act, subject=Subject(Kind.PERSON, clock.new_id()), field="name",
+                  words=f"Kristjan {'abcdefghij'[n % 10]}{n:03}", recorded_at=clock.now())
+        for n in range(300)
+    ]  # fmt: skip
+    store.write(Change(act=act, what="", by="me", recorded_at=clock.now(), statements=tuple(told)))
+    tell(store, clock, "nickname", "Krister", told[7].subject)
+    _meant(store, clock, told[42].subject)
+    for typed in ("k", "Kr", "kri", "KRIS", "krist"):
+        found = store.complete_people(typed, 4)
+        assert [ident for ident, _ in found] == [told[n].subject.id for n in (42, 7, 299, 298)], typed
+    assert store.complete_people("kristjan b0") == [
+        (told[n].subject.id, told[n].words) for n in (91, 81, 71, 61, 51, 41, 31, 21)
+    ]
+    assert [words for _, words in store.complete_people(" C04 ")] == ["Kristjan c042"]
+
+
+@pytest.mark.parametrize("emptied", [False, True], ids=["whole", "struck backup"])
+def test_an_older_collection_is_brought_up_to_date(store: Store, clock: Clock, emptied: bool) -> None:
+    """Tables of version 1, with their projections or (a backup that was struck) without."""
+    people = [Subject(Kind.PERSON, clock.new_id()) for _ in range(2)]
+    tell(store, clock, "name", "Mari Tamm", people[0])
+    tell(store, clock, "name", "Mart Tamm", people[1])
+    _meant(store, clock, people[0])
+    first = tell(store, clock, "story", "one")
+    tell(store, clock, "story", "two", replaces=first.id)
+    wanted = _projections(store)
+    older = store.folder / "older"
+    (older / "backups").mkdir(parents=True)
+    old = sqlite3.connect(older / "collection.sqlite", isolation_level=None)
+    schema.migrate(old, schema.MIGRATIONS[:1])
+    old.execute("ATTACH ? AS newer", (str(store.path),))
+    for table in ("statement", "act", "reading", "meta"):
+        old.execute(f"INSERT INTO {table} SELECT * FROM newer.{table}")
+    if not emptied:
+        old.execute("INSERT INTO name SELECT folded, subject, kind, words FROM newer.name")
+        old.execute("INSERT INTO used SELECT * FROM newer.used")
+    old.close()
+    with open_store(older) as opened:
+        assert [ident for ident, _ in opened.complete_people("ma")] == [people[0].id, people[1].id]
+        assert words_in_force(opened) == ["two"]
+        assert _projections(opened) == wanted
+    assert list((older / "backups").glob("before-version-*"))
 
 
 def test_numbers_are_given_once(store: Store, clock: Clock) -> None:

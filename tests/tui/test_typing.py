@@ -13,10 +13,13 @@ from typing import Any
 
 import pytest
 
+from boxlore.core.consent import make_consent
 from boxlore.core.record import Record
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.describe import Teller, Telling
 from boxlore.tasks.opening import open_collection
+from boxlore.tasks.registry import consent as keep_consent
+from boxlore.tasks.registry import find_person
 
 Opens = Callable[..., Any]
 Told = Callable[[], dict[str, Record]]
@@ -343,6 +346,35 @@ def test_the_course_of_a_sitting(terminal: Opens, folder: Path) -> None:
         "go on",
         "close",
     ]
+
+
+def test_consent_is_asked_again_by_one_key(terminal: Opens, folder: Path) -> None:
+    """With a teller nothing takes keys first: it is named above the keys, and asked under “This sitting”."""
+    with open_collection(folder) as collection:
+        teller = Teller(collection)
+        act = collection.act("people")
+        for name in ("Leida Rourke", "Joan Tamm"):
+            teller.add(act, act.new(Kind.PERSON), "name", name, Telling())
+        act.done()
+        for name in ("Leida Rourke", "Joan Tamm"):
+            keep_consent(collection, find_person(collection, name), make_consent(["name"], "2026-01-05"))
+    window = terminal("-c", folder, "sit", "--narrator", "Leida Rourke", "--no-viewing", columns=120, rows=34)
+    window.wait_for("Consent to ask for again: Leida Rourke: name; Joan Tamm: name")
+    window.send("⟨Esc⟩")
+    window.send(menu_key(window.wait_for("This sitting  "), "This sitting"))
+    text = window.wait_for(lambda shown: "This sitting: " in shown and "2 to ask" in shown)
+    window.send(menu_key(text, "Consent, asked again"))
+    window.wait_for("May it stay so? Leida Rourke: name")
+    window.send("1")
+    window.wait_for("May it stay so? Joan Tamm: name")
+    window.send("2")
+    window.wait_for("Joan Tamm: withdrawn")
+    window.send("⟨^Q⟩")
+    assert window.wait() == 0
+    with open_collection(folder, write=False) as collection:
+        known = {one.name: one.consents for one in collection.people().values()}
+    assert [(one.given, bool(one.sitting)) for one in known["Leida Rourke"]] == [(True, False), (True, True)]
+    assert [(one.given, bool(one.sitting)) for one in known["Joan Tamm"]] == [(True, False), (False, True)]
 
 
 def menu_key(text: str, name: str) -> str:

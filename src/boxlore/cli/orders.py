@@ -39,6 +39,7 @@ ORDERS: dict[str, tuple[Order, str]] = {
     "relation": (Plain.relation, "to another item: .relation negative_of TRA-0007."),
     "story": (Plain.story, "a story of no picture: .story person Jaan Tamm: He kept bees."),
     "agreement": (Plain.agreement, "read out, and note terms and who gave it."),
+    "consent": (Plain.consent, "ask again what the living allow: .consent, then .consent yes, no or later."),
     "clap": (
         lambda plain, _: plain.say(f"Clap {course.clap(plain.sitting)} noted."),
         "a moment heard in the recording.",

@@ -42,6 +42,8 @@ class Plain:
     _told: list[Told] = field(default_factory=list)
     """The statements last read out under “.who”, for orders that name one by its number."""
     _sure_to_strike: str = ""
+    _consent_later: set[str] = field(default_factory=set)
+    """People who were not there to be asked."""
 
     def __post_init__(self) -> None:
         self.record = self.sitting.record(self.listing.id_at(self.position))
@@ -58,6 +60,8 @@ class Plain:
         self.say("One line is one answer. An empty line goes on. .help says what else there is; .quit leaves.")
         if not self.sitting.writable:
             self.say(f"For reading only: {self.sitting.collection.store.why_read_only} Nothing can be kept.")
+        if due := course.consent_due(self.sitting):
+            self.say(f"Consent to ask for again: {'; '.join(map(course.due_words, due))}. Say .consent.")
         self.open(self.position)
 
     def open(self, position: int) -> None:
@@ -305,6 +309,24 @@ class Plain:
         told = {"narrator": self.sitting.narrator or who, "terms": terms, "agreed_by": who}
         course.prepare(self.sitting, told)
         self.say("The agreement is noted.")
+
+    def consent(self, words: str) -> None:
+        """`.consent`, then `.consent yes` (with the witness, where another speaks for her), `no` or `later`."""
+        due = [one for one in course.consent_due(self.sitting) if one.id not in self._consent_later]
+        if not due:
+            self.say("Nobody’s consent is to be asked for again.")
+            return
+        answer, _, witness = words.partition(" ")
+        if answer == "later":
+            self._consent_later.add(due.pop(0).id)
+            self.say("It stays as it was, and is asked again at the next sitting.")
+        elif answer in ("yes", "no"):
+            made = course.answer_consent(self.sitting, due[0], given=answer == "yes", witness=witness)
+            self.say(f"Noted: {due.pop(0).name}: {made.words}.")
+        elif answer:
+            raise WrongUse("Does it stand?", "Say .consent yes, .consent no, or .consent later.")
+        if due:
+            self.say(f"May it stay so, outside the family? {course.due_words(due[0])}. .consent yes, no, or later.")
 
     def close(self, words: str) -> None:
         """Close, with what to ask next time, and the summary."""

@@ -6,8 +6,8 @@ witness. The last word on a matter stands, a withdrawal like any other. It is as
 and the archive's own forms go first.
 """
 
-from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, replace
 from datetime import date
 from enum import StrEnum
 
@@ -126,3 +126,24 @@ def allows(consents: Iterable[Consent], matter: Matter) -> bool:
 def to_ask_again(consents: Iterable[Consent], sitting: str) -> bool:
     """Whether someone must be asked (again) in this sitting."""
     return not any(one.sitting == sitting for one in consents if sitting)
+
+
+def allowed(consents: Sequence[Consent]) -> frozenset[Matter]:
+    """The matters on which the last word is yes."""
+    return frozenset(matter for matter in Matter if allows(consents, matter))
+
+
+def due(consents: Sequence[Consent], sitting: str) -> bool:
+    """Whether something is allowed that must be asked about again in this sitting. A no is not asked again."""
+    return bool(sitting and allowed(consents)) and to_ask_again(consents, sitting)
+
+
+def answered(consents: Sequence[Consent], *, given: bool, day: str, sitting: str, witness: str = "") -> Consent:
+    """What is noted when all that is allowed is asked about again: it stands, or it is withdrawn.
+
+    Who may speak for her is as before; a new word of an attorney or a guardian needs a witness of its own day.
+    """
+    last = [one for one in consents if one.given][-1]
+    if given and last.capacity is not Capacity.SELF and not witness:
+        raise WrongUse(f"{last.by}, {last.capacity}, says so before a witness.", "Say before whom.")
+    return replace(last, given=given, matters=allowed(consents), day=day, sitting=sitting, witness=witness)

@@ -13,6 +13,7 @@ from pathlib import Path
 from boxlore.core.errors import CouldNot
 from boxlore.store import schema
 from boxlore.store.copying import PART, WAIT_SECONDS, copy_to, free_name, settle
+from boxlore.store.projections import rebuild
 
 DATABASE = "collection.sqlite"
 
@@ -29,6 +30,7 @@ def make(path: Path, collection: str) -> None:
         part.unlink(missing_ok=True)
         with closing(sqlite3.connect(part, isolation_level=None)) as db:
             schema.migrate(db)
+            db.execute("DELETE FROM meta WHERE name = ?", (schema.STALE,))
             db.execute("INSERT INTO meta VALUES ('collection', ?)", (collection,))
         settle(part, path)
     except (OSError, sqlite3.Error) as error:
@@ -87,13 +89,27 @@ def said_plainly(path: Path) -> Iterator[None]:
 
 
 def bring_up_to_date(path: Path) -> None:
-    """Move an older database to this version's tables, after a backup."""
+    """Move an older database to this version's tables, after a backup, and make again what follows from its log."""
     with closing(connect_to_write(path)) as db:
         version = schema.version_of(db)
         check_version(path, version)
         if version < schema.VERSION:
             copy_to(db, free_name(path.parent / "backups", f"before-version-{schema.VERSION}"))
             schema.migrate(db)
+        if db.execute("SELECT 1 FROM meta WHERE name = ?", (schema.STALE,)).fetchone():
+            _make_again(db)
+
+
+def _make_again(db: sqlite3.Connection) -> None:
+    db.execute("BEGIN IMMEDIATE")
+    try:
+        rebuild(db)
+        db.execute("DELETE FROM meta WHERE name = ?", (schema.STALE,))
+        db.execute("COMMIT")
+    except sqlite3.Error:
+        if db.in_transaction:
+            db.execute("ROLLBACK")
+        raise
 
 
 def connect_to_write(path: Path) -> sqlite3.Connection:

@@ -243,6 +243,10 @@ class Store:
         """Every thing of a kind with the statements about it."""
         return self._stream(reading.by_subject, kind)
 
+    def subjects_told(self, kind: str, field: str) -> list[str]:
+        """Ids of the people, events, places … of which something is told in this field."""
+        return self._ask(reading.subjects_told, kind, field)
+
     def history(self, subject: str, field: str) -> list[Past]:
         """Everything ever said of one field, replaced and withdrawn statements too."""
         return self._ask(reading.history, subject, field)

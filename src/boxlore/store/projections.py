@@ -20,6 +20,8 @@ _IS_PAST = """(s.act IN (SELECT act FROM withdrawn) OR EXISTS (
     SELECT 1 FROM statement r WHERE r.replaces = s.id AND r.replaces <> '' AND r.act NOT IN (SELECT act FROM withdrawn)
 ))"""
 
+_NEW_NAME = "INSERT OR IGNORE INTO name (folded, subject, kind, words, at) VALUES (?, ?, ?, ?, ?)"
+
 _MEANT = "CASE WHEN json_valid(value) THEN json_extract(value, '$.id') END"
 
 
@@ -53,18 +55,20 @@ def index(db: sqlite3.Connection, row: int, one: Statement) -> None:
 def _name(db: sqlite3.Connection, one: Statement) -> None:
     """A person's, event's or place's name, and a place told of an item, complete what is typed."""
     if one.subject.kind in NAMED_KINDS and one.field in PERSON_NAMES:
-        entries = [(part, one.subject.id, one.subject.kind, one.words) for part in _endings(fold(one.words))]
-        db.executemany("INSERT OR IGNORE INTO name VALUES (?, ?, ?, ?)", entries)
-        mark_used(db, one.subject.id, one.recorded_at)
+        at = mark_used(db, one.subject.id, one.recorded_at)
+        entries = [(part, one.subject.id, one.subject.kind, one.words, at) for part in _endings(fold(one.words))]
+        db.executemany(_NEW_NAME, entries)
     elif one.field == "place" and one.subject.kind is Kind.ITEM and one.words:
-        entry = (fold(one.words)[:LONGEST], "", Kind.PLACE, one.words[:LONGEST])
-        db.execute("INSERT OR IGNORE INTO name VALUES (?, ?, ?, ?)", entry)
+        entry = (fold(one.words)[:LONGEST], "", Kind.PLACE, one.words[:LONGEST], "")
+        db.execute(_NEW_NAME, entry)
 
 
-def mark_used(db: sqlite3.Connection, subject: str, at: str) -> None:
-    """Remember when a person, event or place was last meant, for completion."""
-    latest = "INSERT INTO used VALUES (?, ?) ON CONFLICT (subject) DO UPDATE SET at = max(at, excluded.at)"
-    db.execute(latest, (subject, at))
+def mark_used(db: sqlite3.Connection, subject: str, at: str) -> str:
+    """Remember when a person, event or place was last meant, for completion; its names carry it. Returns when."""
+    latest = "INSERT INTO used VALUES (?, ?) ON CONFLICT (subject) DO UPDATE SET at = max(at, excluded.at) RETURNING at"
+    (newest,) = db.execute(latest, (subject, at)).fetchone()
+    db.execute("UPDATE name SET at = ? WHERE subject = ? AND at <> ?", (newest, subject, newest))
+    return str(newest)
 
 
 def _endings(folded: str) -> Iterable[str]:

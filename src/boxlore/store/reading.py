@@ -44,6 +44,12 @@ def by_subject(db: sqlite3.Connection, kind: str) -> Iterator[tuple[str, list[To
         yield subject, list(told)
 
 
+def subjects_told(db: sqlite3.Connection, kind: str, field: str) -> list[str]:
+    """Ids of the things of a kind of which there are few, that have a statement in force in this field."""
+    query = f"SELECT DISTINCT subject FROM in_force WHERE {FEW_KINDS} AND subject_kind = ? AND field = ?"
+    return [subject for (subject,) in db.execute(query, (kind, field))]
+
+
 def items(db: sqlite3.Connection) -> list[tuple[str, str]]:
     return list(db.execute(f"SELECT words, subject FROM in_force WHERE field = 'number' ORDER BY {BY_NUMBER}"))
 

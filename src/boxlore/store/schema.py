@@ -113,7 +113,22 @@ CREATE TABLE name (
 CREATE TABLE used (subject TEXT PRIMARY KEY, at TEXT NOT NULL) STRICT, WITHOUT ROWID;
 """
 
-MIGRATIONS: tuple[str, ...] = (_FIRST,)
+STARTS = 4
+"""Beginnings of one to so many letters have an index of their own, in which the newest used stands first."""
+
+STALE = "projections"
+"""The name in `meta` of the word that the projections are to be made again before anything else."""
+
+_NAMES_BY_USE = f"""
+ALTER TABLE name ADD COLUMN at TEXT NOT NULL DEFAULT '';
+UPDATE name SET at = coalesce((SELECT u.at FROM used u WHERE u.subject = name.subject), '');
+CREATE INDEX name_subject ON name (subject);
+{"".join(f"CREATE INDEX name_start_{n} ON name (kind, substr(folded, 1, {n}), at DESC);" for n in range(1, STARTS + 1))}
+INSERT OR REPLACE INTO meta VALUES ('{STALE}', 'to be made again');
+"""
+"""Names carry when they were last meant. A struck backup has empty projections, hence the word in `meta`."""
+
+MIGRATIONS: tuple[str, ...] = (_FIRST, _NAMES_BY_USE)
 """Each script takes the database from version n to n + 1; add at the end, never change one."""
 
 VERSION = len(MIGRATIONS)

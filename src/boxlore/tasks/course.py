@@ -2,18 +2,23 @@
 
 Agreement is recorded before anything is asked, with its terms and who gave it; the lead-in names who, the full date
 and the place without a street address; a narrator may refuse a topic or restrict access at any time (Oral History
-Association, Best Practices, 2018). About 90 minutes, then stop (George Mason University, History Matters).
+Association, Best Practices, 2018). What someone living allows is asked about again at each
+sitting. About 90 minutes, then stop (George Mason University, History Matters).
 """
 
 import json
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from boxlore.core.audience import life_of
+from boxlore.core.consent import Capacity, Consent, allowed, answered, due
 from boxlore.core.errors import WrongUse
+from boxlore.core.people import Person
 from boxlore.core.sitting import Stage, Step
 from boxlore.core.statements import Kind, Statement, Subject
 from boxlore.tasks.describe import Teller, Telling
 from boxlore.tasks.opening import Collection
+from boxlore.tasks.registry import consent as keep_consent
 from boxlore.tasks.sitting import Sitting
 
 SUGGESTED_MINUTES = 90
@@ -93,6 +98,35 @@ def step(sitting: Sitting, said: Step) -> None:
     sitting.take(said)
     if sitting.id and sitting.writable:
         note(sitting, str(said))
+
+
+def consent_due(sitting: Sitting) -> list[Person]:
+    """The living who allow something and have not been asked again in this sitting; the teller first, then by name."""
+    collection = sitting.collection
+    told = collection.store.subjects_told(Kind.PERSON, "consent") if sitting.id and sitting.writable else []
+    if not told:
+        return []
+    people, today, years = collection.people(), collection.clock.today(), collection.settings.living_years
+    found = {people[ident].id: people[ident] for ident in told if ident in people}
+    asked = [
+        one for one in found.values() if due(one.consents, sitting.id) and life_of(one, today, years).living
+    ]  # fmt: skip
+    return sorted(asked, key=lambda one: (sitting.source.ref not in one.ids, one.sort_name, one.id))
+
+
+def due_words(person: Person) -> str:
+    """“Leida Rourke: name, picture”, and who says it for her."""
+    last = [one for one in person.consents if one.given][-1]
+    speaks = "" if last.capacity is Capacity.SELF else f" (ask {last.by}, {last.capacity})"
+    return f"{person.name}: {', '.join(sorted(allowed(person.consents)))}{speaks}"
+
+
+def answer_consent(sitting: Sitting, person: Person, *, given: bool, witness: str = "") -> Consent:
+    """Note that what a person allows stands, or is withdrawn, as said in this sitting."""
+    day = sitting.collection.clock.today().isoformat()
+    made = answered(person.consents, given=given, day=day, sitting=sitting.id, witness=witness.strip())
+    keep_consent(sitting.collection, person, made)
+    return made
 
 
 def clap(sitting: Sitting) -> int:

@@ -1,18 +1,23 @@
 """Strike: one statement, or everything that holds some words, taken out for good."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
+from boxlore.core.containers import looks_like_number
 from boxlore.core.errors import WrongUse
-from boxlore.core.statements import Subject
+from boxlore.core.statements import FIELDS, Kind, Subject
 from boxlore.store.strike import StrikeReport, finish, pending, strike
+from boxlore.tasks.describe import find_item
 from boxlore.tasks.opening import Collection
+from boxlore.tasks.registry import find_person
 
 BEYOND = (
     "Boxlore cannot reach copies on other disks or in other people's hands, backups that others made, "
     "or the spare blocks of this disk."
 )
+
+COMPRESSED = (".pdf", ".zip", ".gz", ".xz", ".7z", ".docx", ".xlsx", ".odt", ".ods", ".epub")
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,15 +29,30 @@ class Target:
     words: str
 
 
-def targets(collection: Collection, item: Subject, field: str, words: str = "") -> list[Target]:
-    """The statements of a field of an item, only those that hold `words` where some are given."""
+def meant(collection: Collection, text: str, field: str) -> list[Subject]:
+    """The item, or the person with all entries that were merged, whose field is to be struck. Raises WrongUse."""
+    if field not in FIELDS:
+        raise WrongUse(f"There is no field “{field[:40]}”.", "boxlore show and boxlore people show name the fields.")
+    kinds = FIELDS[field].kinds
+    if looks_like_number(text) or Kind.PERSON not in kinds:
+        return [find_item(collection, text)]
+    if Kind.ITEM in kinds and "/" in text:
+        return [find_item(collection, text)]
+    return [Subject(Kind.PERSON, ident) for ident in find_person(collection, text).ids]
+
+
+def targets(collection: Collection, subjects: Iterable[Subject], field: str, words: str = "") -> list[Target]:
+    """The statements of a field of an item or person, only those that hold `words` where some are given."""
     found = [
         Target(one.id, one.field, one.words)
-        for one, _ in collection.store.statements(item)
+        for subject in subjects
+        for one, _ in collection.store.statements(subject)
         if one.field == field and words.casefold() in one.words.casefold()
     ]
     if not found:
-        raise WrongUse(f"There is no such {field} to strike.", "boxlore show ITEM lists what is told.")
+        raise WrongUse(
+            f"There is no such {field} to strike.", "boxlore show and boxlore people show list what is told."
+        )
     return found
 
 
@@ -58,3 +78,9 @@ def finish_pending(collection: Collection) -> bool:
 def carriers(collection: Collection, report: StrikeReport) -> list[str]:
     """Files of the collection's folder that still carry the words, relative to it."""
     return [Path(path).relative_to(collection.folder).as_posix() for path in report.left_in]
+
+
+def not_searched(collection: Collection) -> list[str]:
+    """Files of the folder that hold their words compressed, where a search of bytes does not see them."""
+    paths = sorted(path for path in collection.folder.rglob("*") if path.suffix.lower() in COMPRESSED)
+    return [path.relative_to(collection.folder).as_posix() for path in paths if path.is_file()]

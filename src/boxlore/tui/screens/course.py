@@ -6,7 +6,9 @@ from typing import Any, Protocol
 
 from textual.app import App
 
+from boxlore.core.consent import Capacity
 from boxlore.core.errors import BoxloreError
+from boxlore.core.people import Person
 from boxlore.core.record import Record
 from boxlore.core.sitting import Stage, Step
 from boxlore.core.timelog import clock_of, moment_of
@@ -66,6 +68,7 @@ async def open_course(host: Host) -> None:
     if sitting.id:
         choices += [Choice(str(step), _NAMES[step]) for step in course.STAGES.get(sitting.stage, ())]
         choices += [
+            Choice("consent", "Consent, asked again", f"{len(course.consent_due(sitting))} to ask"),
             Choice("started", "The recorder runs now", "noted in the time log"),
             Choice("clap", "Clap", "heard in the recording too"),
             Choice("closed", "Close the last minutes", "not for outside, with time codes"),
@@ -94,13 +97,15 @@ _NAMES = {
 async def _prepare(host: Host) -> None:
     sitting = host.sitting
 
-    def answer(told: dict[str, str]) -> str:
+    async def answer(told: dict[str, str]) -> str:
         try:
             course.prepare(sitting, told)
         except BoxloreError as error:
             return str(error)
         host.refresh_record()
         host.say(f"{sitting.narrator} tells. The agreement is noted; the time log runs.")
+        if course.consent_due(sitting):
+            await _consent(host)
         return ""
 
     terms = "; ".join(f"{key} {words}" for key, words in course.TERMS.items())
@@ -117,6 +122,54 @@ async def _prepare(host: Host) -> None:
         Blank("recorder", "Does a recorder run?", "", "yes, once it does and they have agreed."),
     ]
     await Form("Before the photographs", blanks, answer).open(host.app)
+
+
+async def _consent(host: Host) -> None:
+    """Each of those whose consent is due, one after another, with one key each."""
+    waiting = course.consent_due(host.sitting)
+
+    async def ask() -> None:
+        if not waiting:
+            return
+        person = waiting.pop(0)
+
+        async def answer(value: str) -> None:
+            if value == "later":
+                host.say(f"{person.name} is asked again at the next sitting.")
+                await ask()
+            elif value == "yes" and person.consents[-1].capacity is not Capacity.SELF:
+                await _before_whom(host, person, ask)
+            else:
+                made = course.answer_consent(host.sitting, person, given=value == "yes")
+                host.say(f"{person.name}: {made.words}")
+                await ask()
+
+        await host.app.push_screen(Choices(f"May it stay so? {course.due_words(person)}", _MAY_IT, answer))
+
+    if not waiting:
+        host.say("Nobody’s consent is to be asked for again.")
+    await ask()
+
+
+_MAY_IT = (
+    Choice("yes", "Yes", "what goes outside the family may name and show them"),
+    Choice("no", "No", "it is withdrawn; from now on they are left out"),
+    Choice("later", "Not here to be asked", "it stays as it was until the next sitting"),
+)
+
+
+async def _before_whom(host: Host, person: Person, then: Callable[[], Awaitable[None]]) -> None:
+    async def answer(told: dict[str, str]) -> str:
+        try:
+            made = course.answer_consent(host.sitting, person, given=True, witness=told["witness"])
+        except BoxloreError as error:
+            return str(error)
+        host.say(f"{person.name}: {made.words}")
+        await then()
+        return ""
+
+    blank = Blank("witness", "Before whom was it said?", "", "Somebody else than who speaks for them.")
+    await Form(f"Consent for {person.name}", [blank], answer).open(host.app)
 
 
 async def _rest(host: Host) -> None:
@@ -257,6 +310,7 @@ _ARTICLES = {"sitting": "this", "event": "an"}
 
 _DO: dict[str, Callable[[Host], Awaitable[None]]] = {
     "prepare": _prepare,
+    "consent": _consent,
     str(Step.REST): _rest,
     str(Step.GO_ON): _go_on,
     str(Step.CLOSE): _close,

@@ -9,7 +9,7 @@ from textual.timer import Timer
 
 from boxlore.core.errors import BoxloreError
 from boxlore.core.record import Record, ScanFile
-from boxlore.tasks.course import SUGGESTED_MINUTES
+from boxlore.tasks.course import SUGGESTED_MINUTES, consent_due, due_words
 from boxlore.tasks.glimpse import Glimpse, Glimpses
 from boxlore.tasks.linking import related_lines
 from boxlore.tasks.listing import Listing
@@ -81,6 +81,8 @@ class ItemView(Screen[None]):
             self.say(f"For reading only: {why} What is typed here could not be kept.", bad=True)
         if self.sitting.prompts_fault:
             self.say(self.sitting.prompts_fault, bad=True)
+        elif due := consent_due(self.sitting):
+            self.say(f"Consent to ask for again: {'; '.join(map(due_words, due))}. Esc, then “This sitting”.")
         self.showing.heard = lambda tap: self._from_page(lambda: self._tapped(tap))
         self.showing.uncovered = lambda: self._from_page(self.show_picture)
         self.open(self.position)
