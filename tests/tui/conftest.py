@@ -51,10 +51,11 @@ class Terminal:
         self._over = threading.Event()
         self.pid, self._tty = pty.fork()
         if self.pid == 0:  # pragma: no cover  # the child
+            mine = os.environ | {"TERM": "xterm-256color", "COLORTERM": "truecolor", **environment}
             for name in ("COLUMNS", "LINES"):  # these would hide the size of the window
-                os.environ.pop(name, None)
-            os.environ |= {"TERM": "xterm-256color", "COLORTERM": "truecolor", **environment}
-            os.execv(sys.executable, [sys.executable, "-c", PROGRAM, *arguments])
+                mine.pop(name, None)
+            # Told whole: readline, which pytest loads, sets both behind the back of `os.environ`.
+            os.execve(sys.executable, [sys.executable, "-c", PROGRAM, *arguments], mine)
         self.resize(columns, rows)
         self._reader = threading.Thread(target=self._read, daemon=True)
         self._reader.start()
@@ -91,7 +92,7 @@ class Terminal:
         with self._lock:
             return "\n".join(self.screen.display)
 
-    def wait_for(self, wanted: str | Callable[[str], bool], seconds: float = 15) -> str:
+    def wait_for(self, wanted: str | Callable[[str], bool], seconds: float = 30) -> str:
         """Wait until the screen shows it; fails with the screen."""
         shown = (lambda text: wanted in text) if isinstance(wanted, str) else wanted
         until = time.monotonic() + seconds
@@ -101,6 +102,10 @@ class Terminal:
             time.sleep(0.02)
         raise AssertionError(f"{wanted!r} never came. The screen:\n{self.text}")
 
+    def wait_for_words(self, *wanted: str, seconds: float = 30) -> str:
+        """Wait until all of it is on the screen at once, however its lines are broken."""
+        return self.wait_for(lambda text: all(one in " ".join(text.split()) for one in wanted), seconds)
+
     def signal(self, number: int) -> None:
         """Send a signal to the program."""
         os.kill(self.pid, number)
@@ -109,7 +114,7 @@ class Terminal:
         """Close the window."""
         self._close()
 
-    def wait(self, seconds: float = 15) -> int:
+    def wait(self, seconds: float = 30) -> int:
         """Wait for the end; the exit code, or minus the signal."""
         until = time.monotonic() + seconds
         while self.code is None:

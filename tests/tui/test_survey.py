@@ -71,11 +71,13 @@ def test_a_box_of_twenty_is_surveyed_in_one_go(
     assert len(lines["Take fasteners off"]) == COUNT - COUNT // 3
 
 
-def test_the_caution_is_on_the_screen_at_once(terminal: Opens, folder: Path) -> None:
-    window = terminal("-c", folder, "survey", "7", columns=100, rows=34)
+@pytest.mark.parametrize("size", [(100, 34), (80, 24), (40, 30)])
+def test_the_caution_is_on_the_screen_at_once_and_whole(terminal: Opens, folder: Path, size: tuple[int, int]) -> None:
+    """However it is broken into lines; what comes before local codes is at its end."""
+    window = terminal("-c", folder, "survey", "7", columns=size[0], rows=size[1])
     window.wait_for("1 of 20")
     window.send("m")
-    window.wait_for(lambda text: "Mould is a health hazard" in text and "photograph conservator" in text)
+    window.wait_for_words("Mould is a health hazard", "Call a photograph conservator", "before anything said here.")
 
 
 @pytest.mark.parametrize("way", ["Ctrl+Q", "signal", "window closed"])

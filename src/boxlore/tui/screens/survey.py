@@ -37,7 +37,9 @@ class SurveyScreen(Screen[None]):
     SurveyScreen .about { padding: 0 1; height: auto; }
     SurveyScreen Horizontal { height: auto; margin: 1 1 0 1; }
     SurveyScreen .group { width: 1fr; height: auto; }
-    SurveyScreen #note { max-height: 6; }
+    SurveyScreen #said { dock: bottom; width: 100%; height: auto; margin: 0 0 1 0; padding: 0 1; color: $secondary;
+                         background: $background; }
+    SurveyScreen #said.-bad { color: $error; text-style: bold; }
     SurveyScreen #keys { dock: bottom; width: 100%; height: 1; background: $panel; padding: 0 1; }
     """
 
@@ -47,7 +49,7 @@ class SurveyScreen(Screen[None]):
     def __init__(self, run: SurveyRun, left: Callable[[], None]) -> None:
         super().__init__()
         self.run, self._left = run, left
-        self._top, self._about, self._note = Top(), Line(classes="about"), Line(id="note")
+        self._top, self._about, self._note = Top(), Line(classes="about"), Line(id="said")
         self._groups = {name: Line(classes="group") for name, _ in HEADINGS}
 
     def compose(self) -> ComposeResult:
