@@ -170,6 +170,8 @@ def withhold(people: Iterable[Person], lives: Mapping[str, Life], to: To, on_day
         if to is To.OUTSIDE and lives[one.id].living and not allows(one.consents, Matter.PICTURE)
         for ident in one.ids
     }
+    if not hidden and not faces:
+        return NOBODY
     return Withheld(
         frozenset(ident for person in hidden for ident in person.ids),
         {first: tuple(found) for first, found in forms.items()},
@@ -201,6 +203,8 @@ def _forms_of(person: Person, by_id: Mapping[str, Person]) -> set[str]:
 def visible(record: Record, to: To, on_day: date, withheld: Withheld = NOBODY) -> Record:
     """The record as that audience may see it on that day; what is left out is counted in `withheld`."""
 
+    if withheld is NOBODY and _for_anyone(record):
+        return record
     of_fields = dict(one.split("=", 1) for one in record.audiences if "=" in one)
     if not all(may_see(one, to, on_day) for one in record.audiences if "=" not in one):
         return _closed(record)
@@ -254,6 +258,17 @@ def _closed(record: Record) -> Record:
         withheld=record.withheld + lost,
         closed_scans=True,
     )
+
+
+def _for_anyone(record: Record) -> bool:
+    """Whether all that is told may go to everybody: most records, told at a glance."""
+    if record.audiences or record.conflicts:
+        return False
+    for rows in record.told.values():
+        for told in rows:
+            if told.audience != "anyone":
+                return False
+    return all(one.told.audience == "anyone" for one in record.people)
 
 
 def _told_in(record: Record) -> list[Told]:

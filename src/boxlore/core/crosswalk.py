@@ -4,7 +4,7 @@ A row gives a field's element in each and its values. Dublin Core Metadata Eleme
 OAI-PMH 2.0 oai_dc format carries it; DCMI Metadata Terms (2020). To add a field to the exports, add a row.
 """
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from dataclasses import field as starts
 from datetime import date
@@ -21,8 +21,8 @@ from boxlore.core.holding import packed_path
 from boxlore.core.housing_words import custody_lines, physical_lines
 from boxlore.core.people import Person
 from boxlore.core.places_text import Place, dcmi_box, dcmi_point, from_json, full_name
-from boxlore.core.record import Record, Shown, Told
-from boxlore.core.statements import Said
+from boxlore.core.record import Record, Shown
+from boxlore.core.statements import Said, Sure
 
 CNE = "http://rightsstatements.org/vocab/CNE/1.0/"
 """Copyright Not Evaluated: the neutral statement that the archive replaces (rightsstatements.org)."""
@@ -153,17 +153,18 @@ def who_said(record: Record) -> str:
     said: dict[str, list[str]] = {}
     for name, rows in record.told.items():
         for told in rows:
-            said.setdefault(_sayer(told), []).append(name)
+            said.setdefault(_sayer(told.said_by, told.source.said, told.source.ref, told.sure), []).append(name)
     for one in record.people:
-        said.setdefault(_sayer(one.told), []).append(one.role)
+        told = one.told
+        said.setdefault(_sayer(told.said_by, told.source.said, told.source.ref, told.sure), []).append(one.role)
     return "; ".join(f"{' and '.join(dict.fromkeys(names))} {who}" for who, names in said.items())
 
 
-def _sayer(told: Told) -> str:
-    return f"{_sayer_name(told.said_by, told.source.said, told.source.ref)} ({told.sure.value})"
-
-
 @lru_cache(1024)
+def _sayer(name: str, said: Said, ref: str, sure: Sure) -> str:
+    return f"{_sayer_name(name, said, ref)} ({sure.value})"
+
+
 def _sayer_name(name: str, said: Said, ref: str) -> str:
     if said is Said.INSCRIPTION:
         return f"written on the {ref or 'item'}"
@@ -228,12 +229,18 @@ def _spatial(record: Record, facts: CollectionFacts) -> list[Value]:
     return found
 
 
+_IMAGE, _TEXT = [Value("Image"), Value("StillImage")], [Value("Text")]
+_DCMI_IMAGE, _DCMI_TEXT = (
+    [Value(value.words, scheme="dcterms:DCMIType") for value in values] for values in (_IMAGE, _TEXT)
+)
+
+
 def _type(record: Record, facts: CollectionFacts) -> list[Value]:
-    return [Value("Image"), Value("StillImage")] if record.kind in STILL else [Value("Text")]
+    return _IMAGE if record.kind in STILL else _TEXT
 
 
 def _dcmi_type(record: Record, facts: CollectionFacts) -> list[Value]:
-    return [Value(value.words, scheme="dcterms:DCMIType") for value in _type(record, facts)]
+    return _DCMI_IMAGE if record.kind in STILL else _DCMI_TEXT
 
 
 def _format(record: Record, facts: CollectionFacts) -> list[Value]:
@@ -367,10 +374,16 @@ def dcterms(record: Record, facts: CollectionFacts) -> Iterator[tuple[str, Value
     return _elements(_FULL, record, facts)
 
 
+def terms(names: Iterable[str]) -> Callable[[Record, CollectionFacts], Iterator[tuple[str, Value]]]:
+    """What gives only these DCMI terms of a record, for an output that has words of its own for the others."""
+    chosen = tuple(row for row in _FULL if row[0] in set(names))
+    return lambda record, facts: _elements(chosen, record, facts)
+
+
 def _elements(
     rows: tuple[tuple[str, Values], ...], record: Record, facts: CollectionFacts
 ) -> Iterator[tuple[str, Value]]:
     for name, values in rows:
         for value in values(record, facts):
-            if value.words and not value.words.isspace():
+            if value.words.strip():
                 yield name, value

@@ -198,12 +198,13 @@ class Material:
 
 def build(material: Material, people: Mapping[str, Person], said_by: Mapping[str, str]) -> Record:
     """The record in force. `people` by id; `said_by` names the person behind a narrator's id."""
-    told, not_known = _gather(material.statements, material.chosen, said_by)
-    places = _places(material.statements)
+    rows = material.statements
+    told, not_known = _gather(rows, material.chosen, said_by)
+    plain = {statement.field: statement.words for statement, _ in rows}
+    places = _places(rows) if "row" in plain else {}
     shown = _people(material, told, people, said_by, places)
-    plain = {statement.field: statement.words for statement, _ in material.statements}
-    every = [statement for statement, _ in material.statements]
-    every += [statement for marker in material.markers for statement, _ in marker.statements]
+    times = [statement.recorded_at for statement, _ in rows]
+    times += [statement.recorded_at for marker in material.markers for statement, _ in marker.statements]
     return Record(
         id=material.id,
         number=material.number,
@@ -217,10 +218,10 @@ def build(material: Material, people: Mapping[str, Person], said_by: Mapping[str
         related=tuple(material.related),
         conflicts=tuple(_conflicts(material, told, said_by)),
         not_known=frozenset(not_known),
-        unnamed=_unnamed(material.markers, shown),
-        nameless=_nameless(material.statements, places),
-        audiences=tuple(one.words for one, _ in material.statements if one.field == "audience"),
-        changed_at=max((statement.recorded_at for statement in every), default=""),
+        unnamed=_unnamed(material.markers, shown) if material.markers else (),
+        nameless=_nameless(rows, places) if places else (),
+        audiences=tuple(one.words for one, _ in rows if one.field == "audience") if "audience" in plain else (),
+        changed_at=max(times, default=""),
     )
 
 
@@ -267,7 +268,7 @@ def _gather(
         else:
             by_field.setdefault(statement.field, []).append(told_of(statement, reading, said_by))
     for name, told in by_field.items():
-        if not FIELDS[name].many:
+        if len(told) > 1 and not FIELDS[name].many:
             told.sort(key=lambda one: _rank(one, chosen.get(one.field, "")), reverse=True)
     return {name: tuple(told) for name, told in by_field.items()}, asked - set(by_field)
 
@@ -281,14 +282,17 @@ def _people(
 ) -> tuple[Shown, ...]:
     """Markers first, in the order of their numbers; then those told without one. Nobody twice in a role."""
     found: list[Shown] = []
+    roles = [role for role in ("person", "named", "photographer") if role in told]
+    if not roles and not material.markers:
+        return ()
     for marker in sorted(material.markers, key=lambda one: one.number):
         names, _ = _gather(marker.statements, {}, said_by)
         ranked = sorted(names.get("person", ()), key=lambda one: _rank(one, ""), reverse=True)
         for one in ranked[:1]:
             found.append(_shown(one, "person", people, marker))
     seen = {(one.role, one.person or one.name) for one in found}
-    for role in ("person", "named", "photographer"):
-        for one in told.get(role, ()):
+    for role in roles:
+        for one in told[role]:
             row, position = places.get(one.statement, ("", 0))
             shown = replace(_shown(one, role, people, None), row=row, position=position)
             if (role, shown.person or shown.name) not in seen:
@@ -340,7 +344,9 @@ def _shown(told: Told, role: str, people: Mapping[str, Person], marker: MarkerRo
 def _conflicts(
     material: Material, told: Mapping[str, tuple[Told, ...]], said_by: Mapping[str, str]
 ) -> Iterable[Conflict]:
-    dates = [one for one in told.get("date", ()) if one.value.get("edtf") and one.statement not in material.settled]
+    dates = told.get("date", ())
+    if len(dates) > 1:
+        dates = tuple(one for one in dates if one.value.get("edtf") and one.statement not in material.settled)
     if apart := _disjoint(dates):
         yield Conflict("date", apart, "these dates cannot both be so")
     for marker in material.markers:

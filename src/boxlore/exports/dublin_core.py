@@ -7,6 +7,7 @@ that cannot be valid is named with what is missing and left out.
 
 import re
 from collections.abc import Callable, Iterable, Iterator
+from concurrent.futures import Future, ThreadPoolExecutor
 from dataclasses import dataclass
 from dataclasses import field as starts
 from typing import BinaryIO
@@ -58,10 +59,13 @@ class RecordsWriter:
     _batch: list[tuple[Record, str]] = starts(default_factory=list)
     _check: etree.RelaxNG = starts(init=False)
     _parser: etree.XMLParser = starts(init=False)
+    _beside: ThreadPoolExecutor = starts(init=False)
+    _waiting: Future[tuple[bytes, list[Finding]]] | None = None
 
     def __post_init__(self) -> None:
         self._check = etree.RelaxNG(etree.fromstring(self.schema))
-        self._parser = etree.XMLParser(huge_tree=True, resolve_entities=False, no_network=True)
+        self._parser = etree.XMLParser(huge_tree=True, resolve_entities=False, no_network=True, collect_ids=False)
+        self._beside = ThreadPoolExecutor(1, "checking")
         self.out.write(f"<?xml version='1.0' encoding='UTF-8'?>\n{self._top}".encode())
 
     @property
@@ -77,17 +81,32 @@ class RecordsWriter:
     def close(self) -> None:
         """Write what is left, and the end."""
         self._flush()
+        self._write_checked()
+        self._beside.shutdown()
         self.out.write(b"</records>\n")
 
     def _flush(self) -> None:
-        texts = [text for _, text in self._batch]
-        if texts and self._fault(texts):
-            faults = [self._fault([text]) for text in texts]
-            invalid = [(one, why) for (one, _), why in zip(self._batch, faults, strict=True) if why]
-            self.findings += [_invalid(one, self._lacking(one) or why) for one, why in invalid]
-            texts = [text for text, why in zip(texts, faults, strict=True) if not why]
-        self.out.write("".join(texts).encode())
-        self._batch.clear()
+        """Hand a batch over to be checked, on another core where there is one, while the next is made."""
+        self._write_checked()
+        self._waiting = self._beside.submit(self._checked, self._batch)
+        self._batch = []
+
+    def _write_checked(self) -> None:
+        if self._waiting is not None:
+            valid, findings = self._waiting.result()
+            self.out.write(valid)
+            self.findings += findings
+
+    def _checked(self, batch: list[tuple[Record, str]]) -> tuple[bytes, list[Finding]]:
+        """The valid records of a batch as bytes, and a finding for each of the others."""
+        texts = [text for _, text in batch]
+        if not texts or not self._fault(texts):
+            return "".join(texts).encode(), []
+        faults = [self._fault([text]) for text in texts]
+        findings = [
+            _invalid(one, self._lacking(one) or why) for (one, _), why in zip(batch, faults, strict=True) if why
+        ]
+        return "".join(text for text, why in zip(texts, faults, strict=True) if not why).encode(), findings
 
     def _lacking(self, record: Record) -> str:
         """What of the required fields a record lacks, in words."""

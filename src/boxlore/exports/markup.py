@@ -8,8 +8,7 @@ import re
 _NOT_XML = re.compile("[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
 _MARKUP = re.compile("[&<>\r]")
 _ENTITIES = {"&": "&amp;", "<": "&lt;", ">": "&gt;", "\r": "&#13;"}
-_IN_LITERAL = re.compile('[\\\\"\n\r\ud800-\udfff]')
-_LITERAL = {"\\": "\\\\", '"': '\\"', "\n": "\\n", "\r": "\\r"}
+_HALF = re.compile("[\ud800-\udfff]")
 _NOT_IRI = re.compile('[\x00-\x20<>"{}|^`\\\\\ud800-\udfff]')
 
 
@@ -20,7 +19,8 @@ def clean(words: str) -> str:
 
 def xml_text(words: str) -> str:
     """Words as the text of an XML element."""
-    words = clean(words)
+    if not words.isprintable():
+        words = _NOT_XML.sub("", words)
     return _MARKUP.sub(lambda found: _ENTITIES[found[0]], words) if _MARKUP.search(words) else words
 
 
@@ -31,8 +31,12 @@ def xml_attribute(words: str) -> str:
 
 def literal(words: str) -> str:
     """Words as an N-Triples string in its quotes; half a surrogate pair, which UTF-8 has no place for, is left out."""
-    if _IN_LITERAL.search(words):
-        words = _IN_LITERAL.sub(lambda found: _LITERAL.get(found[0], ""), words)
+    if not words.isprintable():
+        words = _HALF.sub("", words).replace("\\", "\\\\").replace("\n", "\\n").replace("\r", "\\r")
+    elif "\\" in words:
+        words = words.replace("\\", "\\\\")
+    if '"' in words:
+        words = words.replace('"', '\\"')
     return f'"{words}"'
 
 

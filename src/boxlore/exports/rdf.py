@@ -13,7 +13,7 @@ from typing import BinaryIO
 from urllib.parse import quote
 
 from boxlore.core.closure import every_told
-from boxlore.core.crosswalk import AAT, CollectionFacts, Value, dcterms, place_of, process_term
+from boxlore.core.crosswalk import AAT, CollectionFacts, Value, place_of, process_term, terms
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.holding import packed_path
 from boxlore.core.people import Person
@@ -57,14 +57,27 @@ def _p(name: str) -> str:
 A = _p("rdf:type")
 
 
+_PLAIN = {
+    name: _p(f"dcterms:{name}")
+    for name in ("title", "description", "provenance", "accessRights", "rightsHolder", "extent", "identifier")
+}
+"""Terms that go over as they stand; the others have nodes of their own."""
+_TERMS = terms((*_PLAIN, "created", "rights", "medium", "isPartOf"))
+
+
 def urn(ident: str) -> str:
     return f"<urn:uuid:{ident}>"
 
 
 def worded(words: str, language: str = "") -> str:
     """Words as a literal, with the language where it is one that RDF allows."""
+    return f"{literal(words)}{_tag(language)}" if language else literal(words)
+
+
+@lru_cache(256)
+def _tag(language: str) -> str:
     tag = language.replace("_", "-")
-    return f"{literal(words)}@{tag}" if tag and _LANGUAGE.match(tag) else literal(words)
+    return f"@{tag}" if _LANGUAGE.match(tag) else ""
 
 
 def typed(words: str, datatype: str) -> str:
@@ -77,12 +90,13 @@ def write_triples(records: Iterable[Record], facts: CollectionFacts, out: Binary
     out.write("".join(line + "\n" for line in collection_triples(facts)).encode())
     containers: set[str] = set()
     for record in records:
-        described = list(dcterms(record, facts))
+        described = list(_TERMS(record, facts))
         if lacks := missing(((name, value.words) for name, value in described), "rdf", table):
             findings.append(_invalid(record, lacks))
             continue
         lines = record_triples(record, facts, described, containers)
-        out.write(("\n".join(lines) + "\n").encode())
+        lines.append("")
+        out.write("\n".join(lines).encode())
     return findings
 
 
@@ -146,14 +160,10 @@ def record_triples(
     return lines
 
 
-_PLAIN = {"title", "description", "provenance", "accessRights", "rightsHolder", "extent", "identifier"}
-"""Elements that go over as they stand; the others have nodes of their own."""
-
-
 def _described(me: str, record: Record, described: Iterable[tuple[str, Value]]) -> Iterator[str]:
     for name, (words, language, scheme) in described:
-        if name in _PLAIN:
-            yield f"{me} {_p(f'dcterms:{name}')} {worded(words, language)} ."
+        if predicate := _PLAIN.get(name):
+            yield f"{me} {predicate} {worded(words, language)} ."
         elif name == "created":
             yield f"{me} {_p('dcterms:created')} {literal(words)}^^<{EDTF}> ."
         elif name == "rights":
@@ -263,36 +273,40 @@ _ANNOTATION = " .\n".join(
         f'%(me)s {_p("bx:audience")} "%(audience)s" .',
     )
 )
+_as_json = json.JSONEncoder(ensure_ascii=False).encode
 _LANGUAGE_OF, _READING = f"> {_p('dcterms:language')} ", f" {_p('bx:reading')} "
 
 
 def annotation(told: Told, target: str) -> str:
     """One statement as a Web Annotation: what was said, of what, by whom, when, how sure, for whom, how read."""
+    agent, source = _sayer(told.source.said, told.source.ref)
     me, body = f"<urn:uuid:{told.statement}>", f"<urn:uuid:{told.statement}#body"
     lines = _ANNOTATION % {
         "me": me,
         "target": target,
         "body": f"{body}>",
         "words": literal(told.words),
-        "agent": _agent(told.source),
+        "agent": agent,
         "at": told.recorded_at,
         "sure": _sure(told.sure),
         "field": told.field,
-        "source": literal(str(told.source)),
+        "source": source,
         "audience": told.audience,
     }
     if told.language:
         lines += f"\n{body}{_LANGUAGE_OF}{literal(told.language)} ."
     if told.value:
-        lines += f"\n{me}{_READING}{literal(json.dumps(dict(told.value), ensure_ascii=False))} ."
+        lines += f"\n{me}{_READING}{literal(_as_json(dict(told.value)))} ."
     return lines
 
 
 @lru_cache(1024)
-def _agent(source: Source) -> str:
-    if source.said is Said.NARRATOR and re.fullmatch(r"[0-9a-f-]{36}", source.ref):
-        return urn(source.ref)
-    return iri(f"{TERMS}source/{quote(str(source), safe=':')}")
+def _sayer(said: Said, ref: str) -> tuple[str, str]:
+    """Who says it as a node, a narrator by the registry's id, and the source as we write it."""
+    words = str(Source(said, ref))
+    if said is Said.NARRATOR and re.fullmatch(r"[0-9a-f-]{36}", ref):
+        return urn(ref), literal(words)
+    return iri(f"{TERMS}source/{quote(words, safe=':')}"), literal(words)
 
 
 def _marked(shown: Shown) -> str:

@@ -4,9 +4,9 @@ A schema that was written for everybody lets empty records through; this table d
 """
 
 import csv
-from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass
+from functools import lru_cache
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,11 +33,17 @@ def read_required(text: str) -> Required:
 
 def missing(elements: Iterable[tuple[str, str]], output: str, table: Required) -> list[str]:
     """What a record lacks, or has too often, as words. `elements` are (name, words) pairs."""
-    counted = Counter(name for name, words in elements if words.strip())
+    there = [name for name, words in elements if words.strip()]
     found: list[str] = []
-    for row in table:
-        if row.output == output and counted[row.element] < row.least:
+    for row in _rows_for(output, table):
+        times = there.count(row.element)
+        if times < row.least:
             found.append(f"{row.element} ({row.clause})")
-        elif row.output == output and row.most and counted[row.element] > row.most:
+        elif row.most and times > row.most:
             found.append(f"a single {row.element} ({row.clause})")
     return found
+
+
+@lru_cache(16)
+def _rows_for(output: str, table: Required) -> Required:
+    return tuple(row for row in table if row.output == output)
