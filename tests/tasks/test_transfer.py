@@ -25,11 +25,11 @@ from boxlore.tasks.fixity_events import CHECKED, COPIED, MADE, events
 from boxlore.tasks.name_search import names_left
 from boxlore.tasks.offer import offer, read_answer
 from boxlore.tasks.opening import Collection, open_collection
+from boxlore.tasks.packages import verify_package
 from boxlore.tasks.rebuild import rebuild
 from boxlore.tasks.receipt import read_receipt
 from boxlore.tasks.records import Selection, record_of, seen_by
 from boxlore.tasks.transfer import Order, name_search, transfer
-from boxlore.tasks.verify import verify_package
 
 ON = date(2026, 11, 25)
 QUICK = Archive(takes=("dublin-core", "rdf", "scans"))

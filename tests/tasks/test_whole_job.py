@@ -26,10 +26,10 @@ from boxlore.tasks.copies import copies
 from boxlore.tasks.fixity import verify_scans
 from boxlore.tasks.intake import Wanted, picture_files, take_in
 from boxlore.tasks.opening import open_collection
+from boxlore.tasks.packages import verify_package
 from boxlore.tasks.pairing import by_suffix
 from boxlore.tasks.records import Selection, records, seen_by
 from boxlore.tasks.transfer import names_left
-from boxlore.tasks.verify import verify_package
 
 ON = date(2026, 11, 25)
 DC = "{http://purl.org/dc/elements/1.1/}"

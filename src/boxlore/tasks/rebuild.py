@@ -19,8 +19,8 @@ from boxlore.disk.writing import write_whole
 from boxlore.exports.rdf import PREFIXES, TERMS, read_triples
 from boxlore.tasks.intake import embedded_in
 from boxlore.tasks.opening import Act, Collection, open_collection, start
+from boxlore.tasks.packages import verify_package
 from boxlore.tasks.settings import Settings
-from boxlore.tasks.verify import verify_package
 
 RECORDS = "data/metadata/records.nt"
 URN = "urn:uuid:"

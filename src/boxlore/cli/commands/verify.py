@@ -9,11 +9,12 @@ from boxlore.cli import options, output, talk
 from boxlore.tasks.fixity import due_on, finding_of, last_run, register_again, unfinished, verify_scans
 from boxlore.tasks.fixity_events import COLUMNS, events
 from boxlore.tasks.opening import Collection, open_collection
+from boxlore.tasks.packages import verify_package
 from boxlore.tasks.progress import Progress
 from boxlore.tasks.prove_copies import is_copies_folder, prove_copies
 from boxlore.tasks.receipt import read_receipt
 from boxlore.tasks.recordings import verify_kept
-from boxlore.tasks.verify import Verified, verify_package
+from boxlore.tasks.verify import Verified
 
 
 @click.command()
