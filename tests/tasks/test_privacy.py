@@ -7,8 +7,10 @@ the captions in pictures as bytes and by exiv2. The rule is ours (core/audience)
 import re
 import shutil
 import subprocess
+import wave
 from collections.abc import Iterator
 from datetime import date
+from functools import partial
 from pathlib import Path
 
 import exiv2
@@ -16,17 +18,22 @@ import pikepdf
 import pytest
 from PIL import Image
 
+from boxlore.core.archive import NOT_SAID, TAKES
 from boxlore.core.audience import To
 from boxlore.core.statements import KEEPER, Kind
 from boxlore.tasks.copies import copies
 from boxlore.tasks.describe import Teller, Telling, find_item
 from boxlore.tasks.intake import Wanted, take_in
+from boxlore.tasks.offer import offer
 from boxlore.tasks.opening import Collection, open_collection
 from boxlore.tasks.pages import pages
 from boxlore.tasks.pairing import by_suffix
+from boxlore.tasks.recordings import keep_recording
 from boxlore.tasks.records import records, seen_by
 from boxlore.tasks.sheets import Order, labels, sheet, slips, worksheet
+from boxlore.tasks.sitting import Sitting
 from boxlore.tasks.timelog import sittings, write_log
+from boxlore.tasks.transfer import Order as Transfer
 from boxlore.tasks.transfer import names_left, transfer
 
 ON = date(2026, 11, 25)
@@ -78,8 +85,23 @@ def _plant(collection: Collection) -> None:
     act.done()
     for item, field, words in TOLD:
         teller.tell(find_item(collection, item), field, words, Telling(source=KEEPER, audience="anyone"))
+    _sit_with_her(collection)
     number, _ = collection.store.items()[-1]
     teller.tell(find_item(collection, number), "person", "Tuulike", Telling())
+
+
+def _sit_with_her(collection: Collection) -> None:
+    """She tells herself, and her voice is kept under a file name of hers."""
+    sitting = Sitting(collection, narrator="Tuulike", interviewer="Maarja Parata-Rourke")
+    sitting.begin()
+    item = find_item(collection, "TRA-0001").id
+    sitting.show(item)
+    sitting.keep(sitting.record(item), sitting.prompts[0], "I went there with my class")
+    sound = collection.folder.parent / "tuulike_rourke_2026.wav"
+    with wave.open(str(sound), "wb") as out:
+        out.setparams((1, 2, 8000, 0, "NONE", ""))
+        out.writeframes(bytes(16000 * 60))
+    keep_recording(collection, sitting.id, sound)
 
 
 def test_she_is_withheld_and_everything_told_of_her_is_counted(collection: Collection) -> None:
@@ -137,6 +159,40 @@ def make_log(collection: Collection, out: Path) -> None:
         write_log(collection, ident, out, To.OUTSIDE)
 
 
+def package(collection: Collection) -> Path:
+    """A transfer with everything an archive may take, made once for the rows that look at one file of it."""
+    made = collection.folder.parent / "package"
+    if not made.exists():
+        transfer(collection, made, order=Transfer(archive=NOT_SAID.taking(TAKES)))
+    return made
+
+
+def take_from(part: str, collection: Collection, out: Path, names: tuple[str, ...]) -> None:
+    """Those files of one part of the package, all of which must be there, alone in `out`."""
+    out.mkdir()
+    for name in names:
+        found = [path for path in (package(collection) / part).rglob(name) if path.is_file()]
+        assert found, f"{name} was not made"
+        for path in found:
+            shutil.copyfile(path, out / path.name)
+
+
+def make_chapters(collection: Collection, out: Path) -> None:
+    make_log(collection, out)
+    for path in out.rglob("*.csv"):
+        path.unlink()
+    assert len(list(out.rglob("*.vtt"))) == 2
+
+
+IN_THE_PACKAGE = {
+    "dublin core": ("oai_dc.xml", "dcterms.xml"),
+    "finding aid": ("finding-aid.ead3.xml", "finding-aid.ead2002.xml"),
+    "rdf": ("records.nt", "records.ttl"),
+    "inventory": ("inventory.csv", "inventory.pdf"),
+}
+"""Outputs for outside that are made as parts of a transfer, and their files."""
+
+
 def make_transfer(collection: Collection, out: Path) -> None:
     transfer(collection, out.with_name(f"{out.name}-both"))
     shutil.move(out.with_name(f"{out.name}-both") / "open", out)
@@ -151,14 +207,22 @@ OUTPUTS = {
     "labels": lambda collection, out: labels(collection, out / "labels.pdf", OUTSIDE),
     "worksheet": lambda collection, out: worksheet(collection, out / "worksheet.pdf", OUTSIDE),
     "log": make_log,
+    "chapters": make_chapters,
+    "offer": lambda collection, out: offer(collection, out),
     "transfer": make_transfer,
+    **{
+        name: partial(lambda files, collection, out: take_from("open", collection, out, files), files)
+        for name, files in IN_THE_PACKAGE.items()
+    },
 }
 """Every output that can be made for outside; one that is added is added here."""
+
+WITH_PDF = ("sheet", "slips", "labels", "worksheet", "transfer", "inventory")
 
 
 @pytest.mark.parametrize("name", OUTPUTS)
 def test_no_form_of_her_name_goes_outside(collection: Collection, tmp_path: Path, name: str) -> None:
-    if shutil.which("pdftotext") is None and name in ("sheet", "slips", "labels", "worksheet"):
+    if shutil.which("pdftotext") is None and name in WITH_PDF:
         pytest.skip("pdftotext (poppler) is not here to read the PDF")
     out = tmp_path / name
     OUTPUTS[name](collection, out)  # type: ignore[operator]  # functions and lambdas in one table
@@ -169,3 +233,19 @@ def test_the_search_finds_what_is_there(collection: Collection, tmp_path: Path) 
     """The same search over the family's copies finds her: it can fail."""
     list(copies(collection, tmp_path / "family", to=To.FAMILY))
     assert leaks(tmp_path / "family")
+
+
+@pytest.mark.parametrize("name", IN_THE_PACKAGE)
+def test_the_same_file_of_the_closed_part_names_her(collection: Collection, tmp_path: Path, name: str) -> None:
+    """So each row above can fail: the very same writer names her to the archive."""
+    if shutil.which("pdftotext") is None and name in WITH_PDF:
+        pytest.skip("pdftotext (poppler) is not here to read the PDF")
+    take_from("closed", collection, tmp_path / name, IN_THE_PACKAGE[name])
+    assert leaks(tmp_path / name)
+
+
+def test_the_familys_chapters_and_log_name_her(collection: Collection, tmp_path: Path) -> None:
+    for ident, _ in sittings(collection):
+        write_log(collection, ident, tmp_path / "family", To.FAMILY)
+    found = leaks(tmp_path / "family")
+    assert any(".vtt: " in one for one in found) and any(".csv: " in one for one in found)

@@ -1,7 +1,9 @@
 """A tree file taken in: nothing doubled, nothing lost, the keeper's word kept (rules of our own)."""
 
+import json
 from collections.abc import Iterator
 from pathlib import Path
+from typing import Any
 
 import ansel
 import pytest
@@ -87,6 +89,33 @@ def test_people_links_marriages_and_the_source(
     words = {statement.field: statement.words for statement, _ in told}
     assert words["date"] == "INT 1939 (the year before the war)"
     assert next(reading for statement, reading in told if statement.field == "date").usable  # type: ignore[union-attr]
+
+
+def test_places_of_births_deaths_and_marriages_are_read_as_they_were_then(
+    collection: Collection, tmp_path: Path
+) -> None:
+    """Tallinn is 588409 in GeoNames, and was Reval until 1918 (Encyclopaedia Britannica, “Tallinn”; from memory)."""
+    text = FILE.format(char="UTF-8").replace("2 DATE BEF 1919", "2 DATE 1905\n2 PLAC Reval")
+    text = text.replace("2 DATE 1944", "2 DATE 1944\n2 PLAC the far shore of nowhere")
+    import_tree(collection, written(tmp_path, text))
+    by_name = names(collection)
+
+    def read(subject: Subject, field: str) -> dict[str, Any]:
+        rows = collection.store.statements(subject)
+        reading = next(reading for statement, reading in rows if statement.field == field)
+        assert reading is not None and reading.kind == "place" and not reading.confirmed
+        value = json.loads(reading.value)
+        assert reading.usable == (value["kind"] == "match")
+        return {"kind": value["kind"], **(value["choices"] or [{}])[0]}
+
+    liisi = read(Subject(Kind.PERSON, by_name["Liisi Mägi"]), "born_at")
+    assert (liisi["kind"], liisi["geonames"], liisi["called_then"]) == ("match", 588409, "Reval")
+    leida = read(Subject(Kind.PERSON, by_name["Leida Tamm"]), "born_at")
+    assert (leida["kind"], leida["geonames"]) == ("match", 588409)
+    ((event, _),) = list(collection.store.subjects("event"))
+    assert read(Subject(Kind.EVENT, event), "place")["geonames"] == 588409
+    assert read(Subject(Kind.PERSON, by_name["Arvo Tamm"]), "died_at")["kind"] != "match", "kept as told, or asked"
+    assert import_tree(collection, written(tmp_path, text)).statements == 0
 
 
 def test_a_second_import_updates_without_doubling(collection: Collection, tmp_path: Path) -> None:

@@ -13,6 +13,11 @@ from boxlore.store.values import Hit
 MANY = 10_000
 """Above so many hits they come in the order of numbers: to weigh them all would take longer than one waits."""
 
+SORTED = 200
+"""Up to so many names are put in order by sorting them."""
+
+_SOME = "SELECT count(*) FROM (SELECT 1 FROM name WHERE kind = ? AND folded >= ? AND folded < ? LIMIT ?)"
+
 _FOUND = "s.subject_kind, s.subject, s.field, s.words, s.said, s.source"
 _MATCHES = "SELECT rowid FROM words_index WHERE words_index MATCH ?"
 
@@ -100,20 +105,24 @@ class _Hits:
 def complete(db: sqlite3.Connection, kind: str, prefix: str, limit: int) -> list[tuple[str, str]]:
     """(id, words) of names in force any part of which begins so, most recently meant first.
 
-    The index holds names that share their first letters in the order wanted, so that few rows are read where many
-    begin so; the rows are read one by one until there are enough.
+    Where many begin so, they are read one by one, until there are enough, from an index that holds the names of
+    the same first letters in the order wanted; where few do, all of them are read and put in order.
     """
     start = " ".join(fold(prefix).split())
     if not start:
         return []
+    span = (kind, start, f"{start}\U0010ffff")
     letters = min(len(start), STARTS)
+    index, alike = f"INDEXED BY name_start_{letters}", f"AND substr(n.folded, 1, {letters}) = ?"
+    if len(start) > STARTS and db.execute(_SOME, (*span, SORTED + 1)).fetchone()[0] <= SORTED:
+        index = alike = ""
     query = f"""
-        SELECT n.subject, n.words FROM name n INDEXED BY name_start_{letters}
-        WHERE n.kind = ? AND substr(n.folded, 1, {letters}) = ? AND n.folded >= ? AND n.folded < ?
+        SELECT n.subject, n.words FROM name n {index}
+        WHERE n.kind = ? AND n.folded >= ? AND n.folded < ? {alike}
         AND CASE n.subject WHEN '' THEN {_PLACE_IN_FORCE} ELSE {_PERSON_IN_FORCE} END
         ORDER BY n.at DESC, n.folded"""
     found: dict[str, tuple[str, str]] = {}
-    with closing(db.execute(query, (kind, start[:letters], start, f"{start}\U0010ffff"))) as rows:
+    with closing(db.execute(query, (*span, start[:letters]) if alike else span)) as rows:
         for subject, words in rows:
             found.setdefault(subject or words, (subject, words))
             if len(found) == limit:

@@ -23,7 +23,7 @@ from boxlore.formats.gedcom import Family, Individual, Left, Tree, links, not_by
 from boxlore.formats.gedcom_lines import Encoding, Fault, encoding_of
 from boxlore.tasks.opening import Act, Collection
 from boxlore.tasks.progress import QUIET, Progress
-from boxlore.tasks.understanding import person_reading, phrase_settings
+from boxlore.tasks.understanding import Understanding, person_reading, phrase_settings, year_of
 
 BATCH = 4000
 """Statements written in one transaction of the act."""
@@ -148,6 +148,8 @@ class _Taking:
         self.fresh: set[str] = set()
         self.touched: set[str] = set()
         self.dates = phrase_settings(collection.settings)
+        self.understanding = Understanding(collection)
+        self.places: dict[tuple[str, int | None], Reading | None] = {}
         self.kept_words: set[str] = set()
         self.open_ended = 0
 
@@ -235,13 +237,14 @@ class _Taking:
         if audience:
             self._say(subject, "audience", audience, audience)
         said: set[str] = set()
+        days = {fact.field: fact.words for fact in reversed(one.facts) if FIELDS[fact.field].reads == "date"}
         for fact in one.facts:
             if fact.field in said and not FIELDS[fact.field].many:
                 label = FIELDS[fact.field].label.lower()
                 self._say(subject, "note", f"{self.name} also says {label}: {fact.words}", audience)
                 continue
             said.add(fact.field)
-            self._say(subject, fact.field, fact.words, audience)
+            self._say(subject, fact.field, fact.words, audience, days.get(fact.field.removesuffix("_at"), ""))
 
     def _name(self, xref: str) -> str:
         one = self.tree.individuals[xref]
@@ -260,7 +263,8 @@ class _Taking:
             return
         self._state(subject, name, words, "", replaces, person_reading(other))
 
-    def _say(self, subject: Subject, name: str, words: str, audience: str = "") -> None:
+    def _say(self, subject: Subject, name: str, words: str, audience: str = "", day: str = "") -> None:
+        """State what the file says, unless it is known. `day` is when, for a place that was called otherwise then."""
         rows = self.known.told.get(subject.id, {}).get(name, [])
         for statement, _ in rows:
             if statement.words == words.strip():
@@ -269,7 +273,7 @@ class _Taking:
         if not words.strip() or self._left_alone(subject, name, words.strip()):
             return
         replaces = rows[0][0].id if rows and not FIELDS[name].many else ""
-        self._state(subject, name, words.strip(), audience, replaces, self._read(name, words))
+        self._state(subject, name, words.strip(), audience, replaces, self._read(name, words, day))
 
     def _state(
         self, subject: Subject, name: str, words: str, audience: str, replaces: str, reading: Reading | None
@@ -305,12 +309,22 @@ class _Taking:
     def _replaced_by_file(self, ident: str, past: list) -> bool:  # type: ignore[type-arg]  # store.values.Past
         return any(one.statement.replaces == ident and one.statement.source == self.source for one in past)
 
-    def _read(self, name: str, words: str) -> Reading | None:
+    def _read(self, name: str, words: str, day: str) -> Reading | None:
+        if FIELDS[name].reads == "place":
+            return self._place(words, day)
         if FIELDS[name].reads != "date":
             return None
         if not self.tree.seven and words[:3].upper() in OPEN_ENDED:
             self.open_ended += 1
         return date_reading(words, self.dates)
+
+    def _place(self, words: str, day: str) -> Reading | None:
+        """A place as it was then; a tree names the same few places over and over, each is read once a year."""
+        year = year_of(json.loads(date_reading(day, self.dates).value)) if day else None
+        if (words, year) not in self.places:
+            read = self.understanding.read("place", words, year=year)
+            self.places[words, year] = read.reading if read else None
+        return self.places[words, year]
 
     def _family(self, family: Family) -> None:
         pair = [xref for xref in (family.husband, family.wife) if xref in self.tree.individuals]
@@ -327,7 +341,7 @@ class _Taking:
             for xref in pair:
                 self._link(event, "partner", self.ids[xref], self._name(xref))
             self._say(event, "date", day)
-            self._say(event, "place", place)
+            self._say(event, "place", place, day=day)
             self.taken.marriages += 1
 
     def _not_by_blood(self, child: str, xref: str, kind: str) -> None:
