@@ -267,6 +267,10 @@ class Store:
         """(number, id) of every item, in the order of numbers."""
         return self._ask(reading.items)
 
+    def item_ids(self) -> bytes:
+        """Every item's id in the order of numbers, 16 bytes each."""
+        return self._ask(reading.item_ids)
+
     def item_by_number(self, number: str) -> str | None:
         """The id of the item with that number."""
         return self._ask(reading.item_by_number, number)

@@ -54,6 +54,14 @@ def items(db: sqlite3.Connection) -> list[tuple[str, str]]:
     return list(db.execute(f"SELECT words, subject FROM in_force WHERE field = 'number' ORDER BY {BY_NUMBER}"))
 
 
+def item_ids(db: sqlite3.Connection) -> bytes:
+    """Every item's id in the order of numbers, 16 bytes each. Joined by SQLite: rows one by one take twice as long."""
+    current = "field = 'number' AND row NOT IN (SELECT row FROM past)"
+    ordered = f"SELECT subject FROM statement WHERE {current} ORDER BY {BY_NUMBER}"
+    (joined,) = db.execute(f"SELECT group_concat(subject, '') FROM ({ordered})").fetchone()
+    return bytes.fromhex((joined or "").replace("-", ""))
+
+
 def items_after(db: sqlite3.Connection, number: str, limit: int) -> list[tuple[str, str]]:
     """The next (number, id) in the order of numbers. Asked piece by piece, no question stays open meanwhile."""
     series, long = number[: number.find("-") + 1], len(number)

@@ -1,12 +1,15 @@
-"""A small picture as rows of pixels, for the terminal: where on the picture someone stands, not what they look like."""
+"""A small picture as rows of pixels, for the terminal: where on the picture someone stands, not what they look like.
+
+The library that decodes pictures is loaded with the first picture, beside the typing.
+"""
 
 from collections import OrderedDict
 from dataclasses import dataclass, field
+from importlib import import_module
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot
 from boxlore.core.record import ScanFile
-from boxlore.disk.glimpses import pixels
 from boxlore.tasks.opening import Collection
 
 KEEP = 24
@@ -50,7 +53,9 @@ class Glimpses:
 
     def _make(self, path: Path, scan: ScanFile, wide: int, high: int) -> Glimpse:
         try:
-            return Glimpse(*pixels(path, max(wide, 1), max(high, 1), area=scan.area))
+            return Glimpse(
+                *import_module("boxlore.disk.glimpses").pixels(path, max(wide, 1), max(high, 1), area=scan.area)
+            )
         except CouldNot as error:
             return Glimpse(0, 0, b"", str(error))
 

@@ -42,7 +42,7 @@ class Listing:
 
     def reload(self) -> None:
         """Read the order again, after an intake."""
-        self._ids = bytes.fromhex("".join(ident for _, ident in self._collection.store.items()).replace("-", ""))
+        self._ids = self._collection.store.item_ids()
         self._rows.clear()
 
     def __len__(self) -> int:

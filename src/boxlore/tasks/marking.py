@@ -2,11 +2,11 @@
 
 from collections import OrderedDict
 from dataclasses import dataclass, field
+from importlib import import_module
 
 from boxlore.core.markers import middle, seen_at, stored_at
 from boxlore.core.record import Record, ScanFile
 from boxlore.core.statements import Kind, Subject
-from boxlore.disk.glimpses import turn_of
 from boxlore.tasks.opening import Act, Collection
 
 
@@ -47,6 +47,7 @@ class Markers:
     def turn(self, scan: ScanFile) -> int:
         """How the scan's picture is turned to stand upright."""
         if scan.id not in self._turns:
+            turn_of = import_module("boxlore.disk.glimpses").turn_of  # loads the library that decodes pictures
             self._turns[scan.id] = turn_of(self.collection.folder / scan.path)
             while len(self._turns) > 500:
                 self._turns.popitem(last=False)

@@ -10,6 +10,7 @@ import os
 import signal
 import threading
 import traceback
+from concurrent.futures import Executor, Future, ThreadPoolExecutor
 from contextlib import ExitStack, suppress
 from datetime import date
 from importlib import import_module
@@ -61,6 +62,7 @@ class Boxlore(App[int]):
         self.made: Path | None = None
         self._narrator, self._interviewer = narrator, interviewer
         self._opened = ExitStack()
+        self._ahead: Future[Listing] | None = None
         self._asked_to_leave = False
         self._before: dict[int, Any] = {}
         for theme in (looks.LAMP, looks.PAPER):
@@ -76,6 +78,18 @@ class Boxlore(App[int]):
             await self.push_screen(StartScreen(self.open_folder, self.make_demo, self.open_made))
         else:
             await self.show_collection(self.collection)
+
+    def read_ahead(self, reader: Executor) -> None:
+        """Read the order of the items while the screen is being made; SQLite needs no turn of Python's for that."""
+        if (collection := self.collection) is not None:
+
+            def read() -> Listing:
+                try:
+                    return Listing(collection)
+                finally:
+                    collection.store.release_readers()  # this thread reads no more
+
+            self._ahead = reader.submit(read)
 
     def _hear_signals(self) -> None:
         """Handlers of Python's own, not of the loop: they run even while drawing on a dead terminal blocks it."""
@@ -106,7 +120,8 @@ class Boxlore(App[int]):
         self.collection = self.showing.collection = collection
         sitting = Sitting(collection, narrator=self._narrator, interviewer=self._interviewer)
         recovered = sitting.begin()
-        listing = Listing(collection)
+        listing = await asyncio.wrap_future(self._ahead) if self._ahead else Listing(collection)
+        self._ahead = None
         if not len(listing):
             await self.push_screen(BareScreen(sitting, listing, self.show_items))
             return
@@ -209,6 +224,7 @@ def run(
             opened = stack.enter_context(open_collection(folder, fallback_read_only=True, on_day=on_day))
             remember(folder)
         app = Boxlore(opened, narrator=narrator, interviewer=interviewer, showing=showing)
+        app.read_ahead(stack.enter_context(ThreadPoolExecutor(1)))
         try:
             code = app.run()
         finally:

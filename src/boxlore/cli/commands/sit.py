@@ -1,5 +1,6 @@
 """`boxlore sit`: the sitting, in the terminal, with the page that the teller looks at."""
 
+import gc
 import importlib
 import sys
 from contextlib import ExitStack
@@ -36,9 +37,19 @@ def sit(ctx: click.Context, narrator: str, interviewer: str, plain: bool, no_vie
         if plain:
             _plain(ctx.obj, narrator, interviewer, showing)
             return
-        app = importlib.import_module("boxlore.tui.app")
+        app = _load("boxlore.tui.app")
         code = app.run(ctx.obj, narrator=narrator, interviewer=interviewer, showing=showing)
     ctx.exit(code)
+
+
+def _load(name: str) -> Any:
+    """A module of many objects that all stay: the collector is not to go through them, now or with every key."""
+    gc.disable()
+    try:
+        return importlib.import_module(name)
+    finally:
+        gc.freeze()
+        gc.enable()
 
 
 def _plain(folder: Path, narrator: str, interviewer: str, showing: Any) -> None:

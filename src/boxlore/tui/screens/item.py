@@ -4,6 +4,8 @@ Rule kept: each action first waits until the focused prompt has typed in every k
 the words from the prompt's value, and sets the focus at once; so no word lands on the next photograph.
 """
 
+from importlib import import_module
+
 from boxlore.core.errors import BoxloreError
 from boxlore.core.record import Told
 from boxlore.core.statements import Sure
@@ -13,7 +15,6 @@ from boxlore.tasks.sitting import AUDIENCES, COME_BACK, SURENESSES
 from boxlore.tasks.steps import Done
 from boxlore.tui.keys import ITEM_KEYS, bindings
 from boxlore.tui.screens.card import Blank, Choice, Choices, Form, Notice
-from boxlore.tui.screens.course import open_course
 from boxlore.tui.screens.find import FindScreen
 from boxlore.tui.screens.guide import GuideScreen
 from boxlore.tui.screens.item_view import ItemView
@@ -264,7 +265,7 @@ class ItemScreen(ItemView):
     async def action_course(self) -> None:
         """Where the sitting stands, and the next step."""
         if await self.settled():
-            await open_course(self)
+            await import_module("boxlore.tui.screens.course").open_course(self)
 
     async def action_ask_later(self) -> None:
         if not await self._can_write(self.block):

@@ -4,6 +4,7 @@ from collections.abc import Callable
 
 from textual.app import ComposeResult
 from textual.containers import Horizontal, Vertical, VerticalScroll
+from textual.geometry import Size
 from textual.screen import Screen
 from textual.timer import Timer
 
@@ -61,6 +62,7 @@ class ItemView(Screen[None]):
         self._later: Timer | None = None
 
     def compose(self) -> ComposeResult:
+        self._fit(self.app.size)  # before there are widgets, so that none is styled twice
         yield self.top
         with Horizontal(id="body"):
             with Vertical(id="side"):
@@ -86,18 +88,27 @@ class ItemView(Screen[None]):
         self.showing.heard = lambda tap: self._from_page(lambda: self._tapped(tap))
         self.showing.uncovered = lambda: self._from_page(self.show_picture)
         self.open(self.position)
+        self.call_after_refresh(self._begin_beside)
+
+    def _begin_beside(self) -> None:
+        """What takes its time begins when the first question is drawn: the list of places, the teller's page."""
         self.run_worker(self.sitting.prepare, thread=True, group="places", exit_on_error=False)
         self.run_worker(self._serve, thread=True, group="page", exit_on_error=False)
 
     def on_resize(self) -> None:
-        self.set_class(self.size.width >= WIDE, "-wide")
-        low = self.size.height < TALL
-        self.set_class(low, "-low")
+        low = self._fit(self.size)
         self.say(self._note, bad=self.note.has_class("-bad"))
         if low != self._was_low:
             self._was_low = low
             self._say_others()
         self.call_after_refresh(self.show_picture)
+
+    def _fit(self, size: Size) -> bool:
+        """Lay out for a size; whether it is low."""
+        low = size.height < TALL
+        self.set_class(size.width >= WIDE, "-wide")
+        self.set_class(low, "-low")
+        return low
 
     def on_screen_resume(self) -> None:
         if self._shown:

@@ -1,5 +1,6 @@
 """The menu: what is done seldom, and every F-key's action for keyboards without them."""
 
+from importlib import import_module
 from typing import Any, Protocol
 
 from textual.app import App
@@ -8,7 +9,6 @@ from boxlore.tasks.progress import Progress
 from boxlore.tasks.sitting import Sitting
 from boxlore.tui.jobs import TASKS
 from boxlore.tui.screens.card import Choice, Choices, Form
-from boxlore.tui.screens.survey import ask_box
 from boxlore.tui.screens.working import WorkingScreen
 
 
@@ -62,7 +62,7 @@ async def open_menu(screen: Host) -> None:
         if kind == "task":
             await start(screen, name)
         elif value == SURVEY:
-            await ask_box(screen)
+            await import_module("boxlore.tui.screens.survey").ask_box(screen)
         elif value == LIGHT:
             screen.app.theme = "paper" if screen.app.theme == "lamp" else "lamp"
         else:
