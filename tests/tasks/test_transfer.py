@@ -4,6 +4,8 @@ Rules of our own except where a source is named. bagit (PyPI) reads the bags, cs
 """
 
 import csv
+import json
+import re
 import shutil
 from collections.abc import Iterator
 from datetime import date
@@ -70,6 +72,56 @@ def test_recordings_and_consent_are_in_the_closed_part_only(demo: Path) -> None:
     closed, opened = demo / "transfer" / "closed" / "data", demo / "transfer" / "open" / "data"
     assert list((closed / "recordings").iterdir()) and (closed / "forms" / "consent-1.pdf").is_file()
     assert not (opened / "recordings").exists() and not list((opened / "forms").glob("consent*"))
+
+
+CUE = re.compile(r"(TRA-\d+)\n\d\d:\d\d:\d\d\.\d{3} --> \d\d:\d\d:\d\d\.\d{3}\n(.+)")
+"""A chapter cue: identifier, times, one line (W3C WebVTT 4.1)."""
+
+
+def chapters(bag: Path) -> dict[str, str]:
+    """The cues of the demo's recording: an item's number to its line."""
+    text = (bag / "data" / "metadata" / "sitting-1.chapters.vtt").read_text(encoding="utf-8")
+    assert text.startswith("WEBVTT\n\n")
+    found = dict(CUE.findall(text))
+    assert len(found) == text.count(" --> ") > 1
+    return found
+
+
+def test_chapters_of_the_recordings_are_in_both_parts_each_for_its_audience(demo: Path) -> None:
+    opened, closed = (chapters(demo / "transfer" / part) for part in ("open", "closed"))
+    assert set(opened) == set(closed)
+    with open_collection(demo, write=False, on_day=ON) as collection:
+        for record in seen_by(collection, To.OUTSIDE).records():
+            if record.number in opened:
+                assert (opened[record.number] == record.number) is record.closed_scans, record.number
+    assert all(line != number for number, line in closed.items())
+
+
+def test_an_item_of_a_closed_passage_is_a_number_in_the_open_chapters(mine: Collection, tmp_path: Path) -> None:
+    sitting, _ = next(iter(mine.store.subjects(Kind.SITTING)))
+    act = mine.act("closed")
+    whole = json.dumps({"from": 0, "to": 3_600_000, "why": "asked for"})
+    act.state(Subject(Kind.SITTING, sitting), "closed", whole, audience="keeper")
+    act.done()
+    transfer(mine, tmp_path / "t", order=Order(archive=Archive(takes=("recordings",))))
+    opened, closed = (chapters(tmp_path / "t" / part) for part in ("open", "closed"))
+    assert all(line == number for number, line in opened.items())
+    assert all(line != number for number, line in closed.items())
+
+
+def test_chapters_that_name_someone_withheld_are_left_out_and_said(mine: Collection, tmp_path: Path) -> None:
+    """Bytes of a recording's name that an older hand gave it."""
+    sitting, rows = next(iter(mine.store.subjects(Kind.SITTING)))
+    kept = next(one for one, _ in rows if one.field == "recording")
+    (mine.folder / "recordings" / "mia-rourke.wav").write_bytes((mine.folder / "recordings/sitting-1.wav").read_bytes())
+    act = mine.act("renamed")
+    facts = json.loads(kept.words) | {"path": "recordings/mia-rourke.wav"}
+    act.state(kept.subject, "recording", json.dumps(facts), replaces=kept.id, moment=kept.moment, sitting=sitting)
+    act.done()
+    made = transfer(mine, tmp_path / "t", order=Order(archive=Archive(takes=("recordings",))))
+    assert any(one.rule == "chapters.name" and "mia-rourke" in one.message for one in made.findings)
+    assert not list((tmp_path / "t" / "open" / "data").rglob("*.vtt"))
+    assert list((tmp_path / "t" / "closed" / "data").rglob("mia-rourke.chapters.vtt"))
 
 
 def test_every_item_that_names_the_living_has_a_closure_date_and_a_reason(demo: Path) -> None:

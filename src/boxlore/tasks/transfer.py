@@ -185,7 +185,9 @@ def _sound(run: _Run, making: Making) -> Iterator[tuple[str, Path]]:
         for path in sorted((run.collection.folder / name).rglob("*")):
             if path.is_file() and not path.name.startswith("."):
                 inside = path.relative_to(run.collection.folder).as_posix()
-                yield (f"metadata/{path.name}" if path.suffix == ".vtt" else inside), path
+                inside = f"metadata/{path.name}" if path.suffix == ".vtt" else inside
+                if not (making.stage / inside).exists():  # chapters that we made are newer than any laid there
+                    yield inside, path
 
 
 def _too_large(files: list[tuple[str, Path]]) -> Iterator[Finding]:

@@ -31,6 +31,7 @@ from boxlore.tasks.opening import Collection
 from boxlore.tasks.progress import Progress
 from boxlore.tasks.receipt import blank_rows
 from boxlore.tasks.records import EVERYTHING, Seen, Selection
+from boxlore.tasks.transfer_chapters import chapter_files
 from boxlore.tasks.updating import CHANGES, HEADING, STATE, Earlier, change_row, gone_rows, state_row
 
 MOST_PRINTED = 5000
@@ -82,6 +83,7 @@ def make_files(making: Making, progress: Progress) -> None:
         ("rdf", _linked_data),
         ("inventory", _inventory),
         ("forms", _forms),
+        ("recordings", _chapters),
     )
     progress.begin(f"Writing the records of the {making.seen.to} part", len(writers))
     for what, write in writers:
@@ -226,6 +228,20 @@ def _forms(making: Making) -> None:
         known["kept"] = facts.holder
         pdf = consent_pdf(known, on_day=facts.on_day, paper=settings.paper)
         making.put(f"forms/consent-{at}.pdf", "a narrator's consent, filled as far as known", [pdf])
+
+
+def _chapters(making: Making) -> None:
+    """Chapters of the recordings, with a whole transfer only, as the recordings are."""
+    if making.selection != EVERYTHING:
+        return
+    for name, text in chapter_files(making.collection, making.seen):
+        if making.seen.withheld.finds(f"{name} {text}"):
+            words = f"The chapters {name} were left out: they name someone who is withheld from this part."
+            making.findings.append(
+                Finding(rule="chapters.name", severity=Severity.NOTE, message=words, source="audience of this part")
+            )
+            continue
+        making.put(f"metadata/{name}", "which item was out when, beside a recording (WebVTT)", [text.encode()])
 
 
 _CONSENT = ("narrator", "interviewer", "place", "agreement", "recording")
