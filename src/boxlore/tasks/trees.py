@@ -23,7 +23,7 @@ from boxlore.formats.gedcom import Family, Individual, Left, Tree, links, not_by
 from boxlore.formats.gedcom_lines import Encoding, Fault, encoding_of
 from boxlore.tasks.opening import Act, Collection
 from boxlore.tasks.progress import QUIET, Progress
-from boxlore.tasks.understanding import Understanding, person_reading, phrase_settings, year_of
+from boxlore.tasks.understanding import Around, Understanding, person_reading, phrase_settings, year_of
 
 BATCH = 4000
 """Statements written in one transaction of the act."""
@@ -322,7 +322,7 @@ class _Taking:
         """A place as it was then; a tree names the same few places over and over, each is read once a year."""
         year = year_of(json.loads(date_reading(day, self.dates).value)) if day else None
         if (words, year) not in self.places:
-            read = self.understanding.read("place", words, year=year)
+            read = self.understanding.read("place", words, Around(year=year))
             self.places[words, year] = read.reading if read else None
         return self.places[words, year]
 
