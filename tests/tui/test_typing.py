@@ -273,6 +273,32 @@ def test_a_picture_is_marked_by_keys_and_named(terminal: Opens, pictured: Path, 
     assert record.shown()[0].area == pytest.approx((0.42, 0.5), abs=0.001)
 
 
+def test_a_marker_is_moved_and_taken_away_by_keys(terminal: Opens, pictured: Path, told: Told) -> None:
+    window = terminal("-c", pictured, *SIT, columns=120, rows=40)
+    window.wait_for("Tell me about this photograph")
+    window.send("⟨F2⟩⟨Left⟩⟨Left⟩⟨Enter⟩Jaan Tamm⟨Enter⟩⟨F2⟩")
+    window.wait_for("1 Jaan Tamm")
+    window.send("⟨Del⟩")
+    window.wait_for("Take a marker in hand first")
+    window.send("1")
+    window.wait_for("1 in hand")
+    window.send("0⟨Del⟩")
+    window.wait_for("Take a marker in hand first")
+    window.send("1⟨Right⟩⟨Right⟩⟨Right⟩⟨Enter⟩")
+    window.wait_for("Marker 1 is moved.")
+    area = told()["TRA-0001"].shown()[0].area
+    assert area[0] > 0.47 and area[1] == pytest.approx(0.5, abs=0.001)
+    window.send("1⟨Del⟩")
+    window.wait_for_words("Marker 1 is taken away. Jaan Tamm is still told of this photograph.")
+    assert [(one.name, one.number) for one in told()["TRA-0001"].shown()] == [("Jaan Tamm", 0)]
+    window.send("⟨^Z⟩")
+    window.wait_for("Taken back: marker 1 taken away")
+    window.send("⟨^Q⟩")
+    assert window.wait() == 0
+    record = told()["TRA-0001"]
+    assert [(one.name, one.number, one.area) for one in record.shown()] == [("Jaan Tamm", 1, area)]
+
+
 def test_a_click_on_the_picture_is_a_marker(terminal: Opens, pictured: Path, told: Told) -> None:
     """SGR mouse reports (xterm control sequences, 1006): button, column, row, M for down and m for up."""
     window = terminal("-c", pictured, *SIT, columns=120, rows=40)
