@@ -127,6 +127,7 @@ class Terminal:
                 raise AssertionError(f"It did not end. The screen:\n{self.text}")
             else:
                 time.sleep(0.02)
+        self._reader.join(5)  # until everything drawn before the end has been read
         return self.code
 
     def end(self) -> None:
