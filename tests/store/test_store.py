@@ -8,6 +8,7 @@ import subprocess
 import sys
 import threading
 import time
+import uuid
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
@@ -180,6 +181,16 @@ def test_a_number_withdrawn_is_not_given_again(store: Store, clock: Clock) -> No
     withdraw(store, clock, tell(store, clock, "number", "TRA-0007").act)
     assert store.items() == []
     assert store.next_number_count("TR", "A") == 8
+
+
+def test_the_order_of_items_is_the_same_in_short(store: Store, clock: Clock) -> None:
+    """Ids alone, 16 bytes each, in the order of numbers; a number withdrawn is in neither."""
+    assert store.item_ids() == b""
+    for number in ("TRB-0002", "TRA-10000", "TRA-9999", "TRB-0001", "TRA-0003"):
+        last = tell(store, clock, "number", number, Subject(Kind.ITEM, clock.new_id()))
+    withdraw(store, clock, last.act)
+    assert [number for number, _ in store.items()] == ["TRA-9999", "TRA-10000", "TRB-0001", "TRB-0002"]
+    assert store.item_ids() == b"".join(uuid.UUID(ident).bytes for _, ident in store.items())
 
 
 @pytest.mark.parametrize("asked", ["haapsalu", "HAAPSALU", "mägi haap", 'haap" OR "x', "haap*", "(haap)"])

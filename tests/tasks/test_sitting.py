@@ -16,6 +16,7 @@ from boxlore.tasks.describe import Teller, Telling
 from boxlore.tasks.intake import Wanted, take_in
 from boxlore.tasks.linking import RELATIONS, relate, related_lines, same_as, story_about
 from boxlore.tasks.listing import BARE, BEGUN, TOLD, Listing, filtered
+from boxlore.tasks.marking import move_marker, remove_marker
 from boxlore.tasks.opening import Collection, open_collection, start
 from boxlore.tasks.pairing import by_suffix
 from boxlore.tasks.prompts import PROMPTS, Prompt
@@ -382,6 +383,72 @@ def test_a_marker_is_named_by_the_next_name_told(tmp_path: Path, collection: Col
     sitting.undo()
     assert not sitting.to_name
     assert len(sitting.markers.of(sitting.record(record.id))) == 2
+
+
+def test_a_marker_is_moved_and_taken_away(tmp_path: Path, collection: Collection, sitting: Sitting) -> None:
+    """Each one step to take back. No name goes with a marker: it stays told, by whoever said it and as it was read."""
+    picture = tmp_path / "harbour_f.jpg"
+    Image.new("RGB", (60, 40), "grey").save(picture)
+    list(take_in(collection, by_suffix([picture]), Wanted(copy=True)))
+    record = sitting.record(item(sitting, 5))
+    for at in (0.25, 0.5):
+        sitting.mark(record, record.scans[0], at, 0.5)
+    sitting.keep(record, WHO, "Jaan Tamm; Helmi Tamm")
+
+    def seen() -> list[tuple[int, float, float, str]]:
+        return [(one.number, one.x, one.y, one.name) for one in sitting.markers.of(sitting.record(record.id))]
+
+    before, told = seen(), sitting.record(record.id).shown()[0]
+    first = sitting.markers.of(sitting.record(record.id))[0]
+    move_marker(sitting, record, first, 0.75, 2.0)
+    assert seen() == [(1, 0.75, 1.0, "Jaan Tamm"), (2, 0.5, 0.5, "Helmi Tamm")]
+    remove_marker(sitting, sitting.record(record.id), first)
+    assert seen() == [(1, 0.5, 0.5, "Helmi Tamm")]
+    found = sitting.record(record.id)
+    assert [(one.name, one.number) for one in found.shown()] == [("Helmi Tamm", 1), ("Jaan Tamm", 0)]
+    moved = found.shown()[1]
+    assert (moved.person, moved.told.source, moved.told.words) == (told.person, told.told.source, told.told.words)
+    assert collection.store.count(Kind.MARKER) == 1
+    assert sitting.undo() is not None and sitting.undo() is not None
+    assert seen() == before
+    assert [(one.name, one.number) for one in sitting.record(record.id).shown()] == [
+        ("Jaan Tamm", 1),
+        ("Helmi Tamm", 2),
+    ]
+    sitting.redo()
+    sitting.redo()
+    assert seen() == [(1, 0.5, 0.5, "Helmi Tamm")]
+
+
+def test_a_marker_box_keeps_its_size_when_it_is_moved(tmp_path: Path, collection: Collection, sitting: Sitting) -> None:
+    picture = tmp_path / "harbour_f.jpg"
+    Image.new("RGB", (60, 40), "grey").save(picture)
+    list(take_in(collection, by_suffix([picture]), Wanted(copy=True)))
+    record = sitting.record(item(sitting, 5))
+    act = collection.act("a box")
+    marker = act.new(Kind.MARKER)
+    act.state(marker, "scan", record.scans[0].id)
+    act.state(marker, "area", "0.1 0.1 0.2 0.4")
+    act.done()
+    [box] = sitting.markers.of(record)
+    move_marker(sitting, record, box, 0.5, 0.9)
+    [row] = [one for one, _ in collection.store.statements(marker) if one.field == "area"]
+    assert row.words == "0.40000 0.60000 0.2 0.4"
+
+
+def test_an_unnamed_marker_taken_away_waits_for_no_name(
+    tmp_path: Path, collection: Collection, sitting: Sitting
+) -> None:
+    picture = tmp_path / "harbour_f.jpg"
+    Image.new("RGB", (60, 40), "grey").save(picture)
+    list(take_in(collection, by_suffix([picture]), Wanted(copy=True)))
+    record = sitting.record(item(sitting, 5))
+    sitting.mark(record, record.scans[0], 0.25, 0.5)
+    sitting.draft(record.id, WHO, "Jaa")
+    remove_marker(sitting, record, sitting.markers.of(record)[0])
+    assert sitting.keep(record, WHO, "Jaan Tamm")
+    assert [(one.name, one.number) for one in sitting.record(record.id).shown()] == [("Jaan Tamm", 0)]
+    assert collection.store.drafts() == []
 
 
 def test_an_item_set_aside_is_listed_and_comes_back(collection: Collection, sitting: Sitting) -> None:

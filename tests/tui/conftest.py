@@ -32,6 +32,7 @@ from boxlore.tasks.settings import Settings
 KEYS = {
     "PgDn": "\x1b[6~", "PgUp": "\x1b[5~", "Tab": "\t", "BackTab": "\x1b[Z", "Enter": "\r", "Esc": "\x1b",
     "Up": "\x1b[A", "Down": "\x1b[B", "Left": "\x1b[D", "Right": "\x1b[C", "Back": "\x7f", "Ins": "\x1b[2~",
+    "Del": "\x1b[3~",
     "F1": "\x1bOP", "F2": "\x1bOQ", "F3": "\x1bOR", "F4": "\x1bOS", "F5": "\x1b[15~", "F6": "\x1b[17~",
     "F7": "\x1b[18~", "F8": "\x1b[19~", "F9": "\x1b[20~",
     "^Q": "\x11", "^S": "\x13", "^Y": "\x19", "^Z": "\x1a",
@@ -54,6 +55,7 @@ class Terminal:
             mine = os.environ | {"TERM": "xterm-256color", "COLORTERM": "truecolor", **environment}
             for name in ("COLUMNS", "LINES"):  # these would hide the size of the window
                 mine.pop(name, None)
+            mine.pop("PYTHONDONTWRITEBYTECODE", None)  # an installed program is not compiled at every start
             # Told whole: readline, which pytest loads, sets both behind the back of `os.environ`.
             os.execve(sys.executable, [sys.executable, "-c", PROGRAM, *arguments], mine)
         self.resize(columns, rows)
@@ -125,6 +127,7 @@ class Terminal:
                 raise AssertionError(f"It did not end. The screen:\n{self.text}")
             else:
                 time.sleep(0.02)
+        self._reader.join(5)  # until everything drawn before the end has been read
         return self.code
 
     def end(self) -> None:

@@ -106,7 +106,7 @@ def test_a_survey_is_opened_from_the_menu_of_a_sitting(
     window = terminal("-c", folder, "sit", "--narrator", "Ellen Rourke", columns=100, rows=40)
     window.wait_for("Tell me about this photograph")
     window.send("⟨Esc⟩")
-    window.wait_for("Survey a box")
+    window.wait_for_words("Take scans in", "Survey a box", "Leave")
     window.send("⟨Down⟩" * _line_of(window) + "⟨Enter⟩")
     window.wait_for("Which box?")
     window.send("7⟨Enter⟩")

@@ -252,7 +252,7 @@ def drafts(db: sqlite3.Connection) -> list[Draft]:
 
 def count(db: sqlite3.Connection, kind: str) -> int:
     alone = {"item": "number", "scan": "file", "marker": "scan", "relation": "link"}.get(kind)
-    where = f"field = '{alone}'" if alone else FEW_KINDS
+    where = f"field = '{alone}' AND words <> ''" if alone else FEW_KINDS  # a marker taken away is on no scan
     query = f"SELECT count(DISTINCT subject) FROM in_force WHERE {where} AND subject_kind = ?"
     row = db.execute(query, (kind,)).fetchone()
     return int(row[0])

@@ -54,7 +54,8 @@ AFTER: Sections = (
             "a square that a tablet’s camera reads. The page follows what you have out.",
             "A touch on a face puts a numbered marker there; the next name you type under “Who is in it?” is that "
             "person’s. You can set one too: F2, the arrow keys, Enter; or click on the picture. In F2, + and - look "
-            "closer and a digit goes to that marker.",
+            "closer and a digit goes to that marker and takes it in hand: arrows and Enter move it, Del takes it away. "
+            "Who was named there stays told of the photograph.",
             "A photograph with a care note stays covered until the note was read: F2 here, or a button on the page.",
         ),
     ),

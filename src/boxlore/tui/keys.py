@@ -30,7 +30,7 @@ ITEM_KEYS: tuple[Key, ...] = (
         "picture",
         "F2",
         "Picture",
-        "The picture large: its back, closer, and markers by arrows and Enter.",
+        "The picture large: its back, closer, and markers to set, move and take away.",
     ),
     Key("f3", "find", "F3", "List", "All items: find words, a number or a place in a box."),
     Key("f4", "said", "F4", "Who says", "Everything told of this item, by whom; settle, restrict or strike it."),

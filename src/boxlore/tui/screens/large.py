@@ -1,15 +1,17 @@
-"""The picture as large as the screen: its sides, closer by keys, and markers set with a cross that the arrows move."""
+"""The picture as large as the screen: its sides, closer by keys, markers set, moved and taken away with a cross."""
 
+from collections.abc import Callable
 from dataclasses import replace
 from typing import Any, Protocol
 
 from textual.app import App, ComposeResult
 from textual.screen import Screen
 
+from boxlore.core.errors import BoxloreError
 from boxlore.core.markers import part_of
 from boxlore.core.record import Record, ScanFile
 from boxlore.tasks.glimpse import NO_PICTURE, Glimpse, Glimpses
-from boxlore.tasks.marking import Marked
+from boxlore.tasks.marking import Marked, move_marker, remove_marker
 from boxlore.tasks.showing import Showing
 from boxlore.tasks.sitting import Sitting
 from boxlore.tui.keys import bound
@@ -36,11 +38,18 @@ class Host(Protocol):
     @property
     def app(self) -> App[Any]: ...
 
+    def refresh_record(self) -> None: ...
+
+    async def action_undo(self) -> None: ...
+
     def mark_at(self, scan: ScanFile, x: float, y: float, *, by_keeper: bool) -> None: ...
 
 
 class LargeScreen(Screen[None]):
-    """F2 or Space: the next side. Arrows: a cross; Enter sets a marker there. + and -: closer. Digits: to a marker."""
+    """F2 or Space: the next side. Arrows: a cross; Enter sets a marker there. + and -: closer.
+
+    A digit takes a marker in hand: then arrows and Enter move it, Del takes it away, 0 lets go of it.
+    """
 
     AUTO_FOCUS = ""
     BINDINGS = bound(
@@ -53,6 +62,8 @@ class LargeScreen(Screen[None]):
         ("plus,equals_sign", "zoom(0.7)"),
         ("minus", "zoom(1.43)"),
         ("0", "whole"),
+        ("delete,backspace", "remove"),
+        ("ctrl+z", "undo"),
         *[(str(digit), f"go({digit})") for digit in range(1, 10)],
         ("escape", "close"),
         ("ctrl+q", "leave"),
@@ -64,6 +75,9 @@ class LargeScreen(Screen[None]):
         self._at = 0
         self._window = WHOLE
         self._aim: tuple[float, float] | None = None
+        self._hand = ""
+        """The id of the marker in hand."""
+        self._said = ""
         self._top, self._picture, self._names = Top(), Picture(), Line(id="note")
 
     def compose(self) -> ComposeResult:
@@ -100,7 +114,20 @@ class LargeScreen(Screen[None]):
     def _say_names(self, scan: ScanFile | None) -> None:
         here = [one for one in self._host.marked if scan is not None and one.scan == scan.id]
         names = "   ".join(f"{one.number} {one.name or 'not named'}" for one in here) or "No markers on this picture."
-        self._names.say(names, ("   Arrows and Enter set one, + and - zoom, a digit goes to one.", "italic"))
+        hand = self._in_hand
+        how = (
+            f"{hand.number} in hand: arrows and Enter move it, Del takes it away, 0 lets go."
+            if hand
+            else "Arrows and Enter set one, + and - zoom, a digit goes to one."
+        )
+        self._names.say(*([f"{self._said}   "] if self._said else []), names, (f"   {how}", "italic"))
+        self._said = ""
+
+    @property
+    def _in_hand(self) -> Marked | None:
+        scan = self.scan
+        here = [one for one in self._host.marked if scan is not None and one.scan == scan.id]
+        return next((one for one in here if one.id == self._hand), None)
 
     def _part(self, scan: ScanFile) -> ScanFile:
         if self._window == WHOLE:
@@ -129,7 +156,7 @@ class LargeScreen(Screen[None]):
     def action_other(self) -> None:
         """The other side, or the next scan; the teller's page turns with it."""
         self._at += 1
-        self._window, self._aim = WHOLE, None
+        self._window, self._aim, self._hand = WHOLE, None, ""
         if self._host.record.scans:
             self._host.showing.turn(self._at % len(self._host.record.scans))
         self._show()
@@ -137,6 +164,8 @@ class LargeScreen(Screen[None]):
     def action_move(self, right: int, down: int) -> None:
         """Move the cross; the first arrow brings it out in the middle of what is shown."""
         left, top, wide, high = self._window
+        if self._aim is None and (hand := self._in_hand) is not None:
+            self._aim = (hand.x, hand.y)
         if self._aim is None:
             self._aim = (left + wide / 2, top + high / 2)
         else:
@@ -151,15 +180,16 @@ class LargeScreen(Screen[None]):
         self._look_at(x, y, min(max(wide * by, CLOSEST), 1.0))
 
     def action_whole(self) -> None:
-        """The whole picture."""
+        """The whole picture, and nothing in hand."""
+        self._aim, self._hand = (None, "") if self._hand else (self._aim, "")
         self._look_at(0.5, 0.5, 1.0)
 
     def action_go(self, number: int) -> None:
-        """Close to a marker."""
+        """Close to a marker, and take it in hand."""
         scan = self.scan
         for one in self._host.marked:
             if scan is not None and one.scan == scan.id and one.number == number:
-                self._aim = None
+                self._aim, self._hand = None, one.id
                 self._look_at(one.x, one.y, CLOSE)
 
     def _look_at(self, x: float, y: float, wide: float, *, keep: bool = False) -> None:
@@ -176,7 +206,7 @@ class LargeScreen(Screen[None]):
     # marking
 
     def action_enter(self) -> None:
-        """Set a marker at the cross; without a cross, go back."""
+        """Set a marker at the cross, or put the one in hand there; without a cross, go back."""
         if self._aim is None:
             self.action_close()
         else:
@@ -186,7 +216,44 @@ class LargeScreen(Screen[None]):
         left, top, wide, high = self._window
         self._set(left + event.x * wide, top + event.y * high)
 
+    def action_remove(self) -> None:
+        """Take away the marker in hand."""
+        if (hand := self._in_hand) is None:
+            self._tell("Take a marker in hand first: its digit.")
+            return
+        kept = f" {hand.name} is still told of this photograph." if hand.name else ""
+        if self._changed(lambda: remove_marker(self._host.sitting, self._host.record, hand)):
+            self._tell(f"Marker {hand.number} is taken away.{kept} Ctrl+Z brings it back.")
+
+    async def action_undo(self) -> None:
+        """Take back the last step, on the screen below, which may have to turn to another item for it."""
+        self.app.pop_screen()
+        await self._host.action_undo()
+
+    def _changed(self, change: Callable[[], None]) -> bool:
+        """Change a marker, then let it go. False, with the reason shown, if it could not be kept."""
+        host = self._host
+        if not host.sitting.writable:
+            self._tell("Open for reading only; nothing can be changed.")
+            return False
+        try:
+            change()
+        except BoxloreError as error:
+            self._tell(f"NOT SAVED: {error}")
+            return False
+        self._aim, self._hand = None, ""
+        host.refresh_record()
+        return True
+
+    def _tell(self, words: str) -> None:
+        self._said = words
+        self._show()
+
     def _set(self, x: float, y: float) -> None:
+        if (hand := self._in_hand) is not None:
+            if self._changed(lambda: move_marker(self._host.sitting, self._host.record, hand, x, y)):
+                self._tell(f"Marker {hand.number} is moved.")
+            return
         scan = self.scan
         self.app.pop_screen()
         if scan is not None:
