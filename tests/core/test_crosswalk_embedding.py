@@ -169,3 +169,10 @@ def test_several_photographers() -> None:
     assert dict(embedding.exif)[0x013B] == "Karl Akel; Eva Akel"
     assert isinstance(xmp(embedding, "Iptc4xmpExt:ImageRegion"), Bag)
     assert xmp(embedding, "Iptc4xmpExt:PersonInImage") is None
+
+
+def test_the_archives_reference_finds_the_original_too() -> None:
+    """A rule of our own: dc:source holds all that finds the original (IPTC Photo Metadata Standard 2025.1, Source)."""
+    xmp = dict(made(told("archive_reference", " P-991 "), holder="Mia Rourke").xmp)
+    assert xmp["dc:source"] == Text("Mia Rourke; Tamm and Rourke; TRA-0001; P-991")
+    assert dict(made(holder="Mia Rourke").xmp)["dc:source"] == Text("Mia Rourke; Tamm and Rourke; TRA-0001")

@@ -193,8 +193,9 @@ def _physical(record: Record) -> str:
 
 
 def source_words(record: Record, source: Source) -> str:
-    """One line that finds the original: holder, collection, number, mark."""
-    return "; ".join(part for part in (source.holder, source.collection, inventory_number(record)) if part)
+    """One line that finds the original: holder, collection, number, mark, and what the archive calls it."""
+    given = [told.words.strip() for told in record.all("archive_reference")]
+    return "; ".join(part for part in (source.holder, source.collection, inventory_number(record), *given) if part)
 
 
 def _legacy(key: str) -> Xmp:
