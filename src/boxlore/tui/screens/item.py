@@ -35,11 +35,14 @@ class ItemScreen(ItemView):
         """The prompt with the cursor; the first if none has it."""
         return next((block for block in self.blocks if block.words is self.focused), self.blocks[0])
 
-    async def settled(self) -> bool:
-        """Every key typed in and every word kept. False if something could not be kept."""
+    async def settled(self, *, turning: bool = False) -> bool:
+        """Every key typed in and every word kept. False if something could not be kept.
+
+        `turning`: the item need not be drawn once more, another will be.
+        """
         block = self.block
         await block.words.drained()
-        kept = [self.keep(each) for each in self.blocks if self.sitting.writable]
+        kept = [self.keep(each, redraw=not turning) for each in self.blocks if self.sitting.writable]
         return all(kept)
 
     # from item to item
@@ -51,12 +54,13 @@ class ItemScreen(ItemView):
         await self._turn(-1)
 
     async def _turn(self, by: int) -> None:
-        if not await self.settled():
-            return
+        settled = await self.settled(turning=True)
         position = self.position + by
-        if 0 <= position < len(self.listing):
+        if settled and 0 <= position < len(self.listing):
             self.open(position)
-        else:
+            return
+        self.refresh_record()
+        if settled:
             self.set_focus(self.blocks[0].words)
             self.say("That was the last item." if by > 0 else "This is the first item.")
 

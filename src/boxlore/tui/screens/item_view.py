@@ -341,7 +341,7 @@ class ItemView(Screen[None]):
         if block.changed and block.words is not self.focused:
             self.keep(block)
 
-    def keep(self, block: Block, *, person: str = "") -> bool:
+    def keep(self, block: Block, *, person: str = "", redraw: bool = True) -> bool:
         """Make the block's words a statement. False, with the reason shown, if they could not be kept."""
         if not block.changed and not person:
             return True
@@ -352,7 +352,8 @@ class ItemView(Screen[None]):
             return False
         if made:
             block.baseline = block.text
-            self.refresh_record()
+            if redraw:
+                self.refresh_record()
         self.stand("saved")
         return True
 
