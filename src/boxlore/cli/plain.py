@@ -25,6 +25,11 @@ Order = Callable[["Plain", str], None]
 
 
 @dataclass(slots=True)
+
+ALONE = ("help", "quit", "exit", "undo")
+"""Words that nobody means as a whole answer, and everybody types who forgets the full stop."""
+
+
 class Plain:
     """One sitting, line by line. `hear` takes a line and returns; `prompt` is what is asked now."""
 
@@ -114,6 +119,10 @@ class Plain:
         try:
             if words.startswith(".") and not words.startswith(".."):
                 self._order(words)
+            elif words == "?":
+                self.not_known("")
+            elif words.casefold() in ALONE:
+                self.say(f"Did you mean .{words.casefold()}? That word alone is not kept as an answer.")
             elif words:
                 self._answer(words.removeprefix("."))
             else:

@@ -22,7 +22,7 @@ from boxlore.core.lives import latest_day
 from boxlore.core.names import sought_forms
 from boxlore.core.people import Person
 from boxlore.core.record import Record, Told
-from boxlore.core.statements import fold
+from boxlore.core.statements import Said, Source, fold
 
 
 class To(StrEnum):
@@ -218,10 +218,20 @@ def visible(record: Record, to: To, on_day: date, withheld: Withheld = NOBODY) -
         )
 
     def nameless(told: Told) -> Told:
-        """The statement without the name of a narrator who is withheld; that a narrator said it stays."""
-        return replace(told, said_by="") if told.said_by and told.source.ref in withheld.people else told
+        """The statement without a name in who or what says it; that a narrator or a document said it stays."""
+        source = told.source
+        if source.said is Said.NARRATOR and told.said_by:
+            return replace(told, said_by="") if source.ref in withheld.people else told
+        unknown = source.said is Said.NARRATOR and to is To.OUTSIDE
+        if source.ref and (unknown or withheld.finds(source.ref)):
+            return replace(told, source=Source(source.said))
+        return told
 
-    if withheld is NOBODY and not record.conflicts and all(map(allowed, _told_in(record))):
+    if (
+        withheld is NOBODY
+        and not record.conflicts
+        and all(allowed(one) and nameless(one) is one for one in _told_in(record))
+    ):
         return record
     told = {name: tuple(map(nameless, filter(allowed, rows))) for name, rows in record.told.items()}
     people = tuple(
@@ -237,7 +247,9 @@ def visible(record: Record, to: To, on_day: date, withheld: Withheld = NOBODY) -
         record,
         told={name: rows for name, rows in told.items() if rows},
         people=people,
-        conflicts=tuple(c for c in record.conflicts if all(map(allowed, c.told))),
+        conflicts=tuple(
+            replace(one, told=tuple(map(nameless, one.told))) for one in record.conflicts if all(map(allowed, one.told))
+        ),
         found_in="" if hidden_words else record.found_in,
         mark=None if hidden_mark else record.mark,
         withheld=record.withheld + lost + hidden_words + hidden_mark,
@@ -266,9 +278,14 @@ def _for_anyone(record: Record) -> bool:
         return False
     for rows in record.told.values():
         for told in rows:
-            if told.audience != "anyone":
+            if not _plain(told):
                 return False
-    return all(one.told.audience == "anyone" for one in record.people)
+    return all(_plain(one.told) for one in record.people)
+
+
+def _plain(told: Told) -> bool:
+    """For anyone, and not by a narrator whom nobody knows (who may be living)."""
+    return told.audience == "anyone" and bool(told.said_by or told.source.said is not Said.NARRATOR)
 
 
 def _told_in(record: Record) -> list[Told]:

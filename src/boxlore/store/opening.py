@@ -115,13 +115,13 @@ class Store:
 
     def close(self) -> None:
         """Finish writing and let go of the file."""
-        if self._writer is not None:
-            self._writer.close()
-            self._writer = None
         self.release_readers()
         for connection in self._opened:
             connection.close()
         self._opened = []
+        if self._writer is not None:  # last, so that SQLite brings the write-ahead log home and takes it away
+            self._writer.close()
+            self._writer = None
         if self._lock is not None:
             self._lock.free()
             self._lock = None

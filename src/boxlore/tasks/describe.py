@@ -1,6 +1,7 @@
 """Telling: one statement from a screen, a shell or a row of a table, read and stored beside its reading."""
 
 import csv
+import re
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 from pathlib import Path
@@ -13,17 +14,20 @@ from boxlore.core.statements import (
     KEEPER,
     Kind,
     Reading,
+    Said,
     Source,
     Statement,
     Subject,
     Sure,
     field_of,
+    fold,
     read_source,
 )
 from boxlore.tasks.marks import dated, holders
 from boxlore.tasks.opening import Act, Collection
 from boxlore.tasks.understanding import Around, Understanding, around, person_reading
 
+_ID = re.compile(r"[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")
 READ_TOGETHER = {"date": "place", "place": "date"}
 """What is read anew when the other is told."""
 
@@ -72,6 +76,7 @@ class Teller:
     def __init__(self, collection: Collection) -> None:
         self._collection = collection
         self.understanding = Understanding(collection)
+        self._narrators: dict[str, str] = {}
 
     def tell(
         self,
@@ -110,13 +115,30 @@ class Teller:
             name,
             words,
             language=how.language or self._collection.settings.language,
-            source=how.source,
+            source=self._source(act, how.source),
             sure=how.sure,
             audience=str(read_audience(how.audience)) if how.audience else field.audience,
             sitting=how.sitting,
             moment=how.moment,
             replaces=replaces,
         )
+
+    def _source(self, act: Act, source: Source) -> Source:
+        """A narrator told by name is a person: the one of that name, or a new one. Raises WrongUse for two."""
+        name = source.ref
+        people = self._collection.people()
+        if source.said is not Said.NARRATOR or not name or name in people or _ID.fullmatch(name):
+            return source
+        if name not in self._narrators:
+            found = {one.id for one in people.values() if fold(name) in map(fold, (one.name, *one.forms, *one.calls))}
+            if len(found) > 1:
+                raise WrongUse(f"{len(found)} people are called {name[:40]}.", "Give the whole name.")
+            if not found:
+                person = act.new(Kind.PERSON)
+                act.state(person, "name", name)
+                found = {person.id}
+            (self._narrators[name],) = found
+        return Source(Said.NARRATOR, self._narrators[name])
 
     def read_into(self, act: Act, statement: Statement) -> None:
         """Add what the words come to; a person or event that nobody knows yet is made from them."""

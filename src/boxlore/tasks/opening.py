@@ -18,7 +18,7 @@ from boxlore.disk.writing import write_whole
 from boxlore.store.opening import Store, create, open_store
 from boxlore.store.values import Change
 from boxlore.tasks.clock import Clock
-from boxlore.tasks.settings import FILE_NAME, Settings, as_toml, read_settings
+from boxlore.tasks.settings import FILE_NAME, Settings, as_toml, check_settings, read_settings
 
 DATABASE = "collection.sqlite"
 FOLDERS = ("scans", "recordings", "papers", "backups")
@@ -104,6 +104,7 @@ def start(folder: Path, settings: Settings, *, on_day: date | None = None, ident
     """Make a new collection in `folder`, with a new id or `ident`. Raises WrongUse if one is there already."""
     if has_collection(folder):
         raise WrongUse(f"{folder} already holds a collection.", "Open it, or choose another folder.")
+    check_settings(folder / FILE_NAME, settings)
     write_whole(folder / FILE_NAME, as_toml(settings).encode())
     for name in FOLDERS:
         (folder / name).mkdir(parents=True, exist_ok=True)

@@ -5,6 +5,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, fields
 from pathlib import Path
 
+from boxlore.core import phrases
 from boxlore.core.errors import WrongUse
 
 FILE_NAME = "boxlore.toml"
@@ -82,6 +83,12 @@ def read_settings(folder: Path) -> Settings:
     return Settings(**told)
 
 
+def check_settings(path: Path, settings: Settings) -> None:
+    """Raises WrongUse, naming the setting at fault, for values that the file at `path` could not hold."""
+    for field in fields(Settings):
+        _check(path, field.name, getattr(settings, field.name))
+
+
 def _check(path: Path, name: str, value: object) -> None:
     wanted = type(getattr(Settings(), name))
     if type(value) is not wanted:
@@ -98,3 +105,8 @@ def _check(path: Path, name: str, value: object) -> None:
 
 
 _KINDS = {bool: "true or false", int: "a whole number", str: "text in quotes"}
+
+
+def phrase_settings(settings: Settings) -> phrases.Settings:
+    """The collection's settings as the reader of dates takes them."""
+    return phrases.Settings(order=settings.day_order or None, hemisphere=settings.hemisphere)

@@ -7,6 +7,7 @@ that touches a closed passage, and an item shown in such a passage by its number
 import csv
 import io
 import json
+import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
@@ -23,6 +24,7 @@ from boxlore.tasks.opening import Collection
 from boxlore.tasks.recordings import of_sitting, sittings, told_in
 from boxlore.tasks.records import Selection, seen_by
 
+_DAY = re.compile(r"\d{4}-\d\d-\d\d")
 COLUMNS = ("recording", "time", "number", "mark", "field", "words", "language", "said by", "sure", "audience", "closed")
 
 
@@ -111,7 +113,8 @@ def _stem(log: Log) -> str:
 
 
 def _note(name: str, recording: Recording) -> str:
-    return f"Chapters of {Path(recording.path).name}, item by item. Sitting: {name[:10]}."
+    day = _DAY.match(name)  # the name of a sitting without a day begins with whoever tells
+    return f"Chapters of {Path(recording.path).name}, item by item." + (f" Sitting: {day[0]}." if day else "")
 
 
 def _chapters(log: Log, recording: Recording, records: dict[str, Record], to: To) -> Iterator[Chapter]:
@@ -134,7 +137,7 @@ def _csv(collection: Collection, log: Log, records: dict[str, Record], withheld:
     for one in log.told:
         record, moment = _about(log, one, records), one.moment or 0
         closed = is_closed(log.closed, moment, moment)
-        if not _may_go(collection, one, closed, withheld, to):
+        if not _may_go(collection, one, closed, withheld, to) or not _in_record(one, record):
             continue
         found = heard_in(log.recordings, moment)
         who = people[one.source.ref].name if one.source.ref in people else str(one.source)
@@ -164,6 +167,16 @@ def _about(log: Log, one: Statement, records: dict[str, Record]) -> Record | Non
         return records.get(one.subject.id)
     moment = one.moment or 0
     return next((records.get(out.item) for out in log.outs if out.start <= moment < out.end), None)
+
+
+def _in_record(one: Statement, record: Record | None) -> bool:
+    """Whether what is told of an item stands in the record that its audience sees (item or field may be kept)."""
+    if one.subject.kind is not Kind.ITEM:
+        return True
+    if record is None:
+        return False
+    seen = [*record.all(one.field), *(shown.told for shown in record.people)]
+    return any(told.words == one.words for told in seen)
 
 
 def _may_go(collection: Collection, one: Statement, closed: bool, withheld: Withheld, to: To) -> bool:

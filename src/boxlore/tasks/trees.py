@@ -23,7 +23,8 @@ from boxlore.formats.gedcom import Family, Individual, Left, Tree, links, not_by
 from boxlore.formats.gedcom_lines import Encoding, Fault, encoding_of
 from boxlore.tasks.opening import Act, Collection
 from boxlore.tasks.progress import QUIET, Progress
-from boxlore.tasks.understanding import Around, Understanding, person_reading, phrase_settings, year_of
+from boxlore.tasks.settings import phrase_settings
+from boxlore.tasks.understanding import Around, Understanding, person_reading, year_of
 
 BATCH = 4000
 """Statements written in one transaction of the act."""

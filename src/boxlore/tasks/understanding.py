@@ -16,7 +16,7 @@ from boxlore.core.statements import Kind, Reading, Subject, fold
 from boxlore.gazetteer.opening import Gazetteer, open_gazetteer
 from boxlore.tasks.opening import Collection
 from boxlore.tasks.places import own_gazetteer, own_places, place_reading
-from boxlore.tasks.settings import Settings
+from boxlore.tasks.settings import phrase_settings
 
 REGISTRY = "registry 1"
 
@@ -156,12 +156,6 @@ def _latitude(place: Mapping[str, object]) -> float | None:
 
 def _single(found: Mapping[str, set[str]]) -> MappingProxyType[str, str]:
     return MappingProxyType({name: next(iter(dates)) for name, dates in found.items() if len(dates) == 1})
-
-
-def phrase_settings(settings: Settings) -> phrases.Settings:
-    """The collection's settings as the reader of dates takes them."""
-    order = settings.day_order or None
-    return phrases.Settings(order=order, hemisphere=settings.hemisphere)
 
 
 def year_of(value: Mapping[str, object]) -> int | None:

@@ -2,11 +2,14 @@
 
 import sys
 from collections.abc import Iterable, Mapping
+from dataclasses import replace
 
 import click
 
 from boxlore.cli import options, output
 from boxlore.core import phrases
+from boxlore.tasks.opening import has_collection
+from boxlore.tasks.settings import phrase_settings, read_settings
 
 
 @click.command()
@@ -14,7 +17,7 @@ from boxlore.core import phrases
 @options.as_json
 @click.option("--edtf", "edtf_only", is_flag=True, help="Accept the standard (EDTF, 2019) only, no phrases.")
 @click.option("--order", type=click.Choice(["dmy", "mdy"]), help="How 7/4/52 is meant.")
-@click.option("--hemisphere", type=click.Choice(["north", "south"]), default="north", show_default=True)
+@click.option("--hemisphere", type=click.Choice(["north", "south"]), help="Where summers are meant.")
 @click.pass_context
 def date(
     ctx: click.Context,
@@ -22,10 +25,14 @@ def date(
     as_json: bool,
     edtf_only: bool,
     order: str | None,
-    hemisphere: str,
+    hemisphere: str | None,
 ) -> None:
-    """Say what is understood of TEXT. Each TEXT is one date; `-` reads a date a line from standard input."""
-    settings = phrases.Settings(order=order, hemisphere=hemisphere)
+    """Say what is understood of TEXT. Each TEXT is one date; `-` reads a date a line from standard input.
+
+    In a collection its day order and hemisphere hold, unless told otherwise.
+    """
+    own = phrase_settings(read_settings(ctx.obj)) if has_collection(ctx.obj) else phrases.AS_TOLD
+    settings = replace(own, order=order or own.order, hemisphere=hemisphere or own.hemisphere)
     findings = False
     for words in lines(text):
         answer = phrases.answer(words, settings, edtf_only=edtf_only)

@@ -28,7 +28,7 @@ def place(ctx: click.Context, text: tuple[str, ...], as_json: bool, year: int | 
             if as_json:
                 output.row(read.to_json())
             else:
-                names = [places_text.full_name(choice) for choice in read.choices[:3]]
+                names = [_then_and_now(choice) for choice in read.choices[:3]]
                 asks = "".join(f" ({one.message})" for one in read.findings)
                 click.echo(f"{output.safe(read.text)} → {read.kind}: {' or '.join(names) or 'kept as told'}{asks}")
     ctx.exit(1 if findings else 0)
@@ -41,3 +41,9 @@ def _split(line: str, year: int | None) -> tuple[str, int | None]:
     if when.strip() and not when.strip().isdigit():
         raise WrongUse(f"“{when[:20]}” is no year.", "Write a line as: place, a tab, a year.")
     return words, int(when) if when.strip() else year
+
+
+def _then_and_now(place: places_text.Place) -> str:
+    """`Tartu, Estonia; then Dorpat, Russian Empire`."""
+    then = ", ".join(part for part in (place.called_then, place.country_then) if part)
+    return places_text.full_name(place) + (f"; then {then}" if then else "")

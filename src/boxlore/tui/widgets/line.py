@@ -7,11 +7,18 @@ from textual.widgets import Static
 
 
 def plain(words: str) -> str:
-    """Words that are safe to draw: control letters become visible, line breaks and tabs stay."""
+    """Words that are safe to draw: control letters, and those that turn the direction, become visible."""
     return "".join(
-        letter if letter in "\n\t" or unicodedata.category(letter) not in ("Cc", "Cs") else "\N{REPLACEMENT CHARACTER}"
-        for letter in words
+        "\N{REPLACEMENT CHARACTER}" if letter in _TURNING or _controls(letter) else letter for letter in words
     )
+
+
+_TURNING = frozenset("\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069")
+"""Directional formatting (Unicode Standard Annex 9, 2): one left open would turn the rest of the line."""
+
+
+def _controls(letter: str) -> bool:
+    return letter not in "\n\t" and unicodedata.category(letter) in ("Cc", "Cs")
 
 
 class Line(Static):
