@@ -202,3 +202,11 @@ def test_nobody_to_ask(collection: Collection) -> None:
     _, said = sit(collection, ".consent\n.quit")
     assert "Nobody’s consent is to be asked for again." in said
     assert not any(line.startswith("Consent to ask") for line in said)
+
+
+@pytest.mark.parametrize("line", ["?", "help", "Quit"])
+def test_a_question_mark_is_not_known_and_a_forgotten_full_stop_is_no_answer(collection: Collection, line: str) -> None:
+    sitting, said = sit(collection, f"The regatta.\n{line}\n")
+    kept = record(sitting, 1)
+    assert [one.words for one in kept.all("person")] == []  # type: ignore[attr-defined]
+    assert any(words in ("Asked, not known.",) or words.startswith("Did you mean .") for words in said)

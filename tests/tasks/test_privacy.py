@@ -20,7 +20,7 @@ from PIL import Image
 
 from boxlore.core.archive import NOT_SAID, TAKES
 from boxlore.core.audience import To
-from boxlore.core.statements import KEEPER, Kind
+from boxlore.core.statements import KEEPER, Kind, Said, read_source
 from boxlore.tasks.copies import copies
 from boxlore.tasks.describe import Teller, Telling, find_item
 from boxlore.tasks.intake import Wanted, take_in
@@ -29,7 +29,7 @@ from boxlore.tasks.opening import Collection, open_collection
 from boxlore.tasks.pages import pages
 from boxlore.tasks.pairing import by_suffix
 from boxlore.tasks.recordings import keep_recording
-from boxlore.tasks.records import records, seen_by
+from boxlore.tasks.records import Selection, records, seen_by
 from boxlore.tasks.sheets import Order, labels, sheet, slips, worksheet
 from boxlore.tasks.sitting import Sitting
 from boxlore.tasks.timelog import sittings, write_log
@@ -85,6 +85,9 @@ def _plant(collection: Collection) -> None:
     act.done()
     for item, field, words in TOLD:
         teller.tell(find_item(collection, item), field, words, Telling(source=KEEPER, audience="anyone"))
+    for by in ("narrator:Tuulikki Rourke", "narrator:Maarja Unknown-Neighbour", "document:letter of Tuulikki Rourke"):
+        source = read_source(by)
+        teller.tell(find_item(collection, "TRA-0007"), "story", f"The farm, as told {len(by)}.", Telling(source=source))
     _sit_with_her(collection)
     number, _ = collection.store.items()[-1]
     teller.tell(find_item(collection, number), "person", "Tuulike", Telling())
@@ -249,3 +252,15 @@ def test_the_familys_chapters_and_log_name_her(collection: Collection, tmp_path:
         write_log(collection, ident, tmp_path / "family", To.FAMILY)
     found = leaks(tmp_path / "family")
     assert any(".vtt: " in one for one in found) and any(".csv: " in one for one in found)
+
+
+def test_a_narrator_told_by_name_is_a_person_and_one_nobody_knows_is_not_named_outside(collection: Collection) -> None:
+    item = find_item(collection, "TRA-0007")
+    refs = {one.source.ref for one, _ in collection.store.statements(item) if one.words.startswith("The farm, as told")}
+    names = {collection.people()[ref].name for ref in refs if ref in collection.people()}
+    assert names == {"Tuulikki Maarja Parata-Rourke", "Maarja Unknown-Neighbour"}
+    seen = seen_by(collection, To.OUTSIDE)
+    (record,) = seen.records(Selection(items=("TRA-0007",)))
+    stories = [one for one in record.all("story") if one.words.startswith("The farm, as told")]
+    assert {one.said_by for one in stories} == {""}
+    assert not any(one.source.ref for one in stories if one.source.said is Said.DOCUMENT)

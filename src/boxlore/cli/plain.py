@@ -24,12 +24,11 @@ Say = Callable[[str], None]
 Order = Callable[["Plain", str], None]
 
 
-@dataclass(slots=True)
-
 ALONE = ("help", "quit", "exit", "undo")
 """Words that nobody means as a whole answer, and everybody types who forgets the full stop."""
 
 
+@dataclass(slots=True)
 class Plain:
     """One sitting, line by line. `hear` takes a line and returns; `prompt` is what is asked now."""
 
