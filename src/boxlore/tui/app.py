@@ -6,16 +6,12 @@ the next opening.
 """
 
 import asyncio
-import os
-import signal
-import threading
 import traceback
 from concurrent.futures import Executor, Future, ThreadPoolExecutor
-from contextlib import ExitStack, suppress
+from contextlib import ExitStack
 from datetime import date
 from importlib import import_module
 from pathlib import Path
-from typing import Any
 
 from rich.text import Text
 from textual.app import App
@@ -29,15 +25,11 @@ from boxlore.tasks.showing import Showing
 from boxlore.tasks.sitting import Sitting
 from boxlore.tui import looks
 from boxlore.tui.keys import bound
+from boxlore.tui.leaving import Leaving
 from boxlore.tui.screens.bare import BareScreen
 from boxlore.tui.screens.item import ItemScreen
 from boxlore.tui.screens.start import StartScreen
 from boxlore.tui.screens.working import WorkingScreen
-
-PATIENCE = 3.0
-"""Seconds after a signal until the program ends in any case; what was typed is on the disk as drafts."""
-
-LEAVING = ("SIGTERM", "SIGHUP", "SIGINT")
 
 
 class Boxlore(App[int]):
@@ -64,7 +56,7 @@ class Boxlore(App[int]):
         self._opened = ExitStack()
         self._ahead: Future[Listing] | None = None
         self._asked_to_leave = False
-        self._before: dict[int, Any] = {}
+        self._signals = Leaving(self._signalled)
         for theme in (looks.LAMP, looks.PAPER):
             self.register_theme(theme)
         self.theme = looks.of_terminal()
@@ -73,7 +65,7 @@ class Boxlore(App[int]):
         return dict(looks.LAMP.variables)
 
     async def on_mount(self) -> None:
-        self._hear_signals()
+        self._signals.hear()
         if self.collection is None:
             await self.push_screen(StartScreen(self.open_folder, self.make_demo, self.open_made))
         else:
@@ -91,24 +83,8 @@ class Boxlore(App[int]):
 
             self._ahead = reader.submit(read)
 
-    def _hear_signals(self) -> None:
-        """Handlers of Python's own, not of the loop: they run even while drawing on a dead terminal blocks it."""
-        loop = asyncio.get_running_loop()
-
-        def heard(number: int, frame: object) -> None:
-            watchdog = threading.Timer(PATIENCE, os._exit, (0,))
-            watchdog.daemon = True
-            watchdog.start()
-            loop.call_soon_threadsafe(self._signalled)
-
-        for name in LEAVING:
-            with suppress(AttributeError, ValueError):  # no such signal on Windows; none outside the main thread
-                number = getattr(signal, name)
-                self._before[number] = signal.signal(number, heard)
-
     def on_unmount(self) -> None:
-        for number, handler in self._before.items():
-            signal.signal(number, handler)
+        self._signals.stop()
 
     def _signalled(self) -> None:
         self._leaving = asyncio.get_running_loop().create_task(self._leave_at_once())

@@ -4,8 +4,6 @@ All keys come through one handler in the order in which they were pressed, the l
 next item. What stands is kept on turning to the next item and on leaving, by key or by signal.
 """
 
-import asyncio
-import signal
 from collections.abc import Callable
 from contextlib import suppress
 from typing import Any, Protocol
@@ -21,12 +19,12 @@ from boxlore.tasks.opening import Collection
 from boxlore.tasks.sitting import Sitting
 from boxlore.tasks.survey_run import ATTACHED, CHOICES, CONDITION, ENCLOSURE, MOVE_WORDS, SurveyRun
 from boxlore.tui import looks
+from boxlore.tui.leaving import Leaving
 from boxlore.tui.screens.card import Blank, Form
 from boxlore.tui.widgets.bars import Top
 from boxlore.tui.widgets.line import Line
 
 HEADINGS = ((ENCLOSURE, "Enclosure"), (ATTACHED, "Still attached"), (CONDITION, "Condition"))
-LEAVING = ("SIGTERM", "SIGHUP", "SIGINT")
 
 
 class SurveyScreen(Screen[None]):
@@ -166,7 +164,7 @@ class Survey(App[int]):
     def __init__(self, run: SurveyRun) -> None:
         super().__init__()
         self._run = run
-        self._before: dict[int, Any] = {}
+        self._signals = Leaving(self._leave, self._keep)
         for theme in (looks.LAMP, looks.PAPER):
             self.register_theme(theme)
         self.theme = looks.of_terminal()
@@ -175,20 +173,17 @@ class Survey(App[int]):
         return dict(looks.LAMP.variables)
 
     async def on_mount(self) -> None:
-        loop = asyncio.get_running_loop()
-
-        def heard(number: int, frame: object) -> None:
-            loop.call_soon_threadsafe(self._leave)
-
-        for name in LEAVING:
-            with suppress(AttributeError, ValueError):  # no such signal on Windows; none outside the main thread
-                number = getattr(signal, name)
-                self._before[number] = signal.signal(number, heard)
+        self._signals.hear()
         await self.push_screen(SurveyScreen(self._run, lambda: self.exit(0)))
 
     def on_unmount(self) -> None:
-        for number, handler in self._before.items():
-            signal.signal(number, handler)
+        self._signals.stop()
+
+    def _keep(self) -> None:
+        """What was set and not yet kept, where the screen could not leave by itself."""
+        with suppress(BoxloreError):
+            if not self._run.over:
+                self._run.leave()
 
     def _leave(self) -> None:
         self.screen.post_message(SurveyScreen.Leave())
