@@ -4,6 +4,7 @@ XMP values follow ISO 16684-1, 6.3: simple, language alternative, unordered and 
 Property names are written `prefix:name` over one table of namespaces.
 """
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
@@ -68,10 +69,15 @@ class Struct:
 Value = Text | Alt | Bag | Seq | Struct
 
 
+_TAG = re.compile(r"[A-Za-z]{2,3}(-[A-Za-z0-9]{1,8})*", re.ASCII)
+"""A language tag (BCP 47), as far as the commonest forms go."""
+
+
 def alternative(words: str, language: str) -> Alt:
-    """The words as the default and in their own language."""
-    tag = language or "en"
-    return Alt((("x-default", words), (tag, words)))
+    """The words as the default and in their own language; as the default alone where the language is no tag."""
+    tag = (language or "en").replace("_", "-")
+    default = ("x-default", words)
+    return Alt((default, (tag, words)) if _TAG.fullmatch(tag) else (default,))
 
 
 def bag(*words: str) -> Bag:

@@ -295,5 +295,7 @@ _LETTERS = str.maketrans({"ł": "l", "ß": "ss", "ø": "o", "æ": "ae", "œ": "o
 
 def fold(words: str) -> str:
     """Words as search sees them: case, accents and special letters folded (both sides are folded)."""
+    if words.isascii():
+        return words.lower()
     plain = unicodedata.normalize("NFKD", words.casefold())
     return "".join(letter for letter in plain if not unicodedata.combining(letter)).translate(_LETTERS)

@@ -99,7 +99,7 @@ def write_log(collection: Collection, sitting: str, out: Path, to: To = To.FAMIL
     written: list[Path] = []
     for recording in log.recordings:
         path = out / f"{Path(recording.path).stem}.chapters.vtt"
-        text = write_chapters(_chapters(log, recording, records, to), _note(name, recording))
+        text = write_chapters(chapters_of(log, recording, records, to), _note(name, recording))
         write_whole(path, text.encode())
         written.append(path)
     path = out / f"{_stem(log)}.log.csv"
@@ -117,7 +117,8 @@ def _note(name: str, recording: Recording) -> str:
     return f"Chapters of {Path(recording.path).name}, item by item." + (f" Sitting: {day[0]}." if day else "")
 
 
-def _chapters(log: Log, recording: Recording, records: dict[str, Record], to: To) -> Iterator[Chapter]:
+def chapters_of(log: Log, recording: Recording, records: dict[str, Record], to: To) -> Iterator[Chapter]:
+    """Which item was out when, within one recording; for outside a closed passage is a number."""
     start, last = within(recording, log.recordings, log.end)
     for out in log.outs:
         begin, end = max(out.start, start), min(out.end, last)

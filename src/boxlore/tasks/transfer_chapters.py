@@ -13,7 +13,7 @@ from boxlore.exports.webvtt import write_chapters
 from boxlore.tasks.opening import Collection
 from boxlore.tasks.recordings import of_sitting, sittings
 from boxlore.tasks.records import Seen, Selection
-from boxlore.tasks.timelog import Log, _chapters, read_log
+from boxlore.tasks.timelog import Log, chapters_of, read_log
 
 
 def chapter_files(collection: Collection, seen: Seen) -> Iterator[tuple[str, str]]:
@@ -26,7 +26,7 @@ def chapter_files(collection: Collection, seen: Seen) -> Iterator[tuple[str, str
         log = read_log(collection, sitting)
         records = _shown(seen, log, numbers)
         for recording in log.recordings:
-            chapters = list(_chapters(log, recording, records, seen.to))
+            chapters = list(chapters_of(log, recording, records, seen.to))
             if not chapters:
                 continue
             name = _name(recording, taken)
