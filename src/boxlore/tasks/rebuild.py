@@ -7,7 +7,7 @@ it. Numbers stay; new ones go on under a series letter that no item of the packa
 import json
 from collections import defaultdict
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date
 from pathlib import Path
 from urllib.parse import unquote
@@ -17,10 +17,11 @@ from boxlore.core.statements import FIELDS, Kind, Reading, Statement, Subject, S
 from boxlore.disk.fixity import sha256_of
 from boxlore.disk.writing import write_whole
 from boxlore.exports.rdf import PREFIXES, TERMS, read_triples
+from boxlore.tasks.describe import Teller
 from boxlore.tasks.intake import embedded_in
 from boxlore.tasks.opening import Act, Collection, open_collection, start
 from boxlore.tasks.packages import verify_package
-from boxlore.tasks.settings import Settings
+from boxlore.tasks.settings import FILE_NAME, Settings, read_settings
 
 RECORDS = "data/metadata/records.nt"
 URN = "urn:uuid:"
@@ -73,7 +74,7 @@ def rebuild(folder: Path, package: Path, *, series: str = "", on_day: date | Non
     )
     items = [name for name, one in things.items() if "dcterms:rights" in one]
     numbers = [_number(things[one]) for one in items]
-    start(folder, _settings(about, numbers, series), on_day=on_day, ident=_id(ident))
+    start(folder, _settings(bags, about, numbers, series), on_day=on_day, ident=_id(ident))
     with open_collection(folder, on_day=on_day) as collection:
         making = _Making(things, bags, collection, collection.act(f"rebuilt from the transfer {package.name}"))
         _gather(making)
@@ -83,6 +84,7 @@ def rebuild(folder: Path, package: Path, *, series: str = "", on_day: date | Non
         _others(making)
         making.act.statements.sort(key=lambda one: (one.recorded_at, one.id))
         making.act.done()
+        _ask_again(making)
         _bring_sound(making)
         return Rebuilt(len(items), len(making.scans), len(making.act.statements), tuple(making.missing))
 
@@ -123,13 +125,16 @@ def _number(thing: Thing) -> str:
     return next(one for one in thing["dcterms:identifier"] if not one.startswith(URN))
 
 
-def _settings(about: Thing, numbers: list[str], series: str) -> Settings:
-    """Title, holder and language as they were; a series letter that no number has yet."""
+def _settings(bags: list[Path], about: Thing, numbers: list[str], series: str) -> Settings:
+    """The settings as they were, where a closed part holds them; a series letter that no number has yet."""
+    homes = [bag / "data" / "metadata" for bag in bags]
+    own = next((read_settings(home) for home in homes if (home / FILE_NAME).is_file()), Settings())
     starts = sorted({number.partition("-")[0] for number in numbers})
     prefix, last = (starts[-1][:-1], starts[-1][-1]) if starts else ("FAM", "@")
     if not series and last == "Z":
         raise WrongUse("Every series letter is in use.", "Give a prefix of your own to a new collection.")
-    return Settings(
+    return replace(
+        own,
         title=_one(about, "dcterms:title"),
         holder=_one(about, "bx:holder"),
         language=_one(about, "bx:language") or "en",
@@ -275,6 +280,26 @@ def _others(making: _Making) -> None:
             for words in thing.get("bx:shown", []):
                 shown = json.loads(words)
                 making.act.state(subject, "shown", shown["item"], sitting=subject.id, moment=shown["moment"])
+
+
+TOGETHER = 500
+"""Statements read in one act: enough to be quick, few enough to be looked through for each."""
+
+
+def _ask_again(making: _Making) -> None:
+    """Dates and places that the transfer gives no reading of are read anew, so that what was open is asked again."""
+    read = {ident for ident, _ in making.act.readings}
+    open_ones = [
+        one
+        for one in making.act.statements
+        if one.id not in read and one.words and FIELDS[one.field].reads in ("date", "place")
+    ]
+    teller = Teller(making.collection)
+    for at in range(0, len(open_ones), TOGETHER):
+        act = making.collection.act("read anew after the transfer")
+        for one in open_ones[at : at + TOGETHER]:
+            teller.read_into(act, one)
+        act.done()
 
 
 def _bring_sound(making: _Making) -> None:

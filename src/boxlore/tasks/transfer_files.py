@@ -31,6 +31,7 @@ from boxlore.tasks.opening import Collection
 from boxlore.tasks.progress import Progress
 from boxlore.tasks.receipt import blank_rows
 from boxlore.tasks.records import EVERYTHING, Seen, Selection
+from boxlore.tasks.settings import FILE_NAME, as_toml
 from boxlore.tasks.transfer_chapters import chapter_files
 from boxlore.tasks.updating import CHANGES, HEADING, STATE, Earlier, change_row, gone_rows, state_row
 
@@ -71,6 +72,9 @@ class Making:
             out.writelines(pieces)
 
 
+SETTINGS = f"metadata/{FILE_NAME}"
+
+
 def make_files(making: Making, progress: Progress) -> None:
     """Count and choose first, then write each file that the archive takes."""
     _count(making)
@@ -90,6 +94,9 @@ def make_files(making: Making, progress: Progress) -> None:
         if making.archive.wants(what):
             write(making)
         progress.step()
+    if making.seen.to is To.ARCHIVE:
+        settings = as_toml(making.collection.settings).encode()
+        making.put(SETTINGS, "how this collection means its dates and seasons", [settings])
     making.put("metadata/receipt.csv", "to fill in and send back", as_csv(blank_rows(making.records())))
     making.put("metadata/fixity.csv", "when each file was hashed and checked", as_csv(_fixity(making)))
 

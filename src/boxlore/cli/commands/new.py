@@ -54,4 +54,4 @@ def _rebuild(folder: Path, package: Path, series: str) -> None:
     talk.say(f"{folder}: {made.items} items, {made.scans} scans and {made.statements} statements from {package}.")
     for path in made.missing:
         talk.say(f"The package does not hold {path}.")
-    talk.say(f"A transfer holds no settings: look at day_order and hemisphere in {folder / 'boxlore.toml'}.")
+    talk.say("What boxes are made of and where they stand is not in a transfer: see boxlore housing.")
