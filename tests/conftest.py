@@ -2,13 +2,16 @@
 
 import os
 import tempfile
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from datetime import date
 from pathlib import Path
 
 import pytest
 
+from boxlore.core.statements import Kind
 from boxlore.tasks.demo import run
+from boxlore.tasks.opening import open_collection, start
+from boxlore.tasks.settings import Settings
 
 ON = date(2026, 11, 25)
 
@@ -23,3 +26,20 @@ def demo(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Path]:
     for _ in run(folder, lambda words: None, on_day=ON):
         pass
     yield folder
+
+
+@pytest.fixture
+def bare(tmp_path: Path) -> Callable[[int], Path]:
+    """Makes a collection of so many items without scans, TRA-0001 and on."""
+
+    def make(count: int) -> Path:
+        made = tmp_path / "tamm_family"
+        start(made, Settings(title="Tamm and Rourke", prefix="TR"))
+        with open_collection(made) as collection:
+            act = collection.act("intake")
+            for at in range(1, count + 1):
+                act.state(act.new(Kind.ITEM), "number", f"TRA-{at:04d}")
+            act.done()
+        return made
+
+    return make

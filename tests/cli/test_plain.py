@@ -5,7 +5,7 @@ Rules of our own (no outside source), as the guide tells them.
 
 import subprocess
 import sys
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
@@ -14,25 +14,17 @@ from boxlore.cli.orders import ORDERS, sit_plain
 from boxlore.core.consent import Matter, allows, make_consent
 from boxlore.core.statements import Kind, Subject, Sure
 from boxlore.tasks.describe import Teller, Telling
-from boxlore.tasks.opening import Collection, open_collection, start
+from boxlore.tasks.opening import Collection, open_collection
 from boxlore.tasks.registry import consent as keep_consent
 from boxlore.tasks.registry import find_person
-from boxlore.tasks.settings import Settings
 from boxlore.tasks.showing import Showing
 from boxlore.tasks.sitting import Sitting
 
 
 @pytest.fixture
-def folder(tmp_path: Path) -> Path:
+def folder(bare: Callable[[int], Path]) -> Path:
     """Three items without scans."""
-    made = tmp_path / "tamm_family"
-    start(made, Settings(title="Tamm and Rourke", prefix="TR"))
-    with open_collection(made) as collection:
-        act = collection.act("intake")
-        for count in range(1, 4):
-            act.state(act.new(Kind.ITEM), "number", f"TRA-{count:04d}")
-        act.done()
-    return made
+    return bare(3)
 
 
 @pytest.fixture

@@ -7,7 +7,7 @@ Best Practices (2018), and the Oral History Society's advice. Lengths of sound: 
 import csv
 import io
 import wave
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
@@ -20,10 +20,9 @@ from boxlore.core.sitting import OutOfTurn, Step
 from boxlore.core.statements import Kind, Subject
 from boxlore.disk.fixity import sha256_of
 from boxlore.tasks import course, timelog
-from boxlore.tasks.opening import Collection, open_collection, start
+from boxlore.tasks.opening import Collection, open_collection
 from boxlore.tasks.prompts import PROMPTS
 from boxlore.tasks.recordings import files, keep_paper, keep_recording, of_sitting, sittings, verify_kept
-from boxlore.tasks.settings import Settings
 from boxlore.tasks.sitting import Sitting
 
 STORY = PROMPTS[0]
@@ -47,15 +46,9 @@ def clock(monkeypatch: pytest.MonkeyPatch) -> Time:
 
 
 @pytest.fixture
-def collection(tmp_path: Path, clock: Time) -> Iterator[Collection]:
-    made = tmp_path / "tamm_family"
-    start(made, Settings(title="Tamm and Rourke", prefix="TR"))
-    with open_collection(made) as collection:
-        act = collection.act("intake")
-        for count in range(1, 4):
-            act.state(act.new(Kind.ITEM), "number", f"TRA-{count:04d}")
-        act.done()
-        yield collection
+def collection(bare: Callable[[int], Path], clock: Time) -> Iterator[Collection]:
+    with open_collection(bare(3)) as opened:
+        yield opened
 
 
 @pytest.fixture

@@ -4,7 +4,7 @@ Rules of our own (no outside source), as the guide and DEVELOPERS.md tell them.
 """
 
 import json
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
@@ -17,27 +17,19 @@ from boxlore.tasks.intake import Wanted, take_in
 from boxlore.tasks.linking import RELATIONS, relate, related_lines, same_as, story_about
 from boxlore.tasks.listing import BARE, BEGUN, TOLD, Listing, filtered
 from boxlore.tasks.marking import move_marker, remove_marker
-from boxlore.tasks.opening import Collection, open_collection, start
+from boxlore.tasks.opening import Collection, open_collection
 from boxlore.tasks.pairing import by_suffix
 from boxlore.tasks.prompts import PROMPTS, Prompt
 from boxlore.tasks.recovering import recover_drafts
-from boxlore.tasks.settings import Settings
 from boxlore.tasks.sitting import Sitting
 
 STORY, WHO, WHEN, WHERE, OCCASION, WRITTEN, TOOK = PROMPTS
 
 
 @pytest.fixture
-def folder(tmp_path: Path) -> Path:
+def folder(bare: Callable[[int], Path]) -> Path:
     """Four items without scans."""
-    made = tmp_path / "tamm_family"
-    start(made, Settings(title="Tamm and Rourke", prefix="TR"))
-    with open_collection(made) as collection:
-        act = collection.act("intake")
-        for count in range(1, 5):
-            act.state(act.new(Kind.ITEM), "number", f"TRA-{count:04d}")
-        act.done()
-    return made
+    return bare(4)
 
 
 @pytest.fixture

@@ -166,16 +166,9 @@ def terminal(tmp_path: Path) -> Iterator[Opens]:
 
 
 @pytest.fixture
-def folder(tmp_path: Path) -> Path:
+def folder(bare: Callable[[int], Path]) -> Path:
     """A collection of eight items without scans, TRA-0001 to TRA-0008."""
-    made = tmp_path / "tamm_family"
-    start(made, Settings(title="Tamm and Rourke", prefix="TR"))
-    with open_collection(made) as collection:
-        act = collection.act("intake")
-        for count in range(1, 9):
-            act.state(act.new(Kind.ITEM), "number", f"TRA-{count:04d}")
-        act.done()
-    return made
+    return bare(8)
 
 
 @pytest.fixture

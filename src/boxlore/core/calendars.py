@@ -42,14 +42,14 @@ HEBREW_MONTHS = {
     "tishrei": 7, "cheshvan": 8, "heshvan": 8, "marcheshvan": 8, "kislev": 9, "tevet": 10, "teveth": 10,
     "shevat": 11, "shvat": 11, "adar": 12, "adar sheni": 13, "adar ii": 13,
 }  # fmt: skip
-GEDCOM_HEBREW = dict(
+HEBREW_MONTHS |= dict(
     zip(
-        "TSH CSH KSL TVT SHV ADR ADS NSN IYR SVN TMZ AAV ELL".split(),
+        "tsh csh ksl tvt shv adr ads nsn iyr svn tmz aav ell".split(),
         (7, 8, 9, 10, 11, 12, 13, 1, 2, 3, 4, 5, 6),
         strict=True,
     )
 )
-"""Month codes of FamilySearch GEDCOM 7.0.18, appendix “Hebrew calendar”, to Nisan-based months."""
+"""Names and the codes of FamilySearch GEDCOM 7.0.18, appendix “Hebrew calendar”, to Nisan-based months."""
 
 
 def _hebrew_leap(year: int) -> bool:

@@ -12,8 +12,6 @@ from boxlore.core.consent import Consent, read_consent
 from boxlore.core.names import full_forms
 from boxlore.core.statements import Reading, Statement, Sure
 
-NAME_FIELDS = ("name", "given", "family", "born_as", "married_as", "nickname")
-
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Person:

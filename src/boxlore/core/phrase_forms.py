@@ -10,6 +10,7 @@ from dataclasses import replace
 
 from boxlore.core import phrase_joined as joined
 from boxlore.core import phrase_single as single
+from boxlore.core.calendars import HEBREW_MONTHS
 from boxlore.core.phrase_values import Context, Form, Made, Proposed, qualified
 from boxlore.core.phrase_words import MONTH_OF, SEASON_OF, WEEKDAY_OF
 from boxlore.core.tables.dates_words import APPROXIMATE, DECADES, ROMAN_MONTHS, UNCERTAIN, UNDATED, WARS
@@ -139,7 +140,7 @@ FORMS: tuple[tuple[re.Pattern[str], Form], ...] = (
     (_p(r"(?:julian|@#djulian@) (?P<rest>.+)"), single.julian_29),
     (_p(r"(?:julian|@#djulian@) (?P<rest>.+)"), single.julian),
     (_p(r"(?P<rest>.+?),? (?:new style|n\.? ?s\.?)"), lambda match, context, read: read(match["rest"], context)),
-    (_p(r"(?:hebrew |@#dhebrew@ )?(?P<day>\d{1,2}) (?P<hebrew>nisan|iyyar|iyar|sivan|tammuz|av|elul|tishrei|tishri|cheshvan|heshvan|kislev|tevet|shevat|adar sheni|adar) (?P<year>[45]\d{3})"), single.hebrew),
+    (_p(rf"(?:hebrew |@#dhebrew@ )?(?P<day>\d{{1,2}}) (?P<hebrew>{_any(HEBREW_MONTHS)}) (?P<year>[45]\d{{3}})"), single.hebrew),
     (_p(r"(?P<years>\d{1,4}) (?:bce|b\.?c\.?)"), single.bce),
     (_p(r"(?:the )?school year (?:of )?(?P<first>\d{4})(?: ?[-/] ?(?P<last>\d{4}|\d\d))?"), single.school_year),
     (_p(rf"(?:the )?{_HOLIDAY_NAME},? (?:of |in )?(?P<year>\d{{4}}|'\d\d)"), single.holiday),

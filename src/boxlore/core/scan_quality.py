@@ -41,7 +41,6 @@ class Guide:
     source: str
 
 
-FEDERAL = "36 CFR 1236.50(b): prints at least 400 ppi"
 PRACTICE = "common practice by size, a university guide; 36 CFR 1236.50 for 400 ppi"
 
 GUIDANCE: tuple[Guide, ...] = (

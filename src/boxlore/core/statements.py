@@ -152,8 +152,6 @@ def _field(name: str, kinds: str, label: str, **more: object) -> Field:
     return Field(name, tuple(Kind(kind) for kind in kinds.split()), label, **more)  # type: ignore[arg-type]  # one row of FIELDS, spelled short
 
 
-_ANYTHING = "item person event place sitting container"
-
 OWN = "own-"
 """How the names of a collection's own fields begin: what a keeper asks besides, in prompts of their own."""
 

@@ -23,8 +23,6 @@ BLOOD = ("", "BIRTH")
 RESTRICTED = {"CONFIDENTIAL": "keeper", "PRIVACY": "family"}
 """RESN (7.0, enumset-RESN) as an audience; LOCKED is about editing."""
 
-NOT_WANTED = frozenset(("HEAD", "TRLR", "SUBM", "SUBN"))
-
 
 class Fact(NamedTuple):
     """One thing the file says: our field, the words, the line."""

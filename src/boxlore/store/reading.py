@@ -6,15 +6,11 @@ from collections.abc import Callable, Iterator, Sequence
 from itertools import groupby
 
 from boxlore.core.housing_history import Stated
-from boxlore.core.statements import Reading, Statement
 from boxlore.store.rows import (
     DRAFT_COLUMNS,
-    NEWEST_READING,
-    READING,
     SELECT,
     Told,
     draft_of,
-    reading_of,
     statement_of,
     told_rows,
 )
@@ -256,13 +252,6 @@ def count(db: sqlite3.Connection, kind: str) -> int:
     query = f"SELECT count(DISTINCT subject) FROM in_force WHERE {where} AND subject_kind = ?"
     row = db.execute(query, (kind,)).fetchone()
     return int(row[0])
-
-
-def reading_beside(db: sqlite3.Connection, statement: str) -> tuple[Statement, Reading | None] | None:
-    """One statement by its id, in force or not, with its reading."""
-    query = f"SELECT {SELECT}, {READING} FROM statement s {NEWEST_READING} WHERE s.id = ?"
-    row = db.execute(query, (statement,)).fetchone()
-    return (statement_of(row), reading_of(row[16:])) if row else None
 
 
 def places_used(db: sqlite3.Connection) -> set[int]:
