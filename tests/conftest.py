@@ -9,9 +9,9 @@ from pathlib import Path
 import pytest
 
 from boxlore.core.statements import Kind
-from boxlore.tasks.demo import run
-from boxlore.tasks.opening import open_collection, start
-from boxlore.tasks.settings import Settings
+from boxlore.tasks.collection.opening import open_collection, start
+from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.demo.whole_job import run
 
 ON = date(2026, 11, 25)
 

@@ -9,8 +9,8 @@ import math
 import time
 from datetime import datetime, timedelta
 
-from boxlore.core.climate import climate_findings, summed
-from boxlore.core.climate_reading import read_log
+from boxlore.core.originals.climate import climate_findings, summed
+from boxlore.core.originals.climate_log import read_log
 
 ROWS = 52_560
 SHAPES = {

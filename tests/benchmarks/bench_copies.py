@@ -19,10 +19,10 @@ from pathlib import Path
 import pyexiv2
 from PIL import Image
 
-from boxlore.core.embedding import Embedding, Text, alternative
+from boxlore.core.crosswalk.embedding import Embedding, Text, alternative
 from boxlore.disk.writing import write_pieces
 from boxlore.formats import carrier
-from boxlore.tasks.copies import _write
+from boxlore.tasks.outputs.copies import _write
 
 JPEGS = int(sys.argv[1]) if len(sys.argv) > 1 else 60
 TIFFS = int(sys.argv[2]) if len(sys.argv) > 2 else 6

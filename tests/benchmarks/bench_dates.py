@@ -9,11 +9,11 @@ from time import perf_counter
 
 from edtf import parse_edtf
 
-from boxlore.core.edtf import check, parse
-from boxlore.core.phrases import read
+from boxlore.core.dates.edtf import check, parse
+from boxlore.core.dates.phrases import read
 
 COMMON = ["1985", "1985-04", "1985-04-12", "1920~", "1948?", "195X", "[1915..1918]", "1915/1918", "1962-22", "[..1950]"]
-CASES = Path(__file__).parents[1] / "core" / "cases" / "dates"
+CASES = Path(__file__).parents[1] / "core" / "dates" / "cases"
 LONG = "[" + "1985," * 2_000
 HARD = [
     "1" * 10_000,

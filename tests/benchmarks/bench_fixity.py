@@ -13,9 +13,9 @@ import time
 from pathlib import Path
 
 from boxlore.core.statements import Kind
-from boxlore.tasks.fixity import unfinished, verify_scans
-from boxlore.tasks.opening import Collection, open_collection, start
-from boxlore.tasks.settings import Settings
+from boxlore.tasks.collection.opening import Collection, open_collection, start
+from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.scans.fixity import unfinished, verify_scans
 
 SIZE = 64 << 20
 OWN = 16

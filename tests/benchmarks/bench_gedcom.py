@@ -14,9 +14,9 @@ from pathlib import Path
 
 import ansel
 
-from boxlore.tasks.opening import open_collection, start
-from boxlore.tasks.settings import Settings
-from boxlore.tasks.trees import import_tree, read_file
+from boxlore.tasks.collection.opening import open_collection, start
+from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.people.trees import import_tree, read_file
 
 GIVEN = (
     "Kristjan Mari Juhan Helmi Aino Arvo Liisi Peeter Leida Ann Patrick Edmund Jane Michael Frank Hana Tom Con".split()

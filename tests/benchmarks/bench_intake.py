@@ -13,11 +13,11 @@ from pathlib import Path
 
 from PIL import Image
 
-from boxlore.tasks.intake import Wanted, picture_files, take_in
-from boxlore.tasks.lookalikes import look_closer
-from boxlore.tasks.opening import open_collection, start
-from boxlore.tasks.pairing import by_suffix
-from boxlore.tasks.settings import Settings
+from boxlore.tasks.collection.opening import open_collection, start
+from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.scans.intake import Wanted, picture_files, take_in
+from boxlore.tasks.scans.lookalikes import look_closer
+from boxlore.tasks.scans.pairing import by_suffix
 
 FILES = int(sys.argv[1]) if len(sys.argv) > 1 else 60
 

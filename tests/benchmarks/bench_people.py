@@ -10,12 +10,12 @@ import tempfile
 import time
 from pathlib import Path
 
-from boxlore.core.duplicates import propose
+from boxlore.core.people.duplicates import propose
 from boxlore.core.statements import Kind, fold
-from boxlore.tasks.opening import open_collection, start
-from boxlore.tasks.settings import Settings
-from boxlore.tasks.trees import date_reading
-from boxlore.tasks.understanding import phrase_settings
+from boxlore.tasks.collection.opening import open_collection, start
+from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.people.trees import date_reading
+from boxlore.tasks.telling.understanding import phrase_settings
 
 GIVEN = (
     "Kristjan Mari Juhan Helmi Aino Arvo Liisi Peeter Leida Ann Patrick Edmund Jane Michael Frank Hana Tom Con".split()

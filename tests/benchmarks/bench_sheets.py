@@ -19,11 +19,11 @@ from pathlib import Path
 from PIL import Image
 
 from boxlore.core.statements import Kind, Subject
-from boxlore.tasks.describe import Teller, Telling
-from boxlore.tasks.intake import Wanted, take_in
-from boxlore.tasks.opening import open_collection, start
-from boxlore.tasks.pairing import by_suffix
-from boxlore.tasks.settings import Settings
+from boxlore.tasks.collection.opening import open_collection, start
+from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.scans.intake import Wanted, take_in
+from boxlore.tasks.scans.pairing import by_suffix
+from boxlore.tasks.telling.statements import Teller, Telling
 
 SHEET = int(sys.argv[1]) if len(sys.argv) > 1 else 500
 PAGES = int(sys.argv[2]) if len(sys.argv) > 2 else 2000

@@ -23,8 +23,8 @@ import time
 from pathlib import Path
 
 from boxlore.core.statements import Kind
-from boxlore.tasks.opening import open_collection, start
-from boxlore.tasks.settings import Settings
+from boxlore.tasks.collection.opening import open_collection, start
+from boxlore.tasks.collection.settings import Settings
 
 STORY = "We left on the Monday boat, and the band played on the quay until we could not see it any more."
 
@@ -41,8 +41,8 @@ Peer().run()
 MEMORY = """
 import sys
 from pathlib import Path
-from boxlore.tasks.listing import Listing
-from boxlore.tasks.opening import open_collection
+from boxlore.tasks.sitting.item_list import Listing
+from boxlore.tasks.collection.opening import open_collection
 def rss():
     return int(next(line.split()[1] for line in open("/proc/self/status") if line.startswith("VmRSS")))
 with open_collection(Path(sys.argv[1]), write=False) as collection:

@@ -11,11 +11,11 @@ import time
 from pathlib import Path
 
 from boxlore.disk.pictures import make_jpeg
-from boxlore.tasks.intake import Wanted, picture_files, take_in
-from boxlore.tasks.opening import open_collection, start
-from boxlore.tasks.pairing import by_suffix
-from boxlore.tasks.settings import Settings
-from boxlore.tasks.showing import SIZES
+from boxlore.tasks.collection.opening import open_collection, start
+from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.scans.intake import Wanted, picture_files, take_in
+from boxlore.tasks.scans.pairing import by_suffix
+from boxlore.tasks.sitting.showing import SIZES
 from boxlore.viewing.server import serving
 
 sys.path.insert(0, str(Path(__file__).parents[1] / "viewing"))

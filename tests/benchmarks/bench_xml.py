@@ -18,16 +18,16 @@ from pathlib import Path
 
 from lxml import etree
 
-from boxlore.core.audience import To
+from boxlore.core.records.audience import To
 from boxlore.core.statements import Kind, Reading
 from boxlore.disk.shipped import shipped
 from boxlore.exports.dublin_core import FULL, SIMPLE, write_records
 from boxlore.exports.rdf import write_triples
 from boxlore.exports.required import read_required
-from boxlore.tasks.opening import open_collection, start
-from boxlore.tasks.records import seen_by
-from boxlore.tasks.settings import Settings
-from boxlore.tasks.transfer import facts_of
+from boxlore.tasks.archive.transfer import facts_of
+from boxlore.tasks.collection.opening import open_collection, start
+from boxlore.tasks.collection.records import seen_by
+from boxlore.tasks.collection.settings import Settings
 
 RECORDS = int(sys.argv[1]) if len(sys.argv) > 1 else 5000
 DATE = json.dumps({"edtf": "1912~", "earliest": "1912-01-01", "latest": "1912-12-31", "display": "approximately 1912"})

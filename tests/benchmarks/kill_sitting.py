@@ -2,7 +2,7 @@
 
     python tests/benchmarks/kill_sitting.py [--moments 1000] [--seed 7] [--terminal 20]
 
-A writer in a process of its own types through the sitting (`tasks.sitting`, as both fronts do) and, after each
+A writer in a process of its own types through the sitting (`tasks.sitting.session`, as both fronts do) and, after each
 keystroke's draft or statement has been acknowledged, says so down a pipe: what it says is what a screen would have
 called saved. It is killed at a random moment; what was acknowledged must be found after the next opening, whole, and
 on its own item. `--terminal` of the moments run the whole terminal program in a pty instead, where the
@@ -22,12 +22,12 @@ import time
 from pathlib import Path
 
 from boxlore.core.statements import Kind
-from boxlore.tasks.opening import open_collection, start
-from boxlore.tasks.prompts import PROMPTS
-from boxlore.tasks.records import records
-from boxlore.tasks.recovering import recover_drafts
-from boxlore.tasks.settings import Settings
-from boxlore.tasks.sitting import Sitting
+from boxlore.tasks.collection.opening import open_collection, start
+from boxlore.tasks.collection.records import records
+from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.sitting.prompts import PROMPTS
+from boxlore.tasks.sitting.recovering import recover_drafts
+from boxlore.tasks.sitting.session import Sitting
 
 ITEMS = 40
 

@@ -2,8 +2,8 @@
 
 from hypothesis import strategies as st
 
-from boxlore.core.containers import Mark
-from boxlore.core.record import Conflict, Record, Related, ScanFile, Shown, Told
+from boxlore.core.records.containers import Mark
+from boxlore.core.records.in_force import Conflict, Record, Related, ScanFile, Shown, Told
 from boxlore.core.statements import KEEPER, Said, Source, Sure
 
 EDTF_FORMS = (

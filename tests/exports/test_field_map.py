@@ -11,12 +11,12 @@ import pytest
 from lxml import etree
 from rdflib import Graph, URIRef
 
-from boxlore.core.closure import Closure
-from boxlore.core.containers import Mark
-from boxlore.core.crosswalk import CNE, CollectionFacts
-from boxlore.core.holding import Holding
-from boxlore.core.people import Person
-from boxlore.core.record import Record, ScanFile, Shown, Told
+from boxlore.core.crosswalk.archives import CNE, CollectionFacts
+from boxlore.core.crosswalk.extent import Holding
+from boxlore.core.people.person import Person
+from boxlore.core.records.closing_dates import Closure
+from boxlore.core.records.containers import Mark
+from boxlore.core.records.in_force import Record, ScanFile, Shown, Told
 from boxlore.core.statements import KEEPER, Said, Source, Sure
 from boxlore.disk.shipped import shipped
 from boxlore.exports.dublin_core import FULL, SIMPLE, write_records

@@ -10,9 +10,9 @@ from lxml import etree
 from tests.exports import published
 from tests.exports.strategies import EDTF_FORMS, RECORDS, told  # noqa: F401  # strategies of one place
 
-from boxlore.core.crosswalk import CollectionFacts
-from boxlore.core.holding import Holding
-from boxlore.core.record import Record
+from boxlore.core.crosswalk.archives import CollectionFacts
+from boxlore.core.crosswalk.extent import Holding
+from boxlore.core.records.in_force import Record
 from boxlore.disk.shipped import shipped
 from boxlore.exports.ead_elements import EAD3, EAD2002, Dialect
 from boxlore.exports.finding_aid import FindingAid
@@ -121,8 +121,8 @@ BAD = [
 
 
 def good() -> str:
-    from boxlore.core.containers import Mark  # noqa: PLC0415  # only here
-    from boxlore.core.record import ScanFile, Shown, Told  # noqa: PLC0415
+    from boxlore.core.records.containers import Mark  # noqa: PLC0415  # only here
+    from boxlore.core.records.in_force import ScanFile, Shown, Told  # noqa: PLC0415
     from boxlore.core.statements import KEEPER, Sure  # noqa: PLC0415
 
     def one(field: str, words: str, **value: object) -> Told:
@@ -165,7 +165,7 @@ def test_planted_faults_are_caught_before_writing(trap: str, right: str, planted
 
 def test_every_form_of_edtf_keeps_out_of_plain_dates() -> None:
     iso = patterns()
-    from boxlore.core.record import Told  # noqa: PLC0415
+    from boxlore.core.records.in_force import Told  # noqa: PLC0415
     from boxlore.core.statements import KEEPER, Sure  # noqa: PLC0415
 
     for edtf in EDTF_FORMS:

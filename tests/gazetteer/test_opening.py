@@ -13,10 +13,10 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from boxlore.core.places_text import distance_km, full_name
-from boxlore.core.tables.places_countries import COUNTRY_NAMES
-from boxlore.core.tables.places_former import FORMER
-from boxlore.core.tables.places_forms import AREAS
+from boxlore.core.places.countries_table import COUNTRY_NAMES
+from boxlore.core.places.former_table import FORMER
+from boxlore.core.places.forms_table import AREAS
+from boxlore.core.places.reading import distance_km, full_name
 from boxlore.gazetteer.opening import Gazetteer, open_gazetteer
 
 HERE = Path(__file__).parent / "cases"

@@ -14,11 +14,11 @@ from typing import Any
 import pytest
 from PIL import Image, ImageDraw
 
-from boxlore.core.containers import Mark
-from boxlore.core.record import Record, ScanFile, Shown, Told
+from boxlore.core.records.containers import Mark
+from boxlore.core.records.in_force import Record, ScanFile, Shown, Told
 from boxlore.core.statements import Said, Source, Sure
 from boxlore.sheets.figure import front_of, picture_key
-from boxlore.sheets.printing import Printing
+from boxlore.sheets.print_run import Printing
 
 ON = date(2026, 11, 25)
 LEIDA = Source(Said.NARRATOR, "leida")

@@ -11,11 +11,11 @@ from pathlib import Path
 import pikepdf
 import pytest
 
-from boxlore.core import captions
-from boxlore.core.captions import Style
-from boxlore.core.record import Record
+from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk.captions import Style
+from boxlore.core.records.in_force import Record
 from boxlore.sheets.album import left_out_words, make_sheet
-from boxlore.sheets.printing import Printing
+from boxlore.sheets.print_run import Printing
 from boxlore.sheets.theme import LARGE_PRINT
 
 

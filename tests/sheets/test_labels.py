@@ -8,11 +8,11 @@ from pathlib import Path
 import pikepdf
 import pytest
 
-from boxlore.core.containers import Mark
 from boxlore.core.errors import WrongUse
-from boxlore.core.record import Record
+from boxlore.core.records.containers import Mark
+from boxlore.core.records.in_force import Record
 from boxlore.sheets.labels import SIZES, enclosures, make_labels, span
-from boxlore.sheets.printing import Printing
+from boxlore.sheets.print_run import Printing
 
 STANDARD = {"a6": {105.0, 148.0}, "a7": {74.0, 105.0}, "3x5": {76.2, 127.0}}
 

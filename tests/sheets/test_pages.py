@@ -13,11 +13,11 @@ from pathlib import Path
 
 import pytest
 
-from boxlore.core import captions
-from boxlore.core.record import Record
+from boxlore.core.crosswalk import captions
+from boxlore.core.records.in_force import Record
 from boxlore.sheets.figure import front_of, picture_key
 from boxlore.sheets.pages import ON_A_PAGE, Side, Site, make_pages
-from boxlore.sheets.printing import Printing
+from boxlore.sheets.print_run import Printing
 from boxlore.sheets.theme import THEMES, contrast
 
 VOID = {"meta", "link", "img", "input", "circle"}

@@ -7,9 +7,9 @@ from typing import Any
 
 import pytest
 
-from boxlore.core.record import Record
+from boxlore.core.records.in_force import Record
 from boxlore.sheets.pages_linked import linked
-from boxlore.sheets.printing import Printing
+from boxlore.sheets.print_run import Printing
 
 PRINTING = Printing(title="x", printed_on=date(2026, 11, 25))
 

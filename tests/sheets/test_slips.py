@@ -7,10 +7,10 @@ from pathlib import Path
 import pikepdf
 import pytest
 
-from boxlore.core import captions
+from boxlore.core.crosswalk import captions
 from boxlore.core.errors import WrongUse
-from boxlore.core.record import Record
-from boxlore.sheets.printing import Printing
+from boxlore.core.records.in_force import Record
+from boxlore.sheets.print_run import Printing
 from boxlore.sheets.slips import make_slips, slip_width
 
 WIDTHS = [

@@ -6,11 +6,11 @@ from pathlib import Path
 
 import pikepdf
 
-from boxlore.core import captions
-from boxlore.core.line_codes import read_answers, read_code
-from boxlore.core.record import Record
+from boxlore.core.crosswalk import captions
+from boxlore.core.records.in_force import Record
+from boxlore.core.sitting.worksheet_codes import read_answers, read_code
 from boxlore.sheets.figure import Room, Shelf, figure
-from boxlore.sheets.printing import Printing
+from boxlore.sheets.print_run import Printing
 from boxlore.sheets.theme import LARGE_PRINT, Theme
 from boxlore.sheets.worksheet import asked, blank_answers, make_worksheet, with_unnamed, worksheet_theme
 

@@ -22,7 +22,7 @@ from boxlore.store.backups import back_up
 from boxlore.store.opening import Store, create, open_store
 from boxlore.store.strike import holding, pending, strike
 from boxlore.store.values import Change, Draft, Settlement
-from boxlore.tasks.clock import Clock
+from boxlore.tasks.collection.clock import Clock
 
 ITEM = Subject(Kind.ITEM, "11111111-1111-7111-8111-111111111111")
 

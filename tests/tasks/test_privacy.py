@@ -1,7 +1,7 @@
 """A planted living child: no form of her name in any byte, name, alt text or caption of what goes outside.
 
 Every output that is made for outside is made here; the words of PDFs are read by poppler's pdftotext and pikepdf,
-the captions in pictures as bytes and by exiv2. The rule is ours (core/audience).
+the captions in pictures as bytes and by exiv2. The rule is ours (core/records/audience).
 """
 
 import re
@@ -18,23 +18,23 @@ import pikepdf
 import pytest
 from PIL import Image
 
-from boxlore.core.archive import NOT_SAID, TAKES
-from boxlore.core.audience import To
+from boxlore.core.crosswalk.repository import NOT_SAID, TAKES
+from boxlore.core.records.audience import To
 from boxlore.core.statements import KEEPER, Kind, Said, read_source
-from boxlore.tasks.copies import copies
-from boxlore.tasks.describe import Teller, Telling, find_item
-from boxlore.tasks.intake import Wanted, take_in
-from boxlore.tasks.offer import offer
-from boxlore.tasks.opening import Collection, open_collection
-from boxlore.tasks.pages import pages
-from boxlore.tasks.pairing import by_suffix
-from boxlore.tasks.recordings import keep_recording
-from boxlore.tasks.records import Selection, records, seen_by
-from boxlore.tasks.sheets import Order, labels, sheet, slips, worksheet
-from boxlore.tasks.sitting import Sitting
-from boxlore.tasks.timelog import sittings, write_log
-from boxlore.tasks.transfer import Order as Transfer
-from boxlore.tasks.transfer import names_left, transfer
+from boxlore.tasks.archive.offer import offer
+from boxlore.tasks.archive.transfer import Order as Transfer
+from boxlore.tasks.archive.transfer import names_left, transfer
+from boxlore.tasks.collection.opening import Collection, open_collection
+from boxlore.tasks.collection.records import Selection, records, seen_by
+from boxlore.tasks.outputs.copies import copies
+from boxlore.tasks.outputs.pages import pages
+from boxlore.tasks.outputs.sheets import Order, labels, sheet, slips, worksheet
+from boxlore.tasks.scans.intake import Wanted, take_in
+from boxlore.tasks.scans.pairing import by_suffix
+from boxlore.tasks.sitting.recordings import keep_recording
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.sitting.time_log import sittings, write_log
+from boxlore.tasks.telling.statements import Teller, Telling, find_item
 
 ON = date(2026, 11, 25)
 OUTSIDE = Order(to=To.OUTSIDE)

@@ -21,13 +21,13 @@ import pyte
 import pytest
 from PIL import Image
 
-from boxlore.core.record import Record
+from boxlore.core.records.in_force import Record
 from boxlore.core.statements import Kind
-from boxlore.tasks.intake import Wanted, take_in
-from boxlore.tasks.opening import open_collection, start
-from boxlore.tasks.pairing import by_suffix
-from boxlore.tasks.records import records
-from boxlore.tasks.settings import Settings
+from boxlore.tasks.collection.opening import open_collection, start
+from boxlore.tasks.collection.records import records
+from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.scans.intake import Wanted, take_in
+from boxlore.tasks.scans.pairing import by_suffix
 
 KEYS = {
     "PgDn": "\x1b[6~", "PgUp": "\x1b[5~", "Tab": "\t", "BackTab": "\x1b[Z", "Enter": "\r", "Esc": "\x1b",

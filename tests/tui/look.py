@@ -17,7 +17,7 @@ from pathlib import Path
 
 from PIL import Image
 
-from boxlore.tasks.opening import open_collection
+from boxlore.tasks.collection.opening import open_collection
 from boxlore.tui.app import Boxlore
 
 CHROMIUM = next((name for name in ("chromium", "chromium-browser", "google-chrome") if shutil.which(name)), "chromium")

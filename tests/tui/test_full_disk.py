@@ -3,7 +3,7 @@
 import asyncio
 from pathlib import Path
 
-from boxlore.tasks.opening import Collection, open_collection
+from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tui.app import Boxlore
 from boxlore.tui.screens.item import ItemScreen
 

@@ -13,8 +13,8 @@ from textual.widget import Widget
 from textual.widgets import Static
 
 from boxlore.core.statements import Kind, Subject
-from boxlore.tasks.describe import Teller, Telling
-from boxlore.tasks.opening import Collection, open_collection
+from boxlore.tasks.collection.opening import Collection, open_collection
+from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tui.app import Boxlore
 
 HOSTILE = "[/b] [bold]x[/] [@click=app.bell]y"
@@ -104,7 +104,7 @@ def test_only_our_own_text_widget_is_used() -> None:
         "Header",
     }
     for path in TUI.rglob("*.py"):
-        if path.name == "line.py":
+        if path.name == "plain_text.py":
             continue
         names = {alias.name for node in ast.walk(ast.parse(path.read_text("utf-8"))) if isinstance(node, ast.ImportFrom)
                  and (node.module or "").startswith("textual") for alias in node.names}  # fmt: skip

@@ -10,11 +10,11 @@ from typing import Any
 
 import pytest
 
-from boxlore.core.record import Record
+from boxlore.core.records.in_force import Record
 from boxlore.core.statements import Kind
-from boxlore.tasks.housing import About, house_of, note_container
-from boxlore.tasks.opening import open_collection, start
-from boxlore.tasks.settings import Settings
+from boxlore.tasks.collection.opening import open_collection, start
+from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.originals.housing import About, house_of, note_container
 
 Opens = Callable[..., Any]
 COUNT = 20

@@ -13,13 +13,13 @@ from typing import Any
 
 import pytest
 
-from boxlore.core.consent import make_consent
-from boxlore.core.record import Record
+from boxlore.core.people.consent import make_consent
+from boxlore.core.records.in_force import Record
 from boxlore.core.statements import Kind, Subject
-from boxlore.tasks.describe import Teller, Telling
-from boxlore.tasks.opening import open_collection
-from boxlore.tasks.registry import consent as keep_consent
-from boxlore.tasks.registry import find_person
+from boxlore.tasks.collection.opening import open_collection
+from boxlore.tasks.people.registry import consent as keep_consent
+from boxlore.tasks.people.registry import find_person
+from boxlore.tasks.telling.statements import Teller, Telling
 
 Opens = Callable[..., Any]
 Told = Callable[[], dict[str, Record]]

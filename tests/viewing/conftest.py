@@ -20,13 +20,13 @@ from urllib.request import urlopen
 import pytest
 from PIL import Image, ImageDraw
 
-from boxlore.core.record import Record
-from boxlore.tasks.intake import Wanted, picture_files, take_in
-from boxlore.tasks.opening import Collection, open_collection, start
-from boxlore.tasks.pairing import by_suffix
-from boxlore.tasks.settings import Settings
-from boxlore.tasks.showing import Showing
-from boxlore.tasks.sitting import Sitting
+from boxlore.core.records.in_force import Record
+from boxlore.tasks.collection.opening import Collection, open_collection, start
+from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.scans.intake import Wanted, picture_files, take_in
+from boxlore.tasks.scans.pairing import by_suffix
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.sitting.showing import Showing
 from boxlore.viewing.server import Server, serving
 
 CHROMIUM = next(

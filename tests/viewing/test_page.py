@@ -12,7 +12,7 @@ from typing import Any
 import pytest
 
 from boxlore.core.statements import Kind, Subject
-from boxlore.tasks.describe import Teller, Telling
+from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.viewing.server import Server, serving
 
 RECT = """(() => { const r = document.getElementById('picture').getBoundingClientRect();

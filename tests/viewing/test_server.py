@@ -16,10 +16,10 @@ from PIL import Image
 
 from boxlore.core.errors import CouldNot
 from boxlore.core.statements import Kind, Subject
-from boxlore.tasks.describe import Teller, Telling
+from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.viewing import server as module
 from boxlore.viewing.addresses import Address
-from boxlore.viewing.code import in_half_blocks
+from boxlore.viewing.qr_code import in_half_blocks
 from boxlore.viewing.server import LOOKERS_AT_MOST, Server, serving
 
 

@@ -7,7 +7,7 @@ from typing import Any
 import click
 
 from boxlore.core.errors import WrongUse
-from boxlore.tasks.records import Selection
+from boxlore.tasks.collection.records import Selection
 
 Decorator = Callable[[Callable[..., Any]], Callable[..., Any]]
 

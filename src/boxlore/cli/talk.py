@@ -24,7 +24,7 @@ def findings(found: Sequence[Finding]) -> int:
 
 
 class Bar:
-    """A progress bar that is a `tasks.progress.Progress`; Ctrl+C asks to stop after the item at hand."""
+    """A progress bar that is a `tasks.collection.progress.Progress`; Ctrl+C asks to stop after the item at hand."""
 
     def __init__(self, shown: Any) -> None:
         self._shown = shown

@@ -88,7 +88,7 @@ class Subject:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Statement:
-    """One row of the log. `audience` is text as `core.audience.read_audience` reads it.
+    """One row of the log. `audience` is text as `core.records.audience.read_audience` reads it.
 
     `moment` counts monotonic milliseconds from the start of `sitting`; `replaces` is the id of the
     statement that this one takes the place of, empty for a new one.
@@ -265,7 +265,7 @@ FIELDS: Fields = Fields(
         _field("paper", "sitting", "Paper", many=True, told=False, audience="keeper"),
     )
 )
-"""Every field that is built in. A new field is one row here (and one in `core.crosswalk` if outputs carry it)."""
+"""Every field that is built in. A new field is one row here (in `core.crosswalk.archives` too if outputs carry it)."""
 
 
 def field_of(name: str, kind: Kind) -> Field:

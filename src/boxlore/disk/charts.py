@@ -7,8 +7,8 @@ from typing import Any
 
 from PIL import Image, ImageDraw, ImageFont
 
-from boxlore.core.climate import Reading
-from boxlore.core.climate_chart import PANELS, Panel, Range, bounds, ranges
+from boxlore.core.originals.climate import Reading
+from boxlore.core.originals.climate_chart import PANELS, Panel, Range, bounds, ranges
 
 WIDE, HIGH = 1500, 900
 LEFT, TOP, BETWEEN, BELOW = 90, 70, 60, 60

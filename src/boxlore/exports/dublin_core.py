@@ -14,9 +14,9 @@ from typing import BinaryIO
 
 from lxml import etree
 
-from boxlore.core.crosswalk import CollectionFacts, Value, dcterms, oai_dc
+from boxlore.core.crosswalk.archives import CollectionFacts, Value, dcterms, oai_dc
 from boxlore.core.findings import Finding, Severity
-from boxlore.core.record import Record
+from boxlore.core.records.in_force import Record
 from boxlore.exports.markup import xml_attribute, xml_text
 from boxlore.exports.required import Required, missing
 

@@ -9,13 +9,13 @@ from typing import Any
 
 from lxml import etree
 
-from boxlore.core.captions import NATURE
-from boxlore.core.crosswalk import CollectionFacts, authority_form, place_of, process_term, size_words
-from boxlore.core.edtf import parse
-from boxlore.core.edtf_values import plain_iso
-from boxlore.core.holding import Holding, plural
-from boxlore.core.places_text import full_name
-from boxlore.core.record import Record, Shown
+from boxlore.core.crosswalk.archives import CollectionFacts, authority_form, place_of, process_term, size_words
+from boxlore.core.crosswalk.captions import NATURE
+from boxlore.core.crosswalk.extent import Holding, plural
+from boxlore.core.dates.edtf import parse
+from boxlore.core.dates.edtf_values import plain_iso
+from boxlore.core.places.reading import full_name
+from boxlore.core.records.in_force import Record, Shown
 from boxlore.exports.markup import clean
 
 RELATORS = {"person": "depicted", "named": "named, not shown", "photographer": "photographer"}

@@ -14,12 +14,12 @@ from typing import BinaryIO
 
 from lxml import etree
 
-from boxlore.core import captions
-from boxlore.core.crosswalk import CollectionFacts, access_words, rights_of, who_said
+from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk.archives import CollectionFacts, access_words, rights_of, who_said
+from boxlore.core.crosswalk.extent import Holding, packed_path
 from boxlore.core.findings import Finding, Severity
-from boxlore.core.holding import Holding, packed_path
-from boxlore.core.housing_words import custody_lines, physical_lines
-from boxlore.core.record import Record
+from boxlore.core.originals.description import custody_lines, physical_lines
+from boxlore.core.records.in_force import Record
 from boxlore.exports.dublin_core import plain_fault
 from boxlore.exports.ead_elements import Dialect
 

@@ -9,8 +9,8 @@ import io
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from html import escape
 
-from boxlore.core import captions
-from boxlore.core.crosswalk import (
+from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk.archives import (
     CollectionFacts,
     access_words,
     authority_form,
@@ -19,9 +19,9 @@ from boxlore.core.crosswalk import (
     rights_of,
     size_words,
 )
-from boxlore.core.holding import Holding, packed_path
-from boxlore.core.places_text import full_name
-from boxlore.core.record import Record
+from boxlore.core.crosswalk.extent import Holding, packed_path
+from boxlore.core.places.reading import full_name
+from boxlore.core.records.in_force import Record
 from boxlore.exports.markup import clean
 
 COLUMNS = (

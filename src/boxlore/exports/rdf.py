@@ -12,13 +12,13 @@ from functools import lru_cache
 from typing import BinaryIO
 from urllib.parse import quote
 
-from boxlore.core.closure import every_told
-from boxlore.core.crosswalk import AAT, CollectionFacts, Value, place_of, process_term, terms
+from boxlore.core.crosswalk.archives import AAT, CollectionFacts, Value, place_of, process_term, terms
+from boxlore.core.crosswalk.extent import packed_path
 from boxlore.core.findings import Finding, Severity
-from boxlore.core.holding import packed_path
-from boxlore.core.people import Person
-from boxlore.core.places_text import full_name
-from boxlore.core.record import Record, ScanFile, Shown, Told
+from boxlore.core.people.person import Person
+from boxlore.core.places.reading import full_name
+from boxlore.core.records.closing_dates import every_told
+from boxlore.core.records.in_force import Record, ScanFile, Shown, Told
 from boxlore.core.statements import SURENESS, Said, Source
 from boxlore.exports.markup import iri, literal
 from boxlore.exports.required import Required, missing

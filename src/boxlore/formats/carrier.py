@@ -10,9 +10,9 @@ from enum import StrEnum
 from io import BytesIO
 from typing import BinaryIO
 
-from boxlore.core.embedding import Embedding, Found
+from boxlore.core.crosswalk.embedding import Embedding, Found
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, iim, jpeg, loose, merging, png, resources, tiff, webp, xmp
+from boxlore.formats import exif, iim, jpeg, merging, opaque, png, resources, tiff, webp, xmp
 from boxlore.formats.binary import Piece, patched, read_at, same_bytes, size_of
 
 
@@ -201,7 +201,7 @@ def _exif(blocks: Iterable[bytes]) -> exif.Facts:
 def beside(file: BinaryIO) -> Rewrite:
     """A file that we do not write into, as it is but for the place of its making; its caption goes beside it."""
     size = size_of(file)
-    return Rewrite(tuple(patched(0, size, loose.patches(file, 0, size))), ())
+    return Rewrite(tuple(patched(0, size, opaque.patches(file, 0, size))), ())
 
 
 def sidecar(embedding: Embedding) -> bytes:

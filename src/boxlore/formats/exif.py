@@ -9,7 +9,7 @@ no offset moves and maker notes stay whole.
 from collections.abc import Iterable, Iterator
 from typing import NamedTuple
 
-from boxlore.core.embedding import Embedding
+from boxlore.core.crosswalk.embedding import Embedding
 from boxlore.core.errors import ByteFault
 from boxlore.formats.directory import Directory, Entry, Tiff, open_tiff
 

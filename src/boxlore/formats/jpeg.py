@@ -12,9 +12,9 @@ from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 from typing import BinaryIO
 
-from boxlore.core.embedding import Embedding
+from boxlore.core.crosswalk.embedding import Embedding
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, loose, merging, mpf, resources, xmp
+from boxlore.formats import exif, merging, mpf, opaque, resources, xmp
 from boxlore.formats.binary import Piece, patched, read_at, size_of
 
 XMP_MARK = b"http://ns.adobe.com/xap/1.0/\x00"
@@ -217,7 +217,7 @@ def _places_behind(file: BinaryIO, segments: list[Segment], tail: int) -> list[t
     signs = any(one.starts(APP2, mpf.MARK) or _has_place(one) for one in segments)
     if not signs and read_at(file, max(0, size - 2), min(2, size), "T.81 B.1.1.3") == b"\xff\xd9":
         return []
-    return loose.patches(file, picture_end(file, tail), size)
+    return opaque.patches(file, picture_end(file, tail), size)
 
 
 def _has_place(one: Segment) -> bool:

@@ -8,7 +8,7 @@ from collections.abc import Collection, Iterator
 
 from lxml import etree
 
-from boxlore.core.embedding import OUR_REGION, Alt, Bag, Embedding, Struct, Value
+from boxlore.core.crosswalk.embedding import OUR_REGION, Alt, Bag, Embedding, Struct, Value
 from boxlore.formats.xmp import LANG, RDF, fill, home_of, named, parse, tidy, tree, write
 
 REGIONS, FACES, LOCATION = "Iptc4xmpExt:ImageRegion", "mwg-rs:Regions", "Iptc4xmpExt:LocationShown"

@@ -7,9 +7,9 @@ import zlib
 from dataclasses import dataclass
 from typing import BinaryIO
 
-from boxlore.core.embedding import Embedding
+from boxlore.core.crosswalk.embedding import Embedding
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, loose, merging, xmp
+from boxlore.formats import exif, merging, opaque, xmp
 from boxlore.formats.binary import Piece, patched, read_at, size_of
 
 SIGNATURE = b"\x89PNG\r\n\x1a\n"
@@ -126,7 +126,7 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
         elif _tells_a_place(file, chunk):
             reports.append("A text in the file that tells where it was made was left out.")
         elif chunk.type == b"":
-            pieces += patched(chunk.at, chunk.whole, loose.patches(file, chunk.at, chunk.at + chunk.whole))
+            pieces += patched(chunk.at, chunk.whole, opaque.patches(file, chunk.at, chunk.at + chunk.whole))
         else:
             pieces.append((chunk.at, chunk.whole))
     return _joined(pieces), reports

@@ -7,7 +7,7 @@ so both are always written together. Other signatures, names, thumbnails and any
 import hashlib
 from dataclasses import dataclass
 
-from boxlore.core.embedding import Embedding
+from boxlore.core.crosswalk.embedding import Embedding
 from boxlore.core.errors import ByteFault
 from boxlore.formats import exif, iim
 

@@ -9,7 +9,7 @@ second run gives the same bytes. Refused: strips or tiles that end beyond the fi
 from collections.abc import Iterable, Iterator
 from typing import BinaryIO
 
-from boxlore.core.embedding import Embedding
+from boxlore.core.crosswalk.embedding import Embedding
 from boxlore.core.errors import ByteFault
 from boxlore.formats import exif, merging, resources, xmp
 from boxlore.formats.binary import Piece, patched, read_at, size_of

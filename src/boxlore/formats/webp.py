@@ -6,9 +6,9 @@ A simple file (VP8 or VP8L alone) gets the VP8X header that it needs to carry mo
 from dataclasses import dataclass
 from typing import BinaryIO
 
-from boxlore.core.embedding import Embedding
+from boxlore.core.crosswalk.embedding import Embedding
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, loose, merging, xmp
+from boxlore.formats import exif, merging, opaque, xmp
 from boxlore.formats.binary import Piece, patched, read_at, size_of
 
 CLAUSE = "RFC 9649, 2.3"
@@ -113,7 +113,7 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
     if total > MOST:
         raise ByteFault(4, "The copy would pass the 4 GiB that a WebP may have", CLAUSE)
     size = size_of(file)
-    rest = [] if embedding.drop_text else patched(end, size - end, loose.patches(file, end, size))
+    rest = [] if embedding.drop_text else patched(end, size - end, opaque.patches(file, end, size))
     return [b"RIFF" + total.to_bytes(4, "little") + b"WEBP", *pieces, *rest], reports
 
 

@@ -8,7 +8,7 @@ from collections.abc import Iterable, Mapping
 
 from lxml import etree
 
-from boxlore.core.embedding import NAMESPACES, Alt, Bag, Embedding, Seq, Struct, Text, Value
+from boxlore.core.crosswalk.embedding import NAMESPACES, Alt, Bag, Embedding, Seq, Struct, Text, Value
 from boxlore.core.errors import ByteFault
 
 MOST_BYTES = 16 << 20

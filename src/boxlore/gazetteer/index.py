@@ -15,9 +15,9 @@ from contextlib import closing, suppress
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot
-from boxlore.core.places_text import fold_place
-from boxlore.core.tables.places_also import ALSO
-from boxlore.core.tables.places_renamed import RENAMED
+from boxlore.core.places.also_table import ALSO
+from boxlore.core.places.reading import fold_place
+from boxlore.core.places.renamed_table import RENAMED
 
 DATA = Path(__file__).parent / "data"
 FORMAT = "2"

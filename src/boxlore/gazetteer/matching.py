@@ -15,11 +15,11 @@ from dataclasses import dataclass
 from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
-from boxlore.core.places_text import Place, distance_km, fold_place
-from boxlore.core.tables.places_countries import COUNTRY_NAMES
-from boxlore.core.tables.places_governed import GOVERNED, GOVERNED_PARTS
-from boxlore.core.tables.places_renamed import RENAMED, Renamed
-from boxlore.gazetteer.contexts import ELSEWHERE, Context
+from boxlore.core.places.countries_table import COUNTRY_NAMES
+from boxlore.core.places.governed_table import GOVERNED, GOVERNED_PARTS
+from boxlore.core.places.reading import Place, distance_km, fold_place
+from boxlore.core.places.renamed_table import RENAMED, Renamed
+from boxlore.gazetteer.larger_parts import ELSEWHERE, Context
 
 USED = 0.6
 GENERIC = frozenset(

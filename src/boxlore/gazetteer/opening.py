@@ -1,6 +1,6 @@
 """The gazetteer: opened (and built on the first use), then asked for readings and completions.
 
-The kinds of answer and when each is given are in `core.places_text`; a match needs a lead of 0.5 over the next.
+The kinds of answer and when each is given are in `core.places.reading`; a match needs a lead of 0.5 over the next.
 """
 
 import math
@@ -10,11 +10,11 @@ from dataclasses import replace
 from pathlib import Path
 
 from boxlore.core.findings import Finding, Severity
-from boxlore.core.places_text import Place, PlaceReading, distance_km, fold_place, take_apart
-from boxlore.core.tables.places_countries import COUNTRY_NAMES
-from boxlore.core.tables.places_since import ENGLISH_ALWAYS, SINCE
-from boxlore.gazetteer.contexts import Context, context_of
+from boxlore.core.places.countries_table import COUNTRY_NAMES
+from boxlore.core.places.reading import Place, PlaceReading, distance_km, fold_place, take_apart
+from boxlore.core.places.since_table import ENGLISH_ALWAYS, SINCE
 from boxlore.gazetteer.index import DATA, Built, cache_folder, index_path, make_index
+from boxlore.gazetteer.larger_parts import Context, context_of
 from boxlore.gazetteer.matching import (
     Ranked,
     area_name,
@@ -40,7 +40,7 @@ def open_gazetteer(
 ) -> "Gazetteer":
     """Open the index in the user's cache folder, building it first where it is missing or damaged.
 
-    `extra` is a keeper's own file of places (`gazetteer.bigger`), indexed together with the shipped data.
+    `extra` is a keeper's own file of places (`gazetteer.own_data`), indexed together with the shipped data.
     """
     path = index_path(folder or cache_folder(), data, extra)
     if not path.is_file():

@@ -9,14 +9,14 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
-from boxlore.core import captions
+from boxlore.core.crosswalk import captions
 from boxlore.core.findings import Finding
-from boxlore.core.record import Record, Shown
+from boxlore.core.records.in_force import Record, Shown
 from boxlore.core.statements import fold
 from boxlore.sheets.figure import Room, Shelf, figure, needs
-from boxlore.sheets.printing import Printing, shared, told_words
-from boxlore.sheets.setting import made_pdf, texts
-from boxlore.sheets.words import isolated, language_of, paragraphs
+from boxlore.sheets.print_run import Printing, shared, told_words
+from boxlore.sheets.safe_words import isolated, language_of, paragraphs
+from boxlore.sheets.typesetting import made_pdf, texts
 
 MOST_STORY = 260
 """Letters of the stories under a picture; longer ones flow on at the end of the album."""

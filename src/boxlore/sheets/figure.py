@@ -11,12 +11,12 @@ from pathlib import Path
 from statistics import median
 from typing import Any
 
-from boxlore.core import captions
+from boxlore.core.crosswalk import captions
 from boxlore.core.findings import Finding
-from boxlore.core.people_key import MOST_UNKEYED
-from boxlore.core.record import Record, ScanFile, Shown
-from boxlore.sheets.setting import note
-from boxlore.sheets.words import isolated
+from boxlore.core.records.in_force import Record, ScanFile, Shown
+from boxlore.core.records.people_key import MOST_UNKEYED
+from boxlore.sheets.safe_words import isolated
+from boxlore.sheets.typesetting import note
 
 Box = tuple[float, float, float, float]
 

@@ -11,13 +11,13 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
-from boxlore.core import captions
+from boxlore.core.crosswalk import captions
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import Finding
-from boxlore.core.record import Record
-from boxlore.sheets.printing import Printing, shared
-from boxlore.sheets.setting import made_pdf
-from boxlore.sheets.words import isolated
+from boxlore.core.records.in_force import Record
+from boxlore.sheets.print_run import Printing, shared
+from boxlore.sheets.safe_words import isolated
+from boxlore.sheets.typesetting import made_pdf
 
 SIZES = {"a6": (148.0, 105.0), "a7": (105.0, 74.0), "3x5": (127.0, 76.2)}
 """Width and height in millimetres; all lie on their side."""

@@ -13,16 +13,16 @@ from typing import Any
 from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
-from boxlore.core import captions
-from boxlore.core.record import Record, Shown
+from boxlore.core.crosswalk import captions
+from boxlore.core.records.in_force import Record, Shown
 from boxlore.core.statements import fold
-from boxlore.sheets.advice import advice_for
 from boxlore.sheets.album import is_name, left_out_words
 from boxlore.sheets.figure import front_of, heads_of, needs, numbers_of
+from boxlore.sheets.handling_advice import advice_for
 from boxlore.sheets.pages_linked import linked
 from boxlore.sheets.places_pages import place_of, place_subjects
-from boxlore.sheets.printing import Printing, day_in_words
-from boxlore.sheets.words import clean, language_of, plain_paragraphs
+from boxlore.sheets.print_run import Printing, day_in_words
+from boxlore.sheets.safe_words import clean, language_of, plain_paragraphs
 
 ON_A_PAGE = 120
 """Photographs on one page of the gallery."""

@@ -7,10 +7,10 @@ import json
 import re
 from typing import Any
 
-from boxlore.core import captions
-from boxlore.core.record import Record
+from boxlore.core.crosswalk import captions
+from boxlore.core.records.in_force import Record
 from boxlore.core.statements import Sure
-from boxlore.sheets.printing import Printing
+from boxlore.sheets.print_run import Printing
 
 _ISO = re.compile(r"\d{4}(-\d{2}(-\d{2})?)?\Z")
 

@@ -9,11 +9,11 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from boxlore.core import captions
-from boxlore.core.places_text import Place, coordinates
-from boxlore.core.record import Record
+from boxlore.core.crosswalk import captions
+from boxlore.core.places.reading import Place, coordinates
+from boxlore.core.records.in_force import Record
 from boxlore.core.statements import fold
-from boxlore.sheets.words import clean
+from boxlore.sheets.safe_words import clean
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,15 +10,15 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
-from boxlore.core import captions
+from boxlore.core.crosswalk import captions
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import Finding
-from boxlore.core.record import Record
+from boxlore.core.records.in_force import Record
 from boxlore.sheets.album import left_out_words
 from boxlore.sheets.figure import front_of
-from boxlore.sheets.printing import Printing, shared
-from boxlore.sheets.setting import made_pdf
-from boxlore.sheets.words import isolated
+from boxlore.sheets.print_run import Printing, shared
+from boxlore.sheets.safe_words import isolated
+from boxlore.sheets.typesetting import made_pdf
 
 INCH = 25.4
 PRINTS = {

@@ -12,10 +12,10 @@ from datetime import date
 from pathlib import Path
 from typing import Any
 
-from boxlore.sheets.printing import PAPERS
-from boxlore.sheets.setting import made_pdf
+from boxlore.sheets.print_run import PAPERS
+from boxlore.sheets.safe_words import isolated
 from boxlore.sheets.theme import THEMES
-from boxlore.sheets.words import isolated
+from boxlore.sheets.typesetting import made_pdf
 
 CAUTION = (
     "This form states what the family knows and wishes. It is no legal advice; local law and the archive's own "

@@ -1,8 +1,8 @@
 """The narrator's worksheet: for a relative who uses no computer. One picture a page, large, with lines to write on.
 
-Each line has a short code (`core.line_codes`); typed after its code, an answer finds its item and field. Type is 20
-points without serifs, lines one and a half apart, left-aligned, numbers of 14 points and more (guidelines of the
-Council of Citizens with Low Vision International, from memory: at least 18 points, better 20).
+Each line has a short code (`core.sitting.worksheet_codes`); typed after its code, an answer finds its item and field.
+Type is 20 points without serifs, lines one and a half apart, left-aligned, numbers of 14 points and more (guidelines of
+the Council of Citizens with Low Vision International, from memory: at least 18 points, better 20).
 """
 
 import tempfile
@@ -11,16 +11,16 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Any
 
-from boxlore.core import captions
+from boxlore.core.crosswalk import captions
 from boxlore.core.findings import Finding
-from boxlore.core.line_codes import Line, write_code
-from boxlore.core.record import Record, Shown, Told
+from boxlore.core.records.in_force import Record, Shown, Told
+from boxlore.core.sitting.worksheet_codes import Line, write_code
 from boxlore.core.statements import KEEPER, Sure
 from boxlore.sheets.figure import Room, Shelf, figure, front_of
-from boxlore.sheets.printing import Printing, shared
-from boxlore.sheets.setting import made_pdf
+from boxlore.sheets.print_run import Printing, shared
+from boxlore.sheets.safe_words import isolated
 from boxlore.sheets.theme import LARGE_PRINT, Theme
-from boxlore.sheets.words import isolated
+from boxlore.sheets.typesetting import made_pdf
 
 SIZE = 20.0
 LEADING = 0.8

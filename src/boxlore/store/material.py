@@ -11,9 +11,9 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
-from boxlore.core.record import MarkerRows, Material, Related, ScanFile
+from boxlore.core.records.in_force import MarkerRows, Material, Related, ScanFile
 from boxlore.core.statements import Reading
-from boxlore.store.reading import Path, items_after, number_of, path_of
+from boxlore.store.queries import Path, items_after, number_of, path_of
 from boxlore.store.rows import READING, SELECT, Told, reading_of, statement_of
 
 CHUNK = 200

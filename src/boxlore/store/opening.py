@@ -12,10 +12,10 @@ from pathlib import Path
 from typing import Concatenate, ParamSpec, Protocol, Self, TypeVar
 
 from boxlore.core.errors import CouldNot
-from boxlore.core.housing_history import Stated
-from boxlore.core.record import Material
+from boxlore.core.originals.history import Stated
+from boxlore.core.records.in_force import Material
 from boxlore.core.statements import Kind, Subject
-from boxlore.store import log, material, projections, reading, schema, searching
+from boxlore.store import log, material, projections, queries, schema, searching
 from boxlore.store.connecting import (
     DATABASE,
     bring_up_to_date,
@@ -26,9 +26,9 @@ from boxlore.store.connecting import (
     make,
     said_plainly,
 )
+from boxlore.store.erasing import is_pending, scour
 from boxlore.store.locking import Lock, network_kind
 from boxlore.store.rows import Told
-from boxlore.store.scouring import is_pending, scour
 from boxlore.store.values import ActDone, Change, Draft, Hit, Past
 from boxlore.store.writer import DRAFT, Writer
 
@@ -37,7 +37,7 @@ Answer = TypeVar("Answer")
 
 
 class Clock(Protocol):
-    """Gives ids and times; `tasks.clock.Clock` is one."""
+    """Gives ids and times; `tasks.collection.clock.Clock` is one."""
 
     def new_id(self) -> str: ...
     def now(self) -> str: ...
@@ -221,15 +221,15 @@ class Store:
 
     def meta(self, name: str) -> str:
         """A fact about the database itself, or an empty string."""
-        return self._ask(reading.meta, name)
+        return self._ask(queries.meta, name)
 
     def statements(self, subject: Subject) -> list[Told]:
         """What is in force about one thing, in the order it was told."""
-        return self._ask(reading.statements, subject.id)
+        return self._ask(queries.statements, subject.id)
 
     def of_sitting(self, sitting: str) -> list[Told]:
         """What was told in a sitting and is in force, of anything, in the order it was told."""
-        return self._ask(reading.of_sitting, sitting)
+        return self._ask(queries.of_sitting, sitting)
 
     def about_items(self, *, ids: Sequence[str] | None = None) -> Iterator[Material]:
         """Everything a record is made from, item by item in the order of numbers, with flat memory."""
@@ -237,107 +237,107 @@ class Store:
 
     def people(self) -> Iterator[tuple[str, list[Told]]]:
         """Everyone in the registry with the statements about them."""
-        return self._stream(reading.by_subject, "person")
+        return self._stream(queries.by_subject, "person")
 
     def subjects(self, kind: str) -> Iterator[tuple[str, list[Told]]]:
         """Every thing of a kind with the statements about it."""
-        return self._stream(reading.by_subject, kind)
+        return self._stream(queries.by_subject, kind)
 
     def subjects_told(self, kind: str, field: str) -> list[str]:
         """Ids of the people, events, places … of which something is told in this field."""
-        return self._ask(reading.subjects_told, kind, field)
+        return self._ask(queries.subjects_told, kind, field)
 
     def history(self, subject: str, field: str) -> list[Past]:
         """Everything ever said of one field, replaced and withdrawn statements too."""
-        return self._ask(reading.history, subject, field)
+        return self._ask(queries.history, subject, field)
 
     def struck(self) -> set[tuple[str, str]]:
         """(subject, field) of everything that was struck, so that no file brings it back."""
-        return self._ask(reading.struck)
+        return self._ask(queries.struck)
 
     def last_acts(self, limit: int = 50) -> list[ActDone]:
         """What was done last, newest first."""
-        return self._ask(reading.last_acts, limit)
+        return self._ask(queries.last_acts, limit)
 
     def last_time(self) -> str:
         """The newest time in the log, or an empty string."""
-        return self._ask(reading.last_time)
+        return self._ask(queries.last_time)
 
     def items(self) -> list[tuple[str, str]]:
         """(number, id) of every item, in the order of numbers."""
-        return self._ask(reading.items)
+        return self._ask(queries.items)
 
     def item_ids(self) -> bytes:
         """Every item's id in the order of numbers, 16 bytes each."""
-        return self._ask(reading.item_ids)
+        return self._ask(queries.item_ids)
 
     def item_by_number(self, number: str) -> str | None:
         """The id of the item with that number."""
-        return self._ask(reading.item_by_number, number)
+        return self._ask(queries.item_by_number, number)
 
     def container_facts(self) -> list[Stated]:
         """Every label, kind and way inward ever said of containers, in the order of the log."""
-        return self._ask(reading.container_facts)
+        return self._ask(queries.container_facts)
 
     def ever_kept(self, where: Sequence[str]) -> list[str]:
         """Ids of items ever kept at one of these places (`container-id place`)."""
-        return self._ask(reading.ever_kept, where)
+        return self._ask(queries.ever_kept, where)
 
     def kept_facts(self, items: Sequence[str]) -> list[Stated]:
         """Every place ever said of these items, in the order of the log."""
-        return self._ask(reading.kept_facts, items)
+        return self._ask(queries.kept_facts, items)
 
     def withdrawals(self) -> list[tuple[str, str, str]]:
         """(act, act that it withdraws, when), oldest first."""
-        return self._ask(reading.withdrawals)
+        return self._ask(queries.withdrawals)
 
     def kept_in(self) -> list[tuple[str, str]]:
         """(item id, `container-id place`) of everything that has a place now."""
-        return self._ask(reading.kept_in)
+        return self._ask(queries.kept_in)
 
     def number_of(self, item: str) -> str:
         """An item's number, or an empty string."""
-        return self._ask(reading.number_of, item)
+        return self._ask(queries.number_of, item)
 
     def containers(self) -> list[tuple[str, tuple[tuple[str, str], ...]]]:
         """Every container's id with its path of (kind, label), outermost first."""
-        return self._ask(reading.containers)
+        return self._ask(queries.containers)
 
     def kept_before(self) -> list[tuple[str, str, str]]:
         """(item, "container place", since when) of every place that an item has left."""
-        return self._ask(reading.kept_before)
+        return self._ask(queries.kept_before)
 
     def wanted(self) -> list[str]:
         """Ids of the items that an archive has said it wants."""
-        return self._ask(reading.wanted)
+        return self._ask(queries.wanted)
 
     def fixity(self) -> list[tuple[str, str, str, str, str]]:
         """(kind, subject, field, words, when) of every digest of intake and every fixity event since."""
-        return self._ask(reading.fixity)
+        return self._ask(queries.fixity)
 
     def acts_about(self, subject: str, since: str) -> list[str]:
         """What was done to one thing since a time."""
-        return self._ask(reading.acts_about, subject, since)
+        return self._ask(queries.acts_about, subject, since)
 
     def last_position(self, container: str) -> int:
         """The highest place taken in a container."""
-        return self._ask(reading.last_position, container)
+        return self._ask(queries.last_position, container)
 
     def next_number_count(self, prefix: str = "", series: str = "") -> int:
         """The count for the next number of a series: one more than the highest ever given in it."""
-        return self._ask(reading.next_number_count, f"{prefix}{series}-")
+        return self._ask(queries.next_number_count, f"{prefix}{series}-")
 
     def scan_by_sha256(self, digest: str) -> str:
         """The id of the scan with these bytes, or an empty string."""
-        return self._ask(reading.scan_by_sha256, digest)
+        return self._ask(queries.scan_by_sha256, digest)
 
     def shown_on(self, scan: str, area: Sequence[float]) -> str:
         """The number of the item shown by that part of a scan, or an empty string."""
-        return self._ask(reading.shown_on, scan, area)
+        return self._ask(queries.shown_on, scan, area)
 
     def scans(self) -> Iterator[tuple[str, dict[str, object]]]:
         """Every scan's id with its facts (path, sha256, bytes, …)."""
-        return self._stream(reading.scans)
+        return self._stream(queries.scans)
 
     def search(self, words: str, limit: int = 50) -> list[Hit]:
         """Items and other things whose words, or drafts, hold all these words."""
@@ -353,15 +353,15 @@ class Store:
 
     def places_used(self) -> set[int]:
         """GeoNames ids of the places that this collection names already."""
-        return self._ask(reading.places_used)
+        return self._ask(queries.places_used)
 
     def drafts(self) -> list[Draft]:
         """What was being typed and has not become a statement."""
-        return self._ask(reading.drafts)
+        return self._ask(queries.drafts)
 
     def count(self, kind: str) -> int:
         """How many things of a kind there are."""
-        return self._ask(reading.count, kind)
+        return self._ask(queries.count, kind)
 
     def _check_tables(self) -> None:
         version = self._ask(schema.version_of)

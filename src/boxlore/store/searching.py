@@ -6,7 +6,7 @@ from contextlib import closing
 from typing import Any
 
 from boxlore.core.statements import fold
-from boxlore.store.reading import path_of
+from boxlore.store.queries import path_of
 from boxlore.store.schema import BY_NUMBER, STARTS
 from boxlore.store.values import Hit
 

@@ -16,11 +16,11 @@ from dataclasses import dataclass
 from functools import partial
 
 from boxlore.core.statements import fold
+from boxlore.store.erasing import STRUCK, delete, empty_log, is_pending, rewrite
 from boxlore.store.opening import Store
 from boxlore.store.projections import forget
-from boxlore.store.proof import PIECE, holding, look_over
 from boxlore.store.rows import SELECT, statement_of
-from boxlore.store.scouring import STRUCK, delete, empty_log, is_pending, rewrite
+from boxlore.store.strike_proof import PIECE, holding, look_over
 
 __all__ = ["StrikeReport", "finish", "holding", "pending", "strike"]
 

@@ -4,15 +4,15 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from boxlore.core.findings import Finding, Severity
-from boxlore.core.record import Record
-from boxlore.core.rules import look_over
-from boxlore.core.rules_kin import look_over_people
-from boxlore.core.rules_together import Together
-from boxlore.tasks.fixity import schedule_findings
-from boxlore.tasks.housing_check import ground_of, item_findings, whole_findings
-from boxlore.tasks.lookalikes import Alike, alike
-from boxlore.tasks.opening import Collection
-from boxlore.tasks.records import EVERYTHING, Selection, records, weddings
+from boxlore.core.records.in_force import Record
+from boxlore.core.rules.kin import look_over_people
+from boxlore.core.rules.of_record import look_over
+from boxlore.core.rules.together import Together
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.records import EVERYTHING, Selection, records, weddings
+from boxlore.tasks.originals.housing_check import ground_of, item_findings, whole_findings
+from boxlore.tasks.scans.fixity import schedule_findings
+from boxlore.tasks.scans.lookalikes import Alike, alike
 
 
 @dataclass(frozen=True, slots=True)

@@ -17,26 +17,26 @@ from rich.text import Text
 from textual.app import App
 
 from boxlore.core.errors import BoxloreError
-from boxlore.tasks.listing import Listing
-from boxlore.tasks.opening import DATABASE, Collection, open_collection
-from boxlore.tasks.progress import Progress
-from boxlore.tasks.remembering import last_collection, remember
-from boxlore.tasks.showing import Showing
-from boxlore.tasks.sitting import Sitting
-from boxlore.tui import looks
+from boxlore.tasks.collection.last_opened import last_collection, remember
+from boxlore.tasks.collection.opening import DATABASE, Collection, open_collection
+from boxlore.tasks.collection.progress import Progress
+from boxlore.tasks.sitting.item_list import Listing
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.sitting.showing import Showing
+from boxlore.tui import colours
 from boxlore.tui.keys import bound
-from boxlore.tui.leaving import Leaving
-from boxlore.tui.screens.bare import BareScreen
+from boxlore.tui.screens.empty_collection import BareScreen
 from boxlore.tui.screens.item import ItemScreen
 from boxlore.tui.screens.start import StartScreen
 from boxlore.tui.screens.working import WorkingScreen
+from boxlore.tui.signals import Leaving
 
 
 class Boxlore(App[int]):
     """Holds the open collection; shows its first item, or the first screen where there is none."""
 
     TITLE = "Boxlore"
-    CSS = looks.SHEET
+    CSS = colours.SHEET
     ENABLE_COMMAND_PALETTE = False
     BINDINGS = bound(("ctrl+q", "leave"))
 
@@ -57,12 +57,12 @@ class Boxlore(App[int]):
         self._ahead: Future[Listing] | None = None
         self._asked_to_leave = False
         self._signals = Leaving(self._signalled)
-        for theme in (looks.LAMP, looks.PAPER):
+        for theme in (colours.LAMP, colours.PAPER):
             self.register_theme(theme)
-        self.theme = looks.of_terminal()
+        self.theme = colours.of_terminal()
 
     def get_theme_variable_defaults(self) -> dict[str, str]:
-        return dict(looks.LAMP.variables)
+        return dict(colours.LAMP.variables)
 
     async def on_mount(self) -> None:
         self._signals.hear()
@@ -125,7 +125,7 @@ class Boxlore(App[int]):
 
     async def make_demo(self, folder: Path) -> str:
         """Make the demonstration; it is opened when its report has been read."""
-        demo = import_module("boxlore.tasks.demo")
+        demo = import_module("boxlore.tasks.demo.whole_job")
 
         def job(progress: Progress) -> list[str]:
             lines: list[str] = []

@@ -9,11 +9,11 @@ from dataclasses import dataclass
 from importlib import import_module
 from pathlib import Path
 
-from boxlore.core.audience import To
 from boxlore.core.errors import WrongUse
-from boxlore.tasks.opening import Collection
-from boxlore.tasks.progress import Progress
-from boxlore.tui.screens.card import Blank
+from boxlore.core.records.audience import To
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.progress import Progress
+from boxlore.tui.screens.cards import Blank
 
 Told = Mapping[str, str]
 Job = Callable[[Collection, Told, Progress], list[str]]
@@ -52,7 +52,7 @@ def _counted(states: Counter[str]) -> str:
 
 
 def _take_in(collection: Collection, told: Told, progress: Progress) -> list[str]:
-    intake, pairing = import_module("boxlore.tasks.intake"), import_module("boxlore.tasks.pairing")
+    intake, pairing = import_module("boxlore.tasks.scans.intake"), import_module("boxlore.tasks.scans.pairing")
     files = intake.picture_files([path_of(collection, told["path"], "")])
     if not files:
         raise WrongUse("There are no pictures there.", "JPEG, TIFF, PNG and WebP are taken in.")
@@ -66,7 +66,7 @@ def _take_in(collection: Collection, told: Told, progress: Progress) -> list[str
 
 
 def _copies(collection: Collection, told: Told, progress: Progress) -> list[str]:
-    module, out = import_module("boxlore.tasks.copies"), path_of(collection, told["out"], "copies")
+    module, out = import_module("boxlore.tasks.outputs.copies"), path_of(collection, told["out"], "copies")
     made = list(module.copies(collection, out, to=_audience(told["to"]), progress=progress))
     lines = [f"In {out}: {_counted(Counter(str(one.state) for one in made))}."]
     lines += [f"{one.number}: {one.why}" for one in made if one.state == "refused"]
@@ -74,14 +74,14 @@ def _copies(collection: Collection, told: Told, progress: Progress) -> list[str]
 
 
 def _sheet(collection: Collection, told: Told, progress: Progress) -> list[str]:
-    module, out = import_module("boxlore.tasks.sheets"), path_of(collection, told["out"], "print/album.pdf")
+    module, out = import_module("boxlore.tasks.outputs.sheets"), path_of(collection, told["out"], "print/album.pdf")
     made = module.sheet(collection, out, to=_audience(told["to"]), progress=progress)
     left = f", {made.left_out} left out" if made.left_out else ""
     return [f"{made.path}: {made.items} items{left}.", *[finding.message for finding in made.findings]]
 
 
 def _transfer(collection: Collection, told: Told, progress: Progress) -> list[str]:
-    module, out = import_module("boxlore.tasks.transfer"), path_of(collection, told["out"], "transfer")
+    module, out = import_module("boxlore.tasks.archive.transfer"), path_of(collection, told["out"], "transfer")
     made = module.transfer(collection, out, progress=progress)
     lines = [f"{part.path}: {part.records} records, {part.scans} scans, {part.bytes:,} bytes." for part in made.parts]
     if made.withheld:
@@ -106,7 +106,7 @@ def _check(collection: Collection, told: Told, progress: Progress) -> list[str]:
 
 
 def _housing(collection: Collection, told: Told, progress: Progress) -> list[str]:
-    module = import_module("boxlore.tasks.housing_check")
+    module = import_module("boxlore.tasks.originals.housing_check")
     progress.begin("Looking at every original", collection.store.count("item"))
     lines: list[str] = []
     for found in module.check_housing(collection):
@@ -119,7 +119,7 @@ def _housing(collection: Collection, told: Told, progress: Progress) -> list[str
 
 
 def _lists(collection: Collection, told: Told, progress: Progress) -> list[str]:
-    module = import_module("boxlore.tasks.survey")
+    module = import_module("boxlore.tasks.originals.survey")
     made = module.lists(collection)
     work = path_of(collection, told["work"], "print/work.pdf")
     order = path_of(collection, told["order"], "print/scanning.pdf")

@@ -20,9 +20,9 @@ from typing import Any
 from urllib.parse import parse_qs, urlsplit
 
 from boxlore.core.errors import CouldNot
-from boxlore.tasks.showing import Showing, View
+from boxlore.tasks.sitting.showing import Showing, View
 from boxlore.viewing.addresses import LOOPBACK, Address, of_this_machine
-from boxlore.viewing.code import in_half_blocks
+from boxlore.viewing.qr_code import in_half_blocks
 
 BODY_AT_MOST = 2048
 LOOKERS_AT_MOST = 8

@@ -4,8 +4,8 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.tasks.check import check as check_all
-from boxlore.tasks.opening import open_collection
-from boxlore.tasks.records import Selection
+from boxlore.tasks.collection.opening import open_collection
+from boxlore.tasks.collection.records import Selection
 
 
 @click.command()

@@ -7,9 +7,18 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.core.errors import WrongUse
-from boxlore.tasks.climate import Judged, chart_lines, judge, judged, keep_log, note_reading, read_file, write_chart
-from boxlore.tasks.opening import open_collection
-from boxlore.tasks.recovering import open_for_writing
+from boxlore.tasks.collection.opening import open_collection
+from boxlore.tasks.originals.climate import (
+    Judged,
+    chart_lines,
+    judge,
+    judged,
+    keep_log,
+    note_reading,
+    read_file,
+    write_chart,
+)
+from boxlore.tasks.sitting.recovering import open_for_writing
 
 WIDTH = 78
 

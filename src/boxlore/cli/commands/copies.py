@@ -7,9 +7,9 @@ from typing import Any
 import click
 
 from boxlore.cli import options, output, talk
-from boxlore.core.audience import To
-from boxlore.tasks.copies import copies as make_copies
-from boxlore.tasks.opening import open_collection
+from boxlore.core.records.audience import To
+from boxlore.tasks.collection.opening import open_collection
+from boxlore.tasks.outputs.copies import copies as make_copies
 
 
 @click.command()

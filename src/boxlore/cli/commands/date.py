@@ -7,9 +7,9 @@ from dataclasses import replace
 import click
 
 from boxlore.cli import options, output
-from boxlore.core import phrases
-from boxlore.tasks.opening import has_collection
-from boxlore.tasks.settings import phrase_settings, read_settings
+from boxlore.core.dates import phrases
+from boxlore.tasks.collection.opening import has_collection
+from boxlore.tasks.collection.settings import phrase_settings, read_settings
 
 
 @click.command()

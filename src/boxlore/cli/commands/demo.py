@@ -8,7 +8,7 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, talk
-from boxlore.tasks.demo import run
+from boxlore.tasks.demo.whole_job import run
 
 LOOK_AT = (
     "Look at print/album.pdf first; then open a copy in any picture program and read its caption; then",

@@ -3,7 +3,7 @@
 import click
 
 from boxlore.cli import options, output
-from boxlore.tasks.opening import open_collection
+from boxlore.tasks.collection.opening import open_collection
 
 
 @click.command()

@@ -8,11 +8,13 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, output, talk
-from boxlore.core.containers import KINDS, LOCATION_KINDS, Container
 from boxlore.core.errors import WrongUse
-from boxlore.core.housing_moves import Plan, close_up, merge, move, relabel
-from boxlore.tasks.describe import find_item, find_items
-from boxlore.tasks.housing import (
+from boxlore.core.originals.moves import Plan, close_up, merge, move, relabel
+from boxlore.core.records.containers import KINDS, LOCATION_KINDS, Container
+from boxlore.tasks.collection.marks import dated, marks_of
+from boxlore.tasks.collection.opening import Collection, open_collection
+from boxlore.tasks.collection.records import Selection
+from boxlore.tasks.originals.housing import (
     About,
     House,
     carry_out,
@@ -26,12 +28,10 @@ from boxlore.tasks.housing import (
     take_off,
     undo,
 )
-from boxlore.tasks.housing_check import HousingFound, PrintSize, check_housing, check_scans, print_sizes
-from boxlore.tasks.marks import dated, marks_of
-from boxlore.tasks.opening import Collection, open_collection
-from boxlore.tasks.records import Selection
-from boxlore.tasks.recovering import open_for_writing
-from boxlore.tasks.survey import write_receipt
+from boxlore.tasks.originals.housing_check import HousingFound, PrintSize, check_housing, check_scans, print_sizes
+from boxlore.tasks.originals.survey import write_receipt
+from boxlore.tasks.sitting.recovering import open_for_writing
+from boxlore.tasks.telling.statements import find_item, find_items
 
 OF_HOUSING = (
     "move ", "merge", "renumber", "count the places", "location ", "container ", "on loan", "given back", "note taken",

@@ -9,10 +9,10 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.core.errors import WrongUse
-from boxlore.tasks.intake import Wanted, picture_files, take_in
-from boxlore.tasks.lookalikes import look_closer
-from boxlore.tasks.pairing import Planned, alternating, by_suffix, by_table
-from boxlore.tasks.recovering import open_for_writing
+from boxlore.tasks.scans.intake import Wanted, picture_files, take_in
+from boxlore.tasks.scans.lookalikes import look_closer
+from boxlore.tasks.scans.pairing import Planned, alternating, by_suffix, by_table
+from boxlore.tasks.sitting.recovering import open_for_writing
 
 
 @click.command()

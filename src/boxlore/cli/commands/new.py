@@ -5,9 +5,9 @@ from pathlib import Path
 import click
 
 from boxlore.cli import talk
-from boxlore.tasks.opening import start
-from boxlore.tasks.rebuild import rebuild
-from boxlore.tasks.settings import Settings
+from boxlore.tasks.archive.rebuild import rebuild
+from boxlore.tasks.collection.opening import start
+from boxlore.tasks.collection.settings import Settings
 
 
 @click.command()

@@ -7,9 +7,9 @@ import click
 
 from boxlore.cli import options, talk
 from boxlore.core.errors import WrongUse
-from boxlore.tasks.offer import offer as make
-from boxlore.tasks.offer import read_answer
-from boxlore.tasks.opening import open_collection
+from boxlore.tasks.archive.offer import offer as make
+from boxlore.tasks.archive.offer import read_answer
+from boxlore.tasks.collection.opening import open_collection
 
 
 @click.command()

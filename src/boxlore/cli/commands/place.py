@@ -6,10 +6,10 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.cli.commands.date import lines
-from boxlore.core import places_text
 from boxlore.core.errors import WrongUse
-from boxlore.tasks.opening import has_collection, open_collection
-from boxlore.tasks.places import read_places
+from boxlore.core.places.reading import Place, full_name
+from boxlore.tasks.collection.opening import has_collection, open_collection
+from boxlore.tasks.telling.places import read_places
 
 
 @click.command()
@@ -43,7 +43,7 @@ def _split(line: str, year: int | None) -> tuple[str, int | None]:
     return words, int(when) if when.strip() else year
 
 
-def _then_and_now(place: places_text.Place) -> str:
+def _then_and_now(place: Place) -> str:
     """`Tartu, Estonia; then Dorpat, Russian Empire`."""
     then = ", ".join(part for part in (place.called_then, place.country_then) if part)
-    return places_text.full_name(place) + (f"; then {then}" if then else "")
+    return full_name(place) + (f"; then {then}" if then else "")

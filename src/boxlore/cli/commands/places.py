@@ -5,10 +5,10 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, output, talk
-from boxlore.core.places_text import coordinates, full_name
-from boxlore.tasks.opening import open_collection
-from boxlore.tasks.places import NewPlace, add_place, gazetteer_of, own_places, take_gazetteer
-from boxlore.tasks.recovering import open_for_writing
+from boxlore.core.places.reading import coordinates, full_name
+from boxlore.tasks.collection.opening import open_collection
+from boxlore.tasks.sitting.recovering import open_for_writing
+from boxlore.tasks.telling.places import NewPlace, add_place, gazetteer_of, own_places, take_gazetteer
 
 
 @click.group(invoke_without_command=True)

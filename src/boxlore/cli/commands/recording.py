@@ -5,13 +5,13 @@ from pathlib import Path
 import click
 
 from boxlore.cli import output, talk
-from boxlore.core.audience import To
 from boxlore.core.errors import WrongUse
-from boxlore.core.timelog import clock_of, moment_of
-from boxlore.tasks.opening import Collection, open_collection
-from boxlore.tasks.recordings import keep_paper, keep_recording, of_sitting, sittings
-from boxlore.tasks.recovering import open_for_writing
-from boxlore.tasks.timelog import write_log
+from boxlore.core.records.audience import To
+from boxlore.core.sitting.time_log import clock_of, moment_of
+from boxlore.tasks.collection.opening import Collection, open_collection
+from boxlore.tasks.sitting.recordings import keep_paper, keep_recording, of_sitting, sittings
+from boxlore.tasks.sitting.recovering import open_for_writing
+from boxlore.tasks.sitting.time_log import write_log
 
 
 @click.command()

@@ -6,10 +6,10 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, talk
-from boxlore.core.audience import To
-from boxlore.tasks.opening import open_collection
-from boxlore.tasks.sheets import Order
-from boxlore.tasks.sheets import sheet as make
+from boxlore.core.records.audience import To
+from boxlore.tasks.collection.opening import open_collection
+from boxlore.tasks.outputs.sheets import Order
+from boxlore.tasks.outputs.sheets import sheet as make
 
 
 @click.command()

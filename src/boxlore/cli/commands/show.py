@@ -3,12 +3,12 @@
 import click
 
 from boxlore.cli import options, output
-from boxlore.core import captions
-from boxlore.core.record import Record
+from boxlore.core.crosswalk import captions
+from boxlore.core.records.in_force import Record
 from boxlore.core.statements import FIELDS
-from boxlore.tasks.describe import find_items
-from boxlore.tasks.opening import Collection, open_collection
-from boxlore.tasks.records import record_of
+from boxlore.tasks.collection.opening import Collection, open_collection
+from boxlore.tasks.collection.records import record_of
+from boxlore.tasks.telling.statements import find_items
 
 
 @click.command()

@@ -10,7 +10,7 @@ from typing import Any
 import click
 
 from boxlore.core.errors import WrongUse
-from boxlore.tasks.opening import open_collection
+from boxlore.tasks.collection.opening import open_collection
 
 
 @click.command()
@@ -24,7 +24,7 @@ def sit(ctx: click.Context, narrator: str, interviewer: str, plain: bool, no_vie
     """Sit with a narrator: picture, questions and answers, each word kept as it is typed."""
     if lan and no_viewing:
         raise WrongUse("--lan is about the page, and --no-viewing leaves it away.", "Give one of them.")
-    showing = importlib.import_module("boxlore.tasks.showing").Showing()
+    showing = importlib.import_module("boxlore.tasks.sitting.showing").Showing()
     if lan:
         importlib.import_module("boxlore.viewing.addresses").of_this_machine()
     with ExitStack() as stack:
@@ -54,8 +54,8 @@ def _load(name: str) -> Any:
 
 def _plain(folder: Path, narrator: str, interviewer: str, showing: Any) -> None:
     """The same sitting from line to line; it ends with the input."""
-    sitting = importlib.import_module("boxlore.tasks.sitting").Sitting
-    sit_plain = importlib.import_module("boxlore.cli.orders").sit_plain
+    sitting = importlib.import_module("boxlore.tasks.sitting.session").Sitting
+    sit_plain = importlib.import_module("boxlore.cli.plain_orders").sit_plain
     with open_collection(folder, fallback_read_only=True) as collection:
         showing.collection = collection
         showing.opening()

@@ -5,7 +5,7 @@ import sys
 import click
 
 from boxlore.cli import options, output, talk
-from boxlore.tasks.recovering import open_for_writing
+from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.strike import BEYOND, carriers, meant, not_searched, strike_out, targets
 
 

@@ -9,12 +9,12 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, output, talk
-from boxlore.core.archive import TAKES
+from boxlore.core.crosswalk.repository import TAKES
 from boxlore.core.errors import WrongUse
-from boxlore.tasks.archive_settings import archive_of
-from boxlore.tasks.opening import Collection, open_collection
-from boxlore.tasks.transfer import Order, Transferred, name_search, rows_found
-from boxlore.tasks.transfer import transfer as make
+from boxlore.tasks.archive.settings import archive_of
+from boxlore.tasks.archive.transfer import Order, Transferred, name_search, rows_found
+from boxlore.tasks.archive.transfer import transfer as make
+from boxlore.tasks.collection.opening import Collection, open_collection
 
 _SIZES = {"": 1, "K": 10**3, "M": 10**6, "G": 10**9}
 

@@ -6,15 +6,15 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, output, talk
-from boxlore.tasks.fixity import due_on, finding_of, last_run, register_again, unfinished, verify_scans
-from boxlore.tasks.fixity_events import COLUMNS, events
-from boxlore.tasks.opening import Collection, open_collection
-from boxlore.tasks.packages import verify_package
-from boxlore.tasks.progress import Progress
-from boxlore.tasks.prove_copies import is_copies_folder, prove_copies
-from boxlore.tasks.receipt import read_receipt
-from boxlore.tasks.recordings import verify_kept
-from boxlore.tasks.verify import Verified
+from boxlore.tasks.archive.receipt import read_receipt
+from boxlore.tasks.collection.opening import Collection, open_collection
+from boxlore.tasks.collection.progress import Progress
+from boxlore.tasks.outputs.prove_copies import is_copies_folder, prove_copies
+from boxlore.tasks.scans.file_state import Verified
+from boxlore.tasks.scans.fixity import due_on, finding_of, last_run, register_again, unfinished, verify_scans
+from boxlore.tasks.scans.fixity_events import COLUMNS, events
+from boxlore.tasks.scans.packages import verify_package
+from boxlore.tasks.sitting.recordings import verify_kept
 
 
 @click.command()

@@ -8,18 +8,18 @@ from textual.app import App, ComposeResult
 from textual.screen import Screen
 from textual.timer import Timer
 
-from boxlore.core.containers import number_text
 from boxlore.core.errors import BoxloreError, WrongUse
-from boxlore.tasks.describe import find_items
-from boxlore.tasks.linking import SAME, same_as
-from boxlore.tasks.listing import Listing, Row, filtered, nearest
-from boxlore.tasks.sitting import Sitting
+from boxlore.core.records.containers import number_text
+from boxlore.tasks.sitting.item_list import Listing, Row, filtered, nearest
+from boxlore.tasks.sitting.linking import SAME, same_as
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.telling.statements import find_items
 from boxlore.tui.keys import ROW_KEYS, bindings
-from boxlore.tui.screens.card import Choice, Choices
+from boxlore.tui.screens.cards import Choice, Choices
 from boxlore.tui.widgets.bars import Bottom, Top
-from boxlore.tui.widgets.line import Line, short
-from boxlore.tui.widgets.rows import Cells, Rows
-from boxlore.tui.widgets.words import Words
+from boxlore.tui.widgets.plain_text import Line, short
+from boxlore.tui.widgets.row_list import Cells, Rows
+from boxlore.tui.widgets.text_input import Words
 
 FILTERS = ("all", "bare", "begun", "told", "to ask")
 MOST = 500

@@ -7,7 +7,7 @@ from textual.screen import Screen
 from boxlore.tui import guide
 from boxlore.tui.keys import bound
 from boxlore.tui.widgets.bars import Top
-from boxlore.tui.widgets.line import Line
+from boxlore.tui.widgets.plain_text import Line
 
 
 class GuideScreen(Screen[None]):

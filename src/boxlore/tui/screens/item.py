@@ -7,22 +7,22 @@ the words from the prompt's value, and sets the focus at once; so no word lands 
 from importlib import import_module
 
 from boxlore.core.errors import BoxloreError
-from boxlore.core.record import Told
+from boxlore.core.records.in_force import Told
 from boxlore.core.statements import Sure
-from boxlore.tasks.linking import RELATIONS, SAME, relate, same_as
-from boxlore.tasks.prompts import write_prompts
-from boxlore.tasks.sitting import AUDIENCES, COME_BACK, SURENESSES
-from boxlore.tasks.steps import Done
+from boxlore.tasks.sitting.linking import RELATIONS, SAME, relate, same_as
+from boxlore.tasks.sitting.prompts import write_prompts
+from boxlore.tasks.sitting.session import AUDIENCES, COME_BACK, SURENESSES
+from boxlore.tasks.telling.undoing import Done
 from boxlore.tui.keys import ITEM_KEYS, bindings
-from boxlore.tui.screens.card import Blank, Choice, Choices, Form, Notice
+from boxlore.tui.screens.cards import Blank, Choice, Choices, Form, Notice
 from boxlore.tui.screens.find import FindScreen
+from boxlore.tui.screens.full_picture import LargeScreen
 from boxlore.tui.screens.guide import GuideScreen
 from boxlore.tui.screens.item_view import ItemView
-from boxlore.tui.screens.large import LargeScreen
+from boxlore.tui.screens.language import is_language, language_blank
 from boxlore.tui.screens.menu import open_menu
-from boxlore.tui.screens.said import SaidScreen
-from boxlore.tui.screens.tongue import is_language, language_blank
-from boxlore.tui.widgets.block import Block
+from boxlore.tui.screens.statements import SaidScreen
+from boxlore.tui.widgets.prompt_block import Block
 
 
 class ItemScreen(ItemView):
@@ -269,7 +269,7 @@ class ItemScreen(ItemView):
     async def action_course(self) -> None:
         """Where the sitting stands, and the next step."""
         if await self.settled():
-            await import_module("boxlore.tui.screens.course").open_course(self)
+            await import_module("boxlore.tui.screens.sitting_steps").open_course(self)
 
     async def action_ask_later(self) -> None:
         if not await self._can_write(self.block):

@@ -9,19 +9,19 @@ from textual.screen import Screen
 from textual.timer import Timer
 
 from boxlore.core.errors import BoxloreError
-from boxlore.core.record import Record, ScanFile
-from boxlore.tasks.course import SUGGESTED_MINUTES, consent_due, due_words
-from boxlore.tasks.glimpse import Glimpse, Glimpses
-from boxlore.tasks.linking import related_lines
-from boxlore.tasks.listing import Listing
-from boxlore.tasks.marking import Marked
-from boxlore.tasks.showing import Showing, Tap
-from boxlore.tasks.sitting import Sitting
+from boxlore.core.records.in_force import Record, ScanFile
+from boxlore.tasks.sitting.course import SUGGESTED_MINUTES, consent_due, due_words
+from boxlore.tasks.sitting.item_list import Listing
+from boxlore.tasks.sitting.linking import related_lines
+from boxlore.tasks.sitting.preview import Glimpse, Glimpses
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.sitting.showing import Showing, Tap
+from boxlore.tasks.telling.markers import Marked
 from boxlore.tui.keys import ITEM_KEYS
 from boxlore.tui.widgets.bars import Bottom, Top
-from boxlore.tui.widgets.block import Block, made_of
-from boxlore.tui.widgets.line import Line
 from boxlore.tui.widgets.picture import Picture, Pin
+from boxlore.tui.widgets.plain_text import Line
+from boxlore.tui.widgets.prompt_block import Block, made_of
 
 WIDE, TALL = 100, 34
 

@@ -5,10 +5,10 @@ from typing import Any, Protocol
 
 from textual.app import App
 
-from boxlore.tasks.progress import Progress
-from boxlore.tasks.sitting import Sitting
+from boxlore.tasks.collection.progress import Progress
+from boxlore.tasks.sitting.session import Sitting
 from boxlore.tui.jobs import TASKS
-from boxlore.tui.screens.card import Choice, Choices, Form
+from boxlore.tui.screens.cards import Choice, Choices, Form
 from boxlore.tui.screens.working import WorkingScreen
 
 

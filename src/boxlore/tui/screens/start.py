@@ -8,12 +8,12 @@ from textual.containers import Vertical
 from textual.screen import Screen
 
 from boxlore.core.errors import BoxloreError
-from boxlore.tasks.opening import DATABASE, start
-from boxlore.tasks.settings import Settings
+from boxlore.tasks.collection.opening import DATABASE, start
+from boxlore.tasks.collection.settings import Settings
 from boxlore.tui.keys import bound
-from boxlore.tui.screens.card import Blank, Choice, Choices, Form
+from boxlore.tui.screens.cards import Blank, Choice, Choices, Form
 from boxlore.tui.screens.guide import GuideScreen
-from boxlore.tui.widgets.line import Line
+from boxlore.tui.widgets.plain_text import Line
 
 Ways = Callable[[Path], Awaitable[str]]
 """What is done with the folder named; returns what went wrong, or nothing."""

@@ -15,14 +15,14 @@ from textual.message import Message
 from textual.screen import Screen
 
 from boxlore.core.errors import BoxloreError
-from boxlore.tasks.opening import Collection
-from boxlore.tasks.sitting import Sitting
-from boxlore.tasks.survey_run import ATTACHED, CHOICES, CONDITION, ENCLOSURE, MOVE_WORDS, SurveyRun
-from boxlore.tui import looks
-from boxlore.tui.leaving import Leaving
-from boxlore.tui.screens.card import Blank, Form
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.originals.survey_run import ATTACHED, CHOICES, CONDITION, ENCLOSURE, MOVE_WORDS, SurveyRun
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tui import colours
+from boxlore.tui.screens.cards import Blank, Form
+from boxlore.tui.signals import Leaving
 from boxlore.tui.widgets.bars import Top
-from boxlore.tui.widgets.line import Line
+from boxlore.tui.widgets.plain_text import Line
 
 HEADINGS = ((ENCLOSURE, "Enclosure"), (ATTACHED, "Still attached"), (CONDITION, "Condition"))
 
@@ -158,19 +158,19 @@ class Survey(App[int]):
     """The survey on its own, as `boxlore survey` opens it."""
 
     TITLE = "Boxlore"
-    CSS = looks.SHEET
+    CSS = colours.SHEET
     ENABLE_COMMAND_PALETTE = False
 
     def __init__(self, run: SurveyRun) -> None:
         super().__init__()
         self._run = run
         self._signals = Leaving(self._leave, self._keep)
-        for theme in (looks.LAMP, looks.PAPER):
+        for theme in (colours.LAMP, colours.PAPER):
             self.register_theme(theme)
-        self.theme = looks.of_terminal()
+        self.theme = colours.of_terminal()
 
     def get_theme_variable_defaults(self) -> dict[str, str]:
-        return dict(looks.LAMP.variables)
+        return dict(colours.LAMP.variables)
 
     async def on_mount(self) -> None:
         self._signals.hear()

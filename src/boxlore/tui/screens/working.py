@@ -7,16 +7,16 @@ from textual.app import ComposeResult
 from textual.containers import Vertical, VerticalScroll
 
 from boxlore.core.errors import BoxloreError
-from boxlore.tasks.progress import Progress
+from boxlore.tasks.collection.progress import Progress
 from boxlore.tui.keys import bound
-from boxlore.tui.screens.card import Card
-from boxlore.tui.widgets.line import Line
+from boxlore.tui.screens.cards import Card
+from boxlore.tui.widgets.plain_text import Line
 
 WIDTH = 50
 
 
 class _Watch:
-    """A `tasks.progress.Progress` that the screen reads a few times a second; the task never waits for it."""
+    """A `collection.progress.Progress` that the screen reads a few times a second; the task never waits for it."""
 
     def __init__(self) -> None:
         self.what, self.done, self.total = "", 0, 0

@@ -5,7 +5,7 @@ from textual import events
 from textual.message import Message
 
 from boxlore.tui.keys import Key
-from boxlore.tui.widgets.line import Line, short
+from boxlore.tui.widgets.plain_text import Line, short
 
 
 class Top(Line):

@@ -12,7 +12,7 @@ from textual.message import Message
 from textual.strip import Strip
 from textual.widget import Widget
 
-from boxlore.tasks.glimpse import Glimpse
+from boxlore.tasks.sitting.preview import Glimpse
 
 HALF = "▀"
 

@@ -1,0 +1,75 @@
+"""What can be said in the sitting line by line, as one table, and the loop that hears it."""
+
+from collections.abc import Callable
+
+from boxlore.cli.output import safe
+from boxlore.cli.plain_sitting import Order, Plain, Say
+from boxlore.core.sitting.stages import Step
+from boxlore.core.statements import Sure
+from boxlore.tasks.sitting import course
+from boxlore.tasks.sitting.item_list import Listing
+from boxlore.tasks.sitting.session import AUDIENCES, Sitting
+from boxlore.tasks.sitting.showing import Showing
+
+_SURE = tuple(str(one) for one in Sure if one is not Sure.NOT_KNOWN)
+
+ORDERS: dict[str, tuple[Order, str]] = {
+    "next": (lambda plain, _: plain.turn(1), "the next item."),
+    "before": (lambda plain, _: plain.turn(-1), "the item before."),
+    "go": (Plain.go, "an item by number or place: .go TRA-0042, .go 3/12/4."),
+    "find": (Plain.find, "what holds these words: .find regatta."),
+    "list": (Plain.list_items, "items: .list bare, begun, told, to ask, all."),
+    "question": (lambda plain, _: plain.ask(), "the question again."),
+    "read": (lambda plain, _: plain.open(plain.position), "this item again from the start."),
+    "who": (Plain.who, "everything told of this item, numbered, and who says so."),
+    "correct": (Plain.correct, "the answer in the place of the last one: .correct It was in May."),
+    "unknown": (Plain.not_known, "asked, and not known."),
+    "later": (Plain.later, "come back to this, or whom to ask: .later ask Joan."),
+    "aside": (Plain.aside, "put this item aside for now: .aside too sad today."),
+    "audience": (
+        lambda plain, words: plain.change(words, "audience", AUDIENCES),
+        "who may see it: .audience family, or .audience keeper 3 for statement 3.",
+    ),
+    "sure": (lambda plain, words: plain.change(words, "sure", _SURE), "how sure: .sure likely, .sure guess 3."),
+    "language": (lambda plain, words: plain.change(words, "language"), "the language of an answer: .language et."),
+    "settle": (Plain.settle, "a conflict: .settle 3, .settle 3 both, .settle 3 doubtful."),
+    "strike": (Plain.strike, "take words out for good: .strike 3."),
+    "history": (Plain.history, "what was ever said to this question."),
+    "same": (Plain.same, "as for the item before: .same people, day, place, all of these."),
+    "relation": (Plain.relation, "to another item: .relation negative_of TRA-0007."),
+    "story": (Plain.story, "a story of no picture: .story person Jaan Tamm: He kept bees."),
+    "agreement": (Plain.agreement, "read out, and note terms and who gave it."),
+    "consent": (Plain.consent, "ask again what the living allow: .consent, then .consent yes, no or later."),
+    "clap": (
+        lambda plain, _: plain.say(f"Clap {course.clap(plain.sitting)} noted."),
+        "a moment heard in the recording.",
+    ),
+    "private": (Plain.private, "close the last minutes for outside: .private 5."),
+    "rest": (lambda plain, _: plain.step(Step.REST), "a rest."),
+    "resume": (lambda plain, _: plain.step(Step.GO_ON), "after a rest."),
+    "close": (Plain.close, "close, with what to ask next time: .close the farm; the crossing."),
+    "undo": (Plain.undo, "take the last thing back."),
+    "redo": (Plain.redo, "do it again."),
+    "help": (Plain.help, "these lines."),
+    "quit": (Plain.leave, "leave; nothing is lost."),
+}
+"""Every order: its name, what it does. Any beginning that fits one order alone will do."""
+
+
+def sit_plain(sitting: Sitting, showing: Showing, listen: Callable[[], str | None], say: Say) -> None:
+    """Sit until the end of the lines. `listen` gives a line, or None at their end."""
+    recovered = sitting.begin()
+    listing = Listing(sitting.collection)
+    if not len(listing):
+        say("Nothing is in this collection yet. Take scans in with: boxlore intake")
+        return
+    if recovered:
+        say(f"After an interruption: {len(recovered)} answers that were being typed are kept.")
+    if sitting.prompts_fault:
+        say(sitting.prompts_fault)
+    if showing.address:
+        say(f"Page for the teller: {showing.address}")
+    plain = Plain(sitting, listing, showing, lambda words: say(safe(words)), ORDERS)
+    plain.begin()
+    while not plain.over and (line := listen()) is not None:
+        plain.hear(line)

@@ -1,0 +1,389 @@
+"""The one table from our fields to what an archive receives: simple Dublin Core and DCMI Metadata Terms.
+
+A row gives a field's element in each and its values. Dublin Core Metadata Element Set 1.1 (ISO 15836) as the
+OAI-PMH 2.0 oai_dc format carries it; DCMI Metadata Terms (2020). To add a field to the exports, add a row.
+"""
+
+from collections.abc import Callable, Iterable, Iterator, Mapping
+from dataclasses import dataclass
+from dataclasses import field as starts
+from datetime import date
+from functools import lru_cache
+from typing import NamedTuple
+
+from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk.copies import inventory_number, place_then
+from boxlore.core.crosswalk.extent import packed_path
+from boxlore.core.crosswalk.repository import NOT_SAID, Archive
+from boxlore.core.dates.edtf import parse
+from boxlore.core.dates.edtf_values import iso_range, plain_iso
+from boxlore.core.originals.description import custody_lines, physical_lines
+from boxlore.core.people.person import Person
+from boxlore.core.places.reading import Place, dcmi_box, dcmi_point, from_json, full_name
+from boxlore.core.records.closing_dates import Closure
+from boxlore.core.records.in_force import Record, Shown
+from boxlore.core.statements import Said, Sure
+
+CNE = "http://rightsstatements.org/vocab/CNE/1.0/"
+"""Copyright Not Evaluated: the neutral statement that the archive replaces (rightsstatements.org)."""
+
+AAT = "http://vocab.getty.edu/aat/"
+PROCESSES: dict[str, str] = {
+    "gelatin silver print": "300128695",
+    "tintype": "300134759",
+    "cabinet card": "300127131",
+    "cabinet photograph": "300127131",
+    "carte-de-visite": "300127141",
+    "snapshot": "300134745",
+    "negative": "300127173",
+    "slide": "300128371",
+    "postcard": "300026819",
+    "picture postcard": "300026819",
+    "stereograph": "300127197",
+    "photographic print": "300127104",
+}
+"""Terms of the Art & Architecture Thesaurus, through library crosswalks; recheck at Getty before a release."""
+
+STILL = ("print", "negative", "slide", "postcard", "card", "album-page")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CollectionFacts:
+    """What every record of an export shares. `on_day` is the day the export carries.
+
+    `originals` tells whether the originals are handed over or scans only; `closure_of` gives what the closed part
+    says of an item; `moves_of` where it was kept before, as sentences; `people` the registry, for authority forms.
+    """
+
+    id: str
+    title: str
+    holder: str = ""
+    language: str = "en"
+    rights: str = CNE
+    on_day: date
+    brackets: bool = False
+    archive: Archive = NOT_SAID
+    originals: bool = True
+    accession: str = ""
+    custody: tuple[str, ...] = ()
+    people: Mapping[str, Person] = starts(default_factory=dict)
+    closure_of: Callable[[Record], Closure | None] = lambda record: None
+    moves_of: Callable[[Record], tuple[str, ...]] = lambda record: ()
+
+
+class Value(NamedTuple):
+    """One value: its words with a language, or typed by an encoding scheme (`dcterms:W3CDTF`)."""
+
+    words: str
+    language: str = ""
+    scheme: str = ""
+
+
+Values = Callable[[Record, CollectionFacts], list[Value]]
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One field: its element in oai_dc and in dcterms (empty for none), and its values for each."""
+
+    field: str
+    oai_dc: str
+    dcterms: str
+    values: Values
+    detailed: Values | None = None
+    """Values for dcterms, where they differ."""
+
+
+def _title(record: Record, facts: CollectionFacts) -> list[Value]:
+    told = record.first("title")
+    language = told.language if told else facts.language
+    return [Value(captions.title(record, brackets=facts.brackets), language)]
+
+
+def _identifier(record: Record, facts: CollectionFacts) -> list[Value]:
+    given = [Value(told.words) for told in record.all("archive_reference")]
+    return [Value(record.number), Value(f"urn:uuid:{record.id}"), *given]
+
+
+def authority_form(shown: Shown, people: Mapping[str, Person]) -> str:
+    """`Tamm, Kristjan, 1868-1941`, with how sure the source is behind it; the words told for someone unknown."""
+    person = people.get(shown.person)
+    if person is None:
+        return captions.name_of(shown)
+    years = [str(one.get("earliest") or "")[:4] for one in (person.born, person.died)]
+    dates = f", {years[0]}-{years[1]}" if any(years) else ""
+    sure = "" if not shown.unsure else f" ({'perhaps' if shown.told.sure == 'guess' else 'probably'})"
+    return f"{person.sort_name}{dates}{sure}"
+
+
+def _creators(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [Value(authority_form(one, facts.people)) for one in record.shown("photographer")]
+
+
+def _subjects(record: Record, facts: CollectionFacts) -> list[Value]:
+    shown = [Value(authority_form(one, facts.people)) for one in record.people if one.role != "photographer"]
+    return shown + [Value(told.words, told.language) for told in record.all("keyword")]
+
+
+def _descriptions(record: Record, facts: CollectionFacts) -> list[Value]:
+    found = [Value(captions.caption(record, "sheet"), facts.language)]
+    found += [Value(told.words, told.language) for told in record.all("story")]
+    if record.told.get("inscription"):
+        found.append(Value(captions.inscription_line(record)))
+    for told in record.all("date"):
+        found.append(Value(f"Date as told{_by(told.said_by, told.source.said)}: “{told.words}” ({told.sure})"))
+    if said := who_said(record):
+        found.append(Value(f"Who said so: {said}", "en"))
+    if record.conflicts:
+        found.append(Value("Sources disagree: " + "; ".join(sorted({one.why for one in record.conflicts})), "en"))
+    found += [Value(words, "en") for words in physical_lines(record)]
+    if record.found_in:
+        found.append(Value(f"Found in: {record.found_in}", facts.language))
+    if record.withheld:
+        found.append(Value(f"{record.withheld} statements are withheld from this record.", "en"))
+    return found
+
+
+def _by(name: str, said: Said) -> str:
+    return f" by {name}" if name else f" ({said})"
+
+
+def who_said(record: Record) -> str:
+    """`date and story by Leida Rourke (sure); person by the keeper (guess)`: who said what, and how sure."""
+    said: dict[str, list[str]] = {}
+    for name, rows in record.told.items():
+        for told in rows:
+            said.setdefault(_sayer(told.said_by, told.source.said, told.source.ref, told.sure), []).append(name)
+    for one in record.people:
+        told = one.told
+        said.setdefault(_sayer(told.said_by, told.source.said, told.source.ref, told.sure), []).append(one.role)
+    return "; ".join(f"{' and '.join(dict.fromkeys(names))} {who}" for who, names in said.items())
+
+
+@lru_cache(1024)
+def _sayer(name: str, said: Said, ref: str, sure: Sure) -> str:
+    return f"{_sayer_name(name, said, ref)} ({sure.value})"
+
+
+def _sayer_name(name: str, said: Said, ref: str) -> str:
+    if said is Said.INSCRIPTION:
+        return f"written on the {ref or 'item'}"
+    if said is Said.NARRATOR:
+        return f"by {name or 'a narrator'}"
+    return "by the keeper" if said is Said.KEEPER else f"in a {said.value}" + (f", {ref}" if ref else "")
+
+
+@lru_cache(4096)
+def _one_date(edtf: str) -> str:
+    parsed = parse(edtf)
+    return plain_iso(parsed) or iso_range(parsed) or edtf
+
+
+@lru_cache(4096)
+def _is_plain(edtf: str) -> bool:
+    return plain_iso(parse(edtf)) == edtf
+
+
+def one_date(record: Record) -> str:
+    """One date for simple Dublin Core: a plain date, an ISO range, else the EDTF."""
+    return _one_date(edtf) if (edtf := record.edtf) else ""
+
+
+def _date(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [Value(one_date(record))]
+
+
+def _created(record: Record, facts: CollectionFacts) -> list[Value]:
+    """A plain date typed W3CDTF only if it is unqualified; everything else as EDTF, which has no type in the XSDs."""
+    edtf = record.edtf
+    return [Value(edtf, scheme="dcterms:W3CDTF" if _is_plain(edtf) else "")] if edtf else []
+
+
+def place_of(record: Record) -> Place | None:
+    """The place that the reading in force gives first, if any."""
+    reading = from_json(dict(record.place)) if record.place else None
+    return reading.choices[0] if reading is not None and reading.choices else None
+
+
+def _coverage(record: Record, facts: CollectionFacts) -> list[Value]:
+    found = [Value(told.words, told.language) for told in record.all("place")]
+    if found and (place := place_of(record)) is not None:
+        found.append(Value(full_name(place), "en"))
+    return found
+
+
+def _spatial(record: Record, facts: CollectionFacts) -> list[Value]:
+    found = _coverage(record, facts)
+    place = place_of(record) if found else None
+    if place is None:
+        return found
+    if place.called_then and place.called_then != place.city:
+        then = ", ".join(part for part in (place.called_then, place.country_then) if part)
+        found.append(Value(f"{then} (as called then)", "en"))
+    if point := dcmi_point(place):
+        found.append(Value(point, scheme="dcterms:Point"))
+    if box := dcmi_box(place):
+        found.append(Value(box, scheme="dcterms:Box"))
+    if place_then(record).get("geonames"):
+        found.append(Value(f"https://sws.geonames.org/{place.geonames}/", scheme="dcterms:URI"))
+    return found
+
+
+_IMAGE, _TEXT = [Value("Image"), Value("StillImage")], [Value("Text")]
+_DCMI_IMAGE, _DCMI_TEXT = (
+    [Value(value.words, scheme="dcterms:DCMIType") for value in values] for values in (_IMAGE, _TEXT)
+)
+
+
+def _type(record: Record, facts: CollectionFacts) -> list[Value]:
+    return _IMAGE if record.kind in STILL else _TEXT
+
+
+def _dcmi_type(record: Record, facts: CollectionFacts) -> list[Value]:
+    return _DCMI_IMAGE if record.kind in STILL else _DCMI_TEXT
+
+
+def _format(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [Value(record.words("process"), "en"), Value(size_words(record))]
+
+
+def size_words(record: Record) -> str:
+    """`90 × 60 mm`, or empty where it was not measured."""
+    return f"{' × '.join(f'{value:g}' for value in record.size_mm)} mm" if record.size_mm else ""
+
+
+def process_term(record: Record) -> str:
+    """The process as a URI of the Art & Architecture Thesaurus, or empty."""
+    number = PROCESSES.get(record.words("process").casefold())
+    return AAT + number if number else ""
+
+
+def _medium(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [Value(record.words("process"), "en"), Value(process_term(record), scheme="dcterms:URI")]
+
+
+def _extent(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [Value(size_words(record))]
+
+
+def _source(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [Value("; ".join(part for part in (facts.holder, facts.title, inventory_number(record)) if part))]
+
+
+def _part_of(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [Value(facts.title, facts.language)]
+
+
+def _part_of_detailed(record: Record, facts: CollectionFacts) -> list[Value]:
+    found = [Value(facts.title, facts.language), Value(f"urn:uuid:{facts.id}", scheme="dcterms:URI")]
+    return [*found, Value(record.mark.long, "en")] if record.mark else found
+
+
+def _relations(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [
+        Value(f"{one.number} {words} this" if one.reverse else f"{words} {one.number}", "en")
+        for one in record.related
+        for words in (one.kind.replace("_", " "),)
+    ]
+
+
+def provenance(record: Record, facts: CollectionFacts) -> list[str]:
+    """How the item came down and where it lay: the collection's custody, what it was found in, its moves."""
+    found = [f"Found in: {record.found_in}"] if record.found_in else []
+    accession = [f"Accession {facts.accession}"] if facts.accession else []
+    return [*facts.custody, *custody_lines(record), *found, *facts.moves_of(record), *accession]
+
+
+def _provenance(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [Value(words, "en") for words in provenance(record, facts)]
+
+
+def rights_of(record: Record, facts: CollectionFacts) -> str:
+    """A rights statement's URI as told, else the neutral one that the archive replaces."""
+    return record.words("rights") or facts.rights
+
+
+def _rights(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [Value(rights_of(record, facts))]
+
+
+def _rights_detailed(record: Record, facts: CollectionFacts) -> list[Value]:
+    words = rights_of(record, facts)
+    return [Value(words, scheme="dcterms:URI" if words.startswith(("http://", "https://")) else "")]
+
+
+def _rights_holder(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [Value(told.words) for told in record.all("rights_holder")]
+
+
+def _formats(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [
+        Value(
+            f"{packed_path(record, scan)}, {scan.media_type}, {scan.side}, {scan.width} × {scan.height} pixels, "
+            f"SHA-256 {scan.sha256}"
+        )
+        for scan in (() if record.closed_scans else record.scans)
+    ]
+
+
+def access_words(record: Record, facts: CollectionFacts) -> list[str]:
+    """Who may see it: what of it is in the closed part, or until when it is closed and why."""
+    closure = facts.closure_of(record)
+    withheld = "The scans are in the closed part: they show or name a person taken as living."
+    return ([str(closure)] if closure else []) + ([withheld] if record.closed_scans else [])
+
+
+def _access(record: Record, facts: CollectionFacts) -> list[Value]:
+    return [Value(words, "en") for words in access_words(record, facts)]
+
+
+ROWS: tuple[Row, ...] = (
+    Row("title", "title", "title", _title),
+    Row("photographer", "creator", "creator", _creators),
+    Row("people", "subject", "subject", _subjects),
+    Row("caption", "description", "description", _descriptions),
+    Row("date", "date", "created", _date, _created),
+    Row("kind", "type", "type", _type, _dcmi_type),
+    Row("process", "format", "", _format),
+    Row("process", "", "medium", _medium),
+    Row("size", "", "extent", _extent),
+    Row("number", "identifier", "identifier", _identifier),
+    Row("mark", "source", "source", _source),
+    Row("collection", "relation", "isPartOf", _part_of, _part_of_detailed),
+    Row("relations", "relation", "relation", _relations),
+    Row("place", "coverage", "spatial", _coverage, _spatial),
+    Row("scans", "", "hasFormat", _formats),
+    Row("custody", "", "provenance", _provenance),
+    Row("access", "rights", "accessRights", _access),
+    Row("rights", "rights", "rights", _rights, _rights_detailed),
+    Row("rights holder", "", "rightsHolder", _rights_holder),
+)
+"""Our fields in the order that records are written in."""
+
+_SIMPLE = tuple((row.oai_dc, row.values) for row in ROWS if row.oai_dc)
+_FULL = tuple((row.dcterms, row.detailed or row.values) for row in ROWS if row.dcterms)
+
+
+def oai_dc(record: Record, facts: CollectionFacts) -> Iterator[tuple[str, Value]]:
+    """The elements of a simple Dublin Core record."""
+    return _elements(_SIMPLE, record, facts)
+
+
+def dcterms(record: Record, facts: CollectionFacts) -> Iterator[tuple[str, Value]]:
+    """The elements of the full record in DCMI Metadata Terms."""
+    return _elements(_FULL, record, facts)
+
+
+def terms(names: Iterable[str]) -> Callable[[Record, CollectionFacts], Iterator[tuple[str, Value]]]:
+    """What gives only these DCMI terms of a record, for an output that has words of its own for the others."""
+    chosen = tuple(row for row in _FULL if row[0] in set(names))
+    return lambda record, facts: _elements(chosen, record, facts)
+
+
+def _elements(
+    rows: tuple[tuple[str, Values], ...], record: Record, facts: CollectionFacts
+) -> Iterator[tuple[str, Value]]:
+    for name, values in rows:
+        for value in values(record, facts):
+            if value.words.strip():
+                yield name, value

@@ -1,0 +1,351 @@
+"""What a copy carries: each of our fields to its XMP property, IIM dataset and Exif tag, one row a field.
+
+IPTC Photo Metadata Standard 2025.1, IIM 4.2, XMP Specification Part 3, and the Family History Metadata Working
+Group's stage 1. EDTF stands in AOCircaDateCreated and dcterms:created (our convention); photoshop:DateCreated
+is as precise as the date is known.
+"""
+
+import re
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass
+
+from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk.embedding import Alt, Bag, Embedding, Seq, Struct, Text, Value, alternative, bag
+from boxlore.core.crosswalk.regions import faces, regions
+from boxlore.core.dates.edtf import parse
+from boxlore.core.dates.edtf_values import plain_iso
+from boxlore.core.records.in_force import Record, ScanFile, Told
+from boxlore.core.statements import Sure
+
+SOURCE_TYPES = {
+    "negative": "http://cv.iptc.org/newscodes/digitalsourcetype/negativeFilm",
+    "slide": "http://cv.iptc.org/newscodes/digitalsourcetype/positiveFilm",
+}
+PRINT_SOURCE = "http://cv.iptc.org/newscodes/digitalsourcetype/print"
+"""IPTC NewsCodes, Digital Source Type."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Source:
+    """What the captions of one run share: the collection's facts, the language, the newest change."""
+
+    collection: str
+    collection_id: str = ""
+    holder: str = ""
+    language: str = "en"
+    brackets: bool = False
+    drop_text: bool = False
+    made: str = ""
+    """What was done to the picture, where the copy is no copy of its bytes (smaller, cut out, of another format)."""
+    turned: int = 1
+    """The Exif orientation that such a copy was turned upright from."""
+
+
+Xmp = Callable[[Record, ScanFile, Source], Value | None]
+
+
+def _words(words: str, source: Source) -> Alt | None:
+    return alternative(words, source.language) if words.strip() else None
+
+
+def _text(words: str) -> Text | None:
+    return Text(words) if words.strip() else None
+
+
+def _in_its_language(told: Told, source: Source) -> Alt | None:
+    return alternative(told.words, told.language or source.language) if told.words.strip() else None
+
+
+def _title(record: Record, scan: ScanFile, source: Source) -> Value | None:
+    if (told := record.first("title")) is not None:
+        return _in_its_language(told, source)
+    return _words(captions.title(record, brackets=source.brackets), source)
+
+
+def _description(record: Record, scan: ScanFile, source: Source) -> Value | None:
+    if scan.side == "verso":
+        written = captions.inscription_line(record)
+        return _words(" ".join(part for part in ("The back.", captions.sentence(written)) if part), source)
+    return _words(captions.caption(record, "full"), source)
+
+
+def _alt(record: Record, scan: ScanFile, source: Source) -> Value | None:
+    side = "The back of: " if scan.side == "verso" else ""
+    return _words(side + captions.alt_text(record), source)
+
+
+def _people(record: Record, scan: ScanFile, source: Source) -> Value | None:
+    names = [captions.name_of(one) for one in record.shown()] if scan.side == "recto" else []
+    return bag(*names) if names else None
+
+
+def _keywords(record: Record, scan: ScanFile, source: Source) -> Value | None:
+    words = [told.words for told in record.all("keyword")] + [one.name for one in record.shown()]
+    return bag(*dict.fromkeys(words)) if words else None
+
+
+def _creator(record: Record, scan: ScanFile, source: Source) -> Value | None:
+    names = tuple(Text(one.name) for one in record.shown("photographer"))
+    return Seq(names) if names else None
+
+
+def plain_date(record: Record) -> str:
+    """The date as precise as known (YYYY, YYYY-MM, YYYY-MM-DD), or empty."""
+    return (plain_iso(parse(record.edtf)) or "") if record.edtf else ""
+
+
+def sure_day(record: Record) -> str:
+    """A full and sure day of the picture, or empty."""
+    first = record.first("date")
+    plain = plain_date(record)
+    full = len(plain) == 10 and not parse(record.edtf).qualified
+    return plain if full and first is not None and first.sure is Sure.SURE else ""
+
+
+def _caption_writer(record: Record, scan: ScanFile, source: Source) -> Value | None:
+    """The narrators whose words the caption rests on; a keeper's typing is not named."""
+    rests_on = [told for name in ("date", "place", "occasion", "story") for told in record.all(name)]
+    rests_on += [one.told for one in record.people]
+    return _text("; ".join(dict.fromkeys(told.said_by for told in rests_on if told.said_by)))
+
+
+_LINK = re.compile(r"https?://[^\s<>\"]+[^\s<>\".,;)]")
+_FREE = ("creativecommons.org/publicdomain/", "rightsstatements.org/vocab/NoC")
+
+
+def _rights_link(record: Record, scan: ScanFile, source: Source) -> Value | None:
+    found = _LINK.search(record.words("rights"))
+    return Text(found[0]) if found else None
+
+
+def _marked(record: Record, scan: ScanFile, source: Source) -> Value | None:
+    """Whether the picture is in copyright, where the rights told say so (XMP Specification Part 2, 1.2.3)."""
+    words = record.words("rights")
+    if any(free in words for free in _FREE):
+        return Text("False")
+    held = "©" in words or "/vocab/InC" in words or "creativecommons.org/licenses/" in words
+    return Text("True") if held else None
+
+
+def place_then(record: Record) -> Mapping[str, object]:
+    """The first choice of the place reading in force, or an empty mapping."""
+    choices = record.place.get("choices")
+    first = choices[0] if isinstance(choices, list) and choices else {}
+    return first if isinstance(first, dict) else {}
+
+
+def _of(place: Mapping[str, object], name: str) -> str:
+    return str(place.get(name) or "")
+
+
+def _location(record: Record, scan: ScanFile, source: Source) -> Value | None:
+    told = record.first("place")
+    if told is None:
+        return None
+    place = place_then(record)
+    fields: list[tuple[str, Value]] = [("Iptc4xmpExt:LocationName", alternative(told.words, source.language))]
+    for name, key in (
+        ("Sublocation", "sublocation"),
+        ("City", "city"),
+        ("ProvinceState", "admin1"),
+        ("CountryCode", "country_code"),
+    ):
+        if words := _of(place, key):
+            fields.append((f"Iptc4xmpExt:{name}", Text(words)))
+    if country := _of(place, "country_then") or _of(place, "country"):
+        fields.append(("Iptc4xmpExt:CountryName", Text(country)))
+    if place.get("geonames"):
+        fields.append(("Iptc4xmpExt:LocationId", bag(f"https://sws.geonames.org/{place['geonames']}/")))
+    if place.get("lat") is not None:
+        fields += [
+            ("exif:GPSLatitude", Text(f"{place['lat']}")),
+            ("exif:GPSLongitude", Text(f"{place['lon']}")),
+        ]
+    return Bag((Struct(tuple(fields)),))
+
+
+def inventory_number(record: Record) -> str:
+    """`TRA-0042; Box 3 / Folder 12 / Item 4`: the number, and where the item is kept now."""
+    return "; ".join(part for part in (record.number, record.mark.long if record.mark else "") if part)
+
+
+def _artwork(record: Record, scan: ScanFile, source: Source) -> Value | None:
+    """The print itself, as the object that the picture is of."""
+    fields: list[tuple[str, Value]] = [
+        ("Iptc4xmpExt:AOTitle", _title(record, scan, source) or alternative(record.number, source.language)),
+        ("Iptc4xmpExt:AOSourceInvNo", Text(inventory_number(record))),
+    ]
+    if source.holder:
+        fields.append(("Iptc4xmpExt:AOSource", Text(source.holder)))
+    if record.edtf:
+        fields.append(("Iptc4xmpExt:AOCircaDateCreated", Text(record.edtf)))
+    if described := _physical(record):
+        fields.append(("Iptc4xmpExt:AOPhysicalDescription", alternative(described, "en")))
+    if rights := record.words("rights"):
+        fields.append(("Iptc4xmpExt:AOCopyrightNotice", Text(rights)))
+    return Bag((Struct(tuple(fields)),))
+
+
+def _physical(record: Record) -> str:
+    size = " × ".join(f"{value:g}" for value in record.size_mm)
+    parts = (record.words("process") or captions.NATURE.get(record.kind, record.kind), f"{size} mm" if size else "")
+    return ", ".join(part for part in parts if part)
+
+
+def source_words(record: Record, source: Source) -> str:
+    """One line that finds the original: holder, collection, number, mark, and what the archive calls it."""
+    given = [told.words.strip() for told in record.all("archive_reference")]
+    return "; ".join(part for part in (source.holder, source.collection, inventory_number(record), *given) if part)
+
+
+def _legacy(key: str) -> Xmp:
+    return lambda record, scan, source: _text(_of(place_then(record), key))
+
+
+def _field(name: str) -> Xmp:
+    def make(record: Record, scan: ScanFile, source: Source) -> Value | None:
+        told = record.first(name)
+        return _in_its_language(told, source) if told is not None else None
+
+    return make
+
+
+def _collection(record: Record, scan: ScanFile, source: Source) -> Value | None:
+    link = (("mwg-coll:CollectionURI", Text(f"urn:uuid:{source.collection_id}")),) if source.collection_id else ()
+    return Bag((Struct((("mwg-coll:CollectionName", Text(source.collection)), *link)),))
+
+
+def _history(record: Record, scan: ScanFile, source: Source) -> Value | None:
+    """What was done to the picture on the way to this copy, in words; nothing for a picture left as it is."""
+    if not source.made:
+        return None
+    fields = (("stEvt:action", Text("converted")), ("stEvt:parameters", Text(source.made)))
+    return Seq((Struct((*fields, ("stEvt:softwareAgent", Text(TOOL)))),))
+
+
+XMP_ROWS: tuple[tuple[str, Xmp], ...] = (
+    ("dc:title", _title),
+    ("dc:description", _description),
+    ("Iptc4xmpCore:AltTextAccessibility", _alt),
+    ("Iptc4xmpExt:PersonInImage", _people),
+    ("Iptc4xmpExt:ImageRegion", lambda record, scan, source: regions(record, scan, source.language, source.turned)),
+    ("mwg-rs:Regions", lambda record, scan, source: faces(record, scan, source.turned)),
+    ("photoshop:DateCreated", lambda record, scan, source: _text(plain_date(record))),
+    ("dcterms:created", lambda record, scan, source: _text(record.edtf)),
+    ("Iptc4xmpExt:LocationShown", _location),
+    ("Iptc4xmpCore:Location", lambda record, scan, source: _text(record.words("place"))),
+    ("photoshop:City", _legacy("city")),
+    ("photoshop:State", _legacy("admin1")),
+    ("photoshop:Country", _legacy("country")),
+    ("Iptc4xmpCore:CountryCode", _legacy("country_code")),
+    ("Iptc4xmpExt:Event", _field("occasion")),
+    ("dc:subject", _keywords),
+    ("dc:creator", _creator),
+    ("photoshop:Credit", lambda record, scan, source: _text(source.holder)),
+    ("photoshop:Source", lambda record, scan, source: _text(source.collection)),
+    ("dc:rights", _field("rights")),
+    ("xmpRights:UsageTerms", _field("rights")),
+    ("xmpRights:WebStatement", _rights_link),
+    ("xmpRights:Marked", _marked),
+    ("photoshop:CaptionWriter", _caption_writer),
+    ("photoshop:Instructions", lambda record, scan, source: _text(record.words("care"))),
+    ("mwg-coll:Collections", _collection),
+    ("Iptc4xmpExt:ArtworkOrObject", _artwork),
+    ("dc:source", lambda record, scan, source: _text(source_words(record, source))),
+    ("dc:identifier", lambda record, scan, source: _text(record.number)),
+    (
+        "Iptc4xmpExt:DigitalSourceType",
+        lambda record, scan, source: Text(SOURCE_TYPES.get(record.kind, PRINT_SOURCE)),
+    ),
+    ("Iptc4xmpExt:DigImageGUID", lambda record, scan, source: Text(f"urn:uuid:{scan.id}")),
+    ("xmpMM:History", _history),
+    ("xmp:MetadataDate", lambda record, scan, source: _text(record.changed_at)),
+)
+"""Our field's property and its value; a value of None leaves what a scan says of it, but for NOT_THE_PICTURES."""
+
+NOT_THE_PICTURES = frozenset(
+    """photoshop:DateCreated dcterms:created Iptc4xmpExt:LocationShown Iptc4xmpCore:Location photoshop:City
+    photoshop:State photoshop:Country Iptc4xmpCore:CountryCode Iptc4xmpExt:LocationCreated exif:DateTimeOriginal
+    exif:GPSVersionID exif:GPSLatitude exif:GPSLongitude exif:GPSAltitude exif:GPSAltitudeRef exif:GPSTimeStamp
+    exif:GPSMapDatum exif:GPSImgDirection exif:GPSImgDirectionRef exif:GPSProcessingMethod exif:GPSAreaInformation
+    exif:GPSDestLatitude exif:GPSDestLongitude exif:GPSHPositioningError exif:GPSSpeed exif:GPSSpeedRef
+    exif:GPSTrack exif:GPSTrackRef exif:GPSDestBearing exif:GPSDestBearingRef exif:GPSDateStamp""".split()
+)
+"""When and where the scan was made is no fact about the picture, and the place is somebody's home: never copied."""
+
+TOOL = "Boxlore"
+
+ALPHA_3: Mapping[str, str] = {
+    "EE": "EST", "NZ": "NZL", "IE": "IRL", "GB": "GBR", "RU": "RUS", "DE": "DEU", "PL": "POL", "US": "USA", "CA": "CAN",
+    "AU": "AUS", "FI": "FIN", "SE": "SWE", "NO": "NOR", "DK": "DNK", "LV": "LVA", "LT": "LTU", "UA": "UKR", "FR": "FRA",
+    "IT": "ITA", "ES": "ESP", "AT": "AUT", "CH": "CHE", "CZ": "CZE", "SK": "SVK", "HU": "HUN", "NL": "NLD", "BE": "BEL",
+}  # fmt: skip
+"""ISO 3166-1 alpha-2 → alpha-3 (IIM 2:100 takes three letters); other countries leave 2:100 out."""
+
+Texts = Callable[[Value], Iterable[str]]
+
+
+def _texts(value: Value) -> tuple[str, ...]:
+    """A value as plain texts: of an alternative the default, of an array each."""
+    if isinstance(value, Text):
+        return (value.words,)
+    if isinstance(value, Alt):
+        return (value.words[0][1],)
+    return tuple(one.words for one in value.items if isinstance(one, Text)) if isinstance(value, (Bag, Seq)) else ()
+
+
+def _eight_digits(value: Value) -> tuple[str, ...]:
+    """CCYYMMDD with 00 for what is not known (IIM 4.2, 2:55)."""
+    return tuple(words.replace("-", "").ljust(8, "0") for words in _texts(value) if len(words) >= 4)
+
+
+IIM_ROWS: tuple[tuple[tuple[int, int], str, Texts], ...] = (
+    ((2, 5), "dc:title", _texts),
+    ((2, 25), "dc:subject", _texts),
+    ((2, 40), "photoshop:Instructions", _texts),
+    ((2, 55), "photoshop:DateCreated", _eight_digits),
+    ((2, 80), "dc:creator", lambda value: _texts(value)[:1]),
+    ((2, 90), "photoshop:City", _texts),
+    ((2, 92), "Iptc4xmpCore:Location", _texts),
+    ((2, 95), "photoshop:State", _texts),
+    ((2, 100), "Iptc4xmpCore:CountryCode", lambda value: [ALPHA_3.get(code, "") for code in _texts(value)]),
+    ((2, 101), "photoshop:Country", _texts),
+    ((2, 110), "photoshop:Credit", _texts),
+    ((2, 115), "photoshop:Source", _texts),
+    ((2, 116), "dc:rights", _texts),
+    ((2, 120), "dc:description", _texts),
+    ((2, 122), "photoshop:CaptionWriter", _texts),
+)
+"""Each dataset from the property that says the same, so that no two readers are told different things."""
+
+TIME_CREATED = (2, 60)
+"""Never written (no picture's time is told to the second); a scan's own goes with its date."""
+
+EXIF_ROWS: tuple[tuple[int, str, str], ...] = (
+    (0x010E, "dc:description", " "),
+    (0x013B, "dc:creator", "; "),
+    (0x8298, "dc:rights", " "),
+)
+"""Exif tag, property, and what stands between several texts (DC-008, 4.6.4)."""
+
+
+def embedding_of(record: Record, scan: ScanFile, source: Source) -> Embedding:
+    """Everything the copy of one scan carries. `record` has been seen by `core.records.audience.visible`."""
+    made = {name: make(record, scan, source) for name, make in XMP_ROWS}
+    filled = {name: value for name, value in made.items() if value is not None}
+    empty = [name for name, value in made.items() if value is None]
+    datasets = [
+        (key, name, tuple(filter(None, texts(filled[name]) if name in filled else ()))) for key, name, texts in IIM_ROWS
+    ]
+    exif = [(tag, between.join(_texts(filled[name]))) for tag, name, between in EXIF_ROWS if name in filled]
+    return Embedding(
+        xmp=tuple(filled.items()),
+        absent=(("xmp:CreatorTool", Text(TOOL)),),
+        remove=(*(name for name in empty if name in NOT_THE_PICTURES), *sorted(NOT_THE_PICTURES - made.keys())),
+        iim=(*((key, texts) for key, name, texts in datasets if texts or name in NOT_THE_PICTURES), (TIME_CREATED, ())),
+        exif=tuple((tag, words) for tag, words in exif if words),
+        original_day=sure_day(record),
+        unfilled=tuple(name for name in empty if name not in NOT_THE_PICTURES),
+        unfilled_iim=tuple(key for key, name, texts in datasets if not texts and name not in NOT_THE_PICTURES),
+        drop_text=source.drop_text,
+    )

@@ -1,0 +1,130 @@
+"""A date as a person reads it: DACS 2.4 (year, month, day; no abbreviations), or as families write.
+
+The words stand in one table, so that another language is another table.
+"""
+
+import calendar
+from collections.abc import Mapping
+
+from boxlore.core.dates.edtf_values import Date, Edtf
+
+ENGLISH: Mapping[str, str] = {
+    "?": "probably {}",
+    "~": "approximately {}",
+    "%": "probably about {}",
+    "decade": "{}s",
+    "century": "{}s",
+    "before": "before {}",
+    "after": "after {}",
+    "or": " or ",
+    "and": " and ",
+    "between": "between {} and {}",
+    "bc": "{} BC",
+    "unknown-start": "until {}",
+    "unknown-end": "from {}",
+    "some-day": "a day in {}",
+    "season-21": "spring",
+    "season-22": "summer",
+    "season-23": "autumn",
+    "season-24": "winter",
+    "quarter": "{} quarter",
+    "undated": "undated",
+}
+
+_MONTHS = calendar.month_name
+_SOUTHERN = {29: 21, 30: 22, 31: 23, 32: 24}
+_NTH = {1: "first", 2: "second", 3: "third", 4: "fourth"}
+
+
+def display(edtf: Edtf, style: str = "dacs", words: Mapping[str, str] = ENGLISH) -> str:
+    """`1906 March 17` (style dacs) or `17 March 1906` (style family), with qualifiers spelled out."""
+    if edtf.kind == "interval":
+        return _interval(edtf.parts[0], style, words)
+    if edtf.kind in ("one", "all"):
+        return _set(edtf, style, words)
+    date = edtf.single
+    assert date is not None  # a date has one
+    return _marked(date, _bare(date, style, words), words)
+
+
+def _interval(pair: tuple[Date | None, Date | None], style: str, words: Mapping[str, str]) -> str:
+    first, last = pair
+    if first is None and last is not None:
+        return words["unknown-start"].format(_marked(last, _bare(last, style, words), words))
+    if first is not None and last is None:
+        return words["unknown-end"].format(_marked(first, _bare(first, style, words), words))
+    assert first is not None and last is not None  # an interval has a date at one end at least
+    shown = f"{_bare(first, style, words)}-{_bare(last, style, words)}"
+    same = _mark(first) if _mark(first) == _mark(last) else ""
+    if same:
+        return words[same].format(shown)
+    if _mark(first) or _mark(last):
+        one, other = (_marked(end, _bare(end, style, words), words) for end in (first, last))
+        return f"{one} - {other}"
+    return shown
+
+
+def _set(edtf: Edtf, style: str, words: Mapping[str, str]) -> str:
+    shown: list[str] = []
+    for first, last in edtf.parts:
+        if first is None and last is not None:
+            shown.append(words["before"].format(_bare(last, style, words)))
+        elif last is None and first is not None:
+            shown.append(words["after"].format(_bare(first, style, words)))
+        elif first is not None and last is not None:
+            one, other = _bare(first, style, words), _bare(last, style, words)
+            shown.append(one if first is last else words["between"].format(one, other))
+    joined = words["or"] if edtf.kind == "one" else words["and"]
+    return f"{', '.join(shown[:-1])}{joined}{shown[-1]}" if len(shown) > 1 else shown[0]
+
+
+def _mark(date: Date) -> str:
+    marks = [mark for mark in date.marks if mark]
+    return "%" if len(set(marks)) > 1 or "%" in marks else (marks[0] if marks else "")
+
+
+def _marked(date: Date, shown: str, words: Mapping[str, str]) -> str:
+    mark = _mark(date)
+    return words[mark].format(shown) if mark else shown
+
+
+def _bare(date: Date, style: str, words: Mapping[str, str]) -> str:
+    year = _year(date, words)
+    if not date.month or set(date.month) == {"X"}:
+        return year
+    if not date.month.isdigit():
+        return f"{year} ({date.month})"
+    month = int(date.month)
+    name = _MONTHS[month] if month <= 12 else _grouping(month, words)
+    day = str(int(date.day)) if date.day.isdigit() else ""
+    if set(date.year) == {"X"}:
+        return f"{day} {name}".strip()
+    if style == "family":
+        return " ".join(part for part in (day, name, year) if part)
+    return " ".join(part for part in (year, name, day) if part)
+
+
+def _grouping(code: int, words: Mapping[str, str]) -> str:
+    season = _SOUTHERN.get(code, code - 4 if 25 <= code <= 28 else code)
+    if season <= 24:
+        return words[f"season-{season}"]
+    if 33 <= code <= 36:
+        return words["quarter"].format(_NTH[code - 32])
+    if 37 <= code <= 39:
+        return f"{_NTH[code - 36]} third"
+    return f"{_NTH[code - 39]} half"
+
+
+def _year(date: Date, words: Mapping[str, str]) -> str:
+    if date.significant:
+        first, last = date.bounds
+        return words["between"].format(first.year, last.year)
+    text = date.year
+    if text.endswith("XX") and text[:2].isdigit():
+        return words["century"].format(f"{text[:2]}00")
+    if text.endswith("X") and text[:3].isdigit():
+        return words["decade"].format(f"{text[:3]}0")
+    if "X" in text:
+        return text
+    value = int(text)
+    return words["bc"].format(1 - value) if value <= 0 else str(value)

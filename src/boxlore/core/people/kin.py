@@ -1,0 +1,389 @@
+"""Kin worked out, never typed: from parent, child and spouse links to “great-aunt” and “Ruth's mother's cousin”.
+
+Rule kept: two people are kin by blood if they have a common ancestor; they are then as many generations from the
+nearest one as `up` and `down` say, and the civil degree is the sum of the two (Texas Government Code 573.023).
+The terms are those of the HL7 Version 3 RoleCode system, PersonalRelationshipRoleType, where it has one; cousins'
+degree and removal: common practice. A half relation hangs by one common ancestor where another is told for both;
+where a parent is not told, nobody is called half. Step: by a parent's or a spouse's marriage, without blood.
+"""
+
+from collections import deque
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from enum import StrEnum
+
+from boxlore.core.people.person import Person
+
+MOST_STEPS = 14
+"""Links between two people beyond which nobody is called kin."""
+
+MOST_WORDS = 4
+"""Parts of “her sister's husband's brother” beyond which a chain says nothing to anyone."""
+
+
+class By(StrEnum):
+    """How two people are kin."""
+
+    SELF = "self"
+    BLOOD = "blood"
+    MARRIAGE = "marriage"
+    STEP = "step"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Kinship:
+    """What `other` is to somebody: `term` is one word or the learned form (“first cousin once removed”), `words`
+    what a family says (“mother's cousin”). `up` and `down` are the generations by blood, `degree` their sum."""
+
+    term: str
+    words: str
+    by: By
+    up: int = 0
+    down: int = 0
+    half: bool = False
+
+    @property
+    def degree(self) -> int:
+        return self.up + self.down
+
+
+@dataclass(frozen=True, slots=True)
+class _Blood:
+    up: int
+    down: int
+    half: bool
+
+
+_GENDERED: Mapping[str, tuple[str, str, str]] = {
+    "parent": ("mother", "father", "parent"),
+    "child": ("daughter", "son", "child"),
+    "sibling": ("sister", "brother", "brother or sister"),
+    "aunt": ("aunt", "uncle", "aunt or uncle"),
+    "niece": ("niece", "nephew", "niece or nephew"),
+    "spouse": ("wife", "husband", "spouse"),
+}
+
+_ORDINALS = ("", "first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
+_TIMES = ("", "once", "twice", "three times", "four times", "five times", "six times", "seven times", "eight times")
+
+
+class Kin:
+    """The links of everyone in a registry, and what follows from them. Unknown ids and loops are borne."""
+
+    def __init__(self, people: Mapping[str, Person]) -> None:
+        self._people = people
+        self._parents: dict[str, tuple[str, ...]] = {}
+        self._children: dict[str, list[str]] = {}
+        self._spouses: dict[str, list[str]] = {}
+        for one in people.values():
+            self._parents[one.id] = tuple(dict.fromkeys(p for p in one.parents if p in people and p != one.id))
+            for parent in self._parents[one.id]:
+                self._children.setdefault(parent, []).append(one.id)
+            for spouse in one.spouses:
+                if spouse in people and spouse != one.id:
+                    _both(self._spouses, one.id, spouse)
+
+    def parents(self, ident: str) -> tuple[str, ...]:
+        return self._parents.get(ident, ())
+
+    def children(self, ident: str) -> tuple[str, ...]:
+        return tuple(self._children.get(ident, ()))
+
+    def spouses(self, ident: str) -> tuple[str, ...]:
+        return tuple(self._spouses.get(ident, ()))
+
+    def siblings(self, ident: str) -> tuple[str, ...]:
+        """Everyone who shares a parent, half siblings too."""
+        found = (child for parent in self.parents(ident) for child in self.children(parent) if child != ident)
+        return tuple(dict.fromkeys(found))
+
+    def is_half(self, one: str, other: str) -> bool:
+        """Whether two siblings share one parent and each has another one told."""
+        mine, theirs = set(self.parents(one)), set(self.parents(other))
+        return len(mine & theirs) == 1 and len(mine) > 1 and len(theirs) > 1
+
+    def ancestors(self, ident: str) -> dict[str, int]:
+        """Everyone above, and themselves, with the fewest generations to each."""
+        found = {ident: 0}
+        waiting = deque([ident])
+        while waiting:
+            one = waiting.popleft()
+            for parent in self.parents(one):
+                if parent not in found and found[one] < MOST_STEPS:
+                    found[parent] = found[one] + 1
+                    waiting.append(parent)
+        return found
+
+    def own_ancestors(self) -> list[str]:
+        """People who come out as their own ancestors: impossible, and so a mistake in the links."""
+        state: dict[str, int] = {}
+        looped: set[str] = set()
+        for start in self._parents:
+            if start not in state:
+                self._climb(start, state, looped)
+        return sorted(looped)
+
+    def _climb(self, start: str, state: dict[str, int], looped: set[str]) -> None:
+        """Depth-first over parents, without recursion: 1 on the way, 2 done."""
+        path: list[tuple[str, int]] = [(start, 0)]
+        state[start] = 1
+        while path:
+            one, at = path[-1]
+            if at == len(self.parents(one)):
+                state[one] = 2
+                path.pop()
+                continue
+            path[-1] = (one, at + 1)
+            parent = self.parents(one)[at]
+            if state.get(parent) == 1:
+                looped |= {ident for ident, _ in path[[ident for ident, _ in path].index(parent) :]}
+            elif parent not in state:
+                state[parent] = 1
+                path.append((parent, 0))
+
+    def between(self, ego: str, other: str) -> Kinship | None:
+        """What `other` is to `ego`; None if no kinship is known, or it is too far to say."""
+        if ego == other:
+            return Kinship(term="self", words="self", by=By.SELF)
+        found = self._by_blood(ego, other) or self._by_marriage(ego, other) or self._by_step(ego, other)
+        return found or self._in_law(ego, other) or self._chain(ego, other)
+
+    # by blood
+
+    def _blood(self, ego: str, other: str) -> _Blood | None:
+        mine, theirs = self.ancestors(ego), self.ancestors(other)
+        shared = [(mine[one] + theirs[one], min(mine[one], theirs[one]), mine[one]) for one in theirs if one in mine]
+        if not shared:
+            return None
+        degree, _, up = min(shared)
+        down = degree - up
+        tops = [
+            (one, two)
+            for nearest in theirs
+            if up and down and mine.get(nearest) == up and theirs[nearest] == down
+            for one in self._below(nearest, ego, up - 1)
+            for two in self._below(nearest, other, down - 1)
+            if one != two
+        ]
+        return _Blood(up, down, bool(tops) and all(self.is_half(one, two) for one, two in tops))
+
+    def _below(self, ancestor: str, ident: str, generations: int) -> list[str]:
+        """The children of an ancestor that stand that many generations above someone."""
+        depth = self.ancestors(ident)
+        return [child for child in self.children(ancestor) if depth.get(child) == generations]
+
+    def _by_blood(self, ego: str, other: str) -> Kinship | None:
+        blood = self._blood(ego, other)
+        if blood is None:
+            return None
+        term = blood_term(blood.up, blood.down, self._sex(other), half=blood.half)
+        return Kinship(
+            term=term, words=self._said(ego, other, blood, term), by=By.BLOOD, up=blood.up, down=blood.down,
+            half=blood.half,
+        )  # fmt: skip
+
+    def _said(self, ego: str, other: str, blood: _Blood, term: str) -> str:
+        """A cousin once removed upwards is said as the parent's cousin; other terms as they are."""
+        if min(blood.up, blood.down) < 2:
+            return term
+        if blood.up == blood.down:
+            return term if blood.up > 2 else term.replace("first cousin", "cousin")
+        if blood.up > blood.down:
+            depths = self.ancestors(other)
+            for parent in self.parents(ego):
+                between = self._blood(parent, other)
+                if between and parent not in depths and (between.up, between.down) == (blood.up - 1, blood.down):
+                    inner = self._said(parent, other, between, blood_term(between.up, between.down, self._sex(other)))
+                    return f"{gendered('parent', self._sex(parent))}'s {inner}"
+            return term
+        for parent in self.parents(other):
+            between = self._blood(ego, parent)
+            if between and (between.up, between.down) == (blood.up, blood.down - 1):
+                inner = self._said(ego, parent, between, blood_term(between.up, between.down, self._sex(parent)))
+                return f"{inner}'s {gendered('child', self._sex(other))}"
+        return term
+
+    # by marriage and step
+
+    def _by_marriage(self, ego: str, other: str) -> Kinship | None:
+        if other in self.spouses(ego):
+            return _wed(gendered("spouse", self._sex(other)))
+        return None
+
+    def _by_step(self, ego: str, other: str) -> Kinship | None:
+        sex = self._sex(other)
+        if any(other in self.spouses(parent) for parent in self.parents(ego)):
+            return Kinship(term=(t := f"step{gendered('parent', sex)}"), words=t, by=By.STEP)
+        if any(parent in self.spouses(ego) for parent in self.parents(other)):
+            return Kinship(term=(t := f"step{gendered('child', sex)}"), words=t, by=By.STEP)
+        married = {spouse for parent in self.parents(ego) for spouse in self.spouses(parent)}
+        if married & set(self.parents(other)):
+            term = "stepsister or stepbrother" if not _known(sex) else f"step{gendered('sibling', sex)}"
+            return Kinship(term=term, words=term, by=By.STEP)
+        return None
+
+    def _in_law(self, ego: str, other: str) -> Kinship | None:
+        sex = self._sex(other)
+        for spouse in self.spouses(ego):
+            blood = self._blood(spouse, other)
+            if blood and (blood.up, blood.down) == (1, 0):
+                return _wed(f"{gendered('parent', sex)}-in-law")
+            if blood and (blood.up, blood.down) == (1, 1):
+                return _wed(_sibling_in_law(sex))
+        for spouse in self.spouses(other):
+            blood = self._blood(ego, spouse)
+            if blood and (blood.up, blood.down) == (0, 1):
+                return _wed(f"{gendered('child', sex)}-in-law")
+            if blood and (blood.up, blood.down) == (1, 1):
+                return _wed(_sibling_in_law(sex))
+            if blood and blood.up > 1 and blood.down == 1:
+                return _wed(f"{blood_term(blood.up, 1, sex)} by marriage")
+            if blood:
+                theirs = self._by_blood(ego, spouse)
+                assert theirs is not None  # found by blood just above
+                return _wed(f"{theirs.words}'s {gendered('spouse', sex)}")
+        for spouse in self.spouses(ego):
+            theirs = self._by_blood(spouse, other)
+            if theirs:
+                return _wed(f"{gendered('spouse', self._sex(spouse))}'s {theirs.words}")
+        return self._spouses_sibling_wed(ego, other)
+
+    def _spouses_sibling_wed(self, ego: str, other: str) -> Kinship | None:
+        """The husband of a spouse's sister is a brother-in-law too (RoleCode BROINLAW, third sense)."""
+        for spouse in self.spouses(ego):
+            for sibling in self.siblings(spouse):
+                if other in self.spouses(sibling):
+                    return _wed(_sibling_in_law(self._sex(other)))
+        return None
+
+    def _chain(self, ego: str, other: str) -> Kinship | None:
+        """The shortest way over the links, said part by part: “sister's husband's brother”."""
+        path = self._path(ego, other)
+        if not path:
+            return None
+        parts: list[str] = []
+        start = 0
+        while start < len(path) - 1:
+            end = len(path) - 1
+            while end > start + 1 and not self._plain(path[start], path[end]):
+                end -= 1
+            step = self._plain(path[start], path[end])
+            if step is None:
+                return None
+            parts.append(step.words)
+            start = end
+        if len(parts) > MOST_WORDS:
+            return None
+        words = "'s ".join(parts)
+        return _wed(words)
+
+    def _plain(self, ego: str, other: str) -> Kinship | None:
+        return self._by_blood(ego, other) or self._by_marriage(ego, other) or self._by_step(ego, other)
+
+    def _path(self, ego: str, other: str) -> list[str]:
+        before: dict[str, str] = {ego: ""}
+        waiting = deque([(ego, 0)])
+        while waiting:
+            one, steps = waiting.popleft()
+            if one == other:
+                path = [one]
+                while before[path[-1]]:
+                    path.append(before[path[-1]])
+                return path[::-1]
+            if steps == MOST_STEPS:
+                continue
+            for near in (*self.parents(one), *self.children(one), *self.spouses(one)):
+                if near not in before:
+                    before[near] = one
+                    waiting.append((near, steps + 1))
+        return []
+
+    def _sex(self, ident: str) -> str:
+        return self._people[ident].sex if ident in self._people else ""
+
+
+def _both(links: dict[str, list[str]], one: str, other: str) -> None:
+    for here, there in ((one, other), (other, one)):
+        known = links.setdefault(here, [])
+        if there not in known:
+            known.append(there)
+
+
+def _wed(term: str) -> Kinship:
+    return Kinship(term=term, words=term, by=By.MARRIAGE)
+
+
+def _known(sex: str) -> bool:
+    return sex[:1].lower() in ("f", "m") and bool(sex)
+
+
+def _sibling_in_law(sex: str) -> str:
+    return f"{gendered('sibling', sex)}-in-law" if _known(sex) else "brother- or sister-in-law"
+
+
+def gendered(word: str, sex: str) -> str:
+    """The word for a woman, a man, or someone of whom it is not told."""
+    woman, man, either = _GENDERED[word]
+    return {"f": woman, "m": man}.get(sex[:1].lower(), either)
+
+
+def blood_term(up: int, down: int, sex: str, *, half: bool = False) -> str:
+    """The term for someone `up` generations to the common ancestor and `down` from there."""
+    if down == 0:
+        return _lineal("parent", up, sex)
+    if up == 0:
+        return _lineal("child", down, sex)
+    before = "half-" if half else ""
+    if up == down == 1:
+        return f"{before}{gendered('sibling', sex)}" if _known(sex) or not half else "half-brother or half-sister"
+    if down == 1:
+        return f"{before}{_greats(up - 2)}{gendered('aunt', sex)}"
+    if up == 1:
+        return f"{before}{_greats(down - 2)}{gendered('niece', sex)}"
+    degree, removed = min(up, down) - 1, abs(up - down)
+    name = _ORDINALS[degree] if degree < len(_ORDINALS) else f"{degree}th"
+    times = f" {_TIMES[removed] if removed < len(_TIMES) else f'{removed} times'} removed" if removed else ""
+    return f"{'half ' if half else ''}{name} cousin{times}"
+
+
+def _greats(count: int) -> str:
+    return "great-" * count
+
+
+def _lineal(word: str, generations: int, sex: str) -> str:
+    plain = gendered(word, sex)
+    return plain if generations == 1 else f"{_greats(generations - 2)}grand{plain}"
+
+
+def possessive(name: str) -> str:
+    """Ruth's; James's (as most style books have it)."""
+    return f"{name}'s"
+
+
+def kin_words(kin: Kin, ego: Person, other: Person) -> str:
+    """“Ruth's mother's cousin”, or an empty string where no kinship is known."""
+    found = kin.between(ego.id, other.id)
+    if found is None or found.by is By.SELF:
+        return ""
+    return f"{possessive(called(ego))} {found.words}"
+
+
+def called(person: Person) -> str:
+    """How a person is called in a sentence about kin: by the first given name, else the whole name."""
+    return person.calls[0].split()[0] if person.calls and person.calls[0].split() else person.name
+
+
+def table(kin: Kin, ego: str, people: Iterable[Person]) -> list[tuple[Person, Kinship]]:
+    """Everyone who is kin to `ego`, the nearest first, then by name."""
+    near = {ego: 0}
+    waiting = deque([ego])
+    while waiting:
+        one = waiting.popleft()
+        if near[one] == MOST_STEPS:
+            continue
+        for other in (*kin.parents(one), *kin.children(one), *kin.spouses(one)):
+            if other not in near:
+                near[other] = near[one] + 1
+                waiting.append(other)
+    found = [(one, kinship) for one in people if one.id in near and (kinship := kin.between(ego, one.id))]
+    return sorted((pair for pair in found if pair[1].by is not By.SELF), key=lambda p: (near[p[0].id], p[0].sort_name))

@@ -1,0 +1,97 @@
+"""The latest day on which someone can have been born, worked out from pictures, marriages and children.
+
+Rule kept: it errs towards living. An approximate date counts with five years either side, an approximate and
+uncertain one with ten (“ca.” as five years: Yale, Rhode Island Furniture Archive note). A parent is taken to be at
+least ten years older than a child (below ten a mother's age is edited as not stated: CDC/NCHS, Health, United
+States, sources and definitions: Age), someone who marries at least twelve (England to 1929: girls 12, boys 14).
+"""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from datetime import date
+
+from boxlore.core.people.person import Person, Registry
+
+YOUNGEST_PARENT = 10
+YOUNGEST_MARRIED = 12
+
+Latest = dict[str, tuple[date, str]]
+
+
+@dataclass(frozen=True, slots=True)
+class Seen:
+    """Someone in, or behind, a dated picture. `value` is the date's answer, `where` says which picture."""
+
+    person: str
+    value: Mapping[str, object]
+    where: str
+
+
+def latest_births(people: Registry, seen: Iterable[Seen], weddings: Iterable[Seen] = ()) -> Latest:
+    """For each person of whom anything follows: the day, and the sentence that says why."""
+    latest: Latest = {}
+    for one in seen:
+        _lower(latest, people, one.person, latest_day(one.value), f"shown in {one.where}")
+    for one in weddings:
+        _lower(latest, people, one.person, _earlier(latest_day(one.value), YOUNGEST_MARRIED), f"married {one.where}")
+    for person in people.values():
+        for told in person.married:
+            day = _earlier(latest_day(told), YOUNGEST_MARRIED)
+            _lower(latest, people, person.id, day, f"married {told.get('display') or told.get('edtf')}")
+    _through_children(latest, people)
+    return latest
+
+
+def _through_children(latest: Latest, people: Registry) -> None:
+    """From children to parents, and on upwards, as long as anything moves; loops end because days only go down
+    by whole steps and each person is lowered at most once a generation of the registry."""
+    waiting = [person for person in people.values() if person.parents]
+    for _ in range(40):
+        moved: dict[str, Person] = {}
+        for child in waiting:
+            day, why = _born_by(latest, child)
+            for parent in child.parents:
+                if parent in people and parent not in child.ids:
+                    because = f"parent of {child.name}, {why}"
+                    if _lower(latest, people, parent, _earlier(day, YOUNGEST_PARENT), because):
+                        moved[parent] = people[parent]
+        if not moved:
+            return
+        waiting = [one for one in moved.values() if one.parents]
+
+
+def _born_by(latest: Latest, person: Person) -> tuple[date | None, str]:
+    told = latest_day(person.born)
+    inferred = latest.get(person.id)
+    if told is not None and (inferred is None or told <= inferred[0]):
+        return told, f"born {person.born.get('display') or told}"
+    return inferred or (None, "")
+
+
+def _lower(latest: Latest, people: Registry, ident: str, day: date | None, why: str) -> bool:
+    if day is None or ident not in people:
+        return False
+    ident = people[ident].id
+    if ident in latest and latest[ident][0] <= day:
+        return False
+    latest[ident] = (day, why)
+    return True
+
+
+def latest_day(value: Mapping[str, object]) -> date | None:
+    """The last day a date can mean, widened where it is approximate; None where it has no end."""
+    text = str(value.get("latest") or "")
+    try:
+        day = date.fromisoformat(text)
+    except ValueError:
+        return None
+    edtf = str(value.get("edtf") or "")
+    years = 10 if "%" in edtf else 5 if "~" in edtf or "?" in edtf else 0
+    return _earlier(day, -years)
+
+
+def _earlier(day: date | None, years: int) -> date | None:
+    if day is None or not 1 <= day.year - years <= 9999:
+        return None
+    leap = day.month == 2 and day.day == 29
+    return day.replace(year=day.year - years, day=28 if leap else day.day)

@@ -1,0 +1,161 @@
+"""Names: every form a person goes by, and whether two names may be one person's.
+
+Names are kept as told; the forms made here are for finding a name, never for writing it. Spelling is held
+against spelling by the Soundex of the US National Archives (General Information Leaflet 55) and by edits;
+pet forms come from `core.people.names_table`.
+"""
+
+import re
+from collections.abc import Iterable, Mapping, Sequence
+from functools import lru_cache
+
+from boxlore.core.people.names_table import ORDINARY, SHORT_FORMS
+from boxlore.core.statements import fold
+
+Words = Mapping[str, Sequence[str]]
+
+_WORD = re.compile(r"[^\W\d_]+")
+
+
+def _every_short() -> dict[str, tuple[str, ...]]:
+    found: dict[str, dict[str, None]] = {}
+    for row in SHORT_FORMS:
+        for form in row:
+            found.setdefault(form, {}).update(dict.fromkeys(row))
+    return {form: tuple(others) for form, others in found.items()}
+
+
+_ALIKE = _every_short()
+_ROWS = {form: frozenset(at for at, row in enumerate(SHORT_FORMS) if form in row) for form in _ALIKE}
+_SHORT_OF = {row[0]: row[1:] for row in SHORT_FORMS}
+
+
+def full_forms(words: Words) -> tuple[str, ...]:
+    """Every full form of the name: as told, and each call name or initials with each family name."""
+    surnames = [*words.get("family", []), *words.get("born_as", []), *words.get("married_as", [])]
+    given = list(words.get("given", []))
+    calls = [
+        *given,
+        *words.get("nickname", []),
+        *(f"{one} {name}" for one in given for name in words.get("patronymic", [])),
+    ]
+    calls += [part for call in given for part in call.split() if len(part) > 1]
+    forms = list(words.get("name", []))
+    for surname in dict.fromkeys(surnames):
+        for call in dict.fromkeys(calls):
+            forms += [f"{call} {surname}", f"{surname}, {call}", f"{initials(call)} {surname}"]
+        forms += [f"{title} {surname}" for title in words.get("honorific", [])]
+    return tuple(dict.fromkeys(forms))
+
+
+def initials(call: str) -> str:
+    """`Leida Johanna` → `L. J.`"""
+    return " ".join(f"{part[0]}." for part in call.replace("-", " ").split())
+
+
+def sought_forms(forms: Iterable[str], calls: Iterable[str], surnames: Iterable[str]) -> set[str]:
+    """Folded forms by which someone who must not be named would be found: told ones, parts, initials, pet forms.
+
+    A single word that is also an ordinary word is sought only together with the family name, unless it was told.
+    """
+    calls, surnames = list(calls), [fold(one) for one in surnames]
+    found = {fold(form) for form in (*forms, *calls)}
+    found |= {_spaced(form) for form in found}
+    for call in calls:
+        parts = [fold(part) for part in call.replace("-", " ").split()]
+        found |= {part for part in parts if len(part) > 1}
+        letters = [part[0] for part in parts if part]
+        short = [pet for part in parts[:1] for pet in _SHORT_OF.get(part, ())]
+        found |= {pet for pet in short if pet not in ORDINARY}
+        for surname in surnames:
+            found |= _initialled(letters, surname) | {f"{pet} {surname}" for pet in short}
+    return {form for form in found if len(form) > 1}
+
+
+def _initialled(letters: list[str], surname: str) -> set[str]:
+    """`l. j. rourke`, `l.j.r.`, `rourke l`, and for three letters and more `ljr`; two bare letters are a word."""
+    if not letters or not surname:
+        return set()
+    found: set[str] = set()
+    for some in (letters, letters[:1]):
+        dotted, bare = ". ".join(some) + ".", " ".join(some)
+        found |= {
+            f"{dotted} {surname}",
+            f"{bare} {surname}",
+            f"{surname}, {dotted}",
+            f"{surname} {bare}",
+            f"{surname} {dotted}",
+        }
+        found |= {
+            f"{dotted.replace(' ', '')} {surname}",
+            f"{dotted} {surname[0]}.",
+            f"{dotted.replace(' ', '')}{surname[0]}.",
+        }
+    if len(letters) > 1:
+        found.add("".join(letters) + surname[0])
+    return found
+
+
+def _spaced(form: str) -> str:
+    return " ".join(form.replace("-", " ").split())
+
+
+def parts_of(name: str) -> list[str]:
+    """The words of a name, folded."""
+    return _WORD.findall(fold(name))
+
+
+def may_be_called(one: str, other: str) -> bool:
+    """Whether two given names can be one person's: the same, a pet form of the other, or an initial of it."""
+    one, other = fold(one).strip(" ."), fold(other).strip(" .")
+    if not one or not other:
+        return False
+    if one == other or (_ROWS.get(one, frozenset()) & _ROWS.get(other, frozenset())):
+        return True
+    if min(len(one), len(other)) == 1:
+        return one[0] == other[0]
+    return close(one, other)
+
+
+def short_rows(given: str) -> frozenset[int]:
+    """The rows of the table of pet forms that a folded name stands in."""
+    return _ROWS.get(given, frozenset())
+
+
+_CODES = {
+    letter: code for code, letters in enumerate(("bfpv", "cgjkqsxz", "dt", "l", "mn", "r"), 1) for letter in letters
+}
+
+
+@lru_cache(maxsize=65536)
+def soundex(name: str) -> str:
+    """The code of the US National Archives: a letter and three digits; empty for a name without Latin letters.
+
+    Letters of one code stand once, also across h or w; a vowel between them parts them. Prefixes are not
+    taken off (the leaflet allows both).
+    """
+    letters = [letter for letter in fold(name) if "a" <= letter <= "z"]
+    if not letters:
+        return ""
+    found, last = "", _CODES.get(letters[0], 0)
+    for letter in letters[1:]:
+        code = _CODES.get(letter, 0)
+        if code and code != last:
+            found += str(code)
+        if letter not in "hw":
+            last = code
+    return f"{letters[0].upper()}{found[:3]:0<3}"
+
+
+@lru_cache(maxsize=65536)
+def close(one: str, other: str) -> bool:
+    """Whether two folded words are one slip apart (a letter more, less, other, or two changed about); four and up."""
+    if one == other:
+        return True
+    if abs(len(one) - len(other)) > 1 or min(len(one), len(other)) < 4:
+        return False
+    at = 0
+    while at < min(len(one), len(other)) and one[at] == other[at]:
+        at += 1
+    a, b = one[at:], other[at:]
+    return a[1:] == b[1:] or a[1:] == b or a == b[1:] or (a[:2] == b[1::-1] and a[2:] == b[2:])

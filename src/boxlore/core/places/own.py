@@ -1,0 +1,74 @@
+"""The family's own places: a farm, a cemetery, a house that no gazetteer has, with what they lie in.
+
+An own place has one name or more, may lie inside a place that the gazetteer knows, and may have coordinates
+(degrees, WGS 84) or none. Told by its name it is a match; told with what it lies in, that must agree.
+"""
+
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.places.reading import Place, PlaceReading, fold_place, full_name, take_apart
+
+RADIUS_KM = 0.5
+"""How far coordinates given for a farm or a churchyard may be off (ours)."""
+
+_POINT = re.compile(r"\s*(-?\d{1,2}(?:\.\d+)?)\s*[,; ]\s*(-?\d{1,3}(?:\.\d+)?)\s*")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OwnPlace:
+    """One place of the family's own. `inside` is the place of today that it lies in, if told and understood."""
+
+    id: str
+    names: tuple[str, ...]
+    inside_words: str = ""
+    inside: Place | None = None
+    point: tuple[float, float] | None = None
+
+    @property
+    def place(self) -> Place:
+        """It as a place: its own name, with town, area and country of what it lies in."""
+        around = self.inside or Place(name="")
+        lat, lon = self.point or (None, None)
+        return replace(
+            around,
+            name=self.names[0],
+            sublocation=self.names[0],
+            lat=lat,
+            lon=lon,
+            radius_km=RADIUS_KM if self.point else None,
+            box=(),
+        )
+
+
+def read_point(text: str) -> tuple[float, float]:
+    """`-45.82, 170.62` → latitude and longitude in degrees. Raises WrongUse for anything else."""
+    match = _POINT.fullmatch(text)
+    lat, lon = (float(match[1]), float(match[2])) if match else (91.0, 0.0)
+    if not (-90 <= lat <= 90 and -180 <= lon <= 180):
+        raise WrongUse(
+            f"“{text[:40]}” are no coordinates.",
+            "Write latitude and longitude in degrees, south and west with a minus: -45.82, 170.62",
+        )
+    return lat, lon
+
+
+def read_own(text: str, owns: Iterable[OwnPlace]) -> PlaceReading | None:
+    """The family's own place that these words name, or None. Two of one name are choices."""
+    told = take_apart(text)
+    if not told.parts:
+        return None
+    first, *rest = (fold_place(part) for part in told.parts)
+    found = []
+    for own in owns:
+        if first not in {fold_place(name) for name in own.names}:
+            continue
+        around = f" {fold_place(own.inside_words)} {fold_place(full_name(own.place))} "
+        if all(part in around for part in rest):
+            found.append(own.place)
+    if not found:
+        return None
+    kind = "choices" if len(found) > 1 else "check" if told.unsure else "match"
+    return PlaceReading(text, kind, tuple(found))

@@ -1,0 +1,377 @@
+"""The record in force: what all statements about one item come to, by rule, with conflicts left visible.
+
+Rule kept, for a field that holds one value: a settlement of the keeper, else the surer statement, else
+the source nearer the event (an inscription of the time before a memory), else the later in the log.
+Fields that gather (people, stories) keep all. What was asked and is not known is remembered, and is
+never a value. Every output takes a `Record`, and only after `core.records.audience.visible` has seen it.
+"""
+
+import json
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, replace
+from dataclasses import field as starts
+
+from boxlore.core.people.person import Person
+from boxlore.core.records.containers import Mark
+from boxlore.core.statements import FIELDS, NEARNESS, SURENESS, Reading, Source, Statement, Sure
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Told:
+    """One statement as outputs see it: words, who said them, and the usable reading, if any.
+
+    `value` is the reading's JSON object: for a date the answer of `core.dates.phrases`, for a place that of
+    `core.places.reading`, for a person `{"id": …}`; empty where there is none that may be used.
+    """
+
+    statement: str
+    field: str
+    words: str
+    language: str
+    source: Source
+    said_by: str
+    sure: Sure
+    audience: str
+    recorded_at: str
+    sitting: str = ""
+    moment: int | None = None
+    value: Mapping[str, object] = starts(default_factory=dict)
+    asks: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Shown:
+    """One person of an item. `role` is person (in the picture), named (not in it) or photographer.
+
+    `name` is the registry's form where the person is known, else the words told. `area` is x, y or
+    x, y, w, h in 0..1 of the stored picture of `scan`; `number` the marker's number on it, or 0.
+    """
+
+    told: Told
+    name: str
+    role: str = "person"
+    person: str = ""
+    scan: str = ""
+    area: tuple[float, ...] = ()
+    number: int = 0
+    row: str = ""
+    position: int = 0
+    """Without a marker: the row (front, back, …; empty for the only one); from the left, from 1."""
+
+    @property
+    def unsure(self) -> bool:
+        return self.told.sure is not Sure.SURE
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ScanFile:
+    """An image file of one side of an item. `path` is relative to the collection, with slashes.
+
+    `width` and `height` in pixels as stored, `ppi` in pixels an inch or 0, `area` the part that shows
+    this item (x, y, w, h in 0..1; empty for the whole), `embedded` the text found in the file.
+    """
+
+    id: str
+    path: str
+    sha256: str
+    bytes: int
+    width: int
+    height: int
+    media_type: str
+    side: str = "recto"
+    role: str = "as-scanned"
+    ppi: float = 0
+    area: tuple[float, ...] = ()
+    embedded: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Related:
+    """A relation to another item: its kind (`same_picture`, `attached_to`, …), its number, our end."""
+
+    kind: str
+    number: str
+    reverse: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Conflict:
+    """Statements about one thing that cannot all be so."""
+
+    field: str
+    told: tuple[Told, ...]
+    why: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Record:
+    """One item. `told` maps a field to its statements: the one in force first, then the others."""
+
+    id: str
+    number: str
+    kind: str = "print"
+    mark: Mark | None = None
+    found_in: str = ""
+    size_mm: tuple[float, ...] = ()
+    scans: tuple[ScanFile, ...] = ()
+    told: Mapping[str, tuple[Told, ...]] = starts(default_factory=dict)
+    people: tuple[Shown, ...] = ()
+    related: tuple[Related, ...] = ()
+    conflicts: tuple[Conflict, ...] = ()
+    not_known: frozenset[str] = frozenset()
+    unnamed: tuple[tuple[str, int, tuple[float, ...]], ...] = ()
+    """Markers that nobody is named at: the scan, the number, the area."""
+    nameless: tuple[tuple[str, int], ...] = ()
+    """Rows and positions where someone stands whom nobody knows."""
+    audiences: tuple[str, ...] = ()
+    """Who may see the item at all (`family`), or one field of it (`story=family`), by the keeper's word."""
+    changed_at: str = ""
+    withheld: int = 0
+    """How many statements the audience may not see; `core.records.audience.visible` counts them."""
+    closed_scans: bool = False
+    """Whether the scans themselves may not go to this audience."""
+
+    def first(self, name: str) -> Told | None:
+        """The statement in force of a field, or None."""
+        rows = self.told.get(name, ())
+        return rows[0] if rows else None
+
+    def words(self, name: str) -> str:
+        """The words in force of a field, or an empty string."""
+        first = self.first(name)
+        return first.words if first else ""
+
+    def all(self, name: str) -> tuple[Told, ...]:
+        """Every statement of a field in the order of the record."""
+        return self.told.get(name, ())
+
+    @property
+    def edtf(self) -> str:
+        """The date in force as EDTF, or an empty string."""
+        first = self.first("date")
+        return str(first.value.get("edtf") or "") if first else ""
+
+    @property
+    def date_display(self) -> str:
+        """The date in force as DACS displays it; `undated` where nothing is known."""
+        first = self.first("date")
+        return str(first.value.get("display") or first.words) if first else "undated"
+
+    @property
+    def place(self) -> Mapping[str, object]:
+        """The place reading in force (the JSON object of `core.places.reading`), or an empty mapping."""
+        first = self.first("place")
+        return first.value if first else {}
+
+    def shown(self, role: str = "person") -> tuple[Shown, ...]:
+        """The people with that role, in the order of the record."""
+        return tuple(shown for shown in self.people if shown.role == role)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MarkerRows:
+    """A numbered point or box on a scan with the statements about it."""
+
+    id: str
+    scan: str
+    number: int
+    area: tuple[float, ...]
+    statements: Sequence[tuple[Statement, Reading | None]] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Material:
+    """Everything in force that a record is made from. `chosen` maps a field to the settled statement's id."""
+
+    id: str
+    number: str
+    statements: Sequence[tuple[Statement, Reading | None]]
+    scans: Sequence[ScanFile] = ()
+    markers: Sequence[MarkerRows] = ()
+    path: Sequence[tuple[str, str]] = ()
+    position: int = 0
+    related: Sequence[Related] = ()
+    chosen: Mapping[str, str] = starts(default_factory=dict)
+    settled: frozenset[str] = frozenset()
+    """Ids of statements that a settlement has weighed: they make no conflict any more."""
+
+
+def build(material: Material, people: Mapping[str, Person], said_by: Mapping[str, str]) -> Record:
+    """The record in force. `people` by id; `said_by` names the person behind a narrator's id."""
+    rows = material.statements
+    told, not_known = _gather(rows, material.chosen, said_by)
+    plain = {statement.field: statement.words for statement, _ in rows}
+    places = _places(rows) if "row" in plain else {}
+    shown = _people(material, told, people, said_by, places)
+    times = [statement.recorded_at for statement, _ in rows]
+    times += [statement.recorded_at for marker in material.markers for statement, _ in marker.statements]
+    return Record(
+        id=material.id,
+        number=material.number,
+        kind=plain.get("kind", "print"),
+        mark=Mark(tuple(material.path), material.position) if material.path else None,
+        found_in=plain.get("found_in", ""),
+        size_mm=_numbers(plain.get("size", "")),
+        scans=tuple(material.scans),
+        told=told,
+        people=shown,
+        related=tuple(material.related),
+        conflicts=tuple(_conflicts(material, told, said_by)),
+        not_known=frozenset(not_known),
+        unnamed=_unnamed(material.markers, shown) if material.markers else (),
+        nameless=_nameless(rows, places) if places else (),
+        audiences=tuple(one.words for one, _ in rows if one.field == "audience") if "audience" in plain else (),
+        changed_at=max(times, default=""),
+    )
+
+
+def told_of(statement: Statement, reading: Reading | None, said_by: Mapping[str, str]) -> Told:
+    """One statement as outputs see it."""
+    usable = reading is not None and reading.usable
+    return Told(
+        statement=statement.id,
+        field=statement.field,
+        words=statement.words,
+        language=statement.language,
+        source=statement.source,
+        said_by=said_by.get(statement.source.ref, ""),
+        sure=statement.sure,
+        audience=statement.audience,
+        recorded_at=statement.recorded_at,
+        sitting=statement.sitting,
+        moment=statement.moment,
+        value=json.loads(reading.value) if reading is not None and usable else {},
+        asks=reading is not None and not usable,
+    )
+
+
+def _rank(told: Told, chosen: str) -> tuple[bool, int, int, str, str]:
+    return (
+        told.statement == chosen,
+        SURENESS[told.sure],
+        NEARNESS[told.source.said],
+        told.recorded_at,
+        told.statement,
+    )
+
+
+def _gather(
+    rows: Iterable[tuple[Statement, Reading | None]], chosen: Mapping[str, str], said_by: Mapping[str, str]
+) -> tuple[dict[str, tuple[Told, ...]], set[str]]:
+    by_field: dict[str, list[Told]] = {}
+    asked: set[str] = set()
+    for statement, reading in rows:
+        if not FIELDS[statement.field].told:
+            continue
+        if statement.sure is Sure.NOT_KNOWN:
+            asked.add(statement.field)
+        else:
+            by_field.setdefault(statement.field, []).append(told_of(statement, reading, said_by))
+    for name, told in by_field.items():
+        if len(told) > 1 and not FIELDS[name].many:
+            told.sort(key=lambda one: _rank(one, chosen.get(one.field, "")), reverse=True)
+    return {name: tuple(told) for name, told in by_field.items()}, asked - set(by_field)
+
+
+def _people(
+    material: Material,
+    told: Mapping[str, tuple[Told, ...]],
+    people: Mapping[str, Person],
+    said_by: Mapping[str, str],
+    places: Mapping[str, tuple[str, int]],
+) -> tuple[Shown, ...]:
+    """Markers first, in the order of their numbers; then those told without one. Nobody twice in a role."""
+    found: list[Shown] = []
+    roles = [role for role in ("person", "named", "photographer") if role in told]
+    if not roles and not material.markers:
+        return ()
+    for marker in sorted(material.markers, key=lambda one: one.number):
+        names, _ = _gather(marker.statements, {}, said_by)
+        ranked = sorted(names.get("person", ()), key=lambda one: _rank(one, ""), reverse=True)
+        for one in ranked[:1]:
+            found.append(_shown(one, "person", people, marker))
+    seen = {(one.role, one.person or one.name) for one in found}
+    for role in roles:
+        for one in told[role]:
+            row, position = places.get(one.statement, ("", 0))
+            shown = replace(_shown(one, role, people, None), row=row, position=position)
+            if (role, shown.person or shown.name) not in seen:
+                seen.add((role, shown.person or shown.name))
+                found.append(shown)
+    return tuple(found)
+
+
+def _places(rows: Iterable[tuple[Statement, Reading | None]]) -> dict[str, tuple[str, int]]:
+    """The row and position of each statement about a person; one that corrects another takes its place."""
+    found: dict[str, tuple[str, int]] = {}
+    for statement, _ in rows:
+        if statement.field == "row":
+            ident, _, place = statement.words.partition(" ")
+            row, _, position = place.rpartition(" ")
+            if position.isdigit():
+                found[ident] = (row, int(position))
+    for statement, _ in rows:
+        if statement.replaces in found and statement.id not in found:
+            found[statement.id] = found[statement.replaces]
+    return found
+
+
+def _unnamed(markers: Iterable[MarkerRows], shown: Iterable[Shown]) -> tuple[tuple[str, int, tuple[float, ...]], ...]:
+    named = {(one.scan, one.number) for one in shown}
+    return tuple((one.scan, one.number, one.area) for one in markers if (one.scan, one.number) not in named)
+
+
+def _nameless(
+    rows: Iterable[tuple[Statement, Reading | None]], places: Mapping[str, tuple[str, int]]
+) -> tuple[tuple[str, int], ...]:
+    unknown = [one.id for one, _ in rows if one.field == "person" and one.sure is Sure.NOT_KNOWN]
+    return tuple(places[ident] for ident in unknown if ident in places)
+
+
+def _shown(told: Told, role: str, people: Mapping[str, Person], marker: MarkerRows | None) -> Shown:
+    person = people.get(str(told.value.get("id", "")))
+    return Shown(
+        told=told,
+        role=role,
+        name=person.name if person else told.words,
+        person=person.id if person else "",
+        scan=marker.scan if marker else "",
+        area=marker.area if marker else (),
+        number=marker.number if marker else 0,
+    )
+
+
+def _conflicts(
+    material: Material, told: Mapping[str, tuple[Told, ...]], said_by: Mapping[str, str]
+) -> Iterable[Conflict]:
+    dates = told.get("date", ())
+    if len(dates) > 1:
+        dates = tuple(one for one in dates if one.value.get("edtf") and one.statement not in material.settled)
+    if apart := _disjoint(dates):
+        yield Conflict("date", apart, "these dates cannot both be so")
+    for marker in material.markers:
+        names = _gather(marker.statements, {}, said_by)[0].get("person", ())
+        open_ones = tuple(one for one in names if one.statement not in material.settled)
+        if len({one.value.get("id") or one.words for one in open_ones}) > 1:
+            yield Conflict("person", open_ones, f"marker {marker.number} is said to be different people")
+
+
+def _disjoint(dates: Sequence[Told]) -> tuple[Told, ...]:
+    """The first two dates whose ranges do not meet, or nothing. Bounds are ISO dates or null (unbounded)."""
+    for index, one in enumerate(dates):
+        for other in dates[index + 1 :]:
+            if _before(one, other) or _before(other, one):
+                return (one, other)
+    return ()
+
+
+def _before(one: Told, other: Told) -> bool:
+    latest, earliest = one.value.get("latest"), other.value.get("earliest")
+    return isinstance(latest, str) and isinstance(earliest, str) and latest < earliest
+
+
+def _numbers(text: str) -> tuple[float, ...]:
+    try:
+        return tuple(float(part) for part in text.replace("x", " ").replace("×", " ").split())
+    except ValueError:
+        return ()

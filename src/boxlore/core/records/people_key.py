@@ -1,0 +1,140 @@
+"""The people key: who stands where, as people say it: “Back row, left to right: …”.
+
+Rows are read from the markers of one scan. A row begins where the heads stand at least most of a head lower than
+those before; two rows are one if neither stands in front of the other (a child at the end of a line of grown-ups is
+no front row). Common practice of captioning groups, no source; the thresholds are ours.
+"""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+from statistics import median
+
+from boxlore.core.people.positions import ORDER, row_words
+from boxlore.core.records.in_force import Shown
+
+DEEP = 0.8
+"""A row begins this many heads below the last."""
+
+MOST_UNKEYED = 8
+"""A larger group also gets an outline key: the heads as numbered shapes beside the picture."""
+
+LONE_FROM = 5
+"""One person makes a row of their own only in a group of this many and more."""
+
+
+@dataclass(frozen=True, slots=True)
+class KeyRow:
+    """One row of a group, left to right. `name` is empty where there is only one row."""
+
+    name: str
+    people: tuple[Shown | None, ...]
+    """None where someone stands whom nobody knows."""
+
+
+def key_of(shown: Sequence[Shown], nameless: Iterable[tuple[str, int]] = ()) -> tuple[KeyRow, ...]:
+    """The rows of those who have a marker, from the back; else of those whose row and place are told.
+
+    `nameless` are the rows and places of people whom nobody knows. Empty if nobody's place is known.
+    """
+    placed = sorted(_placed(shown), key=_height)
+    if not placed:
+        return _told_rows(shown, nameless)
+    rows = [sorted(row, key=_across) for row in _merged(_split(placed), len(placed))]
+    return tuple(KeyRow(name, tuple(row)) for name, row in zip(_names(len(rows)), rows, strict=True))
+
+
+def _told_rows(shown: Sequence[Shown], nameless: Iterable[tuple[str, int]]) -> tuple[KeyRow, ...]:
+    told: dict[str, dict[int, Shown | None]] = {}
+    for row, position in nameless:
+        told.setdefault(row, {})[position] = None
+    for one in shown:
+        if one.position:
+            told.setdefault(one.row, {})[one.position] = one
+    if not any(one for row in told.values() for one in row.values()):
+        return ()
+    from_the_back = sorted(told, key=lambda row: (ORDER.get(row, len(ORDER)), row), reverse=True)
+    return tuple(
+        KeyRow(row_words(row) if row else "", tuple(one for _, one in sorted(told[row].items(), key=_position)))
+        for row in from_the_back
+    )
+
+
+def _position(place: tuple[int, Shown | None]) -> int:
+    return place[0]
+
+
+def unplaced(shown: Sequence[Shown]) -> tuple[Shown, ...]:
+    """Those who are in the picture, nobody has said where; or marked on another scan of it."""
+    placed = _placed(shown) or [one for one in shown if one.position]
+    return tuple(one for one in shown if one not in placed)
+
+
+def _placed(shown: Sequence[Shown]) -> list[Shown]:
+    """Those with a marker, on the scan that has the most of them."""
+    scans = [one.scan for one in shown if one.area]
+    most = max(scans, key=scans.count, default="")
+    return [one for one in shown if one.area and one.scan == most]
+
+
+def centre(area: tuple[float, ...]) -> tuple[float, float]:
+    """The middle of a marker, point or box, in 0..1 of the stored picture."""
+    return (area[0] + area[2] / 2, area[1] + area[3] / 2) if len(area) == 4 else (area[0], area[1])
+
+
+def _across(one: Shown) -> tuple[float, int]:
+    return centre(one.area)[0], one.number
+
+
+def _height(one: Shown) -> tuple[float, float]:
+    return centre(one.area)[1], centre(one.area)[0]
+
+
+def _head(placed: Sequence[Shown]) -> float:
+    """The height of a head: that of the boxes, else guessed from how far apart the points stand."""
+    heights = [one.area[3] for one in placed if len(one.area) == 4]
+    if heights:
+        return median(heights)
+    across = sorted(centre(one.area)[0] for one in placed)
+    gaps = [after - before for before, after in pairwise(across)]
+    return max(median(gaps), 0.04) if gaps else 1.0
+
+
+def _split(placed: Sequence[Shown]) -> list[list[Shown]]:
+    deep = DEEP * _head(placed)
+    rows = [[placed[0]]]
+    for before, one in pairwise(placed):
+        if _height(one)[0] - _height(before)[0] > deep:
+            rows.append([])
+        rows[-1].append(one)
+    return rows
+
+
+def _merged(rows: list[list[Shown]], count: int) -> list[list[Shown]]:
+    """Neighbouring rows joined where neither stands in front of the other."""
+    merged = [rows[0]]
+    for row in rows[1:]:
+        lone = min(len(row), len(merged[-1])) == 1 and count < LONE_FROM
+        if lone or not _in_front(merged[-1], row):
+            merged[-1] = merged[-1] + row
+        else:
+            merged.append(row)
+    return merged
+
+
+def _in_front(back: Sequence[Shown], front: Sequence[Shown]) -> bool:
+    """Whether the two share some of the picture's width."""
+    behind, before = [_across(one)[0] for one in back], [_across(one)[0] for one in front]
+    return max(min(behind), min(before)) <= min(max(behind), max(before))
+
+
+_BETWEEN = ("Second", "Third", "Fourth", "Fifth", "Sixth", "Seventh", "Eighth")
+
+
+def _names(count: int) -> list[str]:
+    if count == 1:
+        return [""]
+    if count == 3:
+        return ["Back row", "Middle row", "Front row"]
+    between = [_BETWEEN[at] if at < len(_BETWEEN) else f"{at + 2}th" for at in range(count - 2)]
+    return ["Back row", *(f"{one} row from the back" for one in between), "Front row"]

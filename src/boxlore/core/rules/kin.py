@@ -1,0 +1,231 @@
+"""Arithmetic of lives and families: what cannot be, and what is worth asking. Nothing told is refused.
+
+Sources. A mother's age: published bounds 10-54, below 10 and from 55 on edited as not stated (CDC/NCHS, *Health,
+United States*, sources and definitions: Age); the tighter and the fathers' limits, nine months between siblings,
+thirty years between generations of one: common practice, from memory. The longest life: Jeanne Calment, 21 February
+1875 to 4 August 1997, 122 years and 164 days. Marriage: in England girls from 12, boys from 14 until the Age of
+Marriage Act 1929, then 16.
+A finding is an error only if both dates are unqualified and even their nearest days exclude it; else it asks.
+"""
+
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
+from datetime import date
+
+from boxlore.core.dates import edtf, lifetime
+from boxlore.core.dates.calendars import to_number
+from boxlore.core.dates.edtf_values import Day, Edtf
+from boxlore.core.findings import Finding, Severity
+from boxlore.core.people.kin import Kin
+from boxlore.core.people.person import Person, Registry
+
+CDC = "CDC/NCHS, Health, United States, sources and definitions: Age"
+CALMENT = "Jeanne Calment, 1875-1997: 122 years and 164 days"
+MEMORY = "common practice, from memory"
+ENGLAND = "England: girls 12, boys 14 until the Age of Marriage Act 1929, then 16"
+
+YEAR = 365.2425
+LONGEST_DAYS = 44724
+NINE_MONTHS = 270
+"""Days; twins and days around a birth aside (common practice, from memory)."""
+TWINS = 3
+
+
+@dataclass(frozen=True, slots=True)
+class Limits:
+    """Ages at a child's birth, in years: outside the inner ones ask, outside the outer ones it cannot be."""
+
+    word: str
+    never: int
+    young: int
+    old: int
+    ever: int
+    source: str
+
+
+MOTHER = Limits("mother", 10, 12, 50, 60, f"{CDC}; 12, 50 and 60: {MEMORY}")
+FATHER = Limits("father", 12, 14, 70, 90, MEMORY)
+
+
+@dataclass(frozen=True, slots=True)
+class Wedding:
+    """A marriage with its date: who, the date's answer, how it is said."""
+
+    partners: tuple[str, ...]
+    value: Mapping[str, object]
+
+
+@dataclass(frozen=True, slots=True)
+class _When:
+    """A date as rough days from a fixed one: the nearest bounds, and whether any part is qualified."""
+
+    first: int | None
+    last: int | None
+    qualified: bool
+    display: str
+
+
+def look_over_people(people: Registry, weddings: Iterable[Wedding] = ()) -> Iterator[Finding]:
+    """Every finding about people and their links; `about` is the person's id."""
+    kin = Kin(people)
+    for ident in kin.own_ancestors():
+        yield _finding(people[ident], "kin.loop", Severity.ERROR, f"{people[ident].name} would be their own ancestor.",
+                       "nobody descends from themselves: derived")  # fmt: skip
+    for person in people.values():
+        yield from _life(person)
+        yield from _parents(person, people)
+        yield from _siblings(person, people, kin)
+        yield from _links(person, people, kin)
+    for wedding in _weddings(people, weddings):
+        yield from _wedding(wedding, people)
+
+
+def _when(value: Mapping[str, object]) -> _When | None:
+    text = value.get("edtf")
+    if not isinstance(text, str) or not text:
+        return None
+    read: Edtf = edtf.parse(text)
+    first, last = lifetime.core(read)
+    return _When(_number(first), _number(last), read.qualified, str(value.get("display") or text))
+
+
+def _number(day: Day | None) -> int | None:
+    return to_number(*day) if day is not None and -5000 < day.year < 9999 else None
+
+
+def _gap(one: _When | None, other: _When | None) -> tuple[float, float] | None:
+    """The fewest and the most years from one date to another; None where either is open."""
+    if one is None or other is None or None in (one.first, one.last, other.first, other.last):
+        return None
+    return (other.first - one.last) / YEAR, (other.last - one.first) / YEAR  # type: ignore[operator]  # none is None
+
+
+def _sure(*dates: _When | None) -> Severity:
+    return Severity.ASK if any(one is None or one.qualified for one in dates) else Severity.ERROR
+
+
+def _life(person: Person) -> Iterator[Finding]:
+    born, died = _when(person.born), _when(person.died)
+    gap = _gap(born, died)
+    if gap is None or born is None or died is None:
+        return
+    because = (f"born {born.display}", f"died {died.display}")
+    if gap[1] < 0:
+        yield _finding(person, "life.backwards", _sure(born, died), f"{person.name} would have died before being born.",
+                       "derived", *because)  # fmt: skip
+    elif gap[0] * YEAR > LONGEST_DAYS:
+        message = f"{person.name} would have lived {int(gap[0])} years, longer than anyone known."
+        yield _finding(person, "life.too-long", _sure(born, died), message, CALMENT, *because)
+
+
+def _parents(person: Person, people: Registry) -> Iterator[Finding]:
+    if len(person.mothers) > 1 or len(person.parents) - len(person.mothers) > 1:
+        names = ", ".join(people[one].name for one in person.parents if one in people)
+        yield _finding(person, "kin.parents", Severity.ASK, f"{person.name} has too many parents by blood: "
+                       f"{names}. Is one a step or adoptive parent, or one person twice?", "derived")  # fmt: skip
+    born = _when(person.born)
+    for ident in person.parents:
+        parent = people.get(ident)
+        if parent is None or parent.id == person.id:
+            continue
+        limits = MOTHER if ident in person.mothers or parent.sex[:1].lower() == "f" else FATHER
+        yield from _parent_age(person, parent, limits, born)
+        yield from _after_death(person, parent, limits, born)
+
+
+def _parent_age(person: Person, parent: Person, limits: Limits, born: _When | None) -> Iterator[Finding]:
+    theirs = _when(parent.born)
+    gap = _gap(theirs, born)
+    if gap is None or born is None or theirs is None:
+        return
+    because = (f"{parent.name} born {theirs.display}", f"{person.name} born {born.display}")
+    age = f"{max(int(gap[0]), 0)} to {int(gap[1])}" if int(gap[0]) != int(gap[1]) else str(int(gap[1]))
+    if gap[1] < 0:
+        words = f"{parent.name} would be younger than {person.name}, whose {limits.word} they are told to be."
+        yield _finding(person, f"kin.{limits.word}-age", _sure(born, theirs), words, "derived", *because)
+    elif gap[1] < limits.never or gap[0] > limits.ever:
+        words = f"{parent.name} would have been {age} years old as {person.name}'s {limits.word}."
+        yield _finding(person, f"kin.{limits.word}-age", _sure(born, theirs), words, limits.source, *because)
+    elif gap[1] < limits.young or gap[0] > limits.old:
+        words = f"{parent.name} would have been {age} years old as {person.name}'s {limits.word}: is that so?"
+        yield _finding(person, f"kin.{limits.word}-age", Severity.ASK, words, limits.source, *because)
+
+
+def _after_death(person: Person, parent: Person, limits: Limits, born: _When | None) -> Iterator[Finding]:
+    """Born after the mother's death, or more than nine months after the father's."""
+    died = _when(parent.died)
+    gap = _gap(died, born)
+    if gap is None:
+        return
+    allowed = 0.0 if limits is MOTHER else (NINE_MONTHS + 30) / YEAR
+    if gap[0] > allowed:
+        later = "" if limits is MOTHER else "more than nine months "
+        words = f"{person.name} would be born {later}after the death of {parent.name}, told as the {limits.word}."
+        because = (f"{parent.name} died {parent.died.get('display')}", f"born {person.born.get('display')}")
+        yield _finding(
+            person, f"kin.{limits.word}-dead", _sure(born, died), words, f"derived; nine months: {MEMORY}", *because
+        )
+
+
+def _siblings(person: Person, people: Registry, kin: Kin) -> Iterator[Finding]:
+    """Full siblings, or children of one mother, under nine months apart, twins aside; each pair once."""
+    born = _when(person.born)
+    for ident in kin.siblings(person.id):
+        other = people[ident]
+        if other.id <= person.id or not set(person.mothers) & set(other.mothers):
+            continue
+        theirs = _when(other.born)
+        gap = _gap(born, theirs)
+        if gap is None or born is None or theirs is None or born.first != born.last or theirs.first != theirs.last:
+            continue
+        days = abs(round(gap[0] * YEAR))
+        if TWINS < days < NINE_MONTHS:
+            words = f"{person.name} and {other.name}, of one mother, would be born {days} days apart: is a date wrong?"
+            yield _finding(person, "kin.siblings", Severity.ASK, words, f"nine months, twins aside: {MEMORY}",
+                           f"born {born.display}", f"born {theirs.display}")  # fmt: skip
+
+
+def _links(person: Person, people: Registry, kin: Kin) -> Iterator[Finding]:
+    for spouse in person.spouses:
+        if spouse in people and (spouse in person.parents or person.id in people[spouse].parents):
+            words = f"{person.name} and {people[spouse].name} are told as married and as parent and child."
+            yield _finding(person, "kin.spouse", Severity.ERROR, words, "derived")
+
+
+def _weddings(people: Registry, told: Iterable[Wedding]) -> Iterator[Wedding]:
+    yield from told
+    for person in people.values():
+        for value in person.married:
+            yield Wedding((person.id,), value)
+
+
+def _wedding(wedding: Wedding, people: Registry) -> Iterator[Finding]:
+    day = _when(wedding.value)
+    for ident in wedding.partners:
+        person = people.get(ident)
+        if person is None or day is None:
+            continue
+        born, died = _when(person.born), _when(person.died)
+        because = (f"married {day.display}",)
+        gap = _gap(born, day)
+        if gap is not None and gap[1] < 0:
+            words = f"{person.name} would have married before being born ({person.born.get('display')})."
+            yield _finding(person, "marriage.age", _sure(born, day), words, "derived", *because)
+        elif gap is not None and gap[1] < _youngest(person, day):
+            words = f"{person.name} would have married at {int(gap[1])} or younger: is a date wrong?"
+            yield _finding(person, "marriage.age", Severity.ASK, words, ENGLAND, *because)
+        after = _gap(died, day)
+        if after is not None and after[0] > 0:
+            words = f"{person.name} would have married after dying ({person.died.get('display')})."
+            yield _finding(person, "marriage.after-death", _sure(died, day), words, "derived", *because)
+
+
+def _youngest(person: Person, day: _When) -> int:
+    act = date(1929, 5, 10).toordinal()
+    if day.first is not None and day.first >= act:
+        return 16
+    return 12 if person.sex[:1].lower() == "f" else 14
+
+
+def _finding(person: Person, rule: str, severity: Severity, message: str, source: str, *because: str) -> Finding:
+    return Finding(rule=rule, severity=severity, message=message, because=because, source=source, about=person.id)

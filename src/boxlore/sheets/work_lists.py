@@ -1,0 +1,59 @@
+"""Lists to work or shop by, and receipts, as PDF/A-2a and PDF/UA-1: a heading, tables, lines to sign."""
+
+import tempfile
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+from pathlib import Path
+
+from boxlore.sheets.print_run import PAPERS
+from boxlore.sheets.safe_words import isolated
+from boxlore.sheets.theme import THEMES
+from boxlore.sheets.typesetting import made_pdf
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Part:
+    """One table: its title, heading and rows; `widths` are the relative widths of its columns."""
+
+    title: str
+    heading: tuple[str, ...]
+    rows: Sequence[Sequence[str]]
+    widths: tuple[float, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Page:
+    """A list or a receipt. `sign` are what stands below each line to sign on."""
+
+    title: str
+    parts: Sequence[Part]
+    before: Sequence[str] = ()
+    after: Sequence[str] = ()
+    sign: Sequence[str] = ()
+
+
+def make_list(page: Page, *, language: str, paper: str, printed_on: date) -> bytes:
+    """The bytes of the PDF. Letters without a glyph stand as □."""
+    data = {
+        "title": isolated(page.title),
+        "language": language.split("-")[0],
+        "paper": PAPERS[paper][0],
+        "printed": f"Printed {printed_on.isoformat()}",
+        "before": [isolated(words) for words in page.before],
+        "after": [isolated(words) for words in page.after],
+        "sign": [isolated(words) for words in page.sign],
+        "parts": [
+            {
+                "title": isolated(part.title),
+                "heading": [isolated(words) for words in part.heading],
+                "rows": [[isolated(words) for words in row] for row in part.rows],
+                "widths": list(part.widths),
+            }
+            for part in page.parts
+            if part.rows
+        ],
+    }
+    with tempfile.TemporaryDirectory() as folder:
+        made, _ = made_pdf("lists.typ", data, THEMES["plain"], Path(folder), printed_on)
+    return made

@@ -1,0 +1,261 @@
+"""Every question that the tasks ask of the log."""
+
+import json
+import sqlite3
+from collections.abc import Callable, Iterator, Sequence
+from itertools import groupby
+
+from boxlore.core.originals.history import Stated
+from boxlore.store.rows import (
+    DRAFT_COLUMNS,
+    SELECT,
+    Told,
+    draft_of,
+    statement_of,
+    told_rows,
+)
+from boxlore.store.schema import BY_NUMBER, FEW_KINDS
+from boxlore.store.values import ActDone, Draft, Past
+
+Path = tuple[tuple[str, str], ...]
+
+
+def meta(db: sqlite3.Connection, name: str) -> str:
+    row = db.execute("SELECT value FROM meta WHERE name = ?", (name,)).fetchone()
+    return str(row[0]) if row else ""
+
+
+def statements(db: sqlite3.Connection, subject: str) -> list[Told]:
+    return list(told_rows(db, "s.subject = ? ORDER BY s.row", (subject,)))
+
+
+def of_sitting(db: sqlite3.Connection, sitting: str) -> list[Told]:
+    return list(told_rows(db, "s.sitting = ? ORDER BY s.row", (sitting,)))
+
+
+def by_subject(db: sqlite3.Connection, kind: str) -> Iterator[tuple[str, list[Told]]]:
+    few = f"{FEW_KINDS} AND " if kind in FEW_KINDS else ""
+    rows = told_rows(db, f"{few}s.subject_kind = ? ORDER BY s.subject, s.row", (kind,))
+    for subject, told in groupby(rows, key=lambda one: one[0].subject.id):
+        yield subject, list(told)
+
+
+def subjects_told(db: sqlite3.Connection, kind: str, field: str) -> list[str]:
+    """Ids of the things of a kind of which there are few, that have a statement in force in this field."""
+    query = f"SELECT DISTINCT subject FROM in_force WHERE {FEW_KINDS} AND subject_kind = ? AND field = ?"
+    return [subject for (subject,) in db.execute(query, (kind, field))]
+
+
+def items(db: sqlite3.Connection) -> list[tuple[str, str]]:
+    return list(db.execute(f"SELECT words, subject FROM in_force WHERE field = 'number' ORDER BY {BY_NUMBER}"))
+
+
+def item_ids(db: sqlite3.Connection) -> bytes:
+    """Every item's id in the order of numbers, 16 bytes each. Joined by SQLite: rows one by one take twice as long."""
+    current = "field = 'number' AND row NOT IN (SELECT row FROM past)"
+    ordered = f"SELECT subject FROM statement WHERE {current} ORDER BY {BY_NUMBER}"
+    (joined,) = db.execute(f"SELECT group_concat(subject, '') FROM ({ordered})").fetchone()
+    return bytes.fromhex((joined or "").replace("-", ""))
+
+
+def items_after(db: sqlite3.Connection, number: str, limit: int) -> list[tuple[str, str]]:
+    """The next (number, id) in the order of numbers. Asked piece by piece, no question stays open meanwhile."""
+    series, long = number[: number.find("-") + 1], len(number)
+    steps: tuple[tuple[str, tuple[str | int, ...]], ...] = (
+        ("{0} = ? AND {1} = ? AND words > ?", (series, long, number)),
+        ("{0} = ? AND {1} > ?", (series, long)),
+        ("{0} > ?", (series,)),
+    )
+    found: list[tuple[str, str]] = []
+    for clause, values in steps:
+        further = clause.format("substr(words, 1, instr(words, '-'))", "length(words)")
+        query = f"SELECT words, subject FROM in_force WHERE field = 'number' AND {further} ORDER BY {BY_NUMBER} LIMIT ?"
+        found += db.execute(query, (*values, limit - len(found)))
+        if len(found) == limit:
+            break
+    return found
+
+
+def item_by_number(db: sqlite3.Connection, number: str) -> str | None:
+    row = db.execute("SELECT subject FROM in_force WHERE field = 'number' AND words = ?", (number,)).fetchone()
+    return str(row[0]) if row else None
+
+
+def number_of(db: sqlite3.Connection, ident: str) -> str:
+    row = db.execute("SELECT words FROM in_force WHERE subject = ? AND field = 'number'", (ident,)).fetchone()
+    return str(row[0]) if row else ""
+
+
+def history(db: sqlite3.Connection, subject: str, field: str) -> list[Past]:
+    query = f"""
+        SELECT {SELECT}, s.act IN (SELECT act FROM withdrawn), EXISTS (SELECT 1 FROM past p WHERE p.row = s.row)
+        FROM statement s WHERE s.subject = ? AND s.field = ? ORDER BY s.row"""
+    return [
+        Past(statement_of(row), "withdrawn" if row[16] else "replaced" if row[17] else "in force")
+        for row in db.execute(query, (subject, field))
+    ]
+
+
+def struck(db: sqlite3.Connection) -> set[tuple[str, str]]:
+    """(subject, field) of everything that was struck."""
+    return set(db.execute("SELECT subject, field FROM tombstone"))
+
+
+def last_time(db: sqlite3.Connection) -> str:
+    row = db.execute("SELECT max((SELECT max(recorded_at) FROM act), ifnull((SELECT max(updated_at) FROM draft), ''))")
+    return str(row.fetchone()[0] or "")
+
+
+def last_acts(db: sqlite3.Connection, limit: int) -> list[ActDone]:
+    query = """
+        SELECT a.id, a.what, a.recorded_at, a.by, a.id IN (SELECT act FROM withdrawn) FROM act a
+        WHERE NOT EXISTS (SELECT 1 FROM withdrawal w WHERE w.act = a.id)
+        ORDER BY a.recorded_at DESC, a.id DESC LIMIT ?"""
+    return [ActDone(row[0], row[1], row[2], row[3], bool(row[4])) for row in db.execute(query, (limit,))]
+
+
+def containers(db: sqlite3.Connection) -> list[tuple[str, Path]]:
+    facts: dict[str, dict[str, str]] = {}
+    query = f"""SELECT subject, field, words FROM in_force WHERE {FEW_KINDS} AND subject_kind = 'container'
+        AND field IN ('kind', 'label', 'inside') ORDER BY row"""
+    for subject, field, words in db.execute(query):
+        facts.setdefault(subject, {})[field] = words
+    return [(ident, _path(facts.get, ident)) for ident in facts]
+
+
+def path_of(db: sqlite3.Connection, container: str) -> Path:
+    """The way to one container, outermost first; nothing where there is no such container."""
+
+    def facts(ident: str) -> dict[str, str] | None:
+        query = "SELECT field, words FROM in_force WHERE subject = ? AND subject_kind = 'container' ORDER BY row"
+        return dict(db.execute(query, (ident,))) or None
+
+    return _path(facts, container)
+
+
+def _path(facts: Callable[[str], dict[str, str] | None], ident: str) -> Path:
+    steps: list[tuple[str, str]] = []
+    seen: set[str] = set()
+    while ident not in seen and (told := facts(ident)):
+        seen.add(ident)
+        steps.append((told.get("kind", "box"), told.get("label", "?")))
+        ident = told.get("inside", "")
+    return tuple(reversed(steps))
+
+
+def container_facts(db: sqlite3.Connection) -> list[Stated]:
+    """Every label, kind and way inward ever said of containers, past ones too, in the order of the log."""
+    query = f"""SELECT s.subject, s.field, s.id, s.act, s.words, a.recorded_at, s.replaces
+        FROM statement s JOIN act a ON a.id = s.act WHERE {FEW_KINDS}
+        AND subject_kind = 'container' AND field IN ('kind', 'label', 'inside') ORDER BY s.row"""
+    return [Stated(*row) for row in db.execute(query)]
+
+
+def ever_kept(db: sqlite3.Connection, where: Sequence[str]) -> list[str]:
+    """Ids of items ever said to be kept at one of these (container id, blank, place)."""
+    query = """SELECT DISTINCT subject FROM statement WHERE field = 'kept'
+        AND words IN (SELECT value FROM json_each(?)) ORDER BY subject"""
+    return [subject for (subject,) in db.execute(query, (json.dumps(list(where)),))]
+
+
+def kept_facts(db: sqlite3.Connection, items: Sequence[str]) -> list[Stated]:
+    """Every place ever said of these items, past ones too, in the order of the log."""
+    query = """SELECT s.subject, s.field, s.id, s.act, s.words, a.recorded_at, s.replaces
+        FROM statement s JOIN act a ON a.id = s.act
+        WHERE field = 'kept' AND subject IN (SELECT value FROM json_each(?)) ORDER BY s.row"""
+    return [Stated(*row) for row in db.execute(query, (json.dumps(list(items)),))]
+
+
+def withdrawals(db: sqlite3.Connection) -> list[tuple[str, str, str]]:
+    """(act, act that it withdraws, when), oldest first."""
+    query = "SELECT w.act, w.withdraws, a.recorded_at FROM withdrawal w JOIN act a ON a.id = w.act ORDER BY 3"
+    return list(db.execute(query))
+
+
+def kept_in(db: sqlite3.Connection) -> list[tuple[str, str]]:
+    """(item id, where it is kept) of every item that has a number, in the order of the log."""
+    query = "SELECT k.subject, k.words FROM in_force k WHERE k.field = 'kept' ORDER BY k.row"
+    return list(db.execute(query))
+
+
+def kept_before(db: sqlite3.Connection) -> list[tuple[str, str, str]]:
+    """(item, "container place", since when) of every place that an item has left."""
+    query = """
+        SELECT s.subject, s.words, s.recorded_at FROM statement s JOIN past p ON p.row = s.row
+        WHERE s.field = 'kept' AND s.act NOT IN (SELECT act FROM withdrawn) ORDER BY s.row"""
+    return list(db.execute(query))
+
+
+def wanted(db: sqlite3.Connection) -> list[str]:
+    """Ids of the items that an archive has said it wants."""
+    query = "SELECT subject FROM in_force WHERE field = 'wanted' AND words = 'yes' ORDER BY row"
+    return [str(subject) for (subject,) in db.execute(query)]
+
+
+def fixity(db: sqlite3.Connection) -> list[tuple[str, str, str, str, str]]:
+    """(kind, subject, field, words, when) of every digest made at intake and every event noted since."""
+    query = """
+        SELECT subject_kind, subject, field, words, recorded_at FROM in_force
+        WHERE field = 'file' OR field = 'fixity' ORDER BY row"""
+    return list(db.execute(query))
+
+
+def acts_about(db: sqlite3.Connection, subject: str, since: str) -> list[str]:
+    """What was done to one thing since a time, in the order of the log."""
+    query = """
+        SELECT DISTINCT a.what FROM statement s JOIN act a ON a.id = s.act
+        WHERE s.subject = ? AND s.recorded_at > ? ORDER BY a.recorded_at, a.id"""
+    return [str(what) for (what,) in db.execute(query, (subject, since))]
+
+
+def last_position(db: sqlite3.Connection, container: str) -> int:
+    query = "SELECT words FROM in_force WHERE field = 'kept' AND words >= ? AND words < ?"
+    taken = [words.partition(" ")[2] for (words,) in db.execute(query, (f"{container} ", f"{container}!"))]
+    return max((int(place) for place in taken if place.isdigit()), default=0)
+
+
+def next_number_count(db: sqlite3.Connection, start: str) -> int:
+    given = "FROM statement WHERE field = 'number' AND words >= ? AND words < ?"
+    query = f"SELECT max(CAST(substr(words, ?) AS INTEGER)) {given}"
+    row = db.execute(query, (len(start) + 1, start, start[:-1] + ".")).fetchone()
+    return int(row[0] or 0) + 1
+
+
+def scan_by_sha256(db: sqlite3.Connection, digest: str) -> str:
+    query = "SELECT subject FROM in_force WHERE field = 'file' AND json_extract(words, '$.sha256') = ?"
+    row = db.execute(query, (digest,)).fetchone()
+    return str(row[0]) if row else ""
+
+
+def shown_on(db: sqlite3.Connection, scan: str, area: Sequence[float]) -> str:
+    query = "SELECT words FROM in_force WHERE subject = ? AND field = 'shows'"
+    for (words,) in db.execute(query, (scan,)).fetchall():
+        shows = json.loads(words)
+        if list(shows.get("area") or ()) == list(area):
+            return number_of(db, shows["item"])
+    return ""
+
+
+def scans(db: sqlite3.Connection) -> Iterator[tuple[str, dict[str, object]]]:
+    for subject, words in db.execute("SELECT subject, words FROM in_force WHERE field = 'file' ORDER BY row"):
+        yield subject, json.loads(words)
+
+
+def drafts(db: sqlite3.Connection) -> list[Draft]:
+    query = f"SELECT {', '.join(DRAFT_COLUMNS)} FROM draft ORDER BY updated_at"
+    return [draft_of(row) for row in db.execute(query)]
+
+
+def count(db: sqlite3.Connection, kind: str) -> int:
+    alone = {"item": "number", "scan": "file", "marker": "scan", "relation": "link"}.get(kind)
+    where = f"field = '{alone}' AND words <> ''" if alone else FEW_KINDS  # a marker taken away is on no scan
+    query = f"SELECT count(DISTINCT subject) FROM in_force WHERE {where} AND subject_kind = ?"
+    row = db.execute(query, (kind,)).fetchone()
+    return int(row[0])
+
+
+def places_used(db: sqlite3.Connection) -> set[int]:
+    """GeoNames ids of the places that readings in use name."""
+    query = """SELECT DISTINCT json_extract(value, '$.choices[0].geonames') FROM reading
+        WHERE kind = 'place' AND (confirmed OR NOT asks) AND json_valid(value)"""
+    return {int(ident) for (ident,) in db.execute(query) if ident}

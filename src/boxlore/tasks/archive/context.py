@@ -1,0 +1,143 @@
+"""What a transfer says beyond the records: facts, the order of containers, closures, moves, people and sittings."""
+
+import json
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, replace
+from datetime import date
+
+from boxlore.core.crosswalk.archives import CollectionFacts
+from boxlore.core.crosswalk.repository import NOT_SAID, Archive
+from boxlore.core.records.audience import To, may_see
+from boxlore.core.records.closing_dates import Closing
+from boxlore.core.records.in_force import Record, Told, told_of
+from boxlore.core.statements import FIELDS, Kind, Subject, Sure
+from boxlore.exports.rdf import person_triples, thing_triples
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.records import Seen
+
+Path = tuple[tuple[str, str], ...]
+
+
+def facts_of(
+    collection: Collection, seen: Seen | None = None, *, archive: Archive = NOT_SAID, originals: bool = True
+) -> CollectionFacts:
+    """What every record of an export shares. `seen` gives for whom it is made: what is withheld stays out."""
+    settings = collection.settings
+    told = things_told(collection, seen, Kind.COLLECTION) if seen else {}
+    about = told.get(collection.id, [])
+    facts = CollectionFacts(
+        id=collection.id,
+        title=settings.title,
+        holder=settings.holder,
+        language=settings.language,
+        on_day=collection.clock.today(),
+        brackets=settings.bracketed_titles,
+        archive=archive,
+        originals=originals,
+        custody=tuple(one.words for one in about if one.field == "custody"),
+        accession=next((one.words for one in reversed(about) if one.field == "accession"), ""),
+    )
+    rights = next((one.words for one in reversed(about) if one.field == "rights"), "")
+    return replace(facts, rights=rights) if rights else facts
+
+
+def closing_of(collection: Collection, outside: Seen) -> Closing:
+    """Works out closures from what is known of the living."""
+    return Closing(
+        people=collection.people(),
+        lives=outside.lives,
+        withheld=outside.withheld,
+        latest=outside.latest,
+        on_day=collection.clock.today(),
+        years=collection.settings.living_years,
+    )
+
+
+def order_of_containers(collection: Collection) -> list[str]:
+    """Ids of all items, box by box and folder by folder, in their places there; what lies nowhere comes last."""
+    paths = dict(collection.store.containers())
+    place = {item: words.partition(" ") for item, words in collection.store.kept_in()}
+    keys: list[tuple[tuple[object, ...], str]] = []
+    for at, (_, item) in enumerate(collection.store.items()):
+        container, _, position = place.get(item, ("", "", ""))
+        path = paths.get(container, ())
+        steps = tuple((kind, *natural(label)) for kind, label in path)
+        keys.append(((not path, steps, int(position) if position.isdigit() else 0, at), item))
+    return [item for _, item in sorted(keys)]
+
+
+def natural(label: str) -> tuple[int, int, str]:
+    """A label's place in a list: 2 before 10, numbers before words."""
+    return (0, int(label), "") if label.isdecimal() else (1, 0, label)
+
+
+@dataclass(frozen=True, slots=True)
+class Moves:
+    """Where items were kept before, as sentences."""
+
+    before: dict[str, tuple[str, ...]]
+
+    def of(self, record: Record) -> tuple[str, ...]:
+        return self.before.get(record.id, ())
+
+
+def moves_of(collection: Collection) -> Moves:
+    """Read the places that items have left."""
+    paths = dict(collection.store.containers())
+    before: dict[str, tuple[str, ...]] = {}
+    for item, words, when in collection.store.kept_before():
+        container, _, position = words.partition(" ")
+        kept = " / ".join(f"{kind.capitalize()} {label}" for kind, label in paths.get(container, ()))
+        if kept:
+            line = f"Kept earlier (from {when[:10]}) at: {kept}{f' / Item {position}' if position else ''}."
+            before[item] = (*before.get(item, ()), line)
+    return Moves(before)
+
+
+def may_tell(seen: Seen, told: Told, today: date) -> bool:
+    """Whether one statement about something other than an item may go to that audience."""
+    named = str(told.value.get("id", "")) in seen.withheld.people or seen.withheld.finds(told.words)
+    return may_see(told.audience, seen.to, today) and not named
+
+
+def things_told(collection: Collection, seen: Seen, kind: Kind) -> dict[str, list[Told]]:
+    """What may be told of each thing of a kind; nothing of people who are withheld, and not who said it if they are."""
+    said_by = {ident: one.name for ident, one in collection.people().items() if ident not in seen.withheld.people}
+    today = collection.clock.today()
+    found: dict[str, list[Told]] = {}
+    for ident, rows in collection.store.subjects(kind):
+        if ident in seen.withheld.people:
+            continue
+        told = [told_of(one, reading, said_by) for one, reading in rows if _told(one.field, one.sure)]
+        found[ident] = [one for one in told if may_tell(seen, one, today)]
+    return found
+
+
+def _told(field: str, sure: Sure) -> bool:
+    return FIELDS[field].told and sure is not Sure.NOT_KNOWN
+
+
+def thing_lines(collection: Collection, seen: Seen, people: Iterable[str] | None) -> Iterator[str]:
+    """People (all, or those with these ids), events, the collection's own facts; sittings in the closed part of all."""
+    registry, wanted = collection.people(), None if people is None else set(people)
+    for ident, told in things_told(collection, seen, Kind.PERSON).items():
+        if ident in registry and (wanted is None or ident in wanted):
+            yield from person_triples(registry[ident])
+            yield from thing_triples(Kind.PERSON, ident, told)
+    for kind in (Kind.EVENT, Kind.PLACE, Kind.COLLECTION):
+        for ident, told in things_told(collection, seen, kind).items():
+            if told:
+                yield from thing_triples(kind, ident, told)
+    if seen.to is To.ARCHIVE and people is None:
+        yield from _sittings(collection, seen)
+
+
+def _sittings(collection: Collection, seen: Seen) -> Iterator[str]:
+    for ident, told in things_told(collection, seen, Kind.SITTING).items():
+        facts: list[tuple[str, str]] = []
+        for one, _ in collection.store.statements(Subject(Kind.SITTING, ident)):
+            if one.field == "recording":
+                facts.append(("recording", one.words))
+            elif one.field == "shown":
+                facts.append(("shown", json.dumps({"item": one.words, "moment": one.moment})))
+        yield from thing_triples(Kind.SITTING, ident, told, facts)

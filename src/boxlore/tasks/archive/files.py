@@ -1,0 +1,269 @@
+"""The files of one part of a transfer, made in one folder before they are bagged: every one from the crosswalk.
+
+Records are read anew for each file, item by item, so that memory stays flat for any number of them.
+"""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field
+from itertools import groupby
+from pathlib import Path
+from typing import BinaryIO
+
+from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk.archives import CollectionFacts, access_words
+from boxlore.core.crosswalk.extent import Holding, packed_path
+from boxlore.core.crosswalk.repository import Archive
+from boxlore.core.findings import Finding, Severity
+from boxlore.core.records.audience import To
+from boxlore.core.records.in_force import Record
+from boxlore.core.statements import Kind
+from boxlore.disk.shipped import shipped
+from boxlore.exports.dublin_core import FULL, SIMPLE, Flavour, write_records
+from boxlore.exports.ead_elements import EAD3, EAD2002, Dialect
+from boxlore.exports.finding_aid import FindingAid
+from boxlore.exports.inventory import as_csv, inventory_rows
+from boxlore.exports.rdf import FITS, turtle, write_triples
+from boxlore.exports.required import read_required
+from boxlore.sheets.transfer_papers import Deed, Line, consent_pdf, gift_pdf, inventory_pdf
+from boxlore.tasks.archive.chapters import chapter_files
+from boxlore.tasks.archive.context import thing_lines, things_told
+from boxlore.tasks.archive.receipt import blank_rows
+from boxlore.tasks.archive.updates import CHANGES, HEADING, STATE, Earlier, change_row, gone_rows, state_row
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.progress import Progress
+from boxlore.tasks.collection.records import EVERYTHING, Seen, Selection
+from boxlore.tasks.collection.settings import FILE_NAME, as_toml
+from boxlore.tasks.scans import fixity_events
+
+MOST_PRINTED = 5000
+"""Items up to which the inventory is printed too; a longer one is for reading on a screen."""
+
+
+@dataclass(slots=True)
+class Making:
+    """One part in the making. `items` is the order of containers; `chosen` those of an update (None for all)."""
+
+    collection: Collection
+    seen: Seen
+    facts: CollectionFacts
+    archive: Archive
+    stage: Path
+    earlier: Earlier | None = None
+    items: list[str] = field(default_factory=list)
+    selection: Selection = EVERYTHING
+    holding: Holding = field(default_factory=Holding)
+    scans: dict[str, Path] = field(default_factory=dict)
+    findings: list[Finding] = field(default_factory=list)
+    contents: list[tuple[str, str]] = field(default_factory=list)
+    people: set[str] = field(default_factory=set)
+
+    def records(self) -> Iterator[Record]:
+        return self.seen.records(self.selection, self.items)
+
+    def open(self, path: str, words: str) -> BinaryIO:
+        """A new file of the part, noted in its table of contents."""
+        target = self.stage / path
+        target.parent.mkdir(parents=True, exist_ok=True)
+        self.contents.append((f"data/{path}", words))
+        return open(target, "wb")
+
+    def put(self, path: str, words: str, pieces: Iterable[bytes]) -> None:
+        with self.open(path, words) as out:
+            out.writelines(pieces)
+
+
+SETTINGS = f"metadata/{FILE_NAME}"
+
+
+def make_files(making: Making, progress: Progress) -> None:
+    """Count and choose first, then write each file that the archive takes."""
+    _count(making)
+    if not making.holding.items:
+        return
+    writers = (
+        ("dublin-core", _dublin_core),
+        ("ead3", lambda one: _finding_aid(one, EAD3)),
+        ("ead2002", lambda one: _finding_aid(one, EAD2002)),
+        ("rdf", _linked_data),
+        ("inventory", _inventory),
+        ("forms", _forms),
+        ("recordings", _chapters),
+    )
+    progress.begin(f"Writing the records of the {making.seen.to} part", len(writers))
+    for what, write in writers:
+        if making.archive.wants(what):
+            write(making)
+        progress.step()
+    if making.seen.to is To.ARCHIVE:
+        settings = as_toml(making.collection.settings).encode()
+        making.put(SETTINGS, "how this collection means its dates and seasons", [settings])
+    making.put("metadata/receipt.csv", "to fill in and send back", as_csv(blank_rows(making.records())))
+    making.put("metadata/fixity.csv", "when each file was hashed and checked", as_csv(_fixity(making)))
+
+
+def _count(making: Making) -> None:
+    """One pass over all: what there is, which scans go, how each item stands against an earlier transfer."""
+    with making.open(STATE, "what this part says of each item, for a later update") as out:
+        out.writelines(as_csv([HEADING]))
+        changes: list[list[str]] = []
+        chosen: list[str] = []
+        seen: set[str] = set()
+        closed: set[str] = set()
+        for record in making.records():
+            row = state_row(record, making.facts)
+            out.writelines(as_csv([row]))
+            seen.add(record.id)
+            closed |= {scan.id for scan in record.scans} if record.closed_scans else set()
+            what, fields = making.earlier.changed(row) if making.earlier else ("new", [])
+            if what == "same":
+                continue
+            if making.earlier:
+                changes.append(change_row(making.collection, row, what, fields, making.earlier.time))
+            chosen.append(record.id)
+    if making.earlier:
+        changes += gone_rows(making.earlier, seen)
+        making.put(
+            "metadata/changes.csv", "what changed since the earlier transfer, and why", as_csv([CHANGES, *changes])
+        )
+    making.items = chosen
+    for record in making.records():
+        making.holding.add(record)
+        making.people |= {one.person for one in record.people if one.person}
+        _scans(making, record, closed)
+
+
+def _scans(making: Making, record: Record, closed: set[str]) -> None:
+    """Each scan once: one that shows several items goes only where all of them may go."""
+    if not making.archive.wants("scans"):
+        return
+    for scan in record.scans:
+        path = making.collection.folder / scan.path
+        if scan.id in closed:
+            continue
+        if path.is_file():
+            making.scans[packed_path(record, scan)] = path
+            continue
+        message = f"The scan {scan.path} of {record.number} is not there and is left out."
+        source = "fixity of scans: common practice, no source"
+        making.findings.append(Finding(rule="scan.missing", severity=Severity.ERROR, message=message, source=source))
+
+
+def _schema(name: str) -> bytes:
+    return (shipped("schemas") / name).read_bytes()
+
+
+_DUBLIN_CORE: tuple[tuple[str, str, Flavour, str], ...] = (
+    ("metadata/oai_dc.xml", "oai_dc.rng", SIMPLE, "simple Dublin Core, one record an item"),
+    ("metadata/dcterms.xml", "dcterms.rng", FULL, "the full records in DCMI Metadata Terms"),
+)
+
+
+def _dublin_core(making: Making) -> None:
+    table = read_required(_schema("required.csv").decode())
+    for path, schema, flavour, words in _DUBLIN_CORE:
+        with making.open(path, words) as out:
+            making.findings += write_records(making.records(), making.facts, out, _schema(schema), flavour, table)
+
+
+def _finding_aid(making: Making, dialect: Dialect) -> None:
+    aid = FindingAid(making.facts, making.holding, dialect, _schema(f"finding-aid.{dialect.name}.rng"))
+    with making.open(f"metadata/finding-aid.{dialect.name}.xml", "the finding aid") as out:
+        aid.write(making.records(), out)
+    making.findings += aid.findings
+
+
+def _linked_data(making: Making) -> None:
+    table = read_required(_schema("required.csv").decode())
+    with making.open("metadata/records.nt", "linked data, everything that this part holds") as out:
+        making.findings += write_triples(making.records(), making.facts, out, table)
+        people = None if making.selection == EVERYTHING and making.earlier is None else making.people
+        for line in thing_lines(making.collection, making.seen, people):
+            out.write(f"{line}\n".encode())
+    if making.holding.items <= FITS:
+        with open(making.stage / "metadata" / "records.nt", encoding="utf-8", newline="\n") as lines:
+            pieces = (piece.encode() for piece in turtle(lines))
+            making.put("metadata/records.ttl", "the same linked data as Turtle, for reading", pieces)
+
+
+def _inventory(making: Making) -> None:
+    rows = inventory_rows(making.records(), making.facts, making.holding)
+    making.put("metadata/inventory.csv", "the inventory as a table", as_csv(rows))
+    if making.holding.items > MOST_PRINTED:
+        words = f"The inventory was not printed: it has more than {MOST_PRINTED:,} items. inventory.csv has them all."
+        making.findings.append(
+            Finding(rule="inventory.long", severity=Severity.NOTE, message=words, source="our own limit")
+        )
+        return
+    groups: list[tuple[str, list[Line]]] = []
+    for kept, inside in groupby(making.records(), key=lambda one: one.mark.path if one.mark else ()):
+        heading = " / ".join(f"{kind.capitalize()} {label}" for kind, label in kept) or "Not yet in a container"
+        groups.append((heading, [_line(record, making.facts) for record in inside]))
+    summary = f"{making.holding.words}; {making.holding.years}."
+    settings = making.collection.settings
+    day = making.facts.on_day
+    pdf = inventory_pdf(settings.title, summary, groups, paper=settings.paper, printed_on=day)
+    making.put("metadata/inventory.pdf", "the inventory by box and folder, to print", [pdf])
+
+
+def _line(record: Record, facts: CollectionFacts) -> Line:
+    title = captions.title(record, brackets=facts.brackets)
+    place = record.mark.short if record.mark else ""
+    return Line(record.number, place, title, record.date_display, " ".join(access_words(record, facts)))
+
+
+def _forms(making: Making) -> None:
+    """A deed of gift; a consent form for each interview in the closed part, since it names the narrator."""
+    facts, settings = making.facts, making.collection.settings
+    closed = making.seen.to is To.ARCHIVE
+    deed = Deed(
+        donor=facts.holder,
+        recipient=making.archive.repository,
+        title=facts.title,
+        description=f"{making.holding.words}; {making.holding.years}.",
+        originals=facts.originals,
+        access="The open part may be shown; the closed part from the dates in its records.",
+        copyright=f"Stated of the whole: {facts.rights}",
+        on_day=facts.on_day,
+    )
+    making.put(
+        "forms/deed-of-gift.pdf", "a deed of gift, filled as far as known", [gift_pdf(deed, paper=settings.paper)]
+    )
+    if not closed:
+        return
+    for at, told in enumerate(things_told(making.collection, making.seen, Kind.SITTING).values(), 1):
+        known = {name: "; ".join(one.words for one in told if one.field == name) for name in _CONSENT}
+        known["kept"] = facts.holder
+        pdf = consent_pdf(known, on_day=facts.on_day, paper=settings.paper)
+        making.put(f"forms/consent-{at}.pdf", "a narrator's consent, filled as far as known", [pdf])
+
+
+def _chapters(making: Making) -> None:
+    """Chapters of the recordings, with a whole transfer only, as the recordings are."""
+    if making.selection != EVERYTHING:
+        return
+    for name, text in chapter_files(making.collection, making.seen):
+        if making.seen.withheld.finds(f"{name} {text}"):
+            words = f"The chapters {name} were left out: they name someone who is withheld from this part."
+            making.findings.append(
+                Finding(rule="chapters.name", severity=Severity.NOTE, message=words, source="audience of this part")
+            )
+            continue
+        making.put(f"metadata/{name}", "which item was out when, beside a recording (WebVTT)", [text.encode()])
+
+
+_CONSENT = ("narrator", "interviewer", "place", "agreement", "recording")
+
+
+def _fixity(making: Making) -> Iterator[list[str]]:
+    """Fixity events of the files that this part holds, under the names that they have in it."""
+    yield list(fixity_events.COLUMNS)
+    packed = {
+        scan.id: packed_path(record, scan)
+        for record in making.records()
+        for scan in (() if record.closed_scans else record.scans)
+        if packed_path(record, scan) in making.scans
+    }
+    for event in fixity_events.events(making.collection):
+        if event["scan"] in packed or not event["scan"]:
+            name = packed.get(event["scan"], event["File"])
+            yield [name, *(event[column] for column in fixity_events.COLUMNS[1:])]

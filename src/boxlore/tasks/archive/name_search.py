@@ -1,0 +1,115 @@
+"""The name search: where a withheld name stands, before anything leaves, and that none is left in what does.
+
+Every form of every withheld name is looked for in all words, in names of files, in what scans carry inside them and
+in the finished files. The keeper reads what was found and what becomes of it.
+"""
+
+import re
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
+from pathlib import Path
+
+from boxlore.core.records.closing_dates import Closing, every_told
+from boxlore.core.records.in_force import Record
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.records import EVERYTHING, Seen, Selection, records
+
+READABLE = (".xml", ".txt", ".csv", ".nt", ".ttl", ".html", ".vtt", ".toml", ".json")
+CHUNK = 1 << 22
+LONGEST_NAME = 512
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """One place where withheld names stand: whose, in which words, and what becomes of it in the open part."""
+
+    number: str
+    field: str
+    words: str
+    people: tuple[str, ...]
+    done: str
+
+
+def search(
+    collection: Collection, outside: Seen, closing: Closing, selection: Selection = EVERYTHING
+) -> Iterator[Found]:
+    """Everything that the open part leaves out for a name's sake, item by item."""
+    seen_by_outside = outside.records(selection)
+    for whole, open_one in zip(records(collection, selection), seen_by_outside, strict=True):
+        people = tuple(sorted(collection.people()[one].name for one in closing.named_in(whole)))
+        if not people:
+            continue
+        for told in every_told(whole):
+            if str(told.value.get("id", "")) in outside.withheld.people or outside.withheld.finds(told.words):
+                yield Found(whole.number, told.field, told.words[:200], people, "left out of the open part")
+        yield from _in_scans(whole, open_one, outside, people)
+
+
+def _in_scans(whole: Record, open_one: Record, outside: Seen, people: tuple[str, ...]) -> Iterator[Found]:
+    for scan in whole.scans:
+        if outside.withheld.finds(scan.embedded):
+            yield Found(whole.number, "inside the file", scan.path, people, "the scan goes to the closed part")
+        elif open_one.closed_scans:
+            yield Found(whole.number, f"the scan, {scan.side}", scan.path, people, "the scan goes to the closed part")
+
+
+def names_left(seen: Seen, folder: Path) -> Iterator[str]:
+    """Files of a folder in whose names or bytes any form of a withheld name stands."""
+    in_bytes = byte_search(seen)
+    for path in sorted(folder.rglob("*")):
+        if path.is_file() and (seen.withheld.finds(path.name.replace("_", " ")) or _holds(path, seen, in_bytes)):
+            yield path.relative_to(folder).as_posix()
+
+
+def names_in_payload(seen: Seen, payload: Iterable[tuple[str, Path]], info: Mapping[str, str]) -> Iterator[str]:
+    """The same of what is about to be packed, by the names it will have, and of the bag's own words."""
+    in_bytes = byte_search(seen)
+    for name, path in payload:
+        if seen.withheld.finds(name.replace("_", " ").replace("/", " ")) or _holds(path, seen, in_bytes):
+            yield name
+    yield from (name for name, words in info.items() if seen.withheld.finds(words))
+
+
+@dataclass(frozen=True, slots=True)
+class ByteSearch:
+    """Full names in any file's bytes, in any case, in UTF-8 or UTF-16; single given names would hit by chance.
+
+    `words` are the last words of the names: cheap to look for, so that the pattern is tried only where one stands.
+    """
+
+    words: tuple[bytes, ...]
+    pattern: re.Pattern[bytes]
+
+    def finds(self, data: bytes) -> bool:
+        low = data.lower()
+        return any(
+            any(word in text for word in self.words) and self.pattern.search(text)
+            for text in (low, low.replace(b"\0", b""))
+        )
+
+
+def byte_search(seen: Seen) -> ByteSearch | None:
+    """The search for everyone withheld, or None if nobody is."""
+    people = seen.collection.people()
+    forms = {form for one in seen.withheld.people for form in (*people[one].forms, people[one].name) if " " in form}
+    spelled = {spelling.encode().lower() for form in forms for spelling in (form, form.lower(), form.upper())}
+    if not spelled:
+        return None
+    words = tuple(sorted({one.rpartition(b" ")[2] for one in spelled}))
+    return ByteSearch(words, re.compile(b"|".join(map(re.escape, sorted(spelled)))))
+
+
+def _holds(path: Path, seen: Seen, in_bytes: ByteSearch | None) -> bool:
+    """Whether a file holds a withheld name: a text by its folded words line by line, anything else by its bytes."""
+    if path.suffix.lower() in READABLE:
+        with open(path, encoding="utf-8", errors="replace") as file:
+            return any(seen.withheld.finds(line) for line in file)
+    if in_bytes is None:
+        return False
+    before = b""
+    with open(path, "rb") as binary:
+        while data := binary.read(CHUNK):
+            if in_bytes.finds(before + data):
+                return True
+            before = data[-LONGEST_NAME:]
+    return False

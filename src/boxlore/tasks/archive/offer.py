@@ -1,0 +1,164 @@
+"""The offer list: what an archive is shown before anything is handed over, and its answer read back.
+
+Thumbnails, titles, dates and extent as anyone may see them: no name of anyone living, no picture that shows one.
+The answer is the same table with yes or no in the column “Wanted”.
+"""
+
+import csv
+from collections.abc import Iterator
+from dataclasses import dataclass
+from html import escape
+from pathlib import Path
+
+from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk.extent import Holding
+from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.records.audience import To
+from boxlore.core.records.containers import looks_like_number
+from boxlore.core.records.in_force import Record
+from boxlore.core.statements import Kind, Said, Source, Subject
+from boxlore.disk.pictures import make_jpeg
+from boxlore.disk.writing import write_whole
+from boxlore.exports.inventory import as_csv, safe_cell
+from boxlore.exports.markup import clean
+from boxlore.tasks.archive.context import order_of_containers
+from boxlore.tasks.archive.name_search import names_left
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.collection.records import EVERYTHING, Selection, seen_by
+
+COLUMNS = ("Number", "Title", "Date", "Kind", "Wanted", "Remarks")
+THUMBNAIL = 240
+"""Pixels on the long side: enough to know a picture, too few to print one."""
+
+ANSWERS = {"yes": "yes", "y": "yes", "wanted": "yes", "no": "no", "n": "no", "not wanted": "no"}
+
+
+@dataclass(frozen=True, slots=True)
+class Offered:
+    """The list: how many items, how many thumbnails, and how many pictures are not shown."""
+
+    items: int
+    pictures: int
+    hidden: int
+
+
+def offer(
+    collection: Collection, out: Path, *, selection: Selection = EVERYTHING, progress: Progress = QUIET
+) -> Offered:
+    """Write `offer.html` with its thumbnails and `offer.csv` into `out`. Raises CouldNot if a name is left in them."""
+    if out.exists() and any(out.iterdir()):
+        raise WrongUse(f"{out} is not empty.", "Name a new folder for the list.")
+    seen = seen_by(collection, To.OUTSIDE)
+    records = list(seen.records(selection, order_of_containers(collection)))
+    if not records:
+        raise CouldNot("There is nothing to offer.", "Take items in first, or choose others.")
+    progress.begin("Making thumbnails", len(records))
+    holding, rows, pictures, hidden = Holding(), [], 0, 0
+    for record in records:
+        if progress.stopped():
+            raise CouldNot("Stopped; the list is not finished.")
+        holding.add(record)
+        thumbnail = _thumbnail(collection, record, out)
+        pictures += bool(thumbnail)
+        hidden += record.closed_scans
+        rows.append(_row(record, thumbnail))
+        progress.step()
+    write_whole(out / "offer.csv", b"".join(as_csv([COLUMNS, *map(_cells, records)])))
+    write_whole(out / "offer.html", _page(collection, holding, rows))
+    if left := list(names_left(seen, out)):
+        for name in left:
+            (out / name).unlink()
+        raise CouldNot(f"{left[0]} would name someone living and is taken away.", "Say which words to withhold.")
+    return Offered(len(records), pictures, hidden)
+
+
+def _thumbnail(collection: Collection, record: Record, out: Path) -> str:
+    scan = next((one for one in record.scans if one.side == "recto"), None)
+    if scan is None or record.closed_scans:
+        return ""
+    try:
+        data = make_jpeg(collection.folder / scan.path, THUMBNAIL, area=scan.area)
+    except CouldNot:
+        return ""
+    write_whole(out / "pictures" / f"{record.number}.jpg", data)
+    return f"pictures/{record.number}.jpg"
+
+
+def _cells(record: Record) -> tuple[str, ...]:
+    kind = captions.NATURE.get(record.kind, record.kind)
+    return (record.number, safe_cell(captions.title(record)), record.date_display, kind, "", "")
+
+
+def _row(record: Record, thumbnail: str) -> str:
+    alt = escape(clean(captions.alt_text(record)), quote=True)
+    picture = f'<img src="{thumbnail}" alt="{alt}">' if thumbnail else "<p>not shown here</p>"
+    title, date = escape(clean(captions.title(record))), escape(clean(record.date_display))
+    return f"<figure>{picture}<figcaption>{record.number}<br>{title}<br>{date}</figcaption></figure>"
+
+
+def _page(collection: Collection, holding: Holding, rows: list[str]) -> bytes:
+    title = escape(clean(collection.settings.title))
+    return f"""<!doctype html>
+<html lang="en"><head><meta charset="utf-8"><title>{title}: an offer</title>
+<style>body{{font:1rem/1.4 serif;max-width:64rem;margin:2rem auto;padding:0 1rem}}
+main{{display:grid;grid-template-columns:repeat(auto-fill,minmax(14rem,1fr));gap:1rem}}
+figure{{margin:0}}img{{max-width:100%}}</style></head><body>
+<h1>{title}</h1>
+<p>{escape(holding.words)}; {escape(holding.years)}. Names of people taken as living, and pictures that show them, are
+left out of this list. Please write yes or no in the column “Wanted” of <code>offer.csv</code> and send it back.</p>
+<main>{"".join(rows)}</main></body></html>
+""".encode()
+
+
+@dataclass(frozen=True, slots=True)
+class Answered:
+    """What came back: how many are wanted, how many are not, and the lines that could not be read."""
+
+    wanted: int
+    not_wanted: int
+    refused: tuple[str, ...]
+
+
+def read_answer(collection: Collection, path: Path) -> Answered:
+    """Take the archive's answer in, in one act; a line that says nothing leaves its item as it was."""
+    act = collection.act(f"an archive's answer to the offer was read: {path.name}")
+    counted = {"yes": 0, "no": 0}
+    refused: list[str] = []
+    for line, row in _rows(path):
+        said = (row.get("Wanted") or "").strip().lower()
+        number = (row.get("Number") or "").strip().upper()
+        if not said:
+            continue
+        ident = collection.store.item_by_number(number) if looks_like_number(number) else None
+        if said not in ANSWERS or ident is None:
+            why = (
+                f"“{said[:20]}” is neither yes nor no"
+                if said not in ANSWERS
+                else f"there is no item {number[:20]} here"
+            )
+            refused.append(f"Line {line}: {why}.")
+            continue
+        item, answer = Subject(Kind.ITEM, ident), ANSWERS[said]
+        before = next((one for one, _ in collection.store.statements(item) if one.field == "wanted"), None)
+        if before is None or before.words != answer:
+            source = Source(Said.DOCUMENT, f"answer {path.name}")
+            replaces = before.id if before else ""
+            act.state(item, "wanted", answer, source=source, audience="keeper", replaces=replaces)
+        counted[answer] += 1
+    act.done()
+    return Answered(counted["yes"], counted["no"], tuple(refused))
+
+
+def _rows(path: Path) -> Iterator[tuple[int, dict[str, str]]]:
+    try:
+        with open(path, encoding="utf-8-sig", newline="") as file:
+            reader = csv.DictReader(file)
+            if not {"Number", "Wanted"} <= set(reader.fieldnames or ()):
+                raise WrongUse(f"{path.name} lacks the column Number or Wanted.", "Use the offer.csv of the list.")
+            for row in reader:
+                yield reader.line_num, row
+    except FileNotFoundError:
+        raise WrongUse(f"There is no file {path}.") from None
+    except UnicodeDecodeError as error:
+        raise WrongUse(f"{path.name} is not in UTF-8.", "Save it as CSV in UTF-8.") from error

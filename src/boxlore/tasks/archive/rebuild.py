@@ -1,0 +1,311 @@
+"""A collection rebuilt from a transfer: everything that the package's linked data holds, under the ids it had.
+
+The bags are checked in full first. Open and closed parts are read together; what only one of them has is taken from
+it. Numbers stay; new ones go on under a series letter that no item of the package has.
+"""
+
+import json
+from collections import defaultdict
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field, replace
+from datetime import date
+from pathlib import Path
+from urllib.parse import unquote
+
+from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.statements import FIELDS, Kind, Reading, Statement, Subject, Sure, read_source
+from boxlore.disk.fixity import sha256_of
+from boxlore.disk.writing import write_whole
+from boxlore.exports.rdf import PREFIXES, TERMS, read_triples
+from boxlore.tasks.collection.opening import Act, Collection, open_collection, start
+from boxlore.tasks.collection.settings import FILE_NAME, Settings, read_settings
+from boxlore.tasks.scans.intake import embedded_in
+from boxlore.tasks.scans.packages import verify_package
+from boxlore.tasks.telling.statements import Teller
+
+RECORDS = "data/metadata/records.nt"
+URN = "urn:uuid:"
+READER = "a transfer"
+
+Thing = Mapping[str, list[str]]
+"""Values of one subject by prefixed name of the predicate."""
+
+_SHORT = {namespace: prefix for prefix, namespace in PREFIXES.items()}
+
+
+@dataclass(frozen=True, slots=True)
+class Rebuilt:
+    """How many items, scans and statements there are again, and scans that the package does not hold."""
+
+    items: int
+    scans: int
+    statements: int
+    missing: tuple[str, ...]
+
+
+@dataclass(slots=True)
+class _Making:
+    things: dict[str, Thing]
+    bags: list[Path]
+    collection: Collection
+    act: Act
+    containers: dict[str, str] = field(default_factory=dict)
+    scans: dict[str, str] = field(default_factory=dict)
+    missing: list[str] = field(default_factory=list)
+    told: dict[str, list[str]] = field(default_factory=lambda: defaultdict(list))
+    """Names of the annotations of each target."""
+    markers: dict[str, list[str]] = field(default_factory=lambda: defaultdict(list))
+    """Names of the marked parts of scans of each item."""
+
+    def state(self, kind: Kind, ident: str, name: str, words: str) -> None:
+        self.act.state(Subject(kind, ident), name, words)
+
+
+def rebuild(folder: Path, package: Path, *, series: str = "", on_day: date | None = None) -> Rebuilt:
+    """Make a collection in `folder` from a bag, or a folder of bags. Raises CouldNot if a bag is not whole."""
+    bags = sorted(path.parent for path in (*package.glob("bagit.txt"), *package.glob("*/bagit.txt")))
+    if not any((bag / RECORDS).is_file() for bag in bags):
+        raise WrongUse(f"{package} holds no transfer with linked data.", "Name the folder of a transfer of ours.")
+    if findings := verify_package(package):
+        raise CouldNot(f"The package is not whole: {findings[0].message}", "Ask for it again; nothing was made.")
+    things = _read(bags)
+    ident, about = next(
+        (name, one) for name, one in things.items() if PREFIXES["dcmitype"] + "Collection" in one.get("rdf:type", ())
+    )
+    items = [name for name, one in things.items() if "dcterms:rights" in one]
+    numbers = [_number(things[one]) for one in items]
+    start(folder, _settings(bags, about, numbers, series), on_day=on_day, ident=_id(ident))
+    with open_collection(folder, on_day=on_day) as collection:
+        making = _Making(things, bags, collection, collection.act(f"rebuilt from the transfer {package.name}"))
+        _gather(making)
+        for name in sorted(items, key=lambda one: _number(things[one])):
+            _item(making, name)
+        _relations(making, items)
+        _others(making)
+        making.act.statements.sort(key=lambda one: (one.recorded_at, one.id))
+        making.act.done()
+        _ask_again(making)
+        _bring_sound(making)
+        return Rebuilt(len(items), len(making.scans), len(making.act.statements), tuple(making.missing))
+
+
+def _read(bags: list[Path]) -> dict[str, Thing]:
+    found: dict[str, dict[str, list[str]]] = defaultdict(lambda: defaultdict(list))
+    for bag in bags:
+        if (bag / RECORDS).is_file():
+            with open(bag / RECORDS, encoding="utf-8", newline="\n") as file:
+                for subject, predicate, value in _triples(file, bag):
+                    if value not in (values := found[subject][_short(predicate)]):
+                        values.append(value)
+    return {name: {key: list(values) for key, values in one.items()} for name, one in found.items()}
+
+
+def _triples(file: Iterator[str], bag: Path) -> Iterator[tuple[str, str, str]]:
+    try:
+        yield from read_triples(file)
+    except ValueError as error:
+        raise CouldNot(f"{bag / RECORDS}: {error}.", "It was not written by Boxlore, or has changed.") from error
+
+
+def _short(predicate: str) -> str:
+    cut = max(predicate.rfind("#"), predicate.rfind("/"), predicate.rfind(":")) + 1
+    return f"{_SHORT.get(predicate[:cut], '')}:{predicate[cut:]}"
+
+
+def _one(thing: Thing, name: str) -> str:
+    values = thing.get(name, [])
+    return values[0] if values else ""
+
+
+def _id(name: str) -> str:
+    return name.removeprefix(URN)
+
+
+def _number(thing: Thing) -> str:
+    return next(one for one in thing["dcterms:identifier"] if not one.startswith(URN))
+
+
+def _settings(bags: list[Path], about: Thing, numbers: list[str], series: str) -> Settings:
+    """The settings as they were, where a closed part holds them; a series letter that no number has yet."""
+    homes = [bag / "data" / "metadata" for bag in bags]
+    own = next((read_settings(home) for home in homes if (home / FILE_NAME).is_file()), Settings())
+    starts = sorted({number.partition("-")[0] for number in numbers})
+    prefix, last = (starts[-1][:-1], starts[-1][-1]) if starts else ("FAM", "@")
+    if not series and last == "Z":
+        raise WrongUse("Every series letter is in use.", "Give a prefix of your own to a new collection.")
+    return replace(
+        own,
+        title=_one(about, "dcterms:title"),
+        holder=_one(about, "bx:holder"),
+        language=_one(about, "bx:language") or "en",
+        prefix=prefix,
+        series=series or chr(ord(last) + 1),
+    )
+
+
+def _gather(making: _Making) -> None:
+    """Which annotations there are of what, and which markers."""
+    for name, thing in making.things.items():
+        if PREFIXES["oa"] + "Annotation" in thing.get("rdf:type", []):
+            making.told[_one(thing, "oa:hasTarget")].append(name)
+        elif "bx:area" in thing:
+            making.markers[_one(thing, "dcterms:isPartOf")].append(name)
+
+
+def _item(making: _Making, name: str) -> None:
+    thing, ident = making.things[name], _id(name)
+    making.state(Kind.ITEM, ident, "number", _number(thing))
+    for field_name in ("kind", "found_in", "size"):
+        if words := _one(thing, f"bx:{field_name}"):
+            making.state(Kind.ITEM, ident, field_name, words)
+    if container := _container(making, _one(thing, "dcterms:isPartOf")):
+        position = _one(thing, "bx:position")
+        making.state(Kind.ITEM, ident, "kept", f"{container} {position if position != '0' else ''}".strip())
+    for scan in thing.get("dcterms:hasFormat", []):
+        _scan(making, ident, scan)
+    for words in thing.get("bx:asked", []):
+        making.act.state(Subject(Kind.ITEM, ident), words, "", sure=Sure.NOT_KNOWN)
+    for told in making.told.get(name, []):
+        _statement(making, told, Subject(Kind.ITEM, ident))
+    for target in sorted(making.markers.get(name, []), key=lambda one: int(_one(making.things[one], "bx:number") or 0)):
+        _marker(making, target)
+
+
+def _container(making: _Making, name: str) -> str:
+    """The container's id in the new collection; none for the collection itself."""
+    if "#" not in name:
+        return ""
+    if name not in making.containers:
+        made = making.act.new(Kind.CONTAINER)
+        making.containers[name] = made.id
+        thing = making.things[name]
+        outer = _container(making, _one(thing, "dcterms:isPartOf"))
+        kind, _, label = unquote(name.rpartition("/")[2].rpartition("#")[2]).partition("-")
+        making.act.state(made, "kind", _one(thing, "bx:kind") or kind)
+        making.act.state(made, "label", _one(thing, "bx:label") or label)
+        if outer:
+            making.act.state(made, "inside", outer)
+    return making.containers[name]
+
+
+def _scan(making: _Making, item: str, name: str) -> None:
+    thing, ident = making.things[name], _id(name)
+    if ident not in making.scans:
+        facts = json.loads(_one(thing, "bx:file"))
+        path = _bring(making, facts)
+        if not path:
+            making.missing.append(str(facts["path"]))
+            return
+        making.scans[ident] = path
+        making.state(Kind.SCAN, ident, "file", json.dumps({**facts, "path": path}, ensure_ascii=False))
+        if (role := _one(thing, "bx:role")) not in ("", "as-scanned"):
+            making.state(Kind.SCAN, ident, "role", role)
+        if embedded := embedded_in(making.collection.folder / path):
+            making.act.state(
+                Subject(Kind.SCAN, ident), "embedded", embedded, source=read_source("file"), audience="keeper"
+            )
+    for shows in thing.get("bx:shows", []):
+        if json.loads(shows)["item"] == item:
+            making.state(Kind.SCAN, ident, "shows", shows)
+
+
+def _bring(making: _Making, facts: Mapping[str, object]) -> str:
+    """Copy a scan out of whichever bag holds it, and prove it by its digest."""
+    path = str(facts["path"])
+    for bag in making.bags:
+        source = bag / "data" / path
+        if ".." not in Path(path).parts and source.is_file() and sha256_of(source) == facts["sha256"]:
+            write_whole(making.collection.folder / path, source.read_bytes())
+            return path
+    return ""
+
+
+def _statement(making: _Making, name: str, subject: Subject) -> None:
+    """One statement with the id, time, source, sureness and audience that it had."""
+    thing = making.things[name]
+    body = making.things[_one(thing, "oa:hasBody")]
+    field_name = _one(thing, "bx:field")
+    if field_name not in FIELDS:
+        raise CouldNot(
+            f"The package tells of a field “{field_name[:30]}” that this Boxlore does not know.", "Get a newer one."
+        )
+    told = Statement(
+        id=_id(name),
+        act=making.act.id,
+        subject=subject,
+        field=field_name,
+        words=_one(body, "rdf:value"),
+        language=_one(body, "dcterms:language"),
+        source=read_source(_one(thing, "bx:source")),
+        sure=Sure(_one(thing, "bx:sure").removeprefix(f"{TERMS}sure/")),
+        audience=_one(thing, "bx:audience"),
+        recorded_at=_one(thing, "prov:generatedAtTime"),
+        by=making.collection.by,
+    )
+    making.act.statements.append(told)
+    if reading := _one(thing, "bx:reading"):
+        kind = FIELDS[field_name].reads
+        making.act.readings.append((told.id, Reading(kind, reading, READER)))
+
+
+def _marker(making: _Making, target: str) -> None:
+    thing = making.things[target]
+    scan = _id(_one(thing, "oa:hasSource"))
+    marker = making.act.new(Kind.MARKER)
+    making.act.state(marker, "scan", scan)
+    making.act.state(marker, "area", _one(thing, "bx:area"))
+    for told in making.told[target]:
+        _statement(making, told, marker)
+
+
+def _relations(making: _Making, items: list[str]) -> None:
+    by_number = {_number(making.things[one]): _id(one) for one in items}
+    for name in items:
+        for words in making.things[name].get("bx:related", []):
+            kind, _, number = words.rpartition(" ")
+            if number in by_number:
+                relation = making.act.new(Kind.RELATION)
+                making.act.state(relation, "link", f"{_id(name)} {by_number[number]} {kind}")
+
+
+def _others(making: _Making) -> None:
+    """People, events, places, sittings and the collection itself."""
+    for name, thing in making.things.items():
+        if kind := _one(thing, "bx:thing"):
+            subject = Subject(Kind(kind), _id(name))
+            for told in making.told.get(name, []):
+                _statement(making, told, subject)
+            for words in thing.get("bx:recording", []):
+                making.act.state(subject, "recording", words, sitting=subject.id, moment=0)
+            for words in thing.get("bx:shown", []):
+                shown = json.loads(words)
+                making.act.state(subject, "shown", shown["item"], sitting=subject.id, moment=shown["moment"])
+
+
+TOGETHER = 500
+"""Statements read in one act: enough to be quick, few enough to be looked through for each."""
+
+
+def _ask_again(making: _Making) -> None:
+    """Dates and places that the transfer gives no reading of are read anew, so that what was open is asked again."""
+    read = {ident for ident, _ in making.act.readings}
+    open_ones = [
+        one
+        for one in making.act.statements
+        if one.id not in read and one.words and FIELDS[one.field].reads in ("date", "place")
+    ]
+    teller = Teller(making.collection)
+    for at in range(0, len(open_ones), TOGETHER):
+        act = making.collection.act("read anew after the transfer")
+        for one in open_ones[at : at + TOGETHER]:
+            teller.read_into(act, one)
+        act.done()
+
+
+def _bring_sound(making: _Making) -> None:
+    """Recordings and papers lie where they lay."""
+    for bag in making.bags:
+        for name in ("recordings", "papers"):
+            for path in sorted((bag / "data" / name).rglob("*")):
+                if path.is_file():
+                    write_whole(making.collection.folder / path.relative_to(bag / "data"), path.read_bytes())

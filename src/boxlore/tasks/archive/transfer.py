@@ -1,0 +1,254 @@
+"""The transfer: records and scans for an archive in two bags, an open part and a closed part.
+
+The open part holds what anyone may see: the names of people taken as living are withheld, with the scans that
+show or name them. The closed part adds them, with a closure date and a reason for each item. Everything is made and
+checked before a bag is; before the open part takes its name it is searched for every form of every withheld name.
+"""
+
+import tempfile
+from collections.abc import Iterator
+from dataclasses import dataclass, field, replace
+from pathlib import Path
+
+from boxlore import __version__
+from boxlore.core.crosswalk.repository import NOT_SAID, Archive
+from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.findings import Finding, Severity
+from boxlore.core.records.audience import To
+from boxlore.core.records.closing_dates import Closing
+from boxlore.exports.bag import Payload, write_bag
+from boxlore.exports.inventory import as_csv, readme
+from boxlore.tasks.archive.context import closing_of, facts_of, moves_of, order_of_containers
+from boxlore.tasks.archive.files import Making, make_files
+from boxlore.tasks.archive.name_search import Found, names_in_payload, names_left, search
+from boxlore.tasks.archive.updates import Earlier, read_earlier
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.collection.records import EVERYTHING, Seen, Selection, seen_by
+from boxlore.tasks.outputs.copies import copies
+from boxlore.tasks.scans import fixity_events
+
+FAT32 = 4 * 1024**3 - 1
+"""The largest file that a stick with FAT32 can hold, in bytes."""
+
+__all__ = ["FAT32", "Order", "Part", "Transferred", "facts_of", "names_left", "transfer"]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Order:
+    """What is asked of a transfer. `split` is the most payload bytes of one bag, 0 for no limit."""
+
+    selection: Selection = EVERYTHING
+    archive: Archive = NOT_SAID
+    originals: bool = True
+    split: int = 0
+    earlier: Path | None = None
+    go_on: bool = False
+    """Whether to hand over the rest when a record cannot be valid."""
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """One bag: where it is, its records, scans, payload bytes."""
+
+    path: Path
+    records: int
+    scans: int
+    bytes: int
+
+
+@dataclass(frozen=True, slots=True)
+class Transferred:
+    """The package: its parts, how many people are withheld from the open one, what was found."""
+
+    parts: tuple[Part, ...]
+    withheld: int
+    findings: tuple[Finding, ...]
+
+
+@dataclass(slots=True)
+class _Run:
+    collection: Collection
+    order: Order
+    closing: Closing
+    items: list[str]
+    outside: Seen
+    progress: Progress
+    findings: list[Finding] = field(default_factory=list)
+
+
+def name_search(collection: Collection, selection: Selection = EVERYTHING) -> list[Found]:
+    """What every name search finds, for the keeper to read before anything leaves."""
+    outside = seen_by(collection, To.OUTSIDE)
+    return list(search(collection, outside, closing_of(collection, outside), selection))
+
+
+def transfer(
+    collection: Collection,
+    out: Path,
+    *,
+    selection: Selection = EVERYTHING,
+    progress: Progress = QUIET,
+    order: Order | None = None,
+) -> Transferred:
+    """Write `out/open` and `out/closed`. Raises CouldNot if a withheld name is left anywhere in the open part,
+    or if a record cannot be valid and the order does not say to go on with the rest."""
+    order = order or Order(selection=selection)
+    for taken in (out / "open", out / "closed"):
+        if taken.exists() and any(taken.iterdir()):
+            raise WrongUse(f"{taken} is not empty.", "Name a new folder for the package.")
+    outside = seen_by(collection, To.OUTSIDE)
+    items = order_of_containers(collection)
+    run = _Run(collection, order, closing_of(collection, outside), items, outside, progress)
+    parts: list[Part] = []
+    for name, seen in (("open", outside), ("closed", seen_by(collection, To.ARCHIVE))):
+        parts += _part(run, seen, out / name)
+    _note(collection, parts)
+    return Transferred(tuple(parts), len(outside.withheld.people), tuple(run.findings))
+
+
+def _part(run: _Run, seen: Seen, folder: Path) -> list[Part]:
+    """One part: its files made in a folder beside it, searched, then bagged."""
+    folder.parent.mkdir(parents=True, exist_ok=True)
+    closed = seen.to is To.ARCHIVE
+    facts = facts_of(run.collection, seen, archive=run.order.archive, originals=run.order.originals)
+    facts = replace(facts, people=run.collection.people(), moves_of=moves_of(run.collection).of)
+    facts = replace(facts, closure_of=run.closing.of) if closed else facts
+    earlier = read_earlier(run.order.earlier, folder.name) if run.order.earlier else None
+    with tempfile.TemporaryDirectory(dir=folder.parent, prefix=f".{folder.name}-") as stage:
+        making = Making(run.collection, seen, facts, run.order.archive, Path(stage), earlier)
+        making.items, making.selection = run.items, run.order.selection
+        make_files(making, run.progress)
+        _refuse(run, making, earlier)
+        if run.order.archive.wants("copies"):
+            _copies(run, making, seen)
+        return _bag(run, making, folder)
+
+
+def _refuse(run: _Run, making: Making, earlier: Earlier | None) -> None:
+    """Stop before anything is packed if there is nothing, or a record that cannot be valid and nobody said go on."""
+    if not making.holding.items:
+        words = "Nothing has changed since that transfer." if earlier else "There is nothing to transfer."
+        raise CouldNot(words, "" if earlier else "Take items in first, or choose others.")
+    invalid = [one.message for one in making.findings if one.rule == "export.invalid"]
+    if invalid and not run.order.go_on:
+        more = f" (and {len(invalid) - 1} more)" if len(invalid) > 1 else ""
+        raise CouldNot(f"{invalid[0]}{more}", "Mend it, or ask for the rest to go on without it.")
+    run.findings += making.findings
+
+
+def _copies(run: _Run, making: Making, seen: Seen) -> None:
+    """Captioned copies made for outside, in both parts: those that name nobody living."""
+    for _ in copies(run.collection, making.stage / "copies", to=To.OUTSIDE, selection=run.order.selection):
+        run.progress.step()
+
+
+def _bag(run: _Run, making: Making, folder: Path) -> list[Part]:
+    """Bag the files, split by size where it is asked; the files of metadata go into the first bag."""
+    made = [
+        (path.relative_to(making.stage).as_posix(), path) for path in sorted(making.stage.rglob("*")) if path.is_file()
+    ]
+    files = [*made, *sorted(making.scans.items()), *_sound(run, making)]
+    info = _info(run.collection, making)
+    page = readme(making.facts, making.holding, folder.name, making.contents)
+    if making.seen.to is To.OUTSIDE:
+        left = [*names_in_payload(making.seen, files, info), *(["README.html"] if _named(making, page) else [])]
+        if left:
+            raise CouldNot(
+                f"The open part still names someone living: {left[0]}.",
+                "Nothing was packed; tell Boxlore which words to withhold, and make it again.",
+            )
+    run.findings += _too_large(files)
+    bags = _split(files, run.order.split)
+    parts: list[Part] = []
+    for at, some in enumerate(bags, 1):
+        target = folder if len(bags) == 1 else folder.with_name(f"{folder.name}-{at}")
+        payload = [Payload(name, path) for name, path in some]
+        run.progress.begin(f"Packing {target.name}", sum(path.stat().st_size for _, path in some))
+        counted = {**info, "Bag-Count": f"{at} of {len(bags)}"}
+        size = write_bag(target, payload, counted, run.progress.step, {"README.html": page})
+        scans = sum(1 for name, _ in some if name.startswith("scans/"))
+        parts.append(Part(target, making.holding.items if at == 1 else 0, scans, size))
+    return parts
+
+
+def _named(making: Making, page: bytes) -> bool:
+    return making.seen.withheld.finds(page.decode())
+
+
+def _sound(run: _Run, making: Making) -> Iterator[tuple[str, Path]]:
+    """Recordings and papers: with the closed part of a whole transfer, since voices and papers name the living."""
+    whole = run.order.selection == EVERYTHING and run.order.archive.wants("recordings")
+    if making.seen.to is not To.ARCHIVE or not whole:
+        return
+    for name in ("recordings", "papers"):
+        for path in sorted((run.collection.folder / name).rglob("*")):
+            if path.is_file() and not path.name.startswith("."):
+                inside = path.relative_to(run.collection.folder).as_posix()
+                inside = f"metadata/{path.name}" if path.suffix == ".vtt" else inside
+                if not (making.stage / inside).exists():  # chapters that we made are newer than any laid there
+                    yield inside, path
+
+
+def _too_large(files: list[tuple[str, Path]]) -> Iterator[Finding]:
+    for name, path in files:
+        if (size := path.stat().st_size) > FAT32:
+            words = f"{name} has {size:,} bytes: a stick formatted as FAT32 cannot hold a file of 4 GiB or more."
+            yield Finding(
+                rule="bag.fat32", severity=Severity.NOTE, message=words, source="FAT32: largest file 4 GiB - 1"
+            )
+
+
+def _split(files: list[tuple[str, Path]], most: int) -> list[list[tuple[str, Path]]]:
+    bags: list[list[tuple[str, Path]]] = [[]]
+    size = 0
+    for name, path in files:
+        own = path.stat().st_size
+        if most and size + own > most and bags[-1] and not name.startswith("metadata/"):
+            bags.append([])
+            size = 0
+        bags[-1].append((name, path))
+        size += own
+    return bags
+
+
+def _info(collection: Collection, making: Making) -> dict[str, str]:
+    settings, archive = collection.settings, making.archive
+    open_part = making.seen.to is To.OUTSIDE
+    part = "open part" if open_part else "closed part: not to be shown before the dates in its records"
+    return {
+        "Source-Organization": settings.holder or settings.title,
+        "Contact-Name": settings.holder,
+        "External-Identifier": f"urn:uuid:{collection.id}",
+        "External-Description": f"{settings.title}: photographs with what was told of them ({part})",
+        "Internal-Sender-Description": f"for {archive.repository}" if archive.repository else "",
+        "Bagging-Date": collection.clock.today().isoformat(),
+        "Bagging-Time": collection.clock.now(),
+        "Bag-Group-Identifier": f"urn:uuid:{collection.id}",
+        "Bag-Software-Agent": f"Boxlore {__version__}",
+    }
+
+
+def _note(collection: Collection, parts: list[Part]) -> None:
+    """Remember that these bags were made, with the digest of what is in them, if the collection can be written to."""
+    if not collection.store.writable:
+        return
+    act = collection.act("a transfer was packed")
+    for part in parts:
+        manifest = (part.path / "manifest-sha512.txt").read_bytes()
+        facts = {
+            "what": part.path.name,
+            "records": part.records,
+            "bytes": part.bytes,
+            "manifest": fixity_events.digest(manifest),
+        }
+        fixity_events.note(
+            act, fixity_events.collection_of(collection), fixity_events.COPIED, "copied and hashed", **facts
+        )
+    act.done()
+
+
+def rows_found(found: list[Found]) -> Iterator[bytes]:
+    """What the name search found, as a table for the keeper (never for the package)."""
+    heading = ("Number", "Where", "Words", "People", "What becomes of it")
+    return as_csv([heading, *((one.number, one.field, one.words, "; ".join(one.people), one.done) for one in found)])

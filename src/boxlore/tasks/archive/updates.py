@@ -1,0 +1,89 @@
+"""An update to an earlier transfer: only what is new or changed, with a note of what changed and why.
+
+Every part carries `metadata/state.csv`: for each item a short digest of each of its fields as that part shows them.
+An update holds the items against the state that was handed over before; the why is what was done to them since.
+"""
+
+import csv
+import hashlib
+from collections.abc import Iterator
+from dataclasses import dataclass
+from dataclasses import field as starts
+from pathlib import Path
+
+from boxlore.core.crosswalk.archives import ROWS, CollectionFacts
+from boxlore.core.errors import CouldNot
+from boxlore.core.records.closing_dates import every_told
+from boxlore.core.records.in_force import Record
+from boxlore.tasks.collection.opening import Collection
+
+STATE = "metadata/state.csv"
+FIELDS = (*dict.fromkeys(row.field for row in ROWS), "statements")
+HEADING = ("Number", "Identifier", *FIELDS)
+CHANGES = ("Number", "Identifier", "What", "Fields", "Why")
+
+
+def state_row(record: Record, facts: CollectionFacts) -> list[str]:
+    """The item's number, id, and a digest of each field."""
+    digests = dict.fromkeys(FIELDS, "")
+    for row in ROWS:
+        values = [*row.values(record, facts), *(row.detailed(record, facts) if row.detailed else ())]
+        digests[row.field] = _digest(digests[row.field], *(f"{one.words}\0{one.language}" for one in values))
+    digests["statements"] = _digest("", *(f"{one.statement} {one.sure} {one.audience}" for one in every_told(record)))
+    return [record.number, record.id, *digests.values()]
+
+
+def _digest(*words: str) -> str:
+    return hashlib.sha256("\x1f".join(words).encode("utf-8", "replace")).hexdigest()[:12]
+
+
+@dataclass(frozen=True, slots=True)
+class Earlier:
+    """What an earlier part held, by item id: its number and its digests by field; and the time it was bagged."""
+
+    items: dict[str, tuple[str, dict[str, str]]] = starts(default_factory=dict)
+    time: str = ""
+
+    def changed(self, row: list[str]) -> tuple[str, list[str]]:
+        """`new`, `changed` with the names of the fields, or `same`."""
+        if row[1] not in self.items:
+            return "new", []
+        before = self.items[row[1]][1]
+        fields = [name for name, digest in zip(FIELDS, row[2:], strict=True) if before.get(name) != digest]
+        if row[0] != self.items[row[1]][0]:
+            fields.insert(0, "number")
+        return ("changed", fields) if fields else ("same", [])
+
+
+def read_earlier(folder: Path, part: str) -> Earlier:
+    """The state of one part (`open`, `closed`) of an earlier transfer. Raises CouldNot where there is none."""
+    found = sorted(path for path in folder.glob(f"{part}*/data/{STATE}"))
+    if not found:
+        raise CouldNot(
+            f"{folder} holds no earlier {part} part with its state.", "Name the folder of an earlier transfer."
+        )
+    items: dict[str, tuple[str, dict[str, str]]] = {}
+    for path in found:
+        with open(path, encoding="utf-8", newline="") as file:
+            for row in csv.DictReader(file):
+                items[row["Identifier"]] = (row["Number"], {name: row.get(name, "") for name in FIELDS})
+    return Earlier(items, _time(found[0].parents[2] / "bag-info.txt"))
+
+
+def _time(info: Path) -> str:
+    lines = info.read_text(encoding="utf-8").splitlines() if info.is_file() else []
+    return next((line.partition(":")[2].strip() for line in lines if line.startswith("Bagging-Time:")), "")
+
+
+def change_row(collection: Collection, row: list[str], what: str, fields: list[str], since: str) -> list[str]:
+    """One line of `changes.csv`. The why names what was done, never the words told."""
+    acts = collection.store.acts_about(row[1], since) if what == "changed" else []
+    kinds = dict.fromkeys(act.partition(":")[0][:60] for act in acts)
+    return [row[0], row[1], what, "; ".join(fields), "; ".join(kinds)]
+
+
+def gone_rows(earlier: Earlier, seen: set[str]) -> Iterator[list[str]]:
+    """Lines for what was handed over before and is not in the collection, or not in this part, any more."""
+    for ident, (number, _) in earlier.items.items():
+        if ident not in seen:
+            yield [number, ident, "gone", "", "no longer in this part of the collection"]

@@ -1,0 +1,141 @@
+"""A collection opened: its folder, settings, store and clock, and the people everyone asks about.
+
+`start` makes one, `open_collection` opens one; both fronts hold the `Collection` and nothing below it.
+"""
+
+import getpass
+import json
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass, field
+from datetime import date
+from pathlib import Path
+
+from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.people.person import Registry, build_registry
+from boxlore.core.statements import Kind, Reading, Statement, Subject
+from boxlore.disk.writing import write_whole
+from boxlore.store.opening import Store, create, open_store
+from boxlore.store.values import Change
+from boxlore.tasks.collection.clock import Clock
+from boxlore.tasks.collection.settings import FILE_NAME, Settings, as_toml, check_settings, read_settings
+
+DATABASE = "collection.sqlite"
+FOLDERS = ("scans", "recordings", "papers", "backups")
+
+
+@dataclass(slots=True)
+class Collection:
+    """One open collection. `by` is who works at the keyboard; it stands in every row of the log."""
+
+    folder: Path
+    settings: Settings
+    store: Store
+    clock: Clock
+    by: str
+    _people: Registry = field(default_factory=Registry)
+    _people_at: int = -1
+
+    @property
+    def id(self) -> str:
+        """The collection's own id (the subject of what is told about the whole of it)."""
+        return self.store.collection_id
+
+    def people(self) -> Registry:
+        """Everyone in the registry, by id."""
+        if self._people_at != self.store.people_version:
+            self._people_at = self.store.people_version
+            self._people = build_registry(self.store.people(), json.loads)
+        return self._people
+
+    def act(self, what: str) -> "Act":
+        """A new act: rows that are made, and undone, together."""
+        return Act(self, self.clock.new_id(), what)
+
+
+@dataclass(slots=True)
+class Act:
+    """Gathers the rows of one action; `done` writes them in one transaction, safe when it returns."""
+
+    collection: Collection
+    id: str
+    what: str
+    statements: list[Statement] = field(default_factory=list)
+    readings: list[tuple[str, Reading]] = field(default_factory=list)
+    clears: list[tuple[str, str, str]] = field(default_factory=list)
+
+    def state(self, subject: Subject, name: str, words: str, **more: object) -> Statement:
+        """Add one statement; `more` are further attributes of `Statement`."""
+        clock = self.collection.clock
+        statement = Statement(
+            id=clock.new_id(),
+            act=self.id,
+            subject=subject,
+            field=name,
+            words=words,
+            recorded_at=clock.now(),
+            by=self.collection.by,
+            **more,  # type: ignore[arg-type]  # checked where the values are made
+        )
+        self.statements.append(statement)
+        return statement
+
+    def new(self, kind: Kind) -> Subject:
+        """A new thing of that kind, with its id for life."""
+        return Subject(kind, self.collection.clock.new_id())
+
+    def done(self) -> None:
+        """Write what was gathered, if anything was."""
+        if self.statements or self.readings or self.clears:
+            self.collection.store.write(
+                Change(
+                    act=self.id,
+                    what=self.what,
+                    by=self.collection.by,
+                    recorded_at=self.collection.clock.now(),
+                    statements=tuple(self.statements),
+                    readings=tuple(self.readings),
+                    clears_drafts=tuple(self.clears),
+                )
+            )
+
+
+def start(folder: Path, settings: Settings, *, on_day: date | None = None, ident: str = "") -> None:
+    """Make a new collection in `folder`, with a new id or `ident`. Raises WrongUse if one is there already."""
+    if has_collection(folder):
+        raise WrongUse(f"{folder} already holds a collection.", "Open it, or choose another folder.")
+    check_settings(folder / FILE_NAME, settings)
+    write_whole(folder / FILE_NAME, as_toml(settings).encode())
+    for name in FOLDERS:
+        (folder / name).mkdir(parents=True, exist_ok=True)
+    create(folder, clock=Clock(on_day=on_day), ident=ident).close()
+
+
+def has_collection(folder: Path) -> bool:
+    """Whether there is a collection in the folder."""
+    return (folder / DATABASE).is_file()
+
+
+@contextmanager
+def open_collection(
+    folder: Path, *, write: bool = True, fallback_read_only: bool = False, on_day: date | None = None
+) -> Iterator[Collection]:
+    """Open the collection in `folder`. Raises CouldNot if there is none, or if it is written to elsewhere."""
+    if not has_collection(folder):
+        raise CouldNot(
+            f"There is no collection in {folder}.",
+            "Make one with: boxlore new FOLDER. Or name it with -c FOLDER.",
+        )
+    settings = read_settings(folder)
+    store = open_store(folder, write=write, fallback_read_only=fallback_read_only)
+    try:
+        yield Collection(folder, settings, store, Clock(store.last_time(), on_day), _who())
+    finally:
+        store.close()
+
+
+def _who() -> str:
+    try:
+        return getpass.getuser()
+    except (OSError, KeyError):
+        return "keeper"

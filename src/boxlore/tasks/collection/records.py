@@ -1,0 +1,157 @@
+"""Records for outputs: from the store to `core.records.in_force.Record`, seen as one audience may see it."""
+
+import json
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from datetime import date
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.people.latest_birth import Seen as Pictured
+from boxlore.core.people.latest_birth import latest_births
+from boxlore.core.records.audience import Life, To, Withheld, life_of, visible, withhold
+from boxlore.core.records.in_force import Material, Record, build
+from boxlore.core.rules.kin import Wedding
+from boxlore.core.statements import fold
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.telling.statements import find_item
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Selection:
+    """Which items: all, or those of a box, a folder, a person by name, an event, a search, or by number or mark."""
+
+    box: str = ""
+    folder: str = ""
+    person: str = ""
+    event: str = ""
+    words: str = ""
+    items: tuple[str, ...] = ()
+    wanted: bool = False
+    """Only what the archive has said that it wants."""
+
+
+EVERYTHING = Selection()
+
+
+def record_of(collection: Collection, item: str) -> Record:
+    """The keeper's whole record of one item, by its id."""
+    for record in _records(collection, (item,)):
+        return record
+    raise WrongUse("That item is not here.")
+
+
+def records(
+    collection: Collection, selection: Selection = EVERYTHING, order: Sequence[str] | None = None
+) -> Iterator[Record]:
+    """The keeper's whole records, one at a time, in the order of their numbers, or those of `order` in its own."""
+    ids = _chosen_ids(collection, selection)
+    if order is not None:
+        chosen = set(order if ids is None else ids)
+        ids = tuple(one for one in order if one in chosen)
+    for record in _records(collection, ids):
+        if _selected(record, selection):
+            yield record
+
+
+@dataclass(slots=True)
+class Seen:
+    """Records as one audience may see them, and who is withheld from it and why."""
+
+    collection: Collection
+    to: To
+    withheld: Withheld
+    lives: Mapping[str, Life]
+    latest: Mapping[str, tuple[date, str]] = field(default_factory=dict)
+    """The latest possible birth of a person as inferred, with its reason."""
+
+    def records(self, selection: Selection = EVERYTHING, order: Sequence[str] | None = None) -> Iterator[Record]:
+        """What outputs take: only what may be seen."""
+        today = self.collection.clock.today()
+        for record in records(self.collection, selection, order):
+            seen = visible(record, self.to, today, self.withheld)
+            if _selected(seen, selection):  # a selection tells nothing that its audience may not know
+                yield seen
+
+
+def seen_by(collection: Collection, to: To) -> Seen:
+    """Work out who is living, then whose names are withheld from that audience."""
+    latest = _latest(collection) if to is To.OUTSIDE else {}
+    lives = _lives(collection, latest) if to is To.OUTSIDE else {}
+    withheld = withhold(collection.people().values(), lives, to, collection.clock.today())
+    return Seen(collection, to, withheld, lives, latest)
+
+
+def lives_of(collection: Collection) -> dict[str, Life]:
+    """Who is taken as living, and why: from what is told, else from pictures, marriages and children."""
+    return _lives(collection, _latest(collection))
+
+
+def _latest(collection: Collection) -> Mapping[str, tuple[date, str]]:
+    return latest_births(collection.people(), _pictured(collection), _wed(collection))
+
+
+def _lives(collection: Collection, latest: Mapping[str, tuple[date, str]]) -> dict[str, Life]:
+    today, years = collection.clock.today(), collection.settings.living_years
+    return {ident: life_of(one, today, years, latest.get(ident)) for ident, one in collection.people().items()}
+
+
+def _pictured(collection: Collection) -> Iterator[Pictured]:
+    """Everyone in a dated picture, or behind the camera."""
+    for record in records(collection):
+        if (when := record.first("date")) and when.value:
+            for one in (*record.shown(), *record.shown("photographer")):
+                if one.person:
+                    yield Pictured(one.person, when.value, f"{record.number}, {record.date_display}")
+
+
+def weddings(collection: Collection) -> Iterator[Wedding]:
+    """Marriages that are told as events, with who married and when."""
+    for _, told in collection.store.subjects("event"):
+        usable = [(one, json.loads(read.value)) for one, read in told if read is not None and read.usable]
+        dates = [value for one, value in usable if one.field == "date"]
+        partners = tuple(str(value.get("id", "")) for one, value in usable if one.field == "partner")
+        if dates and partners:
+            yield Wedding(partners, dates[-1])
+
+
+def _wed(collection: Collection) -> Iterator[Pictured]:
+    for wedding in weddings(collection):
+        for one in wedding.partners:
+            yield Pictured(one, wedding.value, str(wedding.value.get("display") or ""))
+
+
+def _chosen_ids(collection: Collection, selection: Selection) -> tuple[str, ...] | None:
+    ids = _named_ids(collection, selection)
+    if selection.wanted:
+        wanted = collection.store.wanted()
+        return tuple(wanted if ids is None else (one for one in ids if one in set(wanted)))
+    return ids
+
+
+def _named_ids(collection: Collection, selection: Selection) -> tuple[str, ...] | None:
+    if selection.items:
+        return tuple(find_item(collection, one).id for one in selection.items)
+    if selection.words:
+        hits = collection.store.search(selection.words, 100_000)
+        return tuple(dict.fromkeys(hit.item for hit in hits if hit.item))
+    return None
+
+
+def _selected(record: Record, selection: Selection) -> bool:
+    mark = record.mark
+    if selection.box and (mark is None or mark.label("box") != selection.box):
+        return False
+    if selection.folder and (mark is None or mark.label("folder") != selection.folder):
+        return False
+    if selection.event and fold(selection.event) not in fold(record.words("occasion")):
+        return False
+    asked = fold(selection.person)
+    return not asked or any(asked in fold(one.name) for one in record.people)
+
+
+def _records(collection: Collection, ids: tuple[str, ...] | None) -> Iterator[Record]:
+    people = collection.people()
+    said_by = people.names()
+    material: Material
+    for material in collection.store.about_items(ids=ids):
+        yield build(material, people, said_by)

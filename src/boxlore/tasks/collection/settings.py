@@ -1,0 +1,112 @@
+"""`boxlore.toml`: what a keeper may set for a collection, read with every fault said in a sentence."""
+
+import tomllib
+from collections.abc import Mapping
+from dataclasses import dataclass, fields
+from pathlib import Path
+
+from boxlore.core.dates import phrases
+from boxlore.core.errors import WrongUse
+
+FILE_NAME = "boxlore.toml"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Settings:
+    """One collection's settings. Each is explained in the file that `as_toml` writes."""
+
+    title: str = "Family photographs"
+    prefix: str = "FAM"
+    series: str = "A"
+    holder: str = ""
+    language: str = "en"
+    day_order: str = ""
+    hemisphere: str = "north"
+    living_years: int = 100
+    bracketed_titles: bool = False
+    paper: str = "a4"
+    fixity_days: int = 365
+
+
+_ALLOWED: Mapping[str, tuple[object, ...]] = {
+    "day_order": ("", "dmy", "mdy"),
+    "hemisphere": ("north", "south"),
+    "paper": ("a4", "letter"),
+}
+
+_WHY: Mapping[str, str] = {
+    "title": "The collection's title, as archives and albums shall carry it.",
+    "prefix": "Two to seven capital letters that begin every number.",
+    "series": "The letter of this working copy; a copy on another desk has another, so numbers never clash.",
+    "holder": "Who holds the originals.",
+    "language": "The language told in when nothing else is said (a BCP 47 tag: en, et, mi).",
+    "day_order": "How 7/4/52 is meant: dmy, mdy, or empty to be asked each time.",
+    "hemisphere": "Where summers are meant: north or south.",
+    "living_years": "Someone born longer ago than this, no death known, is presumed dead.",
+    "bracketed_titles": "true: titles made by us stand in square brackets; false: they do not (DACS 2.3.3).",
+    "paper": "a4 or letter.",
+    "fixity_days": "After so many days the scans are due to be read again (boxlore verify).",
+}
+
+
+def as_toml(settings: Settings) -> str:
+    """The settings as the file a keeper reads: every line with its reason above it."""
+    lines = ["# Settings of this collection. Change the right-hand sides; keep the names.", ""]
+    for field in fields(Settings):
+        lines += [f"# {_WHY[field.name]}", f"{field.name} = {_toml_value(getattr(settings, field.name))}", ""]
+    return "\n".join(lines)
+
+
+def _toml_value(value: object) -> str:
+    if isinstance(value, bool):
+        return "true" if value else "false"
+    if isinstance(value, int):
+        return str(value)
+    escaped = str(value).replace("\\", "\\\\").replace('"', '\\"')
+    return '"' + "".join(letter if letter.isprintable() else f"\\u{ord(letter):04x}" for letter in escaped) + '"'
+
+
+def read_settings(folder: Path) -> Settings:
+    """Read `boxlore.toml` of a collection. Raises WrongUse naming the line or the setting at fault."""
+    path = folder / FILE_NAME
+    try:
+        told = tomllib.loads(path.read_text(encoding="utf-8"))
+    except FileNotFoundError:
+        return Settings()
+    except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
+        raise WrongUse(f"{path} cannot be read: {error}.", "Mend that line; nothing else was touched.") from error
+    known = {field.name: field.type for field in fields(Settings)}
+    for name, value in told.items():
+        if name not in known:
+            raise WrongUse(f"{path} has a setting “{name}” that there is none of.", f"Known: {', '.join(known)}.")
+        _check(path, name, value)
+    return Settings(**told)
+
+
+def check_settings(path: Path, settings: Settings) -> None:
+    """Raises WrongUse, naming the setting at fault, for values that the file at `path` could not hold."""
+    for field in fields(Settings):
+        _check(path, field.name, getattr(settings, field.name))
+
+
+def _check(path: Path, name: str, value: object) -> None:
+    wanted = type(getattr(Settings(), name))
+    if type(value) is not wanted:
+        raise WrongUse(f"{path}: {name} must be {_KINDS[wanted]}, not {value!r}.")
+    if name in _ALLOWED and value not in _ALLOWED[name]:
+        choices = " or ".join(str(choice) or "empty" for choice in _ALLOWED[name])
+        raise WrongUse(f"{path}: {name} is “{value}”.", f"It may be {choices}.")
+    if name == "fixity_days" and not 1 <= int(str(value)) <= 36_500:
+        raise WrongUse(f"{path}: fixity_days is {value}.", "It must be 1 or more days; 365 is usual.")
+    if name == "prefix" and not (2 <= len(str(value)) <= 7 and str(value).isascii() and str(value).isupper()):
+        raise WrongUse(f"{path}: prefix is “{value}”.", "It must be two to seven capital letters, such as TR.")
+    if name == "series" and not (len(str(value)) == 1 and "A" <= str(value) <= "Z"):
+        raise WrongUse(f"{path}: series is “{value}”.", "It must be one capital letter.")
+
+
+_KINDS = {bool: "true or false", int: "a whole number", str: "text in quotes"}
+
+
+def phrase_settings(settings: Settings) -> phrases.Settings:
+    """The collection's settings as the reader of dates takes them."""
+    return phrases.Settings(order=settings.day_order or None, hemisphere=settings.hemisphere)

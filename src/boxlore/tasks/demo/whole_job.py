@@ -1,0 +1,227 @@
+"""The demo: a collection made from the invented Tamm and Rourke families, and the whole job run on it."""
+
+import csv
+import json
+import shutil
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass, field
+from datetime import date
+from pathlib import Path
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.statements import KEEPER, Kind, Said, Source, Statement, Subject, Sure, read_source
+from boxlore.disk.fixity import sha256_of
+from boxlore.disk.shipped import shipped
+from boxlore.tasks.archive.transfer import transfer
+from boxlore.tasks.check import check
+from boxlore.tasks.collection.opening import Act, Collection, open_collection, start
+from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.collection.records import Selection, record_of
+from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.demo.housing import house
+from boxlore.tasks.outputs.copies import copies
+from boxlore.tasks.outputs.pages import pages
+from boxlore.tasks.outputs.sheets import Order, labels, sheet, slips, worksheet
+from boxlore.tasks.scans.intake import Wanted, take_in
+from boxlore.tasks.scans.lookalikes import look_closer
+from boxlore.tasks.scans.pairing import by_table
+from boxlore.tasks.strike import strike_out
+from boxlore.tasks.telling.statements import Teller, Telling, find_item
+from boxlore.tasks.telling.understanding import person_reading
+
+SETTINGS = Settings(
+    title="Tamm and Rourke family photographs",
+    prefix="TR",
+    series="A",
+    holder="Rourke family, Port Chalmers",
+    hemisphere="south",
+    language="en",
+)
+
+PERSON_FIELDS = (
+    "given family born_as married_as nickname name sex born born_at died died_at living father mother spouse married"
+).split()
+LINKS = ("father", "mother", "spouse")
+
+
+@dataclass(slots=True)
+class _Making:
+    """What the parts of the making share: keys of the demo's tables to the things made from them."""
+
+    collection: Collection
+    teller: Teller
+    items: dict[str, Subject] = field(default_factory=dict)
+    people: dict[str, Subject] = field(default_factory=dict)
+    struck: list[str] = field(default_factory=list)
+
+
+def run(
+    folder: Path, say: Callable[[str], None], progress: Progress = QUIET, on_day: date | None = None
+) -> Iterator[tuple[str, Path]]:
+    """Build the demo in `folder` and run intake, statements, check, copies, sheet, transfer; yields what is where."""
+    if folder.exists() and any(folder.iterdir()):
+        raise WrongUse(f"{folder} is not empty.", "Name a new folder for the demo.")
+    start(folder, SETTINGS, on_day=on_day)
+    with open_collection(folder, on_day=on_day) as collection:
+        build(collection, say, progress)
+        yield "the collection", folder
+        findings = list(check(collection))
+        say(f"Check: {len(findings)} findings to ask or mend, such as “{findings[0].finding.message}”")
+        made = list(copies(collection, folder / "copies", progress=progress))
+        say(f"Copies: {len(made)}, each with its caption inside; not one pixel of a scan is changed.")
+        yield "captioned copies", folder / "copies"
+        printed = sheet(collection, folder / "print" / "album.pdf", progress=progress)
+        say(f"Album sheet: {printed.items} photographs, six a page.")
+        yield "the album sheet", printed.path
+        yield from _more_on_paper(collection, folder / "print", progress)
+        shown = pages(collection, folder / "pages", progress=progress)
+        say(f"Pages: {shown.items} photographs for anyone to see; the living are left out.")
+        yield "the family's pages", folder / "pages" / "index.html"
+        sent = transfer(collection, folder / "transfer", progress=progress)
+        say(f"Transfer: {sent.withheld} living people withheld from the open part.")
+        yield "the package for an archive", folder / "transfer"
+
+
+def _more_on_paper(collection: Collection, out: Path, progress: Progress) -> Iterator[tuple[str, Path]]:
+    """Slips, labels, and a worksheet of the wedding group, whose guests are not all known."""
+    yield "caption slips", slips(collection, out / "slips.pdf").path
+    yield "labels for boxes and folders", labels(collection, out / "labels.pdf").path
+    group = Order(selection=Selection(event="the wedding of Helmi"))
+    yield "a worksheet for a narrator", worksheet(collection, out / "worksheet.pdf", group, progress=progress)[0].path
+
+
+def build(collection: Collection, say: Callable[[str], None], progress: Progress = QUIET) -> None:
+    """Fill a new collection from the demo's tables."""
+    home = shipped("demo_family")
+    making = _Making(collection, Teller(collection))
+    _take_in(making, home, progress)
+    look_closer(collection, progress)
+    say(f"Intake: {len(making.items)} items in two boxes, fronts paired with backs, one scan cut in three.")
+    _people(making, home)
+    count = _statements(making, home, progress)
+    say(f"Statements: {count}, by two narrators, what is written on the prints, and the keeper.")
+    house(collection, home, making.items)
+    say("Housing: one box stands well, one on the floor of a damp wash-house; a fortnight of its climate is kept.")
+    _sitting(making, home)
+    report = strike_out(collection, making.struck)
+    say(f"Struck: {report.struck} statement, at the teller's wish; no byte of it is left.")
+
+
+def _rows(path: Path) -> list[dict[str, str]]:
+    with open(path, encoding="utf-8", newline="") as file:
+        return [{name: value or "" for name, value in row.items()} for row in csv.DictReader(file)]
+
+
+def _take_in(making: _Making, home: Path, progress: Progress) -> None:
+    plan = by_table(enumerate(_rows(home / "intake.csv"), 2), home)
+    for one in take_in(making.collection, plan, Wanted(copy=True), progress):
+        if one.state != "taken":
+            raise WrongUse(f"{one.key}: {one.why or one.state}", "The demo's own pictures are at fault.")
+        making.items[one.key] = find_item(making.collection, one.number)
+
+
+def _people(making: _Making, home: Path) -> None:
+    rows = _rows(home / "people.csv")
+    making.people = {row["person"]: Subject(Kind.PERSON, making.collection.clock.new_id()) for row in rows}
+    act = making.collection.act("the family, as Leida and Con told it")
+    how = Telling(source=_narrator(making, "leida"))
+    for row in rows:
+        for name in PERSON_FIELDS:
+            if words := row[name]:
+                subject = making.people[row["person"]]
+                told = making.teller.add_words(act, subject, name, _name(rows, name, words), how)
+                if name in LINKS:
+                    _means(act, told, making.people[words])
+                else:
+                    making.teller.read_into(act, told)
+    act.done()
+
+
+def _name(rows: list[dict[str, str]], name: str, words: str) -> str:
+    """A link's words: the name of the person that the table's key stands for."""
+    if name not in LINKS:
+        return words
+    row = next(row for row in rows if row["person"] == words)
+    return f"{row['given']} {row['family']}"
+
+
+def _means(act: Act, told: Statement, person: Subject) -> None:
+    """The keeper says which person is meant."""
+    act.readings.append((told.id, person_reading(person)))
+
+
+def _narrator(making: _Making, key: str) -> Source:
+    return Source(Said.NARRATOR, making.people[key].id)
+
+
+def _source(making: _Making, text: str) -> Source:
+    source = read_source(text) if text else KEEPER
+    return _narrator(making, source.ref) if source.said is Said.NARRATOR else source
+
+
+def _statements(making: _Making, home: Path, progress: Progress) -> int:
+    rows = _rows(home / "statements.csv")
+    progress.begin("Telling", len(rows))
+    act = making.collection.act("what Leida and Con told, and what is written on the prints")
+    for row in rows:
+        told = _tell(making, act, row)
+        if row["act"] == "strike":
+            making.struck.append(told.id)
+        progress.step()
+    act.done()
+    return len(rows)
+
+
+def _tell(making: _Making, act: Act, row: Mapping[str, str]) -> Statement:
+    how = Telling(
+        source=_source(making, row["source"]),
+        sure=Sure(row["sure"] or Sure.SURE),
+        language=row["language"],
+        audience=row["audience"],
+    )
+    subject = making.items[row["item"]]
+    if row["marker"]:
+        subject = _marker(making, act, subject, row["marker"])
+    known = making.people.get(row["person"])
+    if known is None and row["field"] in ("person", "named", "photographer") and row["words"]:
+        known = making.people.setdefault(row["words"], act.new(Kind.PERSON))
+        if not any(one.subject == known for one in act.statements):
+            act.state(known, "name", row["words"], source=how.source)
+    told = making.teller.add_words(act, subject, row["field"], row["words"], how)
+    if known is not None:
+        _means(act, told, known)
+    else:
+        making.teller.read_into(act, told)
+    return told
+
+
+def _marker(making: _Making, act: Act, item: Subject, area: str) -> Subject:
+    """A marker on the front of an item."""
+    scan = next(scan for scan in record_of(making.collection, item.id).scans if scan.side == "recto")
+    marker = act.new(Kind.MARKER)
+    act.state(marker, "scan", scan.id)
+    act.state(marker, "area", area)
+    return marker
+
+
+def _sitting(making: _Making, home: Path) -> None:
+    """One sitting with its time log and its recording, kept with its fixity."""
+    collection = making.collection
+    recording = collection.folder / "recordings" / "sitting-1.wav"
+    shutil.copyfile(home / "recording.wav", recording)
+    act = collection.act("a sitting with Leida")
+    sitting = act.new(Kind.SITTING)
+    how = Telling(sitting=sitting.id)
+    narrator = making.teller.add_words(act, sitting, "narrator", "Leida Rourke", how)
+    _means(act, narrator, making.people["leida"])
+    making.teller.add(act, sitting, "interviewer", "Mia Rourke", how)
+    making.teller.add(act, sitting, "place", "Port Chalmers", how)
+    agreed = "Read out and agreed: kept in the family, with the archive after that. Nobody was paid."
+    making.teller.add(act, sitting, "agreement", agreed, how)
+    facts = {"path": "recordings/sitting-1.wav", "sha256": sha256_of(recording), "bytes": recording.stat().st_size}
+    act.state(sitting, "recording", json.dumps(facts), sitting=sitting.id, moment=0)
+    for row in _rows(home / "sitting.csv"):
+        if row["what"] == "shown":
+            item = making.items[row["item"]]
+            act.state(sitting, "shown", item.id, sitting=sitting.id, moment=int(row["ms"]))
+    act.done()

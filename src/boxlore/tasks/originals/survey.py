@@ -1,0 +1,252 @@
+"""The survey of a box, item after item: what is noted of each, and the lists that come of it."""
+
+import csv
+import io
+import json
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import date
+from pathlib import Path
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.findings import Finding
+from boxlore.core.originals.survey import Job, Order, Surveyed, scan_order, shop_list, work_list
+from boxlore.core.records.in_force import Record
+from boxlore.core.statements import FIELDS, Kind, Said, Source, Subject
+from boxlore.disk.writing import write_whole
+from boxlore.sheets.work_lists import Page, Part, make_list
+from boxlore.tasks.collection.opening import Act, Collection
+from boxlore.tasks.collection.records import EVERYTHING, Selection, record_of, records
+from boxlore.tasks.originals.housing import everything_in, house_of, put
+from boxlore.tasks.originals.housing_check import Ground, check_scans, ground_of, item_findings
+
+WRITING = "writing on the back, not yet read"
+"""Kept as an inscription of the verso until somebody reads it out."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Answer:
+    """What is noted of one item. None leaves what is there; lists are the whole of what is so now."""
+
+    enclosure: str | None = None
+    attached: tuple[str, ...] | None = None
+    condition: tuple[str, ...] | None = None
+    size: str | None = None
+    kind: str | None = None
+    writing: bool = False
+
+
+def read_answer(text: str) -> Answer:
+    """An answer from a JSON object. Raises WrongUse that names what it knows."""
+    known = "enclosure, attached, condition, size, kind, writing"
+    try:
+        told = json.loads(text)
+    except ValueError:
+        raise WrongUse(
+            f"“{text[:60]}” is no JSON object.", 'Write it like {"enclosure": "polyester sleeve"}.'
+        ) from None
+    kinds = {"enclosure": str, "size": str, "kind": str, "attached": list, "condition": list, "writing": bool}
+    for name, value in told.items() if isinstance(told, dict) else [("", None)]:
+        if name not in kinds or not isinstance(value, kinds[name]):
+            raise WrongUse(f"“{text[:60]}” is no answer.", f"Known: {known}; attached and condition are lists.")
+
+    def listed(name: str) -> tuple[str, ...] | None:
+        return tuple(map(str, told[name])) if name in told else None
+
+    return Answer(
+        enclosure=told.get("enclosure"),
+        attached=listed("attached"),
+        condition=listed("condition"),
+        size=told.get("size"),
+        kind=told.get("kind"),
+        writing=told.get("writing", False),
+    )
+
+
+def note(collection: Collection, item: str, answer: Answer) -> str:
+    """Keep one item's answer as one act. What is no longer so is withdrawn by a replacement, never lost."""
+    subject = Subject(Kind.ITEM, item)
+    act = collection.act(f"survey of {collection.store.number_of(item)}")
+    if answer.kind is not None:
+        put(act, subject, "kind", answer.kind)
+    if answer.size is not None:
+        if answer.size and not _size(answer.size):
+            raise WrongUse(f"“{answer.size[:30]}” is no size.", "Write millimetres, wide by high: 108 x 165.")
+        put(act, subject, "size", answer.size)
+    if answer.enclosure is not None:
+        put(act, subject, "enclosure", answer.enclosure)
+    for name, wanted in (("attached", answer.attached), ("condition", answer.condition)):
+        if wanted is not None:
+            _whole(act, subject, name, wanted)
+    if answer.writing and not _has_writing(record_of(collection, item)):
+        source = Source(Said.INSCRIPTION, "verso")
+        act.state(subject, "inscription", WRITING, language="en", source=source)
+    put(act, subject, "surveyed", collection.clock.today().isoformat())
+    act.done()
+    return act.id if act.statements else ""
+
+
+def _size(text: str) -> bool:
+    parts = text.casefold().replace("×", "x").replace("mm", "").split("x")
+    return len(parts) >= 2 and all(part.strip().replace(".", "", 1).isdigit() for part in parts)
+
+
+def _whole(act: Act, subject: Subject, name: str, wanted: Sequence[str]) -> None:
+    """Make a field that holds many hold these: new ones replace those that are no longer so, one for one."""
+    stood = [one for one, _ in act.collection.store.statements(subject) if one.field == name]
+    gone = [one for one in stood if one.words not in wanted]
+    for words in wanted:
+        if words not in {one.words for one in stood}:
+            replaces = gone.pop(0).id if gone else ""
+            act.state(subject, name, words, audience=FIELDS[name].audience, replaces=replaces)
+    for one in gone:
+        act.state(subject, name, f"no {one.words}", audience=FIELDS[name].audience, replaces=one.id)
+
+
+def _has_writing(record: Record) -> bool:
+    return any(one.source.said is Said.INSCRIPTION and one.source.ref == "verso" for one in record.all("inscription"))
+
+
+def items_of_box(collection: Collection, mark: str) -> list[str]:
+    """Ids of all that is in a container, in the order in which it lies; all items where no mark is given."""
+    if not mark:
+        return [ident for _, ident in collection.store.items()]
+    house = house_of(collection)
+    found = everything_in(house, house.named(mark))
+    if not found:
+        raise WrongUse(f"Nothing is noted to be in {mark}.", "boxlore intake --box takes things in.")
+    return found
+
+
+def surveyed(collection: Collection, selection: Selection = EVERYTHING) -> list[Surveyed]:
+    """Every item with what was noted and found of it, scans included."""
+    ground = ground_of(collection)
+    coarse: dict[str, list[Finding]] = {}
+    for found in check_scans(collection, selection):
+        coarse.setdefault(found.number, []).append(found.finding)
+    return [_surveyed(collection, record, ground, coarse) for record in records(collection, selection)]
+
+
+def _surveyed(collection: Collection, record: Record, ground: Ground, scans: dict[str, list[Finding]]) -> Surveyed:
+    return Surveyed(
+        number=record.number,
+        mark=record.mark.short if record.mark else "",
+        kind=record.kind,
+        size_mm=record.size_mm,
+        enclosure=record.words("enclosure"),
+        sides=frozenset(scan.side for scan in record.scans),
+        writing=_has_writing(record),
+        findings=(*item_findings(collection, record, ground), *scans.get(record.number, ())),
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class Lists:
+    """The three lists of a survey."""
+
+    work: tuple[Job, ...]
+    buy: tuple[Job, ...]
+    scan: tuple[Order, ...]
+
+
+def lists(collection: Collection, selection: Selection = EVERYTHING) -> Lists:
+    """What to do, what to buy, what to have scanned."""
+    items = surveyed(collection, selection)
+    return Lists(tuple(work_list(items)), tuple(shop_list(items)), tuple(scan_order(items)))
+
+
+JOB_HEADING = ("what", "count", "items", "why")
+ORDER_HEADING = ("number", "mark", "kind", "size mm", "ppi", "sides", "pixels")
+
+
+def job_rows(jobs: Iterable[Job]) -> list[list[str]]:
+    return [[job.what, str(job.count), " ".join(job.items), job.why] for job in jobs]
+
+
+def order_rows(orders: Iterable[Order]) -> list[list[str]]:
+    return [[one.number, one.mark, one.kind, one.size, str(one.ppi), one.sides, one.pixels] for one in orders]
+
+
+def write_work(collection: Collection, made: Lists, out: Path) -> None:
+    """The work list with what to buy, as CSV or PDF by the name's ending."""
+    if _is_csv(out):
+        rows = [["list", *JOB_HEADING]]
+        rows += [["do", *row] for row in job_rows(made.work)] + [["buy", *row] for row in job_rows(made.buy)]
+        _write_csv(out, rows)
+        return
+    widths = (2.2, 0.7, 3.2, 4.2)
+    heading = ("What", "Count", "Items", "Why")
+    parts = [
+        Part(title="To do", heading=heading, rows=job_rows(made.work), widths=widths),
+        Part(title="To buy", heading=heading, rows=job_rows(made.buy), widths=widths),
+    ]
+    _write_pdf(collection, Page(title=f"Work list: {collection.settings.title}", parts=parts), out)
+
+
+def write_order(collection: Collection, made: Lists, out: Path) -> None:
+    """The order for a scanning shop, as CSV or PDF by the name's ending."""
+    if _is_csv(out):
+        _write_csv(out, [list(ORDER_HEADING), *order_rows(made.scan)])
+        return
+    part = Part(
+        title=f"{len(made.scan)} originals",
+        heading=("Number", "Mark", "Kind", "Size, mm", "ppi", "Sides", "Pixels a side"),
+        rows=order_rows(made.scan),
+        widths=(1.4, 1, 1, 1.2, 0.7, 1.4, 1.4),
+    )
+    before = (
+        "Scan each original at its own size, in colour, 8 or 16 bits a channel, as TIFF, nothing enlarged, sharpened "
+        "or cleaned. Name each file by its number, with _f for the front and _b for the back. Keep their order.",
+    )
+    page = Page(title=f"Scanning order: {collection.settings.title}", parts=[part], before=before)
+    _write_pdf(collection, page, out)
+
+
+def write_receipt(
+    collection: Collection, numbers: Sequence[str], lender: str, days: tuple[date, date | None], out: Path
+) -> None:
+    """The slip that a lender gets: what was lent, by whom, to whom, until when, with lines to sign.
+
+    `days` are that of the receipt and the one on which things are due back.
+    """
+    settings, (today, due) = collection.settings, days
+    found = records(collection, Selection(items=tuple(numbers)))
+    rows = [
+        [one.number, one.kind, _measure(one), "; ".join(told.words for told in one.all("condition"))] for one in found
+    ]
+    part = Part(
+        title=f"{len(rows)} originals",
+        heading=("Number", "Kind", "Size, mm", "Condition when received"),
+        rows=rows,
+        widths=(1.2, 1, 1, 3),
+    )
+    holder = settings.holder or settings.title
+    before = (
+        f"Received on loan from {lender} by {holder} on {today.isoformat()}.",
+        f"Due back: {due.isoformat() if due else 'not agreed'}.",
+    )
+    after = ("The originals stay the lender’s. They are kept in their order and given back as they were received.",)
+    page = Page(title="Receipt of a loan", parts=[part], before=before, after=after, sign=("Lender", f"For {holder}"))
+    _write_pdf(collection, page, out, today)
+
+
+def _measure(record: Record) -> str:
+    return " × ".join(f"{value:g}" for value in record.size_mm)
+
+
+def _is_csv(out: Path) -> bool:
+    if out.suffix.casefold() not in (".csv", ".pdf"):
+        raise WrongUse(f"{out.name} is neither .csv nor .pdf.", "Name the file with one of these endings.")
+    return out.suffix.casefold() == ".csv"
+
+
+def _write_csv(out: Path, rows: Sequence[Sequence[str]]) -> None:
+    text = io.StringIO(newline="")
+    csv.writer(text).writerows(rows)
+    write_whole(out, text.getvalue().encode("utf-8-sig"))
+
+
+def _write_pdf(collection: Collection, page: Page, out: Path, on: date | None = None) -> None:
+    settings = collection.settings
+    day = on or collection.clock.today()
+    write_whole(out, make_list(page, language=settings.language, paper=settings.paper, printed_on=day))

@@ -1,0 +1,363 @@
+"""Captioned copies: the caption inside the file, the picture untouched, the scan never opened for writing.
+
+A copy is named by number and side and lies in a folder by box and folder. It is written under a temporary
+name, flushed, proved against its scan, and only then takes its name. A second run changes nothing; what another
+program has put into a copy since is kept; a file that is not ours is never touched.
+"""
+
+import os
+from collections.abc import Iterable, Iterator
+from concurrent.futures import ThreadPoolExecutor
+from dataclasses import dataclass, replace
+from itertools import islice
+from pathlib import Path
+from typing import BinaryIO
+
+from boxlore.core.crosswalk.copies import Source, embedding_of
+from boxlore.core.crosswalk.embedding import Embedding
+from boxlore.core.errors import BoxloreError, ByteFault, CouldNot, WrongUse
+from boxlore.core.records.audience import To
+from boxlore.core.records.in_force import Record, ScanFile
+from boxlore.disk.fixity import sha256_of
+from boxlore.disk.pictures import make_for_use
+from boxlore.disk.writing import could_not, replacing, write_pieces, write_whole
+from boxlore.formats import carrier
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.collection.records import EVERYTHING, Selection, seen_by
+from boxlore.tasks.outputs.contents import Line, read_contents, write_contents
+
+BATCH = 16
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Copied:
+    """One scan's copy. `state` is written, same, cut, sidecar or refused; `why` says what a person should know."""
+
+    number: str
+    mark: str
+    scan: str
+    copy: str
+    state: str
+    why: str = ""
+    line: Line | None = None
+    stops: CouldNot | None = None
+    """Why nothing more can be written here: a full disk, one that can only be read."""
+
+
+@dataclass(frozen=True, slots=True)
+class Job:
+    """One scan of one item, and the name of its copy, without what tells the format."""
+
+    record: Record
+    scan: ScanFile
+    name: Path
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Run:
+    """What the copies of one run share. `known` holds the lines of the contents page by the copy's name."""
+
+    folder: Path
+    out: Path
+    source: Source
+    to: To
+    longest: int
+    known: dict[str, Line]
+
+    def embedding(self, job: Job, *, made: str = "", turned: int = 1, size: tuple[int, int] = (0, 0)) -> Embedding:
+        """What the copy carries; for a newly encoded one with how it was made, how it was turned, and its size."""
+        scan = replace(job.scan, width=size[0], height=size[1]) if size[0] else job.scan
+        return embedding_of(job.record, scan, replace(self.source, made=made, turned=turned))
+
+
+def copies(
+    collection: Collection,
+    out: Path,
+    *,
+    to: To = To.FAMILY,
+    selection: Selection = EVERYTHING,
+    longest: int = 0,
+    progress: Progress = QUIET,
+) -> Iterator[Copied]:
+    """Make the copies, reporting each; a contents page is written at the end, also of a run that was stopped.
+
+    Raises CouldNot when the disk takes no more; what is done then stays, and the next run goes on from there.
+    """
+    _refuse_scans_folder(collection, out)
+    run = run_of(collection, out, to, longest)
+    progress.begin("Copying", collection.store.count("scan") if selection == EVERYTHING else 0)
+    jobs = jobs_of(seen_by(collection, to).records(selection), longest)
+    lines = dict(run.known)
+    places = {line.key: line for line in run.known.values()}
+    try:
+        with ThreadPoolExecutor(max_workers=os.cpu_count() or 2) as pool:
+            while not progress.stopped() and (batch := list(islice(jobs, BATCH))):
+                for one in pool.map(lambda job: _copy(run, job), batch):
+                    if one.stops is not None:
+                        raise one.stops
+                    if one.line is not None:
+                        one = _without_the_old(run, one, places.get(one.line.key))
+                        lines[one.copy] = one.line or lines[one.copy]
+                    progress.step()
+                    yield one
+    finally:
+        if lines:
+            write_contents(out, lines.values())
+
+
+def run_of(collection: Collection, out: Path, to: To, longest: int) -> Run:
+    """What the copies in that folder share. Raises WrongUse where it holds copies for another audience."""
+    settings = collection.settings
+    known = {line.copy: line for line in read_contents(out)}
+    if others := {line.made_for for line in known.values()} - {to}:
+        raise WrongUse(
+            f"{out} holds copies for {sorted(others)[0]}, and these would be for {to}.", "Choose another folder."
+        )
+    source = Source(
+        collection=settings.title,
+        collection_id=collection.id,
+        holder=settings.holder,
+        language=settings.language,
+        brackets=settings.bracketed_titles,
+        drop_text=to is To.OUTSIDE,
+    )
+    return Run(folder=collection.folder, out=out, source=source, to=to, longest=longest, known=known)
+
+
+def _refuse_scans_folder(collection: Collection, out: Path) -> None:
+    scans = (collection.folder / "scans").resolve()
+    target = out.resolve()
+    if target in (scans, collection.folder.resolve()) or scans in target.parents:
+        raise WrongUse(f"Copies cannot go among the scans ({out}).", "Choose another folder, such as copies.")
+    if out.exists() and not out.is_dir():
+        raise WrongUse(f"{out} is a file.", "Choose a folder for the copies.")
+
+
+def jobs_of(records: Iterable[Record], longest: int = 0) -> Iterator[Job]:
+    """Every scan of every item with the name of its copy; a second scan of one side is numbered."""
+    for record in records:
+        seen: dict[Path, int] = {}
+        for scan in record.scans:
+            name = place_of(record, scan, longest)
+            seen[name] = seen.get(name, 0) + 1
+            yield Job(record, scan, name if seen[name] == 1 else name.with_name(f"{name.name}-{seen[name]}"))
+
+
+def place_of(record: Record, scan: ScanFile, longest: int = 0) -> Path:
+    """`box-1/folder-2/TRA-0042_f`: by what never changes, number and side, in where the item is kept."""
+    folder = Path()
+    for kind, label in record.mark.path if record.mark else ():
+        folder /= f"{kind}-{_safe(label)}"
+    side = "f" if scan.side == "recto" else "b"
+    altered = "" if scan.role == "as-scanned" else f"_{_safe(scan.role)}"
+    return folder / f"{record.number}_{side}{altered}{f'_{longest}' if longest else ''}"
+
+
+def _safe(label: str) -> str:
+    return "".join(letter if letter.isalnum() or letter in "-_" else "-" for letter in label) or "-"
+
+
+def _copy(run: Run, job: Job) -> Copied:
+    record, scan = job.record, job.scan
+    told = Copied(
+        number=record.number,
+        mark=record.mark.short if record.mark else "",
+        scan=scan.path,
+        copy="",
+        state="refused",
+    )
+    try:
+        if record.closed_scans:
+            raise CouldNot("It shows or names someone living, and the copies are for outside.")
+        made = _make(run, job)
+        line = Line(
+            number=told.number,
+            mark=told.mark,
+            scan=told.scan,
+            copy=made.copy,
+            sha256_of_scan=scan.sha256,
+            sha256_of_copy=sha256_of(run.out / made.copy),
+            made_for=run.to,
+            longest=str(run.longest or ""),
+            how=made.how,
+            additions="yes" if made.additions else "",
+        )
+        return replace(told, copy=made.copy, state=made.state, why=made.why, line=line)
+    except BoxloreError as error:
+        left = [one for one in run.known.values() if one.key == (record.number, scan.path, str(run.longest or ""))]
+        left = [one for one in left if (run.out / one.copy).is_file()]
+        why = " ".join([str(error), *(f"An earlier copy is still there: {one.copy}." for one in left)])
+        stops = error if isinstance(error, CouldNot) and error.everywhere else None
+        return replace(told, why=why, stops=stops)
+
+
+@dataclass(frozen=True, slots=True)
+class _Made:
+    copy: str
+    state: str
+    why: str = ""
+    how: str = "whole"
+    additions: bool = False
+
+
+def _make(run: Run, job: Job) -> _Made:
+    path = run.folder / job.scan.path
+    try:
+        source = open(path, "rb")  # noqa: SIM115  # the error of opening is said apart from those of writing
+    except OSError as error:
+        raise could_not(error, path) from error
+    with source:
+        if job.scan.bytes and (size := source.seek(0, os.SEEK_END)) != job.scan.bytes:
+            raise CouldNot(
+                f"{job.scan.path} has {size} bytes, and had {job.scan.bytes} at its intake.",
+                "`boxlore verify` tells which scans are not as they were.",
+            )
+        suffix = carrier.suffix_for(source, path.suffix.lower())
+        if path.parent.resolve() in ((run.out / job.name).parent.resolve(), run.out.resolve()):
+            raise CouldNot(f"Copies cannot go among the scans ({path.parent}).", "Choose another folder.")
+        if job.scan.area or run.longest:
+            return _encoded(run, job, source, path)
+        copy = job.name.with_name(job.name.name + suffix).as_posix()
+        try:
+            return _whole(run, job, source, copy)
+        except ByteFault as fault:
+            return _beside(run, job, source, copy, fault)
+
+
+def _whole(run: Run, job: Job, source: BinaryIO, copy: str) -> _Made:
+    """A copy with every byte of the picture; over a copy that another program has changed, with its additions."""
+    target, line = run.out / copy, run.known.get(copy)
+    embedding = run.embedding(job)
+    made = carrier.rewrite(source, embedding)
+    why = " ".join([*made.reports, *_turned(job, source)])
+    if not os.path.lexists(target) or _as_written(target, line):
+        return _Made(copy, "same" if _holds(target, made, source) else _write(made, source, target, embedding), why)
+    if _holds(target, made, source):
+        return _Made(copy, "same", why)
+    with _opened(target) as there:
+        if not _is_ours(there, job.record.number) or carrier.same_picture(source, there, outside=embedding.drop_text):
+            raise _another(target)
+        return _over(run, there, embedding, copy)
+
+
+def _over(run: Run, there: BinaryIO, embedding: Embedding, copy: str) -> _Made:
+    """A copy of ours that another program has changed: the caption put right in it, its additions kept."""
+    target = run.out / copy
+    if run.to is To.OUTSIDE:
+        raise CouldNot(
+            f"{target} was changed by another program, and what it added may not be for outside.",
+            "Move the file away, and make the copies again.",
+        )
+    anew = embedding.over_our_own()
+    made = carrier.rewrite(there, anew)
+    state = "same" if _holds(target, made, there) else _write(made, there, target, anew)
+    return _Made(copy, state, "Another program has changed this copy; what it added was kept.", additions=True)
+
+
+def _another(target: Path) -> CouldNot:
+    return CouldNot(
+        f"There is another file of that name, which is no copy of this scan: {target}.",
+        "It was not touched; move it away, or choose another folder.",
+    )
+
+
+def _opened(target: Path) -> BinaryIO:
+    try:
+        return open(target, "rb")
+    except OSError as error:
+        raise could_not(error, target) from error
+
+
+def _as_written(target: Path, line: Line | None) -> bool:
+    """Whether the file is, to the byte, one that we wrote and nobody has changed."""
+    return line is not None and not line.additions and target.is_file() and sha256_of(target) == line.sha256_of_copy
+
+
+def _is_ours(there: BinaryIO, number: str) -> bool:
+    try:
+        return carrier.read(there).xmp.get("dc:identifier") == number
+    except ByteFault:
+        return False
+
+
+def _holds(target: Path, made: carrier.Rewrite, source: BinaryIO) -> bool:
+    if not target.is_file():
+        return False
+    with _opened(target) as copy:
+        return carrier.matches(made, source, copy)
+
+
+def _write(made: carrier.Rewrite, source: BinaryIO, target: Path, embedding: Embedding) -> str:
+    """Write one copy and prove it before it takes its name."""
+    with replacing(target) as out:
+        write_pieces(made.pieces, source, out)
+        out.flush()
+        with open(out.name, "rb") as copy:
+            if wrong := carrier.verify(source, copy, embedding):
+                raise CouldNot(f"The copy {target.name} did not prove right: {'; '.join(wrong)}.", "It was not kept.")
+    return "written"
+
+
+def _turned(job: Job, source: BinaryIO) -> Iterator[str]:
+    """Regions are in stored pixels; a viewer that turns the picture may not turn them with it."""
+    marked = any(one.area and one.scan == job.scan.id for one in job.record.people)
+    if marked and (turned := carrier.read(source).orientation) != 1:
+        yield f"The picture is stored turned (Exif {turned}), and its regions with it; --longest writes it upright."
+
+
+def _encoded(run: Run, job: Job, source: BinaryIO, path: Path) -> _Made:
+    """A copy made by encoding anew: a part that was cut out of its scan, or a smaller picture."""
+    copy = job.name.with_name(job.name.name + ".jpg").as_posix()
+    target, line = run.out / copy, run.known.get(copy)
+    picture = make_for_use(path, run.longest, area=job.scan.area)
+    how = ["cut out of its scan"] if job.scan.area else []
+    how += [f"at most {run.longest} pixels on its long side"] if run.longest else []
+    words = f"Newly encoded for use: {', '.join(how)}; the scan is {job.scan.path}, SHA-256 {job.scan.sha256}"
+    turned, size = picture.turned, (picture.width, picture.height)
+    embedding = run.embedding(job, made=words, turned=turned, size=size)
+    data = carrier.captioned(picture.data, embedding)
+    state, why = "cut" if job.scan.area else "written", f"Newly encoded: {', '.join(how)}."
+    if not os.path.lexists(target) or _as_written(target, line):
+        wrote = write_whole(target, data)
+        return _Made(copy, state if wrote else "same", why, how="encoded")
+    if target.is_file() and target.read_bytes() == data:
+        return _Made(copy, "same", why, how="encoded")
+    with _opened(target) as there:
+        if not _is_ours(there, job.record.number):
+            raise _another(target)
+        return replace(_over(run, there, embedding, copy), how="encoded")
+
+
+def _beside(run: Run, job: Job, source: BinaryIO, copy: str, fault: ByteFault) -> _Made:
+    """A file that cannot carry a caption: copied as it is, without the place of its making, the caption beside it."""
+    if run.to is To.OUTSIDE:
+        raise CouldNot(
+            f"{fault} It cannot be cleared of what is embedded, and the copies are for outside.",
+            "`--longest 4000` makes a JPEG of it instead.",
+        )
+    target, line = run.out / copy, run.known.get(copy)
+    made = carrier.beside(source)
+    if not _holds(target, made, source):
+        if os.path.lexists(target) and not _as_written(target, line):
+            raise _another(target)
+        with replacing(target) as out:
+            write_pieces(made.pieces, source, out)
+    words = target.with_name(target.name + ".xmp")
+    write_whole(words, carrier.sidecar(run.embedding(job)))
+    why = f"{fault} The caption is beside the copy, in {words.name}; `--longest 4000` makes a JPEG that carries it."
+    return _Made(copy, "sidecar", why, how="sidecar")
+
+
+def _without_the_old(run: Run, one: Copied, old: Line | None) -> Copied:
+    """After an item has moved, its copy at the old place goes, if it is as we wrote it."""
+    if old is None or old.copy == one.copy or not (run.out / old.copy).is_file():
+        return one
+    if not _as_written(run.out / old.copy, old):
+        return replace(one, why=f"{one.why} Its copy at the old place, {old.copy}, was changed and is left.".strip())
+    try:
+        (run.out / old.copy).unlink()
+        (run.out / f"{old.copy}.xmp").unlink(missing_ok=True)
+    except OSError as error:
+        raise could_not(error, run.out / old.copy) from error
+    return replace(one, why=f"{one.why} It lay in {old.copy} before.".strip())

@@ -1,0 +1,167 @@
+"""The family's web pages: pictures made for the screen, pages as the audience may see them, one folder.
+
+What an earlier run left in the folder goes, so that nothing stays that this audience may not see; files of anybody
+else are not touched. The folder keeps a list of what is ours.
+"""
+
+import os
+import tempfile
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from concurrent.futures import ThreadPoolExecutor
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.findings import Finding
+from boxlore.core.records.audience import To, visible
+from boxlore.core.records.in_force import Record, ScanFile
+from boxlore.disk.pictures import make_jpeg
+from boxlore.sheets.figure import front_of, jpeg_size
+from boxlore.sheets.pages import Side, Site, make_pages
+from boxlore.sheets.typesetting import note
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.collection.records import seen_by
+from boxlore.tasks.outputs.sheets import Made, Order, printing_of, seen_items
+
+LARGE, SMALL = 1600, 480
+"""Pixels on the long side of a picture on its page, and in the gallery."""
+
+LARGE_ENOUGH = 2000
+"""A picture up to this size is not shrunk: a quarter more is not worth the time it takes."""
+
+LISTED = "our-files.txt"
+
+OUTSIDE = Order(to=To.OUTSIDE)
+
+
+@dataclass(frozen=True, slots=True)
+class _Work:
+    """One picture to make: whose it is, the scan, the name of its files, whether it stands in the gallery."""
+
+    record: Record
+    scan: ScanFile
+    name: str
+    small: bool
+
+
+def pages(collection: Collection, out: Path, order: Order = OUTSIDE, *, progress: Progress = QUIET) -> Made:
+    """The pages in the folder `out`, which may be new, empty, or one that we made before."""
+    earlier = _earlier(out)
+    shown, left_out = seen_items(collection, order)
+    out.parent.mkdir(parents=True, exist_ok=True)
+    with tempfile.TemporaryDirectory(prefix=f".{out.name}-", dir=out.parent) as temporary:
+        made = Path(temporary)
+        progress.begin("Preparing pictures", len(shown))
+        fronts, findings = _pictures(collection, _works(shown, front_of, "", small=True), made, progress)
+        backs, damaged = _pictures(collection, _works(shown, _back_of, "-back", small=False), made, progress)
+        site = Site(
+            records=shown,
+            fronts=fronts,
+            backs=backs,
+            printing=replace(printing_of(collection, order), left_out=left_out),
+            outside=order.to is To.OUTSIDE,
+            public=_public(collection, shown, order),
+        )
+        for name, text in make_pages(site):
+            path = made / name
+            path.parent.mkdir(exist_ok=True)
+            path.write_text(text, encoding="utf-8", newline="\n")
+        if progress.stopped():
+            raise CouldNot("Stopped; nothing was written.")
+        _move_in(made, out, earlier)
+    return Made(out, len(shown), left_out, (*findings, *damaged))
+
+
+def _back_of(record: Record) -> ScanFile | None:
+    return next((scan for scan in record.scans if scan.side == "verso"), None)
+
+
+def _works(
+    shown: Iterable[Record], side: Callable[[Record], ScanFile | None], ending: str, *, small: bool
+) -> list[_Work]:
+    found = ((record, side(record)) for record in shown)
+    return [_Work(record, scan, f"{record.number}{ending}", small) for record, scan in found if scan is not None]
+
+
+def _public(collection: Collection, shown: Iterable[Record], order: Order) -> Mapping[str, Record]:
+    """What anyone may know of these items; nothing of one whose picture may not go outside."""
+    outside, today = seen_by(collection, To.OUTSIDE), collection.clock.today()
+    if order.to is To.OUTSIDE:
+        return {record.id: record for record in shown}
+    seen = (visible(record, To.OUTSIDE, today, outside.withheld) for record in shown)
+    return {record.id: record for record in seen if not record.closed_scans}
+
+
+def _pictures(
+    collection: Collection, works: Sequence[_Work], made: Path, progress: Progress
+) -> tuple[dict[str, Side], list[Finding]]:
+    """Both sizes of each picture, below `images/`; a damaged one is named in the findings."""
+    for folder in ("large", "small"):
+        (made / "images" / folder).mkdir(parents=True, exist_ok=True)
+    sides: dict[str, Side] = {}
+    findings = []
+    with ThreadPoolExecutor(os.cpu_count() or 2) as pool:
+        for work, side in zip(
+            works, pool.map(lambda one: _picture(collection, one, made, progress), works), strict=True
+        ):
+            if side is not None:
+                sides[work.record.id] = side
+            elif not progress.stopped():
+                findings.append(note("pages.picture", f"A picture of {work.record.number} cannot be shown."))
+            if work.small:
+                progress.step()
+    return sides, findings
+
+
+def _picture(collection: Collection, work: _Work, made: Path, progress: Progress) -> Side | None:
+    if progress.stopped():
+        return None
+    large, small = f"images/large/{work.name}.jpg", f"images/small/{work.name}.jpg"
+    scan = work.scan
+    longest = LARGE_ENOUGH if 0 < _longest(scan) <= LARGE_ENOUGH else LARGE
+    try:
+        (made / large).write_bytes(make_jpeg(collection.folder / scan.path, longest, area=scan.area, quality=84))
+        if not work.small:
+            return Side(large, jpeg_size(made / large))
+        (made / small).write_bytes(make_jpeg(made / large, SMALL, quality=80))
+    except CouldNot:
+        return None
+    return Side(large, jpeg_size(made / large), small, jpeg_size(made / small))
+
+
+def _longest(scan: ScanFile) -> float:
+    wide, high = (scan.area[2], scan.area[3]) if len(scan.area) == 4 else (1.0, 1.0)
+    return max(scan.width * wide, scan.height * high)
+
+
+def _earlier(out: Path) -> list[Path]:
+    """Our files of an earlier run. Raises WrongUse where the folder holds something and is none of ours."""
+    if not out.exists() or (out.is_dir() and not any(out.iterdir())):
+        return []
+    listed = out / LISTED
+    if not listed.is_file():
+        raise WrongUse(f"{out} holds something that is none of our pages.", "Name a new folder for the pages.")
+    home = out.resolve()
+    named = (out / line for line in listed.read_text(encoding="utf-8").splitlines() if line)
+    return [path for path in named if path.resolve().is_relative_to(home) and path.is_file()]
+
+
+def _move_in(made: Path, out: Path, earlier: Iterable[Path]) -> None:
+    """What an earlier run left goes; what is new comes. The list comes first, so that a broken run can be mended."""
+    names = sorted(path.relative_to(made).as_posix() for path in made.rglob("*") if path.is_file())
+    out.mkdir(exist_ok=True)
+    before = [path.relative_to(out).as_posix() for path in earlier]
+    (out / LISTED).write_text(
+        "".join(f"{name}\n" for name in sorted({*names, *before})), encoding="utf-8", newline="\n"
+    )
+    for path in earlier:
+        path.unlink()
+    for name in names:
+        target = out / name
+        target.parent.mkdir(parents=True, exist_ok=True)
+        (made / name).replace(target)
+    (out / LISTED).write_text("".join(f"{name}\n" for name in names), encoding="utf-8", newline="\n")
+    for folder in sorted((path for path in out.rglob("*") if path.is_dir()), reverse=True):
+        if not any(folder.iterdir()):
+            folder.rmdir()

@@ -1,0 +1,121 @@
+"""Copies proved: the picture against its scan, the caption against the record as it is today.
+
+Nothing is written. What a copy says is held against what it would say if it were made now, for the audience that
+it was made for; how it differs is said by the names of the properties.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+from boxlore.core.crosswalk.embedding import Embedding
+from boxlore.core.errors import BoxloreError, ByteFault, CouldNot
+from boxlore.core.findings import Finding, Severity
+from boxlore.core.records.audience import To
+from boxlore.disk.fixity import sha256_of
+from boxlore.disk.writing import could_not
+from boxlore.formats import carrier
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.collection.records import seen_by
+from boxlore.tasks.outputs.contents import FILE_NAME, Line, read_contents
+from boxlore.tasks.outputs.copies import Job, Run, jobs_of, run_of
+
+SOURCE = "the scan's own bytes, and SHA-256 (FIPS 180-4) noted when the copy was made"
+ALWAYS_NEWER = "xmp:MetadataDate"
+"""It follows every statement; alone it says nothing that a reader of the copy would miss."""
+
+OF_THE_ENCODING = {"xmpMM:History", "mwg-rs:Regions", "Iptc4xmpExt:ImageRegion"}
+"""What a newly encoded copy says differently from the record by right: how it was made, regions turned upright."""
+
+
+@dataclass(frozen=True, slots=True)
+class Proved:
+    """One copy of the contents page, and what is wrong with it; nothing if it is as it should be."""
+
+    line: Line
+    findings: tuple[Finding, ...]
+
+
+def is_copies_folder(folder: Path) -> bool:
+    """Whether a folder holds copies with their contents page."""
+    return (folder / FILE_NAME).is_file()
+
+
+def prove_copies(collection: Collection, folder: Path, progress: Progress = QUIET) -> Iterator[Proved]:
+    """Every copy of the folder's contents page. Raises CouldNot where there is no page."""
+    lines = read_contents(folder)
+    if not lines:
+        raise CouldNot(f"There is no contents page of copies in {folder}.", "`boxlore copies` writes one.")
+    progress.begin("Reading copies", len(lines))
+    to = To(lines[0].made_for)
+    run = run_of(collection, folder, to, 0)
+    left = {line.key: line for line in lines}
+    for longest in sorted({line.longest for line in lines}):
+        for job in jobs_of(seen_by(collection, to).records(), int(longest or 0)):
+            if progress.stopped():
+                return
+            line = left.pop((job.record.number, job.scan.path, longest), None)
+            if line is not None:
+                yield Proved(line, tuple(_findings(run, line, job)))
+                progress.step()
+    for line in left.values():
+        yield Proved(line, tuple(_findings(run, line, None)))
+        progress.step()
+
+
+def _findings(run: Run, line: Line, job: Job | None) -> Iterator[Finding]:
+    try:
+        if sha256_of(run.out / line.copy) != line.sha256_of_copy:
+            yield _note("changed", f"{line.copy} was changed by another program since it was made.")
+        if job is None or job.record.closed_scans:
+            yield _error("left-over", f"{line.copy} would not be made today for {line.made_for}; take it away.")
+            return
+        if line.how == "whole":
+            yield from _picture(run, line, job)
+        yield from _caption(run, line, job)
+    except ByteFault as fault:
+        yield _error("damaged", f"{line.copy} cannot be read: {fault}")
+    except BoxloreError as error:
+        yield _error("gone", str(error))
+
+
+def _picture(run: Run, line: Line, job: Job) -> Iterator[Finding]:
+    scan = run.folder / job.scan.path
+    try:
+        with open(scan, "rb") as source, open(run.out / line.copy, "rb") as copy:
+            if wrong := carrier.same_picture(source, copy, outside=run.to is To.OUTSIDE):
+                yield _error("picture", f"{line.copy} is not the picture of {line.scan}: {'; '.join(wrong)}.")
+    except OSError as error:
+        raise could_not(error, scan) from error
+
+
+def _caption(run: Run, line: Line, job: Job) -> Iterator[Finding]:
+    apart = set(_apart(run.out / line.copy, run.embedding(job), beside=line.how == "sidecar"))
+    if line.how == "encoded":
+        apart -= OF_THE_ENCODING
+    if said := sorted(apart - {ALWAYS_NEWER}):
+        words = f"{line.copy} says something else than the record does now: {', '.join(said)}."
+        yield _note("caption", f"{words} Making the copies again puts it right.", tuple(said))
+    if Path(line.copy).parent != job.name.parent:
+        mark = job.record.mark.long if job.record.mark else "no box"
+        yield _note("place", f"{line.copy} lies where the item was kept before; it is in {mark} now.")
+
+
+def _apart(path: Path, embedding: Embedding, *, beside: bool) -> list[str]:
+    """The properties of a copy that are not as wanted."""
+    try:
+        if beside:
+            return carrier.packet_not_as(path.with_name(path.name + ".xmp").read_bytes(), embedding)
+        with open(path, "rb") as copy:
+            return carrier.not_as(copy, embedding)
+    except OSError as error:
+        raise could_not(error, path) from error
+
+
+def _note(rule: str, message: str, because: tuple[str, ...] = ()) -> Finding:
+    return Finding(rule=f"copy.{rule}", severity=Severity.NOTE, message=message, because=because, source=SOURCE)
+
+
+def _error(rule: str, message: str) -> Finding:
+    return Finding(rule=f"copy.{rule}", severity=Severity.ERROR, message=message, source=SOURCE)

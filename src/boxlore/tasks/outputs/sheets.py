@@ -1,0 +1,211 @@
+"""Printed outputs: the pictures prepared, the records as the audience may see them, the PDF written whole."""
+
+import math
+import os
+import tempfile
+from collections.abc import Iterable, Iterator, Sequence
+from concurrent.futures import ThreadPoolExecutor
+from contextlib import contextmanager
+from dataclasses import dataclass
+from dataclasses import replace as with_more
+from pathlib import Path
+
+from boxlore.core.crosswalk.captions import Style
+from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.findings import Finding
+from boxlore.core.records.audience import To
+from boxlore.core.records.in_force import Record, ScanFile
+from boxlore.disk.pictures import make_jpeg
+from boxlore.disk.writing import write_whole
+from boxlore.sheets.album import make_sheet
+from boxlore.sheets.figure import front_of, picture_key
+from boxlore.sheets.labels import make_labels
+from boxlore.sheets.print_run import Printing
+from boxlore.sheets.slips import make_slips
+from boxlore.sheets.theme import THEMES, Theme, read_theme
+from boxlore.sheets.worksheet import HIGH as WORKSHEET_HIGH
+from boxlore.sheets.worksheet import blank_answers, make_worksheet
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.collection.records import EVERYTHING, Selection, seen_by
+from boxlore.tasks.people.kin_captions import kin_to
+
+PPI = 260
+"""Of a printed picture: no eye tells more at reading distance (common practice, no source), and memory stays flat."""
+
+
+@dataclass(frozen=True, slots=True)
+class Made:
+    """A printed output: where it is, how many items it shows, how many it left out, what to mend."""
+
+    path: Path
+    items: int
+    left_out: int
+    findings: tuple[Finding, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Order:
+    """What is to be printed and how: for whom, which items, on which paper, in which theme."""
+
+    to: To = To.FAMILY
+    selection: Selection = EVERYTHING
+    paper: str = ""
+    theme: str = ""
+    """The name of a theme, or the path of a theme file."""
+    kin_of: str = ""
+    """Whose album it is: people are named with what they are to this one."""
+
+
+def theme_of(name: str) -> Theme:
+    """A theme by name, or from a keeper's file; a folder of fonts that it names lies beside it."""
+    if not name or name in THEMES:
+        return THEMES[name or "plain"]
+    path = Path(name)
+    try:
+        theme = read_theme(path.read_text(encoding="utf-8"), path.name)
+    except (FileNotFoundError, IsADirectoryError):
+        raise WrongUse(f"“{name}” is no theme and no file.", f"Use {', '.join(THEMES)} or a .toml file.") from None
+    except UnicodeDecodeError:
+        raise WrongUse(f"{path.name} is not in UTF-8.", "Save it as UTF-8.") from None
+    if not theme.fonts_from:
+        return theme
+    folder = path.parent / theme.fonts_from
+    if not folder.is_dir():
+        raise WrongUse(f"{path.name}: there is no folder {theme.fonts_from} beside it.", "Put the fonts there.")
+    return with_more(theme, fonts_from=str(folder.resolve()))
+
+
+def printing_of(collection: Collection, order: Order) -> Printing:
+    """What all printed outputs of one run share."""
+    settings = collection.settings
+    return Printing(
+        title=settings.title,
+        printed_on=collection.clock.today(),
+        audience=f"for {order.to}",
+        language=settings.language,
+        paper=order.paper or settings.paper,
+        theme=theme_of(order.theme),
+        style=Style(brackets=settings.bracketed_titles, kin=kin_to(collection, order.kin_of, order.to)),
+        sort_names={ident: one.sort_name for ident, one in collection.people().items()},
+    )
+
+
+def seen_items(collection: Collection, order: Order) -> tuple[list[Record], int]:
+    """The items with a picture that may be shown, and how many of those asked for may not or have none."""
+    seen = list(seen_by(collection, order.to).records(order.selection))
+    shown = [record for record in seen if front_of(record) is not None and not record.closed_scans]
+    if not shown:
+        raise CouldNot("There is no picture to print.", "Take scans in first, or choose others.")
+    return shown, len(seen) - len(shown)
+
+
+PLAIN_ORDER = Order()
+
+
+def sheet(
+    collection: Collection, out: Path, order: Order = PLAIN_ORDER, *, to: To | None = None, progress: Progress = QUIET
+) -> Made:
+    """The album caption sheet. Items whose scans may not go to the audience are left out and counted."""
+    order = with_more(order, to=to) if to is not None else order
+    printing, shown = _begun(collection, order)
+    room = printing.room(printing.theme.columns), printing.theme.picture_height
+    with prepared(collection, shown, room, progress) as pictures:
+        return _written(out, shown, printing, make_sheet(shown, pictures, printing))
+
+
+def slips(
+    collection: Collection, out: Path, order: Order = PLAIN_ORDER, *, size: str = "4x6", length: str = "slip"
+) -> Made:
+    """Caption slips for copy prints of one size."""
+    printing, shown = _begun(collection, order)
+    return _written(out, shown, printing, make_slips(shown, printing, size, length))
+
+
+def labels(collection: Collection, out: Path, order: Order = PLAIN_ORDER, *, size: str = "a6") -> Made:
+    """Labels for the boxes and folders of these items, scanned or not."""
+    printing = printing_of(collection, order)
+    kept = [record for record in seen_by(collection, order.to).records(order.selection) if record.mark]
+    if not kept:
+        raise CouldNot("None of these items is in a box or folder.", "Say where they are kept first.")
+    return _written(out, kept, printing, make_labels(kept, printing, size, collection.settings.holder))
+
+
+def worksheet(
+    collection: Collection, out: Path, order: Order = PLAIN_ORDER, *, progress: Progress = QUIET
+) -> tuple[Made, Path]:
+    """The narrator's worksheet, and beside it a text file to type the answers into; a filled one is never touched."""
+    printing, shown = _begun(collection, order)
+    prefix = collection.settings.prefix
+    with prepared(collection, shown, (printing.room(), WORKSHEET_HIGH), progress) as pictures:
+        made = _written(out, shown, printing, make_worksheet(shown, pictures, printing, prefix))
+    answers = _free(out.with_name(f"{out.stem}-answers.txt"))
+    write_whole(answers, blank_answers(shown, prefix).encode())
+    return made, answers
+
+
+def _free(path: Path) -> Path:
+    """The path, or the next with a number that nothing lies at."""
+    count = 1
+    free = path
+    while free.exists():
+        count += 1
+        free = path.with_name(f"{path.stem}-{count}{path.suffix}")
+    return free
+
+
+def _begun(collection: Collection, order: Order) -> tuple[Printing, list[Record]]:
+    shown, left_out = seen_items(collection, order)
+    return with_more(printing_of(collection, order), left_out=left_out), shown
+
+
+def _written(out: Path, shown: Sequence[Record], printing: Printing, made: tuple[bytes, list[Finding]]) -> Made:
+    data, findings = made
+    write_whole(out, data)
+    return Made(out, len(shown), printing.left_out, tuple(findings))
+
+
+def pixels(scan: ScanFile, room: tuple[float, float]) -> int:
+    """The long side, at PPI, of a picture that fills a room (width and height in millimetres)."""
+    wide, high = float(scan.width or 1), float(scan.height or 1)
+    if len(scan.area) == 4:
+        wide, high = wide * scan.area[2], high * scan.area[3]
+    if high > wide:  # a picture may be stored on its side: the larger of both ways is enough
+        wide, high = high, wide
+    scale = max(min(room[0] / wide, room[1] / high), min(room[0] / high, room[1] / wide))
+    return math.ceil(wide * scale / 25.4 * PPI)
+
+
+@contextmanager
+def prepared(
+    collection: Collection, shown: Iterable[Record], room: tuple[float, float], progress: Progress
+) -> Iterator[dict[str, Path]]:
+    """A JPEG for each front that will be printed, to fill a room of so many millimetres; a damaged one is left out.
+
+    The folder they are in is gone afterwards.
+    """
+    fronts = [(record.number, scan) for record in shown if (scan := front_of(record)) is not None]
+    progress.begin("Preparing pictures", len(fronts))
+    with tempfile.TemporaryDirectory() as folder:
+
+        def prepare(at: int, number: str, scan: ScanFile) -> tuple[str, Path] | None:
+            if progress.stopped():
+                return None
+            try:
+                data = make_jpeg(collection.folder / scan.path, pixels(scan, room), area=scan.area)
+            except CouldNot:
+                return None
+            path = Path(folder) / f"{number}-{at}.jpg"
+            path.write_bytes(data)
+            return picture_key(scan), path
+
+        pictures: dict[str, Path] = {}
+        with ThreadPoolExecutor(os.cpu_count() or 2) as pool:
+            numbers, scans = [one for one, _ in fronts], [one for _, one in fronts]
+            for made in pool.map(prepare, range(len(fronts)), numbers, scans):
+                progress.step()
+                if made is not None:
+                    pictures[made[0]] = made[1]
+        if progress.stopped():
+            raise CouldNot("Stopped; nothing was written.")
+        yield pictures

@@ -1,0 +1,37 @@
+"""What everyone is to the one an album is made for: “Helmi Tamm (Leida's grandmother)”.
+
+Only in what is for the family: a kin term tells how living people are related, so it never goes outside.
+"""
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.people.kin import Kin, kin_words
+from boxlore.core.people.person import Person
+from boxlore.core.records.audience import To
+from boxlore.core.statements import fold
+from boxlore.tasks.collection.opening import Collection
+
+
+def kin_to(collection: Collection, name: str, to: To) -> dict[str, str]:
+    """Kin words by person id, relative to the person of that name; empty where no name is given."""
+    if not name.strip():
+        return {}
+    if to is not To.FAMILY:
+        raise WrongUse("Kin are named only in what is for the family.", "Leave out --kin-of, or add --for family.")
+    people = collection.people()
+    ego = _one(list(people.values()), name)
+    kin = Kin(people)
+    found = ((ident, kin_words(kin, ego, other)) for ident, other in people.items())
+    return {ident: words.replace("'", "’") for ident, words in found if words}
+
+
+def _one(people: list[Person], name: str) -> Person:
+    """The person of a name: by the whole name or a full form of it, else by a call name that only one goes by."""
+    asked = fold(name.strip())
+    whole = [one for one in people if asked in {fold(form) for form in (one.name, *one.forms)}]
+    found = whole or [one for one in people if asked in {fold(call) for call in one.calls}]
+    if not found:
+        raise WrongUse(f"There is nobody called “{name[:60]}” here.", "Write the name as captions have it.")
+    if len(found) > 1:
+        named = ", ".join(sorted(one.name for one in found)[:6])
+        raise WrongUse(f"“{name[:60]}” may be {named}.", "Write the whole name.")
+    return found[0]

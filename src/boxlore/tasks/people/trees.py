@@ -1,0 +1,395 @@
+"""A tree file taken into the registry, with the file as the source of every statement.
+
+A person or marriage is known again by an identifier for life (UID, EXID), else by the file's name and its own
+cross-reference. A second import adds what is new and replaces what the file now says otherwise; what the keeper
+has corrected or struck stays as the keeper left it, and what the file no longer says stays and is counted.
+"""
+
+import gc
+import json
+import unicodedata
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass, field
+from pathlib import Path
+
+import ansel
+
+from boxlore.core.dates import phrases
+from boxlore.core.errors import WrongUse
+from boxlore.core.people.names import may_be_called, parts_of
+from boxlore.core.statements import FIELDS, Kind, Reading, Said, Source, Statement, Subject
+from boxlore.formats.gedcom import Family, Individual, Left, Tree, links, not_by_blood, read_tree, split_lines
+from boxlore.formats.gedcom_lines import Encoding, Fault, encoding_of
+from boxlore.tasks.collection.opening import Act, Collection
+from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.collection.settings import phrase_settings
+from boxlore.tasks.telling.understanding import Around, Understanding, person_reading, year_of
+
+BATCH = 4000
+"""Statements written in one transaction of the act."""
+
+OPEN_ENDED = ("BEF", "AFT")
+"""Whether the day itself counts is open in 5.5.1 and settled in 7.0 (inclusive); taken as inclusive, and said."""
+
+
+@dataclass(slots=True)
+class Taken:
+    """What came of an import. `left` and `faults` are what was not understood; `said` what a person should know."""
+
+    name: str
+    version: str
+    encoding: str
+    new: int = 0
+    changed: int = 0
+    same: int = 0
+    marriages: int = 0
+    statements: int = 0
+    left: list[Left] = field(default_factory=list)
+    faults: list[Fault] = field(default_factory=list)
+    said: list[str] = field(default_factory=list)
+    stopped: bool = False
+
+
+@dataclass(slots=True)
+class _Known:
+    """What the registry holds already: ids by identifier, and what this source has told of each."""
+
+    by_key: dict[str, str] = field(default_factory=dict)
+    told: dict[str, dict[str, list[tuple[Statement, str]]]] = field(default_factory=dict)
+    names: dict[str, list[str]] = field(default_factory=dict)
+
+
+def read_file(path: Path) -> tuple[Tree, Encoding]:
+    """The tree in a file, whatever its encoding. Raises WrongUse if it is no tree file."""
+    try:
+        data = path.read_bytes()
+    except (FileNotFoundError, IsADirectoryError):
+        raise WrongUse(f"There is no file {path}.") from None
+    encoding = encoding_of(data)
+    text, doubtful = _decoded(data, encoding)
+    del data
+    with _without_collecting():
+        tree = read_tree(split_lines(text))
+    if not tree.begun and not tree.individuals:
+        raise WrongUse(f"{path.name} is no GEDCOM file.", "It should begin with a line “0 HEAD”.")
+    if doubtful:
+        tree.faults.append(
+            Fault(doubtful, f"holds bytes that are no {encoding.codec}; such lines are read as Windows-1252")
+        )
+    return tree, encoding
+
+
+@contextmanager
+def _without_collecting() -> Iterator[None]:
+    """No search for rubbish while a million small values are made that all stay."""
+    was = gc.isenabled()
+    gc.disable()
+    try:
+        yield
+    finally:
+        if was:
+            gc.enable()
+
+
+def _decoded(data: bytes, encoding: Encoding) -> tuple[str, int]:
+    """The text, and the first line that is not in the encoding (0 if none); nothing is dropped."""
+    if encoding.codec == "gedcom":
+        ansel.register()
+    try:
+        if encoding.codec == "gedcom":
+            return _from_ansel(data), 0
+        return data.decode(encoding.codec).lstrip("\ufeff"), 0
+    except UnicodeDecodeError:
+        if encoding.codec.startswith("utf-16"):
+            return data.decode(encoding.codec, "replace").lstrip("\ufeff"), 1
+    lines: list[str] = []
+    doubtful = 0
+    for number, line in enumerate(data.replace(b"\r\n", b"\n").replace(b"\r", b"\n").split(b"\n"), 1):
+        try:
+            lines.append(line.decode(encoding.codec))
+        except UnicodeDecodeError:
+            doubtful = doubtful or number
+            lines.append(line.decode("cp1252", "replace"))
+    return "\n".join(lines).lstrip("\ufeff"), doubtful
+
+
+def _from_ansel(data: bytes) -> str:
+    """ANSEL in pieces of whole lines, for its decoder takes a hundred times the memory of what it reads. It parts
+    accents from letters; joined again they are what everyone types."""
+    lines = data.splitlines(keepends=True)
+    pieces = (b"".join(lines[at : at + 2000]).decode("gedcom") for at in range(0, len(lines), 2000))
+    return "".join(unicodedata.normalize("NFC", piece) for piece in pieces)
+
+
+def import_tree(collection: Collection, path: Path, *, name: str = "", progress: Progress = QUIET) -> Taken:
+    """Take a tree file in, or bring what came from it before up to date. One act: undone as one."""
+    tree, encoding = read_file(path)
+    taking = _Taking(collection, tree, name or path.stem)
+    taking.taken.encoding = encoding.codec
+    if encoding.doubt:
+        taking.taken.said.append(f"{encoding.doubt}.")
+    taking.run(progress)
+    return taking.taken
+
+
+class _Taking:
+    """One run of an import."""
+
+    def __init__(self, collection: Collection, tree: Tree, name: str) -> None:
+        self.collection = collection
+        self.tree = tree
+        self.name = name
+        self.source = Source(Said.FILE, f"tree {name}")
+        self.act = collection.act(f"tree file {name}")
+        self.taken = Taken(name, tree.version or "not said", "")
+        self.known = _known(collection, self.source)
+        self.struck = collection.store.struck()
+        self.ids: dict[str, Subject] = {}
+        self.fresh: set[str] = set()
+        self.touched: set[str] = set()
+        self.dates = phrase_settings(collection.settings)
+        self.understanding = Understanding(collection)
+        self.places: dict[tuple[str, int | None], Reading | None] = {}
+        self.kept_words: set[str] = set()
+        self.open_ended = 0
+
+    def run(self, progress: Progress) -> None:
+        people = list(self.tree.individuals.values())
+        for one in people:
+            self.ids[one.xref] = self._meant(one)
+        progress.begin("Taking people in", len(people))
+        for one in people:
+            if progress.stopped():
+                self.taken.stopped = True
+                break
+            self._person(one)
+            progress.step()
+        if not self.taken.stopped:
+            for child, parent, role in links(self.tree):
+                self._link(self.ids[child], role, self.ids[parent], self._name(parent))
+            for child, xref, kind in not_by_blood(self.tree):
+                self._not_by_blood(child, xref, kind)
+            for family in self.tree.families.values():
+                self._family(family)
+        self._flush()
+        self._report(people)
+
+    def _report(self, people: list[Individual]) -> None:
+        taken = self.taken
+        taken.left = sorted(self.tree.left.values(), key=lambda one: (-one.count, one.path))
+        taken.faults = self.tree.faults
+        taken.new = len(self.fresh)
+        taken.changed = len(self.touched - self.fresh)
+        taken.same = len(people) - taken.new - taken.changed
+        if not self.tree.ended:
+            taken.said.append("The file breaks off before its last line (0 TRLR): part of it may be missing.")
+        if self.open_ended:
+            taken.said.append(
+                f"{self.open_ended} dates say before or after, which GEDCOM {taken.version} leaves open: does that day "
+                "itself count? It is counted."
+            )
+        gone = self._gone()
+        if gone:
+            taken.said.append(f"{gone} statements that an earlier import took from it are no longer in the file; kept.")
+
+    def _gone(self) -> int:
+        """Statements of this source, of people still in the file, that it no longer makes."""
+        return sum(
+            1
+            for one in self.ids.values()
+            for rows in self.known.told.get(one.id, {}).values()
+            for statement, _ in rows
+            if statement.id not in self.kept_words
+        )
+
+    def _meant(self, one: Individual) -> Subject:
+        """The registry's entry for someone in the file, or a new one."""
+        for key in (*(ident for ident in one.ids if not ident.startswith("refn:")), self._key(one.xref)):
+            found = self.known.by_key.get(key)
+            if found is None:
+                continue
+            if not key.startswith("tree:") or self._same_name(found, one):
+                return Subject(Kind.PERSON, found)
+            self.taken.said.append(
+                f"@{one.xref}@ was {self.known.names[found][0]} before and is someone else now: taken as new."
+            )
+        made = self.act.new(Kind.PERSON)
+        self.fresh.add(made.id)
+        return made
+
+    def _same_name(self, ident: str, one: Individual) -> bool:
+        """Whether any part of the name is as it was: numbers of a file may be given anew."""
+        before = [part for words in self.known.names.get(ident, []) for part in parts_of(words)]
+        now = parts_of(
+            " ".join(fact.words for fact in one.facts if fact.field in ("given", "family", "name", "married_as"))
+        )
+        return not before or not now or any(may_be_called(a, b) for a in before for b in now)
+
+    def _key(self, xref: str) -> str:
+        return f"tree:{self.name}#{xref}"
+
+    def _person(self, one: Individual) -> None:
+        subject = self.ids[one.xref]
+        audience = one.audience
+        self._say(subject, "identifier", self._key(one.xref), audience)
+        for ident in one.ids:
+            self._say(subject, "identifier", ident, audience)
+        if audience:
+            self._say(subject, "audience", audience, audience)
+        said: set[str] = set()
+        days = {fact.field: fact.words for fact in reversed(one.facts) if FIELDS[fact.field].reads == "date"}
+        for fact in one.facts:
+            if fact.field in said and not FIELDS[fact.field].many:
+                label = FIELDS[fact.field].label.lower()
+                self._say(subject, "note", f"{self.name} also says {label}: {fact.words}", audience)
+                continue
+            said.add(fact.field)
+            self._say(subject, fact.field, fact.words, audience, days.get(fact.field.removesuffix("_at"), ""))
+
+    def _name(self, xref: str) -> str:
+        one = self.tree.individuals[xref]
+        told = f"{one.words('given')} {one.words('family')}".strip() or one.words("name") or one.words("married_as")
+        return told or "someone"
+
+    def _link(self, subject: Subject, name: str, other: Subject, words: str) -> None:
+        """A parent, spouse or partner, known by the id meant and not by the words."""
+        rows = self.known.told.get(subject.id, {}).get(name, [])
+        for statement, meant in rows:
+            if meant == other.id:
+                self.kept_words.add(statement.id)
+                return
+        replaces = rows[0][0].id if rows and not FIELDS[name].many else ""
+        if self._left_alone(subject, name, words, other.id):
+            return
+        self._state(subject, name, words, "", replaces, person_reading(other))
+
+    def _say(self, subject: Subject, name: str, words: str, audience: str = "", day: str = "") -> None:
+        """State what the file says, unless it is known. `day` is when, for a place that was called otherwise then."""
+        rows = self.known.told.get(subject.id, {}).get(name, [])
+        for statement, _ in rows:
+            if statement.words == words.strip():
+                self.kept_words.add(statement.id)
+                return
+        if not words.strip() or self._left_alone(subject, name, words.strip()):
+            return
+        replaces = rows[0][0].id if rows and not FIELDS[name].many else ""
+        self._state(subject, name, words.strip(), audience, replaces, self._read(name, words, day))
+
+    def _state(
+        self, subject: Subject, name: str, words: str, audience: str, replaces: str, reading: Reading | None
+    ) -> None:
+        settings = self.collection.settings
+        made = self.act.state(
+            subject, name, words, language=settings.language, source=self.source,
+            audience=audience or FIELDS[name].audience, replaces=replaces,
+        )  # fmt: skip
+        if replaces:
+            self.kept_words.add(replaces)
+        if reading is not None:
+            self.act.readings.append((made.id, reading))
+        self.taken.statements += 1
+        if subject.kind is Kind.PERSON:
+            self.touched.add(subject.id)
+        if len(self.act.statements) >= BATCH:
+            self._flush()
+
+    def _left_alone(self, subject: Subject, name: str, words: str, meant: str = "") -> bool:
+        """Whether the keeper has corrected these very words of this file before, or had the field struck."""
+        if (subject.id, name) in self.struck:
+            return True
+        if subject.id in self.fresh or subject.id not in self.known.told:
+            return False
+        past = self.collection.store.history(subject.id, name)
+        return any(
+            one.state == "replaced" and one.statement.source == self.source and one.statement.words == words
+            and not self._replaced_by_file(one.statement.id, past)
+            for one in past
+        )  # fmt: skip
+
+    def _replaced_by_file(self, ident: str, past: list) -> bool:  # type: ignore[type-arg]  # store.values.Past
+        return any(one.statement.replaces == ident and one.statement.source == self.source for one in past)
+
+    def _read(self, name: str, words: str, day: str) -> Reading | None:
+        if FIELDS[name].reads == "place":
+            return self._place(words, day)
+        if FIELDS[name].reads != "date":
+            return None
+        if not self.tree.seven and words[:3].upper() in OPEN_ENDED:
+            self.open_ended += 1
+        return date_reading(words, self.dates)
+
+    def _place(self, words: str, day: str) -> Reading | None:
+        """A place as it was then; a tree names the same few places over and over, each is read once a year."""
+        year = year_of(json.loads(date_reading(day, self.dates).value)) if day else None
+        if (words, year) not in self.places:
+            read = self.understanding.read("place", words, Around(year=year))
+            self.places[words, year] = read.reading if read else None
+        return self.places[words, year]
+
+    def _family(self, family: Family) -> None:
+        pair = [xref for xref in (family.husband, family.wife) if xref in self.tree.individuals]
+        if len(pair) == 2 and pair[0] != pair[1]:
+            for one, other in (pair, pair[::-1]):
+                self._link(self.ids[one], "spouse", self.ids[other], self._name(other))
+        for at, (day, place) in enumerate(family.marriages, 1):
+            key = self._key(f"{family.xref} {at}" if at > 1 else family.xref)
+            found = self.known.by_key.get(key)
+            event = Subject(Kind.EVENT, found) if found else self.act.new(Kind.EVENT)
+            self._say(event, "identifier", key)
+            self._say(event, "kind", "marriage")
+            self._say(event, "name", f"marriage of {' and '.join(map(self._name, pair)) or 'people not named'}")
+            for xref in pair:
+                self._link(event, "partner", self.ids[xref], self._name(xref))
+            self._say(event, "date", day)
+            self._say(event, "place", place, day=day)
+            self.taken.marriages += 1
+
+    def _not_by_blood(self, child: str, xref: str, kind: str) -> None:
+        family = self.tree.families.get(xref)
+        pair = [one for one in (family.husband, family.wife) if one in self.tree.individuals] if family else []
+        if pair:
+            self._say(self.ids[child], "story", f"{kind} child of {' and '.join(map(self._name, pair))}")
+
+    def _flush(self) -> None:
+        """Write what is gathered as a further part of the same act."""
+        self.act.done()
+        self.act = Act(self.collection, self.act.id, self.act.what)
+
+
+def date_reading(words: str, settings: phrases.Settings) -> Reading:
+    """A tree file's date as a reading: its words are English codes that the reader of phrases knows.
+
+    INT (5.5.1, an interpreted date) is the date with its phrase kept in the words; a phrase alone is no date.
+    """
+    plain = words.split("(", 1)[0].strip()
+    if plain.upper().startswith("INT "):
+        plain = plain[4:].strip()
+    answer = phrases.answer(plain, settings) | {"text": words}
+    return Reading(
+        kind="date", value=json.dumps(answer, ensure_ascii=False), reader=phrases.READER_VERSION,
+        settings=repr(settings), asks=bool(answer["ask"]) or not answer["edtf"],
+    )  # fmt: skip
+
+
+def _known(collection: Collection, source: Source) -> _Known:
+    known = _Known()
+    for ident, told in _entries(collection):
+        fields: dict[str, list[tuple[Statement, str]]] = {}
+        for statement, reading in told:
+            if statement.field == "identifier":
+                known.by_key.setdefault(statement.words, ident)
+            if statement.source != source:
+                continue
+            meant = str(json.loads(reading.value).get("id", "")) if reading and reading.kind == "person" else ""
+            fields.setdefault(statement.field, []).append((statement, meant))
+            if statement.field in ("given", "family", "name", "married_as"):
+                known.names.setdefault(ident, []).append(statement.words)
+        if fields:
+            known.told[ident] = fields
+    return known
+
+
+def _entries(collection: Collection) -> Iterator[tuple[str, list[tuple[Statement, Reading | None]]]]:
+    yield from collection.store.subjects("person")
+    yield from collection.store.subjects("event")

@@ -1,0 +1,187 @@
+"""The course of a sitting: prepared with its agreement, rested, closed with what to ask next time, and summed up.
+
+Agreement is recorded before anything is asked, with its terms and who gave it; the lead-in names who, the full date
+and the place without a street address; a narrator may refuse a topic or restrict access at any time (Oral History
+Association, Best Practices, 2018). What someone living allows is asked about again at each
+sitting. About 90 minutes, then stop (George Mason University, History Matters).
+"""
+
+import json
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.people.consent import Capacity, Consent, allowed, answered, due
+from boxlore.core.people.person import Person
+from boxlore.core.records.audience import life_of
+from boxlore.core.sitting.stages import Stage, Step
+from boxlore.core.statements import Kind, Statement, Subject
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.people.registry import consent as keep_consent
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.telling.statements import Teller, Telling
+
+SUGGESTED_MINUTES = 90
+
+READ_OUT = (
+    "We look at photographs, and I write down what you tell, in your own words, with your name. If a recorder "
+    "runs, it keeps your voice. You may leave out anything, stop at any time, use another name, keep a part closed, "
+    "or have words taken out again, now or later. Who may read and hear it?"
+)
+"""Common practice after the Oral History Association's Best Practices (2018). No legal advice."""
+
+TERMS = {
+    "1": "the family only",
+    "2": "the family, and an archive that keeps it closed for now",
+    "3": "anyone",
+}
+
+MINOR = "For somebody under age a parent or guardian agrees as well: write both names."
+"""Davidson College's guide to the Oral History Association's practices."""
+
+
+@dataclass(frozen=True, slots=True)
+class Summary:
+    """What a sitting came to: items shown, statements made, minutes, and what is still to ask."""
+
+    items: int
+    statements: int
+    minutes: int
+    to_ask: tuple[str, ...]
+
+    def lines(self) -> list[str]:
+        """The summary in sentences."""
+        told = [f"{self.items} items shown, {self.statements} answers kept, in {self.minutes} minutes."]
+        return told + [f"Next time: {words}" for words in self.to_ask]
+
+
+def prepare(sitting: Sitting, told: Mapping[str, str]) -> None:
+    """Note who tells, who asks, where, and the agreement: `terms` (a key of TERMS, or words), `agreed_by`, `recorder`.
+
+    Raises WrongUse where the terms are given without who gave them, or nobody tells.
+    """
+    narrator, terms, agreed_by = (told.get(name, "").strip() for name in ("narrator", "terms", "agreed_by"))
+    if not narrator:
+        raise WrongUse("Nobody tells yet.", "Write who tells.")
+    if terms and not agreed_by:
+        raise WrongUse("Terms were agreed to by somebody.", "Write who gave the agreement.")
+    if not sitting.id or narrator != sitting.narrator:
+        sitting.start_with(narrator, told.get("interviewer", ""))
+    subject, how = Subject(Kind.SITTING, sitting.id), Telling(sitting=sitting.id, moment=sitting.moment)
+    act = sitting.collection.act("the agreement")
+    teller = Teller(sitting.collection)
+    if place := told.get("place", "").strip():
+        teller.add(act, subject, "place", place, how)
+    if terms:
+        agreed = f"Read out: {READ_OUT} Agreed: {TERMS.get(terms, terms)}."
+        teller.add(act, subject, "agreement", agreed, how)
+        teller.add(act, subject, "consent", f"Given by {agreed_by}: {TERMS.get(terms, terms)}.", how)
+    act.done()
+    if told.get("recorder", "").strip().lower() in ("y", "yes"):
+        note(sitting, "recording started")
+
+
+def note(sitting: Sitting, step: str) -> int:
+    """One line of the time log that is about the sitting itself. Returns its moment."""
+    moment = sitting.moment
+    if moment is None:
+        raise WrongUse("No sitting with a teller has begun.", "Begin one first: Esc, then “This sitting”.")
+    act = sitting.collection.act(step)
+    words = json.dumps({"step": step, "at": moment})
+    act.state(Subject(Kind.SITTING, sitting.id), "course", words, sitting=sitting.id, moment=moment)
+    act.done()
+    return moment
+
+
+def step(sitting: Sitting, said: Step) -> None:
+    """Rest, go on, close or end; noted in the time log. Raises OutOfTurn."""
+    sitting.take(said)
+    if sitting.id and sitting.writable:
+        note(sitting, str(said))
+
+
+def consent_due(sitting: Sitting) -> list[Person]:
+    """The living who allow something and have not been asked again in this sitting; the teller first, then by name."""
+    collection = sitting.collection
+    told = collection.store.subjects_told(Kind.PERSON, "consent") if sitting.id and sitting.writable else []
+    if not told:
+        return []
+    people, today, years = collection.people(), collection.clock.today(), collection.settings.living_years
+    found = {people[ident].id: people[ident] for ident in told if ident in people}
+    asked = [
+        one for one in found.values() if due(one.consents, sitting.id) and life_of(one, today, years).living
+    ]  # fmt: skip
+    return sorted(asked, key=lambda one: (sitting.source.ref not in one.ids, one.sort_name, one.id))
+
+
+def due_words(person: Person) -> str:
+    """“Leida Rourke: name, picture”, and who says it for her."""
+    last = [one for one in person.consents if one.given][-1]
+    speaks = "" if last.capacity is Capacity.SELF else f" (ask {last.by}, {last.capacity})"
+    return f"{person.name}: {', '.join(sorted(allowed(person.consents)))}{speaks}"
+
+
+def answer_consent(sitting: Sitting, person: Person, *, given: bool, witness: str = "") -> Consent:
+    """Note that what a person allows stands, or is withdrawn, as said in this sitting."""
+    day = sitting.collection.clock.today().isoformat()
+    made = answered(person.consents, given=given, day=day, sitting=sitting.id, witness=witness.strip())
+    keep_consent(sitting.collection, person, made)
+    return made
+
+
+def clap(sitting: Sitting) -> int:
+    """A moment that is heard in the recording as well: clap, and the number of this clap is returned."""
+    note(sitting, "clap")
+    return len(claps(sitting.collection, sitting.id))
+
+
+def steps(collection: Collection, sitting: str) -> list[tuple[int, str]]:
+    """(moment, step) of what was noted of a sitting's course."""
+    rows = collection.store.statements(Subject(Kind.SITTING, sitting))
+    told = [json.loads(statement.words) for statement, _ in rows if statement.field == "course"]
+    return [(int(one["at"]), str(one["step"])) for one in told]
+
+
+def claps(collection: Collection, sitting: str) -> list[int]:
+    """The moments of the claps, in order."""
+    return sorted(at for at, what in steps(collection, sitting) if what == "clap")
+
+
+def close_passage(sitting: Sitting, minutes: float, why: str) -> None:
+    """The last minutes, up to now, are closed for outside: not in any open log, chapters or citation."""
+    end = sitting.moment
+    if end is None:
+        raise WrongUse("No sitting with a teller has begun.", "Begin one first: Esc, then “This sitting”.")
+    words = json.dumps({"from": max(0, end - round(minutes * 60_000)), "to": end, "why": why.strip()})
+    act = sitting.collection.act("a closed passage")
+    act.state(Subject(Kind.SITTING, sitting.id), "closed", words, audience="keeper", sitting=sitting.id, moment=end)
+    act.done()
+
+
+def ask_next_time(sitting: Sitting, words: str) -> None:
+    """What to ask next time, line by line or parted by semicolons."""
+    parts = [part.strip() for part in words.replace("\n", ";").split(";") if part.strip()]
+    if not parts or not sitting.id:
+        return
+    act = sitting.collection.act("to ask next time")
+    for part in parts:
+        act.state(Subject(Kind.SITTING, sitting.id), "asked", part, audience="keeper", sitting=sitting.id)
+    act.done()
+
+
+def summary(sitting: Sitting) -> Summary:
+    """What this sitting came to so far."""
+    told: list[Statement] = [one for one, _ in sitting.collection.store.of_sitting(sitting.id)] if sitting.id else []
+    answers = [one for one in told if one.subject.kind in (Kind.ITEM, Kind.MARKER) and one.field not in HOW_KEPT]
+    to_ask = [one.words for one in told if one.field == "asked"]
+    return Summary(len(sitting.shown), len(answers), sitting.minutes, tuple(to_ask))
+
+
+HOW_KEPT = ("scan", "area", "asked")
+
+STAGES = {
+    Stage.GOING_THROUGH: (Step.REST, Step.CLOSE),
+    Stage.RESTING: (Step.GO_ON, Step.CLOSE),
+    Stage.CLOSING: (Step.GO_ON,),
+}
+"""What is offered at each stage (the table of moves without leaving)."""

@@ -1,0 +1,142 @@
+"""All items in the order of their numbers, small enough for a society's whole holding.
+
+Ids are kept as 16 bytes each, and what a row shows (what it is about, how much is told) is read only for the
+rows that are on the screen.
+"""
+
+import uuid
+from bisect import bisect_left
+from collections import OrderedDict
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+
+from boxlore.core.records.in_force import Record, build
+from boxlore.core.statements import Statement
+from boxlore.tasks.collection.opening import Collection
+
+KEEP = 400
+
+BARE, BEGUN, TOLD = "bare", "begun", "told"
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One line of the list: number, mark, how much is told (bare, begun, told), what it is, what is to ask."""
+
+    id: str
+    number: str
+    mark: str
+    state: str
+    about: str
+    to_ask: str = ""
+
+
+class Listing:
+    """The items of a collection by position, from 0."""
+
+    def __init__(self, collection: Collection) -> None:
+        self._collection = collection
+        self._ids = b""
+        self._rows: OrderedDict[str, Row] = OrderedDict()
+        self.reload()
+
+    def reload(self) -> None:
+        """Read the order again, after an intake."""
+        self._ids = self._collection.store.item_ids()
+        self._rows.clear()
+
+    def __len__(self) -> int:
+        return len(self._ids) // 16
+
+    def id_at(self, position: int) -> str:
+        """The item's id at a position."""
+        return str(uuid.UUID(bytes=self._ids[position * 16 : position * 16 + 16]))
+
+    def position(self, item: str) -> int:
+        """Where an item stands, or -1."""
+        wanted = uuid.UUID(item).bytes
+        found = self._ids.find(wanted)
+        while found >= 0 and found % 16:
+            found = self._ids.find(wanted, found + 1)
+        return found // 16 if found >= 0 else -1
+
+    def row_at(self, position: int, around: int = 40) -> Row:
+        """The row at a position; its neighbours are read with it, in one go."""
+        item = self.id_at(position)
+        if item not in self._rows:
+            near = range(max(0, position - around), min(len(self), position + around))
+            self.rows([self.id_at(at) for at in near])
+        return self.rows([item])[0]
+
+    def forget(self, item: str) -> None:
+        """An item's row changed."""
+        self._rows.pop(item, None)
+
+    def rows(self, items: Sequence[str]) -> list[Row]:
+        """The rows of these items, those not remembered read in one go."""
+        missing = [item for item in items if item not in self._rows]
+        for row in self._read(missing):
+            self._rows[row.id] = row
+        while len(self._rows) > KEEP + len(items):
+            self._rows.popitem(last=False)
+        return [self._rows[item] for item in items if item in self._rows]
+
+    def _read(self, items: Sequence[str]) -> Iterator[Row]:
+        if not items:
+            return
+        people = self._collection.people()
+        for material in self._collection.store.about_items(ids=items):
+            to_ask = still_to_ask([statement for statement, _ in material.statements])
+            record = build(material, people, {})
+            yield Row(
+                record.id,
+                record.number,
+                record.mark.short if record.mark else "",
+                state_of(record),
+                about(record),
+                "; ".join(to_ask),
+            )
+
+
+def still_to_ask(told: Iterable[Statement]) -> list[str]:
+    """What is to ask about an item, and why it was set aside."""
+    asides = {"asked": "", "set_aside": "set aside: "}
+    return [asides[one.field] + one.words for one in told if one.field in asides]
+
+
+def state_of(record: Record) -> str:
+    """Bare: nothing told. Told: who, when and where are told or asked, and a story or an occasion. Else begun."""
+    have = set(record.told) | record.not_known | ({"person"} if record.shown() else set())
+    if {"person", "date", "place"} <= have and have & {"story", "occasion"}:
+        return TOLD
+    return BEGUN if have else BARE
+
+
+def about(record: Record) -> str:
+    """What an item shows, in one line: its title, or its people and occasion, or the story's beginning."""
+    if title := record.words("title"):
+        return _line(title)
+    names = ", ".join(one.name for one in record.shown())
+    parts = [part for part in (record.words("occasion"), names) if part]
+    if not parts:
+        parts = [record.words("story") or record.words("inscription") or record.words("place")]
+    if record.words("date"):
+        parts.append(record.date_display)
+    return _line(" · ".join(part for part in parts if part))
+
+
+def _line(words: str) -> str:
+    return " ".join(words.split())
+
+
+def nearest(positions: Sequence[int], position: int) -> int:
+    """The index in a sorted list of positions at or after a position (the last one beyond its end)."""
+    return min(bisect_left(positions, position), max(len(positions) - 1, 0))
+
+
+def filtered(listing: Listing, wanted: str, chunk: int = 200) -> Iterable[list[int]]:
+    """Positions of the items in a state (bare, begun, told) or with something to ask, chunk by chunk."""
+    for start in range(0, len(listing), chunk):
+        ids = [listing.id_at(at) for at in range(start, min(start + chunk, len(listing)))]
+        rows = listing.rows(ids)
+        yield [start + at for at, row in enumerate(rows) if (row.to_ask if wanted == "to ask" else row.state == wanted)]

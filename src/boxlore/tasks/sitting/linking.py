@@ -1,0 +1,145 @@
+"""What ties one thing to others: the same people, day or place; relations between items; stories of no picture.
+
+Each is one act, so that one undo takes all of it back.
+"""
+
+from collections.abc import Mapping, Sequence
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.records.in_force import Record
+from boxlore.core.statements import Kind, Statement, Subject, fold
+from boxlore.tasks.collection.opening import Act
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.telling.statements import find_item
+from boxlore.tasks.telling.understanding import person_reading
+
+SAME: Mapping[str, tuple[str, ...]] = {
+    "people": ("person",),
+    "day": ("date",),
+    "place": ("place",),
+    "all of these": ("person", "date", "place"),
+}
+"""What can be said to be the same as for another item."""
+
+RELATIONS: Mapping[str, str] = {
+    "same_picture": "Same picture as",
+    "print_from": "Print from the negative",
+    "negative_of": "Negative of",
+    "detail_of": "Detail of",
+    "attached_to": "Was attached to",
+    "same_day": "Same day as",
+}
+"""Kinds of relation between items (DESIGN: relation), as they are said of the item that is out."""
+
+BACKWARDS: Mapping[str, str] = {
+    "print_from": "Print made from it:",
+    "negative_of": "Its negative:",
+    "detail_of": "Detail of it:",
+    "attached_to": "Was attached to it:",
+}
+"""The same, said from the other end."""
+
+
+def same_as(sitting: Sitting, records: Sequence[Record], other: Record, what: str) -> int:
+    """The same people, day or place as another item, for these items. Returns how many statements were made."""
+    act = sitting.collection.act(f"same {what} as {other.number}")
+    for record in records:
+        if record.id != other.id:
+            _same(sitting, act, record, other, what)
+    if not act.statements:
+        whom = records[0].number if len(records) == 1 else "these"
+        raise WrongUse(f"{other.number} has no {what} that {whom} has not.")
+    sitting.finish(act, records[-1].id)
+    return len(act.statements)
+
+
+def _same(sitting: Sitting, act: Act, record: Record, other: Record, what: str) -> None:
+    have = {fold(one.name) for one in record.shown()}
+    for name in SAME[what]:
+        if name == "person":
+            for one in other.shown():
+                if fold(one.name) not in have:
+                    _say(sitting, act, record, name, one.name, one.person)
+        elif (first := other.first(name)) is not None and first.words not in {t.words for t in record.all(name)}:
+            _say(sitting, act, record, name, first.words)
+
+
+def _say(sitting: Sitting, act: Act, record: Record, name: str, words: str, person: str = "") -> None:
+    """One statement; for somebody known, the person is meant and nobody new is made."""
+    subject = Subject(Kind.ITEM, record.id)
+    if not person:
+        sitting.teller.add(act, subject, name, words, sitting.telling)
+        return
+    told = sitting.teller.add_words(act, subject, name, words, sitting.telling)
+    act.readings.append((told.id, person_reading(Subject(Kind.PERSON, person))))
+
+
+def relate(sitting: Sitting, record: Record, other: str, kind: str) -> str:
+    """Say how the item is related to another, given by number or mark. Returns the other's number."""
+    found = find_item(sitting.collection, other)
+    if found.id == record.id:
+        raise WrongUse(f"{record.number} cannot be related to itself.", "Give the number of another item.")
+    number = sitting.record(found.id).number
+    if any(one.kind == kind and one.number == number and not one.reverse for one in record.related):
+        raise WrongUse(f"That is said of {record.number} and {number} already.")
+    act = sitting.collection.act(f"{RELATIONS[kind].lower()} {number}")
+    act.state(act.new(Kind.RELATION), "link", f"{record.id} {found.id} {kind}", sitting=sitting.id)
+    sitting.finish(act, record.id)
+    return number
+
+
+def related_lines(record: Record) -> list[str]:
+    """The relations of an item in words."""
+    return [
+        f"{(BACKWARDS if one.reverse else RELATIONS).get(one.kind, RELATIONS.get(one.kind, one.kind))} {one.number}"
+        for one in record.related
+    ]
+
+
+ABOUT: Mapping[str, Kind] = {
+    "person": Kind.PERSON,
+    "event": Kind.EVENT,
+    "place": Kind.PLACE,
+    "sitting": Kind.SITTING,
+}
+
+
+def story_about(sitting: Sitting, kind: str, name: str, words: str, item: str) -> Statement:
+    """A story that belongs to no picture: of a person, an event, a place (by name), or of this sitting.
+
+    Somebody or something not known yet is made. `item` is what is out, for looking there after an undo.
+    """
+    if not words.strip():
+        raise WrongUse("There is no story yet.", "Write what was told.")
+    act = sitting.collection.act(f"story: {words.strip()[:40]}")
+    subject = _subject(sitting, act, ABOUT[kind], name.strip())
+    told = sitting.teller.add(act, subject, "story", words, sitting.telling)
+    sitting.finish(act, item)
+    return told
+
+
+def _subject(sitting: Sitting, act: Act, kind: Kind, name: str) -> Subject:
+    if kind is Kind.SITTING:
+        if not sitting.id:
+            raise WrongUse("No sitting with a teller has begun.", "Begin one first: Esc, then “This sitting”.")
+        return Subject(kind, sitting.id)
+    if not name:
+        raise WrongUse("It is not said about whom or what.", "Write a name.")
+    found = [ident for ident, names in _named(sitting, kind) if fold(name) in names]
+    if len(found) > 1:
+        raise WrongUse(f"{len(found)} are called {name}.", "Write the name in full.")
+    if found:
+        return Subject(kind, found[0])
+    made = act.new(kind)
+    act.state(made, "name", name, source=sitting.source, sitting=sitting.id)
+    return made
+
+
+def _named(sitting: Sitting, kind: Kind) -> list[tuple[str, set[str]]]:
+    if kind is Kind.PERSON:
+        people = sitting.collection.people().items()
+        return [(ident, {fold(form) for form in (*one.forms, *one.calls, one.name)}) for ident, one in people]
+    return [
+        (ident, {fold(statement.words) for statement, _ in rows if statement.field in ("name", "called_then")})
+        for ident, rows in sitting.collection.store.subjects(kind)
+    ]

@@ -1,0 +1,157 @@
+"""Sound of the sittings and signed papers: kept by copying, with their fixity, and laid beside the time log.
+
+A recording lies on the sitting's time by one moment heard in it. Fixity: SHA-256 (FIPS 180-4), as for scans.
+"""
+
+import json
+import re
+import wave
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.sitting.time_log import Recording
+from boxlore.core.statements import Kind, Statement, Subject
+from boxlore.disk.fixity import sha256_of
+from boxlore.disk.writing import could_not, replacing
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.scans.file_state import Verified
+from boxlore.tasks.sitting.course import claps, steps
+
+SOUND = (".wav", ".mp3", ".m4a", ".aac", ".flac", ".ogg", ".opus", ".oga", ".aif", ".aiff", ".wma", ".amr", ".mp4")
+PAPERS = (".pdf", ".jpg", ".jpeg", ".png", ".tif", ".tiff", ".webp")
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """A file taken in: where it is now, and (for sound) where it lies in the sitting, with how that is known."""
+
+    path: str
+    start: int = 0
+    because: str = ""
+    known: bool = False
+    """Whether the very same bytes were kept already."""
+
+
+def sittings(collection: Collection) -> list[tuple[str, str]]:
+    """(id, name) of every sitting in the order they were held: `2026-11-25 Leida Rourke`."""
+    found = []
+    for ident, rows in collection.store.subjects(Kind.SITTING):
+        first = {statement.field: statement.words for statement, _ in reversed(rows)}
+        found.append((ident, " ".join(part for part in (first.get("date", ""), first.get("narrator", "")) if part)))
+    return sorted(found)
+
+
+def of_sitting(collection: Collection, sitting: str) -> list[Recording]:
+    """The recordings of a sitting, in its time."""
+    found = []
+    for statement, _ in collection.store.statements(Subject(Kind.SITTING, sitting)):
+        if statement.field == "recording":
+            facts = json.loads(statement.words)
+            start = int(facts.get("start", statement.moment or 0))
+            found.append(Recording(str(facts["path"]), start, int(facts.get("length", 0))))
+    return sorted(found, key=lambda one: one.start)
+
+
+def keep_recording(
+    collection: Collection, sitting: str, file: Path, *, clap_at: int | None = None, clap: int = 1
+) -> Kept:
+    """Take a sound file in. `clap_at` is where in it (milliseconds) the clap of that number is heard.
+
+    Without one, it begins where “recording started” was noted, else with the sitting. Raises WrongUse.
+    """
+    if file.suffix.lower() not in SOUND:
+        raise WrongUse(f"{file.name} is no sound file.", f"Taken in are {', '.join(SOUND)}.")
+    start, because = _start(collection, sitting, clap_at, clap)
+    path, facts, known = _copied(collection, sitting, file, "recordings")
+    if known and any(one.path == path for one in of_sitting(collection, sitting)):
+        return Kept(path, start, because, known=True)
+    act = collection.act(f"recording {file.name}")
+    words = json.dumps(facts | {"start": start, "length": _length(collection.folder / path), "because": because})
+    act.state(Subject(Kind.SITTING, sitting), "recording", words, sitting=sitting, moment=start)
+    act.done()
+    return Kept(path, start, because)
+
+
+def keep_paper(collection: Collection, sitting: str, file: Path, what: str = "") -> Kept:
+    """Take a signed paper in: an agreement, a release, a gift form."""
+    if file.suffix.lower() not in PAPERS:
+        raise WrongUse(f"{file.name} is no scanned paper.", f"Taken in are {', '.join(PAPERS)}.")
+    path, facts, known = _copied(collection, sitting, file, "papers")
+    if not known:
+        act = collection.act(f"paper {file.name}")
+        words = json.dumps(facts | {"what": what.strip()})
+        act.state(Subject(Kind.SITTING, sitting), "paper", words, audience="keeper", sitting=sitting)
+        act.done()
+    return Kept(path, known=known)
+
+
+def _start(collection: Collection, sitting: str, clap_at: int | None, clap: int) -> tuple[int, str]:
+    if clap_at is not None:
+        moments = claps(collection, sitting)
+        if not 1 <= clap <= len(moments):
+            have = f"{len(moments)} claps were noted" if moments else "no clap was noted"
+            raise WrongUse(f"There is no clap {clap}: {have}.", "Leave the clap away, or give another number.")
+        return moments[clap - 1] - clap_at, f"clap {clap}"
+    begun = [at for at, what in steps(collection, sitting) if what == "recording started"]
+    return (begun[0], "noted when it was started") if begun else (0, "taken as begun with the sitting")
+
+
+def _copied(collection: Collection, sitting: str, file: Path, folder: str) -> tuple[str, dict[str, object], bool]:
+    digest = sha256_of(file)
+    for kept in files(collection):
+        if kept["sha256"] == digest and str(kept["path"]).startswith(f"{folder}/"):
+            return str(kept["path"]), kept, True
+    name = dict(sittings(collection)).get(sitting, "")
+    if not name:
+        raise WrongUse("There is no such sitting.", "boxlore recording lists them.")
+    day = name[:10] if re.fullmatch(r"\d{4}-\d\d-\d\d", name[:10]) else ""
+    stem = f"sitting-{day}" if day else "sitting"  # no name of a narrator: file names travel further than records
+    number = 1
+    while (target := collection.folder / folder / f"{stem}-{number}{file.suffix.lower()}").exists():
+        number += 1
+    try:
+        with open(file, "rb") as source, replacing(target) as out:
+            while data := source.read(1 << 20):
+                out.write(data)
+    except OSError as error:
+        raise could_not(error, file) from error
+    if sha256_of(target) != digest:
+        target.unlink()
+        raise CouldNot(f"{file.name} could not be copied whole.", "Look at the disk, and try again.")
+    path = target.relative_to(collection.folder).as_posix()
+    return path, {"path": path, "sha256": digest, "bytes": target.stat().st_size, "name": file.name}, False
+
+
+def _length(path: Path) -> int:
+    """Milliseconds of a WAV file; 0 for the others, whose length is not needed."""
+    if path.suffix != ".wav":
+        return 0
+    try:
+        with wave.open(str(path)) as sound:
+            return int(sound.getnframes() * 1000 // (sound.getframerate() or 1))
+    except (wave.Error, EOFError, OSError):
+        return 0
+
+
+def files(collection: Collection) -> Iterator[dict[str, object]]:
+    """The facts of every recording and paper: path, sha256, bytes."""
+    for _, rows in collection.store.subjects(Kind.SITTING):
+        yield from (json.loads(one.words) for one, _ in rows if one.field in ("recording", "paper"))
+
+
+def told_in(collection: Collection, sitting: str) -> list[Statement]:
+    """What was said in a sitting, in the order of the log."""
+    return [statement for statement, _ in collection.store.of_sitting(sitting)]
+
+
+def verify_kept(collection: Collection) -> Iterator[Verified]:
+    """Read every recording and paper again and hold it against the SHA-256 of the day it was kept."""
+    for facts in files(collection):
+        path = str(facts["path"])
+        try:
+            state = "same" if sha256_of(collection.folder / path) == facts["sha256"] else "changed"
+        except CouldNot:
+            state = "gone"
+        yield Verified(path, state)

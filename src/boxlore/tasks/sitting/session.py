@@ -1,0 +1,394 @@
+"""A sitting: who tells, which item is out, what was said of it, and every step undoable.
+
+The course of a sitting is the table `core.sitting.stages.MOVES`. Each keystroke is kept as a draft, and a draft becomes
+one statement when its prompt is left. The time log holds which item was shown when, in milliseconds of a clock
+that only goes forward. Nothing here knows of a screen.
+"""
+
+import json
+import threading
+import time
+from contextlib import nullcontext
+from dataclasses import dataclass, field, replace
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.records.in_force import Record, ScanFile, Told
+from boxlore.core.rules.of_record import look_over
+from boxlore.core.sitting.stages import Stage, Step, move
+from boxlore.core.statements import FIELDS, KEEPER, Kind, Said, Source, Statement, Subject, Sure, fold
+from boxlore.store.strike import StrikeReport, strike
+from boxlore.store.values import Draft, Past, Settlement
+from boxlore.tasks.collection.opening import Act, Collection
+from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.collection.records import record_of
+from boxlore.tasks.sitting.item_list import still_to_ask
+from boxlore.tasks.sitting.prompts import PROMPTS, Prompt, read_prompts
+from boxlore.tasks.sitting.recovering import recover_drafts
+from boxlore.tasks.strike import finish_pending
+from boxlore.tasks.telling.markers import Markers
+from boxlore.tasks.telling.statements import Teller, Telling
+from boxlore.tasks.telling.understanding import Understood, around_record, person_reading
+from boxlore.tasks.telling.undoing import Done, Steps
+
+VERSO = Source(Said.INSCRIPTION, "verso")
+
+
+AUDIENCES = ("anyone", "family", "keeper")
+SURENESSES = (Sure.SURE, Sure.LIKELY, Sure.GUESS)
+
+COME_BACK = "come back to this"
+
+
+@dataclass(slots=True)
+class Sitting:
+    """One sitting at one collection. `begin` first; on a collection open for reading only, nothing is kept."""
+
+    collection: Collection
+    narrator: str = ""
+    interviewer: str = ""
+    stage: Stage = Stage.PREPARING
+    source: Source = KEEPER
+    language: str = ""
+    id: str = ""
+    shown: dict[str, str] = field(default_factory=dict)
+    """Item id → the time it was last shown."""
+    teller: Teller = field(init=False)
+    _began: float = field(default_factory=time.monotonic)
+    _steps: Steps = field(init=False)
+    _places: threading.Lock = field(default_factory=threading.Lock)
+    _ready: bool = False
+    _drafted: set[tuple[str, str, str]] = field(default_factory=set)
+    to_name: list[Subject] = field(default_factory=list)
+    """Markers just set on the item that is out; the next names told are theirs, one by one."""
+    markers: Markers = field(init=False)
+    prompts: tuple[Prompt, ...] = PROMPTS
+    prompts_fault: str = ""
+    """What is wrong with the collection's own prompts; the usual ones are asked then."""
+
+    def __post_init__(self) -> None:
+        self.teller = Teller(self.collection)
+        self._steps = Steps(self.collection)
+        self.markers = Markers(self.collection)
+        try:
+            self.prompts = read_prompts(self.collection.folder)
+        except WrongUse as error:
+            self.prompts_fault = str(error)
+        self.language = self.language or self.collection.settings.language
+
+    # the course of it
+
+    @property
+    def writable(self) -> bool:
+        """Whether anything can be kept."""
+        return self.collection.store.writable
+
+    def begin(self) -> list[Statement]:
+        """Begin: who tells and who asks go into the log. Returns what an interruption had left behind."""
+        self.stage = move(self.stage, Step.BEGIN)
+        self._began = time.monotonic()
+        if not self.writable:
+            return []
+        finish_pending(self.collection)
+        found = recover_drafts(self.collection)
+        if self.narrator.strip():
+            self._name_the_narrator()
+        return found
+
+    def take(self, step: Step) -> None:
+        """One step on. Raises OutOfTurn."""
+        self.stage = move(self.stage, step)
+
+    def start_with(self, narrator: str, interviewer: str = "") -> None:
+        """From now on this narrator tells: a sitting of its own begins, with a time log from nought."""
+        self.narrator, self.interviewer = narrator, interviewer
+        self._began = time.monotonic()
+        self.shown.clear()
+        self._name_the_narrator()
+
+    def _name_the_narrator(self) -> None:
+        act = self.collection.act("a sitting")
+        self.id = act.new(Kind.SITTING).id
+        subject = Subject(Kind.SITTING, self.id)
+        told = self.teller.add(act, subject, "narrator", self.narrator, Telling())
+        self.teller.add(act, subject, "date", self.collection.clock.today().isoformat(), Telling())
+        if self.interviewer.strip():
+            self.teller.add(act, subject, "interviewer", self.interviewer, Telling())
+        act.done()
+        meant = next((reading for ident, reading in act.readings if ident == told.id), None)
+        ident = str(json.loads(meant.value).get("id", "")) if meant is not None else ""
+        self.source = Source(Said.NARRATOR, ident)
+
+    @property
+    def moment(self) -> int | None:
+        """Milliseconds since the sitting began, by a clock that only goes forward; None outside a sitting."""
+        return round((time.monotonic() - self._began) * 1000) if self.id else None
+
+    @property
+    def minutes(self) -> int:
+        """Whole minutes since it began."""
+        return int((time.monotonic() - self._began) // 60)
+
+    def show(self, item: str) -> None:
+        """An item comes out: noted in the time log of a sitting with a narrator."""
+        self.shown[item] = self.collection.clock.now()
+        self.to_name.clear()
+        if self.id and self.writable and self.stage is Stage.GOING_THROUGH:
+            act = self.collection.act("shown")
+            words = json.dumps({"item": item, "at": self.moment})
+            act.state(Subject(Kind.SITTING, self.id), "shown", words, sitting=self.id, moment=self.moment)
+            act.done()
+
+    # what is told
+
+    def source_of(self, prompt: Prompt) -> Source:
+        """Who says what is typed into this prompt: words on a print are its own, everything else the teller's."""
+        return VERSO if prompt.field == "inscription" else self.source
+
+    def own(self, record: Record, prompt: Prompt) -> Told | None:
+        """The statement that typing into this prompt corrects: this source's own, none where answers gather."""
+        if prompt.gathers:
+            return None
+        source = self.source_of(prompt)
+        own = [told for told in record.all(prompt.field) if told.source == source]
+        return max(own, key=lambda told: told.recorded_at, default=None)
+
+    def others(self, record: Record, prompt: Prompt) -> list[Told]:
+        """What is told in this field besides; of people, those at a marker too."""
+        if prompt.field == "person":
+            return [one.told for one in record.shown()]
+        own = self.own(record, prompt)
+        return [told for told in record.all(prompt.field) if own is None or told.statement != own.statement]
+
+    def draft(self, item: str, prompt: Prompt, words: str, replaces: str = "") -> None:
+        """Keep what is being typed; on the disk when this returns. Empty words forget the draft."""
+        subject = self._subject(item, prompt)
+        slot = (subject.id, prompt.field, "")
+        if not words.strip():
+            if slot in self._drafted:
+                self.collection.store.drop_draft(*slot)
+                self._drafted.discard(slot)
+            return
+        self.collection.store.save_draft(
+            Draft(
+                subject=subject,
+                field=prompt.field,
+                words=words,
+                language=self.language,
+                source=self.source_of(prompt),
+                sitting=self.id,
+                moment=self.moment,
+                replaces=replaces,
+                updated_at=self.collection.clock.now(),
+            )
+        )
+        self._drafted.add(slot)
+        for other in [one for one in self._drafted if one[1] == prompt.field and one != slot]:
+            self.collection.store.drop_draft(*other)  # a marker was touched in mid-word: the words are its own now
+            self._drafted.discard(other)
+
+    def keep(self, record: Record, prompt: Prompt, words: str, *, person: str = "", adds: bool = False) -> bool:
+        """The prompt is left: its words become one statement, if they say anything new. `person`: chosen by id.
+        `adds`: said besides what this source said before, where the field can hold many.
+
+        Where answers gather, a semicolon parts two of them. Emptied words of ours are withdrawn.
+        """
+        own = None if adds and FIELDS[prompt.field].many else self.own(record, prompt)
+        if not words.strip():
+            return self._emptied(record, prompt, own)
+        if own is not None and own.words == words.strip():
+            self.draft(record.id, prompt, "")
+            return False
+        parts = [part.strip() for part in words.split(";")] if prompt.gathers else [words.strip()]
+        act = self.collection.act(f"{prompt.field}: {words.strip()[:40]}")
+        subject = self._subject(record.id, prompt)
+        for part in filter(None, parts):
+            self._add(act, record, prompt, part, own, person)
+        slots = {slot for slot in self._drafted if slot[1] == prompt.field} | {(subject.id, prompt.field, "")}
+        act.clears += sorted(slots)
+        self.finish(act, record.id)
+        self._drafted -= slots
+        return True
+
+    def _subject(self, item: str, prompt: Prompt) -> Subject:
+        """What typing into a prompt is about: the item, or the marker whose name is awaited."""
+        return self.to_name[0] if prompt.field == "person" and self.to_name else Subject(Kind.ITEM, item)
+
+    def mark(self, record: Record, scan: ScanFile, x: float, y: float) -> Subject:
+        """A marker where the picture was touched (0..1 of the picture looked at); the next name told is its own."""
+        act = self.collection.act("a marker")
+        marker = self.markers.add(act, scan, x, y)
+        self.finish(act, record.id)
+        self.to_name.append(marker)
+        return marker
+
+    def _add(self, act: Act, record: Record, prompt: Prompt, words: str, own: Told | None, person: str) -> None:
+        how = self._how(prompt)
+        if own is not None:
+            how = replace(how, sure=own.sure, audience=own.audience)
+        subject = self._subject(record.id, prompt)
+        if subject.kind is Kind.MARKER:
+            self.to_name.pop(0)
+        with self._places if prompt.reads == "place" else nullcontext():
+            told = self.teller.add(act, subject, prompt.field, words, how, replaces=own.statement if own else "")
+        if person:
+            act.readings[:] = [(told.id, person_reading(Subject(Kind.PERSON, person)))]
+
+    @property
+    def telling(self) -> Telling:
+        """How things are told now: by this teller, in this language, in this sitting, at this moment."""
+        return Telling(source=self.source, language=self.language, sitting=self.id, moment=self.moment)
+
+    def _how(self, prompt: Prompt) -> Telling:
+        return Telling(
+            source=self.source_of(prompt), language=self.language, sitting=self.id, moment=self.moment, audience=""
+        )
+
+    def _emptied(self, record: Record, prompt: Prompt, own: Told | None) -> bool:
+        self.draft(record.id, prompt, "")
+        if own is None:
+            return False
+        act = next(
+            (
+                past.statement.act
+                for past in self.history(record.id, prompt.field)
+                if past.statement.id == own.statement
+            ),
+            "",
+        )
+        if not self._steps.made(act):
+            raise WrongUse(
+                "These words were kept in an earlier sitting, so emptying does not take them away.",
+                "Write over them to correct them, or strike them under “Who says so”.",
+            )
+        self._steps.withdraw(Done(act, f"{prompt.field} emptied", record.id), undoes=False)
+        return True
+
+    def not_known(self, record: Record, prompt: Prompt) -> None:
+        """Asked, and the source does not know."""
+        act = self.collection.act(f"{prompt.field}: asked, not known")
+        how = replace(self._how(prompt), sure=Sure.NOT_KNOWN)
+        self.teller.add(act, Subject(Kind.ITEM, record.id), prompt.field, "", how)
+        self.finish(act, record.id)
+
+    def ask_later(self, record: Record, words: str = COME_BACK) -> None:
+        """Note what is still to ask, or whom (“ask Joan”)."""
+        act = self.collection.act(f"to ask: {words[:40]}")
+        act.state(Subject(Kind.ITEM, record.id), "asked", words.strip() or COME_BACK, sitting=self.id)
+        self.finish(act, record.id)
+
+    def set_aside(self, record: Record, why: str) -> None:
+        """Put an item aside for now: not for today, not for this teller."""
+        act = self.collection.act(f"set aside: {why[:40]}")
+        words = why.strip() or "for now"
+        act.state(Subject(Kind.ITEM, record.id), "set_aside", words, audience="keeper", sitting=self.id)
+        self.finish(act, record.id)
+
+    def to_ask(self, item: str) -> list[str]:
+        """What is still to ask about an item, and why it was set aside."""
+        rows = [statement for statement, _ in self.collection.store.statements(Subject(Kind.ITEM, item))]
+        return still_to_ask(rows)
+
+    # changing what was told
+
+    def change(self, record: Record, told: Told, **what: str) -> None:
+        """The same words with another audience, sureness or language: a new statement in the old one's place."""
+        how = Telling(
+            source=told.source,
+            sure=Sure(what.get("sure", told.sure)),
+            audience=what.get("audience", told.audience),
+            language=what.get("language", told.language),
+            sitting=self.id,
+            moment=self.moment,
+        )
+        act = self.collection.act(f"{told.field}: {', '.join(what.values())}")
+        subject = Subject(Kind.ITEM, record.id)
+        made = self.teller.add(act, subject, told.field, told.words, how, replaces=told.statement)
+        if ident := str(told.value.get("id", "")):
+            kind = Kind.EVENT if told.field == "occasion" else Kind.PERSON
+            act.statements[:] = [made]
+            act.readings[:] = [(made.id, person_reading(Subject(kind, ident)))]
+        self.finish(act, record.id)
+
+    def settle(self, record: Record, name: str, told: tuple[Told, ...], chosen: str = "", *, outcome: str = "") -> None:
+        """The keeper's word on a conflict: one statement chosen; or none, and `outcome` both (each may be so)
+        or doubtful (nobody can say)."""
+        act = self.collection.clock.new_id()
+        outcome = outcome or ("chosen" if chosen else "doubtful")
+        one = Settlement(
+            id=self.collection.clock.new_id(),
+            subject=Subject(Kind.ITEM, record.id),
+            field=name,
+            outcome=outcome,
+            weighed=tuple(row.statement for row in told),
+            chosen=chosen,
+        )
+        self._steps.write(act, f"{name}: settled ({outcome})", settlements=(one,))
+        self._steps.remember(Done(act, f"{name} settled", record.id))
+
+    def history(self, item: str, name: str) -> list[Past]:
+        """Everything ever said of one field of an item."""
+        return self.collection.store.history(item, name)
+
+    def strike(self, statement: str, progress: Progress = QUIET) -> StrikeReport:
+        """Take words out for good, at the teller's wish. Waits while another program reads the collection."""
+        progress.begin("Striking the words", 0)
+        clock = self.collection.clock
+        return strike(
+            self.collection.store,
+            [statement],
+            by=self.collection.by,
+            now=clock.now(),
+            waiting=lambda why: progress.begin(why, 0),
+            stopped=progress.stopped,
+        )
+
+    # undo and redo
+
+    def undo(self) -> Done | None:
+        """Take back the last step of this sitting; None if there is none."""
+        self.to_name.clear()
+        return self._steps.undo()
+
+    def redo(self) -> Done | None:
+        """Do again what was just taken back; None if nothing was."""
+        self.to_name.clear()
+        return self._steps.redo()
+
+    def finish(self, act: Act, item: str) -> None:
+        """Write an act as the last step of this sitting."""
+        self._steps.finish(act, item)
+
+    # looking
+
+    def prepare(self) -> None:
+        """Open the list of places, which is built on its first use; call it in a thread of its own."""
+        with self._places:
+            self._ready = self.teller.understanding.gazetteer is not None
+
+    def complete(self, prompt: Prompt, words: str) -> list[tuple[str, str]]:
+        """(id, words) of people, or places (without id), that begin as the last of the words typed."""
+        typed = words.split(";")[-1].strip()
+        if prompt.reads == "person":
+            people = self.collection.people()
+            found = self.collection.store.complete_people(typed, 8)
+            meant = {people[ident].id if ident in people else ident: words for ident, words in found}
+            return [(ident, people[ident].name if ident in people else words) for ident, words in meant.items()]
+        if prompt.reads == "place":
+            places = self.collection.store.complete_places(typed, 8)
+            return [("", place) for place in places if fold(place) != fold(typed)]
+        return []
+
+    def understand(self, prompt: Prompt, words: str, record: Record) -> Understood | None:
+        """What is made of the words so far, for a prompt that is read; nothing while the places are prepared."""
+        if prompt.reads == "place" and not self._ready:
+            return None
+        return self.teller.understanding.read(prompt.reads, words, around_record(record))
+
+    def gentle_questions(self, record: Record) -> list[str]:
+        """What the rules find worth asking about an item, without what the prompts ask anyway."""
+        found = look_over(record, self.collection.people())
+        return [finding.message for finding in found if not finding.rule.endswith(".missing")]
+
+    def record(self, item: str) -> Record:
+        """The keeper's whole record of an item."""
+        return record_of(self.collection, item)

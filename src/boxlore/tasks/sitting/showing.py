@@ -1,0 +1,240 @@
+"""What the narrator's page shows: one object that the keeper's screen writes to and the page's server reads.
+
+The keeper's screen says which item is out; whoever looks waits for the next version of the view. A touch goes the
+other way. Pictures are asked for by small numbers given out here, never by a path or an id of the collection, and
+only those that have been shown have one. Words are those that the family may see.
+"""
+
+import threading
+from collections import OrderedDict
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field, replace
+from importlib import import_module
+
+from boxlore.core.crosswalk.captions import caption
+from boxlore.core.errors import CouldNot
+from boxlore.core.records.audience import To, visible, withhold
+from boxlore.core.records.in_force import Record, ScanFile
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.telling.markers import Marked
+
+SIZES = {"screen": 1600, "close": 4000}
+"""Pixels on the long side: to fill a screen, and to look closely."""
+
+KEEP = 8
+"""Pictures kept ready; a sitting turns back and forth between a few."""
+
+
+@dataclass(frozen=True, slots=True)
+class Spot:
+    """A marker on a side, with the name the family may see (or none)."""
+
+    number: int
+    x: float
+    y: float
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class Side:
+    """One picture of the item: its number for the page, what it is called, its markers."""
+
+    id: int
+    name: str
+    spots: tuple[Spot, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class View:
+    """What the page shows now. `version` counts up. `care` is a note to be read before the picture is uncovered."""
+
+    version: int = 0
+    item: str = ""
+    number: str = ""
+    place: str = ""
+    sides: tuple[Side, ...] = ()
+    at: int = 0
+    caption: str = ""
+    care: str = ""
+    covered: bool = False
+    message: str = ""
+    """Instead of a picture: a rest, thanks at the end."""
+
+
+@dataclass(frozen=True, slots=True)
+class Tap:
+    """Somebody touched the picture: the item, the scan, and where (0..1 of the picture looked at)."""
+
+    item: str
+    scan: str
+    x: float
+    y: float
+
+
+def _nobody(tap: Tap) -> None:
+    """Nobody listens yet."""
+
+
+def _unseen() -> None:
+    """Nobody minds yet."""
+
+
+@dataclass(slots=True)
+class Showing:
+    """One for a run of the program. Every method may be called from any thread."""
+
+    address: str = ""
+    """Where the page is, with its key; empty while there is none."""
+    code: str = ""
+    """The address as a square code of half blocks, for a tablet's camera."""
+    heard: Callable[[Tap], None] = _nobody
+    uncovered: Callable[[], None] = _unseen
+    """Called when somebody who looks has uncovered the picture."""
+    opening: Callable[[], None] = _unseen
+    """Called once, in a thread, when the keeper's screen stands: only then the page's server begins, so that it
+    keeps nobody waiting. Raises CouldNot."""
+    collection: Collection | None = None
+    _view: View = field(default_factory=View)
+    _changed: threading.Condition = field(default_factory=threading.Condition)
+    _numbers: dict[tuple[str, str], int] = field(default_factory=dict)
+    _scans: dict[int, tuple[str, ScanFile]] = field(default_factory=dict)
+    _ready: OrderedDict[tuple[int, str], bytes] = field(default_factory=OrderedDict)
+    _making: threading.Lock = field(default_factory=threading.Lock)
+    _uncovered: set[str] = field(default_factory=set)
+    _closed: bool = False
+    lookers: int = 0
+    """How many pages follow now; the server counts."""
+
+    # the keeper's side
+
+    def show(self, record: Record, marked: Sequence[Marked], place: str) -> None:
+        """An item is out, or something of it has changed."""
+        if self.collection is None:
+            return
+        today = self.collection.clock.today()
+        seen = visible(record, To.FAMILY, today, withhold(self.collection.people().values(), {}, To.FAMILY, today))
+        names = {(one.scan, one.number): one.name for one in seen.shown() if one.number}
+        care = seen.words("care") or (record.words("care") and "Please wait: something should be said first.")
+        with self._changed:
+            same = self._view.item == record.id
+            self._put(
+                View(
+                    item=record.id,
+                    number=record.number,
+                    place=place,
+                    sides=tuple(self._side(record, scan, marked, names) for scan in record.scans),
+                    at=min(self._view.at, max(len(record.scans) - 1, 0)) if same else 0,
+                    caption=caption(seen),
+                    care=care,
+                    covered=bool(care) and record.id not in self._uncovered,
+                )
+            )
+
+    def _side(
+        self, record: Record, scan: ScanFile, marked: Sequence[Marked], names: dict[tuple[str, int], str]
+    ) -> Side:
+        spots = tuple(
+            Spot(one.number, one.x, one.y, names.get((one.scan, one.number), ""))
+            for one in marked
+            if one.scan == scan.id
+        )
+        altered = ", altered version" if scan.role == "altered" else ""
+        name = {"recto": "Front", "verso": "Back"}.get(scan.side, scan.side.capitalize())
+        return Side(self._number(record.id, scan), name + altered, spots)
+
+    def _number(self, item: str, scan: ScanFile) -> int:
+        key = (item, scan.id)
+        if key not in self._numbers:
+            number = len(self._numbers) + 1
+            self._numbers[key] = number
+        self._scans[self._numbers[key]] = (item, scan)
+        return self._numbers[key]
+
+    def expect(self, record: Record) -> None:
+        """Make the picture ready that will most likely come next. Takes as long as that takes."""
+        if self.collection is None or not record.scans or not self.lookers:
+            return
+        with self._changed:
+            number = self._number(record.id, record.scans[0])
+        self.picture(number, "screen")
+
+    def say(self, message: str) -> None:
+        """Words instead of a picture; an empty message goes back to the item."""
+        with self._changed:
+            self._put(replace(self._view, message=message))
+
+    def turn(self, at: int) -> None:
+        """Show another side to everyone who looks."""
+        with self._changed:
+            if 0 <= at < len(self._view.sides):
+                self._put(replace(self._view, at=at))
+
+    def uncover(self, item: str = "") -> None:
+        """The care note was heard: the picture may be seen, for the rest of the sitting."""
+        with self._changed:
+            if not item or item == self._view.item:
+                self._uncovered.add(self._view.item)
+                self._put(replace(self._view, covered=False))
+
+    def is_covered(self, item: str) -> bool:
+        """Whether a care note still stands before that item's picture."""
+        with self._changed:
+            return self._view.item == item and self._view.covered
+
+    def close(self) -> None:
+        """The program ends: everyone who waits is let go."""
+        with self._changed:
+            self._closed = True
+            self._changed.notify_all()
+
+    def _put(self, view: View) -> None:
+        if replace(view, version=self._view.version) != self._view:
+            self._view = replace(view, version=self._view.version + 1)
+            self._changed.notify_all()
+
+    # the looker's side
+
+    @property
+    def view(self) -> View:
+        """What is shown now."""
+        with self._changed:
+            return self._view
+
+    def wait(self, version: int, seconds: float) -> View | None:
+        """The view as soon as it is another than `version`; None when the time is over or the program ends."""
+        with self._changed:
+            self._changed.wait_for(lambda: self._closed or self._view.version != version, seconds)
+            return None if self._closed or self._view.version == version else self._view
+
+    @property
+    def closed(self) -> bool:
+        """Whether the program has ended."""
+        return self._closed
+
+    def picture(self, number: int, size: str) -> bytes | None:
+        """A JPEG made afresh, without embedded data; None if there is no such picture, or it is still covered."""
+        known = self._scans.get(number)
+        if known is None or size not in SIZES or self.collection is None or self.is_covered(known[0]):
+            return None
+        pictures = import_module("boxlore.disk.pictures")  # loaded with the first picture, beside the typing
+        with self._making:
+            key = (number, size)
+            if key not in self._ready:
+                scan = known[1]
+                try:
+                    made: bytes = pictures.make_jpeg(self.collection.folder / scan.path, SIZES[size], area=scan.area)
+                except CouldNot:
+                    return None
+                self._ready[key] = made
+                while len(self._ready) > KEEP:
+                    self._ready.popitem(last=False)
+            self._ready.move_to_end(key)
+            return self._ready[key]
+
+    def tap(self, number: int, x: float, y: float) -> bool:
+        """A touch on the picture; False if that picture is not out any more."""
+        view, known = self.view, self._scans.get(number)
+        if known is None or view.covered or known[0] != view.item or number not in {side.id for side in view.sides}:
+            return False
+        self.heard(Tap(known[0], known[1].id, x, y))
+        return True

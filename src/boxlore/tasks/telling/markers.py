@@ -1,0 +1,124 @@
+"""The markers of one item as they are seen: numbered, named or still to be named, on the picture turned upright.
+
+A marker is moved by saying anew where it is, and taken away by saying that it is on no scan; what was told at it
+stays told of the item. Both are acts like any other; undo takes them back.
+"""
+
+from collections import OrderedDict
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
+from importlib import import_module
+from typing import Protocol
+
+from boxlore.core.records.in_force import Record, ScanFile
+from boxlore.core.records.markers import middle, seen_at, stored_at
+from boxlore.core.statements import FIELDS, Kind, Subject
+from boxlore.tasks.collection.opening import Act, Collection
+
+
+@dataclass(frozen=True, slots=True)
+class Marked:
+    """One marker: its id and number, its scan, where it is seen (0..1 of the picture looked at), who is there."""
+
+    id: str
+    number: int
+    scan: str
+    x: float
+    y: float
+    name: str = ""
+
+
+@dataclass(slots=True)
+class Markers:
+    """Reads and makes the markers of one collection; remembers how its pictures are turned."""
+
+    collection: Collection
+    _turns: OrderedDict[str, int] = field(default_factory=OrderedDict)
+
+    def of(self, record: Record) -> tuple[Marked, ...]:
+        """Every marker on an item, named or not, in the order of the scans and the numbers."""
+        scans = {scan.id: scan for scan in record.scans}
+        if not scans:
+            return ()
+        names = {(one.scan, one.number): one.name for one in record.shown() if one.number}
+        found: list[Marked] = []
+        for material in self.collection.store.about_items(ids=(record.id,)):
+            for marker in material.markers:
+                scan = scans[marker.scan]
+                x, y = seen_at(middle(marker.area), scan.area, self.turn(scan))
+                name = names.get((marker.scan, marker.number), "")
+                found.append(Marked(marker.id, marker.number, marker.scan, x, y, name))
+        return tuple(found)
+
+    def turn(self, scan: ScanFile) -> int:
+        """How the scan's picture is turned to stand upright."""
+        if scan.id not in self._turns:
+            turn_of = import_module("boxlore.disk.small_pictures").turn_of  # loads the library that decodes pictures
+            self._turns[scan.id] = turn_of(self.collection.folder / scan.path)
+            while len(self._turns) > 500:
+                self._turns.popitem(last=False)
+        return self._turns[scan.id]
+
+    def add(self, act: Act, scan: ScanFile, x: float, y: float) -> Subject:
+        """A new marker where the picture was touched, x and y in 0..1 of the picture looked at."""
+        marker = act.new(Kind.MARKER)
+        act.state(marker, "scan", scan.id)
+        act.state(marker, "area", self._area(scan, x, y))
+        return marker
+
+    def move(self, act: Act, marker: Subject, scan: ScanFile, x: float, y: float) -> None:
+        """The marker stands somewhere else on its scan: a point, or a box of the same size around it."""
+        for one, _ in self.collection.store.statements(marker):
+            if one.field == "area":
+                act.state(marker, "area", self._area(scan, x, y, one.words.split()[2:]), replaces=one.id)
+
+    def remove(self, act: Act, record: Record, marker: Subject) -> None:
+        """The marker goes; who was named at it is then told of the item, in the same words and by the same source."""
+        item = Subject(Kind.ITEM, record.id)
+        for one, reading in self.collection.store.statements(marker):
+            if one.field == "scan":
+                act.state(marker, "scan", "", replaces=one.id)
+            elif FIELDS[one.field].told:
+                clock = self.collection.clock
+                moved = replace(
+                    one, id=clock.new_id(), act=act.id, subject=item, recorded_at=clock.now(), replaces=one.id
+                )
+                act.statements.append(moved)
+                if reading is not None:
+                    act.readings.append((moved.id, reading))
+
+    def _area(self, scan: ScanFile, x: float, y: float, size: Sequence[str] = ()) -> str:
+        """A point of the picture looked at, or a box of a stored width and height around it, as the log keeps it."""
+        inside = (min(max(x, 0.0), 1.0), min(max(y, 0.0), 1.0))
+        left, top = stored_at(inside, scan.area, self.turn(scan))
+        if len(size) == 2:
+            wide, high = (float(part) for part in size)
+            left, top = min(max(left - wide / 2, 0.0), 1 - wide), min(max(top - high / 2, 0.0), 1 - high)
+        return " ".join([f"{left:.5f}", f"{top:.5f}", *size])
+
+
+class Sits(Protocol):
+    """The sitting in which markers are moved and taken away."""
+
+    collection: Collection
+    markers: Markers
+    to_name: list[Subject]
+
+    def finish(self, act: Act, item: str) -> None: ...
+
+
+def move_marker(sitting: Sits, record: Record, marked: Marked, x: float, y: float) -> None:
+    """Put a marker somewhere else on its picture (0..1 of the picture looked at), as one undoable step."""
+    scan = next(scan for scan in record.scans if scan.id == marked.scan)
+    act = sitting.collection.act(f"marker {marked.number} moved")
+    sitting.markers.move(act, Subject(Kind.MARKER, marked.id), scan, x, y)
+    sitting.finish(act, record.id)
+
+
+def remove_marker(sitting: Sits, record: Record, marked: Marked) -> None:
+    """Take a marker away, as one undoable step; no name is lost with it."""
+    act = sitting.collection.act(f"marker {marked.number} taken away")
+    marker = Subject(Kind.MARKER, marked.id)
+    sitting.markers.remove(act, record, marker)
+    sitting.finish(act, record.id)
+    sitting.to_name[:] = [one for one in sitting.to_name if one != marker]

@@ -1,0 +1,170 @@
+"""Places: readings for the shell, the family's own places, and a keeper's own bigger gazetteer."""
+
+import json
+import os
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.findings import Finding, Severity
+from boxlore.core.places.countries_table import COUNTRY_NAMES
+from boxlore.core.places.own import OwnPlace, read_own, read_point
+from boxlore.core.places.reading import READER_VERSION, Place, PlaceReading, fold_place, from_json, full_name
+from boxlore.core.statements import Kind, Reading
+from boxlore.gazetteer.opening import Gazetteer, open_gazetteer
+from boxlore.gazetteer.own_data import kept_lines
+from boxlore.tasks.collection.opening import Collection
+
+FILE_NAME = "places.tsv"
+"""A keeper's own gazetteer, filtered, inside the collection."""
+
+Built = Callable[[str, int, int], None]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NewPlace:
+    """What the keeper says of a place of the family's own."""
+
+    name: str
+    inside: str = ""
+    at: str = ""
+    also: Sequence[str] = ()
+    years: str = ""
+
+
+def read_places(
+    asked: Iterable[tuple[str, int | None]], built: Built, collection: Collection | None = None
+) -> Iterator[PlaceReading]:
+    """What is understood of each (words, year), with the collection's own places and files if there is one."""
+    gazetteer = open_gazetteer(progress=built, extra=own_gazetteer(collection) if collection else None)
+    owns = own_places(collection) if collection else []
+    used = frozenset(collection.store.places_used()) if collection else frozenset()
+    for words, year in asked:
+        yield read_own(words, owns) or gazetteer.read(words, year=year, used=used)
+
+
+def gazetteer_of(collection: Collection, built: Built) -> Gazetteer:
+    """The gazetteer with this collection's own file, its index built if it must be."""
+    return open_gazetteer(progress=built, extra=own_gazetteer(collection))
+
+
+def own_gazetteer(collection: Collection) -> Path | None:
+    """The keeper's own gazetteer file, if this collection has one."""
+    path = collection.folder / FILE_NAME
+    return path if path.is_file() else None
+
+
+def own_places(collection: Collection) -> list[OwnPlace]:
+    """Every place of the family's own, in the order they were made."""
+    made: list[OwnPlace] = []
+    for ident, told in collection.store.subjects("place"):
+        words: dict[str, list[str]] = {}
+        inside = None
+        for statement, reading in told:
+            words.setdefault(statement.field, []).append(statement.words)
+            if statement.field == "inside" and reading is not None and reading.usable:
+                inside = reading.value
+        if "name" not in words:
+            continue
+        point = words.get("coordinates", [""])[-1]
+        made.append(
+            OwnPlace(
+                id=ident,
+                names=tuple(words["name"] + words.get("called_then", [])),
+                inside_words=words.get("inside", [""])[-1],
+                inside=_first_place(inside),
+                point=read_point(point) if point else None,
+            )
+        )
+    return made
+
+
+def _first_place(value: str | None) -> Place | None:
+    if not value:
+        return None
+    choices = from_json(json.loads(value)).choices
+    return choices[0] if choices else None
+
+
+def add_place(collection: Collection, new: NewPlace, gazetteer: Gazetteer) -> list[Finding]:
+    """Make a place of the family's own. Raises WrongUse for a name that is taken or coordinates that are none."""
+    taken = {fold_place(name): own for own in own_places(collection) for name in own.names}
+    for name in (new.name, *new.also):
+        if not fold_place(name):
+            raise WrongUse("A place needs a name.", 'Say it as the family does: boxlore places add "Grandpa\'s farm".')
+        if fold_place(name) in taken and fold_place(new.inside) == fold_place(taken[fold_place(name)].inside_words):
+            raise WrongUse(f"There is a place “{name}” already.", "Say what it lies in (--inside) to tell them apart.")
+    point = read_point(new.at) if new.at else None
+    act = collection.act(f"place: {new.name[:40]}")
+    place = act.new(Kind.PLACE)
+    act.state(place, "name", new.name.strip())
+    for name in new.also:
+        act.state(place, "name", name.strip())
+    inside = None
+    if new.inside:
+        statement = act.state(place, "inside", new.inside.strip())
+        inside = gazetteer.read(new.inside)
+        act.readings.append((statement.id, place_reading(inside, None)))
+    if point:
+        act.state(place, "coordinates", f"{point[0]}, {point[1]}")
+    if new.years:
+        act.state(place, "note", f"years: {new.years}")
+    act.done()
+    return outside_country(gazetteer, new.name, inside, point)
+
+
+def outside_country(
+    gazetteer: Gazetteer, name: str, inside: PlaceReading | None, point: tuple[float, float] | None
+) -> list[Finding]:
+    """A point whose nearest town lies in another country than the one named."""
+    told = inside.choices[0].country_code if inside and inside.choices else ""
+    there = gazetteer.country_at(*point) if point else ""
+    if not told or not there or told == there:
+        return []
+    message = (
+        f"{name} is said to be in {COUNTRY_NAMES[told]}, but the town nearest to its coordinates is in "
+        f"{COUNTRY_NAMES.get(there, there)}: a minus left out, or the two numbers exchanged?"
+    )
+    because = (f"{full_name(inside.choices[0])}" if inside else "", f"{point}")
+    return [
+        Finding(
+            rule="place.outside",
+            severity=Severity.ASK,
+            message=message,
+            because=because,
+            source="nearest town of GeoNames cities500",
+        )
+    ]
+
+
+def take_gazetteer(
+    collection: Collection, path: Path, *, names: Path | None, countries: Sequence[str], heard: Built
+) -> int:
+    """Take a GeoNames table of the keeper's own into the collection; how many places and areas were kept.
+
+    `path` has GeoNames' 19 columns, `names` the columns of alternateNamesV2; only classes P and A are kept, and
+    only the countries asked for, if any are. Raises CouldNot when a file cannot be read or holds none of it.
+    """
+    target = collection.folder / FILE_NAME
+    part = target.with_suffix(".part")
+    try:
+        count = 0
+        with open(part, "w", encoding="utf-8") as file:
+            for line in kept_lines(path, names=names, countries=frozenset(countries), heard=heard):
+                file.write(line + "\n")
+                count += 1
+        if not count:
+            part.unlink()
+            raise CouldNot(f"{path.name} holds no place of that kind.", "It must be a GeoNames table of 19 columns.")
+        os.replace(part, target)
+    except (OSError, UnicodeDecodeError) as error:
+        part.unlink(missing_ok=True)
+        raise CouldNot(f"{path} could not be taken in ({error}).", "Nothing was changed.") from error
+    return count
+
+
+def place_reading(read: PlaceReading, year: int | None) -> Reading:
+    """The reading of a place as it is stored; one that is no match asks."""
+    value = json.dumps(read.to_json(), ensure_ascii=False)
+    return Reading("place", value, READER_VERSION, settings=f"year={year}", asks=read.kind != "match")

@@ -1,0 +1,176 @@
+"""What we make of words as they are told: a date, a place, a person, an event. Proposed, never decided.
+
+A reading that asks nothing may be used by outputs; one that asks waits for the keeper.
+"""
+
+import json
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, replace
+from types import MappingProxyType
+
+from boxlore.core.dates import phrases
+from boxlore.core.people.person import Person
+from boxlore.core.places.own import read_own
+from boxlore.core.places.reading import full_name
+from boxlore.core.records.in_force import Record
+from boxlore.core.statements import Kind, Reading, Subject, fold
+from boxlore.gazetteer.opening import Gazetteer, open_gazetteer
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.settings import phrase_settings
+from boxlore.tasks.telling.places import own_gazetteer, own_places, place_reading
+
+REGISTRY = "registry 1"
+
+
+@dataclass(frozen=True, slots=True)
+class Understood:
+    """A reading with the sentence that tells it: `shown` beside the words, `asks` if there is a question."""
+
+    reading: Reading
+    shown: str
+    asks: str = ""
+    alternatives: tuple[str, ...] = ()
+
+
+class Understanding:
+    """Reads the words of one collection. The gazetteer opens (or is built) on the first place."""
+
+    def __init__(self, collection: Collection) -> None:
+        self._collection = collection
+        self._gazetteer: Gazetteer | None = None
+        self._used: frozenset[int] | None = None
+
+    @property
+    def gazetteer(self) -> Gazetteer:
+        if self._gazetteer is None:
+            self._gazetteer = open_gazetteer(extra=own_gazetteer(self._collection))
+        return self._gazetteer
+
+    @property
+    def used(self) -> frozenset[int]:
+        """GeoNames ids of places that the collection names already: they are preferred."""
+        if self._used is None:
+            self._used = frozenset(self._collection.store.places_used())
+        return self._used
+
+    def read(self, reads: str, words: str, around: "Around | None" = None) -> Understood | None:
+        """What these words come to, for a field that reads `date`, `place`, `person` or `event`."""
+        if not words.strip():
+            return None
+        around = around or NOTHING_AROUND
+        if reads == "date":
+            return self._date(words, around.latitude)
+        if reads == "place":
+            return self._place(words, around.year)
+        if reads == "person":
+            return self._named(words, "person", self._collection.people().values())
+        return None
+
+    def _date(self, words: str, latitude: float | None) -> Understood:
+        settings = phrase_settings(self._collection.settings)
+        if latitude is not None:
+            settings = replace(settings, hemisphere="south" if latitude < 0 else "north")
+        answer = phrases.answer(words, settings)
+        if not answer["edtf"]:  # an age or an event of the family: now it is worth reading the registry
+            answer = phrases.answer(words, settings, self.known)
+        asks = str(answer["ask"] or "")
+        shown = str(answer["display"] or "kept as told, not read as a date")
+        reading = Reading(
+            kind="date",
+            value=json.dumps(answer, ensure_ascii=False),
+            reader=phrases.READER_VERSION,
+            settings=repr(settings),
+            asks=bool(asks) or not answer["edtf"],
+        )
+        return Understood(reading, shown, asks, tuple(map(str, _list(answer["alternatives"]))))
+
+    @property
+    def known(self) -> phrases.Known:
+        """Births and events that phrases lean on (`when Ruth was five`); a name that several have is left out."""
+        births: dict[str, set[str]] = {}
+        for person in self._collection.people().values():
+            for name in {person.name, *person.forms, *person.calls} if person.born.get("edtf") else ():
+                births.setdefault(name.casefold(), set()).add(str(person.born["edtf"]))
+        events: dict[str, set[str]] = {}
+        for _, told in self._collection.store.subjects("event"):
+            dates = {
+                json.loads(read.value)["edtf"] for one, read in told if one.field == "date" and read and read.usable
+            }
+            for name in {one.words.casefold() for one, _ in told if one.field == "name"}:
+                events.setdefault(name, set()).update(dates)
+        return phrases.Known(_single(births), _single(events))
+
+    def _place(self, words: str, year: int | None) -> Understood:
+        read = read_own(words, own_places(self._collection)) or self.gazetteer.read(words, year=year, used=self.used)
+        if read.kind == "match" and read.choices[0].geonames:
+            self._used = self.used | {read.choices[0].geonames}
+        reading = place_reading(read, year)
+        names = tuple(full_name(place) for place in read.choices)
+        first = names[0] if names else "kept as told"
+        asks = "" if read.kind in ("match", "kept") else f"{read.kind}: {first}?"
+        return Understood(reading, first, asks, names[1:])
+
+    def _named(self, words: str, kind: str, people: Iterable[Person]) -> Understood | None:
+        """The one person of that name; none if nobody has it; a question if several have."""
+        asked = fold(words)
+        found = [one for one in people if asked in {fold(form) for form in (*one.forms, *one.calls, one.name)}]
+        if not found:
+            return None
+        value = json.dumps({"id": found[0].id})
+        if len(found) == 1:
+            return Understood(Reading(kind, value, REGISTRY), found[0].name)
+        others = tuple(one.name for one in found)
+        return Understood(Reading(kind, value, REGISTRY, asks=True), found[0].name, f"Which of {len(found)}?", others)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Around:
+    """What is told of the same thing besides: the year of its date, the latitude (degrees) of its place."""
+
+    year: int | None = None
+    latitude: float | None = None
+
+
+NOTHING_AROUND = Around()
+
+
+def around(told: Iterable[tuple[str, Reading | None]]) -> Around:
+    """From (field, reading) pairs; only readings that may be used count."""
+    usable = [(field, json.loads(reading.value)) for field, reading in told if reading is not None and reading.usable]
+    return Around(
+        year=next((year_of(value) for field, value in usable if field == "date"), None),
+        latitude=next((_latitude(value) for field, value in usable if field == "place"), None),
+    )
+
+
+def around_record(record: Record) -> Around:
+    """The same from a record in force."""
+    when = record.first("date")
+    return Around(year=year_of(when.value) if when else None, latitude=_latitude(record.place))
+
+
+def _latitude(place: Mapping[str, object]) -> float | None:
+    choices = place.get("choices")
+    lat = choices[0].get("lat") if isinstance(choices, list) and choices else None
+    return float(lat) if lat is not None else None
+
+
+def _single(found: Mapping[str, set[str]]) -> MappingProxyType[str, str]:
+    return MappingProxyType({name: next(iter(dates)) for name, dates in found.items() if len(dates) == 1})
+
+
+def year_of(value: Mapping[str, object]) -> int | None:
+    """The year that a date's reading begins in, for reading a place as it was then."""
+    earliest = value.get("earliest")
+    text = str(earliest or "")
+    return int(text[:4]) if text[:4].isdigit() else None
+
+
+def _list(value: object) -> list[object]:
+    return list(value) if isinstance(value, list | tuple) else []
+
+
+def person_reading(subject: Subject) -> Reading:
+    """The reading that points to a person or event chosen or made on purpose."""
+    kind = "event" if subject.kind is Kind.EVENT else "person"
+    return Reading(kind, json.dumps({"id": subject.id}), REGISTRY, confirmed=True)

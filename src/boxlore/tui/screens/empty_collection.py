@@ -1,0 +1,68 @@
+"""A collection with nothing in it yet: the one thing to do is to take scans in."""
+
+from collections.abc import Awaitable, Callable
+
+from textual.app import ComposeResult
+from textual.containers import Vertical
+from textual.screen import Screen
+
+from boxlore.tasks.sitting.item_list import Listing
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tui.keys import bound
+from boxlore.tui.screens.guide import GuideScreen
+from boxlore.tui.screens.menu import start
+from boxlore.tui.widgets.plain_text import Line
+
+
+class BareScreen(Screen[None]):
+    """`filled` is called when items have come in."""
+
+    AUTO_FOCUS = ""
+    BINDINGS = bound(("t,enter", "take_in"), ("f1", "guide"), ("ctrl+q,q", "leave"))
+    DEFAULT_CSS = "BareScreen { align: center middle; }"
+
+    def __init__(
+        self, sitting: Sitting, listing: Listing, filled: Callable[[Sitting, Listing], Awaitable[None]]
+    ) -> None:
+        super().__init__()
+        self.sitting, self._listing, self._filled = sitting, listing, filled
+        self._note = Line(id="note")
+
+    def compose(self) -> ComposeResult:
+        collection = self.sitting.collection
+        with Vertical(classes="card"):
+            yield Line(collection.settings.title, classes="title")
+            yield Line(f"{collection.folder}\n\nNothing is in it yet.\n")
+            yield Line(("  T  ", "bold $primary"), "Take scans in")
+            yield Line(("  F1 ", "bold $primary"), "Guide")
+            yield Line(("  Q  ", "bold $primary"), "Leave\n")
+            yield self._note
+
+    def on_mount(self) -> None:
+        self._note.display = False
+
+    def say(self, words: str, *, bad: bool = False) -> None:
+        """One sentence below the choices."""
+        self._note.display = bool(words)
+        self._note.set_class(bad, "-bad")
+        self._note.say(words)
+
+    def task_done(self, *, wrote: bool) -> None:
+        """Scans may have come in; they are shown when the report is closed."""
+        self._listing.reload()
+
+    async def on_screen_resume(self) -> None:
+        if len(self._listing):
+            await self._filled(self.sitting, self._listing)
+
+    async def action_take_in(self) -> None:
+        """Take scans in."""
+        await start(self, "intake")
+
+    async def action_guide(self) -> None:
+        """The guide."""
+        await self.app.push_screen(GuideScreen())
+
+    async def action_leave(self) -> None:
+        """Leave the program."""
+        await self.app.run_action("leave")

@@ -1,0 +1,268 @@
+"""The picture as large as the screen: its sides, closer by keys, markers set, moved and taken away with a cross."""
+
+from collections.abc import Callable
+from dataclasses import replace
+from typing import Any, Protocol
+
+from textual.app import App, ComposeResult
+from textual.screen import Screen
+
+from boxlore.core.errors import BoxloreError
+from boxlore.core.records.in_force import Record, ScanFile
+from boxlore.core.records.markers import part_of
+from boxlore.tasks.sitting.preview import NO_PICTURE, Glimpse, Glimpses
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.sitting.showing import Showing
+from boxlore.tasks.telling.markers import Marked, move_marker, remove_marker
+from boxlore.tui.keys import bound
+from boxlore.tui.widgets.bars import Top
+from boxlore.tui.widgets.picture import Picture, Pin
+from boxlore.tui.widgets.plain_text import Line
+
+WHOLE = (0.0, 0.0, 1.0, 1.0)
+CLOSEST = 1 / 16
+STEP = 0.04
+CLOSE = 0.3
+"""How much of the picture is shown around a marker."""
+
+
+class Host(Protocol):
+    """The screen below, which owns the item."""
+
+    record: Record
+    marked: tuple[Marked, ...]
+    glimpses: Glimpses
+    showing: Showing
+    sitting: Sitting
+
+    @property
+    def app(self) -> App[Any]: ...
+
+    def refresh_record(self) -> None: ...
+
+    async def action_undo(self) -> None: ...
+
+    def mark_at(self, scan: ScanFile, x: float, y: float, *, by_keeper: bool) -> None: ...
+
+
+class LargeScreen(Screen[None]):
+    """F2 or Space: the next side. Arrows: a cross; Enter sets a marker there. + and -: closer.
+
+    A digit takes a marker in hand: then arrows and Enter move it, Del takes it away, 0 lets go of it.
+    """
+
+    AUTO_FOCUS = ""
+    BINDINGS = bound(
+        ("f2,space,tab", "other"),
+        ("left", "move(-1, 0)"),
+        ("right", "move(1, 0)"),
+        ("up", "move(0, -1)"),
+        ("down", "move(0, 1)"),
+        ("enter", "enter"),
+        ("plus,equals_sign", "zoom(0.7)"),
+        ("minus", "zoom(1.43)"),
+        ("0", "whole"),
+        ("delete,backspace", "remove"),
+        ("ctrl+z", "undo"),
+        *[(str(digit), f"go({digit})") for digit in range(1, 10)],
+        ("escape", "close"),
+        ("ctrl+q", "leave"),
+    )
+
+    def __init__(self, host: Host) -> None:
+        super().__init__()
+        self._host = host
+        self._at = 0
+        self._window = WHOLE
+        self._aim: tuple[float, float] | None = None
+        self._hand = ""
+        """The id of the marker in hand."""
+        self._said = ""
+        self._top, self._picture, self._names = Top(), Picture(), Line(id="note")
+
+    def compose(self) -> ComposeResult:
+        yield self._top
+        yield self._picture
+        yield self._names
+
+    def on_resize(self) -> None:
+        self.call_after_refresh(self._show)
+
+    @property
+    def scan(self) -> ScanFile | None:
+        """The side that is shown."""
+        scans = self._host.record.scans
+        return scans[self._at % len(scans)] if scans else None
+
+    def _show(self) -> None:
+        scan, scans = self.scan, self._host.record.scans
+        side = f"{scan.side} ({self._at % len(scans) + 1} of {len(scans)})" if scan else "no scan"
+        self._top.tell(f"{self._host.record.number} · {side}", "F2 next side · Esc back")
+        self._say_names(scan)
+        if scan is None:
+            self._picture.show(NO_PICTURE)
+            return
+        wide, high = self._picture.wanted
+        if wide < 2 or high < 2:
+            return
+        part = self._part(scan)
+        self._picture.show(self._host.glimpses.kept(part, wide, high), self._pins(scan))
+        self.run_worker(
+            lambda: self._fetch(part, wide, high), thread=True, exclusive=True, group="large", exit_on_error=False
+        )
+
+    def _say_names(self, scan: ScanFile | None) -> None:
+        here = [one for one in self._host.marked if scan is not None and one.scan == scan.id]
+        names = "   ".join(f"{one.number} {one.name or 'not named'}" for one in here) or "No markers on this picture."
+        hand = self._in_hand
+        how = (
+            f"{hand.number} in hand: arrows and Enter move it, Del takes it away, 0 lets go."
+            if hand
+            else "Arrows and Enter set one, + and - zoom, a digit goes to one."
+        )
+        self._names.say(*([f"{self._said}   "] if self._said else []), names, (f"   {how}", "italic"))
+        self._said = ""
+
+    @property
+    def _in_hand(self) -> Marked | None:
+        scan = self.scan
+        here = [one for one in self._host.marked if scan is not None and one.scan == scan.id]
+        return next((one for one in here if one.id == self._hand), None)
+
+    def _part(self, scan: ScanFile) -> ScanFile:
+        if self._window == WHOLE:
+            return scan
+        return replace(scan, area=part_of(scan.area, self._window, self._host.sitting.markers.turn(scan)))
+
+    def _pins(self, scan: ScanFile) -> list[Pin]:
+        left, top, wide, high = self._window
+        marks = [(one.number, one.x, one.y, "") for one in self._host.marked if one.scan == scan.id]
+        if self._aim is not None:
+            marks.append((0, *self._aim, "╋"))
+        seen = [Pin(number, (x - left) / wide, (y - top) / high, sign) for number, x, y, sign in marks]
+        return [pin for pin in seen if 0 <= pin.x <= 1 and 0 <= pin.y <= 1]
+
+    def _fetch(self, part: ScanFile, wide: int, high: int) -> None:
+        glimpse = self._host.glimpses.of(part, wide, high)
+        self.app.call_from_thread(self._fetched, part, glimpse)
+
+    def _fetched(self, part: ScanFile, glimpse: Glimpse) -> None:
+        scan = self.scan
+        if scan is not None and self._part(scan) == part:
+            self._picture.show(glimpse, self._pins(scan))
+
+    # moving
+
+    def action_other(self) -> None:
+        """The other side, or the next scan; the teller's page turns with it."""
+        self._at += 1
+        self._window, self._aim, self._hand = WHOLE, None, ""
+        if self._host.record.scans:
+            self._host.showing.turn(self._at % len(self._host.record.scans))
+        self._show()
+
+    def action_move(self, right: int, down: int) -> None:
+        """Move the cross; the first arrow brings it out in the middle of what is shown."""
+        left, top, wide, high = self._window
+        if self._aim is None and (hand := self._in_hand) is not None:
+            self._aim = (hand.x, hand.y)
+        if self._aim is None:
+            self._aim = (left + wide / 2, top + high / 2)
+        else:
+            x, y = self._aim[0] + right * STEP * wide, self._aim[1] + down * STEP * high
+            self._aim = (min(max(x, 0.0), 1.0), min(max(y, 0.0), 1.0))
+        self._look_at(*self._aim, wide, keep=True)
+
+    def action_zoom(self, by: float) -> None:
+        """Closer, or further away, around the cross."""
+        left, top, wide, high = self._window
+        x, y = self._aim or (left + wide / 2, top + high / 2)
+        self._look_at(x, y, min(max(wide * by, CLOSEST), 1.0))
+
+    def action_whole(self) -> None:
+        """The whole picture, and nothing in hand."""
+        self._aim, self._hand = (None, "") if self._hand else (self._aim, "")
+        self._look_at(0.5, 0.5, 1.0)
+
+    def action_go(self, number: int) -> None:
+        """Close to a marker, and take it in hand."""
+        scan = self.scan
+        for one in self._host.marked:
+            if scan is not None and one.scan == scan.id and one.number == number:
+                self._aim, self._hand = None, one.id
+                self._look_at(one.x, one.y, CLOSE)
+
+    def _look_at(self, x: float, y: float, wide: float, *, keep: bool = False) -> None:
+        """The window of that width around a point; with `keep`, moved only as far as the point asks for."""
+        left, top = self._window[:2]
+        if keep:
+            left, top = min(max(left, x - wide), x), min(max(top, y - wide), y)
+        else:
+            left, top = x - wide / 2, y - wide / 2
+        edge = 1.0 - wide
+        self._window = WHOLE if wide >= 1 else (min(max(left, 0.0), edge), min(max(top, 0.0), edge), wide, wide)
+        self._show()
+
+    # marking
+
+    def action_enter(self) -> None:
+        """Set a marker at the cross, or put the one in hand there; without a cross, go back."""
+        if self._aim is None:
+            self.action_close()
+        else:
+            self._set(*self._aim)
+
+    def on_picture_touched(self, event: Picture.Touched) -> None:
+        left, top, wide, high = self._window
+        self._set(left + event.x * wide, top + event.y * high)
+
+    def action_remove(self) -> None:
+        """Take away the marker in hand."""
+        if (hand := self._in_hand) is None:
+            self._tell("Take a marker in hand first: its digit.")
+            return
+        kept = f" {hand.name} is still told of this photograph." if hand.name else ""
+        if self._changed(lambda: remove_marker(self._host.sitting, self._host.record, hand)):
+            self._tell(f"Marker {hand.number} is taken away.{kept} Ctrl+Z brings it back.")
+
+    async def action_undo(self) -> None:
+        """Take back the last step, on the screen below, which may have to turn to another item for it."""
+        self.app.pop_screen()
+        await self._host.action_undo()
+
+    def _changed(self, change: Callable[[], None]) -> bool:
+        """Change a marker, then let it go. False, with the reason shown, if it could not be kept."""
+        host = self._host
+        if not host.sitting.writable:
+            self._tell("Open for reading only; nothing can be changed.")
+            return False
+        try:
+            change()
+        except BoxloreError as error:
+            self._tell(f"NOT SAVED: {error}")
+            return False
+        self._aim, self._hand = None, ""
+        host.refresh_record()
+        return True
+
+    def _tell(self, words: str) -> None:
+        self._said = words
+        self._show()
+
+    def _set(self, x: float, y: float) -> None:
+        if (hand := self._in_hand) is not None:
+            if self._changed(lambda: move_marker(self._host.sitting, self._host.record, hand, x, y)):
+                self._tell(f"Marker {hand.number} is moved.")
+            return
+        scan = self.scan
+        self.app.pop_screen()
+        if scan is not None:
+            self._host.mark_at(scan, x, y, by_keeper=True)
+
+    def action_close(self) -> None:
+        """Back to the prompts."""
+        self.app.pop_screen()
+
+    async def action_leave(self) -> None:
+        """Leave the program."""
+        await self.app.run_action("leave")

@@ -1,0 +1,324 @@
+"""The sitting's own steps as cards: agreement, rest, recording, what to close, what to ask next time, the summary."""
+
+from collections.abc import Awaitable, Callable
+from pathlib import Path
+from typing import Any, Protocol
+
+from textual.app import App
+
+from boxlore.core.errors import BoxloreError
+from boxlore.core.people.consent import Capacity
+from boxlore.core.people.person import Person
+from boxlore.core.records.in_force import Record
+from boxlore.core.sitting.stages import Stage, Step
+from boxlore.core.sitting.time_log import clock_of, moment_of
+from boxlore.tasks.sitting import course
+from boxlore.tasks.sitting.linking import ABOUT, story_about
+from boxlore.tasks.sitting.recordings import keep_paper, keep_recording
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.sitting.showing import Showing
+from boxlore.tui.keys import bound
+from boxlore.tui.screens.cards import Blank, Card, Choice, Choices, Form, Notice
+from boxlore.tui.widgets.plain_text import Line
+
+THANKS = "Thank you."
+
+
+class Host(Protocol):
+    """The screen below."""
+
+    sitting: Sitting
+    showing: Showing
+    record: Record
+
+    @property
+    def app(self) -> App[Any]: ...
+
+    def say(self, words: str, *, bad: bool = False) -> None: ...
+
+    def refresh_record(self) -> None: ...
+
+
+class Rest(Card):
+    """A rest: nothing is asked and nothing typed until Enter; the teller's page says so."""
+
+    BINDINGS = bound(("enter,space", "close"))
+
+    def __init__(self, over: Callable[[], None]) -> None:
+        super().__init__()
+        self._over = over
+
+    def compose(self) -> Any:
+        yield Line("A rest.\n\nThe time log waits. Enter goes on.", classes="card")
+
+    def action_close(self) -> None:
+        """Go on."""
+        self._over()
+        self.app.pop_screen()
+
+
+async def open_course(host: Host) -> None:
+    """Show where the sitting stands, and what can be done with it."""
+    sitting = host.sitting
+    if not sitting.writable:
+        host.say("Open for reading only; nothing can be changed.", bad=True)
+        return
+    who = f"{sitting.narrator} tells · {sitting.minutes} minutes" if sitting.id else "nobody tells yet"
+    choices = [Choice("prepare", "Agreement", "who tells; read out; the terms")]
+    if sitting.id:
+        choices += [Choice(str(step), _NAMES[step]) for step in course.STAGES.get(sitting.stage, ())]
+        choices += [
+            Choice("consent", "Consent, asked again", f"{len(course.consent_due(sitting))} to ask"),
+            Choice("started", "The recorder runs now", "noted in the time log"),
+            Choice("clap", "Clap", "heard in the recording too"),
+            Choice("closed", "Close the last minutes", "not for outside, with time codes"),
+            Choice("recording", "Keep a recording", "a sound file, into recordings/"),
+            Choice("paper", "Keep a signed paper", "into papers/"),
+            Choice("summary", "Summary"),
+        ]
+    choices.append(Choice("story", "A story of no picture", "of a person, event or place"))
+
+    async def answer(value: str) -> None:
+        try:
+            await _DO[value](host)
+        except BoxloreError as error:
+            host.say(str(error), bad=True)
+
+    await host.app.push_screen(Choices(f"This sitting: {who}", choices, answer))
+
+
+_NAMES = {
+    Step.REST: "Rest",
+    Step.GO_ON: "Go on",
+    Step.CLOSE: "Close: what to ask next time",
+}
+
+
+async def _prepare(host: Host) -> None:
+    sitting = host.sitting
+
+    async def answer(told: dict[str, str]) -> str:
+        try:
+            course.prepare(sitting, told)
+        except BoxloreError as error:
+            return str(error)
+        host.refresh_record()
+        host.say(f"{sitting.narrator} tells. The agreement is noted; the time log runs.")
+        if course.consent_due(sitting):
+            await _consent(host)
+        return ""
+
+    terms = "; ".join(f"{key} {words}" for key, words in course.TERMS.items())
+    blanks = [
+        Blank(
+            "narrator", "Who tells?", sitting.narrator, "One at a time; another who is present changes what is said."
+        ),
+        Blank("interviewer", "Who asks?", sitting.interviewer),
+        Blank("place", "Where?", "", "“The narrator’s home” is enough; no street."),
+        Blank(
+            "terms", "Read this out; then write what was agreed", "", f"“{course.READ_OUT}”  Write {terms}; or words."
+        ),
+        Blank("agreed_by", "Who gave the agreement?", "", course.MINOR),
+        Blank("recorder", "Does a recorder run?", "", "yes, once it does and they have agreed."),
+    ]
+    await Form("Before the photographs", blanks, answer).open(host.app)
+
+
+async def _consent(host: Host) -> None:
+    """Each of those whose consent is due, one after another, with one key each."""
+    waiting = course.consent_due(host.sitting)
+
+    async def ask() -> None:
+        if not waiting:
+            return
+        person = waiting.pop(0)
+
+        async def answer(value: str) -> None:
+            if value == "later":
+                host.say(f"{person.name} is asked again at the next sitting.")
+                await ask()
+            elif value == "yes" and person.consents[-1].capacity is not Capacity.SELF:
+                await _before_whom(host, person, ask)
+            else:
+                made = course.answer_consent(host.sitting, person, given=value == "yes")
+                host.say(f"{person.name}: {made.words}")
+                await ask()
+
+        await host.app.push_screen(Choices(f"May it stay so? {course.due_words(person)}", _MAY_IT, answer))
+
+    if not waiting:
+        host.say("Nobody’s consent is to be asked for again.")
+    await ask()
+
+
+_MAY_IT = (
+    Choice("yes", "Yes", "what goes outside the family may name and show them"),
+    Choice("no", "No", "it is withdrawn; from now on they are left out"),
+    Choice("later", "Not here to be asked", "it stays as it was until the next sitting"),
+)
+
+
+async def _before_whom(host: Host, person: Person, then: Callable[[], Awaitable[None]]) -> None:
+    async def answer(told: dict[str, str]) -> str:
+        try:
+            made = course.answer_consent(host.sitting, person, given=True, witness=told["witness"])
+        except BoxloreError as error:
+            return str(error)
+        host.say(f"{person.name}: {made.words}")
+        await then()
+        return ""
+
+    blank = Blank("witness", "Before whom was it said?", "", "Somebody else than who speaks for them.")
+    await Form(f"Consent for {person.name}", [blank], answer).open(host.app)
+
+
+async def _rest(host: Host) -> None:
+    course.step(host.sitting, Step.REST)
+    host.showing.say("A rest.")
+
+    def over() -> None:
+        if host.sitting.stage is Stage.RESTING:
+            course.step(host.sitting, Step.GO_ON)
+        host.showing.say("")
+        host.say("Going on.")
+
+    await host.app.push_screen(Rest(over))
+
+
+async def _go_on(host: Host) -> None:
+    course.step(host.sitting, Step.GO_ON)
+    host.showing.say("")
+    host.say("Going on.")
+
+
+async def _close(host: Host) -> None:
+    course.step(host.sitting, Step.CLOSE)
+    host.showing.say(THANKS)
+
+    async def answer(told: dict[str, str]) -> str:
+        course.ask_next_time(host.sitting, told["next"])
+        await _summary(host)
+        return ""
+
+    hint = "Several with a semicolon between. Empty, if nothing. Say thank you, and what happens next."
+    await Form("Closing", [Blank("next", "What to ask next time?", "", hint)], answer).open(host.app)
+
+
+async def _summary(host: Host) -> None:
+    lines = "\n".join(course.summary(host.sitting).lines())
+    claps = [clock_of(at) for at in course.claps(host.sitting.collection, host.sitting.id)]
+    more = f"\nClaps at {', '.join(claps)} of the sitting." if claps else ""
+    after = (
+        "\n\nCtrl+Q leaves. “This sitting”, then “Go on” opens it again." if host.sitting.stage is Stage.CLOSING else ""
+    )
+    await host.app.push_screen(Notice(f"{host.sitting.narrator}: summary", lines + more + after))
+
+
+async def _started(host: Host) -> None:
+    at = course.note(host.sitting, "recording started")
+    host.say(f"Noted at {clock_of(at)} of the sitting. A clap now lays the recording beside it to the second.")
+
+
+async def _clap(host: Host) -> None:
+    number = course.clap(host.sitting)
+    host.say(f"Clap {number} noted. Find it in the recording afterwards, and give where it is heard.")
+
+
+async def _closed(host: Host) -> None:
+    def answer(told: dict[str, str]) -> str:
+        try:
+            minutes = float(told["minutes"].replace(",", "."))
+        except ValueError:
+            return "Write how many minutes, such as 5."
+        if not 0 < minutes < 600:
+            return "Write how many minutes, such as 5."
+        course.close_passage(host.sitting, minutes, told["why"])
+        host.say(f"The last {told['minutes']} minutes are closed for outside.")
+        return ""
+
+    blanks = [
+        Blank("minutes", "How many minutes, up to now?", "5"),
+        Blank("why", "Why?", "", "For the keeper only. May stay empty."),
+    ]
+    await Form("Close the last minutes for outside", blanks, answer).open(host.app)
+
+
+async def _recording(host: Host) -> None:
+    sitting = host.sitting
+
+    def answer(told: dict[str, str]) -> str:
+        try:
+            clap_at = moment_of(told["at"]) if told["at"] else None
+            number = int(told["clap"] or 1)
+        except ValueError:
+            return "Write minutes and seconds, such as 0:12; and the clap’s number, such as 1."
+        file = Path(told["file"]).expanduser()
+        if not file.is_file():
+            return f"There is no file {file}."
+        try:
+            kept = keep_recording(sitting.collection, sitting.id, file, clap_at=clap_at, clap=number)
+        except BoxloreError as error:
+            return str(error)
+        host.say(f"{kept.path} is kept ({kept.because}).")
+        return ""
+
+    have = len(course.claps(sitting.collection, sitting.id))
+    blanks = [
+        Blank("file", "The sound file", "", "It is copied; yours stays. One after the other, if a call split it."),
+        Blank("at", "Where in it is a clap heard?", "", "Minutes and seconds: 0:12. Empty, if none."),
+        Blank("clap", "Which clap is that?", str(have or ""), f"{have} were noted in this sitting."),
+    ]
+    await Form("Keep a recording", blanks, answer).open(host.app)
+
+
+async def _paper(host: Host) -> None:
+    def answer(told: dict[str, str]) -> str:
+        file = Path(told["file"]).expanduser()
+        if not file.is_file():
+            return f"There is no file {file}."
+        try:
+            kept = keep_paper(host.sitting.collection, host.sitting.id, file, told["what"])
+        except BoxloreError as error:
+            return str(error)
+        host.say(f"{kept.path} is kept.")
+        return ""
+
+    blanks = [Blank("file", "The scanned paper", "", "PDF or picture."), Blank("what", "What is it?", "agreement")]
+    await Form("Keep a signed paper", blanks, answer).open(host.app)
+
+
+async def _story(host: Host) -> None:
+    async def chosen(kind: str) -> None:
+        def answer(told: dict[str, str]) -> str:
+            try:
+                story_about(host.sitting, kind, told.get("name", ""), told["words"], host.record.id)
+            except BoxloreError as error:
+                return str(error)
+            host.say("The story is kept. Ctrl+Z takes it back.")
+            return ""
+
+        blanks = [Blank("words", "The story", "", "In the teller’s own words.")]
+        if kind != "sitting":
+            blanks.insert(0, Blank("name", f"Name of the {kind}"))
+        await Form("A story of no picture", blanks, answer).open(host.app)
+
+    choices = [Choice(kind, f"Of {_ARTICLES.get(kind, 'a')} {kind}") for kind in ABOUT]
+    await host.app.push_screen(Choices("A story of no picture", choices, chosen))
+
+
+_ARTICLES = {"sitting": "this", "event": "an"}
+
+_DO: dict[str, Callable[[Host], Awaitable[None]]] = {
+    "prepare": _prepare,
+    "consent": _consent,
+    str(Step.REST): _rest,
+    str(Step.GO_ON): _go_on,
+    str(Step.CLOSE): _close,
+    "started": _started,
+    "clap": _clap,
+    "closed": _closed,
+    "recording": _recording,
+    "paper": _paper,
+    "summary": _summary,
+    "story": _story,
+}

@@ -1,0 +1,191 @@
+"""One prompt on the screen: the question, what others said, the words being typed, what is made of them."""
+
+import json
+from collections.abc import Mapping
+from typing import Protocol
+
+from textual.app import ComposeResult
+from textual.containers import Vertical
+
+from boxlore.core.records.in_force import Record, Told
+from boxlore.core.statements import Said, Sure
+from boxlore.tasks.sitting.prompts import Prompt
+from boxlore.tasks.telling.understanding import Understood
+from boxlore.tui.widgets.plain_text import Line, short
+from boxlore.tui.widgets.text_input import Words
+
+MOST_SHOWN = 300
+"""Letters of another's words shown above a prompt; F4 shows them whole."""
+
+Part = str | tuple[str, str]
+
+
+class Typist(Protocol):
+    """Who hears what happens in a block."""
+
+    def typed(self, block: "Block") -> None:
+        """A change to the words."""
+
+    def left(self, block: "Block") -> None:
+        """The focus has gone elsewhere."""
+
+
+class Block(Vertical):
+    """`load` fills it from a record; `text`, `changed` and `suggestion` say where it stands."""
+
+    DEFAULT_CSS = """
+    Block { height: auto; margin-bottom: 1; padding: 0 1; }
+    Block .question { color: $foreground; height: 1; }
+    Block .question.-here { color: $primary; text-style: bold; }
+    Block .others { height: auto; color: $secondary; padding-left: 2; }
+    Block .made { height: 1; color: $faint; padding-left: 2; }
+    """
+
+    def __init__(self, prompt: Prompt, typist: Typist) -> None:
+        super().__init__(id=f"block-{prompt.field}")
+        self.prompt = prompt
+        self.baseline = ""
+        self.replaces = ""
+        self.suggestions: list[tuple[str, str]] = []
+        """(id, words), the one that Tab takes first; the id is empty for a place."""
+        self.understood: tuple[Part, ...] = ()
+        self.asking = ""
+        """Asked instead of the prompt's own question: who is at a marker."""
+        self._typist = typist
+        self._state = ""
+        self.words = Words(lines=prompt.lines, heard=lambda _: typist.typed(self), left=lambda _: self._lost())
+        self._question = Line(classes="question")
+        self._others = Line(classes="others")
+        self._made = Line(classes="made")
+
+    def compose(self) -> ComposeResult:
+        yield self._question
+        yield self._others
+        yield self.words
+        yield self._made
+
+    def load(self, record: Record, own: Told | None, others: list[Told], *, keeps: bool = True) -> None:
+        """Show a record's own words for this prompt, ready to be corrected, and what others said."""
+        self.baseline = own.words if own else ""
+        self.replaces = own.statement if own else ""
+        self.suggestions, self.understood = [], ()
+        self._state = _state(record, self.prompt, own)
+        if keeps:
+            self.words.load(self.baseline)
+        self.say_others(others)
+        self.draw()
+
+    def say_others(self, others: list[Told]) -> None:
+        """Show what others said: whole where there is room, a line each on a low screen."""
+        parts: list[Part] = []
+        room = max(self.size.width - 4, 40) if self.screen.has_class("-low") else MOST_SHOWN
+        if self.prompt.gathers and others:
+            parts.append(" · ".join(_named(told) for told in others))
+        else:
+            for told in others:
+                parts += [("\n" if parts else ""), short(_said(told), room)]
+        self._others.display = bool(parts)
+        self._others.say(*parts)
+
+    @property
+    def text(self) -> str:
+        """The words as they stand."""
+        return self.words.text
+
+    @property
+    def changed(self) -> bool:
+        """Whether they differ from what is kept."""
+        return self.text.strip() != self.baseline.strip()
+
+    def suggest(self, suggestions: list[tuple[str, str]]) -> None:
+        """Offer completions; the first is the one that Tab takes."""
+        self.suggestions = suggestions
+
+    def turn(self, by: int) -> None:
+        """Bring the next suggestion to the front, or the one before."""
+        by %= len(self.suggestions)
+        self.suggestions = self.suggestions[by:] + self.suggestions[:by]
+        self.draw()
+
+    def draw(self) -> None:
+        """Show the question and the line below the words, as things stand."""
+        here = self.screen.focused is self.words
+        self._question.set_class(here, "-here")
+        self._question.say("▸ " if here else "  ", self.asking or self.prompt.question, ("   " + self._state, "italic"))
+        parts = self._below(here)
+        self._made.display = bool(parts)
+        self._made.say(*parts)
+
+    def _below(self, here: bool) -> tuple[Part, ...]:
+        if here and self.suggestions:
+            names = [short(words, 40) for _, words in self.suggestions]
+            more = f"   ↓ {', '.join(names[1:])}" if names[1:] else ""
+            return (("Tab", "bold"), f" takes {names[0]}{more}")
+        if self.understood:
+            return self.understood
+        return (self.prompt.hint,) if here and not self.text else ()
+
+    def on_descendant_focus(self) -> None:
+        self.draw()
+
+    def _lost(self) -> None:
+        self._typist.left(self)
+        self.draw()
+
+
+SURE_WORDS = {Sure.SURE: "", Sure.LIKELY: "likely", Sure.GUESS: "a guess", Sure.NOT_KNOWN: "not known"}
+
+
+def marks(told: Told) -> str:
+    """How sure, and for whom, in words; empty for sure and anyone."""
+    audience = "" if told.audience == "anyone" else f"for {told.audience} only"
+    return ", ".join(part for part in (SURE_WORDS[told.sure], audience) if part)
+
+
+def who_says(told: Told) -> str:
+    """Whose words these are."""
+    said, ref = told.source.said, told.source.ref
+    names = {Said.INSCRIPTION: f"on the {ref or 'print'}", Said.FILE: "in the file", Said.KEEPER: "the keeper"}
+    return names.get(said, told.said_by or ref or str(said))
+
+
+def made_of(meant: Understood | Told) -> tuple[Part, ...]:
+    """What was made of a date or a place: its standard form, or the question it leaves."""
+    if isinstance(meant, Told):
+        return _date_parts(meant.value) if meant.field == "date" else _place_parts(meant.value)
+    if meant.asks:
+        return (("? ", "bold $warning"), meant.asks)
+    value = json.loads(meant.reading.value)
+    if meant.reading.kind == "date":
+        return _date_parts(value) or ("kept as told; not read as a date",)
+    return ("= ", meant.shown) if value.get("choices") else ("kept as told; not in the list of places",)
+
+
+def _date_parts(value: Mapping[str, object]) -> tuple[Part, ...]:
+    shown, edtf = str(value.get("display") or ""), str(value.get("edtf") or "")
+    return (f"= {shown}", f"   {edtf}" if edtf != shown else "") if edtf else ()
+
+
+def _place_parts(value: Mapping[str, object]) -> tuple[Part, ...]:
+    choices = value.get("choices")
+    if not isinstance(choices, list) or not choices:
+        return ()
+    first = choices[0]
+    names = [first.get("city") or first.get("name"), first.get("admin1"), first.get("country")]
+    return ("= ", ", ".join(str(name) for name in dict.fromkeys(names) if name))
+
+
+def _said(told: Told) -> str:
+    extra = f" ({marks(told)})" if marks(told) else ""
+    return f"{who_says(told)}: “{' '.join(told.words.split())}”{extra}"
+
+
+def _named(told: Told) -> str:
+    """A name among many: who says so is one key away (F4)."""
+    return f"{' '.join(told.words.split())} ({marks(told)})" if marks(told) else " ".join(told.words.split())
+
+
+def _state(record: Record, prompt: Prompt, own: Told | None) -> str:
+    if own is not None and marks(own):
+        return marks(own)
+    return "asked, not known" if prompt.field in record.not_known else ""

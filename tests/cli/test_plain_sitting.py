@@ -1,0 +1,204 @@
+"""The sitting line by line: the whole of it from lines alone, and every order refused kindly.
+
+Rules of our own (no outside source), as the guide tells them.
+"""
+
+import subprocess
+import sys
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+
+from boxlore.cli.plain_orders import ORDERS, sit_plain
+from boxlore.core.people.consent import Matter, allows, make_consent
+from boxlore.core.statements import Kind, Subject, Sure
+from boxlore.tasks.collection.opening import Collection, open_collection
+from boxlore.tasks.people.registry import consent as keep_consent
+from boxlore.tasks.people.registry import find_person
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.sitting.showing import Showing
+from boxlore.tasks.telling.statements import Teller, Telling
+
+
+@pytest.fixture
+def folder(bare: Callable[[int], Path]) -> Path:
+    """Three items without scans."""
+    return bare(3)
+
+
+@pytest.fixture
+def collection(folder: Path) -> Iterator[Collection]:
+    with open_collection(folder) as opened:
+        yield opened
+
+
+def sit(collection: Collection, lines: str, narrator: str = "Ellen Rourke") -> tuple[Sitting, list[str]]:
+    """A sitting from these lines, and what was said."""
+    said: list[str] = []
+    told = iter(lines.strip("\n").split("\n"))
+    sitting = Sitting(collection, narrator=narrator)
+    sit_plain(sitting, Showing(collection=collection), lambda: next(told, None), said.append)
+    return sitting, said
+
+
+def record(sitting: Sitting, count: int) -> object:
+    return sitting.record(sitting.collection.store.item_by_number(f"TRA-{count:04d}") or "")
+
+
+def test_three_items_are_told_line_by_line(collection: Collection) -> None:
+    sitting, said = sit(
+        collection,
+        "The regatta at Port Chalmers.\nJaan Tamm\nHelmi Tamm\n\nabout 1938\n\n.before\n.next\n.later ask Joan\n"
+        ".unknown\n.same people\n.go TRA-0003\n..dots are words too\n.quit\nnot heard",
+    )
+    one, two, three = (record(sitting, count) for count in (1, 2, 3))
+    assert one.words("story") == "The regatta at Port Chalmers."
+    assert [shown.name for shown in one.shown()] == ["Jaan Tamm", "Helmi Tamm"]
+    assert one.edtf == "1938~"
+    assert one.first("story").said_by == "Ellen Rourke"
+    assert "Saved. Understood: approximately 1938." in said
+    assert [shown.name for shown in two.shown()] == ["Jaan Tamm", "Helmi Tamm"]
+    assert "story" in two.not_known
+    assert sitting.to_ask(two.id) == ["ask Joan"]
+    assert three.words("story") == ".dots are words too"
+    assert said[-1] == "Everything is kept."
+
+
+def test_what_was_told_before_is_added_to_unless_corrected(collection: Collection) -> None:
+    sit(collection, "First.\n.go TRA-0001\n.correct First, rightly.\n.quit")
+    sitting, _ = sit(collection, "Second.\n.undo\n.redo\n.quit")
+    assert [told.words for told in record(sitting, 1).all("story")] == ["First, rightly.", "Second."]
+
+
+def test_statements_are_changed_settled_and_struck_by_their_numbers(collection: Collection) -> None:
+    sit(collection, "A secret.\n\n1912\n.quit", "Joan Tamm")
+    sitting, said = sit(
+        collection,
+        ".who\n.audience keeper 2\n\n\n1930\n.who\n.sure guess 1\n.who\n.strike 3\n.strike 3\n"
+        ".history story\n.who\n.language et 1\n.who\n.settle 1 both\n.quit",
+    )
+    one = record(sitting, 1)
+    assert not one.conflicts
+    assert not one.all("story")
+    assert {told.sure for told in one.all("date")} == {Sure.SURE, Sure.GUESS}
+    assert any("taken out for good" in line for line in said)
+    assert "Struck." in said
+    assert {told.language for told in one.all("date")} == {"en", "et"}
+
+
+def test_the_course_of_it(collection: Collection) -> None:
+    sitting, said = sit(
+        collection,
+        ".agreement\n.agreement 2 Ellen Rourke\n.clap\n.rest\n.resume\n.resume\n.private 5 the war\n"
+        ".story person Jaan Tamm: He kept bees.\n.relation same_day TRA-0002\n.close the farm\n.quit",
+    )
+    rows = collection.store.statements(Subject(Kind.SITTING, sitting.id))
+    fields = {statement.field: statement.words for statement, _ in rows}
+    assert "Ellen Rourke" in fields["consent"]
+    assert "closed" in fields
+    assert "Clap 1 noted." in said
+    assert any("cannot go on" in line for line in said)
+    assert record(sitting, 1).related[0].number == "TRA-0002"
+    assert "Next time: the farm" in said
+
+
+BAD = [
+    ".",
+    ".x",
+    ".s",
+    ".go TRA-9999",
+    ".who\n.audience all 1",
+    ".strike 9",
+    ".settle 1",
+    ".same",
+    ".relation x",
+    ".story x",
+]
+BAD += [".private", ".list colours", ".sure maybe 1", ".correct", ".agreement 2", ".history \\", ".language"]
+
+
+@pytest.mark.parametrize("line", BAD)
+def test_what_cannot_be_meant_is_said_and_the_question_stands(collection: Collection, line: str) -> None:
+    sitting, said = sit(collection, f"{line}\nStill here.\n.quit")
+    assert record(sitting, 1).words("story") == "Still here."
+    assert said[-1] == "Everything is kept."
+
+
+def test_every_order_is_told_and_reading_only_keeps_nothing(folder: Path) -> None:
+    with open_collection(folder, write=False) as collection:
+        _, said = sit(collection, ".help\nwords\n.undo\n.next\n.quit", "")
+    assert all(any(line.startswith(f".{name}: ") for line in said) for name in ORDERS)
+    assert "Open for reading only; nothing can be kept." in said
+
+
+def test_through_a_pipe_it_ends_with_its_input(folder: Path) -> None:
+    """Hostile letters are not sent to the terminal; what was said before the end is kept."""
+    program = "from boxlore.cli.main import main; main()"
+    command = [
+        sys.executable,
+        "-c",
+        program,
+        "-c",
+        str(folder),
+        "sit",
+        "--plain",
+        "--no-viewing",
+        "--narrator",
+        "Ellen",
+    ]
+    ran = subprocess.run(command, input="The \x1b[31mred boat\u202e.\n", capture_output=True, text=True, check=True)
+    assert "\x1b" not in ran.stdout
+    with open_collection(folder, write=False) as collection:
+        hits = collection.store.search("boat")
+    assert [hit.number for hit in hits] == ["TRA-0001"]
+
+
+def test_consent_is_asked_again_at_each_sitting(collection: Collection) -> None:
+    """Ongoing consent: Oral History Association, Best Practices (2018)."""
+    teller = Teller(collection)
+    act = collection.act("people")
+    told = {"Ellen Rourke": "1950", "Joan Tamm": "1961", "Ruth Rourke": "2015", "Jaan Tamm": "1880"}
+    people = {name: act.new(Kind.PERSON) for name in told}
+    for name, born in told.items():
+        teller.add(act, people[name], "name", name, Telling())
+        teller.add(act, people[name], "born", born, Telling())
+    act.done()
+    guarded = {"capacity": "guardian", "by": "Joan Tamm", "witness": "Con Rourke"}
+    for name, more in (("Ellen Rourke", {}), ("Joan Tamm", {}), ("Ruth Rourke", guarded), ("Jaan Tamm", {})):
+        keep_consent(collection, find_person(collection, name), make_consent(["name"], "2026-01-05", **more))
+
+    _, said = sit(collection, ".consent\n.consent yes\n.consent later\n.consent yes\n.consent yes Con Rourke\n.consent")
+    first = next(line for line in said if line.startswith("Consent to ask for again"))
+    assert first == (
+        "Consent to ask for again: Ellen Rourke: name; Joan Tamm: name; Ruth Rourke: name (ask Joan Tamm, "
+        "guardian). Say .consent."
+    ), "the teller first; the dead are not asked"
+    day = collection.clock.today()
+    assert f"Noted: Ellen Rourke: given by herself or himself, {day}: name." in said
+    assert "It stays as it was, and is asked again at the next sitting." in said
+    assert any("says so before a witness" in line for line in said)
+    assert f"Noted: Ruth Rourke: given by Joan Tamm, guardian, witness Con Rourke, {day}: name." in said
+    assert said[-1] == "Nobody’s consent is to be asked for again."
+    _, said = sit(collection, ".consent\n.consent maybe\n.consent no\n.quit")
+    assert any("Ellen Rourke: name" in line for line in said), "asked again in another sitting"
+    assert any("Does it stand?" in line for line in said)
+    assert f"Noted: Ellen Rourke: withdrawn by herself or himself, {day}: name." in said
+    assert not allows(find_person(collection, "Ellen Rourke").consents, Matter.NAME)
+    assert allows(find_person(collection, "Joan Tamm").consents, Matter.NAME)
+    _, said = sit(collection, ".consent\n.quit")
+    assert not any("Ellen" in line for line in said if "onsent" in line or "May it" in line), "a no is not asked again"
+
+
+def test_nobody_to_ask(collection: Collection) -> None:
+    _, said = sit(collection, ".consent\n.quit")
+    assert "Nobody’s consent is to be asked for again." in said
+    assert not any(line.startswith("Consent to ask") for line in said)
+
+
+@pytest.mark.parametrize("line", ["?", "help", "Quit"])
+def test_a_question_mark_is_not_known_and_a_forgotten_full_stop_is_no_answer(collection: Collection, line: str) -> None:
+    sitting, said = sit(collection, f"The regatta.\n{line}\n")
+    kept = record(sitting, 1)
+    assert [one.words for one in kept.all("person")] == []  # type: ignore[attr-defined]
+    assert any(words in ("Asked, not known.",) or words.startswith("Did you mean .") for words in said)

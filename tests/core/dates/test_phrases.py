@@ -1,0 +1,99 @@
+"""What people say, as case files (cases/dates): words, EDTF, question, settings. Each file names its convention.
+
+To add a case, add a line. Settings: dmy or mdy, south. A question is checked by one of its words.
+"""
+
+from pathlib import Path
+from types import MappingProxyType
+
+import pytest
+from hypothesis import given
+from hypothesis import settings as hypothesis_settings
+from hypothesis import strategies as st
+
+from boxlore.core.dates.edtf import State, check
+from boxlore.core.dates.phrases import Known, Settings, answer, read
+
+HERE = Path(__file__).parent / "cases"
+
+
+def cases() -> list[tuple[str, str, str, str, str]]:
+    found = []
+    for path in sorted(HERE.glob("*.txt")):
+        for line in path.read_text(encoding="utf-8").splitlines():
+            if line.strip() and not line.startswith("#"):
+                found.append((path.stem, *_four(line)))
+    return found
+
+
+def _four(line: str) -> tuple[str, str, str, str]:
+    parts = [part.strip() for part in line.split("|")]
+    words, edtf, ask, setting = [*parts, *("", "-", "-", "")[len(parts) :]]
+    return words, edtf, ask, setting
+
+
+CASES = cases()
+
+
+def test_how_many_cases_there_are() -> None:
+    assert len(CASES) >= 250
+
+
+@pytest.mark.parametrize(("file", "words", "edtf", "ask", "setting"), CASES, ids=lambda value: str(value)[:40])
+def test_case(file: str, words: str, edtf: str, ask: str, setting: str) -> None:
+    order = setting if setting in ("dmy", "mdy") else None
+    found = answer(words, Settings(order=order, hemisphere="south" if setting == "south" else "north"))
+    assert (found["edtf"] or "-") == edtf
+    if ask == "-":
+        assert found["ask"] is None
+    else:
+        assert all(word in found["ask"] for word in ask.split())
+    assert found["text"] == words
+
+
+KNOWN = Known(
+    births=MappingProxyType({"ruth": "1930", "aunt aino": "1920-05"}),
+    events=MappingProxyType({"the wedding": "1952-06-14", "joe came home": "1946-08-03"}),
+)
+FAMILY = [
+    ("when Ruth was five", "1935~"),
+    ("when Ruth was 5", "1935~"),
+    ("when Ruth was about twenty-one", "1951~"),
+    ("when Aunt Aino was ten", "1930~"),
+    ("the year after the wedding", "1953~"),
+    ("the year of the wedding", "1952~"),
+    ("the summer Joe came home", "1946-22~"),
+    ("the week Joe came home", "1946-08-03~"),
+    ("the month after the wedding", "[1952-06-15..1952-07-14]"),
+]
+
+
+@pytest.mark.parametrize(("words", "edtf"), FAMILY)
+def test_ages_and_events_of_the_family(words: str, edtf: str) -> None:
+    """Reckoned from the person's or the event's own date, about (our convention)."""
+    assert answer(words, Settings(), KNOWN)["edtf"] == edtf
+
+
+@hypothesis_settings(max_examples=400)
+@given(st.text(max_size=60))
+def test_nonsense_never_crashes_and_what_is_read_is_valid(words: str) -> None:
+    found = read(words)
+    if found.edtf is not None:
+        assert check(found.edtf.text).state is State.VALID
+
+
+WORDS = st.sampled_from(
+    "about between and 1920 1950s june the before after or 3 '51 easter week of summer war not from to ?".split()
+)
+
+
+@hypothesis_settings(max_examples=600)
+@given(st.lists(WORDS, min_size=1, max_size=8).map(" ".join))
+def test_words_of_dates_in_any_order_never_crash(words: str) -> None:
+    found = answer(words)
+    assert found["edtf"] is None or check(found["edtf"]).state is State.VALID
+
+
+def test_a_long_text_is_a_story_and_is_kept() -> None:
+    found = answer("1920 " * 100)
+    assert (found["edtf"], found["text"]) == (None, "1920 " * 100)

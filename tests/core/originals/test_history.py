@@ -1,0 +1,67 @@
+"""Marks through time (rules of our own, no outside source)."""
+
+import pytest
+
+from boxlore.core.originals.history import Kept, Places, Spell, Stated, Withdrawn, held, spells
+from boxlore.core.records.containers import Mark
+
+
+def said(subject: str, field: str, words: str, at: str, *, act: str = "", replaces: str = "") -> Stated:
+    return Stated(subject, field, f"{subject}{field}{at}", act or at, words, at, replaces)
+
+
+ONE = [said("i", "kept", "x 1", "01"), said("i", "kept", "y 2", "03", replaces="ikept01")]
+
+
+def test_a_value_holds_until_it_is_replaced() -> None:
+    assert spells(ONE, Withdrawn()) == [Spell("x 1", "01", "03"), Spell("y 2", "03")]
+
+
+def test_an_undone_change_held_for_a_while() -> None:
+    undone = Withdrawn([("05", "03", "05")])
+    assert spells(ONE, undone) == [Spell("x 1", "01", "03"), Spell("y 2", "03", "05"), Spell("x 1", "05")]
+
+
+def test_done_again_it_holds_again() -> None:
+    again = Withdrawn([("05", "03", "05"), ("07", "05", "07")])
+    assert [one.words for one in spells(ONE, again)] == ["x 1", "y 2", "x 1", "y 2"]
+    assert again.at("03", "06") and not again.at("03", "07")
+
+
+CONTAINERS = [
+    said("x", "label", "3", "00"),
+    said("x", "kind", "box", "00"),
+    said("y", "label", "4", "00"),
+    said("y", "inside", "room", "00"),
+    said("x", "label", "7", "02", replaces="xlabel00"),
+]
+
+
+def test_a_renumbered_box_changes_the_marks_of_what_is_in_it() -> None:
+    places = Places(CONTAINERS, Withdrawn())
+    assert [(one.mark.short, one.since, one.until) for one in places.kept("i", ONE)] == [
+        ("3/1", "01", "02"),
+        ("7/1", "02", "03"),
+        ("4/2", "03", ""),
+    ]
+    assert places.ever_labelled("3") == places.ever_labelled("7") == ["x"]
+
+
+def test_a_circle_of_containers_ends() -> None:
+    places = Places(
+        [
+            said("x", "label", "3", "00"),
+            said("x", "inside", "y", "00"),
+            said("y", "label", "4", "00"),
+            said("y", "inside", "x", "00"),
+        ],
+        Withdrawn(),
+    )
+    assert [one.mark.short for one in places.kept("i", ONE[:1])] == ["4/3/1"]
+
+
+@pytest.mark.parametrize("asked", ["3/1", "Blue/1", "blue/1"])
+def test_those_of_now_come_first(asked: str) -> None:
+    mark = Mark((("box", asked.split("/")[0].capitalize()),), 1)
+    rows = [Kept("a", mark, "01", "02"), Kept("b", mark, "03"), Kept("c", mark, "02", "03")]
+    assert [one.item for one in held(asked, rows)] == ["b", "c", "a"]

@@ -1,0 +1,74 @@
+"""Likely duplicates (weights of our own; common practice, no source)."""
+
+import pytest
+
+from boxlore.core.people.duplicates import WEIGHTS, excluded, propose
+from boxlore.core.people.person import Person
+
+
+def person(ident: str, given: str, family: str, born: str = "", **more: object) -> Person:
+    year = {"edtf": born, "earliest": f"{born[:4]}-01-01", "latest": f"{born[:4]}-12-31"} if born else {}
+    name = f"{given} {family}".strip()
+    values: dict[str, object] = {"forms": (name,), "calls": (given,), "surnames": (family,) if family else ()}
+    return Person(id=ident, name=name, sort_name=name, born=year, **{**values, **more})  # type: ignore[arg-type]
+
+
+PROPOSED = [
+    ("Ruth", "Tamm", "1912", "Ruth", "Tamm", "1912", True),
+    ("Peggy", "Rourke", "1912", "Margaret", "Rourke", "1912", True),
+    ("Catherine", "Rourke", "1912-05-03", "Catharine", "Roorke", "1912-05-03", True),
+    ("M.", "Rourke", "1912-05-03", "Mia", "Rourke", "1912-05-03", True),
+    ("Ruth", "Tamm", "", "Ruth", "Tamm", "", True),
+    ("Ruth", "Tamm", "1912", "Ruth", "Tamm", "1950", False),
+    ("Ruth", "Tamm", "1912", "Anna", "Tamm", "1912", False),
+    ("Ruth", "Tamm", "1912", "Ruth", "Rourke", "1912", False),
+    ("Ruth", "Tamm", "1912", "Ruth", "Tamm", "1915~", True),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("case", PROPOSED)
+def test_proposals(case: tuple[str, str, str, str, str, str, bool]) -> None:
+    one, other = person("a", *case[:3]), person("b", *case[3:6])
+    assert bool(propose([one, other])) is case[6]
+    assert bool(propose([other, one])) is case[6]
+
+
+EXCLUDED = [
+    {"sex": "male"}, {"different": ("a",)}, {"parents": ("a",)}, {"spouses": ("a",)},
+    {"died": {"edtf": "1930", "earliest": "1930-01-01", "latest": "1930-12-31"}},
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("more", EXCLUDED)
+def test_what_ends_it(more: dict[str, object]) -> None:
+    died = {"edtf": "1944", "earliest": "1944-01-01", "latest": "1944-12-31"}
+    one = person("a", "Ruth", "Tamm", "1912", sex="female", died=died)
+    assert propose([one, person("b", "Ruth", "Tamm", "1912")])
+    other = person("b", "Ruth", "Tamm", "1912", **more)
+    assert excluded(one, other) and not propose([one, other])
+
+
+def test_side_by_side_in_a_picture_they_are_two() -> None:
+    pair = [person("a", "Ruth", "Tamm"), person("b", "Ruth", "Tamm")]
+    assert propose(pair) and not propose(pair, [("b", "a")])
+
+
+def test_the_same_kin_speaks_for_it_and_says_so() -> None:
+    mother = person("m", "Helmi", "Tamm")
+    (found,) = propose(
+        [mother, person("a", "Ruth", "Tamm", parents=("m",)), person("b", "Ruthie", "Tamm", parents=("m",))]
+    )
+    assert "same parent" in found.because and "pet form" in found.because
+    assert found.weight == sum(WEIGHTS[one] for one in found.because)
+
+
+def test_a_large_group_is_still_searched() -> None:
+    crowd = [
+        person(f"c{at}", f"{chr(65 + at % 26)}x{chr(97 + at // 26)}", "Tamm", str(1800 + at % 150)) for at in range(600)
+    ]
+    twins = [person("a", "Ruth", "Tamm", "1910"), person("b", "Ruth", "Tamm", "1910")]
+    assert ("a", "b") in {(one.one, one.other) for one in propose([*crowd, *twins])}
+
+
+def test_nobody_with_no_name_is_proposed_for_everybody() -> None:
+    assert propose([person("a", "", ""), person("b", "", "")]) == []

@@ -1,0 +1,198 @@
+"""Kin against published tables of relationship terms.
+
+Terms: HL7 Version 3 RoleCode, value set PersonalRelationshipRoleType (code and definition beside each row).
+Degrees: Texas Government Code 573.023 (a) to (c), civil reckoning. Cousins' degree and removal: common practice.
+"""
+
+import itertools
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from boxlore.core.people.kin import By, Kin, blood_term, kin_words, table
+from boxlore.core.people.person import Person
+
+
+def person(ident: str, sex: str = "", parents: str = "", spouses: str = "") -> Person:
+    return Person(
+        id=ident, name=ident, sort_name=ident, forms=(ident,), calls=(ident,), sex=sex,
+        parents=tuple(parents.split()), spouses=tuple(spouses.split()),
+    )  # fmt: skip
+
+
+FAMILY = {
+    one.id: one
+    for one in (
+        person("ggm", "female"), person("ggf", "male", spouses="ggm"),
+        person("mgm", "female", "ggm ggf"), person("mgf", "male", spouses="mgm"),
+        person("pgm", "female"), person("pgf", "male", spouses="pgm"),
+        person("gaunt", "female", "ggm ggf"), person("gauntson", "male", "gaunt"),
+        person("mother", "female", "mgm mgf"), person("father", "male", "pgm pgf", "mother stepmother"),
+        person("stepmother", "female"), person("stepmothers", "female", "stepmother"),
+        person("halfbro", "male", "father stepmother"),
+        person("maunt", "female", "mgm mgf"), person("mauntman", "male", spouses="maunt"),
+        person("puncle", "male", "pgm pgf"),
+        person("cousin", "female", "maunt mauntman"), person("cousinson", "male", "cousin"),
+        person("gauntsons", "female", "gauntson"),
+        person("ego", "female", "mother father", "husband"),
+        person("brother", "male", "mother father"), person("brotherwife", "female", spouses="brother"),
+        person("niece", "female", "brother brotherwife"), person("greatnephew", "male", "niece"),
+        person("husband", "male", "hmother hfather"), person("hmother", "female"), person("hfather", "male"),
+        person("hsister", "female", "hmother hfather"), person("hsisterman", "male", spouses="hsister"),
+        person("hsistermanbro", "male", "hsmm"), person("hsmm", "female"),
+        person("haunt", "female", "hgm"), person("hgm", "female"),
+        person("daughter", "female", "ego husband"), person("sonlaw", "male", spouses="daughter"),
+        person("grandson", "male", "daughter sonlaw"), person("greatgrandchild", "", "grandson"),
+        person("stepson", "male", "husband firstwife"), person("firstwife", "female"),
+        person("stranger", "male"),
+    )
+}  # fmt: skip
+FAMILY["hmother"] = person("hmother", "female", "hgm")
+FAMILY["hsisterman"] = person("hsisterman", "male", "hsmm", "hsister")
+KIN = Kin(FAMILY)
+
+TERMS = [
+    ("mother", "mother", "MTH"), ("father", "father", "FTH"), ("daughter", "daughter", "DAU"),
+    ("mgm", "grandmother", "GRMTH / MGRMTH"), ("pgf", "grandfather", "GRFTH / PGRFTH"),
+    ("ggm", "great-grandmother", "GGRMTH / MGGRMTH"), ("grandson", "grandson", "GRNDSON"),
+    ("greatgrandchild", "great-grandchild", "common practice"),
+    ("brother", "brother", "BRO"), ("halfbro", "half-brother", "HBRO: sharing only one biological parent"),
+    ("maunt", "aunt", "MAUNT: sister of the biological mother"),
+    ("puncle", "uncle", "PUNCLE: brother of the biological father"),
+    ("gaunt", "great-aunt", "common practice"), ("mauntman", "uncle by marriage", "common practice"),
+    ("cousin", "first cousin", "COUSN: relative descended from a common ancestor, such as a grandparent"),
+    ("cousinson", "first cousin once removed", "common practice"),
+    ("gauntson", "first cousin once removed", "common practice"),
+    ("gauntsons", "second cousin", "common practice"),
+    ("niece", "niece", "NIECE"), ("greatnephew", "great-nephew", "common practice"),
+    ("husband", "husband", "HUSB"), ("hmother", "mother-in-law", "MTHINLAW: mother of husband or wife"),
+    ("hfather", "father-in-law", "FTHINLAW"), ("sonlaw", "son-in-law", "SONINLAW: husband of a child"),
+    ("hsister", "sister-in-law", "SISINLAW (1): sister of spouse"),
+    ("brotherwife", "sister-in-law", "SISINLAW (2): wife of sibling"),
+    ("hsisterman", "brother-in-law", "BROINLAW (3): husband of spouse's sister"),
+    ("stepmother", "stepmother", "STPMTH: father's wife, not the biological mother"),
+    ("stepmothers", "stepsister", "STPSIS: child of the stepparent, no common parent"),
+    ("stepson", "stepson", "STPSON: child of the spouse by another union"),
+    ("haunt", "husband's aunt", "no single term"),
+    ("hsistermanbro", "sister-in-law's husband's brother", "no single term"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("other", "term", "code"), TERMS, ids=[row[0] for row in TERMS])
+def test_terms(other: str, term: str, code: str) -> None:
+    found = KIN.between("ego", other)
+    assert found is not None
+    if other == "hsistermanbro":
+        assert found.words == "husband's sister's husband's brother"
+    else:
+        assert found.term == term
+
+
+SAID = [
+    ("gauntson", "mother's cousin"), ("cousin", "cousin"), ("cousinson", "cousin's son"),
+    ("gauntsons", "second cousin"), ("greatnephew", "great-nephew"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("other", "words"), SAID)
+def test_what_a_family_says(other: str, words: str) -> None:
+    found = KIN.between("ego", other)
+    assert found is not None and found.words == words
+
+
+def test_relative_to_the_one_who_is_shown_it() -> None:
+    assert kin_words(KIN, FAMILY["ego"], FAMILY["gauntson"]) == "ego's mother's cousin"
+    assert kin_words(KIN, FAMILY["ego"], FAMILY["ego"]) == ""
+    assert kin_words(KIN, FAMILY["ego"], FAMILY["stranger"]) == ""
+
+
+DEGREES = [
+    ("mother", 1), ("daughter", 1), ("brother", 2), ("mgm", 2), ("grandson", 2), ("ggm", 3),
+    ("greatgrandchild", 3), ("maunt", 3), ("puncle", 3), ("niece", 3),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("other", "degree"), DEGREES)
+def test_degrees_by_the_civil_reckoning(other: str, degree: int) -> None:
+    """Texas Government Code 573.023 (a) to (c)."""
+    found = KIN.between("ego", other)
+    assert found is not None and found.by is By.BLOOD and found.degree == degree
+
+
+def test_nobody_is_half_where_a_parent_is_not_told() -> None:
+    people = {one.id: one for one in (person("m", "female"), person("a", "male", "m"), person("b", "male", "m"))}
+    found = Kin(people).between("a", "b")
+    assert found is not None and found.term == "brother"
+
+
+def test_half_relations_go_down_the_line() -> None:
+    people = {**FAMILY, "hbd": person("hbd", "female", "halfbro"), "egs": person("egs", "male", "ego")}
+    kin = Kin(people)
+    found = kin.between("ego", "hbd"), kin.between("egs", "halfbro"), kin.between("egs", "hbd")
+    assert [one and one.term for one in found] == ["half-niece", "half-uncle", "half first cousin"]
+
+
+def test_where_the_sex_is_not_told_the_term_says_so() -> None:
+    people = {one.id: one for one in (person("m"), person("a", "", "m"), person("b", "", "m"))}
+    found = Kin(people).between("a", "b")
+    assert found is not None and found.term == "brother or sister"
+
+
+def test_loops_are_found_and_borne() -> None:
+    people = {one.id: one for one in (person("a", "", "b"), person("b", "", "c"), person("c", "", "a"), person("d"))}
+    kin = Kin(people)
+    assert kin.own_ancestors() == ["a", "b", "c"]
+    assert kin.between("a", "b") is not None
+    assert Kin(FAMILY).own_ancestors() == []
+
+
+def test_a_link_to_nobody_and_to_oneself_is_borne() -> None:
+    kin = Kin({"a": person("a", "", "a gone", "a gone")})
+    assert (kin.parents("a"), kin.spouses("a"), kin.own_ancestors()) == ((), (), [])
+
+
+def test_the_whole_kin_nearest_first() -> None:
+    rows = table(KIN, "ego", FAMILY.values())
+    assert {one.id for one, _ in rows} == set(FAMILY) - {"ego", "stranger"}
+    assert rows[0][1].term in ("mother", "father", "daughter", "husband")
+
+
+@settings(deadline=None, derandomize=True, max_examples=60)
+@given(st.lists(st.tuples(st.integers(0, 40), st.integers(0, 40), st.integers(0, 60)), min_size=3, max_size=25))
+def test_symmetry(rows: list[tuple[int, int, int]]) -> None:
+    """Each is to the other what the reversed generations say, by blood; by marriage stays by marriage."""
+    people = {}
+    for at, (one, other, wed) in enumerate(rows):
+        parents = " ".join(str(p) for p in {one % (at + 1), other % (at + 1)} if p < at and one + other > 20)
+        people[str(at)] = person(str(at), "fm"[at % 2], parents, str(wed % at) if at and wed > 40 else "")
+    kin = Kin(people)
+    assert kin.own_ancestors() == []
+    for one, other in itertools.combinations(people, 2):
+        there, back = kin.between(one, other), kin.between(other, one)
+        assert (there is None) == (back is None)
+        if there and back and there.by is By.BLOOD:
+            assert there.degree == back.degree
+            if (there.up, there.down) != (back.down, back.up):  # aunt and niece at once: they married among themselves
+                assert (there.up, there.down) == (back.up, back.down)
+            else:
+                assert there.half == back.half
+            assert there.term == blood_term(there.up, there.down, people[other].sex, half=there.half)
+        elif there and back:
+            assert back.by is not By.BLOOD
+
+
+@pytest.mark.parametrize(("up", "down"), list(itertools.product(range(2, 8), range(2, 8))))
+def test_cousins_degree_and_removal(up: int, down: int) -> None:
+    """Degree: generations of the nearer one, less one; removal: the difference (common practice)."""
+    ordinal = ["", "first", "second", "third", "fourth", "fifth", "sixth"][min(up, down) - 1]
+    times = ["", " once removed", " twice removed", " three times removed"]
+    more = times[abs(up - down)] if abs(up - down) < 4 else f" {['four', 'five'][abs(up - down) - 4]} times removed"
+    assert blood_term(up, down, "f") == f"{ordinal} cousin{more}"
+
+
+@pytest.mark.parametrize("great", range(1, 6))
+def test_greats_count_up_both_ways(great: int) -> None:
+    assert blood_term(great + 2, 0, "f") == "great-" * great + "grandmother"
+    assert blood_term(great + 2, 1, "m") == "great-" * great + "uncle"
+    assert blood_term(1, great + 2, "f") == "great-" * great + "niece"

@@ -1,0 +1,221 @@
+"""Who may see what (a rule of our own; 100 years: common practice, no source)."""
+
+import re
+from dataclasses import replace
+from datetime import date
+
+import pytest
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.people.consent import Consent, make_consent
+from boxlore.core.people.person import Person
+from boxlore.core.records.audience import To, life_of, may_see, read_audience, visible, withhold
+from boxlore.core.records.in_force import Record, ScanFile, Shown, Told
+from boxlore.core.statements import KEEPER, Said, Source, Sure
+
+TODAY = date(2026, 11, 25)
+
+TABLE = {
+    "keeper": {To.KEEPER},
+    "family": {To.KEEPER, To.FAMILY},
+    "archive:2060-01-01": {To.KEEPER, To.ARCHIVE},
+    "archive:2026-11-25": set(To),
+    "anyone": set(To),
+}
+
+
+@pytest.mark.parametrize("text", TABLE)
+@pytest.mark.parametrize("to", To)
+def test_the_table_of_audiences(text: str, to: To) -> None:
+    assert may_see(text, to, TODAY) is (to in TABLE[text])
+    assert str(read_audience(text)) == text
+
+
+@pytest.mark.parametrize("text", ["", "everybody", "archive", "archive:soon", "anyone:2060-01-01"])
+def test_other_audiences_are_refused(text: str) -> None:
+    with pytest.raises(WrongUse, match=re.escape("Use keeper, family, archive:YYYY-MM-DD or anyone.")):
+        read_audience(text)
+
+
+def person(ident: str = "mia", **more: object) -> Person:
+    values = {
+        "name": "Mia Rourke",
+        "sort_name": "Rourke, Mia",
+        "forms": ("Mia Rourke", "M. Rourke"),
+        "calls": ("Mia",),
+    }
+    return Person(id=ident, **{**values, **more})  # type: ignore[arg-type]
+
+
+LIVES = [
+    ({}, True, "no birth or death told"),
+    ({"died": {"edtf": "1944"}}, False, "a death is told"),
+    ({"living": "yes", "born": {"latest": "1890-01-01"}}, True, "said to be living"),
+    ({"living": "no"}, False, "said to have died"),
+    ({"born": {"latest": "1926-11-25", "display": "1926"}}, False, "born 1926 at the latest"),
+    ({"born": {"latest": "1926-11-26"}}, True, "no death told"),
+]
+
+
+@pytest.mark.parametrize(("told", "living", "because"), LIVES)
+def test_dead_known_dead_presumed_else_living(told: dict[str, object], living: bool, because: str) -> None:
+    life = life_of(person(**told), TODAY)
+    assert life.living is living
+    assert because in life.because
+
+
+def test_an_adult_in_a_picture_of_the_1890s_is_presumed_dead_and_says_why() -> None:
+    life = life_of(person(), TODAY, latest_birth=(date(1899, 12, 31), "shown in TRA-0003, 1890s"))
+    assert not life.living
+    assert life.because == "shown in TRA-0003, 1890s, so born by 1899, over 100 years ago"
+
+
+def test_the_setting_of_years_counts_from_a_leap_day() -> None:
+    born = person(born={"latest": "1928-02-28"})
+    assert not life_of(born, date(2028, 2, 29), 100).living
+
+
+def told(words: str, field: str = "story", audience: str = "anyone", **value: object) -> Told:
+    return Told(
+        statement=words, field=field, words=words, language="en", source=KEEPER, said_by="", sure=Sure.SURE,
+        audience=audience, recorded_at="", value=value,
+    )  # fmt: skip
+
+
+def withheld_mia():  # type: ignore[no-untyped-def]
+    mia = person()
+    return withhold([mia], {"mia": life_of(mia, TODAY)}, To.OUTSIDE)
+
+
+@pytest.mark.parametrize("words", ["Mia Rourke came", "with MIA", "m. rourke's bicycle", "Rourke, then Mía", "(Mia)"])
+def test_a_statement_with_any_form_of_a_withheld_name_is_left_out_whole_and_counted(words: str) -> None:
+    seen = visible(Record(id="i", number="N", told={"story": (told(words), told("Port Chalmers"))}),
+                   To.OUTSIDE, TODAY, withheld_mia())  # fmt: skip
+    assert [one.words for one in seen.all("story")] == ["Port Chalmers"]
+    assert seen.withheld == 1
+
+
+def test_a_name_with_a_case_ending_is_found() -> None:
+    leida = person("leida", name="Leida Rourke", forms=("Leida Rourke",), calls=("Leida",))
+    found = withhold([leida], {"leida": life_of(leida, TODAY)}, To.OUTSIDE)
+    assert found.finds("Küsi Leidalt.") and found.finds("LEIDAGA") and not found.finds("Leningrad")
+
+
+@pytest.mark.parametrize("words", ["Miami", "Rourke's farm", "Maria"])
+def test_other_words_stay(words: str) -> None:
+    seen = visible(Record(id="i", number="N", told={"story": (told(words),)}), To.OUTSIDE, TODAY, withheld_mia())
+    assert seen.words("story") == words
+
+
+def test_the_family_sees_the_living() -> None:
+    mia = person()
+    assert not withhold([mia], {"mia": life_of(mia, TODAY)}, To.FAMILY).finds("Mia Rourke")
+
+
+CARRIERS = [
+    {"people": (Shown(told=told("the girl", id="mia"), name="Mia Rourke", person="mia", number=1),)},
+    {"told": {"inscription": (told("Mia, aged 3"),)}},
+    {"scans": (ScanFile(id="s", path="p", sha256="", bytes=1, width=1, height=1, media_type="image/png",
+                        embedded="dc:title Mia"),)},
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("parts", CARRIERS)
+def test_scans_that_carry_someone_withheld_are_closed(parts: dict[str, object]) -> None:
+    record = Record(id="i", number="N", **parts)  # type: ignore[arg-type]
+    assert visible(record, To.OUTSIDE, TODAY, withheld_mia()).closed_scans
+    assert not visible(record, To.FAMILY, TODAY).closed_scans
+
+
+def test_markers_of_the_withheld_go_and_are_counted() -> None:
+    record = Record(id="i", number="N", people=CARRIERS[0]["people"])  # type: ignore[arg-type]
+    seen = visible(record, To.OUTSIDE, TODAY, withheld_mia())
+    assert (seen.people, seen.withheld) == ((), 1)
+
+
+def test_found_in_is_searched_too() -> None:
+    seen = visible(Record(id="i", number="N", found_in="Mia's shoebox"), To.OUTSIDE, TODAY, withheld_mia())
+    assert (seen.found_in, seen.withheld) == ("", 1)
+
+
+def test_a_living_narrator_is_not_named_as_the_source() -> None:
+    by_mia = replace(told("Reval"), source=Source(Said.NARRATOR, "mia"), said_by="Mia Rourke")
+    seen = visible(Record(id="i", number="N", told={"story": (by_mia,)}), To.OUTSIDE, TODAY, withheld_mia())
+    assert (seen.words("story"), seen.all("story")[0].said_by) == ("Reval", "")
+
+
+def consent(*matters: str, given: bool = True) -> Consent:
+    return make_consent(matters, "2026-11-25", given=given)
+
+
+CONSENTS = [
+    ((), True, True),
+    ((consent("name"),), False, True),
+    ((consent("name", "picture"),), False, False),
+    ((consent("name", "picture"), consent("name", given=False)), True, False),
+]
+
+
+@pytest.mark.parametrize(("consents", "name_withheld", "picture_closed"), CONSENTS)
+def test_consent_decides_for_names_and_pictures(
+    consents: tuple[Consent, ...], name_withheld: bool, picture_closed: bool
+) -> None:
+    mia = person(consents=consents)
+    hidden = withhold([mia], {"mia": life_of(mia, TODAY)}, To.OUTSIDE, TODAY)
+    shown = Shown(told=told("the girl", id="mia"), name="Mia Rourke", person="mia", number=1)
+    seen = visible(Record(id="i", number="N", people=(shown,)), To.OUTSIDE, TODAY, hidden)
+    assert (not seen.people) is name_withheld
+    assert hidden.finds("Mia Rourke") is name_withheld
+    assert seen.closed_scans is (picture_closed or name_withheld)
+
+
+@pytest.mark.parametrize("text", TABLE)
+@pytest.mark.parametrize("to", To)
+def test_a_person_may_be_kept_from_an_audience(text: str, to: To) -> None:
+    dead = person(dead=True, audience=text)
+    hidden = withhold([dead], {"mia": life_of(dead, TODAY)}, to, TODAY)
+    assert hidden.finds("Mia Rourke") is (to not in TABLE[text])
+
+
+@pytest.mark.parametrize("text", TABLE)
+@pytest.mark.parametrize("to", To)
+def test_an_item_or_a_field_may_be_kept_from_an_audience(text: str, to: To) -> None:
+    rows = {"story": (told("Port Chalmers"),), "title": (told("A boat", "title"),)}
+    whole = visible(Record(id="i", number="N", told=rows, audiences=(text,)), to, TODAY)
+    field = visible(Record(id="i", number="N", told=rows, audiences=(f"story={text}",)), to, TODAY)
+    if to in TABLE[text]:
+        assert whole.words("story") == field.words("story") == "Port Chalmers"
+    else:
+        assert (whole.told, whole.closed_scans, whole.withheld) == ({}, True, 2)
+        assert (field.words("story"), field.words("title"), field.withheld) == ("", "A boat", 1)
+
+
+FORMS = ["Mia", "M. Rourke", "M Rourke", "Rourke, M.", "M.R.", "mia_rourke", "Mrs Tom Rourke", "Meemi"]
+
+
+@pytest.mark.parametrize("words", FORMS)
+def test_every_form_of_the_name_is_sought(words: str) -> None:
+    tom = Person(id="tom", name="Tom Rourke", sort_name="Rourke, Tom", forms=("Tom Rourke",), calls=("Tom",), dead=True)
+    mia = person("mia2", calls=("Mia", "Meemi"), surnames=("Rourke",), spouses=("tom",), also=("mia",), sex="female")
+    lives = {one.id: life_of(one, TODAY) for one in (tom, mia)}
+    hidden = withhold([tom, mia], lives, To.OUTSIDE, TODAY)
+    assert hidden.finds(f"There came {words} with a cake.")
+    assert not hidden.finds("Tom Rourke")
+    assert hidden.people == {"mia", "mia2"}
+
+
+def test_a_death_told_without_a_date_is_a_death() -> None:
+    assert not life_of(person(dead=True), TODAY).living
+
+
+def test_an_approximate_birth_counts_with_five_years_more() -> None:
+    """Yale, Rhode Island Furniture Archive: “ca.” is five years either side."""
+    assert life_of(person(born={"latest": "1922-12-31", "edtf": "1922~"}), TODAY).living
+    assert not life_of(person(born={"latest": "1921-06-30", "edtf": "1921-06~"}), TODAY).living
+
+
+def test_a_family_name_that_only_the_withheld_bear_is_sought_alone() -> None:
+    dead = person("tom", dead=True, surnames=("Rourke",))
+    mia = person("mia", surnames=("Rourke", "Parata-Rourke"))
+    hidden = withhold([dead, mia], {one.id: life_of(one, TODAY) for one in (dead, mia)}, To.OUTSIDE, TODAY)
+    assert hidden.finds("Mrs Parata-Rourke") and not hidden.finds("the Rourke farm")

@@ -1,0 +1,133 @@
+"""The record in force (rules of our own: settlement, surer, nearer the event, later in the log)."""
+
+import json
+from typing import Any
+
+import pytest
+
+from boxlore.core.people.person import Person
+from boxlore.core.records.in_force import MarkerRows, Material, Record, build
+from boxlore.core.statements import KEEPER, Kind, Reading, Said, Source, Statement, Subject, Sure
+
+INSCRIPTION, NARRATOR = Source(Said.INSCRIPTION, "verso"), Source(Said.NARRATOR, "leida")
+LEIDA = Person(id="leida", name="Leida Rourke", sort_name="Rourke, Leida", forms=("Leida Rourke",), calls=("Leida",))
+
+
+def said(ident: str, field: str, words: str, **more: Any) -> Statement:
+    more.setdefault("recorded_at", f"2026-01-01T00:00:0{ident[-1]}.000Z")
+    return Statement(id=ident, act="act", subject=Subject(Kind.ITEM, "item"), field=field, words=words, **more)
+
+
+def dated(earliest: str | None, latest: str | None, *, asks: bool = False) -> Reading:
+    value = {"edtf": "x", "earliest": earliest, "latest": latest, "display": "x"}
+    return Reading("date", json.dumps(value), "test", asks=asks)
+
+
+def record(*rows: tuple[Statement, Reading | None], **more: Any) -> Record:
+    material = Material(id="item", number="TRA-0001", statements=rows, **more)
+    return build(material, {"leida": LEIDA}, {"leida": "Leida Rourke"})
+
+
+PREFERENCES = [
+    ("surer", {"sure": Sure.LIKELY}, {"sure": Sure.SURE}),
+    ("nearer the event", {"source": NARRATOR}, {"source": INSCRIPTION}),
+    ("narrator before keeper", {"source": KEEPER}, {"source": NARRATOR}),
+    ("later in the log", {"source": KEEPER}, {"source": KEEPER}),
+    ("surer before nearer", {"source": INSCRIPTION, "sure": Sure.GUESS}, {"source": KEEPER}),
+]
+
+
+@pytest.mark.parametrize(("why", "loser", "winner"), PREFERENCES, ids=[row[0] for row in PREFERENCES])
+def test_what_is_in_force(why: str, loser: dict[str, Any], winner: dict[str, Any]) -> None:
+    made = record((said("s1", "title", "one", **loser), None), (said("s2", "title", "two", **winner), None))
+    assert made.words("title") == "two"
+    assert [told.words for told in made.all("title")] == ["two", "one"]
+
+
+def test_a_settlement_goes_before_all() -> None:
+    rows = ((said("s1", "title", "settled", sure=Sure.GUESS), None), (said("s2", "title", "other"), None))
+    assert record(*rows, chosen={"title": "s1"}).words("title") == "settled"
+
+
+def test_stories_gather_in_the_order_told() -> None:
+    made = record((said("s1", "story", "first"), None), (said("s2", "story", "second"), None))
+    assert [told.words for told in made.all("story")] == ["first", "second"]
+
+
+def test_asked_and_not_known_is_no_value_but_is_remembered() -> None:
+    made = record((said("s1", "place", "", sure=Sure.NOT_KNOWN), None))
+    assert made.first("place") is None
+    assert made.not_known == {"place"}
+    answered = record((said("s1", "place", "", sure=Sure.NOT_KNOWN), None), (said("s2", "place", "Reval"), None))
+    assert answered.not_known == frozenset()
+
+
+def test_disjoint_dates_are_a_conflict_and_meeting_ones_are_not() -> None:
+    early, late = dated("1912-01-01", "1912-12-31"), dated("1913-01-01", "1914-12-31")
+    apart = record((said("s1", "date", "a"), early), (said("s2", "date", "b"), late))
+    assert [conflict.field for conflict in apart.conflicts] == ["date"]
+    unbounded = record((said("s1", "date", "a"), early), (said("s2", "date", "b"), dated("1912-06-01", None)))
+    assert unbounded.conflicts == ()
+
+
+def test_a_settled_conflict_is_closed_and_a_later_statement_opens_it_again() -> None:
+    rows = [
+        (said("s1", "date", "a"), dated("1912-01-01", "1912-12-31")),
+        (said("s2", "date", "b"), dated("1913-01-01", "1913-12-31")),
+    ]
+    settled = frozenset({"s1", "s2"})
+    assert record(*rows, settled=settled, chosen={"date": "s1"}).conflicts == ()
+    rows.append((said("s3", "date", "c"), dated("1920-01-01", "1920-12-31")))
+    rows.append((said("s4", "date", "d"), dated("1925-01-01", "1925-12-31")))
+    assert record(*rows, settled=settled, chosen={"date": "s1"}).conflicts
+
+
+def test_a_reading_that_asks_is_not_used() -> None:
+    made = record((said("s1", "date", "7/4/52"), dated("1952-04-07", "1952-07-04", asks=True)))
+    first = made.first("date")
+    assert first is not None and first.asks and not first.value
+    assert made.date_display == "7/4/52"
+    assert record().date_display == "undated"
+
+
+def test_markers_come_first_and_nobody_twice() -> None:
+    known = Reading("person", json.dumps({"id": "leida"}), "registry")
+    marker = MarkerRows(
+        id="m", scan="scan", number=1, area=(0.5, 0.25), statements=[(said("s1", "person", "Leida"), known)]
+    )
+    made = record(
+        (said("s2", "person", "L. Rourke"), known),
+        (said("s3", "person", "the tall man"), None),
+        (said("s4", "photographer", "Leida"), known),
+        markers=[marker],
+    )
+    assert [(one.role, one.name, one.number) for one in made.people] == [
+        ("person", "Leida Rourke", 1),
+        ("person", "the tall man", 0),
+        ("photographer", "Leida Rourke", 0),
+    ]
+    assert made.people[0].area == (0.5, 0.25)
+
+
+def test_markers_that_nobody_is_named_at() -> None:
+    asked = [(said("s1", "person", "", sure=Sure.NOT_KNOWN), None)]
+    markers = [
+        MarkerRows(id="m", scan="scan", number=1, area=(0.1, 0.1), statements=[(said("s2", "person", "Anna"), None)]),
+        MarkerRows(id="n", scan="scan", number=2, area=(0.2, 0.1), statements=asked),
+        MarkerRows(id="o", scan="scan", number=3, area=(0.3, 0.1)),
+    ]
+    assert record(markers=markers).unnamed == (("scan", 2, (0.2, 0.1)), ("scan", 3, (0.3, 0.1)))
+
+
+def test_two_people_at_one_marker_are_a_conflict() -> None:
+    rows = [(said("s1", "person", "Anna"), None), (said("s2", "person", "Ruth"), None)]
+    made = record(markers=[MarkerRows(id="m", scan="scan", number=3, area=(0.1, 0.1), statements=rows)])
+    assert [conflict.why for conflict in made.conflicts] == ["marker 3 is said to be different people"]
+    assert [one.name for one in made.shown()] == ["Ruth"]
+
+
+def test_the_newest_change_of_item_and_markers_is_known() -> None:
+    marker = MarkerRows(id="m", scan="s", number=1, area=(0.1, 0.1), statements=[(said("s9", "person", "Anna"), None)])
+    made = record((said("s1", "size", "108 x 165"), None), markers=[marker])
+    assert made.changed_at == "2026-01-01T00:00:09.000Z"
+    assert made.size_mm == (108.0, 165.0)

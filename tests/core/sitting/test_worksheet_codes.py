@@ -1,0 +1,78 @@
+"""Codes of a worksheet's lines (check character: ISO/IEC 7064)."""
+
+import pytest
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.sitting.worksheet_codes import ASKED, Answer, Line, check_letter, read_answers, read_code, write_code
+
+PUBLISHED = [
+    # The Global Release Identifier's own example (GRid standard, MOD 37,36): A1-2425G-ABC1234002-M; from memory.
+    ("A12425GABC1234002", "M"),
+]
+
+
+@pytest.mark.parametrize(("text", "check"), PUBLISHED)
+def test_the_check_character(text: str, check: str) -> None:
+    assert check_letter(text) == check
+
+
+LINES = [
+    *(Line("TRA-0042", field) for field in ASKED.values()),
+    Line("TRA-0001", "person", 3),
+    Line("TRB-12345", "person", 12),
+    Line("OURA-0007", "date"),
+]
+
+
+@pytest.mark.parametrize("line", LINES)
+def test_both_ways(line: Line) -> None:
+    code = write_code(line, "TR")
+    assert read_code(code, "TR") == line
+    assert read_code(code.lower().replace("-", " "), "TR") == line
+    assert len(code) < 13
+
+
+def test_a_code_is_short() -> None:
+    assert write_code(Line("TRA-0042", "person", 3), "TR")[:-1] == "A42-W3-"
+
+
+def test_every_single_slip_of_the_pen_is_noticed() -> None:
+    """What ISO/IEC 7064 promises: every single wrong character. No slip is read as another line."""
+    good = "A42W3" + check_letter("A42W3")
+    for at, letter in enumerate(good):
+        for other in "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ":
+            if other != letter:
+                with pytest.raises(WrongUse):
+                    read_code(good[:at] + other + good[at + 1 :], "TR")
+
+
+@pytest.mark.parametrize("code", ["", "A42", "42-W3-K", "A42-X-K", "A42-D3-K", "A-W-K", "TRA-0042"])
+def test_what_is_no_code(code: str) -> None:
+    with pytest.raises(WrongUse, match="is no code of a worksheet"):
+        read_code(code, "TR")
+
+
+TEXT = """# TRA-0042
+A42-D-X : summer 1931
+a42 w3 k = Anna
+
+A42-S-1: It rained.
+
+Then it did not: never.
+# a remark
+A42-P-2:
+"""
+
+
+def test_plain_text() -> None:
+    assert list(read_answers(TEXT)) == [
+        Answer(2, "A42-D-X", "summer 1931"),
+        Answer(3, "a42 w3 k", "Anna"),
+        Answer(5, "A42-S-1", "It rained.\n\nThen it did not: never."),
+    ]
+    assert list(read_answers("")) == []
+
+
+def test_words_before_any_code() -> None:
+    with pytest.raises(WrongUse, match="Line 1 stands before any code"):
+        list(read_answers("Anna\nA42-W3-K: Anna"))

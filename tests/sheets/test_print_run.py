@@ -1,0 +1,28 @@
+"""What all printed outputs share (ISO 216 A4 210 × 297 mm; letter 8.5 × 11 in)."""
+
+from datetime import date
+
+import pytest
+
+from boxlore.sheets.print_run import Printing, day_in_words, shared
+
+
+@pytest.mark.parametrize(
+    ("day", "words"), [(date(2026, 11, 25), "25 November 2026"), (date(2027, 1, 1), "1 January 2027")]
+)
+def test_days(day: date, words: str) -> None:
+    assert day_in_words(day) == words
+
+
+def test_rooms_fit_the_paper() -> None:
+    a4 = Printing(title="x", printed_on=date(2026, 11, 25))
+    letter = Printing(title="x", printed_on=date(2026, 11, 25), paper="letter")
+    assert a4.page == (210.0, 297.0)
+    assert letter.page == pytest.approx((8.5 * 25.4, 11 * 25.4))
+    assert a4.room() == 180.0 and a4.room(2) == 86.0
+    assert 2 * letter.room(2) + 8.0 == pytest.approx(letter.room())
+
+
+def test_a_language_that_is_none_falls_back() -> None:
+    assert shared(Printing(title="x", printed_on=date(2026, 11, 25), language="?"), "album")["language"] == "en"
+    assert shared(Printing(title="x", printed_on=date(2026, 11, 25), language="et-EE"), "album")["language"] == "et"

@@ -1,0 +1,410 @@
+"""The transfer as a whole: parts, closures, selections, updates, receipts, offers, splitting, rebuilding.
+
+Rules of our own except where a source is named. bagit (PyPI) reads the bags, csv of the standard library the tables.
+"""
+
+import csv
+import json
+import re
+import shutil
+from collections.abc import Iterator
+from dataclasses import replace
+from datetime import date
+from pathlib import Path
+
+import bagit
+import pytest
+
+from boxlore.core.crosswalk.repository import Archive
+from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.records.audience import To
+from boxlore.core.records.in_force import Record
+from boxlore.core.rules.of_record import look_over
+from boxlore.core.statements import Kind, Subject
+from boxlore.exports.bag import safe_path
+from boxlore.tasks.archive.name_search import names_left
+from boxlore.tasks.archive.offer import offer, read_answer
+from boxlore.tasks.archive.rebuild import rebuild
+from boxlore.tasks.archive.receipt import read_receipt
+from boxlore.tasks.archive.settings import as_toml, read_archive
+from boxlore.tasks.archive.transfer import Order, name_search, transfer
+from boxlore.tasks.collection.opening import Collection, open_collection
+from boxlore.tasks.collection.records import Selection, record_of, records, seen_by
+from boxlore.tasks.scans.fixity import verify_scans
+from boxlore.tasks.scans.fixity_events import CHECKED, COPIED, MADE, events
+from boxlore.tasks.scans.packages import verify_package
+from boxlore.tasks.telling.statements import Teller, Telling, find_item
+
+ON = date(2026, 11, 25)
+QUICK = Archive(takes=("dublin-core", "rdf", "scans"))
+"""An archive that wants nothing printed."""
+
+
+def table(path: Path) -> list[dict[str, str]]:
+    with open(path, encoding="utf-8", newline="") as file:
+        return list(csv.DictReader(file))
+
+
+@pytest.fixture
+def mine(demo: Path, tmp_path: Path) -> Iterator[Collection]:
+    """The demo without its outputs, to be written to."""
+    home = tmp_path / "mine"
+    shutil.copytree(demo, home, ignore=shutil.ignore_patterns("copies", "print", "pages", "transfer"))
+    with open_collection(home, on_day=ON) as collection:
+        yield collection
+
+
+SET = (
+    "metadata/oai_dc.xml", "metadata/dcterms.xml", "metadata/finding-aid.ead3.xml", "metadata/records.nt",
+    "metadata/records.ttl", "metadata/inventory.csv", "metadata/inventory.pdf", "metadata/receipt.csv",
+    "metadata/fixity.csv", "metadata/state.csv", "forms/deed-of-gift.pdf",
+)  # fmt: skip
+
+
+@pytest.mark.parametrize("part", ["open", "closed"])
+def test_every_file_of_the_set_is_in_both_parts(demo: Path, part: str) -> None:
+    bag = demo / "transfer" / part
+    assert all((bag / "data" / one).is_file() for one in SET)
+    page = (bag / "README.html").read_text(encoding="utf-8")
+    assert "sha512sum" in page and "shasum" in page and "Get-FileHash" in page
+    assert "README.html" in (bag / "tagmanifest-sha512.txt").read_text()
+
+
+def test_recordings_and_consent_are_in_the_closed_part_only(demo: Path) -> None:
+    closed, opened = demo / "transfer" / "closed" / "data", demo / "transfer" / "open" / "data"
+    assert list((closed / "recordings").iterdir()) and (closed / "forms" / "consent-1.pdf").is_file()
+    assert not (opened / "recordings").exists() and not list((opened / "forms").glob("consent*"))
+
+
+CUE = re.compile(r"(TRA-\d+)\n\d\d:\d\d:\d\d\.\d{3} --> \d\d:\d\d:\d\d\.\d{3}\n(.+)")
+"""A chapter cue: identifier, times, one line (W3C WebVTT 4.1)."""
+
+
+def chapters(bag: Path) -> dict[str, str]:
+    """The cues of the demo's recording: an item's number to its line."""
+    text = (bag / "data" / "metadata" / "sitting-1.chapters.vtt").read_text(encoding="utf-8")
+    assert text.startswith("WEBVTT\n\n")
+    found = dict(CUE.findall(text))
+    assert len(found) == text.count(" --> ") > 1
+    return found
+
+
+def test_chapters_of_the_recordings_are_in_both_parts_each_for_its_audience(demo: Path) -> None:
+    opened, closed = (chapters(demo / "transfer" / part) for part in ("open", "closed"))
+    assert set(opened) == set(closed)
+    with open_collection(demo, write=False, on_day=ON) as collection:
+        for record in seen_by(collection, To.OUTSIDE).records():
+            if record.number in opened:
+                assert (opened[record.number] == record.number) is record.closed_scans, record.number
+    assert all(line != number for number, line in closed.items())
+
+
+def test_an_item_of_a_closed_passage_is_a_number_in_the_open_chapters(mine: Collection, tmp_path: Path) -> None:
+    sitting, _ = next(iter(mine.store.subjects(Kind.SITTING)))
+    act = mine.act("closed")
+    whole = json.dumps({"from": 0, "to": 3_600_000, "why": "asked for"})
+    act.state(Subject(Kind.SITTING, sitting), "closed", whole, audience="keeper")
+    act.done()
+    transfer(mine, tmp_path / "t", order=Order(archive=Archive(takes=("recordings",))))
+    opened, closed = (chapters(tmp_path / "t" / part) for part in ("open", "closed"))
+    assert all(line == number for number, line in opened.items())
+    assert all(line != number for number, line in closed.items())
+
+
+def test_chapters_that_name_someone_withheld_are_left_out_and_said(mine: Collection, tmp_path: Path) -> None:
+    """Bytes of a recording's name that an older hand gave it."""
+    sitting, rows = next(iter(mine.store.subjects(Kind.SITTING)))
+    kept = next(one for one, _ in rows if one.field == "recording")
+    (mine.folder / "recordings" / "mia-rourke.wav").write_bytes((mine.folder / "recordings/sitting-1.wav").read_bytes())
+    act = mine.act("renamed")
+    facts = json.loads(kept.words) | {"path": "recordings/mia-rourke.wav"}
+    act.state(kept.subject, "recording", json.dumps(facts), replaces=kept.id, moment=kept.moment, sitting=sitting)
+    act.done()
+    made = transfer(mine, tmp_path / "t", order=Order(archive=Archive(takes=("recordings",))))
+    assert any(one.rule == "chapters.name" and "mia-rourke" in one.message for one in made.findings)
+    assert not list((tmp_path / "t" / "open" / "data").rglob("*.vtt"))
+    assert list((tmp_path / "t" / "closed" / "data").rglob("mia-rourke.chapters.vtt"))
+
+
+def test_every_item_that_names_the_living_has_a_closure_date_and_a_reason(demo: Path) -> None:
+    """100 years from birth (The National Archives, UK; from memory): Mia Rourke is born 1961 in the demo's table."""
+    with open_collection(demo, write=False, on_day=ON) as collection:
+        outside, archive = seen_by(collection, To.OUTSIDE), seen_by(collection, To.ARCHIVE)
+        hidden = {
+            one.number
+            for one, whole in zip(outside.records(), archive.records(), strict=True)
+            if one.closed_scans or one.withheld > whole.withheld
+        }
+    rows = {
+        row["Reference code"]: row
+        for row in table(demo / "transfer" / "closed" / "data" / "metadata" / "inventory.csv")
+    }
+    assert len(hidden) >= 5
+    for number in hidden:
+        assert date.fromisoformat(rows[number]["Closed until"]) > ON, number
+        assert "Closed until" in rows[number]["Conditions governing access"]
+    opened = table(demo / "transfer" / "open" / "data" / "metadata" / "inventory.csv")
+    assert not any(row["Closed until"] for row in opened)
+
+
+def test_the_same_identifier_stands_everywhere(demo: Path) -> None:
+    home = demo / "transfer" / "closed" / "data" / "metadata"
+    rows = [row for row in table(home / "inventory.csv") if row["Level of description"] == "item"]
+    names = ("oai_dc.xml", "dcterms.xml", "finding-aid.ead3.xml", "records.nt")
+    texts = {name: (home / name).read_text(encoding="utf-8") for name in names}
+    for row in rows:
+        for name, text in texts.items():
+            assert row["Identifier"] in text, (row["Reference code"], name)
+            assert row["Reference code"] in text
+
+
+def test_inventory_has_rows_for_the_upper_levels(demo: Path) -> None:
+    rows = table(demo / "transfer" / "open" / "data" / "metadata" / "inventory.csv")
+    levels = [row["Level of description"] for row in rows]
+    assert levels[0] == "collection" and levels.count("box") == 2 and levels.count("item") == 25
+    assert "folder" in levels
+
+
+def test_scans_only_pretend_no_shelf(mine: Collection, tmp_path: Path) -> None:
+    transfer(mine, tmp_path / "t", order=Order(originals=False, selection=Selection(box="1")))
+    aid = (tmp_path / "t" / "open" / "data" / "metadata" / "finding-aid.ead3.xml").read_text(encoding="utf-8")
+    assert "<container" not in aid and "originalsloc" in aid
+
+
+def test_a_selection_holds_only_its_items_and_people(mine: Collection, tmp_path: Path) -> None:
+    made = transfer(mine, tmp_path / "t", selection=Selection(items=("TRA-0003",)))
+    assert [one.records for one in made.parts] == [1, 1]
+    text = (tmp_path / "t" / "closed" / "data" / "metadata" / "records.nt").read_text(encoding="utf-8")
+    assert "Mia Rourke" not in text
+    assert not (tmp_path / "t" / "closed" / "data" / "recordings").exists()
+
+
+def test_what_the_archive_takes_is_what_it_gets(mine: Collection, tmp_path: Path) -> None:
+    archive = Archive(repository="Port Chalmers Museum", takes=("inventory", "ead2002", "copies"))
+    order = Order(archive=archive, selection=Selection(items=("TRA-0001",)))
+    transfer(mine, tmp_path / "t", order=order)
+    home = tmp_path / "t" / "open" / "data"
+    assert not (home / "metadata" / "oai_dc.xml").exists() and not (home / "scans").exists()
+    assert "Port Chalmers Museum" in (home / "metadata" / "finding-aid.ead2002.xml").read_text(encoding="utf-8")
+    assert list((home / "copies").rglob("TRA-0001_f.*"))
+
+
+def test_split_bags_are_each_whole_and_hold_everything_once(mine: Collection, tmp_path: Path) -> None:
+    """RFC 8493, 2.2.2: Bag-Count and Bag-Group-Identifier tie them together."""
+    transfer(mine, tmp_path / "t", order=Order(archive=QUICK, split=1_000_000, selection=Selection(box="1")))
+    bags = sorted((tmp_path / "t").glob("closed-*"))
+    assert len(bags) > 2
+    scans: list[str] = []
+    for at, bag in enumerate(bags, 1):
+        read = bagit.Bag(str(bag))
+        assert read.is_valid(fast=False)
+        assert read.info["Bag-Count"] == f"{at} of {len(bags)}"
+        scans += [path.name for path in (bag / "data" / "scans").glob("*")]
+    assert len(scans) == len(set(scans)) > 10
+    assert verify_package(tmp_path / "t") == []
+
+
+def test_an_update_holds_only_what_changed_and_says_what_and_why(mine: Collection, tmp_path: Path) -> None:
+    transfer(mine, tmp_path / "one", order=Order(archive=QUICK))
+    teller = Teller(mine)
+    teller.tell(find_item(mine, "TRA-0007"), "story", "The harbour from the hill.", Telling())
+    made = transfer(mine, tmp_path / "two", order=Order(archive=QUICK, earlier=tmp_path / "one"))
+    assert [one.records for one in made.parts] == [1, 1]
+    rows = table(tmp_path / "two" / "open" / "data" / "metadata" / "changes.csv")
+    assert [(row["Number"], row["What"]) for row in rows] == [("TRA-0007", "changed")]
+    assert "caption" in rows[0]["Fields"] and rows[0]["Why"] == "story"
+    with pytest.raises(CouldNot, match="Nothing has changed"):
+        transfer(mine, tmp_path / "three", order=Order(archive=QUICK, earlier=tmp_path / "two"))
+
+
+def test_a_receipt_is_carried_from_then_on(mine: Collection, tmp_path: Path) -> None:
+    transfer(mine, tmp_path / "one", selection=Selection(box="1"))
+    path = tmp_path / "one" / "open" / "data" / "metadata" / "receipt.csv"
+    lines = path.read_text(encoding="utf-8").splitlines()
+    lines[1] = ",,the whole transfer,2026/14,,"
+    at = next(n for n, line in enumerate(lines) if line.startswith("TRA-0003"))
+    lines[at] = "TRA-0003,,x,2026/14,P-991,"
+    sent = tmp_path / "receipt.csv"
+    sent.write_text("\r\n".join([*lines, "TRA-9999,,x,,P-1,", "TRA-0004,urn:uuid:other,x,,P-2,"]), encoding="utf-8")
+    received = read_receipt(mine, sent, archive="Port Chalmers Museum")
+    assert (received.accessions, received.references) == (("2026/14",), 1)
+    assert len(received.refused) == 2 and "TRA-9999" in received.refused[0] and "another" in received.refused[1]
+    assert read_receipt(mine, sent).references == 0  # a second reading adds nothing
+    transfer(mine, tmp_path / "two", selection=Selection(items=("TRA-0003",)))
+    home = tmp_path / "two" / "open" / "data" / "metadata"
+    for name in ("oai_dc.xml", "dcterms.xml", "finding-aid.ead3.xml", "records.nt", "inventory.csv"):
+        assert "P-991" in (home / name).read_text(encoding="utf-8"), name
+    assert "Accession 2026/14" in (home / "dcterms.xml").read_text(encoding="utf-8")
+
+
+def test_an_offer_shows_nobody_living_and_its_answer_chooses(mine: Collection, tmp_path: Path) -> None:
+    made = offer(mine, tmp_path / "offer")
+    assert made.items == 25 and made.pictures > 10 and made.hidden > 5
+    assert list(names_left(seen_by(mine, To.OUTSIDE), tmp_path / "offer")) == []
+    rows = table(tmp_path / "offer" / "offer.csv")
+    answer = tmp_path / "answer.csv"
+    said = {"TRA-0001": "yes", "TRA-0002": "No", "TRA-0003": "perhaps"}
+    lines = ["Number,Wanted", *(f"{row['Number']},{said.get(row['Number'], '')}" for row in rows), "TRA-9999,yes"]
+    answer.write_text("\n".join(lines), encoding="utf-8")
+    answered = read_answer(mine, answer)
+    assert (answered.wanted, answered.not_wanted, len(answered.refused)) == (1, 1, 2)
+    sent = transfer(mine, tmp_path / "t", selection=Selection(wanted=True))
+    assert sent.parts[0].records == 1
+
+
+def test_fixity_events_are_kept_and_packed(mine: Collection, tmp_path: Path) -> None:
+    assert {one.state for one in verify_scans(mine)} == {"same"}
+    transfer(mine, tmp_path / "t", order=Order(archive=QUICK, selection=Selection(box="1")))
+    kinds = [one["Event"] for one in events(mine)]
+    assert (
+        kinds.count(MADE) == 29 and kinds.count(CHECKED) == 1 and kinds.count(COPIED) == 4
+    )  # two of them the demo's own
+    rows = table(tmp_path / "t" / "closed" / "data" / "metadata" / "fixity.csv")
+    assert any(row["Event"] == CHECKED and row["Outcome"] == "all as they were" for row in rows)
+    packed = {path.name for path in (tmp_path / "t" / "closed" / "data" / "scans").iterdir()}
+    assert {Path(row["File"]).name for row in rows if row["Event"] == MADE} == packed
+
+
+def test_the_keeper_reads_what_the_name_search_found(mine: Collection) -> None:
+    found = name_search(mine)
+    assert {"TRA-0019"} <= {one.number for one in found}
+    assert any("Mia Rourke" in one.people for one in found)
+    assert all(one.done for one in found)
+
+
+PLANTED = [
+    ("in the title of the collection", "title", "Photographs of Mia Rourke"),
+    ("in the name of the holder", "holder", "Mia Rourke"),
+]
+
+
+@pytest.mark.parametrize(("where", "name", "words"), PLANTED, ids=[row[0] for row in PLANTED])
+def test_a_name_planted_anywhere_stops_the_open_part(
+    mine: Collection, tmp_path: Path, where: str, name: str, words: str
+) -> None:
+    object.__setattr__(mine.settings, name, words)
+    with pytest.raises(CouldNot, match="still names someone living"):
+        transfer(mine, tmp_path / "t", selection=Selection(items=("TRA-0001",)))
+    assert not (tmp_path / "t" / "open").exists()
+
+
+def test_a_name_inside_a_scan_stops_the_open_part(mine: Collection, tmp_path: Path) -> None:
+    """A comment segment that intake did not read (ITU-T T.81, B.2.4.5)."""
+    scan = record_of(mine, find_item(mine, "TRA-0001").id).scans[0]
+    path = mine.folder / scan.path
+    data = path.read_bytes()
+    words = b"Mia Rourke, 2026"
+    path.write_bytes(data[:2] + b"\xff\xfe" + (len(words) + 2).to_bytes(2, "big") + words + data[2:])
+    with pytest.raises(CouldNot, match="scans/TRA-0001"):
+        transfer(mine, tmp_path / "t", selection=Selection(items=("TRA-0001",)))
+
+
+def test_a_record_that_cannot_be_valid_stops_the_transfer_unless_asked(mine: Collection, tmp_path: Path) -> None:
+    Teller(mine).tell(find_item(mine, "TRA-0002"), "title", "\u0001\u0002", Telling())
+    chosen = Selection(items=("TRA-0001", "TRA-0002"))
+    with pytest.raises(CouldNot, match="TRA-0002 cannot be written"):
+        transfer(mine, tmp_path / "t", selection=chosen)
+    assert not (tmp_path / "t" / "open").exists()
+    made = transfer(mine, tmp_path / "t", order=Order(selection=chosen, go_on=True))
+    assert any("TRA-0002" in one.message for one in made.findings)
+    text = (tmp_path / "t" / "open" / "data" / "metadata" / "oai_dc.xml").read_text(encoding="utf-8")
+    assert "TRA-0001" in text and "<dc:identifier>TRA-0002<" not in text
+
+
+def plain(record: Record) -> dict[str, object]:
+    """What a record says, without the keeper's count of what a transfer does not hold."""
+    told = {
+        name: [
+            (one.words, one.language, one.source, one.sure, one.audience, one.recorded_at, dict(one.value))
+            for one in rows
+        ]
+        for name, rows in record.told.items()
+    }
+    people = [(one.name, one.role, one.person, one.scan, one.area, one.number) for one in record.people]
+    scans = [(one.id, one.sha256, one.side, one.role, one.area, one.width, one.embedded) for one in record.scans]
+    return {
+        "number": record.number, "id": record.id, "kind": record.kind, "mark": record.mark, "found_in": record.found_in,
+        "size": record.size_mm, "told": told, "people": people, "scans": scans, "not known": record.not_known,
+        "related": sorted((one.kind, one.number, one.reverse) for one in record.related),
+    }  # fmt: skip
+
+
+def open_questions(collection: Collection) -> list[tuple[str, str]]:
+    """Dates and places that wait for the keeper."""
+    found = [(record.number, one) for record in records(collection) for one in look_over(record, {})]
+    return [(number, one.message) for number, one in found if one.rule in ("date.asks", "place.asks")]
+
+
+def test_a_rebuilt_collection_has_lost_nothing_that_the_transfer_holds(demo: Path, tmp_path: Path) -> None:
+    made = rebuild(tmp_path / "again", demo / "transfer", on_day=ON)
+    assert (made.items, made.scans, made.missing) == (25, 29, ())
+    with (
+        open_collection(demo, write=False, on_day=ON) as before,
+        open_collection(tmp_path / "again", write=False, on_day=ON) as after,
+    ):
+        assert after.id == before.id
+        assert after.settings == replace(before.settings, series="B")
+        assert open_questions(after) == open_questions(before) != []
+        pairs = zip(seen_by(before, To.ARCHIVE).records(), seen_by(after, To.ARCHIVE).records(), strict=True)
+        for one, other in pairs:
+            assert plain(one) == plain(other), one.number
+        assert {one.name for one in before.people().values()} == {one.name for one in after.people().values()}
+        assert {one.state for one in verify_scans(after)} == {"same"}
+        assert seen_by(after, To.OUTSIDE).withheld.people == seen_by(before, To.OUTSIDE).withheld.people
+        sittings = dict(after.store.subjects("sitting"))
+        assert len(sittings) == 1
+        assert (after.folder / "recordings" / "sitting-1.wav").is_file()
+
+
+def test_a_damaged_package_is_not_rebuilt(demo: Path, tmp_path: Path) -> None:
+    shutil.copytree(demo / "transfer", tmp_path / "t")
+    target = tmp_path / "t" / "closed" / "data" / "metadata" / "records.nt"
+    target.write_bytes(target.read_bytes() + b"\n")
+    with pytest.raises(CouldNot, match="not whole"):
+        rebuild(tmp_path / "again", tmp_path / "t")
+    assert not (tmp_path / "again").exists()
+    with pytest.raises(WrongUse, match="no transfer"):
+        rebuild(tmp_path / "again", tmp_path)
+
+
+@pytest.mark.parametrize("path", ["a%b.jpg", "a\nb", "a\rb", "/etc/a", "../a", "a\\b"])
+def test_a_bag_refuses_names_it_may_not_hold(path: str) -> None:
+    """RFC 8493, 2.1.3 and 5.1.1."""
+    with pytest.raises(WrongUse, match="cannot hold"):
+        safe_path(path)
+
+
+ARCHIVE_FAULTS = [
+    ('reposit = "x"', "that there is none of"),
+    ("repository = 3", "must be text in quotes"),
+    ('country = "New Zealand"', "two capital letters"),
+    ('takes = ["everything"]', "It may hold"),
+    ("repository = ", "cannot be read"),
+]
+
+
+@pytest.mark.parametrize(("line", "words"), ARCHIVE_FAULTS)
+def test_an_archives_settings_say_what_is_wrong(tmp_path: Path, line: str, words: str) -> None:
+    path = tmp_path / "archive.toml"
+    path.write_text(line, encoding="utf-8")
+    with pytest.raises(WrongUse, match=words):
+        read_archive(path)
+
+
+def test_an_archives_empty_settings_can_be_read(tmp_path: Path) -> None:
+    (tmp_path / "archive.toml").write_text(as_toml(), encoding="utf-8")
+    assert read_archive(tmp_path / "archive.toml") == Archive()
+
+
+def test_moves_and_custody_are_told(mine: Collection, tmp_path: Path) -> None:
+    item = find_item(mine, "TRA-0001")
+    kept = next(one for one, _ in mine.store.statements(item) if one.field == "kept")
+    act = mine.act("moved")
+    act.state(item, "kept", f"{kept.words.split()[0]} 77", replaces=kept.id)
+    act.state(Subject(Kind.COLLECTION, mine.id), "custody", "Came from Reval in a trunk in 1949.")
+    act.done()
+    transfer(mine, tmp_path / "t", selection=Selection(items=("TRA-0001",)))
+    home = tmp_path / "t" / "open" / "data" / "metadata"
+    for name in ("dcterms.xml", "finding-aid.ead3.xml", "inventory.csv"):
+        text = (home / name).read_text(encoding="utf-8")
+        assert "Kept earlier" in text and "trunk in 1949" in text, name
