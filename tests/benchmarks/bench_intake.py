@@ -15,7 +15,7 @@ from PIL import Image
 
 from boxlore.tasks.collection.opening import open_collection, start
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.scans.intake import Wanted, picture_files, take_in
+from boxlore.tasks.scans.intake import IntakeOptions, picture_files, take_in
 from boxlore.tasks.scans.lookalikes import look_closer
 from boxlore.tasks.scans.pairing import by_suffix
 
@@ -42,7 +42,7 @@ with tempfile.TemporaryDirectory() as folder:
     with open_collection(home) as collection:
         plan = by_suffix(picture_files([scans]))
         begun = time.perf_counter()
-        taken = take_in(collection, plan, Wanted())
+        taken = take_in(collection, plan, IntakeOptions())
         ours = time.perf_counter() - begun
         begun = time.perf_counter()
         looked = look_closer(collection)

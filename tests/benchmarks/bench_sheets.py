@@ -21,7 +21,7 @@ from PIL import Image
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.opening import open_collection, start
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.scans.intake import Wanted, take_in
+from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import by_suffix
 from boxlore.tasks.telling.statements import Teller, Telling
 
@@ -55,7 +55,7 @@ def photographs(folder: Path, count: int, size: tuple[int, int]) -> list[Path]:
 def collection(home: Path, paths: list[Path]) -> None:
     start(home, Settings(prefix="BN"))
     with open_collection(home) as made:
-        list(take_in(made, by_suffix(paths), Wanted(box="1", folder="1")))
+        list(take_in(made, by_suffix(paths), IntakeOptions(box="1", folder="1")))
         teller = Teller(made)
         act = made.act("told")
         people = [act.new(Kind.PERSON) for _ in range(200)]

@@ -13,7 +13,7 @@ from pathlib import Path
 from boxlore.disk.pictures import make_jpeg
 from boxlore.tasks.collection.opening import open_collection, start
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.scans.intake import Wanted, picture_files, take_in
+from boxlore.tasks.scans.intake import IntakeOptions, picture_files, take_in
 from boxlore.tasks.scans.pairing import by_suffix
 from boxlore.tasks.sitting.showing import SIZES
 from boxlore.viewing.server import serving
@@ -38,7 +38,7 @@ def main() -> None:
         folder = Path(home) / "tamm_family"
         start(folder, Settings(title="Tamm and Rourke", prefix="TR"))
         with open_collection(folder) as collection:
-            list(take_in(collection, by_suffix(picture_files([scans])), Wanted(copy=True)))
+            list(take_in(collection, by_suffix(picture_files([scans])), IntakeOptions(copy=True)))
             keeper = Keeper(collection)
             alone = []
             for scan in [keeper.sitting.record(item).scans[0] for _, item in collection.store.items()[:8]]:

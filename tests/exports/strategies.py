@@ -3,7 +3,7 @@
 from hypothesis import strategies as st
 
 from boxlore.core.records.containers import Mark
-from boxlore.core.records.in_force import Conflict, Record, Related, ScanFile, Shown, Told
+from boxlore.core.records.in_force import Conflict, PersonShown, Record, Related, ScanFile, StatementView
 from boxlore.core.statements import KEEPER, Said, Source, Sure
 
 EDTF_FORMS = (
@@ -27,7 +27,7 @@ IDS = st.uuids(version=4).map(str)
 
 def told(field: str, words: st.SearchStrategy[str] = ODD, value: st.SearchStrategy[dict] | None = None):  # type: ignore[no-untyped-def,type-arg]
     return st.builds(
-        Told,
+        StatementView,
         statement=IDS,
         field=st.just(field),
         words=words,
@@ -46,9 +46,11 @@ PLACE = {"text": "Reval", "kind": "match", "findings": [], "choices": [{"name": 
 PLACES = told("place", value=st.sampled_from(({}, PLACE)))
 
 
-def gathered(fields: tuple[st.SearchStrategy[Told], ...]) -> st.SearchStrategy[dict[str, tuple[Told, ...]]]:
-    def by_field(rows: list[Told]) -> dict[str, tuple[Told, ...]]:
-        found: dict[str, tuple[Told, ...]] = {}
+def gathered(
+    fields: tuple[st.SearchStrategy[StatementView], ...],
+) -> st.SearchStrategy[dict[str, tuple[StatementView, ...]]]:
+    def by_field(rows: list[StatementView]) -> dict[str, tuple[StatementView, ...]]:
+        found: dict[str, tuple[StatementView, ...]] = {}
         for one in rows:
             found[one.field] = (*found.get(one.field, ()), one)
         return found
@@ -71,7 +73,7 @@ SCANS = st.builds(
     side=st.sampled_from(("recto", "verso")),
 )
 PEOPLE = st.builds(
-    Shown,
+    PersonShown,
     told=told("person"),
     name=WORDS.filter(str.strip),
     role=st.sampled_from(("person", "named", "photographer")),

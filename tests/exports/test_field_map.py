@@ -12,11 +12,11 @@ from lxml import etree
 from rdflib import Graph, URIRef
 
 from boxlore.core.crosswalk.archives import CNE, CollectionFacts
-from boxlore.core.crosswalk.extent import Holding
+from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.people.person import Person
 from boxlore.core.records.closing_dates import Closure
 from boxlore.core.records.containers import Mark
-from boxlore.core.records.in_force import Record, ScanFile, Shown, Told
+from boxlore.core.records.in_force import PersonShown, Record, ScanFile, StatementView
 from boxlore.core.statements import KEEPER, Said, Source, Sure
 from boxlore.disk.shipped import shipped
 from boxlore.exports.dublin_core import FULL, SIMPLE, write_records
@@ -28,8 +28,8 @@ from boxlore.exports.required import read_required
 LEIDA = Source(Said.NARRATOR, "11111111-1111-7111-8111-111111111111")
 
 
-def told(field: str, words: str, source: Source = KEEPER, sure: Sure = Sure.SURE, **value: object) -> Told:
-    return Told(
+def told(field: str, words: str, source: Source = KEEPER, sure: Sure = Sure.SURE, **value: object) -> StatementView:
+    return StatementView(
         statement=f"22222222-2222-7222-8222-{abs(hash((field, words))) % 10**12:012d}", field=field, words=words,
         language="en", source=source, said_by="Leida Rourke" if source is LEIDA else "", sure=sure, audience="anyone",
         recorded_at="2026-11-25T10:15:30.250Z", value=value,
@@ -49,8 +49,8 @@ RECORD = Record(
                  height=20, media_type="image/tiff"),
     ),
     people=(
-        Shown(told=told("person", "Kristjan", sure=Sure.GUESS), name="Kristjan Tamm", person="k"),
-        Shown(told=told("photographer", "Atelier Lind"), name="Atelier Lind", role="photographer"),
+        PersonShown(told=told("person", "Kristjan", sure=Sure.GUESS), name="Kristjan Tamm", person="k"),
+        PersonShown(told=told("photographer", "Atelier Lind"), name="Atelier Lind", role="photographer"),
     ),
     told={
         "title": (told("title", "The harbour"),),
@@ -87,7 +87,7 @@ def outputs() -> dict[str, object]:
     simple, full, aid_out, triples = io.BytesIO(), io.BytesIO(), io.BytesIO(), io.BytesIO()
     assert write_records([RECORD], FACTS, simple, schema("oai_dc.rng"), SIMPLE) == []
     assert write_records([RECORD], FACTS, full, schema("dcterms.rng"), FULL) == []
-    holding = Holding()
+    holding = Extent()
     holding.add(RECORD)
     aid = FindingAid(FACTS, holding, EAD3, schema("finding-aid.ead3.rng"))
     aid.write([RECORD], aid_out)

@@ -11,7 +11,7 @@ from tests.exports import published
 from tests.exports.strategies import EDTF_FORMS, RECORDS, told  # noqa: F401  # strategies of one place
 
 from boxlore.core.crosswalk.archives import CollectionFacts
-from boxlore.core.crosswalk.extent import Holding
+from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.records.in_force import Record
 from boxlore.disk.shipped import shipped
 from boxlore.exports.ead_elements import EAD3, EAD2002, Dialect
@@ -27,7 +27,7 @@ def schema(dialect: Dialect) -> bytes:
 
 
 def written(records: list[Record], facts: CollectionFacts = FACTS, dialect: Dialect = EAD3):  # type: ignore[no-untyped-def]
-    holding = Holding()
+    holding = Extent()
     for one in records:
         holding.add(one)
     aid = FindingAid(facts, holding, dialect, schema(dialect))
@@ -122,11 +122,11 @@ BAD = [
 
 def good() -> str:
     from boxlore.core.records.containers import Mark  # noqa: PLC0415  # only here
-    from boxlore.core.records.in_force import ScanFile, Shown, Told  # noqa: PLC0415
+    from boxlore.core.records.in_force import PersonShown, ScanFile, StatementView  # noqa: PLC0415
     from boxlore.core.statements import KEEPER, Sure  # noqa: PLC0415
 
-    def one(field: str, words: str, **value: object) -> Told:
-        return Told(
+    def one(field: str, words: str, **value: object) -> StatementView:
+        return StatementView(
             statement="s", field=field, words=words, language="en", source=KEEPER, said_by="", sure=Sure.SURE,
             audience="anyone", recorded_at="2026-11-25T00:00:00.000Z", value=value,
         )  # fmt: skip
@@ -143,7 +143,7 @@ def good() -> str:
         number="TRA-0001",
         mark=Mark((("box", "1"),), 2),
         scans=(scan,),
-        people=(Shown(told=one("person", "Helmi"), name="Helmi"),),
+        people=(PersonShown(told=one("person", "Helmi"), name="Helmi"),),
         told={
             "title": (one("title", "The wedding"),),
             "date": (one("date", "1912", edtf="1912", display="1912"),),
@@ -165,11 +165,11 @@ def test_planted_faults_are_caught_before_writing(trap: str, right: str, planted
 
 def test_every_form_of_edtf_keeps_out_of_plain_dates() -> None:
     iso = patterns()
-    from boxlore.core.records.in_force import Told  # noqa: PLC0415
+    from boxlore.core.records.in_force import StatementView  # noqa: PLC0415
     from boxlore.core.statements import KEEPER, Sure  # noqa: PLC0415
 
     for edtf in EDTF_FORMS:
-        date_told = Told(
+        date_told = StatementView(
             statement="s", field="date", words=edtf, language="", source=KEEPER, said_by="", sure=Sure.SURE,
             audience="anyone", recorded_at="", value={"edtf": edtf, "display": edtf},
         )  # fmt: skip

@@ -21,7 +21,7 @@ from PIL import Image, ImageCms, ImageSequence
 from boxlore.core.crosswalk.embedding import Embedding, Text
 from boxlore.core.errors import ByteFault
 from boxlore.formats import carrier, xmp
-from boxlore.formats.carrier import Container
+from boxlore.formats.carrier import FileFormat
 
 Caption = Callable[..., bytes]
 TIFF = (b"II*\x00", b"MM\x00*", b"II+\x00", b"MM\x00+")
@@ -197,18 +197,18 @@ def by_exiv2(path: Path) -> None:
 
 
 KINDS = [
-    (b"\xff\xd8\xff\xe0", Container.JPEG, ".jpg"),
-    (b"\x89PNG\r\n\x1a\n", Container.PNG, ".png"),
-    (b"II*\x00", Container.TIFF, ".tif"),
-    (b"MM\x00+", Container.TIFF, ".tif"),
-    (b"RIFF\x00\x00\x00\x00WEBP", Container.WEBP, ".webp"),
+    (b"\xff\xd8\xff\xe0", FileFormat.JPEG, ".jpg"),
+    (b"\x89PNG\r\n\x1a\n", FileFormat.PNG, ".png"),
+    (b"II*\x00", FileFormat.TIFF, ".tif"),
+    (b"MM\x00+", FileFormat.TIFF, ".tif"),
+    (b"RIFF\x00\x00\x00\x00WEBP", FileFormat.WEBP, ".webp"),
     (b"GIF89a", None, ".xyz"),
     (b"", None, ".xyz"),
 ]
 
 
 @pytest.mark.parametrize(("head", "kind", "suffix"), KINDS)
-def test_a_file_is_known_by_content_and_not_by_name(head: bytes, kind: Container | None, suffix: str) -> None:
+def test_a_file_is_known_by_content_and_not_by_name(head: bytes, kind: FileFormat | None, suffix: str) -> None:
     assert carrier.sniff(head) is kind
     assert carrier.suffix_for(io.BytesIO(head), ".xyz") == suffix
 

@@ -15,7 +15,7 @@ import pytest
 from PIL import Image, ImageDraw
 
 from boxlore.core.records.containers import Mark
-from boxlore.core.records.in_force import Record, ScanFile, Shown, Told
+from boxlore.core.records.in_force import PersonShown, Record, ScanFile, StatementView
 from boxlore.core.statements import Said, Source, Sure
 from boxlore.sheets.figure import front_of, picture_key
 from boxlore.sheets.print_run import Printing
@@ -28,17 +28,17 @@ HOSTILE = (
 )
 
 
-def told(field: str, words: str, **more: Any) -> Told:
+def told(field: str, words: str, **more: Any) -> StatementView:
     values = {"statement": field, "language": "en", "source": LEIDA, "said_by": "Leida Rourke", "sure": Sure.SURE}
-    return Told(field=field, words=words, audience="anyone", recorded_at="", **{**values, **more})
+    return StatementView(field=field, words=words, audience="anyone", recorded_at="", **{**values, **more})
 
 
-def shown(name: str, *area: float, number: int = 0, role: str = "person", **more: Any) -> Shown:
+def shown(name: str, *area: float, number: int = 0, role: str = "person", **more: Any) -> PersonShown:
     said = told(role, name, **more)
-    return Shown(told=said, name=name, role=role, person=f"id-{name}", scan="", area=area, number=number)
+    return PersonShown(told=said, name=name, role=role, person=f"id-{name}", scan="", area=area, number=number)
 
 
-def record(at: int, *people: Shown, **words: str | tuple[Told, ...]) -> Record:
+def record(at: int, *people: PersonShown, **words: str | tuple[StatementView, ...]) -> Record:
     path = f"scans/{at}.jpg"
     scan = ScanFile(
         id=f"scan{at}", path=path, sha256="0" * 64, bytes=1, width=1200, height=900, media_type="image/jpeg"
@@ -49,7 +49,7 @@ def record(at: int, *people: Shown, **words: str | tuple[Told, ...]) -> Record:
     return Record(id=f"item{at}", number=f"TRA-{at + 1:04d}", mark=mark, scans=(scan,), told=rows, people=tuple(marked))
 
 
-def nine() -> list[Shown]:
+def nine() -> list[PersonShown]:
     back = [shown(f"Back {x}", 0.2 + x * 0.16, 0.25, 0.05, 0.08, number=x + 6) for x in range(4)]
     front = [shown(f"Front {x}", 0.12 + x * 0.16, 0.42, 0.05, 0.08, number=x + 1) for x in range(5)]
     return [*front, *back]

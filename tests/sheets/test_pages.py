@@ -16,7 +16,7 @@ import pytest
 from boxlore.core.crosswalk import captions
 from boxlore.core.records.in_force import Record
 from boxlore.sheets.figure import front_of, picture_key
-from boxlore.sheets.pages import ON_A_PAGE, Side, Site, make_pages
+from boxlore.sheets.pages import ON_A_PAGE, PageSide, Site, make_pages
 from boxlore.sheets.print_run import Printing
 from boxlore.sheets.theme import THEMES, contrast
 
@@ -69,7 +69,7 @@ def folder(hard: list[Record], pictures: dict[str, Path], tmp_path_factory: pyte
         name = f"images/large/{one.number}.jpg"
         (home / name).parent.mkdir(parents=True, exist_ok=True)
         (home / name).write_bytes(pictures[picture_key(scan)].read_bytes())
-        fronts[one.id] = Side(name, (400, 300), name, (400, 300))
+        fronts[one.id] = PageSide(name, (400, 300), name, (400, 300))
     printing = Printing(title="Tamm and Rourke", printed_on=date(2026, 11, 25))
     public = {one.id: one for one in hard if one.number != "TRA-0002"}
     site = Site(records=hard, fronts=fronts, backs={}, printing=printing, outside=False, public=public)

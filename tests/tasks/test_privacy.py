@@ -22,14 +22,14 @@ from boxlore.core.crosswalk.repository import NOT_SAID, TAKES
 from boxlore.core.records.audience import To
 from boxlore.core.statements import KEEPER, Kind, Said, read_source
 from boxlore.tasks.archive.offer import offer
-from boxlore.tasks.archive.transfer import Order as Transfer
+from boxlore.tasks.archive.transfer import TransferOrder as Transfer
 from boxlore.tasks.archive.transfer import names_left, transfer
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records import Selection, records, seen_by
 from boxlore.tasks.outputs.copies import copies
 from boxlore.tasks.outputs.pages import pages
-from boxlore.tasks.outputs.sheets import Order, labels, sheet, slips, worksheet
-from boxlore.tasks.scans.intake import Wanted, take_in
+from boxlore.tasks.outputs.sheets import PrintOrder, labels, sheet, slips, worksheet
+from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import by_suffix
 from boxlore.tasks.sitting.recordings import keep_recording
 from boxlore.tasks.sitting.session import Sitting
@@ -37,7 +37,7 @@ from boxlore.tasks.sitting.time_log import sittings, write_log
 from boxlore.tasks.telling.statements import Teller, Telling, find_item
 
 ON = date(2026, 11, 25)
-OUTSIDE = Order(to=To.OUTSIDE)
+OUTSIDE = PrintOrder(to=To.OUTSIDE)
 
 FORMS = (
     "tuulikki", "tuulike", "maarja", "t. m. rourke", "t.m. rourke", "t. rourke", "rourke, t.", "rourke t.", "t.m.r.",
@@ -68,7 +68,7 @@ def collection(demo: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator
     exif[0x010E] = "Tuulike at the beach"
     Image.new("RGB", (600, 400), "grey").save(picture, exif=exif)
     with open_collection(home, on_day=ON) as opened:
-        list(take_in(opened, by_suffix([picture]), Wanted(copy=True)))
+        list(take_in(opened, by_suffix([picture]), IntakeOptions(copy=True)))
         _plant(opened)
         yield opened
 

@@ -26,7 +26,7 @@ from boxlore.core.statements import Kind
 from boxlore.tasks.collection.opening import open_collection, start
 from boxlore.tasks.collection.records import records
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.scans.intake import Wanted, take_in
+from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import by_suffix
 
 KEYS = {
@@ -179,7 +179,7 @@ def pictured(tmp_path: Path) -> Path:
     Image.linear_gradient("L").resize((300, 200)).convert("RGB").save(picture)
     start(made, Settings(title="Tamm and Rourke", prefix="TR"))
     with open_collection(made) as collection:
-        list(take_in(collection, by_suffix([picture]), Wanted(copy=True)))
+        list(take_in(collection, by_suffix([picture]), IntakeOptions(copy=True)))
         act = collection.act("one without a scan")
         act.state(act.new(Kind.ITEM), "number", "TRA-0002")
         act.done()

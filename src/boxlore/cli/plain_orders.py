@@ -3,7 +3,7 @@
 from collections.abc import Callable
 
 from boxlore.cli.output import safe
-from boxlore.cli.plain_sitting import Order, Plain, Say
+from boxlore.cli.plain_sitting import Plain, PlainOrder, Say
 from boxlore.core.sitting.stages import Step
 from boxlore.core.statements import Sure
 from boxlore.tasks.sitting import course
@@ -13,7 +13,7 @@ from boxlore.tasks.sitting.showing import Showing
 
 _SURE = tuple(str(one) for one in Sure if one is not Sure.NOT_KNOWN)
 
-ORDERS: dict[str, tuple[Order, str]] = {
+ORDERS: dict[str, tuple[PlainOrder, str]] = {
     "next": (lambda plain, _: plain.turn(1), "the next item."),
     "before": (lambda plain, _: plain.turn(-1), "the item before."),
     "go": (Plain.go, "an item by number or place: .go TRA-0042, .go 3/12/4."),

@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 
 from boxlore.core.crosswalk.captions import caption
 from boxlore.core.errors import BoxloreError, WrongUse
-from boxlore.core.records.in_force import Record, Told
+from boxlore.core.records.in_force import Record, StatementView
 from boxlore.core.sitting.stages import Step
 from boxlore.core.statements import FIELDS
 from boxlore.tasks.sitting import course
@@ -21,7 +21,7 @@ from boxlore.tasks.sitting.showing import Showing
 from boxlore.tasks.telling.statements import find_item
 
 Say = Callable[[str], None]
-Order = Callable[["Plain", str], None]
+PlainOrder = Callable[["Plain", str], None]
 
 
 ALONE = ("help", "quit", "exit", "undo")
@@ -36,14 +36,14 @@ class Plain:
     listing: Listing
     showing: Showing
     say: Say
-    orders: Mapping[str, tuple[Order, str]]
+    orders: Mapping[str, tuple[PlainOrder, str]]
     """Every order: its name, what it does, and how that is told."""
     position: int = 0
     asked: int = 0
     before: str = ""
     over: bool = False
     record: Record = field(init=False)
-    _told: list[Told] = field(default_factory=list)
+    _told: list[StatementView] = field(default_factory=list)
     """The statements last read out under “.who”, for orders that name one by its number."""
     _sure_to_strike: str = ""
     _consent_later: set[str] = field(default_factory=set)
@@ -214,7 +214,7 @@ class Plain:
         if not self._told:
             self.say("Nothing is told of this item yet.")
 
-    def _meant(self, number: str) -> Told:
+    def _meant(self, number: str) -> StatementView:
         if not number and (own := self.sitting.own(self.record, self.prompt)) is not None:
             return own
         if not (number.isascii() and number.isdigit() and 1 <= int(number) <= len(self._told)):
@@ -375,7 +375,7 @@ class Plain:
         self.say("Everything is kept.")
 
 
-def _understood(told: Told) -> str:
+def _understood(told: StatementView) -> str:
     if told.field == "date":
         return str(told.value.get("display") or "")
     choices = told.value.get("choices")

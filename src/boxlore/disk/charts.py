@@ -7,8 +7,8 @@ from typing import Any
 
 from PIL import Image, ImageDraw, ImageFont
 
-from boxlore.core.originals.climate import Reading
-from boxlore.core.originals.climate_chart import PANELS, Panel, Range, bounds, ranges
+from boxlore.core.originals.climate import Measurement
+from boxlore.core.originals.climate_chart import PANELS, Band, Panel, bounds, ranges
 
 WIDE, HIGH = 1500, 900
 LEFT, TOP, BETWEEN, BELOW = 90, 70, 60, 60
@@ -16,7 +16,7 @@ INK, SOFT, LINE = (34, 34, 34), (110, 110, 110), (214, 210, 202)
 COLOURS = ((161, 58, 36), (37, 84, 124))
 
 
-def climate_png(readings: Sequence[Reading], title: str) -> bytes:
+def climate_png(readings: Sequence[Measurement], title: str) -> bytes:
     """The chart as the bytes of a PNG file."""
     image = Image.new("RGB", (WIDE, HIGH), "white")
     draw = ImageDraw.Draw(image)
@@ -37,7 +37,7 @@ def _font(size: int) -> Any:
 
 
 def _panel(
-    draw: Any, panel: Panel, some: Sequence[Range | None], top: int, high: int, colour: tuple[int, int, int]
+    draw: Any, panel: Panel, some: Sequence[Band | None], top: int, high: int, colour: tuple[int, int, int]
 ) -> None:
     low, most = bounds(some)
 

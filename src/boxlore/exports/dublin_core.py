@@ -14,7 +14,7 @@ from typing import BinaryIO
 
 from lxml import etree
 
-from boxlore.core.crosswalk.archives import CollectionFacts, Value, dcterms, oai_dc
+from boxlore.core.crosswalk.archives import CollectionFacts, DcValue, dcterms, oai_dc
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.records.in_force import Record
 from boxlore.exports.markup import xml_attribute, xml_text
@@ -27,7 +27,7 @@ DCTERMS = "http://purl.org/dc/terms/"
 XSI = "http://www.w3.org/2001/XMLSchema-instance"
 BATCH = 100
 
-Elements = Callable[[Record, CollectionFacts], Iterator[tuple[str, Value]]]
+Elements = Callable[[Record, CollectionFacts], Iterator[tuple[str, DcValue]]]
 
 
 @dataclass(frozen=True, slots=True)

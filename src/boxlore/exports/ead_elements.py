@@ -11,11 +11,11 @@ from lxml import etree
 
 from boxlore.core.crosswalk.archives import CollectionFacts, authority_form, place_of, process_term, size_words
 from boxlore.core.crosswalk.captions import NATURE
-from boxlore.core.crosswalk.extent import Holding, plural
+from boxlore.core.crosswalk.extent import Extent, plural
 from boxlore.core.dates.edtf import parse
 from boxlore.core.dates.edtf_values import plain_iso
 from boxlore.core.places.reading import full_name
-from boxlore.core.records.in_force import Record, Shown
+from boxlore.core.records.in_force import PersonShown, Record
 from boxlore.exports.markup import clean
 
 RELATORS = {"person": "depicted", "named": "named, not shown", "photographer": "photographer"}
@@ -66,7 +66,7 @@ class Dialect:
         """DACS 2.4: a structured date; a plain one has a standard date, a range its outer bounds, others words only."""
         dated(self, did, record.date_display, record.edtf)
 
-    def date_range(self, did: etree._Element, holding: Holding) -> None:
+    def date_range(self, did: etree._Element, holding: Extent) -> None:
         if holding.years == "undated":
             self.add(did, "unitdate", "undated", unitdatetype="inclusive")
             return
@@ -87,7 +87,7 @@ class Dialect:
         if size:
             self.add(made, "dimensions", size, unit="mm")
 
-    def origination(self, did: etree._Element, takers: Sequence[Shown], facts: CollectionFacts) -> None:
+    def origination(self, did: etree._Element, takers: Sequence[PersonShown], facts: CollectionFacts) -> None:
         for one in takers:
             made = self.add(did, "origination")
             self.person(made, authority_form(one, facts.people), "photographer")
@@ -134,7 +134,7 @@ class Dialect:
         known = {"source": "aat", "identifier": term} if term else {}
         self.add(self.add(made, "genreform", **known), "part", words)
 
-    def top(self, facts: CollectionFacts, holding: Holding) -> etree._Element:
+    def top(self, facts: CollectionFacts, holding: Extent) -> etree._Element:
         """Everything above the components."""
         ead = self.element("ead")
         self._control(ead, facts)
@@ -167,7 +167,7 @@ class Dialect:
         self.add(event, "agenttype", value="machine")
         self.add(event, "agent", SOFTWARE)
 
-    def _collection(self, archdesc: etree._Element, facts: CollectionFacts, holding: Holding) -> None:
+    def _collection(self, archdesc: etree._Element, facts: CollectionFacts, holding: Extent) -> None:
         did = self.add(archdesc, "did")
         self.repository(did, facts)
         self.add(did, "unitid", f"urn:uuid:{facts.id}")
@@ -183,7 +183,7 @@ class Dialect:
     def repository(self, did: etree._Element, facts: CollectionFacts) -> None:
         self.add(self.add(self.add(did, "repository"), "corpname"), "part", repository_of(facts))
 
-    def extents(self, did: etree._Element, holding: Holding) -> None:
+    def extents(self, did: etree._Element, holding: Extent) -> None:
         for kind, count in holding.kinds.most_common():
             coverage = "whole" if len(holding.kinds) == 1 else "part"
             self._counted(did, str(count), plural(kind), coverage=coverage)
@@ -240,7 +240,7 @@ class Ead2002(Dialect):
         normal = {"normal": f"{first}/{last}"} if known else {}
         self.add(did, "unitdate", record.date_display, type="inclusive", **normal)
 
-    def date_range(self, did: etree._Element, holding: Holding) -> None:
+    def date_range(self, did: etree._Element, holding: Extent) -> None:
         bounds = f"{holding.earliest or holding.latest}/{holding.latest or holding.earliest}"
         known = {} if holding.years == "undated" else {"normal": bounds}
         self.add(did, "unitdate", holding.years, type="inclusive", **known)
@@ -317,7 +317,7 @@ def repository_of(facts: CollectionFacts) -> str:
     return facts.archive.repository or facts.holder or "Repository not yet named"
 
 
-def collection_notes(facts: CollectionFacts, holding: Holding) -> list[tuple[str, list[str]]]:
+def collection_notes(facts: CollectionFacts, holding: Extent) -> list[tuple[str, list[str]]]:
     """DACS 4.1, 5.1, 5.2, 6.1, 3.1, 3.2 for the whole collection, in words: (element, paragraphs)."""
     closed = "The open part may be shown. What names people taken as living is in a closed part, by item, with dates."
     notes = [

@@ -16,7 +16,7 @@ from lxml import etree
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.archives import CollectionFacts, access_words, rights_of, who_said
-from boxlore.core.crosswalk.extent import Holding, packed_path
+from boxlore.core.crosswalk.extent import Extent, packed_path
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.originals.description import custody_lines, physical_lines
 from boxlore.core.records.in_force import Record
@@ -29,7 +29,7 @@ class FindingAid:
     """One finding aid of one collection, in one dialect. `findings` name what could not be written."""
 
     facts: CollectionFacts
-    holding: Holding
+    holding: Extent
     dialect: Dialect
     schema: bytes
     findings: list[Finding] = starts(default_factory=list)

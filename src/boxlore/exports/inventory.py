@@ -19,7 +19,7 @@ from boxlore.core.crosswalk.archives import (
     rights_of,
     size_words,
 )
-from boxlore.core.crosswalk.extent import Holding, packed_path
+from boxlore.core.crosswalk.extent import Extent, packed_path
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.in_force import Record
 from boxlore.exports.markup import clean
@@ -40,7 +40,7 @@ def safe_cell(words: str) -> str:
     return f"'{words}" if words.startswith(FORMULA) else words
 
 
-def inventory_rows(records: Iterable[Record], facts: CollectionFacts, holding: Holding) -> Iterator[list[str]]:
+def inventory_rows(records: Iterable[Record], facts: CollectionFacts, holding: Extent) -> Iterator[list[str]]:
     """The heading, the collection, then each container before its items. `records` come in the order of containers."""
     yield list(COLUMNS)
     yield _upper("collection", f"urn:uuid:{facts.id}", facts.title, holding.years, holding.words, facts)
@@ -128,7 +128,7 @@ _CHECKS = (
 """How to check a bag with what an operating system brings along."""
 
 
-def readme(facts: CollectionFacts, holding: Holding, part: str, contents: Sequence[tuple[str, str]]) -> bytes:
+def readme(facts: CollectionFacts, holding: Extent, part: str, contents: Sequence[tuple[str, str]]) -> bytes:
     """The page that a person opens first: what this is, what each file is, how to check it without our program."""
     closed = (
         "<p><strong>This is the closed part.</strong> It names people taken as living. Each item says until when it "

@@ -12,13 +12,13 @@ from functools import lru_cache
 from typing import BinaryIO
 from urllib.parse import quote
 
-from boxlore.core.crosswalk.archives import AAT, CollectionFacts, Value, place_of, process_term, terms
+from boxlore.core.crosswalk.archives import AAT, CollectionFacts, DcValue, place_of, process_term, terms
 from boxlore.core.crosswalk.extent import packed_path
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.closing_dates import every_told
-from boxlore.core.records.in_force import Record, ScanFile, Shown, Told
+from boxlore.core.records.in_force import PersonShown, Record, ScanFile, StatementView
 from boxlore.core.statements import SURENESS, Said, Source
 from boxlore.exports.markup import iri, literal
 from boxlore.exports.required import Required, missing
@@ -135,7 +135,7 @@ def _sure(sure: str) -> str:
 
 
 def record_triples(
-    record: Record, facts: CollectionFacts, described: Iterable[tuple[str, Value]], containers: set[str]
+    record: Record, facts: CollectionFacts, described: Iterable[tuple[str, DcValue]], containers: set[str]
 ) -> list[str]:
     """The triples of one item, `described` by its DCMI terms. `containers` remembers those that stand already."""
     me = urn(record.id)
@@ -160,7 +160,7 @@ def record_triples(
     return lines
 
 
-def _described(me: str, record: Record, described: Iterable[tuple[str, Value]]) -> Iterator[str]:
+def _described(me: str, record: Record, described: Iterable[tuple[str, DcValue]]) -> Iterator[str]:
     for name, (words, language, scheme) in described:
         if predicate := _PLAIN.get(name):
             yield f"{me} {predicate} {worded(words, language)} ."
@@ -231,7 +231,7 @@ def _place(me: str, record: Record) -> list[str]:
 _ROLES = {"person": "foaf:depicts", "photographer": "dcterms:creator", "named": "dcterms:subject"}
 
 
-def _person(me: str, one: Shown, at: int) -> list[str]:
+def _person(me: str, one: PersonShown, at: int) -> list[str]:
     node = urn(one.person) if one.person else f"{me[:-1]}#person-{at}>"
     return [
         f"{me} {_p(_ROLES.get(one.role, 'dcterms:subject'))} {node} .",
@@ -277,7 +277,7 @@ _as_json = json.JSONEncoder(ensure_ascii=False).encode
 _LANGUAGE_OF, _READING = f"> {_p('dcterms:language')} ", f" {_p('bx:reading')} "
 
 
-def annotation(told: Told, target: str) -> str:
+def annotation(told: StatementView, target: str) -> str:
     """One statement as a Web Annotation: what was said, of what, by whom, when, how sure, for whom, how read."""
     agent, source = _sayer(told.source.said, told.source.ref)
     me, body = f"<urn:uuid:{told.statement}>", f"<urn:uuid:{told.statement}#body"
@@ -309,11 +309,11 @@ def _sayer(said: Said, ref: str) -> tuple[str, str]:
     return iri(f"{TERMS}source/{quote(words, safe=':')}"), literal(words)
 
 
-def _marked(shown: Shown) -> str:
+def _marked(shown: PersonShown) -> str:
     return f"<urn:uuid:{shown.told.statement}#target>"
 
 
-def _marker(me: str, shown: Shown) -> list[str]:
+def _marker(me: str, shown: PersonShown) -> list[str]:
     """The numbered box on the scan that a name was said of (a point has no size)."""
     target, selector = _marked(shown), f"<urn:uuid:{shown.told.statement}#selector>"
     x, y, *size = (f"{100 * one:g}" for one in shown.area)
@@ -331,7 +331,9 @@ def _marker(me: str, shown: Shown) -> list[str]:
     ]
 
 
-def thing_triples(kind: str, ident: str, told: Iterable[Told], facts: Iterable[tuple[str, str]] = ()) -> list[str]:
+def thing_triples(
+    kind: str, ident: str, told: Iterable[StatementView], facts: Iterable[tuple[str, str]] = ()
+) -> list[str]:
     """A person, event, sitting or the collection itself: what is told of it, and plain `facts`."""
     me = urn(ident)
     lines = [f"{me} {_p('bx:thing')} {literal(kind)} ."]

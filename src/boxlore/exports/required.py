@@ -10,7 +10,7 @@ from functools import lru_cache
 
 
 @dataclass(frozen=True, slots=True)
-class Wanted:
+class RequiredElement:
     """One row: an element of one output, at least and at most so often (0 for no limit)."""
 
     output: str
@@ -20,14 +20,15 @@ class Wanted:
     clause: str
 
 
-Required = tuple[Wanted, ...]
+Required = tuple[RequiredElement, ...]
 
 
 def read_required(text: str) -> Required:
     """The table from its CSV."""
     rows = csv.DictReader(text.splitlines())
     return tuple(
-        Wanted(row["output"], row["element"], int(row["least"]), int(row["most"]), row["clause"]) for row in rows
+        RequiredElement(row["output"], row["element"], int(row["least"]), int(row["most"]), row["clause"])
+        for row in rows
     )
 
 

@@ -10,13 +10,13 @@ from enum import StrEnum
 from io import BytesIO
 from typing import BinaryIO
 
-from boxlore.core.crosswalk.embedding import Embedding, Found
+from boxlore.core.crosswalk.embedding import Embedding, ExistingMetadata
 from boxlore.core.errors import ByteFault
 from boxlore.formats import exif, iim, jpeg, merging, opaque, png, resources, tiff, webp, xmp
 from boxlore.formats.binary import Piece, patched, read_at, same_bytes, size_of
 
 
-class Container(StrEnum):
+class FileFormat(StrEnum):
     """The file formats that we write into."""
 
     JPEG = "image/jpeg"
@@ -25,24 +25,24 @@ class Container(StrEnum):
     WEBP = "image/webp"
 
 
-def sniff(head: bytes) -> Container | None:
+def sniff(head: bytes) -> FileFormat | None:
     """The container by the first bytes of the file (16 are enough), or None."""
     if head.startswith(b"\xff\xd8\xff"):
-        return Container.JPEG
+        return FileFormat.JPEG
     if head.startswith(png.SIGNATURE):
-        return Container.PNG
+        return FileFormat.PNG
     if head[:4] in (b"II*\x00", b"MM\x00*", b"II+\x00", b"MM\x00+"):
-        return Container.TIFF
+        return FileFormat.TIFF
     if head[:4] == b"RIFF" and head[8:12] == b"WEBP":
-        return Container.WEBP
+        return FileFormat.WEBP
     return None
 
 
 SUFFIXES = {
-    Container.JPEG: (".jpg", ".jpeg"),
-    Container.PNG: (".png",),
-    Container.TIFF: (".tif", ".tiff"),
-    Container.WEBP: (".webp",),
+    FileFormat.JPEG: (".jpg", ".jpeg"),
+    FileFormat.PNG: (".png",),
+    FileFormat.TIFF: (".tif", ".tiff"),
+    FileFormat.WEBP: (".webp",),
 }
 """The endings that a copy may have; the first is given where a scan's own does not fit what it is."""
 
@@ -64,10 +64,10 @@ def suffix_for(file: BinaryIO, suffix: str) -> str:
 
 
 _WRITERS = {
-    Container.JPEG: jpeg.rewrite,
-    Container.PNG: png.rewrite,
-    Container.TIFF: tiff.rewrite,
-    Container.WEBP: webp.rewrite,
+    FileFormat.JPEG: jpeg.rewrite,
+    FileFormat.PNG: png.rewrite,
+    FileFormat.TIFF: tiff.rewrite,
+    FileFormat.WEBP: webp.rewrite,
 }
 
 
@@ -79,7 +79,7 @@ class Rewrite:
     reports: tuple[str, ...]
 
 
-def _container(file: BinaryIO) -> Container:
+def _container(file: BinaryIO) -> FileFormat:
     file.seek(0)
     head = file.read(16)
     found = sniff(head)
@@ -98,7 +98,7 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> Rewrite:
 
 def verify(source: BinaryIO, copy: BinaryIO, embedding: Embedding) -> list[str]:
     """What is wrong with a copy: the picture's bytes not equal, or our values not read back. Empty if nothing."""
-    if _container(source) is Container.TIFF and _container(copy) is Container.TIFF:
+    if _container(source) is FileFormat.TIFF and _container(copy) is FileFormat.TIFF:
         found = _same_places(source, copy, embedding)
     else:
         found = same_picture(source, copy, outside=embedding.drop_text)
@@ -123,10 +123,10 @@ def same_picture(source: BinaryIO, copy: BinaryIO, *, outside: bool = False) -> 
     kind = _container(source)
     if _container(copy) is not kind:
         return ["the copy is of another format"]
-    if kind is Container.JPEG:
+    if kind is FileFormat.JPEG:
         found, runs = jpeg.differences(source, copy, outside=outside)
     else:
-        of = {Container.PNG: png, Container.TIFF: tiff, Container.WEBP: webp}[kind].picture_runs
+        of = {FileFormat.PNG: png, FileFormat.TIFF: tiff, FileFormat.WEBP: webp}[kind].picture_runs
         before, after = of(source), of(copy)
         if [length for _, length in before] != [length for _, length in after]:
             return ["the parts of the picture are not as they were"]
@@ -149,40 +149,40 @@ def packet_not_as(packet: bytes, embedding: Embedding) -> list[str]:
 def packets(file: BinaryIO) -> tuple[bytes, tuple[bytes, ...]]:
     """The XMP packet of a file, or no bytes; and the extended ones that belong to it."""
     match _container(file):
-        case Container.JPEG:
+        case FileFormat.JPEG:
             found = jpeg.packets_of(jpeg.split(file)[0])
             return found.standard, found.more
-        case Container.PNG:
+        case FileFormat.PNG:
             first, *more = png.packets_of(file, png.split(file)) or [b""]
             return first, tuple(more)
-        case Container.TIFF:
+        case FileFormat.TIFF:
             return tiff.texts_of(file)[0], ()
     return webp.packet_of(file, webp.split(file)[0]), ()
 
 
-def read(file: BinaryIO) -> Found:
+def read(file: BinaryIO) -> ExistingMetadata:
     """What the file carries already. Raises ByteFault for a file that cannot be read."""
     kind = _container(file)
     problems: list[str] = []
     block, facts = b"", exif.Facts({}, 1, False)
     raw, more = packets(file)
-    if kind is Container.JPEG:
+    if kind is FileFormat.JPEG:
         segments, _ = jpeg.split(file)
         problems += jpeg.packets_of(segments).problems
         held, _ = resources.split(jpeg.resource_block(segments))
         block, further = resources.iim_of(held)
         problems += further
         facts = _exif(one.payload[6:] for one in segments if one.starts(jpeg.APP1, jpeg.EXIF_MARK))
-    elif kind is Container.TIFF:
+    elif kind is FileFormat.TIFF:
         _, block, further, structure = tiff.texts_of(file)
         problems += further
         facts = exif.facts(structure)
-    elif kind is Container.PNG:
+    elif kind is FileFormat.PNG:
         facts = _exif(png.data_of(file, one) for one in png.split(file) if one.type == b"eXIf")
     else:
         facts = _exif(webp.exif_of(file))
     texts, guesses = iim.texts(iim.split(block))
-    return Found(
+    return ExistingMetadata(
         xmp=xmp.values(xmp.tree(raw, more)),
         iim=texts,
         exif=facts.texts,

@@ -19,7 +19,7 @@ MOST_VALUE = 64 << 20
 """Bounds that no scan comes near, so that a damaged file costs neither time nor memory."""
 CLAUSE = "TIFF 6.0, section 2"
 
-Read = Callable[[int, int], bytes]
+ReadAt = Callable[[int, int], bytes]
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,7 +52,7 @@ class Directory:
 class Tiff:
     """A TIFF structure of `size` bytes; `read(offset, length)` gives its bytes."""
 
-    read: Read
+    read: ReadAt
     size: int
     order: str
     big: bool
@@ -140,7 +140,7 @@ class Tiff:
         return data
 
 
-def open_tiff(read: Read, size: int) -> Tiff:
+def open_tiff(read: ReadAt, size: int) -> Tiff:
     """Read the header. Raises ByteFault for what is no TIFF."""
     head = read(0, min(16, size))
     order = {b"II": "II", b"MM": "MM"}.get(head[:2], "")

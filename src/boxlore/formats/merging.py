@@ -8,7 +8,7 @@ from collections.abc import Collection, Iterator
 
 from lxml import etree
 
-from boxlore.core.crosswalk.embedding import OUR_REGION, Alt, Bag, Embedding, Struct, Value
+from boxlore.core.crosswalk.embedding import OUR_REGION, Alt, Bag, Embedding, Struct, XmpValue
 from boxlore.formats.xmp import LANG, RDF, fill, home_of, named, parse, tidy, tree, write
 
 REGIONS, FACES, LOCATION = "Iptc4xmpExt:ImageRegion", "mwg-rs:Regions", "Iptc4xmpExt:LocationShown"
@@ -66,7 +66,7 @@ def _take_out(root: etree._Element, name: str) -> None:
         home_of(root).remove(found)
 
 
-def _differs(root: etree._Element, name: str, value: Value) -> Iterator[str]:
+def _differs(root: etree._Element, name: str, value: XmpValue) -> Iterator[str]:
     """A sentence for a text in the file that says something else than ours (bookkeeping aside)."""
     if isinstance(value, Struct) or name.startswith(("xmp", "Iptc4xmpExt:Dig")):
         return
@@ -80,7 +80,7 @@ def _differs(root: etree._Element, name: str, value: Value) -> Iterator[str]:
             yield f"The file said of {name}: “{shown[:80]}{'…' if len(shown) > 80 else ''}”; the copy has the record's."
 
 
-def _tags(value: Value) -> set[str]:
+def _tags(value: XmpValue) -> set[str]:
     """The languages whose words ours take the place of; the others stay beside them."""
     return {"", *(language.lower() for language, _ in value.words)} if isinstance(value, Alt) else set()
 
@@ -93,7 +93,7 @@ def _words_of(element: etree._Element, tags: Collection[str] = ()) -> list[str]:
     return [one for one in texts or [(element.text or "")] if one.strip()]
 
 
-def _other_languages(root: etree._Element, name: str, value: Value) -> Iterator[etree._Element]:
+def _other_languages(root: etree._Element, name: str, value: XmpValue) -> Iterator[etree._Element]:
     """Alternatives in languages that we do not write."""
     if isinstance(value, Alt):
         seen = {language.lower() for language, _ in value.words} | {"x-default", ""}
@@ -104,7 +104,7 @@ def _other_languages(root: etree._Element, name: str, value: Value) -> Iterator[
                     yield li
 
 
-def _other_regions(root: etree._Element, name: str, value: Value | None) -> Iterator[etree._Element]:
+def _other_regions(root: etree._Element, name: str, value: XmpValue | None) -> Iterator[etree._Element]:
     """Regions that somebody else marked: without an identifier of ours, and of nobody whom we mark too."""
     if name not in (REGIONS, FACES):
         return

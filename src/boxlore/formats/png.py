@@ -21,7 +21,7 @@ MOST_HEADER = 64 << 20
 
 
 @dataclass(frozen=True, slots=True)
-class Chunk:
+class PngChunk:
     """Where one chunk stands: `at` its first byte, `length` of its data."""
 
     type: bytes
@@ -33,40 +33,40 @@ class Chunk:
         return self.length + 12
 
 
-def split(file: BinaryIO) -> list[Chunk]:
+def split(file: BinaryIO) -> list[PngChunk]:
     """Every chunk to the end of the file; what stands after IEND is one chunk of type b""."""
     if read_at(file, 0, 8, "PNG 5.2") != SIGNATURE:
         raise ByteFault(0, "This is no PNG", "PNG Third Edition, 5.2")
-    size, at, found = size_of(file), 8, list[Chunk]()
+    size, at, found = size_of(file), 8, list[PngChunk]()
     while at < size:
         head = read_at(file, at, 8, CLAUSE)
         length = int.from_bytes(head[:4], "big")
         if length > 0x7FFFFFFF or at + 12 + length > size:
             raise ByteFault(at, f"Chunk {head[4:]!r} runs past the end of the file", CLAUSE)
-        found.append(Chunk(head[4:], at, length))
+        found.append(PngChunk(head[4:], at, length))
         at += 12 + length
         if head[4:] == b"IEND":
             break
     if not found or found[0].type != b"IHDR" or found[-1].type != b"IEND":
         raise ByteFault(at, "The first chunk must be IHDR and the last IEND", "PNG Third Edition, 5.6")
     if at < size:
-        found.append(Chunk(b"", at, size - at - 12))
+        found.append(PngChunk(b"", at, size - at - 12))
     return found
 
 
-def data_of(file: BinaryIO, chunk: Chunk) -> bytes:
+def data_of(file: BinaryIO, chunk: PngChunk) -> bytes:
     """The data of a chunk that is no picture."""
     if chunk.length > MOST_HEADER:
         raise ByteFault(chunk.at, "This text chunk is too large", CLAUSE)
     return read_at(file, chunk.at + 8, chunk.length, CLAUSE)
 
 
-def is_packet(file: BinaryIO, chunk: Chunk) -> bool:
+def is_packet(file: BinaryIO, chunk: PngChunk) -> bool:
     """Whether the chunk holds the XMP packet."""
     return chunk.type == b"iTXt" and read_at(file, chunk.at + 8, min(18, chunk.length), CLAUSE) == KEYWORD
 
 
-def packets_of(file: BinaryIO, chunks: list[Chunk]) -> list[bytes]:
+def packets_of(file: BinaryIO, chunks: list[PngChunk]) -> list[bytes]:
     """The XMP packets, decompressed if need be; a sound file has one at most."""
     found: list[bytes] = []
     for chunk in chunks:
@@ -78,7 +78,7 @@ def packets_of(file: BinaryIO, chunks: list[Chunk]) -> list[bytes]:
     return found
 
 
-def _inflated(data: bytes, chunk: Chunk) -> bytes:
+def _inflated(data: bytes, chunk: PngChunk) -> bytes:
     machine = zlib.decompressobj()
     try:
         text = machine.decompress(data, xmp.MOST_BYTES)
@@ -89,7 +89,7 @@ def _inflated(data: bytes, chunk: Chunk) -> bytes:
     return text
 
 
-def _tells_a_place(file: BinaryIO, chunk: Chunk) -> bool:
+def _tells_a_place(file: BinaryIO, chunk: PngChunk) -> bool:
     """Whether a text chunk holds an Exif block, written out in hexadecimal, with a place of capture."""
     if chunk.type not in (b"tEXt", b"zTXt") or read_at(file, chunk.at + 8, min(16, chunk.length), CLAUSE) != RAW:
         return False
@@ -132,7 +132,7 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
     return _joined(pieces), reports
 
 
-def _exif_chunk(file: BinaryIO, chunk: Chunk, embedding: Embedding) -> list[Piece]:
+def _exif_chunk(file: BinaryIO, chunk: PngChunk, embedding: Embedding) -> list[Piece]:
     data = data_of(file, chunk)
     if embedding.drop_text:
         looks = exif.only_looks(data)

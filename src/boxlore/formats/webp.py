@@ -19,7 +19,7 @@ MOST = 0xFFFFFFF6
 
 
 @dataclass(frozen=True, slots=True)
-class Chunk:
+class RiffChunk:
     """Where one chunk stands: `at` its first byte, `length` of its data without padding."""
 
     type: bytes
@@ -31,7 +31,7 @@ class Chunk:
         return 8 + self.length + self.length % 2
 
 
-def split(file: BinaryIO) -> tuple[list[Chunk], int]:
+def split(file: BinaryIO) -> tuple[list[RiffChunk], int]:
     """The chunks, and the offset where the RIFF container ends."""
     head = read_at(file, 0, 12, CLAUSE)
     if head[:4] != b"RIFF" or head[8:] != b"WEBP":
@@ -40,10 +40,10 @@ def split(file: BinaryIO) -> tuple[list[Chunk], int]:
     end += end % 2 if end < size_of(file) else 0
     if end > size_of(file):
         raise ByteFault(4, "The file is shorter than it says", CLAUSE)
-    at, found = 12, list[Chunk]()
+    at, found = 12, list[RiffChunk]()
     while at + 8 <= end:
         name = read_at(file, at, 8, CLAUSE)
-        chunk = Chunk(name[:4], at, int.from_bytes(name[4:], "little"))
+        chunk = RiffChunk(name[:4], at, int.from_bytes(name[4:], "little"))
         if at + 8 + chunk.length > end:
             raise ByteFault(at, f"Chunk {name[:4]!r} runs past the end", CLAUSE)
         found.append(chunk)
@@ -53,7 +53,7 @@ def split(file: BinaryIO) -> tuple[list[Chunk], int]:
     return found, end
 
 
-def packet_of(file: BinaryIO, chunks: list[Chunk]) -> bytes:
+def packet_of(file: BinaryIO, chunks: list[RiffChunk]) -> bytes:
     """The XMP packet, or no bytes."""
     for chunk in chunks:
         if chunk.type == PACKET:
@@ -72,7 +72,7 @@ def _make(kind: bytes, data: bytes) -> bytes:
     return kind + len(data).to_bytes(4, "little") + data + b"\x00" * (len(data) % 2)
 
 
-def _header(file: BinaryIO, chunks: list[Chunk], *, with_exif: bool) -> bytes:
+def _header(file: BinaryIO, chunks: list[RiffChunk], *, with_exif: bool) -> bytes:
     """The VP8X chunk with the XMP flag set: the file's own, or a new one for a simple file."""
     first = chunks[0]
     head = read_at(file, first.at + 8, min(10, first.length), CLAUSE).ljust(10, b"\x00")

@@ -8,7 +8,7 @@ from collections.abc import Iterable, Mapping
 
 from lxml import etree
 
-from boxlore.core.crosswalk.embedding import NAMESPACES, Alt, Bag, Embedding, Seq, Struct, Text, Value
+from boxlore.core.crosswalk.embedding import NAMESPACES, Alt, Bag, Embedding, Seq, Struct, Text, XmpValue
 from boxlore.core.errors import ByteFault
 
 MOST_BYTES = 16 << 20
@@ -116,11 +116,11 @@ def _gather(root: etree._Element, descriptions: Iterable[etree._Element]) -> Non
             parent.remove(description)
 
 
-def write(parent: etree._Element, name: str, value: Value) -> None:
+def write(parent: etree._Element, name: str, value: XmpValue) -> None:
     fill(etree.SubElement(parent, named(name)), value)
 
 
-def fill(element: etree._Element, value: Value) -> None:
+def fill(element: etree._Element, value: XmpValue) -> None:
     match value:
         case Text(words):
             element.text = xml_text(words)

@@ -22,7 +22,7 @@ from boxlore.core.places.renamed_table import RENAMED
 DATA = Path(__file__).parent / "data"
 FORMAT = "2"
 
-Built = Callable[[str, int, int], None]
+BuildProgress = Callable[[str, int, int], None]
 
 _TABLES = """
 CREATE TABLE place (
@@ -56,7 +56,7 @@ def index_path(folder: Path, data: Path = DATA, extra: Path | None = None) -> Pa
     return folder / f"places-{hashlib.sha256(version.encode()).hexdigest()[:12]}.sqlite"
 
 
-def make_index(path: Path, built: Built, data: Path = DATA, extra: Path | None = None) -> None:
+def make_index(path: Path, built: BuildProgress, data: Path = DATA, extra: Path | None = None) -> None:
     """Build the index at `path`. Raises CouldNot when the disk refuses; nothing is left behind then."""
     part = path.with_name(f"{path.name}.{os.getpid()}.part")
     try:
@@ -76,7 +76,7 @@ def make_index(path: Path, built: Built, data: Path = DATA, extra: Path | None =
         ) from error
 
 
-def _fill(db: sqlite3.Connection, built: Built, data: Path, extra: Path | None) -> None:
+def _fill(db: sqlite3.Connection, built: BuildProgress, data: Path, extra: Path | None) -> None:
     db.execute("PRAGMA journal_mode = OFF")
     db.execute("PRAGMA synchronous = OFF")
     db.executescript(_TABLES)

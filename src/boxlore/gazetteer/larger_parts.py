@@ -26,7 +26,7 @@ ELSEWHERE = -0.7
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Context:
+class LargerPart:
     """One larger part: the countries it lies in now, area codes (`US.MI`), a box, and the former country told."""
 
     told: str
@@ -65,7 +65,7 @@ for _iso, _forms in AREAS.items():
             _AREA_OF.setdefault(_spelled, []).append(_iso)
 
 
-def context_of(db: sqlite3.Connection, told: str, year: int | None) -> Context | None:
+def context_of(db: sqlite3.Connection, told: str, year: int | None) -> LargerPart | None:
     """What a part means as a context, or None."""
     folded = fold_place(told)
     for find in (_former, _country, _region, _abbreviation):
@@ -75,7 +75,7 @@ def context_of(db: sqlite3.Connection, told: str, year: int | None) -> Context |
     return _county(db, told, folded) or _area(db, told, folded)
 
 
-def _former(told: str, folded: str, year: int | None) -> Context | None:
+def _former(told: str, folded: str, year: int | None) -> LargerPart | None:
     """A country that was. One whose name is also a country's of today needs a year of its own time."""
     found = [row for row in FORMER if folded in {fold_place(alias) for alias in row.aliases}]
     in_its_time = [row for row in found if year is not None and row.first <= year <= row.last]
@@ -86,19 +86,19 @@ def _former(told: str, folded: str, year: int | None) -> Context | None:
     else:
         return None
     now = frozenset(code for row in (in_its_time or [chosen]) for code in row.now)
-    return Context(told=told, name=chosen.name, countries=now, former=chosen)
+    return LargerPart(told=told, name=chosen.name, countries=now, former=chosen)
 
 
-def _country(told: str, folded: str, year: int | None) -> Context | None:
+def _country(told: str, folded: str, year: int | None) -> LargerPart | None:
     code = _COUNTRY_OF.get(folded) or _COUNTRY_OF.get(folded.replace(" ", ""))
     if code is None and told.isupper() and told in COUNTRY_NAMES and folded not in _AREA_OF:
         code = told
     if code is None:
         return None
-    return Context(told=told, name=COUNTRY_NAMES[code], countries=frozenset({code}), country=code)
+    return LargerPart(told=told, name=COUNTRY_NAMES[code], countries=frozenset({code}), country=code)
 
 
-def _also_area(db: sqlite3.Connection, found: Context, folded: str) -> Context:
+def _also_area(db: sqlite3.Connection, found: LargerPart, folded: str) -> LargerPart:
     """A country whose name is also that of another country's area (Georgia) means either."""
     rows = db.execute("SELECT code FROM area_name WHERE folded = ?", (folded,)).fetchall()
     areas = {code for (code,) in rows if code.count(".") == 1 and code[:2] != found.country}
@@ -107,25 +107,25 @@ def _also_area(db: sqlite3.Connection, found: Context, folded: str) -> Context:
     return replace(found, areas=frozenset(areas), countries=found.countries | {code[:2] for code in areas})
 
 
-def _region(told: str, folded: str, year: int | None) -> Context | None:
+def _region(told: str, folded: str, year: int | None) -> LargerPart | None:
     for row in REGIONS:
         if folded in {fold_place(alias) for alias in row.aliases}:
-            return Context(told=told, name=row.name, countries=frozenset(row.now), box=row.box)
+            return LargerPart(told=told, name=row.name, countries=frozenset(row.now), box=row.box)
     return None
 
 
-def _abbreviation(told: str, folded: str, year: int | None) -> Context | None:
+def _abbreviation(told: str, folded: str, year: int | None) -> LargerPart | None:
     found = _AREA_OF.get(folded) or _AREA_OF.get(folded.replace(" ", ""))
     if not found:
         return None
     areas = frozenset(f"{iso[:2]}.{NUMBERED[iso]}" if iso in NUMBERED else iso.replace("-", ".") for iso in found)
-    return Context(told=told, name=told, areas=areas)
+    return LargerPart(told=told, name=told, areas=areas)
 
 
 _COUNTY_OF = {fold_place(name): (name, "GB") for name in BRITISH_COUNTIES} | COUNTIES
 
 
-def _county(db: sqlite3.Connection, told: str, folded: str) -> Context | None:
+def _county(db: sqlite3.Connection, told: str, folded: str) -> LargerPart | None:
     """A county of Britain by its name or abbreviation: today's area of that name if there is one."""
     bare = folded.removeprefix("co ").removeprefix("county ")
     if bare not in _COUNTY_OF:
@@ -133,14 +133,14 @@ def _county(db: sqlite3.Connection, told: str, folded: str) -> Context | None:
     name, country = _COUNTY_OF[bare]
     found = _area(db, name, fold_place(name))
     areas = frozenset(code for code in (found.areas if found else ()) if code[:2] == country)
-    return Context(told=told, name=name, countries=frozenset({country}), areas=areas, loose=not areas)
+    return LargerPart(told=told, name=name, countries=frozenset({country}), areas=areas, loose=not areas)
 
 
 _COUNTY_WORDS = ("county ", "co ")
 _COUNTY_ENDS = (" county", " co", " parish", " district", " province", " region", " oblast", " maakond", " vald")
 
 
-def _area(db: sqlite3.Connection, told: str, folded: str) -> Context | None:
+def _area(db: sqlite3.Connection, told: str, folded: str) -> LargerPart | None:
     """A first- or second-level area by its own name, with or without “county”."""
     spelled = {folded}
     for start in _COUNTY_WORDS:
@@ -153,4 +153,4 @@ def _area(db: sqlite3.Connection, told: str, folded: str) -> Context | None:
     if not rows:
         return None
     codes = frozenset(code for (code,) in rows)
-    return Context(told=told, name=told, areas=codes, countries=frozenset(code[:2] for code in codes))
+    return LargerPart(told=told, name=told, areas=codes, countries=frozenset(code[:2] for code in codes))

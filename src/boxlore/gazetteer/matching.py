@@ -19,7 +19,7 @@ from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.governed_table import GOVERNED, GOVERNED_PARTS
 from boxlore.core.places.reading import Place, distance_km, fold_place
 from boxlore.core.places.renamed_table import RENAMED, Renamed
-from boxlore.gazetteer.larger_parts import ELSEWHERE, Context
+from boxlore.gazetteer.larger_parts import ELSEWHERE, LargerPart
 
 USED = 0.6
 GENERIC = frozenset(
@@ -52,7 +52,7 @@ class Ranked:
 def candidates(
     db: sqlite3.Connection,
     names: Sequence[str],
-    contexts: Sequence[Context],
+    contexts: Sequence[LargerPart],
     year: int | None,
     used: frozenset[int],
 ) -> list[Ranked]:
@@ -67,7 +67,9 @@ def candidates(
     return sorted(kept, key=lambda one: (-one.score, one.id))
 
 
-def exact(db: sqlite3.Connection, name: str, contexts: Sequence[Context] = (), year: int | None = None) -> list[Ranked]:
+def exact(
+    db: sqlite3.Connection, name: str, contexts: Sequence[LargerPart] = (), year: int | None = None
+) -> list[Ranked]:
     """Places of exactly this name that fit, best first; never a spelling guess."""
     folded = [fold_place(name)]
     ranked = [_rank(row, 0, folded, contexts, year, frozenset()) for row in _exact(db, folded).values()]
@@ -106,7 +108,7 @@ def _guessed(db: sqlite3.Connection, folded: Iterable[str]) -> tuple[dict[int, _
 
 
 def _rank(
-    row: _Row, slips: int, folded: Sequence[str], contexts: Sequence[Context], year: int | None, used: frozenset[int]
+    row: _Row, slips: int, folded: Sequence[str], contexts: Sequence[LargerPart], year: int | None, used: frozenset[int]
 ) -> Ranked:
     ident, name, country, area1, area2, lat, lon, population, main = row
     fitting = [context.fits(country, area1, area2, (lat, lon)) for context in contexts]

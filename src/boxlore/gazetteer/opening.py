@@ -13,8 +13,8 @@ from boxlore.core.findings import Finding, Severity
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.reading import Place, PlaceReading, distance_km, fold_place, take_apart
 from boxlore.core.places.since_table import ENGLISH_ALWAYS, SINCE
-from boxlore.gazetteer.index import DATA, Built, cache_folder, index_path, make_index
-from boxlore.gazetteer.larger_parts import Context, context_of
+from boxlore.gazetteer.index import DATA, BuildProgress, cache_folder, index_path, make_index
+from boxlore.gazetteer.larger_parts import LargerPart, context_of
 from boxlore.gazetteer.matching import (
     Ranked,
     area_name,
@@ -36,7 +36,7 @@ MOST_CHOICES = 5
 
 
 def open_gazetteer(
-    folder: Path | None = None, progress: Built | None = None, data: Path = DATA, extra: Path | None = None
+    folder: Path | None = None, progress: BuildProgress | None = None, data: Path = DATA, extra: Path | None = None
 ) -> "Gazetteer":
     """Open the index in the user's cache folder, building it first where it is missing or damaged.
 
@@ -118,9 +118,9 @@ class Gazetteer:
         near = [(distance_km((lat, lon), (row[1], row[2])), str(row[0])) for row in rows]
         return min(near)[1] if near else ""
 
-    def _contexts(self, parts: list[str], year: int | None) -> tuple[list[str], list[Context]]:
+    def _contexts(self, parts: list[str], year: int | None) -> tuple[list[str], list[LargerPart]]:
         """Take contexts off from the right; what is left is the place. Without commas, the last words are tried."""
-        contexts: list[Context] = []
+        contexts: list[LargerPart] = []
         while parts:
             found = context_of(self._db, parts[-1], year)
             if found is None or (len(parts) == 1 and not contexts and self._is_large(parts[-1], found)):
@@ -135,7 +135,7 @@ class Gazetteer:
             parts, contexts = self._last_words(parts[0], year)
         return parts, contexts
 
-    def _last_words(self, words: str, year: int | None) -> tuple[list[str], list[Context]]:
+    def _last_words(self, words: str, year: int | None) -> tuple[list[str], list[LargerPart]]:
         tokens = words.split()
         if exact(self._db, words):
             return [words], []
@@ -145,7 +145,7 @@ class Gazetteer:
                 return [" ".join(tokens[:-count])], [found]
         return [words], []
 
-    def _is_large(self, words: str, context: Context) -> bool:
+    def _is_large(self, words: str, context: LargerPart) -> bool:
         """A country, former country, abbreviation or large area beats a namesake town of fewer than 100,000 people.
 
         A county does not, nor an area that only begins with the name (Nelson, Nelson Region).
@@ -160,7 +160,7 @@ class Gazetteer:
         main = fold_place(found[0].name) == fold_place(words)
         return not large_area or (main and found[0].population >= SMALL)
 
-    def _town(self, contexts: Sequence[Context], year: int | None) -> list[Ranked]:
+    def _town(self, contexts: Sequence[LargerPart], year: int | None) -> list[Ranked]:
         """The town that the smallest context names, where its area is no more than a town's (`Kadriorg, Tallinn`)."""
         if not contexts or not contexts[-1].areas or any(code.count(".") < 2 for code in contexts[-1].areas):
             return []
@@ -168,7 +168,7 @@ class Gazetteer:
         return found if found and found[0].country in contexts[-1].countries else []
 
     def _nearby(
-        self, parts: Sequence[str], at: int, ranked: list[Ranked], contexts: Sequence[Context], year: int | None
+        self, parts: Sequence[str], at: int, ranked: list[Ranked], contexts: Sequence[LargerPart], year: int | None
     ) -> tuple[int, list[Ranked]]:
         """A smaller town told before the larger one, and close to it, is the place (`Trakai, Wilno`)."""
         if at == 0 or is_generic(parts[at - 1]):
@@ -185,12 +185,12 @@ class Gazetteer:
                 return True
         return False
 
-    def _names_a_place(self, words: str, contexts: Sequence[Context]) -> bool:
+    def _names_a_place(self, words: str, contexts: Sequence[LargerPart]) -> bool:
         """Whether a part that could be an area is a town within the contexts told (`Otago` no, `Tartu` yes)."""
         found = candidates(self._db, [words], contexts, None, frozenset())
         return bool(found) and not found[0].slips and found[0].fits
 
-    def _area(self, text: str, contexts: Sequence[Context], year: int | None, unsure: bool) -> PlaceReading:
+    def _area(self, text: str, contexts: Sequence[LargerPart], year: int | None, unsure: bool) -> PlaceReading:
         smallest = contexts[-1]
         countries = {code for one in contexts for code in one.countries if one.countries} or {
             code[:2] for code in smallest.areas
@@ -214,7 +214,7 @@ class Gazetteer:
         self,
         text: str,
         ranked: Sequence[Ranked],
-        contexts: Sequence[Context],
+        contexts: Sequence[LargerPart],
         year: int | None,
         before: str,
         near_km: float,
@@ -231,7 +231,7 @@ class Gazetteer:
         return PlaceReading(text, kind, choices, tuple(findings))
 
 
-def _kind(ranked: Sequence[Ranked], contexts: Sequence[Context], unsure: bool) -> str:
+def _kind(ranked: Sequence[Ranked], contexts: Sequence[LargerPart], unsure: bool) -> str:
     best = ranked[0]
     if best.slips or (contexts and not best.fits):
         return "perhaps"
@@ -248,7 +248,7 @@ def _kind(ranked: Sequence[Ranked], contexts: Sequence[Context], unsure: bool) -
     return "check" if lead > 0.12 else "choices"
 
 
-def _anachronisms(contexts: Sequence[Context], year: int | None) -> list[Finding]:
+def _anachronisms(contexts: Sequence[LargerPart], year: int | None) -> list[Finding]:
     """A country that did not exist in the year."""
     found: list[Finding] = []
     for one in contexts:

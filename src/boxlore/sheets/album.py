@@ -11,7 +11,7 @@ from typing import Any
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.findings import Finding
-from boxlore.core.records.in_force import Record, Shown
+from boxlore.core.records.in_force import PersonShown, Record
 from boxlore.core.statements import fold
 from boxlore.sheets.figure import Room, Shelf, figure, needs
 from boxlore.sheets.print_run import Printing, shared, told_words
@@ -137,7 +137,7 @@ def _long(record: Record, printing: Printing) -> dict[str, Any]:
     }
 
 
-Rows = list[dict[str, Any]]
+TableRows = list[dict[str, Any]]
 
 
 def _people_index(records: Sequence[Record], printing: Printing) -> list[dict[str, Any]]:
@@ -148,7 +148,7 @@ def _people_index(records: Sequence[Record], printing: Printing) -> list[dict[st
     return _groups([("", known), ("Without a name", [row for row in rows if row not in known])])
 
 
-def _sorted_name(one: Shown, printing: Printing) -> str:
+def _sorted_name(one: PersonShown, printing: Printing) -> str:
     return captions.one_line(printing.sort_names.get(one.person, one.name))
 
 
@@ -163,7 +163,7 @@ def _places(record: Record) -> list[str]:
     return [captions.capital(place)] if place else []
 
 
-def _index(named: Mapping[str, Sequence[str]]) -> Rows:
+def _index(named: Mapping[str, Sequence[str]]) -> TableRows:
     """Names in folded order with the numbers of the items they stand at; the template finds the pages."""
     found: dict[str, list[str]] = {}
     for number, names in named.items():
@@ -174,5 +174,5 @@ def _index(named: Mapping[str, Sequence[str]]) -> Rows:
     return [{"name": isolated(name), "items": items} for name, items in rows]
 
 
-def _groups(groups: Sequence[tuple[str, Rows]]) -> list[dict[str, Any]]:
+def _groups(groups: Sequence[tuple[str, TableRows]]) -> list[dict[str, Any]]:
     return [{"title": title, "rows": rows} for title, rows in groups if rows]

@@ -13,7 +13,7 @@ from typing import Any
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.findings import Finding
-from boxlore.core.records.in_force import Record, ScanFile, Shown
+from boxlore.core.records.in_force import PersonShown, Record, ScanFile
 from boxlore.core.records.people_key import MOST_UNKEYED
 from boxlore.sheets.safe_words import isolated
 from boxlore.sheets.typesetting import note
@@ -84,7 +84,7 @@ def needs(record: Record) -> bool:
     return len(record.shown()) > 1
 
 
-def heads_of(shown: Iterable[Shown], scan: ScanFile) -> list[tuple[int, Box]]:
+def heads_of(shown: Iterable[PersonShown], scan: ScanFile) -> list[tuple[int, Box]]:
     """Number and head of everyone marked on this scan, in 0..1 of the part of it that is shown."""
     heads = []
     for one in shown:

@@ -14,7 +14,7 @@ from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.records.in_force import Record, Shown
+from boxlore.core.records.in_force import PersonShown, Record
 from boxlore.core.statements import fold
 from boxlore.sheets.album import is_name, left_out_words
 from boxlore.sheets.figure import front_of, heads_of, needs, numbers_of
@@ -32,7 +32,7 @@ NUMBER = 0.045
 
 
 @dataclass(frozen=True, slots=True)
-class Side:
+class PageSide:
     """A prepared picture of one side: its large and small file below the folder, and the size of both in pixels."""
 
     large: str
@@ -46,8 +46,8 @@ class Site:
     """What the pages are made from. `fronts` and `backs` are by item id; `public` holds what anyone may know."""
 
     records: Sequence[Record]
-    fronts: Mapping[str, Side]
-    backs: Mapping[str, Side]
+    fronts: Mapping[str, PageSide]
+    backs: Mapping[str, PageSide]
     printing: Printing
     outside: bool
     public: Mapping[str, Record] = field(default_factory=dict)
@@ -214,17 +214,17 @@ def _back(record: Record, site: Site) -> dict[str, Any]:
     }
 
 
-def _once(people: Iterable[Shown]) -> list[Shown]:
+def _once(people: Iterable[PersonShown]) -> list[PersonShown]:
     return list({person_href(one): one for one in people}.values())
 
 
-def person_href(one: Shown) -> str:
+def person_href(one: PersonShown) -> str:
     """The page of a person, the same at every run: by its id, else by the name."""
     key = one.person or fold(one.name)
     return f"person/{hashlib.sha256(key.encode()).hexdigest()[:16]}.html"
 
 
-_ROLES = {"person": "Shown", "named": "Named, not shown", "photographer": "Photographs by them"}
+_ROLES = {"person": "PersonShown", "named": "Named, not shown", "photographer": "Photographs by them"}
 
 
 def _people(site: Site, cards: Mapping[str, Any]) -> list[dict[str, Any]]:

@@ -6,7 +6,7 @@ from datetime import date
 from typing import Any
 
 from boxlore.core.crosswalk.captions import Style
-from boxlore.core.records.in_force import Told
+from boxlore.core.records.in_force import StatementView
 from boxlore.sheets.handling_advice import advice_for
 from boxlore.sheets.safe_words import isolated, language_of
 from boxlore.sheets.theme import Theme
@@ -62,7 +62,7 @@ def day_in_words(day: date) -> str:
     return f"{day.day} {_MONTHS[day.month - 1]} {day.year}"
 
 
-def told_words(told: Told, words: str, printing: Printing) -> dict[str, str]:
+def told_words(told: StatementView, words: str, printing: Printing) -> dict[str, str]:
     """Told words with the language they are in."""
     language = language_of(told.language) or language_of(printing.language) or "en"
     return {"words": isolated(words), "language": language}

@@ -25,7 +25,7 @@ BLANK = ""
 
 
 @dataclass(frozen=True, slots=True)
-class Line:
+class InventoryLine:
     """One item of the printed inventory."""
 
     number: str
@@ -50,7 +50,7 @@ class Deed:
 
 
 def inventory_pdf(
-    title: str, summary: str, groups: Sequence[tuple[str, Sequence[Line]]], *, paper: str, printed_on: date
+    title: str, summary: str, groups: Sequence[tuple[str, Sequence[InventoryLine]]], *, paper: str, printed_on: date
 ) -> bytes:
     """The inventory, one table for each container."""
     shown = [

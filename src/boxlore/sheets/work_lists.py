@@ -13,7 +13,7 @@ from boxlore.sheets.typesetting import made_pdf
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Part:
+class ListTable:
     """One table: its title, heading and rows; `widths` are the relative widths of its columns."""
 
     title: str
@@ -27,7 +27,7 @@ class Page:
     """A list or a receipt. `sign` are what stands below each line to sign on."""
 
     title: str
-    parts: Sequence[Part]
+    parts: Sequence[ListTable]
     before: Sequence[str] = ()
     after: Sequence[str] = ()
     sign: Sequence[str] = ()

@@ -13,8 +13,8 @@ from typing import Any
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.findings import Finding
-from boxlore.core.records.in_force import Record, Shown, Told
-from boxlore.core.sitting.worksheet_codes import Line, write_code
+from boxlore.core.records.in_force import PersonShown, Record, StatementView
+from boxlore.core.sitting.worksheet_codes import CodedLine, write_code
 from boxlore.core.statements import KEEPER, Sure
 from boxlore.sheets.figure import Room, Shelf, figure, front_of
 from boxlore.sheets.print_run import Printing, shared
@@ -39,7 +39,7 @@ SPARE = 3
 
 
 @dataclass(frozen=True, slots=True)
-class Asked:
+class WorksheetLine:
     """One line of the worksheet: its code, what is asked, what is known so far, how many lines to write on."""
 
     code: str
@@ -96,7 +96,7 @@ def _sheet(record: Record, shelf: Shelf, room: Room, printing: Printing, prefix:
     }
 
 
-_NOBODY = Told(
+_NOBODY = StatementView(
     statement="", field="person", words="", language="", source=KEEPER, said_by="", sure=Sure.SURE, audience="anyone",
     recorded_at="",
 )  # fmt: skip
@@ -104,18 +104,20 @@ _NOBODY = Told(
 
 def with_unnamed(record: Record) -> Record:
     """The record with a nameless person at each marker that nobody is named at, so that it is asked for."""
-    found = [Shown(told=_NOBODY, name="", scan=scan, number=number, area=area) for scan, number, area in record.unnamed]
+    found = [
+        PersonShown(told=_NOBODY, name="", scan=scan, number=number, area=area) for scan, number, area in record.unnamed
+    ]
     return replace(record, people=(*record.people, *found))
 
 
 _QUESTIONS = (("date", "When was it?"), ("place", "Where was it?"), ("occasion", "What was going on?"))
 
 
-def asked(record: Record, prefix: str) -> list[Asked]:
+def asked(record: Record, prefix: str) -> list[WorksheetLine]:
     """The lines for one item: everyone by number, then when, where, what, and room for a story."""
 
-    def line(field: str, asks: str, known: str = "", lines: int = 1, marker: int = 0) -> Asked:
-        return Asked(write_code(Line(record.number, field, marker), prefix), asks, known, lines)
+    def line(field: str, asks: str, known: str = "", lines: int = 1, marker: int = 0) -> WorksheetLine:
+        return WorksheetLine(write_code(CodedLine(record.number, field, marker), prefix), asks, known, lines)
 
     front = front_of(record)
     everyone = with_unnamed(record).shown()
@@ -134,7 +136,7 @@ def asked(record: Record, prefix: str) -> list[Asked]:
     return found
 
 
-def _who(one: Shown, numbered: bool) -> str:
+def _who(one: PersonShown, numbered: bool) -> str:
     return f"Who is number {one.number}?" if one.number and numbered else "Who is it?"
 
 

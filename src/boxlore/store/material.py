@@ -13,8 +13,8 @@ from typing import Any
 
 from boxlore.core.records.in_force import MarkerRows, Material, Related, ScanFile
 from boxlore.core.statements import Reading
-from boxlore.store.queries import Path, items_after, number_of, path_of
-from boxlore.store.rows import READING, SELECT, Told, reading_of, statement_of
+from boxlore.store.queries import ContainerPath, items_after, number_of, path_of
+from boxlore.store.rows import READING, SELECT, ToldRow, reading_of, statement_of
 
 CHUNK = 200
 
@@ -22,13 +22,13 @@ _AMONG = "IN (SELECT value FROM json_each(?))"
 
 
 @dataclass(slots=True)
-class _Shelf:
+class _PathCache:
     """What a whole run remembers: the ways to the containers met, which are few."""
 
     db: sqlite3.Connection
-    paths: dict[str, Path] = field(default_factory=dict)
+    paths: dict[str, ContainerPath] = field(default_factory=dict)
 
-    def path(self, container: str) -> Path:
+    def path(self, container: str) -> ContainerPath:
         if container not in self.paths:
             self.paths[container] = path_of(self.db, container)
         return self.paths[container]
@@ -36,7 +36,7 @@ class _Shelf:
 
 def about_items(db: sqlite3.Connection, ids: Sequence[str] | None) -> Iterator[Material]:
     """Everything in force about each item: of all, in the order of numbers, or of these, in their order."""
-    shelf = _Shelf(db)
+    shelf = _PathCache(db)
     for numbered in _all(db) if ids is None else _these(db, ids):
         yield from _materials(shelf, numbered)
 
@@ -53,7 +53,7 @@ def _these(db: sqlite3.Connection, ids: Sequence[str]) -> Iterator[list[tuple[st
         yield [(number, ident) for ident in ids[at : at + CHUNK] if (number := number_of(db, ident))]
 
 
-def _materials(shelf: _Shelf, numbered: list[tuple[str, str]]) -> Iterator[Material]:
+def _materials(shelf: _PathCache, numbered: list[tuple[str, str]]) -> Iterator[Material]:
     db = shelf.db
     ids = [ident for _, ident in numbered]
     told = _told(db, ids)
@@ -79,7 +79,7 @@ def _materials(shelf: _Shelf, numbered: list[tuple[str, str]]) -> Iterator[Mater
         )
 
 
-def _kept(rows: Iterable[Told]) -> tuple[str, int]:
+def _kept(rows: Iterable[ToldRow]) -> tuple[str, int]:
     """The container an item is in and its place there, from what was said last."""
     words = ""
     for statement, _ in rows:
@@ -89,11 +89,11 @@ def _kept(rows: Iterable[Told]) -> tuple[str, int]:
     return container, int(place) if place.isdigit() else 0
 
 
-def _told(db: sqlite3.Connection, subjects: Iterable[str]) -> dict[str, list[Told]]:
+def _told(db: sqlite3.Connection, subjects: Iterable[str]) -> dict[str, list[ToldRow]]:
     """Statements in force with their readings, by subject, each in the order of the log."""
     asked = (json.dumps(list(subjects)),)
     readings = _readings(db, asked)
-    found: defaultdict[str, list[Told]] = defaultdict(list)
+    found: defaultdict[str, list[ToldRow]] = defaultdict(list)
     for row in db.execute(f"SELECT {SELECT} FROM in_force s WHERE s.subject {_AMONG} ORDER BY s.subject, s.row", asked):
         found[row[3]].append((statement_of(row), readings.get(row[0])))
     return found
@@ -145,20 +145,20 @@ def _scan(ident: str, told: dict[str, str], shows: dict[str, Any]) -> ScanFile:
     )
 
 
-def _markers(db: sqlite3.Connection, scans: Iterable[str]) -> dict[str, list[tuple[str, list[Told]]]]:
+def _markers(db: sqlite3.Connection, scans: Iterable[str]) -> dict[str, list[tuple[str, list[ToldRow]]]]:
     """The markers on each scan in the order they were set, with what is told of them."""
     query = f"SELECT words, subject FROM in_force WHERE field = 'scan' AND words {_AMONG} ORDER BY row"
     on = db.execute(query, (json.dumps(list(scans)),)).fetchall()
     if not on:
         return {}
     told = _told(db, [marker for _, marker in on])
-    found: defaultdict[str, list[tuple[str, list[Told]]]] = defaultdict(list)
+    found: defaultdict[str, list[tuple[str, list[ToldRow]]]] = defaultdict(list)
     for scan, marker in on:
         found[scan].append((marker, told.get(marker, [])))
     return found
 
 
-def _on(scan: ScanFile, markers: Iterable[tuple[str, list[Told]]]) -> Iterator[MarkerRows]:
+def _on(scan: ScanFile, markers: Iterable[tuple[str, list[ToldRow]]]) -> Iterator[MarkerRows]:
     number = 0
     for ident, told in markers:
         area = next((statement.words for statement, _ in told if statement.field == "area"), "")

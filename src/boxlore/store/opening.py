@@ -28,22 +28,22 @@ from boxlore.store.connecting import (
 )
 from boxlore.store.erasing import is_pending, scour
 from boxlore.store.locking import Lock, network_kind
-from boxlore.store.rows import Told
+from boxlore.store.rows import ToldRow
 from boxlore.store.values import ActDone, Change, Draft, Hit, Past
 from boxlore.store.writer import DRAFT, Writer
 
-Asked = ParamSpec("Asked")
-Answer = TypeVar("Answer")
+QueryArgs = ParamSpec("QueryArgs")
+QueryResult = TypeVar("QueryResult")
 
 
-class Clock(Protocol):
+class IdsAndTimes(Protocol):
     """Gives ids and times; `tasks.collection.clock.Clock` is one."""
 
     def new_id(self) -> str: ...
     def now(self) -> str: ...
 
 
-def create(folder: Path, *, clock: Clock, ident: str = "") -> "Store":
+def create(folder: Path, *, clock: IdsAndTimes, ident: str = "") -> "Store":
     """Make a new database in `folder`, with a new id or `ident`, and open it for writing.
 
     Raises CouldNot if there is one already.
@@ -203,19 +203,19 @@ class Store:
 
     def _ask(
         self,
-        question: Callable[Concatenate[sqlite3.Connection, Asked], Answer],
-        *values: Asked.args,
-        **named: Asked.kwargs,
-    ) -> Answer:
+        question: Callable[Concatenate[sqlite3.Connection, QueryArgs], QueryResult],
+        *values: QueryArgs.args,
+        **named: QueryArgs.kwargs,
+    ) -> QueryResult:
         with said_plainly(self.path):
             return question(self.db, *values, **named)
 
     def _stream(
         self,
-        question: Callable[Concatenate[sqlite3.Connection, Asked], Iterator[Answer]],
-        *values: Asked.args,
-        **named: Asked.kwargs,
-    ) -> Iterator[Answer]:
+        question: Callable[Concatenate[sqlite3.Connection, QueryArgs], Iterator[QueryResult]],
+        *values: QueryArgs.args,
+        **named: QueryArgs.kwargs,
+    ) -> Iterator[QueryResult]:
         with said_plainly(self.path):
             yield from question(self.db, *values, **named)
 
@@ -223,11 +223,11 @@ class Store:
         """A fact about the database itself, or an empty string."""
         return self._ask(queries.meta, name)
 
-    def statements(self, subject: Subject) -> list[Told]:
+    def statements(self, subject: Subject) -> list[ToldRow]:
         """What is in force about one thing, in the order it was told."""
         return self._ask(queries.statements, subject.id)
 
-    def of_sitting(self, sitting: str) -> list[Told]:
+    def of_sitting(self, sitting: str) -> list[ToldRow]:
         """What was told in a sitting and is in force, of anything, in the order it was told."""
         return self._ask(queries.of_sitting, sitting)
 
@@ -235,11 +235,11 @@ class Store:
         """Everything a record is made from, item by item in the order of numbers, with flat memory."""
         return self._stream(material.about_items, ids)
 
-    def people(self) -> Iterator[tuple[str, list[Told]]]:
+    def people(self) -> Iterator[tuple[str, list[ToldRow]]]:
         """Everyone in the registry with the statements about them."""
         return self._stream(queries.by_subject, "person")
 
-    def subjects(self, kind: str) -> Iterator[tuple[str, list[Told]]]:
+    def subjects(self, kind: str) -> Iterator[tuple[str, list[ToldRow]]]:
         """Every thing of a kind with the statements about it."""
         return self._stream(queries.by_subject, kind)
 

@@ -9,7 +9,7 @@ from boxlore.core.originals.history import Stated
 from boxlore.store.rows import (
     DRAFT_COLUMNS,
     SELECT,
-    Told,
+    ToldRow,
     draft_of,
     statement_of,
     told_rows,
@@ -17,7 +17,7 @@ from boxlore.store.rows import (
 from boxlore.store.schema import BY_NUMBER, FEW_KINDS
 from boxlore.store.values import ActDone, Draft, Past
 
-Path = tuple[tuple[str, str], ...]
+ContainerPath = tuple[tuple[str, str], ...]
 
 
 def meta(db: sqlite3.Connection, name: str) -> str:
@@ -25,15 +25,15 @@ def meta(db: sqlite3.Connection, name: str) -> str:
     return str(row[0]) if row else ""
 
 
-def statements(db: sqlite3.Connection, subject: str) -> list[Told]:
+def statements(db: sqlite3.Connection, subject: str) -> list[ToldRow]:
     return list(told_rows(db, "s.subject = ? ORDER BY s.row", (subject,)))
 
 
-def of_sitting(db: sqlite3.Connection, sitting: str) -> list[Told]:
+def of_sitting(db: sqlite3.Connection, sitting: str) -> list[ToldRow]:
     return list(told_rows(db, "s.sitting = ? ORDER BY s.row", (sitting,)))
 
 
-def by_subject(db: sqlite3.Connection, kind: str) -> Iterator[tuple[str, list[Told]]]:
+def by_subject(db: sqlite3.Connection, kind: str) -> Iterator[tuple[str, list[ToldRow]]]:
     few = f"{FEW_KINDS} AND " if kind in FEW_KINDS else ""
     rows = told_rows(db, f"{few}s.subject_kind = ? ORDER BY s.subject, s.row", (kind,))
     for subject, told in groupby(rows, key=lambda one: one[0].subject.id):
@@ -114,7 +114,7 @@ def last_acts(db: sqlite3.Connection, limit: int) -> list[ActDone]:
     return [ActDone(row[0], row[1], row[2], row[3], bool(row[4])) for row in db.execute(query, (limit,))]
 
 
-def containers(db: sqlite3.Connection) -> list[tuple[str, Path]]:
+def containers(db: sqlite3.Connection) -> list[tuple[str, ContainerPath]]:
     facts: dict[str, dict[str, str]] = {}
     query = f"""SELECT subject, field, words FROM in_force WHERE {FEW_KINDS} AND subject_kind = 'container'
         AND field IN ('kind', 'label', 'inside') ORDER BY row"""
@@ -123,7 +123,7 @@ def containers(db: sqlite3.Connection) -> list[tuple[str, Path]]:
     return [(ident, _path(facts.get, ident)) for ident in facts]
 
 
-def path_of(db: sqlite3.Connection, container: str) -> Path:
+def path_of(db: sqlite3.Connection, container: str) -> ContainerPath:
     """The way to one container, outermost first; nothing where there is no such container."""
 
     def facts(ident: str) -> dict[str, str] | None:
@@ -133,7 +133,7 @@ def path_of(db: sqlite3.Connection, container: str) -> Path:
     return _path(facts, container)
 
 
-def _path(facts: Callable[[str], dict[str, str] | None], ident: str) -> Path:
+def _path(facts: Callable[[str], dict[str, str] | None], ident: str) -> ContainerPath:
     steps: list[tuple[str, str]] = []
     seen: set[str] = set()
     while ident not in seen and (told := facts(ident)):

@@ -23,7 +23,7 @@ LEFT JOIN reading r ON r.statement = s.id AND r.act = (
 """
 """The reading beside a statement `s`: a confirmed one before others, then the newest."""
 
-Told = tuple[Statement, Reading | None]
+ToldRow = tuple[Statement, Reading | None]
 
 _KINDS = {str(kind): kind for kind in Kind}
 _SAID = {str(said): said for said in Said}
@@ -61,7 +61,7 @@ def reading_of(row: tuple[Any, ...]) -> Reading | None:
     return Reading(row[0], row[1], row[2], row[3], asks=bool(row[4]), confirmed=bool(row[5]))
 
 
-def told_rows(db: sqlite3.Connection, where: str, values: tuple[Any, ...] = ()) -> Iterator[Told]:
+def told_rows(db: sqlite3.Connection, where: str, values: tuple[Any, ...] = ()) -> Iterator[ToldRow]:
     """Statements in force with their readings; `where` is a clause of ours over `s`."""
     query = f"SELECT {SELECT}, {READING} FROM in_force s {NEWEST_READING} WHERE {where}"
     for row in db.execute(query, values):

@@ -10,7 +10,7 @@ from typing import Any
 
 from boxlore.core.errors import CouldNot
 
-Job = Callable[[sqlite3.Connection], Any]
+WriteJob = Callable[[sqlite3.Connection], Any]
 
 DRAFT, CHANGE, LEAVE = 0, 1, 2
 
@@ -20,14 +20,14 @@ class Writer:
 
     def __init__(self, db: sqlite3.Connection) -> None:
         self._db = db
-        self._jobs: queue.PriorityQueue[tuple[int, int, Job | None, Future[Any]]] = queue.PriorityQueue()
+        self._jobs: queue.PriorityQueue[tuple[int, int, WriteJob | None, Future[Any]]] = queue.PriorityQueue()
         self._order = itertools.count()
         self._closed = False
         self._door = threading.Lock()
         self._thread = threading.Thread(target=self._run, name="boxlore-writer", daemon=True)
         self._thread.start()
 
-    def do(self, job: Job, priority: int = CHANGE, *, plain: bool = False) -> Any:
+    def do(self, job: WriteJob, priority: int = CHANGE, *, plain: bool = False) -> Any:
         """Run a job on the writing connection and return its result. `plain`: it minds its own transactions.
 
         Raises CouldNot when the disk refuses, and when the collection was closed meanwhile.
@@ -60,7 +60,7 @@ class Writer:
         self._db.close()
 
 
-def _in_transaction(job: Job) -> Job:
+def _in_transaction(job: WriteJob) -> WriteJob:
     def run(db: sqlite3.Connection) -> Any:
         db.execute("BEGIN IMMEDIATE")
         try:

@@ -16,7 +16,7 @@ from boxlore.tasks.scans.lookalikes import Alike, alike
 
 
 @dataclass(frozen=True, slots=True)
-class Found:
+class ItemFinding:
     """A finding with the item it is about."""
 
     finding: Finding
@@ -24,7 +24,7 @@ class Found:
     mark: str
 
 
-def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator[Found]:
+def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator[ItemFinding]:
     """All findings, item by item, in the order of the numbers."""
     people = collection.people()
     ground = ground_of(collection)
@@ -39,20 +39,20 @@ def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator
             *item_findings(collection, record, ground),
             *_scans(collection, record),
         ]:
-            yield Found(finding, record.number, mark)
+            yield ItemFinding(finding, record.number, mark)
         for number, finding in together.add(record):
-            yield Found(finding, number, mark)
+            yield ItemFinding(finding, number, mark)
         marks[record.number] = mark
     if selection == EVERYTHING:
         for finding in schedule_findings(collection):
-            yield Found(finding, "", "")
+            yield ItemFinding(finding, "", "")
         for whole in whole_findings(ground):
             if whole.finding.rule != "kept.nowhere":  # said with the item, above
-                yield Found(whole.finding, whole.number, whole.mark)
+                yield ItemFinding(whole.finding, whole.number, whole.mark)
         for one in look_over_people(people, weddings(collection)):
-            yield Found(one, "", "")
+            yield ItemFinding(one, "", "")
     for pair in alike(collection, seen):
-        yield Found(_alike(pair), pair.one, marks[pair.one])
+        yield ItemFinding(_alike(pair), pair.one, marks[pair.one])
 
 
 def _alike(pair: Alike) -> Finding:

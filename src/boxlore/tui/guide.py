@@ -1,8 +1,8 @@
 """The guide that F1 shows, for someone who has never used a terminal. The keys come from the tables of `tui.keys`."""
 
 from boxlore.tui.keys import ITEM_KEYS, ROW_KEYS, Key
+from boxlore.tui.widgets.plain_text import StyledText
 
-Part = str | tuple[str, str]
 Sections = tuple[tuple[str, tuple[str, ...]], ...]
 
 FIRST: Sections = (
@@ -92,9 +92,9 @@ AFTER: Sections = (
 )
 
 
-def parts() -> list[Part]:
+def parts() -> list[StyledText]:
     """The guide as parts of text."""
-    written: list[Part] = []
+    written: list[StyledText] = []
     for heading, paragraphs in FIRST:
         written += _section(heading, paragraphs)
     written += _keys("Keys, with a photograph out", ITEM_KEYS)
@@ -104,12 +104,12 @@ def parts() -> list[Part]:
     return written
 
 
-def _section(heading: str, paragraphs: tuple[str, ...]) -> list[Part]:
+def _section(heading: str, paragraphs: tuple[str, ...]) -> list[StyledText]:
     return [(f"{heading}\n\n", "bold $primary"), *(f"{paragraph}\n\n" for paragraph in paragraphs)]
 
 
-def _keys(heading: str, keys: tuple[Key, ...]) -> list[Part]:
-    written: list[Part] = [(f"{heading}\n\n", "bold $primary")]
+def _keys(heading: str, keys: tuple[Key, ...]) -> list[StyledText]:
+    written: list[StyledText] = [(f"{heading}\n\n", "bold $primary")]
     for key in keys:
         written += [(f"  {key.cap:<10}", "bold"), f" {key.help}\n"]
     return [*written, "\n"]

@@ -15,8 +15,8 @@ from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tui.screens.cards import Blank
 
-Told = Mapping[str, str]
-Job = Callable[[Collection, Told, Progress], list[str]]
+FormAnswers = Mapping[str, str]
+MenuTask = Callable[[Collection, FormAnswers, Progress], list[str]]
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,7 +26,7 @@ class Task:
     name: str
     about: str
     blanks: Callable[[Collection], list[Blank]]
-    job: Job
+    job: MenuTask
     writes: bool = False
     """Whether it changes the collection, so that the list is read anew."""
 
@@ -51,7 +51,7 @@ def _counted(states: Counter[str]) -> str:
     return ", ".join(f"{count} {state}" for state, count in states.most_common()) or "nothing"
 
 
-def _take_in(collection: Collection, told: Told, progress: Progress) -> list[str]:
+def _take_in(collection: Collection, told: FormAnswers, progress: Progress) -> list[str]:
     intake, pairing = import_module("boxlore.tasks.scans.intake"), import_module("boxlore.tasks.scans.pairing")
     files = intake.picture_files([path_of(collection, told["path"], "")])
     if not files:
@@ -65,7 +65,7 @@ def _take_in(collection: Collection, told: Told, progress: Progress) -> list[str
     return lines
 
 
-def _copies(collection: Collection, told: Told, progress: Progress) -> list[str]:
+def _copies(collection: Collection, told: FormAnswers, progress: Progress) -> list[str]:
     module, out = import_module("boxlore.tasks.outputs.copies"), path_of(collection, told["out"], "copies")
     made = list(module.copies(collection, out, to=_audience(told["to"]), progress=progress))
     lines = [f"In {out}: {_counted(Counter(str(one.state) for one in made))}."]
@@ -73,14 +73,14 @@ def _copies(collection: Collection, told: Told, progress: Progress) -> list[str]
     return lines
 
 
-def _sheet(collection: Collection, told: Told, progress: Progress) -> list[str]:
+def _sheet(collection: Collection, told: FormAnswers, progress: Progress) -> list[str]:
     module, out = import_module("boxlore.tasks.outputs.sheets"), path_of(collection, told["out"], "print/album.pdf")
     made = module.sheet(collection, out, to=_audience(told["to"]), progress=progress)
     left = f", {made.left_out} left out" if made.left_out else ""
     return [f"{made.path}: {made.items} items{left}.", *[finding.message for finding in made.findings]]
 
 
-def _transfer(collection: Collection, told: Told, progress: Progress) -> list[str]:
+def _transfer(collection: Collection, told: FormAnswers, progress: Progress) -> list[str]:
     module, out = import_module("boxlore.tasks.archive.transfer"), path_of(collection, told["out"], "transfer")
     made = module.transfer(collection, out, progress=progress)
     lines = [f"{part.path}: {part.records} records, {part.scans} scans, {part.bytes:,} bytes." for part in made.parts]
@@ -89,7 +89,7 @@ def _transfer(collection: Collection, told: Told, progress: Progress) -> list[st
     return [*lines, *[finding.message for finding in made.findings]]
 
 
-def _check(collection: Collection, told: Told, progress: Progress) -> list[str]:
+def _check(collection: Collection, told: FormAnswers, progress: Progress) -> list[str]:
     module = import_module("boxlore.tasks.check")
     progress.begin("Looking at every item", collection.store.count("item"))
     lines: list[str] = []
@@ -105,7 +105,7 @@ def _check(collection: Collection, told: Told, progress: Progress) -> list[str]:
     return lines or ["Nothing to ask and nothing to mend."]
 
 
-def _housing(collection: Collection, told: Told, progress: Progress) -> list[str]:
+def _housing(collection: Collection, told: FormAnswers, progress: Progress) -> list[str]:
     module = import_module("boxlore.tasks.originals.housing_check")
     progress.begin("Looking at every original", collection.store.count("item"))
     lines: list[str] = []
@@ -118,7 +118,7 @@ def _housing(collection: Collection, told: Told, progress: Progress) -> list[str
     return lines or ["Nothing to mend."]
 
 
-def _lists(collection: Collection, told: Told, progress: Progress) -> list[str]:
+def _lists(collection: Collection, told: FormAnswers, progress: Progress) -> list[str]:
     module = import_module("boxlore.tasks.originals.survey")
     made = module.lists(collection)
     work = path_of(collection, told["work"], "print/work.pdf")

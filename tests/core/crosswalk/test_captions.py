@@ -10,25 +10,25 @@ import pytest
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.captions import LENGTHS, Style
 from boxlore.core.records.containers import Mark
-from boxlore.core.records.in_force import Record, Shown, Told
+from boxlore.core.records.in_force import PersonShown, Record, StatementView
 from boxlore.core.statements import KEEPER, Said, Source, Sure
 
 LEIDA = Source(Said.NARRATOR, "leida")
 
 
-def told(field: str, words: str, **more: Any) -> Told:
+def told(field: str, words: str, **more: Any) -> StatementView:
     values = {"statement": field, "language": "en", "source": LEIDA, "said_by": "Leida Rourke", "sure": Sure.SURE}
-    return Told(field=field, words=words, audience="anyone", recorded_at="", **{**values, **more})
+    return StatementView(field=field, words=words, audience="anyone", recorded_at="", **{**values, **more})
 
 
-def person(name: str, *area: float, role: str = "person", number: int = 0, **more: Any) -> Shown:
-    return Shown(
+def person(name: str, *area: float, role: str = "person", number: int = 0, **more: Any) -> PersonShown:
+    return PersonShown(
         told=told(role, name, **more), name=name, role=role, person=name.lower(), scan="s", area=area, number=number
     )
 
 
-def record(*people: Shown, kind: str = "print", **words: str | Told) -> Record:
-    rows = {name: (said if isinstance(said, Told) else told(name, said),) for name, said in words.items()}
+def record(*people: PersonShown, kind: str = "print", **words: str | StatementView) -> Record:
+    rows = {name: (said if isinstance(said, StatementView) else told(name, said),) for name, said in words.items()}
     return Record(id="i", number="TRA-0001", kind=kind, told=rows, people=people)
 
 
@@ -99,7 +99,7 @@ def test_lists(names: list[str], wanted: str) -> None:
     assert captions.listed(names) == wanted
 
 
-def back_and_front(*others: Shown) -> Record:
+def back_and_front(*others: PersonShown) -> Record:
     back = [person(name, x, 0.2, 0.08, 0.08) for name, x in (("Ruth", 0.5), ("Anna", 0.3))]
     front = [person(name, x, 0.4, 0.08, 0.08) for name, x in (("Tui", 0.45), ("Jane", 0.25))]
     return record(*front, *back, *others)
@@ -132,7 +132,7 @@ def test_places_told_keep_their_gaps() -> None:
     assert captions.people_line(record(*rows)) == "Back row: Ann. Front row: Tui."
 
 
-def date(words: str, display: str) -> Told:
+def date(words: str, display: str) -> StatementView:
     return told("date", words, value={"display": display})
 
 
@@ -152,7 +152,7 @@ def test_the_words_as_told_come_first(words: str, display: str, wanted: str) -> 
     assert captions.date_line(record(date=date(words, display))) == wanted
 
 
-def place(words: str, city: str, country: str = "Estonia") -> Told:
+def place(words: str, city: str, country: str = "Estonia") -> StatementView:
     return told("place", words, value={"choices": [{"city": city, "country": country}]})
 
 
@@ -166,7 +166,7 @@ PLACES = [
 
 
 @pytest.mark.parametrize(("said", "wanted"), PLACES)
-def test_places(said: Told, wanted: str) -> None:
+def test_places(said: StatementView, wanted: str) -> None:
     assert captions.place_line(record(place=said)) == wanted
 
 
@@ -228,7 +228,7 @@ FIELDS = {
     "place": "on the shore near Kärdla;",
     "story": "She sang.\nNobody listened",
 }
-PEOPLE_SETS: list[tuple[Shown, ...]] = [
+PEOPLE_SETS: list[tuple[PersonShown, ...]] = [
     (),
     (person("Memm"),),
     (person("Anna", 0.2, 0.2, 0.1, 0.1, **GUESS), person("perhaps Ruth", 0.6, 0.2, 0.1, 0.1, **LIKELY)),

@@ -10,16 +10,16 @@ import pycountry
 import pytest
 
 from boxlore.core.crosswalk import copies as crosswalk
-from boxlore.core.crosswalk.copies import Source, embedding_of
+from boxlore.core.crosswalk.copies import CaptionContext, embedding_of
 from boxlore.core.crosswalk.embedding import Alt, Bag, Embedding, Seq, Struct, Text
 from boxlore.core.people.person import Person
 from boxlore.core.records.in_force import Material, Record, ScanFile, build
 from boxlore.core.statements import KEEPER, Kind, Reading, Said, Statement, Subject, Sure
-from boxlore.core.statements import Source as SaidBy
+from boxlore.core.statements import CaptionContext as SaidBy
 
 SCAN = ScanFile(id="scan", path="scans/a.jpg", sha256="0", bytes=1, width=300, height=200, media_type="image/jpeg")
 LEIDA = Person(id="leida", name="Leida Rourke", sort_name="Rourke, Leida", forms=("Leida Rourke",), calls=("Leida",))
-SHARED = Source(collection="Tamm and Rourke", collection_id="c0", holder="Mia Rourke")
+SHARED = CaptionContext(collection="Tamm and Rourke", collection_id="c0", holder="Mia Rourke")
 
 
 def told(name: str, words: str, reading: dict[str, Any] | None = None, **more: Any) -> tuple[Statement, Reading | None]:
@@ -41,7 +41,7 @@ def record(*rows: tuple[Statement, Reading | None], **more: Any) -> Record:
 
 
 def made(*rows: tuple[Statement, Reading | None], **more: Any) -> Embedding:
-    return embedding_of(record(*rows), SCAN, Source(collection="Tamm and Rourke", **more))
+    return embedding_of(record(*rows), SCAN, CaptionContext(collection="Tamm and Rourke", **more))
 
 
 def xmp(embedding: Embedding, name: str) -> Any:

@@ -5,7 +5,7 @@ from PIL import Image, ImageOps
 
 from boxlore.core.crosswalk.embedding import Bag, Struct, Text
 from boxlore.core.crosswalk.regions import faces, regions, upright
-from boxlore.core.records.in_force import Record, ScanFile, Shown, Told
+from boxlore.core.records.in_force import PersonShown, Record, ScanFile, StatementView
 from boxlore.core.statements import KEEPER, Sure
 
 
@@ -14,8 +14,8 @@ def scan(**more: object) -> ScanFile:
     return ScanFile(id="scan", **{**facts, **more})  # type: ignore[arg-type]  # as the test spells them
 
 
-def shown(name: str, area: tuple[float, ...] = (), *, words: str = "", role: str = "person") -> Shown:
-    told = Told(
+def shown(name: str, area: tuple[float, ...] = (), *, words: str = "", role: str = "person") -> PersonShown:
+    told = StatementView(
         statement=f"s-{name}",
         field="person",
         words=words or name,
@@ -26,7 +26,7 @@ def shown(name: str, area: tuple[float, ...] = (), *, words: str = "", role: str
         audience="anyone",
         recorded_at="",
     )
-    return Shown(told=told, name=name, role=role, area=area, scan="scan" if area else "", person=f"p-{name}")
+    return PersonShown(told=told, name=name, role=role, area=area, scan="scan" if area else "", person=f"p-{name}")
 
 
 def fields(value: object, *path: str | int) -> object:
@@ -46,7 +46,7 @@ def boundary(found: object, at: int = 0) -> dict[str, str]:
     return {name.removeprefix("Iptc4xmpExt:"): value.words for name, value in where.fields if isinstance(value, Text)}
 
 
-def record(*people: Shown) -> Record:
+def record(*people: PersonShown) -> Record:
     return Record(id="item", number="TRA-0001", people=people)
 
 

@@ -8,7 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from boxlore.core.dates.edtf import parse
-from boxlore.core.dates.lifetime import Answer, after_death, before_birth, core, meet, possible
+from boxlore.core.dates.lifetime import Comparison, after_death, before_birth, core, meet, possible
 
 RANGES = [  # date, possible first, possible last
     ("1920", "1920-01-01", "1920-12-31"),
@@ -35,22 +35,22 @@ def test_the_possible_range(text: str, first: str, last: str) -> None:
 
 
 BIRTHS = [  # picture, born, answer
-    ("1930", "1930-05-04", Answer.SILENT),
-    ("1929", "1930-05-04", Answer.ERROR),
-    ("1929~", "1930", Answer.ASK),
-    ("1929", "1930?", Answer.ASK),
-    ("192X", "1930", Answer.ERROR),
-    ("1928/1931", "1930", Answer.SILENT),
-    ("[..1928]", "1930", Answer.ERROR),
-    ("[1928..]", "1930", Answer.SILENT),
-    ("1929-24", "1930-01-20", Answer.SILENT),
-    ("1930-24", "1930-12-20", Answer.SILENT),
-    ("1929-24", "1930-03-20", Answer.ERROR),
+    ("1930", "1930-05-04", Comparison.SILENT),
+    ("1929", "1930-05-04", Comparison.ERROR),
+    ("1929~", "1930", Comparison.ASK),
+    ("1929", "1930?", Comparison.ASK),
+    ("192X", "1930", Comparison.ERROR),
+    ("1928/1931", "1930", Comparison.SILENT),
+    ("[..1928]", "1930", Comparison.ERROR),
+    ("[1928..]", "1930", Comparison.SILENT),
+    ("1929-24", "1930-01-20", Comparison.SILENT),
+    ("1930-24", "1930-12-20", Comparison.SILENT),
+    ("1929-24", "1930-03-20", Comparison.ERROR),
 ]
 
 
 @pytest.mark.parametrize(("picture", "born", "answer"), BIRTHS)
-def test_before_birth(picture: str, born: str, answer: Answer) -> None:
+def test_before_birth(picture: str, born: str, answer: Comparison) -> None:
     assert before_birth(parse(picture), parse(born)) is answer
 
 

@@ -12,7 +12,7 @@ from hypothesis import settings as hypothesis_settings
 from hypothesis import strategies as st
 
 from boxlore.core.dates.edtf import State, check
-from boxlore.core.dates.phrases import Known, Settings, answer, read
+from boxlore.core.dates.phrases import KnownDates, PhraseSettings, answer, read
 
 HERE = Path(__file__).parent / "cases"
 
@@ -42,7 +42,7 @@ def test_how_many_cases_there_are() -> None:
 @pytest.mark.parametrize(("file", "words", "edtf", "ask", "setting"), CASES, ids=lambda value: str(value)[:40])
 def test_case(file: str, words: str, edtf: str, ask: str, setting: str) -> None:
     order = setting if setting in ("dmy", "mdy") else None
-    found = answer(words, Settings(order=order, hemisphere="south" if setting == "south" else "north"))
+    found = answer(words, PhraseSettings(order=order, hemisphere="south" if setting == "south" else "north"))
     assert (found["edtf"] or "-") == edtf
     if ask == "-":
         assert found["ask"] is None
@@ -51,7 +51,7 @@ def test_case(file: str, words: str, edtf: str, ask: str, setting: str) -> None:
     assert found["text"] == words
 
 
-KNOWN = Known(
+KNOWN = KnownDates(
     births=MappingProxyType({"ruth": "1930", "aunt aino": "1920-05"}),
     events=MappingProxyType({"the wedding": "1952-06-14", "joe came home": "1946-08-03"}),
 )
@@ -71,7 +71,7 @@ FAMILY = [
 @pytest.mark.parametrize(("words", "edtf"), FAMILY)
 def test_ages_and_events_of_the_family(words: str, edtf: str) -> None:
     """Reckoned from the person's or the event's own date, about (our convention)."""
-    assert answer(words, Settings(), KNOWN)["edtf"] == edtf
+    assert answer(words, PhraseSettings(), KNOWN)["edtf"] == edtf
 
 
 @hypothesis_settings(max_examples=400)

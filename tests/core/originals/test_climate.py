@@ -10,7 +10,7 @@ from datetime import datetime, timedelta
 import pytest
 
 from boxlore.core.originals.climate import (
-    Reading,
+    Measurement,
     category,
     celsius_of,
     climate_findings,
@@ -24,11 +24,11 @@ from boxlore.core.originals.climate import (
 START = datetime(2026, 3, 2)
 
 
-def log(*values: tuple[float, float], hours: float = 1) -> list[Reading]:
+def log(*values: tuple[float, float], hours: float = 1) -> list[Measurement]:
     return [(START + timedelta(hours=hours) * at, t, rh) for at, (t, rh) in enumerate(values)]
 
 
-def rules(readings: list[Reading]) -> list[str]:
+def rules(readings: list[Measurement]) -> list[str]:
     return [one.rule.removeprefix("climate.") for one in climate_findings(summed(readings))]
 
 
@@ -67,7 +67,7 @@ def test_the_rate_doubles_every_ten_fahrenheit() -> None:
     "readings",
     [[], log((20, 50)), log(*[(20, 90)] * 7, hours=24), log(*[(20, 90)] * 20, hours=1)],
 )
-def test_too_short_a_log_gets_no_verdict(readings: list[Reading]) -> None:
+def test_too_short_a_log_gets_no_verdict(readings: list[Measurement]) -> None:
     assert rules(readings) == ["short"]
 
 

@@ -2,10 +2,10 @@
 
 from datetime import datetime, timedelta
 
-from boxlore.core.originals.climate import Reading
+from boxlore.core.originals.climate import Measurement
 from boxlore.core.originals.climate_chart import bounds, ranges, text_chart
 
-LOG: list[Reading] = [(datetime(2026, 1, 1) + timedelta(hours=at), 15 + at % 10, 40.0) for at in range(100)]
+LOG: list[Measurement] = [(datetime(2026, 1, 1) + timedelta(hours=at), 15 + at % 10, 40.0) for at in range(100)]
 
 
 def test_a_stretch_has_its_lowest_and_highest_value_and_a_gap_is_empty() -> None:

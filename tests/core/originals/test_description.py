@@ -1,12 +1,12 @@
 """What goes out of an original as a thing (DACS 3.2 and 5.1; EAD phystech and custodhist)."""
 
 from boxlore.core.originals.description import custody_lines, physical_lines
-from boxlore.core.records.in_force import Record, Told
+from boxlore.core.records.in_force import Record, StatementView
 from boxlore.core.statements import KEEPER, Sure
 
 
-def told(field: str, words: str) -> Told:
-    return Told(
+def told(field: str, words: str) -> StatementView:
+    return StatementView(
         statement=words, field=field, words=words, language="en", source=KEEPER, said_by="", sure=Sure.SURE,
         audience="anyone", recorded_at="",
     )  # fmt: skip

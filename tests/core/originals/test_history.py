@@ -2,7 +2,7 @@
 
 import pytest
 
-from boxlore.core.originals.history import Kept, Places, Spell, Stated, Withdrawn, held, spells
+from boxlore.core.originals.history import PastMark, Places, Spell, Stated, Withdrawn, held, spells
 from boxlore.core.records.containers import Mark
 
 
@@ -63,5 +63,5 @@ def test_a_circle_of_containers_ends() -> None:
 @pytest.mark.parametrize("asked", ["3/1", "Blue/1", "blue/1"])
 def test_those_of_now_come_first(asked: str) -> None:
     mark = Mark((("box", asked.split("/")[0].capitalize()),), 1)
-    rows = [Kept("a", mark, "01", "02"), Kept("b", mark, "03"), Kept("c", mark, "02", "03")]
+    rows = [PastMark("a", mark, "01", "02"), PastMark("b", mark, "03"), PastMark("c", mark, "02", "03")]
     assert [one.item for one in held(asked, rows)] == ["b", "c", "a"]

@@ -10,7 +10,7 @@ from typing import Any
 import pytest
 
 from boxlore.core.findings import Finding
-from boxlore.core.originals.condition import Seen, condition_findings, hazards, terms_in
+from boxlore.core.originals.condition import ConditionNoted, condition_findings, hazards, terms_in
 from boxlore.core.originals.condition_table import TERMS
 from boxlore.core.originals.housing import Housed, container_findings, holds, housing_findings, materials_in
 from boxlore.core.originals.housing_table import ATTACHED, MATERIALS, SURROUNDINGS, Good
@@ -32,7 +32,7 @@ def findings(about: str, facts: dict[str, Any]) -> list[Finding]:
     if about == "container":
         return container_findings(container(facts))
     if about == "condition":
-        return condition_findings(Seen(**facts))
+        return condition_findings(ConditionNoted(**facts))
     around = {name: facts.pop(name) for name in ("surroundings", "materials") if name in facts}
     return housing_findings(Housed(containers=(container(around),), **facts))
 

@@ -5,9 +5,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from boxlore.core.originals.moves import (
-    Holding,
-    Place,
-    Step,
+    MoveStep,
+    Position,
+    Positions,
     carried_out,
     close_up,
     contents,
@@ -19,18 +19,21 @@ from boxlore.core.originals.moves import (
     relabel,
 )
 
-HELD: Holding = {"a": Place("x", 1), "b": Place("x", 2), "c": Place("x", 5), "d": Place("y", 1)}
+HELD: Positions = {"a": Position("x", 1), "b": Position("x", 2), "c": Position("x", 5), "d": Position("y", 1)}
 INSIDE = {"f1": "x", "f2": "y"}
 LABELS = {"x": "1", "y": "2", "f1": "1", "f2": "1"}
 
 
 def test_places_are_written_and_read() -> None:
-    assert read_place(Place("x", 4).words) == Place("x", 4)
-    assert read_place("x") == Place("x", 0)
+    assert read_place(Position("x", 4).words) == Position("x", 4)
+    assert read_place("x") == Position("x", 0)
 
 
 def test_a_move_goes_after_the_last() -> None:
-    assert move(HELD, ["a", "b"], "y").steps == (Step("a", "kept", "x 1", "y 2"), Step("b", "kept", "x 2", "y 3"))
+    assert move(HELD, ["a", "b"], "y").steps == (
+        MoveStep("a", "kept", "x 1", "y 2"),
+        MoveStep("b", "kept", "x 2", "y 3"),
+    )
 
 
 def test_a_taken_place_is_a_problem() -> None:
@@ -49,7 +52,7 @@ def test_a_merge_puts_items_after_the_last_and_refuses_two_of_one_label() -> Non
     assert "in both" in merge(HELD, "y", "x", INSIDE, LABELS).problems[0]
     assert merge(HELD, "x", "f1", INSIDE, LABELS).problems == ("A container cannot be put into itself.",)
     free = merge(HELD, "y", "x", INSIDE, {**LABELS, "f2": "2"})
-    assert Step("f2", "inside", "y", "x") in free.steps and not free.problems
+    assert MoveStep("f2", "inside", "y", "x") in free.steps and not free.problems
 
 
 def test_two_boxes_may_change_labels_with_each_other() -> None:
@@ -75,7 +78,7 @@ MOVES = st.one_of(
 @given(st.lists(MOVES, max_size=12))
 @settings(deadline=None, max_examples=200, derandomize=True)
 def test_no_sequence_of_moves_loses_or_doubles_an_item(moves: list[tuple[object, ...]]) -> None:
-    holding: Holding = {item: Place("x", at) for at, item in enumerate(ITEMS, 1)}
+    holding: Positions = {item: Position("x", at) for at, item in enumerate(ITEMS, 1)}
     for name, *rest in moves:
         plan = {"move": move, "close": close_up}[name](holding, *rest) if name != "merge" else (  # type: ignore[index,operator]  # rows of MOVES
             merge(holding, *rest, inside={}, labels={})  # type: ignore[misc]  # the same

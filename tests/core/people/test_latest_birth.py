@@ -2,7 +2,7 @@
 
 from datetime import date
 
-from boxlore.core.people.latest_birth import Seen, latest_births, latest_day
+from boxlore.core.people.latest_birth import Pictured, latest_births, latest_day
 from boxlore.core.people.person import Person, Registry
 
 
@@ -21,8 +21,11 @@ def test_pictures_weddings_and_children_and_the_earliest_of_them() -> None:
         person("gran"), person("mum", "gran", married=(when("1919", "1919-12-31"),)),
         person("child", "mum", born=when("1921", "1921-12-31")), person("aunt", also=("aunt2",)), person("none"),
     ])  # fmt: skip
-    seen = [Seen("aunt2", when("189X", "1899-12-31"), "TRA-0003, 1890s"), Seen("gone", when("1", "1900-01-01"), "x")]
-    found = latest_births(people, seen, [Seen("aunt", when("1905-06", "1905-06-30"), "1905 June")])
+    seen = [
+        Pictured("aunt2", when("189X", "1899-12-31"), "TRA-0003, 1890s"),
+        Pictured("gone", when("1", "1900-01-01"), "x"),
+    ]
+    found = latest_births(people, seen, [Pictured("aunt", when("1905-06", "1905-06-30"), "1905 June")])
     assert found["aunt"] == (date(1893, 6, 30), "married 1905 June")
     assert found["mum"] == (date(1907, 12, 31), "married 1919")
     assert found["gran"] == (date(1897, 12, 31), "parent of mum, married 1919")

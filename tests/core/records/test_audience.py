@@ -10,7 +10,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.people.consent import Consent, make_consent
 from boxlore.core.people.person import Person
 from boxlore.core.records.audience import To, life_of, may_see, read_audience, visible, withhold
-from boxlore.core.records.in_force import Record, ScanFile, Shown, Told
+from boxlore.core.records.in_force import PersonShown, Record, ScanFile, StatementView
 from boxlore.core.statements import KEEPER, Said, Source, Sure
 
 TODAY = date(2026, 11, 25)
@@ -75,8 +75,8 @@ def test_the_setting_of_years_counts_from_a_leap_day() -> None:
     assert not life_of(born, date(2028, 2, 29), 100).living
 
 
-def told(words: str, field: str = "story", audience: str = "anyone", **value: object) -> Told:
-    return Told(
+def told(words: str, field: str = "story", audience: str = "anyone", **value: object) -> StatementView:
+    return StatementView(
         statement=words, field=field, words=words, language="en", source=KEEPER, said_by="", sure=Sure.SURE,
         audience=audience, recorded_at="", value=value,
     )  # fmt: skip
@@ -113,7 +113,7 @@ def test_the_family_sees_the_living() -> None:
 
 
 CARRIERS = [
-    {"people": (Shown(told=told("the girl", id="mia"), name="Mia Rourke", person="mia", number=1),)},
+    {"people": (PersonShown(told=told("the girl", id="mia"), name="Mia Rourke", person="mia", number=1),)},
     {"told": {"inscription": (told("Mia, aged 3"),)}},
     {"scans": (ScanFile(id="s", path="p", sha256="", bytes=1, width=1, height=1, media_type="image/png",
                         embedded="dc:title Mia"),)},
@@ -162,7 +162,7 @@ def test_consent_decides_for_names_and_pictures(
 ) -> None:
     mia = person(consents=consents)
     hidden = withhold([mia], {"mia": life_of(mia, TODAY)}, To.OUTSIDE, TODAY)
-    shown = Shown(told=told("the girl", id="mia"), name="Mia Rourke", person="mia", number=1)
+    shown = PersonShown(told=told("the girl", id="mia"), name="Mia Rourke", person="mia", number=1)
     seen = visible(Record(id="i", number="N", people=(shown,)), To.OUTSIDE, TODAY, hidden)
     assert (not seen.people) is name_withheld
     assert hidden.finds("Mia Rourke") is name_withheld

@@ -4,24 +4,24 @@ from dataclasses import replace
 
 import pytest
 
-from boxlore.core.records.in_force import Shown, Told
+from boxlore.core.records.in_force import PersonShown, StatementView
 from boxlore.core.records.people_key import centre, key_of, unplaced
 from boxlore.core.statements import KEEPER, Sure
 
 
-def shown(name: str, *area: float, scan: str = "scan", sure: Sure = Sure.SURE) -> Shown:
-    told = Told(
+def shown(name: str, *area: float, scan: str = "scan", sure: Sure = Sure.SURE) -> PersonShown:
+    told = StatementView(
         statement=name, field="person", words=name, language="en", source=KEEPER, said_by="", sure=sure,
         audience="anyone", recorded_at="",
     )  # fmt: skip
-    return Shown(told=told, name=name, scan=scan, area=area)
+    return PersonShown(told=told, name=name, scan=scan, area=area)
 
 
-def rows(*people: Shown) -> list[tuple[str, str]]:
+def rows(*people: PersonShown) -> list[tuple[str, str]]:
     return [(row.name, " ".join(one.name if one else "?" for one in row.people)) for row in key_of(people)]
 
 
-def line(y: float, xs: str, names: str, size: float = 0.07) -> list[Shown]:
+def line(y: float, xs: str, names: str, size: float = 0.07) -> list[PersonShown]:
     return [shown(name, float(f"0.{x}"), y, size, size) for x, name in zip(xs, names, strict=True)]
 
 
@@ -64,11 +64,11 @@ CASES = [
 
 
 @pytest.mark.parametrize(("why", "people", "wanted"), CASES, ids=[case[0] for case in CASES])
-def test_rows(why: str, people: list[Shown], wanted: list[tuple[str, str]]) -> None:
+def test_rows(why: str, people: list[PersonShown], wanted: list[tuple[str, str]]) -> None:
     assert rows(*people) == wanted
 
 
-def told_at(name: str, row: str, position: int) -> Shown:
+def told_at(name: str, row: str, position: int) -> PersonShown:
     return replace(shown(name), row=row, position=position)
 
 

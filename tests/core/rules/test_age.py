@@ -4,14 +4,24 @@ import pytest
 
 from boxlore.core.dates import phrases
 from boxlore.core.people.person import Person
-from boxlore.core.records.in_force import Record, Shown, Told
+from boxlore.core.records.in_force import PersonShown, Record, StatementView
 from boxlore.core.rules.age import ages_told
 from boxlore.core.statements import KEEPER, Sure
 
 
-def told(field: str, words: str, value: dict[str, object] | None = None) -> Told:
-    return Told(statement=words, field=field, words=words, language="en", source=KEEPER, said_by="", sure=Sure.SURE,
-                audience="anyone", recorded_at="", value=value or {})  # fmt: skip
+def told(field: str, words: str, value: dict[str, object] | None = None) -> StatementView:
+    return StatementView(
+        statement=words,
+        field=field,
+        words=words,
+        language="en",
+        source=KEEPER,
+        said_by="",
+        sure=Sure.SURE,
+        audience="anyone",
+        recorded_at="",
+        value=value or {},
+    )
 
 
 def person(name: str, born: str) -> Person:
@@ -33,7 +43,7 @@ def test_one_person(words: str, taken: str, asks: bool) -> None:
     mia = person("Mia", "1966")
     rows = {"date": (told("date", taken, phrases.answer(taken)),), "story": (told("story", words),)}
     record = Record(
-        id="i", number="N", told=rows, people=(Shown(told=told("person", "Mia"), name="Mia", person="Mia"),)
+        id="i", number="N", told=rows, people=(PersonShown(told=told("person", "Mia"), name="Mia", person="Mia"),)
     )
     found = list(ages_told(record, {"Mia": mia}))
     assert bool(found) is asks
@@ -42,7 +52,7 @@ def test_one_person(words: str, taken: str, asks: bool) -> None:
 
 def test_of_several_people_the_one_named_before_it_or_nobody() -> None:
     people = {one.id: one for one in (person("Mia", "1966"), person("Tom", "1937"))}
-    shown = tuple(Shown(told=told("person", name), name=name, person=name) for name in people)
+    shown = tuple(PersonShown(told=told("person", name), name=name, person=name) for name in people)
     date = told("date", "1970", phrases.answer("1970"))
     named = Record(id="i", number="N", people=shown,
                    told={"date": (date,), "story": (told("story", "Tom came. Mia was nine years old."),)})  # fmt: skip

@@ -3,7 +3,15 @@
 import pytest
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.sitting.worksheet_codes import ASKED, Answer, Line, check_letter, read_answers, read_code, write_code
+from boxlore.core.sitting.worksheet_codes import (
+    ASKED,
+    CodedLine,
+    WrittenAnswer,
+    check_letter,
+    read_answers,
+    read_code,
+    write_code,
+)
 
 PUBLISHED = [
     # The Global Release Identifier's own example (GRid standard, MOD 37,36): A1-2425G-ABC1234002-M; from memory.
@@ -17,15 +25,15 @@ def test_the_check_character(text: str, check: str) -> None:
 
 
 LINES = [
-    *(Line("TRA-0042", field) for field in ASKED.values()),
-    Line("TRA-0001", "person", 3),
-    Line("TRB-12345", "person", 12),
-    Line("OURA-0007", "date"),
+    *(CodedLine("TRA-0042", field) for field in ASKED.values()),
+    CodedLine("TRA-0001", "person", 3),
+    CodedLine("TRB-12345", "person", 12),
+    CodedLine("OURA-0007", "date"),
 ]
 
 
 @pytest.mark.parametrize("line", LINES)
-def test_both_ways(line: Line) -> None:
+def test_both_ways(line: CodedLine) -> None:
     code = write_code(line, "TR")
     assert read_code(code, "TR") == line
     assert read_code(code.lower().replace("-", " "), "TR") == line
@@ -33,7 +41,7 @@ def test_both_ways(line: Line) -> None:
 
 
 def test_a_code_is_short() -> None:
-    assert write_code(Line("TRA-0042", "person", 3), "TR")[:-1] == "A42-W3-"
+    assert write_code(CodedLine("TRA-0042", "person", 3), "TR")[:-1] == "A42-W3-"
 
 
 def test_every_single_slip_of_the_pen_is_noticed() -> None:
@@ -66,9 +74,9 @@ A42-P-2:
 
 def test_plain_text() -> None:
     assert list(read_answers(TEXT)) == [
-        Answer(2, "A42-D-X", "summer 1931"),
-        Answer(3, "a42 w3 k", "Anna"),
-        Answer(5, "A42-S-1", "It rained.\n\nThen it did not: never."),
+        WrittenAnswer(2, "A42-D-X", "summer 1931"),
+        WrittenAnswer(3, "a42 w3 k", "Anna"),
+        WrittenAnswer(5, "A42-S-1", "It rained.\n\nThen it did not: never."),
     ]
     assert list(read_answers("")) == []
 

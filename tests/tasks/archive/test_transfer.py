@@ -27,7 +27,7 @@ from boxlore.tasks.archive.offer import offer, read_answer
 from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.archive.receipt import read_receipt
 from boxlore.tasks.archive.settings import as_toml, read_archive
-from boxlore.tasks.archive.transfer import Order, name_search, transfer
+from boxlore.tasks.archive.transfer import TransferOrder, name_search, transfer
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records import Selection, record_of, records, seen_by
 from boxlore.tasks.scans.fixity import verify_scans
@@ -105,7 +105,7 @@ def test_an_item_of_a_closed_passage_is_a_number_in_the_open_chapters(mine: Coll
     whole = json.dumps({"from": 0, "to": 3_600_000, "why": "asked for"})
     act.state(Subject(Kind.SITTING, sitting), "closed", whole, audience="keeper")
     act.done()
-    transfer(mine, tmp_path / "t", order=Order(archive=Archive(takes=("recordings",))))
+    transfer(mine, tmp_path / "t", order=TransferOrder(archive=Archive(takes=("recordings",))))
     opened, closed = (chapters(tmp_path / "t" / part) for part in ("open", "closed"))
     assert all(line == number for number, line in opened.items())
     assert all(line != number for number, line in closed.items())
@@ -120,7 +120,7 @@ def test_chapters_that_name_someone_withheld_are_left_out_and_said(mine: Collect
     facts = json.loads(kept.words) | {"path": "recordings/mia-rourke.wav"}
     act.state(kept.subject, "recording", json.dumps(facts), replaces=kept.id, moment=kept.moment, sitting=sitting)
     act.done()
-    made = transfer(mine, tmp_path / "t", order=Order(archive=Archive(takes=("recordings",))))
+    made = transfer(mine, tmp_path / "t", order=TransferOrder(archive=Archive(takes=("recordings",))))
     assert any(one.rule == "chapters.name" and "mia-rourke" in one.message for one in made.findings)
     assert not list((tmp_path / "t" / "open" / "data").rglob("*.vtt"))
     assert list((tmp_path / "t" / "closed" / "data").rglob("mia-rourke.chapters.vtt"))
@@ -166,7 +166,7 @@ def test_inventory_has_rows_for_the_upper_levels(demo: Path) -> None:
 
 
 def test_scans_only_pretend_no_shelf(mine: Collection, tmp_path: Path) -> None:
-    transfer(mine, tmp_path / "t", order=Order(originals=False, selection=Selection(box="1")))
+    transfer(mine, tmp_path / "t", order=TransferOrder(originals=False, selection=Selection(box="1")))
     aid = (tmp_path / "t" / "open" / "data" / "metadata" / "finding-aid.ead3.xml").read_text(encoding="utf-8")
     assert "<container" not in aid and "originalsloc" in aid
 
@@ -181,7 +181,7 @@ def test_a_selection_holds_only_its_items_and_people(mine: Collection, tmp_path:
 
 def test_what_the_archive_takes_is_what_it_gets(mine: Collection, tmp_path: Path) -> None:
     archive = Archive(repository="Port Chalmers Museum", takes=("inventory", "ead2002", "copies"))
-    order = Order(archive=archive, selection=Selection(items=("TRA-0001",)))
+    order = TransferOrder(archive=archive, selection=Selection(items=("TRA-0001",)))
     transfer(mine, tmp_path / "t", order=order)
     home = tmp_path / "t" / "open" / "data"
     assert not (home / "metadata" / "oai_dc.xml").exists() and not (home / "scans").exists()
@@ -191,7 +191,7 @@ def test_what_the_archive_takes_is_what_it_gets(mine: Collection, tmp_path: Path
 
 def test_split_bags_are_each_whole_and_hold_everything_once(mine: Collection, tmp_path: Path) -> None:
     """RFC 8493, 2.2.2: Bag-Count and Bag-Group-Identifier tie them together."""
-    transfer(mine, tmp_path / "t", order=Order(archive=QUICK, split=1_000_000, selection=Selection(box="1")))
+    transfer(mine, tmp_path / "t", order=TransferOrder(archive=QUICK, split=1_000_000, selection=Selection(box="1")))
     bags = sorted((tmp_path / "t").glob("closed-*"))
     assert len(bags) > 2
     scans: list[str] = []
@@ -205,16 +205,16 @@ def test_split_bags_are_each_whole_and_hold_everything_once(mine: Collection, tm
 
 
 def test_an_update_holds_only_what_changed_and_says_what_and_why(mine: Collection, tmp_path: Path) -> None:
-    transfer(mine, tmp_path / "one", order=Order(archive=QUICK))
+    transfer(mine, tmp_path / "one", order=TransferOrder(archive=QUICK))
     teller = Teller(mine)
     teller.tell(find_item(mine, "TRA-0007"), "story", "The harbour from the hill.", Telling())
-    made = transfer(mine, tmp_path / "two", order=Order(archive=QUICK, earlier=tmp_path / "one"))
+    made = transfer(mine, tmp_path / "two", order=TransferOrder(archive=QUICK, earlier=tmp_path / "one"))
     assert [one.records for one in made.parts] == [1, 1]
     rows = table(tmp_path / "two" / "open" / "data" / "metadata" / "changes.csv")
     assert [(row["Number"], row["What"]) for row in rows] == [("TRA-0007", "changed")]
     assert "caption" in rows[0]["Fields"] and rows[0]["Why"] == "story"
     with pytest.raises(CouldNot, match="Nothing has changed"):
-        transfer(mine, tmp_path / "three", order=Order(archive=QUICK, earlier=tmp_path / "two"))
+        transfer(mine, tmp_path / "three", order=TransferOrder(archive=QUICK, earlier=tmp_path / "two"))
 
 
 def test_a_receipt_is_carried_from_then_on(mine: Collection, tmp_path: Path) -> None:
@@ -254,7 +254,7 @@ def test_an_offer_shows_nobody_living_and_its_answer_chooses(mine: Collection, t
 
 def test_fixity_events_are_kept_and_packed(mine: Collection, tmp_path: Path) -> None:
     assert {one.state for one in verify_scans(mine)} == {"same"}
-    transfer(mine, tmp_path / "t", order=Order(archive=QUICK, selection=Selection(box="1")))
+    transfer(mine, tmp_path / "t", order=TransferOrder(archive=QUICK, selection=Selection(box="1")))
     kinds = [one["Event"] for one in events(mine)]
     assert (
         kinds.count(MADE) == 29 and kinds.count(CHECKED) == 1 and kinds.count(COPIED) == 4
@@ -305,7 +305,7 @@ def test_a_record_that_cannot_be_valid_stops_the_transfer_unless_asked(mine: Col
     with pytest.raises(CouldNot, match="TRA-0002 cannot be written"):
         transfer(mine, tmp_path / "t", selection=chosen)
     assert not (tmp_path / "t" / "open").exists()
-    made = transfer(mine, tmp_path / "t", order=Order(selection=chosen, go_on=True))
+    made = transfer(mine, tmp_path / "t", order=TransferOrder(selection=chosen, go_on=True))
     assert any("TRA-0002" in one.message for one in made.findings)
     text = (tmp_path / "t" / "open" / "data" / "metadata" / "oai_dc.xml").read_text(encoding="utf-8")
     assert "TRA-0001" in text and "<dc:identifier>TRA-0002<" not in text

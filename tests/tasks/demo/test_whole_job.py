@@ -27,7 +27,7 @@ from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.records import Selection, records, seen_by
 from boxlore.tasks.outputs.copies import copies
 from boxlore.tasks.scans.fixity import verify_scans
-from boxlore.tasks.scans.intake import Wanted, picture_files, take_in
+from boxlore.tasks.scans.intake import IntakeOptions, picture_files, take_in
 from boxlore.tasks.scans.packages import verify_package
 from boxlore.tasks.scans.pairing import by_suffix
 
@@ -192,7 +192,7 @@ def test_a_repeated_intake_takes_nothing_twice(demo: Path, tmp_path: Path) -> No
     files = picture_files([home / "scans"])
     with open_collection(home) as collection:
         before = collection.store.count("item")
-        taken = take_in(collection, by_suffix(files), Wanted())
+        taken = take_in(collection, by_suffix(files), IntakeOptions())
         assert {one.state for one in taken} == {"known"}
         assert collection.store.count("item") == before
 

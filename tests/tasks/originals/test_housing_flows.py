@@ -13,7 +13,7 @@ import pytest
 from lxml import etree
 
 from boxlore.core.crosswalk.archives import dcterms, oai_dc
-from boxlore.core.crosswalk.extent import Holding
+from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.records.audience import To
 from boxlore.core.records.in_force import Record
 from boxlore.disk.shipped import shipped
@@ -23,7 +23,7 @@ from boxlore.tasks.archive.transfer import facts_of
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records import Selection, seen_by
 from boxlore.tasks.originals.housing import lend
-from boxlore.tasks.originals.survey import Answer, note
+from boxlore.tasks.originals.survey import SurveyAnswer, note
 from boxlore.tasks.telling.statements import Teller, Telling, find_item
 
 NUMBER = "TRA-0001"
@@ -36,7 +36,7 @@ def told(demo: Path, tmp_path: Path) -> Path:
     shutil.copytree(demo, folder)
     with open_collection(folder) as collection:
         item = find_item(collection, NUMBER)
-        note(collection, item.id, Answer(enclosure="polyester sleeve", condition=("foxing",), attached=("tape",)))
+        note(collection, item.id, SurveyAnswer(enclosure="polyester sleeve", condition=("foxing",), attached=("tape",)))
         Teller(collection).tell(item, "donor", "the parish of Port Chalmers", Telling(audience="anyone"))
         lend(collection, [item], "Aino Tamm", date(2027, 1, 1))
     return folder
@@ -51,7 +51,7 @@ def seen(collection: Collection, to: To) -> Record:
 def test_the_finding_aid_carries_condition_and_custody_and_is_valid(told: Path, dialect: Dialect) -> None:
     with open_collection(told, write=False) as collection:
         record, facts = seen(collection, To.OUTSIDE), facts_of(collection)
-        holding = Holding()
+        holding = Extent()
         holding.add(record)
         schema = (shipped("schemas") / f"finding-aid.{dialect.name}.rng").read_bytes()
         aid = FindingAid(facts, holding, dialect, schema)

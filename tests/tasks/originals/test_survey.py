@@ -17,7 +17,7 @@ from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.originals.housing import About, lend, new_location, note_container
 from boxlore.tasks.originals.housing_check import check_housing, check_scans, print_sizes
 from boxlore.tasks.originals.survey import (
-    Answer,
+    SurveyAnswer,
     items_of_box,
     lists,
     note,
@@ -26,8 +26,8 @@ from boxlore.tasks.originals.survey import (
     write_receipt,
     write_work,
 )
-from boxlore.tasks.scans.intake import Wanted, take_in
-from boxlore.tasks.scans.pairing import Planned, Side
+from boxlore.tasks.scans.intake import IntakeOptions, take_in
+from boxlore.tasks.scans.pairing import Planned, ScanSide
 from boxlore.tasks.telling.statements import find_item
 
 
@@ -39,15 +39,15 @@ def collection(tmp_path: Path) -> Iterator[Collection]:
     picture = tmp_path / "front.jpg"
     Image.new("RGB", (600, 900), "grey").save(picture, dpi=(150, 150))
     with open_collection(folder, on_day=date(2026, 11, 25)) as opened:
-        plan = [Planned(key="a", sides=[Side(picture, "recto")]), Planned(key="b"), Planned(key="c")]
-        take_in(opened, plan, Wanted(box="1", copy=True))
+        plan = [Planned(key="a", sides=[ScanSide(picture, "recto")]), Planned(key="b"), Planned(key="c")]
+        take_in(opened, plan, IntakeOptions(box="1", copy=True))
         new_location(opened, "Cellar", surroundings=["damp cellar"])
         note_container(opened, "1", About(at="Cellar", materials="kraft board", capacity="2"))
         yield opened
 
 
 def noted(collection: Collection, number: str, **answer: object) -> None:
-    note(collection, find_item(collection, number).id, Answer(**answer))  # type: ignore[arg-type]  # fields of it
+    note(collection, find_item(collection, number).id, SurveyAnswer(**answer))  # type: ignore[arg-type]  # fields of it
 
 
 def rules(collection: Collection) -> dict[str, list[str]]:
@@ -88,7 +88,7 @@ def test_what_is_no_answer_is_said(text: str) -> None:
 
 
 def test_a_size_that_is_none_is_said(collection: Collection) -> None:
-    assert read_answer('{"attached": ["tape"], "writing": true}') == Answer(attached=("tape",), writing=True)
+    assert read_answer('{"attached": ["tape"], "writing": true}') == SurveyAnswer(attached=("tape",), writing=True)
     with pytest.raises(WrongUse, match="is no size"):
         noted(collection, "TRA-0002", size="large")
 

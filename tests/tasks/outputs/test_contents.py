@@ -5,12 +5,12 @@ from pathlib import Path
 import pytest
 
 from boxlore.core.errors import CouldNot
-from boxlore.tasks.outputs.contents import COLUMNS, FILE_NAME, Line, read_contents, write_contents
+from boxlore.tasks.outputs.contents import COLUMNS, FILE_NAME, CopyLine, read_contents, write_contents
 
 
-def line(number: str, copy: str, **more: str) -> Line:
+def line(number: str, copy: str, **more: str) -> CopyLine:
     told = {"mark": "1/1/1", "scan": "scans/a.jpg", "sha256_of_scan": "a", "sha256_of_copy": "b", "made_for": "family"}
-    return Line(copy=copy, number=number, **{**told, **more})
+    return CopyLine(copy=copy, number=number, **{**told, **more})
 
 
 def test_both_ways_in_the_order_of_the_numbers_without_what_is_gone(tmp_path: Path) -> None:

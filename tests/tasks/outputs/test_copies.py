@@ -28,8 +28,8 @@ from boxlore.tasks.collection.records import Selection, record_of
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.outputs.contents import read_contents
 from boxlore.tasks.outputs.copies import Copied, copies
-from boxlore.tasks.scans.intake import Wanted, take_in
-from boxlore.tasks.scans.pairing import Planned, Side
+from boxlore.tasks.scans.intake import IntakeOptions, take_in
+from boxlore.tasks.scans.pairing import Planned, ScanSide
 from boxlore.tasks.telling.statements import Teller, Telling, find_item
 
 ON = date(2026, 11, 25)
@@ -63,13 +63,13 @@ def home(tmp_path: Path) -> Home:
     start(folder, SETTINGS, on_day=ON)
     front = scan(tmp_path / "nets_f.jpg", exif=exif(), icc_profile=PROFILE, dpi=(300, 300))
     back = scan(tmp_path / "nets_b.jpg", shade=10)
-    take(folder, Planned(key="nets", sides=(Side(front), Side(back, "verso")), box="1", folder="2"))
+    take(folder, Planned(key="nets", sides=(ScanSide(front), ScanSide(back, "verso")), box="1", folder="2"))
     return folder, tmp_path / "copies"
 
 
 def take(folder: Path, *plan: Planned, copy: bool = True) -> None:
     with open_collection(folder, on_day=ON) as collection:
-        taken = take_in(collection, plan, Wanted(copy=copy))
+        taken = take_in(collection, plan, IntakeOptions(copy=copy))
         assert {one.state for one in taken} == {"taken"}, taken
 
 
@@ -346,7 +346,7 @@ def test_the_newest_statement_is_the_metadata_date(told: Path, home: Home) -> No
 
 def test_only_what_changed_is_written_and_a_title_moves_no_name(told: Path, home: Home) -> None:
     scan(home[0].parent / "boat_f.jpg", shade=33)
-    take(home[0], Planned(key="boat", sides=(Side(home[0].parent / "boat_f.jpg"),), box="1", folder="2"))
+    take(home[0], Planned(key="boat", sides=(ScanSide(home[0].parent / "boat_f.jpg"),), box="1", folder="2"))
     assert states(make(home)) == ["same", "same", "written"]
     tell(home[0], "title", "Nets drying")
     assert states(make(home)) == ["written", "written", "same"]
@@ -509,7 +509,7 @@ def test_copies_never_go_among_the_scans(where: str, home: Home) -> None:
 def test_nor_beside_scans_that_lie_elsewhere(home: Home, tmp_path: Path) -> None:
     there = tmp_path / "elsewhere"
     there.mkdir()
-    take(home[0], Planned(key="boat", sides=(Side(scan(there / "boat.jpg", shade=33)),)), copy=False)
+    take(home[0], Planned(key="boat", sides=(ScanSide(scan(there / "boat.jpg", shade=33)),)), copy=False)
     made = make((home[0], there))
     assert [one.state for one in made if one.number == "TRA-0002"] == ["refused"]
     assert sorted(path.name for path in there.iterdir() if path.is_file()) == ["boat.jpg", "contents.csv"]
@@ -533,7 +533,7 @@ def test_scans_are_never_opened_for_writing(home: Home, monkeypatch: pytest.Monk
 def test_a_smaller_copy_says_so_keeps_the_profile_and_stands_upright(home: Home, tmp_path: Path) -> None:
     turned = scan(tmp_path / "turned_f.jpg", shade=7, exif=exif(6), icc_profile=PROFILE, dpi=(300, 300))
     with open_collection(home[0], on_day=ON) as collection:
-        take_in(collection, [Planned(key="turned", sides=(Side(turned),))], Wanted(copy=True))
+        take_in(collection, [Planned(key="turned", sides=(ScanSide(turned),))], IntakeOptions(copy=True))
         item = find_item(collection, "TRA-0002")
         front = record_of(collection, item.id).scans[0]
         act = collection.act("a marker")
@@ -563,7 +563,7 @@ def test_a_smaller_copy_says_so_keeps_the_profile_and_stands_upright(home: Home,
 
 def test_a_part_cut_out_says_so_and_its_regions_lie_in_it(home: Home, tmp_path: Path) -> None:
     page = scan(tmp_path / "page.png", "PNG", shade=55)
-    take(home[0], Planned(key="left", sides=(Side(page, area=(0.0, 0.0, 0.5, 1.0)),)))
+    take(home[0], Planned(key="left", sides=(ScanSide(page, area=(0.0, 0.0, 0.5, 1.0)),)))
     made = [one for one in make(home) if one.number == "TRA-0002"]
     assert states(made) == ["cut"]
     with Image.open(home[1] / made[0].copy) as image:
@@ -590,7 +590,7 @@ def test_two_scans_of_one_side_have_two_names(home: Home) -> None:
 
 
 def test_a_suffix_that_lies_is_put_right(home: Home, tmp_path: Path) -> None:
-    take(home[0], Planned(key="lie", sides=(Side(scan(tmp_path / "lie.jpg", "PNG", shade=44)),)))
+    take(home[0], Planned(key="lie", sides=(ScanSide(scan(tmp_path / "lie.jpg", "PNG", shade=44)),)))
     assert [one.copy for one in make(home) if one.number == "TRA-0002"] == ["TRA-0002_f.png"]
 
 
@@ -606,8 +606,8 @@ def others(tmp_path: Path) -> list[Path]:
 def test_what_cannot_carry_a_caption_gets_one_beside_it(home: Home, tmp_path: Path) -> None:
     files = others(tmp_path)
     with open_collection(home[0], on_day=ON) as collection:
-        plan = [Planned(key=path.name, sides=(Side(path),)) for path in files[:2]]
-        assert {one.state for one in take_in(collection, plan, Wanted(copy=True))} == {"taken"}
+        plan = [Planned(key=path.name, sides=(ScanSide(path),)) for path in files[:2]]
+        assert {one.state for one in take_in(collection, plan, IntakeOptions(copy=True))} == {"taken"}
     made = [one for one in make(home) if one.number != "TRA-0001"]
     assert states(made) == ["sidecar"] * 2
     assert "GIF" in made[0].why and "JPEG 2000" in made[1].why and "--longest" in made[1].why
@@ -634,7 +634,7 @@ def heic(size: tuple[int, int] = (64, 48)) -> bytes:
 def test_a_telephone_picture_is_taken_in_and_its_place_does_not_travel(home: Home, tmp_path: Path) -> None:
     path = tmp_path / "visit.heic"
     path.write_bytes(heic())
-    take(home[0], Planned(key="visit", sides=(Side(path),)))
+    take(home[0], Planned(key="visit", sides=(ScanSide(path),)))
     with open_collection(home[0], write=False) as collection:
         front: ScanFile = record_of(collection, find_item(collection, "TRA-0002").id).scans[0]
     assert (front.width, front.height, front.media_type) == (64, 48, "image/heic")
@@ -653,7 +653,7 @@ def test_a_telephone_picture_becomes_a_jpeg_where_the_library_is_there(home: Hom
     heif = pytest.importorskip("pillow_heif", reason="the optional library for telephone pictures is not installed")
     path = tmp_path / "visit.heic"
     heif.from_pillow(Image.radial_gradient("L").resize((200, 100)).convert("RGB")).save(path, exif=exif())
-    take(home[0], Planned(key="visit", sides=(Side(path),)))
+    take(home[0], Planned(key="visit", sides=(ScanSide(path),)))
     made = [one for one in make(home, longest=100) if one.number == "TRA-0002"]
     assert states(made) == ["written"]
     with Image.open(home[1] / made[0].copy) as image:
@@ -666,7 +666,7 @@ def test_pictures_of_every_kind_become_smaller_jpegs(mode: str, home: Home, tmp_
     image = Image.radial_gradient("L").resize((120, 80)).convert("I" if mode == "I;16" else mode)
     path = tmp_path / "odd.tif"
     (image.convert("I;16") if mode == "I;16" else image).save(path)
-    take(home[0], Planned(key="odd", sides=(Side(path),)))
+    take(home[0], Planned(key="odd", sides=(ScanSide(path),)))
     made = [one for one in make(home, longest=64) if one.number == "TRA-0002"]
     assert states(made) == ["written"], made
     with Image.open(home[1] / made[0].copy) as small:
@@ -677,7 +677,7 @@ def test_pictures_of_every_kind_become_smaller_jpegs(mode: str, home: Home, tmp_
 def test_a_damaged_picture_cannot_be_made_smaller_and_it_is_said(home: Home, tmp_path: Path) -> None:
     data = scan(tmp_path / "cut.png", "PNG", shade=8).read_bytes()
     (tmp_path / "cut.png").write_bytes(data[: len(data) // 2])
-    take(home[0], Planned(key="cut", sides=(Side(tmp_path / "cut.png"),)))
+    take(home[0], Planned(key="cut", sides=(ScanSide(tmp_path / "cut.png"),)))
     made = [one for one in make(home, longest=64) if one.number == "TRA-0002"]
     assert made[0].state == "refused" and "damaged" in made[0].why
 
@@ -685,7 +685,7 @@ def test_a_damaged_picture_cannot_be_made_smaller_and_it_is_said(home: Home, tmp
 def test_a_damaged_file_is_copied_with_its_caption_beside_it(home: Home, tmp_path: Path) -> None:
     with open_collection(home[0], on_day=ON) as collection:
         bad = others(tmp_path)[2]
-        taken = take_in(collection, [Planned(key="bad", sides=(Side(bad),))], Wanted(copy=True))
+        taken = take_in(collection, [Planned(key="bad", sides=(ScanSide(bad),))], IntakeOptions(copy=True))
     if taken[0].state == "taken":
         made = [one for one in make(home) if one.number == "TRA-0002"]
         assert states(made) == ["sidecar"] and "junk" in made[0].why

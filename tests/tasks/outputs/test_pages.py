@@ -11,10 +11,10 @@ from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.records import Selection, record_of
 from boxlore.tasks.outputs.pages import LISTED, pages
-from boxlore.tasks.outputs.sheets import Order
+from boxlore.tasks.outputs.sheets import PrintOrder
 from boxlore.tasks.telling.statements import find_item
 
-FAMILY = Order(to=To.FAMILY)
+FAMILY = PrintOrder(to=To.FAMILY)
 
 
 @pytest.fixture
@@ -49,7 +49,7 @@ def test_the_family_sees_more_and_machines_do_not(opened, tmp_path: Path) -> Non
 
 
 def test_two_runs_are_the_same_bytes(opened, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
-    order = Order(to=To.FAMILY, selection=Selection(box="1"))
+    order = PrintOrder(to=To.FAMILY, selection=Selection(box="1"))
     pages(opened, tmp_path / "one", order)
     pages(opened, tmp_path / "two", order)
     assert contents(tmp_path / "one") == contents(tmp_path / "two")
@@ -78,7 +78,7 @@ def test_a_list_that_points_outside_takes_nothing_away(opened, tmp_path: Path) -
     out.mkdir()
     (tmp_path / "precious.txt").write_text("x", encoding="utf-8")
     (out / LISTED).write_text("../precious.txt\n/etc/hostname\n", encoding="utf-8")
-    pages(opened, out, Order(to=To.FAMILY, selection=Selection(items=("TRA-0003",))))
+    pages(opened, out, PrintOrder(to=To.FAMILY, selection=Selection(items=("TRA-0003",))))
     assert (tmp_path / "precious.txt").exists()
 
 

@@ -15,8 +15,8 @@ from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.outputs.copies import copies
 from boxlore.tasks.outputs.prove_copies import is_copies_folder, prove_copies
-from boxlore.tasks.scans.intake import Wanted, take_in
-from boxlore.tasks.scans.pairing import Planned, Side
+from boxlore.tasks.scans.intake import IntakeOptions, take_in
+from boxlore.tasks.scans.pairing import Planned, ScanSide
 from boxlore.tasks.telling.statements import Teller, Telling, find_item
 
 ON = date(2026, 11, 25)
@@ -33,9 +33,9 @@ def home(tmp_path: Path) -> Home:
         path = tmp_path / name
         Image.new("RGB", (60, 40), (at * 50, 90, 120)).save(path, kind)
         area = (0.0, 0.0, 0.5, 1.0) if kind == "PNG" else ()
-        plan.append(Planned(key=name, sides=(Side(path, area=area),), box="1"))
+        plan.append(Planned(key=name, sides=(ScanSide(path, area=area),), box="1"))
     with open_collection(folder, on_day=ON) as collection:
-        take_in(collection, plan, Wanted(copy=True))
+        take_in(collection, plan, IntakeOptions(copy=True))
         list(copies(collection, tmp_path / "copies"))
     return folder, tmp_path / "copies"
 

@@ -13,7 +13,7 @@ from boxlore.core.records.in_force import ScanFile
 from boxlore.core.statements import Kind, Said, Source
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.records import Selection, record_of, seen_by
-from boxlore.tasks.outputs.sheets import Order, labels, pixels, seen_items, sheet, slips, theme_of, worksheet
+from boxlore.tasks.outputs.sheets import PrintOrder, labels, pixels, seen_items, sheet, slips, theme_of, worksheet
 from boxlore.tasks.telling.statements import Telling, find_item, tell_from
 
 LIVING = ("Mia", "Daniel", "Danny", "Leida", "Con Rourke", "Oskar")
@@ -28,7 +28,7 @@ def opened(demo: Path):  # type: ignore[no-untyped-def]
 
 
 def numbers(opened, **chosen: object) -> list[str]:  # type: ignore[no-untyped-def]
-    return [one.number for one in seen_items(opened, Order(selection=Selection(**chosen)))[0]]  # type: ignore[arg-type]
+    return [one.number for one in seen_items(opened, PrintOrder(selection=Selection(**chosen)))[0]]  # type: ignore[arg-type]
 
 
 def test_selections(opened) -> None:  # type: ignore[no-untyped-def]
@@ -43,7 +43,7 @@ def test_selections(opened) -> None:  # type: ignore[no-untyped-def]
 
 def test_a_selection_tells_outsiders_nothing(opened) -> None:  # type: ignore[no-untyped-def]
     """Asking for a living person's pictures for outside gives none, not a folder of theirs without the name."""
-    outside = Order(to=To.OUTSIDE, selection=Selection(person="Mia Rourke"))
+    outside = PrintOrder(to=To.OUTSIDE, selection=Selection(person="Mia Rourke"))
     with pytest.raises(CouldNot):
         seen_items(opened, outside)
 
@@ -60,7 +60,7 @@ def test_outsiders_read_no_living_name_anywhere(make, opened, tmp_path: Path) ->
     """In words, in alternative texts, in bookmarks, in the file for answers: by every byte after unpacking."""
     import pikepdf  # noqa: PLC0415  # read in this test alone
 
-    make(opened, tmp_path / "out.pdf", Order(to=To.OUTSIDE))
+    make(opened, tmp_path / "out.pdf", PrintOrder(to=To.OUTSIDE))
     text = words_of(tmp_path / "out.pdf")
     with pikepdf.open(tmp_path / "out.pdf") as pdf:
         hidden = [str(item) for item in pdf.open_outline().root]
@@ -83,7 +83,7 @@ def test_the_family_sees_more(opened, tmp_path: Path) -> None:  # type: ignore[n
 
 
 def test_two_runs_are_the_same_bytes(opened, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
-    order = Order(selection=Selection(box="1"))
+    order = PrintOrder(selection=Selection(box="1"))
     for make in (sheet, slips, labels, worksheet):
         make(opened, tmp_path / "a.pdf", order)
         make(opened, tmp_path / "b.pdf", order)
@@ -95,14 +95,14 @@ def test_a_damaged_scan_is_replaced_and_named(demo: Path, tmp_path: Path) -> Non
     with open_collection(tmp_path / "mine", write=False) as collection:
         scan = record_of(collection, find_item(collection, "TRA-0001").id).scans[0]
         (tmp_path / "mine" / scan.path).write_bytes(b"\xff\xd8\xff\xe0 no picture")
-        made = sheet(collection, tmp_path / "a.pdf", Order(selection=Selection(box="1")))
+        made = sheet(collection, tmp_path / "a.pdf", PrintOrder(selection=Selection(box="1")))
     assert [one.message for one in made.findings] == ["The picture of TRA-0001 cannot be shown."]
 
 
 def test_a_filled_worksheet_comes_back(demo: Path, tmp_path: Path) -> None:
     shutil.copytree(demo, tmp_path / "mine")
     with open_collection(tmp_path / "mine") as collection:
-        order = Order(selection=Selection(items=("TRA-0003",)))
+        order = PrintOrder(selection=Selection(items=("TRA-0003",)))
         _, answers = worksheet(collection, tmp_path / "w.pdf", order)
         filled = []
         for line in answers.read_text("utf-8").splitlines():
@@ -121,7 +121,7 @@ def test_a_filled_worksheet_comes_back(demo: Path, tmp_path: Path) -> None:
 
 
 def test_a_filled_file_of_answers_is_never_overwritten(opened, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
-    order = Order(selection=Selection(items=("TRA-0003",)))
+    order = PrintOrder(selection=Selection(items=("TRA-0003",)))
     _, first = worksheet(opened, tmp_path / "w.pdf", order)
     first.write_text("A3-W6-5: Villem", encoding="utf-8")
     _, second = worksheet(opened, tmp_path / "w.pdf", order)
@@ -164,14 +164,14 @@ def test_no_more_pixels_than_the_paper_shows() -> None:
 
 def test_kin_of_the_one_the_album_is_for(opened, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
     """Leida is the daughter of Arvo, son of Helmi and Juhan, son of Mari (the demo's own table of people)."""
-    order = Order(selection=Selection(items=("TRA-0003", "TRA-0018")), kin_of="Leida Rourke")
+    order = PrintOrder(selection=Selection(items=("TRA-0003", "TRA-0018")), kin_of="Leida Rourke")
     sheet(opened, tmp_path / "a.pdf", order)
     text = " ".join(words_of(tmp_path / "a.pdf").split())
     assert "Helmi Tamm (Leida’s grandmother)" in text
     assert "Mari Tamm (Leida’s great-grandmother)" in text
     assert "Tom Rourke (Leida’s husband)" in text
-    assert sheet(opened, tmp_path / "b.pdf", Order(kin_of="Rourke, Leida")).items
+    assert sheet(opened, tmp_path / "b.pdf", PrintOrder(kin_of="Rourke, Leida")).items
     with pytest.raises(WrongUse, match="nobody called"):
-        sheet(opened, tmp_path / "b.pdf", Order(kin_of="Nobody"))
+        sheet(opened, tmp_path / "b.pdf", PrintOrder(kin_of="Nobody"))
     with pytest.raises(WrongUse, match="only in what is for the family"):
-        sheet(opened, tmp_path / "c.pdf", Order(to=To.OUTSIDE, kin_of="Leida Rourke"))
+        sheet(opened, tmp_path / "c.pdf", PrintOrder(to=To.OUTSIDE, kin_of="Leida Rourke"))

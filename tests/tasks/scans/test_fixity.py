@@ -22,8 +22,8 @@ from boxlore.tasks.scans.fixity import (
     unfinished,
     verify_scans,
 )
-from boxlore.tasks.scans.intake import Wanted, take_in
-from boxlore.tasks.scans.pairing import Planned, Side
+from boxlore.tasks.scans.intake import IntakeOptions, take_in
+from boxlore.tasks.scans.pairing import Planned, ScanSide
 
 COUNT = 6
 
@@ -37,9 +37,9 @@ def folder(tmp_path: Path) -> Path:
     for at in range(COUNT):
         path = tmp_path / f"in_{at}.png"
         Image.new("L", (40, 40), 40 * at).save(path)
-        plan.append(Planned(key=str(at), sides=[Side(path, "recto")]))
+        plan.append(Planned(key=str(at), sides=[ScanSide(path, "recto")]))
     with open_collection(made) as opened:
-        take_in(opened, plan, Wanted(copy=True))
+        take_in(opened, plan, IntakeOptions(copy=True))
     return made
 
 

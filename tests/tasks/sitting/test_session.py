@@ -13,7 +13,7 @@ from PIL import Image
 from boxlore.core.errors import WrongUse
 from boxlore.core.statements import Kind, Said, Subject, Sure
 from boxlore.tasks.collection.opening import Collection, open_collection
-from boxlore.tasks.scans.intake import Wanted, take_in
+from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import by_suffix
 from boxlore.tasks.sitting.item_list import BARE, BEGUN, TOLD, Listing, filtered
 from boxlore.tasks.sitting.linking import RELATIONS, relate, related_lines, same_as, story_about
@@ -356,7 +356,7 @@ def test_a_marker_is_named_by_the_next_name_told(tmp_path: Path, collection: Col
     """Named markers keep their names apart; a word half typed when the picture is touched goes with it."""
     picture = tmp_path / "harbour_f.jpg"
     Image.new("RGB", (60, 40), "grey").save(picture)
-    list(take_in(collection, by_suffix([picture]), Wanted(copy=True)))
+    list(take_in(collection, by_suffix([picture]), IntakeOptions(copy=True)))
     record = sitting.record(item(sitting, 5))
     sitting.draft(record.id, WHO, "Jaa")
     sitting.mark(record, record.scans[0], 0.25, 0.5)
@@ -381,7 +381,7 @@ def test_a_marker_is_moved_and_taken_away(tmp_path: Path, collection: Collection
     """Each one step to take back. No name goes with a marker: it stays told, by whoever said it and as it was read."""
     picture = tmp_path / "harbour_f.jpg"
     Image.new("RGB", (60, 40), "grey").save(picture)
-    list(take_in(collection, by_suffix([picture]), Wanted(copy=True)))
+    list(take_in(collection, by_suffix([picture]), IntakeOptions(copy=True)))
     record = sitting.record(item(sitting, 5))
     for at in (0.25, 0.5):
         sitting.mark(record, record.scans[0], at, 0.5)
@@ -415,7 +415,7 @@ def test_a_marker_is_moved_and_taken_away(tmp_path: Path, collection: Collection
 def test_a_marker_box_keeps_its_size_when_it_is_moved(tmp_path: Path, collection: Collection, sitting: Sitting) -> None:
     picture = tmp_path / "harbour_f.jpg"
     Image.new("RGB", (60, 40), "grey").save(picture)
-    list(take_in(collection, by_suffix([picture]), Wanted(copy=True)))
+    list(take_in(collection, by_suffix([picture]), IntakeOptions(copy=True)))
     record = sitting.record(item(sitting, 5))
     act = collection.act("a box")
     marker = act.new(Kind.MARKER)
@@ -433,7 +433,7 @@ def test_an_unnamed_marker_taken_away_waits_for_no_name(
 ) -> None:
     picture = tmp_path / "harbour_f.jpg"
     Image.new("RGB", (60, 40), "grey").save(picture)
-    list(take_in(collection, by_suffix([picture]), Wanted(copy=True)))
+    list(take_in(collection, by_suffix([picture]), IntakeOptions(copy=True)))
     record = sitting.record(item(sitting, 5))
     sitting.mark(record, record.scans[0], 0.25, 0.5)
     sitting.draft(record.id, WHO, "Jaa")

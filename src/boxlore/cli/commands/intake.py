@@ -9,7 +9,7 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.core.errors import WrongUse
-from boxlore.tasks.scans.intake import Wanted, picture_files, take_in
+from boxlore.tasks.scans.intake import IntakeOptions, picture_files, take_in
 from boxlore.tasks.scans.lookalikes import look_closer
 from boxlore.tasks.scans.pairing import Planned, alternating, by_suffix, by_table
 from boxlore.tasks.sitting.recovering import open_for_writing
@@ -49,7 +49,7 @@ def intake(
     if not yes and sys.stdin.isatty() and not click.confirm("Take these in?", default=True, err=True):
         talk.say("Nothing was taken in.")
         return
-    wanted = Wanted(copy=copy, box=box, folder=folder, found_in=found_in)
+    wanted = IntakeOptions(copy=copy, box=box, folder=folder, found_in=found_in)
     with open_for_writing(ctx.obj) as collection, talk.progress() as bar:
         taken = take_in(collection, plan, wanted, bar)
         if not bar.stopped():

@@ -8,7 +8,7 @@ import click
 from boxlore.cli import options, talk
 from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
-from boxlore.tasks.outputs.sheets import Order
+from boxlore.tasks.outputs.sheets import PrintOrder
 from boxlore.tasks.outputs.sheets import labels as make
 
 
@@ -33,7 +33,7 @@ def labels(
 
     Plain paper with crop marks: A6, A7, or cards of 3 by 5 inches.
     """
-    order = Order(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
+    order = PrintOrder(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
         made = make(collection, out, order, size=size)
     talk.say(f"Labels for {made.items} items in {made.path}, for {to}. They go on enclosures, never on originals.")

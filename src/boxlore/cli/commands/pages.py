@@ -9,7 +9,7 @@ from boxlore.cli import options, talk
 from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.outputs.pages import pages as make
-from boxlore.tasks.outputs.sheets import Order
+from boxlore.tasks.outputs.sheets import PrintOrder
 
 
 @click.command()
@@ -30,7 +30,7 @@ def pages(
     They need no network and no script, and can be copied to a stick. With --for family they hold what only the
     family may see: do not put those on the web.
     """
-    order = Order(to=To(to), selection=options.selected(chosen), theme=theme, kin_of=kin_of)
+    order = PrintOrder(to=To(to), selection=options.selected(chosen), theme=theme, kin_of=kin_of)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         made = make(collection, out, order, progress=bar)
     talk.say(f"{made.items} photographs in {made.path / 'index.html'}, for {to}; {made.left_out} items left out.")

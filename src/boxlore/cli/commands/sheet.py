@@ -8,7 +8,7 @@ import click
 from boxlore.cli import options, talk
 from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
-from boxlore.tasks.outputs.sheets import Order
+from boxlore.tasks.outputs.sheets import PrintOrder
 from boxlore.tasks.outputs.sheets import sheet as make
 
 
@@ -28,7 +28,7 @@ def sheet(
     **chosen: object,
 ) -> None:
     """Write the album caption sheet, six photographs a page, to OUT (a .pdf)."""
-    order = Order(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
+    order = PrintOrder(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         made = make(collection, out, order, progress=bar)
     talk.say(f"{made.items} photographs in {made.path}, for {to}; {made.left_out} items without a picture to show.")

@@ -8,7 +8,7 @@ import click
 from boxlore.cli import options, talk
 from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
-from boxlore.tasks.outputs.sheets import Order
+from boxlore.tasks.outputs.sheets import PrintOrder
 from boxlore.tasks.outputs.sheets import slips as make
 
 
@@ -49,7 +49,7 @@ def slips(
     A slip is as wide as its copy print lies or stands. The print size is in inches (4x6, 5x7, 8x10) or in
     centimetres (10x15, 13x18).
     """
-    order = Order(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
+    order = PrintOrder(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
         made = make(collection, out, order, size=size, length=length)
     talk.say(f"{made.items} slips in {made.path}, for {to}. Mount them under copy prints, never on originals.")

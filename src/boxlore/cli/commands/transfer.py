@@ -12,7 +12,7 @@ from boxlore.cli import options, output, talk
 from boxlore.core.crosswalk.repository import TAKES
 from boxlore.core.errors import WrongUse
 from boxlore.tasks.archive.settings import archive_of
-from boxlore.tasks.archive.transfer import Order, Transferred, name_search, rows_found
+from boxlore.tasks.archive.transfer import TransferOrder, Transferred, name_search, rows_found
 from boxlore.tasks.archive.transfer import transfer as make
 from boxlore.tasks.collection.opening import Collection, open_collection
 
@@ -68,9 +68,9 @@ def transfer(ctx: click.Context, /, out: Path, on_day: date | None, **chosen: ob
     ctx.exit(1 if made.findings else 0)
 
 
-def _order(collection: Collection, asked: _Asked, chosen: dict[str, object]) -> Order:
+def _order(collection: Collection, asked: _Asked, chosen: dict[str, object]) -> TransferOrder:
     archive = archive_of(collection.folder, asked.archive)
-    return Order(
+    return TransferOrder(
         selection=options.selected(chosen),
         archive=archive.taking(asked.also),
         originals=_originals(asked.originals),
@@ -90,7 +90,7 @@ def _originals(said: str | None) -> bool:
     return True
 
 
-def _read_names(collection: Collection, order: Order, out: Path, asked: _Asked) -> None:
+def _read_names(collection: Collection, order: TransferOrder, out: Path, asked: _Asked) -> None:
     """The keeper reads what every name search found before anything leaves."""
     found = name_search(collection, order.selection)
     if not found:

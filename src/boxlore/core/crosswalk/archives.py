@@ -21,7 +21,7 @@ from boxlore.core.originals.description import custody_lines, physical_lines
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import Place, dcmi_box, dcmi_point, from_json, full_name
 from boxlore.core.records.closing_dates import Closure
-from boxlore.core.records.in_force import Record, Shown
+from boxlore.core.records.in_force import PersonShown, Record
 from boxlore.core.statements import Said, Sure
 
 CNE = "http://rightsstatements.org/vocab/CNE/1.0/"
@@ -71,7 +71,7 @@ class CollectionFacts:
     moves_of: Callable[[Record], tuple[str, ...]] = lambda record: ()
 
 
-class Value(NamedTuple):
+class DcValue(NamedTuple):
     """One value: its words with a language, or typed by an encoding scheme (`dcterms:W3CDTF`)."""
 
     words: str
@@ -79,11 +79,11 @@ class Value(NamedTuple):
     scheme: str = ""
 
 
-Values = Callable[[Record, CollectionFacts], list[Value]]
+Values = Callable[[Record, CollectionFacts], list[DcValue]]
 
 
 @dataclass(frozen=True, slots=True)
-class Row:
+class CrosswalkRow:
     """One field: its element in oai_dc and in dcterms (empty for none), and its values for each."""
 
     field: str
@@ -94,18 +94,18 @@ class Row:
     """Values for dcterms, where they differ."""
 
 
-def _title(record: Record, facts: CollectionFacts) -> list[Value]:
+def _title(record: Record, facts: CollectionFacts) -> list[DcValue]:
     told = record.first("title")
     language = told.language if told else facts.language
-    return [Value(captions.title(record, brackets=facts.brackets), language)]
+    return [DcValue(captions.title(record, brackets=facts.brackets), language)]
 
 
-def _identifier(record: Record, facts: CollectionFacts) -> list[Value]:
-    given = [Value(told.words) for told in record.all("archive_reference")]
-    return [Value(record.number), Value(f"urn:uuid:{record.id}"), *given]
+def _identifier(record: Record, facts: CollectionFacts) -> list[DcValue]:
+    given = [DcValue(told.words) for told in record.all("archive_reference")]
+    return [DcValue(record.number), DcValue(f"urn:uuid:{record.id}"), *given]
 
 
-def authority_form(shown: Shown, people: Mapping[str, Person]) -> str:
+def authority_form(shown: PersonShown, people: Mapping[str, Person]) -> str:
     """`Tamm, Kristjan, 1868-1941`, with how sure the source is behind it; the words told for someone unknown."""
     person = people.get(shown.person)
     if person is None:
@@ -116,31 +116,31 @@ def authority_form(shown: Shown, people: Mapping[str, Person]) -> str:
     return f"{person.sort_name}{dates}{sure}"
 
 
-def _creators(record: Record, facts: CollectionFacts) -> list[Value]:
-    return [Value(authority_form(one, facts.people)) for one in record.shown("photographer")]
+def _creators(record: Record, facts: CollectionFacts) -> list[DcValue]:
+    return [DcValue(authority_form(one, facts.people)) for one in record.shown("photographer")]
 
 
-def _subjects(record: Record, facts: CollectionFacts) -> list[Value]:
-    shown = [Value(authority_form(one, facts.people)) for one in record.people if one.role != "photographer"]
-    return shown + [Value(told.words, told.language) for told in record.all("keyword")]
+def _subjects(record: Record, facts: CollectionFacts) -> list[DcValue]:
+    shown = [DcValue(authority_form(one, facts.people)) for one in record.people if one.role != "photographer"]
+    return shown + [DcValue(told.words, told.language) for told in record.all("keyword")]
 
 
-def _descriptions(record: Record, facts: CollectionFacts) -> list[Value]:
-    found = [Value(captions.caption(record, "sheet"), facts.language)]
-    found += [Value(told.words, told.language) for told in record.all("story")]
+def _descriptions(record: Record, facts: CollectionFacts) -> list[DcValue]:
+    found = [DcValue(captions.caption(record, "sheet"), facts.language)]
+    found += [DcValue(told.words, told.language) for told in record.all("story")]
     if record.told.get("inscription"):
-        found.append(Value(captions.inscription_line(record)))
+        found.append(DcValue(captions.inscription_line(record)))
     for told in record.all("date"):
-        found.append(Value(f"Date as told{_by(told.said_by, told.source.said)}: “{told.words}” ({told.sure})"))
+        found.append(DcValue(f"Date as told{_by(told.said_by, told.source.said)}: “{told.words}” ({told.sure})"))
     if said := who_said(record):
-        found.append(Value(f"Who said so: {said}", "en"))
+        found.append(DcValue(f"Who said so: {said}", "en"))
     if record.conflicts:
-        found.append(Value("Sources disagree: " + "; ".join(sorted({one.why for one in record.conflicts})), "en"))
-    found += [Value(words, "en") for words in physical_lines(record)]
+        found.append(DcValue("Sources disagree: " + "; ".join(sorted({one.why for one in record.conflicts})), "en"))
+    found += [DcValue(words, "en") for words in physical_lines(record)]
     if record.found_in:
-        found.append(Value(f"Found in: {record.found_in}", facts.language))
+        found.append(DcValue(f"Found in: {record.found_in}", facts.language))
     if record.withheld:
-        found.append(Value(f"{record.withheld} statements are withheld from this record.", "en"))
+        found.append(DcValue(f"{record.withheld} statements are withheld from this record.", "en"))
     return found
 
 
@@ -189,14 +189,14 @@ def one_date(record: Record) -> str:
     return _one_date(edtf) if (edtf := record.edtf) else ""
 
 
-def _date(record: Record, facts: CollectionFacts) -> list[Value]:
-    return [Value(one_date(record))]
+def _date(record: Record, facts: CollectionFacts) -> list[DcValue]:
+    return [DcValue(one_date(record))]
 
 
-def _created(record: Record, facts: CollectionFacts) -> list[Value]:
+def _created(record: Record, facts: CollectionFacts) -> list[DcValue]:
     """A plain date typed W3CDTF only if it is unqualified; everything else as EDTF, which has no type in the XSDs."""
     edtf = record.edtf
-    return [Value(edtf, scheme="dcterms:W3CDTF" if _is_plain(edtf) else "")] if edtf else []
+    return [DcValue(edtf, scheme="dcterms:W3CDTF" if _is_plain(edtf) else "")] if edtf else []
 
 
 def place_of(record: Record) -> Place | None:
@@ -205,46 +205,46 @@ def place_of(record: Record) -> Place | None:
     return reading.choices[0] if reading is not None and reading.choices else None
 
 
-def _coverage(record: Record, facts: CollectionFacts) -> list[Value]:
-    found = [Value(told.words, told.language) for told in record.all("place")]
+def _coverage(record: Record, facts: CollectionFacts) -> list[DcValue]:
+    found = [DcValue(told.words, told.language) for told in record.all("place")]
     if found and (place := place_of(record)) is not None:
-        found.append(Value(full_name(place), "en"))
+        found.append(DcValue(full_name(place), "en"))
     return found
 
 
-def _spatial(record: Record, facts: CollectionFacts) -> list[Value]:
+def _spatial(record: Record, facts: CollectionFacts) -> list[DcValue]:
     found = _coverage(record, facts)
     place = place_of(record) if found else None
     if place is None:
         return found
     if place.called_then and place.called_then != place.city:
         then = ", ".join(part for part in (place.called_then, place.country_then) if part)
-        found.append(Value(f"{then} (as called then)", "en"))
+        found.append(DcValue(f"{then} (as called then)", "en"))
     if point := dcmi_point(place):
-        found.append(Value(point, scheme="dcterms:Point"))
+        found.append(DcValue(point, scheme="dcterms:Point"))
     if box := dcmi_box(place):
-        found.append(Value(box, scheme="dcterms:Box"))
+        found.append(DcValue(box, scheme="dcterms:Box"))
     if place_then(record).get("geonames"):
-        found.append(Value(f"https://sws.geonames.org/{place.geonames}/", scheme="dcterms:URI"))
+        found.append(DcValue(f"https://sws.geonames.org/{place.geonames}/", scheme="dcterms:URI"))
     return found
 
 
-_IMAGE, _TEXT = [Value("Image"), Value("StillImage")], [Value("Text")]
+_IMAGE, _TEXT = [DcValue("Image"), DcValue("StillImage")], [DcValue("Text")]
 _DCMI_IMAGE, _DCMI_TEXT = (
-    [Value(value.words, scheme="dcterms:DCMIType") for value in values] for values in (_IMAGE, _TEXT)
+    [DcValue(value.words, scheme="dcterms:DCMIType") for value in values] for values in (_IMAGE, _TEXT)
 )
 
 
-def _type(record: Record, facts: CollectionFacts) -> list[Value]:
+def _type(record: Record, facts: CollectionFacts) -> list[DcValue]:
     return _IMAGE if record.kind in STILL else _TEXT
 
 
-def _dcmi_type(record: Record, facts: CollectionFacts) -> list[Value]:
+def _dcmi_type(record: Record, facts: CollectionFacts) -> list[DcValue]:
     return _DCMI_IMAGE if record.kind in STILL else _DCMI_TEXT
 
 
-def _format(record: Record, facts: CollectionFacts) -> list[Value]:
-    return [Value(record.words("process"), "en"), Value(size_words(record))]
+def _format(record: Record, facts: CollectionFacts) -> list[DcValue]:
+    return [DcValue(record.words("process"), "en"), DcValue(size_words(record))]
 
 
 def size_words(record: Record) -> str:
@@ -258,30 +258,30 @@ def process_term(record: Record) -> str:
     return AAT + number if number else ""
 
 
-def _medium(record: Record, facts: CollectionFacts) -> list[Value]:
-    return [Value(record.words("process"), "en"), Value(process_term(record), scheme="dcterms:URI")]
+def _medium(record: Record, facts: CollectionFacts) -> list[DcValue]:
+    return [DcValue(record.words("process"), "en"), DcValue(process_term(record), scheme="dcterms:URI")]
 
 
-def _extent(record: Record, facts: CollectionFacts) -> list[Value]:
-    return [Value(size_words(record))]
+def _extent(record: Record, facts: CollectionFacts) -> list[DcValue]:
+    return [DcValue(size_words(record))]
 
 
-def _source(record: Record, facts: CollectionFacts) -> list[Value]:
-    return [Value("; ".join(part for part in (facts.holder, facts.title, inventory_number(record)) if part))]
+def _source(record: Record, facts: CollectionFacts) -> list[DcValue]:
+    return [DcValue("; ".join(part for part in (facts.holder, facts.title, inventory_number(record)) if part))]
 
 
-def _part_of(record: Record, facts: CollectionFacts) -> list[Value]:
-    return [Value(facts.title, facts.language)]
+def _part_of(record: Record, facts: CollectionFacts) -> list[DcValue]:
+    return [DcValue(facts.title, facts.language)]
 
 
-def _part_of_detailed(record: Record, facts: CollectionFacts) -> list[Value]:
-    found = [Value(facts.title, facts.language), Value(f"urn:uuid:{facts.id}", scheme="dcterms:URI")]
-    return [*found, Value(record.mark.long, "en")] if record.mark else found
+def _part_of_detailed(record: Record, facts: CollectionFacts) -> list[DcValue]:
+    found = [DcValue(facts.title, facts.language), DcValue(f"urn:uuid:{facts.id}", scheme="dcterms:URI")]
+    return [*found, DcValue(record.mark.long, "en")] if record.mark else found
 
 
-def _relations(record: Record, facts: CollectionFacts) -> list[Value]:
+def _relations(record: Record, facts: CollectionFacts) -> list[DcValue]:
     return [
-        Value(f"{one.number} {words} this" if one.reverse else f"{words} {one.number}", "en")
+        DcValue(f"{one.number} {words} this" if one.reverse else f"{words} {one.number}", "en")
         for one in record.related
         for words in (one.kind.replace("_", " "),)
     ]
@@ -294,8 +294,8 @@ def provenance(record: Record, facts: CollectionFacts) -> list[str]:
     return [*facts.custody, *custody_lines(record), *found, *facts.moves_of(record), *accession]
 
 
-def _provenance(record: Record, facts: CollectionFacts) -> list[Value]:
-    return [Value(words, "en") for words in provenance(record, facts)]
+def _provenance(record: Record, facts: CollectionFacts) -> list[DcValue]:
+    return [DcValue(words, "en") for words in provenance(record, facts)]
 
 
 def rights_of(record: Record, facts: CollectionFacts) -> str:
@@ -303,22 +303,22 @@ def rights_of(record: Record, facts: CollectionFacts) -> str:
     return record.words("rights") or facts.rights
 
 
-def _rights(record: Record, facts: CollectionFacts) -> list[Value]:
-    return [Value(rights_of(record, facts))]
+def _rights(record: Record, facts: CollectionFacts) -> list[DcValue]:
+    return [DcValue(rights_of(record, facts))]
 
 
-def _rights_detailed(record: Record, facts: CollectionFacts) -> list[Value]:
+def _rights_detailed(record: Record, facts: CollectionFacts) -> list[DcValue]:
     words = rights_of(record, facts)
-    return [Value(words, scheme="dcterms:URI" if words.startswith(("http://", "https://")) else "")]
+    return [DcValue(words, scheme="dcterms:URI" if words.startswith(("http://", "https://")) else "")]
 
 
-def _rights_holder(record: Record, facts: CollectionFacts) -> list[Value]:
-    return [Value(told.words) for told in record.all("rights_holder")]
+def _rights_holder(record: Record, facts: CollectionFacts) -> list[DcValue]:
+    return [DcValue(told.words) for told in record.all("rights_holder")]
 
 
-def _formats(record: Record, facts: CollectionFacts) -> list[Value]:
+def _formats(record: Record, facts: CollectionFacts) -> list[DcValue]:
     return [
-        Value(
+        DcValue(
             f"{packed_path(record, scan)}, {scan.media_type}, {scan.side}, {scan.width} × {scan.height} pixels, "
             f"SHA-256 {scan.sha256}"
         )
@@ -333,30 +333,30 @@ def access_words(record: Record, facts: CollectionFacts) -> list[str]:
     return ([str(closure)] if closure else []) + ([withheld] if record.closed_scans else [])
 
 
-def _access(record: Record, facts: CollectionFacts) -> list[Value]:
-    return [Value(words, "en") for words in access_words(record, facts)]
+def _access(record: Record, facts: CollectionFacts) -> list[DcValue]:
+    return [DcValue(words, "en") for words in access_words(record, facts)]
 
 
-ROWS: tuple[Row, ...] = (
-    Row("title", "title", "title", _title),
-    Row("photographer", "creator", "creator", _creators),
-    Row("people", "subject", "subject", _subjects),
-    Row("caption", "description", "description", _descriptions),
-    Row("date", "date", "created", _date, _created),
-    Row("kind", "type", "type", _type, _dcmi_type),
-    Row("process", "format", "", _format),
-    Row("process", "", "medium", _medium),
-    Row("size", "", "extent", _extent),
-    Row("number", "identifier", "identifier", _identifier),
-    Row("mark", "source", "source", _source),
-    Row("collection", "relation", "isPartOf", _part_of, _part_of_detailed),
-    Row("relations", "relation", "relation", _relations),
-    Row("place", "coverage", "spatial", _coverage, _spatial),
-    Row("scans", "", "hasFormat", _formats),
-    Row("custody", "", "provenance", _provenance),
-    Row("access", "rights", "accessRights", _access),
-    Row("rights", "rights", "rights", _rights, _rights_detailed),
-    Row("rights holder", "", "rightsHolder", _rights_holder),
+ROWS: tuple[CrosswalkRow, ...] = (
+    CrosswalkRow("title", "title", "title", _title),
+    CrosswalkRow("photographer", "creator", "creator", _creators),
+    CrosswalkRow("people", "subject", "subject", _subjects),
+    CrosswalkRow("caption", "description", "description", _descriptions),
+    CrosswalkRow("date", "date", "created", _date, _created),
+    CrosswalkRow("kind", "type", "type", _type, _dcmi_type),
+    CrosswalkRow("process", "format", "", _format),
+    CrosswalkRow("process", "", "medium", _medium),
+    CrosswalkRow("size", "", "extent", _extent),
+    CrosswalkRow("number", "identifier", "identifier", _identifier),
+    CrosswalkRow("mark", "source", "source", _source),
+    CrosswalkRow("collection", "relation", "isPartOf", _part_of, _part_of_detailed),
+    CrosswalkRow("relations", "relation", "relation", _relations),
+    CrosswalkRow("place", "coverage", "spatial", _coverage, _spatial),
+    CrosswalkRow("scans", "", "hasFormat", _formats),
+    CrosswalkRow("custody", "", "provenance", _provenance),
+    CrosswalkRow("access", "rights", "accessRights", _access),
+    CrosswalkRow("rights", "rights", "rights", _rights, _rights_detailed),
+    CrosswalkRow("rights holder", "", "rightsHolder", _rights_holder),
 )
 """Our fields in the order that records are written in."""
 
@@ -364,17 +364,17 @@ _SIMPLE = tuple((row.oai_dc, row.values) for row in ROWS if row.oai_dc)
 _FULL = tuple((row.dcterms, row.detailed or row.values) for row in ROWS if row.dcterms)
 
 
-def oai_dc(record: Record, facts: CollectionFacts) -> Iterator[tuple[str, Value]]:
+def oai_dc(record: Record, facts: CollectionFacts) -> Iterator[tuple[str, DcValue]]:
     """The elements of a simple Dublin Core record."""
     return _elements(_SIMPLE, record, facts)
 
 
-def dcterms(record: Record, facts: CollectionFacts) -> Iterator[tuple[str, Value]]:
+def dcterms(record: Record, facts: CollectionFacts) -> Iterator[tuple[str, DcValue]]:
     """The elements of the full record in DCMI Metadata Terms."""
     return _elements(_FULL, record, facts)
 
 
-def terms(names: Iterable[str]) -> Callable[[Record, CollectionFacts], Iterator[tuple[str, Value]]]:
+def terms(names: Iterable[str]) -> Callable[[Record, CollectionFacts], Iterator[tuple[str, DcValue]]]:
     """What gives only these DCMI terms of a record, for an output that has words of its own for the others."""
     chosen = tuple(row for row in _FULL if row[0] in set(names))
     return lambda record, facts: _elements(chosen, record, facts)
@@ -382,7 +382,7 @@ def terms(names: Iterable[str]) -> Callable[[Record, CollectionFacts], Iterator[
 
 def _elements(
     rows: tuple[tuple[str, Values], ...], record: Record, facts: CollectionFacts
-) -> Iterator[tuple[str, Value]]:
+) -> Iterator[tuple[str, DcValue]]:
     for name, values in rows:
         for value in values(record, facts):
             if value.words.strip():

@@ -12,7 +12,7 @@ import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 
-from boxlore.core.records.in_force import Record, Shown, Told
+from boxlore.core.records.in_force import PersonShown, Record, StatementView
 from boxlore.core.records.people_key import key_of, unplaced
 from boxlore.core.statements import Said, Sure, fold
 
@@ -76,7 +76,7 @@ def _devised(record: Record) -> str:
     return f"{who}, {occasion}"
 
 
-def _names_someone(words: str, people: Sequence[Shown]) -> bool:
+def _names_someone(words: str, people: Sequence[PersonShown]) -> bool:
     """Whether the words name one of these people already (by the first word of the name)."""
     said = set(_plain(words))
     return any(first[0] in said for one in people if (first := _plain(one.name)))
@@ -119,7 +119,7 @@ _HEDGES = {Sure.GUESS: "perhaps", Sure.LIKELY: "probably"}
 _HEDGED = frozenset("perhaps probably maybe possibly likely unsure not".split())
 
 
-def name_of(shown: Shown, style: Style = PLAIN) -> str:
+def name_of(shown: PersonShown, style: Style = PLAIN) -> str:
     """The name, with how sure the source is, the marker's number and the kin where the style asks for them."""
     name = one_line(shown.name)
     hedge = _HEDGES.get(shown.told.sure, "")
@@ -246,11 +246,11 @@ def source_line(record: Record) -> str:
     return "; ".join(clauses)
 
 
-def _teller(told: Told) -> str:
+def _teller(told: StatementView) -> str:
     return told.said_by or "a narrator"
 
 
-def _written(told: Told) -> str:
+def _written(told: StatementView) -> str:
     if told.source.said is Said.INSCRIPTION:
         return _SIDES.get(told.source.ref, "as written on it")
     return f"after {bare(told.source.ref)}" if told.source.said is Said.DOCUMENT and told.source.ref else ""

@@ -10,11 +10,11 @@ from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.crosswalk.embedding import Alt, Bag, Embedding, Seq, Struct, Text, Value, alternative, bag
+from boxlore.core.crosswalk.embedding import Alt, Bag, Embedding, Seq, Struct, Text, XmpValue, alternative, bag
 from boxlore.core.crosswalk.regions import faces, regions
 from boxlore.core.dates.edtf import parse
 from boxlore.core.dates.edtf_values import plain_iso
-from boxlore.core.records.in_force import Record, ScanFile, Told
+from boxlore.core.records.in_force import Record, ScanFile, StatementView
 from boxlore.core.statements import Sure
 
 SOURCE_TYPES = {
@@ -26,7 +26,7 @@ PRINT_SOURCE = "http://cv.iptc.org/newscodes/digitalsourcetype/print"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Source:
+class CaptionContext:
     """What the captions of one run share: the collection's facts, the language, the newest change."""
 
     collection: str
@@ -41,10 +41,10 @@ class Source:
     """The Exif orientation that such a copy was turned upright from."""
 
 
-Xmp = Callable[[Record, ScanFile, Source], Value | None]
+Xmp = Callable[[Record, ScanFile, CaptionContext], XmpValue | None]
 
 
-def _words(words: str, source: Source) -> Alt | None:
+def _words(words: str, source: CaptionContext) -> Alt | None:
     return alternative(words, source.language) if words.strip() else None
 
 
@@ -52,39 +52,39 @@ def _text(words: str) -> Text | None:
     return Text(words) if words.strip() else None
 
 
-def _in_its_language(told: Told, source: Source) -> Alt | None:
+def _in_its_language(told: StatementView, source: CaptionContext) -> Alt | None:
     return alternative(told.words, told.language or source.language) if told.words.strip() else None
 
 
-def _title(record: Record, scan: ScanFile, source: Source) -> Value | None:
+def _title(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
     if (told := record.first("title")) is not None:
         return _in_its_language(told, source)
     return _words(captions.title(record, brackets=source.brackets), source)
 
 
-def _description(record: Record, scan: ScanFile, source: Source) -> Value | None:
+def _description(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
     if scan.side == "verso":
         written = captions.inscription_line(record)
         return _words(" ".join(part for part in ("The back.", captions.sentence(written)) if part), source)
     return _words(captions.caption(record, "full"), source)
 
 
-def _alt(record: Record, scan: ScanFile, source: Source) -> Value | None:
+def _alt(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
     side = "The back of: " if scan.side == "verso" else ""
     return _words(side + captions.alt_text(record), source)
 
 
-def _people(record: Record, scan: ScanFile, source: Source) -> Value | None:
+def _people(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
     names = [captions.name_of(one) for one in record.shown()] if scan.side == "recto" else []
     return bag(*names) if names else None
 
 
-def _keywords(record: Record, scan: ScanFile, source: Source) -> Value | None:
+def _keywords(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
     words = [told.words for told in record.all("keyword")] + [one.name for one in record.shown()]
     return bag(*dict.fromkeys(words)) if words else None
 
 
-def _creator(record: Record, scan: ScanFile, source: Source) -> Value | None:
+def _creator(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
     names = tuple(Text(one.name) for one in record.shown("photographer"))
     return Seq(names) if names else None
 
@@ -102,7 +102,7 @@ def sure_day(record: Record) -> str:
     return plain if full and first is not None and first.sure is Sure.SURE else ""
 
 
-def _caption_writer(record: Record, scan: ScanFile, source: Source) -> Value | None:
+def _caption_writer(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
     """The narrators whose words the caption rests on; a keeper's typing is not named."""
     rests_on = [told for name in ("date", "place", "occasion", "story") for told in record.all(name)]
     rests_on += [one.told for one in record.people]
@@ -113,12 +113,12 @@ _LINK = re.compile(r"https?://[^\s<>\"]+[^\s<>\".,;)]")
 _FREE = ("creativecommons.org/publicdomain/", "rightsstatements.org/vocab/NoC")
 
 
-def _rights_link(record: Record, scan: ScanFile, source: Source) -> Value | None:
+def _rights_link(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
     found = _LINK.search(record.words("rights"))
     return Text(found[0]) if found else None
 
 
-def _marked(record: Record, scan: ScanFile, source: Source) -> Value | None:
+def _marked(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
     """Whether the picture is in copyright, where the rights told say so (XMP Specification Part 2, 1.2.3)."""
     words = record.words("rights")
     if any(free in words for free in _FREE):
@@ -138,12 +138,12 @@ def _of(place: Mapping[str, object], name: str) -> str:
     return str(place.get(name) or "")
 
 
-def _location(record: Record, scan: ScanFile, source: Source) -> Value | None:
+def _location(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
     told = record.first("place")
     if told is None:
         return None
     place = place_then(record)
-    fields: list[tuple[str, Value]] = [("Iptc4xmpExt:LocationName", alternative(told.words, source.language))]
+    fields: list[tuple[str, XmpValue]] = [("Iptc4xmpExt:LocationName", alternative(told.words, source.language))]
     for name, key in (
         ("Sublocation", "sublocation"),
         ("City", "city"),
@@ -169,9 +169,9 @@ def inventory_number(record: Record) -> str:
     return "; ".join(part for part in (record.number, record.mark.long if record.mark else "") if part)
 
 
-def _artwork(record: Record, scan: ScanFile, source: Source) -> Value | None:
+def _artwork(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
     """The print itself, as the object that the picture is of."""
-    fields: list[tuple[str, Value]] = [
+    fields: list[tuple[str, XmpValue]] = [
         ("Iptc4xmpExt:AOTitle", _title(record, scan, source) or alternative(record.number, source.language)),
         ("Iptc4xmpExt:AOSourceInvNo", Text(inventory_number(record))),
     ]
@@ -192,7 +192,7 @@ def _physical(record: Record) -> str:
     return ", ".join(part for part in parts if part)
 
 
-def source_words(record: Record, source: Source) -> str:
+def source_words(record: Record, source: CaptionContext) -> str:
     """One line that finds the original: holder, collection, number, mark, and what the archive calls it."""
     given = [told.words.strip() for told in record.all("archive_reference")]
     return "; ".join(part for part in (source.holder, source.collection, inventory_number(record), *given) if part)
@@ -203,19 +203,19 @@ def _legacy(key: str) -> Xmp:
 
 
 def _field(name: str) -> Xmp:
-    def make(record: Record, scan: ScanFile, source: Source) -> Value | None:
+    def make(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
         told = record.first(name)
         return _in_its_language(told, source) if told is not None else None
 
     return make
 
 
-def _collection(record: Record, scan: ScanFile, source: Source) -> Value | None:
+def _collection(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
     link = (("mwg-coll:CollectionURI", Text(f"urn:uuid:{source.collection_id}")),) if source.collection_id else ()
     return Bag((Struct((("mwg-coll:CollectionName", Text(source.collection)), *link)),))
 
 
-def _history(record: Record, scan: ScanFile, source: Source) -> Value | None:
+def _history(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
     """What was done to the picture on the way to this copy, in words; nothing for a picture left as it is."""
     if not source.made:
         return None
@@ -282,10 +282,10 @@ ALPHA_3: Mapping[str, str] = {
 }  # fmt: skip
 """ISO 3166-1 alpha-2 → alpha-3 (IIM 2:100 takes three letters); other countries leave 2:100 out."""
 
-Texts = Callable[[Value], Iterable[str]]
+Texts = Callable[[XmpValue], Iterable[str]]
 
 
-def _texts(value: Value) -> tuple[str, ...]:
+def _texts(value: XmpValue) -> tuple[str, ...]:
     """A value as plain texts: of an alternative the default, of an array each."""
     if isinstance(value, Text):
         return (value.words,)
@@ -294,7 +294,7 @@ def _texts(value: Value) -> tuple[str, ...]:
     return tuple(one.words for one in value.items if isinstance(one, Text)) if isinstance(value, (Bag, Seq)) else ()
 
 
-def _eight_digits(value: Value) -> tuple[str, ...]:
+def _eight_digits(value: XmpValue) -> tuple[str, ...]:
     """CCYYMMDD with 00 for what is not known (IIM 4.2, 2:55)."""
     return tuple(words.replace("-", "").ljust(8, "0") for words in _texts(value) if len(words) >= 4)
 
@@ -329,7 +329,7 @@ EXIF_ROWS: tuple[tuple[int, str, str], ...] = (
 """Exif tag, property, and what stands between several texts (DC-008, 4.6.4)."""
 
 
-def embedding_of(record: Record, scan: ScanFile, source: Source) -> Embedding:
+def embedding_of(record: Record, scan: ScanFile, source: CaptionContext) -> Embedding:
     """Everything the copy of one scan carries. `record` has been seen by `core.records.audience.visible`."""
     made = {name: make(record, scan, source) for name, make in XMP_ROWS}
     filled = {name: value for name, value in made.items() if value is not None}

@@ -49,24 +49,24 @@ class Alt:
 class Bag:
     """An unordered array."""
 
-    items: tuple["Value", ...]
+    items: tuple["XmpValue", ...]
 
 
 @dataclass(frozen=True, slots=True)
 class Seq:
     """An ordered array."""
 
-    items: tuple["Value", ...]
+    items: tuple["XmpValue", ...]
 
 
 @dataclass(frozen=True, slots=True)
 class Struct:
     """A structure: (property name, value) pairs in order."""
 
-    fields: tuple[tuple[str, "Value"], ...]
+    fields: tuple[tuple[str, "XmpValue"], ...]
 
 
-Value = Text | Alt | Bag | Seq | Struct
+XmpValue = Text | Alt | Bag | Seq | Struct
 
 
 _TAG = re.compile(r"[A-Za-z]{2,3}(-[A-Za-z0-9]{1,8})*", re.ASCII)
@@ -102,8 +102,8 @@ class Embedding:
     With `drop_text` all textual metadata of the file goes; colour profile, resolution, orientation stay.
     """
 
-    xmp: tuple[tuple[str, Value], ...] = ()
-    absent: tuple[tuple[str, Value], ...] = ()
+    xmp: tuple[tuple[str, XmpValue], ...] = ()
+    absent: tuple[tuple[str, XmpValue], ...] = ()
     remove: tuple[str, ...] = ()
     iim: tuple[tuple[tuple[int, int], tuple[str, ...]], ...] = ()
     exif: tuple[tuple[int, str], ...] = ()
@@ -119,7 +119,7 @@ class Embedding:
 
 
 @dataclass(frozen=True, slots=True)
-class Found:
+class ExistingMetadata:
     """What a file carries already. `xmp` maps `prefix:name` to plain text, `problems` are sentences."""
 
     xmp: Mapping[str, str]

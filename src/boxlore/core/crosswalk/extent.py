@@ -14,7 +14,7 @@ PLURALS = {"photograph": "photographs", "album page": "album pages", "mounted ph
 
 
 @dataclass(slots=True, kw_only=True)
-class Holding:
+class Extent:
     """Counted record by record with `add`; `earliest` and `latest` are ISO days or empty."""
 
     items: int = 0

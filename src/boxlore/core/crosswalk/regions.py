@@ -8,18 +8,18 @@ in the picture is not known has the whole of it; someone who is not in it the sa
 from collections.abc import Callable, Iterable, Mapping
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.crosswalk.embedding import OUR_REGION, Alt, Bag, Struct, Text, Value, alternative, bag
-from boxlore.core.records.in_force import Record, ScanFile, Shown
+from boxlore.core.crosswalk.embedding import OUR_REGION, Alt, Bag, Struct, Text, XmpValue, alternative, bag
+from boxlore.core.records.in_force import PersonShown, Record, ScanFile
 
 ROLES = {"named": "named, not shown", "photographer": "photographer"}
 
 
-def _region(one: Shown, scan: ScanFile, language: str, turned: int) -> Struct:
+def _region(one: PersonShown, scan: ScanFile, language: str, turned: int) -> Struct:
     area = upright(_on_part(one.area, scan.area), turned) if one.scan == scan.id and one.role == "person" else ()
     whole = ("0", "0", "1", "1")
     if len(area) == 4:
         box = tuple(f"{value:.5f}" for value in area)
-        shape: tuple[tuple[str, Value], ...] = _boundary("rectangle", box)
+        shape: tuple[tuple[str, XmpValue], ...] = _boundary("rectangle", box)
     elif len(area) == 2:
         shape = (
             ("Iptc4xmpExt:rbShape", Text("circle")),
@@ -49,7 +49,7 @@ def _region(one: Shown, scan: ScanFile, language: str, turned: int) -> Struct:
     )
 
 
-def _as_told(one: Shown, language: str) -> tuple[tuple[str, Value], ...]:
+def _as_told(one: PersonShown, language: str) -> tuple[tuple[str, XmpValue], ...]:
     """The words of whoever named the person, where they are not the name itself (“Aunt Liisu”)."""
     if one.told.words.strip() in ("", one.name):
         return ()
@@ -61,7 +61,7 @@ def _name(words: str) -> Alt:
     return Alt((("x-default", words), ("en", words)))
 
 
-def _boundary(shape: str, box: Iterable[str]) -> tuple[tuple[str, Value], ...]:
+def _boundary(shape: str, box: Iterable[str]) -> tuple[tuple[str, XmpValue], ...]:
     sides = zip(("rbX", "rbY", "rbW", "rbH"), box, strict=True)
     return (
         ("Iptc4xmpExt:rbShape", Text(shape)),
@@ -108,14 +108,14 @@ def _inside(value: float) -> float:
     return min(max(value, 0.0), 1.0)
 
 
-def regions(record: Record, scan: ScanFile, language: str, turned: int = 1) -> Value | None:
+def regions(record: Record, scan: ScanFile, language: str, turned: int = 1) -> XmpValue | None:
     if scan.side != "recto":
         return None
     regions = tuple(_region(one, scan, language, turned) for one in record.people)
     return Bag(regions) if regions else None
 
 
-def faces(record: Record, scan: ScanFile, turned: int = 1) -> Value | None:
+def faces(record: Record, scan: ScanFile, turned: int = 1) -> XmpValue | None:
     """The older form of regions, for readers that know no other (MWG Guidelines 2.0, 5.9)."""
     placed = [
         (one, upright(_on_part(one.area, scan.area), turned))
@@ -135,7 +135,7 @@ def faces(record: Record, scan: ScanFile, turned: int = 1) -> Value | None:
     return Struct((("mwg-rs:AppliedToDimensions", size), ("mwg-rs:RegionList", Bag(faces))))
 
 
-def _face(one: Shown, area: tuple[float, ...]) -> Struct:
+def _face(one: PersonShown, area: tuple[float, ...]) -> Struct:
     x, y, w, h = area
     where = zip(("x", "y", "w", "h"), (x + w / 2, y + h / 2, w, h), strict=True)
     sides = tuple((f"stArea:{name}", Text(f"{value:.5f}")) for name, value in where)

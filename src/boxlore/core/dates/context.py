@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 
 
 @dataclass(frozen=True, slots=True)
-class Context:
+class DateContext:
     """What a reading may lean on: the collection's settings, and dates already told (folded name → EDTF)."""
 
     order: str | None = None
@@ -26,11 +26,11 @@ class Proposed:
     note: str = ""
 
 
-Made = Proposed | None
-Read = Callable[[str, Context], Made]
+MaybeProposed = Proposed | None
+ReadPart = Callable[[str, DateContext], MaybeProposed]
 """Reads a part of a date by the same table: what a form gets to read the dates that it holds."""
 
-Form = Callable[[re.Match[str], Context, Read], Made]
+FormReader = Callable[[re.Match[str], DateContext, ReadPart], MaybeProposed]
 
 
 def qualified(edtf: str, mark: str) -> str:

@@ -10,7 +10,7 @@ from dataclasses import replace
 
 from boxlore.core.dates import joined, single
 from boxlore.core.dates.calendars import HEBREW_MONTHS
-from boxlore.core.dates.context import Context, Form, Made, Proposed, qualified
+from boxlore.core.dates.context import DateContext, FormReader, MaybeProposed, Proposed, qualified
 from boxlore.core.dates.words import MONTH_OF, SEASON_OF, WEEKDAY_OF
 from boxlore.core.dates.words_table import APPROXIMATE, DECADES, ROMAN_MONTHS, UNCERTAIN, UNDATED, WARS
 
@@ -27,7 +27,7 @@ SEASON = rf"(?P<season>{_any(SEASON_OF)})"
 WEEKDAY = rf"(?P<weekday>{_any(WEEKDAY_OF)})"
 
 
-def read_form(words: str, context: Context) -> Made:
+def read_form(words: str, context: DateContext) -> MaybeProposed:
     """The proposal for simplified words, or None if they are no date."""
     words = words.strip(" ,;")
     if not words or words in UNDATED:
@@ -97,7 +97,7 @@ def _p(pattern: str) -> re.Pattern[str]:
 _HOLIDAY_NAME = r"(?P<name>[^\W\d_](?:[^\W\d]|[ '.-])+?|the 4|4 of july|4 july)"
 
 
-FORMS: tuple[tuple[re.Pattern[str], Form], ...] = (
+FORMS: tuple[tuple[re.Pattern[str], FormReader], ...] = (
     (_p(r"[-y\d\[{/.?~%][-\dxyest:z+?~%\[\]{},./]*"), single.iso),
     (_p(r"\d{3}-|\d\d--"), single.catalogue),
     (_p(rf"{YEAR}"), single.year_alone),

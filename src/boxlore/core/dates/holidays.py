@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from boxlore.core.dates.calendars import easter
-from boxlore.core.dates.holidays_table import HOLIDAYS, Row, Rule
+from boxlore.core.dates.holidays_table import HOLIDAYS, HolidayRow, Reckoning
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,7 +17,7 @@ class HolidayDate:
     alternatives: tuple[str, ...] = ()
 
 
-_NAMES: dict[str, list[Row]] = {}
+_NAMES: dict[str, list[HolidayRow]] = {}
 for _row in HOLIDAYS:
     for _name in _row[0]:
         _NAMES.setdefault(_name, []).append(_row)
@@ -50,7 +50,7 @@ def holiday(name: str, year: str, countries: Sequence[str] = ()) -> HolidayDate 
     return HolidayDate(first, asks, tuple(str(day) for day in days_there[1:]))
 
 
-def _by_country(rows: Sequence[Row], year: int) -> dict[str, date]:
+def _by_country(rows: Sequence[HolidayRow], year: int) -> dict[str, date]:
     """The day in each country; the first row that covers the year holds."""
     found: dict[str, date] = {}
     for _, country, first, last, rule, _ in rows:
@@ -59,7 +59,7 @@ def _by_country(rows: Sequence[Row], year: int) -> dict[str, date]:
     return found
 
 
-def day_of(rule: Rule, year: int) -> date:
+def day_of(rule: Reckoning, year: int) -> date:
     """The day a rule gives in a year."""
     match rule:
         case ("fixed", int(month), int(day)):

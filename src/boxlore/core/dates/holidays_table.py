@@ -7,14 +7,14 @@ that is a Sunday · ("on", year-month-day): one day in history. Weekdays are 0 (
 Each row: names, countries ("" for everywhere), first and last year (0 for none), rule, source.
 """
 
-Rule = (
+Reckoning = (
     tuple[str, int]
     | tuple[str, int, int]
     | tuple[str, int, int, int]
     | tuple[str, int, int, int, int]
     | tuple[str, str]
 )
-Row = tuple[tuple[str, ...], str, int, int, Rule, str]
+HolidayRow = tuple[tuple[str, ...], str, int, int, Reckoning, str]
 
 _US_ACT = "Pub. L. 90-363, Uniform Monday Holiday Act"
 _UK_1871 = "Bank Holidays Act 1871 (34 & 35 Vict. c. 17)"
@@ -24,7 +24,7 @@ _EE_ACT = "Pühade ja tähtpäevade seadus, RT I 1998, 13, 162"
 _MEMORY = "from memory"
 _EASTER = "standard definition: days from Easter Sunday"
 
-HOLIDAYS: tuple[Row, ...] = (
+HOLIDAYS: tuple[HolidayRow, ...] = (
     (("christmas", "christmas day", "xmas", "noël", "noel", "weihnachten", "navidad", "jõulud"), "", 0, 0, ("fixed", 12, 25), "fixed day"),
     (("christmas eve", "heiligabend", "jõululaupäev"), "", 0, 0, ("fixed", 12, 24), "fixed day"),
     (("boxing day", "st stephen's day"), "", 0, 0, ("fixed", 12, 26), "fixed day"),

@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.calendars import from_number
-from boxlore.core.dates.context import Context, Made, Proposed, Read
+from boxlore.core.dates.context import DateContext, MaybeProposed, Proposed, ReadPart
 from boxlore.core.dates.edtf_values import Day, Edtf
 from boxlore.core.dates.single import number as number_of
 from boxlore.core.dates.single import single
@@ -13,7 +13,7 @@ from boxlore.core.dates.words import SEASON_OF, spoken_number
 from boxlore.core.dates.words_table import WARS
 
 
-def span(match: re.Match[str], context: Context, read: Read) -> Made:
+def span(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     first, last = match["first"], match["last"]
     if len(last) == 2:
         last = first[:2] + last
@@ -22,7 +22,7 @@ def span(match: re.Match[str], context: Context, read: Read) -> Made:
     return Proposed(f"{first}/{last}")
 
 
-def two_years(match: re.Match[str], context: Context, read: Read) -> Made:
+def two_years(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     """1648/49: a dual year of the old English calendar, or a span."""
     first, last = int(match["first"]), match["last"]
     following = first + 1
@@ -33,15 +33,15 @@ def two_years(match: re.Match[str], context: Context, read: Read) -> Made:
     return Proposed(f"[{first},{following}]", "A dual year: old or new style?", (str(first), str(following)))
 
 
-def between(match: re.Match[str], context: Context, read: Read) -> Made:
+def between(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     return joined(match, context, read, "[{}..{}]")
 
 
-def from_to(match: re.Match[str], context: Context, read: Read) -> Made:
+def from_to(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     return joined(match, context, read, "{}/{}")
 
 
-def joined(match: re.Match[str], context: Context, read: Read, shape: str) -> Made:
+def joined(match: re.Match[str], context: DateContext, read: ReadPart, shape: str) -> MaybeProposed:
     last = read(match["last"], context)
     first = read(completed(match["first"], match["last"]), context)
     if first is None or last is None or not first.edtf or not last.edtf:
@@ -73,7 +73,7 @@ def end(edtf: str, *, last: bool) -> str:
     return edtf if edtf not in ("", "..") else ""
 
 
-def either(match: re.Match[str], context: Context, read: Read) -> Made:
+def either(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     first, last = match["first"], match["last"]
     if re.fullmatch(r"\d{4}", first) and re.fullmatch(r"'?\d\d", last):
         last = first[:2] + last.lstrip("'")
@@ -87,7 +87,7 @@ def either(match: re.Match[str], context: Context, read: Read) -> Made:
     return Proposed(f"[{one.edtf},{other.edtf}]", one.ask or other.ask)
 
 
-def before(match: re.Match[str], context: Context, read: Read) -> Made:
+def before(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     inner = read(match["rest"], context)
     if inner is None or not inner.edtf:
         return None
@@ -95,7 +95,7 @@ def before(match: re.Match[str], context: Context, read: Read) -> Made:
     return replace(inner, edtf=f"[..{edge}]", alternatives=()) if edge else None
 
 
-def after(match: re.Match[str], context: Context, read: Read) -> Made:
+def after(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     inner = read(match["rest"], context)
     if inner is None or not inner.edtf:
         return None
@@ -103,7 +103,7 @@ def after(match: re.Match[str], context: Context, read: Read) -> Made:
     return replace(inner, edtf=f"[{edge}..]", alternatives=()) if edge else None
 
 
-def gedcom_from(match: re.Match[str], context: Context, read: Read) -> Made:
+def gedcom_from(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     """`from 1900` is open towards us; from a decade or a summer only says when it is from."""
     inner = read(match["rest"], context)
     if inner and not re.fullmatch(r"-?\d{4}(-\d\d){0,2}", inner.edtf):
@@ -111,12 +111,12 @@ def gedcom_from(match: re.Match[str], context: Context, read: Read) -> Made:
     return Proposed(f"{inner.edtf}/..", inner.ask) if inner and inner.edtf and "/" not in inner.edtf else None
 
 
-def gedcom_to(match: re.Match[str], context: Context, read: Read) -> Made:
+def gedcom_to(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     inner = read(match["rest"], context)
     return Proposed(f"../{inner.edtf}", inner.ask) if inner and inner.edtf and "/" not in inner.edtf else None
 
 
-def limited(match: re.Match[str], context: Context, read: Read) -> Made:
+def limited(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     """`the thirties, not after 1936`: the part of the first that the limit leaves."""
     inner, limit = read(match["rest"], context), read(match["limit"], context)
     if inner is None or limit is None or not inner.edtf or not limit.edtf:
@@ -139,7 +139,7 @@ def short(day: Day, *, start: bool) -> str:
     return f"{day.year:04d}" if (day.month, day.day) == edge else str(day)
 
 
-def near_holiday(match: re.Match[str], context: Context, read: Read) -> Made:
+def near_holiday(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     inner = read(match["rest"], context)
     if inner is None or not re.fullmatch(r"\d{4}-\d\d-\d\d", inner.edtf):
         return None
@@ -160,14 +160,14 @@ def near_holiday(match: re.Match[str], context: Context, read: Read) -> Made:
     return Proposed(f"[{first}..{last}]", ask)
 
 
-def war(match: re.Match[str], context: Context, read: Read) -> Made:
+def war(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     """`before the war`: which one is asked, with what each would come to."""
     shape = {"before": "[..{first}]", "after": "[{last}..]", "since": "[{last}..]"}.get(match["side"], "{first}/{last}")
     made = [shape.format(first=one[:7], last=one[-7:]) for one in WARS[match["war"]]]
     return Proposed(made[0]) if len(made) == 1 else Proposed("", "Which war?", tuple(made))
 
 
-def age(match: re.Match[str], context: Context, read: Read) -> Made:
+def age(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     """`when Ruth was five`: reckoned from her birth, about that year."""
     years = spoken_number(match["age"])
     if years < 0:
@@ -183,7 +183,7 @@ def age(match: re.Match[str], context: Context, read: Read) -> Made:
 _SHIFT = {"before": -1, "after": 1, "of": 0, "": 0}
 
 
-def event(match: re.Match[str], context: Context, read: Read) -> Made:
+def event(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     """`the year after the wedding`: from the event's own date; asked for where that is not known."""
     name = match["event"].strip()
     told = context.events.get(name) or context.events.get(f"the {name}")
@@ -194,7 +194,7 @@ def event(match: re.Match[str], context: Context, read: Read) -> Made:
     return Proposed("", f"When was {name}?") if match["unit"] else None
 
 
-def around(edtf: Edtf, unit: str, shift: int) -> Made:
+def around(edtf: Edtf, unit: str, shift: int) -> MaybeProposed:
     day = edtf.earliest
     if day is None:
         return None

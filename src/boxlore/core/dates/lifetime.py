@@ -12,7 +12,7 @@ from enum import StrEnum
 from boxlore.core.dates.calendars import from_number, to_number
 from boxlore.core.dates.edtf_values import Date, Day, Edtf, month_length
 
-Range = tuple[Day | None, Day | None]
+DayRange = tuple[Day | None, Day | None]
 """First and last day; None is unbounded."""
 
 YEARS, MONTHS, DAYS = 5, 3, 1
@@ -20,7 +20,7 @@ _BOTH_WINTERS = ("24", "28", "30")
 """Seasons that reach over New Year: people mean either of the two."""
 
 
-class Answer(StrEnum):
+class Comparison(StrEnum):
     """What comes of comparing two dates."""
 
     ERROR = "error"
@@ -28,38 +28,38 @@ class Answer(StrEnum):
     SILENT = "silent"
 
 
-def core(edtf: Edtf) -> Range:
+def core(edtf: Edtf) -> DayRange:
     """What a date says, qualifiers ignored; a season over New Year may be either one."""
     return _over(edtf, widened=False)
 
 
-def possible(edtf: Edtf) -> Range:
+def possible(edtf: Edtf) -> DayRange:
     """The core, widened on the qualified parts only."""
     return _over(edtf, widened=True)
 
 
-def meet(one: Range, other: Range) -> bool:
+def meet(one: DayRange, other: DayRange) -> bool:
     """Whether two ranges have a day in common."""
     return not (_before(one, other) or _before(other, one))
 
 
-def before_birth(picture: Edtf, born: Edtf) -> Answer:
+def before_birth(picture: Edtf, born: Edtf) -> Comparison:
     """Whether a picture of someone lies before their birth."""
     if not _before(core(picture), core(born)):
-        return Answer.SILENT
-    return Answer.ASK if picture.qualified or born.qualified else Answer.ERROR
+        return Comparison.SILENT
+    return Comparison.ASK if picture.qualified or born.qualified else Comparison.ERROR
 
 
-def after_death(picture: Edtf, died: Edtf) -> Answer:
+def after_death(picture: Edtf, died: Edtf) -> Comparison:
     """Whether a picture of someone lies after their death: asked, never refused."""
-    return Answer.ASK if _before(core(died), core(picture)) else Answer.SILENT
+    return Comparison.ASK if _before(core(died), core(picture)) else Comparison.SILENT
 
 
-def _before(one: Range, other: Range) -> bool:
+def _before(one: DayRange, other: DayRange) -> bool:
     return one[1] is not None and other[0] is not None and one[1] < other[0]
 
 
-def _over(edtf: Edtf, *, widened: bool) -> Range:
+def _over(edtf: Edtf, *, widened: bool) -> DayRange:
     firsts = [_edge(first, last=False, widened=widened) if first else None for first, _ in edtf.parts]
     lasts = [_edge(last, last=True, widened=widened) if last else None for _, last in edtf.parts]
     first = None if None in firsts else min(day for day in firsts if day)

@@ -12,7 +12,7 @@ from types import MappingProxyType
 from typing import Any
 
 from boxlore.core.dates import edtf as standard
-from boxlore.core.dates.context import Context
+from boxlore.core.dates.context import DateContext
 from boxlore.core.dates.display import display
 from boxlore.core.dates.edtf_values import Day, Edtf
 from boxlore.core.dates.forms import read_form
@@ -26,7 +26,7 @@ MOST_LETTERS = 300
 
 
 @dataclass(frozen=True, slots=True)
-class Settings:
+class PhraseSettings:
     """How this collection means its dates: day order (dmy, mdy or None to ask), hemisphere, countries."""
 
     order: str | None = None
@@ -34,22 +34,22 @@ class Settings:
     countries: tuple[str, ...] = ()
 
 
-AS_TOLD = Settings()
+AS_TOLD = PhraseSettings()
 
 
 @dataclass(frozen=True, slots=True)
-class Known:
+class KnownDates:
     """Dates already told: births of people and dates of events, by folded name, as EDTF."""
 
     births: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
     events: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
 
 
-NOTHING_KNOWN = Known()
+NOTHING_KNOWN = KnownDates()
 
 
 @dataclass(frozen=True, slots=True)
-class Reading:
+class PhraseReading:
     """What was understood. `edtf` is None where no date was; `ask` is a question, or None."""
 
     text: str
@@ -59,24 +59,26 @@ class Reading:
     note: str = ""
 
 
-def read(text: str, settings: Settings = AS_TOLD, known: Known = NOTHING_KNOWN) -> Reading:
+def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTHING_KNOWN) -> PhraseReading:
     """Read one date as people say it. Never raises for any text."""
     if len(text) > MOST_LETTERS:
-        return Reading(text, None, "Too long for a date; kept as told.")
-    context = Context(settings.order, settings.hemisphere, settings.countries, known.births, known.events)
+        return PhraseReading(text, None, "Too long for a date; kept as told.")
+    context = DateContext(settings.order, settings.hemisphere, settings.countries, known.births, known.events)
     proposed = read_form(simplify(text), context)
     if proposed is None:
-        return Reading(text, None)
+        return PhraseReading(text, None)
     if not proposed.edtf:
-        return Reading(text, None, proposed.ask, proposed.alternatives, proposed.note)
+        return PhraseReading(text, None, proposed.ask, proposed.alternatives, proposed.note)
     try:
-        return Reading(text, standard.parse(proposed.edtf), proposed.ask, proposed.alternatives, proposed.note)
+        return PhraseReading(text, standard.parse(proposed.edtf), proposed.ask, proposed.alternatives, proposed.note)
     except TextFault as fault:
-        return Reading(text, None, f"There is no such date: {fault.why[0].lower()}{fault.why[1:]}. Which is meant?")
+        return PhraseReading(
+            text, None, f"There is no such date: {fault.why[0].lower()}{fault.why[1:]}. Which is meant?"
+        )
 
 
 def answer(
-    text: str, settings: Settings = AS_TOLD, known: Known = NOTHING_KNOWN, *, edtf_only: bool = False
+    text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTHING_KNOWN, *, edtf_only: bool = False
 ) -> dict[str, Any]:
     """The answer as one JSON object; bounds are ISO days or null, qualifiers ignored."""
     if edtf_only:

@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.calendars import HEBREW_MONTHS, from_hebrew, from_julian, to_number
-from boxlore.core.dates.context import Context, Made, Proposed, Read
+from boxlore.core.dates.context import DateContext, MaybeProposed, Proposed, ReadPart
 from boxlore.core.dates.edtf_values import Day, month_length
 from boxlore.core.dates.holidays import holiday as day_of_holiday
 from boxlore.core.dates.words import SEASON_OF, WEEKDAY_OF, month_of
@@ -13,7 +13,7 @@ from boxlore.core.dates.words_table import DECADES
 from boxlore.core.errors import TextFault
 
 
-def full_year(text: str) -> tuple[str, Made]:
+def full_year(text: str) -> tuple[str, MaybeProposed]:
     """A year as four digits; one of two digits is of the 1900s, and asks."""
     if text.startswith("'"):
         year = f"19{text[1:]}"
@@ -29,7 +29,7 @@ def dated(year: str, rest: str) -> Proposed:
     return Proposed(full + rest, asks.ask, tuple(other + rest for other in asks.alternatives))
 
 
-def iso(match: re.Match[str], context: Context, read: Read) -> Made:
+def iso(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     text = match[0].upper()
     span = re.fullmatch(r"(\d\d)(\d\d)-(\d\d)", text)
     if span and int(span[3]) > 12 and 0 < int(span[3]) - int(span[2]) <= 12:
@@ -40,11 +40,11 @@ def iso(match: re.Match[str], context: Context, read: Read) -> Made:
         return None
 
 
-def year_alone(match: re.Match[str], context: Context, read: Read) -> Made:
+def year_alone(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     return dated(match["year"], "")
 
 
-def day_month_year(match: re.Match[str], context: Context, read: Read) -> Made:
+def day_month_year(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     month, day = month_of(match["month"]), int(match["day"])
     return real(match["year"], month, day)
 
@@ -57,22 +57,22 @@ def real(year: str, month: int, day: int) -> Proposed:
     return Proposed("", f"There is no day {day} in that month. Which is meant?")
 
 
-def month_year(match: re.Match[str], context: Context, read: Read) -> Made:
+def month_year(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     return dated(match["year"], f"-{month_of(match['month']):02d}")
 
 
-def day_month(match: re.Match[str], context: Context, read: Read) -> Made:
+def day_month(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     month, day = month_of(match["month"]), int(match["day"])
     if not 1 <= day <= month_length(2000, month):
         return Proposed("", f"There is no day {day} in that month. Which is meant?")
     return Proposed(f"XXXX-{month:02d}-{day:02d}", "In which year?")
 
 
-def month_alone(match: re.Match[str], context: Context, read: Read) -> Made:
+def month_alone(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     return Proposed(f"XXXX-{month_of(match['month']):02d}", "In which year?")
 
 
-def weekday(match: re.Match[str], context: Context, read: Read) -> Made:
+def weekday(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     inner = read(match["rest"], context)
     if inner is None or not re.fullmatch(r"\d{4}-\d\d-\d\d", inner.edtf):
         return None
@@ -94,7 +94,7 @@ def number(day: Day) -> int:
     return to_number(*day)
 
 
-def numbers(match: re.Match[str], context: Context, read: Read) -> Made:
+def numbers(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     """7/4/52: by the collection's day order; without one, both readings and a question."""
     first, second, year = int(match["one"]), int(match["two"]), match["year"]
     year = f"'{year}" if len(year) == 2 else year
@@ -110,14 +110,14 @@ def numbers(match: re.Match[str], context: Context, read: Read) -> Made:
     return Proposed(f"[{','.join(sorted((dmy.edtf, mdy.edtf)))}]", "Day or month first?", (dmy.edtf, mdy.edtf))
 
 
-def decade(match: re.Match[str], context: Context, read: Read) -> Made:
+def decade(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     digits = match["decade"].replace("'", "")
     if len(digits) == 4:
         return Proposed(f"{digits[:3]}X")
     return Proposed(f"19{digits[0]}X", f"The 19{digits[0]}0s?", (f"18{digits[0]}X",))
 
 
-def decade_word(match: re.Match[str], context: Context, read: Read) -> Made:
+def decade_word(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     tens = DECADES[match["word"]] // 10
     century = match["century"]
     if century and (found := re.fullmatch(r"(nineteen|eighteen|seventeen|18|19|17)", century)):
@@ -129,7 +129,7 @@ def decade_word(match: re.Match[str], context: Context, read: Read) -> Made:
 _PARTS = {"early": (0, 3), "mid": (4, 6), "middle": (4, 6), "late": (7, 9), "beginning": (0, 3), "end": (7, 9)}
 
 
-def part_of_decade(match: re.Match[str], context: Context, read: Read) -> Made:
+def part_of_decade(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     inner = read(match["rest"], context)
     if inner is None or not re.fullmatch(r"\d{3}X", inner.edtf):
         return None
@@ -141,7 +141,7 @@ def spread(decade: str, first: int, last: int) -> str:
     return f"{decade[:3]}{first}~/{decade[:3]}{last}~"
 
 
-def season(match: re.Match[str], context: Context, read: Read) -> Made:
+def season(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     code = SEASON_OF[match["season"]]
     full, asks = full_year(match["year"])
     if context.hemisphere == "south":
@@ -152,11 +152,11 @@ def season(match: re.Match[str], context: Context, read: Read) -> Made:
     return made
 
 
-def southern(match: re.Match[str], context: Context, read: Read) -> Made:
+def southern(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     return read(match["rest"], replace(context, hemisphere=match["side"]))
 
 
-def century(match: re.Match[str], context: Context, read: Read) -> Made:
+def century(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     number = int(match["century"]) - 1
     part = match["part"]
     if not part:
@@ -165,11 +165,11 @@ def century(match: re.Match[str], context: Context, read: Read) -> Made:
     return Proposed(f"{number:02d}{low:02d}~/{number:02d}{high:02d}~")
 
 
-def turn(match: re.Match[str], context: Context, read: Read) -> Made:
+def turn(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     return Proposed("1895~/1905~", "The turn to 1900?", ("1795~/1805~", "1995~/2005~"))
 
 
-def julian(match: re.Match[str], context: Context, read: Read) -> Made:
+def julian(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     inner = read(match["rest"], context)
     if inner is None or not inner.edtf:
         return None
@@ -179,7 +179,7 @@ def julian(match: re.Match[str], context: Context, read: Read) -> Made:
     return Proposed(str(from_julian(year, month, day)), None, (inner.edtf,), "reckoned over from the Julian calendar")
 
 
-def julian_29(match: re.Match[str], context: Context, read: Read) -> Made:
+def julian_29(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     """29 February of a century year is a day in the Julian calendar only."""
     rest = re.fullmatch(r"(29) (\w+\.?) (\d\d00)", match["rest"])
     if rest is None or month_of(rest[2]) != 2:
@@ -187,7 +187,7 @@ def julian_29(match: re.Match[str], context: Context, read: Read) -> Made:
     return Proposed(str(from_julian(int(rest[3]), 2, 29)))
 
 
-def hebrew(match: re.Match[str], context: Context, read: Read) -> Made:
+def hebrew(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     try:
         made = from_hebrew(int(match["year"]), HEBREW_MONTHS[match["hebrew"]], int(match["day"]))
     except ValueError:
@@ -195,26 +195,26 @@ def hebrew(match: re.Match[str], context: Context, read: Read) -> Made:
     return Proposed(str(made), None, (), "reckoned over from the Hebrew calendar")
 
 
-def school_year(match: re.Match[str], context: Context, read: Read) -> Made:
+def school_year(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     first, last = match["first"], match["last"] or str(int(match["first"]) + 1)
     if context.hemisphere == "south":
         return Proposed(f"{first}-02/{first}-12")
     return Proposed(f"{first}-09/{first[:2] + last if len(last) == 2 else last}-06")
 
 
-def catalogue(match: re.Match[str], context: Context, read: Read) -> Made:
+def catalogue(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     """197- is a decade, 19-- a century (cataloguers' brackets)."""
     return Proposed(match[0].replace("-", "X"))
 
 
-def bce(match: re.Match[str], context: Context, read: Read) -> Made:
+def bce(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     return Proposed(f"-{int(match['years']) - 1:04d}" if int(match["years"]) > 1 else "0000")
 
 
-def not_read(match: re.Match[str], context: Context, read: Read) -> Made:
+def not_read(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     return Proposed("", "A French Republican date: kept as told, not read.")
 
 
-def holiday(match: re.Match[str], context: Context, read: Read) -> Made:
+def holiday(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
     found = day_of_holiday(match["name"], match["year"], context.countries)
     return Proposed(found.edtf, found.ask, found.alternatives) if found else None

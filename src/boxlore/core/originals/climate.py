@@ -16,7 +16,7 @@ from statistics import fmean, median
 
 from boxlore.core.findings import Finding, Severity
 
-Reading = tuple[datetime, float, float]
+Measurement = tuple[datetime, float, float]
 """When, °C, % RH."""
 
 ANCHORS = (("FROZEN", 0.0), ("COLD", 4.0), ("COOL", 12.0), ("ROOM", 20.0))
@@ -61,7 +61,7 @@ def rate(celsius: float) -> float:
 
 
 @dataclass(frozen=True, slots=True)
-class Run:
+class Stretch:
     """A stretch of readings without a gap."""
 
     since: datetime
@@ -89,7 +89,7 @@ class Climate:
     low_rh: float
     high_rh: float
     mean_dew: float
-    damp: Run | None
+    damp: Stretch | None
     swing: float
     swing_on: str
     margin: float
@@ -105,7 +105,7 @@ class Climate:
         return self.count >= FEWEST and self.spans >= SHORTEST
 
 
-def summed(readings: Sequence[Reading]) -> Climate | None:
+def summed(readings: Sequence[Measurement]) -> Climate | None:
     """The figures of a log in the order of its times; None for an empty one."""
     if not readings:
         return None
@@ -137,7 +137,7 @@ def summed(readings: Sequence[Reading]) -> Climate | None:
     )
 
 
-def _swings(readings: Sequence[Reading]) -> Iterator[tuple[float, str]]:
+def _swings(readings: Sequence[Measurement]) -> Iterator[tuple[float, str]]:
     for day, some in groupby(readings, key=lambda one: one[0].date()):
         values = list(map(itemgetter(2), some))
         yield max(values) - min(values), day.isoformat()
@@ -148,24 +148,24 @@ def is_gap(step: timedelta, interval: timedelta) -> bool:
     return step > max(interval * 2.5, timedelta(hours=1))
 
 
-def longest_run(readings: Sequence[Reading], at_least: float, interval: timedelta) -> Run | None:
+def longest_run(readings: Sequence[Measurement], at_least: float, interval: timedelta) -> Stretch | None:
     """The longest stretch with humidity at or above a bound; a gap ends it. The last reading counts its interval."""
-    longest: Run | None = None
+    longest: Stretch | None = None
     since: datetime | None = None
     last: datetime | None = None
     for when, _, humidity in readings:
         if since is not None and last is not None and (humidity < at_least or is_gap(when - last, interval)):
-            longest = _longer(longest, Run(since, last + interval))
+            longest = _longer(longest, Stretch(since, last + interval))
             since = None
         if humidity >= at_least:
             since = since or when
             last = when
     if since is not None and last is not None:
-        longest = _longer(longest, Run(since, last + interval))
+        longest = _longer(longest, Stretch(since, last + interval))
     return longest
 
 
-def _longer(one: Run | None, other: Run) -> Run:
+def _longer(one: Stretch | None, other: Stretch) -> Stretch:
     return other if one is None or other.lasts > one.lasts else one
 
 

@@ -6,9 +6,9 @@ Each column shows the lowest and highest value of its stretch; a stretch without
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from boxlore.core.originals.climate import Reading
+from boxlore.core.originals.climate import Measurement
 
-Range = tuple[float, float]
+Band = tuple[float, float]
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,9 +25,9 @@ PANELS = (Panel("Temperature", "°C", 1, (0, 12, 20, 24)), Panel("Humidity", "% 
 """Lines at the bounds that the findings use."""
 
 
-def ranges(readings: Sequence[Reading], index: int, columns: int) -> list[Range | None]:
+def ranges(readings: Sequence[Measurement], index: int, columns: int) -> list[Band | None]:
     """The lowest and highest value in each of so many equal stretches of time."""
-    found: list[Range | None] = [None] * columns
+    found: list[Band | None] = [None] * columns
     if not readings:
         return found
     start = readings[0][0].timestamp()
@@ -40,14 +40,14 @@ def ranges(readings: Sequence[Reading], index: int, columns: int) -> list[Range 
     return found
 
 
-def bounds(some: Sequence[Range | None]) -> Range:
+def bounds(some: Sequence[Band | None]) -> Band:
     """The scale: whole fives around all values."""
     low = min((one[0] for one in some if one), default=0.0)
     high = max((one[1] for one in some if one), default=1.0)
     return float(int(low // 5) * 5), float(-int(-high // 5) * 5 if high > low else int(high // 5) * 5 + 5)
 
 
-def text_chart(readings: Sequence[Reading], width: int = 72, height: int = 8) -> list[str]:
+def text_chart(readings: Sequence[Measurement], width: int = 72, height: int = 8) -> list[str]:
     """Both panels as lines of text, at most `width` letters wide."""
     lines: list[str] = []
     columns = max(width - 8, 8)
@@ -62,7 +62,7 @@ def text_chart(readings: Sequence[Reading], width: int = 72, height: int = 8) ->
     return lines
 
 
-def _row(some: Sequence[Range | None], panel: Panel, low: float, high: float, row: int, height: int) -> str:
+def _row(some: Sequence[Band | None], panel: Panel, low: float, high: float, row: int, height: int) -> str:
     bottom = low + (high - low) * row / height
     top = low + (high - low) * (row + 1) / height
     across = any(bottom <= line < top for line in panel.lines)

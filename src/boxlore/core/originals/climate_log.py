@@ -13,7 +13,7 @@ from itertools import pairwise
 from statistics import median
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.originals.climate import Reading, celsius_of
+from boxlore.core.originals.climate import Measurement, celsius_of
 
 HEADING_WITHIN = 60
 """Lines at the top in which a heading is looked for: loggers print their settings first."""
@@ -48,10 +48,10 @@ class Columns:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Log:
+class ClimateLog:
     """A log as read. `notes` say what was understood and what was left out, in words."""
 
-    readings: tuple[Reading, ...]
+    readings: tuple[Measurement, ...]
     unit: str
     order: str
     left_out: int
@@ -60,7 +60,7 @@ class Log:
     notes: tuple[str, ...]
 
 
-def read_log(text: str, *, unit: str = "", order: str = "") -> Log:
+def read_log(text: str, *, unit: str = "", order: str = "") -> ClimateLog:
     """Read a logger's CSV. `unit` (C, F) and `order` (dmy, mdy) hold where the file does not say.
 
     Raises WrongUse where there is no heading to know columns by, or where the order of day and month stays open.
@@ -71,7 +71,7 @@ def read_log(text: str, *, unit: str = "", order: str = "") -> Log:
     raw, left_out = _raw(rows, columns)
     order = _order([when for when, _, _ in raw], order)
     read = _reader(order)
-    readings: list[Reading] = []
+    readings: list[Measurement] = []
     for when, temperature, humidity in raw:
         try:
             readings.append((read(when), temperature, humidity))
@@ -84,7 +84,7 @@ def read_log(text: str, *, unit: str = "", order: str = "") -> Log:
     left_out += len(readings) - len(plausible)
     steady, changes = _steadied(plausible)
     found = _gaps(steady)
-    return Log(
+    return ClimateLog(
         readings=tuple(steady),
         unit=unit,
         order=order,
@@ -222,7 +222,7 @@ def _reader(order: str) -> Callable[[str], datetime]:
     return read
 
 
-def _unit(columns: Columns, readings: Sequence[Reading], wanted: str) -> tuple[str, str]:
+def _unit(columns: Columns, readings: Sequence[Measurement], wanted: str) -> tuple[str, str]:
     """The unit and why: what the heading says, what was asked for, else what the values can only be."""
     if wanted:
         return wanted, "as asked"
@@ -233,14 +233,14 @@ def _unit(columns: Columns, readings: Sequence[Reading], wanted: str) -> tuple[s
     return "C", "the heading does not say; as °F it would be below freezing or nearly (say --unit F if it is)"
 
 
-def _steadied(readings: Sequence[Reading]) -> tuple[list[Reading], list[datetime]]:
+def _steadied(readings: Sequence[Measurement]) -> tuple[list[Measurement], list[datetime]]:
     """Times that only go on: where the clock was put back an hour, what follows is put on again, until it is
     put forward. A log whose newest reading stands first is turned round."""
     if len(readings) > 1 and readings[0][0] > readings[-1][0]:
         readings = readings[::-1]
     interval = _interval(readings)
     offset = timedelta()
-    found: list[Reading] = []
+    found: list[Measurement] = []
     changes: list[datetime] = []
     before: datetime | None = None
     for when, temperature, humidity in readings:
@@ -262,12 +262,12 @@ def _may_change(when: datetime) -> bool:
     return when.weekday() == 6 and when.hour <= 4 and when.month in (3, 4, 9, 10)
 
 
-def _interval(readings: Sequence[Reading]) -> timedelta:
+def _interval(readings: Sequence[Measurement]) -> timedelta:
     steps = [(after[0] - before[0]).total_seconds() for before, after in pairwise(readings)]
     return timedelta(seconds=median(steps)) if steps else timedelta()
 
 
-def _gaps(readings: Sequence[Reading]) -> list[tuple[datetime, timedelta]]:
+def _gaps(readings: Sequence[Measurement]) -> list[tuple[datetime, timedelta]]:
     limit = max(_interval(readings) * 2.5, HOUR)
     return [(before[0], step) for before, after in pairwise(readings) if (step := after[0] - before[0]) > limit]
 

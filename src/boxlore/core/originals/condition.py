@@ -12,7 +12,7 @@ NOT_NITRATE = ("glass", "plate", "acetate", "polyester", "safety", "paper negati
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Seen:
+class ConditionNoted:
     """What was noted of one item. `earliest` and `latest` are the years of its date, 0 where unknown."""
 
     kind: str = "print"
@@ -27,7 +27,7 @@ def terms_in(words: str) -> list[Term]:
     return [one for one in TERMS if holds(words, one.words)]
 
 
-def condition_findings(one: Seen) -> list[Finding]:
+def condition_findings(one: ConditionNoted) -> list[Finding]:
     """What the notes ask for; hazards first."""
     found = [(term, words) for words in (*one.condition, one.process) for term in terms_in(words)]
     seen: dict[str, Finding] = {}
@@ -58,7 +58,7 @@ def _finding(term: Term, words: str) -> Finding:
     )
 
 
-def _maybe_nitrate(one: Seen) -> Finding | None:
+def _maybe_nitrate(one: ConditionNoted) -> Finding | None:
     """Film that is not known to be something else, from the years of nitrate, or undated."""
     known = f"{one.process} {' '.join(one.condition)}"
     if (

@@ -36,7 +36,7 @@ class Spell:
 
 
 @dataclass(frozen=True, slots=True)
-class Kept:
+class PastMark:
     """A mark that an item had, and when; `until` is empty for the one it has now."""
 
     item: str
@@ -121,9 +121,9 @@ class Places:
             container = self._at(container, "inside", when)
         return tuple(reversed(steps))
 
-    def kept(self, item: str, rows: Sequence[Stated]) -> list[Kept]:
+    def kept(self, item: str, rows: Sequence[Stated]) -> list[PastMark]:
         """Every mark an item had, oldest first. `rows` are all its `kept` statements."""
-        found: list[Kept] = []
+        found: list[PastMark] = []
         for spell in spells(rows, self._withdrawn):
             container, _, place = spell.words.partition(" ")
             position = int(place) if place.isdigit() else 0
@@ -131,7 +131,7 @@ class Places:
             for since, until in zip([spell.since, *changes], [*changes, spell.until], strict=True):
                 path = self.path(container, since)
                 if path:
-                    _add(found, Kept(item, Mark(path, position), since, until))
+                    _add(found, PastMark(item, Mark(path, position), since, until))
         return found
 
     def _at(self, container: str, field: str, when: str) -> str:
@@ -156,15 +156,15 @@ class Places:
         return found
 
 
-def _add(found: list[Kept], one: Kept) -> None:
+def _add(found: list[PastMark], one: PastMark) -> None:
     """Add a mark; one that goes on unchanged stays one row."""
     if found and found[-1].mark == one.mark and found[-1].until == one.since:
-        found[-1] = Kept(one.item, one.mark, found[-1].since, one.until)
+        found[-1] = PastMark(one.item, one.mark, found[-1].since, one.until)
     else:
         found.append(one)
 
 
-def held(short: str, history: Iterable[Kept], folded: Callable[[str], str] = str.casefold) -> list[Kept]:
+def held(short: str, history: Iterable[PastMark], folded: Callable[[str], str] = str.casefold) -> list[PastMark]:
     """The rows of a history that bear a mark, those of now first, then the latest."""
     rows = [one for one in history if folded(one.mark.short) == folded(short)]
     return sorted(rows, key=lambda one: (one.now, one.since), reverse=True)

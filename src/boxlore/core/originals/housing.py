@@ -17,8 +17,8 @@ from boxlore.core.originals.housing_table import (
     MATERIALS,
     PRACTICE,
     SURROUNDINGS,
+    EnclosureMaterial,
     Good,
-    Material,
 )
 from boxlore.core.records.containers import Container
 
@@ -80,7 +80,7 @@ def _in_clause(clause: str, wanted: str) -> bool:
     return at >= 0 and not _DENIED.search(clause[:at])
 
 
-def materials_in(words: str) -> list[Material]:
+def materials_in(words: str) -> list[EnclosureMaterial]:
     """The materials that a text names."""
     return [one for one in MATERIALS if holds(words, one.words)]
 
@@ -99,11 +99,11 @@ def _material(one: Housed) -> Iterator[Finding]:
             yield _bad(f"Its enclosure is {_named(material)}", material)
 
 
-def _named(material: Material) -> str:
+def _named(material: EnclosureMaterial) -> str:
     return {"magnetic page": "a magnetic page", "pvc": "PVC"}.get(material.name, material.name)
 
 
-def _bad(what: str, material: Material) -> Finding:
+def _bad(what: str, material: EnclosureMaterial) -> Finding:
     rule = f"housing.{material.name.replace(' ', '-')}"
     if material.good is Good.DISPUTED:
         because = (material.why, f"Sources disagree: {material.source}; {material.otherwise}.")

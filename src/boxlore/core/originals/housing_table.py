@@ -23,7 +23,7 @@ class Good(StrEnum):
 
 
 @dataclass(frozen=True, slots=True)
-class Material:
+class EnclosureMaterial:
     """One material: the words it is known by, whether it is a plastic, its worth, why, who says so, who does not."""
 
     name: str
@@ -35,16 +35,16 @@ class Material:
     otherwise: str = ""
 
 
-MATERIALS: tuple[Material, ...] = (
-    Material("pvc", ("pvc", "vinyl", "polyvinyl"), Good.BAD, True, "it gives off acid and plasticiser, which stick to and stain pictures", "KOD-D31; NPS; ISO 18902 (shall not be used)"),
-    Material("acetate", ("acetate", "cellulose acetate"), Good.BAD, True, "it breaks down to acetic acid", "Wilhelm 1993"),
-    Material("glassine", ("glassine",), Good.BAD, False, "its additives and acid attack the picture, and it sticks when damp", "NPS; KOD-D31; ISO 18902 (shall not be used)"),
-    Material("kraft", ("kraft", "brown paper", "brown envelope", "manila"), Good.BAD, False, "it is acid and gives off what fades silver", "NPS; KOD-D31; Wilhelm 1993"),
-    Material("black paper", ("black paper", "construction paper", "groundwood", "newsprint"), Good.BAD, False, "its ground wood turns acid", "NPS; KOD-D31"),
-    Material("magnetic page", ("magnetic", "self-adhesive page", "sticky page"), Good.BAD, True, "its glue hardens and its film is often PVC; photograph each page with its words first, then lift the prints with dental floss, or leave them to a conservator", "NPS; SIA 2010"),
-    Material("polyethylene", ("polyethylene",), Good.DISPUTED, True, "high-density polyethylene is accepted, low-density is not by all", "Wilhelm 1993 (against low-density)", "KOD-D31 and NEDCC 5.5 list polyethylene among the good ones, without a grade"),
-    Material("polyester", ("polyester", "pet sleeve"), Good.GOOD, True, "", "KOD-D31; NEDCC 5.5"),
-    Material("polypropylene", ("polypropylene",), Good.GOOD, True, "", "KOD-D31; NEDCC 5.5"),
+MATERIALS: tuple[EnclosureMaterial, ...] = (
+    EnclosureMaterial("pvc", ("pvc", "vinyl", "polyvinyl"), Good.BAD, True, "it gives off acid and plasticiser, which stick to and stain pictures", "KOD-D31; NPS; ISO 18902 (shall not be used)"),
+    EnclosureMaterial("acetate", ("acetate", "cellulose acetate"), Good.BAD, True, "it breaks down to acetic acid", "Wilhelm 1993"),
+    EnclosureMaterial("glassine", ("glassine",), Good.BAD, False, "its additives and acid attack the picture, and it sticks when damp", "NPS; KOD-D31; ISO 18902 (shall not be used)"),
+    EnclosureMaterial("kraft", ("kraft", "brown paper", "brown envelope", "manila"), Good.BAD, False, "it is acid and gives off what fades silver", "NPS; KOD-D31; Wilhelm 1993"),
+    EnclosureMaterial("black paper", ("black paper", "construction paper", "groundwood", "newsprint"), Good.BAD, False, "its ground wood turns acid", "NPS; KOD-D31"),
+    EnclosureMaterial("magnetic page", ("magnetic", "self-adhesive page", "sticky page"), Good.BAD, True, "its glue hardens and its film is often PVC; photograph each page with its words first, then lift the prints with dental floss, or leave them to a conservator", "NPS; SIA 2010"),
+    EnclosureMaterial("polyethylene", ("polyethylene",), Good.DISPUTED, True, "high-density polyethylene is accepted, low-density is not by all", "Wilhelm 1993 (against low-density)", "KOD-D31 and NEDCC 5.5 list polyethylene among the good ones, without a grade"),
+    EnclosureMaterial("polyester", ("polyester", "pet sleeve"), Good.GOOD, True, "", "KOD-D31; NEDCC 5.5"),
+    EnclosureMaterial("polypropylene", ("polypropylene",), Good.GOOD, True, "", "KOD-D31; NEDCC 5.5"),
 )  # fmt: skip
 
 

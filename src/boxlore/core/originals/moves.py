@@ -11,7 +11,7 @@ KEPT, LABEL, INSIDE = "kept", "label", "inside"
 
 
 @dataclass(frozen=True, slots=True)
-class Place:
+class Position:
     """An item's place: the container's id and the place in it, from 1 (0: none given)."""
 
     container: str
@@ -23,7 +23,7 @@ class Place:
 
 
 @dataclass(frozen=True, slots=True)
-class Step:
+class MoveStep:
     """One field of one thing that changes."""
 
     subject: str
@@ -37,45 +37,45 @@ class Plan:
     """What a change comes to. It may be carried out only if it has no problems."""
 
     what: str
-    steps: tuple[Step, ...] = ()
+    steps: tuple[MoveStep, ...] = ()
     problems: tuple[str, ...] = ()
 
 
-Holding = Mapping[str, Place]
+Positions = Mapping[str, Position]
 """Every item's place, by the item's id; an item without a place is not in it."""
 
 
-def read_place(words: str) -> Place:
+def read_place(words: str) -> Position:
     """`container-id place` as it is stored."""
     container, _, place = words.partition(" ")
-    return Place(container, int(place) if place.isdigit() else 0)
+    return Position(container, int(place) if place.isdigit() else 0)
 
 
-def contents(holding: Holding, container: str) -> list[tuple[str, int]]:
+def contents(holding: Positions, container: str) -> list[tuple[str, int]]:
     """(item, place) of what lies in a container directly, in the order of places."""
     found = [(item, place.position) for item, place in holding.items() if place.container == container]
     return sorted(found, key=lambda one: (one[1], one[0]))
 
 
-def move(holding: Holding, items: Sequence[str], into: str, at: int = 0) -> Plan:
+def move(holding: Positions, items: Sequence[str], into: str, at: int = 0) -> Plan:
     """Put items into a container: from place `at` on, or after the last. A place that is taken is a problem."""
     what = f"move {len(items)} item{'s' if len(items) != 1 else ''}"
     staying = {position for item, position in contents(holding, into) if item not in items}
     start = at or max(staying, default=0) + 1
-    wanted = {item: Place(into, start + step) for step, item in enumerate(dict.fromkeys(items))}
+    wanted = {item: Position(into, start + step) for step, item in enumerate(dict.fromkeys(items))}
     taken = sorted(staying & {place.position for place in wanted.values()})
     problems = [f"Place {position} is taken." for position in taken]
     return Plan(what, tuple(_steps(holding, wanted)), tuple(problems))
 
 
-def close_up(holding: Holding, container: str) -> Plan:
+def close_up(holding: Positions, container: str) -> Plan:
     """Count the places of a container anew from 1, in the order in which things lie."""
     order = [item for item, _ in contents(holding, container)]
-    wanted = {item: Place(container, step) for step, item in enumerate(order, 1)}
+    wanted = {item: Position(container, step) for step, item in enumerate(order, 1)}
     return Plan("count the places anew", tuple(_steps(holding, wanted)))
 
 
-def merge(holding: Holding, source: str, into: str, inside: Mapping[str, str], labels: Mapping[str, str]) -> Plan:
+def merge(holding: Positions, source: str, into: str, inside: Mapping[str, str], labels: Mapping[str, str]) -> Plan:
     """Put everything in one container into another: its items after the last place, its containers beside the others.
 
     `inside` says what each container is inside, `labels` what it is labelled. A label that would stand twice in
@@ -92,7 +92,7 @@ def merge(holding: Holding, source: str, into: str, inside: Mapping[str, str], l
         for one in inner
         if labels.get(one) in there
     ]
-    steps = [*moved.steps, *(Step(one, INSIDE, source, into) for one in inner)]
+    steps = [*moved.steps, *(MoveStep(one, INSIDE, source, into) for one in inner)]
     return Plan("merge", tuple(steps), (*moved.problems, *problems))
 
 
@@ -115,11 +115,13 @@ def relabel(labels: Mapping[str, str], inside: Mapping[str, str], wanted: Mappin
             problems.append(f"Two would be labelled {label}.")
         if not label.strip() or "/" in label:
             problems.append(f"“{label}” is no label: it must have letters or figures, and no stroke (/).")
-    steps = [Step(one, LABEL, labels.get(one, ""), label) for one, label in wanted.items() if labels.get(one) != label]
+    steps = [
+        MoveStep(one, LABEL, labels.get(one, ""), label) for one, label in wanted.items() if labels.get(one) != label
+    ]
     return Plan("renumber", tuple(steps), tuple(dict.fromkeys(problems)))
 
 
-def carried_out(holding: Holding, plan: Plan) -> dict[str, Place]:
+def carried_out(holding: Positions, plan: Plan) -> dict[str, Position]:
     """The holding after a plan (its steps about items)."""
     after = dict(holding)
     for step in plan.steps:
@@ -128,11 +130,11 @@ def carried_out(holding: Holding, plan: Plan) -> dict[str, Place]:
     return after
 
 
-def _steps(holding: Holding, wanted: Mapping[str, Place]) -> Iterable[Step]:
+def _steps(holding: Positions, wanted: Mapping[str, Position]) -> Iterable[MoveStep]:
     for item, place in wanted.items():
         now = holding.get(item)
         if now != place:
-            yield Step(item, KEPT, now.words if now else "", place.words)
+            yield MoveStep(item, KEPT, now.words if now else "", place.words)
 
 
 def gaps(positions: Iterable[int]) -> list[int]:

@@ -42,7 +42,7 @@ class Surveyed:
 
 
 @dataclass(frozen=True, slots=True)
-class Job:
+class WorkLine:
     """One line: what to do or buy, how many, for which items, and why."""
 
     what: str
@@ -52,7 +52,7 @@ class Job:
 
 
 @dataclass(frozen=True, slots=True)
-class Order:
+class ScanningLine:
     """One original in the order for a scanning shop. `sides` in words, `pixels` width by height of each side."""
 
     number: str
@@ -94,7 +94,7 @@ def sleeve_for(size_mm: Sequence[float]) -> str:
     return f"made to measure, over {short:g} × {long:g} mm"
 
 
-def work_list(items: Iterable[Surveyed]) -> list[Job]:
+def work_list(items: Iterable[Surveyed]) -> list[WorkLine]:
     """What to do, in the order of WORK; what harms first."""
     found: defaultdict[str, list[tuple[str, str]]] = defaultdict(list)
     for item in items:
@@ -102,20 +102,20 @@ def work_list(items: Iterable[Surveyed]) -> list[Job]:
             what = next((what for start, what in WORK if finding.rule.startswith(start)), "")
             if what:
                 found[what].append((item.number, finding.message))
-    jobs: list[Job] = []
+    jobs: list[WorkLine] = []
     for what in dict.fromkeys(what for _, what in WORK):
         if rows := found.get(what):
             numbers = tuple(dict.fromkeys(number for number, _ in rows))
             reasons = list(dict.fromkeys(why for _, why in rows))
             more = f" (and {len(reasons) - 1} other reasons)" if len(reasons) > 1 else ""
-            jobs.append(Job(what, len(numbers), numbers, reasons[0] + more))
+            jobs.append(WorkLine(what, len(numbers), numbers, reasons[0] + more))
     return jobs
 
 
 FLAT = ("print", "card", "postcard", "photograph", "clipping", "note", "letter", "document")
 
 
-def shop_list(items: Iterable[Surveyed]) -> list[Job]:
+def shop_list(items: Iterable[Surveyed]) -> list[WorkLine]:
     """Sleeves to buy: one for each flat item that has no enclosure, or one that must be changed, by size."""
     wanted: defaultdict[str, list[str]] = defaultdict(list)
     for item in items:
@@ -125,7 +125,7 @@ def shop_list(items: Iterable[Surveyed]) -> list[Job]:
     order = {name: at for at, (name, _, _) in enumerate(SLEEVES)}
     why = "one item to a sleeve, larger than the item, of polyester or tested paper (ISO 18902, ISO 18916)"
     return [
-        Job(f"Sleeves, {size}", len(numbers), tuple(numbers), why)
+        WorkLine(f"Sleeves, {size}", len(numbers), tuple(numbers), why)
         for size, numbers in sorted(wanted.items(), key=lambda row: (order.get(row[0], len(order)), row[0]))
     ]
 
@@ -135,9 +135,9 @@ def _changes(rule: str) -> bool:
     return rule.startswith("housing.") and rule not in kept
 
 
-def scan_order(items: Iterable[Surveyed]) -> list[Order]:
+def scan_order(items: Iterable[Surveyed]) -> list[ScanningLine]:
     """What a scanning shop gets: every side that is not scanned yet or is too coarse. Items with a hazard stay home."""
-    orders: list[Order] = []
+    orders: list[ScanningLine] = []
     for item in items:
         rules = {finding.rule for finding in item.findings}
         if any(rule.startswith("hazard.") for rule in rules):
@@ -149,7 +149,7 @@ def scan_order(items: Iterable[Surveyed]) -> list[Order]:
             size = " × ".join(f"{value:g}" for value in item.size_mm)
             wide = " × ".join(str(pixels(value, guide.wanted)) for value in item.size_mm)
             words = "front and back" if len(sides) == 2 else {"recto": "front", "verso": "back"}[sides[0]]
-            orders.append(Order(item.number, item.mark, item.kind, size, guide.wanted, words, wide))
+            orders.append(ScanningLine(item.number, item.mark, item.kind, size, guide.wanted, words, wide))
     return orders
 
 

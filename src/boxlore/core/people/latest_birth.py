@@ -19,7 +19,7 @@ Latest = dict[str, tuple[date, str]]
 
 
 @dataclass(frozen=True, slots=True)
-class Seen:
+class Pictured:
     """Someone in, or behind, a dated picture. `value` is the date's answer, `where` says which picture."""
 
     person: str
@@ -27,7 +27,7 @@ class Seen:
     where: str
 
 
-def latest_births(people: Registry, seen: Iterable[Seen], weddings: Iterable[Seen] = ()) -> Latest:
+def latest_births(people: Registry, seen: Iterable[Pictured], weddings: Iterable[Pictured] = ()) -> Latest:
     """For each person of whom anything follows: the day, and the sentence that says why."""
     latest: Latest = {}
     for one in seen:

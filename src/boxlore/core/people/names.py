@@ -12,7 +12,7 @@ from functools import lru_cache
 from boxlore.core.people.names_table import ORDINARY, SHORT_FORMS
 from boxlore.core.statements import fold
 
-Words = Mapping[str, Sequence[str]]
+WordForms = Mapping[str, Sequence[str]]
 
 _WORD = re.compile(r"[^\W\d_]+")
 
@@ -30,7 +30,7 @@ _ROWS = {form: frozenset(at for at, row in enumerate(SHORT_FORMS) if form in row
 _SHORT_OF = {row[0]: row[1:] for row in SHORT_FORMS}
 
 
-def full_forms(words: Words) -> tuple[str, ...]:
+def full_forms(words: WordForms) -> tuple[str, ...]:
     """Every full form of the name: as told, and each call name or initials with each family name."""
     surnames = [*words.get("family", []), *words.get("born_as", []), *words.get("married_as", [])]
     given = list(words.get("given", []))

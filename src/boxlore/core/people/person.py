@@ -56,11 +56,11 @@ class Person:
         return (self.id, *self.also)
 
 
-Told = Iterable[tuple[Statement, Reading | None]]
+ToldRows = Iterable[tuple[Statement, Reading | None]]
 ReadValue = Callable[[str], dict[str, object]]
 
 
-def build_person(ident: str, told: Told, read_value: ReadValue) -> Person:
+def build_person(ident: str, told: ToldRows, read_value: ReadValue) -> Person:
     """The person that these statements in force describe. `read_value` parses a reading's JSON."""
     by_field: dict[str, list[tuple[Statement, Reading | None]]] = {}
     for statement, reading in told:
@@ -164,7 +164,7 @@ def _linked(person: Person, also: tuple[str, ...], first: Mapping[str, str]) -> 
     )  # fmt: skip
 
 
-def _consents(rows: Told, read_value: ReadValue) -> tuple[Consent, ...]:
+def _consents(rows: ToldRows, read_value: ReadValue) -> tuple[Consent, ...]:
     read = [read_consent(read_value(reading.value)) for _, reading in rows if reading and reading.kind == "consent"]
     return tuple(one for one in read if one is not None)
 

@@ -33,7 +33,7 @@ GOVERNED: dict[str, tuple[tuple[int, int, str], ...]] = {
 }
 
 
-class Part(NamedTuple):
+class GovernedPart(NamedTuple):
     """A part of a country of today that belonged elsewhere: box is south, west, north, east in degrees."""
 
     country: str
@@ -43,12 +43,18 @@ class Part(NamedTuple):
 
 _GRAND_DUCHY, _REICH = "Grand Duchy of Finland (Russian Empire)", "German Empire"
 
-GOVERNED_PARTS: tuple[Part, ...] = (
-    Part("RU", (54.2, 19.5, 55.4, 23.0), ((1871, 1918, _REICH), (1919, 1944, "Germany"), (1946, 1991, _SOVIET))),
-    Part("RU", (60.16, 27.8, 61.9, 30.9), ((1812, 1917, _GRAND_DUCHY), (1918, 1939, "Finland"), (1945, 1991, _SOVIET))),
-    Part("RU", (57.6, 27.3, 58.0, 27.9), ((1721, 1917, _TSAR), (1920, 1939, "Estonia"), (1945, 1991, _SOVIET))),
-    Part("RU", (59.3, 28.1, 59.5, 28.3), ((1721, 1917, _TSAR), (1920, 1939, "Estonia"), (1945, 1991, _SOVIET))),
-    Part("RU", (45.8, 141.8, 50.0, 144.8), ((1906, 1944, "Empire of Japan"), (1946, 1991, _SOVIET))),
-    Part("LT", (55.2, 20.9, 55.95, 21.6), ((1871, 1918, _REICH), (1924, 1938, "Lithuania"), (1945, 1991, _SOVIET))),
+GOVERNED_PARTS: tuple[GovernedPart, ...] = (
+    GovernedPart(
+        "RU", (54.2, 19.5, 55.4, 23.0), ((1871, 1918, _REICH), (1919, 1944, "Germany"), (1946, 1991, _SOVIET))
+    ),
+    GovernedPart(
+        "RU", (60.16, 27.8, 61.9, 30.9), ((1812, 1917, _GRAND_DUCHY), (1918, 1939, "Finland"), (1945, 1991, _SOVIET))
+    ),
+    GovernedPart("RU", (57.6, 27.3, 58.0, 27.9), ((1721, 1917, _TSAR), (1920, 1939, "Estonia"), (1945, 1991, _SOVIET))),
+    GovernedPart("RU", (59.3, 28.1, 59.5, 28.3), ((1721, 1917, _TSAR), (1920, 1939, "Estonia"), (1945, 1991, _SOVIET))),
+    GovernedPart("RU", (45.8, 141.8, 50.0, 144.8), ((1906, 1944, "Empire of Japan"), (1946, 1991, _SOVIET))),
+    GovernedPart(
+        "LT", (55.2, 20.9, 55.95, 21.6), ((1871, 1918, _REICH), (1924, 1938, "Lithuania"), (1945, 1991, _SOVIET))
+    ),
 )
 """From memory; the boxes are rough. Königsberg, Vyborg and the Isthmus, Petseri, Ivangorod, Karafuto, Memel."""

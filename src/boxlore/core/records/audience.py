@@ -21,7 +21,7 @@ from boxlore.core.people.consent import Matter, allows
 from boxlore.core.people.latest_birth import latest_day
 from boxlore.core.people.names import sought_forms
 from boxlore.core.people.person import Person
-from boxlore.core.records.in_force import Record, Told
+from boxlore.core.records.in_force import Record, StatementView
 from boxlore.core.statements import Said, Source, fold
 
 
@@ -209,7 +209,7 @@ def visible(record: Record, to: To, on_day: date, withheld: Withheld = NOBODY) -
     if not all(may_see(one, to, on_day) for one in record.audiences if "=" not in one):
         return _closed(record)
 
-    def allowed(told: Told) -> bool:
+    def allowed(told: StatementView) -> bool:
         return (
             may_see(told.audience, to, on_day)
             and may_see(of_fields.get(told.field, "anyone"), to, on_day)
@@ -217,7 +217,7 @@ def visible(record: Record, to: To, on_day: date, withheld: Withheld = NOBODY) -
             and not withheld.finds(told.words)
         )
 
-    def nameless(told: Told) -> Told:
+    def nameless(told: StatementView) -> StatementView:
         """The statement without a name in who or what says it; that a narrator or a document said it stays."""
         source = told.source
         if source.said is Said.NARRATOR and told.said_by:
@@ -283,12 +283,12 @@ def _for_anyone(record: Record) -> bool:
     return all(_plain(one.told) for one in record.people)
 
 
-def _plain(told: Told) -> bool:
+def _plain(told: StatementView) -> bool:
     """For anyone, and not by a narrator whom nobody knows (who may be living)."""
     return told.audience == "anyone" and bool(told.said_by or told.source.said is not Said.NARRATOR)
 
 
-def _told_in(record: Record) -> list[Told]:
+def _told_in(record: Record) -> list[StatementView]:
     return [told for rows in record.told.values() for told in rows] + [one.told for one in record.people]
 
 

@@ -13,7 +13,7 @@ from datetime import date
 
 from boxlore.core.people.person import Person
 from boxlore.core.records.audience import Life, To, Withheld, read_audience, withhold
-from boxlore.core.records.in_force import Record, Told
+from boxlore.core.records.in_force import Record, StatementView
 
 SOURCE = "100 years from birth: The National Archives (UK), closure periods; from memory"
 
@@ -81,14 +81,14 @@ class Closing:
         why = f"names someone taken as living of whom no birth is told, {self.years} years from this transfer"
         return years_after(self.on_day, self.years), why
 
-    def _for_audience(self, told: Told) -> tuple[date, str] | None:
+    def _for_audience(self, told: StatementView) -> tuple[date, str] | None:
         until = read_audience(told.audience).until
         if until is None or until <= self.on_day:
             return None
         return until, "closed until that day at the wish of whoever told it"
 
 
-def every_told(record: Record) -> Iterable[Told]:
+def every_told(record: Record) -> Iterable[StatementView]:
     """Every statement that a record rests on, each once: its fields, its people, the sides of its conflicts."""
     found = {told.statement: told for rows in record.told.values() for told in rows}
     found |= {one.told.statement: one.told for one in record.people}

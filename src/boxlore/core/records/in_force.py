@@ -17,7 +17,7 @@ from boxlore.core.statements import FIELDS, NEARNESS, SURENESS, Reading, Source,
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Told:
+class StatementView:
     """One statement as outputs see it: words, who said them, and the usable reading, if any.
 
     `value` is the reading's JSON object: for a date the answer of `core.dates.phrases`, for a place that of
@@ -40,14 +40,14 @@ class Told:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Shown:
+class PersonShown:
     """One person of an item. `role` is person (in the picture), named (not in it) or photographer.
 
     `name` is the registry's form where the person is known, else the words told. `area` is x, y or
     x, y, w, h in 0..1 of the stored picture of `scan`; `number` the marker's number on it, or 0.
     """
 
-    told: Told
+    told: StatementView
     name: str
     role: str = "person"
     person: str = ""
@@ -99,7 +99,7 @@ class Conflict:
     """Statements about one thing that cannot all be so."""
 
     field: str
-    told: tuple[Told, ...]
+    told: tuple[StatementView, ...]
     why: str
 
 
@@ -114,8 +114,8 @@ class Record:
     found_in: str = ""
     size_mm: tuple[float, ...] = ()
     scans: tuple[ScanFile, ...] = ()
-    told: Mapping[str, tuple[Told, ...]] = starts(default_factory=dict)
-    people: tuple[Shown, ...] = ()
+    told: Mapping[str, tuple[StatementView, ...]] = starts(default_factory=dict)
+    people: tuple[PersonShown, ...] = ()
     related: tuple[Related, ...] = ()
     conflicts: tuple[Conflict, ...] = ()
     not_known: frozenset[str] = frozenset()
@@ -131,7 +131,7 @@ class Record:
     closed_scans: bool = False
     """Whether the scans themselves may not go to this audience."""
 
-    def first(self, name: str) -> Told | None:
+    def first(self, name: str) -> StatementView | None:
         """The statement in force of a field, or None."""
         rows = self.told.get(name, ())
         return rows[0] if rows else None
@@ -141,7 +141,7 @@ class Record:
         first = self.first(name)
         return first.words if first else ""
 
-    def all(self, name: str) -> tuple[Told, ...]:
+    def all(self, name: str) -> tuple[StatementView, ...]:
         """Every statement of a field in the order of the record."""
         return self.told.get(name, ())
 
@@ -163,7 +163,7 @@ class Record:
         first = self.first("place")
         return first.value if first else {}
 
-    def shown(self, role: str = "person") -> tuple[Shown, ...]:
+    def shown(self, role: str = "person") -> tuple[PersonShown, ...]:
         """The people with that role, in the order of the record."""
         return tuple(shown for shown in self.people if shown.role == role)
 
@@ -225,10 +225,10 @@ def build(material: Material, people: Mapping[str, Person], said_by: Mapping[str
     )
 
 
-def told_of(statement: Statement, reading: Reading | None, said_by: Mapping[str, str]) -> Told:
+def told_of(statement: Statement, reading: Reading | None, said_by: Mapping[str, str]) -> StatementView:
     """One statement as outputs see it."""
     usable = reading is not None and reading.usable
-    return Told(
+    return StatementView(
         statement=statement.id,
         field=statement.field,
         words=statement.words,
@@ -245,7 +245,7 @@ def told_of(statement: Statement, reading: Reading | None, said_by: Mapping[str,
     )
 
 
-def _rank(told: Told, chosen: str) -> tuple[bool, int, int, str, str]:
+def _rank(told: StatementView, chosen: str) -> tuple[bool, int, int, str, str]:
     return (
         told.statement == chosen,
         SURENESS[told.sure],
@@ -257,8 +257,8 @@ def _rank(told: Told, chosen: str) -> tuple[bool, int, int, str, str]:
 
 def _gather(
     rows: Iterable[tuple[Statement, Reading | None]], chosen: Mapping[str, str], said_by: Mapping[str, str]
-) -> tuple[dict[str, tuple[Told, ...]], set[str]]:
-    by_field: dict[str, list[Told]] = {}
+) -> tuple[dict[str, tuple[StatementView, ...]], set[str]]:
+    by_field: dict[str, list[StatementView]] = {}
     asked: set[str] = set()
     for statement, reading in rows:
         if not FIELDS[statement.field].told:
@@ -275,13 +275,13 @@ def _gather(
 
 def _people(
     material: Material,
-    told: Mapping[str, tuple[Told, ...]],
+    told: Mapping[str, tuple[StatementView, ...]],
     people: Mapping[str, Person],
     said_by: Mapping[str, str],
     places: Mapping[str, tuple[str, int]],
-) -> tuple[Shown, ...]:
+) -> tuple[PersonShown, ...]:
     """Markers first, in the order of their numbers; then those told without one. Nobody twice in a role."""
-    found: list[Shown] = []
+    found: list[PersonShown] = []
     roles = [role for role in ("person", "named", "photographer") if role in told]
     if not roles and not material.markers:
         return ()
@@ -316,7 +316,9 @@ def _places(rows: Iterable[tuple[Statement, Reading | None]]) -> dict[str, tuple
     return found
 
 
-def _unnamed(markers: Iterable[MarkerRows], shown: Iterable[Shown]) -> tuple[tuple[str, int, tuple[float, ...]], ...]:
+def _unnamed(
+    markers: Iterable[MarkerRows], shown: Iterable[PersonShown]
+) -> tuple[tuple[str, int, tuple[float, ...]], ...]:
     named = {(one.scan, one.number) for one in shown}
     return tuple((one.scan, one.number, one.area) for one in markers if (one.scan, one.number) not in named)
 
@@ -328,9 +330,9 @@ def _nameless(
     return tuple(places[ident] for ident in unknown if ident in places)
 
 
-def _shown(told: Told, role: str, people: Mapping[str, Person], marker: MarkerRows | None) -> Shown:
+def _shown(told: StatementView, role: str, people: Mapping[str, Person], marker: MarkerRows | None) -> PersonShown:
     person = people.get(str(told.value.get("id", "")))
-    return Shown(
+    return PersonShown(
         told=told,
         role=role,
         name=person.name if person else told.words,
@@ -342,7 +344,7 @@ def _shown(told: Told, role: str, people: Mapping[str, Person], marker: MarkerRo
 
 
 def _conflicts(
-    material: Material, told: Mapping[str, tuple[Told, ...]], said_by: Mapping[str, str]
+    material: Material, told: Mapping[str, tuple[StatementView, ...]], said_by: Mapping[str, str]
 ) -> Iterable[Conflict]:
     dates = told.get("date", ())
     if len(dates) > 1:
@@ -356,7 +358,7 @@ def _conflicts(
             yield Conflict("person", open_ones, f"marker {marker.number} is said to be different people")
 
 
-def _disjoint(dates: Sequence[Told]) -> tuple[Told, ...]:
+def _disjoint(dates: Sequence[StatementView]) -> tuple[StatementView, ...]:
     """The first two dates whose ranges do not meet, or nothing. Bounds are ISO dates or null (unbounded)."""
     for index, one in enumerate(dates):
         for other in dates[index + 1 :]:
@@ -365,7 +367,7 @@ def _disjoint(dates: Sequence[Told]) -> tuple[Told, ...]:
     return ()
 
 
-def _before(one: Told, other: Told) -> bool:
+def _before(one: StatementView, other: StatementView) -> bool:
     latest, earliest = one.value.get("latest"), other.value.get("earliest")
     return isinstance(latest, str) and isinstance(earliest, str) and latest < earliest
 

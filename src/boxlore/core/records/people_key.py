@@ -11,7 +11,7 @@ from itertools import pairwise
 from statistics import median
 
 from boxlore.core.people.positions import ORDER, row_words
-from boxlore.core.records.in_force import Shown
+from boxlore.core.records.in_force import PersonShown
 
 DEEP = 0.8
 """A row begins this many heads below the last."""
@@ -28,11 +28,11 @@ class KeyRow:
     """One row of a group, left to right. `name` is empty where there is only one row."""
 
     name: str
-    people: tuple[Shown | None, ...]
+    people: tuple[PersonShown | None, ...]
     """None where someone stands whom nobody knows."""
 
 
-def key_of(shown: Sequence[Shown], nameless: Iterable[tuple[str, int]] = ()) -> tuple[KeyRow, ...]:
+def key_of(shown: Sequence[PersonShown], nameless: Iterable[tuple[str, int]] = ()) -> tuple[KeyRow, ...]:
     """The rows of those who have a marker, from the back; else of those whose row and place are told.
 
     `nameless` are the rows and places of people whom nobody knows. Empty if nobody's place is known.
@@ -44,8 +44,8 @@ def key_of(shown: Sequence[Shown], nameless: Iterable[tuple[str, int]] = ()) -> 
     return tuple(KeyRow(name, tuple(row)) for name, row in zip(_names(len(rows)), rows, strict=True))
 
 
-def _told_rows(shown: Sequence[Shown], nameless: Iterable[tuple[str, int]]) -> tuple[KeyRow, ...]:
-    told: dict[str, dict[int, Shown | None]] = {}
+def _told_rows(shown: Sequence[PersonShown], nameless: Iterable[tuple[str, int]]) -> tuple[KeyRow, ...]:
+    told: dict[str, dict[int, PersonShown | None]] = {}
     for row, position in nameless:
         told.setdefault(row, {})[position] = None
     for one in shown:
@@ -60,17 +60,17 @@ def _told_rows(shown: Sequence[Shown], nameless: Iterable[tuple[str, int]]) -> t
     )
 
 
-def _position(place: tuple[int, Shown | None]) -> int:
+def _position(place: tuple[int, PersonShown | None]) -> int:
     return place[0]
 
 
-def unplaced(shown: Sequence[Shown]) -> tuple[Shown, ...]:
+def unplaced(shown: Sequence[PersonShown]) -> tuple[PersonShown, ...]:
     """Those who are in the picture, nobody has said where; or marked on another scan of it."""
     placed = _placed(shown) or [one for one in shown if one.position]
     return tuple(one for one in shown if one not in placed)
 
 
-def _placed(shown: Sequence[Shown]) -> list[Shown]:
+def _placed(shown: Sequence[PersonShown]) -> list[PersonShown]:
     """Those with a marker, on the scan that has the most of them."""
     scans = [one.scan for one in shown if one.area]
     most = max(scans, key=scans.count, default="")
@@ -82,15 +82,15 @@ def centre(area: tuple[float, ...]) -> tuple[float, float]:
     return (area[0] + area[2] / 2, area[1] + area[3] / 2) if len(area) == 4 else (area[0], area[1])
 
 
-def _across(one: Shown) -> tuple[float, int]:
+def _across(one: PersonShown) -> tuple[float, int]:
     return centre(one.area)[0], one.number
 
 
-def _height(one: Shown) -> tuple[float, float]:
+def _height(one: PersonShown) -> tuple[float, float]:
     return centre(one.area)[1], centre(one.area)[0]
 
 
-def _head(placed: Sequence[Shown]) -> float:
+def _head(placed: Sequence[PersonShown]) -> float:
     """The height of a head: that of the boxes, else guessed from how far apart the points stand."""
     heights = [one.area[3] for one in placed if len(one.area) == 4]
     if heights:
@@ -100,7 +100,7 @@ def _head(placed: Sequence[Shown]) -> float:
     return max(median(gaps), 0.04) if gaps else 1.0
 
 
-def _split(placed: Sequence[Shown]) -> list[list[Shown]]:
+def _split(placed: Sequence[PersonShown]) -> list[list[PersonShown]]:
     deep = DEEP * _head(placed)
     rows = [[placed[0]]]
     for before, one in pairwise(placed):
@@ -110,7 +110,7 @@ def _split(placed: Sequence[Shown]) -> list[list[Shown]]:
     return rows
 
 
-def _merged(rows: list[list[Shown]], count: int) -> list[list[Shown]]:
+def _merged(rows: list[list[PersonShown]], count: int) -> list[list[PersonShown]]:
     """Neighbouring rows joined where neither stands in front of the other."""
     merged = [rows[0]]
     for row in rows[1:]:
@@ -122,7 +122,7 @@ def _merged(rows: list[list[Shown]], count: int) -> list[list[Shown]]:
     return merged
 
 
-def _in_front(back: Sequence[Shown], front: Sequence[Shown]) -> bool:
+def _in_front(back: Sequence[PersonShown], front: Sequence[PersonShown]) -> bool:
     """Whether the two share some of the picture's width."""
     behind, before = [_across(one)[0] for one in back], [_across(one)[0] for one in front]
     return max(min(behind), min(before)) <= min(max(behind), max(before))

@@ -13,7 +13,7 @@ from boxlore.core.dates import edtf, lifetime
 from boxlore.core.dates.calendars import to_number
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.people.person import Person
-from boxlore.core.records.in_force import Record, Told
+from boxlore.core.records.in_force import Record, StatementView
 from boxlore.core.statements import fold
 
 _WORDS = (
@@ -68,7 +68,7 @@ def _ages(words: str) -> Iterator[_Age]:
         yield _Age(years, 2 if about else 0, match.start(), match[0])
 
 
-def _whose(told: Told, age: _Age, known: list[Person]) -> Person | None:
+def _whose(told: StatementView, age: _Age, known: list[Person]) -> Person | None:
     before = re.split(r"[.;!?]", fold(told.words)[: age.at])[-1]
     named = [
         (before.rfind(fold(form)), one)

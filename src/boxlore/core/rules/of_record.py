@@ -8,14 +8,14 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 
 from boxlore.core.dates import edtf, lifetime
 from boxlore.core.dates.edtf_values import Edtf
-from boxlore.core.dates.lifetime import Answer
+from boxlore.core.dates.lifetime import Comparison
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.people.person import Person
 from boxlore.core.records.in_force import Record
 from boxlore.core.rules.age import ages_told
 
 People = Mapping[str, Person]
-Rule = Callable[[Record, People], Iterator[Finding]]
+RecordRule = Callable[[Record, People], Iterator[Finding]]
 
 MINIMUM = "caption minimum (who, when, where, occasion): common practice, no source"
 OURS = "common practice, no source"
@@ -99,10 +99,10 @@ def _beside_a_life(record: Record, people: People) -> Iterator[Finding]:
     for shown in record.shown():
         person = people.get(shown.person)
         born, died = (_date_in(person.born), _date_in(person.died)) if person else (None, None)
-        if person and born and (answer := lifetime.before_birth(taken, born)) is not Answer.SILENT:
+        if person and born and (answer := lifetime.before_birth(taken, born)) is not Comparison.SILENT:
             message = f"{shown.name} was not yet born ({person.born.get('display')}): someone else, or another date?"
             yield _finding("date.before-birth", Severity(answer), message, OURS, because)
-        if person and died and (answer := lifetime.after_death(taken, died)) is not Answer.SILENT:
+        if person and died and (answer := lifetime.after_death(taken, died)) is not Comparison.SILENT:
             message = f"{shown.name} had died ({person.died.get('display')}): a copy, a grave, or someone else?"
             yield _finding("date.after-death", Severity(answer), message, OURS, because)
 
@@ -122,7 +122,7 @@ def _short(words: str) -> str:
     return line if len(line) <= 60 else f"{line[:59]}…"
 
 
-RULES: Iterable[Rule] = (
+RULES: Iterable[RecordRule] = (
     _missing,
     _unkept,
     _asking,

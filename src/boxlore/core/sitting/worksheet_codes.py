@@ -23,7 +23,7 @@ _CODE = re.compile(r"([A-Z]{1,9})([0-9]+)([WDPOS])([0-9]*)\Z")
 
 
 @dataclass(frozen=True, slots=True)
-class Line:
+class CodedLine:
     """One line of a worksheet: the item's number, the field asked for, the marker's number or 0."""
 
     number: str
@@ -39,7 +39,7 @@ def check_letter(text: str) -> str:
     return _LETTERS[(37 - check) % 36]
 
 
-def write_code(line: Line, prefix: str) -> str:
+def write_code(line: CodedLine, prefix: str) -> str:
     """The code of a line; `prefix` is the collection's own, which is left out."""
     letters, count = line.number.split("-")
     item = f"{letters.removeprefix(prefix) or letters}{int(count)}"
@@ -48,7 +48,7 @@ def write_code(line: Line, prefix: str) -> str:
     return f"{item}-{asked}-{check_letter(item + asked)}"
 
 
-def read_code(code: str, prefix: str) -> Line:
+def read_code(code: str, prefix: str) -> CodedLine:
     """The line that a code stands for. Raises WrongUse for a slip of the pen."""
     plain = re.sub(r"[^0-9A-Z]", "", code.upper())
     body, check = plain[:-1], plain[-1:]
@@ -58,11 +58,11 @@ def read_code(code: str, prefix: str) -> Line:
     if check_letter(body) != check:
         raise WrongUse(f"“{code.strip()[:20]}”: a letter or digit is wrong.", "Look at the worksheet again.")
     letters = found[1] if len(found[1]) > 1 else prefix + found[1]
-    return Line(f"{letters}-{int(found[2]):04d}", ASKED[found[3]], int(found[4] or 0))
+    return CodedLine(f"{letters}-{int(found[2]):04d}", ASKED[found[3]], int(found[4] or 0))
 
 
 @dataclass(frozen=True, slots=True)
-class Answer:
+class WrittenAnswer:
     """A code with what was written on its line; `at` is the line of the text where it began, from 1."""
 
     at: int
@@ -73,7 +73,7 @@ class Answer:
 _STARTS = re.compile(r"\s*([A-Za-z]{1,9}[0-9]+[ -]*[WDPOSwdpos][0-9]*[ -]*[0-9A-Za-z])\s*[:=]\s*(.*)\Z")
 
 
-def read_answers(text: str) -> Iterator[Answer]:
+def read_answers(text: str) -> Iterator[WrittenAnswer]:
     """Answers from plain text: `CODE: words`, one a line; lines without a code go on with the answer before.
 
     Lines that begin with # say nothing; an answer without words was left blank and is passed over.
@@ -84,11 +84,11 @@ def read_answers(text: str) -> Iterator[Answer]:
             continue
         if found := _STARTS.match(line):
             if said := "\n".join(words).strip():
-                yield Answer(at, code, said)
+                yield WrittenAnswer(at, code, said)
             at, code, words = number, found[1], [found[2]]
         elif line.strip() and not code:
             raise WrongUse(f"Line {number} stands before any code.", "Write it as CODE: words, such as A42-W3-B: Anna")
         else:
             words.append(line)
     if said := "\n".join(words).strip():
-        yield Answer(at, code, said)
+        yield WrittenAnswer(at, code, said)

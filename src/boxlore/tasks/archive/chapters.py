@@ -11,12 +11,12 @@ from boxlore.core.records.in_force import Record
 from boxlore.core.sitting.time_log import Recording
 from boxlore.exports.webvtt import write_chapters
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.records import Seen, Selection
+from boxlore.tasks.collection.records import AudienceView, Selection
 from boxlore.tasks.sitting.recordings import of_sitting, sittings
-from boxlore.tasks.sitting.time_log import Log, chapters_of, read_log
+from boxlore.tasks.sitting.time_log import SittingLog, chapters_of, read_log
 
 
-def chapter_files(collection: Collection, seen: Seen) -> Iterator[tuple[str, str]]:
+def chapter_files(collection: Collection, seen: AudienceView) -> Iterator[tuple[str, str]]:
     """(name of the file, its text) for each recording of each sitting in which an item was out."""
     numbers = {ident: number for number, ident in collection.store.items()}
     taken: set[str] = set()
@@ -34,7 +34,7 @@ def chapter_files(collection: Collection, seen: Seen) -> Iterator[tuple[str, str
             yield name, write_chapters(chapters, f"Chapters of {Path(recording.path).name}, item by item.")
 
 
-def _shown(seen: Seen, log: Log, numbers: dict[str, str]) -> dict[str, Record]:
+def _shown(seen: AudienceView, log: SittingLog, numbers: dict[str, str]) -> dict[str, Record]:
     """The items that were out, as that audience may see them."""
     wanted = tuple(numbers[one] for one in dict.fromkeys(out.item for out in log.outs) if one in numbers)
     return {record.id: record for record in seen.records(Selection(items=wanted))} if wanted else {}

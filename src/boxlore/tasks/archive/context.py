@@ -9,17 +9,15 @@ from boxlore.core.crosswalk.archives import CollectionFacts
 from boxlore.core.crosswalk.repository import NOT_SAID, Archive
 from boxlore.core.records.audience import To, may_see
 from boxlore.core.records.closing_dates import Closing
-from boxlore.core.records.in_force import Record, Told, told_of
+from boxlore.core.records.in_force import Record, StatementView, told_of
 from boxlore.core.statements import FIELDS, Kind, Subject, Sure
 from boxlore.exports.rdf import person_triples, thing_triples
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.records import Seen
-
-Path = tuple[tuple[str, str], ...]
+from boxlore.tasks.collection.records import AudienceView
 
 
 def facts_of(
-    collection: Collection, seen: Seen | None = None, *, archive: Archive = NOT_SAID, originals: bool = True
+    collection: Collection, seen: AudienceView | None = None, *, archive: Archive = NOT_SAID, originals: bool = True
 ) -> CollectionFacts:
     """What every record of an export shares. `seen` gives for whom it is made: what is withheld stays out."""
     settings = collection.settings
@@ -41,7 +39,7 @@ def facts_of(
     return replace(facts, rights=rights) if rights else facts
 
 
-def closing_of(collection: Collection, outside: Seen) -> Closing:
+def closing_of(collection: Collection, outside: AudienceView) -> Closing:
     """Works out closures from what is known of the living."""
     return Closing(
         people=collection.people(),
@@ -94,17 +92,17 @@ def moves_of(collection: Collection) -> Moves:
     return Moves(before)
 
 
-def may_tell(seen: Seen, told: Told, today: date) -> bool:
+def may_tell(seen: AudienceView, told: StatementView, today: date) -> bool:
     """Whether one statement about something other than an item may go to that audience."""
     named = str(told.value.get("id", "")) in seen.withheld.people or seen.withheld.finds(told.words)
     return may_see(told.audience, seen.to, today) and not named
 
 
-def things_told(collection: Collection, seen: Seen, kind: Kind) -> dict[str, list[Told]]:
+def things_told(collection: Collection, seen: AudienceView, kind: Kind) -> dict[str, list[StatementView]]:
     """What may be told of each thing of a kind; nothing of people who are withheld, and not who said it if they are."""
     said_by = {ident: one.name for ident, one in collection.people().items() if ident not in seen.withheld.people}
     today = collection.clock.today()
-    found: dict[str, list[Told]] = {}
+    found: dict[str, list[StatementView]] = {}
     for ident, rows in collection.store.subjects(kind):
         if ident in seen.withheld.people:
             continue
@@ -117,7 +115,7 @@ def _told(field: str, sure: Sure) -> bool:
     return FIELDS[field].told and sure is not Sure.NOT_KNOWN
 
 
-def thing_lines(collection: Collection, seen: Seen, people: Iterable[str] | None) -> Iterator[str]:
+def thing_lines(collection: Collection, seen: AudienceView, people: Iterable[str] | None) -> Iterator[str]:
     """People (all, or those with these ids), events, the collection's own facts; sittings in the closed part of all."""
     registry, wanted = collection.people(), None if people is None else set(people)
     for ident, told in things_told(collection, seen, Kind.PERSON).items():
@@ -132,7 +130,7 @@ def thing_lines(collection: Collection, seen: Seen, people: Iterable[str] | None
         yield from _sittings(collection, seen)
 
 
-def _sittings(collection: Collection, seen: Seen) -> Iterator[str]:
+def _sittings(collection: Collection, seen: AudienceView) -> Iterator[str]:
     for ident, told in things_told(collection, seen, Kind.SITTING).items():
         facts: list[tuple[str, str]] = []
         for one, _ in collection.store.statements(Subject(Kind.SITTING, ident)):

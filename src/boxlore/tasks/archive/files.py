@@ -11,7 +11,7 @@ from typing import BinaryIO
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.archives import CollectionFacts, access_words
-from boxlore.core.crosswalk.extent import Holding, packed_path
+from boxlore.core.crosswalk.extent import Extent, packed_path
 from boxlore.core.crosswalk.repository import Archive
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.records.audience import To
@@ -24,14 +24,14 @@ from boxlore.exports.finding_aid import FindingAid
 from boxlore.exports.inventory import as_csv, inventory_rows
 from boxlore.exports.rdf import FITS, turtle, write_triples
 from boxlore.exports.required import read_required
-from boxlore.sheets.transfer_papers import Deed, Line, consent_pdf, gift_pdf, inventory_pdf
+from boxlore.sheets.transfer_papers import Deed, InventoryLine, consent_pdf, gift_pdf, inventory_pdf
 from boxlore.tasks.archive.chapters import chapter_files
 from boxlore.tasks.archive.context import thing_lines, things_told
 from boxlore.tasks.archive.receipt import blank_rows
 from boxlore.tasks.archive.updates import CHANGES, HEADING, STATE, Earlier, change_row, gone_rows, state_row
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress
-from boxlore.tasks.collection.records import EVERYTHING, Seen, Selection
+from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection
 from boxlore.tasks.collection.settings import FILE_NAME, as_toml
 from boxlore.tasks.scans import fixity_events
 
@@ -44,14 +44,14 @@ class Making:
     """One part in the making. `items` is the order of containers; `chosen` those of an update (None for all)."""
 
     collection: Collection
-    seen: Seen
+    seen: AudienceView
     facts: CollectionFacts
     archive: Archive
     stage: Path
     earlier: Earlier | None = None
     items: list[str] = field(default_factory=list)
     selection: Selection = EVERYTHING
-    holding: Holding = field(default_factory=Holding)
+    holding: Extent = field(default_factory=Extent)
     scans: dict[str, Path] = field(default_factory=dict)
     findings: list[Finding] = field(default_factory=list)
     contents: list[tuple[str, str]] = field(default_factory=list)
@@ -194,7 +194,7 @@ def _inventory(making: Making) -> None:
             Finding(rule="inventory.long", severity=Severity.NOTE, message=words, source="our own limit")
         )
         return
-    groups: list[tuple[str, list[Line]]] = []
+    groups: list[tuple[str, list[InventoryLine]]] = []
     for kept, inside in groupby(making.records(), key=lambda one: one.mark.path if one.mark else ()):
         heading = " / ".join(f"{kind.capitalize()} {label}" for kind, label in kept) or "Not yet in a container"
         groups.append((heading, [_line(record, making.facts) for record in inside]))
@@ -205,10 +205,10 @@ def _inventory(making: Making) -> None:
     making.put("metadata/inventory.pdf", "the inventory by box and folder, to print", [pdf])
 
 
-def _line(record: Record, facts: CollectionFacts) -> Line:
+def _line(record: Record, facts: CollectionFacts) -> InventoryLine:
     title = captions.title(record, brackets=facts.brackets)
     place = record.mark.short if record.mark else ""
-    return Line(record.number, place, title, record.date_display, " ".join(access_words(record, facts)))
+    return InventoryLine(record.number, place, title, record.date_display, " ".join(access_words(record, facts)))
 
 
 def _forms(making: Making) -> None:

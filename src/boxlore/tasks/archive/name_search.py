@@ -12,7 +12,7 @@ from pathlib import Path
 from boxlore.core.records.closing_dates import Closing, every_told
 from boxlore.core.records.in_force import Record
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.records import EVERYTHING, Seen, Selection, records
+from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, records
 
 READABLE = (".xml", ".txt", ".csv", ".nt", ".ttl", ".html", ".vtt", ".toml", ".json")
 CHUNK = 1 << 22
@@ -20,7 +20,7 @@ LONGEST_NAME = 512
 
 
 @dataclass(frozen=True, slots=True)
-class Found:
+class NameFound:
     """One place where withheld names stand: whose, in which words, and what becomes of it in the open part."""
 
     number: str
@@ -31,8 +31,8 @@ class Found:
 
 
 def search(
-    collection: Collection, outside: Seen, closing: Closing, selection: Selection = EVERYTHING
-) -> Iterator[Found]:
+    collection: Collection, outside: AudienceView, closing: Closing, selection: Selection = EVERYTHING
+) -> Iterator[NameFound]:
     """Everything that the open part leaves out for a name's sake, item by item."""
     seen_by_outside = outside.records(selection)
     for whole, open_one in zip(records(collection, selection), seen_by_outside, strict=True):
@@ -41,19 +41,21 @@ def search(
             continue
         for told in every_told(whole):
             if str(told.value.get("id", "")) in outside.withheld.people or outside.withheld.finds(told.words):
-                yield Found(whole.number, told.field, told.words[:200], people, "left out of the open part")
+                yield NameFound(whole.number, told.field, told.words[:200], people, "left out of the open part")
         yield from _in_scans(whole, open_one, outside, people)
 
 
-def _in_scans(whole: Record, open_one: Record, outside: Seen, people: tuple[str, ...]) -> Iterator[Found]:
+def _in_scans(whole: Record, open_one: Record, outside: AudienceView, people: tuple[str, ...]) -> Iterator[NameFound]:
     for scan in whole.scans:
         if outside.withheld.finds(scan.embedded):
-            yield Found(whole.number, "inside the file", scan.path, people, "the scan goes to the closed part")
+            yield NameFound(whole.number, "inside the file", scan.path, people, "the scan goes to the closed part")
         elif open_one.closed_scans:
-            yield Found(whole.number, f"the scan, {scan.side}", scan.path, people, "the scan goes to the closed part")
+            yield NameFound(
+                whole.number, f"the scan, {scan.side}", scan.path, people, "the scan goes to the closed part"
+            )
 
 
-def names_left(seen: Seen, folder: Path) -> Iterator[str]:
+def names_left(seen: AudienceView, folder: Path) -> Iterator[str]:
     """Files of a folder in whose names or bytes any form of a withheld name stands."""
     in_bytes = byte_search(seen)
     for path in sorted(folder.rglob("*")):
@@ -61,7 +63,7 @@ def names_left(seen: Seen, folder: Path) -> Iterator[str]:
             yield path.relative_to(folder).as_posix()
 
 
-def names_in_payload(seen: Seen, payload: Iterable[tuple[str, Path]], info: Mapping[str, str]) -> Iterator[str]:
+def names_in_payload(seen: AudienceView, payload: Iterable[tuple[str, Path]], info: Mapping[str, str]) -> Iterator[str]:
     """The same of what is about to be packed, by the names it will have, and of the bag's own words."""
     in_bytes = byte_search(seen)
     for name, path in payload:
@@ -88,7 +90,7 @@ class ByteSearch:
         )
 
 
-def byte_search(seen: Seen) -> ByteSearch | None:
+def byte_search(seen: AudienceView) -> ByteSearch | None:
     """The search for everyone withheld, or None if nobody is."""
     people = seen.collection.people()
     forms = {form for one in seen.withheld.people for form in (*people[one].forms, people[one].name) if " " in form}
@@ -99,7 +101,7 @@ def byte_search(seen: Seen) -> ByteSearch | None:
     return ByteSearch(words, re.compile(b"|".join(map(re.escape, sorted(spelled)))))
 
 
-def _holds(path: Path, seen: Seen, in_bytes: ByteSearch | None) -> bool:
+def _holds(path: Path, seen: AudienceView, in_bytes: ByteSearch | None) -> bool:
     """Whether a file holds a withheld name: a text by its folded words line by line, anything else by its bytes."""
     if path.suffix.lower() in READABLE:
         with open(path, encoding="utf-8", errors="replace") as file:

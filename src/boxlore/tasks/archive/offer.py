@@ -11,7 +11,7 @@ from html import escape
 from pathlib import Path
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.crosswalk.extent import Holding
+from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.records.audience import To
 from boxlore.core.records.containers import looks_like_number
@@ -54,7 +54,7 @@ def offer(
     if not records:
         raise CouldNot("There is nothing to offer.", "Take items in first, or choose others.")
     progress.begin("Making thumbnails", len(records))
-    holding, rows, pictures, hidden = Holding(), [], 0, 0
+    holding, rows, pictures, hidden = Extent(), [], 0, 0
     for record in records:
         if progress.stopped():
             raise CouldNot("Stopped; the list is not finished.")
@@ -97,7 +97,7 @@ def _row(record: Record, thumbnail: str) -> str:
     return f"<figure>{picture}<figcaption>{record.number}<br>{title}<br>{date}</figcaption></figure>"
 
 
-def _page(collection: Collection, holding: Holding, rows: list[str]) -> bytes:
+def _page(collection: Collection, holding: Extent, rows: list[str]) -> bytes:
     title = escape(clean(collection.settings.title))
     return f"""<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><title>{title}: an offer</title>

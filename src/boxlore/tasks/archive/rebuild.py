@@ -44,7 +44,7 @@ class Rebuilt:
 
 
 @dataclass(slots=True)
-class _Making:
+class _Rebuilding:
     things: dict[str, Thing]
     bags: list[Path]
     collection: Collection
@@ -76,7 +76,7 @@ def rebuild(folder: Path, package: Path, *, series: str = "", on_day: date | Non
     numbers = [_number(things[one]) for one in items]
     start(folder, _settings(bags, about, numbers, series), on_day=on_day, ident=_id(ident))
     with open_collection(folder, on_day=on_day) as collection:
-        making = _Making(things, bags, collection, collection.act(f"rebuilt from the transfer {package.name}"))
+        making = _Rebuilding(things, bags, collection, collection.act(f"rebuilt from the transfer {package.name}"))
         _gather(making)
         for name in sorted(items, key=lambda one: _number(things[one])):
             _item(making, name)
@@ -143,7 +143,7 @@ def _settings(bags: list[Path], about: Thing, numbers: list[str], series: str) -
     )
 
 
-def _gather(making: _Making) -> None:
+def _gather(making: _Rebuilding) -> None:
     """Which annotations there are of what, and which markers."""
     for name, thing in making.things.items():
         if PREFIXES["oa"] + "Annotation" in thing.get("rdf:type", []):
@@ -152,7 +152,7 @@ def _gather(making: _Making) -> None:
             making.markers[_one(thing, "dcterms:isPartOf")].append(name)
 
 
-def _item(making: _Making, name: str) -> None:
+def _item(making: _Rebuilding, name: str) -> None:
     thing, ident = making.things[name], _id(name)
     making.state(Kind.ITEM, ident, "number", _number(thing))
     for field_name in ("kind", "found_in", "size"):
@@ -171,7 +171,7 @@ def _item(making: _Making, name: str) -> None:
         _marker(making, target)
 
 
-def _container(making: _Making, name: str) -> str:
+def _container(making: _Rebuilding, name: str) -> str:
     """The container's id in the new collection; none for the collection itself."""
     if "#" not in name:
         return ""
@@ -188,7 +188,7 @@ def _container(making: _Making, name: str) -> str:
     return making.containers[name]
 
 
-def _scan(making: _Making, item: str, name: str) -> None:
+def _scan(making: _Rebuilding, item: str, name: str) -> None:
     thing, ident = making.things[name], _id(name)
     if ident not in making.scans:
         facts = json.loads(_one(thing, "bx:file"))
@@ -209,7 +209,7 @@ def _scan(making: _Making, item: str, name: str) -> None:
             making.state(Kind.SCAN, ident, "shows", shows)
 
 
-def _bring(making: _Making, facts: Mapping[str, object]) -> str:
+def _bring(making: _Rebuilding, facts: Mapping[str, object]) -> str:
     """Copy a scan out of whichever bag holds it, and prove it by its digest."""
     path = str(facts["path"])
     for bag in making.bags:
@@ -220,7 +220,7 @@ def _bring(making: _Making, facts: Mapping[str, object]) -> str:
     return ""
 
 
-def _statement(making: _Making, name: str, subject: Subject) -> None:
+def _statement(making: _Rebuilding, name: str, subject: Subject) -> None:
     """One statement with the id, time, source, sureness and audience that it had."""
     thing = making.things[name]
     body = making.things[_one(thing, "oa:hasBody")]
@@ -248,7 +248,7 @@ def _statement(making: _Making, name: str, subject: Subject) -> None:
         making.act.readings.append((told.id, Reading(kind, reading, READER)))
 
 
-def _marker(making: _Making, target: str) -> None:
+def _marker(making: _Rebuilding, target: str) -> None:
     thing = making.things[target]
     scan = _id(_one(thing, "oa:hasSource"))
     marker = making.act.new(Kind.MARKER)
@@ -258,7 +258,7 @@ def _marker(making: _Making, target: str) -> None:
         _statement(making, told, marker)
 
 
-def _relations(making: _Making, items: list[str]) -> None:
+def _relations(making: _Rebuilding, items: list[str]) -> None:
     by_number = {_number(making.things[one]): _id(one) for one in items}
     for name in items:
         for words in making.things[name].get("bx:related", []):
@@ -268,7 +268,7 @@ def _relations(making: _Making, items: list[str]) -> None:
                 making.act.state(relation, "link", f"{_id(name)} {by_number[number]} {kind}")
 
 
-def _others(making: _Making) -> None:
+def _others(making: _Rebuilding) -> None:
     """People, events, places, sittings and the collection itself."""
     for name, thing in making.things.items():
         if kind := _one(thing, "bx:thing"):
@@ -286,7 +286,7 @@ TOGETHER = 500
 """Statements read in one act: enough to be quick, few enough to be looked through for each."""
 
 
-def _ask_again(making: _Making) -> None:
+def _ask_again(making: _Rebuilding) -> None:
     """Dates and places that the transfer gives no reading of are read anew, so that what was open is asked again."""
     read = {ident for ident, _ in making.act.readings}
     open_ones = [
@@ -302,7 +302,7 @@ def _ask_again(making: _Making) -> None:
         act.done()
 
 
-def _bring_sound(making: _Making) -> None:
+def _bring_sound(making: _Rebuilding) -> None:
     """Recordings and papers lie where they lay."""
     for bag in making.bags:
         for name in ("recordings", "papers"):

@@ -20,22 +20,22 @@ from boxlore.exports.bag import Payload, write_bag
 from boxlore.exports.inventory import as_csv, readme
 from boxlore.tasks.archive.context import closing_of, facts_of, moves_of, order_of_containers
 from boxlore.tasks.archive.files import Making, make_files
-from boxlore.tasks.archive.name_search import Found, names_in_payload, names_left, search
+from boxlore.tasks.archive.name_search import NameFound, names_in_payload, names_left, search
 from boxlore.tasks.archive.updates import Earlier, read_earlier
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
-from boxlore.tasks.collection.records import EVERYTHING, Seen, Selection, seen_by
+from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, seen_by
 from boxlore.tasks.outputs.copies import copies
 from boxlore.tasks.scans import fixity_events
 
 FAT32 = 4 * 1024**3 - 1
 """The largest file that a stick with FAT32 can hold, in bytes."""
 
-__all__ = ["FAT32", "Order", "Part", "Transferred", "facts_of", "names_left", "transfer"]
+__all__ = ["FAT32", "TransferOrder", "TransferPart", "Transferred", "facts_of", "names_left", "transfer"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Order:
+class TransferOrder:
     """What is asked of a transfer. `split` is the most payload bytes of one bag, 0 for no limit."""
 
     selection: Selection = EVERYTHING
@@ -48,7 +48,7 @@ class Order:
 
 
 @dataclass(frozen=True, slots=True)
-class Part:
+class TransferPart:
     """One bag: where it is, its records, scans, payload bytes."""
 
     path: Path
@@ -61,23 +61,23 @@ class Part:
 class Transferred:
     """The package: its parts, how many people are withheld from the open one, what was found."""
 
-    parts: tuple[Part, ...]
+    parts: tuple[TransferPart, ...]
     withheld: int
     findings: tuple[Finding, ...]
 
 
 @dataclass(slots=True)
-class _Run:
+class _TransferRun:
     collection: Collection
-    order: Order
+    order: TransferOrder
     closing: Closing
     items: list[str]
-    outside: Seen
+    outside: AudienceView
     progress: Progress
     findings: list[Finding] = field(default_factory=list)
 
 
-def name_search(collection: Collection, selection: Selection = EVERYTHING) -> list[Found]:
+def name_search(collection: Collection, selection: Selection = EVERYTHING) -> list[NameFound]:
     """What every name search finds, for the keeper to read before anything leaves."""
     outside = seen_by(collection, To.OUTSIDE)
     return list(search(collection, outside, closing_of(collection, outside), selection))
@@ -89,25 +89,25 @@ def transfer(
     *,
     selection: Selection = EVERYTHING,
     progress: Progress = QUIET,
-    order: Order | None = None,
+    order: TransferOrder | None = None,
 ) -> Transferred:
     """Write `out/open` and `out/closed`. Raises CouldNot if a withheld name is left anywhere in the open part,
     or if a record cannot be valid and the order does not say to go on with the rest."""
-    order = order or Order(selection=selection)
+    order = order or TransferOrder(selection=selection)
     for taken in (out / "open", out / "closed"):
         if taken.exists() and any(taken.iterdir()):
             raise WrongUse(f"{taken} is not empty.", "Name a new folder for the package.")
     outside = seen_by(collection, To.OUTSIDE)
     items = order_of_containers(collection)
-    run = _Run(collection, order, closing_of(collection, outside), items, outside, progress)
-    parts: list[Part] = []
+    run = _TransferRun(collection, order, closing_of(collection, outside), items, outside, progress)
+    parts: list[TransferPart] = []
     for name, seen in (("open", outside), ("closed", seen_by(collection, To.ARCHIVE))):
         parts += _part(run, seen, out / name)
     _note(collection, parts)
     return Transferred(tuple(parts), len(outside.withheld.people), tuple(run.findings))
 
 
-def _part(run: _Run, seen: Seen, folder: Path) -> list[Part]:
+def _part(run: _TransferRun, seen: AudienceView, folder: Path) -> list[TransferPart]:
     """One part: its files made in a folder beside it, searched, then bagged."""
     folder.parent.mkdir(parents=True, exist_ok=True)
     closed = seen.to is To.ARCHIVE
@@ -125,7 +125,7 @@ def _part(run: _Run, seen: Seen, folder: Path) -> list[Part]:
         return _bag(run, making, folder)
 
 
-def _refuse(run: _Run, making: Making, earlier: Earlier | None) -> None:
+def _refuse(run: _TransferRun, making: Making, earlier: Earlier | None) -> None:
     """Stop before anything is packed if there is nothing, or a record that cannot be valid and nobody said go on."""
     if not making.holding.items:
         words = "Nothing has changed since that transfer." if earlier else "There is nothing to transfer."
@@ -137,13 +137,13 @@ def _refuse(run: _Run, making: Making, earlier: Earlier | None) -> None:
     run.findings += making.findings
 
 
-def _copies(run: _Run, making: Making, seen: Seen) -> None:
+def _copies(run: _TransferRun, making: Making, seen: AudienceView) -> None:
     """Captioned copies made for outside, in both parts: those that name nobody living."""
     for _ in copies(run.collection, making.stage / "copies", to=To.OUTSIDE, selection=run.order.selection):
         run.progress.step()
 
 
-def _bag(run: _Run, making: Making, folder: Path) -> list[Part]:
+def _bag(run: _TransferRun, making: Making, folder: Path) -> list[TransferPart]:
     """Bag the files, split by size where it is asked; the files of metadata go into the first bag."""
     made = [
         (path.relative_to(making.stage).as_posix(), path) for path in sorted(making.stage.rglob("*")) if path.is_file()
@@ -160,7 +160,7 @@ def _bag(run: _Run, making: Making, folder: Path) -> list[Part]:
             )
     run.findings += _too_large(files)
     bags = _split(files, run.order.split)
-    parts: list[Part] = []
+    parts: list[TransferPart] = []
     for at, some in enumerate(bags, 1):
         target = folder if len(bags) == 1 else folder.with_name(f"{folder.name}-{at}")
         payload = [Payload(name, path) for name, path in some]
@@ -168,7 +168,7 @@ def _bag(run: _Run, making: Making, folder: Path) -> list[Part]:
         counted = {**info, "Bag-Count": f"{at} of {len(bags)}"}
         size = write_bag(target, payload, counted, run.progress.step, {"README.html": page})
         scans = sum(1 for name, _ in some if name.startswith("scans/"))
-        parts.append(Part(target, making.holding.items if at == 1 else 0, scans, size))
+        parts.append(TransferPart(target, making.holding.items if at == 1 else 0, scans, size))
     return parts
 
 
@@ -176,7 +176,7 @@ def _named(making: Making, page: bytes) -> bool:
     return making.seen.withheld.finds(page.decode())
 
 
-def _sound(run: _Run, making: Making) -> Iterator[tuple[str, Path]]:
+def _sound(run: _TransferRun, making: Making) -> Iterator[tuple[str, Path]]:
     """Recordings and papers: with the closed part of a whole transfer, since voices and papers name the living."""
     whole = run.order.selection == EVERYTHING and run.order.archive.wants("recordings")
     if making.seen.to is not To.ARCHIVE or not whole:
@@ -229,7 +229,7 @@ def _info(collection: Collection, making: Making) -> dict[str, str]:
     }
 
 
-def _note(collection: Collection, parts: list[Part]) -> None:
+def _note(collection: Collection, parts: list[TransferPart]) -> None:
     """Remember that these bags were made, with the digest of what is in them, if the collection can be written to."""
     if not collection.store.writable:
         return
@@ -248,7 +248,7 @@ def _note(collection: Collection, parts: list[Part]) -> None:
     act.done()
 
 
-def rows_found(found: list[Found]) -> Iterator[bytes]:
+def rows_found(found: list[NameFound]) -> Iterator[bytes]:
     """What the name search found, as a table for the keeper (never for the package)."""
     heading = ("Number", "Where", "Words", "People", "What becomes of it")
     return as_csv([heading, *((one.number, one.field, one.words, "; ".join(one.people), one.done) for one in found)])

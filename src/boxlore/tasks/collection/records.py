@@ -6,8 +6,7 @@ from dataclasses import dataclass, field
 from datetime import date
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.people.latest_birth import Seen as Pictured
-from boxlore.core.people.latest_birth import latest_births
+from boxlore.core.people.latest_birth import Pictured, latest_births
 from boxlore.core.records.audience import Life, To, Withheld, life_of, visible, withhold
 from boxlore.core.records.in_force import Material, Record, build
 from boxlore.core.rules.kin import Wedding
@@ -54,7 +53,7 @@ def records(
 
 
 @dataclass(slots=True)
-class Seen:
+class AudienceView:
     """Records as one audience may see them, and who is withheld from it and why."""
 
     collection: Collection
@@ -73,12 +72,12 @@ class Seen:
                 yield seen
 
 
-def seen_by(collection: Collection, to: To) -> Seen:
+def seen_by(collection: Collection, to: To) -> AudienceView:
     """Work out who is living, then whose names are withheld from that audience."""
     latest = _latest(collection) if to is To.OUTSIDE else {}
     lives = _lives(collection, latest) if to is To.OUTSIDE else {}
     withheld = withhold(collection.people().values(), lives, to, collection.clock.today())
-    return Seen(collection, to, withheld, lives, latest)
+    return AudienceView(collection, to, withheld, lives, latest)
 
 
 def lives_of(collection: Collection) -> dict[str, Life]:

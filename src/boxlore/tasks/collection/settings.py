@@ -107,6 +107,6 @@ def _check(path: Path, name: str, value: object) -> None:
 _KINDS = {bool: "true or false", int: "a whole number", str: "text in quotes"}
 
 
-def phrase_settings(settings: Settings) -> phrases.Settings:
+def phrase_settings(settings: Settings) -> phrases.PhraseSettings:
     """The collection's settings as the reader of dates takes them."""
-    return phrases.Settings(order=settings.day_order or None, hemisphere=settings.hemisphere)
+    return phrases.PhraseSettings(order=settings.day_order or None, hemisphere=settings.hemisphere)

@@ -8,7 +8,7 @@ from boxlore.core.statements import Subject
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.originals.climate import keep_log
 from boxlore.tasks.originals.housing import About, new_location, note_container
-from boxlore.tasks.originals.survey import Answer, note
+from boxlore.tasks.originals.survey import SurveyAnswer, note
 
 LOG, LOG_AT = "wash_house.csv", "Wash-house"
 
@@ -36,8 +36,8 @@ def house(collection: Collection, home: Path, items: Mapping[str, Subject]) -> i
     return len(rows)
 
 
-def _answer(row: Mapping[str, str]) -> Answer:
-    return Answer(
+def _answer(row: Mapping[str, str]) -> SurveyAnswer:
+    return SurveyAnswer(
         enclosure=row["enclosure"] or None,
         attached=(row["attached"],) if row["attached"] else None,
         condition=(row["condition"],) if row["condition"] else None,

@@ -21,8 +21,8 @@ from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.demo.housing import house
 from boxlore.tasks.outputs.copies import copies
 from boxlore.tasks.outputs.pages import pages
-from boxlore.tasks.outputs.sheets import Order, labels, sheet, slips, worksheet
-from boxlore.tasks.scans.intake import Wanted, take_in
+from boxlore.tasks.outputs.sheets import PrintOrder, labels, sheet, slips, worksheet
+from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.lookalikes import look_closer
 from boxlore.tasks.scans.pairing import by_table
 from boxlore.tasks.strike import strike_out
@@ -45,7 +45,7 @@ LINKS = ("father", "mother", "spouse")
 
 
 @dataclass(slots=True)
-class _Making:
+class _DemoMaking:
     """What the parts of the making share: keys of the demo's tables to the things made from them."""
 
     collection: Collection
@@ -86,14 +86,14 @@ def _more_on_paper(collection: Collection, out: Path, progress: Progress) -> Ite
     """Slips, labels, and a worksheet of the wedding group, whose guests are not all known."""
     yield "caption slips", slips(collection, out / "slips.pdf").path
     yield "labels for boxes and folders", labels(collection, out / "labels.pdf").path
-    group = Order(selection=Selection(event="the wedding of Helmi"))
+    group = PrintOrder(selection=Selection(event="the wedding of Helmi"))
     yield "a worksheet for a narrator", worksheet(collection, out / "worksheet.pdf", group, progress=progress)[0].path
 
 
 def build(collection: Collection, say: Callable[[str], None], progress: Progress = QUIET) -> None:
     """Fill a new collection from the demo's tables."""
     home = shipped("demo_family")
-    making = _Making(collection, Teller(collection))
+    making = _DemoMaking(collection, Teller(collection))
     _take_in(making, home, progress)
     look_closer(collection, progress)
     say(f"Intake: {len(making.items)} items in two boxes, fronts paired with backs, one scan cut in three.")
@@ -112,15 +112,15 @@ def _rows(path: Path) -> list[dict[str, str]]:
         return [{name: value or "" for name, value in row.items()} for row in csv.DictReader(file)]
 
 
-def _take_in(making: _Making, home: Path, progress: Progress) -> None:
+def _take_in(making: _DemoMaking, home: Path, progress: Progress) -> None:
     plan = by_table(enumerate(_rows(home / "intake.csv"), 2), home)
-    for one in take_in(making.collection, plan, Wanted(copy=True), progress):
+    for one in take_in(making.collection, plan, IntakeOptions(copy=True), progress):
         if one.state != "taken":
             raise WrongUse(f"{one.key}: {one.why or one.state}", "The demo's own pictures are at fault.")
         making.items[one.key] = find_item(making.collection, one.number)
 
 
-def _people(making: _Making, home: Path) -> None:
+def _people(making: _DemoMaking, home: Path) -> None:
     rows = _rows(home / "people.csv")
     making.people = {row["person"]: Subject(Kind.PERSON, making.collection.clock.new_id()) for row in rows}
     act = making.collection.act("the family, as Leida and Con told it")
@@ -150,16 +150,16 @@ def _means(act: Act, told: Statement, person: Subject) -> None:
     act.readings.append((told.id, person_reading(person)))
 
 
-def _narrator(making: _Making, key: str) -> Source:
+def _narrator(making: _DemoMaking, key: str) -> Source:
     return Source(Said.NARRATOR, making.people[key].id)
 
 
-def _source(making: _Making, text: str) -> Source:
+def _source(making: _DemoMaking, text: str) -> Source:
     source = read_source(text) if text else KEEPER
     return _narrator(making, source.ref) if source.said is Said.NARRATOR else source
 
 
-def _statements(making: _Making, home: Path, progress: Progress) -> int:
+def _statements(making: _DemoMaking, home: Path, progress: Progress) -> int:
     rows = _rows(home / "statements.csv")
     progress.begin("Telling", len(rows))
     act = making.collection.act("what Leida and Con told, and what is written on the prints")
@@ -172,7 +172,7 @@ def _statements(making: _Making, home: Path, progress: Progress) -> int:
     return len(rows)
 
 
-def _tell(making: _Making, act: Act, row: Mapping[str, str]) -> Statement:
+def _tell(making: _DemoMaking, act: Act, row: Mapping[str, str]) -> Statement:
     how = Telling(
         source=_source(making, row["source"]),
         sure=Sure(row["sure"] or Sure.SURE),
@@ -195,7 +195,7 @@ def _tell(making: _Making, act: Act, row: Mapping[str, str]) -> Statement:
     return told
 
 
-def _marker(making: _Making, act: Act, item: Subject, area: str) -> Subject:
+def _marker(making: _DemoMaking, act: Act, item: Subject, area: str) -> Subject:
     """A marker on the front of an item."""
     scan = next(scan for scan in record_of(making.collection, item.id).scans if scan.side == "recto")
     marker = act.new(Kind.MARKER)
@@ -204,7 +204,7 @@ def _marker(making: _Making, act: Act, item: Subject, area: str) -> Subject:
     return marker
 
 
-def _sitting(making: _Making, home: Path) -> None:
+def _sitting(making: _DemoMaking, home: Path) -> None:
     """One sitting with its time log and its recording, kept with its fixity."""
     collection = making.collection
     recording = collection.folder / "recordings" / "sitting-1.wav"

@@ -10,9 +10,9 @@ from pathlib import Path
 
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.findings import Finding, Severity
-from boxlore.core.originals.climate import Climate, Reading, celsius_of, climate_findings, summed
+from boxlore.core.originals.climate import Climate, Measurement, celsius_of, climate_findings, summed
 from boxlore.core.originals.climate_chart import text_chart
-from boxlore.core.originals.climate_log import Log, read_log
+from boxlore.core.originals.climate_log import ClimateLog, read_log
 from boxlore.core.statements import Kind, Subject
 from boxlore.disk.charts import climate_png
 from boxlore.disk.fixity import sha256_of
@@ -29,13 +29,13 @@ class Judged:
     """What is known of one location: its readings, the figures, the findings, and how its files were read."""
 
     where: str
-    readings: tuple[Reading, ...]
+    readings: tuple[Measurement, ...]
     climate: Climate | None
     findings: tuple[Finding, ...]
     notes: tuple[str, ...] = ()
 
 
-def read_file(path: Path, *, unit: str = "", order: str = "") -> Log:
+def read_file(path: Path, *, unit: str = "", order: str = "") -> ClimateLog:
     """Read one logger's CSV. Raises WrongUse naming what it lacks."""
     try:
         data = path.read_bytes()
@@ -54,7 +54,7 @@ def _text(data: bytes) -> str:
         return data.decode("cp1252", errors="replace")
 
 
-def judge(where: str, readings: Sequence[Reading], notes: Iterable[str] = ()) -> Judged:
+def judge(where: str, readings: Sequence[Measurement], notes: Iterable[str] = ()) -> Judged:
     """The verdict on a log."""
     climate = summed(readings)
     return Judged(where, tuple(readings), climate, tuple(climate_findings(climate)), tuple(notes))
@@ -120,12 +120,14 @@ def judged(collection: Collection, house: House | None = None) -> list[Judged]:
     return found
 
 
-def _reading(words: str) -> Reading:
+def _reading(words: str) -> Measurement:
     when, celsius, percent = words.split()
     return datetime.fromisoformat(when), float(celsius), float(percent)
 
 
-def _judge_all(collection: Collection, where: str, logs: Sequence[dict[str, str]], hand: Sequence[Reading]) -> Judged:
+def _judge_all(
+    collection: Collection, where: str, logs: Sequence[dict[str, str]], hand: Sequence[Measurement]
+) -> Judged:
     readings = list(hand)
     notes: list[str] = []
     lost: list[Finding] = []

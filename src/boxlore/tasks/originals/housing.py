@@ -7,7 +7,7 @@ from datetime import date
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import Finding, Severity
-from boxlore.core.originals.moves import KEPT, Place, Plan, Step, doubles, gaps, read_place
+from boxlore.core.originals.moves import KEPT, MoveStep, Plan, Position, doubles, gaps, read_place
 from boxlore.core.records.containers import KINDS, LOCATION_KINDS, Container, looks_like_number, short_form
 from boxlore.core.statements import FIELDS, Kind, Reading, Statement, Subject
 from boxlore.store.values import Change
@@ -35,7 +35,7 @@ class House:
 
     locations: dict[str, Location]
     containers: dict[str, Container]
-    holding: dict[str, Place]
+    holding: dict[str, Position]
     numbers: dict[str, str]
     """Item id → number."""
 
@@ -80,7 +80,7 @@ def house_of(collection: Collection) -> House:
     facts = {kind: {s: _facts(rows) for s, rows in store.subjects(kind)} for kind in ("location", "container")}
     locations = {ident: _location(ident, facts["location"]) for ident in facts["location"]}
     numbers = {ident: number for number, ident in store.items()}
-    holding: dict[str, Place] = {}
+    holding: dict[str, Position] = {}
     for item, words in store.kept_in():
         place = read_place(words)
         if item in numbers and place.container in facts["container"]:
@@ -121,7 +121,7 @@ def _location(ident: str, facts: Mapping[str, Mapping[str, list[str]]]) -> Locat
 
 
 def _containers(
-    facts: Mapping[str, Mapping[str, list[str]]], locations: Mapping[str, Location], holding: Mapping[str, Place]
+    facts: Mapping[str, Mapping[str, list[str]]], locations: Mapping[str, Location], holding: Mapping[str, Position]
 ) -> dict[str, Container]:
     inner: defaultdict[str, list[str]] = defaultdict(list)
     items: defaultdict[str, list[tuple[int, str]]] = defaultdict(list)
@@ -274,7 +274,7 @@ def undo(collection: Collection, act: str) -> None:
     )
 
 
-def shown(house: House, step: Step) -> str:
+def shown(house: House, step: MoveStep) -> str:
     """A step in words, for the plan that is shown first."""
     if step.field == KEPT:
         return f"{house.numbers[step.subject]}: {_mark(house, step.before)} → {_mark(house, step.after)}"

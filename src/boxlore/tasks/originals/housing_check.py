@@ -6,7 +6,7 @@ from datetime import date
 
 from boxlore.core.errors import CouldNot
 from boxlore.core.findings import Finding, Severity
-from boxlore.core.originals.condition import Seen, condition_findings
+from boxlore.core.originals.condition import ConditionNoted, condition_findings
 from boxlore.core.originals.housing import Housed, container_findings, housing_findings
 from boxlore.core.originals.scan_quality import ScanFacts, largest_print, scan_findings, verso_missing
 from boxlore.core.records.containers import Container
@@ -112,11 +112,11 @@ def _way(record: Record, house: House) -> list[Container]:
     return way
 
 
-def seen_of(record: Record) -> Seen:
+def seen_of(record: Record) -> ConditionNoted:
     """What the rules of condition look at."""
     when = record.first("date")
     value = when.value if when else {}
-    return Seen(
+    return ConditionNoted(
         kind=record.kind,
         process=record.words("process"),
         condition=tuple(one.words for one in record.all("condition")),

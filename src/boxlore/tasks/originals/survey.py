@@ -10,11 +10,11 @@ from pathlib import Path
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import Finding
-from boxlore.core.originals.survey import Job, Order, Surveyed, scan_order, shop_list, work_list
+from boxlore.core.originals.survey import ScanningLine, Surveyed, WorkLine, scan_order, shop_list, work_list
 from boxlore.core.records.in_force import Record
 from boxlore.core.statements import FIELDS, Kind, Said, Source, Subject
 from boxlore.disk.writing import write_whole
-from boxlore.sheets.work_lists import Page, Part, make_list
+from boxlore.sheets.work_lists import ListTable, Page, make_list
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.records import EVERYTHING, Selection, record_of, records
 from boxlore.tasks.originals.housing import everything_in, house_of, put
@@ -25,7 +25,7 @@ WRITING = "writing on the back, not yet read"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Answer:
+class SurveyAnswer:
     """What is noted of one item. None leaves what is there; lists are the whole of what is so now."""
 
     enclosure: str | None = None
@@ -36,7 +36,7 @@ class Answer:
     writing: bool = False
 
 
-def read_answer(text: str) -> Answer:
+def read_answer(text: str) -> SurveyAnswer:
     """An answer from a JSON object. Raises WrongUse that names what it knows."""
     known = "enclosure, attached, condition, size, kind, writing"
     try:
@@ -53,7 +53,7 @@ def read_answer(text: str) -> Answer:
     def listed(name: str) -> tuple[str, ...] | None:
         return tuple(map(str, told[name])) if name in told else None
 
-    return Answer(
+    return SurveyAnswer(
         enclosure=told.get("enclosure"),
         attached=listed("attached"),
         condition=listed("condition"),
@@ -63,7 +63,7 @@ def read_answer(text: str) -> Answer:
     )
 
 
-def note(collection: Collection, item: str, answer: Answer) -> str:
+def note(collection: Collection, item: str, answer: SurveyAnswer) -> str:
     """Keep one item's answer as one act. What is no longer so is withdrawn by a replacement, never lost."""
     subject = Subject(Kind.ITEM, item)
     act = collection.act(f"survey of {collection.store.number_of(item)}")
@@ -144,9 +144,9 @@ def _surveyed(collection: Collection, record: Record, ground: Ground, scans: dic
 class Lists:
     """The three lists of a survey."""
 
-    work: tuple[Job, ...]
-    buy: tuple[Job, ...]
-    scan: tuple[Order, ...]
+    work: tuple[WorkLine, ...]
+    buy: tuple[WorkLine, ...]
+    scan: tuple[ScanningLine, ...]
 
 
 def lists(collection: Collection, selection: Selection = EVERYTHING) -> Lists:
@@ -159,11 +159,11 @@ JOB_HEADING = ("what", "count", "items", "why")
 ORDER_HEADING = ("number", "mark", "kind", "size mm", "ppi", "sides", "pixels")
 
 
-def job_rows(jobs: Iterable[Job]) -> list[list[str]]:
+def job_rows(jobs: Iterable[WorkLine]) -> list[list[str]]:
     return [[job.what, str(job.count), " ".join(job.items), job.why] for job in jobs]
 
 
-def order_rows(orders: Iterable[Order]) -> list[list[str]]:
+def order_rows(orders: Iterable[ScanningLine]) -> list[list[str]]:
     return [[one.number, one.mark, one.kind, one.size, str(one.ppi), one.sides, one.pixels] for one in orders]
 
 
@@ -177,8 +177,8 @@ def write_work(collection: Collection, made: Lists, out: Path) -> None:
     widths = (2.2, 0.7, 3.2, 4.2)
     heading = ("What", "Count", "Items", "Why")
     parts = [
-        Part(title="To do", heading=heading, rows=job_rows(made.work), widths=widths),
-        Part(title="To buy", heading=heading, rows=job_rows(made.buy), widths=widths),
+        ListTable(title="To do", heading=heading, rows=job_rows(made.work), widths=widths),
+        ListTable(title="To buy", heading=heading, rows=job_rows(made.buy), widths=widths),
     ]
     _write_pdf(collection, Page(title=f"Work list: {collection.settings.title}", parts=parts), out)
 
@@ -188,7 +188,7 @@ def write_order(collection: Collection, made: Lists, out: Path) -> None:
     if _is_csv(out):
         _write_csv(out, [list(ORDER_HEADING), *order_rows(made.scan)])
         return
-    part = Part(
+    part = ListTable(
         title=f"{len(made.scan)} originals",
         heading=("Number", "Mark", "Kind", "Size, mm", "ppi", "Sides", "Pixels a side"),
         rows=order_rows(made.scan),
@@ -214,7 +214,7 @@ def write_receipt(
     rows = [
         [one.number, one.kind, _measure(one), "; ".join(told.words for told in one.all("condition"))] for one in found
     ]
-    part = Part(
+    part = ListTable(
         title=f"{len(rows)} originals",
         heading=("Number", "Kind", "Size, mm", "Condition when received"),
         rows=rows,

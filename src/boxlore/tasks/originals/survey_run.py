@@ -6,18 +6,18 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.originals.condition import Seen, condition_findings, hazards
+from boxlore.core.originals.condition import ConditionNoted, condition_findings, hazards
 from boxlore.core.records.in_force import Record
 from boxlore.core.statements import Said
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records import record_of
 from boxlore.tasks.originals.housing import undo
 from boxlore.tasks.originals.housing_check import seen_of
-from boxlore.tasks.originals.survey import WRITING, Answer, items_of_box, note
+from boxlore.tasks.originals.survey import WRITING, SurveyAnswer, items_of_box, note
 
 
 @dataclass(frozen=True, slots=True)
-class Choice:
+class SurveyKey:
     """A key, what it notes, and which words stand for it."""
 
     key: str
@@ -27,35 +27,35 @@ class Choice:
 
 ENCLOSURE, ATTACHED, CONDITION = "enclosure", "attached", "condition"
 
-CHOICES: tuple[Choice, ...] = (
-    Choice("0", ENCLOSURE, "none"),
-    Choice("1", ENCLOSURE, "polyester sleeve"),
-    Choice("2", ENCLOSURE, "polypropylene sleeve"),
-    Choice("3", ENCLOSURE, "paper envelope"),
-    Choice("4", ENCLOSURE, "glassine envelope"),
-    Choice("5", ENCLOSURE, "PVC pocket"),
-    Choice("6", ENCLOSURE, "magnetic album page"),
-    Choice("7", ENCLOSURE, "page with corners"),
-    Choice("8", ENCLOSURE, "kraft envelope"),
-    Choice("9", ENCLOSURE, "plastic, unknown kind"),
-    Choice("c", ATTACHED, "paper clip"),
-    Choice("s", ATTACHED, "staple"),
-    Choice("t", ATTACHED, "tape"),
-    Choice("b", ATTACHED, "rubber band"),
-    Choice("n", ATTACHED, "note"),
-    Choice("f", CONDITION, "foxing"),
-    Choice("i", CONDITION, "silver mirroring"),
-    Choice("u", CONDITION, "curl"),
-    Choice("k", CONDITION, "cracking"),
-    Choice("d", CONDITION, "fading"),
-    Choice("r", CONDITION, "brittle"),
-    Choice("e", CONDITION, "torn"),
-    Choice("a", CONDITION, "adhesive"),
-    Choice("l", CONDITION, "flaking"),
-    Choice("m", CONDITION, "mould"),
-    Choice("v", CONDITION, "vinegar smell"),
-    Choice("g", CONDITION, "broken glass"),
-    Choice("o", CONDITION, "nitrate"),
+CHOICES: tuple[SurveyKey, ...] = (
+    SurveyKey("0", ENCLOSURE, "none"),
+    SurveyKey("1", ENCLOSURE, "polyester sleeve"),
+    SurveyKey("2", ENCLOSURE, "polypropylene sleeve"),
+    SurveyKey("3", ENCLOSURE, "paper envelope"),
+    SurveyKey("4", ENCLOSURE, "glassine envelope"),
+    SurveyKey("5", ENCLOSURE, "PVC pocket"),
+    SurveyKey("6", ENCLOSURE, "magnetic album page"),
+    SurveyKey("7", ENCLOSURE, "page with corners"),
+    SurveyKey("8", ENCLOSURE, "kraft envelope"),
+    SurveyKey("9", ENCLOSURE, "plastic, unknown kind"),
+    SurveyKey("c", ATTACHED, "paper clip"),
+    SurveyKey("s", ATTACHED, "staple"),
+    SurveyKey("t", ATTACHED, "tape"),
+    SurveyKey("b", ATTACHED, "rubber band"),
+    SurveyKey("n", ATTACHED, "note"),
+    SurveyKey("f", CONDITION, "foxing"),
+    SurveyKey("i", CONDITION, "silver mirroring"),
+    SurveyKey("u", CONDITION, "curl"),
+    SurveyKey("k", CONDITION, "cracking"),
+    SurveyKey("d", CONDITION, "fading"),
+    SurveyKey("r", CONDITION, "brittle"),
+    SurveyKey("e", CONDITION, "torn"),
+    SurveyKey("a", CONDITION, "adhesive"),
+    SurveyKey("l", CONDITION, "flaking"),
+    SurveyKey("m", CONDITION, "mould"),
+    SurveyKey("v", CONDITION, "vinegar smell"),
+    SurveyKey("g", CONDITION, "broken glass"),
+    SurveyKey("o", CONDITION, "nitrate"),
 )
 """Enclosure is one of a row; the others are set and taken off again."""
 
@@ -102,7 +102,7 @@ class SurveyRun:
     def cautions(self) -> list[str]:
         """What must be said at once of what stands here."""
         one = seen_of(self.record)
-        seen = Seen(
+        seen = ConditionNoted(
             kind=self.standing.kind,
             process=one.process,
             condition=tuple(self.standing.condition),
@@ -121,7 +121,7 @@ class SurveyRun:
         elif (move := _MOVES.get(key)) is not None:
             move(self)
 
-    def _choose(self, choice: Choice) -> None:
+    def _choose(self, choice: SurveyKey) -> None:
         if choice.group == ENCLOSURE:
             self.standing.enclosure = choice.words
             return
@@ -190,7 +190,7 @@ class SurveyRun:
     def keep(self) -> None:
         """Keep what stands here, if anything was noted. Turning past an item notes that it was looked at."""
         one, stood = self.standing, self._stood
-        answer = Answer(
+        answer = SurveyAnswer(
             enclosure=one.enclosure if one.enclosure != stood.enclosure else None,
             attached=tuple(one.attached) if one.attached != stood.attached else None,
             condition=tuple(one.condition) if one.condition != stood.condition else None,

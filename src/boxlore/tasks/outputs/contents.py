@@ -16,7 +16,7 @@ FILE_NAME = "contents.csv"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Line:
+class CopyLine:
     """One copy. `how` is whole (every byte of the picture), encoded (newly) or sidecar (caption beside it).
 
     `additions` is yes where another program has put something into the copy, which is kept from run to run.
@@ -39,10 +39,10 @@ class Line:
         return (self.number, self.scan, self.longest)
 
 
-COLUMNS = [field.name for field in fields(Line)]
+COLUMNS = [field.name for field in fields(CopyLine)]
 
 
-def read_contents(folder: Path) -> list[Line]:
+def read_contents(folder: Path) -> list[CopyLine]:
     """The lines of a folder's contents page; none where there is no page. A line that is no line is left out."""
     try:
         with open(folder / FILE_NAME, encoding="utf-8", errors="replace", newline="") as page:
@@ -52,13 +52,13 @@ def read_contents(folder: Path) -> list[Line]:
     except OSError as error:
         raise could_not(error, folder / FILE_NAME) from error
     return [
-        Line(**{name: row.get(name) or "" for name in COLUMNS})
+        CopyLine(**{name: row.get(name) or "" for name in COLUMNS})
         for row in rows
         if row.get("copy") and row.get("number") and row.get("made_for")
     ]
 
 
-def write_contents(folder: Path, lines: Iterable[Line]) -> None:
+def write_contents(folder: Path, lines: Iterable[CopyLine]) -> None:
     """The page, in the order of the numbers, without the copies that are not there any more."""
     page = io.StringIO()
     rows = csv.writer(page)

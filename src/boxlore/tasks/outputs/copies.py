@@ -13,7 +13,7 @@ from itertools import islice
 from pathlib import Path
 from typing import BinaryIO
 
-from boxlore.core.crosswalk.copies import Source, embedding_of
+from boxlore.core.crosswalk.copies import CaptionContext, embedding_of
 from boxlore.core.crosswalk.embedding import Embedding
 from boxlore.core.errors import BoxloreError, ByteFault, CouldNot, WrongUse
 from boxlore.core.records.audience import To
@@ -25,7 +25,7 @@ from boxlore.formats import carrier
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.collection.records import EVERYTHING, Selection, seen_by
-from boxlore.tasks.outputs.contents import Line, read_contents, write_contents
+from boxlore.tasks.outputs.contents import CopyLine, read_contents, write_contents
 
 BATCH = 16
 
@@ -40,13 +40,13 @@ class Copied:
     copy: str
     state: str
     why: str = ""
-    line: Line | None = None
+    line: CopyLine | None = None
     stops: CouldNot | None = None
     """Why nothing more can be written here: a full disk, one that can only be read."""
 
 
 @dataclass(frozen=True, slots=True)
-class Job:
+class CopyJob:
     """One scan of one item, and the name of its copy, without what tells the format."""
 
     record: Record
@@ -55,17 +55,17 @@ class Job:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Run:
+class CopyRun:
     """What the copies of one run share. `known` holds the lines of the contents page by the copy's name."""
 
     folder: Path
     out: Path
-    source: Source
+    source: CaptionContext
     to: To
     longest: int
-    known: dict[str, Line]
+    known: dict[str, CopyLine]
 
-    def embedding(self, job: Job, *, made: str = "", turned: int = 1, size: tuple[int, int] = (0, 0)) -> Embedding:
+    def embedding(self, job: CopyJob, *, made: str = "", turned: int = 1, size: tuple[int, int] = (0, 0)) -> Embedding:
         """What the copy carries; for a newly encoded one with how it was made, how it was turned, and its size."""
         scan = replace(job.scan, width=size[0], height=size[1]) if size[0] else job.scan
         return embedding_of(job.record, scan, replace(self.source, made=made, turned=turned))
@@ -106,7 +106,7 @@ def copies(
             write_contents(out, lines.values())
 
 
-def run_of(collection: Collection, out: Path, to: To, longest: int) -> Run:
+def run_of(collection: Collection, out: Path, to: To, longest: int) -> CopyRun:
     """What the copies in that folder share. Raises WrongUse where it holds copies for another audience."""
     settings = collection.settings
     known = {line.copy: line for line in read_contents(out)}
@@ -114,7 +114,7 @@ def run_of(collection: Collection, out: Path, to: To, longest: int) -> Run:
         raise WrongUse(
             f"{out} holds copies for {sorted(others)[0]}, and these would be for {to}.", "Choose another folder."
         )
-    source = Source(
+    source = CaptionContext(
         collection=settings.title,
         collection_id=collection.id,
         holder=settings.holder,
@@ -122,7 +122,7 @@ def run_of(collection: Collection, out: Path, to: To, longest: int) -> Run:
         brackets=settings.bracketed_titles,
         drop_text=to is To.OUTSIDE,
     )
-    return Run(folder=collection.folder, out=out, source=source, to=to, longest=longest, known=known)
+    return CopyRun(folder=collection.folder, out=out, source=source, to=to, longest=longest, known=known)
 
 
 def _refuse_scans_folder(collection: Collection, out: Path) -> None:
@@ -134,14 +134,14 @@ def _refuse_scans_folder(collection: Collection, out: Path) -> None:
         raise WrongUse(f"{out} is a file.", "Choose a folder for the copies.")
 
 
-def jobs_of(records: Iterable[Record], longest: int = 0) -> Iterator[Job]:
+def jobs_of(records: Iterable[Record], longest: int = 0) -> Iterator[CopyJob]:
     """Every scan of every item with the name of its copy; a second scan of one side is numbered."""
     for record in records:
         seen: dict[Path, int] = {}
         for scan in record.scans:
             name = place_of(record, scan, longest)
             seen[name] = seen.get(name, 0) + 1
-            yield Job(record, scan, name if seen[name] == 1 else name.with_name(f"{name.name}-{seen[name]}"))
+            yield CopyJob(record, scan, name if seen[name] == 1 else name.with_name(f"{name.name}-{seen[name]}"))
 
 
 def place_of(record: Record, scan: ScanFile, longest: int = 0) -> Path:
@@ -158,7 +158,7 @@ def _safe(label: str) -> str:
     return "".join(letter if letter.isalnum() or letter in "-_" else "-" for letter in label) or "-"
 
 
-def _copy(run: Run, job: Job) -> Copied:
+def _copy(run: CopyRun, job: CopyJob) -> Copied:
     record, scan = job.record, job.scan
     told = Copied(
         number=record.number,
@@ -171,7 +171,7 @@ def _copy(run: Run, job: Job) -> Copied:
         if record.closed_scans:
             raise CouldNot("It shows or names someone living, and the copies are for outside.")
         made = _make(run, job)
-        line = Line(
+        line = CopyLine(
             number=told.number,
             mark=told.mark,
             scan=told.scan,
@@ -201,7 +201,7 @@ class _Made:
     additions: bool = False
 
 
-def _make(run: Run, job: Job) -> _Made:
+def _make(run: CopyRun, job: CopyJob) -> _Made:
     path = run.folder / job.scan.path
     try:
         source = open(path, "rb")  # noqa: SIM115  # the error of opening is said apart from those of writing
@@ -225,7 +225,7 @@ def _make(run: Run, job: Job) -> _Made:
             return _beside(run, job, source, copy, fault)
 
 
-def _whole(run: Run, job: Job, source: BinaryIO, copy: str) -> _Made:
+def _whole(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str) -> _Made:
     """A copy with every byte of the picture; over a copy that another program has changed, with its additions."""
     target, line = run.out / copy, run.known.get(copy)
     embedding = run.embedding(job)
@@ -241,7 +241,7 @@ def _whole(run: Run, job: Job, source: BinaryIO, copy: str) -> _Made:
         return _over(run, there, embedding, copy)
 
 
-def _over(run: Run, there: BinaryIO, embedding: Embedding, copy: str) -> _Made:
+def _over(run: CopyRun, there: BinaryIO, embedding: Embedding, copy: str) -> _Made:
     """A copy of ours that another program has changed: the caption put right in it, its additions kept."""
     target = run.out / copy
     if run.to is To.OUTSIDE:
@@ -269,7 +269,7 @@ def _opened(target: Path) -> BinaryIO:
         raise could_not(error, target) from error
 
 
-def _as_written(target: Path, line: Line | None) -> bool:
+def _as_written(target: Path, line: CopyLine | None) -> bool:
     """Whether the file is, to the byte, one that we wrote and nobody has changed."""
     return line is not None and not line.additions and target.is_file() and sha256_of(target) == line.sha256_of_copy
 
@@ -299,14 +299,14 @@ def _write(made: carrier.Rewrite, source: BinaryIO, target: Path, embedding: Emb
     return "written"
 
 
-def _turned(job: Job, source: BinaryIO) -> Iterator[str]:
+def _turned(job: CopyJob, source: BinaryIO) -> Iterator[str]:
     """Regions are in stored pixels; a viewer that turns the picture may not turn them with it."""
     marked = any(one.area and one.scan == job.scan.id for one in job.record.people)
     if marked and (turned := carrier.read(source).orientation) != 1:
         yield f"The picture is stored turned (Exif {turned}), and its regions with it; --longest writes it upright."
 
 
-def _encoded(run: Run, job: Job, source: BinaryIO, path: Path) -> _Made:
+def _encoded(run: CopyRun, job: CopyJob, source: BinaryIO, path: Path) -> _Made:
     """A copy made by encoding anew: a part that was cut out of its scan, or a smaller picture."""
     copy = job.name.with_name(job.name.name + ".jpg").as_posix()
     target, line = run.out / copy, run.known.get(copy)
@@ -329,7 +329,7 @@ def _encoded(run: Run, job: Job, source: BinaryIO, path: Path) -> _Made:
         return replace(_over(run, there, embedding, copy), how="encoded")
 
 
-def _beside(run: Run, job: Job, source: BinaryIO, copy: str, fault: ByteFault) -> _Made:
+def _beside(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str, fault: ByteFault) -> _Made:
     """A file that cannot carry a caption: copied as it is, without the place of its making, the caption beside it."""
     if run.to is To.OUTSIDE:
         raise CouldNot(
@@ -349,7 +349,7 @@ def _beside(run: Run, job: Job, source: BinaryIO, copy: str, fault: ByteFault) -
     return _Made(copy, "sidecar", why, how="sidecar")
 
 
-def _without_the_old(run: Run, one: Copied, old: Line | None) -> Copied:
+def _without_the_old(run: CopyRun, one: Copied, old: CopyLine | None) -> Copied:
     """After an item has moved, its copy at the old place goes, if it is as we wrote it."""
     if old is None or old.copy == one.copy or not (run.out / old.copy).is_file():
         return one

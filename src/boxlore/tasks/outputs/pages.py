@@ -17,12 +17,12 @@ from boxlore.core.records.audience import To, visible
 from boxlore.core.records.in_force import Record, ScanFile
 from boxlore.disk.pictures import make_jpeg
 from boxlore.sheets.figure import front_of, jpeg_size
-from boxlore.sheets.pages import Side, Site, make_pages
+from boxlore.sheets.pages import PageSide, Site, make_pages
 from boxlore.sheets.typesetting import note
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.collection.records import seen_by
-from boxlore.tasks.outputs.sheets import Made, Order, printing_of, seen_items
+from boxlore.tasks.outputs.sheets import PrintedOutput, PrintOrder, printing_of, seen_items
 
 LARGE, SMALL = 1600, 480
 """Pixels on the long side of a picture on its page, and in the gallery."""
@@ -32,7 +32,7 @@ LARGE_ENOUGH = 2000
 
 LISTED = "our-files.txt"
 
-OUTSIDE = Order(to=To.OUTSIDE)
+OUTSIDE = PrintOrder(to=To.OUTSIDE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +45,9 @@ class _Work:
     small: bool
 
 
-def pages(collection: Collection, out: Path, order: Order = OUTSIDE, *, progress: Progress = QUIET) -> Made:
+def pages(
+    collection: Collection, out: Path, order: PrintOrder = OUTSIDE, *, progress: Progress = QUIET
+) -> PrintedOutput:
     """The pages in the folder `out`, which may be new, empty, or one that we made before."""
     earlier = _earlier(out)
     shown, left_out = seen_items(collection, order)
@@ -70,7 +72,7 @@ def pages(collection: Collection, out: Path, order: Order = OUTSIDE, *, progress
         if progress.stopped():
             raise CouldNot("Stopped; nothing was written.")
         _move_in(made, out, earlier)
-    return Made(out, len(shown), left_out, (*findings, *damaged))
+    return PrintedOutput(out, len(shown), left_out, (*findings, *damaged))
 
 
 def _back_of(record: Record) -> ScanFile | None:
@@ -84,7 +86,7 @@ def _works(
     return [_Work(record, scan, f"{record.number}{ending}", small) for record, scan in found if scan is not None]
 
 
-def _public(collection: Collection, shown: Iterable[Record], order: Order) -> Mapping[str, Record]:
+def _public(collection: Collection, shown: Iterable[Record], order: PrintOrder) -> Mapping[str, Record]:
     """What anyone may know of these items; nothing of one whose picture may not go outside."""
     outside, today = seen_by(collection, To.OUTSIDE), collection.clock.today()
     if order.to is To.OUTSIDE:
@@ -95,11 +97,11 @@ def _public(collection: Collection, shown: Iterable[Record], order: Order) -> Ma
 
 def _pictures(
     collection: Collection, works: Sequence[_Work], made: Path, progress: Progress
-) -> tuple[dict[str, Side], list[Finding]]:
+) -> tuple[dict[str, PageSide], list[Finding]]:
     """Both sizes of each picture, below `images/`; a damaged one is named in the findings."""
     for folder in ("large", "small"):
         (made / "images" / folder).mkdir(parents=True, exist_ok=True)
-    sides: dict[str, Side] = {}
+    sides: dict[str, PageSide] = {}
     findings = []
     with ThreadPoolExecutor(os.cpu_count() or 2) as pool:
         for work, side in zip(
@@ -114,7 +116,7 @@ def _pictures(
     return sides, findings
 
 
-def _picture(collection: Collection, work: _Work, made: Path, progress: Progress) -> Side | None:
+def _picture(collection: Collection, work: _Work, made: Path, progress: Progress) -> PageSide | None:
     if progress.stopped():
         return None
     large, small = f"images/large/{work.name}.jpg", f"images/small/{work.name}.jpg"
@@ -123,11 +125,11 @@ def _picture(collection: Collection, work: _Work, made: Path, progress: Progress
     try:
         (made / large).write_bytes(make_jpeg(collection.folder / scan.path, longest, area=scan.area, quality=84))
         if not work.small:
-            return Side(large, jpeg_size(made / large))
+            return PageSide(large, jpeg_size(made / large))
         (made / small).write_bytes(make_jpeg(made / large, SMALL, quality=80))
     except CouldNot:
         return None
-    return Side(large, jpeg_size(made / large), small, jpeg_size(made / small))
+    return PageSide(large, jpeg_size(made / large), small, jpeg_size(made / small))
 
 
 def _longest(scan: ScanFile) -> float:

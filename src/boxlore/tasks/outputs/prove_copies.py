@@ -18,8 +18,8 @@ from boxlore.formats import carrier
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.collection.records import seen_by
-from boxlore.tasks.outputs.contents import FILE_NAME, Line, read_contents
-from boxlore.tasks.outputs.copies import Job, Run, jobs_of, run_of
+from boxlore.tasks.outputs.contents import FILE_NAME, CopyLine, read_contents
+from boxlore.tasks.outputs.copies import CopyJob, CopyRun, jobs_of, run_of
 
 SOURCE = "the scan's own bytes, and SHA-256 (FIPS 180-4) noted when the copy was made"
 ALWAYS_NEWER = "xmp:MetadataDate"
@@ -33,7 +33,7 @@ OF_THE_ENCODING = {"xmpMM:History", "mwg-rs:Regions", "Iptc4xmpExt:ImageRegion"}
 class Proved:
     """One copy of the contents page, and what is wrong with it; nothing if it is as it should be."""
 
-    line: Line
+    line: CopyLine
     findings: tuple[Finding, ...]
 
 
@@ -64,7 +64,7 @@ def prove_copies(collection: Collection, folder: Path, progress: Progress = QUIE
         progress.step()
 
 
-def _findings(run: Run, line: Line, job: Job | None) -> Iterator[Finding]:
+def _findings(run: CopyRun, line: CopyLine, job: CopyJob | None) -> Iterator[Finding]:
     try:
         if sha256_of(run.out / line.copy) != line.sha256_of_copy:
             yield _note("changed", f"{line.copy} was changed by another program since it was made.")
@@ -80,7 +80,7 @@ def _findings(run: Run, line: Line, job: Job | None) -> Iterator[Finding]:
         yield _error("gone", str(error))
 
 
-def _picture(run: Run, line: Line, job: Job) -> Iterator[Finding]:
+def _picture(run: CopyRun, line: CopyLine, job: CopyJob) -> Iterator[Finding]:
     scan = run.folder / job.scan.path
     try:
         with open(scan, "rb") as source, open(run.out / line.copy, "rb") as copy:
@@ -90,7 +90,7 @@ def _picture(run: Run, line: Line, job: Job) -> Iterator[Finding]:
         raise could_not(error, scan) from error
 
 
-def _caption(run: Run, line: Line, job: Job) -> Iterator[Finding]:
+def _caption(run: CopyRun, line: CopyLine, job: CopyJob) -> Iterator[Finding]:
     apart = set(_apart(run.out / line.copy, run.embedding(job), beside=line.how == "sidecar"))
     if line.how == "encoded":
         apart -= OF_THE_ENCODING

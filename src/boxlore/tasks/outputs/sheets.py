@@ -35,7 +35,7 @@ PPI = 260
 
 
 @dataclass(frozen=True, slots=True)
-class Made:
+class PrintedOutput:
     """A printed output: where it is, how many items it shows, how many it left out, what to mend."""
 
     path: Path
@@ -45,7 +45,7 @@ class Made:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Order:
+class PrintOrder:
     """What is to be printed and how: for whom, which items, on which paper, in which theme."""
 
     to: To = To.FAMILY
@@ -76,7 +76,7 @@ def theme_of(name: str) -> Theme:
     return with_more(theme, fonts_from=str(folder.resolve()))
 
 
-def printing_of(collection: Collection, order: Order) -> Printing:
+def printing_of(collection: Collection, order: PrintOrder) -> Printing:
     """What all printed outputs of one run share."""
     settings = collection.settings
     return Printing(
@@ -91,7 +91,7 @@ def printing_of(collection: Collection, order: Order) -> Printing:
     )
 
 
-def seen_items(collection: Collection, order: Order) -> tuple[list[Record], int]:
+def seen_items(collection: Collection, order: PrintOrder) -> tuple[list[Record], int]:
     """The items with a picture that may be shown, and how many of those asked for may not or have none."""
     seen = list(seen_by(collection, order.to).records(order.selection))
     shown = [record for record in seen if front_of(record) is not None and not record.closed_scans]
@@ -100,12 +100,17 @@ def seen_items(collection: Collection, order: Order) -> tuple[list[Record], int]
     return shown, len(seen) - len(shown)
 
 
-PLAIN_ORDER = Order()
+PLAIN_ORDER = PrintOrder()
 
 
 def sheet(
-    collection: Collection, out: Path, order: Order = PLAIN_ORDER, *, to: To | None = None, progress: Progress = QUIET
-) -> Made:
+    collection: Collection,
+    out: Path,
+    order: PrintOrder = PLAIN_ORDER,
+    *,
+    to: To | None = None,
+    progress: Progress = QUIET,
+) -> PrintedOutput:
     """The album caption sheet. Items whose scans may not go to the audience are left out and counted."""
     order = with_more(order, to=to) if to is not None else order
     printing, shown = _begun(collection, order)
@@ -115,14 +120,14 @@ def sheet(
 
 
 def slips(
-    collection: Collection, out: Path, order: Order = PLAIN_ORDER, *, size: str = "4x6", length: str = "slip"
-) -> Made:
+    collection: Collection, out: Path, order: PrintOrder = PLAIN_ORDER, *, size: str = "4x6", length: str = "slip"
+) -> PrintedOutput:
     """Caption slips for copy prints of one size."""
     printing, shown = _begun(collection, order)
     return _written(out, shown, printing, make_slips(shown, printing, size, length))
 
 
-def labels(collection: Collection, out: Path, order: Order = PLAIN_ORDER, *, size: str = "a6") -> Made:
+def labels(collection: Collection, out: Path, order: PrintOrder = PLAIN_ORDER, *, size: str = "a6") -> PrintedOutput:
     """Labels for the boxes and folders of these items, scanned or not."""
     printing = printing_of(collection, order)
     kept = [record for record in seen_by(collection, order.to).records(order.selection) if record.mark]
@@ -132,8 +137,8 @@ def labels(collection: Collection, out: Path, order: Order = PLAIN_ORDER, *, siz
 
 
 def worksheet(
-    collection: Collection, out: Path, order: Order = PLAIN_ORDER, *, progress: Progress = QUIET
-) -> tuple[Made, Path]:
+    collection: Collection, out: Path, order: PrintOrder = PLAIN_ORDER, *, progress: Progress = QUIET
+) -> tuple[PrintedOutput, Path]:
     """The narrator's worksheet, and beside it a text file to type the answers into; a filled one is never touched."""
     printing, shown = _begun(collection, order)
     prefix = collection.settings.prefix
@@ -154,15 +159,17 @@ def _free(path: Path) -> Path:
     return free
 
 
-def _begun(collection: Collection, order: Order) -> tuple[Printing, list[Record]]:
+def _begun(collection: Collection, order: PrintOrder) -> tuple[Printing, list[Record]]:
     shown, left_out = seen_items(collection, order)
     return with_more(printing_of(collection, order), left_out=left_out), shown
 
 
-def _written(out: Path, shown: Sequence[Record], printing: Printing, made: tuple[bytes, list[Finding]]) -> Made:
+def _written(
+    out: Path, shown: Sequence[Record], printing: Printing, made: tuple[bytes, list[Finding]]
+) -> PrintedOutput:
     data, findings = made
     write_whole(out, data)
-    return Made(out, len(shown), printing.left_out, tuple(findings))
+    return PrintedOutput(out, len(shown), printing.left_out, tuple(findings))
 
 
 def pixels(scan: ScanFile, room: tuple[float, float]) -> int:

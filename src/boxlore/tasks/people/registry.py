@@ -50,7 +50,7 @@ def find_person(collection: Collection, text: str) -> Person:
 
 
 @dataclass(frozen=True, slots=True)
-class Known:
+class PersonSummary:
     """One person as `people show` tells it."""
 
     person: Person
@@ -59,11 +59,11 @@ class Known:
     numbers: tuple[str, ...]
 
 
-def known_of(collection: Collection, person: Person) -> Known:
+def known_of(collection: Collection, person: Person) -> PersonSummary:
     """Everything told about someone, and the numbers of the items they are in."""
     told = [row for ident in person.ids for row in collection.store.statements(Subject(Kind.PERSON, ident))]
     numbers = [record.number for record in records(collection) if any(one.person == person.id for one in record.people)]
-    return Known(person, lives_of(collection)[person.id], tuple(told), tuple(numbers))
+    return PersonSummary(person, lives_of(collection)[person.id], tuple(told), tuple(numbers))
 
 
 def kin_of(collection: Collection, ego: Person) -> list[tuple[Person, Kinship]]:

@@ -34,7 +34,7 @@ OPEN_ENDED = ("BEF", "AFT")
 
 
 @dataclass(slots=True)
-class Taken:
+class ImportResult:
     """What came of an import. `left` and `faults` are what was not understood; `said` what a person should know."""
 
     name: str
@@ -122,7 +122,7 @@ def _from_ansel(data: bytes) -> str:
     return "".join(unicodedata.normalize("NFC", piece) for piece in pieces)
 
 
-def import_tree(collection: Collection, path: Path, *, name: str = "", progress: Progress = QUIET) -> Taken:
+def import_tree(collection: Collection, path: Path, *, name: str = "", progress: Progress = QUIET) -> ImportResult:
     """Take a tree file in, or bring what came from it before up to date. One act: undone as one."""
     tree, encoding = read_file(path)
     taking = _Taking(collection, tree, name or path.stem)
@@ -142,7 +142,7 @@ class _Taking:
         self.name = name
         self.source = Source(Said.FILE, f"tree {name}")
         self.act = collection.act(f"tree file {name}")
-        self.taken = Taken(name, tree.version or "not said", "")
+        self.taken = ImportResult(name, tree.version or "not said", "")
         self.known = _known(collection, self.source)
         self.struck = collection.store.struck()
         self.ids: dict[str, Subject] = {}
@@ -357,7 +357,7 @@ class _Taking:
         self.act = Act(self.collection, self.act.id, self.act.what)
 
 
-def date_reading(words: str, settings: phrases.Settings) -> Reading:
+def date_reading(words: str, settings: phrases.PhraseSettings) -> Reading:
     """A tree file's date as a reading: its words are English codes that the reader of phrases knows.
 
     INT (5.5.1, an interpreted date) is the date with its phrase kept in the words; a phrase alone is no date.

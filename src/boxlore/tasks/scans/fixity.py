@@ -37,7 +37,7 @@ class Last:
 
 
 @dataclass(slots=True)
-class _Run:
+class _FixityRun:
     """How far a run is. `after` is the last scan read; it is kept in the database between two runs."""
 
     begun: str
@@ -139,23 +139,23 @@ def _state(path: Path, digest: str) -> str:
         return "unreadable" if path.is_file() else "gone"
 
 
-def _begin(collection: Collection, scans: Sequence[tuple[str, object]], *, anew: bool) -> _Run:
+def _begin(collection: Collection, scans: Sequence[tuple[str, object]], *, anew: bool) -> _FixityRun:
     """The run that was stopped, if the scans it had read are still the first ones; else a new one."""
     words = collection.store.meta(META)
     if words and not anew:
-        run = _Run(**json.loads(words))
+        run = _FixityRun(**json.loads(words))
         if 0 < run.read <= len(scans) and scans[run.read - 1][0] == run.after:
             return run
-    return _Run(begun=collection.clock.now())
+    return _FixityRun(begun=collection.clock.now())
 
 
-def _save(collection: Collection, run: _Run) -> None:
+def _save(collection: Collection, run: _FixityRun) -> None:
     if collection.store.writable:
-        words = {name: getattr(run, name) for name in _Run.__slots__}
+        words = {name: getattr(run, name) for name in _FixityRun.__slots__}
         collection.store.set_meta(META, json.dumps(words, ensure_ascii=False))
 
 
-def _end(collection: Collection, run: _Run, found: Sequence[Verified]) -> None:
+def _end(collection: Collection, run: _FixityRun, found: Sequence[Verified]) -> None:
     if not collection.store.writable:
         return
     words = {

@@ -21,7 +21,7 @@ from boxlore.disk.writing import CHUNK, replacing
 from boxlore.formats import carrier
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
-from boxlore.tasks.scans.pairing import Planned, Side
+from boxlore.tasks.scans.pairing import Planned, ScanSide
 from boxlore.tasks.telling.statements import Teller, Telling
 
 SUFFIXES = frozenset(".jpg .jpeg .tif .tiff .png .webp .heic .heif .jp2 .gif .bmp".split())
@@ -29,7 +29,7 @@ BATCH = 50
 
 
 @dataclass(frozen=True, slots=True)
-class Taken:
+class IntakeResult:
     """One planned item after intake: its number, and state taken, known (all bytes were here) or refused."""
 
     key: str
@@ -39,7 +39,7 @@ class Taken:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Wanted:
+class IntakeOptions:
     """How scans come in: copied into `scans/` or registered where they are; where the items are kept."""
 
     copy: bool = False
@@ -67,11 +67,11 @@ def picture_files(paths: Iterable[Path]) -> list[Path]:
 
 
 @dataclass(slots=True)
-class _Run:
+class _IntakeRun:
     """What one intake remembers between items."""
 
     collection: Collection
-    wanted: Wanted
+    wanted: IntakeOptions
     teller: Teller
     act: Act
     count: int
@@ -82,22 +82,24 @@ class _Run:
     items: dict[str, Subject] = field(default_factory=dict)
 
 
-def take_in(collection: Collection, plan: Iterable[Planned], wanted: Wanted, progress: Progress = QUIET) -> list[Taken]:
+def take_in(
+    collection: Collection, plan: Iterable[Planned], wanted: IntakeOptions, progress: Progress = QUIET
+) -> list[IntakeResult]:
     """Carry out a plan. Each batch of items is one act, safe on the disk before the next begins."""
     planned = list(plan)
     progress.begin("Taking in", len(planned))
     settings = collection.settings
     count = collection.store.next_number_count(settings.prefix, settings.series)
-    run = _Run(collection, wanted, Teller(collection), collection.act("intake"), count)
+    run = _IntakeRun(collection, wanted, Teller(collection), collection.act("intake"), count)
     run.containers = _containers(collection)
-    taken: list[Taken] = []
+    taken: list[IntakeResult] = []
     for number, one in enumerate(planned, 1):
         if progress.stopped():
             break
         try:
             taken.append(_take(run, one))
         except BoxloreError as error:
-            taken.append(Taken(one.key, "refused", why=str(error)))
+            taken.append(IntakeResult(one.key, "refused", why=str(error)))
         progress.step()
         if number % BATCH == 0:
             run.act.done()
@@ -112,14 +114,14 @@ def _containers(collection: Collection) -> dict[tuple[str, ...], str]:
     return {tuple(f"{kind} {label}" for kind, label in path): ident for ident, path in collection.store.containers()}
 
 
-def _take(run: _Run, planned: Planned) -> Taken:
+def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
     store = run.collection.store
     digests = [(side, sha256_of(side.path)) for side in planned.sides]
     known = [store.scan_by_sha256(digest) or run.scans.get(digest, "") for _, digest in digests]
     if known and all(known) and not any(side.area for side, _ in digests):
-        return Taken(planned.key, "known", why="these very pictures are here already")
+        return IntakeResult(planned.key, "known", why="these very pictures are here already")
     if known and all(known) and (number := store.shown_on(known[0], planned.sides[0].area)):
-        return Taken(planned.key, "known", number, "this part of the picture is here already")
+        return IntakeResult(planned.key, "known", number, "this part of the picture is here already")
     item = run.act.new(Kind.ITEM)
     number = number_text(run.collection.settings.prefix, run.collection.settings.series, run.count)
     shown = [
@@ -139,10 +141,10 @@ def _take(run: _Run, planned: Planned) -> Taken:
         else:
             source = Source(Said.INSCRIPTION, "verso") if name == "inscription" else KEEPER
             run.teller.add(run.act, item, name, words, Telling(source=source))
-    return Taken(planned.key, "taken", number)
+    return IntakeResult(planned.key, "taken", number)
 
 
-def _scan(run: _Run, side: Side, digest: str, known: str, number: str) -> str:
+def _scan(run: _IntakeRun, side: ScanSide, digest: str, known: str, number: str) -> str:
     """The scan's id: the one known by its bytes, or a new one registered with what its file says."""
     if known:
         return known
@@ -172,7 +174,7 @@ def _relative(path: Path, folder: Path) -> str:
         return path.resolve().as_posix()
 
 
-def _bring_in(run: _Run, side: Side, digest: str, number: str) -> Path:
+def _bring_in(run: _IntakeRun, side: ScanSide, digest: str, number: str) -> Path:
     """Copy a scan to `scans/`, named by number and side, and prove the copy by its hash."""
     letter = "f" if side.side == "recto" else "b"
     target = run.collection.folder / "scans" / f"{number}_{letter}{side.path.suffix.lower()}"
@@ -217,7 +219,7 @@ def embedded_in(path: Path) -> str:
     return "\n".join(lines)
 
 
-def _keep(run: _Run, item: Subject, planned: Planned) -> None:
+def _keep(run: _IntakeRun, item: Subject, planned: Planned) -> None:
     """Note where the item was found, then where it is kept now."""
     if found_in := planned.found_in or run.wanted.found_in:
         run.act.state(item, "found_in", found_in)
@@ -232,7 +234,7 @@ def _keep(run: _Run, item: Subject, planned: Planned) -> None:
         run.act.state(item, "kept", f"{inner} {position}")
 
 
-def _container(run: _Run, path: tuple[tuple[str, str], ...]) -> str:
+def _container(run: _IntakeRun, path: tuple[tuple[str, str], ...]) -> str:
     """The id of the container at that path, made with its outer ones where it is new."""
     key = tuple(f"{kind} {label}" for kind, label in path)
     if not path or key in run.containers:
@@ -247,7 +249,7 @@ def _container(run: _Run, path: tuple[tuple[str, str], ...]) -> str:
     return made.id
 
 
-def _link(run: _Run, planned: Iterable[Planned]) -> None:
+def _link(run: _IntakeRun, planned: Iterable[Planned]) -> None:
     for one in planned:
         for kind, key in one.links:
             if one.key in run.items and key in run.items:

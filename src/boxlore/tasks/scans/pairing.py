@@ -16,7 +16,7 @@ _SUFFIX = re.compile(r"(.+?)[ _-]?(?:(?<=[ _-])(f|r|front|recto)|(?<=[ _-])(b|v|
 
 
 @dataclass(frozen=True, slots=True)
-class Side:
+class ScanSide:
     """One picture file as one side of an item; `area` is x, y, w, h in 0..1 where it shows only a part."""
 
     path: Path
@@ -29,7 +29,7 @@ class Planned:
     """One item to be made. `told` maps further fields to their words; `attached_to` names another `key`."""
 
     key: str
-    sides: tuple[Side, ...] = ()
+    sides: tuple[ScanSide, ...] = ()
     kind: str = "print"
     box: str = ""
     folder: str = ""
@@ -57,7 +57,7 @@ def by_suffix(files: Iterable[Path]) -> list[Planned]:
             key = str(path.parent / path.stem) + path.suffix
         sides.setdefault(key, {})[side] = path
     return [
-        Planned(key=key, sides=tuple(Side(found[side], side) for side in (RECTO, VERSO) if side in found))
+        Planned(key=key, sides=tuple(ScanSide(found[side], side) for side in (RECTO, VERSO) if side in found))
         for key, found in sides.items()
     ]
 
@@ -71,7 +71,7 @@ def alternating(files: Iterable[Path]) -> list[Planned]:
             "Pair them by --pairs suffix, or by a table.",
         )
     return [
-        Planned(key=str(front.with_suffix("")), sides=(Side(front, RECTO), Side(back, VERSO)))
+        Planned(key=str(front.with_suffix("")), sides=(ScanSide(front, RECTO), ScanSide(back, VERSO)))
         for front, back in zip(ordered[::2], ordered[1::2], strict=True)
     ]
 
@@ -105,14 +105,14 @@ def by_table(rows: Iterable[tuple[int, Mapping[str, str]]], folder: Path) -> lis
     return list(items.values())
 
 
-def _side(line: int, row: Mapping[str, str], folder: Path) -> Side | None:
+def _side(line: int, row: Mapping[str, str], folder: Path) -> ScanSide | None:
     name = row.get("file", "").strip()
     if not name:
         return None
     side = row.get("side", "").strip().lower() or RECTO
     if side not in (RECTO, VERSO):
         raise WrongUse(f"Line {line}: side is “{side[:20]}”.", "It may be recto or verso.")
-    return Side(folder / name, side, read_area(row.get("area", ""), f"Line {line}"))
+    return ScanSide(folder / name, side, read_area(row.get("area", ""), f"Line {line}"))
 
 
 def read_area(text: str, where: str) -> tuple[float, ...]:
@@ -129,7 +129,7 @@ def read_area(text: str, where: str) -> tuple[float, ...]:
     return area
 
 
-def _planned(line: int, key: str, row: Mapping[str, str], side: Side | None) -> Planned:
+def _planned(line: int, key: str, row: Mapping[str, str], side: ScanSide | None) -> Planned:
     position = row.get("position", "").strip()
     if position and not position.isdigit():
         raise WrongUse(f"Line {line}: position is “{position[:20]}”.", "It must be a whole number.")

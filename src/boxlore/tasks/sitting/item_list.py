@@ -20,7 +20,7 @@ BARE, BEGUN, TOLD = "bare", "begun", "told"
 
 
 @dataclass(frozen=True, slots=True)
-class Row:
+class ListRow:
     """One line of the list: number, mark, how much is told (bare, begun, told), what it is, what is to ask."""
 
     id: str
@@ -37,7 +37,7 @@ class Listing:
     def __init__(self, collection: Collection) -> None:
         self._collection = collection
         self._ids = b""
-        self._rows: OrderedDict[str, Row] = OrderedDict()
+        self._rows: OrderedDict[str, ListRow] = OrderedDict()
         self.reload()
 
     def reload(self) -> None:
@@ -60,7 +60,7 @@ class Listing:
             found = self._ids.find(wanted, found + 1)
         return found // 16 if found >= 0 else -1
 
-    def row_at(self, position: int, around: int = 40) -> Row:
+    def row_at(self, position: int, around: int = 40) -> ListRow:
         """The row at a position; its neighbours are read with it, in one go."""
         item = self.id_at(position)
         if item not in self._rows:
@@ -72,7 +72,7 @@ class Listing:
         """An item's row changed."""
         self._rows.pop(item, None)
 
-    def rows(self, items: Sequence[str]) -> list[Row]:
+    def rows(self, items: Sequence[str]) -> list[ListRow]:
         """The rows of these items, those not remembered read in one go."""
         missing = [item for item in items if item not in self._rows]
         for row in self._read(missing):
@@ -81,14 +81,14 @@ class Listing:
             self._rows.popitem(last=False)
         return [self._rows[item] for item in items if item in self._rows]
 
-    def _read(self, items: Sequence[str]) -> Iterator[Row]:
+    def _read(self, items: Sequence[str]) -> Iterator[ListRow]:
         if not items:
             return
         people = self._collection.people()
         for material in self._collection.store.about_items(ids=items):
             to_ask = still_to_ask([statement for statement, _ in material.statements])
             record = build(material, people, {})
-            yield Row(
+            yield ListRow(
                 record.id,
                 record.number,
                 record.mark.short if record.mark else "",

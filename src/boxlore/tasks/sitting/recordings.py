@@ -24,7 +24,7 @@ PAPERS = (".pdf", ".jpg", ".jpeg", ".png", ".tif", ".tiff", ".webp")
 
 
 @dataclass(frozen=True, slots=True)
-class Kept:
+class KeptFile:
     """A file taken in: where it is now, and (for sound) where it lies in the sitting, with how that is known."""
 
     path: str
@@ -56,7 +56,7 @@ def of_sitting(collection: Collection, sitting: str) -> list[Recording]:
 
 def keep_recording(
     collection: Collection, sitting: str, file: Path, *, clap_at: int | None = None, clap: int = 1
-) -> Kept:
+) -> KeptFile:
     """Take a sound file in. `clap_at` is where in it (milliseconds) the clap of that number is heard.
 
     Without one, it begins where “recording started” was noted, else with the sitting. Raises WrongUse.
@@ -66,15 +66,15 @@ def keep_recording(
     start, because = _start(collection, sitting, clap_at, clap)
     path, facts, known = _copied(collection, sitting, file, "recordings")
     if known and any(one.path == path for one in of_sitting(collection, sitting)):
-        return Kept(path, start, because, known=True)
+        return KeptFile(path, start, because, known=True)
     act = collection.act(f"recording {file.name}")
     words = json.dumps(facts | {"start": start, "length": _length(collection.folder / path), "because": because})
     act.state(Subject(Kind.SITTING, sitting), "recording", words, sitting=sitting, moment=start)
     act.done()
-    return Kept(path, start, because)
+    return KeptFile(path, start, because)
 
 
-def keep_paper(collection: Collection, sitting: str, file: Path, what: str = "") -> Kept:
+def keep_paper(collection: Collection, sitting: str, file: Path, what: str = "") -> KeptFile:
     """Take a signed paper in: an agreement, a release, a gift form."""
     if file.suffix.lower() not in PAPERS:
         raise WrongUse(f"{file.name} is no scanned paper.", f"Taken in are {', '.join(PAPERS)}.")
@@ -84,7 +84,7 @@ def keep_paper(collection: Collection, sitting: str, file: Path, what: str = "")
         words = json.dumps(facts | {"what": what.strip()})
         act.state(Subject(Kind.SITTING, sitting), "paper", words, audience="keeper", sitting=sitting)
         act.done()
-    return Kept(path, known=known)
+    return KeptFile(path, known=known)
 
 
 def _start(collection: Collection, sitting: str, clap_at: int | None, clap: int) -> tuple[int, str]:

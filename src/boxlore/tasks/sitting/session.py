@@ -12,7 +12,7 @@ from contextlib import nullcontext
 from dataclasses import dataclass, field, replace
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.records.in_force import Record, ScanFile, Told
+from boxlore.core.records.in_force import Record, ScanFile, StatementView
 from boxlore.core.rules.of_record import look_over
 from boxlore.core.sitting.stages import Stage, Step, move
 from boxlore.core.statements import FIELDS, KEEPER, Kind, Said, Source, Statement, Subject, Sure, fold
@@ -144,7 +144,7 @@ class Sitting:
         """Who says what is typed into this prompt: words on a print are its own, everything else the teller's."""
         return VERSO if prompt.field == "inscription" else self.source
 
-    def own(self, record: Record, prompt: Prompt) -> Told | None:
+    def own(self, record: Record, prompt: Prompt) -> StatementView | None:
         """The statement that typing into this prompt corrects: this source's own, none where answers gather."""
         if prompt.gathers:
             return None
@@ -152,7 +152,7 @@ class Sitting:
         own = [told for told in record.all(prompt.field) if told.source == source]
         return max(own, key=lambda told: told.recorded_at, default=None)
 
-    def others(self, record: Record, prompt: Prompt) -> list[Told]:
+    def others(self, record: Record, prompt: Prompt) -> list[StatementView]:
         """What is told in this field besides; of people, those at a marker too."""
         if prompt.field == "person":
             return [one.told for one in record.shown()]
@@ -221,7 +221,9 @@ class Sitting:
         self.to_name.append(marker)
         return marker
 
-    def _add(self, act: Act, record: Record, prompt: Prompt, words: str, own: Told | None, person: str) -> None:
+    def _add(
+        self, act: Act, record: Record, prompt: Prompt, words: str, own: StatementView | None, person: str
+    ) -> None:
         how = self._how(prompt)
         if own is not None:
             how = replace(how, sure=own.sure, audience=own.audience)
@@ -243,7 +245,7 @@ class Sitting:
             source=self.source_of(prompt), language=self.language, sitting=self.id, moment=self.moment, audience=""
         )
 
-    def _emptied(self, record: Record, prompt: Prompt, own: Told | None) -> bool:
+    def _emptied(self, record: Record, prompt: Prompt, own: StatementView | None) -> bool:
         self.draft(record.id, prompt, "")
         if own is None:
             return False
@@ -290,7 +292,7 @@ class Sitting:
 
     # changing what was told
 
-    def change(self, record: Record, told: Told, **what: str) -> None:
+    def change(self, record: Record, told: StatementView, **what: str) -> None:
         """The same words with another audience, sureness or language: a new statement in the old one's place."""
         how = Telling(
             source=told.source,
@@ -309,7 +311,9 @@ class Sitting:
             act.readings[:] = [(made.id, person_reading(Subject(kind, ident)))]
         self.finish(act, record.id)
 
-    def settle(self, record: Record, name: str, told: tuple[Told, ...], chosen: str = "", *, outcome: str = "") -> None:
+    def settle(
+        self, record: Record, name: str, told: tuple[StatementView, ...], chosen: str = "", *, outcome: str = ""
+    ) -> None:
         """The keeper's word on a conflict: one statement chosen; or none, and `outcome` both (each may be so)
         or doubtful (nobody can say)."""
         act = self.collection.clock.new_id()

@@ -36,7 +36,7 @@ class Spot:
 
 
 @dataclass(frozen=True, slots=True)
-class Side:
+class ShownSide:
     """One picture of the item: its number for the page, what it is called, its markers."""
 
     id: int
@@ -52,7 +52,7 @@ class View:
     item: str = ""
     number: str = ""
     place: str = ""
-    sides: tuple[Side, ...] = ()
+    sides: tuple[ShownSide, ...] = ()
     at: int = 0
     caption: str = ""
     care: str = ""
@@ -132,7 +132,7 @@ class Showing:
 
     def _side(
         self, record: Record, scan: ScanFile, marked: Sequence[Marked], names: dict[tuple[str, int], str]
-    ) -> Side:
+    ) -> ShownSide:
         spots = tuple(
             Spot(one.number, one.x, one.y, names.get((one.scan, one.number), ""))
             for one in marked
@@ -140,7 +140,7 @@ class Showing:
         )
         altered = ", altered version" if scan.role == "altered" else ""
         name = {"recto": "Front", "verso": "Back"}.get(scan.side, scan.side.capitalize())
-        return Side(self._number(record.id, scan), name + altered, spots)
+        return ShownSide(self._number(record.id, scan), name + altered, spots)
 
     def _number(self, item: str, scan: ScanFile) -> int:
         key = (item, scan.id)

@@ -15,7 +15,7 @@ from pathlib import Path
 from boxlore.core.crosswalk.captions import title
 from boxlore.core.errors import WrongUse
 from boxlore.core.records.audience import NOBODY, To, Withheld, may_see
-from boxlore.core.records.in_force import Record, Told
+from boxlore.core.records.in_force import Record, StatementView
 from boxlore.core.sitting.time_log import Out, Passage, Recording, clock_of, heard_in, is_closed, outs, within
 from boxlore.core.statements import FIELDS, Kind, Statement, Subject
 from boxlore.disk.writing import write_whole
@@ -29,7 +29,7 @@ COLUMNS = ("recording", "time", "number", "mark", "field", "words", "language", 
 
 
 @dataclass(frozen=True, slots=True)
-class Log:
+class SittingLog:
     """One sitting's time log: recordings, stretches, closed passages, and what was told."""
 
     sitting: str
@@ -40,7 +40,7 @@ class Log:
     end: int
 
 
-def read_log(collection: Collection, sitting: str) -> Log:
+def read_log(collection: Collection, sitting: str) -> SittingLog:
     """Everything the log holds of one sitting."""
     rows = [statement for statement, _ in collection.store.statements(Subject(Kind.SITTING, sitting))]
     told = [
@@ -53,7 +53,7 @@ def read_log(collection: Collection, sitting: str) -> Log:
     ends = [at for at, _ in shown] + [one.moment or 0 for one in [*told, *rows]]
     ends += [one.start + one.length for one in recordings if one.length]
     end = max(ends, default=0) + 1
-    return Log(
+    return SittingLog(
         sitting=sitting,
         recordings=tuple(recordings),
         outs=tuple(outs(shown, end)),
@@ -76,7 +76,7 @@ def _passage(statement: Statement) -> Passage:
     return Passage(int(facts["from"]), int(facts["to"]), str(facts.get("why", "")))
 
 
-def cite(collection: Collection, told: Told) -> str:
+def cite(collection: Collection, told: StatementView) -> str:
     """Where a statement can be heard: `recordings/2026-11-25-leida-rourke-1.wav 0:04:12`; empty where it cannot."""
     if not told.sitting or told.moment is None:
         return ""
@@ -107,7 +107,7 @@ def write_log(collection: Collection, sitting: str, out: Path, to: To = To.FAMIL
     return [*written, path]
 
 
-def _stem(log: Log) -> str:
+def _stem(log: SittingLog) -> str:
     """No name of anyone: file names travel further than records."""
     return Path(log.recordings[0].path).stem if log.recordings else f"sitting-{log.sitting[-6:]}"
 
@@ -117,7 +117,7 @@ def _note(name: str, recording: Recording) -> str:
     return f"Chapters of {Path(recording.path).name}, item by item." + (f" Sitting: {day[0]}." if day else "")
 
 
-def chapters_of(log: Log, recording: Recording, records: dict[str, Record], to: To) -> Iterator[Chapter]:
+def chapters_of(log: SittingLog, recording: Recording, records: dict[str, Record], to: To) -> Iterator[Chapter]:
     """Which item was out when, within one recording; for outside a closed passage is a number."""
     start, last = within(recording, log.recordings, log.end)
     for out in log.outs:
@@ -130,7 +130,7 @@ def chapters_of(log: Log, recording: Recording, records: dict[str, Record], to: 
         yield Chapter(begin - start, end - start, words, record.number)
 
 
-def _csv(collection: Collection, log: Log, records: dict[str, Record], withheld: Withheld, to: To) -> str:
+def _csv(collection: Collection, log: SittingLog, records: dict[str, Record], withheld: Withheld, to: To) -> str:
     out = io.StringIO()
     rows = csv.writer(out, lineterminator="\r\n")
     rows.writerow(COLUMNS)
@@ -162,7 +162,7 @@ def _plain(words: str) -> str:
     return f"'{words}" if words[:1] in ("=", "+", "-", "@", "\t", "\r") else words
 
 
-def _about(log: Log, one: Statement, records: dict[str, Record]) -> Record | None:
+def _about(log: SittingLog, one: Statement, records: dict[str, Record]) -> Record | None:
     """The item a statement is about; of a marker or a person, the item that was out."""
     if one.subject.kind is Kind.ITEM:
         return records.get(one.subject.id)

@@ -2,7 +2,7 @@
 
 import json
 import os
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -12,14 +12,13 @@ from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.own import OwnPlace, read_own, read_point
 from boxlore.core.places.reading import READER_VERSION, Place, PlaceReading, fold_place, from_json, full_name
 from boxlore.core.statements import Kind, Reading
+from boxlore.gazetteer.index import BuildProgress
 from boxlore.gazetteer.opening import Gazetteer, open_gazetteer
 from boxlore.gazetteer.own_data import kept_lines
 from boxlore.tasks.collection.opening import Collection
 
 FILE_NAME = "places.tsv"
 """A keeper's own gazetteer, filtered, inside the collection."""
-
-Built = Callable[[str, int, int], None]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -34,7 +33,7 @@ class NewPlace:
 
 
 def read_places(
-    asked: Iterable[tuple[str, int | None]], built: Built, collection: Collection | None = None
+    asked: Iterable[tuple[str, int | None]], built: BuildProgress, collection: Collection | None = None
 ) -> Iterator[PlaceReading]:
     """What is understood of each (words, year), with the collection's own places and files if there is one."""
     gazetteer = open_gazetteer(progress=built, extra=own_gazetteer(collection) if collection else None)
@@ -44,7 +43,7 @@ def read_places(
         yield read_own(words, owns) or gazetteer.read(words, year=year, used=used)
 
 
-def gazetteer_of(collection: Collection, built: Built) -> Gazetteer:
+def gazetteer_of(collection: Collection, built: BuildProgress) -> Gazetteer:
     """The gazetteer with this collection's own file, its index built if it must be."""
     return open_gazetteer(progress=built, extra=own_gazetteer(collection))
 
@@ -139,7 +138,7 @@ def outside_country(
 
 
 def take_gazetteer(
-    collection: Collection, path: Path, *, names: Path | None, countries: Sequence[str], heard: Built
+    collection: Collection, path: Path, *, names: Path | None, countries: Sequence[str], heard: BuildProgress
 ) -> int:
     """Take a GeoNames table of the keeper's own into the collection; how many places and areas were kept.
 

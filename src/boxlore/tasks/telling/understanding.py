@@ -85,7 +85,7 @@ class Understanding:
         return Understood(reading, shown, asks, tuple(map(str, _list(answer["alternatives"]))))
 
     @property
-    def known(self) -> phrases.Known:
+    def known(self) -> phrases.KnownDates:
         """Births and events that phrases lean on (`when Ruth was five`); a name that several have is left out."""
         births: dict[str, set[str]] = {}
         for person in self._collection.people().values():
@@ -98,7 +98,7 @@ class Understanding:
             }
             for name in {one.words.casefold() for one, _ in told if one.field == "name"}:
                 events.setdefault(name, set()).update(dates)
-        return phrases.Known(_single(births), _single(events))
+        return phrases.KnownDates(_single(births), _single(events))
 
     def _place(self, words: str, year: int | None) -> Understood:
         read = read_own(words, own_places(self._collection)) or self.gazetteer.read(words, year=year, used=self.used)

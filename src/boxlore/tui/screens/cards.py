@@ -14,7 +14,7 @@ from boxlore.tui.widgets.text_input import Words
 
 KEYS = "123456789abcdefghijklmnopqrstuvwxyz"
 
-Answer = Callable[[str], Awaitable[None] | None]
+OnAnswer = Callable[[str], Awaitable[None] | None]
 
 
 class Card(ModalScreen[None]):
@@ -52,7 +52,7 @@ class Choices(Card):
         *[(key, f"press('{key}')") for key in KEYS],
     )
 
-    def __init__(self, title: str, choices: Sequence[Choice], answer: Answer, *, below: str = "") -> None:
+    def __init__(self, title: str, choices: Sequence[Choice], answer: OnAnswer, *, below: str = "") -> None:
         super().__init__()
         self._title, self._choices, self._answer, self._below = title, list(choices), answer, below
         self._at = 0

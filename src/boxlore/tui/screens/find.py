@@ -10,7 +10,7 @@ from textual.timer import Timer
 
 from boxlore.core.errors import BoxloreError, WrongUse
 from boxlore.core.records.containers import number_text
-from boxlore.tasks.sitting.item_list import Listing, Row, filtered, nearest
+from boxlore.tasks.sitting.item_list import Listing, ListRow, filtered, nearest
 from boxlore.tasks.sitting.linking import SAME, same_as
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.telling.statements import find_items
@@ -249,7 +249,7 @@ class FindScreen(Screen[None]):
         await self.app.run_action("leave")
 
 
-def cells(row: Row, width: int, found: str = "", *, picked: bool = False) -> Cells:
+def cells(row: ListRow, width: int, found: str = "", *, picked: bool = False) -> Cells:
     """One line of the list: number, mark, state as a word, what it is about or what was found in it."""
     to_ask = f"  → {row.to_ask}" if row.to_ask else ""
     head = 10 + 1 + 10 + 1 + 6 + 1

@@ -26,7 +26,7 @@ CLOSE = 0.3
 """How much of the picture is shown around a marker."""
 
 
-class Host(Protocol):
+class PictureHost(Protocol):
     """The screen below, which owns the item."""
 
     record: Record
@@ -69,7 +69,7 @@ class LargeScreen(Screen[None]):
         ("ctrl+q", "leave"),
     )
 
-    def __init__(self, host: Host) -> None:
+    def __init__(self, host: PictureHost) -> None:
         super().__init__()
         self._host = host
         self._at = 0

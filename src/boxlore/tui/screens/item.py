@@ -7,7 +7,7 @@ the words from the prompt's value, and sets the focus at once; so no word lands 
 from importlib import import_module
 
 from boxlore.core.errors import BoxloreError
-from boxlore.core.records.in_force import Told
+from boxlore.core.records.in_force import StatementView
 from boxlore.core.statements import Sure
 from boxlore.tasks.sitting.linking import RELATIONS, SAME, relate, same_as
 from boxlore.tasks.sitting.prompts import write_prompts
@@ -186,7 +186,7 @@ class ItemScreen(ItemView):
             wanted = SURENESSES[(at + 1) % len(SURENESSES)]
             self._change(told, f"{_quoted(told)}: {_SURE[wanted]}.", sure=wanted)
 
-    def _meant(self, block: Block) -> Told | None:
+    def _meant(self, block: Block) -> StatementView | None:
         """The statement that the keys of a prompt are about: our own; where answers gather, the last one."""
         own = self.sitting.own(self.record, block.prompt)
         if own is None and block.prompt.gathers:
@@ -197,7 +197,7 @@ class ItemScreen(ItemView):
             self.say("Nothing is told here yet. Say it first; F4 shows what others said.", bad=True)
         return own
 
-    def _change(self, told: Told, words: str, **what: str) -> None:
+    def _change(self, told: StatementView, words: str, **what: str) -> None:
         try:
             self.sitting.change(self.record, told, **what)
         except BoxloreError as error:
@@ -380,6 +380,6 @@ class ItemScreen(ItemView):
 _SURE = {Sure.SURE: "sure", Sure.LIKELY: "likely", Sure.GUESS: "a guess"}
 
 
-def _quoted(told: Told) -> str:
+def _quoted(told: StatementView) -> str:
     words = " ".join(told.words.split())
     return f"“{words[:40]}…”" if len(words) > 40 else f"“{words}”"

@@ -12,7 +12,7 @@ from boxlore.tui.screens.cards import Choice, Choices, Form
 from boxlore.tui.screens.working import WorkingScreen
 
 
-class Host(Protocol):
+class MenuHost(Protocol):
     """The screen below the menu."""
 
     sitting: Sitting
@@ -46,7 +46,7 @@ HERE = (
 LIGHT, LEAVE, SURVEY = "light", "leave", "survey"
 
 
-async def open_menu(screen: Host) -> None:
+async def open_menu(screen: MenuHost) -> None:
     """Show the menu of the sitting's screen and do what is chosen."""
     choices = [Choice(f"task:{key}", task.name, task.about) for key, task in TASKS.items()]
     choices.append(Choice(SURVEY, "Survey a box", "sleeves, tape, damage: one key each"))
@@ -71,7 +71,7 @@ async def open_menu(screen: Host) -> None:
     await screen.app.push_screen(Choices("Menu", choices, answer))
 
 
-async def start(screen: Host, name: str) -> None:
+async def start(screen: MenuHost, name: str) -> None:
     """Ask what a task needs, then run it."""
     task = TASKS[name]
     collection = screen.sitting.collection

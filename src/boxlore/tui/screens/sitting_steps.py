@@ -24,7 +24,7 @@ from boxlore.tui.widgets.plain_text import Line
 THANKS = "Thank you."
 
 
-class Host(Protocol):
+class StepsHost(Protocol):
     """The screen below."""
 
     sitting: Sitting
@@ -57,7 +57,7 @@ class Rest(Card):
         self.app.pop_screen()
 
 
-async def open_course(host: Host) -> None:
+async def open_course(host: StepsHost) -> None:
     """Show where the sitting stands, and what can be done with it."""
     sitting = host.sitting
     if not sitting.writable:
@@ -94,7 +94,7 @@ _NAMES = {
 }
 
 
-async def _prepare(host: Host) -> None:
+async def _prepare(host: StepsHost) -> None:
     sitting = host.sitting
 
     async def answer(told: dict[str, str]) -> str:
@@ -124,7 +124,7 @@ async def _prepare(host: Host) -> None:
     await Form("Before the photographs", blanks, answer).open(host.app)
 
 
-async def _consent(host: Host) -> None:
+async def _consent(host: StepsHost) -> None:
     """Each of those whose consent is due, one after another, with one key each."""
     waiting = course.consent_due(host.sitting)
 
@@ -158,7 +158,7 @@ _MAY_IT = (
 )
 
 
-async def _before_whom(host: Host, person: Person, then: Callable[[], Awaitable[None]]) -> None:
+async def _before_whom(host: StepsHost, person: Person, then: Callable[[], Awaitable[None]]) -> None:
     async def answer(told: dict[str, str]) -> str:
         try:
             made = course.answer_consent(host.sitting, person, given=True, witness=told["witness"])
@@ -172,7 +172,7 @@ async def _before_whom(host: Host, person: Person, then: Callable[[], Awaitable[
     await Form(f"Consent for {person.name}", [blank], answer).open(host.app)
 
 
-async def _rest(host: Host) -> None:
+async def _rest(host: StepsHost) -> None:
     course.step(host.sitting, Step.REST)
     host.showing.say("A rest.")
 
@@ -185,13 +185,13 @@ async def _rest(host: Host) -> None:
     await host.app.push_screen(Rest(over))
 
 
-async def _go_on(host: Host) -> None:
+async def _go_on(host: StepsHost) -> None:
     course.step(host.sitting, Step.GO_ON)
     host.showing.say("")
     host.say("Going on.")
 
 
-async def _close(host: Host) -> None:
+async def _close(host: StepsHost) -> None:
     course.step(host.sitting, Step.CLOSE)
     host.showing.say(THANKS)
 
@@ -204,7 +204,7 @@ async def _close(host: Host) -> None:
     await Form("Closing", [Blank("next", "What to ask next time?", "", hint)], answer).open(host.app)
 
 
-async def _summary(host: Host) -> None:
+async def _summary(host: StepsHost) -> None:
     lines = "\n".join(course.summary(host.sitting).lines())
     claps = [clock_of(at) for at in course.claps(host.sitting.collection, host.sitting.id)]
     more = f"\nClaps at {', '.join(claps)} of the sitting." if claps else ""
@@ -214,17 +214,17 @@ async def _summary(host: Host) -> None:
     await host.app.push_screen(Notice(f"{host.sitting.narrator}: summary", lines + more + after))
 
 
-async def _started(host: Host) -> None:
+async def _started(host: StepsHost) -> None:
     at = course.note(host.sitting, "recording started")
     host.say(f"Noted at {clock_of(at)} of the sitting. A clap now lays the recording beside it to the second.")
 
 
-async def _clap(host: Host) -> None:
+async def _clap(host: StepsHost) -> None:
     number = course.clap(host.sitting)
     host.say(f"Clap {number} noted. Find it in the recording afterwards, and give where it is heard.")
 
 
-async def _closed(host: Host) -> None:
+async def _closed(host: StepsHost) -> None:
     def answer(told: dict[str, str]) -> str:
         try:
             minutes = float(told["minutes"].replace(",", "."))
@@ -243,7 +243,7 @@ async def _closed(host: Host) -> None:
     await Form("Close the last minutes for outside", blanks, answer).open(host.app)
 
 
-async def _recording(host: Host) -> None:
+async def _recording(host: StepsHost) -> None:
     sitting = host.sitting
 
     def answer(told: dict[str, str]) -> str:
@@ -271,7 +271,7 @@ async def _recording(host: Host) -> None:
     await Form("Keep a recording", blanks, answer).open(host.app)
 
 
-async def _paper(host: Host) -> None:
+async def _paper(host: StepsHost) -> None:
     def answer(told: dict[str, str]) -> str:
         file = Path(told["file"]).expanduser()
         if not file.is_file():
@@ -287,7 +287,7 @@ async def _paper(host: Host) -> None:
     await Form("Keep a signed paper", blanks, answer).open(host.app)
 
 
-async def _story(host: Host) -> None:
+async def _story(host: StepsHost) -> None:
     async def chosen(kind: str) -> None:
         def answer(told: dict[str, str]) -> str:
             try:
@@ -308,7 +308,7 @@ async def _story(host: Host) -> None:
 
 _ARTICLES = {"sitting": "this", "event": "an"}
 
-_DO: dict[str, Callable[[Host], Awaitable[None]]] = {
+_DO: dict[str, Callable[[StepsHost], Awaitable[None]]] = {
     "prepare": _prepare,
     "consent": _consent,
     str(Step.REST): _rest,

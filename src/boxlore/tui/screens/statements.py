@@ -6,7 +6,7 @@ from textual.app import ComposeResult
 from textual.screen import Screen
 
 from boxlore.core.errors import BoxloreError
-from boxlore.core.records.in_force import Record, Told
+from boxlore.core.records.in_force import Record, StatementView
 from boxlore.core.statements import FIELDS
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.sitting.session import AUDIENCES, Sitting
@@ -50,7 +50,7 @@ class SaidScreen(Screen[None]):
     def __init__(self, sitting: Sitting, record: Record, changed: Callable[[], None]) -> None:
         super().__init__()
         self._sitting, self._record, self._changed = sitting, record, changed
-        self._told: list[Told] = []
+        self._told: list[StatementView] = []
         self._top, self._rows, self._whole, self._note = Top(), Rows(), Line(id="whole"), Line(id="note")
 
     def compose(self) -> ComposeResult:
@@ -148,7 +148,7 @@ class SaidScreen(Screen[None]):
 
         await self.app.push_screen(Choices(short(f"“{told.words}”", 60), ACTIONS, answer))
 
-    async def _audience(self, told: Told) -> None:
+    async def _audience(self, told: StatementView) -> None:
         def answer(value: dict[str, str]) -> str:
             try:
                 self._sitting.change(self._record, told, audience=value["audience"])
@@ -161,7 +161,7 @@ class SaidScreen(Screen[None]):
         hint = f"{', '.join(AUDIENCES)}, or archive:2060-01-01 (closed until that day)"
         await Form("Who may see it?", [Blank("audience", "Audience", told.audience, hint)], answer).open(self.app)
 
-    async def _language(self, told: Told) -> None:
+    async def _language(self, told: StatementView) -> None:
         def answer(value: dict[str, str]) -> str:
             tag = value["tag"]
             if not is_language(tag):
@@ -174,7 +174,7 @@ class SaidScreen(Screen[None]):
         blank = language_blank(told.language)
         await Form("Which language is it in?", [blank], answer).open(self.app)
 
-    async def _settle(self, told: Told) -> None:
+    async def _settle(self, told: StatementView) -> None:
         others = self._record.all(told.field)
         if len(others) < 2 or FIELDS[told.field].many:
             self.say("Nothing else is said here, so there is nothing to settle.")
@@ -193,7 +193,7 @@ class SaidScreen(Screen[None]):
 
         await self.app.push_screen(Choices(f"Settle: {FIELDS[told.field].label}", choices, answer))
 
-    async def _history(self, told: Told) -> None:
+    async def _history(self, told: StatementView) -> None:
         parts: list[str | tuple[str, str]] = []
         for past in self._sitting.history(self._record.id, told.field):
             one = past.statement
@@ -202,7 +202,7 @@ class SaidScreen(Screen[None]):
             parts += [(f"{when}  {past.state}\n", "bold"), f"{one.source.said}: “{words}”\n\n"]
         await self.app.push_screen(Notice(f"History: {FIELDS[told.field].label}", *parts))
 
-    async def _strike(self, told: Told) -> None:
+    async def _strike(self, told: StatementView) -> None:
         async def answer(value: str) -> None:
             if value == "yes":
                 await self.app.push_screen(
@@ -214,7 +214,7 @@ class SaidScreen(Screen[None]):
         title = f"Strike {short(told.words, 44)}?"
         await self.app.push_screen(Choices(title, choices, answer, below=below))
 
-    def _struck(self, told: Told, progress: Progress) -> list[str]:
+    def _struck(self, told: StatementView, progress: Progress) -> list[str]:
         report = self._sitting.strike(told.statement, progress)
         if not report.finished:
             return [

@@ -122,7 +122,7 @@ class SurveyScreen(Screen[None]):
         self._note.say(words)
 
 
-class Host(Protocol):
+class SurveyHost(Protocol):
     """The screen that a survey is opened from."""
 
     sitting: Sitting
@@ -135,7 +135,7 @@ class Host(Protocol):
     def task_done(self, *, wrote: bool) -> None: ...
 
 
-async def ask_box(host: Host) -> None:
+async def ask_box(host: SurveyHost) -> None:
     """Ask which box, then survey it; the screen below comes back when it is over."""
     if not host.sitting.writable:
         host.say("Open for reading only; nothing can be changed.", bad=True)

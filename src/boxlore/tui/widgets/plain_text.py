@@ -5,6 +5,9 @@ import unicodedata
 from textual.content import Content
 from textual.widgets import Static
 
+StyledText = str | tuple[str, str]
+"""Words, or (words, style)."""
+
 
 def plain(words: str) -> str:
     """Words that are safe to draw: control letters, and those that turn the direction, become visible."""
@@ -24,15 +27,15 @@ def _controls(letter: str) -> bool:
 class Line(Static):
     """One piece of text. Give it words, or parts as (words, style)."""
 
-    def __init__(self, *parts: str | tuple[str, str], id: str | None = None, classes: str | None = None) -> None:
+    def __init__(self, *parts: StyledText, id: str | None = None, classes: str | None = None) -> None:
         super().__init__(content(*parts), markup=False, id=id, classes=classes)
 
-    def say(self, *parts: str | tuple[str, str]) -> None:
+    def say(self, *parts: StyledText) -> None:
         """Show other words."""
         self.update(content(*parts))
 
 
-def content(*parts: str | tuple[str, str]) -> Content:
+def content(*parts: StyledText) -> Content:
     """Parts joined; a part is words, or (words, style)."""
     pieces = [
         Content(plain(part)) if isinstance(part, str) else Content.styled(plain(part[0]), part[1]) for part in parts

@@ -7,17 +7,15 @@ from typing import Protocol
 from textual.app import ComposeResult
 from textual.containers import Vertical
 
-from boxlore.core.records.in_force import Record, Told
+from boxlore.core.records.in_force import Record, StatementView
 from boxlore.core.statements import Said, Sure
 from boxlore.tasks.sitting.prompts import Prompt
 from boxlore.tasks.telling.understanding import Understood
-from boxlore.tui.widgets.plain_text import Line, short
+from boxlore.tui.widgets.plain_text import Line, StyledText, short
 from boxlore.tui.widgets.text_input import Words
 
 MOST_SHOWN = 300
 """Letters of another's words shown above a prompt; F4 shows them whole."""
-
-Part = str | tuple[str, str]
 
 
 class Typist(Protocol):
@@ -48,7 +46,7 @@ class Block(Vertical):
         self.replaces = ""
         self.suggestions: list[tuple[str, str]] = []
         """(id, words), the one that Tab takes first; the id is empty for a place."""
-        self.understood: tuple[Part, ...] = ()
+        self.understood: tuple[StyledText, ...] = ()
         self.asking = ""
         """Asked instead of the prompt's own question: who is at a marker."""
         self._typist = typist
@@ -64,7 +62,9 @@ class Block(Vertical):
         yield self.words
         yield self._made
 
-    def load(self, record: Record, own: Told | None, others: list[Told], *, keeps: bool = True) -> None:
+    def load(
+        self, record: Record, own: StatementView | None, others: list[StatementView], *, keeps: bool = True
+    ) -> None:
         """Show a record's own words for this prompt, ready to be corrected, and what others said."""
         self.baseline = own.words if own else ""
         self.replaces = own.statement if own else ""
@@ -75,9 +75,9 @@ class Block(Vertical):
         self.say_others(others)
         self.draw()
 
-    def say_others(self, others: list[Told]) -> None:
+    def say_others(self, others: list[StatementView]) -> None:
         """Show what others said: whole where there is room, a line each on a low screen."""
-        parts: list[Part] = []
+        parts: list[StyledText] = []
         room = max(self.size.width - 4, 40) if self.screen.has_class("-low") else MOST_SHOWN
         if self.prompt.gathers and others:
             parts.append(" · ".join(_named(told) for told in others))
@@ -116,7 +116,7 @@ class Block(Vertical):
         self._made.display = bool(parts)
         self._made.say(*parts)
 
-    def _below(self, here: bool) -> tuple[Part, ...]:
+    def _below(self, here: bool) -> tuple[StyledText, ...]:
         if here and self.suggestions:
             names = [short(words, 40) for _, words in self.suggestions]
             more = f"   ↓ {', '.join(names[1:])}" if names[1:] else ""
@@ -136,22 +136,22 @@ class Block(Vertical):
 SURE_WORDS = {Sure.SURE: "", Sure.LIKELY: "likely", Sure.GUESS: "a guess", Sure.NOT_KNOWN: "not known"}
 
 
-def marks(told: Told) -> str:
+def marks(told: StatementView) -> str:
     """How sure, and for whom, in words; empty for sure and anyone."""
     audience = "" if told.audience == "anyone" else f"for {told.audience} only"
     return ", ".join(part for part in (SURE_WORDS[told.sure], audience) if part)
 
 
-def who_says(told: Told) -> str:
+def who_says(told: StatementView) -> str:
     """Whose words these are."""
     said, ref = told.source.said, told.source.ref
     names = {Said.INSCRIPTION: f"on the {ref or 'print'}", Said.FILE: "in the file", Said.KEEPER: "the keeper"}
     return names.get(said, told.said_by or ref or str(said))
 
 
-def made_of(meant: Understood | Told) -> tuple[Part, ...]:
+def made_of(meant: Understood | StatementView) -> tuple[StyledText, ...]:
     """What was made of a date or a place: its standard form, or the question it leaves."""
-    if isinstance(meant, Told):
+    if isinstance(meant, StatementView):
         return _date_parts(meant.value) if meant.field == "date" else _place_parts(meant.value)
     if meant.asks:
         return (("? ", "bold $warning"), meant.asks)
@@ -161,12 +161,12 @@ def made_of(meant: Understood | Told) -> tuple[Part, ...]:
     return ("= ", meant.shown) if value.get("choices") else ("kept as told; not in the list of places",)
 
 
-def _date_parts(value: Mapping[str, object]) -> tuple[Part, ...]:
+def _date_parts(value: Mapping[str, object]) -> tuple[StyledText, ...]:
     shown, edtf = str(value.get("display") or ""), str(value.get("edtf") or "")
     return (f"= {shown}", f"   {edtf}" if edtf != shown else "") if edtf else ()
 
 
-def _place_parts(value: Mapping[str, object]) -> tuple[Part, ...]:
+def _place_parts(value: Mapping[str, object]) -> tuple[StyledText, ...]:
     choices = value.get("choices")
     if not isinstance(choices, list) or not choices:
         return ()
@@ -175,17 +175,17 @@ def _place_parts(value: Mapping[str, object]) -> tuple[Part, ...]:
     return ("= ", ", ".join(str(name) for name in dict.fromkeys(names) if name))
 
 
-def _said(told: Told) -> str:
+def _said(told: StatementView) -> str:
     extra = f" ({marks(told)})" if marks(told) else ""
     return f"{who_says(told)}: “{' '.join(told.words.split())}”{extra}"
 
 
-def _named(told: Told) -> str:
+def _named(told: StatementView) -> str:
     """A name among many: who says so is one key away (F4)."""
     return f"{' '.join(told.words.split())} ({marks(told)})" if marks(told) else " ".join(told.words.split())
 
 
-def _state(record: Record, prompt: Prompt, own: Told | None) -> str:
+def _state(record: Record, prompt: Prompt, own: StatementView | None) -> str:
     if own is not None and marks(own):
         return marks(own)
     return "asked, not known" if prompt.field in record.not_known else ""
