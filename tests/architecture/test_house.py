@@ -40,6 +40,27 @@ THIRD_PARTY = {
     "cli": {"click", "rich"},
 }
 
+WINGS = {
+    "core": (
+        ("errors", "findings"),
+        ("dates", "sitting", "statements"),
+        ("people", "places"),
+        ("records",),
+        ("originals", "rules"),
+        ("crosswalk",),
+    ),
+    "tasks": (
+        ("collection",),
+        ("originals", "telling"),
+        ("people", "scans"),
+        ("check", "outputs", "strike"),
+        ("sitting",),
+        ("archive",),
+        ("demo",),
+    ),
+}
+"""The rooms of the two large folders, floor by floor: a room imports only rooms of the floors before its own."""
+
 HEAVY = ("textual", "rdflib", "lxml", "PIL", "typst", "jinja2", "sqlite3")
 
 IMPURE = {"os", "io", "pathlib", "time", "sqlite3", "subprocess", "socket", "threading", "random", "tempfile"}
@@ -77,6 +98,34 @@ def test_imports_point_down(path: Path) -> None:
             assert parts[0] in THIRD_PARTY[folder], f"{folder} may not import {module}"
         if folder == "core":
             assert parts[0] not in IMPURE, f"core is pure, and {path.name} imports {module}"
+
+
+@pytest.mark.parametrize("folder", WINGS)
+def test_wings_stand_on_their_floors(folder: str) -> None:
+    floors = {room: floor for floor, rooms in enumerate(WINGS[folder]) for room in rooms}
+    top = SRC / folder
+    assert {path.stem for path in top.iterdir() if path.stem not in ("__init__", "__pycache__")} == set(floors)
+    for path in top.rglob("*.py"):
+        room = path.relative_to(top).parts[0].removesuffix(".py")
+        for module in imports(path):
+            name, parts = module, module.split(".")
+            if parts[:2] != ["boxlore", folder] or len(parts) < 3 or parts[2] == room:
+                continue
+            assert floors[parts[2]] < floors[room], f"{path.relative_to(SRC)} imports {name}, which is not below it"
+
+
+@pytest.mark.parametrize("path", FILES, ids=lambda path: str(path.relative_to(SRC)))
+def test_a_name_never_repeats_its_wing(path: Path) -> None:
+    folder, *wings, name = path.relative_to(SRC).with_suffix("").parts if path.parent != SRC else ("", "")
+    assert not (folder in WINGS and wings and name in (wings[0], wings[0].removesuffix("s"))), name
+
+
+def test_tests_stand_where_their_sources_stand() -> None:
+    """`tests/core/dates/test_edtf.py` tests `core/dates/edtf.py`; a test of several sources stands in their folder."""
+    tests = SRC.parents[1] / "tests"
+    for path in tests.rglob("test_*.py"):
+        folder = path.parent.relative_to(tests)
+        assert folder.parts[0] == "architecture" or (SRC / folder).is_dir(), path
 
 
 def test_every_folder_is_named() -> None:

@@ -24,6 +24,7 @@ from boxlore.core.statements import KEEPER, Kind, Said, read_source
 from boxlore.tasks.archive.offer import offer
 from boxlore.tasks.archive.transfer import TransferOrder as Transfer
 from boxlore.tasks.archive.transfer import names_left, transfer
+from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records import Selection, records, seen_by
 from boxlore.tasks.outputs.copies import copies
@@ -34,7 +35,7 @@ from boxlore.tasks.scans.pairing import by_suffix
 from boxlore.tasks.sitting.recordings import keep_recording
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.time_log import sittings, write_log
-from boxlore.tasks.telling.statements import Teller, Telling, find_item
+from boxlore.tasks.telling.statements import Teller, Telling
 
 ON = date(2026, 11, 25)
 OUTSIDE = PrintOrder(to=To.OUTSIDE)

@@ -12,13 +12,13 @@ from boxlore.core.errors import BoxloreError, WrongUse
 from boxlore.core.records.in_force import Record, StatementView
 from boxlore.core.sitting.stages import Step
 from boxlore.core.statements import FIELDS
+from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.sitting import course
 from boxlore.tasks.sitting.item_list import Listing, filtered
 from boxlore.tasks.sitting.linking import RELATIONS, SAME, relate, related_lines, same_as, story_about
 from boxlore.tasks.sitting.prompts import Prompt
 from boxlore.tasks.sitting.session import COME_BACK, Sitting
 from boxlore.tasks.sitting.showing import Showing
-from boxlore.tasks.telling.statements import find_item
 
 Say = Callable[[str], None]
 PlainOrder = Callable[["Plain", str], None]

@@ -8,9 +8,9 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.records.containers import looks_like_number
 from boxlore.core.statements import FIELDS, Kind, Subject
 from boxlore.store.strike import StrikeReport, finish, pending, strike
+from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.people.registry import find_person
-from boxlore.tasks.telling.statements import find_item
 
 BEYOND = (
     "Boxlore cannot reach copies on other disks or in other people's hands, backups that others made, "

@@ -28,12 +28,13 @@ from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.archive.receipt import read_receipt
 from boxlore.tasks.archive.settings import as_toml, read_archive
 from boxlore.tasks.archive.transfer import TransferOrder, name_search, transfer
+from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records import Selection, record_of, records, seen_by
 from boxlore.tasks.scans.fixity import verify_scans
 from boxlore.tasks.scans.fixity_events import CHECKED, COPIED, MADE, events
 from boxlore.tasks.scans.packages import verify_package
-from boxlore.tasks.telling.statements import Teller, Telling, find_item
+from boxlore.tasks.telling.statements import Teller, Telling
 
 ON = date(2026, 11, 25)
 QUICK = Archive(takes=("dublin-core", "rdf", "scans"))

@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from boxlore.core.errors import WrongUse
 from boxlore.core.originals.moves import close_up, merge, move, relabel
 from boxlore.core.statements import Kind, Subject
-from boxlore.tasks.collection.marks import holders, marks_of
+from boxlore.tasks.collection.marks import find_item, find_items, holders, marks_of
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.records import record_of
 from boxlore.tasks.collection.settings import Settings
@@ -31,7 +31,6 @@ from boxlore.tasks.originals.housing import (
     take_off,
     undo,
 )
-from boxlore.tasks.telling.statements import find_item, find_items
 
 COUNT = 6
 

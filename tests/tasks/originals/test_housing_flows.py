@@ -20,11 +20,12 @@ from boxlore.disk.shipped import shipped
 from boxlore.exports.ead_elements import Dialect, Ead2002
 from boxlore.exports.finding_aid import FindingAid
 from boxlore.tasks.archive.transfer import facts_of
+from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records import Selection, seen_by
 from boxlore.tasks.originals.housing import lend
 from boxlore.tasks.originals.survey import SurveyAnswer, note
-from boxlore.tasks.telling.statements import Teller, Telling, find_item
+from boxlore.tasks.telling.statements import Teller, Telling
 
 NUMBER = "TRA-0001"
 

@@ -11,6 +11,7 @@ import pytest
 from PIL import Image
 
 from boxlore.core.errors import WrongUse
+from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.records import record_of
 from boxlore.tasks.collection.settings import Settings
@@ -28,7 +29,6 @@ from boxlore.tasks.originals.survey import (
 )
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import Planned, ScanSide
-from boxlore.tasks.telling.statements import find_item
 
 
 @pytest.fixture

@@ -23,6 +23,7 @@ from boxlore.core.records.audience import To
 from boxlore.core.records.in_force import ScanFile
 from boxlore.core.statements import Kind, Said, Source, Subject, Sure
 from boxlore.disk import writing
+from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.records import Selection, record_of
 from boxlore.tasks.collection.settings import Settings
@@ -30,7 +31,7 @@ from boxlore.tasks.outputs.contents import read_contents
 from boxlore.tasks.outputs.copies import Copied, copies
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import Planned, ScanSide
-from boxlore.tasks.telling.statements import Teller, Telling, find_item
+from boxlore.tasks.telling.statements import Teller, Telling
 
 ON = date(2026, 11, 25)
 SETTINGS = Settings(title="Tamm and Rourke photographs", prefix="TR", holder="Mia Rourke, Port Chalmers")

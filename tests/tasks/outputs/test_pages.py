@@ -8,11 +8,11 @@ import pytest
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.records.audience import To
+from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.records import Selection, record_of
 from boxlore.tasks.outputs.pages import LISTED, pages
 from boxlore.tasks.outputs.sheets import PrintOrder
-from boxlore.tasks.telling.statements import find_item
 
 FAMILY = PrintOrder(to=To.FAMILY)
 

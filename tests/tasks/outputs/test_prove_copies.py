@@ -11,13 +11,14 @@ from PIL import Image
 from boxlore.core.errors import CouldNot
 from boxlore.core.records.audience import To
 from boxlore.core.statements import Kind
+from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.outputs.copies import copies
 from boxlore.tasks.outputs.prove_copies import is_copies_folder, prove_copies
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import Planned, ScanSide
-from boxlore.tasks.telling.statements import Teller, Telling, find_item
+from boxlore.tasks.telling.statements import Teller, Telling
 
 ON = date(2026, 11, 25)
 Home = tuple[Path, Path]

@@ -11,10 +11,12 @@ from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.records.audience import To
 from boxlore.core.records.in_force import ScanFile
 from boxlore.core.statements import Kind, Said, Source
+from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.records import Selection, record_of, seen_by
 from boxlore.tasks.outputs.sheets import PrintOrder, labels, pixels, seen_items, sheet, slips, theme_of, worksheet
-from boxlore.tasks.telling.statements import Telling, find_item, tell_from
+from boxlore.tasks.telling.statements import Telling
+from boxlore.tasks.telling.table import tell_from
 
 LIVING = ("Mia", "Daniel", "Danny", "Leida", "Con Rourke", "Oskar")
 

@@ -13,10 +13,11 @@ from boxlore.core.people.consent import make_consent
 from boxlore.core.people.positions import Placed
 from boxlore.core.records.audience import To
 from boxlore.core.statements import KEEPER, Kind, Subject
+from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records import lives_of, record_of, records, seen_by
 from boxlore.tasks.people import registry
-from boxlore.tasks.telling.statements import Teller, Telling, find_item
+from boxlore.tasks.telling.statements import Teller, Telling
 
 ON = date(2026, 11, 25)
 

@@ -11,7 +11,7 @@ from boxlore.cli import options, output, talk
 from boxlore.core.errors import WrongUse
 from boxlore.core.originals.moves import Plan, close_up, merge, move, relabel
 from boxlore.core.records.containers import KINDS, LOCATION_KINDS, Container
-from boxlore.tasks.collection.marks import dated, marks_of
+from boxlore.tasks.collection.marks import dated, find_item, find_items, marks_of
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records import Selection
 from boxlore.tasks.originals.housing import (
@@ -31,7 +31,6 @@ from boxlore.tasks.originals.housing import (
 from boxlore.tasks.originals.housing_check import HousingFound, PrintSize, check_housing, check_scans, print_sizes
 from boxlore.tasks.originals.survey import write_receipt
 from boxlore.tasks.sitting.recovering import open_for_writing
-from boxlore.tasks.telling.statements import find_item, find_items
 
 OF_HOUSING = (
     "move ", "merge", "renumber", "count the places", "location ", "container ", "on loan", "given back", "note taken",

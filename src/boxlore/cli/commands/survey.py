@@ -10,10 +10,10 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.core.errors import WrongUse
+from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.originals.survey import Lists, lists, note, read_answer, write_order, write_work
 from boxlore.tasks.sitting.recovering import open_for_writing
-from boxlore.tasks.telling.statements import find_item
 
 
 @click.command()

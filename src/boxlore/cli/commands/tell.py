@@ -7,8 +7,10 @@ import click
 from boxlore.cli import options, output, talk
 from boxlore.core.errors import WrongUse
 from boxlore.core.statements import KEEPER, Statement, Sure, read_source
+from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.sitting.recovering import open_for_writing
-from boxlore.tasks.telling.statements import Teller, Telling, find_item, read_sure, tell_from
+from boxlore.tasks.telling.statements import Teller, Telling
+from boxlore.tasks.telling.table import read_sure, tell_from
 
 
 @click.command()

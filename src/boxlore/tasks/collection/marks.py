@@ -3,8 +3,10 @@
 from collections import defaultdict
 from collections.abc import Sequence
 
+from boxlore.core.errors import WrongUse
 from boxlore.core.originals.history import PastMark, Places, Stated, Withdrawn, held
-from boxlore.core.records.containers import short_form
+from boxlore.core.records.containers import looks_like_number, short_form
+from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.opening import Collection
 
 
@@ -39,3 +41,27 @@ def _histories(collection: Collection, items: Sequence[str]) -> dict[str, list[P
 
 def _places(collection: Collection) -> Places:
     return Places(collection.store.container_facts(), Withdrawn(collection.store.withdrawals()))
+
+
+def find_items(collection: Collection, text: str) -> list[Subject]:
+    """The items meant by a number, or that a mark means or ever meant: now first. Raises WrongUse if there is none."""
+    store = collection.store
+    if looks_like_number(text):
+        ident = store.item_by_number(text.strip().upper())
+        if ident is None:
+            raise WrongUse(f"There is no item {text.strip().upper()} here.", "boxlore find shows what there is.")
+        return [Subject(Kind.ITEM, ident)]
+    found = [one.item for one in holders(collection, text)]
+    if not found:
+        raise WrongUse(f"Nothing is, or was, kept at {text}.", "Use a number (TRA-0042) or a mark (3/12/4).")
+    return [Subject(Kind.ITEM, item) for item in dict.fromkeys(found)]
+
+
+def find_item(collection: Collection, text: str) -> Subject:
+    """The one item meant by a number or a mark. Raises WrongUse if there is none, or a mark has meant more than one."""
+    found = find_items(collection, text)
+    if len(found) > 1:
+        held = holders(collection, text)
+        said = "; ".join(f"{collection.store.number_of(one.item)} ({dated(one)})" for one in held[:6])
+        raise WrongUse(f"{text} is the mark of {len(found)} items: {said}.", "Use the number instead.")
+    return found[0]

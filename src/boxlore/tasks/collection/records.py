@@ -11,8 +11,8 @@ from boxlore.core.records.audience import Life, To, Withheld, life_of, visible, 
 from boxlore.core.records.in_force import Material, Record, build
 from boxlore.core.rules.kin import Wedding
 from boxlore.core.statements import fold
+from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.telling.statements import find_item
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -14,6 +14,7 @@ from boxlore.disk.fixity import sha256_of
 from boxlore.disk.shipped import shipped
 from boxlore.tasks.archive.transfer import transfer
 from boxlore.tasks.check import check
+from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Act, Collection, open_collection, start
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.collection.records import Selection, record_of
@@ -26,7 +27,7 @@ from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.lookalikes import look_closer
 from boxlore.tasks.scans.pairing import by_table
 from boxlore.tasks.strike import strike_out
-from boxlore.tasks.telling.statements import Teller, Telling, find_item
+from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.understanding import person_reading
 
 SETTINGS = Settings(

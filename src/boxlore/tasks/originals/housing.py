@@ -11,8 +11,8 @@ from boxlore.core.originals.moves import KEPT, MoveStep, Plan, Position, doubles
 from boxlore.core.records.containers import KINDS, LOCATION_KINDS, Container, looks_like_number, short_form
 from boxlore.core.statements import FIELDS, Kind, Reading, Statement, Subject
 from boxlore.store.values import Change
+from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Act, Collection
-from boxlore.tasks.telling.statements import find_item
 
 OURS = "common practice, no source"
 

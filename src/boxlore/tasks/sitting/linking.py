@@ -8,9 +8,9 @@ from collections.abc import Mapping, Sequence
 from boxlore.core.errors import WrongUse
 from boxlore.core.records.in_force import Record
 from boxlore.core.statements import Kind, Statement, Subject, fold
+from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Act
 from boxlore.tasks.sitting.session import Sitting
-from boxlore.tasks.telling.statements import find_item
 from boxlore.tasks.telling.understanding import person_reading
 
 SAME: Mapping[str, tuple[str, ...]] = {

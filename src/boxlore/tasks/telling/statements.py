@@ -1,15 +1,10 @@
 """Telling: one statement from a screen, a shell or a row of a table, read and stored beside its reading."""
 
-import csv
 import re
-from collections.abc import Callable, Iterable
-from dataclasses import dataclass, replace
-from pathlib import Path
+from dataclasses import dataclass
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.records.audience import read_audience
-from boxlore.core.records.containers import looks_like_number
-from boxlore.core.sitting.worksheet_codes import read_answers, read_code
 from boxlore.core.statements import (
     KEEPER,
     Kind,
@@ -21,9 +16,7 @@ from boxlore.core.statements import (
     Sure,
     field_of,
     fold,
-    read_source,
 )
-from boxlore.tasks.collection.marks import dated, holders
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.telling.understanding import Around, Understanding, around, person_reading
 
@@ -44,30 +37,6 @@ class Telling:
     audience: str = ""
     sitting: str = ""
     moment: int | None = None
-
-
-def find_items(collection: Collection, text: str) -> list[Subject]:
-    """The items meant by a number, or that a mark means or ever meant: now first. Raises WrongUse if there is none."""
-    store = collection.store
-    if looks_like_number(text):
-        ident = store.item_by_number(text.strip().upper())
-        if ident is None:
-            raise WrongUse(f"There is no item {text.strip().upper()} here.", "boxlore find shows what there is.")
-        return [Subject(Kind.ITEM, ident)]
-    found = [one.item for one in holders(collection, text)]
-    if not found:
-        raise WrongUse(f"Nothing is, or was, kept at {text}.", "Use a number (TRA-0042) or a mark (3/12/4).")
-    return [Subject(Kind.ITEM, item) for item in dict.fromkeys(found)]
-
-
-def find_item(collection: Collection, text: str) -> Subject:
-    """The one item meant by a number or a mark. Raises WrongUse if there is none, or a mark has meant more than one."""
-    found = find_items(collection, text)
-    if len(found) > 1:
-        held = holders(collection, text)
-        said = "; ".join(f"{collection.store.number_of(one.item)} ({dated(one)})" for one in held[:6])
-        raise WrongUse(f"{text} is the mark of {len(found)} items: {said}.", "Use the number instead.")
-    return found[0]
 
 
 class Teller:
@@ -179,94 +148,3 @@ class Teller:
             if again is not None and again.reading != reading:
                 act.readings = [(one, other) for one, other in act.readings if one != statement.id]
                 act.readings.append((statement.id, again.reading))
-
-
-@dataclass(frozen=True, slots=True)
-class NotTaken:
-    """A row of a table that could not be taken in: its line (the heading is line 1), and why."""
-
-    line: int
-    why: str
-
-
-def tell_from(collection: Collection, path: Path, how: Telling, said: Callable[[Statement], None]) -> list[NotTaken]:
-    """Many statements from a CSV with the columns item, field, text, by, sure, audience, language.
-
-    In place of item and field a column `code` may hold the code of a worksheet's line; a file that ends in .txt is
-    read as answers, one `CODE: words` a line. Every row that can be taken is taken, in one act; the others come back
-    with their reasons.
-    """
-    teller = Teller(collection)
-    act = collection.act(f"told from {path.name}")
-    refused: list[NotTaken] = []
-    for line, row in _rows(path):
-        try:
-            said(_tell_row(teller, act, collection, row, how))
-        except WrongUse as error:
-            refused.append(NotTaken(line, str(error)))
-    act.done()
-    return refused
-
-
-def _tell_row(teller: Teller, act: Act, collection: Collection, row: dict[str, str], how: Telling) -> Statement:
-    words = row.get("text") or row.get("words") or ""
-    told = how_told(row, how)
-    if row.get("code", "").strip():
-        if words.strip() == "?":
-            words, told = "", replace(told, sure=Sure.NOT_KNOWN)
-        subject, field = asked_by(collection, row["code"])
-        return teller.add(act, subject, field, words, told)
-    return teller.add(act, find_item(collection, row.get("item", "")), row.get("field", "").strip(), words, told)
-
-
-def asked_by(collection: Collection, code: str) -> tuple[Subject, str]:
-    """What a worksheet's line asks: the item, or the marker on its front, and the field."""
-    line = read_code(code, collection.settings.prefix)
-    item = find_item(collection, line.number)
-    if not line.marker:
-        return item, line.field
-    for material in collection.store.about_items(ids=(item.id,)):
-        fronts = {scan.id for scan in material.scans if scan.side == "recto"}
-        for marker in material.markers:
-            if marker.number == line.marker and marker.scan in fronts:
-                return Subject(Kind.MARKER, marker.id), line.field
-    raise WrongUse(f"{line.number} has no number {line.marker} on it.", "Look at the worksheet again.")
-
-
-def how_told(row: dict[str, str], how: Telling) -> Telling:
-    """A row's own source, sureness, audience and language over those given for all rows."""
-    source = row.get("by") or row.get("source")
-    return replace(
-        how,
-        source=read_source(source) if source else how.source,
-        sure=read_sure(row["sure"]) if row.get("sure") else how.sure,
-        audience=row.get("audience") or how.audience,
-        language=row.get("language") or how.language,
-    )
-
-
-def read_sure(text: str) -> Sure:
-    """`sure`, `likely`, `guess` or `not-known`. Raises WrongUse for anything else."""
-    try:
-        return Sure(text.strip().lower())
-    except ValueError:
-        raise WrongUse(f"“{text[:40]}” is no way of being sure.", f"Use one of: {', '.join(Sure)}.") from None
-
-
-def _rows(path: Path) -> Iterable[tuple[int, dict[str, str]]]:
-    try:
-        if path.suffix.lower() == ".txt":
-            for answer in read_answers(path.read_text(encoding="utf-8-sig")):
-                yield answer.at, {"code": answer.code, "text": answer.words}
-            return
-        with open(path, encoding="utf-8-sig", newline="") as file:
-            reader = csv.DictReader(file)
-            missing = {"item", "field"} - set(reader.fieldnames or ())
-            if missing and "code" not in (reader.fieldnames or ()):
-                raise WrongUse(f"{path.name} has no column {' or '.join(sorted(missing))}.", "See boxlore tell --help.")
-            for row in reader:
-                yield reader.line_num, {key: value or "" for key, value in row.items() if key}
-    except FileNotFoundError:
-        raise WrongUse(f"There is no file {path}.") from None
-    except UnicodeDecodeError as error:
-        raise WrongUse(f"{path.name} is not in UTF-8.", "Save it in UTF-8.") from error

@@ -10,10 +10,10 @@ from textual.timer import Timer
 
 from boxlore.core.errors import BoxloreError, WrongUse
 from boxlore.core.records.containers import number_text
+from boxlore.tasks.collection.marks import find_items
 from boxlore.tasks.sitting.item_list import Listing, ListRow, filtered, nearest
 from boxlore.tasks.sitting.linking import SAME, same_as
 from boxlore.tasks.sitting.session import Sitting
-from boxlore.tasks.telling.statements import find_items
 from boxlore.tui.keys import ROW_KEYS, bindings
 from boxlore.tui.screens.cards import Choice, Choices
 from boxlore.tui.widgets.bars import Bottom, Top
