@@ -15,7 +15,7 @@ from boxlore.core.crosswalk.embedding import Alt, Bag, Embedding, Seq, Struct, T
 from boxlore.core.people.person import Person
 from boxlore.core.records.in_force import Material, Record, ScanFile, build
 from boxlore.core.statements import KEEPER, Kind, Reading, Said, Statement, Subject, Sure
-from boxlore.core.statements import CaptionContext as SaidBy
+from boxlore.core.statements import Source as SaidBy
 
 SCAN = ScanFile(id="scan", path="scans/a.jpg", sha256="0", bytes=1, width=300, height=200, media_type="image/jpeg")
 LEIDA = Person(id="leida", name="Leida Rourke", sort_name="Rourke, Leida", forms=("Leida Rourke",), calls=("Leida",))
