@@ -44,7 +44,7 @@ WINGS = {
     "core": (
         ("errors", "findings"),
         ("dates", "sitting", "statements"),
-        ("people", "places"),
+        ("fields", "people", "places"),
         ("records",),
         ("originals", "rules"),
         ("crosswalk",),

@@ -5,7 +5,7 @@ import uuid
 import pytest
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.statements import FIELDS, Kind, Said, Source, field_of, fold, read_source, uuid7
+from boxlore.core.statements import Said, Source, fold, read_source, uuid7
 
 
 def test_uuid7_is_the_worked_example_of_the_standard() -> None:
@@ -38,13 +38,6 @@ def test_a_source_reads_back() -> None:
 def test_unknown_sources_are_refused_with_what_to_do() -> None:
     with pytest.raises(WrongUse, match="Use one of: inscription"):
         read_source("gossip:aunt")
-
-
-def test_fields_belong_to_kinds() -> None:
-    assert field_of("date", Kind.ITEM).reads == "date"
-    with pytest.raises(WrongUse, match="no field “date” for a scan"):
-        field_of("date", Kind.SCAN)
-    assert all(name == field.name for name, field in FIELDS.items())
 
 
 @pytest.mark.parametrize(

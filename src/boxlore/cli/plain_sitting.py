@@ -9,9 +9,9 @@ from dataclasses import dataclass, field
 
 from boxlore.core.crosswalk.captions import caption
 from boxlore.core.errors import BoxloreError, WrongUse
+from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.in_force import Record, StatementView
 from boxlore.core.sitting.stages import Step
-from boxlore.core.statements import FIELDS
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.sitting import course
 from boxlore.tasks.sitting.item_list import Listing, filtered

@@ -8,7 +8,8 @@ import sqlite3
 from collections.abc import Iterable
 from graphlib import TopologicalSorter
 
-from boxlore.core.statements import FIELDS, Kind, Reading, Statement, fold
+from boxlore.core.fields.table import FIELDS
+from boxlore.core.statements import Kind, Reading, Statement, fold
 from boxlore.store.rows import SELECT, statement_of
 from boxlore.store.schema import PROJECTIONS
 from boxlore.store.values import NAMED_KINDS, PERSON_NAMES

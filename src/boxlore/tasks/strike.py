@@ -5,8 +5,9 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.containers import looks_like_number
-from boxlore.core.statements import FIELDS, Kind, Subject
+from boxlore.core.statements import Kind, Subject
 from boxlore.store.strike import StrikeReport, finish, pending, strike
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Collection

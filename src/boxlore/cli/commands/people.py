@@ -5,10 +5,11 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, output, talk
+from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.consent import Capacity, Matter, make_consent
 from boxlore.core.people.kin import Kin, called, kin_words, possessive
 from boxlore.core.people.person import Person
-from boxlore.core.statements import FIELDS, KEEPER, Kind, Subject, read_source
+from boxlore.core.statements import KEEPER, Kind, Subject, read_source
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.records import lives_of, record_of

@@ -4,8 +4,8 @@ Taken from a record that the audience has passed (`core.records.audience.visible
 withheld is not here.
 """
 
+from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.in_force import Record
-from boxlore.core.statements import FIELDS
 
 PHYSICAL = (("condition", "Condition"), ("attached", "Attached"), ("enclosure", "Enclosure"))
 CUSTODY = (("donor", "Given by"), ("owner", "Owner"), ("lender", "Lent by"))

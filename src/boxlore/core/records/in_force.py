@@ -11,9 +11,10 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from dataclasses import field as starts
 
+from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.person import Person
 from boxlore.core.records.containers import Mark
-from boxlore.core.statements import FIELDS, NEARNESS, SURENESS, Reading, Source, Statement, Sure
+from boxlore.core.statements import NEARNESS, SURENESS, Reading, Source, Statement, Sure
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

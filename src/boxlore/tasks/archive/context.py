@@ -7,10 +7,11 @@ from datetime import date
 
 from boxlore.core.crosswalk.archives import CollectionFacts
 from boxlore.core.crosswalk.repository import NOT_SAID, Archive
+from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.audience import To, may_see
 from boxlore.core.records.closing_dates import Closing
 from boxlore.core.records.in_force import Record, StatementView, told_of
-from boxlore.core.statements import FIELDS, Kind, Subject, Sure
+from boxlore.core.statements import Kind, Subject, Sure
 from boxlore.exports.rdf import person_triples, thing_triples
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records import AudienceView

@@ -13,7 +13,8 @@ from pathlib import Path
 from urllib.parse import unquote
 
 from boxlore.core.errors import CouldNot, WrongUse
-from boxlore.core.statements import FIELDS, Kind, Reading, Statement, Subject, Sure, read_source
+from boxlore.core.fields.table import FIELDS
+from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, read_source
 from boxlore.disk.fixity import sha256_of
 from boxlore.disk.writing import write_whole
 from boxlore.exports.rdf import PREFIXES, TERMS, read_triples

@@ -6,10 +6,11 @@ from dataclasses import dataclass
 from datetime import date
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.originals.moves import KEPT, MoveStep, Plan, Position, doubles, gaps, read_place
 from boxlore.core.records.containers import KINDS, LOCATION_KINDS, Container, looks_like_number, short_form
-from boxlore.core.statements import FIELDS, Kind, Reading, Statement, Subject
+from boxlore.core.statements import Kind, Reading, Statement, Subject
 from boxlore.store.values import Change
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Act, Collection

@@ -9,10 +9,11 @@ from datetime import date
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import Finding
 from boxlore.core.originals.survey import ScanningLine, Surveyed, WorkLine, scan_order, shop_list, work_list
 from boxlore.core.records.in_force import Record
-from boxlore.core.statements import FIELDS, Kind, Said, Source, Subject
+from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.disk.writing import write_whole
 from boxlore.sheets.work_lists import ListTable, Page, make_list
 from boxlore.tasks.collection.opening import Act, Collection

@@ -17,8 +17,9 @@ import ansel
 
 from boxlore.core.dates import phrases
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.names import may_be_called, parts_of
-from boxlore.core.statements import FIELDS, Kind, Reading, Said, Source, Statement, Subject
+from boxlore.core.statements import Kind, Reading, Said, Source, Statement, Subject
 from boxlore.formats.gedcom import Family, Individual, Left, Tree, links, not_by_blood, read_tree, split_lines
 from boxlore.formats.gedcom_lines import Encoding, Fault, encoding_of
 from boxlore.tasks.collection.opening import Act, Collection

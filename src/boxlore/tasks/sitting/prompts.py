@@ -12,7 +12,8 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.statements import FIELDS, OWN, Kind
+from boxlore.core.fields.table import FIELDS, OWN
+from boxlore.core.statements import Kind
 from boxlore.disk.writing import write_whole
 
 FILE_NAME = "prompts.toml"

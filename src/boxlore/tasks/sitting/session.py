@@ -12,10 +12,11 @@ from contextlib import nullcontext
 from dataclasses import dataclass, field, replace
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.in_force import Record, ScanFile, StatementView
 from boxlore.core.rules.of_record import look_over
 from boxlore.core.sitting.stages import Stage, Step, move
-from boxlore.core.statements import FIELDS, KEEPER, Kind, Said, Source, Statement, Subject, Sure, fold
+from boxlore.core.statements import KEEPER, Kind, Said, Source, Statement, Subject, Sure, fold
 from boxlore.store.strike import StrikeReport, strike
 from boxlore.store.values import Draft, Past, Settlement
 from boxlore.tasks.collection.opening import Act, Collection

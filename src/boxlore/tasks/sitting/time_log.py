@@ -14,10 +14,11 @@ from pathlib import Path
 
 from boxlore.core.crosswalk.captions import title
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.audience import NOBODY, To, Withheld, may_see
 from boxlore.core.records.in_force import Record, StatementView
 from boxlore.core.sitting.time_log import Out, Passage, Recording, clock_of, heard_in, is_closed, outs, within
-from boxlore.core.statements import FIELDS, Kind, Statement, Subject
+from boxlore.core.statements import Kind, Statement, Subject
 from boxlore.disk.writing import write_whole
 from boxlore.exports.webvtt import Chapter, write_chapters
 from boxlore.tasks.collection.opening import Collection

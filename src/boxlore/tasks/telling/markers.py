@@ -10,9 +10,10 @@ from dataclasses import dataclass, field, replace
 from importlib import import_module
 from typing import Protocol
 
+from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.in_force import Record, ScanFile
 from boxlore.core.records.markers import middle, seen_at, stored_at
-from boxlore.core.statements import FIELDS, Kind, Subject
+from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.opening import Act, Collection
 
 

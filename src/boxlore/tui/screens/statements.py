@@ -6,8 +6,8 @@ from textual.app import ComposeResult
 from textual.screen import Screen
 
 from boxlore.core.errors import BoxloreError
+from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.in_force import Record, StatementView
-from boxlore.core.statements import FIELDS
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.sitting.session import AUDIENCES, Sitting
 from boxlore.tasks.sitting.time_log import cite
