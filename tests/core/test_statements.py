@@ -1,11 +1,12 @@
 """The vocabulary of the log. UUIDs against RFC 9562, appendix A.6; folding by our own rule."""
 
+import re
 import uuid
 
 import pytest
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.statements import Said, Source, fold, read_source, uuid7
+from boxlore.core.statements import Said, Source, fold, read_audience, read_source, uuid7
 
 
 def test_uuid7_is_the_worked_example_of_the_standard() -> None:
@@ -38,6 +39,12 @@ def test_a_source_reads_back() -> None:
 def test_unknown_sources_are_refused_with_what_to_do() -> None:
     with pytest.raises(WrongUse, match="Use one of: inscription"):
         read_source("gossip:aunt")
+
+
+@pytest.mark.parametrize("text", ["", "everybody", "archive", "archive:soon", "anyone:2060-01-01"])
+def test_unknown_audiences_are_refused(text: str) -> None:
+    with pytest.raises(WrongUse, match=re.escape("Use keeper, family, archive:YYYY-MM-DD or anyone.")):
+        read_audience(text)
 
 
 @pytest.mark.parametrize(

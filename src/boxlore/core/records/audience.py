@@ -16,13 +16,12 @@ from datetime import date
 from enum import StrEnum
 from functools import lru_cache
 
-from boxlore.core.errors import WrongUse
 from boxlore.core.people.consent import Matter, allows
 from boxlore.core.people.latest_birth import latest_day
 from boxlore.core.people.names import sought_forms
 from boxlore.core.people.person import Person
 from boxlore.core.records.in_force import Record, StatementView
-from boxlore.core.statements import Said, Source, fold
+from boxlore.core.statements import Said, Source, fold, read_audience
 
 
 class To(StrEnum):
@@ -33,30 +32,6 @@ class To(StrEnum):
     OUTSIDE = "outside"
     ARCHIVE = "archive"
     """The closed part of a transfer."""
-
-
-@dataclass(frozen=True, slots=True)
-class Audience:
-    """Who may see a statement: `level` is keeper, family, archive or anyone; `until` only with archive."""
-
-    level: str
-    until: date | None = None
-
-    def __str__(self) -> str:
-        return f"archive:{self.until}" if self.until else self.level
-
-
-def read_audience(text: str) -> Audience:
-    """`archive:2060-01-01` → Audience. Raises WrongUse, saying what may be written."""
-    level, _, day = text.strip().lower().partition(":")
-    if level in ("keeper", "family", "anyone") and not day:
-        return Audience(level)
-    try:
-        if level == "archive":
-            return Audience(level, date.fromisoformat(day.strip()))
-    except ValueError:
-        pass
-    raise WrongUse(f"“{text[:40]}” is no audience.", "Use keeper, family, archive:YYYY-MM-DD or anyone.")
 
 
 _SEES = {

@@ -12,8 +12,9 @@ from dataclasses import field as starts
 from datetime import date
 
 from boxlore.core.people.person import Person
-from boxlore.core.records.audience import Life, To, Withheld, read_audience, withhold
+from boxlore.core.records.audience import Life, To, Withheld, withhold
 from boxlore.core.records.in_force import Record, StatementView
+from boxlore.core.statements import read_audience
 
 SOURCE = "100 years from birth: The National Archives (UK), closure periods; from memory"
 

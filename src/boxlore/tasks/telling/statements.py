@@ -5,8 +5,7 @@ from dataclasses import dataclass
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.table import field_of
-from boxlore.core.records.audience import read_audience
-from boxlore.core.statements import KEEPER, Kind, Reading, Said, Source, Statement, Subject, Sure, fold
+from boxlore.core.statements import KEEPER, Kind, Reading, Said, Source, Statement, Subject, Sure, fold, read_audience
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.telling.understanding import Around, Understanding, around, person_reading
 
