@@ -1,4 +1,4 @@
-"""The command `boxlore`. Commands are listed in one table and loaded only when one is asked for.
+"""The command `boxlore`. The table below lists its commands; a command's module is imported when it is called.
 
 So `boxlore --help` loads click and nothing heavier; a test holds it to that.
 """
@@ -45,7 +45,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
 
 
 class Commands(click.Group):
-    """Loads a command's module on first use."""
+    """A click group that lists the commands from the table and imports a command's module when it is called."""
 
     def list_commands(self, ctx: click.Context) -> list[str]:
         return list(COMMANDS)
@@ -81,7 +81,10 @@ def boxlore(ctx: click.Context, collection: Path | None) -> None:
 
 
 def main(arguments: list[str] | None = None) -> Any:
-    """Run a command; every error of ours becomes one sentence on stderr and its exit code."""
+    """Run a command. A BoxloreError becomes one sentence on stderr and its own exit code.
+
+    Other exits: 0 done, 1 findings, 2 wrong use of a command, 3 stopped or a file could not be read or written.
+    """
     try:
         code = boxlore.main(arguments, prog_name="boxlore", standalone_mode=False)
     except BoxloreError as error:
@@ -94,7 +97,7 @@ def main(arguments: list[str] | None = None) -> Any:
         error.show()
         sys.exit(2)
     except BrokenPipeError:
-        sys.stderr.close()  # the reader of our output has left; there is nobody to tell
+        sys.stderr.close()  # the program that reads our output has ended, so nobody hears a message
         sys.exit(3)
     except OSError as error:
         talk.say(f"{error.strerror or error}: {error.filename or ''}. What was finished is kept.")

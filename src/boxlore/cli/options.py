@@ -1,4 +1,4 @@
-"""Options that several commands share, spelled once."""
+"""Options that several commands share, defined once."""
 
 from collections.abc import Callable, Mapping
 from datetime import date
@@ -15,6 +15,7 @@ as_json: Decorator = click.option("--json", "as_json", is_flag=True, help="One J
 
 
 def day(ctx: click.Context, option: click.Parameter, value: str | None) -> date | None:
+    """Callback for an option that holds a day, YYYY-MM-DD. Raises WrongUse."""
     if value is None:
         return None
     try:
@@ -33,7 +34,7 @@ on_day: Decorator = click.option(
 
 
 def audience(default: str) -> Decorator:
-    """`--for family|outside`, with the output's own default."""
+    """The option `--for family|outside`; each output has its own default."""
     return click.option(
         "--for",
         "to",
@@ -45,7 +46,7 @@ def audience(default: str) -> Decorator:
 
 
 def selection(command: Callable[..., Any]) -> Callable[..., Any]:
-    """Which items: `--box`, `--folder`, `--person`, `--event`, `--find`, `--item` (several times)."""
+    """Decorator: the options that choose items, `--box --folder --person --event --find --item`. See `selected`."""
     for decorate in (
         click.option("--box", default="", help="Only this box."),
         click.option("--folder", default="", help="Only this folder (of the box)."),
@@ -59,7 +60,7 @@ def selection(command: Callable[..., Any]) -> Callable[..., Any]:
 
 
 def selected(chosen: Mapping[str, object]) -> Selection:
-    """The selection that those options came to."""
+    """The Selection made from a command's keyword arguments, which hold the options of `selection`."""
     items = chosen["items"]
     return Selection(
         box=str(chosen["box"]),
@@ -78,7 +79,7 @@ kin_of: Decorator = click.option(
 
 
 def printing(command: Callable[..., Any]) -> Callable[..., Any]:
-    """What every printed output takes: for whom, which items, which paper, which theme, which day."""
+    """Decorator: the options of every printed output: for whom, which items, paper, theme, kin and day."""
     for decorate in (
         audience("family"),
         selection,

@@ -1,4 +1,4 @@
-"""What goes to stdout: data, and only data. With `--json` one object a line, in UTF-8."""
+"""Writing to stdout, where only data goes. With `--json` it is one JSON object a line, in UTF-8."""
 
 import json
 from collections.abc import Mapping
@@ -14,7 +14,10 @@ def row(data: Mapping[str, object]) -> None:
 
 
 def safe(words: str) -> str:
-    """Words for a terminal: control and direction-changing characters shown as spaces or left out."""
+    """Words made safe for a terminal: tabs and line ends become spaces, other control characters are left out.
+
+    So are the characters that change the direction of writing.
+    """
     return "".join(_shown(letter) for letter in words)
 
 
@@ -25,20 +28,20 @@ def _shown(letter: str) -> str:
     return "" if hidden else letter
 
 
-def finding(found: Finding, number: str, mark: str, *, as_json: bool) -> None:
-    """One finding, as `check --json` gives it or as a line to read."""
+def write_finding(finding: Finding, number: str, mark: str, *, as_json: bool) -> None:
+    """Write one finding: as a JSON object, or as a line to read. `number` and `mark` are the item's, '' for none."""
     if as_json:
         row(
             {
-                "rule": found.rule,
-                "severity": found.severity,
+                "rule": finding.rule,
+                "severity": finding.severity,
                 "number": number or None,
                 "mark": mark or None,
-                "message": found.message,
-                "because": list(found.because),
-                "source": found.source,
+                "message": finding.message,
+                "because": list(finding.because),
+                "source": finding.source,
             }
         )
     else:
         where = " · ".join(part for part in (number, mark) if part)
-        click.echo(f"{found.severity:5}  {where:24}  {safe(found.message)}  [{found.rule}; {found.source}]")
+        click.echo(f"{finding.severity:5}  {where:24}  {safe(finding.message)}  [{finding.rule}; {finding.source}]")

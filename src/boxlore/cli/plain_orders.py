@@ -1,4 +1,4 @@
-"""What can be said in the sitting line by line, as one table, and the loop that hears it."""
+"""The orders of the plain sitting, as one table, and the loop that reads lines and obeys them."""
 
 from collections.abc import Callable
 
@@ -11,7 +11,7 @@ from boxlore.tasks.sitting.item_list import Listing
 from boxlore.tasks.sitting.session import AUDIENCES, Sitting
 from boxlore.tasks.sitting.showing import Showing
 
-_SURE = tuple(str(one) for one in Sure if one is not Sure.NOT_KNOWN)
+_SURE = tuple(str(sureness) for sureness in Sure if sureness is not Sure.NOT_KNOWN)
 
 ORDERS: dict[str, tuple[PlainOrder, str]] = {
     "next": (lambda plain, _: plain.turn(1), "the next item."),
@@ -53,11 +53,12 @@ ORDERS: dict[str, tuple[PlainOrder, str]] = {
     "help": (Plain.help, "these lines."),
     "quit": (Plain.leave, "leave; nothing is lost."),
 }
-"""Every order: its name, what it does. Any beginning that fits one order alone will do."""
+"""Name of an order -> the function that does it, and the line that `.help` shows. An order may be shortened to any
+beginning that no other order has."""
 
 
 def sit_plain(sitting: Sitting, showing: Showing, listen: Callable[[], str | None], say: Say) -> None:
-    """Sit until the end of the lines. `listen` gives a line, or None at their end."""
+    """Hold a sitting until `.quit` or the end of the input. `listen` returns the next line, or None at the end."""
     recovered = sitting.begin()
     listing = Listing(sitting.collection)
     if not len(listing):

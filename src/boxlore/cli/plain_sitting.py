@@ -1,7 +1,15 @@
 """The sitting line by line, for screen readers and slow links: nothing is drawn, everything is said in order.
 
-One line is one answer; an empty line goes on; a line that begins with a full stop is an order. Each answer is on
-the disk before the next question is asked. It is the same `tasks.sitting.session` as the screen's.
+What a typed line means:
+
+    line   = order / "?" / answer / ""
+    order  = "." name [" " argument]     ; the name may be shortened
+    answer = [".."] words                ; an answer that begins with a full stop is typed with two
+    "?"                                  ; asked, and not known
+    ""                                   ; goes on to the next question
+
+Each answer is on the disk before the next question is asked. `tasks.sitting.session` does the work, as it does for
+the screen.
 """
 
 from collections.abc import Callable, Iterator, Mapping
@@ -25,37 +33,41 @@ PlainOrder = Callable[["Plain", str], None]
 
 
 ALONE = ("help", "quit", "exit", "undo")
-"""Words that nobody means as a whole answer, and everybody types who forgets the full stop."""
+"""Orders that are often typed without their full stop. Such a word alone is asked about, and not kept as an answer."""
 
 
 @dataclass(slots=True)
 class Plain:
-    """One sitting, line by line. `hear` takes a line and returns; `prompt` is what is asked now."""
+    """One sitting, line by line: `hear` takes each line, and `say` is called with each line of the reply.
+
+    `position` is the item's place in `listing` and `prompt_index` the question's in `sitting.prompts`, both from 0.
+    `before` is the id of the item shown before this one.
+    """
 
     sitting: Sitting
     listing: Listing
     showing: Showing
     say: Say
     orders: Mapping[str, tuple[PlainOrder, str]]
-    """Every order: its name, what it does, and how that is told."""
+    """Name of an order -> what it does, and the line that `.help` shows."""
     position: int = 0
-    asked: int = 0
+    prompt_index: int = 0
     before: str = ""
     over: bool = False
     record: Record = field(init=False)
-    _told: list[StatementView] = field(default_factory=list)
-    """The statements last read out under “.who”, for orders that name one by its number."""
+    _read_out: list[StatementView] = field(default_factory=list)
+    """The statements last read out by `.who`; other orders name one by its number in this list."""
     _sure_to_strike: str = ""
     _consent_later: set[str] = field(default_factory=set)
-    """People who were not there to be asked."""
+    """Ids of people whose consent is to be asked at a later sitting."""
 
     def __post_init__(self) -> None:
         self.record = self.sitting.record(self.listing.id_at(self.position))
 
     @property
     def prompt(self) -> Prompt:
-        """What is asked now."""
-        return self.sitting.prompts[self.asked]
+        """The question asked now."""
+        return self.sitting.prompts[self.prompt_index]
 
     # saying
 
@@ -69,9 +81,9 @@ class Plain:
         self.open(self.position)
 
     def open(self, position: int) -> None:
-        """Put an item out and ask its first question."""
+        """Show the item at this position of the list, and ask its first question."""
         self.before = self.record.id
-        self.position, self.asked = position, 0
+        self.position, self.prompt_index = position, 0
         self.sitting.show(self.listing.id_at(position))
         self._read()
         record = self.record
@@ -83,8 +95,8 @@ class Plain:
         self.say(f"Told so far: {caption(record)}" if record.told or record.people else "Nothing is told yet.")
         for line in related_lines(record):
             self.say(line)
-        for one in self.sitting.markers.of(record):
-            self.say(f"Marker {one.number}: {one.name or 'not named'}.")
+        for marker in self.sitting.markers.of(record):
+            self.say(f"Marker {marker.number}: {marker.name or 'not named'}.")
         for words in self.sitting.gentle_questions(record):
             self.say(f"Worth asking: {words}")
         for words in self.sitting.to_ask(record.id):
@@ -92,19 +104,20 @@ class Plain:
         self.ask()
 
     def ask(self) -> None:
-        """The question, with what is told there already."""
+        """Say the question, with the answers that there are already."""
         own = self.sitting.own(self.record, self.prompt)
-        others = [told.words for told in self.sitting.others(self.record, self.prompt)]
+        others_words = [view.words for view in self.sitting.others(self.record, self.prompt)]
         if own is not None:
             adds = FIELDS[self.prompt.field].many
             how = "A new line adds to it; .correct replaces it." if adds else "A new line corrects it."
             self.say(f"{self.prompt.question} (Now: {own.words} – {how})")
-        elif others:
-            self.say(f"{self.prompt.question} (Told: {'; '.join(others)}.)")
+        elif others_words:
+            self.say(f"{self.prompt.question} (Told: {'; '.join(others_words)}.)")
         else:
             self.say(self.prompt.question)
 
     def _read(self) -> None:
+        """Read the item's record again after a change, for this sitting and for the teller's page."""
         self.record = self.sitting.record(self.listing.id_at(self.position))
         self.listing.forget(self.record.id)
         place = f"{self.position + 1} of {len(self.listing)}"
@@ -113,7 +126,7 @@ class Plain:
     # hearing
 
     def hear(self, line: str) -> None:
-        """One line: an answer, nothing, or an order. What goes wrong is said, and the question stands."""
+        """Obey one line (grammar above). An error is said as a sentence, and the question stays open."""
         words = line.strip()
         try:
             if words.startswith(".") and not words.startswith(".."):
@@ -130,13 +143,13 @@ class Plain:
             self.say(str(error))
 
     def _order(self, words: str) -> None:
-        name, _, rest = words[1:].partition(" ")
-        found = [order for order in self.orders if order.startswith(name.lower())] if name else []
-        order = name.lower() if name.lower() in self.orders else found[0] if len(found) == 1 else ""
+        name, _, argument = words[1:].partition(" ")
+        matching = [order for order in self.orders if order.startswith(name.lower())] if name else []
+        order = name.lower() if name.lower() in self.orders else matching[0] if len(matching) == 1 else ""
         if not order:
             self.say(f"There is no order .{name}. .help lists them. Two full stops begin an answer with one.")
             return
-        self.orders[order][0](self, rest.strip())
+        self.orders[order][0](self, argument.strip())
 
     def _answer(self, words: str, *, adds: bool = True) -> None:
         if not self.sitting.writable:
@@ -153,8 +166,8 @@ class Plain:
             self._next_question()
 
     def _next_question(self) -> None:
-        if self.asked + 1 < len(self.sitting.prompts):
-            self.asked += 1
+        if self.prompt_index + 1 < len(self.sitting.prompts):
+            self.prompt_index += 1
             self.ask()
         elif self.position + 1 < len(self.listing):
             self.open(self.position + 1)
@@ -164,163 +177,175 @@ class Plain:
     # orders
 
     def correct(self, words: str) -> None:
-        """The answer in the place of this teller's last one."""
+        """Keep the words in place of this teller's last answer to the question."""
         if not words:
             raise WrongUse("There are no words to put in its place.", "Say .correct and the words.")
         self._answer(words, adds=False)
 
     def turn(self, by: int) -> None:
-        """Another item."""
+        """Open the item `by` places further on, or say that there is none."""
         if 0 <= self.position + by < len(self.listing):
             self.open(self.position + by)
         else:
             self.say("That was the last item." if by > 0 else "This is the first item.")
 
     def go(self, where: str) -> None:
-        """To an item by number or mark."""
+        """Open the item with this number or mark."""
         position = self.listing.position(find_item(self.sitting.collection, where).id)
         self.open(position)
 
     def find(self, words: str) -> None:
-        """Read out what holds these words."""
+        """Read out the statements that hold these words, twenty at most."""
         hits = [hit for hit in self.sitting.collection.store.search(words, 20) if hit.number] if words else []
         for hit in hits:
             self.say(f"{hit.number}, {hit.field}: {' '.join(hit.words.split())[:120]}")
         self.say(f"{len(hits)} found. .go and a number opens one." if hits else "Nothing is found.")
 
-    def list_items(self, wanted: str) -> None:
-        """Read out items: all, bare, begun, told, to ask; twenty at most, from here on."""
-        wanted = wanted or "bare"
-        if wanted not in ("all", "bare", "begun", "told", "to ask"):
-            raise WrongUse(f"There is no list “{wanted[:20]}”.", "all, bare, begun, told, to ask.")
-        positions = range(len(self.listing)) if wanted == "all" else _all(filtered(self.listing, wanted))
-        found = list(positions)
-        later = [at for at in found if at > self.position] or found
+    def list_items(self, state: str) -> None:
+        """Read out the items of one state (all, bare, begun, told, to ask): the next twenty after this item."""
+        state = state or "bare"
+        if state not in ("all", "bare", "begun", "told", "to ask"):
+            raise WrongUse(f"There is no list “{state[:20]}”.", "all, bare, begun, told, to ask.")
+        positions = range(len(self.listing)) if state == "all" else _all(filtered(self.listing, state))
+        listed = list(positions)
+        later = [at for at in listed if at > self.position] or listed
         for at in later[:20]:
             row = self.listing.row_at(at)
             to_ask = f"; to ask: {row.to_ask}" if row.to_ask else ""
             self.say(f"{row.number}, {row.state}: {row.about or 'nothing told'}{to_ask}")
-        self.say(f"{len(found)} {'items' if wanted == 'all' else wanted}.")
+        self.say(f"{len(listed)} {'items' if state == 'all' else state}.")
 
     def who(self, _: str) -> None:
         """Read out everything told of this item, numbered."""
         own = [name for name in self.record.told if name not in FIELDS]
-        self._told = [told for name in (*FIELDS, *own) for told in self.record.all(name)]
-        for number, told in enumerate(self._told, 1):
-            said = told.said_by or str(told.source)
-            self.say(f"{number}. {FIELDS[told.field].label}: {told.words} ({said}, {told.sure}, for {told.audience})")
+        self._read_out = [view for name in (*FIELDS, *own) for view in self.record.all(name)]
+        for number, view in enumerate(self._read_out, 1):
+            speaker = view.said_by or str(view.source)
+            self.say(
+                f"{number}. {FIELDS[view.field].label}: {view.words} ({speaker}, {view.sure}, for {view.audience})"
+            )
         for conflict in self.record.conflicts:
             self.say(f"Disputed: {conflict.field}, {conflict.why}.")
-        if not self._told:
+        if not self._read_out:
             self.say("Nothing is told of this item yet.")
 
     def _meant(self, number: str) -> StatementView:
+        """The statement with this number in the last `.who`; without a number, this teller's answer to the question.
+
+        Raises WrongUse where neither is there.
+        """
         if not number and (own := self.sitting.own(self.record, self.prompt)) is not None:
             return own
-        if not (number.isascii() and number.isdigit() and 1 <= int(number) <= len(self._told)):
+        if not (number.isascii() and number.isdigit() and 1 <= int(number) <= len(self._read_out)):
             raise WrongUse(
                 "It is not clear which statement is meant.", "Say .who first, then the order and its number."
             )
-        return self._told[int(number) - 1]
+        return self._read_out[int(number) - 1]
 
-    def change(self, words: str, what: str, allowed: tuple[str, ...] = ()) -> None:
-        """`.audience family 3`: another audience, sureness or language for a statement (or for this question's own)."""
+    def change(self, words: str, aspect: str, allowed: tuple[str, ...] = ()) -> None:
+        """`.audience family 3`: give statement 3 (or the answer to this question) another `aspect`.
+
+        `aspect` is audience, sure or language; `allowed` lists its values, and is empty where any value will do.
+        """
         value, _, number = words.partition(" ")
         if not value or (allowed and value not in allowed and not value.startswith("archive:")):
             raise WrongUse(f"“{value[:20]}” cannot be meant.", f"One of: {', '.join(allowed)}." if allowed else "")
-        self.sitting.change(self.record, self._meant(number.strip()), **{what: value})
+        self.sitting.change(self.record, self._meant(number.strip()), **{aspect: value})
         self._read()
         self.say(f"Noted: {value}.")
 
     def settle(self, words: str) -> None:
-        """`.settle 3`, `.settle 3 both`, `.settle 3 doubtful`."""
+        """`.settle 3`, `.settle 3 both`, `.settle 3 doubtful`: which of several answers holds."""
         number, _, how = words.partition(" ")
-        told = self._meant(number)
-        others = self.record.all(told.field)
-        if len(others) < 2 or FIELDS[told.field].many:
+        view = self._meant(number)
+        views = self.record.all(view.field)
+        if len(views) < 2 or FIELDS[view.field].many:
             raise WrongUse("Nothing else is said there, so there is nothing to settle.")
         if how not in ("", "both", "doubtful"):
             raise WrongUse("It can be settled as this one, both, or doubtful.", "Say .settle 3 both.")
-        self.sitting.settle(self.record, told.field, others, "" if how else told.statement, outcome=how)
+        self.sitting.settle(self.record, view.field, views, "" if how else view.statement, outcome=how)
         self._read()
         self.say("Settled. What the others said stays on record.")
 
     def strike(self, words: str) -> None:
-        """Asked once more before the words go for good."""
-        told = self._meant(words)
-        if self._sure_to_strike != told.statement:
-            self._sure_to_strike = told.statement
-            self.say(f"“{told.words}” will be taken out for good. Say .strike {words} again to do it.")
+        """`.strike 3`: take the words out for good. The order is to be given twice; the first time it only warns."""
+        view = self._meant(words)
+        if self._sure_to_strike != view.statement:
+            self._sure_to_strike = view.statement
+            self.say(f"“{view.words}” will be taken out for good. Say .strike {words} again to do it.")
             return
-        report = self.sitting.strike(told.statement)
-        self._told = []
+        report = self.sitting.strike(view.statement)
+        self._read_out = []
         self._read()
         self.say("Struck." if report.finished else "Struck; the last traces go when the other program closes.")
         for path in report.left_in:
             self.say(f"Still in: {path}")
 
     def history(self, words: str) -> None:
-        """What was ever said of this question, and what became of it."""
+        """Read out every answer that this question ever had, and whether it still holds."""
         name = words or self.prompt.field
         for past in self.sitting.history(self.record.id, name):
             self.say(f"{past.statement.recorded_at[:16]}, {past.state}: {past.statement.words or 'asked, not known'}")
 
     def undo(self, _: str) -> None:
-        done = self.sitting.undo()
-        self.say(f"Taken back: {done.what}." if done else "Nothing of this sitting is left to take back.")
+        act = self.sitting.undo()
+        self.say(f"Taken back: {act.what}." if act else "Nothing of this sitting is left to take back.")
         self._read()
 
     def redo(self, _: str) -> None:
-        done = self.sitting.redo()
-        self.say(f"Done again: {done.what}." if done else "Nothing was taken back.")
+        act = self.sitting.redo()
+        self.say(f"Done again: {act.what}." if act else "Nothing was taken back.")
         self._read()
 
-    def same(self, what: str) -> None:
-        if what not in SAME:
+    def same(self, shared: str) -> None:
+        if shared not in SAME:
             raise WrongUse("The same what?", f"One of: {', '.join(SAME)}.")
-        other = self.sitting.record(self.before)
-        made = same_as(self.sitting, [self.record], other, what)
+        previous = self.sitting.record(self.before)
+        count = same_as(self.sitting, [self.record], previous, shared)
         self._read()
-        self.say(f"{made} taken over from {other.number}.")
+        self.say(f"{count} taken over from {previous.number}.")
 
     def relation(self, words: str) -> None:
-        kind, _, other = words.partition(" ")
+        kind, _, target = words.partition(" ")
         if kind not in RELATIONS:
             raise WrongUse("How is it related?", f"One of: {', '.join(RELATIONS)}; then a number.")
-        number = relate(self.sitting, self.record, other.strip(), kind)
+        number = relate(self.sitting, self.record, target.strip(), kind)
         self._read()
         self.say(f"{RELATIONS[kind]} {number}.")
 
     def story(self, words: str) -> None:
         """`.story person Jaan Tamm: He kept bees.`"""
-        about, _, told = words.partition(":")
+        about, _, text = words.partition(":")
         kind, _, name = about.strip().partition(" ")
         if kind not in ("person", "event", "place", "sitting"):
             raise WrongUse("A story of whom or what?", "Say .story person Jaan Tamm: the story.")
-        story_about(self.sitting, kind, name, told, self.record.id)
+        story_about(self.sitting, kind, name, text, self.record.id)
         self.say("The story is kept.")
 
-    def step(self, said: Step) -> None:
-        course.step(self.sitting, said)
-        self.showing.say({Step.REST: "A rest.", Step.CLOSE: "Thank you."}.get(said, ""))
-        self.say({Step.REST: "A rest. .resume goes on.", Step.GO_ON: "Going on."}.get(said, "Closing."))
+    def step(self, step: Step) -> None:
+        course.step(self.sitting, step)
+        self.showing.say({Step.REST: "A rest.", Step.CLOSE: "Thank you."}.get(step, ""))
+        self.say({Step.REST: "A rest. .resume goes on.", Step.GO_ON: "Going on."}.get(step, "Closing."))
 
     def agreement(self, words: str) -> None:
-        """`.agreement 2 Leida Rourke`: the terms, and who gave it."""
-        terms, _, who = words.partition(" ")
+        """`.agreement 2 Leida Rourke`: note the terms agreed to, and who agreed. Alone, it reads the terms out."""
+        terms, _, agreed_by = words.partition(" ")
         if not words:
             self.say(f"Read out: {course.READ_OUT}")
-            for key, one in course.TERMS.items():
-                self.say(f"{key}: {one}.")
+            for key, term in course.TERMS.items():
+                self.say(f"{key}: {term}.")
             self.say("Then say .agreement, the number, and who gave it.")
             return
-        told = {"narrator": self.sitting.narrator or who, "terms": terms, "agreed_by": who}
-        course.prepare(self.sitting, told)
+        answers = {"narrator": self.sitting.narrator or agreed_by, "terms": terms, "agreed_by": agreed_by}
+        course.prepare(self.sitting, answers)
         self.say("The agreement is noted.")
 
     def consent(self, words: str) -> None:
-        """`.consent`, then `.consent yes` (with the witness, where another speaks for her), `no` or `later`."""
-        due = [one for one in course.consent_due(self.sitting) if one.id not in self._consent_later]
+        """`.consent` asks about the next person who is due; `.consent yes`, `no` or `later` answers for that person.
+
+        After `yes` may follow the witness, where somebody else speaks for the person.
+        """
+        due = [person for person in course.consent_due(self.sitting) if person.id not in self._consent_later]
         if not due:
             self.say("Nobody’s consent is to be asked for again.")
             return
@@ -329,8 +354,8 @@ class Plain:
             self._consent_later.add(due.pop(0).id)
             self.say("It stays as it was, and is asked again at the next sitting.")
         elif answer in ("yes", "no"):
-            made = course.answer_consent(self.sitting, due[0], given=answer == "yes", witness=witness)
-            self.say(f"Noted: {due.pop(0).name}: {made.words}.")
+            consent = course.answer_consent(self.sitting, due[0], given=answer == "yes", witness=witness)
+            self.say(f"Noted: {due.pop(0).name}: {consent.words}.")
         elif answer:
             raise WrongUse("Does it stand?", "Say .consent yes, .consent no, or .consent later.")
         if due:
@@ -365,21 +390,22 @@ class Plain:
         self._next_question()
 
     def help(self, _: str) -> None:
-        """Every order in a line."""
+        """Say what each order does, one line each."""
         for name, (_order, words) in self.orders.items():
             self.say(f".{name}: {words}")
 
     def leave(self, _: str) -> None:
-        """The end."""
+        """End the sitting."""
         self.over = True
         self.say("Everything is kept.")
 
 
-def _understood(told: StatementView) -> str:
-    if told.field == "date":
-        return str(told.value.get("display") or "")
-    choices = told.value.get("choices")
-    if told.field == "place" and isinstance(choices, list) and choices:
+def _understood(view: StatementView) -> str:
+    """What was understood of a date or a place, in words; '' for other fields."""
+    if view.field == "date":
+        return str(view.value.get("display") or "")
+    choices = view.value.get("choices")
+    if view.field == "place" and isinstance(choices, list) and choices:
         first: Mapping[str, object] = choices[0]
         parts = [first.get("city") or first.get("name"), first.get("admin1"), first.get("country")]
         return ", ".join(str(part) for part in parts if part)

@@ -1,4 +1,4 @@
-"""What goes to stderr: words to the person, and the progress bar. Without a terminal no bar is drawn."""
+"""Writing to stderr: sentences for the person, and the progress bar. No bar is drawn unless stderr is a terminal."""
 
 import sys
 from collections.abc import Iterator, Sequence
@@ -12,32 +12,32 @@ from boxlore.core.findings import Finding
 
 
 def say(words: str) -> None:
-    """A sentence to the person."""
+    """Write a sentence for the person."""
     click.echo(words, err=True)
 
 
-def findings(found: Sequence[Finding]) -> int:
-    """Every finding in its sentence; the exit code that they come to."""
-    for finding in found:
+def say_findings(findings: Sequence[Finding]) -> int:
+    """Write the sentence of each finding; the exit code, 1 if there are any."""
+    for finding in findings:
         say(finding.message)
-    return 1 if found else 0
+    return 1 if findings else 0
 
 
 class Bar:
-    """A progress bar that is a `tasks.collection.progress.Progress`; Ctrl+C asks to stop after the item at hand."""
+    """A `tasks.collection.progress.Progress` drawn as a bar; `shown` is rich's, or None to draw nothing."""
 
     def __init__(self, shown: Any) -> None:
         self._shown = shown
         self._task: Any = None
         self._stop = False
 
-    def begin(self, what: str, total: int) -> None:
+    def begin(self, label: str, total: int) -> None:
         if self._shown is not None:
-            self._task = self._shown.add_task(what, total=total or None)
+            self._task = self._shown.add_task(label, total=total or None)
 
-    def step(self, done: int = 1) -> None:
+    def step(self, steps: int = 1) -> None:
         if self._shown is not None:
-            self._shown.advance(self._task, done)
+            self._shown.advance(self._task, steps)
 
     def stop(self) -> None:
         """Ask the task to stop after what it has at hand."""
@@ -49,7 +49,7 @@ class Bar:
 
 @contextmanager
 def progress() -> Iterator[Bar]:
-    """A bar while the block runs, if a terminal is there to show it."""
+    """Context: a bar for a long task. Ctrl+C asks the task to stop after the item that it is working on."""
     with _stop_on_interrupt() as set_bar:
         if not sys.stderr.isatty():
             bar = Bar(None)
@@ -66,7 +66,10 @@ def progress() -> Iterator[Bar]:
 
 @contextmanager
 def _stop_on_interrupt() -> Iterator[Any]:
-    """The first Ctrl+C asks the task to stop; a second ends the program at once."""
+    """Context: the first Ctrl+C asks the task to stop, a second ends the program at once.
+
+    Gives a function by which the task's bar is told; until then Ctrl+C ends the program.
+    """
     signal = import_module("signal")
     bars: list[Bar] = []
 
@@ -88,13 +91,16 @@ def _stop_on_interrupt() -> Iterator[Any]:
 
 
 def counted(bar: Bar) -> Any:
-    """The bar as a function of (what, done, total), for a builder that counts for itself."""
-    seen: dict[str, int] = {}
+    """A function of (label, done, total) that moves the bar, for a task that counts its own steps.
 
-    def heard(what: str, done: int, total: int) -> None:
-        if what not in seen:
-            bar.begin(what, total)
-        bar.step(done - seen.get(what, 0))
-        seen[what] = done
+    `done` is the count so far, not the steps since the last call; each new label begins a new stage.
+    """
+    counts: dict[str, int] = {}
+
+    def heard(label: str, done: int, total: int) -> None:
+        if label not in counts:
+            bar.begin(label, total)
+        bar.step(done - counts.get(label, 0))
+        counts[label] = done
 
     return heard

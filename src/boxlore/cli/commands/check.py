@@ -17,8 +17,8 @@ def check(ctx: click.Context, items: tuple[str, ...], as_json: bool, on_day: obj
     """List what is missing, unsure or in conflict, of ITEMS or of everything."""
     count = 0
     with open_collection(ctx.obj, write=False) as collection:
-        for found in check_all(collection, Selection(items=items)):
+        for located in check_all(collection, Selection(items=items)):
             count += 1
-            output.finding(found.finding, found.number, found.mark, as_json=as_json)
+            output.write_finding(located.finding, located.number, located.mark, as_json=as_json)
     talk.say(f"{count} findings." if count else "Nothing to ask or mend.")
     ctx.exit(1 if count else 0)

@@ -49,19 +49,19 @@ def climate(
         return
     if log is None:
         with open_collection(ctx.obj, write=False) as collection:
-            found = judged(collection)
+            judgements = judged(collection)
     elif location:
         with open_for_writing(ctx.obj) as collection:
-            found = [keep_log(collection, log, location, unit=unit, order=order)]
+            judgements = [keep_log(collection, log, location, unit=unit, order=order)]
     else:
         read = read_file(log, unit=unit, order=order)
-        found = [judge(log.name, read.readings, read.notes)]
-    if not found:
+        judgements = [judge(log.name, read.readings, read.notes)]
+    if not judgements:
         talk.say("No log is kept yet. boxlore climate FILE.csv --at LOCATION takes one in.")
-    for one in found:
-        _show(one, as_json=bool(how["as_json"]), chart=bool(how["chart"]))
-    _draw(found, how["png"])
-    asks = any(finding.severity != "note" for one in found for finding in one.findings)
+    for judgement in judgements:
+        _show(judgement, as_json=bool(how["as_json"]), chart=bool(how["chart"]))
+    _draw(judgements, how["png"])
+    asks = any(finding.severity != "note" for judgement in judgements for finding in judgement.findings)
     ctx.exit(1 if asks else 0)
 
 
@@ -77,45 +77,46 @@ def _note(folder: Path, location: str, when: str, reading: tuple[str, str]) -> N
     talk.say(f"Kept: {' '.join(reading)} at {location}.")
 
 
-def _draw(found: list[Judged], png: object) -> None:
+def _draw(judgements: list[Judged], png: object) -> None:
+    """Write the chart to the file `png`, if one was named. Raises WrongUse unless exactly one log has readings."""
     if not isinstance(png, Path):
         return
-    drawn = [one for one in found if one.readings]
+    drawn = [judgement for judgement in judgements if judgement.readings]
     if len(drawn) != 1:
         raise WrongUse("One chart is drawn of one log.", "Name the log, or keep one location.")
     write_chart(drawn[0], png)
     talk.say(f"The chart is in {png}.")
 
 
-def _show(one: Judged, *, as_json: bool, chart: bool) -> None:
+def _show(judgement: Judged, *, as_json: bool, chart: bool) -> None:
     if as_json:
-        output.row(_json(one))
+        output.row(_json(judgement))
         return
-    click.echo(output.safe(one.where))
-    if chart and one.readings:
-        click.echo("\n".join(chart_lines(one, WIDTH)))
-    for note in one.notes:
+    click.echo(output.safe(judgement.where))
+    if chart and judgement.readings:
+        click.echo("\n".join(chart_lines(judgement, WIDTH)))
+    for note in judgement.notes:
         click.echo(f"  {output.safe(note)}")
-    for finding in one.findings:
+    for finding in judgement.findings:
         click.echo(f"{finding.severity:5}  {output.safe(finding.message)}  [{finding.rule}; {finding.source}]")
         for because in finding.because:
             click.echo(f"         {output.safe(because)}")
 
 
-def _json(one: Judged) -> dict[str, object]:
+def _json(judgement: Judged) -> dict[str, object]:
     figures: dict[str, object] = {}
-    if one.climate is not None:
-        c = one.climate
+    if judgement.climate is not None:
+        summary = judgement.climate
         figures = {
-            "count": c.count,
-            "since": c.since.isoformat(),
-            "until": c.until.isoformat(),
-            "longest_gap_hours": round(c.longest_gap.total_seconds() / 3600, 2),
-            "mean_celsius": round(c.mean_t, 2),
-            "mean_humidity": round(c.mean_rh, 2),
-            "mean_dew_point": round(c.mean_dew, 2),
-            "longest_damp_run_hours": round(c.damp.lasts.total_seconds() / 3600, 2) if c.damp else 0,
-            "judged": c.judged,
+            "count": summary.count,
+            "since": summary.since.isoformat(),
+            "until": summary.until.isoformat(),
+            "longest_gap_hours": round(summary.longest_gap.total_seconds() / 3600, 2),
+            "mean_celsius": round(summary.mean_t, 2),
+            "mean_humidity": round(summary.mean_rh, 2),
+            "mean_dew_point": round(summary.mean_dew, 2),
+            "longest_damp_run_hours": round(summary.damp.lasts.total_seconds() / 3600, 2) if summary.damp else 0,
+            "judged": summary.judged,
         }
     findings = [
         {
@@ -125,6 +126,6 @@ def _json(one: Judged) -> dict[str, object]:
             "because": list(finding.because),
             "source": finding.source,
         }
-        for finding in one.findings
+        for finding in judgement.findings
     ]
-    return {"where": one.where, "figures": figures or None, "notes": list(one.notes), "findings": findings}
+    return {"where": judgement.where, "figures": figures or None, "notes": list(judgement.notes), "findings": findings}

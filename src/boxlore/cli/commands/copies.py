@@ -28,17 +28,19 @@ from boxlore.tasks.outputs.copies import copies as make_copies
 def copies(ctx: click.Context, /, out: Path, to: str, on_day: date | None, as_json: bool, **chosen: object) -> None:
     """Write captioned copies of the scans to OUT, in folders by box and folder."""
     longest = chosen.pop("longest")
-    wanted: dict[str, Any] = {"selection": options.selected(chosen), "longest": longest or 0}
+    which_copies: dict[str, Any] = {"selection": options.selected(chosen), "longest": longest or 0}
     states: list[str] = []
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
-        made = make_copies(collection, out, to=To(to), progress=bar, **wanted)
-        for one in made:
-            states.append(one.state)
+        results = make_copies(collection, out, to=To(to), progress=bar, **which_copies)
+        for result in results:
+            states.append(result.state)
             if as_json:
-                row = {name: getattr(one, name) or None for name in ("number", "mark", "scan", "copy", "state", "why")}
+                row = {
+                    name: getattr(result, name) or None for name in ("number", "mark", "scan", "copy", "state", "why")
+                }
                 output.row(row)
-            elif one.why and one.state != "same":
-                talk.say(f"{one.number}: {one.state}: {one.why}")
+            elif result.why and result.state != "same":
+                talk.say(f"{result.number}: {result.state}: {result.why}")
         stopped = bar.stopped()
     counted = ", ".join(f"{states.count(state)} {state}" for state in dict.fromkeys(states))
     talk.say(f"Copies for {to} in {out}: {counted or 'none'}.")

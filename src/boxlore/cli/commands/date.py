@@ -45,7 +45,7 @@ def date(
 
 
 def lines(texts: Iterable[str]) -> Iterable[str]:
-    """The texts given, with `-` standing for every line of standard input, blank ones included."""
+    """The texts as given, but for `-`: in its place come all lines of standard input, blank ones included."""
     for text in texts:
         if text == "-":
             yield from (line.rstrip("\r\n") for line in sys.stdin)

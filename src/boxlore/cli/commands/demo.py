@@ -1,4 +1,4 @@
-"""`boxlore demo`: makes the demo collection and runs the whole job on it."""
+"""`boxlore demo`: makes the demo collection and runs every task on it, from intake to transfer."""
 
 import importlib
 import sys
@@ -22,8 +22,8 @@ LOOK_AT = (
 def demo(folder: Path, on_day: date | None) -> None:
     """Make the demo collection in FOLDER (tamm_family) and run the whole job on it."""
     with talk.progress() as bar:
-        for what, path in run(folder, talk.say, bar, on_day):
-            click.echo(f"{what}: {path}")
+        for label, path in run(folder, talk.say, bar, on_day):
+            click.echo(f"{label}: {path}")
     for line in LOOK_AT:
         talk.say(line)
     talk.say(f"Sit with it: boxlore -c {folder} sit --narrator Leida")

@@ -36,7 +36,7 @@ OF_HOUSING = (
     "move ", "merge", "renumber", "count the places", "location ", "container ", "on loan", "given back", "note taken",
     "letter taken", "survey of",
 )  # fmt: skip
-"""How the acts begin that `undo` takes back."""
+"""`undo` takes back acts whose title (`Act.what`) begins with one of these."""
 
 yes = click.option("--yes", is_flag=True, help="Do it without asking.")
 plan_only = click.option("--plan", "only_plan", is_flag=True, help="Show the plan and change nothing.")
@@ -57,13 +57,13 @@ def housing(ctx: click.Context, /, as_json: bool) -> None:
         ctx.exit(1 if count else 0)
 
 
-def _findings(found: Iterable[HousingFound], *, as_json: bool) -> int:
+def _findings(findings: Iterable[HousingFound], *, as_json: bool) -> int:
     count = 0
-    for one in found:
+    for located in findings:
         count += 1
-        output.finding(one.finding, one.number, one.mark, as_json=as_json)
+        output.write_finding(located.finding, located.number, located.mark, as_json=as_json)
         if not as_json:
-            for because in one.finding.because:
+            for because in located.finding.because:
                 click.echo(f"         {output.safe(because)}")
     return count
 
@@ -77,21 +77,21 @@ def scans(ctx: click.Context, /, items: tuple[str, ...], prints: bool, as_json: 
     """The quality of the scans of ITEMS or of all: pixels an inch, depth, colour profile, which way up."""
     with open_collection(ctx.obj, write=False) as collection:
         if prints:
-            for one in print_sizes(collection, Selection(items=items)):
-                _print_size(one, as_json=as_json)
+            for print_size in print_sizes(collection, Selection(items=items)):
+                _print_size(print_size, as_json=as_json)
             return
         count = _findings(check_scans(collection, Selection(items=items)), as_json=as_json)
     talk.say(f"{count} findings." if count else "Every scan is as it should be.")
     ctx.exit(1 if count else 0)
 
 
-def _print_size(one: PrintSize, *, as_json: bool) -> None:
-    sharp, usable = ([round(length) for length in size] for size in (one.sharp, one.usable))
+def _print_size(print_size: PrintSize, *, as_json: bool) -> None:
+    sharp, usable = ([round(length) for length in size] for size in (print_size.sharp, print_size.usable))
     if as_json:
-        output.row({"number": one.number, "side": one.side, "sharp_mm": sharp, "usable_mm": usable})
+        output.row({"number": print_size.number, "side": print_size.side, "sharp_mm": sharp, "usable_mm": usable})
     else:
         words = f"sharp up to {sharp[0]} × {sharp[1]} mm (300 ppi), usable up to {usable[0]} × {usable[1]} mm (200 ppi)"
-        click.echo(f"{one.number}  {one.side}: {words}")
+        click.echo(f"{print_size.number}  {print_size.side}: {words}")
 
 
 @housing.command()
@@ -104,19 +104,19 @@ def where(ctx: click.Context, /, item: str, as_json: bool) -> None:
         house = house_of(collection)
         for subject in find_items(collection, item):
             number = collection.store.number_of(subject.id)
-            for kept in marks_of(collection, subject.id):
-                row = {"number": number, "mark": kept.mark.short, "since": kept.since, "until": kept.until or None}
+            for dated_mark in marks_of(collection, subject.id):
                 if as_json:
-                    output.row(row)
+                    since, until = dated_mark.since, dated_mark.until or None
+                    output.row({"number": number, "mark": dated_mark.mark.short, "since": since, "until": until})
                 else:
-                    stands = _stands(house, subject.id) if kept.now else ""
-                    click.echo(f"{number}  {output.safe(kept.mark.long)}  {dated(kept)}{stands}")
+                    stands = _stands(house, subject.id) if dated_mark.now else ""
+                    click.echo(f"{number}  {output.safe(dated_mark.mark.long)}  {dated(dated_mark)}{stands}")
 
 
 def _stands(house: House, item: str) -> str:
     place = house.holding.get(item)
-    one = house.containers.get(place.container) if place else None
-    return f"  ({output.safe(' / '.join(one.location))})" if one and one.location else ""
+    container = house.containers.get(place.container) if place else None
+    return f"  ({output.safe(' / '.join(container.location))})" if container and container.location else ""
 
 
 @housing.command()
@@ -128,44 +128,46 @@ def what(ctx: click.Context, /, mark: str | None, as_json: bool) -> None:
     with open_collection(ctx.obj, write=False) as collection:
         house = house_of(collection)
         if mark is None:
-            for one in sorted(house.containers.values(), key=lambda one: _natural(one.mark.short)):
-                _container(one, as_json=as_json)
+            for container in sorted(house.containers.values(), key=lambda container: _natural(container.mark.short)):
+                _container(container, as_json=as_json)
             return
-        one = house.named(mark)
-        _container(one, as_json=as_json)
-        for item in one.items:
+        container = house.named(mark)
+        _container(container, as_json=as_json)
+        for item in container.items:
             place = house.holding[item].position
-            row = {"number": house.numbers[item], "mark": f"{one.mark.short}/{place}"}
+            row = {"number": house.numbers[item], "mark": f"{container.mark.short}/{place}"}
             if as_json:
                 output.row(row)
             else:
                 click.echo(f"  {place:>4}  {row['number']}")
-        for inner in one.others:
+        for inner in container.others:
             _container(house.containers[inner], as_json=as_json)
 
 
 def _natural(short: str) -> list[tuple[int, str]]:
+    """A key that sorts marks by number: `3/2` before `3/12`, and names among them by their letters."""
     return [(int(part) if part.isdigit() else 0, part) for part in short.split("/")]
 
 
-def _container(one: Container, *, as_json: bool) -> None:
+def _container(container: Container, *, as_json: bool) -> None:
     if as_json:
         output.row(
             {
-                "mark": one.mark.short,
-                "kind": one.kind,
-                "location": list(one.location),
-                "items": len(one.items),
-                "containers": len(one.others),
-                "capacity": one.capacity or None,
-                "materials": one.materials or None,
-                "surroundings": sorted(one.surroundings),
+                "mark": container.mark.short,
+                "kind": container.kind,
+                "location": list(container.location),
+                "items": len(container.items),
+                "containers": len(container.others),
+                "capacity": container.capacity or None,
+                "materials": container.materials or None,
+                "surroundings": sorted(container.surroundings),
             }
         )
         return
-    stands = f", {' / '.join(one.location)}" if one.location else ""
-    room = f" of {one.capacity}" if one.capacity else ""
-    click.echo(output.safe(f"{one.mark.long}: {len(one.items)}{room} items, {len(one.others)} containers{stands}"))
+    stands = f", {' / '.join(container.location)}" if container.location else ""
+    room = f" of {container.capacity}" if container.capacity else ""
+    holds = f"{len(container.items)}{room} items, {len(container.others)} containers"
+    click.echo(output.safe(f"{container.mark.long}: {holds}{stands}"))
 
 
 @housing.command()
@@ -196,8 +198,8 @@ def box(ctx: click.Context, /, mark: str, kind: str, fullness: str | None, **abo
     """Note the container at MARK (a box, folder, album, sleeve); one that is not there yet is made."""
     facts = About(fullness=fullness or "", **about)  # type: ignore[arg-type]  # options of the same names
     with open_for_writing(ctx.obj) as collection:
-        made = note_container(collection, mark, facts, kind=kind)
-    talk.say(f"Kept: {made.mark.long}{', ' + ' / '.join(made.location) if made.location else ''}.")
+        container = note_container(collection, mark, facts, kind=kind)
+    talk.say(f"Kept: {container.mark.long}{', ' + ' / '.join(container.location) if container.location else ''}.")
 
 
 @housing.command("move")
@@ -213,8 +215,8 @@ def move_(
     """Move ITEMS (numbers, marks, or a container's mark for all in it) into another container."""
     with open_for_writing(ctx.obj) as collection:
         house = house_of(collection)
-        found = [one.id for one in items_named(collection, items)]
-        _do(collection, house, move(house.holding, found, house.named(into).id, position or 0), yes, only_plan)
+        item_ids = [subject.id for subject in items_named(collection, items)]
+        _do(collection, house, move(house.holding, item_ids, house.named(into).id, position or 0), yes, only_plan)
 
 
 @housing.command("merge")
@@ -227,8 +229,8 @@ def merge_(ctx: click.Context, /, source: str, into: str, yes: bool, only_plan: 
     """Put everything in the container SOURCE into the container INTO, after what is there."""
     with open_for_writing(ctx.obj) as collection:
         house = house_of(collection)
-        one, other = house.named(source).id, house.named(into).id
-        _do(collection, house, merge(house.holding, one, other, house.inside, house.labels), yes, only_plan)
+        source_id, into_id = house.named(source).id, house.named(into).id
+        _do(collection, house, merge(house.holding, source_id, into_id, house.inside, house.labels), yes, only_plan)
 
 
 @housing.command()
@@ -240,13 +242,13 @@ def renumber(ctx: click.Context, /, pairs: tuple[str, ...], yes: bool, only_plan
     """Give containers new labels, all at once: 3=4 4=3. Numbers of items never change; old marks still find them."""
     with open_for_writing(ctx.obj) as collection:
         house = house_of(collection)
-        wanted: dict[str, str] = {}
+        new_labels: dict[str, str] = {}
         for pair in pairs:
             old, equals, new = pair.partition("=")
             if not equals:
                 raise WrongUse(f"“{pair[:40]}” is no pair.", "Write OLD=NEW, such as 3=4.")
-            wanted[house.named(old).id] = new.strip()
-        _do(collection, house, relabel(house.labels, house.inside, wanted), yes, only_plan)
+            new_labels[house.named(old).id] = new.strip()
+        _do(collection, house, relabel(house.labels, house.inside, new_labels), yes, only_plan)
 
 
 @housing.command()
@@ -262,7 +264,10 @@ def close(ctx: click.Context, /, mark: str, yes: bool, only_plan: bool) -> None:
 
 
 def _do(collection: Collection, house: House, plan: Plan, yes: bool, only_plan: bool) -> None:
-    """Show the plan, then carry it out."""
+    """Show the plan (40 steps at most), ask unless `yes`, and carry it out.
+
+    A plan with problems is not asked about: `carry_out` raises the error that names them.
+    """
     for step in plan.steps[:40]:
         talk.say(f"  {output.safe(shown(house, step))}")
     if len(plan.steps) > 40:
@@ -287,7 +292,8 @@ def _do(collection: Collection, house: House, plan: Plan, yes: bool, only_plan: 
 def undo_(ctx: click.Context, /, yes: bool) -> None:
     """Take back the last thing done about housing, whole."""
     with open_for_writing(ctx.obj) as collection:
-        last = next((one for one in collection.store.last_acts(1000) if not one.withdrawn and _ours(one.what)), None)
+        acts = collection.store.last_acts(1000)
+        last = next((act for act in acts if not act.withdrawn and act.what.startswith(OF_HOUSING)), None)
         if last is None:
             raise WrongUse("There is nothing of housing to take back.")
         talk.say(f"Last: {last.what}, {last.recorded_at[:16]}.")
@@ -295,10 +301,6 @@ def undo_(ctx: click.Context, /, yes: bool) -> None:
             return
         undo(collection, last.id)
     talk.say("Taken back.")
-
-
-def _ours(what: str) -> bool:
-    return what.startswith(OF_HOUSING)
 
 
 @housing.command()
@@ -334,13 +336,13 @@ def lend_(
 ) -> None:
     """Note that ITEMS are on loan to you, and write the receipt that the lender gets."""
     with open_for_writing(ctx.obj) as collection:
-        found = items_named(collection, items)
-        lend(collection, found, lender, due)
+        subjects = items_named(collection, items)
+        lend(collection, subjects, lender, due)
         if receipt is not None:
-            numbers = [collection.store.number_of(one.id) for one in found]
+            numbers = [collection.store.number_of(subject.id) for subject in subjects]
             day = on_day or collection.clock.today()
             write_receipt(collection, numbers, lender, (day, due), receipt)
-    talk.say(f"{len(found)} items on loan from {lender}{f', due {due}' if due else ''}.")
+    talk.say(f"{len(subjects)} items on loan from {lender}{f', due {due}' if due else ''}.")
 
 
 @housing.command()
@@ -350,6 +352,6 @@ def lend_(
 def back(ctx: click.Context, /, items: Sequence[str], on_day: date | None) -> None:
     """Note that ITEMS were given back to their lender."""
     with open_for_writing(ctx.obj) as collection:
-        found = items_named(collection, list(items))
-        give_back(collection, found, on_day or collection.clock.today())
-    talk.say(f"{len(found)} items given back.")
+        subjects = items_named(collection, list(items))
+        give_back(collection, subjects, on_day or collection.clock.today())
+    talk.say(f"{len(subjects)} items given back.")

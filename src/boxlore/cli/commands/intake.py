@@ -49,24 +49,27 @@ def intake(
     if not yes and sys.stdin.isatty() and not click.confirm("Take these in?", default=True, err=True):
         talk.say("Nothing was taken in.")
         return
-    wanted = IntakeOptions(copy=copy, box=box, folder=folder, found_in=found_in)
+    intake_options = IntakeOptions(copy=copy, box=box, folder=folder, found_in=found_in)
     with open_for_writing(ctx.obj) as collection, talk.progress() as bar:
-        taken = take_in(collection, plan, wanted, bar)
+        results = take_in(collection, plan, intake_options, bar)
         if not bar.stopped():
             look_closer(collection, bar)
-    for one in taken:
+    for result in results:
         if as_json:
-            output.row({"key": one.key, "state": one.state, "number": one.number or None, "why": one.why or None})
-        elif one.state == "refused":
-            talk.say(f"{one.key}: {one.why}")
-    states = [one.state for one in taken]
+            output.row(
+                {"key": result.key, "state": result.state, "number": result.number or None, "why": result.why or None}
+            )
+        elif result.state == "refused":
+            talk.say(f"{result.key}: {result.why}")
+    states = [result.state for result in results]
     talk.say(
         f"{states.count('taken')} taken in, {states.count('known')} known already, {states.count('refused')} refused."
     )
-    ctx.exit(1 if "refused" in states or len(taken) < len(plan) else 0)
+    ctx.exit(1 if "refused" in states or len(results) < len(plan) else 0)
 
 
 def _plan(paths: Sequence[Path], pairs: str, table: Path | None, without_scan: int | None) -> list[Planned]:
+    """The items to take in, made from the files or the table. Raises WrongUse where there is nothing to read."""
     if without_scan:
         return [Planned(key=f"without scan {at}") for at in range(1, without_scan + 1)]
     if table is not None or pairs == "table":
@@ -88,11 +91,12 @@ def _plan(paths: Sequence[Path], pairs: str, table: Path | None, without_scan: i
 
 
 def _show(plan: Sequence[Planned]) -> None:
-    fronts = sum(1 for one in plan if one.sides)
-    backs = sum(1 for one in plan for side in one.sides if side.side == "verso")
+    """Say how many items there are, and how the first five are paired."""
+    fronts = sum(1 for planned in plan if planned.sides)
+    backs = sum(1 for planned in plan for side in planned.sides if side.side == "verso")
     talk.say(f"{len(plan)} items: {fronts} with a scan, {backs} with a back.")
-    for one in plan[:5]:
-        sides = ", ".join(f"{side.side} {side.path.name}" for side in one.sides)
-        talk.say(f"  {Path(one.key).name}: {sides or 'without a scan'}")
+    for planned in plan[:5]:
+        sides = ", ".join(f"{side.side} {side.path.name}" for side in planned.sides)
+        talk.say(f"  {Path(planned.key).name}: {sides or 'without a scan'}")
     if len(plan) > 5:
         talk.say(f"  … and {len(plan) - 5} more.")

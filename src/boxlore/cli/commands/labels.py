@@ -35,6 +35,8 @@ def labels(
     """
     order = PrintOrder(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
-        made = make(collection, out, order, size=size)
-    talk.say(f"Labels for {made.items} items in {made.path}, for {to}. They go on enclosures, never on originals.")
-    ctx.exit(talk.findings(made.findings))
+        printed = make(collection, out, order, size=size)
+    talk.say(
+        f"Labels for {printed.items} items in {printed.path}, for {to}. They go on enclosures, never on originals."
+    )
+    ctx.exit(talk.say_findings(printed.findings))

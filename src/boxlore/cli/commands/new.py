@@ -50,8 +50,10 @@ def new(
 
 
 def _rebuild(folder: Path, package: Path, series: str) -> None:
-    made = rebuild(folder, package, series=series)
-    talk.say(f"{folder}: {made.items} items, {made.scans} scans and {made.statements} statements from {package}.")
-    for path in made.missing:
+    rebuilt = rebuild(folder, package, series=series)
+    talk.say(
+        f"{folder}: {rebuilt.items} items, {rebuilt.scans} scans and {rebuilt.statements} statements from {package}."
+    )
+    for path in rebuilt.missing:
         talk.say(f"The package does not hold {path}.")
     talk.say("What boxes are made of and where they stand is not in a transfer: see boxlore housing.")

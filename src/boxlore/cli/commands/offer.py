@@ -22,15 +22,14 @@ def offer(ctx: click.Context, /, out: Path | None, answer: Path | None, on_day: 
     """Write thumbnails, titles, dates and extent to OUT, without the living; or read the --answer."""
     if answer is not None:
         with open_collection(ctx.obj, on_day=on_day) as collection:
-            said = read_answer(collection, answer)
-        for words in said.refused:
+            reply = read_answer(collection, answer)
+        for words in reply.refused:
             talk.say(words)
-        talk.say(f"{said.wanted} are wanted, {said.not_wanted} are not. Next: boxlore transfer OUT --wanted")
-        ctx.exit(1 if said.refused else 0)
+        talk.say(f"{reply.wanted} are wanted, {reply.not_wanted} are not. Next: boxlore transfer OUT --wanted")
+        ctx.exit(1 if reply.refused else 0)
     if out is None:
         raise WrongUse("There is no folder to write to.", "Say: boxlore offer OUT, or boxlore offer --answer FILE.csv.")
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
-        made = make(collection, out, selection=options.selected(chosen), progress=bar)
-    talk.say(
-        f"{out}: {made.items} items, {made.pictures} thumbnails; {made.hidden} are not shown for the living's sake."
-    )
+        offered = make(collection, out, selection=options.selected(chosen), progress=bar)
+    hidden = f"{offered.hidden} are not shown for the living's sake."
+    talk.say(f"{out}: {offered.items} items, {offered.pictures} thumbnails; {hidden}")

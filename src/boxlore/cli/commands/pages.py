@@ -32,6 +32,8 @@ def pages(
     """
     order = PrintOrder(to=To(to), selection=options.selected(chosen), theme=theme, kin_of=kin_of)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
-        made = make(collection, out, order, progress=bar)
-    talk.say(f"{made.items} photographs in {made.path / 'index.html'}, for {to}; {made.left_out} items left out.")
-    ctx.exit(talk.findings(made.findings))
+        written = make(collection, out, order, progress=bar)
+    talk.say(
+        f"{written.items} photographs in {written.path / 'index.html'}, for {to}; {written.left_out} items left out."
+    )
+    ctx.exit(talk.say_findings(written.findings))

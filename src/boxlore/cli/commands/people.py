@@ -1,4 +1,4 @@
-"""`boxlore people`: the registry, kin, tree files, one of two and two of one, consent and who may see whom."""
+"""`boxlore people`: the registry, kin, tree files, merging and splitting people, consent, and who may see whom."""
 
 from pathlib import Path
 
@@ -24,15 +24,15 @@ def people() -> None:
     """Who is who, and how they are kin. PERSON is a name, a part of one, or the end of an id as `list` shows it."""
 
 
-def _row(one: Person) -> dict[str, object]:
+def _row(person: Person) -> dict[str, object]:
     return {
-        "id": one.id,
-        "uri": one.uri,
-        "name": one.name,
-        "sort_name": one.sort_name,
-        "born": one.born.get("edtf") or None,
-        "died": one.died.get("edtf") or None,
-        "also": list(one.also),
+        "id": person.id,
+        "uri": person.uri,
+        "name": person.name,
+        "sort_name": person.sort_name,
+        "born": person.born.get("edtf") or None,
+        "died": person.died.get("edtf") or None,
+        "also": list(person.also),
     }
 
 
@@ -43,73 +43,86 @@ def _row(one: Person) -> dict[str, object]:
 def list_people(ctx: click.Context, words: tuple[str, ...], as_json: bool) -> None:
     """Everyone in the registry, or those whose names hold WORDS, by sort form."""
     with open_collection(ctx.obj, write=False) as collection:
-        asked = " ".join(words).casefold()
-        everyone = sorted(collection.people().values(), key=lambda one: (one.sort_name, one.id))
-    found = [one for one in everyone if not asked or any(asked in form.casefold() for form in (one.name, *one.forms))]
-    for one in found:
+        sought = " ".join(words).casefold()
+        everyone = sorted(collection.people().values(), key=lambda person: (person.sort_name, person.id))
+    matching = [
+        person
+        for person in everyone
+        if not sought or any(sought in form.casefold() for form in (person.name, *person.forms))
+    ]
+    for person in matching:
         if as_json:
-            output.row(_row(one))
+            output.row(_row(person))
         else:
-            dates = "-".join(str(value.get("display") or "") for value in (one.born, one.died))
-            click.echo(f"{one.id[-12:]}  {output.safe(one.sort_name)}{f', {dates}' if dates != '-' else ''}")
-    ctx.exit(0 if found else 1)
+            dates = "-".join(str(value.get("display") or "") for value in (person.born, person.died))
+            click.echo(f"{person.id[-12:]}  {output.safe(person.sort_name)}{f', {dates}' if dates != '-' else ''}")
+    ctx.exit(0 if matching else 1)
 
 
 @people.command()
-@click.argument("person")
+@click.argument("person_words", metavar="PERSON")
 @options.as_json
 @options.on_day
 @click.pass_context
-def show(ctx: click.Context, person: str, as_json: bool, on_day: object) -> None:
+def show(ctx: click.Context, person_words: str, as_json: bool, on_day: object) -> None:
     """Everything told of PERSON, by whom; living or not and why; links, and the items they are in."""
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection:  # type: ignore[arg-type]  # a date by options.on_day
-        one = registry.find_person(collection, person)
-        known = registry.known_of(collection, one)
-        links = list(registry.links_of(one, collection))
+        person = registry.find_person(collection, person_words)
+        facts = registry.known_of(collection, person)
+        links = list(registry.links_of(person, collection))
     if as_json:
-        told = [
+        statement_rows = [
             {"id": s.id, "field": s.field, "words": s.words, "source": str(s.source), "audience": s.audience}
-            for s, _ in known.statements
+            for s, _ in facts.statements
         ]
-        life = {"living": known.life.living, "because": known.life.because, "items": list(known.numbers)}
-        output.row({**_row(one), **life, "statements": told, "links": [[role, other.name] for role, other in links]})
+        life = {"living": facts.life.living, "because": facts.life.because, "items": list(facts.numbers)}
+        output.row(
+            {
+                **_row(person),
+                **life,
+                "statements": statement_rows,
+                "links": [[role, relative.name] for role, relative in links],
+            }
+        )
         return
-    click.echo(f"{output.safe(one.name)}  ({one.uri})")
-    click.echo(f"  {'Taken as living' if known.life.living else 'Taken as dead'}: {known.life.because}")
-    for statement, _ in known.statements:
+    click.echo(f"{output.safe(person.name)}  ({person.uri})")
+    click.echo(f"  {'Taken as living' if facts.life.living else 'Taken as dead'}: {facts.life.because}")
+    for statement, _ in facts.statements:
         label = FIELDS[statement.field].label
         click.echo(
             f"  {label}: {output.safe(statement.words)}  ({output.safe(str(statement.source))}) [{statement.id[-12:]}]"
         )
-    for role, other in links:
-        click.echo(f"  {role.capitalize()}: {output.safe(other.name)}")
-    if known.numbers:
-        click.echo(f"  In: {', '.join(known.numbers)}")
+    for role, relative in links:
+        click.echo(f"  {role.capitalize()}: {output.safe(relative.name)}")
+    if facts.numbers:
+        click.echo(f"  In: {', '.join(facts.numbers)}")
 
 
 @people.command()
-@click.argument("person")
-@click.argument("other", required=False)
+@click.argument("person_words", metavar="PERSON")
+@click.argument("other_words", metavar="[OTHER]", required=False)
 @options.as_json
 @click.pass_context
-def kin(ctx: click.Context, person: str, other: str | None, as_json: bool) -> None:
+def kin(ctx: click.Context, person_words: str, other_words: str | None, as_json: bool) -> None:
     """What everyone, or OTHER, is to PERSON, worked out from parents, children and spouses."""
     with open_collection(ctx.obj, write=False) as collection:
-        ego = registry.find_person(collection, person)
+        ego = registry.find_person(collection, person_words)
         rows = registry.kin_of(collection, ego)
-        wanted = registry.find_person(collection, other) if other else None
-        words = kin_words(Kin(collection.people()), ego, wanted) if wanted else ""
-    if wanted:
-        rows = [row for row in rows if row[0].id == wanted.id]
+        relative = registry.find_person(collection, other_words) if other_words else None
+        words = kin_words(Kin(collection.people()), ego, relative) if relative else ""
+    if relative:
+        rows = [row for row in rows if row[0].id == relative.id]
         if not as_json:
-            click.echo(output.safe(f"{wanted.name}: {words}") if words else f"No kinship of {wanted.name} is known.")
+            click.echo(
+                output.safe(f"{relative.name}: {words}") if words else f"No kinship of {relative.name} is known."
+            )
             ctx.exit(0 if words else 1)
-    for one, found in rows:
+    for person, kinship in rows:
         if as_json:
-            output.row({"id": one.id, "name": one.name, "term": found.term, "words": found.words, "by": str(found.by),
-                        "degree": found.degree or None})  # fmt: skip
+            output.row({"id": person.id, "name": person.name, "term": kinship.term, "words": kinship.words,
+                        "by": str(kinship.by), "degree": kinship.degree or None})  # fmt: skip
         else:
-            click.echo(output.safe(f"{one.name}: {possessive(called(ego))} {found.words}"))
+            click.echo(output.safe(f"{person.name}: {possessive(called(ego))} {kinship.words}"))
     ctx.exit(0 if rows else 1)
 
 
@@ -128,23 +141,23 @@ def shown(ctx: click.Context, item: str, text: str | None, by: str) -> None:
     with open_for_writing(ctx.obj) as collection:
         how = Telling(source=read_source(by) if by else KEEPER)
         placed = registry.tell_placed(Teller(collection), collection, find_item(collection, item), text, how)
-    talk.say(f"Kept: {len(placed)} people, {sum(1 for one in placed if not one.words)} of them not known.")
+    talk.say(f"Kept: {len(placed)} people, {sum(1 for placing in placed if not placing.words)} of them not known.")
 
 
 @people.command("tell")
-@click.argument("person")
+@click.argument("person_words", metavar="PERSON")
 @click.argument("field")
 @click.argument("text")
 @click.option("--by", default="", help="Who says so: narrator:NAME, document:WHAT, keeper.")
 @click.option("--audience", default="", help="keeper, family, archive:YYYY-MM-DD or anyone.")
 @click.pass_context
-def tell_person(ctx: click.Context, person: str, field: str, text: str, by: str, audience: str) -> None:
+def tell_person(ctx: click.Context, person_words: str, field: str, text: str, by: str, audience: str) -> None:
     """Keep one statement about PERSON: TEXT about FIELD (born, nickname, mother, …)."""
     with open_for_writing(ctx.obj) as collection:
-        one = registry.find_person(collection, person)
+        person = registry.find_person(collection, person_words)
         how = Telling(source=read_source(by) if by else KEEPER, audience=audience)
-        Teller(collection).tell(Subject(Kind.PERSON, one.id), field, text, how)
-    talk.say(f"Kept: {field} of {one.name}.")
+        Teller(collection).tell(Subject(Kind.PERSON, person.id), field, text, how)
+    talk.say(f"Kept: {field} of {person.name}.")
 
 
 @people.command("import")
@@ -158,70 +171,79 @@ def import_file(ctx: click.Context, file: Path, name: str, as_json: bool) -> Non
     """Take a tree file (GEDCOM 5.5.1 or 7.0) in; a second time it is brought up to date. What was not
     understood is listed."""
     with open_for_writing(ctx.obj) as collection, talk.progress() as bar:
-        taken = import_tree(collection, file, name=name, progress=bar)
+        report = import_tree(collection, file, name=name, progress=bar)
     if as_json:
-        output.row({"new": taken.new, "changed": taken.changed, "same": taken.same, "marriages": taken.marriages,
-                    "statements": taken.statements, "version": taken.version, "encoding": taken.encoding})  # fmt: skip
-    for left in taken.left:
+        columns = ("new", "changed", "same", "marriages", "statements", "version", "encoding")
+        output.row({name: getattr(report, name) for name in columns})
+    for gap in report.left:
         if as_json:
-            output.row({"not_understood": left.path, "lines": left.count, "line": left.line, "example": left.example})
+            output.row(
+                {
+                    "not_understood": gap.path,
+                    "lines": gap.count,
+                    "line": gap.line,
+                    "example": gap.example,
+                }
+            )
         else:
             click.echo(
-                output.safe(
-                    f"not understood: {left.path}, {left.count} lines, first in line {left.line}: {left.example}"
-                )
+                output.safe(f"not understood: {gap.path}, {gap.count} lines, first in line {gap.line}: {gap.example}")
             )
-    for fault in taken.faults:
+    for fault in report.faults:
         if as_json:
             output.row({"fault": fault.why, "line": fault.number})
         else:
             click.echo(output.safe(f"line {fault.number}: {fault.why}"))
-    for words in taken.said:
+    for words in report.said:
         talk.say(words)
-    talk.say(f"{taken.new} people new, {taken.changed} changed, {taken.same} as before; {taken.marriages} marriages.")
-    ctx.exit(3 if taken.stopped else 1 if taken.left or taken.faults else 0)
+    talk.say(
+        f"{report.new} people new, {report.changed} changed, {report.same} as before; {report.marriages} marriages."
+    )
+    ctx.exit(3 if report.stopped else 1 if report.left or report.faults else 0)
 
 
 @people.command()
-@click.argument("keep")
-@click.argument("other")
+@click.argument("keep_words", metavar="KEEP")
+@click.argument("other_words", metavar="OTHER")
 @click.pass_context
-def merge(ctx: click.Context, keep: str, other: str) -> None:
+def merge(ctx: click.Context, keep_words: str, other_words: str) -> None:
     """Say that OTHER is the same person as KEEP; `unmerge` takes it back. No statement is lost."""
     with open_for_writing(ctx.obj) as collection:
-        first, second = registry.find_person(collection, keep), registry.find_person(collection, other)
+        first, second = registry.find_person(collection, keep_words), registry.find_person(collection, other_words)
         registry.merge(collection, first, second)
     talk.say(f"{second.name} is {first.name} now. boxlore people unmerge takes it back.")
 
 
 @people.command()
-@click.argument("person")
+@click.argument("person_words", metavar="PERSON")
 @click.pass_context
-def unmerge(ctx: click.Context, person: str) -> None:
+def unmerge(ctx: click.Context, person_words: str) -> None:
     """Take back every merging that made PERSON."""
     with open_for_writing(ctx.obj) as collection:
-        one = registry.find_person(collection, person)
-        count = registry.unmerge(collection, one)
-    talk.say(f"{count} mergings taken back." if count else f"{one.name} was not merged.")
+        person = registry.find_person(collection, person_words)
+        count = registry.unmerge(collection, person)
+    talk.say(f"{count} mergings taken back." if count else f"{person.name} was not merged.")
     ctx.exit(0 if count else 1)
 
 
 @people.command()
-@click.argument("person")
+@click.argument("person_words", metavar="PERSON")
 @click.argument("name")
 @click.option("--statement", "statements", multiple=True, help="A statement that is about the new one (end of its id).")
 @click.option("--item", "items", multiple=True, help="An item in which the new one is meant.")
 @click.pass_context
-def split(ctx: click.Context, person: str, name: str, statements: tuple[str, ...], items: tuple[str, ...]) -> None:
+def split(
+    ctx: click.Context, person_words: str, name: str, statements: tuple[str, ...], items: tuple[str, ...]
+) -> None:
     """Make a second person, NAME, of what was taken for one PERSON."""
     with open_for_writing(ctx.obj) as collection:
-        one = registry.find_person(collection, person)
-        told = [s.id for s, _ in registry.known_of(collection, one).statements]
-        chosen = [ident for ident in told for end in statements if len(end) >= 8 and ident.endswith(end)]
-        made = registry.split(
-            collection, one, name, statements=chosen, items=[find_item(collection, item).id for item in items]
+        person = registry.find_person(collection, person_words)
+        statement_ids = [s.id for s, _ in registry.known_of(collection, person).statements]
+        chosen = [ident for ident in statement_ids for end in statements if len(end) >= 8 and ident.endswith(end)]
+        new_person = registry.split(
+            collection, person, name, statements=chosen, items=[find_item(collection, item).id for item in items]
         )
-    talk.say(f"{name} is a person of their own now ({made.id[-12:]}).")
+    talk.say(f"{name} is a person of their own now ({new_person.id[-12:]}).")
 
 
 @people.command("duplicates")
@@ -230,35 +252,36 @@ def split(ctx: click.Context, person: str, name: str, statements: tuple[str, ...
 def list_duplicates(ctx: click.Context, as_json: bool) -> None:
     """People who may be one and the same, and why; nothing is merged."""
     with open_collection(ctx.obj, write=False) as collection:
-        found = registry.duplicates(collection)
+        pairs = registry.duplicates(collection)
         names = collection.people().names()
-    for one in found:
+    for pair in pairs:
         if as_json:
-            output.row({"one": one.one, "other": one.other, "names": [names[one.one], names[one.other]],
-                        "weight": one.weight, "because": list(one.because)})  # fmt: skip
+            output.row({"one": pair.one, "other": pair.other, "names": [names[pair.one], names[pair.other]],
+                        "weight": pair.weight, "because": list(pair.because)})  # fmt: skip
         else:
-            pair = f"{names[one.one]} ({one.one[-12:]}) and {names[one.other]} ({one.other[-12:]})"
-            click.echo(output.safe(f"{pair}: {', '.join(one.because)}"))
-    ctx.exit(1 if found else 0)
+            words = f"{names[pair.one]} ({pair.one[-12:]}) and {names[pair.other]} ({pair.other[-12:]})"
+            click.echo(output.safe(f"{words}: {', '.join(pair.because)}"))
+    ctx.exit(1 if pairs else 0)
 
 
 @people.command()
-@click.argument("one")
-@click.argument("other")
+@click.argument("first_words", metavar="ONE")
+@click.argument("second_words", metavar="OTHER")
 @click.pass_context
-def apart(ctx: click.Context, one: str, other: str) -> None:
+def apart(ctx: click.Context, first_words: str, second_words: str) -> None:
     """Say that ONE and OTHER are two people; they are proposed no more."""
     with open_for_writing(ctx.obj) as collection:
-        registry.apart(collection, registry.find_person(collection, one), registry.find_person(collection, other))
+        first, second = registry.find_person(collection, first_words), registry.find_person(collection, second_words)
+        registry.apart(collection, first, second)
     talk.say("Kept: they are two people.")
 
 
 @people.command()
-@click.argument("person")
+@click.argument("person_words", metavar="PERSON")
 @click.option(
-    "--for", "matters", multiple=True, type=click.Choice([str(one) for one in Matter]), help="To what; may be repeated."
+    "--for", "matters", multiple=True, type=click.Choice(list(map(str, Matter))), help="To what; may be repeated."
 )
-@click.option("--as", "capacity", type=click.Choice([str(one) for one in Capacity]), default="self", show_default=True)
+@click.option("--as", "capacity", type=click.Choice(list(map(str, Capacity))), default="self", show_default=True)
 @click.option("--by", default="", help="Who gives it, where it is not the person.")
 @click.option("--witness", default="", help="Before whom.")
 @click.option("--withdraw", is_flag=True, help="Take it back.")
@@ -266,7 +289,7 @@ def apart(ctx: click.Context, one: str, other: str) -> None:
 @click.pass_context
 def consent(
     ctx: click.Context,
-    person: str,
+    person_words: str,
     matters: tuple[str, ...],
     capacity: str,
     by: str,
@@ -280,33 +303,33 @@ def consent(
     """
     if not matters:
         with open_collection(ctx.obj, write=False, on_day=on_day) as collection:  # type: ignore[arg-type]  # a date by options.on_day
-            told = registry.find_person(collection, person).consents
-        for one in told:
-            click.echo(output.safe(one.words))
-        ctx.exit(0 if told else 1)
+            consents = registry.find_person(collection, person_words).consents
+        for given in consents:
+            click.echo(output.safe(given.words))
+        ctx.exit(0 if consents else 1)
     with open_for_writing(ctx.obj) as collection:
-        meant = registry.find_person(collection, person)
+        person = registry.find_person(collection, person_words)
         day = str(on_day or collection.clock.today())
-        made = make_consent(matters, day, given=not withdraw, capacity=capacity, by=by, witness=witness)
-        registry.consent(collection, meant, made)
-    talk.say(f"Kept: {meant.name}: {made.words}. It is asked again at the next sitting.")
+        new_consent = make_consent(matters, day, given=not withdraw, capacity=capacity, by=by, witness=witness)
+        registry.consent(collection, person, new_consent)
+    talk.say(f"Kept: {person.name}: {new_consent.words}. It is asked again at the next sitting.")
 
 
 @people.command("audience")
-@click.argument("who")
+@click.argument("target", metavar="WHO")
 @click.argument("audience")
 @click.option("--item", "is_item", is_flag=True, help="WHO is an item (a number or a mark).")
 @click.option("--field", default="", help="Only this field of the item.")
 @click.pass_context
-def keep_to(ctx: click.Context, who: str, audience: str, is_item: bool, field: str) -> None:
+def keep_to(ctx: click.Context, target: str, audience: str, is_item: bool, field: str) -> None:
     """Keep a person (or, with --item, an item or one field of it) to keeper, family, archive:DATE or anyone."""
     with open_for_writing(ctx.obj) as collection:
         if is_item or field:
-            subject = find_item(collection, who)
+            subject = find_item(collection, target)
         else:
-            subject = Subject(Kind.PERSON, registry.find_person(collection, who).id)
+            subject = Subject(Kind.PERSON, registry.find_person(collection, target).id)
         registry.set_audience(collection, subject, audience, field)
-    talk.say(f"Kept: {who} is for {audience}.")
+    talk.say(f"Kept: {target} is for {audience}.")
 
 
 @people.command()

@@ -1,4 +1,4 @@
-"""`boxlore place`: what is understood of a place: what it was called then, and where it lies now."""
+"""`boxlore place`: what is understood of a place, what it was called in the picture's year, and where it lies now."""
 
 from contextlib import ExitStack
 
@@ -29,12 +29,13 @@ def place(ctx: click.Context, text: tuple[str, ...], as_json: bool, year: int | 
                 output.row(read.to_json())
             else:
                 names = [_then_and_now(choice) for choice in read.choices[:3]]
-                asks = "".join(f" ({one.message})" for one in read.findings)
+                asks = "".join(f" ({finding.message})" for finding in read.findings)
                 click.echo(f"{output.safe(read.text)} → {read.kind}: {' or '.join(names) or 'kept as told'}{asks}")
     ctx.exit(1 if findings else 0)
 
 
 def _split(line: str, year: int | None) -> tuple[str, int | None]:
+    """`text<TAB>year` or `text`, as text and year (the default where the line has none). Raises WrongUse."""
     words, tab, when = line.rpartition("\t")
     if not tab:
         return line, year

@@ -22,15 +22,15 @@ def places(ctx: click.Context, as_json: bool) -> None:
     if ctx.invoked_subcommand is not None:
         return
     with open_collection(ctx.obj, write=False) as collection:
-        found = own_places(collection)
-    for own in found:
+        family_places = own_places(collection)
+    for own in family_places:
         if as_json:
             output.row({"names": own.names, "inside": own.inside_words or None, "point": own.point})
         else:
             also = f" (also {', '.join(own.names[1:])})" if own.names[1:] else ""
             inside = f", in {full_name(own.inside) if own.inside else own.inside_words}" if own.inside_words else ""
             click.echo(output.safe(f"{own.names[0]}{also}{inside}  {coordinates(own.place)}".rstrip()))
-    if not found:
+    if not family_places:
         talk.say('No place of the family\'s own yet. Make one: boxlore places add "Grandpa\'s farm" --inside "Milton".')
 
 
@@ -60,7 +60,7 @@ def add(ctx: click.Context, name: str, inside: str, at: str, also: tuple[str, ..
 def take(ctx: click.Context, table: Path, names: Path | None, countries: tuple[str, ...]) -> None:
     """Take in TABLE, a GeoNames file of 19 columns (a whole country, every hamlet); GeoNames data are CC BY 4.0."""
     with open_for_writing(ctx.obj) as collection, talk.progress() as bar:
-        wanted = [one.upper() for one in countries]
-        count = take_gazetteer(collection, table, names=names, countries=wanted, heard=talk.counted(bar))
+        country_codes = [country.upper() for country in countries]
+        count = take_gazetteer(collection, table, names=names, countries=country_codes, heard=talk.counted(bar))
         gazetteer_of(collection, talk.counted(bar))
     talk.say(f"{count:,} places and areas are known to this collection now, beside the shipped ones.")

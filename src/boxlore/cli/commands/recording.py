@@ -16,7 +16,9 @@ from boxlore.tasks.sitting.time_log import write_log
 
 @click.command()
 @click.argument("files", nargs=-1, type=click.Path(path_type=Path, exists=True, dir_okay=False))
-@click.option("--sitting", "which", default="", help="Which sitting: its date, its narrator, or part of either.")
+@click.option(
+    "--sitting", "sitting_words", default="", help="Which sitting: its date, its narrator, or part of either."
+)
 @click.option("--clap", "at", default="", help="Where in the file the clap is heard: 0:12, 1:04:12.5.")
 @click.option("--which-clap", "clap", default=1, help="Which of the claps noted in the sitting that is.")
 @click.option("--paper", is_flag=True, help="The files are signed papers; they go to papers/.")
@@ -26,7 +28,7 @@ from boxlore.tasks.sitting.time_log import write_log
 def recording(
     ctx: click.Context,
     files: tuple[Path, ...],
-    which: str,
+    sitting_words: str,
     at: str,
     clap: int,
     paper: bool,
@@ -42,23 +44,28 @@ def recording(
         if not files and out is None:
             _list(collection)
             return
-        sitting = _one(collection, which)
+        sitting = _sitting_id(collection, sitting_words)
         for file in files:
             if paper:
-                kept = keep_paper(collection, sitting, file)
-                talk.say("kept already" if kept.known else "a paper of the sitting")
+                kept_file = keep_paper(collection, sitting, file)
+                talk.say("kept already" if kept_file.known else "a paper of the sitting")
             else:
-                kept = keep_recording(collection, sitting, file, clap_at=clap_at, clap=clap)
-                sign = "-" if kept.start < 0 else ""
-                again = "kept already" if kept.known else f"begins at {sign}{clock_of(abs(kept.start))} of the sitting"
-                talk.say(f"{again} ({kept.because})")
-            click.echo(output.safe(kept.path))
+                kept_file = keep_recording(collection, sitting, file, clap_at=clap_at, clap=clap)
+                sign = "-" if kept_file.start < 0 else ""
+                again = (
+                    "kept already"
+                    if kept_file.known
+                    else f"begins at {sign}{clock_of(abs(kept_file.start))} of the sitting"
+                )
+                talk.say(f"{again} ({kept_file.because})")
+            click.echo(output.safe(kept_file.path))
         if out is not None:
             for path in write_log(collection, sitting, out, To.OUTSIDE if to == "outside" else To.FAMILY):
                 click.echo(output.safe(str(path)))
 
 
 def _moment(text: str) -> int:
+    """Milliseconds of `m:ss` or `h:mm:ss`. Raises WrongUse."""
     try:
         return moment_of(text)
     except ValueError:
@@ -67,14 +74,18 @@ def _moment(text: str) -> int:
 
 def _list(collection: Collection) -> None:
     for ident, name in sittings(collection):
-        kept = of_sitting(collection, ident)
-        click.echo(output.safe(f"{name}   {', '.join(one.path for one in kept) or 'no recording'}"))
+        recordings = of_sitting(collection, ident)
+        click.echo(output.safe(f"{name}   {', '.join(recording.path for recording in recordings) or 'no recording'}"))
 
 
-def _one(collection: Collection, which: str) -> str:
-    found = [ident for ident, name in sittings(collection) if which.strip().casefold() in name.casefold()]
-    if not found:
+def _sitting_id(collection: Collection, sitting_words: str) -> str:
+    """The id of the sitting whose name holds these words; without words, of the last one.
+
+    Raises WrongUse where no sitting is meant, or several.
+    """
+    sitting_ids = [ident for ident, name in sittings(collection) if sitting_words.strip().casefold() in name.casefold()]
+    if not sitting_ids:
         raise WrongUse("There is no such sitting.", "boxlore recording lists them.")
-    if which and len(found) > 1:
-        raise WrongUse(f"{len(found)} sittings are called that.", "Write more of its date or its narrator.")
-    return found[-1]
+    if sitting_words and len(sitting_ids) > 1:
+        raise WrongUse(f"{len(sitting_ids)} sittings are called that.", "Write more of its date or its narrator.")
+    return sitting_ids[-1]

@@ -30,6 +30,8 @@ def sheet(
     """Write the album caption sheet, six photographs a page, to OUT (a .pdf)."""
     order = PrintOrder(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
-        made = make(collection, out, order, progress=bar)
-    talk.say(f"{made.items} photographs in {made.path}, for {to}; {made.left_out} items without a picture to show.")
-    ctx.exit(talk.findings(made.findings))
+        printed = make(collection, out, order, progress=bar)
+    talk.say(
+        f"{printed.items} photographs in {printed.path}, for {to}; {printed.left_out} items without a picture to show."
+    )
+    ctx.exit(talk.say_findings(printed.findings))

@@ -21,8 +21,8 @@ def show(ctx: click.Context, item: str, as_json: bool) -> None:
     A mark that has held several items shows them all, the one that is there now first.
     """
     with open_collection(ctx.obj, write=False) as collection:
-        for found in find_items(collection, item):
-            record = record_of(collection, found.id)
+        for subject in find_items(collection, item):
+            record = record_of(collection, subject.id)
             if as_json:
                 output.row(_json(collection, record))
             else:
@@ -30,25 +30,26 @@ def show(ctx: click.Context, item: str, as_json: bool) -> None:
 
 
 def _json(collection: Collection, record: Record) -> dict[str, object]:
+    """The record as one object: what an output shows, then every statement, then what is being typed (drafts)."""
     rows = [
         {
-            "field": told.field,
-            "words": told.words,
-            "source": str(told.source),
-            "said_by": told.said_by or None,
-            "sure": str(told.sure),
-            "audience": told.audience,
-            "language": told.language or None,
+            "field": view.field,
+            "words": view.words,
+            "source": str(view.source),
+            "said_by": view.said_by or None,
+            "sure": str(view.sure),
+            "audience": view.audience,
+            "language": view.language or None,
             "in_force": position == 0 or FIELDS[name].many,
             "draft": False,
         }
-        for name, told_rows in record.told.items()
-        for position, told in enumerate(told_rows)
+        for name, views in record.told.items()
+        for position, view in enumerate(views)
     ]
     rows += [
-        {"field": one.field, "words": one.words, "source": str(one.source), "draft": True}
-        for one in collection.store.drafts()
-        if one.subject.id == record.id
+        {"field": draft.field, "words": draft.words, "source": str(draft.source), "draft": True}
+        for draft in collection.store.drafts()
+        if draft.subject.id == record.id
     ]
     return {
         "number": record.number,
@@ -57,26 +58,31 @@ def _json(collection: Collection, record: Record) -> dict[str, object]:
         "title": captions.title(record),
         "edtf": record.edtf or None,
         "people": [
-            {"name": one.name, "role": one.role, "number": one.number or None, "area": list(one.area) or None}
-            for one in record.people
+            {
+                "name": person.name,
+                "role": person.role,
+                "number": person.number or None,
+                "area": list(person.area) or None,
+            }
+            for person in record.people
         ],
         "scans": [{"path": scan.path, "side": scan.side, "sha256": scan.sha256} for scan in record.scans],
-        "related": [{"kind": one.kind, "number": one.number} for one in record.related],
+        "related": [{"kind": relation.kind, "number": relation.number} for relation in record.related],
         "statements": rows,
-        "conflicts": [{"field": one.field, "why": one.why} for one in record.conflicts],
+        "conflicts": [{"field": conflict.field, "why": conflict.why} for conflict in record.conflicts],
     }
 
 
 def _lines(record: Record) -> None:
     click.echo(captions.reference(record))
     click.echo(output.safe(captions.title(record)))
-    for name, told_rows in record.told.items():
-        for told in told_rows:
-            by = told.said_by or str(told.source)
-            click.echo(f"  {FIELDS[name].label}: {output.safe(told.words)}  ({output.safe(by)}, {told.sure})")
-    for one in record.people:
-        if one.number:
-            click.echo(f"  {one.number}: {output.safe(captions.name_of(one))}")
+    for name, views in record.told.items():
+        for view in views:
+            by = view.said_by or str(view.source)
+            click.echo(f"  {FIELDS[name].label}: {output.safe(view.words)}  ({output.safe(by)}, {view.sure})")
+    for person in record.people:
+        if person.number:
+            click.echo(f"  {person.number}: {output.safe(captions.name_of(person))}")
     for conflict in record.conflicts:
         click.echo(f"  Sources disagree: {conflict.why}")
     for name in sorted(record.not_known):

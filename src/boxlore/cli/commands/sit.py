@@ -43,7 +43,7 @@ def sit(ctx: click.Context, narrator: str, interviewer: str, plain: bool, no_vie
 
 
 def _load(name: str) -> Any:
-    """A module of many objects that all stay: the collector is not to go through them, now or with every key."""
+    """Import with garbage collection off, then freeze: these objects live to the end, and scanning them delays keys."""
     gc.disable()
     try:
         return importlib.import_module(name)
@@ -53,7 +53,7 @@ def _load(name: str) -> Any:
 
 
 def _plain(folder: Path, narrator: str, interviewer: str, showing: Any) -> None:
-    """The same sitting from line to line; it ends with the input."""
+    """Hold the sitting line by line; it ends where the input ends."""
     sitting = importlib.import_module("boxlore.tasks.sitting.session").Sitting
     sit_plain = importlib.import_module("boxlore.cli.plain_orders").sit_plain
     with open_collection(folder, fallback_read_only=True) as collection:

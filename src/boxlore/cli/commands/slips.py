@@ -51,6 +51,6 @@ def slips(
     """
     order = PrintOrder(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
-        made = make(collection, out, order, size=size, length=length)
-    talk.say(f"{made.items} slips in {made.path}, for {to}. Mount them under copy prints, never on originals.")
-    ctx.exit(talk.findings(made.findings))
+        printed = make(collection, out, order, size=size, length=length)
+    talk.say(f"{printed.items} slips in {printed.path}, for {to}. Mount them under copy prints, never on originals.")
+    ctx.exit(talk.say_findings(printed.findings))

@@ -1,4 +1,4 @@
-"""`boxlore strike`: words taken out for good, at the teller's wish."""
+"""`boxlore strike`: takes words out for good, when the teller wishes it."""
 
 import sys
 
@@ -10,36 +10,40 @@ from boxlore.tasks.strike import BEYOND, carriers, meant, not_searched, strike_o
 
 
 @click.command()
-@click.argument("who", metavar="ITEM|PERSON")
+@click.argument("about", metavar="ITEM|PERSON")
 @click.argument("field")
 @click.option("--words", default="", help="Only statements that hold these words.")
 @click.option("--yes", is_flag=True, help="Do it without asking.")
 @options.as_json
 @click.pass_context
-def strike(ctx: click.Context, who: str, field: str, words: str, yes: bool, as_json: bool) -> None:
+def strike(ctx: click.Context, about: str, field: str, words: str, yes: bool, as_json: bool) -> None:
     """Take what is told in a FIELD out for good: from the log, every draft, index and backup.
 
     ITEM is a number or a mark, PERSON a name, a part of one, or the end of an id. Copies, sheets, pages and packages
     in the collection's folder that still carry the words are listed.
     """
     with open_for_writing(ctx.obj) as collection, talk.progress() as bar:
-        found = targets(collection, meant(collection, who, field), field, words)
-        talk.say(f"{len(found)} statements would be struck. This cannot be undone.")
+        to_strike = targets(collection, meant(collection, about, field), field, words)
+        talk.say(f"{len(to_strike)} statements would be struck. This cannot be undone.")
         if not yes and not (sys.stdin.isatty() and click.confirm("Strike them?", default=False, err=True)):
             talk.say("Nothing was struck. Add --yes where nobody can be asked.")
             ctx.exit(1)
-        report = strike_out(collection, [one.statement for one in found], waiting=talk.say, stopped=bar.stopped)
-        left, closed = carriers(collection, report), not_searched(collection)
+        report = strike_out(
+            collection, [target.statement for target in to_strike], waiting=talk.say, stopped=bar.stopped
+        )
+        carrying, unsearched = carriers(collection, report), not_searched(collection)
     if as_json:
-        output.row({"struck": report.struck, "finished": report.finished, "still_in": left, "not_searched": closed})
+        output.row(
+            {"struck": report.struck, "finished": report.finished, "still_in": carrying, "not_searched": unsearched}
+        )
     if not report.finished:
         talk.say("The words are out of use; their last traces go when the other program closes the collection.")
         ctx.exit(1)
     talk.say(f"Struck. No byte of the collection's database or backups holds the words any more. {BEYOND}")
-    for path in left:
+    for path in carrying:
         talk.say(f"Still in {path}: made before; make it again, or delete it.")
-    for path in closed:
+    for path in unsearched:
         talk.say(f"Not searched: {path} is compressed. If it was made with the words in it, make it again.")
     if report.again:
         talk.say(f"{report.again} other statements say the same words; boxlore find shows them.")
-    ctx.exit(1 if left else 0)
+    ctx.exit(1 if carrying else 0)

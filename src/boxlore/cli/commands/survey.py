@@ -1,4 +1,4 @@
-"""`boxlore survey`: through a box item after item by keys, and the lists that come of it."""
+"""`boxlore survey`: goes through a box item by item at single keys, and writes lists of what was noted."""
 
 import importlib
 import sys
@@ -44,8 +44,8 @@ def survey(
     to do, what to buy, what to have scanned at which size. --note TRA-0007='{"enclosure": "PVC", "attached":
     ["tape"]}' notes one item without the screen.
     """
-    for one in notes:
-        _note(ctx.obj, one)
+    for note_words in notes:
+        _note(ctx.obj, note_words)
     if work is None and scan is None and not as_json:
         if notes:
             talk.say(f"Kept: {len(notes)} items.")
@@ -57,26 +57,27 @@ def survey(
             ctx.exit(screen.run(collection, mark))
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
         selection = options.selected(chosen | ({"box": mark} if mark and "/" not in mark else {}))
-        made = lists(collection, selection)
+        todo = lists(collection, selection)
         if work is not None:
-            write_work(collection, made, work)
+            write_work(collection, todo, work)
         if scan is not None:
-            write_order(collection, made, scan)
+            write_order(collection, todo, scan)
     if as_json:
-        _rows(made)
-    talk.say(f"To do: {len(made.work)} lines. To buy: {len(made.buy)} lines. To scan: {len(made.scan)} originals.")
+        _rows(todo)
+    talk.say(f"To do: {len(todo.work)} lines. To buy: {len(todo.buy)} lines. To scan: {len(todo.scan)} originals.")
 
 
 def _note(folder: Path, words: str) -> None:
-    item, _, told = words.partition("=")
-    answer = read_answer(told)
+    """Keep one `ITEM=JSON`. Raises WrongUse for an answer that is no such object."""
+    item, _, answer_text = words.partition("=")
+    answer = read_answer(answer_text)
     with open_for_writing(folder) as collection:
         note(collection, find_item(collection, item).id, answer)
 
 
-def _rows(made: Lists) -> None:
-    for name, jobs in (("do", made.work), ("buy", made.buy)):
+def _rows(todo: Lists) -> None:
+    for name, jobs in (("do", todo.work), ("buy", todo.buy)):
         for job in jobs:
             output.row({"list": name, **asdict(job)})
-    for order in made.scan:
+    for order in todo.scan:
         output.row({"list": "scan", **asdict(order)})

@@ -50,20 +50,23 @@ def tell(
     """
     how = Telling(source=read_source(by) if by else KEEPER, sure=read_sure(sure), audience=audience, language=language)
 
-    def said(one: Statement) -> None:
+    def report(statement: Statement) -> None:
         if as_json:
-            output.row({"statement": one.id, "subject": one.subject.id, "field": one.field, "words": one.words})
+            subject = statement.subject.id
+            output.row(
+                {"statement": statement.id, "subject": subject, "field": statement.field, "words": statement.words}
+            )
 
     with open_for_writing(ctx.obj) as collection:
         if table is not None:
-            refused = tell_from(collection, table, how, said)
-            for one in refused:
-                talk.say(f"Line {one.line}: {one.why}")
+            refused = tell_from(collection, table, how, report)
+            for refusal in refused:
+                talk.say(f"Line {refusal.line}: {refusal.why}")
             ctx.exit(1 if refused else 0)
         if not item or not field or (text is None and how.sure is not Sure.NOT_KNOWN):
             raise WrongUse("Which item, which field, which words?", "boxlore tell ITEM FIELD TEXT, or --from FILE.csv")
         teller = Teller(collection)
         statement = teller.tell(find_item(collection, item), field, text or "", how)
-        said(statement)
+        report(statement)
         if not as_json:
             talk.say(f"Kept: {field} of {item}.")

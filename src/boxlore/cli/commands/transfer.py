@@ -20,6 +20,7 @@ _SIZES = {"": 1, "K": 10**3, "M": 10**6, "G": 10**9}
 
 
 def _size(ctx: click.Context, option: click.Parameter, value: str | None) -> int:
+    """Bytes of a size such as `4G`, `700M` or `1.5 GB` (powers of 1000); 0 without one. Raises WrongUse."""
     match = re.fullmatch(r"(\d+(?:\.\d+)?)\s*([KMG]?)B?", (value or "0").strip().upper())
     if match is None:
         raise WrongUse(f"“{(value or '')[:20]}” is no size.", "Write it like 4G or 700M.")
@@ -27,8 +28,8 @@ def _size(ctx: click.Context, option: click.Parameter, value: str | None) -> int
 
 
 @dataclass(frozen=True, slots=True)
-class _Asked:
-    """The options as they were given."""
+class _Request:
+    """The command's own options, as they were given (those that choose items are in `options.selection`)."""
 
     originals: str | None
     archive: Path | None
@@ -57,66 +58,68 @@ class _Asked:
 @click.pass_context
 def transfer(ctx: click.Context, /, out: Path, on_day: date | None, **chosen: object) -> None:
     """Write the package to OUT: two bags (RFC 8493), OUT/open and OUT/closed."""
-    names = set(_Asked.__dataclass_fields__)
-    asked = _Asked(**{name: value for name, value in chosen.items() if name in names})  # type: ignore[arg-type]  # click has checked them
+    names = set(_Request.__dataclass_fields__)
+    request = _Request(**{name: value for name, value in chosen.items() if name in names})  # type: ignore[arg-type]  # click has checked them
     with open_collection(ctx.obj, fallback_read_only=True, on_day=on_day) as collection:
-        order = _order(collection, asked, chosen)
-        _read_names(collection, order, out, asked)
+        order = _order(collection, request, chosen)
+        _read_names(collection, order, out, request)
         with talk.progress() as bar:
-            made = make(collection, out, order=order, progress=bar)
-    _said(made, as_json=asked.as_json)
-    ctx.exit(1 if made.findings else 0)
+            transferred = make(collection, out, order=order, progress=bar)
+    _report(transferred, as_json=request.as_json)
+    ctx.exit(1 if transferred.findings else 0)
 
 
-def _order(collection: Collection, asked: _Asked, chosen: dict[str, object]) -> TransferOrder:
-    archive = archive_of(collection.folder, asked.archive)
+def _order(collection: Collection, request: _Request, chosen: dict[str, object]) -> TransferOrder:
+    archive = archive_of(collection.folder, request.archive)
     return TransferOrder(
         selection=options.selected(chosen),
-        archive=archive.taking(asked.also),
-        originals=_originals(asked.originals),
-        split=asked.split,
-        earlier=asked.earlier,
-        go_on=asked.anyway,
+        archive=archive.taking(request.also),
+        originals=_originals(request.originals),
+        split=request.split,
+        earlier=request.earlier,
+        go_on=request.anyway,
     )
 
 
-def _originals(said: str | None) -> bool:
-    """Asked of whoever is at the terminal; without one the default holds and is said."""
-    if said is not None:
-        return said == "yes"
+def _originals(choice: str | None) -> bool:
+    """Whether the originals are handed over: as `--originals` says, else asked, else (no terminal) yes, and said."""
+    if choice is not None:
+        return choice == "yes"
     if sys.stdin.isatty() and sys.stderr.isatty():
         return click.confirm("Are the originals handed over too (else scans only)?", default=True, err=True)
     talk.say("Taken as handing over the originals too; --originals no hands over scans only.")
     return True
 
 
-def _read_names(collection: Collection, order: TransferOrder, out: Path, asked: _Asked) -> None:
-    """The keeper reads what every name search found before anything leaves."""
-    found = name_search(collection, order.selection)
-    if not found:
+def _read_names(collection: Collection, order: TransferOrder, out: Path, request: _Request) -> None:
+    """Before anything leaves, show the keeper each place where the name search found a living person.
+
+    The places are written to `names-found.csv` in `out`. Raises click.Abort if the keeper does not want to go on.
+    """
+    hits = name_search(collection, order.selection)
+    if not hits:
         talk.say("The name search found nobody living.")
         return
     out.mkdir(parents=True, exist_ok=True)
     listed = out / "names-found.csv"
-    listed.write_bytes(b"".join(rows_found(found)))
-    people = {name for one in found for name in one.people}
-    talk.say(f"The name search found {len(people)} living people in {len(found)} places; each is in {listed}.")
+    listed.write_bytes(b"".join(rows_found(hits)))
+    people = {name for hit in hits for name in hit.people}
+    talk.say(f"The name search found {len(people)} living people in {len(hits)} places; each is in {listed}.")
     talk.say("That list is for you; do not hand it on.")
-    if asked.yes or not (sys.stdin.isatty() and sys.stderr.isatty()):
+    if request.yes or not (sys.stdin.isatty() and sys.stderr.isatty()):
         return
-    for one in found[:40]:
-        talk.say(f"  {one.number}  {one.field}: {output.safe(one.words[:70])}  ({', '.join(one.people)}): {one.done}")
+    for hit in hits[:40]:
+        talk.say(f"  {hit.number}  {hit.field}: {output.safe(hit.words[:70])}  ({', '.join(hit.people)}): {hit.done}")
     if not click.confirm("Go on?", default=False, err=True):
         raise click.Abort
 
 
-def _said(made: Transferred, *, as_json: bool) -> None:
-    for finding in made.findings:
+def _report(transferred: Transferred, *, as_json: bool) -> None:
+    for finding in transferred.findings:
         talk.say(finding.message)
-    for part in made.parts:
+    for part in transferred.parts:
         talk.say(f"{part.path}: {part.records} records, {part.scans} scans, {part.bytes:,} bytes.")
         if as_json:
             output.row({"path": str(part.path), "records": part.records, "scans": part.scans, "bytes": part.bytes})
-    talk.say(
-        f"{made.withheld} people taken as living are withheld from the open part. Read both before you hand them on."
-    )
+    withheld = f"{transferred.withheld} people taken as living are withheld from the open part."
+    talk.say(f"{withheld} Read both before you hand them on.")

@@ -66,39 +66,39 @@ def verify(
     if package is not None:
         findings = verify_package(package)
         for finding in findings:
-            output.finding(finding, "", "", as_json=as_json)
+            output.write_finding(finding, "", "", as_json=as_json)
         talk.say("Every file is as its manifests say." if not findings else f"{len(findings)} findings.")
         ctx.exit(1 if findings else 0)
     with open_collection(ctx.obj, fallback_read_only=not mend, on_day=on_day) as collection:
         if only_when:
             _when(collection, as_json=as_json)
             return
-        wrong, whole = _verify(collection, look_in, anew=anew, as_json=as_json)
+        wrong, finished = _verify(collection, look_in, anew=anew, as_json=as_json)
         mended = register_again(collection, wrong) if mend else 0
         wrong_others = _kept(collection, as_json=as_json)
-        if whole and is_copies_folder(beside := collection.folder / "copies"):
+        if finished and is_copies_folder(beside := collection.folder / "copies"):
             with talk.progress() as bar:
                 wrong_others += _copies(collection, beside, bar, as_json=as_json)
     if mended:
         talk.say(f"The new place of {mended} scans is noted.")
-    ctx.exit(1 if len(wrong) > mended or not whole or wrong_others else 0)
+    ctx.exit(1 if len(wrong) > mended or not finished or wrong_others else 0)
 
 
 def _verify(
     collection: Collection, look_in: tuple[Path, ...], *, anew: bool, as_json: bool
 ) -> tuple[list[Verified], bool]:
-    """What is wrong, and whether the run came to its end."""
+    """Read the scans again. Returns those not as they were, and whether the run came to its end."""
     before = 0 if anew else unfinished(collection)
     if before:
         talk.say(f"Going on after the {before} scans that were read before.")
     count = before
     wrong: list[Verified] = []
     with talk.progress() as bar:
-        for one in verify_scans(collection, bar, look_in=look_in, anew=anew):
+        for verified in verify_scans(collection, bar, look_in=look_in, anew=anew):
             count += 1
-            if (found := finding_of(one)) is not None:
-                wrong.append(one)
-                output.finding(found, "", "", as_json=as_json)
+            if (finding := finding_of(verified)) is not None:
+                wrong.append(verified)
+                output.write_finding(finding, "", "", as_json=as_json)
     total = collection.store.count("scan")
     if count < total:
         talk.say("Stopped; boxlore verify goes on from here.")
@@ -111,10 +111,10 @@ def _verify(
 
 
 def _kept(collection: Collection, *, as_json: bool) -> int:
-    """Recordings and papers that are not as they were."""
-    findings = [found for one in verify_kept(collection) if (found := finding_of(one)) is not None]
-    for found in findings:
-        output.finding(found, "", "", as_json=as_json)
+    """Read recordings and papers again; the number of those not as they were."""
+    findings = [finding for verified in verify_kept(collection) if (finding := finding_of(verified)) is not None]
+    for finding in findings:
+        output.write_finding(finding, "", "", as_json=as_json)
     return len(findings)
 
 
@@ -139,11 +139,11 @@ def _when(collection: Collection, *, as_json: bool) -> None:
 def _copies(collection: Collection, folder: Path, bar: Progress, *, as_json: bool) -> int:
     """Prove every copy of a folder, and say how many are not as they should be."""
     count = wrong = 0
-    for one in prove_copies(collection, folder, bar):
+    for proved in prove_copies(collection, folder, bar):
         count += 1
-        wrong += bool(one.findings)
-        for found in one.findings:
-            output.finding(found, one.line.number, one.line.mark, as_json=as_json)
+        wrong += bool(proved.findings)
+        for finding in proved.findings:
+            output.write_finding(finding, proved.line.number, proved.line.mark, as_json=as_json)
     talk.say(f"{count} copies read; " + (f"{wrong} are not as they should be." if wrong else "all as they should be."))
     return wrong
 
@@ -159,6 +159,7 @@ def _events(folder: Path, *, as_json: bool) -> None:
 
 
 def _receipt(folder: Path, path: Path, name: str) -> int:
+    """Take in what an archive sent back; the exit code, 1 where a row was refused."""
     with open_collection(folder) as collection:
         received = read_receipt(collection, path, archive=name)
     for words in received.refused:

@@ -33,6 +33,6 @@ def worksheet(
     """
     order = PrintOrder(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
-        made, answers = make(collection, out, order, progress=bar)
-    talk.say(f"{made.items} photographs in {made.path}, for {to}. Type the answers into {answers}.")
-    ctx.exit(talk.findings(made.findings))
+        printed, answers = make(collection, out, order, progress=bar)
+    talk.say(f"{printed.items} photographs in {printed.path}, for {to}. Type the answers into {answers}.")
+    ctx.exit(talk.say_findings(printed.findings))
