@@ -14,8 +14,8 @@ from boxlore.core.people.duplicates import propose
 from boxlore.core.statements import Kind, fold
 from boxlore.tasks.collection.opening import open_collection, start
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.people.trees import date_reading
-from boxlore.tasks.telling.understanding import phrase_settings
+from boxlore.tasks.people.trees import read_tree_date
+from boxlore.tasks.telling.understanding import date_reading, phrase_settings
 
 GIVEN = (
     "Kristjan Mari Juhan Helmi Aino Arvo Liisi Peeter Leida Ann Patrick Edmund Jane Michael Frank Hana Tom Con".split()
@@ -44,7 +44,8 @@ def main() -> None:
                     made = act.new(Kind.PERSON)
                     act.state(made, "given", given)
                     act.state(made, "family", family)
-                    act.readings.append((act.state(made, "born", str(born)).id, date_reading(str(born), settings)))
+                    read = date_reading(read_tree_date(str(born), settings), settings)
+                    act.readings.append((act.state(made, "born", str(born)).id, read))
                 act.done()
             print(f"{count} people written in {time.perf_counter() - began:.0f} s")
             began = time.perf_counter()

@@ -12,7 +12,7 @@ from hypothesis import settings as hypothesis_settings
 from hypothesis import strategies as st
 
 from boxlore.core.dates.edtf import State, check
-from boxlore.core.dates.phrases import KnownDates, PhraseSettings, answer, read
+from boxlore.core.dates.phrases import KnownDates, PhraseSettings, read, read_strict
 
 HERE = Path(__file__).parent / "cases"
 
@@ -42,13 +42,13 @@ def test_how_many_cases_there_are() -> None:
 @pytest.mark.parametrize(("file", "words", "edtf", "ask", "setting"), CASES, ids=lambda value: str(value)[:40])
 def test_case(file: str, words: str, edtf: str, ask: str, setting: str) -> None:
     order = setting if setting in ("dmy", "mdy") else None
-    found = answer(words, PhraseSettings(order=order, hemisphere="south" if setting == "south" else "north"))
-    assert (found["edtf"] or "-") == edtf
+    reading = read(words, PhraseSettings(order=order, hemisphere="south" if setting == "south" else "north"))
+    assert (reading.edtf.text if reading.edtf else "-") == edtf
     if ask == "-":
-        assert found["ask"] is None
+        assert reading.ask is None
     else:
-        assert all(word in found["ask"] for word in ask.split())
-    assert found["text"] == words
+        assert reading.ask is not None and all(word in reading.ask for word in ask.split())
+    assert reading.text == words
 
 
 KNOWN = KnownDates(
@@ -71,7 +71,7 @@ FAMILY = [
 @pytest.mark.parametrize(("words", "edtf"), FAMILY)
 def test_ages_and_events_of_the_family(words: str, edtf: str) -> None:
     """Reckoned from the person's or the event's own date, about (our convention)."""
-    assert answer(words, PhraseSettings(), KNOWN)["edtf"] == edtf
+    assert read(words, PhraseSettings(), KNOWN).to_json()["edtf"] == edtf
 
 
 @hypothesis_settings(max_examples=400)
@@ -90,10 +90,25 @@ WORDS = st.sampled_from(
 @hypothesis_settings(max_examples=600)
 @given(st.lists(WORDS, min_size=1, max_size=8).map(" ".join))
 def test_words_of_dates_in_any_order_never_crash(words: str) -> None:
-    found = answer(words)
-    assert found["edtf"] is None or check(found["edtf"]).state is State.VALID
+    reading = read(words)
+    assert reading.edtf is None or check(reading.edtf.text).state is State.VALID
 
 
 def test_a_long_text_is_a_story_and_is_kept() -> None:
-    found = answer("1920 " * 100)
-    assert (found["edtf"], found["text"]) == (None, "1920 " * 100)
+    reading = read("1920 " * 100)
+    assert (reading.edtf, reading.text) == (None, "1920 " * 100)
+
+
+STRICT = [
+    ("1985-04-12", State.VALID, 0), ("[1667,1760-12]", State.VALID, 0), ("1985-", State.INCOMPLETE, 6),
+    ("", State.INCOMPLETE, 1), ("1985-13", State.WRONG, 6), ("about 1920", State.WRONG, 1),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "state", "column"), STRICT)
+def test_the_standard_only(text: str, state: State, column: int) -> None:
+    """The valid ones are examples of the EDTF specification (2019), Levels 0 and 2."""
+    reading = read_strict(text)
+    assert (reading.checked.state, reading.checked.column) == (state, column)
+    assert (reading.edtf is not None) is (state is State.VALID)
+    assert bool(reading.checked.message) is (state is not State.VALID)

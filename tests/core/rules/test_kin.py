@@ -10,7 +10,7 @@ from boxlore.core.rules.kin import Wedding, look_over_people
 
 
 def when(text: str) -> dict[str, object]:
-    return phrases.answer(text) if text else {}
+    return phrases.read(text).to_json() if text else {}
 
 
 def person(ident: str, born: str = "", died: str = "", **more: object) -> Person:

@@ -1,13 +1,14 @@
 """`boxlore date`: what is understood of a date, as EDTF, with its bounds, display and questions."""
 
 import sys
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from dataclasses import replace
 
 import click
 
 from boxlore.cli import options, output
 from boxlore.core.dates import phrases
+from boxlore.core.dates.reading import DateReading
 from boxlore.tasks.collection.opening import has_collection
 from boxlore.tasks.collection.settings import phrase_settings, read_settings
 
@@ -35,12 +36,12 @@ def date(
     settings = replace(own, order=order or own.order, hemisphere=hemisphere or own.hemisphere)
     findings = False
     for words in lines(text):
-        answer = phrases.answer(words, settings, edtf_only=edtf_only)
-        findings = findings or bool(answer["ask"] or answer["error"] or answer["state"] != "valid")
+        reading = phrases.read_strict(words) if edtf_only else phrases.read(words, settings)
+        findings = findings or bool(reading.ask) or reading.edtf is None
         if as_json:
-            output.row(answer)
+            output.row(reading.to_json())
         else:
-            click.echo(_sentence(answer))
+            click.echo(_sentence(reading))
     ctx.exit(1 if findings else 0)
 
 
@@ -53,11 +54,9 @@ def lines(texts: Iterable[str]) -> Iterable[str]:
             yield text
 
 
-def _sentence(answer: Mapping[str, object]) -> str:
-    if not answer["edtf"]:
-        error = answer["error"]
-        why = error.get("message") if isinstance(error, Mapping) else "kept as told"
-        return f"{output.safe(str(answer['text']))} → no date: {answer['ask'] or why}"
-    asks = f" (ask: {answer['ask']})" if answer["ask"] else ""
-    bounds = f"{answer['earliest'] or '…'} to {answer['latest'] or '…'}"
-    return f"{output.safe(str(answer['text']))} → {answer['edtf']}: {answer['display']}, {bounds}{asks}"
+def _sentence(reading: DateReading) -> str:
+    if reading.edtf is None:
+        return f"{output.safe(reading.text)} → no date: {reading.ask or reading.checked.message}"
+    asks = f" (ask: {reading.ask})" if reading.ask else ""
+    bounds = f"{reading.earliest or '…'} to {reading.latest or '…'}"
+    return f"{output.safe(reading.text)} → {reading.edtf.text}: {reading.display}, {bounds}{asks}"

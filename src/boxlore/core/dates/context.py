@@ -18,7 +18,8 @@ class DateContext:
 
 @dataclass(frozen=True, slots=True)
 class Proposed:
-    """What a form comes to: EDTF text (empty for a date that is known to be none), a question, alternatives."""
+    """The result of one form. `edtf` is empty where the words are about a date but name none (`undated`, `31 June`);
+    `ask` is the question to put then. `alternatives` are the other dates that may be meant, as EDTF."""
 
     edtf: str
     ask: str | None = None

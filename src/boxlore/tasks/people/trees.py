@@ -10,12 +10,13 @@ import json
 import unicodedata
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 import ansel
 
 from boxlore.core.dates import phrases
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.names import may_be_called, parts_of
@@ -25,7 +26,7 @@ from boxlore.formats.gedcom_lines import Encoding, Fault, encoding_of
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.collection.settings import phrase_settings
-from boxlore.tasks.telling.understanding import Around, Understanding, person_reading, year_of
+from boxlore.tasks.telling.understanding import Around, Understanding, date_reading, person_reading
 
 BATCH = 4000
 """Statements written in one transaction of the act."""
@@ -318,11 +319,11 @@ class _Taking:
             return None
         if not self.tree.seven and words[:3].upper() in OPEN_ENDED:
             self.open_ended += 1
-        return date_reading(words, self.dates)
+        return date_reading(read_tree_date(words, self.dates), self.dates)
 
     def _place(self, words: str, day: str) -> Reading | None:
         """A place as it was then; a tree names the same few places over and over, each is read once a year."""
-        year = year_of(json.loads(date_reading(day, self.dates).value)) if day else None
+        year = read_tree_date(day, self.dates).first_year if day else None
         if (words, year) not in self.places:
             read = self.understanding.read("place", words, Around(year=year))
             self.places[words, year] = read.reading if read else None
@@ -358,19 +359,15 @@ class _Taking:
         self.act = Act(self.collection, self.act.id, self.act.what)
 
 
-def date_reading(words: str, settings: phrases.PhraseSettings) -> Reading:
-    """A tree file's date as a reading: its words are English codes that the reader of phrases knows.
+def read_tree_date(words: str, settings: phrases.PhraseSettings) -> DateReading:
+    """A tree file's date: its words are English codes that the reader of phrases knows.
 
     INT (5.5.1, an interpreted date) is the date with its phrase kept in the words; a phrase alone is no date.
     """
     plain = words.split("(", 1)[0].strip()
     if plain.upper().startswith("INT "):
         plain = plain[4:].strip()
-    answer = phrases.answer(plain, settings) | {"text": words}
-    return Reading(
-        kind="date", value=json.dumps(answer, ensure_ascii=False), reader=phrases.READER_VERSION,
-        settings=repr(settings), asks=bool(answer["ask"]) or not answer["edtf"],
-    )  # fmt: skip
+    return replace(phrases.read(plain, settings), text=words)
 
 
 def _known(collection: Collection, source: Source) -> _Known:

@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 from types import MappingProxyType
 
 from boxlore.core.dates import phrases
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
 from boxlore.core.places.own import read_own
 from boxlore.core.places.reading import full_name
@@ -70,19 +71,11 @@ class Understanding:
         settings = phrase_settings(self._collection.settings)
         if latitude is not None:
             settings = replace(settings, hemisphere="south" if latitude < 0 else "north")
-        answer = phrases.answer(words, settings)
-        if not answer["edtf"]:  # an age or an event of the family: now it is worth reading the registry
-            answer = phrases.answer(words, settings, self.known)
-        asks = str(answer["ask"] or "")
-        shown = str(answer["display"] or "kept as told, not read as a date")
-        reading = Reading(
-            kind="date",
-            value=json.dumps(answer, ensure_ascii=False),
-            reader=phrases.READER_VERSION,
-            settings=repr(settings),
-            asks=bool(asks) or not answer["edtf"],
-        )
-        return Understood(reading, shown, asks, tuple(map(str, _list(answer["alternatives"]))))
+        read = phrases.read(words, settings)
+        if read.edtf is None:  # an age or an event of the family: now it is worth reading the registry
+            read = phrases.read(words, settings, self.known)
+        shown = read.display or "kept as told, not read as a date"
+        return Understood(date_reading(read, settings), shown, read.ask or "", read.alternatives)
 
     @property
     def known(self) -> phrases.KnownDates:
@@ -123,9 +116,20 @@ class Understanding:
         return Understood(Reading(kind, value, REGISTRY, asks=True), found[0].name, f"Which of {len(found)}?", others)
 
 
+def date_reading(read: DateReading, settings: phrases.PhraseSettings) -> Reading:
+    """The reading of a date as it is stored; one with a question, or with no date, asks."""
+    return Reading(
+        kind="date",
+        value=json.dumps(read.to_json(), ensure_ascii=False),
+        reader=phrases.READER_VERSION,
+        settings=repr(settings),
+        asks=bool(read.ask) or read.edtf is None,
+    )
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Around:
-    """What is told of the same thing besides: the year of its date, the latitude (degrees) of its place."""
+    """Context for reading one field: the year and the latitude (degrees) already told of the same item."""
 
     year: int | None = None
     latitude: float | None = None
@@ -164,10 +168,6 @@ def year_of(value: Mapping[str, object]) -> int | None:
     earliest = value.get("earliest")
     text = str(earliest or "")
     return int(text[:4]) if text[:4].isdigit() else None
-
-
-def _list(value: object) -> list[object]:
-    return list(value) if isinstance(value, list | tuple) else []
 
 
 def person_reading(subject: Subject) -> Reading:

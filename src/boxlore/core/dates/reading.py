@@ -1,0 +1,139 @@
+"""What words were read as: a date of EDTF, or none and why. A reading proposes; the words stay as they were told.
+
+The expression is the one truth of a reading: its level, bounds and display follow from it and are never kept
+beside it, so that they cannot disagree. `to_json` is the one form outside the program: what `boxlore date --json`
+prints, what stands beside a statement in the store, and what a transfer carries.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import date
+from functools import lru_cache
+
+from boxlore.core.dates import edtf as standard
+from boxlore.core.dates.display import display
+from boxlore.core.dates.edtf_values import Day, Edtf
+from boxlore.core.errors import TextFault
+
+VALID = standard.Checked(standard.State.VALID)
+
+
+@dataclass(frozen=True, slots=True)
+class DateReading:
+    """What was understood of `text`. `edtf` is None where no date was, and `checked` then says why and where.
+
+    `ask` is the question that the keeper must answer (which century, which order of day and month), or None;
+    `alternatives` are the other dates that may be meant, as EDTF.
+    """
+
+    text: str
+    edtf: Edtf | None = None
+    ask: str | None = None
+    alternatives: tuple[str, ...] = ()
+    checked: standard.Checked = VALID
+
+    @classmethod
+    def from_edtf(cls, text: str) -> "DateReading":
+        """The date that EDTF text says by itself. Raises TextFault for text that is not EDTF."""
+        return cls(text, standard.parse(text))
+
+    @property
+    def earliest(self) -> Day | None:
+        """The first day it can mean, qualifiers ignored; None if unbounded or no date."""
+        return self.edtf.earliest if self.edtf else None
+
+    @property
+    def latest(self) -> Day | None:
+        """The last day it can mean, qualifiers ignored; None if unbounded or no date."""
+        return self.edtf.latest if self.edtf else None
+
+    @property
+    def first_year(self) -> int | None:
+        """The year it begins in; None where it has no beginning, or none of the years 0 to 9999."""
+        return _plain_year(self.earliest)
+
+    @property
+    def last_year(self) -> int | None:
+        """The year it ends in; None where it has no end, or none of the years 0 to 9999."""
+        return _plain_year(self.latest)
+
+    @property
+    def display(self) -> str:
+        """The date in words, as DACS shows it; empty for no date."""
+        return display(self.edtf) if self.edtf else ""
+
+    @property
+    def exact(self) -> bool:
+        """Whether it is one date told without doubt: no qualifier, no open digit, no set, no interval."""
+        return self.edtf is not None and not any(mark in self.edtf.text for mark in "~?%X[{/")
+
+    @property
+    def latest_day(self) -> date | None:
+        """The last day it may mean in a life: five years after its end where it is approximate or uncertain, ten
+        where it is both (“ca.” as five years: Yale, Rhode Island Furniture Archive note). None where it has no end,
+        or ends outside the years 1 to 9999."""
+        if self.edtf is None or (last := self.edtf.latest) is None:
+            return None
+        years = 10 if "%" in self.edtf.text else 5 if "~" in self.edtf.text or "?" in self.edtf.text else 0
+        if not (last.year >= 1 and last.year + years <= 9999):
+            return None
+        leap = years and (last.month, last.day) == (2, 29)
+        return date(last.year + years, last.month, 28 if leap else last.day)
+
+    def to_json(self) -> dict[str, object]:
+        """The reading as a JSON object; bounds are ISO days or null."""
+        return {
+            "text": self.text,
+            "edtf": self.edtf.text if self.edtf else None,
+            "state": str(self.checked.state),
+            "level": self.edtf.level if self.edtf else None,
+            "earliest": _iso(self.earliest),
+            "latest": _iso(self.latest),
+            "display": self.display or None,
+            "ask": self.ask,
+            "alternatives": list(self.alternatives),
+            "error": None if self.edtf else {"message": self.checked.message, "column": self.checked.column},
+        }
+
+    @classmethod
+    def from_json(cls, data: Mapping[str, object]) -> "DateReading":
+        """Inverse of `to_json`. Only text, edtf, state, ask, alternatives and error are read; the rest follows.
+
+        A member that is absent counts as null, but `edtf` must be there. Raises ValueError for another shape.
+        """
+        text, expression, ask = data.get("text") or "", data.get("edtf", 0), data.get("ask")
+        alternatives = data.get("alternatives") or []
+        if not (isinstance(text, str) and isinstance(ask, str | None) and isinstance(alternatives, list)):
+            raise ValueError("The text, the question or the alternatives of a date's reading have another shape.")
+        if not all(isinstance(alternative, str) for alternative in alternatives):
+            raise ValueError("An alternative of a date's reading is not EDTF text.")
+        if not isinstance(expression, str | None):
+            raise ValueError("A date's reading says neither an EDTF date nor that there is none.")
+        if not expression:
+            return cls(text, None, ask, tuple(alternatives), _checked(data))
+        try:
+            return cls(text, _parsed(expression), ask, tuple(alternatives))
+        except TextFault as fault:
+            raise ValueError(f"The date of a reading is not EDTF: {fault.why}.") from fault
+
+
+_parsed = lru_cache(4096)(standard.parse)
+"""A collection tells the same days, years and decades over and over."""
+
+
+def _checked(data: Mapping[str, object]) -> standard.Checked:
+    error = data.get("error") or {}
+    if not isinstance(error, Mapping):
+        raise ValueError("The error of a date's reading is not an object.")
+    message, column = error.get("message") or "", error.get("column") or 0
+    if not (isinstance(message, str) and isinstance(column, int)):
+        raise ValueError("The error of a date's reading has another shape.")
+    return standard.Checked(standard.State(str(data.get("state") or standard.State.WRONG)), column, message)
+
+
+def _iso(day: Day | None) -> str | None:
+    return None if day is None else str(day)
+
+
+def _plain_year(day: Day | None) -> int | None:
+    return day.year if day is not None and 0 <= day.year <= 9999 else None
