@@ -156,6 +156,6 @@ def jpeg_with(files: dict[str, bytes]) -> Callable[..., bytes]:
 
     def make(*segments: tuple[int, bytes], after: bytes = b"") -> bytes:
         data = files["baseline"]
-        return data[:2] + b"".join(jpeg.segment(*one).raw for one in segments) + data[2:] + after
+        return data[:2] + b"".join(jpeg.new_segment(*one).raw for one in segments) + data[2:] + after
 
     return make

@@ -5,7 +5,7 @@ import io
 import pytest
 
 from boxlore.core.errors import ByteFault
-from boxlore.formats.binary import COMPARED, patched, read_at, same_bytes, size_of
+from boxlore.formats.binary import COMPARE_BYTES, patched, read_at, same_bytes, size_of
 
 
 def test_a_file_that_ends_too_early_is_refused_with_its_place() -> None:
@@ -34,7 +34,7 @@ def test_patched(offset: int, length: int, patches: list[tuple[int, bytes]], pie
 
 
 def test_same_bytes_compares_every_byte_and_notices_an_early_end() -> None:
-    long = bytes(range(256)) * (COMPARED // 128)
+    long = bytes(range(256)) * (COMPARE_BYTES // 128)
     other = bytearray(long)
     other[-1] ^= 1
     one = io.BytesIO(b"xx" + long)

@@ -268,7 +268,7 @@ def test_a_caption_that_does_not_read_back_is_named(
     files: dict[str, bytes], caption: Caption, words: Embedding
 ) -> None:
     other = replace(words, xmp=(*words.xmp[1:], ("dc:source", Text("elsewhere")), ("dc:title", Text("plain"))))
-    assert carrier.not_as(io.BytesIO(caption(files["png"])), other) == ["dc:source", "dc:title"]
+    assert carrier.differing_properties(io.BytesIO(caption(files["png"])), other) == ["dc:source", "dc:title"]
 
 
 def test_a_copy_is_not_matched_by_another_file(files: dict[str, bytes], words: Embedding, caption: Caption) -> None:
@@ -285,7 +285,7 @@ def test_a_copy_is_not_matched_by_another_file(files: dict[str, bytes], words: E
 def test_a_sidecar_is_a_packet_of_its_own(words: Embedding) -> None:
     packet = carrier.sidecar(words)
     assert xmp.values(xmp.parse(packet))["photoshop:DateCreated"] == "1912"
-    assert carrier.packet_not_as(packet, words) == []
+    assert carrier.differing_in_packet(packet, words) == []
     assert packet.endswith(b'<?xpacket end="w"?>')
 
 
@@ -323,5 +323,5 @@ def test_any_bytes_are_read_or_refused(at: float, value: int, name: int, cut: bo
 
 
 def test_a_file_of_another_format_is_copied_but_for_its_place() -> None:
-    made = carrier.beside(io.BytesIO(b"GIF89a" + bytes(50)))
+    made = carrier.copy_without_place(io.BytesIO(b"GIF89a" + bytes(50)))
     assert made.pieces == ((0, 56),) and carrier.size_after(made) == 56

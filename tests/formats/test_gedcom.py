@@ -83,7 +83,7 @@ def test_a_file_of_551() -> None:
 
 def test_nothing_is_dropped_without_a_word() -> None:
     tree = read_tree(split_lines(FIVE))
-    left = {(one.path, one.count, one.line) for one in tree.left.values()}
+    left = {(one.path, one.count, one.line) for one in tree.unread.values()}
     assert left == {("INDI.BIRT.SOUR", 2, 19), ("INDI.OCCU", 1, 22), ("FAM.NCHI", 1, 52), ("SOUR", 2, 54)}
 
 
@@ -134,7 +134,7 @@ def test_a_file_of_70() -> None:
     ]  # fmt: skip
     assert person.ids == ["uid:0191f1a0-0000-7000-8000-000000000001", "exid:https://example.org/people 77"]
     assert person.audience == "keeper"
-    assert set(tree.left) == {"HEAD.SCHMA", "INDI.NO", "INDI.FAMC", "FAM.WIFE.PHRASE"}
+    assert set(tree.unread) == {"HEAD.SCHMA", "INDI.NO", "INDI.FAMC", "FAM.WIFE.PHRASE"}
     assert list(links(tree)) == []
 
 

@@ -42,7 +42,7 @@ def test_both_ways(data: bytes, segments: list[Segment]) -> None:
 @settings(deadline=None, derandomize=True, max_examples=60)
 @given(st.lists(st.tuples(st.sampled_from([0xE0, 0xE5, 0xEF, 0xFE, 0xDB, 0xC4]), st.binary(max_size=300))))
 def test_joining_and_splitting_are_inverse(parts: list[tuple[int, bytes]]) -> None:
-    made = [jpeg.segment(*one) for one in parts]
+    made = [jpeg.new_segment(*one) for one in parts]
     whole = b"\xff\xd8" + b"".join(one.raw for one in made) + SCAN
     assert jpeg.split(io.BytesIO(whole))[0] == made
 
@@ -70,9 +70,9 @@ def test_refusals(why: str, data: bytes, offset: int, clause: str) -> None:
 
 
 def test_a_payload_that_is_too_long_for_a_segment_is_refused() -> None:
-    assert jpeg.segment(APP1, bytes(65533)).raw[2:4] == b"\xff\xff"
+    assert jpeg.new_segment(APP1, bytes(65533)).raw[2:4] == b"\xff\xff"
     with pytest.raises(ByteFault, match="65534 bytes"):
-        jpeg.segment(APP1, bytes(65534))
+        jpeg.new_segment(APP1, bytes(65534))
 
 
 def test_hostile_xmp_refuses_the_file(jpeg_with: With, words: Embedding) -> None:
@@ -87,7 +87,7 @@ def markers(data: bytes) -> list[int]:
 
 def test_ours_stand_behind_the_leading_segments_and_others_keep_their_order(jpeg_with: With, caption: Caption) -> None:
     data = jpeg_with((0xEC, b"Ducky"), (0xFE, b"a word"), (APP2, b"ICC_PROFILE\x00\x01\x01profile"))
-    data = data[:2] + jpeg.segment(0xE0, b"JFIF\x00\x01\x01\x00\x00\x01\x00\x01\x00\x00").raw + data[2:]
+    data = data[:2] + jpeg.new_segment(0xE0, b"JFIF\x00\x01\x01\x00\x00\x01\x00\x01\x00\x00").raw + data[2:]
     after = markers(caption(data))
     assert after[:6] == [0xE0, APP1, APP13, 0xEC, 0xFE, APP2]
 
@@ -120,7 +120,7 @@ def test_two_hundred_kilobytes_of_another_survive(order: int, jpeg_with: With, c
     packets = jpeg.packets_of(jpeg.split(io.BytesIO(after))[0])
     assert packets.problems == ()
     assert all(len(one.payload) <= 65502 + len(XMP_MARK) for one in jpeg.split(io.BytesIO(after))[0][:2])
-    found = xmp.values(xmp.tree(packets.standard, packets.more))
+    found = xmp.values(xmp.tree(packets.standard, packets.to_join))
     assert found["xmp:Label"] == "y" * 200_000
     assert "exif:GPSLatitude" not in found  # what is to go goes from there too
     assert xmp.values(xmp.parse(packets.standard))["photoshop:DateCreated"] == "1912"
@@ -151,7 +151,7 @@ def test_extended_xmp_that_is_not_to_be_trusted_is_left_and_said(
     assert any(said in one for one in made.reports)
     after = caption(data)
     for one in segments[-2:]:
-        assert jpeg.segment(*one).raw in after
+        assert jpeg.new_segment(*one).raw in after
     assert b"yyyy" not in caption(data, replace(words, drop_text=True))
 
 

@@ -1,18 +1,19 @@
-"""Reading bytes with their place in the file, so that every fault names its offset and clause."""
+"""Reading bytes at an offset, so that every fault names the offset and the clause; and copies described as pieces."""
 
 from collections.abc import Iterable
 from typing import BinaryIO
 
 from boxlore.core.errors import ByteFault
 
-COMPARED = 1 << 18
+COMPARE_BYTES = 1 << 18
+"""How many bytes are compared at a time: small enough that both buffers stay in the processor's cache."""
 
 Piece = bytes | tuple[int, int]
-"""New bytes, or (offset, length): a run of the source to be copied untouched."""
+"""A part of a copy: new bytes, or (offset, length) of a run of the source that is copied untouched."""
 
 
 def read_at(file: BinaryIO, offset: int, length: int, clause: str) -> bytes:
-    """Exactly `length` bytes from `offset`. Raises ByteFault if the file ends before."""
+    """Exactly `length` bytes from `offset`. Raises ByteFault with `clause` if the file ends before."""
     file.seek(offset)
     data = file.read(length)
     if len(data) != length:
@@ -25,30 +26,33 @@ def size_of(file: BinaryIO) -> int:
     return file.seek(0, 2)
 
 
-def patched(offset: int, length: int, patches: Iterable[tuple[int, bytes]]) -> list[Piece]:
-    """A run of the source with some bytes put in place of others; patches lie inside it and do not overlap."""
+def patched(start: int, length: int, patches: Iterable[tuple[int, bytes]]) -> list[Piece]:
+    """The pieces of a copy of `length` bytes of the source from `start`, with the patches put in.
+
+    A patch is (offset in the source, new bytes). Patches lie inside the run and do not overlap.
+    """
     pieces: list[Piece] = []
-    at = offset
-    for where, data in sorted(patches):
-        if where > at:
-            pieces.append((at, where - at))
+    at = start
+    for patch_at, data in sorted(patches):
+        if patch_at > at:
+            pieces.append((at, patch_at - at))
         pieces.append(data)
-        at = where + len(data)
-    if at < offset + length:
-        pieces.append((at, offset + length - at))
+        at = patch_at + len(data)
+    if at < start + length:
+        pieces.append((at, start + length - at))
     return pieces
 
 
-def same_bytes(one: BinaryIO, at: int, other: BinaryIO, there: int, length: int) -> bool:
-    """Whether two runs of two files are equal. The two buffers are small enough to stay in the processor's cache."""
-    left, right = bytearray(COMPARED), bytearray(COMPARED)
-    one.seek(at)
-    other.seek(there)
+def same_bytes(source: BinaryIO, source_at: int, copy: BinaryIO, copy_at: int, length: int) -> bool:
+    """Whether `length` bytes of the source from `source_at` equal those of the copy from `copy_at`."""
+    source_bytes, copy_bytes = bytearray(COMPARE_BYTES), bytearray(COMPARE_BYTES)
+    source.seek(source_at)
+    copy.seek(copy_at)
     while length > 0:
-        if length < COMPARED:
-            left, right = bytearray(length), bytearray(length)
-        count = one.readinto(left)  # type: ignore[attr-defined]  # every file opened for reading bytes has it
-        if count != len(left) or other.readinto(right) != count or left != right:  # type: ignore[attr-defined]
+        if length < COMPARE_BYTES:
+            source_bytes, copy_bytes = bytearray(length), bytearray(length)
+        count = source.readinto(source_bytes)  # type: ignore[attr-defined]  # every file opened for reading bytes has it
+        if count != len(source_bytes) or copy.readinto(copy_bytes) != count or source_bytes != copy_bytes:  # type: ignore[attr-defined]
             return False
         length -= count
     return True

@@ -1,7 +1,7 @@
-"""Any picture file as a carrier of captions: known by its content, read, rewritten, proved.
+"""A picture file of any format that can carry a caption: recognised by its content, read, rewritten and verified.
 
-`rewrite` gives the pieces of the copy, bytes of ours or runs of the source to be copied untouched; whoever
-writes them streams, so memory does not grow with the file.
+`rewrite` does not write. It gives the pieces of the copy: new bytes, or runs of the source to be copied untouched.
+The caller writes them one after the other, so memory does not grow with the size of the file.
 """
 
 from collections.abc import Iterable
@@ -26,7 +26,7 @@ class FileFormat(StrEnum):
 
 
 def sniff(head: bytes) -> FileFormat | None:
-    """The container by the first bytes of the file (16 are enough), or None."""
+    """The format, told from the first 16 bytes of the file; None for a format that we do not write into."""
     if head.startswith(b"\xff\xd8\xff"):
         return FileFormat.JPEG
     if head.startswith(png.SIGNATURE):
@@ -44,23 +44,23 @@ SUFFIXES = {
     FileFormat.TIFF: (".tif", ".tiff"),
     FileFormat.WEBP: (".webp",),
 }
-"""The endings that a copy may have; the first is given where a scan's own does not fit what it is."""
+"""The suffixes a copy may have, by format. The first replaces a scan's own suffix where that belongs to another."""
 
-OTHERS = (
+NOT_WRITTEN_INTO = (
     (b"ftyp", 4, "a HEIC or another ISO media file"),
     (b"\x00\x00\x00\x0cjP  ", 0, "a JPEG 2000"),
     (b"\xff\x4f\xff\x51", 0, "a JPEG 2000 codestream"),
     (b"GIF8", 0, "a GIF"),
     (b"BM", 0, "a BMP"),
 )
-"""Formats that we know by their first bytes and do not write into: bytes, where, name."""
+"""Formats that we recognise, to name them in the error, but do not write into: (first bytes, their offset, name)."""
 
 
 def suffix_for(file: BinaryIO, suffix: str) -> str:
-    """The ending for a copy of the file: its own where it fits the content, else that of the content."""
+    """The suffix for a copy of the file: `suffix` where it fits the content, else the first one of the true format."""
     file.seek(0)
-    kind = sniff(file.read(16))
-    return suffix if kind is None or suffix in SUFFIXES[kind] else SUFFIXES[kind][0]
+    file_format = sniff(file.read(16))
+    return suffix if file_format is None or suffix in SUFFIXES[file_format] else SUFFIXES[file_format][0]
 
 
 _WRITERS = {
@@ -73,117 +73,124 @@ _WRITERS = {
 
 @dataclass(frozen=True, slots=True)
 class Rewrite:
-    """A copy to be written: its pieces in order, and sentences about what was cut or in conflict."""
+    """A copy to be written: its pieces in order, and sentences for the keeper about texts cut short or replaced."""
 
     pieces: tuple[Piece, ...]
     reports: tuple[str, ...]
 
 
-def _container(file: BinaryIO) -> FileFormat:
+def _format_of(file: BinaryIO) -> FileFormat:
     file.seek(0)
     head = file.read(16)
-    found = sniff(head)
-    if found is None:
-        other = next((name for mark, at, name in OTHERS if head[at:].startswith(mark)), "")
-        why = f"This is {other}, no JPEG, PNG, TIFF or WebP" if other else "This is no JPEG, PNG, TIFF or WebP"
+    file_format = sniff(head)
+    if file_format is None:
+        foreign = next((name for signature, at, name in NOT_WRITTEN_INTO if head[at:].startswith(signature)), "")
+        why = f"This is {foreign}, no JPEG, PNG, TIFF or WebP" if foreign else "This is no JPEG, PNG, TIFF or WebP"
         raise ByteFault(0, why, "the first bytes of the file")
-    return found
+    return file_format
 
 
 def rewrite(file: BinaryIO, embedding: Embedding) -> Rewrite:
     """The copy of `file` that carries `embedding`. Raises ByteFault for a file that must not be written into."""
-    pieces, reports = _WRITERS[_container(file)](file, embedding)
+    pieces, reports = _WRITERS[_format_of(file)](file, embedding)
     return Rewrite(tuple(pieces), tuple(reports))
 
 
 def verify(source: BinaryIO, copy: BinaryIO, embedding: Embedding) -> list[str]:
-    """What is wrong with a copy: the picture's bytes not equal, or our values not read back. Empty if nothing."""
-    if _container(source) is FileFormat.TIFF and _container(copy) is FileFormat.TIFF:
-        found = _same_places(source, copy, embedding)
+    """Sentences about what is wrong with a copy; an empty list if it is right.
+
+    The picture's bytes must equal the source's, and every property of the embedding must be read back as it was given.
+    """
+    if _format_of(source) is FileFormat.TIFF and _format_of(copy) is FileFormat.TIFF:
+        problems = _tiff_differences(source, copy, embedding)
     else:
-        found = same_picture(source, copy, outside=embedding.drop_text)
-    return [*found, *(f"{name} does not read back" for name in not_as(copy, embedding))]
+        problems = same_picture(source, copy, outside=embedding.drop_text)
+    return [*problems, *(f"{name} does not read back" for name in differing_properties(copy, embedding))]
 
 
-def _same_places(source: BinaryIO, copy: BinaryIO, embedding: Embedding) -> list[str]:
-    """Of a TIFF every byte of the source stands in the copy at the same place, but for ours, and is found there."""
+def _tiff_differences(source: BinaryIO, copy: BinaryIO, embedding: Embedding) -> list[str]:
+    """As `same_picture`, but stricter: in the copy of a TIFF every byte that we did not replace keeps its offset."""
     if tiff.picture_runs(source) != tiff.picture_runs(copy):
         return ["the parts of the picture are not as they were"]
-    kept = tiff.kept_runs(source, embedding)
-    if not all(same_bytes(source, at, copy, at, length) for at, length in kept):
+    runs = tiff.kept_runs(source, embedding)
+    if not all(same_bytes(source, at, copy, at, length) for at, length in runs):
         return ["another byte than ours has changed"]
     return []
 
 
 def same_picture(source: BinaryIO, copy: BinaryIO, *, outside: bool = False) -> list[str]:
-    """What differs between the picture of a scan and that of its copy, byte by byte; empty if nothing.
+    """Sentences about how the picture of a copy differs from that of its source; empty if all its bytes are equal.
 
-    A copy for outside has lost what stood behind the picture and around it, but not what it is decoded by.
+    With `outside` the copy may lack other segments and what stands behind the picture. It must still have everything
+    that the picture is decoded by.
     """
-    kind = _container(source)
-    if _container(copy) is not kind:
+    file_format = _format_of(source)
+    if _format_of(copy) is not file_format:
         return ["the copy is of another format"]
-    if kind is FileFormat.JPEG:
-        found, runs = jpeg.differences(source, copy, outside=outside)
+    if file_format is FileFormat.JPEG:
+        differences, runs = jpeg.differences(source, copy, outside=outside)
     else:
-        of = {FileFormat.PNG: png, FileFormat.TIFF: tiff, FileFormat.WEBP: webp}[kind].picture_runs
-        before, after = of(source), of(copy)
+        runs_of = {FileFormat.PNG: png, FileFormat.TIFF: tiff, FileFormat.WEBP: webp}[file_format].picture_runs
+        before, after = runs_of(source), runs_of(copy)
         if [length for _, length in before] != [length for _, length in after]:
             return ["the parts of the picture are not as they were"]
-        found, runs = [], [(at, there, length) for (at, length), (there, _) in zip(before, after, strict=True)]
-    if not all(same_bytes(source, at, copy, there, length) for at, there, length in runs):
-        found.append("the picture's bytes are not equal")
-    return found
+        differences, runs = (
+            [],
+            [(source_at, copy_at, length) for (source_at, length), (copy_at, _) in zip(before, after, strict=True)],
+        )
+    if not all(same_bytes(source, source_at, copy, copy_at, length) for source_at, copy_at, length in runs):
+        differences.append("the picture's bytes are not equal")
+    return differences
 
 
-def not_as(copy: BinaryIO, embedding: Embedding) -> list[str]:
-    """The names of our properties that the file does not hold as they are wanted."""
+def differing_properties(copy: BinaryIO, embedding: Embedding) -> list[str]:
+    """The names of the embedding's properties that the file lacks or holds with another value."""
     return xmp.read_back(xmp.tree(*packets(copy)), embedding)
 
 
-def packet_not_as(packet: bytes, embedding: Embedding) -> list[str]:
-    """The same for the packet of a sidecar."""
+def differing_in_packet(packet: bytes, embedding: Embedding) -> list[str]:
+    """As `differing_properties`, for the XMP packet of a sidecar file."""
     return xmp.read_back(xmp.tree(packet), embedding)
 
 
 def packets(file: BinaryIO) -> tuple[bytes, tuple[bytes, ...]]:
-    """The XMP packet of a file, or no bytes; and the extended ones that belong to it."""
-    match _container(file):
+    """The XMP packet of a file (empty if it has none), and the further packets whose properties belong to it."""
+    match _format_of(file):
         case FileFormat.JPEG:
-            found = jpeg.packets_of(jpeg.split(file)[0])
-            return found.standard, found.more
+            jpeg_packets = jpeg.packets_of(jpeg.split(file)[0])
+            return jpeg_packets.standard, jpeg_packets.to_join
         case FileFormat.PNG:
-            first, *more = png.packets_of(file, png.split(file)) or [b""]
-            return first, tuple(more)
+            packet, *further = png.packets_of(file, png.split(file)) or [b""]
+            return packet, tuple(further)
         case FileFormat.TIFF:
             return tiff.texts_of(file)[0], ()
     return webp.packet_of(file, webp.split(file)[0]), ()
 
 
 def read(file: BinaryIO) -> ExistingMetadata:
-    """What the file carries already. Raises ByteFault for a file that cannot be read."""
-    kind = _container(file)
+    """The captions and dates that the file carries already. Raises ByteFault for a file that cannot be read."""
+    file_format = _format_of(file)
     problems: list[str] = []
     block, facts = b"", exif.Facts({}, 1, False)
-    raw, more = packets(file)
-    if kind is FileFormat.JPEG:
+    packet, extended = packets(file)
+    if file_format is FileFormat.JPEG:
         segments, _ = jpeg.split(file)
         problems += jpeg.packets_of(segments).problems
-        held, _ = resources.split(jpeg.resource_block(segments))
-        block, further = resources.iim_of(held)
-        problems += further
-        facts = _exif(one.payload[6:] for one in segments if one.starts(jpeg.APP1, jpeg.EXIF_MARK))
-    elif kind is FileFormat.TIFF:
-        _, block, further, structure = tiff.texts_of(file)
-        problems += further
+        image_resources, _ = resources.split(jpeg.resource_block(segments))
+        block, digest_problems = resources.iim_of(image_resources)
+        problems += digest_problems
+        facts = _exif(segment.payload[6:] for segment in segments if segment.starts(jpeg.APP1, jpeg.EXIF_MARK))
+    elif file_format is FileFormat.TIFF:
+        _, block, digest_problems, structure = tiff.texts_of(file)
+        problems += digest_problems
         facts = exif.facts(structure)
-    elif kind is FileFormat.PNG:
-        facts = _exif(png.data_of(file, one) for one in png.split(file) if one.type == b"eXIf")
+    elif file_format is FileFormat.PNG:
+        facts = _exif(png.data_of(file, chunk) for chunk in png.split(file) if chunk.type == b"eXIf")
     else:
         facts = _exif(webp.exif_of(file))
     texts, guesses = iim.texts(iim.split(block))
     return ExistingMetadata(
-        xmp=xmp.values(xmp.tree(raw, more)),
+        xmp=xmp.values(xmp.tree(packet, extended)),
         iim=texts,
         exif=facts.texts,
         orientation=facts.orientation,
@@ -193,39 +200,43 @@ def read(file: BinaryIO) -> ExistingMetadata:
 
 
 def _exif(blocks: Iterable[bytes]) -> exif.Facts:
+    """The facts of the first Exif block; empty facts if there is no block."""
     for data in blocks:
         return exif.facts(exif.block(data.removeprefix(b"Exif\x00\x00")))
     return exif.Facts({}, 1, False)
 
 
-def beside(file: BinaryIO) -> Rewrite:
-    """A file that we do not write into, as it is but for the place of its making; its caption goes beside it."""
+def copy_without_place(file: BinaryIO) -> Rewrite:
+    """A copy of a file that we cannot write a caption into: unchanged, but without the place where it was made.
+
+    Its caption is written to a file beside it (see `sidecar`).
+    """
     size = size_of(file)
     return Rewrite(tuple(patched(0, size, opaque.patches(file, 0, size))), ())
 
 
 def sidecar(embedding: Embedding) -> bytes:
-    """An `.xmp` file for a picture that cannot carry its caption itself (XMP Specification Part 3, 1.3)."""
+    """The `.xmp` file for a picture that cannot carry its caption itself (XMP Specification Part 3, 1.3)."""
     return xmp.serialize(merging.captioned(b"", embedding)[0], padding=0)
 
 
 def captioned(data: bytes, embedding: Embedding) -> bytes:
-    """A small file in memory, such as a part that was cut out of a scan, with its caption."""
+    """The bytes of a small file, such as a part that was cut out of a scan, with the caption put in."""
     pieces = rewrite(BytesIO(data), embedding).pieces
-    return b"".join(one if isinstance(one, bytes) else data[one[0] : sum(one)] for one in pieces)
+    return b"".join(piece if isinstance(piece, bytes) else data[piece[0] : sum(piece)] for piece in pieces)
 
 
-def size_after(made: Rewrite) -> int:
-    """How many bytes the copy will have."""
-    return sum(len(one) if isinstance(one, bytes) else one[1] for one in made.pieces)
+def size_after(rewritten: Rewrite) -> int:
+    """The size of the copy in bytes."""
+    return sum(len(piece) if isinstance(piece, bytes) else piece[1] for piece in rewritten.pieces)
 
 
-def matches(made: Rewrite, source: BinaryIO, copy: BinaryIO) -> bool:
-    """Whether a file holds just the copy that would be written."""
-    if size_of(copy) != size_after(made):
+def matches(rewritten: Rewrite, source: BinaryIO, copy: BinaryIO) -> bool:
+    """Whether `copy` already equals, byte for byte, what would be written from `source`."""
+    if size_of(copy) != size_after(rewritten):
         return False
     at = 0
-    for piece in made.pieces:
+    for piece in rewritten.pieces:
         length = len(piece) if isinstance(piece, bytes) else piece[1]
         if isinstance(piece, bytes):
             if read_at(copy, at, length, "our own copy") != piece:

@@ -1,6 +1,7 @@
-"""TIFF directories (TIFF 6.0, section 2; BigTIFF as published by its designers), in a TIFF file or an Exif block.
+"""The directories of a TIFF structure (TIFF 6.0, section 2; BigTIFF as published by its designers).
 
-One reader for both: `Tiff` gives the entries of an image file directory with where their values lie.
+A TIFF file and an Exif block have the same structure, so both are read here: `Tiff` gives the entries of each image
+file directory, and for each entry the offset of its value.
 """
 
 from collections.abc import Callable, Mapping
@@ -11,12 +12,12 @@ from boxlore.core.errors import ByteFault
 SIZES: Mapping[int, int] = {
     1: 1, 2: 1, 3: 2, 4: 4, 5: 8, 6: 1, 7: 1, 8: 2, 9: 4, 10: 8, 11: 4, 12: 8, 13: 4, 16: 8, 17: 8, 18: 8,
 }  # fmt: skip
-"""Bytes of one value of a type (TIFF 6.0, page 15; 16 to 18 BigTIFF)."""
+"""Type of an entry -> size of one of its values in bytes (TIFF 6.0, page 15; types 16 to 18 are BigTIFF's)."""
 
 MOST_ENTRIES = 4096
 MOST_DIRECTORIES = 20_000
 MOST_VALUE = 64 << 20
-"""Bounds that no scan comes near, so that a damaged file costs neither time nor memory."""
+"""Limits far above any real scan. They keep a damaged file from costing much time or memory."""
 CLAUSE = "TIFF 6.0, section 2"
 
 ReadAt = Callable[[int, int], bytes]
@@ -24,7 +25,7 @@ ReadAt = Callable[[int, int], bytes]
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """One entry: `at` is where the entry stands, `value_at` where its value does, `length` in bytes."""
+    """One entry. `at` is its own offset, `value_at` that of its value, `length` the size of the value in bytes."""
 
     tag: int
     type: int
@@ -37,7 +38,7 @@ class Entry:
 
 @dataclass(frozen=True, slots=True)
 class Directory:
-    """One image file directory: its offset, entries in file order, the offset of the next (0 for none)."""
+    """One image file directory: its offset, its entries in file order, and the offset of the next (0 for none)."""
 
     at: int
     entries: tuple[Entry, ...]
@@ -50,7 +51,11 @@ class Directory:
 
 @dataclass(frozen=True, slots=True)
 class Tiff:
-    """A TIFF structure of `size` bytes; `read(offset, length)` gives its bytes."""
+    """A TIFF structure of `size` bytes.
+
+    `read(offset, length)` gives its bytes, `order` is II (least significant byte first) or MM, `big` says that it is
+    a BigTIFF, and `first` is the offset of the first directory.
+    """
 
     read: ReadAt
     size: int
@@ -75,11 +80,18 @@ class Tiff:
         return int.from_bytes(data, "big" if self.order == "MM" else "little")
 
     def pack(self, value: int, length: int) -> bytes:
-        """The other way."""
+        """`value` as `length` bytes in this file's byte order; the inverse of `number`."""
         return value.to_bytes(length, "big" if self.order == "MM" else "little")
 
     def directory(self, at: int) -> Directory:
-        """The directory at an offset. Raises ByteFault for one that is none."""
+        """Read the directory at offset `at`. Raises ByteFault for a damaged one.
+
+            directory = count *entry next     (TIFF 6.0, page 14; count is 2 bytes, in BigTIFF 8)
+            entry     = tag type count value  (tag and type are 2 bytes each)
+
+        Count and value of an entry, and `next`, take 4 bytes each (in BigTIFF 8). `value` is the value itself if it
+        fits, else its offset. Entries are sorted by tag, and no tag comes twice.
+        """
         count = self.number(self._take(at, self.count_size))
         if count > MOST_ENTRIES:
             raise ByteFault(at, f"This directory claims {count} entries", CLAUSE)
@@ -102,34 +114,37 @@ class Tiff:
         return Entry(tag, kind, count, at, value_at, length, raw)
 
     def value(self, entry: Entry) -> bytes:
-        """The bytes of an entry's value. Raises ByteFault if they lie outside, or are beyond all measure."""
+        """The bytes of an entry's value. Raises ByteFault if they lie outside the file or exceed MOST_VALUE."""
         if entry.length > MOST_VALUE:
             raise ByteFault(entry.at, f"The value of tag {entry.tag} claims {entry.length} bytes", CLAUSE)
         return self._take(entry.value_at, entry.length)
 
     def numbers(self, entry: Entry) -> tuple[int, ...]:
-        """The values of an entry of whole numbers."""
+        """The values of an entry whose type is a whole number."""
         size, data = SIZES.get(entry.type, 1), self.value(entry)
         return tuple(self.number(data[at : at + size]) for at in range(0, len(data), size))
 
     def chain(self) -> list[Directory]:
-        """All directories in order. Raises ByteFault for a loop."""
+        """All directories in order, from the first. Raises ByteFault if one leads back to an earlier one."""
         return self.following(self.first, set())
 
     def following(self, at: int, seen: set[int]) -> list[Directory]:
-        """The directory at an offset and those that it leads to; `seen` remembers what must not come again."""
-        found: list[Directory] = []
-        entries = 0
+        """The directory at offset `at` and those that follow it by their `next`; empty for offset 0.
+
+        Each offset is added to `seen`; ByteFault is raised for one that is in `seen` already.
+        """
+        chain: list[Directory] = []
+        entry_count = 0
         while at:
             if at in seen:
                 raise ByteFault(at, "The directories go round in a loop", CLAUSE)
             seen.add(at)
-            found.append(self.directory(at))
-            entries += len(found[-1].entries)
-            if len(seen) > MOST_DIRECTORIES or entries > MOST_DIRECTORIES * 20:
+            chain.append(self.directory(at))
+            entry_count += len(chain[-1].entries)
+            if len(seen) > MOST_DIRECTORIES or entry_count > MOST_DIRECTORIES * 20:
                 raise ByteFault(at, f"There are more than {MOST_DIRECTORIES} directories", CLAUSE)
-            at = found[-1].next
-        return found
+            at = chain[-1].next
+        return chain
 
     def _take(self, at: int, length: int) -> bytes:
         if at < 0 or length < 0 or at + length > self.size:
@@ -141,7 +156,12 @@ class Tiff:
 
 
 def open_tiff(read: ReadAt, size: int) -> Tiff:
-    """Read the header. Raises ByteFault for what is no TIFF."""
+    """Read the header of a TIFF structure. Raises ByteFault for anything else.
+
+    header = order 42 first            (TIFF 6.0, page 13: 2, 2 and 4 bytes)
+           / order 43 8 0 first        (BigTIFF: 2, 2, 2, 2 and 8 bytes)
+    order  = "II" / "MM"
+    """
     head = read(0, min(16, size))
     order = {b"II": "II", b"MM": "MM"}.get(head[:2], "")
     if not order or len(head) < 8:

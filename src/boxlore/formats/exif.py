@@ -1,9 +1,12 @@
-"""Exif (CIPA DC-008): what the file says of itself, and how little of it is changed in a copy.
+"""Exif (CIPA DC-008): what is read from it, and the few values that a copy changes.
 
-The capture date and place of a scan are the scan's, not the picture's. In a copy the GPS directory is emptied
-and unlinked (it is somebody's home); DateTimeOriginal becomes DateTimeDigitized, or takes the picture's own day
-where that is full and sure; a text tag is rewritten only where it is present. All by patches in place, so that
-no offset moves and maker notes stay whole.
+The date and place in a scan's Exif are those of the scanning, not of the picture. So in a copy
+- the GPS directory is emptied and unlinked, because it gives somebody's home;
+- DateTimeOriginal becomes DateTimeDigitized. Where the file has both, DateTimeOriginal takes the day of the picture
+  if that is full and sure, else it is removed;
+- a text tag is rewritten only where the file has it.
+
+Values are patched where they stand, so that no offset moves and the maker's notes stay readable.
 """
 
 from collections.abc import Iterable, Iterator
@@ -20,18 +23,19 @@ ASCII = 2
 TEXT_TAGS = {0x010E: "ImageDescription", 0x013B: "Artist", 0x8298: "Copyright"}
 
 _MOVED = ((0x9003, 0x9004), (0x9011, 0x9012), (0x9291, 0x9292))
-"""DateTime, OffsetTime, SubSecTime: Original and Digitized (DC-008, 4.6.5)."""
+"""(Original, Digitized) of the tags DateTime, OffsetTime and SubSecTime (DC-008, 4.6.5)."""
 
 Patch = tuple[int, bytes]
+"""(offset in the structure, new bytes that replace as many old ones)."""
 
 
 def block(data: bytes) -> Tiff:
-    """The TIFF structure of an Exif block (without its `Exif` mark)."""
+    """The TIFF structure of an Exif block; `data` begins behind the `Exif` mark. Raises ByteFault for anything else."""
     return open_tiff(lambda at, length: data[at : at + length], len(data))
 
 
 class Facts(NamedTuple):
-    """Text and dates by name, the orientation, and whether there is a place of capture."""
+    """Texts and dates by tag name, the orientation (1 to 8; DC-008, 4.6.4), and whether there is a place of capture."""
 
     texts: dict[str, str]
     orientation: int
@@ -39,19 +43,19 @@ class Facts(NamedTuple):
 
 
 def facts(tiff: Tiff) -> Facts:
-    """What is read out of an Exif block."""
-    found: dict[str, str] = {}
+    """Read the facts of an Exif block. Raises ByteFault for a damaged one."""
+    texts: dict[str, str] = {}
     main = tiff.directory(tiff.first)
     for tag, name in TEXT_TAGS.items():
         if (entry := main.get(tag)) is not None and entry.type == ASCII:
-            found[name] = _text(tiff, entry)
-    inner = _inner(tiff, main, EXIF_IFD)
+            texts[name] = _text(tiff, entry)
+    exif_directory = _inner(tiff, main, EXIF_IFD)
     for tag, name in ((ORIGINAL, "DateTimeOriginal"), (DIGITIZED, "DateTimeDigitized")):
-        if inner is not None and (entry := inner.get(tag)) is not None:
-            found[name] = _text(tiff, entry)
-    turned = main.get(ORIENTATION)
-    orientation = tiff.numbers(turned)[0] if turned is not None and turned.count else 1
-    return Facts(found, orientation, main.get(GPS_IFD) is not None)
+        if exif_directory is not None and (entry := exif_directory.get(tag)) is not None:
+            texts[name] = _text(tiff, entry)
+    orientation_entry = main.get(ORIENTATION)
+    orientation = tiff.numbers(orientation_entry)[0] if orientation_entry is not None and orientation_entry.count else 1
+    return Facts(texts, orientation, main.get(GPS_IFD) is not None)
 
 
 def _text(tiff: Tiff, entry: Entry) -> str:
@@ -59,45 +63,49 @@ def _text(tiff: Tiff, entry: Entry) -> str:
 
 
 def _inner(tiff: Tiff, main: Directory, tag: int) -> Directory | None:
+    """The directory that an entry of the main directory points to, or None."""
     pointer = main.get(tag)
     if pointer is None or not pointer.count:
         return None
-    at = tiff.numbers(pointer)[0]
-    return tiff.directory(at) if 0 < at < tiff.size else None
+    offset = tiff.numbers(pointer)[0]
+    return tiff.directory(offset) if 0 < offset < tiff.size else None
 
 
 def patches(tiff: Tiff, embedding: Embedding, *, unlink_gps: bool = True) -> list[Patch]:
-    """What is emptied, moved or re-dated in place: (offset in the structure, new bytes of the same length)."""
+    """The patches that take out the place and set the dates; those that would change nothing are left out.
+
+    With `unlink_gps` the entry that points to the GPS directory goes too, not only what that directory holds.
+    """
     main = tiff.directory(tiff.first)
-    made = [*_without_gps(tiff, main, unlink=unlink_gps), *_dates(tiff, main, embedding.original_day)]
-    return [(at, new) for at, new in made if tiff.read(at, len(new)) != new]
+    changes = [*_without_gps(tiff, main, unlink=unlink_gps), *_dates(tiff, main, embedding.original_day)]
+    return [(offset, new) for offset, new in changes if tiff.read(offset, len(new)) != new]
 
 
 def captioned(data: bytes, embedding: Embedding, most: int = 1 << 30) -> bytes:
-    """The block with its dates and place seen to, and our text where a text tag is present.
+    """The block with its place and dates patched, and with our texts in the text tags that it has.
 
-    A text longer than the one there was goes behind everything, so that no offset moves; if the block would grow
-    past `most` bytes, it is cut to the room there is (XMP holds it whole).
+    A text longer than the old one is appended to the block, so that no offset moves. If the block would grow past
+    `most` bytes, the text is cut to the room of the old one instead; the XMP packet holds it whole.
     """
-    out = bytearray(apply(data, patches(block(data), embedding)))
+    written = bytearray(apply(data, patches(block(data), embedding)))
     for tag, words in embedding.exif:
-        tiff = block(bytes(out))
+        tiff = block(bytes(written))
         entry = tiff.directory(tiff.first).get(tag)
         if entry is None or entry.type != ASCII or not entry.length:
             continue
-        value = words.encode("utf-8", "ignore") + b"\x00"
-        place = len(out) + len(out) % 2
+        encoded = words.encode("utf-8", "ignore") + b"\x00"
+        behind = len(written) + len(written) % 2
         room = entry.length if _lies_inside(tiff, entry) else 0
-        if room and (len(value) <= room or place + len(value) > most):
-            out[entry.value_at : entry.value_at + entry.length] = fitted(words, entry.length)
-        elif place + len(value) <= most:
-            out += b"\x00" * (place - len(out)) + value
-            out[entry.at + 4 : entry.at + 12] = tiff.pack(len(value), 4) + tiff.pack(place, 4)
-    return bytes(out)
+        if room and (len(encoded) <= room or behind + len(encoded) > most):
+            written[entry.value_at : entry.value_at + entry.length] = fitted(words, entry.length)
+        elif behind + len(encoded) <= most:
+            written += b"\x00" * (behind - len(written)) + encoded
+            written[entry.at + 4 : entry.at + 12] = tiff.pack(len(encoded), 4) + tiff.pack(behind, 4)
+    return bytes(written)
 
 
 def fitted(words: str, length: int) -> bytes:
-    """The words in UTF-8 in just that many bytes, ended by a zero byte; XMP holds them whole."""
+    """The words in UTF-8, cut between two characters or filled with zero bytes to `length`; the last byte is zero."""
     value = words.encode("utf-8", "ignore")[: length - 1].decode("utf-8", "ignore").encode("utf-8")
     return value.ljust(length, b"\x00")
 
@@ -112,29 +120,30 @@ def _without_gps(tiff: Tiff, main: Directory, *, unlink: bool) -> Iterator[Patch
 
 
 def emptied(tiff: Tiff, pointer: Entry) -> Iterator[Patch]:
-    """Zero bytes over every value of a directory, and over the directory itself."""
-    at = tiff.numbers(pointer)[0] if pointer.count else 0
+    """Patches that overwrite with zero bytes the directory that `pointer` points to, and every value of it."""
+    offset = tiff.numbers(pointer)[0] if pointer.count else 0
     try:
-        inner = tiff.directory(at)
+        inner = tiff.directory(offset)
     except ByteFault:
         return  # it points nowhere, so there is nothing to empty
     for entry in inner.entries:
         if entry.length > tiff.offset_size and _lies_inside(tiff, entry):
             yield entry.value_at, bytes(entry.length)
-    yield at, bytes(tiff.count_size + len(inner.entries) * tiff.entry_size)
+    yield offset, bytes(tiff.count_size + len(inner.entries) * tiff.entry_size)
 
 
 def _dates(tiff: Tiff, main: Directory, day: str) -> Iterator[Patch]:
-    inner = _inner(tiff, main, EXIF_IFD)
-    if inner is None:
+    """Patches for the dates as the module's docstring says. `day` is yyyy-mm-dd, or empty where it is not sure."""
+    exif_directory = _inner(tiff, main, EXIF_IFD)
+    if exif_directory is None:
         return
     gone: set[int] = set()
     renamed: dict[int, int] = {}
     for original, digitized in _MOVED:
-        entry = inner.get(original)
+        entry = exif_directory.get(original)
         if entry is None:
             continue
-        if inner.get(digitized) is None:
+        if exif_directory.get(digitized) is None:
             renamed[original] = digitized
         elif original == ORIGINAL and day and entry.length == 20 and _lies_inside(tiff, entry):
             yield entry.value_at, f"{day.replace('-', ':')}   :  :  \x00".encode()
@@ -142,51 +151,52 @@ def _dates(tiff: Tiff, main: Directory, day: str) -> Iterator[Patch]:
             gone.add(original)
             if entry.length > tiff.offset_size and _lies_inside(tiff, entry):
                 yield entry.value_at, bytes(entry.length)
-    yield from _rewritten(tiff, inner, gone, renamed)
+    yield from _rewritten(tiff, exif_directory, gone, renamed)
 
 
 def _lies_inside(tiff: Tiff, entry: Entry) -> bool:
-    """Whether the value is in the block; a damaged entry may claim to be anywhere, and of any length."""
+    """Whether the value lies inside the block. In a damaged entry its offset and length can be anything."""
     return entry.value_at + entry.length <= tiff.size
 
 
-def _rewritten(tiff: Tiff, where: Directory, gone: set[int], renamed: dict[int, int]) -> Iterator[Patch]:
+def _rewritten(tiff: Tiff, directory: Directory, gone: set[int], renamed: dict[int, int]) -> Iterator[Patch]:
+    """A patch for the whole directory: without the tags `gone`, with tags renamed, and sorted again by tag."""
     if not gone and not renamed:
         return
-    kept = [entry for entry in where.entries if entry.tag not in gone]
+    kept = [entry for entry in directory.entries if entry.tag not in gone]
     raws = [(renamed.get(entry.tag, entry.tag), entry.raw[2:]) for entry in kept]
-    table = b"".join(tiff.pack(tag, 2) + rest for tag, rest in sorted(raws))
-    link = tiff.pack(where.next, tiff.offset_size)
-    spare = bytes((len(where.entries) - len(kept)) * tiff.entry_size)
-    yield where.at, tiff.pack(len(kept), tiff.count_size) + table + link + spare
+    table = b"".join(tiff.pack(tag, 2) + behind_tag for tag, behind_tag in sorted(raws))
+    link = tiff.pack(directory.next, tiff.offset_size)
+    spare = bytes((len(directory.entries) - len(kept)) * tiff.entry_size)
+    yield directory.at, tiff.pack(len(kept), tiff.count_size) + table + link + spare
 
 
-def apply(data: bytes, made: Iterable[Patch]) -> bytes:
-    """The block with the patches in place."""
-    out = bytearray(data)
-    for at, new in made:
-        out[at : at + len(new)] = new
-    return bytes(out)
+def apply(data: bytes, changes: Iterable[Patch]) -> bytes:
+    """The block with the patches put in."""
+    written = bytearray(data)
+    for offset, new in changes:
+        written[offset : offset + len(new)] = new
+    return bytes(written)
 
 
 _LOOKS = (ORIENTATION, 0x011A, 0x011B, 0x0128)
-"""Orientation, resolution across and down, and its unit: how a picture is shown, and nothing about anyone."""
+"""Orientation, horizontal and vertical resolution and its unit: how to show a picture. They tell nothing of anyone."""
 
 
 def only_looks(data: bytes) -> bytes:
-    """The smallest Exif block that shows the picture the same: orientation and resolution; no bytes if it has none."""
+    """A new Exif block with orientation and resolution alone; empty if the block has neither or is damaged."""
     try:
         tiff = block(data)
         main = tiff.directory(tiff.first)
-        kept = [(one, tiff.value(one)) for one in main.entries if one.tag in _LOOKS and 0 < one.length <= 8]
+        looks = [(entry, tiff.value(entry)) for entry in main.entries if entry.tag in _LOOKS and 0 < entry.length <= 8]
     except ByteFault:
         return b""
-    if not kept:
+    if not looks:
         return b""
-    body, place = b"", 8 + 2 + 12 * len(kept) + 4
+    body, values_at = b"", 8 + 2 + 12 * len(looks) + 4
     table = b""
-    for one, value in kept:
-        inline = value.ljust(4, b"\x00") if len(value) <= 4 else tiff.pack(place + len(body), 4)
+    for entry, value in looks:
+        inline = value.ljust(4, b"\x00") if len(value) <= 4 else tiff.pack(values_at + len(body), 4)
         body += value if len(value) > 4 else b""
-        table += tiff.pack(one.tag, 2) + tiff.pack(one.type, 2) + tiff.pack(one.count, 4) + inline
-    return data[:4] + tiff.pack(8, 4) + tiff.pack(len(kept), 2) + table + bytes(4) + body
+        table += tiff.pack(entry.tag, 2) + tiff.pack(entry.type, 2) + tiff.pack(entry.count, 4) + inline
+    return data[:4] + tiff.pack(8, 4) + tiff.pack(len(looks), 2) + table + bytes(4) + body

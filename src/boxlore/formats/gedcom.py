@@ -1,8 +1,9 @@
-"""Tree files: people and families of GEDCOM 5.5.1 and FamilySearch GEDCOM 7.0, with all that was not understood.
+"""Tree files: the people and families of GEDCOM 5.5.1 and FamilySearch GEDCOM 7.0, and a count of what is not read.
 
-Read: HEAD.GEDC.VERS; INDI with NAME (GIVN SURN NICK NPFX TYPE TRAN), SEX, BIRT, DEAT, BURI (DATE, PLAC), FAMC
+Read are HEAD.GEDC.VERS; INDI with NAME (GIVN SURN NICK NPFX TYPE TRAN), SEX, BIRT, DEAT, BURI (DATE, PLAC), FAMC
 (PEDI), FAMS, NOTE, RESN, UID, EXID, REFN; FAM with HUSB, WIFE, CHIL, MARR (DATE, PLAC). Every other structure is
-counted under its path (`INDI.OCCU`), with the line where it first stands, so that nothing goes without a word.
+counted under its path (`INDI.OCCU`), with the line where it first stands, so that the keeper hears of all that was
+not taken.
 """
 
 import re
@@ -13,19 +14,20 @@ from typing import NamedTuple
 from boxlore.formats.gedcom_lines import Fault, Node, pointed, records, unescaped
 
 SEXES = {"M": "male", "F": "female", "X": "other"}
-"""SEX (7.0, enumset-SEX); U says nothing."""
+"""SEX (7.0, enumset-SEX) -> our word. U (not known) gives no fact."""
 
 EVENTS = {"BIRT": ("born", "born_at"), "DEAT": ("died", "died_at"), "BURI": ("buried", "buried_at")}
+"""Event -> (our field for its date, our field for its place)."""
 
 BLOOD = ("", "BIRTH")
-"""PEDI of a parent by blood (7.0, enumset-PEDI); the others are adopted, foster and sealing."""
+"""Values of PEDI that mean a parent by blood (7.0, enumset-PEDI); the others are adopted, foster and sealing."""
 
 RESTRICTED = {"CONFIDENTIAL": "keeper", "PRIVACY": "family"}
-"""RESN (7.0, enumset-RESN) as an audience; LOCKED is about editing."""
+"""RESN (7.0, enumset-RESN) -> our audience. LOCKED is not among them: it forbids editing, not reading."""
 
 
 class Fact(NamedTuple):
-    """One thing the file says: our field, the words, the line."""
+    """One thing the file says of a person: our field, the words, the line in the file."""
 
     field: str
     words: str
@@ -34,7 +36,10 @@ class Fact(NamedTuple):
 
 @dataclass(slots=True)
 class Individual:
-    """One INDI. `links` are FAMC (family, pedigree); `audience` by RESN; `ids` identifiers for life, then REFN."""
+    """One INDI. `links` holds (family, PEDI) of each FAMC; `audience` comes from RESN and is empty without it.
+
+    `ids` are `uid:…`, `exid:…` and `refn:…`, with the TYPE before the value where there is one.
+    """
 
     xref: str
     line: int
@@ -44,12 +49,13 @@ class Individual:
     audience: str = ""
 
     def words(self, name: str) -> str:
+        """The words of the first fact of a field, or an empty string."""
         return next((fact.words for fact in self.facts if fact.field == name), "")
 
 
 @dataclass(slots=True)
 class Family:
-    """One FAM; `marriages` are (date, place), either of them perhaps empty."""
+    """One FAM. `marriages` holds (date, place) of each MARR; either may be empty."""
 
     xref: str
     line: int
@@ -60,8 +66,8 @@ class Family:
 
 
 @dataclass(slots=True)
-class Left:
-    """Structures of one path that were not understood: how many lines, the first line, and its text."""
+class UnreadStructure:
+    """All structures of one path that are not read: how many, the line of the first, and the text of the first."""
 
     path: str
     count: int
@@ -71,12 +77,15 @@ class Left:
 
 @dataclass(slots=True)
 class Tree:
-    """What a file says. `version` is HEAD.GEDC.VERS; `ended` whether it has its TRLR."""
+    """What a file says. `version` is HEAD.GEDC.VERS; `begun` and `ended` say whether it has HEAD and TRLR.
+
+    `unread` is by path, individuals and families by their cross-reference.
+    """
 
     version: str = ""
     individuals: dict[str, Individual] = field(default_factory=dict)
     families: dict[str, Family] = field(default_factory=dict)
-    left: dict[str, Left] = field(default_factory=dict)
+    unread: dict[str, UnreadStructure] = field(default_factory=dict)
     faults: list[Fault] = field(default_factory=list)
     begun: bool = False
     ended: bool = False
@@ -90,7 +99,7 @@ _EOL = re.compile(r"\r\n?|\n\r?")
 
 
 def split_lines(text: str) -> Iterator[str]:
-    """Lines at CR, LF or both, and nowhere else (7.0, 1.3: EOL); one at a time, for a file may be large."""
+    """The lines, split at CR, LF, CR LF or LF CR and nowhere else (7.0, 1.3: EOL); lazily, for a file may be large."""
     at = 0
     for match in _EOL.finditer(text):
         yield text[at : match.start()]
@@ -99,28 +108,34 @@ def split_lines(text: str) -> Iterator[str]:
 
 
 def read_tree(lines: Iterable[str]) -> Tree:
-    """Read a whole file. Any lines give a tree; what is wrong stands in `faults`, what is strange in `left`."""
+    """Read a whole file; never raises. What is wrong is listed in `faults`, what is not read in `unread`.
+
+        file   = HEAD *record TRLR                        (7.0, chapter 3, Dataset)
+        record = INDI / FAM / NOTE / SNOTE / unread       (5.5.1 has NOTE, 7.0 has SNOTE)
+
+    A pointer to a note can stand before the note itself, so notes are given to their people at the end.
+    """
     tree = Tree()
     notes: dict[str, str] = {}
-    waiting: list[tuple[Individual, str, int]] = []
+    note_pointers: list[tuple[Individual, str, int]] = []
     for record in records(lines, tree.faults):
         match record.tag:
             case "HEAD":
                 tree.begun = True
                 _head(tree, record)
             case "INDI":
-                _individual(tree, record, waiting)
+                _individual(tree, record, note_pointers)
             case "FAM":
                 _family(tree, record)
             case "NOTE" | "SNOTE":
                 notes[record.xref] = unescaped(record.value, seven=tree.seven)
                 for child in record.children:
-                    _leave(tree, record.tag, child)
+                    _count_unread(tree, record.tag, child)
             case "TRLR":
                 tree.ended = True
             case _:
-                _leave(tree, "", record)
-    for person, xref, line in waiting:
+                _count_unread(tree, "", record)
+    for person, xref, line in note_pointers:
         if words := notes.get(xref, "").strip():
             person.facts.append(Fact("note", words, line))
         else:
@@ -133,19 +148,21 @@ def _head(tree: Tree, record: Node) -> None:
         if child.tag == "GEDC":
             tree.version = child.text("VERS")
         elif child.tag not in ("CHAR", "SOUR", "DATE", "FILE", "LANG", "SUBM", "DEST"):
-            _leave(tree, "HEAD", child)
+            _count_unread(tree, "HEAD", child)
 
 
-def _leave(tree: Tree, path: str, node: Node) -> None:
+def _count_unread(tree: Tree, path: str, node: Node) -> None:
+    """Count a structure, and all inside it, that is not read; `path` is that of the structure around it."""
     path = f"{path}.{node.tag}" if path else node.tag
-    known = tree.left.get(path)
-    if known is None:
-        tree.left[path] = Left(path, node.lines, node.number, " ".join(node.value.split())[:80])
+    unread = tree.unread.get(path)
+    if unread is None:
+        tree.unread[path] = UnreadStructure(path, node.lines, node.number, " ".join(node.value.split())[:80])
     else:
-        known.count += node.lines
+        unread.count += node.lines
 
 
-def _individual(tree: Tree, record: Node, waiting: list[tuple[Individual, str, int]]) -> None:
+def _individual(tree: Tree, record: Node, note_pointers: list[tuple[Individual, str, int]]) -> None:
+    """Read an INDI (7.0, INDIVIDUAL_RECORD); its pointers to notes are added to `note_pointers` for later."""
     person = Individual(record.xref or f"line{record.number}", record.number)
     if person.xref in tree.individuals:
         tree.faults.append(
@@ -163,112 +180,122 @@ def _individual(tree: Tree, record: Node, waiting: list[tuple[Individual, str, i
             if sex := SEXES.get(value[:1].upper()):
                 person.facts.append(Fact("sex", sex, child.number))
             elif value[:1].upper() not in ("U", ""):
-                _leave(tree, "INDI", child)
+                _count_unread(tree, "INDI", child)
         elif child.tag == "FAMC" and pointed(value):
             person.links.append((pointed(value), child.text("PEDI").upper()))
-            _rest(tree, "INDI.FAMC", child, ("PEDI",))
+            _count_unread_children(tree, "INDI.FAMC", child, ("PEDI",))
         elif child.tag == "FAMS":
-            _rest(tree, "INDI.FAMS", child, ())
+            _count_unread_children(tree, "INDI.FAMS", child, ())
         elif child.tag in ("NOTE", "SNOTE"):
             if xref := pointed(value):
-                waiting.append((person, xref, child.number))
+                note_pointers.append((person, xref, child.number))
             elif value:
                 person.facts.append(Fact("note", unescaped(value, seven=tree.seven), child.number))
-            _rest(tree, f"INDI.{child.tag}", child, ())
+            _count_unread_children(tree, f"INDI.{child.tag}", child, ())
         elif child.tag == "RESN":
-            said = [RESTRICTED[part.strip()] for part in value.upper().split(",") if part.strip() in RESTRICTED]
-            person.audience = min(said, key=("keeper", "family").index) if said else person.audience
-            if not said:
-                _leave(tree, "INDI", child)
+            audiences = [RESTRICTED[part.strip()] for part in value.upper().split(",") if part.strip() in RESTRICTED]
+            person.audience = min(audiences, key=("keeper", "family").index) if audiences else person.audience
+            if not audiences:
+                _count_unread(tree, "INDI", child)
         elif child.tag in ("UID", "EXID", "REFN") and value:
             kind = child.text("TYPE")
             person.ids.append(f"{child.tag.lower()}:{kind + ' ' if kind else ''}{value}")
-            _rest(tree, f"INDI.{child.tag}", child, ("TYPE",))
+            _count_unread_children(tree, f"INDI.{child.tag}", child, ("TYPE",))
         else:
-            _leave(tree, "INDI", child)
+            _count_unread(tree, "INDI", child)
 
 
-def _rest(tree: Tree, path: str, node: Node, understood: tuple[str, ...]) -> None:
+def _count_unread_children(tree: Tree, path: str, node: Node, understood: tuple[str, ...]) -> None:
+    """Count the substructures whose tag is not among those understood."""
     for child in node.children:
         if child.tag not in understood:
-            _leave(tree, path, child)
+            _count_unread(tree, path, child)
 
 
 _NAME_PARTS = {"NPFX": "honorific", "NICK": "nickname"}
 _BORN = ("BIRTH", "MAIDEN")
+"""Types of a name that was given at birth (7.0 and 5.5.1, NAME.TYPE)."""
 
 
 def _name(tree: Tree, person: Individual, node: Node) -> None:
-    """NAME (7.0, PersonalName: the family name between slashes), with its parts and its type."""
+    """Read a NAME.
+
+        PersonalName = nameStr / [nameStr] "/" [nameStr] "/" [nameStr]     (7.0, PersonalName)
+
+    The family name stands between the slashes. GIVN and SURN, where they stand below the name, are used instead of
+    its parts. A name of TYPE MARRIED gives `married_as`; one of TYPE BIRTH or MAIDEN behind another name gives
+    `born_as`. The first of the other names gives `given` and `family`, each further one `name`.
+    """
     value = unescaped(node.value, seven=tree.seven)
-    before, _, rest = value.partition("/")
-    surname, _, after = rest.partition("/")
+    before, _, from_surname = value.partition("/")
+    surname, _, after = from_surname.partition("/")
     kind = node.text("TYPE").upper()
     given = node.text("GIVN") or " ".join(before.split())
     family = " ".join((node.text("SURN") or surname).split())
-    say = person.facts.append
+    add_fact = person.facts.append
     if kind == "MARRIED":
         if family:
-            say(Fact("married_as", family, node.number))
+            add_fact(Fact("married_as", family, node.number))
     elif kind in _BORN and person.words("given"):
         if family:
-            say(Fact("born_as", family, node.number))
+            add_fact(Fact("born_as", family, node.number))
     elif person.words("given") or person.words("family") or not (given or family):
-        if whole := " ".join(value.replace("/", " ").split()):
-            say(Fact("name", whole, node.number))
+        if full_name := " ".join(value.replace("/", " ").split()):
+            add_fact(Fact("name", full_name, node.number))
     else:
         for name, words in (("given", given), ("family", family)):
             if words:
-                say(Fact(name, words, node.number))
+                add_fact(Fact(name, words, node.number))
         if after.strip():
-            say(Fact("name", " ".join(value.replace("/", " ").split()), node.number))
+            add_fact(Fact("name", " ".join(value.replace("/", " ").split()), node.number))
     for child in node.children:
         words = child.value.strip()
         if child.tag in _NAME_PARTS and words:
-            say(Fact(_NAME_PARTS[child.tag], words, child.number))
+            add_fact(Fact(_NAME_PARTS[child.tag], words, child.number))
         elif child.tag in ("TRAN", "ROMN", "FONE") and words:
-            say(Fact("name", " ".join(words.replace("/", " ").split()), child.number))
-            _rest(tree, f"INDI.NAME.{child.tag}", child, ("LANG", "TYPE", "GIVN", "SURN"))
+            add_fact(Fact("name", " ".join(words.replace("/", " ").split()), child.number))
+            _count_unread_children(tree, f"INDI.NAME.{child.tag}", child, ("LANG", "TYPE", "GIVN", "SURN"))
         elif child.tag not in ("TYPE", "GIVN", "SURN"):
-            _leave(tree, "INDI.NAME", child)
+            _count_unread(tree, "INDI.NAME", child)
 
 
 def _event(tree: Tree, person: Individual, node: Node) -> None:
-    """BIRT, DEAT, BURI. `DEAT Y` without a date still says that someone has died."""
-    day, place = EVENTS[node.tag]
+    """Read a BIRT, DEAT or BURI. A DEAT without date and place still says that the person is not living."""
+    date_field, place_field = EVENTS[node.tag]
     path = f"INDI.{node.tag}"
-    date, where = _date(node), _place(node)
-    if date:
-        person.facts.append(Fact(day, date, node.number))
-    if where:
-        person.facts.append(Fact(place, where, node.number))
-    if node.tag == "DEAT" and not date and not where and not person.words("living"):
+    date_words, place_words = _date(node), _place(node)
+    if date_words:
+        person.facts.append(Fact(date_field, date_words, node.number))
+    if place_words:
+        person.facts.append(Fact(place_field, place_words, node.number))
+    if node.tag == "DEAT" and not date_words and not place_words and not person.words("living"):
         person.facts.append(Fact("living", "no", node.number))
     for child in node.children:
         if child.tag == "DATE":
-            _rest(tree, f"{path}.DATE", child, ("PHRASE",))
+            _count_unread_children(tree, f"{path}.DATE", child, ("PHRASE",))
         elif child.tag == "PLAC":
-            _rest(tree, f"{path}.PLAC", child, ())
+            _count_unread_children(tree, f"{path}.PLAC", child, ())
         else:
-            _leave(tree, path, child)
+            _count_unread(tree, path, child)
 
 
 def _date(node: Node) -> str:
-    """The date's words; a 7.0 phrase beside it in brackets, as 5.5.1 wrote it."""
-    found = node.first("DATE")
-    if found is None:
+    """The words of a DATE, with its PHRASE (7.0) behind them in brackets, as 5.5.1 writes it; empty without a DATE."""
+    date = node.first("DATE")
+    if date is None:
         return ""
-    phrase = found.text("PHRASE")
-    return f"{found.value.strip()} ({phrase})".strip() if phrase else found.value.strip()
+    phrase = date.text("PHRASE")
+    return f"{date.value.strip()} ({phrase})".strip() if phrase else date.value.strip()
 
 
 def _place(node: Node) -> str:
-    """A place as told, empty levels of its jurisdictions left out."""
+    """The words of a PLAC without its empty levels: `Reval, , Estonia` gives `Reval, Estonia`."""
     parts = [part.strip() for part in node.text("PLAC").split(",")]
     return ", ".join(part for part in parts if part)
 
 
 def _family(tree: Tree, record: Node) -> None:
+    """Read a FAM (7.0, FAMILY_RECORD)."""
     family = Family(record.xref or f"line{record.number}", record.number)
     if family.xref in tree.families:
         tree.faults.append(
@@ -285,22 +312,25 @@ def _family(tree: Tree, record: Node) -> None:
                 family.wife = xref
             elif xref:
                 family.children.append(xref)
-            _rest(tree, f"FAM.{child.tag}", child, ())
+            _count_unread_children(tree, f"FAM.{child.tag}", child, ())
         elif child.tag == "MARR":
             family.marriages.append((_date(child), _place(child)))
-            _rest(tree, "FAM.MARR", child, ("DATE", "PLAC"))
+            _count_unread_children(tree, "FAM.MARR", child, ("DATE", "PLAC"))
         else:
-            _leave(tree, "FAM", child)
+            _count_unread(tree, "FAM", child)
 
 
 def links(tree: Tree) -> Iterator[tuple[str, str, str]]:
-    """(child, parent, role) by blood: role is father or mother, by HUSB and WIFE, or by SEX where it is told.
+    """(child, parent, role) for each parent by blood. The role is father or mother: by the parent's SEX, else by
+    whether the parent is the HUSB or the WIFE.
 
-    A child stands in CHIL, in FAMC, or both (7.0: they should match; here either will do). A pointer to nobody
-    is told as a fault.
+    A child is linked by the family's CHIL, by its own FAMC, or by both (7.0 wants both to match; here one is enough).
+    A pointer to nobody is added to `faults`.
     """
-    seen: set[tuple[str, str]] = set()
-    pedigree = {(one.xref, family): kind for one in tree.individuals.values() for family, kind in one.links}
+    yielded: set[tuple[str, str]] = set()
+    pedigree = {
+        (individual.xref, family): kind for individual in tree.individuals.values() for family, kind in individual.links
+    }
     pairs = [(child, family.xref) for family in tree.families.values() for child in family.children]
     pairs += list(pedigree)
     for child, xref in pairs:
@@ -312,15 +342,15 @@ def links(tree: Tree) -> Iterator[tuple[str, str, str]]:
         if pedigree.get((child, xref), "") not in BLOOD:
             continue
         for parent, role in ((family.husband, "father"), (family.wife, "mother")):
-            if parent in tree.individuals and (child, parent) not in seen and parent != child:
-                seen.add((child, parent))
+            if parent in tree.individuals and (child, parent) not in yielded and parent != child:
+                yielded.add((child, parent))
                 sex = tree.individuals[parent].words("sex")
                 yield child, parent, {"male": "father", "female": "mother"}.get(sex, role)
 
 
 def not_by_blood(tree: Tree) -> Iterator[tuple[str, str, str]]:
-    """(child, family, kind) of children who are adopted, fostered or sealed."""
-    for one in tree.individuals.values():
-        for family, kind in one.links:
+    """(child, family, kind) for each child who is adopted, fostered or sealed; kind is PEDI in small letters."""
+    for individual in tree.individuals.values():
+        for family, kind in individual.links:
             if kind not in BLOOD:
-                yield one.xref, family, kind.lower()
+                yield individual.xref, family, kind.lower()

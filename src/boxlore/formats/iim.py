@@ -1,7 +1,7 @@
 """IPTC-NAA Information Interchange Model 4.2: datasets, read and written (chapters 3, 5 and 6).
 
-Unknown datasets are kept. When the character set is switched to UTF-8 (1:90 = ESC % G) every text dataset
-is transcoded. Texts are cut to their maximum octets on a code-point boundary, and what was cut is reported.
+Unknown datasets are kept. A block that we write is in UTF-8 (dataset 1:90 = ESC % G), so all other text in it is
+transcoded. A text longer than IIM allows is cut between two characters, and a sentence says so.
 """
 
 from collections.abc import Iterable, Mapping
@@ -9,6 +9,7 @@ from collections.abc import Iterable, Mapping
 from boxlore.core.errors import ByteFault
 
 Dataset = tuple[int, int, bytes]
+"""(record, number, value). The standard writes record and number as `2:120`."""
 
 UTF_8 = b"\x1b%G"
 _ALPHABETS: Mapping[bytes, str] = {
@@ -21,7 +22,8 @@ _ALPHABETS: Mapping[bytes, str] = {
     b"\x1b.b": "iso8859-15",
     b"\x1b-b": "iso8859-15",
 }
-"""1:90 by ISO 2022: the escape that names a set of the ISO 8859 family (IIM 4.2, appendix C; ISO-IR register)."""
+"""Value of 1:90 -> codec. The value is an ISO 2022 escape for a set of the ISO 8859 family (IIM 4.2, appendix C;
+ISO-IR register)."""
 
 CHARACTER_SET, RECORD_2_VERSION = (1, 90), (2, 0)
 
@@ -43,18 +45,26 @@ MAXIMUM: Mapping[tuple[int, int], int] = {
     (2, 120): 2000,
     (2, 122): 32,
 }
-"""Maximum octets (IIM 4.2, chapter 6)."""
+"""(record, number) -> the most octets its value may have (IIM 4.2, chapter 6)."""
 
 _BINARY = {(2, 0), (2, 125), (2, 200), (2, 201), (2, 202)}
+"""Datasets of record 2 that are not text."""
 
 
 def split(data: bytes) -> list[Dataset]:
-    """The datasets of a block. Raises ByteFault for anything that is no dataset (IIM 4.2, 3.2)."""
-    found: list[Dataset] = []
+    """The datasets of a block. Raises ByteFault for anything that is no dataset (IIM 4.2, 3.2).
+
+        block    = *dataset *padding                   (padding: zero bytes that some writers leave behind)
+        dataset  = 1C record number length value       (3.2.1: one byte each, 2 bytes length)
+                 / 1C record number 8000+n size value  (3.2.2, extended: size takes n bytes)
+
+    All numbers are big-endian.
+    """
+    datasets: list[Dataset] = []
     at = 0
     while at < len(data):
         if data[at] == 0 and not any(data[at:]):
-            break  # padding that some writers leave behind
+            break
         if data[at] != 0x1C or at + 5 > len(data):
             raise ByteFault(at, "This is no IIM dataset", "IIM 4.2, 3.2.1")
         length, start = int.from_bytes(data[at + 3 : at + 5], "big"), at + 5
@@ -65,13 +75,13 @@ def split(data: bytes) -> list[Dataset]:
             length, start = int.from_bytes(data[start : start + count], "big"), start + count
         if start + length > len(data):
             raise ByteFault(at, "This IIM dataset runs past the end", "IIM 4.2, 3.2.1")
-        found.append((data[at + 1], data[at + 2], data[start : start + length]))
+        datasets.append((data[at + 1], data[at + 2], data[start : start + length]))
         at = start + length
-    return found
+    return datasets
 
 
 def join(datasets: Iterable[Dataset]) -> bytes:
-    """The datasets as a block, in the order given."""
+    """The datasets as a block, in the order given; the inverse of `split`."""
     parts: list[bytes] = []
     for record, number, value in datasets:
         size = len(value)
@@ -81,17 +91,17 @@ def join(datasets: Iterable[Dataset]) -> bytes:
 
 
 def texts(datasets: Iterable[Dataset]) -> tuple[dict[tuple[int, int], tuple[str, ...]], list[str]]:
-    """The text datasets decoded, and sentences about what could only be guessed."""
-    kept = list(datasets)
-    alphabet = _alphabet(kept)
-    found: dict[tuple[int, int], tuple[str, ...]] = {}
+    """The text datasets decoded, by (record, number), and a sentence for each whose alphabet is a guess."""
+    datasets = list(datasets)
+    alphabet = _alphabet(datasets)
+    decoded: dict[tuple[int, int], tuple[str, ...]] = {}
     problems: list[str] = []
-    for record, number, value in kept:
+    for record, number, value in datasets:
         if _is_text(record, number):
             words, guessed = _decode(value, alphabet)
             problems += [_guess(record, number)] if guessed else []
-            found[record, number] = (*found.get((record, number), ()), words)
-    return found, problems
+            decoded[record, number] = (*decoded.get((record, number), ()), words)
+    return decoded, problems
 
 
 def _is_text(record: int, number: int) -> bool:
@@ -103,13 +113,13 @@ def _guess(record: int, number: int) -> str:
 
 
 def _alphabet(datasets: Iterable[Dataset]) -> str:
-    """The codec that 1:90 declares, empty where it declares none that we know."""
+    """The codec that 1:90 declares; empty where it is missing or declares one that we do not know."""
     declared = [value for record, number, value in datasets if (record, number) == CHARACTER_SET]
     return _ALPHABETS.get(declared[0], "") if declared else ""
 
 
 def _decode(value: bytes, alphabet: str) -> tuple[str, bool]:
-    """The words, and whether their alphabet was only guessed: not as declared, and not UTF-8 either."""
+    """The words, and whether the alphabet is a guess, because the bytes are neither as declared nor UTF-8."""
     for codec in (alphabet, "utf-8"):
         if codec:
             try:
@@ -125,14 +135,17 @@ def _decode(value: bytes, alphabet: str) -> tuple[str, bool]:
 def merge(
     existing: Iterable[Dataset], ours: Iterable[tuple[tuple[int, int], tuple[str, ...]]]
 ) -> tuple[list[Dataset], list[str]]:
-    """Our datasets in place of those of the same number; all others kept, their text in UTF-8."""
-    wanted = dict(ours)
-    kept = list(existing)
-    alphabet = _alphabet(kept)
-    replaced = {*wanted, CHARACTER_SET, RECORD_2_VERSION}
+    """All datasets, sorted by number, with ours in place of those of the same number and all text in UTF-8.
+
+    Also sentences about texts that were cut, or whose alphabet was guessed.
+    """
+    ours_by_number = dict(ours)
+    datasets = list(existing)
+    alphabet = _alphabet(datasets)
+    replaced = {*ours_by_number, CHARACTER_SET, RECORD_2_VERSION}
     reports: list[str] = []
     merged: list[Dataset] = []
-    for record, number, value in kept:
+    for record, number, value in datasets:
         if (record, number) in replaced:
             continue
         if _is_text(record, number):
@@ -141,14 +154,14 @@ def merge(
             value = words.encode("utf-8")
         merged.append((record, number, value))
     merged += [(*CHARACTER_SET, UTF_8), (*RECORD_2_VERSION, b"\x00\x04")]
-    for (record, number), values in wanted.items():
+    for (record, number), values in ours_by_number.items():
         for words in values:
             value = words.encode("utf-8", "ignore")
             cut = shorten(value, MAXIMUM.get((record, number), 32767))
             if cut != value:
                 reports.append(f"IIM {record}:{number:02d} holds {len(cut)} of {len(value)} bytes; XMP holds all.")
             merged.append((record, number, cut))
-    return sorted(merged, key=lambda one: one[:2]), reports
+    return sorted(merged, key=lambda dataset: dataset[:2]), reports
 
 
 def shorten(value: bytes, most: int) -> bytes:

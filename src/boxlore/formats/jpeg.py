@@ -1,9 +1,9 @@
-"""JPEG (ITU-T T.81 | ISO/IEC 10918-1) as a list of segments before the picture, which is never decoded.
+"""JPEG (ITU-T T.81 | ISO/IEC 10918-1) as a list of segments and the picture behind them, which is never decoded.
 
-From the first start-of-scan marker to the end of the file, trailers too, the bytes are one run, untouched but for
-the place of capture in what stands behind the picture (further pictures, a film).
-Our packet stands after the leading APP0 and Exif segments (XMP Specification Part 3, 1.1.3), then the image
-resources; every other segment and fill byte stays as it is, in its order.
+From the first start-of-scan marker to the end of the file the bytes are copied as one run. Only a place of capture
+is taken out of what may stand behind the picture (further pictures, a film).
+In the copy our XMP packet stands behind the leading APP0 and Exif segments (XMP Specification Part 3, 1.1.3), and
+the image resources behind it. Every other segment stays as it is and in its order, with its fill bytes.
 """
 
 import hashlib
@@ -25,28 +25,36 @@ XMP_MOST = 65502
 EXTENDED_MOST = 65458
 RESOURCES_MOST = 65533 - len(PHOTOSHOP_MARK)
 EXIF_MOST = 65533 - len(EXIF_MARK)
+"""The most bytes that one segment holds behind its mark (XMP Specification Part 3, 1.1.3; T.81 B.1.1.4)."""
 
 SOI, SOS, APP0, APP1, APP2, APP13, COM = 0xD8, 0xDA, 0xE0, 0xE1, 0xE2, 0xED, 0xFE
-ALONE = {0x01, *range(0xD0, 0xD8)}
+WITHOUT_LENGTH = {0x01, *range(0xD0, 0xD8)}
+"""TEM and RST0 to RST7: markers that stand alone, without length and payload (T.81 B.1.1.3)."""
 
 
 @dataclass(frozen=True, slots=True)
 class Segment:
-    """One marker segment: `raw` is all of it with the fill bytes before, `payload` what follows the length."""
+    """One marker segment. `raw` is all of it with the fill bytes before it, `payload` what follows its length."""
 
     marker: int
     raw: bytes
     payload: bytes = b""
 
     def starts(self, marker: int, mark: bytes) -> bool:
+        """Whether it has this marker and its payload begins with this mark."""
         return self.marker == marker and self.payload.startswith(mark)
 
 
 def split(file: BinaryIO) -> tuple[list[Segment], int]:
-    """The segments after SOI up to the first scan, and the offset where the untouched rest begins."""
+    """The segments between SOI and the first scan, and the offset of that scan's marker. Raises ByteFault.
+
+    file    = SOI *segment SOS …             (T.81 B.2.1; … is not looked at here)
+    segment = marker [length payload]        (B.1.1.4; length is 2 bytes, big-endian, and counts itself)
+    marker  = 1*FF code                      (B.1.1.2; every FF but the last is a fill byte)
+    """
     if read_at(file, 0, 2, "T.81 B.1.1.3") != b"\xff\xd8":
         raise ByteFault(0, "This is no JPEG", "T.81 B.1.1.3")
-    found: list[Segment] = []
+    segments: list[Segment] = []
     at = 2
     while True:
         file.seek(at)
@@ -58,23 +66,23 @@ def split(file: BinaryIO) -> tuple[list[Segment], int]:
             raise ByteFault(at, "There are too many fill bytes, or the file ends here", "T.81 B.1.1.2")
         marker = head[fill]
         if marker == SOS:
-            return found, at
+            return segments, at
         if marker in (0x00, SOI, 0xD9):
             raise ByteFault(at + fill, f"Marker FF{marker:02X} cannot stand here", "T.81 B.2.1")
-        if marker in ALONE:
-            found.append(Segment(marker, head[: fill + 1]))
+        if marker in WITHOUT_LENGTH:
+            segments.append(Segment(marker, head[: fill + 1]))
             at += fill + 1
             continue
         length = int.from_bytes(read_at(file, at + fill + 1, 2, "T.81 B.1.1.4"), "big")
         if length < 2:
             raise ByteFault(at + fill + 1, f"A segment cannot be {length} bytes long", "T.81 B.1.1.4")
         raw = read_at(file, at, fill + 1 + length, "T.81 B.1.1.4")
-        found.append(Segment(marker, raw, raw[fill + 3 :]))
+        segments.append(Segment(marker, raw, raw[fill + 3 :]))
         at += len(raw)
 
 
-def segment(marker: int, payload: bytes) -> Segment:
-    """A new segment. Raises ByteFault if the payload is too long for one."""
+def new_segment(marker: int, payload: bytes) -> Segment:
+    """A new segment with this payload. Raises ByteFault if the payload is longer than 65,533 bytes (T.81 B.1.1.4)."""
     if len(payload) > 65533:
         raise ByteFault(0, f"{len(payload)} bytes do not fit one segment", "T.81 B.1.1.4")
     return Segment(marker, bytes((0xFF, marker)) + (len(payload) + 2).to_bytes(2, "big") + payload, payload)
@@ -82,7 +90,11 @@ def segment(marker: int, payload: bytes) -> Segment:
 
 @dataclass(frozen=True, slots=True)
 class Packets:
-    """The XMP of a file: the standard packet, the extended ones that belong to it (by GUID), further ones, problems."""
+    """The XMP of a file, and sentences about problems (XMP Specification Part 3, 1.1.3.1).
+
+    `extended` holds (GUID, packet) of the extended packets that the standard one names; `further` are standard
+    packets behind the first, of which a sound file has none.
+    """
 
     standard: bytes
     extended: tuple[tuple[bytes, bytes], ...]
@@ -90,121 +102,139 @@ class Packets:
     problems: tuple[str, ...]
 
     @property
-    def more(self) -> tuple[bytes, ...]:
-        """What is taken into the standard packet where it does not say the same already."""
+    def to_join(self) -> tuple[bytes, ...]:
+        """The packets whose properties are added to the standard packet where it lacks them."""
         return (*(body for _, body in self.extended), *self.further)
 
 
 def packets_of(segments: Iterable[Segment]) -> Packets:
-    """What XMP there is; an extended packet is used only if it fits its own digest and is the one meant."""
-    kept = list(segments)
-    standard = [one.payload[len(XMP_MARK) :] for one in kept if one.starts(APP1, XMP_MARK)]
+    """The XMP packets among the segments.
+
+        standard = XMP_MARK packet
+        extended = EXTENDED_MARK guid length offset part     (32 hexadecimal digits, 4 and 4 bytes, the rest)
+
+    The parts of one GUID are joined by their offsets. An extended packet is used only if its MD5 digest equals its
+    GUID and the standard packet names that GUID (XMP Specification Part 3, 1.1.3.1).
+    """
+    header = list(segments)
+    standard = [segment.payload[len(XMP_MARK) :] for segment in header if segment.starts(APP1, XMP_MARK)]
     problems = (
         [f"The file holds {len(standard)} XMP packets; they were joined, the first before the others."]
         if len(standard) > 1
         else []
     )
     chunks: dict[bytes, dict[int, bytes]] = {}
-    for one in kept:
-        if one.starts(APP1, EXTENDED_MARK):
-            body = one.payload[len(EXTENDED_MARK) :]
+    for segment in header:
+        if segment.starts(APP1, EXTENDED_MARK):
+            body = segment.payload[len(EXTENDED_MARK) :]
             chunks.setdefault(body[:32], {})[int.from_bytes(body[36:40], "big")] = body[40:]
-    whole: list[tuple[bytes, bytes]] = []
+    named_packets: list[tuple[bytes, bytes]] = []
     for guid, parts in chunks.items():
-        joined = b"".join(parts[at] for at in sorted(parts))
+        joined = b"".join(parts[offset] for offset in sorted(parts))
         if hashlib.md5(joined, usedforsecurity=False).hexdigest().upper().encode() != guid:
             problems.append("The extended XMP of the file does not fit its own digest; it was left as it is.")
         elif not standard or guid not in standard[0]:
             problems.append("The file holds extended XMP that its packet does not name; it was left as it is.")
         else:
-            whole.append((guid, joined))
-    return Packets(standard[0] if standard else b"", tuple(whole), tuple(standard[1:]), tuple(problems))
+            named_packets.append((guid, joined))
+    return Packets(standard[0] if standard else b"", tuple(named_packets), tuple(standard[1:]), tuple(problems))
 
 
-def _is_ours(one: Segment, guids: Collection[bytes]) -> bool:
-    if one.starts(APP1, XMP_MARK) or one.starts(APP13, PHOTOSHOP_MARK):
+def _is_ours(segment: Segment, guids: Collection[bytes]) -> bool:
+    """Whether the segment is one that the copy gets anew: XMP, an extended packet of `guids`, or image resources."""
+    if segment.starts(APP1, XMP_MARK) or segment.starts(APP13, PHOTOSHOP_MARK):
         return True
-    mark = len(EXTENDED_MARK)
-    return one.starts(APP1, EXTENDED_MARK) and one.payload[mark : mark + 32] in guids
+    mark_length = len(EXTENDED_MARK)
+    return segment.starts(APP1, EXTENDED_MARK) and segment.payload[mark_length : mark_length + 32] in guids
 
 
 def resource_block(segments: Iterable[Segment]) -> bytes:
-    """All image resource segments joined, as one that was too long is spread over several."""
-    return b"".join(one.payload[len(PHOTOSHOP_MARK) :] for one in segments if one.starts(APP13, PHOTOSHOP_MARK))
+    """The image resources of all segments joined; a block too long for one segment is spread over several."""
+    return b"".join(
+        segment.payload[len(PHOTOSHOP_MARK) :] for segment in segments if segment.starts(APP13, PHOTOSHOP_MARK)
+    )
 
 
 def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str]]:
-    """The pieces of the copy, and sentences about what was cut or in conflict."""
+    """The pieces of the copy, and sentences about texts that were cut or replaced."""
     segments, tail = split(file)
     packets = packets_of(segments)
-    root, reports = merging.captioned(packets.standard, embedding, packets.more)
+    root, reports = merging.captioned(packets.standard, embedding, packets.to_join)
     app1 = _xmp_segments(*xmp.divide(root, XMP_MOST, (name for name, _ in embedding.xmp)))
     block, _, cuts = resources.captioned(resource_block(segments), embedding)
-    app13 = [segment(APP13, PHOTOSHOP_MARK + block[at : at + RESOURCES_MOST]) for at in _steps(block, RESOURCES_MOST)]
-    kept = _kept(segments, embedding, [guid for guid, _ in packets.extended])
-    lead = _leading(kept)
-    header = _with_pictures_found(segments, [*kept[:lead], *app1, *app13, *kept[lead:]])
-    rest = _rest(file, segments, tail, drop=embedding.drop_text)
+    app13 = [
+        new_segment(APP13, PHOTOSHOP_MARK + block[at : at + RESOURCES_MOST]) for at in _steps(block, RESOURCES_MOST)
+    ]
+    carried = _carried_over(segments, embedding, [guid for guid, _ in packets.extended])
+    leading = _leading(carried)
+    header = _with_picture_index(segments, [*carried[:leading], *app1, *app13, *carried[leading:]])
+    picture = _from_first_scan(file, segments, tail, drop=embedding.drop_text)
     problems = packets.problems if not embedding.drop_text else ()
-    return [b"\xff\xd8" + b"".join(one.raw for one in header), *rest], [*problems, *reports, *cuts]
+    return [b"\xff\xd8" + b"".join(segment.raw for segment in header), *picture], [*problems, *reports, *cuts]
 
 
 def _steps(data: bytes, size: int) -> range:
     return range(0, len(data), size)
 
 
-def _kept(segments: list[Segment], embedding: Embedding, guids: Collection[bytes]) -> list[Segment]:
-    kept: list[Segment] = []
-    for one in segments:
-        if _is_ours(one, guids):
+def _carried_over(segments: list[Segment], embedding: Embedding, guids: Collection[bytes]) -> list[Segment]:
+    """The segments that the copy takes from the source; with `drop_text` only those that the picture needs."""
+    carried: list[Segment] = []
+    for segment in segments:
+        if _is_ours(segment, guids):
             continue
-        if one.starts(APP1, EXIF_MARK):
-            kept += _exif_segment(one, embedding)
-        elif not embedding.drop_text or not (one.marker == COM or (APP0 < one.marker <= 0xEF and not _needed(one))):
-            kept.append(one)
-    return kept
+        if segment.starts(APP1, EXIF_MARK):
+            carried += _exif_segment(segment, embedding)
+        elif not embedding.drop_text or not (
+            segment.marker == COM or (APP0 < segment.marker <= 0xEF and not _needed(segment))
+        ):
+            carried.append(segment)
+    return carried
 
 
-def _needed(one: Segment) -> bool:
-    """Colour profile and colour transform: without them the picture looks another."""
-    return one.starts(APP2, b"ICC_PROFILE\x00") or one.starts(0xEE, b"Adobe")
+def _needed(segment: Segment) -> bool:
+    """Whether it is the colour profile or the colour transform, without which the picture's colours change."""
+    return segment.starts(APP2, b"ICC_PROFILE\x00") or segment.starts(0xEE, b"Adobe")
 
 
-def _exif_segment(one: Segment, embedding: Embedding) -> list[Segment]:
-    data = one.payload[len(EXIF_MARK) :]
+def _exif_segment(segment: Segment, embedding: Embedding) -> list[Segment]:
+    """The Exif segment of the copy, or none; the very same object if nothing in it changes."""
+    data = segment.payload[len(EXIF_MARK) :]
     if embedding.drop_text:
-        made = exif.only_looks(data)
-        return [segment(APP1, EXIF_MARK + made)] if made else []
-    made = exif.captioned(data, embedding, EXIF_MOST)
-    return [one if made == data else segment(APP1, EXIF_MARK + made)]
+        rewritten = exif.only_looks(data)
+        return [new_segment(APP1, EXIF_MARK + rewritten)] if rewritten else []
+    rewritten = exif.captioned(data, embedding, EXIF_MOST)
+    return [segment if rewritten == data else new_segment(APP1, EXIF_MARK + rewritten)]
 
 
 def _leading(segments: list[Segment]) -> int:
-    """How many segments stand before ours: the first APP0s and Exif."""
+    """How many of the first segments are APP0 or Exif; ours are put behind them."""
     count = 0
-    for one in segments:
-        if not (one.marker == APP0 or one.starts(APP1, EXIF_MARK)):
+    for segment in segments:
+        if not (segment.marker == APP0 or segment.starts(APP1, EXIF_MARK)):
             break
         count += 1
     return count
 
 
-def _with_pictures_found(before: list[Segment], after: list[Segment]) -> list[Segment]:
-    """The new header with the index of further pictures, if there is one, put right."""
-    grown = sum(len(one.raw) for one in after) - sum(len(one.raw) for one in before)
-    made: list[Segment] = []
-    for at, one in enumerate(after):
-        if one.starts(APP2, mpf.MARK):
-            was = next(number for number, old in enumerate(before) if old is one)
-            behind = sum(len(two.raw) for two in after[at + 1 :]) - sum(len(two.raw) for two in before[was + 1 :])
-            made.append(segment(APP2, mpf.moved(one.payload, grown=grown, behind=behind)))
+def _with_picture_index(before: list[Segment], after: list[Segment]) -> list[Segment]:
+    """The new header, with the offsets in its index of further pictures (see `mpf`) adjusted to the new lengths."""
+    grown = sum(len(segment.raw) for segment in after) - sum(len(segment.raw) for segment in before)
+    header: list[Segment] = []
+    for index, segment in enumerate(after):
+        if segment.starts(APP2, mpf.MARK):
+            index_before = next(number for number, old in enumerate(before) if old is segment)
+            behind = sum(len(later.raw) for later in after[index + 1 :]) - sum(
+                len(later.raw) for later in before[index_before + 1 :]
+            )
+            header.append(new_segment(APP2, mpf.moved(segment.payload, grown=grown, behind=behind)))
         else:
-            made.append(one)
-    return made
+            header.append(segment)
+    return header
 
 
-def _rest(file: BinaryIO, segments: list[Segment], tail: int, *, drop: bool) -> list[Piece]:
-    """From the first scan on: for outside the picture alone; else all, without the place of its making."""
+def _from_first_scan(file: BinaryIO, segments: list[Segment], tail: int, *, drop: bool) -> list[Piece]:
+    """The pieces from the first scan on. With `drop` they end with the picture, else with the file."""
     size = size_of(file)
     if drop:
         return [(tail, picture_end(file, tail) - tail)]
@@ -212,19 +242,23 @@ def _rest(file: BinaryIO, segments: list[Segment], tail: int, *, drop: bool) -> 
 
 
 def _places_behind(file: BinaryIO, segments: list[Segment], tail: int) -> list[tuple[int, bytes]]:
-    """Patches of what stands behind the picture. It is looked for only where a file shows a sign of it."""
+    """Patches that take the place of capture out of what stands behind the picture.
+
+    The whole file is read for them, so only if it has an index of further pictures or a place in its Exif, or does
+    not end with EOI.
+    """
     size = size_of(file)
-    signs = any(one.starts(APP2, mpf.MARK) or _has_place(one) for one in segments)
+    signs = any(segment.starts(APP2, mpf.MARK) or _has_place(segment) for segment in segments)
     if not signs and read_at(file, max(0, size - 2), min(2, size), "T.81 B.1.1.3") == b"\xff\xd9":
         return []
     return opaque.patches(file, picture_end(file, tail), size)
 
 
-def _has_place(one: Segment) -> bool:
+def _has_place(segment: Segment) -> bool:
     try:
-        return one.starts(APP1, EXIF_MARK) and exif.facts(exif.block(one.payload[len(EXIF_MARK) :])).has_gps
+        return segment.starts(APP1, EXIF_MARK) and exif.facts(exif.block(segment.payload[len(EXIF_MARK) :])).has_gps
     except ByteFault:
-        return True  # it cannot be read, so look
+        return True  # it cannot be read and may hold one
 
 
 _MARKER = re.compile(rb"\xff+([^\x00\xff\xd0-\xd7])", re.DOTALL)
@@ -232,57 +266,62 @@ WINDOW = 1 << 20
 
 
 def picture_end(file: BinaryIO, tail: int) -> int:
-    """The offset behind the end of the first picture (EOI); the end of the file where it has none."""
+    """The offset behind the first picture's end (EOI), searched from `tail`; the size of the file if there is none."""
     at, size = tail, size_of(file)
     while at < size:
         file.seek(at)
         window = file.read(WINDOW)
-        found = _MARKER.search(window)
-        if found is None:
+        match = _MARKER.search(window)
+        if match is None:
             at += len(window) if window[-1] != 0xFF or len(window) == 1 else len(window) - 1
             continue
-        marker, at = found[1][0], at + found.end()
+        marker, at = match[1][0], at + match.end()
         if marker == 0xD9:
             return at
-        if marker not in ALONE:
+        if marker not in WITHOUT_LENGTH:
             file.seek(at)
             at += max(2, int.from_bytes(file.read(2), "big"))
     return size
 
 
 def _xmp_segments(packet: bytes, extended: bytes, guid: str) -> list[Segment]:
+    """The segments of a packet and its extended packet, which is split; see `packets_of` for their grammar."""
     head = EXTENDED_MARK + guid.encode() + len(extended).to_bytes(4, "big")
     chunks = [
-        segment(APP1, head + at.to_bytes(4, "big") + extended[at : at + EXTENDED_MOST])
+        new_segment(APP1, head + at.to_bytes(4, "big") + extended[at : at + EXTENDED_MOST])
         for at in _steps(extended, EXTENDED_MOST)
     ]
-    return [segment(APP1, XMP_MARK + packet), *chunks]
+    return [new_segment(APP1, XMP_MARK + packet), *chunks]
 
 
 def differences(source: BinaryIO, copy: BinaryIO, *, outside: bool) -> tuple[list[str], list[tuple[int, int, int]]]:
-    """What differs besides our segments, and the runs that must be equal: (source, copy, length).
+    """Sentences about segments that differ, and the runs still to be compared: (source offset, copy offset, length).
 
-    With `outside` only the segments that the picture is decoded by are held against each other.
+    Segments of ours are not compared. With `outside` only those that the picture is decoded by are.
     """
     before, tail = split(source)
     after, new_tail = split(copy)
 
-    def others(segments: list[Segment]) -> list[bytes]:
+    def not_ours(segments: list[Segment]) -> list[bytes]:
         if outside:
-            return [one.raw for one in segments if one.marker < APP0 or _needed(one)]
-        apart = (XMP_MARK, EXTENDED_MARK, EXIF_MARK)
-        found = [one for one in segments if not any(one.starts(APP1, mark) for mark in apart)]
-        return [one.raw for one in found if not (one.starts(APP13, PHOTOSHOP_MARK) or one.starts(APP2, mpf.MARK))]
+            return [segment.raw for segment in segments if segment.marker < APP0 or _needed(segment)]
+        our_marks = (XMP_MARK, EXTENDED_MARK, EXIF_MARK)
+        unmarked = [segment for segment in segments if not any(segment.starts(APP1, mark) for mark in our_marks)]
+        return [
+            segment.raw
+            for segment in unmarked
+            if not (segment.starts(APP13, PHOTOSHOP_MARK) or segment.starts(APP2, mpf.MARK))
+        ]
 
-    found = [] if others(before) == others(after) else ["another segment than ours has changed"]
+    problems = [] if not_ours(before) == not_ours(after) else ["another segment than ours has changed"]
     end = picture_end(source, tail) if outside else size_of(source)
     if size_of(copy) - new_tail != end - tail:
-        found.append("the picture's bytes are not as many as before")
-        return found, []
-    pieces = [(tail, end - tail)] if outside else _rest(source, before, tail, drop=False)
+        problems.append("the picture's bytes are not as many as before")
+        return problems, []
+    pieces = [(tail, end - tail)] if outside else _from_first_scan(source, before, tail, drop=False)
     at, runs = new_tail, list[tuple[int, int, int]]()
     for piece in pieces:
         if isinstance(piece, tuple):
             runs.append((piece[0], at, piece[1]))
         at += len(piece) if isinstance(piece, bytes) else piece[1]
-    return found, runs
+    return problems, runs

@@ -1,7 +1,7 @@
-"""Our caption put into the metadata that a file holds already: only our own properties are touched.
+"""Putting our caption into the XMP that a file has already. Only our own properties are replaced.
 
-Other languages of an alternative stay (ISO 16684-1, 8.2.2.4; the same tag twice is not written), so do regions
-that somebody else marked, and every property that is not ours. What is replaced is said.
+Every property that is not ours stays. So do the other languages of a language alternative (ISO 16684-1, 8.2.2.4; no
+language is written twice) and the image regions that somebody else marked. A sentence tells each text replaced.
 """
 
 from collections.abc import Collection, Iterator
@@ -9,7 +9,7 @@ from collections.abc import Collection, Iterator
 from lxml import etree
 
 from boxlore.core.crosswalk.embedding import OUR_REGION, Alt, Bag, Embedding, Struct, XmpValue
-from boxlore.formats.xmp import LANG, RDF, fill, home_of, named, parse, tidy, tree, write
+from boxlore.formats.xmp import LANG, RDF, clark_name, fill, home_of, parse, tidy, tree, write
 
 REGIONS, FACES, LOCATION = "Iptc4xmpExt:ImageRegion", "mwg-rs:Regions", "Iptc4xmpExt:LocationShown"
 REGION_ID = "Iptc4xmpExt:rId"
@@ -18,28 +18,31 @@ REGION_ID = "Iptc4xmpExt:rId"
 def captioned(
     packet: bytes, embedding: Embedding, extended: tuple[bytes, ...] = ()
 ) -> tuple[etree._Element, list[str]]:
-    """The tree of a packet with the caption in it, and sentences about what the caption took the place of."""
+    """The tree of a packet with the caption put in, and sentences about the texts that it replaced."""
     root = parse(b"") if embedding.drop_text else tree(packet, extended)
     return root, merge(root, embedding)
 
 
 def merge(root: etree._Element, embedding: Embedding) -> list[str]:
-    """Put our properties into the tree in place of those of the same name; sentences about what they replaced."""
+    """Put our properties into the tree in place of those of the same name. Returns sentences about texts replaced.
+
+    `embedding.absent` is put in only where the tree lacks the property; `embedding.remove` is taken out.
+    """
     absent = [(name, value) for name, value in embedding.absent if not _held(root, name)]
-    reports, kept = list[str](), dict[str, list[etree._Element]]()
+    reports, foreign_members = list[str](), dict[str, list[etree._Element]]()
     for name, value in embedding.xmp:
         reports += _differs(root, name, value)
-        kept[name] = [*_other_languages(root, name, value), *_other_regions(root, name, value)]
+        foreign_members[name] = [*_other_languages(root, name, value), *_other_regions(root, name, value)]
     for name in embedding.remove:
-        kept[name] = list(_other_regions(root, name, None))
+        foreign_members[name] = list(_other_regions(root, name, None))
     for name in [*(name for name, _ in embedding.xmp), *embedding.remove]:
         _take_out(root, name)
     home = home_of(root)
     for name, value in [*absent, *embedding.xmp]:
         write(home, name, value)
-        for more in kept.pop(name, ()):
-            _array(home[-1]).append(more)
-    for name, regions in kept.items():
+        for member in foreign_members.pop(name, ()):
+            _array(home[-1]).append(member)
+    for name, regions in foreign_members.items():
         if regions:
             empty = Bag(()) if name != FACES else Struct((("mwg-rs:RegionList", Bag(())),))
             write(home, name, empty)
@@ -49,69 +52,72 @@ def merge(root: etree._Element, embedding: Embedding) -> list[str]:
 
 
 def _array(element: etree._Element) -> etree._Element:
-    """The array that a property holds; of the older regions, their list."""
-    found = element.find(f".//{{{RDF}}}Bag")
+    """The array inside a property: its Alt, else the first Bag at any depth (the list of `mwg-rs:Regions`), else a
+    new Bag.
+    """
+    bag = element.find(f".//{{{RDF}}}Bag")
     alternative = element.find(f"{{{RDF}}}Alt")
-    held = alternative if alternative is not None else found
+    held = alternative if alternative is not None else bag
     return held if held is not None else etree.SubElement(element, f"{{{RDF}}}Bag")
 
 
 def _held(root: etree._Element, name: str) -> list[etree._Element]:
-    """The property as it stands in the tree; `xmp.tree` has spelt out attributes and gathered descriptions."""
-    return home_of(root).findall(named(name))
+    """The elements of a property. They stand in one description, as `xmp.tree` has gathered them there."""
+    return home_of(root).findall(clark_name(name))
 
 
 def _take_out(root: etree._Element, name: str) -> None:
-    for found in _held(root, name):
-        home_of(root).remove(found)
+    for element in _held(root, name):
+        home_of(root).remove(element)
 
 
 def _differs(root: etree._Element, name: str, value: XmpValue) -> Iterator[str]:
-    """A sentence for a text in the file that says something else than ours (bookkeeping aside)."""
+    """A sentence if the file has another text for a property than ours; none for dates and other bookkeeping."""
     if isinstance(value, Struct) or name.startswith(("xmp", "Iptc4xmpExt:Dig")):
         return
-    wanted = etree.Element("wanted")
-    fill(wanted, value)
-    ours = set(_words_of(wanted))
+    ours = etree.Element("wanted")
+    fill(ours, value)
+    our_words = set(_words_of(ours))
     for held in _held(root, name):
         words = _words_of(held, _tags(value))
-        if name not in (REGIONS, "Iptc4xmpExt:ArtworkOrObject", LOCATION) and (other := set(words) - ours):
-            shown = sorted(other)[0]
+        if name not in (REGIONS, "Iptc4xmpExt:ArtworkOrObject", LOCATION) and (other_words := set(words) - our_words):
+            shown = sorted(other_words)[0]
             yield f"The file said of {name}: “{shown[:80]}{'…' if len(shown) > 80 else ''}”; the copy has the record's."
 
 
 def _tags(value: XmpValue) -> set[str]:
-    """The languages whose words ours take the place of; the others stay beside them."""
+    """The languages whose texts ours replace; empty if `value` is no language alternative."""
     return {"", *(language.lower() for language, _ in value.words)} if isinstance(value, Alt) else set()
 
 
 def _words_of(element: etree._Element, tags: Collection[str] = ()) -> list[str]:
+    """The texts of a property that are not blank; of an array, those in the languages `tags` if any are given."""
     members = [li for li in element.iter(f"{{{RDF}}}li") if not len(li)]
     texts = [li.text or "" for li in members if not tags or li.get(LANG, "").lower() in tags]
     if members and not texts:
         return []
-    return [one for one in texts or [(element.text or "")] if one.strip()]
+    return [text for text in texts or [(element.text or "")] if text.strip()]
 
 
 def _other_languages(root: etree._Element, name: str, value: XmpValue) -> Iterator[etree._Element]:
-    """Alternatives in languages that we do not write."""
+    """The alternatives in languages that we do not write, each language once."""
     if isinstance(value, Alt):
-        seen = {language.lower() for language, _ in value.words} | {"x-default", ""}
+        languages = {language.lower() for language, _ in value.words} | {"x-default", ""}
         for held in _held(root, name):
             for li in held.iterfind(f"{{{RDF}}}Alt/{{{RDF}}}li"):
-                if (language := li.get(LANG, "").lower()) not in seen:
-                    seen.add(language)
+                if (language := li.get(LANG, "").lower()) not in languages:
+                    languages.add(language)
                     yield li
 
 
 def _other_regions(root: etree._Element, name: str, value: XmpValue | None) -> Iterator[etree._Element]:
-    """Regions that somebody else marked: without an identifier of ours, and of nobody whom we mark too."""
+    """The regions that somebody else marked: those without an identifier of ours that name nobody whom we mark."""
     if name not in (REGIONS, FACES):
         return
     ours = etree.Element("ours")
     if value is not None:
         fill(ours, value)
-    names = {one.text for one in ours.iter(named("mwg-rs:Name"))} | {one.text for one in ours.iter(named(REGION_ID))}
+    names = {element.text for element in ours.iter(clark_name("mwg-rs:Name"), clark_name(REGION_ID))}
     for held in _held(root, name):
         for li in _items(held):
             texts = {_simple(li, REGION_ID), _simple(li, "mwg-rs:Name")} - {""}
@@ -127,11 +133,11 @@ def _items(element: etree._Element) -> list[etree._Element]:
 
 
 def _simple(element: etree._Element, name: str) -> str:
-    """The text of a field anywhere inside, written as an element or as an attribute (ISO 16684-1, 7.9.2.2)."""
-    tag = named(name)
-    for one in element.iter(etree.Element):
-        if one.tag == tag and (one.text or "").strip():
-            return (one.text or "").strip()
-        if tag in one.attrib:
-            return str(one.attrib[tag])
+    """The text of a field at any depth, whether it is an element or an attribute (ISO 16684-1, 7.9.2.2); or empty."""
+    tag = clark_name(name)
+    for descendant in element.iter(etree.Element):
+        if descendant.tag == tag and (descendant.text or "").strip():
+            return (descendant.text or "").strip()
+        if tag in descendant.attrib:
+            return str(descendant.attrib[tag])
     return ""

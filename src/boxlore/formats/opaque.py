@@ -1,8 +1,8 @@
-"""Bytes that we do not read as a format (what stands behind a JPEG's picture, a HEIC, a JPEG 2000): their places.
+"""Taking the place of capture out of bytes whose format we do not read: a HEIC, a JPEG 2000, what follows a JPEG.
 
-Where the file was made is somebody's home, so every Exif block found in such a run has its GPS directory emptied,
-and a film's location atom (`©xyz`, ISO 6709 text; QuickTime File Format) its figures set to nought; all by patches
-of the same length. A place that stands there in another way refuses the file.
+The place where a file was made is often somebody's home. So every Exif block in such bytes has its GPS directory
+emptied, and in a film's location atom (`©xyz`, ISO 6709 text; QuickTime File Format) every figure becomes 0, by
+patches of the same length. A file that holds a place in another way is refused.
 """
 
 import re
@@ -23,27 +23,31 @@ _PLACES = re.compile(
 
 
 def patches(file: BinaryIO, start: int, end: int) -> list[tuple[int, bytes]]:
-    """(offset in the file, new bytes) for every place of capture in a run. Raises ByteFault for one left over."""
-    return sorted(dict(_found(file, start, end)).items())
+    """(offset in the file, new bytes) for every place of capture between two offsets, sorted.
+
+    Raises ByteFault for a place that no patch can take out.
+    """
+    return sorted(dict(_patches(file, start, end)).items())
 
 
-def _found(file: BinaryIO, start: int, end: int) -> Iterator[tuple[int, bytes]]:
-    at, begun = start, start
+def _patches(file: BinaryIO, start: int, end: int) -> Iterator[tuple[int, bytes]]:
+    """The patches window by window; windows overlap, so that a mark on the border of two is seen whole."""
+    at, block_from = start, start
     while at < end:
         window = read_at(file, at, min(WINDOW + OVERLAP, end - at), CLAUSE)
         for match in _PLACES.finditer(window):
-            if match.start() >= WINDOW or at + match.start() < begun:
-                continue  # the next window sees it whole; the last has seen it
+            if match.start() >= WINDOW or at + match.start() < block_from:
+                continue  # it belongs to the next window, or stands before an Exif block that is done
             if match["film"]:
-                where = match.start("film")
-                yield at + where, re.sub(rb"[0-9]", b"0", match["film"])
+                figures_at = match.start("film")
+                yield at + figures_at, re.sub(rb"[0-9]", b"0", match["film"])
             elif match[0].startswith(b"GPS"):
                 raise ByteFault(at + match.start(), "It says where it was made in a way that cannot be emptied", CLAUSE)
             else:
                 block = at + match.end()
-                begun = block
-                for inner, new in _emptied(read_at(file, block, min(MOST_BLOCK, end - block), CLAUSE)):
-                    yield block + inner, new
+                block_from = block
+                for patch_at, new_bytes in _emptied(read_at(file, block, min(MOST_BLOCK, end - block), CLAUSE)):
+                    yield block + patch_at, new_bytes
         at += WINDOW
 
 
@@ -51,4 +55,4 @@ def _emptied(data: bytes) -> list[exif.Patch]:
     try:
         return exif.patches(exif.block(data), Embedding())
     except ByteFault:
-        return []  # nobody can read it as Exif either
+        return []  # it is no Exif, so no reader finds a place in it

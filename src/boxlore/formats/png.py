@@ -1,6 +1,7 @@
-"""PNG (W3C, Third Edition): chunks kept as they are, wrong CRCs included; ours is one iTXt after IHDR.
+"""PNG (W3C, Third Edition): one iTXt chunk of ours after IHDR, all others as they are, even with a wrong CRC.
 
-`XML:com.adobe.xmp` in an uncompressed iTXt chunk (XMP Specification Part 3, 1.1.5). PNG has no home for IIM.
+Our chunk has the keyword `XML:com.adobe.xmp` and is not compressed (XMP Specification Part 3, 1.1.5). PNG defines
+no chunk for IIM.
 """
 
 import zlib
@@ -22,7 +23,7 @@ MOST_HEADER = 64 << 20
 
 @dataclass(frozen=True, slots=True)
 class PngChunk:
-    """Where one chunk stands: `at` its first byte, `length` of its data."""
+    """One chunk. `at` is the offset of its first byte, `length` the size of its data, `whole` that of all of it."""
 
     type: bytes
     at: int
@@ -34,28 +35,32 @@ class PngChunk:
 
 
 def split(file: BinaryIO) -> list[PngChunk]:
-    """Every chunk to the end of the file; what stands after IEND is one chunk of type b""."""
+    """Every chunk to the end of the file; what stands behind IEND is one chunk of type b"". Raises ByteFault.
+
+    file  = signature IHDR *chunk IEND …     (PNG Third Edition, 5.2 and 5.6)
+    chunk = length type data crc             (5.3: 4 bytes, 4 bytes, `length` bytes, 4 bytes; big-endian)
+    """
     if read_at(file, 0, 8, "PNG 5.2") != SIGNATURE:
         raise ByteFault(0, "This is no PNG", "PNG Third Edition, 5.2")
-    size, at, found = size_of(file), 8, list[PngChunk]()
+    size, at, chunks = size_of(file), 8, list[PngChunk]()
     while at < size:
         head = read_at(file, at, 8, CLAUSE)
         length = int.from_bytes(head[:4], "big")
         if length > 0x7FFFFFFF or at + 12 + length > size:
             raise ByteFault(at, f"Chunk {head[4:]!r} runs past the end of the file", CLAUSE)
-        found.append(PngChunk(head[4:], at, length))
+        chunks.append(PngChunk(head[4:], at, length))
         at += 12 + length
         if head[4:] == b"IEND":
             break
-    if not found or found[0].type != b"IHDR" or found[-1].type != b"IEND":
+    if not chunks or chunks[0].type != b"IHDR" or chunks[-1].type != b"IEND":
         raise ByteFault(at, "The first chunk must be IHDR and the last IEND", "PNG Third Edition, 5.6")
     if at < size:
-        found.append(PngChunk(b"", at, size - at - 12))
-    return found
+        chunks.append(PngChunk(b"", at, size - at - 12))
+    return chunks
 
 
 def data_of(file: BinaryIO, chunk: PngChunk) -> bytes:
-    """The data of a chunk that is no picture."""
+    """The data of a chunk that is not part of the picture. Raises ByteFault if it is larger than MOST_HEADER."""
     if chunk.length > MOST_HEADER:
         raise ByteFault(chunk.at, "This text chunk is too large", CLAUSE)
     return read_at(file, chunk.at + 8, chunk.length, CLAUSE)
@@ -67,15 +72,18 @@ def is_packet(file: BinaryIO, chunk: PngChunk) -> bool:
 
 
 def packets_of(file: BinaryIO, chunks: list[PngChunk]) -> list[bytes]:
-    """The XMP packets, decompressed if need be; a sound file has one at most."""
-    found: list[bytes] = []
+    """The XMP packets, decompressed where they are compressed; a sound file has one at most.
+
+    iTXt = keyword 00 compressed method language 00 translated 00 text     (PNG Third Edition, 11.3.3.4)
+    """
+    packets: list[bytes] = []
     for chunk in chunks:
         if is_packet(file, chunk):
-            rest = data_of(file, chunk)[len(KEYWORD) :]
-            compressed, body = rest[:1] == b"\x01", rest[2:]
+            behind_keyword = data_of(file, chunk)[len(KEYWORD) :]
+            compressed, body = behind_keyword[:1] == b"\x01", behind_keyword[2:]
             text = body.split(b"\x00", 2)[2] if body.count(b"\x00") >= 2 else b""
-            found.append(_inflated(text, chunk) if compressed else text)
-    return found
+            packets.append(_inflated(text, chunk) if compressed else text)
+    return packets
 
 
 def _inflated(data: bytes, chunk: PngChunk) -> bytes:
@@ -90,18 +98,22 @@ def _inflated(data: bytes, chunk: PngChunk) -> bytes:
 
 
 def _tells_a_place(file: BinaryIO, chunk: PngChunk) -> bool:
-    """Whether a text chunk holds an Exif block, written out in hexadecimal, with a place of capture."""
+    """Whether a text chunk holds an Exif block with a place of capture.
+
+    Some writers store the block in a text chunk, in hexadecimal, with the keyword `Raw profile type exif` (common
+    practice, no source).
+    """
     if chunk.type not in (b"tEXt", b"zTXt") or read_at(file, chunk.at + 8, min(16, chunk.length), CLAUSE) != RAW:
         return False
-    keyword, _, rest = data_of(file, chunk).partition(b"\x00")
+    keyword, _, behind_keyword = data_of(file, chunk).partition(b"\x00")
     if keyword not in (b"Raw profile type exif", b"Raw profile type APP1"):
         return False
     try:
-        text = _inflated(rest[1:], chunk) if chunk.type == b"zTXt" else rest
+        text = _inflated(behind_keyword[1:], chunk) if chunk.type == b"zTXt" else behind_keyword
         data = bytes.fromhex(b"".join(text.split()[2:]).decode("ascii"))
         return exif.facts(exif.block(data.removeprefix(b"Exif\x00\x00"))).has_gps
     except (ByteFault, ValueError):
-        return True  # nobody knows what it tells
+        return True  # it cannot be read and may hold one
 
 
 def make(kind: bytes, data: bytes) -> bytes:
@@ -110,10 +122,10 @@ def make(kind: bytes, data: bytes) -> bytes:
 
 
 def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str]]:
-    """The pieces of the copy, and what was in conflict."""
+    """The pieces of the copy, and sentences about texts that were replaced or left out."""
     chunks = split(file)
-    first, *more = packets_of(file, chunks) or [b""]
-    root, reports = merging.captioned(first, embedding, tuple(more))
+    packet, *further = packets_of(file, chunks) or [b""]
+    root, reports = merging.captioned(packet, embedding, tuple(further))
     pieces: list[Piece] = [SIGNATURE, (8, chunks[0].whole)]
     pieces.append(make(b"iTXt", KEYWORD + b"\x00\x00\x00\x00" + xmp.serialize(root, end="r", padding=0)))
     for chunk in chunks[1:]:
@@ -133,16 +145,17 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
 
 
 def _exif_chunk(file: BinaryIO, chunk: PngChunk, embedding: Embedding) -> list[Piece]:
+    """The Exif chunk of the copy: a new one, the run of the old one if nothing changes, or none."""
     data = data_of(file, chunk)
     if embedding.drop_text:
         looks = exif.only_looks(data)
         return [make(b"eXIf", looks)] if looks else []
-    made = exif.captioned(data, embedding)
-    return [make(b"eXIf", made) if made != data else (chunk.at, chunk.whole)]
+    block = exif.captioned(data, embedding)
+    return [make(b"eXIf", block) if block != data else (chunk.at, chunk.whole)]
 
 
 def _joined(pieces: list[Piece]) -> list[Piece]:
-    """Neighbouring runs made one, so that they are copied in one go."""
+    """The pieces with neighbouring runs of the source joined, so that they are copied in one go."""
     joined: list[Piece] = []
     for piece in pieces:
         last = joined[-1] if joined else b""
@@ -154,5 +167,5 @@ def _joined(pieces: list[Piece]) -> list[Piece]:
 
 
 def picture_runs(file: BinaryIO) -> list[tuple[int, int]]:
-    """Where the chunks are that make the picture: all but text, time, Exif and what stands after the end."""
-    return [(one.at, one.whole) for one in split(file) if one.type not in (*TEXTUAL, b"")]
+    """(offset, length) of the chunks that make the picture: all but text, time, Exif and what stands behind IEND."""
+    return [(chunk.at, chunk.whole) for chunk in split(file) if chunk.type not in (*TEXTUAL, b"")]

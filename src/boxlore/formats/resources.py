@@ -1,7 +1,8 @@
-"""Image resource blocks (Photoshop File Formats, “Image Resource Blocks”): kept whole, two of them ours.
+"""Image resource blocks (Photoshop File Formats, “Image Resource Blocks”): two of them are ours, the others are kept.
 
-0x0404 holds the IIM block, 0x0425 the MD5 of it: a wrong or missing pair decides who wins in other readers,
-so both are always written together. Other signatures, names, thumbnails and any tail survive.
+Resource 0x0404 holds the IIM block, 0x0425 its MD5 digest. Other readers prefer IIM or XMP by whether the digest
+fits, so both are always written together. Resources with other signatures or names, thumbnails, and a tail that is
+no resource are kept.
 """
 
 import hashlib
@@ -17,7 +18,7 @@ CLAUSE = "Photoshop File Formats, Image Resource Blocks"
 
 @dataclass(frozen=True, slots=True)
 class Resource:
-    """One block: signature, id, Pascal name (its bytes, without length), data."""
+    """One resource: signature, id, name (without its length byte), data."""
 
     signature: bytes
     id: int
@@ -26,8 +27,14 @@ class Resource:
 
 
 def split(block: bytes) -> tuple[list[Resource], bytes]:
-    """The resources of a block, and a tail that is none. Raises ByteFault if one runs past the end."""
-    found: list[Resource] = []
+    """The resources of a block, and the tail that is none. Raises ByteFault if one runs past the end.
+
+        block    = *resource tail
+        resource = signature id name size data     (4 letters or digits, 2 bytes, Pascal string, 4 bytes, `size` bytes)
+
+    Name and data are each padded to even length. Numbers are big-endian.
+    """
+    resources: list[Resource] = []
     at = 0
     while at + 12 <= len(block) and block[at : at + 4].isalnum():
         name_length = block[at + 6]
@@ -41,29 +48,30 @@ def split(block: bytes) -> tuple[list[Resource], bytes]:
             raise ByteFault(at, "This image resource runs past the end", CLAUSE)
         name = block[at + 7 : at + 7 + name_length]
         number = int.from_bytes(block[at + 4 : at + 6], "big")
-        found.append(Resource(block[at : at + 4], number, name, block[start + 4 : end]))
+        resources.append(Resource(block[at : at + 4], number, name, block[start + 4 : end]))
         at = end + length % 2
-    return found, block[at:]
+    return resources, block[at:]
 
 
 def join(resources: list[Resource], tail: bytes = b"") -> bytes:
-    """The resources as a block, every field padded to even length."""
+    """The resources and the tail as a block; the inverse of `split`."""
     parts: list[bytes] = []
-    for one in resources:
-        name = bytes((len(one.name),)) + one.name
+    for resource in resources:
+        name = bytes((len(resource.name),)) + resource.name
         name += b"\x00" * (len(name) % 2)
-        size = len(one.data).to_bytes(4, "big")
-        parts.append(one.signature + one.id.to_bytes(2, "big") + name + size + one.data + b"\x00" * (len(one.data) % 2))
+        size = len(resource.data).to_bytes(4, "big")
+        parts += [resource.signature, resource.id.to_bytes(2, "big"), name, size, resource.data]
+        parts.append(b"\x00" * (len(resource.data) % 2))
     return b"".join(parts) + tail
 
 
 def iim_of(resources: list[Resource]) -> tuple[bytes, list[str]]:
-    """The IIM block, and sentences about a digest that does not fit or several blocks.
+    """The IIM block among the resources, and sentences about a digest that does not fit or about several blocks.
 
-    Of several blocks the datasets are joined, those of the first before those that only a later one has.
+    Several blocks are joined: all datasets of the first, and of each later one the datasets that are new.
     """
-    blocks = [one.data for one in resources if one.id == IIM and one.signature == b"8BIM"]
-    digests = [one.data for one in resources if one.id == DIGEST and one.signature == b"8BIM"]
+    blocks = [resource.data for resource in resources if resource.id == IIM and resource.signature == b"8BIM"]
+    digests = [resource.data for resource in resources if resource.id == DIGEST and resource.signature == b"8BIM"]
     problems: list[str] = []
     if not blocks:
         return b"", problems
@@ -73,43 +81,44 @@ def iim_of(resources: list[Resource]) -> tuple[bytes, list[str]]:
         return blocks[0], problems
     joined = iim.split(blocks[0])
     for block in blocks[1:]:
-        first = {one[:2] for one in joined}
-        more = iim.split(block)
-        joined += [one for one in more if one[:2] not in first]
-        if apart := sorted({f"{one[0]}:{one[1]:02d}" for one in more if one[:2] in first and one not in joined}):
-            problems.append(f"A further IIM block says something else of {', '.join(apart)}; the first was used.")
+        numbers = {dataset[:2] for dataset in joined}
+        further = iim.split(block)
+        joined += [dataset for dataset in further if dataset[:2] not in numbers]
+        repeated = [dataset for dataset in further if dataset[:2] in numbers and dataset not in joined]
+        if differing := sorted({f"{record}:{number:02d}" for record, number, _ in repeated}):
+            problems.append(f"A further IIM block says something else of {', '.join(differing)}; the first was used.")
     problems.append(f"The file holds {len(blocks)} IIM blocks; they were joined.")
-    return iim.join(sorted(joined, key=lambda one: one[:2])), problems
+    return iim.join(sorted(joined, key=lambda dataset: dataset[:2])), problems
 
 
 def with_iim(resources: list[Resource], block: bytes) -> list[Resource]:
-    """The resources with this IIM block and its digest, in place of those there were."""
+    """The resources with this IIM block and its digest in place of the old ones; with neither if it is empty."""
     digest = hashlib.md5(block, usedforsecurity=False).digest()
-    kept = [one for one in resources if one.signature != b"8BIM" or one.id not in (IIM, DIGEST)]
+    kept = [resource for resource in resources if resource.signature != b"8BIM" or resource.id not in (IIM, DIGEST)]
     ours = [Resource(b"8BIM", IIM, b"", block), Resource(b"8BIM", DIGEST, b"", digest)] if block else []
     return [*ours, *kept]
 
 
-def captioned(block: bytes, embedding: Embedding, other: bytes = b"") -> tuple[bytes, bytes, list[str]]:
-    """The block with our datasets, the IIM block alone, and what was cut or in conflict.
+def captioned(block: bytes, embedding: Embedding, elsewhere: bytes = b"") -> tuple[bytes, bytes, list[str]]:
+    """The block with our datasets, the IIM block alone, and sentences about texts cut or in conflict.
 
-    `other` is an IIM block that stands elsewhere in the file (a TIFF's tag 33723) and is used before the one here.
+    `elsewhere` is an IIM block from another part of the file (tag 33723 of a TIFF); it is used instead of this one.
     """
-    held, left = split(b"" if embedding.drop_text else block)
-    inner, reports = iim_of(held)
-    if other and inner and iim.texts(iim.split(other))[0] != iim.texts(iim.split(inner))[0]:
+    image_resources, tail = split(b"" if embedding.drop_text else block)
+    own_iim, reports = iim_of(image_resources)
+    if elsewhere and own_iim and iim.texts(iim.split(elsewhere))[0] != iim.texts(iim.split(own_iim))[0]:
         reports.append("The file holds two IIM blocks that differ; that of tag 33723 was used.")
-    datasets, cuts = iim.merge(iim.split(other or inner), embedding.iim)
-    made = iim.join(datasets)
-    cleaned = [_without_place(one) for one in held]
-    return join(with_iim(cleaned, made), left), made, [*reports, *cuts]
+    datasets, cuts = iim.merge(iim.split(elsewhere or own_iim), embedding.iim)
+    iim_block = iim.join(datasets)
+    cleaned = [_without_place(resource) for resource in image_resources]
+    return join(with_iim(cleaned, iim_block), tail), iim_block, [*reports, *cuts]
 
 
-def _without_place(one: Resource) -> Resource:
-    """An Exif block inside the resources loses the place of capture too."""
-    if one.id != EXIF_DATA or one.signature != b"8BIM":
-        return one
+def _without_place(resource: Resource) -> Resource:
+    """The resource; if it is an Exif block, without its place of capture."""
+    if resource.id != EXIF_DATA or resource.signature != b"8BIM":
+        return resource
     try:
-        return Resource(one.signature, one.id, one.name, exif.captioned(one.data, Embedding()))
+        return Resource(resource.signature, resource.id, resource.name, exif.captioned(resource.data, Embedding()))
     except ByteFault:
-        return one  # it cannot be read as Exif by anyone
+        return resource  # it is no Exif, so no reader finds a place in it

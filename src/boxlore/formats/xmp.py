@@ -1,6 +1,7 @@
-"""The XMP packet (ISO 16684-1): read in any RDF/XML shape, written in one plain shape with its own prefixes.
+"""The XMP packet (ISO 16684-1): read in any shape that RDF/XML allows, written in one plain shape.
 
-Entities are off, no network, a DOCTYPE is refused, and the size is capped.
+A packet comes from outside, so its size is limited, a document type is refused, and neither entities nor anything
+from the network is loaded.
 """
 
 import hashlib
@@ -23,13 +24,21 @@ _ABOUT = f"{{{RDF}}}about"
 _NOTE = f"{{{NAMESPACES['xmpNote']}}}HasExtendedXMP"
 
 
-def named(qualified: str) -> str:
+def clark_name(qualified: str) -> str:
+    """`prefix:name` as `{namespace}name`, which is how lxml names elements and attributes."""
     prefix, _, local = qualified.partition(":")
     return f"{{{NAMESPACES[prefix]}}}{local}"
 
 
 def parse(packet: bytes) -> etree._Element:
-    """The tree of a packet; an empty one for no bytes. Raises ByteFault for what is not XMP."""
+    """The tree of a packet; for no bytes an empty tree. Raises ByteFault for anything that is not XMP.
+
+        packet = [header] (xmpmeta / RDF) [padding] [trailer]     (ISO 16684-1, 7.3)
+        xmpmeta = <x:xmpmeta> RDF </x:xmpmeta>
+        RDF = <rdf:RDF> *description </rdf:RDF>                   (7.4)
+
+    The root of the tree is always x:xmpmeta, or another wrapper that the packet has.
+    """
     if not packet.strip(b"\x00 \t\r\n"):
         return _empty()
     if len(packet) > MOST_BYTES:
@@ -58,29 +67,30 @@ def _empty() -> etree._Element:
     return root
 
 
-def _rdf(root: etree._Element) -> etree._Element:
-    found = root.find(f"{{{RDF}}}RDF")
-    assert found is not None  # parse and _empty see to it
-    return found
+def _rdf_of(root: etree._Element) -> etree._Element:
+    rdf = root.find(f"{{{RDF}}}RDF")
+    assert rdf is not None  # parse and _empty see to it
+    return rdf
 
 
 def descriptions(root: etree._Element) -> list[etree._Element]:
-    return list(_rdf(root).iterfind(f"{{{RDF}}}Description"))
+    """The rdf:Description elements, which hold the properties."""
+    return list(_rdf_of(root).iterfind(f"{{{RDF}}}Description"))
 
 
 def home_of(root: etree._Element) -> etree._Element:
-    """The description that our properties stand in, made where there is none."""
-    there = descriptions(root)
-    home = there[0] if there else etree.SubElement(_rdf(root), f"{{{RDF}}}Description")
+    """The description that our properties stand in: the first; where there is none, it is added."""
+    existing = descriptions(root)
+    home = existing[0] if existing else etree.SubElement(_rdf_of(root), f"{{{RDF}}}Description")
     home.set(_ABOUT, home.get(_ABOUT, ""))
     return home
 
 
 def tree(packet: bytes, extended: Iterable[bytes] = ()) -> etree._Element:
-    """The tree of a standard packet with its extended ones taken in, all properties in one description."""
+    """The tree of a packet with its extended packets, all properties gathered in one description."""
     root = parse(packet)
-    for more in extended:
-        _gather(root, descriptions(parse(more)))
+    for further in extended:
+        _gather(root, descriptions(parse(further)))
     _gather(root, descriptions(root)[1:])
     for description in descriptions(root)[:1]:
         if _NOTE in description.attrib:
@@ -92,7 +102,7 @@ def tree(packet: bytes, extended: Iterable[bytes] = ()) -> etree._Element:
 
 
 def _spell_out(description: etree._Element) -> None:
-    """Properties written as attributes become elements (the same by ISO 16684-1, 7.9.2.2), so that any can move."""
+    """Turn properties written as attributes into elements, which mean the same (ISO 16684-1, 7.9.2.2)."""
     for key, text in list(description.attrib.items()):
         if etree.QName(key).namespace not in (RDF, _XML, None):
             del description.attrib[key]
@@ -100,7 +110,9 @@ def _spell_out(description: etree._Element) -> None:
 
 
 def _gather(root: etree._Element, descriptions: Iterable[etree._Element]) -> None:
-    """Bring properties into the first description (ISO 16684-1, 7.4), but for those it holds already."""
+    """Move the properties that the first description lacks into it, and remove the other descriptions
+    (ISO 16684-1, 7.4).
+    """
     home = home_of(root)
     present = {child.tag for child in home} | set(home.attrib)
     for description in descriptions:
@@ -117,10 +129,18 @@ def _gather(root: etree._Element, descriptions: Iterable[etree._Element]) -> Non
 
 
 def write(parent: etree._Element, name: str, value: XmpValue) -> None:
-    fill(etree.SubElement(parent, named(name)), value)
+    """Add a property, or a field of a structure, to `parent`."""
+    fill(etree.SubElement(parent, clark_name(name)), value)
 
 
 def fill(element: etree._Element, value: XmpValue) -> None:
+    """Put a value into its element, in the plain form of ISO 16684-1, 7.5 to 7.8.
+
+    Text   = characters
+    Alt    = <rdf:Alt> 1*<rdf:li xml:lang="…">characters</rdf:li> </rdf:Alt>
+    Bag    = <rdf:Bag> *<rdf:li>value</rdf:li> </rdf:Bag>     (Seq likewise)
+    Struct = *<field>value</field>, with rdf:parseType="Resource" on the element
+    """
     match value:
         case Text(words):
             element.text = xml_text(words)
@@ -141,15 +161,15 @@ def fill(element: etree._Element, value: XmpValue) -> None:
 
 
 def tidy(root: etree._Element) -> None:
-    """Every namespace declared once, at the top, with the prefix that its standard gives it."""
-    uris = {etree.QName(one).namespace for one in root.iter(etree.Element)}
-    uris |= {etree.QName(key).namespace for one in root.iter(etree.Element) for key in one.attrib}
+    """Declare every namespace once, at the root, with the prefix that its standard gives it."""
+    uris = {etree.QName(element).namespace for element in root.iter(etree.Element)}
+    uris |= {etree.QName(key).namespace for element in root.iter(etree.Element) for key in element.attrib}
     ours = {prefix: uri for prefix, uri in NAMESPACES.items() if uri in uris and prefix != "xml"}
     etree.cleanup_namespaces(root, top_nsmap=ours, keep_ns_prefixes=["rdf", "x"])
 
 
 def xml_text(words: str) -> str:
-    """The words without the characters that XML 1.0 (2.2) has no place for."""
+    """The words without the characters that XML 1.0 does not allow (2.2)."""
     return "".join(
         letter
         for letter in words
@@ -158,28 +178,31 @@ def xml_text(words: str) -> str:
 
 
 def serialize(root: etree._Element, *, end: str = "w", padding: int = PADDING) -> bytes:
-    """The packet: header, tree, padding in lines of spaces, trailer (ISO 16684-1, 7.3.2)."""
+    """The packet: header, tree, padding in lines of spaces, trailer (ISO 16684-1, 7.3.2).
+
+    `end` is w if others may change the packet in place, r if not; `padding` is in bytes.
+    """
     body: bytes = etree.tostring(root, encoding="utf-8", pretty_print=True)
     lines = (b" " * 99 + b"\n") * (padding // 100)
     return HEAD + body + lines + f'<?xpacket end="{end}"?>'.encode()
 
 
 def divide(root: etree._Element, most: int, ours: Iterable[str]) -> tuple[bytes, bytes, str]:
-    """The packet in at most `most` bytes, with the extended packet and its GUID where one is needed.
+    """The packet in at most `most` bytes, the extended packet and its GUID; the last two are empty if all fits.
 
-    Padding goes first, then the largest foreign properties move; ours stay while they can
-    (XMP Specification Part 3, 1.1.3.1).
+    Where it does not fit, first the padding is left out. Then properties move to the extended packet until it fits,
+    the largest foreign ones first and `ours` last (XMP Specification Part 3, 1.1.3.1).
     """
     for padding in (PADDING, 0):
         packet = serialize(root, padding=padding)
         if len(packet) <= most:
             return packet, b"", ""
-    moved, home, mine = _empty(), home_of(root), {named(name) for name in ours}
+    moved, home, our_tags = _empty(), home_of(root), {clark_name(name) for name in ours}
     target = home_of(moved)
     home.set(_NOTE, "0" * 32)
     tidy(root)
-    by_size = sorted(home, key=lambda one: len(etree.tostring(one)), reverse=True)
-    for child in sorted(by_size, key=lambda one: one.tag in mine):
+    by_size = sorted(home, key=lambda child: len(etree.tostring(child)), reverse=True)
+    for child in sorted(by_size, key=lambda child: child.tag in our_tags):
         target.append(child)
         if len(serialize(root, padding=0)) <= most:
             break
@@ -191,48 +214,52 @@ def divide(root: etree._Element, most: int, ours: Iterable[str]) -> tuple[bytes,
 
 
 def values(root: etree._Element) -> dict[str, str]:
-    """The properties as plain text, by `prefix:name`; arrays joined by `; `, structures left out."""
-    found: dict[str, str] = {}
+    """The properties as plain text by `prefix:name`, for namespaces that we know.
+
+    The members of an array are joined by `; `; a structure gives an empty text.
+    """
+    properties: dict[str, str] = {}
     for description in descriptions(root):
         for key, text in description.attrib.items():
             if (name := _qualified(str(key))) and name != "rdf:about":
-                found[name] = str(text)
+                properties[name] = str(text)
         for element in description.iterchildren(etree.Element):
             if name := _qualified(element.tag):
                 texts = [li.text or "" for li in element.iter(f"{{{RDF}}}li") if not len(li)]
-                found[name] = "; ".join(dict.fromkeys(texts)) if texts else (element.text or "").strip()
-    return found
+                properties[name] = "; ".join(dict.fromkeys(texts)) if texts else (element.text or "").strip()
+    return properties
 
 
 def _qualified(tag: str) -> str:
+    """`{namespace}name` as `prefix:name`; empty for a namespace that we do not know."""
     name = etree.QName(tag)
     prefix = _PREFIX.get(name.namespace or "")
     return f"{prefix}:{name.localname}" if prefix else ""
 
 
 def read_back(root: etree._Element, embedding: Embedding) -> list[str]:
-    """The names of our properties that the tree does not hold just as they are wanted."""
-    wanted = etree.Element("wanted")
+    """The names of the embedding's properties that the tree lacks or holds with another value."""
+    ours = etree.Element("wanted")
     for name, value in embedding.xmp:
-        write(wanted, name, value)
-    held: Mapping[str, etree._Element] = {
+        write(ours, name, value)
+    held_by_tag: Mapping[str, etree._Element] = {
         element.tag: element
         for description in descriptions(root)
         for element in description.iterchildren(etree.Element)
     }
     return [
         name
-        for (name, _), element in zip(embedding.xmp, wanted, strict=True)
-        if element.tag not in held or not _covers(held[element.tag], element)
+        for (name, _), element in zip(embedding.xmp, ours, strict=True)
+        if element.tag not in held_by_tag or not _covers(held_by_tag[element.tag], element)
     ]
 
 
 def _covers(held: etree._Element, wanted: etree._Element) -> bool:
-    """Whether everything wanted stands there; further languages of an alternative may stand beside it."""
+    """Whether the element holds everything wanted; an Alt or a Bag may hold further members behind it."""
     if held.tag != wanted.tag or (held.text or "").strip() != (wanted.text or "").strip():
         return False
     if len(held) < len(wanted) or held.get(LANG) != wanted.get(LANG):
         return False
     if len(held) > len(wanted) and not held.tag.endswith(("}Alt", "}Bag")):
         return False
-    return all(_covers(one, other) for one, other in zip(held, wanted, strict=False))
+    return all(_covers(held_child, wanted_child) for held_child, wanted_child in zip(held, wanted, strict=False))

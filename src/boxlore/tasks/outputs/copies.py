@@ -337,7 +337,7 @@ def _beside(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str, fault: Byte
             "`--longest 4000` makes a JPEG of it instead.",
         )
     target, line = run.out / copy, run.known.get(copy)
-    made = carrier.beside(source)
+    made = carrier.copy_without_place(source)
     if not _holds(target, made, source):
         if os.path.lexists(target) and not _as_written(target, line):
             raise _another(target)

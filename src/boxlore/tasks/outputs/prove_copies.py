@@ -106,9 +106,9 @@ def _apart(path: Path, embedding: Embedding, *, beside: bool) -> list[str]:
     """The properties of a copy that are not as wanted."""
     try:
         if beside:
-            return carrier.packet_not_as(path.with_name(path.name + ".xmp").read_bytes(), embedding)
+            return carrier.differing_in_packet(path.with_name(path.name + ".xmp").read_bytes(), embedding)
         with open(path, "rb") as copy:
-            return carrier.not_as(copy, embedding)
+            return carrier.differing_properties(copy, embedding)
     except OSError as error:
         raise could_not(error, path) from error
 

@@ -21,7 +21,16 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.names import may_be_called, parts_of
 from boxlore.core.statements import Kind, Reading, Said, Source, Statement, Subject
-from boxlore.formats.gedcom import Family, Individual, Left, Tree, links, not_by_blood, read_tree, split_lines
+from boxlore.formats.gedcom import (
+    Family,
+    Individual,
+    Tree,
+    UnreadStructure,
+    links,
+    not_by_blood,
+    read_tree,
+    split_lines,
+)
 from boxlore.formats.gedcom_lines import Encoding, Fault, encoding_of
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
@@ -47,7 +56,7 @@ class ImportResult:
     same: int = 0
     marriages: int = 0
     statements: int = 0
-    left: list[Left] = field(default_factory=list)
+    left: list[UnreadStructure] = field(default_factory=list)
     faults: list[Fault] = field(default_factory=list)
     said: list[str] = field(default_factory=list)
     stopped: bool = False
@@ -179,7 +188,7 @@ class _Taking:
 
     def _report(self, people: list[Individual]) -> None:
         taken = self.taken
-        taken.left = sorted(self.tree.left.values(), key=lambda one: (-one.count, one.path))
+        taken.left = sorted(self.tree.unread.values(), key=lambda one: (-one.count, one.path))
         taken.faults = self.tree.faults
         taken.new = len(self.fresh)
         taken.changed = len(self.touched - self.fresh)
