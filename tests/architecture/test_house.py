@@ -4,6 +4,7 @@ Rules of our own (no outside source): a folder imports only the folders named fo
 """
 
 import ast
+import graphlib
 import subprocess
 import sys
 from pathlib import Path
@@ -126,6 +127,52 @@ def test_tests_stand_where_their_sources_stand() -> None:
     for path in tests.rglob("test_*.py"):
         folder = path.parent.relative_to(tests)
         assert folder.parts[0] == "architecture" or (SRC / folder).is_dir(), path
+
+
+def test_imports_inside_functions_and_for_types_are_seen(tmp_path: Path) -> None:
+    source = tmp_path / "late.py"
+    source.write_text(
+        "if TYPE_CHECKING:\n    from boxlore.store.rows import Row\n"
+        "def late():\n    import boxlore.tui.app\n    from boxlore.tasks import check\n"
+        "class Screen:\n    async def job(self):\n        from boxlore.disk.pictures import look\n"
+    )
+    assert imports(source) == {
+        "boxlore.store.rows", "boxlore.tui.app", "boxlore.tasks", "boxlore.tasks.check", "boxlore.disk.pictures"
+    }  # fmt: skip
+
+
+BY_NAME = {"cli/main.py"}
+"""The only file that imports by a composed name: the table of commands, of which tests load every row."""
+
+
+def test_no_module_is_imported_by_a_string() -> None:
+    """What is imported by a string is seen by no tool: not by the tests above, not by the checker of types."""
+
+    def by_string(node: ast.AST) -> bool:
+        if isinstance(node, ast.Import):
+            return any(alias.name == "importlib" for alias in node.names)
+        if isinstance(node, ast.ImportFrom):
+            return node.module == "importlib" and any(alias.name != "resources" for alias in node.names)
+        return isinstance(node, ast.Name) and node.id == "__import__"
+
+    trees = {str(path.relative_to(SRC)): ast.parse(path.read_text(encoding="utf-8")) for path in FILES}
+    assert {name for name, tree in trees.items() if any(map(by_string, ast.walk(tree)))} == BY_NAME
+
+
+def test_no_circle_of_files() -> None:
+    """Not through imports inside functions either; a circle raises CycleError, which names its files."""
+    files = {".".join(("boxlore", *path.relative_to(SRC).with_suffix("").parts)): path for path in FILES}
+    needs: dict[str, set[str]] = {}
+    for name, path in files.items():
+        needs[name] = set()
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            if isinstance(node, ast.Import):
+                needs[name] |= {alias.name for alias in node.names}
+            elif isinstance(node, ast.ImportFrom):
+                needs[name] |= {str(node.module)} | {f"{node.module}.{alias.name}" for alias in node.names}
+        needs[name] &= set(files)
+    order = list(graphlib.TopologicalSorter(needs).static_order())
+    assert set(order) == set(files)
 
 
 def test_every_folder_is_named() -> None:

@@ -5,14 +5,27 @@ import json
 import sqlite3
 from pathlib import Path
 
+import click
 import pytest
 from PIL import Image, ImageDraw
 
-from boxlore.cli.main import COMMANDS
+from boxlore.cli import commands
+from boxlore.cli.main import COMMANDS, boxlore
 
 
 def rows(out: str) -> list[dict[str, object]]:
     return [json.loads(line) for line in out.splitlines()]
+
+
+@pytest.mark.parametrize("name", COMMANDS)
+def test_every_row_of_commands_loads_a_command(name: str) -> None:
+    command = boxlore.get_command(click.Context(boxlore), name)
+    assert isinstance(command, click.Command) and command.name == name
+
+
+def test_every_file_of_commands_has_a_row() -> None:
+    files = Path(commands.__file__).parent.glob("[!_]*.py")
+    assert sorted(path.stem for path in files) == sorted(COMMANDS)
 
 
 @pytest.mark.parametrize("command", COMMANDS)

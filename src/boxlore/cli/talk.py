@@ -1,14 +1,17 @@
 """Writing to stderr: sentences for the person, and the progress bar. No bar is drawn unless stderr is a terminal."""
 
+import signal
 import sys
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
-from importlib import import_module
-from typing import Any
+from typing import TYPE_CHECKING
 
 import click
 
 from boxlore.core.findings import Finding
+
+if TYPE_CHECKING:
+    from rich.progress import Progress, TaskID
 
 
 def say(words: str) -> None:
@@ -26,9 +29,9 @@ def say_findings(findings: Sequence[Finding]) -> int:
 class Bar:
     """A `tasks.collection.progress.Progress` drawn as a bar; `shown` is rich's, or None to draw nothing."""
 
-    def __init__(self, shown: Any) -> None:
+    def __init__(self, shown: "Progress | None") -> None:
         self._shown = shown
-        self._task: Any = None
+        self._task: TaskID | None = None
         self._stop = False
 
     def begin(self, label: str, total: int) -> None:
@@ -36,7 +39,7 @@ class Bar:
             self._task = self._shown.add_task(label, total=total or None)
 
     def step(self, steps: int = 1) -> None:
-        if self._shown is not None:
+        if self._shown is not None and self._task is not None:
             self._shown.advance(self._task, steps)
 
     def stop(self) -> None:
@@ -56,21 +59,21 @@ def progress() -> Iterator[Bar]:
             set_bar(bar)
             yield bar
             return
-        rich = import_module("rich.progress")
-        console = import_module("rich.console").Console(stderr=True)
-        with rich.Progress(console=console, transient=True) as shown:
+        from rich.console import Console
+        from rich.progress import Progress
+
+        with Progress(console=Console(stderr=True), transient=True) as shown:
             bar = Bar(shown)
             set_bar(bar)
             yield bar
 
 
 @contextmanager
-def _stop_on_interrupt() -> Iterator[Any]:
+def _stop_on_interrupt() -> Iterator[Callable[[Bar], None]]:
     """Context: the first Ctrl+C asks the task to stop, a second ends the program at once.
 
     Gives a function by which the task's bar is told; until then Ctrl+C ends the program.
     """
-    signal = import_module("signal")
     bars: list[Bar] = []
 
     def interrupted(number: int, frame: object) -> None:
@@ -90,7 +93,7 @@ def _stop_on_interrupt() -> Iterator[Any]:
         signal.signal(signal.SIGINT, before)
 
 
-def counted(bar: Bar) -> Any:
+def counted(bar: Bar) -> Callable[[str, int, int], None]:
     """A function of (label, done, total) that moves the bar, for a task that counts its own steps.
 
     `done` is the count so far, not the steps since the last call; each new label begins a new stage.

@@ -7,7 +7,6 @@ import io
 import math
 import re
 from dataclasses import dataclass
-from importlib import import_module
 from pathlib import Path
 from typing import cast
 
@@ -53,12 +52,13 @@ def _open(path: Path) -> Image.Image:
 def _open_heif(path: Path) -> Image.Image:
     """With the optional library for telephone pictures. Raises CouldNot where it is not installed."""
     try:
-        import_module("pillow_heif").register_heif_opener()
+        from pillow_heif import register_heif_opener
     except ImportError as error:
         raise CouldNot(
             f"{path.name} is a HEIC picture, and the part that reads them is not installed.",
             "Install it (`pip install boxlore[heif]`), or let the telephone hand the picture on as JPEG.",
         ) from error
+    register_heif_opener()
     return Image.open(path)
 
 

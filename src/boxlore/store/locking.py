@@ -4,7 +4,6 @@ No process id is stored, so nothing is left to clean up after a kill. Network fo
 locks reliably and are refused for writing.
 """
 
-import importlib
 import os
 import sys
 from pathlib import Path
@@ -40,10 +39,12 @@ class Lock:
 
 def _lock(handle: int) -> None:
     if sys.platform == "win32":
-        msvcrt = importlib.import_module("msvcrt")
+        import msvcrt
+
         msvcrt.locking(handle, msvcrt.LK_NBLCK, 1)
     else:
-        fcntl = importlib.import_module("fcntl")
+        import fcntl
+
         fcntl.flock(handle, fcntl.LOCK_EX | fcntl.LOCK_NB)
 
 

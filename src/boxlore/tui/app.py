@@ -10,7 +10,6 @@ import traceback
 from concurrent.futures import Executor, Future, ThreadPoolExecutor
 from contextlib import ExitStack
 from datetime import date
-from importlib import import_module
 from pathlib import Path
 
 from rich.text import Text
@@ -125,11 +124,11 @@ class Boxlore(App[int]):
 
     async def make_demo(self, folder: Path) -> str:
         """Make the demonstration; it is opened when its report has been read."""
-        demo = import_module("boxlore.tasks.demo.whole_job")
+        from boxlore.tasks.demo import whole_job
 
         def job(progress: Progress) -> list[str]:
             lines: list[str] = []
-            for what, where in demo.run(folder, lines.append, progress):
+            for what, where in whole_job.run(folder, lines.append, progress):
                 lines.append(f"{what}: {where}")
             self.made = folder
             return lines

@@ -6,7 +6,6 @@ Their modules load heavy libraries, so each is loaded when it is asked for.
 from collections import Counter
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from importlib import import_module
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
@@ -52,13 +51,14 @@ def _counted(states: Counter[str]) -> str:
 
 
 def _take_in(collection: Collection, told: FormAnswers, progress: Progress) -> list[str]:
-    intake, pairing = import_module("boxlore.tasks.scans.intake"), import_module("boxlore.tasks.scans.pairing")
+    from boxlore.tasks.scans import intake, pairing
+
     files = intake.picture_files([path_of(collection, told["path"], "")])
     if not files:
         raise WrongUse("There are no pictures there.", "JPEG, TIFF, PNG and WebP are taken in.")
     known = [one for one in files if (collection.folder / "scans") in one.resolve().parents]
     plan = pairing.by_suffix([one for one in files if one not in known])
-    wanted = intake.Wanted(copy=True, box=told["box"], folder=told["folder"], found_in=told["found_in"])
+    wanted = intake.IntakeOptions(copy=True, box=told["box"], folder=told["folder"], found_in=told["found_in"])
     taken = intake.take_in(collection, plan, wanted, progress)
     lines = [f"{len(files)} files: {_counted(Counter(one.state for one in taken))}."]
     lines += [f"{Path(one.key).name}: {one.why}" for one in taken if one.state == "refused"]
@@ -66,23 +66,29 @@ def _take_in(collection: Collection, told: FormAnswers, progress: Progress) -> l
 
 
 def _copies(collection: Collection, told: FormAnswers, progress: Progress) -> list[str]:
-    module, out = import_module("boxlore.tasks.outputs.copies"), path_of(collection, told["out"], "copies")
-    made = list(module.copies(collection, out, to=_audience(told["to"]), progress=progress))
+    from boxlore.tasks.outputs.copies import copies
+
+    out = path_of(collection, told["out"], "copies")
+    made = list(copies(collection, out, to=_audience(told["to"]), progress=progress))
     lines = [f"In {out}: {_counted(Counter(str(one.state) for one in made))}."]
     lines += [f"{one.number}: {one.why}" for one in made if one.state == "refused"]
     return lines
 
 
 def _sheet(collection: Collection, told: FormAnswers, progress: Progress) -> list[str]:
-    module, out = import_module("boxlore.tasks.outputs.sheets"), path_of(collection, told["out"], "print/album.pdf")
-    made = module.sheet(collection, out, to=_audience(told["to"]), progress=progress)
+    from boxlore.tasks.outputs.sheets import sheet
+
+    made = sheet(
+        collection, path_of(collection, told["out"], "print/album.pdf"), to=_audience(told["to"]), progress=progress
+    )
     left = f", {made.left_out} left out" if made.left_out else ""
     return [f"{made.path}: {made.items} items{left}.", *[finding.message for finding in made.findings]]
 
 
 def _transfer(collection: Collection, told: FormAnswers, progress: Progress) -> list[str]:
-    module, out = import_module("boxlore.tasks.archive.transfer"), path_of(collection, told["out"], "transfer")
-    made = module.transfer(collection, out, progress=progress)
+    from boxlore.tasks.archive.transfer import transfer
+
+    made = transfer(collection, path_of(collection, told["out"], "transfer"), progress=progress)
     lines = [f"{part.path}: {part.records} records, {part.scans} scans, {part.bytes:,} bytes." for part in made.parts]
     if made.withheld:
         lines.append(f"Names of {made.withheld} people taken as living are only in the closed part.")
@@ -90,11 +96,12 @@ def _transfer(collection: Collection, told: FormAnswers, progress: Progress) -> 
 
 
 def _check(collection: Collection, told: FormAnswers, progress: Progress) -> list[str]:
-    module = import_module("boxlore.tasks.check")
+    from boxlore.tasks.check import check
+
     progress.begin("Looking at every item", collection.store.count("item"))
     lines: list[str] = []
     last = ""
-    for found in module.check(collection):
+    for found in check(collection):
         if progress.stopped():
             lines.append("Stopped.")
             break
@@ -106,10 +113,11 @@ def _check(collection: Collection, told: FormAnswers, progress: Progress) -> lis
 
 
 def _housing(collection: Collection, told: FormAnswers, progress: Progress) -> list[str]:
-    module = import_module("boxlore.tasks.originals.housing_check")
+    from boxlore.tasks.originals.housing_check import check_housing
+
     progress.begin("Looking at every original", collection.store.count("item"))
     lines: list[str] = []
-    for found in module.check_housing(collection):
+    for found in check_housing(collection):
         if progress.stopped():
             lines.append("Stopped.")
             break
@@ -119,12 +127,13 @@ def _housing(collection: Collection, told: FormAnswers, progress: Progress) -> l
 
 
 def _lists(collection: Collection, told: FormAnswers, progress: Progress) -> list[str]:
-    module = import_module("boxlore.tasks.originals.survey")
-    made = module.lists(collection)
+    from boxlore.tasks.originals.survey import lists, write_order, write_work
+
+    made = lists(collection)
     work = path_of(collection, told["work"], "print/work.pdf")
     order = path_of(collection, told["order"], "print/scanning.pdf")
-    module.write_work(collection, made, work)
-    module.write_order(collection, made, order)
+    write_work(collection, made, work)
+    write_order(collection, made, order)
     return [
         f"{work}: {len(made.work)} lines to do, {len(made.buy)} to buy.",
         f"{order}: {len(made.scan)} originals to have scanned.",

@@ -1,6 +1,5 @@
 """`boxlore demo`: makes the demo collection and runs every task on it, from intake to transfer."""
 
-import importlib
 import sys
 from datetime import date
 from pathlib import Path
@@ -28,4 +27,6 @@ def demo(folder: Path, on_day: date | None) -> None:
         talk.say(line)
     talk.say(f"Sit with it: boxlore -c {folder} sit --narrator Leida")
     if sys.stdin.isatty() and sys.stdout.isatty() and click.confirm("Open the sitting now?", default=True, err=True):
-        importlib.import_module("boxlore.tui.app").run(folder, narrator="Leida")
+        from boxlore.tui import app
+
+        app.run(folder, narrator="Leida")

@@ -1,16 +1,16 @@
 """`boxlore sit`: the sitting, in the terminal, with the page that the teller looks at."""
 
 import gc
-import importlib
 import sys
-from contextlib import ExitStack
+from collections.abc import Iterator
+from contextlib import ExitStack, contextmanager
 from pathlib import Path
-from typing import Any
 
 import click
 
 from boxlore.core.errors import WrongUse
 from boxlore.tasks.collection.opening import open_collection
+from boxlore.tasks.sitting.showing import Showing
 
 
 @click.command()
@@ -24,42 +24,52 @@ def sit(ctx: click.Context, narrator: str, interviewer: str, plain: bool, no_vie
     """Sit with a narrator: picture, questions and answers, each word kept as it is typed."""
     if lan and no_viewing:
         raise WrongUse("--lan is about the page, and --no-viewing leaves it away.", "Give one of them.")
-    showing = importlib.import_module("boxlore.tasks.sitting.showing").Showing()
+    showing = Showing()
     if lan:
-        importlib.import_module("boxlore.viewing.addresses").of_this_machine()
+        from boxlore.viewing.addresses import of_this_machine
+
+        of_this_machine()  # raises where there is no network, before the screen is drawn
     with ExitStack() as stack:
 
         def begin() -> None:
-            stack.enter_context(importlib.import_module("boxlore.viewing.server").serving(showing, lan=lan))
+            from boxlore.viewing.server import serving
+
+            stack.enter_context(serving(showing, lan=lan))
 
         if not no_viewing:
             showing.opening = begin
         if plain:
             _plain(ctx.obj, narrator, interviewer, showing)
             return
-        app = _load("boxlore.tui.app")
-        code = app.run(ctx.obj, narrator=narrator, interviewer=interviewer, showing=showing)
+        with _loading():
+            from boxlore.tui.app import run
+        code = run(ctx.obj, narrator=narrator, interviewer=interviewer, showing=showing)
     ctx.exit(code)
 
 
-def _load(name: str) -> Any:
-    """Import with garbage collection off, then freeze: these objects live to the end, and scanning them delays keys."""
+@contextmanager
+def _loading() -> Iterator[None]:
+    """Context: import with garbage collection off, then freeze what is there.
+
+    These objects live to the end of the program, and scanning them again delays keys.
+    """
     gc.disable()
     try:
-        return importlib.import_module(name)
+        yield
     finally:
         gc.freeze()
         gc.enable()
 
 
-def _plain(folder: Path, narrator: str, interviewer: str, showing: Any) -> None:
+def _plain(folder: Path, narrator: str, interviewer: str, showing: Showing) -> None:
     """Hold the sitting line by line; it ends where the input ends."""
-    sitting = importlib.import_module("boxlore.tasks.sitting.session").Sitting
-    sit_plain = importlib.import_module("boxlore.cli.plain_orders").sit_plain
+    from boxlore.cli.plain_orders import sit_plain
+    from boxlore.tasks.sitting.session import Sitting
+
     with open_collection(folder, fallback_read_only=True) as collection:
         showing.collection = collection
         showing.opening()
-        sit_plain(sitting(collection, narrator=narrator, interviewer=interviewer), showing, _listen, click.echo)
+        sit_plain(Sitting(collection, narrator=narrator, interviewer=interviewer), showing, _listen, click.echo)
 
 
 def _listen() -> str | None:

@@ -1,6 +1,5 @@
 """`boxlore survey`: goes through a box item by item at single keys, and writes lists of what was noted."""
 
-import importlib
 import sys
 from dataclasses import asdict
 from datetime import date
@@ -52,9 +51,10 @@ def survey(
             return
         if not (sys.stdin.isatty() and sys.stdout.isatty()):
             raise WrongUse("The survey's screen needs a terminal.", "Use --note, --work FILE, --scan FILE or --json.")
-        screen = importlib.import_module("boxlore.tui.screens.survey")
+        from boxlore.tui.screens.survey import run
+
         with open_for_writing(ctx.obj) as collection:
-            ctx.exit(screen.run(collection, mark))
+            ctx.exit(run(collection, mark))
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
         selection = options.selected(chosen | ({"box": mark} if mark and "/" not in mark else {}))
         todo = lists(collection, selection)

@@ -5,7 +5,6 @@ The library that decodes pictures is loaded with the first picture, beside the t
 
 from collections import OrderedDict
 from dataclasses import dataclass, field
-from importlib import import_module
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot
@@ -52,10 +51,10 @@ class Glimpses:
         return NO_PICTURE if scan is None else self._kept.get(_key(scan, wide, high))
 
     def _make(self, path: Path, scan: ScanFile, wide: int, high: int) -> Glimpse:
+        from boxlore.disk.small_pictures import pixels
+
         try:
-            return Glimpse(
-                *import_module("boxlore.disk.small_pictures").pixels(path, max(wide, 1), max(high, 1), area=scan.area)
-            )
+            return Glimpse(*pixels(path, max(wide, 1), max(high, 1), area=scan.area))
         except CouldNot as error:
             return Glimpse(0, 0, b"", str(error))
 

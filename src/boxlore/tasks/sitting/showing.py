@@ -9,7 +9,6 @@ import threading
 from collections import OrderedDict
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
-from importlib import import_module
 
 from boxlore.core.crosswalk.captions import caption
 from boxlore.core.errors import CouldNot
@@ -216,13 +215,14 @@ class Showing:
         known = self._scans.get(number)
         if known is None or size not in SIZES or self.collection is None or self.is_covered(known[0]):
             return None
-        pictures = import_module("boxlore.disk.pictures")  # loaded with the first picture, beside the typing
+        from boxlore.disk.pictures import make_jpeg
+
         with self._making:
             key = (number, size)
             if key not in self._ready:
                 scan = known[1]
                 try:
-                    made: bytes = pictures.make_jpeg(self.collection.folder / scan.path, SIZES[size], area=scan.area)
+                    made = make_jpeg(self.collection.folder / scan.path, SIZES[size], area=scan.area)
                 except CouldNot:
                     return None
                 self._ready[key] = made

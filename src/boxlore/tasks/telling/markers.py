@@ -7,7 +7,6 @@ stays told of the item. Both are acts like any other; undo takes them back.
 from collections import OrderedDict
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
-from importlib import import_module
 from typing import Protocol
 
 from boxlore.core.fields.table import FIELDS
@@ -54,7 +53,8 @@ class Markers:
     def turn(self, scan: ScanFile) -> int:
         """How the scan's picture is turned to stand upright."""
         if scan.id not in self._turns:
-            turn_of = import_module("boxlore.disk.small_pictures").turn_of  # loads the library that decodes pictures
+            from boxlore.disk.small_pictures import turn_of
+
             self._turns[scan.id] = turn_of(self.collection.folder / scan.path)
             while len(self._turns) > 500:
                 self._turns.popitem(last=False)

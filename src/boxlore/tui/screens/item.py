@@ -4,8 +4,6 @@ Rule kept: each action first waits until the focused prompt has typed in every k
 the words from the prompt's value, and sets the focus at once; so no word lands on the next photograph.
 """
 
-from importlib import import_module
-
 from boxlore.core.errors import BoxloreError
 from boxlore.core.records.in_force import StatementView
 from boxlore.core.statements import Sure
@@ -268,8 +266,10 @@ class ItemScreen(ItemView):
 
     async def action_course(self) -> None:
         """Where the sitting stands, and the next step."""
+        from boxlore.tui.screens.sitting_steps import open_course
+
         if await self.settled():
-            await import_module("boxlore.tui.screens.sitting_steps").open_course(self)
+            await open_course(self)
 
     async def action_ask_later(self) -> None:
         if not await self._can_write(self.block):

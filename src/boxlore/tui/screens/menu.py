@@ -1,6 +1,5 @@
 """The menu: what is done seldom, and every F-key's action for keyboards without them."""
 
-from importlib import import_module
 from typing import Any, Protocol
 
 from textual.app import App
@@ -62,7 +61,9 @@ async def open_menu(screen: MenuHost) -> None:
         if kind == "task":
             await start(screen, name)
         elif value == SURVEY:
-            await import_module("boxlore.tui.screens.survey").ask_box(screen)
+            from boxlore.tui.screens.survey import ask_box
+
+            await ask_box(screen)
         elif value == LIGHT:
             screen.app.theme = "paper" if screen.app.theme == "lamp" else "lamp"
         else:
