@@ -16,7 +16,7 @@ from time import perf_counter
 from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
-from boxlore.core.places.reading import fold_place
+from boxlore.core.places.words import fold_place
 from boxlore.gazetteer.matching import exact
 from boxlore.gazetteer.opening import open_gazetteer
 

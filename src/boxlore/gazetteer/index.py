@@ -16,8 +16,8 @@ from pathlib import Path
 
 from boxlore.core.errors import CouldNot
 from boxlore.core.places.also_table import ALSO
-from boxlore.core.places.reading import fold_place
 from boxlore.core.places.renamed_table import RENAMED
+from boxlore.core.places.words import fold_place
 
 DATA = Path(__file__).parent / "data"
 FORMAT = "2"

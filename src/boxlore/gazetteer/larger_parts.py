@@ -9,8 +9,8 @@ from dataclasses import dataclass, replace
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.former_table import FORMER, Former
 from boxlore.core.places.forms_table import AREAS, BRITISH_COUNTIES, COUNTIES, COUNTRIES
-from boxlore.core.places.reading import fold_place
 from boxlore.core.places.regions_table import REGIONS
+from boxlore.core.places.words import fold_place
 
 NUMBERED = {
     "CA-AB": "01", "CA-BC": "02", "CA-MB": "03", "CA-NB": "04", "CA-NL": "05", "CA-NS": "07", "CA-ON": "08",

@@ -19,7 +19,7 @@ from boxlore.core.dates.edtf import parse
 from boxlore.core.dates.edtf_values import iso_range, plain_iso
 from boxlore.core.originals.description import custody_lines, physical_lines
 from boxlore.core.people.person import Person
-from boxlore.core.places.reading import Place, dcmi_box, dcmi_point, from_json, full_name
+from boxlore.core.places.reading import Place, PlaceReading, dcmi_box, dcmi_point, full_name
 from boxlore.core.records.closing_dates import Closure
 from boxlore.core.records.in_force import PersonShown, Record
 from boxlore.core.statements import Said, Sure
@@ -201,8 +201,7 @@ def _created(record: Record, facts: CollectionFacts) -> list[DcValue]:
 
 def place_of(record: Record) -> Place | None:
     """The place that the reading in force gives first, if any."""
-    reading = from_json(dict(record.place)) if record.place else None
-    return reading.choices[0] if reading is not None and reading.choices else None
+    return PlaceReading.from_json(record.place).best if record.place else None
 
 
 def _coverage(record: Record, facts: CollectionFacts) -> list[DcValue]:

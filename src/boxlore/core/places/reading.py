@@ -1,18 +1,18 @@
-"""Places as told: the words taken apart, and what a reading of them is. Nothing told is ever rejected.
+"""What words were read as: places of today, the best first. Nothing told is ever rejected.
 
 The words are kept exactly; a reading stands beside them, of one of six kinds: match; check (please check);
 perhaps (a spelling guess); choices (several, ranked); area (a country or region only); kept (as told).
-Only a match may fill anything by itself. Coordinates are printed no finer than they are known.
+Only a match may fill anything by itself. Coordinates are printed no finer than they are known. `to_json` is the one
+form outside the program: what `boxlore place --json` prints, what stands beside a statement in the store, and what a
+transfer carries.
 """
 
 import math
-import re
-import unicodedata
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
 from boxlore.core.findings import Finding, Severity
-from boxlore.core.statements import fold
 
 READER_VERSION = "places 1"
 
@@ -43,73 +43,126 @@ class Place:
     geonames: int | None = None
     box: tuple[float, ...] = ()
 
+    @property
+    def point(self) -> tuple[float, float] | None:
+        """Latitude and longitude in degrees, or None without coordinates."""
+        return None if self.lat is None or self.lon is None else (self.lat, self.lon)
+
+    @property
+    def link(self) -> str:
+        """Its address at GeoNames, or an empty string."""
+        return f"https://sws.geonames.org/{self.geonames}/" if self.geonames else ""
+
+    @property
+    def town(self) -> str:
+        """Town, area and country as they are called today: `Tallinn, Harju, Estonia`."""
+        return _listed(self.city or self.name, self.admin1, self.country)
+
+    def to_json(self) -> dict[str, object]:
+        """The place as a JSON object; what is not known is null."""
+        return {
+            "name": self.name,
+            "city": self.city or None,
+            "sublocation": self.sublocation or None,
+            "admin1": self.admin1 or None,
+            "admin1_code": self.admin1_code or None,
+            "admin2": self.admin2 or None,
+            "country": self.country or None,
+            "country_code": self.country_code or None,
+            "called_then": self.called_then or None,
+            "country_then": self.country_then or None,
+            "lat": self.lat,
+            "lon": self.lon,
+            "radius_km": self.radius_km,
+            "geonames": self.geonames,
+            "box": list(self.box) or None,
+            "full": full_name(self),
+        }
+
+    @classmethod
+    def from_json(cls, data: object) -> "Place":
+        """Inverse of `to_json`; a member that is absent counts as null. Raises ValueError for another shape."""
+        if not isinstance(data, dict):
+            raise ValueError("A choice of a place's reading is not an object.")
+        texts = {name: data.get(name) or "" for name in _TEXTS}
+        numbers = {name: data.get(name) for name in _NUMBERS}
+        box = data.get("box") or []
+        if not all(isinstance(text, str) for text in texts.values()) or not texts["name"]:
+            raise ValueError("A place of a reading has no name, or a part that is not text.")
+        if not (isinstance(box, list) and all(map(_is_number, box))):
+            raise ValueError("The edges of a place of a reading are not numbers.")
+        whole = isinstance(numbers["geonames"], int | None)
+        if not whole or not all(number is None or _is_number(number) for number in numbers.values()):
+            raise ValueError("The coordinates, the radius or the GeoNames id of a place are not numbers.")
+        values: dict[str, Any] = texts | numbers
+        return cls(**values, box=tuple(box))
+
+
+_TEXTS = ("name", "city", "sublocation", "admin1", "admin1_code", "admin2", "country", "country_code", "called_then",
+          "country_then")  # fmt: skip
+_NUMBERS = ("lat", "lon", "radius_km", "geonames")
+
+
+def _is_number(value: object) -> bool:
+    return type(value) in (int, float) and math.isfinite(value)  # type: ignore[arg-type]  # a bool is no number here
+
 
 @dataclass(frozen=True, slots=True)
 class PlaceReading:
-    """What was understood of the words, the best choice first."""
+    """What was understood of `text`: one of KINDS, the places that it may be with the best first, and what to ask."""
 
     text: str
     kind: str
     choices: tuple[Place, ...] = ()
     findings: tuple[Finding, ...] = ()
 
-    def to_json(self) -> dict[str, Any]:
-        """The reading as one JSON object."""
+    @property
+    def best(self) -> Place | None:
+        """The first choice, or None for words that are kept as told."""
+        return self.choices[0] if self.choices else None
+
+    def to_json(self) -> dict[str, object]:
+        """The reading as a JSON object."""
         return {
             "text": self.text,
             "kind": self.kind,
-            "choices": [_place_json(one) for one in self.choices],
+            "choices": [place.to_json() for place in self.choices],
             "findings": [
-                {"rule": one.rule, "severity": str(one.severity), "message": one.message, "source": one.source}
-                for one in self.findings
+                {"rule": asks.rule, "severity": str(asks.severity), "message": asks.message, "source": asks.source}
+                for asks in self.findings
             ],
         }
 
+    @classmethod
+    def from_json(cls, data: Mapping[str, object]) -> "PlaceReading":
+        """Inverse of `to_json`; a member that is absent counts as null, but `choices` must be there.
 
-def _place_json(place: Place) -> dict[str, Any]:
-    return {
-        "name": place.name,
-        "city": place.city or None,
-        "sublocation": place.sublocation or None,
-        "admin1": place.admin1 or None,
-        "admin1_code": place.admin1_code or None,
-        "admin2": place.admin2 or None,
-        "country": place.country or None,
-        "country_code": place.country_code or None,
-        "called_then": place.called_then or None,
-        "country_then": place.country_then or None,
-        "lat": place.lat,
-        "lon": place.lon,
-        "radius_km": place.radius_km,
-        "geonames": place.geonames,
-        "box": list(place.box) or None,
-        "full": full_name(place),
-    }
+        Raises ValueError for another shape.
+        """
+        text, kind = data.get("text") or "", data.get("kind") or "match"
+        choices, findings = data.get("choices"), data.get("findings") or []
+        if not (isinstance(text, str) and isinstance(choices, list) and isinstance(findings, list)):
+            raise ValueError("The text, the choices or the findings of a place's reading have another shape.")
+        if kind not in KINDS:
+            raise ValueError("A place's reading is of no kind that there is.")
+        return cls(text, str(kind), tuple(map(Place.from_json, choices)), tuple(map(_finding, findings)))
 
 
-def from_json(data: dict[str, Any]) -> PlaceReading:
-    """The other way."""
-    choices = tuple(_place_from(one) for one in data["choices"])
-    findings = tuple(
-        Finding(rule=one["rule"], severity=Severity(one["severity"]), message=one["message"], source=one["source"])
-        for one in data["findings"]
-    )
-    return PlaceReading(data["text"], data["kind"], choices, findings)
-
-
-_TEXTS = ("name", "city", "sublocation", "admin1", "admin1_code", "admin2", "country", "country_code")
-_NUMBERS = ("lat", "lon", "radius_km", "geonames")
-
-
-def _place_from(data: dict[str, Any]) -> Place:
-    values: dict[str, Any] = {name: data.get(name) or "" for name in (*_TEXTS, "called_then", "country_then")}
-    values |= {name: data.get(name) for name in _NUMBERS}
-    return Place(**values, box=tuple(data.get("box") or ()))
+def _finding(data: object) -> Finding:
+    if not isinstance(data, dict):
+        raise ValueError("A finding of a place's reading is not an object.")
+    rule, message, source = data.get("rule") or "", data.get("message") or "", data.get("source") or ""
+    if not (isinstance(rule, str) and isinstance(message, str) and isinstance(source, str)):
+        raise ValueError("A finding of a place's reading has another shape.")
+    return Finding(rule=rule, severity=Severity(str(data.get("severity"))), message=message, source=source)
 
 
 def full_name(place: Place) -> str:
     """The place from small to large, as it is called today."""
-    parts = (place.sublocation, place.city or place.name, place.admin1, place.country)
+    return _listed(place.sublocation, place.city or place.name, place.admin1, place.country)
+
+
+def _listed(*parts: str) -> str:
     return ", ".join(dict.fromkeys(part for part in parts if part))
 
 
@@ -155,82 +208,3 @@ def coordinates(place: Place) -> str:
     places = _decimals(place)
     north, east = ("N" if place.lat >= 0 else "S"), ("E" if place.lon >= 0 else "W")
     return f"{_degrees(abs(place.lat), places)}° {north}, {_degrees(abs(place.lon), places)}° {east}"
-
-
-# the words taken apart
-
-
-@dataclass(frozen=True, slots=True)
-class Parts:
-    """Told words taken apart: parts from small to large; other names of the smallest; how far from it."""
-
-    parts: tuple[str, ...]
-    names: tuple[str, ...] = ()
-    sublocation: str = ""
-    unsure: bool = False
-    near_km: float = 0
-
-
-_DATE_TAIL = re.compile(r"[,;]?\s+(?:c\.?|ca\.?|circa|about|in)?\s*1[5-9]\d\d(?:s|\?|[-/]\d{2,4})?\s*$", re.IGNORECASE)
-_UNSURE = re.compile(r"^(?:prob(?:ably|\.)?|poss(?:ibly|\.)?|perhaps|maybe|i think)\s+", re.IGNORECASE)
-_NEAR = re.compile(
-    r"^(?P<before>.*?)[,\s]*\b(?:(?P<far>\d+(?:\.\d+)?)\s*(?P<unit>miles?|mi|km|kilometres?|kilometers?|versts?)\s+"
-    r"(?:north|south|east|west|n|s|e|w|north-?east|north-?west|south-?east|south-?west)?\s*(?:of|from)|"
-    r"near|nr\.?|just outside(?: of)?|outside(?: of)?|close to|not far from|bei|près de|koło)\s+(?P<anchor>.+)$",
-    re.IGNORECASE,
-)
-_NOW = re.compile(
-    r"^(?P<one>[^,(]+?)\s*(?:\(\s*(?:now|today|formerly|later|nyní|heute|jetzt|nüüd)\s+(?P<two>[^)]+)\)|,\s*now\s+(?P<three>[^,]+))(?P<rest>.*)$",
-    re.IGNORECASE,
-)
-_BRACKET = re.compile(r"^(?P<one>[^(]+?)\s*\((?P<two>[^)]+)\)(?P<rest>.*)$")
-_KM = {"mi": 1.609, "mile": 1.609, "miles": 1.609, "verst": 1.067, "versts": 1.067}
-MOST_LETTERS = 400
-
-
-def take_apart(text: str) -> Parts:
-    """The parts of told words: qualifiers off, “near”, several names of one place, commas from small to large."""
-    words = " ".join("".join(" " if unicodedata.category(one)[0] == "C" else one for one in text).split())
-    if not words or len(words) > MOST_LETTERS:
-        return Parts(())
-    words = _DATE_TAIL.sub("", words)
-    unsure = "?" in words or bool(_UNSURE.match(words)) or (words.startswith("[") and words.endswith("]"))
-    words = _UNSURE.sub("", words.strip("[]")).replace("?", "").strip()
-    near_km, sublocation = 0.0, ""
-    if (near := _NEAR.match(words)) is not None:
-        far, unit = near["far"], (near["unit"] or "").lower()
-        near_km = float(far) * _KM.get(unit, 1.0) if far else 15.0
-        sublocation, words = near["before"].strip(" ,"), near["anchor"]
-    words, names = _names(words)
-    parts = tuple(part.strip() for part in words.split(",") if part.strip(" ."))
-    return Parts(parts, names, sublocation, unsure, near_km)
-
-
-def _names(words: str) -> tuple[str, tuple[str, ...]]:
-    """`A (now B), C` → `A, C` and (B,); `A / B` → `A` and (B,); a bracketed area becomes context."""
-    if (now := _NOW.match(words)) is not None:
-        rest = now["rest"].strip(" ,")
-        return f"{now['one']}, {rest}" if rest else now["one"], ((now["two"] or now["three"]).strip(),)
-    if (bracket := _BRACKET.match(words)) is not None:
-        rest = bracket["rest"].strip(" ,")
-        joined = ", ".join(part for part in (bracket["one"], bracket["two"], rest) if part)
-        return joined, ()
-    first, slash, other = words.partition("/")
-    if slash and first.strip() and other.strip():
-        name, comma, rest = other.partition(",")
-        return first.strip() + (f", {rest.strip()}" if comma else ""), (name.strip(),)
-    return words, ()
-
-
-_SAINTS = re.compile(r"^(?:saint|sainte|ste|sankt|sint|st)\s+")
-_MOUNTS = re.compile(r"^(?:mount|mt)\s+")
-_FORTS = re.compile(r"^(?:fort|ft)\s+")
-
-
-def fold_place(name: str) -> str:
-    """A place's name as the index knows it: folded, no dots or apostrophes, saint, mount and fort shortened."""
-    plain = re.sub(r"[.'’ʼ`ʻ]", "", fold(name))
-    plain = " ".join(plain.replace("-", " ").split())
-    plain = _SAINTS.sub("st ", plain)
-    plain = _MOUNTS.sub("mt ", plain)
-    return _FORTS.sub("ft ", plain)

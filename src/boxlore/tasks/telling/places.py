@@ -10,7 +10,8 @@ from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.own import OwnPlace, read_own, read_point
-from boxlore.core.places.reading import READER_VERSION, Place, PlaceReading, fold_place, from_json, full_name
+from boxlore.core.places.reading import READER_VERSION, Place, PlaceReading, full_name
+from boxlore.core.places.words import fold_place
 from boxlore.core.statements import Kind, Reading
 from boxlore.gazetteer.index import BuildProgress
 from boxlore.gazetteer.opening import Gazetteer, open_gazetteer
@@ -82,8 +83,7 @@ def own_places(collection: Collection) -> list[OwnPlace]:
 def _first_place(value: str | None) -> Place | None:
     if not value:
         return None
-    choices = from_json(json.loads(value)).choices
-    return choices[0] if choices else None
+    return PlaceReading.from_json(json.loads(value)).best
 
 
 def add_place(collection: Collection, new: NewPlace, gazetteer: Gazetteer) -> list[Finding]:
@@ -117,7 +117,7 @@ def outside_country(
     gazetteer: Gazetteer, name: str, inside: PlaceReading | None, point: tuple[float, float] | None
 ) -> list[Finding]:
     """A point whose nearest town lies in another country than the one named."""
-    told = inside.choices[0].country_code if inside and inside.choices else ""
+    told = inside.best.country_code if inside and inside.best else ""
     there = gazetteer.country_at(*point) if point else ""
     if not told or not there or told == there:
         return []
@@ -125,7 +125,7 @@ def outside_country(
         f"{name} is said to be in {COUNTRY_NAMES[told]}, but the town nearest to its coordinates is in "
         f"{COUNTRY_NAMES.get(there, there)}: a minus left out, or the two numbers exchanged?"
     )
-    because = (f"{full_name(inside.choices[0])}" if inside else "", f"{point}")
+    because = (full_name(inside.best) if inside and inside.best else "", f"{point}")
     return [
         Finding(
             rule="place.outside",

@@ -1,0 +1,83 @@
+"""Places as they are told: the words taken apart, and a name as the index knows it."""
+
+import re
+import unicodedata
+from dataclasses import dataclass
+
+from boxlore.core.statements import fold
+
+
+@dataclass(frozen=True, slots=True)
+class Parts:
+    """Told words taken apart: parts from small to large; other names of the smallest; how far from it."""
+
+    parts: tuple[str, ...]
+    names: tuple[str, ...] = ()
+    sublocation: str = ""
+    unsure: bool = False
+    near_km: float = 0
+
+
+_DATE_TAIL = re.compile(r"[,;]?\s+(?:c\.?|ca\.?|circa|about|in)?\s*1[5-9]\d\d(?:s|\?|[-/]\d{2,4})?\s*$", re.IGNORECASE)
+_UNSURE = re.compile(r"^(?:prob(?:ably|\.)?|poss(?:ibly|\.)?|perhaps|maybe|i think)\s+", re.IGNORECASE)
+_NEAR = re.compile(
+    r"^(?P<before>.*?)[,\s]*\b(?:(?P<far>\d+(?:\.\d+)?)\s*(?P<unit>miles?|mi|km|kilometres?|kilometers?|versts?)\s+"
+    r"(?:north|south|east|west|n|s|e|w|north-?east|north-?west|south-?east|south-?west)?\s*(?:of|from)|"
+    r"near|nr\.?|just outside(?: of)?|outside(?: of)?|close to|not far from|bei|près de|koło)\s+(?P<anchor>.+)$",
+    re.IGNORECASE,
+)
+_NOW = re.compile(
+    r"^(?P<one>[^,(]+?)\s*(?:\(\s*(?:now|today|formerly|later|nyní|heute|jetzt|nüüd)\s+(?P<two>[^)]+)\)|,\s*now\s+(?P<three>[^,]+))(?P<rest>.*)$",
+    re.IGNORECASE,
+)
+_BRACKET = re.compile(r"^(?P<one>[^(]+?)\s*\((?P<two>[^)]+)\)(?P<rest>.*)$")
+_KM = {"mi": 1.609, "mile": 1.609, "miles": 1.609, "verst": 1.067, "versts": 1.067}
+MOST_LETTERS = 400
+
+
+def take_apart(text: str) -> Parts:
+    """The parts of told words: qualifiers off, “near”, several names of one place, commas from small to large."""
+    words = " ".join("".join(" " if unicodedata.category(one)[0] == "C" else one for one in text).split())
+    if not words or len(words) > MOST_LETTERS:
+        return Parts(())
+    words = _DATE_TAIL.sub("", words)
+    unsure = "?" in words or bool(_UNSURE.match(words)) or (words.startswith("[") and words.endswith("]"))
+    words = _UNSURE.sub("", words.strip("[]")).replace("?", "").strip()
+    near_km, sublocation = 0.0, ""
+    if (near := _NEAR.match(words)) is not None:
+        far, unit = near["far"], (near["unit"] or "").lower()
+        near_km = float(far) * _KM.get(unit, 1.0) if far else 15.0
+        sublocation, words = near["before"].strip(" ,"), near["anchor"]
+    words, names = _names(words)
+    parts = tuple(part.strip() for part in words.split(",") if part.strip(" ."))
+    return Parts(parts, names, sublocation, unsure, near_km)
+
+
+def _names(words: str) -> tuple[str, tuple[str, ...]]:
+    """`A (now B), C` → `A, C` and (B,); `A / B` → `A` and (B,); a bracketed area becomes context."""
+    if (now := _NOW.match(words)) is not None:
+        rest = now["rest"].strip(" ,")
+        return f"{now['one']}, {rest}" if rest else now["one"], ((now["two"] or now["three"]).strip(),)
+    if (bracket := _BRACKET.match(words)) is not None:
+        rest = bracket["rest"].strip(" ,")
+        joined = ", ".join(part for part in (bracket["one"], bracket["two"], rest) if part)
+        return joined, ()
+    first, slash, other = words.partition("/")
+    if slash and first.strip() and other.strip():
+        name, comma, rest = other.partition(",")
+        return first.strip() + (f", {rest.strip()}" if comma else ""), (name.strip(),)
+    return words, ()
+
+
+_SAINTS = re.compile(r"^(?:saint|sainte|ste|sankt|sint|st)\s+")
+_MOUNTS = re.compile(r"^(?:mount|mt)\s+")
+_FORTS = re.compile(r"^(?:fort|ft)\s+")
+
+
+def fold_place(name: str) -> str:
+    """A place's name as the index knows it: folded, no dots or apostrophes, saint, mount and fort shortened."""
+    plain = re.sub(r"[.'’ʼ`ʻ]", "", fold(name))
+    plain = " ".join(plain.replace("-", " ").split())
+    plain = _SAINTS.sub("st ", plain)
+    plain = _MOUNTS.sub("mt ", plain)
+    return _FORTS.sub("ft ", plain)
