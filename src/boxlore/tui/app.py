@@ -1,8 +1,8 @@
-"""The terminal interface: which collection is open, how it looks, and how one leaves without losing a word.
+"""The terminal interface: which collection is open, and how one leaves without losing a word.
 
-Every key is kept as a draft before it is drawn; leaving by key, by signal or by a closed terminal keeps what
-stands in the prompts as statements. After a fault of ours the drafts are on the disk and become statements at
-the next opening.
+Every key typed is kept as a draft on the disk before it is drawn. Leaving, by a key, by a signal or by a closed
+terminal, makes the words in the prompts statements. After a fault of our own the drafts are still on the disk, and
+become statements when the collection is opened again.
 """
 
 import asyncio
@@ -32,7 +32,7 @@ from boxlore.tui.signals import Leaving
 
 
 class Boxlore(App[int]):
-    """Holds the open collection; shows its first item, or the first screen where there is none."""
+    """The app. It holds the open collection and shows its first item; without a collection, the first screen."""
 
     TITLE = "Boxlore"
     CSS = colours.SHEET
@@ -71,7 +71,7 @@ class Boxlore(App[int]):
             await self.show_collection(self.collection)
 
     def read_ahead(self, reader: Executor) -> None:
-        """Read the order of the items while the screen is being made; SQLite needs no turn of Python's for that."""
+        """Read the order of the items in a thread while the screen is made; SQLite reads without Python's lock."""
         if (collection := self.collection) is not None:
 
             def read() -> Listing:
@@ -91,7 +91,7 @@ class Boxlore(App[int]):
     # opening
 
     async def show_collection(self, collection: Collection) -> None:
-        """Begin a sitting at a collection, with the cursor in the first prompt."""
+        """Begin a sitting with a collection, and show its first item."""
         self.collection = self.showing.collection = collection
         sitting = Sitting(collection, narrator=self._narrator, interviewer=self._interviewer)
         recovered = sitting.begin()
@@ -103,17 +103,17 @@ class Boxlore(App[int]):
         await self.show_items(sitting, listing)
         if recovered:
             many = len(recovered) > 1
-            what = (
+            subject = (
                 f"{len(recovered)} answers that were being typed are" if many else "one answer that was being typed is"
             )
-            self._item_screen().say(f"After an interruption: {what} kept.")
+            self._item_screen().say(f"After an interruption: {subject} kept.")
 
     async def show_items(self, sitting: Sitting, listing: Listing) -> None:
-        """The sitting's screen, on the first item."""
+        """Show the sitting's screen at the first item."""
         await self.push_screen(ItemScreen(sitting, listing, self.showing))
 
     async def open_folder(self, folder: Path) -> str:
-        """Open a collection from inside. Returns what went wrong, or nothing."""
+        """Open the collection in a folder named on the first screen. Returns what went wrong, or ''."""
         try:
             collection = self._opened.enter_context(open_collection(folder, fallback_read_only=True))
         except BoxloreError as error:
@@ -123,13 +123,13 @@ class Boxlore(App[int]):
         return ""
 
     async def make_demo(self, folder: Path) -> str:
-        """Make the demonstration; it is opened when its report has been read."""
+        """Make the demonstration in a folder; it is opened when its report is closed. Returns ''."""
         from boxlore.tasks.demo import whole_job
 
         def job(progress: Progress) -> list[str]:
             lines: list[str] = []
-            for what, where in whole_job.run(folder, lines.append, progress):
-                lines.append(f"{what}: {where}")
+            for label, where in whole_job.run(folder, lines.append, progress):
+                lines.append(f"{label}: {where}")
             self.made = folder
             return lines
 
@@ -138,12 +138,12 @@ class Boxlore(App[int]):
 
     async def open_made(self) -> None:
         """Open the demonstration just made, if one was."""
-        made, self.made = self.made, None
-        if made is not None:
-            await self.open_folder(made)
+        folder, self.made = self.made, None
+        if folder is not None:
+            await self.open_folder(folder)
 
     def close_collections(self) -> None:
-        """Close what was opened from inside."""
+        """Close the collections that were opened from the first screen."""
         self._opened.close()
 
     # leaving
@@ -152,11 +152,11 @@ class Boxlore(App[int]):
         return next(screen for screen in self.screen_stack if isinstance(screen, ItemScreen))
 
     async def _kept(self) -> bool:
-        found = [screen for screen in self.screen_stack if isinstance(screen, ItemScreen)]
-        return not found or await found[0].settled()
+        item_screens = [screen for screen in self.screen_stack if isinstance(screen, ItemScreen)]
+        return not item_screens or await item_screens[0].settled()
 
     async def action_leave(self) -> None:
-        """Keep everything, then leave. If the disk refuses, say so and stay; asked again, leave."""
+        """Keep everything, then leave. If something cannot be kept, say so and stay; asked again, leave anyway."""
         if await self._kept() or self._asked_to_leave:
             self.exit(0)
             return
@@ -168,16 +168,16 @@ class Boxlore(App[int]):
         await self.action_leave()
 
     async def _leave_at_once(self) -> None:
-        """By a signal: nobody can be asked any more."""
+        """Keep everything and leave, after a signal: nobody can be asked any more."""
         await self._kept()
         self.exit(0)
 
     def _fatal_error(self) -> None:
-        """A fault of ours: say where everything is, then what happened; no words told are printed."""
+        """Handle a fault of our own: say where everything is, then what happened. No words told are printed."""
         where = self.collection.folder / DATABASE if self.collection else None
         safe = f"Everything told is safe in {where}.\n" if where else ""
-        said = Text(f"Boxlore met a fault of its own and had to stop.\n{safe}Open it again to go on.\n\n")
-        self._exit_renderables.append(said.append("".join(traceback.format_exc(limit=-8)), style="dim"))
+        message = Text(f"Boxlore met a fault of its own and had to stop.\n{safe}Open it again to go on.\n\n")
+        self._exit_renderables.append(message.append("".join(traceback.format_exc(limit=-8)), style="dim"))
         self._close_messages_no_wait()
 
 
@@ -189,7 +189,10 @@ def run(
     on_day: date | None = None,
     showing: Showing | None = None,
 ) -> int:
-    """Open a collection (else the one here, else the last one, else the first screen) and sit. An exit code."""
+    """Open a collection and sit with it. Returns an exit code.
+
+    Without a collection it opens the one in this folder, else the one opened last, else the first screen.
+    """
     folder = collection
     if folder is None or (folder == Path() and not (folder / DATABASE).is_file()):
         folder = last_collection()

@@ -1,6 +1,6 @@
-"""How it looks: two sets of colours of our own, lamp for dark rooms and paper for bright ones.
+"""The two themes of colours, `lamp` for dark rooms and `paper` for bright ones, and the style sheet of all screens.
 
-No state is told by colour alone; every one has a word or a sign beside it.
+No state is shown by colour alone; each has a word or a sign too.
 """
 
 import os
@@ -56,6 +56,9 @@ ModalScreen { background: $background 60%; align: center middle; }
 
 
 def of_terminal() -> str:
-    """The theme that suits the terminal, as far as it says (COLORFGBG: last number 7 or 15 is a light ground)."""
+    """The theme that suits the terminal: `paper` if COLORFGBG ends in 7 or 15 (a light background), else `lamp`.
+
+    COLORFGBG is set by some terminals only (common practice, no source).
+    """
     ground = os.environ.get("COLORFGBG", "").rpartition(";")[2]
     return "paper" if ground in ("7", "15") else "lamp"

@@ -1,9 +1,13 @@
-"""The guide that F1 shows, for someone who has never used a terminal. The keys come from the tables of `tui.keys`."""
+"""The text of the guide that F1 shows, for someone who has never used a terminal.
+
+The keys come from the tables of `tui.keys`.
+"""
 
 from boxlore.tui.keys import ITEM_KEYS, ROW_KEYS, Key
 from boxlore.tui.widgets.plain_text import StyledText
 
 Sections = tuple[tuple[str, tuple[str, ...]], ...]
+"""(heading, paragraphs) of each section."""
 
 FIRST: Sections = (
     (
@@ -93,7 +97,7 @@ AFTER: Sections = (
 
 
 def parts() -> list[StyledText]:
-    """The guide as parts of text."""
+    """The whole guide, as parts of styled text."""
     written: list[StyledText] = []
     for heading, paragraphs in FIRST:
         written += _section(heading, paragraphs)

@@ -1,7 +1,7 @@
-"""Every key, as one table: what it does, what the bottom line calls it, and how the guide explains it.
+"""All keys as tables: what each does, what the bottom line calls it, and how the guide explains it.
 
-Keys follow terminal habit. All of them are priority bindings: Textual defers the others, and in fast typing
-a deferred key would act on the next photograph.
+Keys follow the habits of terminals. All are priority bindings: Textual handles other bindings later than the keys
+typed after them, and in fast typing such a key would act on the next photograph.
 """
 
 from dataclasses import dataclass
@@ -11,7 +11,11 @@ from textual.binding import Binding, BindingType
 
 @dataclass(frozen=True, slots=True)
 class Key:
-    """One key of a screen. `cap` is what is printed on the key, `short` stands in the bottom line if not empty."""
+    """One key of a screen.
+
+    `keys` are Textual's names of it, joined by commas; `action` is the name of the `action_*` method; `cap` is what is
+    printed on the key; `short` is its name in the bottom line ('' leaves it out); `help` is its line in the guide.
+    """
 
     keys: str
     action: str
@@ -68,10 +72,10 @@ ROW_KEYS: tuple[Key, ...] = (
 
 
 def bindings(keys: tuple[Key, ...]) -> list[BindingType]:
-    """The table as Textual takes it: all with priority, none shown by Textual itself."""
+    """A table of keys as Textual's bindings: all with priority, none shown by Textual itself."""
     return [Binding(key.keys, key.action, key.help, show=False, priority=True) for key in keys]
 
 
 def bound(*pairs: tuple[str, str]) -> list[BindingType]:
-    """(keys, action) pairs as Textual takes them, all with priority."""
+    """(keys, action) pairs as Textual's bindings, all with priority."""
     return [Binding(keys, action, show=False, priority=True) for keys, action in pairs]

@@ -1,4 +1,7 @@
-"""Leaving by a signal (a closed window, a system going down): always, even while drawing on a dead terminal blocks."""
+"""Leaving the program by a signal, as when a window is closed or the system shuts down.
+
+It always ends: drawing on a terminal that is gone can block for ever, so a watchdog ends the program after PATIENCE.
+"""
 
 import asyncio
 import os
@@ -15,9 +18,11 @@ SIGNALS = ("SIGTERM", "SIGHUP", "SIGINT")
 
 
 class Leaving:
-    """Hears the signals while an app runs. `leave` runs in the app's loop; `last` in a thread of its own, at the end.
+    """Handles the signals while an app runs.
 
-    The handlers are Python's own, not the loop's: they run even while the loop is held up.
+    On a signal `leave` is called in the app's loop. If the program has not ended PATIENCE seconds later, `last` is
+    called in a thread of its own, and the program ends. The handlers are Python's own and not the loop's, for they
+    run even while the loop is blocked.
     """
 
     def __init__(self, leave: Callable[[], None], last: Callable[[], None] = lambda: None) -> None:
@@ -25,7 +30,7 @@ class Leaving:
         self._before: dict[int, Any] = {}
 
     def hear(self) -> None:
-        """Begin; call it in the app's loop."""
+        """Begin to handle the signals; call it in the app's loop."""
         loop = asyncio.get_running_loop()
 
         def heard(number: int, frame: object) -> None:
@@ -40,7 +45,7 @@ class Leaving:
                 self._before[number] = signal.signal(number, heard)
 
     def stop(self) -> None:
-        """Give the signals back."""
+        """Put the former handlers back."""
         for number, handler in self._before.items():
             signal.signal(number, handler)
 

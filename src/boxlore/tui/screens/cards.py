@@ -1,4 +1,7 @@
-"""Small questions on top of the screen below. What is answered is acted on before the next key is heard."""
+"""Small cards on top of a screen: a list to choose from, a form to fill in, a notice to read.
+
+The function that is given the answer has finished before the next key is handled.
+"""
 
 from collections.abc import Awaitable, Callable, Sequence
 from dataclasses import dataclass, replace
@@ -13,12 +16,14 @@ from boxlore.tui.widgets.plain_text import Line
 from boxlore.tui.widgets.text_input import Words
 
 KEYS = "123456789abcdefghijklmnopqrstuvwxyz"
+"""The keys of the lines of a list, in order."""
 
 OnAnswer = Callable[[str], Awaitable[None] | None]
+"""Called with the `value` of the choice taken."""
 
 
 class Card(ModalScreen[None]):
-    """The base: a titled card; Esc closes it unanswered."""
+    """The base of all cards: Esc closes it without an answer, Ctrl+Q leaves the program."""
 
     AUTO_FOCUS = ""
 
@@ -35,7 +40,7 @@ class Card(ModalScreen[None]):
 
 @dataclass(frozen=True, slots=True)
 class Choice:
-    """One line to choose: what is handed back, its name, a few words about it."""
+    """One line of a list: the `value` that the answer gets, its name, and a few words about it."""
 
     value: str
     name: str
@@ -86,18 +91,18 @@ class Choices(Card):
             self._lines[self._at].scroll_visible(animate=False)
 
     def action_move(self, by: int) -> None:
-        """Another line."""
+        """Move the cursor to another line."""
         self._at = (self._at + by) % max(len(self._choices), 1)
         self._draw()
 
     async def action_press(self, key: str) -> None:
-        """The line of that letter or digit."""
+        """Take the line of this letter or digit."""
         at = KEYS.find(key)
         if at < len(self._choices):
             await self._take(at)
 
     async def action_take(self) -> None:
-        """The line the arrow stands at."""
+        """Take the line at the cursor."""
         if self._choices:
             await self._take(self._at)
 
@@ -110,7 +115,7 @@ class Choices(Card):
 
 @dataclass(frozen=True, slots=True)
 class Blank:
-    """One line of a form: its name, its label, what stands in it at first, and a hint."""
+    """One line of a form: its key in the answers, its label, the text it begins with, and a hint below it."""
 
     name: str
     label: str
@@ -119,10 +124,11 @@ class Blank:
 
 
 Filled = Callable[[dict[str, str]], Awaitable[str] | str]
+"""Called with the answers, by the names of the blanks. Returns '' or what is wrong with them."""
 
 
 class Form(Card):
-    """A few lines to fill in; Enter goes to the next, and from the last hands the answers over."""
+    """A few lines to fill in. Enter goes to the next line; at the last one it gives the answers to `answer`."""
 
     DEFAULT_CSS = """
     Form .label { margin-top: 1; text-style: bold; }
@@ -131,7 +137,7 @@ class Form(Card):
     BINDINGS = bound(("enter", "enter"), ("tab,down", "move(1)"), ("shift+tab,up", "move(-1)"))
 
     def __init__(self, title: str, blanks: Sequence[Blank], answer: Filled) -> None:
-        """`answer` returns an empty string, or what is wrong; then the form stays open."""
+        """`answer` returns '', or what is wrong; then the form opens again with the same words and the fault."""
         super().__init__()
         self._title, self._blanks, self._answer = title, list(blanks), answer
         self._words = [Words(text=blank.text) for blank in blanks]
@@ -155,29 +161,31 @@ class Form(Card):
         self._fault.display = False
 
     async def action_move(self, by: int) -> None:
-        """Another line of the form."""
+        """Put the cursor into another line."""
         await self._drained()
         self.set_focus(self._words[(self._here() + by) % len(self._words)])
 
     async def action_enter(self) -> None:
-        """The next line, or done."""
+        """Go to the next line; after the last, close the form and give the answers."""
         await self._drained()
         here = self._here()
         if here + 1 < len(self._words):
             self.set_focus(self._words[here + 1])
             return
-        told = {blank.name: words.text.strip() for blank, words in zip(self._blanks, self._words, strict=True)}
+        answers = {blank.name: words.text.strip() for blank, words in zip(self._blanks, self._words, strict=True)}
         self.app.pop_screen()
-        answered = self._answer(told)
+        answered = self._answer(answers)
         fault = await answered if isawaitable(answered) else answered
         if fault:
-            again = Form(self._title, [replace(blank, text=told[blank.name]) for blank in self._blanks], self._answer)
+            again = Form(
+                self._title, [replace(blank, text=answers[blank.name]) for blank in self._blanks], self._answer
+            )
             await again.open(self.app)
             again._fault.say(("\n" + fault, "bold $error"))
             again._fault.display = True
 
     async def open(self, app: App[int]) -> None:
-        """Push the form; the next key is typed into its first line."""
+        """Show the form; when this returns, the next key is typed into its first line."""
         await app.push_screen(self)
         self.set_focus(self._words[0])
 

@@ -1,4 +1,4 @@
-"""A collection with nothing in it yet: the one thing to do is to take scans in."""
+"""The screen of a collection that has no items yet: it offers to take scans in."""
 
 from collections.abc import Awaitable, Callable
 
@@ -15,7 +15,7 @@ from boxlore.tui.widgets.plain_text import Line
 
 
 class BareScreen(Screen[None]):
-    """`filled` is called when items have come in."""
+    """Offers the one task that makes sense here; `filled` is called once the collection has items."""
 
     AUTO_FOCUS = ""
     BINDINGS = bound(("t,enter", "take_in"), ("f1", "guide"), ("ctrl+q,q", "leave"))
@@ -42,13 +42,13 @@ class BareScreen(Screen[None]):
         self._note.display = False
 
     def say(self, words: str, *, bad: bool = False) -> None:
-        """One sentence below the choices."""
+        """Show one sentence below the choices; '' takes it away."""
         self._note.display = bool(words)
         self._note.set_class(bad, "-bad")
         self._note.say(words)
 
     def task_done(self, *, wrote: bool) -> None:
-        """Scans may have come in; they are shown when the report is closed."""
+        """Read the list again after a task; the items are shown once its report is closed."""
         self._listing.reload()
 
     async def on_screen_resume(self) -> None:
@@ -60,7 +60,7 @@ class BareScreen(Screen[None]):
         await start(self, "intake")
 
     async def action_guide(self) -> None:
-        """The guide."""
+        """Show the guide."""
         await self.app.push_screen(GuideScreen())
 
     async def action_leave(self) -> None:

@@ -1,4 +1,7 @@
-"""All items, as a list of any length; words typed at the top find in everything told, drafts included."""
+"""The list of all items, of any length. Words typed at the top search everything told, drafts included.
+
+The list shows positions in `tasks.sitting.item_list.Listing`; only rows on the screen are read.
+"""
 
 from collections.abc import Callable
 from contextlib import suppress
@@ -23,11 +26,13 @@ from boxlore.tui.widgets.text_input import Words
 
 FILTERS = ("all", "bare", "begun", "told", "to ask")
 MOST = 500
+"""How many hits of a search are listed."""
 PAUSE = 0.08
+"""Seconds without a key before the words are searched for."""
 
 
 class FindScreen(Screen[None]):
-    """`opened` is called with the position of the item that was chosen."""
+    """The list with its search line; `opened` is called with the position of the item that was chosen."""
 
     AUTO_FOCUS = ""
     BINDINGS = bindings(ROW_KEYS)
@@ -42,18 +47,20 @@ class FindScreen(Screen[None]):
         self._sitting, self._listing, self._position, self._opened = sitting, listing, position, opened
         self._collection = sitting.collection
         self._picked: dict[str, None] = {}
-        """Items picked out with Insert, for saying one thing of all of them."""
+        """Ids of the items picked out with Insert, in that order; F8 says the same of all of them."""
         self._filter = 0
         self._positions: list[int] | None = None
         """The positions shown, or None for all items."""
         self._words_at: dict[int, str] = {}
+        """Position -> the words found there."""
         self._run = 0
+        """Counts searches and filters, so that one that is overtaken ends."""
         self._later: Timer | None = None
         self.words = Words(heard=self._heard, id="wanted")
         self._top, self._heading, self.rows = Top("All items"), Line(classes="heading"), Rows()
 
     async def show(self, app: App[Any]) -> None:
-        """Come up; the next key is typed into the search line when this returns."""
+        """Open the screen; when this returns, the next key is typed into the search line."""
         await app.push_screen(self)
         self.set_focus(self.words)
 
@@ -76,12 +83,12 @@ class FindScreen(Screen[None]):
         self.rows.show(len(self._listing), self._cells, self._position)
         self._say()
 
-    def _say(self, more: str = "") -> None:
+    def _say(self, after: str = "") -> None:
         count = self.rows.count
         name = FILTERS[self._filter]
         items = "item" if count == 1 else "items"
-        what = "found" if self.words.text.strip() else items if name == "all" else f"{items} {name}"
-        self._top.tell("All items" if name == "all" else f"Items {name}", f"{count} {what}{more}")
+        counted = "found" if self.words.text.strip() else items if name == "all" else f"{items} {name}"
+        self._top.tell("All items" if name == "all" else f"Items {name}", f"{count} {counted}{after}")
         picked = f"  {len(self._picked)} picked; F8 says the same of them." if self._picked else ""
         self._heading.say(f"  Type words, a number, or a place such as 1/2/4; ↑ ↓ move, Enter opens.{picked}")
 
@@ -91,7 +98,7 @@ class FindScreen(Screen[None]):
             row = self._listing.row_at(position)
         else:
             near = self._positions[max(0, at - 30) : at + 30]
-            self._listing.rows([self._listing.id_at(one) for one in near])
+            self._listing.rows([self._listing.id_at(near_position) for near_position in near])
             row = self._listing.rows([self._listing.id_at(position)])[0]
         return cells(row, width, self._words_at.get(position, ""), picked=row.id in self._picked)
 
@@ -106,14 +113,14 @@ class FindScreen(Screen[None]):
         if self._later is not None:
             self._later.stop()
             self._later = None
-        wanted = self.words.text.strip()
+        query = self.words.text.strip()
         self._run += 1
-        if not wanted:
+        if not query:
             self._filter_anew()
             return
         self._filter = 0
         self._words_at = {}
-        for item, words in self._hits(wanted):
+        for item, words in self._hits(query):
             position = self._listing.position(item)
             if position >= 0 and position not in self._words_at:
                 self._words_at[position] = words
@@ -121,23 +128,24 @@ class FindScreen(Screen[None]):
         self.rows.show(len(self._positions), self._cells)
         self._say(f", the first {MOST} shown" if len(self._words_at) >= MOST else "")
 
-    def _hits(self, wanted: str) -> list[tuple[str, str]]:
+    def _hits(self, query: str) -> list[tuple[str, str]]:
+        """(item id, words found in it): first the item of that number or mark, then the hits of the search."""
         named: list[tuple[str, str]] = []
         with suppress(WrongUse):  # neither a number nor a mark: words to search for
-            named = [(one.id, "") for one in find_items(self._collection, self._full(wanted))]
-        return named + [(hit.item, hit.words) for hit in self._collection.store.search(wanted, MOST) if hit.item]
+            named = [(subject.id, "") for subject in find_items(self._collection, self._full(query))]
+        return named + [(hit.item, hit.words) for hit in self._collection.store.search(query, MOST) if hit.item]
 
-    def _full(self, wanted: str) -> str:
-        """`42` stands for the number of this working copy's series that ends so."""
+    def _full(self, query: str) -> str:
+        """A bare `42` as the whole number that it stands for, in this working copy's series (`TRA-0042`)."""
         settings = self._collection.settings
-        if wanted.isascii() and wanted.isdigit() and len(wanted) < 10:
-            return number_text(settings.prefix, settings.series, int(wanted))
-        return wanted
+        if query.isascii() and query.isdigit() and len(query) < 10:
+            return number_text(settings.prefix, settings.series, int(query))
+        return query
 
     # filtering
 
     async def action_filter(self) -> None:
-        """The next of all, bare, begun, told, to ask."""
+        """Show the next kind of items: all, bare, begun, told, to ask."""
         await self.words.drained()
         self.words.load("")
         self._filter = (self._filter + 1) % len(FILTERS)
@@ -153,7 +161,7 @@ class FindScreen(Screen[None]):
         self._gather(self._run, filtered(self._listing, FILTERS[self._filter]))
 
     def _gather(self, run: int, chunks: Any) -> None:
-        """A chunk at a time, so that keys are heard in between."""
+        """Add the next chunk of positions and come back for more, so that keys are heard in between."""
         if run != self._run or not self.is_attached or self._positions is None:
             return
         chunk = next(chunks, None)
@@ -169,7 +177,7 @@ class FindScreen(Screen[None]):
     # keys
 
     async def action_take(self) -> None:
-        """Open the row the arrow stands at."""
+        """Open the item at the cursor."""
         await self.words.drained()
         if self._later is not None:
             self._search()
@@ -186,7 +194,7 @@ class FindScreen(Screen[None]):
         self._take()
 
     async def action_pick(self) -> None:
-        """Pick the row out, or put it back, and go to the next."""
+        """Pick the item at the cursor out, or put it back, and go to the next row."""
         await self.words.drained()
         if self.rows.count:
             item = self._listing.id_at(self.rows.at if self._positions is None else self._positions[self.rows.at])
@@ -198,17 +206,17 @@ class FindScreen(Screen[None]):
             self._say()
 
     async def action_same(self) -> None:
-        """The same people, day or place as the photograph that is out, for all that are picked."""
+        """Tell the same people, day or place as of the item that is out, of all items that are picked."""
         await self.words.drained()
         if not self._picked or not self._sitting.writable:
             self._heading.say("  Insert picks items out; then F8 says the same people, day or place of them.")
             return
-        other = self._sitting.record(self._listing.id_at(self._position))
+        current = self._sitting.record(self._listing.id_at(self._position))
         items = list(self._picked)
 
-        def answer(what: str) -> None:
+        def answer(shared: str) -> None:
             try:
-                made = same_as(self._sitting, [self._sitting.record(item) for item in items], other, what)
+                count = same_as(self._sitting, [self._sitting.record(item) for item in items], current, shared)
             except BoxloreError as error:
                 self._heading.say(f"  {error}")
                 return
@@ -217,10 +225,10 @@ class FindScreen(Screen[None]):
             self._picked.clear()
             self.rows.refresh()
             self._say()
-            self._heading.say(f"  {made} taken over from {other.number}. Ctrl+Z, back at the photograph, undoes it.")
+            self._heading.say(f"  {count} taken over from {current.number}. Ctrl+Z, back at the photograph, undoes it.")
 
         choices = [Choice(name, f"Same {name}") for name in SAME]
-        await self.app.push_screen(Choices(f"{len(items)} picked: as in {other.number}", choices, answer))
+        await self.app.push_screen(Choices(f"{len(items)} picked: as in {current.number}", choices, answer))
 
     def action_up(self) -> None:
         self.rows.move(-1)
@@ -241,7 +249,7 @@ class FindScreen(Screen[None]):
         self.rows.go(self.rows.count - 1)
 
     def action_back(self) -> None:
-        """Back to the photograph."""
+        """Go back to the photograph."""
         self.app.pop_screen()
 
     async def action_leave(self) -> None:
@@ -249,11 +257,11 @@ class FindScreen(Screen[None]):
         await self.app.run_action("leave")
 
 
-def cells(row: ListRow, width: int, found: str = "", *, picked: bool = False) -> Cells:
-    """One line of the list: number, mark, state as a word, what it is about or what was found in it."""
+def cells(row: ListRow, width: int, hit: str = "", *, picked: bool = False) -> Cells:
+    """One line of the list: number, mark, state as a word; then the words found in it, or what the item is about."""
     to_ask = f"  → {row.to_ask}" if row.to_ask else ""
     head = 10 + 1 + 10 + 1 + 6 + 1
-    about = short(f"“{found}”" if found else row.about + to_ask, max(width - head, 8))
+    about = short(f"“{hit}”" if hit else row.about + to_ask, max(width - head, 8))
     return (
         (f"{row.number:<10}{'+' if picked else ' '}", "strong"),
         (f"{short(row.mark or '-', 10):<10} ", "plain"),

@@ -1,4 +1,8 @@
-"""The picture as large as the screen: its sides, closer by keys, markers set, moved and taken away with a cross."""
+"""The picture as large as the screen: its sides, zoom, and markers set, moved and taken away by keys.
+
+All places are x, y in 0..1 of the whole picture as it is seen. A window is (left, top, width, height) in the same
+measure: the part that is shown.
+"""
 
 from collections.abc import Callable
 from dataclasses import replace
@@ -20,14 +24,17 @@ from boxlore.tui.widgets.picture import Picture, Pin
 from boxlore.tui.widgets.plain_text import Line
 
 WHOLE = (0.0, 0.0, 1.0, 1.0)
+"""The window that shows the whole picture."""
 CLOSEST = 1 / 16
+"""The narrowest window."""
 STEP = 0.04
+"""How far an arrow moves the cross, as a share of the window."""
 CLOSE = 0.3
-"""How much of the picture is shown around a marker."""
+"""The width of the window around a marker that a digit goes to."""
 
 
 class PictureHost(Protocol):
-    """The screen below, which owns the item."""
+    """What this screen needs of the screen below it, which shows the item."""
 
     record: Record
     marked: tuple[Marked, ...]
@@ -75,9 +82,11 @@ class LargeScreen(Screen[None]):
         self._at = 0
         self._window = WHOLE
         self._aim: tuple[float, float] | None = None
+        """Where the cross is; None before the first arrow."""
         self._hand = ""
-        """The id of the marker in hand."""
+        """The id of the marker in hand, '' for none."""
         self._said = ""
+        """A sentence to show once, at the next drawing."""
         self._top, self._picture, self._names = Top(), Picture(), Line(id="note")
 
     def compose(self) -> ComposeResult:
@@ -90,7 +99,7 @@ class LargeScreen(Screen[None]):
 
     @property
     def scan(self) -> ScanFile | None:
-        """The side that is shown."""
+        """The scan that is shown; None for an item without scans."""
         scans = self._host.record.scans
         return scans[self._at % len(scans)] if scans else None
 
@@ -112,8 +121,11 @@ class LargeScreen(Screen[None]):
         )
 
     def _say_names(self, scan: ScanFile | None) -> None:
-        here = [one for one in self._host.marked if scan is not None and one.scan == scan.id]
-        names = "   ".join(f"{one.number} {one.name or 'not named'}" for one in here) or "No markers on this picture."
+        markers = [marker for marker in self._host.marked if scan is not None and marker.scan == scan.id]
+        names = (
+            "   ".join(f"{marker.number} {marker.name or 'not named'}" for marker in markers)
+            or "No markers on this picture."
+        )
         hand = self._in_hand
         how = (
             f"{hand.number} in hand: arrows and Enter move it, Del takes it away, 0 lets go."
@@ -126,21 +138,23 @@ class LargeScreen(Screen[None]):
     @property
     def _in_hand(self) -> Marked | None:
         scan = self.scan
-        here = [one for one in self._host.marked if scan is not None and one.scan == scan.id]
-        return next((one for one in here if one.id == self._hand), None)
+        markers = [marker for marker in self._host.marked if scan is not None and marker.scan == scan.id]
+        return next((marker for marker in markers if marker.id == self._hand), None)
 
     def _part(self, scan: ScanFile) -> ScanFile:
+        """The scan narrowed to the window, for reading only that part of the picture."""
         if self._window == WHOLE:
             return scan
         return replace(scan, area=part_of(scan.area, self._window, self._host.sitting.markers.turn(scan)))
 
     def _pins(self, scan: ScanFile) -> list[Pin]:
+        """The scan's markers and the cross, at places in the window; what is outside it is left out."""
         left, top, wide, high = self._window
-        marks = [(one.number, one.x, one.y, "") for one in self._host.marked if one.scan == scan.id]
+        marks = [(marker.number, marker.x, marker.y, "") for marker in self._host.marked if marker.scan == scan.id]
         if self._aim is not None:
             marks.append((0, *self._aim, "╋"))
-        seen = [Pin(number, (x - left) / wide, (y - top) / high, sign) for number, x, y, sign in marks]
-        return [pin for pin in seen if 0 <= pin.x <= 1 and 0 <= pin.y <= 1]
+        pins = [Pin(number, (x - left) / wide, (y - top) / high, sign) for number, x, y, sign in marks]
+        return [pin for pin in pins if 0 <= pin.x <= 1 and 0 <= pin.y <= 1]
 
     def _fetch(self, part: ScanFile, wide: int, high: int) -> None:
         glimpse = self._host.glimpses.of(part, wide, high)
@@ -154,7 +168,7 @@ class LargeScreen(Screen[None]):
     # moving
 
     def action_other(self) -> None:
-        """The other side, or the next scan; the teller's page turns with it."""
+        """Show the other side, or the next scan; the teller's page shows the same."""
         self._at += 1
         self._window, self._aim, self._hand = WHOLE, None, ""
         if self._host.record.scans:
@@ -162,7 +176,7 @@ class LargeScreen(Screen[None]):
         self._show()
 
     def action_move(self, right: int, down: int) -> None:
-        """Move the cross; the first arrow brings it out in the middle of what is shown."""
+        """Move the cross. The first arrow puts it at the marker in hand, else in the middle of what is shown."""
         left, top, wide, high = self._window
         if self._aim is None and (hand := self._in_hand) is not None:
             self._aim = (hand.x, hand.y)
@@ -174,26 +188,26 @@ class LargeScreen(Screen[None]):
         self._look_at(*self._aim, wide, keep=True)
 
     def action_zoom(self, by: float) -> None:
-        """Closer, or further away, around the cross."""
+        """Zoom around the cross; `by` below 1 goes closer."""
         left, top, wide, high = self._window
         x, y = self._aim or (left + wide / 2, top + high / 2)
         self._look_at(x, y, min(max(wide * by, CLOSEST), 1.0))
 
     def action_whole(self) -> None:
-        """The whole picture, and nothing in hand."""
+        """Show the whole picture, and let go of the marker in hand."""
         self._aim, self._hand = (None, "") if self._hand else (self._aim, "")
         self._look_at(0.5, 0.5, 1.0)
 
     def action_go(self, number: int) -> None:
-        """Close to a marker, and take it in hand."""
+        """Zoom to the marker of this number, and take it in hand."""
         scan = self.scan
-        for one in self._host.marked:
-            if scan is not None and one.scan == scan.id and one.number == number:
-                self._aim, self._hand = None, one.id
-                self._look_at(one.x, one.y, CLOSE)
+        for marker in self._host.marked:
+            if scan is not None and marker.scan == scan.id and marker.number == number:
+                self._aim, self._hand = None, marker.id
+                self._look_at(marker.x, marker.y, CLOSE)
 
     def _look_at(self, x: float, y: float, wide: float, *, keep: bool = False) -> None:
-        """The window of that width around a point; with `keep`, moved only as far as the point asks for."""
+        """Show the window of width `wide` around a point; with `keep`, move it only if the point is outside."""
         left, top = self._window[:2]
         if keep:
             left, top = min(max(left, x - wide), x), min(max(top, y - wide), y)
@@ -221,17 +235,17 @@ class LargeScreen(Screen[None]):
         if (hand := self._in_hand) is None:
             self._tell("Take a marker in hand first: its digit.")
             return
-        kept = f" {hand.name} is still told of this photograph." if hand.name else ""
+        still_named = f" {hand.name} is still told of this photograph." if hand.name else ""
         if self._changed(lambda: remove_marker(self._host.sitting, self._host.record, hand)):
-            self._tell(f"Marker {hand.number} is taken away.{kept} Ctrl+Z brings it back.")
+            self._tell(f"Marker {hand.number} is taken away.{still_named} Ctrl+Z brings it back.")
 
     async def action_undo(self) -> None:
-        """Take back the last step, on the screen below, which may have to turn to another item for it."""
+        """Close, and let the screen below take back the last step; it may have to show another item for that."""
         self.app.pop_screen()
         await self._host.action_undo()
 
     def _changed(self, change: Callable[[], None]) -> bool:
-        """Change a marker, then let it go. False, with the reason shown, if it could not be kept."""
+        """Run a change of a marker, then let go of it. False, with the reason shown, if it could not be kept."""
         host = self._host
         if not host.sitting.writable:
             self._tell("Open for reading only; nothing can be changed.")
@@ -250,6 +264,7 @@ class LargeScreen(Screen[None]):
         self._show()
 
     def _set(self, x: float, y: float) -> None:
+        """Move the marker in hand to x, y; without one, set a new marker there."""
         if (hand := self._in_hand) is not None:
             if self._changed(lambda: move_marker(self._host.sitting, self._host.record, hand, x, y)):
                 self._tell(f"Marker {hand.number} is moved.")
@@ -260,7 +275,7 @@ class LargeScreen(Screen[None]):
             self._host.mark_at(scan, x, y, by_keeper=True)
 
     def action_close(self) -> None:
-        """Back to the prompts."""
+        """Go back to the prompts."""
         self.app.pop_screen()
 
     async def action_leave(self) -> None:

@@ -1,4 +1,4 @@
-"""The guide on the screen."""
+"""The screen that shows the guide (`tui.guide`)."""
 
 from textual.app import ComposeResult
 from textual.containers import VerticalScroll
@@ -11,7 +11,7 @@ from boxlore.tui.widgets.plain_text import Line
 
 
 class GuideScreen(Screen[None]):
-    """Scrolls; Esc, Enter or F1 goes back to where one was."""
+    """The guide to scroll through; Esc, Enter or F1 goes back."""
 
     AUTO_FOCUS = ""
     BINDINGS = bound(
@@ -33,11 +33,11 @@ class GuideScreen(Screen[None]):
             yield Line(*guide.parts(), classes="page")
 
     def action_roll(self, by: int) -> None:
-        """Read on."""
+        """Scroll by so many lines."""
         self.query_one(VerticalScroll).scroll_relative(y=by, animate=False, immediate=True)
 
     def action_close(self) -> None:
-        """Back."""
+        """Go back."""
         self.app.pop_screen()
 
     async def action_leave(self) -> None:

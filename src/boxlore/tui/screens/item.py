@@ -1,7 +1,7 @@
 """What the keys of the sitting's screen do.
 
-Rule kept: each action first waits until the focused prompt has typed in every key sent before it, then keeps
-the words from the prompt's value, and sets the focus at once; so no word lands on the next photograph.
+The rule that every action keeps: it first waits until the keys pressed before it have been typed into the focused
+prompt, then keeps the prompt's words, then moves the focus at once. So no word lands on the next photograph.
 """
 
 from boxlore.core.errors import BoxloreError
@@ -30,18 +30,18 @@ class ItemScreen(ItemView):
 
     @property
     def block(self) -> Block:
-        """The prompt with the cursor; the first if none has it."""
+        """The block of the prompt that has the cursor; the first one if none has it."""
         return next((block for block in self.blocks if block.words is self.focused), self.blocks[0])
 
     async def settled(self, *, turning: bool = False) -> bool:
-        """Every key typed in and every word kept. False if something could not be kept.
+        """Wait until every key is typed in, then keep the words of all prompts. False if some could not be kept.
 
-        `turning`: the item need not be drawn once more, another will be.
+        `turning`: another item is shown next, so this one is not drawn again.
         """
         block = self.block
         await block.words.drained()
-        kept = [self.keep(each, redraw=not turning) for each in self.blocks if self.sitting.writable]
-        return all(kept)
+        all_kept = [self.keep(block, redraw=not turning) for block in self.blocks if self.sitting.writable]
+        return all(all_kept)
 
     # from item to item
 
@@ -123,7 +123,7 @@ class ItemScreen(ItemView):
         self.set_focus(self.blocks[at].words)
 
     def _accept(self, block: Block) -> None:
-        """Take the suggestion: a person is named at once, a place is put in."""
+        """Take the first suggestion: a person is kept as an answer at once, a place is only put into the words."""
         ident, words = block.suggestions[0]
         head = [part for part in block.text.split(";")[:-1] if part.strip()]
         block.words.load("; ".join([*(part.strip() for part in head), words]))
@@ -151,21 +151,21 @@ class ItemScreen(ItemView):
 
     async def action_audience(self) -> None:
         block = self.block
-        if await self._can_write(block) and (told := self._meant(block)) is not None:
-            level = told.audience.partition(":")[0]
+        if await self._can_write(block) and (view := self._meant(block)) is not None:
+            level = view.audience.partition(":")[0]
             at = AUDIENCES.index(level) if level in AUDIENCES else -1
-            wanted = AUDIENCES[(at + 1) % len(AUDIENCES)]
-            self._change(told, f"{_quoted(told)}: for {wanted}.", audience=wanted)
+            audience = AUDIENCES[(at + 1) % len(AUDIENCES)]
+            self._change(view, f"{_quoted(view)}: for {audience}.", audience=audience)
 
     async def action_language(self) -> None:
-        """The language of what is told here, and of what is told from now on."""
+        """Ask for a language: of the answer in this prompt, and of everything told from now on."""
         block = self.block
         if not await self._can_write(block):
             return
         own = self.sitting.own(self.record, block.prompt)
 
-        def answer(told: dict[str, str]) -> str:
-            tag = told["tag"]
+        def answer(answers: dict[str, str]) -> str:
+            tag = answers["tag"]
             if not is_language(tag):
                 return "Write a language tag: en, et, mi, de-AT."
             self.sitting.language = tag
@@ -179,25 +179,25 @@ class ItemScreen(ItemView):
 
     async def action_sure(self) -> None:
         block = self.block
-        if await self._can_write(block) and (told := self._meant(block)) is not None:
-            at = SURENESSES.index(told.sure) if told.sure in SURENESSES else -1
-            wanted = SURENESSES[(at + 1) % len(SURENESSES)]
-            self._change(told, f"{_quoted(told)}: {_SURE[wanted]}.", sure=wanted)
+        if await self._can_write(block) and (view := self._meant(block)) is not None:
+            at = SURENESSES.index(view.sure) if view.sure in SURENESSES else -1
+            sureness = SURENESSES[(at + 1) % len(SURENESSES)]
+            self._change(view, f"{_quoted(view)}: {_SURE[sureness]}.", sure=sureness)
 
     def _meant(self, block: Block) -> StatementView | None:
-        """The statement that the keys of a prompt are about: our own; where answers gather, the last one."""
+        """The statement that F6, F7 and Ctrl+L change: this teller's answer; where answers gather, the last of them."""
         own = self.sitting.own(self.record, block.prompt)
         if own is None and block.prompt.gathers:
             source = self.sitting.source_of(block.prompt)
-            mine = [told for told in self.record.all(block.prompt.field) if told.source == source]
+            mine = [view for view in self.record.all(block.prompt.field) if view.source == source]
             own = mine[-1] if mine else None
         if own is None:
             self.say("Nothing is told here yet. Say it first; F4 shows what others said.", bad=True)
         return own
 
-    def _change(self, told: StatementView, words: str, **what: str) -> None:
+    def _change(self, view: StatementView, words: str, **changes: str) -> None:
         try:
-            self.sitting.change(self.record, told, **what)
+            self.sitting.change(self.record, view, **changes)
         except BoxloreError as error:
             self.say(str(error), bad=True)
             return
@@ -219,45 +219,45 @@ class ItemScreen(ItemView):
         if self.before == self.record.id:
             self.say("There is no item before this one yet. Look at one, then at this.")
             return
-        record, other = self.record, self.sitting.record(self.before)
+        record, previous = self.record, self.sitting.record(self.before)
 
-        def answer(what: str) -> None:
+        def answer(shared: str) -> None:
             try:
-                made = same_as(self.sitting, [record], other, what)
+                count = same_as(self.sitting, [record], previous, shared)
             except BoxloreError as error:
                 self.say(str(error), bad=True)
                 return
             self.refresh_record()
-            self.say(f"{made} taken over from {other.number}. Ctrl+Z takes it back.")
+            self.say(f"{count} taken over from {previous.number}. Ctrl+Z takes it back.")
 
         choices = [Choice(name, f"Same {name}") for name in SAME]
-        await self.app.push_screen(Choices(f"As in {other.number}", choices, answer))
+        await self.app.push_screen(Choices(f"As in {previous.number}", choices, answer))
 
     async def action_relate(self) -> None:
-        """How this item is related to another."""
+        """Ask how this item is related to which other one."""
         if not await self._can_write(self.block):
             return
         record = self.record
 
         async def chosen(kind: str) -> None:
-            def answer(told: dict[str, str]) -> str:
+            def answer(answers: dict[str, str]) -> str:
                 try:
-                    number = relate(self.sitting, record, told["other"], kind)
+                    number = relate(self.sitting, record, answers["other"], kind)
                 except BoxloreError as error:
                     return str(error)
                 self.refresh_record()
                 self.say(f"{RELATIONS[kind]} {number}. Ctrl+Z takes it back.")
                 return ""
 
-            other = self.sitting.record(self.before).number if self.before != record.id else ""
-            blank = Blank("other", "Which item?", other, "Its number (TRA-0042) or where it is kept (3/12/4).")
+            previous = self.sitting.record(self.before).number if self.before != record.id else ""
+            blank = Blank("other", "Which item?", previous, "Its number (TRA-0042) or where it is kept (3/12/4).")
             await Form(f"{record.number}: {RELATIONS[kind].lower()} …", [blank], answer).open(self.app)
 
         choices = [Choice(kind, words) for kind, words in RELATIONS.items()]
         await self.app.push_screen(Choices(f"{record.number} and another item", choices, chosen))
 
     async def action_prompts(self) -> None:
-        """Where the questions stand, to be edited."""
+        """Write the questions to a file that the keeper may edit, and say where it is."""
         if not self.sitting.writable:
             self.say("Open for reading only; nothing can be changed.", bad=True)
             return
@@ -265,7 +265,7 @@ class ItemScreen(ItemView):
         self.say(f"The questions are in {path}. Edit it with any editor of plain text; open Boxlore again after that.")
 
     async def action_course(self) -> None:
-        """Where the sitting stands, and the next step."""
+        """Show the card of the sitting's own steps: agreement, rest, recording, close."""
         from boxlore.tui.screens.sitting_steps import open_course
 
         if await self.settled():
@@ -276,23 +276,23 @@ class ItemScreen(ItemView):
             return
         record = self.record
 
-        def answer(told: dict[str, str]) -> str:
-            self.sitting.ask_later(record, told["words"])
+        def answer(answers: dict[str, str]) -> str:
+            self.sitting.ask_later(record, answers["words"])
             self.refresh_record()
-            self.say(f"Noted: {told['words'] or COME_BACK}. The list (F3) shows it under “to ask”.")
+            self.say(f"Noted: {answers['words'] or COME_BACK}. The list (F3) shows it under “to ask”.")
             return ""
 
         blank = Blank("words", "What is to be asked, or whom?", COME_BACK, "For instance: ask Joan.")
         await Form(f"Ask later: {record.number}", [blank], answer).open(self.app)
 
     async def action_set_aside(self) -> None:
-        """Put the item aside for now."""
+        """Ask why, and put the item aside for now."""
         if not await self._can_write(self.block):
             return
         record = self.record
 
-        def answer(told: dict[str, str]) -> str:
-            self.sitting.set_aside(record, told["why"])
+        def answer(answers: dict[str, str]) -> str:
+            self.sitting.set_aside(record, answers["why"])
             self.refresh_record()
             self.say(f"{record.number} is set aside. The list (F3) shows it under “to ask”; Ctrl+Z takes it back.")
             return ""
@@ -316,17 +316,18 @@ class ItemScreen(ItemView):
         if await self._can_write(self.block):
             self._moved(self.sitting.redo(), "Done again", "Nothing was taken back.")
 
-    def _moved(self, done: Done | None, what: str, otherwise: str) -> None:
-        if done is None:
+    def _moved(self, act: Done | None, verb: str, otherwise: str) -> None:
+        """After undo or redo: show the item it was about, and say what was done; `otherwise` if nothing was."""
+        if act is None:
             self.say(otherwise)
             return
-        position = self.listing.position(done.item)
-        if done.item != self.record.id and position >= 0:
+        position = self.listing.position(act.item)
+        if act.item != self.record.id and position >= 0:
             self.open(position)
         else:
             self.refresh_record()
-        self.listing.forget(done.item)
-        self.say(f"{what}: {done.what}.")
+        self.listing.forget(act.item)
+        self.say(f"{verb}: {act.what}.")
 
     # other screens
 
@@ -344,20 +345,20 @@ class ItemScreen(ItemView):
         await self.app.push_screen(LargeScreen(self))
 
     async def action_viewing(self) -> None:
-        """The address of the teller's page, and its code for a camera."""
+        """Show the address of the teller's page, and its square code for a camera."""
         showing = self.showing
         if not showing.address:
             self.say("There is no page: it was started with --no-viewing, or from the list of collections.")
             return
-        many = f"{showing.lookers} looking now" if showing.lookers else "nobody is looking yet"
-        here = showing.address.startswith("http://127.")
+        lookers = f"{showing.lookers} looking now" if showing.lookers else "nobody is looking yet"
+        is_local = showing.address.startswith("http://127.")
         how = (
             "Open it in a browser on this machine; nothing leaves it."
-            if here
+            if is_local
             else "It is not encrypted: anyone on this network could read along."
         )
         code = (showing.code, "#ffffff on #000000")
-        await self.app.push_screen(Notice(f"The teller’s page: {showing.address}", code, f"\n{many}. {how}"))
+        await self.app.push_screen(Notice(f"The teller’s page: {showing.address}", code, f"\n{lookers}. {how}"))
 
     async def action_find(self) -> None:
         if await self.settled():
@@ -380,6 +381,6 @@ class ItemScreen(ItemView):
 _SURE = {Sure.SURE: "sure", Sure.LIKELY: "likely", Sure.GUESS: "a guess"}
 
 
-def _quoted(told: StatementView) -> str:
-    words = " ".join(told.words.split())
+def _quoted(view: StatementView) -> str:
+    words = " ".join(view.words.split())
     return f"“{words[:40]}…”" if len(words) > 40 else f"“{words}”"

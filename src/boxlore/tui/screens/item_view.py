@@ -1,4 +1,7 @@
-"""The sitting's own screen: one item, its picture, and the prompts in the order they are asked."""
+"""The sitting's screen: one item, its picture, and its prompts in the order in which they are asked.
+
+It shows and it keeps; `tui.screens.item` adds what each key does.
+"""
 
 from collections.abc import Callable
 
@@ -24,10 +27,14 @@ from boxlore.tui.widgets.plain_text import Line
 from boxlore.tui.widgets.prompt_block import Block, made_of
 
 WIDE, TALL = 100, 34
+"""From so many columns on the picture stands beside the prompts; from so many rows on there is space between them."""
 
 
 class ItemView(Screen[None]):
-    """Shows the item at `position`; `open` shows another in the same widgets, so nothing is built anew."""
+    """Shows the item at `position` of the list; `open` shows another in the same widgets, so nothing is built anew.
+
+    `before` is the id of the item shown before this one, `marked` are the item's markers.
+    """
 
     AUTO_FOCUS = ""
     DEFAULT_CSS = """
@@ -91,7 +98,7 @@ class ItemView(Screen[None]):
         self.call_after_refresh(self._begin_beside)
 
     def _begin_beside(self) -> None:
-        """What takes its time begins when the first question is drawn: the list of places, the teller's page."""
+        """Start the slow parts in threads, once the first question is drawn: the list of places, the teller's page."""
         self.run_worker(self.sitting.prepare, thread=True, group="places", exit_on_error=False)
         self.run_worker(self._serve, thread=True, group="page", exit_on_error=False)
 
@@ -104,7 +111,7 @@ class ItemView(Screen[None]):
         self.call_after_refresh(self.show_picture)
 
     def _fit(self, size: Size) -> bool:
-        """Lay out for a size; whether it is low."""
+        """Choose the layout for a size. Returns whether the screen is low (under TALL rows)."""
         low = size.height < TALL
         self.set_class(size.width >= WIDE, "-wide")
         self.set_class(low, "-low")
@@ -160,7 +167,7 @@ class ItemView(Screen[None]):
         self.show_picture()
 
     def refresh_record(self) -> None:
-        """Read the item again, after a change made elsewhere."""
+        """Read the item's record again and show it, after a change. Words being typed stay."""
         self.fill(self.sitting.record(self.record.id), keeps=False)
 
     def _head(self) -> None:
@@ -170,17 +177,18 @@ class ItemView(Screen[None]):
         self.top.tell(f"{record.number} · {mark}{kind}", self._standing())
 
     def _standing(self, saved: str = "") -> str:
+        """The right end of the top line: who tells, the item's place in the list, whether the words are safe."""
         place = f"{self.position + 1} of {len(self.listing)}"
-        who = f"{self.sitting.narrator} tells · " if self.sitting.id else ""
+        teller = f"{self.sitting.narrator} tells · " if self.sitting.id else ""
         state = saved or ("all saved" if self.sitting.writable else "read only")
-        return f"{who}{place} · {state}"
+        return f"{teller}{place} · {state}"
 
     def stand(self, saved: str) -> None:
         """Say in the top line whether the words are safe."""
         self.top.tell(right=self._standing(saved))
 
     def say(self, words: str, *, bad: bool = False) -> None:
-        """One sentence above the keys; empty takes it away."""
+        """Show one sentence above the keys; '' takes it away. `bad`: it is an error."""
         self._note = words
         self.note.display = bool(words) or not self.has_class("-low")
         self.note.set_class(bad, "-bad")
@@ -192,16 +200,16 @@ class ItemView(Screen[None]):
         to_ask = self.sitting.to_ask(self.record.id)
         parts += [f"\n→ {words}" for words in to_ask]
         wide = self.has_class("-wide")
-        for line, here in zip(self.asks, (wide, not wide), strict=True):
+        for line, shown in zip(self.asks, (wide, not wide), strict=True):
             line.say(("Worth asking", "bold"), *parts)
-            line.display = bool(parts) and here
+            line.display = bool(parts) and shown
 
     def _say_legend(self) -> None:
         parts: list[str | tuple[str, str]] = []
-        for one in self.record.shown():
-            if one.number:
-                parts += ["▐", (str(one.number), "reverse"), "▌"]
-                parts += [f" {one.name}{'?' if one.unsure else ''}   "]
+        for person in self.record.shown():
+            if person.number:
+                parts += ["▐", (str(person.number), "reverse"), "▌"]
+                parts += [f" {person.name}{'?' if person.unsure else ''}   "]
         for mark in self.marked:
             if not mark.name:
                 parts += ["▐", (str(mark.number), "reverse"), "▌ not named   "]
@@ -217,7 +225,8 @@ class ItemView(Screen[None]):
         self.legend.display = bool(parts)
 
     def task_done(self, *, wrote: bool) -> None:
-        """A long task is over: new items may stand in the list."""
+        """Called when a long task is over; `wrote` says that it may have changed the collection, so the list is read
+        again."""
         if wrote:
             self.listing.reload()
             self.position = max(self.listing.position(self.record.id), 0)
@@ -231,7 +240,7 @@ class ItemView(Screen[None]):
         return self.record.scans[0] if self.record.scans else None
 
     def show_picture(self) -> None:
-        """Show the picture; one not seen lately is fetched beside the typing."""
+        """Show the item's first picture. One that is not in memory is read in a thread, so that typing never waits."""
         wide, high = self.picture.wanted
         if wide < 4 or high < 4 or not self.has_class("-wide"):
             return
@@ -240,9 +249,9 @@ class ItemView(Screen[None]):
             self.picture.show(Glimpse(0, 0, b"", words))
             return
         scan = self.recto
-        kept = self.glimpses.kept(scan, wide, high)
-        self.picture.show(kept, self.pins(scan))
-        if kept is None:
+        glimpse = self.glimpses.kept(scan, wide, high)
+        self.picture.show(glimpse, self.pins(scan))
+        if glimpse is None:
             self.run_worker(
                 lambda: self._fetch(scan, wide, high), thread=True, exclusive=True, group="picture", exit_on_error=False
             )
@@ -256,49 +265,53 @@ class ItemView(Screen[None]):
             self.show_picture()
 
     def pins(self, scan: ScanFile | None) -> list[Pin]:
-        """The markers on a scan, where they are seen."""
-        here = [one for one in self.marked if scan is not None and one.scan == scan.id]
-        return [Pin(one.number, one.x, one.y) for one in here]
+        """The item's markers that are on this scan, as pins to draw."""
+        markers = [marker for marker in self.marked if scan is not None and marker.scan == scan.id]
+        return [Pin(marker.number, marker.x, marker.y) for marker in markers]
 
     # markers
 
     def _asking(self, block: Block) -> str:
-        """Who is at the marker just set, instead of the open question."""
-        wanted = self.sitting.to_name[0].id if self.sitting.to_name else ""
-        number = next((one.number for one in self.marked if one.id == wanted), 0)
+        """`Who is at 3?` in the prompt of names, while a marker waits for its name; else ''."""
+        marker_id = self.sitting.to_name[0].id if self.sitting.to_name else ""
+        number = next((marker.number for marker in self.marked if marker.id == marker_id), 0)
         return f"Who is at {number}?" if number and block.prompt.field == "person" else ""
 
     def mark_at(self, scan: ScanFile, x: float, y: float, *, by_keeper: bool) -> None:
-        """A marker on a picture. The keeper's own moves the cursor to the names; a touch of another never does."""
+        """Set a marker at x, y (0..1 of the picture as it is shown).
+
+        `by_keeper` moves the cursor to the prompt of names. A touch on the teller's page never moves the cursor, for
+        the keeper may be typing.
+        """
         if not self.sitting.writable:
             self.say("Open for reading only; no marker can be set.", bad=True)
             return
         try:
-            made = self.sitting.mark(self.record, scan, x, y)
+            new_marker = self.sitting.mark(self.record, scan, x, y)
         except BoxloreError as error:
             self.say(str(error), bad=True)
             return
         self.refresh_record()
-        number = next((one.number for one in self.marked if one.id == made.id), 0)
+        number = next((marker.number for marker in self.marked if marker.id == new_marker.id), 0)
         if by_keeper:
             self.name_next()
         else:
             self.say(f"Marker {number} was touched. The next name under “Who” is there.")
 
     def name_next(self) -> None:
-        """The cursor goes to the names."""
-        block = next((block for block in self.blocks if block.prompt.field == "person"), self.blocks[0])
-        self.set_focus(block.words)
-        for each in self.blocks:
-            each.asking = self._asking(each)
-            each.draw()
+        """Put the cursor into the prompt of names, and ask there who is at the marker."""
+        name_block = next((block for block in self.blocks if block.prompt.field == "person"), self.blocks[0])
+        self.set_focus(name_block.words)
+        for block in self.blocks:
+            block.asking = self._asking(block)
+            block.draw()
 
     def on_picture_touched(self, event: Picture.Touched) -> None:
         if self.recto is not None and all(self.keep(block) for block in self.blocks):
             self.mark_at(self.recto, event.x, event.y, by_keeper=True)
 
     def _serve(self) -> None:
-        """Let the page's server begin; where it is stands above the keys until something is typed."""
+        """Start the server of the teller's page (in a thread), and show its address until something is typed."""
         try:
             self.showing.opening()
         except BoxloreError as error:
@@ -309,9 +322,9 @@ class ItemView(Screen[None]):
         if words:
             self._from_page(lambda: None if self._note else self.say(words, bad=bad))
 
-    def _from_page(self, what: Callable[[], None]) -> None:
-        """Called by the page's server in a thread of its own."""
-        self.call_later(what)
+    def _from_page(self, action: Callable[[], None]) -> None:
+        """Run an action in the app's loop; the page's server calls this from its own thread."""
+        self.call_later(action)
 
     def _tapped(self, tap: Tap) -> None:
         scan = next((scan for scan in self.record.scans if scan.id == tap.scan), None)
@@ -323,7 +336,7 @@ class ItemView(Screen[None]):
     # hearing
 
     def typed(self, block: Block) -> None:
-        """A change to the words: kept as a draft before it is drawn."""
+        """Keep the changed words as a draft on the disk, before they are drawn."""
         try:
             words = block.text if block.changed else ""
             self.sitting.draft(self.record.id, block.prompt, words, block.replaces)
@@ -337,7 +350,7 @@ class ItemView(Screen[None]):
         self.understand(block)
 
     def left(self, block: Block) -> None:
-        """The focus went elsewhere by mouse: keep what was typed."""
+        """Keep the block's words when the focus went elsewhere by the mouse."""
         if block.changed and block.words is not self.focused:
             self.keep(block)
 
@@ -346,11 +359,11 @@ class ItemView(Screen[None]):
         if not block.changed and not person:
             return True
         try:
-            made = self.sitting.keep(self.record, block.prompt, block.text, person=person)
+            changed = self.sitting.keep(self.record, block.prompt, block.text, person=person)
         except BoxloreError as error:
             self.say(str(error), bad=True)
             return False
-        if made:
+        if changed:
             block.baseline = block.text
             if redraw:
                 self.refresh_record()
@@ -358,7 +371,7 @@ class ItemView(Screen[None]):
         return True
 
     def understand(self, block: Block) -> None:
-        """Say beside the words what is made of them."""
+        """Show below the words what is understood of them; a place only after a pause in typing (0.15 s)."""
         block.suggest(self.sitting.complete(block.prompt, block.text))
         block.understood = ()
         if block.prompt.reads == "place":

@@ -1,4 +1,4 @@
-"""The menu: what is done seldom, and every F-key's action for keyboards without them."""
+"""The menu: the long tasks, and the action of every F-key for keyboards that have none."""
 
 from typing import Any, Protocol
 
@@ -12,7 +12,7 @@ from boxlore.tui.screens.working import WorkingScreen
 
 
 class MenuHost(Protocol):
-    """The screen below the menu."""
+    """What the menu needs of the screen below it."""
 
     sitting: Sitting
 
@@ -26,6 +26,7 @@ class MenuHost(Protocol):
 
 
 HERE = (
+    # (action of `tui.screens.item`, its name, its key and a few words)
     ("viewing", "Page for the teller", "its address and code"),
     ("guide", "Guide", "F1"),
     ("picture", "Large picture", "F2  front and back"),
@@ -46,7 +47,7 @@ LIGHT, LEAVE, SURVEY = "light", "leave", "survey"
 
 
 async def open_menu(screen: MenuHost) -> None:
-    """Show the menu of the sitting's screen and do what is chosen."""
+    """Show the menu over the sitting's screen, and do what is chosen."""
     choices = [Choice(f"task:{key}", task.name, task.about) for key, task in TASKS.items()]
     choices.append(Choice(SURVEY, "Survey a box", "sleeves, tape, damage: one key each"))
     choices += [Choice(action, name, key) for action, name, key in HERE]
@@ -73,16 +74,16 @@ async def open_menu(screen: MenuHost) -> None:
 
 
 async def start(screen: MenuHost, name: str) -> None:
-    """Ask what a task needs, then run it."""
+    """Ask for what a task needs with a form, then run it on a card of its own."""
     task = TASKS[name]
     collection = screen.sitting.collection
     if task.writes and not screen.sitting.writable:
         screen.say("Open for reading only; nothing can be changed.", bad=True)
         return
 
-    async def run(told: dict[str, str]) -> str:
+    async def run(answers: dict[str, str]) -> str:
         def job(progress: Progress) -> list[str]:
-            return task.job(collection, told, progress)
+            return task.job(collection, answers, progress)
 
         await screen.app.push_screen(WorkingScreen(task.name, job, lambda: screen.task_done(wrote=task.writes)))
         return ""

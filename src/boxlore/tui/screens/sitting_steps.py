@@ -1,4 +1,7 @@
-"""The sitting's own steps as cards: agreement, rest, recording, what to close, what to ask next time, the summary."""
+"""The steps of a sitting as cards: agreement, consent, rest, recording, passages to close, closing, the summary.
+
+`open_course` shows the steps that are possible now; `_DO` says which function does each.
+"""
 
 from collections.abc import Awaitable, Callable
 from pathlib import Path
@@ -25,7 +28,7 @@ THANKS = "Thank you."
 
 
 class StepsHost(Protocol):
-    """The screen below."""
+    """What the cards need of the screen below them."""
 
     sitting: Sitting
     showing: Showing
@@ -40,7 +43,7 @@ class StepsHost(Protocol):
 
 
 class Rest(Card):
-    """A rest: nothing is asked and nothing typed until Enter; the teller's page says so."""
+    """The card shown during a rest, until Enter; nothing can be typed meanwhile. `over` is called at its end."""
 
     BINDINGS = bound(("enter,space", "close"))
 
@@ -58,12 +61,12 @@ class Rest(Card):
 
 
 async def open_course(host: StepsHost) -> None:
-    """Show where the sitting stands, and what can be done with it."""
+    """Show who tells and for how long, and the steps that can be taken now."""
     sitting = host.sitting
     if not sitting.writable:
         host.say("Open for reading only; nothing can be changed.", bad=True)
         return
-    who = f"{sitting.narrator} tells · {sitting.minutes} minutes" if sitting.id else "nobody tells yet"
+    teller = f"{sitting.narrator} tells · {sitting.minutes} minutes" if sitting.id else "nobody tells yet"
     choices = [Choice("prepare", "Agreement", "who tells; read out; the terms")]
     if sitting.id:
         choices += [Choice(str(step), _NAMES[step]) for step in course.STAGES.get(sitting.stage, ())]
@@ -84,7 +87,7 @@ async def open_course(host: StepsHost) -> None:
         except BoxloreError as error:
             host.say(str(error), bad=True)
 
-    await host.app.push_screen(Choices(f"This sitting: {who}", choices, answer))
+    await host.app.push_screen(Choices(f"This sitting: {teller}", choices, answer))
 
 
 _NAMES = {
@@ -97,9 +100,9 @@ _NAMES = {
 async def _prepare(host: StepsHost) -> None:
     sitting = host.sitting
 
-    async def answer(told: dict[str, str]) -> str:
+    async def answer(answers: dict[str, str]) -> str:
         try:
-            course.prepare(sitting, told)
+            course.prepare(sitting, answers)
         except BoxloreError as error:
             return str(error)
         host.refresh_record()
@@ -125,7 +128,7 @@ async def _prepare(host: StepsHost) -> None:
 
 
 async def _consent(host: StepsHost) -> None:
-    """Each of those whose consent is due, one after another, with one key each."""
+    """Ask about each person whose consent is due, one card after another."""
     waiting = course.consent_due(host.sitting)
 
     async def ask() -> None:
@@ -140,8 +143,8 @@ async def _consent(host: StepsHost) -> None:
             elif value == "yes" and person.consents[-1].capacity is not Capacity.SELF:
                 await _before_whom(host, person, ask)
             else:
-                made = course.answer_consent(host.sitting, person, given=value == "yes")
-                host.say(f"{person.name}: {made.words}")
+                consent = course.answer_consent(host.sitting, person, given=value == "yes")
+                host.say(f"{person.name}: {consent.words}")
                 await ask()
 
         await host.app.push_screen(Choices(f"May it stay so? {course.due_words(person)}", _MAY_IT, answer))
@@ -159,12 +162,14 @@ _MAY_IT = (
 
 
 async def _before_whom(host: StepsHost, person: Person, then: Callable[[], Awaitable[None]]) -> None:
-    async def answer(told: dict[str, str]) -> str:
+    """Ask for the witness of a consent that somebody else gives for the person; `then` goes on to the next."""
+
+    async def answer(answers: dict[str, str]) -> str:
         try:
-            made = course.answer_consent(host.sitting, person, given=True, witness=told["witness"])
+            consent = course.answer_consent(host.sitting, person, given=True, witness=answers["witness"])
         except BoxloreError as error:
             return str(error)
-        host.say(f"{person.name}: {made.words}")
+        host.say(f"{person.name}: {consent.words}")
         await then()
         return ""
 
@@ -195,8 +200,8 @@ async def _close(host: StepsHost) -> None:
     course.step(host.sitting, Step.CLOSE)
     host.showing.say(THANKS)
 
-    async def answer(told: dict[str, str]) -> str:
-        course.ask_next_time(host.sitting, told["next"])
+    async def answer(answers: dict[str, str]) -> str:
+        course.ask_next_time(host.sitting, answers["next"])
         await _summary(host)
         return ""
 
@@ -207,11 +212,11 @@ async def _close(host: StepsHost) -> None:
 async def _summary(host: StepsHost) -> None:
     lines = "\n".join(course.summary(host.sitting).lines())
     claps = [clock_of(at) for at in course.claps(host.sitting.collection, host.sitting.id)]
-    more = f"\nClaps at {', '.join(claps)} of the sitting." if claps else ""
+    claps_line = f"\nClaps at {', '.join(claps)} of the sitting." if claps else ""
     after = (
         "\n\nCtrl+Q leaves. “This sitting”, then “Go on” opens it again." if host.sitting.stage is Stage.CLOSING else ""
     )
-    await host.app.push_screen(Notice(f"{host.sitting.narrator}: summary", lines + more + after))
+    await host.app.push_screen(Notice(f"{host.sitting.narrator}: summary", lines + claps_line + after))
 
 
 async def _started(host: StepsHost) -> None:
@@ -225,15 +230,15 @@ async def _clap(host: StepsHost) -> None:
 
 
 async def _closed(host: StepsHost) -> None:
-    def answer(told: dict[str, str]) -> str:
+    def answer(answers: dict[str, str]) -> str:
         try:
-            minutes = float(told["minutes"].replace(",", "."))
+            minutes = float(answers["minutes"].replace(",", "."))
         except ValueError:
             return "Write how many minutes, such as 5."
         if not 0 < minutes < 600:
             return "Write how many minutes, such as 5."
-        course.close_passage(host.sitting, minutes, told["why"])
-        host.say(f"The last {told['minutes']} minutes are closed for outside.")
+        course.close_passage(host.sitting, minutes, answers["why"])
+        host.say(f"The last {answers['minutes']} minutes are closed for outside.")
         return ""
 
     blanks = [
@@ -246,20 +251,20 @@ async def _closed(host: StepsHost) -> None:
 async def _recording(host: StepsHost) -> None:
     sitting = host.sitting
 
-    def answer(told: dict[str, str]) -> str:
+    def answer(answers: dict[str, str]) -> str:
         try:
-            clap_at = moment_of(told["at"]) if told["at"] else None
-            number = int(told["clap"] or 1)
+            clap_at = moment_of(answers["at"]) if answers["at"] else None
+            number = int(answers["clap"] or 1)
         except ValueError:
             return "Write minutes and seconds, such as 0:12; and the clap’s number, such as 1."
-        file = Path(told["file"]).expanduser()
+        file = Path(answers["file"]).expanduser()
         if not file.is_file():
             return f"There is no file {file}."
         try:
-            kept = keep_recording(sitting.collection, sitting.id, file, clap_at=clap_at, clap=number)
+            kept_file = keep_recording(sitting.collection, sitting.id, file, clap_at=clap_at, clap=number)
         except BoxloreError as error:
             return str(error)
-        host.say(f"{kept.path} is kept ({kept.because}).")
+        host.say(f"{kept_file.path} is kept ({kept_file.because}).")
         return ""
 
     have = len(course.claps(sitting.collection, sitting.id))
@@ -272,15 +277,15 @@ async def _recording(host: StepsHost) -> None:
 
 
 async def _paper(host: StepsHost) -> None:
-    def answer(told: dict[str, str]) -> str:
-        file = Path(told["file"]).expanduser()
+    def answer(answers: dict[str, str]) -> str:
+        file = Path(answers["file"]).expanduser()
         if not file.is_file():
             return f"There is no file {file}."
         try:
-            kept = keep_paper(host.sitting.collection, host.sitting.id, file, told["what"])
+            kept_file = keep_paper(host.sitting.collection, host.sitting.id, file, answers["what"])
         except BoxloreError as error:
             return str(error)
-        host.say(f"{kept.path} is kept.")
+        host.say(f"{kept_file.path} is kept.")
         return ""
 
     blanks = [Blank("file", "The scanned paper", "", "PDF or picture."), Blank("what", "What is it?", "agreement")]
@@ -289,9 +294,9 @@ async def _paper(host: StepsHost) -> None:
 
 async def _story(host: StepsHost) -> None:
     async def chosen(kind: str) -> None:
-        def answer(told: dict[str, str]) -> str:
+        def answer(answers: dict[str, str]) -> str:
             try:
-                story_about(host.sitting, kind, told.get("name", ""), told["words"], host.record.id)
+                story_about(host.sitting, kind, answers.get("name", ""), answers["words"], host.record.id)
             except BoxloreError as error:
                 return str(error)
             host.say("The story is kept. Ctrl+Z takes it back.")

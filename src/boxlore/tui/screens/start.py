@@ -15,8 +15,8 @@ from boxlore.tui.screens.cards import Blank, Choice, Choices, Form
 from boxlore.tui.screens.guide import GuideScreen
 from boxlore.tui.widgets.plain_text import Line
 
-Ways = Callable[[Path], Awaitable[str]]
-"""What is done with the folder named; returns what went wrong, or nothing."""
+FolderAction = Callable[[Path], Awaitable[str]]
+"""What is done with the folder that was named. Returns what went wrong, or ''."""
 
 WELCOME = (
     "Boxes of photographs, and someone who still knows.\n\n"
@@ -34,7 +34,11 @@ FIVE = (
 
 
 class StartScreen(Screen[None]):
-    """Offers start, open, demo; `resumed` is called whenever this screen is back."""
+    """Offers to start a collection, open one or see the demonstration.
+
+    `opened` opens a folder, `demo` makes the demonstration in one; `resumed` is called whenever this screen is on top
+    again.
+    """
 
     AUTO_FOCUS = ""
     BINDINGS = bound(
@@ -45,7 +49,7 @@ class StartScreen(Screen[None]):
     StartScreen .card { width: 76; }
     """
 
-    def __init__(self, opened: Ways, demo: Ways, resumed: Callable[[], Awaitable[None]]) -> None:
+    def __init__(self, opened: FolderAction, demo: FolderAction, resumed: Callable[[], Awaitable[None]]) -> None:
         super().__init__()
         self._opened, self._demo, self._resumed = opened, demo, resumed
         self._note = Line(id="note")
@@ -60,14 +64,14 @@ class StartScreen(Screen[None]):
                 ("  D  ", "bold $primary"), "See the demonstration: the Tamm and Rourke families\n",
             )  # fmt: skip
             yield Line("Five keys are enough:", classes="faint")
-            yield Line(*[part for cap, what in FIVE for part in ((f"  {cap:<7}", "bold"), f"{what}\n")])
+            yield Line(*[part for cap, use in FIVE for part in ((f"  {cap:<7}", "bold"), f"{use}\n")])
             yield self._note
 
     def on_mount(self) -> None:
         self._note.display = False
 
     def say(self, words: str) -> None:
-        """What went wrong, in a sentence."""
+        """Show what went wrong, in a sentence."""
         self._note.display = bool(words)
         self._note.add_class("-bad")
         self._note.say(words)
@@ -78,13 +82,13 @@ class StartScreen(Screen[None]):
     async def action_start(self) -> None:
         """Start a collection."""
 
-        async def answer(told: dict[str, str]) -> str:
-            folder = Path(told["folder"]).expanduser()
+        async def answer(answers: dict[str, str]) -> str:
+            folder = Path(answers["folder"]).expanduser()
             try:
-                if not told["folder"]:
+                if not answers["folder"]:
                     return "Name a folder for it."
-                prefix = told["prefix"].upper()
-                start(folder, Settings(title=told["title"] or "Family photographs", prefix=prefix))
+                prefix = answers["prefix"].upper()
+                start(folder, Settings(title=answers["title"] or "Family photographs", prefix=prefix))
             except BoxloreError as error:
                 return str(error)
             return await self._opened(folder)
@@ -99,8 +103,8 @@ class StartScreen(Screen[None]):
     async def action_open(self) -> None:
         """Open a collection."""
 
-        async def answer(told: dict[str, str]) -> str:
-            folder = Path(told["folder"]).expanduser()
+        async def answer(answers: dict[str, str]) -> str:
+            folder = Path(answers["folder"]).expanduser()
             if not (folder / DATABASE).is_file():
                 return f"There is no collection in {folder}."
             return await self._opened(folder)
@@ -110,18 +114,18 @@ class StartScreen(Screen[None]):
     async def action_demo(self) -> None:
         """Make the demonstration and open it."""
 
-        async def answer(told: dict[str, str]) -> str:
-            return await self._demo(Path(told["folder"]).expanduser())
+        async def answer(answers: dict[str, str]) -> str:
+            return await self._demo(Path(answers["folder"]).expanduser())
 
         blank = Blank("folder", "Folder for it", "~/tamm_family", "Made if it is not there; delete it when you like.")
         await Form("The demonstration", [blank], answer).open(self.app)
 
     async def action_guide(self) -> None:
-        """The guide."""
+        """Show the guide."""
         await self.app.push_screen(GuideScreen())
 
     async def action_more(self) -> None:
-        """The same three as a menu."""
+        """Show the same choices as a menu, for who looks for one at Esc."""
 
         async def answer(value: str) -> None:
             await self.run_action(value)

@@ -1,4 +1,4 @@
-"""Everything told of one item: who says so, how surely, for whom; and what can be done with each statement."""
+"""The screen of everything told of one item: who says so, how surely, for whom; and what can be done with each."""
 
 from collections.abc import Callable
 
@@ -31,7 +31,7 @@ ACTIONS = (
 
 
 class SaidScreen(Screen[None]):
-    """The statements as a list; Enter offers what can be done with one."""
+    """The statements as a list; Enter offers what can be done with one. `changed` is called when the screen closes."""
 
     AUTO_FOCUS = ""
     BINDINGS = bound(
@@ -50,7 +50,7 @@ class SaidScreen(Screen[None]):
     def __init__(self, sitting: Sitting, record: Record, changed: Callable[[], None]) -> None:
         super().__init__()
         self._sitting, self._record, self._changed = sitting, record, changed
-        self._told: list[StatementView] = []
+        self._views: list[StatementView] = []
         self._top, self._rows, self._whole, self._note = Top(), Rows(), Line(id="whole"), Line(id="note")
 
     def compose(self) -> ComposeResult:
@@ -65,42 +65,44 @@ class SaidScreen(Screen[None]):
 
     def _load(self) -> None:
         self._record = self._sitting.record(self._record.id)
-        marked = [one.told for one in self._record.shown() if one.number]
-        known = {told.statement for rows in self._record.told.values() for told in rows}
+        marked = [person.told for person in self._record.shown() if person.number]
+        known_ids = {view.statement for rows in self._record.told.values() for view in rows}
         own = [name for name in self._record.told if name not in FIELDS]
-        self._told = [told for name in (*FIELDS, *own) for told in self._record.all(name)]
-        self._told += [told for told in marked if told.statement not in known]
+        self._views = [view for name in (*FIELDS, *own) for view in self._record.all(name)]
+        self._views += [view for view in marked if view.statement not in known_ids]
         self._top.tell(f"{self._record.number} · who says so", "Enter what can be done · Esc back")
-        self._rows.show(len(self._told), self._cells, self._rows.at)
+        self._rows.show(len(self._views), self._cells, self._rows.at)
         self._say_whole()
 
     def _cells(self, at: int, width: int) -> Cells:
-        told = self._told[at]
-        doubted = any(told.statement in {one.statement for one in c.told} for c in self._record.conflicts)
-        first = self._record.first(told.field) is told and not FIELDS[told.field].many
-        state = "disputed" if doubted else "in force" if first or FIELDS[told.field].many else "besides"
-        about = f"{who_says(told)}: “{' '.join(told.words.split())}”"
-        extra = f"  ({marks(told)})" if marks(told) else ""
+        view = self._views[at]
+        doubted = any(
+            view.statement in {disputed.statement for disputed in conflict.told} for conflict in self._record.conflicts
+        )
+        first = self._record.first(view.field) is view and not FIELDS[view.field].many
+        state = "disputed" if doubted else "in force" if first or FIELDS[view.field].many else "besides"
+        about = f"{who_says(view)}: “{' '.join(view.words.split())}”"
+        extra = f"  ({marks(view)})" if marks(view) else ""
         return (
-            (f"{FIELDS[told.field].label:<15.15} ", "strong"),
+            (f"{FIELDS[view.field].label:<15.15} ", "strong"),
             (f"{state:<9} ", "faint"),
             (short(about, max(width - 26 - len(extra), 8)) + extra, "plain"),
         )
 
     def _say_whole(self) -> None:
-        if not self._told:
+        if not self._views:
             self._whole.say("Nothing is told of this item yet.")
             return
-        told = self._told[self._rows.at]
-        when = told.recorded_at[:16].replace("T", " ")
-        language = f" · in “{told.language}”" if told.language else ""
-        extra = f" · {marks(told)}" if marks(told) else ""
-        heard = cite(self._sitting.collection, told)
+        view = self._views[self._rows.at]
+        when = view.recorded_at[:16].replace("T", " ")
+        language = f" · in “{view.language}”" if view.language else ""
+        extra = f" · {marks(view)}" if marks(view) else ""
+        heard = cite(self._sitting.collection, view)
         extra += f" · heard in {heard}" if heard else ""
-        self._whole.say(f"“{told.words}”\n", (f"{who_says(told)} · {when}{language}{extra}", "$faint"))
+        self._whole.say(f"“{view.words}”\n", (f"{who_says(view)} · {when}{language}{extra}", "$faint"))
 
     def action_move(self, by: int) -> None:
-        """Another statement."""
+        """Move the cursor to another statement."""
         self._rows.move(by)
         self._say_whole()
 
@@ -108,7 +110,7 @@ class SaidScreen(Screen[None]):
         self._say_whole()
 
     def action_close(self) -> None:
-        """Back to the prompts."""
+        """Go back to the prompts."""
         self.app.pop_screen()
         self._changed()
 
@@ -117,7 +119,7 @@ class SaidScreen(Screen[None]):
         await self.app.run_action("leave")
 
     def say(self, words: str, *, bad: bool = False) -> None:
-        """A sentence below the list."""
+        """Show a sentence below the list; '' takes it away."""
         self._note.display = bool(words)
         self._note.set_class(bad, "-bad")
         self._note.say(words)
@@ -126,12 +128,12 @@ class SaidScreen(Screen[None]):
 
     async def action_choose(self) -> None:
         """Offer what can be done with the statement."""
-        if not self._told:
+        if not self._views:
             return
         if not self._sitting.writable:
             self.say("Open for reading only; nothing can be changed.", bad=True)
             return
-        told = self._told[self._rows.at]
+        view = self._views[self._rows.at]
         answers = {
             "audience": self._audience,
             "language": self._language,
@@ -142,16 +144,16 @@ class SaidScreen(Screen[None]):
 
         async def answer(value: str) -> None:
             try:
-                await answers[value](told)
+                await answers[value](view)
             except BoxloreError as error:
                 self.say(str(error), bad=True)
 
-        await self.app.push_screen(Choices(short(f"“{told.words}”", 60), ACTIONS, answer))
+        await self.app.push_screen(Choices(short(f"“{view.words}”", 60), ACTIONS, answer))
 
-    async def _audience(self, told: StatementView) -> None:
+    async def _audience(self, view: StatementView) -> None:
         def answer(value: dict[str, str]) -> str:
             try:
-                self._sitting.change(self._record, told, audience=value["audience"])
+                self._sitting.change(self._record, view, audience=value["audience"])
             except BoxloreError as error:
                 return str(error)
             self._load()
@@ -159,68 +161,68 @@ class SaidScreen(Screen[None]):
             return ""
 
         hint = f"{', '.join(AUDIENCES)}, or archive:2060-01-01 (closed until that day)"
-        await Form("Who may see it?", [Blank("audience", "Audience", told.audience, hint)], answer).open(self.app)
+        await Form("Who may see it?", [Blank("audience", "Audience", view.audience, hint)], answer).open(self.app)
 
-    async def _language(self, told: StatementView) -> None:
+    async def _language(self, view: StatementView) -> None:
         def answer(value: dict[str, str]) -> str:
             tag = value["tag"]
             if not is_language(tag):
                 return "Write a language tag: en, et, mi, de-AT."
-            self._sitting.change(self._record, told, language=tag)
+            self._sitting.change(self._record, view, language=tag)
             self._load()
             self.say(f"Noted as told in “{tag}”.")
             return ""
 
-        blank = language_blank(told.language)
+        blank = language_blank(view.language)
         await Form("Which language is it in?", [blank], answer).open(self.app)
 
-    async def _settle(self, told: StatementView) -> None:
-        others = self._record.all(told.field)
-        if len(others) < 2 or FIELDS[told.field].many:
+    async def _settle(self, view: StatementView) -> None:
+        answers = self._record.all(view.field)
+        if len(answers) < 2 or FIELDS[view.field].many:
             self.say("Nothing else is said here, so there is nothing to settle.")
             return
         choices = [
-            Choice(told.statement, "This one is right", "the others stay on record"),
+            Choice(view.statement, "This one is right", "the others stay on record"),
             Choice("both", "Keep both", "each may be so: two days, two names"),
             Choice("", "Cannot be said", "all stay, marked doubtful"),
         ]
 
         def answer(value: str) -> None:
             chosen, outcome = ("", value) if value == "both" else (value, "chosen" if value else "doubtful")
-            self._sitting.settle(self._record, told.field, others, chosen, outcome=outcome)
+            self._sitting.settle(self._record, view.field, answers, chosen, outcome=outcome)
             self._load()
             self.say("Settled. What the others said stays on record; a later statement opens it again.")
 
-        await self.app.push_screen(Choices(f"Settle: {FIELDS[told.field].label}", choices, answer))
+        await self.app.push_screen(Choices(f"Settle: {FIELDS[view.field].label}", choices, answer))
 
-    async def _history(self, told: StatementView) -> None:
+    async def _history(self, view: StatementView) -> None:
         parts: list[str | tuple[str, str]] = []
-        for past in self._sitting.history(self._record.id, told.field):
-            one = past.statement
-            when = one.recorded_at[:16].replace("T", " ")
-            words = one.words or "asked, not known"
-            parts += [(f"{when}  {past.state}\n", "bold"), f"{one.source.said}: “{words}”\n\n"]
-        await self.app.push_screen(Notice(f"History: {FIELDS[told.field].label}", *parts))
+        for past in self._sitting.history(self._record.id, view.field):
+            statement = past.statement
+            when = statement.recorded_at[:16].replace("T", " ")
+            words = statement.words or "asked, not known"
+            parts += [(f"{when}  {past.state}\n", "bold"), f"{statement.source.said}: “{words}”\n\n"]
+        await self.app.push_screen(Notice(f"History: {FIELDS[view.field].label}", *parts))
 
-    async def _strike(self, told: StatementView) -> None:
+    async def _strike(self, view: StatementView) -> None:
         async def answer(value: str) -> None:
             if value == "yes":
                 await self.app.push_screen(
-                    WorkingScreen("Strike", lambda progress: self._struck(told, progress), self._load)
+                    WorkingScreen("Strike", lambda progress: self._struck(view, progress), self._load)
                 )
 
         below = "This cannot be undone. Copies, sheets and packages made earlier may still hold the words."
         choices = [Choice("no", "No, leave them"), Choice("yes", "Yes, take them out for good")]
-        title = f"Strike {short(told.words, 44)}?"
+        title = f"Strike {short(view.words, 44)}?"
         await self.app.push_screen(Choices(title, choices, answer, below=below))
 
-    def _struck(self, told: StatementView, progress: Progress) -> list[str]:
-        report = self._sitting.strike(told.statement, progress)
+    def _struck(self, view: StatementView, progress: Progress) -> list[str]:
+        report = self._sitting.strike(view.statement, progress)
         if not report.finished:
             return [
                 "The words are struck. Another program still reads the collection;",
                 "the last traces go when it closes.",
             ]
-        left = [f"Still in: {path}" for path in report.left_in]
-        gone = "Struck from the records." if left else "Struck. No byte of the collection holds the words."
-        return [gone, *left, BEYOND]
+        traces = [f"Still in: {path}" for path in report.left_in]
+        gone = "Struck from the records." if traces else "Struck. No byte of the collection holds the words."
+        return [gone, *traces, BEYOND]

@@ -1,7 +1,7 @@
-"""The survey: a real box on the table, item after item, one key for each thing seen.
+"""The survey: one box, item by item, one key for each thing that is seen on it.
 
-All keys come through one handler in the order in which they were pressed, the leaving too, so that none acts on the
-next item. What stands is kept on turning to the next item and on leaving, by key or by signal.
+All keys pass through one handler in the order in which they were pressed, and so does leaving; so none acts on the
+wrong item. An item's answer is kept on turning to the next item and on leaving, by key or by signal.
 """
 
 from collections.abc import Callable
@@ -28,7 +28,7 @@ HEADINGS = ((ENCLOSURE, "Enclosure"), (ATTACHED, "Still attached"), (CONDITION, 
 
 
 class SurveyScreen(Screen[None]):
-    """`left` is called when the survey is over."""
+    """Shows the item at hand and its answer; `tasks.originals.survey_run` does the work. At the end it calls `left`."""
 
     AUTO_FOCUS = ""
     DEFAULT_CSS = """
@@ -42,7 +42,7 @@ class SurveyScreen(Screen[None]):
     """
 
     class Leave(Message):
-        """Leave, after every key pressed before."""
+        """Asks the screen to leave, after it has handled every key pressed before."""
 
     def __init__(self, run: SurveyRun, left: Callable[[], None]) -> None:
         super().__init__()
@@ -91,15 +91,17 @@ class SurveyScreen(Screen[None]):
             self._draw()
 
     def _draw(self) -> None:
-        run, one = self.run, self.run.standing
+        run, answer = self.run, self.run.standing
         record = run.record
         mark = record.mark.long if record.mark else "no place"
         self._top.tell(f"{record.number}  {mark}", f"{run.position + 1} of {len(run.ids)}")
-        size = f"{run.typed}▏ mm, Enter takes it" if run.typed is not None else f"{one.size} mm" if one.size else "–"
-        writing = "yes" if one.writing else "–"
-        about = (f"j kind  {one.kind}", f"z size  {size}", f"w writing on the back  {writing}")
+        size = (
+            f"{run.typed}▏ mm, Enter takes it" if run.typed is not None else f"{answer.size} mm" if answer.size else "–"
+        )
+        writing = "yes" if answer.writing else "–"
+        about = (f"j kind  {answer.kind}", f"z size  {size}", f"w writing on the back  {writing}")
         self._about.say("     ".join(about))
-        chosen = {*one.attached, *one.condition, one.enclosure}
+        chosen = {*answer.attached, *answer.condition, answer.enclosure}
         for name, heading in HEADINGS:
             parts: list[str | tuple[str, str]] = [(f"{heading}\n", "bold $primary")]
             for choice in (choice for choice in CHOICES if choice.group == name):
@@ -111,11 +113,11 @@ class SurveyScreen(Screen[None]):
         self._say(run.said or " ".join(cautions), bad=bool(cautions) and not run.said)
 
     def _others(self, name: str) -> list[str | tuple[str, str]]:
-        """What stands here in words of its own, which no key means."""
-        one = self.run.standing
-        known = {choice.words for choice in CHOICES}
-        words = {ENCLOSURE: [one.enclosure], ATTACHED: one.attached, CONDITION: one.condition}[name]
-        return [(f"■    {each}\n", "bold") for each in words if each and each not in known]
+        """The lines for words noted in this group that no key stands for, as `boxlore survey --note` can note them."""
+        answer = self.run.standing
+        known_words = {choice.words for choice in CHOICES}
+        words = {ENCLOSURE: [answer.enclosure], ATTACHED: answer.attached, CONDITION: answer.condition}[name]
+        return [(f"■    {written}\n", "bold") for written in words if written and written not in known_words]
 
     def _say(self, words: str, *, bad: bool = False) -> None:
         self._note.set_class(bad, "-bad")
@@ -123,7 +125,7 @@ class SurveyScreen(Screen[None]):
 
 
 class SurveyHost(Protocol):
-    """The screen that a survey is opened from."""
+    """What the survey needs of the screen that opens it."""
 
     sitting: Sitting
 
@@ -136,7 +138,7 @@ class SurveyHost(Protocol):
 
 
 async def ask_box(host: SurveyHost) -> None:
-    """Ask which box, then survey it; the screen below comes back when it is over."""
+    """Ask which box, then open the survey of it above the present screen."""
     if not host.sitting.writable:
         host.say("Open for reading only; nothing can be changed.", bad=True)
         return
@@ -145,8 +147,8 @@ async def ask_box(host: SurveyHost) -> None:
         host.app.pop_screen()
         host.task_done(wrote=True)
 
-    async def begin(told: dict[str, str]) -> str:
-        run = SurveyRun(host.sitting.collection, told["mark"].strip())
+    async def begin(answers: dict[str, str]) -> str:
+        run = SurveyRun(host.sitting.collection, answers["mark"].strip())
         await host.app.push_screen(SurveyScreen(run, left))
         return ""
 
@@ -155,7 +157,7 @@ async def ask_box(host: SurveyHost) -> None:
 
 
 class Survey(App[int]):
-    """The survey on its own, as `boxlore survey` opens it."""
+    """An app that shows only the survey, for `boxlore survey`."""
 
     TITLE = "Boxlore"
     CSS = colours.SHEET
@@ -180,7 +182,7 @@ class Survey(App[int]):
         self._signals.stop()
 
     def _keep(self) -> None:
-        """What was set and not yet kept, where the screen could not leave by itself."""
+        """Keep the answer at hand; called at the very end, for the case that the screen could not do it."""
         with suppress(BoxloreError):
             if not self._run.over:
                 self._run.leave()
@@ -193,7 +195,7 @@ class Survey(App[int]):
 
 
 def run(collection: Collection, mark: str) -> int:
-    """Survey a box; an exit code."""
+    """Survey the box at this mark ('' for all items). Returns an exit code."""
     app = Survey(SurveyRun(collection, mark))
     code = app.run()
     return 3 if app.return_code else code or 0

@@ -1,4 +1,4 @@
-"""A long task at work: how far it is, how to stop it, and what came of it."""
+"""The card of a long task: how far it is, how to stop it, and its report at the end."""
 
 import threading
 from collections.abc import Callable
@@ -16,28 +16,31 @@ WIDTH = 50
 
 
 class _Watch:
-    """A `collection.progress.Progress` that the screen reads a few times a second; the task never waits for it."""
+    """A `tasks.collection.progress.Progress`: the task writes it from its thread, the screen reads it every 0.1 s."""
 
     def __init__(self) -> None:
-        self.what, self.done, self.total = "", 0, 0
+        self.label, self.done, self.total = "", 0, 0
         self._stop = threading.Event()
 
-    def begin(self, what: str, total: int) -> None:
-        self.what, self.done, self.total = what, 0, total
+    def begin(self, label: str, total: int) -> None:
+        self.label, self.done, self.total = label, 0, total
 
-    def step(self, done: int = 1) -> None:
-        self.done += done
+    def step(self, steps: int = 1) -> None:
+        self.done += steps
 
     def stopped(self) -> bool:
         return self._stop.is_set()
 
     def stop(self) -> None:
-        """Ask the task to stop after what it has at hand."""
+        """Ask the task to stop after the item that it is working on."""
         self._stop.set()
 
 
 class WorkingScreen(Card):
-    """Runs `job` in a thread. Esc asks it to stop; when it is over, Esc or Enter goes back."""
+    """Runs `job` in a thread and shows the lines that it returns, then calls `after`.
+
+    Esc asks the job to stop; when it is over, Esc or Enter goes back.
+    """
 
     DEFAULT_CSS = "WorkingScreen #result { height: auto; max-height: 70vh; scrollbar-size-vertical: 1; }"
     BINDINGS = bound(
@@ -67,11 +70,11 @@ class WorkingScreen(Card):
     def _draw(self) -> None:
         watch = self._watch
         if not watch.total:
-            self._bar.say(f"{watch.what or 'Beginning'} … {watch.done or ''}")
+            self._bar.say(f"{watch.label or 'Beginning'} … {watch.done or ''}")
             return
         full = min(WIDTH, WIDTH * watch.done // watch.total)
         self._bar.say(
-            f"{watch.what}\n", ("█" * full, "$primary"), "░" * (WIDTH - full), f"  {watch.done} of {watch.total}"
+            f"{watch.label}\n", ("█" * full, "$primary"), "░" * (WIDTH - full), f"  {watch.done} of {watch.total}"
         )
 
     def _work(self) -> None:
@@ -92,12 +95,12 @@ class WorkingScreen(Card):
         self._after()
 
     def action_enter(self) -> None:
-        """Back, when it is over."""
+        """Go back, if the task is over."""
         if self._over:
             self.app.pop_screen()
 
     def action_close(self) -> None:
-        """Stop the task; or back, when it is over."""
+        """Ask the task to stop; if it is over, go back."""
         if self._over:
             self.app.pop_screen()
         else:
@@ -105,7 +108,7 @@ class WorkingScreen(Card):
             self._hint.say("\nStopping after what is at hand …")
 
     async def action_leave(self) -> None:
-        """Stop; leaving waits until the task is over."""
+        """Leave the program if the task is over; otherwise only ask it to stop."""
         if self._over:
             await super().action_leave()
         else:

@@ -1,4 +1,4 @@
-"""The line at the top (which item, where it is kept, whether the words are safe) and the keys at the bottom."""
+"""The top line (which item, where it is kept, whether the words are safe) and the bottom line of keys."""
 
 from rich.cells import cell_len
 from textual import events
@@ -9,7 +9,7 @@ from boxlore.tui.widgets.plain_text import Line, short
 
 
 class Top(Line):
-    """What is out, at the left; how things stand, at the right."""
+    """The top line: what is shown, at the left; the state of the sitting, at the right."""
 
     DEFAULT_CSS = "Top { width: 100%; height: 1; background: $panel; padding: 0 1; }"
 
@@ -24,7 +24,7 @@ class Top(Line):
         self._draw()
 
     def tell(self, left: str | None = None, right: str | None = None) -> None:
-        """Change either end."""
+        """Change the left end, the right end, or both; None leaves an end as it is."""
         self._left = self._left if left is None else left
         self._right = self._right if right is None else right
         self._draw()
@@ -38,7 +38,7 @@ class Top(Line):
 
 
 class Bottom(Line):
-    """The few keys worth knowing here; they can be clicked."""
+    """The bottom line: the keys whose `short` is not empty. They can be clicked; keys without room are left out."""
 
     DEFAULT_CSS = "Bottom { width: 100%; height: 1; background: $panel; padding: 0 1; }"
 

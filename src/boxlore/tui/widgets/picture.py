@@ -1,4 +1,4 @@
-"""The picture in half blocks: a locator with numbered markers, two pixels to a cell, one above the other."""
+"""A picture drawn with half blocks, two pixels to a cell one above the other, with numbered markers on it."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -19,17 +19,17 @@ HALF = "▀"
 
 @dataclass(frozen=True, slots=True)
 class Pin:
-    """A marker's number and where it is, x and y in 0..1 of the picture shown."""
+    """A marker to draw: its number, and its place as x, y in 0..1 of the picture shown."""
 
     number: int
     x: float
     y: float
     sign: str = ""
-    """What is drawn instead of the number: the cross that keys move."""
+    """Drawn instead of the number, if not empty: the cross that the arrow keys move."""
 
 
 class Picture(Widget):
-    """Shows a glimpse, centred; `show` gives it another."""
+    """Shows a small picture (a `Glimpse`) in the middle of its room."""
 
     class Touched(Message):
         """The picture was clicked at x, y in 0..1 of what is shown."""
@@ -48,11 +48,11 @@ class Picture(Widget):
 
     @property
     def wanted(self) -> tuple[int, int]:
-        """The pixels there is room for."""
+        """How many pixels there is room for: (width, height)."""
         return self.size.width, self.size.height * 2
 
     def show(self, glimpse: Glimpse | None, pins: Sequence[Pin] = ()) -> None:
-        """Draw this; None while it is being fetched."""
+        """Draw this picture with these pins; None draws nothing, while it is being read."""
         self._glimpse, self._pins = glimpse, pins
         self._strips.clear()
         self.refresh()
@@ -95,8 +95,8 @@ class Picture(Widget):
             return Strip([Segment(" " * width, ground)], width)
         segments = [Segment(" " * left, ground)] if left else []
         segments += self._cells(glimpse, row, ground)
-        rest = width - left - glimpse.width
-        return Strip([*segments, Segment(" " * rest, ground)] if rest else segments, width)
+        right = width - left - glimpse.width
+        return Strip([*segments, Segment(" " * right, ground)] if right else segments, width)
 
     def _cells(self, glimpse: Glimpse, row: int, ground: Style) -> list[Segment]:
         pinned = self._pinned(glimpse, row)

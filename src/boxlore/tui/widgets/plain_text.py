@@ -10,7 +10,7 @@ StyledText = str | tuple[str, str]
 
 
 def plain(words: str) -> str:
-    """Words that are safe to draw: control letters, and those that turn the direction, become visible."""
+    """Words that are safe to draw: control letters, and those that turn the direction, are drawn as `�`."""
     return "".join(
         "\N{REPLACEMENT CHARACTER}" if letter in _TURNING or _controls(letter) else letter for letter in words
     )
@@ -25,18 +25,18 @@ def _controls(letter: str) -> bool:
 
 
 class Line(Static):
-    """One piece of text. Give it words, or parts as (words, style)."""
+    """A widget that shows one piece of text, given as parts: words, or (words, style)."""
 
     def __init__(self, *parts: StyledText, id: str | None = None, classes: str | None = None) -> None:
         super().__init__(content(*parts), markup=False, id=id, classes=classes)
 
     def say(self, *parts: StyledText) -> None:
-        """Show other words."""
+        """Show these parts instead."""
         self.update(content(*parts))
 
 
 def content(*parts: StyledText) -> Content:
-    """Parts joined; a part is words, or (words, style)."""
+    """The parts joined into one text of Textual's; a part is words, or (words, style)."""
     pieces = [
         Content(plain(part)) if isinstance(part, str) else Content.styled(plain(part[0]), part[1]) for part in parts
     ]
@@ -44,6 +44,6 @@ def content(*parts: StyledText) -> Content:
 
 
 def short(words: str, width: int) -> str:
-    """The first line of words, cut to a width in letters with an ellipsis."""
+    """Words on one line, cut to at most `width` letters; an ellipsis shows that they were cut."""
     line = " ".join(plain(words).split())
     return line if len(line) <= width else line[: max(width - 1, 0)] + "…"

@@ -1,4 +1,4 @@
-"""One prompt on the screen: the question, what others said, the words being typed, what is made of them."""
+"""One prompt on the screen: the question, what others said, the words being typed, and what is understood of them."""
 
 import json
 from collections.abc import Mapping
@@ -19,17 +19,20 @@ MOST_SHOWN = 300
 
 
 class Typist(Protocol):
-    """Who hears what happens in a block."""
+    """What a block calls when something happens in it."""
 
     def typed(self, block: "Block") -> None:
-        """A change to the words."""
+        """The words were changed."""
 
     def left(self, block: "Block") -> None:
         """The focus has gone elsewhere."""
 
 
 class Block(Vertical):
-    """`load` fills it from a record; `text`, `changed` and `suggestion` say where it stands."""
+    """One prompt with its words. `load` fills it from a record.
+
+    `baseline` are the words as they are kept, and `replaces` the id of that statement ('' if nothing is kept).
+    """
 
     DEFAULT_CSS = """
     Block { height: auto; margin-bottom: 1; padding: 0 1; }
@@ -48,7 +51,7 @@ class Block(Vertical):
         """(id, words), the one that Tab takes first; the id is empty for a place."""
         self.understood: tuple[StyledText, ...] = ()
         self.asking = ""
-        """Asked instead of the prompt's own question: who is at a marker."""
+        """The question to ask instead of the prompt's own, such as who is at a marker; '' for none."""
         self._typist = typist
         self._state = ""
         self.words = Words(lines=prompt.lines, heard=lambda _: typist.typed(self), left=lambda _: self._lost())
@@ -65,7 +68,8 @@ class Block(Vertical):
     def load(
         self, record: Record, own: StatementView | None, others: list[StatementView], *, keeps: bool = True
     ) -> None:
-        """Show a record's own words for this prompt, ready to be corrected, and what others said."""
+        """Show this teller's own answer, ready to be corrected, and what others said. `keeps` False leaves the words
+        that are being typed as they are."""
         self.baseline = own.words if own else ""
         self.replaces = own.statement if own else ""
         self.suggestions, self.understood = [], ()
@@ -76,25 +80,25 @@ class Block(Vertical):
         self.draw()
 
     def say_others(self, others: list[StatementView]) -> None:
-        """Show what others said: whole where there is room, a line each on a low screen."""
+        """Show what others said: up to MOST_SHOWN letters each, but only one line each on a low screen."""
         parts: list[StyledText] = []
         room = max(self.size.width - 4, 40) if self.screen.has_class("-low") else MOST_SHOWN
         if self.prompt.gathers and others:
-            parts.append(" · ".join(_named(told) for told in others))
+            parts.append(" · ".join(_named(view) for view in others))
         else:
-            for told in others:
-                parts += [("\n" if parts else ""), short(_said(told), room)]
+            for view in others:
+                parts += [("\n" if parts else ""), short(_said(view), room)]
         self._others.display = bool(parts)
         self._others.say(*parts)
 
     @property
     def text(self) -> str:
-        """The words as they stand."""
+        """The words as they are typed now."""
         return self.words.text
 
     @property
     def changed(self) -> bool:
-        """Whether they differ from what is kept."""
+        """Whether the words differ from what is kept."""
         return self.text.strip() != self.baseline.strip()
 
     def suggest(self, suggestions: list[tuple[str, str]]) -> None:
@@ -102,13 +106,13 @@ class Block(Vertical):
         self.suggestions = suggestions
 
     def turn(self, by: int) -> None:
-        """Bring the next suggestion to the front, or the one before."""
+        """Bring the next suggestion to the front (`by` 1), or the one before (-1)."""
         by %= len(self.suggestions)
         self.suggestions = self.suggestions[by:] + self.suggestions[:by]
         self.draw()
 
     def draw(self) -> None:
-        """Show the question and the line below the words, as things stand."""
+        """Draw the question, and the line below the words."""
         here = self.screen.focused is self.words
         self._question.set_class(here, "-here")
         self._question.say("▸ " if here else "  ", self.asking or self.prompt.question, ("   " + self._state, "italic"))
@@ -119,8 +123,8 @@ class Block(Vertical):
     def _below(self, here: bool) -> tuple[StyledText, ...]:
         if here and self.suggestions:
             names = [short(words, 40) for _, words in self.suggestions]
-            more = f"   ↓ {', '.join(names[1:])}" if names[1:] else ""
-            return (("Tab", "bold"), f" takes {names[0]}{more}")
+            others = f"   ↓ {', '.join(names[1:])}" if names[1:] else ""
+            return (("Tab", "bold"), f" takes {names[0]}{others}")
         if self.understood:
             return self.understood
         return (self.prompt.hint,) if here and not self.text else ()
@@ -136,21 +140,21 @@ class Block(Vertical):
 SURE_WORDS = {Sure.SURE: "", Sure.LIKELY: "likely", Sure.GUESS: "a guess", Sure.NOT_KNOWN: "not known"}
 
 
-def marks(told: StatementView) -> str:
-    """How sure, and for whom, in words; empty for sure and anyone."""
-    audience = "" if told.audience == "anyone" else f"for {told.audience} only"
-    return ", ".join(part for part in (SURE_WORDS[told.sure], audience) if part)
+def marks(view: StatementView) -> str:
+    """How sure a statement is and who may see it, in words; '' if it is sure and for anyone."""
+    audience = "" if view.audience == "anyone" else f"for {view.audience} only"
+    return ", ".join(part for part in (SURE_WORDS[view.sure], audience) if part)
 
 
-def who_says(told: StatementView) -> str:
-    """Whose words these are."""
-    said, ref = told.source.said, told.source.ref
+def who_says(view: StatementView) -> str:
+    """Whose words these are, or where they were written."""
+    said, ref = view.source.said, view.source.ref
     names = {Said.INSCRIPTION: f"on the {ref or 'print'}", Said.FILE: "in the file", Said.KEEPER: "the keeper"}
-    return names.get(said, told.said_by or ref or str(said))
+    return names.get(said, view.said_by or ref or str(said))
 
 
 def made_of(meant: Understood | StatementView) -> tuple[StyledText, ...]:
-    """What was made of a date or a place: its standard form, or the question it leaves."""
+    """What was understood of a date or a place: its standard form, or the question that it leaves open."""
     if isinstance(meant, StatementView):
         return _date_parts(meant.value) if meant.field == "date" else _place_parts(meant.value)
     if meant.asks:
@@ -175,14 +179,14 @@ def _place_parts(value: Mapping[str, object]) -> tuple[StyledText, ...]:
     return ("= ", ", ".join(str(name) for name in dict.fromkeys(names) if name))
 
 
-def _said(told: StatementView) -> str:
-    extra = f" ({marks(told)})" if marks(told) else ""
-    return f"{who_says(told)}: “{' '.join(told.words.split())}”{extra}"
+def _said(view: StatementView) -> str:
+    extra = f" ({marks(view)})" if marks(view) else ""
+    return f"{who_says(view)}: “{' '.join(view.words.split())}”{extra}"
 
 
-def _named(told: StatementView) -> str:
-    """A name among many: who says so is one key away (F4)."""
-    return f"{' '.join(told.words.split())} ({marks(told)})" if marks(told) else " ".join(told.words.split())
+def _named(view: StatementView) -> str:
+    """A name among several, without who says so: F4 shows that."""
+    return f"{' '.join(view.words.split())} ({marks(view)})" if marks(view) else " ".join(view.words.split())
 
 
 def _state(record: Record, prompt: Prompt, own: StatementView | None) -> str:

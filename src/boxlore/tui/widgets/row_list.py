@@ -1,4 +1,4 @@
-"""A list of any length: only the rows on the screen are ever asked for, drawn or kept."""
+"""A list of any length: only the rows on the screen are asked for and drawn."""
 
 from collections.abc import Callable, Sequence
 from typing import ClassVar
@@ -15,7 +15,7 @@ Cells = Sequence[tuple[str, str]]
 
 
 class Rows(ScrollView):
-    """`show(count, row)`: `row(position, width)` gives the cells of one line."""
+    """The list. `at` is the position of the cursor, from 0, and `count` how many rows there are."""
 
     COMPONENT_CLASSES: ClassVar[set[str]] = {"rows--faint", "rows--strong", "rows--at"}
     DEFAULT_CSS = """
@@ -37,19 +37,19 @@ class Rows(ScrollView):
         self._row: Callable[[int, int], Cells] = lambda position, width: ()
 
     def show(self, count: int, row: Callable[[int, int], Cells], at: int = 0) -> None:
-        """Show so many rows, the cursor on one."""
+        """Show `count` rows with the cursor at `at`; `row(position, width)` returns the cells of one row."""
         self.count, self._row = count, row
         self.virtual_size = Size(self.size.width, count)
         self.go(at)
 
     def go(self, at: int) -> None:
-        """Put the cursor on a row and bring it into view."""
+        """Put the cursor on a row, and scroll so that it is seen."""
         self.at = max(0, min(at, self.count - 1))
         self.scroll_to_region(Region(0, self.at, 1, 1), animate=False, force=True)
         self.refresh()
 
     def move(self, by: int) -> None:
-        """Move the cursor."""
+        """Move the cursor by so many rows."""
         self.go(self.at + by)
 
     @property

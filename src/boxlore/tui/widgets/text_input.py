@@ -1,6 +1,7 @@
-"""Where words are typed. Every edit is done at once, in order, and told to `heard` before it is drawn.
+"""The editor in which words are typed. Every edit is done at once and in order, and `heard` is called before it is
+drawn.
 
-Textual runs bindings such as Backspace only after a key has risen through every parent; in fast typing they
+Textual runs a binding such as Backspace only after every parent widget has been offered the key. In fast typing it
 would then act late, on other words. So the editing keys are handled here, from a table.
 """
 
@@ -12,7 +13,7 @@ from typing import Any
 from textual import events
 from textual.widgets import TextArea
 
-EDITS = {
+EDITS = {  # key -> the action of Textual's TextArea
     "backspace": "delete_left",
     "ctrl+h": "delete_left",
     "delete": "delete_right",
@@ -41,11 +42,11 @@ EDITS = {
 
 
 def _nothing(words: "Words") -> None:
-    """Nobody listens."""
+    """The default callback: does nothing."""
 
 
 class Words(TextArea):
-    """An editor of one or more lines. `heard` is called after each change, `left` when the focus goes."""
+    """An editor of one or more lines. `heard` is called after each change, `left` when it loses the focus."""
 
     DEFAULT_CSS = """
     Words { height: auto; max-height: 8; border: none; padding: 0 1; background: $field; color: $foreground; }
@@ -70,20 +71,20 @@ class Words(TextArea):
         self._left = left
 
     def load(self, text: str) -> None:
-        """Put words in, the cursor after them; `heard` is not called."""
+        """Replace the words, with the cursor after them; `heard` is not called."""
         self.load_text(text)
         self.move_cursor(self.document.end)
 
     def put(self, text: str) -> None:
-        """Type words in at the cursor."""
+        """Insert words at the cursor, as if they were typed."""
         self._replace_via_keyboard(text, *self.selection)
         self._heard(self)
 
     async def drained(self) -> None:
-        """Return when every key already on its way here has been typed in."""
-        done = asyncio.Event()
-        if self.call_later(done.set):
-            await done.wait()
+        """Wait until every key pressed so far has been typed in."""
+        drained = asyncio.Event()
+        if self.call_later(drained.set):
+            await drained.wait()
 
     @property
     def on_first_line(self) -> bool:
@@ -131,12 +132,14 @@ class Words(TextArea):
 
 
 def _is_letter(character: str | None) -> bool:
-    """What may be typed: everything but control letters; joiners and marks of direction are part of a word."""
+    """Whether a character may be typed: all but control letters. Joiners and direction marks are parts of words."""
     return bool(character) and unicodedata.category(str(character)[0]) not in ("Cc", "Cs", "Cn", "Co")
 
 
 def clean(text: str, *, one_line: bool = False) -> str:
-    """Pasted text without control letters; line ends become line feeds, or semicolons where one line is wanted."""
+    """Pasted text without control letters. Line ends become `\\n`; with `one_line`, the lines are joined by `; `."""
     lines = text.replace("\r\n", "\n").replace("\r", "\n").expandtabs(4)
-    kept = "".join(letter for letter in lines if letter == "\n" or unicodedata.category(letter) not in ("Cc", "Cs"))
-    return "; ".join(line.strip() for line in kept.split("\n") if line.strip()) if one_line else kept
+    printable = "".join(
+        letter for letter in lines if letter == "\n" or unicodedata.category(letter) not in ("Cc", "Cs")
+    )
+    return "; ".join(line.strip() for line in printable.split("\n") if line.strip()) if one_line else printable
