@@ -1,6 +1,6 @@
-"""The long tasks that the menu starts. Each takes what a form told, works in a thread, and ends in a few sentences.
+"""The long tasks that the menu starts. Each gets the answers of a form, works in a thread, and returns its report.
 
-Their modules load heavy libraries, so each is loaded when it is asked for.
+The modules of the tasks load heavy libraries, so each is imported when its task is started.
 """
 
 from collections import Counter
@@ -16,22 +16,23 @@ from boxlore.tui.screens.cards import Blank
 
 FormAnswers = Mapping[str, str]
 MenuTask = Callable[[Collection, FormAnswers, Progress], list[str]]
+"""Returns the lines of its report; raises BoxloreError."""
 
 
 @dataclass(frozen=True, slots=True)
 class Task:
-    """A long task: its key in the menu, its name, what it does, the form before it, the work, what it needs."""
+    """A long task: its name and a few words about it in the menu, the lines of its form, and the function to run."""
 
     name: str
     about: str
     blanks: Callable[[Collection], list[Blank]]
     job: MenuTask
     writes: bool = False
-    """Whether it changes the collection, so that the list is read anew."""
+    """Whether it changes the collection, so that the list of items is read again after it."""
 
 
 def path_of(collection: Collection, text: str, default: str) -> Path:
-    """A folder or file as told: `~` is home, what is relative starts at the collection's folder."""
+    """The path in a form's answer ('' gives the default): `~` is home, a relative path begins at the collection."""
     path = Path(text.strip() or default).expanduser()
     return path if path.is_absolute() else collection.folder / path
 
@@ -50,93 +51,100 @@ def _counted(states: Counter[str]) -> str:
     return ", ".join(f"{count} {state}" for state, count in states.most_common()) or "nothing"
 
 
-def _take_in(collection: Collection, told: FormAnswers, progress: Progress) -> list[str]:
+def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
     from boxlore.tasks.scans import intake, pairing
 
-    files = intake.picture_files([path_of(collection, told["path"], "")])
+    files = intake.picture_files([path_of(collection, answers["path"], "")])
     if not files:
         raise WrongUse("There are no pictures there.", "JPEG, TIFF, PNG and WebP are taken in.")
-    known = [one for one in files if (collection.folder / "scans") in one.resolve().parents]
-    plan = pairing.by_suffix([one for one in files if one not in known])
-    wanted = intake.IntakeOptions(copy=True, box=told["box"], folder=told["folder"], found_in=told["found_in"])
-    taken = intake.take_in(collection, plan, wanted, progress)
-    lines = [f"{len(files)} files: {_counted(Counter(one.state for one in taken))}."]
-    lines += [f"{Path(one.key).name}: {one.why}" for one in taken if one.state == "refused"]
+    already_here = [path for path in files if (collection.folder / "scans") in path.resolve().parents]
+    plan = pairing.by_suffix([path for path in files if path not in already_here])
+    options = intake.IntakeOptions(
+        copy=True, box=answers["box"], folder=answers["folder"], found_in=answers["found_in"]
+    )
+    results = intake.take_in(collection, plan, options, progress)
+    lines = [f"{len(files)} files: {_counted(Counter(result.state for result in results))}."]
+    lines += [f"{Path(result.key).name}: {result.why}" for result in results if result.state == "refused"]
     return lines
 
 
-def _copies(collection: Collection, told: FormAnswers, progress: Progress) -> list[str]:
+def _copies(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
     from boxlore.tasks.outputs.copies import copies
 
-    out = path_of(collection, told["out"], "copies")
-    made = list(copies(collection, out, to=_audience(told["to"]), progress=progress))
-    lines = [f"In {out}: {_counted(Counter(str(one.state) for one in made))}."]
-    lines += [f"{one.number}: {one.why}" for one in made if one.state == "refused"]
+    out = path_of(collection, answers["out"], "copies")
+    results = list(copies(collection, out, to=_audience(answers["to"]), progress=progress))
+    lines = [f"In {out}: {_counted(Counter(str(result.state) for result in results))}."]
+    lines += [f"{result.number}: {result.why}" for result in results if result.state == "refused"]
     return lines
 
 
-def _sheet(collection: Collection, told: FormAnswers, progress: Progress) -> list[str]:
+def _sheet(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
     from boxlore.tasks.outputs.sheets import sheet
 
-    made = sheet(
-        collection, path_of(collection, told["out"], "print/album.pdf"), to=_audience(told["to"]), progress=progress
+    printed = sheet(
+        collection,
+        path_of(collection, answers["out"], "print/album.pdf"),
+        to=_audience(answers["to"]),
+        progress=progress,
     )
-    left = f", {made.left_out} left out" if made.left_out else ""
-    return [f"{made.path}: {made.items} items{left}.", *[finding.message for finding in made.findings]]
+    left_out = f", {printed.left_out} left out" if printed.left_out else ""
+    return [f"{printed.path}: {printed.items} items{left_out}.", *[finding.message for finding in printed.findings]]
 
 
-def _transfer(collection: Collection, told: FormAnswers, progress: Progress) -> list[str]:
+def _transfer(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
     from boxlore.tasks.archive.transfer import transfer
 
-    made = transfer(collection, path_of(collection, told["out"], "transfer"), progress=progress)
-    lines = [f"{part.path}: {part.records} records, {part.scans} scans, {part.bytes:,} bytes." for part in made.parts]
-    if made.withheld:
-        lines.append(f"Names of {made.withheld} people taken as living are only in the closed part.")
-    return [*lines, *[finding.message for finding in made.findings]]
+    transferred = transfer(collection, path_of(collection, answers["out"], "transfer"), progress=progress)
+    lines = [
+        f"{part.path}: {part.records} records, {part.scans} scans, {part.bytes:,} bytes." for part in transferred.parts
+    ]
+    if transferred.withheld:
+        lines.append(f"Names of {transferred.withheld} people taken as living are only in the closed part.")
+    return [*lines, *[finding.message for finding in transferred.findings]]
 
 
-def _check(collection: Collection, told: FormAnswers, progress: Progress) -> list[str]:
+def _check(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
     from boxlore.tasks.check import check
 
     progress.begin("Looking at every item", collection.store.count("item"))
     lines: list[str] = []
     last = ""
-    for found in check(collection):
+    for located in check(collection):
         if progress.stopped():
             lines.append("Stopped.")
             break
-        if found.number != last:
+        if located.number != last:
             progress.step()
-            last = found.number
-        lines.append(f"{found.number}  {found.finding.severity}: {found.finding.message}")
+            last = located.number
+        lines.append(f"{located.number}  {located.finding.severity}: {located.finding.message}")
     return lines or ["Nothing to ask and nothing to mend."]
 
 
-def _housing(collection: Collection, told: FormAnswers, progress: Progress) -> list[str]:
+def _housing(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
     from boxlore.tasks.originals.housing_check import check_housing
 
     progress.begin("Looking at every original", collection.store.count("item"))
     lines: list[str] = []
-    for found in check_housing(collection):
+    for located in check_housing(collection):
         if progress.stopped():
             lines.append("Stopped.")
             break
-        where = " ".join(part for part in (found.number, found.mark) if part)
-        lines.append(f"{where}  {found.finding.message} ({found.finding.source})")
+        where = " ".join(part for part in (located.number, located.mark) if part)
+        lines.append(f"{where}  {located.finding.message} ({located.finding.source})")
     return lines or ["Nothing to mend."]
 
 
-def _lists(collection: Collection, told: FormAnswers, progress: Progress) -> list[str]:
+def _lists(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
     from boxlore.tasks.originals.survey import lists, write_order, write_work
 
-    made = lists(collection)
-    work = path_of(collection, told["work"], "print/work.pdf")
-    order = path_of(collection, told["order"], "print/scanning.pdf")
-    write_work(collection, made, work)
-    write_order(collection, made, order)
+    todo = lists(collection)
+    work = path_of(collection, answers["work"], "print/work.pdf")
+    order = path_of(collection, answers["order"], "print/scanning.pdf")
+    write_work(collection, todo, work)
+    write_order(collection, todo, order)
     return [
-        f"{work}: {len(made.work)} lines to do, {len(made.buy)} to buy.",
-        f"{order}: {len(made.scan)} originals to have scanned.",
+        f"{work}: {len(todo.work)} lines to do, {len(todo.buy)} to buy.",
+        f"{order}: {len(todo.scan)} originals to have scanned.",
     ]
 
 
