@@ -217,8 +217,7 @@ class Plain:
 
     def who(self, _: str) -> None:
         """Read out everything told of this item, numbered."""
-        own = [name for name in self.record.told if name not in FIELDS]
-        self._read_out = [view for name in (*FIELDS, *own) for view in self.record.all(name)]
+        self._read_out = [view for name in FIELDS.in_order(self.record.told) for view in self.record.all(name)]
         for number, view in enumerate(self._read_out, 1):
             speaker = view.said_by or str(view.source)
             self.say(

@@ -67,8 +67,7 @@ class SaidScreen(Screen[None]):
         self._record = self._sitting.record(self._record.id)
         marked = [person.told for person in self._record.shown() if person.number]
         known_ids = {view.statement for rows in self._record.told.values() for view in rows}
-        own = [name for name in self._record.told if name not in FIELDS]
-        self._views = [view for name in (*FIELDS, *own) for view in self._record.all(name)]
+        self._views = [view for name in FIELDS.in_order(self._record.told) for view in self._record.all(name)]
         self._views += [view for view in marked if view.statement not in known_ids]
         self._top.tell(f"{self._record.number} · who says so", "Enter what can be done · Esc back")
         self._rows.show(len(self._views), self._cells, self._rows.at)

@@ -1,0 +1,196 @@
+"""The words about scans, and about what ties pictures and people to each other."""
+
+import re
+from dataclasses import dataclass
+
+from boxlore.core.fields.codec import Codec, as_json, facts_of, one_word, whole
+from boxlore.core.fields.points import Area, area_of
+
+ID_LENGTH = 36
+"""Letters of an id (RFC 9562, 4): the SQL below cuts links by it."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FileFacts:
+    """A scan's file: its path relative to the collection, with slashes, and what it was when it was taken in.
+
+    `width` and `height` in pixels as stored, `ppi` in pixels an inch, or 0 where the file does not say.
+    """
+
+    path: str
+    sha256: str
+    bytes: int
+    width: int
+    height: int
+    ppi: float = 0
+    media_type: str
+
+
+def _write_file(file: FileFacts) -> str:
+    return as_json(
+        {
+            "path": file.path,
+            "sha256": file.sha256,
+            "bytes": file.bytes,
+            "width": file.width,
+            "height": file.height,
+            "ppi": file.ppi,
+            "media_type": file.media_type,
+        }
+    )
+
+
+def _parse_file(words: str) -> FileFacts:
+    facts = facts_of(words)
+    return FileFacts(
+        path=facts.text("path"),
+        sha256=facts.text("sha256"),
+        bytes=facts.whole("bytes"),
+        width=facts.whole("width"),
+        height=facts.whole("height"),
+        ppi=facts.number("ppi", 0),
+        media_type=facts.text("media_type"),
+    )
+
+
+FILE_WORDS: Codec[FileFacts] = Codec(
+    "which file a scan is",
+    'Write a JSON object with "path", "sha256", "bytes", "width", "height" and "media_type".',
+    _write_file,
+    _parse_file,
+)
+
+FILE_SHA256_SQL = "json_extract(words, '$.sha256')"
+"""SQLite: the SHA-256 of a scan's file."""
+
+
+@dataclass(frozen=True, slots=True)
+class Shows:
+    """A scan shows an item: which side of it (`recto`, `verso`), and on which part; None for the whole picture."""
+
+    item: str
+    side: str
+    area: Area | None = None
+
+
+def _write_shows(shows: Shows) -> str:
+    area = list(shows.area.numbers) if shows.area else None
+    return as_json({"item": shows.item, "side": shows.side, "area": area})
+
+
+def _parse_shows(words: str) -> Shows:
+    facts = facts_of(words)
+    numbers = facts.member("area") or []
+    if not isinstance(numbers, list):
+        raise ValueError(words)
+    return Shows(one_word(facts.text("item")), facts.text("side"), area_of(numbers) if numbers else None)
+
+
+SHOWS_WORDS: Codec[Shows] = Codec(
+    "which item a scan shows", 'Write a JSON object with "item", "side" and "area".', _write_shows, _parse_shows
+)
+"""A JSON object; `area` is null, missing or an empty list for the whole picture."""
+
+SHOWS_ITEM_SQL = "json_extract(words, '$.item')"
+"""SQLite: the item that a scan shows."""
+
+
+@dataclass(frozen=True, slots=True)
+class Embedded:
+    """The text found in a scan's file: (name, words) of each line, such as (`caption`, `Reval, 1908`)."""
+
+    lines: tuple[tuple[str, str], ...]
+
+
+def _write_embedded(embedded: Embedded) -> str:
+    return "\n".join(f"{name}: {' '.join(words.splitlines())}" for name, words in embedded.lines)
+
+
+def _parse_embedded(words: str) -> Embedded:
+    parted = [line.partition(": ") for line in words.splitlines()]
+    return Embedded(tuple((name, rest) if colon else ("", name) for name, colon, rest in parted))
+
+
+EMBEDDED_WORDS: Codec[Embedded] = Codec(
+    "what a file carries", "Write lines of a name, a colon and words.", _write_embedded, _parse_embedded
+)
+"""`name: words`, line by line. Any words can be read; a line without a name has an empty one."""
+
+
+_LOOKS = re.compile("[0-9a-f]{16}")
+
+
+def _write_looks(bits: int | None) -> str:
+    return "-" if bits is None else f"{bits:016x}"
+
+
+def _parse_looks(words: str) -> int | None:
+    if words == "-":
+        return None
+    if not _LOOKS.fullmatch(words):
+        raise ValueError(words)
+    return int(words, 16)
+
+
+LOOKS_WORDS: Codec[int | None] = Codec(
+    "how a scan looks", "Write 16 hexadecimal digits, or - for a scan that cannot be read.", _write_looks, _parse_looks
+)
+"""64 bits of how a picture looks, in 16 hexadecimal digits; `-` where the file could not be read."""
+
+
+@dataclass(frozen=True, slots=True)
+class Link:
+    """A relation between two items (ids): the first is `kind` of the second, such as `attached_to`."""
+
+    first: str
+    second: str
+    kind: str
+
+
+def _write_link(link: Link) -> str:
+    return f"{link.first} {link.second} {link.kind}"
+
+
+def _parse_link(words: str) -> Link:
+    first, second, kind = words.split(" ")
+    if not len(first) == len(second) == ID_LENGTH:
+        raise ValueError(words)
+    return Link(first, second, one_word(kind))
+
+
+LINK_WORDS: Codec[Link] = Codec(
+    "how two items are related", "Write the ids of both and the kind of relation.", _write_link, _parse_link
+)
+"""`first second kind`, one blank between."""
+
+LINK_FIRST_SQL = f"substr(words, 1, {ID_LENGTH})"
+"""SQLite: the item that a link is said of."""
+
+LINK_SECOND_SQL = f"substr(words, {ID_LENGTH + 2}, {ID_LENGTH})"
+"""SQLite: the item that it is related to."""
+
+
+@dataclass(frozen=True, slots=True)
+class RowPosition:
+    """Where somebody stands in a picture: the statement that names them, the row (empty for the only one), and the
+    position from the left, from 1."""
+
+    statement: str
+    row: str
+    position: int
+
+
+def _write_row(place: RowPosition) -> str:
+    return f"{place.statement} {place.row} {place.position}"
+
+
+def _parse_row(words: str) -> RowPosition:
+    statement, _, rest = words.partition(" ")
+    row, _, position = rest.rpartition(" ")
+    return RowPosition(one_word(statement), row, whole(position))
+
+
+ROW_WORDS: Codec[RowPosition] = Codec(
+    "who stands where", "Write the statement's id, the row and the position in it.", _write_row, _parse_row
+)
+"""`statement row position`; the row may be empty or of several words."""

@@ -1,0 +1,67 @@
+"""The SQL that looks inside words, held to the codec beside it: SQLite itself is the judge."""
+
+import sqlite3
+from collections.abc import Callable
+from operator import attrgetter
+from typing import Any
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from tests.core.fields.strategies import IDS, VALUES
+
+from boxlore.core.fields.originals import (
+    BY_NUMBER_SQL,
+    COUNT_SQL,
+    KEPT_IN_SQL,
+    KEPT_WORDS,
+    NUMBER_WORDS,
+    SERIES_SQL,
+    Kept,
+    kept_bounds,
+)
+from boxlore.core.fields.pictures import FILE_SHA256_SQL, LINK_FIRST_SQL, LINK_SECOND_SQL, SHOWS_ITEM_SQL
+from boxlore.core.fields.table import FIELDS
+
+FRAGMENTS: list[tuple[str, str, Callable[[Any], object]]] = [
+    ("number", SERIES_SQL, lambda number: f"{number.letters}-"),
+    ("number", COUNT_SQL, attrgetter("count")),
+    ("file", FILE_SHA256_SQL, attrgetter("sha256")),
+    ("shows", SHOWS_ITEM_SQL, attrgetter("item")),
+    ("link", LINK_FIRST_SQL, attrgetter("first")),
+    ("link", LINK_SECOND_SQL, attrgetter("second")),
+]
+
+DB = sqlite3.connect(":memory:")
+
+
+@settings(max_examples=40)
+@given(st.data())
+@pytest.mark.parametrize(("field", "sql", "part"), FRAGMENTS)
+def test_sqlite_finds_what_the_codec_wrote(
+    field: str, sql: str, part: Callable[[Any], object], data: st.DataObject
+) -> None:
+    value = data.draw(VALUES[field])
+    words = FIELDS[field].codec.write(value)
+    (found,) = DB.execute(f"SELECT {sql} FROM (SELECT ? AS words)", (words,)).fetchone()
+    assert found == part(value)
+
+
+@settings(max_examples=40)
+@given(st.builds(Kept, IDS, st.integers(0, 500)), IDS)
+def test_sqlite_finds_what_is_kept_in_a_container(kept: Kept, elsewhere: str) -> None:
+    query = f"SELECT {KEPT_IN_SQL} FROM (SELECT ?3 AS words)"
+    for container in (kept.container, elsewhere):
+        (found,) = DB.execute(query, (*kept_bounds(container), KEPT_WORDS.write(kept))).fetchone()
+        assert bool(found) is (container == kept.container)
+
+
+@settings(max_examples=40)
+@given(st.lists(VALUES["number"], min_size=2, max_size=8))
+def test_sqlite_puts_numbers_in_order(numbers: list[Any]) -> None:
+    """TRA-9999 before TRA-10000, series by series; letters by their code (SQLite's BINARY collation)."""
+    words = [NUMBER_WORDS.write(number) for number in numbers]
+    rows = " UNION ALL ".join("SELECT ? AS words" for _ in words)
+    found = [row[0] for row in DB.execute(f"SELECT words FROM ({rows}) ORDER BY {BY_NUMBER_SQL}", words)]
+    wanted = sorted(numbers, key=lambda number: (f"{number.letters}-", len(NUMBER_WORDS.write(number)), number.count))
+    assert found == [NUMBER_WORDS.write(number) for number in wanted]
