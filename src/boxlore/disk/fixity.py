@@ -1,4 +1,4 @@
-"""Fixity: the SHA-256 (FIPS 180-4) of a file, read once from end to end, never written to."""
+"""Fixity: the SHA-256 of a file (FIPS 180-4). The file is read once from end to end and never written to."""
 
 import hashlib
 from collections.abc import Callable
@@ -7,8 +7,11 @@ from pathlib import Path
 from boxlore.disk.writing import could_not
 
 
-def sha256_of(path: Path, read: Callable[[int], None] | None = None) -> str:
-    """The lower-case hexadecimal digest. `read` hears the number of bytes of each piece read."""
+def sha256_of(path: Path, progress: Callable[[int], None] | None = None) -> str:
+    """The digest in lower-case hexadecimal. Raises CouldNot for a file that cannot be read.
+
+    `progress` is called with the number of bytes of each piece read.
+    """
     digest = hashlib.sha256()
     try:
         with open(path, "rb", buffering=0) as file:
@@ -16,8 +19,8 @@ def sha256_of(path: Path, read: Callable[[int], None] | None = None) -> str:
             view = memoryview(buffer)
             while count := file.readinto(buffer):
                 digest.update(view[:count])
-                if read is not None:
-                    read(count)
+                if progress is not None:
+                    progress(count)
     except OSError as error:
         raise could_not(error, path) from error
     return digest.hexdigest()

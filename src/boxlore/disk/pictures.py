@@ -1,6 +1,6 @@
-"""Looking at pictures with Pillow: size, a JPEG for print or screen, and a hash of how it looks.
+"""Pictures read with Pillow: size and pixel format, JPEGs for print or screen, and a hash of the look.
 
-Nothing here writes to a scan; every picture handed out is made afresh, without embedded data.
+Nothing here writes to a scan. Every picture returned is newly encoded, without the scan's metadata.
 """
 
 import io
@@ -21,8 +21,8 @@ _SRGB = ImageCms.createProfile("sRGB")
 
 
 @dataclass(frozen=True, slots=True)
-class Look:
-    """What the header says: pixels as stored, pixels an inch (0 if not said), media type."""
+class PictureHeader:
+    """From a picture's header: width and height in pixels as stored, pixels an inch (0 if not given), media type."""
 
     width: int
     height: int
@@ -31,10 +31,11 @@ class Look:
 
 
 HEIF_BRANDS = (b"heic", b"heix", b"hevc", b"mif1", b"msf1", b"heim", b"heis")
+"""Brands of a `ftyp` box (ISO/IEC 23008-12)."""
 
 
 def _is_heif(path: Path) -> bool:
-    """By content: a box `ftyp` with a brand of ISO/IEC 23008-12."""
+    """Whether the file begins with a `ftyp` box of a HEIF brand."""
     with open(path, "rb") as file:
         head = file.read(12)
     return head[4:8] == b"ftyp" and head[8:12] in HEIF_BRANDS
@@ -50,7 +51,7 @@ def _open(path: Path) -> Image.Image:
 
 
 def _open_heif(path: Path) -> Image.Image:
-    """With the optional library for telephone pictures. Raises CouldNot where it is not installed."""
+    """Open a HEIC with the optional library for it. Raises CouldNot if that is not installed."""
     try:
         from pillow_heif import register_heif_opener
     except ImportError as error:
@@ -66,63 +67,67 @@ _EXTENT = re.compile(rb"\x00\x00\x00\x14ispe\x00\x00\x00\x00(.{4})(.{4})", re.DO
 
 
 def _heif_size(path: Path) -> tuple[int, int] | None:
-    """A HEIC's pixels by the largest of its image extents (ISO/IEC 23008-12, 6.5.3); None for other files."""
+    """The size of a HEIC in pixels: the largest of its image extents (ISO/IEC 23008-12, 6.5.3); else None."""
     try:
         if not _is_heif(path):
             return None
         with open(path, "rb") as file:
             extents = _EXTENT.findall(file.read(1 << 20))
     except OSError:
-        return None  # whoever opens it next says why
-    found = [(int.from_bytes(across, "big"), int.from_bytes(down, "big")) for across, down in extents]
-    return max(found, default=None, key=lambda size: size[0] * size[1])
+        return None  # opening it, which follows, raises with the reason
+    sizes = [(int.from_bytes(across, "big"), int.from_bytes(down, "big")) for across, down in extents]
+    return max(sizes, default=None, key=lambda size: size[0] * size[1])
 
 
-def look(path: Path) -> Look:
-    """Read the header only. Raises CouldNot for what is no picture."""
+def read_header(path: Path) -> PictureHeader:
+    """Read the header alone. Raises CouldNot for a file that is no picture."""
     if (size := _heif_size(path)) is not None:
-        return Look(*size, 0.0, "image/heic")
+        return PictureHeader(*size, 0.0, "image/heic")
     with _open(path) as image:
         ppi = image.info.get("dpi", (0, 0))[0]
         width, height = image.size
         kind = MEDIA_TYPES.get(image.format or "", f"image/{(image.format or 'unknown').lower()}")
-    return Look(width, height, 0.0 if not ppi or math.isnan(float(ppi)) else round(float(ppi), 2), kind)
+    return PictureHeader(width, height, 0.0 if not ppi or math.isnan(float(ppi)) else round(float(ppi), 2), kind)
 
 
 @dataclass(frozen=True, slots=True)
-class Deeper:
-    """What else the header says: bits a channel, channels, whether a colour profile is in it, Exif orientation."""
+class PixelFormat:
+    """From the header: bits a channel, number of channels, whether it has a colour profile, and the Exif orientation.
+
+    The orientation is 1 to 8, and 0 where none is given.
+    """
 
     bits: int
     colours: int
     profile: bool
-    turned: int
+    orientation: int
 
 
-def look_deeper(path: Path) -> Deeper:
-    """Read the header only. Raises CouldNot for what is no picture."""
+def read_pixel_format(path: Path) -> PixelFormat:
+    """Read the header alone. Raises CouldNot for a file that is no picture."""
     with _open(path) as image:
-        told = image.tag_v2.get(258) if isinstance(image, TiffImagePlugin.TiffImageFile) else None
-        bits = told[0] if isinstance(told, tuple) and told else told
+        bits_tag = image.tag_v2.get(258) if isinstance(image, TiffImagePlugin.TiffImageFile) else None
+        bits = bits_tag[0] if isinstance(bits_tag, tuple) and bits_tag else bits_tag
         if not isinstance(bits, int):
             bits = 1 if image.mode == "1" else 16 if image.mode.startswith("I;16") else 8
         try:
-            turned = int(image.getexif().get(274) or 0)
-        except (OSError, ValueError, SyntaxError):  # an Exif block that is damaged says nothing
-            turned = 0
-        return Deeper(bits, len(image.getbands()), bool(image.info.get("icc_profile")), turned)
+            orientation = int(image.getexif().get(274) or 0)
+        except (OSError, ValueError, SyntaxError):  # a damaged Exif block gives no orientation
+            orientation = 0
+        return PixelFormat(bits, len(image.getbands()), bool(image.info.get("icc_profile")), orientation)
 
 
 def make_jpeg(
     path: Path, longest: int, *, area: tuple[float, ...] = (), quality: int = 88, upright: bool = True
 ) -> bytes:
-    """A plain sRGB or grey JPEG, at most `longest` pixels on its long side, without embedded data.
+    """A JPEG in sRGB or grey, at most `longest` pixels on its longer side, without colour profile or metadata.
 
-    `area` is x, y, w, h in 0..1 of the stored picture. Raises CouldNot for a damaged picture.
+    `area` is the part to show: x, y, width, height as fractions (0 to 1) of the stored picture; empty for all of it.
+    Raises CouldNot for a damaged picture.
     """
     try:
         with _open(path) as image:
-            if not area:  # a JPEG is decoded no larger than it need be, never below what is asked for
+            if not area:  # a JPEG can be decoded at a fraction of its size, which is quicker
                 part = longest / max(image.size)
                 image.draft(None, (math.ceil(image.width * part), math.ceil(image.height * part)))
             image.load()
@@ -132,50 +137,50 @@ def make_jpeg(
             picture = _to_srgb(picture)
     except (OSError, ValueError, SyntaxError, Image.DecompressionBombError) as error:
         raise CouldNot(f"{path.name} is damaged and cannot be shown.", "Scan it again if you can.") from error
-    out = io.BytesIO()
-    picture.save(out, "JPEG", quality=quality)
-    return out.getvalue()
+    encoded = io.BytesIO()
+    picture.save(encoded, "JPEG", quality=quality)
+    return encoded.getvalue()
 
 
 @dataclass(frozen=True, slots=True)
-class ForUse:
-    """A newly encoded JPEG: its bytes and pixels, and the Exif orientation that it was turned upright from."""
+class UprightJpeg:
+    """A newly encoded JPEG that stands upright: its bytes, its size in pixels, and the scan's Exif orientation."""
 
     data: bytes
     width: int
     height: int
-    turned: int
+    orientation: int
 
 
-def make_for_use(path: Path, longest: int = 0, *, area: tuple[float, ...] = (), quality: int = 92) -> ForUse:
-    """A JPEG, upright, at most `longest` pixels on its long side (0: as it is), with the scan's colour profile.
+def make_upright_jpeg(path: Path, longest: int = 0, *, area: tuple[float, ...] = (), quality: int = 92) -> UprightJpeg:
+    """An upright JPEG, at most `longest` pixels on its longer side (0: not scaled), with the scan's colour profile.
 
-    `area` is x, y, w, h in 0..1 of the stored picture. Raises CouldNot for a damaged picture.
+    `area` is as in `make_jpeg`. Raises CouldNot for a damaged picture.
     """
     try:
         with _open(path) as image:
             profile = image.info.get("icc_profile")
             ppi = image.info.get("dpi", (0, 0))[0]
-            turned = int(image.getexif().get(0x0112, 1))
+            orientation = int(image.getexif().get(0x0112, 1))
             image.load()
-            picture = ImageOps.exif_transpose(_crop(image, area)) if turned != 1 else _crop(image, area)
-            before = max(picture.size)
+            picture = ImageOps.exif_transpose(_crop(image, area)) if orientation != 1 else _crop(image, area)
+            full_length = max(picture.size)
             picture = _in_eight_bits(picture)
             if longest:
                 picture.thumbnail((longest, longest), Image.Resampling.LANCZOS, reducing_gap=3.0)
     except (OSError, ValueError, SyntaxError, Image.DecompressionBombError) as error:
         raise CouldNot(f"{path.name} is damaged and cannot be read.", "Scan it again if you can.") from error
-    more: dict[str, object] = {"icc_profile": profile} if profile else {}
+    options: dict[str, object] = {"icc_profile": profile} if profile else {}
     if ppi and not math.isnan(float(ppi)):
-        scaled = max(1, round(float(ppi) * max(picture.size) / before))
-        more["dpi"] = (scaled, scaled)
-    out = io.BytesIO()
-    picture.save(out, "JPEG", quality=quality, **more)
-    return ForUse(out.getvalue(), *picture.size, turned if 1 <= turned <= 8 else 1)
+        scaled = max(1, round(float(ppi) * max(picture.size) / full_length))
+        options["dpi"] = (scaled, scaled)
+    encoded = io.BytesIO()
+    picture.save(encoded, "JPEG", quality=quality, **options)
+    return UprightJpeg(encoded.getvalue(), *picture.size, orientation if 1 <= orientation <= 8 else 1)
 
 
 def _in_eight_bits(image: Image.Image) -> Image.Image:
-    """The picture as JPEG can hold it, colours not converted where the profile is to stay right."""
+    """The picture in a mode that JPEG has. Colours are not converted, so that the colour profile stays right."""
     if image.mode.startswith("I;16") or image.mode == "I":
         image = image.point(lambda value: value * (1 / 256)).convert("L")
     if image.mode in ("RGBA", "LA", "PA") or "transparency" in image.info:
@@ -187,6 +192,7 @@ def _in_eight_bits(image: Image.Image) -> Image.Image:
 
 
 def _crop(image: Image.Image, area: tuple[float, ...]) -> Image.Image:
+    """The part of the picture, at least one pixel wide and high; all of it for an empty area."""
     if len(area) != 4:
         return image
     x, y, w, h = area
@@ -201,6 +207,7 @@ def _crop(image: Image.Image, area: tuple[float, ...]) -> Image.Image:
 
 
 def _to_srgb(image: Image.Image) -> Image.Image:
+    """The picture in sRGB or grey, converted by its colour profile where it has a usable one."""
     profile = image.info.get("icc_profile")
     if image.mode in ("I;16", "I;16B", "I", "F"):
         image = image.point(lambda value: value * (1 / 256)).convert("L")
@@ -219,9 +226,9 @@ def _to_srgb(image: Image.Image) -> Image.Image:
 
 
 def looks_hash(path: Path) -> int:
-    """64 bits of how the picture looks: which of 8 × 8 neighbours is brighter (difference hash).
+    """A difference hash of the picture: 64 bits, each saying which of two neighbouring spots is brighter.
 
-    Two prints of one picture differ in few bits; compare with `bits_apart`.
+    The picture is reduced to 9 by 8 grey spots. Two prints of the same picture differ in few bits; see `bits_apart`.
     """
     with _open(path) as image:
         image.draft("L", (64, 64))
@@ -230,11 +237,11 @@ def looks_hash(path: Path) -> int:
     bits = 0
     for row in range(8):
         for column in range(8):
-            here, there = pixels[row * 9 + column], pixels[row * 9 + column + 1]
-            bits = bits << 1 | (here > there)
+            left, right = pixels[row * 9 + column], pixels[row * 9 + column + 1]
+            bits = bits << 1 | (left > right)
     return bits
 
 
-def bits_apart(one: int, other: int) -> int:
-    """How many of the 64 bits differ."""
-    return (one ^ other).bit_count()
+def bits_apart(first_hash: int, second_hash: int) -> int:
+    """In how many of the 64 bits two hashes differ."""
+    return (first_hash ^ second_hash).bit_count()

@@ -1,4 +1,4 @@
-"""A picture fitted into a few pixels, as plain bytes, for a screen made of letters."""
+"""A picture reduced to a few pixels, as plain bytes, to be drawn in a terminal."""
 
 import io
 from pathlib import Path
@@ -11,9 +11,9 @@ ORIENTATION = 274
 
 
 def pixels(path: Path, wide: int, high: int, *, area: tuple[float, ...] = ()) -> tuple[int, int, bytes]:
-    """(width, height, RGB bytes), upright, at most `wide` × `high` and of the picture's own shape.
+    """(width, height, RGB bytes) of the upright picture, at most `wide` by `high` pixels, its shape kept.
 
-    Raises CouldNot for what cannot be shown as a picture.
+    `area` is as in `pictures.make_jpeg`. Raises CouldNot for a file that cannot be read as a picture.
     """
     small = make_jpeg(path, 2 * max(wide, high), area=area, quality=92)
     with Image.open(io.BytesIO(small)) as image:
@@ -24,10 +24,10 @@ def pixels(path: Path, wide: int, high: int, *, area: tuple[float, ...] = ()) ->
 
 
 def turn_of(path: Path) -> int:
-    """How the picture must be turned to stand upright (Exif orientation, 1 to 8); 1 where nothing is said."""
+    """The Exif orientation of a picture (1 to 8); 1 (upright) where none is given or the file cannot be read."""
     try:
         with Image.open(path) as image:
-            said = image.getexif().get(ORIENTATION, 1)
+            orientation = image.getexif().get(ORIENTATION, 1)
     except (OSError, ValueError, SyntaxError, Image.DecompressionBombError):
         return 1
-    return said if isinstance(said, int) and 1 <= said <= 8 else 1
+    return orientation if isinstance(orientation, int) and 1 <= orientation <= 8 else 1

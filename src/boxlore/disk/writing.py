@@ -1,7 +1,7 @@
-"""Writing files so that a power cut leaves the old file or the new one, never half of either.
+"""Writing files so that a power cut leaves the old file or the new one, never a half-written one.
 
-The new bytes go to a temporary name in the target's own folder, are flushed to the disk, take the
-target's name in one step, and the folder is flushed too (POSIX rename(2); `os.replace` elsewhere).
+The new bytes are written under a temporary name in the target's own folder and flushed to the disk. Then the file is
+renamed to the target's name in one step, and the folder is flushed too (POSIX rename(2); `os.replace` elsewhere).
 """
 
 import errno
@@ -34,7 +34,7 @@ _SENTENCES = {
 
 
 def could_not(error: OSError, path: Path) -> CouldNot:
-    """The sentence for an operating-system error met at `path`."""
+    """The CouldNot for an error of the operating system at `path`: a sentence, and what to do about it."""
     problem, what_to_do = _SENTENCES.get(error.errno or 0, (error.strerror or str(error), ""))
     everywhere = error.errno in (errno.ENOSPC, errno.EDQUOT, errno.EROFS)
     return CouldNot(f"{problem}: {path}.", f"{what_to_do} Nothing was half-written.".strip(), everywhere)
@@ -42,9 +42,9 @@ def could_not(error: OSError, path: Path) -> CouldNot:
 
 @contextmanager
 def replacing(target: Path) -> Iterator[BinaryIO]:
-    """A file to write to; it takes the name `target` only when the block ends without an error.
+    """A file to write to, which gets the name `target` only when the block ends without an error.
 
-    Raises CouldNot when the disk refuses; nothing is left behind then.
+    Raises CouldNot when the disk refuses, and leaves nothing behind then.
     """
     part = target.with_name(target.name + PART)
     try:
@@ -69,7 +69,7 @@ def _discard(part: Path) -> None:
 
 
 def flush_folder(folder: Path) -> None:
-    """Make a new name in a folder durable, where the system lets a folder be opened."""
+    """Flush a folder to the disk, so that a new name in it survives a power cut, where the system can do that."""
     try:
         handle = os.open(folder, os.O_RDONLY)
     except OSError:  # Windows does not open folders; its rename is durable by journal
@@ -81,7 +81,7 @@ def flush_folder(folder: Path) -> None:
 
 
 def write_whole(target: Path, data: bytes) -> bool:
-    """Write `data`, unless the file holds just that already; says whether it wrote."""
+    """Write `data`, unless the file holds exactly that already. Returns whether it was written."""
     if target.is_file() and target.stat().st_size == len(data) and target.read_bytes() == data:
         return False
     with replacing(target) as out:
@@ -90,11 +90,11 @@ def write_whole(target: Path, data: bytes) -> bool:
 
 
 Piece = bytes | tuple[int, int]
-"""New bytes, or (offset, length) of a run of the source to be copied untouched."""
+"""A part of a copy: new bytes, or (offset, length) of a run of the source that is copied untouched."""
 
 
 def write_pieces(pieces: Iterable[Piece], source: BinaryIO, out: BinaryIO) -> None:
-    """Write the pieces in order; runs of the source go from file to file inside the kernel where it can."""
+    """Write the pieces in order. Runs of the source are copied by the kernel (sendfile) where the system can."""
     for piece in pieces:
         if isinstance(piece, bytes):
             out.write(piece)

@@ -12,7 +12,7 @@ from boxlore.core.originals.scan_quality import ScanFacts, largest_print, scan_f
 from boxlore.core.records.containers import Container
 from boxlore.core.records.in_force import Record, ScanFile
 from boxlore.core.statements import Kind, Said, Subject
-from boxlore.disk.pictures import look_deeper
+from boxlore.disk.pictures import read_pixel_format
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records import EVERYTHING, Selection, records
 from boxlore.tasks.originals.climate import Judged, humidity_at, judged
@@ -173,7 +173,7 @@ def print_sizes(collection: Collection, selection: Selection = EVERYTHING) -> It
 def facts_of(collection: Collection, record: Record, scan: ScanFile) -> ScanFacts:
     """A scan's facts; what its file cannot say any more is left open."""
     try:
-        deeper = look_deeper(collection.folder / scan.path)
+        deeper = read_pixel_format(collection.folder / scan.path)
     except CouldNot:
         deeper = None
     cut = len(scan.area) == 4
@@ -187,6 +187,6 @@ def facts_of(collection: Collection, record: Record, scan: ScanFile) -> ScanFact
         bits=deeper.bits if deeper else 0,
         colours=deeper.colours if deeper else 3,
         profile=deeper.profile if deeper else None,
-        turned=deeper.turned if deeper else 0,
+        turned=deeper.orientation if deeper else 0,
         cut=cut,
     )

@@ -19,7 +19,7 @@ from boxlore.core.errors import BoxloreError, ByteFault, CouldNot, WrongUse
 from boxlore.core.records.audience import To
 from boxlore.core.records.in_force import Record, ScanFile
 from boxlore.disk.fixity import sha256_of
-from boxlore.disk.pictures import make_for_use
+from boxlore.disk.pictures import make_upright_jpeg
 from boxlore.disk.writing import could_not, replacing, write_pieces, write_whole
 from boxlore.formats import carrier
 from boxlore.tasks.collection.opening import Collection
@@ -310,11 +310,11 @@ def _encoded(run: CopyRun, job: CopyJob, source: BinaryIO, path: Path) -> _Made:
     """A copy made by encoding anew: a part that was cut out of its scan, or a smaller picture."""
     copy = job.name.with_name(job.name.name + ".jpg").as_posix()
     target, line = run.out / copy, run.known.get(copy)
-    picture = make_for_use(path, run.longest, area=job.scan.area)
+    picture = make_upright_jpeg(path, run.longest, area=job.scan.area)
     how = ["cut out of its scan"] if job.scan.area else []
     how += [f"at most {run.longest} pixels on its long side"] if run.longest else []
     words = f"Newly encoded for use: {', '.join(how)}; the scan is {job.scan.path}, SHA-256 {job.scan.sha256}"
-    turned, size = picture.turned, (picture.width, picture.height)
+    turned, size = picture.orientation, (picture.width, picture.height)
     embedding = run.embedding(job, made=words, turned=turned, size=size)
     data = carrier.captioned(picture.data, embedding)
     state, why = "cut" if job.scan.area else "written", f"Newly encoded: {', '.join(how)}."

@@ -16,7 +16,7 @@ from boxlore.core.errors import BoxloreError, CouldNot, WrongUse
 from boxlore.core.records.containers import number_text
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Subject
 from boxlore.disk.fixity import sha256_of
-from boxlore.disk.pictures import look
+from boxlore.disk.pictures import read_header
 from boxlore.disk.writing import CHUNK, replacing
 from boxlore.formats import carrier
 from boxlore.tasks.collection.opening import Act, Collection
@@ -148,7 +148,7 @@ def _scan(run: _IntakeRun, side: ScanSide, digest: str, known: str, number: str)
     """The scan's id: the one known by its bytes, or a new one registered with what its file says."""
     if known:
         return known
-    facts = look(side.path)
+    facts = read_header(side.path)
     path = _bring_in(run, side, digest, number) if run.wanted.copy else side.path
     scan = run.act.new(Kind.SCAN)
     words = {
