@@ -1,7 +1,8 @@
-"""Where the page is served, and which names of it are believed.
+"""The address at which the page is served, and the values of Host that are accepted.
 
-Loopback unless the local network is asked for on purpose. A page elsewhere that points a name of its own at this
-machine sends that name as Host; only the numbers served here, and localhost, are answered (RFC 9110, 7.2).
+The address is the loopback one unless the keeper asks for the local network. Somebody else's web page could make a
+name of its own lead to this machine, and would then send that name as Host (RFC 9110, 7.2). So only the number that
+is served, and localhost, are answered.
 """
 
 import socket
@@ -11,24 +12,25 @@ from boxlore.core.errors import CouldNot
 
 LOOPBACK = "127.0.0.1"
 NOWHERE = ("192.0.2.1", 9)
-"""An address kept for documentation (RFC 5737); asking the system for the way there sends nothing."""
+"""An address reserved for documentation (RFC 5737). A datagram socket connected to it sends nothing, but shows which
+of this machine's own addresses the system would use."""
 
 
 @dataclass(frozen=True, slots=True)
 class Address:
-    """Where the server listens."""
+    """The host and port at which the server listens."""
 
     host: str
     port: int
 
     @property
-    def believed(self) -> frozenset[str]:
-        """The values of Host that are answered."""
+    def accepted_hosts(self) -> frozenset[str]:
+        """The values of the header Host that are answered."""
         names = {self.host, "localhost"} if self.host == LOOPBACK else {self.host}
         return frozenset(f"{name}:{self.port}" for name in names)
 
     def link(self, key: str) -> str:
-        """What a browser is given."""
+        """The link to open in a browser, with the key."""
         return f"http://{self.host}:{self.port}/?key={key}"
 
 

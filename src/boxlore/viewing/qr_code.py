@@ -1,4 +1,4 @@
-"""The page's address as a square code (ISO/IEC 18004) for a tablet's camera, drawn in half blocks."""
+"""The page's address as a QR code (ISO/IEC 18004) for a tablet's camera, drawn in the terminal with blocks."""
 
 import io
 
@@ -6,7 +6,7 @@ import segno
 
 
 def in_half_blocks(link: str) -> str:
-    """Lines of text, two rows of the code to a line, with the quiet zone; dark on light as cameras expect."""
+    """The code as lines of text, two rows of squares to a line, with a margin of two squares."""
     rows = [list(row) for row in segno.make(link, error="l", micro=False).matrix_iter(border=2)]
     if len(rows) % 2:
         rows.append([0] * len(rows[0]))
@@ -17,5 +17,7 @@ def in_half_blocks(link: str) -> str:
 
 
 def _cell(over: bool, under: bool) -> str:
-    """A cell whose ink is the light part, so that it reads right on a dark screen when drawn light."""
+    """The character for an upper and a lower square, true for dark. The character's ink is the light part, because
+    terminals mostly write light on dark.
+    """
     return {(False, False): "█", (False, True): "▀", (True, False): "▄", (True, True): " "}[over, under]

@@ -1,9 +1,13 @@
-"""The narrator's page: a small web server beside the sitting, for one screen or a few.
+"""The page that the narrator looks at: a small web server that runs beside the sitting, for one or a few screens.
 
-Rules kept: a random key once in the address, then an HttpOnly cookie, both compared in constant time; only Hosts
-that are ours (against rebinding); requests that change something only from our own page (Origin, Fetch: 3.2);
-bodies of at most 2 KB; pictures by small numbers only, so there is no path to climb; nothing is stored by the
-browser; a limit on lookers; every connection has a time limit. Follows by Server-Sent Events (HTML, 9.2).
+The rules that keep others out:
+- A random key stands in the address once and then in an HttpOnly cookie; both are compared in constant time.
+- Only requests whose Host is our own are answered, against DNS rebinding (see `addresses`).
+- A request that changes something must come from our own page (Origin; Fetch, 3.2), with a body of at most 2 KB.
+- A picture is asked for by a number, never by a path. The browser is told to store nothing.
+- The number of lookers (open screens) and of connections is limited, and every connection has a time limit.
+
+The page hears of each new picture by Server-Sent Events (HTML, 9.2).
 """
 
 import json
@@ -28,7 +32,7 @@ BODY_AT_MOST = 2048
 LOOKERS_AT_MOST = 8
 CONNECTIONS_AT_MOST = 48
 BEAT = 10.0
-"""Seconds between signs of life on a stream, so that a vanished looker is noticed."""
+"""The most seconds between two messages on a stream. Without them a looker who has gone would not be noticed."""
 
 FILES = {
     "/": ("page.html", "text/html; charset=utf-8"),
@@ -47,7 +51,7 @@ HEADERS = {
 
 
 class Server(ThreadingHTTPServer):
-    """Holds what the handlers share. Threads are daemons: they never keep the program from ending."""
+    """The server, with what its handlers share. Its threads are daemons, so they never keep the program from ending."""
 
     daemon_threads = True
     block_on_close = False
@@ -75,11 +79,11 @@ class Server(ThreadingHTTPServer):
             self._room.release()
 
     def handle_error(self, request: Any, client_address: Any) -> None:
-        """A looker that vanishes is no fault, and the terminal belongs to the sitting."""
+        """Say nothing: a looker who disconnects is no fault, and the terminal is used by the sitting."""
 
     @contextmanager
     def looking(self) -> Iterator[bool]:
-        """One more looker, if there is room."""
+        """Count one more looker while the block runs, if there is room; yields whether there is."""
         with self._counting:
             room = self.showing.lookers < LOOKERS_AT_MOST
             self.showing.lookers += room
@@ -91,7 +95,7 @@ class Server(ThreadingHTTPServer):
 
 
 class Handler(BaseHTTPRequestHandler):
-    """One request. Refusals carry a sentence, and say nothing of the collection."""
+    """Answers one request. A refusal carries a sentence that tells nothing of the collection."""
 
     server: Server
     protocol_version = "HTTP/1.1"
@@ -119,24 +123,24 @@ class Handler(BaseHTTPRequestHandler):
     def do_POST(self) -> None:
         if not self._host_is_ours() or not self._has_cookie() or not self._from_our_page():
             return
-        told = self._body()
-        if told is None:
+        message = self._body()
+        if message is None:
             return
         if self.path == "/tap":
-            self._tap(told)
+            self._tap(message)
         elif self.path == "/uncover":
             view = self.server.showing.view
-            if told.get("version") == view.version:
+            if message.get("version") == view.version:
                 self.server.showing.uncover(view.item)
                 self.server.showing.uncovered()
             self._answer(b"{}", "application/json")
         else:
             self._refuse(HTTPStatus.NOT_FOUND, "There is nothing here.")
 
-    # who may
+    # who is answered
 
     def _host_is_ours(self) -> bool:
-        if self.headers.get("Host", "") in self.server.address.believed:
+        if self.headers.get("Host", "") in self.server.address.accepted_hosts:
             return True
         self._refuse(HTTPStatus.FORBIDDEN, "This page is not served under that name.")
         return False
@@ -155,20 +159,21 @@ class Handler(BaseHTTPRequestHandler):
         jar: SimpleCookie = SimpleCookie()
         with suppress(CookieError):
             jar.load(self.headers.get("Cookie", ""))
-        found = jar.get(self.server.cookie)
-        if found is not None and compare_digest(found.value.encode(), self.server.key.encode()):
+        cookie = jar.get(self.server.cookie)
+        if cookie is not None and compare_digest(cookie.value.encode(), self.server.key.encode()):
             return True
         self._refuse(HTTPStatus.FORBIDDEN, "Ask the keeper for the address again: it is new at every start.")
         return False
 
     def _from_our_page(self) -> bool:
         origin = self.headers.get("Origin", "")
-        if origin.removeprefix("http://") in self.server.address.believed and origin.startswith("http://"):
+        if origin.removeprefix("http://") in self.server.address.accepted_hosts and origin.startswith("http://"):
             return True
         self._refuse(HTTPStatus.FORBIDDEN, "Only the page itself may do that.")
         return False
 
     def _body(self) -> dict[str, Any] | None:
+        """The JSON object of the request's body; None after a refusal."""
         length = self.headers.get("Content-Length", "")
         if not length.isascii() or not length.isdigit():
             self._refuse(HTTPStatus.LENGTH_REQUIRED, "Say how long it is.")
@@ -177,29 +182,31 @@ class Handler(BaseHTTPRequestHandler):
             self._refuse(HTTPStatus.REQUEST_ENTITY_TOO_LARGE, "That is too long.")
             return None
         try:
-            told = json.loads(self.rfile.read(int(length)))
+            message = json.loads(self.rfile.read(int(length)))
         except (ValueError, RecursionError):
-            told = None
-        if not isinstance(told, dict):
+            message = None
+        if not isinstance(message, dict):
             self._refuse(HTTPStatus.BAD_REQUEST, "That cannot be read.")
             return None
-        return told
+        return message
 
-    # what is given
+    # what is answered
 
     def _picture(self, path: str) -> None:
+        """Answer `/picture/NUMBER/SIZE`."""
         empty, kind, number, size = [*path.split("/"), "", "", "", ""][:4]
-        known = not empty and kind == "picture" and path.count("/") == 3
+        is_picture = not empty and kind == "picture" and path.count("/") == 3
         data = None
-        if known and number.isascii() and number.isdigit() and len(number) < 10:
+        if is_picture and number.isascii() and number.isdigit() and len(number) < 10:
             data = self.server.showing.picture(int(number), size)
         if data is None:
             self._refuse(HTTPStatus.NOT_FOUND, "There is nothing here.")
         else:
             self._answer(data, "image/jpeg")
 
-    def _tap(self, told: dict[str, Any]) -> None:
-        side, x, y = told.get("side"), told.get("x"), told.get("y")
+    def _tap(self, message: dict[str, Any]) -> None:
+        """Take a tap on the picture: `side` its number, `x` and `y` from 0 to 1."""
+        side, x, y = message.get("side"), message.get("x"), message.get("y")
         if type(side) is not int or not _in_unit(x) or not _in_unit(y):
             self._refuse(HTTPStatus.BAD_REQUEST, "That is no place on the picture.")
         elif self.server.showing.tap(side, float(x or 0), float(y or 0)):
@@ -208,7 +215,7 @@ class Handler(BaseHTTPRequestHandler):
             self._refuse(HTTPStatus.CONFLICT, "Another picture is out by now.")
 
     def _follow(self) -> None:
-        """The stream of views: each as soon as it is there, and a sign of life in between."""
+        """Send each view as soon as there is a new one, and a comment at least every BEAT seconds."""
         with self.server.looking() as room:
             if not room:
                 self._refuse(HTTPStatus.SERVICE_UNAVAILABLE, "Enough screens are looking already.")
@@ -225,7 +232,7 @@ class Handler(BaseHTTPRequestHandler):
                 version = view.version if view else version
                 self.wfile.write(as_event(view) if view else b": here\n\n")
 
-    # how it is given
+    # how it is answered
 
     def _begin(self, status: HTTPStatus) -> None:
         self.send_response(status)
@@ -250,7 +257,7 @@ class Handler(BaseHTTPRequestHandler):
         self.wfile.write(data)
 
     def log_message(self, format: str, *values: Any) -> None:
-        """Nothing is logged: the terminal belongs to the sitting."""
+        """Log nothing: the terminal is used by the sitting."""
 
 
 def _in_unit(value: object) -> bool:
@@ -258,14 +265,17 @@ def _in_unit(value: object) -> bool:
 
 
 def as_event(view: View) -> bytes:
-    """One view as an event: its version is the id, so that a looker coming back may say what it has."""
-    told = {name: value for name, value in asdict(view).items() if name != "item"}
-    return f"id: {view.version}\ndata: {json.dumps(told, ensure_ascii=False)}\n\n".encode()
+    """One view as a Server-Sent Event. Its id is the view's version, which a browser sends when it connects again."""
+    fields = {name: value for name, value in asdict(view).items() if name != "item"}
+    return f"id: {view.version}\ndata: {json.dumps(fields, ensure_ascii=False)}\n\n".encode()
 
 
 @contextmanager
 def serving(showing: Showing, *, lan: bool = False) -> Iterator[Server]:
-    """Serve the page while the block runs; `showing` is told its address and its code."""
+    """Serve the page while the block runs; sets `address` and `code` (a QR code) of `showing`.
+
+    `lan` serves it to the local network. Raises CouldNot when it cannot be served.
+    """
     host = of_this_machine() if lan else LOOPBACK
     try:
         server = Server(showing, host)
