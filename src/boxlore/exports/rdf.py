@@ -17,8 +17,7 @@ from boxlore.core.crosswalk.extent import packed_path
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import full_name
-from boxlore.core.records.closing_dates import every_told
-from boxlore.core.records.in_force import PersonShown, Record, ScanFile, StatementView
+from boxlore.core.records.in_force import PersonShown, Record, ScanFile, StatementView, every_told
 from boxlore.core.statements import SURENESS, Said, Source
 from boxlore.exports.markup import iri, literal
 from boxlore.exports.required import Required, missing

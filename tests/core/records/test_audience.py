@@ -7,11 +7,19 @@ import pytest
 
 from boxlore.core.people.consent import Consent, make_consent
 from boxlore.core.people.person import Person
-from boxlore.core.records.audience import To, life_of, may_see, visible, withhold
+from boxlore.core.records.audience import Recipient, To
+from boxlore.core.records.audience_levels import may_see
 from boxlore.core.records.in_force import PersonShown, Record, ScanFile, StatementView
+from boxlore.core.records.living import life_of
+from boxlore.core.records.withheld import NOBODY, Withheld, withhold
 from boxlore.core.statements import KEEPER, Said, Source, Sure, read_audience
 
 TODAY = date(2026, 11, 25)
+
+
+def visible(record: Record, to: To, on_day: date, withheld: Withheld = NOBODY) -> Record:
+    return Recipient(to=to, on_day=on_day, withheld=withheld).seen(record)
+
 
 TABLE = {
     "keeper": {To.KEEPER},

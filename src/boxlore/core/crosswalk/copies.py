@@ -330,7 +330,7 @@ EXIF_ROWS: tuple[tuple[int, str, str], ...] = (
 
 
 def embedding_of(record: Record, scan: ScanFile, source: CaptionContext) -> Embedding:
-    """Everything the copy of one scan carries. `record` has been seen by `core.records.audience.visible`."""
+    """Everything the copy of one scan carries. `record` is one that `core.records.audience.Recipient.seen` gave."""
     made = {name: make(record, scan, source) for name, make in XMP_ROWS}
     filled = {name: value for name, value in made.items() if value is not None}
     empty = [name for name, value in made.items() if value is None]

@@ -1,6 +1,6 @@
 """What is said outside of an original as a thing: its condition and enclosure, and through whose hands it came.
 
-Taken from a record that the audience has passed (`core.records.audience.visible`), so a lender who is
+Taken from a record that the audience has passed (`core.records.audience.Recipient.seen`), so a lender who is
 withheld is not here.
 """
 

@@ -1,276 +1,287 @@
-"""Who may see what, decided in one place. Every output takes a record only through `visible`.
+"""Who may be told what: the one answer that every output, list and page asks for.
 
-An audience is written `keeper`, `family`, `archive:2060-01-01` (closed until that day, then anyone) or
-`anyone`. Family outputs hold family and anyone; outside outputs and the open part of a transfer hold
-anyone; the closed part adds what waits for its day, never keeper's or family's.
-A living person is withheld from outside: every statement whose words hold any form of the name is left
-out whole and counted, never rewritten (common practice, no source, for the default of 100 years), unless she
-has consented to be named. Someone, or an item, may also be kept to the keeper or the family by the keeper's word.
+Theory of operation
+===================
+
+The problem. One collection is told to four: its keeper, the family, an archive that keeps a part closed, and anyone
+(`To`). A statement may be kept to some of them by whoever told it, an item or one field of it by the keeper, a person
+by the keeper; and the living may not be named outside without their consent. A name hides anywhere: in what a reading
+means, in a story about somebody else, in the label of a box, in the name of a file, in who said it, on the back of
+the picture. Whoever decides by a part of this gives the rest away.
+
+The idea. All that a decision needs is gathered once, in a `Recipient`: for whom, on which day, who is withheld from
+them (`Withheld`), and what the keeper has kept to whom. It has one question for each kind of thing that can be told:
+
+    may_be_told     one statement, of an item, person, event, place, sitting or collection
+    without_names   the same statement, without the name of who or what says it
+    may_read        plain words: a name, a mark, a label, the name of a file, a page
+    seen            a whole record, as the recipient may have it
+    namings         where a record names or shows someone withheld
+
+`seen` asks the other questions of each part of a record, and an output takes no other record. What is not in a record
+(the log of a sitting, facts about people and events, lines of moves) asks them one by one.
+
+What always holds:
+
+1. A statement goes only if all say yes: its own audience, those of its item, field and person, and every name in it.
+2. It goes whole or not at all, and what is left out of a record is counted, never rewritten. That somebody said it
+   may be told without a name: then it is “a narrator” or “a document”.
+3. Withheld is who is kept from the recipient by the keeper; from outside also who counts as living and has not
+   consented to be named. One form of one name is enough, anywhere in the words.
+4. The scans of an item are closed if the item is kept from the recipient; if the picture, what is written on it, what
+   is embedded or the name of the file shows or names someone withheld; and from outside if the picture shows someone
+   living who has not consented to be shown.
+5. An item that is kept from the recipient leaves its number and its mark, so that it is counted and can be asked for.
+6. In doubt the answer is no. Whatever `seen` takes out for a name's sake, `namings` names; a closing date rests on it.
+
+An audience of `archive:D` is closed until the day D, and on D itself it is for anyone.
+
+An example. TRA-0022 is Leida and Tom before the church at Easter 1964. Tom Rourke died in 2011. Leida and Con, Tom's
+brother, live, and have consented to nothing. Leida told it all.
+
+    statement                              its audience   the family has   outside has
+    person “Tom”, on the picture           anyone         it               it, said by a narrator
+    person “Leida”, on the picture         anyone         it               nothing: the reading means her
+    story “Con had lent them the car.”     anyone         it               nothing: the words name Con
+    story “The priest was late.”           family         it               nothing: it is for the family
+    back “Leida and Tom, Easter ’64”       anyone         it               nothing: the words name Leida
+    both scans                                            they             nothing: they show and name Leida
+
+Outside the record has Tom, and says that four statements are withheld. The closed part has all but the priest, and
+says until when: 100 years from the births of Leida and of Con.
 """
 
-import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from dataclasses import field as starts
 from datetime import date
-from enum import StrEnum
-from functools import lru_cache
 
-from boxlore.core.people.consent import Matter, allows
-from boxlore.core.people.latest_birth import latest_day
-from boxlore.core.people.names import sought_forms
-from boxlore.core.people.person import Person
-from boxlore.core.records.in_force import Record, StatementView
-from boxlore.core.statements import Said, Source, fold, read_audience
+from boxlore.core.records.audience_levels import To, may_see
+from boxlore.core.records.in_force import Conflict, PersonShown, Record, ScanFile, StatementView, every_told
+from boxlore.core.records.withheld import NOBODY, Withheld
+from boxlore.core.statements import Said, Source, Subject
+
+__all__ = ("OF_SCANS", "Naming", "Recipient", "To")
 
 
-class To(StrEnum):
-    """For whom an output is made."""
+WHO_SAYS, FOUND_IN, MARK = "who says it", "found in", "mark"
+"""Places in a record, apart from the fields of statements, where somebody may be named."""
 
-    KEEPER = "keeper"
-    FAMILY = "family"
-    OUTSIDE = "outside"
-    ARCHIVE = "archive"
-    """The closed part of a transfer."""
+SHOWN, EMBEDDED, FILE_NAME = "in the picture", "inside the file", "name of the file"
+"""Places where a scan itself shows or names somebody."""
 
-
-_SEES = {
-    To.KEEPER: ("keeper", "family", "archive", "anyone"),
-    To.FAMILY: ("family", "anyone"),
-    To.OUTSIDE: ("anyone",),
-    To.ARCHIVE: ("archive", "anyone"),
-}
-
-
-@lru_cache(1024)
-def may_see(text: str, to: To, on_day: date) -> bool:
-    """Whether that audience's words may go to `to` on that day."""
-    audience = read_audience(text)
-    opened = audience.until is not None and audience.until <= on_day
-    return ("anyone" if opened else audience.level) in _SEES[to]
+OF_SCANS = (SHOWN, EMBEDDED, FILE_NAME)
 
 
 @dataclass(frozen=True, slots=True)
-class Life:
-    """Whether someone counts as living, and why."""
+class Naming:
+    """One place where a record names or shows someone withheld: where, in which words, whom.
 
-    living: bool
-    because: str
-
-
-def life_of(person: Person, on_day: date, years: int = 100, latest_birth: tuple[date, str] | None = None) -> Life:
-    """Dead known, dead presumed, else living.
-
-    Presumed dead: born more than `years` years ago at the latest. `latest_birth` is the latest day the
-    person can have been born as inferred from pictures, marriages and children, with its reason.
-    """
-    if person.dead or person.died or person.living == "no":
-        return Life(False, "said to have died" if person.living == "no" and not person.died else "a death is told")
-    if person.living == "yes":
-        return Life(True, "said to be living")
-    limit = _years_before(on_day, years)
-    born = latest_day(person.born)
-    if born is not None and limit >= born:
-        return Life(False, f"born {person.born.get('display') or born} at the latest, over {years} years ago")
-    if latest_birth is not None and limit >= latest_birth[0]:
-        return Life(False, f"{latest_birth[1]}, so born by {latest_birth[0].year}, over {years} years ago")
-    if born is not None:
-        return Life(True, f"born {person.born.get('display') or born}, no death told")
-    return Life(True, "no birth or death told, so taken as living")
-
-
-def _years_before(day: date, years: int) -> date:
-    leap = day.month == 2 and day.day == 29
-    return day.replace(year=day.year - years, day=28 if leap else day.day)
-
-
-@dataclass(frozen=True, slots=True)
-class Withheld:
-    """Whose names may not go out: ids of people, and every form of their names, by its first word.
-
-    `hidden_pictures` are people who may be named but not shown.
+    `where` is a field of a statement or one of the places above; of a file `words` is its path. `people` holds ids of
+    the registry; it is empty where the words name a teller whom the registry has not.
     """
 
-    people: frozenset[str] = frozenset()
-    forms: Mapping[str, tuple[tuple[str, ...], ...]] = starts(default_factory=dict)
-    hidden_pictures: frozenset[str] = frozenset()
+    where: str
+    words: str
+    people: frozenset[str]
 
-    def finds(self, words: str) -> bool:
-        """Whether the words hold any form of a withheld name (case, accents and points aside, whole words)."""
-        if not self.forms:
-            return False
-        tokens = _TOKEN.findall(fold(words))
-        return any(self._stands_at(tokens, at) for at in range(len(tokens)))
 
-    def _stands_at(self, tokens: list[str], at: int) -> bool:
-        if any((cut,) in self.forms.get(cut, ()) for cut in _without_ending(tokens[at])):
-            return True
-        return any(
-            len(form) > 1
-            and tokens[at : at + len(form) - 1] == list(form[:-1])
-            and at + len(form) <= len(tokens)
-            and form[-1] in _without_ending(tokens[at + len(form) - 1])
-            for form in self.forms.get(tokens[at], ())
+def _nothing_of_its_own(about: Subject) -> Sequence[str]:
+    """The keeper has kept nothing of the thing."""
+    return ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Recipient:
+    """For whom something is made, and all that decides what they may be told.
+
+    `own_audiences` gives what the keeper has kept of a thing as a whole, as the words of its field `audience`:
+    `family` for all of it, `story=family` for one field. A record brings its own.
+    """
+
+    to: To
+    on_day: date
+    withheld: Withheld = NOBODY
+    own_audiences: Callable[[Subject], Sequence[str]] = _nothing_of_its_own
+
+    def may_be_told(self, statement: StatementView, about: Subject) -> bool:
+        """Whether one statement about a thing may go to the recipient. One about a marker is asked of its item."""
+        return about.id not in self.withheld.people and self._passes(statement, self.own_audiences(about))
+
+    def without_names(self, statement: StatementView) -> StatementView:
+        """The statement without a name in who or what says it; that a narrator or a document says it stays.
+
+        A narrator whom the registry has not may be living, and is not named outside.
+        """
+        source = statement.source
+        if source.said is Said.NARRATOR and statement.said_by:
+            nameable = source.ref not in self.withheld.people and self.may_read(statement.said_by)
+            return statement if nameable else replace(statement, said_by="")
+        unknown = source.said is Said.NARRATOR and self.to.is_public
+        if source.ref and (unknown or not self.may_read(source.ref)):
+            return replace(statement, source=Source(source.said))
+        return statement
+
+    def may_read(self, words: str) -> bool:
+        """Whether plain words may go to the recipient: a name, a mark, the name of a file, a page."""
+        return not self.withheld.finds(words)
+
+    def may_name(self, person: str, name: str) -> bool:
+        """Whether a person (by id, empty if not known) may be named so; a namesake of someone withheld may not."""
+        return person not in self.withheld.people and self.may_read(name)
+
+    @property
+    def names_withheld(self) -> frozenset[str]:
+        """The whole names of everyone withheld, as they are spelled: what a search of bytes looks for."""
+        return self.withheld.whole_names
+
+    @property
+    def people_withheld(self) -> int:
+        """How many people are withheld."""
+        return len(self.withheld.by_person)
+
+    @property
+    def may_hear_closed_passages(self) -> bool:
+        """Whether what was said in a closed passage of a sitting may go to the recipient."""
+        return not self.to.is_public
+
+    def seen(self, record: Record) -> Record:
+        """The record as the recipient may have it; what is left out is counted in `withheld`."""
+        if self.withheld is NOBODY and _is_for_anyone(record):
+            return record
+        if not self._may_see_kept(record.audiences):
+            return self._closed(record)
+        told = {
+            name: tuple(self.without_names(view) for view in views if self._passes(view, record.audiences))
+            for name, views in record.told.items()
+        }
+        people = tuple(
+            replace(shown, told=self.without_names(shown.told))
+            for shown in record.people
+            if self._may_show(shown, record.audiences)
         )
+        seen = replace(
+            record,
+            told={name: views for name, views in told.items() if views},
+            people=people,
+            conflicts=tuple(self._conflicts(record)),
+            not_known=frozenset(name for name in record.not_known if self._may_see_kept(record.audiences, name)),
+            found_in=record.found_in if self._may_have(record, "found_in", record.found_in) else "",
+            size_mm=record.size_mm if self._may_have(record, "size", "") else (),
+            mark=record.mark if self._may_have(record, "kept", _long(record)) else None,
+            closed_scans=record.closed_scans or self._closes_scans(record),
+        )
+        return replace(seen, withheld=record.withheld + _count(record) - _count(seen))
 
+    def namings(self, record: Record) -> Iterator[Naming]:
+        """Every place of a record, each once, that names someone withheld or shows someone who may not be shown."""
+        yield from dict.fromkeys(self._namings(record))
 
-_TOKEN = re.compile(r"[^\W_]+")
+    def _namings(self, record: Record) -> Iterator[Naming]:
+        for view in every_told(record):
+            if people := self._named(view.words) | ({_meant(view)} & self.withheld.people):
+                yield Naming(view.field, view.words, people)
+            if self.without_names(view) is not view:
+                name = view.said_by or view.source.ref
+                yield Naming(WHO_SAYS, name, self._named(name) | ({view.source.ref} & self.withheld.people))
+        for shown in record.people:
+            if people := self._named(shown.name) - self._named(shown.told.words) - {shown.person}:
+                yield Naming(shown.told.field, shown.name, people)
+            if shown.role == "person" and shown.person in self.withheld.hidden_pictures:
+                yield Naming(SHOWN, shown.told.words, frozenset({shown.person}))
+        places = [(FOUND_IN, record.found_in, record.found_in), (MARK, _long(record), _long(record))]
+        for scan in record.scans:
+            places += [(EMBEDDED, scan.embedded, scan.path), (FILE_NAME, _file_name(scan), scan.path)]
+        for where, text, words in places:
+            if people := self._named(text):
+                yield Naming(where, words, people)
 
+    def _named(self, words: str) -> frozenset[str]:
+        return self.withheld.named_in(words)
 
-def _without_ending(token: str) -> list[str]:
-    """A word, and what is left without a case ending (Estonian “Leidalt”, from Leida): never under four letters."""
-    return [token, *(token[:-cut] for cut in range(1, 5) if len(token) - cut >= 4)]
+    def _may_see_kept(self, audiences: Sequence[str], field: str = "") -> bool:
+        """Whether what the keeper has kept of a thing, and of one field of it, is kept from the recipient."""
+        return all(may_see(audience, self.to, self.on_day) for audience in _kept_to(audiences, field))
 
-
-NOBODY = Withheld()
-
-
-def withhold(people: Iterable[Person], lives: Mapping[str, Life], to: To, on_day: date | None = None) -> Withheld:
-    """The people withheld from that audience: from outside the living who have not consented to be named; from
-    each, whoever the keeper keeps from it."""
-    everyone = list(people)
-    hidden = [one for one in everyone if _hidden(one, lives, to, on_day or date.min)]
-    by_id = {ident: one for one in everyone for ident in one.ids} if hidden else {}
-    out_of_sight = {one.id for one in hidden}
-    seen = [one for one in everyone if hidden and one.id not in out_of_sight]
-    shared = {fold(name) for one in seen for name in (*one.surnames, *one.name.split()[-1:])}
-    forms: dict[str, set[tuple[str, ...]]] = {}
-    for person in hidden:
-        for form in _forms_of(person, by_id) | _own_surnames(person, shared):
-            if tokens := tuple(_TOKEN.findall(form)):
-                forms.setdefault(tokens[0], set()).add(tokens)
-    faces = {
-        ident
-        for one in everyone
-        if to is To.OUTSIDE and lives[one.id].living and not allows(one.consents, Matter.PICTURE)
-        for ident in one.ids
-    }
-    if not hidden and not faces:
-        return NOBODY
-    return Withheld(
-        frozenset(ident for person in hidden for ident in person.ids),
-        {first: tuple(found) for first, found in forms.items()},
-        frozenset(faces),
-    )
-
-
-def _hidden(person: Person, lives: Mapping[str, Life], to: To, on_day: date) -> bool:
-    if person.audience != "anyone" and not may_see(person.audience, to, on_day):
-        return True
-    return to is To.OUTSIDE and lives[person.id].living and not allows(person.consents, Matter.NAME)
-
-
-def _own_surnames(person: Person, shared: set[str]) -> set[str]:
-    """Family names that nobody who may be named bears: they point to the withheld even alone."""
-    return {fold(name) for name in person.surnames} - shared
-
-
-def _forms_of(person: Person, by_id: Mapping[str, Person]) -> set[str]:
-    """Every form someone would be found by; a wife also as “Mrs Tom Rourke”."""
-    found = sought_forms((*person.forms, person.name), person.calls, person.surnames)
-    if person.sex[:1].lower() != "m":
-        for spouse in (by_id[one] for one in person.spouses if one in by_id):
-            for form in (spouse.name, *spouse.forms):
-                found |= {f"mrs {fold(form)}", f"mrs. {fold(form)}"} if "," not in form else set()
-    return found
-
-
-def visible(record: Record, to: To, on_day: date, withheld: Withheld = NOBODY) -> Record:
-    """The record as that audience may see it on that day; what is left out is counted in `withheld`."""
-
-    if withheld is NOBODY and _for_anyone(record):
-        return record
-    of_fields = dict(one.split("=", 1) for one in record.audiences if "=" in one)
-    if not all(may_see(one, to, on_day) for one in record.audiences if "=" not in one):
-        return _closed(record)
-
-    def allowed(told: StatementView) -> bool:
+    def _passes(self, view: StatementView, audiences: Sequence[str]) -> bool:
         return (
-            may_see(told.audience, to, on_day)
-            and may_see(of_fields.get(told.field, "anyone"), to, on_day)
-            and str(told.value.get("id", "")) not in withheld.people
-            and not withheld.finds(told.words)
+            may_see(view.audience, self.to, self.on_day)
+            and self._may_see_kept(audiences, view.field)
+            and _meant(view) not in self.withheld.people
+            and self.may_read(view.words)
         )
 
-    def nameless(told: StatementView) -> StatementView:
-        """The statement without a name in who or what says it; that a narrator or a document said it stays."""
-        source = told.source
-        if source.said is Said.NARRATOR and told.said_by:
-            return replace(told, said_by="") if source.ref in withheld.people else told
-        unknown = source.said is Said.NARRATOR and to is To.OUTSIDE
-        if source.ref and (unknown or withheld.finds(source.ref)):
-            return replace(told, source=Source(source.said))
-        return told
+    def _may_show(self, shown: PersonShown, audiences: Sequence[str]) -> bool:
+        return self._passes(shown.told, audiences) and self.may_name(shown.person, shown.name)
 
-    if (
-        withheld is NOBODY
-        and not record.conflicts
-        and all(allowed(one) and nameless(one) is one for one in _told_in(record))
-    ):
-        return record
-    told = {name: tuple(map(nameless, filter(allowed, rows))) for name, rows in record.told.items()}
-    people = tuple(
-        replace(one, told=nameless(one.told))
-        for one in record.people
-        if allowed(one.told) and one.person not in withheld.people
-    )
-    lost = sum(len(rows) for rows in record.told.values()) - sum(len(rows) for rows in told.values())
-    lost += sum(1 for one in record.people if one.number) - sum(1 for one in people if one.number)
-    hidden_words = withheld.finds(record.found_in)
-    hidden_mark = record.mark is not None and withheld.finds(record.mark.long)
-    return replace(
-        record,
-        told={name: rows for name, rows in told.items() if rows},
-        people=people,
-        conflicts=tuple(
-            replace(one, told=tuple(map(nameless, one.told))) for one in record.conflicts if all(map(allowed, one.told))
-        ),
-        found_in="" if hidden_words else record.found_in,
-        mark=None if hidden_mark else record.mark,
-        withheld=record.withheld + lost + hidden_words + hidden_mark,
-        closed_scans=record.closed_scans or _closes_scans(record, withheld),
-    )
+    def _may_have(self, record: Record, field: str, words: str) -> bool:
+        """Whether a part of the record that is no statement, as words, may go to the recipient."""
+        return self._may_see_kept(record.audiences, field) and self.may_read(words)
+
+    def _conflicts(self, record: Record) -> Iterator[Conflict]:
+        """Those of which every side may be told: one side alone would be no conflict."""
+        for conflict in record.conflicts:
+            if all(self._passes(view, record.audiences) for view in conflict.told):
+                yield replace(conflict, told=tuple(map(self.without_names, conflict.told)))
+
+    def _closes_scans(self, record: Record) -> bool:
+        """Whether picture, writing, embedded text or name of a file carry someone withheld, or who may not be shown."""
+        not_shown = self.withheld.people | self.withheld.hidden_pictures
+        if any(shown.person in not_shown or not self.may_read(shown.told.words) for shown in record.shown()):
+            return True
+        written = [view.words for view in record.all("inscription")]
+        written += [words for scan in record.scans for words in (scan.embedded, _file_name(scan))]
+        return not all(map(self.may_read, written))
+
+    def _closed(self, record: Record) -> Record:
+        """An item that is kept from the recipient: its number and mark stay."""
+        return Record(
+            id=record.id,
+            number=record.number,
+            kind=record.kind,
+            mark=record.mark if self.may_read(_long(record)) else None,
+            scans=record.scans,
+            changed_at=record.changed_at,
+            withheld=record.withheld + sum(map(len, record.told.values())) + len(record.people),
+            closed_scans=True,
+        )
 
 
-def _closed(record: Record) -> Record:
-    """An item that is not for this audience: its number and mark stay, so that it is counted and can be asked for."""
-    lost = sum(len(rows) for rows in record.told.values()) + len(record.people)
-    return Record(
-        id=record.id,
-        number=record.number,
-        kind=record.kind,
-        mark=record.mark,
-        scans=record.scans,
-        changed_at=record.changed_at,
-        withheld=record.withheld + lost,
-        closed_scans=True,
-    )
+def _kept_to(audiences: Sequence[str], field: str) -> Iterator[str]:
+    """The audiences that hold for one field: those of the whole (`family`), and its own (`story=family`)."""
+    for words in audiences:
+        name, _, audience = words.rpartition("=")
+        if name in ("", field):
+            yield audience
 
 
-def _for_anyone(record: Record) -> bool:
-    """Whether all that is told may go to everybody: most records, told at a glance."""
+def _meant(view: StatementView) -> str:
+    """The id of whom the statement means, by its reading; empty if it means nobody."""
+    return str(view.value.get("id", ""))
+
+
+def _long(record: Record) -> str:
+    return record.mark.long if record.mark else ""
+
+
+def _file_name(scan: ScanFile) -> str:
+    return scan.path.rpartition("/")[2]
+
+
+def _is_for_anyone(record: Record) -> bool:
+    """Whether all that is told may go to everybody: most records, seen at a glance."""
     if record.audiences or record.conflicts:
         return False
-    for rows in record.told.values():
-        for told in rows:
-            if not _plain(told):
-                return False
-    return all(_plain(one.told) for one in record.people)
+    if not all(_is_plain(view) for views in record.told.values() for view in views):
+        return False
+    return all(_is_plain(shown.told) for shown in record.people)
 
 
-def _plain(told: StatementView) -> bool:
+def _is_plain(view: StatementView) -> bool:
     """For anyone, and not by a narrator whom nobody knows (who may be living)."""
-    return told.audience == "anyone" and bool(told.said_by or told.source.said is not Said.NARRATOR)
+    return view.audience == "anyone" and bool(view.said_by or view.source.said is not Said.NARRATOR)
 
 
-def _told_in(record: Record) -> list[StatementView]:
-    return [told for rows in record.told.values() for told in rows] + [one.told for one in record.people]
-
-
-def _closes_scans(record: Record, withheld: Withheld) -> bool:
-    """Whether picture, back or embedded text carry someone withheld, or someone who may not be shown."""
-    not_shown = withheld.people | withheld.hidden_pictures
-    if any(one.person in not_shown or withheld.finds(one.told.words) for one in record.shown()):
-        return True
-    written = [one.words for one in record.all("inscription")] + [scan.embedded for scan in record.scans]
-    return any(map(withheld.finds, written))
+def _count(record: Record) -> int:
+    """How much a record tells: its statements, the names at markers (others stand among the fields), its parts."""
+    statements = sum(map(len, record.told.values())) + sum(1 for shown in record.people if shown.number)
+    return statements + bool(record.found_in) + bool(record.size_mm) + (record.mark is not None)

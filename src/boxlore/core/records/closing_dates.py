@@ -2,19 +2,22 @@
 
 A living person's name is closed until 100 years from birth (the assumption of The National Archives, UK, for a
 lifetime; `years` is a setting). Where no birth is told, the latest possible birth stands in, with its reasoning;
-where nothing is known at all, the years count from the day of the transfer, which is the most careful.
-Local law and the archive's own rules go before it.
+where nothing is known at all, the years count from the day of the transfer, which is the most careful. What somebody
+has closed until a day stays closed until that day. Local law and the archive's own rules go before it.
+
+Whatever the open part leaves out and the closed part holds has a day: both ask the same `Recipient`.
 """
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
-from dataclasses import field as starts
 from datetime import date
 
+from boxlore.core.people.latest_birth import latest_day
 from boxlore.core.people.person import Person
-from boxlore.core.records.audience import Life, To, Withheld, withhold
-from boxlore.core.records.in_force import Record, StatementView
-from boxlore.core.statements import read_audience
+from boxlore.core.records.audience import Naming, Recipient
+from boxlore.core.records.audience_levels import closed_until
+from boxlore.core.records.in_force import Record, every_told
+from boxlore.core.records.living import Life
 
 SOURCE = "100 years from birth: The National Archives (UK), closure periods; from memory"
 
@@ -30,75 +33,74 @@ class Closure:
         return f"Closed until {self.until}: {'; '.join(self.reasons)}."
 
 
+Reason = tuple[date, str]
+"""A day until which something is closed, and the sentence that says why."""
+
+
 def years_after(day: date, years: int) -> date:
     """The same day so many years on (28 February for a leap day)."""
     leap = day.month == 2 and day.day == 29
     return day.replace(year=min(day.year + years, date.max.year), day=28 if leap else day.day)
 
 
-@dataclass(slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Closing:
-    """Works out the closure of each record. `latest` is the latest possible birth of a person, with its reason."""
+    """Works out the closure of each record, as the open part leaves things out: `outside` is for whom that is made.
 
+    `people` is the registry, `lives` tells by the same ids who counts as living, `latest` the latest possible birth
+    of a person, with its reason.
+    """
+
+    outside: Recipient
     people: Mapping[str, Person]
     lives: Mapping[str, Life]
-    withheld: Withheld
-    latest: Mapping[str, tuple[date, str]]
-    on_day: date
+    latest: Mapping[str, Reason]
     years: int = 100
-    _alone: dict[str, Withheld] = starts(default_factory=dict)
 
     def of(self, record: Record) -> Closure | None:
         """The closure of an item whose record is as the closed part sees it, or None if all of it is open."""
-        found = [self._for_life(ident) for ident in sorted(self.named_in(record))]
-        found += [one for told in every_told(record) if (one := self._for_audience(told))]
-        if not found:
+        reasons = sorted({*self._for_names(record), *self._for_audiences(record)})
+        if not reasons:
             return None
-        return Closure(max(day for day, _ in found), tuple(dict.fromkeys(why for _, why in sorted(found))))
+        return Closure(max(day for day, _ in reasons), tuple(dict.fromkeys(why for _, why in reasons)))
 
-    def named_in(self, record: Record) -> set[str]:
-        """Ids of the withheld people that an item shows, or whose names stand in its words."""
-        told = list(every_told(record))
-        found = {str(one.value.get("id", "")) for one in told} & self.withheld.people
-        texts = [one.words for one in told] + [one.said_by for one in told] + [record.found_in]
-        texts += [scan.embedded for scan in record.scans]
-        hits = [text for text in texts if text and self.withheld.finds(text)]
-        return found | {ident for ident in self.withheld.people for text in hits if self._only(ident).finds(text)}
+    def named_in(self, record: Record) -> list[Person]:
+        """Everyone withheld from outside whom the item names or shows, each once, by their ids."""
+        return self._people(self.outside.namings(record))
 
-    def _only(self, ident: str) -> Withheld:
-        """A search for the names of one person alone."""
-        if ident not in self._alone:
-            self._alone[ident] = withhold([self.people[ident]], self.lives, To.OUTSIDE)
-        return self._alone[ident]
+    def _people(self, namings: Iterable[Naming]) -> list[Person]:
+        ids = {self.people[ident].id for naming in namings for ident in naming.people}
+        return [self.people[ident] for ident in sorted(ids)]
 
-    def _for_life(self, ident: str) -> tuple[date, str]:
-        born = _day(self.people[ident].born.get("latest"))
-        if born is not None:
-            return years_after(born, self.years), f"names someone taken as living, {self.years} years from birth"
-        if ident in self.latest:
-            day, why = self.latest[ident]
-            reason = f"names someone taken as living, birth not told, born by {day.year} at the latest ({why})"
-            return years_after(day, self.years), reason
-        why = f"names someone taken as living of whom no birth is told, {self.years} years from this transfer"
-        return years_after(self.on_day, self.years), why
+    def _for_names(self, record: Record) -> Iterator[Reason]:
+        namings = list(self.outside.namings(record))
+        for person in self._people(namings):
+            kept_until = closed_until(person.audience, self.outside.on_day)
+            if kept_until:
+                yield kept_until, "names someone whom the keeper keeps closed until that day"
+            if self.lives[person.id].living or not kept_until:
+                yield self._for_life(person)
+        if any(not naming.people for naming in namings):
+            yield self._from_transfer("names a teller of whom nothing is known")
 
-    def _for_audience(self, told: StatementView) -> tuple[date, str] | None:
-        until = read_audience(told.audience).until
-        if until is None or until <= self.on_day:
-            return None
-        return until, "closed until that day at the wish of whoever told it"
+    def _for_life(self, person: Person) -> Reason:
+        told, inferred = latest_day(person.born), self.latest.get(person.id)
+        if told is not None:
+            day, why = told, f"names someone taken as living, {self.years} years from birth"
+        elif inferred is not None:
+            day, because = inferred
+            why = f"names someone taken as living, birth not told, born by {day.year} at the latest ({because})"
+        else:
+            return self._from_transfer("names someone taken as living of whom no birth is told")
+        until = years_after(day, self.years)
+        return (until, why) if until > self.outside.on_day else self._from_transfer("names someone said to be living")
 
+    def _from_transfer(self, why: str) -> Reason:
+        return years_after(self.outside.on_day, self.years), f"{why}, {self.years} years from this transfer"
 
-def every_told(record: Record) -> Iterable[StatementView]:
-    """Every statement that a record rests on, each once: its fields, its people, the sides of its conflicts."""
-    found = {told.statement: told for rows in record.told.values() for told in rows}
-    found |= {one.told.statement: one.told for one in record.people}
-    found |= {told.statement: told for conflict in record.conflicts for told in conflict.told}
-    return found.values()
-
-
-def _day(value: object) -> date | None:
-    try:
-        return date.fromisoformat(str(value)) if value else None
-    except ValueError:
-        return None
+    def _for_audiences(self, record: Record) -> Iterator[Reason]:
+        told = ((view.audience, "closed until that day at the wish of whoever told it") for view in every_told(record))
+        kept = ((words.rpartition("=")[2], "kept closed until that day by the keeper") for words in record.audiences)
+        for audience, why in (*told, *kept):
+            if until := closed_until(audience, self.outside.on_day):
+                yield until, why

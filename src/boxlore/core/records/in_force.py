@@ -3,7 +3,7 @@
 Rule kept, for a field that holds one value: a settlement of the keeper, else the surer statement, else
 the source nearer the event (an inscription of the time before a memory), else the later in the log.
 Fields that gather (people, stories) keep all. What was asked and is not known is remembered, and is
-never a value. Every output takes a `Record`, and only after `core.records.audience.visible` has seen it.
+never a value. Every output takes a `Record`, and only one that `core.records.audience.Recipient.seen` has given.
 """
 
 import json
@@ -128,7 +128,7 @@ class Record:
     """Who may see the item at all (`family`), or one field of it (`story=family`), by the keeper's word."""
     changed_at: str = ""
     withheld: int = 0
-    """How many statements the audience may not see; `core.records.audience.visible` counts them."""
+    """How many statements the audience may not see; `core.records.audience.Recipient.seen` counts them."""
     closed_scans: bool = False
     """Whether the scans themselves may not go to this audience."""
 
@@ -167,6 +167,14 @@ class Record:
     def shown(self, role: str = "person") -> tuple[PersonShown, ...]:
         """The people with that role, in the order of the record."""
         return tuple(shown for shown in self.people if shown.role == role)
+
+
+def every_told(record: Record) -> Iterable[StatementView]:
+    """Every statement that a record rests on, each once: its fields, its people, the sides of its conflicts."""
+    views = {view.statement: view for rows in record.told.values() for view in rows}
+    views |= {shown.told.statement: shown.told for shown in record.people}
+    views |= {view.statement: view for conflict in record.conflicts for view in conflict.told}
+    return views.values()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

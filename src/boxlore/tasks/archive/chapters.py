@@ -26,7 +26,7 @@ def chapter_files(collection: Collection, seen: AudienceView) -> Iterator[tuple[
         log = read_log(collection, sitting)
         records = _shown(seen, log, numbers)
         for recording in log.recordings:
-            chapters = list(chapters_of(log, recording, records, seen.to))
+            chapters = list(chapters_of(log, recording, records, seen.recipient))
             if not chapters:
                 continue
             name = _name(recording, taken)

@@ -3,15 +3,13 @@
 import json
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
-from datetime import date
 
 from boxlore.core.crosswalk.archives import CollectionFacts
 from boxlore.core.crosswalk.repository import NOT_SAID, Archive
 from boxlore.core.fields.table import FIELDS
-from boxlore.core.records.audience import To, may_see
 from boxlore.core.records.closing_dates import Closing
 from boxlore.core.records.in_force import Record, StatementView, told_of
-from boxlore.core.statements import Kind, Subject, Sure
+from boxlore.core.statements import Kind, Statement, Subject, Sure
 from boxlore.exports.rdf import person_triples, thing_triples
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records import AudienceView
@@ -43,11 +41,10 @@ def facts_of(
 def closing_of(collection: Collection, outside: AudienceView) -> Closing:
     """Works out closures from what is known of the living."""
     return Closing(
+        outside=outside.recipient,
         people=collection.people(),
         lives=outside.lives,
-        withheld=outside.withheld,
         latest=outside.latest,
-        on_day=collection.clock.today(),
         years=collection.settings.living_years,
     )
 
@@ -80,61 +77,58 @@ class Moves:
         return self.before.get(record.id, ())
 
 
-def moves_of(collection: Collection) -> Moves:
-    """Read the places that items have left."""
+def moves_of(collection: Collection, seen: AudienceView) -> Moves:
+    """Read the places that items have left; a place whose name may not go to that audience is left out."""
     paths = dict(collection.store.containers())
     before: dict[str, tuple[str, ...]] = {}
     for item, words, when in collection.store.kept_before():
         container, _, position = words.partition(" ")
         kept = " / ".join(f"{kind.capitalize()} {label}" for kind, label in paths.get(container, ()))
-        if kept:
+        if kept and seen.recipient.may_read(kept):
             line = f"Kept earlier (from {when[:10]}) at: {kept}{f' / Item {position}' if position else ''}."
             before[item] = (*before.get(item, ()), line)
     return Moves(before)
 
 
-def may_tell(seen: AudienceView, told: StatementView, today: date) -> bool:
-    """Whether one statement about something other than an item may go to that audience."""
-    named = str(told.value.get("id", "")) in seen.withheld.people or seen.withheld.finds(told.words)
-    return may_see(told.audience, seen.to, today) and not named
-
-
 def things_told(collection: Collection, seen: AudienceView, kind: Kind) -> dict[str, list[StatementView]]:
-    """What may be told of each thing of a kind; nothing of people who are withheld, and not who said it if they are."""
-    said_by = {ident: one.name for ident, one in collection.people().items() if ident not in seen.withheld.people}
-    today = collection.clock.today()
-    found: dict[str, list[StatementView]] = {}
+    """What may be told of each thing of a kind, by its id; nothing of people who are withheld."""
+    said_by, recipient = collection.people().names(), seen.recipient
+    told: dict[str, list[StatementView]] = {}
     for ident, rows in collection.store.subjects(kind):
-        if ident in seen.withheld.people:
-            continue
-        told = [told_of(one, reading, said_by) for one, reading in rows if _told(one.field, one.sure)]
-        found[ident] = [one for one in told if may_tell(seen, one, today)]
-    return found
+        views = [told_of(row, reading, said_by) for row, reading in rows if _is_told(row)]
+        allowed = [view for view in views if recipient.may_be_told(view, Subject(kind, ident))]
+        told[ident] = [recipient.without_names(view) for view in allowed]
+    return told
 
 
-def _told(field: str, sure: Sure) -> bool:
-    return FIELDS[field].told and sure is not Sure.NOT_KNOWN
+def _is_told(statement: Statement) -> bool:
+    return FIELDS[statement.field].told and statement.sure is not Sure.NOT_KNOWN
 
 
 def thing_lines(collection: Collection, seen: AudienceView, people: Iterable[str] | None) -> Iterator[str]:
     """People (all, or those with these ids), events, the collection's own facts; sittings in the closed part of all."""
     registry, wanted = collection.people(), None if people is None else set(people)
     for ident, told in things_told(collection, seen, Kind.PERSON).items():
-        if ident in registry and (wanted is None or ident in wanted):
+        if ident not in registry or not (wanted is None or ident in wanted):
+            continue
+        if seen.recipient.may_name(ident, registry[ident].name):
             yield from person_triples(registry[ident])
             yield from thing_triples(Kind.PERSON, ident, told)
     for kind in (Kind.EVENT, Kind.PLACE, Kind.COLLECTION):
         for ident, told in things_told(collection, seen, kind).items():
             if told:
                 yield from thing_triples(kind, ident, told)
-    if seen.to is To.ARCHIVE and people is None:
+    if seen.to.is_closed_part and people is None:
         yield from _sittings(collection, seen)
 
 
 def _sittings(collection: Collection, seen: AudienceView) -> Iterator[str]:
     for ident, told in things_told(collection, seen, Kind.SITTING).items():
         facts: list[tuple[str, str]] = []
-        for one, _ in collection.store.statements(Subject(Kind.SITTING, ident)):
+        about = Subject(Kind.SITTING, ident)
+        for one, _ in collection.store.statements(about):
+            if not seen.recipient.may_be_told(told_of(one, None, {}), about):
+                continue
             if one.field == "recording":
                 facts.append(("recording", one.words))
             elif one.field == "shown":

@@ -14,7 +14,6 @@ from boxlore.core.crosswalk.archives import CollectionFacts, access_words
 from boxlore.core.crosswalk.extent import Extent, packed_path
 from boxlore.core.crosswalk.repository import Archive
 from boxlore.core.findings import Finding, Severity
-from boxlore.core.records.audience import To
 from boxlore.core.records.in_force import Record
 from boxlore.core.statements import Kind
 from boxlore.disk.shipped import shipped
@@ -94,7 +93,7 @@ def make_files(making: Making, progress: Progress) -> None:
         if making.archive.wants(what):
             write(making)
         progress.step()
-    if making.seen.to is To.ARCHIVE:
+    if making.seen.to.is_closed_part:
         settings = as_toml(making.collection.settings).encode()
         making.put(SETTINGS, "how this collection means its dates and seasons", [settings])
     making.put("metadata/receipt.csv", "to fill in and send back", as_csv(blank_rows(making.records())))
@@ -214,7 +213,6 @@ def _line(record: Record, facts: CollectionFacts) -> InventoryLine:
 def _forms(making: Making) -> None:
     """A deed of gift; a consent form for each interview in the closed part, since it names the narrator."""
     facts, settings = making.facts, making.collection.settings
-    closed = making.seen.to is To.ARCHIVE
     deed = Deed(
         donor=facts.holder,
         recipient=making.archive.repository,
@@ -228,7 +226,7 @@ def _forms(making: Making) -> None:
     making.put(
         "forms/deed-of-gift.pdf", "a deed of gift, filled as far as known", [gift_pdf(deed, paper=settings.paper)]
     )
-    if not closed:
+    if not making.seen.to.is_closed_part:
         return
     for at, told in enumerate(things_told(making.collection, making.seen, Kind.SITTING).values(), 1):
         known = {name: "; ".join(one.words for one in told if one.field == name) for name in _CONSENT}
@@ -242,7 +240,7 @@ def _chapters(making: Making) -> None:
     if making.selection != EVERYTHING:
         return
     for name, text in chapter_files(making.collection, making.seen):
-        if making.seen.withheld.finds(f"{name} {text}"):
+        if not making.seen.recipient.may_read(f"{name} {text}"):
             words = f"The chapters {name} were left out: they name someone who is withheld from this part."
             making.findings.append(
                 Finding(rule="chapters.name", severity=Severity.NOTE, message=words, source="audience of this part")

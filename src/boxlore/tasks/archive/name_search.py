@@ -9,14 +9,16 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
-from boxlore.core.records.closing_dates import Closing, every_told
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.audience import OF_SCANS
+from boxlore.core.records.closing_dates import Closing
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, records
 
 READABLE = (".xml", ".txt", ".csv", ".nt", ".ttl", ".html", ".vtt", ".toml", ".json")
 CHUNK = 1 << 22
 LONGEST_NAME = 512
+
+TO_THE_CLOSED_PART = "the scan goes to the closed part"
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,32 +36,26 @@ def search(
     collection: Collection, outside: AudienceView, closing: Closing, selection: Selection = EVERYTHING
 ) -> Iterator[NameFound]:
     """Everything that the open part leaves out for a name's sake, item by item."""
-    seen_by_outside = outside.records(selection)
-    for whole, open_one in zip(records(collection, selection), seen_by_outside, strict=True):
-        people = tuple(sorted(collection.people()[one].name for one in closing.named_in(whole)))
-        if not people:
+    for whole in records(collection, selection):
+        namings = list(outside.recipient.namings(whole))
+        if not namings:
             continue
-        for told in every_told(whole):
-            if str(told.value.get("id", "")) in outside.withheld.people or outside.withheld.finds(told.words):
-                yield NameFound(whole.number, told.field, told.words[:200], people, "left out of the open part")
-        yield from _in_scans(whole, open_one, outside, people)
-
-
-def _in_scans(whole: Record, open_one: Record, outside: AudienceView, people: tuple[str, ...]) -> Iterator[NameFound]:
-    for scan in whole.scans:
-        if outside.withheld.finds(scan.embedded):
-            yield NameFound(whole.number, "inside the file", scan.path, people, "the scan goes to the closed part")
-        elif open_one.closed_scans:
-            yield NameFound(
-                whole.number, f"the scan, {scan.side}", scan.path, people, "the scan goes to the closed part"
-            )
+        people = tuple(sorted(person.name for person in closing.named_in(whole)))
+        for naming in namings:
+            done = TO_THE_CLOSED_PART if naming.where in OF_SCANS else "left out of the open part"
+            yield NameFound(whole.number, naming.where, naming.words[:200], people, done)
+        listed = {naming.words for naming in namings if naming.where in OF_SCANS}
+        if outside.recipient.seen(whole).closed_scans:
+            for scan in whole.scans:
+                if scan.path not in listed:
+                    yield NameFound(whole.number, f"the scan, {scan.side}", scan.path, people, TO_THE_CLOSED_PART)
 
 
 def names_left(seen: AudienceView, folder: Path) -> Iterator[str]:
     """Files of a folder in whose names or bytes any form of a withheld name stands."""
     in_bytes = byte_search(seen)
     for path in sorted(folder.rglob("*")):
-        if path.is_file() and (seen.withheld.finds(path.name.replace("_", " ")) or _holds(path, seen, in_bytes)):
+        if path.is_file() and (not seen.recipient.may_read(path.name) or _holds(path, seen, in_bytes)):
             yield path.relative_to(folder).as_posix()
 
 
@@ -67,9 +63,9 @@ def names_in_payload(seen: AudienceView, payload: Iterable[tuple[str, Path]], in
     """The same of what is about to be packed, by the names it will have, and of the bag's own words."""
     in_bytes = byte_search(seen)
     for name, path in payload:
-        if seen.withheld.finds(name.replace("_", " ").replace("/", " ")) or _holds(path, seen, in_bytes):
+        if not seen.recipient.may_read(name) or _holds(path, seen, in_bytes):
             yield name
-    yield from (name for name, words in info.items() if seen.withheld.finds(words))
+    yield from (name for name, words in info.items() if not seen.recipient.may_read(words))
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,9 +88,8 @@ class ByteSearch:
 
 def byte_search(seen: AudienceView) -> ByteSearch | None:
     """The search for everyone withheld, or None if nobody is."""
-    people = seen.collection.people()
-    forms = {form for one in seen.withheld.people for form in (*people[one].forms, people[one].name) if " " in form}
-    spelled = {spelling.encode().lower() for form in forms for spelling in (form, form.lower(), form.upper())}
+    names = seen.recipient.names_withheld
+    spelled = {spelling.encode().lower() for name in names for spelling in (name, name.lower(), name.upper())}
     if not spelled:
         return None
     words = tuple(sorted({one.rpartition(b" ")[2] for one in spelled}))
@@ -105,7 +100,7 @@ def _holds(path: Path, seen: AudienceView, in_bytes: ByteSearch | None) -> bool:
     """Whether a file holds a withheld name: a text by its folded words line by line, anything else by its bytes."""
     if path.suffix.lower() in READABLE:
         with open(path, encoding="utf-8", errors="replace") as file:
-            return any(seen.withheld.finds(line) for line in file)
+            return not all(map(seen.recipient.may_read, file))
     if in_bytes is None:
         return False
     before = b""

@@ -104,15 +104,15 @@ def transfer(
     for name, seen in (("open", outside), ("closed", seen_by(collection, To.ARCHIVE))):
         parts += _part(run, seen, out / name)
     _note(collection, parts)
-    return Transferred(tuple(parts), len(outside.withheld.people), tuple(run.findings))
+    return Transferred(tuple(parts), outside.recipient.people_withheld, tuple(run.findings))
 
 
 def _part(run: _TransferRun, seen: AudienceView, folder: Path) -> list[TransferPart]:
     """One part: its files made in a folder beside it, searched, then bagged."""
     folder.parent.mkdir(parents=True, exist_ok=True)
-    closed = seen.to is To.ARCHIVE
+    closed = seen.to.is_closed_part
     facts = facts_of(run.collection, seen, archive=run.order.archive, originals=run.order.originals)
-    facts = replace(facts, people=run.collection.people(), moves_of=moves_of(run.collection).of)
+    facts = replace(facts, people=run.collection.people(), moves_of=moves_of(run.collection, seen).of)
     facts = replace(facts, closure_of=run.closing.of) if closed else facts
     earlier = read_earlier(run.order.earlier, folder.name) if run.order.earlier else None
     with tempfile.TemporaryDirectory(dir=folder.parent, prefix=f".{folder.name}-") as stage:
@@ -151,7 +151,7 @@ def _bag(run: _TransferRun, making: Making, folder: Path) -> list[TransferPart]:
     files = [*made, *sorted(making.scans.items()), *_sound(run, making)]
     info = _info(run.collection, making)
     page = readme(making.facts, making.holding, folder.name, making.contents)
-    if making.seen.to is To.OUTSIDE:
+    if making.seen.to.is_public:
         left = [*names_in_payload(making.seen, files, info), *(["README.html"] if _named(making, page) else [])]
         if left:
             raise CouldNot(
@@ -173,13 +173,13 @@ def _bag(run: _TransferRun, making: Making, folder: Path) -> list[TransferPart]:
 
 
 def _named(making: Making, page: bytes) -> bool:
-    return making.seen.withheld.finds(page.decode())
+    return not making.seen.recipient.may_read(page.decode())
 
 
 def _sound(run: _TransferRun, making: Making) -> Iterator[tuple[str, Path]]:
     """Recordings and papers: with the closed part of a whole transfer, since voices and papers name the living."""
     whole = run.order.selection == EVERYTHING and run.order.archive.wants("recordings")
-    if making.seen.to is not To.ARCHIVE or not whole:
+    if not making.seen.to.is_closed_part or not whole:
         return
     for name in ("recordings", "papers"):
         for path in sorted((run.collection.folder / name).rglob("*")):
@@ -214,7 +214,7 @@ def _split(files: list[tuple[str, Path]], most: int) -> list[list[tuple[str, Pat
 
 def _info(collection: Collection, making: Making) -> dict[str, str]:
     settings, archive = collection.settings, making.archive
-    open_part = making.seen.to is To.OUTSIDE
+    open_part = making.seen.to.is_public
     part = "open part" if open_part else "closed part: not to be shown before the dates in its records"
     return {
         "Source-Organization": settings.holder or settings.title,

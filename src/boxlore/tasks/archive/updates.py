@@ -13,8 +13,7 @@ from pathlib import Path
 
 from boxlore.core.crosswalk.archives import ROWS, CollectionFacts
 from boxlore.core.errors import CouldNot
-from boxlore.core.records.closing_dates import every_told
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.in_force import Record, every_told
 from boxlore.tasks.collection.opening import Collection
 
 STATE = "metadata/state.csv"

@@ -4,13 +4,16 @@ import json
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date
+from functools import partial
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.people.latest_birth import Pictured, latest_births
-from boxlore.core.records.audience import Life, To, Withheld, life_of, visible, withhold
+from boxlore.core.records.audience import Recipient, To
 from boxlore.core.records.in_force import Material, Record, build
+from boxlore.core.records.living import Life, life_of
+from boxlore.core.records.withheld import Withheld, withhold
 from boxlore.core.rules.kin import Wedding
-from boxlore.core.statements import fold
+from boxlore.core.statements import Kind, Subject, fold
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Collection
 
@@ -54,30 +57,49 @@ def records(
 
 @dataclass(slots=True)
 class AudienceView:
-    """Records as one audience may see them, and who is withheld from it and why."""
+    """The collection as one recipient may have it, and what is known of the living where that decides."""
 
     collection: Collection
-    to: To
-    withheld: Withheld
-    lives: Mapping[str, Life]
+    recipient: Recipient
+    lives: Mapping[str, Life] = field(default_factory=dict)
     latest: Mapping[str, tuple[date, str]] = field(default_factory=dict)
     """The latest possible birth of a person as inferred, with its reason."""
 
+    @property
+    def to(self) -> To:
+        return self.recipient.to
+
+    @property
+    def withheld(self) -> Withheld:
+        return self.recipient.withheld
+
     def records(self, selection: Selection = EVERYTHING, order: Sequence[str] | None = None) -> Iterator[Record]:
         """What outputs take: only what may be seen."""
-        today = self.collection.clock.today()
         for record in records(self.collection, selection, order):
-            seen = visible(record, self.to, today, self.withheld)
+            seen = self.recipient.seen(record)
             if _selected(seen, selection):  # a selection tells nothing that its audience may not know
                 yield seen
 
 
 def seen_by(collection: Collection, to: To) -> AudienceView:
     """Work out who is living, then whose names are withheld from that audience."""
-    latest = _latest(collection) if to is To.OUTSIDE else {}
-    lives = _lives(collection, latest) if to is To.OUTSIDE else {}
-    withheld = withhold(collection.people().values(), lives, to, collection.clock.today())
-    return AudienceView(collection, to, withheld, lives, latest)
+    latest = _latest(collection) if to.is_public else {}
+    lives = _lives(collection, latest) if to.is_public else {}
+    today = collection.clock.today()
+    recipient = Recipient(
+        to=to,
+        on_day=today,
+        withheld=withhold(collection.people().values(), lives, to, today),
+        own_audiences=partial(_own_audiences, collection),
+    )
+    return AudienceView(collection, recipient, lives, latest)
+
+
+def _own_audiences(collection: Collection, about: Subject) -> tuple[str, ...]:
+    """What the keeper has kept of an item to whom. (Of a person: whom the keeper keeps is withheld altogether.)"""
+    if about.kind is not Kind.ITEM:
+        return ()
+    return tuple(told.words for told, _ in collection.store.statements(about) if told.field == "audience")
 
 
 def lives_of(collection: Collection) -> dict[str, Life]:

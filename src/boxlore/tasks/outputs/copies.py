@@ -120,7 +120,7 @@ def run_of(collection: Collection, out: Path, to: To, longest: int) -> CopyRun:
         holder=settings.holder,
         language=settings.language,
         brackets=settings.bracketed_titles,
-        drop_text=to is To.OUTSIDE,
+        drop_text=to.is_public,
     )
     return CopyRun(folder=collection.folder, out=out, source=source, to=to, longest=longest, known=known)
 
@@ -244,7 +244,7 @@ def _whole(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str) -> _Made:
 def _over(run: CopyRun, there: BinaryIO, embedding: Embedding, copy: str) -> _Made:
     """A copy of ours that another program has changed: the caption put right in it, its additions kept."""
     target = run.out / copy
-    if run.to is To.OUTSIDE:
+    if run.to.is_public:
         raise CouldNot(
             f"{target} was changed by another program, and what it added may not be for outside.",
             "Move the file away, and make the copies again.",
@@ -331,7 +331,7 @@ def _encoded(run: CopyRun, job: CopyJob, source: BinaryIO, path: Path) -> _Made:
 
 def _beside(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str, fault: ByteFault) -> _Made:
     """A file that cannot carry a caption: copied as it is, without the place of its making, the caption beside it."""
-    if run.to is To.OUTSIDE:
+    if run.to.is_public:
         raise CouldNot(
             f"{fault} It cannot be cleared of what is embedded, and the copies are for outside.",
             "`--longest 4000` makes a JPEG of it instead.",

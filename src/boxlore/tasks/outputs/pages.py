@@ -13,7 +13,7 @@ from pathlib import Path
 
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.findings import Finding
-from boxlore.core.records.audience import To, visible
+from boxlore.core.records.audience import To
 from boxlore.core.records.in_force import Record, ScanFile
 from boxlore.disk.pictures import make_jpeg
 from boxlore.sheets.figure import front_of, jpeg_size
@@ -62,7 +62,7 @@ def pages(
             fronts=fronts,
             backs=backs,
             printing=replace(printing_of(collection, order), left_out=left_out),
-            outside=order.to is To.OUTSIDE,
+            outside=order.to.is_public,
             public=_public(collection, shown, order),
         )
         for name, text in make_pages(site):
@@ -88,10 +88,9 @@ def _works(
 
 def _public(collection: Collection, shown: Iterable[Record], order: PrintOrder) -> Mapping[str, Record]:
     """What anyone may know of these items; nothing of one whose picture may not go outside."""
-    outside, today = seen_by(collection, To.OUTSIDE), collection.clock.today()
-    if order.to is To.OUTSIDE:
+    if order.to.is_public:
         return {record.id: record for record in shown}
-    seen = (visible(record, To.OUTSIDE, today, outside.withheld) for record in shown)
+    seen = map(seen_by(collection, To.OUTSIDE).recipient.seen, shown)
     return {record.id: record for record in seen if not record.closed_scans}
 
 

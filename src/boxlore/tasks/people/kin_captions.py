@@ -15,7 +15,7 @@ def kin_to(collection: Collection, name: str, to: To) -> dict[str, str]:
     """Kin words by person id, relative to the person of that name; empty where no name is given."""
     if not name.strip():
         return {}
-    if to is not To.FAMILY:
+    if not to.is_family:
         raise WrongUse("Kin are named only in what is for the family.", "Leave out --kin-of, or add --for family.")
     people = collection.people()
     ego = _one(list(people.values()), name)

@@ -16,8 +16,8 @@ from boxlore.core.people.duplicates import Proposal, propose
 from boxlore.core.people.kin import Kin, Kinship, table
 from boxlore.core.people.person import Person
 from boxlore.core.people.positions import Placed, note_of, read_placed, write_placed
-from boxlore.core.records.audience import Life
 from boxlore.core.records.in_force import Record
+from boxlore.core.records.living import Life
 from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, fold, read_audience
 from boxlore.store.values import Change
 from boxlore.tasks.collection.opening import Act, Collection

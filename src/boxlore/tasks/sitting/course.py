@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from boxlore.core.errors import WrongUse
 from boxlore.core.people.consent import Capacity, Consent, allowed, answered, due
 from boxlore.core.people.person import Person
-from boxlore.core.records.audience import life_of
+from boxlore.core.records.living import life_of
 from boxlore.core.sitting.stages import Stage, Step
 from boxlore.core.statements import Kind, Statement, Subject
 from boxlore.tasks.collection.opening import Collection

@@ -12,7 +12,7 @@ from pathlib import Path
 
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.sitting.time_log import Recording
-from boxlore.core.statements import Kind, Statement, Subject
+from boxlore.core.statements import Kind, Subject
 from boxlore.disk.fixity import sha256_of
 from boxlore.disk.writing import could_not, replacing
 from boxlore.tasks.collection.opening import Collection
@@ -139,11 +139,6 @@ def files(collection: Collection) -> Iterator[dict[str, object]]:
     """The facts of every recording and paper: path, sha256, bytes."""
     for _, rows in collection.store.subjects(Kind.SITTING):
         yield from (json.loads(one.words) for one, _ in rows if one.field in ("recording", "paper"))
-
-
-def told_in(collection: Collection, sitting: str) -> list[Statement]:
-    """What was said in a sitting, in the order of the log."""
-    return [statement for statement, _ in collection.store.of_sitting(sitting)]
 
 
 def verify_kept(collection: Collection) -> Iterator[Verified]:

@@ -12,9 +12,10 @@ from dataclasses import dataclass, field, replace
 
 from boxlore.core.crosswalk.captions import caption
 from boxlore.core.errors import CouldNot
-from boxlore.core.records.audience import To, visible, withhold
+from boxlore.core.records.audience import To
 from boxlore.core.records.in_force import Record, ScanFile
 from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.records import seen_by
 from boxlore.tasks.telling.markers import Marked
 
 SIZES = {"screen": 1600, "close": 4000}
@@ -110,8 +111,7 @@ class Showing:
         """An item is out, or something of it has changed."""
         if self.collection is None:
             return
-        today = self.collection.clock.today()
-        seen = visible(record, To.FAMILY, today, withhold(self.collection.people().values(), {}, To.FAMILY, today))
+        seen = seen_by(self.collection, To.FAMILY).recipient.seen(record)
         names = {(one.scan, one.number): one.name for one in seen.shown() if one.number}
         care = seen.words("care") or (record.words("care") and "Please wait: something should be said first.")
         with self._changed:

@@ -8,22 +8,22 @@ import csv
 import io
 import json
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
 from boxlore.core.crosswalk.captions import title
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.table import FIELDS
-from boxlore.core.records.audience import NOBODY, To, Withheld, may_see
-from boxlore.core.records.in_force import Record, StatementView
+from boxlore.core.records.audience import Recipient, To
+from boxlore.core.records.in_force import Record, StatementView, told_of
 from boxlore.core.sitting.time_log import Out, Passage, Recording, clock_of, heard_in, is_closed, outs, within
-from boxlore.core.statements import Kind, Statement, Subject
+from boxlore.core.statements import Kind, Said, Statement, Subject
 from boxlore.disk.writing import write_whole
 from boxlore.exports.webvtt import Chapter, write_chapters
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records import Selection, seen_by
-from boxlore.tasks.sitting.recordings import of_sitting, sittings, told_in
+from boxlore.tasks.sitting.recordings import of_sitting, sittings
 
 _DAY = re.compile(r"\d{4}-\d\d-\d\d")
 COLUMNS = ("recording", "time", "number", "mark", "field", "words", "language", "said by", "sure", "audience", "closed")
@@ -37,21 +37,24 @@ class SittingLog:
     recordings: tuple[Recording, ...]
     outs: tuple[Out, ...]
     closed: tuple[Passage, ...]
-    told: tuple[Statement, ...]
+    told: tuple[tuple[Subject, StatementView], ...]
+    """What was told and when, in that order: of which thing, and the statement."""
     end: int
 
 
 def read_log(collection: Collection, sitting: str) -> SittingLog:
     """Everything the log holds of one sitting."""
     rows = [statement for statement, _ in collection.store.statements(Subject(Kind.SITTING, sitting))]
+    said_by = collection.people().names()
     told = [
-        one
-        for one in told_in(collection, sitting)
-        if one.moment is not None and one.words and one.subject.kind is not Kind.SITTING and FIELDS[one.field].told
+        (statement.subject, told_of(statement, reading, said_by))
+        for statement, reading in collection.store.of_sitting(sitting)
+        if statement.moment is not None and statement.words and FIELDS[statement.field].told
+        if statement.subject.kind is not Kind.SITTING
     ]
     recordings = of_sitting(collection, sitting)
     shown = [_shown(one) for one in rows if one.field == "shown"]
-    ends = [at for at, _ in shown] + [one.moment or 0 for one in [*told, *rows]]
+    ends = [at for at, _ in shown] + [view.moment or 0 for _, view in told] + [one.moment or 0 for one in rows]
     ends += [one.start + one.length for one in recordings if one.length]
     end = max(ends, default=0) + 1
     return SittingLog(
@@ -59,7 +62,7 @@ def read_log(collection: Collection, sitting: str) -> SittingLog:
         recordings=tuple(recordings),
         outs=tuple(outs(shown, end)),
         closed=tuple(_passage(one) for one in rows if one.field == "closed"),
-        told=tuple(sorted(told, key=lambda one: (one.moment or 0, one.id))),
+        told=tuple(sorted(told, key=lambda row: (row[1].moment or 0, row[1].statement))),
         end=end,
     )
 
@@ -100,11 +103,11 @@ def write_log(collection: Collection, sitting: str, out: Path, to: To = To.FAMIL
     written: list[Path] = []
     for recording in log.recordings:
         path = out / f"{Path(recording.path).stem}.chapters.vtt"
-        text = write_chapters(chapters_of(log, recording, records, to), _note(name, recording))
+        text = write_chapters(chapters_of(log, recording, records, seen.recipient), _note(name, recording))
         write_whole(path, text.encode())
         written.append(path)
     path = out / f"{_stem(log)}.log.csv"
-    write_whole(path, _csv(collection, log, records, seen.withheld, to).encode())
+    write_whole(path, _csv(log, records, seen.recipient).encode())
     return [*written, path]
 
 
@@ -118,7 +121,9 @@ def _note(name: str, recording: Recording) -> str:
     return f"Chapters of {Path(recording.path).name}, item by item." + (f" Sitting: {day[0]}." if day else "")
 
 
-def chapters_of(log: SittingLog, recording: Recording, records: dict[str, Record], to: To) -> Iterator[Chapter]:
+def chapters_of(
+    log: SittingLog, recording: Recording, records: dict[str, Record], recipient: Recipient
+) -> Iterator[Chapter]:
     """Which item was out when, within one recording; for outside a closed passage is a number."""
     start, last = within(recording, log.recordings, log.end)
     for out in log.outs:
@@ -126,36 +131,31 @@ def chapters_of(log: SittingLog, recording: Recording, records: dict[str, Record
         record = records.get(out.item)
         if begin >= end or record is None:
             continue
-        closed = to is To.OUTSIDE and is_closed(log.closed, begin, end)
+        closed = not recipient.may_hear_closed_passages and is_closed(log.closed, begin, end)
         words = record.number if closed or record.closed_scans else f"{record.number} {title(record)}"
         yield Chapter(begin - start, end - start, words, record.number)
 
 
-def _csv(collection: Collection, log: SittingLog, records: dict[str, Record], withheld: Withheld, to: To) -> str:
+def _csv(log: SittingLog, records: dict[str, Record], recipient: Recipient) -> str:
     out = io.StringIO()
     rows = csv.writer(out, lineterminator="\r\n")
     rows.writerow(COLUMNS)
-    people = collection.people()
-    for one in log.told:
-        record, moment = _about(log, one, records), one.moment or 0
+    for subject, view in log.told:
+        about, moment = _about(log, subject, view), view.moment or 0
         closed = is_closed(log.closed, moment, moment)
-        if not _may_go(collection, one, closed, withheld, to) or not _in_record(one, record):
+        if not _may_go(recipient, about, view, closed=closed) or (about.kind is Kind.ITEM and about.id not in records):
             continue
-        found = heard_in(log.recordings, moment)
-        who = people[one.source.ref].name if one.source.ref in people else str(one.source)
-        where = (Path(found[0].path).name, clock_of(found[1])) if found else ("", clock_of(moment))
-        about = (record.number, record.mark.short if record.mark else "") if record else ("", "")
-        said = (
-            one.field,
-            _plain(one.words),
-            one.language,
-            _plain(who),
-            one.sure,
-            one.audience,
-            "closed" if closed else "",
-        )
-        rows.writerow((*where, *about, *said))
+        record = records.get(_item_at(log, moment) if about.kind is not Kind.ITEM else about.id)
+        heard = heard_in(log.recordings, moment)
+        where = (Path(heard[0].path).name, clock_of(heard[1])) if heard else ("", clock_of(moment))
+        item = (record.number, record.mark.short if record.mark else "") if record else ("", "")
+        rows.writerow((*where, *item, *_said(recipient.without_names(view)), "closed" if closed else ""))
     return out.getvalue()
+
+
+def _said(view: StatementView) -> tuple[str, ...]:
+    who = view.said_by or str(view.source)
+    return (view.field, _plain(view.words), view.language, _plain(who), view.sure, view.audience)
 
 
 def _plain(words: str) -> str:
@@ -163,28 +163,21 @@ def _plain(words: str) -> str:
     return f"'{words}" if words[:1] in ("=", "+", "-", "@", "\t", "\r") else words
 
 
-def _about(log: SittingLog, one: Statement, records: dict[str, Record]) -> Record | None:
-    """The item a statement is about; of a marker or a person, the item that was out."""
-    if one.subject.kind is Kind.ITEM:
-        return records.get(one.subject.id)
-    moment = one.moment or 0
-    return next((records.get(out.item) for out in log.outs if out.start <= moment < out.end), None)
+def _about(log: SittingLog, subject: Subject, view: StatementView) -> Subject:
+    """What a statement is about; one about a marker is about the item that was out."""
+    if subject.kind is Kind.MARKER and (item := _item_at(log, view.moment or 0)):
+        return Subject(Kind.ITEM, item)
+    return subject
 
 
-def _in_record(one: Statement, record: Record | None) -> bool:
-    """Whether what is told of an item stands in the record that its audience sees (item or field may be kept)."""
-    if one.subject.kind is not Kind.ITEM:
-        return True
-    if record is None:
+def _item_at(log: SittingLog, moment: int) -> str:
+    """The id of the item that was out at a moment of the sitting, or an empty string."""
+    return next((out.item for out in log.outs if out.start <= moment < out.end), "")
+
+
+def _may_go(recipient: Recipient, about: Subject, view: StatementView, *, closed: bool) -> bool:
+    """Whether a line of the log may go out. A teller's words go only with a name: who tells is heard beside it."""
+    if closed and not recipient.may_hear_closed_passages:
         return False
-    seen = [*record.all(one.field), *(shown.told for shown in record.people)]
-    return any(told.words == one.words for told in seen)
-
-
-def _may_go(collection: Collection, one: Statement, closed: bool, withheld: Withheld, to: To) -> bool:
-    if not may_see(one.audience, to, collection.clock.today()) or (closed and to is To.OUTSIDE):
-        return False
-    if withheld is NOBODY:
-        return True
-    people: Sequence[str] = (one.source.ref,)
-    return not withheld.finds(one.words) and not withheld.people & set(people)
+    nameless = view.source.said is Said.NARRATOR and recipient.without_names(view) is not view
+    return not nameless and recipient.may_be_told(view, about)

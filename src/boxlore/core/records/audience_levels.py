@@ -1,0 +1,61 @@
+"""The four for whom something is made, and which of the four levels of an audience each may see.
+
+`archive:2060-01-01` means: closed in an archive until that day, and from that day on for anyone. Nobody outside these
+records asks `may_see`: it is the smallest part of the answer that `core.records.audience.Recipient` gives.
+"""
+
+from datetime import date
+from enum import StrEnum
+from functools import lru_cache
+
+from boxlore.core.statements import read_audience
+
+
+class To(StrEnum):
+    """For whom an output is made."""
+
+    KEEPER = "keeper"
+    FAMILY = "family"
+    OUTSIDE = "outside"
+    ARCHIVE = "archive"
+    """The closed part of a transfer."""
+
+    @property
+    def is_public(self) -> bool:
+        """Whether what is made may reach anyone at all.
+
+        Then the living are withheld, closed passages of a sitting stay out, and so does what a scan carries inside it.
+        """
+        return self is To.OUTSIDE
+
+    @property
+    def is_family(self) -> bool:
+        """Whether it stays in the family: only there a caption says how the living are related."""
+        return self is To.FAMILY
+
+    @property
+    def is_closed_part(self) -> bool:
+        """Whether it is what an archive keeps closed: with a day and a reason, recordings, consent forms, settings."""
+        return self is To.ARCHIVE
+
+
+_SEES = {
+    To.KEEPER: ("keeper", "family", "archive", "anyone"),
+    To.FAMILY: ("family", "anyone"),
+    To.OUTSIDE: ("anyone",),
+    To.ARCHIVE: ("archive", "anyone"),
+}
+
+
+@lru_cache(1024)
+def may_see(text: str, to: To, on_day: date) -> bool:
+    """Whether words of that audience may go to `to` on that day. `archive:D` opens on the day D itself."""
+    audience = read_audience(text)
+    opened = audience.until is not None and audience.until <= on_day
+    return ("anyone" if opened else audience.level) in _SEES[to]
+
+
+def closed_until(text: str, on_day: date) -> date | None:
+    """The day D of `archive:D` while it is still to come, else None."""
+    until = read_audience(text).until
+    return until if until is not None and until > on_day else None
