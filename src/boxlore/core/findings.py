@@ -30,3 +30,8 @@ class Finding:
     because: tuple[str, ...] = ()
     source: str = ""
     about: str = ""
+
+
+def make_finding(rule: str, severity: Severity, message: str, source: str, *because: str, about: str = "") -> Finding:
+    """A finding, in the order in which rules are written: its name, how much it asks, the sentence, source, facts."""
+    return Finding(rule=rule, severity=severity, message=message, because=because, source=source, about=about)

@@ -2,7 +2,7 @@
 
 import pytest
 
-from boxlore.core.originals.history import PastMark, Places, Spell, Stated, Withdrawn, held, spells
+from boxlore.core.originals.history import PastMark, Places, Spell, Stated, Withdrawn, rows_with_mark, spells
 from boxlore.core.records.containers import Mark
 
 
@@ -39,7 +39,7 @@ CONTAINERS = [
 
 def test_a_renumbered_box_changes_the_marks_of_what_is_in_it() -> None:
     places = Places(CONTAINERS, Withdrawn())
-    assert [(one.mark.short, one.since, one.until) for one in places.kept("i", ONE)] == [
+    assert [(one.mark.short, one.since, one.until) for one in places.past_marks("i", ONE)] == [
         ("3/1", "01", "02"),
         ("7/1", "02", "03"),
         ("4/2", "03", ""),
@@ -57,11 +57,11 @@ def test_a_circle_of_containers_ends() -> None:
         ],
         Withdrawn(),
     )
-    assert [one.mark.short for one in places.kept("i", ONE[:1])] == ["4/3/1"]
+    assert [one.mark.short for one in places.past_marks("i", ONE[:1])] == ["4/3/1"]
 
 
 @pytest.mark.parametrize("asked", ["3/1", "Blue/1", "blue/1"])
 def test_those_of_now_come_first(asked: str) -> None:
     mark = Mark((("box", asked.split("/")[0].capitalize()),), 1)
     rows = [PastMark("a", mark, "01", "02"), PastMark("b", mark, "03"), PastMark("c", mark, "02", "03")]
-    assert [one.item for one in held(asked, rows)] == ["b", "c", "a"]
+    assert [one.item for one in rows_with_mark(asked, rows)] == ["b", "c", "a"]

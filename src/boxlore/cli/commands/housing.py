@@ -283,7 +283,7 @@ def _do(collection: Collection, house: House, plan: Plan, yes: bool, only_plan: 
         talk.say("Nothing was changed.")
         return
     carry_out(collection, plan)
-    talk.say(f"Done: {plan.what}. boxlore housing undo takes it back; earlier marks still find their items.")
+    talk.say(f"Done: {plan.title}. boxlore housing undo takes it back; earlier marks still find their items.")
 
 
 @housing.command("undo")

@@ -1,7 +1,13 @@
-"""A logger's CSV → readings: its columns, units, decimal sign, order of day and month, gaps and clock changes.
+"""Reads the CSV of a temperature and humidity logger: columns, units, decimal sign, order of day and month, gaps.
 
-Loggers differ in all of these; the heading says most of it, the values the rest, and what neither says is asked,
-never guessed in silence. A reading that is no reading (empty, text, out of bounds) is counted and left out.
+Loggers differ in all of these. The heading tells most of it, the values tell the rest; what neither tells is asked of
+the keeper, or assumed and then said in the notes. Rows that are no reading are counted and left out.
+
+    log     = {setting} heading {row}               ; the heading stands in the first HEADING_WITHIN lines
+    heading = cells that name a time, a temperature and a humidity, among any others
+    row     = cells separated as in the heading, by tab, `;` or `,`
+    time    = day [-./] month [-./] year, or year first; then hour:minute[:second] [am|pm] [Z|±hh:mm]
+    value   = [-]digits[(. or ,)digits] and any unit   ; a comma only where it does not separate cells
 """
 
 import csv
@@ -35,7 +41,12 @@ HOUR = timedelta(hours=1)
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Columns:
-    """Where a log's columns are, and how its values are written. `clock` is -1 where the date column holds both."""
+    """Where a log's columns are, and how its values are written.
+
+    `heading` is the heading's line; `day`, `clock`, `temperature` and `humidity` are columns, all from 0. `clock` is -1
+    where the column of the day holds the time too. `unit` is C, F or '' (not said). `named` are the headings of the
+    columns of time, temperature and humidity.
+    """
 
     heading: int
     delimiter: str
@@ -49,7 +60,11 @@ class Columns:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ClimateLog:
-    """A log as read. `notes` say what was understood and what was left out, in words."""
+    """A log that was read, with its temperatures in °C.
+
+    `unit` (C, F) and `order` (dmy, mdy, ymd) are those of the file; `left_out` counts rows that are no reading; `gaps`
+    are (last time before, length); `clock_changes` are times; `notes` say all this in words.
+    """
 
     readings: tuple[Measurement, ...]
     unit: str
@@ -61,9 +76,10 @@ class ClimateLog:
 
 
 def read_log(text: str, *, unit: str = "", order: str = "") -> ClimateLog:
-    """Read a logger's CSV. `unit` (C, F) and `order` (dmy, mdy) hold where the file does not say.
+    """Read a logger's CSV. A `unit` given (C, F) is taken in any case, `order` (dmy, mdy) if the file leaves it open.
 
-    Raises WrongUse where there is no heading to know columns by, or where the order of day and month stays open.
+    Raises WrongUse if there is no heading to know the columns by, no time that can be read, or if the order of day
+    and month stays open.
     """
     lines = text.lstrip("\ufeff").splitlines()
     columns = _columns(lines)
@@ -80,28 +96,29 @@ def read_log(text: str, *, unit: str = "", order: str = "") -> ClimateLog:
     unit, why = _unit(columns, readings, unit)
     if unit == "F":
         readings = [(when, celsius_of(temperature), humidity) for when, temperature, humidity in readings]
-    plausible = [one for one in readings if -60 <= one[1] <= 80]
+    plausible = [reading for reading in readings if -60 <= reading[1] <= 80]
     left_out += len(readings) - len(plausible)
     steady, changes = _steadied(plausible)
-    found = _gaps(steady)
+    gaps = _gaps(steady)
     return ClimateLog(
         readings=tuple(steady),
         unit=unit,
         order=order,
         left_out=left_out,
-        gaps=tuple(found),
+        gaps=tuple(gaps),
         clock_changes=tuple(changes),
-        notes=tuple(_notes(columns, why, left_out, found, changes)),
+        notes=tuple(_notes(columns, why, left_out, gaps, changes)),
     )
 
 
 def _columns(lines: Sequence[str]) -> Columns:
+    """Find the heading. Raises WrongUse if there is none."""
     for at, line in enumerate(lines[:HEADING_WITHIN]):
         for delimiter in ("\t", ";", ","):
             cells = [cell.strip() for cell in next(csv.reader([line], delimiter=delimiter), [])]
-            found = _known(cells)
-            if found is not None:
-                day, clock, temperature, humidity = found
+            indices = _column_indices(cells)
+            if indices is not None:
+                day, clock, temperature, humidity = indices
                 heading = cells[temperature]
                 unit = "F" if _UNIT_F.search(heading) else "C" if _UNIT_C.search(heading) else ""
                 return Columns(
@@ -120,8 +137,8 @@ def _columns(lines: Sequence[str]) -> Columns:
     )
 
 
-def _known(cells: Sequence[str]) -> tuple[int, int, int, int] | None:
-    """The columns of day, clock (or -1), temperature and humidity, if the cells are a heading."""
+def _column_indices(cells: Sequence[str]) -> tuple[int, int, int, int] | None:
+    """The columns of day, clock (-1 for none), temperature and humidity; None if the cells are no heading."""
     if len(cells) < 3:
         return None
     plain = [at for at, cell in enumerate(cells) if not _OTHER.search(cell)]
@@ -138,8 +155,11 @@ def _known(cells: Sequence[str]) -> tuple[int, int, int, int] | None:
 
 
 def _raw(rows: Iterable[Sequence[str]], columns: Columns) -> tuple[list[tuple[str, float, float]], int]:
-    """Times as text with both values; how many rows were no reading. Humidity is above 0 and at most 100."""
-    found: list[tuple[str, float, float]] = []
+    """(time as text, temperature, humidity) of each row, and how many rows are no reading.
+
+    A reading has a humidity above 0 and at most 100.
+    """
+    raw: list[tuple[str, float, float]] = []
     left_out = 0
     comma = columns.delimiter != ","
     for row in rows:
@@ -152,14 +172,14 @@ def _raw(rows: Iterable[Sequence[str]], columns: Columns) -> tuple[list[tuple[st
             left_out += 1
             continue
         if 0 < humidity <= 100:
-            found.append((when.strip(), temperature, humidity))
+            raw.append((when.strip(), temperature, humidity))
         else:
             left_out += 1
-    return found, left_out
+    return raw, left_out
 
 
 def _number(text: str, *, comma: bool) -> float:
-    """A value, with its unit or without. Raises ValueError for none."""
+    """A value with or without a unit; `comma` allows a decimal comma. Raises ValueError."""
     try:
         return float(text)
     except ValueError:
@@ -169,31 +189,32 @@ def _number(text: str, *, comma: bool) -> float:
         return float(match[0].replace(",", ".") if comma else match[0])
 
 
-def _order(times: Sequence[str], wanted: str) -> str:
-    """The order of day and month: what the values allow, else the order in which time runs on, else what is wanted."""
+def _order(times: Sequence[str], preferred: str) -> str:
+    """The order of day, month and year (ymd, dmy, mdy): the only one that the values allow; else the one preferred;
+    else the one in which the times run on. Raises WrongUse if that leaves none or both."""
     parts = [(int(match[1]), int(match[2]), len(match[1])) for text in times if (match := _WHEN.match(text))]
     if not parts:
         raise WrongUse("No time in this file could be read.", "Times look like 2026-03-01 14:10 or 1.3.2026 14:10.")
     if all(wide == 4 for _, _, wide in parts):
         return "ymd"
-    could = [
+    possible = [
         order
         for order, day, month in (("dmy", 0, 1), ("mdy", 1, 0))
-        if all(one[month] <= 12 and one[day] <= 31 for one in parts)
+        if all(figures[month] <= 12 and figures[day] <= 31 for figures in parts)
     ]
-    if len(could) > 1 and wanted not in could:
-        could = [order for order in could if _runs_on(times, order)] or could
-    if wanted in could:
-        return wanted
-    if len(could) == 1:
-        return could[0]
-    if not could:
+    if len(possible) > 1 and preferred not in possible:
+        possible = [order for order in possible if _runs_on(times, order)] or possible
+    if preferred in possible:
+        return preferred
+    if len(possible) == 1:
+        return possible[0]
+    if not possible:
         raise WrongUse("Days and months are mixed in this file.", "Mend the dates that differ from the others.")
     raise WrongUse("Which of the two figures is the day?", "Say --order dmy or --order mdy.")
 
 
 def _runs_on(times: Sequence[str], order: str) -> bool:
-    """Whether the times, so read, never jump back by more than a clock change nor ahead by more than a fortnight."""
+    """Whether the times, read in this order, never jump back by two hours or more, nor ahead by two weeks or more."""
     read = _reader(order)
     values: list[datetime] = []
     for text in times:
@@ -205,7 +226,7 @@ def _runs_on(times: Sequence[str], order: str) -> bool:
 
 
 def _reader(order: str) -> Callable[[str], datetime]:
-    """A function from a time's text to the local time. Raises ValueError for no time."""
+    """The function that reads a time's text in this order, as local time. It raises ValueError."""
     year, month, day = (order.index(letter) + 1 for letter in "ymd")
 
     def read(text: str) -> datetime:
@@ -222,25 +243,28 @@ def _reader(order: str) -> Callable[[str], datetime]:
     return read
 
 
-def _unit(columns: Columns, readings: Sequence[Measurement], wanted: str) -> tuple[str, str]:
-    """The unit and why: what the heading says, what was asked for, else what the values can only be."""
-    if wanted:
-        return wanted, "as asked"
+def _unit(columns: Columns, readings: Sequence[Measurement], asked_unit: str) -> tuple[str, str]:
+    """The unit and why: what was asked for, else what the heading says, else F if the median is above 45."""
+    if asked_unit:
+        return asked_unit, "as asked"
     if columns.unit:
         return columns.unit, f"the heading “{columns.named[1]}”"
-    if readings and median(one[1] for one in readings) > 45:
+    if readings and median(reading[1] for reading in readings) > 45:
         return "F", "the heading does not say; nobody keeps a house above 45 °C"
     return "C", "the heading does not say; as °F it would be below freezing or nearly (say --unit F if it is)"
 
 
 def _steadied(readings: Sequence[Measurement]) -> tuple[list[Measurement], list[datetime]]:
-    """Times that only go on: where the clock was put back an hour, what follows is put on again, until it is
-    put forward. A log whose newest reading stands first is turned round."""
+    """The readings in times that only go on, and the times of clock changes.
+
+    Where the clock was put back an hour, an hour is added to all times after that, until it is put forward again. A
+    log with the newest reading first is turned round.
+    """
     if len(readings) > 1 and readings[0][0] > readings[-1][0]:
         readings = readings[::-1]
     interval = _interval(readings)
     offset = timedelta()
-    found: list[Measurement] = []
+    steady: list[Measurement] = []
     changes: list[datetime] = []
     before: datetime | None = None
     for when, temperature, humidity in readings:
@@ -251,14 +275,14 @@ def _steadied(readings: Sequence[Measurement]) -> tuple[list[Measurement], list[
         elif abs(step - HOUR - interval) <= interval / 2 and interval < HOUR and _may_change(when):
             offset -= HOUR
             changes.append(when)
-        if not found or when + offset > found[-1][0]:
-            found.append((when + offset, temperature, humidity))
+        if not steady or when + offset > steady[-1][0]:
+            steady.append((when + offset, temperature, humidity))
         before = when
-    return found, changes
+    return steady, changes
 
 
 def _may_change(when: datetime) -> bool:
-    """The hours in which clocks are put forward: a Sunday's first four, in March, April, September or October."""
+    """Whether clocks may be put forward at that hour: on a Sunday up to 4, in March, April, September or October."""
     return when.weekday() == 6 and when.hour <= 4 and when.month in (3, 4, 9, 10)
 
 
@@ -276,16 +300,16 @@ def _notes(
     columns: Columns,
     unit: str,
     left_out: int,
-    found: Sequence[tuple[datetime, timedelta]],
+    gaps: Sequence[tuple[datetime, timedelta]],
     changes: Sequence[datetime],
 ) -> Iterator[str]:
     yield "columns: " + ", ".join(f"“{name}”" for name in columns.named)
     yield f"unit by {unit}"
     if left_out:
         yield f"{left_out} rows are no reading and were left out"
-    for when, lasting in found[:3]:
+    for when, lasting in gaps[:3]:
         yield f"a gap of {lasting.total_seconds() / 3600:.1f} hours after {when:%Y-%m-%d %H:%M}"
-    if len(found) > 3:
-        yield f"{len(found) - 3} further gaps"
+    if len(gaps) > 3:
+        yield f"{len(gaps) - 3} further gaps"
     for when in changes:
         yield f"the clock was changed at {when:%Y-%m-%d %H:%M}; times from there on are counted without a break"

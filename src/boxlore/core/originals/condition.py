@@ -1,9 +1,10 @@
-"""Condition in the trade's terms, and hazards: the caution leads, then who to call, and never a test to do at home."""
+"""Findings from notes on condition. For a hazard the caution comes first, then who to call; it never tells the family
+to test anything themselves."""
 
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from boxlore.core.findings import Finding, Severity
+from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.originals.condition_table import ASSUME_NITRATE_UNTIL, LOCAL, NITRATE_UNTIL, TERMS, Term
 from boxlore.core.originals.housing import holds
 
@@ -13,7 +14,7 @@ NOT_NITRATE = ("glass", "plate", "acetate", "polyester", "safety", "paper negati
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ConditionNoted:
-    """What was noted of one item. `earliest` and `latest` are the years of its date, 0 where unknown."""
+    """What was noted of one item. `earliest` and `latest` are the years of its date, 0 if unknown."""
 
     kind: str = "print"
     process: str = ""
@@ -23,62 +24,53 @@ class ConditionNoted:
 
 
 def terms_in(words: str) -> list[Term]:
-    """The terms that a note uses."""
-    return [one for one in TERMS if holds(words, one.words)]
+    """The terms of the table that a note uses."""
+    return [term for term in TERMS if holds(words, term.words)]
 
 
-def condition_findings(one: ConditionNoted) -> list[Finding]:
-    """What the notes ask for; hazards first."""
-    found = [(term, words) for words in (*one.condition, one.process) for term in terms_in(words)]
-    seen: dict[str, Finding] = {}
-    for term, words in found:
-        seen.setdefault(term.name, _finding(term, words))
-    if "nitrate" not in seen and (maybe := _maybe_nitrate(one)) is not None:
-        seen["nitrate"] = maybe
-    return sorted(seen.values(), key=lambda finding: not finding.rule.startswith("hazard."))
+def condition_findings(noted: ConditionNoted) -> list[Finding]:
+    """The findings of an item's condition, one for each term noted, hazards first."""
+    terms = [(term, words) for words in (*noted.condition, noted.process) for term in terms_in(words)]
+    by_term: dict[str, Finding] = {}
+    for term, words in terms:
+        by_term.setdefault(term.name, _term_finding(term, words))
+    if "nitrate" not in by_term and (maybe := _maybe_nitrate(noted)) is not None:
+        by_term["nitrate"] = maybe
+    return sorted(by_term.values(), key=lambda finding: not finding.rule.startswith("hazard."))
 
 
 def hazards(findings: Iterable[Finding]) -> list[Finding]:
-    """Those that can hurt somebody."""
-    return [one for one in findings if one.rule.startswith("hazard.")]
+    """The findings that are about something that can hurt somebody."""
+    return [finding for finding in findings if finding.rule.startswith("hazard.")]
 
 
-def _finding(term: Term, words: str) -> Finding:
-    name = term.name.replace(" ", "-")
+def _term_finding(term: Term, words: str) -> Finding:
+    name, noted = term.name.replace(" ", "-"), f"noted: {words}"
     if term.caution:
         message = f"{term.caution} Call {term.call}. {term.next} {LOCAL}"
-        because = (f"noted: {words}", f"{term.name}: {term.means}")
-        return Finding(
-            rule=f"hazard.{name}", severity=Severity.ASK, message=message, because=because, source=term.source
-        )
+        means = f"{term.name}: {term.means}"
+        return make_finding(f"hazard.{name}", Severity.ASK, message, term.source, noted, means)
     message = f"{term.name.capitalize()}: {term.next}"
-    because = (f"noted: {words}", term.means)
-    return Finding(
-        rule=f"condition.{name}", severity=Severity.NOTE, message=message, because=because, source=term.source
-    )
+    return make_finding(f"condition.{name}", Severity.NOTE, message, term.source, noted, term.means)
 
 
-def _maybe_nitrate(one: ConditionNoted) -> Finding | None:
-    """Film that is not known to be something else, from the years of nitrate, or undated."""
-    known = f"{one.process} {' '.join(one.condition)}"
+def _maybe_nitrate(noted: ConditionNoted) -> Finding | None:
+    """A hazard for flexible film that may be nitrate: from the years of nitrate or undated, and not said to be
+    something else."""
+    noted_words = f"{noted.process} {' '.join(noted.condition)}"
     if (
-        not (holds(one.kind, FILM) or holds(one.process, FILM))
-        or holds(known, NOT_NITRATE)
-        or holds(one.kind, NOT_NITRATE)
+        not (holds(noted.kind, FILM) or holds(noted.process, FILM))
+        or holds(noted_words, NOT_NITRATE)
+        or holds(noted.kind, NOT_NITRATE)
     ):
         return None
-    if one.earliest > NITRATE_UNTIL:
+    if noted.earliest > NITRATE_UNTIL:
         return None
     term = next(term for term in TERMS if term.name == "nitrate")
-    if one.latest and one.latest <= ASSUME_NITRATE_UNTIL:
-        why = f"flexible film of {one.latest} or before is taken as nitrate (NPS-TREE)"
+    if noted.latest and noted.latest <= ASSUME_NITRATE_UNTIL:
+        why = f"flexible film of {noted.latest} or before is taken as nitrate (NPS-TREE)"
     else:
         why = "film that may be from before the early 1950s, and no word that its edge says SAFETY"
     message = f"This may be nitrate film. {term.caution} Call {term.call} before it is handled. {LOCAL}"
-    return Finding(
-        rule="hazard.nitrate",
-        severity=Severity.ASK,
-        message=message,
-        because=(why, "the word NITRATE or SAFETY on its edge, read where it lies, decides unless it is a duplicate"),
-        source=f"{term.source}; NPS-TREE",
-    )
+    edge = "the word NITRATE or SAFETY on its edge, read where it lies, decides unless it is a duplicate"
+    return make_finding("hazard.nitrate", Severity.ASK, message, f"{term.source}; NPS-TREE", why, edge)

@@ -1,4 +1,4 @@
-"""Terms of condition as the trade uses them, what to do next, and the hazards with the caution that leads.
+"""The terms of condition that the trade uses, each with what to do next; for hazards the caution, which comes first.
 
 LC: Library of Congress, Care, Handling, and Storage of Photographs. NEDCC 5.1, 5.3: Northeast Document Conservation
 Center leaflets. NPS 14/9: National Park Service, Conserve O Gram 14/9 (Sept 1999). NPS-TREE: Film Base Identification,
@@ -10,7 +10,10 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Term:
-    """One term: words it is known by, what it is, what next; for a hazard the caution and who to call."""
+    """One term: the words that show it in a note, what it means, what to do next.
+
+    A hazard has a `caution`, and in `call` the person to call. Words match as in `core.originals.housing.holds`.
+    """
 
     name: str
     words: tuple[str, ...]

@@ -1,8 +1,12 @@
-"""Where things were kept, and when: every mark that an item ever had still finds it.
+"""Where items were kept, and when, so that every mark that an item ever had still finds it.
 
-A mark follows from three kinds of statement (an item's place, a container's label, what a container is inside),
-so renumbering a box changes the marks of all that is in it without a word said of the items. Nothing is computed
-from the clock: the log is read again in its order, withdrawals included (rule of our own, no outside source).
+A mark (`3/12/4`) follows from three kinds of statement: where an item is kept, a container's label, and what a
+container is inside. So renumbering a box changes the marks of all that is in it, though nothing was said about the
+items. The history is worked out by reading the log again in the order of its times, with withdrawals; nothing depends
+on today's date (rule of our own, no outside source).
+
+Example: item `i` was put at `c1 4` in March and box `c1` was relabelled from 3 to 7 in May. Then `i` had the mark
+`3/4` from March to May, and has had `7/4` since.
 """
 
 from bisect import insort
@@ -15,7 +19,7 @@ from boxlore.core.records.containers import Mark
 
 @dataclass(frozen=True, slots=True)
 class Stated:
-    """One row of the log as far as places need it; `recorded_at` UTC, ISO 8601."""
+    """The parts of one statement that are needed here; `recorded_at` is UTC in ISO 8601."""
 
     subject: str
     field: str
@@ -28,7 +32,7 @@ class Stated:
 
 @dataclass(frozen=True, slots=True)
 class Spell:
-    """A value and the time it held: from `since` to before `until` (empty: still)."""
+    """A value and the time in which it held: from `since` until just before `until` ('': it still holds)."""
 
     words: str
     since: str
@@ -37,7 +41,7 @@ class Spell:
 
 @dataclass(frozen=True, slots=True)
 class PastMark:
-    """A mark that an item had, and when; `until` is empty for the one it has now."""
+    """A mark that an item had, and when; `until` is '' for the mark that it has now."""
 
     item: str
     mark: Mark
@@ -50,7 +54,10 @@ class PastMark:
 
 
 class Withdrawn:
-    """Which acts counted as withdrawn at a time: undo, redo and undo again, each at its own moment."""
+    """Which acts were withdrawn at which time. Takes rows of (act that withdraws, act withdrawn, time).
+
+    An undo withdraws an act; a redo withdraws that undo, so from then on the act counts again; and so on.
+    """
 
     def __init__(self, rows: Iterable[tuple[str, str, str]] = ()) -> None:
         self._by: defaultdict[str, list[tuple[str, str]]] = defaultdict(list)
@@ -58,72 +65,75 @@ class Withdrawn:
             insort(self._by[undone], (when, act))
 
     def at(self, act: str, when: str) -> bool:
-        """Whether the act was withdrawn at that time: by an act that was not withdrawn itself."""
+        """Whether the act was withdrawn at that time, by an act that was itself not withdrawn then."""
         return any(since <= when and not self.at(by, when) for since, by in self._by.get(act, ()))
 
     def times(self, act: str) -> set[str]:
-        """The moments at which that could have changed."""
-        found: set[str] = set()
+        """The times at which the answer of `at` for this act may have changed."""
+        moments: set[str] = set()
         for since, by in self._by.get(act, ()):
-            found |= {since} | self.times(by)
-        return found
+            moments |= {since} | self.times(by)
+        return moments
 
 
 def spells(rows: Sequence[Stated], withdrawn: Withdrawn) -> list[Spell]:
-    """The values of one field of one thing through time; times without a value are left out."""
-    times = {one.recorded_at for one in rows}.union(*(withdrawn.times(one.act) for one in rows))
-    found: list[Spell] = []
+    """The values of one field of one item or container through time, oldest first; times without a value are left out.
+
+    `rows` are all statements of that field, in the order of the log.
+    """
+    times = {row.recorded_at for row in rows}.union(*(withdrawn.times(row.act) for row in rows))
+    timeline: list[Spell] = []
     for when in sorted(times):
         words = _in_force(rows, withdrawn, when)
-        if found and not found[-1].until:
-            if found[-1].words == words:
+        if timeline and not timeline[-1].until:
+            if timeline[-1].words == words:
                 continue
-            found[-1] = Spell(found[-1].words, found[-1].since, when)
+            timeline[-1] = Spell(timeline[-1].words, timeline[-1].since, when)
         if words:
-            found.append(Spell(words, when))
-    return [one for one in found if one.since != one.until]
+            timeline.append(Spell(words, when))
+    return [spell for spell in timeline if spell.since != spell.until]
 
 
 def _in_force(rows: Sequence[Stated], withdrawn: Withdrawn, when: str) -> str:
-    """The last value that was neither withdrawn nor replaced at that time."""
-    stood = [one for one in rows if one.recorded_at <= when and not withdrawn.at(one.act, when)]
-    replaced = {one.replaces for one in stood}
-    return next((one.words for one in reversed(stood) if one.id not in replaced), "")
+    """The words in force at that time: of the last statement neither withdrawn nor replaced then; '' if none."""
+    stood = [row for row in rows if row.recorded_at <= when and not withdrawn.at(row.act, when)]
+    replaced = {row.replaces for row in stood}
+    return next((row.words for row in reversed(stood) if row.id not in replaced), "")
 
 
 class Places:
-    """The history of all containers. Made once, asked about any item."""
+    """The history of all containers; made once from their statements, it answers for any item."""
 
     def __init__(self, containers: Iterable[Stated], withdrawn: Withdrawn) -> None:
         self._withdrawn = withdrawn
         rows: defaultdict[tuple[str, str], list[Stated]] = defaultdict(list)
-        for one in containers:
-            rows[one.subject, one.field].append(one)
+        for row in containers:
+            rows[row.subject, row.field].append(row)
         self._spells: Mapping[tuple[str, str], list[Spell]] = {
-            key: spells(some, withdrawn) for key, some in rows.items()
+            key: spells(field_rows, withdrawn) for key, field_rows in rows.items()
         }
 
     def ever_labelled(self, label: str) -> list[str]:
-        """Containers that ever bore that label."""
+        """The ids of the containers that ever bore this label."""
         return [
             subject
-            for (subject, field), some in self._spells.items()
-            if field == "label" and any(spell.words == label for spell in some)
+            for (subject, field), field_spells in self._spells.items()
+            if field == "label" and any(spell.words == label for spell in field_spells)
         ]
 
     def path(self, container: str, when: str) -> tuple[tuple[str, str], ...]:
-        """The way to a container at a time, outermost first; nothing before it was there."""
+        """(kind, label) of the container and of those around it at a time, outermost first; () before it existed."""
         steps: list[tuple[str, str]] = []
-        seen: set[str] = set()
-        while container not in seen and (label := self._at(container, "label", when)):
-            seen.add(container)
+        visited: set[str] = set()
+        while container not in visited and (label := self._at(container, "label", when)):
+            visited.add(container)
             steps.append((self._at(container, "kind", when) or "box", label))
             container = self._at(container, "inside", when)
         return tuple(reversed(steps))
 
-    def kept(self, item: str, rows: Sequence[Stated]) -> list[PastMark]:
-        """Every mark an item had, oldest first. `rows` are all its `kept` statements."""
-        found: list[PastMark] = []
+    def past_marks(self, item: str, rows: Sequence[Stated]) -> list[PastMark]:
+        """Every mark that an item had, oldest first. `rows` are all its statements of the field `kept`."""
+        marks: list[PastMark] = []
         for spell in spells(rows, self._withdrawn):
             container, _, place = spell.words.partition(" ")
             position = int(place) if place.isdigit() else 0
@@ -131,40 +141,45 @@ class Places:
             for since, until in zip([spell.since, *changes], [*changes, spell.until], strict=True):
                 path = self.path(container, since)
                 if path:
-                    _add(found, PastMark(item, Mark(path, position), since, until))
-        return found
+                    _add(marks, PastMark(item, Mark(path, position), since, until))
+        return marks
 
     def _at(self, container: str, field: str, when: str) -> str:
-        """A fact at a time; what was said later than an item came in holds for it from then on only."""
-        some = self._spells.get((container, field), ())
-        return next((one.words for one in some if one.since <= when and (not one.until or when < one.until)), "")
+        """The value of a container's field at a time; '' where it had none yet."""
+        field_spells = self._spells.get((container, field), ())
+        return next(
+            (spell.words for spell in field_spells if spell.since <= when and (not spell.until or when < spell.until)),
+            "",
+        )
 
     def _changes(self, container: str) -> set[str]:
-        """Every moment at which the way to a container could have changed."""
-        found: set[str] = set()
-        waiting, seen = [container], set[str]()
+        """Every time at which the path to a container may have changed."""
+        moments: set[str] = set()
+        waiting, visited = [container], set[str]()
         while waiting:
-            one = waiting.pop()
-            if one in seen:
+            current = waiting.pop()
+            if current in visited:
                 continue
-            seen.add(one)
+            visited.add(current)
             for field in ("label", "kind", "inside"):
-                for spell in self._spells.get((one, field), ()):
-                    found |= {spell.since, spell.until} - {""}
+                for spell in self._spells.get((current, field), ()):
+                    moments |= {spell.since, spell.until} - {""}
                     if field == "inside":
                         waiting.append(spell.words)
-        return found
+        return moments
 
 
-def _add(found: list[PastMark], one: PastMark) -> None:
-    """Add a mark; one that goes on unchanged stays one row."""
-    if found and found[-1].mark == one.mark and found[-1].until == one.since:
-        found[-1] = PastMark(one.item, one.mark, found[-1].since, one.until)
+def _add(marks: list[PastMark], past_mark: PastMark) -> None:
+    """Add a mark to the list; if it only continues the last one, lengthen that instead."""
+    if marks and marks[-1].mark == past_mark.mark and marks[-1].until == past_mark.since:
+        marks[-1] = PastMark(past_mark.item, past_mark.mark, marks[-1].since, past_mark.until)
     else:
-        found.append(one)
+        marks.append(past_mark)
 
 
-def held(short: str, history: Iterable[PastMark], folded: Callable[[str], str] = str.casefold) -> list[PastMark]:
-    """The rows of a history that bear a mark, those of now first, then the latest."""
-    rows = [one for one in history if folded(one.mark.short) == folded(short)]
-    return sorted(rows, key=lambda one: (one.now, one.since), reverse=True)
+def rows_with_mark(
+    short: str, history: Iterable[PastMark], folded: Callable[[str], str] = str.casefold
+) -> list[PastMark]:
+    """The rows of a history with this mark: first the item that has it now, then the latest. `folded` compares."""
+    rows = [past_mark for past_mark in history if folded(past_mark.mark.short) == folded(short)]
+    return sorted(rows, key=lambda past_mark: (past_mark.now, past_mark.since), reverse=True)

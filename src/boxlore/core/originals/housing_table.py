@@ -1,4 +1,6 @@
-"""Rules of housing, each with its reason and its source, and how sources disagree. Read 2026 in the sources named.
+"""The tables behind the rules of housing. Each row has its reason and its source, and says where sources disagree.
+
+The sources were read in 2026.
 
 NARA: US National Archives, Family Archives, “How should I store my photographic prints?”. LC: Library of Congress,
 Care, Handling, and Storage of Photographs. NEDCC 5.5, 5.6: Northeast Document Conservation Center leaflets on storage
@@ -24,7 +26,10 @@ class Good(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class EnclosureMaterial:
-    """One material: the words it is known by, whether it is a plastic, its worth, why, who says so, who does not."""
+    """One material: the words that name it, its worth, whether it is a plastic, why, and who says so.
+
+    `otherwise` names the sources that disagree. Words match as in `core.originals.housing.holds`.
+    """
 
     name: str
     words: tuple[str, ...]
@@ -50,7 +55,7 @@ MATERIALS: tuple[EnclosureMaterial, ...] = (
 
 @dataclass(frozen=True, slots=True)
 class Attached:
-    """Something that is still on a print."""
+    """Something that is still attached to a print: the words that name it, why it harms, what to do, who says so."""
 
     name: str
     words: tuple[str, ...]
@@ -69,7 +74,7 @@ ATTACHED: tuple[Attached, ...] = (
 
 @dataclass(frozen=True, slots=True)
 class Surrounding:
-    """A place that harms."""
+    """A place that harms what stands in it: the words that name it, why, and who says so."""
 
     name: str
     words: tuple[str, ...]

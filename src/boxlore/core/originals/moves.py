@@ -1,7 +1,8 @@
-"""Moves as plans: what would change is worked out and shown before a word of it is written.
+"""Moving items and containers, as plans: what would change is worked out and can be shown before it is written.
 
-Rule kept: an item is in one place or in none, no two items share a place, and a permanent number never changes.
-A plan that would break this names its problems and may not be carried out (rules of our own, no outside source).
+What always holds: an item is in one position or in none, no two items share a position, and a permanent number never
+changes. A plan that would break this names its problems, and may not be carried out (rules of our own, no outside
+source).
 """
 
 from collections.abc import Iterable, Mapping, Sequence
@@ -12,7 +13,7 @@ KEPT, LABEL, INSIDE = "kept", "label", "inside"
 
 @dataclass(frozen=True, slots=True)
 class Position:
-    """An item's place: the container's id and the place in it, from 1 (0: none given)."""
+    """Where an item is: the id of its container, and its position in it from 1 (0: none given)."""
 
     container: str
     position: int = 0
@@ -24,7 +25,7 @@ class Position:
 
 @dataclass(frozen=True, slots=True)
 class MoveStep:
-    """One field of one thing that changes."""
+    """One change: the words of one field of an item or a container, before and after."""
 
     subject: str
     field: str
@@ -34,15 +35,15 @@ class MoveStep:
 
 @dataclass(frozen=True, slots=True)
 class Plan:
-    """What a change comes to. It may be carried out only if it has no problems."""
+    """The steps of one change, with a title. It may be carried out only if it has no problems (whole sentences)."""
 
-    what: str
+    title: str
     steps: tuple[MoveStep, ...] = ()
     problems: tuple[str, ...] = ()
 
 
 Positions = Mapping[str, Position]
-"""Every item's place, by the item's id; an item without a place is not in it."""
+"""Item id -> its position; an item without one is not in it."""
 
 
 def read_place(words: str) -> Position:
@@ -52,71 +53,80 @@ def read_place(words: str) -> Position:
 
 
 def contents(holding: Positions, container: str) -> list[tuple[str, int]]:
-    """(item, place) of what lies in a container directly, in the order of places."""
-    found = [(item, place.position) for item, place in holding.items() if place.container == container]
-    return sorted(found, key=lambda one: (one[1], one[0]))
+    """(item id, position) of the items directly in a container, in the order of positions."""
+    lying = [(item, place.position) for item, place in holding.items() if place.container == container]
+    return sorted(lying, key=lambda pair: (pair[1], pair[0]))
 
 
 def move(holding: Positions, items: Sequence[str], into: str, at: int = 0) -> Plan:
-    """Put items into a container: from place `at` on, or after the last. A place that is taken is a problem."""
-    what = f"move {len(items)} item{'s' if len(items) != 1 else ''}"
+    """Plan to put items into a container, from position `at` on, or (0) after the last one.
+
+    A position that another item has is a problem.
+    """
+    title = f"move {len(items)} item{'s' if len(items) != 1 else ''}"
     staying = {position for item, position in contents(holding, into) if item not in items}
     start = at or max(staying, default=0) + 1
-    wanted = {item: Position(into, start + step) for step, item in enumerate(dict.fromkeys(items))}
-    taken = sorted(staying & {place.position for place in wanted.values()})
-    problems = [f"Place {position} is taken." for position in taken]
-    return Plan(what, tuple(_steps(holding, wanted)), tuple(problems))
+    targets = {item: Position(into, start + step) for step, item in enumerate(dict.fromkeys(items))}
+    clashes = sorted(staying & {place.position for place in targets.values()})
+    problems = [f"Place {position} is taken." for position in clashes]
+    return Plan(title, tuple(_steps(holding, targets)), tuple(problems))
 
 
 def close_up(holding: Positions, container: str) -> Plan:
-    """Count the places of a container anew from 1, in the order in which things lie."""
+    """Plan to number the positions of a container again from 1 without gaps, in the present order."""
     order = [item for item, _ in contents(holding, container)]
-    wanted = {item: Position(container, step) for step, item in enumerate(order, 1)}
-    return Plan("count the places anew", tuple(_steps(holding, wanted)))
+    targets = {item: Position(container, step) for step, item in enumerate(order, 1)}
+    return Plan("count the places anew", tuple(_steps(holding, targets)))
 
 
 def merge(holding: Positions, source: str, into: str, inside: Mapping[str, str], labels: Mapping[str, str]) -> Plan:
-    """Put everything in one container into another: its items after the last place, its containers beside the others.
+    """Plan to put everything in the container `source` into `into`: its items after the last position, its containers
+    beside those that are there.
 
-    `inside` says what each container is inside, `labels` what it is labelled. A label that would stand twice in
-    one container is a problem: the two would be one mark.
+    `inside` says which container each container is in, `labels` what each is labelled (both by id). A label that
+    would stand twice in one container is a problem, for two containers would have one mark.
     """
     if source == into or source in _outward(into, inside):
         return Plan("merge", (), ("A container cannot be put into itself.",))
     items = [item for item, _ in contents(holding, source)]
     moved = move(holding, items, into)
-    there = {labels.get(one, "") for one, outer in inside.items() if outer == into}
-    inner = [one for one, outer in inside.items() if outer == source]
+    labels_there = {labels.get(container, "") for container, outer in inside.items() if outer == into}
+    inner = [container for container, outer in inside.items() if outer == source]
     problems = [
-        f"There is a {labels.get(one, '')} in both; renumber one of them first."
-        for one in inner
-        if labels.get(one) in there
+        f"There is a {labels.get(container, '')} in both; renumber one of them first."
+        for container in inner
+        if labels.get(container) in labels_there
     ]
-    steps = [*moved.steps, *(MoveStep(one, INSIDE, source, into) for one in inner)]
+    steps = [*moved.steps, *(MoveStep(container, INSIDE, source, into) for container in inner)]
     return Plan("merge", tuple(steps), (*moved.problems, *problems))
 
 
 def _outward(container: str, inside: Mapping[str, str]) -> set[str]:
-    seen: set[str] = set()
-    while container and container not in seen:
-        seen.add(container)
+    """The container and all that it is inside of, outermost last; a cycle ends it."""
+    outward: set[str] = set()
+    while container and container not in outward:
+        outward.add(container)
         container = inside.get(container, "")
-    return seen
+    return outward
 
 
-def relabel(labels: Mapping[str, str], inside: Mapping[str, str], wanted: Mapping[str, str]) -> Plan:
-    """Give containers new labels, all at once, so that two may change theirs with each other."""
-    after = {**labels, **wanted}
+def relabel(labels: Mapping[str, str], inside: Mapping[str, str], new_labels: Mapping[str, str]) -> Plan:
+    """Plan to give containers new labels (by id), all at once, so that two may exchange theirs."""
+    after = {**labels, **new_labels}
     problems: list[str] = []
-    seen: dict[tuple[str, str], str] = {}
-    for one, label in after.items():
-        key = (inside.get(one, ""), label.casefold())
-        if (other := seen.setdefault(key, one)) != one and (one in wanted or other in wanted):
+    bearers: dict[tuple[str, str], str] = {}
+    for container, label in after.items():
+        key = (inside.get(container, ""), label.casefold())
+        if (bearer := bearers.setdefault(key, container)) != container and (
+            container in new_labels or bearer in new_labels
+        ):
             problems.append(f"Two would be labelled {label}.")
         if not label.strip() or "/" in label:
             problems.append(f"“{label}” is no label: it must have letters or figures, and no stroke (/).")
     steps = [
-        MoveStep(one, LABEL, labels.get(one, ""), label) for one, label in wanted.items() if labels.get(one) != label
+        MoveStep(container, LABEL, labels.get(container, ""), label)
+        for container, label in new_labels.items()
+        if labels.get(container) != label
     ]
     return Plan("renumber", tuple(steps), tuple(dict.fromkeys(problems)))
 
@@ -130,23 +140,23 @@ def carried_out(holding: Positions, plan: Plan) -> dict[str, Position]:
     return after
 
 
-def _steps(holding: Positions, wanted: Mapping[str, Position]) -> Iterable[MoveStep]:
-    for item, place in wanted.items():
+def _steps(holding: Positions, targets: Mapping[str, Position]) -> Iterable[MoveStep]:
+    for item, place in targets.items():
         now = holding.get(item)
         if now != place:
             yield MoveStep(item, KEPT, now.words if now else "", place.words)
 
 
 def gaps(positions: Iterable[int]) -> list[int]:
-    """Places that are free between 1 and the last one taken."""
-    taken = set(positions)
-    return [place for place in range(1, max(taken, default=0)) if place not in taken]
+    """The free positions between 1 and the last one that is taken."""
+    occupied = set(positions)
+    return [place for place in range(1, max(occupied, default=0)) if place not in occupied]
 
 
-def doubles(found: Iterable[tuple[str, int]]) -> dict[int, list[str]]:
-    """Places that more than one item is said to lie at."""
-    at: dict[int, list[str]] = {}
-    for item, position in found:
+def doubles(positions: Iterable[tuple[str, int]]) -> dict[int, list[str]]:
+    """Position -> items, for the positions that more than one item is said to have. Takes (item, position)."""
+    items_at: dict[int, list[str]] = {}
+    for item, position in positions:
         if position:
-            at.setdefault(position, []).append(item)
-    return {position: items for position, items in at.items() if len(items) > 1}
+            items_at.setdefault(position, []).append(item)
+    return {position: items for position, items in items_at.items() if len(items) > 1}

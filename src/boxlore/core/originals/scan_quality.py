@@ -1,4 +1,4 @@
-"""Whether a scan is fine enough for its original: pixels an inch from size and pixels, against the guidance by size.
+"""Whether a scan has enough pixels for its original: its pixels an inch are compared with the guidance for its size.
 
 An inch is 25.4 mm exactly (by definition). Pixels = round(mm / 25.4 × ppi). Guidance: 36 CFR 1236.50
 (prints at least 400 ppi, text 300 ppi, at the size of the original); family practice by size as in GUIDANCE. A copy's
@@ -9,20 +9,20 @@ that a picture was enlarged or photographed again is only ever a question, and a
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
-from boxlore.core.findings import Finding, Severity
+from boxlore.core.findings import Finding, Severity, make_finding
 
 MM = 25.4
 NEAR = 0.97
-"""A measured size is good to a few percent; nothing is said for less."""
+"""A scan may fall short of the guidance by 3 %, for a measured size is not exact to more."""
 
 
 def pixels(millimetres: float, ppi: float) -> int:
-    """How many pixels a length has at so many an inch."""
+    """The number of pixels along a length, at `ppi` pixels an inch."""
     return round(millimetres / MM * ppi)
 
 
 def pixels_an_inch(count: int, millimetres: float) -> float:
-    """How many pixels an inch a length came to."""
+    """Pixels an inch, for `count` pixels along a length."""
     return count / (millimetres / MM)
 
 
@@ -33,7 +33,7 @@ def uncompressed(width: int, height: int, channels: int = 3, bits: int = 8) -> i
 
 @dataclass(frozen=True, slots=True)
 class Guide:
-    """Originals up to a long side in mm: what is wanted, what is the least, and who says so."""
+    """Guidance for originals up to a long side in mm: the pixels an inch to aim at, the least, and who says so."""
 
     up_to_mm: float
     wanted: int
@@ -57,7 +57,7 @@ TEXT_KINDS = ("letter", "note", "document", "clipping")
 
 
 def guide_for(kind: str, size_mm: tuple[float, ...]) -> Guide:
-    """The row of guidance for an original. A size that is not known is taken as 4 × 6 inches."""
+    """The guidance for an original. An unknown size (empty) is taken as 4 × 6 inches."""
     if kind in FILM_KINDS and max(size_mm, default=0) <= 5 * MM:
         return FILM
     if kind in TEXT_KINDS:
@@ -76,16 +76,18 @@ def print_quality(count: int, inches: float) -> tuple[float, str]:
 
 
 def largest_print(width: int, height: int, ppi: int = 300) -> tuple[float, float]:
-    """The largest print in mm at so many pixels an inch. Nothing is ever enlarged by inventing pixels."""
+    """Width and height in mm of the largest print at `ppi` pixels an inch, without inventing pixels."""
     return width / ppi * MM, height / ppi * MM
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ScanFacts:
-    """One scan as far as its quality goes. Pixels are of the part that shows the item; `size_mm` of the original.
+    """What the rules need of one scan. `width` and `height` are pixels of the part that shows the item, `size_mm` is
+    width and height of the original (empty: not noted).
 
-    `ppi` is what the header says (0: nothing), `bits` a channel (0: not looked), `colours` how many channels,
-    `profile` whether a colour profile is in it (None: not looked), `turned` the Exif orientation (0 or 1: upright).
+    `ppi` is what the file says (0: nothing), `bits` are per channel (0: not looked at), `colours` is the number of
+    channels, `profile` whether there is a colour profile (None: not looked at), `turned` the Exif orientation (0 or 1:
+    upright), `cut` whether the item is only a part of the scan's picture.
     """
 
     side: str = "recto"
@@ -102,7 +104,7 @@ class ScanFacts:
 
     @property
     def true_ppi(self) -> float:
-        """From size and pixels, long side on long side; 0 where the size is not known."""
+        """Pixels an inch from size and pixels, the lower of both directions; 0 where the size is not known."""
         if len(self.size_mm) < 2 or min(self.size_mm) <= 0:
             return 0.0
         return min(
@@ -111,78 +113,74 @@ class ScanFacts:
         )
 
 
-def scan_findings(one: ScanFacts) -> list[Finding]:
-    """Every finding about one scan."""
-    return [finding for rule in RULES for finding in rule(one)]
+def scan_findings(scan: ScanFacts) -> list[Finding]:
+    """Every finding about one scan, in the order of RULES."""
+    return [finding for rule in RULES for finding in rule(scan)]
 
 
-def _coarse(one: ScanFacts) -> Iterator[Finding]:
-    guide = guide_for(one.kind, one.size_mm)
-    ppi, known = (one.true_ppi, "size and pixels") if one.true_ppi else (one.ppi, "the file's own word")
+def _coarse(scan: ScanFacts) -> Iterator[Finding]:
+    guide = guide_for(scan.kind, scan.size_mm)
+    ppi, basis = (scan.true_ppi, "size and pixels") if scan.true_ppi else (scan.ppi, "the file's own word")
     if 0 < ppi < guide.least * NEAR:
         message = (
-            f"The {one.side} scan has {ppi:.0f} pixels an inch; {guide.least} at least are the guidance for this size. "
-            "Better than none, a telephone picture too: scan it again when the original is out."
+            f"The {scan.side} scan has {ppi:.0f} pixels an inch; {guide.least} at least are the guidance for "
+            "this size. Better than none, a telephone picture too: scan it again when the original is out."
         )
-        because = f"{one.width} × {one.height} pixels for {_size(one.size_mm)} ({known})"
-        yield _finding("scan.coarse", Severity.ASK, message, guide.source, because)
+        because = f"{scan.width} × {scan.height} pixels for {_size(scan.size_mm)} ({basis})"
+        yield make_finding("scan.coarse", Severity.ASK, message, guide.source, because)
 
 
-def _resized(one: ScanFacts) -> Iterator[Finding]:
-    if one.ppi and one.true_ppi and not one.cut:
-        ratio = one.true_ppi / one.ppi
+def _resized(scan: ScanFacts) -> Iterator[Finding]:
+    if scan.ppi and scan.true_ppi and not scan.cut:
+        ratio = scan.true_ppi / scan.ppi
         if not 0.8 <= ratio <= 1.25:
             message = (
-                f"The {one.side} scan's file says {one.ppi:.0f} pixels an inch, its pixels come to {one.true_ppi:.0f}: "
-                "was it enlarged or photographed again, or is the size noted wrong?"
+                f"The {scan.side} scan's file says {scan.ppi:.0f} pixels an inch, its pixels come to "
+                f"{scan.true_ppi:.0f}: was it enlarged or photographed again, or is the size noted wrong?"
             )
-            because = f"{one.width} × {one.height} pixels for {_size(one.size_mm)}"
-            yield _finding("scan.resized", Severity.NOTE, message, "36 CFR 1236.48(c): no upsampling", because)
+            because = f"{scan.width} × {scan.height} pixels for {_size(scan.size_mm)}"
+            yield make_finding("scan.resized", Severity.NOTE, message, "36 CFR 1236.48(c): no upsampling", because)
 
 
-def _sideways(one: ScanFacts) -> Iterator[Finding]:
-    if len(one.size_mm) >= 2 and one.turned < 2 and not one.cut:
-        original, scan = one.size_mm[0] / one.size_mm[1], one.width / one.height
-        if (original > 1.1 and scan < 0.9) or (original < 0.9 and scan > 1.1):
-            message = f"Does the {one.side} scan lie on its side? The original is {_size(one.size_mm)}, wide by high."
-            because = f"{one.width} × {one.height} pixels"
-            yield _finding("scan.sideways", Severity.NOTE, message, "common practice, no source", because)
-    if one.turned > 1:
+def _sideways(scan: ScanFacts) -> Iterator[Finding]:
+    if len(scan.size_mm) >= 2 and scan.turned < 2 and not scan.cut:
+        original_shape, scan_shape = scan.size_mm[0] / scan.size_mm[1], scan.width / scan.height
+        if (original_shape > 1.1 and scan_shape < 0.9) or (original_shape < 0.9 and scan_shape > 1.1):
+            message = f"Does the {scan.side} scan lie on its side? The original is {_size(scan.size_mm)}, wide by high."
+            because = f"{scan.width} × {scan.height} pixels"
+            yield make_finding("scan.sideways", Severity.NOTE, message, "common practice, no source", because)
+    if scan.turned > 1:
         message = (
-            f"The {one.side} scan is turned by a flag in its file ({one.turned}); a program that does not read it "
+            f"The {scan.side} scan is turned by a flag in its file ({scan.turned}); a program that does not read it "
             "shows it otherwise."
         )
-        yield _finding("scan.turned", Severity.NOTE, message, "Exif 2.32, tag 274 Orientation")
+        yield make_finding("scan.turned", Severity.NOTE, message, "Exif 2.32, tag 274 Orientation")
 
 
-def _depth(one: ScanFacts) -> Iterator[Finding]:
-    if 0 < one.bits < 8:
-        message = f"The {one.side} scan has {one.bits} bit a channel: greys are lost. Scan with 8 or 16."
+def _depth(scan: ScanFacts) -> Iterator[Finding]:
+    if 0 < scan.bits < 8:
+        message = f"The {scan.side} scan has {scan.bits} bit a channel: greys are lost. Scan with 8 or 16."
         source = "8 or 16 bits a channel: FADGI 2023 as a university guide gives it"
-        yield _finding("scan.depth", Severity.ASK, message, source, f"{one.bits} bit, {one.colours} channels")
+        yield make_finding("scan.depth", Severity.ASK, message, source, f"{scan.bits} bit, {scan.colours} channels")
 
 
-def _profile(one: ScanFacts) -> Iterator[Finding]:
-    if one.profile is False and one.colours >= 3:
-        message = f"The {one.side} scan carries no colour profile; it is taken as sRGB."
-        yield _finding("scan.profile", Severity.NOTE, message, "common practice, no source")
+def _profile(scan: ScanFacts) -> Iterator[Finding]:
+    if scan.profile is False and scan.colours >= 3:
+        message = f"The {scan.side} scan carries no colour profile; it is taken as sRGB."
+        yield make_finding("scan.profile", Severity.NOTE, message, "common practice, no source")
 
 
 def _size(size_mm: tuple[float, ...]) -> str:
     return " × ".join(f"{value:g}" for value in size_mm) + " mm" if size_mm else "a size that is not noted"
 
 
-def _finding(rule: str, severity: Severity, message: str, source: str, *because: str) -> Finding:
-    return Finding(rule=rule, severity=severity, message=message, because=because, source=source)
-
-
 RULES: tuple[Callable[[ScanFacts], Iterator[Finding]], ...] = (_coarse, _resized, _sideways, _depth, _profile)
 
 
 def verso_missing(sides: set[str], written: bool) -> list[Finding]:
-    """The back bears writing that somebody noted, and there is a scan of the front alone."""
+    """A finding where writing on the back was noted (`written`) and only the front is scanned. `sides` are scanned."""
     if not written or "verso" in sides or "recto" not in sides:
         return []
     message = "Writing on its back is noted, but the back is not scanned."
     source = "scan the back whenever it bears writing: common practice, no source"
-    return [_finding("scan.no-verso", Severity.ASK, message, source)]
+    return [make_finding("scan.no-verso", Severity.ASK, message, source)]

@@ -1,6 +1,6 @@
-"""From what a survey noted to lists: what to do, what to buy, what to have scanned, each line with its items.
+"""Lists from what a survey noted: what to do, what to buy, what to have scanned. Each line names its items.
 
-A line of the work list joins all items that ask for the same thing. Sleeves are bought by size: the smallest standard
+A line of the work list joins all items that need the same thing. Sleeves are bought by size: the smallest standard
 size that is larger than the item by a margin on both sides (a sleeve larger than the item: a museum's guide; the margin
 of 3 mm and the sizes are common practice, no source; an inch is 25.4 mm).
 """
@@ -13,6 +13,7 @@ from boxlore.core.findings import Finding
 from boxlore.core.originals.scan_quality import guide_for, pixels
 
 MARGIN = 3.0
+"""In mm: how much larger than the item a sleeve must be, each way."""
 
 SLEEVES: tuple[tuple[str, float, float], ...] = (
     ("2½ × 4¼ in", 63.5, 108.0),
@@ -24,12 +25,15 @@ SLEEVES: tuple[tuple[str, float, float], ...] = (
     ("8 × 10 in", 207.0, 258.0),
     ("11 × 14 in", 283.0, 360.0),
 )
-"""Name of the print size, and what the sleeve for it measures inside, in mm, short side first."""
+"""Name of the print size, and what the sleeve for it measures inside: short side, long side, in mm."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Surveyed:
-    """One item as a survey left it, with its findings. `sides` are the sides already scanned."""
+    """One item as it was surveyed, with its findings. `sides` are the sides already scanned (recto, verso).
+
+    `size_mm` is width and height, empty if it was not noted; `writing` whether there is writing on the back.
+    """
 
     number: str
     mark: str = ""
@@ -43,7 +47,7 @@ class Surveyed:
 
 @dataclass(frozen=True, slots=True)
 class WorkLine:
-    """One line: what to do or buy, how many, for which items, and why."""
+    """One line of a list: what to do or to buy, how many, for which items (numbers), and why."""
 
     what: str
     count: int
@@ -53,7 +57,7 @@ class WorkLine:
 
 @dataclass(frozen=True, slots=True)
 class ScanningLine:
-    """One original in the order for a scanning shop. `sides` in words, `pixels` width by height of each side."""
+    """One original in the order for a scanning shop. `sides` in words, `pixels` as `width × height` of each side."""
 
     number: str
     mark: str
@@ -80,11 +84,11 @@ WORK: tuple[tuple[str, str], ...] = (
     ("loan.overdue", "Give back"),
     ("condition.", "Handle with care"),
 )
-"""The beginning of a finding's rule, and the line of the work list it goes to; the first that fits."""
+"""The beginning of a finding's rule -> the line of the work list for it; the first row that fits counts."""
 
 
 def sleeve_for(size_mm: Sequence[float]) -> str:
-    """The smallest standard size whose sleeve is larger than the item, or its own measure where none is."""
+    """The name of the smallest sleeve of SLEEVES that is large enough; for larger items, their own size in mm."""
     if len(size_mm) < 2:
         return "size not noted: measure first"
     short, long = sorted(size_mm)[:2]
@@ -95,20 +99,20 @@ def sleeve_for(size_mm: Sequence[float]) -> str:
 
 
 def work_list(items: Iterable[Surveyed]) -> list[WorkLine]:
-    """What to do, in the order of WORK; what harms first."""
-    found: defaultdict[str, list[tuple[str, str]]] = defaultdict(list)
+    """The lines of what to do, in the order of WORK, which has hazards first."""
+    reasons_of: defaultdict[str, list[tuple[str, str]]] = defaultdict(list)
     for item in items:
         for finding in item.findings:
-            what = next((what for start, what in WORK if finding.rule.startswith(start)), "")
-            if what:
-                found[what].append((item.number, finding.message))
+            job = next((job for start, job in WORK if finding.rule.startswith(start)), "")
+            if job:
+                reasons_of[job].append((item.number, finding.message))
     jobs: list[WorkLine] = []
-    for what in dict.fromkeys(what for _, what in WORK):
-        if rows := found.get(what):
+    for job in dict.fromkeys(job for _, job in WORK):
+        if rows := reasons_of.get(job):
             numbers = tuple(dict.fromkeys(number for number, _ in rows))
             reasons = list(dict.fromkeys(why for _, why in rows))
-            more = f" (and {len(reasons) - 1} other reasons)" if len(reasons) > 1 else ""
-            jobs.append(WorkLine(what, len(numbers), numbers, reasons[0] + more))
+            further = f" (and {len(reasons) - 1} other reasons)" if len(reasons) > 1 else ""
+            jobs.append(WorkLine(job, len(numbers), numbers, reasons[0] + further))
     return jobs
 
 
@@ -117,26 +121,28 @@ FLAT = ("print", "card", "postcard", "photograph", "clipping", "note", "letter",
 
 def shop_list(items: Iterable[Surveyed]) -> list[WorkLine]:
     """Sleeves to buy: one for each flat item that has no enclosure, or one that must be changed, by size."""
-    wanted: defaultdict[str, list[str]] = defaultdict(list)
+    by_size: defaultdict[str, list[str]] = defaultdict(list)
     for item in items:
         bad = any(_changes(finding.rule) for finding in item.findings)
         if item.kind in FLAT and (bad or not item.enclosure or item.enclosure.casefold() in ("none", "no")):
-            wanted[sleeve_for(item.size_mm)].append(item.number)
+            by_size[sleeve_for(item.size_mm)].append(item.number)
     order = {name: at for at, (name, _, _) in enumerate(SLEEVES)}
     why = "one item to a sleeve, larger than the item, of polyester or tested paper (ISO 18902, ISO 18916)"
     return [
         WorkLine(f"Sleeves, {size}", len(numbers), tuple(numbers), why)
-        for size, numbers in sorted(wanted.items(), key=lambda row: (order.get(row[0], len(order)), row[0]))
+        for size, numbers in sorted(by_size.items(), key=lambda row: (order.get(row[0], len(order)), row[0]))
     ]
 
 
 def _changes(rule: str) -> bool:
-    kept = ("housing.rubber-band", "housing.fastener", "housing.tape", "housing.note", "housing.untested")
-    return rule.startswith("housing.") and rule not in kept
+    """Whether a finding of this rule means that the item needs another enclosure."""
+    without_change = ("housing.rubber-band", "housing.fastener", "housing.tape", "housing.note", "housing.untested")
+    return rule.startswith("housing.") and rule not in without_change
 
 
 def scan_order(items: Iterable[Surveyed]) -> list[ScanningLine]:
-    """What a scanning shop gets: every side that is not scanned yet or is too coarse. Items with a hazard stay home."""
+    """The order for a scanning shop: the sides not scanned yet, and those of too few pixels. Items with a hazard are
+    not sent away."""
     orders: list[ScanningLine] = []
     for item in items:
         rules = {finding.rule for finding in item.findings}

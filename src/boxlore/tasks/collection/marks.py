@@ -4,7 +4,7 @@ from collections import defaultdict
 from collections.abc import Sequence
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.originals.history import PastMark, Places, Stated, Withdrawn, held
+from boxlore.core.originals.history import PastMark, Places, Stated, Withdrawn, rows_with_mark
 from boxlore.core.records.containers import looks_like_number, short_form
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.opening import Collection
@@ -23,7 +23,7 @@ def holders(collection: Collection, mark: str) -> list[PastMark]:
     store = collection.store
     asked = [f"{ident} {position}" for ident in _places(collection).ever_labelled(label)]
     items = [item for item in store.ever_kept(asked) if store.number_of(item)]
-    return held(short, (one for rows in _histories(collection, items).values() for one in rows))
+    return rows_with_mark(short, (one for rows in _histories(collection, items).values() for one in rows))
 
 
 def dated(one: PastMark) -> str:
@@ -36,7 +36,7 @@ def _histories(collection: Collection, items: Sequence[str]) -> dict[str, list[P
     rows: defaultdict[str, list[Stated]] = defaultdict(list)
     for one in collection.store.kept_facts(items):
         rows[one.subject].append(one)
-    return {item: places.kept(item, rows[item]) for item in items}
+    return {item: places.past_marks(item, rows[item]) for item in items}
 
 
 def _places(collection: Collection) -> Places:

@@ -257,7 +257,7 @@ def carry_out(collection: Collection, plan: Plan) -> str:
         raise WrongUse("This cannot be done as it stands.", " ".join(plan.problems))
     if not plan.steps:
         return ""
-    act = collection.act(plan.what)
+    act = collection.act(plan.title)
     for step in plan.steps:
         kind = Kind.ITEM if step.field == KEPT else Kind.CONTAINER
         put(act, Subject(kind, step.subject), step.field, step.after)
