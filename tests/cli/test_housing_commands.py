@@ -78,6 +78,8 @@ def test_a_loan_with_its_receipt(run, tmp_path: Path) -> None:  # type: ignore[n
         assert len(pdf.pages) == 1
     late = [one["number"] for one in rows(run("check", "--json")[1]) if one["rule"] == "loan.overdue"]
     assert late == ["TRA-0001", "TRA-0002"]
+    in_time = rows(run("check", "--json", "--on", "2019-12-31")[1])
+    assert "loan.overdue" not in {one["rule"] for one in in_time}
     assert run("housing", "back", "TRA-0001", "--on", "2026-11-25")[0] == 0
     late = [one["number"] for one in rows(run("check", "--json")[1]) if one["rule"] == "loan.overdue"]
     assert late == ["TRA-0002"]

@@ -86,7 +86,7 @@ class Gazetteer:
             return PlaceReading(text, "kept")
         parts, contexts = self._contexts(list(told_words.parts), year)
         if not parts:
-            return self._area(text, contexts, year, told_words.unsure)
+            return self._area(text, contexts, year)
         for at in range(len(parts) - 1, -1, -1):
             names = [parts[at], *(told_words.names if at == 0 or len(parts) == 1 else ())]
             if is_generic(parts[at]):
@@ -105,7 +105,7 @@ class Gazetteer:
                 text, town, contexts[:-1], year, before, told_words.near_km, told_words.unsure, [contexts[-1].words]
             )
         if contexts:
-            reading = self._area(text, contexts, year, told_words.unsure)
+            reading = self._area(text, contexts, year)
             before = ", ".join([part for part in (told_words.sublocation, *parts) if part])
             return replace(reading, choices=tuple(replace(choice, sublocation=before) for choice in reading.choices))
         return PlaceReading(text, "kept")
@@ -218,7 +218,7 @@ class Gazetteer:
         towns = candidates(self._db, [words], contexts, None, frozenset())
         return bool(towns) and not towns[0].slips and towns[0].fits
 
-    def _area(self, text: str, contexts: Sequence[LargerPart], year: int | None, unsure: bool) -> PlaceReading:
+    def _area(self, text: str, contexts: Sequence[LargerPart], year: int | None) -> PlaceReading:
         """The reading for words that name larger parts alone: the smallest of them."""
         smallest = contexts[-1]
         countries = {code for context in contexts for code in context.countries if context.countries} or {

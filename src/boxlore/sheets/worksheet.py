@@ -77,13 +77,13 @@ def make_worksheet(
                 "typing": "Type each answer after its code into a text file, such as A42-W3-B: Anna, and take them in "
                 "with: boxlore tell --from FILE --by narrator:NAME",
             },
-            "sheets": [_sheet(one, shelf, room, large, prefix) for one in records],
+            "sheets": [_sheet(one, shelf, room, prefix) for one in records],
         }
         pdf, findings = made_pdf("worksheet.typ", data, theme, Path(folder), printing.printed_on)
     return pdf, [*shelf.findings, *findings]
 
 
-def _sheet(record: Record, shelf: Shelf, room: Room, printing: Printing, prefix: str) -> dict[str, Any]:
+def _sheet(record: Record, shelf: Shelf, room: Room, prefix: str) -> dict[str, Any]:
     return {
         "number": record.number,
         "reference": isolated(captions.reference(record)),

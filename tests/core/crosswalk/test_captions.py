@@ -119,17 +119,23 @@ PEOPLE = [
 ]
 
 
+def people_in(made: Record) -> str:
+    """What a caption says of the people: who is shown, who is named, who took it."""
+    lines = (captions.who_line(made), captions.named_line(made), captions.taker_line(made))
+    return " ".join(captions.sentence(line) for line in lines if line)
+
+
 @pytest.mark.parametrize(("made", "wanted"), PEOPLE)
 def test_people_as_people_say_them(made: Record, wanted: str) -> None:
-    assert captions.people_line(made) == wanted
+    assert people_in(made) == wanted
 
 
 def test_places_told_keep_their_gaps() -> None:
     ruth, anna = replace(person("Ruth"), position=1), replace(person("Anna"), position=3)
     made = replace(record(anna, ruth), nameless=(("", 2),))
-    assert captions.people_line(made) == "Left to right: Ruth, someone not known and Anna."
+    assert people_in(made) == "Left to right: Ruth, someone not known and Anna."
     rows = [replace(person("Ann"), row="back", position=1), replace(person("Tui"), row="front", position=1)]
-    assert captions.people_line(record(*rows)) == "Back row: Ann. Front row: Tui."
+    assert people_in(record(*rows)) == "Back row: Ann. Front row: Tui."
 
 
 def date(words: str, display: str) -> StatementView:

@@ -8,7 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from boxlore.core.dates.edtf import parse
-from boxlore.core.dates.lifetime import Comparison, after_death, before_birth, core, meet, possible
+from boxlore.core.dates.lifetime import Comparison, after_death, before_birth, core, possible
 
 RANGES = [  # date, possible first, possible last
     ("1920", "1920-01-01", "1920-12-31"),
@@ -69,4 +69,3 @@ def test_the_possible_range_holds_the_core(text: str) -> None:
     whole, inner = possible(parse(text)), core(parse(text))
     assert whole[0] is not None and whole[1] is not None and inner[0] is not None and inner[1] is not None
     assert whole[0] < inner[0] <= inner[1] < whole[1]
-    assert meet(whole, inner)

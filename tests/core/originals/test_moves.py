@@ -5,10 +5,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from boxlore.core.originals.moves import (
+    KEPT,
     MoveStep,
+    Plan,
     Position,
     Positions,
-    carried_out,
     close_up,
     contents,
     doubles,
@@ -22,6 +23,11 @@ from boxlore.core.originals.moves import (
 HELD: Positions = {"a": Position("x", 1), "b": Position("x", 2), "c": Position("x", 5), "d": Position("y", 1)}
 INSIDE = {"f1": "x", "f2": "y"}
 LABELS = {"x": "1", "y": "2", "f1": "1", "f2": "1"}
+
+
+def carried_out(holding: Positions, plan: Plan) -> dict[str, Position]:
+    """The holding after the steps of a plan that are about items."""
+    return {**holding, **{step.subject: read_place(step.after) for step in plan.steps if step.field == KEPT}}
 
 
 def test_places_are_written_and_read() -> None:

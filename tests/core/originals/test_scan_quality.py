@@ -1,7 +1,7 @@
-"""Sizes against the definition of the inch; guidance and print sizes against their worked examples.
+"""Sizes against the definition of the inch; guidance against its worked examples.
 
 4 × 6 in at 300 ppi = 1200 × 1800; 8 × 10 in at 400 ppi = 3200 × 4000 (36 CFR 1236); 108 × 165 mm at 600 ppi = 2551 ×
-3898; 24 × 36 mm at 4000 ppi = 3780 × 5669; 4 × 6 in, 600 ppi, 24 bit = 25,920,000 bytes; 1800 px over 8 in = 225 ppi.
+3898; 24 × 36 mm at 4000 ppi = 3780 × 5669.
 """
 
 import pytest
@@ -14,9 +14,7 @@ from boxlore.core.originals.scan_quality import (
     largest_print,
     pixels,
     pixels_an_inch,
-    print_quality,
     scan_findings,
-    uncompressed,
     verso_missing,
 )
 
@@ -33,23 +31,6 @@ from boxlore.core.originals.scan_quality import (
 def test_pixels_by_the_definition(millimetres: tuple[float, float], ppi: int, wanted: tuple[int, int]) -> None:
     assert tuple(pixels(length, ppi) for length in millimetres) == wanted
     assert pixels_an_inch(wanted[0], millimetres[0]) == pytest.approx(ppi, rel=1e-3)
-
-
-def test_bytes_without_compression() -> None:
-    assert uncompressed(2400, 3600) == 25_920_000
-
-
-@pytest.mark.parametrize(
-    ("count", "inches", "wanted"),
-    [
-        (1800, 8, (225, "usable")),
-        (2400, 8, (300, "sharp")),
-        (1200, 8, (150, "soft")),
-        (1199, 8, (1199 / 8, "too coarse")),
-    ],
-)
-def test_what_a_print_comes_to(count: int, inches: float, wanted: tuple[float, str]) -> None:
-    assert print_quality(count, inches) == wanted
 
 
 def test_the_largest_print() -> None:

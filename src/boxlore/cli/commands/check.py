@@ -1,5 +1,7 @@
 """`boxlore check`: every finding, with its reason and its source."""
 
+from datetime import date
+
 import click
 
 from boxlore.cli import options, output, talk
@@ -13,10 +15,10 @@ from boxlore.tasks.collection.records import Selection
 @options.as_json
 @options.on_day
 @click.pass_context
-def check(ctx: click.Context, items: tuple[str, ...], as_json: bool, on_day: object) -> None:
+def check(ctx: click.Context, items: tuple[str, ...], as_json: bool, on_day: date | None) -> None:
     """List what is missing, unsure or in conflict, of ITEMS or of everything."""
     count = 0
-    with open_collection(ctx.obj, write=False) as collection:
+    with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
         for located in check_all(collection, Selection(items=items)):
             count += 1
             output.write_finding(located.finding, located.number, located.mark, as_json=as_json)

@@ -1,5 +1,6 @@
 """`boxlore people`: the registry, kin, tree files, merging and splitting people, consent, and who may see whom."""
 
+from datetime import date
 from pathlib import Path
 
 import click
@@ -64,9 +65,9 @@ def list_people(ctx: click.Context, words: tuple[str, ...], as_json: bool) -> No
 @options.as_json
 @options.on_day
 @click.pass_context
-def show(ctx: click.Context, person_words: str, as_json: bool, on_day: object) -> None:
+def show(ctx: click.Context, person_words: str, as_json: bool, on_day: date | None) -> None:
     """Everything told of PERSON, by whom; living or not and why; links, and the items they are in."""
-    with open_collection(ctx.obj, write=False, on_day=on_day) as collection:  # type: ignore[arg-type]  # a date by options.on_day
+    with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
         person = registry.find_person(collection, person_words)
         facts = registry.known_of(collection, person)
         links = list(registry.links_of(person, collection))
@@ -295,14 +296,14 @@ def consent(
     by: str,
     witness: str,
     withdraw: bool,
-    on_day: object,
+    on_day: date | None,
 ) -> None:
     """Note what PERSON allows outside the family, who gave it and when; or take it back. Without --for, list it.
 
     This is a record, no legal advice; local law and the archive's own forms go first.
     """
     if not matters:
-        with open_collection(ctx.obj, write=False, on_day=on_day) as collection:  # type: ignore[arg-type]  # a date by options.on_day
+        with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
             consents = registry.find_person(collection, person_words).consents
         for given in consents:
             click.echo(output.safe(given.words))
@@ -336,9 +337,9 @@ def keep_to(ctx: click.Context, target: str, audience: str, is_item: bool, field
 @options.as_json
 @options.on_day
 @click.pass_context
-def living(ctx: click.Context, as_json: bool, on_day: object) -> None:
+def living(ctx: click.Context, as_json: bool, on_day: date | None) -> None:
     """Everyone taken as living or dead, and why: what outputs for outside go by."""
-    with open_collection(ctx.obj, write=False, on_day=on_day) as collection:  # type: ignore[arg-type]  # a date by options.on_day
+    with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
         names, lives = collection.people().names(), lives_of(collection)
     for ident, life in sorted(lives.items(), key=lambda pair: (not pair[1].living, names[pair[0]])):
         if as_json:

@@ -176,12 +176,6 @@ def taker_line(record: Record, style: Style = PLAIN) -> str:
     return f"photograph by {names}" if names else ""
 
 
-def people_line(record: Record, style: Style = PLAIN) -> str:
-    """Who is in it, who is named, who took it, as sentences; empty if nobody is told."""
-    lines = (line(record, style) for line in (who_line, named_line, taker_line))
-    return " ".join(sentence(line) for line in lines if line)
-
-
 def date_line(record: Record) -> str:
     """The date as told, with what it was read as behind it where that says more; empty if none is told."""
     told = record.first("date")

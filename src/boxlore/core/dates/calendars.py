@@ -105,27 +105,3 @@ def orthodox_easter(year: int) -> date:
     month, day = divmod(moon + weekday + 114, 31)
     made = from_julian(year, month, day + 1)
     return date(*made)
-
-
-CHANGED_OVER: dict[str, tuple[str, str, str]] = {
-    "IT": ("1582-10-04", "1582-10-15", "R"),
-    "ES": ("1582-10-04", "1582-10-15", "R"),
-    "PT": ("1582-10-04", "1582-10-15", "R"),
-    "PL": ("1582-10-04", "1582-10-15", "R; in the Russian part Julian dates went on until 1915 to 1918 (from memory)"),
-    "FR": ("1582-12-09", "1582-12-20", "R"),
-    "HU": ("1587-10-21", "1587-11-01", "R"),
-    "DK": ("1700-02-18", "1700-03-01", "R"),
-    "NO": ("1700-02-18", "1700-03-01", "R"),
-    "GB": ("1752-09-02", "1752-09-14", "Calendar (New Style) Act 1750, 24 Geo. 2 c. 23"),
-    "US": ("1752-09-02", "1752-09-14", "the same Act, for the colonies"),
-    "IE": ("1752-09-02", "1752-09-14", "the same Act (from memory for Ireland)"),
-    "SE": ("1753-02-17", "1753-03-01", "R; 1700 to 1712 Sweden ran a calendar of its own"),
-    "FI": ("1753-02-17", "1753-03-01", "R"),
-    "BG": ("1916-03-31", "1916-04-14", "R"),
-    "RU": ("1918-01-31", "1918-02-14", "Sovnarkom decree of 24 January 1918 (old style)"),
-    "EE": ("1918-01-31", "1918-02-14", "under the same decree (from memory: recheck with an Estonian source)"),
-    "LV": ("1918-01-31", "1918-02-14", "as Estonia (from memory)"),
-    "GR": ("1923-02-15", "1923-03-01", "R; the Church changed in 1924"),
-}
-"""Last Julian and first Gregorian day of civil use, with the source (R: Rundetaarn observatory, E. Poulsen,
-*The transition from Julian to Gregorian Calendar*)."""

@@ -177,7 +177,7 @@ class _Reader:
         if year == "-0000":
             raise ImpossibleDate(self.text, begin, self.at, "There is no year minus zero; 0000 is 1 BC")
         if self.peek() == "S" and not before and "X" not in year:
-            return self._significant(begin, year, int(year), 4)
+            return self._significant(begin, int(year), 4)
         marks = [(before, self._mark())]
         month = day = time = ""
         if self.peek() == "-":
@@ -228,12 +228,12 @@ class _Reader:
             self.wrong("A year after Y has more than four digits")
         value = int(sign + digits) * 10**exponent
         if self.peek() == "S":
-            return self._significant(begin, str(value), value, len(str(abs(value))))
+            return self._significant(begin, value, len(str(abs(value))))
         mark = self._mark()
         level = 2 if exponent else 1
         return Date(str(value), "", "", "", (mark, "", ""), (mark, "", ""), 0, level)
 
-    def _significant(self, begin: int, year: str, value: int, length: int) -> Date:
+    def _significant(self, begin: int, value: int, length: int) -> Date:
         self.at += 1
         digits = int(self._number("A number must follow S"))
         if digits > length:

@@ -153,22 +153,6 @@ def _season(code: int, year: int, *, last: bool) -> Day:
     return Day(year, end, month_length(year, end))
 
 
-def contains(outer: Edtf, inner: Edtf) -> bool:
-    """Whether every day that `inner` can mean lies within the bounds of `outer`."""
-    low = outer.earliest is None or (inner.earliest is not None and outer.earliest <= inner.earliest)
-    high = outer.latest is None or (inner.latest is not None and inner.latest <= outer.latest)
-    return low and high
-
-
-def compare(one: Edtf, other: Edtf) -> int | None:
-    """-1 if all of `one` lies before all of `other`, 1 after, 0 if the bounds are equal, None if they overlap."""
-    if one.latest and other.earliest and one.latest < other.earliest:
-        return -1
-    if one.earliest and other.latest and one.earliest > other.latest:
-        return 1
-    return 0 if (one.earliest, one.latest) == (other.earliest, other.latest) else None
-
-
 def plain_iso(edtf: Edtf) -> str | None:
     """YYYY, YYYY-MM or YYYY-MM-DD if it is one calendar date (qualifiers left off), else None."""
     date = edtf.single

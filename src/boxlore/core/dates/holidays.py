@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from boxlore.core.dates.calendars import easter
+from boxlore.core.dates.calendars import easter, orthodox_easter
 from boxlore.core.dates.holidays_table import HOLIDAYS, HolidayRow, Reckoning
 
 
@@ -66,6 +66,8 @@ def day_of(rule: Reckoning, year: int) -> date:
             return date(year, month, day)
         case ("easter", int(days)):
             return easter(year) + timedelta(days)
+        case ("orthodox easter", int(days)):
+            return orthodox_easter(year) + timedelta(days)
         case ("nth", int(month), int(weekday), int(nth)):
             return _nth(year, month, weekday, nth)
         case ("nth", int(month), int(weekday), int(nth), int(days)):

@@ -1,6 +1,6 @@
 """Days that family phrases name, with how they are reckoned and what they changed to, each with its source.
 
-A rule is one of: ("fixed", month, day) · ("easter", days) · ("nth", month, weekday, n; -1 is the last) ·
+A rule is one of: ("fixed", month, day) · ("easter", days) · ("orthodox easter", days) · ("nth", month, weekday, n; -1 is the last) ·
 ("nth", month, weekday, n, days): so many days after that · ("before", month, day, weekday): that weekday before
 the day · ("near", month, day, weekday): that weekday nearest to the day · ("victoria", 0): 24 May, on the 25th if
 that is a Sunday · ("on", year-month-day): one day in history. Weekdays are 0 (Monday) to 6.
@@ -45,6 +45,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("martinmas", "mardipäev"), "", 0, 0, ("fixed", 11, 10), "fixed day (Estonian use)"),
     (("guy fawkes", "guy fawkes night", "bonfire night"), "", 1606, 0, ("fixed", 11, 5), "Observance of 5th November Act 1605"),
     (("easter", "easter sunday", "easter day", "pâques", "ostern", "lihavõtted", "pascua"), "", 1583, 0, ("easter", 0), _EASTER),
+    (("orthodox easter", "greek easter", "russian easter", "pascha", "paskha"), "", 1583, 0, ("orthodox easter", 0), "Easter by the Julian reckoning, as a Gregorian day"),
     (("ash wednesday",), "", 1583, 0, ("easter", -46), _EASTER),
     (("shrove tuesday", "pancake day", "mardi gras", "vastlapäev"), "", 1583, 0, ("easter", -47), _EASTER),
     (("palm sunday",), "", 1583, 0, ("easter", -7), _EASTER),

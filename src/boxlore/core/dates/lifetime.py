@@ -38,11 +38,6 @@ def possible(edtf: Edtf) -> DayRange:
     return _over(edtf, widened=True)
 
 
-def meet(one: DayRange, other: DayRange) -> bool:
-    """Whether two ranges have a day in common."""
-    return not (_before(one, other) or _before(other, one))
-
-
 def before_birth(picture: Edtf, born: Edtf) -> Comparison:
     """Whether a picture of someone lies before their birth."""
     if not _before(core(picture), core(born)):

@@ -16,7 +16,6 @@ _DASHES = str.maketrans(
     {"–": "-", "—": "-", "‒": "-", "−": "-", "’": "'", "‘": "'", "ʼ": "'", "“": '"', "”": '"', " ": " "}
 )
 _ORDINAL = re.compile(r"\b(\d{1,2})(?:st|nd|rd|th|º|ª)\b")
-_WORD = re.compile(r"[^\W\d_]+(?:[-'][^\W\d_]+)*", re.UNICODE)
 
 
 def simplify(text: str) -> str:

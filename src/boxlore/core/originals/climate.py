@@ -92,7 +92,6 @@ class Climate:
     interval: timedelta
     longest_gap: timedelta
     mean_t: float
-    low_t: float
     high_t: float
     mean_rh: float
     low_rh: float
@@ -132,7 +131,6 @@ def summed(readings: Sequence[Measurement]) -> Climate | None:
         interval=interval,
         longest_gap=max(steps, default=timedelta()),
         mean_t=fmean(temperatures),
-        low_t=min(temperatures),
         high_t=max(temperatures),
         mean_rh=fmean(humidities),
         low_rh=min(humidities),

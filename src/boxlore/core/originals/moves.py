@@ -131,15 +131,6 @@ def relabel(labels: Mapping[str, str], inside: Mapping[str, str], new_labels: Ma
     return Plan("renumber", tuple(steps), tuple(dict.fromkeys(problems)))
 
 
-def carried_out(holding: Positions, plan: Plan) -> dict[str, Position]:
-    """The holding after a plan (its steps about items)."""
-    after = dict(holding)
-    for step in plan.steps:
-        if step.field == KEPT:
-            after[step.subject] = read_place(step.after)
-    return after
-
-
 def _steps(holding: Positions, targets: Mapping[str, Position]) -> Iterable[MoveStep]:
     for item, place in targets.items():
         now = holding.get(item)

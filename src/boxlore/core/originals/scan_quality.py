@@ -1,8 +1,7 @@
 """Whether a scan has enough pixels for its original: its pixels an inch are compared with the guidance for its size.
 
 An inch is 25.4 mm exactly (by definition). Pixels = round(mm / 25.4 × ppi). Guidance: 36 CFR 1236.50
-(prints at least 400 ppi, text 300 ppi, at the size of the original); family practice by size as in GUIDANCE. A copy's
-print size: 300 ppi sharp, 200 usable, 150 soft (thresholds seen in several print guides: common practice). A hint
+(prints at least 400 ppi, text 300 ppi, at the size of the original); family practice by size as in GUIDANCE. A hint
 that a picture was enlarged or photographed again is only ever a question, and a telephone picture is welcome.
 """
 
@@ -24,11 +23,6 @@ def pixels(millimetres: float, ppi: float) -> int:
 def pixels_an_inch(count: int, millimetres: float) -> float:
     """Pixels an inch, for `count` pixels along a length."""
     return count / (millimetres / MM)
-
-
-def uncompressed(width: int, height: int, channels: int = 3, bits: int = 8) -> int:
-    """Bytes of a picture without compression."""
-    return width * height * channels * bits // 8
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,17 +60,11 @@ def guide_for(kind: str, size_mm: tuple[float, ...]) -> Guide:
     return next(guide for guide in GUIDANCE if long <= guide.up_to_mm + 0.5)
 
 
-PRINTED = ((300, "sharp"), (200, "usable"), (150, "soft"))
-
-
-def print_quality(count: int, inches: float) -> tuple[float, str]:
-    """So many pixels printed so wide: pixels an inch and what that is (sharp, usable, soft, too coarse)."""
-    ppi = count / inches
-    return ppi, next((word for least, word in PRINTED if ppi >= least), "too coarse")
-
-
 def largest_print(width: int, height: int, ppi: int = 300) -> tuple[float, float]:
-    """Width and height in mm of the largest print at `ppi` pixels an inch, without inventing pixels."""
+    """Width and height in mm of the largest print at `ppi` pixels an inch, without inventing pixels.
+
+    300 pixels an inch print sharp, 200 usable (thresholds seen in several print guides: common practice).
+    """
     return width / ppi * MM, height / ppi * MM
 
 

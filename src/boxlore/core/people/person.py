@@ -38,8 +38,6 @@ class Person:
     spouses: tuple[str, ...] = ()
     married: tuple[dict[str, object], ...] = ()
     surnames: tuple[str, ...] = ()
-    to_keeper: str = ""
-    identifiers: tuple[str, ...] = ()
     audience: str = "anyone"
     consents: tuple[Consent, ...] = ()
     different: tuple[str, ...] = ()
@@ -83,8 +81,6 @@ def build_person(ident: str, told: ToldRows, read_value: ReadValue) -> Person:
         spouses=_ids(by_field.get("spouse", []), read_value),
         married=tuple(_value([row], read_value) for row in by_field.get("married", []) if _value([row], read_value)),
         surnames=_surnames(words),
-        to_keeper=_last(words.get("to_keeper")),
-        identifiers=tuple(dict.fromkeys(words.get("identifier", []))),
         audience=_last(words.get("audience")) or "anyone",
         consents=_consents(by_field.get("consent", []), read_value),
         different=tuple(words.get("different", [])),

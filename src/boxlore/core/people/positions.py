@@ -53,13 +53,6 @@ class Placed:
     unsure: bool = False
 
 
-def looks_placed(text: str) -> bool:
-    """Whether a text about people says where they stand."""
-    head = _HEAD.match(text)
-    named = head is not None and (head["ltr"] or head["rtl"] or (head.lastgroup and head["colon"] == ":"))
-    return bool(named or (_NUMBERED.match(text.strip()) and ";" in text))
-
-
 def read_placed(text: str) -> list[Placed]:
     """Everyone a text names with their places, in the order told. Any text gives what can be made of it."""
     found: list[Placed] = []

@@ -1,9 +1,9 @@
 """Until when something stays closed, and why: what the closed part of a transfer says of each item.
 
-A living person's name is closed until 100 years from birth (the assumption of The National Archives, UK, for a
-lifetime; `years` is a setting). Where no birth is told, the latest possible birth stands in, with its reasoning;
-where nothing is known at all, the years count from the day of the transfer, which is the most careful. What somebody
-has closed until a day stays closed until that day. Local law and the archive's own rules go before it.
+A living person's name is closed until 100 years from birth (The National Archives, UK, closure periods: its assumption
+of a lifetime, from memory; `years` is a setting). Where no birth is told, the latest possible birth stands in, with
+its reasoning; where nothing is known at all, the years count from the day of the transfer, which is the most careful.
+What somebody has closed until a day stays closed until that day. Local law and the archive's own rules go before it.
 
 Whatever the open part leaves out and the closed part holds has a day: both ask the same `Recipient`.
 """
@@ -18,8 +18,6 @@ from boxlore.core.records.audience import Naming, Recipient
 from boxlore.core.records.audience_levels import closed_until
 from boxlore.core.records.in_force import Record, every_told
 from boxlore.core.records.living import Life
-
-SOURCE = "100 years from birth: The National Archives (UK), closure periods; from memory"
 
 
 @dataclass(frozen=True, slots=True)

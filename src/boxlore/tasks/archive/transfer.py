@@ -121,7 +121,7 @@ def _part(run: _TransferRun, seen: AudienceView, folder: Path) -> list[TransferP
         make_files(making, run.progress)
         _refuse(run, making, earlier)
         if run.order.archive.wants("copies"):
-            _copies(run, making, seen)
+            _copies(run, making)
         return _bag(run, making, folder)
 
 
@@ -137,7 +137,7 @@ def _refuse(run: _TransferRun, making: Making, earlier: Earlier | None) -> None:
     run.findings += making.findings
 
 
-def _copies(run: _TransferRun, making: Making, seen: AudienceView) -> None:
+def _copies(run: _TransferRun, making: Making) -> None:
     """Captioned copies made for outside, in both parts: those that name nobody living."""
     for _ in copies(run.collection, making.stage / "copies", to=To.OUTSIDE, selection=run.order.selection):
         run.progress.step()

@@ -217,7 +217,7 @@ def _make(run: CopyRun, job: CopyJob) -> _Made:
         if path.parent.resolve() in ((run.out / job.name).parent.resolve(), run.out.resolve()):
             raise CouldNot(f"Copies cannot go among the scans ({path.parent}).", "Choose another folder.")
         if job.scan.area or run.longest:
-            return _encoded(run, job, source, path)
+            return _encoded(run, job, path)
         copy = job.name.with_name(job.name.name + suffix).as_posix()
         try:
             return _whole(run, job, source, copy)
@@ -306,7 +306,7 @@ def _turned(job: CopyJob, source: BinaryIO) -> Iterator[str]:
         yield f"The picture is stored turned (Exif {turned}), and its regions with it; --longest writes it upright."
 
 
-def _encoded(run: CopyRun, job: CopyJob, source: BinaryIO, path: Path) -> _Made:
+def _encoded(run: CopyRun, job: CopyJob, path: Path) -> _Made:
     """A copy made by encoding anew: a part that was cut out of its scan, or a smaller picture."""
     copy = job.name.with_name(job.name.name + ".jpg").as_posix()
     target, line = run.out / copy, run.known.get(copy)

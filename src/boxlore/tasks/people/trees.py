@@ -271,7 +271,7 @@ class _Taking:
                 self.kept_words.add(statement.id)
                 return
         replaces = rows[0][0].id if rows and not FIELDS[name].many else ""
-        if self._left_alone(subject, name, words, other.id):
+        if self._left_alone(subject, name, words):
             return
         self._state(subject, name, words, "", replaces, person_reading(other))
 
@@ -305,7 +305,7 @@ class _Taking:
         if len(self.act.statements) >= BATCH:
             self._flush()
 
-    def _left_alone(self, subject: Subject, name: str, words: str, meant: str = "") -> bool:
+    def _left_alone(self, subject: Subject, name: str, words: str) -> bool:
         """Whether the keeper has corrected these very words of this file before, or had the field struck."""
         if (subject.id, name) in self.struck:
             return True

@@ -123,9 +123,6 @@ class Words(TextArea):
         """Delete from the cursor to the end of its line."""
         self._delete_via_keyboard(self.cursor_location, self.get_cursor_line_end_location())
 
-    def _watch_has_focus(self, focus: bool) -> None:
-        super()._watch_has_focus(focus)
-
     def get_content_height(self, *size: Any) -> int:
         """As many lines as the words take, but never none."""
         return max(1, super().get_content_height(*size))
