@@ -4,6 +4,7 @@ import sqlite3
 from collections.abc import Iterable
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.guard import checked
 from boxlore.core.statements import Reading, Statement
 from boxlore.store import projections
 from boxlore.store.rows import COLUMNS, DRAFT_COLUMNS, draft_values, statement_values
@@ -31,9 +32,9 @@ def apply(db: sqlite3.Connection, change: Change) -> None:
 
 
 def append(db: sqlite3.Connection, statements: Iterable[Statement]) -> None:
-    """Add rows, with all that follows from them."""
+    """Add rows, with all that follows from them. Raises WrongUse for one that no log may take; then none is added."""
     for one in statements:
-        row = db.execute(_APPEND, statement_values(one)).lastrowid
+        row = db.execute(_APPEND, statement_values(checked(one))).lastrowid
         assert row is not None  # an INSERT that did not raise has a row
         projections.add(db, row, one)
 

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from functools import lru_cache
 from typing import Any
 
+from boxlore.core.errors import CouldNot
 from boxlore.core.statements import Kind, Reading, Said, Source, Statement, Subject, Sure
 from boxlore.store.values import Draft
 
@@ -35,22 +36,34 @@ _source = lru_cache(1024)(Source)
 
 
 def statement_of(row: tuple[Any, ...]) -> Statement:
-    """The statement in the first columns of a row selected by SELECT."""
-    return Statement(
-        id=row[0],
-        act=row[1],
-        subject=_subject(_KINDS[row[2]], row[3]),
-        field=row[4],
-        words=row[5],
-        language=row[6],
-        source=_source(_SAID[row[7]], row[8]),
-        sure=_SURE[row[9]],
-        audience=row[10],
-        sitting=row[11],
-        moment=row[12],
-        recorded_at=row[13],
-        by=row[14],
-        replaces=row[15],
+    """The statement in the first columns of a row selected by SELECT. Raises CouldNot for a row of no log of ours."""
+    try:
+        return Statement(
+            id=row[0],
+            act=row[1],
+            subject=_subject(_KINDS[row[2]], row[3]),
+            field=row[4],
+            words=row[5],
+            language=row[6],
+            source=_source(_SAID[row[7]], row[8]),
+            sure=_SURE[row[9]],
+            audience=row[10],
+            sitting=row[11],
+            moment=row[12],
+            recorded_at=row[13],
+            by=row[14],
+            replaces=row[15],
+        )
+    except KeyError as error:
+        raise _foreign(f"the statement {row[0]}", error) from None
+
+
+def _foreign(where: str, error: KeyError) -> CouldNot:
+    """What is said of a column that holds a word which no Boxlore writes there."""
+    word = str(error.args[0])[:40]
+    return CouldNot(
+        f"The database is damaged, or another program wrote to it: {where} holds “{word}”, which means nothing there.",
+        "Go back to a backup. A newer Boxlore may know the word.",
     )
 
 
@@ -116,18 +129,21 @@ def draft_values(one: Draft) -> tuple[Any, ...]:
 
 
 def draft_of(row: tuple[Any, ...]) -> Draft:
-    """A row of DRAFT_COLUMNS as a draft."""
-    return Draft(
-        subject=Subject(_KINDS[row[0]], row[1]),
-        field=row[2],
-        slot=row[3],
-        words=row[4],
-        language=row[5],
-        source=Source(_SAID[row[6]], row[7]),
-        sure=_SURE[row[8]],
-        audience=row[9],
-        sitting=row[10],
-        moment=row[11],
-        replaces=row[12],
-        updated_at=row[13],
-    )
+    """A row of DRAFT_COLUMNS as a draft. Raises CouldNot for a row of no database of ours."""
+    try:
+        return Draft(
+            subject=Subject(_KINDS[row[0]], row[1]),
+            field=row[2],
+            slot=row[3],
+            words=row[4],
+            language=row[5],
+            source=Source(_SAID[row[6]], row[7]),
+            sure=_SURE[row[8]],
+            audience=row[9],
+            sitting=row[10],
+            moment=row[11],
+            replaces=row[12],
+            updated_at=row[13],
+        )
+    except KeyError as error:
+        raise _foreign(f"the draft of {row[2]}", error) from None

@@ -13,6 +13,8 @@ from pathlib import Path
 from urllib.parse import unquote
 
 from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.fields.guard import checked
+from boxlore.core.fields.language import language_tag
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, read_source
 from boxlore.disk.fixity import sha256_of
@@ -23,6 +25,7 @@ from boxlore.tasks.collection.settings import FILE_NAME, Settings, read_settings
 from boxlore.tasks.scans.intake import embedded_in
 from boxlore.tasks.scans.packages import verify_package
 from boxlore.tasks.telling.statements import Teller
+from boxlore.tasks.telling.table import read_sure
 
 RECORDS = "data/metadata/records.nt"
 URN = "urn:uuid:"
@@ -230,19 +233,24 @@ def _statement(making: _Rebuilding, name: str, subject: Subject) -> None:
         raise CouldNot(
             f"The package tells of a field “{field_name[:30]}” that this Boxlore does not know.", "Get a newer one."
         )
-    told = Statement(
-        id=_id(name),
-        act=making.act.id,
-        subject=subject,
-        field=field_name,
-        words=_one(body, "rdf:value"),
-        language=_one(body, "dcterms:language"),
-        source=read_source(_one(thing, "bx:source")),
-        sure=Sure(_one(thing, "bx:sure").removeprefix(f"{TERMS}sure/")),
-        audience=_one(thing, "bx:audience"),
-        recorded_at=_one(thing, "prov:generatedAtTime"),
-        by=making.collection.by,
-    )
+    try:
+        told = checked(
+            Statement(
+                id=_id(name),
+                act=making.act.id,
+                subject=subject,
+                field=field_name,
+                words=_one(body, "rdf:value"),
+                language=language_tag(_one(body, "dcterms:language")),  # an older log took what is no tag
+                source=read_source(_one(thing, "bx:source")),
+                sure=read_sure(_one(thing, "bx:sure").removeprefix(f"{TERMS}sure/")),
+                audience=_one(thing, "bx:audience"),
+                recorded_at=_one(thing, "prov:generatedAtTime"),
+                by=making.collection.by,
+            )
+        )
+    except WrongUse as error:
+        raise CouldNot(f"The package tells what no collection may hold. {error}", "Ask for it again.") from error
     making.act.statements.append(told)
     if reading := _one(thing, "bx:reading"):
         kind = FIELDS[field_name].reads

@@ -7,11 +7,13 @@ import getpass
 import json
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.fields.guard import checked
+from boxlore.core.fields.language import language_tag
 from boxlore.core.people.person import Registry, build_registry
 from boxlore.core.statements import Kind, Reading, Statement, Subject
 from boxlore.disk.writing import write_whole
@@ -65,7 +67,7 @@ class Act:
     clears: list[tuple[str, str, str]] = field(default_factory=list)
 
     def state(self, subject: Subject, name: str, words: str, **more: object) -> Statement:
-        """Add one statement; `more` are further attributes of `Statement`."""
+        """Add one statement; `more` are further attributes of `Statement`. Raises WrongUse for what no log may take."""
         clock = self.collection.clock
         statement = Statement(
             id=clock.new_id(),
@@ -75,10 +77,26 @@ class Act:
             words=words,
             recorded_at=clock.now(),
             by=self.collection.by,
-            **more,  # type: ignore[arg-type]  # checked where the values are made
+            **more,  # type: ignore[arg-type]  # the guard checks what they hold
         )
-        self.statements.append(statement)
+        self.statements.append(checked(statement))
         return statement
+
+    def again(self, statement: Statement, subject: Subject) -> Statement:
+        """Say the same of another thing, in place of the statement that was made of the first."""
+        clock = self.collection.clock
+        moved = replace(
+            statement,
+            id=clock.new_id(),
+            act=self.id,
+            subject=subject,
+            language=language_tag(statement.language),  # an older log took what is no tag
+            recorded_at=clock.now(),
+            by=self.collection.by,
+            replaces=statement.id,
+        )
+        self.statements.append(checked(moved))
+        return moved
 
     def new(self, kind: Kind) -> Subject:
         """A new thing of that kind, with its id for life."""

@@ -2,11 +2,13 @@
 
 import tomllib
 from collections.abc import Mapping
-from dataclasses import dataclass, fields
+from dataclasses import dataclass, fields, replace
 from pathlib import Path
 
 from boxlore.core.dates import phrases
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.guard import check_language
+from boxlore.core.fields.language import language_tag
 
 FILE_NAME = "boxlore.toml"
 
@@ -80,13 +82,18 @@ def read_settings(folder: Path) -> Settings:
         if name not in known:
             raise WrongUse(f"{path} has a setting “{name}” that there is none of.", f"Known: {', '.join(known)}.")
         _check(path, name, value)
-    return Settings(**told)
+    settings = Settings(**told)
+    return replace(settings, language=language_tag(settings.language) or settings.language)
 
 
 def check_settings(path: Path, settings: Settings) -> None:
     """Raises WrongUse, naming the setting at fault, for values that the file at `path` could not hold."""
     for field in fields(Settings):
         _check(path, field.name, getattr(settings, field.name))
+    try:
+        check_language(settings.language)
+    except WrongUse as error:
+        raise WrongUse(f"{path}: language: {error.problem}", error.what_to_do) from None
 
 
 def _check(path: Path, name: str, value: object) -> None:

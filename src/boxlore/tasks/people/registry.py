@@ -113,9 +113,7 @@ def split(
     for ident in person.ids:
         for told, reading in collection.store.statements(Subject(Kind.PERSON, ident)):
             if told.id in wanted:
-                copy = replace(told, id=collection.clock.new_id(), act=act.id, subject=made, replaces=told.id,
-                               recorded_at=collection.clock.now(), by=collection.by)  # fmt: skip
-                act.statements.append(copy)
+                copy = act.again(told, made)
                 if reading is not None:
                     act.readings.append((copy.id, reading))
                 moved += 1

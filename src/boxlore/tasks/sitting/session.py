@@ -12,6 +12,7 @@ from contextlib import nullcontext
 from dataclasses import dataclass, field, replace
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.language import language_tag
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.in_force import Record, ScanFile, StatementView
 from boxlore.core.rules.of_record import look_over
@@ -299,7 +300,7 @@ class Sitting:
             source=told.source,
             sure=Sure(what.get("sure", told.sure)),
             audience=what.get("audience", told.audience),
-            language=what.get("language", told.language),
+            language=what.get("language") or language_tag(told.language),  # an older log took what is no tag
             sitting=self.id,
             moment=self.moment,
         )

@@ -6,7 +6,7 @@ stays told of the item. Both are acts like any other; undo takes them back.
 
 from collections import OrderedDict
 from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from typing import Protocol
 
 from boxlore.core.fields.table import FIELDS
@@ -80,11 +80,7 @@ class Markers:
             if one.field == "scan":
                 act.state(marker, "scan", "", replaces=one.id)
             elif FIELDS[one.field].told:
-                clock = self.collection.clock
-                moved = replace(
-                    one, id=clock.new_id(), act=act.id, subject=item, recorded_at=clock.now(), replaces=one.id
-                )
-                act.statements.append(moved)
+                moved = act.again(one, item)
                 if reading is not None:
                     act.readings.append((moved.id, reading))
 

@@ -17,7 +17,7 @@ from boxlore.tui.screens.find import FindScreen
 from boxlore.tui.screens.full_picture import LargeScreen
 from boxlore.tui.screens.guide import GuideScreen
 from boxlore.tui.screens.item_view import ItemView
-from boxlore.tui.screens.language import is_language, language_blank
+from boxlore.tui.screens.language import language_blank, language_fault
 from boxlore.tui.screens.menu import open_menu
 from boxlore.tui.screens.statements import SaidScreen
 from boxlore.tui.widgets.prompt_block import Block
@@ -166,8 +166,8 @@ class ItemScreen(ItemView):
 
         def answer(answers: dict[str, str]) -> str:
             tag = answers["tag"]
-            if not is_language(tag):
-                return "Write a language tag: en, et, mi, de-AT."
+            if fault := language_fault(tag):
+                return fault
             self.sitting.language = tag
             if own is not None and own.language != tag:
                 self._change(own, f"{_quoted(own)}: told in “{tag}”, and so is what follows.", language=tag)

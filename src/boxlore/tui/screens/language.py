@@ -1,11 +1,12 @@
-"""Language tags as a keeper writes them (BCP 47, RFC 5646: letters and digits of at most eight, joined by hyphens)."""
+"""A form's line for a language tag, and what is said of one that is none."""
 
+from boxlore.core.fields.language import is_language
 from boxlore.tui.screens.cards import Blank
 
 
-def is_language(tag: str) -> bool:
-    """Whether `tag` has the shape of a language tag; whether such a language exists is not asked."""
-    return bool(tag) and all(part.isalnum() and part.isascii() and len(part) <= 8 for part in tag.split("-"))
+def language_fault(tag: str) -> str:
+    """What to write in place of `tag`, or an empty string where it has the shape of a language tag."""
+    return "" if is_language(tag) else "Write a language tag: en, et, mi, de-AT."
 
 
 def language_blank(now: str) -> Blank:

@@ -14,7 +14,7 @@ from boxlore.tasks.sitting.time_log import cite
 from boxlore.tasks.strike import BEYOND
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Blank, Choice, Choices, Form, Notice
-from boxlore.tui.screens.language import is_language, language_blank
+from boxlore.tui.screens.language import language_blank, language_fault
 from boxlore.tui.screens.working import WorkingScreen
 from boxlore.tui.widgets.bars import Top
 from boxlore.tui.widgets.plain_text import Line, short
@@ -165,8 +165,8 @@ class SaidScreen(Screen[None]):
     async def _language(self, view: StatementView) -> None:
         def answer(value: dict[str, str]) -> str:
             tag = value["tag"]
-            if not is_language(tag):
-                return "Write a language tag: en, et, mi, de-AT."
+            if fault := language_fault(tag):
+                return fault
             self._sitting.change(self._record, view, language=tag)
             self._load()
             self.say(f"Noted as told in “{tag}”.")
