@@ -46,6 +46,8 @@ class Deed:
     originals: bool
     access: str
     copyright: str
+    terms: str = ""
+    """What the archive wants the donor to know; without it there is no such part."""
     on_day: date
 
 
@@ -76,6 +78,7 @@ def gift_pdf(deed: Deed, *, paper: str) -> bytes:
         ("Transfer of ownership", BLANK, 4),
         ("Access", deed.access, 2),
         ("Copyright", deed.copyright, 3),
+        *([("The archive's terms", deed.terms, 1)] if deed.terms else []),
         ("What the archive does not want", "Return to the donor ☐   Pass on ☐   Destroy ☐", 1),
     )
     return _form("Deed of gift", parts, ("For the donor", "For the archive"), deed.on_day, paper)

@@ -7,6 +7,7 @@ import csv
 import json
 import re
 import shutil
+import subprocess
 from collections.abc import Iterator
 from dataclasses import replace
 from datetime import date
@@ -242,6 +243,7 @@ def test_an_offer_shows_nobody_living_and_its_answer_chooses(mine: Collection, t
     made = offer(mine, tmp_path / "offer")
     assert made.items == 25 and made.pictures > 10 and made.hidden > 5
     assert list(names_left(seen_by(mine, To.OUTSIDE), tmp_path / "offer")) == []
+    assert read_archive(tmp_path / "offer" / "archive.toml") == Archive()  # empty, for the archive to fill in
     rows = table(tmp_path / "offer" / "offer.csv")
     answer = tmp_path / "answer.csv"
     said = {"TRA-0001": "yes", "TRA-0002": "No", "TRA-0003": "perhaps"}
@@ -395,6 +397,29 @@ def test_an_archives_settings_say_what_is_wrong(tmp_path: Path, line: str, words
 def test_an_archives_empty_settings_can_be_read(tmp_path: Path) -> None:
     (tmp_path / "archive.toml").write_text(as_toml(), encoding="utf-8")
     assert read_archive(tmp_path / "archive.toml") == Archive()
+
+
+def test_the_deed_of_gift_has_what_the_archive_says_of_itself(mine: Collection, tmp_path: Path) -> None:
+    settings = tmp_path / "archive.toml"
+    filled = as_toml().replace('repository = ""', 'repository = "Harbour Archive"')
+    filled = filled.replace('contact = ""', 'contact = "The registrar"')
+    settings.write_text(filled.replace('terms = ""', 'terms = "Nothing is lent out."'), encoding="utf-8")
+    one = Selection(items=("TRA-0001",))
+    for name, archive in (("without", Archive()), ("with", read_archive(settings))):
+        transfer(mine, tmp_path / name, order=TransferOrder(archive=archive, selection=one))
+    if not shutil.which("pdftotext"):
+        pytest.skip("Debian's poppler-utils is not here to read the deed with")
+    words = {
+        name: subprocess.run(
+            ["pdftotext", tmp_path / name / "open" / "data" / "forms" / "deed-of-gift.pdf", "-"],
+            capture_output=True,
+            text=True,
+            check=True,
+        ).stdout
+        for name in ("without", "with")
+    }
+    assert "Harbour Archive, The registrar" in words["with"] and "Nothing is lent out." in words["with"]
+    assert "terms" in words["with"] and "terms" not in words["without"]
 
 
 def test_moves_and_custody_are_told(mine: Collection, tmp_path: Path) -> None:

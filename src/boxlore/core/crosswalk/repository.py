@@ -31,7 +31,6 @@ class Archive:
     agency: str = ""
     country: str = ""
     contact: str = ""
-    language: str = ""
     terms: str = ""
     takes: tuple[str, ...] = USUALLY
 

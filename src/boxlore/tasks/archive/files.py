@@ -215,12 +215,13 @@ def _forms(making: Making) -> None:
     facts, settings = making.facts, making.collection.settings
     deed = Deed(
         donor=facts.holder,
-        recipient=making.archive.repository,
+        recipient=", ".join(part for part in (making.archive.repository, making.archive.contact) if part),
         title=facts.title,
         description=f"{making.holding.words}; {making.holding.years}.",
         originals=facts.originals,
         access="The open part may be shown; the closed part from the dates in its records.",
         copyright=f"Stated of the whole: {facts.rights}",
+        terms=making.archive.terms,
         on_day=facts.on_day,
     )
     making.put(

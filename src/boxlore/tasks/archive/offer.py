@@ -1,7 +1,8 @@
 """The offer list: what an archive is shown before anything is handed over, and its answer read back.
 
 Thumbnails, titles, dates and extent as anyone may see them: no name of anyone living, no picture that shows one.
-The answer is the same table with yes or no in the column “Wanted”.
+The answer is the same table with yes or no in the column “Wanted”. An empty `archive.toml` goes with the list: what the
+archive writes there makes the transfer suit it.
 """
 
 import csv
@@ -23,6 +24,7 @@ from boxlore.exports.inventory import as_csv, safe_cell
 from boxlore.exports.markup import clean
 from boxlore.tasks.archive.context import order_of_containers
 from boxlore.tasks.archive.name_search import names_left
+from boxlore.tasks.archive.settings import FILE_NAME, as_toml
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.collection.records import EVERYTHING, Selection, seen_by
@@ -46,7 +48,10 @@ class Offered:
 def offer(
     collection: Collection, out: Path, *, selection: Selection = EVERYTHING, progress: Progress = QUIET
 ) -> Offered:
-    """Write `offer.html` with its thumbnails and `offer.csv` into `out`. Raises CouldNot if a name is left in them."""
+    """Write `offer.html` with its thumbnails, `offer.csv` and an empty `archive.toml` into `out`.
+
+    Raises CouldNot if a name is left in them.
+    """
     if out.exists() and any(out.iterdir()):
         raise WrongUse(f"{out} is not empty.", "Name a new folder for the list.")
     seen = seen_by(collection, To.OUTSIDE)
@@ -70,6 +75,7 @@ def offer(
         for name in left:
             (out / name).unlink()
         raise CouldNot(f"{left[0]} would name someone living and is taken away.", "Say which words to withhold.")
+    write_whole(out / FILE_NAME, as_toml().encode())
     return Offered(len(records), pictures, hidden)
 
 
@@ -106,7 +112,8 @@ main{{display:grid;grid-template-columns:repeat(auto-fill,minmax(14rem,1fr));gap
 figure{{margin:0}}img{{max-width:100%}}</style></head><body>
 <h1>{title}</h1>
 <p>{escape(holding.words)}; {escape(holding.years)}. Names of people taken as living, and pictures that show them, are
-left out of this list. Please write yes or no in the column “Wanted” of <code>offer.csv</code> and send it back.</p>
+left out of this list. Please write yes or no in the column “Wanted” of <code>offer.csv</code> and send it back; the
+transfer will suit what you write in <code>archive.toml</code>.</p>
 <main>{"".join(rows)}</main></body></html>
 """.encode()
 

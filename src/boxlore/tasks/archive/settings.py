@@ -14,9 +14,8 @@ _WHY = {
     "repository": "The archive's name, as its finding aids give it (DACS 2.2).",
     "agency": "Its own code (DACS 2.1), such as an ISIL (ISO 15511).",
     "country": "Two capital letters (ISO 3166-1).",
-    "contact": "Who to write to.",
-    "language": "The language it describes in (a BCP 47 tag).",
-    "terms": "What it wants a donor to know.",
+    "contact": "Who to write to; it stands with the name on the deed of gift.",
+    "terms": "What it wants a donor to know before signing; it stands on the deed of gift.",
     "takes": f"What it takes, any of: {', '.join(TAKES)}.",
 }
 
