@@ -7,6 +7,7 @@ from datetime import date
 from pathlib import Path
 
 import pytest
+from hypothesis import settings
 
 from boxlore.core.statements import Kind
 from boxlore.tasks.collection.opening import open_collection, start
@@ -14,6 +15,9 @@ from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.demo.whole_job import run
 
 ON = date(2026, 11, 25)
+
+settings.register_profile("boxlore", deadline=None, derandomize="CI" in os.environ)
+settings.load_profile("boxlore")
 
 if "BOXLORE_CACHE" not in os.environ:
     os.environ["BOXLORE_CACHE"] = str(Path(tempfile.gettempdir()) / "boxlore-test-cache")

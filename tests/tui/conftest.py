@@ -131,11 +131,12 @@ class Terminal:
         return self.code
 
     def end(self) -> None:
-        """Whatever happens, leave nothing running."""
-        if self.code is None:
-            with suppress(ProcessLookupError):
-                self.signal(signal.SIGKILL)
-            self.wait()
+        """Whatever happens, leave nothing running. Asked first, a program also writes down what it has covered."""
+        for number in (signal.SIGTERM, signal.SIGKILL):
+            if self.code is None:
+                with suppress(ProcessLookupError, AssertionError):
+                    self.signal(number)
+                    self.wait(10)
         self._close()
 
     def _close(self) -> None:

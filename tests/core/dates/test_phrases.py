@@ -39,7 +39,7 @@ def test_how_many_cases_there_are() -> None:
     assert len(CASES) >= 250
 
 
-@pytest.mark.parametrize(("file", "words", "edtf", "ask", "setting"), CASES, ids=lambda value: str(value)[:40])
+@pytest.mark.parametrize(("file", "words", "edtf", "ask", "setting"), CASES, ids=lambda value: ascii(value)[1:41])
 def test_case(file: str, words: str, edtf: str, ask: str, setting: str) -> None:
     order = setting if setting in ("dmy", "mdy") else None
     reading = read(words, PhraseSettings(order=order, hemisphere="south" if setting == "south" else "north"))
