@@ -32,7 +32,8 @@ What always holds:
    is embedded or the name of the file shows or names someone withheld; and from outside if the picture shows someone
    living who has not consented to be shown.
 5. An item that is kept from the recipient leaves its number and its mark, so that it is counted and can be asked for.
-6. In doubt the answer is no. Whatever `seen` takes out for a name's sake, `namings` names; a closing date rests on it.
+6. In doubt the answer is no: an audience that cannot be read is the keeper's alone.
+7. Whatever `seen` takes out for a name's sake, `namings` names: the keeper's list and the closing dates rest on it.
 
 An audience of `archive:D` is closed until the day D, and on D itself it is for anyone.
 
@@ -55,6 +56,7 @@ from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 
+from boxlore.core.fields.audiences import AUDIENCE_WORDS
 from boxlore.core.records.audience_levels import To, may_see
 from boxlore.core.records.in_force import Conflict, PersonShown, Record, ScanFile, StatementView, every_told
 from boxlore.core.records.withheld import NOBODY, Withheld
@@ -178,28 +180,29 @@ class Recipient:
 
     def _namings(self, record: Record) -> Iterator[Naming]:
         for view in every_told(record):
-            if people := self._named(view.words) | ({_meant(view)} & self.withheld.people):
+            if people := self._meant_or_named(_meant(view), view.words):
                 yield Naming(view.field, view.words, people)
             if self.without_names(view) is not view:
                 name = view.said_by or view.source.ref
-                yield Naming(WHO_SAYS, name, self._named(name) | ({view.source.ref} & self.withheld.people))
+                yield Naming(WHO_SAYS, name, self._meant_or_named(view.source.ref, name))
         for shown in record.people:
-            if people := self._named(shown.name) - self._named(shown.told.words) - {shown.person}:
+            by_statement = self._meant_or_named(_meant(shown.told), shown.told.words)
+            if not by_statement and (people := self._meant_or_named(shown.person, shown.name)):
                 yield Naming(shown.told.field, shown.name, people)
-            if shown.role == "person" and shown.person in self.withheld.hidden_pictures:
+            if shown.role == "person" and shown.person in self.withheld.hidden_pictures - self.withheld.people:
                 yield Naming(SHOWN, shown.told.words, frozenset({shown.person}))
         places = [(FOUND_IN, record.found_in, record.found_in), (MARK, _long(record), _long(record))]
         for scan in record.scans:
             places += [(EMBEDDED, scan.embedded, scan.path), (FILE_NAME, _file_name(scan), scan.path)]
         for where, text, words in places:
-            if people := self._named(text):
+            if people := self.withheld.named_in(text):
                 yield Naming(where, words, people)
 
-    def _named(self, words: str) -> frozenset[str]:
-        return self.withheld.named_in(words)
+    def _meant_or_named(self, person: str, words: str) -> frozenset[str]:
+        return self.withheld.named_in(words) | ({person} & self.withheld.people)
 
     def _may_see_kept(self, audiences: Sequence[str], field: str = "") -> bool:
-        """Whether what the keeper has kept of a thing, and of one field of it, is kept from the recipient."""
+        """Whether the recipient may see a thing, or one field of it, as far as the keeper has kept any of it."""
         return all(may_see(audience, self.to, self.on_day) for audience in _kept_to(audiences, field))
 
     def _passes(self, view: StatementView, audiences: Sequence[str]) -> bool:
@@ -247,11 +250,16 @@ class Recipient:
 
 
 def _kept_to(audiences: Sequence[str], field: str) -> Iterator[str]:
-    """The audiences that hold for one field: those of the whole (`family`), and its own (`story=family`)."""
+    """The audiences that hold for one field: those of the whole (`family`), and its own (`story=family`).
+
+    Words that cannot be read keep the whole to the keeper.
+    """
     for words in audiences:
-        name, _, audience = words.rpartition("=")
-        if name in ("", field):
-            yield audience
+        kept = AUDIENCE_WORDS.or_none(words)
+        if kept is None:
+            yield "keeper"
+        elif kept.field in ("", field):
+            yield str(kept.audience)
 
 
 def _meant(view: StatementView) -> str:

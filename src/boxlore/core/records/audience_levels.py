@@ -8,6 +8,7 @@ from datetime import date
 from enum import StrEnum
 from functools import lru_cache
 
+from boxlore.core.errors import WrongUse
 from boxlore.core.statements import read_audience
 
 
@@ -49,13 +50,22 @@ _SEES = {
 
 @lru_cache(1024)
 def may_see(text: str, to: To, on_day: date) -> bool:
-    """Whether words of that audience may go to `to` on that day. `archive:D` opens on the day D itself."""
-    audience = read_audience(text)
+    """Whether words of that audience may go to `to` on that day. `archive:D` opens on the day D itself.
+
+    An audience that cannot be read (older versions let anything in) is the keeper's alone.
+    """
+    try:
+        audience = read_audience(text)
+    except WrongUse:
+        return to is To.KEEPER
     opened = audience.until is not None and audience.until <= on_day
     return ("anyone" if opened else audience.level) in _SEES[to]
 
 
 def closed_until(text: str, on_day: date) -> date | None:
     """The day D of `archive:D` while it is still to come, else None."""
-    until = read_audience(text).until
+    try:
+        until = read_audience(text).until
+    except WrongUse:
+        return None
     return until if until is not None and until > on_day else None

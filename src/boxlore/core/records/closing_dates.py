@@ -12,6 +12,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date
 
+from boxlore.core.fields.audiences import AUDIENCE_WORDS
 from boxlore.core.people.latest_birth import latest_day
 from boxlore.core.people.person import Person
 from boxlore.core.records.audience import Naming, Recipient
@@ -98,7 +99,8 @@ class Closing:
 
     def _for_audiences(self, record: Record) -> Iterator[Reason]:
         told = ((view.audience, "closed until that day at the wish of whoever told it") for view in every_told(record))
-        kept = ((words.rpartition("=")[2], "kept closed until that day by the keeper") for words in record.audiences)
+        read = (AUDIENCE_WORDS.or_none(words) for words in record.audiences)
+        kept = ((str(audience.audience), "kept closed until that day by the keeper") for audience in read if audience)
         for audience, why in (*told, *kept):
             if until := closed_until(audience, self.outside.on_day):
                 yield until, why

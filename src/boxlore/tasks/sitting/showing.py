@@ -21,6 +21,9 @@ from boxlore.tasks.telling.markers import Marked
 SIZES = {"screen": 1600, "close": 4000}
 """Pixels on the long side: to fill a screen, and to look closely."""
 
+KEPT_BACK = "The keeper keeps this picture back."
+"""Instead of a picture that the family may not see."""
+
 KEEP = 8
 """Pictures kept ready; a sitting turns back and forth between a few."""
 
@@ -112,6 +115,9 @@ class Showing:
         if self.collection is None:
             return
         seen = seen_by(self.collection, To.FAMILY).recipient.seen(record)
+        if seen.closed_scans:
+            self._keep_back(seen, place)
+            return
         names = {(one.scan, one.number): one.name for one in seen.shown() if one.number}
         care = seen.words("care") or (record.words("care") and "Please wait: something should be said first.")
         with self._changed:
@@ -128,6 +134,13 @@ class Showing:
                     covered=bool(care) and record.id not in self._uncovered,
                 )
             )
+
+    def _keep_back(self, seen: Record, place: str) -> None:
+        """An item is out whose picture the family may not see: words stand instead, and nobody can ask for it."""
+        with self._changed:
+            self._scans = {number: known for number, known in self._scans.items() if known[0] != seen.id}
+            view = View(item=seen.id, number=seen.number, place=place, caption=caption(seen), message=KEPT_BACK)
+            self._put(view)
 
     def _side(
         self, record: Record, scan: ScanFile, marked: Sequence[Marked], names: dict[tuple[str, int], str]
@@ -152,6 +165,8 @@ class Showing:
     def expect(self, record: Record) -> None:
         """Make the picture ready that will most likely come next. Takes as long as that takes."""
         if self.collection is None or not record.scans or not self.lookers:
+            return
+        if seen_by(self.collection, To.FAMILY).recipient.seen(record).closed_scans:
             return
         with self._changed:
             number = self._number(record.id, record.scans[0])

@@ -1,0 +1,131 @@
+"""Closing dates: whatever outside may not have and the closed part holds has a day, and a reason without a name.
+
+100 years from birth: The National Archives (UK), closure periods, from memory. The rest is a rule of our own.
+"""
+
+from datetime import date
+from typing import Any
+
+import pytest
+from tests.core.records.cast import ARCHIVE, NAMED, OUTSIDE, PEOPLE, TODAY, person, record, said, shown, stories
+
+from boxlore.core.people.person import Person, Registry
+from boxlore.core.records.audience import Recipient, To
+from boxlore.core.records.closing_dates import Closing, years_after
+from boxlore.core.records.in_force import Record
+from boxlore.core.records.living import life_of
+from boxlore.core.records.withheld import withhold
+
+CLOSES = date(2126, 11, 25)
+"""100 years from the day of the transfer."""
+
+
+def closing(*people: Person, **more: Any) -> Closing:
+    """The closing dates of a transfer made on TODAY, where these people are the registry."""
+    lives = {one.id: life_of(one, TODAY) for one in people}
+    outside = Recipient(to=To.OUTSIDE, on_day=TODAY, withheld=withhold(people, lives, To.OUTSIDE, TODAY))
+    return Closing(**{"outside": outside, "people": Registry(people), "lives": lives, "latest": {}, **more})
+
+
+@pytest.mark.parametrize("where", NAMED)
+def test_what_the_open_part_leaves_out_has_a_day_in_the_closed_part(where: str) -> None:
+    whole = NAMED[where][0]
+    assert OUTSIDE.seen(whole) != ARCHIVE.seen(whole)
+    closure = closing(*PEOPLE).of(ARCHIVE.seen(whole))
+    assert closure is not None and closure.until == CLOSES
+    assert "Mia" not in str(closure) and "Con" not in str(closure)
+
+
+def test_what_anyone_may_have_is_open() -> None:
+    assert closing(*PEOPLE).of(record(told=stories(said()), people=(shown("tom", "Tom Rourke"),))) is None
+
+
+def until(made: Closing, whole: Record) -> date:
+    closure = made.of(whole)
+    assert closure is not None
+    return closure.until
+
+
+NAMES_MIA = record(told=stories(said("Mia fell in.")))
+
+BIRTHS: list[tuple[dict[str, Any], date]] = [
+    ({"born": {"latest": "1966-03-03"}}, date(2066, 3, 3)),
+    ({"born": {"latest": "1968-02-29"}}, date(2068, 2, 28)),
+    ({"born": {"latest": "1922-12-31", "edtf": "1922~"}}, date(2027, 12, 31)),
+    ({"living": "yes", "born": {"latest": "1890-01-01"}}, CLOSES),
+    ({"living": "yes", "born": {"latest": "1926-11-25"}}, CLOSES),
+    ({}, CLOSES),
+]
+
+
+@pytest.mark.parametrize(("told", "day"), BIRTHS)
+def test_the_years_count_from_birth_and_never_end_before_they_are_over(told: dict[str, Any], day: date) -> None:
+    """An approximate birth counts with five years more, as for who counts as living (Yale, Rhode Island Furniture
+    Archive: “ca.” is five years either side); whoever is said to live beyond 100 is closed from the transfer on."""
+    assert until(closing(person("mia", "Mia", **told)), NAMES_MIA) == day
+
+
+def test_a_birth_that_is_worked_out_counts_for_every_entry_of_a_person() -> None:
+    mia = person("mia", "Mia", also=("mia-too",))
+    made = closing(mia, latest={"mia": (date(1975, 8, 1), "shown in TRA-0023")})
+    assert until(made, record(people=(shown("mia-too", "Mia Rourke"),))) == date(2075, 8, 1)
+    assert [one.id for one in made.named_in(record(people=(shown("mia-too", "Mia Rourke"),)))] == ["mia"]
+
+
+def test_a_wife_by_her_husbands_name_is_named() -> None:
+    tom = person("tom", "Tom", dead=True)
+    mia = person("mia", "Mia", "Parata", spouses=("tom",))
+    assert until(closing(tom, mia), record(told=stories(said("Mrs Tom Rourke baked.")))) == CLOSES
+
+
+def test_in_words_that_name_someone_a_shared_family_name_may_mean_the_others() -> None:
+    tom = person("tom", "Tom", dead=True)
+    old, young = (person(i, name, born={"latest": day}) for i, name, day in (
+        ("con", "Con", "1938-05-01"), ("mia", "Mia", "1966-03-03"),
+    ))  # fmt: skip
+    made = closing(tom, old, young)
+    assert until(made, record(told=stories(said("Con Rourke rowed.")))) == date(2066, 3, 3)
+    assert until(made, record(told=stories(said("Con rowed.")))) == date(2038, 5, 1)
+    assert made.of(record(told=stories(said("A Rourke rowed.")))) is None
+
+
+LATER = "archive:2060-01-01"
+DEAD_KEPT = person("tom", "Tom", dead=True, audience=LATER)
+LIVING_KEPT = person("mia", "Mia", born={"latest": "1966-03-03"}, audience=LATER)
+
+KEPT: dict[str, tuple[Record, tuple[Person, ...], date]] = {
+    "by whoever told it": (record(told=stories(said(audience=LATER))), (), date(2060, 1, 1)),
+    "the item": (record(audiences=(LATER,), told=stories(said())), (), date(2060, 1, 1)),
+    "one field": (record(audiences=(f"story={LATER}",), told=stories(said())), (), date(2060, 1, 1)),
+    "someone dead": (record(told=stories(said("Tom rowed."))), (DEAD_KEPT,), date(2060, 1, 1)),
+    "someone living": (NAMES_MIA, (LIVING_KEPT,), date(2066, 3, 3)),
+}
+
+
+@pytest.mark.parametrize("what", KEPT)
+def test_what_is_kept_until_a_day_is_closed_until_then(what: str) -> None:
+    whole, people, day = KEPT[what]
+    assert until(closing(*people), whole) == day
+
+
+def test_on_its_own_day_it_is_open() -> None:
+    """`archive:D` opens on D: the open part has it then, so the closed part names no day."""
+    day = "archive:2026-11-25"
+    for whole in (record(told=stories(said(audience=day))), record(audiences=(day,), told=stories(said()))):
+        assert OUTSIDE.seen(whole).told == whole.told
+        assert closing().of(whole) is None
+    assert until(closing(), record(told=stories(said(audience="archive:2026-11-26")))) == date(2026, 11, 26)
+
+
+def test_the_latest_day_holds_and_every_reason_is_said_once() -> None:
+    both = record(told=stories(said("Mia fell in.", statement="1"), said("Mia swam.", audience=LATER, statement="2")))
+    closure = closing(person("mia", "Mia", born={"latest": "1966-03-03"})).of(both)
+    assert closure is not None and closure.until == date(2066, 3, 3)
+    assert str(closure) == (
+        "Closed until 2066-03-03: closed until that day at the wish of whoever told it; "
+        "names someone taken as living, 100 years from birth."
+    )
+
+
+def test_years_after_stops_at_the_end_of_the_calendar() -> None:
+    assert years_after(date(9950, 1, 1), 100) == date(9999, 1, 1)

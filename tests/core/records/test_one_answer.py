@@ -1,0 +1,124 @@
+"""One answer for every part of a record: what is withheld in one place is withheld in each.
+
+The rule is ours (core/records/audience); the names are the invented family's.
+"""
+
+from dataclasses import replace
+
+import pytest
+from tests.core.records.cast import (
+    ARCHIVE,
+    BOX,
+    FAMILY,
+    MIA,
+    NAMED,
+    OUTSIDE,
+    PLAIN,
+    recipient,
+    record,
+    said,
+    scan,
+    shown,
+    stories,
+)  # fmt: skip
+
+from boxlore.core.records.audience import OF_SCANS, Recipient, To
+from boxlore.core.records.containers import Mark
+from boxlore.core.records.in_force import Record
+from boxlore.core.statements import Kind, Said, Source, Subject
+
+
+@pytest.mark.parametrize("where", NAMED)
+def test_what_outside_may_not_have_is_named_to_the_keeper(where: str) -> None:
+    whole, place = NAMED[where]
+    seen = OUTSIDE.seen(whole)
+    assert seen != whole
+    assert [naming.where for naming in OUTSIDE.namings(whole)] == [place]
+    assert (place in OF_SCANS) <= seen.closed_scans
+    assert "Mia" not in repr(replace(seen, scans=()))
+
+
+@pytest.mark.parametrize("where", NAMED)
+@pytest.mark.parametrize("other", [FAMILY, ARCHIVE], ids=str)
+def test_the_family_and_the_closed_part_have_it(where: str, other: Recipient) -> None:
+    assert other.seen(NAMED[where][0]) == NAMED[where][0]
+
+
+def test_where_nobody_is_named_nothing_is_left_out() -> None:
+    plain = record(
+        told=stories(said("Tom rowed.", by=Source(Said.NARRATOR, "tom"), said_by="Tom Rourke")),
+        people=(shown("tom", "Tom Rourke", number=1),),
+        mark=Mark((("box", "1"),), 1),
+        found_in="a biscuit tin",
+        scans=(scan(),),
+    )
+    assert OUTSIDE.seen(plain) == plain
+    assert list(OUTSIDE.namings(plain)) == []
+
+
+KEPT: dict[str, Record] = {
+    "story": record(told=stories(said())),
+    "person": record(people=(shown("tom", "Tom Rourke", number=1),)),
+    "found_in": record(found_in="a biscuit tin"),
+    "size": record(size_mm=(90.0, 120.0)),
+    "kept": record(mark=Mark((("box", "1"),), 1)),
+}
+
+
+@pytest.mark.parametrize("field", KEPT)
+def test_a_field_that_the_keeper_keeps_is_kept_wherever_it_stands(field: str) -> None:
+    kept = replace(KEPT[field], audiences=(f"{field}=family",))
+    assert FAMILY.seen(kept) == kept
+    assert replace(OUTSIDE.seen(kept), audiences=()) == record(withheld=1)
+
+
+def test_that_a_kept_field_was_asked_is_kept_as_well() -> None:
+    asked = record(not_known=frozenset({"story", "place"}), audiences=("story=family",), told=stories(said()))
+    assert OUTSIDE.seen(asked).not_known == {"place"}
+
+
+def test_an_item_that_is_kept_leaves_its_mark_only_where_that_names_nobody() -> None:
+    kept = record(audiences=("family",), told=stories(said()), scans=(scan(),))
+    assert OUTSIDE.seen(replace(kept, mark=BOX)) == record(withheld=1, scans=(scan(),), closed_scans=True)
+    named = Mark((("box", "1"),), 2)
+    assert OUTSIDE.seen(replace(kept, mark=named)).mark == named
+
+
+@pytest.mark.parametrize("words", ["nobody", "story=nobody", "archive:soon"])
+def test_an_audience_that_cannot_be_read_is_the_keepers(words: str) -> None:
+    kept = record(told=stories(said()), audiences=(words,))
+    assert FAMILY.seen(kept).told == {}
+    assert recipient(To.KEEPER).seen(kept).told == kept.told
+    odd = said(audience="nobody")
+    assert FAMILY.seen(record(told=stories(odd))).told == {}
+
+
+ITEM = Subject(Kind.ITEM, "item")
+
+
+def test_a_statement_alone_is_asked_like_one_in_its_record() -> None:
+    own = {ITEM: ("story=family",)}
+    outside = recipient(To.OUTSIDE, own_audiences=lambda about: own.get(about, ()))
+    assert not outside.may_be_told(said(), ITEM)
+    assert outside.may_be_told(said(PLAIN, "title"), ITEM)
+    assert outside.may_be_told(said(), Subject(Kind.ITEM, "another"))
+    assert not outside.may_be_told(said("Mia fell in."), Subject(Kind.EVENT, "wedding"))
+    assert not outside.may_be_told(said(audience="family"), Subject(Kind.PLACE, "creek"))
+
+
+@pytest.mark.parametrize("ident", MIA.ids)
+def test_nothing_is_told_about_someone_withheld_even_without_a_name(ident: str) -> None:
+    about = Subject(Kind.PERSON, ident)
+    assert not OUTSIDE.may_be_told(said("3 March 1966", "born"), about)
+    assert FAMILY.may_be_told(said("3 March 1966", "born"), about)
+
+
+def test_a_namesake_may_not_be_named() -> None:
+    assert OUTSIDE.may_name("tom", "Tom Rourke")
+    assert not OUTSIDE.may_name("old-mia", "Mia Kask")
+    assert not OUTSIDE.may_name("mia-too", "someone")
+
+
+def test_people_are_counted_once_however_many_entries_they_have() -> None:
+    assert OUTSIDE.people_withheld == 1
+    assert OUTSIDE.names_withheld == {"Mia Rourke", "M. Rourke"}
