@@ -39,7 +39,7 @@ def test_what_outside_may_not_have_is_named_to_the_keeper(where: str) -> None:
 
 
 @pytest.mark.parametrize("where", NAMED)
-@pytest.mark.parametrize("other", [FAMILY, ARCHIVE], ids=str)
+@pytest.mark.parametrize("other", [FAMILY, ARCHIVE], ids=["family", "archive"])
 def test_the_family_and_the_closed_part_have_it(where: str, other: Recipient) -> None:
     assert other.seen(NAMED[where][0]) == NAMED[where][0]
 
