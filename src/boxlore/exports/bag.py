@@ -1,7 +1,7 @@
-"""A bag: files with their fixity, as BagIt 1.0 (RFC 8493) lays them down. Written by streaming, read back in full.
+"""A bag: files with their digests, as BagIt 1.0 (RFC 8493) defines it. Written by streaming, verified in full.
 
-Manifests of SHA-512 and SHA-256 for the payload and for every tag file. Names hold no `%`, CR or LF; links
-are refused; the bag is made under a temporary name and takes its own only when it is whole.
+Payload and tag files each have manifests in SHA-512 and SHA-256. No name holds `%`, a backslash, CR or LF; links are
+refused. The bag is written under a temporary name and renamed when it is whole.
 """
 
 import hashlib
@@ -19,12 +19,14 @@ from boxlore.core.findings import Finding, Severity
 ALGORITHMS = ("sha512", "sha256")
 CHUNK = 1 << 20
 DECLARATION = "BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n"
-LEFT_OUT = {"Thumbs.db", ".DS_Store"}
+"""The text of bagit.txt (RFC 8493, 2.1.1)."""
+SYSTEM_FILES = {"Thumbs.db", ".DS_Store"}
+"""Files that a system adds by itself when a folder is opened; they are no fault of a bag."""
 
 
 @dataclass(frozen=True, slots=True)
 class Payload:
-    """One file of the payload: its path below `data/`, and its bytes or the file they are in."""
+    """One file of the payload: its path below `data/`, and its bytes or the file to copy them from."""
 
     path: str
     source: Path | bytes
@@ -34,57 +36,61 @@ def write_bag(
     folder: Path,
     payload: Iterable[Payload],
     info: Mapping[str, str],
-    copied: Callable[[int], None] = lambda count: None,
+    progress: Callable[[int], None] = lambda count: None,
     tags: Mapping[str, bytes] = MappingProxyType({}),
 ) -> int:
-    """Write a bag as `folder`, with further tag files (2.2.4); returns the number of payload bytes.
+    """Write a bag as `folder`. Returns the number of bytes of the payload.
 
-    Raises WrongUse if the folder is taken.
+    `info` goes into bag-info.txt (RFC 8493, 2.2.2), `tags` are further tag files by path (2.2.4), and `progress` is
+    called with the number of bytes of each piece copied. Raises WrongUse if the folder is not empty or a path is not
+    allowed, CouldNot if the disk refuses; nothing is left behind then.
     """
     if folder.exists() and any(folder.iterdir()):
         raise WrongUse(f"{folder} is not empty.", "Name a new folder for the package.")
-    part = folder.with_name(folder.name + ".part")
-    shutil.rmtree(part, ignore_errors=True)
+    unfinished = folder.with_name(folder.name + ".part")
+    shutil.rmtree(unfinished, ignore_errors=True)
     try:
-        total = _fill(part, payload, info, copied, tags)
+        total = _fill(unfinished, payload, info, progress, tags)
         if folder.exists():
             folder.rmdir()
-        os.replace(part, folder)
+        os.replace(unfinished, folder)
     except OSError as error:
-        shutil.rmtree(part, ignore_errors=True)
+        shutil.rmtree(unfinished, ignore_errors=True)
         raise CouldNot(f"The package could not be written: {error.strerror or error} ({error.filename}).") from error
     except BaseException:
-        shutil.rmtree(part, ignore_errors=True)
+        shutil.rmtree(unfinished, ignore_errors=True)
         raise
     return total
 
 
 def _fill(
-    part: Path,
+    unfinished: Path,
     payload: Iterable[Payload],
     info: Mapping[str, str],
-    copied: Callable[[int], None],
-    further: Mapping[str, bytes],
+    progress: Callable[[int], None],
+    extra_tags: Mapping[str, bytes],
 ) -> int:
+    """Write all files of the bag into the folder `unfinished`. Returns the number of bytes of the payload."""
     manifests: dict[str, list[str]] = {name: [] for name in ALGORITHMS}
     total = count = 0
-    (part / "data").mkdir(parents=True)
-    for one in payload:
-        path = safe_path(one.path)
-        size, digests = _put(part / "data" / path, one.source, copied)
+    (unfinished / "data").mkdir(parents=True)
+    for file in payload:
+        path = safe_path(file.path)
+        size, digests = _write_hashed(unfinished / "data" / path, file.source, progress)
         total, count = total + size, count + 1
         for name, digest in digests.items():
             manifests[name].append(f"{digest}  data/{path}\n")
-    oxum = {"Payload-Oxum": f"{total}.{count}", "Bag-Size": _human(total)}
-    tags = {"bagit.txt": DECLARATION, "bag-info.txt": _info({**info, **oxum})}
-    tags |= {f"manifest-{name}.txt": "".join(sorted(lines, key=_path_of)) for name, lines in manifests.items()}
-    listed: dict[str, list[str]] = {name: [] for name in ALGORITHMS}
-    for name, text in ({name: words.encode() for name, words in tags.items()} | dict(further)).items():
-        _, digests = _put(part / safe_path(name), text, copied)
+    sizes = {"Payload-Oxum": f"{total}.{count}", "Bag-Size": _readable_size(total)}
+    tag_files = {"bagit.txt": DECLARATION, "bag-info.txt": _info({**info, **sizes})}
+    tag_files |= {f"manifest-{name}.txt": "".join(sorted(lines, key=_path_of)) for name, lines in manifests.items()}
+    tag_lines: dict[str, list[str]] = {name: [] for name in ALGORITHMS}
+    for name, text in ({name: words.encode() for name, words in tag_files.items()} | dict(extra_tags)).items():
+        _, digests = _write_hashed(unfinished / safe_path(name), text, progress)
         for algorithm, digest in digests.items():
-            listed[algorithm].append(f"{digest}  {name}\n")
-    for algorithm, lines in listed.items():
-        _put(part / f"tagmanifest-{algorithm}.txt", "".join(sorted(lines, key=_path_of)).encode(), copied)
+            tag_lines[algorithm].append(f"{digest}  {name}\n")
+    for algorithm, lines in tag_lines.items():
+        text = "".join(sorted(lines, key=_path_of)).encode()
+        _write_hashed(unfinished / f"tagmanifest-{algorithm}.txt", text, progress)
     return total
 
 
@@ -93,15 +99,18 @@ def _path_of(line: str) -> str:
 
 
 def safe_path(path: str) -> str:
-    """The path if a bag may hold it. Raises WrongUse for one that is absolute, climbs, or has letters it may not."""
+    """The path in its plain form. Raises WrongUse for a path that a bag of ours may not hold.
+
+    It may not be empty or absolute, and may not hold `..`, `%`, a backslash, CR or LF.
+    """
     parts = PurePosixPath(path).parts
-    if not parts or path.startswith("/") or ".." in parts or any(one in path for one in "%\r\n\\"):
+    if not parts or path.startswith("/") or ".." in parts or any(letter in path for letter in "%\r\n\\"):
         raise WrongUse(f"A package cannot hold a file named {path!r}.", "Rename it and make the package again.")
     return str(PurePosixPath(path))
 
 
-def _put(target: Path, source: Path | bytes, copied: Callable[[int], None]) -> tuple[int, dict[str, str]]:
-    """Copy while hashing, flush to the disk; returns the size and the digests."""
+def _write_hashed(target: Path, source: Path | bytes, progress: Callable[[int], None]) -> tuple[int, dict[str, str]]:
+    """Write a new file, flushed to the disk. Returns its size in bytes and its digest by algorithm."""
     target.parent.mkdir(parents=True, exist_ok=True)
     digests = [hashlib.new(name) for name in ALGORITHMS]
     size = 0
@@ -115,42 +124,46 @@ def _put(target: Path, source: Path | bytes, copied: Callable[[int], None]) -> t
             if source.is_symlink():
                 raise WrongUse(f"{source} is a link.", "A package holds files only.")
             with open(source, "rb") as file:
-                size = _copy(file, out, digests, copied)
+                size = _copy(file, out, digests, progress)
         out.flush()
         os.fsync(out.fileno())
     return size, {name: digest.hexdigest() for name, digest in zip(ALGORITHMS, digests, strict=True)}
 
 
-def _copy(file: BinaryIO, out: BinaryIO, digests: list["hashlib._Hash"], copied: Callable[[int], None]) -> int:
+def _copy(file: BinaryIO, out: BinaryIO, digests: list["hashlib._Hash"], progress: Callable[[int], None]) -> int:
     size = 0
     while data := file.read(CHUNK):
         out.write(data)
         for digest in digests:
             digest.update(data)
         size += len(data)
-        copied(len(data))
+        progress(len(data))
     return size
 
 
 def _info(values: Mapping[str, str]) -> str:
+    """The text of bag-info.txt: `label: value` lines (RFC 8493, 2.2.2), without empty values."""
     lines = [f"{name}: {' '.join(value.split())}\n" for name, value in values.items() if value.strip()]
     return "".join(lines)
 
 
-def _human(size: int) -> str:
+def _readable_size(size: int) -> str:
     steps = [(1e9, "GB"), (1e6, "MB"), (1e3, "KB")]
     return next((f"{size / step:.1f} {unit}" for step, unit in steps if size >= step), f"{size} B")
 
 
 def verify_bag(folder: Path) -> list[Finding]:
-    """Read every file of a bag against its manifests; a finding for each that is missing, changed or not listed."""
+    """A finding for each file of a bag that is missing, changed, or not listed; every listed file is read.
+
+    manifest = *(digest 1*space path newline)     (RFC 8493, 2.1.3)
+    """
     findings: list[Finding] = []
     if not (folder / "bagit.txt").is_file():
         return [_finding("bag.none", f"{folder} is no bag: it has no bagit.txt.")]
     present = {
         path.relative_to(folder).as_posix()
         for path in folder.rglob("*")
-        if path.is_file() and path.name not in LEFT_OUT
+        if path.is_file() and path.name not in SYSTEM_FILES
     }
     listed: set[str] = set()
     for manifest in sorted(folder.glob("*manifest-*.txt")):
@@ -168,12 +181,13 @@ def verify_bag(folder: Path) -> list[Finding]:
 
 
 def _check(folder: Path, path: str, algorithm: str, digest: str) -> list[Finding]:
+    """A finding if the file is missing or has another digest than `digest` (hexadecimal)."""
     target = folder / path
     if ".." in PurePosixPath(path).parts or not target.is_file():
         return [_finding("bag.missing", f"{path} is listed but not there.")]
     with open(target, "rb") as file:
-        found = hashlib.file_digest(file, algorithm).hexdigest()
-    if found != digest.lower():
+        actual = hashlib.file_digest(file, algorithm).hexdigest()
+    if actual != digest.lower():
         return [_finding("bag.changed", f"{path} has changed: its {algorithm} is not the one in the manifest.")]
     return []
 

@@ -1,15 +1,14 @@
-"""Dublin Core as XML: simple (oai_dc) and full (dcterms), streamed, every record checked before it is written.
+"""Dublin Core as XML: simple (oai_dc) and full (dcterms), written record by record.
 
-OAI-PMH 2.0 oai_dc; DCMI “Guidelines for implementing Dublin Core in XML” for xsi:type. An XSD lets empty records
-and empty elements pass, so each record is held against our own schema (RELAX NG) first, a batch at a time; one
-that cannot be valid is named with what is missing and left out.
+Written from OAI-PMH 2.0 (oai_dc) and the DCMI “Guidelines for implementing Dublin Core in XML” (xsi:type). The
+published XSD accepts empty records and empty elements, so records are first checked against our own schema (RELAX
+NG), in batches. A record that is not valid is left out, and a finding says what it lacks.
 """
 
 import re
 from collections.abc import Callable, Iterable, Iterator
 from concurrent.futures import Future, ThreadPoolExecutor
-from dataclasses import dataclass
-from dataclasses import field as starts
+from dataclasses import dataclass, field
 from typing import BinaryIO
 
 from lxml import etree
@@ -26,20 +25,25 @@ DC = "http://purl.org/dc/elements/1.1/"
 DCTERMS = "http://purl.org/dc/terms/"
 XSI = "http://www.w3.org/2001/XMLSchema-instance"
 BATCH = 100
+"""How many records are checked at a time."""
 
 Elements = Callable[[Record, CollectionFacts], Iterator[tuple[str, DcValue]]]
 
 
 @dataclass(frozen=True, slots=True)
 class Flavour:
-    """One way of writing: the record's own element, the prefix of its fields, the namespaces, and the crosswalk."""
+    """One way of writing Dublin Core.
+
+    `record` is the name of a record's element, `prefix` that of its fields, `namespaces` the declarations at the top,
+    `elements` the crosswalk.
+    """
 
     record: str
     prefix: str
     namespaces: str
     elements: Elements
     output: str
-    """What the table of required fields calls it."""
+    """Its name in the table of required fields."""
 
 
 SIMPLE = Flavour("oai_dc:dc", "dc", f'xmlns:oai_dc="{OAI_DC}" xmlns:dc="{DC}"', oai_dc, "oai_dc")
@@ -48,24 +52,28 @@ FULL = Flavour("record", "dcterms", f'xmlns:dcterms="{DCTERMS}" xmlns:xsi="{XSI}
 
 @dataclass(slots=True)
 class RecordsWriter:
-    """Takes records one by one and writes those that are valid by `schema` (RELAX NG); `findings` name the others."""
+    """Takes records one by one and writes the valid ones to `out`; `findings` name the others.
+
+    `schema` is the bytes of a RELAX NG schema, `table` the required fields. While one batch is checked in another
+    thread, the next is made. Call `close` at the end.
+    """
 
     out: BinaryIO
     facts: CollectionFacts
     schema: bytes
     flavour: Flavour
     table: Required = ()
-    findings: list[Finding] = starts(default_factory=list)
-    _batch: list[tuple[Record, str]] = starts(default_factory=list)
-    _check: etree.RelaxNG = starts(init=False)
-    _parser: etree.XMLParser = starts(init=False)
-    _beside: ThreadPoolExecutor = starts(init=False)
-    _waiting: Future[tuple[bytes, list[Finding]]] | None = None
+    findings: list[Finding] = field(default_factory=list)
+    _batch: list[tuple[Record, str]] = field(default_factory=list)
+    _validator: etree.RelaxNG = field(init=False)
+    _parser: etree.XMLParser = field(init=False)
+    _executor: ThreadPoolExecutor = field(init=False)
+    _being_checked: Future[tuple[bytes, list[Finding]]] | None = None
 
     def __post_init__(self) -> None:
-        self._check = etree.RelaxNG(etree.fromstring(self.schema))
+        self._validator = etree.RelaxNG(etree.fromstring(self.schema))
         self._parser = etree.XMLParser(huge_tree=True, resolve_entities=False, no_network=True, collect_ids=False)
-        self._beside = ThreadPoolExecutor(1, "checking")
+        self._executor = ThreadPoolExecutor(1, "checking")
         self.out.write(f"<?xml version='1.0' encoding='UTF-8'?>\n{self._top}".encode())
 
     @property
@@ -73,51 +81,55 @@ class RecordsWriter:
         return f'<records xmlns="{RECORDS}" {self.flavour.namespaces}>\n'
 
     def add(self, record: Record) -> None:
-        """Take one record; it is checked and written with its batch."""
+        """Take one record. It is checked and written with its batch."""
         self._batch.append((record, record_text(record, self.facts, self.flavour)))
         if len(self._batch) == BATCH:
             self._flush()
 
     def close(self) -> None:
-        """Write what is left, and the end."""
+        """Write the last batch and the end of the file."""
         self._flush()
         self._write_checked()
-        self._beside.shutdown()
+        self._executor.shutdown()
         self.out.write(b"</records>\n")
 
     def _flush(self) -> None:
-        """Hand a batch over to be checked, on another core where there is one, while the next is made."""
+        """Write the batch that was being checked, and give the current one to be checked in the other thread."""
         self._write_checked()
-        self._waiting = self._beside.submit(self._checked, self._batch)
+        self._being_checked = self._executor.submit(self._checked, self._batch)
         self._batch = []
 
     def _write_checked(self) -> None:
-        if self._waiting is not None:
-            valid, findings = self._waiting.result()
+        if self._being_checked is not None:
+            valid, findings = self._being_checked.result()
             self.out.write(valid)
             self.findings += findings
 
     def _checked(self, batch: list[tuple[Record, str]]) -> tuple[bytes, list[Finding]]:
-        """The valid records of a batch as bytes, and a finding for each of the others."""
+        """The valid records of a batch as bytes, and a finding for each of the others.
+
+        The whole batch is checked at once; only if it has a fault is each record checked alone.
+        """
         texts = [text for _, text in batch]
         if not texts or not self._fault(texts):
             return "".join(texts).encode(), []
         faults = [self._fault([text]) for text in texts]
-        findings = [
-            _invalid(one, self._lacking(one) or why) for (one, _), why in zip(batch, faults, strict=True) if why
-        ]
+        invalid = [(record, why) for (record, _), why in zip(batch, faults, strict=True) if why]
+        findings = [_invalid(record, self._lacking(record) or why) for record, why in invalid]
         return "".join(text for text, why in zip(texts, faults, strict=True) if not why).encode(), findings
 
     def _lacking(self, record: Record) -> str:
-        """What of the required fields a record lacks, in words."""
+        """The required fields that a record lacks, in words; empty if it lacks none."""
         elements = [(name, value.words) for name, value in self.flavour.elements(record, self.facts)]
         lacks = missing(elements, self.flavour.output, self.table)
         return f"it lacks {' and '.join(lacks)}" if lacks else ""
 
     def _fault(self, texts: list[str]) -> str:
-        """What is wrong with these records together, or an empty string."""
-        whole = etree.fromstring(f"{self._top}{''.join(texts)}</records>".encode(), self._parser)
-        return "" if self._check.validate(whole) else plain_fault(str(self._check.error_log.last_error.message))
+        """The validator's message about the first fault in these records; empty if there is none."""
+        document = etree.fromstring(f"{self._top}{''.join(texts)}</records>".encode(), self._parser)
+        if self._validator.validate(document):
+            return ""
+        return plain_fault(str(self._validator.error_log.last_error.message))
 
 
 def write_records(
@@ -128,7 +140,7 @@ def write_records(
     flavour: Flavour,
     table: Required = (),
 ) -> list[Finding]:
-    """Write every record that is valid by `schema` (RELAX NG); returns a finding for each that is not."""
+    """Write every valid record. Returns a finding for each that is not valid; see `RecordsWriter`."""
     writer = RecordsWriter(out, facts, schema, flavour, table)
     for record in records:
         writer.add(record)
@@ -137,7 +149,7 @@ def write_records(
 
 
 def record_text(record: Record, facts: CollectionFacts, flavour: Flavour) -> str:
-    """One record as text on a line of its own."""
+    """One record as XML on one line."""
     parts = [f"<{flavour.record}>"]
     prefix = flavour.prefix
     for name, (words, language, scheme) in flavour.elements(record, facts):
@@ -153,7 +165,7 @@ def record_text(record: Record, facts: CollectionFacts, flavour: Flavour) -> str
 
 
 def plain_fault(message: str) -> str:
-    """A validator's message with the namespaces left off."""
+    """A validator's message without namespaces and the full stop."""
     return re.sub(r"\{[^}]*\}", "", message).rstrip(".")
 
 

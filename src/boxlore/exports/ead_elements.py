@@ -1,7 +1,7 @@
-"""The two ways of spelling a finding aid: EAD3 1.1.1 (Society of American Archivists, 2019) and EAD 2002.
+"""The elements of a finding aid in its two dialects: EAD3 1.1.1 (Society of American Archivists, 2019) and EAD 2002.
 
-Names need `part` in EAD3 and none in EAD 2002; dates and extents are structured in the one and plain in the other.
-Both say the same; `Dialect` is the common spelling and EAD3, `Ead2002` what differs.
+Both dialects say the same. In EAD3 a name stands in `part`, and dates and extents are structured; in EAD 2002 they
+are plain text. `Dialect` writes what both share and EAD3; `Ead2002` overrides what differs.
 """
 
 from collections.abc import Iterable, Sequence
@@ -21,39 +21,44 @@ from boxlore.exports.markup import clean
 RELATORS = {"person": "depicted", "named": "named, not shown", "photographer": "photographer"}
 DACS = "Describing Archives: A Content Standard (DACS)"
 DESCRIPTION_RIGHTS = "http://creativecommons.org/publicdomain/zero/1.0/"
-"""What we say of the description itself (DACS 8.2): dedicated to the public domain, so that an archive may use it."""
+"""The licence of the description itself (DACS 8.2): public domain, so that an archive may use and change it."""
 
 SOFTWARE = "Boxlore"
 
 
 class Dialect:
-    """EAD3."""
+    """EAD3, and the base of EAD 2002. A method adds one element, or a group of them, to a parent."""
 
     namespace = "http://ead3.archivists.org/schema/"
     name = "ead3"
-    spaces: Any = {None: "http://ead3.archivists.org/schema/"}  # noqa: RUF012  # read only; lxml keys the default by None
+    nsmap: Any = {None: "http://ead3.archivists.org/schema/"}  # noqa: RUF012  # read only; lxml keys the default by None
     dsc: dict[str, str] = {}  # noqa: RUF012  # read only
 
     def tag(self, name: str) -> str:
+        """An element's name with its namespace, as lxml writes it."""
         return f"{{{self.namespace}}}{name}"
 
     def element(self, name: str, **attributes: str) -> etree._Element:
+        """A new element without parent. Underlines in the names of attributes are left out."""
         cleaned = {key.replace("_", ""): clean(words) for key, words in attributes.items()}
-        return etree.Element(self.tag(name), cleaned, nsmap=self.spaces)
+        return etree.Element(self.tag(name), cleaned, nsmap=self.nsmap)
 
     def add(self, parent: etree._Element, name: str, words: str = "", **attributes: str) -> etree._Element:
-        child = etree.SubElement(parent, self.tag(name), {key: clean(one) for key, one in attributes.items()})
+        """Add a child with these words as its text; returns the child."""
+        child = etree.SubElement(parent, self.tag(name), {key: clean(value) for key, value in attributes.items()})
         if words:
             child.text = clean(words)
         return child
 
     def paragraphs(self, name: str, words: Iterable[str], **attributes: str) -> etree._Element:
-        made = self.element(name, **attributes)
-        for one in words:
-            self.add(made, "p", one)
-        return made
+        """A new element without parent, with a `p` for each of the words."""
+        element = self.element(name, **attributes)
+        for paragraph in words:
+            self.add(element, "p", paragraph)
+        return element
 
     def label(self, words: str) -> dict[str, str]:
+        """The attribute that says of what kind an identifier is."""
         return {"localtype": words}
 
     def container(self, did: etree._Element, kind: str, label: str) -> None:
@@ -63,34 +68,38 @@ class Dialect:
         self.add(did, "unitid", number, identifier=f"urn:uuid:{ident}")
 
     def date(self, did: etree._Element, record: Record) -> None:
-        """DACS 2.4: a structured date; a plain one has a standard date, a range its outer bounds, others words only."""
+        """The item's date (DACS 2.4)."""
         dated(self, did, record.date_display, record.edtf)
 
-    def date_range(self, did: etree._Element, holding: Extent) -> None:
-        if holding.years == "undated":
+    def date_range(self, did: etree._Element, extent: Extent) -> None:
+        """The years of the whole collection (DACS 2.4)."""
+        if extent.years == "undated":
             self.add(did, "unitdate", "undated", unitdatetype="inclusive")
             return
-        made = self.add(did, "unitdatestructured", unitdatetype="inclusive")
-        first, last = holding.earliest or holding.latest, holding.latest or holding.earliest
-        both = self.add(made, "daterange")
-        self.add(both, "fromdate", first[:4], standarddate=first)
-        self.add(both, "todate", last[:4], standarddate=last)
+        structured = self.add(did, "unitdatestructured", unitdatetype="inclusive")
+        first, last = extent.earliest or extent.latest, extent.latest or extent.earliest
+        range_element = self.add(structured, "daterange")
+        self.add(range_element, "fromdate", first[:4], standarddate=first)
+        self.add(range_element, "todate", last[:4], standarddate=last)
 
     def extent(self, did: etree._Element, record: Record) -> None:
+        """What the item is, and its size (DACS 2.5)."""
         kind = NATURE.get(record.kind, record.kind)
         self._counted(did, "1", plural(kind), size_words(record))
 
     def _counted(self, did: etree._Element, quantity: str, unit: str, size: str = "", coverage: str = "whole") -> None:
-        made = self.add(did, "physdescstructured", coverage=coverage, physdescstructuredtype="materialtype")
-        self.add(made, "quantity", quantity)
-        self.add(made, "unittype", unit)
+        """An extent such as `20 photographs`. `size` is in mm; `coverage` is whole, or part of several extents."""
+        described = self.add(did, "physdescstructured", coverage=coverage, physdescstructuredtype="materialtype")
+        self.add(described, "quantity", quantity)
+        self.add(described, "unittype", unit)
         if size:
-            self.add(made, "dimensions", size, unit="mm")
+            self.add(described, "dimensions", size, unit="mm")
 
     def origination(self, did: etree._Element, takers: Sequence[PersonShown], facts: CollectionFacts) -> None:
-        for one in takers:
-            made = self.add(did, "origination")
-            self.person(made, authority_form(one, facts.people), "photographer")
+        """Those who took the picture (DACS 2.6)."""
+        for taker in takers:
+            origination = self.add(did, "origination")
+            self.person(origination, authority_form(taker, facts.people), "photographer")
 
     def person(self, parent: etree._Element, words: str, relator: str) -> None:
         self.add(self.add(parent, "persname", relator=relator), "part", words)
@@ -99,7 +108,7 @@ class Dialect:
         self.add(did, "didnote", words)
 
     def scans(self, did: etree._Element, scans: Sequence[tuple[str, str]]) -> None:
-        """A daoset needs two; one scan stands alone."""
+        """Links to the scans, as (path, side). A `daoset` must hold at least two, so a single scan stands alone."""
         parent = self.add(did, "daoset", coverage="whole") if len(scans) > 1 else did
         for path, side in scans:
             dao = self.add(
@@ -108,38 +117,40 @@ class Dialect:
             self.add(self.add(dao, "descriptivenote"), "p", side)
 
     def access_points(self, item: etree._Element, record: Record, facts: CollectionFacts) -> None:
-        made = self.element("controlaccess")
-        for one in record.people:
-            self.person(made, authority_form(one, facts.people), RELATORS.get(one.role, one.role))
-        self._place(made, record)
+        """The people, place, process and keywords of the item, under which it can be found."""
+        controlaccess = self.element("controlaccess")
+        for person in record.people:
+            self.person(controlaccess, authority_form(person, facts.people), RELATORS.get(person.role, person.role))
+        self._place(controlaccess, record)
         if process := record.words("process"):
-            self.genre(made, process, process_term(record))
-        for told in record.all("keyword"):
-            self.add(self.add(made, "subject"), "part", told.words)
-        if len(made):
-            item.append(made)
+            self.genre(controlaccess, process, process_term(record))
+        for keyword in record.all("keyword"):
+            self.add(self.add(controlaccess, "subject"), "part", keyword.words)
+        if len(controlaccess):
+            item.append(controlaccess)
 
-    def _place(self, made: etree._Element, record: Record) -> None:
-        told = record.first("place")
-        if told is None:
+    def _place(self, controlaccess: etree._Element, record: Record) -> None:
+        told_place = record.first("place")
+        if told_place is None:
             return
         place = place_of(record)
-        name = self.add(made, "geogname")
-        self.add(name, "part", full_name(place) if place else told.words)
+        name = self.add(controlaccess, "geogname")
+        self.add(name, "part", full_name(place) if place else told_place.words)
         if place is not None and place.lat is not None and place.lon is not None:
-            where = f"{place.lat:.2f},{place.lon:.2f}"
-            self.add(name, "geographiccoordinates", where, coordinatesystem="WGS84")
+            coordinates = f"{place.lat:.2f},{place.lon:.2f}"
+            self.add(name, "geographiccoordinates", coordinates, coordinatesystem="WGS84")
 
-    def genre(self, made: etree._Element, words: str, term: str) -> None:
-        known = {"source": "aat", "identifier": term} if term else {}
-        self.add(self.add(made, "genreform", **known), "part", words)
+    def genre(self, controlaccess: etree._Element, words: str, term: str) -> None:
+        """The photographic process; `term` is its IRI in the Art & Architecture Thesaurus, or empty."""
+        authority = {"source": "aat", "identifier": term} if term else {}
+        self.add(self.add(controlaccess, "genreform", **authority), "part", words)
 
-    def top(self, facts: CollectionFacts, holding: Extent) -> etree._Element:
-        """Everything above the components."""
+    def top(self, facts: CollectionFacts, extent: Extent) -> etree._Element:
+        """The whole document but its components; its last child is `archdesc`."""
         ead = self.element("ead")
         self._control(ead, facts)
         archdesc = self.add(ead, "archdesc", level="collection")
-        self._collection(archdesc, facts, holding)
+        self._collection(archdesc, facts, extent)
         return ead
 
     def _control(self, ead: etree._Element, facts: CollectionFacts) -> None:
@@ -167,47 +178,49 @@ class Dialect:
         self.add(event, "agenttype", value="machine")
         self.add(event, "agent", SOFTWARE)
 
-    def _collection(self, archdesc: etree._Element, facts: CollectionFacts, holding: Extent) -> None:
+    def _collection(self, archdesc: etree._Element, facts: CollectionFacts, extent: Extent) -> None:
         did = self.add(archdesc, "did")
         self.repository(did, facts)
         self.add(did, "unitid", f"urn:uuid:{facts.id}")
         self.add(did, "unittitle", facts.title)
-        self.date_range(did, holding)
-        self.extents(did, holding)
-        for name in list(holding.creators)[:3]:
+        self.date_range(did, extent)
+        self.extents(did, extent)
+        for name in list(extent.creators)[:3]:
             self.person(self.add(did, "origination"), name, "photographer")
         self.languages(did, facts)
-        for part in collection_notes(facts, holding):
+        for part in collection_notes(facts, extent):
             archdesc.append(self.paragraphs(*part))
 
     def repository(self, did: etree._Element, facts: CollectionFacts) -> None:
         self.add(self.add(self.add(did, "repository"), "corpname"), "part", repository_of(facts))
 
-    def extents(self, did: etree._Element, holding: Extent) -> None:
-        for kind, count in holding.kinds.most_common():
-            coverage = "whole" if len(holding.kinds) == 1 else "part"
+    def extents(self, did: etree._Element, extent: Extent) -> None:
+        for kind, count in extent.kinds.most_common():
+            coverage = "whole" if len(extent.kinds) == 1 else "part"
             self._counted(did, str(count), plural(kind), coverage=coverage)
 
     def languages(self, did: etree._Element, facts: CollectionFacts) -> None:
-        made = self.add(did, "langmaterial")
-        self.add(made, "language", language_name(facts.language), langcode=language_code(facts.language))
+        langmaterial = self.add(did, "langmaterial")
+        self.add(langmaterial, "language", language_name(facts.language), langcode=language_code(facts.language))
 
 
 def dated(dialect: Dialect, did: etree._Element, display: str, edtf: str) -> None:
-    """A date in EAD3: `standarddate` only for what it may hold, and how sure in `certainty`."""
+    """Add a date in EAD3. A plain ISO date gets `standarddate`; any other date gets its earliest and latest day.
+
+    An uncertain or approximate date is marked by `certainty`. Without an EDTF text the words stand alone.
+    """
     if not edtf:
         dialect.add(did, "unitdate", display or "undated", unitdatetype="inclusive")
         return
     parsed = parse(edtf)
-    made = dialect.add(did, "unitdatestructured", unitdatetype="inclusive")
+    structured = dialect.add(did, "unitdatestructured", unitdatetype="inclusive")
     plain, first, last = plain_iso(parsed), parsed.earliest, parsed.latest
-    sure = {"certainty": "approximate"} if parsed.qualified else {}
     bounds = {
         name: str(day) for name, day in (("notbefore", first), ("notafter", last)) if day and 0 <= day.year <= 9999
     }
-    if sure:
-        made.set("certainty", "approximate")
-    single = dialect.add(made, "datesingle", display)
+    if parsed.qualified:
+        structured.set("certainty", "approximate")
+    single = dialect.add(structured, "datesingle", display)
     if plain and not parsed.qualified:
         single.set("standarddate", plain)
     else:
@@ -216,11 +229,11 @@ def dated(dialect: Dialect, did: etree._Element, display: str, edtf: str) -> Non
 
 
 class Ead2002(Dialect):
-    """EAD 2002 (deprecated, still asked for)."""
+    """EAD 2002, which is deprecated and which archives still ask for."""
 
     namespace = "urn:isbn:1-931666-22-9"
     name = "ead2002"
-    spaces: Any = {None: "urn:isbn:1-931666-22-9"}  # noqa: RUF012  # read only
+    nsmap: Any = {None: "urn:isbn:1-931666-22-9"}  # noqa: RUF012  # read only
     dsc = {"type": "combined"}  # noqa: RUF012  # read only
 
     def label(self, words: str) -> dict[str, str]:
@@ -236,20 +249,20 @@ class Ead2002(Dialect):
     def date(self, did: etree._Element, record: Record) -> None:
         parsed = parse(record.edtf) if record.edtf else None
         first, last = (parsed.earliest, parsed.latest) if parsed else (None, None)
-        known = first and last and 0 <= first.year <= 9999 and 0 <= last.year <= 9999
-        normal = {"normal": f"{first}/{last}"} if known else {}
+        has_bounds = first and last and 0 <= first.year <= 9999 and 0 <= last.year <= 9999
+        normal = {"normal": f"{first}/{last}"} if has_bounds else {}
         self.add(did, "unitdate", record.date_display, type="inclusive", **normal)
 
-    def date_range(self, did: etree._Element, holding: Extent) -> None:
-        bounds = f"{holding.earliest or holding.latest}/{holding.latest or holding.earliest}"
-        known = {} if holding.years == "undated" else {"normal": bounds}
-        self.add(did, "unitdate", holding.years, type="inclusive", **known)
+    def date_range(self, did: etree._Element, extent: Extent) -> None:
+        bounds = f"{extent.earliest or extent.latest}/{extent.latest or extent.earliest}"
+        normal = {} if extent.years == "undated" else {"normal": bounds}
+        self.add(did, "unitdate", extent.years, type="inclusive", **normal)
 
     def _counted(self, did: etree._Element, quantity: str, unit: str, size: str = "", coverage: str = "whole") -> None:
-        made = self.add(did, "physdesc")
-        self.add(made, "extent", f"{quantity} {unit}")
+        physdesc = self.add(did, "physdesc")
+        self.add(physdesc, "extent", f"{quantity} {unit}")
         if size:
-            self.add(made, "dimensions", size)
+            self.add(physdesc, "dimensions", size)
 
     def person(self, parent: etree._Element, words: str, relator: str) -> None:
         self.add(parent, "persname", words, role=relator)
@@ -263,14 +276,14 @@ class Ead2002(Dialect):
             dao.set(f"{{{XLINK}}}href", f"../{path}")
             dao.set(f"{{{XLINK}}}title", side)
 
-    def _place(self, made: etree._Element, record: Record) -> None:
-        if (told := record.first("place")) is not None:
+    def _place(self, controlaccess: etree._Element, record: Record) -> None:
+        if (told_place := record.first("place")) is not None:
             place = place_of(record)
-            self.add(made, "geogname", full_name(place) if place else told.words)
+            self.add(controlaccess, "geogname", full_name(place) if place else told_place.words)
 
-    def genre(self, made: etree._Element, words: str, term: str) -> None:
-        known = {"source": "aat", "authfilenumber": term} if term else {}
-        self.add(made, "genreform", words, **known)
+    def genre(self, controlaccess: etree._Element, words: str, term: str) -> None:
+        authority = {"source": "aat", "authfilenumber": term} if term else {}
+        self.add(controlaccess, "genreform", words, **authority)
 
     def access_points(self, item: etree._Element, record: Record, facts: CollectionFacts) -> None:
         super().access_points(item, record, facts)
@@ -301,24 +314,28 @@ _LANGUAGES = {
     "fr": ("French", "fre"), "es": ("Spanish", "spa"), "it": ("Italian", "ita"), "he": ("Hebrew", "heb"),
     "ar": ("Arabic", "ara"), "nl": ("Dutch", "dut"), "pl": ("Polish", "pol"), "pt": ("Portuguese", "por"),
 }  # fmt: skip
-"""ISO 639-1 to name and ISO 639-2/B; anything else stands as `und` with its own tag as the name."""
+"""ISO 639-1 code -> (English name, ISO 639-2/B code)."""
 
 
 def language_name(tag: str) -> str:
+    """The English name of a language; the tag itself for one that is not in our table."""
     return _LANGUAGES.get(tag.split("-")[0].lower(), (tag or "undetermined", ""))[0]
 
 
 def language_code(tag: str) -> str:
+    """The ISO 639-2/B code of a language; `und` for one that is not in our table."""
     return _LANGUAGES.get(tag.split("-")[0].lower(), ("", "und"))[1]
 
 
 def repository_of(facts: CollectionFacts) -> str:
-    """DACS 2.2: the archive's name; before one is known, who holds the collection."""
+    """The archive's name (DACS 2.2); as long as there is none, the name of whoever holds the collection."""
     return facts.archive.repository or facts.holder or "Repository not yet named"
 
 
-def collection_notes(facts: CollectionFacts, holding: Extent) -> list[tuple[str, list[str]]]:
-    """DACS 4.1, 5.1, 5.2, 6.1, 3.1, 3.2 for the whole collection, in words: (element, paragraphs)."""
+def collection_notes(facts: CollectionFacts, extent: Extent) -> list[tuple[str, list[str]]]:
+    """(element, paragraphs) for the whole collection: access, rights, custody, accession, location of the originals,
+    scope and arrangement (DACS 4.1, 4.4, 5.1, 5.2, 6.1, 3.1, 3.2).
+    """
     closed = "The open part may be shown. What names people taken as living is in a closed part, by item, with dates."
     notes = [
         ("accessrestrict", [closed]),
@@ -337,13 +354,13 @@ def collection_notes(facts: CollectionFacts, holding: Extent) -> list[tuple[str,
     notes.append(
         (
             "scopecontent",
-            [f"{holding.words}; {holding.years}. Each item is described with what was told of it and by whom."],
+            [f"{extent.words}; {extent.years}. Each item is described with what was told of it and by whom."],
         )
     )
     arrangement = "By container: box, then folder, then the item's place."
-    if holding.found_in:
-        found = "; ".join(f"{place} ({count})" for place, count in holding.found_in.items())
-        arrangement += f" Before rehousing they were found in: {found}."
+    if extent.found_in:
+        places_found_in = "; ".join(f"{place} ({count})" for place, count in extent.found_in.items())
+        arrangement += f" Before rehousing they were found in: {places_found_in}."
     notes.append(("arrangement", [arrangement]))
     return notes
 

@@ -1,14 +1,13 @@
-"""The finding aid: EAD3 1.1.1 with the DACS minimum, or EAD 2002 for whoever still asks for it; streamed.
+"""The finding aid: EAD3 1.1.1 with the minimum that DACS asks for, or EAD 2002; written component by component.
 
-DACS 2.1-2.6, 3.1, 4.1, 4.5 and 8.2 stand at the top. Each folder, album or bundle is a component of level `file`
-with its arrangement; each item in it carries its containers, since a box is a place and no level. Where the family
-keeps the originals and hands over scans, `originalsloc` (DACS 6.1) stands instead of a container of theirs. Every
-component is held against our own schema before it is written; EDTF stays out of the attributes for plain dates.
+The elements of DACS 2.1-2.6, 3.1, 4.1, 4.5 and 8.2 stand at the top. Each folder, album or bundle is a component of
+level `file` with its arrangement. A box is a place and no level of arrangement, so each item names its containers.
+If the family keeps the originals and hands over scans, `originalsloc` (DACS 6.1) stands instead of containers.
+Every component is checked against our own schema before it is written.
 """
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
-from dataclasses import field as starts
+from dataclasses import dataclass, field
 from itertools import groupby
 from typing import BinaryIO
 
@@ -26,18 +25,21 @@ from boxlore.exports.ead_elements import Dialect
 
 @dataclass(slots=True)
 class FindingAid:
-    """One finding aid of one collection, in one dialect. `findings` name what could not be written."""
+    """One finding aid of one collection, in one dialect.
+
+    `schema` is the bytes of a RELAX NG schema; `findings` name the components that were not valid and are left out.
+    """
 
     facts: CollectionFacts
-    holding: Extent
+    extent: Extent
     dialect: Dialect
     schema: bytes
-    findings: list[Finding] = starts(default_factory=list)
+    findings: list[Finding] = field(default_factory=list)
 
     def write(self, records: Iterable[Record], out: BinaryIO) -> None:
-        """Write the whole. `records` come in the order of their containers."""
+        """Write the finding aid to `out`. `records` must come in the order of their containers."""
         check = etree.RelaxNG(etree.fromstring(self.schema))
-        top = self.dialect.top(self.facts, self.holding)
+        top = self.dialect.top(self.facts, self.extent)
         if not check.validate(top):
             self.findings.append(_fault("The finding aid", check))
         archdesc = top[-1]
@@ -50,58 +52,59 @@ class FindingAid:
                     for child in archdesc:
                         file.write("\n", child)
                     with file.element(self.dialect.tag("dsc"), self.dialect.dsc):
-                        for part in self._components(records, check):
-                            file.write("\n", part)
+                        for component in self._components(records, check):
+                            file.write("\n", component)
         out.write(b"\n")
 
     def _components(self, records: Iterable[Record], check: etree.RelaxNG) -> Iterator[etree._Element]:
-        """A component for each innermost container; items that lie nowhere yet stand by themselves."""
-        for path, inside in groupby(records, key=lambda one: one.mark.path if one.mark else ()):
-            holder = self._folder(path) if path else None
+        """A component for each innermost container with its items, and one for each item that lies in none."""
+        for path, inside in groupby(records, key=lambda record: record.mark.path if record.mark else ()):
+            component = self._folder(path) if path else None
             found_in: dict[str, None] = {}
             for record in inside:
                 item = item_component(record, self.facts, self.dialect)
                 if not check.validate(item):
                     self.findings.append(_fault(record.number, check, record.id))
-                elif holder is None:
+                elif component is None:
                     yield item
                 else:
                     found_in |= {record.found_in: None} if record.found_in else {}
-                    holder.append(item)
-            if holder is not None and len(holder) > 1:
-                self._arranged(holder, list(found_in))
-                yield holder
+                    component.append(item)
+            if component is not None and len(component) > 1:
+                self._arranged(component, list(found_in))
+                yield component
 
     def _folder(self, path: tuple[tuple[str, str], ...]) -> etree._Element:
-        kept = " / ".join(f"{kind.capitalize()} {label}" for kind, label in path)
-        holder = self.dialect.element("c", level="file")
-        did = self.dialect.add(holder, "did")
-        self.dialect.add(did, "unittitle", kept)
+        """The component of a container, still without items; `path` is (kind, label) from the box inwards."""
+        title = " / ".join(f"{kind.capitalize()} {label}" for kind, label in path)
+        component = self.dialect.element("c", level="file")
+        did = self.dialect.add(component, "did")
+        self.dialect.add(did, "unittitle", title)
         if self.facts.originals:
             for kind, label in path:
                 self.dialect.container(did, kind, label)
-        return holder
+        return component
 
-    def _arranged(self, holder: etree._Element, found_in: list[str]) -> None:
-        """The original order goes into the arrangement, before the items."""
-        count = len(holder) - 1
+    def _arranged(self, component: etree._Element, found_in: list[str]) -> None:
+        """Add the arrangement before the items: their number, and where they were found before rehousing."""
+        count = len(component) - 1
         words = f"{count} item{'' if count == 1 else 's'} in the order of their places in the container."
         if found_in:
             words += f" Before rehousing they were found in: {'; '.join(found_in)}."
         note = self.dialect.paragraphs("arrangement", [words])
-        holder.insert(1, note)
+        component.insert(1, note)
 
 
 def item_component(record: Record, facts: CollectionFacts, dialect: Dialect) -> etree._Element:
-    """One item as a component."""
+    """The component of one item, without parent."""
     item = dialect.element("c", level="item", id=f"id-{record.id}")
     did = dialect.add(item, "did")
     for kind, label in (*record.mark.path, ("item", str(record.mark.item))) if record.mark and facts.originals else ():
         if label != "0":
             dialect.container(did, kind, label)
     dialect.unitid(did, record.number, record.id)
-    for told in record.all("archive_reference"):
-        dialect.add(did, "unitid", told.words, **dialect.label("the archive's reference"))
+    for reference in record.all("archive_reference"):
+        dialect.add(did, "unitid", reference.words, **dialect.label("the archive's reference"))
     dialect.add(did, "unittitle", captions.title(record, brackets=facts.brackets))
     dialect.date(did, record)
     dialect.extent(did, record)
@@ -117,18 +120,20 @@ def item_component(record: Record, facts: CollectionFacts, dialect: Dialect) -> 
 
 
 def _described(item: etree._Element, record: Record, facts: CollectionFacts, dialect: Dialect) -> None:
+    """Add access, rights, scope, physical state and custody."""
     if access := access_words(record, facts):
         item.append(dialect.paragraphs("accessrestrict", access))
     item.append(dialect.paragraphs("userestrict", [rights_of(record, facts), *_rights_holders(record)]))
-    words = [captions.caption(record, "sheet"), *(told.words for told in record.all("story"))]
-    words += [f"Date as told: “{told.words}” ({told.sure})" for told in record.all("date")]
-    if said := who_said(record):
-        words.append(f"Who said so: {said}")
+    words = [captions.caption(record, "sheet"), *(statement.words for statement in record.all("story"))]
+    words += [f"Date as told: “{statement.words}” ({statement.sure})" for statement in record.all("date")]
+    if sources := who_said(record):
+        words.append(f"Who said so: {sources}")
     if record.conflicts:
-        words.append("Sources disagree: " + "; ".join(sorted({one.why for one in record.conflicts})))
+        words.append("Sources disagree: " + "; ".join(sorted({conflict.why for conflict in record.conflicts})))
     if record.withheld:
         words.append(f"{record.withheld} statements are withheld from this description.")
-    item.append(dialect.paragraphs("scopecontent", [one for one in words if one.strip()] or ["Not yet described."]))
+    scope = [paragraph for paragraph in words if paragraph.strip()] or ["Not yet described."]
+    item.append(dialect.paragraphs("scopecontent", scope))
     if physical := physical_lines(record):
         item.append(dialect.paragraphs("phystech", physical))
     moves = custody_lines(record)
@@ -138,15 +143,15 @@ def _described(item: etree._Element, record: Record, facts: CollectionFacts, dia
 
 
 def _rights_holders(record: Record) -> list[str]:
-    return [f"Rights holder: {told.words}" for told in record.all("rights_holder")]
+    return [f"Rights holder: {statement.words}" for statement in record.all("rights_holder")]
 
 
-def _fault(what: str, check: etree.RelaxNG, about: str = "") -> Finding:
+def _fault(subject: str, check: etree.RelaxNG, about: str = "") -> Finding:
     why = plain_fault(str(check.error_log.last_error.message))
     return Finding(
         rule="export.invalid",
         severity=Severity.ERROR,
-        message=f"{what} cannot be written as a valid finding aid: {why}.",
+        message=f"{subject} cannot be written as a valid finding aid: {why}.",
         source="our own schema of EAD",
         about=about,
     )

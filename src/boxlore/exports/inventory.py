@@ -1,7 +1,8 @@
-"""The inventory as a table that any office opens, and the page that tells how to check the package.
+"""The inventory as a CSV table, and the page that explains the package and how to check it.
 
-RFC 4180 (comma, CRLF, quotes doubled), UTF-8. Columns are named by DACS and ISAD(G) elements; the upper levels have
-rows of their own. A cell that a spreadsheet would run as a formula begins with an apostrophe (common practice).
+The table follows RFC 4180 (comma, CRLF, quotes doubled) in UTF-8. Its columns are named after elements of DACS and
+ISAD(G); the collection and each container have rows of their own. A cell that a spreadsheet would run as a formula
+begins with an apostrophe (common practice, no source).
 """
 
 import csv
@@ -32,26 +33,30 @@ COLUMNS = (
 )  # fmt: skip
 
 FORMULA = ("=", "+", "-", "@", "\t", "\r")
+"""First characters that make a spreadsheet take a cell for a formula."""
 
 
 def safe_cell(words: str) -> str:
-    """A cell that no spreadsheet runs as a formula."""
+    """The words as a cell that no spreadsheet runs as a formula."""
     words = clean(words)
     return f"'{words}" if words.startswith(FORMULA) else words
 
 
-def inventory_rows(records: Iterable[Record], facts: CollectionFacts, holding: Extent) -> Iterator[list[str]]:
-    """The heading, the collection, then each container before its items. `records` come in the order of containers."""
+def inventory_rows(records: Iterable[Record], facts: CollectionFacts, extent: Extent) -> Iterator[list[str]]:
+    """The rows: the heading, the collection, then each container before its items.
+
+    `records` must come in the order of their containers.
+    """
     yield list(COLUMNS)
-    yield _upper("collection", f"urn:uuid:{facts.id}", facts.title, holding.years, holding.words, facts)
-    seen: set[tuple[tuple[str, str], ...]] = set()
+    yield _upper("collection", f"urn:uuid:{facts.id}", facts.title, extent.years, extent.words, facts)
+    written: set[tuple[tuple[str, str], ...]] = set()
     for record in records:
         path = record.mark.path if record.mark else ()
         for depth in range(1, len(path) + 1):
-            if (part := path[:depth]) not in seen:
-                seen.add(part)
-                kept = " / ".join(f"{kind.capitalize()} {label}" for kind, label in part)
-                yield _upper(part[-1][0], "", kept, "", "", facts, dict(part))
+            if (part := path[:depth]) not in written:
+                written.add(part)
+                title = " / ".join(f"{kind.capitalize()} {label}" for kind, label in part)
+                yield _upper(part[-1][0], "", title, "", "", facts, dict(part))
         yield _item(record, facts)
 
 
@@ -64,6 +69,7 @@ def _upper(
     facts: CollectionFacts,
     path: Mapping[str, str] | None = None,
 ) -> list[str]:
+    """The row of the collection or of a container; `path` gives the container's labels by kind."""
     cells = dict.fromkeys(COLUMNS, "")
     cells |= {"Level of description": level, "Identifier": code, "Title": title, "Date": date, "Extent": extent}
     cells |= {"Box": (path or {}).get("box", ""), "Folder": (path or {}).get("folder", "")}
@@ -73,13 +79,14 @@ def _upper(
 
 
 def originals_words(facts: CollectionFacts) -> str:
-    """Where the originals are: handed over, or still with the family."""
+    """Where the originals are: handed over with the package, or kept by the family."""
     return "handed over with this package" if facts.originals else f"with {facts.holder or 'the family'}"
 
 
 def _item(record: Record, facts: CollectionFacts) -> list[str]:
+    """The row of one item."""
     mark, place, closure = record.mark, place_of(record), facts.closure_of(record)
-    told = record.first("place")
+    told_place = record.first("place")
     cells = (
         "item",
         record.number,
@@ -92,24 +99,24 @@ def _item(record: Record, facts: CollectionFacts) -> list[str]:
         mark.label("folder") if mark else "",
         str(mark.item) if mark and mark.item else "",
         mark.long if mark else "",
-        " ".join([captions.caption(record, "sheet"), *(one.words for one in record.all("story"))]).strip(),
-        "; ".join(authority_form(one, facts.people) for one in record.shown("photographer")),
-        "; ".join(authority_form(one, facts.people) for one in record.people if one.role != "photographer"),
-        full_name(place) if place else told.words if told else "",
+        " ".join([captions.caption(record, "sheet"), *(story.words for story in record.all("story"))]).strip(),
+        "; ".join(authority_form(photographer, facts.people) for photographer in record.shown("photographer")),
+        "; ".join(authority_form(person, facts.people) for person in record.people if person.role != "photographer"),
+        full_name(place) if place else told_place.words if told_place else "",
         ", ".join(part for part in (record.words("process"), size_words(record)) if part),
         " ".join(provenance(record, facts)),
         " ".join(access_words(record, facts)),
         str(closure.until) if closure else "",
         rights_of(record, facts),
         originals_words(facts),
-        "; ".join(one.words for one in record.all("archive_reference")),
+        "; ".join(reference.words for reference in record.all("archive_reference")),
         "; ".join(packed_path(record, scan) for scan in (() if record.closed_scans else record.scans)),
     )
     return [safe_cell(words) for words in cells]
 
 
 def as_csv(rows: Iterable[Sequence[str]]) -> Iterator[bytes]:
-    """Rows as lines of CSV."""
+    """The rows as lines of CSV in UTF-8."""
     for row in rows:
         line = io.StringIO()
         csv.writer(line, lineterminator="\r\n").writerow(row)
@@ -125,11 +132,15 @@ _CHECKS = (
         'if ((Get-FileHash $f -Algorithm SHA512).Hash -ne $h) { "CHANGED: $f" } }',
     ),
 )
-"""How to check a bag with what an operating system brings along."""
+"""(system, command): how to check a bag with the tools that the system has already."""
 
 
-def readme(facts: CollectionFacts, holding: Extent, part: str, contents: Sequence[tuple[str, str]]) -> bytes:
-    """The page that a person opens first: what this is, what each file is, how to check it without our program."""
+def readme(facts: CollectionFacts, extent: Extent, part: str, contents: Sequence[tuple[str, str]]) -> bytes:
+    """The HTML page to open first: what the package is, what each file is, how to check it without our program.
+
+    `part` is the name of the package's folder, which begins with `closed` for the closed part; `contents` is (path,
+    what the file is).
+    """
     closed = (
         "<p><strong>This is the closed part.</strong> It names people taken as living. Each item says until when it "
         "is closed, and why. It is not to be shown before that day.</p>"
@@ -138,15 +149,17 @@ def readme(facts: CollectionFacts, holding: Extent, part: str, contents: Sequenc
         "left out. They are in the closed part.</p>"
     )
     rows = "".join(f"<tr><td><code>{escape(path)}</code></td><td>{escape(words)}</td></tr>" for path, words in contents)
-    checks = "".join(f"<dt>{escape(where)}</dt><dd><pre>{escape(line)}</pre></dd>" for where, line in _CHECKS)
-    kept = "handed over with it" if facts.originals else f"kept by {facts.holder or 'the family'}; these are scans only"
+    checks = "".join(f"<dt>{escape(system)}</dt><dd><pre>{escape(line)}</pre></dd>" for system, line in _CHECKS)
+    whereabouts = (
+        "handed over with it" if facts.originals else f"kept by {facts.holder or 'the family'}; these are scans only"
+    )
     return f"""<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><title>{escape(clean(facts.title))}</title>
 <style>body{{font:1rem/1.5 serif;max-width:46rem;margin:2rem auto;padding:0 1rem}}
 td,dt{{vertical-align:top;padding-right:1rem}}pre{{white-space:pre-wrap}}</style></head><body>
 <h1>{escape(clean(facts.title))}</h1>
-<p>{escape(holding.words)}; {escape(holding.years)}.
-The originals are {escape(clean(kept))}. Made on {facts.on_day}.</p>
+<p>{escape(extent.words)}; {escape(extent.years)}.
+The originals are {escape(clean(whereabouts))}. Made on {facts.on_day}.</p>
 {closed}
 <h2>What is here</h2><table>{rows}</table>
 <h2>Is it whole?</h2>

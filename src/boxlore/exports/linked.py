@@ -1,4 +1,4 @@
-"""Linked data read back before it is trusted: does the file hold the Turtle or N-Triples that its name says?
+"""Checks files of linked data in a package: does a file hold the Turtle or N-Triples that its suffix promises?
 
 W3C, RDF 1.1 Turtle and RDF 1.1 N-Triples (Recommendations of 25 February 2014), as rdflib reads them.
 """
@@ -14,14 +14,15 @@ from boxlore.core.findings import Finding, Severity
 
 FORMATS = {".ttl": "turtle", ".nt": "nt"}
 MOST_BYTES = 50_000_000
-"""A larger file is left to its manifest: reading it into a graph would take more memory than a laptop has."""
+"""A larger file is not checked here, because its graph would need more memory than a laptop has. Its digest in the
+manifest still shows whether it has changed."""
 
 
 def faults_of(path: Path) -> list[Finding]:
-    """What is wrong with a file of linked data; nothing if it reads, or is too large to be read whole."""
+    """A finding if a file of linked data cannot be parsed or is empty; none for other files and too large ones."""
     if path.suffix not in FORMATS or path.stat().st_size > MOST_BYTES:
         return []
-    logging.getLogger("rdflib.term").setLevel(logging.ERROR)  # it warns of dates that are EDTF and no xsd:date
+    logging.getLogger("rdflib.term").setLevel(logging.ERROR)  # it warns of every EDTF date that is no xsd:date
     try:
         graph = Graph().parse(path, format=FORMATS[path.suffix])
     except (BadSyntax, ParserError, UnicodeDecodeError) as error:

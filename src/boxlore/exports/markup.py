@@ -1,4 +1,4 @@
-"""Words made safe for XML and N-Triples: what each format has no place for is left out, the rest is escaped.
+"""Words made safe for XML and N-Triples: characters that the format does not allow are left out, others escaped.
 
 XML 1.0 (fifth edition) 2.2 and 2.4; RDF 1.1 N-Triples 2.4 and its grammar (STRING_LITERAL_QUOTE, IRIREF).
 """
@@ -13,7 +13,7 @@ _NOT_IRI = re.compile('[\x00-\x20<>"{}|^`\\\\\ud800-\udfff]')
 
 
 def clean(words: str) -> str:
-    """Words without the characters that XML 1.0 (2.2) has no place for."""
+    """Words without the characters that XML 1.0 does not allow (2.2)."""
     return words if words.isprintable() else _NOT_XML.sub("", words)
 
 
@@ -21,7 +21,7 @@ def xml_text(words: str) -> str:
     """Words as the text of an XML element."""
     if not words.isprintable():
         words = _NOT_XML.sub("", words)
-    return _MARKUP.sub(lambda found: _ENTITIES[found[0]], words) if _MARKUP.search(words) else words
+    return _MARKUP.sub(lambda match: _ENTITIES[match[0]], words) if _MARKUP.search(words) else words
 
 
 def xml_attribute(words: str) -> str:
@@ -30,7 +30,7 @@ def xml_attribute(words: str) -> str:
 
 
 def literal(words: str) -> str:
-    """Words as an N-Triples string in its quotes; half a surrogate pair, which UTF-8 has no place for, is left out."""
+    """Words as an N-Triples string in its quotes. Half a surrogate pair is left out, as UTF-8 cannot hold it."""
     if not words.isprintable():
         words = _HALF.sub("", words).replace("\\", "\\\\").replace("\n", "\\n").replace("\r", "\\r")
     elif "\\" in words:
@@ -41,7 +41,11 @@ def literal(words: str) -> str:
 
 
 def iri(words: str) -> str:
-    """An IRI in its angle brackets; letters that it may not hold are percent-encoded."""
+    """An IRI in its angle brackets; characters that it may not hold are percent-encoded."""
     if _NOT_IRI.search(words):
-        words = _NOT_IRI.sub(lambda found: "".join(f"%{one:02X}" for one in found[0].encode("utf-8", "replace")), words)
+        words = _NOT_IRI.sub(_percent_encoded, words)
     return f"<{words}>"
+
+
+def _percent_encoded(match: re.Match[str]) -> str:
+    return "".join(f"%{byte:02X}" for byte in match[0].encode("utf-8", "replace"))

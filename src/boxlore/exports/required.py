@@ -1,6 +1,6 @@
 """The table of required fields (`schemas/required.csv`): what each output must hold, how often, and by which clause.
 
-A schema that was written for everybody lets empty records through; this table does not.
+The published schemas accept records that hold next to nothing. This table says what ours must hold.
 """
 
 import csv
@@ -11,7 +11,7 @@ from functools import lru_cache
 
 @dataclass(frozen=True, slots=True)
 class RequiredElement:
-    """One row: an element of one output, at least and at most so often (0 for no limit)."""
+    """One row: an element of one output, and how often it must stand there at least and at most (0: no limit)."""
 
     output: str
     element: str
@@ -24,7 +24,7 @@ Required = tuple[RequiredElement, ...]
 
 
 def read_required(text: str) -> Required:
-    """The table from its CSV."""
+    """Read the table from the text of its CSV file."""
     rows = csv.DictReader(text.splitlines())
     return tuple(
         RequiredElement(row["output"], row["element"], int(row["least"]), int(row["most"]), row["clause"])
@@ -33,16 +33,16 @@ def read_required(text: str) -> Required:
 
 
 def missing(elements: Iterable[tuple[str, str]], output: str, table: Required) -> list[str]:
-    """What a record lacks, or has too often, as words. `elements` are (name, words) pairs."""
-    there = [name for name, words in elements if words.strip()]
-    found: list[str] = []
+    """The elements that a record lacks or has too often, in words. `elements` are its (name, words) pairs."""
+    present = [name for name, words in elements if words.strip()]
+    problems: list[str] = []
     for row in _rows_for(output, table):
-        times = there.count(row.element)
+        times = present.count(row.element)
         if times < row.least:
-            found.append(f"{row.element} ({row.clause})")
+            problems.append(f"{row.element} ({row.clause})")
         elif row.most and times > row.most:
-            found.append(f"a single {row.element} ({row.clause})")
-    return found
+            problems.append(f"a single {row.element} ({row.clause})")
+    return problems
 
 
 @lru_cache(16)

@@ -10,7 +10,7 @@ from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.closing_dates import Closing
 from boxlore.core.records.in_force import Record, StatementView, told_of
 from boxlore.core.statements import Kind, Statement, Subject, Sure
-from boxlore.exports.rdf import person_triples, thing_triples
+from boxlore.exports.rdf import person_triples, subject_triples
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records import AudienceView
 
@@ -113,11 +113,11 @@ def thing_lines(collection: Collection, seen: AudienceView, people: Iterable[str
             continue
         if seen.recipient.may_name(ident, registry[ident].name):
             yield from person_triples(registry[ident])
-            yield from thing_triples(Kind.PERSON, ident, told)
+            yield from subject_triples(Kind.PERSON, ident, told)
     for kind in (Kind.EVENT, Kind.PLACE, Kind.COLLECTION):
         for ident, told in things_told(collection, seen, kind).items():
             if told:
-                yield from thing_triples(kind, ident, told)
+                yield from subject_triples(kind, ident, told)
     if seen.to.is_closed_part and people is None:
         yield from _sittings(collection, seen)
 
@@ -133,4 +133,4 @@ def _sittings(collection: Collection, seen: AudienceView) -> Iterator[str]:
                 facts.append(("recording", one.words))
             elif one.field == "shown":
                 facts.append(("shown", json.dumps({"item": one.words, "moment": one.moment})))
-        yield from thing_triples(Kind.SITTING, ident, told, facts)
+        yield from subject_triples(Kind.SITTING, ident, told, facts)

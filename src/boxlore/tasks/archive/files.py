@@ -21,8 +21,9 @@ from boxlore.exports.dublin_core import FULL, SIMPLE, Flavour, write_records
 from boxlore.exports.ead_elements import EAD3, EAD2002, Dialect
 from boxlore.exports.finding_aid import FindingAid
 from boxlore.exports.inventory import as_csv, inventory_rows
-from boxlore.exports.rdf import FITS, turtle, write_triples
+from boxlore.exports.rdf import MOST_FOR_TURTLE, write_triples
 from boxlore.exports.required import read_required
+from boxlore.exports.turtle_text import as_turtle
 from boxlore.sheets.transfer_papers import Deed, InventoryLine, consent_pdf, gift_pdf, inventory_pdf
 from boxlore.tasks.archive.chapters import chapter_files
 from boxlore.tasks.archive.context import thing_lines, things_told
@@ -178,9 +179,9 @@ def _linked_data(making: Making) -> None:
         people = None if making.selection == EVERYTHING and making.earlier is None else making.people
         for line in thing_lines(making.collection, making.seen, people):
             out.write(f"{line}\n".encode())
-    if making.holding.items <= FITS:
+    if making.holding.items <= MOST_FOR_TURTLE:
         with open(making.stage / "metadata" / "records.nt", encoding="utf-8", newline="\n") as lines:
-            pieces = (piece.encode() for piece in turtle(lines))
+            pieces = (piece.encode() for piece in as_turtle(lines))
             making.put("metadata/records.ttl", "the same linked data as Turtle, for reading", pieces)
 
 
