@@ -120,5 +120,5 @@ def test_a_namesake_may_not_be_named() -> None:
 
 
 def test_people_are_counted_once_however_many_entries_they_have() -> None:
-    assert OUTSIDE.people_withheld == 1
-    assert OUTSIDE.names_withheld == {"Mia Rourke", "M. Rourke"}
+    assert OUTSIDE.withheld.count == 1
+    assert OUTSIDE.withheld.whole_names == {"Mia Rourke", "M. Rourke"}

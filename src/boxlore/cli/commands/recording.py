@@ -60,7 +60,7 @@ def recording(
                 talk.say(f"{again} ({kept_file.because})")
             click.echo(output.safe(kept_file.path))
         if out is not None:
-            for path in write_log(collection, sitting, out, To.OUTSIDE if to == "outside" else To.FAMILY):
+            for path in write_log(collection, sitting, out, To(to)):
                 click.echo(output.safe(str(path)))
 
 

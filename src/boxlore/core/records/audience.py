@@ -132,16 +132,6 @@ class Recipient:
         return person not in self.withheld.people and self.may_read(name)
 
     @property
-    def names_withheld(self) -> frozenset[str]:
-        """The whole names of everyone withheld, as they are spelled: what a search of bytes looks for."""
-        return self.withheld.whole_names
-
-    @property
-    def people_withheld(self) -> int:
-        """How many people are withheld."""
-        return len(self.withheld.by_person)
-
-    @property
     def may_hear_closed_passages(self) -> bool:
         """Whether what was said in a closed passage of a sitting may go to the recipient."""
         return not self.to.is_public

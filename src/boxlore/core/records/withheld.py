@@ -33,6 +33,11 @@ class Withheld:
     by_person: Mapping[str, NameForms] = starts(default_factory=dict)
     whole_names: frozenset[str] = frozenset()
 
+    @property
+    def count(self) -> int:
+        """How many people are withheld, each counted once."""
+        return len(self.by_person)
+
     def finds(self, words: str) -> bool:
         """Whether the words hold any form of a withheld name (case, accents and points aside, whole words)."""
         return bool(self.forms.by_first) and self.forms.stand_in(tokens_of(words))

@@ -88,7 +88,7 @@ class ByteSearch:
 
 def byte_search(seen: AudienceView) -> ByteSearch | None:
     """The search for everyone withheld, or None if nobody is."""
-    names = seen.recipient.names_withheld
+    names = seen.withheld.whole_names
     spelled = {spelling.encode().lower() for name in names for spelling in (name, name.lower(), name.upper())}
     if not spelled:
         return None

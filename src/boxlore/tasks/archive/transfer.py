@@ -104,7 +104,7 @@ def transfer(
     for name, seen in (("open", outside), ("closed", seen_by(collection, To.ARCHIVE))):
         parts += _part(run, seen, out / name)
     _note(collection, parts)
-    return Transferred(tuple(parts), outside.recipient.people_withheld, tuple(run.findings))
+    return Transferred(tuple(parts), outside.withheld.count, tuple(run.findings))
 
 
 def _part(run: _TransferRun, seen: AudienceView, folder: Path) -> list[TransferPart]:
