@@ -8,13 +8,14 @@ import json
 import re
 import shutil
 import subprocess
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
 import bagit
 import pytest
+from rdflib import Graph, Namespace
 
 from boxlore.core.crosswalk.repository import Archive
 from boxlore.core.errors import CouldNot, WrongUse
@@ -35,6 +36,7 @@ from boxlore.tasks.collection.records import Selection, record_of, records, seen
 from boxlore.tasks.scans.fixity import verify_scans
 from boxlore.tasks.scans.fixity_events import CHECKED, COPIED, MADE, events
 from boxlore.tasks.scans.packages import verify_package
+from boxlore.tasks.sitting.time_log import read_log
 from boxlore.tasks.telling.statements import Teller, Telling
 
 ON = date(2026, 11, 25)
@@ -354,9 +356,90 @@ def test_a_rebuilt_collection_has_lost_nothing_that_the_transfer_holds(demo: Pat
         assert {one.name for one in before.people().values()} == {one.name for one in after.people().values()}
         assert {one.state for one in verify_scans(after)} == {"same"}
         assert seen_by(after, To.OUTSIDE).withheld.people == seen_by(before, To.OUTSIDE).withheld.people
-        sittings = dict(after.store.subjects("sitting"))
-        assert len(sittings) == 1
+        (sitting,) = dict(after.store.subjects("sitting"))
+        assert read_log(after, sitting).outs == read_log(before, sitting).outs != ()
+        assert read_log(after, sitting).recordings == read_log(before, sitting).recordings != ()
         assert (after.folder / "recordings" / "sitting-1.wav").is_file()
+
+
+BX = Namespace("urn:boxlore:terms:")
+
+
+def graph_of(bag: Path) -> Graph:
+    """The linked data of a bag, read by rdflib."""
+    return Graph().parse(bag / "data" / "metadata" / "records.nt", format="nt")
+
+
+def changed(demo: Path, target: Path, change: Callable[[str], str]) -> Path:
+    """The closed part of the demo's transfer with other linked data, sealed again by bagit."""
+    shutil.copytree(demo / "transfer" / "closed", target / "closed")
+    path = target / "closed" / "data" / "metadata" / "records.nt"
+    path.write_text(change(path.read_text(encoding="utf-8")), encoding="utf-8", newline="\n")
+    bagit.Bag(str(target / "closed")).save(manifests=True)
+    return target
+
+
+def test_what_was_shown_in_a_sitting_is_one_object_of_linked_data(demo: Path) -> None:
+    graph = graph_of(demo / "transfer" / "closed")
+    shown = [json.loads(str(words)) for words in graph.objects(predicate=BX.shown)]
+    assert shown and all(set(one) == {"item", "at"} for one in shown)
+    items = {str(subject).removeprefix("urn:uuid:") for subject in graph.subjects(BX.kind)}
+    assert {one["item"] for one in shown} <= items
+    assert sorted(one["at"] for one in shown) == shown_in_the_demo()
+
+
+def shown_in_the_demo() -> list[int]:
+    """The moments at which the demo's sitting shows an item."""
+    rows = table(Path(__file__).parents[3] / "demo_family" / "sitting.csv")
+    return [int(row["ms"]) for row in rows if row["what"] == "shown"]
+
+
+def _as_once(words: str, at: str) -> str:
+    """How earlier versions wrote what was shown: the statement's words, that may be an object themselves."""
+    inner = json.dumps({"item": words, "at": int(at)}) if int(at) % 200 else words
+    return json.dumps({"item": inner, "moment": int(at)})
+
+
+def test_a_transfer_of_an_earlier_version_is_rebuilt(demo: Path, tmp_path: Path) -> None:
+    shown = re.compile(r'"\{\\"item\\": \\"([0-9a-f-]+)\\", \\"at\\": (\d+)\}"')
+
+    def older(text: str) -> str:
+        text, count = shown.subn(lambda match: json.dumps(_as_once(match[1], match[2])), text)
+        assert count == len(shown_in_the_demo())
+        text = re.sub(r'terms:size> "([\d.]+) x ([\d.]+)"', r'terms:size> "\1 \2"', text)
+        return text.replace('terms/language> "en"', 'terms/language> "en_NZ"').replace(
+            'terms/language> "et"', 'terms/language> "no tag at all"'
+        )
+
+    rebuild(tmp_path / "again", changed(demo, tmp_path / "old", older), on_day=ON)
+    with (
+        open_collection(demo, write=False, on_day=ON) as before,
+        open_collection(tmp_path / "again", write=False, on_day=ON) as after,
+    ):
+        (sitting,) = dict(after.store.subjects("sitting"))
+        assert read_log(after, sitting).outs == read_log(before, sitting).outs
+        sizes = {record.number: record.size_mm for record in records(before)}
+        assert {record.number: record.size_mm for record in records(after)} == sizes
+        languages = {view.language for record in records(after) for rows in record.told.values() for view in rows}
+        assert {"", "en-NZ"} <= languages and not languages & {"en_NZ", "no tag at all"}
+
+
+def test_a_package_that_tells_what_no_log_may_take_is_refused(demo: Path, tmp_path: Path) -> None:
+    def damaged(text: str) -> str:
+        return text.replace('"anyone"', '"everybody"', 1)
+
+    with pytest.raises(CouldNot, match="what no collection may hold"):
+        rebuild(tmp_path / "again", changed(demo, tmp_path / "old", damaged), on_day=ON)
+
+
+def test_an_answer_to_a_question_of_ones_own_is_rebuilt(mine: Collection, tmp_path: Path) -> None:
+    item = find_item(mine, "TRA-0001")
+    Teller(mine).tell(item, "own-clothes", "Ema pross.", Telling(language="et"))
+    transfer(mine, tmp_path / "t", order=TransferOrder(archive=QUICK))
+    rebuild(tmp_path / "again", tmp_path / "t", on_day=ON)
+    with open_collection(tmp_path / "again", write=False, on_day=ON) as after:
+        told = record_of(after, item.id).first("own-clothes")
+        assert told and (told.words, told.language) == ("Ema pross.", "et")
 
 
 def test_a_damaged_package_is_not_rebuilt(demo: Path, tmp_path: Path) -> None:

@@ -154,7 +154,7 @@ def test_recordings_are_kept_with_their_fixity_and_place_in_time(sitting: Sittin
     second = keep_recording(sitting.collection, sitting.id, two, clap_at=2000, clap=2)
     assert (first.start, second.start) == (6000, 98_000)
     assert one.read_bytes() == (sitting.collection.folder / first.path).read_bytes()
-    assert {facts["path"]: facts["sha256"] for facts in files(sitting.collection)} == {
+    assert {facts.path: facts.sha256 for facts in files(sitting.collection)} == {
         first.path: sha256_of(one),
         second.path: sha256_of(two),
     }

@@ -3,10 +3,11 @@
 Times are whole milliseconds from the beginning of the sitting.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from boxlore.core.fields.codec import Codec, as_json, facts_of, one_word
 from boxlore.core.sitting.time_log import Passage
+from boxlore.core.statements import Statement
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,6 +37,12 @@ SHOWN_WORDS: Codec[ShownAt] = Codec(
 )
 """`{"item": id, "at": milliseconds}`. Earlier versions wrote the item's id alone in the demo and in rebuilt
 collections, and `{"item": words, "moment": milliseconds}` in linked data, where the words may be such an object."""
+
+
+def shown_in(statement: Statement) -> ShownAt:
+    """What a statement of the field `shown` says, with the moment. Raises CouldNot."""
+    shown = SHOWN_WORDS.read(statement.words)
+    return shown if shown.at is not None else ShownAt(shown.item, statement.moment or 0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -125,6 +132,12 @@ RECORDING_WORDS: Codec[RecordingFacts] = Codec(
     _parse_recording,
 )
 """A JSON object. The demo of earlier versions wrote path, sha256 and bytes alone."""
+
+
+def recording_in(statement: Statement) -> RecordingFacts:
+    """What a statement of the field `recording` says, with its start. Raises CouldNot."""
+    kept = RECORDING_WORDS.read(statement.words)
+    return kept if kept.start is not None else replace(kept, start=statement.moment or 0)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -1,11 +1,11 @@
 """What a transfer says beyond the records: facts, the order of containers, closures, moves, people and sittings."""
 
-import json
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 
 from boxlore.core.crosswalk.archives import CollectionFacts
 from boxlore.core.crosswalk.repository import NOT_SAID, Archive
+from boxlore.core.fields.sittings import RECORDING_WORDS, SHOWN_WORDS, recording_in, shown_in
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.closing_dates import Closing
 from boxlore.core.records.in_force import Record, StatementView, told_of
@@ -130,7 +130,7 @@ def _sittings(collection: Collection, seen: AudienceView) -> Iterator[str]:
             if not seen.recipient.may_be_told(told_of(one, None, {}), about):
                 continue
             if one.field == "recording":
-                facts.append(("recording", one.words))
+                facts.append(("recording", RECORDING_WORDS.write(recording_in(one))))
             elif one.field == "shown":
-                facts.append(("shown", json.dumps({"item": one.words, "moment": one.moment})))
+                facts.append(("shown", SHOWN_WORDS.write(shown_in(one))))
         yield from subject_triples(Kind.SITTING, ident, told, facts)

@@ -15,6 +15,7 @@ from urllib.parse import unquote
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.guard import checked
 from boxlore.core.fields.language import language_tag
+from boxlore.core.fields.sittings import RECORDING_WORDS, SHOWN_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, read_source
 from boxlore.disk.fixity import sha256_of
@@ -285,10 +286,11 @@ def _others(making: _Rebuilding) -> None:
             for told in making.told.get(name, []):
                 _statement(making, told, subject)
             for words in thing.get("bx:recording", []):
-                making.act.state(subject, "recording", words, sitting=subject.id, moment=0)
+                start = RECORDING_WORDS.typed(words).start
+                making.act.state(subject, "recording", words, sitting=subject.id, moment=start or 0)
             for words in thing.get("bx:shown", []):
-                shown = json.loads(words)
-                making.act.state(subject, "shown", shown["item"], sitting=subject.id, moment=shown["moment"])
+                shown = SHOWN_WORDS.typed(words)
+                making.act.state(subject, "shown", SHOWN_WORDS.write(shown), sitting=subject.id, moment=shown.at)
 
 
 TOGETHER = 500

@@ -1,7 +1,6 @@
 """The demo: a collection made from the invented Tamm and Rourke families, and the whole job run on it."""
 
 import csv
-import json
 import shutil
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
@@ -9,6 +8,7 @@ from datetime import date
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.sittings import RECORDING_WORDS, SHOWN_WORDS, RecordingFacts, ShownAt
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Statement, Subject, Sure, read_source
 from boxlore.disk.fixity import sha256_of
 from boxlore.disk.shipped import shipped
@@ -219,10 +219,11 @@ def _sitting(making: _DemoMaking, home: Path) -> None:
     making.teller.add(act, sitting, "place", "Port Chalmers", how)
     agreed = "Read out and agreed: kept in the family, with the archive after that. Nobody was paid."
     making.teller.add(act, sitting, "agreement", agreed, how)
-    facts = {"path": "recordings/sitting-1.wav", "sha256": sha256_of(recording), "bytes": recording.stat().st_size}
-    act.state(sitting, "recording", json.dumps(facts), sitting=sitting.id, moment=0)
+    path = recording.relative_to(collection.folder).as_posix()
+    facts = RecordingFacts(path=path, sha256=sha256_of(recording), bytes=recording.stat().st_size, start=0)
+    act.state(sitting, "recording", RECORDING_WORDS.write(facts), sitting=sitting.id, moment=0)
     for row in _rows(home / "sitting.csv"):
         if row["what"] == "shown":
-            item = making.items[row["item"]]
-            act.state(sitting, "shown", item.id, sitting=sitting.id, moment=int(row["ms"]))
+            shown = ShownAt(making.items[row["item"]].id, int(row["ms"]))
+            act.state(sitting, "shown", SHOWN_WORDS.write(shown), sitting=sitting.id, moment=shown.at)
     act.done()

@@ -6,15 +6,16 @@ Association, Best Practices, 2018). What someone living allows is asked about ag
 sitting. About 90 minutes, then stop (George Mason University, History Matters).
 """
 
-import json
 from collections.abc import Mapping
 from dataclasses import dataclass
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.sittings import CLOSED_WORDS, COURSE_WORDS, CourseStep
 from boxlore.core.people.consent import Capacity, Consent, allowed, answered, due
 from boxlore.core.people.person import Person
 from boxlore.core.records.living import life_of
 from boxlore.core.sitting.stages import Stage, Step
+from boxlore.core.sitting.time_log import Passage
 from boxlore.core.statements import Kind, Statement, Subject
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.people.registry import consent as keep_consent
@@ -87,7 +88,7 @@ def note(sitting: Sitting, step: str) -> int:
     if moment is None:
         raise WrongUse("No sitting with a teller has begun.", "Begin one first: Esc, then “This sitting”.")
     act = sitting.collection.act(step)
-    words = json.dumps({"step": step, "at": moment})
+    words = COURSE_WORDS.write(CourseStep(step, moment))
     act.state(Subject(Kind.SITTING, sitting.id), "course", words, sitting=sitting.id, moment=moment)
     act.done()
     return moment
@@ -138,8 +139,8 @@ def clap(sitting: Sitting) -> int:
 def steps(collection: Collection, sitting: str) -> list[tuple[int, str]]:
     """(moment, step) of what was noted of a sitting's course."""
     rows = collection.store.statements(Subject(Kind.SITTING, sitting))
-    told = [json.loads(statement.words) for statement, _ in rows if statement.field == "course"]
-    return [(int(one["at"]), str(one["step"])) for one in told]
+    noted = [COURSE_WORDS.read(statement.words) for statement, _ in rows if statement.field == "course"]
+    return [(course.at, course.step) for course in noted]
 
 
 def claps(collection: Collection, sitting: str) -> list[int]:
@@ -152,7 +153,7 @@ def close_passage(sitting: Sitting, minutes: float, why: str) -> None:
     end = sitting.moment
     if end is None:
         raise WrongUse("No sitting with a teller has begun.", "Begin one first: Esc, then “This sitting”.")
-    words = json.dumps({"from": max(0, end - round(minutes * 60_000)), "to": end, "why": why.strip()})
+    words = CLOSED_WORDS.write(Passage(max(0, end - round(minutes * 60_000)), end, why.strip()))
     act = sitting.collection.act("a closed passage")
     act.state(Subject(Kind.SITTING, sitting.id), "closed", words, audience="keeper", sitting=sitting.id, moment=end)
     act.done()

@@ -3,7 +3,6 @@
 A recording lies on the sitting's time by one moment heard in it. Fixity: SHA-256 (FIPS 180-4), as for scans.
 """
 
-import json
 import re
 import wave
 from collections.abc import Iterator
@@ -11,6 +10,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.fields.sittings import PAPER_WORDS, RECORDING_WORDS, PaperFacts, RecordingFacts, recording_in
 from boxlore.core.sitting.time_log import Recording
 from boxlore.core.statements import Kind, Subject
 from boxlore.disk.fixity import sha256_of
@@ -48,9 +48,8 @@ def of_sitting(collection: Collection, sitting: str) -> list[Recording]:
     found = []
     for statement, _ in collection.store.statements(Subject(Kind.SITTING, sitting)):
         if statement.field == "recording":
-            facts = json.loads(statement.words)
-            start = int(facts.get("start", statement.moment or 0))
-            found.append(Recording(str(facts["path"]), start, int(facts.get("length", 0))))
+            kept = recording_in(statement)
+            found.append(Recording(kept.path, kept.start or 0, kept.length))
     return sorted(found, key=lambda one: one.start)
 
 
@@ -64,27 +63,39 @@ def keep_recording(
     if file.suffix.lower() not in SOUND:
         raise WrongUse(f"{file.name} is no sound file.", f"Taken in are {', '.join(SOUND)}.")
     start, because = _start(collection, sitting, clap_at, clap)
-    path, facts, known = _copied(collection, sitting, file, "recordings")
-    if known and any(one.path == path for one in of_sitting(collection, sitting)):
-        return KeptFile(path, start, because, known=True)
+    copied = _copied(collection, sitting, file, "recordings")
+    if copied.known and any(one.path == copied.path for one in of_sitting(collection, sitting)):
+        return KeptFile(copied.path, start, because, known=True)
     act = collection.act(f"recording {file.name}")
-    words = json.dumps(facts | {"start": start, "length": _length(collection.folder / path), "because": because})
+    facts = RecordingFacts(
+        path=copied.path,
+        sha256=copied.sha256,
+        bytes=copied.bytes,
+        name=copied.name,
+        start=start,
+        length=_length(collection.folder / copied.path),
+        because=because,
+    )
+    words = RECORDING_WORDS.write(facts)
     act.state(Subject(Kind.SITTING, sitting), "recording", words, sitting=sitting, moment=start)
     act.done()
-    return KeptFile(path, start, because)
+    return KeptFile(copied.path, start, because)
 
 
 def keep_paper(collection: Collection, sitting: str, file: Path, what: str = "") -> KeptFile:
     """Take a signed paper in: an agreement, a release, a gift form."""
     if file.suffix.lower() not in PAPERS:
         raise WrongUse(f"{file.name} is no scanned paper.", f"Taken in are {', '.join(PAPERS)}.")
-    path, facts, known = _copied(collection, sitting, file, "papers")
-    if not known:
+    copied = _copied(collection, sitting, file, "papers")
+    if not copied.known:
         act = collection.act(f"paper {file.name}")
-        words = json.dumps(facts | {"what": what.strip()})
+        facts = PaperFacts(
+            path=copied.path, sha256=copied.sha256, bytes=copied.bytes, name=copied.name, what=what.strip()
+        )
+        words = PAPER_WORDS.write(facts)
         act.state(Subject(Kind.SITTING, sitting), "paper", words, audience="keeper", sitting=sitting)
         act.done()
-    return KeptFile(path, known=known)
+    return KeptFile(copied.path, known=copied.known)
 
 
 def _start(collection: Collection, sitting: str, clap_at: int | None, clap: int) -> tuple[int, str]:
@@ -98,11 +109,22 @@ def _start(collection: Collection, sitting: str, clap_at: int | None, clap: int)
     return (begun[0], "noted when it was started") if begun else (0, "taken as begun with the sitting")
 
 
-def _copied(collection: Collection, sitting: str, file: Path, folder: str) -> tuple[str, dict[str, object], bool]:
+@dataclass(frozen=True, slots=True)
+class _CopiedFile:
+    """A file in the collection's folder, under the `name` that it came by; `known` if the bytes were there already."""
+
+    path: str
+    sha256: str
+    bytes: int
+    name: str
+    known: bool = False
+
+
+def _copied(collection: Collection, sitting: str, file: Path, folder: str) -> _CopiedFile:
     digest = sha256_of(file)
     for kept in files(collection):
-        if kept["sha256"] == digest and str(kept["path"]).startswith(f"{folder}/"):
-            return str(kept["path"]), kept, True
+        if kept.sha256 == digest and kept.path.startswith(f"{folder}/"):
+            return _CopiedFile(kept.path, digest, kept.bytes, kept.name, known=True)
     name = dict(sittings(collection)).get(sitting, "")
     if not name:
         raise WrongUse("There is no such sitting.", "boxlore recording lists them.")
@@ -121,7 +143,7 @@ def _copied(collection: Collection, sitting: str, file: Path, folder: str) -> tu
         target.unlink()
         raise CouldNot(f"{file.name} could not be copied whole.", "Look at the disk, and try again.")
     path = target.relative_to(collection.folder).as_posix()
-    return path, {"path": path, "sha256": digest, "bytes": target.stat().st_size, "name": file.name}, False
+    return _CopiedFile(path, digest, target.stat().st_size, file.name)
 
 
 def _length(path: Path) -> int:
@@ -135,18 +157,21 @@ def _length(path: Path) -> int:
         return 0
 
 
-def files(collection: Collection) -> Iterator[dict[str, object]]:
-    """The facts of every recording and paper: path, sha256, bytes."""
+def files(collection: Collection) -> Iterator[RecordingFacts | PaperFacts]:
+    """The facts of every recording and paper."""
     for _, rows in collection.store.subjects(Kind.SITTING):
-        yield from (json.loads(one.words) for one, _ in rows if one.field in ("recording", "paper"))
+        for statement, _ in rows:
+            if statement.field == "recording":
+                yield RECORDING_WORDS.read(statement.words)
+            elif statement.field == "paper":
+                yield PAPER_WORDS.read(statement.words)
 
 
 def verify_kept(collection: Collection) -> Iterator[Verified]:
     """Read every recording and paper again and hold it against the SHA-256 of the day it was kept."""
     for facts in files(collection):
-        path = str(facts["path"])
         try:
-            state = "same" if sha256_of(collection.folder / path) == facts["sha256"] else "changed"
+            state = "same" if sha256_of(collection.folder / facts.path) == facts.sha256 else "changed"
         except CouldNot:
             state = "gone"
-        yield Verified(path, state)
+        yield Verified(facts.path, state)

@@ -13,6 +13,7 @@ from dataclasses import dataclass, field, replace
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.language import language_tag
+from boxlore.core.fields.sittings import SHOWN_WORDS, ShownAt
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.in_force import Record, ScanFile, StatementView
 from boxlore.core.rules.of_record import look_over
@@ -136,7 +137,7 @@ class Sitting:
         self.to_name.clear()
         if self.id and self.writable and self.stage is Stage.GOING_THROUGH:
             act = self.collection.act("shown")
-            words = json.dumps({"item": item, "at": self.moment})
+            words = SHOWN_WORDS.write(ShownAt(item, self.moment))
             act.state(Subject(Kind.SITTING, self.id), "shown", words, sitting=self.id, moment=self.moment)
             act.done()
 

@@ -6,7 +6,6 @@ that touches a closed passage, and an item shown in such a passage by its number
 
 import csv
 import io
-import json
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -14,11 +13,12 @@ from pathlib import Path
 
 from boxlore.core.crosswalk.captions import title
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.sittings import CLOSED_WORDS, shown_in
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.audience import Recipient, To
 from boxlore.core.records.in_force import Record, StatementView, told_of
 from boxlore.core.sitting.time_log import Out, Passage, Recording, clock_of, heard_in, is_closed, outs, within
-from boxlore.core.statements import Kind, Said, Statement, Subject
+from boxlore.core.statements import Kind, Said, Subject
 from boxlore.disk.writing import write_whole
 from boxlore.exports.webvtt import Chapter, write_chapters
 from boxlore.tasks.collection.opening import Collection
@@ -53,31 +53,18 @@ def read_log(collection: Collection, sitting: str) -> SittingLog:
         if statement.subject.kind is not Kind.SITTING
     ]
     recordings = of_sitting(collection, sitting)
-    shown = [_shown(one) for one in rows if one.field == "shown"]
-    ends = [at for at, _ in shown] + [view.moment or 0 for _, view in told] + [one.moment or 0 for one in rows]
+    shown = [shown_in(row) for row in rows if row.field == "shown"]
+    ends = [item.at or 0 for item in shown] + [view.moment or 0 for _, view in told] + [one.moment or 0 for one in rows]
     ends += [one.start + one.length for one in recordings if one.length]
     end = max(ends, default=0) + 1
     return SittingLog(
         sitting=sitting,
         recordings=tuple(recordings),
-        outs=tuple(outs(shown, end)),
-        closed=tuple(_passage(one) for one in rows if one.field == "closed"),
+        outs=tuple(outs(((item.at or 0, item.item) for item in shown), end)),
+        closed=tuple(CLOSED_WORDS.read(row.words) for row in rows if row.field == "closed"),
         told=tuple(sorted(told, key=lambda row: (row[1].moment or 0, row[1].statement))),
         end=end,
     )
-
-
-def _shown(statement: Statement) -> tuple[int, str]:
-    """When an item was shown, and which: the words are its id, or an object with it."""
-    if statement.words.startswith("{"):
-        facts = json.loads(statement.words)
-        return int(facts["at"]), str(facts["item"])
-    return statement.moment or 0, statement.words
-
-
-def _passage(statement: Statement) -> Passage:
-    facts = json.loads(statement.words)
-    return Passage(int(facts["from"]), int(facts["to"]), str(facts.get("why", "")))
 
 
 def cite(collection: Collection, told: StatementView) -> str:
