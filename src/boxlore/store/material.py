@@ -11,7 +11,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
-from boxlore.core.records.in_force import MarkerRows, Material, Related, ScanFile
+from boxlore.core.records.in_force import AS_SCANNED, MarkerRows, Material, Related, ScanFile
 from boxlore.core.statements import Reading
 from boxlore.store.queries import ContainerPath, items_after, number_of, path_of
 from boxlore.store.rows import READING, SELECT, ToldRow, reading_of, statement_of
@@ -109,7 +109,7 @@ def _readings(db: sqlite3.Connection, asked: tuple[str]) -> dict[str, Reading | 
 
 
 def _scans(db: sqlite3.Connection, items: Sequence[str]) -> dict[str, list[ScanFile]]:
-    """The scans of each item, recto before verso."""
+    """The scans of each item: as scanned before altered, and in each of these recto before verso."""
     query = f"""
         SELECT subject, words FROM in_force
         WHERE field = 'shows' AND json_extract(words, '$.item') {_AMONG} ORDER BY row"""
@@ -123,7 +123,7 @@ def _scans(db: sqlite3.Connection, items: Sequence[str]) -> dict[str, list[ScanF
         if "file" in facts[scan]:
             found[shown["item"]].append(_scan(scan, facts[scan], shown))
     for some in found.values():
-        some.sort(key=lambda one: one.side)
+        some.sort(key=lambda one: (one.role != AS_SCANNED, one.side))
     return found
 
 
@@ -140,7 +140,7 @@ def _scan(ident: str, told: dict[str, str], shows: dict[str, Any]) -> ScanFile:
         ppi=facts.get("ppi", 0),
         side=shows["side"],
         area=tuple(shows.get("area") or ()),
-        role=told.get("role", "as-scanned"),
+        role=told.get("role", AS_SCANNED),
         embedded=told.get("embedded", ""),
     )
 

@@ -66,7 +66,9 @@ def _json(collection: Collection, record: Record) -> dict[str, object]:
             }
             for person in record.people
         ],
-        "scans": [{"path": scan.path, "side": scan.side, "sha256": scan.sha256} for scan in record.scans],
+        "scans": [
+            {"path": scan.path, "side": scan.side, "role": scan.role, "sha256": scan.sha256} for scan in record.scans
+        ],
         "related": [{"kind": relation.kind, "number": relation.number} for relation in record.related],
         "statements": rows,
         "conflicts": [{"field": conflict.field, "why": conflict.why} for conflict in record.conflicts],

@@ -14,7 +14,7 @@ from boxlore.core.crosswalk.embedding import Alt, Bag, Embedding, Seq, Struct, T
 from boxlore.core.crosswalk.regions import faces, regions
 from boxlore.core.dates.edtf import parse
 from boxlore.core.dates.edtf_values import plain_iso
-from boxlore.core.records.in_force import Record, ScanFile, StatementView
+from boxlore.core.records.in_force import ALTERED, Record, ScanFile, StatementView
 from boxlore.core.statements import Sure
 
 SOURCE_TYPES = {
@@ -63,15 +63,16 @@ def _title(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue |
 
 
 def _description(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
-    if scan.side == "verso":
-        written = captions.inscription_line(record)
-        return _words(" ".join(part for part in ("The back.", captions.sentence(written)) if part), source)
-    return _words(captions.caption(record, "full"), source)
+    back = scan.side == "verso"
+    words = captions.sentence(captions.inscription_line(record)) if back else captions.caption(record, "full")
+    altered = "Altered version (coloured or retouched)." if scan.role == ALTERED else ""
+    return _words(" ".join(part for part in (altered, "The back." if back else "", words) if part), source)
 
 
 def _alt(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
     side = "The back of: " if scan.side == "verso" else ""
-    return _words(side + captions.alt_text(record), source)
+    altered = "Altered version of: " if scan.role == ALTERED else ""
+    return _words(altered + side + captions.alt_text(record), source)
 
 
 def _people(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
@@ -223,6 +224,11 @@ def _history(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue
     return Seq((Struct((*fields, ("stEvt:softwareAgent", Text(TOOL)))),))
 
 
+def _source_type(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
+    """What was scanned; nothing of an altered version, since how it was altered is not known."""
+    return None if scan.role == ALTERED else Text(SOURCE_TYPES.get(record.kind, PRINT_SOURCE))
+
+
 XMP_ROWS: tuple[tuple[str, Xmp], ...] = (
     ("dc:title", _title),
     ("dc:description", _description),
@@ -255,7 +261,9 @@ XMP_ROWS: tuple[tuple[str, Xmp], ...] = (
     ("dc:identifier", lambda record, scan, source: _text(record.number)),
     (
         "Iptc4xmpExt:DigitalSourceType",
-        lambda record, scan, source: Text(SOURCE_TYPES.get(record.kind, PRINT_SOURCE)),
+        lambda record, scan, source: (
+            Text(SOURCE_TYPES.get(record.kind, PRINT_SOURCE)) if scan.role != ALTERED else None
+        ),
     ),
     ("Iptc4xmpExt:DigImageGUID", lambda record, scan, source: Text(f"urn:uuid:{scan.id}")),
     ("xmpMM:History", _history),

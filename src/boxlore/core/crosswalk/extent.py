@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from dataclasses import field as starts
 
 from boxlore.core.crosswalk.captions import NATURE
-from boxlore.core.records.in_force import Record, ScanFile
+from boxlore.core.records.in_force import AS_SCANNED, Record, ScanFile
 
 PLURALS = {"photograph": "photographs", "album page": "album pages", "mounted photograph": "mounted photographs"}
 
@@ -88,5 +88,5 @@ def _base(record: Record, scan: ScanFile) -> str:
     if scan.area:
         return f"{scan.sha256[:12]}_sheet"
     side = "f" if scan.side == "recto" else "b"
-    altered = "" if scan.role == "as-scanned" else f"_{''.join(c if c.isalnum() else '-' for c in scan.role)}"
+    altered = "" if scan.role == AS_SCANNED else f"_{''.join(c if c.isalnum() else '-' for c in scan.role)}"
     return f"{record.number}_{side}{altered}"

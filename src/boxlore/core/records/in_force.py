@@ -64,6 +64,10 @@ class PersonShown:
         return self.told.sure is not Sure.SURE
 
 
+AS_SCANNED, ALTERED = "as-scanned", "altered"
+"""The roles of a scan. An altered version is coloured or retouched: no output may pass it off as the original."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ScanFile:
     """An image file of one side of an item. `path` is relative to the collection, with slashes.
@@ -80,7 +84,7 @@ class ScanFile:
     height: int
     media_type: str
     side: str = "recto"
-    role: str = "as-scanned"
+    role: str = AS_SCANNED
     ppi: float = 0
     area: tuple[float, ...] = ()
     embedded: str = ""

@@ -17,6 +17,7 @@ from boxlore.core.fields.guard import checked
 from boxlore.core.fields.language import language_tag
 from boxlore.core.fields.sittings import RECORDING_WORDS, SHOWN_WORDS
 from boxlore.core.fields.table import FIELDS
+from boxlore.core.records.in_force import AS_SCANNED
 from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, read_source
 from boxlore.disk.fixity import sha256_of
 from boxlore.disk.writing import write_whole
@@ -203,7 +204,7 @@ def _scan(making: _Rebuilding, item: str, name: str) -> None:
             return
         making.scans[ident] = path
         making.state(Kind.SCAN, ident, "file", json.dumps({**facts, "path": path}, ensure_ascii=False))
-        if (role := _one(thing, "bx:role")) not in ("", "as-scanned"):
+        if (role := _one(thing, "bx:role")) not in ("", AS_SCANNED):
             making.state(Kind.SCAN, ident, "role", role)
         if embedded := embedded_in(making.collection.folder / path):
             making.act.state(

@@ -10,7 +10,7 @@ from boxlore.core.originals.condition import ConditionNoted, condition_findings
 from boxlore.core.originals.housing import Housed, container_findings, housing_findings
 from boxlore.core.originals.scan_quality import ScanFacts, largest_print, scan_findings, verso_missing
 from boxlore.core.records.containers import Container
-from boxlore.core.records.in_force import Record, ScanFile
+from boxlore.core.records.in_force import AS_SCANNED, Record, ScanFile
 from boxlore.core.statements import Kind, Said, Subject
 from boxlore.disk.pictures import read_pixel_format
 from boxlore.tasks.collection.opening import Collection
@@ -142,10 +142,12 @@ def _loan(collection: Collection, record: Record) -> list[Finding]:
 
 
 def check_scans(collection: Collection, selection: Selection = EVERYTHING) -> Iterator[HousingFound]:
-    """The quality of every scan, its header read again: pixels an inch, depth, profile, which way up."""
+    """The quality of every scan as scanned, its header read again: pixels an inch, depth, profile, which way up."""
     for record in records(collection, selection):
         mark = record.mark.short if record.mark else ""
         for scan in record.scans:
+            if scan.role != AS_SCANNED:
+                continue
             for finding in scan_findings(facts_of(collection, record, scan)):
                 yield HousingFound(finding, record.number, mark)
 

@@ -17,7 +17,7 @@ from boxlore.core.crosswalk.copies import CaptionContext, embedding_of
 from boxlore.core.crosswalk.embedding import Embedding
 from boxlore.core.errors import BoxloreError, ByteFault, CouldNot, WrongUse
 from boxlore.core.records.audience import To
-from boxlore.core.records.in_force import Record, ScanFile
+from boxlore.core.records.in_force import AS_SCANNED, Record, ScanFile
 from boxlore.disk.fixity import sha256_of
 from boxlore.disk.pictures import make_upright_jpeg
 from boxlore.disk.writing import could_not, replacing, write_pieces, write_whole
@@ -150,7 +150,7 @@ def place_of(record: Record, scan: ScanFile, longest: int = 0) -> Path:
     for kind, label in record.mark.path if record.mark else ():
         folder /= f"{kind}-{_safe(label)}"
     side = "f" if scan.side == "recto" else "b"
-    altered = "" if scan.role == "as-scanned" else f"_{_safe(scan.role)}"
+    altered = "" if scan.role == AS_SCANNED else f"_{_safe(scan.role)}"
     return folder / f"{record.number}_{side}{altered}{f'_{longest}' if longest else ''}"
 
 

@@ -14,6 +14,7 @@ from pathlib import Path
 
 from boxlore.core.errors import BoxloreError, CouldNot, WrongUse
 from boxlore.core.records.containers import number_text
+from boxlore.core.records.in_force import AS_SCANNED
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Subject
 from boxlore.disk.fixity import sha256_of
 from boxlore.disk.pictures import read_header
@@ -160,6 +161,8 @@ def _scan(run: _IntakeRun, side: ScanSide, digest: str, known: str, number: str)
         "ppi": facts.ppi,
         "media_type": facts.media_type,
     }
+    if side.role != AS_SCANNED:
+        run.act.state(scan, "role", side.role)
     run.act.state(scan, "file", json.dumps(words, ensure_ascii=False))
     if embedded := embedded_in(side.path):
         run.act.state(scan, "embedded", embedded, source=Source(Said.FILE))
@@ -175,9 +178,10 @@ def _relative(path: Path, folder: Path) -> str:
 
 
 def _bring_in(run: _IntakeRun, side: ScanSide, digest: str, number: str) -> Path:
-    """Copy a scan to `scans/`, named by number and side, and prove the copy by its hash."""
+    """Copy a scan to `scans/`, named by number, side and role, and prove the copy by its hash."""
     letter = "f" if side.side == "recto" else "b"
-    target = run.collection.folder / "scans" / f"{number}_{letter}{side.path.suffix.lower()}"
+    role = "" if side.role == AS_SCANNED else f"_{side.role}"
+    target = run.collection.folder / "scans" / f"{number}_{letter}{role}{side.path.suffix.lower()}"
     if target.exists():
         if sha256_of(target) == digest:
             return target

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from itertools import combinations
 
 from boxlore.core.errors import BoxloreError
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.in_force import AS_SCANNED, Record
 from boxlore.core.statements import Kind, Subject
 from boxlore.disk.pictures import bits_apart, looks_hash
 from boxlore.tasks.collection.opening import Collection
@@ -76,7 +76,7 @@ def alike(collection: Collection, records: Iterable[Record]) -> list[Alike]:
     for record in records:
         related |= {frozenset((record.number, one.number)) for one in record.related}
         for scan in record.scans:
-            if scan.side == "recto" and not scan.area and scan.id in looks:
+            if scan.side == "recto" and scan.role == AS_SCANNED and not scan.area and scan.id in looks:
                 fronts[record.number] = int(looks[scan.id], 16)
     return [
         Alike(one, other, apart)

@@ -9,6 +9,7 @@ from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.records.in_force import ALTERED, AS_SCANNED
 
 RECTO, VERSO = "recto", "verso"
 
@@ -17,11 +18,15 @@ _SUFFIX = re.compile(r"(.+?)[ _-]?(?:(?<=[ _-])(f|r|front|recto)|(?<=[ _-])(b|v|
 
 @dataclass(frozen=True, slots=True)
 class ScanSide:
-    """One picture file as one side of an item; `area` is x, y, w, h in 0..1 where it shows only a part."""
+    """One picture file as one side of an item; `area` is x, y, w, h in 0..1 where it shows only a part.
+
+    `role` is as-scanned or altered (coloured, retouched).
+    """
 
     path: Path
     side: str = RECTO
     area: tuple[float, ...] = ()
+    role: str = AS_SCANNED
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -82,9 +87,9 @@ TOLD_COLUMNS = ("process", "title", "date", "place", "story", "inscription", "ph
 def by_table(rows: Iterable[tuple[int, Mapping[str, str]]], folder: Path) -> list[Planned]:
     """One row a side (or an item without a scan). Columns, all optional but `item`:
 
-    item (a key that groups the sides of one item), file (relative to `folder`), side, area (`x y w h`),
-    kind, box, folder, position, found_in, size (`w x h` mm), attached_to, same_picture, and told fields.
-    Raises WrongUse naming the line.
+    item (a key that groups the sides of one item), file (relative to `folder`), side, role (as-scanned, or altered
+    for a version coloured or retouched), area (`x y w h`), kind, box, folder, position, found_in, size (`w x h` mm),
+    attached_to, same_picture, and told fields. Raises WrongUse naming the line.
     """
     items: dict[str, Planned] = {}
     for line, row in rows:
@@ -99,6 +104,13 @@ def by_table(rows: Iterable[tuple[int, Mapping[str, str]]], folder: Path) -> lis
             sides = (*before.sides, side) if side is not None else before.sides
             items[key] = replace(before, sides=sides, told={**before.told, **_told(row)})
     for planned in items.values():
+        scanned = {side.side for side in planned.sides if side.role == AS_SCANNED}
+        for side in planned.sides:
+            if side.side not in scanned:
+                raise WrongUse(
+                    f"Item {planned.key} has an altered {side.side}, {side.path.name}, and no scan of it as it is.",
+                    "Give that scan a row too, so that nobody takes the altered version for the original.",
+                )
         for kind, key in planned.links:
             if key not in items:
                 raise WrongUse(f"Item {planned.key} is linked ({kind}) to {key}, which the table lacks.")
@@ -112,7 +124,10 @@ def _side(line: int, row: Mapping[str, str], folder: Path) -> ScanSide | None:
     side = row.get("side", "").strip().lower() or RECTO
     if side not in (RECTO, VERSO):
         raise WrongUse(f"Line {line}: side is “{side[:20]}”.", "It may be recto or verso.")
-    return ScanSide(folder / name, side, read_area(row.get("area", ""), f"Line {line}"))
+    role = row.get("role", "").strip().lower() or AS_SCANNED
+    if role not in (AS_SCANNED, ALTERED):
+        raise WrongUse(f"Line {line}: role is “{role[:20]}”.", f"It may be {AS_SCANNED} or {ALTERED}.")
+    return ScanSide(folder / name, side, read_area(row.get("area", ""), f"Line {line}"), role)
 
 
 def read_area(text: str, where: str) -> tuple[float, ...]:

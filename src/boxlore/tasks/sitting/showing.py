@@ -13,7 +13,7 @@ from dataclasses import dataclass, field, replace
 from boxlore.core.crosswalk.captions import caption
 from boxlore.core.errors import CouldNot
 from boxlore.core.records.audience import To
-from boxlore.core.records.in_force import Record, ScanFile
+from boxlore.core.records.in_force import ALTERED, Record, ScanFile
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records import seen_by
 from boxlore.tasks.telling.markers import Marked
@@ -150,7 +150,7 @@ class Showing:
             for one in marked
             if one.scan == scan.id
         )
-        altered = ", altered version" if scan.role == "altered" else ""
+        altered = ", altered version" if scan.role == ALTERED else ""
         name = {"recto": "Front", "verso": "Back"}.get(scan.side, scan.side.capitalize())
         return ShownSide(self._number(record.id, scan), name + altered, spots)
 
