@@ -17,7 +17,7 @@ from boxlore.core.statements import Reading, Statement, Sure
 class Person:
     """Someone in the registry; `name` is how captions call them.
 
-    `born` and `died` hold date answers as `core.dates.phrases.answer` gives them, empty where nothing usable
+    `born` and `died` hold date answers as `core.dates.phrases.read` gives them, empty where nothing usable
     was told; `dead` says that a death was told, with a date or without; `living` is yes, no or empty.
     `forms` are the full forms of the name, `calls` the single words by which the person goes (given
     name, nickname).
