@@ -1,7 +1,7 @@
-"""The course of a sitting as a table: where it stands, what the keeper does, where it stands then.
+"""The course of a sitting as a table: from a stage, a step leads to the next stage.
 
-Common practice, no source: agreement before anything is asked, rests as long as they last, a closing that can be
-taken back, and an end from everywhere.
+The agreement is made before anything is asked, a rest may last as long as it is needed, closing can be taken back, and a
+sitting can be ended at every stage (common practice, no source).
 """
 
 from dataclasses import dataclass
@@ -21,7 +21,7 @@ class Stage(StrEnum):
 
 
 class Step(StrEnum):
-    """What the keeper does with it."""
+    """What the keeper does with the sitting."""
 
     BEGIN = "begin"
     REST = "rest"
@@ -41,14 +41,14 @@ MOVES: dict[Stage, dict[Step, Stage]] = {
 
 @dataclass(eq=False)
 class OutOfTurn(WrongUse):
-    """A step that does not follow from where the sitting stands."""
+    """A step that is not possible at the present stage."""
 
     problem: str
     what_to_do: str = "See what can be done in the menu."
 
 
 def move(stage: Stage, step: Step) -> Stage:
-    """The stage that a step leads to. Raises OutOfTurn where MOVES has none."""
+    """The stage that a step leads to. Raises OutOfTurn if MOVES has no such step at this stage."""
     try:
         return MOVES[stage][step]
     except KeyError:

@@ -1,7 +1,10 @@
-"""The time log of a sitting: which item was out when, what was said then, and where in a recording that is heard.
+"""The time log of a sitting: which item was looked at when, and where in a recording a moment is heard.
 
-All times are whole milliseconds from the beginning of the sitting, by a clock that only goes forward. A recording
-lies on that line by one moment heard in it (a clap); a telephone call parts one into several.
+All times are whole milliseconds since the beginning of the sitting, by a clock that only goes forward. One moment that
+is heard in a recording (a clap) tells where the recording began. A sitting may have several recordings, for a
+telephone call can split one.
+
+Example: a recording with `start` 60_000 began one minute into the sitting; the moment 75_000 is heard at 0:15 in it.
 """
 
 from collections.abc import Iterable, Sequence
@@ -10,7 +13,8 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True, slots=True)
 class Recording:
-    """A sound file: `start` is where its first moment lies in the sitting, `length` its own (0 if not known)."""
+    """A sound file: `start` is the time in the sitting at which it begins (it may be below 0), `length` how long it
+    is (0 if that is not known)."""
 
     path: str
     start: int
@@ -19,7 +23,7 @@ class Recording:
 
 @dataclass(frozen=True, slots=True)
 class Passage:
-    """A stretch of the sitting that is closed for outside, and why."""
+    """A stretch of the sitting that is closed for everyone outside the family, and why."""
 
     start: int
     end: int
@@ -28,7 +32,7 @@ class Passage:
 
 @dataclass(frozen=True, slots=True)
 class Out:
-    """An item was out from `start` to `end`."""
+    """An item was looked at from `start` to `end`."""
 
     item: str
     start: int
@@ -36,60 +40,66 @@ class Out:
 
 
 def outs(shown: Iterable[tuple[int, str]], end: int) -> list[Out]:
-    """(moment, item) of each showing → how long each was out; the same item shown again at once is one stretch."""
-    found: list[Out] = []
-    for at, item in sorted(shown, key=lambda one: one[0]):
-        if found and found[-1].item == item:
+    """From (moment, item id) of each showing, and the end of the sitting: from when to when each item was looked at.
+
+    An item that is shown twice in a row is one stretch. Each stretch lasts at least a millisecond.
+    """
+    stretches: list[Out] = []
+    for at, item in sorted(shown, key=lambda showing: showing[0]):
+        if stretches and stretches[-1].item == item:
             continue
-        if found:
-            found[-1] = Out(found[-1].item, found[-1].start, max(at, found[-1].start + 1))
-        found.append(Out(item, at, at + 1))
-    if found:
-        found[-1] = Out(found[-1].item, found[-1].start, max(end, found[-1].start + 1))
-    return found
+        if stretches:
+            stretches[-1] = Out(stretches[-1].item, stretches[-1].start, max(at, stretches[-1].start + 1))
+        stretches.append(Out(item, at, at + 1))
+    if stretches:
+        stretches[-1] = Out(stretches[-1].item, stretches[-1].start, max(end, stretches[-1].start + 1))
+    return stretches
 
 
 def heard_in(recordings: Sequence[Recording], moment: int) -> tuple[Recording, int] | None:
-    """The recording that a moment is heard in, and where in it; None between recordings and before the first."""
-    started = [one for one in recordings if one.start <= moment]
+    """The recording in which a moment is heard, and the time in that recording; None if no recording ran then."""
+    started = [recording for recording in recordings if recording.start <= moment]
     if not started:
         return None
-    last = max(started, key=lambda one: one.start)
+    last = max(started, key=lambda recording: recording.start)
     if last.length and moment > last.start + last.length:
         return None
     return last, moment - last.start
 
 
 def within(recording: Recording, recordings: Sequence[Recording], end: int) -> tuple[int, int]:
-    """From and to which moment of the sitting a recording runs; one of unknown length runs until the next."""
-    later = [one.start for one in recordings if one.start > recording.start]
+    """The moments of the sitting at which a recording begins and ends.
+
+    One of unknown length ends where the next begins, or at the `end` of the sitting.
+    """
+    later = [following.start for following in recordings if following.start > recording.start]
     last = recording.start + recording.length if recording.length else min(later, default=max(end, recording.start + 1))
     return recording.start, last
 
 
 def is_closed(passages: Iterable[Passage], start: int, end: int) -> bool:
-    """Whether a stretch touches a closed passage."""
-    return any(one.start <= end and start <= one.end for one in passages)
+    """Whether the stretch from `start` to `end` touches a closed passage."""
+    return any(passage.start <= end and start <= passage.end for passage in passages)
 
 
 def clock_of(milliseconds: int) -> str:
-    """`0:04:12`, as it stands in a citation."""
+    """A time as `0:04:12`, the way it stands in a citation."""
     seconds = max(milliseconds, 0) // 1000
     return f"{seconds // 3600}:{seconds // 60 % 60:02d}:{seconds % 60:02d}"
 
 
 def moment_of(text: str) -> int:
-    """`12`, `4:12`, `1:04:12.5` → milliseconds. Raises ValueError."""
+    """Milliseconds of `12` (seconds), `4:12` or `1:04:12.5`; a comma may stand for the point. Raises ValueError."""
     parts = text.strip().replace(",", ".").split(":")
     if not 1 <= len(parts) <= 3 or any(not part.isascii() or not part.isdigit() for part in parts[:-1]):
         raise ValueError(text)
     last = parts[-1]
-    whole, _, rest = last.partition(".")
-    if not (whole.isascii() and whole.isdigit() and (not rest or (rest.isascii() and rest.isdigit()))):
+    whole, _, fraction = last.partition(".")
+    if not (whole.isascii() and whole.isdigit() and (not fraction or (fraction.isascii() and fraction.isdigit()))):
         raise ValueError(text)
     if len(parts) > 1 and (int(whole) > 59 or (len(parts) == 3 and int(parts[1]) > 59)):
         raise ValueError(text)
     seconds = int(whole)
     for size, part in zip((60, 3600), reversed(parts[:-1]), strict=False):
         seconds += size * int(part)
-    return seconds * 1000 + round(float(f"0.{rest or 0}") * 1000)
+    return seconds * 1000 + round(float(f"0.{fraction or 0}") * 1000)

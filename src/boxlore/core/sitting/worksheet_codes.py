@@ -1,12 +1,13 @@
-"""The short code of each line of a worksheet, by which an answer finds its way back: `A42-W3-B`.
+"""The short code of each line of a worksheet, which tells where an answer belongs: `A42-W3-B`.
 
     code   = item "-" asked [marker] "-" check
-    item   = series letter and count of the number (TRA-0042 is A42); all its letters where the prefix is another
-    asked  = W who, D when, P where, O occasion, S story
-    marker = the number on the picture, for W
-    check  = ISO/IEC 7064, MOD 37,36 over the letters and digits before it
+    item   = letters digits             ; of the item's number, without the collection's own prefix and leading zeros
+    asked  = "W" who / "D" when / "P" where / "O" occasion / "S" story
+    marker = digits                     ; the number on the picture, only after W
+    check  = letter or digit            ; ISO/IEC 7064, MOD 37,36, over the letters and digits before it
 
-A code is read without regard to case, blanks and hyphens, so that it can be typed as it comes.
+Example: in a collection with the prefix TR, the third marker of TRA-0042 has the code A42-W3 and a check letter.
+A code is read without regard to case, blanks and hyphens, for people type it in many ways.
 """
 
 import re
@@ -16,7 +17,7 @@ from dataclasses import dataclass
 from boxlore.core.errors import WrongUse
 
 ASKED = {"W": "person", "D": "date", "P": "place", "O": "occasion", "S": "story"}
-"""What a line asks, and the field that its answer fills."""
+"""The letter of what a line asks -> the field that its answer is about."""
 
 _LETTERS = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ"
 _CODE = re.compile(r"([A-Z]{1,9})([0-9]+)([WDPOS])([0-9]*)\Z")
@@ -24,7 +25,7 @@ _CODE = re.compile(r"([A-Z]{1,9})([0-9]+)([WDPOS])([0-9]*)\Z")
 
 @dataclass(frozen=True, slots=True)
 class CodedLine:
-    """One line of a worksheet: the item's number, the field asked for, the marker's number or 0."""
+    """One line of a worksheet: the item's number, the field that it asks for, and the marker's number (0 for none)."""
 
     number: str
     field: str
@@ -40,30 +41,30 @@ def check_letter(text: str) -> str:
 
 
 def write_code(line: CodedLine, prefix: str) -> str:
-    """The code of a line; `prefix` is the collection's own, which is left out."""
+    """The code of a line; `prefix` is that of the collection's own numbers, and is left out of the code."""
     letters, count = line.number.split("-")
     item = f"{letters.removeprefix(prefix) or letters}{int(count)}"
     letter = next(key for key, field in ASKED.items() if field == line.field)
-    asked = f"{letter}{line.marker or ''}"
-    return f"{item}-{asked}-{check_letter(item + asked)}"
+    question = f"{letter}{line.marker or ''}"
+    return f"{item}-{question}-{check_letter(item + question)}"
 
 
 def read_code(code: str, prefix: str) -> CodedLine:
-    """The line that a code stands for. Raises WrongUse for a slip of the pen."""
+    """The line that a code stands for. Raises WrongUse for a code of another shape, or with a wrong check letter."""
     plain = re.sub(r"[^0-9A-Z]", "", code.upper())
     body, check = plain[:-1], plain[-1:]
-    found = _CODE.match(body)
-    if found is None or (found[4] and found[3] != "W"):
+    match = _CODE.match(body)
+    if match is None or (match[4] and match[3] != "W"):
         raise WrongUse(f"“{code.strip()[:20]}” is no code of a worksheet.", "It looks like A42-W3-B.")
     if check_letter(body) != check:
         raise WrongUse(f"“{code.strip()[:20]}”: a letter or digit is wrong.", "Look at the worksheet again.")
-    letters = found[1] if len(found[1]) > 1 else prefix + found[1]
-    return CodedLine(f"{letters}-{int(found[2]):04d}", ASKED[found[3]], int(found[4] or 0))
+    letters = match[1] if len(match[1]) > 1 else prefix + match[1]
+    return CodedLine(f"{letters}-{int(match[2]):04d}", ASKED[match[3]], int(match[4] or 0))
 
 
 @dataclass(frozen=True, slots=True)
 class WrittenAnswer:
-    """A code with what was written on its line; `at` is the line of the text where it began, from 1."""
+    """A code, and the words written on its line; `at` is the line of the text at which it began, from 1."""
 
     at: int
     code: str
@@ -74,21 +75,25 @@ _STARTS = re.compile(r"\s*([A-Za-z]{1,9}[0-9]+[ -]*[WDPOSwdpos][0-9]*[ -]*[0-9A-
 
 
 def read_answers(text: str) -> Iterator[WrittenAnswer]:
-    """Answers from plain text: `CODE: words`, one a line; lines without a code go on with the answer before.
+    """The answers in a plain text.
 
-    Lines that begin with # say nothing; an answer without words was left blank and is passed over.
+        text    = {comment / answer}
+        comment = "#" anything
+        answer  = code (":" / "=") words {line without a code}   ; those lines go on with the words
+
+    An answer without words was left blank, and is passed over. Raises WrongUse for words before the first code.
     """
     at, code, words = 0, "", [""]
     for number, line in enumerate(text.splitlines(), 1):
         if line.lstrip().startswith("#"):
             continue
-        if found := _STARTS.match(line):
-            if said := "\n".join(words).strip():
-                yield WrittenAnswer(at, code, said)
-            at, code, words = number, found[1], [found[2]]
+        if match := _STARTS.match(line):
+            if answer := "\n".join(words).strip():
+                yield WrittenAnswer(at, code, answer)
+            at, code, words = number, match[1], [match[2]]
         elif line.strip() and not code:
             raise WrongUse(f"Line {number} stands before any code.", "Write it as CODE: words, such as A42-W3-B: Anna")
         else:
             words.append(line)
-    if said := "\n".join(words).strip():
-        yield WrittenAnswer(at, code, said)
+    if answer := "\n".join(words).strip():
+        yield WrittenAnswer(at, code, answer)
