@@ -1,7 +1,7 @@
 """The course of a sitting as a table: from a stage, a step leads to the next stage.
 
-The agreement is made before anything is asked, a rest may last as long as it is needed, closing can be taken back, and a
-sitting can be ended at every stage (common practice, no source).
+The agreement is made before anything is asked, a rest may last as long as it is needed, closing can be taken back,
+and a sitting can be ended at every stage (common practice, no source).
 """
 
 from dataclasses import dataclass
