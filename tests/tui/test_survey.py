@@ -14,7 +14,8 @@ from boxlore.core.records.in_force import Record
 from boxlore.core.statements import Kind
 from boxlore.tasks.collection.opening import open_collection, start
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.originals.housing import About, house_of, note_container
+from boxlore.tasks.originals.house import house_of
+from boxlore.tasks.originals.housing import About, note_container
 
 Opens = Callable[..., Any]
 COUNT = 20

@@ -52,14 +52,14 @@ def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator
         for one in look_over_people(people, weddings(collection)):
             yield ItemFinding(one, "", "")
     for pair in alike(collection, seen):
-        yield ItemFinding(_alike(pair), pair.one, marks[pair.one])
+        yield ItemFinding(_alike(pair), pair.first, marks[pair.first])
 
 
 def _alike(pair: Alike) -> Finding:
     return Finding(
         rule="scan.alike",
         severity=Severity.ASK,
-        message=f"{pair.one} and {pair.other} look alike: two prints of one picture?",
+        message=f"{pair.first} and {pair.second} look alike: two prints of one picture?",
         because=(f"{pair.apart} of 64 bits of their difference hashes differ",),
         source="perceptual hashing: common practice, no source",
     )

@@ -16,18 +16,14 @@ from boxlore.tasks.collection.marks import find_item, find_items, holders, marks
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.records import record_of
 from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.originals.house import everything_in, house_of, items_named, place_findings, shown
 from boxlore.tasks.originals.housing import (
     About,
     carry_out,
-    everything_in,
     give_back,
-    house_of,
-    items_named,
     lend,
     new_location,
     note_container,
-    place_findings,
-    shown,
     take_off,
     undo,
 )

@@ -11,7 +11,8 @@ from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.records import record_of
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.originals.housing import About, house_of, note_container
+from boxlore.tasks.originals.house import house_of
+from boxlore.tasks.originals.housing import About, note_container
 from boxlore.tasks.originals.survey_run import CHOICES, MOVE_WORDS, SurveyRun
 
 

@@ -14,17 +14,14 @@ from boxlore.core.records.containers import KINDS, LOCATION_KINDS, Container
 from boxlore.tasks.collection.marks import dated, find_item, find_items, marks_of
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records import Selection
+from boxlore.tasks.originals.house import House, house_of, items_named, shown
 from boxlore.tasks.originals.housing import (
     About,
-    House,
     carry_out,
     give_back,
-    house_of,
-    items_named,
     lend,
     new_location,
     note_container,
-    shown,
     take_off,
     undo,
 )

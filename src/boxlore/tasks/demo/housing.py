@@ -1,4 +1,4 @@
-"""The demo's boxes: where they stand, what they are made of, a first look at three prints, a fortnight's climate."""
+"""The housing of the demo: where its boxes stand, what they are made of, a survey of three prints, a climate log."""
 
 import csv
 from collections.abc import Mapping
@@ -14,7 +14,10 @@ LOG, LOG_AT = "wash_house.csv", "Wash-house"
 
 
 def house(collection: Collection, home: Path, items: Mapping[str, Subject]) -> int:
-    """Carry out `housing.csv`, row by row, and keep the log; returns how many rows there were."""
+    """Carry out `housing.csv` in the folder `home`, row by row, and keep the climate log. Returns the number of rows.
+
+    `items` maps the keys of the demo's tables to the items made from them.
+    """
     with open(home / "housing.csv", encoding="utf-8", newline="") as file:
         rows = [{name: value or "" for name, value in row.items()} for row in csv.DictReader(file)]
     for row in rows:

@@ -1,4 +1,4 @@
-"""The demo: a collection made from the invented Tamm and Rourke families, and the whole job run on it."""
+"""The demo: makes a collection of the invented Tamm and Rourke families, and runs every task on it."""
 
 import csv
 import shutil
@@ -47,7 +47,8 @@ LINKS = ("father", "mother", "spouse")
 
 @dataclass(slots=True)
 class _DemoMaking:
-    """What the parts of the making share: keys of the demo's tables to the things made from them."""
+    """What the steps of making the demo share. `items` and `people` map the keys of its tables to what was made of
+    them; `struck` are the ids of the statements to strike at the end."""
 
     collection: Collection
     teller: Teller
@@ -59,7 +60,11 @@ class _DemoMaking:
 def run(
     folder: Path, say: Callable[[str], None], progress: Progress = QUIET, on_day: date | None = None
 ) -> Iterator[tuple[str, Path]]:
-    """Build the demo in `folder` and run intake, statements, check, copies, sheet, transfer; yields what is where."""
+    """Make the demo in a new or empty `folder`, then run check, copies, sheets, pages and transfer on it.
+
+    Yields (what was made, where it is) after each task; `say` gets a sentence about each. Raises WrongUse if the folder
+    is not empty.
+    """
     if folder.exists() and any(folder.iterdir()):
         raise WrongUse(f"{folder} is not empty.", "Name a new folder for the demo.")
     start(folder, SETTINGS, on_day=on_day)
@@ -68,8 +73,8 @@ def run(
         yield "the collection", folder
         findings = list(check(collection))
         say(f"Check: {len(findings)} findings to ask or mend, such as “{findings[0].finding.message}”")
-        made = list(copies(collection, folder / "copies", progress=progress))
-        say(f"Copies: {len(made)}, each with its caption inside; not one pixel of a scan is changed.")
+        results = list(copies(collection, folder / "copies", progress=progress))
+        say(f"Copies: {len(results)}, each with its caption inside; not one pixel of a scan is changed.")
         yield "captioned copies", folder / "copies"
         printed = sheet(collection, folder / "print" / "album.pdf", progress=progress)
         say(f"Album sheet: {printed.items} photographs, six a page.")
@@ -84,7 +89,7 @@ def run(
 
 
 def _more_on_paper(collection: Collection, out: Path, progress: Progress) -> Iterator[tuple[str, Path]]:
-    """Slips, labels, and a worksheet of the wedding group, whose guests are not all known."""
+    """Print slips, labels, and a worksheet of the wedding group, whose guests are not all known."""
     yield "caption slips", slips(collection, out / "slips.pdf").path
     yield "labels for boxes and folders", labels(collection, out / "labels.pdf").path
     group = PrintOrder(selection=Selection(event="the wedding of Helmi"))
@@ -92,7 +97,7 @@ def _more_on_paper(collection: Collection, out: Path, progress: Progress) -> Ite
 
 
 def build(collection: Collection, say: Callable[[str], None], progress: Progress = QUIET) -> None:
-    """Fill a new collection from the demo's tables."""
+    """Fill a new collection from the tables of the demo: intake, people, statements, housing, a sitting, a strike."""
     home = shipped("demo_family")
     making = _DemoMaking(collection, Teller(collection))
     _take_in(making, home, progress)
@@ -115,10 +120,10 @@ def _rows(path: Path) -> list[dict[str, str]]:
 
 def _take_in(making: _DemoMaking, home: Path, progress: Progress) -> None:
     plan = by_table(enumerate(_rows(home / "intake.csv"), 2), home)
-    for one in take_in(making.collection, plan, IntakeOptions(copy=True), progress):
-        if one.state != "taken":
-            raise WrongUse(f"{one.key}: {one.why or one.state}", "The demo's own pictures are at fault.")
-        making.items[one.key] = find_item(making.collection, one.number)
+    for result in take_in(making.collection, plan, IntakeOptions(copy=True), progress):
+        if result.state != "taken":
+            raise WrongUse(f"{result.key}: {result.why or result.state}", "The demo's own pictures are at fault.")
+        making.items[result.key] = find_item(making.collection, result.number)
 
 
 def _people(making: _DemoMaking, home: Path) -> None:
@@ -130,25 +135,25 @@ def _people(making: _DemoMaking, home: Path) -> None:
         for name in PERSON_FIELDS:
             if words := row[name]:
                 subject = making.people[row["person"]]
-                told = making.teller.add_words(act, subject, name, _name(rows, name, words), how)
+                statement = making.teller.add_words(act, subject, name, _name(rows, name, words), how)
                 if name in LINKS:
-                    _means(act, told, making.people[words])
+                    _means(act, statement, making.people[words])
                 else:
-                    making.teller.read_into(act, told)
+                    making.teller.read_into(act, statement)
     act.done()
 
 
 def _name(rows: list[dict[str, str]], name: str, words: str) -> str:
-    """A link's words: the name of the person that the table's key stands for."""
+    """The words of a person's field; for a link, the name of the person whose key `words` is."""
     if name not in LINKS:
         return words
     row = next(row for row in rows if row["person"] == words)
     return f"{row['given']} {row['family']}"
 
 
-def _means(act: Act, told: Statement, person: Subject) -> None:
-    """The keeper says which person is meant."""
-    act.readings.append((told.id, person_reading(person)))
+def _means(act: Act, statement: Statement, person: Subject) -> None:
+    """Add the keeper's reading that says which person a statement means."""
+    act.readings.append((statement.id, person_reading(person)))
 
 
 def _narrator(making: _DemoMaking, key: str) -> Source:
@@ -165,9 +170,9 @@ def _statements(making: _DemoMaking, home: Path, progress: Progress) -> int:
     progress.begin("Telling", len(rows))
     act = making.collection.act("what Leida and Con told, and what is written on the prints")
     for row in rows:
-        told = _tell(making, act, row)
+        statement = _tell(making, act, row)
         if row["act"] == "strike":
-            making.struck.append(told.id)
+            making.struck.append(statement.id)
         progress.step()
     act.done()
     return len(rows)
@@ -183,21 +188,21 @@ def _tell(making: _DemoMaking, act: Act, row: Mapping[str, str]) -> Statement:
     subject = making.items[row["item"]]
     if row["marker"]:
         subject = _marker(making, act, subject, row["marker"])
-    known = making.people.get(row["person"])
-    if known is None and row["field"] in ("person", "named", "photographer") and row["words"]:
-        known = making.people.setdefault(row["words"], act.new(Kind.PERSON))
-        if not any(one.subject == known for one in act.statements):
-            act.state(known, "name", row["words"], source=how.source)
-    told = making.teller.add_words(act, subject, row["field"], row["words"], how)
-    if known is not None:
-        _means(act, told, known)
+    person = making.people.get(row["person"])
+    if person is None and row["field"] in ("person", "named", "photographer") and row["words"]:
+        person = making.people.setdefault(row["words"], act.new(Kind.PERSON))
+        if not any(statement.subject == person for statement in act.statements):
+            act.state(person, "name", row["words"], source=how.source)
+    statement = making.teller.add_words(act, subject, row["field"], row["words"], how)
+    if person is not None:
+        _means(act, statement, person)
     else:
-        making.teller.read_into(act, told)
-    return told
+        making.teller.read_into(act, statement)
+    return statement
 
 
 def _marker(making: _DemoMaking, act: Act, item: Subject, area: str) -> Subject:
-    """A marker on the front of an item."""
+    """Make a marker on the front of an item; `area` as the table has it."""
     scan = next(scan for scan in record_of(making.collection, item.id).scans if scan.side == "recto")
     marker = act.new(Kind.MARKER)
     act.state(marker, "scan", scan.id)
@@ -206,7 +211,7 @@ def _marker(making: _DemoMaking, act: Act, item: Subject, area: str) -> Subject:
 
 
 def _sitting(making: _DemoMaking, home: Path) -> None:
-    """One sitting with its time log and its recording, kept with its fixity."""
+    """Make one sitting, with its time log and its recording, whose SHA-256 is noted."""
     collection = making.collection
     recording = collection.folder / "recordings" / "sitting-1.wav"
     shutil.copyfile(home / "recording.wav", recording)

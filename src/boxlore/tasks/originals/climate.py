@@ -1,4 +1,4 @@
-"""The climate of a location: logs kept with their fixity, readings typed by hand, the verdict, the chart."""
+"""The climate of a location: logs that are kept with their fixity, readings typed by hand, the findings, the chart."""
 
 import json
 import re
@@ -9,7 +9,7 @@ from datetime import datetime
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot, WrongUse
-from boxlore.core.findings import Finding, Severity
+from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.originals.climate import Climate, Measurement, celsius_of, climate_findings, summed
 from boxlore.core.originals.climate_chart import text_chart
 from boxlore.core.originals.climate_log import ClimateLog, read_log
@@ -18,7 +18,8 @@ from boxlore.disk.charts import climate_png
 from boxlore.disk.fixity import sha256_of
 from boxlore.disk.writing import CHUNK, replacing, write_whole
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.originals.housing import House, gather, house_of
+from boxlore.tasks.originals.house import House, house_of
+from boxlore.tasks.originals.housing import gather
 
 FOLDER = "papers/climate"
 BYTES_SOURCE = "SHA-256 (FIPS 180-4) noted when the log was taken in"
@@ -26,7 +27,10 @@ BYTES_SOURCE = "SHA-256 (FIPS 180-4) noted when the log was taken in"
 
 @dataclass(frozen=True, slots=True)
 class Judged:
-    """What is known of one location: its readings, the figures, the findings, and how its files were read."""
+    """The climate of one location: its readings, their figures, the findings, and notes on how the files were read.
+
+    `where` is the location's path, such as `House / Hall`, or the name of a log that is not kept.
+    """
 
     where: str
     readings: tuple[Measurement, ...]
@@ -36,7 +40,7 @@ class Judged:
 
 
 def read_file(path: Path, *, unit: str = "", order: str = "") -> ClimateLog:
-    """Read one logger's CSV. Raises WrongUse naming what it lacks."""
+    """Read one logger's CSV. Raises CouldNot if there is no such file, WrongUse if it is no log (see `read_log`)."""
     try:
         data = path.read_bytes()
     except OSError as error:
@@ -45,7 +49,10 @@ def read_file(path: Path, *, unit: str = "", order: str = "") -> ClimateLog:
 
 
 def _text(data: bytes) -> str:
-    """Loggers write UTF-8, UTF-16 with its mark, or an 8-bit code page, where only the degree sign matters."""
+    """The text of a log: UTF-16 if it begins with a byte order mark, else UTF-8, else Windows-1252.
+
+    Of an 8-bit code page only the degree sign matters here.
+    """
     if data[:2] in (b"\xff\xfe", b"\xfe\xff"):
         return data.decode("utf-16", errors="replace")
     try:
@@ -55,14 +62,16 @@ def _text(data: bytes) -> str:
 
 
 def judge(where: str, readings: Sequence[Measurement], notes: Iterable[str] = ()) -> Judged:
-    """The verdict on a log."""
+    """The figures and findings of readings that stand in the order of their times."""
     climate = summed(readings)
     return Judged(where, tuple(readings), climate, tuple(climate_findings(climate)), tuple(notes))
 
 
 def keep_log(collection: Collection, path: Path, location: str, *, unit: str = "", order: str = "") -> Judged:
-    """Take a log in: it is read first, then copied beside the papers, and noted at its location. A log that is
-    there already is not taken twice."""
+    """Take a log in: read it, copy it into FOLDER, and note it at its location.
+
+    A log whose bytes are there already is not taken twice. Raises WrongUse, CouldNot (see `read_file`).
+    """
     log = read_file(path, unit=unit, order=order or collection.settings.day_order)
     where = house_of(collection).location(location)
     digest = sha256_of(path)
@@ -87,7 +96,7 @@ _VALUE = re.compile(r"\s*(-?\d+(?:[.,]\d+)?)\s*(?:°\s*)?([CFcf]|%)?\s*(?:rh)?\s
 
 
 def typed(temperature: str, humidity: str) -> tuple[float, float]:
-    """`68F`, `20 C`, `45%` → °C and percent. Raises WrongUse for what is none."""
+    """(°C, percent) of a reading typed by hand, such as `68F` or `20 C`, and `45%`. Raises WrongUse."""
     t, rh = _VALUE.match(temperature), _VALUE.match(humidity)
     if t is None or t[2] not in ("C", "F", "c", "f"):
         raise WrongUse(f"“{temperature[:20]}” is no temperature.", "Write it with its unit: 20C or 68F.")
@@ -98,7 +107,7 @@ def typed(temperature: str, humidity: str) -> tuple[float, float]:
 
 
 def note_reading(collection: Collection, location: str, when: datetime, temperature: str, humidity: str) -> None:
-    """Keep one reading typed by hand."""
+    """Keep one reading typed by hand. Raises WrongUse for a value that is none, or an unknown location."""
     celsius, percent = typed(temperature, humidity)
     where = house_of(collection).location(location)
     act = collection.act(f"reading at {where.name}")
@@ -108,16 +117,16 @@ def note_reading(collection: Collection, location: str, when: datetime, temperat
 
 
 def judged(collection: Collection, house: House | None = None) -> list[Judged]:
-    """The verdict on every location that has readings."""
+    """The climate of every location that has readings."""
     house = house or house_of(collection)
-    found: list[Judged] = []
+    judgements: list[Judged] = []
     for ident, facts in collection.store.subjects("location"):
-        logs = [json.loads(one.words) for one, _ in facts if one.field == "climate"]
-        hand = [_reading(one.words) for one, _ in facts if one.field == "measured"]
+        logs = [json.loads(statement.words) for statement, _ in facts if statement.field == "climate"]
+        hand = [_reading(statement.words) for statement, _ in facts if statement.field == "measured"]
         if logs or hand:
             where = " / ".join(house.locations[ident].path)
-            found.append(_judge_all(collection, where, logs, hand))
-    return found
+            judgements.append(_judge_all(collection, where, logs, hand))
+    return judgements
 
 
 def _reading(words: str) -> Measurement:
@@ -128,45 +137,56 @@ def _reading(words: str) -> Measurement:
 def _judge_all(
     collection: Collection, where: str, logs: Sequence[dict[str, str]], hand: Sequence[Measurement]
 ) -> Judged:
+    """The climate of one location from its kept logs and the readings typed by `hand`, in one line of time.
+
+    A log that is gone or has changed is left out, with a finding.
+    """
     readings = list(hand)
     notes: list[str] = []
     lost: list[Finding] = []
     for facts in logs:
         path = collection.folder / facts["path"]
         try:
-            same = sha256_of(path) == facts["sha256"]
+            unchanged = sha256_of(path) == facts["sha256"]
         except CouldNot:
             lost.append(_lost(f"The log {facts['path']} is not there."))
             continue
-        if not same:
+        if not unchanged:
             lost.append(_lost(f"The log {facts['path']} has changed since it was taken in; it is left out."))
             continue
         log = read_file(path, unit=facts["unit"], order=facts["order"])
         readings += log.readings
         notes += [f"{path.name}: {note}" for note in log.notes]
-    by_time = dict(sorted({one[0]: one for one in readings}.items()))
+    by_time = dict(sorted({reading[0]: reading for reading in readings}.items()))
     result = judge(where, list(by_time.values()), notes)
     return Judged(where, result.readings, result.climate, (*lost, *result.findings), result.notes)
 
 
 def _lost(message: str) -> Finding:
-    return Finding(rule="climate.log-changed", severity=Severity.ERROR, message=message, source=BYTES_SOURCE)
+    return make_finding("climate.log-changed", Severity.ERROR, message, BYTES_SOURCE)
 
 
-def humidity_at(found: Iterable[Judged], location: Sequence[str]) -> float | None:
-    """The mean humidity where a container stands, if a log of that place, or of one around it, is long enough."""
-    means = {one.where: one.climate.mean_rh for one in found if one.climate is not None and one.climate.judged}
+def humidity_at(judgements: Iterable[Judged], location: Sequence[str]) -> float | None:
+    """The mean humidity (% RH) at a location, given by its names from the house inward.
+
+    Taken from the log of that location, or else of the nearest around it, that is long enough; None without one.
+    """
+    means = {
+        judgement.where: judgement.climate.mean_rh
+        for judgement in judgements
+        if judgement.climate is not None and judgement.climate.judged
+    }
     for depth in range(len(location), 0, -1):
         if (mean := means.get(" / ".join(location[:depth]))) is not None:
             return mean
     return None
 
 
-def chart_lines(one: Judged, width: int) -> list[str]:
-    """The chart for a terminal."""
-    return text_chart(one.readings, width)
+def chart_lines(judgement: Judged, width: int) -> list[str]:
+    """The chart as lines of text for a terminal, at most `width` letters wide."""
+    return text_chart(judgement.readings, width)
 
 
-def write_chart(one: Judged, out: Path) -> None:
-    """The chart as a PNG file."""
-    write_whole(out, climate_png(one.readings, one.where))
+def write_chart(judgement: Judged, out: Path) -> None:
+    """Write the chart to `out` as a PNG."""
+    write_whole(out, climate_png(judgement.readings, judgement.where))

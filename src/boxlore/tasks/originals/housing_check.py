@@ -1,11 +1,14 @@
-"""The check of the originals: how each item and container is housed, condition and hazards, places, loans, scans."""
+"""The check of the originals: housing, condition and hazards, gaps in positions, loans, and the quality of scans.
+
+It reads what is noted and gives it to the rules of `core.originals`.
+"""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
 
 from boxlore.core.errors import CouldNot
-from boxlore.core.findings import Finding, Severity
+from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.originals.condition import ConditionNoted, condition_findings
 from boxlore.core.originals.housing import Housed, container_findings, housing_findings
 from boxlore.core.originals.scan_quality import ScanFacts, largest_print, scan_findings, verso_missing
@@ -16,12 +19,12 @@ from boxlore.disk.pictures import read_pixel_format
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records import EVERYTHING, Selection, records
 from boxlore.tasks.originals.climate import Judged, humidity_at, judged
-from boxlore.tasks.originals.housing import House, house_of, place_findings
+from boxlore.tasks.originals.house import House, house_of, place_findings
 
 
 @dataclass(frozen=True, slots=True)
 class HousingFound:
-    """A finding with the item it is about, or the container (then `number` is empty)."""
+    """A finding, with the number and mark of the item it is about; for a container `number` is ''."""
 
     finding: Finding
     number: str
@@ -30,45 +33,48 @@ class HousingFound:
 
 @dataclass(frozen=True, slots=True)
 class Ground:
-    """What the check of every item rests on, read once."""
+    """What the checks of all items need, read once: where everything is, and the climate of each location."""
 
     house: House
     climates: tuple[Judged, ...]
 
 
 def ground_of(collection: Collection) -> Ground:
-    """Read places and climate."""
+    """Read where everything is, and judge the climate of each location."""
     house = house_of(collection)
     return Ground(house, tuple(judged(collection, house)))
 
 
 def check_housing(collection: Collection, selection: Selection = EVERYTHING) -> Iterator[HousingFound]:
-    """Everything about the originals: hazards first, then containers, places and climate, then item by item."""
+    """Every finding about the originals: hazards first, then containers, positions and climate, then item by item.
+
+    With a selection only the findings about those items.
+    """
     ground = ground_of(collection)
     later: list[HousingFound] = []
     for record in records(collection, selection):
         mark = record.mark.short if record.mark else ""
         for finding in item_findings(collection, record, ground):
-            found = HousingFound(finding, record.number, mark)
+            located = HousingFound(finding, record.number, mark)
             if finding.rule.startswith("hazard."):
-                yield found
+                yield located
             else:
-                later.append(found)
+                later.append(located)
     if selection == EVERYTHING:
         yield from whole_findings(ground)
     yield from later
 
 
 def whole_findings(ground: Ground) -> Iterator[HousingFound]:
-    """About containers, places and climates, which belong to no one item."""
+    """The findings about containers, positions and climate, which belong to no single item."""
     house = ground.house
-    for one in house.containers.values():
-        for finding in container_findings(one):
-            yield HousingFound(finding, "", one.mark.short)
+    for container in house.containers.values():
+        for finding in container_findings(container):
+            yield HousingFound(finding, "", container.mark.short)
     for finding in place_findings(house):
-        container = house.containers.get(finding.about)
+        meant = house.containers.get(finding.about)
         number = house.numbers.get(finding.about, "")
-        yield HousingFound(finding, number, container.mark.short if container else "")
+        yield HousingFound(finding, number, meant.mark.short if meant else "")
     for judgement in ground.climates:
         for finding in judgement.findings:
             if finding.severity is not Severity.NOTE:
@@ -76,50 +82,51 @@ def whole_findings(ground: Ground) -> Iterator[HousingFound]:
 
 
 def item_findings(collection: Collection, record: Record, ground: Ground) -> list[Finding]:
-    """About one item: condition and hazards, housing, its loan, its back."""
-    found = condition_findings(seen_of(record))
-    found += housing_findings(housed_of(record, ground))
-    found += _loan(collection, record)
+    """The findings about one item: condition and hazards, housing, a loan that is overdue, a back not scanned."""
+    findings = condition_findings(condition_of(record))
+    findings += housing_findings(housed_of(record, ground))
+    findings += _loan(collection, record)
     written = any(
-        one.source.said is Said.INSCRIPTION and one.source.ref == "verso" for one in record.all("inscription")
+        view.source.said is Said.INSCRIPTION and view.source.ref == "verso" for view in record.all("inscription")
     )
-    found += verso_missing({scan.side for scan in record.scans}, written)
-    return found
+    findings += verso_missing({scan.side for scan in record.scans}, written)
+    return findings
 
 
 def housed_of(record: Record, ground: Ground) -> Housed:
-    """What the rules of housing look at."""
-    way = _way(record, ground.house)
-    inner = way[0] if way else None
+    """What the rules of `core.originals.housing` need to know of an item."""
+    containers = _containers_of(record, ground.house)
+    inner = containers[0] if containers else None
     return Housed(
         kind=record.kind,
         process=record.words("process"),
         enclosure=record.words("enclosure") or (inner.materials if inner and inner.kind == "sleeve" else ""),
-        attached=tuple(one.words for one in record.all("attached")),
-        containers=tuple(way),
-        humidity=humidity_at(ground.climates, way[-1].location) if way else None,
+        attached=tuple(view.words for view in record.all("attached")),
+        containers=tuple(containers),
+        humidity=humidity_at(ground.climates, containers[-1].location) if containers else None,
         shares=len(inner.items) if inner and inner.kind == "sleeve" else 1,
     )
 
 
-def _way(record: Record, house: House) -> list[Container]:
+def _containers_of(record: Record, house: House) -> list[Container]:
+    """The containers that an item is in, innermost first; a cycle ends it."""
     place = house.holding.get(record.id)
     ident = place.container if place else ""
-    way: list[Container] = []
-    while (one := house.containers.get(ident)) is not None and one not in way:
-        way.append(one)
-        ident = one.inside
-    return way
+    containers: list[Container] = []
+    while (container := house.containers.get(ident)) is not None and container not in containers:
+        containers.append(container)
+        ident = container.inside
+    return containers
 
 
-def seen_of(record: Record) -> ConditionNoted:
-    """What the rules of condition look at."""
+def condition_of(record: Record) -> ConditionNoted:
+    """What the rules of `core.originals.condition` need to know of an item."""
     when = record.first("date")
     value = when.value if when else {}
     return ConditionNoted(
         kind=record.kind,
         process=record.words("process"),
-        condition=tuple(one.words for one in record.all("condition")),
+        condition=tuple(view.words for view in record.all("condition")),
         earliest=_year(value.get("earliest")),
         latest=_year(value.get("latest")),
     )
@@ -133,16 +140,18 @@ def _year(day: object) -> int:
 def _loan(collection: Collection, record: Record) -> list[Finding]:
     if not record.words("lender"):
         return []
-    facts = {one.field: one.words for one, _ in collection.store.statements(Subject(Kind.ITEM, record.id))}
+    facts = {
+        statement.field: statement.words for statement, _ in collection.store.statements(Subject(Kind.ITEM, record.id))
+    }
     due, today = facts.get("due_back", ""), collection.clock.today()
     if facts.get("returned") or not due or date.fromisoformat(due) >= today:
         return []
     message = f"On loan from {record.words('lender')}, and due back since {due}."
-    return [Finding(rule="loan.overdue", severity=Severity.ASK, message=message, source="the receipt of the loan")]
+    return [make_finding("loan.overdue", Severity.ASK, message, "the receipt of the loan")]
 
 
 def check_scans(collection: Collection, selection: Selection = EVERYTHING) -> Iterator[HousingFound]:
-    """The quality of every scan as scanned, its header read again: pixels an inch, depth, profile, which way up."""
+    """The findings about the quality of every scan as scanned; each file's header is read again for it."""
     for record in records(collection, selection):
         mark = record.mark.short if record.mark else ""
         for scan in record.scans:
@@ -163,7 +172,7 @@ class PrintSize:
 
 
 def print_sizes(collection: Collection, selection: Selection = EVERYTHING) -> Iterator[PrintSize]:
-    """What print size each scan, and so its copy, allows without enlarging."""
+    """How large each scan, and so its copy, may be printed without inventing pixels."""
     for record in records(collection, selection):
         for scan in record.scans:
             wide, high = (scan.area[2], scan.area[3]) if len(scan.area) == 4 else (1, 1)
@@ -173,11 +182,11 @@ def print_sizes(collection: Collection, selection: Selection = EVERYTHING) -> It
 
 
 def facts_of(collection: Collection, record: Record, scan: ScanFile) -> ScanFacts:
-    """A scan's facts; what its file cannot say any more is left open."""
+    """What the rules of `core.originals.scan_quality` need; what a file that cannot be read would tell is left open."""
     try:
-        deeper = read_pixel_format(collection.folder / scan.path)
+        pixel_format = read_pixel_format(collection.folder / scan.path)
     except CouldNot:
-        deeper = None
+        pixel_format = None
     cut = len(scan.area) == 4
     return ScanFacts(
         side=scan.side,
@@ -186,9 +195,9 @@ def facts_of(collection: Collection, record: Record, scan: ScanFile) -> ScanFact
         height=round(scan.height * (scan.area[3] if cut else 1)),
         size_mm=record.size_mm,
         ppi=scan.ppi,
-        bits=deeper.bits if deeper else 0,
-        colours=deeper.colours if deeper else 3,
-        profile=deeper.profile if deeper else None,
-        turned=deeper.orientation if deeper else 0,
+        bits=pixel_format.bits if pixel_format else 0,
+        colours=pixel_format.colours if pixel_format else 3,
+        profile=pixel_format.profile if pixel_format else None,
+        turned=pixel_format.orientation if pixel_format else 0,
         cut=cut,
     )

@@ -1,4 +1,4 @@
-"""The survey of a box, item after item: what is noted of each, and the lists that come of it."""
+"""What a survey notes of each item, and the lists made of it: what to do, what to buy, what to have scanned."""
 
 import csv
 import io
@@ -18,16 +18,20 @@ from boxlore.disk.writing import write_whole
 from boxlore.sheets.work_lists import ListTable, Page, make_list
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.records import EVERYTHING, Selection, record_of, records
-from boxlore.tasks.originals.housing import everything_in, house_of, put
+from boxlore.tasks.originals.house import everything_in, house_of
+from boxlore.tasks.originals.housing import put
 from boxlore.tasks.originals.housing_check import Ground, check_scans, ground_of, item_findings
 
 WRITING = "writing on the back, not yet read"
-"""Kept as an inscription of the verso until somebody reads it out."""
+"""Kept as an inscription of the verso, until somebody reads the writing and tells it."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SurveyAnswer:
-    """What is noted of one item. None leaves what is there; lists are the whole of what is so now."""
+    """What is noted of one item. None leaves a field as it is; a list says all that is so now, () nothing.
+
+    `size` is width by height in mm, such as `108 x 165`. `writing`: there is writing on the back.
+    """
 
     enclosure: str | None = None
     attached: tuple[str, ...] | None = None
@@ -38,34 +42,37 @@ class SurveyAnswer:
 
 
 def read_answer(text: str) -> SurveyAnswer:
-    """An answer from a JSON object. Raises WrongUse that names what it knows."""
-    known = "enclosure, attached, condition, size, kind, writing"
+    """An answer from the text of a JSON object with the keys of SurveyAnswer. Raises WrongUse, which names them."""
+    names = "enclosure, attached, condition, size, kind, writing"
     try:
-        told = json.loads(text)
+        data = json.loads(text)
     except ValueError:
         raise WrongUse(
             f"“{text[:60]}” is no JSON object.", 'Write it like {"enclosure": "polyester sleeve"}.'
         ) from None
     kinds = {"enclosure": str, "size": str, "kind": str, "attached": list, "condition": list, "writing": bool}
-    for name, value in told.items() if isinstance(told, dict) else [("", None)]:
+    for name, value in data.items() if isinstance(data, dict) else [("", None)]:
         if name not in kinds or not isinstance(value, kinds[name]):
-            raise WrongUse(f"“{text[:60]}” is no answer.", f"Known: {known}; attached and condition are lists.")
+            raise WrongUse(f"“{text[:60]}” is no answer.", f"Known: {names}; attached and condition are lists.")
 
     def listed(name: str) -> tuple[str, ...] | None:
-        return tuple(map(str, told[name])) if name in told else None
+        return tuple(map(str, data[name])) if name in data else None
 
     return SurveyAnswer(
-        enclosure=told.get("enclosure"),
+        enclosure=data.get("enclosure"),
         attached=listed("attached"),
         condition=listed("condition"),
-        size=told.get("size"),
-        kind=told.get("kind"),
-        writing=told.get("writing", False),
+        size=data.get("size"),
+        kind=data.get("kind"),
+        writing=data.get("writing", False),
     )
 
 
 def note(collection: Collection, item: str, answer: SurveyAnswer) -> str:
-    """Keep one item's answer as one act. What is no longer so is withdrawn by a replacement, never lost."""
+    """Keep one item's answer as one act. Returns the act's id, '' if nothing has changed.
+
+    A statement that is no longer so is replaced, and stays in the log. Raises WrongUse for a size that is none.
+    """
     subject = Subject(Kind.ITEM, item)
     act = collection.act(f"survey of {collection.store.number_of(item)}")
     if answer.kind is not None:
@@ -76,9 +83,9 @@ def note(collection: Collection, item: str, answer: SurveyAnswer) -> str:
         put(act, subject, "size", answer.size)
     if answer.enclosure is not None:
         put(act, subject, "enclosure", answer.enclosure)
-    for name, wanted in (("attached", answer.attached), ("condition", answer.condition)):
-        if wanted is not None:
-            _whole(act, subject, name, wanted)
+    for name, words in (("attached", answer.attached), ("condition", answer.condition)):
+        if words is not None:
+            _whole(act, subject, name, words)
     if answer.writing and not _has_writing(record_of(collection, item)):
         source = Source(Said.INSCRIPTION, "verso")
         act.state(subject, "inscription", WRITING, language="en", source=source)
@@ -92,39 +99,47 @@ def _size(text: str) -> bool:
     return len(parts) >= 2 and all(part.strip().replace(".", "", 1).isdigit() for part in parts)
 
 
-def _whole(act: Act, subject: Subject, name: str, wanted: Sequence[str]) -> None:
-    """Make a field that holds many hold these: new ones replace those that are no longer so, one for one."""
-    stood = [one for one, _ in act.collection.store.statements(subject) if one.field == name]
-    gone = [one for one in stood if one.words not in wanted]
-    for words in wanted:
-        if words not in {one.words for one in stood}:
+def _whole(act: Act, subject: Subject, name: str, wanted_words: Sequence[str]) -> None:
+    """Make a field of many statements hold exactly these words.
+
+    Each new statement replaces one that is no longer so; for those left over, `no tape` replaces `tape`.
+    """
+    stood = [statement for statement, _ in act.collection.store.statements(subject) if statement.field == name]
+    gone = [statement for statement in stood if statement.words not in wanted_words]
+    for words in wanted_words:
+        if words not in {statement.words for statement in stood}:
             replaces = gone.pop(0).id if gone else ""
             act.state(subject, name, words, audience=FIELDS[name].audience, replaces=replaces)
-    for one in gone:
-        act.state(subject, name, f"no {one.words}", audience=FIELDS[name].audience, replaces=one.id)
+    for statement in gone:
+        act.state(subject, name, f"no {statement.words}", audience=FIELDS[name].audience, replaces=statement.id)
 
 
 def _has_writing(record: Record) -> bool:
-    return any(one.source.said is Said.INSCRIPTION and one.source.ref == "verso" for one in record.all("inscription"))
+    return any(
+        view.source.said is Said.INSCRIPTION and view.source.ref == "verso" for view in record.all("inscription")
+    )
 
 
 def items_of_box(collection: Collection, mark: str) -> list[str]:
-    """Ids of all that is in a container, in the order in which it lies; all items where no mark is given."""
+    """The ids of the items in a container, in the order in which they lie; without a mark, of all items.
+
+    Raises WrongUse if there is no such container, or nothing in it.
+    """
     if not mark:
         return [ident for _, ident in collection.store.items()]
     house = house_of(collection)
-    found = everything_in(house, house.named(mark))
-    if not found:
+    item_ids = everything_in(house, house.named(mark))
+    if not item_ids:
         raise WrongUse(f"Nothing is noted to be in {mark}.", "boxlore intake --box takes things in.")
-    return found
+    return item_ids
 
 
 def surveyed(collection: Collection, selection: Selection = EVERYTHING) -> list[Surveyed]:
-    """Every item with what was noted and found of it, scans included."""
+    """Every item with what was noted of it, and the findings about it and its scans."""
     ground = ground_of(collection)
     coarse: dict[str, list[Finding]] = {}
-    for found in check_scans(collection, selection):
-        coarse.setdefault(found.number, []).append(found.finding)
+    for located in check_scans(collection, selection):
+        coarse.setdefault(located.number, []).append(located.finding)
     return [_surveyed(collection, record, ground, coarse) for record in records(collection, selection)]
 
 
@@ -143,7 +158,7 @@ def _surveyed(collection: Collection, record: Record, ground: Ground, scans: dic
 
 @dataclass(frozen=True, slots=True)
 class Lists:
-    """The three lists of a survey."""
+    """The three lists of a survey: what to do, what to buy, what to have scanned."""
 
     work: tuple[WorkLine, ...]
     buy: tuple[WorkLine, ...]
@@ -151,7 +166,7 @@ class Lists:
 
 
 def lists(collection: Collection, selection: Selection = EVERYTHING) -> Lists:
-    """What to do, what to buy, what to have scanned."""
+    """Make the three lists from what was noted of the items."""
     items = surveyed(collection, selection)
     return Lists(tuple(work_list(items)), tuple(shop_list(items)), tuple(scan_order(items)))
 
@@ -165,34 +180,39 @@ def job_rows(jobs: Iterable[WorkLine]) -> list[list[str]]:
 
 
 def order_rows(orders: Iterable[ScanningLine]) -> list[list[str]]:
-    return [[one.number, one.mark, one.kind, one.size, str(one.ppi), one.sides, one.pixels] for one in orders]
+    return [
+        [order.number, order.mark, order.kind, order.size, str(order.ppi), order.sides, order.pixels]
+        for order in orders
+    ]
 
 
-def write_work(collection: Collection, made: Lists, out: Path) -> None:
-    """The work list with what to buy, as CSV or PDF by the name's ending."""
+def write_work(collection: Collection, survey_lists: Lists, out: Path) -> None:
+    """Write what to do and what to buy to `out`, a .csv or a .pdf. Raises WrongUse for another ending."""
     if _is_csv(out):
         rows = [["list", *JOB_HEADING]]
-        rows += [["do", *row] for row in job_rows(made.work)] + [["buy", *row] for row in job_rows(made.buy)]
+        rows += [["do", *row] for row in job_rows(survey_lists.work)] + [
+            ["buy", *row] for row in job_rows(survey_lists.buy)
+        ]
         _write_csv(out, rows)
         return
     widths = (2.2, 0.7, 3.2, 4.2)
     heading = ("What", "Count", "Items", "Why")
     parts = [
-        ListTable(title="To do", heading=heading, rows=job_rows(made.work), widths=widths),
-        ListTable(title="To buy", heading=heading, rows=job_rows(made.buy), widths=widths),
+        ListTable(title="To do", heading=heading, rows=job_rows(survey_lists.work), widths=widths),
+        ListTable(title="To buy", heading=heading, rows=job_rows(survey_lists.buy), widths=widths),
     ]
     _write_pdf(collection, Page(title=f"Work list: {collection.settings.title}", parts=parts), out)
 
 
-def write_order(collection: Collection, made: Lists, out: Path) -> None:
-    """The order for a scanning shop, as CSV or PDF by the name's ending."""
+def write_order(collection: Collection, survey_lists: Lists, out: Path) -> None:
+    """Write the order for a scanning shop to `out`, a .csv or a .pdf. Raises WrongUse for another ending."""
     if _is_csv(out):
-        _write_csv(out, [list(ORDER_HEADING), *order_rows(made.scan)])
+        _write_csv(out, [list(ORDER_HEADING), *order_rows(survey_lists.scan)])
         return
     part = ListTable(
-        title=f"{len(made.scan)} originals",
+        title=f"{len(survey_lists.scan)} originals",
         heading=("Number", "Mark", "Kind", "Size, mm", "ppi", "Sides", "Pixels a side"),
-        rows=order_rows(made.scan),
+        rows=order_rows(survey_lists.scan),
         widths=(1.4, 1, 1, 1.2, 0.7, 1.4, 1.4),
     )
     before = (
@@ -206,14 +226,14 @@ def write_order(collection: Collection, made: Lists, out: Path) -> None:
 def write_receipt(
     collection: Collection, numbers: Sequence[str], lender: str, days: tuple[date, date | None], out: Path
 ) -> None:
-    """The slip that a lender gets: what was lent, by whom, to whom, until when, with lines to sign.
-
-    `days` are that of the receipt and the one on which things are due back.
+    """Write the receipt that a lender gets to `out` (a .pdf): what was lent, by whom, to whom, until when, and lines to
+    sign. `days` are the day of the receipt, and the day on which the items are due back (None: not agreed).
     """
     settings, (today, due) = collection.settings, days
-    found = records(collection, Selection(items=tuple(numbers)))
+    loaned = records(collection, Selection(items=tuple(numbers)))
     rows = [
-        [one.number, one.kind, _measure(one), "; ".join(told.words for told in one.all("condition"))] for one in found
+        [record.number, record.kind, _measure(record), "; ".join(view.words for view in record.all("condition"))]
+        for record in loaned
     ]
     part = ListTable(
         title=f"{len(rows)} originals",

@@ -1,5 +1,7 @@
-"""Going through a box item after item: each key means one thing, said in one table; an item is kept on turning to the
-next. The screen draws what stands here and sends its keys; it owns no rule.
+"""The survey of a box, item by item: what each key means, and when an answer is kept.
+
+The screen sends the keys and draws `SurveyRun.standing`, the answer for the item at hand; it owns no rule. An answer
+is kept on turning to another item and on leaving.
 """
 
 from collections.abc import Callable
@@ -12,13 +14,13 @@ from boxlore.core.statements import Said
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records import record_of
 from boxlore.tasks.originals.housing import undo
-from boxlore.tasks.originals.housing_check import seen_of
+from boxlore.tasks.originals.housing_check import condition_of
 from boxlore.tasks.originals.survey import WRITING, SurveyAnswer, items_of_box, note
 
 
 @dataclass(frozen=True, slots=True)
 class SurveyKey:
-    """A key, what it notes, and which words stand for it."""
+    """A key, the group that it belongs to, and the words that it notes."""
 
     key: str
     group: str
@@ -57,15 +59,16 @@ CHOICES: tuple[SurveyKey, ...] = (
     SurveyKey("g", CONDITION, "broken glass"),
     SurveyKey("o", CONDITION, "nitrate"),
 )
-"""Enclosure is one of a row; the others are set and taken off again."""
+"""A key of ENCLOSURE takes the place of the one before; a key of the other groups sets its words, or takes them off."""
 
 KINDS = ("print", "card", "postcard", "negative", "slide", "tintype", "album-page", "letter", "note")
 SIZE_KEYS = {"full_stop": ".", "space": " ", **{letter: letter for letter in "0123456789x."}}
+"""The keys that type a size -> what each types."""
 
 
 @dataclass(slots=True)
 class Standing:
-    """What stands for the item at hand."""
+    """The answer for the item at hand, as it is set now."""
 
     kind: str = "print"
     enclosure: str = ""
@@ -76,7 +79,10 @@ class Standing:
 
 
 class SurveyRun:
-    """The survey of one box, or of all items. `said` is one sentence about what was done last."""
+    """The survey of one box, or of all items. `said` is a sentence about the last key, '' if there is nothing to say.
+
+    Raises WrongUse if there is nothing to survey.
+    """
 
     def __init__(self, collection: Collection, mark: str = "") -> None:
         self.collection = collection
@@ -86,7 +92,7 @@ class SurveyRun:
         self.position = 0
         self.said = ""
         self.typed: str | None = None
-        """The size being typed, or None."""
+        """The size that is being typed; None while none is."""
         self.over = False
         self._before: Standing | None = None
         self._acts: list[tuple[int, str]] = []
@@ -100,19 +106,19 @@ class SurveyRun:
 
     @property
     def cautions(self) -> list[str]:
-        """What must be said at once of what stands here."""
-        one = seen_of(self.record)
-        seen = ConditionNoted(
+        """The messages of the hazards that the answer names; they are shown at once."""
+        noted = condition_of(self.record)
+        at_hand = ConditionNoted(
             kind=self.standing.kind,
-            process=one.process,
+            process=noted.process,
             condition=tuple(self.standing.condition),
-            earliest=one.earliest,
-            latest=one.latest,
+            earliest=noted.earliest,
+            latest=noted.latest,
         )
-        return [finding.message for finding in hazards(condition_findings(seen))]
+        return [finding.message for finding in hazards(condition_findings(at_hand))]
 
     def press(self, key: str) -> None:
-        """One key, by its name."""
+        """Do what a key means; `key` is its name, as Textual gives it."""
         self.said = ""
         if self.typed is not None:
             self._type(key)
@@ -153,23 +159,23 @@ class SurveyRun:
         self.typed = None
 
     def size(self) -> None:
-        """Begin to type the size."""
+        """Begin to type the size; the keys after it are its figures."""
         self.typed = ""
 
     def write(self) -> None:
-        """There is writing on the back, or not after all (a writing that was noted stays)."""
+        """Note that there is writing on the back, or take that back. What was kept before stays."""
         if self._stood.writing:
             self.said = "Writing on the back is noted already."
         else:
             self.standing.writing = not self.standing.writing
 
     def next_kind(self) -> None:
-        """Turn to the next kind of thing."""
+        """Set the next kind of KINDS."""
         now = KINDS.index(self.standing.kind) if self.standing.kind in KINDS else -1
         self.standing.kind = KINDS[(now + 1) % len(KINDS)]
 
     def same(self) -> None:
-        """Kind, enclosure and size as the item before."""
+        """Set kind, enclosure and size as for the item before."""
         if self._before is None:
             self.said = "There is no item before it."
             return
@@ -177,7 +183,7 @@ class SurveyRun:
         self.standing.size = self._before.size
 
     def turn(self, by: int) -> None:
-        """Keep this item and turn to another."""
+        """Keep this item's answer, and turn to the item `by` places further on."""
         self.keep()
         self._before = self.standing
         position = self.position + by
@@ -188,22 +194,29 @@ class SurveyRun:
             self.said = "That was the last item. Esc leaves." if by > 0 else "This is the first item."
 
     def keep(self) -> None:
-        """Keep what stands here, if anything was noted. Turning past an item notes that it was looked at."""
-        one, stood = self.standing, self._stood
+        """Keep what has changed in the answer. Also an answer without change notes that the item was surveyed."""
+        answered, stood = self.standing, self._stood
         answer = SurveyAnswer(
-            enclosure=one.enclosure if one.enclosure != stood.enclosure else None,
-            attached=tuple(one.attached) if one.attached != stood.attached else None,
-            condition=tuple(one.condition) if one.condition != stood.condition else None,
-            size=one.size if one.size != stood.size else None,
-            kind=one.kind if one.kind != stood.kind else None,
-            writing=one.writing and not stood.writing,
+            enclosure=answered.enclosure if answered.enclosure != stood.enclosure else None,
+            attached=tuple(answered.attached) if answered.attached != stood.attached else None,
+            condition=tuple(answered.condition) if answered.condition != stood.condition else None,
+            size=answered.size if answered.size != stood.size else None,
+            kind=answered.kind if answered.kind != stood.kind else None,
+            writing=answered.writing and not stood.writing,
         )
         if act := note(self.collection, self.record.id, answer):
             self._acts.append((self.position, act))
-        self._stood = Standing(one.kind, one.enclosure, list(one.attached), list(one.condition), one.size, one.writing)
+        self._stood = Standing(
+            answered.kind,
+            answered.enclosure,
+            list(answered.attached),
+            list(answered.condition),
+            answered.size,
+            answered.writing,
+        )
 
     def take_back(self) -> None:
-        """What was set on this item and not kept yet; else the last item kept, which is opened again."""
+        """Take back what was set on this item and not kept yet; else undo the last answer kept, and open its item."""
         if self.standing != self._stood:
             self._open(self.position)
             self.said = "Taken back."
@@ -216,21 +229,22 @@ class SurveyRun:
             self.said = "There is nothing to take back."
 
     def leave(self) -> None:
-        """Keep this item if anything was set on it, and end."""
+        """Keep this item's answer if anything was set, and end."""
         if self.standing != self._stood:
             self.keep()
         self.over = True
 
 
 def _standing(record: Record) -> Standing:
-    written = [one for one in record.all("inscription") if one.source.said is Said.INSCRIPTION]
+    """The answer to begin with: what the record says already. Words such as `no tape` say that it was taken off."""
+    written = [view for view in record.all("inscription") if view.source.said is Said.INSCRIPTION]
     return Standing(
         kind=record.kind,
         enclosure=record.words("enclosure"),
-        attached=[one.words for one in record.all("attached") if not one.words.startswith("no ")],
-        condition=[one.words for one in record.all("condition") if not one.words.startswith("no ")],
+        attached=[view.words for view in record.all("attached") if not view.words.startswith("no ")],
+        condition=[view.words for view in record.all("condition") if not view.words.startswith("no ")],
         size=" x ".join(f"{value:g}" for value in record.size_mm),
-        writing=any(one.source.ref == "verso" or one.words == WRITING for one in written),
+        writing=any(view.source.ref == "verso" or view.words == WRITING for view in written),
     )
 
 
@@ -257,4 +271,4 @@ MOVE_WORDS = (
     ("Ctrl+Z", "take back"),
     ("Esc", "leave"),
 )
-"""What stands in the bottom line."""
+"""(key, what it does) for the bottom line of the screen."""

@@ -1,8 +1,9 @@
-"""Fixity of the scans: every one read again by a schedule, a stopped run gone on with, what is wrong listed clearly.
+"""Fixity of the scans: reading all of them again, by a schedule, and finding those that are not as they were.
 
-Rule kept: a scan is never written to and never overwritten. One that changed, moved or vanished is looked for by its
-bytes; only the register of where it lies is changed, and only when asked. SHA-256 (FIPS 180-4) noted at intake; once a
-year: common practice, from memory.
+What always holds: no scan is ever written to. One that changed, moved or is gone is looked for by its bytes; only the
+note of where it is may be changed, and only when asked. A run that was stopped goes on where it stopped.
+
+Scans are compared by the SHA-256 (FIPS 180-4) noted at intake. Once a year: common practice, from memory.
 """
 
 import json
@@ -14,22 +15,25 @@ from datetime import date, timedelta
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot
-from boxlore.core.findings import Finding, Severity
+from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.statements import Kind, Subject
 from boxlore.disk.fixity import sha256_of
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.scans.file_state import SOURCE, Verified
 
+PRACTICE = "fixity at capture, on copying and yearly: common practice, from memory"
+
 META = "fixity_run"
 SAVE_EVERY = 2.0
-"""Seconds between two notes of how far a run is: that much reading is done again at most."""
+"""Seconds between two notes of how far a run is; after a crash so much reading is done again at most."""
 LISTED = 1000
+"""How many of the files that are wrong are named in the log."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Last:
-    """The last run that came to its end."""
+    """The last run that came to its end: its day, how many scans it read, how many were wrong."""
 
     on: date
     read: int
@@ -38,7 +42,7 @@ class Last:
 
 @dataclass(slots=True)
 class _FixityRun:
-    """How far a run is. `after` is the last scan read; it is kept in the database between two runs."""
+    """How far a run is; kept in the database while it is stopped. `after` is the id of the last scan that it read."""
 
     begun: str
     after: str = ""
@@ -48,9 +52,9 @@ class _FixityRun:
 
 
 def last_run(collection: Collection) -> Last | None:
-    """When the scans were last read, all of them, and how that went."""
-    told = collection.store.statements(Subject(Kind.COLLECTION, collection.id))
-    noted = [json.loads(one.words) for one, _ in told if one.field == "fixity"]
+    """The last run over all scans; None if there was none since intake."""
+    statements = collection.store.statements(Subject(Kind.COLLECTION, collection.id))
+    noted = [json.loads(statement.words) for statement, _ in statements if statement.field == "fixity"]
     runs = [run for run in noted if "ended" in run]
     if not runs:
         return None
@@ -65,31 +69,27 @@ def due_on(collection: Collection) -> date | None:
 
 
 def schedule_findings(collection: Collection) -> list[Finding]:
-    """Says when the scans were never read again, or not for longer than the schedule; and what was wrong then."""
+    """Findings if the scans were never read again, or not within the schedule, or if some were wrong the last time."""
     count = collection.store.count("scan")
     if not count:
         return []
     last, due = last_run(collection), due_on(collection)
-    every = f"every {collection.settings.fixity_days} days: fixity_days in boxlore.toml"
+    schedule = f"every {collection.settings.fixity_days} days: fixity_days in boxlore.toml"
     if last is None or due is None:
         message = f"The {count} scans were never read again since their intake. Run boxlore verify."
-        return [_finding("fixity.never", message, every)]
-    found: list[Finding] = []
+        return [make_finding("fixity.never", Severity.NOTE, message, PRACTICE, schedule)]
+    findings: list[Finding] = []
     if due <= collection.clock.today():
-        found.append(_finding("fixity.due", f"The scans were last read on {last.on}. Run boxlore verify.", every))
+        message = f"The scans were last read on {last.on}. Run boxlore verify."
+        findings.append(make_finding("fixity.due", Severity.NOTE, message, PRACTICE, schedule))
     if last.wrong:
         message = f"When they were last read, on {last.on}, {last.wrong} scans were not as they were."
-        found.append(_finding("fixity.wrong", message, "boxlore verify lists them"))
-    return found
-
-
-def _finding(rule: str, message: str, because: str) -> Finding:
-    source = "fixity at capture, on copying and yearly: common practice, from memory"
-    return Finding(rule=rule, severity=Severity.NOTE, message=message, because=(because,), source=source)
+        findings.append(make_finding("fixity.wrong", Severity.NOTE, message, PRACTICE, "boxlore verify lists them"))
+    return findings
 
 
 def unfinished(collection: Collection) -> int:
-    """How many scans a run that was stopped has read already; 0 where none was stopped."""
+    """How many scans a stopped run has read already; 0 if no run was stopped."""
     words = collection.store.meta(META)
     return int(json.loads(words)["read"]) if words else 0
 
@@ -97,10 +97,10 @@ def unfinished(collection: Collection) -> int:
 def verify_scans(
     collection: Collection, progress: Progress = QUIET, *, look_in: Sequence[Path] = (), anew: bool = False
 ) -> Iterator[Verified]:
-    """Read every scan again and hold it against the SHA-256 of its intake; those that are wrong come last.
+    """Read every scan again and compare it with its SHA-256 from intake; those that are wrong come last.
 
-    A run that was stopped goes on where it stopped, unless `anew`. The result is noted when the collection is open
-    for writing. What changed or is gone is looked for by its bytes in `scans/` and in the folders of `look_in`.
+    A stopped run goes on where it stopped, unless `anew`. A scan that changed or is gone is looked for by its bytes in
+    `scans/` and in the folders of `look_in`. The result is noted in the log if the collection is open for writing.
     """
     scans = list(collection.store.scans())
     run = _begin(collection, scans, anew=anew)
@@ -122,9 +122,9 @@ def verify_scans(
         if time.monotonic() - saved > SAVE_EVERY:
             _save(collection, run)
             saved = time.monotonic()
-    found = list(_looked_for(collection, run.wrong, dict(scans), look_in))
-    yield from found
-    _end(collection, run, found)
+    wrong_files = list(_looked_for(collection, run.wrong, dict(scans), look_in))
+    yield from wrong_files
+    _end(collection, run, wrong_files)
 
 
 def _count(facts: dict[str, object]) -> int:
@@ -140,7 +140,7 @@ def _state(path: Path, digest: str) -> str:
 
 
 def _begin(collection: Collection, scans: Sequence[tuple[str, object]], *, anew: bool) -> _FixityRun:
-    """The run that was stopped, if the scans it had read are still the first ones; else a new one."""
+    """The stopped run, if the scans that it has read are still the first ones; else a new run."""
     words = collection.store.meta(META)
     if words and not anew:
         run = _FixityRun(**json.loads(words))
@@ -155,7 +155,7 @@ def _save(collection: Collection, run: _FixityRun) -> None:
         collection.store.set_meta(META, json.dumps(words, ensure_ascii=False))
 
 
-def _end(collection: Collection, run: _FixityRun, found: Sequence[Verified]) -> None:
+def _end(collection: Collection, run: _FixityRun, wrong_files: Sequence[Verified]) -> None:
     if not collection.store.writable:
         return
     words = {
@@ -163,10 +163,13 @@ def _end(collection: Collection, run: _FixityRun, found: Sequence[Verified]) -> 
         "ended": f"{collection.clock.today().isoformat()}T{collection.clock.now()[11:]}",
         "read": run.read,
         "bytes": run.bytes,
-        "wrong_count": len(found),
-        "wrong": [{"path": one.path, "state": one.state, "found": one.found} for one in found[:LISTED]],
+        "wrong_count": len(wrong_files),
+        "wrong": [
+            {"path": verified.path, "state": verified.state, "found": verified.found}
+            for verified in wrong_files[:LISTED]
+        ],
     }
-    act = collection.act(f"fixity: {run.read} scans read, {len(found)} not as they were")
+    act = collection.act(f"fixity: {run.read} scans read, {len(wrong_files)} not as they were")
     act.state(Subject(Kind.COLLECTION, collection.id), "fixity", json.dumps(words, ensure_ascii=False))
     act.done()
     collection.store.set_meta(META, "")
@@ -178,26 +181,28 @@ def _looked_for(
     facts: dict[str, dict[str, object]],
     look_in: Sequence[Path],
 ) -> Iterator[Verified]:
-    """Look for what is wrong by its bytes. Only files of a length that is missing are read."""
-    missing = {str(facts[one["scan"]]["sha256"]): _count(facts[one["scan"]]) for one in wrong if one["scan"] in facts}
-    found = _by_bytes(collection, missing, [collection.folder / "scans", *look_in]) if missing else {}
-    for one in wrong:
-        if one["scan"] not in facts:
+    """Look for the files that are wrong by their bytes. Only files whose length is looked for are read."""
+    missing = {
+        str(facts[fault["scan"]]["sha256"]): _count(facts[fault["scan"]]) for fault in wrong if fault["scan"] in facts
+    }
+    paths = _by_bytes(collection, missing, [collection.folder / "scans", *look_in]) if missing else {}
+    for fault in wrong:
+        if fault["scan"] not in facts:
             continue
-        at = found.get(str(facts[one["scan"]]["sha256"]), "")
-        state = "moved" if one["state"] == "gone" and at else one["state"]
-        yield Verified(one["path"], state, at, one["scan"])
+        at = paths.get(str(facts[fault["scan"]]["sha256"]), "")
+        state = "moved" if fault["state"] == "gone" and at else fault["state"]
+        yield Verified(fault["path"], state, at, fault["scan"])
 
 
 def _by_bytes(collection: Collection, missing: dict[str, int], folders: Iterable[Path]) -> dict[str, str]:
     lengths = set(missing.values())
-    found: dict[str, str] = {}
+    paths: dict[str, str] = {}
     for folder in folders:
         for path in sorted(folder.rglob("*")):
             with suppress(CouldNot, OSError):  # a file that cannot be read is not the one looked for
                 if path.is_file() and path.stat().st_size in lengths and (digest := sha256_of(path)) in missing:
-                    found.setdefault(digest, _relative(path, collection.folder))
-    return found
+                    paths.setdefault(digest, _relative(path, collection.folder))
+    return paths
 
 
 def _relative(path: Path, folder: Path) -> str:
@@ -207,36 +212,37 @@ def _relative(path: Path, folder: Path) -> str:
         return path.resolve().as_posix()
 
 
-def register_again(collection: Collection, found: Iterable[Verified]) -> int:
-    """Note the new place of scans that were found elsewhere by their bytes. No file is touched. Returns how many."""
+def register_again(collection: Collection, wrong_files: Iterable[Verified]) -> int:
+    """Note the new path of each scan that was found elsewhere. No file is touched. Returns how many were noted."""
     act = collection.act("scans found again by their bytes")
     count = 0
-    for one in found:
-        if not (one.found and one.scan):
+    for verified in wrong_files:
+        if not (verified.found and verified.scan):
             continue
-        subject = Subject(Kind.SCAN, one.scan)
-        stood = [told for told, _ in collection.store.statements(subject) if told.field == "file"]
-        facts = json.loads(stood[-1].words) | {"path": one.found}
+        subject = Subject(Kind.SCAN, verified.scan)
+        stood = [statement for statement, _ in collection.store.statements(subject) if statement.field == "file"]
+        facts = json.loads(stood[-1].words) | {"path": verified.found}
         act.state(subject, "file", json.dumps(facts, ensure_ascii=False), replaces=stood[-1].id)
         count += 1
     act.done()
     return count
 
 
-def finding_of(one: Verified) -> Finding | None:
-    """The finding for a file that is not as it was."""
-    if one.state == "same":
+def finding_of(verified: Verified) -> Finding | None:
+    """The finding about a file that is not as it was; None for one that is."""
+    if verified.state == "same":
         return None
     again = "boxlore verify --mend notes its new place; no file is touched."
     words = {
-        "changed": f"{one.path} has changed since its intake; it was not touched by Boxlore. "
+        "changed": f"{verified.path} has changed since its intake; it was not touched by Boxlore. "
         + (
-            f"The bytes of its intake are at {one.found}: {again}"
-            if one.found
+            f"The bytes of its intake are at {verified.found}: {again}"
+            if verified.found
             else "Bring the file back from a backup."
         ),
-        "unreadable": f"{one.path} is there and cannot be read. The disk may be failing, or it is another user's.",
-        "moved": f"{one.path} is not there; the same bytes are at {one.found}: {again}",
-        "gone": f"{one.path} is not there, and no file looked at has its bytes. Name further folders with --look-in.",
+        "unreadable": f"{verified.path} is there and cannot be read. The disk may be failing, or it is another user's.",
+        "moved": f"{verified.path} is not there; the same bytes are at {verified.found}: {again}",
+        "gone": f"{verified.path} is not there, and no file looked at has its bytes. "
+        "Name further folders with --look-in.",
     }
-    return Finding(rule=f"scan.{one.state}", severity=Severity.ERROR, message=words[one.state], source=SOURCE)
+    return make_finding(f"scan.{verified.state}", Severity.ERROR, words[verified.state], SOURCE)

@@ -1,7 +1,7 @@
-"""Fixity events: message digests made, checked and copied, kept in the log and told in every package.
+"""Fixity events: message digests that were made, checked or copied. They are kept in the log, and listed in packages.
 
-The kinds of event are the terms of the Library of Congress preservation vocabulary (from memory). A check of a whole
-collection is one event; a file that was not as it was has one of its own.
+The kinds of event are terms of the Library of Congress preservation vocabulary (from memory). A check of all scans is
+one event; a file that was not as it was has one of its own.
 """
 
 import hashlib
@@ -19,22 +19,23 @@ COLUMNS = ("File", "SHA-256", "Event", "When", "Outcome")
 
 
 def note(act: Act, subject: Subject, event: str, outcome: str, **facts: object) -> None:
-    """Add one event to an act."""
+    """Add one event to an act. `event` is one of MADE, CHECKED, COPIED; `facts` are kept with it."""
     words = {"event": event, "outcome": outcome, **facts}
     act.state(subject, "fixity", json.dumps(words, ensure_ascii=False), audience="keeper")
 
 
 def digest(data: bytes) -> str:
-    """The SHA-256 of a manifest, by which a bag can be known again."""
+    """The SHA-256 of a manifest in hexadecimal, by which a bag can be recognized."""
     return hashlib.sha256(data).hexdigest()
 
 
 def collection_of(collection: Collection) -> Subject:
+    """The collection itself as a subject of statements."""
     return Subject(Kind.COLLECTION, collection.id)
 
 
 def events(collection: Collection) -> Iterator[dict[str, str]]:
-    """Every event in the order of the log, with the columns that `COLUMNS` names and the file's scan as `scan`."""
+    """Every event in the order of the log, by the names in COLUMNS; `scan` is the scan's id, '' for other events."""
     files: dict[str, dict[str, str]] = {}
     for kind, subject, field, words, when in collection.store.fixity():
         facts = json.loads(words)
@@ -46,7 +47,7 @@ def events(collection: Collection) -> Iterator[dict[str, str]]:
             outcome = f"{wrong} not as they were" if wrong else "all as they were"
             row = {"File": f"{facts['read']} scans", "SHA-256": "", "Event": CHECKED, "Outcome": outcome}
         else:
-            known = files.get(subject, {})
-            row = {"File": str(known.get("path", facts.get("what", ""))), "SHA-256": str(known.get("sha256", ""))}
+            file = files.get(subject, {})
+            row = {"File": str(file.get("path", facts.get("what", ""))), "SHA-256": str(file.get("sha256", ""))}
             row |= {"Event": facts["event"], "Outcome": facts["outcome"]}
         yield {**row, "When": when, "scan": subject if kind == Kind.SCAN else ""}

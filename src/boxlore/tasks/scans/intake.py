@@ -1,8 +1,8 @@
-"""Intake: scans come in, each tied to an item with a permanent number, in a known box and folder.
+"""Intake: takes scans in, and ties each to an item with a permanent number, in a box and folder.
 
-A scan is read, hashed and registered, never written to. What its file already carries is a fact about
-the scan, never a statement about the picture. A file whose bytes are known already is not taken twice,
-so a run that was interrupted, or is repeated, ends in the same state.
+A scan is read, hashed and registered, and never written to. What its file already says is kept as a fact about the
+scan, not as a statement about the picture. A file whose bytes are known already is not taken twice; so a run that is
+interrupted and repeated ends in the same state as one that was not.
 """
 
 import json
@@ -27,11 +27,13 @@ from boxlore.tasks.telling.statements import Teller, Telling
 
 SUFFIXES = frozenset(".jpg .jpeg .tif .tiff .png .webp .heic .heif .jp2 .gif .bmp".split())
 BATCH = 50
+"""So many items are one act, and safe on the disk before the next ones are read."""
 
 
 @dataclass(frozen=True, slots=True)
 class IntakeResult:
-    """One planned item after intake: its number, and state taken, known (all bytes were here) or refused."""
+    """One planned item after intake, with its number. `state` is taken, known (all its bytes were here) or refused;
+    `why` says why, for the last two."""
 
     key: str
     state: str
@@ -41,7 +43,8 @@ class IntakeResult:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class IntakeOptions:
-    """How scans come in: copied into `scans/` or registered where they are; where the items are kept."""
+    """Options for one intake: copy the scans into `scans/`, or register them where they are; box, folder, how the items
+    were found, and their kind. What an item's own plan says goes before `box`, `folder` and `found_in`."""
 
     copy: bool = False
     box: str = ""
@@ -51,92 +54,97 @@ class IntakeOptions:
 
 
 def picture_files(paths: Iterable[Path]) -> list[Path]:
-    """The picture files named, and those below the folders named, hidden ones left out."""
-    found: list[Path] = []
+    """The picture files named, and all those in the folders named, without hidden ones. Raises WrongUse."""
+    files: list[Path] = []
     for path in paths:
         if path.is_dir():
-            found += [
-                one
-                for one in sorted(path.rglob("*"))
-                if one.suffix.lower() in SUFFIXES and one.is_file() and not one.name.startswith(".")
+            files += [
+                file
+                for file in sorted(path.rglob("*"))
+                if file.suffix.lower() in SUFFIXES and file.is_file() and not file.name.startswith(".")
             ]
         elif path.is_file():
-            found.append(path)
+            files.append(path)
         else:
             raise WrongUse(f"There is no file or folder {path}.")
-    return list(dict.fromkeys(found))
+    return list(dict.fromkeys(files))
 
 
 @dataclass(slots=True)
 class _IntakeRun:
-    """What one intake remembers between items."""
+    """What one intake remembers from item to item. `count` is that of the next number.
+
+    `containers`: path of labels -> container id. `filled`: container id -> the last position used. `items`: the key in
+    the plan -> the item made for it.
+    """
 
     collection: Collection
-    wanted: IntakeOptions
+    options: IntakeOptions
     teller: Teller
     act: Act
     count: int
     containers: dict[tuple[str, ...], str] = field(default_factory=dict)
     filled: dict[str, int] = field(default_factory=dict)
     scans: dict[str, str] = field(default_factory=dict)
-    """SHA-256 → scan id, of the scans this run has taken."""
+    """SHA-256 -> scan id, of the scans that this run has taken."""
     items: dict[str, Subject] = field(default_factory=dict)
 
 
 def take_in(
-    collection: Collection, plan: Iterable[Planned], wanted: IntakeOptions, progress: Progress = QUIET
+    collection: Collection, plan: Iterable[Planned], options: IntakeOptions, progress: Progress = QUIET
 ) -> list[IntakeResult]:
-    """Carry out a plan. Each batch of items is one act, safe on the disk before the next begins."""
+    """Carry out a plan, in batches of one act each. Items that cannot be taken are refused, and the others taken."""
     planned = list(plan)
     progress.begin("Taking in", len(planned))
     settings = collection.settings
     count = collection.store.next_number_count(settings.prefix, settings.series)
-    run = _IntakeRun(collection, wanted, Teller(collection), collection.act("intake"), count)
+    run = _IntakeRun(collection, options, Teller(collection), collection.act("intake"), count)
     run.containers = _containers(collection)
-    taken: list[IntakeResult] = []
-    for number, one in enumerate(planned, 1):
+    results: list[IntakeResult] = []
+    for number, item in enumerate(planned, 1):
         if progress.stopped():
             break
         try:
-            taken.append(_take(run, one))
+            results.append(_take(run, item))
         except BoxloreError as error:
-            taken.append(IntakeResult(one.key, "refused", why=str(error)))
+            results.append(IntakeResult(item.key, "refused", why=str(error)))
         progress.step()
         if number % BATCH == 0:
             run.act.done()
             run.act = collection.act("intake")
     _link(run, planned)
     run.act.done()
-    return taken
+    return results
 
 
 def _containers(collection: Collection) -> dict[tuple[str, ...], str]:
-    """Container ids by their path of labels, such as ("box 1", "folder 2")."""
+    """Path of labels, such as ("box 1", "folder 2") -> container id."""
     return {tuple(f"{kind} {label}" for kind, label in path): ident for ident, path in collection.store.containers()}
 
 
 def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
+    """Take one item in, unless its pictures are here already. Raises BoxloreError if a file cannot be taken."""
     store = run.collection.store
     digests = [(side, sha256_of(side.path)) for side in planned.sides]
-    known = [store.scan_by_sha256(digest) or run.scans.get(digest, "") for _, digest in digests]
-    if known and all(known) and not any(side.area for side, _ in digests):
+    known_ids = [store.scan_by_sha256(digest) or run.scans.get(digest, "") for _, digest in digests]
+    if known_ids and all(known_ids) and not any(side.area for side, _ in digests):
         return IntakeResult(planned.key, "known", why="these very pictures are here already")
-    if known and all(known) and (number := store.shown_on(known[0], planned.sides[0].area)):
+    if known_ids and all(known_ids) and (number := store.shown_on(known_ids[0], planned.sides[0].area)):
         return IntakeResult(planned.key, "known", number, "this part of the picture is here already")
     item = run.act.new(Kind.ITEM)
     number = number_text(run.collection.settings.prefix, run.collection.settings.series, run.count)
     shown = [
-        _scan(run, side, digest, known_id, number) for (side, digest), known_id in zip(digests, known, strict=True)
+        _scan(run, side, digest, known_id, number) for (side, digest), known_id in zip(digests, known_ids, strict=True)
     ]
     run.count += 1
     run.items[planned.key] = item
     run.act.state(item, "number", number)
-    run.act.state(item, "kind", run.wanted.kind or planned.kind)
+    run.act.state(item, "kind", run.options.kind or planned.kind)
     _keep(run, item, planned)
     for side, scan in zip(planned.sides, shown, strict=True):
         shows = {"item": item.id, "side": side.side, "area": list(side.area) or None}
         run.act.state(Subject(Kind.SCAN, scan), "shows", json.dumps(shows))
-    for name, words in planned.told.items():
+    for name, words in planned.fields.items():
         if name == "size":
             run.act.state(item, name, words)
         else:
@@ -145,12 +153,12 @@ def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
     return IntakeResult(planned.key, "taken", number)
 
 
-def _scan(run: _IntakeRun, side: ScanSide, digest: str, known: str, number: str) -> str:
-    """The scan's id: the one known by its bytes, or a new one registered with what its file says."""
-    if known:
-        return known
+def _scan(run: _IntakeRun, side: ScanSide, digest: str, known_id: str, number: str) -> str:
+    """The scan's id: `known_id` if its bytes are known, else a new scan, registered with what its file says."""
+    if known_id:
+        return known_id
     facts = read_header(side.path)
-    path = _bring_in(run, side, digest, number) if run.wanted.copy else side.path
+    path = _bring_in(run, side, digest, number) if run.options.copy else side.path
     scan = run.act.new(Kind.SCAN)
     words = {
         "path": _relative(path, run.collection.folder),
@@ -178,7 +186,7 @@ def _relative(path: Path, folder: Path) -> str:
 
 
 def _bring_in(run: _IntakeRun, side: ScanSide, digest: str, number: str) -> Path:
-    """Copy a scan to `scans/`, named by number, side and role, and prove the copy by its hash."""
+    """Copy a scan into `scans/`, named by number, side and role, and compare the copy's SHA-256. Raises CouldNot."""
     letter = "f" if side.side == "recto" else "b"
     role = "" if side.role == AS_SCANNED else f"_{side.role}"
     target = run.collection.folder / "scans" / f"{number}_{letter}{role}{side.path.suffix.lower()}"
@@ -203,31 +211,34 @@ _TOLD_IN_FILES = (
     ("rights", ("dc:rights",), (2, 116), "Copyright"),
     ("scanned", (), (0, 0), "DateTimeOriginal"),
 )
-"""What is read out of a file: our name for it, XMP properties, IIM dataset, Exif name."""
+"""What is read out of a file: our name for it, its XMP properties, its IIM dataset, its Exif name."""
 
 
 def embedded_in(path: Path) -> str:
-    """What the file carries already, as lines `name: words`: facts about the scan, each raising a question only."""
+    """What a file already says, as lines `name: words` by the names of _TOLD_IN_FILES; '' if it says nothing.
+
+    These are facts about the scan: a rule may make a question of one, but none is a statement about the picture.
+    """
     try:
         with open(path, "rb") as file:
-            found = carrier.read(file)
+            metadata = carrier.read(file)
     except BoxloreError as fault:
         return f"unreadable: {fault}"
     lines: list[str] = []
     for name, properties, dataset, exif in _TOLD_IN_FILES:
-        texts = [found.xmp.get(one, "") for one in properties] + ["; ".join(found.iim.get(dataset, ()))]
-        texts.append(found.exif.get(exif, ""))
-        words = next((" ".join(one.split()) for one in texts if one.strip()), "")
+        texts = [metadata.xmp.get(name, "") for name in properties] + ["; ".join(metadata.iim.get(dataset, ()))]
+        texts.append(metadata.exif.get(exif, ""))
+        words = next((" ".join(text.split()) for text in texts if text.strip()), "")
         lines += [f"{name}: {words}"] if words else []
-    lines += [f"problem: {one}" for one in found.problems]
+    lines += [f"problem: {problem}" for problem in metadata.problems]
     return "\n".join(lines)
 
 
 def _keep(run: _IntakeRun, item: Subject, planned: Planned) -> None:
-    """Note where the item was found, then where it is kept now."""
-    if found_in := planned.found_in or run.wanted.found_in:
+    """Note how the item was found, and at which position of which container it is kept now."""
+    if found_in := planned.found_in or run.options.found_in:
         run.act.state(item, "found_in", found_in)
-    steps = [("box", planned.box or run.wanted.box), ("folder", planned.folder or run.wanted.folder)]
+    steps = [("box", planned.box or run.options.box), ("folder", planned.folder or run.options.folder)]
     inner = _container(run, tuple((kind, label) for kind, label in steps if label))
     if inner:
         last = run.filled.get(inner)
@@ -239,23 +250,24 @@ def _keep(run: _IntakeRun, item: Subject, planned: Planned) -> None:
 
 
 def _container(run: _IntakeRun, path: tuple[tuple[str, str], ...]) -> str:
-    """The id of the container at that path, made with its outer ones where it is new."""
+    """The id of the container at this path of (kind, label), outermost first; new ones are made. '' for no path."""
     key = tuple(f"{kind} {label}" for kind, label in path)
     if not path or key in run.containers:
         return run.containers.get(key, "")
     outer = _container(run, path[:-1])
-    made = run.act.new(Kind.CONTAINER)
-    run.act.state(made, "kind", path[-1][0])
-    run.act.state(made, "label", path[-1][1])
+    container = run.act.new(Kind.CONTAINER)
+    run.act.state(container, "kind", path[-1][0])
+    run.act.state(container, "label", path[-1][1])
     if outer:
-        run.act.state(made, "inside", outer)
-    run.containers[key] = made.id
-    return made.id
+        run.act.state(container, "inside", outer)
+    run.containers[key] = container.id
+    return container.id
 
 
 def _link(run: _IntakeRun, planned: Iterable[Planned]) -> None:
-    for one in planned:
-        for kind, key in one.links:
-            if one.key in run.items and key in run.items:
+    """Relate the items of the plan that are linked to each other, where both were taken."""
+    for item in planned:
+        for kind, key in item.links:
+            if item.key in run.items and key in run.items:
                 relation = run.act.new(Kind.RELATION)
-                run.act.state(relation, "link", f"{run.items[one.key].id} {run.items[key].id} {kind}")
+                run.act.state(relation, "link", f"{run.items[item.key].id} {run.items[key].id} {kind}")

@@ -1,7 +1,8 @@
-"""Pictures that look alike: a second, resumable pass over the scans, and the pairs that may be one picture.
+"""Pictures that look alike: pairs of items that may show the same picture.
 
-Each scan gets 64 bits of how it looks (`disk.pictures.looks_hash`). Two fronts that differ in at most MOST_APART
-of them are proposed as the same picture; a person decides. Pairs already related are not proposed again.
+After intake `look_closer` notes 64 bits of how each scan looks (`disk.pictures.looks_hash`); it may be stopped, and
+goes on the next time. Two fronts that differ in at most MOST_APART bits are proposed as the same picture, and a person
+decides. Pairs that are related already are not proposed.
 """
 
 from collections.abc import Iterable, Iterator
@@ -20,25 +21,26 @@ BATCH = 100
 UNREADABLE = "-"
 
 _CHUNKS = ((0, 11), (11, 11), (22, 11), (33, 11), (44, 10), (54, 10))
-"""Six runs of bits: of two hashes that differ in five at the most, one run at least is equal."""
+"""(start, length) of six runs of bits. If two hashes differ in at most five bits, at least one of the runs is equal in
+both; so only pairs that share a run need to be compared."""
 
 
 @dataclass(frozen=True, slots=True)
 class Alike:
-    """Two items whose fronts look alike, and in how many of 64 bits they differ."""
+    """The numbers of two items whose fronts look alike, and in how many of 64 bits they differ."""
 
-    one: str
-    other: str
+    first: str
+    second: str
     apart: int
 
 
 def look_closer(collection: Collection, progress: Progress = QUIET) -> int:
-    """Note how each scan looks that has not been looked at yet; returns how many were."""
+    """Note how each scan looks, for those where it is not noted yet. Returns how many were noted."""
     waiting = [
-        (ident, path) for ident, told in _scans(collection) if (path := told.get("path", "")) and "looks" not in told
+        (ident, path) for ident, facts in _scans(collection) if (path := facts.get("path", "")) and "looks" not in facts
     ]
     progress.begin("Comparing pictures", len(waiting))
-    done = 0
+    count = 0
     for start in range(0, len(waiting), BATCH):
         act = collection.act("how the scans look")
         for ident, path in waiting[start : start + BATCH]:
@@ -46,11 +48,11 @@ def look_closer(collection: Collection, progress: Progress = QUIET) -> int:
                 break
             act.state(Subject(Kind.SCAN, ident), "looks", _looks(collection, path))
             progress.step()
-            done += 1
+            count += 1
         act.done()
         if progress.stopped():
             break
-    return done
+    return count
 
 
 def _looks(collection: Collection, path: str) -> str:
@@ -61,32 +63,35 @@ def _looks(collection: Collection, path: str) -> str:
 
 
 def _scans(collection: Collection) -> Iterator[tuple[str, dict[str, str]]]:
-    """Every scan's id with its path and, where it is known, how it looks."""
+    """(scan id, facts) of every scan; the facts are `path` and, if it is noted, `looks` (16 hexadecimal digits)."""
     paths = {ident: str(facts["path"]) for ident, facts in collection.store.scans()}
     for ident, rows in collection.store.subjects(Kind.SCAN):
-        told = {one.field: one.words for one, _ in rows if one.field == "looks"}
-        yield ident, {"path": paths.get(ident, ""), **told}
+        looks = {statement.field: statement.words for statement, _ in rows if statement.field == "looks"}
+        yield ident, {"path": paths.get(ident, ""), **looks}
 
 
 def alike(collection: Collection, records: Iterable[Record]) -> list[Alike]:
     """The pairs of items whose whole fronts look alike and that are not related yet."""
-    looks = {ident: told["looks"] for ident, told in _scans(collection) if told.get("looks", UNREADABLE) != UNREADABLE}
+    looks = {
+        ident: facts["looks"] for ident, facts in _scans(collection) if facts.get("looks", UNREADABLE) != UNREADABLE
+    }
     fronts: dict[str, int] = {}
     related: set[frozenset[str]] = set()
     for record in records:
-        related |= {frozenset((record.number, one.number)) for one in record.related}
+        related |= {frozenset((record.number, relation.number)) for relation in record.related}
         for scan in record.scans:
             if scan.side == "recto" and scan.role == AS_SCANNED and not scan.area and scan.id in looks:
                 fronts[record.number] = int(looks[scan.id], 16)
     return [
-        Alike(one, other, apart)
-        for one, other in sorted(_candidates(fronts))
-        if (apart := bits_apart(fronts[one], fronts[other])) <= MOST_APART and frozenset((one, other)) not in related
+        Alike(first, second, apart)
+        for first, second in sorted(_candidates(fronts))
+        if (apart := bits_apart(fronts[first], fronts[second])) <= MOST_APART
+        and frozenset((first, second)) not in related
     ]
 
 
 def _candidates(fronts: dict[str, int]) -> set[tuple[str, str]]:
-    """Pairs that share a run of bits: every pair near enough is among them."""
+    """The pairs of numbers that share a run of bits; all pairs that are alike are among them."""
     pairs: set[tuple[str, str]] = set()
     for start, length in _CHUNKS:
         buckets: dict[int, list[str]] = {}
@@ -94,5 +99,7 @@ def _candidates(fronts: dict[str, int]) -> set[tuple[str, str]]:
             buckets.setdefault(bits >> start & (1 << length) - 1, []).append(number)
         for bucket in buckets.values():
             if len(bucket) < 400:  # a run that hundreds share is a blank picture's
-                pairs |= {(one, other) if one < other else (other, one) for one, other in combinations(bucket, 2)}
+                pairs |= {
+                    (first, second) if first < second else (second, first) for first, second in combinations(bucket, 2)
+                }
     return pairs

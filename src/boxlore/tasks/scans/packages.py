@@ -1,4 +1,4 @@
-"""Packages read again: every file against its manifests, and the linked data in them as what it says it is."""
+"""Checks a package: every file against its manifests, and whether its linked data can be read."""
 
 from collections.abc import Iterator
 from pathlib import Path
@@ -9,7 +9,7 @@ from boxlore.exports.linked import faults_of
 
 
 def verify_package(folder: Path) -> list[Finding]:
-    """Everything wrong with a package; a folder of several bags is read bag by bag."""
+    """Every finding about a package: a bag, or a folder of several bags."""
     parts = sorted(path.parent for path in folder.glob("*/bagit.txt"))
     return [finding for part in parts or [folder] for finding in _part(part)]
 

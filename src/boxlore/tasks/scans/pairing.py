@@ -1,6 +1,6 @@
-"""Which picture files show which item: fronts with their backs, by name, by order or by a table.
+"""Which picture files show which item: fronts are paired with their backs, by name, by order or by a table.
 
-Pure: names in, planned items out; the plan is shown before anything is done.
+No file is opened here: names go in, a plan of items comes out, and can be shown before anything is done.
 """
 
 import re
@@ -18,9 +18,10 @@ _SUFFIX = re.compile(r"(.+?)[ _-]?(?:(?<=[ _-])(f|r|front|recto)|(?<=[ _-])(b|v|
 
 @dataclass(frozen=True, slots=True)
 class ScanSide:
-    """One picture file as one side of an item; `area` is x, y, w, h in 0..1 where it shows only a part.
+    """One picture file as one side (recto, verso) of an item.
 
-    `role` is as-scanned or altered (coloured, retouched).
+    `area` is x, y, width, height in 0..1 of the picture, if only that part shows the item; else (). `role` is
+    as-scanned or altered (coloured, retouched).
     """
 
     path: Path
@@ -31,7 +32,10 @@ class ScanSide:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Planned:
-    """One item to be made. `told` maps further fields to their words; `attached_to` names another `key`."""
+    """One item to be made. `key` names it in the plan; `fields` are further fields with their words.
+
+    `links` are (kind, key of another item), for the kinds attached_to and same_picture.
+    """
 
     key: str
     sides: tuple[ScanSide, ...] = ()
@@ -40,12 +44,15 @@ class Planned:
     folder: str = ""
     position: int = 0
     found_in: str = ""
-    told: Mapping[str, str] = field(default_factory=dict)
+    fields: Mapping[str, str] = field(default_factory=dict)
     links: tuple[tuple[str, str], ...] = ()
 
 
 def split_suffix(stem: str) -> tuple[str, str]:
-    """`harbour_b` → (`harbour`, `verso`); a name without a side's suffix is a recto."""
+    """The name without the suffix of its side, and the side: `harbour_b` is (`harbour`, `verso`).
+
+    The suffixes are f, r, front, recto and b, v, back, verso, after a blank, `_` or `-`. Without one it is a recto.
+    """
     match = _SUFFIX.match(stem)
     if match is None:
         return stem, RECTO
@@ -53,7 +60,7 @@ def split_suffix(stem: str) -> tuple[str, str]:
 
 
 def by_suffix(files: Iterable[Path]) -> list[Planned]:
-    """Pair `_f`/`_b`, `_r`/`_v`, `-front`/`-back`; two files for one side are two items."""
+    """Pair files by the suffixes of their names; two files for the same side of one name are two items."""
     sides: dict[str, dict[str, Path]] = {}
     for path in sorted(files):
         stem, side = split_suffix(path.stem)
@@ -62,13 +69,16 @@ def by_suffix(files: Iterable[Path]) -> list[Planned]:
             key = str(path.parent / path.stem) + path.suffix
         sides.setdefault(key, {})[side] = path
     return [
-        Planned(key=key, sides=tuple(ScanSide(found[side], side) for side in (RECTO, VERSO) if side in found))
-        for key, found in sides.items()
+        Planned(
+            key=key,
+            sides=tuple(ScanSide(files_by_side[side], side) for side in (RECTO, VERSO) if side in files_by_side),
+        )
+        for key, files_by_side in sides.items()
     ]
 
 
 def alternating(files: Iterable[Path]) -> list[Planned]:
-    """Front, back, front, back in the order of the names. Raises WrongUse for an odd number of files."""
+    """Pair files in the order of their names: front, back, front, back. Raises WrongUse for an odd number of them."""
     ordered = sorted(files)
     if len(ordered) % 2:
         raise WrongUse(
@@ -85,11 +95,12 @@ TOLD_COLUMNS = ("process", "title", "date", "place", "story", "inscription", "ph
 
 
 def by_table(rows: Iterable[tuple[int, Mapping[str, str]]], folder: Path) -> list[Planned]:
-    """One row a side (or an item without a scan). Columns, all optional but `item`:
+    """The items of a table, given as (line, row); a row is one side of an item, or an item without a scan.
 
-    item (a key that groups the sides of one item), file (relative to `folder`), side, role (as-scanned, or altered
-    for a version coloured or retouched), area (`x y w h`), kind, box, folder, position, found_in, size (`w x h` mm),
-    attached_to, same_picture, and told fields. Raises WrongUse naming the line.
+    Columns, all optional but `item`: item (a key that is the same for all sides of one item), file (relative to
+    `folder`), side, role (as-scanned, or altered for a version coloured or retouched), area (`x y w h`), kind, box,
+    folder, position, found_in, size (`w x h` in mm), attached_to and same_picture (the key of another item), and the
+    fields of TOLD_COLUMNS. Raises WrongUse, which names the line.
     """
     items: dict[str, Planned] = {}
     for line, row in rows:
@@ -102,7 +113,7 @@ def by_table(rows: Iterable[tuple[int, Mapping[str, str]]], folder: Path) -> lis
             items[key] = _planned(line, key, row, side)
         else:
             sides = (*before.sides, side) if side is not None else before.sides
-            items[key] = replace(before, sides=sides, told={**before.told, **_told(row)})
+            items[key] = replace(before, sides=sides, fields={**before.fields, **_fields_told(row)})
     for planned in items.values():
         scanned = {side.side for side in planned.sides if side.role == AS_SCANNED}
         for side in planned.sides:
@@ -131,7 +142,7 @@ def _side(line: int, row: Mapping[str, str], folder: Path) -> ScanSide | None:
 
 
 def read_area(text: str, where: str) -> tuple[float, ...]:
-    """`x y w h` in 0..1. Raises WrongUse beginning with `where`."""
+    """The four numbers of `x y w h` in 0..1; () for an empty text. Raises WrongUse, which begins with `where`."""
     if not text.strip():
         return ()
     try:
@@ -157,11 +168,11 @@ def _planned(line: int, key: str, row: Mapping[str, str], side: ScanSide | None)
         folder=row.get("folder", "").strip(),
         position=int(position or 0),
         found_in=row.get("found_in", "").strip(),
-        told=_told(row),
+        fields=_fields_told(row),
         links=links,
     )
 
 
-def _told(row: Mapping[str, str]) -> dict[str, str]:
-    """The fields that a row tells, by name."""
+def _fields_told(row: Mapping[str, str]) -> dict[str, str]:
+    """The fields of TOLD_COLUMNS and the size, as far as a row has words for them."""
     return {name: row[name].strip() for name in (*TOLD_COLUMNS, "size") if row.get(name, "").strip()}
