@@ -14,7 +14,7 @@ from types import MappingProxyType
 from typing import BinaryIO
 
 from boxlore.core.errors import CouldNot, WrongUse
-from boxlore.core.findings import Finding, Severity
+from boxlore.core.findings import Finding, Severity, make_finding
 
 ALGORITHMS = ("sha512", "sha256")
 CHUNK = 1 << 20
@@ -159,7 +159,7 @@ def verify_bag(folder: Path) -> list[Finding]:
     """
     findings: list[Finding] = []
     if not (folder / "bagit.txt").is_file():
-        return [_finding("bag.none", f"{folder} is no bag: it has no bagit.txt.")]
+        return [_fault("bag.none", f"{folder} is no bag: it has no bagit.txt.")]
     present = {
         path.relative_to(folder).as_posix()
         for path in folder.rglob("*")
@@ -176,7 +176,7 @@ def verify_bag(folder: Path) -> list[Finding]:
             listed.add(path)
             findings += _check(folder, path, algorithm, digest)
     unlisted = {path for path in present - listed if path.startswith("data/")}
-    findings += [_finding("bag.unlisted", f"{path} is in no manifest.") for path in sorted(unlisted)]
+    findings += [_fault("bag.unlisted", f"{path} is in no manifest.") for path in sorted(unlisted)]
     return findings
 
 
@@ -184,13 +184,13 @@ def _check(folder: Path, path: str, algorithm: str, digest: str) -> list[Finding
     """A finding if the file is missing or has another digest than `digest` (hexadecimal)."""
     target = folder / path
     if ".." in PurePosixPath(path).parts or not target.is_file():
-        return [_finding("bag.missing", f"{path} is listed but not there.")]
+        return [_fault("bag.missing", f"{path} is listed but not there.")]
     with open(target, "rb") as file:
         actual = hashlib.file_digest(file, algorithm).hexdigest()
     if actual != digest.lower():
-        return [_finding("bag.changed", f"{path} has changed: its {algorithm} is not the one in the manifest.")]
+        return [_fault("bag.changed", f"{path} has changed: its {algorithm} is not the one in the manifest.")]
     return []
 
 
-def _finding(rule: str, message: str) -> Finding:
-    return Finding(rule=rule, severity=Severity.ERROR, message=message, source="RFC 8493, 3")
+def _fault(rule: str, message: str) -> Finding:
+    return make_finding(rule, Severity.ERROR, message, "RFC 8493, 3")

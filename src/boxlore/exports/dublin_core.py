@@ -14,7 +14,7 @@ from typing import BinaryIO
 from lxml import etree
 
 from boxlore.core.crosswalk.archives import CollectionFacts, DcValue, dcterms, oai_dc
-from boxlore.core.findings import Finding, Severity
+from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.records.in_force import Record
 from boxlore.exports.markup import xml_attribute, xml_text
 from boxlore.exports.required import Required, missing
@@ -170,10 +170,5 @@ def plain_fault(message: str) -> str:
 
 
 def _invalid(record: Record, why: str) -> Finding:
-    return Finding(
-        rule="export.invalid",
-        severity=Severity.ERROR,
-        message=f"{record.number} cannot be written as a valid record: {why}.",
-        source="required fields of our own schema",
-        about=record.id,
-    )
+    message = f"{record.number} cannot be written as a valid record: {why}."
+    return make_finding("export.invalid", Severity.ERROR, message, "required fields of our own schema", about=record.id)

@@ -16,7 +16,7 @@ from lxml import etree
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.archives import CollectionFacts, access_words, rights_of, who_said
 from boxlore.core.crosswalk.extent import Extent, packed_path
-from boxlore.core.findings import Finding, Severity
+from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.originals.description import custody_lines, physical_lines
 from boxlore.core.records.in_force import Record
 from boxlore.exports.dublin_core import plain_fault
@@ -148,10 +148,5 @@ def _rights_holders(record: Record) -> list[str]:
 
 def _fault(subject: str, check: etree.RelaxNG, about: str = "") -> Finding:
     why = plain_fault(str(check.error_log.last_error.message))
-    return Finding(
-        rule="export.invalid",
-        severity=Severity.ERROR,
-        message=f"{subject} cannot be written as a valid finding aid: {why}.",
-        source="our own schema of EAD",
-        about=about,
-    )
+    message = f"{subject} cannot be written as a valid finding aid: {why}."
+    return make_finding("export.invalid", Severity.ERROR, message, "our own schema of EAD", about=about)

@@ -10,7 +10,7 @@ from rdflib import Graph
 from rdflib.exceptions import ParserError
 from rdflib.plugins.parsers.notation3 import BadSyntax
 
-from boxlore.core.findings import Finding, Severity
+from boxlore.core.findings import Finding, Severity, make_finding
 
 FORMATS = {".ttl": "turtle", ".nt": "nt"}
 MOST_BYTES = 50_000_000
@@ -27,14 +27,10 @@ def faults_of(path: Path) -> list[Finding]:
         graph = Graph().parse(path, format=FORMATS[path.suffix])
     except (BadSyntax, ParserError, UnicodeDecodeError) as error:
         why = " ".join(str(error).split())[:120]
-        return [_finding(path, f"it does not read ({why})")]
-    return [] if len(graph) else [_finding(path, "it says nothing")]
+        return [_fault(path, f"it does not read ({why})")]
+    return [] if len(graph) else [_fault(path, "it says nothing")]
 
 
-def _finding(path: Path, why: str) -> Finding:
-    return Finding(
-        rule="package.linked-data",
-        severity=Severity.ERROR,
-        message=f"{path.name} is no linked data: {why}. Ask for the package again.",
-        source="W3C, RDF 1.1 Turtle and N-Triples, 2014",
-    )
+def _fault(path: Path, why: str) -> Finding:
+    message = f"{path.name} is no linked data: {why}. Ask for the package again."
+    return make_finding("package.linked-data", Severity.ERROR, message, "W3C, RDF 1.1 Turtle and N-Triples, 2014")

@@ -16,7 +16,7 @@ from urllib.parse import quote
 
 from boxlore.core.crosswalk.archives import AAT, CollectionFacts, DcValue, place_of, process_term, terms
 from boxlore.core.crosswalk.extent import packed_path
-from boxlore.core.findings import Finding, Severity
+from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.in_force import PersonShown, Record, ScanFile, StatementView, every_told
@@ -109,13 +109,7 @@ def write_triples(records: Iterable[Record], facts: CollectionFacts, out: Binary
 
 def _invalid(record: Record, lacks: list[str]) -> Finding:
     message = f"{record.number} cannot be written as linked data: it lacks {' and '.join(lacks)}."
-    return Finding(
-        rule="export.invalid",
-        severity=Severity.ERROR,
-        message=message,
-        source="table of required fields",
-        about=record.id,
-    )
+    return make_finding("export.invalid", Severity.ERROR, message, "table of required fields", about=record.id)
 
 
 def collection_triples(facts: CollectionFacts) -> list[str]:

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from pathlib import Path
 
-from boxlore.core.findings import Finding, Severity
+from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.reading import Place, PlaceReading, distance_km
 from boxlore.core.places.since_table import ENGLISH_ALWAYS, SINCE
@@ -289,11 +289,11 @@ def _anachronisms(contexts: Sequence[LargerPart], year: int | None) -> list[Find
             message = (
                 f"{context.former.name} existed {context.former.first}-{context.former.last}; the picture is of {year}."
             )
-            findings.append(_finding("place.country-then", message, context.former.source))
+            findings.append(make_finding("place.country-then", Severity.NOTE, message, context.former.source))
         since = SINCE.get(context.country)
         if since is not None and year < since[0] and context.country not in ENGLISH_ALWAYS:
             message = f"In {year} there was no {context.name} yet: {since[1]}."
-            findings.append(_finding("place.country-then", message, "political years, from memory"))
+            findings.append(make_finding("place.country-then", Severity.NOTE, message, "political years, from memory"))
     return findings
 
 
@@ -307,7 +307,7 @@ def _coined_later(best: Ranked, names: Sequence[str], year: int | None) -> list[
         rows_of_name = [row for row in renamed.names if fold_place(row[0]) == fold_place(name)]
         if is_told and name in COINED and all(row[1] and year < row[1] for row in rows_of_name):
             message = f"{best.name} was first called {name} in {first}; the picture is of {year}."
-            return [_finding("place.name-then", message, "renamed cities, from memory")]
+            return [make_finding("place.name-then", Severity.NOTE, message, "renamed cities, from memory")]
     return []
 
 
@@ -316,7 +316,3 @@ COINED = frozenset(
     "Karl-Marx-Stadt Ivano-Frankivsk Litzmannstadt Dnepropetrovsk Kitchener Harare Kinshasa".split()
 ) | {"Thunder Bay", "Ho Chi Minh City"}
 """Names that nobody used before an authority gave them. Other new names were in use before (Tallinn beside Reval)."""
-
-
-def _finding(rule: str, message: str, source: str) -> Finding:
-    return Finding(rule=rule, severity=Severity.NOTE, message=message, source=source)

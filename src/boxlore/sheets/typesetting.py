@@ -1,7 +1,7 @@
-"""Setting type with typst: a template, its data and pictures in; a PDF/A-2a that is PDF/UA-1 too, out.
+"""Typesetting with typst: from a template, its data and its pictures to a PDF that is both PDF/A-2a and PDF/UA-1.
 
-The same data and the same day give the same bytes. A letter that no font has would stop the whole document under
-PDF/A, so letters are tried first and those without a glyph stand as □ and are named.
+The same data and the same day give the same bytes. PDF/A allows no letter that its fonts lack, so the letters are
+tried first. Those that no font has are replaced by □, and a finding names them.
 """
 
 import json
@@ -14,11 +14,11 @@ from typing import Any
 
 import typst
 
-from boxlore.core.findings import Finding, Severity
+from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.sheets.theme import FALLBACK, Theme
 
 _compile: Any = typst.compile
-"""Its typing knows a dict of sources only in the prose of its documentation."""
+"""Untyped, because its type hints lack the dict of sources that its documentation describes."""
 
 STANDARDS = ["a-2a", "ua-1"]
 MISSING = "□"
@@ -26,27 +26,30 @@ _HOME = resources.files("boxlore.sheets")
 
 
 def template(name: str) -> bytes:
-    """A template's source."""
+    """The source of a template."""
     return _HOME.joinpath("templates", name).read_bytes()
 
 
-def made_pdf(name: str, data: Mapping[str, Any], theme: Theme, root: Path, day: date) -> tuple[bytes, list[Finding]]:
-    """The PDF of a template, and the letters no font has. `root` holds the pictures the data name, nothing else."""
-    whole = {**data, "theme": {**asdict(theme), "fonts": families(theme)}}
+def make_pdf(name: str, data: Mapping[str, Any], theme: Theme, root: Path, day: date) -> tuple[bytes, list[Finding]]:
+    """The PDF of a template, and a finding if letters were replaced by □.
+
+    `root` is the folder with the pictures that the data name, and with nothing else.
+    """
+    complete = {**data, "theme": {**asdict(theme), "fonts": families(theme)}}
     findings = []
-    if bad := without_glyph(texts(whole), theme):
-        named = ", ".join(f"{letter} (U+{ord(letter):04X})" for letter in sorted(bad))
-        findings.append(note("sheet.glyph", f"No font has these letters; they are printed as □: {named}."))
-    return _set(name, replaced(whole, bad), theme, root, day), findings
+    if bad := without_glyph(texts(complete), theme):
+        letters = ", ".join(f"{letter} (U+{ord(letter):04X})" for letter in sorted(bad))
+        findings.append(note("sheet.glyph", f"No font has these letters; they are printed as □: {letters}."))
+    return _set(name, with_missing_glyphs(complete, bad), theme, root, day), findings
 
 
 def note(rule: str, message: str) -> Finding:
-    """Something that could not be printed as it is."""
-    return Finding(rule=rule, severity=Severity.NOTE, message=message, source="printing: common practice, no source")
+    """A finding about something that could not be printed as it is."""
+    return make_finding(rule, Severity.NOTE, message, "printing: common practice, no source")
 
 
 def _set(name: str, data: Mapping[str, Any], theme: Theme, root: Path, day: date) -> bytes:
-    made: bytes = _compile(
+    pdf: bytes = _compile(
         {
             "main.typ": template(name),
             "common.typ": template("common.typ"),
@@ -57,30 +60,30 @@ def _set(name: str, data: Mapping[str, Any], theme: Theme, root: Path, day: date
         font_paths=_fonts(theme),
         timestamp=int(datetime(day.year, day.month, day.day, 12, tzinfo=UTC).timestamp()),
     )
-    return made
+    return pdf
 
 
 def families(theme: Theme) -> list[str]:
-    """The theme's fonts, then those tried for a letter that they lack; a plain face falls back on plain ones first."""
+    """The theme's fonts, followed by those for letters that they lack; for a sans-serif theme the sans-serif first."""
     plain = theme.fonts[0].startswith("Noto")
     tried = sorted(FALLBACK, key=lambda name: name.startswith("Noto") is not plain)
     return list(dict.fromkeys((*theme.fonts, *tried)))
 
 
 def _fonts(theme: Theme) -> Any:
-    """Ours and those of the theme's folder; never the machine's, so that the pages are the same everywhere."""
+    """Our fonts and those of the theme's folder; never the machine's, so that a PDF is the same everywhere."""
     own = [theme.fonts_from] if theme.fonts_from else []
     return typst.Fonts(include_system_fonts=False, font_paths=[str(_HOME.joinpath("fonts")), *own])
 
 
 def without_glyph(words: Iterable[str], theme: Theme) -> set[str]:
-    """The letters of these words that no font of ours has."""
+    """The letters of these words that none of the theme's fonts has, nor any of ours."""
     letters = sorted({letter for text in words for letter in text if letter > "~"})
     return set(_bad(letters, theme))
 
 
 def _bad(letters: list[str], theme: Theme) -> list[str]:
-    """By halves: a set that compiles is good, a single letter that does not is bad."""
+    """The letters without a glyph. A set of letters that compiles has none; any other set is tried in halves."""
     if not letters or _sets(letters, theme):
         return []
     if len(letters) == 1:
@@ -93,6 +96,7 @@ _PROBE = b'#let data = json("data.json")\n#set document(title: "x")\n#set text(f
 
 
 def _sets(letters: list[str], theme: Theme) -> bool:
+    """Whether a document of these letters compiles."""
     data = {"fonts": families(theme), "words": " ".join(letters)}
     try:
         _compile(
@@ -106,24 +110,24 @@ def _sets(letters: list[str], theme: Theme) -> bool:
     return True
 
 
-def replaced(value: Any, bad: set[str]) -> Any:
-    """The data with every letter that has no glyph as □."""
+def with_missing_glyphs(value: Any, bad: set[str]) -> Any:
+    """The data with every letter of `bad` replaced by □."""
     if isinstance(value, str):
         return "".join(MISSING if letter in bad else letter for letter in value) if bad & set(value) else value
     if isinstance(value, list | tuple):
-        return [replaced(one, bad) for one in value]
+        return [with_missing_glyphs(member, bad) for member in value]
     if isinstance(value, dict):
-        return {name: replaced(one, bad) for name, one in value.items()}
+        return {name: with_missing_glyphs(member, bad) for name, member in value.items()}
     return value
 
 
 def texts(value: Any) -> Iterable[str]:
-    """Every text in the data."""
+    """Every text in the data, at any depth."""
     if isinstance(value, str):
         yield value
     elif isinstance(value, list | tuple):
-        for one in value:
-            yield from texts(one)
+        for member in value:
+            yield from texts(member)
     elif isinstance(value, dict):
-        for one in value.values():
-            yield from texts(one)
+        for member in value.values():
+            yield from texts(member)
