@@ -11,7 +11,7 @@ import pytest
 from boxlore.core.errors import WrongUse
 from boxlore.core.records.containers import Mark
 from boxlore.core.records.in_force import Record
-from boxlore.sheets.labels import SIZES, enclosures, make_labels, span
+from boxlore.sheets.labels import SIZES, enclosures, make_labels, years_of
 from boxlore.sheets.print_run import Printing
 
 STANDARD = {"a6": {105.0, 148.0}, "a7": {74.0, 105.0}, "3x5": {76.2, 127.0}}
@@ -40,8 +40,8 @@ def test_a_long_title_is_cut_and_stays_one_line(
 
 
 def test_the_span_of_years(hard: list[Record]) -> None:
-    assert span(hard) == "1912"
-    assert span(hard[1:]) == ""
+    assert years_of(hard) == "1912"
+    assert years_of(hard[1:]) == ""
 
 
 @pytest.mark.parametrize("size", SIZES)

@@ -90,6 +90,12 @@ def test_every_kind_of_page_is_there(pages: dict[str, Page], hard: list[Record])
     assert kinds.count("photo") == len(hard)
 
 
+def test_photographs_of_a_person_stand_under_what_the_person_is_in_them(folder: Path) -> None:
+    headings = [re.findall("<h2>(.*?)</h2>", path.read_text("utf-8")) for path in folder.glob("person/*.html")]
+    assert {words for page in headings for words in page} <= {"Shown", "Named, not shown", "Photographs by them"}
+    assert sum("Shown" in page for page in headings) > 1
+
+
 def test_language_title_and_one_first_heading(pages: dict[str, Page]) -> None:
     for name, page in pages.items():
         assert page.all("html")[0]["lang"] == "en", name

@@ -1,7 +1,7 @@
 """Setting type: letters without a glyph are found, one by one, and the rest is kept."""
 
 from boxlore.sheets.theme import LARGE_PRINT, Theme
-from boxlore.sheets.typesetting import MISSING, families, replaced, template, texts, without_glyph
+from boxlore.sheets.typesetting import MISSING, families, template, texts, with_missing_glyphs, without_glyph
 
 SCRIPTS = {
     "Estonian": "Õõ Ää Öö Üü Šš Žž",
@@ -29,7 +29,7 @@ def test_letters_without_a_glyph_are_found_among_many() -> None:
 
 def test_only_those_are_replaced() -> None:
     data = {"a": ["x家", {"b": "族y"}], "n": 1, "plain": "é"}
-    assert replaced(data, {"家", "族"}) == {"a": [f"x{MISSING}", {"b": f"{MISSING}y"}], "n": 1, "plain": "é"}
+    assert with_missing_glyphs(data, {"家", "族"}) == {"a": [f"x{MISSING}", {"b": f"{MISSING}y"}], "n": 1, "plain": "é"}
     assert sorted(texts(data)) == ["x家", "é", "族y"]
 
 

@@ -12,7 +12,7 @@ from boxlore.core.sitting.worksheet_codes import read_answers, read_code
 from boxlore.sheets.figure import Room, Shelf, figure
 from boxlore.sheets.print_run import Printing
 from boxlore.sheets.theme import LARGE_PRINT, Theme
-from boxlore.sheets.worksheet import asked, blank_answers, make_worksheet, with_unnamed, worksheet_theme
+from boxlore.sheets.worksheet import blank_answers, make_worksheet, questions_of, with_unnamed, worksheet_theme
 
 
 def test_type_is_large_whatever_the_theme() -> None:
@@ -23,14 +23,14 @@ def test_type_is_large_whatever_the_theme() -> None:
 
 
 def test_what_is_asked(hard: list[Record]) -> None:
-    lines = asked(hard[0], "TR")
+    lines = questions_of(hard[0], "TR")
     assert [one.asks for one in lines[:2]] == ["Who is number 1?", "Who is number 2?"]
     assert [one.asks for one in lines[9:]] == [
         "Who else is in it?", "When was it?", "Where was it?", "What was going on?", "What else do you remember?",
     ]  # fmt: skip
     assert lines[0].known == "Front 0"
     assert len({one.code for one in lines}) == len(lines)
-    nothing = asked(hard[5], "TR")
+    nothing = questions_of(hard[5], "TR")
     assert (nothing[0].asks, nothing[0].lines) == ("Who is in it, from left to right?", 3)
 
 
@@ -39,7 +39,7 @@ def test_a_number_without_a_name_is_asked_for_and_stands_on_the_picture(
 ) -> None:  # type: ignore[no-untyped-def]
     scan = hard[0].scans[0].id
     bare = replace(hard[0], people=(), unnamed=((scan, 2, (0.6, 0.3, 0.1, 0.1)), (scan, 1, (0.3, 0.3, 0.1, 0.1))))
-    lines = asked(bare, "TR")
+    lines = questions_of(bare, "TR")
     assert [(one.asks, one.known) for one in lines[:2]] == [("Who is number 1?", ""), ("Who is number 2?", "")]
     shelf = Shelf(pictures, tmp_path, [])
     assert [one["number"] for one in figure(with_unnamed(bare), shelf, Room(80, 44))["numbers"]] == [2, 1]
@@ -50,7 +50,7 @@ def test_a_number_without_a_name_is_asked_for_and_stands_on_the_picture(
 
 def test_every_code_finds_its_line_again(hard: list[Record]) -> None:
     for record in hard:
-        for one in asked(record, "TR"):
+        for one in questions_of(record, "TR"):
             line = read_code(one.code, "TR")
             assert line.number == record.number
             assert (line.marker > 0) == one.asks.startswith("Who is number")
@@ -58,9 +58,9 @@ def test_every_code_finds_its_line_again(hard: list[Record]) -> None:
 
 def test_the_text_file_has_every_code_and_reads_as_blank(hard: list[Record]) -> None:
     text = blank_answers(hard, "TR")
-    assert all(f"\n{one.code}:" in text for record in hard for one in asked(record, "TR"))
+    assert all(f"\n{one.code}:" in text for record in hard for one in questions_of(record, "TR"))
     assert list(read_answers(text)) == []
-    first = asked(hard[0], "TR")[0].code
+    first = questions_of(hard[0], "TR")[0].code
     assert [one.words for one in read_answers(text.replace(f"{first}:", f"{first}: Anna"))] == ["Anna"]
 
 
@@ -72,7 +72,7 @@ def test_the_sheet(hard: list[Record], pictures: dict[str, Path], printing: Prin
     for record in hard:
         text = " ".join(pages)
         assert captions.reference(record) in text
-        assert all(one.code in text and one.asks in text for one in asked(record, "TR"))
+        assert all(one.code in text and one.asks in text for one in questions_of(record, "TR"))
     assert all("Printed 25 November 2026" in page for page in pages)
     assert {one.rule for one in findings} == {"sheet.picture", "sheet.glyph"}
     with pikepdf.open(io.BytesIO(data)) as pdf, pdf.open_metadata() as meta:

@@ -1,6 +1,7 @@
-"""A picture on paper: its size, the numbers of its people, the outline key of a large group.
+"""A picture on paper: its size, the numbers of its people, and the outline key of a large group.
 
-A number stands at the chin, or beside the head where the chin is taken; never on a face if there is room elsewhere.
+A number stands under the chin, or beside the head if another number or head is there. It stands on a face only if
+there is no free spot.
 """
 
 import shutil
@@ -21,12 +22,12 @@ from boxlore.sheets.typesetting import note
 Box = tuple[float, float, float, float]
 
 POINT = (0.05, 0.08)
-"""The head guessed around a marker that is only a point."""
+"""Width and height of the head assumed around a marker that is only a point, in 0..1 of the picture."""
 
 
 @dataclass(frozen=True, slots=True)
 class Room:
-    """What a picture may fill, and how wide a number on it is; all in millimetres."""
+    """The width and height that a picture may fill, and the diameter of a number on it; all in millimetres."""
 
     wide: float
     high: float
@@ -35,7 +36,9 @@ class Room:
 
 @dataclass(slots=True)
 class Shelf:
-    """Prepared pictures by `picture_key`, the folder they are set from, and what could not be shown."""
+    """Prepared pictures by `picture_key`, the folder that the typesetter reads them from, and findings about pictures
+    that cannot be shown.
+    """
 
     pictures: Mapping[str, Path]
     root: Path
@@ -43,17 +46,20 @@ class Shelf:
 
 
 def picture_key(scan: ScanFile) -> str:
-    """What a prepared picture is filed under: the scan, and the part of it where it shows several items."""
+    """The key of a prepared picture: the scan's id, and its area if the scan shows several items."""
     return f"{scan.id}:{scan.area}" if scan.area else scan.id
 
 
 def front_of(record: Record) -> ScanFile | None:
-    """The scan that shows the item: its front."""
-    return next((one for one in record.scans if one.side == "recto"), None)
+    """The first scan of the item's front, or None."""
+    return next((scan for scan in record.scans if scan.side == "recto"), None)
 
 
 def figure(record: Record, shelf: Shelf, room: Room) -> dict[str, Any]:
-    """The picture as the templates take it; a damaged one is a placeholder and is named in the findings."""
+    """The picture as the templates take it, scaled into the room.
+
+    For a picture that cannot be shown there is a sentence instead, and a finding is added to the shelf.
+    """
     scan = front_of(record)
     path = shelf.pictures.get(picture_key(scan)) if scan is not None else None
     alt = isolated(captions.alt_text(record))
@@ -63,37 +69,40 @@ def figure(record: Record, shelf: Shelf, room: Room) -> dict[str, Any]:
         return {"picture": None, "missing": missing, "alt": alt, "numbers": [], "outline": []}
     if not (shelf.root / path.name).exists():
         shutil.copyfile(path, shelf.root / path.name)
-    wide, high = jpeg_size(path)
-    scale = min(room.wide / wide, room.high / high)
+    pixels_wide, pixels_high = jpeg_size(path)
+    scale = min(room.wide / pixels_wide, room.high / pixels_high)
     heads = heads_of(record.shown(), scan)
     return {
         "picture": path.name,
         "missing": "",
         "alt": alt,
-        "width": wide * scale,
-        "height": high * scale,
-        "numbers": numbers_of(heads, room.number / (wide * scale), room.number / (high * scale))
-        if needs(record)
+        "width": pixels_wide * scale,
+        "height": pixels_high * scale,
+        "numbers": numbers_of(heads, room.number / (pixels_wide * scale), room.number / (pixels_high * scale))
+        if has_numbers(record)
         else [],
-        **_outline(heads, high / wide),
+        **_outline(heads, pixels_high / pixels_wide),
     }
 
 
-def needs(record: Record) -> bool:
-    """Whether numbers tell anything: one person alone needs none."""
+def has_numbers(record: Record) -> bool:
+    """Whether the people get numbers: only if there is more than one."""
     return len(record.shown()) > 1
 
 
 def heads_of(shown: Iterable[PersonShown], scan: ScanFile) -> list[tuple[int, Box]]:
-    """Number and head of everyone marked on this scan, in 0..1 of the part of it that is shown."""
+    """(number, head) of everyone marked on this scan.
+
+    A head is x, y, width, height in 0..1 of the part of the scan that shows the item.
+    """
     heads = []
-    for one in shown:
-        if one.number and one.area and one.scan == scan.id:
-            x, y, w, h = one.area if len(one.area) == 4 else _around(one.area)
+    for person in shown:
+        if person.number and person.area and person.scan == scan.id:
+            x, y, w, h = person.area if len(person.area) == 4 else _around(person.area)
             if len(scan.area) == 4:
                 left, top, width, height = scan.area
                 x, y, w, h = (x - left) / width, (y - top) / height, w / width, h / height
-            heads.append((one.number, (x, y, w, h)))
+            heads.append((person.number, (x, y, w, h)))
     return heads
 
 
@@ -102,8 +111,11 @@ def _around(point: Sequence[float]) -> Box:
 
 
 def numbers_of(heads: Sequence[tuple[int, Box]], wide: float, high: float) -> list[dict[str, float]]:
-    """Where each number stands: the middle of its disc, `wide` and `high` in 0..1 of the picture."""
-    taken: list[Box] = [head for _, head in heads]
+    """For each number the middle of its disc, as `x` and `y` in 0..1 of the picture.
+
+    `wide` and `high` are the disc's size, in 0..1 of the picture's width and height.
+    """
+    occupied: list[Box] = [head for _, head in heads]
     placed = []
     for number, (x, y, w, h) in heads:
         spots = [
@@ -113,14 +125,15 @@ def numbers_of(heads: Sequence[tuple[int, Box]], wide: float, high: float) -> li
             (x + w / 2, y + h + high),
         ]
         inside = [_inside(spot, wide, high) for spot in spots]
-        free = [spot for spot in inside if not any(_meets(_disc(spot, wide, high), box) for box in taken)]
-        at = (free or inside)[0]
-        taken.append(_disc(at, wide, high))
-        placed.append({"x": at[0], "y": at[1], "number": number})
+        free = [spot for spot in inside if not any(_meets(_disc(spot, wide, high), box) for box in occupied)]
+        spot = (free or inside)[0]
+        occupied.append(_disc(spot, wide, high))
+        placed.append({"x": spot[0], "y": spot[1], "number": number})
     return placed
 
 
 def _inside(spot: tuple[float, float], wide: float, high: float) -> tuple[float, float]:
+    """The spot, moved so that its disc lies inside the picture."""
     return min(max(spot[0], wide / 2), 1 - wide / 2), min(max(spot[1], high / 2), 1 - high / 2)
 
 
@@ -128,17 +141,19 @@ def _disc(spot: tuple[float, float], wide: float, high: float) -> Box:
     return spot[0] - wide / 2, spot[1] - high / 2, wide, high
 
 
-def _meets(one: Box, other: Box) -> bool:
-    slack = 1e-9  # a disc that only touches a face does not cover it
-    across = min(one[0] + one[2], other[0] + other[2]) - max(one[0], other[0])
-    down = min(one[1] + one[3], other[1] + other[3]) - max(one[1], other[1])
+def _meets(first_box: Box, second_box: Box) -> bool:
+    """Whether two boxes overlap; boxes that only touch do not."""
+    slack = 1e-9
+    across = min(first_box[0] + first_box[2], second_box[0] + second_box[2]) - max(first_box[0], second_box[0])
+    down = min(first_box[1] + first_box[3], second_box[1] + second_box[3]) - max(first_box[1], second_box[1])
     return across > slack and down > slack
 
 
 def _outline(heads: Sequence[tuple[int, Box]], shape: float) -> dict[str, Any]:
-    """The heads alone, from the back to the front, in 0..1 of a frame drawn close around them.
+    """The outline key of a group of more than MOST_UNKEYED: its heads from the back to the front.
 
-    `shape` is the height of a picture to its width; of the frame on the way back.
+    `shape` is the picture's height divided by its width. The heads returned are in 0..1 of a frame close around all of
+    them, and the `shape` returned is the frame's.
     """
     if len(heads) <= MOST_UNKEYED:
         return {"outline": [], "shape": 1.0}
@@ -154,7 +169,7 @@ def _outline(heads: Sequence[tuple[int, Box]], shape: float) -> dict[str, Any]:
 
 
 def jpeg_size(path: Path) -> tuple[int, int]:
-    """Width and height in pixels from a JPEG's frame header (T.81 B.2.2)."""
+    """Width and height in pixels, from a JPEG's frame header (T.81 B.2.2); 4 and 3 for a file without one."""
     data = path.read_bytes()
     at = 2
     while at + 9 < len(data):

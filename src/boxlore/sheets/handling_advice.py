@@ -1,4 +1,4 @@
-"""What stands beside a print: paper, ink, pencil, and what never to write on, each with its source."""
+"""The advice printed with each output, on paper, ink, pencil and what never to write on; each with its source."""
 
 PRINTING = (
     (
@@ -44,5 +44,5 @@ ADVICE = {
 
 
 def advice_for(output: str) -> list[dict[str, str]]:
-    """The advice for an output, as templates take it."""
+    """The advice for an output (a key of ADVICE), as the templates take it."""
     return [{"words": words, "source": source} for words, source in ADVICE[output]]

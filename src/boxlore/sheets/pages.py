@@ -1,7 +1,7 @@
-"""The family's web pages: one folder of plain HTML that opens from a stick in any browser, without script or network.
+"""The family's web pages: a folder of plain HTML that opens in any browser from a stick, without a network.
 
-Words enter only as text (autoescape); a policy in every page forbids anything from elsewhere (CSP level 3). Written
-for WCAG 2.2 AA. Search and the enlarged view need a little script; everything else does without.
+All words are escaped, and a policy in every page forbids loading anything from elsewhere (CSP level 3). The pages aim
+at WCAG 2.2 AA. Only the search and the enlarged view need a script.
 """
 
 import hashlib
@@ -17,7 +17,7 @@ from boxlore.core.crosswalk import captions
 from boxlore.core.records.in_force import PersonShown, Record
 from boxlore.core.statements import fold
 from boxlore.sheets.album import is_name, left_out_words
-from boxlore.sheets.figure import front_of, heads_of, needs, numbers_of
+from boxlore.sheets.figure import front_of, has_numbers, heads_of, numbers_of
 from boxlore.sheets.handling_advice import advice_for
 from boxlore.sheets.pages_linked import linked
 from boxlore.sheets.places_pages import place_of, place_subjects
@@ -25,15 +25,15 @@ from boxlore.sheets.print_run import Printing, day_in_words
 from boxlore.sheets.safe_words import clean, language_of, plain_paragraphs
 
 ON_A_PAGE = 120
-"""Photographs on one page of the gallery."""
+"""The most photographs on one page of the gallery."""
 
 NUMBER = 0.045
-"""Across a number on a picture, in parts of the picture's long side."""
+"""The diameter of a number on a picture, as a fraction of the picture's longer side."""
 
 
 @dataclass(frozen=True, slots=True)
 class PageSide:
-    """A prepared picture of one side: its large and small file below the folder, and the size of both in pixels."""
+    """The prepared pictures of one side: the paths of a large and a small file, with their sizes in pixels."""
 
     large: str
     size: tuple[int, int]
@@ -43,7 +43,9 @@ class PageSide:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Site:
-    """What the pages are made from. `fronts` and `backs` are by item id; `public` holds what anyone may know."""
+    """What the pages are made from. `fronts`, `backs` and `public` are by item id; `public` has the records as anyone
+    may see them.
+    """
 
     records: Sequence[Record]
     fronts: Mapping[str, PageSide]
@@ -54,7 +56,7 @@ class Site:
 
 
 def environment() -> Environment:
-    """Templates that escape everything and fail on a missing name."""
+    """The template engine. It escapes everything, and fails on a name that is missing in the data."""
     return Environment(
         loader=PackageLoader("boxlore.sheets", "templates/pages"),
         autoescape=True,
@@ -66,7 +68,7 @@ def environment() -> Environment:
 
 
 def make_pages(site: Site) -> Iterator[tuple[str, str]]:
-    """Every text file of the folder: its path below it, and what is in it."""
+    """(path below the folder, text) of every text file."""
     printing = site.printing
     env = environment()
     shared = {
@@ -86,27 +88,29 @@ def make_pages(site: Site) -> Iterator[tuple[str, str]]:
     yield "search-data.js", _search_data(site.records, cards)
     yield from _gallery(site, cards, page)
     people, places = _people(site, cards), place_subjects(site.records, cards)
-    for at, record in enumerate(site.records):
-        before = cards[site.records[at - 1].id] if at else None
-        after = cards[site.records[at + 1].id] if at + 1 < len(site.records) else None
-        one = _photo(record, site, cards[record.id])
-        yield page(f"photo/{record.number}.html", "photo.html", up="../", one=one, before=before, after=after)
+    for index, record in enumerate(site.records):
+        before = cards[site.records[index - 1].id] if index else None
+        after = cards[site.records[index + 1].id] if index + 1 < len(site.records) else None
+        photo = _photo(record, site, cards[record.id])
+        yield page(f"photo/{record.number}.html", "photo.html", up="../", photo=photo, before=before, after=after)
     for subject in (*people, *places):
         yield page(subject["href"], "subject.html", up="../", subject=subject)
     groups: list[dict[str, Any]] = [
-        {"title": "", "rows": [one for one in people if is_name(one["name"])]},
-        {"title": "Without a name", "rows": [one for one in people if not is_name(one["name"])]},
+        {"title": "", "rows": [subject for subject in people if is_name(subject["name"])]},
+        {"title": "Without a name", "rows": [subject for subject in people if not is_name(subject["name"])]},
     ]
-    shown = [group for group in groups if group["rows"]]
-    yield page("people.html", "list.html", here="people.html", heading="People", groups=shown)
-    listed = [{"title": "", "rows": places}] if places else []
-    yield page("places.html", "list.html", here="places.html", heading="Places", groups=listed)
+    filled_groups = [group for group in groups if group["rows"]]
+    yield page("people.html", "list.html", here="people.html", heading="People", groups=filled_groups)
+    place_groups = [{"title": "", "rows": places}] if places else []
+    yield page("places.html", "list.html", here="places.html", heading="Places", groups=place_groups)
     count = f"{_photographs(len(cards))} {'are' if len(cards) != 1 else 'is'} shown here."
-    left = left_out_words(site.records, printing)
-    yield page("about.html", "about.html", here="about.html", count=count, left_out=left, advice=advice_for("pages"))
+    left_out = left_out_words(site.records, printing)
+    advice = advice_for("pages")
+    yield page("about.html", "about.html", here="about.html", count=count, left_out=left_out, advice=advice)
 
 
 def _gallery(site: Site, cards: Mapping[str, Any], page: Any) -> Iterator[tuple[str, str]]:
+    """The pages of the gallery, with the photographs grouped by their containers."""
     chunks = [site.records[at : at + ON_A_PAGE] for at in range(0, len(site.records), ON_A_PAGE)]
     for number, chunk in enumerate(chunks, 1):
         groups: dict[str, list[Any]] = {}
@@ -119,6 +123,7 @@ def _gallery(site: Site, cards: Mapping[str, Any], page: Any) -> Iterator[tuple[
 
 
 def _card(record: Record, site: Site) -> dict[str, Any]:
+    """A photograph as it stands in a list of several."""
     front = site.fronts.get(record.id)
     return {
         "number": record.number,
@@ -130,12 +135,15 @@ def _card(record: Record, site: Site) -> dict[str, Any]:
 
 
 def _search_data(records: Iterable[Record], cards: Mapping[str, Any]) -> str:
-    """The words to search, folded as the whole program folds them, as a script that any page may load from a disk."""
+    """The data of the search, as a script, because a page opened from a disk may not load JSON.
+
+    `n` is the number, `t` the title, `w` where and when, `p` the small picture, `f` the folded words to search.
+    """
     rows = []
     for record in records:
         card = cards[record.id]
         words = [captions.title(record), captions.caption(record, "full"), captions.reference(record)]
-        words += [told.words for told in (*record.all("inscription"), *record.all("keyword"))]
+        words += [statement.words for statement in (*record.all("inscription"), *record.all("keyword"))]
         row = {"n": record.number, "t": card["title"], "w": card["where_when"], "p": card["small"]}
         rows.append(row | {"f": fold(" ".join(words))})
     lines = ",\n".join(json.dumps(row, ensure_ascii=False).replace("<", "\\u003c") for row in rows)
@@ -143,26 +151,27 @@ def _search_data(records: Iterable[Record], cards: Mapping[str, Any]) -> str:
 
 
 def _photo(record: Record, site: Site, card: Mapping[str, Any]) -> dict[str, Any]:
+    """A photograph as its own page shows it."""
     style = site.printing.style
-    said = captions.lines(record, "sheet", _numbered(record, style))
+    lines = captions.lines(record, "sheet", _numbered(record, style))
     place = place_of(record)
     public = site.public.get(record.id)
     return {
         **card,
-        "lines": [clean(line) for line in said.values()],
+        "lines": [clean(line) for line in lines.values()],
         "care": clean(record.words("care")),
         "front": _front(record, site),
         "back": _back(record, site),
         "stories": [
             {
-                "paragraphs": plain_paragraphs(told.words),
-                "language": language_of(told.language) or language_of(site.printing.language) or "en",
-                "by": clean(told.said_by),
+                "paragraphs": plain_paragraphs(statement.words),
+                "language": language_of(statement.language) or language_of(site.printing.language) or "en",
+                "by": clean(statement.said_by),
             }
-            for told in record.all("story")
+            for statement in record.all("story")
         ],
-        "written": [clean(f"“{captions.one_line(told.words)}”") for told in record.all("inscription")],
-        "people": [(clean(one.name), person_href(one)) for one in _once(record.people)],
+        "written": [clean(f"“{captions.one_line(statement.words)}”") for statement in record.all("inscription")],
+        "people": [(clean(person.name), person_href(person)) for person in _once(record.people)],
         "places": [(clean(place.name), place.href)] if place else [],
         "source": clean(captions.sentence(captions.source_line(record))),
         "reference": clean(captions.reference(record)),
@@ -171,25 +180,26 @@ def _photo(record: Record, site: Site, card: Mapping[str, Any]) -> dict[str, Any
 
 
 def _numbered(record: Record, style: captions.Style) -> captions.Style:
-    return captions.Style(brackets=style.brackets, numbers=needs(record), kin=style.kin)
+    return captions.Style(brackets=style.brackets, numbers=has_numbers(record), kin=style.kin)
 
 
 def _front(record: Record, site: Site) -> dict[str, Any]:
+    """The picture of the front with the numbers of its people, in pixels of the large picture."""
     side, scan = site.fronts.get(record.id), front_of(record)
     if side is None or scan is None:
         return {"large": ""}
     wide, high = side.size
-    disc = NUMBER * max(wide, high)
-    found = numbers_of(heads_of(record.shown(), scan), disc / wide, disc / high) if needs(record) else []
+    diameter = NUMBER * max(wide, high)
+    discs = numbers_of(heads_of(record.shown(), scan), diameter / wide, diameter / high) if has_numbers(record) else []
     numbers = [
         {
-            "number": one["number"],
-            "x": round(one["x"] * wide, 1),
-            "y": round(one["y"] * high, 1),
-            "r": round(disc / 2, 1),
-            "size": round(disc * (0.55 if one["number"] > 9 else 0.7), 1),
+            "number": disc["number"],
+            "x": round(disc["x"] * wide, 1),
+            "y": round(disc["y"] * high, 1),
+            "r": round(diameter / 2, 1),
+            "size": round(diameter * (0.55 if disc["number"] > 9 else 0.7), 1),
         }
-        for one in found
+        for disc in discs
     ]
     return {
         "large": side.large,
@@ -215,42 +225,44 @@ def _back(record: Record, site: Site) -> dict[str, Any]:
 
 
 def _once(people: Iterable[PersonShown]) -> list[PersonShown]:
-    return list({person_href(one): one for one in people}.values())
+    """The people, each only once."""
+    return list({person_href(person): person for person in people}.values())
 
 
-def person_href(one: PersonShown) -> str:
-    """The page of a person, the same at every run: by its id, else by the name."""
-    key = one.person or fold(one.name)
+def person_href(person: PersonShown) -> str:
+    """The path of a person's page. It rests on the id, else the name, so that it is the same at every run."""
+    key = person.person or fold(person.name)
     return f"person/{hashlib.sha256(key.encode()).hexdigest()[:16]}.html"
 
 
-_ROLES = {"person": "PersonShown", "named": "Named, not shown", "photographer": "Photographs by them"}
+_ROLES = {"person": "Shown", "named": "Named, not shown", "photographer": "Photographs by them"}
 
 
 def _people(site: Site, cards: Mapping[str, Any]) -> list[dict[str, Any]]:
-    found: dict[str, dict[str, Any]] = {}
+    """A page for each person, with the photographs in groups by the person's role; sorted by name."""
+    by_href: dict[str, dict[str, Any]] = {}
     for record in site.records:
-        for one in record.people:
-            name = site.printing.sort_names.get(one.person, one.name)
-            subject = found.setdefault(person_href(one), {"name": clean(one.name), "sort": name, "by_role": {}})
-            rows = subject["by_role"].setdefault(one.role, {})
+        for person in record.people:
+            name = site.printing.sort_names.get(person.person, person.name)
+            subject = by_href.setdefault(person_href(person), {"name": clean(person.name), "sort": name, "by_role": {}})
+            rows = subject["by_role"].setdefault(person.role, {})
             rows[record.id] = cards[record.id]
     subjects = [
         {
             "href": href,
-            "name": one["name"],
+            "name": entry["name"],
             "lines": [],
-            "count": _photographs(len({ident for rows in one["by_role"].values() for ident in rows})),
+            "count": _photographs(len({ident for rows in entry["by_role"].values() for ident in rows})),
             "groups": [
-                {"name": words, "shown": list(one["by_role"][role].values())}
+                {"name": words, "shown": list(entry["by_role"][role].values())}
                 for role, words in _ROLES.items()
-                if role in one["by_role"]
+                if role in entry["by_role"]
             ],
-            "sort": one["sort"],
+            "sort": entry["sort"],
         }
-        for href, one in found.items()
+        for href, entry in by_href.items()
     ]
-    return sorted(subjects, key=lambda one: (fold(one["sort"]), one["href"]))
+    return sorted(subjects, key=lambda entry: (fold(entry["sort"]), entry["href"]))
 
 
 def _photographs(count: int) -> str:

@@ -1,6 +1,6 @@
-"""What a page says to machines: schema.org `Photograph` as JSON-LD 1.1, from what anyone may know and nothing else.
+"""The machine-readable part of a page: schema.org `Photograph` as JSON-LD 1.1.
 
-So living people are left out of it also on the pages for the family.
+It is made from the record as anyone may see it, so that even the pages for the family name no living people in it.
 """
 
 import json
@@ -16,8 +16,11 @@ _ISO = re.compile(r"\d{4}(-\d{2}(-\d{2})?)?\Z")
 
 
 def linked(record: Record, printing: Printing) -> str:
-    """The JSON-LD of one photograph, safe inside a script element."""
-    said: dict[str, Any] = {
+    """The JSON-LD of one photograph, with `<` escaped, so that it is safe inside a script element.
+
+    Only people whose statement is sure are in it.
+    """
+    json_ld: dict[str, Any] = {
         "@context": "https://schema.org",
         "@type": "Photograph" if record.kind in ("print", "negative", "slide", "postcard", "card") else "CreativeWork",
         "identifier": record.number,
@@ -25,15 +28,15 @@ def linked(record: Record, printing: Printing) -> str:
         "inLanguage": printing.language,
     }
     if _ISO.match(record.edtf):
-        said["dateCreated"] = record.edtf
+        json_ld["dateCreated"] = record.edtf
     elif record.edtf:
-        said["temporalCoverage"] = record.date_display
+        json_ld["temporalCoverage"] = record.date_display
     if place := captions.place_line(record):
-        said["contentLocation"] = {"@type": "Place", "name": place}
-    people = [one for one in record.shown() if one.person and one.told.sure is Sure.SURE]
+        json_ld["contentLocation"] = {"@type": "Place", "name": place}
+    people = [person for person in record.shown() if person.person and person.told.sure is Sure.SURE]
     if people:
-        said["about"] = [{"@type": "Person", "name": one.name} for one in people]
-    takers = [one for one in record.shown("photographer") if one.told.sure is Sure.SURE]
+        json_ld["about"] = [{"@type": "Person", "name": person.name} for person in people]
+    takers = [taker for taker in record.shown("photographer") if taker.told.sure is Sure.SURE]
     if takers:
-        said["creator"] = [{"@type": "Person", "name": one.name} for one in takers]
-    return json.dumps(said, ensure_ascii=False).replace("<", "\\u003c")
+        json_ld["creator"] = [{"@type": "Person", "name": taker.name} for taker in takers]
+    return json.dumps(json_ld, ensure_ascii=False).replace("<", "\\u003c")

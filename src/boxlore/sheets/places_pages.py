@@ -1,7 +1,7 @@
-"""Places on the family's pages: the words told, the name today, and where it lies as coordinates and words.
+"""Places on the family's pages: the told words, today's name, and where the place lies, as coordinates and in words.
 
-No map is fetched from anywhere: coordinates in degrees can be typed into any map the reader has (ISO 6709, Annex D,
-for how they are shown).
+No map is loaded from anywhere. The coordinates, in degrees, can be typed into any map (ISO 6709, Annex D, says how
+they are written).
 """
 
 import hashlib
@@ -18,7 +18,7 @@ from boxlore.sheets.safe_words import clean
 
 @dataclass(frozen=True, slots=True)
 class PlaceOf:
-    """The place of one record: its page, its heading, its words about itself."""
+    """The place of one record: the path of its page, its heading, and lines on where it lies."""
 
     href: str
     name: str
@@ -26,48 +26,48 @@ class PlaceOf:
 
 
 def place_of(record: Record) -> PlaceOf | None:
-    """The place told of a record: one page for each place found, else for each way of calling it."""
-    told = record.first("place")
-    if told is None:
+    """The place told of a record, or None. Words that were not found as a town have a page for each wording."""
+    told_place = record.first("place")
+    if told_place is None:
         return None
-    words = captions.bare(told.words)
-    choices = told.value.get("choices")
-    found = choices[0] if isinstance(choices, list) and choices and isinstance(choices[0], dict) else {}
-    if not found.get("geonames") or not found.get("city"):
+    words = captions.bare(told_place.words)
+    choices = told_place.value.get("choices")
+    choice = choices[0] if isinstance(choices, list) and choices and isinstance(choices[0], dict) else {}
+    if not choice.get("geonames") or not choice.get("city"):
         key = hashlib.sha256(fold(words).encode()).hexdigest()[:16]
         return PlaceOf(f"place/w{key}.html", captions.capital(words), ())
-    name = str(found["city"])
-    today = ", ".join(str(found[part]) for part in ("admin1", "country") if found.get(part) and found[part] != name)
+    name = str(choice["city"])
+    today = ", ".join(str(choice[part]) for part in ("admin1", "country") if choice.get(part) and choice[part] != name)
     lines = [today]
-    where = Place(name=name, lat=found.get("lat"), lon=found.get("lon"), radius_km=found.get("radius_km"))
-    if said := coordinates(where):
-        lines.append(f"{said}, to within about {where.radius_km:g} km" if where.radius_km else said)
-    return PlaceOf(f"place/g{found['geonames']}.html", name, tuple(line for line in lines if line))
+    position = Place(name=name, lat=choice.get("lat"), lon=choice.get("lon"), radius_km=choice.get("radius_km"))
+    if coordinates_words := coordinates(position):
+        within = f", to within about {position.radius_km:g} km" if position.radius_km else ""
+        lines.append(f"{coordinates_words}{within}")
+    return PlaceOf(f"place/g{choice['geonames']}.html", name, tuple(line for line in lines if line))
 
 
 def place_subjects(records: Iterable[Record], cards: Mapping[str, Any]) -> list[dict[str, Any]]:
-    """A page for each place, with every way it was called and the photographs from there."""
-    found: dict[str, dict[str, Any]] = {}
+    """A page for each place, with all the names it was told by and the photographs from there; sorted by name."""
+    by_href: dict[str, dict[str, Any]] = {}
     for record in records:
         place = place_of(record)
         if place is None:
             continue
-        subject = found.setdefault(place.href, {"place": place, "called": {}, "shown": []})
+        subject = by_href.setdefault(place.href, {"place": place, "called": {}, "shown": []})
         subject["called"][captions.bare(record.words("place"))] = None
         subject["shown"].append(cards[record.id])
-    return sorted(
-        (_subject(href, one) for href, one in found.items()), key=lambda one: (fold(one["name"]), one["href"])
-    )
+    subjects = (_subject(href, entry) for href, entry in by_href.items())
+    return sorted(subjects, key=lambda subject: (fold(subject["name"]), subject["href"]))
 
 
-def _subject(href: str, one: Mapping[str, Any]) -> dict[str, Any]:
-    place, count = one["place"], len(one["shown"])
-    called = [words for words in one["called"] if words.casefold() != place.name.casefold()]
-    lines = [*place.lines, f"Told as: {'; '.join(called)}" if called else ""]
+def _subject(href: str, entry: Mapping[str, Any]) -> dict[str, Any]:
+    place, count = entry["place"], len(entry["shown"])
+    other_names = [words for words in entry["called"] if words.casefold() != place.name.casefold()]
+    lines = [*place.lines, f"Told as: {'; '.join(other_names)}" if other_names else ""]
     return {
         "href": href,
         "name": clean(place.name),
         "lines": [clean(line) for line in lines if line],
         "count": f"{count} photograph{'s' if count != 1 else ''}",
-        "groups": [{"name": "Photographs from here", "shown": one["shown"]}],
+        "groups": [{"name": "Photographs from here", "shown": entry["shown"]}],
     }

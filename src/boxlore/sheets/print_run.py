@@ -1,4 +1,4 @@
-"""What all printed outputs of one run share: the collection, the paper, the look, the day, who it is for."""
+"""What all printed outputs of one run share: the collection's title, the paper, the theme, the day, the audience."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
@@ -12,7 +12,7 @@ from boxlore.sheets.safe_words import isolated, language_of
 from boxlore.sheets.theme import Theme
 
 PAPERS = {"a4": ("a4", 210.0, 297.0), "letter": ("us-letter", 215.9, 279.4)}
-"""Name for the engine, width and height in millimetres (ISO 216; ANSI/ASME Y14.1)."""
+"""Paper -> (its name in typst, width and height in millimetres) (ISO 216; ANSI/ASME Y14.1)."""
 
 _MONTHS = (
     "January February March April May June July August September October November December".split()
@@ -21,7 +21,7 @@ _MONTHS = (
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Printing:
-    """How and for whom something is printed. `sort_names` is how a person stands in an index, by id."""
+    """How and for whom something is printed. `sort_names` gives the name under which a person is indexed, by id."""
 
     title: str
     printed_on: date
@@ -32,7 +32,7 @@ class Printing:
     style: Style = field(default_factory=Style)
     sort_names: Mapping[str, str] = field(default_factory=dict)
     left_out: int = 0
-    """Items that were asked for and may not be shown."""
+    """How many items were asked for but may not be shown to this audience."""
 
     @property
     def page(self) -> tuple[float, float]:
@@ -40,12 +40,12 @@ class Printing:
         return PAPERS[self.paper][1:]
 
     def room(self, columns: int = 1, gutter: float = 8.0) -> float:
-        """The width of one column in millimetres."""
+        """The width of one of so many columns, in millimetres; `gutter` is the space between two."""
         return (self.page[0] - 2 * self.theme.margin_side - gutter * (columns - 1)) / columns
 
 
 def shared(printing: Printing, output: str) -> dict[str, Any]:
-    """The data that every template reads."""
+    """The data that every template reads; `output` is a key of `handling_advice.ADVICE`."""
     return {
         "title": isolated(printing.title),
         "author": "",
@@ -58,11 +58,11 @@ def shared(printing: Printing, output: str) -> dict[str, Any]:
 
 
 def day_in_words(day: date) -> str:
-    """`25 November 2026`."""
+    """The day as `25 November 2026`."""
     return f"{day.day} {_MONTHS[day.month - 1]} {day.year}"
 
 
-def told_words(told: StatementView, words: str, printing: Printing) -> dict[str, str]:
-    """Told words with the language they are in."""
-    language = language_of(told.language) or language_of(printing.language) or "en"
+def in_language(statement: StatementView, words: str, printing: Printing) -> dict[str, str]:
+    """These words, made safe to print, with the language of the statement they come from."""
+    language = language_of(statement.language) or language_of(printing.language) or "en"
     return {"words": isolated(words), "language": language}

@@ -1,6 +1,8 @@
-"""Words made safe to set in type: no control or direction-changing letters, every value in its own isolate.
+"""Words made safe to print: without control characters, and with their own direction of writing.
 
-Unicode 15, UAX #9 (isolates U+2068, U+2069). Words of 25 letters and more may break every 12.
+Characters that change the direction of writing are removed, so that words can do no harm to what stands beside them.
+Words in a right-to-left script are set in an isolate of their own (Unicode 15, UAX #9: U+2068, U+2069). A word of 25
+letters and more may break after every 12.
 """
 
 import re
@@ -12,15 +14,19 @@ _LONG = re.compile(r"\S{25,}")
 
 
 def printable(words: str) -> str:
-    """The words made clean for a printed line: a very long one may break."""
+    """The words made clean (see `clean`), with a place to break in very long ones."""
     return _LONG.sub(_breakable, clean(words))
 
 
 def clean(words: str) -> str:
-    """The words without control and direction-changing letters, lines folded to single blanks."""
-    kept = (" " if one in "\n\t\r" else one for one in words)
-    plain = "".join(one for one in kept if unicodedata.category(one) not in ("Cc", "Cs", "Cn") and one not in _BIDI)
+    """The words on one line, without control characters and characters that change the direction of writing."""
+    single_line = (" " if letter in "\n\t\r" else letter for letter in words)
+    plain = "".join(letter for letter in single_line if _prints(letter))
     return re.sub(" +", " ", plain).strip()
+
+
+def _prints(letter: str) -> bool:
+    return unicodedata.category(letter) not in ("Cc", "Cs", "Cn") and letter not in _BIDI
 
 
 def _breakable(match: re.Match[str]) -> str:
@@ -29,24 +35,24 @@ def _breakable(match: re.Match[str]) -> str:
 
 
 def isolated(words: str) -> str:
-    """One value as a line of its own direction; empty words stay empty."""
+    """The words, made printable; in an isolate if they hold letters that are written from right to left."""
     plain = printable(words)
-    if not plain or all(unicodedata.bidirectional(one) not in ("R", "AL", "AN") for one in plain):
+    if not plain or all(unicodedata.bidirectional(letter) not in ("R", "AL", "AN") for letter in plain):
         return plain
     return f"{FIRST_STRONG}{plain}{POP}"
 
 
 def paragraphs(words: str) -> list[str]:
-    """A story's paragraphs, each made safe."""
+    """The paragraphs of a story, each isolated; every line break starts a new one."""
     return [isolated(part) for part in re.split(r"\n\s*\n|\n", words) if printable(part)]
 
 
 def plain_paragraphs(words: str) -> list[str]:
-    """A story's paragraphs for a page, where the browser minds the direction."""
+    """The paragraphs of a story for a web page, where the browser takes care of the direction of writing."""
     return [plain for part in re.split(r"\n\s*\n|\n", words) if (plain := clean(part))]
 
 
 def language_of(tag: str) -> str:
-    """The language of a BCP 47 tag as two or three small letters (ISO 639), or empty for what is none."""
+    """The language of a BCP 47 tag as two or three small letters (ISO 639); empty for anything else."""
     primary = tag.split("-")[0].lower()
     return primary if re.fullmatch(r"[a-z]{2,3}", primary) else ""

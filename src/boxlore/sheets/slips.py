@@ -1,7 +1,7 @@
-"""Caption slips: to cut and mount under a copy print, as wide as the print is, with crop marks.
+"""Caption slips, to be cut out and mounted under a copy print. A slip is as wide as the print and has crop marks.
 
-A slip is as wide as the long side of a lying picture, as the short side of a standing one. The widths are those of
-the common copy prints, in inches and in centimetres; the widest need the page laid on its side.
+The width is the longer side of the print for a landscape picture, the shorter side for a portrait one. The sizes are
+those of common copy prints, in inches and in centimetres. The widest slips are printed on landscape pages.
 """
 
 import tempfile
@@ -18,7 +18,7 @@ from boxlore.sheets.album import left_out_words
 from boxlore.sheets.figure import front_of
 from boxlore.sheets.print_run import Printing, shared
 from boxlore.sheets.safe_words import isolated
-from boxlore.sheets.typesetting import made_pdf
+from boxlore.sheets.typesetting import make_pdf
 
 INCH = 25.4
 PRINTS = {
@@ -28,21 +28,24 @@ PRINTS = {
     "10x15": (100.0, 150.0),
     "13x18": (130.0, 180.0),
 }
-"""Copy prints: short and long side in millimetres."""
+"""Copy print -> its shorter and longer side in millimetres."""
 
 IN_INCHES = ("4x6", "5x7", "8x10")
 
 LYING_FROM = 165.0
-"""A slip wider than this is set on a page laid on its side, where its crop marks have room."""
+"""Slips wider than this (in millimetres) are printed on a landscape page, where there is room for their crop marks."""
 
 BESIDE = 14.0
-"""Between two slips side by side: room for the crop marks of both."""
+"""The space between two slips side by side, in millimetres: enough for the crop marks of both."""
 
 
 def make_slips(
     records: Sequence[Record], printing: Printing, size: str = "4x6", length: str = "slip"
 ) -> tuple[bytes, list[Finding]]:
-    """The slips as a PDF: one group of pages for each width."""
+    """The slips as a PDF, with a group of pages for each width, and findings about letters that could not be printed.
+
+    `length` is one of `captions.LENGTHS`. Raises WrongUse for a size that is not in PRINTS.
+    """
     if size not in PRINTS:
         raise WrongUse(f"“{size}” is no size of a copy print.", f"Use one of {', '.join(PRINTS)}.")
     by_width: dict[float, list[dict[str, Any]]] = {}
@@ -56,7 +59,7 @@ def make_slips(
         "words": {"advice": "Printing and mounting these slips"},
     }
     with tempfile.TemporaryDirectory() as folder:
-        return made_pdf("slips.typ", data, printing.theme, Path(folder), printing.printed_on)
+        return make_pdf("slips.typ", data, printing.theme, Path(folder), printing.printed_on)
 
 
 def _unit(size: str) -> str:
@@ -64,7 +67,7 @@ def _unit(size: str) -> str:
 
 
 def slip_width(record: Record, size: str) -> float:
-    """As wide as the copy print lies or stands, in millimetres."""
+    """The width of the copy print of this item, in millimetres."""
     short, long = PRINTS[size]
     scan = front_of(record)
     if scan is None:

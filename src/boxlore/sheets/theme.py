@@ -1,9 +1,8 @@
-"""The look of what is printed: fonts, sizes, colours and margins, in a TOML file that the keeper may restyle.
+"""The look of what is printed: fonts, sizes, colours and margins, read from a TOML file that the keeper may change.
 
-A theme is data and nothing else: no file, no markup and no address in it is ever followed, but for the folder of
-fonts it names. Large print follows the guidelines of the Council of Citizens with Low Vision International (from
-memory): 18 points and more, open lines, a plain face, left-aligned. Contrast is that of WCAG 2.2, 1.4.3: 4.5 to 1
-and more.
+A theme is data alone: no file, markup or address in it is used, except the folder of fonts that it names. Large print
+follows the guidelines of the Council of Citizens with Low Vision International (from memory): at least 18 points, wide
+line spacing, a sans-serif face, left-aligned. The contrast of text must be at least 4.5 to 1 (WCAG 2.2, 1.4.3).
 """
 
 import re
@@ -17,14 +16,19 @@ FALLBACK = (
     SERIF, "New Computer Modern", SANS, "Noto Sans Hebrew", "Noto Sans Arabic", "Noto Sans Armenian",
     "Noto Sans Georgian", "Noto Sans Thai",
 )  # fmt: skip
-"""Tried for a letter that the theme's own fonts lack."""
+"""Fonts tried for a letter that the theme's own fonts lack."""
 
 LEAST_CONTRAST = 4.5
+"""WCAG 2.2, 1.4.3."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Theme:
-    """How a printed output looks. Sizes in points, margins and heights in millimetres, colours as #rrggbb."""
+    """How a printed output looks.
+
+    `size` is in points, `leading` (the space between lines) in parts of it, margins and heights in millimetres,
+    colours as #rrggbb. `fonts_from` is a folder with further fonts.
+    """
 
     fonts: tuple[str, ...] = (SERIF,)
     fonts_from: str = ""
@@ -57,34 +61,36 @@ _RANGES = {
     "columns": (1, 3),
     "picture_height": (25.0, 180.0),
 }
+"""Setting -> the least and the greatest value."""
 _COLOUR = re.compile(r"#[0-9a-fA-F]{6}\Z")
 
 
 def read_theme(text: str, name: str = "the theme") -> Theme:
-    """A theme from TOML; what it leaves out is as in the plain theme, or in the one that its `like` names.
+    """A theme from TOML. Settings that it leaves out are taken from the theme that its `like` names, else from `plain`.
 
-    Raises WrongUse, naming the line at fault and what may stand there.
+    `name` is used in errors. Raises WrongUse, which names the setting at fault and what may stand there.
     """
     try:
-        told = tomllib.loads(text)
+        settings = tomllib.loads(text)
     except tomllib.TOMLDecodeError as error:
         raise WrongUse(f"{name} cannot be read: {error}.", "Mend that line.") from error
-    like = told.pop("like", "plain")
+    like = settings.pop("like", "plain")
     if like not in THEMES:
         raise WrongUse(f"{name} is like “{like}”, which is no theme.", f"There are: {', '.join(THEMES)}.")
     known = {field.name for field in fields(Theme)}
-    if unknown := sorted(set(told) - known):
+    if unknown := sorted(set(settings) - known):
         raise WrongUse(f"{name} has “{unknown[0]}”, which no theme has.", f"Known: {', '.join(sorted(known))}.")
     base = {field.name: getattr(THEMES[like], field.name) for field in fields(Theme)}
-    values = {key: _value(key, value, name) for key, value in told.items()}
+    values = {key: _value(key, value, name) for key, value in settings.items()}
     theme = Theme(**(base | values))
     _readable(theme, name)
     return theme
 
 
 def _value(key: str, value: object, name: str) -> object:
+    """The value of one setting. Raises WrongUse for one that is not allowed."""
     if key == "fonts":
-        if isinstance(value, list) and value and all(isinstance(one, str) for one in value):
+        if isinstance(value, list) and value and all(isinstance(font, str) for font in value):
             return tuple(value)
         raise WrongUse(f"{name}: fonts must be a list of names.", 'Such as fonts = ["Libertinus Serif"].')
     if key == "fonts_from":
@@ -93,8 +99,8 @@ def _value(key: str, value: object, name: str) -> object:
         raise WrongUse(f"{name}: fonts_from must be a folder's name in quotes.")
     if key in _RANGES:
         low, high = _RANGES[key]
-        whole = key != "columns" or isinstance(value, int)
-        if isinstance(value, int | float) and not isinstance(value, bool) and low <= value <= high and whole:
+        is_whole = key != "columns" or isinstance(value, int)
+        if isinstance(value, int | float) and not isinstance(value, bool) and low <= value <= high and is_whole:
             return value
         raise WrongUse(f"{name}: {key} is {value!r}.", f"It may be from {low:g} to {high:g}.")
     if isinstance(value, str) and _COLOUR.match(value):
@@ -103,24 +109,25 @@ def _value(key: str, value: object, name: str) -> object:
 
 
 def _readable(theme: Theme, name: str) -> None:
+    """Raise WrongUse if a colour of text has too little contrast with the paper or with white."""
     for key in ("ink", "soft"):
         for ground in ("#ffffff", theme.paper):
-            found = contrast(getattr(theme, key), ground)
-            if found < LEAST_CONTRAST:
+            ratio = contrast(getattr(theme, key), ground)
+            if ratio < LEAST_CONTRAST:
                 raise WrongUse(
-                    f"{name}: {key} on {ground} has a contrast of {found:.1f} to 1.",
+                    f"{name}: {key} on {ground} has a contrast of {ratio:.1f} to 1.",
                     f"Choose a darker {key} or a lighter paper: {LEAST_CONTRAST} to 1 and more can be read by most.",
                 )
 
 
-def contrast(one: str, other: str) -> float:
-    """How far two colours (#rrggbb) stand apart, 1 to 21 (WCAG 2.2, “contrast ratio”)."""
-    light, dark = sorted((_luminance(one), _luminance(other)), reverse=True)
+def contrast(colour: str, ground: str) -> float:
+    """The contrast ratio of two colours (#rrggbb), from 1 to 21 (WCAG 2.2, “contrast ratio”)."""
+    light, dark = sorted((_luminance(colour), _luminance(ground)), reverse=True)
     return (light + 0.05) / (dark + 0.05)
 
 
 def _luminance(colour: str) -> float:
-    """WCAG 2.2, “relative luminance”."""
+    """The relative luminance of a colour (WCAG 2.2, “relative luminance”)."""
     parts = [int(colour[at : at + 2], 16) / 255 for at in (1, 3, 5)]
     red, green, blue = (part / 12.92 if part <= 0.04045 else ((part + 0.055) / 1.055) ** 2.4 for part in parts)
     return 0.2126 * red + 0.7152 * green + 0.0722 * blue

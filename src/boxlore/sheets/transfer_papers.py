@@ -1,8 +1,8 @@
-"""What goes with a transfer on paper: the inventory by box and folder, and gift and consent forms.
+"""The papers that go with a transfer: the inventory by box and folder, the deed of gift, and consent forms.
 
-The deed of gift has the parts that the Society of American Archivists' brochure names: donor, recipient,
-description, transfer of ownership, access, copyright, unwanted materials, signatures. The consent form asks what an
-interview's papers must say. Both are filled as far as known and are no legal advice.
+The deed of gift has the parts that the brochure of the Society of American Archivists names: donor, recipient,
+description, transfer of ownership, access, copyright, unwanted materials, signatures. The consent form covers how an
+interview may be used and kept. Both are filled in as far as things are known, and are no legal advice.
 """
 
 import tempfile
@@ -15,18 +15,19 @@ from typing import Any
 from boxlore.sheets.print_run import PAPERS
 from boxlore.sheets.safe_words import isolated
 from boxlore.sheets.theme import THEMES
-from boxlore.sheets.typesetting import made_pdf
+from boxlore.sheets.typesetting import make_pdf
 
 CAUTION = (
     "This form states what the family knows and wishes. It is no legal advice; local law and the archive's own "
     "forms go before it. Let the archive, or someone licensed to advise, look at it before anyone signs."
 )
 BLANK = ""
+"""A part that is always filled in by hand."""
 
 
 @dataclass(frozen=True, slots=True)
 class InventoryLine:
-    """One item of the printed inventory."""
+    """One item of the printed inventory; `place` is its place in the box."""
 
     number: str
     place: str
@@ -37,7 +38,7 @@ class InventoryLine:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Deed:
-    """What is known for a deed of gift; empty parts are left to be written by hand."""
+    """What is known for a deed of gift. Empty parts are printed as lines to write on."""
 
     donor: str
     recipient: str
@@ -54,27 +55,23 @@ class Deed:
 def inventory_pdf(
     title: str, summary: str, groups: Sequence[tuple[str, Sequence[InventoryLine]]], *, paper: str, printed_on: date
 ) -> bytes:
-    """The inventory, one table for each container."""
-    shown = [
-        {
-            "title": isolated(heading),
-            "rows": [
-                [isolated(cell) for cell in (one.number, one.place, one.title, one.date, one.access)] for one in lines
-            ],
-        }
-        for heading, lines in groups
-    ]
+    """The inventory as a PDF, with a table for each group of (heading, lines)."""
+    shown = [{"title": isolated(heading), "rows": [_cells(line) for line in lines]} for heading, lines in groups]
     data = {"title": isolated(title), "summary": isolated(summary), "groups": shown}
     return _set("inventory.typ", data, paper, printed_on)
 
 
+def _cells(line: InventoryLine) -> list[str]:
+    return [isolated(cell) for cell in (line.number, line.place, line.title, line.date, line.access)]
+
+
 def gift_pdf(deed: Deed, *, paper: str) -> bytes:
-    """The deed of gift, filled as far as known."""
-    kept = "The originals and their scans are given." if deed.originals else "Scans are given; the originals stay."
+    """The deed of gift as a PDF."""
+    given = "The originals and their scans are given." if deed.originals else "Scans are given; the originals stay."
     parts = (
         ("Donor", deed.donor, 2),
         ("Recipient", deed.recipient, 2),
-        ("What is given", f"{deed.title}. {deed.description} {kept}", 1),
+        ("What is given", f"{deed.title}. {deed.description} {given}", 1),
         ("Transfer of ownership", BLANK, 4),
         ("Access", deed.access, 2),
         ("Copyright", deed.copyright, 3),
@@ -85,7 +82,10 @@ def gift_pdf(deed: Deed, *, paper: str) -> bytes:
 
 
 def consent_pdf(facts: Mapping[str, str], *, on_day: date, paper: str) -> bytes:
-    """The consent for one interview. `facts` may have narrator, interviewer, place, agreement, recording, kept."""
+    """The consent form for one interview as a PDF.
+
+    `facts` may have the keys narrator, interviewer, place, agreement, recording and kept.
+    """
     parts = (
         ("Narrator", facts.get("narrator", ""), 1),
         ("Interviewer", facts.get("interviewer", ""), 1),
@@ -101,13 +101,14 @@ def consent_pdf(facts: Mapping[str, str], *, on_day: date, paper: str) -> bytes:
 
 
 def _form(title: str, parts: Sequence[tuple[str, str, int]], signed_by: Sequence[str], day: date, paper: str) -> bytes:
+    """A form of parts, each (heading, words, lines to write on if the words are empty)."""
     shown = [{"name": name, "words": isolated(words), "lines": lines} for name, words, lines in parts]
     data = {"title": title, "caution": CAUTION, "parts": shown, "signatures": list(signed_by)}
     return _set("form.typ", data, paper, day)
 
 
 def _set(template: str, data: dict[str, Any], paper: str, day: date) -> bytes:
-    whole = data | {"paper": PAPERS[paper][0], "printed": f"Printed {day.isoformat()}"}
+    complete = data | {"paper": PAPERS[paper][0], "printed": f"Printed {day.isoformat()}"}
     with tempfile.TemporaryDirectory() as folder:
-        made, _ = made_pdf(template, whole, THEMES["plain"], Path(folder), day)
-    return made
+        pdf, _ = make_pdf(template, complete, THEMES["plain"], Path(folder), day)
+    return pdf

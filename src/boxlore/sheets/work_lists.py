@@ -1,4 +1,4 @@
-"""Lists to work or shop by, and receipts, as PDF/A-2a and PDF/UA-1: a heading, tables, lines to sign."""
+"""Lists of work or shopping, and receipts, as PDF/A-2a and PDF/UA-1: a heading, tables, and lines to sign on."""
 
 import tempfile
 from collections.abc import Sequence
@@ -9,12 +9,12 @@ from pathlib import Path
 from boxlore.sheets.print_run import PAPERS
 from boxlore.sheets.safe_words import isolated
 from boxlore.sheets.theme import THEMES
-from boxlore.sheets.typesetting import made_pdf
+from boxlore.sheets.typesetting import make_pdf
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ListTable:
-    """One table: its title, heading and rows; `widths` are the relative widths of its columns."""
+    """One table: its title, the heading of its columns, and its rows; `widths` are relative widths of the columns."""
 
     title: str
     heading: tuple[str, ...]
@@ -24,7 +24,9 @@ class ListTable:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Page:
-    """A list or a receipt. `sign` are what stands below each line to sign on."""
+    """A list or a receipt. `before` and `after` are paragraphs around the tables; `sign` has the words below each line
+    to sign on.
+    """
 
     title: str
     parts: Sequence[ListTable]
@@ -34,7 +36,7 @@ class Page:
 
 
 def make_list(page: Page, *, language: str, paper: str, printed_on: date) -> bytes:
-    """The bytes of the PDF. Letters without a glyph stand as □."""
+    """The list as a PDF. Letters that no font has are printed as □."""
     data = {
         "title": isolated(page.title),
         "language": language.split("-")[0],
@@ -55,5 +57,5 @@ def make_list(page: Page, *, language: str, paper: str, printed_on: date) -> byt
         ],
     }
     with tempfile.TemporaryDirectory() as folder:
-        made, _ = made_pdf("lists.typ", data, THEMES["plain"], Path(folder), printed_on)
-    return made
+        pdf, _ = make_pdf("lists.typ", data, THEMES["plain"], Path(folder), printed_on)
+    return pdf

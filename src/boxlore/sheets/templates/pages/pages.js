@@ -6,19 +6,19 @@
   const search = document.getElementById("search");
   const data = window.boxlorePages;
   if (search && data) {
-    const [input, found, hits] = ["words", "found", "hits"].map((id) => document.getElementById(id));
+    const [input, status, hits] = ["words", "found", "hits"].map((id) => document.getElementById(id));
     const groups = document.querySelectorAll(".group, main > .steps");
     const MOST = 60;
-    const card = (one) => {
+    const card = (photo) => {
       const item = document.createElement("li");
       const link = item.appendChild(document.createElement("a"));
-      link.href = `photo/${one.n}.html`;
-      if (one.p) {
+      link.href = `photo/${photo.n}.html`;
+      if (photo.p) {
         const image = link.appendChild(document.createElement("img"));
-        image.src = one.p;
+        image.src = photo.p;
         image.alt = "";
       }
-      for (const [name, words] of [["name", one.t], ["when", one.w]]) {
+      for (const [name, words] of [["name", photo.t], ["when", photo.w]]) {
         const line = link.appendChild(document.createElement("span"));
         line.className = name;
         line.dir = "auto";
@@ -27,12 +27,12 @@
       return item;
     };
     const look = () => {
-      const wanted = folded(input.value).split(/\s+/).filter(Boolean);
-      const kept = wanted.length ? data.filter((one) => wanted.every((word) => one.f.includes(word))) : [];
-      hits.replaceChildren(...kept.slice(0, MOST).map(card));
-      for (const group of groups) group.hidden = wanted.length > 0;
-      const more = kept.length > MOST ? `, the first ${MOST} shown` : "";
-      found.textContent = wanted.length ? `${kept.length} found${more}` : "";
+      const terms = folded(input.value).split(/\s+/).filter(Boolean);
+      const matches = terms.length ? data.filter((photo) => terms.every((term) => photo.f.includes(term))) : [];
+      hits.replaceChildren(...matches.slice(0, MOST).map(card));
+      for (const group of groups) group.hidden = terms.length > 0;
+      const rest = matches.length > MOST ? `, the first ${MOST} shown` : "";
+      status.textContent = terms.length ? `${matches.length} found${rest}` : "";
     };
     search.hidden = false;
     input.addEventListener("input", look);
@@ -40,10 +40,10 @@
   }
 
   const button = (words) => {
-    const made = document.createElement("button");
-    made.type = "button";
-    made.textContent = words;
-    return made;
+    const element = document.createElement("button");
+    element.type = "button";
+    element.textContent = words;
+    return element;
   };
   for (const link of document.querySelectorAll(".enlarge")) {
     link.addEventListener("click", (event) => {
