@@ -30,7 +30,7 @@ def opened(demo: Path):  # type: ignore[no-untyped-def]
 
 
 def numbers(opened, **chosen: object) -> list[str]:  # type: ignore[no-untyped-def]
-    return [one.number for one in seen_items(opened, PrintOrder(selection=Selection(**chosen)))[0]]  # type: ignore[arg-type]
+    return [one.number for one in seen_items(seen_by(opened, To.FAMILY), PrintOrder(selection=Selection(**chosen)))[0]]  # type: ignore[arg-type]
 
 
 def test_selections(opened) -> None:  # type: ignore[no-untyped-def]
@@ -47,7 +47,7 @@ def test_a_selection_tells_outsiders_nothing(opened) -> None:  # type: ignore[no
     """Asking for a living person's pictures for outside gives none, not a folder of theirs without the name."""
     outside = PrintOrder(to=To.OUTSIDE, selection=Selection(person="Mia Rourke"))
     with pytest.raises(CouldNot):
-        seen_items(opened, outside)
+        seen_items(seen_by(opened, To.OUTSIDE), outside)
 
 
 def words_of(path: Path) -> str:

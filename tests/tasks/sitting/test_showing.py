@@ -11,7 +11,7 @@ from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.records import record_of
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.outputs.copies import copies
+from boxlore.tasks.outputs.copies import NOT_FOR_THEM, copies
 from boxlore.tasks.people.registry import set_audience
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import by_suffix
@@ -59,7 +59,7 @@ def test_a_picture_that_is_not_for_the_family_is_kept_back(collection: Collectio
     assert showing.picture(side.id, "screen") is None
     assert not showing.tap(side.id, 0.5, 0.5)
     (copied,) = copies(collection, collection.folder / "copies")
-    assert copied.state == "refused"
+    assert (copied.state, copied.why) == ("refused", NOT_FOR_THEM)
 
 
 def test_a_picture_that_is_kept_back_is_not_made_ready(collection: Collection) -> None:

@@ -41,6 +41,8 @@ class Person:
     audience: str = "anyone"
     consents: tuple[Consent, ...] = ()
     different: tuple[str, ...] = ()
+    told_to: frozenset[str] = frozenset()
+    """The audiences of all that is told of the name, the dates and the kin."""
     also: tuple[str, ...] = ()
     """Ids of entries that the keeper has called the same person."""
 
@@ -53,6 +55,11 @@ class Person:
     def ids(self) -> tuple[str, ...]:
         return (self.id, *self.also)
 
+
+_NAME_DATES_KIN = (
+    "name", "given", "family", "born_as", "married_as", "nickname", "patronymic", "honorific", "identifier", "sex",
+    "born", "died", "buried", "living", "married", "father", "mother", "spouse",
+)  # fmt: skip
 
 ToldRows = Iterable[tuple[Statement, Reading | None]]
 ReadValue = Callable[[str], dict[str, object]]
@@ -84,6 +91,7 @@ def build_person(ident: str, told: ToldRows, read_value: ReadValue) -> Person:
         audience=_last(words.get("audience")) or "anyone",
         consents=_consents(by_field.get("consent", []), read_value),
         different=tuple(words.get("different", [])),
+        told_to=frozenset(row.audience for name in _NAME_DATES_KIN for row, _ in by_field.get(name, ())),
     )
 
 

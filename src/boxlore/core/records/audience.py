@@ -52,15 +52,17 @@ Outside the record has Tom, and says that four statements are withheld. The clos
 says until when: 100 years from the births of Leida and of Con.
 """
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from dataclasses import field as starts
 from datetime import date
 
 from boxlore.core.fields.audiences import AUDIENCE_WORDS
+from boxlore.core.people.person import Person
 from boxlore.core.records.audience_levels import To, may_see
 from boxlore.core.records.in_force import Conflict, PersonShown, Record, ScanFile, StatementView, every_told
 from boxlore.core.records.withheld import NOBODY, Withheld
-from boxlore.core.statements import Said, Source, Subject
+from boxlore.core.statements import Said, Source, Statement, Subject
 
 __all__ = ("OF_SCANS", "Naming", "Recipient", "To")
 
@@ -104,24 +106,35 @@ class Recipient:
     on_day: date
     withheld: Withheld = NOBODY
     own_audiences: Callable[[Subject], Sequence[str]] = _nothing_of_its_own
+    names: Mapping[str, str] = starts(default_factory=dict)
+    """By id, what the recipient may call those of whose name a part is kept from them; all others go by their own."""
 
     def may_be_told(self, statement: StatementView, about: Subject) -> bool:
         """Whether one statement about a thing may go to the recipient. One about a marker is asked of its item."""
         return about.id not in self.withheld.people and self._passes(statement, self.own_audiences(about))
 
-    def without_names(self, statement: StatementView) -> StatementView:
-        """The statement without a name in who or what says it; that a narrator or a document says it stays.
+    def may_name_source(self, statement: StatementView) -> bool:
+        """Whether who or what says a statement may be named.
 
         A narrator whom the registry has not may be living, and is not named outside.
         """
         source = statement.source
         if source.said is Said.NARRATOR and statement.said_by:
-            nameable = source.ref not in self.withheld.people and self.may_read(statement.said_by)
-            return statement if nameable else replace(statement, said_by="")
-        unknown = source.said is Said.NARRATOR and self.to.is_public
-        if source.ref and (unknown or not self.may_read(source.ref)):
-            return replace(statement, source=Source(source.said))
-        return statement
+            return self.may_name(source.ref, self._name_of(source.ref, statement.said_by))
+        if source.said is Said.NARRATOR and self.to.is_public:
+            return not source.ref
+        return self.may_read(source.ref)
+
+    def without_names(self, statement: StatementView) -> StatementView:
+        """The statement without the name of who says it, if that may not be told; that a narrator does, say, stays."""
+        if not self.may_name_source(statement):
+            known = statement.source.said is Said.NARRATOR and statement.said_by
+            return replace(statement, **({"said_by": ""} if known else {"source": Source(statement.source.said)}))
+        said_by = self._name_of(statement.source.ref, statement.said_by)
+        return statement if said_by == statement.said_by else replace(statement, said_by=said_by)
+
+    def _name_of(self, person: str, name: str) -> str:
+        return self.names.get(person, name)
 
     def may_read(self, words: str) -> bool:
         """Whether plain words may go to the recipient: a name, a mark, the name of a file, a page."""
@@ -131,6 +144,14 @@ class Recipient:
         """Whether a person (by id, empty if not known) may be named so; a namesake of someone withheld may not."""
         return person not in self.withheld.people and self.may_read(name)
 
+    def may_know(self, statement: Statement) -> bool:
+        """Whether a statement about someone may be known by its own audience, whoever is withheld."""
+        return self._may_see(statement.audience)
+
+    def may_know_all_of(self, person: Person) -> bool:
+        """Whether nothing that is told of someone's name, dates and kin is kept from the recipient."""
+        return all(map(self._may_see, person.told_to))
+
     @property
     def may_hear_closed_passages(self) -> bool:
         """Whether what was said in a closed passage of a sitting may go to the recipient."""
@@ -138,7 +159,7 @@ class Recipient:
 
     def seen(self, record: Record) -> Record:
         """The record as the recipient may have it; what is left out is counted in `withheld`."""
-        if self.withheld is NOBODY and _is_for_anyone(record):
+        if self.withheld is NOBODY and not self.names and _is_for_anyone(record):
             return record
         if not self._may_see_kept(record.audiences):
             return self._closed(record)
@@ -147,7 +168,7 @@ class Recipient:
             for name, views in record.told.items()
         }
         people = tuple(
-            replace(shown, told=self.without_names(shown.told))
+            replace(shown, name=self._name_of(shown.person, shown.name), told=self.without_names(shown.told))
             for shown in record.people
             if self._may_show(shown, record.audiences)
         )
@@ -172,7 +193,7 @@ class Recipient:
         for view in every_told(record):
             if people := self._meant_or_named(_meant(view), view.words):
                 yield Naming(view.field, view.words, people)
-            if self.without_names(view) is not view:
+            if not self.may_name_source(view):
                 name = view.said_by or view.source.ref
                 yield Naming(WHO_SAYS, name, self._meant_or_named(view.source.ref, name))
         for shown in record.people:
@@ -193,18 +214,22 @@ class Recipient:
 
     def _may_see_kept(self, audiences: Sequence[str], field: str = "") -> bool:
         """Whether the recipient may see a thing, or one field of it, as far as the keeper has kept any of it."""
-        return all(may_see(audience, self.to, self.on_day) for audience in _kept_to(audiences, field))
+        return all(map(self._may_see, _kept_to(audiences, field)))
+
+    def _may_see(self, audience: str) -> bool:
+        return may_see(audience, self.to, self.on_day)
 
     def _passes(self, view: StatementView, audiences: Sequence[str]) -> bool:
         return (
-            may_see(view.audience, self.to, self.on_day)
+            self._may_see(view.audience)
             and self._may_see_kept(audiences, view.field)
             and _meant(view) not in self.withheld.people
             and self.may_read(view.words)
         )
 
     def _may_show(self, shown: PersonShown, audiences: Sequence[str]) -> bool:
-        return self._passes(shown.told, audiences) and self.may_name(shown.person, shown.name)
+        name = self._name_of(shown.person, shown.name)
+        return self._passes(shown.told, audiences) and self.may_name(shown.person, name)
 
     def _may_have(self, record: Record, field: str, words: str) -> bool:
         """Whether a part of the record that is no statement, as words, may go to the recipient."""

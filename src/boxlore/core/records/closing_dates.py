@@ -98,9 +98,17 @@ class Closing:
         return years_after(self.outside.on_day, self.years), f"{why}, {self.years} years from this transfer"
 
     def _for_audiences(self, record: Record) -> Iterator[Reason]:
-        told = ((view.audience, "closed until that day at the wish of whoever told it") for view in every_told(record))
-        read = (AUDIENCE_WORDS.or_none(words) for words in record.audiences)
-        kept = ((str(audience.audience), "kept closed until that day by the keeper") for audience in read if audience)
-        for audience, why in (*told, *kept):
+        for audience, why in self._audiences(record):
             if until := closed_until(audience, self.outside.on_day):
                 yield until, why
+
+    def _audiences(self, record: Record) -> Iterator[tuple[str, str]]:
+        """Every audience that a part of the record has, as its words, with what a day in it would mean."""
+        for view in every_told(record):
+            yield view.audience, "closed until that day at the wish of whoever told it"
+        for words in record.audiences:
+            if kept := AUDIENCE_WORDS.or_none(words):
+                yield str(kept.audience), "kept closed until that day by the keeper"
+        for person in (self.people[shown.person] for shown in record.people if shown.person in self.people):
+            for audience in person.told_to:
+                yield audience, "names someone of whom a part is closed until that day"

@@ -107,7 +107,7 @@ def _is_told(statement: Statement) -> bool:
 
 def thing_lines(collection: Collection, seen: AudienceView, people: Iterable[str] | None) -> Iterator[str]:
     """People (all, or those with these ids), events, the collection's own facts; sittings in the closed part of all."""
-    registry, wanted = collection.people(), None if people is None else set(people)
+    registry, wanted = seen.people(), None if people is None else set(people)
     for ident, told in things_told(collection, seen, Kind.PERSON).items():
         if ident not in registry or not (wanted is None or ident in wanted):
             continue

@@ -112,7 +112,7 @@ def _part(run: _TransferRun, seen: AudienceView, folder: Path) -> list[TransferP
     folder.parent.mkdir(parents=True, exist_ok=True)
     closed = seen.to.is_closed_part
     facts = facts_of(run.collection, seen, archive=run.order.archive, originals=run.order.originals)
-    facts = replace(facts, people=run.collection.people(), moves_of=moves_of(run.collection, seen).of)
+    facts = replace(facts, people=seen.people(), moves_of=moves_of(run.collection, seen).of)
     facts = replace(facts, closure_of=run.closing.of) if closed else facts
     earlier = read_earlier(run.order.earlier, folder.name) if run.order.earlier else None
     with tempfile.TemporaryDirectory(dir=folder.parent, prefix=f".{folder.name}-") as stage:

@@ -2,18 +2,20 @@
 
 import json
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import partial
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.latest_birth import Pictured, latest_births
+from boxlore.core.people.person import Registry, build_registry
 from boxlore.core.records.audience import Recipient, To
 from boxlore.core.records.in_force import Material, Record, build
 from boxlore.core.records.living import Life, life_of
 from boxlore.core.records.withheld import Withheld, withhold
 from boxlore.core.rules.kin import Wedding
-from boxlore.core.statements import Kind, Subject, fold
+from boxlore.core.statements import Kind, Reading, Statement, Subject, fold
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Collection
 
@@ -65,6 +67,9 @@ class AudienceView:
     latest: Mapping[str, tuple[date, str]] = field(default_factory=dict)
     """The latest possible birth of a person as inferred, with its reason."""
 
+    known: Registry = field(default_factory=Registry)
+    """Those of whose name, dates or kin something is kept from the recipient, as they may know them."""
+
     @property
     def to(self) -> To:
         return self.recipient.to
@@ -72,6 +77,11 @@ class AudienceView:
     @property
     def withheld(self) -> Withheld:
         return self.recipient.withheld
+
+    def people(self) -> Registry:
+        """The registry as the recipient may know it. Whoever is withheld is in it too: ask `may_name` of each."""
+        everyone = self.collection.people()
+        return Registry(self.known.get(ident, one) for ident, one in everyone.items()) if self.known else everyone
 
     def records(self, selection: Selection = EVERYTHING, order: Sequence[str] | None = None) -> Iterator[Record]:
         """What outputs take: only what may be seen."""
@@ -92,7 +102,20 @@ def seen_by(collection: Collection, to: To) -> AudienceView:
         withheld=withhold(collection.people().values(), lives, to, today),
         own_audiences=partial(_own_audiences, collection),
     )
-    return AudienceView(collection, recipient, lives, latest)
+    known = _known_in_part(collection, recipient)
+    return AudienceView(collection, replace(recipient, names=known.names()), lives, latest, known)
+
+
+def _known_in_part(collection: Collection, recipient: Recipient) -> Registry:
+    """Those of whom something is kept from the recipient, made of the rest of what is told of them."""
+    ids = [ident for one in collection.people().values() if not recipient.may_know_all_of(one) for ident in one.ids]
+    return build_registry(((ident, list(_known_rows(collection, recipient, ident))) for ident in ids), json.loads)
+
+
+def _known_rows(collection: Collection, recipient: Recipient, ident: str) -> Iterator[tuple[Statement, Reading | None]]:
+    for statement, reading in collection.store.statements(Subject(Kind.PERSON, ident)):
+        if recipient.may_know(statement) or not FIELDS[statement.field].told:
+            yield statement, reading
 
 
 def _own_audiences(collection: Collection, about: Subject) -> tuple[str, ...]:

@@ -29,6 +29,9 @@ from boxlore.tasks.outputs.contents import CopyLine, read_contents, write_conten
 
 BATCH = 16
 
+NOT_OUTSIDE = "It is kept, or shows or names someone living, and the copies are for outside."
+NOT_FOR_THEM = "The keeper keeps it, or someone whom it shows or names, from those for whom the copies are."
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Copied:
@@ -169,7 +172,7 @@ def _copy(run: CopyRun, job: CopyJob) -> Copied:
     )
     try:
         if record.closed_scans:
-            raise CouldNot("It shows or names someone living, and the copies are for outside.")
+            raise CouldNot(NOT_OUTSIDE if run.to.is_public else NOT_FOR_THEM)
         made = _make(run, job)
         line = CopyLine(
             number=told.number,

@@ -50,7 +50,8 @@ def pages(
 ) -> PrintedOutput:
     """The pages in the folder `out`, which may be new, empty, or one that we made before."""
     earlier = _earlier(out)
-    shown, left_out = seen_items(collection, order)
+    seen = seen_by(collection, order.to)
+    shown, left_out = seen_items(seen, order)
     out.parent.mkdir(parents=True, exist_ok=True)
     with tempfile.TemporaryDirectory(prefix=f".{out.name}-", dir=out.parent) as temporary:
         made = Path(temporary)
@@ -61,7 +62,7 @@ def pages(
             records=shown,
             fronts=fronts,
             backs=backs,
-            printing=replace(printing_of(collection, order), left_out=left_out),
+            printing=replace(printing_of(seen, order), left_out=left_out),
             outside=order.to.is_public,
             public=_public(collection, shown, order),
         )

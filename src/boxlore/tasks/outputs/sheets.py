@@ -27,7 +27,7 @@ from boxlore.sheets.worksheet import HIGH as WORKSHEET_HIGH
 from boxlore.sheets.worksheet import blank_answers, make_worksheet
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
-from boxlore.tasks.collection.records import EVERYTHING, Selection, seen_by
+from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, seen_by
 from boxlore.tasks.people.kin_captions import kin_to
 
 PPI = 260
@@ -76,28 +76,28 @@ def theme_of(name: str) -> Theme:
     return with_more(theme, fonts_from=str(folder.resolve()))
 
 
-def printing_of(collection: Collection, order: PrintOrder) -> Printing:
+def printing_of(seen: AudienceView, order: PrintOrder) -> Printing:
     """What all printed outputs of one run share."""
-    settings = collection.settings
+    settings, people = seen.collection.settings, seen.people()
     return Printing(
         title=settings.title,
-        printed_on=collection.clock.today(),
+        printed_on=seen.collection.clock.today(),
         audience=f"for {order.to}",
         language=settings.language,
         paper=order.paper or settings.paper,
         theme=theme_of(order.theme),
-        style=Style(brackets=settings.bracketed_titles, kin=kin_to(collection, order.kin_of, order.to)),
-        sort_names={ident: one.sort_name for ident, one in collection.people().items()},
+        style=Style(brackets=settings.bracketed_titles, kin=kin_to(people, order.kin_of, order.to)),
+        sort_names={ident: one.sort_name for ident, one in people.items()},
     )
 
 
-def seen_items(collection: Collection, order: PrintOrder) -> tuple[list[Record], int]:
+def seen_items(seen: AudienceView, order: PrintOrder) -> tuple[list[Record], int]:
     """The items with a picture that may be shown, and how many of those asked for may not or have none."""
-    seen = list(seen_by(collection, order.to).records(order.selection))
-    shown = [record for record in seen if front_of(record) is not None and not record.closed_scans]
+    asked_for = list(seen.records(order.selection))
+    shown = [record for record in asked_for if front_of(record) is not None and not record.closed_scans]
     if not shown:
         raise CouldNot("There is no picture to print.", "Take scans in first, or choose others.")
-    return shown, len(seen) - len(shown)
+    return shown, len(asked_for) - len(shown)
 
 
 PLAIN_ORDER = PrintOrder()
@@ -129,8 +129,9 @@ def slips(
 
 def labels(collection: Collection, out: Path, order: PrintOrder = PLAIN_ORDER, *, size: str = "a6") -> PrintedOutput:
     """Labels for the boxes and folders of these items, scanned or not."""
-    printing = printing_of(collection, order)
-    kept = [record for record in seen_by(collection, order.to).records(order.selection) if record.mark]
+    seen = seen_by(collection, order.to)
+    printing = printing_of(seen, order)
+    kept = [record for record in seen.records(order.selection) if record.mark]
     if not kept:
         raise CouldNot("None of these items is in a box or folder.", "Say where they are kept first.")
     return _written(out, kept, printing, make_labels(kept, printing, size, collection.settings.holder))
@@ -160,8 +161,9 @@ def _free(path: Path) -> Path:
 
 
 def _begun(collection: Collection, order: PrintOrder) -> tuple[Printing, list[Record]]:
-    shown, left_out = seen_items(collection, order)
-    return with_more(printing_of(collection, order), left_out=left_out), shown
+    seen = seen_by(collection, order.to)
+    shown, left_out = seen_items(seen, order)
+    return with_more(printing_of(seen, order), left_out=left_out), shown
 
 
 def _written(

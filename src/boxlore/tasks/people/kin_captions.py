@@ -5,19 +5,20 @@ Only in what is for the family: a kin term tells how living people are related, 
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.people.kin import Kin, kin_words
-from boxlore.core.people.person import Person
+from boxlore.core.people.person import Person, Registry
 from boxlore.core.records.audience import To
 from boxlore.core.statements import fold
-from boxlore.tasks.collection.opening import Collection
 
 
-def kin_to(collection: Collection, name: str, to: To) -> dict[str, str]:
-    """Kin words by person id, relative to the person of that name; empty where no name is given."""
+def kin_to(people: Registry, name: str, to: To) -> dict[str, str]:
+    """Kin words by person id, relative to the person of that name; empty where no name is given.
+
+    `people` is the registry as those may know it for whom the album is.
+    """
     if not name.strip():
         return {}
     if not to.is_family:
         raise WrongUse("Kin are named only in what is for the family.", "Leave out --kin-of, or add --for family.")
-    people = collection.people()
     ego = _one(list(people.values()), name)
     kin = Kin(people)
     found = ((ident, kin_words(kin, ego, other)) for ident, other in people.items())

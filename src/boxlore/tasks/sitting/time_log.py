@@ -166,5 +166,5 @@ def _may_go(recipient: Recipient, about: Subject, view: StatementView, *, closed
     """Whether a line of the log may go out. A teller's words go only with a name: who tells is heard beside it."""
     if closed and not recipient.may_hear_closed_passages:
         return False
-    nameless = view.source.said is Said.NARRATOR and recipient.without_names(view) is not view
+    nameless = view.source.said is Said.NARRATOR and not recipient.may_name_source(view)
     return not nameless and recipient.may_be_told(view, about)

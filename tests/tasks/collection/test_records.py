@@ -1,0 +1,91 @@
+"""What somebody may know of a person: what is kept of a name, a date or kin is in no output made for them.
+
+The rule is ours (core/records/audience). Helmi died in 1972, so that nobody withholds her.
+"""
+
+import json
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+
+from boxlore.core.crosswalk.archives import authority_form
+from boxlore.core.records.audience import To
+from boxlore.core.statements import Kind, Said, Source, Subject
+from boxlore.tasks.archive.context import closing_of, thing_lines
+from boxlore.tasks.collection.opening import Collection, open_collection
+from boxlore.tasks.collection.records import AudienceView, record_of, seen_by
+from boxlore.tasks.outputs.sheets import PrintOrder, printing_of
+from boxlore.tasks.people.kin_captions import kin_to
+from boxlore.tasks.people.registry import find_person
+from boxlore.tasks.telling.statements import Teller, Telling
+
+NOT_FOR_OUTSIDE = ["keeper", "family", "archive:2060-01-01"]
+
+
+@pytest.fixture
+def collection(bare: Callable[[int], Path]) -> Iterator[Collection]:
+    """TRA-0001 shows Helmi, who told its story as well."""
+    with open_collection(bare(1)) as opened:
+        teller, act = Teller(opened), opened.act("Helmi")
+        helmi = act.new(Kind.PERSON)
+        for field, words in (("given", "Helmi"), ("family", "Tamm"), ("died", "14 August 1972")):
+            teller.add(act, helmi, field, words, Telling())
+        act.done()
+        item = Subject(Kind.ITEM, opened.store.items()[0][1])
+        teller.tell(item, "person", "Helmi Tamm", Telling())
+        teller.tell(item, "story", "The boat came in.", Telling(source=Source(Said.NARRATOR, helmi.id)))
+        yield opened
+
+
+def tell(collection: Collection, field: str, words: str, audience: str) -> None:
+    helmi = find_person(collection, "Helmi Tamm")
+    Teller(collection).tell(Subject(Kind.PERSON, helmi.id), field, words, Telling(audience=audience))
+
+
+def outputs(seen: AudienceView) -> str:
+    """What outputs make of her: in the picture, as a subject, in lists by name, as the teller, in linked data."""
+    (record,) = seen.records()
+    (shown,) = record.people
+    (story,) = record.all("story")
+    sort_names = printing_of(seen, PrintOrder(to=seen.to)).sort_names
+    lines = list(thing_lines(seen.collection, seen, None))
+    again = seen.recipient.seen(record_of(seen.collection, record.id)).people[0].name
+    return json.dumps([shown.name, again, authority_form(shown, seen.people()), story.said_by, sort_names, lines])
+
+
+@pytest.mark.parametrize("audience", NOT_FOR_OUTSIDE)
+@pytest.mark.parametrize(("field", "words"), [("name", "Helmi of the harbour"), ("born", "1890"), ("nickname", "Memm")])
+def test_what_is_kept_of_a_person_is_in_no_output(
+    collection: Collection, field: str, words: str, audience: str
+) -> None:
+    before = outputs(seen_by(collection, To.OUTSIDE))
+    tell(collection, field, words, audience)
+    assert outputs(seen_by(collection, To.OUTSIDE)) == before
+    assert words not in before
+
+
+def test_whoever_may_know_it_is_told(collection: Collection) -> None:
+    tell(collection, "name", "Helmi of the harbour", "family")
+    assert "Helmi of the harbour" in outputs(seen_by(collection, To.FAMILY))
+    assert "Helmi of the harbour" not in outputs(seen_by(collection, To.ARCHIVE))
+
+
+def test_kin_that_the_keeper_keeps_is_not_told_to_the_family(collection: Collection) -> None:
+    Teller(collection).tell(
+        Subject(Kind.PERSON, collection.act("").new(Kind.PERSON).id), "name", "Aino Tamm", Telling()
+    )
+    aino = Subject(Kind.PERSON, find_person(collection, "Aino Tamm").id)
+    mother = Teller(collection).tell(aino, "mother", "Helmi Tamm", Telling())
+    assert set(kin_to(seen_by(collection, To.FAMILY).people(), "Aino Tamm", To.FAMILY).values()) == {
+        "Aino Tamm’s parent"
+    }
+    Teller(collection).tell(aino, "mother", "Helmi Tamm", Telling(audience="keeper"), replaces=mother.id)
+    assert kin_to(seen_by(collection, To.FAMILY).people(), "Aino Tamm", To.FAMILY) == {}
+
+
+def test_a_part_that_is_closed_until_a_day_closes_the_item_until_then(collection: Collection) -> None:
+    tell(collection, "born", "1890", "archive:2060-01-01")
+    (record,) = seen_by(collection, To.ARCHIVE).records()
+    closure = closing_of(collection, seen_by(collection, To.OUTSIDE)).of(record)
+    assert closure is not None and str(closure.until) == "2060-01-01"
