@@ -7,16 +7,21 @@ import tifffile
 
 from boxlore.core.errors import ByteFault
 from boxlore.formats import directory
-from boxlore.formats.directory import Tiff, open_tiff
+from boxlore.formats.directory import Directory, Tiff, open_tiff
 
 
 def opened(data: bytes) -> Tiff:
     return open_tiff(lambda at, length: data[at : at + length], len(data))
 
 
+def chain_of(tiff: Tiff) -> list[Directory]:
+    """All directories, from the first."""
+    return tiff.following(tiff.first, set())
+
+
 @pytest.mark.parametrize("name", ["tiff", "tiff-16", "tiff-pages", "tiff-motorola", "tiff-big", "tiff-big-motorola"])
 def test_entries_are_those_that_tifffile_reads(name: str, files: dict[str, bytes]) -> None:
-    ours = opened(files[name]).chain()
+    ours = chain_of(opened(files[name]))
     with tifffile.TiffFile(io.BytesIO(files[name])) as read:
         assert len(ours) == len(read.pages)
         for mine, page in zip(ours, read.pages, strict=True):
@@ -66,7 +71,7 @@ REFUSALS = [
 @pytest.mark.parametrize(("why", "data", "offset", "clause"), REFUSALS, ids=[row[0] for row in REFUSALS])
 def test_refusals(why: str, data: bytes, offset: int, clause: str) -> None:
     with pytest.raises(ByteFault) as caught:
-        opened(data).chain()
+        chain_of(opened(data))
     assert (caught.value.offset, caught.value.clause) == (offset, clause)
 
 
@@ -74,7 +79,7 @@ def test_a_value_beyond_all_measure_is_refused() -> None:
     whole = small(entry(700, 1, directory.MOST_VALUE + 1, 8))
     tiff = open_tiff(lambda at, length: whole[at : at + length], 1 << 31)
     with pytest.raises(ByteFault, match="claims 67108865 bytes") as caught:
-        tiff.value(tiff.chain()[0].entries[0])
+        tiff.value(chain_of(tiff)[0].entries[0])
     assert caught.value.offset == 10
 
 
@@ -82,9 +87,9 @@ def test_a_value_outside_and_a_reader_that_ends_early_are_refused() -> None:
     whole = small(entry(700, 1, 50, 4000))
     with pytest.raises(ByteFault, match="outside"):
         tiff = opened(whole)
-        tiff.value(tiff.chain()[0].entries[0])
+        tiff.value(chain_of(tiff)[0].entries[0])
     with pytest.raises(ByteFault, match="too early") as caught:
-        open_tiff(lambda at, length: whole[at : at + length], 9000).value(opened(whole).chain()[0].entries[0])
+        open_tiff(lambda at, length: whole[at : at + length], 9000).value(chain_of(opened(whole))[0].entries[0])
     assert caught.value.offset == 4000
 
 
@@ -93,5 +98,5 @@ def test_a_chain_of_very_many_directories_is_refused(monkeypatch: pytest.MonkeyP
     data = small(entry(256), following=26)
     data += (b"\x01\x00" + entry(256) + (44).to_bytes(4, "little")) + b"\x01\x00" + entry(256) + bytes(4)
     with pytest.raises(ByteFault, match="more than 2 directories") as caught:
-        opened(data).chain()
+        chain_of(opened(data))
     assert caught.value.offset == 44

@@ -17,7 +17,7 @@ import pytest
 
 from boxlore.core.errors import CouldNot
 from boxlore.core.statements import Kind, Reading, Statement, Subject
-from boxlore.store import schema
+from boxlore.store import projections, schema
 from boxlore.store.backups import back_up
 from boxlore.store.opening import Store, create, open_store
 from boxlore.store.strike import holding, pending, strike
@@ -89,7 +89,7 @@ def test_rebuilding_the_projections_changes_nothing(store: Store, clock: Clock) 
     withdraw(store, clock, tell(store, clock, "story", "gone").act)
     tell(store, clock, "name", "Leida Johanna Rourke", Subject(Kind.PERSON, clock.new_id()))
     before = (words_in_force(store), store.search("otakou"), store.complete_people("johanna r"))
-    store.rebuild()
+    store.writer.do(projections.rebuild)
     assert (words_in_force(store), store.search("otakou"), store.complete_people("johanna r")) == before
     assert before[1][0].words == first.words
 
@@ -117,7 +117,7 @@ def test_the_projections_kept_up_are_those_made_anew(store: Store, clock: Clock)
     _meant(store, clock, people[0])
     withdraw(store, clock, tell(store, clock, "name", "Madli", people[2]).act)
     kept_up = _projections(store)
-    store.rebuild()
+    store.writer.do(projections.rebuild)
     assert _projections(store) == kept_up
     assert all(kept_up[table] for table in schema.PROJECTIONS)
 

@@ -124,10 +124,6 @@ class Tiff:
         size, data = SIZES.get(entry.type, 1), self.value(entry)
         return tuple(self.number(data[at : at + size]) for at in range(0, len(data), size))
 
-    def chain(self) -> list[Directory]:
-        """All directories in order, from the first. Raises ByteFault if one leads back to an earlier one."""
-        return self.following(self.first, set())
-
     def following(self, at: int, seen: set[int]) -> list[Directory]:
         """The directory at offset `at` and those that follow it by their `next`; empty for offset 0.
 

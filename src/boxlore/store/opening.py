@@ -15,7 +15,7 @@ from boxlore.core.errors import CouldNot
 from boxlore.core.originals.history import Stated
 from boxlore.core.records.in_force import Material
 from boxlore.core.statements import Kind, Subject
-from boxlore.store import log, material, projections, queries, schema, searching
+from boxlore.store import log, material, queries, schema, searching
 from boxlore.store.connecting import (
     DATABASE,
     bring_up_to_date,
@@ -152,11 +152,6 @@ class Store:
             ),
             DRAFT,
         )
-
-    def rebuild(self) -> None:
-        """Make every projection again from the log."""
-        self.writer.do(projections.rebuild)
-        self.people_version += 1
 
     def set_meta(self, name: str, value: str) -> None:
         """Remember a fact about the database itself."""

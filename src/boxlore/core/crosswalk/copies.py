@@ -259,12 +259,7 @@ XMP_ROWS: tuple[tuple[str, Xmp], ...] = (
     ("Iptc4xmpExt:ArtworkOrObject", _artwork),
     ("dc:source", lambda record, scan, source: _text(source_words(record, source))),
     ("dc:identifier", lambda record, scan, source: _text(record.number)),
-    (
-        "Iptc4xmpExt:DigitalSourceType",
-        lambda record, scan, source: (
-            Text(SOURCE_TYPES.get(record.kind, PRINT_SOURCE)) if scan.role != ALTERED else None
-        ),
-    ),
+    ("Iptc4xmpExt:DigitalSourceType", _source_type),
     ("Iptc4xmpExt:DigImageGUID", lambda record, scan, source: Text(f"urn:uuid:{scan.id}")),
     ("xmpMM:History", _history),
     ("xmp:MetadataDate", lambda record, scan, source: _text(record.changed_at)),

@@ -89,7 +89,6 @@ class Climate:
     count: int
     since: datetime
     until: datetime
-    interval: timedelta
     longest_gap: timedelta
     mean_t: float
     high_t: float
@@ -128,7 +127,6 @@ def summed(readings: Sequence[Measurement]) -> Climate | None:
         count=len(readings),
         since=readings[0][0],
         until=readings[-1][0],
-        interval=interval,
         longest_gap=max(steps, default=timedelta()),
         mean_t=fmean(temperatures),
         high_t=max(temperatures),
