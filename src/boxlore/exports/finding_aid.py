@@ -15,7 +15,8 @@ from lxml import etree
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.archives import CollectionFacts, access_words, rights_of, who_said
-from boxlore.core.crosswalk.extent import Extent, packed_path
+from boxlore.core.crosswalk.extent import Extent
+from boxlore.core.crosswalk.scan_names import packed_path
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.originals.description import custody_lines, physical_lines
 from boxlore.core.records.in_force import Record

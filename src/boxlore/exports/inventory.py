@@ -20,7 +20,8 @@ from boxlore.core.crosswalk.archives import (
     rights_of,
     size_words,
 )
-from boxlore.core.crosswalk.extent import Extent, packed_path
+from boxlore.core.crosswalk.extent import Extent
+from boxlore.core.crosswalk.scan_names import packed_path
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.in_force import Record
 from boxlore.exports.markup import clean

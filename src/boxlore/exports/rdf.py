@@ -15,7 +15,7 @@ from typing import BinaryIO
 from urllib.parse import quote
 
 from boxlore.core.crosswalk.archives import AAT, CollectionFacts, DcValue, place_of, process_term, terms
-from boxlore.core.crosswalk.extent import packed_path
+from boxlore.core.crosswalk.scan_names import packed_path
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import full_name

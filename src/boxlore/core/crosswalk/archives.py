@@ -1,7 +1,8 @@
-"""The one table from our fields to what an archive receives: simple Dublin Core and DCMI Metadata Terms.
+"""The table from our fields to what an archive receives: simple Dublin Core and DCMI Metadata Terms.
 
-A row gives a field's element in each and its values. Dublin Core Metadata Element Set 1.1 (ISO 15836) as the
-OAI-PMH 2.0 oai_dc format carries it; DCMI Metadata Terms (2020). To add a field to the exports, add a row.
+Each row gives the field's element in both, and the function that gives its values. Dublin Core Metadata Element Set
+1.1 (ISO 15836) as in the oai_dc format of OAI-PMH 2.0; DCMI Metadata Terms (2020). To add a field to the exports, add
+a row.
 """
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
@@ -13,8 +14,8 @@ from typing import NamedTuple
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.copies import inventory_number, place_then
-from boxlore.core.crosswalk.extent import packed_path
 from boxlore.core.crosswalk.repository import NOT_SAID, Archive
+from boxlore.core.crosswalk.scan_names import packed_path
 from boxlore.core.dates.edtf import parse
 from boxlore.core.dates.edtf_values import iso_range, plain_iso
 from boxlore.core.originals.description import custody_lines, physical_lines
@@ -42,17 +43,18 @@ PROCESSES: dict[str, str] = {
     "stereograph": "300127197",
     "photographic print": "300127104",
 }
-"""Terms of the Art & Architecture Thesaurus, through library crosswalks; recheck at Getty before a release."""
+"""Process -> the number of its term in the Art & Architecture Thesaurus, taken from crosswalks of libraries; to be
+checked at Getty before a release."""
 
 STILL = ("print", "negative", "slide", "postcard", "card", "album-page")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CollectionFacts:
-    """What every record of an export shares. `on_day` is the day the export carries.
+    """What all records of an export share. `on_day` is the day that the export is dated.
 
-    `originals` tells whether the originals are handed over or scans only; `closure_of` gives what the closed part
-    says of an item; `moves_of` where it was kept before, as sentences; `people` the registry, for authority forms.
+    `originals`: whether the originals are handed over, or scans only. `closure_of`: what the closed part says about an
+    item. `moves_of`: where an item was kept before, as sentences. `people`: the registry, for authority forms.
     """
 
     id: str
@@ -72,7 +74,7 @@ class CollectionFacts:
 
 
 class DcValue(NamedTuple):
-    """One value: its words with a language, or typed by an encoding scheme (`dcterms:W3CDTF`)."""
+    """One value: its words with a language tag, or with an encoding scheme (`dcterms:W3CDTF`); '' for neither."""
 
     words: str
     language: str = ""
@@ -84,29 +86,30 @@ Values = Callable[[Record, CollectionFacts], list[DcValue]]
 
 @dataclass(frozen=True, slots=True)
 class CrosswalkRow:
-    """One field: its element in oai_dc and in dcterms (empty for none), and its values for each."""
+    """One field: its element in oai_dc and in dcterms ('' for none), and the function that gives its values."""
 
     field: str
     oai_dc: str
     dcterms: str
     values: Values
     detailed: Values | None = None
-    """Values for dcterms, where they differ."""
+    """Gives the values for dcterms, where they differ."""
 
 
 def _title(record: Record, facts: CollectionFacts) -> list[DcValue]:
-    told = record.first("title")
-    language = told.language if told else facts.language
+    view = record.first("title")
+    language = view.language if view else facts.language
     return [DcValue(captions.title(record, brackets=facts.brackets), language)]
 
 
 def _identifier(record: Record, facts: CollectionFacts) -> list[DcValue]:
-    given = [DcValue(told.words) for told in record.all("archive_reference")]
-    return [DcValue(record.number), DcValue(f"urn:uuid:{record.id}"), *given]
+    references = [DcValue(view.words) for view in record.all("archive_reference")]
+    return [DcValue(record.number), DcValue(f"urn:uuid:{record.id}"), *references]
 
 
 def authority_form(shown: PersonShown, people: Mapping[str, Person]) -> str:
-    """`Tamm, Kristjan, 1868-1941`, with how sure the source is behind it; the words told for someone unknown."""
+    """`Tamm, Kristjan, 1868-1941`, and behind it how sure the source is; the words as told for someone who is not in
+    the registry."""
     person = people.get(shown.person)
     if person is None:
         return captions.name_of(shown)
@@ -117,60 +120,66 @@ def authority_form(shown: PersonShown, people: Mapping[str, Person]) -> str:
 
 
 def _creators(record: Record, facts: CollectionFacts) -> list[DcValue]:
-    return [DcValue(authority_form(one, facts.people)) for one in record.shown("photographer")]
+    return [DcValue(authority_form(person, facts.people)) for person in record.shown("photographer")]
 
 
 def _subjects(record: Record, facts: CollectionFacts) -> list[DcValue]:
-    shown = [DcValue(authority_form(one, facts.people)) for one in record.people if one.role != "photographer"]
-    return shown + [DcValue(told.words, told.language) for told in record.all("keyword")]
+    shown = [DcValue(authority_form(person, facts.people)) for person in record.people if person.role != "photographer"]
+    return shown + [DcValue(view.words, view.language) for view in record.all("keyword")]
 
 
 def _descriptions(record: Record, facts: CollectionFacts) -> list[DcValue]:
-    found = [DcValue(captions.caption(record, "sheet"), facts.language)]
-    found += [DcValue(told.words, told.language) for told in record.all("story")]
+    values = [DcValue(captions.caption(record, "sheet"), facts.language)]
+    values += [DcValue(view.words, view.language) for view in record.all("story")]
     if record.told.get("inscription"):
-        found.append(DcValue(captions.inscription_line(record)))
-    for told in record.all("date"):
-        found.append(DcValue(f"Date as told{_by(told.said_by, told.source.said)}: “{told.words}” ({told.sure})"))
-    if said := who_said(record):
-        found.append(DcValue(f"Who said so: {said}", "en"))
+        values.append(DcValue(captions.inscription_line(record)))
+    for view in record.all("date"):
+        values.append(DcValue(f"Date as told{_by(view.said_by, view.source.said)}: “{view.words}” ({view.sure})"))
+    if sayers := who_said(record):
+        values.append(DcValue(f"Who said so: {sayers}", "en"))
     if record.conflicts:
-        found.append(DcValue("Sources disagree: " + "; ".join(sorted({one.why for one in record.conflicts})), "en"))
-    found += [DcValue(words, "en") for words in physical_lines(record)]
+        values.append(
+            DcValue("Sources disagree: " + "; ".join(sorted({conflict.why for conflict in record.conflicts})), "en")
+        )
+    values += [DcValue(words, "en") for words in physical_lines(record)]
     if record.found_in:
-        found.append(DcValue(f"Found in: {record.found_in}", facts.language))
+        values.append(DcValue(f"Found in: {record.found_in}", facts.language))
     if record.withheld:
-        found.append(DcValue(f"{record.withheld} statements are withheld from this record.", "en"))
-    return found
+        values.append(DcValue(f"{record.withheld} statements are withheld from this record.", "en"))
+    return values
 
 
-def _by(name: str, said: Said) -> str:
-    return f" by {name}" if name else f" ({said})"
+def _by(name: str, kind: Said) -> str:
+    return f" by {name}" if name else f" ({kind})"
 
 
 def who_said(record: Record) -> str:
     """`date and story by Leida Rourke (sure); person by the keeper (guess)`: who said what, and how sure."""
-    said: dict[str, list[str]] = {}
+    fields_by_sayer: dict[str, list[str]] = {}
     for name, rows in record.told.items():
-        for told in rows:
-            said.setdefault(_sayer(told.said_by, told.source.said, told.source.ref, told.sure), []).append(name)
-    for one in record.people:
-        told = one.told
-        said.setdefault(_sayer(told.said_by, told.source.said, told.source.ref, told.sure), []).append(one.role)
-    return "; ".join(f"{' and '.join(dict.fromkeys(names))} {who}" for who, names in said.items())
+        for view in rows:
+            fields_by_sayer.setdefault(_sayer(view.said_by, view.source.said, view.source.ref, view.sure), []).append(
+                name
+            )
+    for person in record.people:
+        view = person.told
+        fields_by_sayer.setdefault(_sayer(view.said_by, view.source.said, view.source.ref, view.sure), []).append(
+            person.role
+        )
+    return "; ".join(f"{' and '.join(dict.fromkeys(names))} {sayer}" for sayer, names in fields_by_sayer.items())
 
 
 @lru_cache(1024)
-def _sayer(name: str, said: Said, ref: str, sure: Sure) -> str:
-    return f"{_sayer_name(name, said, ref)} ({sure.value})"
+def _sayer(name: str, kind: Said, ref: str, sure: Sure) -> str:
+    return f"{_sayer_name(name, kind, ref)} ({sure.value})"
 
 
-def _sayer_name(name: str, said: Said, ref: str) -> str:
-    if said is Said.INSCRIPTION:
+def _sayer_name(name: str, kind: Said, ref: str) -> str:
+    if kind is Said.INSCRIPTION:
         return f"written on the {ref or 'item'}"
-    if said is Said.NARRATOR:
+    if kind is Said.NARRATOR:
         return f"by {name or 'a narrator'}"
-    return "by the keeper" if said is Said.KEEPER else f"in a {said.value}" + (f", {ref}" if ref else "")
+    return "by the keeper" if kind is Said.KEEPER else f"in a {kind.value}" + (f", {ref}" if ref else "")
 
 
 @lru_cache(4096)
@@ -247,12 +256,12 @@ def _format(record: Record, facts: CollectionFacts) -> list[DcValue]:
 
 
 def size_words(record: Record) -> str:
-    """`90 × 60 mm`, or empty where it was not measured."""
+    """`90 × 60 mm`; '' if the size is not noted."""
     return f"{' × '.join(f'{value:g}' for value in record.size_mm)} mm" if record.size_mm else ""
 
 
 def process_term(record: Record) -> str:
-    """The process as a URI of the Art & Architecture Thesaurus, or empty."""
+    """The process as a URI of the Art & Architecture Thesaurus; '' if it has none in PROCESSES."""
     number = PROCESSES.get(record.words("process").casefold())
     return AAT + number if number else ""
 
@@ -274,23 +283,24 @@ def _part_of(record: Record, facts: CollectionFacts) -> list[DcValue]:
 
 
 def _part_of_detailed(record: Record, facts: CollectionFacts) -> list[DcValue]:
-    found = [DcValue(facts.title, facts.language), DcValue(f"urn:uuid:{facts.id}", scheme="dcterms:URI")]
-    return [*found, DcValue(record.mark.long, "en")] if record.mark else found
+    values = [DcValue(facts.title, facts.language), DcValue(f"urn:uuid:{facts.id}", scheme="dcterms:URI")]
+    return [*values, DcValue(record.mark.long, "en")] if record.mark else values
 
 
 def _relations(record: Record, facts: CollectionFacts) -> list[DcValue]:
     return [
-        DcValue(f"{one.number} {words} this" if one.reverse else f"{words} {one.number}", "en")
-        for one in record.related
-        for words in (one.kind.replace("_", " "),)
+        DcValue(f"{relation.number} {words} this" if relation.reverse else f"{words} {relation.number}", "en")
+        for relation in record.related
+        for words in (relation.kind.replace("_", " "),)
     ]
 
 
 def provenance(record: Record, facts: CollectionFacts) -> list[str]:
-    """How the item came down and where it lay: the collection's custody, what it was found in, its moves."""
-    found = [f"Found in: {record.found_in}"] if record.found_in else []
+    """How the item came down, as sentences: custody of the collection and the item, where it was found, its moves, its
+    accession."""
+    found_in = [f"Found in: {record.found_in}"] if record.found_in else []
     accession = [f"Accession {facts.accession}"] if facts.accession else []
-    return [*facts.custody, *custody_lines(record), *found, *facts.moves_of(record), *accession]
+    return [*facts.custody, *custody_lines(record), *found_in, *facts.moves_of(record), *accession]
 
 
 def _provenance(record: Record, facts: CollectionFacts) -> list[DcValue]:
@@ -298,7 +308,7 @@ def _provenance(record: Record, facts: CollectionFacts) -> list[DcValue]:
 
 
 def rights_of(record: Record, facts: CollectionFacts) -> str:
-    """A rights statement's URI as told, else the neutral one that the archive replaces."""
+    """The words about rights, often a URI; without any, the neutral statement of the facts."""
     return record.words("rights") or facts.rights
 
 
@@ -312,7 +322,7 @@ def _rights_detailed(record: Record, facts: CollectionFacts) -> list[DcValue]:
 
 
 def _rights_holder(record: Record, facts: CollectionFacts) -> list[DcValue]:
-    return [DcValue(told.words) for told in record.all("rights_holder")]
+    return [DcValue(view.words) for view in record.all("rights_holder")]
 
 
 def _formats(record: Record, facts: CollectionFacts) -> list[DcValue]:
@@ -326,7 +336,7 @@ def _formats(record: Record, facts: CollectionFacts) -> list[DcValue]:
 
 
 def access_words(record: Record, facts: CollectionFacts) -> list[str]:
-    """Who may see it: what of it is in the closed part, or until when it is closed and why."""
+    """Who may see the item, as sentences: until when it is closed and why, and whether its scans are withheld."""
     closure = facts.closure_of(record)
     withheld = "The scans are in the closed part: they show or name a person taken as living."
     return ([str(closure)] if closure else []) + ([withheld] if record.closed_scans else [])
@@ -357,24 +367,24 @@ ROWS: tuple[CrosswalkRow, ...] = (
     CrosswalkRow("rights", "rights", "rights", _rights, _rights_detailed),
     CrosswalkRow("rights holder", "", "rightsHolder", _rights_holder),
 )
-"""Our fields in the order that records are written in."""
+"""Our fields, in the order in which a record is written."""
 
 _SIMPLE = tuple((row.oai_dc, row.values) for row in ROWS if row.oai_dc)
 _FULL = tuple((row.dcterms, row.detailed or row.values) for row in ROWS if row.dcterms)
 
 
 def oai_dc(record: Record, facts: CollectionFacts) -> Iterator[tuple[str, DcValue]]:
-    """The elements of a simple Dublin Core record."""
+    """(element, value) of a simple Dublin Core record, in order; values without words are left out."""
     return _elements(_SIMPLE, record, facts)
 
 
 def dcterms(record: Record, facts: CollectionFacts) -> Iterator[tuple[str, DcValue]]:
-    """The elements of the full record in DCMI Metadata Terms."""
+    """(term, value) of the full record in DCMI Metadata Terms, in order; values without words are left out."""
     return _elements(_FULL, record, facts)
 
 
 def terms(names: Iterable[str]) -> Callable[[Record, CollectionFacts], Iterator[tuple[str, DcValue]]]:
-    """What gives only these DCMI terms of a record, for an output that has words of its own for the others."""
+    """A function like `dcterms` that gives only these terms, for an output that writes the others in its own way."""
     chosen = tuple(row for row in _FULL if row[0] in set(names))
     return lambda record, facts: _elements(chosen, record, facts)
 

@@ -1,11 +1,12 @@
-"""Captions: sentences made from a record, the same rules for sheets, slips, pages, copies and exports.
+"""Captions: sentences made from a record, by the same rules for sheets, slips, pages, copies and exports.
 
-In captions the words as told come first, and what they were read as stands behind: "the summer Joe came home
-(1946)". Unsure names say so ("perhaps Anna"). No word of ours is set before told words that may begin with one of
-their own (so there is no "on in" and no "the the"), and every sentence is right with any field missing.
-Titles made by us follow DACS 2.3.3 (name, nature and topic, no brackets) or stand in brackets where the collection
-asks for it. Lengths are rows of LENGTHS: a slip says who, where and when; a sheet adds the occasion and who took it;
-the full caption adds the stories, what is written on it and who says so.
+1. The words as told come first, and what they were read as stands behind them: `the summer Joe came home (1946)`.
+2. A name that is not sure says so: `perhaps Anna`.
+3. No preposition or article of ours stands before told words, for they may begin with their own (`in the garden`).
+4. Every sentence is right with any field missing.
+5. A title made by us follows DACS 2.3.3 (name, nature and topic, no brackets), or stands in brackets if the collection
+   asks for it.
+6. LENGTHS says what each length of caption holds.
 """
 
 import re
@@ -21,6 +22,7 @@ LENGTHS: dict[str, tuple[str, ...]] = {
     "sheet": ("occasion", "who", "named", "taker", "where_when"),
     "full": ("occasion", "who", "named", "taker", "where_when", "stories", "source"),
 }
+"""Length -> its parts in order, by the names of _PARTS."""
 
 NATURE = {
     "print": "photograph",
@@ -33,19 +35,19 @@ NATURE = {
     "card": "mounted photograph",
 }
 MOST_NAMED = 3
-"""Persons named in a devised title (DACS 2.3.7)."""
+"""How many people a devised title names (DACS 2.3.7)."""
 
 _COUNTS = "no one two three four five six seven eight nine".split()
 
 
 @dataclass(frozen=True, slots=True)
 class Style:
-    """How captions are to read: bracketed titles, marker numbers before names, kin by person id."""
+    """How captions are written: devised titles in brackets, the markers' numbers before names, kin behind names."""
 
     brackets: bool = False
     numbers: bool = False
     kin: Mapping[str, str] = field(default_factory=dict)
-    """What someone is to the family the output is for: person id → “Leida’s grandmother”."""
+    """Person id -> what the person is to the one whose album it is: `Leida’s grandmother`."""
 
 
 PLAIN = Style()
@@ -55,19 +57,20 @@ PLAIN = Style()
 
 
 def title(record: Record, *, brackets: bool = False) -> str:
-    """The title told, else one devised from who, what and where."""
-    if told := one_line(record.words("title")):
-        return told
+    """The title as told; else one devised from people, occasion and place, in brackets with `brackets`."""
+    if view := one_line(record.words("title")):
+        return view
     devised = capital(_devised(record))
     return f"[{devised}]" if brackets else devised
 
 
 def _devised(record: Record) -> str:
+    """`Aino and Jaan, the regatta`; `Wedding, Tartu`; `Photograph of Aino, Tartu`; or only the nature."""
     nature, occasion, place = nature_of(record), bare(record.words("occasion")), _place_words(record)
     people = record.shown()
-    names = [name_of(one) for one in people[:MOST_NAMED]]
-    more = len(people) - len(names)
-    who = listed([*names, f"{_count(more)} other{'s' if more > 1 else ''}"] if more else names)
+    names = [name_of(person) for person in people[:MOST_NAMED]]
+    further = len(people) - len(names)
+    who = listed([*names, f"{_count(further)} other{'s' if further > 1 else ''}"] if further else names)
     if not occasion:
         subject = f"{nature} of {who}" if names else nature
         return _joined(subject, place)
@@ -77,28 +80,29 @@ def _devised(record: Record) -> str:
 
 
 def _names_someone(words: str, people: Sequence[PersonShown]) -> bool:
-    """Whether the words name one of these people already (by the first word of the name)."""
-    said = set(_plain(words))
-    return any(first[0] in said for one in people if (first := _plain(one.name)))
+    """Whether the words name one of these people already: by the first word of the name."""
+    tokens = set(_plain(words))
+    return any(first[0] in tokens for person in people if (first := _plain(person.name)))
 
 
 def _joined(*parts: str) -> str:
-    """Parts with commas between; one that says only what stands before is left out."""
-    kept: list[str] = []
+    """The parts joined with commas; a part whose words stand in those before it is left out."""
+    used: list[str] = []
     for part in filter(None, parts):
-        before = _plain(" ".join(kept))
+        before = _plain(" ".join(used))
         if not before or not _within(_plain(part), before):
-            kept.append(part)
-    return ", ".join(kept)
+            used.append(part)
+    return ", ".join(used)
 
 
 def _within(words: Sequence[str], longer: Sequence[str]) -> bool:
-    """Whether the words stand in the longer ones, in a row."""
+    """Whether `words` stand in `longer` in the same order and next to each other."""
     width = len(words)
     return any(list(longer[at : at + width]) == list(words) for at in range(len(longer) - width + 1))
 
 
 def _plain(words: str) -> list[str]:
+    """The single words, without case, accents and punctuation."""
     return re.findall(r"\w+", fold(words))
 
 
@@ -107,7 +111,7 @@ def _count(number: int) -> str:
 
 
 def nature_of(record: Record) -> str:
-    """What kind of thing it is, in one or two words."""
+    """What kind of thing the item is, in one or two words (NATURE)."""
     return NATURE.get(record.kind, record.kind)
 
 
@@ -120,7 +124,7 @@ _HEDGED = frozenset("perhaps probably maybe possibly likely unsure not".split())
 
 
 def name_of(shown: PersonShown, style: Style = PLAIN) -> str:
-    """The name, with how sure the source is, the marker's number and the kin where the style asks for them."""
+    """The name with `perhaps` or `probably` if it is not sure; with the marker's number and the kin, by the style."""
     name = one_line(shown.name)
     hedge = _HEDGES.get(shown.told.sure, "")
     if hedge and "?" not in name and _plain(name)[:1] and _plain(name)[0] not in _HEDGED:
@@ -131,10 +135,10 @@ def name_of(shown: PersonShown, style: Style = PLAIN) -> str:
 
 
 def listed(names: Sequence[str]) -> str:
-    """`A, B and C`; with semicolons where a name itself holds a comma."""
+    """`A, B and C`; with semicolons if a name itself holds a comma."""
     if len(names) < 2:
         return "".join(names)
-    mark = ";" if any("," in one for one in names) else ","
+    mark = ";" if any("," in name for name in names) else ","
     last = f"{mark} and" if mark == ";" else " and"
     return f"{f'{mark} '.join(names[:-1])}{last} {names[-1]}"
 
@@ -143,19 +147,19 @@ def listed(names: Sequence[str]) -> str:
 
 
 def who_line(record: Record, style: Style = PLAIN) -> str:
-    """Who is in it, by rows, left to right; empty if nobody is told."""
+    """Who is in it, row by row, from left to right; '' if nobody is told."""
     people = record.shown()
     rows = key_of(people, record.nameless)
     clauses = []
     for row in rows:
-        names = listed([name_of(one, style) if one else NOT_KNOWN for one in row.people])
+        names = listed([name_of(person, style) if person else NOT_KNOWN for person in row.people])
         if len(row.people) == 1:
             clauses.append(f"{capital(row.name)}: {names}" if row.name else names)
         else:
             clauses.append(f"{capital(row.name)}, left to right: {names}" if row.name else f"left to right: {names}")
-    rest = listed([name_of(one, style) for one in unplaced(people)])
-    if rest:
-        clauses.append(f"with {rest}" if clauses else rest)
+    others = listed([name_of(person, style) for person in unplaced(people)])
+    if others:
+        clauses.append(f"with {others}" if clauses else others)
     line = clauses[0] if clauses else ""
     for clause in clauses[1:]:
         line += f"{'' if line[-1] in '.!?…' else '.'} {capital(clause)}"
@@ -163,21 +167,21 @@ def who_line(record: Record, style: Style = PLAIN) -> str:
 
 
 def named_line(record: Record, style: Style = PLAIN) -> str:
-    """Who is spoken of and not shown."""
-    names = listed([name_of(one, style) for one in record.shown("named")])
+    """Who is named and not shown."""
+    names = listed([name_of(person, style) for person in record.shown("named")])
     if not names:
         return ""
     return f"named, not shown: {names}" if record.shown() else f"names {names}"
 
 
 def taker_line(record: Record, style: Style = PLAIN) -> str:
-    """Who took it."""
-    names = listed([name_of(one, style) for one in record.shown("photographer")])
+    """Who took the picture."""
+    names = listed([name_of(person, style) for person in record.shown("photographer")])
     return f"photograph by {names}" if names else ""
 
 
 def date_line(record: Record) -> str:
-    """The date as told, with what it was read as behind it where that says more; empty if none is told."""
+    """The date as told, and behind it what it was read as, if that says something else; '' if none is told."""
     told = record.first("date")
     if told is None:
         return ""
@@ -191,17 +195,17 @@ _ABOUT = frozenset("about approximately around circa roughly abt ca c".split())
 
 
 def _dated(words: str) -> list[str]:
-    """What a date says, whatever the order of its words and the word for “about”."""
+    """The sorted words of a date, with one word for every way to say `about`; equal for dates that say the same."""
     return sorted("about" if word in _ABOUT else word for word in _plain(words))
 
 
 def _place_words(record: Record) -> str:
-    told = record.first("place")
-    return bare(told.words) if told else ""
+    view = record.first("place")
+    return bare(view.words) if view else ""
 
 
 def place_line(record: Record) -> str:
-    """The place as told; where it lies now behind it, if it is called otherwise today."""
+    """The place as told, and behind it the place of today, if that has another name; '' if none is told."""
     told = record.first("place")
     if told is None:
         return ""
@@ -216,49 +220,49 @@ def place_line(record: Record) -> str:
 
 
 def where_when(record: Record) -> str:
-    """Place and date in one line."""
+    """Place and date, with a comma between."""
     return ", ".join(part for part in (place_line(record), date_line(record)) if part)
 
 
 def occasion_line(record: Record) -> str:
-    """The occasion, unless the title says it already."""
+    """The occasion; '' if the title says it already."""
     occasion = bare(record.words("occasion"))
-    said = occasion and _within(_plain(occasion), _plain(title(record)))
-    return "" if said else occasion
+    in_title = occasion and _within(_plain(occasion), _plain(title(record)))
+    return "" if in_title else occasion
 
 
 _SIDES = {"recto": "as written on the front", "verso": "as written on the back"}
 
 
 def source_line(record: Record) -> str:
-    """Who says so: the sources of what the caption rests on, each once."""
-    rests_on = [told for name in ("date", "place", "occasion") if (told := record.first(name))]
-    rests_on += [*record.all("story"), *(one.told for one in record.people)]
-    tellers = dict.fromkeys(_teller(told) for told in rests_on if told.source.said is Said.NARRATOR)
+    """Who says so: the sources of the date, place, occasion, people and stories, each once."""
+    rests_on = [view for name in ("date", "place", "occasion") if (view := record.first(name))]
+    rests_on += [*record.all("story"), *(person.told for person in record.people)]
+    tellers = dict.fromkeys(_teller(view) for view in rests_on if view.source.said is Said.NARRATOR)
     clauses = [f"told by {listed(list(tellers))}"] if tellers else []
     clauses += dict.fromkeys(filter(None, map(_written, rests_on)))
     return "; ".join(clauses)
 
 
-def _teller(told: StatementView) -> str:
-    return told.said_by or "a narrator"
+def _teller(view: StatementView) -> str:
+    return view.said_by or "a narrator"
 
 
-def _written(told: StatementView) -> str:
-    if told.source.said is Said.INSCRIPTION:
-        return _SIDES.get(told.source.ref, "as written on it")
-    return f"after {bare(told.source.ref)}" if told.source.said is Said.DOCUMENT and told.source.ref else ""
+def _written(view: StatementView) -> str:
+    if view.source.said is Said.INSCRIPTION:
+        return _SIDES.get(view.source.ref, "as written on it")
+    return f"after {bare(view.source.ref)}" if view.source.said is Said.DOCUMENT and view.source.ref else ""
 
 
 def inscription_line(record: Record) -> str:
-    """What is written on it, quoted, or empty."""
-    written = [f"“{one_line(told.words)}”" for told in record.all("inscription")]
+    """What is written on the item, in quotation marks; '' if nothing is."""
+    written = [f"“{one_line(view.words)}”" for view in record.all("inscription")]
     return f"Written on it: {'; '.join(written)}" if written else ""
 
 
 def stories_line(record: Record) -> str:
-    """The stories, each as sentences, one after the other."""
-    return " ".join(sentence(told.words) for told in record.all("story"))
+    """The stories, one after the other, each ending as a sentence does."""
+    return " ".join(sentence(view.words) for view in record.all("story"))
 
 
 _PARTS: dict[str, Callable[[Record, Style], str]] = {
@@ -273,13 +277,13 @@ _PARTS: dict[str, Callable[[Record, Style], str]] = {
 
 
 def lines(record: Record, length: str, style: Style = PLAIN) -> dict[str, str]:
-    """The sentences of a caption by part, in order; a part with nothing to say is absent."""
-    said = ((name, sentence(_PARTS[name](record, style))) for name in LENGTHS[length])
-    return {name: words for name, words in said if words}
+    """Part -> its sentence, for the parts of this length in order; a part with nothing to say is left out."""
+    sentences = ((name, sentence(_PARTS[name](record, style))) for name in LENGTHS[length])
+    return {name: words for name, words in sentences if words}
 
 
 def caption(record: Record, length: str = "full", style: Style = PLAIN) -> str:
-    """The caption at one of LENGTHS, as running text."""
+    """The caption of this length (a key of LENGTHS) as running text."""
     return " ".join(lines(record, length, style).values())
 
 
@@ -287,12 +291,15 @@ def caption(record: Record, length: str = "full", style: Style = PLAIN) -> str:
 
 
 def one_line(words: str) -> str:
-    """The words on one line, blanks single."""
+    """The words on one line, with single blanks."""
     return " ".join(words.split())
 
 
 def bare(words: str) -> str:
-    """The words on one line without a stop at the end that a sentence would double; “N.Z.” keeps its own."""
+    """The words on one line without the full stop at their end, so that they can stand inside a sentence.
+
+    A stop that belongs to a short form (`N.Z.`, `Ltd.`) or to `...` stays.
+    """
     line = one_line(words).rstrip(",;: ")
     last = line.rsplit(" ", 1)[-1]
     ends = line.endswith(".") and not line.endswith("..") and "." not in last[:-1] and len(last) > 4
@@ -300,12 +307,12 @@ def bare(words: str) -> str:
 
 
 def capital(words: str) -> str:
-    """The words with a capital first."""
+    """The words with a capital as first letter."""
     return words[:1].upper() + words[1:]
 
 
 def sentence(words: str) -> str:
-    """The words as a sentence: a capital first, a full stop last, nothing doubled."""
+    """The words as a sentence: a capital first, and a full stop unless they end with a mark of their own."""
     line = words.strip()
     if not line:
         return ""
@@ -314,16 +321,16 @@ def sentence(words: str) -> str:
 
 
 def alt_text(record: Record) -> str:
-    """What the picture shows, for someone who cannot see it: the kind, who, what, where, when."""
+    """What the picture shows, for someone who cannot see it: nature, people, occasion, place and date."""
     nature = capital(nature_of(record))
-    who = listed([name_of(one) for one in record.shown()])
+    who = listed([name_of(person) for person in record.shown()])
     subject = bare(record.words("title")) or bare(record.words("occasion"))
-    what = f"{nature} of {who}" if who else f"{nature}: {subject}" if subject else f"{nature}, not yet described"
+    shows = f"{nature} of {who}" if who else f"{nature}: {subject}" if subject else f"{nature}, not yet described"
     also = (
         bare(record.words("occasion")) if who and not _names_someone(record.words("occasion"), record.shown()) else ""
     )
     when = record.date_display
-    return sentence(_joined(what, also, _place_words(record), "" if when == "undated" else when))
+    return sentence(_joined(shows, also, _place_words(record), "" if when == "undated" else when))
 
 
 def reference(record: Record, separator: str = " · ") -> str:

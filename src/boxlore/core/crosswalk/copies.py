@@ -1,8 +1,8 @@
-"""What a copy carries: each of our fields to its XMP property, IIM dataset and Exif tag, one row a field.
+"""What a captioned copy carries: tables from our fields to XMP properties, IIM datasets and Exif tags.
 
 IPTC Photo Metadata Standard 2025.1, IIM 4.2, XMP Specification Part 3, and the Family History Metadata Working
-Group's stage 1. EDTF stands in AOCircaDateCreated and dcterms:created (our convention); photoshop:DateCreated
-is as precise as the date is known.
+Group's stage 1. The EDTF of a date stands in AOCircaDateCreated and dcterms:created (our convention);
+photoshop:DateCreated is a plain date, as precise as the date is known.
 """
 
 import re
@@ -27,7 +27,10 @@ PRINT_SOURCE = "http://cv.iptc.org/newscodes/digitalsourcetype/print"
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CaptionContext:
-    """What the captions of one run share: the collection's facts, the language, the newest change."""
+    """What all captions of one run share: facts of the collection, the language, and how titles are written.
+
+    `holder` is who holds the originals; `drop_text` takes all other textual metadata out of the copies.
+    """
 
     collection: str
     collection_id: str = ""
@@ -52,13 +55,13 @@ def _text(words: str) -> Text | None:
     return Text(words) if words.strip() else None
 
 
-def _in_its_language(told: StatementView, source: CaptionContext) -> Alt | None:
-    return alternative(told.words, told.language or source.language) if told.words.strip() else None
+def _in_its_language(view: StatementView, source: CaptionContext) -> Alt | None:
+    return alternative(view.words, view.language or source.language) if view.words.strip() else None
 
 
 def _title(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
-    if (told := record.first("title")) is not None:
-        return _in_its_language(told, source)
+    if (view := record.first("title")) is not None:
+        return _in_its_language(view, source)
     return _words(captions.title(record, brackets=source.brackets), source)
 
 
@@ -76,17 +79,17 @@ def _alt(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | N
 
 
 def _people(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
-    names = [captions.name_of(one) for one in record.shown()] if scan.side == "recto" else []
+    names = [captions.name_of(person) for person in record.shown()] if scan.side == "recto" else []
     return bag(*names) if names else None
 
 
 def _keywords(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
-    words = [told.words for told in record.all("keyword")] + [one.name for one in record.shown()]
+    words = [view.words for view in record.all("keyword")] + [person.name for person in record.shown()]
     return bag(*dict.fromkeys(words)) if words else None
 
 
 def _creator(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
-    names = tuple(Text(one.name) for one in record.shown("photographer"))
+    names = tuple(Text(person.name) for person in record.shown("photographer"))
     return Seq(names) if names else None
 
 
@@ -104,10 +107,10 @@ def sure_day(record: Record) -> str:
 
 
 def _caption_writer(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
-    """The narrators whose words the caption rests on; a keeper's typing is not named."""
-    rests_on = [told for name in ("date", "place", "occasion", "story") for told in record.all(name)]
-    rests_on += [one.told for one in record.people]
-    return _text("; ".join(dict.fromkeys(told.said_by for told in rests_on if told.said_by)))
+    """The narrators whose words the caption rests on; the keeper, who typed them, is not named."""
+    rests_on = [view for name in ("date", "place", "occasion", "story") for view in record.all(name)]
+    rests_on += [person.told for person in record.people]
+    return _text("; ".join(dict.fromkeys(view.said_by for view in rests_on if view.said_by)))
 
 
 _LINK = re.compile(r"https?://[^\s<>\"]+[^\s<>\".,;)]")
@@ -115,12 +118,12 @@ _FREE = ("creativecommons.org/publicdomain/", "rightsstatements.org/vocab/NoC")
 
 
 def _rights_link(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
-    found = _LINK.search(record.words("rights"))
-    return Text(found[0]) if found else None
+    link = _LINK.search(record.words("rights"))
+    return Text(link[0]) if link else None
 
 
 def _marked(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
-    """Whether the picture is in copyright, where the rights told say so (XMP Specification Part 2, 1.2.3)."""
+    """Whether the picture is in copyright, if the words about rights say so (XMP Specification Part 2, 1.2.3)."""
     words = record.words("rights")
     if any(free in words for free in _FREE):
         return Text("False")
@@ -194,9 +197,9 @@ def _physical(record: Record) -> str:
 
 
 def source_words(record: Record, source: CaptionContext) -> str:
-    """One line that finds the original: holder, collection, number, mark, and what the archive calls it."""
-    given = [told.words.strip() for told in record.all("archive_reference")]
-    return "; ".join(part for part in (source.holder, source.collection, inventory_number(record), *given) if part)
+    """One line by which the original can be found: holder, collection, number, mark, the archive's references."""
+    references = [view.words.strip() for view in record.all("archive_reference")]
+    return "; ".join(part for part in (source.holder, source.collection, inventory_number(record), *references) if part)
 
 
 def _legacy(key: str) -> Xmp:
@@ -205,8 +208,8 @@ def _legacy(key: str) -> Xmp:
 
 def _field(name: str) -> Xmp:
     def make(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
-        told = record.first(name)
-        return _in_its_language(told, source) if told is not None else None
+        view = record.first(name)
+        return _in_its_language(view, source) if view is not None else None
 
     return make
 
@@ -225,7 +228,7 @@ def _history(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue
 
 
 def _source_type(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
-    """What was scanned; nothing of an altered version, since how it was altered is not known."""
+    """The kind of original that was scanned; None for an altered version, for how it was altered is not known."""
     return None if scan.role == ALTERED else Text(SOURCE_TYPES.get(record.kind, PRINT_SOURCE))
 
 
@@ -264,7 +267,8 @@ XMP_ROWS: tuple[tuple[str, Xmp], ...] = (
     ("xmpMM:History", _history),
     ("xmp:MetadataDate", lambda record, scan, source: _text(record.changed_at)),
 )
-"""Our field's property and its value; a value of None leaves what a scan says of it, but for NOT_THE_PICTURES."""
+"""Property -> the function that gives its value. None writes nothing and keeps what the scan's file says, except for
+the properties of NOT_THE_PICTURES, which are then taken out."""
 
 NOT_THE_PICTURES = frozenset(
     """photoshop:DateCreated dcterms:created Iptc4xmpExt:LocationShown Iptc4xmpCore:Location photoshop:City
@@ -274,7 +278,8 @@ NOT_THE_PICTURES = frozenset(
     exif:GPSDestLatitude exif:GPSDestLongitude exif:GPSHPositioningError exif:GPSSpeed exif:GPSSpeedRef
     exif:GPSTrack exif:GPSTrackRef exif:GPSDestBearing exif:GPSDestBearingRef exif:GPSDateStamp""".split()
 )
-"""When and where the scan was made is no fact about the picture, and the place is somebody's home: never copied."""
+"""Properties of date and place. In a scan's file they say when and where it was scanned, which is no fact about the
+picture and may be somebody's home; so they are never kept from the file."""
 
 TOOL = "Boxlore"
 
@@ -283,22 +288,22 @@ ALPHA_3: Mapping[str, str] = {
     "AU": "AUS", "FI": "FIN", "SE": "SWE", "NO": "NOR", "DK": "DNK", "LV": "LVA", "LT": "LTU", "UA": "UKR", "FR": "FRA",
     "IT": "ITA", "ES": "ESP", "AT": "AUT", "CH": "CHE", "CZ": "CZE", "SK": "SVK", "HU": "HUN", "NL": "NLD", "BE": "BEL",
 }  # fmt: skip
-"""ISO 3166-1 alpha-2 → alpha-3 (IIM 2:100 takes three letters); other countries leave 2:100 out."""
+"""ISO 3166-1 alpha-2 -> alpha-3, for IIM 2:100, which takes three letters; for other countries it is left out."""
 
 Texts = Callable[[XmpValue], Iterable[str]]
 
 
 def _texts(value: XmpValue) -> tuple[str, ...]:
-    """A value as plain texts: of an alternative the default, of an array each."""
+    """A value as plain texts: the default of an alternative, the members of an array; () for a structure."""
     if isinstance(value, Text):
         return (value.words,)
     if isinstance(value, Alt):
         return (value.words[0][1],)
-    return tuple(one.words for one in value.items if isinstance(one, Text)) if isinstance(value, (Bag, Seq)) else ()
+    return tuple(part.words for part in value.items if isinstance(part, Text)) if isinstance(value, (Bag, Seq)) else ()
 
 
 def _eight_digits(value: XmpValue) -> tuple[str, ...]:
-    """CCYYMMDD with 00 for what is not known (IIM 4.2, 2:55)."""
+    """A plain date as CCYYMMDD, with 00 for what is not known (IIM 4.2, 2:55)."""
     return tuple(words.replace("-", "").ljust(8, "0") for words in _texts(value) if len(words) >= 4)
 
 
@@ -319,24 +324,25 @@ IIM_ROWS: tuple[tuple[tuple[int, int], str, Texts], ...] = (
     ((2, 120), "dc:description", _texts),
     ((2, 122), "photoshop:CaptionWriter", _texts),
 )
-"""Each dataset from the property that says the same, so that no two readers are told different things."""
+"""(record, dataset), the property that says the same, and how its texts are taken from that property's value; so
+readers of IIM and of XMP are told the same."""
 
 TIME_CREATED = (2, 60)
-"""Never written (no picture's time is told to the second); a scan's own goes with its date."""
+"""Taken out: a picture's time is not told to the second, and that of the scan goes with its date."""
 
 EXIF_ROWS: tuple[tuple[int, str, str], ...] = (
     (0x010E, "dc:description", " "),
     (0x013B, "dc:creator", "; "),
     (0x8298, "dc:rights", " "),
 )
-"""Exif tag, property, and what stands between several texts (DC-008, 4.6.4)."""
+"""Exif tag, the property whose texts it takes, and what stands between several of them (DC-008, 4.6.4)."""
 
 
 def embedding_of(record: Record, scan: ScanFile, source: CaptionContext) -> Embedding:
-    """Everything the copy of one scan carries. `record` is one that `core.records.audience.Recipient.seen` gave."""
-    made = {name: make(record, scan, source) for name, make in XMP_ROWS}
-    filled = {name: value for name, value in made.items() if value is not None}
-    empty = [name for name, value in made.items() if value is None]
+    """Everything that the copy of one scan carries. `record` must come from `core.records.audience.Recipient.seen`."""
+    values = {name: make(record, scan, source) for name, make in XMP_ROWS}
+    filled = {name: value for name, value in values.items() if value is not None}
+    empty = [name for name, value in values.items() if value is None]
     datasets = [
         (key, name, tuple(filter(None, texts(filled[name]) if name in filled else ()))) for key, name, texts in IIM_ROWS
     ]
@@ -344,7 +350,7 @@ def embedding_of(record: Record, scan: ScanFile, source: CaptionContext) -> Embe
     return Embedding(
         xmp=tuple(filled.items()),
         absent=(("xmp:CreatorTool", Text(TOOL)),),
-        remove=(*(name for name in empty if name in NOT_THE_PICTURES), *sorted(NOT_THE_PICTURES - made.keys())),
+        remove=(*(name for name in empty if name in NOT_THE_PICTURES), *sorted(NOT_THE_PICTURES - values.keys())),
         iim=(*((key, texts) for key, name, texts in datasets if texts or name in NOT_THE_PICTURES), (TIME_CREATED, ())),
         exif=tuple((tag, words) for tag, words in exif if words),
         original_day=sure_day(record),

@@ -1,7 +1,7 @@
-"""What is to be embedded in a copy, as plain values: XMP properties, IIM datasets, Exif text.
+"""The metadata to embed in a copy, as plain values: XMP properties, IIM datasets, Exif text.
 
-XMP values follow ISO 16684-1, 6.3: simple, language alternative, unordered and ordered array, structure.
-Property names are written `prefix:name` over one table of namespaces.
+The kinds of XMP value are those of ISO 16684-1, 6.3: simple value, language alternative, unordered array, ordered
+array, structure. A property is named `prefix:name`, with a prefix of NAMESPACES.
 """
 
 import re
@@ -28,7 +28,8 @@ NAMESPACES: Mapping[str, str] = {
     "stArea": "http://ns.adobe.com/xmp/sType/Area#",
     "stDim": "http://ns.adobe.com/xap/1.0/sType/Dimensions#",
 }
-"""ISO 16684-1; XMP Specification Part 2; IPTC Photo Metadata Standard 2025.1; MWG Guidelines 2.0."""
+"""Prefix -> namespace. ISO 16684-1; XMP Specification Part 2; IPTC Photo Metadata Standard 2025.1; MWG Guidelines
+2.0."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,11 +71,11 @@ XmpValue = Text | Alt | Bag | Seq | Struct
 
 
 _TAG = re.compile(r"[A-Za-z]{2,3}(-[A-Za-z0-9]{1,8})*", re.ASCII)
-"""A language tag (BCP 47), as far as the commonest forms go."""
+"""A language tag of the commonest forms of BCP 47: a language of two or three letters, then subtags."""
 
 
 def alternative(words: str, language: str) -> Alt:
-    """The words as the default and in their own language; as the default alone where the language is no tag."""
+    """The words as the default and under their language (`en` if it is ''); only as the default if it is no tag."""
     tag = (language or "en").replace("_", "-")
     default = ("x-default", words)
     return Alt((default, (tag, words)) if _TAG.fullmatch(tag) else (default,))
@@ -82,24 +83,23 @@ def alternative(words: str, language: str) -> Alt:
 
 def bag(*words: str) -> Bag:
     """A bag of simple values."""
-    return Bag(tuple(Text(one) for one in words))
+    return Bag(tuple(Text(text) for text in words))
 
 
 OUR_REGION = "boxlore-"
-"""How the identifier of a region of ours begins, so that another's region is told from it and survives."""
+"""Identifiers of our regions begin with this; so regions of other programs can be told from ours, and are kept."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Embedding:
-    """Everything that one copy is to carry.
+    """Everything that one copy is to carry. What is not named here stays as the file has it.
 
-    `xmp` holds our properties: those already in the file are replaced, other languages of an alternative and
-    other people's regions kept; `absent` holds those written only where the file has none; `remove` names
-    properties to take out; everything else survives. `iim` maps (record, dataset) to its texts; a dataset with
-    no texts is taken out. `exif` maps a tag to text, written only where the tag is present. `original_day`
-    (YYYY-MM-DD) is a full and sure date of the picture, else empty. `unfilled` and `unfilled_iim` are ours too,
-    with nothing to say this time: what a scan says there stays.
-    With `drop_text` all textual metadata of the file goes; colour profile, resolution, orientation stay.
+    `xmp`: our properties, which replace those in the file; other languages of an alternative and regions of other
+    programs are kept. `absent`: properties written only if the file has none of that name. `remove`: names of
+    properties to take out. `iim`: (record, dataset) with its texts; one without texts is taken out. `exif`: tag with
+    its text, written only if the file has the tag. `original_day`: the picture's date (YYYY-MM-DD) if it is a full and
+    sure day, else ''. `unfilled` and `unfilled_iim`: those of ours that have no value this time; what the file says
+    there stays. `drop_text`: all textual metadata of the file goes; colour profile, resolution and orientation stay.
     """
 
     xmp: tuple[tuple[str, XmpValue], ...] = ()
@@ -113,14 +113,15 @@ class Embedding:
     drop_text: bool = False
 
     def over_our_own(self) -> "Embedding":
-        """The same for a file that holds an older caption of ours: what has nothing to say goes."""
+        """The same for a file that is an older copy of ours: what has no value this time is taken out."""
         emptied = tuple((key, ()) for key in self.unfilled_iim)
         return replace(self, remove=(*self.remove, *self.unfilled), iim=(*self.iim, *emptied))
 
 
 @dataclass(frozen=True, slots=True)
 class ExistingMetadata:
-    """What a file carries already. `xmp` maps `prefix:name` to plain text, `problems` are sentences."""
+    """The metadata that a file has already. `xmp` maps `prefix:name` to plain text, `iim` (record, dataset) to texts,
+    `exif` a tag's name to text; `orientation` is the Exif orientation, and `problems` are sentences."""
 
     xmp: Mapping[str, str]
     iim: Mapping[tuple[int, int], tuple[str, ...]]

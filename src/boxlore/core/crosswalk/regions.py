@@ -1,8 +1,10 @@
-"""Who is where in a picture, as the regions that copies carry: each person of a record, one region.
+"""Who is where in a picture, as image regions in a copy: one region for each person of a record.
 
-IPTC Photo Metadata Standard 2025.1, Image Region; MWG Guidelines 2.0, 5.9, for older readers. Someone whose place
-in the picture is not known has the whole of it; someone who is not in it the same, with a role that says so
-(Family History Metadata Working Group, stage 1). Regions are in 0..1 of the stored picture.
+IPTC Photo Metadata Standard 2025.1, Image Region; and MWG Guidelines 2.0, 5.9, for older readers. The region of a
+person whose place in the picture is not known is the whole picture. So is that of someone who is not in it, with a
+role that says so (Family History Metadata Working Group, stage 1).
+
+An area is (x, y) of a point or (x, y, width, height) of a rectangle, in 0..1 of the picture; () if it is not known.
 """
 
 from collections.abc import Callable, Iterable, Mapping
@@ -12,10 +14,12 @@ from boxlore.core.crosswalk.embedding import OUR_REGION, Alt, Bag, Struct, Text,
 from boxlore.core.records.in_force import PersonShown, Record, ScanFile
 
 ROLES = {"named": "named, not shown", "photographer": "photographer"}
+"""Role of a person in a record -> the role in the region; people who are shown have none."""
 
 
-def _region(one: PersonShown, scan: ScanFile, language: str, turned: int) -> Struct:
-    area = upright(_on_part(one.area, scan.area), turned) if one.scan == scan.id and one.role == "person" else ()
+def _region(shown: PersonShown, scan: ScanFile, language: str, turned: int) -> Struct:
+    """One person's region as an ImageRegion structure. A point becomes a circle of radius 0.05."""
+    area = upright(_on_part(shown.area, scan.area), turned) if shown.scan == scan.id and shown.role == "person" else ()
     whole = ("0", "0", "1", "1")
     if len(area) == 4:
         box = tuple(f"{value:.5f}" for value in area)
@@ -32,28 +36,28 @@ def _region(one: PersonShown, scan: ScanFile, language: str, turned: int) -> Str
         shape = _boundary("rectangle", whole)
     person = Struct(
         (
-            ("Iptc4xmpExt:PersonName", alternative(one.name, language)),
-            *_as_told(one, language),
-            *((("Iptc4xmpExt:PersonId", bag(f"urn:uuid:{one.person}")),) if one.person else ()),
+            ("Iptc4xmpExt:PersonName", alternative(shown.name, language)),
+            *_as_told(shown, language),
+            *((("Iptc4xmpExt:PersonId", bag(f"urn:uuid:{shown.person}")),) if shown.person else ()),
         )
     )
-    role = ROLES.get(one.role, "")
+    role = ROLES.get(shown.role, "")
     return Struct(
         (
             ("Iptc4xmpExt:RegionBoundary", Struct(shape)),
-            ("Iptc4xmpExt:rId", Text(OUR_REGION + one.told.statement)),
-            ("Iptc4xmpExt:Name", alternative(captions.name_of(one), language)),
+            ("Iptc4xmpExt:rId", Text(OUR_REGION + shown.told.statement)),
+            ("Iptc4xmpExt:Name", alternative(captions.name_of(shown), language)),
             *((("Iptc4xmpExt:rRole", Bag((Struct((("Iptc4xmpExt:Name", _name(role)),)),))),) if role else ()),
             ("Iptc4xmpExt:PersonInImageWDetails", Bag((person,))),
         )
     )
 
 
-def _as_told(one: PersonShown, language: str) -> tuple[tuple[str, XmpValue], ...]:
-    """The words of whoever named the person, where they are not the name itself (“Aunt Liisu”)."""
-    if one.told.words.strip() in ("", one.name):
+def _as_told(shown: PersonShown, language: str) -> tuple[tuple[str, XmpValue], ...]:
+    """The words by which the person was named (“Aunt Liisu”), if they are not the name itself."""
+    if shown.told.words.strip() in ("", shown.name):
         return ()
-    words = alternative(one.told.words, one.told.language or language)
+    words = alternative(shown.told.words, shown.told.language or language)
     return (("Iptc4xmpExt:PersonDescription", words),)
 
 
@@ -83,7 +87,7 @@ _CORNERS: Mapping[int, Callable[[float, float], tuple[float, float]]] = {
 
 
 def upright(area: tuple[float, ...], turned: int) -> tuple[float, ...]:
-    """A point or box on the stored picture as it lies on the picture turned upright."""
+    """An area of the stored picture, as an area of the picture turned upright; `turned` is the Exif orientation."""
     corner = _CORNERS.get(turned)
     if corner is None or not area:
         return area
@@ -94,7 +98,7 @@ def upright(area: tuple[float, ...], turned: int) -> tuple[float, ...]:
 
 
 def _on_part(area: tuple[float, ...], part: tuple[float, ...]) -> tuple[float, ...]:
-    """A marker's place on a whole scan as its place on the part that was cut out of it."""
+    """An area of a whole scan, as an area of the part that was cut out of it; what lies outside is cut off."""
     if len(part) != 4 or not area:
         return area
     x, y = _inside((area[0] - part[0]) / part[2]), _inside((area[1] - part[1]) / part[3])
@@ -109,22 +113,26 @@ def _inside(value: float) -> float:
 
 
 def regions(record: Record, scan: ScanFile, language: str, turned: int = 1) -> XmpValue | None:
+    """The regions of all people of a record (Iptc4xmpExt:ImageRegion); None for a back, or without people.
+
+    `turned` is the Exif orientation from which the copy was turned upright (1: it was not turned).
+    """
     if scan.side != "recto":
         return None
-    regions = tuple(_region(one, scan, language, turned) for one in record.people)
+    regions = tuple(_region(shown, scan, language, turned) for shown in record.people)
     return Bag(regions) if regions else None
 
 
 def faces(record: Record, scan: ScanFile, turned: int = 1) -> XmpValue | None:
-    """The older form of regions, for readers that know no other (MWG Guidelines 2.0, 5.9)."""
+    """The rectangles of the people shown, in the older form of regions (mwg-rs:Regions, MWG Guidelines 2.0, 5.9)."""
     placed = [
-        (one, upright(_on_part(one.area, scan.area), turned))
-        for one in record.shown()
-        if one.scan == scan.id and len(one.area) == 4
+        (shown, upright(_on_part(shown.area, scan.area), turned))
+        for shown in record.shown()
+        if shown.scan == scan.id and len(shown.area) == 4
     ]
     if not placed:
         return None
-    faces = tuple(_face(one, area) for one, area in placed)
+    faces = tuple(_face(shown, area) for shown, area in placed)
     size = Struct(
         (
             ("stDim:w", Text(str(scan.width))),
@@ -135,15 +143,16 @@ def faces(record: Record, scan: ScanFile, turned: int = 1) -> XmpValue | None:
     return Struct((("mwg-rs:AppliedToDimensions", size), ("mwg-rs:RegionList", Bag(faces))))
 
 
-def _face(one: PersonShown, area: tuple[float, ...]) -> Struct:
+def _face(shown: PersonShown, area: tuple[float, ...]) -> Struct:
+    """One person's rectangle in the older form, which gives its middle and not its corner."""
     x, y, w, h = area
     where = zip(("x", "y", "w", "h"), (x + w / 2, y + h / 2, w, h), strict=True)
     sides = tuple((f"stArea:{name}", Text(f"{value:.5f}")) for name, value in where)
     return Struct(
         (
-            ("mwg-rs:Name", Text(one.name)),
+            ("mwg-rs:Name", Text(shown.name)),
             ("mwg-rs:Type", Text("Face")),
             ("mwg-rs:Area", Struct((*sides, ("stArea:unit", Text("normalized"))))),
-            ("mwg-rs:Extensions", Struct((("Iptc4xmpExt:rId", Text(OUR_REGION + one.told.statement)),))),
+            ("mwg-rs:Extensions", Struct((("Iptc4xmpExt:rId", Text(OUR_REGION + shown.told.statement)),))),
         )
     )

@@ -1,4 +1,4 @@
-"""The archive that receives a transfer: what it is called, how it is coded, what it takes.
+"""The archive that receives a transfer: its name, its codes, and the parts of a transfer that it takes.
 
 Describing Archives: A Content Standard (DACS) 2.1 (reference code: country, repository) and 2.2 (repository);
 ISO 3166-1 for the country, the agency's own code (such as one of ISO 15511) as it gives it.
@@ -18,14 +18,15 @@ TAKES: dict[str, str] = {
     "scans": "the scans",
     "copies": "captioned copies beside the scans",
 }
-"""What an archive may ask for, and what it is."""
+"""The parts of a transfer that an archive may ask for -> what each is."""
 
 USUALLY = ("dublin-core", "ead3", "rdf", "inventory", "forms", "recordings", "scans")
+"""The parts that an archive gets if it has not said what it takes."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Archive:
-    """One archive's wishes. Empty where nobody has said yet; `takes` are keys of TAKES."""
+    """What is known of one archive; '' where it has not said. `takes` are keys of TAKES."""
 
     repository: str = ""
     agency: str = ""
@@ -34,11 +35,12 @@ class Archive:
     terms: str = ""
     takes: tuple[str, ...] = USUALLY
 
-    def wants(self, what: str) -> bool:
-        return what in self.takes
+    def wants(self, part: str) -> bool:
+        """Whether the archive takes this part, a key of TAKES."""
+        return part in self.takes
 
     def taking(self, also: Iterable[str]) -> "Archive":
-        """The same archive, taking something further."""
+        """The same archive, taking these parts too."""
         return replace(self, takes=tuple(dict.fromkeys((*self.takes, *also))))
 
 

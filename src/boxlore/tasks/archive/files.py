@@ -11,8 +11,9 @@ from typing import BinaryIO
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.archives import CollectionFacts, access_words
-from boxlore.core.crosswalk.extent import Extent, packed_path
+from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.crosswalk.repository import Archive
+from boxlore.core.crosswalk.scan_names import packed_path
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.records.in_force import Record
 from boxlore.core.statements import Kind
