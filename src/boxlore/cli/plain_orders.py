@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 
+from boxlore.cli import plain_statements, plain_steps
 from boxlore.cli.output import safe
 from boxlore.cli.plain_sitting import Plain, PlainOrder, Say
 from boxlore.core.sitting.stages import Step
@@ -21,33 +22,39 @@ ORDERS: dict[str, tuple[PlainOrder, str]] = {
     "list": (Plain.list_items, "items: .list bare, begun, told, to ask, all."),
     "question": (lambda plain, _: plain.ask(), "the question again."),
     "read": (lambda plain, _: plain.open(plain.position), "this item again from the start."),
-    "who": (Plain.who, "everything told of this item, numbered, and who says so."),
+    "who": (plain_statements.who, "everything told of this item, numbered, and who says so."),
     "correct": (Plain.correct, "the answer in the place of the last one: .correct It was in May."),
     "unknown": (Plain.not_known, "asked, and not known."),
     "later": (Plain.later, "come back to this, or whom to ask: .later ask Joan."),
     "aside": (Plain.aside, "put this item aside for now: .aside too sad today."),
     "audience": (
-        lambda plain, words: plain.change(words, "audience", AUDIENCES),
+        lambda plain, words: plain_statements.change(plain, words, "audience", AUDIENCES),
         "who may see it: .audience family, or .audience keeper 3 for statement 3.",
     ),
-    "sure": (lambda plain, words: plain.change(words, "sure", _SURE), "how sure: .sure likely, .sure guess 3."),
-    "language": (lambda plain, words: plain.change(words, "language"), "the language of an answer: .language et."),
-    "settle": (Plain.settle, "a conflict: .settle 3, .settle 3 both, .settle 3 doubtful."),
-    "strike": (Plain.strike, "take words out for good: .strike 3."),
-    "history": (Plain.history, "what was ever said to this question."),
+    "sure": (
+        lambda plain, words: plain_statements.change(plain, words, "sure", _SURE),
+        "how sure: .sure likely, .sure guess 3.",
+    ),
+    "language": (
+        lambda plain, words: plain_statements.change(plain, words, "language"),
+        "the language of an answer: .language et.",
+    ),
+    "settle": (plain_statements.settle, "a conflict: .settle 3, .settle 3 both, .settle 3 doubtful."),
+    "strike": (plain_statements.strike, "take words out for good: .strike 3."),
+    "history": (plain_statements.history, "what was ever said to this question."),
     "same": (Plain.same, "as for the item before: .same people, day, place, all of these."),
     "relation": (Plain.relation, "to another item: .relation negative_of TRA-0007."),
-    "story": (Plain.story, "a story of no picture: .story person Jaan Tamm: He kept bees."),
-    "agreement": (Plain.agreement, "read out, and note terms and who gave it."),
-    "consent": (Plain.consent, "ask again what the living allow: .consent, then .consent yes, no or later."),
+    "story": (plain_steps.story, "a story of no picture: .story person Jaan Tamm: He kept bees."),
+    "agreement": (plain_steps.agreement, "read out, and note terms and who gave it."),
+    "consent": (plain_steps.consent, "ask again what the living allow: .consent, then .consent yes, no or later."),
     "clap": (
         lambda plain, _: plain.say(f"Clap {course.clap(plain.sitting)} noted."),
         "a moment heard in the recording.",
     ),
-    "private": (Plain.private, "close the last minutes for outside: .private 5."),
-    "rest": (lambda plain, _: plain.step(Step.REST), "a rest."),
-    "resume": (lambda plain, _: plain.step(Step.GO_ON), "after a rest."),
-    "close": (Plain.close, "close, with what to ask next time: .close the farm; the crossing."),
+    "private": (plain_steps.private, "close the last minutes for outside: .private 5."),
+    "rest": (lambda plain, _: plain_steps.step(plain, Step.REST), "a rest."),
+    "resume": (lambda plain, _: plain_steps.step(plain, Step.GO_ON), "after a rest."),
+    "close": (plain_steps.close, "close, with what to ask next time: .close the farm; the crossing."),
     "undo": (Plain.undo, "take the last thing back."),
     "redo": (Plain.redo, "do it again."),
     "help": (Plain.help, "these lines."),

@@ -12,18 +12,18 @@ Each answer is on the disk before the next question is asked. `tasks.sitting.ses
 the screen.
 """
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
+from itertools import chain
 
 from boxlore.core.crosswalk.captions import caption
 from boxlore.core.errors import BoxloreError, WrongUse
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.in_force import Record, StatementView
-from boxlore.core.sitting.stages import Step
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.sitting import course
 from boxlore.tasks.sitting.item_list import Listing, filtered
-from boxlore.tasks.sitting.linking import RELATIONS, SAME, relate, related_lines, same_as, story_about
+from boxlore.tasks.sitting.linking import RELATIONS, SAME, relate, related_lines, same_as
 from boxlore.tasks.sitting.prompts import Prompt
 from boxlore.tasks.sitting.session import COME_BACK, Sitting
 from boxlore.tasks.sitting.showing import Showing
@@ -55,10 +55,11 @@ class Plain:
     before: str = ""
     over: bool = False
     record: Record = field(init=False)
-    _read_out: list[StatementView] = field(default_factory=list)
+    read_out: list[StatementView] = field(default_factory=list)
     """The statements last read out by `.who`; other orders name one by its number in this list."""
-    _sure_to_strike: str = ""
-    _consent_later: set[str] = field(default_factory=set)
+    warned_of: str = ""
+    """The id of the statement that `.strike` has warned of."""
+    consent_later: set[str] = field(default_factory=set)
     """Ids of people whose consent is to be asked at a later sitting."""
 
     def __post_init__(self) -> None:
@@ -85,7 +86,7 @@ class Plain:
         self.before = self.record.id
         self.position, self.prompt_index = position, 0
         self.sitting.show(self.listing.id_at(position))
-        self._read()
+        self.read_again()
         record = self.record
         place = record.mark.long if record.mark else "no box yet"
         self.say("")
@@ -116,7 +117,7 @@ class Plain:
         else:
             self.say(self.prompt.question)
 
-    def _read(self) -> None:
+    def read_again(self) -> None:
         """Read the item's record again after a change, for this sitting and for the teller's page."""
         self.record = self.sitting.record(self.listing.id_at(self.position))
         self.listing.forget(self.record.id)
@@ -156,7 +157,7 @@ class Plain:
             raise WrongUse("Open for reading only; nothing can be kept.")
         prompt = self.prompt
         self.sitting.keep(self.record, prompt, words, adds=adds)
-        self._read()
+        self.read_again()
         own = self.sitting.own(self.record, prompt) or next(iter(self.record.all(prompt.field)[-1:]), None)
         read = _understood(own) if own is not None else ""
         self.say(f"Saved.{f' Understood: {read}.' if read else ''}")
@@ -206,8 +207,8 @@ class Plain:
         state = state or "bare"
         if state not in ("all", "bare", "begun", "told", "to ask"):
             raise WrongUse(f"There is no list “{state[:20]}”.", "all, bare, begun, told, to ask.")
-        positions = range(len(self.listing)) if state == "all" else _all(filtered(self.listing, state))
-        listed = list(positions)
+        every = range(len(self.listing))
+        listed = list(every if state == "all" else chain.from_iterable(filtered(self.listing, state)))
         later = [at for at in listed if at > self.position] or listed
         for at in later[:20]:
             row = self.listing.row_at(at)
@@ -215,93 +216,22 @@ class Plain:
             self.say(f"{row.number}, {row.state}: {row.about or 'nothing told'}{to_ask}")
         self.say(f"{len(listed)} {'items' if state == 'all' else state}.")
 
-    def who(self, _: str) -> None:
-        """Read out everything told of this item, numbered."""
-        self._read_out = [view for name in FIELDS.in_order(self.record.told) for view in self.record.all(name)]
-        for number, view in enumerate(self._read_out, 1):
-            speaker = view.said_by or str(view.source)
-            self.say(
-                f"{number}. {FIELDS[view.field].label}: {view.words} ({speaker}, {view.sure}, for {view.audience})"
-            )
-        for conflict in self.record.conflicts:
-            self.say(f"Disputed: {conflict.field}, {conflict.why}.")
-        if not self._read_out:
-            self.say("Nothing is told of this item yet.")
-
-    def _meant(self, number: str) -> StatementView:
-        """The statement with this number in the last `.who`; without a number, this teller's answer to the question.
-
-        Raises WrongUse where neither is there.
-        """
-        if not number and (own := self.sitting.own(self.record, self.prompt)) is not None:
-            return own
-        if not (number.isascii() and number.isdigit() and 1 <= int(number) <= len(self._read_out)):
-            raise WrongUse(
-                "It is not clear which statement is meant.", "Say .who first, then the order and its number."
-            )
-        return self._read_out[int(number) - 1]
-
-    def change(self, words: str, aspect: str, allowed: tuple[str, ...] = ()) -> None:
-        """`.audience family 3`: give statement 3 (or the answer to this question) another `aspect`.
-
-        `aspect` is audience, sure or language; `allowed` lists its values, and is empty where any value will do.
-        """
-        value, _, number = words.partition(" ")
-        if not value or (allowed and value not in allowed and not value.startswith("archive:")):
-            raise WrongUse(f"“{value[:20]}” cannot be meant.", f"One of: {', '.join(allowed)}." if allowed else "")
-        self.sitting.change(self.record, self._meant(number.strip()), **{aspect: value})
-        self._read()
-        self.say(f"Noted: {value}.")
-
-    def settle(self, words: str) -> None:
-        """`.settle 3`, `.settle 3 both`, `.settle 3 doubtful`: which of several answers holds."""
-        number, _, how = words.partition(" ")
-        view = self._meant(number)
-        views = self.record.all(view.field)
-        if len(views) < 2 or FIELDS[view.field].many:
-            raise WrongUse("Nothing else is said there, so there is nothing to settle.")
-        if how not in ("", "both", "doubtful"):
-            raise WrongUse("It can be settled as this one, both, or doubtful.", "Say .settle 3 both.")
-        self.sitting.settle(self.record, view.field, views, "" if how else view.statement, outcome=how)
-        self._read()
-        self.say("Settled. What the others said stays on record.")
-
-    def strike(self, words: str) -> None:
-        """`.strike 3`: take the words out for good. The order is to be given twice; the first time it only warns."""
-        view = self._meant(words)
-        if self._sure_to_strike != view.statement:
-            self._sure_to_strike = view.statement
-            self.say(f"“{view.words}” will be taken out for good. Say .strike {words} again to do it.")
-            return
-        report = self.sitting.strike(view.statement)
-        self._read_out = []
-        self._read()
-        self.say("Struck." if report.finished else "Struck; the last traces go when the other program closes.")
-        for path in report.left_in:
-            self.say(f"Still in: {path}")
-
-    def history(self, words: str) -> None:
-        """Read out every answer that this question ever had, and whether it still holds."""
-        name = words or self.prompt.field
-        for past in self.sitting.history(self.record.id, name):
-            self.say(f"{past.statement.recorded_at[:16]}, {past.state}: {past.statement.words or 'asked, not known'}")
-
     def undo(self, _: str) -> None:
         act = self.sitting.undo()
         self.say(f"Taken back: {act.what}." if act else "Nothing of this sitting is left to take back.")
-        self._read()
+        self.read_again()
 
     def redo(self, _: str) -> None:
         act = self.sitting.redo()
         self.say(f"Done again: {act.what}." if act else "Nothing was taken back.")
-        self._read()
+        self.read_again()
 
     def same(self, shared: str) -> None:
         if shared not in SAME:
             raise WrongUse("The same what?", f"One of: {', '.join(SAME)}.")
         previous = self.sitting.record(self.before)
         count = same_as(self.sitting, [self.record], previous, shared)
-        self._read()
+        self.read_again()
         self.say(f"{count} taken over from {previous.number}.")
 
     def relation(self, words: str) -> None:
@@ -309,70 +239,8 @@ class Plain:
         if kind not in RELATIONS:
             raise WrongUse("How is it related?", f"One of: {', '.join(RELATIONS)}; then a number.")
         number = relate(self.sitting, self.record, target.strip(), kind)
-        self._read()
+        self.read_again()
         self.say(f"{RELATIONS[kind]} {number}.")
-
-    def story(self, words: str) -> None:
-        """`.story person Jaan Tamm: He kept bees.`"""
-        about, _, text = words.partition(":")
-        kind, _, name = about.strip().partition(" ")
-        if kind not in ("person", "event", "place", "sitting"):
-            raise WrongUse("A story of whom or what?", "Say .story person Jaan Tamm: the story.")
-        story_about(self.sitting, kind, name, text, self.record.id)
-        self.say("The story is kept.")
-
-    def step(self, step: Step) -> None:
-        course.step(self.sitting, step)
-        self.showing.say({Step.REST: "A rest.", Step.CLOSE: "Thank you."}.get(step, ""))
-        self.say({Step.REST: "A rest. .resume goes on.", Step.GO_ON: "Going on."}.get(step, "Closing."))
-
-    def agreement(self, words: str) -> None:
-        """`.agreement 2 Leida Rourke`: note the terms agreed to, and who agreed. Alone, it reads the terms out."""
-        terms, _, agreed_by = words.partition(" ")
-        if not words:
-            self.say(f"Read out: {course.READ_OUT}")
-            for key, term in course.TERMS.items():
-                self.say(f"{key}: {term}.")
-            self.say("Then say .agreement, the number, and who gave it.")
-            return
-        answers = {"narrator": self.sitting.narrator or agreed_by, "terms": terms, "agreed_by": agreed_by}
-        course.prepare(self.sitting, answers)
-        self.say("The agreement is noted.")
-
-    def consent(self, words: str) -> None:
-        """`.consent` asks about the next person who is due; `.consent yes`, `no` or `later` answers for that person.
-
-        After `yes` may follow the witness, where somebody else speaks for the person.
-        """
-        due = [person for person in course.consent_due(self.sitting) if person.id not in self._consent_later]
-        if not due:
-            self.say("Nobody’s consent is to be asked for again.")
-            return
-        answer, _, witness = words.partition(" ")
-        if answer == "later":
-            self._consent_later.add(due.pop(0).id)
-            self.say("It stays as it was, and is asked again at the next sitting.")
-        elif answer in ("yes", "no"):
-            consent = course.answer_consent(self.sitting, due[0], given=answer == "yes", witness=witness)
-            self.say(f"Noted: {due.pop(0).name}: {consent.words}.")
-        elif answer:
-            raise WrongUse("Does it stand?", "Say .consent yes, .consent no, or .consent later.")
-        if due:
-            self.say(f"May it stay so, outside the family? {course.due_words(due[0])}. .consent yes, no, or later.")
-
-    def close(self, words: str) -> None:
-        """Close, with what to ask next time, and the summary."""
-        self.step(Step.CLOSE)
-        course.ask_next_time(self.sitting, words)
-        for line in course.summary(self.sitting).lines():
-            self.say(line)
-
-    def private(self, words: str) -> None:
-        minutes, _, why = words.partition(" ")
-        if not minutes.isascii() or not minutes.isdigit():
-            raise WrongUse("How many minutes, up to now?", "Say .private 5.")
-        course.close_passage(self.sitting, int(minutes), why)
-        self.say(f"The last {minutes} minutes are closed for outside.")
 
     def later(self, words: str) -> None:
         self.sitting.ask_later(self.record, words or COME_BACK)
@@ -384,7 +252,7 @@ class Plain:
 
     def not_known(self, _: str) -> None:
         self.sitting.not_known(self.record, self.prompt)
-        self._read()
+        self.read_again()
         self.say("Asked, not known.")
         self._next_question()
 
@@ -409,8 +277,3 @@ def _understood(view: StatementView) -> str:
         parts = [first.get("city") or first.get("name"), first.get("admin1"), first.get("country")]
         return ", ".join(str(part) for part in parts if part)
     return ""
-
-
-def _all(chunks: object) -> Iterator[int]:
-    for chunk in chunks:  # type: ignore[attr-defined]  # lists of positions
-        yield from chunk

@@ -1,0 +1,79 @@
+"""Orders of the plain sitting about what was told: read out, change, settle, strike, history."""
+
+from boxlore.cli.plain_sitting import Plain
+from boxlore.core.errors import WrongUse
+from boxlore.core.fields.table import FIELDS
+from boxlore.core.records.in_force import StatementView
+
+
+def who(plain: Plain, _: str) -> None:
+    """Read out everything told of this item, numbered."""
+    plain.read_out = [view for name in FIELDS.in_order(plain.record.told) for view in plain.record.all(name)]
+    for number, view in enumerate(plain.read_out, 1):
+        speaker = view.said_by or str(view.source)
+        plain.say(f"{number}. {FIELDS[view.field].label}: {view.words} ({speaker}, {view.sure}, for {view.audience})")
+    for conflict in plain.record.conflicts:
+        plain.say(f"Disputed: {conflict.field}, {conflict.why}.")
+    if not plain.read_out:
+        plain.say("Nothing is told of this item yet.")
+
+
+def _meant(plain: Plain, number: str) -> StatementView:
+    """The statement with this number in the last `.who`; without a number, this teller's answer to the question.
+
+    Raises WrongUse where neither is there.
+    """
+    if not number and (own := plain.sitting.own(plain.record, plain.prompt)) is not None:
+        return own
+    if not (number.isascii() and number.isdigit() and 1 <= int(number) <= len(plain.read_out)):
+        raise WrongUse("It is not clear which statement is meant.", "Say .who first, then the order and its number.")
+    return plain.read_out[int(number) - 1]
+
+
+def change(plain: Plain, words: str, aspect: str, allowed: tuple[str, ...] = ()) -> None:
+    """`.audience family 3`: give statement 3 (or the answer to this question) another `aspect`.
+
+    `aspect` is audience, sure or language; `allowed` lists its values, and is empty where any value will do.
+    """
+    value, _, number = words.partition(" ")
+    if not value or (allowed and value not in allowed and not value.startswith("archive:")):
+        raise WrongUse(f"“{value[:20]}” cannot be meant.", f"One of: {', '.join(allowed)}." if allowed else "")
+    plain.sitting.change(plain.record, _meant(plain, number.strip()), **{aspect: value})
+    plain.read_again()
+    plain.say(f"Noted: {value}.")
+
+
+def settle(plain: Plain, words: str) -> None:
+    """`.settle 3`, `.settle 3 both`, `.settle 3 doubtful`: which of several answers holds."""
+    number, _, how = words.partition(" ")
+    view = _meant(plain, number)
+    views = plain.record.all(view.field)
+    if len(views) < 2 or FIELDS[view.field].many:
+        raise WrongUse("Nothing else is said there, so there is nothing to settle.")
+    if how not in ("", "both", "doubtful"):
+        raise WrongUse("It can be settled as this one, both, or doubtful.", "Say .settle 3 both.")
+    plain.sitting.settle(plain.record, view.field, views, "" if how else view.statement, outcome=how)
+    plain.read_again()
+    plain.say("Settled. What the others said stays on record.")
+
+
+def strike(plain: Plain, words: str) -> None:
+    """`.strike 3`: take the words out for good. The order is to be given twice; the first time it only warns."""
+    view = _meant(plain, words)
+    if plain.warned_of != view.statement:
+        plain.warned_of = view.statement
+        plain.say(f"“{view.words}” will be taken out for good. Say .strike {words} again to do it.")
+        return
+    report = plain.sitting.strike(view.statement)
+    plain.read_out = []
+    plain.read_again()
+    plain.say("Struck." if report.finished else "Struck; the last traces go when the other program closes.")
+    for path in report.left_in:
+        plain.say(f"Still in: {path}")
+
+
+def history(plain: Plain, words: str) -> None:
+    """Read out every answer that this question ever had, and whether it still holds."""
+    name = words or plain.prompt.field
+    for past in plain.sitting.history(plain.record.id, name):
+        plain.say(f"{past.statement.recorded_at[:16]}, {past.state}: {past.statement.words or 'asked, not known'}")
