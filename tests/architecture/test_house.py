@@ -45,9 +45,9 @@ THIRD_PARTY = {
 WINGS = {
     "core": (
         ("errors", "findings"),
-        ("dates", "sitting", "statements"),
+        ("dates", "statements"),
         ("fields", "people", "places"),
-        ("records",),
+        ("records", "sitting"),
         ("originals", "rules"),
         ("crosswalk",),
     ),

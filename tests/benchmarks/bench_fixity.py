@@ -5,13 +5,13 @@ stopped half-way, the second run reads only the rest. Run: python tests/benchmar
 """
 
 import hashlib
-import json
 import os
 import sys
 import tempfile
 import time
 from pathlib import Path
 
+from boxlore.core.fields.pictures import FILE_WORDS, FileFacts
 from boxlore.core.statements import Kind
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.settings import Settings
@@ -35,8 +35,15 @@ def make(folder: Path, count: int) -> None:
     with open_collection(folder) as collection:
         act = collection.act("intake")
         for at in range(count):
-            facts = {"path": f"scans/{at:04d}.tif", "sha256": digests[at % OWN], "bytes": SIZE}
-            act.state(act.new(Kind.SCAN), "file", json.dumps(facts))
+            facts = FileFacts(
+                path=f"scans/{at:04d}.tif",
+                sha256=digests[at % OWN],
+                bytes=SIZE,
+                width=1,
+                height=1,
+                media_type="image/tiff",
+            )
+            act.state(act.new(Kind.SCAN), "file", FILE_WORDS.write(facts))
         act.done()
 
 

@@ -16,6 +16,9 @@ from urllib.parse import quote
 
 from boxlore.core.crosswalk.archives import AAT, CollectionFacts, DcValue, place_of, process_term, terms
 from boxlore.core.crosswalk.scan_names import packed_path
+from boxlore.core.fields.originals import SIZE_WORDS, SizeMm
+from boxlore.core.fields.pictures import FILE_WORDS, SHOWS_WORDS, FileFacts, Shows
+from boxlore.core.fields.points import AREA_WORDS, Area
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import full_name
@@ -174,7 +177,10 @@ def _described(node: str, record: Record, described: Iterable[tuple[str, DcValue
         elif name == "medium" and not scheme:
             yield from _process(node, record, words)
     yield f"{node} {_p('bx:kind')} {literal(record.kind)} ."
-    for name, fact in (("found_in", record.found_in), ("size", " ".join(f"{side:g}" for side in record.size_mm))):
+    for name, fact in (
+        ("found_in", record.found_in),
+        ("size", SIZE_WORDS.write(SizeMm(record.size_mm)) if record.size_mm else ""),
+    ):
         if fact:
             yield f"{node} {_p(f'bx:{name}')} {literal(fact)} ."
 
@@ -249,19 +255,19 @@ def _person(node: str, person: PersonShown, index: int) -> list[str]:
 
 def _scan(node: str, record: Record, scan: ScanFile) -> list[str]:
     scan_node = urn(scan.id)
-    facts = {
-        "path": packed_path(record, scan), "sha256": scan.sha256, "bytes": scan.bytes, "width": scan.width,
-        "height": scan.height, "ppi": scan.ppi, "media_type": scan.media_type,
-    }  # fmt: skip
-    shows = {"item": record.id, "side": scan.side, **({"area": list(scan.area)} if scan.area else {})}
+    facts = FileFacts(
+        path=packed_path(record, scan), sha256=scan.sha256, bytes=scan.bytes, width=scan.width,
+        height=scan.height, ppi=scan.ppi, media_type=scan.media_type,
+    )  # fmt: skip
+    shows = Shows(record.id, scan.side, Area(*scan.area) if scan.area else None)
     return [
         f"{node} {_p('dcterms:hasFormat')} {scan_node} .",
         f"{scan_node} {RDF_TYPE} {_p('dcmitype:StillImage')} .",
         f"{scan_node} {_p('dcterms:format')} {literal(scan.media_type)} .",
         f"{scan_node} {_p('dcterms:identifier')} {literal('sha256:' + scan.sha256)} .",
         f"{scan_node} {_p('bx:role')} {literal(scan.role)} .",
-        f"{scan_node} {_p('bx:file')} {literal(json.dumps(facts, ensure_ascii=False))} .",
-        f"{scan_node} {_p('bx:shows')} {literal(json.dumps(shows))} .",
+        f"{scan_node} {_p('bx:file')} {literal(FILE_WORDS.write(facts))} .",
+        f"{scan_node} {_p('bx:shows')} {literal(SHOWS_WORDS.write(shows))} .",
     ]
 
 
@@ -336,7 +342,7 @@ def _marker(node: str, shown: PersonShown) -> list[str]:
         f"{selector} {_p('dcterms:conformsTo')} <{MEDIA_FRAGMENTS}> .",
         f"{selector} {_p('rdf:value')} {literal(selected)} .",
         f"{target} {_p('bx:number')} {typed_literal(str(shown.number), _p('xsd:integer'))} .",
-        f"{target} {_p('bx:area')} {literal(' '.join(map(repr, shown.area)))} .",
+        f"{target} {_p('bx:area')} {literal(AREA_WORDS.write(Area(*shown.area)))} .",
     ]
 
 

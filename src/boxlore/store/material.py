@@ -9,8 +9,17 @@ import sqlite3
 from collections import defaultdict
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
-from typing import Any
 
+from boxlore.core.fields.pictures import (
+    FILE_WORDS,
+    LINK_FIRST_SQL,
+    LINK_SECOND_SQL,
+    LINK_WORDS,
+    SHOWS_ITEM_SQL,
+    SHOWS_WORDS,
+    Shows,
+)
+from boxlore.core.fields.points import AREA_WORDS
 from boxlore.core.records.in_force import AS_SCANNED, MarkerRows, Material, Related, ScanFile
 from boxlore.core.statements import Reading
 from boxlore.store.queries import ContainerPath, items_after, number_of, path_of
@@ -112,8 +121,8 @@ def _scans(db: sqlite3.Connection, items: Sequence[str]) -> dict[str, list[ScanF
     """The scans of each item: as scanned before altered, and in each of these recto before verso."""
     query = f"""
         SELECT subject, words FROM in_force
-        WHERE field = 'shows' AND json_extract(words, '$.item') {_AMONG} ORDER BY row"""
-    shows = [(scan, json.loads(words)) for scan, words in db.execute(query, (json.dumps(items),))]
+        WHERE field = 'shows' AND {SHOWS_ITEM_SQL} {_AMONG} ORDER BY row"""
+    shows = [(scan, SHOWS_WORDS.read(words)) for scan, words in db.execute(query, (json.dumps(items),))]
     facts: defaultdict[str, dict[str, str]] = defaultdict(dict)
     query = f"SELECT subject, field, words FROM in_force WHERE subject {_AMONG} ORDER BY subject, row"
     for scan, name, words in db.execute(query, (json.dumps([scan for scan, _ in shows]),)):
@@ -121,25 +130,25 @@ def _scans(db: sqlite3.Connection, items: Sequence[str]) -> dict[str, list[ScanF
     found: defaultdict[str, list[ScanFile]] = defaultdict(list)
     for scan, shown in shows:
         if "file" in facts[scan]:
-            found[shown["item"]].append(_scan(scan, facts[scan], shown))
+            found[shown.item].append(_scan(scan, facts[scan], shown))
     for some in found.values():
         some.sort(key=lambda one: (one.role != AS_SCANNED, one.side))
     return found
 
 
-def _scan(ident: str, told: dict[str, str], shows: dict[str, Any]) -> ScanFile:
-    facts = json.loads(told["file"])
+def _scan(ident: str, told: dict[str, str], shows: Shows) -> ScanFile:
+    facts = FILE_WORDS.read(told["file"])
     return ScanFile(
         id=ident,
-        path=facts["path"],
-        sha256=facts["sha256"],
-        bytes=facts["bytes"],
-        width=facts["width"],
-        height=facts["height"],
-        media_type=facts["media_type"],
-        ppi=facts.get("ppi", 0),
-        side=shows["side"],
-        area=tuple(shows.get("area") or ()),
+        path=facts.path,
+        sha256=facts.sha256,
+        bytes=facts.bytes,
+        width=facts.width,
+        height=facts.height,
+        media_type=facts.media_type,
+        ppi=facts.ppi,
+        side=shows.side,
+        area=shows.area.numbers if shows.area else (),
         role=told.get("role", AS_SCANNED),
         embedded=told.get("embedded", ""),
     )
@@ -161,8 +170,8 @@ def _markers(db: sqlite3.Connection, scans: Iterable[str]) -> dict[str, list[tup
 def _on(scan: ScanFile, markers: Iterable[tuple[str, list[ToldRow]]]) -> Iterator[MarkerRows]:
     number = 0
     for ident, told in markers:
-        area = next((statement.words for statement, _ in told if statement.field == "area"), "")
-        where = tuple(float(part) for part in area.split())
+        words = next((statement.words for statement, _ in told if statement.field == "area"), "")
+        where = AREA_WORDS.read(words).numbers if words else ()
         if where and _inside(where, scan.area):
             number += 1
             yield MarkerRows(id=ident, scan=scan.id, number=number, area=where, statements=told)
@@ -179,12 +188,13 @@ def _inside(where: tuple[float, ...], area: tuple[float, ...]) -> bool:
 def _related(db: sqlite3.Connection, items: Sequence[str]) -> dict[str, list[Related]]:
     """Relations from and to each item, those from it first."""
     found: defaultdict[str, list[Related]] = defaultdict(list)
-    for column, reverse in (("substr(words, 1, 36)", False), ("substr(words, 38, 36)", True)):
+    for column, reverse in ((LINK_FIRST_SQL, False), (LINK_SECOND_SQL, True)):
         query = f"SELECT words FROM in_force WHERE field = 'link' AND {column} {_AMONG} ORDER BY row"
         for (words,) in db.execute(query, (json.dumps(items),)).fetchall():
-            one, other, kind = words.split()
-            if number := number_of(db, one if reverse else other):
-                found[other if reverse else one].append(Related(kind=kind, number=number, reverse=reverse))
+            link = LINK_WORDS.read(words)
+            here, there = (link.second, link.first) if reverse else (link.first, link.second)
+            if number := number_of(db, there):
+                found[here].append(Related(kind=link.kind, number=number, reverse=reverse))
     return found
 
 

@@ -12,6 +12,8 @@ from pathlib import Path
 from typing import Concatenate, ParamSpec, Protocol, Self, TypeVar
 
 from boxlore.core.errors import CouldNot
+from boxlore.core.fields.fixity import FixityEvent, FixityRun
+from boxlore.core.fields.pictures import FileFacts
 from boxlore.core.originals.history import Stated
 from boxlore.core.records.in_force import Material
 from boxlore.core.statements import Kind, Subject
@@ -306,8 +308,8 @@ class Store:
         """Ids of the items that an archive has said it wants."""
         return self._ask(queries.wanted)
 
-    def fixity(self) -> list[tuple[str, str, str, str, str]]:
-        """(kind, subject, field, words, when) of every digest of intake and every fixity event since."""
+    def fixity(self) -> list[tuple[str, str, FileFacts | FixityRun | FixityEvent, str]]:
+        """(kind, subject, facts, when) of every file taken in and every fixity event since."""
         return self._ask(queries.fixity)
 
     def acts_about(self, subject: str, since: str) -> list[str]:
@@ -320,7 +322,7 @@ class Store:
 
     def next_number_count(self, prefix: str = "", series: str = "") -> int:
         """The count for the next number of a series: one more than the highest ever given in it."""
-        return self._ask(queries.next_number_count, f"{prefix}{series}-")
+        return self._ask(queries.next_number_count, f"{prefix}{series}")
 
     def scan_by_sha256(self, digest: str) -> str:
         """The id of the scan with these bytes, or an empty string."""
@@ -330,8 +332,8 @@ class Store:
         """The number of the item shown by that part of a scan, or an empty string."""
         return self._ask(queries.shown_on, scan, area)
 
-    def scans(self) -> Iterator[tuple[str, dict[str, object]]]:
-        """Every scan's id with its facts (path, sha256, bytes, …)."""
+    def scans(self) -> Iterator[tuple[str, FileFacts]]:
+        """Every scan's id with the facts of its file."""
         return self._stream(queries.scans)
 
     def search(self, words: str, limit: int = 50) -> list[Hit]:

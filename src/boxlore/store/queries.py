@@ -5,6 +5,9 @@ import sqlite3
 from collections.abc import Callable, Iterator, Sequence
 from itertools import groupby
 
+from boxlore.core.fields.fixity import FIXITY_WORDS, FixityEvent, FixityRun
+from boxlore.core.fields.originals import BY_NUMBER_SQL, COUNT_SQL, NUMBERED_SQL, SERIES_SQL, number_bounds, series_of
+from boxlore.core.fields.pictures import FILE_SHA256_SQL, FILE_WORDS, SHOWS_WORDS, FileFacts
 from boxlore.core.originals.history import Stated
 from boxlore.store.rows import (
     DRAFT_COLUMNS,
@@ -14,7 +17,7 @@ from boxlore.store.rows import (
     statement_of,
     told_rows,
 )
-from boxlore.store.schema import BY_NUMBER, FEW_KINDS
+from boxlore.store.schema import FEW_KINDS
 from boxlore.store.values import ActDone, Draft, Past
 
 ContainerPath = tuple[tuple[str, str], ...]
@@ -47,20 +50,20 @@ def subjects_told(db: sqlite3.Connection, kind: str, field: str) -> list[str]:
 
 
 def items(db: sqlite3.Connection) -> list[tuple[str, str]]:
-    return list(db.execute(f"SELECT words, subject FROM in_force WHERE field = 'number' ORDER BY {BY_NUMBER}"))
+    return list(db.execute(f"SELECT words, subject FROM in_force WHERE field = 'number' ORDER BY {BY_NUMBER_SQL}"))
 
 
 def item_ids(db: sqlite3.Connection) -> bytes:
     """Every item's id in the order of numbers, 16 bytes each. Joined by SQLite: rows one by one take twice as long."""
     current = "field = 'number' AND row NOT IN (SELECT row FROM past)"
-    ordered = f"SELECT subject FROM statement WHERE {current} ORDER BY {BY_NUMBER}"
+    ordered = f"SELECT subject FROM statement WHERE {current} ORDER BY {BY_NUMBER_SQL}"
     (joined,) = db.execute(f"SELECT group_concat(subject, '') FROM ({ordered})").fetchone()
     return bytes.fromhex((joined or "").replace("-", ""))
 
 
 def items_after(db: sqlite3.Connection, number: str, limit: int) -> list[tuple[str, str]]:
     """The next (number, id) in the order of numbers. Asked piece by piece, no question stays open meanwhile."""
-    series, long = number[: number.find("-") + 1], len(number)
+    series, long = series_of(number), len(number)
     steps: tuple[tuple[str, tuple[str | int, ...]], ...] = (
         ("{0} = ? AND {1} = ? AND words > ?", (series, long, number)),
         ("{0} = ? AND {1} > ?", (series, long)),
@@ -68,8 +71,10 @@ def items_after(db: sqlite3.Connection, number: str, limit: int) -> list[tuple[s
     )
     found: list[tuple[str, str]] = []
     for clause, values in steps:
-        further = clause.format("substr(words, 1, instr(words, '-'))", "length(words)")
-        query = f"SELECT words, subject FROM in_force WHERE field = 'number' AND {further} ORDER BY {BY_NUMBER} LIMIT ?"
+        further = clause.format(SERIES_SQL, "length(words)")
+        query = (
+            f"SELECT words, subject FROM in_force WHERE field = 'number' AND {further} ORDER BY {BY_NUMBER_SQL} LIMIT ?"
+        )
         found += db.execute(query, (*values, limit - len(found)))
         if len(found) == limit:
             break
@@ -192,12 +197,14 @@ def wanted(db: sqlite3.Connection) -> list[str]:
     return [str(subject) for (subject,) in db.execute(query)]
 
 
-def fixity(db: sqlite3.Connection) -> list[tuple[str, str, str, str, str]]:
-    """(kind, subject, field, words, when) of every digest made at intake and every event noted since."""
+def fixity(db: sqlite3.Connection) -> list[tuple[str, str, FileFacts | FixityRun | FixityEvent, str]]:
+    """(kind, subject, facts, when) of every file taken in and every event noted since."""
     query = """
         SELECT subject_kind, subject, field, words, recorded_at FROM in_force
         WHERE field = 'file' OR field = 'fixity' ORDER BY row"""
-    return list(db.execute(query))
+    read: dict[str, Callable[[str], FileFacts | FixityRun | FixityEvent]]
+    read = {"file": FILE_WORDS.read, "fixity": FIXITY_WORDS.read}
+    return [(kind, subject, read[field](words), when) for kind, subject, field, words, when in db.execute(query)]
 
 
 def acts_about(db: sqlite3.Connection, subject: str, since: str) -> list[str]:
@@ -214,15 +221,14 @@ def last_position(db: sqlite3.Connection, container: str) -> int:
     return max((int(place) for place in taken if place.isdigit()), default=0)
 
 
-def next_number_count(db: sqlite3.Connection, start: str) -> int:
-    given = "FROM statement WHERE field = 'number' AND words >= ? AND words < ?"
-    query = f"SELECT max(CAST(substr(words, ?) AS INTEGER)) {given}"
-    row = db.execute(query, (len(start) + 1, start, start[:-1] + ".")).fetchone()
+def next_number_count(db: sqlite3.Connection, letters: str) -> int:
+    query = f"SELECT max({COUNT_SQL}) FROM statement WHERE field = 'number' AND {NUMBERED_SQL}"
+    row = db.execute(query, number_bounds(letters)).fetchone()
     return int(row[0] or 0) + 1
 
 
 def scan_by_sha256(db: sqlite3.Connection, digest: str) -> str:
-    query = "SELECT subject FROM in_force WHERE field = 'file' AND json_extract(words, '$.sha256') = ?"
+    query = f"SELECT subject FROM in_force WHERE field = 'file' AND {FILE_SHA256_SQL} = ?"
     row = db.execute(query, (digest,)).fetchone()
     return str(row[0]) if row else ""
 
@@ -230,15 +236,15 @@ def scan_by_sha256(db: sqlite3.Connection, digest: str) -> str:
 def shown_on(db: sqlite3.Connection, scan: str, area: Sequence[float]) -> str:
     query = "SELECT words FROM in_force WHERE subject = ? AND field = 'shows'"
     for (words,) in db.execute(query, (scan,)).fetchall():
-        shows = json.loads(words)
-        if list(shows.get("area") or ()) == list(area):
-            return number_of(db, shows["item"])
+        shows = SHOWS_WORDS.read(words)
+        if (shows.area.numbers if shows.area else ()) == tuple(area):
+            return number_of(db, shows.item)
     return ""
 
 
-def scans(db: sqlite3.Connection) -> Iterator[tuple[str, dict[str, object]]]:
+def scans(db: sqlite3.Connection) -> Iterator[tuple[str, FileFacts]]:
     for subject, words in db.execute("SELECT subject, words FROM in_force WHERE field = 'file' ORDER BY row"):
-        yield subject, json.loads(words)
+        yield subject, FILE_WORDS.read(words)
 
 
 def drafts(db: sqlite3.Connection) -> list[Draft]:

@@ -10,12 +10,12 @@ for ever, so that strike works on any backup.
 import sqlite3
 from collections.abc import Sequence
 
+from boxlore.core.fields.originals import BY_NUMBER_SQL
+from boxlore.core.fields.pictures import FILE_SHA256_SQL, LINK_FIRST_SQL, LINK_SECOND_SQL, SHOWS_ITEM_SQL
+
 FEW_KINDS = "subject_kind IN ('person', 'event', 'place', 'container', 'location', 'sitting', 'collection')"
 """Kinds of which there are few. SQLite uses the index over them only for a query that holds this very clause
 (Partial Indexes, 3.1)."""
-
-BY_NUMBER = "substr(words, 1, instr(words, '-')), length(words), words"
-"""The order of numbers: series by series, TRA-9999 before TRA-10000."""
 
 PROJECTIONS = ("withdrawn", "past", "words_index", "name", "used")
 
@@ -49,12 +49,12 @@ CREATE UNIQUE INDEX item_number ON statement (words) WHERE field = 'number';
 CREATE INDEX item_kept ON statement (words) WHERE field = 'kept';
 CREATE INDEX container_inside ON statement (words) WHERE field = 'inside';
 CREATE INDEX marker_scan ON statement (words) WHERE field = 'scan';
-CREATE INDEX scan_shows ON statement (json_extract(words, '$.item')) WHERE field = 'shows';
-CREATE INDEX scan_bytes ON statement (json_extract(words, '$.sha256')) WHERE field = 'file';
-CREATE INDEX link_from ON statement (substr(words, 1, 36)) WHERE field = 'link';
-CREATE INDEX link_to ON statement (substr(words, 38, 36)) WHERE field = 'link';
+CREATE INDEX scan_shows ON statement ({SHOWS_ITEM_SQL}) WHERE field = 'shows';
+CREATE INDEX scan_bytes ON statement ({FILE_SHA256_SQL}) WHERE field = 'file';
+CREATE INDEX link_from ON statement ({LINK_FIRST_SQL}) WHERE field = 'link';
+CREATE INDEX link_to ON statement ({LINK_SECOND_SQL}) WHERE field = 'link';
 CREATE INDEX kind_field ON statement (subject_kind, field, subject) WHERE {FEW_KINDS};
-CREATE INDEX item_order ON statement ({BY_NUMBER}) WHERE field = 'number';
+CREATE INDEX item_order ON statement ({BY_NUMBER_SQL}) WHERE field = 'number';
 CREATE INDEX place_told ON statement (substr(words, 1, 200)) WHERE field = 'place' AND subject_kind = 'item';
 CREATE INDEX scan_file ON statement (subject) WHERE field = 'file';
 

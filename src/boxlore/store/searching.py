@@ -5,9 +5,11 @@ from collections.abc import Iterator
 from contextlib import closing
 from typing import Any
 
+from boxlore.core.fields.originals import BY_NUMBER_SQL
+from boxlore.core.fields.pictures import SHOWS_ITEM_SQL
 from boxlore.core.statements import fold
 from boxlore.store.queries import path_of
-from boxlore.store.schema import BY_NUMBER, STARTS
+from boxlore.store.schema import STARTS
 from boxlore.store.values import Hit
 
 MANY = 10_000
@@ -28,7 +30,7 @@ _BEST = f"""
 _IN_ORDER = f"""
     SELECT {_FOUND} FROM in_force n CROSS JOIN in_force s ON s.subject = n.subject
     WHERE n.field = 'number' AND +s.row IN ({_MATCHES})
-    ORDER BY {BY_NUMBER.replace("words", "n.words")}, s.row LIMIT ?"""
+    ORDER BY {BY_NUMBER_SQL.replace("words", "n.words")}, s.row LIMIT ?"""
 
 _OTHERS = f"""
     SELECT {_FOUND} FROM in_force s
@@ -95,9 +97,9 @@ class _Hits:
         """The item that a marker is on; nothing for people, events and places."""
         if kind != "marker":
             return ""
-        query = """
-            SELECT json_extract(i.words, '$.item') FROM in_force m JOIN in_force i ON i.subject = m.words
-            WHERE m.subject = ? AND m.field = 'scan' AND i.field = 'shows' LIMIT 1"""
+        query = f"""
+            SELECT {SHOWS_ITEM_SQL} FROM in_force WHERE field = 'shows'
+            AND subject IN (SELECT words FROM in_force WHERE subject = ? AND field = 'scan') LIMIT 1"""
         row = self._db.execute(query, (subject,)).fetchone()
         return str(row[0]) if row else ""
 

@@ -9,8 +9,7 @@ from boxlore.core.fields.fixity import FixityEvent, FixityRun, WrongFile
 from boxlore.core.fields.originals import ClimateFile, ItemNumber, Kept, Measured, Noted, SizeMm
 from boxlore.core.fields.pictures import Embedded, FileFacts, Link, RowPosition, Shows
 from boxlore.core.fields.points import Area, Coordinates
-from boxlore.core.fields.sittings import CourseStep, PaperFacts, RecordingFacts, ShownAt
-from boxlore.core.sitting.time_log import Passage
+from boxlore.core.fields.sittings import CourseStep, PaperFacts, Passage, RecordingFacts, ShownAt
 from boxlore.core.statements import Audience
 
 WORDS = st.text(st.characters(exclude_categories=("Cs",)), max_size=40)
@@ -77,7 +76,7 @@ VALUES: dict[str, st.SearchStrategy[object]] = {
         st.builds(
             FixityRun,
             begun=WORDS,
-            ended=WORDS,
+            ended=st.dates().map(lambda day: f"{day}T10:15:30.250Z"),
             read=MOMENTS,
             bytes=MOMENTS,
             wrong_count=MOMENTS,

@@ -49,11 +49,11 @@ from boxlore.core.fields.sittings import (
     SHOWN_WORDS,
     CourseStep,
     PaperFacts,
+    Passage,
     RecordingFacts,
     ShownAt,
 )
 from boxlore.core.fields.table import FIELDS
-from boxlore.core.sitting.time_log import Passage
 from boxlore.core.statements import Audience
 
 BOX = "0190a1b2-0000-7000-8000-000000000001"
@@ -127,8 +127,10 @@ BOTH_WAYS: list[tuple[Codec[Any], Any, str]] = [
     ),
     (
         FIXITY_WORDS,
-        FixityRun(begun="a", ended="b", read=2, bytes=3, wrong_count=1, wrong=(WrongFile("p", "gone"),)),
-        '{"begun": "a", "ended": "b", "read": 2, "bytes": 3, "wrong_count": 1, '
+        FixityRun(
+            begun="a", ended="2026-11-25T10:15:30.250Z", read=2, bytes=3, wrong_count=1, wrong=(WrongFile("p", "gone"),)
+        ),
+        '{"begun": "a", "ended": "2026-11-25T10:15:30.250Z", "read": 2, "bytes": 3, "wrong_count": 1, '
         '"wrong": [{"path": "p", "state": "gone", "found": ""}]}',
     ),
 ]
@@ -239,8 +241,9 @@ REFUSALS: list[tuple[Codec[Any], str]] = [
     (RECORDING_WORDS, '{"path": "a", "sha256": "b"}'),
     (PAPER_WORDS, '"a"'),
     (FIXITY_WORDS, '{"event": "fixity check"}'),
-    (FIXITY_WORDS, '{"ended": "b", "begun": "a", "read": 1, "wrong_count": 1, "wrong": "p"}'),
-    (FIXITY_WORDS, '{"ended": "b", "begun": "a", "read": 1, "wrong_count": 1, "wrong": ["p"]}'),
+    (FIXITY_WORDS, '{"ended": "b", "begun": "a", "read": 1, "wrong_count": 0}'),
+    (FIXITY_WORDS, '{"ended": "2026-11-25", "begun": "a", "read": 1, "wrong_count": 1, "wrong": "p"}'),
+    (FIXITY_WORDS, '{"ended": "2026-11-25", "begun": "a", "read": 1, "wrong_count": 1, "wrong": ["p"]}'),
 ]
 
 

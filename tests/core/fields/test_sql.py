@@ -16,15 +16,20 @@ from boxlore.core.fields.originals import (
     KEPT_IN_SQL,
     KEPT_WORDS,
     NUMBER_WORDS,
+    NUMBERED_SQL,
     SERIES_SQL,
+    ItemNumber,
     Kept,
     kept_bounds,
+    number_bounds,
+    series_of,
 )
 from boxlore.core.fields.pictures import FILE_SHA256_SQL, LINK_FIRST_SQL, LINK_SECOND_SQL, SHOWS_ITEM_SQL
 from boxlore.core.fields.table import FIELDS
 
 FRAGMENTS: list[tuple[str, str, Callable[[Any], object]]] = [
     ("number", SERIES_SQL, lambda number: f"{number.letters}-"),
+    ("number", SERIES_SQL, lambda number: series_of(NUMBER_WORDS.write(number))),
     ("number", COUNT_SQL, attrgetter("count")),
     ("file", FILE_SHA256_SQL, attrgetter("sha256")),
     ("shows", SHOWS_ITEM_SQL, attrgetter("item")),
@@ -54,6 +59,22 @@ def test_sqlite_finds_what_is_kept_in_a_container(kept: Kept, elsewhere: str) ->
     for container in (kept.container, elsewhere):
         (found,) = DB.execute(query, (*kept_bounds(container), KEPT_WORDS.write(kept))).fetchone()
         assert bool(found) is (container == kept.container)
+
+
+@settings(max_examples=40)
+@given(VALUES["number"], VALUES["number"])
+def test_sqlite_finds_the_numbers_of_a_series(number: Any, elsewhere: Any) -> None:
+    query = f"SELECT {NUMBERED_SQL} FROM (SELECT ?3 AS words)"
+    for letters in (number.letters, elsewhere.letters):
+        (found,) = DB.execute(query, (*number_bounds(letters), NUMBER_WORDS.write(number))).fetchone()
+        assert bool(found) is (letters == number.letters)
+
+
+def test_a_prefix_with_a_hyphen_is_counted_too() -> None:
+    """Settings of earlier versions could have one."""
+    words = NUMBER_WORDS.write(ItemNumber("A-BA", 12))
+    assert DB.execute(f"SELECT {COUNT_SQL} FROM (SELECT ? AS words)", (words,)).fetchone() == (12,)
+    assert NUMBER_WORDS.read(words) == ItemNumber("A-BA", 12)
 
 
 @settings(max_examples=40)

@@ -334,7 +334,7 @@ def test_a_second_run_changes_nothing_and_the_page_lists_each_copy(told: Path, h
         ("TRA-0001", "1/2/1", FRONT, "family"),
     ]
     with open_collection(home[0], write=False) as collection:
-        scans = {facts["path"]: facts["sha256"] for _, facts in collection.store.scans()}
+        scans = {facts.path: facts.sha256 for _, facts in collection.store.scans()}
     assert {one.scan: one.sha256_of_scan for one in lines} == scans
 
 

@@ -1,6 +1,7 @@
 """The words about fixity: a run over all scans, and single events (a digest checked, a file copied)."""
 
 from dataclasses import dataclass
+from datetime import date
 
 from boxlore.core.fields.codec import Codec, Facts, as_json, facts_of
 
@@ -24,6 +25,11 @@ class FixityRun:
     bytes: int
     wrong_count: int
     wrong: tuple[WrongFile, ...] = ()
+
+    @property
+    def day(self) -> date:
+        """The day on which it ended."""
+        return date.fromisoformat(self.ended[:10])
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -76,12 +82,18 @@ def _parse_fixity(words: str) -> FixityRun | FixityEvent:
         )
     return FixityRun(
         begun=facts.text("begun"),
-        ended=facts.text("ended"),
+        ended=_day_and_more(facts.text("ended")),
         read=facts.whole("read"),
         bytes=facts.whole("bytes", 0),
         wrong_count=facts.whole("wrong_count"),
         wrong=tuple(_wrong_file(file) for file in facts.objects("wrong")),
     )
+
+
+def _day_and_more(text: str) -> str:
+    """The text, if it begins with a day. Raises ValueError."""
+    date.fromisoformat(text[:10])
+    return text
 
 
 def _wrong_file(file: Facts) -> WrongFile:

@@ -33,10 +33,25 @@ NUMBER_WORDS: Codec[ItemNumber] = Codec(
 """`letters-count`, the count with at least four digits."""
 
 SERIES_SQL = "substr(words, 1, instr(words, '-'))"
-"""SQLite: the letters of a number with the hyphen behind them (`TRA-`)."""
+"""SQLite: the beginning of a number up to its hyphen (`TRA-`), by which numbers are put in order; see `series_of`."""
 
-COUNT_SQL = "CAST(substr(words, instr(words, '-') + 1) AS INTEGER)"
+
+def series_of(number: str) -> str:
+    """What SERIES_SQL finds in a number's words, or an empty string."""
+    return number[: number.find("-") + 1]
+
+
+COUNT_SQL = "CAST(substr(words, length(rtrim(words, '0123456789')) + 1) AS INTEGER)"
 """SQLite: the count of a number."""
+
+NUMBERED_SQL = "words >= ? AND words < ?"
+"""SQLite: whether a number has certain letters, given `number_bounds` of them."""
+
+
+def number_bounds(letters: str) -> tuple[str, str]:
+    """The words between which all numbers with these letters lie (`.` is the sign after the hyphen)."""
+    return f"{letters}-", f"{letters}."
+
 
 BY_NUMBER_SQL = f"{SERIES_SQL}, length(words), words"
 """SQLite: the order of numbers, series by series, TRA-9999 before TRA-10000."""

@@ -6,7 +6,6 @@ Times are whole milliseconds from the beginning of the sitting.
 from dataclasses import dataclass, replace
 
 from boxlore.core.fields.codec import Codec, as_json, facts_of, one_word
-from boxlore.core.sitting.time_log import Passage
 from boxlore.core.statements import Statement
 
 
@@ -65,6 +64,15 @@ def _parse_course(words: str) -> CourseStep:
 COURSE_WORDS: Codec[CourseStep] = Codec(
     "a step of a sitting", 'Write a JSON object with "step" and "at".', _write_course, _parse_course
 )
+
+
+@dataclass(frozen=True, slots=True)
+class Passage:
+    """A stretch of the sitting that is closed for everyone outside the family, and why."""
+
+    start: int
+    end: int
+    why: str = ""
 
 
 def _write_closed(passage: Passage) -> str:

@@ -4,6 +4,7 @@ import re
 from dataclasses import dataclass
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.originals import NUMBER_WORDS, ItemNumber
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,4 +92,4 @@ def short_form(text: str) -> str:
 
 def number_text(prefix: str, series: str, count: int) -> str:
     """The permanent number: prefix, series letter of this working copy, at least four digits."""
-    return f"{prefix}{series}-{count:04d}"
+    return NUMBER_WORDS.write(ItemNumber(f"{prefix}{series}", count))

@@ -9,6 +9,7 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 from boxlore.core.dates import edtf, lifetime
 from boxlore.core.dates.edtf_values import Edtf
 from boxlore.core.dates.lifetime import Comparison
+from boxlore.core.fields.pictures import EMBEDDED_WORDS
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.people.person import Person
 from boxlore.core.records.in_force import Record
@@ -78,8 +79,7 @@ def _place_then(record: Record, people: People) -> Iterator[Finding]:
 def _from_files(record: Record, people: People) -> Iterator[Finding]:
     """An embedded caption or date only raises a question: it may be about the copy, not the picture."""
     for scan in record.scans:
-        for line in scan.embedded.splitlines():
-            name, _, words = line.partition(": ")
+        for name, words in EMBEDDED_WORDS.read(scan.embedded).lines:
             if name in ("caption", "title", "date") and words:
                 yield _finding(
                     f"scan.{name}",

@@ -10,6 +10,8 @@ Example: a recording with `start` 60_000 began one minute into the sitting; the 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
+from boxlore.core.fields.sittings import Passage
+
 
 @dataclass(frozen=True, slots=True)
 class Recording:
@@ -19,15 +21,6 @@ class Recording:
     path: str
     start: int
     length: int = 0
-
-
-@dataclass(frozen=True, slots=True)
-class Passage:
-    """A stretch of the sitting that is closed for everyone outside the family, and why."""
-
-    start: int
-    end: int
-    why: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -15,6 +15,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.originals import NUMBER_WORDS, ItemNumber
 
 ASKED = {"W": "person", "D": "date", "P": "place", "O": "occasion", "S": "story"}
 """The letter of what a line asks -> the field that its answer is about."""
@@ -42,8 +43,8 @@ def check_letter(text: str) -> str:
 
 def write_code(line: CodedLine, prefix: str) -> str:
     """The code of a line; `prefix` is that of the collection's own numbers, and is left out of the code."""
-    letters, count = line.number.split("-")
-    item = f"{letters.removeprefix(prefix) or letters}{int(count)}"
+    number = NUMBER_WORDS.read(line.number)
+    item = f"{number.letters.removeprefix(prefix) or number.letters}{number.count}"
     letter = next(key for key, field in ASKED.items() if field == line.field)
     question = f"{letter}{line.marker or ''}"
     return f"{item}-{question}-{check_letter(item + question)}"
@@ -59,7 +60,7 @@ def read_code(code: str, prefix: str) -> CodedLine:
     if check_letter(body) != check:
         raise WrongUse(f"“{code.strip()[:20]}”: a letter or digit is wrong.", "Look at the worksheet again.")
     letters = match[1] if len(match[1]) > 1 else prefix + match[1]
-    return CodedLine(f"{letters}-{int(match[2]):04d}", ASKED[match[3]], int(match[4] or 0))
+    return CodedLine(NUMBER_WORDS.write(ItemNumber(letters, int(match[2]))), ASKED[match[3]], int(match[4] or 0))
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,7 +4,6 @@ The bags are checked in full first. Open and closed parts are read together; wha
 it. Numbers stay; new ones go on under a series letter that no item of the package has.
 """
 
-import json
 from collections import defaultdict
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field, replace
@@ -15,6 +14,8 @@ from urllib.parse import unquote
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.guard import checked
 from boxlore.core.fields.language import language_tag
+from boxlore.core.fields.originals import KEPT_WORDS, NUMBER_WORDS, Kept
+from boxlore.core.fields.pictures import FILE_WORDS, LINK_WORDS, SHOWS_WORDS, FileFacts, Link
 from boxlore.core.fields.sittings import RECORDING_WORDS, SHOWN_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.in_force import AS_SCANNED
@@ -135,7 +136,7 @@ def _settings(bags: list[Path], about: Thing, numbers: list[str], series: str) -
     """The settings as they were, where a closed part holds them; a series letter that no number has yet."""
     homes = [bag / "data" / "metadata" for bag in bags]
     own = next((read_settings(home) for home in homes if (home / FILE_NAME).is_file()), Settings())
-    starts = sorted({number.partition("-")[0] for number in numbers})
+    starts = sorted({NUMBER_WORDS.typed(number).letters for number in numbers})
     prefix, last = (starts[-1][:-1], starts[-1][-1]) if starts else ("FAM", "@")
     if not series and last == "Z":
         raise WrongUse("Every series letter is in use.", "Give a prefix of your own to a new collection.")
@@ -143,7 +144,7 @@ def _settings(bags: list[Path], about: Thing, numbers: list[str], series: str) -
         own,
         title=_one(about, "dcterms:title"),
         holder=_one(about, "bx:holder"),
-        language=_one(about, "bx:language") or "en",
+        language=language_tag(_one(about, "bx:language")) or "en",
         prefix=prefix,
         series=series or chr(ord(last) + 1),
     )
@@ -166,7 +167,8 @@ def _item(making: _Rebuilding, name: str) -> None:
             making.state(Kind.ITEM, ident, field_name, words)
     if container := _container(making, _one(thing, "dcterms:isPartOf")):
         position = _one(thing, "bx:position")
-        making.state(Kind.ITEM, ident, "kept", f"{container} {position if position != '0' else ''}".strip())
+        kept = Kept(container, int(position) if position.isdigit() else 0)
+        making.state(Kind.ITEM, ident, "kept", KEPT_WORDS.write(kept))
     for scan in thing.get("dcterms:hasFormat", []):
         _scan(making, ident, scan)
     for words in thing.get("bx:asked", []):
@@ -197,13 +199,13 @@ def _container(making: _Rebuilding, name: str) -> str:
 def _scan(making: _Rebuilding, item: str, name: str) -> None:
     thing, ident = making.things[name], _id(name)
     if ident not in making.scans:
-        facts = json.loads(_one(thing, "bx:file"))
+        facts = FILE_WORDS.typed(_one(thing, "bx:file"))
         path = _bring(making, facts)
         if not path:
-            making.missing.append(str(facts["path"]))
+            making.missing.append(facts.path)
             return
         making.scans[ident] = path
-        making.state(Kind.SCAN, ident, "file", json.dumps({**facts, "path": path}, ensure_ascii=False))
+        making.state(Kind.SCAN, ident, "file", FILE_WORDS.write(replace(facts, path=path)))
         if (role := _one(thing, "bx:role")) not in ("", AS_SCANNED):
             making.state(Kind.SCAN, ident, "role", role)
         if embedded := embedded_in(making.collection.folder / path):
@@ -211,16 +213,16 @@ def _scan(making: _Rebuilding, item: str, name: str) -> None:
                 Subject(Kind.SCAN, ident), "embedded", embedded, source=read_source("file"), audience="keeper"
             )
     for shows in thing.get("bx:shows", []):
-        if json.loads(shows)["item"] == item:
+        if SHOWS_WORDS.typed(shows).item == item:
             making.state(Kind.SCAN, ident, "shows", shows)
 
 
-def _bring(making: _Rebuilding, facts: Mapping[str, object]) -> str:
+def _bring(making: _Rebuilding, facts: FileFacts) -> str:
     """Copy a scan out of whichever bag holds it, and prove it by its digest."""
-    path = str(facts["path"])
+    path = facts.path
     for bag in making.bags:
         source = bag / "data" / path
-        if ".." not in Path(path).parts and source.is_file() and sha256_of(source) == facts["sha256"]:
+        if ".." not in Path(path).parts and source.is_file() and sha256_of(source) == facts.sha256:
             write_whole(making.collection.folder / path, source.read_bytes())
             return path
     return ""
@@ -276,7 +278,7 @@ def _relations(making: _Rebuilding, items: list[str]) -> None:
             kind, _, number = words.rpartition(" ")
             if number in by_number:
                 relation = making.act.new(Kind.RELATION)
-                making.act.state(relation, "link", f"{_id(name)} {by_number[number]} {kind}")
+                making.act.state(relation, "link", LINK_WORDS.write(Link(_id(name), by_number[number], kind)))
 
 
 def _others(making: _Rebuilding) -> None:

@@ -13,6 +13,7 @@ from pathlib import Path
 from boxlore import __version__
 from boxlore.core.crosswalk.repository import NOT_SAID, Archive
 from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.fields.fixity import FixityEvent
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.records.audience import To
 from boxlore.core.records.closing_dates import Closing
@@ -236,15 +237,15 @@ def _note(collection: Collection, parts: list[TransferPart]) -> None:
     act = collection.act("a transfer was packed")
     for part in parts:
         manifest = (part.path / "manifest-sha512.txt").read_bytes()
-        facts = {
-            "what": part.path.name,
-            "records": part.records,
-            "bytes": part.bytes,
-            "manifest": fixity_events.digest(manifest),
-        }
-        fixity_events.note(
-            act, fixity_events.collection_of(collection), fixity_events.COPIED, "copied and hashed", **facts
+        event = FixityEvent(
+            event=fixity_events.COPIED,
+            outcome="copied and hashed",
+            what=part.path.name,
+            records=part.records,
+            bytes=part.bytes,
+            manifest=fixity_events.digest(manifest),
         )
+        fixity_events.note(act, fixity_events.collection_of(collection), event)
     act.done()
 
 

@@ -8,13 +8,15 @@ Scans are compared by the SHA-256 (FIPS 180-4) noted at intake. Once a year: com
 
 import json
 import time
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from contextlib import suppress
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date, timedelta
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot
+from boxlore.core.fields.fixity import FIXITY_WORDS, FixityRun, WrongFile
+from boxlore.core.fields.pictures import FILE_WORDS, FileFacts
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.statements import Kind, Subject
 from boxlore.disk.fixity import sha256_of
@@ -54,12 +56,12 @@ class _FixityRun:
 def last_run(collection: Collection) -> Last | None:
     """The last run over all scans; None if there was none since intake."""
     statements = collection.store.statements(Subject(Kind.COLLECTION, collection.id))
-    noted = [json.loads(statement.words) for statement, _ in statements if statement.field == "fixity"]
-    runs = [run for run in noted if "ended" in run]
+    noted = [FIXITY_WORDS.read(statement.words) for statement, _ in statements if statement.field == "fixity"]
+    runs = [run for run in noted if isinstance(run, FixityRun)]
     if not runs:
         return None
-    newest = max(runs, key=lambda run: str(run["ended"]))
-    return Last(on=date.fromisoformat(newest["ended"][:10]), read=newest["read"], wrong=newest["wrong_count"])
+    newest = max(runs, key=lambda run: run.ended)
+    return Last(on=newest.day, read=newest.read, wrong=newest.wrong_count)
 
 
 def due_on(collection: Collection) -> date | None:
@@ -111,13 +113,12 @@ def verify_scans(
         if progress.stopped():
             _save(collection, run)
             return
-        path = str(facts["path"])
-        state = _state(collection.folder / path, str(facts["sha256"]))
-        run.after, run.read, run.bytes = ident, run.read + 1, run.bytes + _count(facts)
+        state = _state(collection.folder / facts.path, facts.sha256)
+        run.after, run.read, run.bytes = ident, run.read + 1, run.bytes + facts.bytes
         if state == "same":
-            yield Verified(path, state)
+            yield Verified(facts.path, state)
         else:
-            run.wrong.append({"scan": ident, "path": path, "state": state})
+            run.wrong.append({"scan": ident, "path": facts.path, "state": state})
         progress.step()
         if time.monotonic() - saved > SAVE_EVERY:
             _save(collection, run)
@@ -125,11 +126,6 @@ def verify_scans(
     wrong_files = list(_looked_for(collection, run.wrong, dict(scans), look_in))
     yield from wrong_files
     _end(collection, run, wrong_files)
-
-
-def _count(facts: dict[str, object]) -> int:
-    count = facts.get("bytes")
-    return count if isinstance(count, int) else 0
 
 
 def _state(path: Path, digest: str) -> str:
@@ -158,19 +154,18 @@ def _save(collection: Collection, run: _FixityRun) -> None:
 def _end(collection: Collection, run: _FixityRun, wrong_files: Sequence[Verified]) -> None:
     if not collection.store.writable:
         return
-    words = {
-        "begun": run.begun,
-        "ended": f"{collection.clock.today().isoformat()}T{collection.clock.now()[11:]}",
-        "read": run.read,
-        "bytes": run.bytes,
-        "wrong_count": len(wrong_files),
-        "wrong": [
-            {"path": verified.path, "state": verified.state, "found": verified.found}
-            for verified in wrong_files[:LISTED]
-        ],
-    }
+    words = FIXITY_WORDS.write(
+        FixityRun(
+            begun=run.begun,
+            ended=f"{collection.clock.today().isoformat()}T{collection.clock.now()[11:]}",
+            read=run.read,
+            bytes=run.bytes,
+            wrong_count=len(wrong_files),
+            wrong=tuple(WrongFile(file.path, file.state, file.found) for file in wrong_files[:LISTED]),
+        )
+    )
     act = collection.act(f"fixity: {run.read} scans read, {len(wrong_files)} not as they were")
-    act.state(Subject(Kind.COLLECTION, collection.id), "fixity", json.dumps(words, ensure_ascii=False))
+    act.state(Subject(Kind.COLLECTION, collection.id), "fixity", words)
     act.done()
     collection.store.set_meta(META, "")
 
@@ -178,18 +173,17 @@ def _end(collection: Collection, run: _FixityRun, wrong_files: Sequence[Verified
 def _looked_for(
     collection: Collection,
     wrong: Sequence[dict[str, str]],
-    facts: dict[str, dict[str, object]],
+    facts: Mapping[str, FileFacts],
     look_in: Sequence[Path],
 ) -> Iterator[Verified]:
     """Look for the files that are wrong by their bytes. Only files whose length is looked for are read."""
-    missing = {
-        str(facts[fault["scan"]]["sha256"]): _count(facts[fault["scan"]]) for fault in wrong if fault["scan"] in facts
-    }
+    lost = [facts[fault["scan"]] for fault in wrong if fault["scan"] in facts]
+    missing = {file.sha256: file.bytes for file in lost}
     paths = _by_bytes(collection, missing, [collection.folder / "scans", *look_in]) if missing else {}
     for fault in wrong:
         if fault["scan"] not in facts:
             continue
-        at = paths.get(str(facts[fault["scan"]]["sha256"]), "")
+        at = paths.get(facts[fault["scan"]].sha256, "")
         state = "moved" if fault["state"] == "gone" and at else fault["state"]
         yield Verified(fault["path"], state, at, fault["scan"])
 
@@ -221,8 +215,8 @@ def register_again(collection: Collection, wrong_files: Iterable[Verified]) -> i
             continue
         subject = Subject(Kind.SCAN, verified.scan)
         stood = [statement for statement, _ in collection.store.statements(subject) if statement.field == "file"]
-        facts = json.loads(stood[-1].words) | {"path": verified.found}
-        act.state(subject, "file", json.dumps(facts, ensure_ascii=False), replaces=stood[-1].id)
+        moved = replace(FILE_WORDS.read(stood[-1].words), path=verified.found)
+        act.state(subject, "file", FILE_WORDS.write(moved), replaces=stood[-1].id)
         count += 1
     act.done()
     return count

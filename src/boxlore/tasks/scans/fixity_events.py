@@ -5,9 +5,10 @@ one event; a file that was not as it was has one of its own.
 """
 
 import hashlib
-import json
 from collections.abc import Iterator
 
+from boxlore.core.fields.fixity import FIXITY_WORDS, FixityEvent, FixityRun
+from boxlore.core.fields.pictures import FileFacts
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.opening import Act, Collection
 
@@ -18,10 +19,9 @@ COPIED = "replication"
 COLUMNS = ("File", "SHA-256", "Event", "When", "Outcome")
 
 
-def note(act: Act, subject: Subject, event: str, outcome: str, **facts: object) -> None:
-    """Add one event to an act. `event` is one of MADE, CHECKED, COPIED; `facts` are kept with it."""
-    words = {"event": event, "outcome": outcome, **facts}
-    act.state(subject, "fixity", json.dumps(words, ensure_ascii=False), audience="keeper")
+def note(act: Act, subject: Subject, event: FixityEvent) -> None:
+    """Add one event to an act. Its term is one of MADE, CHECKED, COPIED."""
+    act.state(subject, "fixity", FIXITY_WORDS.write(event), audience="keeper")
 
 
 def digest(data: bytes) -> str:
@@ -36,18 +36,16 @@ def collection_of(collection: Collection) -> Subject:
 
 def events(collection: Collection) -> Iterator[dict[str, str]]:
     """Every event in the order of the log, by the names in COLUMNS; `scan` is the scan's id, '' for other events."""
-    files: dict[str, dict[str, str]] = {}
-    for kind, subject, field, words, when in collection.store.fixity():
-        facts = json.loads(words)
-        if field == "file":
+    files: dict[str, FileFacts] = {}
+    for kind, subject, facts, when in collection.store.fixity():
+        if isinstance(facts, FileFacts):
             files[subject] = facts
-            row = {"File": facts["path"], "SHA-256": facts["sha256"], "Event": MADE, "Outcome": "made at intake"}
-        elif "ended" in facts:  # a run over all scans, as `tasks.scans.fixity` notes it
-            wrong = facts["wrong_count"]
-            outcome = f"{wrong} not as they were" if wrong else "all as they were"
-            row = {"File": f"{facts['read']} scans", "SHA-256": "", "Event": CHECKED, "Outcome": outcome}
+            row = {"File": facts.path, "SHA-256": facts.sha256, "Event": MADE, "Outcome": "made at intake"}
+        elif isinstance(facts, FixityRun):
+            outcome = f"{facts.wrong_count} not as they were" if facts.wrong_count else "all as they were"
+            row = {"File": f"{facts.read} scans", "SHA-256": "", "Event": CHECKED, "Outcome": outcome}
         else:
-            file = files.get(subject, {})
-            row = {"File": str(file.get("path", facts.get("what", ""))), "SHA-256": str(file.get("sha256", ""))}
-            row |= {"Event": facts["event"], "Outcome": facts["outcome"]}
+            file = files.get(subject)
+            row = {"File": file.path if file else facts.what, "SHA-256": file.sha256 if file else ""}
+            row |= {"Event": facts.event, "Outcome": facts.outcome}
         yield {**row, "When": when, "scan": subject if kind == Kind.SCAN else ""}

@@ -5,7 +5,6 @@ scan, not as a statement about the picture. A file whose bytes are known already
 interrupted and repeated ends in the same state as one that was not.
 """
 
-import json
 import os
 import shutil
 from collections.abc import Iterable
@@ -13,6 +12,18 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from boxlore.core.errors import BoxloreError, CouldNot, WrongUse
+from boxlore.core.fields.originals import KEPT_WORDS, Kept
+from boxlore.core.fields.pictures import (
+    EMBEDDED_WORDS,
+    FILE_WORDS,
+    LINK_WORDS,
+    SHOWS_WORDS,
+    Embedded,
+    FileFacts,
+    Link,
+    Shows,
+)
+from boxlore.core.fields.points import Area
 from boxlore.core.records.containers import number_text
 from boxlore.core.records.in_force import AS_SCANNED
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Subject
@@ -142,8 +153,8 @@ def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
     run.act.state(item, "kind", run.options.kind or planned.kind)
     _keep(run, item, planned)
     for side, scan in zip(planned.sides, shown, strict=True):
-        shows = {"item": item.id, "side": side.side, "area": list(side.area) or None}
-        run.act.state(Subject(Kind.SCAN, scan), "shows", json.dumps(shows))
+        shows = Shows(item.id, side.side, Area(*side.area) if side.area else None)
+        run.act.state(Subject(Kind.SCAN, scan), "shows", SHOWS_WORDS.write(shows))
     for name, words in planned.fields.items():
         if name == "size":
             run.act.state(item, name, words)
@@ -160,18 +171,18 @@ def _scan(run: _IntakeRun, side: ScanSide, digest: str, known_id: str, number: s
     facts = read_header(side.path)
     path = _bring_in(run, side, digest, number) if run.options.copy else side.path
     scan = run.act.new(Kind.SCAN)
-    words = {
-        "path": _relative(path, run.collection.folder),
-        "sha256": digest,
-        "bytes": side.path.stat().st_size,
-        "width": facts.width,
-        "height": facts.height,
-        "ppi": facts.ppi,
-        "media_type": facts.media_type,
-    }
+    file = FileFacts(
+        path=_relative(path, run.collection.folder),
+        sha256=digest,
+        bytes=side.path.stat().st_size,
+        width=facts.width,
+        height=facts.height,
+        ppi=facts.ppi,
+        media_type=facts.media_type,
+    )
     if side.role != AS_SCANNED:
         run.act.state(scan, "role", side.role)
-    run.act.state(scan, "file", json.dumps(words, ensure_ascii=False))
+    run.act.state(scan, "file", FILE_WORDS.write(file))
     if embedded := embedded_in(side.path):
         run.act.state(scan, "embedded", embedded, source=Source(Said.FILE))
     run.scans[digest] = scan.id
@@ -223,15 +234,15 @@ def embedded_in(path: Path) -> str:
         with open(path, "rb") as file:
             metadata = carrier.read(file)
     except BoxloreError as fault:
-        return f"unreadable: {fault}"
-    lines: list[str] = []
+        return EMBEDDED_WORDS.write(Embedded((("unreadable", str(fault)),)))
+    lines: list[tuple[str, str]] = []
     for name, properties, dataset, exif in _TOLD_IN_FILES:
         texts = [metadata.xmp.get(name, "") for name in properties] + ["; ".join(metadata.iim.get(dataset, ()))]
         texts.append(metadata.exif.get(exif, ""))
         words = next((" ".join(text.split()) for text in texts if text.strip()), "")
-        lines += [f"{name}: {words}"] if words else []
-    lines += [f"problem: {problem}" for problem in metadata.problems]
-    return "\n".join(lines)
+        lines += [(name, words)] if words else []
+    lines += [("problem", problem) for problem in metadata.problems]
+    return EMBEDDED_WORDS.write(Embedded(tuple(lines)))
 
 
 def _keep(run: _IntakeRun, item: Subject, planned: Planned) -> None:
@@ -246,7 +257,7 @@ def _keep(run: _IntakeRun, item: Subject, planned: Planned) -> None:
             last = run.collection.store.last_position(inner)
         position = planned.position or last + 1
         run.filled[inner] = max(last, position)
-        run.act.state(item, "kept", f"{inner} {position}")
+        run.act.state(item, "kept", KEPT_WORDS.write(Kept(inner, position)))
 
 
 def _container(run: _IntakeRun, path: tuple[tuple[str, str], ...]) -> str:
@@ -270,4 +281,5 @@ def _link(run: _IntakeRun, planned: Iterable[Planned]) -> None:
         for kind, key in item.links:
             if item.key in run.items and key in run.items:
                 relation = run.act.new(Kind.RELATION)
-                run.act.state(relation, "link", f"{run.items[item.key].id} {run.items[key].id} {kind}")
+                link = Link(run.items[item.key].id, run.items[key].id, kind)
+                run.act.state(relation, "link", LINK_WORDS.write(link))

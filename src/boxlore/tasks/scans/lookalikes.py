@@ -5,11 +5,12 @@ goes on the next time. Two fronts that differ in at most MOST_APART bits are pro
 decides. Pairs that are related already are not proposed.
 """
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 from dataclasses import dataclass
 from itertools import combinations
 
 from boxlore.core.errors import BoxloreError
+from boxlore.core.fields.pictures import LOOKS_WORDS
 from boxlore.core.records.in_force import AS_SCANNED, Record
 from boxlore.core.statements import Kind, Subject
 from boxlore.disk.pictures import bits_apart, looks_hash
@@ -18,7 +19,6 @@ from boxlore.tasks.collection.progress import QUIET, Progress
 
 MOST_APART = 5
 BATCH = 100
-UNREADABLE = "-"
 
 _CHUNKS = ((0, 11), (11, 11), (22, 11), (33, 11), (44, 10), (54, 10))
 """(start, length) of six runs of bits. If two hashes differ in at most five bits, at least one of the runs is equal in
@@ -36,9 +36,8 @@ class Alike:
 
 def look_closer(collection: Collection, progress: Progress = QUIET) -> int:
     """Note how each scan looks, for those where it is not noted yet. Returns how many were noted."""
-    waiting = [
-        (ident, path) for ident, facts in _scans(collection) if (path := facts.get("path", "")) and "looks" not in facts
-    ]
+    looked_at = _looked_at(collection)
+    waiting = [(ident, facts.path) for ident, facts in collection.store.scans() if ident not in looked_at]
     progress.begin("Comparing pictures", len(waiting))
     count = 0
     for start in range(0, len(waiting), BATCH):
@@ -57,31 +56,31 @@ def look_closer(collection: Collection, progress: Progress = QUIET) -> int:
 
 def _looks(collection: Collection, path: str) -> str:
     try:
-        return f"{looks_hash(collection.folder / path):016x}"
+        return LOOKS_WORDS.write(looks_hash(collection.folder / path))
     except (BoxloreError, OSError):
-        return UNREADABLE
+        return LOOKS_WORDS.write(None)
 
 
-def _scans(collection: Collection) -> Iterator[tuple[str, dict[str, str]]]:
-    """(scan id, facts) of every scan; the facts are `path` and, if it is noted, `looks` (16 hexadecimal digits)."""
-    paths = {ident: str(facts["path"]) for ident, facts in collection.store.scans()}
-    for ident, rows in collection.store.subjects(Kind.SCAN):
-        looks = {statement.field: statement.words for statement, _ in rows if statement.field == "looks"}
-        yield ident, {"path": paths.get(ident, ""), **looks}
+def _looked_at(collection: Collection) -> dict[str, int | None]:
+    """How each scan looks that was looked at, by its id; None where its file could not be read."""
+    return {
+        ident: LOOKS_WORDS.read(statement.words)
+        for ident, rows in collection.store.subjects(Kind.SCAN)
+        for statement, _ in rows
+        if statement.field == "looks"
+    }
 
 
 def alike(collection: Collection, records: Iterable[Record]) -> list[Alike]:
     """The pairs of items whose whole fronts look alike and that are not related yet."""
-    looks = {
-        ident: facts["looks"] for ident, facts in _scans(collection) if facts.get("looks", UNREADABLE) != UNREADABLE
-    }
+    looks = {ident: bits for ident, bits in _looked_at(collection).items() if bits is not None}
     fronts: dict[str, int] = {}
     related: set[frozenset[str]] = set()
     for record in records:
         related |= {frozenset((record.number, relation.number)) for relation in record.related}
         for scan in record.scans:
             if scan.side == "recto" and scan.role == AS_SCANNED and not scan.area and scan.id in looks:
-                fronts[record.number] = int(looks[scan.id], 16)
+                fronts[record.number] = looks[scan.id]
     return [
         Alike(first, second, apart)
         for first, second in sorted(_candidates(fronts))

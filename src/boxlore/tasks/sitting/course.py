@@ -10,12 +10,11 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.fields.sittings import CLOSED_WORDS, COURSE_WORDS, CourseStep
+from boxlore.core.fields.sittings import CLOSED_WORDS, COURSE_WORDS, CourseStep, Passage
 from boxlore.core.people.consent import Capacity, Consent, allowed, answered, due
 from boxlore.core.people.person import Person
 from boxlore.core.records.living import life_of
 from boxlore.core.sitting.stages import Stage, Step
-from boxlore.core.sitting.time_log import Passage
 from boxlore.core.statements import Kind, Statement, Subject
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.people.registry import consent as keep_consent
