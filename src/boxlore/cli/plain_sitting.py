@@ -217,16 +217,19 @@ class Plain:
         self.say(f"{len(listed)} {'items' if state == 'all' else state}.")
 
     def undo(self, _: str) -> None:
+        """Take back the last act of this sitting."""
         act = self.sitting.undo()
         self.say(f"Taken back: {act.what}." if act else "Nothing of this sitting is left to take back.")
         self.read_again()
 
     def redo(self, _: str) -> None:
+        """Do again what was taken back last."""
         act = self.sitting.redo()
         self.say(f"Done again: {act.what}." if act else "Nothing was taken back.")
         self.read_again()
 
     def same(self, shared: str) -> None:
+        """`.same people`: tell the same (a key of SAME) as of the item before."""
         if shared not in SAME:
             raise WrongUse("The same what?", f"One of: {', '.join(SAME)}.")
         previous = self.sitting.record(self.before)
@@ -235,6 +238,7 @@ class Plain:
         self.say(f"{count} taken over from {previous.number}.")
 
     def relation(self, words: str) -> None:
+        """`.relation negative_of TRA-0007`: say how this item is related to another."""
         kind, _, target = words.partition(" ")
         if kind not in RELATIONS:
             raise WrongUse("How is it related?", f"One of: {', '.join(RELATIONS)}; then a number.")
@@ -243,14 +247,17 @@ class Plain:
         self.say(f"{RELATIONS[kind]} {number}.")
 
     def later(self, words: str) -> None:
+        """`.later [words]`: note what is to be asked about this item later, or whom."""
         self.sitting.ask_later(self.record, words or COME_BACK)
         self.say(f"Noted: {words or COME_BACK}.")
 
     def aside(self, why: str) -> None:
+        """`.aside [why]`: put the item aside for now."""
         self.sitting.set_aside(self.record, why)
         self.say("Set aside.")
 
     def not_known(self, _: str) -> None:
+        """Keep that this was asked and the teller does not know."""
         self.sitting.not_known(self.record, self.prompt)
         self.read_again()
         self.say("Asked, not known.")

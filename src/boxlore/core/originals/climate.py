@@ -74,6 +74,7 @@ class Stretch:
 
     @property
     def lasts(self) -> timedelta:
+        """How long the stretch is."""
         return self.until - self.since
 
 
@@ -104,6 +105,7 @@ class Climate:
 
     @property
     def spans(self) -> timedelta:
+        """The time from the first reading to the last."""
         return self.until - self.since
 
     @property

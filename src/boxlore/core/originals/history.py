@@ -50,6 +50,7 @@ class PastMark:
 
     @property
     def now(self) -> bool:
+        """Whether the item has this mark now."""
         return not self.until
 
 

@@ -20,6 +20,7 @@ class Position:
 
     @property
     def words(self) -> str:
+        """The position as it is stored (see `read_place`)."""
         return f"{self.container} {self.position}"
 
 

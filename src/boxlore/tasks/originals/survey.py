@@ -176,10 +176,12 @@ ORDER_HEADING = ("number", "mark", "kind", "size mm", "ppi", "sides", "pixels")
 
 
 def job_rows(jobs: Iterable[WorkLine]) -> list[list[str]]:
+    """The rows of a table of what to do or to buy, under JOB_HEADING."""
     return [[job.what, str(job.count), " ".join(job.items), job.why] for job in jobs]
 
 
 def order_rows(orders: Iterable[ScanningLine]) -> list[list[str]]:
+    """The rows of a scanning order as a table, under ORDER_HEADING."""
     return [
         [order.number, order.mark, order.kind, order.size, str(order.ppi), order.sides, order.pixels]
         for order in orders

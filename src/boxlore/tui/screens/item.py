@@ -24,7 +24,7 @@ from boxlore.tui.widgets.prompt_block import Block
 
 
 class ItemScreen(ItemView):
-    """The screen with its keys (`tui.keys.ITEM_KEYS`)."""
+    """The screen with its keys. `tui.keys.ITEM_KEYS` says in words what the action of each key does."""
 
     BINDINGS = bindings(ITEM_KEYS)
 
