@@ -20,7 +20,7 @@ from boxlore.core.statements import Kind, Reading, Statement, Subject
 from boxlore.store import projections, schema
 from boxlore.store.backups import back_up
 from boxlore.store.opening import Store, create, open_store
-from boxlore.store.strike import holding, pending, strike
+from boxlore.store.strike import files_holding, pending, strike
 from boxlore.store.values import Change, Draft, Settlement
 from boxlore.tasks.collection.clock import Clock
 
@@ -276,7 +276,7 @@ def test_strike_leaves_no_byte_in_log_drafts_index_or_backup(store: Store, clock
     assert (report.struck, report.finished, report.left_in) == (2, True, ())
     assert words_in_force(store) == ["It rained"]
     assert store.search("wrong") == []
-    assert list(holding(store.folder, [SECRET])) == []
+    assert list(files_holding(store.folder, [SECRET])) == []
     assert b"wrong brother" not in b"".join(p.read_bytes().lower() for p in store.folder.rglob("*") if p.is_file())
     assert store.search("rained")[0].words == kept.words
 
@@ -297,7 +297,7 @@ def test_strike_waits_for_a_reader_says_so_and_finishes_when_it_leaves(store: St
     threading.Timer(1.0, reader.close).start()
     report = strike(store, [one.id], by="me", now=clock.now(), waiting=heard.append)
     assert report.finished and len(heard) == 1 and "Another program" in heard[0]
-    assert list(holding(store.folder, [SECRET])) == []
+    assert list(files_holding(store.folder, [SECRET])) == []
     assert not pending(store)
 
 

@@ -1,7 +1,7 @@
-"""The database file itself: looked at before it is opened, made whole, and connected to.
+"""The database file: how it is made, checked before it is opened, brought up to date and connected to.
 
-Offsets are those of the SQLite file format, section 1.3 (the database header). Nothing is written to a file
-that is newer than the program, damaged, or another program's.
+Nothing is written to a file that is newer than the program, damaged, or another program's. The offsets used here are
+those of the SQLite file format, section 1.3 (the database header).
 """
 
 import os
@@ -12,7 +12,7 @@ from pathlib import Path
 
 from boxlore.core.errors import CouldNot
 from boxlore.store import schema
-from boxlore.store.copying import PART, WAIT_SECONDS, copy_to, free_name, settle
+from boxlore.store.copying import PART, WAIT_SECONDS, copy_to, free_name, put_in_place
 from boxlore.store.projections import rebuild
 
 DATABASE = "collection.sqlite"
@@ -21,24 +21,24 @@ _WRITING = ("journal_mode = WAL", "synchronous = FULL", "secure_delete = ON", "f
 _HEADER = 100
 
 
-def make(path: Path, collection: str) -> None:
-    """Make a new database with the collection's id in it, there entirely or not at all."""
+def make_database(path: Path, collection: str) -> None:
+    """Make a new database at `path` that holds the collection's id. Raises CouldNot, and leaves nothing behind then."""
     if path.exists():
         raise CouldNot(f"{path.parent} already holds a collection.", "Open it, or choose another folder.")
-    part = path.with_suffix(PART)
+    unfinished = path.with_suffix(PART)
     try:
-        part.unlink(missing_ok=True)
-        with closing(sqlite3.connect(part, isolation_level=None)) as db:
+        unfinished.unlink(missing_ok=True)
+        with closing(sqlite3.connect(unfinished, isolation_level=None)) as db:
             schema.migrate(db)
             db.execute("DELETE FROM meta WHERE name = ?", (schema.STALE,))
             db.execute("INSERT INTO meta VALUES ('collection', ?)", (collection,))
-        settle(part, path)
+        put_in_place(unfinished, path)
     except (OSError, sqlite3.Error) as error:
         raise CouldNot(f"No collection could be made in {path.parent} ({error}).", "Choose another folder.") from error
 
 
-def look(path: Path) -> None:
-    """Look at the header without writing: is it a collection of ours, whole, and of a version we know?"""
+def check_file(path: Path) -> None:
+    """Read the header, without writing. Raises CouldNot unless it is a whole collection of a version that we know."""
     try:
         with open(path, "rb") as file:
             head = file.read(_HEADER)
@@ -52,12 +52,12 @@ def look(path: Path) -> None:
     if _number(head, 68) != schema.APPLICATION_ID:
         raise CouldNot(f"{path} is a database of another program.", "Nothing was touched.")
     check_version(path, _number(head, 60))
-    if size < _told_size(head) and not _log_beside(path):
+    if size < _size_in_header(head) and not _log_beside(path):
         raise damaged(path, "it is cut short")
 
 
 def check_version(path: Path, version: int) -> None:
-    """Raise CouldNot for tables that this program does not know yet."""
+    """Raise CouldNot if the tables are of a newer version than this program knows."""
     if version > schema.VERSION:
         raise CouldNot(
             f"{path} was written by a newer Boxlore (tables of version {version}; this one knows {schema.VERSION}).",
@@ -66,15 +66,15 @@ def check_version(path: Path, version: int) -> None:
 
 
 def damaged(path: Path, why: str) -> CouldNot:
-    """The sentence for a damaged database, with the newest backup."""
-    backups = sorted((path.parent / "backups").glob("*.sqlite"), key=lambda one: one.stat().st_mtime)
+    """The CouldNot for a damaged database; it names the newest backup."""
+    backups = sorted((path.parent / "backups").glob("*.sqlite"), key=lambda backup: backup.stat().st_mtime)
     newest = f"The newest backup is {backups[-1]}." if backups else "There is no backup beside it."
     return CouldNot(f"{path} is damaged ({why}). Nothing was touched.", newest)
 
 
 @contextmanager
-def said_plainly(path: Path) -> Iterator[None]:
-    """Turn what SQLite refuses while reading into a sentence."""
+def errors_in_words(path: Path) -> Iterator[None]:
+    """Turn an error of SQLite while reading into a CouldNot."""
     try:
         yield
     except sqlite3.OperationalError as error:
@@ -89,7 +89,7 @@ def said_plainly(path: Path) -> Iterator[None]:
 
 
 def bring_up_to_date(path: Path) -> None:
-    """Move an older database to this version's tables, after a backup, and make again what follows from its log."""
+    """Bring an older database to this version's tables, after a backup, and make its projections again if need be."""
     with closing(connect_to_write(path)) as db:
         version = schema.version_of(db)
         check_version(path, version)
@@ -97,10 +97,10 @@ def bring_up_to_date(path: Path) -> None:
             copy_to(db, free_name(path.parent / "backups", f"before-version-{schema.VERSION}"))
             schema.migrate(db)
         if db.execute("SELECT 1 FROM meta WHERE name = ?", (schema.STALE,)).fetchone():
-            _make_again(db)
+            _rebuild_projections(db)
 
 
-def _make_again(db: sqlite3.Connection) -> None:
+def _rebuild_projections(db: sqlite3.Connection) -> None:
     db.execute("BEGIN IMMEDIATE")
     try:
         rebuild(db)
@@ -113,7 +113,7 @@ def _make_again(db: sqlite3.Connection) -> None:
 
 
 def connect_to_write(path: Path) -> sqlite3.Connection:
-    """The writing connection: write-ahead log, flushed to the disk at every commit, freed pages zeroed."""
+    """A connection for writing. It uses the write-ahead log, flushes it at every commit, and zeroes freed pages."""
     db = sqlite3.connect(path, isolation_level=None, check_same_thread=False, timeout=WAIT_SECONDS)
     for pragma in _WRITING:
         db.execute(f"PRAGMA {pragma}")
@@ -121,7 +121,9 @@ def connect_to_write(path: Path) -> sqlite3.Connection:
 
 
 def connect_to_read(path: Path) -> sqlite3.Connection:
-    """A reading connection; immutable where the disk cannot even hold the log's index (URI, `immutable=1`)."""
+    """A connection for reading. On a disk that cannot be written to, where SQLite cannot make the index of its
+    write-ahead log, the file is opened as immutable (SQLite URI, `immutable=1`).
+    """
     db = _connect(path, "mode=ro")
     if not os.access(path.parent, os.W_OK):
         try:
@@ -140,15 +142,17 @@ def _connect(path: Path, mode: str) -> sqlite3.Connection:
 
 
 def _number(head: bytes, offset: int) -> int:
+    """The four-byte number at an offset of the header."""
     return int.from_bytes(head[offset : offset + 4], "big")
 
 
-def _told_size(head: bytes) -> int:
-    """The size in bytes that the header tells, or 0 where its page count is not to be relied on (1.3.7)."""
+def _size_in_header(head: bytes) -> int:
+    """The size of the database in bytes by its header; 0 if the header's page count is not valid (1.3.7)."""
     page = int.from_bytes(head[16:18], "big")
     return _number(head, 28) * (65536 if page == 1 else page) if head[24:28] == head[92:96] else 0
 
 
 def _log_beside(path: Path) -> bool:
+    """Whether there is a write-ahead log with something in it."""
     log = path.with_name(path.name + "-wal")
     return log.exists() and log.stat().st_size > 0

@@ -1,4 +1,4 @@
-"""A whole copy of a database under a new name: made by SQLite's online backup, there entirely or not at all."""
+"""Copying a database with SQLite's online backup, so that the copy is whole or not there at all."""
 
 import os
 import sqlite3
@@ -7,29 +7,29 @@ from pathlib import Path
 
 PART = ".part"
 WAIT_SECONDS = 30
-"""How long a connection waits for another program to let go of a lock."""
+"""How long a connection waits for another program to release a lock."""
 
 
 def copy_to(db: sqlite3.Connection, target: Path) -> None:
-    """Copy the open database to `target`, without a log of its own beside it. Raises OSError, sqlite3.Error."""
+    """Copy the open database to `target`; the copy has no write-ahead log. Raises OSError and sqlite3.Error."""
     target.parent.mkdir(exist_ok=True)
-    part = target.with_suffix(PART)
-    part.unlink(missing_ok=True)
+    unfinished = target.with_suffix(PART)
+    unfinished.unlink(missing_ok=True)
     try:
-        with closing(sqlite3.connect(part)) as copy:
+        with closing(sqlite3.connect(unfinished)) as copy:
             db.backup(copy)
             copy.execute("PRAGMA journal_mode = DELETE")
-        settle(part, target)
+        put_in_place(unfinished, target)
     finally:
-        part.unlink(missing_ok=True)
+        unfinished.unlink(missing_ok=True)
 
 
-def settle(part: Path, target: Path) -> None:
-    """Flush a finished file to the disk and give it its name."""
-    with open(part, "rb+") as file:
+def put_in_place(unfinished: Path, target: Path) -> None:
+    """Flush a finished file to the disk and rename it to `target`."""
+    with open(unfinished, "rb+") as file:
         os.fsync(file.fileno())
-    os.replace(part, target)
-    with suppress(OSError, AttributeError):  # a folder cannot be flushed on every system; the name is there
+    os.replace(unfinished, target)
+    with suppress(OSError, AttributeError):  # not every system can flush a folder
         handle = os.open(target.parent, os.O_DIRECTORY)
         try:
             os.fsync(handle)
@@ -38,7 +38,7 @@ def settle(part: Path, target: Path) -> None:
 
 
 def free_name(folder: Path, stem: str) -> Path:
-    """`folder/stem.sqlite`, or the first of `stem-2`, `stem-3`, … that no file has."""
+    """`folder/stem.sqlite`, or the first of `stem-2`, `stem-3`, … that is not taken."""
     target, count = folder / f"{stem}.sqlite", 1
     while target.exists():
         count += 1

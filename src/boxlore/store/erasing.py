@@ -1,7 +1,20 @@
-"""The last step of a strike: no page, free page, log frame or backup keeps what was taken out.
+"""The second step of a strike: no page, free page, log frame or backup keeps the bytes of what was taken out.
 
-It works from the ids in the tombstones alone, which hold no words, so it can be done again at the next opening
-when another program, a power cut or a kill came between.
+The theory of operation of the whole strike opens `strike`. In short, the first step has deleted the rows from the
+database and left a tombstone for each, marked as not finished. But SQLite leaves deleted bytes behind, and backups
+still have the rows. So this step, for the unfinished tombstones,
+
+1. deletes the rows from every backup too, and lets each backup be written anew;
+2. makes the full-text index again, because it keeps the words of deleted rows until its parts are merged;
+3. writes the database file anew (VACUUM), so that it has no free pages with old bytes;
+4. empties the write-ahead log, which still holds the old pages, and marks the tombstones as finished.
+
+What always holds: it needs the ids in the tombstones alone and no words, and each part of it may be done twice. So if
+another program, a power cut or a kill comes between, it is simply done again, at the latest when the collection is
+next opened for writing. A tombstone is marked as finished only after everything else.
+
+Part 4 must wait while another connection reads, because its answer still needs the old pages. The other parts must wait
+while another program holds a lock on the file or on a backup.
 """
 
 import sqlite3
@@ -16,7 +29,7 @@ from boxlore.store.schema import PROJECTIONS, VERSION, version_of
 _BUSY = (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED)
 
 STRUCK = "struck"
-"""What remains of the line that told of an act."""
+"""Replaces the line that says what an act did (`act.what`), if that line may repeat struck words."""
 
 _ACTS = """
     WITH RECURSIVE touched (act) AS (
@@ -26,18 +39,18 @@ _ACTS = """
 
 
 def is_pending(db: sqlite3.Connection) -> bool:
-    """Whether a strike still waits for its last step."""
+    """Whether a strike still waits for this step."""
     return db.execute("SELECT 1 FROM tombstone WHERE finished = 0 LIMIT 1").fetchone() is not None
 
 
-def scour(db: sqlite3.Connection, folder: Path) -> bool:
-    """Do the whole last step on the writing connection, outside a transaction. False if it must wait."""
-    return rewrite(db, folder) and empty_log(db)
+def finish_strike(db: sqlite3.Connection, folder: Path) -> bool:
+    """Do the whole step on the writing connection, outside a transaction. False if another program holds it up."""
+    return rewrite_files(db, folder) and empty_log(db)
 
 
-def rewrite(db: sqlite3.Connection, folder: Path) -> bool:
-    """Strike the backups, then write index and file anew. False if another program holds one of them."""
-    with _impatient(db):
+def rewrite_files(db: sqlite3.Connection, folder: Path) -> bool:
+    """Parts 1 to 3: the backups, the full-text index, the file. False if another program holds one of them."""
+    with _short_wait(db):
         try:
             _strike_backups(db, folder)
             db.execute("INSERT INTO words_index (words_index) VALUES ('rebuild')")
@@ -50,8 +63,8 @@ def rewrite(db: sqlite3.Connection, folder: Path) -> bool:
 
 
 def empty_log(db: sqlite3.Connection) -> bool:
-    """Cut the write-ahead log to nothing and note that it is done. False while another program reads from it."""
-    with _impatient(db):
+    """Part 4: empty the write-ahead log and mark the tombstones as finished. False while another program reads it."""
+    with _short_wait(db):
         if _log_is_held(db):
             return False
         db.execute("UPDATE tombstone SET finished = 1 WHERE finished = 0")
@@ -60,8 +73,8 @@ def empty_log(db: sqlite3.Connection) -> bool:
 
 
 @contextmanager
-def _impatient(db: sqlite3.Connection) -> Iterator[None]:
-    """Wait for others only shortly, so that what is typed meanwhile is soon written."""
+def _short_wait(db: sqlite3.Connection) -> Iterator[None]:
+    """Wait for locks only shortly while the block runs, so that what is typed meanwhile is soon written."""
     db.execute("PRAGMA busy_timeout = 200")
     try:
         yield
@@ -70,6 +83,7 @@ def _impatient(db: sqlite3.Connection) -> Iterator[None]:
 
 
 def _log_is_held(db: sqlite3.Connection) -> bool:
+    """Empty the write-ahead log; whether another connection kept that from happening."""
     return bool(db.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchone()[0])
 
 
@@ -88,16 +102,19 @@ def _strike_backups(db: sqlite3.Connection, folder: Path) -> None:
         except sqlite3.DatabaseError as error:
             if _is_busy(error):
                 raise
-            # a backup that cannot be changed is named by the search that follows
+            # a backup that cannot be changed is named by the proof, which follows
 
 
 def strike_backup(path: Path, tombs: Iterable[tuple[str, str, str]]) -> None:
-    """Take the rows out of a backup of any version: its statement table has always had this name and columns."""
+    """Delete the rows of these tombstones (statement, subject, field) from a backup, and write its file anew.
+
+    It works for a backup of any version, because the table `statement` keeps its name and columns for ever.
+    """
     with closing(sqlite3.connect(path, isolation_level=None, timeout=1)) as db:
         db.execute("PRAGMA journal_mode = DELETE")
         db.execute("PRAGMA secure_delete = ON")
         db.execute("BEGIN IMMEDIATE")
-        delete(db, [statement for statement, _, _ in tombs])
+        delete_statements(db, [statement for statement, _, _ in tombs])
         for _, subject, field in tombs:
             db.execute("DELETE FROM draft WHERE subject = ? AND field = ?", (subject, field))
         if version_of(db) == VERSION:
@@ -108,8 +125,8 @@ def strike_backup(path: Path, tombs: Iterable[tuple[str, str, str]]) -> None:
         db.execute("VACUUM")
 
 
-def delete(db: sqlite3.Connection, ids: Iterable[str]) -> None:
-    """Delete statements and their readings, and what the acts that made or undid them were called."""
+def delete_statements(db: sqlite3.Connection, ids: Iterable[str]) -> None:
+    """Delete statements with their readings, and blank the lines of the acts that made, undid or redid them."""
     for ident in ids:
         db.execute(_ACTS, (ident, STRUCK))
         db.execute("DELETE FROM reading WHERE statement = ?", (ident,))
@@ -117,7 +134,7 @@ def delete(db: sqlite3.Connection, ids: Iterable[str]) -> None:
 
 
 def _empty_projections(db: sqlite3.Connection) -> None:
-    """An older backup's projections are emptied; they are made again when it is opened and brought up to date."""
-    there = {name for (name,) in db.execute("SELECT name FROM sqlite_master WHERE type = 'table'")}
-    for table in there.intersection(PROJECTIONS):
+    """Empty the projections of an older backup. They are made again when it is opened and brought up to date."""
+    present = {name for (name,) in db.execute("SELECT name FROM sqlite_master WHERE type = 'table'")}
+    for table in present.intersection(PROJECTIONS):
         db.execute(f"DELETE FROM {table}")

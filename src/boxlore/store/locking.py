@@ -1,7 +1,7 @@
-"""One writer: an operating-system lock on a file beside the database, freed by the kernel when we die.
+"""Only one program may write to a collection: it holds a lock of the operating system on a file beside the database.
 
-No process id is stored, so nothing is left to clean up after a kill. Network folders do not keep such
-locks reliably and are refused for writing.
+The system frees the lock when the program ends, however it ends, so there is nothing to clean up after a kill.
+Folders on a network do not keep such locks reliably, so collections there are not written to.
 """
 
 import os
@@ -13,14 +13,14 @@ NETWORK = {"nfs", "nfs4", "cifs", "smb3", "smbfs", "fuse.sshfs", "afs", "ncpfs",
 
 
 class Lock:
-    """The right to write to a collection. `take` says whether we got it."""
+    """The lock of one collection."""
 
     def __init__(self, folder: Path) -> None:
         self._path = folder / LOCK_NAME
         self._handle = -1
 
     def take(self) -> bool:
-        """Try once, without waiting."""
+        """Try once to get the lock, without waiting. Returns whether it was got. Raises OSError on a read-only disk."""
         handle = os.open(self._path, os.O_RDWR | os.O_CREAT, 0o644)
         try:
             _lock(handle)
@@ -31,7 +31,7 @@ class Lock:
         return True
 
     def free(self) -> None:
-        """Give the right back."""
+        """Release the lock if it is held."""
         if self._handle >= 0:
             os.close(self._handle)
             self._handle = -1
@@ -49,16 +49,18 @@ def _lock(handle: int) -> None:
 
 
 def network_kind(folder: Path) -> str:
-    """The kind of network file system the folder is on, or an empty string (known on Linux only)."""
+    """The type of the network file system that the folder is on; empty for a local one, and on other systems than
+    Linux.
+    """
     try:
         mounts = Path("/proc/mounts").read_text(encoding="utf-8", errors="replace").splitlines()
     except OSError:
         return ""
-    best, kind = "", ""
-    where = str(folder.resolve()) + "/"
+    longest_point, file_system = "", ""
+    path = str(folder.resolve()) + "/"
     for line in mounts:
-        _, point, found, *_ = [*line.split(), "", "", ""]
+        _, point, kind_of_line, *_ = [*line.split(), "", "", ""]
         point = point.replace("\\040", " ").rstrip("/") + "/"
-        if where.startswith(point) and len(point) >= len(best):
-            best, kind = point, found
-    return kind if kind in NETWORK else ""
+        if path.startswith(point) and len(point) >= len(longest_point):
+            longest_point, file_system = point, kind_of_line
+    return file_system if file_system in NETWORK else ""

@@ -1,4 +1,58 @@
-"""Adding to the log, each act in one transaction with everything that follows from it."""
+"""Adding to the log: every act in one transaction, together with all that follows from it.
+
+Theory of operation
+===================
+
+The problem. A family's memories are told by several people over years, and are corrected and doubted. If a field were
+simply overwritten, it would be lost who said what before; and a wrong key or a power cut could lose words that nobody
+can tell again. So no correction, no undo and no crash may lose anything that was told.
+
+The idea. The collection is a log of statements. A statement is one row: about one subject (an item, a scan, a person
+...), in one field, in these words, from this source, as sure as this, for this audience. Rows are only added. All
+later events are further rows:
+
+- An act is one thing that somebody did at one moment. All rows made by it carry its id, and `apply` writes them in one
+  transaction, so that an act is in the log whole or not at all.
+- A correction is a new statement. Its `replaces` holds the id of the older one.
+- Undo is a new act that withdraws an earlier act (a row of `withdrawal`). It writes no statements and takes none back.
+- Redo is a new act that withdraws the undo.
+- A reading is what the program understood of a statement's words: a date, a place, a person. It stands beside the
+  statement and belongs to an act as well, so that it can be corrected and undone. A confirmed reading counts before
+  others, then the newest.
+- A settlement is the keeper's decision between statements that disagree.
+
+A draft, which is being typed, is not part of the log.
+
+In force. Which statements count now is stored nowhere by hand; it follows from the rows:
+
+- An act is withdrawn if some act that withdraws it is not withdrawn itself.
+- A statement is past if its act is withdrawn, or if a statement of an act that is not withdrawn replaces it.
+- Every other statement is in force: the view `in_force`.
+
+So several statements of one field may be in force at once. They are what several people told, and no order among them
+is decided here.
+
+What always holds
+- A row of the log is never changed and, except by a strike (see `strike`), never deleted.
+- An act is whole or absent, and so is all that follows from it, because it is written in the same transaction.
+- What is in force depends on the rows alone, not on the order in which they came in.
+- Withdrawals never form a circle: an act that is withdrawn already can withdraw nothing further (`_withdraw`).
+- Every statement has passed the one guard (`boxlore.core.fields.guard`), so what is read back makes sense.
+
+An example. Leida Rourke tells of a picture of a farm near Kärdla.
+
+    act 1    date: about 1935           adds s1
+    act 2    date: summer of 1931       adds s2, which replaces s1
+    act 3    undo of act 2              withdraws act 2
+    act 4    redo                       withdraws act 3
+
+After act 1, s1 is in force. After act 2, s2 is, and s1 is past, because it is replaced. After act 3, act 2 is
+withdrawn: s2 is past, and s1, which only a statement of a withdrawn act replaces, is in force again. After act 4, act 3
+is withdrawn and therefore act 2 is not: s2 is in force and s1 is past. Rows were added at every step, and none changed.
+
+Then the back of the picture is read, and act 5 adds s3, "suvi 1931", from the inscription, which replaces nothing. s2
+and s3 are in force beside each other, with their sources.
+"""
 
 import sqlite3
 from collections.abc import Iterable

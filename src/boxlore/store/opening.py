@@ -21,14 +21,14 @@ from boxlore.store import log, material, queries, schema, searching
 from boxlore.store.connecting import (
     DATABASE,
     bring_up_to_date,
+    check_file,
     check_version,
     connect_to_read,
     connect_to_write,
-    look,
-    make,
-    said_plainly,
+    errors_in_words,
+    make_database,
 )
-from boxlore.store.erasing import is_pending, scour
+from boxlore.store.erasing import finish_strike, is_pending
 from boxlore.store.locking import Lock, network_kind
 from boxlore.store.rows import ToldRow
 from boxlore.store.values import ActDone, Change, Draft, Hit, Past
@@ -52,7 +52,7 @@ def create(folder: Path, *, clock: IdsAndTimes, ident: str = "") -> "Store":
     """
     if kind := network_kind(folder):
         raise CouldNot(_network(folder, kind), "Choose a folder on a disk of this machine.")
-    make(folder / DATABASE, ident or clock.new_id())
+    make_database(folder / DATABASE, ident or clock.new_id())
     return open_store(folder)
 
 
@@ -62,12 +62,12 @@ def open_store(folder: Path, *, write: bool = True, fallback_read_only: bool = F
     With `fallback_read_only`, a collection that another program writes to, or that lies on a disk that can
     only be read, is opened for reading, and `why_read_only` says why.
     """
-    look(folder / DATABASE)
+    check_file(folder / DATABASE)
     lock, why = _lock(folder) if write else (None, "opened for reading only")
     if lock is None and write and not fallback_read_only:
         raise CouldNot(why, "Close the other one, or only look: show, find and check work meanwhile.")
     try:
-        with said_plainly(folder / DATABASE):
+        with errors_in_words(folder / DATABASE):
             return Store(folder, lock, why)
     except BaseException:
         if lock is not None:
@@ -204,7 +204,7 @@ class Store:
         *values: QueryArgs.args,
         **named: QueryArgs.kwargs,
     ) -> QueryResult:
-        with said_plainly(self.path):
+        with errors_in_words(self.path):
             return question(self.db, *values, **named)
 
     def _stream(
@@ -213,7 +213,7 @@ class Store:
         *values: QueryArgs.args,
         **named: QueryArgs.kwargs,
     ) -> Iterator[QueryResult]:
-        with said_plainly(self.path):
+        with errors_in_words(self.path):
             yield from question(self.db, *values, **named)
 
     def meta(self, name: str) -> str:
@@ -372,7 +372,7 @@ def _ready_to_write(path: Path) -> sqlite3.Connection:
     bring_up_to_date(path)
     db = connect_to_write(path)
     if is_pending(db):
-        scour(db, path.parent)
+        finish_strike(db, path.parent)
     return db
 
 

@@ -1,7 +1,45 @@
-"""What follows from the log and can be made again from it: what is past, the words to search, names to complete.
+"""Projections: tables that follow from the log, so that the questions asked most often are answered quickly.
 
-Each is kept up in the transaction that adds to the log; `rebuild` drops all and reads the log anew, and comes
-to the same (a test of the store holds the two against each other).
+Theory of operation
+===================
+
+The problem. Which statements are in force, which rows hold the words searched for, which names complete what is typed:
+all of this follows from the log (see `log`). But a collection has hundreds of thousands of rows, and to read them at
+every key would take seconds.
+
+The idea. The answers are kept in tables of their own, which are changed in the same transaction as the log:
+
+- `withdrawn` holds the acts that are withdrawn.
+- `past` holds the rows of `statement` that are withdrawn or replaced. It lists what is not in force, since that is the
+  smaller part: most acts write nothing into it.
+- `words_index` is the full-text index over the folded words of all statements that were told, past ones too. A search
+  joins it with the view `in_force`.
+- `name` holds each name from each of its words on (`leida rourke` and `rourke`), so that any part of it completes. `at`
+  says when the person, event or place was last meant, and those meant last are offered first.
+- `used` holds the same time for each person, event and place.
+
+`add`, `add_reading` and `weigh_act` are called for what was just added to the log, and each touches only what that can
+have changed. `forget` follows a strike.
+
+What always holds
+- The tables hold nothing that the log does not hold. `rebuild` drops them and makes the same again from the log alone;
+  a test of the store compares the two.
+- They change in the transaction of the rows that they follow from, so a crash cannot leave them out of step.
+- The rules are those of `log`: an act is withdrawn if some act that withdraws it is not withdrawn; a row is past if its
+  act is withdrawn or if a statement of an act that is not withdrawn replaces it.
+
+An example, with the acts of the example in `log`.
+
+                                              withdrawn    past
+    act 1 adds s1                             -            -
+    act 2 adds s2, which replaces s1          -            s1
+    act 3 withdraws act 2                     2            s2
+    act 4 withdraws act 3                     3            s1
+
+In the last line `weigh_act` begins with act 3: an act that is not withdrawn withdraws it, so it goes into `withdrawn`.
+It has no statements. But it withdrew act 2, so act 2 is weighed next: the only act that withdraws it is withdrawn now,
+so act 2 leaves `withdrawn`. Its statement s2 leaves `past`, and s1, which s2 replaces, goes into it. Act 2 itself
+withdrew nothing, so this is the end.
 """
 
 import sqlite3

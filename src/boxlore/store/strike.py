@@ -1,11 +1,49 @@
 """Strike: words taken out for good, at the wish of whoever told them.
 
-The one exception to append-only. The words leave the statement and every earlier form of it, its readings,
-drafts, the search index, the write-ahead log and every backup; people, places and events made only from
-struck words go too. A tombstone stays (what kind, who, when; no words), so that a joining of two copies does
-not bring them back. It is called done only after a case-folded search of every byte of the collection's
-folder. While another program reads the file, the old pages cannot be let go of: the strike says that it is
-waiting, and finishes when that program leaves, or at the next opening.
+Theory of operation
+===================
+
+The problem. Somebody who told something may wish it gone, and has the right to. The log, though, is made to lose
+nothing: undo only marks an act as withdrawn, and the words stay. They also stay in corrected forms of the statement, in
+readings, in drafts, in the line that says what an act did, in the full-text index, in pages that the database file has
+freed, in the write-ahead log, and in every backup. And a person whom only those words brought into the registry would
+still stand there by name.
+
+The idea. A strike is the one exception to "rows are only added", and is done in three steps.
+
+1. Take out (this module, one transaction). The statements asked for are gathered with all their earlier and later
+   forms, and with what was made from them alone. For each a tombstone is written: its id, its subject and field, when
+   and by whom, but no words. Then the rows, their readings, the drafts that resemble them and the lines about acts that
+   repeat them are deleted, and the projections follow.
+2. Erase (`erasing`). Backups get the same treatment, and the database file is written anew, so that no page, free page
+   or log frame keeps the old bytes.
+3. Prove (`strike_proof`). Every byte of every file in the collection's folder is searched for the words. Files that
+   still hold them, such as an earlier export, are named in the report.
+
+Step 2 cannot be done while another program reads the database, because that program still needs the old pages. The
+strike then says that it waits, and is finished when the program ends, or at the next opening for writing.
+
+What always holds
+- A row and its tombstone change in the same transaction, so the words are never gone without a trace that they were
+  struck, and an unfinished strike is never forgotten.
+- Step 2 needs the tombstones alone, and may be done again after any crash.
+- A person, event or place goes only if nothing else has to do with it: no other reading means it, it is nobody's
+  narrator, and it has no statements from other acts.
+- A tombstone stays for ever. What is read in from a file later is not taken if its subject and field were struck
+  (`Store.struck`), so joining two copies does not bring the words back.
+- A strike is reported as finished only when step 2 is.
+
+An example. Of a picture of a harbour Leida Rourke told s1, "a dock hand". In another act she corrected it to s2, "Ants
+Saar, who owed us money", and the reading of s2 named a new person P in the registry, whose name stands in s3. Now she
+wishes s2 struck.
+
+- The forms of s2 are s2 and s1. The reading of s2 means P, and no other reading does; P tells nothing; P's only
+  statement s3 is of the same act as s2. So s3 goes too. Leida's own name stays, although it is the source of s1 and s2:
+  no reading of these means her.
+- Three tombstones are written and three rows deleted. In the list of acts, the lines of both acts become "struck".
+- The backup of last week has s1, s2 and s3 as well. They are deleted there, and both files are written anew.
+- The search finds "Ants Saar, who owed us money" in a text that the keeper once wrote into the folder. The report names
+  this file; a strike changes no files but the collection's own.
 """
 
 import json
@@ -16,13 +54,13 @@ from dataclasses import dataclass
 from functools import partial
 
 from boxlore.core.statements import fold
-from boxlore.store.erasing import STRUCK, delete, empty_log, is_pending, rewrite
+from boxlore.store.erasing import STRUCK, delete_statements, empty_log, is_pending, rewrite_files
 from boxlore.store.opening import Store
 from boxlore.store.projections import forget
 from boxlore.store.rows import SELECT, statement_of
-from boxlore.store.strike_proof import PIECE, holding, look_over
+from boxlore.store.strike_proof import PIECE, files_holding, search_folder
 
-__all__ = ["StrikeReport", "finish", "holding", "pending", "strike"]
+__all__ = ["StrikeReport", "files_holding", "finish", "pending", "strike"]
 
 PAUSE_SECONDS = 0.25
 
@@ -35,8 +73,11 @@ _WAITING = "Another program has the collection open; the strike finishes when it
 
 @dataclass(frozen=True, slots=True)
 class StrikeReport:
-    """What a strike came to. `left_in` names files that still hold the words (exports, notes), `unread` files that
-    could not be searched; `again` counts statements in the same words that were not struck."""
+    """The result of a strike. `struck` counts the statements, and `finished` says whether the words are erased.
+
+    `left_in` names files that still hold the words (exports, notes), `unread` files that could not be searched; `again`
+    counts the statements in the same words that were not struck.
+    """
 
     struck: int
     finished: bool
@@ -54,27 +95,30 @@ def strike(
     waiting: Callable[[str], None] = lambda why: None,
     stopped: Callable[[], bool] = lambda: False,
 ) -> StrikeReport:
-    """Strike these statements (ids) and all that carries their words. Waits for readers until `stopped`."""
+    """Strike these statements (ids), and all that carries their words.
+
+    While another program reads, `waiting` is called once with a sentence; the wait ends when `stopped` says so.
+    """
     count, words = store.writer.do(lambda db: _take_out(db, list(statements), by, now))
     store.people_version += 1
     if not finish(store, waiting, stopped):
         return StrikeReport(count, finished=False)
-    proof = look_over(store.folder, words)
+    proof = search_folder(store.folder, words)
     return StrikeReport(count, True, proof.left_in, proof.unread, proof.again)
 
 
 def pending(store: Store) -> bool:
-    """Whether an earlier strike still waits for its last step."""
+    """Whether an earlier strike still waits for its second step."""
     return is_pending(store.db)
 
 
 def finish(store: Store, waiting: Callable[[str], None], stopped: Callable[[], bool]) -> bool:
-    """The last step: no page, free page, log frame or backup keeps what was struck. False if it must wait."""
+    """Do the second step, again and again until it succeeds or `stopped` says so. Returns whether it succeeded."""
     rewritten = said = False
     while True:
         store.release_readers()
         if not rewritten:
-            rewritten = store.writer.do(partial(rewrite, folder=store.folder), plain=True)
+            rewritten = store.writer.do(partial(rewrite_files, folder=store.folder), plain=True)
         if rewritten and store.writer.do(empty_log, plain=True):
             return True
         if not said:
@@ -86,7 +130,7 @@ def finish(store: Store, waiting: Callable[[str], None], stopped: Callable[[], b
 
 
 def _take_out(db: sqlite3.Connection, asked: list[str], by: str, now: str) -> tuple[int, list[str]]:
-    """Take the rows out; returns how many there were and the words they held."""
+    """The first step. Returns how many statements were deleted, and their words."""
     ids = _with_earlier_forms(db, asked)
     while further := _made_only_from(db, ids):
         ids |= _with_earlier_forms(db, further)
@@ -98,7 +142,7 @@ def _take_out(db: sqlite3.Connection, asked: list[str], by: str, now: str) -> tu
         tomb = (one.id, one.subject.kind, one.subject.id, one.field, now, by)
         db.execute("INSERT OR REPLACE INTO tombstone VALUES (?, ?, ?, ?, ?, ?, 0)", tomb)
         _drop_drafts(db, one.subject.id, one.field, ids, words)
-    delete(db, [one.id for one, _ in struck])
+    delete_statements(db, [one.id for one, _ in struck])
     _quiet_acts(db, words)
     forget(db, struck, {ident for (ident,) in meant if ident})
     return len(struck), words
@@ -109,7 +153,9 @@ def _list(ids: Collection[str]) -> str:
 
 
 def _drop_drafts(db: sqlite3.Connection, subject: str, field: str, ids: set[str], words: list[str]) -> None:
-    """Drafts of a struck statement, and of the same field where one begins like the other."""
+    """Delete the drafts of this field that would replace a struck statement, or that hold the same words, or some of
+    them.
+    """
     query = "SELECT slot, words, replaces FROM draft WHERE subject = ? AND field = ?"
     for slot, typed, replaces in db.execute(query, (subject, field)).fetchall():
         line = fold(typed.strip())
@@ -118,7 +164,7 @@ def _drop_drafts(db: sqlite3.Connection, subject: str, field: str, ids: set[str]
 
 
 def _quiet_acts(db: sqlite3.Connection, words: list[str]) -> None:
-    """Lines about other acts that repeat the beginning of what was struck."""
+    """Blank the lines about acts that repeat the beginning of struck words, unless that is very short."""
     for one in words:
         start = one.strip()[:PIECE]
         if len(start) > PIECE // 4:
@@ -126,7 +172,7 @@ def _quiet_acts(db: sqlite3.Connection, words: list[str]) -> None:
 
 
 def _with_earlier_forms(db: sqlite3.Connection, asked: Iterable[str]) -> set[str]:
-    """The statements, all that they replaced, and all that replaced those."""
+    """The ids of the statements with all their earlier and later forms, following `replaces` both ways."""
     found: set[str] = set()
     queue = list(asked)
     while queue:
@@ -139,7 +185,11 @@ def _with_earlier_forms(db: sqlite3.Connection, asked: Iterable[str]) -> set[str
 
 
 def _made_only_from(db: sqlite3.Connection, ids: set[str]) -> set[str]:
-    """Statements about people, events and places that were made in the same acts and that nothing else means."""
+    """The ids of statements about people, events and places that exist only because of these statements.
+
+    Such a person, event or place is meant by a reading of these statements and by no other reading, is not the narrator
+    of other statements, and has no statements from other acts.
+    """
     meant = f"SELECT DISTINCT {_MEANT} AS id FROM reading WHERE {_NAMES} AND statement"
     made = {one for (one,) in db.execute(f"{meant} {_AMONG}", (_list(ids),)) if one}
     if not made:

@@ -1,8 +1,15 @@
-"""The proof of a strike: a search, with case folded, of every byte below the collection's folder.
+"""The proof of a strike: a search for the struck words in every byte of every file in the collection's folder.
 
-Words are sought in pieces, because a long text lies in a database in pieces, on pages that need not follow
-each other (SQLite file format, 1.6). Each piece is sought in UTF-8 and UTF-16, in every case, composed and
-decomposed, and as JSON and XML write it. What a file holds compressed (a PDF, a ZIP) this does not see.
+The theory of operation of the whole strike opens `strike`. The problem here is that the same words can be written in
+a file in many ways, and that SQLite spreads a long text over pages that need not follow each other (SQLite file
+format, 1.6). So the words are cut into pieces of at most PIECE characters, and each piece is searched for in each of
+its spellings: upper, lower, title and folded case; composed and decomposed; as JSON and XML escape it; each in UTF-8
+and UTF-16. The search ignores the case of ASCII letters. One piece that is found is enough.
+
+A database of ours is not counted if other statements, which were not struck, hold the same words: Leida may have told
+of the harbour in the same words as the struck statement. Their number is reported instead.
+
+What this search cannot see is what a file holds compressed, as a PDF or a ZIP does.
 """
 
 import html
@@ -19,63 +26,66 @@ from boxlore.core.statements import fold
 
 CHUNK = 1 << 20
 PIECE = 40
-"""Characters: as many of a statement as the line about an act ever repeats."""
+"""The most characters of a piece. The line about an act never repeats more of a statement than these."""
 
 _DATABASE = re.compile(r"\.sqlite(-wal|-shm|-journal)?\Z")
 
 _TEXTS = "SELECT words FROM statement UNION ALL SELECT words FROM draft UNION ALL SELECT value FROM reading"
-_AGAIN = "SELECT words FROM statement UNION ALL SELECT words FROM draft"
+"""All texts that the rows of a database hold."""
+_TOLD_TEXTS = "SELECT words FROM statement UNION ALL SELECT words FROM draft"
 
 
 @dataclass(frozen=True, slots=True)
 class Proof:
-    """Files that still hold the words, files that could not be read, and what is told in the same words elsewhere."""
+    """`left_in` are files that still hold the words, `unread` files that could not be read. `again` is the number of
+    statements and drafts that hold all the words of a struck one.
+    """
 
     left_in: tuple[str, ...] = ()
     unread: tuple[str, ...] = ()
     again: int = 0
 
 
-def look_over(folder: Path, words: Iterable[str]) -> Proof:
-    """Search the folder. A database of ours is left out where statements that were not struck say the same."""
+def search_folder(folder: Path, words: Iterable[str]) -> Proof:
+    """Search all files below the folder for these words."""
     needles = _needles(words)
     unread: list[str] = []
-    left: list[str] = []
+    still_holding: list[str] = []
     for path in _files(folder):
-        found = _found_in(path, needles, unread)
-        if found and not (_is_ours(folder, path) and found <= _said(path, found)):
-            left.append(str(path))
-    return Proof(tuple(left), tuple(unread), _said_again(folder / "collection.sqlite", words))
+        pieces_found = _pieces_in(path, needles, unread)
+        if pieces_found and not (_is_ours(folder, path) and pieces_found <= _pieces_in_rows(path, pieces_found)):
+            still_holding.append(str(path))
+    return Proof(tuple(still_holding), tuple(unread), _count_same_words(folder / "collection.sqlite", words))
 
 
-def holding(folder: Path, words: Iterable[str]) -> Iterator[Path]:
-    """Files below the folder in whose bytes any piece of the words stands, in any case."""
+def files_holding(folder: Path, words: Iterable[str]) -> Iterator[Path]:
+    """The files below the folder that hold any piece of these words; databases of ours are not treated apart."""
     needles = _needles(words)
     for path in _files(folder):
-        if _found_in(path, needles, []):
+        if _pieces_in(path, needles, []):
             yield path
 
 
 def pieces(words: str) -> list[str]:
-    """The words in pieces of at most PIECE characters; a short remainder goes with none."""
+    """The words in pieces of at most PIECE characters. A piece of half that or less is left out if there are others."""
     line = words.strip()
     cut = [line[at : at + PIECE].strip() for at in range(0, len(line), PIECE)]
-    return [one for one in cut if len(one) > PIECE // 2] or cut[:1]
+    return [piece for piece in cut if len(piece) > PIECE // 2] or cut[:1]
 
 
 def forms(piece: str) -> set[str]:
-    """One piece as it may be spelled in a file."""
+    """All spellings of a piece that a file may hold."""
     cases = {piece, piece.lower(), piece.upper(), piece.casefold(), piece.title(), fold(piece)}
-    spelled = {unicodedata.normalize(form, one) for one in cases for form in ("NFC", "NFD")} | cases
-    written = {json.dumps(one)[1:-1] for one in spelled} | {html.escape(one) for one in spelled}
-    return {one for one in spelled | written if one}
+    spellings = cases | {unicodedata.normalize(composed, case) for case in cases for composed in ("NFC", "NFD")}
+    escaped = {json.dumps(spelling)[1:-1] for spelling in spellings} | {html.escape(spelling) for spelling in spellings}
+    return {form for form in spellings | escaped if form}
 
 
 def _needles(words: Iterable[str]) -> dict[bytes, str]:
-    """Each spelling in each encoding, its ASCII letters lower-cased, with the piece that it spells."""
+    """Bytes to search for -> the piece that they spell. ASCII letters are in lower case."""
     codes = ("utf-8", "utf-16-le", "utf-16-be")
-    every = {piece for one in words for piece in pieces(one) if piece}
-    return {form.encode(code).lower(): piece for piece in every for form in forms(piece) for code in codes}
+    all_pieces = {piece for told in words for piece in pieces(told) if piece}
+    return {form.encode(code).lower(): piece for piece in all_pieces for form in forms(piece) for code in codes}
 
 
 def _files(folder: Path) -> Iterator[Path]:
@@ -84,47 +94,50 @@ def _files(folder: Path) -> Iterator[Path]:
             yield path
 
 
-def _found_in(path: Path, needles: Mapping[bytes, str], unread: list[str]) -> set[str]:
-    found: set[str] = set()
+def _pieces_in(path: Path, needles: Mapping[bytes, str], unread: list[str]) -> set[str]:
+    """The pieces that a file holds. A file that cannot be read is added to `unread`."""
+    in_file: set[str] = set()
     longest = max(map(len, needles), default=0)
     tail = b""
     try:
         with open(path, "rb") as file:
             while longest and (data := file.read(CHUNK)):
                 window = tail + data.lower()
-                found |= {piece for needle, piece in needles.items() if piece not in found and needle in window}
+                in_file |= {piece for needle, piece in needles.items() if piece not in in_file and needle in window}
                 tail = window[-longest:]
     except OSError:
         unread.append(str(path))
-    return found
+    return in_file
 
 
 def _is_ours(folder: Path, path: Path) -> bool:
-    """Whether a file is the database, its log, or a backup."""
+    """Whether the file is the database, its write-ahead log, or a backup."""
     return path.parent in (folder, folder / "backups") and _DATABASE.search(path.name) is not None
 
 
-def _said(path: Path, found: set[str]) -> set[str]:
-    """Those of the pieces that the rows of this database hold."""
+def _pieces_in_rows(path: Path, wanted: set[str]) -> set[str]:
+    """Those of the wanted pieces that stand in rows of this database, and so in statements that were not struck."""
     name = path.with_name(_DATABASE.sub(".sqlite", path.name))
-    asked = {piece: {form.lower() for form in forms(piece)} for piece in found}
-    said: set[str] = set()
+    forms_of = {piece: {form.lower() for form in forms(piece)} for piece in wanted}
+    in_rows: set[str] = set()
     try:
         with closing(sqlite3.connect(f"{name.resolve().as_uri()}?mode=ro", uri=True)) as db:
             for (text,) in db.execute(_TEXTS):
-                seen = (text.lower(), fold(text))
-                said |= {piece for piece, some in asked.items() if any(one in each for one in some for each in seen)}
-                if said == found:
+                lowered = (text.lower(), fold(text))
+                in_rows |= {
+                    piece for piece in wanted if any(form in line for form in forms_of[piece] for line in lowered)
+                }
+                if in_rows == wanted:
                     break
     except sqlite3.DatabaseError:
         return set()
-    return said
+    return in_rows
 
 
-def _said_again(path: Path, words: Iterable[str]) -> int:
-    """How many statements and drafts hold all the words of one that was struck."""
-    asked = {fold(one.strip()) for one in words if one.strip()}
-    if not asked:
+def _count_same_words(path: Path, words: Iterable[str]) -> int:
+    """How many statements and drafts hold all the words of a struck statement."""
+    struck = {fold(told.strip()) for told in words if told.strip()}
+    if not struck:
         return 0
     with closing(sqlite3.connect(f"{path.resolve().as_uri()}?mode=ro", uri=True)) as db:
-        return sum(any(one in fold(text) for one in asked) for (text,) in db.execute(_AGAIN))
+        return sum(any(struck_words in fold(text) for struck_words in struck) for (text,) in db.execute(_TOLD_TEXTS))

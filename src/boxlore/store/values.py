@@ -1,4 +1,4 @@
-"""What goes into the store and what comes out: plain values."""
+"""The values that go into the store and come out of it."""
 
 from dataclasses import dataclass
 
@@ -7,7 +7,10 @@ from boxlore.core.statements import KEEPER, Kind, Reading, Source, Statement, Su
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Settlement:
-    """The keeper's word on a conflict: `chosen` is a statement's id (empty for both or doubtful)."""
+    """The keeper's decision in a conflict between the statements `weighed` (ids).
+
+    `chosen` is the id of the one to use; it is empty if both stay or the matter stays doubtful.
+    """
 
     id: str
     subject: Subject
@@ -19,7 +22,10 @@ class Settlement:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Change:
-    """The rows of one act, written in one transaction. `withdraws` names acts that are undone by it."""
+    """The rows of one act, which are written in one transaction.
+
+    `what` says in a line what was done, `readings` are (statement id, reading), `withdraws` are ids of acts undone.
+    """
 
     act: str
     what: str
@@ -35,7 +41,7 @@ class Change:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Draft:
-    """What is being typed into one field; `slot` tells apart several boxes of a field that gathers."""
+    """What is being typed into one field. `slot` tells apart the boxes of a field that may have several statements."""
 
     subject: Subject
     field: str
@@ -53,7 +59,10 @@ class Draft:
 
 @dataclass(frozen=True, slots=True)
 class Hit:
-    """One line of a search. `item` is the item's id, empty where the words are about something else."""
+    """One line of a search. `item` is the id of the item that the words belong to, or empty if they belong to none.
+
+    `number` and `mark` are the item's; `draft` says that the words are still being typed.
+    """
 
     item: str
     number: str
@@ -66,7 +75,7 @@ class Hit:
 
 @dataclass(frozen=True, slots=True)
 class Past:
-    """One row of a field's history, and what became of it: in force, replaced or withdrawn."""
+    """One statement of a field's history. `state` is `in force`, `replaced` or `withdrawn`."""
 
     statement: Statement
     state: str
@@ -74,7 +83,7 @@ class Past:
 
 @dataclass(frozen=True, slots=True)
 class ActDone:
-    """One line of the list of what was done, newest first."""
+    """One line of the list of acts: what was done, when, by whom, and whether it is withdrawn."""
 
     id: str
     what: str
@@ -84,4 +93,6 @@ class ActDone:
 
 
 PERSON_NAMES = ("name", "given", "family", "born_as", "married_as", "nickname")
+"""Fields that hold a name of a person, event or place."""
 NAMED_KINDS = (Kind.PERSON, Kind.EVENT, Kind.PLACE)
+"""Kinds whose names complete what is typed."""

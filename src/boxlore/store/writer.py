@@ -1,4 +1,4 @@
-"""The one thread that writes. What is typed goes first, so that no long task ever delays a keystroke."""
+"""The one thread that writes to the database. What is typed is written first, so that no long task delays a key."""
 
 import itertools
 import queue
@@ -12,11 +12,12 @@ from boxlore.core.errors import CouldNot
 
 WriteJob = Callable[[sqlite3.Connection], Any]
 
-DRAFT, CHANGE, LEAVE = 0, 1, 2
+DRAFT, CHANGE, END = 0, 1, 2
+"""Priorities of jobs; the lowest number goes first."""
 
 
 class Writer:
-    """Owns the writing connection. `do` runs a job in one transaction and waits until it is on the disk."""
+    """Owns the writing connection and runs jobs on it, one after the other, in a thread of its own."""
 
     def __init__(self, db: sqlite3.Connection) -> None:
         self._db = db
@@ -28,9 +29,10 @@ class Writer:
         self._thread.start()
 
     def do(self, job: WriteJob, priority: int = CHANGE, *, plain: bool = False) -> Any:
-        """Run a job on the writing connection and return its result. `plain`: it minds its own transactions.
+        """Run a job in one transaction and return its result when it is on the disk.
 
-        Raises CouldNot when the disk refuses, and when the collection was closed meanwhile.
+        With `plain` the job begins and ends its transactions itself. Raises CouldNot when the disk refuses, and when
+        the collection is closed.
         """
         done: Future[Any] = Future()
         run = job if plain else _in_transaction(job)
@@ -41,11 +43,11 @@ class Writer:
         return done.result()
 
     def close(self) -> None:
-        """Finish what is queued, then close the connection. Closing twice is no fault."""
+        """Finish the jobs that wait, then close the connection. It may be called twice."""
         with self._door:
             if not self._closed:
                 self._closed = True
-                self._jobs.put((LEAVE, next(self._order), None, Future()))
+                self._jobs.put((END, next(self._order), None, Future()))
         self._thread.join()
 
     def _run(self) -> None:
@@ -55,19 +57,21 @@ class Writer:
                 break
             try:
                 done.set_result(job(self._db))
-            except BaseException as error:  # noqa: BLE001  # handed to whoever asked, whatever it is
-                done.set_exception(_said(error))
+            except BaseException as error:  # noqa: BLE001  # it is raised again where the job was asked for
+                done.set_exception(_in_words(error))
         self._db.close()
 
 
 def _in_transaction(job: WriteJob) -> WriteJob:
+    """The job in a transaction, which is rolled back if the job raises."""
+
     def run(db: sqlite3.Connection) -> Any:
         db.execute("BEGIN IMMEDIATE")
         try:
             result = job(db)
             db.execute("COMMIT")
         except BaseException:
-            if db.in_transaction:  # SQLite ends it by itself when the disk is full
+            if db.in_transaction:  # SQLite itself ends the transaction when the disk is full
                 db.execute("ROLLBACK")
             raise
         return result
@@ -75,8 +79,8 @@ def _in_transaction(job: WriteJob) -> WriteJob:
     return run
 
 
-def _said(error: BaseException) -> BaseException:
-    """The sentence for what SQLite refuses; everything else as it is."""
+def _in_words(error: BaseException) -> BaseException:
+    """The CouldNot for an error of SQLite; any other error as it is."""
     if not isinstance(error, sqlite3.Error):
         return error
     words = str(error)
