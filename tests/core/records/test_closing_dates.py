@@ -7,14 +7,28 @@ from datetime import date
 from typing import Any
 
 import pytest
-from tests.core.records.cast import ARCHIVE, NAMED, OUTSIDE, PEOPLE, TODAY, person, record, said, shown, stories
+from tests.core.records.cast import (
+    ARCHIVE,
+    FAMILY,
+    NAMED,
+    OUTSIDE,
+    PEOPLE,
+    TODAY,
+    person,
+    record,
+    said,
+    scan,
+    shown,
+    stories,
+)  # fmt: skip
 
 from boxlore.core.people.person import Person, Registry
 from boxlore.core.records.audience import Recipient, To
 from boxlore.core.records.closing_dates import Closing, years_after
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.in_force import PersonShown, Record
 from boxlore.core.records.living import life_of
 from boxlore.core.records.withheld import withhold
+from boxlore.core.statements import Said, Source
 
 CLOSES = date(2126, 11, 25)
 """100 years from the day of the transfer."""
@@ -91,6 +105,7 @@ def test_in_words_that_name_someone_a_shared_family_name_may_mean_the_others() -
 
 LATER = "archive:2060-01-01"
 DEAD_KEPT = person("tom", "Tom", dead=True, audience=LATER)
+PART_KEPT = person("tom", "Tom", dead=True, told_to=frozenset({"anyone", LATER}))
 LIVING_KEPT = person("mia", "Mia", born={"latest": "1966-03-03"}, audience=LATER)
 
 KEPT: dict[str, tuple[Record, tuple[Person, ...], date]] = {
@@ -98,6 +113,7 @@ KEPT: dict[str, tuple[Record, tuple[Person, ...], date]] = {
     "the item": (record(audiences=(LATER,), told=stories(said())), (), date(2060, 1, 1)),
     "one field": (record(audiences=(f"story={LATER}",), told=stories(said())), (), date(2060, 1, 1)),
     "someone dead": (record(told=stories(said("Tom rowed."))), (DEAD_KEPT,), date(2060, 1, 1)),
+    "a part of someone": (record(people=(shown("tom", "Tom Rourke"),)), (PART_KEPT,), date(2060, 1, 1)),
     "someone living": (NAMES_MIA, (LIVING_KEPT,), date(2066, 3, 3)),
 }
 
@@ -117,6 +133,12 @@ def test_on_its_own_day_it_is_open() -> None:
     assert until(closing(), record(told=stories(said(audience="archive:2026-11-26")))) == date(2026, 11, 26)
 
 
+def test_words_that_cannot_be_read_name_no_day() -> None:
+    """They keep the item to the keeper, so that the closed part does not have it either."""
+    odd = record(audiences=("archive:soon",), told=stories(said()))
+    assert ARCHIVE.seen(odd).told == {} and closing().of(odd) is None
+
+
 def test_the_latest_day_holds_and_every_reason_is_said_once() -> None:
     both = record(told=stories(said("Mia fell in.", statement="1"), said("Mia swam.", audience=LATER, statement="2")))
     closure = closing(person("mia", "Mia", born={"latest": "1966-03-03"})).of(both)
@@ -129,3 +151,34 @@ def test_the_latest_day_holds_and_every_reason_is_said_once() -> None:
 
 def test_years_after_stops_at_the_end_of_the_calendar() -> None:
     assert years_after(date(9950, 1, 1), 100) == date(9999, 1, 1)
+
+
+def test_the_example_of_the_theory() -> None:
+    """TRA-0018 as the docstring of core/records/audience has it."""
+    born = {"born": {"latest": "1941-05-17"}}
+    tom, leida, con = person("tom", "Tom", dead=True), person("leida", "Leida", **born), person("con", "Con")
+    by_leida: dict[str, Any] = {"by": Source(Said.NARRATOR, "leida"), "said_by": "Leida Rourke"}
+    whole = record(
+        told={
+            "story": (
+                said("Con had lent them the car.", **by_leida),
+                said("The priest was late.", audience="family", **by_leida),
+            ),
+            "inscription": (said("Leida and Tom, Easter ’64", "inscription", Source(Said.INSCRIPTION, "verso")),),
+        },
+        people=(
+            PersonShown(told=said("Tom", "person", **by_leida), name="Tom Rourke", person="tom", number=1),
+            PersonShown(told=said("Leida", "person", **by_leida), name="Leida Rourke", person="leida", number=2),
+        ),
+        scans=(scan("scans/wedding_1964_f.jpg"),),
+    )
+    made = closing(tom, leida, con)
+    outside = made.outside.seen(whole)
+    (shown,) = outside.people
+    assert (shown.name, shown.told.said_by, shown.told.source.said) == ("Tom Rourke", "", Said.NARRATOR)
+    assert (outside.told, outside.withheld, outside.closed_scans) == ({}, 4, True)
+    assert FAMILY.seen(whole) == whole
+    closed = ARCHIVE.seen(whole)
+    assert [view.words for view in closed.all("story")] == ["Con had lent them the car."]
+    assert (closed.withheld, closed.closed_scans) == (1, False)
+    assert until(made, closed) == CLOSES > date(2041, 5, 17)

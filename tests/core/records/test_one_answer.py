@@ -4,6 +4,7 @@ The rule is ours (core/records/audience); the names are the invented family's.
 """
 
 from dataclasses import replace
+from datetime import date
 
 import pytest
 from tests.core.records.cast import (
@@ -14,6 +15,8 @@ from tests.core.records.cast import (
     NAMED,
     OUTSIDE,
     PLAIN,
+    TODAY,
+    person,
     recipient,
     record,
     said,
@@ -23,9 +26,12 @@ from tests.core.records.cast import (
 )  # fmt: skip
 
 from boxlore.core.records.audience import OF_SCANS, Recipient, To
+from boxlore.core.records.audience_levels import closed_until
 from boxlore.core.records.containers import Mark
 from boxlore.core.records.in_force import Record
-from boxlore.core.statements import Kind, Said, Source, Subject
+from boxlore.core.records.living import life_of
+from boxlore.core.records.withheld import withhold
+from boxlore.core.statements import Kind, Said, Source, Statement, Subject
 
 
 @pytest.mark.parametrize("where", NAMED)
@@ -122,3 +128,67 @@ def test_a_namesake_may_not_be_named() -> None:
 def test_people_are_counted_once_however_many_entries_they_have() -> None:
     assert OUTSIDE.withheld.count == 1
     assert OUTSIDE.withheld.whole_names == {"Mia Rourke", "M. Rourke"}
+
+
+def test_a_name_of_which_a_part_is_kept_is_told_without_it() -> None:
+    """`names` says what the recipient may call somebody: in the picture, and as who told it."""
+    known = recipient(To.FAMILY, names={"tom": "Tom Rourke"})
+    by_tom = Source(Said.NARRATOR, "tom")
+    whole = record(
+        told=stories(said(by=by_tom, said_by="Tom of the Wharf")), people=(shown("tom", "Tom of the Wharf"),)
+    )
+    seen = known.seen(whole)
+    assert (seen.people[0].name, seen.all("story")[0].said_by) == ("Tom Rourke", "Tom Rourke")
+    assert list(known.namings(whole)) == []
+    assert known.may_name_source(said(by=by_tom, said_by="Tom of the Wharf"))
+
+
+TOLD_TO = [({"anyone"}, True), ({"anyone", "keeper"}, False), (set(), True)]
+
+
+@pytest.mark.parametrize(("told_to", "all_known"), TOLD_TO)
+def test_whether_all_of_somebody_may_be_known(told_to: set[str], all_known: bool) -> None:
+    assert FAMILY.may_know_all_of(person("tom", "Tom", told_to=frozenset(told_to))) is all_known
+
+
+def test_what_is_known_of_someone_goes_by_its_audience_whoever_is_withheld() -> None:
+    born = Statement(id="1", act="1", subject=Subject(Kind.PERSON, "mia"), field="given", words="Mia", recorded_at="")
+    assert OUTSIDE.may_know(born)
+    assert not OUTSIDE.may_know(replace(born, audience="family"))
+
+
+FORMS = [
+    (To.KEEPER, False, False, False, True),
+    (To.FAMILY, False, True, False, True),
+    (To.ARCHIVE, False, False, True, True),
+    (To.OUTSIDE, True, False, False, False),
+]
+
+
+@pytest.mark.parametrize(("to", "public", "family", "closed_part", "closed_passages"), FORMS)
+def test_for_whom_something_is_made_says_its_form(
+    to: To, public: bool, family: bool, closed_part: bool, closed_passages: bool
+) -> None:
+    assert (to.is_public, to.is_family, to.is_closed_part) == (public, family, closed_part)
+    assert recipient(to).may_hear_closed_passages is closed_passages
+
+
+DAYS = [
+    ("archive:2026-11-26", date(2026, 11, 26)),
+    ("archive:2026-11-25", None),
+    ("family", None),
+    ("archive:soon", None),
+]
+
+
+@pytest.mark.parametrize(("text", "day"), DAYS)
+def test_until_when_an_audience_is_closed(text: str, day: date | None) -> None:
+    assert closed_until(text, TODAY) == day
+
+
+def test_a_husband_is_not_sought_as_a_wife() -> None:
+    """“Mrs Tom Rourke” is Tom's wife; “Mrs Mia Rourke” is nobody's husband."""
+    mia = person("mia", "Mia", "Parata", dead=True)
+    tom = person("tom", "Tom", "Rourke", sex="male", spouses=("mia",))
+    lives = {one.id: life_of(one, TODAY) for one in (mia, tom)}
+    assert not withhold([mia, tom], lives, To.OUTSIDE, TODAY).finds("Mrs Mia Parata")

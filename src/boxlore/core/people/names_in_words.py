@@ -26,33 +26,35 @@ def tokens_of(words: str) -> list[str]:
 
 @dataclass(frozen=True, slots=True)
 class NameForms:
-    """Forms of names to look for: each as its folded words, under the first of them."""
+    """Forms of names to look for, as folded words: those of one word, and the longer ones under the first of theirs."""
 
-    by_first: Mapping[str, tuple[tuple[str, ...], ...]] = starts(default_factory=dict)
+    alone: frozenset[str] = frozenset()
+    longer: Mapping[str, tuple[tuple[str, ...], ...]] = starts(default_factory=dict)
+
+    def __bool__(self) -> bool:
+        return bool(self.alone or self.longer)
 
     def stand_in(self, tokens: Sequence[str]) -> bool:
         """Whether any of the forms stands in these words (as `tokens_of` gives them)."""
-        return bool(self.by_first) and any(self._stands_at(tokens, at) for at in range(len(tokens)))
+        if any(not self.alone.isdisjoint(stems(token)) for token in tokens):
+            return True
+        return any(token in self.longer and self._stands_at(tokens, at) for at, token in enumerate(tokens))
 
     def _stands_at(self, tokens: Sequence[str], at: int) -> bool:
-        if any((stem,) in self.by_first.get(stem, ()) for stem in stems(tokens[at])):
-            return True
-        return any(
-            len(form) > 1
-            and tuple(tokens[at : at + len(form) - 1]) == form[:-1]
-            and at + len(form) <= len(tokens)
-            and form[-1] in stems(tokens[at + len(form) - 1])
-            for form in self.by_first.get(tokens[at], ())
-        )
+        for *first, last in self.longer[tokens[at]]:
+            end = at + len(first)
+            if end < len(tokens) and first == list(tokens[at:end]) and last in stems(tokens[end]):
+                return True
+        return False
 
 
 def name_forms(forms: Iterable[str]) -> NameForms:
     """The forms as they are looked for; one without a letter or digit is no form."""
-    by_first: dict[str, set[tuple[str, ...]]] = {}
-    for form in forms:
-        if tokens := tuple(tokens_of(form)):
-            by_first.setdefault(tokens[0], set()).add(tokens)
-    return NameForms({first: tuple(sorted(whole)) for first, whole in by_first.items()})
+    words = {tuple(tokens_of(form)) for form in forms} - {()}
+    longer: dict[str, tuple[tuple[str, ...], ...]] = {}
+    for form in sorted(form for form in words if len(form) > 1):
+        longer[form[0]] = (*longer.get(form[0], ()), form)
+    return NameForms(frozenset(form[0] for form in words if len(form) == 1), longer)
 
 
 def stems(token: str) -> list[str]:

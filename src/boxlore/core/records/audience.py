@@ -13,8 +13,9 @@ The idea. All that a decision needs is gathered once, in a `Recipient`: for whom
 them (`Withheld`), and what the keeper has kept to whom. It has one question for each kind of thing that can be told:
 
     may_be_told     one statement, of an item, person, event, place, sitting or collection
-    without_names   the same statement, without the name of who or what says it
-    may_read        plain words: a name, a mark, a label, the name of a file, a page
+    without_names   the same statement, without the name of who says it if that may not be told
+    may_name        a person of the registry, by a name
+    may_read        plain words: a mark, a label, the name of a file, a page
     seen            a whole record, as the recipient may have it
     namings         where a record names or shows someone withheld
 
@@ -37,8 +38,8 @@ What always holds:
 
 An audience of `archive:D` is closed until the day D, and on D itself it is for anyone.
 
-An example. TRA-0022 is Leida and Tom before the church at Easter 1964. Tom Rourke died in 2011. Leida and Con, Tom's
-brother, live, and have consented to nothing. Leida told it all.
+An example. TRA-0018 is Leida and Tom before the church at Easter 1964. Tom Rourke died in 2011. Leida (born in 1941)
+and Con, Tom's brother, live, and have consented to nothing. Leida told it all.
 
     statement                              its audience   the family has   outside has
     person “Tom”, on the picture           anyone         it               it, said by a narrator
@@ -46,10 +47,10 @@ brother, live, and have consented to nothing. Leida told it all.
     story “Con had lent them the car.”     anyone         it               nothing: the words name Con
     story “The priest was late.”           family         it               nothing: it is for the family
     back “Leida and Tom, Easter ’64”       anyone         it               nothing: the words name Leida
-    both scans                                            they             nothing: they show and name Leida
+    the scans                                             they             nothing: they show and name Leida
 
-Outside the record has Tom, and says that four statements are withheld. The closed part has all but the priest, and
-says until when: 100 years from the births of Leida and of Con.
+Outside the record has Tom, and says that four statements are withheld. The closed part has all but the priest. It is
+closed for 100 years from Leida's birth, and, since nobody told when Con was born, from the transfer: the later holds.
 """
 
 from collections.abc import Callable, Iterator, Mapping, Sequence

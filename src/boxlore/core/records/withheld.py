@@ -40,14 +40,14 @@ class Withheld:
 
     def finds(self, words: str) -> bool:
         """Whether the words hold any form of a withheld name (case, accents and points aside, whole words)."""
-        return bool(self.forms.by_first) and self.forms.stand_in(tokens_of(words))
+        return bool(self.forms) and self.forms.stand_in(tokens_of(words))
 
     def named_in(self, words: str) -> frozenset[str]:
         """Whose names stand in the words, by the first id of each.
 
         In words that hold a withheld name, a family name alone may mean anyone withheld who bears it.
         """
-        tokens = tokens_of(words) if self.forms.by_first else []
+        tokens = tokens_of(words) if self.forms else []
         if not self.forms.stand_in(tokens):
             return frozenset()
         return frozenset(ident for ident, forms in self.by_person.items() if forms.stand_in(tokens))
