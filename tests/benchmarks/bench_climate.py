@@ -9,7 +9,7 @@ import math
 import time
 from datetime import datetime, timedelta
 
-from boxlore.core.originals.climate import climate_findings, summed
+from boxlore.core.originals.climate import climate_findings, figures_of
 from boxlore.core.originals.climate_log import read_log
 
 ROWS = 52_560
@@ -44,7 +44,7 @@ def main() -> None:
         began = time.perf_counter()
         log = read_log(text)
         read = time.perf_counter() - began
-        findings = climate_findings(summed(log.readings))
+        findings = climate_findings(figures_of(log.readings))
         took = time.perf_counter() - began
         assert len(log.readings) == ROWS == rows - 1, len(log.readings)
         assert len(findings) > 1, findings

@@ -93,7 +93,7 @@ def _stop_on_interrupt() -> Iterator[Callable[[Bar], None]]:
         signal.signal(signal.SIGINT, before)
 
 
-def counted(bar: Bar) -> Callable[[str, int, int], None]:
+def counting(bar: Bar) -> Callable[[str, int, int], None]:
     """A function of (label, done, total) that moves the bar, for a task that counts its own steps.
 
     `done` is the count so far, not the steps since the last call; each new label begins a new stage.

@@ -10,7 +10,7 @@ from boxlore.core.rules.of_record import look_over
 from boxlore.core.rules.together import Together
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records import EVERYTHING, Selection, records, weddings
-from boxlore.tasks.originals.housing_check import ground_of, item_findings, whole_findings
+from boxlore.tasks.originals.housing_check import general_findings, ground_of, item_findings
 from boxlore.tasks.scans.fixity import schedule_findings
 from boxlore.tasks.scans.lookalikes import Alike, alike
 
@@ -46,7 +46,7 @@ def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator
     if selection == EVERYTHING:
         for finding in schedule_findings(collection):
             yield ItemFinding(finding, "", "")
-        for whole in whole_findings(ground):
+        for whole in general_findings(ground):
             if whole.finding.rule != "kept.nowhere":  # said with the item, above
                 yield ItemFinding(whole.finding, whole.number, whole.mark)
         for one in look_over_people(people, weddings(collection)):

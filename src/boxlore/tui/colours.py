@@ -55,7 +55,7 @@ ModalScreen { background: $background 60%; align: center middle; }
 """
 
 
-def of_terminal() -> str:
+def theme_for_terminal() -> str:
     """The theme that suits the terminal: `paper` if COLORFGBG ends in 7 or 15 (a light background), else `lamp`.
 
     COLORFGBG is set by some terminals only (common practice, no source).

@@ -14,11 +14,11 @@ from boxlore.core.originals.climate import (
     category,
     celsius_of,
     climate_findings,
+    decay_rate,
     dew_point,
     fahrenheit,
+    figures_of,
     longest_run,
-    rate,
-    summed,
 )
 
 START = datetime(2026, 3, 2)
@@ -29,7 +29,7 @@ def log(*values: tuple[float, float], hours: float = 1) -> list[Measurement]:
 
 
 def rules(readings: list[Measurement]) -> list[str]:
-    return [one.rule.removeprefix("climate.") for one in climate_findings(summed(readings))]
+    return [one.rule.removeprefix("climate.") for one in climate_findings(figures_of(readings))]
 
 
 @pytest.mark.parametrize(("t", "rh", "dew"), [(20, 50, 9.3), (21, 65, 14.2), (20, 100, 20.0)])
@@ -57,9 +57,9 @@ def test_categories(mean: float, name: str) -> None:
 
 
 def test_the_rate_doubles_every_ten_fahrenheit() -> None:
-    assert round(rate(celsius_of(80)), 1) == 2.3
-    assert rate(celsius_of(78)) == pytest.approx(2)
-    assert rate(20) == pytest.approx(1)
+    assert round(decay_rate(celsius_of(80)), 1) == 2.3
+    assert decay_rate(celsius_of(78)) == pytest.approx(2)
+    assert decay_rate(20) == pytest.approx(1)
     assert fahrenheit(celsius_of(71.5)) == pytest.approx(71.5)
 
 
@@ -116,7 +116,7 @@ def test_a_gap_ends_a_damp_run() -> None:
 
 
 def test_the_computation_is_shown() -> None:
-    found = {one.rule: one for one in climate_findings(summed(log(*[(celsius_of(80), 70)] * 72)))}
+    found = {one.rule: one for one in climate_findings(figures_of(log(*[(celsius_of(80), 70)] * 72)))}
     assert "2^((80.0 - 68) / 10) = 2.3" in found["climate.warm"].because[0]
     assert found["climate.mould"].because == ("from 2026-03-02 00:00 to 2026-03-05 00:00",)
     assert "72 readings over 71 hours, longest gap 1 hours" in found["climate.category"].because[0]

@@ -15,11 +15,11 @@ from boxlore.tasks.originals.climate import (
     chart_lines,
     humidity_at,
     judge,
-    judged,
+    judge_locations,
     keep_log,
     note_reading,
     read_file,
-    typed,
+    read_typed,
     write_chart,
 )
 from boxlore.tasks.originals.housing import new_location
@@ -51,7 +51,7 @@ def test_a_log_is_kept_once_and_judged_again_from_the_copy(collection: Collectio
     assert "climate.mould" in [one.rule for one in kept.findings]
     keep_log(collection, log, "House / Cellar")
     log.unlink()
-    (again,) = judged(collection)
+    (again,) = judge_locations(collection)
     assert (again.where, len(again.readings)) == ("House / Cellar", 96)
     assert again.climate == kept.climate
     assert humidity_at([again], ("House", "Cellar", "Shelf 1")) == pytest.approx(71)
@@ -62,15 +62,15 @@ def test_a_log_that_changed_or_went_is_said_and_left_out(collection: Collection,
     keep_log(collection, log, "Cellar")
     (copy,) = (collection.folder / "papers" / "climate").iterdir()
     copy.write_text("Time,Temperature C,Humidity\n2026-01-01 10:00,1,1\n")
-    assert [one.rule for one in judged(collection)[0].findings] == ["climate.log-changed", "climate.short"]
+    assert [one.rule for one in judge_locations(collection)[0].findings] == ["climate.log-changed", "climate.short"]
     copy.unlink()
-    assert "is not there" in judged(collection)[0].findings[0].message
+    assert "is not there" in judge_locations(collection)[0].findings[0].message
 
 
 def test_readings_by_hand_are_kept_and_too_few_get_no_verdict(collection: Collection) -> None:
     note_reading(collection, "Cellar", datetime(2026, 3, 1, 14), "68F", "55%")
     note_reading(collection, "Cellar", datetime(2026, 3, 1, 15), "20.5 °C", "54")
-    (one,) = judged(collection)
+    (one,) = judge_locations(collection)
     assert [(round(t, 1), rh) for _, t, rh in one.readings] == [(20, 55), (20.5, 54)]
     assert [finding.rule for finding in one.findings] == ["climate.short"]
 
@@ -78,7 +78,7 @@ def test_readings_by_hand_are_kept_and_too_few_get_no_verdict(collection: Collec
 @pytest.mark.parametrize(("t", "rh"), [("68", "50%"), ("warm", "50%"), ("20C", "0%"), ("20C", "101%"), ("20C", "dry")])
 def test_what_is_no_reading_is_said(t: str, rh: str) -> None:
     with pytest.raises(WrongUse, match="is no"):
-        typed(t, rh)
+        read_typed(t, rh)
 
 
 @pytest.mark.parametrize("coding", ["utf-8-sig", "utf-16", "cp1252"])

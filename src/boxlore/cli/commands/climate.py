@@ -12,7 +12,7 @@ from boxlore.tasks.originals.climate import (
     Judged,
     chart_lines,
     judge,
-    judged,
+    judge_locations,
     keep_log,
     note_reading,
     read_file,
@@ -49,7 +49,7 @@ def climate(
         return
     if log is None:
         with open_collection(ctx.obj, write=False) as collection:
-            judgements = judged(collection)
+            judgements = judge_locations(collection)
     elif location:
         with open_for_writing(ctx.obj) as collection:
             judgements = [keep_log(collection, log, location, unit=unit, order=order)]

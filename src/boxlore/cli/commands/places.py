@@ -45,7 +45,7 @@ def add(ctx: click.Context, name: str, inside: str, at: str, also: tuple[str, ..
     """Make NAME a place of the family's own."""
     new = NewPlace(name=name, inside=inside, at=at, also=also, years=years)
     with open_for_writing(ctx.obj) as collection, talk.progress() as bar:
-        findings = add_place(collection, new, gazetteer_of(collection, talk.counted(bar)))
+        findings = add_place(collection, new, gazetteer_of(collection, talk.counting(bar)))
     talk.say(f"“{output.safe(name)}” is a place of the family's own now.")
     for finding in findings:
         talk.say(finding.message)
@@ -61,6 +61,6 @@ def take(ctx: click.Context, table: Path, names: Path | None, countries: tuple[s
     """Take in TABLE, a GeoNames file of 19 columns (a whole country, every hamlet); GeoNames data are CC BY 4.0."""
     with open_for_writing(ctx.obj) as collection, talk.progress() as bar:
         country_codes = [country.upper() for country in countries]
-        count = take_gazetteer(collection, table, names=names, countries=country_codes, heard=talk.counted(bar))
-        gazetteer_of(collection, talk.counted(bar))
+        count = take_gazetteer(collection, table, names=names, countries=country_codes, heard=talk.counting(bar))
+        gazetteer_of(collection, talk.counting(bar))
     talk.say(f"{count:,} places and areas are known to this collection now, beside the shipped ones.")

@@ -60,7 +60,7 @@ def category(mean: float) -> str:
     return min(ANCHORS, key=lambda anchor: abs(anchor[1] - mean))[0]
 
 
-def rate(celsius: float) -> float:
+def decay_rate(celsius: float) -> float:
     """How many times as fast as at 68 °F (20 °C) things decay: 2 to the power of (°F - 68) / 10."""
     return float(2 ** ((fahrenheit(celsius) - 68) / 10))
 
@@ -114,7 +114,7 @@ class Climate:
         return self.count >= FEWEST and self.spans >= SHORTEST
 
 
-def summed(readings: Sequence[Measurement]) -> Climate | None:
+def figures_of(readings: Sequence[Measurement]) -> Climate | None:
     """The figures of a log, whose readings stand in the order of their times; None for an empty log."""
     if not readings:
         return None
@@ -255,10 +255,9 @@ def _warm(climate: Climate) -> Iterator[Finding]:
     if climate.mean_t > WARM or climate.high_t > WARM:
         celsius = climate.mean_t if climate.mean_t > WARM else climate.high_t
         when = "on average" if climate.mean_t > WARM else "at its warmest"
-        because = f"2^(({fahrenheit(celsius):.1f} - 68) / 10) = {rate(celsius):.1f}"
-        message = (
-            f"Warm: {_degrees(celsius)} {when}; things decay {rate(celsius):.1f} times as fast as at 68 °F (20 °C)."
-        )
+        rate = decay_rate(celsius)
+        because = f"2^(({fahrenheit(celsius):.1f} - 68) / 10) = {rate:.1f}"
+        message = f"Warm: {_degrees(celsius)} {when}; things decay {rate:.1f} times as fast as at 68 °F (20 °C)."
         yield make_finding("climate.warm", Severity.NOTE, message, "NEDCC 5.3: decay about doubles per 10 °F", because)
 
 

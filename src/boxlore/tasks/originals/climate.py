@@ -10,7 +10,7 @@ from pathlib import Path
 
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.findings import Finding, Severity, make_finding
-from boxlore.core.originals.climate import Climate, Measurement, celsius_of, climate_findings, summed
+from boxlore.core.originals.climate import Climate, Measurement, celsius_of, climate_findings, figures_of
 from boxlore.core.originals.climate_chart import text_chart
 from boxlore.core.originals.climate_log import ClimateLog, read_log
 from boxlore.core.statements import Kind, Subject
@@ -63,7 +63,7 @@ def _text(data: bytes) -> str:
 
 def judge(where: str, readings: Sequence[Measurement], notes: Iterable[str] = ()) -> Judged:
     """The figures and findings of readings that stand in the order of their times."""
-    climate = summed(readings)
+    climate = figures_of(readings)
     return Judged(where, tuple(readings), climate, tuple(climate_findings(climate)), tuple(notes))
 
 
@@ -95,7 +95,7 @@ def keep_log(collection: Collection, path: Path, location: str, *, unit: str = "
 _VALUE = re.compile(r"\s*(-?\d+(?:[.,]\d+)?)\s*(?:°\s*)?([CFcf]|%)?\s*(?:rh)?\s*\Z", re.IGNORECASE)
 
 
-def typed(temperature: str, humidity: str) -> tuple[float, float]:
+def read_typed(temperature: str, humidity: str) -> tuple[float, float]:
     """(°C, percent) of a reading typed by hand, such as `68F` or `20 C`, and `45%`. Raises WrongUse."""
     t, rh = _VALUE.match(temperature), _VALUE.match(humidity)
     if t is None or t[2] not in ("C", "F", "c", "f"):
@@ -108,7 +108,7 @@ def typed(temperature: str, humidity: str) -> tuple[float, float]:
 
 def note_reading(collection: Collection, location: str, when: datetime, temperature: str, humidity: str) -> None:
     """Keep one reading typed by hand. Raises WrongUse for a value that is none, or an unknown location."""
-    celsius, percent = typed(temperature, humidity)
+    celsius, percent = read_typed(temperature, humidity)
     where = house_of(collection).location(location)
     act = collection.act(f"reading at {where.name}")
     words = f"{when:%Y-%m-%dT%H:%M:%S} {celsius:.2f} {percent:.1f}"
@@ -116,7 +116,7 @@ def note_reading(collection: Collection, location: str, when: datetime, temperat
     act.done()
 
 
-def judged(collection: Collection, house: House | None = None) -> list[Judged]:
+def judge_locations(collection: Collection, house: House | None = None) -> list[Judged]:
     """The climate of every location that has readings."""
     house = house or house_of(collection)
     judgements: list[Judged] = []

@@ -18,7 +18,7 @@ from boxlore.core.statements import Kind, Said, Subject
 from boxlore.disk.pictures import read_pixel_format
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records import EVERYTHING, Selection, records
-from boxlore.tasks.originals.climate import Judged, humidity_at, judged
+from boxlore.tasks.originals.climate import Judged, humidity_at, judge_locations
 from boxlore.tasks.originals.house import House, house_of, place_findings
 
 
@@ -42,7 +42,7 @@ class Ground:
 def ground_of(collection: Collection) -> Ground:
     """Read where everything is, and judge the climate of each location."""
     house = house_of(collection)
-    return Ground(house, tuple(judged(collection, house)))
+    return Ground(house, tuple(judge_locations(collection, house)))
 
 
 def check_housing(collection: Collection, selection: Selection = EVERYTHING) -> Iterator[HousingFound]:
@@ -61,11 +61,11 @@ def check_housing(collection: Collection, selection: Selection = EVERYTHING) -> 
             else:
                 later.append(located)
     if selection == EVERYTHING:
-        yield from whole_findings(ground)
+        yield from general_findings(ground)
     yield from later
 
 
-def whole_findings(ground: Ground) -> Iterator[HousingFound]:
+def general_findings(ground: Ground) -> Iterator[HousingFound]:
     """The findings about containers, positions and climate, which belong to no single item."""
     house = ground.house
     for container in house.containers.values():

@@ -169,7 +169,7 @@ class Survey(App[int]):
         self._signals = Leaving(self._leave, self._keep)
         for theme in (colours.LAMP, colours.PAPER):
             self.register_theme(theme)
-        self.theme = colours.of_terminal()
+        self.theme = colours.theme_for_terminal()
 
     def get_theme_variable_defaults(self) -> dict[str, str]:
         return dict(colours.LAMP.variables)
