@@ -1,7 +1,7 @@
-"""Everything that records are made from, item by item in the order of numbers.
+"""All rows that the records of items are made from, item by item.
 
-Asked for CHUNK items at a time, so that memory stays flat and no question stays open between two chunks: a
-task of hours holds up neither the log's checkpoint nor a strike.
+They are asked for CHUNK items at a time. So memory does not grow with the collection, and no query stays open between
+two chunks: a task of hours holds up neither the checkpoint of the write-ahead log nor a strike.
 """
 
 import json
@@ -32,7 +32,7 @@ _AMONG = "IN (SELECT value FROM json_each(?))"
 
 @dataclass(slots=True)
 class _PathCache:
-    """What a whole run remembers: the ways to the containers met, which are few."""
+    """Cache of container paths for one pass over the items; there are few containers."""
 
     db: sqlite3.Connection
     paths: dict[str, ContainerPath] = field(default_factory=dict)
@@ -44,34 +44,35 @@ class _PathCache:
 
 
 def about_items(db: sqlite3.Connection, ids: Sequence[str] | None) -> Iterator[Material]:
-    """Everything in force about each item: of all, in the order of numbers, or of these, in their order."""
-    shelf = _PathCache(db)
-    for numbered in _all(db) if ids is None else _these(db, ids):
-        yield from _materials(shelf, numbered)
+    """What is in force about each item: of these ids in their order, or of all items in the order of numbers."""
+    path_cache = _PathCache(db)
+    for chunk in _chunks_of_all(db) if ids is None else _chunks_of_these(db, ids):
+        yield from _materials(path_cache, chunk)
 
 
-def _all(db: sqlite3.Connection) -> Iterator[list[tuple[str, str]]]:
+def _chunks_of_all(db: sqlite3.Connection) -> Iterator[list[tuple[str, str]]]:
+    """(number, id) of all items, in chunks."""
     number = ""
-    while found := items_after(db, number, CHUNK):
-        yield found
-        number = found[-1][0]
+    while chunk := items_after(db, number, CHUNK):
+        yield chunk
+        number = chunk[-1][0]
 
 
-def _these(db: sqlite3.Connection, ids: Sequence[str]) -> Iterator[list[tuple[str, str]]]:
-    for at in range(0, len(ids), CHUNK):
-        yield [(number, ident) for ident in ids[at : at + CHUNK] if (number := number_of(db, ident))]
+def _chunks_of_these(db: sqlite3.Connection, ids: Sequence[str]) -> Iterator[list[tuple[str, str]]]:
+    for start in range(0, len(ids), CHUNK):
+        yield [(number, ident) for ident in ids[start : start + CHUNK] if (number := number_of(db, ident))]
 
 
-def _materials(shelf: _PathCache, numbered: list[tuple[str, str]]) -> Iterator[Material]:
-    db = shelf.db
-    ids = [ident for _, ident in numbered]
-    told = _told(db, ids)
+def _materials(path_cache: _PathCache, chunk: list[tuple[str, str]]) -> Iterator[Material]:
+    db = path_cache.db
+    ids = [ident for _, ident in chunk]
+    statements_of = _statements_of(db, ids)
     scans = _scans(db, ids)
-    markers = _markers(db, {scan.id for found in scans.values() for scan in found})
+    markers = _markers(db, {scan.id for of_item in scans.values() for scan in of_item})
     related = _related(db, ids)
     settled = _settlements(db, ids)
-    for number, ident in numbered:
-        rows = told.get(ident, [])
+    for number, ident in chunk:
+        rows = statements_of.get(ident, [])
         container, position = _kept(rows)
         chosen, weighed = settled.get(ident, ({}, frozenset()))
         yield Material(
@@ -79,8 +80,8 @@ def _materials(shelf: _PathCache, numbered: list[tuple[str, str]]) -> Iterator[M
             number=number,
             statements=rows,
             scans=scans.get(ident, ()),
-            markers=[one for scan in scans.get(ident, ()) for one in _on(scan, markers.get(scan.id, ()))],
-            path=shelf.path(container) if container else (),
+            markers=[marker for scan in scans.get(ident, ()) for marker in _markers_on(scan, markers.get(scan.id, ()))],
+            path=path_cache.path(container) if container else (),
             position=position,
             related=related.get(ident, ()),
             chosen=chosen,
@@ -89,7 +90,7 @@ def _materials(shelf: _PathCache, numbered: list[tuple[str, str]]) -> Iterator[M
 
 
 def _kept(rows: Iterable[ToldRow]) -> tuple[str, int]:
-    """The container an item is in and its place there, from what was said last."""
+    """The container that an item is in and its position there, from the last such statement in force."""
     words = ""
     for statement, _ in rows:
         if statement.field == "kept":
@@ -98,27 +99,32 @@ def _kept(rows: Iterable[ToldRow]) -> tuple[str, int]:
     return container, int(place) if place.isdigit() else 0
 
 
-def _told(db: sqlite3.Connection, subjects: Iterable[str]) -> dict[str, list[ToldRow]]:
-    """Statements in force with their readings, by subject, each in the order of the log."""
-    asked = (json.dumps(list(subjects)),)
-    readings = _readings(db, asked)
-    found: defaultdict[str, list[ToldRow]] = defaultdict(list)
-    for row in db.execute(f"SELECT {SELECT} FROM in_force s WHERE s.subject {_AMONG} ORDER BY s.subject, s.row", asked):
-        found[row[3]].append((statement_of(row), readings.get(row[0])))
-    return found
+def _statements_of(db: sqlite3.Connection, subjects: Iterable[str]) -> dict[str, list[ToldRow]]:
+    """The statements in force with their readings, by subject, in the order of the log."""
+    subject_list = (json.dumps(list(subjects)),)
+    readings = _readings(db, subject_list)
+    by_subject: defaultdict[str, list[ToldRow]] = defaultdict(list)
+    for row in db.execute(
+        f"SELECT {SELECT} FROM in_force s WHERE s.subject {_AMONG} ORDER BY s.subject, s.row", subject_list
+    ):
+        by_subject[row[3]].append((statement_of(row), readings.get(row[0])))
+    return by_subject
 
 
-def _readings(db: sqlite3.Connection, asked: tuple[str]) -> dict[str, Reading | None]:
-    """The reading beside each statement, by the rule of `rows.NEWEST_READING`: the last row that comes stands."""
+def _readings(db: sqlite3.Connection, subject_list: tuple[str]) -> dict[str, Reading | None]:
+    """The reading that counts of each statement, by the statement's id.
+
+    The rule is that of `rows.NEWEST_READING`: the rows come in its order, and the last one replaces the others.
+    """
     query = f"""
         SELECT r.statement, {READING} FROM statement s JOIN reading r ON r.statement = s.id
         WHERE s.subject {_AMONG} AND r.act NOT IN (SELECT act FROM withdrawn)
         ORDER BY r.confirmed, r.recorded_at, r.act"""
-    return {row[0]: reading_of(row[1:]) for row in db.execute(query, asked)}
+    return {row[0]: reading_of(row[1:]) for row in db.execute(query, subject_list)}
 
 
 def _scans(db: sqlite3.Connection, items: Sequence[str]) -> dict[str, list[ScanFile]]:
-    """The scans of each item: as scanned before altered, and in each of these recto before verso."""
+    """The scans by item: those as scanned before altered ones, and among these recto before verso."""
     query = f"""
         SELECT subject, words FROM in_force
         WHERE field = 'shows' AND {SHOWS_ITEM_SQL} {_AMONG} ORDER BY row"""
@@ -127,17 +133,17 @@ def _scans(db: sqlite3.Connection, items: Sequence[str]) -> dict[str, list[ScanF
     query = f"SELECT subject, field, words FROM in_force WHERE subject {_AMONG} ORDER BY subject, row"
     for scan, name, words in db.execute(query, (json.dumps([scan for scan, _ in shows]),)):
         facts[scan][name] = words
-    found: defaultdict[str, list[ScanFile]] = defaultdict(list)
+    by_item: defaultdict[str, list[ScanFile]] = defaultdict(list)
     for scan, shown in shows:
         if "file" in facts[scan]:
-            found[shown.item].append(_scan(scan, facts[scan], shown))
-    for some in found.values():
-        some.sort(key=lambda one: (one.role != AS_SCANNED, one.side))
-    return found
+            by_item[shown.item].append(_scan(scan, facts[scan], shown))
+    for of_item in by_item.values():
+        of_item.sort(key=lambda scan_file: (scan_file.role != AS_SCANNED, scan_file.side))
+    return by_item
 
 
-def _scan(ident: str, told: dict[str, str], shows: Shows) -> ScanFile:
-    facts = FILE_WORDS.read(told["file"])
+def _scan(ident: str, words_of: dict[str, str], shows: Shows) -> ScanFile:
+    facts = FILE_WORDS.read(words_of["file"])
     return ScanFile(
         id=ident,
         path=facts.path,
@@ -149,64 +155,71 @@ def _scan(ident: str, told: dict[str, str], shows: Shows) -> ScanFile:
         ppi=facts.ppi,
         side=shows.side,
         area=shows.area.numbers if shows.area else (),
-        role=told.get("role", AS_SCANNED),
-        embedded=told.get("embedded", ""),
+        role=words_of.get("role", AS_SCANNED),
+        embedded=words_of.get("embedded", ""),
     )
 
 
 def _markers(db: sqlite3.Connection, scans: Iterable[str]) -> dict[str, list[tuple[str, list[ToldRow]]]]:
-    """The markers on each scan in the order they were set, with what is told of them."""
+    """The markers by scan, in the order in which they were set, with the statements about each."""
     query = f"SELECT words, subject FROM in_force WHERE field = 'scan' AND words {_AMONG} ORDER BY row"
-    on = db.execute(query, (json.dumps(list(scans)),)).fetchall()
-    if not on:
+    scan_and_marker = db.execute(query, (json.dumps(list(scans)),)).fetchall()
+    if not scan_and_marker:
         return {}
-    told = _told(db, [marker for _, marker in on])
-    found: defaultdict[str, list[tuple[str, list[ToldRow]]]] = defaultdict(list)
-    for scan, marker in on:
-        found[scan].append((marker, told.get(marker, [])))
-    return found
+    statements_of = _statements_of(db, [marker for _, marker in scan_and_marker])
+    by_scan: defaultdict[str, list[tuple[str, list[ToldRow]]]] = defaultdict(list)
+    for scan, marker in scan_and_marker:
+        by_scan[scan].append((marker, statements_of.get(marker, [])))
+    return by_scan
 
 
-def _on(scan: ScanFile, markers: Iterable[tuple[str, list[ToldRow]]]) -> Iterator[MarkerRows]:
+def _markers_on(scan: ScanFile, markers: Iterable[tuple[str, list[ToldRow]]]) -> Iterator[MarkerRows]:
+    """The markers that lie on the part of the scan that shows the item, numbered from 1."""
     number = 0
-    for ident, told in markers:
-        words = next((statement.words for statement, _ in told if statement.field == "area"), "")
-        where = AREA_WORDS.read(words).numbers if words else ()
-        if where and _inside(where, scan.area):
+    for ident, rows in markers:
+        words = next((statement.words for statement, _ in rows if statement.field == "area"), "")
+        position = AREA_WORDS.read(words).numbers if words else ()
+        if position and _inside(position, scan.area):
             number += 1
-            yield MarkerRows(id=ident, scan=scan.id, number=number, area=where, statements=told)
+            yield MarkerRows(id=ident, scan=scan.id, number=number, area=position, statements=rows)
 
 
-def _inside(where: tuple[float, ...], area: tuple[float, ...]) -> bool:
-    """Whether a marker lies on the part of the scan that shows this item."""
+def _inside(position: tuple[float, ...], area: tuple[float, ...]) -> bool:
+    """Whether a marker (its middle) lies in an area of the scan; an empty area is the whole scan.
+
+    `position` is x and y, or x, y, width and height; all in 0..1 of the scan.
+    """
     if len(area) != 4:
         return True
-    x, y = (where[0] + where[2] / 2, where[1] + where[3] / 2) if len(where) == 4 else where[:2]
+    x, y = (position[0] + position[2] / 2, position[1] + position[3] / 2) if len(position) == 4 else position[:2]
     return area[0] <= x <= area[0] + area[2] and area[1] <= y <= area[1] + area[3]
 
 
 def _related(db: sqlite3.Connection, items: Sequence[str]) -> dict[str, list[Related]]:
-    """Relations from and to each item, those from it first."""
-    found: defaultdict[str, list[Related]] = defaultdict(list)
+    """The relations by item, those from the item before those to it."""
+    by_item: defaultdict[str, list[Related]] = defaultdict(list)
     for column, reverse in ((LINK_FIRST_SQL, False), (LINK_SECOND_SQL, True)):
         query = f"SELECT words FROM in_force WHERE field = 'link' AND {column} {_AMONG} ORDER BY row"
         for (words,) in db.execute(query, (json.dumps(items),)).fetchall():
             link = LINK_WORDS.read(words)
-            here, there = (link.second, link.first) if reverse else (link.first, link.second)
-            if number := number_of(db, there):
-                found[here].append(Related(kind=link.kind, number=number, reverse=reverse))
-    return found
+            item, other_item = (link.second, link.first) if reverse else (link.first, link.second)
+            if number := number_of(db, other_item):
+                by_item[item].append(Related(kind=link.kind, number=number, reverse=reverse))
+    return by_item
 
 
 def _settlements(db: sqlite3.Connection, items: Sequence[str]) -> dict[str, tuple[dict[str, str], frozenset[str]]]:
-    """For each item that has any: the statement chosen of each field, and every statement weighed."""
+    """The settlements by item: the statement chosen for each field, and all statements weighed.
+
+    Only items with a settlement are in it. A later settlement of a field replaces an earlier one.
+    """
     query = f"""
         SELECT s.subject, s.field, s.chosen, w.statement FROM settlement s LEFT JOIN weighed w ON w.settlement = s.id
         WHERE s.subject {_AMONG} AND s.act NOT IN (SELECT act FROM withdrawn) ORDER BY s.recorded_at, s.id"""
     chosen: defaultdict[str, dict[str, str]] = defaultdict(dict)
     weighed: defaultdict[str, set[str]] = defaultdict(set)
-    for item, name, one, statement in db.execute(query, (json.dumps(items),)):
-        chosen[item][name] = one
-        if statement:
-            weighed[item].add(statement)
+    for item, field_name, statement_chosen, statement_weighed in db.execute(query, (json.dumps(items),)):
+        chosen[item][field_name] = statement_chosen
+        if statement_weighed:
+            weighed[item].add(statement_weighed)
     return {item: (chosen[item], frozenset(weighed[item])) for item in chosen}

@@ -1,8 +1,8 @@
-"""Opening a collection's database, and the `Store` that everything else holds.
+"""Opening a collection's database; `Store`, through which everything else reads and writes it.
 
-A database that is newer than the program, damaged, or no collection at all is said to be so and is not
-touched. A second program may read while the first writes; on a disk that cannot be written to, the file
-is opened as immutable (SQLite URI, `immutable=1`).
+A database that is newer than the program, damaged, or no collection is not touched; an error says why. One program
+may write, and others may read meanwhile. On a disk that cannot be written to, the file is opened as immutable (SQLite
+URI, `immutable=1`).
 """
 
 import sqlite3
@@ -39,7 +39,7 @@ QueryResult = TypeVar("QueryResult")
 
 
 class IdsAndTimes(Protocol):
-    """Gives ids and times; `tasks.collection.clock.Clock` is one."""
+    """Gives new ids and the time; `tasks.collection.clock.Clock` does."""
 
     def new_id(self) -> str: ...
     def now(self) -> str: ...
@@ -76,6 +76,7 @@ def open_store(folder: Path, *, write: bool = True, fallback_read_only: bool = F
 
 
 def _lock(folder: Path) -> tuple[Lock | None, str]:
+    """The lock of the collection, or None and a sentence about why it could not be got."""
     if kind := network_kind(folder):
         return None, _network(folder, kind)
     lock = Lock(folder)
@@ -92,7 +93,11 @@ def _network(folder: Path, kind: str) -> str:
 
 
 class Store:
-    """One open database. Reading is done on a connection of each thread's own; writing by one thread."""
+    """One open database. Each thread reads on a connection of its own; one thread writes (see `writer`).
+
+    `why_read_only` says why it may not be written to. `people_version` grows with each change that makes what is cached
+    of people stale.
+    """
 
     def __init__(self, folder: Path, lock: Lock | None, why_read_only: str) -> None:
         self.folder = folder
@@ -116,12 +121,12 @@ class Store:
         return self._writer is not None
 
     def close(self) -> None:
-        """Finish writing and let go of the file."""
+        """Finish writing, close all connections and release the lock."""
         self.release_readers()
         for connection in self._opened:
             connection.close()
         self._opened = []
-        if self._writer is not None:  # last, so that SQLite brings the write-ahead log home and takes it away
+        if self._writer is not None:  # last, so that SQLite moves the write-ahead log into the file
             self._writer.close()
             self._writer = None
         if self._lock is not None:
@@ -137,17 +142,17 @@ class Store:
     # writing
 
     def write(self, change: Change) -> None:
-        """Write one act; on the disk (synchronous FULL) when this returns."""
+        """Write one act. When this returns, the act is on the disk (synchronous FULL). Raises CouldNot, WrongUse."""
         self.writer.do(lambda db: log.apply(db, change))
         if _touches_people(change):
             self.people_version += 1
 
     def save_draft(self, draft: Draft) -> None:
-        """Keep what is being typed; goes before every other waiting change."""
+        """Keep what is being typed. It is written before all changes that wait."""
         self.writer.do(lambda db: log.save_draft(db, draft), DRAFT)
 
     def drop_draft(self, subject: str, field: str, slot: str) -> None:
-        """Forget a draft that came to nothing."""
+        """Delete a draft."""
         self.writer.do(
             lambda db: db.execute(
                 "DELETE FROM draft WHERE subject = ? AND field = ? AND slot = ?", (subject, field, slot)
@@ -156,14 +161,14 @@ class Store:
         )
 
     def set_meta(self, name: str, value: str) -> None:
-        """Remember a fact about the database itself."""
+        """Store a fact about the database itself."""
         self.writer.do(lambda db: db.execute("INSERT OR REPLACE INTO meta VALUES (?, ?)", (name, value)))
         if name == "collection":
             self.collection_id = value
 
     @property
     def writer(self) -> Writer:
-        """The writing thread. Raises CouldNot when the collection is open for reading only."""
+        """The thread that writes. Raises CouldNot when the collection is open for reading only."""
         if self._writer is None:
             raise CouldNot(f"Nothing can be written: {self.why_read_only}")
         return self._writer
@@ -173,25 +178,25 @@ class Store:
     @property
     def db(self) -> sqlite3.Connection:
         """This thread's own reading connection."""
-        found: sqlite3.Connection | None = getattr(self._local, "db", None)
-        if found is None or self._local.generation != self._generation:
-            if found is not None:
-                self._let_go(found)
-            found = self._local.db = connect_to_read(self.path)
+        connection: sqlite3.Connection | None = getattr(self._local, "db", None)
+        if connection is None or self._local.generation != self._generation:
+            if connection is not None:
+                self._let_go(connection)
+            connection = self._local.db = connect_to_read(self.path)
             self._local.generation = self._generation
-            self._opened.append(found)
-        return found
+            self._opened.append(connection)
+        return connection
 
     def release_readers(self) -> None:
-        """Close this thread's reading connection now and every other one when its thread next reads.
+        """Close this thread's reading connection now, and every other thread's when that thread next reads.
 
-        A connection in the middle of an answer belongs to its thread; closing it here would break that answer.
+        Another thread may be in the middle of an answer, which closing its connection from here would break.
         """
         self._generation += 1
-        found: sqlite3.Connection | None = getattr(self._local, "db", None)
-        if found is not None:
+        connection: sqlite3.Connection | None = getattr(self._local, "db", None)
+        if connection is not None:
             self._local.db = None
-            self._let_go(found)
+            self._let_go(connection)
 
     def _let_go(self, connection: sqlite3.Connection) -> None:
         connection.close()
@@ -204,6 +209,7 @@ class Store:
         *values: QueryArgs.args,
         **named: QueryArgs.kwargs,
     ) -> QueryResult:
+        """The result of a query on this thread's connection."""
         with errors_in_words(self.path):
             return question(self.db, *values, **named)
 
@@ -213,6 +219,7 @@ class Store:
         *values: QueryArgs.args,
         **named: QueryArgs.kwargs,
     ) -> Iterator[QueryResult]:
+        """The results of a query one by one."""
         with errors_in_words(self.path):
             yield from question(self.db, *values, **named)
 
@@ -221,39 +228,39 @@ class Store:
         return self._ask(queries.meta, name)
 
     def statements(self, subject: Subject) -> list[ToldRow]:
-        """What is in force about one thing, in the order it was told."""
+        """The statements in force about a subject, with their readings, in the order of the log."""
         return self._ask(queries.statements, subject.id)
 
     def of_sitting(self, sitting: str) -> list[ToldRow]:
-        """What was told in a sitting and is in force, of anything, in the order it was told."""
+        """The statements in force that were told in a sitting, with their readings, in the order of the log."""
         return self._ask(queries.of_sitting, sitting)
 
     def about_items(self, *, ids: Sequence[str] | None = None) -> Iterator[Material]:
-        """Everything a record is made from, item by item in the order of numbers, with flat memory."""
+        """What the records are made from, item by item: of these ids in their order, or of all in that of numbers."""
         return self._stream(material.about_items, ids)
 
     def people(self) -> Iterator[tuple[str, list[ToldRow]]]:
-        """Everyone in the registry with the statements about them."""
+        """(id, statements in force with their readings) of everyone in the registry."""
         return self._stream(queries.by_subject, "person")
 
     def subjects(self, kind: str) -> Iterator[tuple[str, list[ToldRow]]]:
-        """Every thing of a kind with the statements about it."""
+        """(id, statements in force with their readings) of every subject of a kind."""
         return self._stream(queries.by_subject, kind)
 
     def subjects_told(self, kind: str, field: str) -> list[str]:
-        """Ids of the people, events, places … of which something is told in this field."""
+        """Ids of the subjects of a kind with a statement in force in this field; not for items, scans and markers."""
         return self._ask(queries.subjects_told, kind, field)
 
     def history(self, subject: str, field: str) -> list[Past]:
-        """Everything ever said of one field, replaced and withdrawn statements too."""
+        """Everything ever told of one field, replaced and withdrawn statements too, in the order of the log."""
         return self._ask(queries.history, subject, field)
 
     def struck(self) -> set[tuple[str, str]]:
-        """(subject, field) of everything that was struck, so that no file brings it back."""
+        """(subject, field) of all struck statements, so that nothing read in from a file brings them back."""
         return self._ask(queries.struck)
 
     def last_acts(self, limit: int = 50) -> list[ActDone]:
-        """What was done last, newest first."""
+        """The last acts that are no undo or redo, newest first."""
         return self._ask(queries.last_acts, limit)
 
     def last_time(self) -> str:
@@ -269,11 +276,11 @@ class Store:
         return self._ask(queries.item_ids)
 
     def item_by_number(self, number: str) -> str | None:
-        """The id of the item with that number."""
+        """The id of the item with that number, or None."""
         return self._ask(queries.item_by_number, number)
 
     def container_facts(self) -> list[Stated]:
-        """Every label, kind and way inward ever said of containers, in the order of the log."""
+        """Every kind, label and `inside` ever told of containers, past ones too, in the order of the log."""
         return self._ask(queries.container_facts)
 
     def ever_kept(self, where: Sequence[str]) -> list[str]:
@@ -281,11 +288,11 @@ class Store:
         return self._ask(queries.ever_kept, where)
 
     def kept_facts(self, items: Sequence[str]) -> list[Stated]:
-        """Every place ever said of these items, in the order of the log."""
+        """Every position ever told of these items, past ones too, in the order of the log."""
         return self._ask(queries.kept_facts, items)
 
     def withdrawals(self) -> list[tuple[str, str, str]]:
-        """(act, act that it withdraws, when), oldest first."""
+        """(act, act that it withdraws, time) of every withdrawal, oldest first."""
         return self._ask(queries.withdrawals)
 
     def kept_in(self) -> list[tuple[str, str]]:
@@ -313,7 +320,7 @@ class Store:
         return self._ask(queries.fixity)
 
     def acts_about(self, subject: str, since: str) -> list[str]:
-        """What was done to one thing since a time."""
+        """The lines of the acts that told of a subject since a time, oldest first."""
         return self._ask(queries.acts_about, subject, since)
 
     def last_position(self, container: str) -> int:
@@ -321,7 +328,7 @@ class Store:
         return self._ask(queries.last_position, container)
 
     def next_number_count(self, prefix: str = "", series: str = "") -> int:
-        """The count for the next number of a series: one more than the highest ever given in it."""
+        """The count for the next number of a series: one more than the highest that was ever given in it."""
         return self._ask(queries.next_number_count, f"{prefix}{series}")
 
     def scan_by_sha256(self, digest: str) -> str:
@@ -337,27 +344,27 @@ class Store:
         return self._stream(queries.scans)
 
     def search(self, words: str, limit: int = 50) -> list[Hit]:
-        """Items and other things whose words, or drafts, hold all these words."""
+        """Statements in force and drafts that hold all these words, or words that begin with them."""
         return self._ask(searching.search, words, limit)
 
     def complete_people(self, prefix: str, limit: int = 8) -> list[tuple[str, str]]:
-        """(id, name) of people any part of whose name begins so, most recently meant first."""
+        """(id, name) of people with a name any word of which begins with `prefix`; last meant first."""
         return self._ask(searching.complete, "person", prefix, limit)
 
     def complete_places(self, prefix: str, limit: int = 8) -> list[str]:
-        """Places told before that begin so."""
+        """Places told before, any word of which begins with `prefix`."""
         return [words for _, words in self._ask(searching.complete, "place", prefix, limit)]
 
     def places_used(self) -> set[int]:
-        """GeoNames ids of the places that this collection names already."""
+        """GeoNames ids of the places that readings in this collection name."""
         return self._ask(queries.places_used)
 
     def drafts(self) -> list[Draft]:
-        """What was being typed and has not become a statement."""
+        """What is being typed and has not become a statement yet, oldest first."""
         return self._ask(queries.drafts)
 
     def count(self, kind: str) -> int:
-        """How many things of a kind there are."""
+        """How many subjects of a kind there are."""
         return self._ask(queries.count, kind)
 
     def _check_tables(self) -> None:
@@ -368,7 +375,7 @@ class Store:
 
 
 def _ready_to_write(path: Path) -> sqlite3.Connection:
-    """The writing connection, after what must come first: newer tables, and the end of a strike that waited."""
+    """The connection for writing, with the tables brought up to date and a strike that waited finished."""
     bring_up_to_date(path)
     db = connect_to_write(path)
     if is_pending(db):
@@ -377,7 +384,7 @@ def _ready_to_write(path: Path) -> sqlite3.Connection:
 
 
 def _touches_people(change: Change) -> bool:
-    """Whether what is known of people may be different after it."""
-    own = {one.id for one in change.statements}
-    about = any(one.subject.kind is Kind.PERSON for one in change.statements)
-    return about or bool(change.withdraws) or any(statement not in own for statement, _ in change.readings)
+    """Whether this change makes the cached registry of people stale."""
+    added = {statement.id for statement in change.statements}
+    is_about_person = any(statement.subject.kind is Kind.PERSON for statement in change.statements)
+    return is_about_person or bool(change.withdraws) or any(statement not in added for statement, _ in change.readings)

@@ -1,4 +1,7 @@
-"""Every question that the tasks ask of the log."""
+"""All read-only SQL over the log, but for records (`material`) and searches (`searching`); one function a query.
+
+`Store` has a method for each one that others need; its docstring says what the method gives.
+"""
 
 import json
 import sqlite3
@@ -21,6 +24,7 @@ from boxlore.store.schema import FEW_KINDS
 from boxlore.store.values import ActDone, Draft, Past
 
 ContainerPath = tuple[tuple[str, str], ...]
+"""(kind, label) of each container from the outermost inwards."""
 
 
 def meta(db: sqlite3.Connection, name: str) -> str:
@@ -37,14 +41,14 @@ def of_sitting(db: sqlite3.Connection, sitting: str) -> list[ToldRow]:
 
 
 def by_subject(db: sqlite3.Connection, kind: str) -> Iterator[tuple[str, list[ToldRow]]]:
-    few = f"{FEW_KINDS} AND " if kind in FEW_KINDS else ""
-    rows = told_rows(db, f"{few}s.subject_kind = ? ORDER BY s.subject, s.row", (kind,))
-    for subject, told in groupby(rows, key=lambda one: one[0].subject.id):
-        yield subject, list(told)
+    clause = f"{FEW_KINDS} AND " if kind in FEW_KINDS else ""
+    rows = told_rows(db, f"{clause}s.subject_kind = ? ORDER BY s.subject, s.row", (kind,))
+    for subject, rows_of_subject in groupby(rows, key=lambda row: row[0].subject.id):
+        yield subject, list(rows_of_subject)
 
 
 def subjects_told(db: sqlite3.Connection, kind: str, field: str) -> list[str]:
-    """Ids of the things of a kind of which there are few, that have a statement in force in this field."""
+    """Ids of the subjects with a statement in force in this field; `kind` must be one of FEW_KINDS."""
     query = f"SELECT DISTINCT subject FROM in_force WHERE {FEW_KINDS} AND subject_kind = ? AND field = ?"
     return [subject for (subject,) in db.execute(query, (kind, field))]
 
@@ -54,7 +58,7 @@ def items(db: sqlite3.Connection) -> list[tuple[str, str]]:
 
 
 def item_ids(db: sqlite3.Connection) -> bytes:
-    """Every item's id in the order of numbers, 16 bytes each. Joined by SQLite: rows one by one take twice as long."""
+    """Every item's id in the order of numbers, 16 bytes each. SQLite joins them, which takes half as long."""
     current = "field = 'number' AND row NOT IN (SELECT row FROM past)"
     ordered = f"SELECT subject FROM statement WHERE {current} ORDER BY {BY_NUMBER_SQL}"
     (joined,) = db.execute(f"SELECT group_concat(subject, '') FROM ({ordered})").fetchone()
@@ -62,23 +66,25 @@ def item_ids(db: sqlite3.Connection) -> bytes:
 
 
 def items_after(db: sqlite3.Connection, number: str, limit: int) -> list[tuple[str, str]]:
-    """The next (number, id) in the order of numbers. Asked piece by piece, no question stays open meanwhile."""
-    series, long = series_of(number), len(number)
-    steps: tuple[tuple[str, tuple[str | int, ...]], ...] = (
-        ("{0} = ? AND {1} = ? AND words > ?", (series, long, number)),
-        ("{0} = ? AND {1} > ?", (series, long)),
+    """At most `limit` pairs (number, id) that follow a number in the order of numbers.
+
+    The order is by series, length and words (TRA-9999 before TRA-10000), so the next ones are sought in three steps:
+    same series and length, same series and longer, later series. Each step can use the index over this order.
+    """
+    series, length = series_of(number), len(number)
+    conditions: tuple[tuple[str, tuple[str | int, ...]], ...] = (
+        ("{0} = ? AND {1} = ? AND words > ?", (series, length, number)),
+        ("{0} = ? AND {1} > ?", (series, length)),
         ("{0} > ?", (series,)),
     )
-    found: list[tuple[str, str]] = []
-    for clause, values in steps:
-        further = clause.format(SERIES_SQL, "length(words)")
-        query = (
-            f"SELECT words, subject FROM in_force WHERE field = 'number' AND {further} ORDER BY {BY_NUMBER_SQL} LIMIT ?"
-        )
-        found += db.execute(query, (*values, limit - len(found)))
-        if len(found) == limit:
+    chunk: list[tuple[str, str]] = []
+    for clause, values in conditions:
+        condition = f"field = 'number' AND {clause.format(SERIES_SQL, 'length(words)')}"
+        query = f"SELECT words, subject FROM in_force WHERE {condition} ORDER BY {BY_NUMBER_SQL} LIMIT ?"
+        chunk += db.execute(query, (*values, limit - len(chunk)))
+        if len(chunk) == limit:
             break
-    return found
+    return chunk
 
 
 def item_by_number(db: sqlite3.Connection, number: str) -> str | None:
@@ -129,7 +135,7 @@ def containers(db: sqlite3.Connection) -> list[tuple[str, ContainerPath]]:
 
 
 def path_of(db: sqlite3.Connection, container: str) -> ContainerPath:
-    """The way to one container, outermost first; nothing where there is no such container."""
+    """The path of one container, outermost first; empty if there is no such container."""
 
     def facts(ident: str) -> dict[str, str] | None:
         query = "SELECT field, words FROM in_force WHERE subject = ? AND subject_kind = 'container' ORDER BY row"
@@ -139,32 +145,33 @@ def path_of(db: sqlite3.Connection, container: str) -> ContainerPath:
 
 
 def _path(facts: Callable[[str], dict[str, str] | None], ident: str) -> ContainerPath:
+    """The path of a container. `facts` gives the words of a container by field; a circle of containers is cut."""
     steps: list[tuple[str, str]] = []
-    seen: set[str] = set()
-    while ident not in seen and (told := facts(ident)):
-        seen.add(ident)
-        steps.append((told.get("kind", "box"), told.get("label", "?")))
-        ident = told.get("inside", "")
+    visited: set[str] = set()
+    while ident not in visited and (facts_of := facts(ident)):
+        visited.add(ident)
+        steps.append((facts_of.get("kind", "box"), facts_of.get("label", "?")))
+        ident = facts_of.get("inside", "")
     return tuple(reversed(steps))
 
 
 def container_facts(db: sqlite3.Connection) -> list[Stated]:
-    """Every label, kind and way inward ever said of containers, past ones too, in the order of the log."""
+    """Every kind, label and `inside` ever told of containers, past ones too, in the order of the log."""
     query = f"""SELECT s.subject, s.field, s.id, s.act, s.words, a.recorded_at, s.replaces
         FROM statement s JOIN act a ON a.id = s.act WHERE {FEW_KINDS}
         AND subject_kind = 'container' AND field IN ('kind', 'label', 'inside') ORDER BY s.row"""
     return [Stated(*row) for row in db.execute(query)]
 
 
-def ever_kept(db: sqlite3.Connection, where: Sequence[str]) -> list[str]:
+def ever_kept(db: sqlite3.Connection, positions: Sequence[str]) -> list[str]:
     """Ids of items ever said to be kept at one of these (container id, blank, place)."""
     query = """SELECT DISTINCT subject FROM statement WHERE field = 'kept'
         AND words IN (SELECT value FROM json_each(?)) ORDER BY subject"""
-    return [subject for (subject,) in db.execute(query, (json.dumps(list(where)),))]
+    return [subject for (subject,) in db.execute(query, (json.dumps(list(positions)),))]
 
 
 def kept_facts(db: sqlite3.Connection, items: Sequence[str]) -> list[Stated]:
-    """Every place ever said of these items, past ones too, in the order of the log."""
+    """Every position ever told of these items, past ones too, in the order of the log."""
     query = """SELECT s.subject, s.field, s.id, s.act, s.words, a.recorded_at, s.replaces
         FROM statement s JOIN act a ON a.id = s.act
         WHERE field = 'kept' AND subject IN (SELECT value FROM json_each(?)) ORDER BY s.row"""
@@ -184,7 +191,7 @@ def kept_in(db: sqlite3.Connection) -> list[tuple[str, str]]:
 
 
 def kept_before(db: sqlite3.Connection) -> list[tuple[str, str, str]]:
-    """(item, "container place", since when) of every place that an item has left."""
+    """(item id, words of `kept`, time) of every position that an item has left."""
     query = """
         SELECT s.subject, s.words, s.recorded_at FROM statement s JOIN past p ON p.row = s.row
         WHERE s.field = 'kept' AND s.act NOT IN (SELECT act FROM withdrawn) ORDER BY s.row"""
@@ -208,11 +215,11 @@ def fixity(db: sqlite3.Connection) -> list[tuple[str, str, FileFacts | FixityRun
 
 
 def acts_about(db: sqlite3.Connection, subject: str, since: str) -> list[str]:
-    """What was done to one thing since a time, in the order of the log."""
+    """The lines of the acts that told of a subject since a time, oldest first."""
     query = """
         SELECT DISTINCT a.what FROM statement s JOIN act a ON a.id = s.act
         WHERE s.subject = ? AND s.recorded_at > ? ORDER BY a.recorded_at, a.id"""
-    return [str(what) for (what,) in db.execute(query, (subject, since))]
+    return [str(what_was_done) for (what_was_done,) in db.execute(query, (subject, since))]
 
 
 def last_position(db: sqlite3.Connection, container: str) -> int:
@@ -253,15 +260,17 @@ def drafts(db: sqlite3.Connection) -> list[Draft]:
 
 
 def count(db: sqlite3.Connection, kind: str) -> int:
-    alone = {"item": "number", "scan": "file", "marker": "scan", "relation": "link"}.get(kind)
-    where = f"field = '{alone}' AND words <> ''" if alone else FEW_KINDS  # a marker taken away is on no scan
-    query = f"SELECT count(DISTINCT subject) FROM in_force WHERE {where} AND subject_kind = ?"
+    own_field = {"item": "number", "scan": "file", "marker": "scan", "relation": "link"}.get(kind)
+    condition = (
+        f"field = '{own_field}' AND words <> ''" if own_field else FEW_KINDS
+    )  # a marker that was taken away has empty words
+    query = f"SELECT count(DISTINCT subject) FROM in_force WHERE {condition} AND subject_kind = ?"
     row = db.execute(query, (kind,)).fetchone()
     return int(row[0])
 
 
 def places_used(db: sqlite3.Connection) -> set[int]:
-    """GeoNames ids of the places that readings in use name."""
+    """GeoNames ids of the places that readings name which are confirmed or ask nothing."""
     query = """SELECT DISTINCT json_extract(value, '$.choices[0].geonames') FROM reading
         WHERE kind = 'place' AND (confirmed OR NOT asks) AND json_valid(value)"""
     return {int(ident) for (ident,) in db.execute(query) if ident}

@@ -1,10 +1,9 @@
-"""The tables, and how an older collection becomes a newer one.
+"""The tables of the database, and the migrations that bring an older collection up to date.
 
-`statement`, `act`, `withdrawal`, `settlement`, `weighed`, `reading` and `tombstone` are the log: rows are
-added, never changed, except by strike. PROJECTIONS follow from the log and can be dropped and made again:
-`withdrawn` acts, rows that are `past` (replaced or withdrawn: few, so that asking is cheap), the words to
-search, the names to complete. `draft` and `meta` are neither. The name and the columns of `statement` stay
-for ever, so that strike works on any backup.
+`statement`, `act`, `withdrawal`, `settlement`, `weighed`, `reading` and `tombstone` are the log (see `log`): rows are
+added and never changed, except by a strike. PROJECTIONS follow from the log and can be made again from it (see
+`projections`). `draft` and `meta` are neither. The name and the columns of `statement` stay for ever, so that a strike
+works on a backup of any version.
 """
 
 import sqlite3
@@ -14,13 +13,13 @@ from boxlore.core.fields.originals import BY_NUMBER_SQL
 from boxlore.core.fields.pictures import FILE_SHA256_SQL, LINK_FIRST_SQL, LINK_SECOND_SQL, SHOWS_ITEM_SQL
 
 FEW_KINDS = "subject_kind IN ('person', 'event', 'place', 'container', 'location', 'sitting', 'collection')"
-"""Kinds of which there are few. SQLite uses the index over them only for a query that holds this very clause
-(Partial Indexes, 3.1)."""
+"""A clause for the kinds of which a collection has few subjects. SQLite uses the index over them only for a query that
+holds exactly this clause (Partial Indexes, 3.1)."""
 
 PROJECTIONS = ("withdrawn", "past", "words_index", "name", "used")
 
 APPLICATION_ID = 0x426F784C
-"""“BoxL” in the header's application id (SQLite file format, 1.3.17)."""
+"""The application id in the header of the file, “BoxL” (SQLite file format, 1.3.17)."""
 
 _FIRST = f"""
 CREATE TABLE statement (
@@ -114,10 +113,10 @@ CREATE TABLE used (subject TEXT PRIMARY KEY, at TEXT NOT NULL) STRICT, WITHOUT R
 """
 
 STARTS = 4
-"""Beginnings of one to so many letters have an index of their own, in which the newest used stands first."""
+"""For the first letters of names, from one to this many, there is an index each that has those last meant first."""
 
 STALE = "projections"
-"""The name in `meta` of the word that the projections are to be made again before anything else."""
+"""The name of a row in `meta`. As long as it is there, the projections must be made again before anything else."""
 
 _NAMES_BY_USE = f"""
 ALTER TABLE name ADD COLUMN at TEXT NOT NULL DEFAULT '';
@@ -126,16 +125,20 @@ CREATE INDEX name_subject ON name (subject);
 {"".join(f"CREATE INDEX name_start_{n} ON name (kind, substr(folded, 1, {n}), at DESC);" for n in range(1, STARTS + 1))}
 INSERT OR REPLACE INTO meta VALUES ('{STALE}', 'to be made again');
 """
-"""Names carry when they were last meant. A struck backup has empty projections, hence the word in `meta`."""
+"""Adds to each name the time when it was last meant. A backup that was struck has empty projections, so they are then
+made again (STALE)."""
 
 MIGRATIONS: tuple[str, ...] = (_FIRST, _NAMES_BY_USE)
-"""Each script takes the database from version n to n + 1; add at the end, never change one."""
+"""Script n brings a database from version n to n + 1. Add new ones at the end, and never change one."""
 
 VERSION = len(MIGRATIONS)
 
 
 def migrate(db: sqlite3.Connection, scripts: Sequence[str] = MIGRATIONS) -> int:
-    """Bring the database to the last version; each step and its record are one transaction. Returns the steps."""
+    """Bring the database to the last version. Returns how many scripts were run.
+
+    Each script and the new version number are written in one transaction.
+    """
     before = version_of(db)
     for number, script in enumerate(scripts[before:], before + 1):
         record = f"PRAGMA application_id = {APPLICATION_ID}; PRAGMA user_version = {number};"
@@ -149,6 +152,6 @@ def migrate(db: sqlite3.Connection, scripts: Sequence[str] = MIGRATIONS) -> int:
 
 
 def version_of(db: sqlite3.Connection) -> int:
-    """The `user_version` in the header."""
+    """The version of the tables (`user_version` in the header of the file)."""
     version: int = db.execute("PRAGMA user_version").fetchone()[0]
     return version

@@ -1,4 +1,8 @@
-"""Finding words and completing names. Both sides are folded; every token is quoted, so no input is syntax."""
+"""Searching words and completing names.
+
+Both the words asked for and those searched are folded. Every token is quoted, so that nothing typed is taken for the
+syntax of a full-text query.
+"""
 
 import sqlite3
 from collections.abc import Iterator
@@ -13,27 +17,27 @@ from boxlore.store.schema import STARTS
 from boxlore.store.values import Hit
 
 MANY = 10_000
-"""Above so many hits they come in the order of numbers: to weigh them all would take longer than one waits."""
+"""If there are more hits than this, they come in the order of numbers, because ranking them all takes too long."""
 
 SORTED = 200
-"""Up to so many names are put in order by sorting them."""
+"""The most names that are sorted after reading them all (see `complete`)."""
 
-_SOME = "SELECT count(*) FROM (SELECT 1 FROM name WHERE kind = ? AND folded >= ? AND folded < ? LIMIT ?)"
+_COUNT_NAMES = "SELECT count(*) FROM (SELECT 1 FROM name WHERE kind = ? AND folded >= ? AND folded < ? LIMIT ?)"
 
-_FOUND = "s.subject_kind, s.subject, s.field, s.words, s.said, s.source"
+_HIT_COLUMNS = "s.subject_kind, s.subject, s.field, s.words, s.said, s.source"
 _MATCHES = "SELECT rowid FROM words_index WHERE words_index MATCH ?"
 
 _BEST = f"""
-    SELECT {_FOUND} FROM words_index w JOIN in_force s ON s.row = w.rowid
+    SELECT {_HIT_COLUMNS} FROM words_index w JOIN in_force s ON s.row = w.rowid
     WHERE w.words_index MATCH ? ORDER BY w.rank, w.rowid LIMIT ?"""
 
 _IN_ORDER = f"""
-    SELECT {_FOUND} FROM in_force n CROSS JOIN in_force s ON s.subject = n.subject
+    SELECT {_HIT_COLUMNS} FROM in_force n CROSS JOIN in_force s ON s.subject = n.subject
     WHERE n.field = 'number' AND +s.row IN ({_MATCHES})
     ORDER BY {BY_NUMBER_SQL.replace("words", "n.words")}, s.row LIMIT ?"""
 
-_OTHERS = f"""
-    SELECT {_FOUND} FROM in_force s
+_NOT_ITEMS = f"""
+    SELECT {_HIT_COLUMNS} FROM in_force s
     WHERE s.row IN ({_MATCHES}) AND s.subject_kind <> 'item' ORDER BY s.row LIMIT ?"""
 
 _PERSON_IN_FORCE = "EXISTS (SELECT 1 FROM in_force s WHERE s.subject = n.subject AND s.words = n.words)"
@@ -42,25 +46,29 @@ _PLACE_IN_FORCE = """EXISTS (SELECT 1 FROM in_force s
 
 
 def search(db: sqlite3.Connection, words: str, limit: int) -> list[Hit]:
-    """Drafts first, then statements in force, the best matches first."""
+    """At most `limit` hits: drafts first, then statements in force, the best matches first.
+
+    A hit holds all the words, or words that begin with them.
+    """
     tokens = [token for token in fold(words).replace('"', " ").split() if any(map(str.isalnum, token))]
     if not tokens:
         return []
-    asked = " ".join(f'"{token}"*' for token in tokens)
-    hits = _Hits(db)
-    found = [hits.hit(row, draft=True) for row in _drafts(db, tokens)]
-    found += [hits.hit(row, draft=False) for row in _statements(db, asked, limit)]
-    return found[:limit]
+    match = " ".join(f'"{token}"*' for token in tokens)
+    maker = _HitMaker(db)
+    hits = [maker.hit(row, draft=True) for row in _drafts(db, tokens)]
+    hits += [maker.hit(row, draft=False) for row in _statements(db, match, limit)]
+    return hits[:limit]
 
 
-def _statements(db: sqlite3.Connection, asked: str, limit: int) -> list[tuple[Any, ...]]:
-    many = f"SELECT count(*) FROM ({_MATCHES} LIMIT ?)"
-    if db.execute(many, (asked, MANY + 1)).fetchone()[0] <= MANY:
-        return db.execute(_BEST, (asked, limit)).fetchall()
-    found = db.execute(_IN_ORDER, (asked, limit)).fetchall()
-    if len(found) < limit:
-        found += db.execute(_OTHERS, (asked, limit - len(found))).fetchall()
-    return found
+def _statements(db: sqlite3.Connection, match: str, limit: int) -> list[tuple[Any, ...]]:
+    """Rows of _HIT_COLUMNS for a full-text query: ranked, or for very many hits in the order of numbers."""
+    count_hits = f"SELECT count(*) FROM ({_MATCHES} LIMIT ?)"
+    if db.execute(count_hits, (match, MANY + 1)).fetchone()[0] <= MANY:
+        return db.execute(_BEST, (match, limit)).fetchall()
+    rows = db.execute(_IN_ORDER, (match, limit)).fetchall()
+    if len(rows) < limit:
+        rows += db.execute(_NOT_ITEMS, (match, limit - len(rows))).fetchall()
+    return rows
 
 
 def _drafts(db: sqlite3.Connection, tokens: list[str]) -> Iterator[tuple[Any, ...]]:
@@ -71,8 +79,8 @@ def _drafts(db: sqlite3.Connection, tokens: list[str]) -> Iterator[tuple[Any, ..
             yield row
 
 
-class _Hits:
-    """Says of each row which item it belongs to and where that is kept; remembers the containers it met."""
+class _HitMaker:
+    """Makes hits from rows, with the item that a row belongs to and where it is kept; caches paths of containers."""
 
     def __init__(self, db: sqlite3.Connection) -> None:
         self._db = db
@@ -82,9 +90,9 @@ class _Hits:
         kind, subject, field, words, said, source = row
         item = subject if kind == "item" else self._item_behind(kind, subject)
         query = "SELECT field, words FROM in_force WHERE subject = ? AND field IN ('number', 'kept') ORDER BY row"
-        told = dict(self._db.execute(query, (item,))) if item else {}
-        mark = self._mark(told.get("kept", ""))
-        return Hit(item, told.get("number", ""), mark, field, words, f"{said}:{source}" if source else said, draft)
+        facts = dict(self._db.execute(query, (item,))) if item else {}
+        mark = self._mark(facts.get("kept", ""))
+        return Hit(item, facts.get("number", ""), mark, field, words, f"{said}:{source}" if source else said, draft)
 
     def _mark(self, kept: str) -> str:
         container, _, place = kept.partition(" ")
@@ -94,7 +102,7 @@ class _Hits:
         return f"{path}/{place}" if path else ""
 
     def _item_behind(self, kind: str, subject: str) -> str:
-        """The item that a marker is on; nothing for people, events and places."""
+        """The id of the item that a marker is on; empty for other kinds."""
         if kind != "marker":
             return ""
         query = f"""
@@ -105,28 +113,28 @@ class _Hits:
 
 
 def complete(db: sqlite3.Connection, kind: str, prefix: str, limit: int) -> list[tuple[str, str]]:
-    """(id, words) of names in force any part of which begins so, most recently meant first.
+    """(id, words) of at most `limit` names in force, any word of which begins with `prefix`; last meant first.
 
-    Where many begin so, they are read one by one, until there are enough, from an index that holds the names of
-    the same first letters in the order wanted; where few do, all of them are read and put in order.
+    If there are few such names, all are read and sorted. If there are many, they are read from an index that has the
+    names with the same first letters in the right order, until there are enough.
     """
     start = " ".join(fold(prefix).split())
     if not start:
         return []
-    span = (kind, start, f"{start}\U0010ffff")
+    bounds = (kind, start, f"{start}\U0010ffff")
     letters = min(len(start), STARTS)
-    index, alike = f"INDEXED BY name_start_{letters}", f"AND substr(n.folded, 1, {letters}) = ?"
-    if len(start) > STARTS and db.execute(_SOME, (*span, SORTED + 1)).fetchone()[0] <= SORTED:
-        index = alike = ""
+    index, same_letters = f"INDEXED BY name_start_{letters}", f"AND substr(n.folded, 1, {letters}) = ?"
+    if len(start) > STARTS and db.execute(_COUNT_NAMES, (*bounds, SORTED + 1)).fetchone()[0] <= SORTED:
+        index = same_letters = ""
     query = f"""
         SELECT n.subject, n.words FROM name n {index}
-        WHERE n.kind = ? AND n.folded >= ? AND n.folded < ? {alike}
+        WHERE n.kind = ? AND n.folded >= ? AND n.folded < ? {same_letters}
         AND CASE n.subject WHEN '' THEN {_PLACE_IN_FORCE} ELSE {_PERSON_IN_FORCE} END
         ORDER BY n.at DESC, n.folded"""
-    found: dict[str, tuple[str, str]] = {}
-    with closing(db.execute(query, (*span, start[:letters]) if alike else span)) as rows:
+    names: dict[str, tuple[str, str]] = {}
+    with closing(db.execute(query, (*bounds, start[:letters]) if same_letters else bounds)) as rows:
         for subject, words in rows:
-            found.setdefault(subject or words, (subject, words))
-            if len(found) == limit:
+            names.setdefault(subject or words, (subject, words))
+            if len(names) == limit:
                 break
-    return list(found.values())
+    return list(names.values())
