@@ -62,9 +62,11 @@ class Dialect:
         return {"localtype": words}
 
     def container(self, did: etree._Element, kind: str, label: str) -> None:
+        """The box or folder that holds the item."""
         self.add(did, "container", label, localtype=kind)
 
     def unitid(self, did: etree._Element, number: str, ident: str) -> None:
+        """The item's number and its UUID (DACS 2.1)."""
         self.add(did, "unitid", number, identifier=f"urn:uuid:{ident}")
 
     def date(self, did: etree._Element, record: Record) -> None:
@@ -102,9 +104,11 @@ class Dialect:
             self.person(origination, authority_form(taker, facts.people), "photographer")
 
     def person(self, parent: etree._Element, words: str, relator: str) -> None:
+        """A name with what the person is to the item, such as `depicted`."""
         self.add(self.add(parent, "persname", relator=relator), "part", words)
 
     def note(self, did: etree._Element, words: str) -> None:
+        """A note, such as the inscription."""
         self.add(did, "didnote", words)
 
     def scans(self, did: etree._Element, scans: Sequence[tuple[str, str]]) -> None:
@@ -192,14 +196,17 @@ class Dialect:
             archdesc.append(self.paragraphs(*part))
 
     def repository(self, did: etree._Element, facts: CollectionFacts) -> None:
+        """Who holds the collection (DACS 2.2)."""
         self.add(self.add(self.add(did, "repository"), "corpname"), "part", repository_of(facts))
 
     def extents(self, did: etree._Element, extent: Extent) -> None:
+        """How many items of each kind the collection has (DACS 2.5)."""
         for kind, count in extent.kinds.most_common():
             coverage = "whole" if len(extent.kinds) == 1 else "part"
             self._counted(did, str(count), plural(kind), coverage=coverage)
 
     def languages(self, did: etree._Element, facts: CollectionFacts) -> None:
+        """The language of the collection (DACS 4.5)."""
         langmaterial = self.add(did, "langmaterial")
         self.add(langmaterial, "language", language_name(facts.language), langcode=language_code(facts.language))
 

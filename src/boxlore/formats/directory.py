@@ -65,14 +65,17 @@ class Tiff:
 
     @property
     def entry_size(self) -> int:
+        """The size of an entry in bytes."""
         return 20 if self.big else 12
 
     @property
     def offset_size(self) -> int:
+        """The size in bytes of an offset, and of the count and the value field of an entry."""
         return 8 if self.big else 4
 
     @property
     def count_size(self) -> int:
+        """The size in bytes of the number of entries in a directory."""
         return 8 if self.big else 2
 
     def number(self, data: bytes) -> int:

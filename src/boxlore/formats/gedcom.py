@@ -92,6 +92,7 @@ class Tree:
 
     @property
     def seven(self) -> bool:
+        """Whether the file is one of GEDCOM 7."""
         return self.version.startswith("7")
 
 

@@ -31,6 +31,7 @@ class PngChunk:
 
     @property
     def whole(self) -> int:
+        """The size of the chunk in bytes, with length, type and CRC."""
         return self.length + 12
 
 

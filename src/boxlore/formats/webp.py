@@ -28,6 +28,7 @@ class RiffChunk:
 
     @property
     def whole(self) -> int:
+        """The size of the chunk in bytes, with type, length and padding."""
         return 8 + self.length + self.length % 2
 
 
