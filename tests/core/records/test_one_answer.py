@@ -192,3 +192,31 @@ def test_a_husband_is_not_sought_as_a_wife() -> None:
     tom = person("tom", "Tom", "Rourke", sex="male", spouses=("mia",))
     lives = {one.id: life_of(one, TODAY) for one in (mia, tom)}
     assert not withhold([mia, tom], lives, To.OUTSIDE, TODAY).finds("Mrs Mia Parata")
+
+
+def test_whoever_may_not_be_shown_may_have_taken_the_picture() -> None:
+    behind = record(people=(shown("con", "Con Rourke", role="photographer"),), scans=(scan(),))
+    assert OUTSIDE.seen(behind) == behind
+    assert list(OUTSIDE.namings(behind)) == []
+
+
+def test_without_a_day_nothing_closed_has_opened() -> None:
+    tom = person("tom", "Tom", dead=True, audience="archive:2026-01-01")
+    lives = {"tom": life_of(tom, TODAY)}
+    assert withhold([tom], lives, To.OUTSIDE).people == {"tom"}
+    assert withhold([tom], lives, To.OUTSIDE, TODAY).people == set()
+
+
+def test_a_middle_name_of_somebody_is_no_family_name_that_others_share() -> None:
+    jane = person("jane", "Jane Heriot", "Tamm", dead=True)
+    edmund = person("edmund", "Edmund", "Heriot")
+    lives = {one.id: life_of(one, TODAY) for one in (jane, edmund)}
+    assert withhold([jane, edmund], lives, To.OUTSIDE, TODAY).finds("the Heriot farm")
+
+
+def test_a_record_that_one_has_seen_may_be_seen_by_another() -> None:
+    """As the pages do, for the family and then for anyone: what is left out adds up, closed scans stay closed."""
+    first = record(told=stories(said("Mia fell in.")), withheld=2, closed_scans=True, scans=(scan(),))
+    assert OUTSIDE.seen(first) == record(withheld=3, closed_scans=True, scans=(scan(),))
+    kept = replace(first, audiences=("family",), people=(shown("tom", "Tom Rourke"),))
+    assert OUTSIDE.seen(kept) == record(withheld=4, closed_scans=True, scans=(scan(),))
