@@ -1,9 +1,48 @@
-"""The record in force: what all statements about one item come to, by rule, with conflicts left visible.
+"""The record in force: what all statements about one item come to, with every disagreement left visible.
 
-Rule kept, for a field that holds one value: a settlement of the keeper, else the surer statement, else
-the source nearer the event (an inscription of the time before a memory), else the later in the log.
-Fields that gather (people, stories) keep all. What was asked and is not known is remembered, and is
-never a value. Every output takes a `Record`, and only one that `core.records.audience.Recipient.seen` has given.
+Theory of operation
+===================
+
+The problem. One photograph is told about by several people over years. The aunt says 1931, the back of the print says
+“suvi 1932”, the keeper notes 1930 from a document. An output needs one date; yet nobody's words may be lost, and
+nobody may be overruled without a trace.
+
+The idea. The log (`boxlore.store.log`) gives every statement that is in force; `build` sorts them, field by field,
+into a `Record`:
+
+- A field that gathers (people, stories, keywords) keeps all its statements, in the order of the log.
+- A field that holds one value has all its statements too, but in an order: the first is *the* value, the others stand
+  behind it and are shown as what was also said. `_rank` is that order. It asks, one after the other:
+
+      1. Has the keeper settled the question by choosing this statement?
+      2. How sure was the source?                            sure > likely > guess
+      3. How near to the event is it?                        what is written on the print > a document >
+                                                             a narrator > the keeper > a file
+      4. Which is the later in the log?
+
+- “Asked, and not known” is remembered (`not_known`), so that nobody is asked twice; it is never a value.
+- Statements that cannot all be so (two dates that do not meet, two people at one marker) make a `Conflict`. The order
+  above decides what outputs say meanwhile; the conflict stays until the keeper has weighed those very statements.
+- A reading goes with its statement only if an output may rest on it: it asks nothing, or the keeper has confirmed it.
+
+What always holds:
+
+1. A record is computed and never stored: from the same log comes the same record.
+2. No statement in force is missing from its record, however the order turns out.
+3. The order is total: two statements never tie, as no two have the same id.
+4. A settlement silences only the conflict of statements it has weighed. A statement told later opens it again.
+5. A record says everything to its keeper. An output takes only what `records.audience.Recipient.seen` has given.
+
+An example. TRA-0014, haymaking near Kärdla:
+
+    s1   date   “about 1935”   Leida, likely          sure 2, nearness 2
+    s2   date   “suvi 1932”    on the back, sure      sure 3, nearness 4
+    s3   date   “1931”         Leida, sure            sure 3, nearness 2
+    s4   story  “Father had borrowed the horse.”      gathers
+
+The date's order is s2, s3, s1: s2 and s3 are equally sure, and what is written on the print is nearer to the day.
+1932 and 1931 do not meet, so they are a conflict. If the keeper settles it by choosing s3, the order is s3, s2, s1 and
+the conflict is gone. If Con says “1929” at the next sitting, a conflict is there again, between s5 and the others.
 """
 
 import json

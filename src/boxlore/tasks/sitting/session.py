@@ -1,8 +1,44 @@
-"""A sitting: who tells, which item is out, what was said of it, and every step undoable.
+"""A sitting: who tells, which item is out, what was said of it; every key kept, every step undoable.
 
-The course of a sitting is the table `core.sitting.stages.MOVES`. Each keystroke is kept as a draft, and a draft becomes
-one statement when its prompt is left. The time log holds which item was shown when, in milliseconds of a clock
-that only goes forward. Nothing here knows of a screen.
+Theory of operation
+===================
+
+The problem. An elder has one good hour. What is typed while she speaks must survive a closed lid, a killed terminal
+and a full disk; it must be tied to the photograph that was in her hand and to the minute of the recording; and a slip
+of the keeper must be taken back with one key, without taking back what was said before it.
+
+The idea. The sitting is an object without a screen. The terminal, the sitting line by line and the tests drive the
+same `Sitting`, and it writes to the collection's log alone:
+
+- Drafts. Each change in a prompt goes to the disk as a draft before the next key is heard (`draft`). On leaving the
+  prompt its words become one statement and the draft goes, in one transaction (`keep`). A draft that a crash left
+  behind becomes a statement at the next opening for writing (`tasks.sitting.recovering`).
+- Correcting. Where a field holds one value, typing again corrects what *this* source said before (`own`): a new
+  statement replaces the old one. What others said stays, and is shown above the prompt (`others`). Where a field
+  gathers, every answer is added, and a semicolon parts two of them.
+- Steps. Everything done is one act of the log, and a step to undo (`tasks.telling.undoing`). Undo withdraws the act;
+  redo withdraws the undo. Only acts of this sitting are taken back; emptying a prompt withdraws the act that filled it.
+- Time. When an item comes out, that is a statement about the sitting, with its moment: milliseconds since the sitting
+  began, by a clock that only goes forward (`moment`). A recording is laid beside these moments later.
+- The course. Preparing, going through items, resting, closing, over: a table says which step is possible when
+  (`core.sitting.stages.MOVES`), and `take` raises OutOfTurn for any other.
+- Markers. A touch on the picture makes a marker, and the next name told is the marker's own (`to_name`).
+
+What always holds:
+
+1. When `draft`, `keep`, `show` or any other change returns, it is on the disk.
+2. Words are in exactly one place: in a draft, or in a statement, never in neither.
+3. On a collection opened for reading only nothing is kept, and the fronts say so.
+4. Nothing is asked of the place index while it is being built; typing never waits for it.
+
+An example. `begin` for Leida, at 10:00:00.
+
+    show TRA-0014                        “shown” at 0 ms, about the sitting
+    draft “about 19”, “about 1935”       two drafts, the second in place of the first
+    keep  date “about 1935”              act 1: s1, by Leida, at 21,400 ms; the draft is gone
+    keep  date “summer of 1931”          act 2: s2 replaces s1
+    undo                                 act 3 withdraws act 2: the prompt shows “about 1935” again
+    show TRA-0015                        “shown” at 64,000 ms: TRA-0014 was out from 0:00 to 1:04
 """
 
 import json
