@@ -28,7 +28,7 @@ def store(tmp_path: Path) -> Iterator[Store]:
         ({"audience": "nobody"}, "“nobody” is no audience"),
         ({"sure": "quite"}, "“quite” is no way of being sure"),
         ({"language": "??"}, "no language tag"),
-        ({"field": "size", "words": "big"}, "does not say a size"),
+        ({"field": "size", "words": "big"}, "is no size"),
     ],
 )
 def test_an_act_with_one_bad_row_leaves_nothing(store: Store, what: dict[str, str], sentence: str) -> None:

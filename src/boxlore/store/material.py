@@ -10,6 +10,7 @@ from collections import defaultdict
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 
+from boxlore.core.fields.originals import KEPT_WORDS, Kept
 from boxlore.core.fields.pictures import (
     FILE_WORDS,
     LINK_FIRST_SQL,
@@ -73,7 +74,7 @@ def _materials(path_cache: _PathCache, chunk: list[tuple[str, str]]) -> Iterator
     settled = _settlements(db, ids)
     for number, ident in chunk:
         rows = statements_of.get(ident, [])
-        container, position = _kept(rows)
+        kept = _kept(rows)
         chosen, weighed = settled.get(ident, ({}, frozenset()))
         yield Material(
             id=ident,
@@ -81,22 +82,21 @@ def _materials(path_cache: _PathCache, chunk: list[tuple[str, str]]) -> Iterator
             statements=rows,
             scans=scans.get(ident, ()),
             markers=[marker for scan in scans.get(ident, ()) for marker in _markers_on(scan, markers.get(scan.id, ()))],
-            path=path_cache.path(container) if container else (),
-            position=position,
+            path=path_cache.path(kept.container) if kept else (),
+            position=kept.position if kept else 0,
             related=related.get(ident, ()),
             chosen=chosen,
             settled=weighed,
         )
 
 
-def _kept(rows: Iterable[ToldRow]) -> tuple[str, int]:
+def _kept(rows: Iterable[ToldRow]) -> Kept | None:
     """The container that an item is in and its position there, from the last such statement in force."""
     words = ""
     for statement, _ in rows:
         if statement.field == "kept":
             words = statement.words
-    container, _, place = words.partition(" ")
-    return container, int(place) if place.isdigit() else 0
+    return KEPT_WORDS.or_none(words)
 
 
 def _statements_of(db: sqlite3.Connection, subjects: Iterable[str]) -> dict[str, list[ToldRow]]:

@@ -13,6 +13,7 @@ from typing import Concatenate, ParamSpec, Protocol, Self, TypeVar
 
 from boxlore.core.errors import CouldNot
 from boxlore.core.fields.fixity import FixityEvent, FixityRun
+from boxlore.core.fields.originals import Kept
 from boxlore.core.fields.pictures import FileFacts
 from boxlore.core.originals.history import Stated
 from boxlore.core.records.in_force import Material
@@ -283,8 +284,8 @@ class Store:
         """Every kind, label and `inside` ever told of containers, past ones too, in the order of the log."""
         return self._ask(queries.container_facts)
 
-    def ever_kept(self, where: Sequence[str]) -> list[str]:
-        """Ids of items ever kept at one of these places (`container-id place`)."""
+    def ever_kept(self, where: Sequence[Kept]) -> list[str]:
+        """Ids of items ever kept at one of these positions."""
         return self._ask(queries.ever_kept, where)
 
     def kept_facts(self, items: Sequence[str]) -> list[Stated]:
@@ -295,8 +296,8 @@ class Store:
         """(act, act that it withdraws, time) of every withdrawal, oldest first."""
         return self._ask(queries.withdrawals)
 
-    def kept_in(self) -> list[tuple[str, str]]:
-        """(item id, `container-id place`) of everything that has a place now."""
+    def kept_in(self) -> list[tuple[str, Kept]]:
+        """(item id, where it is kept) of everything that has a place now."""
         return self._ask(queries.kept_in)
 
     def number_of(self, item: str) -> str:
@@ -307,8 +308,8 @@ class Store:
         """Every container's id with its path of (kind, label), outermost first."""
         return self._ask(queries.containers)
 
-    def kept_before(self) -> list[tuple[str, str, str]]:
-        """(item, "container place", since when) of every place that an item has left."""
+    def kept_before(self) -> list[tuple[str, Kept, str]]:
+        """(item id, where it was kept, since when) of every position that an item has left."""
         return self._ask(queries.kept_before)
 
     def wanted(self) -> list[str]:

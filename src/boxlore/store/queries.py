@@ -9,8 +9,20 @@ from collections.abc import Callable, Iterator, Sequence
 from itertools import groupby
 
 from boxlore.core.fields.fixity import FIXITY_WORDS, FixityEvent, FixityRun
-from boxlore.core.fields.originals import BY_NUMBER_SQL, COUNT_SQL, NUMBERED_SQL, SERIES_SQL, number_bounds, series_of
+from boxlore.core.fields.originals import (
+    BY_NUMBER_SQL,
+    COUNT_SQL,
+    KEPT_IN_SQL,
+    KEPT_WORDS,
+    NUMBERED_SQL,
+    SERIES_SQL,
+    Kept,
+    kept_bounds,
+    number_bounds,
+    series_of,
+)
 from boxlore.core.fields.pictures import FILE_SHA256_SQL, FILE_WORDS, SHOWS_WORDS, FileFacts
+from boxlore.core.fields.plain import YES_NO_WORDS
 from boxlore.core.originals.history import Stated
 from boxlore.store.rows import (
     DRAFT_COLUMNS,
@@ -163,11 +175,12 @@ def container_facts(db: sqlite3.Connection) -> list[Stated]:
     return [Stated(*row) for row in db.execute(query)]
 
 
-def ever_kept(db: sqlite3.Connection, positions: Sequence[str]) -> list[str]:
-    """Ids of items ever said to be kept at one of these (container id, blank, place)."""
+def ever_kept(db: sqlite3.Connection, positions: Sequence[Kept]) -> list[str]:
+    """Ids of items ever said to be kept at one of these positions."""
     query = """SELECT DISTINCT subject FROM statement WHERE field = 'kept'
         AND words IN (SELECT value FROM json_each(?)) ORDER BY subject"""
-    return [subject for (subject,) in db.execute(query, (json.dumps(list(positions)),))]
+    words = json.dumps([KEPT_WORDS.write(kept) for kept in positions])
+    return [subject for (subject,) in db.execute(query, (words,))]
 
 
 def kept_facts(db: sqlite3.Connection, items: Sequence[str]) -> list[Stated]:
@@ -184,24 +197,24 @@ def withdrawals(db: sqlite3.Connection) -> list[tuple[str, str, str]]:
     return list(db.execute(query))
 
 
-def kept_in(db: sqlite3.Connection) -> list[tuple[str, str]]:
-    """(item id, where it is kept) of every item that has a number, in the order of the log."""
+def kept_in(db: sqlite3.Connection) -> list[tuple[str, Kept]]:
+    """(item id, where it is kept) of every item that is kept somewhere, in the order of the log."""
     query = "SELECT k.subject, k.words FROM in_force k WHERE k.field = 'kept' ORDER BY k.row"
-    return list(db.execute(query))
+    return [(item, kept) for item, words in db.execute(query) if (kept := KEPT_WORDS.or_none(words))]
 
 
-def kept_before(db: sqlite3.Connection) -> list[tuple[str, str, str]]:
-    """(item id, words of `kept`, time) of every position that an item has left."""
+def kept_before(db: sqlite3.Connection) -> list[tuple[str, Kept, str]]:
+    """(item id, where it was kept, time) of every position that an item has left."""
     query = """
         SELECT s.subject, s.words, s.recorded_at FROM statement s JOIN past p ON p.row = s.row
         WHERE s.field = 'kept' AND s.act NOT IN (SELECT act FROM withdrawn) ORDER BY s.row"""
-    return list(db.execute(query))
+    return [(item, kept, since) for item, words, since in db.execute(query) if (kept := KEPT_WORDS.or_none(words))]
 
 
 def wanted(db: sqlite3.Connection) -> list[str]:
     """Ids of the items that an archive has said it wants."""
-    query = "SELECT subject FROM in_force WHERE field = 'wanted' AND words = 'yes' ORDER BY row"
-    return [str(subject) for (subject,) in db.execute(query)]
+    query = "SELECT subject FROM in_force WHERE field = 'wanted' AND words = ? ORDER BY row"
+    return [str(subject) for (subject,) in db.execute(query, (YES_NO_WORDS.write(True),))]
 
 
 def fixity(db: sqlite3.Connection) -> list[tuple[str, str, FileFacts | FixityRun | FixityEvent, str]]:
@@ -223,9 +236,9 @@ def acts_about(db: sqlite3.Connection, subject: str, since: str) -> list[str]:
 
 
 def last_position(db: sqlite3.Connection, container: str) -> int:
-    query = "SELECT words FROM in_force WHERE field = 'kept' AND words >= ? AND words < ?"
-    taken = [words.partition(" ")[2] for (words,) in db.execute(query, (f"{container} ", f"{container}!"))]
-    return max((int(place) for place in taken if place.isdigit()), default=0)
+    query = f"SELECT words FROM in_force WHERE field = 'kept' AND {KEPT_IN_SQL}"
+    taken = [KEPT_WORDS.or_none(words) for (words,) in db.execute(query, kept_bounds(container))]
+    return max((kept.position for kept in taken if kept), default=0)
 
 
 def next_number_count(db: sqlite3.Connection, letters: str) -> int:

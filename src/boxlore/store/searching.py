@@ -9,10 +9,11 @@ from collections.abc import Iterator
 from contextlib import closing
 from typing import Any
 
-from boxlore.core.fields.originals import BY_NUMBER_SQL
+from boxlore.core.fields.originals import BY_NUMBER_SQL, KEPT_WORDS
 from boxlore.core.fields.pictures import SHOWS_ITEM_SQL
+from boxlore.core.records.containers import Mark
 from boxlore.core.statements import fold
-from boxlore.store.queries import path_of
+from boxlore.store.queries import ContainerPath, path_of
 from boxlore.store.schema import STARTS
 from boxlore.store.values import Hit
 
@@ -84,7 +85,7 @@ class _HitMaker:
 
     def __init__(self, db: sqlite3.Connection) -> None:
         self._db = db
-        self._paths: dict[str, str] = {}
+        self._paths: dict[str, ContainerPath] = {}
 
     def hit(self, row: tuple[Any, ...], *, draft: bool) -> Hit:
         kind, subject, field, words, said, source = row
@@ -94,12 +95,14 @@ class _HitMaker:
         mark = self._mark(facts.get("kept", ""))
         return Hit(item, facts.get("number", ""), mark, field, words, f"{said}:{source}" if source else said, draft)
 
-    def _mark(self, kept: str) -> str:
-        container, _, place = kept.partition(" ")
-        if container not in self._paths:
-            self._paths[container] = "/".join(label for _, label in path_of(self._db, container))
-        path = self._paths[container]
-        return f"{path}/{place}" if path else ""
+    def _mark(self, words: str) -> str:
+        kept = KEPT_WORDS.or_none(words)
+        if kept is None:
+            return ""
+        if kept.container not in self._paths:
+            self._paths[kept.container] = path_of(self._db, kept.container)
+        path = self._paths[kept.container]
+        return Mark(path, kept.position).short if path else ""
 
     def _item_behind(self, kind: str, subject: str) -> str:
         """The id of the item that a marker is on; empty for other kinds."""

@@ -265,8 +265,8 @@ def test_words_that_say_nothing_are_refused_in_a_sentence(codec: Codec[Any], wor
     with pytest.raises(WrongUse) as refused:
         codec.typed(words)
     assert codec.or_none(words) is None
-    assert codec.says in str(damaged.value) and "backup" in str(damaged.value)
-    assert codec.says in str(refused.value) and codec.hint in str(refused.value)
+    assert codec.what in str(damaged.value) and "backup" in str(damaged.value)
+    assert codec.what in str(refused.value) and codec.hint in str(refused.value)
     assert "\n" not in str(refused.value) and len(str(refused.value)) < 300
 
 

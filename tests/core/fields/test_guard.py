@@ -35,11 +35,11 @@ REFUSED: list[tuple[dict[str, object], str]] = [
     ({"source": Source("gossip")}, "“gossip” is no kind of source. Use one of: inscription,"),  # type: ignore[arg-type]  # what is refused
     ({"language": "not a language"}, "“not a language” is no language tag. Write a BCP 47 tag, such as en, et, mi"),
     ({"language": "et_EE"}, "“et_EE” is no language tag."),
-    ({"field": "size", "words": "big"}, "Size in mm: “big” does not say a size. Write millimetres, wide by high:"),
-    ({"field": "size", "words": ""}, "Size in mm: Empty words do not say a size."),
-    ({"field": "kept", "words": "in the attic"}, "Kept in: “in the attic” does not say where an item is kept."),
-    ({"field": "due_back", "words": "soon"}, "Due back: “soon” does not say a day. Write it as YYYY-MM-DD"),
-    ({"field": "audience", "words": "story=nobody"}, "Who may see it: “story=nobody” does not say who may see it."),
+    ({"field": "size", "words": "big"}, "Size in mm: “big” is no size. Write millimetres, wide by high:"),
+    ({"field": "size", "words": ""}, "Size in mm: Empty words are no size."),
+    ({"field": "kept", "words": "in the attic"}, "Kept in: “in the attic” is no place in a container."),
+    ({"field": "due_back", "words": "soon"}, "Due back: “soon” is no day. Write it as YYYY-MM-DD"),
+    ({"field": "audience", "words": "story=nobody"}, "Who may see it: “story=nobody” is no audience."),
 ]
 
 

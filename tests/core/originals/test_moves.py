@@ -4,11 +4,11 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from boxlore.core.fields.originals import KEPT_WORDS, Kept
 from boxlore.core.originals.moves import (
     KEPT,
     MoveStep,
     Plan,
-    Position,
     Positions,
     close_up,
     contents,
@@ -16,23 +16,17 @@ from boxlore.core.originals.moves import (
     gaps,
     merge,
     move,
-    read_place,
     relabel,
 )
 
-HELD: Positions = {"a": Position("x", 1), "b": Position("x", 2), "c": Position("x", 5), "d": Position("y", 1)}
+HELD: Positions = {"a": Kept("x", 1), "b": Kept("x", 2), "c": Kept("x", 5), "d": Kept("y", 1)}
 INSIDE = {"f1": "x", "f2": "y"}
 LABELS = {"x": "1", "y": "2", "f1": "1", "f2": "1"}
 
 
-def carried_out(holding: Positions, plan: Plan) -> dict[str, Position]:
+def carried_out(holding: Positions, plan: Plan) -> dict[str, Kept]:
     """The holding after the steps of a plan that are about items."""
-    return {**holding, **{step.subject: read_place(step.after) for step in plan.steps if step.field == KEPT}}
-
-
-def test_places_are_written_and_read() -> None:
-    assert read_place(Position("x", 4).words) == Position("x", 4)
-    assert read_place("x") == Position("x", 0)
+    return {**holding, **{step.subject: KEPT_WORDS.read(step.after) for step in plan.steps if step.field == KEPT}}
 
 
 def test_a_move_goes_after_the_last() -> None:
@@ -84,7 +78,7 @@ MOVES = st.one_of(
 @given(st.lists(MOVES, max_size=12))
 @settings(deadline=None, max_examples=200, derandomize=True)
 def test_no_sequence_of_moves_loses_or_doubles_an_item(moves: list[tuple[object, ...]]) -> None:
-    holding: Positions = {item: Position("x", at) for at, item in enumerate(ITEMS, 1)}
+    holding: Positions = {item: Kept("x", at) for at, item in enumerate(ITEMS, 1)}
     for name, *rest in moves:
         plan = {"move": move, "close": close_up}[name](holding, *rest) if name != "merge" else (  # type: ignore[index,operator]  # rows of MOVES
             merge(holding, *rest, inside={}, labels={})  # type: ignore[misc]  # the same

@@ -22,7 +22,7 @@ Bare = Callable[[int], Path]
         ("story", "x", {"audience": "nobody"}, "“nobody” is no audience."),
         ("story", "x", {"sure": "quite"}, "“quite” is no way of being sure."),
         ("story", "x", {"language": "et_EE"}, "“et_EE” is no language tag."),
-        ("kept", "in the attic", {}, "Kept in: “in the attic” does not say where an item is kept."),
+        ("kept", "in the attic", {}, "Kept in: “in the attic” is no place in a container."),
     ],
 )
 def test_nothing_of_a_refused_statement_is_kept(

@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 
 from boxlore.core.errors import CouldNot, WrongUse
-from boxlore.core.places.own import read_point
+from boxlore.core.fields.points import COORDINATES_WORDS
 from boxlore.core.statements import Kind, Subject
 from boxlore.gazetteer.opening import Gazetteer, open_gazetteer
 from boxlore.tasks.collection.opening import Collection, open_collection, start
@@ -71,7 +71,7 @@ def test_coordinates_in_another_country_are_asked_about(collection: Collection, 
 @pytest.mark.parametrize("text", ["", "north", "91, 0", "0, 181", "59.4", "59,44 24,75 1"])
 def test_what_are_no_coordinates(text: str) -> None:
     with pytest.raises(WrongUse, match="Write latitude"):
-        read_point(text)
+        COORDINATES_WORDS.typed(text)
 
 
 def test_a_place_used_before_is_preferred(collection: Collection) -> None:

@@ -28,7 +28,7 @@ def _parse_kept_to(words: str) -> KeptTo:
 
 
 AUDIENCE_WORDS: Codec[KeptTo] = Codec(
-    "who may see it",
+    "audience",
     "Write keeper, family, archive:YYYY-MM-DD or anyone; for one field alone: story=family.",
     _write_kept_to,
     _parse_kept_to,

@@ -34,7 +34,7 @@ A worked example. An item is put in the third position of a folder whose id is `
     words = KEPT_WORDS.write(Kept("0190a1b2-…", 3))        # "0190a1b2-… 3"
     act.state(item, "kept", words)                         # the guard reads the words again before they are taken
     KEPT_WORDS.read(words).position                        # 3
-    KEPT_WORDS.typed("in the attic")                       # WrongUse: “in the attic” does not say where an item …
+    KEPT_WORDS.typed("in the attic")                       # WrongUse: “in the attic” is no place in a container. …
     KEPT_WORDS.or_none("in the attic")                     # None: the record has no mark, and check says why
 """
 
@@ -57,11 +57,11 @@ DAMAGED = "The collection is damaged, or another program wrote to it. Go back to
 class Codec(Generic[Value]):
     """The words of one field, written and read.
 
-    `says` completes “these words do not say …”; `hint` is what may be written instead. `parse` is the inverse of
-    `write` and may raise one of UNREADABLE; callers use `read`, `typed` or `or_none`, which never do.
+    `what` is what they say, in a noun (“… is no size”); `hint` is what may be written instead. `parse` is the inverse
+    of `write` and may raise one of UNREADABLE; callers use `read`, `typed` or `or_none`, which never do.
     """
 
-    says: str
+    what: str
     hint: str
     write: Callable[[Value], str]
     parse: Callable[[str], Value]
@@ -90,7 +90,7 @@ class Codec(Generic[Value]):
     def _fault(self, words: str) -> str:
         line = " ".join(words.split())
         shown = line if len(line) <= 60 else f"{line[:59]}…"
-        return f"“{shown}” does not say {self.says}." if shown else f"Empty words do not say {self.says}."
+        return f"“{shown}” is no {self.what}." if shown else f"Empty words are no {self.what}."
 
 
 def one_word(text: str) -> str:

@@ -101,7 +101,7 @@ def _wrong_file(file: Facts) -> WrongFile:
 
 
 FIXITY_WORDS: Codec[FixityRun | FixityEvent] = Codec(
-    "what was done for fixity",
+    "event of fixity",
     'Write a JSON object with "event" and "outcome", or with "begun", "ended", "read" and "wrong_count".',
     _write_fixity,
     _parse_fixity,

@@ -27,9 +27,7 @@ def _parse_number(words: str) -> ItemNumber:
     return ItemNumber(one_word(letters), whole(count))
 
 
-NUMBER_WORDS: Codec[ItemNumber] = Codec(
-    "the number of an item", "Write it like TRA-0042.", _write_number, _parse_number
-)
+NUMBER_WORDS: Codec[ItemNumber] = Codec("number of an item", "Write it like TRA-0042.", _write_number, _parse_number)
 """`letters-count`, the count with at least four digits."""
 
 SERIES_SQL = "substr(words, 1, instr(words, '-'))"
@@ -75,7 +73,7 @@ def _parse_kept(words: str) -> Kept:
 
 
 KEPT_WORDS: Codec[Kept] = Codec(
-    "where an item is kept", "Write the container's id, a blank and the position in it.", _write_kept, _parse_kept
+    "place in a container", "Write the container's id, a blank and the position in it.", _write_kept, _parse_kept
 )
 """`container position`. A collection rebuilt by an earlier version has the container alone where no position was
 given."""
@@ -118,7 +116,7 @@ def _parse_size(words: str) -> SizeMm:
 
 
 SIZE_WORDS: Codec[SizeMm] = Codec(
-    "a size", "Write millimetres, wide by high: 108 x 165. Of a box also its depth.", _write_size, _parse_size
+    "size", "Write millimetres, wide by high: 108 x 165. Of a box also its depth.", _write_size, _parse_size
 )
 """Grammar, read with blanks anywhere between and in any case:
 
@@ -148,7 +146,7 @@ def _parse_noted(words: str) -> Noted:
     return Noted(words.removeprefix(_NO_MORE), so=not gone)
 
 
-NOTED_WORDS: Codec[Noted] = Codec("what was noted", "Write it in words.", _write_noted, _parse_noted)
+NOTED_WORDS: Codec[Noted] = Codec("note", "Write it in words.", _write_noted, _parse_noted)
 """The term in words, or `no` before it where it is no longer so. Any words can be read."""
 
 
@@ -174,7 +172,7 @@ def _parse_measured(words: str) -> Measured:
 
 
 MEASURED_WORDS: Codec[Measured] = Codec(
-    "a reading of the climate",
+    "reading of the climate",
     "Write the time, °C and percent: 2026-11-25T09:30:00 18.50 52.0",
     _write_measured,
     _parse_measured,
@@ -208,7 +206,7 @@ def _parse_climate(words: str) -> ClimateFile:
 
 
 CLIMATE_WORDS: Codec[ClimateFile] = Codec(
-    "which log of the climate was kept",
+    "kept log of the climate",
     'Write a JSON object with "path", "sha256" and "bytes".',
     _write_climate,
     _parse_climate,

@@ -54,7 +54,7 @@ def _parse_file(words: str) -> FileFacts:
 
 
 FILE_WORDS: Codec[FileFacts] = Codec(
-    "which file a scan is",
+    "file of a scan",
     'Write a JSON object with "path", "sha256", "bytes", "width", "height" and "media_type".',
     _write_file,
     _parse_file,
@@ -87,7 +87,7 @@ def _parse_shows(words: str) -> Shows:
 
 
 SHOWS_WORDS: Codec[Shows] = Codec(
-    "which item a scan shows", 'Write a JSON object with "item", "side" and "area".', _write_shows, _parse_shows
+    "picture of an item", 'Write a JSON object with "item", "side" and "area".', _write_shows, _parse_shows
 )
 """A JSON object; `area` is null, missing or an empty list for the whole picture."""
 
@@ -112,7 +112,7 @@ def _parse_embedded(words: str) -> Embedded:
 
 
 EMBEDDED_WORDS: Codec[Embedded] = Codec(
-    "what a file carries", "Write lines of a name, a colon and words.", _write_embedded, _parse_embedded
+    "text of a file", "Write lines of a name, a colon and words.", _write_embedded, _parse_embedded
 )
 """`name: words`, line by line. Any words can be read; a line without a name has an empty one."""
 
@@ -133,7 +133,7 @@ def _parse_looks(words: str) -> int | None:
 
 
 LOOKS_WORDS: Codec[int | None] = Codec(
-    "how a scan looks", "Write 16 hexadecimal digits, or - for a scan that cannot be read.", _write_looks, _parse_looks
+    "look of a scan", "Write 16 hexadecimal digits, or - for a scan that cannot be read.", _write_looks, _parse_looks
 )
 """64 bits of how a picture looks, in 16 hexadecimal digits; `-` where the file could not be read."""
 
@@ -159,7 +159,7 @@ def _parse_link(words: str) -> Link:
 
 
 LINK_WORDS: Codec[Link] = Codec(
-    "how two items are related", "Write the ids of both and the kind of relation.", _write_link, _parse_link
+    "relation of two items", "Write the ids of both and the kind of relation.", _write_link, _parse_link
 )
 """`first second kind`, one blank between."""
 
@@ -191,6 +191,6 @@ def _parse_row(words: str) -> RowPosition:
 
 
 ROW_WORDS: Codec[RowPosition] = Codec(
-    "who stands where", "Write the statement's id, the row and the position in it.", _write_row, _parse_row
+    "position in a row", "Write the statement's id, the row and the position in it.", _write_row, _parse_row
 )
 """`statement row position`; the row may be empty or of several words."""

@@ -9,19 +9,17 @@ def _same(words: str) -> str:
     return words
 
 
-TEXT: Codec[str] = Codec("anything", "Write it in words.", _same, _same)
+TEXT: Codec[str] = Codec("text", "Write it in words.", _same, _same)
 """Words for people: the value is the words. Any words can be read."""
 
-ID_WORDS: Codec[str] = Codec("which thing is meant", "Write the id of one thing.", one_word, one_word)
+ID_WORDS: Codec[str] = Codec("id", "Write the id of one thing.", one_word, one_word)
 
 
 def _parse_id_or_none(words: str) -> str:
     return one_word(words) if words else ""
 
 
-OPEN_ID_WORDS: Codec[str] = Codec(
-    "which thing is meant", "Write the id of one thing, or nothing.", _parse_id_or_none, _parse_id_or_none
-)
+OPEN_ID_WORDS: Codec[str] = Codec("id", "Write the id of one thing, or nothing.", _parse_id_or_none, _parse_id_or_none)
 """The id of a thing, or nothing: a marker that was taken away is on no scan."""
 
 
@@ -31,8 +29,8 @@ def _parse_day(words: str) -> date:
     return date.fromisoformat(words)
 
 
-DAY_WORDS: Codec[date] = Codec("a day", "Write it as YYYY-MM-DD, such as 2026-11-25.", date.isoformat, _parse_day)
-COUNT_WORDS: Codec[int] = Codec("how many", "Write a whole number, such as 40.", str, whole)
+DAY_WORDS: Codec[date] = Codec("day", "Write it as YYYY-MM-DD, such as 2026-11-25.", date.isoformat, _parse_day)
+COUNT_WORDS: Codec[int] = Codec("count", "Write a whole number, such as 40.", str, whole)
 
 _ANSWERS = {"yes": True, "no": False}
 
@@ -47,4 +45,4 @@ def _parse_answer(words: str) -> bool:
     return _ANSWERS[words]
 
 
-YES_NO_WORDS: Codec[bool] = Codec("yes or no", "Write yes or no.", _write_answer, _parse_answer)
+YES_NO_WORDS: Codec[bool] = Codec("answer", "Write yes or no.", _write_answer, _parse_answer)

@@ -52,7 +52,7 @@ def _parse_area(words: str) -> Area:
 
 
 AREA_WORDS: Codec[Area] = Codec(
-    "where on a picture",
+    "part of a picture",
     "Write x y, or x y width height, as parts of the picture from 0 to 1: 0.25 0.4",
     _write_area,
     _parse_area,
@@ -88,7 +88,7 @@ def _parse_coordinates(words: str) -> Coordinates:
 
 
 COORDINATES_WORDS: Codec[Coordinates] = Codec(
-    "a point on the earth",
+    "point on the earth",
     "Write latitude and longitude in degrees, south and west with a minus: -45.82, 170.62",
     _write_coordinates,
     _parse_coordinates,

@@ -32,7 +32,7 @@ def _parse_shown(words: str) -> ShownAt:
 
 
 SHOWN_WORDS: Codec[ShownAt] = Codec(
-    "which item was shown", 'Write a JSON object with "item" and "at".', _write_shown, _parse_shown
+    "showing of an item", 'Write a JSON object with "item" and "at".', _write_shown, _parse_shown
 )
 """`{"item": id, "at": milliseconds}`. Earlier versions wrote the item's id alone in the demo and in rebuilt
 collections, and `{"item": words, "moment": milliseconds}` in linked data, where the words may be such an object."""
@@ -62,7 +62,7 @@ def _parse_course(words: str) -> CourseStep:
 
 
 COURSE_WORDS: Codec[CourseStep] = Codec(
-    "a step of a sitting", 'Write a JSON object with "step" and "at".', _write_course, _parse_course
+    "step of a sitting", 'Write a JSON object with "step" and "at".', _write_course, _parse_course
 )
 
 
@@ -85,7 +85,7 @@ def _parse_closed(words: str) -> Passage:
 
 
 CLOSED_WORDS: Codec[Passage] = Codec(
-    "which passage is closed", 'Write a JSON object with "from", "to" and "why".', _write_closed, _parse_closed
+    "closed passage", 'Write a JSON object with "from", "to" and "why".', _write_closed, _parse_closed
 )
 
 
@@ -134,7 +134,7 @@ def _parse_recording(words: str) -> RecordingFacts:
 
 
 RECORDING_WORDS: Codec[RecordingFacts] = Codec(
-    "which recording was kept",
+    "kept recording",
     'Write a JSON object with "path", "sha256" and "bytes".',
     _write_recording,
     _parse_recording,
@@ -177,5 +177,5 @@ def _parse_paper(words: str) -> PaperFacts:
 
 
 PAPER_WORDS: Codec[PaperFacts] = Codec(
-    "which paper was kept", 'Write a JSON object with "path", "sha256" and "bytes".', _write_paper, _parse_paper
+    "kept paper", 'Write a JSON object with "path", "sha256" and "bytes".', _write_paper, _parse_paper
 )

@@ -3,6 +3,7 @@
 The record given must have passed `core.records.audience.Recipient.seen`, which has taken out whoever is withheld.
 """
 
+from boxlore.core.fields.originals import NOTED_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.in_force import Record
 
@@ -24,7 +25,7 @@ def _lines(record: Record, fields: tuple[tuple[str, str], ...]) -> list[str]:
     """A line for each field; words that begin with `no ` deny something, and are left out."""
     lines: list[str] = []
     for name, label in fields:
-        words = [view.words for view in record.all(name) if not view.words.startswith("no ")]
+        words = [view.words for view in record.all(name) if NOTED_WORDS.read(view.words).so]
         if words:
             lines.append(f"{label}: {'; '.join(words if FIELDS[name].many else words[:1])}")
     return lines

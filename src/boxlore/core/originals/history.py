@@ -14,6 +14,7 @@ from collections import defaultdict
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
+from boxlore.core.fields.originals import KEPT_WORDS
 from boxlore.core.records.containers import Mark
 
 
@@ -136,13 +137,16 @@ class Places:
         """Every mark that an item had, oldest first. `rows` are all its statements of the field `kept`."""
         marks: list[PastMark] = []
         for spell in spells(rows, self._withdrawn):
-            container, _, place = spell.words.partition(" ")
-            position = int(place) if place.isdigit() else 0
-            changes = sorted(when for when in self._changes(container) if spell.since < when < (spell.until or "~"))
+            kept = KEPT_WORDS.or_none(spell.words)
+            if kept is None:
+                continue
+            changes = sorted(
+                when for when in self._changes(kept.container) if spell.since < when < (spell.until or "~")
+            )
             for since, until in zip([spell.since, *changes], [*changes, spell.until], strict=True):
-                path = self.path(container, since)
+                path = self.path(kept.container, since)
                 if path:
-                    _add(marks, PastMark(item, Mark(path, position), since, until))
+                    _add(marks, PastMark(item, Mark(path, kept.position), since, until))
         return marks
 
     def _at(self, container: str, field: str, when: str) -> str:

@@ -8,20 +8,9 @@ source).
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
+from boxlore.core.fields.originals import KEPT_WORDS, Kept
+
 KEPT, LABEL, INSIDE = "kept", "label", "inside"
-
-
-@dataclass(frozen=True, slots=True)
-class Position:
-    """Where an item is: the id of its container, and its position in it from 1 (0: none given)."""
-
-    container: str
-    position: int = 0
-
-    @property
-    def words(self) -> str:
-        """The position as it is stored (see `read_place`)."""
-        return f"{self.container} {self.position}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,14 +32,8 @@ class Plan:
     problems: tuple[str, ...] = ()
 
 
-Positions = Mapping[str, Position]
+Positions = Mapping[str, Kept]
 """Item id -> its position; an item without one is not in it."""
-
-
-def read_place(words: str) -> Position:
-    """`container-id place` as it is stored."""
-    container, _, place = words.partition(" ")
-    return Position(container, int(place) if place.isdigit() else 0)
 
 
 def contents(holding: Positions, container: str) -> list[tuple[str, int]]:
@@ -67,7 +50,7 @@ def move(holding: Positions, items: Sequence[str], into: str, at: int = 0) -> Pl
     title = f"move {len(items)} item{'s' if len(items) != 1 else ''}"
     staying = {position for item, position in contents(holding, into) if item not in items}
     start = at or max(staying, default=0) + 1
-    targets = {item: Position(into, start + step) for step, item in enumerate(dict.fromkeys(items))}
+    targets = {item: Kept(into, start + step) for step, item in enumerate(dict.fromkeys(items))}
     clashes = sorted(staying & {place.position for place in targets.values()})
     problems = [f"Place {position} is taken." for position in clashes]
     return Plan(title, tuple(_steps(holding, targets)), tuple(problems))
@@ -76,7 +59,7 @@ def move(holding: Positions, items: Sequence[str], into: str, at: int = 0) -> Pl
 def close_up(holding: Positions, container: str) -> Plan:
     """Plan to number the positions of a container again from 1 without gaps, in the present order."""
     order = [item for item, _ in contents(holding, container)]
-    targets = {item: Position(container, step) for step, item in enumerate(order, 1)}
+    targets = {item: Kept(container, step) for step, item in enumerate(order, 1)}
     return Plan("count the places anew", tuple(_steps(holding, targets)))
 
 
@@ -132,11 +115,11 @@ def relabel(labels: Mapping[str, str], inside: Mapping[str, str], new_labels: Ma
     return Plan("renumber", tuple(steps), tuple(dict.fromkeys(problems)))
 
 
-def _steps(holding: Positions, targets: Mapping[str, Position]) -> Iterable[MoveStep]:
+def _steps(holding: Positions, targets: Mapping[str, Kept]) -> Iterable[MoveStep]:
     for item, place in targets.items():
         now = holding.get(item)
         if now != place:
-            yield MoveStep(item, KEPT, now.words if now else "", place.words)
+            yield MoveStep(item, KEPT, KEPT_WORDS.write(now) if now else "", KEPT_WORDS.write(place))
 
 
 def gaps(positions: Iterable[int]) -> list[int]:
@@ -146,7 +129,7 @@ def gaps(positions: Iterable[int]) -> list[int]:
 
 
 def doubles(positions: Iterable[tuple[str, int]]) -> dict[int, list[str]]:
-    """Position -> items, for the positions that more than one item is said to have. Takes (item, position)."""
+    """Kept -> items, for the positions that more than one item is said to have. Takes (item, position)."""
     items_at: dict[int, list[str]] = {}
     for item, position in positions:
         if position:

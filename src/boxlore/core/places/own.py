@@ -4,18 +4,14 @@ An own place has one name or more, may lie inside a place that the gazetteer kno
 (degrees, WGS 84) or none. Told by its name it is a match; told with what it lies in, that must agree.
 """
 
-import re
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-from boxlore.core.errors import WrongUse
 from boxlore.core.places.reading import Place, PlaceReading, full_name
 from boxlore.core.places.words import fold_place, take_apart
 
 RADIUS_KM = 0.5
 """How far coordinates given for a farm or a churchyard may be off (ours)."""
-
-_POINT = re.compile(r"\s*(-?\d{1,2}(?:\.\d+)?)\s*[,; ]\s*(-?\d{1,3}(?:\.\d+)?)\s*")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -42,18 +38,6 @@ class OwnPlace:
             radius_km=RADIUS_KM if self.point else None,
             box=(),
         )
-
-
-def read_point(text: str) -> tuple[float, float]:
-    """`-45.82, 170.62` → latitude and longitude in degrees. Raises WrongUse for anything else."""
-    match = _POINT.fullmatch(text)
-    lat, lon = (float(match[1]), float(match[2])) if match else (91.0, 0.0)
-    if not (-90 <= lat <= 90 and -180 <= lon <= 180):
-        raise WrongUse(
-            f"“{text[:40]}” are no coordinates.",
-            "Write latitude and longitude in degrees, south and west with a minus: -45.82, 170.62",
-        )
-    return lat, lon
 
 
 def read_own(text: str, owns: Iterable[OwnPlace]) -> PlaceReading | None:

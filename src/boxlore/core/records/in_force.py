@@ -50,6 +50,8 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from dataclasses import field as starts
 
+from boxlore.core.fields.originals import SIZE_WORDS
+from boxlore.core.fields.pictures import ROW_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.person import Person
 from boxlore.core.records.containers import Mark
@@ -263,7 +265,7 @@ def build(material: Material, people: Mapping[str, Person], said_by: Mapping[str
         kind=plain.get("kind", "print"),
         mark=Mark(tuple(material.path), material.position) if material.path else None,
         found_in=plain.get("found_in", ""),
-        size_mm=_numbers(plain.get("size", "")),
+        size_mm=size.sides if (size := SIZE_WORDS.or_none(plain.get("size", ""))) else (),
         scans=tuple(material.scans),
         told=told,
         people=shown,
@@ -358,10 +360,9 @@ def _places(rows: Iterable[tuple[Statement, Reading | None]]) -> dict[str, tuple
     found: dict[str, tuple[str, int]] = {}
     for statement, _ in rows:
         if statement.field == "row":
-            ident, _, place = statement.words.partition(" ")
-            row, _, position = place.rpartition(" ")
-            if position.isdigit():
-                found[ident] = (row, int(position))
+            place = ROW_WORDS.or_none(statement.words)
+            if place is not None:
+                found[place.statement] = (place.row, place.position)
     for statement, _ in rows:
         if statement.replaces in found and statement.id not in found:
             found[statement.id] = found[statement.replaces]
@@ -422,10 +423,3 @@ def _disjoint(dates: Sequence[StatementView]) -> tuple[StatementView, ...]:
 def _before(one: StatementView, other: StatementView) -> bool:
     latest, earliest = one.value.get("latest"), other.value.get("earliest")
     return isinstance(latest, str) and isinstance(earliest, str) and latest < earliest
-
-
-def _numbers(text: str) -> tuple[float, ...]:
-    try:
-        return tuple(float(part) for part in text.replace("x", " ").replace("×", " ").split())
-    except ValueError:
-        return ()

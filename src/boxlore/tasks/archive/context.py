@@ -5,9 +5,11 @@ from dataclasses import dataclass, replace
 
 from boxlore.core.crosswalk.archives import CollectionFacts
 from boxlore.core.crosswalk.repository import NOT_SAID, Archive
+from boxlore.core.fields.originals import Kept
 from boxlore.core.fields.sittings import RECORDING_WORDS, SHOWN_WORDS, recording_in, shown_in
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.closing_dates import Closing
+from boxlore.core.records.containers import Mark
 from boxlore.core.records.in_force import Record, StatementView, told_of
 from boxlore.core.statements import Kind, Statement, Subject, Sure
 from boxlore.exports.rdf import person_triples, subject_triples
@@ -52,13 +54,13 @@ def closing_of(collection: Collection, outside: AudienceView) -> Closing:
 def order_of_containers(collection: Collection) -> list[str]:
     """Ids of all items, box by box and folder by folder, in their places there; what lies nowhere comes last."""
     paths = dict(collection.store.containers())
-    place = {item: words.partition(" ") for item, words in collection.store.kept_in()}
+    places = dict(collection.store.kept_in())
     keys: list[tuple[tuple[object, ...], str]] = []
     for at, (_, item) in enumerate(collection.store.items()):
-        container, _, position = place.get(item, ("", "", ""))
-        path = paths.get(container, ())
+        kept = places.get(item, Kept(""))
+        path = paths.get(kept.container, ())
         steps = tuple((kind, *natural(label)) for kind, label in path)
-        keys.append(((not path, steps, int(position) if position.isdigit() else 0, at), item))
+        keys.append(((not path, steps, kept.position, at), item))
     return [item for _, item in sorted(keys)]
 
 
@@ -81,11 +83,10 @@ def moves_of(collection: Collection, seen: AudienceView) -> Moves:
     """Read the places that items have left; a place whose name may not go to that audience is left out."""
     paths = dict(collection.store.containers())
     before: dict[str, tuple[str, ...]] = {}
-    for item, words, when in collection.store.kept_before():
-        container, _, position = words.partition(" ")
-        kept = " / ".join(f"{kind.capitalize()} {label}" for kind, label in paths.get(container, ()))
-        if kept and seen.recipient.may_read(kept):
-            line = f"Kept earlier (from {when[:10]}) at: {kept}{f' / Item {position}' if position else ''}."
+    for item, kept, when in collection.store.kept_before():
+        path = paths.get(kept.container, ())
+        if path and seen.recipient.may_read(Mark(path).long):
+            line = f"Kept earlier (from {when[:10]}) at: {Mark(path, kept.position).long}."
             before[item] = (*before.get(item, ()), line)
     return Moves(before)
 

@@ -4,6 +4,8 @@ from collections import defaultdict
 from collections.abc import Sequence
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.originals import Kept
+from boxlore.core.fields.plain import COUNT_WORDS
 from boxlore.core.originals.history import PastMark, Places, Stated, Withdrawn, rows_with_mark
 from boxlore.core.records.containers import looks_like_number, short_form
 from boxlore.core.statements import Kind, Subject
@@ -21,7 +23,8 @@ def holders(collection: Collection, mark: str) -> list[PastMark]:
     container, _, position = short.rpartition("/")
     label = container.rpartition("/")[2]
     store = collection.store
-    asked = [f"{ident} {position}" for ident in _places(collection).ever_labelled(label)]
+    place = COUNT_WORDS.or_none(position)
+    asked = [] if place is None else [Kept(ident, place) for ident in _places(collection).ever_labelled(label)]
     items = [item for item in store.ever_kept(asked) if store.number_of(item)]
     return rows_with_mark(short, (one for rows in _histories(collection, items).values() for one in rows))
 

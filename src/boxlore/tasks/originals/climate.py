@@ -1,6 +1,5 @@
 """The climate of a location: logs that are kept with their fixity, readings typed by hand, the findings, the chart."""
 
-import json
 import re
 import shutil
 from collections.abc import Iterable, Sequence
@@ -9,6 +8,7 @@ from datetime import datetime
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.fields.originals import CLIMATE_WORDS, MEASURED_WORDS, ClimateFile, Measured
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.originals.climate import Climate, Measurement, celsius_of, climate_findings, figures_of
 from boxlore.core.originals.climate_chart import text_chart
@@ -79,15 +79,15 @@ def keep_log(collection: Collection, path: Path, location: str, *, unit: str = "
     if not target.exists():
         with open(path, "rb") as source, replacing(target) as out:
             shutil.copyfileobj(source, out, CHUNK)
-    facts = {
-        "path": target.relative_to(collection.folder).as_posix(),
-        "sha256": digest,
-        "bytes": path.stat().st_size,
-        "unit": log.unit,
-        "order": "" if log.order == "ymd" else log.order,
-    }
+    kept = ClimateFile(
+        path=target.relative_to(collection.folder).as_posix(),
+        sha256=digest,
+        bytes=path.stat().st_size,
+        unit=log.unit,
+        order="" if log.order == "ymd" else log.order,
+    )
     act = collection.act(f"climate log {path.name}")
-    gather(act, Subject(Kind.LOCATION, where.id), "climate", [json.dumps(facts, ensure_ascii=False)])
+    gather(act, Subject(Kind.LOCATION, where.id), "climate", [CLIMATE_WORDS.write(kept)])
     act.done()
     return judge(" / ".join(where.path), log.readings, log.notes)
 
@@ -111,7 +111,7 @@ def note_reading(collection: Collection, location: str, when: datetime, temperat
     celsius, percent = read_typed(temperature, humidity)
     where = house_of(collection).location(location)
     act = collection.act(f"reading at {where.name}")
-    words = f"{when:%Y-%m-%dT%H:%M:%S} {celsius:.2f} {percent:.1f}"
+    words = MEASURED_WORDS.write(Measured(when, celsius, percent))
     gather(act, Subject(Kind.LOCATION, where.id), "measured", [words])
     act.done()
 
@@ -121,7 +121,7 @@ def judge_locations(collection: Collection, house: House | None = None) -> list[
     house = house or house_of(collection)
     judgements: list[Judged] = []
     for ident, facts in collection.store.subjects("location"):
-        logs = [json.loads(statement.words) for statement, _ in facts if statement.field == "climate"]
+        logs = [CLIMATE_WORDS.read(statement.words) for statement, _ in facts if statement.field == "climate"]
         hand = [_reading(statement.words) for statement, _ in facts if statement.field == "measured"]
         if logs or hand:
             where = " / ".join(house.locations[ident].path)
@@ -130,13 +130,11 @@ def judge_locations(collection: Collection, house: House | None = None) -> list[
 
 
 def _reading(words: str) -> Measurement:
-    when, celsius, percent = words.split()
-    return datetime.fromisoformat(when), float(celsius), float(percent)
+    measured = MEASURED_WORDS.read(words)
+    return measured.at, measured.celsius, measured.percent
 
 
-def _judge_all(
-    collection: Collection, where: str, logs: Sequence[dict[str, str]], hand: Sequence[Measurement]
-) -> Judged:
+def _judge_all(collection: Collection, where: str, logs: Sequence[ClimateFile], hand: Sequence[Measurement]) -> Judged:
     """The climate of one location from its kept logs and the readings typed by `hand`, in one line of time.
 
     A log that is gone or has changed is left out, with a finding.
@@ -144,17 +142,17 @@ def _judge_all(
     readings = list(hand)
     notes: list[str] = []
     lost: list[Finding] = []
-    for facts in logs:
-        path = collection.folder / facts["path"]
+    for kept in logs:
+        path = collection.folder / kept.path
         try:
-            unchanged = sha256_of(path) == facts["sha256"]
+            unchanged = sha256_of(path) == kept.sha256
         except CouldNot:
-            lost.append(_lost(f"The log {facts['path']} is not there."))
+            lost.append(_lost(f"The log {kept.path} is not there."))
             continue
         if not unchanged:
-            lost.append(_lost(f"The log {facts['path']} has changed since it was taken in; it is left out."))
+            lost.append(_lost(f"The log {kept.path} has changed since it was taken in; it is left out."))
             continue
-        log = read_file(path, unit=facts["unit"], order=facts["order"])
+        log = read_file(path, unit=kept.unit, order=kept.order)
         readings += log.readings
         notes += [f"{path.name}: {note}" for note in log.notes]
     by_time = dict(sorted({reading[0]: reading for reading in readings}.items()))

@@ -8,8 +8,10 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.originals import KEPT_WORDS, SIZE_WORDS, Kept
+from boxlore.core.fields.plain import COUNT_WORDS
 from boxlore.core.findings import Finding, Severity, make_finding
-from boxlore.core.originals.moves import KEPT, MoveStep, Position, doubles, gaps, read_place
+from boxlore.core.originals.moves import KEPT, MoveStep, doubles, gaps
 from boxlore.core.records.containers import Container, looks_like_number, short_form
 from boxlore.core.statements import Kind, Reading, Statement, Subject
 from boxlore.tasks.collection.marks import find_item
@@ -36,7 +38,7 @@ class House:
 
     locations: dict[str, Location]
     containers: dict[str, Container]
-    holding: dict[str, Position]
+    holding: dict[str, Kept]
     numbers: dict[str, str]
     """Item id -> its number."""
 
@@ -94,9 +96,8 @@ def house_of(collection: Collection) -> House:
     facts = {kind: {s: _facts(rows) for s, rows in store.subjects(kind)} for kind in ("location", "container")}
     locations = {ident: _location(ident, facts["location"]) for ident in facts["location"]}
     numbers = {ident: number for number, ident in store.items()}
-    holding: dict[str, Position] = {}
-    for item, words in store.kept_in():
-        place = read_place(words)
+    holding: dict[str, Kept] = {}
+    for item, place in store.kept_in():
         if item in numbers and place.container in facts["container"]:
             holding[item] = place
     return House(locations, _containers(facts["container"], locations, holding), holding, numbers)
@@ -137,7 +138,7 @@ def _location(ident: str, facts: Mapping[str, Mapping[str, list[str]]]) -> Locat
 
 
 def _containers(
-    facts: Mapping[str, Mapping[str, list[str]]], locations: Mapping[str, Location], holding: Mapping[str, Position]
+    facts: Mapping[str, Mapping[str, list[str]]], locations: Mapping[str, Location], holding: Mapping[str, Kept]
 ) -> dict[str, Container]:
     inner: defaultdict[str, list[str]] = defaultdict(list)
     items: defaultdict[str, list[tuple[int, str]]] = defaultdict(list)
@@ -150,7 +151,7 @@ def _containers(
         path = _outward(ident, facts)
         location = locations.get(_last(facts[path[-1]], "inside"))
         around = {words for outer in path for words in facts[outer].get("surroundings", ())}
-        capacity = _last(container_facts, "capacity")
+        size = SIZE_WORDS.or_none(_last(container_facts, "size"))
         containers[ident] = Container(
             id=ident,
             kind=_last(container_facts, "kind") or "box",
@@ -160,8 +161,8 @@ def _containers(
             location=location.path if location else (),
             materials=_last(container_facts, "materials"),
             tested=_last(container_facts, "tested"),
-            size_mm=millimetres_in(_last(container_facts, "size")),
-            capacity=int(capacity) if capacity.isdigit() else 0,
+            size_mm=size.sides if size else (),
+            capacity=COUNT_WORDS.or_none(_last(container_facts, "capacity")) or 0,
             fullness=_last(container_facts, "fullness"),
             surroundings=frozenset(around | (location.surroundings if location else frozenset())),
             items=tuple(item for _, item in sorted(items[ident])),
@@ -173,12 +174,6 @@ def _containers(
 def _step(facts: Mapping[str, list[str]]) -> tuple[str, str]:
     """(kind, label) of a container: one step of the path of a mark."""
     return _last(facts, "kind") or "box", _last(facts, "label") or "?"
-
-
-def millimetres_in(text: str) -> tuple[float, ...]:
-    """The lengths in a size such as `380 x 260 x 130`; words that are no number are passed over."""
-    parts = text.replace("x", " ").replace("×", " ").split()
-    return tuple(float(part) for part in parts if part.replace(".", "", 1).isdigit())
 
 
 # finding items
@@ -224,15 +219,11 @@ def shown(house: House, step: MoveStep) -> str:
 
 
 def _mark(house: House, words: str) -> str:
-    place = read_place(words)
-    container = house.containers.get(place.container)
-    return (
-        "no place"
-        if container is None
-        else f"{container.mark.short}/{place.position}"
-        if place.position
-        else container.mark.short
-    )
+    place = KEPT_WORDS.or_none(words)
+    container = house.containers.get(place.container) if place else None
+    if place is None or container is None:
+        return "no place"
+    return f"{container.mark.short}/{place.position}" if place.position else container.mark.short
 
 
 def place_findings(house: House) -> list[Finding]:

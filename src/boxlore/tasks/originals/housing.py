@@ -4,17 +4,20 @@ Every change is one act, which undo takes back whole. `tasks.originals.house` re
 """
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.originals import SIZE_WORDS
+from boxlore.core.fields.pictures import LINK_WORDS, Link
+from boxlore.core.fields.plain import DAY_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.originals.moves import KEPT, Plan
-from boxlore.core.records.containers import KINDS, LOCATION_KINDS, Container, short_form
+from boxlore.core.records.containers import KINDS, LOCATION_KINDS, Container, number_text, short_form
 from boxlore.core.statements import Kind, Subject
 from boxlore.store.values import Change
 from boxlore.tasks.collection.opening import Act, Collection
-from boxlore.tasks.originals.house import House, house_of, millimetres_in
+from boxlore.tasks.originals.house import House, house_of
 
 
 def put(act: Act, subject: Subject, name: str, words: str) -> None:
@@ -85,10 +88,8 @@ def note_container(collection: Collection, mark: str, about: About, *, kind: str
     """
     if kind not in KINDS:
         raise WrongUse(f"“{kind}” is no kind of container.", f"Use one of: {', '.join(KINDS)}.")
-    if about.capacity and not about.capacity.isdigit():
-        raise WrongUse(f"“{about.capacity}” is no count of items.", "Write a whole number.")
-    if about.size and not millimetres_in(about.size):
-        raise WrongUse(f"“{about.size}” is no size.", "Write millimetres: 380 x 260 x 130.")
+    size = SIZE_WORDS.write(SIZE_WORDS.typed(about.size)) if about.size else ""
+    about = replace(about, size=size)
     house = house_of(collection)
     short = short_form(mark)
     matching = [
@@ -154,7 +155,7 @@ def lend(collection: Collection, items: Sequence[Subject], lender: str, due: dat
     for item in items:
         put(act, item, "lender", lender)
         if due:
-            put(act, item, "due_back", due.isoformat())
+            put(act, item, "due_back", DAY_WORDS.write(due))
     act.done()
     return act.id
 
@@ -165,7 +166,7 @@ def give_back(collection: Collection, items: Sequence[Subject], on: date) -> Non
     for item in items:
         if not any(statement.field == "lender" for statement, _ in collection.store.statements(item)):
             raise WrongUse("Not all of these are on loan.", "boxlore housing lend notes a loan.")
-        put(act, item, "returned", on.isoformat())
+        put(act, item, "returned", DAY_WORDS.write(on))
     act.done()
 
 
@@ -177,13 +178,13 @@ def take_off(collection: Collection, item: Subject, words: str, *, kind: str = "
     settings, store = collection.settings, collection.store
     act = collection.act(f"{kind} taken off {store.number_of(item.id)}")
     count = store.next_number_count(settings.prefix, settings.series)
-    number = f"{settings.prefix}{settings.series}-{count:04d}"
+    number = number_text(settings.prefix, settings.series, count)
     piece = act.new(Kind.ITEM)
     act.state(piece, "number", number)
     act.state(piece, "kind", kind)
     act.state(piece, "found_in", f"attached to {store.number_of(item.id)}")
     if words:
         act.state(piece, "inscription", words, language=settings.language)
-    act.state(act.new(Kind.RELATION), "link", f"{piece.id} {item.id} attached_to")
+    act.state(act.new(Kind.RELATION), "link", LINK_WORDS.write(Link(piece.id, item.id, "attached_to")))
     act.done()
     return number

@@ -5,9 +5,9 @@ It reads what is noted and gives it to the rules of `core.originals`.
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from datetime import date
 
 from boxlore.core.errors import CouldNot
+from boxlore.core.fields.plain import DAY_WORDS
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.originals.condition import ConditionNoted, condition_findings
 from boxlore.core.originals.housing import Housed, container_findings, housing_findings
@@ -143,8 +143,8 @@ def _loan(collection: Collection, record: Record) -> list[Finding]:
     facts = {
         statement.field: statement.words for statement, _ in collection.store.statements(Subject(Kind.ITEM, record.id))
     }
-    due, today = facts.get("due_back", ""), collection.clock.today()
-    if facts.get("returned") or not due or date.fromisoformat(due) >= today:
+    due, today = DAY_WORDS.or_none(facts.get("due_back", "")), collection.clock.today()
+    if facts.get("returned") or due is None or due >= today:
         return []
     message = f"On loan from {record.words('lender')}, and due back since {due}."
     return [make_finding("loan.overdue", Severity.ASK, message, "the receipt of the loan")]

@@ -9,6 +9,8 @@ from datetime import date
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.originals import NOTED_WORDS, SIZE_WORDS, Noted
+from boxlore.core.fields.plain import DAY_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import Finding
 from boxlore.core.originals.survey import ScanningLine, Surveyed, WorkLine, scan_order, shop_list, work_list
@@ -78,9 +80,7 @@ def note(collection: Collection, item: str, answer: SurveyAnswer) -> str:
     if answer.kind is not None:
         put(act, subject, "kind", answer.kind)
     if answer.size is not None:
-        if answer.size and not _size(answer.size):
-            raise WrongUse(f"“{answer.size[:30]}” is no size.", "Write millimetres, wide by high: 108 x 165.")
-        put(act, subject, "size", answer.size)
+        put(act, subject, "size", _size(answer.size) if answer.size else "")
     if answer.enclosure is not None:
         put(act, subject, "enclosure", answer.enclosure)
     for name, words in (("attached", answer.attached), ("condition", answer.condition)):
@@ -89,14 +89,17 @@ def note(collection: Collection, item: str, answer: SurveyAnswer) -> str:
     if answer.writing and not _has_writing(record_of(collection, item)):
         source = Source(Said.INSCRIPTION, "verso")
         act.state(subject, "inscription", WRITING, language="en", source=source)
-    put(act, subject, "surveyed", collection.clock.today().isoformat())
+    put(act, subject, "surveyed", DAY_WORDS.write(collection.clock.today()))
     act.done()
     return act.id if act.statements else ""
 
 
-def _size(text: str) -> bool:
-    parts = text.casefold().replace("×", "x").replace("mm", "").split("x")
-    return len(parts) >= 2 and all(part.strip().replace(".", "", 1).isdigit() for part in parts)
+def _size(text: str) -> str:
+    """The words of a size of at least two sides. Raises WrongUse."""
+    size = SIZE_WORDS.typed(text)
+    if len(size.sides) < 2:
+        raise WrongUse(f"“{text[:30]}” is one length.", SIZE_WORDS.hint)
+    return SIZE_WORDS.write(size)
 
 
 def _whole(act: Act, subject: Subject, name: str, wanted_words: Sequence[str]) -> None:
@@ -111,7 +114,10 @@ def _whole(act: Act, subject: Subject, name: str, wanted_words: Sequence[str]) -
             replaces = gone.pop(0).id if gone else ""
             act.state(subject, name, words, audience=FIELDS[name].audience, replaces=replaces)
     for statement in gone:
-        act.state(subject, name, f"no {statement.words}", audience=FIELDS[name].audience, replaces=statement.id)
+        noted = NOTED_WORDS.read(statement.words)
+        if noted.so:
+            words = NOTED_WORDS.write(Noted(noted.what, so=False))
+            act.state(subject, name, words, audience=FIELDS[name].audience, replaces=statement.id)
 
 
 def _has_writing(record: Record) -> bool:

@@ -8,6 +8,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.originals import NOTED_WORDS, SIZE_WORDS, SizeMm
 from boxlore.core.originals.condition import ConditionNoted, condition_findings, hazards
 from boxlore.core.records.in_force import Record
 from boxlore.core.statements import Said
@@ -151,11 +152,11 @@ class SurveyRun:
                 self.turn(1)
 
     def _take_size(self, typed: str) -> None:
-        parts = [part for part in typed.replace("x", " ").split() if part.replace(".", "", 1).isdigit()]
-        if len(parts) != 2 or typed.strip(" x.0123456789"):
+        size = SIZE_WORDS.or_none(typed)
+        if size is None or len(size.sides) != 2:
             self.said = "Write wide by high in mm, such as 108x165, then Enter; Esc leaves it."
             return
-        self.standing.size = " x ".join(parts)
+        self.standing.size = SIZE_WORDS.write(size)
         self.typed = None
 
     def size(self) -> None:
@@ -241,9 +242,9 @@ def _standing(record: Record) -> Standing:
     return Standing(
         kind=record.kind,
         enclosure=record.words("enclosure"),
-        attached=[view.words for view in record.all("attached") if not view.words.startswith("no ")],
-        condition=[view.words for view in record.all("condition") if not view.words.startswith("no ")],
-        size=" x ".join(f"{value:g}" for value in record.size_mm),
+        attached=[view.words for view in record.all("attached") if NOTED_WORDS.read(view.words).so],
+        condition=[view.words for view in record.all("condition") if NOTED_WORDS.read(view.words).so],
+        size=SIZE_WORDS.write(SizeMm(record.size_mm)) if record.size_mm else "",
         writing=any(view.source.ref == "verso" or view.words == WRITING for view in written),
     )
 

@@ -10,6 +10,8 @@ from dataclasses import dataclass, replace
 from itertools import combinations
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.audiences import AUDIENCE_WORDS, KeptTo
+from boxlore.core.fields.pictures import ROW_WORDS, RowPosition
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.consent import Consent
 from boxlore.core.people.duplicates import Proposal, propose
@@ -177,24 +179,19 @@ def consent(collection: Collection, person: Person, one: Consent) -> Statement:
 
 def set_audience(collection: Collection, subject: Subject, audience: str, field: str = "") -> Statement:
     """Keep a person, an item, or one field of an item to an audience."""
-    words = str(read_audience(audience))
+    kept = KeptTo(read_audience(audience), field)
     if field and (field not in FIELDS or subject.kind is not Kind.ITEM):
         raise WrongUse(f"There is no field “{field[:40]}” to keep.", "Fields are kept for items; see boxlore tell.")
-    words = f"{field}={words}" if field else words
+    words = AUDIENCE_WORDS.write(kept)
     same = [
         told.id
         for told, _ in collection.store.statements(subject)
-        if told.field == "audience" and _field_kept(told.words) == field
+        if told.field == "audience" and (stood := AUDIENCE_WORDS.or_none(told.words)) and stood.field == field
     ]
     act = collection.act(f"audience: {words}")
     made = act.state(subject, "audience", words, audience="keeper", replaces=same[-1] if same else "")
     act.done()
     return made
-
-
-def _field_kept(words: str) -> str:
-    """`story` of `story=family`; an empty string where the whole is kept."""
-    return words.partition("=")[0] if "=" in words else ""
 
 
 def tell_placed(teller: Teller, collection: Collection, item: Subject, text: str, how: Telling) -> list[Placed]:
@@ -209,7 +206,7 @@ def tell_placed(teller: Teller, collection: Collection, item: Subject, text: str
         told = teller.add_words(act, item, "person", words, replace(how, sure=sure))
         if one.words:
             _read_name(teller, act, told, one.words)
-        act.state(item, "row", f"{told.id} {one.row} {one.position}", sitting=how.sitting)
+        act.state(item, "row", ROW_WORDS.write(RowPosition(told.id, one.row, one.position)), sitting=how.sitting)
     act.done()
     return placed
 

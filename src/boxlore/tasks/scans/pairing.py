@@ -9,6 +9,7 @@ from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.originals import SIZE_WORDS
 from boxlore.core.records.in_force import ALTERED, AS_SCANNED
 
 RECTO, VERSO = "recto", "verso"
@@ -113,7 +114,7 @@ def by_table(rows: Iterable[tuple[int, Mapping[str, str]]], folder: Path) -> lis
             items[key] = _planned(line, key, row, side)
         else:
             sides = (*before.sides, side) if side is not None else before.sides
-            items[key] = replace(before, sides=sides, fields={**before.fields, **_fields_told(row)})
+            items[key] = replace(before, sides=sides, fields={**before.fields, **_fields_told(line, row)})
     for planned in items.values():
         scanned = {side.side for side in planned.sides if side.role == AS_SCANNED}
         for side in planned.sides:
@@ -168,11 +169,17 @@ def _planned(line: int, key: str, row: Mapping[str, str], side: ScanSide | None)
         folder=row.get("folder", "").strip(),
         position=int(position or 0),
         found_in=row.get("found_in", "").strip(),
-        fields=_fields_told(row),
+        fields=_fields_told(line, row),
         links=links,
     )
 
 
-def _fields_told(row: Mapping[str, str]) -> dict[str, str]:
-    """The fields of TOLD_COLUMNS and the size, as far as a row has words for them."""
-    return {name: row[name].strip() for name in (*TOLD_COLUMNS, "size") if row.get(name, "").strip()}
+def _fields_told(line: int, row: Mapping[str, str]) -> dict[str, str]:
+    """The fields of TOLD_COLUMNS and the size, as far as a row has words for them. Raises WrongUse for no size."""
+    fields = {name: row[name].strip() for name in TOLD_COLUMNS if row.get(name, "").strip()}
+    if size := row.get("size", "").strip():
+        try:
+            fields["size"] = SIZE_WORDS.write(SIZE_WORDS.typed(size))
+        except WrongUse as error:
+            raise WrongUse(f"Line {line}: {error.problem}", error.what_to_do) from None
+    return fields

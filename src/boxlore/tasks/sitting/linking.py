@@ -6,6 +6,7 @@ Each is one act, so that one undo takes all of it back.
 from collections.abc import Mapping, Sequence
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.pictures import LINK_WORDS, Link
 from boxlore.core.records.in_force import Record
 from boxlore.core.statements import Kind, Statement, Subject, fold
 from boxlore.tasks.collection.marks import find_item
@@ -83,7 +84,7 @@ def relate(sitting: Sitting, record: Record, other: str, kind: str) -> str:
     if any(one.kind == kind and one.number == number and not one.reverse for one in record.related):
         raise WrongUse(f"That is said of {record.number} and {number} already.")
     act = sitting.collection.act(f"{RELATIONS[kind].lower()} {number}")
-    act.state(act.new(Kind.RELATION), "link", f"{record.id} {found.id} {kind}", sitting=sitting.id)
+    act.state(act.new(Kind.RELATION), "link", LINK_WORDS.write(Link(record.id, found.id, kind)), sitting=sitting.id)
     sitting.finish(act, record.id)
     return number
 

@@ -5,15 +5,18 @@ stays told of the item. Both are acts like any other; undo takes them back.
 """
 
 from collections import OrderedDict
-from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import Protocol
 
+from boxlore.core.fields.points import AREA_WORDS, Area
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.in_force import Record, ScanFile
 from boxlore.core.records.markers import middle, seen_at, stored_at
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.opening import Act, Collection
+
+NO_SIZE = Area(0.0, 0.0)
+"""A point: what a new marker is."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,7 +74,8 @@ class Markers:
         """The marker stands somewhere else on its scan: a point, or a box of the same size around it."""
         for one, _ in self.collection.store.statements(marker):
             if one.field == "area":
-                act.state(marker, "area", self._area(scan, x, y, one.words.split()[2:]), replaces=one.id)
+                stood = AREA_WORDS.read(one.words)
+                act.state(marker, "area", self._area(scan, x, y, stood), replaces=one.id)
 
     def remove(self, act: Act, record: Record, marker: Subject) -> None:
         """The marker goes; who was named at it is then told of the item, in the same words and by the same source."""
@@ -84,14 +88,13 @@ class Markers:
                 if reading is not None:
                     act.readings.append((moved.id, reading))
 
-    def _area(self, scan: ScanFile, x: float, y: float, size: Sequence[str] = ()) -> str:
-        """A point of the picture looked at, or a box of a stored width and height around it, as the log keeps it."""
+    def _area(self, scan: ScanFile, x: float, y: float, stood: Area = NO_SIZE) -> str:
+        """A point of the picture looked at, or a box as large as the one that `stood` before, as the log keeps it."""
         inside = (min(max(x, 0.0), 1.0), min(max(y, 0.0), 1.0))
         left, top = stored_at(inside, scan.area, self.turn(scan))
-        if len(size) == 2:
-            wide, high = (float(part) for part in size)
-            left, top = min(max(left - wide / 2, 0.0), 1 - wide), min(max(top - high / 2, 0.0), 1 - high)
-        return " ".join([f"{left:.5f}", f"{top:.5f}", *size])
+        wide, high = stood.width, stood.height
+        left, top = min(max(left - wide / 2, 0.0), 1 - wide), min(max(top - high / 2, 0.0), 1 - high)
+        return AREA_WORDS.write(Area(round(left, 5), round(top, 5), wide, high))
 
 
 class Sits(Protocol):

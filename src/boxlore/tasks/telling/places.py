@@ -7,9 +7,10 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.fields.points import COORDINATES_WORDS, Coordinates
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.places.countries_table import COUNTRY_NAMES
-from boxlore.core.places.own import OwnPlace, read_own, read_point
+from boxlore.core.places.own import OwnPlace, read_own
 from boxlore.core.places.reading import READER_VERSION, Place, PlaceReading, full_name
 from boxlore.core.places.words import fold_place
 from boxlore.core.statements import Kind, Reading
@@ -74,10 +75,14 @@ def own_places(collection: Collection) -> list[OwnPlace]:
                 names=tuple(words["name"] + words.get("called_then", [])),
                 inside_words=words.get("inside", [""])[-1],
                 inside=_first_place(inside),
-                point=read_point(point) if point else None,
+                point=_degrees(COORDINATES_WORDS.read(point)) if point else None,
             )
         )
     return made
+
+
+def _degrees(point: Coordinates) -> tuple[float, float]:
+    return point.latitude, point.longitude
 
 
 def _first_place(value: str | None) -> Place | None:
@@ -94,7 +99,7 @@ def add_place(collection: Collection, new: NewPlace, gazetteer: Gazetteer) -> li
             raise WrongUse("A place needs a name.", 'Say it as the family does: boxlore places add "Grandpa\'s farm".')
         if fold_place(name) in taken and fold_place(new.inside) == fold_place(taken[fold_place(name)].inside_words):
             raise WrongUse(f"There is a place “{name}” already.", "Say what it lies in (--inside) to tell them apart.")
-    point = read_point(new.at) if new.at else None
+    coordinates = COORDINATES_WORDS.typed(new.at) if new.at else None
     act = collection.act(f"place: {new.name[:40]}")
     place = act.new(Kind.PLACE)
     act.state(place, "name", new.name.strip())
@@ -105,12 +110,12 @@ def add_place(collection: Collection, new: NewPlace, gazetteer: Gazetteer) -> li
         statement = act.state(place, "inside", new.inside.strip())
         inside = gazetteer.read(new.inside)
         act.readings.append((statement.id, place_reading(inside, None)))
-    if point:
-        act.state(place, "coordinates", f"{point[0]}, {point[1]}")
+    if coordinates:
+        act.state(place, "coordinates", COORDINATES_WORDS.write(coordinates))
     if new.years:
         act.state(place, "note", f"years: {new.years}")
     act.done()
-    return outside_country(gazetteer, new.name, inside, point)
+    return outside_country(gazetteer, new.name, inside, _degrees(coordinates) if coordinates else None)
 
 
 def outside_country(
