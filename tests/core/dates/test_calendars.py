@@ -9,7 +9,7 @@ import pytest
 from dateutil.easter import EASTER_ORTHODOX, EASTER_WESTERN
 from dateutil.easter import easter as dateutil_easter
 
-from boxlore.core.dates.calendars import easter, from_hebrew, from_julian, orthodox_easter
+from boxlore.core.dates.calendars import easter, from_hebrew, from_julian, from_number, orthodox_easter, to_number
 from boxlore.core.dates.holidays import holiday
 
 
@@ -29,6 +29,48 @@ def test_julian_days_against_convertdate(year: int) -> None:
 def test_hebrew_days_against_convertdate(year: int) -> None:
     for month, day in ((1, 15), (6, 29), (7, 1), (10, 10), (11, 30)):
         assert tuple(from_hebrew(year, month, day)) == tuple(convertdate.hebrew.to_gregorian(year, month, day))
+
+
+NUMBERS = [  # Reingold and Dershowitz, Calendrical Calculations, “Sample data” (from memory); 1, 0 and -365 by hand
+    (-214193, (-586, 7, 24)),
+    (-61387, (-168, 12, 5)),
+    (-365, (0, 1, 1)),
+    (0, (0, 12, 31)),
+    (1, (1, 1, 1)),
+    (25469, (70, 9, 24)),
+    (253427, (694, 11, 10)),
+    (470160, (1288, 4, 2)),
+    (544676, (1492, 4, 9)),
+    (645554, (1768, 6, 19)),
+    (709580, (1943, 10, 7)),
+    (728714, (1996, 2, 25)),
+    (764652, (2094, 7, 18)),
+]
+
+
+@pytest.mark.parametrize(("number", "day"), NUMBERS)
+def test_days_have_the_numbers_of_the_book(number: int, day: tuple[int, int, int]) -> None:
+    assert to_number(*day) == number
+    if number > 0:
+        assert tuple(from_number(number)) == day
+
+
+@pytest.mark.parametrize("year", range(5700, 5740))
+def test_every_hebrew_month_ends_where_convertdate_ends_it(year: int) -> None:
+    """Forty years hold every length of a year, 353 to 385 days, leap and common."""
+    for month in range(1, convertdate.hebrew.year_months(year) + 1):
+        last = convertdate.hebrew.month_length(year, month)
+        for day in (1, last):
+            assert tuple(from_hebrew(year, month, day)) == tuple(convertdate.hebrew.to_gregorian(year, month, day))
+        with pytest.raises(ValueError, match=f"^the Hebrew calendar has no day {last + 1} of month {month} in {year}$"):
+            from_hebrew(year, month, last + 1)
+
+
+@pytest.mark.parametrize(("month", "day"), [(0, 1), (13, 1), (14, 1), (1, 0), (2, 30)])
+def test_days_that_the_hebrew_calendar_lacks(month: int, day: int) -> None:
+    """5709 is a common year of twelve months; Iyar has 29 days (rules of the calendar)."""
+    with pytest.raises(ValueError, match=f"^the Hebrew calendar has no day {day} of month {month} in 5709$"):
+        from_hebrew(5709, month, day)
 
 
 WORKED = [
@@ -52,9 +94,18 @@ def test_the_hebrew_worked_example() -> None:
     assert tuple(from_hebrew(5708, 2, 5)) == (1948, 5, 14)
 
 
-@pytest.mark.parametrize("day", [(1901, 2, 29), (1900, 13, 1), (1900, 4, 31)])
-def test_days_that_the_julian_calendar_lacks(day: tuple[int, int, int]) -> None:
-    with pytest.raises(ValueError, match="the Julian calendar has no"):
+@pytest.mark.parametrize(
+    ("day", "shown"),
+    [
+        ((1901, 2, 29), "1901-02-29"),
+        ((1900, 13, 1), "1900-13-01"),
+        ((1900, 0, 1), "1900-00-01"),
+        ((1900, 4, 31), "1900-04-31"),
+        ((1900, 4, 0), "1900-04-00"),
+    ],
+)
+def test_days_that_the_julian_calendar_lacks(day: tuple[int, int, int], shown: str) -> None:
+    with pytest.raises(ValueError, match=f"^the Julian calendar has no {shown}$"):
         from_julian(*day)
 
 

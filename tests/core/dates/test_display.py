@@ -26,7 +26,37 @@ OURS = [
     ("[1915..1918]", "between 1915 and 1918"),
     ("1900/..", "from 1900"),
     ("2001-34", "2001 second quarter"),
+    ("0001", "1"),
+    ("0000", "1 BC"),
+    ("1950S2", "between 1900 and 1999"),
+    ("../1948", "until 1948"),
+    ("1948~/..", "from approximately 1948"),
+    ("../1948?", "until probably 1948"),
+    ("1915~/1918~", "approximately 1915-1918"),
+    ("1915~/1918", "approximately 1915 - 1918"),
+    ("1915?/1918~", "probably 1915 - approximately 1918"),
+    ("2004?-06-~11", "probably about 2004 June 11"),
+    ("{1960,1961-12}", "1960 and 1961 December"),
+    ("[1667,1668,1670..1672]", "1667, 1668 or between 1670 and 1672"),
+    ("[..1760,1770..]", "before 1760 or after 1770"),
+    ("1984-1X", "1984 (1X)"),
+    ("1984-XX", "1984"),
+    ("1984-XX-XX", "1984"),
+    ("1984-12-XX", "1984 December"),
+    ("1984-01-01", "1984 January 1"),
+    ("XXXX-07-04", "4 July"),
+    ("XXXX-07", "July"),
+    ("1XXX", "1XXX"),
+    ("156X-12-25", "1560s December 25"),
+    ("-01XX", "-01XX"),
 ]
+SUB_YEAR = [  # Library of Congress, EDTF 2019, Level 2, “Sub-year groupings”, 21 to 41 in order
+    (21, "spring"), (22, "summer"), (23, "autumn"), (24, "winter"),
+    (25, "spring"), (26, "summer"), (27, "autumn"), (28, "winter"),
+    (29, "spring"), (30, "summer"), (31, "autumn"), (32, "winter"),
+    (33, "first quarter"), (34, "second quarter"), (35, "third quarter"), (36, "fourth quarter"),
+    (37, "first third"), (38, "second third"), (39, "third third"), (40, "first half"), (41, "second half"),
+]  # fmt: skip
 
 
 @pytest.mark.parametrize(("text", "shown"), [*DACS, *OURS])
@@ -34,13 +64,56 @@ def test_as_an_archive_writes(text: str, shown: str) -> None:
     assert display(parse(text)) == shown
 
 
-@pytest.mark.parametrize(("text", "shown"), [("1906-03-17", "17 March 1906"), ("1962-22", "summer 1962")])
+@pytest.mark.parametrize(("code", "name"), SUB_YEAR)
+def test_every_part_of_a_year_has_its_name(code: int, name: str) -> None:
+    assert display(parse(f"2001-{code}")) == f"2001 {name}"
+
+
+FAMILY = [
+    ("1906-03-17", "17 March 1906"),
+    ("1962-22", "summer 1962"),
+    ("../1948-06-02", "until 2 June 1948"),
+    ("1948-06-02/..", "from 2 June 1948"),
+    ("1948-06-02/1948-07-03", "2 June 1948-3 July 1948"),
+    ("1948-06-02~/1948-07-03?", "approximately 2 June 1948 - probably 3 July 1948"),
+    ("[..1948-06-02]", "before 2 June 1948"),
+    ("[1948-06-02..]", "after 2 June 1948"),
+    ("[1948-06-02..1948-07-03]", "between 2 June 1948 and 3 July 1948"),
+    ("[1948-06-02,1948-07-03]", "2 June 1948 or 3 July 1948"),
+]
+
+
+@pytest.mark.parametrize(("text", "shown"), FAMILY)
 def test_as_a_family_writes(text: str, shown: str) -> None:
     assert display(parse(text), "family") == shown
 
 
 def test_another_language_is_another_table() -> None:
     assert display(parse("1920~"), words={**ENGLISH, "~": "umbes {}"}) == "umbes 1920"
+
+
+MARKED = {name: f"<{words}>" for name, words in ENGLISH.items()}
+OF_THE_TABLE = [
+    ("../1948~", "<until <approximately 1948>>"),
+    ("1948?/..", "<from <probably 1948>>"),
+    ("1915~/1918~", "<approximately 1915-1918>"),
+    ("195X/19XX", "<1950s>-<1900s>"),
+    ("1915?/195X~", "<probably 1915> - <approximately <1950s>>"),
+    ("[..195X]", "<before <1950s>>"),
+    ("[195X..]", "<after <1950s>>"),
+    ("[195X..196X]", "<between <1950s> and <1960s>>"),
+    ("[1948,195X,1960]", "1948, <1950s>< or >1960"),
+    ("{195X,1960}", "<1950s>< and >1960"),
+    ("1962-22%", "<probably about 1962 <summer>>"),
+    ("2001-34", "2001 <second quarter>"),
+    ("-0043", "<44 BC>"),
+    ("1950S2", "<between 1900 and 1999>"),
+]
+
+
+@pytest.mark.parametrize(("text", "shown"), OF_THE_TABLE)
+def test_every_word_comes_from_the_table(text: str, shown: str) -> None:
+    assert display(parse(text), words=MARKED) == shown
 
 
 PARTS = st.sampled_from("1920 1920-03 1920-03-17 195X 19XX 1962-22 XXXX-03-04 1920~ 1920? -0043 Y12345 1950S2".split())

@@ -79,6 +79,11 @@ def test_every_row_gives_a_day_in_its_first_and_last_year_and_has_a_source() -> 
         assert source
 
 
+def test_a_row_of_an_unknown_kind_is_refused() -> None:
+    with pytest.raises(AssertionError, match="no such rule"):
+        day_of(("moon", 3), 1950)
+
+
 ONCE = [  # “in 1968 and 1969 bank holiday Monday fell in September” (accounts of the trial of 1965-1970)
     ("august bank holiday", "1964", "1964-08-03"),
     ("august bank holiday", "1968", "1968-09-02"),

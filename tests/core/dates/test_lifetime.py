@@ -46,6 +46,10 @@ BIRTHS = [  # picture, born, answer
     ("1929-24", "1930-01-20", Comparison.SILENT),
     ("1930-24", "1930-12-20", Comparison.SILENT),
     ("1929-24", "1930-03-20", Comparison.ERROR),
+    ("1930-05-03", "1930-05-04", Comparison.ERROR),
+    ("1930-05-04", "1930-05-04", Comparison.SILENT),
+    ("1928/1930-05-04", "1930-05-04", Comparison.SILENT),
+    ("1929", "[..1930]", Comparison.SILENT),
 ]
 
 
@@ -54,9 +58,20 @@ def test_before_birth(picture: str, born: str, answer: Comparison) -> None:
     assert before_birth(parse(picture), parse(born)) is answer
 
 
-@pytest.mark.parametrize(("picture", "died", "answer"), [("1950", "1948", "ask"), ("1948", "1948-02", "silent")])
-def test_after_death_is_always_a_question(picture: str, died: str, answer: str) -> None:
-    assert after_death(parse(picture), parse(died)) == answer
+DEATHS = [  # picture, died, answer
+    ("1950", "1948", Comparison.ASK),
+    ("1950?", "1948?", Comparison.ASK),
+    ("1948", "1948-02", Comparison.SILENT),
+    ("1948-02-29", "1948-02-29", Comparison.SILENT),
+    ("1948-03-01", "1948-02-29", Comparison.ASK),
+    ("1948-03", "1948-02", Comparison.ASK),
+    ("1950", "[1948..]", Comparison.SILENT),
+]
+
+
+@pytest.mark.parametrize(("picture", "died", "answer"), DEATHS)
+def test_after_death_is_always_a_question(picture: str, died: str, answer: Comparison) -> None:
+    assert after_death(parse(picture), parse(died)) is answer
 
 
 YEARS = st.integers(1000, 2100).map(str)

@@ -22,13 +22,11 @@ ENGLISH: Mapping[str, str] = {
     "bc": "{} BC",
     "unknown-start": "until {}",
     "unknown-end": "from {}",
-    "some-day": "a day in {}",
     "season-21": "spring",
     "season-22": "summer",
     "season-23": "autumn",
     "season-24": "winter",
     "quarter": "{} quarter",
-    "undated": "undated",
 }
 
 _MONTHS = calendar.month_name
@@ -67,13 +65,13 @@ def _interval(pair: tuple[Date | None, Date | None], style: str, words: Mapping[
 def _set(edtf: Edtf, style: str, words: Mapping[str, str]) -> str:
     shown: list[str] = []
     for first, last in edtf.parts:
-        if first is None and last is not None:
-            shown.append(words["before"].format(_bare(last, style, words)))
-        elif last is None and first is not None:
-            shown.append(words["after"].format(_bare(first, style, words)))
-        elif first is not None and last is not None:
-            one, other = _bare(first, style, words), _bare(last, style, words)
-            shown.append(one if first is last else words["between"].format(one, other))
+        begin, end = (_bare(date, style, words) if date else "" for date in (first, last))
+        if first is last:
+            shown.append(begin)
+        elif first is None or last is None:
+            shown.append(words["after" if first else "before"].format(begin or end))
+        else:
+            shown.append(words["between"].format(begin, end))
     joined = words["or"] if edtf.kind == "one" else words["and"]
     return f"{', '.join(shown[:-1])}{joined}{shown[-1]}" if len(shown) > 1 else shown[0]
 

@@ -332,9 +332,9 @@ class _Reader:
         while self.peek() and self.peek() in "0123456789":
             if self.at == begin and self.peek() == "0":
                 self.wrong("This number cannot begin with zero")
-            self.at += 1
-            if self.at - begin > 4000:
+            if self.at - begin == 4000:
                 self.wrong("This number is too long")
+            self.at += 1
         if self.at == begin:
             self.take("1", why)
         return self.text[begin : self.at]

@@ -23,12 +23,15 @@ def span(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybePro
 
 
 def two_years(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
-    """1648/49: a dual year of the old English calendar, or a span."""
+    """1648/49: a dual year of the old English calendar, or a span.
+
+    The last dual year is 1750/51: 1752 began on 1 January (Calendar (New Style) Act 1750, 24 Geo. 2 c. 23, s. 1).
+    """
     first, last = int(match["first"]), match["last"]
     following = first + 1
     if str(following)[-len(last) :] != last:
         return span(match, context, read) if len(last) == 2 else None
-    if first > 1752:
+    if first > 1750:
         return Proposed(f"{first}/{following}")
     return Proposed(f"[{first},{following}]", "A dual year: old or new style?", (str(first), str(following)))
 

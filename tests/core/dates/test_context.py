@@ -1,0 +1,28 @@
+"""Qualifiers on EDTF text (Library of Congress, EDTF 2019, Level 1: `?` uncertain, `~` approximate, `%` both)."""
+
+import pytest
+
+from boxlore.core.dates.context import qualified
+
+QUALIFIED = [  # EDTF, qualifier, EDTF with it
+    ("1920", "~", "1920~"),
+    ("1920", "", "1920"),
+    ("", "~", ""),
+    ("1920~", "~", "1920~"),
+    ("1920?", "~", "1920%"),
+    ("1920~", "%", "1920%"),
+    ("1920%", "?", "1920%"),
+    ("1915/1918", "~", "1915~/1918~"),
+    ("1915~/1918", "?", "1915%/1918?"),
+    ("../1918", "?", "../1918?"),
+    ("1918/..", "?", "1918?/.."),
+    ("/1918", "?", "/1918?"),
+    ("1918/", "?", "1918?/"),
+    ("[1920,1930]", "~", "[1920,1930]"),
+    ("{1920,1930}", "~", "{1920,1930}"),
+]
+
+
+@pytest.mark.parametrize(("edtf", "mark", "made"), QUALIFIED)
+def test_a_qualifier_is_set_where_it_may_stand(edtf: str, mark: str, made: str) -> None:
+    assert qualified(edtf, mark) == made
