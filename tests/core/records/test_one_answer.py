@@ -78,6 +78,14 @@ def test_a_field_that_the_keeper_keeps_is_kept_wherever_it_stands(field: str) ->
     assert replace(OUTSIDE.seen(kept), audiences=()) == record(withheld=1)
 
 
+@pytest.mark.parametrize("how", [{"audience": "family"}, {}])
+def test_writing_that_is_kept_is_not_shown_on_the_scan_of_the_back(how: dict[str, str]) -> None:
+    audiences = () if how else ("inscription=family",)
+    back = record(told={"inscription": (said(PLAIN, "inscription", **how),)}, scans=(scan(),), audiences=audiences)
+    assert FAMILY.seen(back) == back
+    assert OUTSIDE.seen(back).closed_scans
+
+
 def test_that_a_kept_field_was_asked_is_kept_as_well() -> None:
     asked = record(not_known=frozenset({"story", "place"}), audiences=("story=family",), told=stories(said()))
     assert OUTSIDE.seen(asked).not_known == {"place"}

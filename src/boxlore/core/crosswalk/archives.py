@@ -338,7 +338,7 @@ def _formats(record: Record, facts: CollectionFacts) -> list[DcValue]:
 def access_words(record: Record, facts: CollectionFacts) -> list[str]:
     """Who may see the item, as sentences: until when it is closed and why, and whether its scans are withheld."""
     closure = facts.closure_of(record)
-    withheld = "The scans are in the closed part: they show or name a person taken as living."
+    withheld = "The scans are not in this part: they are kept back, or show or name a person taken as living."
     return ([str(closure)] if closure else []) + ([withheld] if record.closed_scans else [])
 
 

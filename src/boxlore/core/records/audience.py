@@ -29,9 +29,9 @@ What always holds:
    may be told without a name: then it is “a narrator” or “a document”.
 3. Withheld is who is kept from the recipient by the keeper; from outside also who counts as living and has not
    consented to be named. One form of one name is enough, anywhere in the words.
-4. The scans of an item are closed if the item is kept from the recipient; if the picture, what is written on it, what
-   is embedded or the name of the file shows or names someone withheld; and from outside if the picture shows someone
-   living who has not consented to be shown.
+4. The scans of an item are closed if the item is kept from the recipient; if what is written on it is, since a scan
+   of the back shows it; if the picture, the writing, what is embedded or the name of the file shows or names someone
+   withheld; and from outside if the picture shows someone living who has not consented to be shown.
 5. An item that is kept from the recipient leaves its number and its mark, so that it is counted and can be asked for.
 6. In doubt the answer is no: an audience that cannot be read is the keeper's alone.
 7. Whatever `seen` takes out for a name's sake, `namings` names: the keeper's list and the closing dates rest on it.
@@ -243,13 +243,13 @@ class Recipient:
                 yield replace(conflict, told=tuple(map(self.without_names, conflict.told)))
 
     def _closes_scans(self, record: Record) -> bool:
-        """Whether picture, writing, embedded text or name of a file carry someone withheld, or who may not be shown."""
+        """Whether the picture shows who may not be shown, or what stands on or in it tells what may not be told."""
         not_shown = self.withheld.people | self.withheld.hidden_pictures
         if any(shown.person in not_shown or not self.may_read(shown.told.words) for shown in record.shown()):
             return True
-        written = [view.words for view in record.all("inscription")]
-        written += [words for scan in record.scans for words in (scan.embedded, _file_name(scan))]
-        return not all(map(self.may_read, written))
+        if not all(self._passes(view, record.audiences) for view in record.all("inscription")):
+            return True
+        return not all(self.may_read(words) for scan in record.scans for words in (scan.embedded, _file_name(scan)))
 
     def _closed(self, record: Record) -> Record:
         """An item that is kept from the recipient: its number and mark stay."""
