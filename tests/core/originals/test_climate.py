@@ -71,6 +71,13 @@ def test_too_short_a_log_gets_no_verdict(readings: list[Measurement]) -> None:
     assert rules(readings) == ["short"]
 
 
+@pytest.mark.parametrize(("days", "whole"), [(349, False), (350, True)])
+def test_a_log_of_less_than_a_year_says_so(days: int, whole: bool) -> None:
+    """350 days count as a year (common practice, no source)."""
+    (found,) = climate_findings(figures_of(log(*[(18.0, 40.0)] * (days * 24 + 1))))
+    assert ("less than a year: the other seasons are not in it" in found.because) is not whole
+
+
 STEADY = [(18.0, 40.0)] * 30
 
 

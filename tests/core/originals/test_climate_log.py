@@ -59,6 +59,47 @@ def test_the_order_of_day_and_month_is_the_one_in_which_time_runs_on() -> None:
     assert read_log(again).order == "dmy"
 
 
+def test_a_row_that_is_no_time_is_left_out_and_does_not_decide_the_order() -> None:
+    broken = EUROPEAN + "\n\nswitched off;;20,7;47,5\n02.03.2026;25:00;20,7;47,5\n"
+    log = read_log(broken)
+    assert (log.order, len(log.readings), log.left_out) == ("dmy", 2, 2)
+    assert "2 rows are no reading and were left out" in log.notes
+
+
+def test_a_day_that_there_is_not_is_left_out() -> None:
+    log = read_log(clock("2026-02-27 10:00", "2026-02-29 10:00", "2026-02-28 10:00"))
+    assert ([when.day for when, _, _ in log.readings], log.left_out) == ([27, 28], 1)
+
+
+def test_a_reading_without_humidity_or_beyond_a_house_is_left_out() -> None:
+    """Humidity is above 0, at most 100 %; no room has less than -60 or more than 80 °C (common practice, no source)."""
+    rows = ["10:00,20,0", "10:10,20,100", "10:20,20,101", "10:30,81,50", "10:40,80,50", "10:50,-60,50", "11:00,-61,50"]
+    log = read_log("Time,Temperature (C),Humidity\n" + "".join(f"2026-03-01 {row}\n" for row in rows))
+    assert [when.minute for when, _, _ in log.readings] == [10, 40, 50]
+    assert log.left_out == 4
+
+
+def test_a_day_and_a_column_that_holds_both() -> None:
+    """“Date and time” beside “Time”: the first holds both already."""
+    log = read_log("Date and time;Time;Temp C;RH\n2026-03-01 09:30;x;20;50\n")
+    assert [when for when, _, _ in log.readings] == [datetime(2026, 3, 1, 9, 30)]
+
+
+def test_a_line_doubled_is_one_reading() -> None:
+    log = read_log(clock("2026-03-01 10:00", "2026-03-01 10:10", "2026-03-01 10:10", "2026-03-01 10:20"))
+    assert [when.minute for when, _, _ in log.readings] == [0, 10, 20]
+
+
+def test_gaps_beyond_three_are_counted() -> None:
+    times = [f"2026-03-0{day} 1{hour}:{minute}0" for day in range(1, 7) for hour in (0, 1) for minute in range(6)]
+    log = read_log(clock(*times))
+    assert len(log.gaps) == 5
+    assert log.notes[-4:] == (
+        *(f"a gap of 22.2 hours after 2026-03-0{day} 11:50" for day in (1, 2, 3)),
+        "2 further gaps",
+    )
+
+
 def test_what_stays_open_is_asked() -> None:
     one = "Date Time,Temp C,RH\n01/02/2026 10:00,20,50\n01/02/2026 10:10,20,50\n"
     with pytest.raises(WrongUse, match="Which of the two figures is the day"):

@@ -28,6 +28,17 @@ def test_done_again_it_holds_again() -> None:
     assert again.at("03", "06") and not again.at("03", "07")
 
 
+def test_the_same_words_again_are_one_spell() -> None:
+    again = [*ONE[:1], said("i", "kept", "x 1", "03", replaces="ikept01")]
+    assert spells(again, Withdrawn()) == [Spell("x 1", "01")]
+
+
+def test_a_value_taken_back_leaves_a_time_without_one() -> None:
+    rows = [ONE[0], said("i", "kept", "y 2", "05")]
+    assert spells(rows, Withdrawn([("03", "01", "03")])) == [Spell("x 1", "01", "03"), Spell("y 2", "05")]
+    assert spells(ONE[:1], Withdrawn([("03", "01", "03")])) == [Spell("x 1", "01", "03")]
+
+
 CONTAINERS = [
     said("x", "label", "3", "00"),
     said("x", "kind", "box", "00"),
@@ -45,6 +56,18 @@ def test_a_renumbered_box_changes_the_marks_of_what_is_in_it() -> None:
         ("4/2", "03", ""),
     ]
     assert places.ever_labelled("3") == places.ever_labelled("7") == ["x"]
+
+
+def test_an_item_in_a_container_without_a_label_has_no_mark_yet() -> None:
+    later = Places([said("x", "label", "3", "02")], Withdrawn())
+    assert [(one.mark.short, one.since) for one in later.past_marks("i", ONE[:1])] == [("3/1", "02")]
+    assert later.past_marks("i", [said("i", "kept", "", "01")]) == []
+
+
+def test_a_mark_that_goes_on_is_told_once() -> None:
+    """The box is said to be a box only later; its mark is the same."""
+    places = Places([said("x", "label", "3", "00"), said("x", "kind", "box", "02")], Withdrawn())
+    assert [(one.mark.short, one.since, one.until) for one in places.past_marks("i", ONE[:1])] == [("3/1", "01", "")]
 
 
 def test_a_circle_of_containers_ends() -> None:

@@ -59,6 +59,13 @@ def test_every_row_of_the_tables_has_a_case() -> None:
     assert wanted <= rules
 
 
+def test_a_box_of_good_and_bad_material_is_told_of_the_bad_one_alone() -> None:
+    """NEDCC 5.5: polyester is stable, PVC is not."""
+    assert [finding.rule for finding in findings("container", {"materials": "polyester", "tested": True})] == []
+    (found,) = findings("container", {"materials": "polyester, PVC", "tested": True})
+    assert found.rule == "housing.pvc"
+
+
 def test_where_the_sources_disagree_the_finding_says_so() -> None:
     (cyanotype,) = findings("item", {"process": "cyanotype", "enclosure": "buffered paper"})
     assert cyanotype.because[0].startswith("Cautious") and cyanotype.because[1].startswith("Otherwise")

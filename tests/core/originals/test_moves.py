@@ -47,6 +47,15 @@ def test_closing_up_keeps_the_order() -> None:
     assert gaps(position for _, position in contents(HELD, "x")) == [3, 4]
 
 
+def test_an_item_that_lies_right_is_not_moved() -> None:
+    assert [step.subject for step in close_up(HELD, "x").steps] == ["c"]
+    assert close_up(HELD, "y").steps == ()
+
+
+def test_a_label_that_is_no_other_is_no_step() -> None:
+    assert relabel(LABELS, INSIDE, {"x": "1", "y": "9"}).steps == (MoveStep("y", "label", "2", "9"),)
+
+
 def test_a_merge_puts_items_after_the_last_and_refuses_two_of_one_label() -> None:
     assert contents(carried_out(HELD, merge(HELD, "y", "x", {}, LABELS)), "x")[-1] == ("d", 6)
     assert "in both" in merge(HELD, "y", "x", INSIDE, LABELS).problems[0]

@@ -56,6 +56,16 @@ CASES = [
     ),
     ("heads of many heights in one line", line(0.40, "246", "ACE") + line(0.44, "357", "BDF"), [("", "A B C D E F")]),
     (
+        "seven tenths of a head lower is the same row",
+        line(0.40, "2468", "ACEG", size=0.1) + line(0.47, "357", "BDF", size=0.1),
+        [("", "A B C D E F G")],
+    ),
+    (
+        "nine tenths of a head lower is a row in front",
+        line(0.40, "2468", "ABCD", size=0.1) + line(0.49, "357", "EFG", size=0.1),
+        [("Back row", "A B C D"), ("Front row", "E F G")],
+    ),
+    (
         "points instead of boxes",
         [shown("A", 0.2, 0.3), shown("B", 0.4, 0.31), shown("C", 0.25, 0.6), shown("D", 0.45, 0.6)],
         [("Back row", "A B"), ("Front row", "C D")],
