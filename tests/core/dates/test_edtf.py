@@ -178,7 +178,7 @@ FAULTS = [  # text, first and last offset, sentence (ours); the grammar is in th
 ]
 
 
-@pytest.mark.parametrize(("text", "start", "end", "why"), FAULTS, ids=lambda value: str(value)[:30])
+@pytest.mark.parametrize(("text", "start", "end", "why"), FAULTS)
 def test_where_a_text_goes_wrong_and_why(text: str, start: int, end: int, why: str) -> None:
     with pytest.raises(TextFault) as fault:
         edtf.parse(text)
@@ -240,7 +240,7 @@ def as_written(date: Date) -> str:
     return "-".join(part for part in (date.year, date.month, date.day) if part)
 
 
-@pytest.mark.parametrize(("text", "level", "kind", "parts"), READ, ids=lambda value: str(value)[:30])
+@pytest.mark.parametrize(("text", "level", "kind", "parts"), READ)
 def test_what_an_expression_holds(text: str, level: int, kind: str, parts: list[tuple[str | None, str | None]]) -> None:
     made = edtf.parse(text)
     written = [tuple(end and as_written(end) for end in pair) for pair in made.parts]
