@@ -316,6 +316,10 @@ class Store:
         """Ids of the items that an archive has said it wants."""
         return self._ask(queries.wanted)
 
+    def words_of(self, fields: Sequence[str]) -> Iterator[tuple[str, str, str]]:
+        """(subject id, field, words) of every statement in force of these fields, where something is said."""
+        return self._stream(queries.words_of, fields)
+
     def fixity(self) -> list[tuple[str, str, FileFacts | FixityRun | FixityEvent, str]]:
         """(kind, subject, facts, when) of every file taken in and every fixity event since."""
         return self._ask(queries.fixity)

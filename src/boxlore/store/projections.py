@@ -49,11 +49,8 @@ from graphlib import TopologicalSorter
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.statements import Kind, Reading, Statement, fold
 from boxlore.store.rows import SELECT, statement_of
-from boxlore.store.schema import PROJECTIONS
+from boxlore.store.schema import LONGEST, PLACE_START_SQL, PROJECTIONS
 from boxlore.store.values import NAMED_KINDS, PERSON_NAMES
-
-LONGEST = 200
-"""Characters of a name or place that are kept for completion."""
 
 _IS_PAST = """(s.act IN (SELECT act FROM withdrawn) OR EXISTS (
     SELECT 1 FROM statement r WHERE r.replaces = s.id AND r.replaces <> '' AND r.act NOT IN (SELECT act FROM withdrawn)
@@ -180,9 +177,7 @@ def forget(db: sqlite3.Connection, struck: Iterable[tuple[Statement, int]], mean
         if one.subject.kind in NAMED_KINDS:
             subjects.add(one.subject.id)
         elif one.field == "place":
-            told = (
-                "SELECT 1 FROM statement WHERE field = 'place' AND subject_kind = 'item' AND substr(words, 1, 200) = ?"
-            )
+            told = f"SELECT 1 FROM statement WHERE field = 'place' AND subject_kind = 'item' AND {PLACE_START_SQL} = ?"
             if db.execute(told, (one.words[:LONGEST],)).fetchone() is None:
                 db.execute("DELETE FROM name WHERE subject = '' AND words = ?", (one.words[:LONGEST],))
     for subject in subjects:

@@ -24,6 +24,7 @@ from boxlore.core.fields.originals import (
 from boxlore.core.fields.pictures import FILE_SHA256_SQL, FILE_WORDS, SHOWS_WORDS, FileFacts
 from boxlore.core.fields.plain import YES_NO_WORDS
 from boxlore.core.originals.history import Stated
+from boxlore.core.statements import Sure
 from boxlore.store.rows import (
     DRAFT_COLUMNS,
     SELECT,
@@ -215,6 +216,13 @@ def wanted(db: sqlite3.Connection) -> list[str]:
     """Ids of the items that an archive has said it wants."""
     query = "SELECT subject FROM in_force WHERE field = 'wanted' AND words = ? ORDER BY row"
     return [str(subject) for (subject,) in db.execute(query, (YES_NO_WORDS.write(True),))]
+
+
+def words_of(db: sqlite3.Connection, fields: Sequence[str]) -> Iterator[tuple[str, str, str]]:
+    """(subject id, field, words) of every statement in force of these fields; not those that say nothing is known."""
+    query = """SELECT subject, field, words FROM in_force
+        WHERE field IN (SELECT value FROM json_each(?)) AND sure <> ? ORDER BY row"""
+    yield from db.execute(query, (json.dumps(list(fields)), Sure.NOT_KNOWN))
 
 
 def fixity(db: sqlite3.Connection) -> list[tuple[str, str, FileFacts | FixityRun | FixityEvent, str]]:

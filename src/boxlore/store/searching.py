@@ -14,7 +14,7 @@ from boxlore.core.fields.pictures import SHOWS_ITEM_SQL
 from boxlore.core.records.containers import Mark
 from boxlore.core.statements import fold
 from boxlore.store.queries import ContainerPath, path_of
-from boxlore.store.schema import STARTS
+from boxlore.store.schema import PLACE_START_SQL, STARTS
 from boxlore.store.values import Hit
 
 MANY = 10_000
@@ -42,8 +42,8 @@ _NOT_ITEMS = f"""
     WHERE s.row IN ({_MATCHES}) AND s.subject_kind <> 'item' ORDER BY s.row LIMIT ?"""
 
 _PERSON_IN_FORCE = "EXISTS (SELECT 1 FROM in_force s WHERE s.subject = n.subject AND s.words = n.words)"
-_PLACE_IN_FORCE = """EXISTS (SELECT 1 FROM in_force s
-    WHERE s.field = 'place' AND s.subject_kind = 'item' AND substr(s.words, 1, 200) = n.words)"""
+_PLACE_IN_FORCE = f"""EXISTS (SELECT 1 FROM in_force s
+    WHERE s.field = 'place' AND s.subject_kind = 'item' AND {PLACE_START_SQL} = n.words)"""
 
 
 def search(db: sqlite3.Connection, words: str, limit: int) -> list[Hit]:

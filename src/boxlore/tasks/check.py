@@ -3,7 +3,10 @@
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from boxlore.core.findings import Finding, Severity
+from boxlore.core.errors import WrongUse
+from boxlore.core.fields.guard import check_words
+from boxlore.core.fields.table import FIELDS, codec_fields
+from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.records.in_force import Record
 from boxlore.core.rules.kin import look_over_people
 from boxlore.core.rules.of_record import look_over
@@ -25,7 +28,9 @@ class ItemFinding:
 
 
 def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator[ItemFinding]:
-    """All findings, item by item, in the order of the numbers."""
+    """All findings: words that cannot be read first, then item by item, in the order of the numbers."""
+    if selection == EVERYTHING:
+        yield from _unreadable(collection)
     people = collection.people()
     ground = ground_of(collection)
     marks: dict[str, str] = {}
@@ -53,6 +58,19 @@ def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator
             yield ItemFinding(one, "", "")
     for pair in alike(collection, seen):
         yield ItemFinding(_alike(pair), pair.first, marks[pair.first])
+
+
+def _unreadable(collection: Collection) -> Iterator[ItemFinding]:
+    """Words that their field's codec cannot read: of an older collection, or of one that is damaged."""
+    for ident, name, words in collection.store.words_of(codec_fields()):
+        try:
+            check_words(FIELDS[name], words)
+        except WrongUse as error:
+            found = make_finding(
+                "words.unreadable", Severity.ERROR, error.problem, "the codec of the field", error.what_to_do,
+                about=ident,
+            )  # fmt: skip
+            yield ItemFinding(found, collection.store.number_of(ident), "")
 
 
 def _alike(pair: Alike) -> Finding:

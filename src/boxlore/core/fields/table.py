@@ -205,6 +205,11 @@ FIELDS: Fields = Fields(
 """Every field that is built in. A new field is one row here (in `core.crosswalk.archives` too if outputs carry it)."""
 
 
+def codec_fields() -> list[str]:
+    """Names of the fields whose words are more than text."""
+    return [name for name, field in FIELDS.items() if field.codec is not TEXT]
+
+
 def field_of(name: str, kind: Kind) -> Field:
     """The field's row. Raises WrongUse if there is no such field for that kind of thing."""
     field = FIELDS.get(name)
