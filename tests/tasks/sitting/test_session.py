@@ -11,6 +11,7 @@ import pytest
 from PIL import Image
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.points import AREA_WORDS, Area
 from boxlore.core.statements import Kind, Said, Subject, Sure
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
@@ -425,7 +426,7 @@ def test_a_marker_box_keeps_its_size_when_it_is_moved(tmp_path: Path, collection
     [box] = sitting.markers.of(record)
     move_marker(sitting, record, box, 0.5, 0.9)
     [row] = [one for one, _ in collection.store.statements(marker) if one.field == "area"]
-    assert row.words == "0.40000 0.60000 0.2 0.4"
+    assert AREA_WORDS.read(row.words) == Area(0.4, 0.6, 0.2, 0.4)
 
 
 def test_an_unnamed_marker_taken_away_waits_for_no_name(
