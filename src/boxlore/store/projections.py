@@ -46,10 +46,11 @@ import sqlite3
 from collections.abc import Iterable
 from graphlib import TopologicalSorter
 
+from boxlore.core.fields.plain import START, START_SQL
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.statements import Kind, Reading, Statement, fold
 from boxlore.store.rows import SELECT, statement_of
-from boxlore.store.schema import LONGEST, PLACE_START_SQL, PROJECTIONS
+from boxlore.store.schema import PROJECTIONS
 from boxlore.store.values import NAMED_KINDS, PERSON_NAMES
 
 _IS_PAST = """(s.act IN (SELECT act FROM withdrawn) OR EXISTS (
@@ -95,7 +96,7 @@ def _name(db: sqlite3.Connection, one: Statement) -> None:
         entries = [(part, one.subject.id, one.subject.kind, one.words, at) for part in _endings(fold(one.words))]
         db.executemany(_NEW_NAME, entries)
     elif one.field == "place" and one.subject.kind is Kind.ITEM and one.words:
-        entry = (fold(one.words)[:LONGEST], "", Kind.PLACE, one.words[:LONGEST], "")
+        entry = (fold(one.words)[:START], "", Kind.PLACE, one.words[:START], "")
         db.execute(_NEW_NAME, entry)
 
 
@@ -110,7 +111,7 @@ def mark_used(db: sqlite3.Connection, subject: str, at: str) -> str:
 def _endings(folded: str) -> Iterable[str]:
     """A name from each of its words on, so that any part of it completes."""
     parts = folded.split()
-    return [" ".join(parts[at:])[:LONGEST] for at in range(len(parts))]
+    return [" ".join(parts[at:])[:START] for at in range(len(parts))]
 
 
 def weigh_statement(db: sqlite3.Connection, ident: str) -> None:
@@ -177,9 +178,9 @@ def forget(db: sqlite3.Connection, struck: Iterable[tuple[Statement, int]], mean
         if one.subject.kind in NAMED_KINDS:
             subjects.add(one.subject.id)
         elif one.field == "place":
-            told = f"SELECT 1 FROM statement WHERE field = 'place' AND subject_kind = 'item' AND {PLACE_START_SQL} = ?"
-            if db.execute(told, (one.words[:LONGEST],)).fetchone() is None:
-                db.execute("DELETE FROM name WHERE subject = '' AND words = ?", (one.words[:LONGEST],))
+            told = f"SELECT 1 FROM statement WHERE field = 'place' AND subject_kind = 'item' AND {START_SQL} = ?"
+            if db.execute(told, (one.words[:START],)).fetchone() is None:
+                db.execute("DELETE FROM name WHERE subject = '' AND words = ?", (one.words[:START],))
     for subject in subjects:
         _name_again(db, subject)
 

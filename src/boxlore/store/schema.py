@@ -11,6 +11,7 @@ from collections.abc import Sequence
 
 from boxlore.core.fields.originals import BY_NUMBER_SQL
 from boxlore.core.fields.pictures import FILE_SHA256_SQL, LINK_FIRST_SQL, LINK_SECOND_SQL, SHOWS_ITEM_SQL
+from boxlore.core.fields.plain import START_SQL
 
 FEW_KINDS = "subject_kind IN ('person', 'event', 'place', 'container', 'location', 'sitting', 'collection')"
 """A clause for the kinds of which a collection has few subjects. SQLite uses the index over them only for a query that
@@ -20,12 +21,6 @@ PROJECTIONS = ("withdrawn", "past", "words_index", "name", "used")
 
 APPLICATION_ID = 0x426F784C
 """The application id in the header of the file, “BoxL” (SQLite file format, 1.3.17)."""
-
-LONGEST = 200
-"""Characters of a name or place that are kept for completion."""
-
-PLACE_START_SQL = f"substr(words, 1, {LONGEST})"
-"""The beginning of a place's words, as long as a name in `name` can be."""
 
 _FIRST = f"""
 CREATE TABLE statement (
@@ -60,7 +55,7 @@ CREATE INDEX link_from ON statement ({LINK_FIRST_SQL}) WHERE field = 'link';
 CREATE INDEX link_to ON statement ({LINK_SECOND_SQL}) WHERE field = 'link';
 CREATE INDEX kind_field ON statement (subject_kind, field, subject) WHERE {FEW_KINDS};
 CREATE INDEX item_order ON statement ({BY_NUMBER_SQL}) WHERE field = 'number';
-CREATE INDEX place_told ON statement ({PLACE_START_SQL}) WHERE field = 'place' AND subject_kind = 'item';
+CREATE INDEX place_told ON statement ({START_SQL}) WHERE field = 'place' AND subject_kind = 'item';
 CREATE INDEX scan_file ON statement (subject) WHERE field = 'file';
 
 CREATE TABLE act (

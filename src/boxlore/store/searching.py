@@ -11,10 +11,11 @@ from typing import Any
 
 from boxlore.core.fields.originals import BY_NUMBER_SQL, KEPT_WORDS
 from boxlore.core.fields.pictures import SHOWS_ITEM_SQL
+from boxlore.core.fields.plain import START_SQL
 from boxlore.core.records.containers import Mark
 from boxlore.core.statements import fold
 from boxlore.store.queries import ContainerPath, path_of
-from boxlore.store.schema import PLACE_START_SQL, STARTS
+from boxlore.store.schema import STARTS
 from boxlore.store.values import Hit
 
 MANY = 10_000
@@ -43,7 +44,7 @@ _NOT_ITEMS = f"""
 
 _PERSON_IN_FORCE = "EXISTS (SELECT 1 FROM in_force s WHERE s.subject = n.subject AND s.words = n.words)"
 _PLACE_IN_FORCE = f"""EXISTS (SELECT 1 FROM in_force s
-    WHERE s.field = 'place' AND s.subject_kind = 'item' AND {PLACE_START_SQL} = n.words)"""
+    WHERE s.field = 'place' AND s.subject_kind = 'item' AND {START_SQL} = n.words)"""
 
 
 def search(db: sqlite3.Connection, words: str, limit: int) -> list[Hit]:

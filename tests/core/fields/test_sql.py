@@ -25,6 +25,7 @@ from boxlore.core.fields.originals import (
     series_of,
 )
 from boxlore.core.fields.pictures import FILE_SHA256_SQL, LINK_FIRST_SQL, LINK_SECOND_SQL, SHOWS_ITEM_SQL
+from boxlore.core.fields.plain import START, START_SQL
 from boxlore.core.fields.table import FIELDS
 
 FRAGMENTS: list[tuple[str, str, Callable[[Any], object]]] = [
@@ -33,6 +34,7 @@ FRAGMENTS: list[tuple[str, str, Callable[[Any], object]]] = [
     ("number", COUNT_SQL, attrgetter("count")),
     ("file", FILE_SHA256_SQL, attrgetter("sha256")),
     ("shows", SHOWS_ITEM_SQL, attrgetter("item")),
+    ("story", START_SQL, lambda words: words[:START]),
     ("link", LINK_FIRST_SQL, attrgetter("first")),
     ("link", LINK_SECOND_SQL, attrgetter("second")),
 ]

@@ -12,6 +12,12 @@ def _same(words: str) -> str:
 TEXT: Codec[str] = Codec("text", "Write it in words.", _same, _same)
 """Words for people: the value is the words. Any words can be read."""
 
+START = 200
+"""Characters at the beginning of text by which names and places complete what is typed."""
+
+START_SQL = f"substr(words, 1, {START})"
+"""SQLite: the beginning of text."""
+
 ID_WORDS: Codec[str] = Codec("id", "Write the id of one thing.", one_word, one_word)
 
 
