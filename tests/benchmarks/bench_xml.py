@@ -8,7 +8,6 @@ Budget: at least 10,000 records a second each for oai_dc, dcterms and N-Triples,
 is given too: on a machine that others use it says more than the clock.
 """
 
-import json
 import resource
 import sys
 import tempfile
@@ -18,6 +17,7 @@ from pathlib import Path
 
 from lxml import etree
 
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.records.audience import To
 from boxlore.core.statements import Kind, Reading
 from boxlore.disk.shipped import shipped
@@ -30,7 +30,7 @@ from boxlore.tasks.collection.records import seen_by
 from boxlore.tasks.collection.settings import Settings
 
 RECORDS = int(sys.argv[1]) if len(sys.argv) > 1 else 5000
-DATE = json.dumps({"edtf": "1912~", "earliest": "1912-01-01", "latest": "1912-12-31", "display": "approximately 1912"})
+DATE = DateReading.from_edtf("1912~")
 
 
 def most_mb() -> float:

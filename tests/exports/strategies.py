@@ -2,9 +2,11 @@
 
 from hypothesis import strategies as st
 
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.containers import Mark
 from boxlore.core.records.in_force import Conflict, PersonShown, Record, Related, ScanFile, StatementView
-from boxlore.core.statements import KEEPER, Said, Source, Sure
+from boxlore.core.statements import KEEPER, ReadingValue, Said, Source, Sure
 
 EDTF_FORMS = (
     "1912", "1912-04", "1912-04-29", "1912~", "1912?", "1912%", "1912-21", "191X", "19XX", "1912-XX", "1912-XX-XX",
@@ -25,7 +27,7 @@ ODD = st.one_of(
 IDS = st.uuids(version=4).map(str)
 
 
-def told(field: str, words: st.SearchStrategy[str] = ODD, value: st.SearchStrategy[dict] | None = None):  # type: ignore[no-untyped-def,type-arg]
+def told(field: str, words: st.SearchStrategy[str] = ODD, value: st.SearchStrategy[ReadingValue | None] | None = None):  # type: ignore[no-untyped-def,type-arg]
     return st.builds(
         StatementView,
         statement=IDS,
@@ -37,13 +39,13 @@ def told(field: str, words: st.SearchStrategy[str] = ODD, value: st.SearchStrate
         sure=st.sampled_from((Sure.SURE, Sure.LIKELY, Sure.GUESS)),
         audience=st.sampled_from(("anyone", "archive:2060-01-01")),
         recorded_at=st.just("2026-11-25T10:15:30.250Z"),
-        value=st.just({}) if value is None else value,
+        value=st.none() if value is None else value,
     )
 
 
-DATES = told("date", value=st.sampled_from(EDTF_FORMS).map(lambda edtf: {"edtf": edtf, "display": edtf}))
-PLACE = {"text": "Reval", "kind": "match", "findings": [], "choices": [{"name": "Tallinn", "country": "Estonia"}]}
-PLACES = told("place", value=st.sampled_from(({}, PLACE)))
+DATES = told("date", value=st.sampled_from(EDTF_FORMS).map(DateReading.from_edtf))
+PLACE = PlaceReading("Reval", "match", (Place(name="Tallinn", country="Estonia"),))
+PLACES = told("place", value=st.sampled_from((None, PLACE)))
 
 
 def gathered(

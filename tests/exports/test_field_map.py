@@ -13,11 +13,13 @@ from rdflib import Graph, URIRef
 
 from boxlore.core.crosswalk.archives import CNE, CollectionFacts
 from boxlore.core.crosswalk.extent import Extent
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
+from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.closing_dates import Closure
 from boxlore.core.records.containers import Mark
 from boxlore.core.records.in_force import PersonShown, Record, ScanFile, StatementView
-from boxlore.core.statements import KEEPER, Said, Source, Sure
+from boxlore.core.statements import KEEPER, ReadingValue, Said, Source, Sure
 from boxlore.disk.shipped import shipped
 from boxlore.exports.dublin_core import FULL, SIMPLE, write_records
 from boxlore.exports.ead_elements import EAD3
@@ -28,7 +30,9 @@ from boxlore.exports.required import read_required
 LEIDA = Source(Said.NARRATOR, "11111111-1111-7111-8111-111111111111")
 
 
-def told(field: str, words: str, source: Source = KEEPER, sure: Sure = Sure.SURE, **value: object) -> StatementView:
+def told(
+    field: str, words: str, source: Source = KEEPER, sure: Sure = Sure.SURE, value: ReadingValue | None = None
+) -> StatementView:
     return StatementView(
         statement=f"22222222-2222-7222-8222-{abs(hash((field, words))) % 10**12:012d}", field=field, words=words,
         language="en", source=source, said_by="Leida Rourke" if source is LEIDA else "", sure=sure, audience="anyone",
@@ -36,8 +40,8 @@ def told(field: str, words: str, source: Source = KEEPER, sure: Sure = Sure.SURE
     )  # fmt: skip
 
 
-TALLINN = {"name": "Tallinn", "city": "Tallinn", "country": "Estonia", "lat": 59.44, "lon": 24.75, "radius_km": 5,
-           "geonames": 588409, "called_then": "Reval", "country_then": "Russian Empire"}  # fmt: skip
+TALLINN = Place(name="Tallinn", city="Tallinn", country="Estonia", lat=59.44, lon=24.75, radius_km=5,
+                geonames=588409, called_then="Reval", country_then="Russian Empire")  # fmt: skip
 RECORD = Record(
     id="33333333-3333-7333-8333-333333333333",
     number="TRA-0042",
@@ -56,8 +60,8 @@ RECORD = Record(
         "title": (told("title", "The harbour"),),
         "story": (told("story", "Ships lay three deep.", LEIDA, Sure.LIKELY),),
         "inscription": (told("inscription", "Reval 1912", Source(Said.INSCRIPTION, "verso")),),
-        "date": (told("date", "about 1912", LEIDA, edtf="1912~", display="approximately 1912"),),
-        "place": (told("place", "Reval", text="Reval", kind="match", findings=[], choices=[TALLINN]),),
+        "date": (told("date", "about 1912", LEIDA, value=DateReading.from_edtf("1912~")),),
+        "place": (told("place", "Reval", value=PlaceReading("Reval", "match", (TALLINN,))),),
         "process": (told("process", "gelatin silver print"),),
         "archive_reference": (told("archive_reference", "P-991"),),
         "rights_holder": (told("rights_holder", "the heirs of Lind"),),
@@ -65,7 +69,7 @@ RECORD = Record(
 )  # fmt: skip
 KRISTJAN = Person(
     id="k", name="Kristjan Tamm", sort_name="Tamm, Kristjan", forms=("Kristjan Tamm",), calls=("Kristjan",),
-    born={"earliest": "1868-01-01"}, died={"earliest": "1941-03-02"},
+    born=DateReading.from_edtf("1868"), died=DateReading.from_edtf("1941-03-02"),
 )  # fmt: skip
 FACTS = CollectionFacts(
     id="55555555-5555-7555-8555-555555555555",

@@ -12,7 +12,10 @@ from tests.exports.strategies import EDTF_FORMS, RECORDS, told  # noqa: F401  # 
 
 from boxlore.core.crosswalk.archives import CollectionFacts
 from boxlore.core.crosswalk.extent import Extent
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.in_force import Record
+from boxlore.core.statements import ReadingValue
 from boxlore.disk.shipped import shipped
 from boxlore.exports.ead_elements import EAD3, EAD2002, Dialect
 from boxlore.exports.finding_aid import FindingAid
@@ -125,18 +128,13 @@ def good() -> str:
     from boxlore.core.records.in_force import PersonShown, ScanFile, StatementView  # noqa: PLC0415
     from boxlore.core.statements import KEEPER, Sure  # noqa: PLC0415
 
-    def one(field: str, words: str, **value: object) -> StatementView:
+    def one(field: str, words: str, value: ReadingValue | None = None) -> StatementView:
         return StatementView(
             statement="s", field=field, words=words, language="en", source=KEEPER, said_by="", sure=Sure.SURE,
             audience="anyone", recorded_at="2026-11-25T00:00:00.000Z", value=value,
         )  # fmt: skip
 
-    place = {
-        "text": "Reval",
-        "kind": "match",
-        "findings": [],
-        "choices": [{"name": "Tallinn", "lat": 59.4, "lon": 24.7}],
-    }
+    place = PlaceReading("Reval", "match", (Place(name="Tallinn", lat=59.4, lon=24.7),))
     scan = ScanFile(id="f", path="a.jpg", sha256="0", bytes=1, width=1, height=1, media_type="image/jpeg")
     record = Record(
         id="a",
@@ -146,8 +144,8 @@ def good() -> str:
         people=(PersonShown(told=one("person", "Helmi"), name="Helmi"),),
         told={
             "title": (one("title", "The wedding"),),
-            "date": (one("date", "1912", edtf="1912", display="1912"),),
-            "place": (one("place", "Reval", **place),),
+            "date": (one("date", "1912", DateReading.from_edtf("1912")),),
+            "place": (one("place", "Reval", place),),
         },
     )
     findings, root = written([record])
@@ -171,7 +169,7 @@ def test_every_form_of_edtf_keeps_out_of_plain_dates() -> None:
     for edtf in EDTF_FORMS:
         date_told = StatementView(
             statement="s", field="date", words=edtf, language="", source=KEEPER, said_by="", sure=Sure.SURE,
-            audience="anyone", recorded_at="", value={"edtf": edtf, "display": edtf},
+            audience="anyone", recorded_at="", value=DateReading.from_edtf(edtf),
         )  # fmt: skip
         findings, root = written([Record(id="a", number="TRA-0001", told={"date": (date_told,)})])
         assert not findings, edtf

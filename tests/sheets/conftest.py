@@ -14,6 +14,8 @@ from typing import Any
 import pytest
 from PIL import Image, ImageDraw
 
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.containers import Mark
 from boxlore.core.records.in_force import PersonShown, Record, ScanFile, StatementView
 from boxlore.core.statements import Said, Source, Sure
@@ -58,12 +60,13 @@ def nine() -> list[PersonShown]:
 @pytest.fixture(scope="session")
 def hard() -> list[Record]:
     """A group of nine, a story of 2,000 words, other scripts, hostile words, nothing told at all."""
-    place = told("place", "Reval", value={"choices": [
-        {"city": "Tallinn", "country": "Estonia", "geonames": 588409, "lat": 59.437, "lon": 24.7535, "radius_km": 5},
-    ]})  # fmt: skip
+    tallinn = Place(
+        name="Tallinn", city="Tallinn", country="Estonia", geonames=588409, lat=59.437, lon=24.7535, radius_km=5
+    )
+    place = told("place", "Reval", value=PlaceReading("Reval", "match", (tallinn,)))
     return [
-        record(0, *nine(), title="The whole family", place=(place,), date=(told("date", "1912", value={
-            "display": "1912", "edtf": "1912", "earliest": "1912-01-01", "latest": "1912-12-31"}),)),
+        record(0, *nine(), title="The whole family", place=(place,),
+               date=(told("date", "1912", value=DateReading.from_edtf("1912")),)),
         record(1, shown("Memm"), story=STORY),
         record(2, shown("לאה תמם", sure=Sure.GUESS), title="בית הספר בתל אביב, 1936", story="זה היה יום חם."),
         record(3, title="Школа в Хаапсалу", place="Хаапсалу", story=(told("story", "Было тихо.", language="ru"),)),

@@ -1,6 +1,5 @@
 """The store: the log and its view, one writer, undo and redo, search, strike (rules of our own, no outside source)."""
 
-import json
 import os
 import signal
 import sqlite3
@@ -16,6 +15,7 @@ from typing import Any
 import pytest
 
 from boxlore.core.errors import CouldNot
+from boxlore.core.people.reference import PersonRef
 from boxlore.core.statements import Kind, Reading, Statement, Subject
 from boxlore.store import projections, schema
 from boxlore.store.backups import back_up
@@ -103,7 +103,7 @@ def _meant(store: Store, clock: Clock, person: Subject) -> None:
     """The person is meant by an item's statement, now."""
     one = Statement(id=clock.new_id(), act=clock.new_id(), subject=ITEM, field="person", words="she",
                     recorded_at=clock.now())  # fmt: skip
-    reading = Reading("person", json.dumps({"id": person.id}), "names 1")
+    reading = Reading("person", PersonRef(person.id), "names 1")
     store.write(Change(act=one.act, what="", by="me", recorded_at=one.recorded_at, statements=(one,),
                        readings=((one.id, reading),)))  # fmt: skip
 

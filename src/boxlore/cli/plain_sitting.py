@@ -276,11 +276,6 @@ class Plain:
 
 def _understood(view: StatementView) -> str:
     """What was understood of a date or a place, in words; '' for other fields."""
-    if view.field == "date":
-        return str(view.value.get("display") or "")
-    choices = view.value.get("choices")
-    if view.field == "place" and isinstance(choices, list) and choices:
-        first: Mapping[str, object] = choices[0]
-        parts = [first.get("city") or first.get("name"), first.get("admin1"), first.get("country")]
-        return ", ".join(str(part) for part in parts if part)
-    return ""
+    if view.date is not None:
+        return view.date.display
+    return view.place.best.town if view.place and view.place.best else ""

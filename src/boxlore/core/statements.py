@@ -11,6 +11,7 @@ import uuid
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
+from typing import Protocol
 
 from boxlore.core.errors import WrongUse
 
@@ -135,26 +136,49 @@ class Statement:
     replaces: str = ""
 
 
+class ReadingValue(Protocol):
+    """What words were read as: a date, a place, a person or event, a consent; each type knows its JSON form.
+
+    The types stand in the rooms above this one; `core.records.readings` names them all.
+    """
+
+    def to_json(self) -> dict[str, object]: ...
+
+
+@dataclass(frozen=True, slots=True)
+class Unreadable:
+    """The text of a reading that is damaged, or of a kind or shape that this version does not know."""
+
+    text: str
+
+
 @dataclass(frozen=True, slots=True)
 class Reading:
     """What we made of a statement's words, beside it and never instead of it.
 
-    `kind` is date, place, person or event; `value` a JSON object as text (a date's answer, a place
-    reading, `{"id": …}` of a person or event). `asks` is true while it needs an answer of the keeper;
-    an unconfirmed reading that asks is not used by any output.
+    `kind` is date, place, person, event or consent, and `value` what it was read as: a `DateReading`, a
+    `PlaceReading`, a `PersonRef` (of a person or an event), a `Consent`. `asks` is true while it needs an answer of
+    the keeper; an unconfirmed reading that asks is not used by any output.
     """
 
     kind: str
-    value: str
+    value: ReadingValue | Unreadable
     reader: str
     settings: str = ""
     asks: bool = False
     confirmed: bool = False
 
     @property
+    def usable_value(self) -> ReadingValue | None:
+        """The value, if outputs may rest on it. One that cannot be read is none and asks, even if it was confirmed."""
+        if isinstance(self.value, Unreadable) or (self.asks and not self.confirmed):
+            return None
+        return self.value
+
+    @property
     def usable(self) -> bool:
         """Whether outputs may rest on it."""
-        return self.confirmed or not self.asks
+        return self.usable_value is not None
 
 
 def uuid7(milliseconds: int, randomness: bytes) -> str:

@@ -9,10 +9,9 @@ from typing import Any
 
 from lxml import etree
 
-from boxlore.core.crosswalk.archives import CollectionFacts, authority_form, place_of, process_term, size_words
+from boxlore.core.crosswalk.archives import CollectionFacts, authority_form, process_term, size_words
 from boxlore.core.crosswalk.captions import NATURE
 from boxlore.core.crosswalk.extent import Extent, plural
-from boxlore.core.dates.edtf import parse
 from boxlore.core.dates.edtf_values import plain_iso
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.in_force import PersonShown, Record
@@ -71,7 +70,7 @@ class Dialect:
 
     def date(self, did: etree._Element, record: Record) -> None:
         """The item's date (DACS 2.4)."""
-        dated(self, did, record.date_display, record.edtf)
+        dated(self, did, record)
 
     def date_range(self, did: etree._Element, extent: Extent) -> None:
         """The years of the whole collection (DACS 2.4)."""
@@ -137,7 +136,7 @@ class Dialect:
         told_place = record.first("place")
         if told_place is None:
             return
-        place = place_of(record)
+        place = record.place
         name = self.add(controlaccess, "geogname")
         self.add(name, "part", full_name(place) if place else told_place.words)
         if place is not None and place.lat is not None and place.lon is not None:
@@ -211,15 +210,15 @@ class Dialect:
         self.add(langmaterial, "language", language_name(facts.language), langcode=language_code(facts.language))
 
 
-def dated(dialect: Dialect, did: etree._Element, display: str, edtf: str) -> None:
+def dated(dialect: Dialect, did: etree._Element, record: Record) -> None:
     """Add a date in EAD3. A plain ISO date gets `standarddate`; any other date gets its earliest and latest day.
 
-    An uncertain or approximate date is marked by `certainty`. Without an EDTF text the words stand alone.
+    An uncertain or approximate date is marked by `certainty`. Words that were read as no date stand alone.
     """
-    if not edtf:
-        dialect.add(did, "unitdate", display or "undated", unitdatetype="inclusive")
+    parsed = record.date
+    if parsed is None:
+        dialect.add(did, "unitdate", record.date_display, unitdatetype="inclusive")
         return
-    parsed = parse(edtf)
     structured = dialect.add(did, "unitdatestructured", unitdatetype="inclusive")
     plain, first, last = plain_iso(parsed), parsed.earliest, parsed.latest
     bounds = {
@@ -227,7 +226,7 @@ def dated(dialect: Dialect, did: etree._Element, display: str, edtf: str) -> Non
     }
     if parsed.qualified:
         structured.set("certainty", "approximate")
-    single = dialect.add(structured, "datesingle", display)
+    single = dialect.add(structured, "datesingle", record.date_display)
     if plain and not parsed.qualified:
         single.set("standarddate", plain)
     else:
@@ -254,7 +253,7 @@ class Ead2002(Dialect):
         self.add(did, "unitid", f"urn:uuid:{ident}", type="uuid")
 
     def date(self, did: etree._Element, record: Record) -> None:
-        parsed = parse(record.edtf) if record.edtf else None
+        parsed = record.date
         first, last = (parsed.earliest, parsed.latest) if parsed else (None, None)
         has_bounds = first and last and 0 <= first.year <= 9999 and 0 <= last.year <= 9999
         normal = {"normal": f"{first}/{last}"} if has_bounds else {}
@@ -285,7 +284,7 @@ class Ead2002(Dialect):
 
     def _place(self, controlaccess: etree._Element, record: Record) -> None:
         if (told_place := record.first("place")) is not None:
-            place = place_of(record)
+            place = record.place
             self.add(controlaccess, "geogname", full_name(place) if place else told_place.words)
 
     def genre(self, controlaccess: etree._Element, words: str, term: str) -> None:

@@ -15,7 +15,6 @@ from boxlore.core.crosswalk.archives import (
     CollectionFacts,
     access_words,
     authority_form,
-    place_of,
     provenance,
     rights_of,
     size_words,
@@ -86,7 +85,7 @@ def originals_words(facts: CollectionFacts) -> str:
 
 def _item(record: Record, facts: CollectionFacts) -> list[str]:
     """The row of one item."""
-    mark, place, closure = record.mark, place_of(record), facts.closure_of(record)
+    mark, place, closure = record.mark, record.place, facts.closure_of(record)
     told_place = record.first("place")
     cells = (
         "item",

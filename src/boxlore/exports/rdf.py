@@ -7,14 +7,13 @@ annotations hold all that we have of a statement, so that a collection can be re
 In this module a `node` is the IRI of what a triple is about, in its angle brackets.
 """
 
-import json
 import re
 from collections.abc import Iterable, Iterator
 from functools import lru_cache
 from typing import BinaryIO
 from urllib.parse import quote
 
-from boxlore.core.crosswalk.archives import AAT, CollectionFacts, DcValue, place_of, process_term, terms
+from boxlore.core.crosswalk.archives import AAT, CollectionFacts, DcValue, process_term, terms
 from boxlore.core.crosswalk.scan_names import packed_path
 from boxlore.core.fields.originals import SIZE_WORDS, SizeMm
 from boxlore.core.fields.pictures import FILE_WORDS, SHOWS_WORDS, FileFacts, Shows
@@ -23,6 +22,7 @@ from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.in_force import PersonShown, Record, ScanFile, StatementView, every_told
+from boxlore.core.records.readings import value_text
 from boxlore.core.statements import SURENESS, Said, Source
 from boxlore.exports.markup import iri, literal
 from boxlore.exports.required import Required, missing
@@ -228,15 +228,15 @@ def _place(node: str, record: Record) -> list[str]:
     place_node = f"{node[:-1]}#place>"
     lines = [f"{node} {_p('dcterms:spatial')} {place_node} .", f"{place_node} {RDF_TYPE} {_p('dcterms:Location')} ."]
     lines.append(f"{place_node} {_p('rdfs:label')} {text_literal(told_place.words, told_place.language)} .")
-    place = place_of(record)
+    place = record.place
     if place is None:
         return lines
     lines.append(f"{place_node} {_p('skos:altLabel')} {text_literal(full_name(place), 'en')} .")
     if place.lat is not None and place.lon is not None:
         lines.append(f"{place_node} {_p('geo:lat')} {typed_literal(f'{place.lat:.2f}', _p('xsd:decimal'))} .")
         lines.append(f"{place_node} {_p('geo:long')} {typed_literal(f'{place.lon:.2f}', _p('xsd:decimal'))} .")
-    if place.geonames:
-        lines.append(f"{place_node} {_p('skos:closeMatch')} <https://sws.geonames.org/{place.geonames}/> .")
+    if place.link:
+        lines.append(f"{place_node} {_p('skos:closeMatch')} <{place.link}> .")
     return lines
 
 
@@ -286,7 +286,6 @@ _ANNOTATION = " .\n".join(
         f'%(node)s {_p("bx:audience")} "%(audience)s" .',
     )
 )
-_as_json = json.JSONEncoder(ensure_ascii=False).encode
 _LANGUAGE_OF, _READING = f"> {_p('dcterms:language')} ", f" {_p('bx:reading')} "
 
 
@@ -310,8 +309,8 @@ def annotation(statement: StatementView, target: str) -> str:
     }
     if statement.language:
         lines += f"\n{body}{_LANGUAGE_OF}{literal(statement.language)} ."
-    if statement.value:
-        lines += f"\n{node}{_READING}{literal(_as_json(dict(statement.value)))} ."
+    if statement.value is not None:
+        lines += f"\n{node}{_READING}{literal(value_text(statement.value))} ."
     return lines
 
 

@@ -105,9 +105,9 @@ def _count(records: Sequence[Record]) -> str:
 
 def years_of(records: Iterable[Record]) -> str:
     """The years of these items, from the earliest to the latest: `1908–1949`, or `1912`; empty if none is known."""
-    readings = [date.value for record in records if (date := record.first("date")) is not None]
-    years = [str(reading[end])[:4] for reading in readings for end in ("earliest", "latest") if reading.get(end)]
-    return "" if not years else min(years) if min(years) == max(years) else f"{min(years)}–{max(years)}"
+    dates = [view.date for record in records if (view := record.first("date")) and view.date]
+    years = [year for date in dates for year in (date.first_year, date.last_year) if year is not None]
+    return "–".join(dict.fromkeys(f"{year:04d}" for year in (min(years), max(years)))) if years else ""
 
 
 def _label(enclosure: Enclosure, size: str, holder: str) -> dict[str, Any]:

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.places.reading import Place, coordinates
+from boxlore.core.places.reading import coordinates
 from boxlore.core.records.in_force import Record
 from boxlore.core.statements import fold
 from boxlore.sheets.safe_words import clean
@@ -31,19 +31,15 @@ def place_of(record: Record) -> PlaceOf | None:
     if told_place is None:
         return None
     words = captions.bare(told_place.words)
-    choices = told_place.value.get("choices")
-    choice = choices[0] if isinstance(choices, list) and choices and isinstance(choices[0], dict) else {}
-    if not choice.get("geonames") or not choice.get("city"):
+    place = record.place
+    if place is None or not place.geonames or not place.city:
         key = hashlib.sha256(fold(words).encode()).hexdigest()[:16]
         return PlaceOf(f"place/w{key}.html", captions.capital(words), ())
-    name = str(choice["city"])
-    today = ", ".join(str(choice[part]) for part in ("admin1", "country") if choice.get(part) and choice[part] != name)
-    lines = [today]
-    position = Place(name=name, lat=choice.get("lat"), lon=choice.get("lon"), radius_km=choice.get("radius_km"))
-    if coordinates_words := coordinates(position):
-        within = f", to within about {position.radius_km:g} km" if position.radius_km else ""
+    lines = [", ".join(part for part in (place.admin1, place.country) if part and part != place.city)]
+    if coordinates_words := coordinates(place):
+        within = f", to within about {place.radius_km:g} km" if place.radius_km else ""
         lines.append(f"{coordinates_words}{within}")
-    return PlaceOf(f"place/g{choice['geonames']}.html", name, tuple(line for line in lines if line))
+    return PlaceOf(f"place/g{place.geonames}.html", place.city, tuple(line for line in lines if line))
 
 
 def place_subjects(records: Iterable[Record], cards: Mapping[str, Any]) -> list[dict[str, Any]]:

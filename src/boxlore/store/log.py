@@ -61,7 +61,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.guard import checked
 from boxlore.core.statements import Reading, Statement
 from boxlore.store import projections
-from boxlore.store.rows import COLUMNS, DRAFT_COLUMNS, draft_values, statement_values
+from boxlore.store.rows import COLUMNS, DRAFT_COLUMNS, draft_values, reading_values, statement_values
 from boxlore.store.values import Change, Draft, Settlement
 
 _MARKS = ", ".join("?" * len(COLUMNS))
@@ -99,8 +99,7 @@ def save_draft(db: sqlite3.Connection, draft: Draft) -> None:
 
 
 def _read(db: sqlite3.Connection, change: Change, statement: str, one: Reading) -> None:
-    made = (one.kind, one.value, one.reader, one.settings, one.asks, one.confirmed)
-    row = (statement, change.act, *made, change.recorded_at)
+    row = (statement, change.act, *reading_values(one), change.recorded_at)
     db.execute("INSERT OR REPLACE INTO reading VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)", row)
     projections.add_reading(db, one, change.recorded_at)
 

@@ -48,8 +48,9 @@ from graphlib import TopologicalSorter
 
 from boxlore.core.fields.plain import START, START_SQL
 from boxlore.core.fields.table import FIELDS
+from boxlore.core.people.reference import id_meant
 from boxlore.core.statements import Kind, Reading, Statement, fold
-from boxlore.store.rows import SELECT, statement_of
+from boxlore.store.rows import MEANT, SELECT, statement_of
 from boxlore.store.schema import PROJECTIONS
 from boxlore.store.values import NAMED_KINDS, PERSON_NAMES
 
@@ -58,8 +59,6 @@ _IS_PAST = """(s.act IN (SELECT act FROM withdrawn) OR EXISTS (
 ))"""
 
 _NEW_NAME = "INSERT OR IGNORE INTO name (folded, subject, kind, words, at) VALUES (?, ?, ?, ?, ?)"
-
-_MEANT = "CASE WHEN json_valid(value) THEN json_extract(value, '$.id') END"
 
 
 def add(db: sqlite3.Connection, row: int, one: Statement) -> None:
@@ -75,10 +74,8 @@ def add(db: sqlite3.Connection, row: int, one: Statement) -> None:
 
 def add_reading(db: sqlite3.Connection, one: Reading, at: str) -> None:
     """Follow a reading: the person or event that it names was meant just now."""
-    if one.kind in ("person", "event"):
-        (meant,) = db.execute(f"SELECT {_MEANT} FROM (SELECT ? AS value)", (one.value,)).fetchone()
-        if meant:
-            mark_used(db, meant, at)
+    if meant := id_meant(one):
+        mark_used(db, meant, at)
 
 
 def index(db: sqlite3.Connection, row: int, one: Statement) -> None:
@@ -151,7 +148,7 @@ def rebuild(db: sqlite3.Connection) -> None:
     db.execute(f"INSERT INTO past SELECT s.row FROM statement s WHERE {_IS_PAST}")
     for row in db.execute(f"SELECT {SELECT}, s.row FROM statement s ORDER BY s.row"):
         index(db, row[16], statement_of(row))
-    used = f"SELECT {_MEANT} AS id, max(recorded_at) FROM reading WHERE kind IN ('person', 'event') GROUP BY id"
+    used = f"SELECT {MEANT} AS id, max(recorded_at) FROM reading WHERE kind IN ('person', 'event') GROUP BY id"
     for subject, at in db.execute(used).fetchall():
         if subject:
             mark_used(db, subject, at)
@@ -191,7 +188,7 @@ def _name_again(db: sqlite3.Connection, subject: str) -> None:
     db.execute("DELETE FROM used WHERE subject = ?", (subject,))
     for row in db.execute(f"SELECT {SELECT} FROM statement s WHERE s.subject = ?", (subject,)).fetchall():
         _name(db, statement_of(row))
-    query = f"SELECT max(recorded_at) FROM reading WHERE kind IN ('person', 'event') AND {_MEANT} = ?"
+    query = f"SELECT max(recorded_at) FROM reading WHERE kind IN ('person', 'event') AND {MEANT} = ?"
     (at,) = db.execute(query, (subject,)).fetchone()
     if at:
         mark_used(db, subject, at)

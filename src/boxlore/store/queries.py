@@ -27,6 +27,7 @@ from boxlore.core.originals.history import Stated
 from boxlore.core.statements import Sure
 from boxlore.store.rows import (
     DRAFT_COLUMNS,
+    PLACE_USED,
     SELECT,
     ToldRow,
     draft_of,
@@ -292,6 +293,5 @@ def count(db: sqlite3.Connection, kind: str) -> int:
 
 def places_used(db: sqlite3.Connection) -> set[int]:
     """GeoNames ids of the places that readings name which are confirmed or ask nothing."""
-    query = """SELECT DISTINCT json_extract(value, '$.choices[0].geonames') FROM reading
-        WHERE kind = 'place' AND (confirmed OR NOT asks) AND json_valid(value)"""
-    return {int(ident) for (ident,) in db.execute(query) if ident}
+    query = f"SELECT DISTINCT {PLACE_USED} FROM reading WHERE kind = 'place' AND (confirmed OR NOT asks)"
+    return {ident for (ident,) in db.execute(query) if ident and isinstance(ident, int)}

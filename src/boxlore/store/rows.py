@@ -6,6 +6,7 @@ from functools import lru_cache
 from typing import Any
 
 from boxlore.core.errors import CouldNot
+from boxlore.core.records.readings import read_value, reading_text
 from boxlore.core.statements import Kind, Reading, Said, Source, Statement, Subject, Sure
 from boxlore.store.values import Draft
 
@@ -23,6 +24,12 @@ LEFT JOIN reading r ON r.statement = s.id AND r.act = (
     ORDER BY n.confirmed DESC, n.recorded_at DESC, n.act DESC LIMIT 1)
 """
 """The reading beside a statement `s`: a confirmed one before others, then the newest."""
+
+MEANT = "CASE WHEN json_valid(value) THEN json_extract(value, '$.id') END"
+"""In SQL: the person or event that a reading's text names (`core.people.reference`), NULL if none."""
+
+PLACE_USED = "CASE WHEN json_valid(value) THEN json_extract(value, '$.choices[0].geonames') END"
+"""In SQL: the GeoNames id of the place that a reading's text gives first (`core.places.reading`), NULL if none."""
 
 ToldRow = tuple[Statement, Reading | None]
 
@@ -71,7 +78,13 @@ def reading_of(row: tuple[Any, ...]) -> Reading | None:
     """The reading in columns selected by READING, if there is one."""
     if row[0] is None:
         return None
-    return Reading(row[0], row[1], row[2], row[3], asks=bool(row[4]), confirmed=bool(row[5]))
+    return Reading(row[0], read_value(row[0], row[1]), row[2], row[3], asks=bool(row[4]), confirmed=bool(row[5]))
+
+
+def reading_values(reading: Reading) -> tuple[Any, ...]:
+    """A reading as a row of READING. Raises WrongUse where its value is not of its kind."""
+    text = reading_text(reading)
+    return (reading.kind, text, reading.reader, reading.settings, reading.asks, reading.confirmed)
 
 
 def told_rows(db: sqlite3.Connection, where: str, values: tuple[Any, ...] = ()) -> Iterator[ToldRow]:

@@ -57,7 +57,7 @@ from boxlore.core.statements import fold
 from boxlore.store.erasing import STRUCK, delete_statements, empty_log, is_pending, rewrite_files
 from boxlore.store.opening import Store
 from boxlore.store.projections import forget
-from boxlore.store.rows import SELECT, statement_of
+from boxlore.store.rows import MEANT, SELECT, statement_of
 from boxlore.store.strike_proof import PIECE, files_holding, search_folder
 
 __all__ = ["StrikeReport", "files_holding", "finish", "pending", "strike"]
@@ -66,7 +66,6 @@ PAUSE_SECONDS = 0.25
 
 _AMONG = "IN (SELECT value FROM json_each(?))"
 _NAMES = "kind IN ('person', 'event', 'place')"
-_MEANT = "CASE WHEN json_valid(value) THEN json_extract(value, '$.id') END"
 
 _WAITING = "Another program has the collection open; the strike finishes when it is closed."
 
@@ -137,7 +136,7 @@ def _take_out(db: sqlite3.Connection, asked: list[str], by: str, now: str) -> tu
     rows = db.execute(f"SELECT {SELECT}, s.row FROM statement s WHERE s.id {_AMONG}", (_list(ids),)).fetchall()
     struck = [(statement_of(row), row[16]) for row in rows]
     words = [one.words for one, _ in struck if one.words.strip()]
-    meant = db.execute(f"SELECT {_MEANT} FROM reading WHERE statement {_AMONG} AND {_NAMES}", (_list(ids),)).fetchall()
+    meant = db.execute(f"SELECT {MEANT} FROM reading WHERE statement {_AMONG} AND {_NAMES}", (_list(ids),)).fetchall()
     for one, _ in struck:
         tomb = (one.id, one.subject.kind, one.subject.id, one.field, now, by)
         db.execute("INSERT OR REPLACE INTO tombstone VALUES (?, ?, ?, ?, ?, ?, 0)", tomb)
@@ -190,7 +189,7 @@ def _made_only_from(db: sqlite3.Connection, ids: set[str]) -> set[str]:
     Such a person, event or place is meant by a reading of these statements and by no other reading, is not the narrator
     of other statements, and has no statements from other acts.
     """
-    meant = f"SELECT DISTINCT {_MEANT} AS id FROM reading WHERE {_NAMES} AND statement"
+    meant = f"SELECT DISTINCT {MEANT} AS id FROM reading WHERE {_NAMES} AND statement"
     made = {one for (one,) in db.execute(f"{meant} {_AMONG}", (_list(ids),)) if one}
     if not made:
         return set()

@@ -3,7 +3,6 @@
 The three-letter codes are held against pycountry's ISO 3166-1.
 """
 
-import json
 from typing import Any
 
 import pycountry
@@ -12,9 +11,11 @@ import pytest
 from boxlore.core.crosswalk import copies as crosswalk
 from boxlore.core.crosswalk.copies import CaptionContext, embedding_of
 from boxlore.core.crosswalk.embedding import Alt, Bag, Embedding, Seq, Struct, Text
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
+from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.in_force import Material, Record, ScanFile, build
-from boxlore.core.statements import KEEPER, Kind, Reading, Said, Statement, Subject, Sure
+from boxlore.core.statements import KEEPER, Kind, Reading, ReadingValue, Said, Statement, Subject, Sure
 from boxlore.core.statements import Source as SaidBy
 
 SCAN = ScanFile(id="scan", path="scans/a.jpg", sha256="0", bytes=1, width=300, height=200, media_type="image/jpeg")
@@ -22,7 +23,7 @@ LEIDA = Person(id="leida", name="Leida Rourke", sort_name="Rourke, Leida", forms
 SHARED = CaptionContext(collection="Tamm and Rourke", collection_id="c0", holder="Mia Rourke")
 
 
-def told(name: str, words: str, reading: dict[str, Any] | None = None, **more: Any) -> tuple[Statement, Reading | None]:
+def told(name: str, words: str, value: ReadingValue | None = None, **more: Any) -> tuple[Statement, Reading | None]:
     statement = Statement(
         id=f"s-{name}-{words[:5]}",
         act="act",
@@ -32,7 +33,7 @@ def told(name: str, words: str, reading: dict[str, Any] | None = None, **more: A
         recorded_at="2026-01-01T00:00:00.000Z",
         **more,
     )
-    return statement, Reading(name, json.dumps(reading), "test") if reading else None
+    return statement, Reading(name, value, "test") if value else None
 
 
 def record(*rows: tuple[Statement, Reading | None], **more: Any) -> Record:
@@ -65,7 +66,7 @@ DATES = [
 
 @pytest.mark.parametrize(("edtf", "plain", "digits"), DATES)
 def test_a_date_is_as_precise_as_known(edtf: str, plain: str | None, digits: str | None) -> None:
-    embedding = made(told("date", "then", {"edtf": edtf, "display": edtf})) if edtf else made()
+    embedding = made(told("date", "then", DateReading.from_edtf(edtf))) if edtf else made()
     assert xmp(embedding, "photoshop:DateCreated") == (Text(plain) if plain else None)
     assert dict(embedding.iim)[2, 55] == ((digits,) if digits else ())
     assert dict(embedding.iim)[2, 60] == ()
@@ -82,7 +83,7 @@ ORIGINALS = [
 
 @pytest.mark.parametrize(("edtf", "sure", "day"), ORIGINALS)
 def test_the_exif_day_is_written_only_for_a_full_and_sure_date(edtf: str, sure: Sure, day: str) -> None:
-    assert made(told("date", "then", {"edtf": edtf, "display": edtf}, sure=sure)).original_day == day
+    assert made(told("date", "then", DateReading.from_edtf(edtf), sure=sure)).original_day == day
 
 
 RIGHTS = [
@@ -131,8 +132,8 @@ def test_what_is_not_told_is_left_to_the_scan_but_for_when_and_where() -> None:
 
 
 def test_a_place_of_a_country_without_a_code_in_our_table_leaves_iim_out() -> None:
-    place = {"choices": [{"city": "Apia", "country": "Samoa", "country_code": "WS", "lat": -13.8, "lon": -171.7}]}
-    embedding = made(told("place", "Apia", place))
+    place = Place(name="Apia", city="Apia", country="Samoa", country_code="WS", lat=-13.8, lon=-171.7)
+    embedding = made(told("place", "Apia", PlaceReading("Apia", "match", (place,))))
     assert xmp(embedding, "Iptc4xmpCore:CountryCode") == Text("WS")
     assert dict(embedding.iim)[2, 100] == ()
     fields = dict(xmp(embedding, "Iptc4xmpExt:LocationShown").items[0].fields)

@@ -5,12 +5,12 @@ import re
 import pytest
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.people.consent import Matter, allowed, allows, answered, due, make_consent, read_consent, to_ask_again
+from boxlore.core.people.consent import Consent, Matter, allowed, allows, answered, due, make_consent, to_ask_again
 
 
 def test_both_ways() -> None:
     one = make_consent(["name", "picture"], "2026-11-25", capacity="guardian", by="Daniel Rourke", witness="Con Rourke")
-    assert read_consent(one.to_json()) == one
+    assert Consent.from_json(one.to_json()) == one
     assert one.words == "given by Daniel Rourke, guardian, witness Con Rourke, 2026-11-25: name, picture"
 
 
@@ -48,7 +48,8 @@ def test_it_is_asked_again_at_each_sitting() -> None:
 
 @pytest.mark.parametrize("value", [{}, {"matters": "name"}, {"matters": ["all"]}, {"matters": [], "capacity": "x"}])
 def test_other_values_are_no_consent(value: dict[str, object]) -> None:
-    assert read_consent(value) is None
+    with pytest.raises(ValueError, match=r"."):
+        Consent.from_json(value)
 
 
 def test_only_what_is_allowed_is_asked_about_again_and_once_a_sitting() -> None:

@@ -2,12 +2,13 @@
 
 import pytest
 
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.duplicates import WEIGHTS, excluded, propose
 from boxlore.core.people.person import Person
 
 
 def person(ident: str, given: str, family: str, born: str = "", **more: object) -> Person:
-    year = {"edtf": born, "earliest": f"{born[:4]}-01-01", "latest": f"{born[:4]}-12-31"} if born else {}
+    year = DateReading.from_edtf(born) if born else None
     name = f"{given} {family}".strip()
     values: dict[str, object] = {"forms": (name,), "calls": (given,), "surnames": (family,) if family else ()}
     return Person(id=ident, name=name, sort_name=name, born=year, **{**values, **more})  # type: ignore[arg-type]
@@ -35,13 +36,13 @@ def test_proposals(case: tuple[str, str, str, str, str, str, bool]) -> None:
 
 EXCLUDED = [
     {"sex": "male"}, {"different": ("a",)}, {"parents": ("a",)}, {"spouses": ("a",)},
-    {"died": {"edtf": "1930", "earliest": "1930-01-01", "latest": "1930-12-31"}},
+    {"died": DateReading.from_edtf("1930")},
 ]  # fmt: skip
 
 
 @pytest.mark.parametrize("more", EXCLUDED)
 def test_what_ends_it(more: dict[str, object]) -> None:
-    died = {"edtf": "1944", "earliest": "1944-01-01", "latest": "1944-12-31"}
+    died = DateReading.from_edtf("1944")
     one = person("a", "Ruth", "Tamm", "1912", sex="female", died=died)
     assert propose([one, person("b", "Ruth", "Tamm", "1912")])
     other = person("b", "Ruth", "Tamm", "1912", **more)

@@ -1,10 +1,12 @@
 """Names as told, their sort form (DACS 2.5 follows the order of the name; the forms are our own rule)."""
 
-import json
-from typing import Any
+import pytest
 
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.people.consent import Matter, allows, make_consent
 from boxlore.core.people.person import Person, build_person, build_registry
-from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure
+from boxlore.core.people.reference import PersonRef
+from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, Unreadable
 
 
 def build(*rows: tuple[str, str, Reading | None]) -> Person:
@@ -22,23 +24,31 @@ def build(*rows: tuple[str, str, Reading | None]) -> Person:
         )
         for at, (field, words, reading) in enumerate(rows)
     ]
-    return build_person("p", statements, json.loads)
+    return build_person("p", statements)
 
 
-def reading(kind: str, **value: Any) -> Reading:
-    return Reading(kind, json.dumps(value), "test")
+def dated(edtf: str) -> Reading:
+    return Reading("date", DateReading.from_edtf(edtf), "test")
+
+
+def means(ident: str) -> Reading:
+    return Reading("person", PersonRef(ident), "test")
+
+
+def edtf_of(date: DateReading | None) -> str:
+    return date.edtf.text if date and date.edtf else ""
 
 
 def test_a_person_with_all_names() -> None:
     leida = build(
         ("given", "Leida Johanna", None), ("born_as", "Tamm", None), ("married_as", "Rourke", None),
-        ("nickname", "Leidi", None), ("born", "1941", reading("date", edtf="1941", latest="1941-12-31")),
-        ("mother", "Helmi", reading("person", id="helmi")),
+        ("nickname", "Leidi", None), ("born", "1941", dated("1941")),
+        ("mother", "Helmi", means("helmi")),
     )  # fmt: skip
     assert (leida.name, leida.sort_name) == ("Leida Johanna Rourke", "Rourke, Leida Johanna")
     assert {"Leida Tamm", "L. J. Rourke", "Tamm, Leida", "Leidi Rourke"} <= set(leida.forms)
     assert leida.calls == ("Leida Johanna", "Leidi")
-    assert leida.born["edtf"] == "1941"
+    assert edtf_of(leida.born) == "1941"
     assert leida.parents == ("helmi",)
 
 
@@ -53,8 +63,8 @@ def test_nobody_told_is_someone() -> None:
 
 
 def test_readings_that_ask_and_words_not_known_are_not_used() -> None:
-    asked = Reading("date", json.dumps({"edtf": "1941"}), "test", asks=True)
-    assert build(("born", "’41", asked)).born == {}
+    asked = Reading("date", DateReading.from_edtf("1941"), "test", asks=True)
+    assert build(("born", "’41", asked)).born is None
     unknown = Statement(
         id="1",
         act="a",
@@ -64,7 +74,7 @@ def test_readings_that_ask_and_words_not_known_are_not_used() -> None:
         sure=Sure.NOT_KNOWN,
         recorded_at="",
     )
-    assert build_person("p", [(unknown, None)], json.loads).calls == ()
+    assert build_person("p", [(unknown, None)]).calls == ()
 
 
 def entry(ident: str, *rows: tuple[str, str, Reading | None]) -> tuple[str, list[tuple[Statement, Reading | None]]]:
@@ -79,28 +89,51 @@ def test_merged_entries_are_one_person_under_the_first_ones_name() -> None:
     people = build_registry(
         [
             entry("a", ("name", "Leida", None)),
-            entry("b", ("name", "Leidi Tamm", None), ("born", "1941", reading("date", edtf="1941")),
+            entry("b", ("name", "Leidi Tamm", None), ("born", "1941", dated("1941")),
                   ("merged_into", "a", None)),
-            entry("c", ("name", "Mia", None), ("mother", "Leidi", reading("person", id="b"))),
+            entry("c", ("name", "Mia", None), ("mother", "Leidi", means("b"))),
         ],
-        json.loads,
     )  # fmt: skip
     assert len(people) == 2 and list(people) == ["a", "c"]
     assert people["b"] is people["a"]
-    assert (people["a"].name, people["a"].born["edtf"], people["a"].also) == ("Leida", "1941", ("b",))
+    assert (people["a"].name, edtf_of(people["a"].born), people["a"].also) == ("Leida", "1941", ("b",))
     assert people["c"].parents == people["c"].mothers == ("a",)
     assert people.names() == {"a": "Leida", "b": "Leida", "c": "Mia"}
     assert people["a"].uri == "urn:uuid:a"
 
 
 def test_merging_in_a_circle_or_into_someone_gone_is_borne() -> None:
-    circle = build_registry(
-        [entry("a", ("merged_into", "b", None)), entry("b", ("merged_into", "a", None))], json.loads
-    )
+    circle = build_registry([entry("a", ("merged_into", "b", None)), entry("b", ("merged_into", "a", None))])
     assert len(circle) == 1 and circle["a"] is circle["b"]
-    alone = build_registry([entry("a", ("merged_into", "gone", None))], json.loads)
+    alone = build_registry([entry("a", ("merged_into", "gone", None))])
     assert list(alone) == ["a"]
 
 
 def test_lost_at_sea_is_a_death_without_a_date() -> None:
     assert build(("name", "Ruth's friend", None), ("died", "later lost at sea", None)).dead
+
+
+UNUSED = [Reading("date", Unreadable("{"), "test", confirmed=True), Reading("date", DateReading("then"), "test"), None]
+
+
+@pytest.mark.parametrize("reading", UNUSED, ids=str)
+def test_a_date_that_is_none_leaves_the_one_before(reading: Reading | None) -> None:
+    person = build(("born", "1941", dated("1941")), ("born", "then", reading), ("married", "then", reading))
+    assert (edtf_of(person.born), person.married) == ("1941", ())
+
+
+def test_of_two_dates_the_later_told_counts_and_a_burial_stands_for_a_death() -> None:
+    person = build(("born", "1941", dated("1941")), ("born", "1942", dated("1942")), ("buried", "1990", dated("1990")))
+    assert (edtf_of(person.born), edtf_of(person.died)) == ("1942", "1990")
+
+
+def test_a_parent_whose_reading_cannot_be_read_is_no_link() -> None:
+    unread = Reading("person", Unreadable('{"id": 7}'), "test", confirmed=True)
+    assert build(("mother", "Helmi", unread), ("father", "Juhan", means("juhan"))).parents == ("juhan",)
+
+
+def test_a_consent_that_cannot_be_read_counts_as_a_withdrawal() -> None:
+    given = Reading("consent", make_consent(["name", "picture"], "2026-01-01"), "test", confirmed=True)
+    unread = Reading("consent", Unreadable("{}"), "test", confirmed=True)
+    assert allows(build(("consent", "yes", given)).consents, Matter.NAME)
+    assert not allows(build(("consent", "yes", given), ("consent", "?", unread)).consents, Matter.NAME)

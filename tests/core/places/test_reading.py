@@ -53,6 +53,8 @@ REFUSALS: list[dict[str, Any]] = [
     {}, {"choices": None}, {"choices": NAMED}, {"choices": ["Tallinn"]}, {"choices": [{}]}, {"choices": [{"name": 1}]},
     {"choices": [NAMED | {"city": 1}]}, {"choices": [NAMED | {"lat": "59"}]}, {"choices": [NAMED | {"lon": True}]},
     {"choices": [NAMED | {"lat": float("nan")}]}, {"choices": [NAMED | {"geonames": 1.5}]},
+    {"choices": [NAMED | {"geonames": "1"}]}, {"choices": [NAMED | {"geonames": True}]},
+    {"choices": [NAMED | {"box": [1, 2, 3, None]}]}, {"choices": [NAMED | {"radius_km": float("inf")}]},
     {"choices": [NAMED | {"box": "1 2 3 4"}]}, {"choices": [NAMED | {"box": [1, 2, 3, "4"]}]},
     {"choices": [], "text": 1}, {"choices": [], "kind": "sure"}, {"choices": [], "findings": {"rule": "x"}},
     {"choices": [], "findings": ["x"]}, {"choices": [], "findings": [{"rule": "x"}]},

@@ -5,8 +5,10 @@ from datetime import date
 
 import pytest
 
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.consent import Consent, make_consent
 from boxlore.core.people.person import Person
+from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.audience import Recipient, To
 from boxlore.core.records.audience_levels import may_see
 from boxlore.core.records.in_force import PersonShown, Record, ScanFile, StatementView
@@ -49,11 +51,11 @@ def person(ident: str = "mia", **more: object) -> Person:
 
 LIVES = [
     ({}, True, "no birth or death told"),
-    ({"died": {"edtf": "1944"}}, False, "a death is told"),
-    ({"living": "yes", "born": {"latest": "1890-01-01"}}, True, "said to be living"),
+    ({"died": DateReading.from_edtf("1944")}, False, "a death is told"),
+    ({"living": "yes", "born": DateReading.from_edtf("1890-01-01")}, True, "said to be living"),
     ({"living": "no"}, False, "said to have died"),
-    ({"born": {"latest": "1926-11-25", "display": "1926"}}, False, "born 1926 at the latest"),
-    ({"born": {"latest": "1926-11-26"}}, True, "no death told"),
+    ({"born": DateReading.from_edtf("1926-11-25")}, False, "born 1926 November 25 at the latest"),
+    ({"born": DateReading.from_edtf("1926-11-26")}, True, "no death told"),
 ]
 
 
@@ -71,14 +73,14 @@ def test_an_adult_in_a_picture_of_the_1890s_is_presumed_dead_and_says_why() -> N
 
 
 def test_the_setting_of_years_counts_from_a_leap_day() -> None:
-    born = person(born={"latest": "1928-02-28"})
+    born = person(born=DateReading.from_edtf("1928-02-28"))
     assert not life_of(born, date(2028, 2, 29), 100).living
 
 
-def told(words: str, field: str = "story", audience: str = "anyone", **value: object) -> StatementView:
+def told(words: str, field: str = "story", audience: str = "anyone", meant: str = "") -> StatementView:
     return StatementView(
         statement=words, field=field, words=words, language="en", source=KEEPER, said_by="", sure=Sure.SURE,
-        audience=audience, recorded_at="", value=value,
+        audience=audience, recorded_at="", value=PersonRef(meant) if meant else None,
     )  # fmt: skip
 
 
@@ -113,7 +115,7 @@ def test_the_family_sees_the_living() -> None:
 
 
 CARRIERS = [
-    {"people": (PersonShown(told=told("the girl", id="mia"), name="Mia Rourke", person="mia", number=1),)},
+    {"people": (PersonShown(told=told("the girl", meant="mia"), name="Mia Rourke", person="mia", number=1),)},
     {"told": {"inscription": (told("Mia, aged 3"),)}},
     {"scans": (ScanFile(id="s", path="p", sha256="", bytes=1, width=1, height=1, media_type="image/png",
                         embedded="dc:title Mia"),)},
@@ -162,7 +164,7 @@ def test_consent_decides_for_names_and_pictures(
 ) -> None:
     mia = person(consents=consents)
     hidden = withhold([mia], {"mia": life_of(mia, TODAY)}, To.OUTSIDE, TODAY)
-    shown = PersonShown(told=told("the girl", id="mia"), name="Mia Rourke", person="mia", number=1)
+    shown = PersonShown(told=told("the girl", meant="mia"), name="Mia Rourke", person="mia", number=1)
     seen = visible(Record(id="i", number="N", people=(shown,)), To.OUTSIDE, TODAY, hidden)
     assert (not seen.people) is name_withheld
     assert hidden.finds("Mia Rourke") is name_withheld
@@ -210,8 +212,8 @@ def test_a_death_told_without_a_date_is_a_death() -> None:
 
 def test_an_approximate_birth_counts_with_five_years_more() -> None:
     """Yale, Rhode Island Furniture Archive: “ca.” is five years either side."""
-    assert life_of(person(born={"latest": "1922-12-31", "edtf": "1922~"}), TODAY).living
-    assert not life_of(person(born={"latest": "1921-06-30", "edtf": "1921-06~"}), TODAY).living
+    assert life_of(person(born=DateReading.from_edtf("1922~")), TODAY).living
+    assert not life_of(person(born=DateReading.from_edtf("1921-06~")), TODAY).living
 
 
 def test_a_family_name_that_only_the_withheld_bear_is_sought_alone() -> None:

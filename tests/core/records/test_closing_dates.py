@@ -22,6 +22,7 @@ from tests.core.records.cast import (
     stories,
 )  # fmt: skip
 
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person, Registry
 from boxlore.core.records.audience import Recipient, To
 from boxlore.core.records.closing_dates import Closing, years_after
@@ -63,11 +64,11 @@ def until(made: Closing, whole: Record) -> date:
 NAMES_MIA = record(told=stories(said("Mia fell in.")))
 
 BIRTHS: list[tuple[dict[str, Any], date]] = [
-    ({"born": {"latest": "1966-03-03"}}, date(2066, 3, 3)),
-    ({"born": {"latest": "1968-02-29"}}, date(2068, 2, 28)),
-    ({"born": {"latest": "1922-12-31", "edtf": "1922~"}}, date(2027, 12, 31)),
-    ({"living": "yes", "born": {"latest": "1890-01-01"}}, CLOSES),
-    ({"living": "yes", "born": {"latest": "1926-11-25"}}, CLOSES),
+    ({"born": DateReading.from_edtf("1966-03-03")}, date(2066, 3, 3)),
+    ({"born": DateReading.from_edtf("1968-02-29")}, date(2068, 2, 28)),
+    ({"born": DateReading.from_edtf("1922~")}, date(2027, 12, 31)),
+    ({"living": "yes", "born": DateReading.from_edtf("1890-01-01")}, CLOSES),
+    ({"living": "yes", "born": DateReading.from_edtf("1926-11-25")}, CLOSES),
     ({}, CLOSES),
 ]
 
@@ -94,7 +95,7 @@ def test_a_wife_by_her_husbands_name_is_named() -> None:
 
 def test_in_words_that_name_someone_a_shared_family_name_may_mean_the_others() -> None:
     tom = person("tom", "Tom", dead=True)
-    old, young = (person(i, name, born={"latest": day}) for i, name, day in (
+    old, young = (person(i, name, born=DateReading.from_edtf(day)) for i, name, day in (
         ("con", "Con", "1938-05-01"), ("mia", "Mia", "1966-03-03"),
     ))  # fmt: skip
     made = closing(tom, old, young)
@@ -106,7 +107,7 @@ def test_in_words_that_name_someone_a_shared_family_name_may_mean_the_others() -
 LATER = "archive:2060-01-01"
 DEAD_KEPT = person("tom", "Tom", dead=True, audience=LATER)
 PART_KEPT = person("tom", "Tom", dead=True, told_to=frozenset({"anyone", LATER}))
-LIVING_KEPT = person("mia", "Mia", born={"latest": "1966-03-03"}, audience=LATER)
+LIVING_KEPT = person("mia", "Mia", born=DateReading.from_edtf("1966-03-03"), audience=LATER)
 
 KEPT: dict[str, tuple[Record, tuple[Person, ...], date]] = {
     "by whoever told it": (record(told=stories(said(audience=LATER))), (), date(2060, 1, 1)),
@@ -141,7 +142,7 @@ def test_words_that_cannot_be_read_name_no_day() -> None:
 
 def test_the_latest_day_holds_and_every_reason_is_said_once() -> None:
     both = record(told=stories(said("Mia fell in.", statement="1"), said("Mia swam.", audience=LATER, statement="2")))
-    closure = closing(person("mia", "Mia", born={"latest": "1966-03-03"})).of(both)
+    closure = closing(person("mia", "Mia", born=DateReading.from_edtf("1966-03-03"))).of(both)
     assert closure is not None and closure.until == date(2066, 3, 3)
     assert str(closure) == (
         "Closed until 2066-03-03: closed until that day at the wish of whoever told it; "
@@ -155,7 +156,7 @@ def test_years_after_stops_at_the_end_of_the_calendar() -> None:
 
 def test_the_example_of_the_theory() -> None:
     """TRA-0018 as the docstring of core/records/audience has it."""
-    born = {"born": {"latest": "1941-05-17"}}
+    born = {"born": DateReading.from_edtf("1941-05-17")}
     tom, leida, con = person("tom", "Tom", dead=True), person("leida", "Leida", **born), person("con", "Con")
     by_leida: dict[str, Any] = {"by": Source(Said.NARRATOR, "leida"), "said_by": "Leida Rourke"}
     whole = record(

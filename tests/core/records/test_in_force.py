@@ -1,11 +1,12 @@
 """The record in force (rules of our own: settlement, surer, nearer the event, later in the log)."""
 
-import json
 from typing import Any
 
 import pytest
 
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
+from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.in_force import MarkerRows, Material, Record, build
 from boxlore.core.statements import KEEPER, Kind, Reading, Said, Source, Statement, Subject, Sure
 
@@ -18,9 +19,8 @@ def said(ident: str, field: str, words: str, **more: Any) -> Statement:
     return Statement(id=ident, act="act", subject=Subject(Kind.ITEM, "item"), field=field, words=words, **more)
 
 
-def dated(earliest: str | None, latest: str | None, *, asks: bool = False) -> Reading:
-    value = {"edtf": "x", "earliest": earliest, "latest": latest, "display": "x"}
-    return Reading("date", json.dumps(value), "test", asks=asks)
+def dated(earliest: str, latest: str, *, asks: bool = False) -> Reading:
+    return Reading("date", DateReading.from_edtf(f"{earliest}/{latest}"), "test", asks=asks)
 
 
 def record(*rows: tuple[Statement, Reading | None], **more: Any) -> Record:
@@ -66,7 +66,7 @@ def test_disjoint_dates_are_a_conflict_and_meeting_ones_are_not() -> None:
     early, late = dated("1912-01-01", "1912-12-31"), dated("1913-01-01", "1914-12-31")
     apart = record((said("s1", "date", "a"), early), (said("s2", "date", "b"), late))
     assert [conflict.field for conflict in apart.conflicts] == ["date"]
-    unbounded = record((said("s1", "date", "a"), early), (said("s2", "date", "b"), dated("1912-06-01", None)))
+    unbounded = record((said("s1", "date", "a"), early), (said("s2", "date", "b"), dated("1912-06-01", "..")))
     assert unbounded.conflicts == ()
 
 
@@ -91,7 +91,7 @@ def test_a_reading_that_asks_is_not_used() -> None:
 
 
 def test_markers_come_first_and_nobody_twice() -> None:
-    known = Reading("person", json.dumps({"id": "leida"}), "registry")
+    known = Reading("person", PersonRef("leida"), "registry")
     marker = MarkerRows(
         id="m", scan="scan", number=1, area=(0.5, 0.25), statements=[(said("s1", "person", "Leida"), known)]
     )

@@ -3,13 +3,14 @@
 import pytest
 
 from boxlore.core.dates import phrases
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
 from boxlore.core.records.in_force import PersonShown, Record, StatementView
 from boxlore.core.rules.age import ages_told
 from boxlore.core.statements import KEEPER, Sure
 
 
-def told(field: str, words: str, value: dict[str, object] | None = None) -> StatementView:
+def told(field: str, words: str, value: DateReading | None = None) -> StatementView:
     return StatementView(
         statement=words,
         field=field,
@@ -20,12 +21,12 @@ def told(field: str, words: str, value: dict[str, object] | None = None) -> Stat
         sure=Sure.SURE,
         audience="anyone",
         recorded_at="",
-        value=value or {},
+        value=value,
     )
 
 
 def person(name: str, born: str) -> Person:
-    return Person(id=name, name=name, sort_name=name, forms=(name,), calls=(name,), born=phrases.read(born).to_json())
+    return Person(id=name, name=name, sort_name=name, forms=(name,), calls=(name,), born=phrases.read(born))
 
 
 CASES = [
@@ -41,7 +42,7 @@ CASES = [
 @pytest.mark.parametrize(("words", "taken", "asks"), CASES)
 def test_one_person(words: str, taken: str, asks: bool) -> None:
     mia = person("Mia", "1966")
-    rows = {"date": (told("date", taken, phrases.read(taken).to_json()),), "story": (told("story", words),)}
+    rows = {"date": (told("date", taken, phrases.read(taken)),), "story": (told("story", words),)}
     record = Record(
         id="i", number="N", told=rows, people=(PersonShown(told=told("person", "Mia"), name="Mia", person="Mia"),)
     )
@@ -53,7 +54,7 @@ def test_one_person(words: str, taken: str, asks: bool) -> None:
 def test_of_several_people_the_one_named_before_it_or_nobody() -> None:
     people = {one.id: one for one in (person("Mia", "1966"), person("Tom", "1937"))}
     shown = tuple(PersonShown(told=told("person", name), name=name, person=name) for name in people)
-    date = told("date", "1970", phrases.read("1970").to_json())
+    date = told("date", "1970", phrases.read("1970"))
     named = Record(id="i", number="N", people=shown,
                    told={"date": (date,), "story": (told("story", "Tom came. Mia was nine years old."),)})  # fmt: skip
     assert ["Mia" in one.message for one in ages_told(named, people)] == [True]

@@ -4,13 +4,14 @@
 import pytest
 
 from boxlore.core.dates import phrases
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.findings import Severity
 from boxlore.core.people.person import Person, Registry
 from boxlore.core.rules.kin import Wedding, look_over_people
 
 
-def when(text: str) -> dict[str, object]:
-    return phrases.read(text).to_json() if text else {}
+def when(text: str) -> DateReading | None:
+    return phrases.read(text) if text else None
 
 
 def person(ident: str, born: str = "", died: str = "", **more: object) -> Person:

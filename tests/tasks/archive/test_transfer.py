@@ -320,8 +320,7 @@ def plain(record: Record) -> dict[str, object]:
     """What a record says, without the keeper's count of what a transfer does not hold."""
     told = {
         name: [
-            (one.words, one.language, one.source, one.sure, one.audience, one.recorded_at, dict(one.value))
-            for one in rows
+            (one.words, one.language, one.source, one.sure, one.audience, one.recorded_at, one.value) for one in rows
         ]
         for name, rows in record.told.items()
     }

@@ -288,7 +288,7 @@ def test_completion_and_understanding(sitting: Sitting) -> None:
     assert sitting.complete(STORY, "kri") == []
     understood = sitting.understand(WHEN, "about 1938", sitting.record(item(sitting, 1)))
     assert understood is not None
-    assert json.loads(understood.reading.value)["edtf"] == "1938~"
+    assert understood.reading.value.to_json()["edtf"] == "1938~"
 
 
 def test_reading_only_keeps_nothing(folder: Path) -> None:

@@ -6,6 +6,7 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, output, talk
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.consent import Capacity, Matter, make_consent
 from boxlore.core.people.kin import Kin, called, kin_words, possessive
@@ -31,10 +32,14 @@ def _row(person: Person) -> dict[str, object]:
         "uri": person.uri,
         "name": person.name,
         "sort_name": person.sort_name,
-        "born": person.born.get("edtf") or None,
-        "died": person.died.get("edtf") or None,
+        "born": _edtf(person.born),
+        "died": _edtf(person.died),
         "also": list(person.also),
     }
+
+
+def _edtf(date: DateReading | None) -> str | None:
+    return date.edtf.text if date and date.edtf else None
 
 
 @people.command("list")
@@ -55,7 +60,7 @@ def list_people(ctx: click.Context, words: tuple[str, ...], as_json: bool) -> No
         if as_json:
             output.row(_row(person))
         else:
-            dates = "-".join(str(value.get("display") or "") for value in (person.born, person.died))
+            dates = "-".join(date.display if date else "" for date in (person.born, person.died))
             click.echo(f"{person.id[-12:]}  {output.safe(person.sort_name)}{f', {dates}' if dates != '-' else ''}")
     ctx.exit(0 if matching else 1)
 

@@ -13,14 +13,14 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.crosswalk.copies import inventory_number, place_then
+from boxlore.core.crosswalk.copies import inventory_number
 from boxlore.core.crosswalk.repository import NOT_SAID, Archive
 from boxlore.core.crosswalk.scan_names import packed_path
-from boxlore.core.dates.edtf import parse
 from boxlore.core.dates.edtf_values import iso_range, plain_iso
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.originals.description import custody_lines, physical_lines
 from boxlore.core.people.person import Person
-from boxlore.core.places.reading import Place, PlaceReading, dcmi_box, dcmi_point, full_name
+from boxlore.core.places.reading import dcmi_box, dcmi_point, full_name
 from boxlore.core.records.closing_dates import Closure
 from boxlore.core.records.in_force import PersonShown, Record
 from boxlore.core.statements import Said, Sure
@@ -113,10 +113,14 @@ def authority_form(shown: PersonShown, people: Mapping[str, Person]) -> str:
     person = people.get(shown.person)
     if person is None:
         return captions.name_of(shown)
-    years = [str(one.get("earliest") or "")[:4] for one in (person.born, person.died)]
+    years = [_year(date) for date in (person.born, person.died)]
     dates = f", {years[0]}-{years[1]}" if any(years) else ""
     sure = "" if not shown.unsure else f" ({'perhaps' if shown.told.sure == 'guess' else 'probably'})"
     return f"{person.sort_name}{dates}{sure}"
+
+
+def _year(date: DateReading | None) -> str:
+    return f"{date.first_year:04d}" if date and date.first_year is not None else ""
 
 
 def _creators(record: Record, facts: CollectionFacts) -> list[DcValue]:
@@ -182,20 +186,10 @@ def _sayer_name(name: str, kind: Said, ref: str) -> str:
     return "by the keeper" if kind is Said.KEEPER else f"in a {kind.value}" + (f", {ref}" if ref else "")
 
 
-@lru_cache(4096)
-def _one_date(edtf: str) -> str:
-    parsed = parse(edtf)
-    return plain_iso(parsed) or iso_range(parsed) or edtf
-
-
-@lru_cache(4096)
-def _is_plain(edtf: str) -> bool:
-    return plain_iso(parse(edtf)) == edtf
-
-
 def one_date(record: Record) -> str:
     """One date for simple Dublin Core: a plain date, an ISO range, else the EDTF."""
-    return _one_date(edtf) if (edtf := record.edtf) else ""
+    taken = record.date
+    return plain_iso(taken) or iso_range(taken) or taken.text if taken else ""
 
 
 def _date(record: Record, facts: CollectionFacts) -> list[DcValue]:
@@ -204,25 +198,20 @@ def _date(record: Record, facts: CollectionFacts) -> list[DcValue]:
 
 def _created(record: Record, facts: CollectionFacts) -> list[DcValue]:
     """A plain date typed W3CDTF only if it is unqualified; everything else as EDTF, which has no type in the XSDs."""
-    edtf = record.edtf
-    return [DcValue(edtf, scheme="dcterms:W3CDTF" if _is_plain(edtf) else "")] if edtf else []
-
-
-def place_of(record: Record) -> Place | None:
-    """The place that the reading in force gives first, if any."""
-    return PlaceReading.from_json(record.place).best if record.place else None
+    taken = record.date
+    return [DcValue(taken.text, scheme="dcterms:W3CDTF" if plain_iso(taken) == taken.text else "")] if taken else []
 
 
 def _coverage(record: Record, facts: CollectionFacts) -> list[DcValue]:
     found = [DcValue(told.words, told.language) for told in record.all("place")]
-    if found and (place := place_of(record)) is not None:
+    if found and (place := record.place) is not None:
         found.append(DcValue(full_name(place), "en"))
     return found
 
 
 def _spatial(record: Record, facts: CollectionFacts) -> list[DcValue]:
     found = _coverage(record, facts)
-    place = place_of(record) if found else None
+    place = record.place
     if place is None:
         return found
     if place.called_then and place.called_then != place.city:
@@ -232,8 +221,8 @@ def _spatial(record: Record, facts: CollectionFacts) -> list[DcValue]:
         found.append(DcValue(point, scheme="dcterms:Point"))
     if box := dcmi_box(place):
         found.append(DcValue(box, scheme="dcterms:Box"))
-    if place_then(record).get("geonames"):
-        found.append(DcValue(f"https://sws.geonames.org/{place.geonames}/", scheme="dcterms:URI"))
+    if place.link:
+        found.append(DcValue(place.link, scheme="dcterms:URI"))
     return found
 
 

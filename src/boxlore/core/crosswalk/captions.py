@@ -185,8 +185,8 @@ def date_line(record: Record) -> str:
     told = record.first("date")
     if told is None:
         return ""
-    words, shown = bare(told.words), str(told.value.get("display") or "")
-    if not shown or _dated(words) == _dated(shown):
+    words, shown = bare(told.words), told.date.display if told.date else ""
+    if _dated(shown) <= _dated(words):
         return words
     return f"{words} ({shown})"
 
@@ -194,9 +194,9 @@ def date_line(record: Record) -> str:
 _ABOUT = frozenset("about approximately around circa roughly abt ca c".split())
 
 
-def _dated(words: str) -> list[str]:
-    """The sorted words of a date, with one word for every way to say `about`; equal for dates that say the same."""
-    return sorted("about" if word in _ABOUT else word for word in _plain(words))
+def _dated(words: str) -> set[str]:
+    """The words of a date, with one word for every way to say `about`."""
+    return {"about" if word in _ABOUT else word for word in _plain(words)}
 
 
 def _place_words(record: Record) -> str:
@@ -210,13 +210,10 @@ def place_line(record: Record) -> str:
     if told is None:
         return ""
     words = bare(told.words)
-    choices = told.value.get("choices")
-    place = choices[0] if isinstance(choices, list) and choices else {}
-    now = str(place.get("city") or "") if isinstance(place, dict) else ""
-    country = str(place.get("country") or "") if isinstance(place, dict) else ""
-    if not now or _within(_plain(now), _plain(words)):
+    place = record.place
+    if place is None or not place.city or _within(_plain(place.city), _plain(words)):
         return words
-    return f"{words} (now {', '.join(part for part in (now, country) if part)})"
+    return f"{words} (now {', '.join(part for part in (place.city, place.country) if part)})"
 
 
 def where_when(record: Record) -> str:

@@ -6,14 +6,14 @@ photoshop:DateCreated is a plain date, as precise as the date is known.
 """
 
 import re
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.embedding import Alt, Bag, Embedding, Seq, Struct, Text, XmpValue, alternative, bag
 from boxlore.core.crosswalk.regions import faces, regions
-from boxlore.core.dates.edtf import parse
 from boxlore.core.dates.edtf_values import plain_iso
+from boxlore.core.places.reading import Place
 from boxlore.core.records.in_force import ALTERED, Record, ScanFile, StatementView
 from boxlore.core.statements import Sure
 
@@ -95,14 +95,14 @@ def _creator(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue
 
 def plain_date(record: Record) -> str:
     """The date as precise as known (YYYY, YYYY-MM, YYYY-MM-DD), or empty."""
-    return (plain_iso(parse(record.edtf)) or "") if record.edtf else ""
+    return (plain_iso(record.date) if record.date else None) or ""
 
 
 def sure_day(record: Record) -> str:
     """A full and sure day of the picture, or empty."""
     first = record.first("date")
-    plain = plain_date(record)
-    full = len(plain) == 10 and not parse(record.edtf).qualified
+    plain, date = plain_date(record), record.date
+    full = len(plain) == 10 and date is not None and not date.qualified
     return plain if full and first is not None and first.sure is Sure.SURE else ""
 
 
@@ -131,41 +131,32 @@ def _marked(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue 
     return Text("True") if held else None
 
 
-def place_then(record: Record) -> Mapping[str, object]:
-    """The first choice of the place reading in force, or an empty mapping."""
-    choices = record.place.get("choices")
-    first = choices[0] if isinstance(choices, list) and choices else {}
-    return first if isinstance(first, dict) else {}
-
-
-def _of(place: Mapping[str, object], name: str) -> str:
-    return str(place.get(name) or "")
-
-
 def _location(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
     told = record.first("place")
     if told is None:
         return None
-    place = place_then(record)
     fields: list[tuple[str, XmpValue]] = [("Iptc4xmpExt:LocationName", alternative(told.words, source.language))]
-    for name, key in (
-        ("Sublocation", "sublocation"),
-        ("City", "city"),
-        ("ProvinceState", "admin1"),
-        ("CountryCode", "country_code"),
-    ):
-        if words := _of(place, key):
-            fields.append((f"Iptc4xmpExt:{name}", Text(words)))
-    if country := _of(place, "country_then") or _of(place, "country"):
-        fields.append(("Iptc4xmpExt:CountryName", Text(country)))
-    if place.get("geonames"):
-        fields.append(("Iptc4xmpExt:LocationId", bag(f"https://sws.geonames.org/{place['geonames']}/")))
-    if place.get("lat") is not None:
-        fields += [
-            ("exif:GPSLatitude", Text(f"{place['lat']}")),
-            ("exif:GPSLongitude", Text(f"{place['lon']}")),
-        ]
+    if record.place is not None:
+        fields += _parts_of(record.place)
     return Bag((Struct(tuple(fields)),))
+
+
+def _parts_of(place: Place) -> Iterator[tuple[str, XmpValue]]:
+    """What is known of a place, as fields of the Location structure of the IPTC Photo Metadata Standard."""
+    for name, words in (
+        ("Sublocation", place.sublocation),
+        ("City", place.city),
+        ("ProvinceState", place.admin1),
+        ("CountryCode", place.country_code),
+        ("CountryName", place.country_then or place.country),
+    ):
+        if words:
+            yield f"Iptc4xmpExt:{name}", Text(words)
+    if place.link:
+        yield "Iptc4xmpExt:LocationId", bag(place.link)
+    if place.point is not None:
+        yield "exif:GPSLatitude", Text(f"{place.lat}")
+        yield "exif:GPSLongitude", Text(f"{place.lon}")
 
 
 def inventory_number(record: Record) -> str:
@@ -202,8 +193,8 @@ def source_words(record: Record, source: CaptionContext) -> str:
     return "; ".join(part for part in (source.holder, source.collection, inventory_number(record), *references) if part)
 
 
-def _legacy(key: str) -> Xmp:
-    return lambda record, scan, source: _text(_of(place_then(record), key))
+def _legacy(part: Callable[[Place], str]) -> Xmp:
+    return lambda record, scan, source: _text(part(record.place)) if record.place else None
 
 
 def _field(name: str) -> Xmp:
@@ -243,10 +234,10 @@ XMP_ROWS: tuple[tuple[str, Xmp], ...] = (
     ("dcterms:created", lambda record, scan, source: _text(record.edtf)),
     ("Iptc4xmpExt:LocationShown", _location),
     ("Iptc4xmpCore:Location", lambda record, scan, source: _text(record.words("place"))),
-    ("photoshop:City", _legacy("city")),
-    ("photoshop:State", _legacy("admin1")),
-    ("photoshop:Country", _legacy("country")),
-    ("Iptc4xmpCore:CountryCode", _legacy("country_code")),
+    ("photoshop:City", _legacy(lambda place: place.city)),
+    ("photoshop:State", _legacy(lambda place: place.admin1)),
+    ("photoshop:Country", _legacy(lambda place: place.country)),
+    ("Iptc4xmpCore:CountryCode", _legacy(lambda place: place.country_code)),
     ("Iptc4xmpExt:Event", _field("occasion")),
     ("dc:subject", _keywords),
     ("dc:creator", _creator),

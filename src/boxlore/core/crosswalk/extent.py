@@ -47,11 +47,11 @@ class Extent:
 
     def _date(self, record: Record) -> None:
         told = record.first("date")
-        first, last = (str(told.value.get(name) or "") if told else "" for name in ("earliest", "latest"))
-        if len(first) == 10 and (not self.earliest or first < self.earliest):
-            self.earliest = first
-        if len(last) == 10 and last > self.latest:
-            self.latest = last
+        date = told.date if told else None
+        if date and date.first_year is not None:
+            self.earliest = min(self.earliest or str(date.earliest), str(date.earliest))
+        if date and date.last_year is not None:
+            self.latest = max(self.latest, str(date.latest))
 
     @property
     def years(self) -> str:

@@ -4,6 +4,7 @@ Library of Congress, Extended Date/Time Format Specification, 4 February 2019. B
 open or unknown end is unbounded. Seasons are northern meteorological months, winter reaching into the next year.
 """
 
+import datetime
 import re
 from dataclasses import dataclass
 from typing import NamedTuple
@@ -15,6 +16,11 @@ class Day(NamedTuple):
     year: int
     month: int
     day: int
+
+    @property
+    def calendar_date(self) -> datetime.date | None:
+        """The same day as a `date`, or None outside the years 1 to 9999."""
+        return datetime.date(*self) if 1 <= self.year <= 9999 else None
 
     def __str__(self) -> str:
         sign, year = ("-" if self.year < 0 else ""), abs(self.year)
@@ -79,13 +85,13 @@ class Edtf:
     @property
     def earliest(self) -> Day | None:
         """The first day it can mean, qualifiers ignored; None if unbounded."""
-        firsts = [first.bounds[0] if first else None for first, _ in self.parts]
+        firsts = [edge(first, last=False) if first else None for first, _ in self.parts]
         return None if None in firsts else min(one for one in firsts if one)
 
     @property
     def latest(self) -> Day | None:
         """The last day it can mean, qualifiers ignored; None if unbounded."""
-        lasts = [last.bounds[1] if last else None for _, last in self.parts]
+        lasts = [edge(last, last=True) if last else None for _, last in self.parts]
         return None if None in lasts else max(one for one in lasts if one)
 
     @property
@@ -122,6 +128,10 @@ def edge(date: Date, *, last: bool) -> Day:
         return Day(high, 12, 31) if last else Day(low, 1, 1)
     if date.month.isdigit() and int(date.month) > 12:
         return _season(int(date.month), high if last else low, last=last)
+    if low == high and date.month.isdigit() and date.day.isdigit():  # most dates: no digit is open
+        month, day = int(date.month), int(date.day)
+        if month >= 1 and 1 <= day <= month_length(low, month):
+            return Day(low, month, day)
     months = [month for month in range(1, 13) if fits(date.month, f"{month:02d}")]
     if not date.day:
         year, month = (high, months[-1]) if last else (low, months[0])

@@ -9,6 +9,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date
 from functools import lru_cache
+from typing import NamedTuple
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.display import display
@@ -40,12 +41,12 @@ class DateReading:
     @property
     def earliest(self) -> Day | None:
         """The first day it can mean, qualifiers ignored; None if unbounded or no date."""
-        return self.edtf.earliest if self.edtf else None
+        return _follows(self.edtf.text).earliest if self.edtf else None
 
     @property
     def latest(self) -> Day | None:
         """The last day it can mean, qualifiers ignored; None if unbounded or no date."""
-        return self.edtf.latest if self.edtf else None
+        return _follows(self.edtf.text).latest if self.edtf else None
 
     @property
     def first_year(self) -> int | None:
@@ -60,7 +61,7 @@ class DateReading:
     @property
     def display(self) -> str:
         """The date in words, as DACS shows it; empty for no date."""
-        return display(self.edtf) if self.edtf else ""
+        return _follows(self.edtf.text).display if self.edtf else ""
 
     @property
     def exact(self) -> bool:
@@ -72,13 +73,14 @@ class DateReading:
         """The last day it may mean in a life: five years after its end where it is approximate or uncertain, ten
         where it is both (“ca.” as five years: Yale, Rhode Island Furniture Archive note). None where it has no end,
         or ends outside the years 1 to 9999."""
-        if self.edtf is None or (last := self.edtf.latest) is None:
+        last = self.latest.calendar_date if self.latest else None
+        if self.edtf is None or last is None:
             return None
         years = 10 if "%" in self.edtf.text else 5 if "~" in self.edtf.text or "?" in self.edtf.text else 0
-        if not (last.year >= 1 and last.year + years <= 9999):
+        if last.year + years > 9999:
             return None
         leap = years and (last.month, last.day) == (2, 29)
-        return date(last.year + years, last.month, 28 if leap else last.day)
+        return last.replace(year=last.year + years, day=28 if leap else last.day)
 
     def to_json(self) -> dict[str, object]:
         """The reading as a JSON object; bounds are ISO days or null."""
@@ -119,6 +121,20 @@ class DateReading:
 
 _parsed = lru_cache(4096)(standard.parse)
 """A collection tells the same days, years and decades over and over."""
+
+
+class _Follows(NamedTuple):
+    """What follows from an expression."""
+
+    earliest: Day | None
+    latest: Day | None
+    display: str
+
+
+@lru_cache(4096)
+def _follows(text: str) -> _Follows:
+    edtf = _parsed(text)
+    return _Follows(edtf.earliest, edtf.latest, display(edtf))
 
 
 def _checked(data: Mapping[str, object]) -> standard.Checked:

@@ -46,6 +46,7 @@ class Consent:
     sitting: str = ""
 
     def to_json(self) -> dict[str, object]:
+        """The consent as a JSON object."""
         return {
             "given": self.given,
             "matters": sorted(self.matters),
@@ -55,6 +56,22 @@ class Consent:
             "witness": self.witness,
             "sitting": self.sitting,
         }
+
+    @classmethod
+    def from_json(cls, data: Mapping[str, object]) -> "Consent":
+        """Inverse of `to_json`. Raises ValueError for an object of another shape."""
+        matters = data.get("matters")
+        if not isinstance(matters, list):
+            raise ValueError("A consent says to what.")
+        return cls(
+            given=data.get("given") is True,
+            matters=frozenset(Matter(str(matter)) for matter in matters),
+            day=str(data.get("day", "")),
+            capacity=Capacity(str(data.get("capacity", "self"))),
+            by=str(data.get("by", "")),
+            witness=str(data.get("witness", "")),
+            sitting=str(data.get("sitting", "")),
+        )
 
     @property
     def words(self) -> str:
@@ -93,25 +110,6 @@ def make_consent(
             "Say who gives it and before whom.",
         )
     return Consent(given=given, matters=asked, day=day, capacity=as_what, by=by, witness=witness, sitting=sitting)
-
-
-def read_consent(value: Mapping[str, object]) -> Consent | None:
-    """The consent in a reading's JSON, or None if it is none."""
-    matters = value.get("matters")
-    if not isinstance(matters, list):
-        return None
-    try:
-        return Consent(
-            given=value.get("given") is True,
-            matters=frozenset(Matter(str(one)) for one in matters),
-            day=str(value.get("day", "")),
-            capacity=Capacity(str(value.get("capacity", "self"))),
-            by=str(value.get("by", "")),
-            witness=str(value.get("witness", "")),
-            sitting=str(value.get("sitting", "")),
-        )
-    except ValueError:
-        return None
 
 
 def allows(consents: Iterable[Consent], matter: Matter) -> bool:

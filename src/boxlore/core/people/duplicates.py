@@ -10,6 +10,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from itertools import islice
 
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.names import close, may_be_called, parts_of, short_rows, soundex
 from boxlore.core.people.person import Person
 
@@ -109,19 +110,17 @@ def _given(person: Person) -> str:
     return parts[0] if parts else ""
 
 
-def _year(value: Mapping[str, object]) -> int:
-    text = str(value.get("earliest") or "")[:4]
-    return int(text) if text.isdigit() else 0
+def _year(date: DateReading | None) -> int:
+    return date.first_year or 0 if date else 0
 
 
 def _years_meet(one: Person, other: Person) -> bool:
     a, b = _year(one.born), _year(other.born)
-    return not a or not b or abs(a - b) <= 2 or _approximate(one.born) or _approximate(other.born)
+    return not a or not b or abs(a - b) <= 2 or not (_exact(one.born) and _exact(other.born))
 
 
-def _approximate(value: Mapping[str, object]) -> bool:
-    edtf = str(value.get("edtf") or "")
-    return any(mark in edtf for mark in "~?%X[/")
+def _exact(date: DateReading | None) -> bool:
+    return date is not None and date.exact
 
 
 def excluded(one: Person, other: Person) -> bool:
@@ -135,16 +134,17 @@ def excluded(one: Person, other: Person) -> bool:
     return any(_exclude(one_, other_) for one_, other_ in ((one.born, other.born), (one.died, other.died)))
 
 
-def _exclude(one: Mapping[str, object], other: Mapping[str, object]) -> bool:
+def _exclude(one: DateReading | None, other: DateReading | None) -> bool:
     """Whether two dates cannot both be so; an approximate one may be five years out."""
-    slack = 5 if _approximate(one) or _approximate(other) else 0
+    slack = 0 if _exact(one) and _exact(other) else 5
     a, b = _span(one), _span(other)
     return bool(a and b and (a[1] + slack < b[0] or b[1] + slack < a[0]))
 
 
-def _span(value: Mapping[str, object]) -> tuple[int, int] | None:
-    first, last = str(value.get("earliest") or "")[:4], str(value.get("latest") or "")[:4]
-    return (int(first), int(last)) if first.isdigit() and last.isdigit() else None
+def _span(date: DateReading | None) -> tuple[int, int] | None:
+    if date is None or date.first_year is None or date.last_year is None:
+        return None
+    return date.first_year, date.last_year
 
 
 def _for(one: Person, other: Person, people: Mapping[str, Person], children: Mapping[str, set[str]]) -> Iterator[str]:
@@ -182,8 +182,9 @@ def _given_likeness(one: str, other: str) -> str:
 
 
 def _dates(one: Person, other: Person) -> Iterator[str]:
-    if one.born.get("edtf") and one.born.get("edtf") == other.born.get("edtf"):
-        yield "born the same day" if len(str(one.born.get("edtf"))) == 10 else "born the same year"
+    born = one.born.edtf if one.born else None
+    if born and other.born and born == other.born.edtf:
+        yield "born the same day" if len(born.text) == 10 else "born the same year"
     elif _year(one.born) and _year(one.born) == _year(other.born):
         yield "born the same year"
     if _year(one.died) and _year(one.died) == _year(other.died):

@@ -6,10 +6,11 @@ least ten years older than a child (below ten a mother's age is edited as not st
 States, sources and definitions: Age), someone who marries at least twelve (England to 1929: girls 12, boys 14).
 """
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
 
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person, Registry
 
 YOUNGEST_PARENT = 10
@@ -20,10 +21,10 @@ Latest = dict[str, tuple[date, str]]
 
 @dataclass(frozen=True, slots=True)
 class Pictured:
-    """Someone in, or behind, a dated picture. `value` is the date's answer, `where` says which picture."""
+    """Someone in, or behind, a dated picture, or wed on a day; `where` says which picture, or what day."""
 
     person: str
-    value: Mapping[str, object]
+    when: DateReading
     where: str
 
 
@@ -31,13 +32,13 @@ def latest_births(people: Registry, seen: Iterable[Pictured], weddings: Iterable
     """For each person of whom anything follows: the day, and the sentence that says why."""
     latest: Latest = {}
     for one in seen:
-        _lower(latest, people, one.person, latest_day(one.value), f"shown in {one.where}")
+        _lower(latest, people, one.person, one.when.latest_day, f"shown in {one.where}")
     for one in weddings:
-        _lower(latest, people, one.person, _earlier(latest_day(one.value), YOUNGEST_MARRIED), f"married {one.where}")
+        _lower(latest, people, one.person, _earlier(one.when.latest_day, YOUNGEST_MARRIED), f"married {one.where}")
     for person in people.values():
         for told in person.married:
-            day = _earlier(latest_day(told), YOUNGEST_MARRIED)
-            _lower(latest, people, person.id, day, f"married {told.get('display') or told.get('edtf')}")
+            day = _earlier(told.latest_day, YOUNGEST_MARRIED)
+            _lower(latest, people, person.id, day, f"married {told.display}")
     _through_children(latest, people)
     return latest
 
@@ -61,10 +62,10 @@ def _through_children(latest: Latest, people: Registry) -> None:
 
 
 def _born_by(latest: Latest, person: Person) -> tuple[date | None, str]:
-    told = latest_day(person.born)
+    told = person.born.latest_day if person.born else None
     inferred = latest.get(person.id)
-    if told is not None and (inferred is None or told <= inferred[0]):
-        return told, f"born {person.born.get('display') or told}"
+    if person.born and told is not None and (inferred is None or told <= inferred[0]):
+        return told, f"born {person.born.display}"
     return inferred or (None, "")
 
 
@@ -76,18 +77,6 @@ def _lower(latest: Latest, people: Registry, ident: str, day: date | None, why: 
         return False
     latest[ident] = (day, why)
     return True
-
-
-def latest_day(value: Mapping[str, object]) -> date | None:
-    """The last day a date can mean, widened where it is approximate; None where it has no end."""
-    text = str(value.get("latest") or "")
-    try:
-        day = date.fromisoformat(text)
-    except ValueError:
-        return None
-    edtf = str(value.get("edtf") or "")
-    years = 10 if "%" in edtf else 5 if "~" in edtf or "?" in edtf else 0
-    return _earlier(day, -years)
 
 
 def _earlier(day: date | None, years: int) -> date | None:

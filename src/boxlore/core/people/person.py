@@ -5,11 +5,13 @@ for Dublin Core subjects ("Surname, Forename, dates"). Entries that the keeper h
 `Person` under the id of the first; each keeps its own statements, so that this can be taken back.
 """
 
-from collections.abc import Callable, Iterable, Iterator, Mapping
-from dataclasses import dataclass, field, replace
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass, replace
 
-from boxlore.core.people.consent import Consent, read_consent
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.people.consent import Consent, Matter
 from boxlore.core.people.names import full_forms
+from boxlore.core.people.reference import id_meant
 from boxlore.core.statements import Reading, Statement, Sure
 
 
@@ -17,10 +19,9 @@ from boxlore.core.statements import Reading, Statement, Sure
 class Person:
     """Someone in the registry; `name` is how captions call them.
 
-    `born` and `died` hold date answers as `core.dates.phrases.read` gives them, empty where nothing usable
-    was told; `dead` says that a death was told, with a date or without; `living` is yes, no or empty.
-    `forms` are the full forms of the name, `calls` the single words by which the person goes (given
-    name, nickname).
+    `born` and `died` are dates that may be used, None where none was told, and `married` all of them; `dead` says
+    that a death was told, with a date or without; `living` is yes, no or empty. `forms` are the full forms of the
+    name, `calls` the single words by which the person goes (given name, nickname).
     """
 
     id: str
@@ -28,15 +29,15 @@ class Person:
     sort_name: str
     forms: tuple[str, ...]
     calls: tuple[str, ...]
-    born: dict[str, object] = field(default_factory=dict)
-    died: dict[str, object] = field(default_factory=dict)
+    born: DateReading | None = None
+    died: DateReading | None = None
     dead: bool = False
     living: str = ""
     sex: str = ""
     parents: tuple[str, ...] = ()
     mothers: tuple[str, ...] = ()
     spouses: tuple[str, ...] = ()
-    married: tuple[dict[str, object], ...] = ()
+    married: tuple[DateReading, ...] = ()
     surnames: tuple[str, ...] = ()
     audience: str = "anyone"
     consents: tuple[Consent, ...] = ()
@@ -62,11 +63,10 @@ _NAME_DATES_KIN = (
 )  # fmt: skip
 
 ToldRows = Iterable[tuple[Statement, Reading | None]]
-ReadValue = Callable[[str], dict[str, object]]
 
 
-def build_person(ident: str, told: ToldRows, read_value: ReadValue) -> Person:
-    """The person that these statements in force describe. `read_value` parses a reading's JSON."""
+def build_person(ident: str, told: ToldRows) -> Person:
+    """The person that these statements in force describe."""
     by_field: dict[str, list[tuple[Statement, Reading | None]]] = {}
     for statement, reading in told:
         if statement.sure is not Sure.NOT_KNOWN and statement.words.strip():
@@ -78,18 +78,18 @@ def build_person(ident: str, told: ToldRows, read_value: ReadValue) -> Person:
         sort_name=_sort_form(words),
         forms=full_forms(words),
         calls=tuple(dict.fromkeys([*words.get("given", []), *words.get("nickname", [])])),
-        born=_value(by_field.get("born"), read_value),
-        died=_value(by_field.get("died") or by_field.get("buried"), read_value),
+        born=_last_date(by_field.get("born", [])),
+        died=_last_date(by_field.get("died") or by_field.get("buried", [])),
         dead=any(name in by_field for name in ("died", "died_at", "buried", "buried_at")),
         living=_last(words.get("living")).lower(),
         sex=_last(words.get("sex")),
-        parents=_ids([*by_field.get("father", []), *by_field.get("mother", [])], read_value),
-        mothers=_ids(by_field.get("mother", []), read_value),
-        spouses=_ids(by_field.get("spouse", []), read_value),
-        married=tuple(_value([row], read_value) for row in by_field.get("married", []) if _value([row], read_value)),
+        parents=_ids([*by_field.get("father", []), *by_field.get("mother", [])]),
+        mothers=_ids(by_field.get("mother", [])),
+        spouses=_ids(by_field.get("spouse", [])),
+        married=tuple(_dates(by_field.get("married", []))),
         surnames=_surnames(words),
         audience=_last(words.get("audience")) or "anyone",
-        consents=_consents(by_field.get("consent", []), read_value),
+        consents=_consents(by_field.get("consent", [])),
         different=tuple(words.get("different", [])),
         told_to=frozenset(row.audience for name in _NAME_DATES_KIN for row, _ in by_field.get(name, ())),
     )
@@ -119,9 +119,7 @@ class Registry(Mapping[str, Person]):
         return {ident: self._people[first].name for ident, first in self._first.items()}
 
 
-def build_registry(
-    entries: Iterable[tuple[str, Iterable[tuple[Statement, Reading | None]]]], read: ReadValue
-) -> Registry:
+def build_registry(entries: Iterable[tuple[str, ToldRows]]) -> Registry:
     """Everyone in the registry, merged entries as one person, with their links to one another.
 
     Statements of the entry that stands go last, so that its name stays; an entry said to be the same as one
@@ -142,8 +140,8 @@ def build_registry(
     for head, members in groups.items():
         others = [one for one in members if one != head]
         rows = [row for ident in (*others, head) for row in told[ident]]
-        person = build_person(head, rows, read)
-        if others and (own := build_person(head, told[head], read)).forms:
+        person = build_person(head, rows)
+        if others and (own := build_person(head, told[head])).forms:
             person = replace(person, name=own.name, sort_name=own.sort_name)
         people.append(_linked(person, tuple(others), first))
     return Registry(people)
@@ -168,9 +166,13 @@ def _linked(person: Person, also: tuple[str, ...], first: Mapping[str, str]) -> 
     )  # fmt: skip
 
 
-def _consents(rows: ToldRows, read_value: ReadValue) -> tuple[Consent, ...]:
-    read = [read_consent(read_value(reading.value)) for _, reading in rows if reading and reading.kind == "consent"]
-    return tuple(one for one in read if one is not None)
+_WITHDRAWN = Consent(given=False, matters=frozenset(Matter), day="")
+
+
+def _consents(rows: ToldRows) -> tuple[Consent, ...]:
+    """Every word on it. One that cannot be read counts as a withdrawal of everything, for it may be one."""
+    read = [reading.value for _, reading in rows if reading and reading.kind == "consent"]
+    return tuple(value if isinstance(value, Consent) else _WITHDRAWN for value in read)
 
 
 def _surnames(words: dict[str, list[str]]) -> tuple[str, ...]:
@@ -198,13 +200,16 @@ def _sort_form(words: dict[str, list[str]]) -> str:
     return f"{family}, {given}" if given and family else _display(words)
 
 
-def _value(rows: list[tuple[Statement, Reading | None]] | None, read_value: ReadValue) -> dict[str, object]:
-    for _, reading in reversed(rows or []):
-        if reading is not None and reading.usable:
-            return dict(read_value(reading.value))
-    return {}
+def _dates(rows: ToldRows) -> Iterator[DateReading]:
+    for _, reading in rows:
+        value = reading.usable_value if reading is not None else None
+        if isinstance(value, DateReading) and value.edtf is not None:
+            yield value
 
 
-def _ids(rows: list[tuple[Statement, Reading | None]], read_value: ReadValue) -> tuple[str, ...]:
-    found = [read_value(reading.value).get("id", "") for _, reading in rows if reading and reading.usable]
-    return tuple(str(ident) for ident in found if ident)
+def _last_date(rows: ToldRows) -> DateReading | None:
+    return next(_dates(reversed(list(rows))), None)
+
+
+def _ids(rows: ToldRows) -> tuple[str, ...]:
+    return tuple(ident for _, reading in rows if reading and reading.usable and (ident := id_meant(reading)))

@@ -84,27 +84,27 @@ class Place:
         """Inverse of `to_json`; a member that is absent counts as null. Raises ValueError for another shape."""
         if not isinstance(data, dict):
             raise ValueError("A choice of a place's reading is not an object.")
-        texts = {name: data.get(name) or "" for name in _TEXTS}
-        numbers = {name: data.get(name) for name in _NUMBERS}
-        box = data.get("box") or []
-        if not all(isinstance(text, str) for text in texts.values()) or not texts["name"]:
+        texts, numbers = [data.get(name) or "" for name in _TEXTS], [data.get(name) for name in _NUMBERS]
+        box, geonames = data.get("box") or [], data.get("geonames")
+        if {*map(type, texts)} != {str} or not texts[0]:
             raise ValueError("A place of a reading has no name, or a part that is not text.")
-        if not (isinstance(box, list) and all(map(_is_number, box))):
-            raise ValueError("The edges of a place of a reading are not numbers.")
-        whole = isinstance(numbers["geonames"], int | None)
-        if not whole or not all(number is None or _is_number(number) for number in numbers.values()):
-            raise ValueError("The coordinates, the radius or the GeoNames id of a place are not numbers.")
-        values: dict[str, Any] = texts | numbers
-        return cls(**values, box=tuple(box))
+        if not (_are_numbers(numbers) and isinstance(box, list) and _are_numbers(box) and None not in box):
+            raise ValueError("The coordinates, the radius or the edges of a place of a reading are not numbers.")
+        if geonames is not None and type(geonames) is not int:
+            raise ValueError("The GeoNames id of a place of a reading is not a whole number.")
+        parts: dict[str, Any] = dict(zip(_PARTS, (*texts, *numbers), strict=True))
+        return cls(**parts, geonames=geonames, box=tuple(box))
 
 
 _TEXTS = ("name", "city", "sublocation", "admin1", "admin1_code", "admin2", "country", "country_code", "called_then",
           "country_then")  # fmt: skip
-_NUMBERS = ("lat", "lon", "radius_km", "geonames")
+_NUMBERS = ("lat", "lon", "radius_km")
+_PARTS = _TEXTS + _NUMBERS
 
 
-def _is_number(value: object) -> bool:
-    return type(value) in (int, float) and math.isfinite(value)  # type: ignore[arg-type]  # a bool is no number here
+def _are_numbers(values: list[Any]) -> bool:
+    """Whether all are finite numbers or null; true and false are neither."""
+    return {*map(type, values)} <= {int, float, type(None)} and math.isfinite(sum(filter(None, values)))
 
 
 @dataclass(frozen=True, slots=True)

@@ -192,13 +192,13 @@ class Recipient:
 
     def _namings(self, record: Record) -> Iterator[Naming]:
         for view in every_told(record):
-            if people := self._meant_or_named(_meant(view), view.words):
+            if people := self._meant_or_named(view.meant, view.words):
                 yield Naming(view.field, view.words, people)
             if not self.may_name_source(view):
                 name = view.said_by or view.source.ref
                 yield Naming(WHO_SAYS, name, self._meant_or_named(view.source.ref, name))
         for shown in record.people:
-            by_statement = self._meant_or_named(_meant(shown.told), shown.told.words)
+            by_statement = self._meant_or_named(shown.told.meant, shown.told.words)
             if not by_statement and (people := self._meant_or_named(shown.person, shown.name)):
                 yield Naming(shown.told.field, shown.name, people)
             if shown.role == "person" and shown.person in self.withheld.hidden_pictures - self.withheld.people:
@@ -224,7 +224,7 @@ class Recipient:
         return (
             self._may_see(view.audience)
             and self._may_see_kept(audiences, view.field)
-            and _meant(view) not in self.withheld.people
+            and view.meant not in self.withheld.people
             and self.may_read(view.words)
         )
 
@@ -276,11 +276,6 @@ def _kept_to(audiences: Sequence[str], field: str) -> Iterator[str]:
             yield "keeper"
         elif kept.field in ("", field):
             yield str(kept.audience)
-
-
-def _meant(view: StatementView) -> str:
-    """The id of whom the statement means, by its reading; empty if it means nobody."""
-    return str(view.value.get("id", ""))
 
 
 def _long(record: Record) -> str:

@@ -13,7 +13,6 @@ from dataclasses import dataclass
 from datetime import date
 
 from boxlore.core.fields.audiences import AUDIENCE_WORDS
-from boxlore.core.people.latest_birth import latest_day
 from boxlore.core.people.person import Person
 from boxlore.core.records.audience import Naming, Recipient
 from boxlore.core.records.audience_levels import closed_until
@@ -83,7 +82,7 @@ class Closing:
             yield self._from_transfer("names a teller of whom nothing is known")
 
     def _for_life(self, person: Person) -> Reason:
-        told, inferred = latest_day(person.born), self.latest.get(person.id)
+        told, inferred = person.born.latest_day if person.born else None, self.latest.get(person.id)
         if told is not None:
             day, why = told, f"names someone taken as living, {self.years} years from birth"
         elif inferred is not None:

@@ -45,25 +45,29 @@ The date's order is s2, s3, s1: s2 and s3 are equally sure, and what is written 
 the conflict is gone. If Con says “1929” at the next sitting, a conflict is there again, between s5 and the others.
 """
 
-import json
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from dataclasses import field as starts
 
+from boxlore.core.dates.edtf_values import Edtf
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.originals import SIZE_WORDS
 from boxlore.core.fields.pictures import ROW_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.person import Person
+from boxlore.core.people.reference import PersonRef
+from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.containers import Mark
-from boxlore.core.statements import NEARNESS, SURENESS, Reading, Source, Statement, Sure
+from boxlore.core.statements import NEARNESS, SURENESS, Reading, ReadingValue, Source, Statement, Sure
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StatementView:
-    """One statement as outputs see it: words, who said them, and the usable reading, if any.
+    """A statement with its usable reading: words, who said them, and what they were read as.
 
-    `value` is the reading's JSON object: for a date the answer of `core.dates.phrases`, for a place that of
-    `core.places.reading`, for a person `{"id": …}`; empty where there is none that may be used.
+    `value` is a `DateReading`, `PlaceReading`, `PersonRef` (of a person or an event) or `Consent`, None where there is
+    none that may be used; `date`, `place` and `meant` ask it for one of them. `asks` is true where there is a reading
+    that may not be used.
     """
 
     statement: str
@@ -77,8 +81,23 @@ class StatementView:
     recorded_at: str
     sitting: str = ""
     moment: int | None = None
-    value: Mapping[str, object] = starts(default_factory=dict)
+    value: ReadingValue | None = None
     asks: bool = False
+
+    @property
+    def date(self) -> DateReading | None:
+        """The date that the words were read as, or None."""
+        return self.value if isinstance(self.value, DateReading) else None
+
+    @property
+    def place(self) -> PlaceReading | None:
+        """The place that the words were read as, or None."""
+        return self.value if isinstance(self.value, PlaceReading) else None
+
+    @property
+    def meant(self) -> str:
+        """The id of the person or event that the words mean, or an empty string."""
+        return self.value.id if isinstance(self.value, PersonRef) else ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -192,22 +211,29 @@ class Record:
         return self.told.get(name, ())
 
     @property
-    def edtf(self) -> str:
-        """The date in force as EDTF, or an empty string."""
+    def date(self) -> Edtf | None:
+        """The date in force, or None."""
         first = self.first("date")
-        return str(first.value.get("edtf") or "") if first else ""
+        return first.date.edtf if first and first.date else None
+
+    @property
+    def edtf(self) -> str:
+        """The date in force as EDTF text, or an empty string."""
+        date = self.date
+        return date.text if date else ""
 
     @property
     def date_display(self) -> str:
         """The date in force as DACS displays it; `undated` where nothing is known."""
         first = self.first("date")
-        return str(first.value.get("display") or first.words) if first else "undated"
+        shown = first.date.display if first and first.date else ""
+        return shown or (first.words if first else "undated")
 
     @property
-    def place(self) -> Mapping[str, object]:
-        """The place reading in force (the JSON object of `core.places.reading`), or an empty mapping."""
+    def place(self) -> Place | None:
+        """The place in force, the likeliest if there are choices, or None."""
         first = self.first("place")
-        return first.value if first else {}
+        return first.place.best if first and first.place else None
 
     def shown(self, role: str = "person") -> tuple[PersonShown, ...]:
         """The people with that role, in the order of the record."""
@@ -281,7 +307,7 @@ def build(material: Material, people: Mapping[str, Person], said_by: Mapping[str
 
 def told_of(statement: Statement, reading: Reading | None, said_by: Mapping[str, str]) -> StatementView:
     """One statement as outputs see it."""
-    usable = reading is not None and reading.usable
+    value = reading.usable_value if reading is not None else None
     return StatementView(
         statement=statement.id,
         field=statement.field,
@@ -294,8 +320,8 @@ def told_of(statement: Statement, reading: Reading | None, said_by: Mapping[str,
         recorded_at=statement.recorded_at,
         sitting=statement.sitting,
         moment=statement.moment,
-        value=json.loads(reading.value) if reading is not None and usable else {},
-        asks=reading is not None and not usable,
+        value=value,
+        asks=reading is not None and value is None,
     )
 
 
@@ -384,7 +410,7 @@ def _nameless(
 
 
 def _shown(told: StatementView, role: str, people: Mapping[str, Person], marker: MarkerRows | None) -> PersonShown:
-    person = people.get(str(told.value.get("id", "")))
+    person = people.get(told.meant)
     return PersonShown(
         told=told,
         role=role,
@@ -401,18 +427,18 @@ def _conflicts(
 ) -> Iterable[Conflict]:
     dates = told.get("date", ())
     if len(dates) > 1:
-        dates = tuple(one for one in dates if one.value.get("edtf") and one.statement not in material.settled)
+        dates = tuple(one for one in dates if one.date and one.date.edtf and one.statement not in material.settled)
     if apart := _disjoint(dates):
         yield Conflict("date", apart, "these dates cannot both be so")
     for marker in material.markers:
         names = _gather(marker.statements, {}, said_by)[0].get("person", ())
         open_ones = tuple(one for one in names if one.statement not in material.settled)
-        if len({one.value.get("id") or one.words for one in open_ones}) > 1:
+        if len({one.meant or one.words for one in open_ones}) > 1:
             yield Conflict("person", open_ones, f"marker {marker.number} is said to be different people")
 
 
 def _disjoint(dates: Sequence[StatementView]) -> tuple[StatementView, ...]:
-    """The first two dates whose ranges do not meet, or nothing. Bounds are ISO dates or null (unbounded)."""
+    """The first two dates whose ranges do not meet, or nothing."""
     for index, one in enumerate(dates):
         for other in dates[index + 1 :]:
             if _before(one, other) or _before(other, one):
@@ -421,5 +447,6 @@ def _disjoint(dates: Sequence[StatementView]) -> tuple[StatementView, ...]:
 
 
 def _before(one: StatementView, other: StatementView) -> bool:
-    latest, earliest = one.value.get("latest"), other.value.get("earliest")
-    return isinstance(latest, str) and isinstance(earliest, str) and latest < earliest
+    latest = one.date.latest if one.date else None
+    earliest = other.date.earliest if other.date else None
+    return latest is not None and earliest is not None and latest < earliest

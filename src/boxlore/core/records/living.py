@@ -7,7 +7,6 @@ of the collection; its default of 100 is common practice, no source.
 from dataclasses import dataclass
 from datetime import date
 
-from boxlore.core.people.latest_birth import latest_day
 from boxlore.core.people.person import Person
 
 
@@ -30,13 +29,14 @@ def life_of(person: Person, on_day: date, years: int = 100, latest_birth: tuple[
     if person.living == "yes":
         return Life(True, "said to be living")
     limit = _years_before(on_day, years)
-    born = latest_day(person.born)
+    born = person.born.latest_day if person.born else None
+    shown = person.born.display if person.born else ""
     if born is not None and limit >= born:
-        return Life(False, f"born {person.born.get('display') or born} at the latest, over {years} years ago")
+        return Life(False, f"born {shown} at the latest, over {years} years ago")
     if latest_birth is not None and limit >= latest_birth[0]:
         return Life(False, f"{latest_birth[1]}, so born by {latest_birth[0].year}, over {years} years ago")
     if born is not None:
-        return Life(True, f"born {person.born.get('display') or born}, no death told")
+        return Life(True, f"born {shown}, no death told")
     return Life(True, "no birth or death told, so taken as living")
 
 

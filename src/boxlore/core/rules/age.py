@@ -9,8 +9,9 @@ import re
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
-from boxlore.core.dates import edtf, lifetime
+from boxlore.core.dates import lifetime
 from boxlore.core.dates.calendars import to_number
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.people.person import Person
 from boxlore.core.records.in_force import Record, StatementView
@@ -43,7 +44,7 @@ class _Age:
 def ages_told(record: Record, people: Mapping[str, Person]) -> Iterator[Finding]:
     """Ages in what is told of an item that do not fit a birth and the item's date."""
     taken = record.first("date")
-    span = _days(taken.value) if taken else None
+    span = _days(taken.date) if taken else None
     if span is None:
         return
     known = [person for one in record.shown() if (person := people.get(one.person)) is not None]
@@ -82,11 +83,10 @@ def _whose(told: StatementView, age: _Age, known: list[Person]) -> Person | None
     return known[0] if len(known) == 1 else None
 
 
-def _days(value: Mapping[str, object]) -> tuple[int, int] | None:
-    text = value.get("edtf")
-    if not isinstance(text, str) or not text:
+def _days(date: DateReading | None) -> tuple[int, int] | None:
+    if date is None or date.edtf is None:
         return None
-    first, last = lifetime.possible(edtf.parse(text))
+    first, last = lifetime.possible(date.edtf)
     if first is None or last is None:
         return None
     return to_number(*first), to_number(*last)
@@ -100,6 +100,6 @@ def _finding(record: Record, person: Person, age: _Age, least: int, most: int) -
         rule="date.age-told",
         severity=Severity.ASK,
         message=f"“{age.words.strip()}” is told of {person.name}, who was {were} ({record.date_display}): which is it?",
-        because=(f"born {person.born.get('display') or person.born.get('edtf')}",),
+        because=(f"born {person.born.display}",) if person.born else (),
         source="derived; one year for the birthday, two more for “about”: common practice, no source",
     )

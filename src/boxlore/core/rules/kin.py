@@ -8,13 +8,14 @@ Marriage Act 1929, then 16.
 A finding is an error only if both dates are unqualified and even their nearest days exclude it; else it asks.
 """
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from datetime import date
 
-from boxlore.core.dates import edtf, lifetime
+from boxlore.core.dates import lifetime
 from boxlore.core.dates.calendars import to_number
-from boxlore.core.dates.edtf_values import Day, Edtf
+from boxlore.core.dates.edtf_values import Day
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.people.kin import Kin
 from boxlore.core.people.person import Person, Registry
@@ -49,10 +50,10 @@ FATHER = Limits("father", 12, 14, 70, 90, MEMORY)
 
 @dataclass(frozen=True, slots=True)
 class Wedding:
-    """A marriage with its date: who, the date's answer, how it is said."""
+    """A marriage with its date: the ids of who married, and when."""
 
     partners: tuple[str, ...]
-    value: Mapping[str, object]
+    when: DateReading
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,13 +81,11 @@ def look_over_people(people: Registry, weddings: Iterable[Wedding] = ()) -> Iter
         yield from _wedding(wedding, people)
 
 
-def _when(value: Mapping[str, object]) -> _When | None:
-    text = value.get("edtf")
-    if not isinstance(text, str) or not text:
+def _when(date: DateReading | None) -> _When | None:
+    if date is None or date.edtf is None:
         return None
-    read: Edtf = edtf.parse(text)
-    first, last = lifetime.core(read)
-    return _When(_number(first), _number(last), read.qualified, str(value.get("display") or text))
+    first, last = lifetime.core(date.edtf)
+    return _When(_number(first), _number(last), date.edtf.qualified, date.display)
 
 
 def _number(day: Day | None) -> int | None:
@@ -155,13 +154,13 @@ def _after_death(person: Person, parent: Person, limits: Limits, born: _When | N
     """Born after the mother's death, or more than nine months after the father's."""
     died = _when(parent.died)
     gap = _gap(died, born)
-    if gap is None:
+    if gap is None or died is None or born is None:
         return
     allowed = 0.0 if limits is MOTHER else (NINE_MONTHS + 30) / YEAR
     if gap[0] > allowed:
         later = "" if limits is MOTHER else "more than nine months "
         words = f"{person.name} would be born {later}after the death of {parent.name}, told as the {limits.word}."
-        because = (f"{parent.name} died {parent.died.get('display')}", f"born {person.born.get('display')}")
+        because = (f"{parent.name} died {died.display}", f"born {born.display}")
         yield _finding(
             person, f"kin.{limits.word}-dead", _sure(born, died), words, f"derived; nine months: {MEMORY}", *because
         )
@@ -195,12 +194,12 @@ def _links(person: Person, people: Registry, kin: Kin) -> Iterator[Finding]:
 def _weddings(people: Registry, told: Iterable[Wedding]) -> Iterator[Wedding]:
     yield from told
     for person in people.values():
-        for value in person.married:
-            yield Wedding((person.id,), value)
+        for when in person.married:
+            yield Wedding((person.id,), when)
 
 
 def _wedding(wedding: Wedding, people: Registry) -> Iterator[Finding]:
-    day = _when(wedding.value)
+    day = _when(wedding.when)
     for ident in wedding.partners:
         person = people.get(ident)
         if person is None or day is None:
@@ -208,15 +207,15 @@ def _wedding(wedding: Wedding, people: Registry) -> Iterator[Finding]:
         born, died = _when(person.born), _when(person.died)
         because = (f"married {day.display}",)
         gap = _gap(born, day)
-        if gap is not None and gap[1] < 0:
-            words = f"{person.name} would have married before being born ({person.born.get('display')})."
+        if gap is not None and born is not None and gap[1] < 0:
+            words = f"{person.name} would have married before being born ({born.display})."
             yield _finding(person, "marriage.age", _sure(born, day), words, "derived", *because)
         elif gap is not None and gap[1] < _youngest(person, day):
             words = f"{person.name} would have married at {int(gap[1])} or younger: is a date wrong?"
             yield _finding(person, "marriage.age", Severity.ASK, words, ENGLAND, *because)
         after = _gap(died, day)
-        if after is not None and after[0] > 0:
-            words = f"{person.name} would have married after dying ({person.died.get('display')})."
+        if after is not None and died is not None and after[0] > 0:
+            words = f"{person.name} would have married after dying ({died.display})."
             yield _finding(person, "marriage.after-death", _sure(died, day), words, "derived", *because)
 
 

@@ -6,8 +6,7 @@ refused here; a finding says what to ask or mend, why, and where the rule comes 
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
 
-from boxlore.core.dates import edtf, lifetime
-from boxlore.core.dates.edtf_values import Edtf
+from boxlore.core.dates import lifetime
 from boxlore.core.dates.lifetime import Comparison
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
 from boxlore.core.findings import Finding, Severity
@@ -69,11 +68,9 @@ def _disagreeing(record: Record, people: People) -> Iterator[Finding]:
 
 
 def _place_then(record: Record, people: People) -> Iterator[Finding]:
-    found = record.place.get("findings")
-    for one in found if isinstance(found, list) else ():
-        if isinstance(one, Mapping):
-            message, source = str(one.get("message", "")), str(one.get("source", OURS))
-            yield _finding(str(one.get("rule", "place.then")), Severity.NOTE, message, source)
+    told = record.first("place")
+    for asks in told.place.findings if told and told.place else ():
+        yield _finding(asks.rule, Severity.NOTE, asks.message, asks.source)
 
 
 def _from_files(record: Record, people: People) -> Iterator[Finding]:
@@ -91,26 +88,19 @@ def _from_files(record: Record, people: People) -> Iterator[Finding]:
 
 def _beside_a_life(record: Record, people: People) -> Iterator[Finding]:
     """Pictures from before a birth or after a death, as exactly as the dates allow (`core.dates.lifetime`)."""
-    told = record.first("date")
-    taken = _date_in(told.value) if told else None
+    taken = record.date
     if taken is None:
         return
     because = f"picture {record.date_display}"
     for shown in record.shown():
         person = people.get(shown.person)
-        born, died = (_date_in(person.born), _date_in(person.died)) if person else (None, None)
-        if person and born and (answer := lifetime.before_birth(taken, born)) is not Comparison.SILENT:
-            message = f"{shown.name} was not yet born ({person.born.get('display')}): someone else, or another date?"
+        born, died = (person.born, person.died) if person else (None, None)
+        if born and born.edtf and (answer := lifetime.before_birth(taken, born.edtf)) is not Comparison.SILENT:
+            message = f"{shown.name} was not yet born ({born.display}): someone else, or another date?"
             yield _finding("date.before-birth", Severity(answer), message, OURS, because)
-        if person and died and (answer := lifetime.after_death(taken, died)) is not Comparison.SILENT:
-            message = f"{shown.name} had died ({person.died.get('display')}): a copy, a grave, or someone else?"
+        if died and died.edtf and (answer := lifetime.after_death(taken, died.edtf)) is not Comparison.SILENT:
+            message = f"{shown.name} had died ({died.display}): a copy, a grave, or someone else?"
             yield _finding("date.after-death", Severity(answer), message, OURS, because)
-
-
-def _date_in(value: Mapping[str, object]) -> Edtf | None:
-    """The date in an answer of `core.dates.phrases`, or None."""
-    text = value.get("edtf")
-    return edtf.parse(text) if isinstance(text, str) and text else None
 
 
 def _finding(rule: str, severity: Severity, message: str, source: str, *because: str) -> Finding:

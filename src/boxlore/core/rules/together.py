@@ -20,24 +20,16 @@ class Together:
 
     def add(self, record: Record) -> Iterator[tuple[str, Finding]]:
         """The number of the item and the finding, where an earlier record of that day lay far away."""
-        point, name = _point(record)
-        if point is None:
+        place = record.place
+        if place is None or (point := place.point) is None:
             return
         for key, said in _days(record):
             earlier = self._seen.setdefault(key, [])
             far = next((one for one in earlier if distance_km(point, one[2]) > FAR_KM), None)
             if far is not None:
-                yield record.number, _finding(said, name, far)
-            if not any(one[1] == name for one in earlier):
-                earlier.append((record.number, name, point))
-
-
-def _point(record: Record) -> tuple[tuple[float, float] | None, str]:
-    choices = record.place.get("choices")
-    first = choices[0] if isinstance(choices, list) and choices else {}
-    if not isinstance(first, dict) or first.get("lat") is None or first.get("lon") is None:
-        return None, ""
-    return (float(first["lat"]), float(first["lon"])), str(first.get("name") or "")
+                yield record.number, _finding(said, place.name, far)
+            if not any(one[1] == place.name for one in earlier):
+                earlier.append((record.number, place.name, point))
 
 
 def _days(record: Record) -> Iterable[tuple[str, str]]:
@@ -45,8 +37,8 @@ def _days(record: Record) -> Iterable[tuple[str, str]]:
     if len(record.edtf) == 10 and record.edtf.replace("-", "").isdigit():
         yield record.edtf, f"on {record.date_display}"
     occasion = record.first("occasion")
-    if occasion is not None and (ident := occasion.value.get("id")):
-        yield str(ident), f"at “{occasion.words[:60]}”"
+    if occasion is not None and occasion.meant:
+        yield occasion.meant, f"at “{occasion.words[:60]}”"
 
 
 def _finding(said: str, name: str, far: Where) -> Finding:

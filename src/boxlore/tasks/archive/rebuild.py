@@ -19,6 +19,7 @@ from boxlore.core.fields.pictures import FILE_WORDS, LINK_WORDS, SHOWS_WORDS, Fi
 from boxlore.core.fields.sittings import RECORDING_WORDS, SHOWN_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.in_force import AS_SCANNED
+from boxlore.core.records.readings import read_value
 from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, read_source
 from boxlore.disk.fixity import sha256_of
 from boxlore.disk.writing import write_whole
@@ -258,7 +259,7 @@ def _statement(making: _Rebuilding, name: str, subject: Subject) -> None:
     making.act.statements.append(told)
     if reading := _one(thing, "bx:reading"):
         kind = FIELDS[field_name].reads
-        making.act.readings.append((told.id, Reading(kind, reading, READER)))
+        making.act.readings.append((told.id, Reading(kind, read_value(kind, reading), READER)))
 
 
 def _marker(making: _Rebuilding, target: str) -> None:

@@ -4,7 +4,6 @@
 """
 
 import getpass
-import json
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field, replace
@@ -47,7 +46,7 @@ class Collection:
         """Everyone in the registry, by id."""
         if self._people_at != self.store.people_version:
             self._people_at = self.store.people_version
-            self._people = build_registry(self.store.people(), json.loads)
+            self._people = build_registry(self.store.people())
         return self._people
 
     def act(self, what: str) -> "Act":

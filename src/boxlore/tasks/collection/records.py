@@ -1,15 +1,16 @@
 """Records for outputs: from the store to `core.records.in_force.Record`, seen as one audience may see it."""
 
-import json
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import partial
 
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.latest_birth import Pictured, latest_births
 from boxlore.core.people.person import Registry, build_registry
+from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.audience import Recipient, To
 from boxlore.core.records.in_force import Material, Record, build
 from boxlore.core.records.living import Life, life_of
@@ -109,7 +110,7 @@ def seen_by(collection: Collection, to: To) -> AudienceView:
 def _known_in_part(collection: Collection, recipient: Recipient) -> Registry:
     """Those of whom something is kept from the recipient, made of the rest of what is told of them."""
     ids = [ident for one in collection.people().values() if not recipient.may_know_all_of(one) for ident in one.ids]
-    return build_registry(((ident, list(_known_rows(collection, recipient, ident))) for ident in ids), json.loads)
+    return build_registry((ident, list(_known_rows(collection, recipient, ident))) for ident in ids)
 
 
 def _known_rows(collection: Collection, recipient: Recipient, ident: str) -> Iterator[tuple[Statement, Reading | None]]:
@@ -142,18 +143,19 @@ def _lives(collection: Collection, latest: Mapping[str, tuple[date, str]]) -> di
 def _pictured(collection: Collection) -> Iterator[Pictured]:
     """Everyone in a dated picture, or behind the camera."""
     for record in records(collection):
-        if (when := record.first("date")) and when.value:
+        told = record.first("date")
+        if told is not None and told.date is not None:
             for one in (*record.shown(), *record.shown("photographer")):
                 if one.person:
-                    yield Pictured(one.person, when.value, f"{record.number}, {record.date_display}")
+                    yield Pictured(one.person, told.date, f"{record.number}, {record.date_display}")
 
 
 def weddings(collection: Collection) -> Iterator[Wedding]:
     """Marriages that are told as events, with who married and when."""
     for _, told in collection.store.subjects("event"):
-        usable = [(one, json.loads(read.value)) for one, read in told if read is not None and read.usable]
-        dates = [value for one, value in usable if one.field == "date"]
-        partners = tuple(str(value.get("id", "")) for one, value in usable if one.field == "partner")
+        usable = [(one.field, read.usable_value) for one, read in told if read is not None]
+        dates = [value for name, value in usable if name == "date" and isinstance(value, DateReading)]
+        partners = tuple(value.id for name, value in usable if name == "partner" and isinstance(value, PersonRef))
         if dates and partners:
             yield Wedding(partners, dates[-1])
 
@@ -161,7 +163,7 @@ def weddings(collection: Collection) -> Iterator[Wedding]:
 def _wed(collection: Collection) -> Iterator[Pictured]:
     for wedding in weddings(collection):
         for one in wedding.partners:
-            yield Pictured(one, wedding.value, str(wedding.value.get("display") or ""))
+            yield Pictured(one, wedding.when, wedding.when.display)
 
 
 def _chosen_ids(collection: Collection, selection: Selection) -> tuple[str, ...] | None:

@@ -121,20 +121,15 @@ def _containers_of(record: Record, house: House) -> list[Container]:
 
 def condition_of(record: Record) -> ConditionNoted:
     """What the rules of `core.originals.condition` need to know of an item."""
-    when = record.first("date")
-    value = when.value if when else {}
+    told = record.first("date")
+    date = told.date if told else None
     return ConditionNoted(
         kind=record.kind,
         process=record.words("process"),
         condition=tuple(view.words for view in record.all("condition")),
-        earliest=_year(value.get("earliest")),
-        latest=_year(value.get("latest")),
+        earliest=date.first_year or 0 if date else 0,
+        latest=date.last_year or 0 if date else 0,
     )
-
-
-def _year(day: object) -> int:
-    text = str(day or "")
-    return int(text[:4]) if text[:4].isdigit() else 0
 
 
 def _loan(collection: Collection, record: Record) -> list[Finding]:

@@ -4,7 +4,6 @@ Everything is an act of statements, so everything can be taken back; no statemen
 from one person to another stands under the new one and replaces the row under the old.
 """
 
-import json
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from itertools import combinations
@@ -18,6 +17,7 @@ from boxlore.core.people.duplicates import Proposal, propose
 from boxlore.core.people.kin import Kin, Kinship, table
 from boxlore.core.people.person import Person
 from boxlore.core.people.positions import Placed, note_of, read_placed, write_placed
+from boxlore.core.people.reference import id_meant
 from boxlore.core.records.in_force import Record
 from boxlore.core.records.living import Life
 from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, fold, read_audience
@@ -136,13 +136,9 @@ def _point_over(
     for material in collection.store.about_items(ids=(item,)):
         rows = [*material.statements, *(row for marker in material.markers for row in marker.statements)]
         for told, reading in rows:
-            if reading is not None and reading.kind == "person" and _meant(reading) in person.ids:
+            if reading is not None and reading.kind == "person" and id_meant(reading) in person.ids:
                 readings.append((told.id, person_reading(made)))
     return len(readings) - before
-
-
-def _meant(reading: Reading) -> str:
-    return str(json.loads(reading.value).get("id", ""))
 
 
 def unmerge(collection: Collection, person: Person) -> int:
@@ -171,8 +167,7 @@ def consent(collection: Collection, person: Person, one: Consent) -> Statement:
     """Note a consent or its withdrawal; the last word stands."""
     act = collection.act(f"consent of {person.name} {'given' if one.given else 'withdrawn'}")
     told = act.state(Subject(Kind.PERSON, person.id), "consent", one.words, audience="keeper", sitting=one.sitting)
-    value = json.dumps(one.to_json(), ensure_ascii=False)
-    act.readings.append((told.id, Reading("consent", value, CONSENT_READER, confirmed=True)))
+    act.readings.append((told.id, Reading("consent", one, CONSENT_READER, confirmed=True)))
     act.done()
     return told
 

@@ -5,7 +5,6 @@ cross-reference. A second import adds what is new and replaces what the file now
 has corrected or struck stays as the keeper left it, and what the file no longer says stays and is counted.
 """
 
-import json
 from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
 from pathlib import Path
@@ -14,6 +13,7 @@ from boxlore.core.dates import phrases
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.names import may_be_called, parts_of
+from boxlore.core.people.reference import id_meant
 from boxlore.core.statements import Kind, Reading, Said, Source, Statement, Subject
 from boxlore.formats.gedcom import (
     Family,
@@ -319,7 +319,7 @@ def _known(collection: Collection, source: Source) -> _Known:
                 known.by_key.setdefault(statement.words, ident)
             if statement.source != source:
                 continue
-            meant = str(json.loads(reading.value).get("id", "")) if reading and reading.kind == "person" else ""
+            meant = id_meant(reading) if reading and reading.kind == "person" else ""
             fields.setdefault(statement.field, []).append((statement, meant))
             if statement.field in ("given", "family", "name", "married_as"):
                 known.names.setdefault(ident, []).append(statement.words)

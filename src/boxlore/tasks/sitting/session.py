@@ -41,7 +41,6 @@ An example. `begin` for Leida, at 10:00:00.
     show TRA-0015                        “shown” at 64,000 ms: TRA-0014 was out from 0:00 to 1:04
 """
 
-import json
 import threading
 import time
 from contextlib import nullcontext
@@ -51,6 +50,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.language import language_tag
 from boxlore.core.fields.sittings import SHOWN_WORDS, ShownAt
 from boxlore.core.fields.table import FIELDS
+from boxlore.core.people.reference import id_meant
 from boxlore.core.records.in_force import Record, ScanFile, StatementView
 from boxlore.core.rules.of_record import look_over
 from boxlore.core.sitting.stages import Stage, Step, move
@@ -154,8 +154,7 @@ class Sitting:
             self.teller.add(act, subject, "interviewer", self.interviewer, Telling())
         act.done()
         meant = next((reading for ident, reading in act.readings if ident == told.id), None)
-        ident = str(json.loads(meant.value).get("id", "")) if meant is not None else ""
-        self.source = Source(Said.NARRATOR, ident)
+        self.source = Source(Said.NARRATOR, id_meant(meant))
 
     @property
     def moment(self) -> int | None:
@@ -344,10 +343,10 @@ class Sitting:
         act = self.collection.act(f"{told.field}: {', '.join(what.values())}")
         subject = Subject(Kind.ITEM, record.id)
         made = self.teller.add(act, subject, told.field, told.words, how, replaces=told.statement)
-        if ident := str(told.value.get("id", "")):
+        if told.meant:
             kind = Kind.EVENT if told.field == "occasion" else Kind.PERSON
             act.statements[:] = [made]
-            act.readings[:] = [(made.id, person_reading(Subject(kind, ident)))]
+            act.readings[:] = [(made.id, person_reading(Subject(kind, told.meant)))]
         self.finish(act, record.id)
 
     def settle(

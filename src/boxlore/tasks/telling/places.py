@@ -1,6 +1,5 @@
 """Places: readings for the shell, the family's own places, and a keeper's own bigger gazetteer."""
 
-import json
 import os
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
@@ -11,7 +10,7 @@ from boxlore.core.fields.points import COORDINATES_WORDS, Coordinates
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.own import OwnPlace, read_own
-from boxlore.core.places.reading import READER_VERSION, Place, PlaceReading, full_name
+from boxlore.core.places.reading import READER_VERSION, PlaceReading, full_name
 from boxlore.core.places.words import fold_place
 from boxlore.core.statements import Kind, Reading
 from boxlore.gazetteer.index import BuildProgress
@@ -64,8 +63,9 @@ def own_places(collection: Collection) -> list[OwnPlace]:
         inside = None
         for statement, reading in told:
             words.setdefault(statement.field, []).append(statement.words)
-            if statement.field == "inside" and reading is not None and reading.usable:
-                inside = reading.value
+            value = reading.usable_value if reading is not None else None
+            if statement.field == "inside" and isinstance(value, PlaceReading):
+                inside = value.best
         if "name" not in words:
             continue
         point = words.get("coordinates", [""])[-1]
@@ -74,7 +74,7 @@ def own_places(collection: Collection) -> list[OwnPlace]:
                 id=ident,
                 names=tuple(words["name"] + words.get("called_then", [])),
                 inside_words=words.get("inside", [""])[-1],
-                inside=_first_place(inside),
+                inside=inside,
                 point=_degrees(COORDINATES_WORDS.read(point)) if point else None,
             )
         )
@@ -83,12 +83,6 @@ def own_places(collection: Collection) -> list[OwnPlace]:
 
 def _degrees(point: Coordinates) -> tuple[float, float]:
     return point.latitude, point.longitude
-
-
-def _first_place(value: str | None) -> Place | None:
-    if not value:
-        return None
-    return PlaceReading.from_json(json.loads(value)).best
 
 
 def add_place(collection: Collection, new: NewPlace, gazetteer: Gazetteer) -> list[Finding]:
@@ -170,5 +164,4 @@ def take_gazetteer(
 
 def place_reading(read: PlaceReading, year: int | None) -> Reading:
     """The reading of a place as it is stored; one that is no match asks."""
-    value = json.dumps(read.to_json(), ensure_ascii=False)
-    return Reading("place", value, READER_VERSION, settings=f"year={year}", asks=read.kind != "match")
+    return Reading("place", read, READER_VERSION, settings=f"year={year}", asks=read.kind != "match")

@@ -3,7 +3,6 @@
 A reading that asks nothing may be used by outputs; one that asks waits for the keeper.
 """
 
-import json
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from types import MappingProxyType
@@ -11,8 +10,9 @@ from types import MappingProxyType
 from boxlore.core.dates import phrases
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
+from boxlore.core.people.reference import PersonRef
 from boxlore.core.places.own import read_own
-from boxlore.core.places.reading import full_name
+from boxlore.core.places.reading import Place, PlaceReading, full_name
 from boxlore.core.records.in_force import Record
 from boxlore.core.statements import Kind, Reading, Subject, fold
 from boxlore.gazetteer.opening import Gazetteer, open_gazetteer
@@ -82,21 +82,21 @@ class Understanding:
         """Births and events that phrases lean on (`when Ruth was five`); a name that several have is left out."""
         births: dict[str, set[str]] = {}
         for person in self._collection.people().values():
-            for name in {person.name, *person.forms, *person.calls} if person.born.get("edtf") else ():
-                births.setdefault(name.casefold(), set()).add(str(person.born["edtf"]))
+            if person.born is not None and person.born.edtf is not None:
+                for name in {person.name, *person.forms, *person.calls}:
+                    births.setdefault(name.casefold(), set()).add(person.born.edtf.text)
         events: dict[str, set[str]] = {}
         for _, told in self._collection.store.subjects("event"):
-            dates = {
-                json.loads(read.value)["edtf"] for one, read in told if one.field == "date" and read and read.usable
-            }
+            usable = [read.usable_value for one, read in told if one.field == "date" and read]
+            dates = {date.edtf.text for date in usable if isinstance(date, DateReading) and date.edtf}
             for name in {one.words.casefold() for one, _ in told if one.field == "name"}:
                 events.setdefault(name, set()).update(dates)
         return phrases.KnownDates(_single(births), _single(events))
 
     def _place(self, words: str, year: int | None) -> Understood:
         read = read_own(words, own_places(self._collection)) or self.gazetteer.read(words, year=year, used=self.used)
-        if read.kind == "match" and read.choices[0].geonames:
-            self._used = self.used | {read.choices[0].geonames}
+        if read.kind == "match" and read.best and read.best.geonames:
+            self._used = self.used | {read.best.geonames}
         reading = place_reading(read, year)
         names = tuple(full_name(place) for place in read.choices)
         first = names[0] if names else "kept as told"
@@ -109,7 +109,7 @@ class Understanding:
         found = [one for one in people if asked in {fold(form) for form in (*one.forms, *one.calls, one.name)}]
         if not found:
             return None
-        value = json.dumps({"id": found[0].id})
+        value = PersonRef(found[0].id)
         if len(found) == 1:
             return Understood(Reading(kind, value, REGISTRY), found[0].name)
         others = tuple(one.name for one in found)
@@ -120,7 +120,7 @@ def date_reading(read: DateReading, settings: phrases.PhraseSettings) -> Reading
     """The reading of a date as it is stored; one with a question, or with no date, asks."""
     return Reading(
         kind="date",
-        value=json.dumps(read.to_json(), ensure_ascii=False),
+        value=read,
         reader=phrases.READER_VERSION,
         settings=repr(settings),
         asks=bool(read.ask) or read.edtf is None,
@@ -140,37 +140,27 @@ NOTHING_AROUND = Around()
 
 def around(told: Iterable[tuple[str, Reading | None]]) -> Around:
     """From (field, reading) pairs; only readings that may be used count."""
-    usable = [(field, json.loads(reading.value)) for field, reading in told if reading is not None and reading.usable]
-    return Around(
-        year=next((year_of(value) for field, value in usable if field == "date"), None),
-        latitude=next((_latitude(value) for field, value in usable if field == "place"), None),
-    )
+    usable = [(field, reading.usable_value) for field, reading in told if reading is not None]
+    date = next((value for field, value in usable if field == "date" and isinstance(value, DateReading)), None)
+    place = next((value for field, value in usable if field == "place" and isinstance(value, PlaceReading)), None)
+    return _around(date, place.best if place else None)
 
 
 def around_record(record: Record) -> Around:
     """The same from a record in force."""
-    when = record.first("date")
-    return Around(year=year_of(when.value) if when else None, latitude=_latitude(record.place))
+    told = record.first("date")
+    return _around(told.date if told else None, record.place)
 
 
-def _latitude(place: Mapping[str, object]) -> float | None:
-    choices = place.get("choices")
-    lat = choices[0].get("lat") if isinstance(choices, list) and choices else None
-    return float(lat) if lat is not None else None
+def _around(date: DateReading | None, place: Place | None) -> Around:
+    return Around(year=date.first_year if date else None, latitude=place.lat if place else None)
 
 
 def _single(found: Mapping[str, set[str]]) -> MappingProxyType[str, str]:
     return MappingProxyType({name: next(iter(dates)) for name, dates in found.items() if len(dates) == 1})
 
 
-def year_of(value: Mapping[str, object]) -> int | None:
-    """The year that a date's reading begins in, for reading a place as it was then."""
-    earliest = value.get("earliest")
-    text = str(earliest or "")
-    return int(text[:4]) if text[:4].isdigit() else None
-
-
 def person_reading(subject: Subject) -> Reading:
     """The reading that points to a person or event chosen or made on purpose."""
     kind = "event" if subject.kind is Kind.EVENT else "person"
-    return Reading(kind, json.dumps({"id": subject.id}), REGISTRY, confirmed=True)
+    return Reading(kind, PersonRef(subject.id), REGISTRY, confirmed=True)

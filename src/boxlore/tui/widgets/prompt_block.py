@@ -1,12 +1,12 @@
 """One prompt on the screen: the question, what others said, the words being typed, and what is understood of them."""
 
-import json
-from collections.abc import Mapping
 from typing import Protocol
 
 from textual.app import ComposeResult
 from textual.containers import Vertical
 
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.places.reading import PlaceReading
 from boxlore.core.records.in_force import Record, StatementView
 from boxlore.core.statements import Said, Sure
 from boxlore.tasks.sitting.prompts import Prompt
@@ -156,27 +156,21 @@ def who_says(view: StatementView) -> str:
 def made_of(meant: Understood | StatementView) -> tuple[StyledText, ...]:
     """What was understood of a date or a place: its standard form, or the question that it leaves open."""
     if isinstance(meant, StatementView):
-        return _date_parts(meant.value) if meant.field == "date" else _place_parts(meant.value)
+        best = meant.place.best if meant.place else None
+        return ("= ", best.town) if best else _date_parts(meant.date)
     if meant.asks:
         return (("? ", "bold $warning"), meant.asks)
-    value = json.loads(meant.reading.value)
-    if meant.reading.kind == "date":
+    value = meant.reading.value
+    if isinstance(value, DateReading):
         return _date_parts(value) or ("kept as told; not read as a date",)
-    return ("= ", meant.shown) if value.get("choices") else ("kept as told; not in the list of places",)
+    found = isinstance(value, PlaceReading) and value.best
+    return ("= ", meant.shown) if found else ("kept as told; not in the list of places",)
 
 
-def _date_parts(value: Mapping[str, object]) -> tuple[StyledText, ...]:
-    shown, edtf = str(value.get("display") or ""), str(value.get("edtf") or "")
-    return (f"= {shown}", f"   {edtf}" if edtf != shown else "") if edtf else ()
-
-
-def _place_parts(value: Mapping[str, object]) -> tuple[StyledText, ...]:
-    choices = value.get("choices")
-    if not isinstance(choices, list) or not choices:
+def _date_parts(date: DateReading | None) -> tuple[StyledText, ...]:
+    if date is None or date.edtf is None:
         return ()
-    first = choices[0]
-    names = [first.get("city") or first.get("name"), first.get("admin1"), first.get("country")]
-    return ("= ", ", ".join(str(name) for name in dict.fromkeys(names) if name))
+    return (f"= {date.display}", f"   {date.edtf.text}" if date.edtf.text != date.display else "")
 
 
 def _said(view: StatementView) -> str:

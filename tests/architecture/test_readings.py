@@ -1,0 +1,45 @@
+"""A reading's text becomes a value where it comes in, and text where it goes out, and nowhere else (a rule of ours)."""
+
+import ast
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+SRC = Path(__file__).parents[2] / "src" / "boxlore"
+CODEC = "boxlore.core.records.readings"
+
+DOORS = {"store/rows.py", "exports/rdf.py", "tasks/archive/rebuild.py"}
+"""The store, and a transfer on its way out and in."""
+
+TYPES = {"core/dates/reading.py", "core/places/reading.py", "core/people/reference.py"}
+"""Where the types stand that know their own JSON."""
+
+MEMBERS = {"edtf", "display", "choices", "earliest", "latest", "alternatives", "geonames", "id"}
+
+
+def mappings_asked(tree: ast.AST) -> Iterator[str]:
+    """The members of JSON objects that are asked for: `value.get("edtf")`, `value["edtf"]` (not `row["id"] = …`)."""
+    for node in ast.walk(tree):
+        match node:
+            case ast.Call(func=ast.Attribute(attr="get"), args=[ast.Constant(value=str(name)), *_]):
+                yield name
+            case ast.Subscript(slice=ast.Constant(value=str(name)), ctx=ast.Load()):
+                yield name
+
+
+FILES = sorted(SRC.rglob("*.py"))
+
+
+@pytest.mark.parametrize("path", FILES, ids=lambda path: str(path.relative_to(SRC)))
+def test_nobody_else_unpacks_a_reading(path: Path) -> None:
+    name, tree = str(path.relative_to(SRC)), ast.parse(path.read_text(encoding="utf-8"))
+    imported = {node.module for node in ast.walk(tree) if isinstance(node, ast.ImportFrom)}
+    assert CODEC not in imported or name in DOORS
+    if name not in TYPES:
+        assert not MEMBERS & set(mappings_asked(tree))
+
+
+def test_every_door_is_one() -> None:
+    for door in DOORS:
+        assert CODEC in (SRC / door).read_text(encoding="utf-8"), door
