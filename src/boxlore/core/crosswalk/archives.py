@@ -203,27 +203,27 @@ def _created(record: Record, facts: CollectionFacts) -> list[DcValue]:
 
 
 def _coverage(record: Record, facts: CollectionFacts) -> list[DcValue]:
-    found = [DcValue(told.words, told.language) for told in record.all("place")]
-    if found and (place := record.place) is not None:
-        found.append(DcValue(full_name(place), "en"))
-    return found
+    values = [DcValue(view.words, view.language) for view in record.all("place")]
+    if values and (place := record.place) is not None:
+        values.append(DcValue(full_name(place), "en"))
+    return values
 
 
 def _spatial(record: Record, facts: CollectionFacts) -> list[DcValue]:
-    found = _coverage(record, facts)
+    values = _coverage(record, facts)
     place = record.place
     if place is None:
-        return found
+        return values
     if place.called_then and place.called_then != place.city:
         then = ", ".join(part for part in (place.called_then, place.country_then) if part)
-        found.append(DcValue(f"{then} (as called then)", "en"))
+        values.append(DcValue(f"{then} (as called then)", "en"))
     if point := dcmi_point(place):
-        found.append(DcValue(point, scheme="dcterms:Point"))
+        values.append(DcValue(point, scheme="dcterms:Point"))
     if box := dcmi_box(place):
-        found.append(DcValue(box, scheme="dcterms:Box"))
+        values.append(DcValue(box, scheme="dcterms:Box"))
     if place.link:
-        found.append(DcValue(place.link, scheme="dcterms:URI"))
-    return found
+        values.append(DcValue(place.link, scheme="dcterms:URI"))
+    return values
 
 
 _IMAGE, _TEXT = [DcValue("Image"), DcValue("StillImage")], [DcValue("Text")]

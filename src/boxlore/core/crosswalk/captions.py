@@ -182,10 +182,10 @@ def taker_line(record: Record, style: Style = PLAIN) -> str:
 
 def date_line(record: Record) -> str:
     """The date as told, and behind it what it was read as, if that says something else; '' if none is told."""
-    told = record.first("date")
-    if told is None:
+    view = record.first("date")
+    if view is None:
         return ""
-    words, shown = bare(told.words), told.date.display if told.date else ""
+    words, shown = bare(view.words), view.date.display if view.date else ""
     if _dated(shown) <= _dated(words):
         return words
     return f"{words} ({shown})"
@@ -206,10 +206,10 @@ def _place_words(record: Record) -> str:
 
 def place_line(record: Record) -> str:
     """The place as told, and behind it the place of today, if that has another name; '' if none is told."""
-    told = record.first("place")
-    if told is None:
+    view = record.first("place")
+    if view is None:
         return ""
-    words = bare(told.words)
+    words = bare(view.words)
     place = record.place
     if place is None or not place.city or _within(_plain(place.city), _plain(words)):
         return words

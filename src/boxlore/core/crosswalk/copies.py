@@ -47,48 +47,48 @@ class CaptionContext:
 Xmp = Callable[[Record, ScanFile, CaptionContext], XmpValue | None]
 
 
-def _words(words: str, source: CaptionContext) -> Alt | None:
-    return alternative(words, source.language) if words.strip() else None
+def _words(words: str, context: CaptionContext) -> Alt | None:
+    return alternative(words, context.language) if words.strip() else None
 
 
 def _text(words: str) -> Text | None:
     return Text(words) if words.strip() else None
 
 
-def _in_its_language(view: StatementView, source: CaptionContext) -> Alt | None:
-    return alternative(view.words, view.language or source.language) if view.words.strip() else None
+def _in_its_language(view: StatementView, context: CaptionContext) -> Alt | None:
+    return alternative(view.words, view.language or context.language) if view.words.strip() else None
 
 
-def _title(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
+def _title(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
     if (view := record.first("title")) is not None:
-        return _in_its_language(view, source)
-    return _words(captions.title(record, brackets=source.brackets), source)
+        return _in_its_language(view, context)
+    return _words(captions.title(record, brackets=context.brackets), context)
 
 
-def _description(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
+def _description(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
     back = scan.side == "verso"
     words = captions.sentence(captions.inscription_line(record)) if back else captions.caption(record, "full")
     altered = "Altered version (coloured or retouched)." if scan.role == ALTERED else ""
-    return _words(" ".join(part for part in (altered, "The back." if back else "", words) if part), source)
+    return _words(" ".join(part for part in (altered, "The back." if back else "", words) if part), context)
 
 
-def _alt(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
+def _alt(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
     side = "The back of: " if scan.side == "verso" else ""
     altered = "Altered version of: " if scan.role == ALTERED else ""
-    return _words(altered + side + captions.alt_text(record), source)
+    return _words(altered + side + captions.alt_text(record), context)
 
 
-def _people(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
+def _people(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
     names = [captions.name_of(person) for person in record.shown()] if scan.side == "recto" else []
     return bag(*names) if names else None
 
 
-def _keywords(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
+def _keywords(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
     words = [view.words for view in record.all("keyword")] + [person.name for person in record.shown()]
     return bag(*dict.fromkeys(words)) if words else None
 
 
-def _creator(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
+def _creator(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
     names = tuple(Text(person.name) for person in record.shown("photographer"))
     return Seq(names) if names else None
 
@@ -106,7 +106,7 @@ def sure_day(record: Record) -> str:
     return plain if full and first is not None and first.sure is Sure.SURE else ""
 
 
-def _caption_writer(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
+def _caption_writer(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
     """The narrators whose words the caption rests on; the keeper, who typed them, is not named."""
     rests_on = [view for name in ("date", "place", "occasion", "story") for view in record.all(name)]
     rests_on += [person.told for person in record.people]
@@ -117,12 +117,12 @@ _LINK = re.compile(r"https?://[^\s<>\"]+[^\s<>\".,;)]")
 _FREE = ("creativecommons.org/publicdomain/", "rightsstatements.org/vocab/NoC")
 
 
-def _rights_link(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
+def _rights_link(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
     link = _LINK.search(record.words("rights"))
     return Text(link[0]) if link else None
 
 
-def _marked(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
+def _marked(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
     """Whether the picture is in copyright, if the words about rights say so (XMP Specification Part 2, 1.2.3)."""
     words = record.words("rights")
     if any(free in words for free in _FREE):
@@ -131,11 +131,11 @@ def _marked(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue 
     return Text("True") if held else None
 
 
-def _location(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
-    told = record.first("place")
-    if told is None:
+def _location(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
+    view = record.first("place")
+    if view is None:
         return None
-    fields: list[tuple[str, XmpValue]] = [("Iptc4xmpExt:LocationName", alternative(told.words, source.language))]
+    fields: list[tuple[str, XmpValue]] = [("Iptc4xmpExt:LocationName", alternative(view.words, context.language))]
     if record.place is not None:
         fields += _parts_of(record.place)
     return Bag((Struct(tuple(fields)),))
@@ -164,14 +164,14 @@ def inventory_number(record: Record) -> str:
     return "; ".join(part for part in (record.number, record.mark.long if record.mark else "") if part)
 
 
-def _artwork(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
+def _artwork(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
     """The print itself, as the object that the picture is of."""
     fields: list[tuple[str, XmpValue]] = [
-        ("Iptc4xmpExt:AOTitle", _title(record, scan, source) or alternative(record.number, source.language)),
+        ("Iptc4xmpExt:AOTitle", _title(record, scan, context) or alternative(record.number, context.language)),
         ("Iptc4xmpExt:AOSourceInvNo", Text(inventory_number(record))),
     ]
-    if source.holder:
-        fields.append(("Iptc4xmpExt:AOSource", Text(source.holder)))
+    if context.holder:
+        fields.append(("Iptc4xmpExt:AOSource", Text(context.holder)))
     if record.edtf:
         fields.append(("Iptc4xmpExt:AOCircaDateCreated", Text(record.edtf)))
     if described := _physical(record):
@@ -187,38 +187,40 @@ def _physical(record: Record) -> str:
     return ", ".join(part for part in parts if part)
 
 
-def source_words(record: Record, source: CaptionContext) -> str:
+def source_words(record: Record, context: CaptionContext) -> str:
     """One line by which the original can be found: holder, collection, number, mark, the archive's references."""
     references = [view.words.strip() for view in record.all("archive_reference")]
-    return "; ".join(part for part in (source.holder, source.collection, inventory_number(record), *references) if part)
+    return "; ".join(
+        part for part in (context.holder, context.collection, inventory_number(record), *references) if part
+    )
 
 
 def _legacy(part: Callable[[Place], str]) -> Xmp:
-    return lambda record, scan, source: _text(part(record.place)) if record.place else None
+    return lambda record, scan, context: _text(part(record.place)) if record.place else None
 
 
 def _field(name: str) -> Xmp:
-    def make(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
+    def make(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
         view = record.first(name)
-        return _in_its_language(view, source) if view is not None else None
+        return _in_its_language(view, context) if view is not None else None
 
     return make
 
 
-def _collection(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
-    link = (("mwg-coll:CollectionURI", Text(f"urn:uuid:{source.collection_id}")),) if source.collection_id else ()
-    return Bag((Struct((("mwg-coll:CollectionName", Text(source.collection)), *link)),))
+def _collection(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
+    link = (("mwg-coll:CollectionURI", Text(f"urn:uuid:{context.collection_id}")),) if context.collection_id else ()
+    return Bag((Struct((("mwg-coll:CollectionName", Text(context.collection)), *link)),))
 
 
-def _history(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
+def _history(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
     """What was done to the picture on the way to this copy, in words; nothing for a picture left as it is."""
-    if not source.made:
+    if not context.made:
         return None
-    fields = (("stEvt:action", Text("converted")), ("stEvt:parameters", Text(source.made)))
+    fields = (("stEvt:action", Text("converted")), ("stEvt:parameters", Text(context.made)))
     return Seq((Struct((*fields, ("stEvt:softwareAgent", Text(TOOL)))),))
 
 
-def _source_type(record: Record, scan: ScanFile, source: CaptionContext) -> XmpValue | None:
+def _source_type(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
     """The kind of original that was scanned; None for an altered version, for how it was altered is not known."""
     return None if scan.role == ALTERED else Text(SOURCE_TYPES.get(record.kind, PRINT_SOURCE))
 
@@ -228,12 +230,12 @@ XMP_ROWS: tuple[tuple[str, Xmp], ...] = (
     ("dc:description", _description),
     ("Iptc4xmpCore:AltTextAccessibility", _alt),
     ("Iptc4xmpExt:PersonInImage", _people),
-    ("Iptc4xmpExt:ImageRegion", lambda record, scan, source: regions(record, scan, source.language, source.turned)),
-    ("mwg-rs:Regions", lambda record, scan, source: faces(record, scan, source.turned)),
-    ("photoshop:DateCreated", lambda record, scan, source: _text(plain_date(record))),
-    ("dcterms:created", lambda record, scan, source: _text(record.edtf)),
+    ("Iptc4xmpExt:ImageRegion", lambda record, scan, context: regions(record, scan, context.language, context.turned)),
+    ("mwg-rs:Regions", lambda record, scan, context: faces(record, scan, context.turned)),
+    ("photoshop:DateCreated", lambda record, scan, context: _text(plain_date(record))),
+    ("dcterms:created", lambda record, scan, context: _text(record.edtf)),
     ("Iptc4xmpExt:LocationShown", _location),
-    ("Iptc4xmpCore:Location", lambda record, scan, source: _text(record.words("place"))),
+    ("Iptc4xmpCore:Location", lambda record, scan, context: _text(record.words("place"))),
     ("photoshop:City", _legacy(lambda place: place.city)),
     ("photoshop:State", _legacy(lambda place: place.admin1)),
     ("photoshop:Country", _legacy(lambda place: place.country)),
@@ -241,22 +243,22 @@ XMP_ROWS: tuple[tuple[str, Xmp], ...] = (
     ("Iptc4xmpExt:Event", _field("occasion")),
     ("dc:subject", _keywords),
     ("dc:creator", _creator),
-    ("photoshop:Credit", lambda record, scan, source: _text(source.holder)),
-    ("photoshop:Source", lambda record, scan, source: _text(source.collection)),
+    ("photoshop:Credit", lambda record, scan, context: _text(context.holder)),
+    ("photoshop:Source", lambda record, scan, context: _text(context.collection)),
     ("dc:rights", _field("rights")),
     ("xmpRights:UsageTerms", _field("rights")),
     ("xmpRights:WebStatement", _rights_link),
     ("xmpRights:Marked", _marked),
     ("photoshop:CaptionWriter", _caption_writer),
-    ("photoshop:Instructions", lambda record, scan, source: _text(record.words("care"))),
+    ("photoshop:Instructions", lambda record, scan, context: _text(record.words("care"))),
     ("mwg-coll:Collections", _collection),
     ("Iptc4xmpExt:ArtworkOrObject", _artwork),
-    ("dc:source", lambda record, scan, source: _text(source_words(record, source))),
-    ("dc:identifier", lambda record, scan, source: _text(record.number)),
+    ("dc:source", lambda record, scan, context: _text(source_words(record, context))),
+    ("dc:identifier", lambda record, scan, context: _text(record.number)),
     ("Iptc4xmpExt:DigitalSourceType", _source_type),
-    ("Iptc4xmpExt:DigImageGUID", lambda record, scan, source: Text(f"urn:uuid:{scan.id}")),
+    ("Iptc4xmpExt:DigImageGUID", lambda record, scan, context: Text(f"urn:uuid:{scan.id}")),
     ("xmpMM:History", _history),
-    ("xmp:MetadataDate", lambda record, scan, source: _text(record.changed_at)),
+    ("xmp:MetadataDate", lambda record, scan, context: _text(record.changed_at)),
 )
 """Property -> the function that gives its value. None writes nothing and keeps what the scan's file says, except for
 the properties of NOT_THE_PICTURES, which are then taken out."""
@@ -329,9 +331,9 @@ EXIF_ROWS: tuple[tuple[int, str, str], ...] = (
 """Exif tag, the property whose texts it takes, and what stands between several of them (DC-008, 4.6.4)."""
 
 
-def embedding_of(record: Record, scan: ScanFile, source: CaptionContext) -> Embedding:
+def embedding_of(record: Record, scan: ScanFile, context: CaptionContext) -> Embedding:
     """Everything that the copy of one scan carries. `record` must come from `core.records.audience.Recipient.seen`."""
-    values = {name: make(record, scan, source) for name, make in XMP_ROWS}
+    values = {name: make(record, scan, context) for name, make in XMP_ROWS}
     filled = {name: value for name, value in values.items() if value is not None}
     empty = [name for name, value in values.items() if value is None]
     datasets = [
@@ -347,5 +349,5 @@ def embedding_of(record: Record, scan: ScanFile, source: CaptionContext) -> Embe
         original_day=sure_day(record),
         unfilled=tuple(name for name in empty if name not in NOT_THE_PICTURES),
         unfilled_iim=tuple(key for key, name, texts in datasets if not texts and name not in NOT_THE_PICTURES),
-        drop_text=source.drop_text,
+        drop_text=context.drop_text,
     )

@@ -46,8 +46,8 @@ class Extent:
         self._date(record)
 
     def _date(self, record: Record) -> None:
-        told = record.first("date")
-        date = told.date if told else None
+        view = record.first("date")
+        date = view.date if view else None
         if date and date.first_year is not None:
             self.earliest = min(self.earliest or str(date.earliest), str(date.earliest))
         if date and date.last_year is not None:

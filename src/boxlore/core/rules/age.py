@@ -1,8 +1,16 @@
-"""“About five years old”: an age that is told, beside the birth and the picture's date.
+"""Ages that are told (“about five years old”), compared with the person's birth and the picture's date.
 
-Derived: an age in whole years is the years from birth to picture, one either way for a birthday; “about” gives two
-more (common practice, no source). Whose age it is: whoever is named before it in the same sentence, else the only
-person in the picture; otherwise nobody is asked about.
+Derived: an age in whole years is the time from birth to picture, give or take a year for the birthday; “about” allows
+two years more (common practice, no source). The age is taken to be that of the person named last before it in the
+same sentence, else of the only person in the picture; if there are several, nothing is said.
+
+    age    = [about] ("age" / "aged" / "at age" / "at the age of") [about] number
+           / [about] number ("years old" / "year-old" / "years of age" / ...)
+    about  = "about" / "around" / "some" / "perhaps" / "nearly" / "almost"
+    number = digits / "one" ... "twenty"
+
+Example: a picture of 1912 with the story `Aino, about five years old`; if Aino was born in 1899, she was 12 or 13 and
+it is asked which is right.
 """
 
 import re
@@ -12,7 +20,7 @@ from dataclasses import dataclass
 from boxlore.core.dates import lifetime
 from boxlore.core.dates.calendars import to_number
 from boxlore.core.dates.reading import DateReading
-from boxlore.core.findings import Finding, Severity
+from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.people.person import Person
 from boxlore.core.records.in_force import Record, StatementView
 from boxlore.core.statements import fold
@@ -35,6 +43,8 @@ _TOLD = ("story", "inscription", "occasion", "title", "note")
 
 @dataclass(frozen=True, slots=True)
 class _Age:
+    """An age found in words: the years told, how many more or fewer they may be, and where in the words it stands."""
+
     years: int
     slack: int
     at: int
@@ -42,22 +52,22 @@ class _Age:
 
 
 def ages_told(record: Record, people: Mapping[str, Person]) -> Iterator[Finding]:
-    """Ages in what is told of an item that do not fit a birth and the item's date."""
-    taken = record.first("date")
-    span = _days(taken.date) if taken else None
+    """A finding for each age told of an item that does not fit the person's birth and the item's date."""
+    date_view = record.first("date")
+    span = _days(date_view.date) if date_view else None
     if span is None:
         return
-    known = [person for one in record.shown() if (person := people.get(one.person)) is not None]
+    registered = [person for shown in record.shown() if (person := people.get(shown.person)) is not None]
     for name in _TOLD:
-        for told in record.all(name):
-            for age in _ages(told.words):
-                person = _whose(told, age, known)
+        for view in record.all(name):
+            for age in _ages(view.words):
+                person = _whose(view, age, registered)
                 born = _days(person.born) if person else None
                 if person is None or born is None:
                     continue
-                least, most = (span[0] - born[1]) / 365.2425, (span[1] - born[0]) / 365.2425
-                if age.years + 1 + age.slack < least or age.years - age.slack > most:
-                    yield _finding(record, person, age, max(int(least), 0), int(most))
+                fewest, oldest = (span[0] - born[1]) / 365.2425, (span[1] - born[0]) / 365.2425
+                if age.years + 1 + age.slack < fewest or age.years - age.slack > oldest:
+                    yield _age_finding(record, person, age, max(int(fewest), 0), int(oldest))
 
 
 def _ages(words: str) -> Iterator[_Age]:
@@ -69,21 +79,23 @@ def _ages(words: str) -> Iterator[_Age]:
         yield _Age(years, 2 if about else 0, match.start(), match[0])
 
 
-def _whose(told: StatementView, age: _Age, known: list[Person]) -> Person | None:
-    before = re.split(r"[.;!?]", fold(told.words)[: age.at])[-1]
+def _whose(view: StatementView, age: _Age, registered: list[Person]) -> Person | None:
+    """The person whose age it is (see the top of the file); None if that is not clear."""
+    before = re.split(r"[.;!?]", fold(view.words)[: age.at])[-1]
     named = [
-        (before.rfind(fold(form)), one)
-        for one in known
-        for call in (*one.calls, one.name)
+        (before.rfind(fold(form)), person)
+        for person in registered
+        for call in (*person.calls, person.name)
         for form in (call, call.split()[0] if call else "")
         if form and re.search(rf"(?<!\w){re.escape(fold(form))}(?!\w)", before)
     ]
     if named:
         return max(named, key=lambda pair: pair[0])[1]
-    return known[0] if len(known) == 1 else None
+    return registered[0] if len(registered) == 1 else None
 
 
 def _days(date: DateReading | None) -> tuple[int, int] | None:
+    """The first and the last day that a date may mean, as numbers of days; None if either is open."""
     if date is None or date.edtf is None:
         return None
     first, last = lifetime.possible(date.edtf)
@@ -92,14 +104,11 @@ def _days(date: DateReading | None) -> tuple[int, int] | None:
     return to_number(*first), to_number(*last)
 
 
-def _finding(record: Record, person: Person, age: _Age, least: int, most: int) -> Finding:
-    were = f"{least} to {most}" if least != most else str(most)
-    if most < 0:
-        were = "not yet born"
-    return Finding(
-        rule="date.age-told",
-        severity=Severity.ASK,
-        message=f"“{age.words.strip()}” is told of {person.name}, who was {were} ({record.date_display}): which is it?",
-        because=(f"born {person.born.display}",) if person.born else (),
-        source="derived; one year for the birthday, two more for “about”: common practice, no source",
-    )
+def _age_finding(record: Record, person: Person, age: _Age, youngest: int, oldest: int) -> Finding:
+    then = f"{youngest} to {oldest}" if youngest != oldest else str(oldest)
+    if oldest < 0:
+        then = "not yet born"
+    message = f"“{age.words.strip()}” is told of {person.name}, who was {then} ({record.date_display}): which is it?"
+    source = "derived; one year for the birthday, two more for “about”: common practice, no source"
+    because = [f"born {person.born.display}"] if person.born else []
+    return make_finding("date.age-told", Severity.ASK, message, source, *because)

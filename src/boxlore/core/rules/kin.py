@@ -1,11 +1,11 @@
-"""Arithmetic of lives and families: what cannot be, and what is worth asking. Nothing told is refused.
+"""Rules about the dates of people and their kin: what cannot be, and what is worth asking. Nothing told is refused.
+
+A finding is an error only if both dates are unqualified, and even their nearest days exclude it; else it asks.
 
 Sources. A mother's age: published bounds 10-54, below 10 and from 55 on edited as not stated (CDC/NCHS, *Health,
-United States*, sources and definitions: Age); the tighter and the fathers' limits, nine months between siblings,
-thirty years between generations of one: common practice, from memory. The longest life: Jeanne Calment, 21 February
-1875 to 4 August 1997, 122 years and 164 days. Marriage: in England girls from 12, boys from 14 until the Age of
-Marriage Act 1929, then 16.
-A finding is an error only if both dates are unqualified and even their nearest days exclude it; else it asks.
+United States*, sources and definitions: Age). The tighter limits, those of fathers, and nine months between siblings:
+common practice, from memory. The longest life: Jeanne Calment, 21 February 1875 to 4 August 1997, 122 years and 164
+days. Marriage: in England girls from 12, boys from 14 until the Age of Marriage Act 1929, then 16.
 """
 
 from collections.abc import Iterable, Iterator
@@ -16,7 +16,7 @@ from boxlore.core.dates import lifetime
 from boxlore.core.dates.calendars import to_number
 from boxlore.core.dates.edtf_values import Day
 from boxlore.core.dates.reading import DateReading
-from boxlore.core.findings import Finding, Severity
+from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.people.kin import Kin
 from boxlore.core.people.person import Person, Registry
 
@@ -26,15 +26,19 @@ MEMORY = "common practice, from memory"
 ENGLAND = "England: girls 12, boys 14 until the Age of Marriage Act 1929, then 16"
 
 YEAR = 365.2425
+"""Days of a mean year in the Gregorian calendar."""
 LONGEST_DAYS = 44724
+"""Days of the longest life (CALMENT)."""
 NINE_MONTHS = 270
-"""Days; twins and days around a birth aside (common practice, from memory)."""
+"""Days; the least between two children of one mother (common practice, from memory)."""
 TWINS = 3
+"""Days; children born no further apart are taken as twins (common practice, from memory)."""
 
 
 @dataclass(frozen=True, slots=True)
 class Limits:
-    """Ages at a child's birth, in years: outside the inner ones ask, outside the outer ones it cannot be."""
+    """A parent's age in years at a child's birth: below `young` or over `old` it is asked about, below `never` or over
+    `ever` it cannot be. `word` is the parent's name in a sentence."""
 
     word: str
     never: int
@@ -58,7 +62,8 @@ class Wedding:
 
 @dataclass(frozen=True, slots=True)
 class _When:
-    """A date as rough days from a fixed one: the nearest bounds, and whether any part is qualified."""
+    """A date as two numbers of days, its first and last likely day (`core.dates.lifetime.core`; None where it is open),
+    and whether any part of it is qualified."""
 
     first: int | None
     last: int | None
@@ -67,11 +72,19 @@ class _When:
 
 
 def look_over_people(people: Registry, weddings: Iterable[Wedding] = ()) -> Iterator[Finding]:
-    """Every finding about people and their links; `about` is the person's id."""
+    """Every finding about people, their kin and their weddings; `about` is the person's id.
+
+    Weddings told of a person alone are added to those given.
+    """
     kin = Kin(people)
     for ident in kin.own_ancestors():
-        yield _finding(people[ident], "kin.loop", Severity.ERROR, f"{people[ident].name} would be their own ancestor.",
-                       "nobody descends from themselves: derived")  # fmt: skip
+        yield make_finding(
+            "kin.loop",
+            Severity.ERROR,
+            f"{people[ident].name} would be their own ancestor.",
+            "nobody descends from themselves: derived",
+            about=ident,
+        )
     for person in people.values():
         yield from _life(person)
         yield from _parents(person, people)
@@ -92,15 +105,16 @@ def _number(day: Day | None) -> int | None:
     return to_number(*day) if day is not None and -5000 < day.year < 9999 else None
 
 
-def _gap(one: _When | None, other: _When | None) -> tuple[float, float] | None:
-    """The fewest and the most years from one date to another; None where either is open."""
-    if one is None or other is None or None in (one.first, one.last, other.first, other.last):
+def _gap(earlier: _When | None, later: _When | None) -> tuple[float, float] | None:
+    """The fewest and the most years from one date to another, below 0 if it is earlier; None if either is open."""
+    if earlier is None or later is None or None in (earlier.first, earlier.last, later.first, later.last):
         return None
-    return (other.first - one.last) / YEAR, (other.last - one.first) / YEAR  # type: ignore[operator]  # none is None
+    return (later.first - earlier.last) / YEAR, (later.last - earlier.first) / YEAR  # type: ignore[operator]  # none is None
 
 
 def _sure(*dates: _When | None) -> Severity:
-    return Severity.ASK if any(one is None or one.qualified for one in dates) else Severity.ERROR
+    """ERROR if all dates are known and unqualified, else ASK."""
+    return Severity.ASK if any(when is None or when.qualified for when in dates) else Severity.ERROR
 
 
 def _life(person: Person) -> Iterator[Finding]:
@@ -110,18 +124,30 @@ def _life(person: Person) -> Iterator[Finding]:
         return
     because = (f"born {born.display}", f"died {died.display}")
     if gap[1] < 0:
-        yield _finding(person, "life.backwards", _sure(born, died), f"{person.name} would have died before being born.",
-                       "derived", *because)  # fmt: skip
+        yield make_finding(
+            "life.backwards",
+            _sure(born, died),
+            f"{person.name} would have died before being born.",
+            "derived",
+            *because,
+            about=person.id,
+        )
     elif gap[0] * YEAR > LONGEST_DAYS:
         message = f"{person.name} would have lived {int(gap[0])} years, longer than anyone known."
-        yield _finding(person, "life.too-long", _sure(born, died), message, CALMENT, *because)
+        yield make_finding("life.too-long", _sure(born, died), message, CALMENT, *because, about=person.id)
 
 
 def _parents(person: Person, people: Registry) -> Iterator[Finding]:
     if len(person.mothers) > 1 or len(person.parents) - len(person.mothers) > 1:
-        names = ", ".join(people[one].name for one in person.parents if one in people)
-        yield _finding(person, "kin.parents", Severity.ASK, f"{person.name} has too many parents by blood: "
-                       f"{names}. Is one a step or adoptive parent, or one person twice?", "derived")  # fmt: skip
+        names = ", ".join(people[parent_id].name for parent_id in person.parents if parent_id in people)
+        yield make_finding(
+            "kin.parents",
+            Severity.ASK,
+            f"{person.name} has too many parents by blood: "
+            f"{names}. Is one a step or adoptive parent, or one person twice?",
+            "derived",
+            about=person.id,
+        )
     born = _when(person.born)
     for ident in person.parents:
         parent = people.get(ident)
@@ -141,17 +167,19 @@ def _parent_age(person: Person, parent: Person, limits: Limits, born: _When | No
     age = f"{max(int(gap[0]), 0)} to {int(gap[1])}" if int(gap[0]) != int(gap[1]) else str(int(gap[1]))
     if gap[1] < 0:
         words = f"{parent.name} would be younger than {person.name}, whose {limits.word} they are told to be."
-        yield _finding(person, f"kin.{limits.word}-age", _sure(born, theirs), words, "derived", *because)
+        yield make_finding(f"kin.{limits.word}-age", _sure(born, theirs), words, "derived", *because, about=person.id)
     elif gap[1] < limits.never or gap[0] > limits.ever:
         words = f"{parent.name} would have been {age} years old as {person.name}'s {limits.word}."
-        yield _finding(person, f"kin.{limits.word}-age", _sure(born, theirs), words, limits.source, *because)
+        yield make_finding(
+            f"kin.{limits.word}-age", _sure(born, theirs), words, limits.source, *because, about=person.id
+        )
     elif gap[1] < limits.young or gap[0] > limits.old:
         words = f"{parent.name} would have been {age} years old as {person.name}'s {limits.word}: is that so?"
-        yield _finding(person, f"kin.{limits.word}-age", Severity.ASK, words, limits.source, *because)
+        yield make_finding(f"kin.{limits.word}-age", Severity.ASK, words, limits.source, *because, about=person.id)
 
 
 def _after_death(person: Person, parent: Person, limits: Limits, born: _When | None) -> Iterator[Finding]:
-    """Born after the mother's death, or more than nine months after the father's."""
+    """A finding if a child was born after the mother's death, or more than nine months after the father's."""
     died = _when(parent.died)
     gap = _gap(died, born)
     if gap is None or died is None or born is None:
@@ -161,38 +189,54 @@ def _after_death(person: Person, parent: Person, limits: Limits, born: _When | N
         later = "" if limits is MOTHER else "more than nine months "
         words = f"{person.name} would be born {later}after the death of {parent.name}, told as the {limits.word}."
         because = (f"{parent.name} died {died.display}", f"born {born.display}")
-        yield _finding(
-            person, f"kin.{limits.word}-dead", _sure(born, died), words, f"derived; nine months: {MEMORY}", *because
+        yield make_finding(
+            f"kin.{limits.word}-dead",
+            _sure(born, died),
+            words,
+            f"derived; nine months: {MEMORY}",
+            *because,
+            about=person.id,
         )
 
 
 def _siblings(person: Person, people: Registry, kin: Kin) -> Iterator[Finding]:
-    """Full siblings, or children of one mother, under nine months apart, twins aside; each pair once."""
+    """A finding for two children of one mother who are less than nine months apart, and no twins; each pair once."""
     born = _when(person.born)
     for ident in kin.siblings(person.id):
-        other = people[ident]
-        if other.id <= person.id or not set(person.mothers) & set(other.mothers):
+        sibling = people[ident]
+        if sibling.id <= person.id or not set(person.mothers) & set(sibling.mothers):
             continue
-        theirs = _when(other.born)
+        theirs = _when(sibling.born)
         gap = _gap(born, theirs)
         if gap is None or born is None or theirs is None or born.first != born.last or theirs.first != theirs.last:
             continue
         days = abs(round(gap[0] * YEAR))
         if TWINS < days < NINE_MONTHS:
-            words = f"{person.name} and {other.name}, of one mother, would be born {days} days apart: is a date wrong?"
-            yield _finding(person, "kin.siblings", Severity.ASK, words, f"nine months, twins aside: {MEMORY}",
-                           f"born {born.display}", f"born {theirs.display}")  # fmt: skip
+            words = (
+                f"{person.name} and {sibling.name}, of one mother, would be born {days} days apart: is a date wrong?"
+            )
+            yield make_finding(
+                "kin.siblings",
+                Severity.ASK,
+                words,
+                f"nine months, twins aside: {MEMORY}",
+                f"born {born.display}",
+                f"born {theirs.display}",
+                about=person.id,
+            )
 
 
 def _links(person: Person, people: Registry, kin: Kin) -> Iterator[Finding]:
+    """A finding for two people who are told as married, and as parent and child."""
     for spouse in person.spouses:
         if spouse in people and (spouse in person.parents or person.id in people[spouse].parents):
             words = f"{person.name} and {people[spouse].name} are told as married and as parent and child."
-            yield _finding(person, "kin.spouse", Severity.ERROR, words, "derived")
+            yield make_finding("kin.spouse", Severity.ERROR, words, "derived", about=person.id)
 
 
-def _weddings(people: Registry, told: Iterable[Wedding]) -> Iterator[Wedding]:
-    yield from told
+def _weddings(people: Registry, weddings: Iterable[Wedding]) -> Iterator[Wedding]:
+    """The weddings given, then those of which only a date is told of one person."""
+    yield from weddings
     for person in people.values():
         for when in person.married:
             yield Wedding((person.id,), when)
@@ -209,22 +253,19 @@ def _wedding(wedding: Wedding, people: Registry) -> Iterator[Finding]:
         gap = _gap(born, day)
         if gap is not None and born is not None and gap[1] < 0:
             words = f"{person.name} would have married before being born ({born.display})."
-            yield _finding(person, "marriage.age", _sure(born, day), words, "derived", *because)
+            yield make_finding("marriage.age", _sure(born, day), words, "derived", *because, about=person.id)
         elif gap is not None and gap[1] < _youngest(person, day):
             words = f"{person.name} would have married at {int(gap[1])} or younger: is a date wrong?"
-            yield _finding(person, "marriage.age", Severity.ASK, words, ENGLAND, *because)
+            yield make_finding("marriage.age", Severity.ASK, words, ENGLAND, *because, about=person.id)
         after = _gap(died, day)
         if after is not None and died is not None and after[0] > 0:
             words = f"{person.name} would have married after dying ({died.display})."
-            yield _finding(person, "marriage.after-death", _sure(died, day), words, "derived", *because)
+            yield make_finding("marriage.after-death", _sure(died, day), words, "derived", *because, about=person.id)
 
 
 def _youngest(person: Person, day: _When) -> int:
+    """The least age in years for a marriage on that day, by the law of England (ENGLAND)."""
     act = date(1929, 5, 10).toordinal()
     if day.first is not None and day.first >= act:
         return 16
     return 12 if person.sex[:1].lower() == "f" else 14
-
-
-def _finding(person: Person, rule: str, severity: Severity, message: str, source: str, *because: str) -> Finding:
-    return Finding(rule=rule, severity=severity, message=message, because=because, source=source, about=person.id)

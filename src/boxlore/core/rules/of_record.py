@@ -1,7 +1,7 @@
-"""What a record still asks for: rules that look at one record and return findings, all of them at once.
+"""Rules about one record: what is missing, unclear or in conflict. They return all findings at once.
 
-A rule is one row of RULES: a function from the record (and the people in it) to findings. Nothing told is
-refused here; a finding says what to ask or mend, why, and where the rule comes from.
+A rule is one row of RULES: a function from the record and the registry of people to findings. Nothing that was told is
+refused here; a finding says what to ask or to mend, why, and where the rule comes from.
 """
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
@@ -9,12 +9,13 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 from boxlore.core.dates import lifetime
 from boxlore.core.dates.lifetime import Comparison
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
-from boxlore.core.findings import Finding, Severity
+from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.people.person import Person
 from boxlore.core.records.in_force import Record
 from boxlore.core.rules.age import ages_told
 
 People = Mapping[str, Person]
+"""The registry: person id -> person."""
 RecordRule = Callable[[Record, People], Iterator[Finding]]
 
 MINIMUM = "caption minimum (who, when, where, occasion): common practice, no source"
@@ -35,50 +36,53 @@ _WANTED = (
 
 def _missing(record: Record, people: People) -> Iterator[Finding]:
     for name, words in _WANTED:
-        told = record.shown() if name == "person" else record.all(name)
-        if not told and name not in record.not_known:
-            yield _finding(f"{name}.missing", Severity.ASK, f"Nobody has said {words}.", MINIMUM)
+        answers = record.shown() if name == "person" else record.all(name)
+        if not answers and name not in record.not_known:
+            yield make_finding(f"{name}.missing", Severity.ASK, f"Nobody has said {words}.", MINIMUM)
     if not (record.all("story") or record.all("occasion") or {"story", "occasion"} & record.not_known):
-        yield _finding("story.missing", Severity.NOTE, "No story or occasion is told.", MINIMUM)
+        yield make_finding("story.missing", Severity.NOTE, "No story or occasion is told.", MINIMUM)
 
 
 def _unkept(record: Record, people: People) -> Iterator[Finding]:
     if record.mark is None:
-        yield _finding("kept.missing", Severity.ASK, "It has no box and folder yet.", OURS)
+        yield make_finding("kept.missing", Severity.ASK, "It has no box and folder yet.", OURS)
 
 
 def _asking(record: Record, people: People) -> Iterator[Finding]:
-    """Words whose reading waits for the keeper."""
+    """A finding for words that can be read in several ways, or not at all, until the keeper has chosen."""
     for name in ("date", "place"):
-        for told in record.all(name):
-            if told.asks:
-                why = f"“{_short(told.words)}” can be read in more than one way, or not at all"
-                yield _finding(
-                    f"{name}.asks", Severity.ASK, f"Which {name} is meant by “{_short(told.words)}”?", OURS, why
+        for view in record.all(name):
+            if view.asks:
+                why = f"“{_short(view.words)}” can be read in more than one way, or not at all"
+                yield make_finding(
+                    f"{name}.asks", Severity.ASK, f"Which {name} is meant by “{_short(view.words)}”?", OURS, why
                 )
     for shown in record.people:
         if shown.told.asks:
-            yield _finding("person.asks", Severity.ASK, f"Which “{_short(shown.told.words)}” is meant?", OURS)
+            yield make_finding("person.asks", Severity.ASK, f"Which “{_short(shown.told.words)}” is meant?", OURS)
 
 
 def _disagreeing(record: Record, people: People) -> Iterator[Finding]:
     for conflict in record.conflicts:
-        said = tuple(f"{told.said_by or told.source.said}: “{_short(told.words)}”" for told in conflict.told)
-        yield _finding(f"{conflict.field}.conflict", Severity.ASK, f"Sources disagree: {conflict.why}.", OURS, *said)
+        versions = tuple(f"{view.said_by or view.source.said}: “{_short(view.words)}”" for view in conflict.told)
+        yield make_finding(
+            f"{conflict.field}.conflict", Severity.ASK, f"Sources disagree: {conflict.why}.", OURS, *versions
+        )
 
 
 def _place_then(record: Record, people: People) -> Iterator[Finding]:
-    told = record.first("place")
-    for asks in told.place.findings if told and told.place else ():
-        yield _finding(asks.rule, Severity.NOTE, asks.message, asks.source)
+    """The findings that the reading of the place has, such as a country that did not exist in the picture's year."""
+    view = record.first("place")
+    for asks in view.place.findings if view and view.place else ():
+        yield make_finding(asks.rule, Severity.NOTE, asks.message, asks.source)
 
 
 def _from_files(record: Record, people: People) -> Iterator[Finding]:
-    """An embedded caption or date only raises a question: it may be about the copy, not the picture."""
+    """A question for each caption, title or date that a scan's file holds: it may be about the scan or the copy."""
     for scan in record.scans:
         for name, words in EMBEDDED_WORDS.read(scan.embedded).lines:
             if name in ("caption", "title", "date") and words:
-                yield _finding(
+                yield make_finding(
                     f"scan.{name}",
                     Severity.ASK,
                     f"The {scan.side} scan's file says ({name}): “{_short(words)}”. Is that so of the picture?",
@@ -87,7 +91,7 @@ def _from_files(record: Record, people: People) -> Iterator[Finding]:
 
 
 def _beside_a_life(record: Record, people: People) -> Iterator[Finding]:
-    """Pictures from before a birth or after a death, as exactly as the dates allow (`core.dates.lifetime`)."""
+    """A finding for each person shown who was not yet born or had died, as far as the dates tell (`lifetime`)."""
     taken = record.date
     if taken is None:
         return
@@ -97,17 +101,14 @@ def _beside_a_life(record: Record, people: People) -> Iterator[Finding]:
         born, died = (person.born, person.died) if person else (None, None)
         if born and born.edtf and (answer := lifetime.before_birth(taken, born.edtf)) is not Comparison.SILENT:
             message = f"{shown.name} was not yet born ({born.display}): someone else, or another date?"
-            yield _finding("date.before-birth", Severity(answer), message, OURS, because)
+            yield make_finding("date.before-birth", Severity(answer), message, OURS, because)
         if died and died.edtf and (answer := lifetime.after_death(taken, died.edtf)) is not Comparison.SILENT:
             message = f"{shown.name} had died ({died.display}): a copy, a grave, or someone else?"
-            yield _finding("date.after-death", Severity(answer), message, OURS, because)
-
-
-def _finding(rule: str, severity: Severity, message: str, source: str, *because: str) -> Finding:
-    return Finding(rule=rule, severity=severity, message=message, because=because, source=source)
+            yield make_finding("date.after-death", Severity(answer), message, OURS, because)
 
 
 def _short(words: str) -> str:
+    """The words on one line, at most 60 letters."""
     line = " ".join(words.split())
     return line if len(line) <= 60 else f"{line[:59]}…"
 

@@ -1,39 +1,40 @@
-"""What records say only together: the same day or occasion at two places far apart."""
+"""A rule over several records: the same day or occasion is told at two places that are far apart."""
 
 from collections.abc import Iterable, Iterator
 
-from boxlore.core.findings import Finding, Severity
+from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.places.reading import distance_km
 from boxlore.core.records.in_force import Record
 
 FAR_KM = 300
-"""A day's journey by rail before motorways (ours); nearer is nobody's business."""
+"""In km: about a day's journey by rail. Places nearer than that raise no question (common practice, no source)."""
 
 Where = tuple[str, str, tuple[float, float]]
+"""An item's number, the name of its place, and (latitude, longitude) in degrees."""
 
 
 class Together:
-    """Fed record after record; keeps only where each day and occasion was. Memory grows with days, not words."""
+    """The rule, given record after record with `add`. It remembers only where each day and each occasion was."""
 
     def __init__(self) -> None:
         self._seen: dict[str, list[Where]] = {}
 
     def add(self, record: Record) -> Iterator[tuple[str, Finding]]:
-        """The number of the item and the finding, where an earlier record of that day lay far away."""
+        """(the item's number, finding) if an earlier record of the same day or occasion was far away."""
         place = record.place
         if place is None or (point := place.point) is None:
             return
-        for key, said in _days(record):
+        for key, when in _days(record):
             earlier = self._seen.setdefault(key, [])
-            far = next((one for one in earlier if distance_km(point, one[2]) > FAR_KM), None)
+            far = next((visit for visit in earlier if distance_km(point, visit[2]) > FAR_KM), None)
             if far is not None:
-                yield record.number, _finding(said, place.name, far)
-            if not any(one[1] == place.name for one in earlier):
+                yield record.number, _far_finding(when, place.name, far)
+            if not any(visit[1] == place.name for visit in earlier):
                 earlier.append((record.number, place.name, point))
 
 
 def _days(record: Record) -> Iterable[tuple[str, str]]:
-    """What must have been in one place: a day known exactly, an occasion of the family."""
+    """(key, words) of what must have been in one place: a day that is known exactly, an event of the family."""
     if len(record.edtf) == 10 and record.edtf.replace("-", "").isdigit():
         yield record.edtf, f"on {record.date_display}"
     occasion = record.first("occasion")
@@ -41,11 +42,8 @@ def _days(record: Record) -> Iterable[tuple[str, str]]:
         yield occasion.meant, f"at “{occasion.words[:60]}”"
 
 
-def _finding(said: str, name: str, far: Where) -> Finding:
-    return Finding(
-        rule="place.far",
-        severity=Severity.ASK,
-        message=f"{name} and {far[1]} both {said}: which of the two was it, or was it another day?",
-        because=(f"{far[0]} is told of {far[1]}, more than {FAR_KM} km away",),
-        source="common practice, no source",
-    )
+def _far_finding(when: str, name: str, far: Where) -> Finding:
+    number, far_name, _ = far
+    message = f"{name} and {far_name} both {when}: which of the two was it, or was it another day?"
+    because = f"{number} is told of {far_name}, more than {FAR_KM} km away"
+    return make_finding("place.far", Severity.ASK, message, "common practice, no source", because)

@@ -121,8 +121,8 @@ def _containers_of(record: Record, house: House) -> list[Container]:
 
 def condition_of(record: Record) -> ConditionNoted:
     """What the rules of `core.originals.condition` need to know of an item."""
-    told = record.first("date")
-    date = told.date if told else None
+    view = record.first("date")
+    date = view.date if view else None
     return ConditionNoted(
         kind=record.kind,
         process=record.words("process"),

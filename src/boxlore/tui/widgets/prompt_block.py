@@ -163,8 +163,8 @@ def made_of(meant: Understood | StatementView) -> tuple[StyledText, ...]:
     value = meant.reading.value
     if isinstance(value, DateReading):
         return _date_parts(value) or ("kept as told; not read as a date",)
-    found = isinstance(value, PlaceReading) and value.best
-    return ("= ", meant.shown) if found else ("kept as told; not in the list of places",)
+    reading = isinstance(value, PlaceReading) and value.best
+    return ("= ", meant.shown) if reading else ("kept as told; not in the list of places",)
 
 
 def _date_parts(date: DateReading | None) -> tuple[StyledText, ...]:
