@@ -38,6 +38,7 @@ COMMANDS: dict[str, str] = {
     "offer": "The list an archive sees first.",
     "transfer": "The package for an archive.",
     "verify": "Fixity of scans, copies and packages.",
+    "restore": "The backups of the database, and the way back to one.",
     "date": "What is understood of a date.",
     "place": "What is understood of a place.",
     "places": "The family's own places; a bigger gazetteer of your own.",
@@ -75,6 +76,7 @@ def boxlore(ctx: click.Context, collection: Path | None) -> None:
     Without a command, at a terminal, Boxlore opens the last collection or asks which.
     """
     ctx.obj = collection or Path()
+    talk.say_warnings()
     if ctx.invoked_subcommand is None:
         if not (sys.stdin.isatty() and sys.stdout.isatty()):
             click.echo(ctx.get_help())

@@ -26,6 +26,19 @@ def say_findings(findings: Sequence[Finding]) -> int:
     return 1 if findings else 0
 
 
+def say_warnings() -> None:
+    """From now on, write what a task logs as a warning (it stopped nothing) as a sentence for the person."""
+    import logging
+
+    class Sentences(logging.Handler):
+        def emit(self, record: logging.LogRecord) -> None:
+            say(record.getMessage())
+
+    logger = logging.getLogger("boxlore")
+    if not logger.handlers:
+        logger.addHandler(Sentences())
+
+
 class Bar:
     """A `tasks.collection.progress.Progress` drawn as a bar; `shown` is rich's, or None to draw nothing."""
 

@@ -11,14 +11,16 @@ from contextlib import closing, contextmanager, suppress
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot
-from boxlore.store import schema
-from boxlore.store.copying import PART, WAIT_SECONDS, copy_to, free_name, put_in_place
+from boxlore.store import backups, schema
+from boxlore.store.backups import damaged, why_not
+from boxlore.store.copying import PART, WAIT_SECONDS, put_in_place
 from boxlore.store.projections import rebuild
 
 DATABASE = "collection.sqlite"
 
 _WRITING = ("journal_mode = WAL", "synchronous = FULL", "secure_delete = ON", "foreign_keys = OFF")
-_HEADER = 100
+HEADER = 100
+"""Bytes of a database's header."""
 
 
 def make_database(path: Path, collection: str) -> None:
@@ -41,18 +43,18 @@ def check_file(path: Path) -> None:
     """Read the header, without writing. Raises CouldNot unless it is a whole collection of a version that we know."""
     try:
         with open(path, "rb") as file:
-            head = file.read(_HEADER)
+            head = file.read(HEADER)
             size = os.fstat(file.fileno()).st_size
     except FileNotFoundError as error:
         raise CouldNot(f"There is no collection in {path.parent}.", "Name its folder with -c FOLDER.") from error
     except OSError as error:
         raise CouldNot(f"{path} cannot be read ({error.strerror}).", "Ask whoever owns the file.") from error
-    if len(head) < _HEADER or head[:16] != b"SQLite format 3\0":
+    if len(head) < HEADER or head[:16] != b"SQLite format 3\0":
         raise damaged(path, "its first bytes are not those of a database")
     if _number(head, 68) != schema.APPLICATION_ID:
         raise CouldNot(f"{path} is a database of another program.", "Nothing was touched.")
     check_version(path, _number(head, 60))
-    if size < _size_in_header(head) and not _log_beside(path):
+    if is_cut_short(path, head, size):
         raise damaged(path, "it is cut short")
 
 
@@ -65,13 +67,6 @@ def check_version(path: Path, version: int) -> None:
         )
 
 
-def damaged(path: Path, why: str) -> CouldNot:
-    """The CouldNot for a damaged database; it names the newest backup."""
-    backups = sorted((path.parent / "backups").glob("*.sqlite"), key=lambda backup: backup.stat().st_mtime)
-    newest = f"The newest backup is {backups[-1]}." if backups else "There is no backup beside it."
-    return CouldNot(f"{path} is damaged ({why}). Nothing was touched.", newest)
-
-
 @contextmanager
 def errors_in_words(path: Path) -> Iterator[None]:
     """Turn an error of SQLite while reading into a CouldNot."""
@@ -80,6 +75,8 @@ def errors_in_words(path: Path) -> Iterator[None]:
     except sqlite3.OperationalError as error:
         if "interrupted" in str(error) or "closed" in str(error):
             raise CouldNot("The collection was closed while it was being read.") from error
+        if "decode" in str(error):
+            raise damaged(path, why_not(error)) from error
         why = f"{path} could not be read ({error})."
         raise CouldNot(why, "Close other programs that use it and try again.") from error
     except sqlite3.DatabaseError as error:
@@ -94,7 +91,7 @@ def bring_up_to_date(path: Path) -> None:
         version = schema.version_of(db)
         check_version(path, version)
         if version < schema.VERSION:
-            copy_to(db, free_name(path.parent / "backups", f"before-version-{schema.VERSION}"))
+            backups.keep(db, path.parent, f"before-version-{schema.VERSION}")
             schema.migrate(db)
         if db.execute("SELECT 1 FROM meta WHERE name = ?", (schema.STALE,)).fetchone():
             _rebuild_projections(db)
@@ -152,7 +149,7 @@ def _size_in_header(head: bytes) -> int:
     return _number(head, 28) * (65536 if page == 1 else page) if head[24:28] == head[92:96] else 0
 
 
-def _log_beside(path: Path) -> bool:
-    """Whether there is a write-ahead log with something in it."""
+def is_cut_short(path: Path, head: bytes, size: int) -> bool:
+    """Whether the file is shorter than its header tells; a log beside it may hold the rest."""
     log = path.with_name(path.name + "-wal")
-    return log.exists() and log.stat().st_size > 0
+    return size < _size_in_header(head) and not (log.exists() and log.stat().st_size > 0)

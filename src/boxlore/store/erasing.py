@@ -18,7 +18,7 @@ while another program holds a lock on the file or on a backup.
 """
 
 import sqlite3
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from contextlib import closing, contextmanager
 from pathlib import Path
 
@@ -30,6 +30,16 @@ _BUSY = (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED)
 
 STRUCK = "struck"
 """Replaces the line that says what an act did (`act.what`), if that line may repeat struck words."""
+
+PIECE = 40
+"""The line about an act never repeats more characters of a statement than these."""
+
+Tomb = tuple[str, str, str, str, str, str]
+"""A tombstone's columns, in the order of TOMB; no words are among them."""
+
+TOMB = "statement, subject_kind, subject, field, struck_at, by"
+
+_DROP_DRAFTS = "DELETE FROM draft WHERE subject = ? AND field = ?"
 
 _ACTS = """
     WITH RECURSIVE touched (act) AS (
@@ -92,11 +102,13 @@ def _is_busy(error: sqlite3.Error) -> bool:
 
 
 def _strike_backups(db: sqlite3.Connection, folder: Path) -> None:
-    tombs = db.execute("SELECT statement, subject, field FROM tombstone WHERE finished = 0").fetchall()
+    tombs = db.execute(f"SELECT {TOMB} FROM tombstone WHERE finished = 0").fetchall()
     backups = folder / "backups"
     for left_over in backups.glob(f"*{PART}*"):
         left_over.unlink()
     for backup in sorted(backups.glob("*.sqlite")):
+        if not backup.stat().st_size:
+            continue  # SQLite would throw away the log beside an empty file, which may be all that is left
         try:
             strike_backup(backup, tombs)
         except sqlite3.DatabaseError as error:
@@ -105,24 +117,53 @@ def _strike_backups(db: sqlite3.Connection, folder: Path) -> None:
             # a backup that cannot be changed is named by the proof, which follows
 
 
-def strike_backup(path: Path, tombs: Iterable[tuple[str, str, str]]) -> None:
-    """Delete the rows of these tombstones (statement, subject, field) from a backup, and write its file anew.
+def strike_backup(path: Path, tombs: Sequence[Tomb], *, finished: bool = True) -> int:
+    """Delete the rows of these tombstones from a backup, and write its file anew if there were any.
 
-    It works for a backup of any version, because the table `statement` keeps its name and columns for ever.
+    It works for a backup of any version, because the table `statement` keeps its name and columns for ever. The
+    tombstones go in, `finished` or not, so that the backup knows what was struck if it is brought back. Returns how
+    many statements were deleted.
     """
     with closing(sqlite3.connect(path, isolation_level=None, timeout=1)) as db:
         db.execute("PRAGMA journal_mode = DELETE")
         db.execute("PRAGMA secure_delete = ON")
         db.execute("BEGIN IMMEDIATE")
-        delete_statements(db, [statement for statement, _, _ in tombs])
-        for _, subject, field in tombs:
-            db.execute("DELETE FROM draft WHERE subject = ? AND field = ?", (subject, field))
-        if version_of(db) == VERSION:
-            rebuild(db)
-        else:
-            _empty_projections(db)
+        words = _words_of(db, [tomb[0] for tomb in tombs])
+        drafts = sum(db.execute(_DROP_DRAFTS, (tomb[2], tomb[3])).rowcount for tomb in tombs)
+        if words or drafts:
+            delete_statements(db, [tomb[0] for tomb in tombs])
+            quiet_acts(db, words)
+            _project_again(db)
+        db.executemany(
+            f"INSERT OR IGNORE INTO tombstone ({TOMB}, finished) VALUES (?, ?, ?, ?, ?, ?, ?)",
+            [(*tomb, int(finished)) for tomb in tombs],
+        )
         db.execute("COMMIT")
-        db.execute("VACUUM")
+        if words or drafts:
+            db.execute("VACUUM")
+        return len(words)
+
+
+def _words_of(db: sqlite3.Connection, statements: Iterable[str]) -> list[str]:
+    rows = (db.execute("SELECT words FROM statement WHERE id = ?", (ident,)).fetchone() for ident in statements)
+    return [row[0] for row in rows if row]
+
+
+def _project_again(db: sqlite3.Connection) -> None:
+    """Make the projections again, the index of words from nothing: rows deleted from it leave their words behind."""
+    if version_of(db) == VERSION:
+        rebuild(db)
+    else:
+        _empty_projections(db)
+    db.execute("INSERT INTO words_index (words_index) VALUES ('rebuild')")
+
+
+def quiet_acts(db: sqlite3.Connection, words: Iterable[str]) -> None:
+    """Blank the lines about acts that repeat the beginning of struck words, unless that is very short."""
+    for told in words:
+        start = told.strip()[:PIECE]
+        if len(start) > PIECE // 4:
+            db.execute("UPDATE act SET what = ? WHERE instr(lower(what), lower(?))", (STRUCK, start))
 
 
 def delete_statements(db: sqlite3.Connection, ids: Iterable[str]) -> None:

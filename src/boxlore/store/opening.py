@@ -19,6 +19,7 @@ from boxlore.core.originals.history import Stated
 from boxlore.core.records.in_force import Material
 from boxlore.core.statements import Kind, Subject
 from boxlore.store import log, material, queries, schema, searching
+from boxlore.store.backups import clear_away
 from boxlore.store.connecting import (
     DATABASE,
     bring_up_to_date,
@@ -380,7 +381,8 @@ class Store:
 
 
 def _ready_to_write(path: Path) -> sqlite3.Connection:
-    """The connection for writing, with the tables brought up to date and a strike that waited finished."""
+    """The connection for writing, with the tables brought up to date and what a kill left undone finished."""
+    clear_away(path.parent)
     bring_up_to_date(path)
     db = connect_to_write(path)
     if is_pending(db):

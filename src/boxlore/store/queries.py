@@ -37,6 +37,10 @@ from boxlore.store.rows import (
 from boxlore.store.schema import FEW_KINDS
 from boxlore.store.values import ActDone, Draft, Past
 
+GIVEN = "given "
+"""How names in `meta` begin that hold the highest number of a series ever given (`given TRA`), which a backup that
+was brought back may not know."""
+
 ContainerPath = tuple[tuple[str, str], ...]
 """(kind, label) of each container from the outermost inwards."""
 
@@ -253,7 +257,7 @@ def last_position(db: sqlite3.Connection, container: str) -> int:
 def next_number_count(db: sqlite3.Connection, letters: str) -> int:
     query = f"SELECT max({COUNT_SQL}) FROM statement WHERE field = 'number' AND {NUMBERED_SQL}"
     row = db.execute(query, number_bounds(letters)).fetchone()
-    return int(row[0] or 0) + 1
+    return max(int(row[0] or 0), int(meta(db, GIVEN + letters) or 0)) + 1
 
 
 def scan_by_sha256(db: sqlite3.Connection, digest: str) -> str:

@@ -30,7 +30,8 @@ What always holds
 - A person, event or place goes only if nothing else has to do with it: no other reading means it, it is nobody's
   narrator, and it has no statements from other acts.
 - A tombstone stays for ever. What is read in from a file later is not taken if its subject and field were struck
-  (`Store.struck`), so joining two copies does not bring the words back.
+  (`Store.struck`), so joining two copies does not bring the words back. The backups get the tombstones too: a backup
+  that is brought back has all that was struck since taken out of it first (`restoring`).
 - A strike is reported as finished only when step 2 is.
 
 An example. Of a picture of a harbour Leida Rourke told s1, "a dock hand". In another act she corrected it to s2, "Ants
@@ -54,11 +55,11 @@ from dataclasses import dataclass
 from functools import partial
 
 from boxlore.core.statements import fold
-from boxlore.store.erasing import STRUCK, delete_statements, empty_log, is_pending, rewrite_files
+from boxlore.store.erasing import delete_statements, empty_log, is_pending, quiet_acts, rewrite_files
 from boxlore.store.opening import Store
 from boxlore.store.projections import forget
 from boxlore.store.rows import MEANT, SELECT, statement_of
-from boxlore.store.strike_proof import PIECE, files_holding, search_folder
+from boxlore.store.strike_proof import files_holding, search_folder
 
 __all__ = ["StrikeReport", "files_holding", "finish", "pending", "strike"]
 
@@ -142,7 +143,7 @@ def _take_out(db: sqlite3.Connection, asked: list[str], by: str, now: str) -> tu
         db.execute("INSERT OR REPLACE INTO tombstone VALUES (?, ?, ?, ?, ?, ?, 0)", tomb)
         _drop_drafts(db, one.subject.id, one.field, ids, words)
     delete_statements(db, [one.id for one, _ in struck])
-    _quiet_acts(db, words)
+    quiet_acts(db, words)
     forget(db, struck, {ident for (ident,) in meant if ident})
     return len(struck), words
 
@@ -160,14 +161,6 @@ def _drop_drafts(db: sqlite3.Connection, subject: str, field: str, ids: set[str]
         line = fold(typed.strip())
         if replaces in ids or any(line in fold(one) or fold(one.strip()) in line for one in words):
             db.execute("DELETE FROM draft WHERE subject = ? AND field = ? AND slot = ?", (subject, field, slot))
-
-
-def _quiet_acts(db: sqlite3.Connection, words: list[str]) -> None:
-    """Blank the lines about acts that repeat the beginning of struck words, unless that is very short."""
-    for one in words:
-        start = one.strip()[:PIECE]
-        if len(start) > PIECE // 4:
-            db.execute("UPDATE act SET what = ? WHERE instr(lower(what), lower(?))", (STRUCK, start))
 
 
 def _with_earlier_forms(db: sqlite3.Connection, asked: Iterable[str]) -> set[str]:

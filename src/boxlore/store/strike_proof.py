@@ -23,11 +23,9 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from boxlore.core.statements import fold
+from boxlore.store.erasing import PIECE
 
 CHUNK = 1 << 20
-PIECE = 40
-"""The most characters of a piece. The line about an act never repeats more of a statement than these."""
-
 _DATABASE = re.compile(r"\.sqlite(-wal|-shm|-journal)?\Z")
 
 _TEXTS = "SELECT words FROM statement UNION ALL SELECT words FROM draft UNION ALL SELECT value FROM reading"

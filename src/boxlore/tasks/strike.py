@@ -8,6 +8,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.containers import looks_like_number
 from boxlore.core.statements import Kind, Subject
+from boxlore.store.backups import FOLDER
 from boxlore.store.strike import StrikeReport, finish, pending, strike
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Collection
@@ -65,6 +66,7 @@ def strike_out(
     stopped: Callable[[], bool] = lambda: False,
 ) -> StrikeReport:
     """Strike these statements; waits for other readers until `stopped`."""
+    collection.back_up_before("striking")
     by, now = collection.by, collection.clock.now()
     return strike(collection.store, statements, by=by, now=now, waiting=waiting, stopped=stopped)
 
@@ -79,6 +81,11 @@ def finish_pending(collection: Collection) -> bool:
 def carriers(collection: Collection, report: StrikeReport) -> list[str]:
     """Files of the collection's folder that still carry the words, relative to it."""
     return [Path(path).relative_to(collection.folder).as_posix() for path in report.left_in]
+
+
+def is_backup(path: str) -> bool:
+    """Whether one of the `carriers` is a backup: one that is damaged, for every other is struck as well."""
+    return path.startswith(f"{FOLDER}/")
 
 
 def not_searched(collection: Collection) -> list[str]:

@@ -6,6 +6,7 @@ become statements when the collection is opened again.
 """
 
 import asyncio
+import sys
 import traceback
 from concurrent.futures import Executor, Future, ThreadPoolExecutor
 from contextlib import ExitStack
@@ -15,7 +16,8 @@ from pathlib import Path
 from rich.text import Text
 from textual.app import App
 
-from boxlore.core.errors import BoxloreError
+from boxlore.core.errors import BoxloreError, CouldNot
+from boxlore.tasks.collection.backups import ListedBackup, has_backups, restore, said
 from boxlore.tasks.collection.last_opened import last_collection, remember
 from boxlore.tasks.collection.opening import DATABASE, Collection, open_collection
 from boxlore.tasks.collection.progress import Progress
@@ -24,6 +26,7 @@ from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.showing import Showing
 from boxlore.tui import colours
 from boxlore.tui.keys import bound
+from boxlore.tui.screens.backups import choose_backup
 from boxlore.tui.screens.empty_collection import BareScreen
 from boxlore.tui.screens.item import ItemScreen
 from boxlore.tui.screens.start import StartScreen
@@ -46,11 +49,15 @@ class Boxlore(App[int]):
         narrator: str = "",
         interviewer: str = "",
         showing: Showing | None = None,
+        broken: tuple[Path, str] | None = None,
     ) -> None:
+        """`broken` is a folder whose collection could not be opened, and why."""
         super().__init__()
         self.showing = showing or Showing()
         self.collection = collection
         self.made: Path | None = None
+        self.wanted: ListedBackup | None = None
+        self._broken = broken
         self._narrator, self._interviewer = narrator, interviewer
         self._opened = ExitStack()
         self._ahead: Future[Listing] | None = None
@@ -66,7 +73,8 @@ class Boxlore(App[int]):
     async def on_mount(self) -> None:
         self._signals.hear()
         if self.collection is None:
-            await self.push_screen(StartScreen(self.open_folder, self.make_demo, self.open_made))
+            ways = (self.open_folder, self.make_demo, self.restore, self.open_made)
+            await self.push_screen(StartScreen(*ways, broken=self._broken))
         else:
             await self.show_collection(self.collection)
 
@@ -136,11 +144,36 @@ class Boxlore(App[int]):
         await self.push_screen(WorkingScreen("The demonstration", job, lambda: None))
         return ""
 
-    async def open_made(self) -> None:
-        """Open the demonstration just made, if one was."""
+    async def restore(self, folder: Path) -> str:
+        """Ask which backup shall come back, bring it back, and open it when its report is closed. Returns ''."""
+
+        async def chosen(wanted: ListedBackup) -> None:
+            def job(progress: Progress) -> list[str]:
+                progress.begin("Bringing it back", 0)
+                lines = said(restore(folder, wanted.backup.path), wanted)
+                self.made = folder
+                return lines
+
+            await self.push_screen(WorkingScreen("Bring back a backup", job, lambda: None))
+
+        await choose_backup(self, folder, chosen)
+        return ""
+
+    async def open_made(self) -> str:
+        """Open what was just made or brought back, if anything was. Returns what went wrong, or ''."""
         folder, self.made = self.made, None
-        if folder is not None:
-            await self.open_folder(folder)
+        return "" if folder is None else await self.open_folder(folder)
+
+    async def action_backups(self) -> None:
+        """Ask which backup shall come back, then leave: it is brought back when the collection is closed."""
+
+        async def chosen(wanted: ListedBackup) -> None:
+            if await self._kept():
+                self.wanted = wanted
+                self.exit(0)
+
+        if self.collection is not None:
+            await choose_backup(self, self.collection.folder, chosen)
 
     def close_collections(self) -> None:
         """Close the collections that were opened from the first screen."""
@@ -195,16 +228,24 @@ def run(
     """
     folder = collection
     if folder is None or (folder == Path() and not (folder / DATABASE).is_file()):
-        folder = last_collection()
+        folder = Path() if has_backups(Path()) else last_collection()
     with ExitStack() as stack:
-        opened = None
-        if folder is not None:
-            opened = stack.enter_context(open_collection(folder, fallback_read_only=True, on_day=on_day))
-            remember(folder)
-        app = Boxlore(opened, narrator=narrator, interviewer=interviewer, showing=showing)
+        opened, broken = None, None
+        try:
+            if folder is not None:
+                opened = stack.enter_context(open_collection(folder, fallback_read_only=True, on_day=on_day))
+                remember(folder)
+        except CouldNot as error:
+            if folder is None or not has_backups(folder) or not sys.stdin.isatty():
+                raise
+            broken = folder, str(error)
+        app = Boxlore(opened, narrator=narrator, interviewer=interviewer, showing=showing, broken=broken)
         app.read_ahead(stack.enter_context(ThreadPoolExecutor(1)))
         try:
             code = app.run()
         finally:
             app.close_collections()
+    if app.wanted is not None and app.collection is not None:
+        for words in said(restore(app.collection.folder, app.wanted.backup.path), app.wanted):
+            print(words)
     return 3 if app.return_code else code or 0

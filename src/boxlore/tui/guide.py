@@ -46,6 +46,8 @@ AFTER: Sections = (
             "Do not suggest names. “Who is this?” is a better question than “Is this Aunt Ida?”",
             "Something private? F6 in that prompt: family only, or nobody but the keeper. If they wish it had not been "
             "said at all: F4, then “strike”. It is then taken out for good, from backups too.",
+            "Something went badly wrong? Each time you leave, a backup is made. Press Esc, choose “Bring back a "
+            "backup”, and the collection is as it was then. What is there now is kept too, and can come back itself.",
             "A dashed question under “Worth asking” is only a question. You need not answer it.",
             "Stop after about an hour and a half, sooner if the teller is tired.",
         ),

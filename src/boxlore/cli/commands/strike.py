@@ -6,7 +6,7 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.tasks.sitting.recovering import open_for_writing
-from boxlore.tasks.strike import BEYOND, carriers, meant, not_searched, strike_out, targets
+from boxlore.tasks.strike import BEYOND, carriers, is_backup, meant, not_searched, strike_out, targets
 
 
 @click.command()
@@ -39,9 +39,14 @@ def strike(ctx: click.Context, about: str, field: str, words: str, yes: bool, as
     if not report.finished:
         talk.say("The words are out of use; their last traces go when the other program closes the collection.")
         ctx.exit(1)
-    talk.say(f"Struck. No byte of the collection's database or backups holds the words any more. {BEYOND}")
+    broken = [path for path in carrying if is_backup(path)]
+    where = "database" if broken else "database or backups"
+    talk.say(f"Struck. No byte of the collection's {where} holds the words any more. {BEYOND}")
+    for path in broken:
+        talk.say(f"Still in {path}: it is damaged and cannot be changed; delete it.")
     for path in carrying:
-        talk.say(f"Still in {path}: made before; make it again, or delete it.")
+        if path not in broken:
+            talk.say(f"Still in {path}: made before; make it again, or delete it.")
     for path in unsearched:
         talk.say(f"Not searched: {path} is compressed. If it was made with the words in it, make it again.")
     if report.again:

@@ -129,6 +129,7 @@ class Answered:
 
 def read_answer(collection: Collection, path: Path) -> Answered:
     """Take the archive's answer in, in one act; a line that says nothing leaves its item as it was."""
+    collection.back_up_before("an answer")
     act = collection.act(f"an archive's answer to the offer was read: {path.name}")
     counted = {"yes": 0, "no": 0}
     refused: list[str] = []

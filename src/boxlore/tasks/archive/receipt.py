@@ -41,6 +41,7 @@ class Received:
 def read_receipt(collection: Collection, path: Path, *, archive: str = "") -> Received:
     """Take a receipt in, in one act. A line about an item that is not here is refused by its number and line."""
     source = Source(Said.DOCUMENT, f"receipt {path.name}" + (f" of {archive}" if archive else ""))
+    collection.back_up_before("a receipt")
     act = collection.act(f"a receipt of an archive was read: {path.name}")
     accessions: dict[str, None] = {}
     refused: list[str] = []

@@ -4,6 +4,8 @@
 """
 
 import getpass
+import logging
+import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field, replace
@@ -16,12 +18,16 @@ from boxlore.core.fields.language import language_tag
 from boxlore.core.people.person import Registry, build_registry
 from boxlore.core.statements import Kind, Reading, Statement, Subject
 from boxlore.disk.writing import write_whole
+from boxlore.store.backups import way_back
 from boxlore.store.opening import Store, create, open_store
 from boxlore.store.values import Change
+from boxlore.tasks.collection.backups import CLOSING, has_backups, keep
 from boxlore.tasks.collection.clock import Clock
 from boxlore.tasks.collection.settings import FILE_NAME, Settings, as_toml, check_settings, read_settings
 
 DATABASE = "collection.sqlite"
+_log = logging.getLogger("boxlore")
+
 FOLDERS = ("scans", "recordings", "papers", "backups")
 
 
@@ -34,6 +40,8 @@ class Collection:
     store: Store
     clock: Clock
     by: str
+    unsaid: list[str] = field(default_factory=list)
+    """What went wrong without stopping anything, for the keeper to read when the collection is closed."""
     _people: Registry = field(default_factory=Registry)
     _people_at: int = -1
 
@@ -48,6 +56,15 @@ class Collection:
             self._people_at = self.store.people_version
             self._people = build_registry(self.store.people())
         return self._people
+
+    def back_up_before(self, step: str) -> None:
+        """Make a backup before a step of the kinds that `tasks.collection.backups` names; a refusal is no fault."""
+        self.back_up(f"before {step}")
+
+    def back_up(self, why: str) -> None:
+        """Make a backup if something was told since the last one."""
+        if self.store.writable and (words := keep(self.store, why, self.clock.now(), self.settings.backups_mb)):
+            self.unsaid.append(words)
 
     def act(self, what: str) -> "Act":
         """A new act: rows that are made, and undone, together."""
@@ -121,6 +138,8 @@ def start(folder: Path, settings: Settings, *, on_day: date | None = None, ident
     """Make a new collection in `folder`, with a new id or `ident`. Raises WrongUse if one is there already."""
     if has_collection(folder):
         raise WrongUse(f"{folder} already holds a collection.", "Open it, or choose another folder.")
+    if has_backups(folder):
+        raise WrongUse(f"{folder} holds the backups of a collection. {way_back(folder)}", "Or choose another folder.")
     check_settings(folder / FILE_NAME, settings)
     write_whole(folder / FILE_NAME, as_toml(settings).encode())
     for name in FOLDERS:
@@ -137,18 +156,32 @@ def has_collection(folder: Path) -> bool:
 def open_collection(
     folder: Path, *, write: bool = True, fallback_read_only: bool = False, on_day: date | None = None
 ) -> Iterator[Collection]:
-    """Open the collection in `folder`. Raises CouldNot if there is none, or if it is written to elsewhere."""
+    """Open the collection in `folder`. Raises CouldNot if there is none, or if it is written to elsewhere.
+
+    On closing a backup is made, and what was left unsaid is logged as a warning.
+    """
     if not has_collection(folder):
+        if has_backups(folder):
+            raise CouldNot(f"There is no {folder / DATABASE}, but there are backups of it.", way_back(folder))
         raise CouldNot(
             f"There is no collection in {folder}.",
             "Make one with: boxlore new FOLDER. Or name it with -c FOLDER.",
         )
     settings = read_settings(folder)
     store = open_store(folder, write=write, fallback_read_only=fallback_read_only)
-    try:
-        yield Collection(folder, settings, store, Clock(store.last_time(), on_day), _who())
-    finally:
-        store.close()
+    with store:
+        collection = Collection(folder, settings, store, Clock(store.last_time(), on_day), _who())
+        try:
+            yield collection
+        finally:
+            _close(collection)
+
+
+def _close(collection: Collection) -> None:
+    if not isinstance(sys.exception(), KeyboardInterrupt):  # then nobody wants to wait; the next closing makes it
+        collection.back_up(CLOSING)
+    for words in dict.fromkeys(collection.unsaid):
+        _log.warning(words)
 
 
 def _who() -> str:

@@ -28,6 +28,7 @@ class Settings:
     bracketed_titles: bool = False
     paper: str = "a4"
     fixity_days: int = 365
+    backups_mb: int = 1000
 
 
 _ALLOWED: Mapping[str, tuple[object, ...]] = {
@@ -48,6 +49,7 @@ _WHY: Mapping[str, str] = {
     "bracketed_titles": "true: titles made by us stand in square brackets; false: they do not (DACS 2.3.3).",
     "paper": "a4 or letter.",
     "fixity_days": "After so many days the scans are due to be read again (boxlore verify).",
+    "backups_mb": "Megabytes that the backups of the database may take; the oldest thin out, the newest always stays.",
 }
 
 
@@ -105,6 +107,8 @@ def _check(path: Path, name: str, value: object) -> None:
         raise WrongUse(f"{path}: {name} is “{value}”.", f"It may be {choices}.")
     if name == "fixity_days" and not 1 <= int(str(value)) <= 36_500:
         raise WrongUse(f"{path}: fixity_days is {value}.", "It must be 1 or more days; 365 is usual.")
+    if name == "backups_mb" and int(str(value)) < 1:
+        raise WrongUse(f"{path}: backups_mb is {value}.", "It must be 1 or more megabytes; 1000 is usual.")
     if name == "prefix" and not (2 <= len(str(value)) <= 7 and str(value).isascii() and str(value).isupper()):
         raise WrongUse(f"{path}: prefix is “{value}”.", "It must be two to seven capital letters, such as TR.")
     if name == "series" and not (len(str(value)) == 1 and "A" <= str(value) <= "Z"):

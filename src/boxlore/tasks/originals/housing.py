@@ -128,6 +128,7 @@ def carry_out(collection: Collection, plan: Plan) -> str:
         raise WrongUse("This cannot be done as it stands.", " ".join(plan.problems))
     if not plan.steps:
         return ""
+    collection.back_up_before("moving originals")
     act = collection.act(plan.title)
     for step in plan.steps:
         kind = Kind.ITEM if step.field == KEPT else Kind.CONTAINER

@@ -81,6 +81,7 @@ def merge(collection: Collection, keep: Person, other: Person) -> str:
         raise WrongUse(f"{keep.name} is one person already.")
     if other.id in {*keep.parents, *keep.spouses} or keep.id in {*other.parents, *other.spouses}:
         raise WrongUse(f"{keep.name} and {other.name} are parent and child, or married.", "Mend that link first.")
+    collection.back_up_before("merging people")
     act = collection.act(f"{other.name} is the same person as {keep.name}")
     act.state(Subject(Kind.PERSON, other.id), "merged_into", keep.id, audience="keeper")
     act.done()
@@ -108,6 +109,7 @@ def split(
     """Make a second person of one: `statements` (ids) of the person move over, and in `items` (ids) the new one is
     meant. If the person was made by a merging, that is taken back first with `unmerge`."""
     wanted, in_items = set(statements), set(items)
+    collection.back_up_before("parting people")
     act = collection.act(f"{name} parted from {person.name}")
     made = act.new(Kind.PERSON)
     act.state(made, "name", name)
@@ -149,6 +151,8 @@ def unmerge(collection: Collection, person: Person) -> int:
         for told, _ in collection.store.statements(Subject(Kind.PERSON, ident))
         if told.field == "merged_into"
     }
+    if acts:
+        collection.back_up_before("parting people")
     for act in acts:
         take_back(collection, act)
     return len(acts)

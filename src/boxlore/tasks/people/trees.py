@@ -67,6 +67,7 @@ class _Known:
 def import_tree(collection: Collection, path: Path, *, name: str = "", progress: Progress = QUIET) -> ImportResult:
     """Take a tree file in, or bring what came from it before up to date. One act: undone as one."""
     tree, encoding = read_file(path)
+    collection.back_up_before("a tree file")
     taking = _Taking(collection, tree, name or path.stem)
     taking.taken.encoding = encoding.codec
     if encoding.doubt:

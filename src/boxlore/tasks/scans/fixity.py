@@ -208,6 +208,7 @@ def _relative(path: Path, folder: Path) -> str:
 
 def register_again(collection: Collection, wrong_files: Iterable[Verified]) -> int:
     """Note the new path of each scan that was found elsewhere. No file is touched. Returns how many were noted."""
+    collection.back_up_before("registering scans again")
     act = collection.act("scans found again by their bytes")
     count = 0
     for verified in wrong_files:

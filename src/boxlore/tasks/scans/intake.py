@@ -106,6 +106,7 @@ def take_in(
 ) -> list[IntakeResult]:
     """Carry out a plan, in batches of one act each. Items that cannot be taken are refused, and the others taken."""
     planned = list(plan)
+    collection.back_up_before("taking scans in")
     progress.begin("Taking in", len(planned))
     settings = collection.settings
     count = collection.store.next_number_count(settings.prefix, settings.series)

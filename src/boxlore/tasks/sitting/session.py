@@ -55,7 +55,7 @@ from boxlore.core.records.in_force import Record, ScanFile, StatementView
 from boxlore.core.rules.of_record import look_over
 from boxlore.core.sitting.stages import Stage, Step, move
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Statement, Subject, Sure, fold
-from boxlore.store.strike import StrikeReport, strike
+from boxlore.store.strike import StrikeReport
 from boxlore.store.values import Draft, Past, Settlement
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
@@ -63,7 +63,7 @@ from boxlore.tasks.collection.records import record_of
 from boxlore.tasks.sitting.item_list import still_to_ask
 from boxlore.tasks.sitting.prompts import PROMPTS, Prompt, read_prompts
 from boxlore.tasks.sitting.recovering import recover_drafts
-from boxlore.tasks.strike import finish_pending
+from boxlore.tasks.strike import finish_pending, strike_out
 from boxlore.tasks.telling.markers import Markers
 from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.understanding import Understood, around_record, person_reading
@@ -374,14 +374,8 @@ class Sitting:
     def strike(self, statement: str, progress: Progress = QUIET) -> StrikeReport:
         """Take words out for good, at the teller's wish. Waits while another program reads the collection."""
         progress.begin("Striking the words", 0)
-        clock = self.collection.clock
-        return strike(
-            self.collection.store,
-            [statement],
-            by=self.collection.by,
-            now=clock.now(),
-            waiting=lambda why: progress.begin(why, 0),
-            stopped=progress.stopped,
+        return strike_out(
+            self.collection, [statement], waiting=lambda why: progress.begin(why, 0), stopped=progress.stopped
         )
 
     # undo and redo

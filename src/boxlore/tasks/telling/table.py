@@ -28,6 +28,7 @@ def tell_from(collection: Collection, path: Path, how: Telling, said: Callable[[
     read as answers, one `CODE: words` a line. Every row that can be taken is taken, in one act; the others come back
     with their reasons.
     """
+    collection.back_up_before("a table")
     teller = Teller(collection)
     act = collection.act(f"told from {path.name}")
     refused: list[NotTaken] = []

@@ -43,7 +43,7 @@ HERE = (
     ("course", "This sitting", "agreement, rest, recording, close"),
 )
 
-LIGHT, LEAVE, SURVEY = "light", "leave", "survey"
+LIGHT, LEAVE, SURVEY, BACKUPS = "light", "leave", "survey", "backups"
 
 
 async def open_menu(screen: MenuHost) -> None:
@@ -54,6 +54,7 @@ async def open_menu(screen: MenuHost) -> None:
     choices += [
         Choice("language", "Language told in", f"Ctrl+L  now “{screen.sitting.language}”"),
         Choice(LIGHT, "Light or dark colours"),
+        Choice(BACKUPS, "Bring back a backup", "as the collection was before"),
         Choice(LEAVE, "Leave", "Ctrl+Q"),
     ]
 
@@ -65,6 +66,8 @@ async def open_menu(screen: MenuHost) -> None:
             from boxlore.tui.screens.survey import ask_box
 
             await ask_box(screen)
+        elif value == BACKUPS:
+            await screen.app.run_action(BACKUPS, default_namespace=screen.app)
         elif value == LIGHT:
             screen.app.theme = "paper" if screen.app.theme == "lamp" else "lamp"
         else:

@@ -8,6 +8,7 @@ from textual.containers import Vertical
 from textual.screen import Screen
 
 from boxlore.core.errors import BoxloreError
+from boxlore.tasks.collection.backups import has_backups
 from boxlore.tasks.collection.opening import DATABASE, start
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tui.keys import bound
@@ -36,23 +37,42 @@ FIVE = (
 class StartScreen(Screen[None]):
     """Offers to start a collection, open one or see the demonstration.
 
-    `opened` opens a folder, `demo` makes the demonstration in one; `resumed` is called whenever this screen is on top
-    again.
+    `opened` opens a folder, `demo` makes the demonstration in one, `restore` asks for a backup of one and brings it
+    back; `resumed` is called whenever this screen is on top again and returns what went wrong, or ''. `broken` is a
+    folder that could not be opened, and why.
     """
 
     AUTO_FOCUS = ""
     BINDINGS = bound(
-        ("s,1", "start"), ("o,2", "open"), ("d,3", "demo"), ("f1", "guide"), ("escape", "more"), ("ctrl+q,q", "leave")
+        ("s,1", "start"),
+        ("o,2", "open"),
+        ("d,3", "demo"),
+        ("r,4", "restore"),
+        ("f1", "guide"),
+        ("escape", "more"),
+        ("ctrl+q,q", "leave"),
     )
     DEFAULT_CSS = """
     StartScreen { align: center middle; }
     StartScreen .card { width: 76; }
     """
 
-    def __init__(self, opened: FolderAction, demo: FolderAction, resumed: Callable[[], Awaitable[None]]) -> None:
+    def __init__(
+        self,
+        opened: FolderAction,
+        demo: FolderAction,
+        restore: FolderAction,
+        resumed: Callable[[], Awaitable[str]],
+        broken: tuple[Path, str] | None = None,
+    ) -> None:
         super().__init__()
-        self._opened, self._demo, self._resumed = opened, demo, resumed
-        self._note = Line(id="note")
+        self._opened, self._demo, self._restore, self._resumed = opened, demo, restore, resumed
+        self._broken = broken
+        self._note, self._way_back = Line(id="note"), Line(("  R  ", "bold $primary"), "Bring back a backup\n")
+        self._five = Line(
+            ("Five keys are enough:\n", "$faint"),
+            *[part for cap, use in FIVE for part in ((f"  {cap:<7}", "bold"), f"{use}\n")],
+        )
 
     def compose(self) -> ComposeResult:
         with Vertical(classes="card"):
@@ -63,12 +83,21 @@ class StartScreen(Screen[None]):
                 ("  O  ", "bold $primary"), "Open one that is there\n",
                 ("  D  ", "bold $primary"), "See the demonstration: the Tamm and Rourke families\n",
             )  # fmt: skip
-            yield Line("Five keys are enough:", classes="faint")
-            yield Line(*[part for cap, use in FIVE for part in ((f"  {cap:<7}", "bold"), f"{use}\n")])
+            yield self._way_back
+            yield self._five
             yield self._note
 
     def on_mount(self) -> None:
-        self._note.display = False
+        self._note.display = self._way_back.display = False
+        if self._broken is not None:
+            self._offer(*self._broken)
+
+    def _offer(self, folder: Path, words: str) -> None:
+        """Say why a collection could not be opened, and offer its backups in place of the keys to learn."""
+        self._broken = folder, words
+        self._way_back.display, self._five.display = True, False
+        self._note.styles.max_height = 8  # a path or two are in it
+        self.say(words)
 
     def say(self, words: str) -> None:
         """Show what went wrong, in a sentence."""
@@ -77,7 +106,8 @@ class StartScreen(Screen[None]):
         self._note.say(words)
 
     async def on_screen_resume(self) -> None:
-        await self._resumed()
+        if words := await self._resumed():
+            self.say(words)
 
     async def action_start(self) -> None:
         """Start a collection."""
@@ -105,9 +135,13 @@ class StartScreen(Screen[None]):
 
         async def answer(answers: dict[str, str]) -> str:
             folder = Path(answers["folder"]).expanduser()
-            if not (folder / DATABASE).is_file():
+            if not (folder / DATABASE).is_file() and not has_backups(folder):
                 return f"There is no collection in {folder}."
-            return await self._opened(folder)
+            words = await self._opened(folder)
+            if words and has_backups(folder):
+                self._offer(folder, words)
+                return ""
+            return words
 
         await Form("Open a collection", [Blank("folder", "Folder", str(Path.cwd()))], answer).open(self.app)
 
@@ -119,6 +153,18 @@ class StartScreen(Screen[None]):
 
         blank = Blank("folder", "Folder for it", "~/tamm_family", "Made if it is not there; delete it when you like.")
         await Form("The demonstration", [blank], answer).open(self.app)
+
+    async def action_restore(self) -> None:
+        """Bring a backup back: of the collection that could not be opened, else of one that is named."""
+
+        async def answer(answers: dict[str, str]) -> str:
+            return await self._restore(Path(answers["folder"]).expanduser())
+
+        if self._broken is not None:
+            await self._restore(self._broken[0])
+        else:
+            blank = Blank("folder", "Folder of the collection", str(Path.cwd()))
+            await Form("Bring back a backup", [blank], answer).open(self.app)
 
     async def action_guide(self) -> None:
         """Show the guide."""
@@ -134,6 +180,7 @@ class StartScreen(Screen[None]):
             Choice("start", "Start"),
             Choice("open", "Open"),
             Choice("demo", "Demonstration"),
+            Choice("restore", "Bring back a backup", "as the collection was before"),
             Choice("leave", "Leave"),
         ]
         await self.app.push_screen(Choices("Boxlore", choices, answer))
