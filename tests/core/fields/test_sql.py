@@ -6,7 +6,7 @@ from operator import attrgetter
 from typing import Any
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 from tests.core.fields.strategies import IDS, VALUES
 
@@ -50,6 +50,7 @@ def test_sqlite_finds_what_the_codec_wrote(
 ) -> None:
     value = data.draw(VALUES[field])
     words = FIELDS[field].codec.write(value)
+    assume("\0" not in words)  # to SQLite's own functions text ends there ("NUL characters in strings", 2021)
     (found,) = DB.execute(f"SELECT {sql} FROM (SELECT ? AS words)", (words,)).fetchone()
     assert found == part(value)
 

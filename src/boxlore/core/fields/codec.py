@@ -135,21 +135,21 @@ class Facts:
     def text(self, name: str, default: str | None = None) -> str:
         value = self._members.get(name)
         value = default if value is None else value
-        if not isinstance(value, str):
+        if type(value) is not str:
             raise ValueError(name)
         return value
 
     def whole(self, name: str, default: int | None = None) -> int:
         value = self._members.get(name)
         value = default if value is None else value
-        if not isinstance(value, int) or isinstance(value, bool):
+        if type(value) is not int:  # true and false are ints to isinstance
             raise ValueError(name)
         return value
 
     def number(self, name: str, default: float | None = None) -> float:
         value = self._members.get(name)
         value = default if value is None else value
-        if not isinstance(value, int | float) or isinstance(value, bool):
+        if type(value) is not int and type(value) is not float:
             raise ValueError(name)
         return value
 

@@ -4,6 +4,7 @@ import math
 import re
 from dataclasses import dataclass
 from datetime import datetime
+from functools import lru_cache
 
 from boxlore.core.fields.codec import Codec, as_json, facts_of, one_word, whole
 
@@ -102,6 +103,7 @@ def _write_size(size: SizeMm) -> str:
     return " x ".join(f"{side:.10g}" for side in size.sides)
 
 
+@lru_cache(1024)
 def _parse_size(words: str) -> SizeMm:
     text = words.strip()
     if text.casefold().endswith("mm"):
