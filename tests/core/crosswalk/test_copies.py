@@ -14,7 +14,8 @@ from boxlore.core.crosswalk.embedding import Alt, Bag, Embedding, Seq, Struct, T
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import Place, PlaceReading
-from boxlore.core.records.in_force import Material, Record, ScanFile, build
+from boxlore.core.records.building import build
+from boxlore.core.records.in_force import Material, Record, ScanFile
 from boxlore.core.statements import KEEPER, Kind, Reading, ReadingValue, Said, Statement, Subject, Sure
 from boxlore.core.statements import Source as SaidBy
 

@@ -12,7 +12,8 @@ from boxlore.core.people.latest_birth import Pictured, latest_births
 from boxlore.core.people.person import Registry, build_registry
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.audience import Recipient, To
-from boxlore.core.records.in_force import Material, Record, build
+from boxlore.core.records.building import build
+from boxlore.core.records.in_force import Material, Record
 from boxlore.core.records.living import Life, life_of
 from boxlore.core.records.withheld import Withheld, withhold
 from boxlore.core.rules.kin import Wedding
