@@ -4,6 +4,7 @@ from boxlore.cli.plain_sitting import Plain
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.in_force import StatementView
+from boxlore.tasks.sitting import correcting
 
 
 def who(plain: Plain, _: str) -> None:
@@ -38,7 +39,7 @@ def change(plain: Plain, words: str, aspect: str, allowed: tuple[str, ...] = ())
     value, _, number = words.partition(" ")
     if not value or (allowed and value not in allowed and not value.startswith("archive:")):
         raise WrongUse(f"“{value[:20]}” cannot be meant.", f"One of: {', '.join(allowed)}." if allowed else "")
-    plain.sitting.change(plain.record, _meant(plain, number.strip()), **{aspect: value})
+    correcting.change(plain.sitting, plain.record, _meant(plain, number.strip()), **{aspect: value})
     plain.read_again()
     plain.say(f"Noted: {value}.")
 
@@ -52,7 +53,7 @@ def settle(plain: Plain, words: str) -> None:
         raise WrongUse("Nothing else is said there, so there is nothing to settle.")
     if how not in ("", "both", "doubtful"):
         raise WrongUse("It can be settled as this one, both, or doubtful.", "Say .settle 3 both.")
-    plain.sitting.settle(plain.record, view.field, views, "" if how else view.statement, outcome=how)
+    correcting.settle(plain.sitting, plain.record, view.field, views, "" if how else view.statement, outcome=how)
     plain.read_again()
     plain.say("Settled. What the others said stays on record.")
 

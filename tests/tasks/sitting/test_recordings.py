@@ -20,7 +20,7 @@ from boxlore.core.sitting.stages import OutOfTurn, Step
 from boxlore.core.statements import Kind, Subject
 from boxlore.disk.fixity import sha256_of
 from boxlore.tasks.collection.opening import Collection, open_collection
-from boxlore.tasks.sitting import course, time_log
+from boxlore.tasks.sitting import correcting, course, time_log
 from boxlore.tasks.sitting.prompts import PROMPTS
 from boxlore.tasks.sitting.recordings import files, keep_paper, keep_recording, of_sitting, sittings, verify_kept
 from boxlore.tasks.sitting.session import Sitting
@@ -222,7 +222,7 @@ def test_the_log_by_time_code_and_what_outside_never_sees(sitting: Sitting, cloc
     clock.seconds += 30
     say(sitting, 3, "For us alone.")
     record = sitting.record(item(sitting, 3))
-    sitting.change(record, record.all("story")[0], audience="family")
+    correcting.change(sitting, record, record.all("story")[0], audience="family")
     chapters, log = time_log.write_log(sitting.collection, sitting.id, tmp_path / "out")
     assert [row["words"] for row in rows(log)] == ["'=The regatta.", "What happened in the war.", "For us alone."]
     assert [(row["time"], row["number"], row["closed"]) for row in rows(log)] == [

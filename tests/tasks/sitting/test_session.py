@@ -16,6 +16,7 @@ from boxlore.core.statements import Kind, Said, Subject, Sure
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import by_suffix
+from boxlore.tasks.sitting import correcting
 from boxlore.tasks.sitting.item_list import BARE, BEGUN, TOLD, Listing, filtered
 from boxlore.tasks.sitting.linking import RELATIONS, relate, related_lines, same_as, story_about
 from boxlore.tasks.sitting.prompts import PROMPTS, Prompt
@@ -204,21 +205,21 @@ def test_same_as_before_is_one_act(sitting: Sitting) -> None:
 def test_audience_and_sureness_replace_the_statement(sitting: Sitting) -> None:
     say(sitting, 1, WHO, "Anna Berg")
     told = sitting.record(item(sitting, 1)).all("person")[0]
-    sitting.change(sitting.record(item(sitting, 1)), told, audience="family")
+    correcting.change(sitting, sitting.record(item(sitting, 1)), told, audience="family")
     told = sitting.record(item(sitting, 1)).all("person")[0]
-    sitting.change(sitting.record(item(sitting, 1)), told, sure=Sure.GUESS)
+    correcting.change(sitting, sitting.record(item(sitting, 1)), told, sure=Sure.GUESS)
     record = sitting.record(item(sitting, 1))
     assert len(record.shown()) == 1
     assert (record.shown()[0].told.audience, record.shown()[0].told.sure) == ("family", Sure.GUESS)
     assert record.shown()[0].person
     with pytest.raises(WrongUse, match="no audience"):
-        sitting.change(record, record.shown()[0].told, audience="friends")
+        correcting.change(sitting, record, record.shown()[0].told, audience="friends")
 
 
 def test_a_correction_keeps_audience_and_sureness(sitting: Sitting) -> None:
     say(sitting, 1, STORY, "He drank")
     record = sitting.record(item(sitting, 1))
-    sitting.change(record, record.all("story")[0], audience="keeper", sure="likely")
+    correcting.change(sitting, record, record.all("story")[0], audience="keeper", sure="likely")
     say(sitting, 1, STORY, "He drank a little")
     told = sitting.record(item(sitting, 1)).all("story")[0]
     assert (told.audience, told.sure) == ("keeper", Sure.LIKELY)
@@ -232,7 +233,7 @@ def test_settled_conflicts_are_weighed_and_undone(collection: Collection, sittin
     record = sitting.record(subject.id)
     assert record.words("date") == "1914"
     assert len(record.conflicts) == 1
-    sitting.settle(record, "date", record.all("date"), older.id)
+    correcting.settle(sitting, record, "date", record.all("date"), older.id)
     settled = sitting.record(subject.id)
     assert settled.words("date") == "1912"
     assert not settled.conflicts
@@ -348,7 +349,7 @@ def test_both_may_be_so(collection: Collection, sitting: Sitting) -> None:
     other.begin()
     other.keep(other.record(item(sitting, 1)), WHEN, "1914")
     record = other.record(item(sitting, 1))
-    other.settle(record, "date", record.all("date"), outcome="both")
+    correcting.settle(other, record, "date", record.all("date"), outcome="both")
     assert not other.record(record.id).conflicts
     assert len(other.record(record.id).all("date")) == 2
 

@@ -47,7 +47,6 @@ from contextlib import nullcontext
 from dataclasses import dataclass, field, replace
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.fields.language import language_tag
 from boxlore.core.fields.sittings import SHOWN_WORDS, ShownAt
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.reference import id_meant
@@ -56,7 +55,7 @@ from boxlore.core.rules.of_record import look_over
 from boxlore.core.sitting.stages import Stage, Step, move
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Statement, Subject, Sure, fold
 from boxlore.store.strike import StrikeReport
-from boxlore.store.values import Draft, Past, Settlement
+from boxlore.store.values import Draft, Past
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.collection.records import record_of
@@ -93,7 +92,7 @@ class Sitting:
     """Item id → the time it was last shown."""
     teller: Teller = field(init=False)
     _began: float = field(default_factory=time.monotonic)
-    _steps: Steps = field(init=False)
+    steps: Steps = field(init=False)
     _places: threading.Lock = field(default_factory=threading.Lock)
     _ready: bool = False
     _drafted: set[tuple[str, str, str]] = field(default_factory=set)
@@ -106,7 +105,7 @@ class Sitting:
 
     def __post_init__(self) -> None:
         self.teller = Teller(self.collection)
-        self._steps = Steps(self.collection)
+        self.steps = Steps(self.collection)
         self.markers = Markers(self.collection)
         try:
             self.prompts = read_prompts(self.collection.folder)
@@ -295,12 +294,12 @@ class Sitting:
             ),
             "",
         )
-        if not self._steps.made(act):
+        if not self.steps.made(act):
             raise WrongUse(
                 "These words were kept in an earlier sitting, so emptying does not take them away.",
                 "Write over them to correct them, or strike them under “Who says so”.",
             )
-        self._steps.withdraw(Done(act, f"{prompt.field} emptied", record.id), undoes=False)
+        self.steps.withdraw(Done(act, f"{prompt.field} emptied", record.id), undoes=False)
         return True
 
     def not_known(self, record: Record, prompt: Prompt) -> None:
@@ -328,44 +327,7 @@ class Sitting:
         rows = [statement for statement, _ in self.collection.store.statements(Subject(Kind.ITEM, item))]
         return still_to_ask(rows)
 
-    # changing what was told
-
-    def change(self, record: Record, told: StatementView, **what: str) -> None:
-        """The same words with another audience, sureness or language: a new statement in the old one's place."""
-        how = Telling(
-            source=told.source,
-            sure=Sure(what.get("sure", told.sure)),
-            audience=what.get("audience", told.audience),
-            language=what.get("language") or language_tag(told.language),  # an older log took what is no tag
-            sitting=self.id,
-            moment=self.moment,
-        )
-        act = self.collection.act(f"{told.field}: {', '.join(what.values())}")
-        subject = Subject(Kind.ITEM, record.id)
-        made = self.teller.add(act, subject, told.field, told.words, how, replaces=told.statement)
-        if told.meant:
-            kind = Kind.EVENT if told.field == "occasion" else Kind.PERSON
-            act.statements[:] = [made]
-            act.readings[:] = [(made.id, person_reading(Subject(kind, told.meant)))]
-        self.finish(act, record.id)
-
-    def settle(
-        self, record: Record, name: str, told: tuple[StatementView, ...], chosen: str = "", *, outcome: str = ""
-    ) -> None:
-        """The keeper's word on a conflict: one statement chosen; or none, and `outcome` both (each may be so)
-        or doubtful (nobody can say)."""
-        act = self.collection.clock.new_id()
-        outcome = outcome or ("chosen" if chosen else "doubtful")
-        one = Settlement(
-            id=self.collection.clock.new_id(),
-            subject=Subject(Kind.ITEM, record.id),
-            field=name,
-            outcome=outcome,
-            weighed=tuple(row.statement for row in told),
-            chosen=chosen,
-        )
-        self._steps.write(act, f"{name}: settled ({outcome})", settlements=(one,))
-        self._steps.remember(Done(act, f"{name} settled", record.id))
+    # what was told before
 
     def history(self, item: str, name: str) -> list[Past]:
         """Everything ever said of one field of an item."""
@@ -383,16 +345,16 @@ class Sitting:
     def undo(self) -> Done | None:
         """Take back the last step of this sitting; None if there is none."""
         self.to_name.clear()
-        return self._steps.undo()
+        return self.steps.undo()
 
     def redo(self) -> Done | None:
         """Do again what was just taken back; None if nothing was."""
         self.to_name.clear()
-        return self._steps.redo()
+        return self.steps.redo()
 
     def finish(self, act: Act, item: str) -> None:
         """Write an act as the last step of this sitting."""
-        self._steps.finish(act, item)
+        self.steps.finish(act, item)
 
     # looking
 

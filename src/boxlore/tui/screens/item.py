@@ -7,6 +7,7 @@ prompt, then keeps the prompt's words, then moves the focus at once. So no word 
 from boxlore.core.errors import BoxloreError
 from boxlore.core.records.in_force import StatementView
 from boxlore.core.statements import Sure
+from boxlore.tasks.sitting import correcting
 from boxlore.tasks.sitting.linking import RELATIONS, SAME, relate, same_as
 from boxlore.tasks.sitting.prompts import write_prompts
 from boxlore.tasks.sitting.session import AUDIENCES, COME_BACK, SURENESSES
@@ -197,7 +198,7 @@ class ItemScreen(ItemView):
 
     def _change(self, view: StatementView, words: str, **changes: str) -> None:
         try:
-            self.sitting.change(self.record, view, **changes)
+            correcting.change(self.sitting, self.record, view, **changes)
         except BoxloreError as error:
             self.say(str(error), bad=True)
             return

@@ -9,6 +9,7 @@ from boxlore.core.errors import BoxloreError
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.in_force import Record, StatementView
 from boxlore.tasks.collection.progress import Progress
+from boxlore.tasks.sitting import correcting
 from boxlore.tasks.sitting.session import AUDIENCES, Sitting
 from boxlore.tasks.sitting.time_log import cite
 from boxlore.tasks.strike import BEYOND
@@ -152,7 +153,7 @@ class SaidScreen(Screen[None]):
     async def _audience(self, view: StatementView) -> None:
         def answer(value: dict[str, str]) -> str:
             try:
-                self._sitting.change(self._record, view, audience=value["audience"])
+                correcting.change(self._sitting, self._record, view, audience=value["audience"])
             except BoxloreError as error:
                 return str(error)
             self._load()
@@ -167,7 +168,7 @@ class SaidScreen(Screen[None]):
             tag = value["tag"]
             if fault := language_fault(tag):
                 return fault
-            self._sitting.change(self._record, view, language=tag)
+            correcting.change(self._sitting, self._record, view, language=tag)
             self._load()
             self.say(f"Noted as told in “{tag}”.")
             return ""
@@ -188,7 +189,7 @@ class SaidScreen(Screen[None]):
 
         def answer(value: str) -> None:
             chosen, outcome = ("", value) if value == "both" else (value, "chosen" if value else "doubtful")
-            self._sitting.settle(self._record, view.field, answers, chosen, outcome=outcome)
+            correcting.settle(self._sitting, self._record, view.field, answers, chosen, outcome=outcome)
             self._load()
             self.say("Settled. What the others said stays on record; a later statement opens it again.")
 

@@ -1,0 +1,61 @@
+"""Changing, within a sitting, what was told before: who may see it, how sure it is, and which of several holds."""
+
+from boxlore.core.fields.language import language_tag
+from boxlore.core.records.in_force import Record, StatementView
+from boxlore.core.statements import Kind, Subject, Sure
+from boxlore.store.values import Settlement
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.telling.statements import Telling
+from boxlore.tasks.telling.understanding import person_reading
+from boxlore.tasks.telling.undoing import Done
+
+
+def change(sitting: Sitting, record: Record, view: StatementView, **what: str) -> None:
+    """Keep the same words with another audience, sureness or language: a new statement replaces the old one.
+
+    `what` gives the new values, by the names `audience`, `sure` and `language`.
+    """
+    how = Telling(
+        source=view.source,
+        sure=Sure(what.get("sure", view.sure)),
+        audience=what.get("audience", view.audience),
+        language=what.get("language") or language_tag(view.language),  # an older log took what is no tag
+        sitting=sitting.id,
+        moment=sitting.moment,
+    )
+    act = sitting.collection.act(f"{view.field}: {', '.join(what.values())}")
+    subject = Subject(Kind.ITEM, record.id)
+    made = sitting.teller.add(act, subject, view.field, view.words, how, replaces=view.statement)
+    if view.meant:
+        kind = Kind.EVENT if view.field == "occasion" else Kind.PERSON
+        act.statements[:] = [made]
+        act.readings[:] = [(made.id, person_reading(Subject(kind, view.meant)))]
+    sitting.finish(act, record.id)
+
+
+def settle(
+    sitting: Sitting,
+    record: Record,
+    name: str,
+    views: tuple[StatementView, ...],
+    chosen: str = "",
+    *,
+    outcome: str = "",
+) -> None:
+    """Keep the keeper's word on what several statements of a field say.
+
+    Either one statement is `chosen` (its id), or none, and `outcome` is both (each may be so) or doubtful (nobody can
+    say).
+    """
+    act = sitting.collection.clock.new_id()
+    outcome = outcome or ("chosen" if chosen else "doubtful")
+    settlement = Settlement(
+        id=sitting.collection.clock.new_id(),
+        subject=Subject(Kind.ITEM, record.id),
+        field=name,
+        outcome=outcome,
+        weighed=tuple(view.statement for view in views),
+        chosen=chosen,
+    )
+    sitting.steps.write(act, f"{name}: settled ({outcome})", settlements=(settlement,))
+    sitting.steps.remember(Done(act, f"{name} settled", record.id))
