@@ -18,8 +18,8 @@ def to_number(year: int, month: int, day: int) -> int:
 
 def from_number(number: int) -> Day:
     """The proleptic Gregorian day of a Rata Die in years 1 to 9999."""
-    found = date.fromordinal(number)
-    return Day(found.year, found.month, found.day)
+    day = date.fromordinal(number)
+    return Day(day.year, day.month, day.day)
 
 
 def julian_month_length(year: int, month: int) -> int:
@@ -33,7 +33,9 @@ def from_julian(year: int, month: int, day: int) -> Day:
         raise ValueError(f"the Julian calendar has no {year}-{month:02d}-{day:02d}")
     before = year - 1
     number = 365 * before + before // 4 - 2
-    return from_number(number + sum(julian_month_length(year, one) for one in range(1, month)) + day)
+    return from_number(
+        number + sum(julian_month_length(year, earlier_month) for earlier_month in range(1, month)) + day
+    )
 
 
 _HEBREW_EPOCH = -1373427
@@ -83,7 +85,7 @@ def from_hebrew(year: int, month: int, day: int) -> Day:
     if not (1 <= month <= last and 1 <= day <= _hebrew_month_length(year, month)):
         raise ValueError(f"the Hebrew calendar has no day {day} of month {month} in {year}")
     order = [*range(7, last + 1), *range(1, 7)]
-    before = sum(_hebrew_month_length(year, one) for one in order[: order.index(month)])
+    before = sum(_hebrew_month_length(year, earlier_month) for earlier_month in order[: order.index(month)])
     return from_number(_hebrew_new_year(year) + before + day - 1)
 
 
@@ -103,5 +105,5 @@ def orthodox_easter(year: int) -> date:
     moon = (19 * (year % 19) + 15) % 30
     weekday = (2 * (year % 4) + 4 * (year % 7) - moon + 34) % 7
     month, day = divmod(moon + weekday + 114, 31)
-    made = from_julian(year, month, day + 1)
-    return date(*made)
+    easter = from_julian(year, month, day + 1)
+    return date(*easter)

@@ -57,8 +57,8 @@ def _interval(pair: tuple[Date | None, Date | None], style: str, words: Mapping[
     if same:
         return words[same].format(shown)
     if _mark(first) or _mark(last):
-        one, other = (_marked(end, _bare(end, style, words), words) for end in (first, last))
-        return f"{one} - {other}"
+        first_words, last_words = (_marked(end, _bare(end, style, words), words) for end in (first, last))
+        return f"{first_words} - {last_words}"
     return shown
 
 

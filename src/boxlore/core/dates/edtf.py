@@ -98,19 +98,19 @@ class _Reader:
         return self._interval(first, last)
 
     def _interval(self, first: "Date | str", last: "Date | str") -> Edtf:
-        ends = [one for one in (first, last) if isinstance(one, Date)]
+        ends = [end for end in (first, last) if isinstance(end, Date)]
         if not ends and last == "":
             raise IncompleteDate(self.text, self.at, self.at, "An interval needs at least one date")
         if not ends:
             raise TextFault(self.text, 0, len(self.text), "An interval needs at least one date")
-        plain = len(ends) == 2 and all(one.level == 0 and not one.time for one in ends)
-        if any(one.time for one in ends):
+        plain = len(ends) == 2 and all(end.level == 0 and not end.time for end in ends)
+        if any(end.time for end in ends):
             raise TextFault(self.text, 0, len(self.text), "The ends of an interval are dates without a time")
         pair = (first if isinstance(first, Date) else None, last if isinstance(last, Date) else None)
-        made = Edtf(self.text, 0 if plain else max(1, *map(_in_interval, ends)), "interval", (pair,))
-        if made.earliest and made.latest and made.earliest > made.latest:
+        interval = Edtf(self.text, 0 if plain else max(1, *map(_in_interval, ends)), "interval", (pair,))
+        if interval.earliest and interval.latest and interval.earliest > interval.latest:
             raise ImpossibleDate(self.text, 0, len(self.text), "This interval ends before it begins")
-        return made
+        return interval
 
     def _side(self) -> "Date | str":
         if self.at == len(self.text) and self.at and self.text[-1] == "/":
@@ -340,10 +340,10 @@ class _Reader:
         return self.text[begin : self.at]
 
 
-def _both(one: str, other: str) -> str:
+def _both(first: str, second: str) -> str:
     """Two qualifiers of one part together: uncertain and approximate is `%`."""
-    if not one or not other or one == other:
-        return one or other
+    if not first or not second or first == second:
+        return first or second
     return "%"
 
 

@@ -86,13 +86,13 @@ class Edtf:
     def earliest(self) -> Day | None:
         """The first day it can mean, qualifiers ignored; None if unbounded."""
         firsts = [edge(first, last=False) if first else None for first, _ in self.parts]
-        return None if None in firsts else min(one for one in firsts if one)
+        return None if None in firsts else min(day for day in firsts if day)
 
     @property
     def latest(self) -> Day | None:
         """The last day it can mean, qualifiers ignored; None if unbounded."""
         lasts = [edge(last, last=True) if last else None for _, last in self.parts]
-        return None if None in lasts else max(one for one in lasts if one)
+        return None if None in lasts else max(day for day in lasts if day)
 
     @property
     def qualified(self) -> bool:
@@ -106,7 +106,9 @@ class Edtf:
 
 
 def fits(pattern: str, digits: str) -> bool:
-    return len(pattern) == len(digits) and all(one in ("X", other) for one, other in zip(pattern, digits, strict=True))
+    return len(pattern) == len(digits) and all(
+        sign in ("X", digit) for sign, digit in zip(pattern, digits, strict=True)
+    )
 
 
 def _years(pattern: str, significant: int) -> tuple[int, int]:

@@ -38,25 +38,25 @@ def holiday(name: str, year: str, countries: Sequence[str] = ()) -> HolidayDate 
         return HolidayDate(f"XXXX-{rule[1]:02d}-{rule[2]:02d}", "In which year?")  # type: ignore[misc]  # a fixed rule has both
     full = f"19{year[1:]}" if year.startswith("'") else year
     asks = f"Is {full} meant?" if year.startswith("'") else None
-    found = _by_country(rows, int(full))
-    if not found:
+    day_by_country = _by_country(rows, int(full))
+    if not day_by_country:
         return HolidayDate("", f"{name.title()} was not kept in {full}, as far as the table knows. Which year?")
-    wanted = [day for country, day in found.items() if not country or country in countries]
-    days_there = list(dict.fromkeys(wanted or found.values()))
-    only_somewhere = len(found) > 1 and not wanted and len(set(found.values())) > 1
+    wanted = [day for country, day in day_by_country.items() if not country or country in countries]
+    days_there = list(dict.fromkeys(wanted or day_by_country.values()))
+    only_somewhere = len(day_by_country) > 1 and not wanted and len(set(day_by_country.values())) > 1
     if only_somewhere:
-        asks = f"Whose {name.title()}? ({', '.join(country for country in found if country)})"
+        asks = f"Whose {name.title()}? ({', '.join(country for country in day_by_country if country)})"
     first = str(days_there[0])
     return HolidayDate(first, asks, tuple(str(day) for day in days_there[1:]))
 
 
 def _by_country(rows: Sequence[HolidayRow], year: int) -> dict[str, date]:
     """The day in each country; the first row that covers the year holds."""
-    found: dict[str, date] = {}
+    day_by_country: dict[str, date] = {}
     for _, country, first, last, rule, _ in rows:
-        if country not in found and (not first or first <= year) and (not last or year <= last):
-            found[country] = day_of(rule, year)
-    return found
+        if country not in day_by_country and (not first or first <= year) and (not last or year <= last):
+            day_by_country[country] = day_of(rule, year)
+    return day_by_country
 
 
 def day_of(rule: Reckoning, year: int) -> date:

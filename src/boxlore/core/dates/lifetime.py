@@ -50,8 +50,8 @@ def after_death(picture: Edtf, died: Edtf) -> Comparison:
     return Comparison.ASK if _before(core(died), core(picture)) else Comparison.SILENT
 
 
-def _before(one: DayRange, other: DayRange) -> bool:
-    return one[1] is not None and other[0] is not None and one[1] < other[0]
+def _before(first: DayRange, second: DayRange) -> bool:
+    return first[1] is not None and second[0] is not None and first[1] < second[0]
 
 
 def _over(edtf: Edtf, *, widened: bool) -> DayRange:

@@ -214,6 +214,6 @@ def field_of(name: str, kind: Kind) -> Field:
     """The field's row. Raises WrongUse if there is no such field for that kind of thing."""
     field = FIELDS.get(name)
     if field is None or kind not in field.kinds:
-        told = ", ".join(row.name for row in FIELDS.values() if row.told and kind in row.kinds)
-        raise WrongUse(f"There is no field “{name[:40]}” for a {kind}.", f"Fields that can be told: {told}.")
+        tellable = ", ".join(row.name for row in FIELDS.values() if row.told and kind in row.kinds)
+        raise WrongUse(f"There is no field “{name[:40]}” for a {kind}.", f"Fields that can be told: {tellable}.")
     return field

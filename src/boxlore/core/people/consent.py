@@ -94,7 +94,7 @@ def make_consent(
 ) -> Consent:
     """A consent as the keeper notes it. Raises WrongUse where something is missing that must be told."""
     try:
-        asked = frozenset(Matter(one.strip().lower()) for one in matters)
+        asked = frozenset(Matter(matter.strip().lower()) for matter in matters)
         as_what = Capacity(capacity.strip().lower())
         date.fromisoformat(day)
     except ValueError as error:
@@ -115,15 +115,15 @@ def make_consent(
 def allows(consents: Iterable[Consent], matter: Matter) -> bool:
     """Whether the last word on a matter is yes; without a word it is no."""
     answer = False
-    for one in consents:
-        if matter in one.matters:
-            answer = one.given
+    for consent in consents:
+        if matter in consent.matters:
+            answer = consent.given
     return answer
 
 
 def to_ask_again(consents: Iterable[Consent], sitting: str) -> bool:
     """Whether someone must be asked (again) in this sitting."""
-    return not any(one.sitting == sitting for one in consents if sitting)
+    return not any(consent.sitting == sitting for consent in consents if sitting)
 
 
 def allowed(consents: Sequence[Consent]) -> frozenset[Matter]:
@@ -141,7 +141,7 @@ def answered(consents: Sequence[Consent], *, given: bool, day: str, sitting: str
 
     Who may speak for her is as before; a new word of an attorney or a guardian needs a witness of its own day.
     """
-    last = [one for one in consents if one.given][-1]
+    last = [consent for consent in consents if consent.given][-1]
     if given and last.capacity is not Capacity.SELF and not witness:
         raise WrongUse(f"{last.by}, {last.capacity}, says so before a witness.", "Say before whom.")
     return replace(last, given=given, matters=allowed(consents), day=day, sitting=sitting, witness=witness)

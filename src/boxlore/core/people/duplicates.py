@@ -50,42 +50,42 @@ class Proposal:
 
 def propose(people: Iterable[Person], together: Iterable[tuple[str, str]] = ()) -> list[Proposal]:
     """Every pair that enough speaks for, the likeliest first. `together`: pairs seen in one picture."""
-    everyone = {one.id: one for one in people}
+    everyone = {person.id: person for person in people}
     apart = {frozenset(pair) for pair in together}
     children: dict[str, set[str]] = {}
-    for one in everyone.values():
-        for parent in one.parents:
-            children.setdefault(parent, set()).add(one.id)
+    for person in everyone.values():
+        for parent in person.parents:
+            children.setdefault(parent, set()).add(person.id)
     seen: set[tuple[str, str]] = set()
-    found: list[Proposal] = []
-    for one, other in _pairs(everyone.values()):
-        pair = (min(one.id, other.id), max(one.id, other.id))
+    proposals: list[Proposal] = []
+    for person, candidate in _pairs(everyone.values()):
+        pair = (min(person.id, candidate.id), max(person.id, candidate.id))
         if pair in seen:
             continue
         seen.add(pair)
-        if frozenset(pair) in apart or excluded(one, other):
+        if frozenset(pair) in apart or excluded(person, candidate):
             continue
-        because = list(_for(one, other, everyone, children))
+        because = list(_for(person, candidate, everyone, children))
         weight = sum(WEIGHTS[reason] for reason in because)
         if weight >= ENOUGH:
-            found.append(Proposal(*pair, weight, tuple(because)))
-    return sorted(found, key=lambda p: (-p.weight, p.one, p.other))
+            proposals.append(Proposal(*pair, weight, tuple(because)))
+    return sorted(proposals, key=lambda p: (-p.weight, p.one, p.other))
 
 
 def _pairs(people: Iterable[Person]) -> Iterator[tuple[Person, Person]]:
     groups: dict[str, list[Person]] = {}
-    for one in people:
-        for key in {soundex(name) for name in _families(one)} - {""}:
-            groups.setdefault(key, []).append(one)
-        if not one.surnames:
-            groups.setdefault(f"={' '.join(parts_of(one.name))}", []).append(one)
+    for person in people:
+        for key in {soundex(name) for name in _families(person)} - {""}:
+            groups.setdefault(key, []).append(person)
+        if not person.surnames:
+            groups.setdefault(f"={' '.join(parts_of(person.name))}", []).append(person)
     for members in groups.values():
         for group in [members] if len(members) <= LARGEST else _split(members):
-            ordered = sorted(group, key=lambda one: (one.name, one.id))
-            for at, one in enumerate(ordered):
-                for other in islice(ordered, at + 1, at + 1 + LARGEST):
-                    if _years_meet(one, other):
-                        yield one, other
+            ordered = sorted(group, key=lambda person: (person.name, person.id))
+            for at, person in enumerate(ordered):
+                for candidate in islice(ordered, at + 1, at + 1 + LARGEST):
+                    if _years_meet(person, candidate):
+                        yield person, candidate
 
 
 def _families(person: Person) -> tuple[str, ...]:
@@ -95,13 +95,13 @@ def _families(person: Person) -> tuple[str, ...]:
 def _split(members: list[Person]) -> Iterator[list[Person]]:
     """A large group by given name (a pet form stands with its full ones), and then by decade of birth."""
     groups: dict[tuple[object, int], list[Person]] = {}
-    for one in members:
-        given = _given(one)
-        year = _year(one.born)
+    for member in members:
+        given = _given(member)
+        year = _year(member.born)
         keys: set[object] = set(short_rows(given)) or {soundex(given)}
         for key in keys:
             for decade in {(year - 2) // 10, (year + 2) // 10} if year else {0}:
-                groups.setdefault((key, decade), []).append(one)
+                groups.setdefault((key, decade), []).append(member)
     yield from groups.values()
 
 
@@ -114,30 +114,33 @@ def _year(date: DateReading | None) -> int:
     return date.first_year or 0 if date else 0
 
 
-def _years_meet(one: Person, other: Person) -> bool:
-    a, b = _year(one.born), _year(other.born)
-    return not a or not b or abs(a - b) <= 2 or not (_exact(one.born) and _exact(other.born))
+def _years_meet(person: Person, candidate: Person) -> bool:
+    a, b = _year(person.born), _year(candidate.born)
+    return not a or not b or abs(a - b) <= 2 or not (_exact(person.born) and _exact(candidate.born))
 
 
 def _exact(date: DateReading | None) -> bool:
     return date is not None and date.exact
 
 
-def excluded(one: Person, other: Person) -> bool:
+def excluded(person: Person, candidate: Person) -> bool:
     """Whether they cannot be one person."""
-    if {one.sex[:1].lower(), other.sex[:1].lower()} == {"f", "m"}:
+    if {person.sex[:1].lower(), candidate.sex[:1].lower()} == {"f", "m"}:
         return True
-    if other.id in one.different or one.id in other.different:
+    if candidate.id in person.different or person.id in candidate.different:
         return True
-    if {one.id} & {*other.parents, *other.spouses} or {other.id} & {*one.parents, *one.spouses}:
+    if {person.id} & {*candidate.parents, *candidate.spouses} or {candidate.id} & {*person.parents, *person.spouses}:
         return True
-    return any(_exclude(one_, other_) for one_, other_ in ((one.born, other.born), (one.died, other.died)))
+    return any(
+        _exclude(date, candidate_date)
+        for date, candidate_date in ((person.born, candidate.born), (person.died, candidate.died))
+    )
 
 
-def _exclude(one: DateReading | None, other: DateReading | None) -> bool:
+def _exclude(date: DateReading | None, other_date: DateReading | None) -> bool:
     """Whether two dates cannot both be so; an approximate one may be five years out."""
-    slack = 0 if _exact(one) and _exact(other) else 5
-    a, b = _span(one), _span(other)
+    slack = 0 if _exact(date) and _exact(other_date) else 5
+    a, b = _span(date), _span(other_date)
     return bool(a and b and (a[1] + slack < b[0] or b[1] + slack < a[0]))
 
 
@@ -147,47 +150,49 @@ def _span(date: DateReading | None) -> tuple[int, int] | None:
     return date.first_year, date.last_year
 
 
-def _for(one: Person, other: Person, people: Mapping[str, Person], children: Mapping[str, set[str]]) -> Iterator[str]:
-    given = _given_likeness(_given(one), _given(other))
+def _for(
+    person: Person, candidate: Person, people: Mapping[str, Person], children: Mapping[str, set[str]]
+) -> Iterator[str]:
+    given = _given_likeness(_given(person), _given(candidate))
     if not given:
         return
-    if parts_of(one.name) == parts_of(other.name):
+    if parts_of(person.name) == parts_of(candidate.name):
         yield "same name"
     else:
         yield given
-    mine = {part for name in _families(one) for part in [" ".join(parts_of(name))]}
-    theirs = {part for name in _families(other) for part in [" ".join(parts_of(name))]}
+    mine = {part for name in _families(person) for part in [" ".join(parts_of(name))]}
+    theirs = {part for name in _families(candidate) for part in [" ".join(parts_of(name))]}
     if mine & theirs:
         yield "same family name"
     elif mine and theirs:
         yield "family name sounds alike"
-    yield from _dates(one, other)
+    yield from _dates(person, candidate)
     for reason, a, b in (
-        ("same parent", one.parents, other.parents),
-        ("same spouse", one.spouses, other.spouses),
-        ("same child", children.get(one.id, set()), children.get(other.id, set())),
+        ("same parent", person.parents, candidate.parents),
+        ("same spouse", person.spouses, candidate.spouses),
+        ("same child", children.get(person.id, set()), children.get(candidate.id, set())),
     ):
         if _same_kin(a, b, people):
             yield reason
 
 
-def _given_likeness(one: str, other: str) -> str:
-    if not one or not other or not may_be_called(one, other):
+def _given_likeness(name: str, other_name: str) -> str:
+    if not name or not other_name or not may_be_called(name, other_name):
         return ""
-    if one == other:
+    if name == other_name:
         return "same given name"
-    if min(len(one), len(other)) == 1:
+    if min(len(name), len(other_name)) == 1:
         return "initial"
-    return "slip in the given name" if close(one, other) else "pet form"
+    return "slip in the given name" if close(name, other_name) else "pet form"
 
 
-def _dates(one: Person, other: Person) -> Iterator[str]:
-    born = one.born.edtf if one.born else None
-    if born and other.born and born == other.born.edtf:
+def _dates(person: Person, candidate: Person) -> Iterator[str]:
+    born = person.born.edtf if person.born else None
+    if born and candidate.born and born == candidate.born.edtf:
         yield "born the same day" if len(born.text) == 10 else "born the same year"
-    elif _year(one.born) and _year(one.born) == _year(other.born):
+    elif _year(person.born) and _year(person.born) == _year(candidate.born):
         yield "born the same year"
-    if _year(one.died) and _year(one.died) == _year(other.died):
+    if _year(person.died) and _year(person.died) == _year(candidate.died):
         yield "died the same year"
 
 

@@ -75,13 +75,13 @@ class Kin:
         self._parents: dict[str, tuple[str, ...]] = {}
         self._children: dict[str, list[str]] = {}
         self._spouses: dict[str, list[str]] = {}
-        for one in people.values():
-            self._parents[one.id] = tuple(dict.fromkeys(p for p in one.parents if p in people and p != one.id))
-            for parent in self._parents[one.id]:
-                self._children.setdefault(parent, []).append(one.id)
-            for spouse in one.spouses:
-                if spouse in people and spouse != one.id:
-                    _both(self._spouses, one.id, spouse)
+        for person in people.values():
+            self._parents[person.id] = tuple(dict.fromkeys(p for p in person.parents if p in people and p != person.id))
+            for parent in self._parents[person.id]:
+                self._children.setdefault(parent, []).append(person.id)
+            for spouse in person.spouses:
+                if spouse in people and spouse != person.id:
+                    _both(self._spouses, person.id, spouse)
 
     def parents(self, ident: str) -> tuple[str, ...]:
         return self._parents.get(ident, ())
@@ -94,25 +94,25 @@ class Kin:
 
     def siblings(self, ident: str) -> tuple[str, ...]:
         """Everyone who shares a parent, half siblings too."""
-        found = (child for parent in self.parents(ident) for child in self.children(parent) if child != ident)
-        return tuple(dict.fromkeys(found))
+        siblings = (child for parent in self.parents(ident) for child in self.children(parent) if child != ident)
+        return tuple(dict.fromkeys(siblings))
 
-    def is_half(self, one: str, other: str) -> bool:
+    def is_half(self, sibling: str, other_sibling: str) -> bool:
         """Whether two siblings share one parent and each has another one told."""
-        mine, theirs = set(self.parents(one)), set(self.parents(other))
+        mine, theirs = set(self.parents(sibling)), set(self.parents(other_sibling))
         return len(mine & theirs) == 1 and len(mine) > 1 and len(theirs) > 1
 
     def ancestors(self, ident: str) -> dict[str, int]:
         """Everyone above, and themselves, with the fewest generations to each."""
-        found = {ident: 0}
+        generations = {ident: 0}
         waiting = deque([ident])
         while waiting:
-            one = waiting.popleft()
-            for parent in self.parents(one):
-                if parent not in found and found[one] < MOST_STEPS:
-                    found[parent] = found[one] + 1
+            person = waiting.popleft()
+            for parent in self.parents(person):
+                if parent not in generations and generations[person] < MOST_STEPS:
+                    generations[parent] = generations[person] + 1
                     waiting.append(parent)
-        return found
+        return generations
 
     def own_ancestors(self) -> list[str]:
         """People who come out as their own ancestors: impossible, and so a mistake in the links."""
@@ -128,109 +128,115 @@ class Kin:
         path: list[tuple[str, int]] = [(start, 0)]
         state[start] = 1
         while path:
-            one, at = path[-1]
-            if at == len(self.parents(one)):
-                state[one] = 2
+            person, at = path[-1]
+            if at == len(self.parents(person)):
+                state[person] = 2
                 path.pop()
                 continue
-            path[-1] = (one, at + 1)
-            parent = self.parents(one)[at]
+            path[-1] = (person, at + 1)
+            parent = self.parents(person)[at]
             if state.get(parent) == 1:
                 looped |= {ident for ident, _ in path[[ident for ident, _ in path].index(parent) :]}
             elif parent not in state:
                 state[parent] = 1
                 path.append((parent, 0))
 
-    def between(self, ego: str, other: str) -> Kinship | None:
-        """What `other` is to `ego`; None if no kinship is known, or it is too far to say."""
-        if ego == other:
+    def between(self, ego: str, relative: str) -> Kinship | None:
+        """What `relative` is to `ego`; None if no kinship is known, or it is too far to say."""
+        if ego == relative:
             return Kinship(term="self", words="self", by=By.SELF)
-        found = self._by_blood(ego, other) or self._by_marriage(ego, other) or self._by_step(ego, other)
-        return found or self._in_law(ego, other) or self._chain(ego, other)
+        kinship = self._by_blood(ego, relative) or self._by_marriage(ego, relative) or self._by_step(ego, relative)
+        return kinship or self._in_law(ego, relative) or self._chain(ego, relative)
 
     # by blood
 
-    def _blood(self, ego: str, other: str) -> _Blood | None:
-        mine, theirs = self.ancestors(ego), self.ancestors(other)
-        shared = [(mine[one] + theirs[one], min(mine[one], theirs[one]), mine[one]) for one in theirs if one in mine]
+    def _blood(self, ego: str, relative: str) -> _Blood | None:
+        mine, theirs = self.ancestors(ego), self.ancestors(relative)
+        shared = [
+            (mine[ancestor] + theirs[ancestor], min(mine[ancestor], theirs[ancestor]), mine[ancestor])
+            for ancestor in theirs
+            if ancestor in mine
+        ]
         if not shared:
             return None
         degree, _, up = min(shared)
         down = degree - up
         tops = [
-            (one, two)
+            (child, other_child)
             for nearest in theirs
             if up and down and mine.get(nearest) == up and theirs[nearest] == down
-            for one in self._below(nearest, ego, up - 1)
-            for two in self._below(nearest, other, down - 1)
-            if one != two
+            for child in self._below(nearest, ego, up - 1)
+            for other_child in self._below(nearest, relative, down - 1)
+            if child != other_child
         ]
-        return _Blood(up, down, bool(tops) and all(self.is_half(one, two) for one, two in tops))
+        return _Blood(up, down, bool(tops) and all(self.is_half(child, other_child) for child, other_child in tops))
 
     def _below(self, ancestor: str, ident: str, generations: int) -> list[str]:
         """The children of an ancestor that stand that many generations above someone."""
         depth = self.ancestors(ident)
         return [child for child in self.children(ancestor) if depth.get(child) == generations]
 
-    def _by_blood(self, ego: str, other: str) -> Kinship | None:
-        blood = self._blood(ego, other)
+    def _by_blood(self, ego: str, relative: str) -> Kinship | None:
+        blood = self._blood(ego, relative)
         if blood is None:
             return None
-        term = blood_term(blood.up, blood.down, self._sex(other), half=blood.half)
+        term = blood_term(blood.up, blood.down, self._sex(relative), half=blood.half)
         return Kinship(
-            term=term, words=self._said(ego, other, blood, term), by=By.BLOOD, up=blood.up, down=blood.down,
+            term=term, words=self._said(ego, relative, blood, term), by=By.BLOOD, up=blood.up, down=blood.down,
             half=blood.half,
         )  # fmt: skip
 
-    def _said(self, ego: str, other: str, blood: _Blood, term: str) -> str:
+    def _said(self, ego: str, relative: str, blood: _Blood, term: str) -> str:
         """A cousin once removed upwards is said as the parent's cousin; other terms as they are."""
         if min(blood.up, blood.down) < 2:
             return term
         if blood.up == blood.down:
             return term if blood.up > 2 else term.replace("first cousin", "cousin")
         if blood.up > blood.down:
-            depths = self.ancestors(other)
+            depths = self.ancestors(relative)
             for parent in self.parents(ego):
-                between = self._blood(parent, other)
+                between = self._blood(parent, relative)
                 if between and parent not in depths and (between.up, between.down) == (blood.up - 1, blood.down):
-                    inner = self._said(parent, other, between, blood_term(between.up, between.down, self._sex(other)))
+                    inner = self._said(
+                        parent, relative, between, blood_term(between.up, between.down, self._sex(relative))
+                    )
                     return f"{gendered('parent', self._sex(parent))}'s {inner}"
             return term
-        for parent in self.parents(other):
+        for parent in self.parents(relative):
             between = self._blood(ego, parent)
             if between and (between.up, between.down) == (blood.up, blood.down - 1):
                 inner = self._said(ego, parent, between, blood_term(between.up, between.down, self._sex(parent)))
-                return f"{inner}'s {gendered('child', self._sex(other))}"
+                return f"{inner}'s {gendered('child', self._sex(relative))}"
         return term
 
     # by marriage and step
 
-    def _by_marriage(self, ego: str, other: str) -> Kinship | None:
-        if other in self.spouses(ego):
-            return _wed(gendered("spouse", self._sex(other)))
+    def _by_marriage(self, ego: str, relative: str) -> Kinship | None:
+        if relative in self.spouses(ego):
+            return _wed(gendered("spouse", self._sex(relative)))
         return None
 
-    def _by_step(self, ego: str, other: str) -> Kinship | None:
-        sex = self._sex(other)
-        if any(other in self.spouses(parent) for parent in self.parents(ego)):
+    def _by_step(self, ego: str, relative: str) -> Kinship | None:
+        sex = self._sex(relative)
+        if any(relative in self.spouses(parent) for parent in self.parents(ego)):
             return Kinship(term=(t := f"step{gendered('parent', sex)}"), words=t, by=By.STEP)
-        if any(parent in self.spouses(ego) for parent in self.parents(other)):
+        if any(parent in self.spouses(ego) for parent in self.parents(relative)):
             return Kinship(term=(t := f"step{gendered('child', sex)}"), words=t, by=By.STEP)
         married = {spouse for parent in self.parents(ego) for spouse in self.spouses(parent)}
-        if married & set(self.parents(other)):
+        if married & set(self.parents(relative)):
             term = "stepsister or stepbrother" if not _known(sex) else f"step{gendered('sibling', sex)}"
             return Kinship(term=term, words=term, by=By.STEP)
         return None
 
-    def _in_law(self, ego: str, other: str) -> Kinship | None:
-        sex = self._sex(other)
+    def _in_law(self, ego: str, relative: str) -> Kinship | None:
+        sex = self._sex(relative)
         for spouse in self.spouses(ego):
-            blood = self._blood(spouse, other)
+            blood = self._blood(spouse, relative)
             if blood and (blood.up, blood.down) == (1, 0):
                 return _wed(f"{gendered('parent', sex)}-in-law")
             if blood and (blood.up, blood.down) == (1, 1):
                 return _wed(_sibling_in_law(sex))
-        for spouse in self.spouses(other):
+        for spouse in self.spouses(relative):
             blood = self._blood(ego, spouse)
             if blood and (blood.up, blood.down) == (0, 1):
                 return _wed(f"{gendered('child', sex)}-in-law")
@@ -243,22 +249,22 @@ class Kin:
                 assert theirs is not None  # found by blood just above
                 return _wed(f"{theirs.words}'s {gendered('spouse', sex)}")
         for spouse in self.spouses(ego):
-            theirs = self._by_blood(spouse, other)
+            theirs = self._by_blood(spouse, relative)
             if theirs:
                 return _wed(f"{gendered('spouse', self._sex(spouse))}'s {theirs.words}")
-        return self._spouses_sibling_wed(ego, other)
+        return self._spouses_sibling_wed(ego, relative)
 
-    def _spouses_sibling_wed(self, ego: str, other: str) -> Kinship | None:
+    def _spouses_sibling_wed(self, ego: str, relative: str) -> Kinship | None:
         """The husband of a spouse's sister is a brother-in-law too (RoleCode BROINLAW, third sense)."""
         for spouse in self.spouses(ego):
             for sibling in self.siblings(spouse):
-                if other in self.spouses(sibling):
-                    return _wed(_sibling_in_law(self._sex(other)))
+                if relative in self.spouses(sibling):
+                    return _wed(_sibling_in_law(self._sex(relative)))
         return None
 
-    def _chain(self, ego: str, other: str) -> Kinship | None:
+    def _chain(self, ego: str, relative: str) -> Kinship | None:
         """The shortest way over the links, said part by part: “sister's husband's brother”."""
-        path = self._path(ego, other)
+        path = self._path(ego, relative)
         if not path:
             return None
         parts: list[str] = []
@@ -277,24 +283,24 @@ class Kin:
         words = "'s ".join(parts)
         return _wed(words)
 
-    def _plain(self, ego: str, other: str) -> Kinship | None:
-        return self._by_blood(ego, other) or self._by_marriage(ego, other) or self._by_step(ego, other)
+    def _plain(self, ego: str, relative: str) -> Kinship | None:
+        return self._by_blood(ego, relative) or self._by_marriage(ego, relative) or self._by_step(ego, relative)
 
-    def _path(self, ego: str, other: str) -> list[str]:
+    def _path(self, ego: str, relative: str) -> list[str]:
         before: dict[str, str] = {ego: ""}
         waiting = deque([(ego, 0)])
         while waiting:
-            one, steps = waiting.popleft()
-            if one == other:
-                path = [one]
+            person, steps = waiting.popleft()
+            if person == relative:
+                path = [person]
                 while before[path[-1]]:
                     path.append(before[path[-1]])
                 return path[::-1]
             if steps == MOST_STEPS:
                 continue
-            for near in (*self.parents(one), *self.children(one), *self.spouses(one)):
+            for near in (*self.parents(person), *self.children(person), *self.spouses(person)):
                 if near not in before:
-                    before[near] = one
+                    before[near] = person
                     waiting.append((near, steps + 1))
         return []
 
@@ -302,8 +308,8 @@ class Kin:
         return self._people[ident].sex if ident in self._people else ""
 
 
-def _both(links: dict[str, list[str]], one: str, other: str) -> None:
-    for here, there in ((one, other), (other, one)):
+def _both(links: dict[str, list[str]], person: str, spouse: str) -> None:
+    for here, there in ((person, spouse), (spouse, person)):
         known = links.setdefault(here, [])
         if there not in known:
             known.append(there)
@@ -360,12 +366,12 @@ def possessive(name: str) -> str:
     return f"{name}'s"
 
 
-def kin_words(kin: Kin, ego: Person, other: Person) -> str:
+def kin_words(kin: Kin, ego: Person, relative: Person) -> str:
     """“Ruth's mother's cousin”, or an empty string where no kinship is known."""
-    found = kin.between(ego.id, other.id)
-    if found is None or found.by is By.SELF:
+    kinship = kin.between(ego.id, relative.id)
+    if kinship is None or kinship.by is By.SELF:
         return ""
-    return f"{possessive(called(ego))} {found.words}"
+    return f"{possessive(called(ego))} {kinship.words}"
 
 
 def called(person: Person) -> str:
@@ -378,12 +384,12 @@ def table(kin: Kin, ego: str, people: Iterable[Person]) -> list[tuple[Person, Ki
     near = {ego: 0}
     waiting = deque([ego])
     while waiting:
-        one = waiting.popleft()
-        if near[one] == MOST_STEPS:
+        person = waiting.popleft()
+        if near[person] == MOST_STEPS:
             continue
-        for other in (*kin.parents(one), *kin.children(one), *kin.spouses(one)):
-            if other not in near:
-                near[other] = near[one] + 1
-                waiting.append(other)
-    found = [(one, kinship) for one in people if one.id in near and (kinship := kin.between(ego, one.id))]
-    return sorted((pair for pair in found if pair[1].by is not By.SELF), key=lambda p: (near[p[0].id], p[0].sort_name))
+        for relative in (*kin.parents(person), *kin.children(person), *kin.spouses(person)):
+            if relative not in near:
+                near[relative] = near[person] + 1
+                waiting.append(relative)
+    pairs = [(person, kinship) for person in people if person.id in near and (kinship := kin.between(ego, person.id))]
+    return sorted((pair for pair in pairs if pair[1].by is not By.SELF), key=lambda p: (near[p[0].id], p[0].sort_name))

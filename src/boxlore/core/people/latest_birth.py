@@ -31,14 +31,20 @@ class Pictured:
 def latest_births(people: Registry, seen: Iterable[Pictured], weddings: Iterable[Pictured] = ()) -> Latest:
     """For each person of whom anything follows: the day, and the sentence that says why."""
     latest: Latest = {}
-    for one in seen:
-        _lower(latest, people, one.person, one.when.latest_day, f"shown in {one.where}")
-    for one in weddings:
-        _lower(latest, people, one.person, _earlier(one.when.latest_day, YOUNGEST_MARRIED), f"married {one.where}")
+    for pictured in seen:
+        _lower(latest, people, pictured.person, pictured.when.latest_day, f"shown in {pictured.where}")
+    for wedding in weddings:
+        _lower(
+            latest,
+            people,
+            wedding.person,
+            _earlier(wedding.when.latest_day, YOUNGEST_MARRIED),
+            f"married {wedding.where}",
+        )
     for person in people.values():
-        for told in person.married:
-            day = _earlier(told.latest_day, YOUNGEST_MARRIED)
-            _lower(latest, people, person.id, day, f"married {told.display}")
+        for wedding_date in person.married:
+            day = _earlier(wedding_date.latest_day, YOUNGEST_MARRIED)
+            _lower(latest, people, person.id, day, f"married {wedding_date.display}")
     _through_children(latest, people)
     return latest
 
@@ -58,14 +64,14 @@ def _through_children(latest: Latest, people: Registry) -> None:
                         moved[parent] = people[parent]
         if not moved:
             return
-        waiting = [one for one in moved.values() if one.parents]
+        waiting = [person for person in moved.values() if person.parents]
 
 
 def _born_by(latest: Latest, person: Person) -> tuple[date | None, str]:
-    told = person.born.latest_day if person.born else None
+    latest_told = person.born.latest_day if person.born else None
     inferred = latest.get(person.id)
-    if person.born and told is not None and (inferred is None or told <= inferred[0]):
-        return told, f"born {person.born.display}"
+    if person.born and latest_told is not None and (inferred is None or latest_told <= inferred[0]):
+        return latest_told, f"born {person.born.display}"
     return inferred or (None, "")
 
 

@@ -18,11 +18,11 @@ _WORD = re.compile(r"[^\W\d_]+")
 
 
 def _every_short() -> dict[str, tuple[str, ...]]:
-    found: dict[str, dict[str, None]] = {}
+    rows_of_form: dict[str, dict[str, None]] = {}
     for row in SHORT_FORMS:
         for form in row:
-            found.setdefault(form, {}).update(dict.fromkeys(row))
-    return {form: tuple(others) for form, others in found.items()}
+            rows_of_form.setdefault(form, {}).update(dict.fromkeys(row))
+    return {form: tuple(others) for form, others in rows_of_form.items()}
 
 
 _ALIKE = _every_short()
@@ -37,7 +37,7 @@ def full_forms(words: WordForms) -> tuple[str, ...]:
     calls = [
         *given,
         *words.get("nickname", []),
-        *(f"{one} {name}" for one in given for name in words.get("patronymic", [])),
+        *(f"{first_name} {name}" for first_name in given for name in words.get("patronymic", [])),
     ]
     calls += [part for call in given for part in call.split() if len(part) > 1]
     forms = list(words.get("name", []))
@@ -58,42 +58,42 @@ def sought_forms(forms: Iterable[str], calls: Iterable[str], surnames: Iterable[
 
     A single word that is also an ordinary word is sought only together with the family name, unless it was told.
     """
-    calls, surnames = list(calls), [fold(one) for one in surnames]
-    found = {fold(form) for form in (*forms, *calls)}
-    found |= {_spaced(form) for form in found}
+    calls, surnames = list(calls), [fold(surname) for surname in surnames]
+    sought = {fold(form) for form in (*forms, *calls)}
+    sought |= {_spaced(form) for form in sought}
     for call in calls:
         parts = [fold(part) for part in call.replace("-", " ").split()]
-        found |= {part for part in parts if len(part) > 1}
+        sought |= {part for part in parts if len(part) > 1}
         letters = [part[0] for part in parts if part]
         short = [pet for part in parts[:1] for pet in _SHORT_OF.get(part, ())]
-        found |= {pet for pet in short if pet not in ORDINARY}
+        sought |= {pet for pet in short if pet not in ORDINARY}
         for surname in surnames:
-            found |= _initialled(letters, surname) | {f"{pet} {surname}" for pet in short}
-    return {form for form in found if len(form) > 1}
+            sought |= _initialled(letters, surname) | {f"{pet} {surname}" for pet in short}
+    return {form for form in sought if len(form) > 1}
 
 
 def _initialled(letters: list[str], surname: str) -> set[str]:
     """`l. j. rourke`, `l.j.r.`, `rourke l`, and for three letters and more `ljr`; two bare letters are a word."""
     if not letters or not surname:
         return set()
-    found: set[str] = set()
-    for some in (letters, letters[:1]):
-        dotted, bare = ". ".join(some) + ".", " ".join(some)
-        found |= {
+    forms: set[str] = set()
+    for initials in (letters, letters[:1]):
+        dotted, bare = ". ".join(initials) + ".", " ".join(initials)
+        forms |= {
             f"{dotted} {surname}",
             f"{bare} {surname}",
             f"{surname}, {dotted}",
             f"{surname} {bare}",
             f"{surname} {dotted}",
         }
-        found |= {
+        forms |= {
             f"{dotted.replace(' ', '')} {surname}",
             f"{dotted} {surname[0]}.",
             f"{dotted.replace(' ', '')}{surname[0]}.",
         }
     if len(letters) > 1:
-        found.add("".join(letters) + surname[0])
-    return found
+        forms.add("".join(letters) + surname[0])
+    return forms
 
 
 def _spaced(form: str) -> str:
@@ -105,16 +105,16 @@ def parts_of(name: str) -> list[str]:
     return _WORD.findall(fold(name))
 
 
-def may_be_called(one: str, other: str) -> bool:
+def may_be_called(name: str, other_name: str) -> bool:
     """Whether two given names can be one person's: the same, a pet form of the other, or an initial of it."""
-    one, other = fold(one).strip(" ."), fold(other).strip(" .")
-    if not one or not other:
+    name, other_name = fold(name).strip(" ."), fold(other_name).strip(" .")
+    if not name or not other_name:
         return False
-    if one == other or (_ROWS.get(one, frozenset()) & _ROWS.get(other, frozenset())):
+    if name == other_name or (_ROWS.get(name, frozenset()) & _ROWS.get(other_name, frozenset())):
         return True
-    if min(len(one), len(other)) == 1:
-        return one[0] == other[0]
-    return close(one, other)
+    if min(len(name), len(other_name)) == 1:
+        return name[0] == other_name[0]
+    return close(name, other_name)
 
 
 def short_rows(given: str) -> frozenset[int]:
@@ -137,25 +137,25 @@ def soundex(name: str) -> str:
     letters = [letter for letter in fold(name) if "a" <= letter <= "z"]
     if not letters:
         return ""
-    found, last = "", _CODES.get(letters[0], 0)
+    digits, last = "", _CODES.get(letters[0], 0)
     for letter in letters[1:]:
         code = _CODES.get(letter, 0)
         if code and code != last:
-            found += str(code)
+            digits += str(code)
         if letter not in "hw":
             last = code
-    return f"{letters[0].upper()}{found[:3]:0<3}"
+    return f"{letters[0].upper()}{digits[:3]:0<3}"
 
 
 @lru_cache(maxsize=65536)
-def close(one: str, other: str) -> bool:
+def close(word: str, other_word: str) -> bool:
     """Whether two folded words are one slip apart (a letter more, less, other, or two changed about); four and up."""
-    if one == other:
+    if word == other_word:
         return True
-    if abs(len(one) - len(other)) > 1 or min(len(one), len(other)) < 4:
+    if abs(len(word) - len(other_word)) > 1 or min(len(word), len(other_word)) < 4:
         return False
     at = 0
-    while at < min(len(one), len(other)) and one[at] == other[at]:
+    while at < min(len(word), len(other_word)) and word[at] == other_word[at]:
         at += 1
-    a, b = one[at:], other[at:]
+    a, b = word[at:], other_word[at:]
     return a[1:] == b[1:] or a[1:] == b or a == b[1:] or (a[:2] == b[1::-1] and a[2:] == b[2:])

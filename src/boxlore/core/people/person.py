@@ -65,10 +65,10 @@ _NAME_DATES_KIN = (
 ToldRows = Iterable[tuple[Statement, Reading | None]]
 
 
-def build_person(ident: str, told: ToldRows) -> Person:
+def build_person(ident: str, rows_told: ToldRows) -> Person:
     """The person that these statements in force describe."""
     by_field: dict[str, list[tuple[Statement, Reading | None]]] = {}
-    for statement, reading in told:
+    for statement, reading in rows_told:
         if statement.sure is not Sure.NOT_KNOWN and statement.words.strip():
             by_field.setdefault(statement.field, []).append((statement, reading))
     words = {name: [statement.words.strip() for statement, _ in rows] for name, rows in by_field.items()}
@@ -99,8 +99,8 @@ class Registry(Mapping[str, Person]):
     """Everyone, once; looked up by the id of any entry that is the same person."""
 
     def __init__(self, people: Iterable[Person] = ()) -> None:
-        self._people = {one.id: one for one in people}
-        self._first = {ident: one.id for one in self._people.values() for ident in one.ids}
+        self._people = {person.id: person for person in people}
+        self._first = {ident: person.id for person in self._people.values() for ident in person.ids}
 
     def __getitem__(self, ident: str) -> Person:
         return self._people[self._first[ident]]
@@ -125,23 +125,23 @@ def build_registry(entries: Iterable[tuple[str, ToldRows]]) -> Registry:
     Statements of the entry that stands go last, so that its name stays; an entry said to be the same as one
     that is gone, or in a circle, stands for itself.
     """
-    told = {ident: list(rows) for ident, rows in entries}
+    rows_of = {ident: list(rows) for ident, rows in entries}
     into = {
         ident: statement.words.strip()
-        for ident, rows in told.items()
+        for ident, rows in rows_of.items()
         for statement, _ in rows
-        if statement.field == "merged_into" and statement.words.strip() in told
+        if statement.field == "merged_into" and statement.words.strip() in rows_of
     }
-    first = {ident: _first(ident, into) for ident in told}
+    first = {ident: _first(ident, into) for ident in rows_of}
     groups: dict[str, list[str]] = {}
-    for ident in told:
+    for ident in rows_of:
         groups.setdefault(first[ident], []).append(ident)
     people = []
     for head, members in groups.items():
-        others = [one for one in members if one != head]
-        rows = [row for ident in (*others, head) for row in told[ident]]
+        others = [member for member in members if member != head]
+        rows = [row for ident in (*others, head) for row in rows_of[ident]]
         person = build_person(head, rows)
-        if others and (own := build_person(head, told[head])).forms:
+        if others and (own := build_person(head, rows_of[head])).forms:
             person = replace(person, name=own.name, sort_name=own.sort_name)
         people.append(_linked(person, tuple(others), first))
     return Registry(people)
@@ -158,7 +158,7 @@ def _first(ident: str, into: Mapping[str, str]) -> str:
 
 def _linked(person: Person, also: tuple[str, ...], first: Mapping[str, str]) -> Person:
     def meant(idents: tuple[str, ...]) -> tuple[str, ...]:
-        return tuple(dict.fromkeys(first.get(one, one) for one in idents))
+        return tuple(dict.fromkeys(first.get(ident, ident) for ident in idents))
 
     return replace(
         person, also=also, parents=meant(person.parents), mothers=meant(person.mothers), spouses=meant(person.spouses),
@@ -176,8 +176,8 @@ def _consents(rows: ToldRows) -> tuple[Consent, ...]:
 
 
 def _surnames(words: dict[str, list[str]]) -> tuple[str, ...]:
-    told = [*words.get("family", []), *words.get("born_as", []), *words.get("married_as", [])]
-    return tuple(dict.fromkeys(told))
+    surnames = [*words.get("family", []), *words.get("born_as", []), *words.get("married_as", [])]
+    return tuple(dict.fromkeys(surnames))
 
 
 def _last(values: list[str] | None) -> str:

@@ -55,10 +55,10 @@ class Placed:
 
 def read_placed(text: str) -> list[Placed]:
     """Everyone a text names with their places, in the order told. Any text gives what can be made of it."""
-    found: list[Placed] = []
+    placed: list[Placed] = []
     for group in _NEXT_ROW.split(text.strip().rstrip(".")):
-        found += _group(group, {(one.row, one.position) for one in found})
-    return found
+        placed += _group(group, {(person.row, person.position) for person in placed})
+    return placed
 
 
 def _group(text: str, taken: set[tuple[str, int]]) -> list[Placed]:
@@ -68,14 +68,14 @@ def _group(text: str, taken: set[tuple[str, int]]) -> list[Placed]:
         row = next((name for name, _ in ROWS if head[name]), "")
         backwards = bool(head["rtl"])
         text = text[head.end() :]
-    told = [_one(part) for part in _parts(text)]
+    numbered = [_one(part) for part in _parts(text)]
     if backwards:
-        told.reverse()
+        numbered.reverse()
     placed: list[Placed] = []
-    position = max((at for one, at in taken if one == row), default=0)
-    for number, one in told:
+    position = max((at for person, at in taken if person == row), default=0)
+    for number, person in numbered:
         position = number or position + 1
-        placed.append(replace(one, position=position, row=row))
+        placed.append(replace(person, position=position, row=row))
     return placed
 
 
@@ -124,19 +124,19 @@ def note_of(words: str) -> str:
 
 def write_placed(people: Iterable[Placed]) -> str:
     """The same back: numbers where there are no rows, else rows, front row first, left to right."""
-    told = list(people)
-    rows = sorted({one.row for one in told}, key=lambda row: (ORDER.get(row, len(ORDER)), row))
-    groups = [_row_back(row, [one for one in told if one.row == row]) for row in rows]
+    everyone = list(people)
+    rows = sorted({person.row for person in everyone}, key=lambda row: (ORDER.get(row, len(ORDER)), row))
+    groups = [_row_back(row, [person for person in everyone if person.row == row]) for row in rows]
     return "; ".join(groups)
 
 
 def _row_back(row: str, people: Sequence[Placed]) -> str:
-    ordered = sorted(people, key=lambda one: one.position)
-    consecutive = [one.position for one in ordered] == list(range(1, len(ordered) + 1))
-    if row and consecutive and not any("," in one.words or _joined(one.words) for one in ordered):
-        names = ", ".join(_back(one) for one in ordered)
+    ordered = sorted(people, key=lambda person: person.position)
+    consecutive = [person.position for person in ordered] == list(range(1, len(ordered) + 1))
+    if row and consecutive and not any("," in person.words or _joined(person.words) for person in ordered):
+        names = ", ".join(_back(person) for person in ordered)
         return f"{row_words(row)}, left to right: {names}"
-    names = "; ".join(f"{one.position} {_back(one)}" for one in ordered)
+    names = "; ".join(f"{person.position} {_back(person)}" for person in ordered)
     return f"{row_words(row)}, left to right: {names}" if row else names
 
 
@@ -149,6 +149,6 @@ def _joined(words: str) -> bool:
     return " and " in f" {words} " or " & " in words
 
 
-def _back(one: Placed) -> str:
-    name = "?" if not one.words else f"{one.words}?" if one.unsure else one.words
-    return f"{name} ({one.note})" if one.note else name
+def _back(person: Placed) -> str:
+    name = "?" if not person.words else f"{person.words}?" if person.unsure else person.words
+    return f"{name} ({person.note})" if person.note else name

@@ -42,18 +42,18 @@ class OwnPlace:
 
 def read_own(text: str, owns: Iterable[OwnPlace]) -> PlaceReading | None:
     """The family's own place that these words name, or None. Two of one name are choices."""
-    told = take_apart(text)
-    if not told.parts:
+    parts_told = take_apart(text)
+    if not parts_told.parts:
         return None
-    first, *rest = (fold_place(part) for part in told.parts)
-    found = []
+    first, *rest = (fold_place(part) for part in parts_told.parts)
+    places = []
     for own in owns:
         if first not in {fold_place(name) for name in own.names}:
             continue
         around = f" {fold_place(own.inside_words)} {fold_place(full_name(own.place))} "
         if all(part in around for part in rest):
-            found.append(own.place)
-    if not found:
+            places.append(own.place)
+    if not places:
         return None
-    kind = "choices" if len(found) > 1 else "check" if told.unsure else "match"
-    return PlaceReading(text, kind, tuple(found))
+    kind = "choices" if len(places) > 1 else "check" if parts_told.unsure else "match"
+    return PlaceReading(text, kind, tuple(places))

@@ -166,10 +166,10 @@ def _listed(*parts: str) -> str:
     return ", ".join(dict.fromkeys(part for part in parts if part))
 
 
-def distance_km(one: tuple[float, float], other: tuple[float, float]) -> float:
+def distance_km(start: tuple[float, float], end: tuple[float, float]) -> float:
     """How far two points (latitude, longitude in degrees) lie apart on a sphere of 6,371 km (haversine)."""
-    north, south = math.radians(one[0]), math.radians(other[0])
-    across = math.radians(other[1] - one[1])
+    north, south = math.radians(start[0]), math.radians(end[0])
+    across = math.radians(end[1] - start[1])
     chord = math.sin((south - north) / 2) ** 2 + math.cos(north) * math.cos(south) * math.sin(across / 2) ** 2
     return 2 * 6371 * math.asin(math.sqrt(chord))
 

@@ -37,7 +37,7 @@ MOST_LETTERS = 400
 
 def take_apart(text: str) -> Parts:
     """The parts of told words: qualifiers off, “near”, several names of one place, commas from small to large."""
-    words = " ".join("".join(" " if unicodedata.category(one)[0] == "C" else one for one in text).split())
+    words = " ".join("".join(" " if unicodedata.category(letter)[0] == "C" else letter for letter in text).split())
     if not words or len(words) > MOST_LETTERS:
         return Parts(())
     words = _DATE_TAIL.sub("", words)
@@ -62,9 +62,9 @@ def _names(words: str) -> tuple[str, tuple[str, ...]]:
         rest = bracket["rest"].strip(" ,")
         joined = ", ".join(part for part in (bracket["one"], bracket["two"], rest) if part)
         return joined, ()
-    first, slash, other = words.partition("/")
-    if slash and first.strip() and other.strip():
-        name, comma, rest = other.partition(",")
+    first, slash, second = words.partition("/")
+    if slash and first.strip() and second.strip():
+        name, comma, rest = second.partition(",")
         return first.strip() + (f", {rest.strip()}" if comma else ""), (name.strip(),)
     return words, ()
 

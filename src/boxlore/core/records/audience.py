@@ -164,7 +164,7 @@ class Recipient:
             return record
         if not self._may_see_kept(record.audiences):
             return self._closed(record)
-        told = {
+        views_by_field = {
             name: tuple(self.without_names(view) for view in views if self._passes(view, record.audiences))
             for name, views in record.told.items()
         }
@@ -175,7 +175,7 @@ class Recipient:
         )
         seen = replace(
             record,
-            told={name: views for name, views in told.items() if views},
+            told={name: views for name, views in views_by_field.items() if views},
             people=people,
             conflicts=tuple(self._conflicts(record)),
             not_known=frozenset(name for name in record.not_known if self._may_see_kept(record.audiences, name)),

@@ -82,9 +82,9 @@ class Closing:
             yield self._from_transfer("names a teller of whom nothing is known")
 
     def _for_life(self, person: Person) -> Reason:
-        told, inferred = person.born.latest_day if person.born else None, self.latest.get(person.id)
-        if told is not None:
-            day, why = told, f"names someone taken as living, {self.years} years from birth"
+        told_birth, inferred = person.born.latest_day if person.born else None, self.latest.get(person.id)
+        if told_birth is not None:
+            day, why = told_birth, f"names someone taken as living, {self.years} years from birth"
         elif inferred is not None:
             day, because = inferred
             why = f"names someone taken as living, birth not told, born by {day.year} at the latest ({because})"

@@ -47,6 +47,6 @@ def middle(where: tuple[float, ...]) -> Point:
 def part_of(area: tuple[float, ...], window: tuple[float, float, float, float], turn: int = 1) -> tuple[float, ...]:
     """The stored area behind a window (x, y, w, h in 0..1) of the picture looked at."""
     x, y, wide, high = window
-    one, other = stored_at((x, y), area, turn), stored_at((x + wide, y + high), area, turn)
-    left, top = min(one[0], other[0]), min(one[1], other[1])
-    return left, top, abs(other[0] - one[0]), abs(other[1] - one[1])
+    corner, opposite = stored_at((x, y), area, turn), stored_at((x + wide, y + high), area, turn)
+    left, top = min(corner[0], opposite[0]), min(corner[1], opposite[1])
+    return left, top, abs(opposite[0] - corner[0]), abs(opposite[1] - corner[1])

@@ -45,17 +45,17 @@ def key_of(shown: Sequence[PersonShown], nameless: Iterable[tuple[str, int]] = (
 
 
 def _told_rows(shown: Sequence[PersonShown], nameless: Iterable[tuple[str, int]]) -> tuple[KeyRow, ...]:
-    told: dict[str, dict[int, PersonShown | None]] = {}
+    rows: dict[str, dict[int, PersonShown | None]] = {}
     for row, position in nameless:
-        told.setdefault(row, {})[position] = None
-    for one in shown:
-        if one.position:
-            told.setdefault(one.row, {})[one.position] = one
-    if not any(one for row in told.values() for one in row.values()):
+        rows.setdefault(row, {})[position] = None
+    for person in shown:
+        if person.position:
+            rows.setdefault(person.row, {})[person.position] = person
+    if not any(person for row in rows.values() for person in row.values()):
         return ()
-    from_the_back = sorted(told, key=lambda row: (ORDER.get(row, len(ORDER)), row), reverse=True)
+    from_the_back = sorted(rows, key=lambda row: (ORDER.get(row, len(ORDER)), row), reverse=True)
     return tuple(
-        KeyRow(row_words(row) if row else "", tuple(one for _, one in sorted(told[row].items(), key=_position)))
+        KeyRow(row_words(row) if row else "", tuple(person for _, person in sorted(rows[row].items(), key=_position)))
         for row in from_the_back
     )
 
@@ -66,15 +66,15 @@ def _position(place: tuple[int, PersonShown | None]) -> int:
 
 def unplaced(shown: Sequence[PersonShown]) -> tuple[PersonShown, ...]:
     """Those who are in the picture, nobody has said where; or marked on another scan of it."""
-    placed = _placed(shown) or [one for one in shown if one.position]
-    return tuple(one for one in shown if one not in placed)
+    placed = _placed(shown) or [person for person in shown if person.position]
+    return tuple(person for person in shown if person not in placed)
 
 
 def _placed(shown: Sequence[PersonShown]) -> list[PersonShown]:
     """Those with a marker, on the scan that has the most of them."""
-    scans = [one.scan for one in shown if one.area]
+    scans = [person.scan for person in shown if person.area]
     most = max(scans, key=scans.count, default="")
-    return [one for one in shown if one.area and one.scan == most]
+    return [person for person in shown if person.area and person.scan == most]
 
 
 def centre(area: tuple[float, ...]) -> tuple[float, float]:
@@ -82,20 +82,20 @@ def centre(area: tuple[float, ...]) -> tuple[float, float]:
     return (area[0] + area[2] / 2, area[1] + area[3] / 2) if len(area) == 4 else (area[0], area[1])
 
 
-def _across(one: PersonShown) -> tuple[float, int]:
-    return centre(one.area)[0], one.number
+def _across(person: PersonShown) -> tuple[float, int]:
+    return centre(person.area)[0], person.number
 
 
-def _height(one: PersonShown) -> tuple[float, float]:
-    return centre(one.area)[1], centre(one.area)[0]
+def _height(person: PersonShown) -> tuple[float, float]:
+    return centre(person.area)[1], centre(person.area)[0]
 
 
 def _head(placed: Sequence[PersonShown]) -> float:
     """The height of a head: that of the boxes, else guessed from how far apart the points stand."""
-    heights = [one.area[3] for one in placed if len(one.area) == 4]
+    heights = [person.area[3] for person in placed if len(person.area) == 4]
     if heights:
         return median(heights)
-    across = sorted(centre(one.area)[0] for one in placed)
+    across = sorted(centre(person.area)[0] for person in placed)
     gaps = [after - before for before, after in pairwise(across)]
     return max(median(gaps), 0.04) if gaps else 1.0
 
@@ -103,10 +103,10 @@ def _head(placed: Sequence[PersonShown]) -> float:
 def _split(placed: Sequence[PersonShown]) -> list[list[PersonShown]]:
     deep = DEEP * _head(placed)
     rows = [[placed[0]]]
-    for before, one in pairwise(placed):
-        if _height(one)[0] - _height(before)[0] > deep:
+    for before, person in pairwise(placed):
+        if _height(person)[0] - _height(before)[0] > deep:
             rows.append([])
-        rows[-1].append(one)
+        rows[-1].append(person)
     return rows
 
 
@@ -124,7 +124,7 @@ def _merged(rows: list[list[PersonShown]], count: int) -> list[list[PersonShown]
 
 def _in_front(back: Sequence[PersonShown], front: Sequence[PersonShown]) -> bool:
     """Whether the two share some of the picture's width."""
-    behind, before = [_across(one)[0] for one in back], [_across(one)[0] for one in front]
+    behind, before = [_across(person)[0] for person in back], [_across(person)[0] for person in front]
     return max(min(behind), min(before)) <= min(max(behind), max(before))
 
 
@@ -137,4 +137,4 @@ def _names(count: int) -> list[str]:
     if count == 3:
         return ["Back row", "Middle row", "Front row"]
     between = [_BETWEEN[at] if at < len(_BETWEEN) else f"{at + 2}th" for at in range(count - 2)]
-    return ["Back row", *(f"{one} row from the back" for one in between), "Front row"]
+    return ["Back row", *(f"{ordinal} row from the back" for ordinal in between), "Front row"]
