@@ -1,5 +1,6 @@
 """The record in force (rules of our own: settlement, surer, nearer the event, later in the log)."""
 
+from dataclasses import replace
 from typing import Any
 
 import pytest
@@ -78,9 +79,34 @@ def test_a_settled_conflict_is_closed_and_a_later_statement_opens_it_again() -> 
     ]
     settled = frozenset({"s1", "s2"})
     assert record(*rows, settled=settled, chosen={"date": "s1"}).conflicts == ()
+    doubtful = {"date": ""}
+    assert record(*rows, settled=settled, chosen=doubtful).conflicts == ()
     rows.append((said("s3", "date", "c"), dated("1920-01-01", "1920-12-31")))
+    (again,) = record(*rows, settled=settled, chosen={"date": "s1"}).conflicts
+    assert {view.statement for view in again.told} == {"s1", "s3"}  # s2 was passed over, and stays so
+    (undecided,) = record(*rows, settled=settled, chosen=doubtful).conflicts
+    assert "s3" in {view.statement for view in undecided.told}
     rows.append((said("s4", "date", "d"), dated("1925-01-01", "1925-12-31")))
     assert record(*rows, settled=settled, chosen={"date": "s1"}).conflicts
+
+
+def test_a_statement_that_agrees_with_the_chosen_one_opens_nothing() -> None:
+    rows = [
+        (said("s1", "date", "a"), dated("1912-01-01", "1912-12-31")),
+        (said("s2", "date", "b"), dated("1913-01-01", "1913-12-31")),
+        (said("s3", "date", "c"), dated("1912-05-01", "1912-05-31")),
+    ]
+    assert record(*rows, settled=frozenset({"s1", "s2"}), chosen={"date": "s1"}).conflicts == ()
+
+
+def test_another_name_at_a_settled_marker_opens_it_again() -> None:
+    names = [(said(f"s{at}", "person", name), None) for at, name in enumerate(("Leida", "Liisi"), 1)]
+    marker = MarkerRows(id="m", scan="scan", number=1, area=(0.5, 0.25), statements=names)
+    weighed = {"settled": frozenset({"s1", "s2"}), "chosen": {"person": "s1"}}
+    assert record(markers=[marker], **weighed).conflicts == ()
+    marker = replace(marker, statements=[*names, (said("s3", "person", "Helmi"), None)])
+    (again,) = record(markers=[marker], **weighed).conflicts
+    assert {view.statement for view in again.told} == {"s1", "s3"}
 
 
 def test_a_reading_that_asks_is_not_used() -> None:

@@ -60,10 +60,10 @@ from boxlore.core.statements import NEARNESS, SURENESS, Reading, Statement, Sure
 def build(material: Material, people: Mapping[str, Person], said_by: Mapping[str, str]) -> Record:
     """The record in force. `people` by id; `said_by` names the person behind a narrator's id."""
     rows = material.statements
-    told, not_known = _gather(rows, material.chosen, said_by)
+    by_field, not_known = _gather(rows, material.chosen, said_by)
     plain = {statement.field: statement.words for statement, _ in rows}
     places = _places(rows) if "row" in plain else {}
-    shown = _people(material, told, people, said_by, places)
+    shown = _people(material, by_field, people, said_by, places)
     times = [statement.recorded_at for statement, _ in rows]
     times += [statement.recorded_at for marker in material.markers for statement, _ in marker.statements]
     return Record(
@@ -74,14 +74,16 @@ def build(material: Material, people: Mapping[str, Person], said_by: Mapping[str
         found_in=plain.get("found_in", ""),
         size_mm=size.sides if (size := SIZE_WORDS.or_none(plain.get("size", ""))) else (),
         scans=tuple(material.scans),
-        told=told,
+        told=by_field,
         people=shown,
         related=tuple(material.related),
-        conflicts=tuple(_conflicts(material, told, said_by)),
+        conflicts=tuple(_conflicts(material, by_field, said_by)),
         not_known=frozenset(not_known),
         unnamed=_unnamed(material.markers, shown) if material.markers else (),
         nameless=_nameless(rows, places) if places else (),
-        audiences=tuple(one.words for one, _ in rows if one.field == "audience") if "audience" in plain else (),
+        audiences=tuple(statement.words for statement, _ in rows if statement.field == "audience")
+        if "audience" in plain
+        else (),
         changed_at=max(times, default=""),
     )
 
@@ -106,13 +108,13 @@ def told_of(statement: Statement, reading: Reading | None, said_by: Mapping[str,
     )
 
 
-def _rank(told: StatementView, chosen: str) -> tuple[bool, int, int, str, str]:
+def _rank(view: StatementView, chosen: str) -> tuple[bool, int, int, str, str]:
     return (
-        told.statement == chosen,
-        SURENESS[told.sure],
-        NEARNESS[told.source.said],
-        told.recorded_at,
-        told.statement,
+        view.statement == chosen,
+        SURENESS[view.sure],
+        NEARNESS[view.source.said],
+        view.recorded_at,
+        view.statement,
     )
 
 
@@ -128,74 +130,78 @@ def _gather(
             asked.add(statement.field)
         else:
             by_field.setdefault(statement.field, []).append(told_of(statement, reading, said_by))
-    for name, told in by_field.items():
-        if len(told) > 1 and not FIELDS[name].many:
-            told.sort(key=lambda one: _rank(one, chosen.get(one.field, "")), reverse=True)
-    return {name: tuple(told) for name, told in by_field.items()}, asked - set(by_field)
+    for name, views in by_field.items():
+        if len(views) > 1 and not FIELDS[name].many:
+            views.sort(key=lambda view: _rank(view, chosen.get(view.field, "")), reverse=True)
+    return {name: tuple(views) for name, views in by_field.items()}, asked - set(by_field)
 
 
 def _people(
     material: Material,
-    told: Mapping[str, tuple[StatementView, ...]],
+    by_field: Mapping[str, tuple[StatementView, ...]],
     people: Mapping[str, Person],
     said_by: Mapping[str, str],
     places: Mapping[str, tuple[str, int]],
 ) -> tuple[PersonShown, ...]:
     """Markers first, in the order of their numbers; then those told without one. Nobody twice in a role."""
-    found: list[PersonShown] = []
-    roles = [role for role in ("person", "named", "photographer") if role in told]
+    people_shown: list[PersonShown] = []
+    roles = [role for role in ("person", "named", "photographer") if role in by_field]
     if not roles and not material.markers:
         return ()
-    for marker in sorted(material.markers, key=lambda one: one.number):
+    for marker in sorted(material.markers, key=lambda marker: marker.number):
         names, _ = _gather(marker.statements, {}, said_by)
-        ranked = sorted(names.get("person", ()), key=lambda one: _rank(one, ""), reverse=True)
-        for one in ranked[:1]:
-            found.append(_shown(one, "person", people, marker))
-    seen = {(one.role, one.person or one.name) for one in found}
+        ranked = sorted(names.get("person", ()), key=lambda view: _rank(view, ""), reverse=True)
+        for view in ranked[:1]:
+            people_shown.append(_shown(view, "person", people, marker))
+    seen = {(shown.role, shown.person or shown.name) for shown in people_shown}
     for role in roles:
-        for one in told[role]:
-            row, position = places.get(one.statement, ("", 0))
-            shown = replace(_shown(one, role, people, None), row=row, position=position)
+        for view in by_field[role]:
+            row, position = places.get(view.statement, ("", 0))
+            shown = replace(_shown(view, role, people, None), row=row, position=position)
             if (role, shown.person or shown.name) not in seen:
                 seen.add((role, shown.person or shown.name))
-                found.append(shown)
-    return tuple(found)
+                people_shown.append(shown)
+    return tuple(people_shown)
 
 
 def _places(rows: Iterable[tuple[Statement, Reading | None]]) -> dict[str, tuple[str, int]]:
     """The row and position of each statement about a person; one that corrects another takes its place."""
-    found: dict[str, tuple[str, int]] = {}
+    place_of: dict[str, tuple[str, int]] = {}
     for statement, _ in rows:
         if statement.field == "row":
             place = ROW_WORDS.or_none(statement.words)
             if place is not None:
-                found[place.statement] = (place.row, place.position)
+                place_of[place.statement] = (place.row, place.position)
     for statement, _ in rows:
-        if statement.replaces in found and statement.id not in found:
-            found[statement.id] = found[statement.replaces]
-    return found
+        if statement.replaces in place_of and statement.id not in place_of:
+            place_of[statement.id] = place_of[statement.replaces]
+    return place_of
 
 
 def _unnamed(
     markers: Iterable[MarkerRows], shown: Iterable[PersonShown]
 ) -> tuple[tuple[str, int, tuple[float, ...]], ...]:
-    named = {(one.scan, one.number) for one in shown}
-    return tuple((one.scan, one.number, one.area) for one in markers if (one.scan, one.number) not in named)
+    named = {(person.scan, person.number) for person in shown}
+    return tuple(
+        (marker.scan, marker.number, marker.area) for marker in markers if (marker.scan, marker.number) not in named
+    )
 
 
 def _nameless(
     rows: Iterable[tuple[Statement, Reading | None]], places: Mapping[str, tuple[str, int]]
 ) -> tuple[tuple[str, int], ...]:
-    unknown = [one.id for one, _ in rows if one.field == "person" and one.sure is Sure.NOT_KNOWN]
+    unknown = [
+        statement.id for statement, _ in rows if statement.field == "person" and statement.sure is Sure.NOT_KNOWN
+    ]
     return tuple(places[ident] for ident in unknown if ident in places)
 
 
-def _shown(told: StatementView, role: str, people: Mapping[str, Person], marker: MarkerRows | None) -> PersonShown:
-    person = people.get(told.meant)
+def _shown(view: StatementView, role: str, people: Mapping[str, Person], marker: MarkerRows | None) -> PersonShown:
+    person = people.get(view.meant)
     return PersonShown(
-        told=told,
+        told=view,
         role=role,
-        name=person.name if person else told.words,
+        name=person.name if person else view.words,
         person=person.id if person else "",
         scan=marker.scan if marker else "",
         area=marker.area if marker else (),
@@ -204,30 +210,43 @@ def _shown(told: StatementView, role: str, people: Mapping[str, Person], marker:
 
 
 def _conflicts(
-    material: Material, told: Mapping[str, tuple[StatementView, ...]], said_by: Mapping[str, str]
+    material: Material, by_field: Mapping[str, tuple[StatementView, ...]], said_by: Mapping[str, str]
 ) -> Iterable[Conflict]:
-    dates = told.get("date", ())
-    if len(dates) > 1:
-        dates = tuple(one for one in dates if one.date and one.date.edtf and one.statement not in material.settled)
-    if apart := _disjoint(dates):
+    dates = [view for view in by_field.get("date", ()) if view.date and view.date.edtf]
+    if apart := _disjoint(_still_open(dates, material), material.settled):
         yield Conflict("date", apart, "these dates cannot both be so")
     for marker in material.markers:
         names = _gather(marker.statements, {}, said_by)[0].get("person", ())
-        open_ones = tuple(one for one in names if one.statement not in material.settled)
-        if len({one.meant or one.words for one in open_ones}) > 1:
-            yield Conflict("person", open_ones, f"marker {marker.number} is said to be different people")
+        open_names = _still_open(names, material)
+        if len({view.meant or view.words for view in open_names}) > 1 and _any_unweighed(open_names, material.settled):
+            yield Conflict("person", tuple(open_names), f"marker {marker.number} is said to be different people")
 
 
-def _disjoint(dates: Sequence[StatementView]) -> tuple[StatementView, ...]:
-    """The first two dates whose ranges do not meet, or nothing."""
-    for index, one in enumerate(dates):
-        for other in dates[index + 1 :]:
-            if _before(one, other) or _before(other, one):
-                return (one, other)
+def _still_open(views: Sequence[StatementView], material: Material) -> list[StatementView]:
+    """Without the statements that the keeper has weighed and passed over for one of the others.
+
+    Where the keeper's word was “both” or “doubtful”, nothing is passed over.
+    """
+    chosen = {view.statement for view in views} & set(material.chosen.values())
+    passed_over = material.settled - chosen if chosen else frozenset()
+    return [view for view in views if view.statement not in passed_over]
+
+
+def _any_unweighed(views: Iterable[StatementView], settled: frozenset[str]) -> bool:
+    return any(view.statement not in settled for view in views)
+
+
+def _disjoint(dates: Sequence[StatementView], settled: frozenset[str]) -> tuple[StatementView, ...]:
+    """The first two dates that do not meet and that the keeper has not weighed against each other, or nothing."""
+    for index, first in enumerate(dates):
+        for second in dates[index + 1 :]:
+            apart = _before(first, second) or _before(second, first)
+            if apart and _any_unweighed((first, second), settled):
+                return (first, second)
     return ()
 
 
-def _before(one: StatementView, other: StatementView) -> bool:
-    latest = one.date.latest if one.date else None
-    earliest = other.date.earliest if other.date else None
+def _before(first: StatementView, second: StatementView) -> bool:
+    latest = first.date.latest if first.date else None
+    earliest = second.date.earliest if second.date else None
     return latest is not None and earliest is not None and latest < earliest
