@@ -131,11 +131,11 @@ def is_kept(store: OpenDatabase) -> bool:
 
 def kept_in(db: sqlite3.Connection, folder: Path) -> Path | None:
     """The newest backup of ours, if it holds just what the open database of `folder` holds. Raises sqlite3.Error."""
-    wanted = db.execute(_TOLD).fetchone()
+    state = db.execute(_TOLD).fetchone()
     newest = next((backup for backup in listed(folder) if backup.ours and backup.why != DAMAGED), None)
     if newest is not None:
         with suppress(sqlite3.Error), closing(read_only(newest.path)) as copy:
-            return newest.path if copy.execute(_TOLD).fetchone() == wanted else None
+            return newest.path if copy.execute(_TOLD).fetchone() == state else None
     return None
 
 
@@ -191,7 +191,7 @@ def why_not(error: OSError | sqlite3.Error) -> str:
 def roll(folder: Path, now: str, room: int) -> list[Path]:
     """Drop what the rolling rule lets go of, where backups may take `room` bytes. Returns what was dropped."""
     ours = [backup for backup in listed(folder) if backup.ours and backup.why != DAMAGED]
-    rolled = [Rolled(str(each.path), each.at, each.why.startswith("before"), each.size) for each in ours]
+    rolled = [Rolled(str(backup.path), backup.at, backup.why.startswith("before"), backup.size) for backup in ours]
     gone = [Path(dropped.name) for dropped in to_drop(rolled, datetime.fromisoformat(now), room)]
     for path in gone:
         for suffix in ("", *BESIDE):

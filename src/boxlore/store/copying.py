@@ -47,7 +47,7 @@ def fill(unfinished: Path, db: sqlite3.Connection) -> None:
         copy.execute("PRAGMA journal_mode = DELETE")
 
 
-def _hear(status: int, left: int, pages: int) -> None:
+def _hear(status: int, remaining: int, pages: int) -> None:
     """Called between two goes, so that Python hears a signal."""
 
 

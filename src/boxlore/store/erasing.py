@@ -4,7 +4,7 @@ The theory of operation of the whole strike opens `strike`. In short, the first 
 database and left a tombstone for each, marked as not finished. But SQLite leaves deleted bytes behind, and backups
 still have the rows. So this step, for the unfinished tombstones,
 
-1. deletes the rows from every backup too, and lets each backup be written anew;
+1. deletes the rows from every backup too, adds the tombstones there, and writes anew each backup that had such rows;
 2. makes the full-text index again, because it keeps the words of deleted rows until its parts are merged;
 3. writes the database file anew (VACUUM), so that it has no free pages with old bytes;
 4. empties the write-ahead log, which still holds the old pages, and marks the tombstones as finished.
@@ -108,7 +108,7 @@ def _strike_backups(db: sqlite3.Connection, folder: Path) -> None:
         left_over.unlink()
     for backup in sorted(backups.glob("*.sqlite")):
         if not backup.stat().st_size:
-            continue  # SQLite would throw away the log beside an empty file, which may be all that is left
+            continue  # SQLite would delete the log beside an empty file, which may be all that is left
         try:
             strike_backup(backup, tombs)
         except sqlite3.DatabaseError as error:
@@ -160,8 +160,8 @@ def _project_again(db: sqlite3.Connection) -> None:
 
 def quiet_acts(db: sqlite3.Connection, words: Iterable[str]) -> None:
     """Blank the lines about acts that repeat the beginning of struck words, unless that is very short."""
-    for told in words:
-        start = told.strip()[:PIECE]
+    for struck_words in words:
+        start = struck_words.strip()[:PIECE]
         if len(start) > PIECE // 4:
             db.execute("UPDATE act SET what = ? WHERE instr(lower(what), lower(?))", (STRUCK, start))
 

@@ -70,14 +70,14 @@ _DRAFT = f"INSERT OR REPLACE INTO draft ({', '.join(DRAFT_COLUMNS)}) VALUES ({',
 
 
 def apply(db: sqlite3.Connection, change: Change) -> None:
-    """Write one act, or a further part of one, inside the caller's transaction."""
+    """Write one act, or a further part of one, in the caller's transaction. Raises WrongUse."""
     db.execute(
         "INSERT OR IGNORE INTO act (id, what, recorded_at, by) VALUES (?, ?, ?, ?)",
         (change.act, change.what, change.recorded_at, change.by),
     )
     append(db, change.statements)
-    for statement, one in change.readings:
-        _read(db, change, statement, one)
+    for statement, reading in change.readings:
+        _read(db, change, statement, reading)
     for settlement in change.settlements:
         _settle(db, change, settlement)
     for undone in change.withdraws:
@@ -86,37 +86,38 @@ def apply(db: sqlite3.Connection, change: Change) -> None:
 
 
 def append(db: sqlite3.Connection, statements: Iterable[Statement]) -> None:
-    """Add rows, with all that follows from them. Raises WrongUse for one that no log may take; then none is added."""
-    for one in statements:
-        row = db.execute(_APPEND, statement_values(checked(one))).lastrowid
+    """Add statements, with all that follows from them. Raises WrongUse for one that the guard refuses."""
+    for statement in statements:
+        row = db.execute(_APPEND, statement_values(checked(statement))).lastrowid
         assert row is not None  # an INSERT that did not raise has a row
-        projections.add(db, row, one)
+        projections.add(db, row, statement)
 
 
 def save_draft(db: sqlite3.Connection, draft: Draft) -> None:
-    """Keep what is being typed."""
+    """Keep what is being typed, in place of what was kept of the same field and slot."""
     db.execute(_DRAFT, draft_values(draft))
 
 
-def _read(db: sqlite3.Connection, change: Change, statement: str, one: Reading) -> None:
-    row = (statement, change.act, *reading_values(one), change.recorded_at)
+def _read(db: sqlite3.Connection, change: Change, statement: str, reading: Reading) -> None:
+    row = (statement, change.act, *reading_values(reading), change.recorded_at)
     db.execute("INSERT OR REPLACE INTO reading VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)", row)
-    projections.add_reading(db, one, change.recorded_at)
+    projections.add_reading(db, reading, change.recorded_at)
 
 
-def _settle(db: sqlite3.Connection, change: Change, one: Settlement) -> None:
-    where = (one.subject.kind, one.subject.id, one.field, one.outcome, one.chosen)
+def _settle(db: sqlite3.Connection, change: Change, settlement: Settlement) -> None:
+    decided = (settlement.subject.kind, settlement.subject.id, settlement.field, settlement.outcome, settlement.chosen)
     db.execute(
         "INSERT INTO settlement VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
-        (one.id, change.act, *where, change.recorded_at, change.by),
+        (settlement.id, change.act, *decided, change.recorded_at, change.by),
     )
-    db.executemany("INSERT OR IGNORE INTO weighed VALUES (?, ?)", [(one.id, ident) for ident in one.weighed])
+    weighed = [(settlement.id, ident) for ident in settlement.weighed]
+    db.executemany("INSERT OR IGNORE INTO weighed VALUES (?, ?)", weighed)
 
 
 def _withdraw(db: sqlite3.Connection, act: str, undone: str) -> None:
-    """Withdraw an act. One that was itself withdrawn withdraws no more, so that undoing never runs in a circle."""
-    taken_back = db.execute("SELECT 1 FROM withdrawal WHERE withdraws = ? LIMIT 1", (act,)).fetchone()
-    if act == undone or taken_back:
+    """Withdraw an act. Raises WrongUse if the withdrawing act was withdrawn already; so withdrawals form no circle."""
+    is_withdrawn = db.execute("SELECT 1 FROM withdrawal WHERE withdraws = ? LIMIT 1", (act,)).fetchone()
+    if act == undone or is_withdrawn:
         raise WrongUse("An act that is taken back cannot take another back.", "Take it back in an act of its own.")
     db.execute("INSERT OR IGNORE INTO withdrawal (act, withdraws) VALUES (?, ?)", (act, undone))
     projections.weigh_act(db, undone)

@@ -58,90 +58,100 @@ _IS_PAST = """(s.act IN (SELECT act FROM withdrawn) OR EXISTS (
     SELECT 1 FROM statement r WHERE r.replaces = s.id AND r.replaces <> '' AND r.act NOT IN (SELECT act FROM withdrawn)
 ))"""
 
+_IS_WITHDRAWN = """
+    SELECT 1 FROM withdrawal w WHERE w.withdraws = ? AND w.act NOT IN (SELECT act FROM withdrawn) LIMIT 1"""
+
 _NEW_NAME = "INSERT OR IGNORE INTO name (folded, subject, kind, words, at) VALUES (?, ?, ?, ?, ?)"
 
 
-def add(db: sqlite3.Connection, row: int, one: Statement) -> None:
-    """Follow a statement that was just added to the log as `row`."""
-    index(db, row, one)
-    if one.replaces:
-        weigh_statement(db, one.replaces)
-    replaced = "SELECT 1 FROM statement WHERE replaces = ? AND replaces <> ''"  # the partial index needs its clause
-    settled = f"SELECT 1 FROM withdrawn WHERE act = ? UNION ALL {replaced} LIMIT 1"
-    if db.execute(settled, (one.act, one.id)).fetchone():
-        weigh_statement(db, one.id)
+def add(db: sqlite3.Connection, row: int, statement: Statement) -> None:
+    """Follow a statement that was just added to the log as `row`.
+
+    It may be past from the start: its act may be withdrawn already, or another statement may replace it.
+    """
+    index(db, row, statement)
+    if statement.replaces:
+        weigh_statement(db, statement.replaces)
+    replaced = "SELECT 1 FROM statement WHERE replaces = ? AND replaces <> ''"  # as the partial index has it
+    may_be_past = f"SELECT 1 FROM withdrawn WHERE act = ? UNION ALL {replaced} LIMIT 1"
+    if db.execute(may_be_past, (statement.act, statement.id)).fetchone():
+        weigh_statement(db, statement.id)
 
 
-def add_reading(db: sqlite3.Connection, one: Reading, at: str) -> None:
-    """Follow a reading: the person or event that it names was meant just now."""
-    if meant := id_meant(one):
+def add_reading(db: sqlite3.Connection, reading: Reading, at: str) -> None:
+    """Follow a reading that was just added: note that the person or event which it names was meant at `at`."""
+    if meant := id_meant(reading):
         mark_used(db, meant, at)
 
 
-def index(db: sqlite3.Connection, row: int, one: Statement) -> None:
-    """Bring one statement's words to where they are searched and completed."""
-    field = FIELDS.get(one.field)
-    if one.words and (field is None or field.told):
-        db.execute("INSERT INTO words_index (rowid, folded) VALUES (?, ?)", (row, fold(one.words)))
-    _name(db, one)
+def index(db: sqlite3.Connection, row: int, statement: Statement) -> None:
+    """Add one statement's words to `words_index`, and its names to `name`."""
+    field = FIELDS.get(statement.field)
+    if statement.words and (field is None or field.told):
+        db.execute("INSERT INTO words_index (rowid, folded) VALUES (?, ?)", (row, fold(statement.words)))
+    _name(db, statement)
 
 
-def _name(db: sqlite3.Connection, one: Statement) -> None:
-    """A person's, event's or place's name, and a place told of an item, complete what is typed."""
-    if one.subject.kind in NAMED_KINDS and one.field in PERSON_NAMES:
-        at = mark_used(db, one.subject.id, one.recorded_at)
-        entries = [(part, one.subject.id, one.subject.kind, one.words, at) for part in _endings(fold(one.words))]
+def _name(db: sqlite3.Connection, statement: Statement) -> None:
+    """Add a statement to `name` if it holds a name of a person, event or place, or tells the place of an item."""
+    if statement.subject.kind in NAMED_KINDS and statement.field in PERSON_NAMES:
+        at = mark_used(db, statement.subject.id, statement.recorded_at)
+        subject, words = statement.subject, statement.words
+        entries = [(ending, subject.id, subject.kind, words, at) for ending in _endings(fold(words))]
         db.executemany(_NEW_NAME, entries)
-    elif one.field == "place" and one.subject.kind is Kind.ITEM and one.words:
-        entry = (fold(one.words)[:START], "", Kind.PLACE, one.words[:START], "")
+    elif statement.field == "place" and statement.subject.kind is Kind.ITEM and statement.words:
+        entry = (fold(statement.words)[:START], "", Kind.PLACE, statement.words[:START], "")
         db.execute(_NEW_NAME, entry)
 
 
 def mark_used(db: sqlite3.Connection, subject: str, at: str) -> str:
-    """Remember when a person, event or place was last meant, for completion; its names carry it. Returns when."""
-    latest = "INSERT INTO used VALUES (?, ?) ON CONFLICT (subject) DO UPDATE SET at = max(at, excluded.at) RETURNING at"
-    (newest,) = db.execute(latest, (subject, at)).fetchone()
+    """Note that a person, event or place was meant at `at`, in `used` and with its names.
+
+    Returns when it was last meant, which may be later than `at`.
+    """
+    later = "INSERT INTO used VALUES (?, ?) ON CONFLICT (subject) DO UPDATE SET at = max(at, excluded.at) RETURNING at"
+    (newest,) = db.execute(later, (subject, at)).fetchone()
     db.execute("UPDATE name SET at = ? WHERE subject = ? AND at <> ?", (newest, subject, newest))
     return str(newest)
 
 
 def _endings(folded: str) -> Iterable[str]:
-    """A name from each of its words on, so that any part of it completes."""
+    """The name from each of its words on: `leida rourke` and `rourke`."""
     parts = folded.split()
     return [" ".join(parts[at:])[:START] for at in range(len(parts))]
 
 
 def weigh_statement(db: sqlite3.Connection, ident: str) -> None:
-    """Set whether one statement is past: withdrawn, or replaced by one that is not withdrawn."""
-    found = db.execute(f"SELECT s.row, {_IS_PAST} FROM statement s WHERE s.id = ?", (ident,)).fetchone()
-    if found is None:
+    """Recompute whether one statement is past, that is withdrawn, or replaced by a statement not withdrawn."""
+    row_and_state = db.execute(f"SELECT s.row, {_IS_PAST} FROM statement s WHERE s.id = ?", (ident,)).fetchone()
+    if row_and_state is None:
         return
-    row, past = found
+    row, past = row_and_state
     db.execute("INSERT OR IGNORE INTO past VALUES (?)" if past else "DELETE FROM past WHERE row = ?", (row,))
 
 
 def weigh_act(db: sqlite3.Connection, act: str) -> None:
-    """Set whether an act counts as withdrawn, and then every act that it had withdrawn itself.
-
-    An act is withdrawn while some act that withdraws it is not withdrawn in its turn: undo, redo, undo.
+    """Recompute whether an act is withdrawn. If that changes, recompute all that it changes: whether the act's
+    statements, and those that they replace, are past, and whether the acts that it withdrew are withdrawn.
     """
-    waiting = [act]
-    while waiting:
-        one = waiting.pop()
-        still = "SELECT 1 FROM withdrawal w WHERE w.withdraws = ? AND w.act NOT IN (SELECT act FROM withdrawn) LIMIT 1"
-        is_so = db.execute(still, (one,)).fetchone() is not None
-        was_so = db.execute("SELECT 1 FROM withdrawn WHERE act = ?", (one,)).fetchone() is not None
-        if is_so == was_so:
+    to_weigh = [act]
+    while to_weigh:
+        current = to_weigh.pop()
+        is_withdrawn = db.execute(_IS_WITHDRAWN, (current,)).fetchone() is not None
+        was_withdrawn = db.execute("SELECT 1 FROM withdrawn WHERE act = ?", (current,)).fetchone() is not None
+        if is_withdrawn == was_withdrawn:
             continue
-        db.execute("INSERT INTO withdrawn VALUES (?)" if is_so else "DELETE FROM withdrawn WHERE act = ?", (one,))
-        for ident, replaces in db.execute("SELECT id, replaces FROM statement WHERE act = ?", (one,)).fetchall():
+        record_it = "INSERT INTO withdrawn VALUES (?)" if is_withdrawn else "DELETE FROM withdrawn WHERE act = ?"
+        db.execute(record_it, (current,))
+        for ident, replaces in db.execute("SELECT id, replaces FROM statement WHERE act = ?", (current,)).fetchall():
             weigh_statement(db, ident)
             weigh_statement(db, replaces)
-        waiting += [further for (further,) in db.execute("SELECT withdraws FROM withdrawal WHERE act = ?", (one,))]
+        withdrew = db.execute("SELECT withdraws FROM withdrawal WHERE act = ?", (current,))
+        to_weigh += [undone for (undone,) in withdrew]
 
 
 def rebuild(db: sqlite3.Connection) -> None:
-    """Drop what the projections hold and make it again from the log."""
+    """Empty the projections and make them again from the log alone."""
     for table in PROJECTIONS:
         db.execute(f"DELETE FROM {table}")
     db.executemany("INSERT INTO withdrawn VALUES (?)", [(act,) for act in _withdrawn(db)])
@@ -155,35 +165,35 @@ def rebuild(db: sqlite3.Connection) -> None:
 
 
 def _withdrawn(db: sqlite3.Connection) -> set[str]:
-    """Acts that are withdrawn, read from the log: an act's withdrawers are weighed before it."""
-    by: dict[str, list[str]] = {}
+    """The acts that are withdrawn, by the log alone. An act is looked at after all acts that withdraw it."""
+    withdrawers: dict[str, list[str]] = {}
     for act, undone in db.execute("SELECT act, withdraws FROM withdrawal"):
-        by.setdefault(undone, []).append(act)
-    found: set[str] = set()
-    for act in TopologicalSorter(by).static_order():
-        if any(one not in found for one in by.get(act, ())):
-            found.add(act)
-    return found
+        withdrawers.setdefault(undone, []).append(act)
+    withdrawn: set[str] = set()
+    for act in TopologicalSorter(withdrawers).static_order():
+        if any(withdrawer not in withdrawn for withdrawer in withdrawers.get(act, ())):
+            withdrawn.add(act)
+    return withdrawn
 
 
 def forget(db: sqlite3.Connection, struck: Iterable[tuple[Statement, int]], meant: set[str]) -> None:
-    """Follow a strike: rows that are gone from the log leave the projections. `meant` are ids their readings named."""
+    """Follow a strike. `struck` are the deleted statements with their rows, `meant` the ids in their readings."""
     subjects = set(meant)
-    for one, row in struck:
+    for statement, row in struck:
         db.execute("DELETE FROM words_index WHERE rowid = ?", (row,))
         db.execute("DELETE FROM past WHERE row = ?", (row,))
-        if one.subject.kind in NAMED_KINDS:
-            subjects.add(one.subject.id)
-        elif one.field == "place":
-            told = f"SELECT 1 FROM statement WHERE field = 'place' AND subject_kind = 'item' AND {START_SQL} = ?"
-            if db.execute(told, (one.words[:START],)).fetchone() is None:
-                db.execute("DELETE FROM name WHERE subject = '' AND words = ?", (one.words[:START],))
+        if statement.subject.kind in NAMED_KINDS:
+            subjects.add(statement.subject.id)
+        elif statement.field == "place":
+            still_told = f"SELECT 1 FROM statement WHERE field = 'place' AND subject_kind = 'item' AND {START_SQL} = ?"
+            if db.execute(still_told, (statement.words[:START],)).fetchone() is None:
+                db.execute("DELETE FROM name WHERE subject = '' AND words = ?", (statement.words[:START],))
     for subject in subjects:
         _name_again(db, subject)
 
 
 def _name_again(db: sqlite3.Connection, subject: str) -> None:
-    """Make one person's, event's or place's names to complete again."""
+    """Make the names of one person, event or place again from the log."""
     db.execute("DELETE FROM name WHERE subject = ?", (subject,))
     db.execute("DELETE FROM used WHERE subject = ?", (subject,))
     for row in db.execute(f"SELECT {SELECT} FROM statement s WHERE s.subject = ?", (subject,)).fetchall():

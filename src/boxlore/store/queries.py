@@ -31,8 +31,8 @@ from boxlore.store.rows import (
     SELECT,
     ToldRow,
     draft_of,
+    rows_in_force,
     statement_of,
-    told_rows,
 )
 from boxlore.store.schema import FEW_KINDS
 from boxlore.store.values import ActDone, Draft, Past
@@ -51,16 +51,16 @@ def meta(db: sqlite3.Connection, name: str) -> str:
 
 
 def statements(db: sqlite3.Connection, subject: str) -> list[ToldRow]:
-    return list(told_rows(db, "s.subject = ? ORDER BY s.row", (subject,)))
+    return list(rows_in_force(db, "s.subject = ? ORDER BY s.row", (subject,)))
 
 
 def of_sitting(db: sqlite3.Connection, sitting: str) -> list[ToldRow]:
-    return list(told_rows(db, "s.sitting = ? ORDER BY s.row", (sitting,)))
+    return list(rows_in_force(db, "s.sitting = ? ORDER BY s.row", (sitting,)))
 
 
 def by_subject(db: sqlite3.Connection, kind: str) -> Iterator[tuple[str, list[ToldRow]]]:
     clause = f"{FEW_KINDS} AND " if kind in FEW_KINDS else ""
-    rows = told_rows(db, f"{clause}s.subject_kind = ? ORDER BY s.subject, s.row", (kind,))
+    rows = rows_in_force(db, f"{clause}s.subject_kind = ? ORDER BY s.subject, s.row", (kind,))
     for subject, rows_of_subject in groupby(rows, key=lambda row: row[0].subject.id):
         yield subject, list(rows_of_subject)
 

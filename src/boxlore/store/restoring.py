@@ -229,15 +229,15 @@ def _keep_sound(path: Path, now: str) -> Path:
 def _keep_damaged(path: Path, now: str) -> Path | None:
     """Keep a damaged database, and the log beside it, byte for byte; then take the log away."""
     target = free_name(path.parent / FOLDER, named(DAMAGED, now))
-    kept: list[Path] = []
+    copies: list[Path] = []
     for suffix in ("", "-wal", "-journal"):
-        there = path.with_name(path.name + suffix)
-        if there.exists() and (not suffix or there.stat().st_size):
-            kept.append(_copy_bytes(there, target.with_name(target.name + suffix)))
+        part_of_it = path.with_name(path.name + suffix)
+        if part_of_it.exists() and (not suffix or part_of_it.stat().st_size):
+            copies.append(_copy_bytes(part_of_it, target.with_name(target.name + suffix)))
     for suffix in BESIDE:
         path.with_name(path.name + suffix).unlink(missing_ok=True)
     flush_folder(path.parent)
-    return kept[0] if kept else None
+    return copies[0] if copies else None
 
 
 def _copy_bytes(source: Path, target: Path) -> Path:

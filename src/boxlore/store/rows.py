@@ -1,4 +1,4 @@
-"""Rows to values and back: the one place that knows the order of the columns."""
+"""Rows of the database as values, and back. No other module knows the order of the columns."""
 
 import sqlite3
 from collections.abc import Iterator
@@ -23,7 +23,7 @@ LEFT JOIN reading r ON r.statement = s.id AND r.act = (
     SELECT n.act FROM reading n WHERE n.statement = s.id AND n.act NOT IN (SELECT act FROM withdrawn)
     ORDER BY n.confirmed DESC, n.recorded_at DESC, n.act DESC LIMIT 1)
 """
-"""The reading beside a statement `s`: a confirmed one before others, then the newest."""
+"""Joins the reading that counts to a statement `s`: a confirmed one before others, then the newest."""
 
 MEANT = "CASE WHEN json_valid(value) THEN json_extract(value, '$.id') END"
 """In SQL: the person or event that a reading's text names (`core.people.reference`), NULL if none."""
@@ -32,6 +32,7 @@ PLACE_USED = "CASE WHEN json_valid(value) THEN json_extract(value, '$.choices[0]
 """In SQL: the GeoNames id of the place that a reading's text gives first (`core.places.reading`), NULL if none."""
 
 ToldRow = tuple[Statement, Reading | None]
+"""A statement with the reading that counts, if it has one."""
 
 _KINDS = {str(kind): kind for kind in Kind}
 _SAID = {str(said): said for said in Said}
@@ -39,11 +40,14 @@ _SURE = {str(sure): sure for sure in Sure}
 
 _subject = lru_cache(1024)(Subject)
 _source = lru_cache(1024)(Source)
-"""The same values over and over, made once: building them is a fifth of reading a row."""
+"""Subjects and sources are the same over and over, and making them would take a fifth of the time of reading a row."""
 
 
 def statement_of(row: tuple[Any, ...]) -> Statement:
-    """The statement in the first columns of a row selected by SELECT. Raises CouldNot for a row of no log of ours."""
+    """The statement in a row selected by SELECT, which may have further columns behind.
+
+    Raises CouldNot for a row that no Boxlore can have written.
+    """
     try:
         return Statement(
             id=row[0],
@@ -66,7 +70,7 @@ def statement_of(row: tuple[Any, ...]) -> Statement:
 
 
 def _foreign(where: str, error: KeyError) -> CouldNot:
-    """What is said of a column that holds a word which no Boxlore writes there."""
+    """The CouldNot for a column that holds a word which no Boxlore writes there."""
     word = str(error.args[0])[:40]
     return CouldNot(
         f"The database is damaged, or another program wrote to it: {where} holds “{word}”, which means nothing there.",
@@ -75,7 +79,7 @@ def _foreign(where: str, error: KeyError) -> CouldNot:
 
 
 def reading_of(row: tuple[Any, ...]) -> Reading | None:
-    """The reading in columns selected by READING, if there is one."""
+    """The reading in columns selected by READING, or None if they are NULL."""
     if row[0] is None:
         return None
     return Reading(row[0], read_value(row[0], row[1]), row[2], row[3], asks=bool(row[4]), confirmed=bool(row[5]))
@@ -87,32 +91,32 @@ def reading_values(reading: Reading) -> tuple[Any, ...]:
     return (reading.kind, text, reading.reader, reading.settings, reading.asks, reading.confirmed)
 
 
-def told_rows(db: sqlite3.Connection, where: str, values: tuple[Any, ...] = ()) -> Iterator[ToldRow]:
-    """Statements in force with their readings; `where` is a clause of ours over `s`."""
-    query = f"SELECT {SELECT}, {READING} FROM in_force s {NEWEST_READING} WHERE {where}"
+def rows_in_force(db: sqlite3.Connection, condition: str, values: tuple[Any, ...] = ()) -> Iterator[ToldRow]:
+    """Statements in force with the readings that count; `condition` is an SQL clause about the statement `s`."""
+    query = f"SELECT {SELECT}, {READING} FROM in_force s {NEWEST_READING} WHERE {condition}"
     for row in db.execute(query, values):
         yield statement_of(row), reading_of(row[16:])
 
 
-def statement_values(one: Statement) -> tuple[Any, ...]:
+def statement_values(statement: Statement) -> tuple[Any, ...]:
     """A statement as a row of COLUMNS."""
     return (
-        one.id,
-        one.act,
-        one.subject.kind,
-        one.subject.id,
-        one.field,
-        one.words,
-        one.language,
-        one.source.said,
-        one.source.ref,
-        one.sure,
-        one.audience,
-        one.sitting,
-        one.moment,
-        one.recorded_at,
-        one.by,
-        one.replaces,
+        statement.id,
+        statement.act,
+        statement.subject.kind,
+        statement.subject.id,
+        statement.field,
+        statement.words,
+        statement.language,
+        statement.source.said,
+        statement.source.ref,
+        statement.sure,
+        statement.audience,
+        statement.sitting,
+        statement.moment,
+        statement.recorded_at,
+        statement.by,
+        statement.replaces,
     )
 
 
@@ -121,28 +125,28 @@ DRAFT_COLUMNS = (
 ).split()
 
 
-def draft_values(one: Draft) -> tuple[Any, ...]:
+def draft_values(draft: Draft) -> tuple[Any, ...]:
     """A draft as a row of DRAFT_COLUMNS."""
     return (
-        one.subject.kind,
-        one.subject.id,
-        one.field,
-        one.slot,
-        one.words,
-        one.language,
-        one.source.said,
-        one.source.ref,
-        one.sure,
-        one.audience,
-        one.sitting,
-        one.moment,
-        one.replaces,
-        one.updated_at,
+        draft.subject.kind,
+        draft.subject.id,
+        draft.field,
+        draft.slot,
+        draft.words,
+        draft.language,
+        draft.source.said,
+        draft.source.ref,
+        draft.sure,
+        draft.audience,
+        draft.sitting,
+        draft.moment,
+        draft.replaces,
+        draft.updated_at,
     )
 
 
 def draft_of(row: tuple[Any, ...]) -> Draft:
-    """A row of DRAFT_COLUMNS as a draft. Raises CouldNot for a row of no database of ours."""
+    """The draft in a row of DRAFT_COLUMNS. Raises CouldNot for a row that no Boxlore can have written."""
     try:
         return Draft(
             subject=Subject(_KINDS[row[0]], row[1]),

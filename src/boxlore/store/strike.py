@@ -114,16 +114,16 @@ def pending(store: Store) -> bool:
 
 def finish(store: Store, waiting: Callable[[str], None], stopped: Callable[[], bool]) -> bool:
     """Do the second step, again and again until it succeeds or `stopped` says so. Returns whether it succeeded."""
-    rewritten = said = False
+    rewritten = announced = False
     while True:
         store.release_readers()
         if not rewritten:
             rewritten = store.writer.do(partial(rewrite_files, folder=store.folder), plain=True)
         if rewritten and store.writer.do(empty_log, plain=True):
             return True
-        if not said:
+        if not announced:
             waiting(_WAITING)
-            said = True
+            announced = True
         if stopped():
             return False
         time.sleep(PAUSE_SECONDS)
@@ -132,17 +132,17 @@ def finish(store: Store, waiting: Callable[[str], None], stopped: Callable[[], b
 def _take_out(db: sqlite3.Connection, asked: list[str], by: str, now: str) -> tuple[int, list[str]]:
     """The first step. Returns how many statements were deleted, and their words."""
     ids = _with_earlier_forms(db, asked)
-    while further := _made_only_from(db, ids):
-        ids |= _with_earlier_forms(db, further)
+    while made_only_from_them := _made_only_from(db, ids):
+        ids |= _with_earlier_forms(db, made_only_from_them)
     rows = db.execute(f"SELECT {SELECT}, s.row FROM statement s WHERE s.id {_AMONG}", (_list(ids),)).fetchall()
     struck = [(statement_of(row), row[16]) for row in rows]
-    words = [one.words for one, _ in struck if one.words.strip()]
+    words = [statement.words for statement, _ in struck if statement.words.strip()]
     meant = db.execute(f"SELECT {MEANT} FROM reading WHERE statement {_AMONG} AND {_NAMES}", (_list(ids),)).fetchall()
-    for one, _ in struck:
-        tomb = (one.id, one.subject.kind, one.subject.id, one.field, now, by)
+    for statement, _ in struck:
+        tomb = (statement.id, statement.subject.kind, statement.subject.id, statement.field, now, by)
         db.execute("INSERT OR REPLACE INTO tombstone VALUES (?, ?, ?, ?, ?, ?, 0)", tomb)
-        _drop_drafts(db, one.subject.id, one.field, ids, words)
-    delete_statements(db, [one.id for one, _ in struck])
+        _drop_drafts(db, statement.subject.id, statement.field, ids, words)
+    delete_statements(db, [statement.id for statement, _ in struck])
     quiet_acts(db, words)
     forget(db, struck, {ident for (ident,) in meant if ident})
     return len(struck), words
@@ -159,21 +159,21 @@ def _drop_drafts(db: sqlite3.Connection, subject: str, field: str, ids: set[str]
     query = "SELECT slot, words, replaces FROM draft WHERE subject = ? AND field = ?"
     for slot, typed, replaces in db.execute(query, (subject, field)).fetchall():
         line = fold(typed.strip())
-        if replaces in ids or any(line in fold(one) or fold(one.strip()) in line for one in words):
+        if replaces in ids or any(line in fold(struck) or fold(struck.strip()) in line for struck in words):
             db.execute("DELETE FROM draft WHERE subject = ? AND field = ? AND slot = ?", (subject, field, slot))
 
 
 def _with_earlier_forms(db: sqlite3.Connection, asked: Iterable[str]) -> set[str]:
     """The ids of the statements with all their earlier and later forms, following `replaces` both ways."""
-    found: set[str] = set()
+    forms: set[str] = set()
     queue = list(asked)
     while queue:
         ident = queue.pop()
-        if ident and ident not in found:
-            found.add(ident)
-            queue += [one for (one,) in db.execute("SELECT replaces FROM statement WHERE id = ?", (ident,))]
-            queue += [one for (one,) in db.execute("SELECT id FROM statement WHERE replaces = ?", (ident,))]
-    return found
+        if ident and ident not in forms:
+            forms.add(ident)
+            queue += [earlier for (earlier,) in db.execute("SELECT replaces FROM statement WHERE id = ?", (ident,))]
+            queue += [later for (later,) in db.execute("SELECT id FROM statement WHERE replaces = ?", (ident,))]
+    return forms
 
 
 def _made_only_from(db: sqlite3.Connection, ids: set[str]) -> set[str]:
@@ -183,15 +183,15 @@ def _made_only_from(db: sqlite3.Connection, ids: set[str]) -> set[str]:
     of other statements, and has no statements from other acts.
     """
     meant = f"SELECT DISTINCT {MEANT} AS id FROM reading WHERE {_NAMES} AND statement"
-    made = {one for (one,) in db.execute(f"{meant} {_AMONG}", (_list(ids),)) if one}
-    if not made:
+    only_here = {ident for (ident,) in db.execute(f"{meant} {_AMONG}", (_list(ids),)) if ident}
+    if not only_here:
         return set()
     elsewhere = f"{meant} NOT {_AMONG} AND id {_AMONG}"
-    made -= {one for (one,) in db.execute(elsewhere, (_list(ids), _list(made)))}
+    only_here -= {ident for (ident,) in db.execute(elsewhere, (_list(ids), _list(only_here)))}
     telling = f"SELECT DISTINCT source FROM statement WHERE said = 'narrator' AND source {_AMONG} AND id NOT {_AMONG}"
-    made -= {one for (one,) in db.execute(telling, (_list(made), _list(ids)))}
+    only_here -= {ident for (ident,) in db.execute(telling, (_list(only_here), _list(ids)))}
     earlier = f"""SELECT DISTINCT subject FROM statement WHERE subject {_AMONG} AND (subject_kind NOT IN
         ('person', 'event', 'place') OR act NOT IN (SELECT act FROM statement WHERE id {_AMONG}))"""
-    made -= {one for (one,) in db.execute(earlier, (_list(made), _list(ids)))}
+    only_here -= {ident for (ident,) in db.execute(earlier, (_list(only_here), _list(ids)))}
     about = f"SELECT id FROM statement WHERE subject {_AMONG} AND id NOT {_AMONG}"
-    return {one for (one,) in db.execute(about, (_list(made), _list(ids)))}
+    return {ident for (ident,) in db.execute(about, (_list(only_here), _list(ids)))}

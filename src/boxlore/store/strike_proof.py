@@ -82,7 +82,7 @@ def forms(piece: str) -> set[str]:
 def _needles(words: Iterable[str]) -> dict[bytes, str]:
     """Bytes to search for -> the piece that they spell. ASCII letters are in lower case."""
     codes = ("utf-8", "utf-16-le", "utf-16-be")
-    all_pieces = {piece for told in words for piece in pieces(told) if piece}
+    all_pieces = {piece for text in words for piece in pieces(text) if piece}
     return {form.encode(code).lower(): piece for piece in all_pieces for form in forms(piece) for code in codes}
 
 
@@ -134,7 +134,7 @@ def _pieces_in_rows(path: Path, wanted: set[str]) -> set[str]:
 
 def _count_same_words(path: Path, words: Iterable[str]) -> int:
     """How many statements and drafts hold all the words of a struck statement."""
-    struck = {fold(told.strip()) for told in words if told.strip()}
+    struck = {fold(text.strip()) for text in words if text.strip()}
     if not struck:
         return 0
     with closing(sqlite3.connect(f"{path.resolve().as_uri()}?mode=ro", uri=True)) as db:
