@@ -54,8 +54,8 @@ def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator
         for whole in general_findings(ground):
             if whole.finding.rule != "kept.nowhere":  # said with the item, above
                 yield ItemFinding(whole.finding, whole.number, whole.mark)
-        for one in look_over_people(people, weddings(collection)):
-            yield ItemFinding(one, "", "")
+        for person_finding in look_over_people(people, weddings(collection)):
+            yield ItemFinding(person_finding, "", "")
     for pair in alike(collection, seen):
         yield ItemFinding(_alike(pair), pair.first, marks[pair.first])
 
@@ -66,11 +66,11 @@ def _unreadable(collection: Collection) -> Iterator[ItemFinding]:
         try:
             check_words(FIELDS[name], words)
         except WrongUse as error:
-            found = make_finding(
+            finding = make_finding(
                 "words.unreadable", Severity.ERROR, error.problem, "the codec of the field", error.what_to_do,
                 about=ident,
             )  # fmt: skip
-            yield ItemFinding(found, collection.store.number_of(ident), "")
+            yield ItemFinding(finding, collection.store.number_of(ident), "")
 
 
 def _alike(pair: Alike) -> Finding:

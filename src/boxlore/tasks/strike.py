@@ -45,17 +45,17 @@ def meant(collection: Collection, text: str, field: str) -> list[Subject]:
 
 def targets(collection: Collection, subjects: Iterable[Subject], field: str, words: str = "") -> list[Target]:
     """The statements of a field of an item or person, only those that hold `words` where some are given."""
-    found = [
-        Target(one.id, one.field, one.words)
+    matches = [
+        Target(statement.id, statement.field, statement.words)
         for subject in subjects
-        for one, _ in collection.store.statements(subject)
-        if one.field == field and words.casefold() in one.words.casefold()
+        for statement, _ in collection.store.statements(subject)
+        if statement.field == field and words.casefold() in statement.words.casefold()
     ]
-    if not found:
+    if not matches:
         raise WrongUse(
             f"There is no such {field} to strike.", "boxlore show and boxlore people show list what is told."
         )
-    return found
+    return matches
 
 
 def strike_out(

@@ -26,19 +26,19 @@ def holders(collection: Collection, mark: str) -> list[PastMark]:
     place = COUNT_WORDS.or_none(position)
     asked = [] if place is None else [Kept(ident, place) for ident in _places(collection).ever_labelled(label)]
     items = [item for item in store.ever_kept(asked) if store.number_of(item)]
-    return rows_with_mark(short, (one for rows in _histories(collection, items).values() for one in rows))
+    return rows_with_mark(short, (past_mark for rows in _histories(collection, items).values() for past_mark in rows))
 
 
-def dated(one: PastMark) -> str:
+def dated(past_mark: PastMark) -> str:
     """When an item had a mark, in words."""
-    return f"since {one.since[:10]}" if one.now else f"{one.since[:10]} to {one.until[:10]}"
+    return f"since {past_mark.since[:10]}" if past_mark.now else f"{past_mark.since[:10]} to {past_mark.until[:10]}"
 
 
 def _histories(collection: Collection, items: Sequence[str]) -> dict[str, list[PastMark]]:
     places = _places(collection)
     rows: defaultdict[str, list[Stated]] = defaultdict(list)
-    for one in collection.store.kept_facts(items):
-        rows[one.subject].append(one)
+    for fact in collection.store.kept_facts(items):
+        rows[fact.subject].append(fact)
     return {item: places.past_marks(item, rows[item]) for item in items}
 
 
@@ -54,17 +54,17 @@ def find_items(collection: Collection, text: str) -> list[Subject]:
         if ident is None:
             raise WrongUse(f"There is no item {text.strip().upper()} here.", "boxlore find shows what there is.")
         return [Subject(Kind.ITEM, ident)]
-    found = [one.item for one in holders(collection, text)]
-    if not found:
+    items = [past_mark.item for past_mark in holders(collection, text)]
+    if not items:
         raise WrongUse(f"Nothing is, or was, kept at {text}.", "Use a number (TRA-0042) or a mark (3/12/4).")
-    return [Subject(Kind.ITEM, item) for item in dict.fromkeys(found)]
+    return [Subject(Kind.ITEM, item) for item in dict.fromkeys(items)]
 
 
 def find_item(collection: Collection, text: str) -> Subject:
     """The one item meant by a number or a mark. Raises WrongUse if there is none, or a mark has meant more than one."""
-    found = find_items(collection, text)
-    if len(found) > 1:
+    items = find_items(collection, text)
+    if len(items) > 1:
         held = holders(collection, text)
-        said = "; ".join(f"{collection.store.number_of(one.item)} ({dated(one)})" for one in held[:6])
-        raise WrongUse(f"{text} is the mark of {len(found)} items: {said}.", "Use the number instead.")
-    return found[0]
+        said = "; ".join(f"{collection.store.number_of(past_mark.item)} ({dated(past_mark)})" for past_mark in held[:6])
+        raise WrongUse(f"{text} is the mark of {len(items)} items: {said}.", "Use the number instead.")
+    return items[0]

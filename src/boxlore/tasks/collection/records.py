@@ -53,7 +53,7 @@ def records(
     ids = _chosen_ids(collection, selection)
     if order is not None:
         chosen = set(order if ids is None else ids)
-        ids = tuple(one for one in order if one in chosen)
+        ids = tuple(ident for ident in order if ident in chosen)
     for record in _records(collection, ids):
         if _selected(record, selection):
             yield record
@@ -83,7 +83,7 @@ class AudienceView:
     def people(self) -> Registry:
         """The registry as the recipient may know it. Whoever is withheld is in it too: ask `may_name` of each."""
         everyone = self.collection.people()
-        return Registry(self.known.get(ident, one) for ident, one in everyone.items()) if self.known else everyone
+        return Registry(self.known.get(ident, person) for ident, person in everyone.items()) if self.known else everyone
 
     def records(self, selection: Selection = EVERYTHING, order: Sequence[str] | None = None) -> Iterator[Record]:
         """What outputs take: only what may be seen."""
@@ -110,7 +110,12 @@ def seen_by(collection: Collection, to: To) -> AudienceView:
 
 def _known_in_part(collection: Collection, recipient: Recipient) -> Registry:
     """Those of whom something is kept from the recipient, made of the rest of what is told of them."""
-    ids = [ident for one in collection.people().values() if not recipient.may_know_all_of(one) for ident in one.ids]
+    ids = [
+        ident
+        for person in collection.people().values()
+        if not recipient.may_know_all_of(person)
+        for ident in person.ids
+    ]
     return build_registry((ident, list(_known_rows(collection, recipient, ident))) for ident in ids)
 
 
@@ -124,7 +129,9 @@ def _own_audiences(collection: Collection, about: Subject) -> tuple[str, ...]:
     """What the keeper has kept of an item to whom. (Of a person: whom the keeper keeps is withheld altogether.)"""
     if about.kind is not Kind.ITEM:
         return ()
-    return tuple(told.words for told, _ in collection.store.statements(about) if told.field == "audience")
+    return tuple(
+        statement.words for statement, _ in collection.store.statements(about) if statement.field == "audience"
+    )
 
 
 def lives_of(collection: Collection) -> dict[str, Life]:
@@ -138,23 +145,23 @@ def _latest(collection: Collection) -> Mapping[str, tuple[date, str]]:
 
 def _lives(collection: Collection, latest: Mapping[str, tuple[date, str]]) -> dict[str, Life]:
     today, years = collection.clock.today(), collection.settings.living_years
-    return {ident: life_of(one, today, years, latest.get(ident)) for ident, one in collection.people().items()}
+    return {ident: life_of(person, today, years, latest.get(ident)) for ident, person in collection.people().items()}
 
 
 def _pictured(collection: Collection) -> Iterator[Pictured]:
     """Everyone in a dated picture, or behind the camera."""
     for record in records(collection):
-        told = record.first("date")
-        if told is not None and told.date is not None:
-            for one in (*record.shown(), *record.shown("photographer")):
-                if one.person:
-                    yield Pictured(one.person, told.date, f"{record.number}, {record.date_display}")
+        view = record.first("date")
+        if view is not None and view.date is not None:
+            for shown in (*record.shown(), *record.shown("photographer")):
+                if shown.person:
+                    yield Pictured(shown.person, view.date, f"{record.number}, {record.date_display}")
 
 
 def weddings(collection: Collection) -> Iterator[Wedding]:
     """Marriages that are told as events, with who married and when."""
-    for _, told in collection.store.subjects("event"):
-        usable = [(one.field, read.usable_value) for one, read in told if read is not None]
+    for _, rows in collection.store.subjects("event"):
+        usable = [(statement.field, read.usable_value) for statement, read in rows if read is not None]
         dates = [value for name, value in usable if name == "date" and isinstance(value, DateReading)]
         partners = tuple(value.id for name, value in usable if name == "partner" and isinstance(value, PersonRef))
         if dates and partners:
@@ -163,21 +170,21 @@ def weddings(collection: Collection) -> Iterator[Wedding]:
 
 def _wed(collection: Collection) -> Iterator[Pictured]:
     for wedding in weddings(collection):
-        for one in wedding.partners:
-            yield Pictured(one, wedding.when, wedding.when.display)
+        for partner in wedding.partners:
+            yield Pictured(partner, wedding.when, wedding.when.display)
 
 
 def _chosen_ids(collection: Collection, selection: Selection) -> tuple[str, ...] | None:
     ids = _named_ids(collection, selection)
     if selection.wanted:
         wanted = collection.store.wanted()
-        return tuple(wanted if ids is None else (one for one in ids if one in set(wanted)))
+        return tuple(wanted if ids is None else (ident for ident in ids if ident in set(wanted)))
     return ids
 
 
 def _named_ids(collection: Collection, selection: Selection) -> tuple[str, ...] | None:
     if selection.items:
-        return tuple(find_item(collection, one).id for one in selection.items)
+        return tuple(find_item(collection, number_or_mark).id for number_or_mark in selection.items)
     if selection.words:
         hits = collection.store.search(selection.words, 100_000)
         return tuple(dict.fromkeys(hit.item for hit in hits if hit.item))
@@ -193,7 +200,7 @@ def _selected(record: Record, selection: Selection) -> bool:
     if selection.event and fold(selection.event) not in fold(record.words("occasion")):
         return False
     asked = fold(selection.person)
-    return not asked or any(asked in fold(one.name) for one in record.people)
+    return not asked or any(asked in fold(shown.name) for shown in record.people)
 
 
 def _records(collection: Collection, ids: tuple[str, ...] | None) -> Iterator[Record]:

@@ -74,17 +74,17 @@ def read_settings(folder: Path) -> Settings:
     """Read `boxlore.toml` of a collection. Raises WrongUse naming the line or the setting at fault."""
     path = folder / FILE_NAME
     try:
-        told = tomllib.loads(path.read_text(encoding="utf-8"))
+        values = tomllib.loads(path.read_text(encoding="utf-8"))
     except FileNotFoundError:
         return Settings()
     except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
         raise WrongUse(f"{path} cannot be read: {error}.", "Mend that line; nothing else was touched.") from error
     known = {field.name: field.type for field in fields(Settings)}
-    for name, value in told.items():
+    for name, value in values.items():
         if name not in known:
             raise WrongUse(f"{path} has a setting “{name}” that there is none of.", f"Known: {', '.join(known)}.")
         _check(path, name, value)
-    settings = Settings(**told)
+    settings = Settings(**values)
     return replace(settings, language=language_tag(settings.language) or settings.language)
 
 

@@ -63,7 +63,7 @@ def write_contents(folder: Path, lines: Iterable[CopyLine]) -> None:
     page = io.StringIO()
     rows = csv.writer(page)
     rows.writerow(COLUMNS)
-    for line in sorted(lines, key=lambda one: (one.number, one.copy)):
+    for line in sorted(lines, key=lambda entry: (entry.number, entry.copy)):
         if (folder / line.copy).is_file():
             rows.writerow([getattr(line, name) for name in COLUMNS])
     write_whole(folder / FILE_NAME, page.getvalue().encode())

@@ -96,14 +96,14 @@ def copies(
     try:
         with ThreadPoolExecutor(max_workers=os.cpu_count() or 2) as pool:
             while not progress.stopped() and (batch := list(islice(jobs, BATCH))):
-                for one in pool.map(lambda job: _copy(run, job), batch):
-                    if one.stops is not None:
-                        raise one.stops
-                    if one.line is not None:
-                        one = _without_the_old(run, one, places.get(one.line.key))
-                        lines[one.copy] = one.line or lines[one.copy]
+                for copied in pool.map(lambda job: _copy(run, job), batch):
+                    if copied.stops is not None:
+                        raise copied.stops
+                    if copied.line is not None:
+                        copied = _without_the_old(run, copied, places.get(copied.line.key))
+                        lines[copied.copy] = copied.line or lines[copied.copy]
                     progress.step()
-                    yield one
+                    yield copied
     finally:
         if lines:
             write_contents(out, lines.values())
@@ -163,7 +163,7 @@ def _safe(label: str) -> str:
 
 def _copy(run: CopyRun, job: CopyJob) -> Copied:
     record, scan = job.record, job.scan
-    told = Copied(
+    refused = Copied(
         number=record.number,
         mark=record.mark.short if record.mark else "",
         scan=scan.path,
@@ -173,26 +173,30 @@ def _copy(run: CopyRun, job: CopyJob) -> Copied:
     try:
         if record.closed_scans:
             raise CouldNot(NOT_OUTSIDE if run.to.is_public else NOT_FOR_THEM)
-        made = _make(run, job)
+        written = _make(run, job)
         line = CopyLine(
-            number=told.number,
-            mark=told.mark,
-            scan=told.scan,
-            copy=made.copy,
+            number=refused.number,
+            mark=refused.mark,
+            scan=refused.scan,
+            copy=written.copy,
             sha256_of_scan=scan.sha256,
-            sha256_of_copy=sha256_of(run.out / made.copy),
+            sha256_of_copy=sha256_of(run.out / written.copy),
             made_for=run.to,
             longest=str(run.longest or ""),
-            how=made.how,
-            additions="yes" if made.additions else "",
+            how=written.how,
+            additions="yes" if written.additions else "",
         )
-        return replace(told, copy=made.copy, state=made.state, why=made.why, line=line)
+        return replace(refused, copy=written.copy, state=written.state, why=written.why, line=line)
     except BoxloreError as error:
-        left = [one for one in run.known.values() if one.key == (record.number, scan.path, str(run.longest or ""))]
-        left = [one for one in left if (run.out / one.copy).is_file()]
-        why = " ".join([str(error), *(f"An earlier copy is still there: {one.copy}." for one in left)])
+        left = [
+            earlier
+            for earlier in run.known.values()
+            if earlier.key == (record.number, scan.path, str(run.longest or ""))
+        ]
+        left = [earlier for earlier in left if (run.out / earlier.copy).is_file()]
+        why = " ".join([str(error), *(f"An earlier copy is still there: {earlier.copy}." for earlier in left)])
         stops = error if isinstance(error, CouldNot) and error.everywhere else None
-        return replace(told, why=why, stops=stops)
+        return replace(refused, why=why, stops=stops)
 
 
 @dataclass(frozen=True, slots=True)
@@ -232,11 +236,13 @@ def _whole(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str) -> _Made:
     """A copy with every byte of the picture; over a copy that another program has changed, with its additions."""
     target, line = run.out / copy, run.known.get(copy)
     embedding = run.embedding(job)
-    made = carrier.rewrite(source, embedding)
-    why = " ".join([*made.reports, *_turned(job, source)])
+    rewritten = carrier.rewrite(source, embedding)
+    why = " ".join([*rewritten.reports, *_turned(job, source)])
     if not os.path.lexists(target) or _as_written(target, line):
-        return _Made(copy, "same" if _holds(target, made, source) else _write(made, source, target, embedding), why)
-    if _holds(target, made, source):
+        return _Made(
+            copy, "same" if _holds(target, rewritten, source) else _write(rewritten, source, target, embedding), why
+        )
+    if _holds(target, rewritten, source):
         return _Made(copy, "same", why)
     with _opened(target) as there:
         if not _is_ours(there, job.record.number) or carrier.same_picture(source, there, outside=embedding.drop_text):
@@ -253,8 +259,8 @@ def _over(run: CopyRun, there: BinaryIO, embedding: Embedding, copy: str) -> _Ma
             "Move the file away, and make the copies again.",
         )
     anew = embedding.over_our_own()
-    made = carrier.rewrite(there, anew)
-    state = "same" if _holds(target, made, there) else _write(made, there, target, anew)
+    rewritten = carrier.rewrite(there, anew)
+    state = "same" if _holds(target, rewritten, there) else _write(rewritten, there, target, anew)
     return _Made(copy, state, "Another program has changed this copy; what it added was kept.", additions=True)
 
 
@@ -284,17 +290,17 @@ def _is_ours(there: BinaryIO, number: str) -> bool:
         return False
 
 
-def _holds(target: Path, made: carrier.Rewrite, source: BinaryIO) -> bool:
+def _holds(target: Path, rewritten: carrier.Rewrite, source: BinaryIO) -> bool:
     if not target.is_file():
         return False
     with _opened(target) as copy:
-        return carrier.matches(made, source, copy)
+        return carrier.matches(rewritten, source, copy)
 
 
-def _write(made: carrier.Rewrite, source: BinaryIO, target: Path, embedding: Embedding) -> str:
+def _write(rewritten: carrier.Rewrite, source: BinaryIO, target: Path, embedding: Embedding) -> str:
     """Write one copy and prove it before it takes its name."""
     with replacing(target) as out:
-        write_pieces(made.pieces, source, out)
+        write_pieces(rewritten.pieces, source, out)
         out.flush()
         with open(out.name, "rb") as copy:
             if wrong := carrier.verify(source, copy, embedding):
@@ -304,7 +310,7 @@ def _write(made: carrier.Rewrite, source: BinaryIO, target: Path, embedding: Emb
 
 def _turned(job: CopyJob, source: BinaryIO) -> Iterator[str]:
     """Regions are in stored pixels; a viewer that turns the picture may not turn them with it."""
-    marked = any(one.area and one.scan == job.scan.id for one in job.record.people)
+    marked = any(shown.area and shown.scan == job.scan.id for shown in job.record.people)
     if marked and (turned := carrier.read(source).orientation) != 1:
         yield f"The picture is stored turned (Exif {turned}), and its regions with it; --longest writes it upright."
 
@@ -340,27 +346,29 @@ def _beside(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str, fault: Byte
             "`--longest 4000` makes a JPEG of it instead.",
         )
     target, line = run.out / copy, run.known.get(copy)
-    made = carrier.copy_without_place(source)
-    if not _holds(target, made, source):
+    rewritten = carrier.copy_without_place(source)
+    if not _holds(target, rewritten, source):
         if os.path.lexists(target) and not _as_written(target, line):
             raise _another(target)
         with replacing(target) as out:
-            write_pieces(made.pieces, source, out)
+            write_pieces(rewritten.pieces, source, out)
     words = target.with_name(target.name + ".xmp")
     write_whole(words, carrier.sidecar(run.embedding(job)))
     why = f"{fault} The caption is beside the copy, in {words.name}; `--longest 4000` makes a JPEG that carries it."
     return _Made(copy, "sidecar", why, how="sidecar")
 
 
-def _without_the_old(run: CopyRun, one: Copied, old: CopyLine | None) -> Copied:
+def _without_the_old(run: CopyRun, copied: Copied, old: CopyLine | None) -> Copied:
     """After an item has moved, its copy at the old place goes, if it is as we wrote it."""
-    if old is None or old.copy == one.copy or not (run.out / old.copy).is_file():
-        return one
+    if old is None or old.copy == copied.copy or not (run.out / old.copy).is_file():
+        return copied
     if not _as_written(run.out / old.copy, old):
-        return replace(one, why=f"{one.why} Its copy at the old place, {old.copy}, was changed and is left.".strip())
+        return replace(
+            copied, why=f"{copied.why} Its copy at the old place, {old.copy}, was changed and is left.".strip()
+        )
     try:
         (run.out / old.copy).unlink()
         (run.out / f"{old.copy}.xmp").unlink(missing_ok=True)
     except OSError as error:
         raise could_not(error, run.out / old.copy) from error
-    return replace(one, why=f"{one.why} It lay in {old.copy} before.".strip())
+    return replace(copied, why=f"{copied.why} It lay in {old.copy} before.".strip())

@@ -54,10 +54,10 @@ def pages(
     shown, left_out = seen_items(seen, order)
     out.parent.mkdir(parents=True, exist_ok=True)
     with tempfile.TemporaryDirectory(prefix=f".{out.name}-", dir=out.parent) as temporary:
-        made = Path(temporary)
+        site_folder = Path(temporary)
         progress.begin("Preparing pictures", len(shown))
-        fronts, findings = _pictures(collection, _works(shown, front_of, "", small=True), made, progress)
-        backs, damaged = _pictures(collection, _works(shown, _back_of, "-back", small=False), made, progress)
+        fronts, findings = _pictures(collection, _works(shown, front_of, "", small=True), site_folder, progress)
+        backs, damaged = _pictures(collection, _works(shown, _back_of, "-back", small=False), site_folder, progress)
         site = Site(
             records=shown,
             fronts=fronts,
@@ -67,12 +67,12 @@ def pages(
             public=_public(collection, shown, order),
         )
         for name, text in make_pages(site):
-            path = made / name
+            path = site_folder / name
             path.parent.mkdir(exist_ok=True)
             path.write_text(text, encoding="utf-8", newline="\n")
         if progress.stopped():
             raise CouldNot("Stopped; nothing was written.")
-        _move_in(made, out, earlier)
+        _move_in(site_folder, out, earlier)
     return PrintedOutput(out, len(shown), left_out, (*findings, *damaged))
 
 
@@ -83,8 +83,8 @@ def _back_of(record: Record) -> ScanFile | None:
 def _works(
     shown: Iterable[Record], side: Callable[[Record], ScanFile | None], ending: str, *, small: bool
 ) -> list[_Work]:
-    found = ((record, side(record)) for record in shown)
-    return [_Work(record, scan, f"{record.number}{ending}", small) for record, scan in found if scan is not None]
+    sides = ((record, side(record)) for record in shown)
+    return [_Work(record, scan, f"{record.number}{ending}", small) for record, scan in sides if scan is not None]
 
 
 def _public(collection: Collection, shown: Iterable[Record], order: PrintOrder) -> Mapping[str, Record]:
@@ -96,16 +96,18 @@ def _public(collection: Collection, shown: Iterable[Record], order: PrintOrder) 
 
 
 def _pictures(
-    collection: Collection, works: Sequence[_Work], made: Path, progress: Progress
+    collection: Collection, works: Sequence[_Work], site_folder: Path, progress: Progress
 ) -> tuple[dict[str, PageSide], list[Finding]]:
     """Both sizes of each picture, below `images/`; a damaged one is named in the findings."""
     for folder in ("large", "small"):
-        (made / "images" / folder).mkdir(parents=True, exist_ok=True)
+        (site_folder / "images" / folder).mkdir(parents=True, exist_ok=True)
     sides: dict[str, PageSide] = {}
     findings = []
     with ThreadPoolExecutor(os.cpu_count() or 2) as pool:
         for work, side in zip(
-            works, pool.map(lambda one: _picture(collection, one, made, progress), works), strict=True
+            works,
+            pool.map(lambda each_work: _picture(collection, each_work, site_folder, progress), works),
+            strict=True,
         ):
             if side is not None:
                 sides[work.record.id] = side
@@ -116,20 +118,20 @@ def _pictures(
     return sides, findings
 
 
-def _picture(collection: Collection, work: _Work, made: Path, progress: Progress) -> PageSide | None:
+def _picture(collection: Collection, work: _Work, site_folder: Path, progress: Progress) -> PageSide | None:
     if progress.stopped():
         return None
     large, small = f"images/large/{work.name}.jpg", f"images/small/{work.name}.jpg"
     scan = work.scan
     longest = LARGE_ENOUGH if 0 < _longest(scan) <= LARGE_ENOUGH else LARGE
     try:
-        (made / large).write_bytes(make_jpeg(collection.folder / scan.path, longest, area=scan.area, quality=84))
+        (site_folder / large).write_bytes(make_jpeg(collection.folder / scan.path, longest, area=scan.area, quality=84))
         if not work.small:
-            return PageSide(large, jpeg_size(made / large))
-        (made / small).write_bytes(make_jpeg(made / large, SMALL, quality=80))
+            return PageSide(large, jpeg_size(site_folder / large))
+        (site_folder / small).write_bytes(make_jpeg(site_folder / large, SMALL, quality=80))
     except CouldNot:
         return None
-    return PageSide(large, jpeg_size(made / large), small, jpeg_size(made / small))
+    return PageSide(large, jpeg_size(site_folder / large), small, jpeg_size(site_folder / small))
 
 
 def _longest(scan: ScanFile) -> float:
@@ -149,9 +151,9 @@ def _earlier(out: Path) -> list[Path]:
     return [path for path in named if path.resolve().is_relative_to(home) and path.is_file()]
 
 
-def _move_in(made: Path, out: Path, earlier: Iterable[Path]) -> None:
+def _move_in(site_folder: Path, out: Path, earlier: Iterable[Path]) -> None:
     """What an earlier run left goes; what is new comes. The list comes first, so that a broken run can be mended."""
-    names = sorted(path.relative_to(made).as_posix() for path in made.rglob("*") if path.is_file())
+    names = sorted(path.relative_to(site_folder).as_posix() for path in site_folder.rglob("*") if path.is_file())
     out.mkdir(exist_ok=True)
     before = [path.relative_to(out).as_posix() for path in earlier]
     (out / LISTED).write_text(
@@ -162,7 +164,7 @@ def _move_in(made: Path, out: Path, earlier: Iterable[Path]) -> None:
     for name in names:
         target = out / name
         target.parent.mkdir(parents=True, exist_ok=True)
-        (made / name).replace(target)
+        (site_folder / name).replace(target)
     (out / LISTED).write_text("".join(f"{name}\n" for name in names), encoding="utf-8", newline="\n")
     for folder in sorted((path for path in out.rglob("*") if path.is_dir()), reverse=True):
         if not any(folder.iterdir()):

@@ -87,7 +87,7 @@ def printing_of(seen: AudienceView, order: PrintOrder) -> Printing:
         paper=order.paper or settings.paper,
         theme=theme_of(order.theme),
         style=Style(brackets=settings.bracketed_titles, kin=kin_to(people, order.kin_of, order.to)),
-        sort_names={ident: one.sort_name for ident, one in people.items()},
+        sort_names={ident: person.sort_name for ident, person in people.items()},
     )
 
 
@@ -144,10 +144,10 @@ def worksheet(
     printing, shown = _begun(collection, order)
     prefix = collection.settings.prefix
     with prepared(collection, shown, (printing.room(), WORKSHEET_HIGH), progress) as pictures:
-        made = _written(out, shown, printing, make_worksheet(shown, pictures, printing, prefix))
+        printed = _written(out, shown, printing, make_worksheet(shown, pictures, printing, prefix))
     answers = _free(out.with_name(f"{out.stem}-answers.txt"))
     write_whole(answers, blank_answers(shown, prefix).encode())
-    return made, answers
+    return printed, answers
 
 
 def _free(path: Path) -> Path:
@@ -166,10 +166,8 @@ def _begun(collection: Collection, order: PrintOrder) -> tuple[Printing, list[Re
     return with_more(printing_of(seen, order), left_out=left_out), shown
 
 
-def _written(
-    out: Path, shown: Sequence[Record], printing: Printing, made: tuple[bytes, list[Finding]]
-) -> PrintedOutput:
-    data, findings = made
+def _written(out: Path, shown: Sequence[Record], printing: Printing, pdf: tuple[bytes, list[Finding]]) -> PrintedOutput:
+    data, findings = pdf
     write_whole(out, data)
     return PrintedOutput(out, len(shown), printing.left_out, tuple(findings))
 
@@ -210,11 +208,11 @@ def prepared(
 
         pictures: dict[str, Path] = {}
         with ThreadPoolExecutor(os.cpu_count() or 2) as pool:
-            numbers, scans = [one for one, _ in fronts], [one for _, one in fronts]
-            for made in pool.map(prepare, range(len(fronts)), numbers, scans):
+            numbers, scans = [number for number, _ in fronts], [scan for _, scan in fronts]
+            for picture in pool.map(prepare, range(len(fronts)), numbers, scans):
                 progress.step()
-                if made is not None:
-                    pictures[made[0]] = made[1]
+                if picture is not None:
+                    pictures[picture[0]] = picture[1]
         if progress.stopped():
             raise CouldNot("Stopped; nothing was written.")
         yield pictures

@@ -21,18 +21,18 @@ def kin_to(people: Registry, name: str, to: To) -> dict[str, str]:
         raise WrongUse("Kin are named only in what is for the family.", "Leave out --kin-of, or add --for family.")
     ego = _one(list(people.values()), name)
     kin = Kin(people)
-    found = ((ident, kin_words(kin, ego, other)) for ident, other in people.items())
-    return {ident: words.replace("'", "’") for ident, words in found if words}
+    words_of = ((ident, kin_words(kin, ego, person)) for ident, person in people.items())
+    return {ident: words.replace("'", "’") for ident, words in words_of if words}
 
 
 def _one(people: list[Person], name: str) -> Person:
     """The person of a name: by the whole name or a full form of it, else by a call name that only one goes by."""
     asked = fold(name.strip())
-    whole = [one for one in people if asked in {fold(form) for form in (one.name, *one.forms)}]
-    found = whole or [one for one in people if asked in {fold(call) for call in one.calls}]
-    if not found:
+    whole = [person for person in people if asked in {fold(form) for form in (person.name, *person.forms)}]
+    matches = whole or [person for person in people if asked in {fold(call) for call in person.calls}]
+    if not matches:
         raise WrongUse(f"There is nobody called “{name[:60]}” here.", "Write the name as captions have it.")
-    if len(found) > 1:
-        named = ", ".join(sorted(one.name for one in found)[:6])
+    if len(matches) > 1:
+        named = ", ".join(sorted(person.name for person in matches)[:6])
         raise WrongUse(f"“{name[:60]}” may be {named}.", "Write the whole name.")
-    return found[0]
+    return matches[0]

@@ -39,17 +39,19 @@ def find_person(collection: Collection, text: str) -> Person:
     if text.removeprefix("urn:uuid:") in people:
         return people[text.removeprefix("urn:uuid:")]
     asked = fold(text).strip()
-    ends = [one for one in people.values() if len(asked) >= 8 and one.id.endswith(asked)]
+    ends = [person for person in people.values() if len(asked) >= 8 and person.id.endswith(asked)]
     if len(ends) == 1:
         return ends[0]
-    whole = [one for one in people.values() if asked in map(fold, (one.name, *one.forms, *one.calls))]
-    found = whole or [one for one in people.values() if asked and asked in fold(" ".join((one.name, *one.forms)))]
-    if len(found) == 1:
-        return found[0]
-    if not found:
+    whole = [person for person in people.values() if asked in map(fold, (person.name, *person.forms, *person.calls))]
+    matches = whole or [
+        person for person in people.values() if asked and asked in fold(" ".join((person.name, *person.forms)))
+    ]
+    if len(matches) == 1:
+        return matches[0]
+    if not matches:
         raise WrongUse(f"Nobody here is called “{text[:60]}”.", "boxlore people list shows everyone.")
-    choices = "; ".join(f"{one.name} ({one.id[-12:]})" for one in found[:6])
-    raise WrongUse(f"“{text[:60]}” may be {len(found)} people: {choices}.", "Say the id, or more of the name.")
+    choices = "; ".join(f"{person.name} ({person.id[-12:]})" for person in matches[:6])
+    raise WrongUse(f"“{text[:60]}” may be {len(matches)} people: {choices}.", "Say the id, or more of the name.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,9 +66,11 @@ class PersonSummary:
 
 def known_of(collection: Collection, person: Person) -> PersonSummary:
     """Everything told about someone, and the numbers of the items they are in."""
-    told = [row for ident in person.ids for row in collection.store.statements(Subject(Kind.PERSON, ident))]
-    numbers = [record.number for record in records(collection) if any(one.person == person.id for one in record.people)]
-    return PersonSummary(person, lives_of(collection)[person.id], tuple(told), tuple(numbers))
+    statements = [row for ident in person.ids for row in collection.store.statements(Subject(Kind.PERSON, ident))]
+    numbers = [
+        record.number for record in records(collection) if any(shown.person == person.id for shown in record.people)
+    ]
+    return PersonSummary(person, lives_of(collection)[person.id], tuple(statements), tuple(numbers))
 
 
 def kin_of(collection: Collection, ego: Person) -> list[tuple[Person, Kinship]]:
@@ -75,23 +79,23 @@ def kin_of(collection: Collection, ego: Person) -> list[tuple[Person, Kinship]]:
     return table(Kin(people), ego.id, people.values())
 
 
-def merge(collection: Collection, keep: Person, other: Person) -> str:
+def merge(collection: Collection, keep: Person, duplicate: Person) -> str:
     """Say that two entries are one person, under the name of the first. Returns the act, to be taken back."""
-    if keep.id == other.id:
+    if keep.id == duplicate.id:
         raise WrongUse(f"{keep.name} is one person already.")
-    if other.id in {*keep.parents, *keep.spouses} or keep.id in {*other.parents, *other.spouses}:
-        raise WrongUse(f"{keep.name} and {other.name} are parent and child, or married.", "Mend that link first.")
+    if duplicate.id in {*keep.parents, *keep.spouses} or keep.id in {*duplicate.parents, *duplicate.spouses}:
+        raise WrongUse(f"{keep.name} and {duplicate.name} are parent and child, or married.", "Mend that link first.")
     collection.back_up_before("merging people")
-    act = collection.act(f"{other.name} is the same person as {keep.name}")
-    act.state(Subject(Kind.PERSON, other.id), "merged_into", keep.id, audience="keeper")
+    act = collection.act(f"{duplicate.name} is the same person as {keep.name}")
+    act.state(Subject(Kind.PERSON, duplicate.id), "merged_into", keep.id, audience="keeper")
     act.done()
     return act.id
 
 
-def apart(collection: Collection, one: Person, other: Person) -> str:
+def apart(collection: Collection, person: Person, namesake: Person) -> str:
     """Say that two people are not the same, so that it is proposed no more."""
-    act = collection.act(f"{one.name} and {other.name} are two people")
-    act.state(Subject(Kind.PERSON, one.id), "different", other.id, audience="keeper")
+    act = collection.act(f"{person.name} and {namesake.name} are two people")
+    act.state(Subject(Kind.PERSON, person.id), "different", namesake.id, audience="keeper")
     act.done()
     return act.id
 
@@ -111,45 +115,45 @@ def split(
     wanted, in_items = set(statements), set(items)
     collection.back_up_before("parting people")
     act = collection.act(f"{name} parted from {person.name}")
-    made = act.new(Kind.PERSON)
-    act.state(made, "name", name)
+    new_person = act.new(Kind.PERSON)
+    act.state(new_person, "name", name)
     moved = 0
     for ident in person.ids:
-        for told, reading in collection.store.statements(Subject(Kind.PERSON, ident)):
-            if told.id in wanted:
-                copy = act.again(told, made)
+        for statement, reading in collection.store.statements(Subject(Kind.PERSON, ident)):
+            if statement.id in wanted:
+                copy = act.again(statement, new_person)
                 if reading is not None:
                     act.readings.append((copy.id, reading))
                 moved += 1
     for item in in_items:
-        moved += _point_over(collection, item, person, made, act.readings)
+        moved += _point_over(collection, item, person, new_person, act.readings)
     if not moved:
         raise WrongUse("Nothing would move to the new person.", "Name statements or items.")
-    act.state(made, "different", person.id, audience="keeper")
+    act.state(new_person, "different", person.id, audience="keeper")
     act.done()
-    return made
+    return new_person
 
 
 def _point_over(
-    collection: Collection, item: str, person: Person, made: Subject, readings: list[tuple[str, Reading]]
+    collection: Collection, item: str, person: Person, new_person: Subject, readings: list[tuple[str, Reading]]
 ) -> int:
     """In one item, and its markers, the statements that mean the person mean the new one from now on."""
     before = len(readings)
     for material in collection.store.about_items(ids=(item,)):
         rows = [*material.statements, *(row for marker in material.markers for row in marker.statements)]
-        for told, reading in rows:
+        for statement, reading in rows:
             if reading is not None and reading.kind == "person" and id_meant(reading) in person.ids:
-                readings.append((told.id, person_reading(made)))
+                readings.append((statement.id, person_reading(new_person)))
     return len(readings) - before
 
 
 def unmerge(collection: Collection, person: Person) -> int:
     """Take back every merging that made this person; the entries stand apart again. Returns how many."""
     acts = {
-        told.act
+        statement.act
         for ident in person.also
-        for told, _ in collection.store.statements(Subject(Kind.PERSON, ident))
-        if told.field == "merged_into"
+        for statement, _ in collection.store.statements(Subject(Kind.PERSON, ident))
+        if statement.field == "merged_into"
     }
     if acts:
         collection.back_up_before("parting people")
@@ -162,18 +166,20 @@ def duplicates(collection: Collection) -> list[Proposal]:
     """Likely duplicates; two who stand in one picture are two."""
     together: set[tuple[str, str]] = set()
     for record in records(collection):
-        inside = sorted({one.person for one in record.shown() if one.person})
-        together.update((one, other) for one, other in combinations(inside, 2))
+        inside = sorted({shown.person for shown in record.shown() if shown.person})
+        together.update((first, second) for first, second in combinations(inside, 2))
     return propose(collection.people().values(), together)
 
 
-def consent(collection: Collection, person: Person, one: Consent) -> Statement:
+def consent(collection: Collection, person: Person, answer: Consent) -> Statement:
     """Note a consent or its withdrawal; the last word stands."""
-    act = collection.act(f"consent of {person.name} {'given' if one.given else 'withdrawn'}")
-    told = act.state(Subject(Kind.PERSON, person.id), "consent", one.words, audience="keeper", sitting=one.sitting)
-    act.readings.append((told.id, Reading("consent", one, CONSENT_READER, confirmed=True)))
+    act = collection.act(f"consent of {person.name} {'answer' if answer.given else 'withdrawn'}")
+    statement = act.state(
+        Subject(Kind.PERSON, person.id), "consent", answer.words, audience="keeper", sitting=answer.sitting
+    )
+    act.readings.append((statement.id, Reading("consent", answer, CONSENT_READER, confirmed=True)))
     act.done()
-    return told
+    return statement
 
 
 def set_audience(collection: Collection, subject: Subject, audience: str, field: str = "") -> Statement:
@@ -183,14 +189,14 @@ def set_audience(collection: Collection, subject: Subject, audience: str, field:
         raise WrongUse(f"There is no field “{field[:40]}” to keep.", "Fields are kept for items; see boxlore tell.")
     words = AUDIENCE_WORDS.write(kept)
     same = [
-        told.id
-        for told, _ in collection.store.statements(subject)
-        if told.field == "audience" and (stood := AUDIENCE_WORDS.or_none(told.words)) and stood.field == field
+        earlier.id
+        for earlier, _ in collection.store.statements(subject)
+        if earlier.field == "audience" and (stood := AUDIENCE_WORDS.or_none(earlier.words)) and stood.field == field
     ]
     act = collection.act(f"audience: {words}")
-    made = act.state(subject, "audience", words, audience="keeper", replaces=same[-1] if same else "")
+    statement = act.state(subject, "audience", words, audience="keeper", replaces=same[-1] if same else "")
     act.done()
-    return made
+    return statement
 
 
 def tell_placed(teller: Teller, collection: Collection, item: Subject, text: str, how: Telling) -> list[Placed]:
@@ -199,36 +205,40 @@ def tell_placed(teller: Teller, collection: Collection, item: Subject, text: str
     if not placed:
         raise WrongUse("Nobody is named there.", "Write: back row, left to right: Anna, ?, Ruth (Anna's cousin)")
     act = collection.act(f"who stands where: {text[:40]}")
-    for one in placed:
-        sure = Sure.NOT_KNOWN if not one.words else Sure.GUESS if one.unsure else how.sure
-        words = f"{one.words} ({one.note})" if one.words and one.note else one.words
-        told = teller.add_words(act, item, "person", words, replace(how, sure=sure))
-        if one.words:
-            _read_name(teller, act, told, one.words)
-        act.state(item, "row", ROW_WORDS.write(RowPosition(told.id, one.row, one.position)), sitting=how.sitting)
+    for person in placed:
+        sure = Sure.NOT_KNOWN if not person.words else Sure.GUESS if person.unsure else how.sure
+        words = f"{person.words} ({person.note})" if person.words and person.note else person.words
+        statement = teller.add_words(act, item, "person", words, replace(how, sure=sure))
+        if person.words:
+            _read_name(teller, act, statement, person.words)
+        act.state(
+            item, "row", ROW_WORDS.write(RowPosition(statement.id, person.row, person.position)), sitting=how.sitting
+        )
     act.done()
     return placed
 
 
-def _read_name(teller: Teller, act: Act, told: Statement, name: str) -> None:
+def _read_name(teller: Teller, act: Act, statement: Statement, name: str) -> None:
     """The person of that name, or a new one; what was said of them in brackets is no part of it."""
     understood = teller.understanding.read("person", name)
     if understood is not None:
-        act.readings.append((told.id, understood.reading))
+        act.readings.append((statement.id, understood.reading))
         return
-    made = act.new(Kind.PERSON)
-    act.state(made, "name", name, source=told.source, audience=told.audience, language=told.language)
-    act.readings.append((told.id, person_reading(made)))
+    new_person = act.new(Kind.PERSON)
+    act.state(
+        new_person, "name", name, source=statement.source, audience=statement.audience, language=statement.language
+    )
+    act.readings.append((statement.id, person_reading(new_person)))
 
 
 def placed_in(record: Record) -> list[Placed]:
     """Who stands where in an item, those whom nobody knows too; by markers where there are no rows."""
-    shown = [
-        Placed(one.name, one.position or one.number, one.row, note_of(one.told.words), unsure=one.unsure)
-        for one in record.shown()
-        if one.position or one.number
+    placed = [
+        Placed(shown.name, shown.position or shown.number, shown.row, note_of(shown.told.words), unsure=shown.unsure)
+        for shown in record.shown()
+        if shown.position or shown.number
     ]
-    return shown + [Placed("", position, row) for row, position in record.nameless]
+    return placed + [Placed("", position, row) for row, position in record.nameless]
 
 
 def written_back(record: Record) -> str:

@@ -99,14 +99,14 @@ class _Taking:
 
     def run(self, progress: Progress) -> None:
         people = list(self.tree.individuals.values())
-        for one in people:
-            self.ids[one.xref] = self._meant(one)
+        for individual in people:
+            self.ids[individual.xref] = self._meant(individual)
         progress.begin("Taking people in", len(people))
-        for one in people:
+        for individual in people:
             if progress.stopped():
                 self.taken.stopped = True
                 break
-            self._person(one)
+            self._person(individual)
             progress.step()
         if not self.taken.stopped:
             for child, parent, role in links(self.tree):
@@ -120,7 +120,7 @@ class _Taking:
 
     def _report(self, people: list[Individual]) -> None:
         taken = self.taken
-        taken.left = sorted(self.tree.unread.values(), key=lambda one: (-one.count, one.path))
+        taken.left = sorted(self.tree.unread.values(), key=lambda unread: (-unread.count, unread.path))
         taken.faults = self.tree.faults
         taken.new = len(self.fresh)
         taken.changed = len(self.touched - self.fresh)
@@ -140,49 +140,49 @@ class _Taking:
         """Statements of this source, of people still in the file, that it no longer makes."""
         return sum(
             1
-            for one in self.ids.values()
-            for rows in self.known.told.get(one.id, {}).values()
+            for subject in self.ids.values()
+            for rows in self.known.told.get(subject.id, {}).values()
             for statement, _ in rows
             if statement.id not in self.kept_words
         )
 
-    def _meant(self, one: Individual) -> Subject:
+    def _meant(self, individual: Individual) -> Subject:
         """The registry's entry for someone in the file, or a new one."""
-        for key in (*(ident for ident in one.ids if not ident.startswith("refn:")), self._key(one.xref)):
-            found = self.known.by_key.get(key)
-            if found is None:
+        for key in (*(ident for ident in individual.ids if not ident.startswith("refn:")), self._key(individual.xref)):
+            known_id = self.known.by_key.get(key)
+            if known_id is None:
                 continue
-            if not key.startswith("tree:") or self._same_name(found, one):
-                return Subject(Kind.PERSON, found)
+            if not key.startswith("tree:") or self._same_name(known_id, individual):
+                return Subject(Kind.PERSON, known_id)
             self.taken.said.append(
-                f"@{one.xref}@ was {self.known.names[found][0]} before and is someone else now: taken as new."
+                f"@{individual.xref}@ was {self.known.names[known_id][0]} before and is someone else now: taken as new."
             )
-        made = self.act.new(Kind.PERSON)
-        self.fresh.add(made.id)
-        return made
+        new_person = self.act.new(Kind.PERSON)
+        self.fresh.add(new_person.id)
+        return new_person
 
-    def _same_name(self, ident: str, one: Individual) -> bool:
+    def _same_name(self, ident: str, individual: Individual) -> bool:
         """Whether any part of the name is as it was: numbers of a file may be given anew."""
         before = [part for words in self.known.names.get(ident, []) for part in parts_of(words)]
         now = parts_of(
-            " ".join(fact.words for fact in one.facts if fact.field in ("given", "family", "name", "married_as"))
+            " ".join(fact.words for fact in individual.facts if fact.field in ("given", "family", "name", "married_as"))
         )
         return not before or not now or any(may_be_called(a, b) for a in before for b in now)
 
     def _key(self, xref: str) -> str:
         return f"tree:{self.name}#{xref}"
 
-    def _person(self, one: Individual) -> None:
-        subject = self.ids[one.xref]
-        audience = one.audience
-        self._say(subject, "identifier", self._key(one.xref), audience)
-        for ident in one.ids:
+    def _person(self, individual: Individual) -> None:
+        subject = self.ids[individual.xref]
+        audience = individual.audience
+        self._say(subject, "identifier", self._key(individual.xref), audience)
+        for ident in individual.ids:
             self._say(subject, "identifier", ident, audience)
         if audience:
             self._say(subject, "audience", audience, audience)
         said: set[str] = set()
-        days = {fact.field: fact.words for fact in reversed(one.facts) if FIELDS[fact.field].reads == "date"}
-        for fact in one.facts:
+        days = {fact.field: fact.words for fact in reversed(individual.facts) if FIELDS[fact.field].reads == "date"}
+        for fact in individual.facts:
             if fact.field in said and not FIELDS[fact.field].many:
                 label = FIELDS[fact.field].label.lower()
                 self._say(subject, "note", f"{self.name} also says {label}: {fact.words}", audience)
@@ -191,21 +191,25 @@ class _Taking:
             self._say(subject, fact.field, fact.words, audience, days.get(fact.field.removesuffix("_at"), ""))
 
     def _name(self, xref: str) -> str:
-        one = self.tree.individuals[xref]
-        told = f"{one.words('given')} {one.words('family')}".strip() or one.words("name") or one.words("married_as")
-        return told or "someone"
+        individual = self.tree.individuals[xref]
+        words = (
+            f"{individual.words('given')} {individual.words('family')}".strip()
+            or individual.words("name")
+            or individual.words("married_as")
+        )
+        return words or "someone"
 
-    def _link(self, subject: Subject, name: str, other: Subject, words: str) -> None:
+    def _link(self, subject: Subject, name: str, linked: Subject, words: str) -> None:
         """A parent, spouse or partner, known by the id meant and not by the words."""
         rows = self.known.told.get(subject.id, {}).get(name, [])
         for statement, meant in rows:
-            if meant == other.id:
+            if meant == linked.id:
                 self.kept_words.add(statement.id)
                 return
         replaces = rows[0][0].id if rows and not FIELDS[name].many else ""
         if self._left_alone(subject, name, words):
             return
-        self._state(subject, name, words, "", replaces, person_reading(other))
+        self._state(subject, name, words, "", replaces, person_reading(linked))
 
     def _say(self, subject: Subject, name: str, words: str, audience: str = "", day: str = "") -> None:
         """State what the file says, unless it is known. `day` is when, for a place that was called otherwise then."""
@@ -223,14 +227,14 @@ class _Taking:
         self, subject: Subject, name: str, words: str, audience: str, replaces: str, reading: Reading | None
     ) -> None:
         settings = self.collection.settings
-        made = self.act.state(
+        statement = self.act.state(
             subject, name, words, language=settings.language, source=self.source,
             audience=audience or FIELDS[name].audience, replaces=replaces,
         )  # fmt: skip
         if replaces:
             self.kept_words.add(replaces)
         if reading is not None:
-            self.act.readings.append((made.id, reading))
+            self.act.readings.append((statement.id, reading))
         self.taken.statements += 1
         if subject.kind is Kind.PERSON:
             self.touched.add(subject.id)
@@ -245,13 +249,13 @@ class _Taking:
             return False
         past = self.collection.store.history(subject.id, name)
         return any(
-            one.state == "replaced" and one.statement.source == self.source and one.statement.words == words
-            and not self._replaced_by_file(one.statement.id, past)
-            for one in past
+            earlier.state == "replaced" and earlier.statement.source == self.source and earlier.statement.words == words
+            and not self._replaced_by_file(earlier.statement.id, past)
+            for earlier in past
         )  # fmt: skip
 
     def _replaced_by_file(self, ident: str, past: list) -> bool:  # type: ignore[type-arg]  # store.values.Past
-        return any(one.statement.replaces == ident and one.statement.source == self.source for one in past)
+        return any(earlier.statement.replaces == ident and earlier.statement.source == self.source for earlier in past)
 
     def _read(self, name: str, words: str, day: str) -> Reading | None:
         if FIELDS[name].reads == "place":
@@ -273,12 +277,12 @@ class _Taking:
     def _family(self, family: Family) -> None:
         pair = [xref for xref in (family.husband, family.wife) if xref in self.tree.individuals]
         if len(pair) == 2 and pair[0] != pair[1]:
-            for one, other in (pair, pair[::-1]):
-                self._link(self.ids[one], "spouse", self.ids[other], self._name(other))
+            for first, second in (pair, pair[::-1]):
+                self._link(self.ids[first], "spouse", self.ids[second], self._name(second))
         for at, (day, place) in enumerate(family.marriages, 1):
             key = self._key(f"{family.xref} {at}" if at > 1 else family.xref)
-            found = self.known.by_key.get(key)
-            event = Subject(Kind.EVENT, found) if found else self.act.new(Kind.EVENT)
+            known_id = self.known.by_key.get(key)
+            event = Subject(Kind.EVENT, known_id) if known_id else self.act.new(Kind.EVENT)
             self._say(event, "identifier", key)
             self._say(event, "kind", "marriage")
             self._say(event, "name", f"marriage of {' and '.join(map(self._name, pair)) or 'people not named'}")
@@ -290,7 +294,15 @@ class _Taking:
 
     def _not_by_blood(self, child: str, xref: str, kind: str) -> None:
         family = self.tree.families.get(xref)
-        pair = [one for one in (family.husband, family.wife) if one in self.tree.individuals] if family else []
+        pair = (
+            [
+                xref_of_parent
+                for xref_of_parent in (family.husband, family.wife)
+                if xref_of_parent in self.tree.individuals
+            ]
+            if family
+            else []
+        )
         if pair:
             self._say(self.ids[child], "story", f"{kind} child of {' and '.join(map(self._name, pair))}")
 
@@ -313,9 +325,9 @@ def read_tree_date(words: str, settings: phrases.PhraseSettings) -> DateReading:
 
 def _known(collection: Collection, source: Source) -> _Known:
     known = _Known()
-    for ident, told in _entries(collection):
+    for ident, rows in _entries(collection):
         fields: dict[str, list[tuple[Statement, str]]] = {}
-        for statement, reading in told:
+        for statement, reading in rows:
             if statement.field == "identifier":
                 known.by_key.setdefault(statement.words, ident)
             if statement.source != source:

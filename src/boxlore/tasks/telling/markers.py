@@ -43,15 +43,15 @@ class Markers:
         scans = {scan.id: scan for scan in record.scans}
         if not scans:
             return ()
-        names = {(one.scan, one.number): one.name for one in record.shown() if one.number}
-        found: list[Marked] = []
+        names = {(shown.scan, shown.number): shown.name for shown in record.shown() if shown.number}
+        marked: list[Marked] = []
         for material in self.collection.store.about_items(ids=(record.id,)):
             for marker in material.markers:
                 scan = scans[marker.scan]
                 x, y = seen_at(middle(marker.area), scan.area, self.turn(scan))
                 name = names.get((marker.scan, marker.number), "")
-                found.append(Marked(marker.id, marker.number, marker.scan, x, y, name))
-        return tuple(found)
+                marked.append(Marked(marker.id, marker.number, marker.scan, x, y, name))
+        return tuple(marked)
 
     def turn(self, scan: ScanFile) -> int:
         """How the scan's picture is turned to stand upright."""
@@ -72,19 +72,19 @@ class Markers:
 
     def move(self, act: Act, marker: Subject, scan: ScanFile, x: float, y: float) -> None:
         """The marker stands somewhere else on its scan: a point, or a box of the same size around it."""
-        for one, _ in self.collection.store.statements(marker):
-            if one.field == "area":
-                stood = AREA_WORDS.read(one.words)
-                act.state(marker, "area", self._area(scan, x, y, stood), replaces=one.id)
+        for statement, _ in self.collection.store.statements(marker):
+            if statement.field == "area":
+                stood = AREA_WORDS.read(statement.words)
+                act.state(marker, "area", self._area(scan, x, y, stood), replaces=statement.id)
 
     def remove(self, act: Act, record: Record, marker: Subject) -> None:
         """The marker goes; who was named at it is then told of the item, in the same words and by the same source."""
         item = Subject(Kind.ITEM, record.id)
-        for one, reading in self.collection.store.statements(marker):
-            if one.field == "scan":
-                act.state(marker, "scan", "", replaces=one.id)
-            elif FIELDS[one.field].told:
-                moved = act.again(one, item)
+        for statement, reading in self.collection.store.statements(marker):
+            if statement.field == "scan":
+                act.state(marker, "scan", "", replaces=statement.id)
+            elif FIELDS[statement.field].told:
+                moved = act.again(statement, item)
                 if reading is not None:
                     act.readings.append((moved.id, reading))
 
@@ -121,4 +121,4 @@ def remove_marker(sitting: Sits, record: Record, marked: Marked) -> None:
     marker = Subject(Kind.MARKER, marked.id)
     sitting.markers.remove(act, record, marker)
     sitting.finish(act, record.id)
-    sitting.to_name[:] = [one for one in sitting.to_name if one != marker]
+    sitting.to_name[:] = [awaited for awaited in sitting.to_name if awaited != marker]

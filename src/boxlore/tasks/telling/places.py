@@ -57,11 +57,11 @@ def own_gazetteer(collection: Collection) -> Path | None:
 
 def own_places(collection: Collection) -> list[OwnPlace]:
     """Every place of the family's own, in the order they were made."""
-    made: list[OwnPlace] = []
-    for ident, told in collection.store.subjects("place"):
+    places: list[OwnPlace] = []
+    for ident, rows in collection.store.subjects("place"):
         words: dict[str, list[str]] = {}
         inside = None
-        for statement, reading in told:
+        for statement, reading in rows:
             words.setdefault(statement.field, []).append(statement.words)
             value = reading.usable_value if reading is not None else None
             if statement.field == "inside" and isinstance(value, PlaceReading):
@@ -69,7 +69,7 @@ def own_places(collection: Collection) -> list[OwnPlace]:
         if "name" not in words:
             continue
         point = words.get("coordinates", [""])[-1]
-        made.append(
+        places.append(
             OwnPlace(
                 id=ident,
                 names=tuple(words["name"] + words.get("called_then", [])),
@@ -78,7 +78,7 @@ def own_places(collection: Collection) -> list[OwnPlace]:
                 point=_degrees(COORDINATES_WORDS.read(point)) if point else None,
             )
         )
-    return made
+    return places
 
 
 def _degrees(point: Coordinates) -> tuple[float, float]:
@@ -116,12 +116,12 @@ def outside_country(
     gazetteer: Gazetteer, name: str, inside: PlaceReading | None, point: tuple[float, float] | None
 ) -> list[Finding]:
     """A point whose nearest town lies in another country than the one named."""
-    told = inside.best.country_code if inside and inside.best else ""
+    country_told = inside.best.country_code if inside and inside.best else ""
     there = gazetteer.country_at(*point) if point else ""
-    if not told or not there or told == there:
+    if not country_told or not there or country_told == there:
         return []
     message = (
-        f"{name} is said to be in {COUNTRY_NAMES[told]}, but the town nearest to its coordinates is in "
+        f"{name} is said to be in {COUNTRY_NAMES[country_told]}, but the town nearest to its coordinates is in "
         f"{COUNTRY_NAMES.get(there, there)}: a minus left out, or the two numbers exchanged?"
     )
     because = (full_name(inside.best) if inside and inside.best else "", f"{point}")

@@ -88,14 +88,18 @@ class Teller:
         if source.said is not Said.NARRATOR or not name or name in people or _ID.fullmatch(name):
             return source
         if name not in self._narrators:
-            found = {one.id for one in people.values() if fold(name) in map(fold, (one.name, *one.forms, *one.calls))}
-            if len(found) > 1:
-                raise WrongUse(f"{len(found)} people are called {name[:40]}.", "Give the whole name.")
-            if not found:
+            ids = {
+                person.id
+                for person in people.values()
+                if fold(name) in map(fold, (person.name, *person.forms, *person.calls))
+            }
+            if len(ids) > 1:
+                raise WrongUse(f"{len(ids)} people are called {name[:40]}.", "Give the whole name.")
+            if not ids:
                 person = act.new(Kind.PERSON)
                 act.state(person, "name", name)
-                found = {person.id}
-            (self._narrators[name],) = found
+                ids = {person.id}
+            (self._narrators[name],) = ids
         return Source(Said.NARRATOR, self._narrators[name])
 
     def read_into(self, act: Act, statement: Statement) -> None:
@@ -111,21 +115,28 @@ class Teller:
             if reads in READ_TOGETHER and understood.reading.usable:
                 self._read_again(act, subject, READ_TOGETHER[reads])
         elif reads in MAKES:
-            made = act.new(MAKES[reads])
+            new_subject = act.new(MAKES[reads])
             how = {"source": statement.source, "audience": statement.audience, "language": statement.language}
-            act.state(made, "name", statement.words, **how)
-            act.readings.append((statement.id, person_reading(made)))
+            act.state(new_subject, "name", statement.words, **how)
+            act.readings.append((statement.id, person_reading(new_subject)))
 
     def _told(self, act: Act, subject: Subject) -> list[tuple[Statement, Reading | None]]:
         """What is told of a thing so far, in this act too."""
         read = dict(act.readings)
-        now = [(one, read.get(one.id)) for one in act.statements if one.subject == subject]
-        replaced = {one.replaces for one, _ in now}
+        now = [(statement, read.get(statement.id)) for statement in act.statements if statement.subject == subject]
+        replaced = {statement.replaces for statement, _ in now}
         before = self._collection.store.statements(subject)
-        return [*((one, read.get(one.id, reading)) for one, reading in before if one.id not in replaced), *now]
+        return [
+            *(
+                (statement, read.get(statement.id, reading))
+                for statement, reading in before
+                if statement.id not in replaced
+            ),
+            *now,
+        ]
 
     def _around(self, act: Act, subject: Subject) -> Around:
-        return around((one.field, reading) for one, reading in self._told(act, subject))
+        return around((statement.field, reading) for statement, reading in self._told(act, subject))
 
     def _read_again(self, act: Act, subject: Subject, name: str) -> None:
         """A place as it was in the year told since, a season as at the place told since; never a confirmed one."""
@@ -135,5 +146,5 @@ class Teller:
                 continue
             again = self.understanding.read(name, statement.words, beside)
             if again is not None and again.reading != reading:
-                act.readings = [(one, other) for one, other in act.readings if one != statement.id]
+                act.readings = [(ident, earlier) for ident, earlier in act.readings if ident != statement.id]
                 act.readings.append((statement.id, again.reading))

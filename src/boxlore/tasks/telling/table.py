@@ -43,13 +43,13 @@ def tell_from(collection: Collection, path: Path, how: Telling, said: Callable[[
 
 def _tell_row(teller: Teller, act: Act, collection: Collection, row: dict[str, str], how: Telling) -> Statement:
     words = row.get("text") or row.get("words") or ""
-    told = how_told(row, how)
+    told_how = how_told(row, how)
     if row.get("code", "").strip():
         if words.strip() == "?":
-            words, told = "", replace(told, sure=Sure.NOT_KNOWN)
+            words, told_how = "", replace(told_how, sure=Sure.NOT_KNOWN)
         subject, field = asked_by(collection, row["code"])
-        return teller.add(act, subject, field, words, told)
-    return teller.add(act, find_item(collection, row.get("item", "")), row.get("field", "").strip(), words, told)
+        return teller.add(act, subject, field, words, told_how)
+    return teller.add(act, find_item(collection, row.get("item", "")), row.get("field", "").strip(), words, told_how)
 
 
 def asked_by(collection: Collection, code: str) -> tuple[Subject, str]:

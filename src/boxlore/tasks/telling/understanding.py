@@ -86,10 +86,10 @@ class Understanding:
                 for name in {person.name, *person.forms, *person.calls}:
                     births.setdefault(name.casefold(), set()).add(person.born.edtf.text)
         events: dict[str, set[str]] = {}
-        for _, told in self._collection.store.subjects("event"):
-            usable = [read.usable_value for one, read in told if one.field == "date" and read]
+        for _, rows in self._collection.store.subjects("event"):
+            usable = [read.usable_value for statement, read in rows if statement.field == "date" and read]
             dates = {date.edtf.text for date in usable if isinstance(date, DateReading) and date.edtf}
-            for name in {one.words.casefold() for one, _ in told if one.field == "name"}:
+            for name in {statement.words.casefold() for statement, _ in rows if statement.field == "name"}:
                 events.setdefault(name, set()).update(dates)
         return phrases.KnownDates(_single(births), _single(events))
 
@@ -106,14 +106,18 @@ class Understanding:
     def _named(self, words: str, kind: str, people: Iterable[Person]) -> Understood | None:
         """The one person of that name; none if nobody has it; a question if several have."""
         asked = fold(words)
-        found = [one for one in people if asked in {fold(form) for form in (*one.forms, *one.calls, one.name)}]
-        if not found:
+        namesakes = [
+            person for person in people if asked in {fold(form) for form in (*person.forms, *person.calls, person.name)}
+        ]
+        if not namesakes:
             return None
-        value = PersonRef(found[0].id)
-        if len(found) == 1:
-            return Understood(Reading(kind, value, REGISTRY), found[0].name)
-        others = tuple(one.name for one in found)
-        return Understood(Reading(kind, value, REGISTRY, asks=True), found[0].name, f"Which of {len(found)}?", others)
+        value = PersonRef(namesakes[0].id)
+        if len(namesakes) == 1:
+            return Understood(Reading(kind, value, REGISTRY), namesakes[0].name)
+        others = tuple(person.name for person in namesakes)
+        return Understood(
+            Reading(kind, value, REGISTRY, asks=True), namesakes[0].name, f"Which of {len(namesakes)}?", others
+        )
 
 
 def date_reading(read: DateReading, settings: phrases.PhraseSettings) -> Reading:
