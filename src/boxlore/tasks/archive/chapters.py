@@ -36,7 +36,7 @@ def chapter_files(collection: Collection, seen: AudienceView) -> Iterator[tuple[
 
 def _shown(seen: AudienceView, log: SittingLog, numbers: dict[str, str]) -> dict[str, Record]:
     """The items that were out, as that audience may see them."""
-    wanted = tuple(numbers[one] for one in dict.fromkeys(out.item for out in log.outs) if one in numbers)
+    wanted = tuple(numbers[ident] for ident in dict.fromkeys(out.item for out in log.outs) if ident in numbers)
     return {record.id: record for record in seen.records(Selection(items=wanted))} if wanted else {}
 
 

@@ -23,8 +23,8 @@ def facts_of(
 ) -> CollectionFacts:
     """What every record of an export shares. `seen` gives for whom it is made: what is withheld stays out."""
     settings = collection.settings
-    told = things_told(collection, seen, Kind.COLLECTION) if seen else {}
-    about = told.get(collection.id, [])
+    views_by_id = things_told(collection, seen, Kind.COLLECTION) if seen else {}
+    about = views_by_id.get(collection.id, [])
     facts = CollectionFacts(
         id=collection.id,
         title=settings.title,
@@ -34,10 +34,10 @@ def facts_of(
         brackets=settings.bracketed_titles,
         archive=archive,
         originals=originals,
-        custody=tuple(one.words for one in about if one.field == "custody"),
-        accession=next((one.words for one in reversed(about) if one.field == "accession"), ""),
+        custody=tuple(view.words for view in about if view.field == "custody"),
+        accession=next((view.words for view in reversed(about) if view.field == "accession"), ""),
     )
-    rights = next((one.words for one in reversed(about) if one.field == "rights"), "")
+    rights = next((view.words for view in reversed(about) if view.field == "rights"), "")
     return replace(facts, rights=rights) if rights else facts
 
 
@@ -95,12 +95,12 @@ def moves_of(collection: Collection, seen: AudienceView) -> Moves:
 def things_told(collection: Collection, seen: AudienceView, kind: Kind) -> dict[str, list[StatementView]]:
     """What may be told of each thing of a kind, by its id; nothing of people who are withheld."""
     said_by, recipient = collection.people().names(), seen.recipient
-    told: dict[str, list[StatementView]] = {}
+    views_by_id: dict[str, list[StatementView]] = {}
     for ident, rows in collection.store.subjects(kind):
         views = [told_of(row, reading, said_by) for row, reading in rows if _is_told(row)]
         allowed = [view for view in views if recipient.may_be_told(view, Subject(kind, ident))]
-        told[ident] = [recipient.without_names(view) for view in allowed]
-    return told
+        views_by_id[ident] = [recipient.without_names(view) for view in allowed]
+    return views_by_id
 
 
 def _is_told(statement: Statement) -> bool:
@@ -110,29 +110,29 @@ def _is_told(statement: Statement) -> bool:
 def thing_lines(collection: Collection, seen: AudienceView, people: Iterable[str] | None) -> Iterator[str]:
     """People (all, or those with these ids), events, the collection's own facts; sittings in the closed part of all."""
     registry, wanted = seen.people(), None if people is None else set(people)
-    for ident, told in things_told(collection, seen, Kind.PERSON).items():
+    for ident, views in things_told(collection, seen, Kind.PERSON).items():
         if ident not in registry or not (wanted is None or ident in wanted):
             continue
         if seen.recipient.may_name(ident, registry[ident].name):
             yield from person_triples(registry[ident])
-            yield from subject_triples(Kind.PERSON, ident, told)
+            yield from subject_triples(Kind.PERSON, ident, views)
     for kind in (Kind.EVENT, Kind.PLACE, Kind.COLLECTION):
-        for ident, told in things_told(collection, seen, kind).items():
-            if told:
-                yield from subject_triples(kind, ident, told)
+        for ident, views in things_told(collection, seen, kind).items():
+            if views:
+                yield from subject_triples(kind, ident, views)
     if seen.to.is_closed_part and people is None:
         yield from _sittings(collection, seen)
 
 
 def _sittings(collection: Collection, seen: AudienceView) -> Iterator[str]:
-    for ident, told in things_told(collection, seen, Kind.SITTING).items():
+    for ident, views in things_told(collection, seen, Kind.SITTING).items():
         facts: list[tuple[str, str]] = []
         about = Subject(Kind.SITTING, ident)
-        for one, _ in collection.store.statements(about):
-            if not seen.recipient.may_be_told(told_of(one, None, {}), about):
+        for statement, _ in collection.store.statements(about):
+            if not seen.recipient.may_be_told(told_of(statement, None, {}), about):
                 continue
-            if one.field == "recording":
-                facts.append(("recording", RECORDING_WORDS.write(recording_in(one))))
-            elif one.field == "shown":
-                facts.append(("shown", SHOWN_WORDS.write(shown_in(one))))
-        yield from subject_triples(Kind.SITTING, ident, told, facts)
+            if statement.field == "recording":
+                facts.append(("recording", RECORDING_WORDS.write(recording_in(statement))))
+            elif statement.field == "shown":
+                facts.append(("shown", SHOWN_WORDS.write(shown_in(statement))))
+        yield from subject_triples(Kind.SITTING, ident, views, facts)

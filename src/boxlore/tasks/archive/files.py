@@ -83,8 +83,8 @@ def make_files(making: Making, progress: Progress) -> None:
         return
     writers = (
         ("dublin-core", _dublin_core),
-        ("ead3", lambda one: _finding_aid(one, EAD3)),
-        ("ead2002", lambda one: _finding_aid(one, EAD2002)),
+        ("ead3", lambda part: _finding_aid(part, EAD3)),
+        ("ead2002", lambda part: _finding_aid(part, EAD2002)),
         ("rdf", _linked_data),
         ("inventory", _inventory),
         ("forms", _forms),
@@ -129,7 +129,7 @@ def _count(making: Making) -> None:
     making.items = chosen
     for record in making.records():
         making.holding.add(record)
-        making.people |= {one.person for one in record.people if one.person}
+        making.people |= {shown.person for shown in record.people if shown.person}
         _scans(making, record, closed)
 
 
@@ -196,7 +196,7 @@ def _inventory(making: Making) -> None:
         )
         return
     groups: list[tuple[str, list[InventoryLine]]] = []
-    for kept, inside in groupby(making.records(), key=lambda one: one.mark.path if one.mark else ()):
+    for kept, inside in groupby(making.records(), key=lambda record: record.mark.path if record.mark else ()):
         heading = " / ".join(f"{kind.capitalize()} {label}" for kind, label in kept) or "Not yet in a container"
         groups.append((heading, [_line(record, making.facts) for record in inside]))
     summary = f"{making.holding.words}; {making.holding.years}."
@@ -231,8 +231,8 @@ def _forms(making: Making) -> None:
     )
     if not making.seen.to.is_closed_part:
         return
-    for at, told in enumerate(things_told(making.collection, making.seen, Kind.SITTING).values(), 1):
-        known = {name: "; ".join(one.words for one in told if one.field == name) for name in _CONSENT}
+    for at, views in enumerate(things_told(making.collection, making.seen, Kind.SITTING).values(), 1):
+        known = {name: "; ".join(view.words for view in views if view.field == name) for name in _CONSENT}
         known["kept"] = facts.holder
         pdf = consent_pdf(known, on_day=facts.on_day, paper=settings.paper)
         making.put(f"forms/consent-{at}.pdf", "a narrator's consent, filled as far as known", [pdf])

@@ -92,7 +92,7 @@ def byte_search(seen: AudienceView) -> ByteSearch | None:
     spelled = {spelling.encode().lower() for name in names for spelling in (name, name.lower(), name.upper())}
     if not spelled:
         return None
-    words = tuple(sorted({one.rpartition(b" ")[2] for one in spelled}))
+    words = tuple(sorted({spelling.rpartition(b" ")[2] for spelling in spelled}))
     return ByteSearch(words, re.compile(b"|".join(map(re.escape, sorted(spelled)))))
 
 

@@ -80,7 +80,7 @@ def offer(
 
 
 def _thumbnail(collection: Collection, record: Record, out: Path) -> str:
-    scan = next((one for one in record.scans if one.side == "recto"), None)
+    scan = next((side for side in record.scans if side.side == "recto"), None)
     if scan is None or record.closed_scans:
         return ""
     try:
@@ -148,7 +148,9 @@ def read_answer(collection: Collection, path: Path) -> Answered:
             refused.append(f"Line {line}: {why}.")
             continue
         item, answer = Subject(Kind.ITEM, ident), ANSWERS[said]
-        before = next((one for one, _ in collection.store.statements(item) if one.field == "wanted"), None)
+        before = next(
+            (statement for statement, _ in collection.store.statements(item) if statement.field == "wanted"), None
+        )
         if before is None or before.words != answer:
             source = Source(Said.DOCUMENT, f"answer {path.name}")
             replaces = before.id if before else ""

@@ -78,19 +78,21 @@ def rebuild(folder: Path, package: Path, *, series: str = "", on_day: date | Non
         raise CouldNot(f"The package is not whole: {findings[0].message}", "Ask for it again; nothing was made.")
     things = _read(bags)
     ident, about = next(
-        (name, one) for name, one in things.items() if PREFIXES["dcmitype"] + "Collection" in one.get("rdf:type", ())
+        (name, described)
+        for name, described in things.items()
+        if PREFIXES["dcmitype"] + "Collection" in described.get("rdf:type", ())
     )
-    items = [name for name, one in things.items() if "dcterms:rights" in one]
-    numbers = [_number(things[one]) for one in items]
+    items = [name for name, described in things.items() if "dcterms:rights" in described]
+    numbers = [_number(things[name]) for name in items]
     start(folder, _settings(bags, about, numbers, series), on_day=on_day, ident=_id(ident))
     with open_collection(folder, on_day=on_day) as collection:
         making = _Rebuilding(things, bags, collection, collection.act(f"rebuilt from the transfer {package.name}"))
         _gather(making)
-        for name in sorted(items, key=lambda one: _number(things[one])):
+        for name in sorted(items, key=lambda item_name: _number(things[item_name])):
             _item(making, name)
         _relations(making, items)
         _others(making)
-        making.act.statements.sort(key=lambda one: (one.recorded_at, one.id))
+        making.act.statements.sort(key=lambda statement: (statement.recorded_at, statement.id))
         making.act.done()
         _ask_again(making)
         _bring_sound(making)
@@ -98,14 +100,14 @@ def rebuild(folder: Path, package: Path, *, series: str = "", on_day: date | Non
 
 
 def _read(bags: list[Path]) -> dict[str, Thing]:
-    found: dict[str, dict[str, list[str]]] = defaultdict(lambda: defaultdict(list))
+    things: dict[str, dict[str, list[str]]] = defaultdict(lambda: defaultdict(list))
     for bag in bags:
         if (bag / RECORDS).is_file():
             with open(bag / RECORDS, encoding="utf-8", newline="\n") as file:
                 for subject, predicate, value in _triples(file, bag):
-                    if value not in (values := found[subject][_short(predicate)]):
+                    if value not in (values := things[subject][_short(predicate)]):
                         values.append(value)
-    return {name: {key: list(values) for key, values in one.items()} for name, one in found.items()}
+    return {name: {key: list(values) for key, values in described.items()} for name, described in things.items()}
 
 
 def _triples(file: Iterator[str], bag: Path) -> Iterator[tuple[str, str, str]]:
@@ -130,7 +132,7 @@ def _id(name: str) -> str:
 
 
 def _number(thing: Thing) -> str:
-    return next(one for one in thing["dcterms:identifier"] if not one.startswith(URN))
+    return next(identifier for identifier in thing["dcterms:identifier"] if not identifier.startswith(URN))
 
 
 def _settings(bags: list[Path], about: Thing, numbers: list[str], series: str) -> Settings:
@@ -174,9 +176,11 @@ def _item(making: _Rebuilding, name: str) -> None:
         _scan(making, ident, scan)
     for words in thing.get("bx:asked", []):
         making.act.state(Subject(Kind.ITEM, ident), words, "", sure=Sure.NOT_KNOWN)
-    for told in making.told.get(name, []):
-        _statement(making, told, Subject(Kind.ITEM, ident))
-    for target in sorted(making.markers.get(name, []), key=lambda one: int(_one(making.things[one], "bx:number") or 0)):
+    for statement_name in making.told.get(name, []):
+        _statement(making, statement_name, Subject(Kind.ITEM, ident))
+    for target in sorted(
+        making.markers.get(name, []), key=lambda marker_name: int(_one(making.things[marker_name], "bx:number") or 0)
+    ):
         _marker(making, target)
 
 
@@ -185,15 +189,15 @@ def _container(making: _Rebuilding, name: str) -> str:
     if "#" not in name:
         return ""
     if name not in making.containers:
-        made = making.act.new(Kind.CONTAINER)
-        making.containers[name] = made.id
+        container = making.act.new(Kind.CONTAINER)
+        making.containers[name] = container.id
         thing = making.things[name]
         outer = _container(making, _one(thing, "dcterms:isPartOf"))
         kind, _, label = unquote(name.rpartition("/")[2].rpartition("#")[2]).partition("-")
-        making.act.state(made, "kind", _one(thing, "bx:kind") or kind)
-        making.act.state(made, "label", _one(thing, "bx:label") or label)
+        making.act.state(container, "kind", _one(thing, "bx:kind") or kind)
+        making.act.state(container, "label", _one(thing, "bx:label") or label)
         if outer:
-            making.act.state(made, "inside", outer)
+            making.act.state(container, "inside", outer)
     return making.containers[name]
 
 
@@ -239,7 +243,7 @@ def _statement(making: _Rebuilding, name: str, subject: Subject) -> None:
             f"The package tells of a field “{field_name[:30]}” that this Boxlore does not know.", "Get a newer one."
         )
     try:
-        told = checked(
+        statement = checked(
             Statement(
                 id=_id(name),
                 act=making.act.id,
@@ -256,10 +260,10 @@ def _statement(making: _Rebuilding, name: str, subject: Subject) -> None:
         )
     except WrongUse as error:
         raise CouldNot(f"The package tells what no collection may hold. {error}", "Ask for it again.") from error
-    making.act.statements.append(told)
+    making.act.statements.append(statement)
     if reading := _one(thing, "bx:reading"):
         kind = FIELDS[field_name].reads
-        making.act.readings.append((told.id, Reading(kind, read_value(kind, reading), READER)))
+        making.act.readings.append((statement.id, Reading(kind, read_value(kind, reading), READER)))
 
 
 def _marker(making: _Rebuilding, target: str) -> None:
@@ -268,12 +272,12 @@ def _marker(making: _Rebuilding, target: str) -> None:
     marker = making.act.new(Kind.MARKER)
     making.act.state(marker, "scan", scan)
     making.act.state(marker, "area", _one(thing, "bx:area"))
-    for told in making.told[target]:
-        _statement(making, told, marker)
+    for statement_name in making.told[target]:
+        _statement(making, statement_name, marker)
 
 
 def _relations(making: _Rebuilding, items: list[str]) -> None:
-    by_number = {_number(making.things[one]): _id(one) for one in items}
+    by_number = {_number(making.things[item_name]): _id(item_name) for item_name in items}
     for name in items:
         for words in making.things[name].get("bx:related", []):
             kind, _, number = words.rpartition(" ")
@@ -287,8 +291,8 @@ def _others(making: _Rebuilding) -> None:
     for name, thing in making.things.items():
         if kind := _one(thing, "bx:thing"):
             subject = Subject(Kind(kind), _id(name))
-            for told in making.told.get(name, []):
-                _statement(making, told, subject)
+            for statement_name in making.told.get(name, []):
+                _statement(making, statement_name, subject)
             for words in thing.get("bx:recording", []):
                 start = RECORDING_WORDS.typed(words).start
                 making.act.state(subject, "recording", words, sitting=subject.id, moment=start or 0)
@@ -305,15 +309,15 @@ def _ask_again(making: _Rebuilding) -> None:
     """Dates and places that the transfer gives no reading of are read anew, so that what was open is asked again."""
     read = {ident for ident, _ in making.act.readings}
     open_ones = [
-        one
-        for one in making.act.statements
-        if one.id not in read and one.words and FIELDS[one.field].reads in ("date", "place")
+        statement
+        for statement in making.act.statements
+        if statement.id not in read and statement.words and FIELDS[statement.field].reads in ("date", "place")
     ]
     teller = Teller(making.collection)
     for at in range(0, len(open_ones), TOGETHER):
         act = making.collection.act("read anew after the transfer")
-        for one in open_ones[at : at + TOGETHER]:
-            teller.read_into(act, one)
+        for statement in open_ones[at : at + TOGETHER]:
+            teller.read_into(act, statement)
         act.done()
 
 

@@ -25,7 +25,7 @@ def blank_rows(records: Iterable[Record]) -> Iterator[tuple[str, ...]]:
     yield COLUMNS
     yield ("", "", "the whole transfer", "", "", "")
     for record in records:
-        given = "; ".join(told.words for told in record.all("archive_reference"))
+        given = "; ".join(view.words for view in record.all("archive_reference"))
         yield (record.number, f"urn:uuid:{record.id}", safe_cell(captions.title(record)), "", given, "")
 
 
@@ -58,7 +58,7 @@ def read_receipt(collection: Collection, path: Path, *, archive: str = "") -> Re
             except WrongUse as error:
                 refused.append(f"Line {line}: {error}")
     whole = Subject(Kind.COLLECTION, collection.id)
-    known = {one.words for one, _ in collection.store.statements(whole) if one.field == "accession"}
+    known = {statement.words for statement, _ in collection.store.statements(whole) if statement.field == "accession"}
     for accession in accessions:
         if accession not in known:
             act.state(whole, "accession", accession, source=source)
@@ -75,7 +75,10 @@ def _reference(collection: Collection, act: Act, row: dict[str, str], words: str
     if row["Identifier"].strip() not in ("", f"urn:uuid:{ident}"):
         raise WrongUse(f"{number} has another identifier here; this receipt is of another collection.")
     item = Subject(Kind.ITEM, ident)
-    if any(one.field == "archive_reference" and one.words == words for one, _ in collection.store.statements(item)):
+    if any(
+        statement.field == "archive_reference" and statement.words == words
+        for statement, _ in collection.store.statements(item)
+    ):
         return False
     act.state(item, "archive_reference", words, source=source)
     return True

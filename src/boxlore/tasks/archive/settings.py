@@ -24,7 +24,7 @@ def as_toml() -> str:
     """An empty settings file for an archive to fill in: every line with its reason above it."""
     lines = ["# What this archive is called and takes. Hand it to whoever prepares a transfer.", ""]
     for field in fields(Archive):
-        empty = f"[{', '.join(repr(one) for one in USUALLY)}]".replace("'", '"') if field.name == "takes" else '""'
+        empty = f"[{', '.join(repr(part) for part in USUALLY)}]".replace("'", '"') if field.name == "takes" else '""'
         lines += [f"# {_WHY[field.name]}", f"{field.name} = {empty}", ""]
     return "\n".join(lines)
 
@@ -32,7 +32,7 @@ def as_toml() -> str:
 def read_archive(path: Path) -> Archive:
     """Read an archive's settings. Raises WrongUse naming the line or the setting at fault."""
     try:
-        told = tomllib.loads(path.read_text(encoding="utf-8"))
+        values = tomllib.loads(path.read_text(encoding="utf-8"))
     except FileNotFoundError:
         raise WrongUse(
             f"There is no file {path}.", "Ask the archive for its settings, or leave --archive out."
@@ -40,7 +40,7 @@ def read_archive(path: Path) -> Archive:
     except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
         raise WrongUse(f"{path} cannot be read: {error}.", "Mend that line; nothing else was touched.") from error
     known = {field.name for field in fields(Archive)}
-    for name, value in told.items():
+    for name, value in values.items():
         if name not in known:
             raise WrongUse(
                 f"{path} has a setting “{name}” that there is none of.", f"Known: {', '.join(sorted(known))}."
@@ -49,13 +49,13 @@ def read_archive(path: Path) -> Archive:
             _check_takes(path, value)
         elif not isinstance(value, str):
             raise WrongUse(f"{path}: {name} must be text in quotes, not {value!r}.")
-    if told.get("country") and not re.fullmatch("[A-Z]{2}", told["country"]):
-        raise WrongUse(f"{path}: country is “{told['country']}”.", "It must be two capital letters, such as NZ.")
-    return Archive(**told | ({"takes": tuple(told["takes"])} if "takes" in told else {}))
+    if values.get("country") and not re.fullmatch("[A-Z]{2}", values["country"]):
+        raise WrongUse(f"{path}: country is “{values['country']}”.", "It must be two capital letters, such as NZ.")
+    return Archive(**values | ({"takes": tuple(values["takes"])} if "takes" in values else {}))
 
 
 def _check_takes(path: Path, value: object) -> None:
-    if not isinstance(value, list) or not all(one in TAKES for one in value):
+    if not isinstance(value, list) or not all(part in TAKES for part in value):
         raise WrongUse(f"{path}: takes is {value!r}.", f"It may hold: {', '.join(TAKES)}.")
 
 

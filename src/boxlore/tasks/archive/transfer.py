@@ -131,7 +131,7 @@ def _refuse(run: _TransferRun, making: Making, earlier: Earlier | None) -> None:
     if not making.holding.items:
         words = "Nothing has changed since that transfer." if earlier else "There is nothing to transfer."
         raise CouldNot(words, "" if earlier else "Take items in first, or choose others.")
-    invalid = [one.message for one in making.findings if one.rule == "export.invalid"]
+    invalid = [finding.message for finding in making.findings if finding.rule == "export.invalid"]
     if invalid and not run.order.go_on:
         more = f" (and {len(invalid) - 1} more)" if len(invalid) > 1 else ""
         raise CouldNot(f"{invalid[0]}{more}", "Mend it, or ask for the rest to go on without it.")
@@ -146,10 +146,10 @@ def _copies(run: _TransferRun, making: Making) -> None:
 
 def _bag(run: _TransferRun, making: Making, folder: Path) -> list[TransferPart]:
     """Bag the files, split by size where it is asked; the files of metadata go into the first bag."""
-    made = [
+    written = [
         (path.relative_to(making.stage).as_posix(), path) for path in sorted(making.stage.rglob("*")) if path.is_file()
     ]
-    files = [*made, *sorted(making.scans.items()), *_sound(run, making)]
+    files = [*written, *sorted(making.scans.items()), *_sound(run, making)]
     info = _info(run.collection, making)
     page = readme(making.facts, making.holding, folder.name, making.contents)
     if making.seen.to.is_public:
@@ -162,13 +162,13 @@ def _bag(run: _TransferRun, making: Making, folder: Path) -> list[TransferPart]:
     run.findings += _too_large(files)
     bags = _split(files, run.order.split)
     parts: list[TransferPart] = []
-    for at, some in enumerate(bags, 1):
+    for at, bagged in enumerate(bags, 1):
         target = folder if len(bags) == 1 else folder.with_name(f"{folder.name}-{at}")
-        payload = [Payload(name, path) for name, path in some]
-        run.progress.begin(f"Packing {target.name}", sum(path.stat().st_size for _, path in some))
+        payload = [Payload(name, path) for name, path in bagged]
+        run.progress.begin(f"Packing {target.name}", sum(path.stat().st_size for _, path in bagged))
         counted = {**info, "Bag-Count": f"{at} of {len(bags)}"}
         size = write_bag(target, payload, counted, run.progress.step, {"README.html": page})
-        scans = sum(1 for name, _ in some if name.startswith("scans/"))
+        scans = sum(1 for name, _ in bagged if name.startswith("scans/"))
         parts.append(TransferPart(target, making.holding.items if at == 1 else 0, scans, size))
     return parts
 
@@ -249,7 +249,12 @@ def _note(collection: Collection, parts: list[TransferPart]) -> None:
     act.done()
 
 
-def rows_found(found: list[NameFound]) -> Iterator[bytes]:
+def rows_found(namings: list[NameFound]) -> Iterator[bytes]:
     """What the name search found, as a table for the keeper (never for the package)."""
     heading = ("Number", "Where", "Words", "People", "What becomes of it")
-    return as_csv([heading, *((one.number, one.field, one.words, "; ".join(one.people), one.done) for one in found)])
+    return as_csv(
+        [
+            heading,
+            *((naming.number, naming.field, naming.words, "; ".join(naming.people), naming.done) for naming in namings),
+        ]
+    )

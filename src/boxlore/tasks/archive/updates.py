@@ -27,8 +27,10 @@ def state_row(record: Record, facts: CollectionFacts) -> list[str]:
     digests = dict.fromkeys(FIELDS, "")
     for row in ROWS:
         values = [*row.values(record, facts), *(row.detailed(record, facts) if row.detailed else ())]
-        digests[row.field] = _digest(digests[row.field], *(f"{one.words}\0{one.language}" for one in values))
-    digests["statements"] = _digest("", *(f"{one.statement} {one.sure} {one.audience}" for one in every_told(record)))
+        digests[row.field] = _digest(digests[row.field], *(f"{value.words}\0{value.language}" for value in values))
+    digests["statements"] = _digest(
+        "", *(f"{view.statement} {view.sure} {view.audience}" for view in every_told(record))
+    )
     return [record.number, record.id, *digests.values()]
 
 
@@ -56,17 +58,17 @@ class Earlier:
 
 def read_earlier(folder: Path, part: str) -> Earlier:
     """The state of one part (`open`, `closed`) of an earlier transfer. Raises CouldNot where there is none."""
-    found = sorted(path for path in folder.glob(f"{part}*/data/{STATE}"))
-    if not found:
+    states = sorted(path for path in folder.glob(f"{part}*/data/{STATE}"))
+    if not states:
         raise CouldNot(
             f"{folder} holds no earlier {part} part with its state.", "Name the folder of an earlier transfer."
         )
     items: dict[str, tuple[str, dict[str, str]]] = {}
-    for path in found:
+    for path in states:
         with open(path, encoding="utf-8", newline="") as file:
             for row in csv.DictReader(file):
                 items[row["Identifier"]] = (row["Number"], {name: row.get(name, "") for name in FIELDS})
-    return Earlier(items, _time(found[0].parents[2] / "bag-info.txt"))
+    return Earlier(items, _time(states[0].parents[2] / "bag-info.txt"))
 
 
 def _time(info: Path) -> str:

@@ -25,11 +25,11 @@ def change(sitting: Sitting, record: Record, view: StatementView, **what: str) -
     )
     act = sitting.collection.act(f"{view.field}: {', '.join(what.values())}")
     subject = Subject(Kind.ITEM, record.id)
-    made = sitting.teller.add(act, subject, view.field, view.words, how, replaces=view.statement)
+    statement = sitting.teller.add(act, subject, view.field, view.words, how, replaces=view.statement)
     if view.meant:
         kind = Kind.EVENT if view.field == "occasion" else Kind.PERSON
-        act.statements[:] = [made]
-        act.readings[:] = [(made.id, person_reading(Subject(kind, view.meant)))]
+        act.statements[:] = [statement]
+        act.readings[:] = [(statement.id, person_reading(Subject(kind, view.meant)))]
     sitting.finish(act, record.id)
 
 

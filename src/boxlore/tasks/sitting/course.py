@@ -51,33 +51,33 @@ class Summary:
 
     def lines(self) -> list[str]:
         """The summary in sentences."""
-        told = [f"{self.items} items shown, {self.statements} answers kept, in {self.minutes} minutes."]
-        return told + [f"Next time: {words}" for words in self.to_ask]
+        sentences = [f"{self.items} items shown, {self.statements} answers kept, in {self.minutes} minutes."]
+        return sentences + [f"Next time: {words}" for words in self.to_ask]
 
 
-def prepare(sitting: Sitting, told: Mapping[str, str]) -> None:
+def prepare(sitting: Sitting, answers: Mapping[str, str]) -> None:
     """Note who tells, who asks, where, and the agreement: `terms` (a key of TERMS, or words), `agreed_by`, `recorder`.
 
     Raises WrongUse where the terms are given without who gave them, or nobody tells.
     """
-    narrator, terms, agreed_by = (told.get(name, "").strip() for name in ("narrator", "terms", "agreed_by"))
+    narrator, terms, agreed_by = (answers.get(name, "").strip() for name in ("narrator", "terms", "agreed_by"))
     if not narrator:
         raise WrongUse("Nobody tells yet.", "Write who tells.")
     if terms and not agreed_by:
         raise WrongUse("Terms were agreed to by somebody.", "Write who gave the agreement.")
     if not sitting.id or narrator != sitting.narrator:
-        sitting.start_with(narrator, told.get("interviewer", ""))
+        sitting.start_with(narrator, answers.get("interviewer", ""))
     subject, how = Subject(Kind.SITTING, sitting.id), Telling(sitting=sitting.id, moment=sitting.moment)
     act = sitting.collection.act("the agreement")
     teller = Teller(sitting.collection)
-    if place := told.get("place", "").strip():
+    if place := answers.get("place", "").strip():
         teller.add(act, subject, "place", place, how)
     if terms:
         agreed = f"Read out: {READ_OUT} Agreed: {TERMS.get(terms, terms)}."
         teller.add(act, subject, "agreement", agreed, how)
         teller.add(act, subject, "consent", f"Given by {agreed_by}: {TERMS.get(terms, terms)}.", how)
     act.done()
-    if told.get("recorder", "").strip().lower() in ("y", "yes"):
+    if answers.get("recorder", "").strip().lower() in ("y", "yes"):
         note(sitting, "recording started")
 
 
@@ -103,20 +103,22 @@ def step(sitting: Sitting, said: Step) -> None:
 def consent_due(sitting: Sitting) -> list[Person]:
     """The living who allow something and have not been asked again in this sitting; the teller first, then by name."""
     collection = sitting.collection
-    told = collection.store.subjects_told(Kind.PERSON, "consent") if sitting.id and sitting.writable else []
-    if not told:
+    idents = collection.store.subjects_told(Kind.PERSON, "consent") if sitting.id and sitting.writable else []
+    if not idents:
         return []
     people, today, years = collection.people(), collection.clock.today(), collection.settings.living_years
-    found = {people[ident].id: people[ident] for ident in told if ident in people}
+    candidates = {people[ident].id: people[ident] for ident in idents if ident in people}
     asked = [
-        one for one in found.values() if due(one.consents, sitting.id) and life_of(one, today, years).living
-    ]  # fmt: skip
-    return sorted(asked, key=lambda one: (sitting.source.ref not in one.ids, one.sort_name, one.id))
+        person
+        for person in candidates.values()
+        if due(person.consents, sitting.id) and life_of(person, today, years).living
+    ]
+    return sorted(asked, key=lambda person: (sitting.source.ref not in person.ids, person.sort_name, person.id))
 
 
 def due_words(person: Person) -> str:
     """“Leida Rourke: name, picture”, and who says it for her."""
-    last = [one for one in person.consents if one.given][-1]
+    last = [consent for consent in person.consents if consent.given][-1]
     speaks = "" if last.capacity is Capacity.SELF else f" (ask {last.by}, {last.capacity})"
     return f"{person.name}: {', '.join(sorted(allowed(person.consents)))}{speaks}"
 
@@ -124,9 +126,9 @@ def due_words(person: Person) -> str:
 def answer_consent(sitting: Sitting, person: Person, *, given: bool, witness: str = "") -> Consent:
     """Note that what a person allows stands, or is withdrawn, as said in this sitting."""
     day = sitting.collection.clock.today().isoformat()
-    made = answered(person.consents, given=given, day=day, sitting=sitting.id, witness=witness.strip())
-    keep_consent(sitting.collection, person, made)
-    return made
+    consent = answered(person.consents, given=given, day=day, sitting=sitting.id, witness=witness.strip())
+    keep_consent(sitting.collection, person, consent)
+    return consent
 
 
 def clap(sitting: Sitting) -> int:
@@ -171,9 +173,15 @@ def ask_next_time(sitting: Sitting, words: str) -> None:
 
 def summary(sitting: Sitting) -> Summary:
     """What this sitting came to so far."""
-    told: list[Statement] = [one for one, _ in sitting.collection.store.of_sitting(sitting.id)] if sitting.id else []
-    answers = [one for one in told if one.subject.kind in (Kind.ITEM, Kind.MARKER) and one.field not in HOW_KEPT]
-    to_ask = [one.words for one in told if one.field == "asked"]
+    statements: list[Statement] = (
+        [statement for statement, _ in sitting.collection.store.of_sitting(sitting.id)] if sitting.id else []
+    )
+    answers = [
+        statement
+        for statement in statements
+        if statement.subject.kind in (Kind.ITEM, Kind.MARKER) and statement.field not in HOW_KEPT
+    ]
+    to_ask = [statement.words for statement in statements if statement.field == "asked"]
     return Summary(len(sitting.shown), len(answers), sitting.minutes, tuple(to_ask))
 
 

@@ -56,10 +56,10 @@ class Listing:
     def position(self, item: str) -> int:
         """Where an item stands, or -1."""
         wanted = uuid.UUID(item).bytes
-        found = self._ids.find(wanted)
-        while found >= 0 and found % 16:
-            found = self._ids.find(wanted, found + 1)
-        return found // 16 if found >= 0 else -1
+        at = self._ids.find(wanted)
+        while at >= 0 and at % 16:
+            at = self._ids.find(wanted, at + 1)
+        return at // 16 if at >= 0 else -1
 
     def row_at(self, position: int, around: int = 40) -> ListRow:
         """The row at a position; its neighbours are read with it, in one go."""
@@ -99,10 +99,10 @@ class Listing:
             )
 
 
-def still_to_ask(told: Iterable[Statement]) -> list[str]:
+def still_to_ask(statements: Iterable[Statement]) -> list[str]:
     """What is to ask about an item, and why it was set aside."""
     asides = {"asked": "", "set_aside": "set aside: "}
-    return [asides[one.field] + one.words for one in told if one.field in asides]
+    return [asides[statement.field] + statement.words for statement in statements if statement.field in asides]
 
 
 def state_of(record: Record) -> str:
@@ -117,7 +117,7 @@ def about(record: Record) -> str:
     """What an item shows, in one line: its title, or its people and occasion, or the story's beginning."""
     if title := record.words("title"):
         return _line(title)
-    names = ", ".join(one.name for one in record.shown())
+    names = ", ".join(shown.name for shown in record.shown())
     parts = [part for part in (record.words("occasion"), names) if part]
     if not parts:
         parts = [record.words("story") or record.words("inscription") or record.words("place")]

@@ -41,27 +41,27 @@ BACKWARDS: Mapping[str, str] = {
 """The same, said from the other end."""
 
 
-def same_as(sitting: Sitting, records: Sequence[Record], other: Record, what: str) -> int:
+def same_as(sitting: Sitting, records: Sequence[Record], model: Record, what: str) -> int:
     """The same people, day or place as another item, for these items. Returns how many statements were made."""
-    act = sitting.collection.act(f"same {what} as {other.number}")
+    act = sitting.collection.act(f"same {what} as {model.number}")
     for record in records:
-        if record.id != other.id:
-            _same(sitting, act, record, other, what)
+        if record.id != model.id:
+            _same(sitting, act, record, model, what)
     if not act.statements:
         whom = records[0].number if len(records) == 1 else "these"
-        raise WrongUse(f"{other.number} has no {what} that {whom} has not.")
+        raise WrongUse(f"{model.number} has no {what} that {whom} has not.")
     sitting.finish(act, records[-1].id)
     return len(act.statements)
 
 
-def _same(sitting: Sitting, act: Act, record: Record, other: Record, what: str) -> None:
-    have = {fold(one.name) for one in record.shown()}
+def _same(sitting: Sitting, act: Act, record: Record, model: Record, what: str) -> None:
+    have = {fold(shown.name) for shown in record.shown()}
     for name in SAME[what]:
         if name == "person":
-            for one in other.shown():
-                if fold(one.name) not in have:
-                    _say(sitting, act, record, name, one.name, one.person)
-        elif (first := other.first(name)) is not None and first.words not in {t.words for t in record.all(name)}:
+            for shown in model.shown():
+                if fold(shown.name) not in have:
+                    _say(sitting, act, record, name, shown.name, shown.person)
+        elif (first := model.first(name)) is not None and first.words not in {t.words for t in record.all(name)}:
             _say(sitting, act, record, name, first.words)
 
 
@@ -71,30 +71,31 @@ def _say(sitting: Sitting, act: Act, record: Record, name: str, words: str, pers
     if not person:
         sitting.teller.add(act, subject, name, words, sitting.telling)
         return
-    told = sitting.teller.add_words(act, subject, name, words, sitting.telling)
-    act.readings.append((told.id, person_reading(Subject(Kind.PERSON, person))))
+    statement = sitting.teller.add_words(act, subject, name, words, sitting.telling)
+    act.readings.append((statement.id, person_reading(Subject(Kind.PERSON, person))))
 
 
-def relate(sitting: Sitting, record: Record, other: str, kind: str) -> str:
+def relate(sitting: Sitting, record: Record, number_or_mark: str, kind: str) -> str:
     """Say how the item is related to another, given by number or mark. Returns the other's number."""
-    found = find_item(sitting.collection, other)
-    if found.id == record.id:
+    related = find_item(sitting.collection, number_or_mark)
+    if related.id == record.id:
         raise WrongUse(f"{record.number} cannot be related to itself.", "Give the number of another item.")
-    number = sitting.record(found.id).number
-    if any(one.kind == kind and one.number == number and not one.reverse for one in record.related):
+    number = sitting.record(related.id).number
+    if any(relation.kind == kind and relation.number == number and not relation.reverse for relation in record.related):
         raise WrongUse(f"That is said of {record.number} and {number} already.")
     act = sitting.collection.act(f"{RELATIONS[kind].lower()} {number}")
-    act.state(act.new(Kind.RELATION), "link", LINK_WORDS.write(Link(record.id, found.id, kind)), sitting=sitting.id)
+    act.state(act.new(Kind.RELATION), "link", LINK_WORDS.write(Link(record.id, related.id, kind)), sitting=sitting.id)
     sitting.finish(act, record.id)
     return number
 
 
 def related_lines(record: Record) -> list[str]:
     """The relations of an item in words."""
-    return [
-        f"{(BACKWARDS if one.reverse else RELATIONS).get(one.kind, RELATIONS.get(one.kind, one.kind))} {one.number}"
-        for one in record.related
-    ]
+    lines = []
+    for relation in record.related:
+        names = BACKWARDS if relation.reverse else RELATIONS
+        lines.append(f"{names.get(relation.kind, RELATIONS.get(relation.kind, relation.kind))} {relation.number}")
+    return lines
 
 
 ABOUT: Mapping[str, Kind] = {
@@ -114,9 +115,9 @@ def story_about(sitting: Sitting, kind: str, name: str, words: str, item: str) -
         raise WrongUse("There is no story yet.", "Write what was told.")
     act = sitting.collection.act(f"story: {words.strip()[:40]}")
     subject = _subject(sitting, act, ABOUT[kind], name.strip())
-    told = sitting.teller.add(act, subject, "story", words, sitting.telling)
+    story = sitting.teller.add(act, subject, "story", words, sitting.telling)
     sitting.finish(act, item)
-    return told
+    return story
 
 
 def _subject(sitting: Sitting, act: Act, kind: Kind, name: str) -> Subject:
@@ -126,20 +127,22 @@ def _subject(sitting: Sitting, act: Act, kind: Kind, name: str) -> Subject:
         return Subject(kind, sitting.id)
     if not name:
         raise WrongUse("It is not said about whom or what.", "Write a name.")
-    found = [ident for ident, names in _named(sitting, kind) if fold(name) in names]
-    if len(found) > 1:
-        raise WrongUse(f"{len(found)} are called {name}.", "Write the name in full.")
-    if found:
-        return Subject(kind, found[0])
-    made = act.new(kind)
-    act.state(made, "name", name, source=sitting.source, sitting=sitting.id)
-    return made
+    idents = [ident for ident, names in _named(sitting, kind) if fold(name) in names]
+    if len(idents) > 1:
+        raise WrongUse(f"{len(idents)} are called {name}.", "Write the name in full.")
+    if idents:
+        return Subject(kind, idents[0])
+    new_subject = act.new(kind)
+    act.state(new_subject, "name", name, source=sitting.source, sitting=sitting.id)
+    return new_subject
 
 
 def _named(sitting: Sitting, kind: Kind) -> list[tuple[str, set[str]]]:
     if kind is Kind.PERSON:
         people = sitting.collection.people().items()
-        return [(ident, {fold(form) for form in (*one.forms, *one.calls, one.name)}) for ident, one in people]
+        return [
+            (ident, {fold(form) for form in (*person.forms, *person.calls, person.name)}) for ident, person in people
+        ]
     return [
         (ident, {fold(statement.words) for statement, _ in rows if statement.field in ("name", "called_then")})
         for ident, rows in sitting.collection.store.subjects(kind)

@@ -116,20 +116,20 @@ def read_prompts(folder: Path) -> tuple[Prompt, ...]:
     """The collection's own prompts, or the built-in ones. Raises WrongUse saying which block is at fault."""
     path = folder / FILE_NAME
     try:
-        told = tomllib.loads(path.read_text(encoding="utf-8"))
+        tables = tomllib.loads(path.read_text(encoding="utf-8"))
     except FileNotFoundError:
         return PROMPTS
     except (OSError, tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
         raise WrongUse(
             f"{path.name} cannot be read: {error}.", "Mend that line. The usual questions are asked."
         ) from error
-    blocks = told.get("prompt")
-    if not isinstance(blocks, list) or not 1 <= len(blocks) <= PROMPTS_AT_MOST or set(told) != {"prompt"}:
+    blocks = tables.get("prompt")
+    if not isinstance(blocks, list) or not 1 <= len(blocks) <= PROMPTS_AT_MOST or set(tables) != {"prompt"}:
         raise WrongUse(f"{path.name} must hold one to {PROMPTS_AT_MOST} [[prompt]] blocks and nothing else.")
-    found = tuple(_prompt(path, number, block) for number, block in enumerate(blocks, 1))
-    if len({prompt.field for prompt in found}) < len(found):
+    prompts = tuple(_prompt(path, number, block) for number, block in enumerate(blocks, 1))
+    if len({prompt.field for prompt in prompts}) < len(prompts):
         raise WrongUse(f"{path.name} asks twice for the same field.", "Give each question a field of its own.")
-    return found
+    return prompts
 
 
 _KINDS = {"field": str, "question": str, "hint": str, "lines": int, "gathers": bool}

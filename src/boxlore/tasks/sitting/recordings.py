@@ -36,21 +36,21 @@ class KeptFile:
 
 def sittings(collection: Collection) -> list[tuple[str, str]]:
     """(id, name) of every sitting in the order they were held: `2026-11-25 Leida Rourke`."""
-    found = []
+    named = []
     for ident, rows in collection.store.subjects(Kind.SITTING):
         first = {statement.field: statement.words for statement, _ in reversed(rows)}
-        found.append((ident, " ".join(part for part in (first.get("date", ""), first.get("narrator", "")) if part)))
-    return sorted(found)
+        named.append((ident, " ".join(part for part in (first.get("date", ""), first.get("narrator", "")) if part)))
+    return sorted(named)
 
 
 def of_sitting(collection: Collection, sitting: str) -> list[Recording]:
     """The recordings of a sitting, in its time."""
-    found = []
+    recordings = []
     for statement, _ in collection.store.statements(Subject(Kind.SITTING, sitting)):
         if statement.field == "recording":
             kept = recording_in(statement)
-            found.append(Recording(kept.path, kept.start or 0, kept.length))
-    return sorted(found, key=lambda one: one.start)
+            recordings.append(Recording(kept.path, kept.start or 0, kept.length))
+    return sorted(recordings, key=lambda recording: recording.start)
 
 
 def keep_recording(
@@ -64,7 +64,7 @@ def keep_recording(
         raise WrongUse(f"{file.name} is no sound file.", f"Taken in are {', '.join(SOUND)}.")
     start, because = _start(collection, sitting, clap_at, clap)
     copied = _copied(collection, sitting, file, "recordings")
-    if copied.known and any(one.path == copied.path for one in of_sitting(collection, sitting)):
+    if copied.known and any(recording.path == copied.path for recording in of_sitting(collection, sitting)):
         return KeptFile(copied.path, start, because, known=True)
     act = collection.act(f"recording {file.name}")
     facts = RecordingFacts(

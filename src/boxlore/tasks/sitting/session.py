@@ -127,10 +127,10 @@ class Sitting:
         if not self.writable:
             return []
         finish_pending(self.collection)
-        found = recover_drafts(self.collection)
+        recovered = recover_drafts(self.collection)
         if self.narrator.strip():
             self._name_the_narrator()
-        return found
+        return recovered
 
     def take(self, step: Step) -> None:
         """One step on. Raises OutOfTurn."""
@@ -147,12 +147,12 @@ class Sitting:
         act = self.collection.act("a sitting")
         self.id = act.new(Kind.SITTING).id
         subject = Subject(Kind.SITTING, self.id)
-        told = self.teller.add(act, subject, "narrator", self.narrator, Telling())
+        statement = self.teller.add(act, subject, "narrator", self.narrator, Telling())
         self.teller.add(act, subject, "date", self.collection.clock.today().isoformat(), Telling())
         if self.interviewer.strip():
             self.teller.add(act, subject, "interviewer", self.interviewer, Telling())
         act.done()
-        meant = next((reading for ident, reading in act.readings if ident == told.id), None)
+        meant = next((reading for ident, reading in act.readings if ident == statement.id), None)
         self.source = Source(Said.NARRATOR, id_meant(meant))
 
     @property
@@ -186,15 +186,15 @@ class Sitting:
         if prompt.gathers:
             return None
         source = self.source_of(prompt)
-        own = [told for told in record.all(prompt.field) if told.source == source]
-        return max(own, key=lambda told: told.recorded_at, default=None)
+        own = [view for view in record.all(prompt.field) if view.source == source]
+        return max(own, key=lambda view: view.recorded_at, default=None)
 
     def others(self, record: Record, prompt: Prompt) -> list[StatementView]:
         """What is told in this field besides; of people, those at a marker too."""
         if prompt.field == "person":
-            return [one.told for one in record.shown()]
+            return [shown.told for shown in record.shown()]
         own = self.own(record, prompt)
-        return [told for told in record.all(prompt.field) if own is None or told.statement != own.statement]
+        return [view for view in record.all(prompt.field) if own is None or view.statement != own.statement]
 
     def draft(self, item: str, prompt: Prompt, words: str, replaces: str = "") -> None:
         """Keep what is being typed; on the disk when this returns. Empty words forget the draft."""
@@ -219,9 +219,9 @@ class Sitting:
             )
         )
         self._drafted.add(slot)
-        for other in [one for one in self._drafted if one[1] == prompt.field and one != slot]:
-            self.collection.store.drop_draft(*other)  # a marker was touched in mid-word: the words are its own now
-            self._drafted.discard(other)
+        for left_slot in [drafted for drafted in self._drafted if drafted[1] == prompt.field and drafted != slot]:
+            self.collection.store.drop_draft(*left_slot)  # a marker was touched in mid-word: the words are its own now
+            self._drafted.discard(left_slot)
 
     def keep(self, record: Record, prompt: Prompt, words: str, *, person: str = "", adds: bool = False) -> bool:
         """The prompt is left: its words become one statement, if they say anything new. `person`: chosen by id.
@@ -268,9 +268,9 @@ class Sitting:
         if subject.kind is Kind.MARKER:
             self.to_name.pop(0)
         with self._places if prompt.reads == "place" else nullcontext():
-            told = self.teller.add(act, subject, prompt.field, words, how, replaces=own.statement if own else "")
+            statement = self.teller.add(act, subject, prompt.field, words, how, replaces=own.statement if own else "")
         if person:
-            act.readings[:] = [(told.id, person_reading(Subject(Kind.PERSON, person)))]
+            act.readings[:] = [(statement.id, person_reading(Subject(Kind.PERSON, person)))]
 
     @property
     def telling(self) -> Telling:
@@ -368,8 +368,8 @@ class Sitting:
         typed = words.split(";")[-1].strip()
         if prompt.reads == "person":
             people = self.collection.people()
-            found = self.collection.store.complete_people(typed, 8)
-            meant = {people[ident].id if ident in people else ident: words for ident, words in found}
+            completions = self.collection.store.complete_people(typed, 8)
+            meant = {people[ident].id if ident in people else ident: words for ident, words in completions}
             return [(ident, people[ident].name if ident in people else words) for ident, words in meant.items()]
         if prompt.reads == "place":
             places = self.collection.store.complete_places(typed, 8)
@@ -384,8 +384,8 @@ class Sitting:
 
     def gentle_questions(self, record: Record) -> list[str]:
         """What the rules find worth asking about an item, without what the prompts ask anyway."""
-        found = look_over(record, self.collection.people())
-        return [finding.message for finding in found if not finding.rule.endswith(".missing")]
+        findings = look_over(record, self.collection.people())
+        return [finding.message for finding in findings if not finding.rule.endswith(".missing")]
 
     def record(self, item: str) -> Record:
         """The keeper's whole record of an item."""

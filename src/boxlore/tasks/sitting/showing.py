@@ -118,7 +118,7 @@ class Showing:
         if seen.closed_scans:
             self._keep_back(seen, place)
             return
-        names = {(one.scan, one.number): one.name for one in seen.shown() if one.number}
+        names = {(shown.scan, shown.number): shown.name for shown in seen.shown() if shown.number}
         care = seen.words("care") or (record.words("care") and "Please wait: something should be said first.")
         with self._changed:
             same = self._view.item == record.id
@@ -146,9 +146,9 @@ class Showing:
         self, record: Record, scan: ScanFile, marked: Sequence[Marked], names: dict[tuple[str, int], str]
     ) -> ShownSide:
         spots = tuple(
-            Spot(one.number, one.x, one.y, names.get((one.scan, one.number), ""))
-            for one in marked
-            if one.scan == scan.id
+            Spot(marker.number, marker.x, marker.y, names.get((marker.scan, marker.number), ""))
+            for marker in marked
+            if marker.scan == scan.id
         )
         altered = ", altered version" if scan.role == ALTERED else ""
         name = {"recto": "Front", "verso": "Back"}.get(scan.side, scan.side.capitalize())
@@ -237,10 +237,10 @@ class Showing:
             if key not in self._ready:
                 scan = known[1]
                 try:
-                    made = make_jpeg(self.collection.folder / scan.path, SIZES[size], area=scan.area)
+                    jpeg = make_jpeg(self.collection.folder / scan.path, SIZES[size], area=scan.area)
                 except CouldNot:
                     return None
-                self._ready[key] = made
+                self._ready[key] = jpeg
                 while len(self._ready) > KEEP:
                     self._ready.popitem(last=False)
             self._ready.move_to_end(key)

@@ -47,7 +47,7 @@ def read_log(collection: Collection, sitting: str) -> SittingLog:
     """Everything the log holds of one sitting."""
     rows = [statement for statement, _ in collection.store.statements(Subject(Kind.SITTING, sitting))]
     said_by = collection.people().names()
-    told = [
+    views = [
         (statement.subject, told_of(statement, reading, said_by))
         for statement, reading in collection.store.of_sitting(sitting)
         if statement.moment is not None and statement.words and FIELDS[statement.field].told
@@ -55,25 +55,27 @@ def read_log(collection: Collection, sitting: str) -> SittingLog:
     ]
     recordings = of_sitting(collection, sitting)
     shown = [shown_in(row) for row in rows if row.field == "shown"]
-    ends = [item.at or 0 for item in shown] + [view.moment or 0 for _, view in told] + [one.moment or 0 for one in rows]
-    ends += [one.start + one.length for one in recordings if one.length]
+    ends = (
+        [item.at or 0 for item in shown] + [view.moment or 0 for _, view in views] + [row.moment or 0 for row in rows]
+    )
+    ends += [recording.start + recording.length for recording in recordings if recording.length]
     end = max(ends, default=0) + 1
     return SittingLog(
         sitting=sitting,
         recordings=tuple(recordings),
         outs=tuple(outs(((item.at or 0, item.item) for item in shown), end)),
         closed=tuple(CLOSED_WORDS.read(row.words) for row in rows if row.field == "closed"),
-        told=tuple(sorted(told, key=lambda row: (row[1].moment or 0, row[1].statement))),
+        told=tuple(sorted(views, key=lambda row: (row[1].moment or 0, row[1].statement))),
         end=end,
     )
 
 
-def cite(collection: Collection, told: StatementView) -> str:
+def cite(collection: Collection, view: StatementView) -> str:
     """Where a statement can be heard: `recordings/2026-11-25-leida-rourke-1.wav 0:04:12`; empty where it cannot."""
-    if not told.sitting or told.moment is None:
+    if not view.sitting or view.moment is None:
         return ""
-    found = heard_in(of_sitting(collection, told.sitting), told.moment)
-    return f"{found[0].path} {clock_of(found[1])}" if found else ""
+    heard = heard_in(of_sitting(collection, view.sitting), view.moment)
+    return f"{heard[0].path} {clock_of(heard[1])}" if heard else ""
 
 
 def write_log(collection: Collection, sitting: str, out: Path, to: To = To.FAMILY) -> list[Path]:
@@ -86,7 +88,7 @@ def write_log(collection: Collection, sitting: str, out: Path, to: To = To.FAMIL
         raise WrongUse("There is no such sitting.", "boxlore recording lists them.")
     seen = seen_by(collection, to)
     numbers = {ident: number for number, ident in collection.store.items()}
-    wanted = tuple(numbers[one] for one in dict.fromkeys(out.item for out in log.outs) if one in numbers)
+    wanted = tuple(numbers[ident] for ident in dict.fromkeys(out.item for out in log.outs) if ident in numbers)
     records = {record.id: record for record in seen.records(Selection(items=wanted))} if wanted else {}
     written: list[Path] = []
     for recording in log.recordings:

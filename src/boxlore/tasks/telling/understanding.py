@@ -142,9 +142,9 @@ class Around:
 NOTHING_AROUND = Around()
 
 
-def around(told: Iterable[tuple[str, Reading | None]]) -> Around:
+def around(rows: Iterable[tuple[str, Reading | None]]) -> Around:
     """From (field, reading) pairs; only readings that may be used count."""
-    usable = [(field, reading.usable_value) for field, reading in told if reading is not None]
+    usable = [(field, reading.usable_value) for field, reading in rows if reading is not None]
     date = next((value for field, value in usable if field == "date" and isinstance(value, DateReading)), None)
     place = next((value for field, value in usable if field == "place" and isinstance(value, PlaceReading)), None)
     return _around(date, place.best if place else None)
@@ -152,16 +152,16 @@ def around(told: Iterable[tuple[str, Reading | None]]) -> Around:
 
 def around_record(record: Record) -> Around:
     """The same from a record in force."""
-    told = record.first("date")
-    return _around(told.date if told else None, record.place)
+    view = record.first("date")
+    return _around(view.date if view else None, record.place)
 
 
 def _around(date: DateReading | None, place: Place | None) -> Around:
     return Around(year=date.first_year if date else None, latitude=place.lat if place else None)
 
 
-def _single(found: Mapping[str, set[str]]) -> MappingProxyType[str, str]:
-    return MappingProxyType({name: next(iter(dates)) for name, dates in found.items() if len(dates) == 1})
+def _single(dates_by_name: Mapping[str, set[str]]) -> MappingProxyType[str, str]:
+    return MappingProxyType({name: next(iter(dates)) for name, dates in dates_by_name.items() if len(dates) == 1})
 
 
 def person_reading(subject: Subject) -> Reading:
