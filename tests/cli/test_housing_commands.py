@@ -141,8 +141,46 @@ def test_what_cannot_be_meant_is_said(run, arguments: list[str], words: str) -> 
     assert code == 2 and words in err
 
 
+def test_containers_are_listed_with_what_is_in_them(run) -> None:  # type: ignore[no-untyped-def]
+    lines = run("housing", "what", "1/1")[1].splitlines()
+    assert lines[0] == "Box 1 / Folder 1: 4 items, 0 containers, House above the harbour / Wash-house"
+    assert lines[1].split() == ["1", "TRA-0001"]
+    assert rows(run("housing", "what", "1/1", "--json")[1])[1] == {"number": "TRA-0001", "mark": "1/1/1"}
+    inside = run("housing", "what", "1")[1].splitlines()
+    assert [line.split(":")[0] for line in inside] == ["Box 1", "Box 1 / Folder 1", "Box 1 / Folder 2"]
+    assert run("housing", "what")[1].splitlines()[:3] == inside
+
+
+def test_places_counted_anew_and_nothing_to_change(run) -> None:  # type: ignore[no-untyped-def]
+    assert run("housing", "close", "1/1")[2] == "Nothing would change.\n"
+    assert run("housing", "move", "TRA-0001", "--to", "2/1")[0] == 0
+    code, _, err = run("housing", "close", "1/1")
+    assert code == 0 and "TRA-0002: 1/1/2 → 1/1/1" in err
+    assert "Done: count the places anew. boxlore housing undo takes it back" in err
+    code, _, err = run("housing", "merge", "1", "2")
+    assert code == 2
+
+
+def test_there_is_nothing_of_housing_to_take_back(run, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    run("new", tmp_path / "empty")
+    code, _, err = run("-c", tmp_path / "empty", "housing", "undo")
+    assert code == 2 and "There is nothing of housing to take back." in err
+
+
+def test_the_scans_are_looked_over(run) -> None:  # type: ignore[no-untyped-def]
+    """150 mm are 5.9 inches: 1320 pixels are 224 an inch, against 600 (common practice by size, a university guide)."""
+    code, out, err = run("housing", "scans", "TRA-0001")
+    assert (code, err) == (1, "6 findings.\n")
+    assert "The recto scan has 224 pixels an inch; 600 at least are the guidance for this size." in out
+    assert "         1320 × 1002 pixels for 150 × 110 mm (size and pixels)" in out.splitlines()
+    found = rows(run("housing", "scans", "TRA-0001", "--json")[1])
+    assert [str(row["rule"]) for row in found] == ["scan.coarse", "scan.resized", "scan.profile"] * 2
+
+
 def test_print_sizes(run) -> None:  # type: ignore[no-untyped-def]
     code, out, _ = run("housing", "scans", "TRA-0001", "--prints", "--json")
     found = rows(out)
     assert code == 0 and [one["side"] for one in found] == ["recto", "verso"]
-    assert "sharp up to" in run("housing", "scans", "--prints")[1]
+    recto, _ = run("housing", "scans", "TRA-0001", "--prints")[1].splitlines()
+    # 1320 × 1002 pixels at 300 an inch are 111.8 × 84.8 mm, at 200 an inch 167.6 × 127.3 mm
+    assert recto == "TRA-0001  recto: sharp up to 112 × 85 mm (300 ppi), usable up to 168 × 127 mm (200 ppi)"

@@ -65,6 +65,64 @@ def test_three_items_are_told_line_by_line(collection: Collection) -> None:
     assert said[-1] == "Everything is kept."
 
 
+def test_items_are_found_listed_and_turned_to(collection: Collection) -> None:
+    _, said = sit(
+        collection,
+        "The regatta.\n.later ask Joan\n.before\n.find regatta\n.find zeppelin\n.find\n.list\n.list to ask\n"
+        ".list all\n.go TRA-0003\n.next\n.aside too sad today\n.list bare\n.quit",
+    )
+    assert "This is the first item." in said
+    assert "TRA-0001, story: The regatta." in said
+    assert "1 found. .go and a number opens one." in said
+    assert said.count("Nothing is found.") == 2
+    assert "2 bare." in said and "TRA-0002, bare: nothing told" in said
+    assert "TRA-0001, begun: The regatta.; to ask: ask Joan" in said
+    assert "1 to ask." in said and "3 items." in said
+    assert "That was the last item." in said
+    assert "Set aside." in said
+
+
+def test_the_questions_go_on_to_the_next_item_and_end_at_the_last(collection: Collection) -> None:
+    sitting, said = sit(collection, ".go TRA-0003\n" + "\n" * 20 + ".correct\n.undo\n.redo\n.quit")
+    assert "That was the last item. .quit leaves." in said
+    assert "There are no words to put in its place. Say .correct and the words." in said
+    assert "Nothing of this sitting is left to take back." in said
+    assert "Nothing was taken back." in said
+    assert not record(sitting, 3).told
+
+
+def test_what_is_known_of_an_item_is_said_before_its_question(collection: Collection) -> None:
+    item = Subject(Kind.ITEM, collection.store.item_by_number("TRA-0001") or "")
+    teller = Teller(collection)
+    teller.tell(item, "care", "A funeral. Ask first.", Telling())
+    teller.tell(item, "place", "Reval", Telling())
+    _, said = sit(collection, "A harbour.\n.read\n\n\n\n.quit")
+    assert said[1:3] == ["", "TRA-0001, 1 of 3. no box yet."]
+    assert "Care, before the picture: A funeral. Ask first." in said
+    assert any(line.startswith("Told so far: ") and "Reval" in line for line in said)
+    question = "Tell me about this photograph."
+    assert f"{question} (Now: A harbour. – A new line adds to it; .correct replaces it.)" in said
+    assert "Where was it? (Told: Reval.)" in said
+
+
+def test_a_place_is_said_as_it_was_understood(collection: Collection) -> None:
+    _, said = sit(collection, ".question\n\n\n\nDorpat\n.quit")
+    assert "Saved. Understood: Tartu, Estonia." in said
+
+
+def test_only_what_is_disputed_can_be_settled_and_in_three_ways(collection: Collection) -> None:
+    sit(collection, ".go TRA-0002\n\n\n1912\n.quit", "Joan Tamm")
+    sitting, said = sit(
+        collection,
+        ".go TRA-0002\n.settle\n\n\n1930\n.who\n.settle 1 maybe\n.settle 1 doubtful\n.who\n.history date\n.quit",
+    )
+    assert "Disputed: date, these dates cannot both be so." in said
+    assert any("It can be settled as this one, both, or doubtful. Say .settle 3 both." in line for line in said)
+    assert "Settled. What the others said stays on record." in said
+    assert not record(sitting, 2).conflicts
+    assert sum(": 1912" in line or ": 1930" in line for line in said) >= 2
+
+
 def test_what_was_told_before_is_added_to_unless_corrected(collection: Collection) -> None:
     sit(collection, "First.\n.go TRA-0001\n.correct First, rightly.\n.quit")
     sitting, _ = sit(collection, "Second.\n.undo\n.redo\n.quit")

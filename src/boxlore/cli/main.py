@@ -3,10 +3,11 @@
 So `boxlore --help` loads click and nothing heavier; a test holds it to that.
 """
 
+import os
 import sys
 from importlib import import_module
 from pathlib import Path
-from typing import NoReturn
+from typing import Any, NoReturn
 
 import click
 
@@ -61,6 +62,15 @@ class Commands(click.Group):
         command: click.Command = getattr(import_module(f"boxlore.cli.commands.{cmd_name}"), cmd_name)
         return command
 
+    def invoke(self, ctx: click.Context) -> Any:
+        try:
+            return super().invoke(ctx)
+        except BrokenPipeError:
+            # The program that reads our output has ended: what is left goes to nobody, without a word. Caught here,
+            # as click would make it the exit code 1 (the way is that of Python's documentation, “Note on SIGPIPE”).
+            os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+            ctx.exit(3)
+
     def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
         with formatter.section("Commands"):
             formatter.write_dl(list(COMMANDS.items()))
@@ -102,9 +112,6 @@ def main(arguments: list[str] | None = None) -> NoReturn:
     except click.ClickException as error:
         error.show()
         sys.exit(2)
-    except BrokenPipeError:
-        sys.stderr.close()  # the program that reads our output has ended, so nobody hears a message
-        sys.exit(3)
     except OSError as error:
         talk.say(f"{error.strerror or error}: {error.filename or ''}. What was finished is kept.")
         sys.exit(3)

@@ -97,6 +97,8 @@ OF_THE_TABLE = [
     ("../1948~", "<until <approximately 1948>>"),
     ("1948?/..", "<from <probably 1948>>"),
     ("1915~/1918~", "<approximately 1915-1918>"),
+    ("195X/..", "<from <1950s>>"),
+    ("../195X", "<until <1950s>>"),
     ("195X/19XX", "<1950s>-<1900s>"),
     ("1915?/195X~", "<probably 1915> - <approximately <1950s>>"),
     ("[..195X]", "<before <1950s>>"),

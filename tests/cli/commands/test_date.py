@@ -1,0 +1,38 @@
+"""`boxlore date` in sentences and from standard input (our own contract; the dates themselves: tests/core/dates)."""
+
+import io
+
+import pytest
+
+SENTENCES = [
+    ("about 1920", "about 1920 → 1920~: approximately 1920, 1920-01-01 to 1920-12-31", 0),
+    ("after 1950", "after 1950 → [1950..]: after 1950, 1950-01-01 to …", 0),
+    ("before 1950", "before 1950 → [..1950]: before 1950, … to 1950-12-31", 0),
+    (
+        "7/4/52",
+        "7/4/52 → [1952-04-07,1952-07-04]: 1952 April 7 or 1952 July 4, 1952-04-07 to 1952-07-04"
+        " (ask: Day or month first?)",
+        1,
+    ),
+    ("nonsense", "nonsense → no date: These words are not read as a date; they are kept as told.", 1),
+    ("29 February 1900", "29 February 1900 → no date: There is no day 29 in that month. Which is meant?", 1),
+    ("\x1b[31m1920", "[31m1920 → no date: These words are not read as a date; they are kept as told.", 1),
+]
+
+
+@pytest.mark.parametrize(("text", "sentence", "code"), SENTENCES)
+def test_a_date_is_answered_in_one_sentence(run, text: str, sentence: str, code: int) -> None:  # type: ignore[no-untyped-def]
+    assert run("date", text) == (code, sentence + "\n", "")
+
+
+def test_a_dash_reads_a_date_a_line(run, monkeypatch: pytest.MonkeyPatch) -> None:  # type: ignore[no-untyped-def]
+    monkeypatch.setattr("sys.stdin", io.StringIO("1920\r\n\n1930\n"))
+    code, out, _ = run("date", "1910", "-", "1940")
+    assert code == 1  # a blank line is no date
+    assert [line.split(" → ")[0] for line in out.splitlines()] == ["1910", "1920", "", "1930", "1940"]
+
+
+def test_in_a_collection_its_day_order_holds(run, tmp_path) -> None:  # type: ignore[no-untyped-def]
+    assert run("new", tmp_path / "tamm", "--day-order", "mdy")[0] == 0
+    assert run("-c", tmp_path / "tamm", "date", "7/4/52")[1].startswith("7/4/52 → 1952-07-04")
+    assert run("-c", tmp_path / "tamm", "date", "--order", "dmy", "7/4/52")[1].startswith("7/4/52 → 1952-04-07")

@@ -1,0 +1,123 @@
+"""`boxlore intake` and `boxlore new`: plans shown first, by turns, by a table, without a scan (our own contract)."""
+
+import json
+from pathlib import Path
+
+import pytest
+from PIL import Image
+
+
+@pytest.fixture
+def home(run, tmp_path: Path) -> Path:  # type: ignore[no-untyped-def]
+    assert run("new", tmp_path / "tamm", "--prefix", "tr", "--series", "b", "--title", "Tamm and Rourke")[0] == 0
+    return tmp_path / "tamm"
+
+
+@pytest.fixture
+def scans(tmp_path: Path) -> Path:
+    folder = tmp_path / "in"
+    folder.mkdir()
+    for at, name in enumerate("abcd"):
+        Image.linear_gradient("L").rotate(at * 90).save(folder / f"{name}.png")
+    return folder
+
+
+def states(out: str) -> list[tuple[str, str]]:
+    return [(row["number"], row["state"]) for row in map(json.loads, out.splitlines())]
+
+
+def test_a_collection_says_where_it_is_and_its_first_number(run, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    code, out, err = run("new", tmp_path / "our_photos", "--prefix", "our")
+    assert (code, out) == (0, "")
+    assert "Its first number will be OURA-0001." in err
+    assert 'title = "Our Photos"' in (tmp_path / "our_photos" / "boxlore.toml").read_text("utf-8")
+    code, _, err = run("new", tmp_path / "our_photos")
+    assert code == 2 and "our_photos" in err
+
+
+def test_fronts_and_backs_by_turns(run, home: Path, scans: Path) -> None:  # type: ignore[no-untyped-def]
+    code, out, err = run("-c", home, "intake", scans, "--pairs", "alternating", "--json")
+    assert (code, states(out)) == (0, [("TRB-0001", "taken"), ("TRB-0002", "taken")])
+    assert "2 items: 2 with a scan, 2 with a back.\n  a: recto a.png, verso b.png\n  c: recto c.png, verso d.png" in err
+    assert "2 taken in, 0 known already, 0 refused." in err
+    (scans / "e.png").write_bytes(b"")
+    code, out, err = run("-c", home, "intake", scans, "--pairs", "alternating")
+    assert (code, out) == (2, "")
+    assert "5 files cannot be fronts and backs by turns. Pair them by --pairs suffix, or by a table." in err
+
+
+def test_items_without_a_scan(run, home: Path) -> None:  # type: ignore[no-untyped-def]
+    code, out, err = run("-c", home, "intake", "--without-scan", "7", "--box", "1", "--json")
+    assert code == 0 and [number for number, _ in states(out)] == [f"TRB-000{at}" for at in range(1, 8)]
+    assert "7 items: 0 with a scan, 0 with a back." in err
+    assert "  without scan 1: without a scan" in err and "  … and 2 more." in err
+
+
+def test_by_a_table_with_two_items_of_one_scan(run, home: Path, scans: Path) -> None:  # type: ignore[no-untyped-def]
+    table = scans / "items.csv"
+    table.write_text(
+        "\ufeffitem,file,side,area,story,attached_to\n1,a.png,,0 0 0.5 1,Left,\n2,a.png,recto,0.5 0 0.5 1,Right,1\n"
+        "2,b.png,verso,,,\n3,,,,A note,1\n",
+        "utf-8",
+    )
+    code, out, err = run("-c", home, "intake", "--table", table, "--json")
+    assert (code, states(out)) == (0, [("TRB-0001", "taken"), ("TRB-0002", "taken"), ("TRB-0003", "taken")])
+    assert "3 items: 2 with a scan, 1 with a back." in err
+    (shown,) = map(json.loads, run("-c", home, "show", "TRB-0002", "--json")[1].splitlines())
+    assert shown["related"] == [{"kind": "attached_to", "number": "TRB-0001"}]
+    assert [scan["side"] for scan in shown["scans"]] == ["recto", "verso"]
+
+
+def test_a_picture_that_cannot_be_read_is_refused_and_named(run, home: Path, scans: Path) -> None:  # type: ignore[no-untyped-def]
+    (scans / "e.jpg").write_bytes(b"no picture")
+    code, out, err = run("-c", home, "intake", scans)
+    assert (code, out) == (1, "")
+    assert f"{scans / 'e'}: " in err
+    assert "4 taken in, 0 known already, 1 refused." in err
+
+
+TABLES = [
+    ("item,file\n,a.png\n", "Line 2 has no item. Give each item a key of its own in that column."),
+    ("item,file,side\n1,a.png,left\n", "Line 2: side is “left”. It may be recto or verso."),
+    ("item,attached_to\n1,2\n", "Item 1 is linked (attached_to) to 2, which the table lacks."),
+    ("item,file,role\n1,a.png,altered\n", "Item 1 has an altered recto, a.png, and no scan of it as it is."),
+    ("item,file,role\n1,a.png,nice\n", "Line 2: role is “nice”."),
+    ("item,file,area\n1,a.png,0 0 2\n", "Line 2:"),
+    ("item,position\n1,first\n", "Line 2:"),
+    ("item,size\n1,large\n", "Line 2:"),
+]
+
+
+@pytest.mark.parametrize(("table", "sentence"), TABLES)
+def test_a_table_that_cannot_be_meant_is_said_by_its_line(  # type: ignore[no-untyped-def]
+    run, home: Path, scans: Path, table: str, sentence: str
+) -> None:
+    (scans / "items.csv").write_text(table, "utf-8")
+    code, out, err = run("-c", home, "intake", "--table", scans / "items.csv")
+    assert (code, out) == (2, "")
+    assert sentence in err
+    assert run("-c", home, "check", "--json")[1] == ""
+
+
+WRONG = [
+    ([], "Which pictures? Name files or folders, --table FILE.csv, or --without-scan N."),
+    (["--pairs", "table"], "--pairs table needs --table FILE.csv."),
+    (["--table", "none.csv"], "none.csv cannot be read:"),
+    (["{empty}"], "There are no pictures there. JPEG, TIFF, PNG and WebP are taken in."),
+]
+
+
+@pytest.mark.parametrize(("arguments", "sentence"), WRONG)
+def test_nothing_to_take_in_is_said(run, home: Path, tmp_path: Path, arguments: list[str], sentence: str) -> None:  # type: ignore[no-untyped-def]
+    (tmp_path / "empty").mkdir()
+    code, out, err = run("-c", home, "intake", *[argument.format(empty=tmp_path / "empty") for argument in arguments])
+    assert (code, out) == (2, "")
+    assert sentence in err
+
+
+def test_a_collection_is_made_again_from_a_transfer(run, demo: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    code, out, err = run("new", tmp_path / "again", "--from", demo / "transfer" / "closed")
+    assert (code, out) == (0, "")
+    assert f"{tmp_path / 'again'}: " in err and f" statements from {demo / 'transfer' / 'closed'}." in err
+    assert "What boxes are made of and where they stand is not in a transfer: see boxlore housing." in err
+    assert run("-c", tmp_path / "again", "show", "TRA-0001")[1].startswith("TRA-0001 · Box 1")

@@ -1,0 +1,37 @@
+"""`boxlore transfer`: its sizes and what it says before anything leaves (our own contract; the package itself:
+tests/tasks/archive)."""
+
+import csv
+import json
+from pathlib import Path
+
+import pytest
+
+
+def test_the_name_search_is_written_down_before_anything_leaves(run, demo: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    out = tmp_path / "out"
+    code, stdout, err = run("-c", demo, "transfer", out, "--box", "1", "--split", "700M", "--json")
+    assert code == 0
+    with open(out / "names-found.csv", encoding="utf-8-sig", newline="") as file:
+        places = list(csv.reader(file))[1:]
+    assert f" living people in {len(places)} places; each is in {out / 'names-found.csv'}." in err
+    assert "That list is for you; do not hand it on." in err
+    assert "Taken as handing over the originals too; --originals no hands over scans only." in err
+    assert "people taken as living are withheld from the open part. Read both before you hand them on." in err
+    parts = [json.loads(line) for line in stdout.splitlines()]
+    assert [Path(part["path"]).name for part in parts] == ["open", "closed"]
+    assert parts[0]["records"] <= parts[1]["records"]
+
+
+def test_without_a_living_name_nothing_is_listed(run, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    assert run("new", tmp_path / "tamm")[0] == 0
+    assert run("-c", tmp_path / "tamm", "intake", "--without-scan", "1")[0] == 0
+    _, _, err = run("-c", tmp_path / "tamm", "transfer", tmp_path / "out", "--originals", "yes", "--anyway")
+    assert "The name search found nobody living." in err
+    assert not (tmp_path / "out" / "names-found.csv").exists()
+
+
+@pytest.mark.parametrize("size", ["large", "4T", "-1", "1,5G", "1.G"])
+def test_a_size_that_is_none(run, demo: Path, tmp_path: Path, size: str) -> None:  # type: ignore[no-untyped-def]
+    code, _, err = run("-c", demo, "transfer", tmp_path / "out", f"--split={size}")
+    assert code == 2 and f"“{size}” is no size. Write it like 4G or 700M." in err
