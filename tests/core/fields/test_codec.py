@@ -1,5 +1,6 @@
 """Every codec, written and read both ways. The words are a rule of our own; JSON is RFC 8259."""
 
+from dataclasses import replace
 from datetime import date, datetime
 from typing import Any
 
@@ -52,9 +53,11 @@ from boxlore.core.fields.sittings import (
     Passage,
     RecordingFacts,
     ShownAt,
+    recording_in,
+    shown_in,
 )
 from boxlore.core.fields.table import FIELDS
-from boxlore.core.statements import Audience
+from boxlore.core.statements import Audience, Kind, Statement, Subject
 
 BOX = "0190a1b2-0000-7000-8000-000000000001"
 ITEM = "0190a1b2-0000-7000-8000-000000000002"
@@ -320,3 +323,33 @@ def test_a_size_keeps_what_the_ruler_says() -> None:
 def test_an_area_as_numbers(area: Area, numbers: tuple[float, ...]) -> None:
     assert area.numbers == numbers
     assert area.is_box is (len(numbers) == 4)
+
+
+def said_in_a_sitting(field: str, words: str, moment: int | None) -> Statement:
+    subject = Subject(Kind.SITTING, BOX)
+    return Statement(id="s", act="a", subject=subject, field=field, words=words, moment=moment, recorded_at="2026")
+
+
+@pytest.mark.parametrize(
+    ("words", "moment", "at"),
+    [
+        (f'{{"item": "{ITEM}", "at": 4200}}', 9000, 4200),
+        (f'{{"item": "{ITEM}", "at": 0}}', 9000, 0),
+        (ITEM, 9000, 9000),
+        (ITEM, None, 0),
+    ],
+)
+def test_when_an_item_was_shown(words: str, moment: int | None, at: int) -> None:
+    assert shown_in(said_in_a_sitting("shown", words, moment)) == ShownAt(ITEM, at)
+
+
+@pytest.mark.parametrize(("start", "moment", "begins"), [(-5, 250, -5), (0, 250, 0), (None, 250, 250), (None, None, 0)])
+def test_where_a_recording_lies_in_its_sitting(start: int | None, moment: int | None, begins: int) -> None:
+    kept = RecordingFacts(path="recordings/a.wav", sha256=DIGEST, bytes=9, start=start)
+    statement = said_in_a_sitting("recording", RECORDING_WORDS.write(kept), moment)
+    assert recording_in(statement) == replace(kept, start=begins)
+
+
+def test_the_day_of_a_run() -> None:
+    run = FixityRun(begun="a", ended="2026-11-25T10:15:30.250Z", read=2, bytes=3, wrong_count=0)
+    assert run.day == date(2026, 11, 25)
