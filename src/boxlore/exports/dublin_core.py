@@ -14,9 +14,10 @@ from typing import BinaryIO
 from lxml import etree
 
 from boxlore.core.crosswalk.archives import CollectionFacts, DcValue, dcterms, oai_dc
+from boxlore.core.fields.language import language_tag
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.records.in_force import Record
-from boxlore.exports.markup import xml_attribute, xml_text
+from boxlore.exports.markup import xml_text
 from boxlore.exports.required import Required, missing
 
 RECORDS = "urn:boxlore:records:1"
@@ -155,8 +156,8 @@ def record_text(record: Record, facts: CollectionFacts, flavour: Flavour) -> str
     for name, (words, language, scheme) in flavour.elements(record, facts):
         if scheme:
             attribute = f' xsi:type="{scheme}"'
-        elif language:
-            attribute = f' xml:lang="{xml_attribute(language.replace("_", "-"))}"'
+        elif tag := language_tag(language):
+            attribute = f' xml:lang="{tag}"'
         else:
             attribute = ""
         parts.append(f"<{prefix}:{name}{attribute}>{xml_text(words)}</{prefix}:{name}>")

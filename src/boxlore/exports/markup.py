@@ -24,11 +24,6 @@ def xml_text(words: str) -> str:
     return _MARKUP.sub(lambda match: _ENTITIES[match[0]], words) if _MARKUP.search(words) else words
 
 
-def xml_attribute(words: str) -> str:
-    """Words as an attribute's value between double quotes."""
-    return xml_text(words).replace('"', "&quot;").replace("\n", "&#10;").replace("\t", "&#9;")
-
-
 def literal(words: str) -> str:
     """Words as an N-Triples string in its quotes. Half a surrogate pair is left out, as UTF-8 cannot hold it."""
     if not words.isprintable():

@@ -15,6 +15,7 @@ from urllib.parse import quote
 
 from boxlore.core.crosswalk.archives import AAT, CollectionFacts, DcValue, process_term, terms
 from boxlore.core.crosswalk.scan_names import packed_path
+from boxlore.core.fields.language import language_tag
 from boxlore.core.fields.originals import SIZE_WORDS, SizeMm
 from boxlore.core.fields.pictures import FILE_WORDS, SHOWS_WORDS, FileFacts, Shows
 from boxlore.core.fields.points import AREA_WORDS, Area
@@ -49,8 +50,6 @@ MEDIA_FRAGMENTS = "http://www.w3.org/TR/media-frags/"
 MOST_FOR_TURTLE = 5000
 """The most records for which a Turtle file is made too. It is meant for people, who will not read a longer one."""
 
-_LANGUAGE = re.compile(r"[a-zA-Z]{2,8}(-[a-zA-Z0-9]{1,8})*\Z")
-
 
 @lru_cache(256)
 def _p(name: str) -> str:
@@ -77,13 +76,7 @@ def urn(ident: str) -> str:
 
 def text_literal(words: str, language: str = "") -> str:
     """Words as a literal, with the language tag if that is well-formed (RDF 1.1 N-Triples, LANGTAG)."""
-    return f"{literal(words)}{_language_tag(language)}" if language else literal(words)
-
-
-@lru_cache(256)
-def _language_tag(language: str) -> str:
-    tag = language.replace("_", "-")
-    return f"@{tag}" if _LANGUAGE.match(tag) else ""
+    return f"{literal(words)}@{tag}" if (tag := language_tag(language)) else literal(words)
 
 
 def typed_literal(words: str, datatype: str) -> str:

@@ -4,7 +4,7 @@ import pytest
 
 from boxlore.core.errors import BoxloreError, WrongUse
 from boxlore.core.fields.plain import TEXT
-from boxlore.core.fields.table import FIELDS, Field, Fields, UnknownField, field_of
+from boxlore.core.fields.table import FIELDS, Field, Fields, UnknownField, codec_fields, field_of
 from boxlore.core.statements import Kind
 
 
@@ -55,3 +55,8 @@ def test_fields_are_put_in_order() -> None:
     asked = ["story", "own-b", "title", "own-a", "story", "storey"]
     assert FIELDS.in_order(asked) == ["title", "story", "own-b", "own-a", "storey"]
     assert FIELDS.in_order([]) == []
+
+
+def test_fields_whose_words_are_more_than_text() -> None:
+    assert {"kept", "file", "shown", "size"} <= set(codec_fields())
+    assert not {"story", "label", "own-clothes"} & set(codec_fields())

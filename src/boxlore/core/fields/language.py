@@ -26,6 +26,7 @@ def is_language(tag: str) -> bool:
     return _TAG.fullmatch(tag) is not None
 
 
+@lru_cache(256)
 def language_tag(text: str) -> str:
     """The tag that a text from an older collection means (`en_NZ` is en-NZ), or an empty string where it is none."""
     tag = text.strip().replace("_", "-")
