@@ -13,7 +13,8 @@ from tests.exports.strategies import RECORDS
 
 from boxlore.core.crosswalk import archives
 from boxlore.core.crosswalk.archives import CollectionFacts
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.in_force import Record, StatementView
+from boxlore.core.statements import KEEPER, Sure
 from boxlore.disk.shipped import shipped
 from boxlore.exports.dublin_core import DCTERMS, FULL, SIMPLE, write_records
 from boxlore.exports.required import read_required
@@ -47,6 +48,20 @@ def test_odd_records_are_valid_by_the_published_schemas(record: Record) -> None:
         container.extend(list(one))
         check = published.xsd("qdc/qualifieddc.xsd")
         assert check.validate(container), check.error_log
+
+
+@pytest.mark.parametrize(("language", "tag"), [("et", "et"), ("en_NZ", "en-NZ"), ("no tag at all", None), ("", None)])
+def test_a_language_that_is_no_tag_is_left_out(language: str, tag: str | None) -> None:
+    """xml:lang holds a tag of BCP 47 (XML 1.0, 2.12); an older collection may hold words that are none."""
+    view = StatementView(
+        statement="s", field="title", words="Sadam", language=language, source=KEEPER, said_by="", sure=Sure.SURE,
+        audience="anyone", recorded_at="2026-11-25T10:15:30.250Z",
+    )  # fmt: skip
+    record = Record(id="01a214af-f06c-7bb4-925d-b49412c6fff8", number="TRA-0001", told={"title": (view,)})
+    findings, root = written(record, "dcterms.rng", FULL)
+    assert findings == []
+    (title,) = root.iter(f"{{{DCTERMS}}}title")
+    assert (title.text, title.get("{http://www.w3.org/XML/1998/namespace}lang")) == ("Sadam", tag)
 
 
 PLANTED = [
