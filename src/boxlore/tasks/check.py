@@ -67,7 +67,7 @@ def _unreadable(collection: Collection) -> Iterator[ItemFinding]:
             check_words(FIELDS[name], words)
         except WrongUse as error:
             finding = make_finding(
-                "words.unreadable", Severity.ERROR, error.problem, "the codec of the field", error.what_to_do,
+                "words.unreadable", Severity.ERROR, error.problem, "a rule of our own", error.what_to_do,
                 about=ident,
             )  # fmt: skip
             yield ItemFinding(finding, collection.store.number_of(ident), "")

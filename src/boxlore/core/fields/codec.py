@@ -50,7 +50,7 @@ Value = TypeVar("Value")
 UNREADABLE = (ValueError, TypeError, OverflowError, RecursionError)
 """What taking words apart may end in: the last two for numbers and for JSON that no writer of ours makes."""
 
-DAMAGED = "The collection is damaged, or another program wrote to it. Go back to a backup, or strike these words."
+DAMAGED = "The collection is damaged, or another program wrote to it. Go back to a backup."
 
 
 @dataclass(frozen=True, slots=True)
