@@ -19,7 +19,7 @@ from pathlib import Path
 import pyexiv2
 from PIL import Image
 
-from boxlore.core.crosswalk.embedding import Embedding, Text, alternative
+from boxlore.core.crosswalk.metadata_values import Embedding, Text, alternative
 from boxlore.disk.writing import write_pieces
 from boxlore.formats import carrier
 from boxlore.tasks.outputs.copies import _write

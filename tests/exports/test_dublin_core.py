@@ -11,9 +11,9 @@ from lxml import etree
 from tests.exports import published
 from tests.exports.strategies import RECORDS
 
-from boxlore.core.crosswalk import archives
-from boxlore.core.crosswalk.archives import CollectionFacts
-from boxlore.core.records.in_force import Record, StatementView
+from boxlore.core.crosswalk import dublin_core
+from boxlore.core.crosswalk.dublin_core import CollectionFacts
+from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import KEEPER, Sure
 from boxlore.disk.shipped import shipped
 from boxlore.exports.dublin_core import DCTERMS, FULL, SIMPLE, write_records
@@ -128,6 +128,6 @@ def test_every_element_of_the_rows_is_a_published_one() -> None:
     """DCMI Metadata Terms and the fifteen elements, as the published schemas list them."""
     simple = (published.folder() / "oai" / "simpledc20021212.xsd").read_text()
     full = (published.folder() / "qdc" / "dcterms.xsd").read_text()
-    for row in archives.ROWS:
+    for row in dublin_core.ROWS:
         assert not row.oai_dc or f'name="{row.oai_dc}"' in simple
         assert not row.dcterms or f'name="{row.dcterms}"' in full

@@ -11,18 +11,18 @@ import pytest
 from lxml import etree
 from rdflib import Graph, URIRef
 
-from boxlore.core.crosswalk.archives import CNE, CollectionFacts
+from boxlore.core.crosswalk.dublin_core import CNE, CollectionFacts
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.closing_dates import Closure
 from boxlore.core.records.containers import Mark
-from boxlore.core.records.in_force import PersonShown, Record, ScanFile, StatementView
+from boxlore.core.records.item_record import PersonShown, Record, ScanFile, StatementView
 from boxlore.core.statements import KEEPER, ReadingValue, Said, Source, Sure
 from boxlore.disk.shipped import shipped
 from boxlore.exports.dublin_core import FULL, SIMPLE, write_records
-from boxlore.exports.ead_elements import EAD3
+from boxlore.exports.ead_spellings import EAD3
 from boxlore.exports.finding_aid import FindingAid
 from boxlore.exports.rdf import PREFIXES, write_triples
 from boxlore.exports.required import read_required

@@ -10,14 +10,14 @@ from lxml import etree
 from tests.exports import published
 from tests.exports.strategies import EDTF_FORMS, RECORDS, told  # noqa: F401  # strategies of one place
 
-from boxlore.core.crosswalk.archives import CollectionFacts
+from boxlore.core.crosswalk.dublin_core import CollectionFacts
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.places.reading import Place, PlaceReading
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.core.statements import ReadingValue
 from boxlore.disk.shipped import shipped
-from boxlore.exports.ead_elements import EAD3, EAD2002, Dialect
+from boxlore.exports.ead_spellings import EAD3, EAD2002, Dialect
 from boxlore.exports.finding_aid import FindingAid
 
 FACTS = CollectionFacts(id="01a214af-f06c-7bb4-925d-b49412c6fff7", title="Tamm & Rourke", on_day=date(2026, 11, 25))
@@ -125,7 +125,7 @@ BAD = [
 
 def good() -> str:
     from boxlore.core.records.containers import Mark  # noqa: PLC0415  # only here
-    from boxlore.core.records.in_force import PersonShown, ScanFile, StatementView  # noqa: PLC0415
+    from boxlore.core.records.item_record import PersonShown, ScanFile, StatementView  # noqa: PLC0415
     from boxlore.core.statements import KEEPER, Sure  # noqa: PLC0415
 
     def one(field: str, words: str, value: ReadingValue | None = None) -> StatementView:
@@ -163,7 +163,7 @@ def test_planted_faults_are_caught_before_writing(trap: str, right: str, planted
 
 def test_every_form_of_edtf_keeps_out_of_plain_dates() -> None:
     iso = patterns()
-    from boxlore.core.records.in_force import StatementView  # noqa: PLC0415
+    from boxlore.core.records.item_record import StatementView  # noqa: PLC0415
     from boxlore.core.statements import KEEPER, Sure  # noqa: PLC0415
 
     for edtf in EDTF_FORMS:

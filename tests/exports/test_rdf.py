@@ -13,8 +13,8 @@ from rdflib import Graph, Literal, Namespace, URIRef
 from rdflib.namespace import DCTERMS, FOAF, RDF
 from tests.exports.strategies import RECORDS
 
-from boxlore.core.crosswalk.archives import CollectionFacts
-from boxlore.core.records.in_force import Record
+from boxlore.core.crosswalk.dublin_core import CollectionFacts
+from boxlore.core.records.item_record import Record
 from boxlore.disk.shipped import shipped
 from boxlore.exports.rdf import EDTF, read_triples, write_triples
 from boxlore.exports.required import read_required

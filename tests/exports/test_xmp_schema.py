@@ -12,7 +12,7 @@ from pathlib import Path
 import pytest
 from lxml import etree
 
-from boxlore.core.crosswalk.copies import XMP_ROWS
+from boxlore.core.crosswalk.xmp_and_iim import XMP_ROWS
 from boxlore.disk.shipped import shipped
 
 PACKET = re.compile(rb"<\?xpacket begin=.*?\?>(.*?)<\?xpacket end=", re.DOTALL)

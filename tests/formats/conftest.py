@@ -13,7 +13,7 @@ import pytest
 import tifffile
 from PIL import Image, ImageCms
 
-from boxlore.core.crosswalk.embedding import Bag, Embedding, Struct, Text, alternative, bag
+from boxlore.core.crosswalk.metadata_values import Bag, Embedding, Struct, Text, alternative, bag
 from boxlore.formats import carrier, jpeg
 
 PROFILE = ImageCms.ImageCmsProfile(ImageCms.createProfile("sRGB")).tobytes()

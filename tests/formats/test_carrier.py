@@ -18,7 +18,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from PIL import Image, ImageCms, ImageSequence
 
-from boxlore.core.crosswalk.embedding import Embedding, Text
+from boxlore.core.crosswalk.metadata_values import Embedding, Text
 from boxlore.core.errors import ByteFault
 from boxlore.formats import carrier, xmp
 from boxlore.formats.carrier import FileFormat

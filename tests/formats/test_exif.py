@@ -6,7 +6,7 @@ import exiv2
 import pytest
 from PIL import Image
 
-from boxlore.core.crosswalk.embedding import Embedding
+from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
 from boxlore.formats import exif
 

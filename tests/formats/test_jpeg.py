@@ -13,7 +13,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from PIL import Image
 
-from boxlore.core.crosswalk.embedding import Alt, Embedding, Text
+from boxlore.core.crosswalk.metadata_values import Alt, Embedding, Text
 from boxlore.core.errors import ByteFault
 from boxlore.formats import carrier, iim, jpeg, resources, xmp
 from boxlore.formats.jpeg import APP1, APP2, APP13, EXTENDED_MARK, XMP_MARK, Segment

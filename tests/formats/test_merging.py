@@ -4,7 +4,7 @@ import pytest
 import rdflib
 from lxml import etree
 
-from boxlore.core.crosswalk.embedding import NAMESPACES, Alt, Bag, Embedding, Struct, Text, alternative, bag
+from boxlore.core.crosswalk.metadata_values import NAMESPACES, Alt, Bag, Embedding, Struct, Text, alternative, bag
 from boxlore.formats import merging, xmp
 
 HEAD = (

@@ -8,7 +8,7 @@ from dataclasses import replace
 import pytest
 from PIL import Image
 
-from boxlore.core.crosswalk.embedding import Embedding, Text
+from boxlore.core.crosswalk.metadata_values import Embedding, Text
 from boxlore.core.errors import ByteFault
 from boxlore.formats import carrier, exif, png, xmp
 

@@ -9,7 +9,7 @@ import numpy
 import pytest
 import tifffile
 
-from boxlore.core.crosswalk.embedding import Embedding, Text
+from boxlore.core.crosswalk.metadata_values import Embedding, Text
 from boxlore.core.errors import ByteFault
 from boxlore.formats import carrier, iim, resources, tiff, xmp
 from boxlore.formats.resources import Resource

@@ -4,7 +4,7 @@ import hashlib
 
 import pytest
 
-from boxlore.core.crosswalk.embedding import Embedding, Text, bag
+from boxlore.core.crosswalk.metadata_values import Embedding, Text, bag
 from boxlore.core.errors import ByteFault
 from boxlore.formats import merging, xmp
 

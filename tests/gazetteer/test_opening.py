@@ -13,9 +13,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from boxlore.core.places.abbreviations_table import AREAS
 from boxlore.core.places.countries_table import COUNTRY_NAMES
-from boxlore.core.places.former_table import FORMER
-from boxlore.core.places.forms_table import AREAS
+from boxlore.core.places.former_countries_table import FORMER
 from boxlore.core.places.reading import distance_km, full_name
 from boxlore.gazetteer.opening import Gazetteer, open_gazetteer
 

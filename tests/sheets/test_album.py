@@ -13,7 +13,7 @@ import pytest
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.captions import Style
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.sheets.album import left_out_words, make_sheet
 from boxlore.sheets.print_run import Printing
 from boxlore.sheets.theme import LARGE_PRINT

@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 from PIL import Image
 
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.sheets.figure import Room, Shelf, figure, front_of, heads_of, jpeg_size, numbers_of
 
 CHIN = [

@@ -10,7 +10,7 @@ import pytest
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.records.containers import Mark
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.sheets.labels import SIZES, enclosures, make_labels, years_of
 from boxlore.sheets.print_run import Printing
 

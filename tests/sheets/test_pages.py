@@ -14,7 +14,7 @@ from pathlib import Path
 import pytest
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.sheets.figure import front_of, picture_key
 from boxlore.sheets.pages import ON_A_PAGE, PageSide, Site, make_pages
 from boxlore.sheets.print_run import Printing

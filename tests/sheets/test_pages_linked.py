@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 
 from boxlore.core.dates.reading import DateReading
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.sheets.pages_linked import linked
 from boxlore.sheets.print_run import Printing
 

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.sheets.places_pages import place_of, place_subjects
 
 

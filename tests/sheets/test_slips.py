@@ -9,7 +9,7 @@ import pytest
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.errors import WrongUse
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.sheets.print_run import Printing
 from boxlore.sheets.slips import make_slips, slip_width
 

@@ -7,7 +7,7 @@ from pathlib import Path
 import pikepdf
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.core.sitting.worksheet_codes import read_answers, read_code
 from boxlore.sheets.figure import Room, Shelf, figure
 from boxlore.sheets.print_run import Printing

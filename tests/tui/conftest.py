@@ -21,7 +21,7 @@ import pyte
 import pytest
 from PIL import Image
 
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind
 from boxlore.tasks.collection.opening import open_collection, start
 from boxlore.tasks.collection.records import records

@@ -14,7 +14,7 @@ from typing import Any
 import pytest
 
 from boxlore.core.people.consent import make_consent
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.people.registry import consent as keep_consent

@@ -20,7 +20,7 @@ from urllib.request import urlopen
 import pytest
 from PIL import Image, ImageDraw
 
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.scans.intake import IntakeOptions, picture_files, take_in

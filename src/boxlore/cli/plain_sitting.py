@@ -19,7 +19,7 @@ from itertools import chain
 from boxlore.core.crosswalk.captions import caption
 from boxlore.core.errors import BoxloreError, WrongUse
 from boxlore.core.fields.table import FIELDS
-from boxlore.core.records.in_force import Record, StatementView
+from boxlore.core.records.item_record import Record, StatementView
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.sitting import course
 from boxlore.tasks.sitting.item_list import Listing, filtered

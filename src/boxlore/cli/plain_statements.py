@@ -3,7 +3,7 @@
 from boxlore.cli.plain_sitting import Plain
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.table import FIELDS
-from boxlore.core.records.in_force import StatementView
+from boxlore.core.records.item_record import StatementView
 from boxlore.tasks.sitting import correcting
 
 

@@ -13,10 +13,10 @@ from typing import BinaryIO
 
 from lxml import etree
 
-from boxlore.core.crosswalk.archives import CollectionFacts, DcValue, dcterms, oai_dc
+from boxlore.core.crosswalk.dublin_core import CollectionFacts, DcValue, dcterms, oai_dc
 from boxlore.core.fields.language import language_tag
 from boxlore.core.findings import Finding, Severity, make_finding
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.exports.markup import xml_text
 from boxlore.exports.required import Required, missing
 

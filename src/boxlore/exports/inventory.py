@@ -11,7 +11,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from html import escape
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.crosswalk.archives import (
+from boxlore.core.crosswalk.dublin_core import (
     CollectionFacts,
     access_words,
     authority_form,
@@ -22,7 +22,7 @@ from boxlore.core.crosswalk.archives import (
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.crosswalk.scan_names import packed_path
 from boxlore.core.places.reading import full_name
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.exports.markup import clean
 
 COLUMNS = (

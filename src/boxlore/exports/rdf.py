@@ -13,7 +13,7 @@ from functools import lru_cache
 from typing import BinaryIO
 from urllib.parse import quote
 
-from boxlore.core.crosswalk.archives import AAT, CollectionFacts, DcValue, process_term, terms
+from boxlore.core.crosswalk.dublin_core import AAT, CollectionFacts, DcValue, process_term, terms
 from boxlore.core.crosswalk.scan_names import packed_path
 from boxlore.core.fields.language import language_tag
 from boxlore.core.fields.originals import SIZE_WORDS, SizeMm
@@ -22,7 +22,7 @@ from boxlore.core.fields.points import AREA_WORDS, Area
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import full_name
-from boxlore.core.records.in_force import PersonShown, Record, ScanFile, StatementView, every_told
+from boxlore.core.records.item_record import PersonShown, Record, ScanFile, StatementView, every_told
 from boxlore.core.records.readings import value_text
 from boxlore.core.statements import SURENESS, Said, Source
 from boxlore.exports.markup import iri, literal

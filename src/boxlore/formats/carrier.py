@@ -10,7 +10,7 @@ from enum import StrEnum
 from io import BytesIO
 from typing import BinaryIO
 
-from boxlore.core.crosswalk.embedding import Embedding, ExistingMetadata
+from boxlore.core.crosswalk.metadata_values import Embedding, ExistingMetadata
 from boxlore.core.errors import ByteFault
 from boxlore.formats import exif, iim, jpeg, merging, opaque, png, resources, tiff, webp, xmp
 from boxlore.formats.binary import Piece, patched, read_at, same_bytes, size_of

@@ -12,7 +12,7 @@ Values are patched where they stand, so that no offset moves and the maker's not
 from collections.abc import Iterable, Iterator
 from typing import NamedTuple
 
-from boxlore.core.crosswalk.embedding import Embedding
+from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
 from boxlore.formats.directory import Directory, Entry, Tiff, open_tiff
 

@@ -12,7 +12,7 @@ from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 from typing import BinaryIO
 
-from boxlore.core.crosswalk.embedding import Embedding
+from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
 from boxlore.formats import exif, merging, mpf, opaque, resources, xmp
 from boxlore.formats.binary import Piece, patched, read_at, size_of

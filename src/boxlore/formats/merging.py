@@ -8,7 +8,7 @@ from collections.abc import Collection, Iterator
 
 from lxml import etree
 
-from boxlore.core.crosswalk.embedding import OUR_REGION, Alt, Bag, Embedding, Struct, XmpValue
+from boxlore.core.crosswalk.metadata_values import OUR_REGION, Alt, Bag, Embedding, Struct, XmpValue
 from boxlore.formats.xmp import LANG, RDF, clark_name, fill, home_of, parse, tidy, tree, write
 
 REGIONS, FACES, LOCATION = "Iptc4xmpExt:ImageRegion", "mwg-rs:Regions", "Iptc4xmpExt:LocationShown"

@@ -9,7 +9,7 @@ import re
 from collections.abc import Iterator
 from typing import BinaryIO
 
-from boxlore.core.crosswalk.embedding import Embedding
+from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
 from boxlore.formats import exif
 from boxlore.formats.binary import read_at

@@ -8,7 +8,7 @@ no resource are kept.
 import hashlib
 from dataclasses import dataclass
 
-from boxlore.core.crosswalk.embedding import Embedding
+from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
 from boxlore.formats import exif, iim
 

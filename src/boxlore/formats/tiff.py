@@ -10,7 +10,7 @@ files of cameras.
 from collections.abc import Iterable, Iterator
 from typing import BinaryIO
 
-from boxlore.core.crosswalk.embedding import Embedding
+from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
 from boxlore.formats import exif, merging, resources, xmp
 from boxlore.formats.binary import Piece, patched, read_at, size_of

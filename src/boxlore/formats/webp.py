@@ -6,7 +6,7 @@ A simple file (VP8 or VP8L alone) gets the VP8X header that a file with further 
 from dataclasses import dataclass
 from typing import BinaryIO
 
-from boxlore.core.crosswalk.embedding import Embedding
+from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
 from boxlore.formats import exif, merging, opaque, xmp
 from boxlore.formats.binary import Piece, patched, read_at, size_of

@@ -9,7 +9,7 @@ from collections.abc import Iterable, Mapping
 
 from lxml import etree
 
-from boxlore.core.crosswalk.embedding import NAMESPACES, Alt, Bag, Embedding, Seq, Struct, Text, XmpValue
+from boxlore.core.crosswalk.metadata_values import NAMESPACES, Alt, Bag, Embedding, Seq, Struct, Text, XmpValue
 from boxlore.core.errors import ByteFault
 
 MOST_BYTES = 16 << 20

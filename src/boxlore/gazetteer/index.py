@@ -15,8 +15,8 @@ from contextlib import closing, suppress
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot
-from boxlore.core.places.also_table import ALSO
-from boxlore.core.places.renamed_table import RENAMED
+from boxlore.core.places.other_names_table import ALSO
+from boxlore.core.places.renamed_cities_table import RENAMED
 from boxlore.core.places.words import fold_place
 
 DATA = Path(__file__).parent / "data"

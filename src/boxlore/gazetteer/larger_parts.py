@@ -7,10 +7,10 @@ The year tells apart a former country and one of today that share a name.
 import sqlite3
 from dataclasses import dataclass, replace
 
+from boxlore.core.places.abbreviations_table import AREAS, BRITISH_COUNTIES, COUNTIES, COUNTRIES
 from boxlore.core.places.countries_table import COUNTRY_NAMES
-from boxlore.core.places.former_table import FORMER, Former
-from boxlore.core.places.forms_table import AREAS, BRITISH_COUNTIES, COUNTIES, COUNTRIES
-from boxlore.core.places.regions_table import REGIONS
+from boxlore.core.places.former_countries_table import FORMER, Former
+from boxlore.core.places.historic_regions_table import REGIONS
 from boxlore.core.places.words import fold_place
 
 NUMBERED = {

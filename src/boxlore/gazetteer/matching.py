@@ -21,9 +21,9 @@ from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
 from boxlore.core.places.countries_table import COUNTRY_NAMES
-from boxlore.core.places.governed_table import GOVERNED, GOVERNED_PARTS
 from boxlore.core.places.reading import Place, distance_km
-from boxlore.core.places.renamed_table import RENAMED, Renamed
+from boxlore.core.places.renamed_cities_table import RENAMED, Renamed
+from boxlore.core.places.states_by_year_table import GOVERNED, GOVERNED_PARTS
 from boxlore.core.places.words import fold_place
 from boxlore.gazetteer.larger_parts import ELSEWHERE, LargerPart
 

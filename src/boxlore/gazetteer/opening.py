@@ -11,9 +11,9 @@ from dataclasses import replace
 from pathlib import Path
 
 from boxlore.core.findings import Finding, Severity, make_finding
+from boxlore.core.places.countries_since_table import ENGLISH_ALWAYS, SINCE
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.reading import Place, PlaceReading, distance_km
-from boxlore.core.places.since_table import ENGLISH_ALWAYS, SINCE
 from boxlore.core.places.words import fold_place, take_apart
 from boxlore.gazetteer.index import DATA, BuildProgress, cache_folder, index_path, make_index
 from boxlore.gazetteer.larger_parts import LargerPart, context_of

@@ -11,7 +11,7 @@ from typing import Any
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.findings import Finding
-from boxlore.core.records.in_force import PersonShown, Record
+from boxlore.core.records.item_record import PersonShown, Record
 from boxlore.core.statements import fold
 from boxlore.sheets.figure import Room, Shelf, figure, has_numbers
 from boxlore.sheets.print_run import Printing, in_language, shared

@@ -14,7 +14,7 @@ from typing import Any
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.findings import Finding
-from boxlore.core.records.in_force import PersonShown, Record, ScanFile
+from boxlore.core.records.item_record import PersonShown, Record, ScanFile
 from boxlore.core.records.people_key import MOST_UNKEYED
 from boxlore.sheets.safe_words import isolated
 from boxlore.sheets.typesetting import note

@@ -14,7 +14,7 @@ from typing import Any
 from boxlore.core.crosswalk import captions
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import Finding
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.sheets.print_run import Printing, shared
 from boxlore.sheets.safe_words import isolated
 from boxlore.sheets.typesetting import make_pdf

@@ -14,7 +14,7 @@ from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.records.in_force import PersonShown, Record
+from boxlore.core.records.item_record import PersonShown, Record
 from boxlore.core.statements import fold
 from boxlore.sheets.album import is_name, left_out_words
 from boxlore.sheets.figure import front_of, has_numbers, heads_of, numbers_of

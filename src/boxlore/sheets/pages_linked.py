@@ -8,7 +8,7 @@ import re
 from typing import Any
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Sure
 from boxlore.sheets.print_run import Printing
 

@@ -11,7 +11,7 @@ from typing import Any
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.places.reading import coordinates
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.core.statements import fold
 from boxlore.sheets.safe_words import clean
 

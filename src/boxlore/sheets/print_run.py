@@ -6,7 +6,7 @@ from datetime import date
 from typing import Any
 
 from boxlore.core.crosswalk.captions import Style
-from boxlore.core.records.in_force import StatementView
+from boxlore.core.records.item_record import StatementView
 from boxlore.sheets.handling_advice import advice_for
 from boxlore.sheets.safe_words import isolated, language_of
 from boxlore.sheets.theme import Theme

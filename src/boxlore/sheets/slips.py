@@ -13,7 +13,7 @@ from typing import Any
 from boxlore.core.crosswalk import captions
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import Finding
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.sheets.album import left_out_words
 from boxlore.sheets.figure import front_of
 from boxlore.sheets.print_run import Printing, shared

@@ -13,7 +13,7 @@ from typing import Any
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.findings import Finding
-from boxlore.core.records.in_force import PersonShown, Record, StatementView
+from boxlore.core.records.item_record import PersonShown, Record, StatementView
 from boxlore.core.sitting.worksheet_codes import CodedLine, write_code
 from boxlore.core.statements import KEEPER, Sure
 from boxlore.sheets.figure import Room, Shelf, figure, front_of

@@ -16,8 +16,8 @@ from pathlib import Path
 from typing import Protocol
 
 from boxlore.core.errors import CouldNot
+from boxlore.store.backups_kept import Rolled, to_drop
 from boxlore.store.copying import BESIDE, PART, copy_to, free_name
-from boxlore.store.rolling import Rolled, to_drop
 
 FOLDER = "backups"
 DAMAGED = "damaged"

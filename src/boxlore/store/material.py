@@ -21,7 +21,7 @@ from boxlore.core.fields.pictures import (
     Shows,
 )
 from boxlore.core.fields.points import AREA_WORDS
-from boxlore.core.records.in_force import AS_SCANNED, MarkerRows, Material, Related, ScanFile
+from boxlore.core.records.item_record import AS_SCANNED, MarkerRows, Material, Related, ScanFile
 from boxlore.core.statements import Reading
 from boxlore.store.queries import ContainerPath, items_after, number_of, path_of
 from boxlore.store.rows import READING, SELECT, ToldRow, reading_of, statement_of

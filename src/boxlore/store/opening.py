@@ -16,7 +16,7 @@ from boxlore.core.fields.fixity import FixityEvent, FixityRun
 from boxlore.core.fields.originals import Kept
 from boxlore.core.fields.pictures import FileFacts
 from boxlore.core.originals.history import Stated
-from boxlore.core.records.in_force import Material
+from boxlore.core.records.item_record import Material
 from boxlore.core.statements import Kind, Subject
 from boxlore.store import log, material, queries, schema, searching
 from boxlore.store.backups import clear_away

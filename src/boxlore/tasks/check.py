@@ -7,7 +7,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.guard import check_words
 from boxlore.core.fields.table import FIELDS, codec_fields
 from boxlore.core.findings import Finding, Severity, make_finding
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.core.rules.kin import look_over_people
 from boxlore.core.rules.of_record import look_over
 from boxlore.core.rules.together import Together

@@ -12,7 +12,7 @@ from boxlore.core.crosswalk.captions import LENGTHS, Style
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.containers import Mark
-from boxlore.core.records.in_force import PersonShown, Record, StatementView
+from boxlore.core.records.item_record import PersonShown, Record, StatementView
 from boxlore.core.statements import KEEPER, Said, Source, Sure
 
 LEIDA = Source(Said.NARRATOR, "leida")

@@ -3,9 +3,9 @@
 import pytest
 from PIL import Image, ImageOps
 
-from boxlore.core.crosswalk.embedding import Bag, Struct, Text
+from boxlore.core.crosswalk.metadata_values import Bag, Struct, Text
 from boxlore.core.crosswalk.regions import faces, regions, upright
-from boxlore.core.records.in_force import PersonShown, Record, ScanFile, StatementView
+from boxlore.core.records.item_record import PersonShown, Record, ScanFile, StatementView
 from boxlore.core.statements import KEEPER, Sure
 
 

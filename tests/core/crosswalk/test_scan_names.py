@@ -3,7 +3,7 @@
 import pytest
 
 from boxlore.core.crosswalk.scan_names import packed_path
-from boxlore.core.records.in_force import ALTERED, Record, ScanFile
+from boxlore.core.records.item_record import ALTERED, Record, ScanFile
 
 
 def scan(ident: str, path: str, **more: object) -> ScanFile:

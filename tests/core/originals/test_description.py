@@ -1,7 +1,7 @@
 """What goes out of an original as a thing (DACS 3.2 and 5.1; EAD phystech and custodhist)."""
 
 from boxlore.core.originals.description import custody_lines, physical_lines
-from boxlore.core.records.in_force import Record, StatementView
+from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import KEEPER, Sure
 
 

@@ -11,7 +11,7 @@ from boxlore.core.people.person import Person
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.audience import Recipient, To
 from boxlore.core.records.audience_levels import may_see
-from boxlore.core.records.in_force import PersonShown, Record, ScanFile, StatementView
+from boxlore.core.records.item_record import PersonShown, Record, ScanFile, StatementView
 from boxlore.core.records.living import life_of
 from boxlore.core.records.withheld import NOBODY, Withheld, withhold
 from boxlore.core.statements import KEEPER, Said, Source, Sure, read_audience

@@ -26,7 +26,7 @@ from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person, Registry
 from boxlore.core.records.audience import Recipient, To
 from boxlore.core.records.closing_dates import Closing, years_after
-from boxlore.core.records.in_force import PersonShown, Record
+from boxlore.core.records.item_record import PersonShown, Record
 from boxlore.core.records.living import life_of
 from boxlore.core.records.withheld import withhold
 from boxlore.core.statements import Said, Source

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import pytest
 
-from boxlore.core.records.in_force import PersonShown, StatementView
+from boxlore.core.records.item_record import PersonShown, StatementView
 from boxlore.core.records.people_key import centre, key_of, unplaced
 from boxlore.core.statements import KEEPER, Sure
 

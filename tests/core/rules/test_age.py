@@ -5,7 +5,7 @@ import pytest
 from boxlore.core.dates import phrases
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
-from boxlore.core.records.in_force import PersonShown, Record, StatementView
+from boxlore.core.records.item_record import PersonShown, Record, StatementView
 from boxlore.core.rules.age import ages_told
 from boxlore.core.statements import KEEPER, Sure
 

@@ -6,7 +6,7 @@ import pytest
 
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.records.containers import Mark
-from boxlore.core.records.in_force import Conflict, PersonShown, Record, ScanFile, StatementView
+from boxlore.core.records.item_record import Conflict, PersonShown, Record, ScanFile, StatementView
 from boxlore.core.rules.of_record import look_over
 from boxlore.core.statements import KEEPER, Sure
 

@@ -20,7 +20,7 @@ from rdflib import Graph, Namespace
 from boxlore.core.crosswalk.repository import Archive
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.records.audience import To
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.core.rules.of_record import look_over
 from boxlore.core.statements import Kind, Subject
 from boxlore.exports.bag import safe_path

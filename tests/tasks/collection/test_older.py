@@ -22,7 +22,7 @@ from boxlore.core.fields.sittings import RECORDING_WORDS, SHOWN_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.originals.moves import close_up
 from boxlore.core.records.audience import To
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Subject
 from boxlore.exports.rdf import read_triples, record_triples
 from boxlore.store import schema

@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from boxlore.core.crosswalk.archives import authority_form
+from boxlore.core.crosswalk.dublin_core import authority_form
 from boxlore.core.records.audience import To
 from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.tasks.archive.context import closing_of, thing_lines

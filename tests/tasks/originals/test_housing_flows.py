@@ -12,12 +12,12 @@ from pathlib import Path
 import pytest
 from lxml import etree
 
-from boxlore.core.crosswalk.archives import dcterms, oai_dc
+from boxlore.core.crosswalk.dublin_core import dcterms, oai_dc
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.records.audience import To
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.disk.shipped import shipped
-from boxlore.exports.ead_elements import Dialect, Ead2002
+from boxlore.exports.ead_spellings import Dialect, Ead2002
 from boxlore.exports.finding_aid import FindingAid
 from boxlore.tasks.archive.transfer import facts_of
 from boxlore.tasks.collection.marks import find_item

@@ -20,7 +20,7 @@ from PIL import Image, ImageCms
 
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.records.audience import To
-from boxlore.core.records.in_force import ScanFile
+from boxlore.core.records.item_record import ScanFile
 from boxlore.core.statements import Kind, Said, Source, Subject, Sure
 from boxlore.disk import writing
 from boxlore.tasks.collection.marks import find_item

@@ -9,7 +9,7 @@ import pytest
 from boxlore.core.crosswalk import captions
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.records.audience import To
-from boxlore.core.records.in_force import ScanFile
+from boxlore.core.records.item_record import ScanFile
 from boxlore.core.statements import Kind, Said, Source
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import open_collection

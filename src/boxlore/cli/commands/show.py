@@ -5,7 +5,7 @@ import click
 from boxlore.cli import options, output
 from boxlore.core.crosswalk import captions
 from boxlore.core.fields.table import FIELDS
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.tasks.collection.marks import find_items
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records import record_of

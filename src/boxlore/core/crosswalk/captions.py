@@ -13,7 +13,7 @@ import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 
-from boxlore.core.records.in_force import PersonShown, Record, StatementView
+from boxlore.core.records.item_record import PersonShown, Record, StatementView
 from boxlore.core.records.people_key import key_of, unplaced
 from boxlore.core.statements import Said, Sure, fold
 

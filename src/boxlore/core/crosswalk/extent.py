@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from dataclasses import field as starts
 
 from boxlore.core.crosswalk.captions import NATURE
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 
 PLURALS = {"photograph": "photographs", "album page": "album pages", "mounted photograph": "mounted photographs"}
 

@@ -10,8 +10,8 @@ An area is (x, y) of a point or (x, y, width, height) of a rectangle, in 0..1 of
 from collections.abc import Callable, Iterable, Mapping
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.crosswalk.embedding import OUR_REGION, Alt, Bag, Struct, Text, XmpValue, alternative, bag
-from boxlore.core.records.in_force import PersonShown, Record, ScanFile
+from boxlore.core.crosswalk.metadata_values import OUR_REGION, Alt, Bag, Struct, Text, XmpValue, alternative, bag
+from boxlore.core.records.item_record import PersonShown, Record, ScanFile
 
 ROLES = {"named": "named, not shown", "photographer": "photographer"}
 """Role of a person in a record -> the role in the region; people who are shown have none."""

@@ -1,6 +1,6 @@
 """What the files of scans are called in a package: by what never changes, the item's number, the side and the role."""
 
-from boxlore.core.records.in_force import AS_SCANNED, Record, ScanFile
+from boxlore.core.records.item_record import AS_SCANNED, Record, ScanFile
 
 
 def packed_path(record: Record, scan: ScanFile) -> str:

@@ -202,7 +202,7 @@ FIELDS: Fields = Fields(
         _field("paper", "sitting", "Paper", many=True, told=False, audience="keeper", codec=PAPER_WORDS),
     )
 )
-"""Every field that is built in. A new field is one row here (in `core.crosswalk.archives` too if outputs carry it)."""
+"""Every field that is built in. A new field is one row here (and in `crosswalk.dublin_core` if outputs carry it)."""
 
 
 def codec_fields() -> list[str]:

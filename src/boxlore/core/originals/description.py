@@ -5,7 +5,7 @@ The record given must have passed `core.records.audience.Recipient.seen`, which 
 
 from boxlore.core.fields.originals import NOTED_WORDS
 from boxlore.core.fields.table import FIELDS
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 
 PHYSICAL = (("condition", "Condition"), ("attached", "Attached"), ("enclosure", "Enclosure"))
 CUSTODY = (("donor", "Given by"), ("owner", "Owner"), ("lender", "Lent by"))

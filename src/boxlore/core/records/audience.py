@@ -61,7 +61,7 @@ from datetime import date
 from boxlore.core.fields.audiences import AUDIENCE_WORDS
 from boxlore.core.people.person import Person
 from boxlore.core.records.audience_levels import To, may_see
-from boxlore.core.records.in_force import Conflict, PersonShown, Record, ScanFile, StatementView, every_told
+from boxlore.core.records.item_record import Conflict, PersonShown, Record, ScanFile, StatementView, every_told
 from boxlore.core.records.withheld import NOBODY, Withheld
 from boxlore.core.statements import Said, Source, Statement, Subject
 

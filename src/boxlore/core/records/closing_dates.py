@@ -16,7 +16,7 @@ from boxlore.core.fields.audiences import AUDIENCE_WORDS
 from boxlore.core.people.person import Person
 from boxlore.core.records.audience import Naming, Recipient
 from boxlore.core.records.audience_levels import closed_until
-from boxlore.core.records.in_force import Record, every_told
+from boxlore.core.records.item_record import Record, every_told
 from boxlore.core.records.living import Life
 
 

@@ -1,230 +1,252 @@
-"""The record in force as a value: what outputs, rules and screens read of one item.
+"""The record in force: what all statements about one item come to, with every disagreement left visible.
 
-`core.records.building` makes it of all statements about the item, and opens with how.
+Theory of operation
+===================
+
+The problem. One photograph is told about by several people over years. The aunt says 1931, the back of the print says
+“suvi 1932”, the keeper notes 1930 from a document. An output needs one date; yet nobody's words may be lost, and
+nobody may be overruled without a trace.
+
+The idea. The log (`boxlore.store.log`) gives every statement that is in force; `build` sorts them, field by field,
+into a `Record`:
+
+- A field that gathers (people, stories, keywords) keeps all its statements, in the order of the log.
+- A field that holds one value has all its statements too, but in an order: the first is *the* value, the others stand
+  behind it and are shown as what was also said. `_rank` is that order. It asks, one after the other:
+
+      1. Has the keeper settled the question by choosing this statement?
+      2. How sure was the source?                            sure > likely > guess
+      3. How near to the event is it?                        what is written on the print > a document >
+                                                             a narrator > the keeper > a file
+      4. Which is the later in the log?
+
+- “Asked, and not known” is remembered (`not_known`), so that nobody is asked twice; it is never a value.
+- Statements that cannot all be so (two dates that do not meet, two people at one marker) make a `Conflict`. The order
+  above decides what outputs say meanwhile; the conflict stays until the keeper has weighed those very statements.
+- A reading goes with its statement only if an output may rest on it: it asks nothing, or the keeper has confirmed it.
+
+What always holds:
+
+1. A record is computed and never stored: from the same log comes the same record.
+2. No statement in force is missing from its record, however the order turns out.
+3. The order is total: two statements never tie, as no two have the same id.
+4. A settlement silences only the conflict of statements it has weighed. A statement told later opens it again.
+5. A record says everything to its keeper. An output takes only what `records.audience.Recipient.seen` has given.
+
+An example. TRA-0014, haymaking near Kärdla:
+
+    s1   date   “about 1935”   Leida, likely          sure 2, nearness 2
+    s2   date   “suvi 1932”    on the back, sure      sure 3, nearness 4
+    s3   date   “1931”         Leida, sure            sure 3, nearness 2
+    s4   story  “Father had borrowed the horse.”      gathers
+
+The date's order is s2, s3, s1: s2 and s3 are equally sure, and what is written on the print is nearer to the day.
+1932 and 1931 do not meet, so they are a conflict. If the keeper settles it by choosing s3, the order is s3, s2, s1 and
+the conflict is gone. If Con says “1929” at the next sitting, a conflict is there again, between s5 and the others.
 """
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
-from dataclasses import field as starts
+from dataclasses import replace
 
-from boxlore.core.dates.edtf_values import Edtf
-from boxlore.core.dates.reading import DateReading
-from boxlore.core.people.reference import PersonRef
-from boxlore.core.places.reading import Place, PlaceReading
+from boxlore.core.fields.originals import SIZE_WORDS
+from boxlore.core.fields.pictures import ROW_WORDS
+from boxlore.core.fields.table import FIELDS
+from boxlore.core.people.person import Person
 from boxlore.core.records.containers import Mark
-from boxlore.core.statements import Reading, ReadingValue, Source, Statement, Sure
+from boxlore.core.records.item_record import Conflict, MarkerRows, Material, PersonShown, Record, StatementView
+from boxlore.core.statements import NEARNESS, SURENESS, Reading, Statement, Sure
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class StatementView:
-    """A statement with its usable reading: words, who said them, and what they were read as.
+def build(material: Material, people: Mapping[str, Person], said_by: Mapping[str, str]) -> Record:
+    """The record in force. `people` by id; `said_by` names the person behind a narrator's id."""
+    rows = material.statements
+    by_field, not_known = _gather(rows, material.chosen, said_by)
+    plain = {statement.field: statement.words for statement, _ in rows}
+    places = _places(rows) if "row" in plain else {}
+    shown = _people(material, by_field, people, said_by, places)
+    times = [statement.recorded_at for statement, _ in rows]
+    times += [statement.recorded_at for marker in material.markers for statement, _ in marker.statements]
+    return Record(
+        id=material.id,
+        number=material.number,
+        kind=plain.get("kind", "print"),
+        mark=Mark(tuple(material.path), material.position) if material.path else None,
+        found_in=plain.get("found_in", ""),
+        size_mm=size.sides if (size := SIZE_WORDS.or_none(plain.get("size", ""))) else (),
+        scans=tuple(material.scans),
+        told=by_field,
+        people=shown,
+        related=tuple(material.related),
+        conflicts=tuple(_conflicts(material, by_field, said_by)),
+        not_known=frozenset(not_known),
+        unnamed=_unnamed(material.markers, shown) if material.markers else (),
+        nameless=_nameless(rows, places) if places else (),
+        audiences=tuple(statement.words for statement, _ in rows if statement.field == "audience")
+        if "audience" in plain
+        else (),
+        changed_at=max(times, default=""),
+    )
 
-    `value` is a `DateReading`, `PlaceReading`, `PersonRef` (of a person or an event) or `Consent`, None where there is
-    none that may be used; `date`, `place` and `meant` ask it for one of them. `asks` is true where there is a reading
-    that may not be used.
+
+def told_of(statement: Statement, reading: Reading | None, said_by: Mapping[str, str]) -> StatementView:
+    """One statement as outputs see it."""
+    value = reading.usable_value if reading is not None else None
+    return StatementView(
+        statement=statement.id,
+        field=statement.field,
+        words=statement.words,
+        language=statement.language,
+        source=statement.source,
+        said_by=said_by.get(statement.source.ref, ""),
+        sure=statement.sure,
+        audience=statement.audience,
+        recorded_at=statement.recorded_at,
+        sitting=statement.sitting,
+        moment=statement.moment,
+        value=value,
+        asks=reading is not None and value is None,
+    )
+
+
+def _rank(view: StatementView, chosen: str) -> tuple[bool, int, int, str, str]:
+    return (
+        view.statement == chosen,
+        SURENESS[view.sure],
+        NEARNESS[view.source.said],
+        view.recorded_at,
+        view.statement,
+    )
+
+
+def _gather(
+    rows: Iterable[tuple[Statement, Reading | None]], chosen: Mapping[str, str], said_by: Mapping[str, str]
+) -> tuple[dict[str, tuple[StatementView, ...]], set[str]]:
+    by_field: dict[str, list[StatementView]] = {}
+    asked: set[str] = set()
+    for statement, reading in rows:
+        if not FIELDS[statement.field].told:
+            continue
+        if statement.sure is Sure.NOT_KNOWN:
+            asked.add(statement.field)
+        else:
+            by_field.setdefault(statement.field, []).append(told_of(statement, reading, said_by))
+    for name, views in by_field.items():
+        if len(views) > 1 and not FIELDS[name].many:
+            views.sort(key=lambda view: _rank(view, chosen.get(view.field, "")), reverse=True)
+    return {name: tuple(views) for name, views in by_field.items()}, asked - set(by_field)
+
+
+def _people(
+    material: Material,
+    by_field: Mapping[str, tuple[StatementView, ...]],
+    people: Mapping[str, Person],
+    said_by: Mapping[str, str],
+    places: Mapping[str, tuple[str, int]],
+) -> tuple[PersonShown, ...]:
+    """Markers first, in the order of their numbers; then those told without one. Nobody twice in a role."""
+    people_shown: list[PersonShown] = []
+    roles = [role for role in ("person", "named", "photographer") if role in by_field]
+    if not roles and not material.markers:
+        return ()
+    for marker in sorted(material.markers, key=lambda marker: marker.number):
+        names, _ = _gather(marker.statements, {}, said_by)
+        ranked = sorted(names.get("person", ()), key=lambda view: _rank(view, ""), reverse=True)
+        for view in ranked[:1]:
+            people_shown.append(_shown(view, "person", people, marker))
+    seen = {(shown.role, shown.person or shown.name) for shown in people_shown}
+    for role in roles:
+        for view in by_field[role]:
+            row, position = places.get(view.statement, ("", 0))
+            shown = replace(_shown(view, role, people, None), row=row, position=position)
+            if (role, shown.person or shown.name) not in seen:
+                seen.add((role, shown.person or shown.name))
+                people_shown.append(shown)
+    return tuple(people_shown)
+
+
+def _places(rows: Iterable[tuple[Statement, Reading | None]]) -> dict[str, tuple[str, int]]:
+    """The row and position of each statement about a person; one that corrects another takes its place."""
+    place_of: dict[str, tuple[str, int]] = {}
+    for statement, _ in rows:
+        if statement.field == "row":
+            place = ROW_WORDS.or_none(statement.words)
+            if place is not None:
+                place_of[place.statement] = (place.row, place.position)
+    for statement, _ in rows:
+        if statement.replaces in place_of and statement.id not in place_of:
+            place_of[statement.id] = place_of[statement.replaces]
+    return place_of
+
+
+def _unnamed(
+    markers: Iterable[MarkerRows], shown: Iterable[PersonShown]
+) -> tuple[tuple[str, int, tuple[float, ...]], ...]:
+    named = {(person.scan, person.number) for person in shown}
+    return tuple(
+        (marker.scan, marker.number, marker.area) for marker in markers if (marker.scan, marker.number) not in named
+    )
+
+
+def _nameless(
+    rows: Iterable[tuple[Statement, Reading | None]], places: Mapping[str, tuple[str, int]]
+) -> tuple[tuple[str, int], ...]:
+    unknown = [
+        statement.id for statement, _ in rows if statement.field == "person" and statement.sure is Sure.NOT_KNOWN
+    ]
+    return tuple(places[ident] for ident in unknown if ident in places)
+
+
+def _shown(view: StatementView, role: str, people: Mapping[str, Person], marker: MarkerRows | None) -> PersonShown:
+    person = people.get(view.meant)
+    return PersonShown(
+        told=view,
+        role=role,
+        name=person.name if person else view.words,
+        person=person.id if person else "",
+        scan=marker.scan if marker else "",
+        area=marker.area if marker else (),
+        number=marker.number if marker else 0,
+    )
+
+
+def _conflicts(
+    material: Material, by_field: Mapping[str, tuple[StatementView, ...]], said_by: Mapping[str, str]
+) -> Iterable[Conflict]:
+    dates = [view for view in by_field.get("date", ()) if view.date and view.date.edtf]
+    if apart := _disjoint(_still_open(dates, material), material.settled):
+        yield Conflict("date", apart, "these dates cannot both be so")
+    for marker in material.markers:
+        names = _gather(marker.statements, {}, said_by)[0].get("person", ())
+        open_names = _still_open(names, material)
+        if len({view.meant or view.words for view in open_names}) > 1 and _any_unweighed(open_names, material.settled):
+            yield Conflict("person", tuple(open_names), f"marker {marker.number} is said to be different people")
+
+
+def _still_open(views: Sequence[StatementView], material: Material) -> list[StatementView]:
+    """Without the statements that the keeper has weighed and passed over for one of the others.
+
+    Where the keeper's word was “both” or “doubtful”, nothing is passed over.
     """
-
-    statement: str
-    field: str
-    words: str
-    language: str
-    source: Source
-    said_by: str
-    sure: Sure
-    audience: str
-    recorded_at: str
-    sitting: str = ""
-    moment: int | None = None
-    value: ReadingValue | None = None
-    asks: bool = False
-
-    @property
-    def date(self) -> DateReading | None:
-        """The date that the words were read as, or None."""
-        return self.value if isinstance(self.value, DateReading) else None
-
-    @property
-    def place(self) -> PlaceReading | None:
-        """The place that the words were read as, or None."""
-        return self.value if isinstance(self.value, PlaceReading) else None
-
-    @property
-    def meant(self) -> str:
-        """The id of the person or event that the words mean, or an empty string."""
-        return self.value.id if isinstance(self.value, PersonRef) else ""
+    chosen = {view.statement for view in views} & set(material.chosen.values())
+    passed_over = material.settled - chosen if chosen else frozenset()
+    return [view for view in views if view.statement not in passed_over]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class PersonShown:
-    """One person of an item. `role` is person (in the picture), named (not in it) or photographer.
-
-    `name` is the registry's form where the person is known, else the words told. `area` is x, y or
-    x, y, w, h in 0..1 of the stored picture of `scan`; `number` the marker's number on it, or 0.
-    """
-
-    told: StatementView
-    name: str
-    role: str = "person"
-    person: str = ""
-    scan: str = ""
-    area: tuple[float, ...] = ()
-    number: int = 0
-    row: str = ""
-    position: int = 0
-    """Without a marker: the row (front, back, …; empty for the only one); from the left, from 1."""
-
-    @property
-    def unsure(self) -> bool:
-        return self.told.sure is not Sure.SURE
+def _any_unweighed(views: Iterable[StatementView], settled: frozenset[str]) -> bool:
+    return any(view.statement not in settled for view in views)
 
 
-AS_SCANNED, ALTERED = "as-scanned", "altered"
-"""The roles of a scan. An altered version is coloured or retouched: no output may pass it off as the original."""
+def _disjoint(dates: Sequence[StatementView], settled: frozenset[str]) -> tuple[StatementView, ...]:
+    """The first two dates that do not meet and that the keeper has not weighed against each other, or nothing."""
+    for index, first in enumerate(dates):
+        for second in dates[index + 1 :]:
+            apart = _before(first, second) or _before(second, first)
+            if apart and _any_unweighed((first, second), settled):
+                return (first, second)
+    return ()
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class ScanFile:
-    """An image file of one side of an item. `path` is relative to the collection, with slashes.
-
-    `width` and `height` in pixels as stored, `ppi` in pixels an inch or 0, `area` the part that shows
-    this item (x, y, w, h in 0..1; empty for the whole), `embedded` the text found in the file.
-    """
-
-    id: str
-    path: str
-    sha256: str
-    bytes: int
-    width: int
-    height: int
-    media_type: str
-    side: str = "recto"
-    role: str = AS_SCANNED
-    ppi: float = 0
-    area: tuple[float, ...] = ()
-    embedded: str = ""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Related:
-    """A relation to another item: its kind (`same_picture`, `attached_to`, …), its number, our end."""
-
-    kind: str
-    number: str
-    reverse: bool = False
-
-
-@dataclass(frozen=True, slots=True)
-class Conflict:
-    """Statements about one thing that cannot all be so."""
-
-    field: str
-    told: tuple[StatementView, ...]
-    why: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Record:
-    """One item. `told` maps a field to its statements: the one in force first, then the others."""
-
-    id: str
-    number: str
-    kind: str = "print"
-    mark: Mark | None = None
-    found_in: str = ""
-    size_mm: tuple[float, ...] = ()
-    scans: tuple[ScanFile, ...] = ()
-    told: Mapping[str, tuple[StatementView, ...]] = starts(default_factory=dict)
-    people: tuple[PersonShown, ...] = ()
-    related: tuple[Related, ...] = ()
-    conflicts: tuple[Conflict, ...] = ()
-    not_known: frozenset[str] = frozenset()
-    unnamed: tuple[tuple[str, int, tuple[float, ...]], ...] = ()
-    """Markers that nobody is named at: the scan, the number, the area."""
-    nameless: tuple[tuple[str, int], ...] = ()
-    """Rows and positions where someone stands whom nobody knows."""
-    audiences: tuple[str, ...] = ()
-    """Who may see the item at all (`family`), or one field of it (`story=family`), by the keeper's word."""
-    changed_at: str = ""
-    withheld: int = 0
-    """How many statements the audience may not see; `core.records.audience.Recipient.seen` counts them."""
-    closed_scans: bool = False
-    """Whether the scans themselves may not go to this audience."""
-
-    def first(self, name: str) -> StatementView | None:
-        """The statement in force of a field, or None."""
-        rows = self.told.get(name, ())
-        return rows[0] if rows else None
-
-    def words(self, name: str) -> str:
-        """The words in force of a field, or an empty string."""
-        first = self.first(name)
-        return first.words if first else ""
-
-    def all(self, name: str) -> tuple[StatementView, ...]:
-        """Every statement of a field in the order of the record."""
-        return self.told.get(name, ())
-
-    @property
-    def date(self) -> Edtf | None:
-        """The date in force, or None."""
-        first = self.first("date")
-        return first.date.edtf if first and first.date else None
-
-    @property
-    def edtf(self) -> str:
-        """The date in force as EDTF text, or an empty string."""
-        date = self.date
-        return date.text if date else ""
-
-    @property
-    def date_display(self) -> str:
-        """The date in force as DACS displays it; `undated` where nothing is known."""
-        first = self.first("date")
-        shown = first.date.display if first and first.date else ""
-        return shown or (first.words if first else "undated")
-
-    @property
-    def place(self) -> Place | None:
-        """The place in force, the likeliest if there are choices, or None."""
-        first = self.first("place")
-        return first.place.best if first and first.place else None
-
-    def shown(self, role: str = "person") -> tuple[PersonShown, ...]:
-        """The people with that role, in the order of the record."""
-        return tuple(shown for shown in self.people if shown.role == role)
-
-
-def every_told(record: Record) -> Iterable[StatementView]:
-    """Every statement that a record rests on, each once: its fields, its people, the sides of its conflicts."""
-    views = {view.statement: view for rows in record.told.values() for view in rows}
-    views |= {shown.told.statement: shown.told for shown in record.people}
-    views |= {view.statement: view for conflict in record.conflicts for view in conflict.told}
-    return views.values()
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class MarkerRows:
-    """A numbered point or box on a scan with the statements about it."""
-
-    id: str
-    scan: str
-    number: int
-    area: tuple[float, ...]
-    statements: Sequence[tuple[Statement, Reading | None]] = ()
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Material:
-    """Everything in force that a record is made from. `chosen` maps a field to the settled statement's id."""
-
-    id: str
-    number: str
-    statements: Sequence[tuple[Statement, Reading | None]]
-    scans: Sequence[ScanFile] = ()
-    markers: Sequence[MarkerRows] = ()
-    path: Sequence[tuple[str, str]] = ()
-    position: int = 0
-    related: Sequence[Related] = ()
-    chosen: Mapping[str, str] = starts(default_factory=dict)
-    settled: frozenset[str] = frozenset()
-    """Ids of statements that a settlement has weighed: they make no conflict any more."""
+def _before(first: StatementView, second: StatementView) -> bool:
+    latest = first.date.latest if first.date else None
+    earliest = second.date.earliest if second.date else None
+    return latest is not None and earliest is not None and latest < earliest

@@ -11,7 +11,7 @@ from itertools import pairwise
 from statistics import median
 
 from boxlore.core.people.positions import ORDER, row_words
-from boxlore.core.records.in_force import PersonShown
+from boxlore.core.records.item_record import PersonShown
 
 DEEP = 0.8
 """A row begins this many heads below the last."""

@@ -22,7 +22,7 @@ from boxlore.core.dates.calendars import to_number
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.people.person import Person
-from boxlore.core.records.in_force import Record, StatementView
+from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import fold
 
 _WORDS = (

@@ -11,7 +11,7 @@ from boxlore.core.dates.lifetime import Comparison
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.people.person import Person
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.core.rules.age import ages_told
 
 People = Mapping[str, Person]

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Iterator
 
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.places.reading import distance_km
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 
 FAR_KM = 300
 """In km: about a day's journey by rail. Places nearer than that raise no question (common practice, no source)."""

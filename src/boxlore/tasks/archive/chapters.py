@@ -7,7 +7,7 @@ or whose scans are closed, stands by its number alone; words that hold a withhel
 from collections.abc import Iterator
 from pathlib import Path
 
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.core.sitting.time_log import Recording
 from boxlore.exports.webvtt import write_chapters
 from boxlore.tasks.collection.opening import Collection

@@ -3,15 +3,15 @@
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 
-from boxlore.core.crosswalk.archives import CollectionFacts
+from boxlore.core.crosswalk.dublin_core import CollectionFacts
 from boxlore.core.crosswalk.repository import NOT_SAID, Archive
 from boxlore.core.fields.originals import Kept
 from boxlore.core.fields.sittings import RECORDING_WORDS, SHOWN_WORDS, recording_in, shown_in
 from boxlore.core.fields.table import FIELDS
-from boxlore.core.records.building import told_of
 from boxlore.core.records.closing_dates import Closing
 from boxlore.core.records.containers import Mark
-from boxlore.core.records.in_force import Record, StatementView
+from boxlore.core.records.in_force import told_of
+from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import Kind, Statement, Subject, Sure
 from boxlore.exports.rdf import person_triples, subject_triples
 from boxlore.tasks.collection.opening import Collection

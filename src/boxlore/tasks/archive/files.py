@@ -10,16 +10,16 @@ from pathlib import Path
 from typing import BinaryIO
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.crosswalk.archives import CollectionFacts, access_words
+from boxlore.core.crosswalk.dublin_core import CollectionFacts, access_words
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.crosswalk.repository import Archive
 from boxlore.core.crosswalk.scan_names import packed_path
 from boxlore.core.findings import Finding, Severity
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind
 from boxlore.disk.shipped import shipped
 from boxlore.exports.dublin_core import FULL, SIMPLE, Flavour, write_records
-from boxlore.exports.ead_elements import EAD3, EAD2002, Dialect
+from boxlore.exports.ead_spellings import EAD3, EAD2002, Dialect
 from boxlore.exports.finding_aid import FindingAid
 from boxlore.exports.inventory import as_csv, inventory_rows
 from boxlore.exports.rdf import MOST_FOR_TURTLE, write_triples

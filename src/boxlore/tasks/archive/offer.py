@@ -16,7 +16,7 @@ from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.records.audience import To
 from boxlore.core.records.containers import looks_like_number
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.disk.pictures import make_jpeg
 from boxlore.disk.writing import write_whole

@@ -18,7 +18,7 @@ from boxlore.core.fields.originals import KEPT_WORDS, NUMBER_WORDS, Kept
 from boxlore.core.fields.pictures import FILE_WORDS, LINK_WORDS, SHOWS_WORDS, FileFacts, Link
 from boxlore.core.fields.sittings import RECORDING_WORDS, SHOWN_WORDS
 from boxlore.core.fields.table import FIELDS
-from boxlore.core.records.in_force import AS_SCANNED
+from boxlore.core.records.item_record import AS_SCANNED
 from boxlore.core.records.readings import read_value
 from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, read_source
 from boxlore.disk.fixity import sha256_of

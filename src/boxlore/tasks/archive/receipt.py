@@ -12,7 +12,7 @@ from pathlib import Path
 from boxlore.core.crosswalk import captions
 from boxlore.core.errors import WrongUse
 from boxlore.core.records.containers import looks_like_number
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.exports.inventory import safe_cell
 from boxlore.tasks.collection.opening import Act, Collection

@@ -11,9 +11,9 @@ from dataclasses import dataclass
 from dataclasses import field as starts
 from pathlib import Path
 
-from boxlore.core.crosswalk.archives import ROWS, CollectionFacts
+from boxlore.core.crosswalk.dublin_core import ROWS, CollectionFacts
 from boxlore.core.errors import CouldNot
-from boxlore.core.records.in_force import Record, every_told
+from boxlore.core.records.item_record import Record, every_told
 from boxlore.tasks.collection.opening import Collection
 
 STATE = "metadata/state.csv"

@@ -1,4 +1,4 @@
-"""Records for outputs: from the store to `core.records.in_force.Record`, seen as one audience may see it."""
+"""Records for outputs: from the store to `core.records.item_record.Record`, seen as one audience may see it."""
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
@@ -12,8 +12,8 @@ from boxlore.core.people.latest_birth import Pictured, latest_births
 from boxlore.core.people.person import Registry, build_registry
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.audience import Recipient, To
-from boxlore.core.records.building import build
-from boxlore.core.records.in_force import Material, Record
+from boxlore.core.records.in_force import build
+from boxlore.core.records.item_record import Material, Record
 from boxlore.core.records.living import Life, life_of
 from boxlore.core.records.withheld import Withheld, withhold
 from boxlore.core.rules.kin import Wedding

@@ -13,7 +13,7 @@ from boxlore.core.originals.condition import ConditionNoted, condition_findings
 from boxlore.core.originals.housing import Housed, container_findings, housing_findings
 from boxlore.core.originals.scan_quality import ScanFacts, largest_print, scan_findings, verso_missing
 from boxlore.core.records.containers import Container
-from boxlore.core.records.in_force import AS_SCANNED, Record, ScanFile
+from boxlore.core.records.item_record import AS_SCANNED, Record, ScanFile
 from boxlore.core.statements import Kind, Said, Subject
 from boxlore.disk.pictures import read_pixel_format
 from boxlore.tasks.collection.opening import Collection

@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.originals import NOTED_WORDS, SIZE_WORDS, SizeMm
 from boxlore.core.originals.condition import ConditionNoted, condition_findings, hazards
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Said
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records import record_of

@@ -13,11 +13,11 @@ from itertools import islice
 from pathlib import Path
 from typing import BinaryIO
 
-from boxlore.core.crosswalk.copies import CaptionContext, embedding_of
-from boxlore.core.crosswalk.embedding import Embedding
+from boxlore.core.crosswalk.metadata_values import Embedding
+from boxlore.core.crosswalk.xmp_and_iim import CaptionContext, embedding_of
 from boxlore.core.errors import BoxloreError, ByteFault, CouldNot, WrongUse
 from boxlore.core.records.audience import To
-from boxlore.core.records.in_force import AS_SCANNED, Record, ScanFile
+from boxlore.core.records.item_record import AS_SCANNED, Record, ScanFile
 from boxlore.disk.fixity import sha256_of
 from boxlore.disk.pictures import make_upright_jpeg
 from boxlore.disk.writing import could_not, replacing, write_pieces, write_whole

@@ -14,7 +14,7 @@ from pathlib import Path
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.findings import Finding
 from boxlore.core.records.audience import To
-from boxlore.core.records.in_force import Record, ScanFile
+from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.disk.pictures import make_jpeg
 from boxlore.sheets.figure import front_of, jpeg_size
 from boxlore.sheets.pages import PageSide, Site, make_pages

@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
-from boxlore.core.crosswalk.embedding import Embedding
+from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import BoxloreError, ByteFault, CouldNot
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.records.audience import To

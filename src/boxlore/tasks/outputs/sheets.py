@@ -14,7 +14,7 @@ from boxlore.core.crosswalk.captions import Style
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.findings import Finding
 from boxlore.core.records.audience import To
-from boxlore.core.records.in_force import Record, ScanFile
+from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.disk.pictures import make_jpeg
 from boxlore.disk.writing import write_whole
 from boxlore.sheets.album import make_sheet

@@ -18,7 +18,7 @@ from boxlore.core.people.kin import Kin, Kinship, table
 from boxlore.core.people.person import Person
 from boxlore.core.people.positions import Placed, note_of, read_placed, write_placed
 from boxlore.core.people.reference import id_meant
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.core.records.living import Life
 from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, fold, read_audience
 from boxlore.store.values import Change

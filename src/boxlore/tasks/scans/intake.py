@@ -25,7 +25,7 @@ from boxlore.core.fields.pictures import (
 )
 from boxlore.core.fields.points import Area
 from boxlore.core.records.containers import number_text
-from boxlore.core.records.in_force import AS_SCANNED
+from boxlore.core.records.item_record import AS_SCANNED
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Subject
 from boxlore.disk.fixity import sha256_of
 from boxlore.disk.pictures import read_header

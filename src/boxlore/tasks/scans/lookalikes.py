@@ -11,7 +11,7 @@ from itertools import combinations
 
 from boxlore.core.errors import BoxloreError
 from boxlore.core.fields.pictures import LOOKS_WORDS
-from boxlore.core.records.in_force import AS_SCANNED, Record
+from boxlore.core.records.item_record import AS_SCANNED, Record
 from boxlore.core.statements import Kind, Subject
 from boxlore.disk.pictures import bits_apart, looks_hash
 from boxlore.tasks.collection.opening import Collection

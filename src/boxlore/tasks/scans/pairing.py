@@ -10,7 +10,7 @@ from pathlib import Path
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.originals import SIZE_WORDS
-from boxlore.core.records.in_force import ALTERED, AS_SCANNED
+from boxlore.core.records.item_record import ALTERED, AS_SCANNED
 
 RECTO, VERSO = "recto", "verso"
 

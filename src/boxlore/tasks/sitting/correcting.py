@@ -1,7 +1,7 @@
 """Changing, within a sitting, what was told before: who may see it, how sure it is, and which of several holds."""
 
 from boxlore.core.fields.language import language_tag
-from boxlore.core.records.in_force import Record, StatementView
+from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import Kind, Subject, Sure
 from boxlore.store.values import Settlement
 from boxlore.tasks.sitting.session import Sitting

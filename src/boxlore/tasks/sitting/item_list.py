@@ -10,8 +10,8 @@ from collections import OrderedDict
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
-from boxlore.core.records.building import build
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.in_force import build
+from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Statement
 from boxlore.tasks.collection.opening import Collection
 

@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.pictures import LINK_WORDS, Link
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Statement, Subject, fold
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Act

@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot
-from boxlore.core.records.in_force import ScanFile
+from boxlore.core.records.item_record import ScanFile
 from boxlore.tasks.collection.opening import Collection
 
 KEEP = 24

@@ -50,7 +50,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.sittings import SHOWN_WORDS, ShownAt
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.reference import id_meant
-from boxlore.core.records.in_force import Record, ScanFile, StatementView
+from boxlore.core.records.item_record import Record, ScanFile, StatementView
 from boxlore.core.rules.of_record import look_over
 from boxlore.core.sitting.stages import Stage, Step, move
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Statement, Subject, Sure, fold

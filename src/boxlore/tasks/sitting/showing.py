@@ -13,7 +13,7 @@ from dataclasses import dataclass, field, replace
 from boxlore.core.crosswalk.captions import caption
 from boxlore.core.errors import CouldNot
 from boxlore.core.records.audience import To
-from boxlore.core.records.in_force import ALTERED, Record, ScanFile
+from boxlore.core.records.item_record import ALTERED, Record, ScanFile
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records import seen_by
 from boxlore.tasks.telling.markers import Marked

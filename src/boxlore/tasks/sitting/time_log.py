@@ -16,8 +16,8 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.sittings import CLOSED_WORDS, Passage, shown_in
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.audience import Recipient, To
-from boxlore.core.records.building import told_of
-from boxlore.core.records.in_force import Record, StatementView
+from boxlore.core.records.in_force import told_of
+from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.sitting.time_log import Out, Recording, clock_of, heard_in, is_closed, outs, within
 from boxlore.core.statements import Kind, Said, Subject
 from boxlore.disk.writing import write_whole

@@ -13,7 +13,7 @@ from boxlore.core.people.person import Person
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.places.own import read_own
 from boxlore.core.places.reading import Place, PlaceReading, full_name
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Reading, Subject, fold
 from boxlore.gazetteer.opening import Gazetteer, open_gazetteer
 from boxlore.tasks.collection.opening import Collection

@@ -12,7 +12,7 @@ from textual.app import App, ComposeResult
 from textual.screen import Screen
 
 from boxlore.core.errors import BoxloreError
-from boxlore.core.records.in_force import Record, ScanFile
+from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.core.records.markers import part_of
 from boxlore.tasks.sitting.preview import NO_PICTURE, Glimpse, Glimpses
 from boxlore.tasks.sitting.session import Sitting

@@ -5,7 +5,7 @@ prompt, then keeps the prompt's words, then moves the focus at once. So no word 
 """
 
 from boxlore.core.errors import BoxloreError
-from boxlore.core.records.in_force import StatementView
+from boxlore.core.records.item_record import StatementView
 from boxlore.core.statements import Sure
 from boxlore.tasks.sitting import correcting
 from boxlore.tasks.sitting.linking import RELATIONS, SAME, relate, same_as

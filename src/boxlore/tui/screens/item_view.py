@@ -12,7 +12,7 @@ from textual.screen import Screen
 from textual.timer import Timer
 
 from boxlore.core.errors import BoxloreError
-from boxlore.core.records.in_force import Record, ScanFile
+from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.tasks.sitting.course import SUGGESTED_MINUTES, consent_due, due_words
 from boxlore.tasks.sitting.item_list import Listing
 from boxlore.tasks.sitting.linking import related_lines

@@ -12,7 +12,7 @@ from textual.app import App
 from boxlore.core.errors import BoxloreError
 from boxlore.core.people.consent import Capacity
 from boxlore.core.people.person import Person
-from boxlore.core.records.in_force import Record
+from boxlore.core.records.item_record import Record
 from boxlore.core.sitting.stages import Stage, Step
 from boxlore.core.sitting.time_log import clock_of, moment_of
 from boxlore.tasks.sitting import course

@@ -7,7 +7,7 @@ from textual.screen import Screen
 
 from boxlore.core.errors import BoxloreError
 from boxlore.core.fields.table import FIELDS
-from boxlore.core.records.in_force import Record, StatementView
+from boxlore.core.records.item_record import Record, StatementView
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.sitting import correcting
 from boxlore.tasks.sitting.session import AUDIENCES, Sitting

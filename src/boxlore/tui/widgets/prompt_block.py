@@ -7,7 +7,7 @@ from textual.containers import Vertical
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.places.reading import PlaceReading
-from boxlore.core.records.in_force import Record, StatementView
+from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import Said, Sure
 from boxlore.tasks.sitting.prompts import Prompt
 from boxlore.tasks.telling.understanding import Understood

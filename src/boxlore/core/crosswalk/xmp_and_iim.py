@@ -10,11 +10,11 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.crosswalk.embedding import Alt, Bag, Embedding, Seq, Struct, Text, XmpValue, alternative, bag
+from boxlore.core.crosswalk.metadata_values import Alt, Bag, Embedding, Seq, Struct, Text, XmpValue, alternative, bag
 from boxlore.core.crosswalk.regions import faces, regions
 from boxlore.core.dates.edtf_values import plain_iso
 from boxlore.core.places.reading import Place
-from boxlore.core.records.in_force import ALTERED, Record, ScanFile, StatementView
+from boxlore.core.records.item_record import ALTERED, Record, ScanFile, StatementView
 from boxlore.core.statements import Sure
 
 SOURCE_TYPES = {

@@ -8,14 +8,14 @@ from typing import Any
 import pycountry
 import pytest
 
-from boxlore.core.crosswalk import copies as crosswalk
-from boxlore.core.crosswalk.copies import CaptionContext, embedding_of
-from boxlore.core.crosswalk.embedding import Alt, Bag, Embedding, Seq, Struct, Text
+from boxlore.core.crosswalk import xmp_and_iim as crosswalk
+from boxlore.core.crosswalk.metadata_values import Alt, Bag, Embedding, Seq, Struct, Text
+from boxlore.core.crosswalk.xmp_and_iim import CaptionContext, embedding_of
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import Place, PlaceReading
-from boxlore.core.records.building import build
-from boxlore.core.records.in_force import Material, Record, ScanFile
+from boxlore.core.records.in_force import build
+from boxlore.core.records.item_record import Material, Record, ScanFile
 from boxlore.core.statements import KEEPER, Kind, Reading, ReadingValue, Said, Statement, Subject, Sure
 from boxlore.core.statements import Source as SaidBy
 

@@ -9,12 +9,12 @@ from typing import Any
 
 from lxml import etree
 
-from boxlore.core.crosswalk.archives import CollectionFacts, authority_form, process_term, size_words
 from boxlore.core.crosswalk.captions import NATURE
+from boxlore.core.crosswalk.dublin_core import CollectionFacts, authority_form, process_term, size_words
 from boxlore.core.crosswalk.extent import Extent, plural
 from boxlore.core.dates.edtf_values import plain_iso
 from boxlore.core.places.reading import full_name
-from boxlore.core.records.in_force import PersonShown, Record
+from boxlore.core.records.item_record import PersonShown, Record
 from boxlore.exports.markup import clean
 
 RELATORS = {"person": "depicted", "named": "named, not shown", "photographer": "photographer"}

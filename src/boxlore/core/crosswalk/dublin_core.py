@@ -13,16 +13,16 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.crosswalk.copies import inventory_number
 from boxlore.core.crosswalk.repository import NOT_SAID, Archive
 from boxlore.core.crosswalk.scan_names import packed_path
+from boxlore.core.crosswalk.xmp_and_iim import inventory_number
 from boxlore.core.dates.edtf_values import iso_range, plain_iso
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.originals.description import custody_lines, physical_lines
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import dcmi_box, dcmi_point, full_name
 from boxlore.core.records.closing_dates import Closure
-from boxlore.core.records.in_force import PersonShown, Record
+from boxlore.core.records.item_record import PersonShown, Record
 from boxlore.core.statements import Said, Sure
 
 CNE = "http://rightsstatements.org/vocab/CNE/1.0/"

@@ -8,8 +8,8 @@ import pytest
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
 from boxlore.core.people.reference import PersonRef
-from boxlore.core.records.building import build
-from boxlore.core.records.in_force import MarkerRows, Material, Record
+from boxlore.core.records.in_force import build
+from boxlore.core.records.item_record import MarkerRows, Material, Record
 from boxlore.core.statements import KEEPER, Kind, Reading, Said, Source, Statement, Subject, Sure
 
 INSCRIPTION, NARRATOR = Source(Said.INSCRIPTION, "verso"), Source(Said.NARRATOR, "leida")

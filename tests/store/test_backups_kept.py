@@ -4,7 +4,7 @@ from datetime import UTC, date, datetime, timedelta
 
 import pytest
 
-from boxlore.store.rolling import Rolled, to_drop
+from boxlore.store.backups_kept import Rolled, to_drop
 
 NOW = datetime(2026, 11, 25, 12, 0, tzinfo=UTC)
 """A Wednesday (ISO 8601: day 3 of week 48)."""

@@ -1,0 +1,230 @@
+"""The record in force as a value: what outputs, rules and screens read of one item.
+
+`core.records.in_force` makes it of all statements about the item, and opens with how.
+"""
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from dataclasses import field as starts
+
+from boxlore.core.dates.edtf_values import Edtf
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.people.reference import PersonRef
+from boxlore.core.places.reading import Place, PlaceReading
+from boxlore.core.records.containers import Mark
+from boxlore.core.statements import Reading, ReadingValue, Source, Statement, Sure
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StatementView:
+    """A statement with its usable reading: words, who said them, and what they were read as.
+
+    `value` is a `DateReading`, `PlaceReading`, `PersonRef` (of a person or an event) or `Consent`, None where there is
+    none that may be used; `date`, `place` and `meant` ask it for one of them. `asks` is true where there is a reading
+    that may not be used.
+    """
+
+    statement: str
+    field: str
+    words: str
+    language: str
+    source: Source
+    said_by: str
+    sure: Sure
+    audience: str
+    recorded_at: str
+    sitting: str = ""
+    moment: int | None = None
+    value: ReadingValue | None = None
+    asks: bool = False
+
+    @property
+    def date(self) -> DateReading | None:
+        """The date that the words were read as, or None."""
+        return self.value if isinstance(self.value, DateReading) else None
+
+    @property
+    def place(self) -> PlaceReading | None:
+        """The place that the words were read as, or None."""
+        return self.value if isinstance(self.value, PlaceReading) else None
+
+    @property
+    def meant(self) -> str:
+        """The id of the person or event that the words mean, or an empty string."""
+        return self.value.id if isinstance(self.value, PersonRef) else ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PersonShown:
+    """One person of an item. `role` is person (in the picture), named (not in it) or photographer.
+
+    `name` is the registry's form where the person is known, else the words told. `area` is x, y or
+    x, y, w, h in 0..1 of the stored picture of `scan`; `number` the marker's number on it, or 0.
+    """
+
+    told: StatementView
+    name: str
+    role: str = "person"
+    person: str = ""
+    scan: str = ""
+    area: tuple[float, ...] = ()
+    number: int = 0
+    row: str = ""
+    position: int = 0
+    """Without a marker: the row (front, back, …; empty for the only one); from the left, from 1."""
+
+    @property
+    def unsure(self) -> bool:
+        return self.told.sure is not Sure.SURE
+
+
+AS_SCANNED, ALTERED = "as-scanned", "altered"
+"""The roles of a scan. An altered version is coloured or retouched: no output may pass it off as the original."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ScanFile:
+    """An image file of one side of an item. `path` is relative to the collection, with slashes.
+
+    `width` and `height` in pixels as stored, `ppi` in pixels an inch or 0, `area` the part that shows
+    this item (x, y, w, h in 0..1; empty for the whole), `embedded` the text found in the file.
+    """
+
+    id: str
+    path: str
+    sha256: str
+    bytes: int
+    width: int
+    height: int
+    media_type: str
+    side: str = "recto"
+    role: str = AS_SCANNED
+    ppi: float = 0
+    area: tuple[float, ...] = ()
+    embedded: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Related:
+    """A relation to another item: its kind (`same_picture`, `attached_to`, …), its number, our end."""
+
+    kind: str
+    number: str
+    reverse: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Conflict:
+    """Statements about one thing that cannot all be so."""
+
+    field: str
+    told: tuple[StatementView, ...]
+    why: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Record:
+    """One item. `told` maps a field to its statements: the one in force first, then the others."""
+
+    id: str
+    number: str
+    kind: str = "print"
+    mark: Mark | None = None
+    found_in: str = ""
+    size_mm: tuple[float, ...] = ()
+    scans: tuple[ScanFile, ...] = ()
+    told: Mapping[str, tuple[StatementView, ...]] = starts(default_factory=dict)
+    people: tuple[PersonShown, ...] = ()
+    related: tuple[Related, ...] = ()
+    conflicts: tuple[Conflict, ...] = ()
+    not_known: frozenset[str] = frozenset()
+    unnamed: tuple[tuple[str, int, tuple[float, ...]], ...] = ()
+    """Markers that nobody is named at: the scan, the number, the area."""
+    nameless: tuple[tuple[str, int], ...] = ()
+    """Rows and positions where someone stands whom nobody knows."""
+    audiences: tuple[str, ...] = ()
+    """Who may see the item at all (`family`), or one field of it (`story=family`), by the keeper's word."""
+    changed_at: str = ""
+    withheld: int = 0
+    """How many statements the audience may not see; `core.records.audience.Recipient.seen` counts them."""
+    closed_scans: bool = False
+    """Whether the scans themselves may not go to this audience."""
+
+    def first(self, name: str) -> StatementView | None:
+        """The statement in force of a field, or None."""
+        rows = self.told.get(name, ())
+        return rows[0] if rows else None
+
+    def words(self, name: str) -> str:
+        """The words in force of a field, or an empty string."""
+        first = self.first(name)
+        return first.words if first else ""
+
+    def all(self, name: str) -> tuple[StatementView, ...]:
+        """Every statement of a field in the order of the record."""
+        return self.told.get(name, ())
+
+    @property
+    def date(self) -> Edtf | None:
+        """The date in force, or None."""
+        first = self.first("date")
+        return first.date.edtf if first and first.date else None
+
+    @property
+    def edtf(self) -> str:
+        """The date in force as EDTF text, or an empty string."""
+        date = self.date
+        return date.text if date else ""
+
+    @property
+    def date_display(self) -> str:
+        """The date in force as DACS displays it; `undated` where nothing is known."""
+        first = self.first("date")
+        shown = first.date.display if first and first.date else ""
+        return shown or (first.words if first else "undated")
+
+    @property
+    def place(self) -> Place | None:
+        """The place in force, the likeliest if there are choices, or None."""
+        first = self.first("place")
+        return first.place.best if first and first.place else None
+
+    def shown(self, role: str = "person") -> tuple[PersonShown, ...]:
+        """The people with that role, in the order of the record."""
+        return tuple(shown for shown in self.people if shown.role == role)
+
+
+def every_told(record: Record) -> Iterable[StatementView]:
+    """Every statement that a record rests on, each once: its fields, its people, the sides of its conflicts."""
+    views = {view.statement: view for rows in record.told.values() for view in rows}
+    views |= {shown.told.statement: shown.told for shown in record.people}
+    views |= {view.statement: view for conflict in record.conflicts for view in conflict.told}
+    return views.values()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MarkerRows:
+    """A numbered point or box on a scan with the statements about it."""
+
+    id: str
+    scan: str
+    number: int
+    area: tuple[float, ...]
+    statements: Sequence[tuple[Statement, Reading | None]] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Material:
+    """Everything in force that a record is made from. `chosen` maps a field to the settled statement's id."""
+
+    id: str
+    number: str
+    statements: Sequence[tuple[Statement, Reading | None]]
+    scans: Sequence[ScanFile] = ()
+    markers: Sequence[MarkerRows] = ()
+    path: Sequence[tuple[str, str]] = ()
+    position: int = 0
+    related: Sequence[Related] = ()
+    chosen: Mapping[str, str] = starts(default_factory=dict)
+    settled: frozenset[str] = frozenset()
+    """Ids of statements that a settlement has weighed: they make no conflict any more."""
