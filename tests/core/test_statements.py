@@ -6,7 +6,8 @@ import uuid
 import pytest
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.statements import Said, Source, fold, read_audience, read_source, uuid7
+from boxlore.core.fields.audiences import read_audience
+from boxlore.core.statements import Said, Source, fold, read_source, uuid7
 
 
 def test_uuid7_is_the_worked_example_of_the_standard() -> None:

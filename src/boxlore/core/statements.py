@@ -9,7 +9,6 @@ milliseconds (`2026-11-25T10:15:30.250Z`); ids are UUIDs of version 7 (RFC 9562,
 import unicodedata
 import uuid
 from dataclasses import dataclass
-from datetime import date
 from enum import StrEnum
 from typing import Protocol
 
@@ -81,30 +80,6 @@ def read_source(text: str) -> Source:
 
 
 @dataclass(frozen=True, slots=True)
-class Audience:
-    """Who may see a statement: `level` is keeper, family, archive or anyone; `until` only with archive."""
-
-    level: str
-    until: date | None = None
-
-    def __str__(self) -> str:
-        return f"archive:{self.until}" if self.until else self.level
-
-
-def read_audience(text: str) -> Audience:
-    """`archive:2060-01-01` → Audience. Raises WrongUse, saying what may be written."""
-    level, _, day = text.strip().lower().partition(":")
-    if level in ("keeper", "family", "anyone") and not day:
-        return Audience(level)
-    try:
-        if level == "archive":
-            return Audience(level, date.fromisoformat(day.strip()))
-    except ValueError:
-        pass
-    raise WrongUse(f"“{text[:40]}” is no audience.", "Use keeper, family, archive:YYYY-MM-DD or anyone.")
-
-
-@dataclass(frozen=True, slots=True)
 class Subject:
     """The thing a statement is about."""
 
@@ -114,7 +89,7 @@ class Subject:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Statement:
-    """One row of the log. `audience` is text as `read_audience` reads it.
+    """One row of the log. `audience` is text as `core.fields.audiences.read_audience` reads it.
 
     `moment` counts monotonic milliseconds from the start of `sitting`; `replaces` is the id of the
     statement that this one takes the place of, empty for a new one.

@@ -30,9 +30,9 @@ from boxlore.store.connecting import (
     errors_in_words,
     make_database,
 )
-from boxlore.store.erasing import finish_strike, is_pending
 from boxlore.store.locking import Lock, network_kind
 from boxlore.store.rows import ToldRow
+from boxlore.store.strike_files import finish_strike, is_pending
 from boxlore.store.values import ActDone, Change, Draft, Hit, Past
 from boxlore.store.writer import DRAFT, Writer
 

@@ -15,7 +15,7 @@ The idea. A strike is the one exception to "rows are only added", and is done in
    forms, and with what was made from them alone. For each a tombstone is written: its id, its subject and field, when
    and by whom, but no words. Then the rows, their readings, the drafts that resemble them and the lines about acts that
    repeat them are deleted, and the projections follow.
-2. Erase (`erasing`). Backups get the same treatment, and the database file is written anew, so that no page, free page
+2. Erase (`strike_files`). Backups get the same treatment, and the database file is written anew, so that no page, free page
    or log frame keeps the old bytes.
 3. Prove (`strike_proof`). Every byte of every file in the collection's folder is searched for the words. Files that
    still hold them, such as an earlier export, are named in the report.
@@ -55,10 +55,10 @@ from dataclasses import dataclass
 from functools import partial
 
 from boxlore.core.statements import fold
-from boxlore.store.erasing import delete_statements, empty_log, is_pending, quiet_acts, rewrite_files
 from boxlore.store.opening import Store
 from boxlore.store.projections import forget
 from boxlore.store.rows import MEANT, SELECT, statement_of
+from boxlore.store.strike_files import delete_statements, empty_log, is_pending, quiet_acts, rewrite_files
 from boxlore.store.strike_proof import files_holding, search_folder
 
 __all__ = ["StrikeReport", "files_holding", "finish", "pending", "strike"]

@@ -23,7 +23,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from boxlore.core.statements import fold
-from boxlore.store.erasing import PIECE
+from boxlore.store.strike_files import PIECE
 
 CHUNK = 1 << 20
 _DATABASE = re.compile(r"\.sqlite(-wal|-shm|-journal)?\Z")

@@ -4,13 +4,12 @@ from datetime import datetime
 
 from hypothesis import strategies as st
 
-from boxlore.core.fields.audiences import KeptTo
+from boxlore.core.fields.audiences import Audience, KeptTo
 from boxlore.core.fields.fixity import FixityEvent, FixityRun, WrongFile
 from boxlore.core.fields.originals import ClimateFile, ItemNumber, Kept, Measured, Noted, SizeMm
 from boxlore.core.fields.pictures import Embedded, FileFacts, Link, RowPosition, Shows
 from boxlore.core.fields.points import Area, Coordinates
 from boxlore.core.fields.sittings import CourseStep, PaperFacts, Passage, RecordingFacts, ShownAt
-from boxlore.core.statements import Audience
 
 WORDS = st.text(st.characters(exclude_categories=("Cs",)), max_size=40)
 IDS = st.uuids(version=4).map(str)

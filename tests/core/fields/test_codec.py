@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from tests.core.fields.strategies import VALUES
 
 from boxlore.core.errors import CouldNot, WrongUse
-from boxlore.core.fields.audiences import AUDIENCE_WORDS, KeptTo
+from boxlore.core.fields.audiences import AUDIENCE_WORDS, Audience, KeptTo
 from boxlore.core.fields.codec import Codec
 from boxlore.core.fields.fixity import FIXITY_WORDS, FixityEvent, FixityRun, WrongFile
 from boxlore.core.fields.originals import (
@@ -57,7 +57,7 @@ from boxlore.core.fields.sittings import (
     shown_in,
 )
 from boxlore.core.fields.table import FIELDS
-from boxlore.core.statements import Audience, Kind, Statement, Subject
+from boxlore.core.statements import Kind, Statement, Subject
 
 BOX = "0190a1b2-0000-7000-8000-000000000001"
 ITEM = "0190a1b2-0000-7000-8000-000000000002"

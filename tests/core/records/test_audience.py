@@ -6,6 +6,7 @@ from datetime import date
 import pytest
 
 from boxlore.core.dates.reading import DateReading
+from boxlore.core.fields.audiences import read_audience
 from boxlore.core.people.consent import Consent, make_consent
 from boxlore.core.people.person import Person
 from boxlore.core.people.reference import PersonRef
@@ -14,7 +15,7 @@ from boxlore.core.records.audience_levels import may_see
 from boxlore.core.records.item_record import PersonShown, Record, ScanFile, StatementView
 from boxlore.core.records.living import life_of
 from boxlore.core.records.withheld import NOBODY, Withheld, withhold
-from boxlore.core.statements import KEEPER, Said, Source, Sure, read_audience
+from boxlore.core.statements import KEEPER, Said, Source, Sure
 
 TODAY = date(2026, 11, 25)
 

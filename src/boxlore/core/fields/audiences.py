@@ -1,10 +1,34 @@
-"""The words by which the keeper keeps a person, an item, or one field of an item to an audience."""
+"""How an audience is written, and the words by which the keeper keeps a thing, or one field of it, to one."""
 
 from dataclasses import dataclass
+from datetime import date
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.codec import Codec, one_word
-from boxlore.core.statements import Audience, read_audience
+
+
+@dataclass(frozen=True, slots=True)
+class Audience:
+    """Who may see a statement: `level` is keeper, family, archive or anyone; `until` only with archive."""
+
+    level: str
+    until: date | None = None
+
+    def __str__(self) -> str:
+        return f"archive:{self.until}" if self.until else self.level
+
+
+def read_audience(text: str) -> Audience:
+    """`archive:2060-01-01` → Audience. Raises WrongUse, saying what may be written."""
+    level, _, day = text.strip().lower().partition(":")
+    if level in ("keeper", "family", "anyone") and not day:
+        return Audience(level)
+    try:
+        if level == "archive":
+            return Audience(level, date.fromisoformat(day.strip()))
+    except ValueError:
+        pass
+    raise WrongUse(f"“{text[:40]}” is no audience.", "Use keeper, family, archive:YYYY-MM-DD or anyone.")
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,10 +8,11 @@ in, or are older than the guard.
 from functools import lru_cache
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.audiences import read_audience
 from boxlore.core.fields.language import is_language
 from boxlore.core.fields.plain import TEXT
 from boxlore.core.fields.table import Field, field_of
-from boxlore.core.statements import NEARNESS, SURENESS, Kind, Statement, Sure, read_audience
+from boxlore.core.statements import NEARNESS, SURENESS, Kind, Statement, Sure
 
 _field_of = lru_cache(1024)(field_of)
 _read_audience = lru_cache(1024)(read_audience)

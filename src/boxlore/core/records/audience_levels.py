@@ -9,7 +9,7 @@ from enum import StrEnum
 from functools import lru_cache
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.statements import read_audience
+from boxlore.core.fields.audiences import read_audience
 
 
 class To(StrEnum):

@@ -13,7 +13,7 @@ from boxlore.core.fields.originals import NOTED_WORDS, SIZE_WORDS, Noted
 from boxlore.core.fields.plain import DAY_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import Finding
-from boxlore.core.originals.survey import ScanningLine, Surveyed, WorkLine, scan_order, shop_list, work_list
+from boxlore.core.originals.survey_lists import ScanningLine, Surveyed, WorkLine, scan_order, shop_list, work_list
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.disk.writing import write_whole

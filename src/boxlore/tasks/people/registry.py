@@ -9,7 +9,7 @@ from dataclasses import dataclass, replace
 from itertools import combinations
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.fields.audiences import AUDIENCE_WORDS, KeptTo
+from boxlore.core.fields.audiences import AUDIENCE_WORDS, KeptTo, read_audience
 from boxlore.core.fields.pictures import ROW_WORDS, RowPosition
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.consent import Consent
@@ -20,7 +20,7 @@ from boxlore.core.people.positions import Placed, note_of, read_placed, write_pl
 from boxlore.core.people.reference import id_meant
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.living import Life
-from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, fold, read_audience
+from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, fold
 from boxlore.store.values import Change
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.records import lives_of, records

@@ -4,8 +4,9 @@ import re
 from dataclasses import dataclass
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.audiences import read_audience
 from boxlore.core.fields.table import field_of
-from boxlore.core.statements import KEEPER, Kind, Reading, Said, Source, Statement, Subject, Sure, fold, read_audience
+from boxlore.core.statements import KEEPER, Kind, Reading, Said, Source, Statement, Subject, Sure, fold
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.telling.understanding import Around, Understanding, around, person_reading
 

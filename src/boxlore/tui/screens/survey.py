@@ -16,7 +16,7 @@ from textual.screen import Screen
 
 from boxlore.core.errors import BoxloreError
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.originals.survey_run import ATTACHED, CHOICES, CONDITION, ENCLOSURE, MOVE_WORDS, SurveyRun
+from boxlore.tasks.originals.survey_keys import ATTACHED, CHOICES, CONDITION, ENCLOSURE, MOVE_WORDS, SurveyRun
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tui import colours
 from boxlore.tui.screens.cards import Blank, Form
@@ -28,7 +28,7 @@ HEADINGS = ((ENCLOSURE, "Enclosure"), (ATTACHED, "Still attached"), (CONDITION, 
 
 
 class SurveyScreen(Screen[None]):
-    """Shows the item at hand and its answer; `tasks.originals.survey_run` does the work. At the end it calls `left`."""
+    """Shows the item at hand and its answer; `originals.survey_keys` does the work. At the end it calls `left`."""
 
     AUTO_FOCUS = ""
     DEFAULT_CSS = """

@@ -13,7 +13,7 @@ from boxlore.tasks.collection.records import record_of
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.originals.house import house_of
 from boxlore.tasks.originals.housing import About, note_container
-from boxlore.tasks.originals.survey_run import CHOICES, MOVE_WORDS, SurveyRun
+from boxlore.tasks.originals.survey_keys import CHOICES, MOVE_WORDS, SurveyRun
 
 
 @pytest.fixture

@@ -3,7 +3,7 @@
 import pytest
 
 from boxlore.core.findings import Finding, Severity
-from boxlore.core.originals.survey import SLEEVES, Surveyed, scan_order, shop_list, sleeve_for, work_list
+from boxlore.core.originals.survey_lists import SLEEVES, Surveyed, scan_order, shop_list, sleeve_for, work_list
 
 
 def finding(rule: str, message: str = "Why.") -> Finding:
