@@ -6,18 +6,42 @@ Nothing here writes to a scan. Every picture returned is newly encoded, without 
 import io
 import math
 import re
+from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
-from typing import cast
 
-from PIL import Image, ImageCms, ImageOps, TiffImagePlugin
+from PIL import Image, TiffImagePlugin
 
 from boxlore.core.errors import CouldNot
+from boxlore.disk.decoding import is_heif, load, opened
+from boxlore.disk.modes import in_plain_mode, in_srgb, on_white
 
-Image.MAX_IMAGE_PIXELS = 1_000_000_000  # a 60 MB scan is no bomb; a gigapixel file is refused
+MEDIA_TYPES = {
+    "JPEG": "image/jpeg",
+    "MPO": "image/jpeg",  # a JPEG with further pictures behind it
+    "TIFF": "image/tiff",
+    "PNG": "image/png",
+    "WEBP": "image/webp",
+    "JPEG2000": "image/jp2",
+    "PSD": "image/vnd.adobe.photoshop",
+}
+ORIENTATION = 274
+"""The tag of the orientation (Exif 3.0, 4.6.4, table 4)."""
 
-MEDIA_TYPES = {"JPEG": "image/jpeg", "TIFF": "image/tiff", "PNG": "image/png", "WEBP": "image/webp"}
-_SRGB = ImageCms.createProfile("sRGB")
+FLAT = 8
+"""A picture whose spots differ by less, of 255, is blank. Common practice, no source."""
+
+_TURNS = {
+    2: Image.Transpose.FLIP_LEFT_RIGHT,
+    3: Image.Transpose.ROTATE_180,
+    4: Image.Transpose.FLIP_TOP_BOTTOM,
+    5: Image.Transpose.TRANSPOSE,
+    6: Image.Transpose.ROTATE_270,
+    7: Image.Transpose.TRANSVERSE,
+    8: Image.Transpose.ROTATE_90,
+}
+"""What sets a picture of each Exif orientation upright (Exif 3.0, 4.6.5.1.5)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,46 +54,13 @@ class PictureHeader:
     media_type: str
 
 
-HEIF_BRANDS = (b"heic", b"heix", b"hevc", b"mif1", b"msf1", b"heim", b"heis")
-"""Brands of a `ftyp` box (ISO/IEC 23008-12)."""
-
-
-def _is_heif(path: Path) -> bool:
-    """Whether the file begins with a `ftyp` box of a HEIF brand."""
-    with open(path, "rb") as file:
-        head = file.read(12)
-    return head[4:8] == b"ftyp" and head[8:12] in HEIF_BRANDS
-
-
-def _open(path: Path) -> Image.Image:
-    try:
-        if _is_heif(path):
-            return _open_heif(path)
-        return Image.open(path)
-    except (OSError, ValueError, SyntaxError, Image.DecompressionBombError) as error:
-        raise CouldNot(f"{path.name} cannot be opened as a picture.", "Look at the file, or scan it again.") from error
-
-
-def _open_heif(path: Path) -> Image.Image:
-    """Open a HEIC with the optional library for it. Raises CouldNot if that is not installed."""
-    try:
-        from pillow_heif import register_heif_opener
-    except ImportError as error:
-        raise CouldNot(
-            f"{path.name} is a HEIC picture, and the part that reads them is not installed.",
-            "Install it (`pip install boxlore[heif]`), or let the telephone hand the picture on as JPEG.",
-        ) from error
-    register_heif_opener()
-    return Image.open(path)
-
-
 _EXTENT = re.compile(rb"\x00\x00\x00\x14ispe\x00\x00\x00\x00(.{4})(.{4})", re.DOTALL)
 
 
 def _heif_size(path: Path) -> tuple[int, int] | None:
     """The size of a HEIC in pixels: the largest of its image extents (ISO/IEC 23008-12, 6.5.3); else None."""
     try:
-        if not _is_heif(path):
+        if not is_heif(path):
             return None
         with open(path, "rb") as file:
             extents = _EXTENT.findall(file.read(1 << 20))
@@ -83,11 +74,27 @@ def read_header(path: Path) -> PictureHeader:
     """Read the header alone. Raises CouldNot for a file that is no picture."""
     if (size := _heif_size(path)) is not None:
         return PictureHeader(*size, 0.0, "image/heic")
-    with _open(path) as image:
-        ppi = image.info.get("dpi", (0, 0))[0]
-        width, height = image.size
+    with opened(path) as image:
         kind = MEDIA_TYPES.get(image.format or "", f"image/{(image.format or 'unknown').lower()}")
-    return PictureHeader(width, height, 0.0 if not ppi or math.isnan(float(ppi)) else round(float(ppi), 2), kind)
+        return PictureHeader(image.width, image.height, round(_ppi(image), 2), kind)
+
+
+def _ppi(image: Image.Image) -> float:
+    """Pixels an inch by the header; 0 where it gives none that can be."""
+    try:
+        ppi = float(image.info.get("dpi", (0, 0))[0])
+    except (TypeError, ValueError, IndexError, ZeroDivisionError, OverflowError):
+        return 0.0
+    return ppi if math.isfinite(ppi) and ppi > 0 else 0.0
+
+
+def _orientation(image: Image.Image) -> int:
+    """The Exif orientation, 1 to 8; 0 where none is given or the Exif block is damaged."""
+    try:
+        orientation = int(image.getexif().get(ORIENTATION) or 0)
+    except Exception:  # noqa: BLE001  # a damaged Exif block raises anything, and takes nothing from the picture
+        return 0
+    return orientation if 1 <= orientation <= 8 else 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,16 +112,21 @@ class PixelFormat:
 
 def read_pixel_format(path: Path) -> PixelFormat:
     """Read the header alone. Raises CouldNot for a file that is no picture."""
-    with _open(path) as image:
+    with opened(path) as image:
         bits_tag = image.tag_v2.get(258) if isinstance(image, TiffImagePlugin.TiffImageFile) else None
         bits = bits_tag[0] if isinstance(bits_tag, tuple) and bits_tag else bits_tag
         if not isinstance(bits, int):
             bits = 1 if image.mode == "1" else 16 if image.mode.startswith("I;16") else 8
-        try:
-            orientation = int(image.getexif().get(274) or 0)
-        except (OSError, ValueError, SyntaxError):  # a damaged Exif block gives no orientation
-            orientation = 0
-        return PixelFormat(bits, len(image.getbands()), bool(image.info.get("icc_profile")), orientation)
+        return PixelFormat(bits, len(image.getbands()), bool(image.info.get("icc_profile")), _orientation(image))
+
+
+def turn_of(path: Path) -> int:
+    """The Exif orientation of a picture (1 to 8); 1 (upright) where none is given or the file cannot be read."""
+    try:
+        with opened(path) as image:
+            return _orientation(image) or 1
+    except CouldNot:
+        return 1
 
 
 def make_jpeg(
@@ -125,21 +137,37 @@ def make_jpeg(
     `area` is the part to show: x, y, width, height as fractions (0 to 1) of the stored picture; empty for all of it.
     Raises CouldNot for a damaged picture.
     """
-    try:
-        with _open(path) as image:
-            if not area:  # a JPEG can be decoded at a fraction of its size, which is quicker
-                part = longest / max(image.size)
-                image.draft(None, (math.ceil(image.width * part), math.ceil(image.height * part)))
-            image.load()
-            picture = _crop(image, area)
-            picture = ImageOps.exif_transpose(picture) if upright else picture
-            picture.thumbnail((longest, longest), Image.Resampling.LANCZOS, reducing_gap=2.0)
-            picture = _to_srgb(picture)
-    except (OSError, ValueError, SyntaxError, Image.DecompressionBombError) as error:
-        raise CouldNot(f"{path.name} is damaged and cannot be shown.", "Scan it again if you can.") from error
-    encoded = io.BytesIO()
-    picture.save(encoded, "JPEG", quality=quality)
-    return encoded.getvalue()
+    with _shown(path, longest, area, upright) as picture:
+        encoded = io.BytesIO()
+        picture.save(encoded, "JPEG", quality=quality)
+        return encoded.getvalue()
+
+
+@contextmanager
+def _shown(path: Path, longest: int, area: tuple[float, ...], upright: bool) -> Iterator[Image.Image]:
+    """The picture, or the part of it, as `make_jpeg` has it, before it is encoded; the block is guarded too."""
+    with opened(path, "is damaged and cannot be shown") as image:
+        if not area:  # a JPEG can be decoded at a fraction of its size, which is quicker
+            part = longest / max(image.size)
+            image.draft(None, (math.ceil(image.width * part), math.ceil(image.height * part)))
+        load(path, image)
+        picture = _crop(image, area)
+        picture = _turned(picture, _orientation(image)) if upright else picture
+        picture = in_plain_mode(picture)  # not every mode can be scaled
+        picture.thumbnail((longest, longest), Image.Resampling.LANCZOS, reducing_gap=2.0)
+        yield in_srgb(picture)
+
+
+def small_pixels(path: Path, wide: int, high: int, *, area: tuple[float, ...] = ()) -> tuple[int, int, bytes]:
+    """(width, height, RGB bytes) of the upright picture, at most `wide` by `high` pixels, its shape kept.
+
+    `area` is as in `make_jpeg`. Raises CouldNot for a file that cannot be read as a picture.
+    """
+    with _shown(path, 2 * max(wide, high), area, upright=True) as picture:
+        scale = min(wide / picture.width, high / picture.height)
+        size = (max(1, round(picture.width * scale)), max(1, round(picture.height * scale)))
+        fitted = picture.convert("RGB").resize(size, Image.Resampling.LANCZOS)
+        return fitted.width, fitted.height, fitted.tobytes()
 
 
 @dataclass(frozen=True, slots=True)
@@ -157,38 +185,30 @@ def make_upright_jpeg(path: Path, longest: int = 0, *, area: tuple[float, ...] =
 
     `area` is as in `make_jpeg`. Raises CouldNot for a damaged picture.
     """
-    try:
-        with _open(path) as image:
-            profile = image.info.get("icc_profile")
-            ppi = image.info.get("dpi", (0, 0))[0]
-            orientation = int(image.getexif().get(0x0112, 1))
-            image.load()
-            picture = ImageOps.exif_transpose(_crop(image, area)) if orientation != 1 else _crop(image, area)
-            full_length = max(picture.size)
-            picture = _in_eight_bits(picture)
-            if longest:
-                picture.thumbnail((longest, longest), Image.Resampling.LANCZOS, reducing_gap=3.0)
-    except (OSError, ValueError, SyntaxError, Image.DecompressionBombError) as error:
-        raise CouldNot(f"{path.name} is damaged and cannot be read.", "Scan it again if you can.") from error
-    options: dict[str, object] = {"icc_profile": profile} if profile else {}
-    if ppi and not math.isnan(float(ppi)):
-        scaled = max(1, round(float(ppi) * max(picture.size) / full_length))
-        options["dpi"] = (scaled, scaled)
-    encoded = io.BytesIO()
-    picture.save(encoded, "JPEG", quality=quality, **options)
-    return UprightJpeg(encoded.getvalue(), *picture.size, orientation if 1 <= orientation <= 8 else 1)
+    with opened(path, "is damaged and cannot be read") as image:
+        ppi = _ppi(image)
+        orientation = _orientation(image) or 1
+        load(path, image)
+        picture = _turned(_crop(image, area), orientation)
+        full_length = max(picture.size)
+        picture = on_white(in_plain_mode(picture))
+        profile = picture.info.get("icc_profile")
+        picture.info = {}
+        if longest:
+            picture.thumbnail((longest, longest), Image.Resampling.LANCZOS, reducing_gap=3.0)
+        options: dict[str, object] = {"icc_profile": profile} if profile else {}
+        if ppi:
+            scaled = min(max(1, round(ppi * max(picture.size) / full_length)), 65_535)  # 16 bits in a JFIF header
+            options["dpi"] = (scaled, scaled)
+        encoded = io.BytesIO()
+        picture.save(encoded, "JPEG", quality=quality, **options)
+        return UprightJpeg(encoded.getvalue(), *picture.size, orientation)
 
 
-def _in_eight_bits(image: Image.Image) -> Image.Image:
-    """The picture in a mode that JPEG has. Colours are not converted, so that the colour profile stays right."""
-    if image.mode.startswith("I;16") or image.mode == "I":
-        image = image.point(lambda value: value * (1 / 256)).convert("L")
-    if image.mode in ("RGBA", "LA", "PA") or "transparency" in image.info:
-        white = Image.new("RGBA", image.size, "white")
-        image = Image.alpha_composite(white, image.convert("RGBA"))
-    plain = image if image.mode in ("L", "RGB", "CMYK") else image.convert("L" if image.mode in ("1", "F") else "RGB")
-    plain.info = {}
-    return plain
+def _turned(image: Image.Image, orientation: int) -> Image.Image:
+    """The picture upright. Exif's own orientations, as a damaged Exif block is no reason not to show a picture."""
+    turn = _TURNS.get(orientation)
+    return image.transpose(turn) if turn is not None else image
 
 
 def _crop(image: Image.Image, area: tuple[float, ...]) -> Image.Image:
@@ -206,34 +226,19 @@ def _crop(image: Image.Image, area: tuple[float, ...]) -> Image.Image:
     )
 
 
-def _to_srgb(image: Image.Image) -> Image.Image:
-    """The picture in sRGB or grey, converted by its colour profile where it has a usable one."""
-    profile = image.info.get("icc_profile")
-    if image.mode in ("I;16", "I;16B", "I", "F"):
-        image = image.point(lambda value: value * (1 / 256)).convert("L")
-    if profile and image.mode in ("RGB", "CMYK"):
-        try:
-            source = ImageCms.ImageCmsProfile(io.BytesIO(profile))
-            image = cast(Image.Image, ImageCms.profileToProfile(image, source, _SRGB, outputMode="RGB"))
-        except (ImageCms.PyCMSError, OSError):
-            image = image.convert("RGB")
-    if image.mode in ("RGBA", "LA", "PA") or "transparency" in image.info:
-        white = Image.new("RGBA", image.size, "white")
-        image = Image.alpha_composite(white, image.convert("RGBA"))
-    plain = image if image.mode in ("L", "RGB") else image.convert("L" if image.mode == "1" else "RGB")
-    plain.info = {}
-    return plain
-
-
 def looks_hash(path: Path) -> int:
     """A difference hash of the picture: 64 bits, each saying which of two neighbouring spots is brighter.
 
-    The picture is reduced to 9 by 8 grey spots. Two prints of the same picture differ in few bits; see `bits_apart`.
+    The picture is reduced to 9 by 8 grey spots; a blank one, whose spots hardly differ, has 0. Two
+    prints of the same picture differ in few bits; see `bits_apart`. Raises CouldNot.
     """
-    with _open(path) as image:
+    with opened(path) as image:
         image.draft("L", (64, 64))
-        small = image.convert("L").resize((9, 8), Image.Resampling.BOX)
+        load(path, image)
+        small = in_plain_mode(image).convert("L").resize((9, 8), Image.Resampling.BOX)
         pixels = small.tobytes()
+    if max(pixels) - min(pixels) < FLAT:
+        return 0
     bits = 0
     for row in range(8):
         for column in range(8):

@@ -56,8 +56,8 @@ def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator
                 yield ItemFinding(whole.finding, whole.number, whole.mark)
         for person_finding in look_over_people(people, weddings(collection)):
             yield ItemFinding(person_finding, "", "")
-    for pair in alike(collection, seen):
-        yield ItemFinding(_alike(pair), pair.first, marks[pair.first])
+    for group in alike(collection, seen):
+        yield ItemFinding(_alike(group), group.numbers[0], marks[group.numbers[0]])
 
 
 def _unreadable(collection: Collection) -> Iterator[ItemFinding]:
@@ -73,12 +73,21 @@ def _unreadable(collection: Collection) -> Iterator[ItemFinding]:
             yield ItemFinding(finding, collection.store.number_of(ident), "")
 
 
-def _alike(pair: Alike) -> Finding:
+NAMED_ALIKE = 12
+"""So many items of a group that looks alike are named; of a larger one, the rest are counted."""
+
+
+def _alike(group: Alike) -> Finding:
+    *earlier, last = group.numbers[:NAMED_ALIKE]
+    count = len(group.numbers)
+    if count > NAMED_ALIKE:
+        earlier, last = [*earlier, last], f"{count - NAMED_ALIKE} more"
+    prints = "two prints" if count == 2 else f"{count} prints"
     return Finding(
         rule="scan.alike",
         severity=Severity.ASK,
-        message=f"{pair.first} and {pair.second} look alike: two prints of one picture?",
-        because=(f"{pair.apart} of 64 bits of their difference hashes differ",),
+        message=f"{', '.join(earlier)} and {last} look alike: {prints} of one picture?",
+        because=(f"{group.apart} of 64 bits of their difference hashes differ",),
         source="perceptual hashing: common practice, no source",
     )
 

@@ -51,10 +51,10 @@ class Glimpses:
         return NO_PICTURE if scan is None else self._kept.get(_key(scan, wide, high))
 
     def _make(self, path: Path, scan: ScanFile, wide: int, high: int) -> Glimpse:
-        from boxlore.disk.small_pictures import pixels
+        from boxlore.disk.pictures import small_pixels
 
         try:
-            return Glimpse(*pixels(path, max(wide, 1), max(high, 1), area=scan.area))
+            return Glimpse(*small_pixels(path, max(wide, 1), max(high, 1), area=scan.area))
         except CouldNot as error:
             return Glimpse(0, 0, b"", str(error))
 

@@ -56,7 +56,7 @@ class Markers:
     def turn(self, scan: ScanFile) -> int:
         """How the scan's picture is turned to stand upright."""
         if scan.id not in self._turns:
-            from boxlore.disk.small_pictures import turn_of
+            from boxlore.disk.pictures import turn_of
 
             self._turns[scan.id] = turn_of(self.collection.folder / scan.path)
             while len(self._turns) > 500:
