@@ -18,7 +18,7 @@ MAKES_RECIPIENTS = {"tasks/collection/records.py"}
 """The only task that works out who is withheld, and from whom."""
 
 SHOWS_OR_CHOOSES = {
-    "core/statements.py",  # the grammar of the words
+    "core/fields/audiences.py",  # the grammar of the words
     "tasks/sitting/recovering.py",  # a draft for anyone takes the audience of its field
     "tui/widgets/prompt_block.py",  # says beside a statement for whom it is
 }

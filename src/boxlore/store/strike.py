@@ -15,8 +15,8 @@ The idea. A strike is the one exception to "rows are only added", and is done in
    forms, and with what was made from them alone. For each a tombstone is written: its id, its subject and field, when
    and by whom, but no words. Then the rows, their readings, the drafts that resemble them and the lines about acts that
    repeat them are deleted, and the projections follow.
-2. Erase (`strike_files`). Backups get the same treatment, and the database file is written anew, so that no page, free page
-   or log frame keeps the old bytes.
+2. Erase (`strike_files`). Backups get the same treatment, and the database file is written anew, so that no page, free
+   page or log frame keeps the old bytes.
 3. Prove (`strike_proof`). Every byte of every file in the collection's folder is searched for the words. Files that
    still hold them, such as an earlier export, are named in the report.
 
