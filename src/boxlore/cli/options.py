@@ -73,13 +73,17 @@ def selected(chosen: Mapping[str, object]) -> Selection:
     )
 
 
+over: Decorator = click.option(
+    "--over", is_flag=True, help="Replace a file in the way, also one that Boxlore did not write."
+)
+
 kin_of: Decorator = click.option(
     "--kin-of", default="", metavar="NAME", help="Whose album it is: people are named as kin of this one."
 )
 
 
 def printing(command: Callable[..., Any]) -> Callable[..., Any]:
-    """Decorator: the options of every printed output: for whom, which items, paper, theme, kin and day."""
+    """Decorator: the options of every printed output: for whom, which items, paper, theme, kin, over and day."""
     for decorate in (
         audience("family"),
         selection,
@@ -88,6 +92,7 @@ def printing(command: Callable[..., Any]) -> Callable[..., Any]:
             "--theme", default="", metavar="THEME", help="plain, large-print, or your own theme file (.toml)."
         ),
         kin_of,
+        over,
         on_day,
     ):
         command = decorate(command)

@@ -13,7 +13,8 @@ from typing import BinaryIO
 
 from boxlore.core.errors import CouldNot
 
-PART = ".part"
+PART = ".boxlore-part"
+"""Ends the name of a file in the making: ours alone, so that what a killed run left is known for certain."""
 CHUNK = 1 << 20
 
 _SENTENCES = {
@@ -44,12 +45,14 @@ def could_not(error: OSError, path: Path) -> CouldNot:
 def replacing(target: Path) -> Iterator[BinaryIO]:
     """A file to write to, which gets the name `target` only when the block ends without an error.
 
-    Raises CouldNot when the disk refuses, and leaves nothing behind then.
+    What a killed run left under its temporary name goes first, and a link there is not followed. Raises CouldNot when
+    the disk refuses, and leaves nothing behind then.
     """
     part = target.with_name(target.name + PART)
     try:
         target.parent.mkdir(parents=True, exist_ok=True)
-        with open(part, "wb") as out:
+        _discard(part)  # what a killed run left, or a link that somebody laid there
+        with open(part, "xb") as out:
             yield out
             out.flush()
             os.fsync(out.fileno())

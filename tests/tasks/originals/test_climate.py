@@ -10,6 +10,7 @@ from PIL import Image
 
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.tasks.collection.opening import Collection, open_collection, start
+from boxlore.tasks.collection.outputs import Unopened
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.originals.climate import (
     chart_lines,
@@ -95,7 +96,7 @@ def test_a_missing_file_is_said(tmp_path: Path) -> None:
 
 def test_the_chart_is_a_png_that_shows_both_values(log: Path, tmp_path: Path) -> None:
     one = judge("Cellar", read_file(log).readings)
-    write_chart(one, tmp_path / "chart.png")
+    write_chart(one, tmp_path / "chart.png", Unopened(tmp_path))
     with Image.open(io.BytesIO((tmp_path / "chart.png").read_bytes())) as image:
         image.load()
         colours = {colour for _, colour in image.getcolors(1_000_000) or ()}

@@ -8,6 +8,7 @@ import click
 from boxlore.cli import options, output, talk
 from boxlore.core.errors import WrongUse
 from boxlore.tasks.collection.opening import open_collection
+from boxlore.tasks.collection.outputs import Unopened
 from boxlore.tasks.originals.climate import (
     Judged,
     chart_lines,
@@ -32,6 +33,7 @@ WIDTH = 78
 @click.option("--order", type=click.Choice(["dmy", "mdy"]), default=None, help="Day or month first, where it is open.")
 @click.option("--png", type=click.Path(path_type=Path, dir_okay=False), help="Write the chart to this file.")
 @click.option("--chart/--no-chart", default=True, show_default=True, help="The chart in the terminal.")
+@options.over
 @options.as_json
 @click.pass_context
 def climate(
@@ -60,7 +62,7 @@ def climate(
         talk.say("No log is kept yet. boxlore climate FILE.csv --at LOCATION takes one in.")
     for judgement in judgements:
         _show(judgement, as_json=bool(how["as_json"]), chart=bool(how["chart"]))
-    _draw(judgements, how["png"])
+    _draw(judgements, how["png"], Unopened(ctx.obj, over=bool(how["over"])))
     asks = any(finding.severity != "note" for judgement in judgements for finding in judgement.findings)
     ctx.exit(1 if asks else 0)
 
@@ -77,14 +79,14 @@ def _note(folder: Path, location: str, when: str, reading: tuple[str, str]) -> N
     talk.say(f"Kept: {' '.join(reading)} at {location}.")
 
 
-def _draw(judgements: list[Judged], png: object) -> None:
+def _draw(judgements: list[Judged], png: object, outputs: Unopened) -> None:
     """Write the chart to the file `png`, if one was named. Raises WrongUse unless exactly one log has readings."""
     if not isinstance(png, Path):
         return
     drawn = [judgement for judgement in judgements if judgement.readings]
     if len(drawn) != 1:
         raise WrongUse("One chart is drawn of one log.", "Name the log, or keep one location.")
-    write_chart(drawn[0], png)
+    write_chart(drawn[0], png, outputs)
     talk.say(f"The chart is in {png}.")
 
 

@@ -22,15 +22,17 @@ from boxlore.tasks.outputs.copies import copies as make_copies
     metavar="PIXELS",
     help="Smaller copies, newly encoded as upright JPEGs, at most so many pixels on the long side.",
 )
+@options.over
 @options.on_day
 @options.as_json
 @click.pass_context
 def copies(ctx: click.Context, /, out: Path, to: str, on_day: date | None, as_json: bool, **chosen: object) -> None:
     """Write captioned copies of the scans to OUT, in folders by box and folder."""
-    longest = chosen.pop("longest")
+    longest, over = chosen.pop("longest"), bool(chosen.pop("over"))
     which_copies: dict[str, Any] = {"selection": options.selected(chosen), "longest": longest or 0}
     states: list[str] = []
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
+        collection.over = over
         results = make_copies(collection, out, to=To(to), progress=bar, **which_copies)
         for result in results:
             states.append(result.state)

@@ -13,6 +13,7 @@ from boxlore.core.originals.moves import Plan, close_up, merge, move, relabel
 from boxlore.core.records.containers import KINDS, LOCATION_KINDS, Container
 from boxlore.tasks.collection.marks import dated, find_item, find_items, marks_of
 from boxlore.tasks.collection.opening import Collection, open_collection
+from boxlore.tasks.collection.outputs import check_output
 from boxlore.tasks.collection.records import Selection
 from boxlore.tasks.originals.house import House, house_of, items_named, shown
 from boxlore.tasks.originals.housing import (
@@ -320,6 +321,7 @@ def off(ctx: click.Context, /, item: str, kind: str, text: str) -> None:
 @click.option(
     "--receipt", type=click.Path(path_type=Path, dir_okay=False), help="Write the slip for the lender (.pdf)."
 )
+@options.over
 @options.on_day
 @click.pass_context
 def lend_(
@@ -329,10 +331,14 @@ def lend_(
     lender: str,
     due: date | None,
     receipt: Path | None,
+    over: bool,
     on_day: date | None,
 ) -> None:
     """Note that ITEMS are on loan to you, and write the receipt that the lender gets."""
     with open_for_writing(ctx.obj) as collection:
+        collection.over = over
+        if receipt is not None:
+            check_output(collection, receipt)
         subjects = items_named(collection, items)
         lend(collection, subjects, lender, due)
         if receipt is not None:

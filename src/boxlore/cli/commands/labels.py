@@ -26,6 +26,7 @@ def labels(
     paper: str | None,
     theme: str,
     kin_of: str,
+    over: bool,
     on_day: date | None,
     **chosen: object,
 ) -> None:
@@ -35,6 +36,7 @@ def labels(
     """
     order = PrintOrder(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
+        collection.over = over
         printed = make(collection, out, order, size=size)
     talk.say(
         f"Labels for {printed.items} items in {printed.path}, for {to}. They go on enclosures, never on originals."

@@ -20,10 +20,19 @@ from boxlore.tasks.outputs.sheets import PrintOrder
     "--theme", default="", metavar="THEME", help="plain, large-print, or your own theme file (.toml): colours."
 )
 @options.kin_of
+@options.over
 @options.on_day
 @click.pass_context
 def pages(
-    ctx: click.Context, /, out: Path, to: str, theme: str, kin_of: str, on_day: date | None, **chosen: object
+    ctx: click.Context,
+    /,
+    out: Path,
+    to: str,
+    theme: str,
+    kin_of: str,
+    over: bool,
+    on_day: date | None,
+    **chosen: object,
 ) -> None:
     """Write the family's web pages to the folder OUT; open its index.html in any browser.
 
@@ -32,6 +41,7 @@ def pages(
     """
     order = PrintOrder(to=To(to), selection=options.selected(chosen), theme=theme, kin_of=kin_of)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
+        collection.over = over
         written = make(collection, out, order, progress=bar)
     talk.say(
         f"{written.items} photographs in {written.path / 'index.html'}, for {to}; {written.left_out} items left out."

@@ -4,7 +4,7 @@ from pathlib import Path
 
 import click
 
-from boxlore.cli import output, talk
+from boxlore.cli import options, output, talk
 from boxlore.core.errors import WrongUse
 from boxlore.core.records.audience import To
 from boxlore.core.sitting.time_log import clock_of, moment_of
@@ -23,6 +23,7 @@ from boxlore.tasks.sitting.time_log import write_log
 @click.option("--which-clap", "clap", default=1, help="Which of the claps noted in the sitting that is.")
 @click.option("--paper", is_flag=True, help="The files are signed papers; they go to papers/.")
 @click.option("--log", "out", type=click.Path(path_type=Path), help="Write chapters and log into this folder.")
+@options.over
 @click.option("--for", "to", type=click.Choice(["family", "outside"]), default="family", help="For whom the log is.")
 @click.pass_context
 def recording(
@@ -33,6 +34,7 @@ def recording(
     clap: int,
     paper: bool,
     out: Path | None,
+    over: bool,
     to: str,
 ) -> None:
     """Take the sound FILES of a sitting in, with one moment heard in each; without FILES, list the sittings."""
@@ -41,6 +43,7 @@ def recording(
     clap_at = _moment(at) if at else None
     opened = open_for_writing(ctx.obj) if files else open_collection(ctx.obj, write=False)
     with opened as collection:
+        collection.over = over
         if not files and out is None:
             _list(collection)
             return

@@ -24,12 +24,14 @@ def sheet(
     paper: str | None,
     theme: str,
     kin_of: str,
+    over: bool,
     on_day: date | None,
     **chosen: object,
 ) -> None:
     """Write the album caption sheet, six photographs a page, to OUT (a .pdf)."""
     order = PrintOrder(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
+        collection.over = over
         printed = make(collection, out, order, progress=bar)
     talk.say(
         f"{printed.items} photographs in {printed.path}, for {to}; {printed.left_out} items without a picture to show."

@@ -41,6 +41,7 @@ def slips(
     paper: str | None,
     theme: str,
     kin_of: str,
+    over: bool,
     on_day: date | None,
     **chosen: object,
 ) -> None:
@@ -51,6 +52,7 @@ def slips(
     """
     order = PrintOrder(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
+        collection.over = over
         printed = make(collection, out, order, size=size, length=length)
     talk.say(f"{printed.items} slips in {printed.path}, for {to}. Mount them under copy prints, never on originals.")
     ctx.exit(talk.say_findings(printed.findings))

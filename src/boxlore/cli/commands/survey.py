@@ -23,6 +23,7 @@ from boxlore.tasks.sitting.recovering import open_for_writing
     "--scan", type=click.Path(path_type=Path, dir_okay=False), help="Write the scanning order (.csv or .pdf)."
 )
 @options.selection
+@options.over
 @options.as_json
 @options.on_day
 @click.pass_context
@@ -33,6 +34,7 @@ def survey(
     notes: tuple[str, ...],
     work: Path | None,
     scan: Path | None,
+    over: bool,
     as_json: bool,
     on_day: date | None,
     **chosen: object,
@@ -56,6 +58,7 @@ def survey(
         with open_for_writing(ctx.obj) as collection:
             ctx.exit(run(collection, mark))
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
+        collection.over = over
         selection = options.selected(chosen | ({"box": mark} if mark and "/" not in mark else {}))
         todo = lists(collection, selection)
         if work is not None:

@@ -12,7 +12,7 @@ from boxlore.cli import options, output, talk
 from boxlore.core.crosswalk.repository import TAKES
 from boxlore.core.errors import WrongUse
 from boxlore.tasks.archive.settings import archive_of
-from boxlore.tasks.archive.transfer import TransferOrder, Transferred, name_search, rows_found
+from boxlore.tasks.archive.transfer import TransferOrder, Transferred, name_search, write_names_found
 from boxlore.tasks.archive.transfer import transfer as make
 from boxlore.tasks.collection.opening import Collection, open_collection
 
@@ -40,6 +40,7 @@ class _Request:
     anyway: bool
     yes: bool
     as_json: bool
+    over: bool
 
 
 @click.command()
@@ -53,6 +54,7 @@ class _Request:
 @click.option("--wanted", is_flag=True, help="Only what the archive has said that it wants (see offer).")
 @click.option("--anyway", is_flag=True, help="Go on without records that cannot be valid.")
 @click.option("--yes", is_flag=True, help="What the name search found has been read; do not ask.")
+@options.over
 @options.as_json
 @options.on_day
 @click.pass_context
@@ -61,6 +63,7 @@ def transfer(ctx: click.Context, /, out: Path, on_day: date | None, **chosen: ob
     names = set(_Request.__dataclass_fields__)
     request = _Request(**{name: value for name, value in chosen.items() if name in names})  # type: ignore[arg-type]  # click has checked them
     with open_collection(ctx.obj, fallback_read_only=True, on_day=on_day) as collection:
+        collection.over = request.over
         order = _order(collection, request, chosen)
         _read_names(collection, order, out, request)
         with talk.progress() as bar:
@@ -100,9 +103,7 @@ def _read_names(collection: Collection, order: TransferOrder, out: Path, request
     if not hits:
         talk.say("The name search found nobody living.")
         return
-    out.mkdir(parents=True, exist_ok=True)
-    listed = out / "names-found.csv"
-    listed.write_bytes(b"".join(rows_found(hits)))
+    listed = write_names_found(collection, out, hits)
     people = {name for hit in hits for name in hit.people}
     talk.say(f"The name search found {len(people)} living people in {len(hits)} places; each is in {listed}.")
     talk.say("That list is for you; do not hand it on.")

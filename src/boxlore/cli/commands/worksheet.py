@@ -24,6 +24,7 @@ def worksheet(
     paper: str | None,
     theme: str,
     kin_of: str,
+    over: bool,
     on_day: date | None,
     **chosen: object,
 ) -> None:
@@ -33,6 +34,7 @@ def worksheet(
     """
     order = PrintOrder(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
+        collection.over = over
         printed, answers = make(collection, out, order, progress=bar)
     talk.say(f"{printed.items} photographs in {printed.path}, for {to}. Type the answers into {answers}.")
     ctx.exit(talk.say_findings(printed.findings))

@@ -26,6 +26,7 @@ from boxlore.tasks.archive.context import order_of_containers
 from boxlore.tasks.archive.name_search import names_left
 from boxlore.tasks.archive.settings import FILE_NAME, as_toml
 from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.outputs import check_place
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.collection.records import EVERYTHING, Selection, seen_by
 
@@ -52,6 +53,7 @@ def offer(
 
     Raises CouldNot if a name is left in them.
     """
+    check_place(out)
     if out.exists() and any(out.iterdir()):
         raise WrongUse(f"{out} is not empty.", "Name a new folder for the list.")
     seen = seen_by(collection, To.OUTSIDE)

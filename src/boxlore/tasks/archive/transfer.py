@@ -24,6 +24,7 @@ from boxlore.tasks.archive.files import Making, make_files
 from boxlore.tasks.archive.name_search import NameFound, names_in_payload, names_left, search
 from boxlore.tasks.archive.updates import Earlier, read_earlier
 from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.outputs import check_place, write_output
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, seen_by
 from boxlore.tasks.outputs.copies import copies
@@ -96,6 +97,7 @@ def transfer(
     or if a record cannot be valid and the order does not say to go on with the rest."""
     order = order or TransferOrder(selection=selection)
     for taken in (out / "open", out / "closed"):
+        check_place(taken)
         if taken.exists() and any(taken.iterdir()):
             raise WrongUse(f"{taken} is not empty.", "Name a new folder for the package.")
     outside = seen_by(collection, To.OUTSIDE)
@@ -247,6 +249,13 @@ def _note(collection: Collection, parts: list[TransferPart]) -> None:
         )
         fixity_events.note(act, fixity_events.collection_of(collection), event)
     act.done()
+
+
+def write_names_found(collection: Collection, out: Path, namings: list[NameFound]) -> Path:
+    """Write what the name search found beside the package, as a table for the keeper. Raises WrongUse, CouldNot."""
+    listed = out / "names-found.csv"
+    write_output(collection, listed, b"".join(rows_found(namings)))
+    return listed
 
 
 def rows_found(namings: list[NameFound]) -> Iterator[bytes]:

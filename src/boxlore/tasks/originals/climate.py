@@ -16,8 +16,9 @@ from boxlore.core.originals.climate_log import ClimateLog, read_log
 from boxlore.core.statements import Kind, Subject
 from boxlore.disk.charts import climate_png
 from boxlore.disk.fixity import sha256_of
-from boxlore.disk.writing import CHUNK, replacing, write_whole
+from boxlore.disk.writing import CHUNK, replacing
 from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.outputs import Outputs, write_output
 from boxlore.tasks.originals.house import House, house_of
 from boxlore.tasks.originals.housing import gather
 
@@ -185,6 +186,6 @@ def chart_lines(judgement: Judged, width: int) -> list[str]:
     return text_chart(judgement.readings, width)
 
 
-def write_chart(judgement: Judged, out: Path) -> None:
+def write_chart(judgement: Judged, out: Path, outputs: Outputs) -> None:
     """Write the chart to `out` as a PNG."""
-    write_whole(out, climate_png(judgement.readings, judgement.where))
+    write_output(outputs, out, climate_png(judgement.readings, judgement.where))

@@ -16,9 +16,9 @@ from boxlore.core.findings import Finding
 from boxlore.core.originals.survey_lists import ScanningLine, Surveyed, WorkLine, scan_order, shop_list, work_list
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Said, Source, Subject
-from boxlore.disk.writing import write_whole
 from boxlore.sheets.work_lists import ListTable, Page, make_list
 from boxlore.tasks.collection.opening import Act, Collection
+from boxlore.tasks.collection.outputs import write_output
 from boxlore.tasks.collection.records import EVERYTHING, Selection, record_of, records
 from boxlore.tasks.originals.house import everything_in, house_of
 from boxlore.tasks.originals.housing import put
@@ -201,7 +201,7 @@ def write_work(collection: Collection, survey_lists: Lists, out: Path) -> None:
         rows += [["do", *row] for row in job_rows(survey_lists.work)] + [
             ["buy", *row] for row in job_rows(survey_lists.buy)
         ]
-        _write_csv(out, rows)
+        _write_csv(collection, out, rows)
         return
     widths = (2.2, 0.7, 3.2, 4.2)
     heading = ("What", "Count", "Items", "Why")
@@ -215,7 +215,7 @@ def write_work(collection: Collection, survey_lists: Lists, out: Path) -> None:
 def write_order(collection: Collection, survey_lists: Lists, out: Path) -> None:
     """Write the order for a scanning shop to `out`, a .csv or a .pdf. Raises WrongUse for another ending."""
     if _is_csv(out):
-        _write_csv(out, [list(ORDER_HEADING), *order_rows(survey_lists.scan)])
+        _write_csv(collection, out, [list(ORDER_HEADING), *order_rows(survey_lists.scan)])
         return
     part = ListTable(
         title=f"{len(survey_lists.scan)} originals",
@@ -269,13 +269,13 @@ def _is_csv(out: Path) -> bool:
     return out.suffix.casefold() == ".csv"
 
 
-def _write_csv(out: Path, rows: Sequence[Sequence[str]]) -> None:
+def _write_csv(collection: Collection, out: Path, rows: Sequence[Sequence[str]]) -> None:
     text = io.StringIO(newline="")
     csv.writer(text).writerows(rows)
-    write_whole(out, text.getvalue().encode("utf-8-sig"))
+    write_output(collection, out, text.getvalue().encode("utf-8-sig"))
 
 
 def _write_pdf(collection: Collection, page: Page, out: Path, on: date | None = None) -> None:
     settings = collection.settings
     day = on or collection.clock.today()
-    write_whole(out, make_list(page, language=settings.language, paper=settings.paper, printed_on=day))
+    write_output(collection, out, make_list(page, language=settings.language, paper=settings.paper, printed_on=day))

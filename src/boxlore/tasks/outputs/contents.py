@@ -58,6 +58,15 @@ def read_contents(folder: Path) -> list[CopyLine]:
     ]
 
 
+def is_contents(path: Path) -> bool:
+    """Whether the file is a contents page: its first line is our heading."""
+    try:
+        with open(path, encoding="utf-8", errors="replace", newline="") as page:
+            return next(csv.reader(page), None) == COLUMNS
+    except OSError as error:
+        raise could_not(error, path) from error
+
+
 def write_contents(folder: Path, lines: Iterable[CopyLine]) -> None:
     """The page, in the order of the numbers, without the copies that are not there any more."""
     page = io.StringIO()

@@ -23,9 +23,11 @@ from boxlore.disk.pictures import make_upright_jpeg
 from boxlore.disk.writing import could_not, replacing, write_pieces, write_whole
 from boxlore.formats import carrier
 from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.outputs import check_place, foreign
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.collection.records import EVERYTHING, Selection, seen_by
-from boxlore.tasks.outputs.contents import CopyLine, read_contents, write_contents
+from boxlore.tasks.outputs.contents import FILE_NAME as CONTENTS
+from boxlore.tasks.outputs.contents import CopyLine, is_contents, read_contents, write_contents
 
 BATCH = 16
 
@@ -88,6 +90,10 @@ def copies(
     Raises CouldNot when the disk takes no more; what is done then stays, and the next run goes on from there.
     """
     _refuse_scans_folder(collection, out)
+    check_place(out)
+    page = out / CONTENTS
+    if os.path.lexists(page) and not collection.over and (page.is_symlink() or not is_contents(page)):
+        raise foreign(page)
     run = run_of(collection, out, to, longest)
     progress.begin("Copying", collection.store.count("scan") if selection == EVERYTHING else 0)
     jobs = jobs_of(seen_by(collection, to).records(selection), longest)
@@ -352,8 +358,10 @@ def _beside(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str, fault: Byte
             raise _another(target)
         with replacing(target) as out:
             write_pieces(rewritten.pieces, source, out)
-    words = target.with_name(target.name + ".xmp")
-    write_whole(words, carrier.sidecar(run.embedding(job)))
+    words, caption = target.with_name(target.name + ".xmp"), carrier.sidecar(run.embedding(job))
+    if line is None and os.path.lexists(words) and not (words.is_file() and words.read_bytes() == caption):
+        raise _another(words)
+    write_whole(words, caption)
     why = f"{fault} The caption is beside the copy, in {words.name}; `--longest 4000` makes a JPEG that carries it."
     return _Made(copy, "sidecar", why, how="sidecar")
 

@@ -16,10 +16,12 @@ from boxlore.core.findings import Finding
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.disk.pictures import make_jpeg
+from boxlore.disk.writing import write_whole
 from boxlore.sheets.figure import front_of, jpeg_size
 from boxlore.sheets.pages import PageSide, Site, make_pages
 from boxlore.sheets.typesetting import note
 from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.outputs import check_place, foreign
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.collection.records import seen_by
 from boxlore.tasks.outputs.sheets import PrintedOutput, PrintOrder, printing_of, seen_items
@@ -49,6 +51,7 @@ def pages(
     collection: Collection, out: Path, order: PrintOrder = OUTSIDE, *, progress: Progress = QUIET
 ) -> PrintedOutput:
     """The pages in the folder `out`, which may be new, empty, or one that we made before."""
+    check_place(out)
     earlier = _earlier(out)
     seen = seen_by(collection, order.to)
     shown, left_out = seen_items(seen, order)
@@ -72,7 +75,7 @@ def pages(
             path.write_text(text, encoding="utf-8", newline="\n")
         if progress.stopped():
             raise CouldNot("Stopped; nothing was written.")
-        _move_in(site_folder, out, earlier)
+        _move_in(site_folder, out, earlier, over=collection.over)
     return PrintedOutput(out, len(shown), left_out, (*findings, *damaged))
 
 
@@ -151,21 +154,32 @@ def _earlier(out: Path) -> list[Path]:
     return [path for path in named if path.resolve().is_relative_to(home) and path.is_file()]
 
 
-def _move_in(site_folder: Path, out: Path, earlier: Iterable[Path]) -> None:
-    """What an earlier run left goes; what is new comes. The list comes first, so that a broken run can be mended."""
+def _move_in(site_folder: Path, out: Path, earlier: Sequence[Path], *, over: bool) -> None:
+    """What an earlier run left goes; what is new comes. The list comes first, so that a broken run can be mended.
+
+    Raises WrongUse, before anything is moved, if a file of somebody else has the name of a page (unless `over`), or a
+    folder in it leads outside.
+    """
     names = sorted(path.relative_to(site_folder).as_posix() for path in site_folder.rglob("*") if path.is_file())
     out.mkdir(exist_ok=True)
     before = [path.relative_to(out).as_posix() for path in earlier]
-    (out / LISTED).write_text(
-        "".join(f"{name}\n" for name in sorted({*names, *before})), encoding="utf-8", newline="\n"
-    )
+    for name in names:
+        target = out / name
+        inside = target.parent.resolve().is_relative_to(out.resolve())
+        if not inside or target.is_dir() or (os.path.lexists(target) and name not in before and not over):
+            raise foreign(target)
+    write_whole(out / LISTED, _lines(sorted({*names, *before})))
     for path in earlier:
         path.unlink()
     for name in names:
         target = out / name
         target.parent.mkdir(parents=True, exist_ok=True)
         (site_folder / name).replace(target)
-    (out / LISTED).write_text("".join(f"{name}\n" for name in names), encoding="utf-8", newline="\n")
+    write_whole(out / LISTED, _lines(names))
     for folder in sorted((path for path in out.rglob("*") if path.is_dir()), reverse=True):
         if not any(folder.iterdir()):
             folder.rmdir()
+
+
+def _lines(names: Iterable[str]) -> bytes:
+    return "".join(f"{name}\n" for name in names).encode()

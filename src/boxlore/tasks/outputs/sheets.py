@@ -16,7 +16,6 @@ from boxlore.core.findings import Finding
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.disk.pictures import make_jpeg
-from boxlore.disk.writing import write_whole
 from boxlore.sheets.album import make_sheet
 from boxlore.sheets.figure import front_of, picture_key
 from boxlore.sheets.labels import make_labels
@@ -26,6 +25,7 @@ from boxlore.sheets.theme import THEMES, Theme, read_theme
 from boxlore.sheets.worksheet import HIGH as WORKSHEET_HIGH
 from boxlore.sheets.worksheet import blank_answers, make_worksheet
 from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.outputs import check_output, write_output
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, seen_by
 from boxlore.tasks.people.kin_captions import kin_to
@@ -113,40 +113,41 @@ def sheet(
 ) -> PrintedOutput:
     """The album caption sheet. Items whose scans may not go to the audience are left out and counted."""
     order = with_more(order, to=to) if to is not None else order
-    printing, shown = _begun(collection, order)
+    printing, shown = _begun(collection, order, out)
     room = printing.room(printing.theme.columns), printing.theme.picture_height
     with prepared(collection, shown, room, progress) as pictures:
-        return _written(out, shown, printing, make_sheet(shown, pictures, printing))
+        return _written(collection, out, shown, printing, make_sheet(shown, pictures, printing))
 
 
 def slips(
     collection: Collection, out: Path, order: PrintOrder = PLAIN_ORDER, *, size: str = "4x6", length: str = "slip"
 ) -> PrintedOutput:
     """Caption slips for copy prints of one size."""
-    printing, shown = _begun(collection, order)
-    return _written(out, shown, printing, make_slips(shown, printing, size, length))
+    printing, shown = _begun(collection, order, out)
+    return _written(collection, out, shown, printing, make_slips(shown, printing, size, length))
 
 
 def labels(collection: Collection, out: Path, order: PrintOrder = PLAIN_ORDER, *, size: str = "a6") -> PrintedOutput:
     """Labels for the boxes and folders of these items, scanned or not."""
+    check_output(collection, out)
     seen = seen_by(collection, order.to)
     printing = printing_of(seen, order)
     kept = [record for record in seen.records(order.selection) if record.mark]
     if not kept:
         raise CouldNot("None of these items is in a box or folder.", "Say where they are kept first.")
-    return _written(out, kept, printing, make_labels(kept, printing, size, collection.settings.holder))
+    return _written(collection, out, kept, printing, make_labels(kept, printing, size, collection.settings.holder))
 
 
 def worksheet(
     collection: Collection, out: Path, order: PrintOrder = PLAIN_ORDER, *, progress: Progress = QUIET
 ) -> tuple[PrintedOutput, Path]:
     """The narrator's worksheet, and beside it a text file to type the answers into; a filled one is never touched."""
-    printing, shown = _begun(collection, order)
+    printing, shown = _begun(collection, order, out)
     prefix = collection.settings.prefix
     with prepared(collection, shown, (printing.room(), WORKSHEET_HIGH), progress) as pictures:
-        printed = _written(out, shown, printing, make_worksheet(shown, pictures, printing, prefix))
+        printed = _written(collection, out, shown, printing, make_worksheet(shown, pictures, printing, prefix))
     answers = _free(out.with_name(f"{out.stem}-answers.txt"))
-    write_whole(answers, blank_answers(shown, prefix).encode())
+    write_output(collection, answers, blank_answers(shown, prefix).encode())
     return printed, answers
 
 
@@ -154,21 +155,24 @@ def _free(path: Path) -> Path:
     """The path, or the next with a number that nothing lies at."""
     count = 1
     free = path
-    while free.exists():
+    while os.path.lexists(free):
         count += 1
         free = path.with_name(f"{path.stem}-{count}{path.suffix}")
     return free
 
 
-def _begun(collection: Collection, order: PrintOrder) -> tuple[Printing, list[Record]]:
+def _begun(collection: Collection, order: PrintOrder, out: Path) -> tuple[Printing, list[Record]]:
+    check_output(collection, out)
     seen = seen_by(collection, order.to)
     shown, left_out = seen_items(seen, order)
     return with_more(printing_of(seen, order), left_out=left_out), shown
 
 
-def _written(out: Path, shown: Sequence[Record], printing: Printing, pdf: tuple[bytes, list[Finding]]) -> PrintedOutput:
+def _written(
+    collection: Collection, out: Path, shown: Sequence[Record], printing: Printing, pdf: tuple[bytes, list[Finding]]
+) -> PrintedOutput:
     data, findings = pdf
-    write_whole(out, data)
+    write_output(collection, out, data)
     return PrintedOutput(out, len(shown), printing.left_out, tuple(findings))
 
 

@@ -20,9 +20,9 @@ from boxlore.core.records.in_force import told_of
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.sitting.time_log import Out, Recording, clock_of, heard_in, is_closed, outs, within
 from boxlore.core.statements import Kind, Said, Subject
-from boxlore.disk.writing import write_whole
 from boxlore.exports.webvtt import Chapter, write_chapters
 from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.outputs import check_output, write_output
 from boxlore.tasks.collection.records import Selection, seen_by
 from boxlore.tasks.sitting.recordings import of_sitting, sittings
 
@@ -90,15 +90,18 @@ def write_log(collection: Collection, sitting: str, out: Path, to: To = To.FAMIL
     numbers = {ident: number for number, ident in collection.store.items()}
     wanted = tuple(numbers[ident] for ident in dict.fromkeys(out.item for out in log.outs) if ident in numbers)
     records = {record.id: record for record in seen.records(Selection(items=wanted))} if wanted else {}
-    written: list[Path] = []
-    for recording in log.recordings:
-        path = out / f"{Path(recording.path).stem}.chapters.vtt"
-        text = write_chapters(chapters_of(log, recording, records, seen.recipient), _note(name, recording))
-        write_whole(path, text.encode())
-        written.append(path)
-    path = out / f"{_stem(log)}.log.csv"
-    write_whole(path, _csv(log, records, seen.recipient).encode())
-    return [*written, path]
+    files = {
+        out / f"{Path(recording.path).stem}.chapters.vtt": write_chapters(
+            chapters_of(log, recording, records, seen.recipient), _note(name, recording)
+        )
+        for recording in log.recordings
+    }
+    files[out / f"{_stem(log)}.log.csv"] = _csv(log, records, seen.recipient)
+    for path, text in files.items():  # all or none
+        check_output(collection, path, text.encode())
+    for path, text in files.items():
+        write_output(collection, path, text.encode())
+    return list(files)
 
 
 def _stem(log: SittingLog) -> str:
