@@ -15,7 +15,8 @@ from PIL import Image
 
 from boxlore.tasks.collection.opening import open_collection, start
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.scans.intake import IntakeOptions, picture_files, take_in
+from boxlore.tasks.scans.files import files_given
+from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.lookalikes import look_closer
 from boxlore.tasks.scans.pairing import by_suffix
 
@@ -40,7 +41,7 @@ with tempfile.TemporaryDirectory() as folder:
 
     start(home, Settings())
     with open_collection(home) as collection:
-        plan = by_suffix(picture_files([scans]))
+        plan = by_suffix(files_given([scans]).pictures)
         begun = time.perf_counter()
         taken = take_in(collection, plan, IntakeOptions())
         ours = time.perf_counter() - begun

@@ -13,7 +13,8 @@ from pathlib import Path
 from boxlore.disk.pictures import make_jpeg
 from boxlore.tasks.collection.opening import open_collection, start
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.scans.intake import IntakeOptions, picture_files, take_in
+from boxlore.tasks.scans.files import files_given
+from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import by_suffix
 from boxlore.tasks.sitting.showing import SIZES
 from boxlore.viewing.server import serving
@@ -38,7 +39,7 @@ def main() -> None:
         folder = Path(home) / "tamm_family"
         start(folder, Settings(title="Tamm and Rourke", prefix="TR"))
         with open_collection(folder) as collection:
-            list(take_in(collection, by_suffix(picture_files([scans])), IntakeOptions(copy=True)))
+            list(take_in(collection, by_suffix(files_given([scans]).pictures), IntakeOptions(copy=True)))
             keeper = Keeper(collection)
             alone = []
             for scan in [keeper.sitting.record(item).scans[0] for _, item in collection.store.items()[:8]]:

@@ -23,7 +23,8 @@ from PIL import Image, ImageDraw
 from boxlore.core.records.item_record import Record
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.scans.intake import IntakeOptions, picture_files, take_in
+from boxlore.tasks.scans.files import files_given
+from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import by_suffix
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.showing import Showing
@@ -55,7 +56,7 @@ def collection(tmp_path: Path) -> Iterator[Collection]:
     folder = tmp_path / "tamm_family"
     start(folder, Settings(title="Tamm and Rourke", prefix="TR"))
     with open_collection(folder) as collection:
-        list(take_in(collection, by_suffix(picture_files([scans])), IntakeOptions(copy=True)))
+        list(take_in(collection, by_suffix(files_given([scans]).pictures), IntakeOptions(copy=True)))
         yield collection
 
 

@@ -52,10 +52,12 @@ def _counted(states: Counter[str]) -> str:
 
 
 def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.scans import files as scan_files
     from boxlore.tasks.scans import intake, pairing
 
-    files = intake.picture_files([path_of(collection, answers["path"], "")])
-    if not files:
+    given = scan_files.files_given([path_of(collection, answers["path"], "")])
+    files = given.pictures
+    if not files and not given.refused:
         raise WrongUse("There are no pictures there.", "JPEG, TIFF, PNG and WebP are taken in.")
     already_here = [path for path in files if (collection.folder / "scans") in path.resolve().parents]
     plan = pairing.by_suffix([path for path in files if path not in already_here])
@@ -65,6 +67,8 @@ def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -
     results = intake.take_in(collection, plan, options, progress)
     lines = [f"{len(files)} files: {_counted(Counter(result.state for result in results))}."]
     lines += [f"{Path(result.key).name}: {result.why}" for result in results if result.state == "refused"]
+    lines += [f"{scan_files.readable(path.name)}: {why}" for path, why in given.refused]
+    lines += [f"Not pictures: {given.not_pictures}."] if given.not_pictures else []
     return lines
 
 

@@ -28,8 +28,9 @@ from boxlore.tasks.check import check
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.records import Selection, records, seen_by
 from boxlore.tasks.outputs.copies import copies
+from boxlore.tasks.scans.files import files_given
 from boxlore.tasks.scans.fixity import verify_scans
-from boxlore.tasks.scans.intake import IntakeOptions, picture_files, take_in
+from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.packages import verify_package
 from boxlore.tasks.scans.pairing import by_suffix
 
@@ -191,7 +192,7 @@ def test_check_finds_what_is_asked(demo: Path) -> None:
 def test_a_repeated_intake_takes_nothing_twice(demo: Path, tmp_path: Path) -> None:
     home = tmp_path / "again"
     shutil.copytree(demo, home)
-    files = picture_files([home / "scans"])
+    files = files_given([home / "scans"]).pictures
     with open_collection(home) as collection:
         before = collection.store.count("item")
         taken = take_in(collection, by_suffix(files), IntakeOptions())

@@ -9,7 +9,8 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.core.errors import WrongUse
-from boxlore.tasks.scans.intake import IntakeOptions, picture_files, take_in
+from boxlore.tasks.scans.files import GivenFiles, files_given, readable
+from boxlore.tasks.scans.intake import IntakeOptions, IntakeResult, take_in
 from boxlore.tasks.scans.lookalikes import look_closer
 from boxlore.tasks.scans.pairing import Planned, alternating, by_suffix, by_table
 from boxlore.tasks.sitting.recovering import open_for_writing
@@ -44,7 +45,8 @@ def intake(
     as_json: bool,
 ) -> None:
     """Take in the pictures at PATHS (files or folders). A run that is repeated takes nothing twice."""
-    plan = _plan(paths, pairs, table, without_scan)
+    given = GivenFiles()
+    plan = _plan(paths, pairs, table, without_scan, given)
     _show(plan)
     if not yes and sys.stdin.isatty() and not click.confirm("Take these in?", default=True, err=True):
         talk.say("Nothing was taken in.")
@@ -52,24 +54,32 @@ def intake(
     intake_options = IntakeOptions(copy=copy, box=box, folder=folder, found_in=found_in)
     with open_for_writing(ctx.obj) as collection, talk.progress() as bar:
         results = take_in(collection, plan, intake_options, bar)
+        stopped = len(results) < len(plan)
         if not bar.stopped():
             look_closer(collection, bar)
+    results += [IntakeResult(readable(path), "refused", why=why) for path, why in given.refused]
     for result in results:
         if as_json:
             output.row(
                 {"key": result.key, "state": result.state, "number": result.number or None, "why": result.why or None}
             )
         elif result.state == "refused":
-            talk.say(f"{result.key}: {result.why}")
+            talk.say(output.safe(f"{result.key}: {result.why}"))
     states = [result.state for result in results]
     talk.say(
-        f"{states.count('taken')} taken in, {states.count('known')} known already, {states.count('refused')} refused."
+        f"{states.count('taken')} taken in, {states.count('known')} known already, {states.count('refused')} refused"
+        + (f", {given.not_pictures} not pictures." if given.not_pictures else ".")
     )
-    ctx.exit(1 if "refused" in states or len(results) < len(plan) else 0)
+    ctx.exit(1 if "refused" in states or stopped else 0)
 
 
-def _plan(paths: Sequence[Path], pairs: str, table: Path | None, without_scan: int | None) -> list[Planned]:
-    """The items to take in, made from the files or the table. Raises WrongUse where there is nothing to read."""
+def _plan(
+    paths: Sequence[Path], pairs: str, table: Path | None, without_scan: int | None, given: GivenFiles
+) -> list[Planned]:
+    """The items to take in, made from the files or the table; `given` gets what else is in the folders.
+
+    Raises WrongUse where there is nothing to read.
+    """
     if without_scan:
         return [Planned(key=f"without scan {at}") for at in range(1, without_scan + 1)]
     if table is not None or pairs == "table":
@@ -84,8 +94,10 @@ def _plan(paths: Sequence[Path], pairs: str, table: Path | None, without_scan: i
         return by_table(rows, paths[0] if paths else table.parent)
     if not paths:
         raise WrongUse("Which pictures?", "Name files or folders, --table FILE.csv, or --without-scan N.")
-    files = picture_files(paths)
-    if not files:
+    sorted_files = files_given(paths)
+    given.refused, given.not_pictures = sorted_files.refused, sorted_files.not_pictures
+    files = sorted_files.pictures
+    if not files and not given.refused:
         raise WrongUse("There are no pictures there.", "JPEG, TIFF, PNG and WebP are taken in.")
     return alternating(files) if pairs == "alternating" else by_suffix(files)
 
@@ -97,6 +109,6 @@ def _show(plan: Sequence[Planned]) -> None:
     talk.say(f"{len(plan)} items: {fronts} with a scan, {backs} with a back.")
     for planned in plan[:5]:
         sides = ", ".join(f"{side.side} {side.path.name}" for side in planned.sides)
-        talk.say(f"  {Path(planned.key).name}: {sides or 'without a scan'}")
+        talk.say(output.safe(readable(f"  {Path(planned.key).name}: {sides or 'without a scan'}")))
     if len(plan) > 5:
         talk.say(f"  … and {len(plan) - 5} more.")

@@ -11,7 +11,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 from pathlib import Path
 
-from boxlore.core.errors import BoxloreError, CouldNot, WrongUse
+from boxlore.core.errors import BoxloreError, CouldNot
 from boxlore.core.fields.originals import KEPT_WORDS, Kept
 from boxlore.core.fields.pictures import (
     EMBEDDED_WORDS,
@@ -29,14 +29,14 @@ from boxlore.core.records.item_record import AS_SCANNED
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Subject
 from boxlore.disk.fixity import sha256_of
 from boxlore.disk.pictures import read_header
-from boxlore.disk.writing import CHUNK, replacing
+from boxlore.disk.writing import CHUNK, could_not, replacing
 from boxlore.formats import carrier
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.scans.files import in_utf_8, readable
 from boxlore.tasks.scans.pairing import Planned, ScanSide
 from boxlore.tasks.telling.statements import Teller, Telling
 
-SUFFIXES = frozenset(".jpg .jpeg .tif .tiff .png .webp .heic .heif .jp2 .gif .bmp".split())
 BATCH = 50
 """So many items are one act, and safe on the disk before the next ones are read."""
 
@@ -62,23 +62,6 @@ class IntakeOptions:
     folder: str = ""
     found_in: str = ""
     kind: str = ""
-
-
-def picture_files(paths: Iterable[Path]) -> list[Path]:
-    """The picture files named, and all those in the folders named, without hidden ones. Raises WrongUse."""
-    files: list[Path] = []
-    for path in paths:
-        if path.is_dir():
-            files += [
-                file
-                for file in sorted(path.rglob("*"))
-                if file.suffix.lower() in SUFFIXES and file.is_file() and not file.name.startswith(".")
-            ]
-        elif path.is_file():
-            files.append(path)
-        else:
-            raise WrongUse(f"There is no file or folder {path}.")
-    return list(dict.fromkeys(files))
 
 
 @dataclass(slots=True)
@@ -119,7 +102,10 @@ def take_in(
         try:
             results.append(_take(run, item))
         except BoxloreError as error:
-            results.append(IntakeResult(item.key, "refused", why=str(error)))
+            results.append(IntakeResult(readable(item.key), "refused", why=readable(str(error))))
+        except OSError as error:  # a file that is taken away, or closed to us, just now
+            path = item.sides[0].path if item.sides else Path(item.key)
+            results.append(IntakeResult(readable(item.key), "refused", why=readable(str(could_not(error, path)))))
         progress.step()
         if number % BATCH == 0:
             run.act.done()
@@ -137,12 +123,15 @@ def _containers(collection: Collection) -> dict[tuple[str, ...], str]:
 def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
     """Take one item in, unless its pictures are here already. Raises BoxloreError if a file cannot be taken."""
     store = run.collection.store
+    if not run.options.copy:
+        for side in planned.sides:
+            _refuse_unwritable_name(side.path, run.collection.folder)
     digests = [(side, sha256_of(side.path)) for side in planned.sides]
     known_ids = [store.scan_by_sha256(digest) or run.scans.get(digest, "") for _, digest in digests]
     if known_ids and all(known_ids) and not any(side.area for side, _ in digests):
-        return IntakeResult(planned.key, "known", why="these very pictures are here already")
+        return IntakeResult(readable(planned.key), "known", why="these very pictures are here already")
     if known_ids and all(known_ids) and (number := store.shown_on(known_ids[0], planned.sides[0].area)):
-        return IntakeResult(planned.key, "known", number, "this part of the picture is here already")
+        return IntakeResult(readable(planned.key), "known", number, "this part of the picture is here already")
     item = run.act.new(Kind.ITEM)
     number = number_text(run.collection.settings.prefix, run.collection.settings.series, run.count)
     shown = [
@@ -162,7 +151,7 @@ def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
         else:
             source = Source(Said.INSCRIPTION, "verso") if name == "inscription" else KEEPER
             run.teller.add(run.act, item, name, words, Telling(source=source))
-    return IntakeResult(planned.key, "taken", number)
+    return IntakeResult(readable(planned.key), "taken", number)
 
 
 def _scan(run: _IntakeRun, side: ScanSide, digest: str, known_id: str, number: str) -> str:
@@ -197,11 +186,20 @@ def _relative(path: Path, folder: Path) -> str:
         return path.resolve().as_posix()
 
 
+def _refuse_unwritable_name(path: Path, folder: Path) -> None:
+    """Raises CouldNot for a path that is not UTF-8, as on an old disk: no statement could keep it."""
+    if not in_utf_8(_relative(path, folder)):
+        raise CouldNot(
+            f"The name of {readable(path)} is not written in UTF-8, so that the collection cannot keep it.",
+            "Rename it, or take it in with --copy, which gives the scan a name by its number.",
+        )
+
+
 def _bring_in(run: _IntakeRun, side: ScanSide, digest: str, number: str) -> Path:
     """Copy a scan into `scans/`, named by number, side and role, and compare the copy's SHA-256. Raises CouldNot."""
     letter = "f" if side.side == "recto" else "b"
     role = "" if side.role == AS_SCANNED else f"_{side.role}"
-    target = run.collection.folder / "scans" / f"{number}_{letter}{role}{side.path.suffix.lower()}"
+    target = run.collection.folder / "scans" / f"{number}_{letter}{role}{_suffix(side.path)}"
     if target.exists():
         if sha256_of(target) == digest:
             return target
@@ -211,6 +209,12 @@ def _bring_in(run: _IntakeRun, side: ScanSide, digest: str, number: str) -> Path
     if sha256_of(target) != digest:
         raise CouldNot(f"The copy of {side.path.name} differs from it.", "The disk may be failing; check it.")
     return target
+
+
+def _suffix(path: Path) -> str:
+    """The suffix for the copy of a scan: its own, or none where that is not UTF-8."""
+    suffix = path.suffix.lower()
+    return suffix if in_utf_8(suffix) else ""
 
 
 _TOLD_IN_FILES = (

@@ -1,0 +1,113 @@
+"""The files that an intake is given: each is a picture to take, is refused with a reason, or counts as no picture."""
+
+import os
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from boxlore.core.errors import WrongUse
+from boxlore.disk.writing import could_not
+
+SUFFIXES = frozenset(
+    ".jpg .jpeg .jpe .jfif .mpo .tif .tiff .png .webp .heic .heif .hif .avif .jp2 .j2k .jpx .gif .bmp .psd .pcx .pcd"
+    " .ppm .pgm".split()
+)
+"""A file of these names is taken for a picture before it is opened."""
+
+_BEGINNINGS = (
+    (0, b"\xff\xd8\xff"),  # JPEG
+    (0, b"II*\x00"),  # TIFF
+    (0, b"MM\x00*"),
+    (0, b"\x89PNG\r\n\x1a\n"),
+    (8, b"WEBPVP8"),
+    (0, b"\x00\x00\x00\x0cjP  "),  # JPEG 2000
+    (4, b"ftyphei"),  # HEIC
+    (4, b"ftypmif1"),
+    (4, b"ftypavif"),
+    (0, b"GIF8"),
+    (0, b"8BPS"),  # PSD
+)
+"""How pictures begin: (offset, bytes), from the specifications of the formats."""
+
+
+@dataclass(slots=True)
+class GivenFiles:
+    """`pictures` to take, `refused` as (path, why), and how many other files there were: `not_pictures`."""
+
+    pictures: list[Path] = field(default_factory=list)
+    refused: list[tuple[Path, str]] = field(default_factory=list)
+    not_pictures: int = 0
+
+
+def in_utf_8(words: str) -> bool:
+    """Whether a name can be kept as text. Python gives the bytes of a name that is not UTF-8 as half surrogates."""
+    return all(not "\ud800" <= letter <= "\udfff" for letter in words)
+
+
+def readable(path: Path | str) -> str:
+    """A path, or words with one, to be read by a person: what is not UTF-8 in it becomes U+FFFD."""
+    return "".join("\ufffd" if "\ud800" <= letter <= "\udfff" else letter for letter in str(path))
+
+
+def files_given(paths: Iterable[Path]) -> GivenFiles:
+    """The files named, and all those in the folders named. Raises WrongUse for a path that does not exist."""
+    given = GivenFiles()
+    for path in paths:
+        if path.is_dir():
+            _walk(path, given)
+        elif path.is_file():
+            given.pictures.append(path)
+        else:
+            raise WrongUse(f"There is no file or folder {readable(path)}.")
+    given.pictures = list(dict.fromkeys(given.pictures))
+    return given
+
+
+def _walk(top: Path, given: GivenFiles) -> None:
+    """Sort all that is in the folder and in those inside it, in the order of the names. Links are not followed down."""
+
+    def closed(error: OSError) -> None:
+        path = Path(error.filename or top)
+        given.refused.append((path, f"The folder cannot be opened: {could_not(error, path).problem}"))
+
+    for folder, names_of_folders, names in os.walk(top, onerror=closed):
+        names_of_folders.sort()
+        for name in names_of_folders:
+            if (inner := Path(folder, name)).is_symlink():
+                given.refused.append((inner, "It is a link to a folder. Name that folder itself to take it in."))
+        for name in sorted(names):
+            _sort_file(Path(folder, name), given)
+
+
+def _sort_file(path: Path, given: GivenFiles) -> None:
+    """Put a file of a folder where it belongs."""
+    if path.name.startswith("."):
+        given.not_pictures += 1
+    elif path.is_symlink() and not path.exists():
+        given.refused.append((path, "It is a link to a file that is not there. Plug in its disk, or delete it."))
+    elif not path.is_file():
+        given.not_pictures += 1
+    elif path.suffix.lower() in SUFFIXES:
+        given.pictures.append(path)
+    else:
+        _sort_by_content(path, given)
+
+
+def _sort_by_content(path: Path, given: GivenFiles) -> None:
+    """The same for a file whose name is no picture's."""
+    try:
+        with open(path, "rb") as file:
+            head = file.read(16)
+    except OSError as error:
+        given.refused.append((path, could_not(error, path).problem))
+        return
+    is_picture = any(head[at:].startswith(beginning) for at, beginning in _BEGINNINGS)
+    if is_picture and not path.suffix:
+        given.pictures.append(path)
+    elif is_picture:
+        why = f"It is a picture, but its name ends in {path.suffix}, as no scan's does. Name it itself to take it in."
+        given.refused.append((path, why))
+    elif head.startswith(b"%PDF-"):
+        given.refused.append((path, "It is a PDF. Save its pages as TIFF or JPEG, and take those in."))
+    else:
+        given.not_pictures += 1
