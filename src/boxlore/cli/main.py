@@ -3,6 +3,7 @@
 So `boxlore --help` loads click and nothing heavier; a test holds it to that.
 """
 
+import io
 import os
 import sys
 from importlib import import_module
@@ -110,7 +111,9 @@ def main(arguments: list[str] | None = None) -> NoReturn:
         talk.say("Stopped. What was finished is kept.")
         sys.exit(3)
     except click.ClickException as error:
-        error.show()
+        shown = io.StringIO()
+        error.show(shown)
+        talk.say(shown.getvalue().rstrip("\n"))
         sys.exit(2)
     except OSError as error:
         talk.say(f"{error.strerror or error}: {error.filename or ''}. What was finished is kept.")

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 import click
 
+from boxlore.cli.output import safe
 from boxlore.core.findings import Finding
 
 if TYPE_CHECKING:
@@ -15,8 +16,8 @@ if TYPE_CHECKING:
 
 
 def say(words: str) -> None:
-    """Write a sentence for the person."""
-    click.echo(words, err=True)
+    """Write a sentence for the person; what could command a terminal is left out of each of its lines."""
+    click.echo("\n".join(map(safe, words.split("\n"))), err=True)
 
 
 def say_findings(findings: Sequence[Finding]) -> int:

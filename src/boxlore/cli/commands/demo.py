@@ -6,7 +6,7 @@ from pathlib import Path
 
 import click
 
-from boxlore.cli import options, talk
+from boxlore.cli import options, output, talk
 from boxlore.tasks.demo.whole_job import run
 
 LOOK_AT = (
@@ -22,7 +22,7 @@ def demo(folder: Path, on_day: date | None) -> None:
     """Make the demo collection in FOLDER (tamm_family) and run the whole job on it."""
     with talk.progress() as bar:
         for label, path in run(folder, talk.say, bar, on_day):
-            click.echo(f"{label}: {path}")
+            click.echo(output.safe(f"{label}: {path}"))
     for line in LOOK_AT:
         talk.say(line)
     talk.say(f"Sit with it: boxlore -c {folder} sit --narrator Leida")

@@ -13,7 +13,12 @@ from boxlore.tasks.collection.settings import Settings
 @click.command()
 @click.argument("folder", type=click.Path(path_type=Path))
 @click.option("--title", help="The collection's title.")
-@click.option("--prefix", default="FAM", show_default=True, help="Capital letters that begin every number.")
+@click.option(
+    "--prefix",
+    default="FAM",
+    show_default=True,
+    help="Capital letters or digits, a letter first, that begin every number.",
+)
 @click.option("--series", default="", help="The letter of this working copy (A; with --from the next free one).")
 @click.option("--holder", default="", help="Who holds the originals.")
 @click.option("--language", default="en", show_default=True, help="The language told in (BCP 47).")

@@ -1,5 +1,6 @@
 """`boxlore.toml`: what a keeper may set for a collection, read with every fault said in a sentence."""
 
+import re
 import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass, fields, replace
@@ -11,6 +12,8 @@ from boxlore.core.fields.guard import check_language
 from boxlore.core.fields.language import language_tag
 
 FILE_NAME = "boxlore.toml"
+
+_PREFIX = re.compile(r"[A-Z][A-Z0-9]{1,6}")  # it begins names of files, so nothing else may stand in it
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -39,7 +42,7 @@ _ALLOWED: Mapping[str, tuple[object, ...]] = {
 
 _WHY: Mapping[str, str] = {
     "title": "The collection's title, as archives and albums shall carry it.",
-    "prefix": "Two to seven capital letters that begin every number.",
+    "prefix": "Two to seven capital letters or digits, a letter first, that begin every number.",
     "series": "The letter of this working copy; a copy on another desk has another, so numbers never clash.",
     "holder": "Who holds the originals.",
     "language": "The language told in when nothing else is said (a BCP 47 tag: en, et, mi).",
@@ -109,8 +112,11 @@ def _check(path: Path, name: str, value: object) -> None:
         raise WrongUse(f"{path}: fixity_days is {value}.", "It must be 1 or more days; 365 is usual.")
     if name == "backups_mb" and int(str(value)) < 1:
         raise WrongUse(f"{path}: backups_mb is {value}.", "It must be 1 or more megabytes; 1000 is usual.")
-    if name == "prefix" and not (2 <= len(str(value)) <= 7 and str(value).isascii() and str(value).isupper()):
-        raise WrongUse(f"{path}: prefix is “{value}”.", "It must be two to seven capital letters, such as TR.")
+    if name == "prefix" and not _PREFIX.fullmatch(str(value)):
+        raise WrongUse(
+            f"{path}: prefix is “{value}”.",
+            "It must be two to seven capital letters or digits that begin with a letter, such as TR.",
+        )
     if name == "series" and not (len(str(value)) == 1 and "A" <= str(value) <= "Z"):
         raise WrongUse(f"{path}: series is “{value}”.", "It must be one capital letter.")
 
