@@ -9,8 +9,8 @@ import pytest
 SRC = Path(__file__).parents[2] / "src" / "boxlore"
 CODEC = "boxlore.core.records.readings"
 
-DOORS = {"store/rows.py", "exports/rdf.py", "tasks/archive/rebuild.py"}
-"""The store, and a transfer on its way out and in."""
+DOORS = {"store/rows.py", "store/strike.py", "exports/rdf.py", "tasks/archive/rebuild.py"}
+"""The store (a strike forgets what was read), and a transfer on its way out and in."""
 
 TYPES = {"core/dates/reading.py", "core/places/reading.py", "core/people/reference.py"}
 """Where the types stand that know their own JSON."""

@@ -16,6 +16,8 @@ import pytest
 
 from boxlore.core.errors import CouldNot
 from boxlore.core.people.reference import PersonRef
+from boxlore.core.places.reading import PlaceReading
+from boxlore.core.records.readings import read_value
 from boxlore.core.statements import Kind, Reading, Statement, Subject
 from boxlore.store import projections, schema
 from boxlore.store.backups import back_up
@@ -279,6 +281,20 @@ def test_strike_leaves_no_byte_in_log_drafts_index_or_backup(store: Store, clock
     assert list(files_holding(store.folder, [SECRET])) == []
     assert b"wrong brother" not in b"".join(p.read_bytes().lower() for p in store.folder.rglob("*") if p.is_file())
     assert store.search("rained")[0].words == kept.words
+
+
+def test_strike_lets_go_of_the_readings_that_hold_the_words(store: Store, clock: Clock) -> None:
+    told = tell(store, clock, "place", SECRET)
+    reading = Reading("place", PlaceReading(SECRET, "kept"), "places 1")
+    store.write(
+        Change(act=clock.new_id(), what="read", by="me", recorded_at=clock.now(), readings=((told.id, reading),))
+    )
+    ((_, stored),) = store.statements(ITEM)
+    assert stored is not None and SECRET in stored.value.to_json().values()  # type: ignore[union-attr]  # a place
+    assert read_value.cache_info().currsize
+    strike(store, [told.id], by="me", now=clock.now())
+    assert read_value.cache_info().currsize == 0
+    assert list(files_holding(store.folder, [SECRET])) == []
 
 
 def test_strike_says_where_else_the_words_stand(store: Store, clock: Clock) -> None:

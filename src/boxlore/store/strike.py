@@ -54,6 +54,7 @@ from collections.abc import Callable, Collection, Iterable
 from dataclasses import dataclass
 from functools import partial
 
+from boxlore.core.records.readings import forget_values
 from boxlore.core.statements import fold
 from boxlore.store.opening import Store
 from boxlore.store.projections import forget
@@ -100,6 +101,7 @@ def strike(
     While another program reads, `waiting` is called once with a sentence; the wait ends when `stopped` says so.
     """
     count, words = store.writer.do(lambda db: _take_out(db, list(statements), by, now))
+    forget_values()
     store.people_version += 1
     if not finish(store, waiting, stopped):
         return StrikeReport(count, finished=False)

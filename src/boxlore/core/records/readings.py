@@ -8,6 +8,7 @@ keeper, and is written again exactly as it was.
 
 import json
 from collections.abc import Callable, Mapping
+from functools import lru_cache
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import WrongUse
@@ -31,12 +32,21 @@ _READERS: Mapping[str, Callable[[Mapping[str, object]], ReadingValue]] = {
 _encoded = json.JSONEncoder(ensure_ascii=False).encode
 
 
+@lru_cache(1024)
 def read_value(kind: str, text: str) -> ReadingValue | Unreadable:
-    """The value in a reading's text; `Unreadable` for text of another shape or a kind that is not known."""
+    """The value in a reading's text; `Unreadable` for text of another shape or a kind that is not known.
+
+    The newest values are kept: a collection tells the same places, years and people over and over, and a place takes
+    longer to read than everything else of a record. A strike calls `forget_values`, for the texts hold told words.
+    """
     try:
         return _READERS[kind](_object(json.loads(text)))
     except (KeyError, ValueError, RecursionError):  # an unknown kind, a damaged text, one nested beyond all reading
         return Unreadable(text)
+
+
+forget_values = read_value.cache_clear
+"""Let go of every text that was read."""
 
 
 def _object(data: object) -> dict[str, object]:
