@@ -59,6 +59,10 @@ def test_what_an_older_reading_leaves_out_follows_from_its_expression() -> None:
     assert (reading.text, reading.display, str(reading.earliest)) == ("", "approximately 1912", "1912-01-01")
 
 
+def test_an_older_reading_without_a_date_says_no_more_than_that() -> None:
+    assert DateReading.from_json({"edtf": None, "text": "then"}) == DateReading("then")
+
+
 def test_bounds_that_disagree_with_the_expression_are_not_believed() -> None:
     assert str(DateReading.from_json({"edtf": "1912", "latest": "1812-12-31"}).latest) == "1912-12-31"
 
@@ -67,6 +71,7 @@ REFUSALS: list[dict[str, Any]] = [
     {}, {"text": "1912"}, {"edtf": 1912}, {"edtf": "1912-13"}, {"edtf": "about 1912"}, {"edtf": ["1912"]},
     {"edtf": "1912", "text": 1912}, {"edtf": "1912", "ask": True}, {"edtf": "1912", "alternatives": "1913"},
     {"edtf": "1912", "alternatives": [1913]}, {"edtf": None, "error": "wrong"}, {"edtf": None, "state": "perhaps"},
+    {"edtf": None, "state": "valid"},
     {"edtf": None, "error": {"message": 1}}, {"edtf": None, "error": {"message": "", "column": "1"}},
 ]  # fmt: skip
 
@@ -81,7 +86,7 @@ def test_no_date_says_so_everywhere() -> None:
     reading = read("nonsense")
     assert (reading.edtf, reading.display, reading.earliest, reading.latest) == (None, "", None, None)
     assert (reading.first_year, reading.last_year, reading.latest_day, reading.exact) == (None, None, None, False)
-    assert reading.checked.state is State.WRONG
+    assert reading.state is State.WRONG
 
 
 YEARS = [("1912", 1912, 1912), ("191X", 1910, 1919), ("1912/..", 1912, None), ("../1912", None, 1912),

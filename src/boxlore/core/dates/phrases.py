@@ -7,13 +7,13 @@ its years 0-3, 4-6 and 7-9; a picture is one moment, so "between" is one of a se
 before and after include their date, as BEF and AFT of FamilySearch GEDCOM 7.0.18.
 """
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from types import MappingProxyType
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.context import DateContext
 from boxlore.core.dates.forms import read_form
-from boxlore.core.dates.reading import DateReading
+from boxlore.core.dates.reading import NO_DATE, DateReading
 from boxlore.core.dates.words import simplify
 from boxlore.core.errors import TextFault
 
@@ -46,9 +46,6 @@ class KnownDates:
 NOTHING_KNOWN = KnownDates()
 
 
-NO_DATE = "These words are not read as a date; they are kept as told."
-
-
 def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTHING_KNOWN) -> DateReading:
     """Read one date as people say it. Never raises for any text."""
     if len(text) > MOST_LETTERS:
@@ -66,8 +63,8 @@ def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTH
 
 
 def _no_date(text: str, ask: str | None = None, alternatives: tuple[str, ...] = ()) -> DateReading:
-    state = standard.State.WRONG if text.strip() else standard.State.INCOMPLETE
-    return DateReading(text, None, ask, alternatives, standard.Checked(state, 1, NO_DATE))
+    fault = NO_DATE if text.strip() else replace(NO_DATE, state=standard.State.INCOMPLETE)
+    return DateReading(text, None, ask, alternatives, fault)
 
 
 def read_strict(text: str) -> DateReading:
@@ -76,4 +73,4 @@ def read_strict(text: str) -> DateReading:
     if checked.state is standard.State.VALID:
         return DateReading.from_edtf(text)
     column, message = checked.column or len(text) + 1, checked.message or "More must follow."
-    return DateReading(text, checked=standard.Checked(checked.state, column, message))
+    return DateReading(text, fault=standard.Checked(checked.state, column, message))

@@ -1,8 +1,8 @@
 """What words were read as: a date of EDTF, or none and why. A reading proposes; the words stay as they were told.
 
-The expression is the one truth of a reading: its level, bounds and display follow from it and are never kept
-beside it, so that they cannot disagree. `to_json` is the one form outside the program: what `boxlore date --json`
-prints, what stands beside a statement in the store, and what a transfer carries.
+The expression is the one truth of a reading. Its level, bounds and display are worked out from it each time, and what
+JSON says of them is not believed, so that they cannot disagree. `to_json` is the one form outside the program: what
+`boxlore date --json` prints, what stands beside a statement in the store, and what a transfer carries.
 """
 
 from collections.abc import Mapping
@@ -16,12 +16,12 @@ from boxlore.core.dates.display import display
 from boxlore.core.dates.edtf_values import Day, Edtf
 from boxlore.core.errors import TextFault
 
-VALID = standard.Checked(standard.State.VALID)
+NO_DATE = standard.Checked(standard.State.WRONG, 1, "These words are not read as a date; they are kept as told.")
 
 
 @dataclass(frozen=True, slots=True)
 class DateReading:
-    """What was understood of `text`. `edtf` is None where no date was, and `checked` then says why and where.
+    """What was understood of `text`. `edtf` is None where no date was, and only then `fault` says why and where.
 
     `ask` is the question that the keeper must answer (which century, which order of day and month), or None;
     `alternatives` are the other dates that may be meant, as EDTF.
@@ -31,12 +31,17 @@ class DateReading:
     edtf: Edtf | None = None
     ask: str | None = None
     alternatives: tuple[str, ...] = ()
-    checked: standard.Checked = VALID
+    fault: standard.Checked = NO_DATE
 
     @classmethod
     def from_edtf(cls, text: str) -> "DateReading":
         """The date that EDTF text says by itself. Raises TextFault for text that is not EDTF."""
         return cls(text, standard.parse(text))
+
+    @property
+    def state(self) -> standard.State:
+        """Valid with a date; else whether the text is wrong, or may become a date when more is typed."""
+        return standard.State.VALID if self.edtf else self.fault.state
 
     @property
     def earliest(self) -> Day | None:
@@ -87,14 +92,14 @@ class DateReading:
         return {
             "text": self.text,
             "edtf": self.edtf.text if self.edtf else None,
-            "state": str(self.checked.state),
+            "state": str(self.state),
             "level": self.edtf.level if self.edtf else None,
             "earliest": _iso(self.earliest),
             "latest": _iso(self.latest),
             "display": self.display or None,
             "ask": self.ask,
             "alternatives": list(self.alternatives),
-            "error": None if self.edtf else {"message": self.checked.message, "column": self.checked.column},
+            "error": None if self.edtf else {"message": self.fault.message, "column": self.fault.column},
         }
 
     @classmethod
@@ -112,7 +117,7 @@ class DateReading:
         if not isinstance(expression, str | None):
             raise ValueError("A date's reading says neither an EDTF date nor that there is none.")
         if not expression:
-            return cls(text, None, ask, tuple(alternatives), _checked(data))
+            return cls(text, None, ask, tuple(alternatives), _fault(data))
         try:
             return cls(text, _parsed(expression), ask, tuple(alternatives))
         except TextFault as fault:
@@ -137,14 +142,16 @@ def _follows(text: str) -> _Follows:
     return _Follows(edtf.earliest, edtf.latest, display(edtf))
 
 
-def _checked(data: Mapping[str, object]) -> standard.Checked:
-    error = data.get("error") or {}
-    if not isinstance(error, Mapping):
-        raise ValueError("The error of a date's reading is not an object.")
+def _fault(data: Mapping[str, object]) -> standard.Checked:
+    """Why there is no date, from a reading's JSON."""
+    state = standard.State(str(data.get("state") or NO_DATE.state))
+    error = data.get("error") or {"message": NO_DATE.message, "column": NO_DATE.column}
+    if state is standard.State.VALID or not isinstance(error, Mapping):
+        raise ValueError("A reading without a date is called valid, or its error is not an object.")
     message, column = error.get("message") or "", error.get("column") or 0
     if not (isinstance(message, str) and isinstance(column, int)):
         raise ValueError("The error of a date's reading has another shape.")
-    return standard.Checked(standard.State(str(data.get("state") or standard.State.WRONG)), column, message)
+    return standard.Checked(state, column, message)
 
 
 def _iso(day: Day | None) -> str | None:
