@@ -12,22 +12,25 @@ import sys
 import termios
 import threading
 import time
-from collections.abc import Callable, Coroutine, Iterator
-from contextlib import suppress
+from collections.abc import AsyncIterator, Callable, Coroutine, Iterator
+from contextlib import asynccontextmanager, suppress
 from pathlib import Path
 from typing import Any
 
 import pyte
 import pytest
 from PIL import Image
+from textual.pilot import Pilot
 
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind
-from boxlore.tasks.collection.opening import open_collection, start
+from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.records import records
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import by_suffix
+from boxlore.tui.app import Boxlore
+from boxlore.tui.widgets.text_input import Words
 
 KEYS = {
     "PgDn": "\x1b[6~", "PgUp": "\x1b[5~", "Tab": "\t", "BackTab": "\x1b[Z", "Enter": "\r", "Esc": "\x1b",
@@ -164,6 +167,61 @@ def terminal(tmp_path: Path) -> Iterator[Opens]:
     yield run
     for one in running:
         one.end()
+
+
+class Hands:
+    """The program run within the test, without a terminal: quicker, where the keys alone matter."""
+
+    def __init__(self, app: Boxlore, pilot: Pilot[int]) -> None:
+        self.app, self._pilot = app, pilot
+
+    async def press(self, *keys: str) -> None:
+        """Textual's names of keys, and words as «words»."""
+        for key in keys:
+            await self._pilot.press(*(key[1:-1] if key.startswith("«") else [key]))
+        await self._pilot.pause()
+
+    async def choose(self, *names: str) -> None:
+        """The lines of these names, one card after the other, each by its letter or digit."""
+        for name in names:
+            key = re.search(rf"([0-9a-z]) +{re.escape(name)}", self.text)
+            assert key, f"no line {name} in {self.text}"
+            await self.press(key[1])
+
+    async def fill(self, *answers: str) -> None:
+        """The lines of a form, each emptied first, with Enter after each."""
+        for words in answers:
+            assert isinstance(self.app.focused, Words)
+            self.app.focused.load("")
+            await self.press(*([f"«{words}»"] if words else []), "enter")
+
+    async def until(self, words: str, seconds: float = 60) -> None:
+        """Wait for the end of a task that works in a thread: until the screen shows these words."""
+        end = time.monotonic() + seconds
+        while words not in self.text:
+            assert time.monotonic() < end, f"{words!r} never came: {self.text}"
+            await self._pilot.pause(0.05)
+
+    @property
+    def text(self) -> str:
+        """What the screen shows, on one line; of a card on top of it, what stands in its frame."""
+        strips = self.app.screen._compositor.render_strips()
+        if self.app.screen.is_modal:
+            frame = self.app.screen.query_one(".card").region
+            strips = [strip.crop(frame.x, frame.right) for strip in strips[frame.y : frame.bottom]]
+        return " ".join(" ".join(strip.text for strip in strips).replace("│", " ").split())
+
+
+@asynccontextmanager
+async def hands_on(
+    collection: Collection | None, size: tuple[int, int] = (120, 40), **more: Any
+) -> AsyncIterator[Hands]:
+    """The program with this collection open, in a terminal of this size."""
+    app = Boxlore(collection, **more)
+    async with app.run_test(size=size) as pilot:
+        hands = Hands(app, pilot)
+        await hands.press()
+        yield hands
 
 
 @pytest.fixture

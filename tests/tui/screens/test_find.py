@@ -1,0 +1,92 @@
+"""The list of items: moved through, filtered, searched by number, mark and words, picked from (our own contract)."""
+
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+from tests.tui.conftest import hands_on
+
+from boxlore.tasks.collection.opening import Collection, open_collection
+from boxlore.tasks.collection.records import record_of
+
+Run = Callable[..., None]
+
+
+@pytest.fixture
+def collection(folder: Path) -> Iterator[Collection]:
+    with open_collection(folder) as opened:
+        yield opened
+
+
+def test_moving_through_the_list_opens_the_row_at_the_cursor(run: Run, collection: Collection) -> None:
+    async def look() -> None:
+        async with hands_on(collection) as hands:
+            for keys, opened in (
+                (("down", "down", "up"), 2),
+                (("ctrl+end",), 8),
+                (("ctrl+home",), 1),
+                (("pagedown",), 8),
+                (("pageup",), 1),
+            ):
+                await hands.press("f3", *keys, "enter")
+                assert f"TRA-{opened:04d} · " in hands.text and f"{opened} of 8" in hands.text
+
+    run(look())
+
+
+SEARCHES = [("7", "1 found", 7), ("TRA-0003", "1 found", 3), ("regatta", "1 found", 1), ("zeppelin", "0 found", 0)]
+
+
+@pytest.mark.parametrize(("words", "counted", "opened"), SEARCHES)
+def test_a_number_its_digits_and_words_are_found(
+    run: Run, collection: Collection, words: str, counted: str, opened: int
+) -> None:
+    async def look() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("«The regatta.»", "f3", f"«{words}»")
+            await hands.until(counted)
+            await hands.press("enter")
+            shown = f"{opened} of 8" if opened else counted
+            assert shown in hands.text
+            await hands.press("f3" if opened else "escape")
+
+    run(look())
+
+
+def test_filters_go_round_and_a_search_that_is_emptied_shows_all(run: Run, collection: Collection) -> None:
+    async def look() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("«The regatta.»", "f9", "enter", "f3")
+            assert "All items 8 items" in hands.text
+            for shown in ("7 items bare", "1 item begun", "0 items told", "1 item to ask", "8 items"):
+                await hands.press("tab")
+                await hands.until(shown)
+            await hands.press("«xyz»")
+            await hands.until("0 found")
+            await hands.press("backspace", "backspace", "backspace")
+            await hands.until("8 items")
+
+    run(look())
+
+
+def people(collection: Collection, count: int) -> list[str]:
+    record = record_of(collection, collection.store.item_by_number(f"TRA-{count:04d}") or "")
+    return [shown.name for shown in record.shown()]
+
+
+def test_items_are_picked_put_back_and_told_the_same(run: Run, collection: Collection) -> None:
+    async def pick() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("tab", "«Jaan Tamm»", "enter", "f3", "f8")
+            assert "Insert picks items out; then F8 says the same people, day or place of them." in hands.text
+            await hands.press("down", "insert", "insert", "up", "insert")
+            assert "1 picked; F8 says the same of them." in hands.text
+            await hands.press("f8")
+            await hands.choose("Same day")
+            assert "TRA-0001 has no day that TRA-0002 has not." in hands.text
+            await hands.press("f8")
+            await hands.choose("Same people")
+            assert "1 taken over from TRA-0001. Ctrl+Z, back at the photograph, undoes it." in hands.text
+        assert [people(collection, count) for count in (1, 2, 3)] == [["Jaan Tamm"], ["Jaan Tamm"], []]
+
+    run(pick())

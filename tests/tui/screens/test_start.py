@@ -1,0 +1,76 @@
+"""The first screen: starting, opening and leaving, by keys and by its menu (our own contract)."""
+
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from tests.tui.conftest import hands_on
+
+Run = Callable[..., None]
+
+
+def test_a_collection_is_started_once_its_form_is_right(run: Run, tmp_path: Path) -> None:
+    async def begin() -> None:
+        async with hands_on(None) as hands:
+            assert "Start a collection" in hands.text and "Five keys are enough:" in hands.text
+            await hands.press("«s»")
+            await hands.fill("", "", "")
+            assert "Name a folder for it." in hands.text
+            await hands.fill(str(tmp_path / "ours"), "", "lower case")
+            assert "prefix is “LOWER CASE”. It must be two to seven capital letters, such as TR." in hands.text
+            await hands.fill(str(tmp_path / "ours"), "", "our")
+            assert "Nothing is in it yet" in hands.text
+            await hands.press("f1")
+            assert "Guide" in hands.text
+            await hands.press("escape", "enter")
+            assert "Folder or file with the scans" in hands.text
+            hands.app.close_collections()
+
+    run(begin())
+    written = (tmp_path / "ours" / "boxlore.toml").read_text("utf-8")
+    assert 'title = "Family photographs"' in written and 'prefix = "OUR"' in written
+
+
+def test_a_collection_is_opened_by_its_folder(run: Run, folder: Path, tmp_path: Path) -> None:
+    async def open_it() -> None:
+        async with hands_on(None) as hands:
+            await hands.press("«o»")
+            await hands.fill(str(tmp_path / "none"))
+            assert "There is no collection in " in hands.text
+            await hands.fill(str(folder))
+            assert "Tell me about this photograph." in hands.text and "1 of 8" in hands.text
+            hands.app.close_collections()
+
+    run(open_it())
+
+
+@pytest.mark.parametrize(
+    ("name", "shown"),
+    [
+        ("Start", "Letters of the numbers"),
+        ("Open", "Open a collection Folder"),
+        ("Demonstration", "Folder for it"),
+        ("Bring back a backup", "Folder of the collection"),
+    ],
+)
+def test_the_same_ways_stand_in_a_menu(run: Run, name: str, shown: str) -> None:
+    async def look() -> None:
+        async with hands_on(None) as hands:
+            await hands.press("f1")
+            assert "You cannot break anything." in hands.text
+            await hands.press("escape", "escape")
+            await hands.choose(name)
+            assert shown in hands.text
+            await hands.press("escape", "«q»")
+
+    run(look())
+
+
+def test_leaving_by_the_menu(run: Run) -> None:
+    async def leave() -> None:
+        async with hands_on(None) as hands:
+            await hands.press("escape")
+            await hands.choose("Leave")
+            assert hands.app.return_value == 0
+
+    run(leave())

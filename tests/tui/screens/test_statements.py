@@ -1,0 +1,159 @@
+"""The screen of who says so: each statement whole, restricted, settled, with its history, struck (our own contract)."""
+
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+from tests.tui.conftest import hands_on
+
+from boxlore.core.statements import Kind, Subject, read_source
+from boxlore.tasks.collection.opening import Collection, open_collection
+from boxlore.tasks.collection.records import record_of
+from boxlore.tasks.telling.statements import Teller, Telling
+
+Run = Callable[..., None]
+STORY = "The regatta at Port Chalmers."
+
+
+@pytest.fixture
+def collection(folder: Path) -> Iterator[Collection]:
+    """An item of which two narrators tell two dates, and the keeper a story."""
+    with open_collection(folder) as opened:
+        item = Subject(Kind.ITEM, opened.store.item_by_number("TRA-0001") or "")
+        teller = Teller(opened)
+        teller.tell(item, "date", "1912", Telling(source=read_source("narrator:Joan")))
+        teller.tell(item, "date", "1930", Telling(source=read_source("narrator:Con")))
+        teller.tell(item, "story", STORY, Telling())
+        yield opened
+
+
+def first_record(collection: Collection):  # type: ignore[no-untyped-def]
+    return record_of(collection, collection.store.item_by_number("TRA-0001") or "")
+
+
+def test_the_cursor_shows_each_statement_whole(run: Run, collection: Collection) -> None:
+    async def look() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("f4")
+            assert "TRA-0001 · who says so" in hands.text
+            assert "▸ When disputed Con: “1930”" in hands.text and hands.text.count("disputed") == 2
+            await hands.press("down")
+            assert "▸ When disputed Joan: “1912”" in hands.text and "“1912” Joan · " in hands.text
+            await hands.press("pagedown")
+            assert f"▸ Story in force the keeper: “{STORY}”" in hands.text and hands.text.count(STORY) == 2
+            await hands.press("pageup")
+            assert "“1930” Con · " in hands.text
+            await hands.press("escape")
+            assert "▸ Tell me about this photograph." in hands.text
+
+    run(look())
+
+
+def test_of_an_item_without_statements_nothing_can_be_done(run: Run, collection: Collection) -> None:
+    async def look() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("pagedown", "f4")
+            assert "Nothing is told of this item yet." in hands.text
+            await hands.press("enter", "down")
+            assert "Nothing is told of this item yet." in hands.text
+
+    run(look())
+
+
+def test_who_may_see_it(run: Run, collection: Collection) -> None:
+    async def change() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("f4", "pagedown", "enter")
+            await hands.choose("Who may see it")
+            await hands.fill("nobody")
+            assert "Who may see it?" in hands.text and "archive:YYYY-MM-DD" in hands.text
+            await hands.fill("archive:2060-01-01")
+            assert "For archive:2060-01-01 from now on. Ctrl+Z, back at the photograph, takes it back." in hands.text
+        assert first_record(collection).first("story").audience == "archive:2060-01-01"
+
+    run(change())
+
+
+def test_which_language_it_is_in(run: Run, collection: Collection) -> None:
+    async def change() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("f4", "pagedown", "enter")
+            await hands.choose("Which language")
+            await hands.fill("!")
+            assert "Write a language tag: en, et, mi, de-AT." in hands.text
+            await hands.fill("mi")
+            assert "Noted as told in “mi”." in hands.text
+        assert first_record(collection).first("story").language == "mi"
+
+    run(change())
+
+
+SETTLED = [
+    ("This one is right", ["1912", "1930"]),
+    ("Keep both", ["1930", "1912"]),
+    ("Cannot be said", ["1930", "1912"]),
+]
+
+
+@pytest.mark.parametrize(("choice", "order"), SETTLED)
+def test_a_dispute_is_settled_and_all_stays_on_record(
+    run: Run, collection: Collection, choice: str, order: list[str]
+) -> None:
+    async def settle() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("f4", "down", "enter")
+            await hands.choose("Settle the field", choice)
+            assert "Settled. What the others said stays on record; a later statement opens it again." in hands.text
+            assert "disputed" not in hands.text
+        record = first_record(collection)
+        assert not record.conflicts
+        assert [view.words for view in record.all("date")] == order
+
+    run(settle())
+
+
+def test_what_nobody_disputes_is_not_settled_and_has_its_history(run: Run, collection: Collection) -> None:
+    async def look() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("f4", "pagedown", "enter")
+            await hands.choose("Settle the field")
+            assert "Nothing else is said here, so there is nothing to settle." in hands.text
+            await hands.press("enter")
+            await hands.choose("History of the field")
+            assert "History: Story" in hands.text and f"keeper: “{STORY}”" in hands.text
+            await hands.press("down", "pagedown", "up", "pageup", "enter")
+            assert "who says so" in hands.text and "History: Story" not in hands.text
+
+    run(look())
+
+
+def test_words_are_struck_only_after_a_yes(run: Run, collection: Collection) -> None:
+    async def strike() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("f4", "pagedown", "enter")
+            await hands.choose("Strike", "No, leave them")
+            assert first_record(collection).words("story") == STORY
+            await hands.press("enter")
+            await hands.choose("Strike")
+            assert f"Strike {STORY}?" in hands.text
+            assert (
+                "This cannot be undone. Copies, sheets and packages made earlier may still hold the words."
+                in hands.text
+            )
+            await hands.choose("Yes, take them out for good")
+            await hands.until("Struck. No byte of the collection holds the words.")
+            await hands.press("enter")
+            assert STORY not in hands.text
+        assert not first_record(collection).told.get("story")
+
+    run(strike())
+
+
+def test_opened_for_reading_only_nothing_is_changed(run: Run, folder: Path, collection: Collection) -> None:
+    async def look() -> None:
+        with open_collection(folder, write=False) as reading:
+            async with hands_on(reading) as hands:
+                await hands.press("f4", "enter")
+                assert "Open for reading only; nothing can be changed." in hands.text
+
+    run(look())
