@@ -88,3 +88,10 @@ def test_those_of_now_come_first(asked: str) -> None:
     mark = Mark((("box", asked.split("/")[0].capitalize()),), 1)
     rows = [PastMark("a", mark, "01", "02"), PastMark("b", mark, "03"), PastMark("c", mark, "02", "03")]
     assert [one.item for one in rows_with_mark(asked, rows)] == ["b", "c", "a"]
+
+
+def test_words_that_no_mark_can_be_read_from_are_passed_over() -> None:
+    """An older collection may hold them; `boxlore check` names them."""
+    places = Places([said("x", "label", "3", "00")], Withdrawn())
+    rows = [ONE[0], said("i", "kept", "x one two", "05", replaces="ikept01")]
+    assert [past.mark.short for past in places.past_marks("i", rows)] == ["3/1"]

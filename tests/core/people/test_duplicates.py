@@ -73,3 +73,31 @@ def test_a_large_group_is_still_searched() -> None:
 
 def test_nobody_with_no_name_is_proposed_for_everybody() -> None:
     assert propose([person("a", "", ""), person("b", "", "")]) == []
+
+
+@pytest.mark.parametrize(
+    ("first", "second", "reason"),
+    [
+        ({"born": "1912"}, {"born": "1912-05-03"}, "born the same year"),
+        ({"born": "1912-05-03"}, {"born": "1912-05-03"}, "born the same day"),
+        ({"born": "1912"}, {"born": "1912"}, "born the same year"),
+    ],
+)
+def test_how_near_two_births_are_is_said(first: dict[str, str], second: dict[str, str], reason: str) -> None:
+    pair = [person("a", "Ruth", "Tamm", **first), person("b", "Ruth", "Tamm", **second)]  # type: ignore[arg-type]
+    (proposal,) = propose(pair)
+    assert reason in proposal.because
+
+
+def test_a_death_in_the_same_year_speaks_for_it() -> None:
+    died = DateReading.from_edtf("1980")
+    (proposal,) = propose([person(ident, "Ruth", "Tamm", died=died) for ident in ("a", "b")])
+    assert "died the same year" in proposal.because
+
+
+def test_two_without_a_family_name_have_none_in_common() -> None:
+    born = "1912-05-03"
+    mother = person("m", "Helmi", "Tamm")
+    pair = [person(ident, "Ruth", "", born, parents=("m",)) for ident in ("a", "b")]
+    (proposal,) = [row for row in propose([mother, *pair]) if {row.one, row.other} == {"a", "b"}]
+    assert "same family name" not in proposal.because and "family name sounds alike" not in proposal.because

@@ -43,3 +43,8 @@ def test_days_are_widened_where_they_are_approximate() -> None:
     assert when("1904-02-29%").latest_day == date(1914, 2, 28)
     assert when("1900/..").latest_day is None
     assert when("-0043-01-01").latest_day is None
+
+
+def test_a_parent_whom_the_registry_has_not_is_passed_over() -> None:
+    people = Registry([person("child", "gone mum", born=when("1921")), person("mum")])
+    assert set(latest_births(people, [])) == {"mum"}

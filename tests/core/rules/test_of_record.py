@@ -4,7 +4,10 @@ from dataclasses import replace
 
 import pytest
 
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.findings import Finding, Severity
+from boxlore.core.people.person import Person
+from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.containers import Mark
 from boxlore.core.records.item_record import Conflict, PersonShown, Record, ScanFile, StatementView
 from boxlore.core.rules.of_record import look_over
@@ -133,3 +136,26 @@ def test_what_a_file_says_of_itself_is_only_asked_about() -> None:
     assert {finding.source for finding in findings} == {
         "the scan's own facts are not the picture's: common practice, no source"
     }
+
+
+def test_what_the_reading_of_a_place_asks_is_asked_of_the_item() -> None:
+    asks = Finding(rule="place.country", severity=Severity.ASK, message="Estonia was no state in 1912.", source="atlas")
+    place = PlaceReading("Reval", "match", (Place(name="Tallinn"),), (asks,))
+    told = {**WHOLE.told, "place": (view("place", "Reval", value=place),)}
+    (finding,) = look_over(replace(WHOLE, told=told), {})
+    assert (finding.rule, finding.severity, finding.source) == ("place.country", Severity.NOTE, "atlas")
+
+
+@pytest.mark.parametrize(
+    ("life", "rule"),
+    [
+        ({"born": DateReading.from_edtf("1940")}, "date.before-birth"),
+        ({"died": DateReading.from_edtf("1920")}, "date.after-death"),
+    ],
+)
+def test_a_picture_from_outside_a_life_is_asked_about(life: dict[str, DateReading], rule: str) -> None:
+    leida = Person(id="leida", name="Leida", sort_name="Leida", forms=("Leida",), calls=("Leida",), **life)
+    told = {**WHOLE.told, "date": (view("date", "1931", value=DateReading.from_edtf("1931")),)}
+    record = replace(WHOLE, told=told, people=(replace(shown("Leida"), person="leida"),))
+    (finding,) = look_over(record, {"leida": leida})
+    assert finding.rule == rule and finding.because == ("picture 1931",)

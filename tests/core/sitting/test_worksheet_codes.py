@@ -84,3 +84,7 @@ def test_plain_text() -> None:
 def test_words_before_any_code() -> None:
     with pytest.raises(WrongUse, match="Line 1 stands before any code"):
         list(read_answers("Anna\nA42-W3-K: Anna"))
+
+
+def test_the_last_line_may_be_left_empty() -> None:
+    assert list(read_answers("A42-D-X: 1931\nA42-P-2:")) == [WrittenAnswer(1, "A42-D-X", "1931")]
