@@ -178,3 +178,19 @@ def test_the_archives_reference_finds_the_original_too() -> None:
     xmp = dict(made(told("archive_reference", " P-991 "), holder="Mia Rourke").xmp)
     assert xmp["dc:source"] == Text("Mia Rourke; Tamm and Rourke; TRA-0001; P-991")
     assert dict(made(holder="Mia Rourke").xmp)["dc:source"] == Text("Mia Rourke; Tamm and Rourke; TRA-0001")
+
+
+def test_an_item_of_which_little_is_known_says_only_that_of_the_print() -> None:
+    """IPTC Photo Metadata Standard 2025.1, Artwork or Object: every field may be left out."""
+    bare = embedding_of(record(), SCAN, CaptionContext(collection="Tamm and Rourke", collection_id="c0", holder=""))
+    (artwork,) = dict(bare.xmp)["Iptc4xmpExt:ArtworkOrObject"].items
+    fields = dict(artwork.fields)
+    assert "Iptc4xmpExt:AOCircaDateCreated" not in fields and "Iptc4xmpExt:AOSource" not in fields
+    assert fields["Iptc4xmpExt:AOSourceInvNo"] == Text("TRA-0001")
+
+
+def test_a_place_without_a_point_has_no_coordinates() -> None:
+    place = PlaceReading("Grandpa's farm", "match", (Place(name="Grandpa's farm"),))
+    properties = dict(embedding_of(record(told("place", "Grandpa's farm", place)), SCAN, SHARED).xmp)
+    (shown,) = properties["Iptc4xmpExt:LocationShown"].items
+    assert not [name for name, _ in shown.fields if name.startswith("exif:GPS")]

@@ -196,3 +196,55 @@ def test_greats_count_up_both_ways(great: int) -> None:
     assert blood_term(great + 2, 0, "f") == "great-" * great + "grandmother"
     assert blood_term(great + 2, 1, "m") == "great-" * great + "uncle"
     assert blood_term(1, great + 2, "f") == "great-" * great + "niece"
+
+
+COUSINS = Kin(
+    {
+        member.id: member
+        for member in (
+            person("granny", "female"), person("mum", "female", "granny"), person("aunt", "female", "granny"),
+            person("dad", "male"), person("uncle", "male"),
+            person("leida", "female", "dad mum"), person("helmi", "female", "uncle aunt"),
+            person("tom", "male", "uncle2 helmi"), person("uncle2", "male"), person("liisi", "female", "dad2 leida"),
+            person("dad2", "male"),
+        )
+    }
+)  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("ego", "relative", "words"),
+    [
+        ("leida", "tom", "cousin's son"),
+        ("liisi", "helmi", "mother's cousin"),
+        ("liisi", "tom", "second cousin"),
+    ],
+)
+def test_the_parent_told_first_may_be_the_one_who_is_no_kin(ego: str, relative: str, words: str) -> None:
+    """Cousins' degree and removal: common practice, no source."""
+    kinship = COUSINS.between(ego, relative)
+    assert kinship is not None and kinship.words == words
+
+
+def chain(length: int, *, spouses: bool) -> dict[str, Person]:
+    """p0, p1, …: each the child of the one before; or by turns the spouse and the child of the one before."""
+    people = {"p0": person("p0", "female")}
+    for at in range(1, length):
+        before = f"p{at - 1}"
+        wed = spouses and at % 2
+        people[f"p{at}"] = person(f"p{at}", "female", "" if wed else before, before if wed else "")
+    return people
+
+
+def test_what_takes_too_many_words_is_not_said() -> None:
+    people = chain(12, spouses=True)
+    kin = Kin(people)
+    assert kin.between("p0", "p3") is not None
+    assert kin.between("p0", "p11") is None
+
+
+def test_what_is_too_many_links_away_is_not_sought() -> None:
+    people = chain(20, spouses=True)
+    kin = Kin(people)
+    assert kin.between("p0", "p19") is None
+    assert "p19" not in {relative.id for relative, _ in table(kin, "p0", people.values())}

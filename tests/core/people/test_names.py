@@ -89,3 +89,7 @@ def test_the_table_of_pet_forms_is_folded_and_without_doubles() -> None:
     for row in SHORT_FORMS:
         assert len(row) > 1 and len(set(row)) == len(row) and all(form == "".join(parts_of(form)) for form in row)
     assert short_rows("peggy") & short_rows("margaret") and not short_rows("nobody")
+
+
+def test_a_call_name_without_letters_has_no_initials() -> None:
+    assert sought_forms(["Ruth Tamm"], ["-"], ["Tamm"]) == {"ruth tamm"}

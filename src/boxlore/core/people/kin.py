@@ -274,8 +274,7 @@ class Kin:
             while end > start + 1 and not self._plain(path[start], path[end]):
                 end -= 1
             step = self._plain(path[start], path[end])
-            if step is None:
-                return None
+            assert step is not None  # neighbours on a path are parent and child, or married
             parts.append(step.words)
             start = end
         if len(parts) > MOST_WORDS:

@@ -1,0 +1,35 @@
+"""The coverage of a place in DCMI Metadata Terms (DCMI Point and DCMI Box Encoding Schemes, 2006)."""
+
+from datetime import date
+
+from boxlore.core.crosswalk.dublin_core import CollectionFacts, dcterms
+from boxlore.core.crosswalk.repository import NOT_SAID, Archive
+from boxlore.core.places.reading import Place, PlaceReading
+from boxlore.core.records.item_record import Record, StatementView
+from boxlore.core.statements import KEEPER, Sure
+
+FACTS = CollectionFacts(id="c0", title="Tamm and Rourke", on_day=date(2026, 11, 25))
+
+
+def record(place: Place, kind: str) -> Record:
+    view = StatementView(
+        statement="s", field="place", words=place.name, language="en", source=KEEPER, said_by="", sure=Sure.SURE,
+        audience="anyone", recorded_at="", value=PlaceReading(place.name, kind, (place,)),
+    )  # fmt: skip
+    return Record(id="i", number="TRA-0042", told={"place": (view,)})
+
+
+def test_an_area_is_a_box_and_a_town_a_point() -> None:
+    otago = Place(name="Otago", country="New Zealand", box=(-46.7, 168.1, -44.0, 171.2))
+    by_scheme = {value.scheme: value.words for _, value in dcterms(record(otago, "area"), FACTS)}
+    box = "northlimit=-44.0; eastlimit=171.2; southlimit=-46.7; westlimit=168.1; name=Otago, New Zealand"
+    assert by_scheme["dcterms:Box"] == box and "dcterms:Point" not in by_scheme
+    town = Place(name="Tallinn", lat=59.437, lon=24.7535)
+    by_scheme = {value.scheme: value.words for _, value in dcterms(record(town, "match"), FACTS)}
+    assert by_scheme["dcterms:Point"] == "east=24.75; north=59.44; name=Tallinn" and "dcterms:Box" not in by_scheme
+
+
+def test_an_archive_that_takes_more_takes_each_thing_once() -> None:
+    archive = NOT_SAID.taking(("ead2002", "scans"))
+    assert archive.wants("ead2002") and archive.takes.count("scans") == 1
+    assert not Archive(takes=("scans",)).wants("rdf")
