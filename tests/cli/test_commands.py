@@ -117,6 +117,29 @@ def test_tell_from_a_table_takes_what_it_can(run, mine: Path, tmp_path: Path) ->
     assert (told["Fish on Fridays"]["audience"], told["Fish on Fridays"]["sure"]) == ("family", "likely")
 
 
+TABLES = [
+    ("item,field,text,audiance\nTRA-0001,story,Kept to us,keeper\n", "has a column “audiance”"),
+    ("item;field;text\nTRA-0001;story;Fish\n", "Its columns must be parted by commas."),
+    ('item,field,text\nTRA-0001,story,"' + "x" * 10_000_001 + '"\n', "cannot be read as a table"),
+]
+
+
+@pytest.mark.parametrize(("text", "words"), TABLES, ids=["a column mistyped", "semicolons", "a cell without end"])
+def test_a_table_that_cannot_be_meant_is_refused_whole(run, mine: Path, tmp_path: Path, text: str, words: str) -> None:  # type: ignore[no-untyped-def]
+    table = tmp_path / "told.csv"
+    table.write_text(text, encoding="utf-8")
+    code, out, err = run("-c", mine, "tell", "--from", table)
+    assert (code, out) == (2, "") and words in err
+    assert "Kept to us" not in run("-c", mine, "show", "TRA-0001", "--json")[1]
+
+
+def test_a_long_story_in_a_table_is_taken(run, mine: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    table = tmp_path / "told.csv"
+    table.write_text(f"item,field,text\nTRA-0001,story,{'long ' * 40_000}\nTRA-0001,story,After it\n", encoding="utf-8")
+    assert run("-c", mine, "tell", "--from", table)[0] == 0
+    assert "After it" in run("-c", mine, "show", "TRA-0001", "--json")[1]
+
+
 def test_strike_from_the_shell_asks_once_and_says_what_it_cannot_reach(run, mine: Path) -> None:  # type: ignore[no-untyped-def]
     code, _, err = run("-c", mine, "strike", "TRA-0018", "story")
     assert code == 1 and "Nothing was struck" in err
@@ -183,6 +206,10 @@ WRONG = [
     (["tell", "TRA-0001", "story"], 2, "Which item, which field, which words?"),
     (["tell", "TRA-0001", "story", "x", "--sure", "quite"], 2, "Use one of: sure, likely, guess, not-known."),
     (["tell", "TRA-0001", "story", "x", "--audience", "all"], 2, "Use keeper, family, archive:YYYY-MM-DD or anyone."),
+    (["tell", "TRA-0001", "story", "x", "--audience", ""], 2, "Use keeper, family, archive:YYYY-MM-DD or anyone."),
+    (["tell", "TRA-0001", "story", "bad\udcff"], 2, "Write them again in UTF-8."),
+    (["find", "bad\udcff"], 2, "Write them again in UTF-8."),
+    (["strike", "TRA-0018", "story", "--words", " ", "--yes"], 2, "--words is empty."),
     (["intake", "nowhere"], 2, "There is no file or folder nowhere."),
     (["copies", "{home}/scans"], 2, "Copies cannot go among the scans"),
     (["check", "--on", "yesterday"], 2, "Write it as YYYY-MM-DD."),

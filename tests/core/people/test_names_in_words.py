@@ -11,7 +11,7 @@ FORMS = name_forms(["Leida", "Ann", "M. Rourke", "Mrs Tom Rourke", "ljr", "..."]
 
 STANDS = [
     "Leida", "küsi LEIDALT.", "Leidaga", "leida_rourke-1.jpg", "Ann", "(Ann)", "M. Rourke", "m rourke’s", "M. Rourkele",
-    "Mrs. Tom Rourke came", "L.J.R. no, ljr",
+    "Mrs. Tom Rourke came", "L.J.R. no, ljr", "Lei\u00adda", "Le\u200bida", "\u202eLe\u202cida", "M. Rour\u2060ke",
 ]  # fmt: skip
 STANDS_NOT = [
     "", "...", "Anna", "Annast", "Anni", "Leid", "Leidadelegi", "Rourke", "M. R.", "Mrs Tom",

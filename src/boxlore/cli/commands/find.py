@@ -3,6 +3,7 @@
 import click
 
 from boxlore.cli import options, output
+from boxlore.core.fields.guard import check_letters
 from boxlore.tasks.collection.opening import open_collection
 
 
@@ -13,6 +14,7 @@ from boxlore.tasks.collection.opening import open_collection
 @click.pass_context
 def find(ctx: click.Context, words: tuple[str, ...], limit: int, as_json: bool) -> None:
     """Find statements that hold all of WORDS, what is being typed included."""
+    check_letters(" ".join(words))
     with open_collection(ctx.obj, write=False) as collection:
         hits = collection.store.search(" ".join(words), limit)
     for hit in hits:

@@ -5,6 +5,7 @@ import sys
 import click
 
 from boxlore.cli import options, output, talk
+from boxlore.core.errors import WrongUse
 from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.strike import BEYOND, carriers, is_backup, meant, not_searched, strike_out, targets
 
@@ -12,18 +13,20 @@ from boxlore.tasks.strike import BEYOND, carriers, is_backup, meant, not_searche
 @click.command()
 @click.argument("about", metavar="ITEM|PERSON")
 @click.argument("field")
-@click.option("--words", default="", help="Only statements that hold these words.")
+@click.option("--words", default=None, help="Only statements that hold these words.")
 @click.option("--yes", is_flag=True, help="Do it without asking.")
 @options.as_json
 @click.pass_context
-def strike(ctx: click.Context, about: str, field: str, words: str, yes: bool, as_json: bool) -> None:
+def strike(ctx: click.Context, about: str, field: str, words: str | None, yes: bool, as_json: bool) -> None:
     """Take what is told in a FIELD out for good: from the log, every draft, index and backup.
 
     ITEM is a number or a mark, PERSON a name, a part of one, or the end of an id. Copies, sheets, pages and packages
     in the collection's folder that still carry the words are listed.
     """
+    if words is not None and not words.strip():
+        raise WrongUse("--words is empty.", "Say which words, or leave --words out to strike all that is told there.")
     with open_for_writing(ctx.obj) as collection, talk.progress() as bar:
-        to_strike = targets(collection, meant(collection, about, field), field, words)
+        to_strike = targets(collection, meant(collection, about, field), field, words or "")
         talk.say(f"{len(to_strike)} statements would be struck. This cannot be undone.")
         if not yes and not (sys.stdin.isatty() and click.confirm("Strike them?", default=False, err=True)):
             talk.say("Nothing was struck. Add --yes where nobody can be asked.")

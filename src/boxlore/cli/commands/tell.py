@@ -6,6 +6,7 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.audiences import read_audience
 from boxlore.core.statements import KEEPER, Statement, Sure, read_source
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.sitting.recovering import open_for_writing
@@ -23,9 +24,9 @@ from boxlore.tasks.telling.table import read_sure, tell_from
     type=click.Path(path_type=Path, dir_okay=False),
     help="A CSV of statements, or a worksheet's answers.",
 )
-@click.option("--by", default="", help="Who says so: narrator:NAME, inscription:verso, document:WHAT, keeper.")
+@click.option("--by", default=None, help="Who says so: narrator:NAME, inscription:verso, document:WHAT, keeper.")
 @click.option("--sure", default="sure", show_default=True, help="sure, likely, guess or not-known.")
-@click.option("--audience", default="", help="keeper, family, archive:YYYY-MM-DD or anyone.")
+@click.option("--audience", default=None, help="keeper, family, archive:YYYY-MM-DD or anyone.")
 @click.option("--language", default="", help="The language of the words (BCP 47).")
 @options.as_json
 @click.pass_context
@@ -35,9 +36,9 @@ def tell(
     field: str | None,
     text: str | None,
     table: Path | None,
-    by: str,
+    by: str | None,
     sure: str,
-    audience: str,
+    audience: str | None,
     language: str,
     as_json: bool,
 ) -> None:
@@ -48,7 +49,10 @@ def tell(
     in place of item and field, or a .txt file with one answer a line, such as A42-W3-B: Anna. A question mark alone
     means asked, not known.
     """
-    how = Telling(source=read_source(by) if by else KEEPER, sure=read_sure(sure), audience=audience, language=language)
+    if audience is not None:
+        read_audience(audience)  # an empty one is no audience: it must not fall back to what anyone may see
+    source = KEEPER if by is None else read_source(by)
+    how = Telling(source=source, sure=read_sure(sure), audience=audience or "", language=language)
 
     def report(statement: Statement) -> None:
         if as_json:

@@ -30,10 +30,19 @@ def checked(statement: Statement) -> Statement:
     if statement.source.said not in NEARNESS:
         raise WrongUse(f"“{statement.source.said}” is no kind of source.", f"Use one of: {', '.join(NEARNESS)}.")
     _read_audience(statement.audience)
+    check_letters(statement.words)
     check_language(statement.language)
     if field.codec is not TEXT and not (statement.sure is Sure.NOT_KNOWN and not statement.words):
         check_words(field, statement.words)
     return statement
+
+
+def check_letters(words: str) -> None:
+    """Raises WrongUse for bytes of a shell that were no UTF-8: they reach us as lone surrogates (PEP 383)."""
+    try:
+        words.encode()
+    except UnicodeEncodeError:
+        raise WrongUse("These words hold bytes that are no letters of UTF-8.", "Write them again in UTF-8.") from None
 
 
 def check_language(tag: str) -> None:

@@ -5,6 +5,7 @@ carry a case ending (Estonian `Leidalt` is “from Leida”). Which forms somebo
 """
 
 import re
+import unicodedata
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from dataclasses import field as starts
@@ -20,7 +21,13 @@ _TOKEN = re.compile(r"[^\W_]+")
 
 
 def tokens_of(words: str) -> list[str]:
-    """The folded words of a text: runs of letters and digits, so that `leida_rourke.jpg` has three."""
+    """The folded words of a text: runs of letters and digits, so that `leida_rourke.jpg` has three.
+
+    Characters that nobody sees (soft hyphens, zero-width spaces, direction marks: category Cf of the Unicode
+    Standard, 4.5) are passed over first: a name with one inside it is the same name to whoever reads it.
+    """
+    if not words.isascii():
+        words = "".join(letter for letter in words if unicodedata.category(letter) != "Cf")
     return _TOKEN.findall(fold(words))
 
 

@@ -1,7 +1,7 @@
 """Many statements from a table or from the answers to a worksheet, in one act."""
 
 import csv
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
 
@@ -11,6 +11,12 @@ from boxlore.core.statements import Kind, Statement, Subject, Sure, read_source
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.telling.statements import Teller, Telling
+
+COLUMNS = ("item", "field", "text", "words", "by", "source", "sure", "audience", "language", "code")
+"""Every column that is read; `words` is another name of text, and `source` of by."""
+
+LONGEST_CELL = 10_000_000
+"""Characters in one cell: far more than anybody tells at once, and no more than a machine holds easily."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,6 +92,20 @@ def read_sure(text: str) -> Sure:
         raise WrongUse(f"“{text[:40]}” is no way of being sure.", f"Use one of: {', '.join(Sure)}.") from None
 
 
+def _check_columns(path: Path, names: Sequence[str]) -> None:
+    """Raises WrongUse for a table that does not say what its rows are about, or has a column that is not read.
+
+    A column whose name is mistyped would be passed over, and `audiance` would let out what was to be kept.
+    """
+    missing = {"item", "field"} - set(names)
+    if missing and "code" not in names:
+        hint = " Its columns must be parted by commas." if any(";" in name or "\t" in name for name in names) else ""
+        raise WrongUse(f"{path.name} has no column {' or '.join(sorted(missing))}.{hint}", "See boxlore tell --help.")
+    unknown = [name for name in names if name and name not in COLUMNS]
+    if unknown:
+        raise WrongUse(f"{path.name} has a column “{unknown[0][:40]}”.", f"Columns are: {', '.join(COLUMNS)}.")
+
+
 def _rows(path: Path) -> Iterable[tuple[int, dict[str, str]]]:
     try:
         if path.suffix.lower() == ".txt":
@@ -93,12 +113,13 @@ def _rows(path: Path) -> Iterable[tuple[int, dict[str, str]]]:
                 yield answer.at, {"code": answer.code, "text": answer.words}
             return
         with open(path, encoding="utf-8-sig", newline="") as file:
+            csv.field_size_limit(LONGEST_CELL)
             reader = csv.DictReader(file)
-            missing = {"item", "field"} - set(reader.fieldnames or ())
-            if missing and "code" not in (reader.fieldnames or ()):
-                raise WrongUse(f"{path.name} has no column {' or '.join(sorted(missing))}.", "See boxlore tell --help.")
+            _check_columns(path, reader.fieldnames or ())
             for row in reader:
                 yield reader.line_num, {key: value or "" for key, value in row.items() if key}
+    except csv.Error as error:
+        raise WrongUse(f"{path.name} cannot be read as a table: {error}.", "Save it as CSV with commas.") from None
     except FileNotFoundError:
         raise WrongUse(f"There is no file {path}.") from None
     except UnicodeDecodeError as error:
