@@ -9,6 +9,7 @@ import shutil
 import subprocess
 import wave
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date
 from functools import partial
 from pathlib import Path
@@ -19,6 +20,7 @@ import pytest
 from PIL import Image
 
 from boxlore.core.crosswalk.repository import NOT_SAID, TAKES
+from boxlore.core.errors import CouldNot
 from boxlore.core.records.audience import To
 from boxlore.core.statements import KEEPER, Kind, Said, read_source
 from boxlore.tasks.archive.offer import offer
@@ -265,3 +267,18 @@ def test_a_narrator_told_by_name_is_a_person_and_one_nobody_knows_is_not_named_o
     stories = [one for one in record.all("story") if one.words.startswith("The farm, as told")]
     assert {one.said_by for one in stories} == {""}
     assert not any(one.source.ref for one in stories if one.source.said is Said.DOCUMENT)
+
+
+@pytest.mark.parametrize("setting", ["title", "holder"])
+@pytest.mark.parametrize("name", ["sheet", "slips", "labels", "worksheet", "pages"])
+def test_a_collection_called_after_her_is_not_printed_for_outside(
+    collection: Collection, tmp_path: Path, name: str, setting: str
+) -> None:
+    before = collection.settings
+    collection.settings = replace(before, **{setting: "Pictures of Tuulikki Rourke"})
+    try:
+        with pytest.raises(CouldNot, match=f"The collection's {setting} names someone living"):
+            OUTPUTS[name](collection, tmp_path / name)  # type: ignore[operator]  # functions and lambdas in one table
+    finally:
+        collection.settings = before
+    assert leaks(tmp_path / name) == []

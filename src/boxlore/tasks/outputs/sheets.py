@@ -77,8 +77,14 @@ def theme_of(name: str) -> Theme:
 
 
 def printing_of(seen: AudienceView, order: PrintOrder) -> Printing:
-    """What all printed outputs of one run share."""
+    """What all printed outputs of one run share. Raises CouldNot where the collection's own name may not go out."""
     settings, people = seen.collection.settings, seen.people()
+    for setting, words in (("title", settings.title), ("holder", settings.holder)):
+        if order.to.is_public and not seen.recipient.may_read(words):
+            raise CouldNot(
+                f"The collection's {setting} names someone living (“{words[:60]}”), and this is for outside.",
+                f"Change {setting} in boxlore.toml, or note that they may be named: boxlore people consent.",
+            )
     return Printing(
         title=settings.title,
         printed_on=seen.collection.clock.today(),
