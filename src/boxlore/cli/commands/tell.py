@@ -14,6 +14,11 @@ from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.table import read_sure, tell_from
 
 
+def _audience(ctx: click.Context, option: click.Parameter, text: str | None) -> str:
+    """The words of the option, empty where it is left out. Given empty it must not mean what anyone may see."""
+    return "" if text is None else str(read_audience(text))
+
+
 @click.command()
 @click.argument("item", required=False)
 @click.argument("field", required=False)
@@ -26,7 +31,7 @@ from boxlore.tasks.telling.table import read_sure, tell_from
 )
 @click.option("--by", default=None, help="Who says so: narrator:NAME, inscription:verso, document:WHAT, keeper.")
 @click.option("--sure", default="sure", show_default=True, help="sure, likely, guess or not-known.")
-@click.option("--audience", default=None, help="keeper, family, archive:YYYY-MM-DD or anyone.")
+@click.option("--audience", callback=_audience, help="keeper, family, archive:YYYY-MM-DD or anyone.")
 @click.option("--language", default="", help="The language of the words (BCP 47).")
 @options.as_json
 @click.pass_context
@@ -38,7 +43,7 @@ def tell(
     table: Path | None,
     by: str | None,
     sure: str,
-    audience: str | None,
+    audience: str,
     language: str,
     as_json: bool,
 ) -> None:
@@ -49,10 +54,8 @@ def tell(
     in place of item and field, or a .txt file with one answer a line, such as A42-W3-B: Anna. A question mark alone
     means asked, not known.
     """
-    if audience is not None:
-        read_audience(audience)  # an empty one is no audience: it must not fall back to what anyone may see
     source = KEEPER if by is None else read_source(by)
-    how = Telling(source=source, sure=read_sure(sure), audience=audience or "", language=language)
+    how = Telling(source=source, sure=read_sure(sure), audience=audience, language=language)
 
     def report(statement: Statement) -> None:
         if as_json:
