@@ -171,6 +171,8 @@ FAULTS = [  # text, first and last offset, sentence (ours); the grammar is in th
     ("Y17Ex", 4, 5, "A number must follow E"),
     ("1950Sx", 5, 6, "A number must follow S"),
     ("195X-02-30", 0, 10, "There is no day 30 in that month"),
+    ("1985-02-30/1986", 0, 10, "There is no day 30 in that month"),
+    ("1985-02-29/1986", 0, 10, "There is no day 29 of that month in any such year"),
     ("1940/195X-02-30", 5, 15, "There is no day 30 in that month"),
     ("1985-02-3X", 0, 10, "There is no day 3X in that month"),
     ("19X1-02-29", 0, 10, "There is no day 29 of that month in any such year"),

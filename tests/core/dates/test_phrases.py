@@ -57,8 +57,8 @@ def test_case(file: str, words: str, edtf: str, ask: str, setting: str) -> None:
 
 
 KNOWN = KnownDates(
-    births=MappingProxyType({"ruth": "1930", "aunt aino": "1920-05"}),
-    events=MappingProxyType({"the wedding": "1952-06-14", "joe came home": "1946-08-03"}),
+    births=MappingProxyType({"ruth": "1930", "aunt aino": "1920-05", "con": "[..1930]"}),
+    events=MappingProxyType({"the wedding": "1952-06-14", "joe came home": "1946-08-03", "the flood": "[..1930]"}),
 )
 FAMILY = [
     ("when Ruth was five", "1935~"),
@@ -70,6 +70,10 @@ FAMILY = [
     ("the summer Joe came home", "1946-22~"),
     ("the week Joe came home", "1946-08-03~"),
     ("the month after the wedding", "[1952-06-15..1952-07-14]"),
+    ("the month Joe came home", "1946-08~"),
+    ("the year of the flood", None),
+    ("when Con was five", None),
+    ("when Con was little", None),
 ]
 
 

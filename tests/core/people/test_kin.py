@@ -152,6 +152,58 @@ def test_a_link_to_nobody_and_to_oneself_is_borne() -> None:
     assert (kin.parents("a"), kin.spouses("a"), kin.own_ancestors()) == ((), (), [])
 
 
+def family(*rows: tuple[str, str]) -> Kin:
+    """Kin of women by (id, parents)."""
+    return Kin({ident: person(ident, "female", parents) for ident, parents in rows})
+
+
+def words(kin: Kin, ego: str, other: str) -> tuple[str, str]:
+    found = kin.between(ego, other)
+    assert found is not None
+    return found.term, found.words
+
+
+def test_where_kin_married_kin_the_learned_term_is_said() -> None:
+    """By the nearer line it is a cousin twice removed; but the parent's own nearest line is another one."""
+    up = family(
+        ("x", ""), ("y", ""), ("p1", "x"), ("m1", "p1"), ("m2", "y"), ("m", "m1 m2"), ("ego", "m"),
+        ("oa", "x"), ("oc", "y"), ("ob", "oc"), ("other", "oa ob"),
+    )  # fmt: skip
+    assert words(up, "ego", "other") == ("first cousin twice removed",) * 2
+    down = family(
+        ("x", ""), ("y", ""), ("a", "y"), ("c2", "x"), ("b2", "c2"), ("a2", "b2"), ("ego", "a a2"),
+        ("r", "y"), ("q", "r"), ("p", "x q"), ("other", "p"),
+    )  # fmt: skip
+    assert words(down, "ego", "other") == ("first cousin twice removed",) * 2
+
+
+def test_a_chain_of_more_than_four_parts_says_nothing() -> None:
+    """Wife's sister's husband's sister's husband: five parts (MOST_WORDS)."""
+    people = [
+        person("ego", "male", spouses="w1"), person("w1", "female", "p1"), person("w2", "female", "p1", "h2"),
+        person("p1"), person("h2", "male", "p2"), person("s2", "female", "p2", "h3"), person("p2"),
+        person("h3", "male"),
+    ]  # fmt: skip
+    kin = Kin({one.id: one for one in people})
+    four = kin.between("ego", "s2")
+    assert four is not None and four.words == "wife's sister's husband's sister"
+    assert kin.between("ego", "h3") is None
+
+
+def test_beyond_fourteen_generations_nobody_is_called_kin() -> None:
+    """Fourteen links are the most (MOST_STEPS)."""
+    kin = family(*((f"g{at}", f"g{at - 1}" if at else "") for at in range(17)))
+    assert words(kin, "g16", "g2")[0] == "great-" * 12 + "grandmother"
+    assert kin.between("g16", "g1") is None
+    everyone = [person(f"g{at}", "female") for at in range(17)]
+    assert {one.id for one, _ in table(kin, "g16", everyone)} == {f"g{at}" for at in range(2, 16)}
+
+
+def test_a_marriage_told_of_both_is_one() -> None:
+    kin = Kin({"a": person("a", "", "", "b"), "b": person("b", "", "", "a")})
+    assert (kin.spouses("a"), kin.spouses("b")) == (("b",), ("a",))
+
+
 def test_the_whole_kin_nearest_first() -> None:
     rows = table(KIN, "ego", FAMILY.values())
     assert {one.id for one, _ in rows} == set(FAMILY) - {"ego", "stranger"}

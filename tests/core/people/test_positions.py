@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from boxlore.core.people.positions import ORDER, Placed, read_placed, write_placed
+from boxlore.core.people.positions import ORDER, Placed, note_of, read_placed, write_placed
 
 BOTH_WAYS = [
     ("1 Ruth; 2 ?; 3 Anna (Ruth's cousin)",
@@ -44,6 +44,14 @@ def test_what_people_say(text: str, people: list[tuple[str, int, str]]) -> None:
 @pytest.mark.parametrize("text", ["Ruth", "the back of Tom's head", "Back then Ruth"])
 def test_a_plain_name_is_in_no_row(text: str) -> None:
     assert read_placed(text) == [Placed(text, 1)]
+
+
+NOTED = [("Anna (Ruth's cousin)", "Ruth's cousin"), ("Anna", ""), ("(only a note)", ""), (" Tom (her son) ", "her son")]
+
+
+@pytest.mark.parametrize(("words", "note"), NOTED)
+def test_the_note_behind_a_name(words: str, note: str) -> None:
+    assert note_of(words) == note
 
 
 WORD = st.sampled_from(["Ruth", "Õie Mägi", "the tall man", "Anna", "Con", "Mary-Ann Rourke"])

@@ -51,6 +51,14 @@ def test_one_person(words: str, taken: str, asks: bool) -> None:
     assert all(one.rule == "date.age-told" and "Mia" in one.message for one in found)
 
 
+def test_a_birth_that_is_open_asks_nothing() -> None:
+    rows = {"date": (told("date", "1972", phrases.read("1972")),), "story": (told("story", "aged 3"),)}
+    shown = (PersonShown(told=told("person", "Mia"), name="Mia", person="Mia"),)
+    record = Record(id="i", number="N", told=rows, people=shown)
+    assert list(ages_told(record, {"Mia": person("Mia", "before 1966")})) == []
+    assert len(list(ages_told(record, {"Mia": person("Mia", "1966")}))) == 1
+
+
 def test_of_several_people_the_one_named_before_it_or_nobody() -> None:
     people = {one.id: one for one in (person("Mia", "1966"), person("Tom", "1937"))}
     shown = tuple(PersonShown(told=told("person", name), name=name, person=name) for name in people)

@@ -107,6 +107,7 @@ def test_married_after_death_and_to_a_parent() -> None:
     dead = person("a", "1900", "1930", married=(when("1931"),))
     assert rules(dead) == [("marriage.after-death", Severity.ERROR)]
     assert rules(person("a", spouses=("b",), parents=("b",)), person("b"))[0] == ("kin.spouse", Severity.ERROR)
+    assert rules(person("a", spouses=("b", "gone")), person("b", spouses=("a",))) == []
 
 
 def test_loops_and_too_many_parents() -> None:

@@ -53,6 +53,8 @@ def test_one_day_at_two_places_far_apart_is_asked_about_once_a_record() -> None:
     ((number, finding),) = together.add(record("TRA-0003", "Port Chalmers", PORT_CHALMERS, "1931-06-14"))
     assert number == "TRA-0003" and finding.rule == "place.far"
     assert finding.because == ("TRA-0001 is told of Tallinn, more than 300 km away",)
+    ((number, finding),) = together.add(record("TRA-0004", "Tallinn", TALLINN, "1931-06-14"))
+    assert number == "TRA-0004" and finding.because[0].startswith("TRA-0003 is told of Port Chalmers")
 
 
 @pytest.mark.parametrize("date", ["1931-06", "1931-06-14~", "1931-06-14/1931-06-20", ""])

@@ -79,6 +79,7 @@ def test_plain_text() -> None:
         WrittenAnswer(5, "A42-S-1", "It rained.\n\nThen it did not: never."),
     ]
     assert list(read_answers("")) == []
+    assert list(read_answers("A42-P-2: Leida")) == [WrittenAnswer(1, "A42-P-2", "Leida")]
 
 
 def test_words_before_any_code() -> None:

@@ -146,10 +146,7 @@ def season(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeP
     full, asks = full_year(match["year"])
     if context.hemisphere == "south":
         code += 8
-    made = Proposed(f"{full}-{code}", asks.ask if asks else None)
-    if match.groupdict().get("next"):
-        return Proposed(f"{full}-{code}", None)
-    return made
+    return Proposed(f"{full}-{code}", asks.ask if asks else None)
 
 
 def southern(match: re.Match[str], context: DateContext, read: ReadPart) -> MaybeProposed:
