@@ -27,6 +27,7 @@ _SENTENCES = {
     errno.EACCES: ("Writing is not allowed there", "Choose a folder that belongs to you."),
     errno.EPERM: ("Writing is not allowed there", "Choose a folder that belongs to you."),
     errno.ENOTDIR: ("A file stands where a folder is wanted", "Choose another folder."),
+    errno.EEXIST: ("A file stands where a folder is wanted", "Choose another folder."),
     errno.EISDIR: ("A folder stands where a file is wanted", "Move it away, or choose another folder."),
     errno.ENAMETOOLONG: ("The name is too long for this disk", "Choose a folder with a shorter name."),
     errno.EFBIG: ("The file would be larger than this disk takes", "Choose a folder on another disk."),

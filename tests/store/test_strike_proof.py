@@ -1,0 +1,78 @@
+"""The search that proves a strike: every spelling in every byte (rules of our own, no outside source)."""
+
+import html
+import json
+import unicodedata
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from boxlore.core.statements import Kind, Statement, Subject
+from boxlore.store.opening import Store, create
+from boxlore.store.strike_proof import CHUNK, Proof, files_holding, pieces, search_folder
+from boxlore.store.values import Change
+from boxlore.tasks.collection.clock import Clock
+
+WORDS = "Õie & Ülo at Nõmme"
+
+
+@pytest.fixture
+def store(tmp_path: Path) -> Iterator[Store]:
+    (tmp_path / "backups").mkdir()
+    with create(tmp_path, clock=Clock()) as opened:
+        yield opened
+
+
+def tell(store: Store, words: str) -> None:
+    clock = Clock()
+    act, item = clock.new_id(), Subject(Kind.ITEM, clock.new_id())
+    statement = Statement(id=clock.new_id(), act=act, subject=item, field="story", words=words, recorded_at=clock.now())
+    store.write(Change(act=act, what="told", by="me", recorded_at=clock.now(), statements=(statement,)))
+
+
+SPELLINGS = {
+    "as it is": WORDS.encode(),
+    "upper": WORDS.upper().encode(),
+    "lower": WORDS.lower().encode(),
+    "decomposed": unicodedata.normalize("NFD", WORDS).encode(),
+    "UTF-16": WORDS.encode("utf-16-le"),
+    "UTF-16 the other way": WORDS.encode("utf-16-be"),
+    "JSON": json.dumps(WORDS).encode(),
+    "XML": html.escape(WORDS).encode(),
+    "across the pieces that are read": bytes(CHUNK - 5) + WORDS.encode(),
+}
+
+
+@pytest.mark.parametrize("data", SPELLINGS.values(), ids=SPELLINGS)
+def test_every_spelling_is_found(tmp_path: Path, data: bytes) -> None:
+    (tmp_path / "pages").mkdir()
+    (tmp_path / "pages" / "held").write_bytes(b"before " + data + b" after")
+    (tmp_path / "pages" / "free").write_bytes(b"before and after")
+    assert list(files_holding(tmp_path, [WORDS])) == [tmp_path / "pages" / "held"]
+
+
+def test_a_piece_of_long_words_is_enough_and_a_short_rest_is_none(tmp_path: Path) -> None:
+    long = "The red boat lay at the quay of Port Chalmers all that winter, and nobody came for it."
+    assert pieces(long) == ["The red boat lay at the quay of Port Cha", "lmers all that winter, and nobody came f"]
+    assert pieces("  short ") == ["short"] and pieces(" ") == []
+    (tmp_path / "a").write_text("... lmers all that winter, and nobody came f ...", "utf-8")
+    (tmp_path / "b").write_text("or it.", "utf-8")
+    assert list(files_holding(tmp_path, [long])) == [tmp_path / "a"]
+
+
+def test_words_that_others_told_too_are_counted_and_not_called_left(store: Store, tmp_path: Path) -> None:
+    for words in (WORDS, f"{WORDS}, in summer", "Nothing of it"):
+        tell(store, words)
+    assert search_folder(tmp_path, [WORDS]) == Proof(again=2)
+    (tmp_path / "backups" / "old.sqlite").write_bytes(b"no database: " + WORDS.encode())
+    (tmp_path / "copy.sqlite.txt").write_text(WORDS, "utf-8")
+    assert search_folder(tmp_path, [WORDS]).left_in == (
+        str(tmp_path / "backups" / "old.sqlite"),
+        str(tmp_path / "copy.sqlite.txt"),
+    )
+
+
+def test_no_words_are_nowhere(store: Store, tmp_path: Path) -> None:
+    tell(store, WORDS)
+    assert search_folder(tmp_path, [" "]) == Proof()
