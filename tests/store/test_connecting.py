@@ -61,9 +61,7 @@ def test_a_file_that_is_short_of_its_header_may_have_the_rest_in_its_log(path: P
 def test_tables_of_a_newer_program_are_left_alone(path: Path) -> None:
     with closing(sqlite3.connect(path)) as db:
         db.execute(f"PRAGMA user_version = {schema.VERSION + 1}")
-    with pytest.raises(
-        CouldNot, match="was written by a newer Boxlore .tables of version .* Install the newest Boxlore"
-    ):
+    with pytest.raises(CouldNot, match=r"was written by a newer Boxlore .* Install the newest Boxlore"):
         check_file(path)
 
 
