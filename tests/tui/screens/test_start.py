@@ -17,7 +17,7 @@ def test_a_collection_is_started_once_its_form_is_right(run: Run, tmp_path: Path
             await hands.fill("", "", "")
             assert "Name a folder for it." in hands.text
             await hands.fill(str(tmp_path / "ours"), "", "lower case")
-            assert "prefix is “LOWER CASE”. It must be two to seven capital letters, such as TR." in hands.text
+            assert "prefix is “LOWER CASE”. It must be two to seven capital letters or digits" in hands.text
             await hands.fill(str(tmp_path / "ours"), "", "our")
             assert "Nothing is in it yet" in hands.text
             await hands.press("f1")
