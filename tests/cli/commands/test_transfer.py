@@ -8,9 +8,9 @@ from pathlib import Path
 import pytest
 
 
-def test_the_name_search_is_written_down_before_anything_leaves(run, demo: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+def test_the_name_search_is_written_down_before_anything_leaves(run, mine: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
     out = tmp_path / "out"
-    code, stdout, err = run("-c", demo, "transfer", out, "--box", "1", "--split", "700M", "--json")
+    code, stdout, err = run("-c", mine, "transfer", out, "--box", "1", "--split", "700M", "--json")
     assert code == 0
     with open(out / "names-found.csv", encoding="utf-8-sig", newline="") as file:
         places = list(csv.reader(file))[1:]
