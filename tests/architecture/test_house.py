@@ -160,6 +160,46 @@ def test_no_module_is_imported_by_a_string() -> None:
     assert {name for name, tree in trees.items() if any(map(by_string, ast.walk(tree)))} == BY_NAME
 
 
+DECODES = {"disk/decoding.py"}
+"""The only file that opens a picture to decode it: memory and pixels are bounded there, and every fault is said."""
+
+
+def opens_pictures(tree: ast.AST) -> bool:
+    """Whether code opens a picture with Pillow, or makes one of bytes: `Image.open`, a plugin's class, a parser."""
+
+    def opens(node: ast.AST) -> bool:
+        if isinstance(node, ast.Attribute):
+            return node.attr in ("open", "open_heif", "read_heif", "Parser") and any(
+                isinstance(inner, ast.Name) and inner.id in ("Image", "PIL", "pillow_heif", "ImageFile")
+                for inner in ast.walk(node.value)
+            )
+        return isinstance(node, ast.ImportFrom) and (
+            (node.module == "PIL.Image" and any(alias.name == "open" for alias in node.names))
+            or node.module == "pillow_heif"
+        )
+
+    return any(map(opens, ast.walk(tree)))
+
+
+OPENS = (
+    "from PIL import Image\nImage.open(path)",
+    "import PIL.Image\nPIL.Image.open(path)",
+    "from PIL.Image import open",
+    "from pillow_heif import open_heif",
+    "from PIL import ImageFile\nImageFile.Parser()",
+)
+
+
+@pytest.mark.parametrize("code", OPENS)
+def test_the_search_sees_every_way_of_opening_a_picture(code: str) -> None:
+    assert opens_pictures(ast.parse(code))
+
+
+def test_pictures_are_opened_in_one_guarded_place() -> None:
+    trees = {str(path.relative_to(SRC)): ast.parse(path.read_text(encoding="utf-8")) for path in FILES}
+    assert {name for name, tree in trees.items() if opens_pictures(tree)} == DECODES
+
+
 def test_no_circle_of_files() -> None:
     """Not through imports inside functions either; a circle raises CycleError, which names its files."""
     files = {".".join(("boxlore", *path.relative_to(SRC).with_suffix("").parts)): path for path in FILES}

@@ -91,11 +91,16 @@ def _too_large(path: Path) -> CouldNot:
     )
 
 
+def refuse_too_many_pixels(path: Path, width: int, height: int) -> None:
+    """Raises CouldNot for a header that claims more than MOST_PIXELS."""
+    if width * height > MOST_PIXELS:
+        raise _too_large(path)
+
+
 def _refuse_bomb(path: Path, image: Image.Image) -> None:
     """Raises CouldNot where the header claims more pixels than may be, or than the file's bytes can hold."""
+    refuse_too_many_pixels(path, image.width, image.height)
     pixels = image.width * image.height
-    if pixels > MOST_PIXELS:
-        raise _too_large(path)
     length = path.stat().st_size
     if pixels > SURELY_FITS and pixels > length * PIXELS_A_BYTE:
         raise CouldNot(

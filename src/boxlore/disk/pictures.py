@@ -14,7 +14,7 @@ from pathlib import Path
 from PIL import Image, TiffImagePlugin
 
 from boxlore.core.errors import CouldNot
-from boxlore.disk.decoding import is_heif, load, opened
+from boxlore.disk.decoding import is_heif, load, opened, refuse_too_many_pixels
 from boxlore.disk.modes import in_plain_mode, in_srgb, on_white
 
 MEDIA_TYPES = {
@@ -73,6 +73,7 @@ def _heif_size(path: Path) -> tuple[int, int] | None:
 def read_header(path: Path) -> PictureHeader:
     """Read the header alone. Raises CouldNot for a file that is no picture."""
     if (size := _heif_size(path)) is not None:
+        refuse_too_many_pixels(path, *size)
         return PictureHeader(*size, 0.0, "image/heic")
     with opened(path) as image:
         kind = MEDIA_TYPES.get(image.format or "", f"image/{(image.format or 'unknown').lower()}")

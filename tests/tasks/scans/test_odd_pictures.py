@@ -115,6 +115,19 @@ def test_a_header_of_more_than_a_gigapixel_is_refused_and_one_of_a_large_scan_is
         read_header(path)
 
 
+def test_a_heic_that_claims_more_than_a_gigapixel_is_refused(tmp_path: Path) -> None:
+    """By its image extents, as ISO/IEC 23008-12, 6.5.3 lays them out; the box and brand are those of 6.2."""
+    path = tmp_path / "large.heic"
+    for side, refused in ((30_000, False), (60_000, True)):
+        extent = b"\x00\x00\x00\x14ispe" + bytes(4) + struct.pack(">II", side, side)
+        path.write_bytes(b"\x00\x00\x00\x18ftypheic\x00\x00\x00\x00mif1heic" + extent)
+        if refused:
+            with pytest.raises(CouldNot, match=r"^large\.heic has more than 1,073,741,824 pixels"):
+                read_header(path)
+        else:
+            assert read_header(path).width == side
+
+
 ERRORS = (
     ValueError, SyntaxError, TypeError, KeyError, IndexError, ZeroDivisionError, struct.error, OverflowError,
     MemoryError, Image.DecompressionBombError, EOFError, RuntimeError, AttributeError, AssertionError, OSError,
