@@ -136,6 +136,19 @@ def test_markers_come_first_and_nobody_twice() -> None:
     assert made.people[0].area == (0.5, 0.25)
 
 
+def test_a_name_that_is_corrected_keeps_its_row_and_position() -> None:
+    rows = (
+        (said("s2", "person", "Anna Tamm", replaces="s1"), None),
+        (said("s3", "person", "Ruth"), None),
+        (said("s4", "row", "s1 back 2"), None),
+        (said("s5", "row", "s3 front 1"), None),
+    )
+    assert [(one.name, one.row, one.position) for one in record(*rows).shown()] == [
+        ("Anna Tamm", "back", 2),
+        ("Ruth", "front", 1),
+    ]
+
+
 def test_markers_that_nobody_is_named_at() -> None:
     asked = [(said("s1", "person", "", sure=Sure.NOT_KNOWN), None)]
     markers = [

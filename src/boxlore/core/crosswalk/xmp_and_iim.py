@@ -174,8 +174,7 @@ def _artwork(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValu
         fields.append(("Iptc4xmpExt:AOSource", Text(context.holder)))
     if record.edtf:
         fields.append(("Iptc4xmpExt:AOCircaDateCreated", Text(record.edtf)))
-    if described := _physical(record):
-        fields.append(("Iptc4xmpExt:AOPhysicalDescription", alternative(described, "en")))
+    fields.append(("Iptc4xmpExt:AOPhysicalDescription", alternative(_physical(record), "en")))
     if rights := record.words("rights"):
         fields.append(("Iptc4xmpExt:AOCopyrightNotice", Text(rights)))
     return Bag((Struct(tuple(fields)),))
