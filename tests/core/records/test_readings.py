@@ -23,7 +23,7 @@ BOTH_WAYS: list[tuple[str, ReadingValue]] = [
 ]
 
 
-@pytest.mark.parametrize(("kind", "value"), BOTH_WAYS, ids=str)
+@pytest.mark.parametrize(("kind", "value"), BOTH_WAYS, ids=[kind for kind, _ in BOTH_WAYS])
 def test_both_ways(kind: str, value: ReadingValue) -> None:
     text = reading_text(Reading(kind, value, "test"))
     assert text == value_text(value)
