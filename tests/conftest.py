@@ -1,5 +1,7 @@
 """What several tests share: the demo family, built once; the index of places, built once into a cache of its own."""
 
+import functools
+import gc
 import os
 import tempfile
 from collections.abc import Callable, Iterator
@@ -21,6 +23,13 @@ settings.load_profile("boxlore")
 
 if "BOXLORE_CACHE" not in os.environ:
     os.environ["BOXLORE_CACHE"] = str(Path(tempfile.gettempdir()) / "boxlore-test-cache")
+
+
+def pytest_sessionstart() -> None:
+    """Forget every answer kept in this process: a mutation run forks from one in which the tests have run already."""
+    for kept in gc.get_objects():
+        if type(kept) is functools._lru_cache_wrapper and (kept.__module__ or "").startswith("boxlore."):
+            kept.cache_clear()
 
 
 @pytest.fixture(scope="session")

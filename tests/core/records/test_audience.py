@@ -147,6 +147,40 @@ def test_a_living_narrator_is_not_named_as_the_source() -> None:
     assert (seen.words("story"), seen.all("story")[0].said_by) == ("Reval", "")
 
 
+def test_a_narrator_whom_the_registry_has_not_is_not_named_outside() -> None:
+    by_somebody = replace(told("Reval"), source=Source(Said.NARRATOR, "somebody"))
+    record = Record(id="i", number="N", told={"story": (by_somebody,)})
+    assert visible(record, To.OUTSIDE, TODAY).all("story")[0].source == Source(Said.NARRATOR)
+    assert visible(record, To.FAMILY, TODAY) == record
+
+
+def test_a_namesake_of_someone_withheld_is_not_shown_though_another_name_was_told() -> None:
+    shown = PersonShown(told=told("the girl", field="person"), name="Mia Rourke", person="other")
+    of_the_registry = PersonShown(told=told("the girl", field="person"), name="Mimi", person="mia")
+    for people in ((shown,), (of_the_registry,)):
+        assert visible(Record(id="i", number="N", people=people), To.OUTSIDE, TODAY, withheld_mia()).people == ()
+
+
+def test_of_a_kept_item_number_kind_and_last_change_stay() -> None:
+    kept = Record(
+        id="i",
+        number="N",
+        kind="negative",
+        changed_at="2026-01-01",
+        audiences=("family",),
+        told={"story": (told("x"),)},
+    )
+    seen = visible(kept, To.OUTSIDE, TODAY)
+    assert seen == Record(id="i", number="N", kind="negative", changed_at="2026-01-01", withheld=1, closed_scans=True)
+
+
+@pytest.mark.parametrize(("path", "closes"), [("scans/box 3/Mia.jpg", True), ("Mia/box 3/a.jpg", False)])
+def test_the_name_of_a_scan_closes_it_and_its_folders_are_not_handed_over(path: str, closes: bool) -> None:
+    scan = ScanFile(id="s", path=path, sha256="", bytes=1, width=1, height=1, media_type="image/jpeg")
+    record = Record(id="i", number="N", scans=(scan,))
+    assert visible(record, To.OUTSIDE, TODAY, withheld_mia()).closed_scans is closes
+
+
 def consent(*matters: str, given: bool = True) -> Consent:
     return make_consent(matters, "2026-11-25", given=given)
 

@@ -25,8 +25,9 @@ def test_labels_by_kind() -> None:
 
 
 def test_an_empty_step_is_refused() -> None:
-    with pytest.raises(WrongUse, match="is no mark"):
+    with pytest.raises(WrongUse, match="“3//4” is no mark") as refused:
         short_form("3//4")
+    assert refused.value.what_to_do == "Write it like 3/12/4 or Box 3 / Folder 12 / Item 4."
 
 
 @pytest.mark.parametrize(

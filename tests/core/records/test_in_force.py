@@ -8,8 +8,9 @@ import pytest
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
 from boxlore.core.people.reference import PersonRef
+from boxlore.core.records.containers import Mark
 from boxlore.core.records.in_force import build
-from boxlore.core.records.item_record import MarkerRows, Material, Record
+from boxlore.core.records.item_record import MarkerRows, Material, Record, Related, ScanFile, StatementView
 from boxlore.core.statements import KEEPER, Kind, Reading, Said, Source, Statement, Subject, Sure
 
 INSCRIPTION, NARRATOR = Source(Said.INSCRIPTION, "verso"), Source(Said.NARRATOR, "leida")
@@ -171,3 +172,121 @@ def test_the_newest_change_of_item_and_markers_is_known() -> None:
     made = record((said("s1", "size", "108 x 165"), None), markers=[marker])
     assert made.changed_at == "2026-01-01T00:00:09.000Z"
     assert made.size_mm == (108.0, 165.0)
+
+
+def test_everything_of_the_material_stands_in_the_record() -> None:
+    picture = ScanFile(
+        id="scan", path="scans/a.tif", sha256="0" * 64, bytes=9, width=3, height=2, media_type="image/tiff"
+    )
+    pair = Related(kind="same_picture", number="TRA-0002")
+    marker = MarkerRows(
+        id="m", scan="scan", number=1, area=(0.1, 0.1), statements=[(said("s1", "person", "Anna"), None)]
+    )
+    made = record(
+        (said("s2", "kind", "negative"), None),
+        (said("s3", "found_in", "Leida's tin"), None),
+        (said("s4", "audience", "family"), None),
+        (said("s5", "audience", "story=keeper"), None),
+        scans=[picture],
+        related=[pair],
+        markers=[marker],
+        path=[("box", "3"), ("folder", "12")],
+        position=4,
+    )
+    assert (made.id, made.number, made.kind, made.found_in) == ("item", "TRA-0001", "negative", "Leida's tin")
+    assert (made.scans, made.related, made.audiences) == ((picture,), (pair,), ("family", "story=keeper"))
+    assert made.mark == Mark((("box", "3"), ("folder", "12")), 4)
+    assert made.changed_at == "2026-01-01T00:00:05.000Z"
+
+
+def test_a_record_of_nothing_told() -> None:
+    made = record()
+    assert (made.kind, made.mark, made.found_in, made.size_mm, made.changed_at) == ("print", None, "", (), "")
+    assert (made.people, made.unnamed, made.nameless, made.audiences) == ((), (), (), ())
+
+
+def test_a_statement_as_outputs_see_it() -> None:
+    told = said(
+        "s1", "story", "We hid.", source=NARRATOR, audience="family", sitting="visit", moment=1500, language="et"
+    )
+    (view,) = record((told, None)).all("story")
+    assert view == StatementView(
+        statement="s1",
+        field="story",
+        words="We hid.",
+        language="et",
+        source=NARRATOR,
+        said_by="Leida Rourke",
+        sure=Sure.SURE,
+        audience="family",
+        recorded_at="2026-01-01T00:00:01.000Z",
+        sitting="visit",
+        moment=1500,
+        value=None,
+        asks=False,
+    )
+    (unsourced,) = record((said("s1", "story", "We hid."), None)).all("story")
+    assert (unsourced.said_by, unsourced.sitting, unsourced.moment) == ("", "", None)
+
+
+def test_rows_and_positions_of_those_whom_nobody_knows() -> None:
+    rows = (
+        (said("s1", "person", "", sure=Sure.NOT_KNOWN), None),
+        (said("s2", "person", "", sure=Sure.NOT_KNOWN), None),
+        (said("s3", "person", "Ruth"), None),
+        (said("s4", "place", "", sure=Sure.NOT_KNOWN), None),
+        (said("s5", "row", "s1 back 2"), None),
+        (said("s6", "row", "s3 back 1"), None),
+        (said("s7", "row", "s4 back 3"), None),
+    )
+    assert record(*rows).nameless == (("back", 2),)
+
+
+def test_a_person_of_the_registry_is_known_and_one_who_is_only_told_is_not() -> None:
+    known = Reading("person", PersonRef("leida"), "registry")
+    made = record((said("s1", "person", "L. Rourke"), known), (said("s2", "person", "the tall man"), None))
+    assert [(shown.person, shown.name, shown.scan) for shown in made.people] == [
+        ("leida", "Leida Rourke", ""),
+        ("", "the tall man", ""),
+    ]
+
+
+def test_what_no_output_tells_stands_beside_what_is_told() -> None:
+    rows = ((said("s1", "audience", "family"), None), (said("s2", "title", "Quay"), None))
+    assert record(*rows).words("title") == "Quay"
+
+
+def test_a_name_is_given_once_in_each_role() -> None:
+    rows = [said(f"s{at}", role, "Ruth") for at, role in enumerate(("person", "person", "named", "named"), 1)]
+    made = record(*((row, None) for row in rows))
+    assert [(shown.role, shown.name, shown.row, shown.position) for shown in made.people] == [
+        ("person", "Ruth", "", 0),
+        ("named", "Ruth", "", 0),
+    ]
+
+
+def test_a_conflict_says_what_it_is_about_and_why() -> None:
+    apart = record(
+        (said("s1", "date", "a"), dated("1912-01-01", "1912-12-31")),
+        (said("s2", "date", "b"), dated("1920-01-01", "1920-12-31")),
+    )
+    assert [(conflict.field, conflict.why) for conflict in apart.conflicts] == [
+        ("date", "these dates cannot both be so")
+    ]
+    names = [(said(f"s{at}", "person", name), None) for at, name in enumerate(("Anna", "Ruth"), 1)]
+    made = record(markers=[MarkerRows(id="m", scan="scan", number=3, area=(0.1, 0.1), statements=names)])
+    assert [(conflict.field, conflict.why) for conflict in made.conflicts] == [
+        ("person", "marker 3 is said to be different people")
+    ]
+
+
+def test_the_same_name_said_twice_at_a_marker_is_no_conflict() -> None:
+    names = [(said(f"s{at}", "person", "Anna"), None) for at in (1, 2)]
+    assert record(markers=[MarkerRows(id="m", scan="s", number=1, area=(0.1, 0.1), statements=names)]).conflicts == ()
+
+
+def test_dates_that_meet_on_one_day_are_no_conflict() -> None:
+    first, second = dated("1912-01-01", "1912-06-14"), dated("1912-06-14", "1912-12-31")
+    assert record((said("s1", "date", "a"), first), (said("s2", "date", "b"), second)).conflicts == ()
+    day_after = dated("1912-06-15", "1912-12-31")
+    assert record((said("s1", "date", "a"), first), (said("s2", "date", "b"), day_after)).conflicts

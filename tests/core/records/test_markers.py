@@ -27,13 +27,23 @@ def test_a_point_is_seen_where_pillow_puts_it(turn: int, area: tuple[float, ...]
 
 def test_an_unknown_turn_is_upright() -> None:
     assert seen_at((0.2, 0.3), (), 99) == (0.2, 0.3)
+    assert stored_at((0.2, 0.3), (), 99) == (0.2, 0.3)
+
+
+def test_an_area_without_width_or_height_is_taken_as_one_wide_and_high() -> None:
+    assert seen_at((0.5, 0.75), (0.25, 0.25, 0.0, 0.0)) == (0.25, 0.5)
+
+
+def test_seen_and_stored_are_the_whole_upright_picture_unless_more_is_said() -> None:
+    assert seen_at((0.2, 0.3)) == stored_at((0.2, 0.3)) == (0.2, 0.3)
 
 
 def test_a_window_turned_is_the_same_part() -> None:
     assert part_of((), (0.0, 0.0, 0.5, 0.25), 6) == pytest.approx((0.0, 0.5, 0.25, 0.5))
+    assert part_of((), (0.6, 0.1, 0.2, 0.3), 2) == pytest.approx((0.2, 0.1, 0.2, 0.3))
     assert part_of((0.5, 0.0, 0.5, 1.0), (0.5, 0.5, 0.5, 0.5)) == pytest.approx((0.75, 0.5, 0.25, 0.5))
 
 
 def test_the_middle_of_a_box_is_its_middle() -> None:
-    assert middle((0.2, 0.4, 0.2, 0.2)) == pytest.approx((0.3, 0.5))
+    assert middle((0.2, 0.4, 0.2, 0.4)) == pytest.approx((0.3, 0.6))
     assert middle((0.2, 0.4)) == (0.2, 0.4)

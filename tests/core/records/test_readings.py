@@ -84,5 +84,5 @@ MIXED = [("person", DateReading.from_edtf("1912")), ("date", PersonRef("leida"))
 
 @pytest.mark.parametrize(("kind", "value"), MIXED, ids=str)
 def test_a_value_of_another_kind_is_not_written(kind: str, value: ReadingValue) -> None:
-    with pytest.raises(WrongUse, match="cannot hold"):
+    with pytest.raises(WrongUse, match=f"of the kind “{kind}” cannot hold a {type(value).__name__}"):
         reading_text(Reading(kind, value, "test"))
