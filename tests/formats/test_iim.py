@@ -124,3 +124,25 @@ def test_words_are_cut_between_characters_and_it_is_said(key: tuple[int, int], m
     assert len(value) in (most, most - 1)
     assert value.decode() == "õ" * (most // 2)
     assert reports == [f"IIM {key[0]}:{key[1]:02d} holds {len(value)} of 3000 bytes; XMP holds all."]
+
+
+TITLE, CITY = ((2, 5), ("Võrgud",)), ((2, 90), ())
+WRONG_BLOCKS = [
+    (b"no dataset", "This is no IIM dataset."),
+    (iim.join([(1, 90, b"\x1b.A"), (2, 5, "Võrgud".encode())]), "The IIM block does not say that it is in UTF-8."),
+    (iim.join([(2, 5, "Võrgud".encode()), (1, 90, iim.UTF_8)]), "The records of the IIM block are out of order."),
+    (iim.join([(1, 90, iim.UTF_8)]), "IIM 2:05 does not read back."),
+    (iim.join([(1, 90, iim.UTF_8), (2, 5, b"Vorgud")]), "IIM 2:05 does not read back."),
+    (iim.join([(1, 90, iim.UTF_8), (2, 5, "Võrgud".encode()), (2, 90, b"Port")]), "IIM 2:90 does not read back."),
+]
+
+
+@pytest.mark.parametrize(("block", "said"), WRONG_BLOCKS)
+def test_a_block_that_strict_readers_would_misread_is_said(block: bytes, said: str) -> None:
+    """IIM 4.2, 1.6 (record 1 first) and 1:90."""
+    assert iim.faults(block, (TITLE, CITY)) == [said]
+
+
+def test_a_block_of_ours_has_no_fault_even_where_a_text_is_cut() -> None:
+    ours = (((2, 5), ("Võrgud kuivavad " * 9,)), ((2, 25), ("nets", "boats")), CITY)
+    assert iim.faults(iim.join(iim.merge([(2, 90, b"Port")], ours)[0]), ours) == []

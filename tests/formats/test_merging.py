@@ -5,6 +5,7 @@ import rdflib
 from lxml import etree
 
 from boxlore.core.crosswalk.metadata_values import NAMESPACES, Alt, Bag, Embedding, Struct, Text, alternative, bag
+from boxlore.core.errors import ByteFault
 from boxlore.formats import merging, xmp
 
 HEAD = (
@@ -61,11 +62,98 @@ def test_properties_in_any_shape_are_replaced_and_others_stay() -> None:
         assert made.count(b"<rdf:Description") == 1
 
 
-def test_what_is_about_another_resource_stays_where_it_is() -> None:
-    body = "</rdf:Description><rdf:Description rdf:about='urn:other'><own:kept>yes</own:kept>"
-    made, _ = captioned(packet(body), TITLE)
-    assert made.count(b"<rdf:Description") == 2
-    assert said(made, "own:kept") == ["yes"]
+OLD_SHAPES = {
+    "bare about": ("<rdf:Description about='uuid:1'><own:kept>yes</own:kept></rdf:Description>", "uuid:1"),
+    "bare ID": ("<rdf:Description ID='a1' own:kept='yes'/>", "a1"),
+    "no about": ("<rdf:Description><own:kept>yes</own:kept></rdf:Description>", ""),
+    "an about that is not the first's": (
+        "<rdf:Description rdf:about=''/><rdf:Description rdf:about='urn:other' own:kept='yes'/>",
+        "urn:other",
+    ),
+    "two abouts in one": ("<rdf:Description about='uuid:1' rdf:about='' own:kept='yes'/>", "uuid:1"),
+    "the same twice": ("<rdf:Description><own:kept>yes</own:kept><own:kept>yes</own:kept></rdf:Description>", ""),
+    "as attribute and element": ("<rdf:Description own:kept='yes'><own:kept>yes</own:kept></rdf:Description>", ""),
+    "in two descriptions": ("<rdf:Description own:kept='yes'/><rdf:Description own:kept='yes'/>", ""),
+}
+"""Shape -> (body of rdf:RDF, what it is about). All are refused by the XMP toolkit, or were by it beside our caption
+(ISO 16684-1, 6.1 and 7.4)."""
+
+
+@pytest.mark.parametrize("shape", OLD_SHAPES)
+def test_packets_of_old_shapes_are_repaired_with_everything_kept(shape: str) -> None:
+    body, about = OLD_SHAPES[shape]
+    made, reports = captioned(f"{HEAD}{body}{TAIL}".encode(), TITLE)
+    assert made.count(b"<rdf:Description") == 1
+    assert made.count(b"about=") == 1 and f'rdf:about="{about}"'.encode() in made
+    assert said(made, "own:kept") == ["yes"] and made.count(b"own:kept") in (1, 2)
+    assert reports == []
+
+
+def test_a_wrapper_of_before_2003_is_renamed() -> None:
+    old = f"{HEAD}<rdf:Description about='uuid:1' own:kept='yes'/>{TAIL}".replace("x:xmpmeta", "x:xapmeta")
+    assert b"<x:xmpmeta " in captioned(old.encode(), TITLE)[0]
+
+
+def test_prefixes_are_those_of_the_standards_and_others_are_kept() -> None:
+    gain_map = "http://ns.adobe.com/hdr-gain-map/1.0/"
+    old = (
+        f"<xmp:xmpmeta xmlns:xmp='adobe:ns:meta/'><r:RDF xmlns:r='{NAMESPACES['rdf']}'><r:Description r:about='' "
+        f"xmlns:dc='urn:example:own/' xmlns:d='{NAMESPACES['dc']}' xmlns:h='{gain_map}' xmlns:mine='urn:mine' "
+        "dc:kept='yes' d:format='image/jpeg' h:Version='1.0' mine:kept='yes'/></r:RDF></xmp:xmpmeta>"
+    )
+    made, _ = captioned(old.encode(), TITLE)
+    assert made.count(b"xmlns:") == len(set(made.split(b"xmlns:"))) - 1  # each is declared once, at the root
+    for wanted in (b"<x:xmpmeta ", b' hdrgm:Version="1.0"', b' dc:format="image/jpeg"', b' mine:kept="yes"'):
+        assert wanted in made
+    assert b'dc:kept="yes"' not in made and said(made, "own:kept") == ["yes"]
+
+
+def test_attributes_of_others_stay_attributes() -> None:
+    """Readers look for the bytes ` hdrgm:Version="` to know a picture with a gain map; ours become elements."""
+    given = packet("", 'own:Version="1.0" dc:title="Port"')
+    made, _ = captioned(given, TITLE)
+    assert b' own:Version="1.0"' in made
+    assert b"<dc:title>" in made and b' dc:title="' not in made
+
+
+def test_members_of_an_array_that_comes_twice_are_joined() -> None:
+    bags = [f"<own:b><rdf:Bag>{''.join(f'<rdf:li>{word}</rdf:li>' for word in words)}</rdf:Bag></own:b>"
+            for words in (("net", "boat"), ("boat", "quay"))]  # fmt: skip
+    made, reports = captioned(packet("".join(bags)), TITLE)
+    assert [li.text for li in next(xmp.parse(made).iter("{urn:example:own/}b"))[0]] == ["net", "boat", "quay"]
+    assert reports == []
+
+
+def test_languages_of_an_alternative_that_comes_twice_are_joined() -> None:
+    def alt(**words: str) -> str:
+        items = "".join(f'<rdf:li xml:lang="{tag}">{text}</rdf:li>' for tag, text in words.items())
+        return f"<own:a><rdf:Alt>{items}</rdf:Alt></own:a>"
+
+    made, reports = captioned(packet(alt(en="Nets", et="Võrgud") + alt(EN="Boats", fr="Filets")), TITLE)
+    assert [li.text for li in next(xmp.parse(made).iter("{urn:example:own/}a"))[0]] == ["Nets", "Võrgud", "Filets"]
+    assert reports == ["The file says a twice; the second, “Boats”, was left out of the copy."]
+
+
+TWICE = [
+    "<own:kept>1</own:kept><own:kept>2</own:kept>",
+    "<own:kept><rdf:Bag><rdf:li>1</rdf:li></rdf:Bag></own:kept><own:kept>2</own:kept>",
+    "<own:kept><rdf:Bag><rdf:li>1</rdf:li></rdf:Bag></own:kept><own:kept><rdf:Seq><rdf:li>2</rdf:li></rdf:Seq></own:kept>",
+    "<own:kept>1</own:kept></rdf:Description><rdf:Description rdf:about='' own:kept='2'>",
+    "</rdf:Description><rdf:Description own:kept='1'/><rdf:Description own:kept='2'/><rdf:Description>",
+    "</rdf:Description><rdf:Description own:kept='1'/><rdf:Description><own:kept>2</own:kept>",
+]
+
+
+@pytest.mark.parametrize("body", TWICE)
+def test_of_a_single_value_that_comes_twice_the_first_is_kept_and_the_other_said(body: str) -> None:
+    made, reports = captioned(packet(body), TITLE)
+    assert b"2</own" not in made and b'own:kept="2"' not in made
+    assert reports == ["The file says kept twice; the second, “2”, was left out of the copy."]
+
+
+def test_comments_stay_and_instructions_go() -> None:
+    made, _ = captioned(packet("<!-- from the scanner --><?own says?><own:kept>yes</own:kept>"), TITLE)
+    assert b"<!-- from the scanner -->" in made and b"<?own" not in made
 
 
 def test_other_languages_stay_once_each() -> None:
@@ -182,3 +270,10 @@ def test_what_is_to_go_goes_in_any_shape_and_for_outside_all_goes() -> None:
 def test_a_language_is_written_once() -> None:
     made, _ = captioned(b"", Embedding(xmp=(("dc:title", Alt((("x-default", "a"), ("en", "a"), ("en", "b")))),)))
     assert made.count(b'xml:lang="en"') == 1
+
+
+@pytest.mark.parametrize("body", ["<own:a rdf:parseType='Literal'><own:b/></own:a>", "<plain xmlns=''>1</plain>"])
+def test_what_cannot_be_put_right_is_refused(body: str) -> None:
+    """The XMP toolkit refuses a whole packet for either (ISO 16684-1, C.2); the caption then goes beside the copy."""
+    with pytest.raises(ByteFault, match="Its metadata cannot be put right"):
+        merging.captioned(packet(body), TITLE)

@@ -133,3 +133,16 @@ def test_for_outside_nothing_of_the_old_is_left() -> None:
     )
     block, _, _ = resources.captioned(held, Embedding(iim=(((2, 5), ("A",)),), drop_text=True))
     assert [one.id for one in resources.split(block)[0]] == [0x0404, 0x0425]
+
+
+def test_faults_of_a_block() -> None:
+    ours = Embedding(iim=(((2, 5), ("Nets",)),))
+    block, iim_block, _ = resources.captioned(b"", ours)
+    assert resources.faults(block, ours) == []
+    assert resources.faults(b"", Embedding()) == []
+    assert resources.faults(b"", ours)  # there is none, and there should be one
+    other = resources.Resource(b"8BIM", resources.IIM, b"", iim_block)
+    digest = "The file does not have one IIM block with its digest."
+    assert resources.faults(resources.join([other]), ours) == [digest]
+    assert resources.faults(block + resources.join([other]), ours) == [digest]
+    assert resources.faults(block[:-9], ours) == ["This image resource runs past the end."]

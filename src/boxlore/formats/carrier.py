@@ -12,7 +12,7 @@ from typing import BinaryIO
 
 from boxlore.core.crosswalk.metadata_values import Embedding, ExistingMetadata
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, iim, jpeg, merging, opaque, png, resources, tiff, webp, xmp
+from boxlore.formats import exif, iim, jpeg, merging, opaque, png, resources, tiff, webp, xmp, xmp_strict
 from boxlore.formats.binary import Piece, patched, read_at, same_bytes, size_of
 
 
@@ -100,12 +100,29 @@ def verify(source: BinaryIO, copy: BinaryIO, embedding: Embedding) -> list[str]:
     """Sentences about what is wrong with a copy; an empty list if it is right.
 
     The picture's bytes must equal the source's, and every property of the embedding must be read back as it was given.
+    What is in the copy must also be what strict readers take: see `unreadable`.
     """
     if _format_of(source) is FileFormat.TIFF and _format_of(copy) is FileFormat.TIFF:
         problems = _tiff_differences(source, copy, embedding)
     else:
         problems = same_picture(source, copy, outside=embedding.drop_text)
-    return [*problems, *(f"{name} does not read back" for name in differing_properties(copy, embedding))]
+    differing = [f"{name} does not read back" for name in differing_properties(copy, embedding)]
+    return [*problems, *differing, *unreadable(copy, embedding)]
+
+
+def unreadable(copy: BinaryIO, embedding: Embedding | None = None) -> list[str]:
+    """Sentences about what strict readers would refuse in a copy of ours, or miss of the embedding: XMP, IIM."""
+    embedding = embedding or Embedding()
+    packet, further = packets(copy)
+    problems = [sentence for body in (packet, *further) for sentence in xmp_strict.faults(body)]
+    file_format = _format_of(copy)
+    if file_format is FileFormat.JPEG:
+        block = jpeg.resource_block(jpeg.split(copy)[0])
+        problems += resources.faults(block, embedding)
+    elif file_format is FileFormat.TIFF:
+        block = tiff.texts_of(copy)[1]
+        problems += iim.faults(block, embedding.iim) if block or embedding.iim else []
+    return problems
 
 
 def _tiff_differences(source: BinaryIO, copy: BinaryIO, embedding: Embedding) -> list[str]:
@@ -151,6 +168,11 @@ def differing_properties(copy: BinaryIO, embedding: Embedding) -> list[str]:
 def differing_in_packet(packet: bytes, embedding: Embedding) -> list[str]:
     """As `differing_properties`, for the XMP packet of a sidecar file."""
     return xmp.read_back(xmp.tree(packet), embedding)
+
+
+def unreadable_packet(packet: bytes) -> list[str]:
+    """As `unreadable`, for the XMP packet of a sidecar file."""
+    return xmp_strict.faults(packet)
 
 
 def packets(file: BinaryIO) -> tuple[bytes, tuple[bytes, ...]]:

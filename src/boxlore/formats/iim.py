@@ -132,6 +132,24 @@ def _decode(value: bytes, alphabet: str) -> tuple[str, bool]:
         return value.decode("latin-1"), True
 
 
+def faults(data: bytes, ours: Iterable[tuple[tuple[int, int], tuple[str, ...]]]) -> list[str]:
+    """Sentences about what is wrong with a block of ours: its alphabet, the order of its records, our own texts."""
+    try:
+        datasets = split(data)
+    except ByteFault as fault:
+        return [f"{fault.why}."]
+    problems: list[str] = []
+    if _alphabet(datasets) != "utf-8":
+        problems.append("The IIM block does not say that it is in UTF-8.")
+    if [record for record, _, _ in datasets] != sorted(record for record, _, _ in datasets):
+        problems.append("The records of the IIM block are out of order.")
+    for (record, number), values in ours:
+        wanted = [shorten(words.encode("utf-8", "ignore"), MAXIMUM.get((record, number), 32767)) for words in values]
+        if [value for *key, value in datasets if key == [record, number]] != wanted:
+            problems.append(f"IIM {record}:{number:02d} does not read back.")
+    return problems
+
+
 def merge(
     existing: Iterable[Dataset], ours: Iterable[tuple[tuple[int, int], tuple[str, ...]]]
 ) -> tuple[list[Dataset], list[str]]:

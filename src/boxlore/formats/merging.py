@@ -9,7 +9,10 @@ from collections.abc import Collection, Iterator
 from lxml import etree
 
 from boxlore.core.crosswalk.metadata_values import OUR_REGION, Alt, Bag, Embedding, Struct, XmpValue
-from boxlore.formats.xmp import LANG, RDF, clark_name, fill, home_of, parse, tidy, tree, write
+from boxlore.core.errors import ByteFault
+from boxlore.formats import xmp_strict
+from boxlore.formats.xmp import fill, gathered, home_of, parse, serialize, spell_out, write
+from boxlore.formats.xmp_names import LANG, RDF, clark_name
 
 REGIONS, FACES, LOCATION = "Iptc4xmpExt:ImageRegion", "mwg-rs:Regions", "Iptc4xmpExt:LocationShown"
 REGION_ID = "Iptc4xmpExt:rId"
@@ -18,9 +21,15 @@ REGION_ID = "Iptc4xmpExt:rId"
 def captioned(
     packet: bytes, embedding: Embedding, extended: tuple[bytes, ...] = ()
 ) -> tuple[etree._Element, list[str]]:
-    """The tree of a packet with the caption put in, and sentences about the texts that it replaced."""
-    root = parse(b"") if embedding.drop_text else tree(packet, extended)
-    return root, merge(root, embedding)
+    """The tree of a packet with the caption put in, and sentences about the texts that it replaced.
+
+    Raises ByteFault for a packet that strict readers would refuse even then; they would lose the caption too.
+    """
+    root, reports = (parse(b""), list[str]()) if embedding.drop_text else gathered(packet, extended)
+    reports = [*reports, *merge(root, embedding)]
+    if packet and (faults := xmp_strict.faults(serialize(root, padding=0))):
+        raise ByteFault(0, f"Its metadata cannot be put right: {faults[0].rstrip('.')}", xmp_strict.CLAUSE)
+    return root, reports
 
 
 def merge(root: etree._Element, embedding: Embedding) -> list[str]:
@@ -28,6 +37,8 @@ def merge(root: etree._Element, embedding: Embedding) -> list[str]:
 
     `embedding.absent` is put in only where the tree lacks the property; `embedding.remove` is taken out.
     """
+    ours = (*(name for name, _ in (*embedding.xmp, *embedding.absent)), *embedding.remove)
+    spell_out(home_of(root), ours)
     absent = [(name, value) for name, value in embedding.absent if not _held(root, name)]
     reports, foreign_members = list[str](), dict[str, list[etree._Element]]()
     for name, value in embedding.xmp:
@@ -47,7 +58,6 @@ def merge(root: etree._Element, embedding: Embedding) -> list[str]:
             empty = Bag(()) if name != FACES else Struct((("mwg-rs:RegionList", Bag(())),))
             write(home, name, empty)
             _array(home[-1]).extend(regions)
-    tidy(root)
     return reports
 
 
@@ -62,7 +72,7 @@ def _array(element: etree._Element) -> etree._Element:
 
 
 def _held(root: etree._Element, name: str) -> list[etree._Element]:
-    """The elements of a property. They stand in one description, as `xmp.tree` has gathered them there."""
+    """The elements of a property. They stand in one description, as `xmp.gathered` has put them there."""
     return home_of(root).findall(clark_name(name))
 
 

@@ -122,3 +122,16 @@ def _without_place(resource: Resource) -> Resource:
         return Resource(resource.signature, resource.id, resource.name, exif.captioned(resource.data, Embedding()))
     except ByteFault:
         return resource  # it is no Exif, so no reader finds a place in it
+
+
+def faults(block: bytes, embedding: Embedding) -> list[str]:
+    """Sentences about what a strict reader would refuse or miss in a block of ours."""
+    try:
+        image_resources, _ = split(block)
+    except ByteFault as fault:
+        return [f"{fault.why}."]
+    iim_blocks = [resource.data for resource in image_resources if (resource.signature, resource.id) == (b"8BIM", IIM)]
+    digests = [resource.data for resource in image_resources if (resource.signature, resource.id) == (b"8BIM", DIGEST)]
+    if len(iim_blocks) > 1 or digests != [hashlib.md5(data, usedforsecurity=False).digest() for data in iim_blocks]:
+        return ["The file does not have one IIM block with its digest."]
+    return iim.faults(b"".join(iim_blocks), embedding.iim) if iim_blocks or embedding.iim else []

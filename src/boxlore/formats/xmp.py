@@ -5,29 +5,22 @@ from the network is loaded.
 """
 
 import hashlib
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping
 
 from lxml import etree
 
 from boxlore.core.crosswalk.metadata_values import NAMESPACES, Alt, Bag, Embedding, Seq, Struct, Text, XmpValue
 from boxlore.core.errors import ByteFault
+from boxlore.formats.xmp_names import ABOUT, LANG, RDF, X, clark_name, with_standard_prefixes
+from boxlore.formats.xmp_repair import DESCRIPTION, into_one
 
 MOST_BYTES = 16 << 20
 PADDING = 2000
 HEAD = b'<?xpacket begin="\xef\xbb\xbf" id="W5M0MpCehiHzreSzNTczkc9d"?>\n'
 CLAUSE = "ISO 16684-1, 7"
 
-RDF, _X, _XML = NAMESPACES["rdf"], NAMESPACES["x"], NAMESPACES["xml"]
 _PREFIX = {uri: prefix for prefix, uri in NAMESPACES.items()}
-LANG = f"{{{_XML}}}lang"
-_ABOUT = f"{{{RDF}}}about"
 _NOTE = f"{{{NAMESPACES['xmpNote']}}}HasExtendedXMP"
-
-
-def clark_name(qualified: str) -> str:
-    """`prefix:name` as `{namespace}name`, which is how lxml names elements and attributes."""
-    prefix, _, local = qualified.partition(":")
-    return f"{{{NAMESPACES[prefix]}}}{local}"
 
 
 def parse(packet: bytes) -> etree._Element:
@@ -37,10 +30,23 @@ def parse(packet: bytes) -> etree._Element:
         xmpmeta = <x:xmpmeta> RDF </x:xmpmeta>
         RDF = <rdf:RDF> *description </rdf:RDF>                   (7.4)
 
-    The root of the tree is always x:xmpmeta, or another wrapper that the packet has.
+    The root of the tree is always x:xmpmeta, and every prefix the standard's (see `xmp_names`).
     """
     if not packet.strip(b"\x00 \t\r\n"):
         return _empty()
+    root = parse_as_written(packet)
+    rdf = next(root.iter(f"{{{RDF}}}RDF"), None)
+    if rdf is None:  # a wrapper without RDF holds nothing that could be kept
+        raise ByteFault(0, "The XMP packet holds no rdf:RDF", "ISO 16684-1, 7.3")
+    outer = etree.Element(f"{{{X}}}xmpmeta")
+    for key, text in root.attrib.items() if root.tag in _META else ():
+        outer.set(key, text)
+    outer.append(rdf)
+    return with_standard_prefixes(outer)
+
+
+def parse_as_written(packet: bytes) -> etree._Element:
+    """The tree of a packet in the shape that the file has it. Raises ByteFault for what is no XML, or hostile."""
     if len(packet) > MOST_BYTES:
         raise ByteFault(0, f"The XMP packet has {len(packet)} bytes", CLAUSE)
     if b"<!DOCTYPE" in packet or b"<!ENTITY" in packet:
@@ -52,17 +58,15 @@ def parse(packet: bytes) -> etree._Element:
         raise ByteFault(0, f"The XMP packet is not well-formed XML ({error.msg})", CLAUSE) from error
     if etree.ElementTree(root).docinfo.doctype:  # type: ignore[attr-defined]  # in another encoding the look at the bytes does not see it
         raise ByteFault(0, "The XMP packet declares a document type", "ISO 16684-1, 7.1")
-    if root.tag == f"{{{RDF}}}RDF":
-        outer = etree.Element(f"{{{_X}}}xmpmeta", nsmap={"x": _X})
-        outer.append(root)
-        return outer
-    if root.find(f"{{{RDF}}}RDF") is None:  # a wrapper without RDF holds nothing that could be kept
-        raise ByteFault(0, "The XMP packet holds no rdf:RDF", "ISO 16684-1, 7.3")
     return root
 
 
+_META = (f"{{{X}}}xmpmeta", f"{{{X}}}xapmeta")
+"""The wrapper, and its name before 2003."""
+
+
 def _empty() -> etree._Element:
-    root = etree.Element(f"{{{_X}}}xmpmeta", nsmap={"x": _X})
+    root = etree.Element(f"{{{X}}}xmpmeta", nsmap={"x": X})
     etree.SubElement(root, f"{{{RDF}}}RDF", nsmap={"rdf": RDF})
     return root
 
@@ -75,57 +79,44 @@ def _rdf_of(root: etree._Element) -> etree._Element:
 
 def descriptions(root: etree._Element) -> list[etree._Element]:
     """The rdf:Description elements, which hold the properties."""
-    return list(_rdf_of(root).iterfind(f"{{{RDF}}}Description"))
+    return list(_rdf_of(root).iterfind(DESCRIPTION))
 
 
 def home_of(root: etree._Element) -> etree._Element:
     """The description that our properties stand in: the first; where there is none, it is added."""
     existing = descriptions(root)
-    home = existing[0] if existing else etree.SubElement(_rdf_of(root), f"{{{RDF}}}Description")
-    home.set(_ABOUT, home.get(_ABOUT, ""))
+    home = existing[0] if existing else etree.SubElement(_rdf_of(root), DESCRIPTION)
+    home.set(ABOUT, home.get(ABOUT, ""))
     return home
 
 
 def tree(packet: bytes, extended: Iterable[bytes] = ()) -> etree._Element:
     """The tree of a packet with its extended packets, all properties gathered in one description."""
+    return gathered(packet, extended)[0]
+
+
+def gathered(packet: bytes, extended: Iterable[bytes] = ()) -> tuple[etree._Element, list[str]]:
+    """As `tree`, with sentences about values that stand twice in the packet (see `xmp_repair`)."""
     root = parse(packet)
-    for further in extended:
-        _gather(root, descriptions(parse(further)))
-    _gather(root, descriptions(root)[1:])
-    for description in descriptions(root)[:1]:
-        if _NOTE in description.attrib:
-            del description.attrib[_NOTE]
-        for note in description.findall(_NOTE):
-            description.remove(note)
-        _spell_out(description)
-    return root
+    own = descriptions(root)
+    further = [description for body in extended for description in descriptions(parse(body))]
+    home = own[0] if own else etree.SubElement(_rdf_of(root), DESCRIPTION)
+    reports = into_one(home, own)
+    into_one(home, further)  # where a further packet says it otherwise, the standard one is right
+    if _NOTE in home.attrib:
+        del home.attrib[_NOTE]
+    for note in home.findall(_NOTE):
+        home.remove(note)
+    return root, reports
 
 
-def _spell_out(description: etree._Element) -> None:
-    """Turn properties written as attributes into elements, which mean the same (ISO 16684-1, 7.9.2.2)."""
-    for key, text in list(description.attrib.items()):
-        if etree.QName(key).namespace not in (RDF, _XML, None):
-            del description.attrib[key]
-            etree.SubElement(description, key).text = str(text)
-
-
-def _gather(root: etree._Element, descriptions: Iterable[etree._Element]) -> None:
-    """Move the properties that the first description lacks into it, and remove the other descriptions
-    (ISO 16684-1, 7.4).
+def spell_out(home: etree._Element, names: Iterable[str]) -> None:
+    """Turn these properties, where they stand as attributes, into elements, which mean the same (ISO 16684-1,
+    7.9.2.2). All others stay attributes, as there are readers that look for them so.
     """
-    home = home_of(root)
-    present = {child.tag for child in home} | set(home.attrib)
-    for description in descriptions:
-        if description.get(_ABOUT, "") not in ("", home.get(_ABOUT)):
-            continue  # it is about another resource, and stays where it stands
-        for key, text in description.attrib.items():
-            if key not in present:
-                home.set(key, text)
-        for child in list(description):
-            if child.tag not in present:
-                home.append(child)
-        if (parent := description.getparent()) is not None:
-            parent.remove(description)
+    for tag in map(clark_name, names):
+        if tag in home.attrib:
+            etree.SubElement(home, tag).text = str(home.attrib.pop(tag))
 
 
 def write(parent: etree._Element, name: str, value: XmpValue) -> None:
@@ -160,14 +151,6 @@ def fill(element: etree._Element, value: XmpValue) -> None:
                 write(element, name, inner)
 
 
-def tidy(root: etree._Element) -> None:
-    """Declare every namespace once, at the root, with the prefix that its standard gives it."""
-    uris = {etree.QName(element).namespace for element in root.iter(etree.Element)}
-    uris |= {etree.QName(key).namespace for element in root.iter(etree.Element) for key in element.attrib}
-    ours = {prefix: uri for prefix, uri in NAMESPACES.items() if uri in uris and prefix != "xml"}
-    etree.cleanup_namespaces(root, top_nsmap=ours, keep_ns_prefixes=["rdf", "x"])
-
-
 def xml_text(words: str) -> str:
     """The words without the characters that XML 1.0 does not allow (2.2)."""
     return "".join(
@@ -182,9 +165,14 @@ def serialize(root: etree._Element, *, end: str = "w", padding: int = PADDING) -
 
     `end` is w if others may change the packet in place, r if not; `padding` is in bytes.
     """
-    body: bytes = etree.tostring(root, encoding="utf-8", pretty_print=True)
+    body = _body(root)
     lines = (b" " * 99 + b"\n") * (padding // 100)
     return HEAD + body + lines + f'<?xpacket end="{end}"?>'.encode()
+
+
+def _body(root: etree._Element) -> bytes:
+    body: bytes = etree.tostring(with_standard_prefixes(root), encoding="utf-8", pretty_print=True)
+    return body
 
 
 def divide(root: etree._Element, most: int, ours: Iterable[str]) -> tuple[bytes, bytes, str]:
@@ -200,17 +188,24 @@ def divide(root: etree._Element, most: int, ours: Iterable[str]) -> tuple[bytes,
     moved, home, our_tags = _empty(), home_of(root), {clark_name(name) for name in ours}
     target = home_of(moved)
     home.set(_NOTE, "0" * 32)
-    tidy(root)
-    by_size = sorted(home, key=lambda child: len(etree.tostring(child)), reverse=True)
-    for child in sorted(by_size, key=lambda child: child.tag in our_tags):
-        target.append(child)
+    for name in _by_weight(home, our_tags):
+        if name in home.attrib:
+            target.set(name, str(home.attrib.pop(name)))
+        else:
+            target.extend(home.findall(name))
         if len(serialize(root, padding=0)) <= most:
             break
-    tidy(moved)
-    body: bytes = etree.tostring(moved, encoding="utf-8", pretty_print=True)
+    body = _body(moved)
     guid = hashlib.md5(body, usedforsecurity=False).hexdigest().upper()
     home.set(_NOTE, guid)
     return serialize(root, padding=0), body, guid
+
+
+def _by_weight(home: etree._Element, our_tags: Collection[str]) -> list[str]:
+    """The names of the properties: foreign ones before ours, the largest before the others."""
+    sizes = {str(key): len(text) for key, text in home.attrib.items() if key not in (ABOUT, LANG, _NOTE)}
+    sizes |= {child.tag: len(etree.tostring(child)) for child in home.iterchildren(etree.Element)}
+    return sorted(sizes, key=lambda name: (name in our_tags, -sizes[name]))
 
 
 def values(root: etree._Element) -> dict[str, str]:

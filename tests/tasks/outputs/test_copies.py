@@ -625,6 +625,29 @@ def test_what_cannot_carry_a_caption_gets_one_beside_it(home: Home, tmp_path: Pa
     assert [one.state for one in make(home) if one.number == made[0].number] == ["refused"]
 
 
+OLD_PACKET = (
+    "<x:xapmeta xmlns:x='adobe:ns:meta/'><rdf:RDF xmlns:rdf='http://www.w3.org/1999/02/22-rdf-syntax-ns#'>"
+    "<rdf:Description about='uuid:1' xmlns:photoshop='http://ns.adobe.com/photoshop/1.0/'>"
+    "<photoshop:Headline>The quay</photoshop:Headline></rdf:Description>"
+    "<rdf:Description about='uuid:2' xmlns:dc='urn:own' dc:note='kept' xmlns:e='http://purl.org/dc/elements/1.1/'>"
+    "<e:format>image/jpeg</e:format></rdf:Description></rdf:RDF></x:xapmeta>"
+)
+"""As writers made it before 2002, with `dc` for another namespace, and two descriptions that differ in `about`."""
+
+
+def test_a_scan_with_an_old_packet_gets_a_copy_that_strict_readers_take(home: Home, tmp_path: Path) -> None:
+    path = scan(tmp_path / "old.jpg", xmp=OLD_PACKET.encode())
+    take(home[0], Planned(key="old", sides=(ScanSide(path),)))
+    made = [one for one in make(home) if one.number == "TRA-0002"]
+    assert states(made) == ["written"]
+    image = exiv2.ImageFactory.open(str(home[1] / made[0].copy))
+    image.readMetadata()
+    xmp = {datum.key(): datum.toString() for datum in image.xmpData()}
+    assert xmp["Xmp.dc.identifier"] == "TRA-0002"
+    assert (xmp["Xmp.photoshop.Headline"], xmp["Xmp.dc.format"]) == ("The quay", "image/jpeg")
+    assert "kept" in xmp.values()
+
+
 def heic(size: tuple[int, int] = (64, 48)) -> bytes:
     """Boxes of ISO/IEC 23008-12 with an image extent and the Exif that a telephone writes, without a picture."""
     extent = b"\x00\x00\x00\x14ispe" + bytes(4) + size[0].to_bytes(4, "big") + size[1].to_bytes(4, "big")

@@ -143,3 +143,21 @@ def test_stopping_and_no_page(home: Home, tmp_path: Path) -> None:
         assert list(prove_copies(collection, home[1], Stopped())) == []
         with pytest.raises(CouldNot, match="no contents page"):
             list(prove_copies(collection, tmp_path))
+
+
+def test_what_strict_readers_do_not_take_is_said(home: Home) -> None:
+    """As another program may leave a copy: `about` beside `rdf:about`, which the XMP toolkit refuses."""
+    path = home[1] / "box-1" / "TRA-0001_f.jpg"
+    data = path.read_bytes()
+    at = data.index(b'rdf:about=""')
+    spare = data.index(b" " * 11 + b"\n", at)  # bytes are taken from the packet's padding, so that its length stays
+    path.write_bytes(data[:at] + b'about="u" ' + data[at:spare] + data[spare + 10 :])
+    assert [finding for finding in found(home) if finding[1] == "copy.unreadable"] == [("TRA-0001", "copy.unreadable")]
+    beside = home[1] / "box-1" / "TRA-0003_f.gif.xmp"
+    beside.write_bytes(beside.read_bytes().replace(b'rdf:about=""', b'about=""'))
+    assert ("TRA-0003", "copy.unreadable") in found(home)
+
+
+def test_a_vanished_copy_of_a_picture_that_is_newly_encoded_is_said(home: Home) -> None:
+    (home[1] / "box-1" / "TRA-0004_f.jpg").unlink()
+    assert found(home) == [("TRA-0004", "copy.gone")]

@@ -73,6 +73,7 @@ def _findings(run: CopyRun, line: CopyLine, job: CopyJob | None) -> Iterator[Fin
             return
         if line.how == "whole":
             yield from _picture(run, line, job)
+        yield from _strictly(run, line)
         yield from _caption(run, line, job)
     except ByteFault as fault:
         yield _error("damaged", f"{line.copy} cannot be read: {fault}")
@@ -88,6 +89,22 @@ def _picture(run: CopyRun, line: CopyLine, job: CopyJob) -> Iterator[Finding]:
                 yield _error("picture", f"{line.copy} is not the picture of {line.scan}: {'; '.join(wrong)}.")
     except OSError as error:
         raise could_not(error, scan) from error
+
+
+def _strictly(run: CopyRun, line: CopyLine) -> Iterator[Finding]:
+    """What strict readers do not take, be it ours or put in by another program."""
+    path = run.out / line.copy
+    try:
+        if line.how == "sidecar":
+            faults = carrier.unreadable_packet(path.with_name(path.name + ".xmp").read_bytes())
+        else:
+            with open(path, "rb") as copy:
+                faults = carrier.unreadable(copy)
+    except OSError as error:
+        raise could_not(error, path) from error
+    if faults:
+        words = f"Strict readers do not take what {line.copy} carries: {' '.join(faults)}"
+        yield _error("unreadable", f"{words} Making the copies again puts it right.")
 
 
 def _caption(run: CopyRun, line: CopyLine, job: CopyJob) -> Iterator[Finding]:
