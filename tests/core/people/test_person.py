@@ -52,6 +52,61 @@ def test_a_person_with_all_names() -> None:
     assert leida.parents == ("helmi",)
 
 
+def test_everything_that_is_told_of_a_person() -> None:
+    yes = make_consent(["name"], "2026-11-25")
+    leida = build(
+        ("given", "Leida", None), ("family", "Rourke", None), ("born_as", "Tamm", None), ("married_as", "Muir", None),
+        ("born", "1941", dated("1941")), ("died", "2019", dated("2019")), ("living", "No", None), ("sex", "female", None),
+        ("father", "Arvo", means("arvo")), ("mother", "Helmi", means("helmi")), ("spouse", "Con", means("con")),
+        ("married", "1962", dated("1962")), ("audience", "family", None), ("different", "l2", None),
+        ("consent", yes.words, Reading("consent", yes, "test")),
+    )  # fmt: skip
+    assert (leida.name, leida.sort_name, leida.surnames) == ("Leida Muir", "Rourke, Leida", ("Rourke", "Tamm", "Muir"))
+    assert (edtf_of(leida.born), edtf_of(leida.died), leida.dead) == ("1941", "2019", True)
+    assert (leida.living, leida.sex, leida.audience, leida.different) == ("no", "female", "family", ("l2",))
+    assert (leida.parents, leida.mothers, leida.spouses) == (("arvo", "helmi"), ("helmi",), ("con",))
+    assert [edtf_of(date) for date in leida.married] == ["1962"]
+    assert (leida.consents, leida.told_to) == ((yes,), {"anyone"})
+
+
+def test_a_person_of_whom_nothing_is_told() -> None:
+    nobody = build(("given", " ", None))
+    assert (nobody.name, nobody.sort_name, nobody.audience) == ("someone", "someone", "anyone")
+    assert (nobody.living, nobody.sex, nobody.dead, nobody.told_to) == ("", "", False, frozenset())
+
+
+def test_asked_and_not_known_tells_nothing() -> None:
+    asked = Statement(
+        id="1", act="a", subject=Subject(Kind.PERSON, "p"), field="name", words="?", recorded_at="", sure=Sure.NOT_KNOWN
+    )
+    assert build_person("p", [(asked, None)]).name == "someone"
+
+
+@pytest.mark.parametrize("field", ["died", "died_at", "buried", "buried_at"])
+def test_a_death_is_told_with_a_date_or_without(field: str) -> None:
+    assert build((field, "Port Chalmers", None)).dead
+
+
+NAMES = [
+    ({"name": "the tall man", "given": "Arvo"}, "the tall man", "the tall man"),
+    ({"given": "Leida", "family": "Rourke"}, "Leida Rourke", "Rourke, Leida"),
+    ({"given": "Leida", "born_as": "Tamm"}, "Leida Tamm", "Tamm, Leida"),
+    ({"given": "Leida", "married_as": "Muir"}, "Leida Muir", "Muir, Leida"),
+    ({"given": "Leida"}, "Leida", "Leida"),
+    ({"family": "Rourke"}, "Rourke", "Rourke"),
+    ({"born_as": "Tamm"}, "Tamm", "Tamm"),
+    ({"nickname": "Leidi"}, "Leidi", "Leidi"),
+]
+
+
+@pytest.mark.parametrize(("parts", "name", "sort_name"), NAMES)
+def test_the_name_and_its_sort_form_come_of_what_parts_are_told(
+    parts: dict[str, str], name: str, sort_name: str
+) -> None:
+    made = build(*((field, words, None) for field, words in parts.items()))
+    assert (made.name, made.sort_name) == (name, sort_name)
+
+
 def test_someone_known_only_by_a_description_is_a_person() -> None:
     tall = build(("name", "the tall man with the accordion", None))
     assert tall.name == tall.sort_name == "the tall man with the accordion"
