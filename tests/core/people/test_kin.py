@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from boxlore.core.people.kin import By, Kin, blood_term, kin_words, table
+from boxlore.core.people.kin import By, Kin, blood_term, called, kin_words, table
 from boxlore.core.people.person import Person
 
 
@@ -300,3 +300,39 @@ def test_what_is_too_many_links_away_is_not_sought() -> None:
     kin = Kin(people)
     assert kin.between("p0", "p19") is None
     assert "p19" not in {relative.id for relative, _ in table(kin, "p0", people.values())}
+
+
+SEXES_IN_LAW = [("female", "sister-in-law"), ("m", "brother-in-law"), ("", "brother- or sister-in-law")]
+
+
+@pytest.mark.parametrize(("sex", "term"), [*SEXES_IN_LAW, ("x", "brother- or sister-in-law")])
+def test_in_law_of_someone_whose_sex_is_told_or_not(sex: str, term: str) -> None:
+    family = (
+        person("m"),
+        person("brother", "male", "m", "wife"),
+        person("wife", sex),
+        person("ego", "", "m"),
+    )
+    kinship = Kin({member.id: member for member in family}).between("ego", "wife")
+    assert kinship is not None and kinship.term == term
+
+
+@pytest.mark.parametrize("lone", ["a", "b"])
+def test_nobody_is_half_where_either_has_one_parent_told(lone: str) -> None:
+    parents = {"a": "m f", "b": "m f2", lone: "m"}
+    family = [person("m"), person("f"), person("f2"), *(person(child, "male", parents[child]) for child in "ab")]
+    kinship = Kin({member.id: member for member in family}).between("a", "b")
+    assert kinship is not None and kinship.term == "brother"
+
+
+CALLED = [
+    (("Leida Johanna", "Leidi"), "Leida"),
+    ((), "Leida Rourke"),
+    ((" ",), "Leida Rourke"),
+]
+
+
+@pytest.mark.parametrize(("calls", "name"), CALLED)
+def test_how_a_person_is_called_in_a_sentence_about_kin(calls: tuple[str, ...], name: str) -> None:
+    leida = Person(id="l", name="Leida Rourke", sort_name="Rourke, Leida", forms=("Leida Rourke",), calls=calls)
+    assert called(leida) == name

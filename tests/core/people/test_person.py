@@ -56,7 +56,8 @@ def test_everything_that_is_told_of_a_person() -> None:
     yes = make_consent(["name"], "2026-11-25")
     leida = build(
         ("given", "Leida", None), ("family", "Rourke", None), ("born_as", "Tamm", None), ("married_as", "Muir", None),
-        ("born", "1941", dated("1941")), ("died", "2019", dated("2019")), ("living", "No", None), ("sex", "female", None),
+        ("born", "1941", dated("1941")), ("died", "2019", dated("2019")),
+        ("living", "No", None), ("sex", "female", None),
         ("father", "Arvo", means("arvo")), ("mother", "Helmi", means("helmi")), ("spouse", "Con", means("con")),
         ("married", "1962", dated("1962")), ("audience", "family", None), ("different", "l2", None),
         ("consent", yes.words, Reading("consent", yes, "test")),
