@@ -28,6 +28,13 @@ def test_an_offer_goes_out_and_its_answer_comes_back(run, mine: Path, tmp_path: 
     assert "1 records" in err
 
 
+def test_a_line_whose_columns_have_slipped_is_refused(run, mine: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    answer = tmp_path / "answer.csv"
+    answer.write_text("Number,Title,Wanted\nTRA-0001,Reval, 1908,yes\nTRA-0002,Hull,no\n", "utf-8")
+    code, _, err = run("-c", mine, "offer", "--answer", answer)
+    assert code == 1 and "Line 2: “yes” stands under no heading" in err and "0 are wanted, 1 are not." in err
+
+
 WRONG = [
     (["offer"], "There is no folder to write to. Say: boxlore offer OUT, or boxlore offer --answer FILE.csv."),
     (["offer", "--answer", "{tmp}/none.csv"], "There is no file {tmp}/none.csv."),

@@ -105,6 +105,14 @@ def test_a_line_of_a_receipt_that_is_refused_is_named(  # type: ignore[no-untype
     assert "Line 3: " in err and why in err and "0 references" in err
 
 
+def test_a_line_of_a_receipt_whose_columns_have_slipped(run, mine: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    path = receipt(mine, tmp_path / "receipt.csv", **{"The_archive's_reference": "F 12/1"})
+    lines = path.read_text("utf-8").splitlines()
+    path.write_text("\n".join([*lines[:2], f"{lines[2]},shelf 9", *lines[3:]]), "utf-8")
+    code, _, err = run("-c", mine, "verify", "--receipt", path)
+    assert code == 1 and "Line 3: “shelf 9” stands under no heading" in err and "0 references" in err
+
+
 FILES = [
     ("none.csv", None, "There is no file {path}."),
     ("bare.csv", b"a,b\n", "bare.csv has no column “"),

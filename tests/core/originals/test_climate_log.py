@@ -53,6 +53,11 @@ def test_three_shapes_and_one_more_are_read() -> None:
     assert [one[1:] for one in wide.readings] == [(20.5, 48.0), (-2.5, 47.0)]
 
 
+def test_a_quotation_mark_left_open_swallows_its_own_line_alone() -> None:
+    left_open = read_log(AMERICAN.replace('"50.1",""', '"50.1","'))
+    assert (len(left_open.readings), left_open.left_out) == (2, 1)
+
+
 def test_the_order_of_day_and_month_is_the_one_in_which_time_runs_on() -> None:
     assert read_log(EUROPEAN).order == "dmy"
     again = EUROPEAN.replace("02.03.2026", "13.03.2026")

@@ -1,6 +1,5 @@
 """`boxlore intake`: takes scans in, fronts paired with backs, shown before it is done."""
 
-import csv
 import sys
 from collections.abc import Sequence
 from pathlib import Path
@@ -12,7 +11,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.tasks.scans.files import GivenFiles, files_given, readable
 from boxlore.tasks.scans.intake import IntakeOptions, IntakeResult, take_in
 from boxlore.tasks.scans.lookalikes import look_closer
-from boxlore.tasks.scans.pairing import Planned, alternating, by_suffix, by_table
+from boxlore.tasks.scans.pairing import Planned, alternating, by_suffix, read_items
 from boxlore.tasks.sitting.recovering import open_for_writing
 
 
@@ -85,13 +84,7 @@ def _plan(
     if table is not None or pairs == "table":
         if table is None:
             raise WrongUse("--pairs table needs --table FILE.csv.")
-        try:
-            with open(table, encoding="utf-8-sig", newline="") as file:
-                reader = csv.DictReader(file)
-                rows = [(reader.line_num, {k: v or "" for k, v in row.items() if k}) for row in reader]
-        except (FileNotFoundError, UnicodeDecodeError) as error:
-            raise WrongUse(f"{table} cannot be read: {error}.", "Save it as CSV in UTF-8.") from error
-        return by_table(rows, paths[0] if paths else table.parent)
+        return read_items(table, paths[0] if paths else table.parent)
     if not paths:
         raise WrongUse("Which pictures?", "Name files or folders, --table FILE.csv, or --without-scan N.")
     sorted_files = files_given(paths)

@@ -84,7 +84,8 @@ def read_log(text: str, *, unit: str = "", order: str = "") -> ClimateLog:
     """
     lines = text.lstrip("\ufeff").splitlines()
     columns = _columns(lines)
-    rows = list(csv.reader(lines[columns.heading + 1 :], delimiter=columns.delimiter))
+    # Each line is read alone, so that a quotation mark left open swallows none of the others.
+    rows = [next(csv.reader([line], delimiter=columns.delimiter), []) for line in lines[columns.heading + 1 :]]
     raw, left_out = _raw(rows, columns)
     order = _order([when for when, _, _ in raw], order)
     read = _reader(order)

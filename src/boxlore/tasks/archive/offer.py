@@ -5,8 +5,7 @@ The answer is the same table with yes or no in the column “Wanted”. An empty
 archive writes there makes the transfer suit it.
 """
 
-import csv
-from collections.abc import Iterator
+from collections.abc import Sequence
 from dataclasses import dataclass
 from html import escape
 from pathlib import Path
@@ -19,6 +18,7 @@ from boxlore.core.records.containers import looks_like_number
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.disk.pictures import make_jpeg
+from boxlore.disk.tables import TableRow, read_table
 from boxlore.disk.writing import write_whole
 from boxlore.exports.inventory import as_csv, safe_cell
 from boxlore.exports.markup import clean
@@ -135,10 +135,13 @@ def read_answer(collection: Collection, path: Path) -> Answered:
     act = collection.act(f"an archive's answer to the offer was read: {path.name}")
     counted = {"yes": 0, "no": 0}
     refused: list[str] = []
-    for line, row in _rows(path):
-        said = (row.get("Wanted") or "").strip().lower()
-        number = (row.get("Number") or "").strip().upper()
-        if not said:
+    for row in _rows(path):
+        line = row.line
+        said = row.cells.get("Wanted", "").strip().lower()
+        number = row.cells.get("Number", "").strip().upper()
+        if row.fault:
+            refused.append(f"Line {line}: {row.fault}")
+        if row.fault or not said:
             continue
         ident = collection.store.item_by_number(number) if looks_like_number(number) else None
         if said not in ANSWERS or ident is None:
@@ -162,15 +165,9 @@ def read_answer(collection: Collection, path: Path) -> Answered:
     return Answered(counted["yes"], counted["no"], tuple(refused))
 
 
-def _rows(path: Path) -> Iterator[tuple[int, dict[str, str]]]:
-    try:
-        with open(path, encoding="utf-8-sig", newline="") as file:
-            reader = csv.DictReader(file)
-            if not {"Number", "Wanted"} <= set(reader.fieldnames or ()):
-                raise WrongUse(f"{path.name} lacks the column Number or Wanted.", "Use the offer.csv of the list.")
-            for row in reader:
-                yield reader.line_num, row
-    except FileNotFoundError:
-        raise WrongUse(f"There is no file {path}.") from None
-    except UnicodeDecodeError as error:
-        raise WrongUse(f"{path.name} is not in UTF-8.", "Save it as CSV in UTF-8.") from error
+def _rows(path: Path) -> list[TableRow]:
+    def check(names: Sequence[str]) -> None:
+        if not {"Number", "Wanted"} <= set(names):
+            raise WrongUse(f"{path.name} lacks the column Number or Wanted.", "Use the offer.csv of the list.")
+
+    return read_table(path, check)

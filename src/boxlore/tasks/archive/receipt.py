@@ -4,8 +4,7 @@ A CSV with the columns of `COLUMNS`; one line may carry only the accession numbe
 source of what it says, so everyone can see from whom a reference comes.
 """
 
-import csv
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -14,6 +13,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.records.containers import looks_like_number
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Said, Source, Subject
+from boxlore.disk.tables import lacks_column, read_table
 from boxlore.exports.inventory import safe_cell
 from boxlore.tasks.collection.opening import Act, Collection
 
@@ -46,7 +46,10 @@ def read_receipt(collection: Collection, path: Path, *, archive: str = "") -> Re
     accessions: dict[str, None] = {}
     refused: list[str] = []
     references = 0
-    for line, row in _rows(path):
+    for line, row, fault in _rows(path):
+        if fault:
+            refused.append(f"Line {line}: {fault}")
+            continue
         if accession := row["Accession number"].strip():
             accessions[accession] = None
         words = row["The archive's reference"].strip()
@@ -84,15 +87,12 @@ def _reference(collection: Collection, act: Act, row: dict[str, str], words: str
     return True
 
 
-def _rows(path: Path) -> Iterator[tuple[int, dict[str, str]]]:
-    try:
-        with open(path, encoding="utf-8-sig", newline="") as file:
-            reader = csv.DictReader(file)
-            if lacking := [name for name in COLUMNS[:5] if name not in (reader.fieldnames or ())]:
-                raise WrongUse(f"{path.name} has no column “{lacking[0]}”.", "Use the receipt.csv of the package.")
-            for row in reader:
-                yield reader.line_num, {name: row.get(name) or "" for name in COLUMNS}
-    except FileNotFoundError:
-        raise WrongUse(f"There is no file {path}.") from None
-    except UnicodeDecodeError as error:
-        raise WrongUse(f"{path.name} is not in UTF-8.", "Save it as CSV in UTF-8.") from error
+def _rows(path: Path) -> Iterator[tuple[int, dict[str, str], str]]:
+    """(line, cells of COLUMNS, what is wrong with it) of each row."""
+
+    def check(names: Sequence[str]) -> None:
+        if lacking := [name for name in COLUMNS[:5] if name not in names]:
+            raise lacks_column(path, names, f"“{lacking[0]}”", "Use the receipt.csv of the package.")
+
+    for row in read_table(path, check):
+        yield row.line, {name: row.cells.get(name, "") for name in COLUMNS}, row.fault

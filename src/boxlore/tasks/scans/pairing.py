@@ -1,16 +1,17 @@
 """Which picture files show which item: fronts are paired with their backs, by name, by order or by a table.
 
-No file is opened here: names go in, a plan of items comes out, and can be shown before anything is done.
+No picture is opened here: names go in, a plan of items comes out, and can be shown before anything is done.
 """
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.originals import SIZE_WORDS
 from boxlore.core.records.item_record import ALTERED, AS_SCANNED
+from boxlore.disk.tables import lacks_column, read_table
 
 RECTO, VERSO = "recto", "verso"
 
@@ -92,11 +93,19 @@ def alternating(files: Iterable[Path]) -> list[Planned]:
     ]
 
 
+LINKS = ("attached_to", "same_picture")
 TOLD_COLUMNS = ("process", "title", "date", "place", "story", "inscription", "photographer", "rights", "care")
+COLUMNS = (
+    "item", "file", "side", "role", "area", "kind", "box", "folder", "position", "found_in", "size", *LINKS,
+    *TOLD_COLUMNS,
+)  # fmt: skip
+"""Every column of a table of items."""
 
 
 def by_table(rows: Iterable[tuple[int, Mapping[str, str]]], folder: Path) -> list[Planned]:
     """The items of a table, given as (line, row); a row is one side of an item, or an item without a scan.
+
+    Its columns are those of COLUMNS.
 
     Columns, all optional but `item`: item (a key that is the same for all sides of one item), file (relative to
     `folder`), side, role (as-scanned, or altered for a version coloured or retouched), area (`x y w h`), kind, box,
@@ -127,6 +136,21 @@ def by_table(rows: Iterable[tuple[int, Mapping[str, str]]], folder: Path) -> lis
             if key not in items:
                 raise WrongUse(f"Item {planned.key} is linked ({kind}) to {key}, which the table lacks.")
     return list(items.values())
+
+
+def read_items(path: Path, folder: Path) -> list[Planned]:
+    """The items of a CSV; see `by_table`. Raises WrongUse for a file that is no such table."""
+
+    def check(names: Sequence[str]) -> None:
+        if "item" not in names:
+            raise lacks_column(path, names, "item", "Give each item a key of its own in that column.")
+        if unknown := [name for name in names if name not in COLUMNS]:
+            raise WrongUse(f"{path.name} has a column “{unknown[0][:40]}”.", f"Columns are: {', '.join(COLUMNS)}.")
+
+    rows = read_table(path, check)
+    if faulty := next((row for row in rows if row.fault), None):
+        raise WrongUse(f"{path.name}, line {faulty.line}: {faulty.fault}", "Nothing was taken in.")
+    return by_table(((row.line, row.cells) for row in rows), folder)
 
 
 def _side(line: int, row: Mapping[str, str], folder: Path) -> ScanSide | None:
@@ -160,7 +184,7 @@ def _planned(line: int, key: str, row: Mapping[str, str], side: ScanSide | None)
     position = row.get("position", "").strip()
     if position and not position.isdigit():
         raise WrongUse(f"Line {line}: position is “{position[:20]}”.", "It must be a whole number.")
-    links = tuple((kind, row[kind].strip()) for kind in ("attached_to", "same_picture") if row.get(kind, "").strip())
+    links = tuple((kind, row[kind].strip()) for kind in LINKS if row.get(kind, "").strip())
     return Planned(
         key=key,
         sides=(side,) if side else (),

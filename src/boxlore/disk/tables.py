@@ -1,0 +1,82 @@
+"""Tables that somebody wrote: CSV (RFC 4180) in UTF-8 with one heading, read whole before anything is done with it.
+
+Rule kept: no cell is passed over. A row with a cell that stands under no heading comes back with a fault, for an
+unquoted comma in the words has parted them; a quotation mark that is not closed refuses the table, for nobody knows
+how many rows it has swallowed.
+"""
+
+import csv
+import io
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.fields.letters import is_blank
+
+LONGEST_CELL = 10_000_000
+"""Characters in one cell: far more than anybody tells at once, and no more than a machine holds easily."""
+
+
+@dataclass(frozen=True, slots=True)
+class TableRow:
+    """One row: the line on which it begins (the heading is line 1), its cells by column, and what is wrong with it."""
+
+    line: int
+    cells: dict[str, str]
+    fault: str = ""
+
+
+def read_table(path: Path, check_heading: Callable[[Sequence[str]], None]) -> list[TableRow]:
+    """Every row that is not empty. `check_heading` gets the names of the columns and raises WrongUse for wrong ones.
+
+    Raises WrongUse for a file that is no such table.
+    """
+    try:
+        with open(path, encoding="utf-8-sig", newline="") as file:
+            text = file.read()
+    except FileNotFoundError:
+        raise WrongUse(f"There is no file {path}.") from None
+    except UnicodeDecodeError as error:
+        raise WrongUse(f"{path.name} is not in UTF-8.", "Save it as CSV in UTF-8.") from error
+    lines = _lines(path, text)
+    _, heading = lines[0] if lines else (1, [])
+    names = [name.strip() for name in heading]
+    check_heading([name for name in names if name])
+    if twice := next((name for name in names if name and names.count(name) > 1), ""):
+        raise WrongUse(f"{path.name} has two columns “{twice[:40]}”.", "Give each column a name of its own.")
+    return [_row(line, names, cells) for line, cells in lines[1:] if not all(map(is_blank, cells))]
+
+
+def _lines(path: Path, text: str) -> list[tuple[int, list[str]]]:
+    """(line on which it begins, cells) of each row."""
+    csv.field_size_limit(LONGEST_CELL)
+    reader = csv.reader(io.StringIO(text, newline=""), strict=True)
+    rows: list[tuple[int, list[str]]] = []
+    while True:
+        begins = reader.line_num + 1
+        try:
+            rows.append((begins, next(reader)))
+        except StopIteration:
+            return rows
+        except csv.Error as error:
+            raise WrongUse(
+                f"{path.name} cannot be read as a table: line {begins} ({error}).",
+                "Close each quotation mark, and write one that belongs to the words twice; nothing was taken.",
+            ) from None
+
+
+def _row(line: int, names: Sequence[str], cells: Sequence[str]) -> TableRow:
+    named = {name: cell for name, cell in zip(names, cells, strict=False) if name}
+    beyond = [cell for at, cell in enumerate(cells) if (at >= len(names) or not names[at]) and not is_blank(cell)]
+    if not beyond:
+        return TableRow(line, {name: named.get(name, "") for name in names if name})
+    shown = " ".join(beyond[0].split())[:40]
+    why = f"“{shown}” stands under no heading: put words that hold a comma in quotation marks."
+    return TableRow(line, named, why)
+
+
+def lacks_column(path: Path, names: Sequence[str], lacking: str, what_to_do: str) -> WrongUse:
+    """The refusal of a table that lacks a column; it says so if the columns seem to be parted by other signs."""
+    hint = " Its columns must be parted by commas." if any(";" in name or "\t" in name for name in names) else ""
+    return WrongUse(f"{path.name} has no column {lacking}.{hint}", what_to_do)

@@ -1,0 +1,61 @@
+"""Tables that somebody wrote. The grammar is that of RFC 4180 (2.5 to 2.7); what is refused is ours."""
+
+from pathlib import Path
+
+import pytest
+
+from boxlore.core.errors import WrongUse
+from boxlore.disk.tables import LONGEST_CELL, TableRow, lacks_column, read_table
+
+
+def read(tmp_path: Path, text: str) -> list[TableRow]:
+    path = tmp_path / "told.csv"
+    path.write_bytes(text.encode())
+    return read_table(path, lambda names: None)
+
+
+def test_rows_come_with_the_line_on_which_they_begin(tmp_path: Path) -> None:
+    rows = read(tmp_path, '\ufeffitem, text ,\r\nA,"one, ""two""\nthree",\r\n\r\n,\u200b, \nB\nC,four,,,\n')
+    assert rows == [
+        TableRow(2, {"item": "A", "text": 'one, "two"\nthree'}),
+        TableRow(6, {"item": "B", "text": ""}),
+        TableRow(7, {"item": "C", "text": "four"}),
+    ]
+
+
+def test_an_empty_file_has_no_rows(tmp_path: Path) -> None:
+    assert read(tmp_path, "") == []
+
+
+def test_a_line_of_unicode_within_a_cell_parts_no_row(tmp_path: Path) -> None:
+    assert read(tmp_path, "item,text\nA,one\u2028two\n") == [TableRow(2, {"item": "A", "text": "one\u2028two"})]
+
+
+@pytest.mark.parametrize("text", ["item,text\nA,Reval, 1908\nB,x\n", "item,text,\nA,Reval, 1908\nB,x\n"])
+def test_a_cell_under_no_heading_is_the_fault_of_its_row(tmp_path: Path, text: str) -> None:
+    parted, good = read(tmp_path, text)
+    assert parted.fault == "“1908” stands under no heading: put words that hold a comma in quotation marks."
+    assert (parted.line, good.fault, good.cells["text"]) == (2, "", "x")
+
+
+REFUSED = [
+    ('item,text\nA,x\nB,"open\nC,y\n', "told.csv cannot be read as a table: line 3 (unexpected end of data)"),
+    ('item,text\nA,"open\nB,"closed"\n', "told.csv cannot be read as a table: line 2 ("),
+    (f'item,text\nA,"{"x" * (LONGEST_CELL + 1)}"\n', "told.csv cannot be read as a table: line 2 (field larger"),
+    ("item,text,item\nA,x,B\n", "told.csv has two columns “item”. Give each column a name of its own."),
+]
+
+
+@pytest.mark.parametrize(("text", "sentence"), REFUSED, ids=["open", "swallowed", "without end", "twice"])
+def test_what_is_no_table(tmp_path: Path, text: str, sentence: str) -> None:
+    with pytest.raises(WrongUse) as refused:
+        read(tmp_path, text)
+    assert str(refused.value).startswith(sentence)
+    assert refused.value.what_to_do
+
+
+def test_other_signs_between_the_columns_are_seen() -> None:
+    assert str(lacks_column(Path("a.csv"), ["item;text"], "item", "Add it.")) == (
+        "a.csv has no column item. Its columns must be parted by commas. Add it."
+    )
+    assert str(lacks_column(Path("a.csv"), ["text"], "item", "Add it.")) == "a.csv has no column item. Add it."
