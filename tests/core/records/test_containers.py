@@ -31,7 +31,17 @@ def test_an_empty_step_is_refused() -> None:
 
 
 @pytest.mark.parametrize(
-    ("text", "is_number"), [("TRA-0042", True), (" tra-0042 ", True), ("3/12/4", False), ("TRA-42", False)]
+    ("text", "is_number"),
+    [
+        ("TRA-0042", True),
+        (" tra-0042 ", True),
+        ("TR2A-0001", True),
+        ("t22222a-0001", True),
+        ("3/12/4", False),
+        ("TRA-42", False),
+        ("2TA-0042", False),
+        ("T-0042", False),
+    ],
 )
 def test_numbers_are_known_by_their_shape(text: str, is_number: bool) -> None:
     assert looks_like_number(text) is is_number

@@ -29,6 +29,9 @@ LINES = [
     CodedLine("TRA-0001", "person", 3),
     CodedLine("TRB-12345", "person", 12),
     CodedLine("OURA-0007", "date"),
+    CodedLine("TRXA-0007", "date"),  # a prefix that begins with ours
+    CodedLine("TR2A-0042", "person", 3),
+    CodedLine("W4D2A-0007", "date"),
 ]
 
 
@@ -85,6 +88,13 @@ def test_plain_text() -> None:
 def test_words_before_any_code() -> None:
     with pytest.raises(WrongUse, match="Line 1 stands before any code"):
         list(read_answers("Anna\nA42-W3-K: Anna"))
+
+
+def test_a_code_of_a_prefix_with_digits_is_found_in_a_text() -> None:
+    code = write_code(CodedLine("TR2A-0042", "date"), "TR")
+    assert code.startswith("TR2A42-D-")
+    assert list(read_answers(f"{code}: 1931")) == [WrittenAnswer(1, code, "1931")]
+    assert write_code(CodedLine("TR2A-0042", "date"), "TR2")[:-1] == "A42-D-"
 
 
 def test_the_last_line_may_be_left_empty() -> None:

@@ -72,7 +72,7 @@ class Container:
         return Mark(self.path)
 
 
-_NUMBER = re.compile(r"[A-Z]{2,8}-[0-9]{4,}\Z")
+_NUMBER = re.compile(r"[A-Z][A-Z0-9]{1,7}-[0-9]{4,}\Z")
 _LONG = re.compile(r"(box|folder|album|sleeve|page|item)\s+([^/]+)\Z", re.IGNORECASE)
 
 

@@ -1,7 +1,8 @@
 """The short code of each line of a worksheet, which tells where an answer belongs: `A42-W3-B`.
 
     code   = item "-" asked [marker] "-" check
-    item   = letters digits             ; of the item's number, without the collection's own prefix and leading zeros
+    item   = letters digits             ; of the item's number, without the collection's own prefix and leading zeros;
+                                        ; letters are capital letters and digits that end with a letter
     asked  = "W" who / "D" when / "P" where / "O" occasion / "S" story
     marker = digits                     ; the number on the picture, only after W
     check  = letter or digit            ; ISO/IEC 7064, MOD 37,36, over the letters and digits before it
@@ -21,7 +22,7 @@ ASKED = {"W": "person", "D": "date", "P": "place", "O": "occasion", "S": "story"
 """The letter of what a line asks -> the field that its answer is about."""
 
 _LETTERS = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ"
-_CODE = re.compile(r"([A-Z]{1,9})([0-9]+)([WDPOS])([0-9]*)\Z")
+_CODE = re.compile(r"([A-Z](?:[A-Z0-9]*[A-Z])?)([0-9]+)([WDPOS])([0-9]*)\Z")
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,7 +45,8 @@ def check_letter(text: str) -> str:
 def write_code(line: CodedLine, prefix: str) -> str:
     """The code of a line; `prefix` is that of the collection's own numbers, and is left out of the code."""
     number = NUMBER_WORDS.read(line.number)
-    item = f"{number.letters.removeprefix(prefix) or number.letters}{number.count}"
+    own = number.letters[:-1] == prefix
+    item = f"{number.letters[-1] if own else number.letters}{number.count}"
     letter = next(key for key, field in ASKED.items() if field == line.field)
     question = f"{letter}{line.marker or ''}"
     return f"{item}-{question}-{check_letter(item + question)}"
@@ -72,7 +74,9 @@ class WrittenAnswer:
     words: str
 
 
-_STARTS = re.compile(r"\s*([A-Za-z]{1,9}[0-9]+[ -]*[WDPOSwdpos][0-9]*[ -]*[0-9A-Za-z])\s*[:=]\s*(.*)\Z")
+_STARTS = re.compile(
+    r"\s*([A-Za-z](?:[0-9A-Za-z]*[A-Za-z])?[0-9]+[ -]*[WDPOSwdpos][0-9]*[ -]*[0-9A-Za-z])\s*[:=]\s*(.*)\Z"
+)
 
 
 def read_answers(text: str) -> Iterator[WrittenAnswer]:
