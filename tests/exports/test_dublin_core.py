@@ -16,7 +16,7 @@ from boxlore.core.crosswalk.dublin_core import CollectionFacts
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import KEEPER, Sure
 from boxlore.disk.shipped import shipped
-from boxlore.exports.dublin_core import DCTERMS, FULL, SIMPLE, write_records
+from boxlore.exports.dublin_core import DCTERMS, FULL, SIMPLE, record_text, write_records
 from boxlore.exports.required import read_required
 
 FACTS = CollectionFacts(id="01a214af-f06c-7bb4-925d-b49412c6fff7", title="Tamm & Rourke", on_day=date(2026, 11, 25))
@@ -98,6 +98,29 @@ def test_planted_faults_are_caught_before_writing(trap: str, good: str, planted:
     assert good in GOOD
     assert not check.validate(etree.fromstring(GOOD.replace(good, planted)))
     assert named in str(check.error_log)
+
+
+URIS = [
+    ("http://rightsstatements.org/vocab/InC/1.0/", True),
+    ("https://creativecommons.org/publicdomain/mark/1.0/?lang=et#a%20b", True),
+    ("http://rightsstatements.org/vocab/XXX/1.0/ \"Q\"", False),
+    ("https://example.org/100%", False),
+    ("http://", False),
+    ("http://example.org/ <b>", False),
+    ("http://example.org/see also", False),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("words", "is_uri"), URIS)
+def test_rights_that_are_more_than_an_address_are_words(words: str, is_uri: bool) -> None:
+    """What a published validator takes for xs:anyURI decides (libxml2): a record with these rights is always valid."""
+    facts = CollectionFacts(id="y", title="Reval", rights=words, on_day=date(2026, 11, 25))
+    text = record_text(Record(id="x", number="TRA-0001", kind="print"), facts, FULL)
+    assert ('xsi:type="dcterms:URI">http' in text) is is_uri
+    out = io.BytesIO()
+    assert (
+        write_records([Record(id="x", number="TRA-0001", kind="print")], facts, out, schema("dcterms.rng"), FULL) == []
+    )
 
 
 def test_a_record_that_cannot_be_valid_is_named_with_what_is_missing() -> None:

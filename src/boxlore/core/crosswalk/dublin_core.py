@@ -5,6 +5,7 @@ Each row gives the field's element in both, and the function that gives its valu
 a row.
 """
 
+import re
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from dataclasses import field as starts
@@ -305,9 +306,16 @@ def _rights(record: Record, facts: CollectionFacts) -> list[DcValue]:
     return [DcValue(rights_of(record, facts))]
 
 
+_URI = re.compile(
+    r"https?://[\w.~-]+(?::[0-9]+)?"
+    r"(?:[/?](?:[\w.~!$&'()*+,;=:@/?-]|%[0-9A-Fa-f]{2})*)?(?:\#(?:[\w.~!$&'()*+,;=:@/?-]|%[0-9A-Fa-f]{2})*)?"
+)
+"""An address of the web and nothing besides (RFC 3986, and RFC 3987 for letters that are no ASCII)."""
+
+
 def _rights_detailed(record: Record, facts: CollectionFacts) -> list[DcValue]:
     words = rights_of(record, facts)
-    return [DcValue(words, scheme="dcterms:URI" if words.startswith(("http://", "https://")) else "")]
+    return [DcValue(words, scheme="dcterms:URI" if _URI.fullmatch(words) else "")]
 
 
 def _rights_holder(record: Record, facts: CollectionFacts) -> list[DcValue]:

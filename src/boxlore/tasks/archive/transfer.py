@@ -136,7 +136,10 @@ def _refuse(run: _TransferRun, making: Making, earlier: Earlier | None) -> None:
     invalid = [finding.message for finding in making.findings if finding.rule == "export.invalid"]
     if invalid and not run.order.go_on:
         more = f" (and {len(invalid) - 1} more)" if len(invalid) > 1 else ""
-        raise CouldNot(f"{invalid[0]}{more}", "Mend it, or ask for the rest to go on without it.")
+        raise CouldNot(
+            f"{invalid[0]}{more}",
+            "Correct what is told of it (boxlore sit, or strike), or hand over the rest without it: --anyway.",
+        )
     run.findings += making.findings
 
 
