@@ -123,6 +123,19 @@ def test_only_what_is_disputed_can_be_settled_and_in_three_ways(collection: Coll
     assert sum(": 1912" in line or ": 1930" in line for line in said) >= 2
 
 
+def test_correcting_where_answers_gather_takes_the_place_of_the_last(collection: Collection) -> None:
+    sitting, said = sit(
+        collection,
+        ".go TRA-0001\n\n.correct Nobody yet\nJaan Tamm; Helmi Tamm\nMari Kask\n.correct Mari Tamm\n"
+        ".correct Mari Rourke; Ruth\n.quit",
+    )
+    assert "Nothing that this teller said is kept here. A line without .correct adds an answer." in said
+    names = [shown.name for shown in record(sitting, 1).shown()]  # type: ignore[attr-defined]
+    assert names == ["Jaan Tamm", "Helmi Tamm", "Mari Rourke", "Ruth"]
+    history = sitting.history(record(sitting, 1).id, "person")  # type: ignore[attr-defined]
+    assert {"Mari Kask", "Mari Tamm"} <= {past.statement.words for past in history}  # nothing is lost
+
+
 def test_what_was_told_before_is_added_to_unless_corrected(collection: Collection) -> None:
     sit(collection, "First.\n.go TRA-0001\n.correct First, rightly.\n.quit")
     sitting, _ = sit(collection, "Second.\n.undo\n.redo\n.quit")

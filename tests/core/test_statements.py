@@ -7,7 +7,7 @@ import pytest
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.audiences import read_audience
-from boxlore.core.statements import Said, Source, fold, read_source, uuid7
+from boxlore.core.statements import Said, Source, fold, read_source, typed_source, uuid7
 
 
 def test_uuid7_is_the_worked_example_of_the_standard() -> None:
@@ -40,6 +40,43 @@ def test_a_source_reads_back() -> None:
 def test_unknown_sources_are_refused_with_what_to_do() -> None:
     with pytest.raises(WrongUse, match="Use one of: inscription"):
         read_source("gossip:aunt")
+
+
+@pytest.mark.parametrize(
+    ("text", "source"),
+    [
+        ("narrator: Leida ", Source(Said.NARRATOR, "Leida")),
+        ("inscription:verso", Source(Said.INSCRIPTION, "verso")),
+        ("Inscription: Front", Source(Said.INSCRIPTION, "recto")),
+        ("inscription:back", Source(Said.INSCRIPTION, "verso")),
+        ("document:school register: 1912", Source(Said.DOCUMENT, "school register: 1912")),
+        ("file:tree.ged", Source(Said.FILE, "tree.ged")),
+        ("keeper", Source(Said.KEEPER)),
+    ],
+)
+def test_sources_that_somebody_writes(text: str, source: Source) -> None:
+    assert typed_source(text) == source
+
+
+@pytest.mark.parametrize(
+    ("text", "problem"),
+    [
+        ("", "Nobody is named as the source."),
+        ("  ", "Nobody is named as the source."),
+        ("narrator", "“narrator” does not say which narrator."),
+        ("narrator:", "“narrator:” does not say which narrator."),
+        ("narrator: \u200b", "does not say which narrator."),
+        ("document: ", "does not say which document."),
+        ("file:-", "does not say which file."),
+        ("inscription:", "An inscription stands on the verso (the back) or the recto (the front)."),
+        ("inscription:banana", "An inscription stands on the verso (the back) or the recto (the front)."),
+        ("keeper:Mia", "“keeper:Mia”: the keeper is named without more."),
+    ],
+)
+def test_a_source_that_names_nobody_is_refused_with_what_to_write(text: str, problem: str) -> None:
+    with pytest.raises(WrongUse, match="Write narrator:NAME, inscription:verso") as refused:
+        typed_source(text)
+    assert problem in str(refused.value)
 
 
 @pytest.mark.parametrize("text", ["", "everybody", "archive", "archive:soon", "anyone:2060-01-01"])

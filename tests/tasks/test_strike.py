@@ -15,6 +15,8 @@ from boxlore.tasks.telling.statements import Teller, Telling
 def test_an_answer_to_a_question_of_ones_own_can_be_struck(bare: Callable[[int], Path]) -> None:
     with open_collection(bare(1)) as collection:
         item = find_item(collection, "TRA-0001")
+        prompts = "[[prompt]]\nfield = 'own-clothes'\nquestion = 'What did she wear?'\n"
+        (collection.folder / "prompts.toml").write_text(prompts, "utf-8")
         Teller(collection).tell(item, "own-clothes", "Her mother's brooch.", Telling())
         subjects = meant(collection, "TRA-0001", "own-clothes")
         found = targets(collection, subjects, "own-clothes")

@@ -7,6 +7,8 @@ from typing import Any
 import click
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.audiences import read_audience
+from boxlore.core.statements import KEEPER, Source, typed_source
 from boxlore.tasks.collection.records import Selection
 
 Decorator = Callable[[Callable[..., Any]], Callable[..., Any]]
@@ -31,6 +33,38 @@ on_day: Decorator = click.option(
     metavar="DATE",
     help="The day that outputs carry (YYYY-MM-DD); else today.",
 )
+
+
+def _source(ctx: click.Context, option: click.Parameter, value: str | None) -> Source:
+    """Who is named; the keeper where the option is left out."""
+    return KEEPER if value is None else typed_source(value)
+
+
+by: Decorator = click.option(
+    "--by",
+    "source",
+    callback=_source,
+    metavar="WHO",
+    help="Who says so: narrator:NAME, inscription:verso, document:WHAT, keeper.",
+)
+
+
+def _told_to(ctx: click.Context, option: click.Parameter, value: str | None) -> str:
+    """The audience in words, empty where it is left out. Given empty it must not mean what anyone may see."""
+    return "" if value is None else str(read_audience(value))
+
+
+told_to: Decorator = click.option("--audience", callback=_told_to, help="keeper, family, archive:YYYY-MM-DD or anyone.")
+
+
+def _language(ctx: click.Context, option: click.Parameter, value: str | None) -> str:
+    """The tag, empty where the option is left out. Raises WrongUse for what is no tag."""
+    if value is not None and not value.strip():
+        raise WrongUse("--language is empty.", "Write a BCP 47 tag, such as en, et, mi or zh-Hant, or leave it out.")
+    return (value or "").strip()
+
+
+language: Decorator = click.option("--language", callback=_language, help="The language of the words (BCP 47).")
 
 
 def audience(default: str) -> Decorator:

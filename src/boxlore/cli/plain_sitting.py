@@ -21,10 +21,10 @@ from boxlore.core.errors import BoxloreError, WrongUse
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.prompts import Prompt
 from boxlore.tasks.sitting import course
 from boxlore.tasks.sitting.item_list import Listing, filtered
 from boxlore.tasks.sitting.linking import RELATIONS, SAME, relate, related_lines, same_as
-from boxlore.tasks.sitting.prompts import Prompt
 from boxlore.tasks.sitting.session import COME_BACK, Sitting
 from boxlore.tasks.sitting.showing import Showing
 
@@ -152,11 +152,11 @@ class Plain:
             return
         self.orders[order][0](self, argument.strip())
 
-    def _answer(self, words: str, *, adds: bool = True) -> None:
+    def _answer(self, words: str, *, adds: bool = True, corrects: StatementView | None = None) -> None:
         if not self.sitting.writable:
             raise WrongUse("Open for reading only; nothing can be kept.")
         prompt = self.prompt
-        self.sitting.keep(self.record, prompt, words, adds=adds)
+        self.sitting.keep(self.record, prompt, words, adds=adds, corrects=corrects)
         self.read_again()
         own = self.sitting.own(self.record, prompt) or next(iter(self.record.all(prompt.field)[-1:]), None)
         read = _understood(own) if own is not None else ""
@@ -181,7 +181,10 @@ class Plain:
         """Keep the words in place of this teller's last answer to the question."""
         if not words:
             raise WrongUse("There are no words to put in its place.", "Say .correct and the words.")
-        self._answer(words, adds=False)
+        corrects = self.sitting.last_own(self.record, self.prompt)
+        if corrects is None and self.prompt.gathers:
+            raise WrongUse("Nothing that this teller said is kept here.", "A line without .correct adds an answer.")
+        self._answer(words, adds=False, corrects=corrects)
 
     def turn(self, by: int) -> None:
         """Open the item `by` places further on, or say that there is none."""

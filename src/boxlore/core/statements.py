@@ -79,6 +79,28 @@ def read_source(text: str) -> Source:
         raise WrongUse(f"“{said[:40]}” is no kind of source.", f"Use one of: {kinds}.") from None
 
 
+HOW_TO_SAY_WHO = "Write narrator:NAME, inscription:verso, inscription:recto, document:WHAT or keeper."
+_SIDES = {"recto": "recto", "verso": "verso", "front": "recto", "back": "verso"}
+
+
+def typed_source(text: str) -> Source:
+    """The source that somebody names. Raises WrongUse, saying what may be written, where it names nobody."""
+    if not text.strip():
+        raise WrongUse("Nobody is named as the source.", HOW_TO_SAY_WHO)
+    source = read_source(text)
+    if source.said is Said.KEEPER:
+        if source.ref:
+            raise WrongUse(f"“{text.strip()[:40]}”: the keeper is named without more.", HOW_TO_SAY_WHO)
+        return source
+    if source.said is Said.INSCRIPTION:
+        if source.ref.lower() not in _SIDES:
+            raise WrongUse("An inscription stands on the verso (the back) or the recto (the front).", HOW_TO_SAY_WHO)
+        return Source(Said.INSCRIPTION, _SIDES[source.ref.lower()])
+    if not any(map(str.isalnum, source.ref)):
+        raise WrongUse(f"“{text.strip()[:40]}” does not say which {source.said}.", HOW_TO_SAY_WHO)
+    return source
+
+
 @dataclass(frozen=True, slots=True)
 class Subject:
     """The thing a statement is about."""

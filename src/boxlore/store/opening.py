@@ -365,6 +365,10 @@ class Store:
         """GeoNames ids of the places that readings in this collection name."""
         return self._ask(queries.places_used)
 
+    def own_fields(self) -> list[str]:
+        """Fields of the collection's own questions in which words are kept."""
+        return self._ask(queries.own_fields)
+
     def drafts(self) -> list[Draft]:
         """What is being typed and has not become a statement yet, oldest first."""
         return self._ask(queries.drafts)

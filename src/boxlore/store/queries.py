@@ -23,6 +23,7 @@ from boxlore.core.fields.originals import (
 )
 from boxlore.core.fields.pictures import FILE_SHA256_SQL, FILE_WORDS, SHOWS_WORDS, FileFacts
 from boxlore.core.fields.plain import YES_NO_WORDS
+from boxlore.core.fields.table import OWN
 from boxlore.core.originals.history import Stated
 from boxlore.core.statements import Sure
 from boxlore.store.rows import (
@@ -293,6 +294,11 @@ def count(db: sqlite3.Connection, kind: str) -> int:
     query = f"SELECT count(DISTINCT subject) FROM in_force WHERE {condition} AND subject_kind = ?"
     row = db.execute(query, (kind,)).fetchone()
     return int(row[0])
+
+
+def own_fields(db: sqlite3.Connection) -> list[str]:
+    rows = db.execute("SELECT DISTINCT field FROM in_force WHERE field GLOB ? ORDER BY field", (f"{OWN}*",))
+    return [name for (name,) in rows]
 
 
 def places_used(db: sqlite3.Connection) -> set[int]:

@@ -85,6 +85,10 @@ TABLES = [
     ("item,file,area\n1,a.png,0 0 2\n", "Line 2:"),
     ("item,position\n1,first\n", "Line 2:"),
     ("item,size\n1,large\n", "Line 2:"),
+    ("item,title\n1,Reval, 1908\n", "items.csv, line 2: “1908” stands under no heading"),
+    ('item,title\n1,"Reval\n2,Hull\n', "items.csv cannot be read as a table: line 2 (unexpected end of data)"),
+    ("item,titel\n1,Reval\n", "items.csv has a column “titel”. Columns are: item, file, side,"),
+    ("item;title\n1;Reval\n", "items.csv has no column item. Its columns must be parted by commas."),
 ]
 
 
@@ -99,10 +103,21 @@ def test_a_table_that_cannot_be_meant_is_said_by_its_line(  # type: ignore[no-un
     assert run("-c", home, "check", "--json")[1] == ""
 
 
+def test_words_that_nobody_can_have_meant_are_refused_with_their_item(run, home: Path, scans: Path) -> None:  # type: ignore[no-untyped-def]
+    table = scans / "items.csv"
+    table.write_text("item,title,box\n1,a\x00b,1\n2,Reval,\u200b\n3,Hull,1\n", "utf-8")
+    code, out, _ = run("-c", home, "intake", "--table", table, "--json")
+    refused, blank, taken = map(json.loads, out.splitlines())
+    assert (code, refused["state"], taken["state"]) == (1, "refused", "taken")
+    assert "Character 2 of these words is no letter (U+0000)." in refused["why"]
+    assert blank["why"] == "There are no words to keep. Say something, or that it is not known."
+    assert taken["number"].endswith("-0001")
+
+
 WRONG = [
     ([], "Which pictures? Name files or folders, --table FILE.csv, or --without-scan N."),
     (["--pairs", "table"], "--pairs table needs --table FILE.csv."),
-    (["--table", "none.csv"], "none.csv cannot be read:"),
+    (["--table", "none.csv"], "There is no file none.csv"),
     (["{empty}"], "There are no pictures there. JPEG, TIFF, PNG and WebP are taken in."),
 ]
 

@@ -26,8 +26,8 @@ TAKEN: list[dict[str, object]] = [
 ]
 
 REFUSED: list[tuple[dict[str, object], str]] = [
-    ({"field": "storey"}, "There is no field “storey” for a item. Fields that can be told: title, person,"),
-    ({"field": "file"}, "There is no field “file” for a item."),
+    ({"field": "storey"}, "There is no field “storey” for an item. Fields that can be told: title, person,"),
+    ({"field": "file"}, "There is no field “file” for an item."),
     ({"subject": Subject("house", "h")}, "“house” is no kind of thing. Use one of: collection, item,"),  # type: ignore[arg-type]  # what is refused
     ({"audience": "nobody"}, "“nobody” is no audience. Use keeper, family, archive:YYYY-MM-DD or anyone."),
     ({"audience": ""}, "“” is no audience."),

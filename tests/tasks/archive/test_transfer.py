@@ -306,7 +306,9 @@ def test_a_name_inside_a_scan_stops_the_open_part(mine: Collection, tmp_path: Pa
 
 
 def test_a_record_that_cannot_be_valid_stops_the_transfer_unless_asked(mine: Collection, tmp_path: Path) -> None:
-    Teller(mine).tell(find_item(mine, "TRA-0002"), "title", "\u0001\u0002", Telling())
+    act = mine.act("as an earlier version took it")
+    act.state(find_item(mine, "TRA-0002"), "title", "\u0001\u0002")
+    act.done()
     chosen = Selection(items=("TRA-0001", "TRA-0002"))
     with pytest.raises(CouldNot, match="TRA-0002 cannot be written"):
         transfer(mine, tmp_path / "t", selection=chosen)
@@ -434,6 +436,9 @@ def test_a_package_that_tells_what_no_log_may_take_is_refused(demo: Path, tmp_pa
 
 def test_an_answer_to_a_question_of_ones_own_is_rebuilt(mine: Collection, tmp_path: Path) -> None:
     item = find_item(mine, "TRA-0001")
+    (mine.folder / "prompts.toml").write_text(
+        "[[prompt]]\nfield = 'own-clothes'\nquestion = 'Mis seljas oli?'\n", "utf-8"
+    )
     Teller(mine).tell(item, "own-clothes", "Ema pross.", Telling(language="et"))
     transfer(mine, tmp_path / "t", order=TransferOrder(archive=QUICK))
     rebuild(tmp_path / "again", tmp_path / "t", on_day=ON)

@@ -18,7 +18,7 @@ Bare = Callable[[int], Path]
 @pytest.mark.parametrize(
     ("name", "words", "more", "sentence"),
     [
-        ("storey", "x", {}, "There is no field “storey” for a item."),
+        ("storey", "x", {}, "There is no field “storey” for an item."),
         ("story", "x", {"audience": "nobody"}, "“nobody” is no audience."),
         ("story", "x", {"sure": "quite"}, "“quite” is no way of being sure."),
         ("story", "x", {"language": "et_EE"}, "“et_EE” is no language tag."),

@@ -20,8 +20,8 @@ from boxlore.core.sitting.stages import OutOfTurn, Step
 from boxlore.core.statements import Kind, Subject
 from boxlore.disk.fixity import sha256_of
 from boxlore.tasks.collection.opening import Collection, open_collection
+from boxlore.tasks.collection.prompts import PROMPTS
 from boxlore.tasks.sitting import correcting, course, time_log
-from boxlore.tasks.sitting.prompts import PROMPTS
 from boxlore.tasks.sitting.recordings import files, keep_paper, keep_recording, of_sitting, sittings, verify_kept
 from boxlore.tasks.sitting.session import Sitting
 

@@ -5,6 +5,7 @@ Rules of our own (no outside source), as the guide and DEVELOPERS.md tell them.
 
 import json
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -13,13 +14,14 @@ from PIL import Image
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.points import AREA_WORDS, Area
 from boxlore.core.statements import Kind, Said, Subject, Sure
+from boxlore.store.values import Draft
 from boxlore.tasks.collection.opening import Collection, open_collection
+from boxlore.tasks.collection.prompts import PROMPTS, Prompt
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import by_suffix
 from boxlore.tasks.sitting import correcting
 from boxlore.tasks.sitting.item_list import BARE, BEGUN, TOLD, Listing, filtered
 from boxlore.tasks.sitting.linking import RELATIONS, relate, related_lines, same_as, story_about
-from boxlore.tasks.sitting.prompts import PROMPTS, Prompt
 from boxlore.tasks.sitting.recovering import recover_drafts
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.telling.markers import move_marker, remove_marker
@@ -56,7 +58,7 @@ def say(sitting: Sitting, count: int, prompt: Prompt, words: str) -> bool:
 
 
 def test_the_open_question_comes_first() -> None:
-    """Interviewing with photographs: first "tell me", then who, when, where (trade practice: tasks.sitting.prompts)."""
+    """Interviewing with photographs: first "tell me", then who, when, where (trade practice)."""
     assert [prompt.field for prompt in PROMPTS[:4]] == ["story", "person", "date", "place"]
     assert not any("is this" in prompt.question.lower() for prompt in PROMPTS)
 
@@ -124,6 +126,23 @@ def test_drafts_become_statements_after_an_interruption(folder: Path) -> None:
         assert [(one.words, one.source) for one in found] == [("half a sen", source)]
         assert collection.store.drafts() == []
         assert collection.store.last_acts(1)[0].what == "recovered after an interruption: story"
+
+
+def test_a_draft_in_which_nothing_can_be_seen_does_not_stop_the_next_opening(sitting: Sitting) -> None:
+    draft = Draft(
+        subject=Subject(Kind.ITEM, item(sitting, 1)),
+        field="story",
+        words="\u200b\x00",
+        updated_at="2026-11-25T00:00:00.000Z",
+    )
+    sitting.collection.store.save_draft(draft)
+    assert recover_drafts(sitting.collection) == []
+    sitting.collection.store.save_draft(replace(draft, words="half a sen\x1b"))
+    assert [statement.words for statement in recover_drafts(sitting.collection)] == ["half a sen"]
+    assert sitting.collection.store.drafts() == []
+    sitting.draft(item(sitting, 1), STORY, "\u200b")
+    assert sitting.collection.store.drafts() == []
+    assert not say(sitting, 1, STORY, "\u200b")
 
 
 def test_keeping_clears_the_draft(sitting: Sitting) -> None:

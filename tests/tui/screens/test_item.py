@@ -8,8 +8,8 @@ from tests.tui.conftest import hands_on
 
 from boxlore.core.statements import Sure
 from boxlore.tasks.collection.opening import Collection, open_collection
+from boxlore.tasks.collection.prompts import FILE_NAME
 from boxlore.tasks.collection.records import record_of
-from boxlore.tasks.sitting.prompts import FILE_NAME
 
 Run = Callable[..., None]
 

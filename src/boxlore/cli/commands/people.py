@@ -11,7 +11,7 @@ from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.consent import Capacity, Matter, make_consent
 from boxlore.core.people.kin import Kin, called, kin_words, possessive
 from boxlore.core.people.person import Person
-from boxlore.core.statements import KEEPER, Kind, Subject, read_source
+from boxlore.core.statements import Kind, Source, Subject
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.records import lives_of, record_of
@@ -135,9 +135,9 @@ def kin(ctx: click.Context, person_words: str, other_words: str | None, as_json:
 @people.command()
 @click.argument("item")
 @click.argument("text", required=False)
-@click.option("--by", default="", help="Who says so: narrator:NAME, inscription:verso, document:WHAT, keeper.")
+@options.by
 @click.pass_context
-def shown(ctx: click.Context, item: str, text: str | None, by: str) -> None:
+def shown(ctx: click.Context, item: str, text: str | None, source: Source) -> None:
     """Who stands where in ITEM: keep TEXT (“back row, left to right: Anna, ?, Ruth”), or write it back without TEXT."""
     if text is None:
         with open_collection(ctx.obj, write=False) as collection:
@@ -145,7 +145,7 @@ def shown(ctx: click.Context, item: str, text: str | None, by: str) -> None:
         click.echo(output.safe(line)) if line else talk.say("Nobody's place in it is told.")
         ctx.exit(0 if line else 1)
     with open_for_writing(ctx.obj) as collection:
-        how = Telling(source=read_source(by) if by else KEEPER)
+        how = Telling(source=source)
         placed = registry.tell_placed(Teller(collection), collection, find_item(collection, item), text, how)
     talk.say(f"Kept: {len(placed)} people, {sum(1 for placing in placed if not placing.words)} of them not known.")
 
@@ -154,14 +154,14 @@ def shown(ctx: click.Context, item: str, text: str | None, by: str) -> None:
 @click.argument("person_words", metavar="PERSON")
 @click.argument("field")
 @click.argument("text")
-@click.option("--by", default="", help="Who says so: narrator:NAME, document:WHAT, keeper.")
-@click.option("--audience", default="", help="keeper, family, archive:YYYY-MM-DD or anyone.")
+@options.by
+@options.told_to
 @click.pass_context
-def tell_person(ctx: click.Context, person_words: str, field: str, text: str, by: str, audience: str) -> None:
+def tell_person(ctx: click.Context, person_words: str, field: str, text: str, source: Source, audience: str) -> None:
     """Keep one statement about PERSON: TEXT about FIELD (born, nickname, mother, …)."""
     with open_for_writing(ctx.obj) as collection:
         person = registry.find_person(collection, person_words)
-        how = Telling(source=read_source(by) if by else KEEPER, audience=audience)
+        how = Telling(source=source, audience=audience)
         Teller(collection).tell(Subject(Kind.PERSON, person.id), field, text, how)
     talk.say(f"Kept: {field} of {person.name}.")
 
@@ -335,7 +335,8 @@ def keep_to(ctx: click.Context, target: str, audience: str, is_item: bool, field
         else:
             subject = Subject(Kind.PERSON, registry.find_person(collection, target).id)
         registry.set_audience(collection, subject, audience, field)
-    talk.say(f"Kept: {target} is for {audience}.")
+    what = f"{field} of {target}" if field else target
+    talk.say(f"Kept: {what} is for {audience}.")
 
 
 @people.command()

@@ -6,17 +6,11 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.core.errors import WrongUse
-from boxlore.core.fields.audiences import read_audience
-from boxlore.core.statements import KEEPER, Statement, Sure, read_source
+from boxlore.core.statements import Source, Statement, Sure
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.table import read_sure, tell_from
-
-
-def _audience(ctx: click.Context, option: click.Parameter, text: str | None) -> str:
-    """The words of the option, empty where it is left out. Given empty it must not mean what anyone may see."""
-    return "" if text is None else str(read_audience(text))
 
 
 @click.command()
@@ -29,10 +23,10 @@ def _audience(ctx: click.Context, option: click.Parameter, text: str | None) -> 
     type=click.Path(path_type=Path, dir_okay=False),
     help="A CSV of statements, or a worksheet's answers.",
 )
-@click.option("--by", default=None, help="Who says so: narrator:NAME, inscription:verso, document:WHAT, keeper.")
+@options.by
 @click.option("--sure", default="sure", show_default=True, help="sure, likely, guess or not-known.")
-@click.option("--audience", callback=_audience, help="keeper, family, archive:YYYY-MM-DD or anyone.")
-@click.option("--language", default="", help="The language of the words (BCP 47).")
+@options.told_to
+@options.language
 @options.as_json
 @click.pass_context
 def tell(
@@ -41,7 +35,7 @@ def tell(
     field: str | None,
     text: str | None,
     table: Path | None,
-    by: str | None,
+    source: Source,
     sure: str,
     audience: str,
     language: str,
@@ -54,7 +48,6 @@ def tell(
     in place of item and field, or a .txt file with one answer a line, such as A42-W3-B: Anna. A question mark alone
     means asked, not known.
     """
-    source = KEEPER if by is None else read_source(by)
     how = Telling(source=source, sure=read_sure(sure), audience=audience, language=language)
 
     def report(statement: Statement) -> None:

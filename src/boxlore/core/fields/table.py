@@ -215,5 +215,8 @@ def field_of(name: str, kind: Kind) -> Field:
     field = FIELDS.get(name)
     if field is None or kind not in field.kinds:
         tellable = ", ".join(row.name for row in FIELDS.values() if row.told and kind in row.kinds)
-        raise WrongUse(f"There is no field “{name[:40]}” for a {kind}.", f"Fields that can be told: {tellable}.")
+        article = "an" if kind[0] in "aeiou" else "a"
+        raise WrongUse(
+            f"There is no field “{name[:40]}” for {article} {kind}.", f"Fields that can be told: {tellable}."
+        )
     return field

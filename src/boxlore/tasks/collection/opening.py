@@ -5,6 +5,7 @@
 
 import getpass
 import logging
+import os
 import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -143,10 +144,27 @@ def start(folder: Path, settings: Settings, *, on_day: date | None = None, ident
     if has_backups(folder):
         raise WrongUse(f"{folder} holds the backups of a collection. {way_back(folder)}", "Or choose another folder.")
     check_settings(folder / FILE_NAME, settings)
+    _check_untouched(folder, as_toml(settings).encode())
     write_whole(folder / FILE_NAME, as_toml(settings).encode())
     for name in FOLDERS:
         (folder / name).mkdir(parents=True, exist_ok=True)
     create(folder, clock=Clock(on_day=on_day), ident=ident).close()
+
+
+def _check_untouched(folder: Path, settings: bytes) -> None:
+    """Raises WrongUse where something of somebody else's lies at a place that a new collection takes.
+
+    Its own settings may lie there, left by a start that was interrupted.
+    """
+    path = folder / FILE_NAME
+    if os.path.lexists(path) and not (path.is_file() and not path.is_symlink() and path.read_bytes() == settings):
+        raise WrongUse(
+            f"{path} is there already, and is not of this collection.",
+            "Move it out of the folder, or choose another folder.",
+        )
+    for name in FOLDERS:
+        if os.path.lexists(folder / name) and not (folder / name).is_dir():
+            raise WrongUse(f"{folder / name} is a file.", "Move it out of the folder, or choose another folder.")
 
 
 def has_collection(folder: Path) -> bool:

@@ -11,7 +11,6 @@ from itertools import combinations
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.audiences import AUDIENCE_WORDS, KeptTo, read_audience
 from boxlore.core.fields.pictures import ROW_WORDS, RowPosition
-from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.consent import Consent
 from boxlore.core.people.duplicates import Proposal, propose
 from boxlore.core.people.kin import Kin, Kinship, table
@@ -24,6 +23,7 @@ from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, fol
 from boxlore.store.values import Change
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.records import lives_of, records
+from boxlore.tasks.telling.by_hand import ancestors, check_field
 from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.understanding import person_reading
 
@@ -83,6 +83,10 @@ def merge(collection: Collection, keep: Person, duplicate: Person) -> str:
     """Say that two entries are one person, under the name of the first. Returns the act, to be taken back."""
     if keep.id == duplicate.id:
         raise WrongUse(f"{keep.name} is one person already.")
+    people = collection.people()
+    for elder, younger in ((keep, duplicate), (duplicate, keep)):
+        if elder.id not in younger.parents and elder.id in set(ancestors(people, younger.id)):
+            raise WrongUse(f"{elder.name} is told to be an ancestor of {younger.name}.", "Mend that link first.")
     if duplicate.id in {*keep.parents, *keep.spouses} or keep.id in {*duplicate.parents, *duplicate.spouses}:
         raise WrongUse(f"{keep.name} and {duplicate.name} are parent and child, or married.", "Mend that link first.")
     collection.back_up_before("merging people")
@@ -94,6 +98,10 @@ def merge(collection: Collection, keep: Person, duplicate: Person) -> str:
 
 def apart(collection: Collection, person: Person, namesake: Person) -> str:
     """Say that two people are not the same, so that it is proposed no more."""
+    if person.id == namesake.id:
+        raise WrongUse(
+            f"{person.name} is one person.", "Name two; boxlore people split parts one that was made of two."
+        )
     act = collection.act(f"{person.name} and {namesake.name} are two people")
     act.state(Subject(Kind.PERSON, person.id), "different", namesake.id, audience="keeper")
     act.done()
@@ -185,8 +193,10 @@ def consent(collection: Collection, person: Person, answer: Consent) -> Statemen
 def set_audience(collection: Collection, subject: Subject, audience: str, field: str = "") -> Statement:
     """Keep a person, an item, or one field of an item to an audience."""
     kept = KeptTo(read_audience(audience), field)
-    if field and (field not in FIELDS or subject.kind is not Kind.ITEM):
+    if field and subject.kind is not Kind.ITEM:
         raise WrongUse(f"There is no field “{field[:40]}” to keep.", "Fields are kept for items; see boxlore tell.")
+    if field:
+        check_field(collection, subject.kind, field)
     words = AUDIENCE_WORDS.write(kept)
     same = [
         earlier.id

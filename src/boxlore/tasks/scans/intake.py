@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from boxlore.core.errors import BoxloreError, CouldNot
+from boxlore.core.fields.letters import check_typed
 from boxlore.core.fields.originals import KEPT_WORDS, Kept
 from boxlore.core.fields.pictures import (
     EMBEDDED_WORDS,
@@ -123,6 +124,7 @@ def _containers(collection: Collection) -> dict[tuple[str, ...], str]:
 def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
     """Take one item in, unless its pictures are here already. Raises BoxloreError if a file cannot be taken."""
     store = run.collection.store
+    _check_words(run.options, planned)
     if not run.options.copy:
         for side in planned.sides:
             _refuse_unwritable_name(side.path, run.collection.folder)
@@ -152,6 +154,14 @@ def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
             source = Source(Said.INSCRIPTION, "verso") if name == "inscription" else KEEPER
             run.teller.add(run.act, item, name, words, Telling(source=source))
     return IntakeResult(readable(planned.key), "taken", number)
+
+
+def _check_words(options: IntakeOptions, planned: Planned) -> None:
+    """Raises WrongUse for words of the plan or the options that nobody can have meant, before anything is stated."""
+    words = (planned.found_in, planned.box, planned.folder, planned.kind, options.found_in, options.box, options.folder)
+    for written in (*words, options.kind, *planned.fields.values()):
+        if written:
+            check_typed(written)
 
 
 def _scan(run: _IntakeRun, side: ScanSide, digest: str, known_id: str, number: str) -> str:

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
+from boxlore.core.fields.letters import is_blank, without_controls
 from boxlore.core.statements import Statement
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.strike import finish_pending
@@ -20,7 +21,10 @@ def open_for_writing(folder: Path) -> Iterator[Collection]:
 
 
 def recover_drafts(collection: Collection) -> list[Statement]:
-    """Turn what an interruption left half typed into statements, each in an act that says so."""
+    """Turn what an interruption left half typed into statements, each in an act that says so.
+
+    A draft in which nothing can be seen is forgotten.
+    """
     teller = Teller(collection)
     recovered: list[Statement] = []
     for draft in collection.store.drafts():
@@ -33,7 +37,9 @@ def recover_drafts(collection: Collection) -> list[Statement]:
             sitting=draft.sitting,
             moment=draft.moment,
         )
-        recovered.append(teller.add(act, draft.subject, draft.field, draft.words, how, replaces=draft.replaces))
+        words = without_controls(draft.words)
+        if not is_blank(words):
+            recovered.append(teller.add(act, draft.subject, draft.field, words, how, replaces=draft.replaces))
         act.clears.append((draft.subject.id, draft.field, draft.slot))
         act.done()
     return recovered

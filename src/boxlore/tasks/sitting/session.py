@@ -47,6 +47,7 @@ from contextlib import nullcontext
 from dataclasses import dataclass, field, replace
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.letters import is_blank, without_controls
 from boxlore.core.fields.sittings import SHOWN_WORDS, ShownAt
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.reference import id_meant
@@ -58,9 +59,9 @@ from boxlore.store.strike import StrikeReport
 from boxlore.store.values import Draft, Past
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.collection.prompts import PROMPTS, Prompt, read_prompts
 from boxlore.tasks.collection.records import record_of
 from boxlore.tasks.sitting.item_list import still_to_ask
-from boxlore.tasks.sitting.prompts import PROMPTS, Prompt, read_prompts
 from boxlore.tasks.sitting.recovering import recover_drafts
 from boxlore.tasks.strike import finish_pending, strike_out
 from boxlore.tasks.telling.markers import Markers
@@ -183,11 +184,13 @@ class Sitting:
 
     def own(self, record: Record, prompt: Prompt) -> StatementView | None:
         """The statement that typing into this prompt corrects: this source's own, none where answers gather."""
-        if prompt.gathers:
-            return None
+        return None if prompt.gathers else self.last_own(record, prompt)
+
+    def last_own(self, record: Record, prompt: Prompt) -> StatementView | None:
+        """The last answer of this source, also where answers gather: what an order to correct takes the place of."""
         source = self.source_of(prompt)
         own = [view for view in record.all(prompt.field) if view.source == source]
-        return max(own, key=lambda view: view.recorded_at, default=None)
+        return max(own, key=lambda view: (view.recorded_at, view.statement), default=None)
 
     def others(self, record: Record, prompt: Prompt) -> list[StatementView]:
         """What is told in this field besides; of people, those at a marker too."""
@@ -200,7 +203,7 @@ class Sitting:
         """Keep what is being typed; on the disk when this returns. Empty words forget the draft."""
         subject = self._subject(item, prompt)
         slot = (subject.id, prompt.field, "")
-        if not words.strip():
+        if is_blank(words):
             if slot in self._drafted:
                 self.collection.store.drop_draft(*slot)
                 self._drafted.discard(slot)
@@ -223,14 +226,25 @@ class Sitting:
             self.collection.store.drop_draft(*left_slot)  # a marker was touched in mid-word: the words are its own now
             self._drafted.discard(left_slot)
 
-    def keep(self, record: Record, prompt: Prompt, words: str, *, person: str = "", adds: bool = False) -> bool:
+    def keep(
+        self,
+        record: Record,
+        prompt: Prompt,
+        words: str,
+        *,
+        person: str = "",
+        adds: bool = False,
+        corrects: StatementView | None = None,
+    ) -> bool:
         """The prompt is left: its words become one statement, if they say anything new. `person`: chosen by id.
-        `adds`: said besides what this source said before, where the field can hold many.
+        `adds`: said besides what this source said before, where the field can hold many. `corrects`: said in the place
+        of this answer, where answers gather.
 
         Where answers gather, a semicolon parts two of them. Emptied words of ours are withdrawn.
         """
-        own = None if adds and FIELDS[prompt.field].many else self.own(record, prompt)
-        if not words.strip():
+        words = without_controls(words)  # a terminal sends some for its keys; the teller never said them
+        own = corrects or (None if adds and FIELDS[prompt.field].many else self.own(record, prompt))
+        if is_blank(words):
             return self._emptied(record, prompt, own)
         if own is not None and own.words == words.strip():
             self.draft(record.id, prompt, "")
@@ -238,8 +252,10 @@ class Sitting:
         parts = [part.strip() for part in words.split(";")] if prompt.gathers else [words.strip()]
         act = self.collection.act(f"{prompt.field}: {words.strip()[:40]}")
         subject = self._subject(record.id, prompt)
-        for part in filter(None, parts):
-            self._add(act, record, prompt, part, own, person)
+        for part in parts:
+            if not is_blank(part):
+                self._add(act, record, prompt, part, own, person)
+                own = None if prompt.gathers else own  # the first corrects, the others are told besides
         slots = {slot for slot in self._drafted if slot[1] == prompt.field} | {(subject.id, prompt.field, "")}
         act.clears += sorted(slots)
         self.finish(act, record.id)

@@ -5,14 +5,20 @@ from dataclasses import dataclass
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.audiences import read_audience
+from boxlore.core.fields.letters import check_typed
 from boxlore.core.fields.table import field_of
+from boxlore.core.people.reference import id_meant
 from boxlore.core.statements import KEEPER, Kind, Reading, Said, Source, Statement, Subject, Sure, fold
 from boxlore.tasks.collection.opening import Act, Collection
+from boxlore.tasks.telling.by_hand import check_kin, typed_words
 from boxlore.tasks.telling.understanding import Around, Understanding, around, person_reading
 
 _ID = re.compile(r"[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")
 READ_TOGETHER = {"date": "place", "place": "date"}
 """What is read anew when the other is told."""
+
+KIN = ("father", "mother", "spouse")
+"""Fields of a person that mean another."""
 
 MAKES = {"person": Kind.PERSON, "event": Kind.EVENT}
 
@@ -47,13 +53,25 @@ class Teller:
         replaces: str = "",
         clears: tuple[str, str, str] | None = None,
     ) -> Statement:
-        """One statement, safe on the disk when this returns. `replaces` corrects an earlier one."""
+        """One statement that somebody wrote, safe on the disk when this returns. `replaces` corrects an earlier one.
+
+        Raises WrongUse for words that cannot be meant (`by_hand`), and for somebody told as her own ancestor.
+        """
+        words = self.typed(subject.kind, name, words)
         act = self._collection.act(f"{name}: {words[:40]}" if words else f"{name}: asked, not known")
         statement = self.add(act, subject, name, words, how, replaces=replaces)
+        if subject.kind is Kind.PERSON and name in KIN:
+            meant = [id_meant(reading) for ident, reading in act.readings if ident == statement.id and reading.usable]
+            for ident in meant:
+                check_kin(self._collection.people(), subject.id, name, ident)
         if clears is not None:
             act.clears.append(clears)
         act.done()
         return statement
+
+    def typed(self, kind: Kind, name: str, words: str) -> str:
+        """The words that are kept of what somebody wrote into a field. Raises WrongUse."""
+        return typed_words(self._collection, kind, name, words.strip())
 
     def add(self, act: Act, subject: Subject, name: str, words: str, how: Telling, *, replaces: str = "") -> Statement:
         """The same, gathered into an act that holds more than one statement."""
@@ -67,8 +85,8 @@ class Teller:
         """Gather the words alone, for a caller that knows itself what they mean."""
         field = field_of(name, subject.kind)
         words = words.strip()
-        if not words and how.sure is not Sure.NOT_KNOWN:
-            raise WrongUse("There are no words to keep.", "Say something, or that it is not known.")
+        if words or how.sure is not Sure.NOT_KNOWN:
+            check_typed(words)
         return act.state(
             subject,
             name,

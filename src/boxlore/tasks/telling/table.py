@@ -1,22 +1,21 @@
 """Many statements from a table or from the answers to a worksheet, in one act."""
 
-import csv
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
+from functools import partial
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.records.containers import looks_like_number
 from boxlore.core.sitting.worksheet_codes import read_answers, read_code
-from boxlore.core.statements import Kind, Statement, Subject, Sure, read_source
+from boxlore.core.statements import Kind, Statement, Subject, Sure, typed_source
+from boxlore.disk.tables import TableRow, lacks_column, read_table
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.telling.statements import Teller, Telling
 
 COLUMNS = ("item", "field", "text", "words", "by", "source", "sure", "audience", "language", "code")
 """Every column that is read; `words` is another name of text, and `source` of by."""
-
-LONGEST_CELL = 10_000_000
-"""Characters in one cell: far more than anybody tells at once, and no more than a machine holds easily."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,24 +37,47 @@ def tell_from(collection: Collection, path: Path, how: Telling, said: Callable[[
     teller = Teller(collection)
     act = collection.act(f"told from {path.name}")
     refused: list[NotTaken] = []
-    for line, row in _rows(path):
+    for row in _rows(path):
         try:
             said(_tell_row(teller, act, collection, row, how))
         except WrongUse as error:
-            refused.append(NotTaken(line, str(error)))
+            refused.append(NotTaken(row.line, str(error)))
     act.done()
     return refused
 
 
-def _tell_row(teller: Teller, act: Act, collection: Collection, row: dict[str, str], how: Telling) -> Statement:
-    words = row.get("text") or row.get("words") or ""
+def _tell_row(teller: Teller, act: Act, collection: Collection, table_row: TableRow, how: Telling) -> Statement:
+    if table_row.fault:
+        raise WrongUse(table_row.fault)
+    row = {name: cell.strip() for name, cell in table_row.cells.items()}
+    words = _either(row, "text", "words")
+    _check_swallowed(words)
     told_how = how_told(row, how)
-    if row.get("code", "").strip():
-        if words.strip() == "?":
+    if row.get("code"):
+        if words == "?":
             words, told_how = "", replace(told_how, sure=Sure.NOT_KNOWN)
         subject, field = asked_by(collection, row["code"])
         return teller.add(act, subject, field, words, told_how)
-    return teller.add(act, find_item(collection, row.get("item", "")), row.get("field", "").strip(), words, told_how)
+    item, field = find_item(collection, row.get("item", "")), row.get("field", "")
+    return teller.add(act, item, field, teller.typed(item.kind, field, words), told_how)
+
+
+def _either(row: dict[str, str], name: str, second_name: str) -> str:
+    """The cell of a column that has two names. Raises WrongUse where both say something, and not the same."""
+    cells = {row.get(name, ""), row.get(second_name, "")} - {""}
+    if len(cells) > 1:
+        raise WrongUse(f"“{name}” and “{second_name}” both say something.", "Fill one of these columns.")
+    return next(iter(cells), "")
+
+
+def _check_swallowed(words: str) -> None:
+    """Raises WrongUse for words that go on into another row, which a quotation mark left open has swallowed."""
+    for line in words.splitlines()[1:]:
+        if looks_like_number(line.partition(",")[0]) and "," in line:
+            raise WrongUse(
+                f"Its words go on into another row: “{line[:40]}”.",
+                "Close the quotation mark before it; if it is not a row, begin that line with a word.",
+            )
 
 
 def asked_by(collection: Collection, code: str) -> tuple[Subject, str]:
@@ -74,10 +96,10 @@ def asked_by(collection: Collection, code: str) -> tuple[Subject, str]:
 
 def how_told(row: dict[str, str], how: Telling) -> Telling:
     """A row's own source, sureness, audience and language over those given for all rows."""
-    source = row.get("by") or row.get("source")
+    source = _either(row, "by", "source")
     return replace(
         how,
-        source=read_source(source) if source else how.source,
+        source=typed_source(source) if source else how.source,
         sure=read_sure(row["sure"]) if row.get("sure") else how.sure,
         audience=row.get("audience") or how.audience,
         language=row.get("language") or how.language,
@@ -99,28 +121,20 @@ def _check_columns(path: Path, names: Sequence[str]) -> None:
     """
     missing = {"item", "field"} - set(names)
     if missing and "code" not in names:
-        hint = " Its columns must be parted by commas." if any(";" in name or "\t" in name for name in names) else ""
-        raise WrongUse(f"{path.name} has no column {' or '.join(sorted(missing))}.{hint}", "See boxlore tell --help.")
-    unknown = [name for name in names if name and name not in COLUMNS]
+        raise lacks_column(path, names, " or ".join(sorted(missing)), "See boxlore tell --help.")
+    unknown = [name for name in names if name not in COLUMNS]
     if unknown:
         raise WrongUse(f"{path.name} has a column “{unknown[0][:40]}”.", f"Columns are: {', '.join(COLUMNS)}.")
 
 
-def _rows(path: Path) -> Iterable[tuple[int, dict[str, str]]]:
+def _rows(path: Path) -> list[TableRow]:
+    """The rows of a table, or the answers of a text file; all are read before any is told."""
+    if path.suffix.lower() != ".txt":
+        return read_table(path, partial(_check_columns, path))
     try:
-        if path.suffix.lower() == ".txt":
-            for answer in read_answers(path.read_text(encoding="utf-8-sig")):
-                yield answer.at, {"code": answer.code, "text": answer.words}
-            return
-        with open(path, encoding="utf-8-sig", newline="") as file:
-            csv.field_size_limit(LONGEST_CELL)
-            reader = csv.DictReader(file)
-            _check_columns(path, reader.fieldnames or ())
-            for row in reader:
-                yield reader.line_num, {key: value or "" for key, value in row.items() if key}
-    except csv.Error as error:
-        raise WrongUse(f"{path.name} cannot be read as a table: {error}.", "Save it as CSV with commas.") from None
+        text = path.read_text(encoding="utf-8-sig")
     except FileNotFoundError:
         raise WrongUse(f"There is no file {path}.") from None
     except UnicodeDecodeError as error:
         raise WrongUse(f"{path.name} is not in UTF-8.", "Save it in UTF-8.") from error
+    return [TableRow(answer.at, {"code": answer.code, "text": answer.words}) for answer in read_answers(text)]

@@ -7,9 +7,9 @@ prompt, then keeps the prompt's words, then moves the focus at once. So no word 
 from boxlore.core.errors import BoxloreError
 from boxlore.core.records.item_record import StatementView
 from boxlore.core.statements import Sure
+from boxlore.tasks.collection.prompts import write_prompts
 from boxlore.tasks.sitting import correcting
 from boxlore.tasks.sitting.linking import RELATIONS, SAME, relate, same_as
-from boxlore.tasks.sitting.prompts import write_prompts
 from boxlore.tasks.sitting.session import AUDIENCES, COME_BACK, SURENESSES
 from boxlore.tasks.telling.undoing import Done
 from boxlore.tui.keys import ITEM_KEYS, bindings

@@ -9,7 +9,7 @@ from boxlore.core.dates.reading import DateReading
 from boxlore.core.places.reading import PlaceReading
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import Said, Sure
-from boxlore.tasks.sitting.prompts import Prompt
+from boxlore.tasks.collection.prompts import Prompt
 from boxlore.tasks.telling.understanding import Understood
 from boxlore.tui.widgets.plain_text import Line, StyledText, short
 from boxlore.tui.widgets.text_input import Words

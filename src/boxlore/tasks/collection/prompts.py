@@ -132,6 +132,14 @@ def read_prompts(folder: Path) -> tuple[Prompt, ...]:
     return prompts
 
 
+def own_fields(folder: Path) -> tuple[str, ...]:
+    """The fields of the collection's own questions; none where its prompts cannot be read, and the usual are asked."""
+    try:
+        return tuple(prompt.field for prompt in read_prompts(folder) if prompt.field.startswith(OWN))
+    except WrongUse:
+        return ()
+
+
 _KINDS = {"field": str, "question": str, "hint": str, "lines": int, "gathers": bool}
 
 

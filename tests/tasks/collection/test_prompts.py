@@ -8,8 +8,8 @@ import pytest
 from boxlore.core.errors import WrongUse
 from boxlore.core.statements import Kind
 from boxlore.tasks.collection.opening import open_collection, start
+from boxlore.tasks.collection.prompts import FILE_NAME, PROMPTS, as_toml, read_prompts, write_prompts
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.sitting.prompts import FILE_NAME, PROMPTS, as_toml, read_prompts, write_prompts
 from boxlore.tasks.sitting.session import Sitting
 
 

@@ -1,0 +1,38 @@
+"""Letters: whether words show anything, and what no words that somebody tells may hold."""
+
+import re
+import unicodedata
+
+from boxlore.core.errors import WrongUse
+
+_UNSEEN = re.compile(
+    "[\u034f\u115f\u1160\u17b4\u17b5\u180b-\u180f\u2065\u2800\u3164\ufe00-\ufe0f\uffa0\ufff0-\ufff8\U000e0000-\U000e0fff]"
+)
+"""Letters that show nothing though their category is that of letters or marks, or none: Default_Ignorable_Code_Point of
+Unicode's DerivedCoreProperties.txt without Cf, and the empty pattern of Braille."""
+
+_NOTHING = frozenset(("Cc", "Cf", "Zs", "Zl", "Zp"))
+
+_CONTROL = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x84\x86-\x9f]")
+"""Control characters (category Cc) but tabs and the ends of lines."""
+
+
+def is_blank(words: str) -> bool:
+    """Whether nothing of the words can be seen: they are empty, or blanks and invisible letters alone."""
+    return all(unicodedata.category(letter) in _NOTHING or _UNSEEN.match(letter) for letter in words)
+
+
+def without_controls(words: str) -> str:
+    """The words without control characters, such as a terminal sends for its keys."""
+    return _CONTROL.sub("", words)
+
+
+def check_typed(words: str) -> None:
+    """Raises WrongUse for words that somebody writes in which nothing can be seen, or with a control character."""
+    if is_blank(words):
+        raise WrongUse("There are no words to keep.", "Say something, or that it is not known.")
+    if control := _CONTROL.search(words):
+        raise WrongUse(
+            f"Character {control.start() + 1} of these words is no letter (U+{ord(control[0]):04X}).",
+            "Write them again without it.",
+        )

@@ -1,0 +1,205 @@
+"""`boxlore tell` and its neighbours: what somebody cannot mean is refused with what to write (rules of our own)."""
+
+import json
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+
+from boxlore.tasks.collection.opening import open_collection
+from boxlore.tasks.collection.prompts import FILE_NAME
+
+WHO = "Write narrator:NAME, inscription:verso, inscription:recto, document:WHAT or keeper."
+
+OWN = '[[prompt]]\nfield = "own-clothes"\nquestion = "What are they wearing?"\n'
+
+
+@pytest.fixture
+def folder(bare: Callable[[int], Path]) -> Path:
+    """Two items without scans, and a collection that asks one question of its own."""
+    made = bare(2)
+    (made / FILE_NAME).write_text(OWN, "utf-8")
+    return made
+
+
+def statements(folder: Path) -> int:
+    with open_collection(folder, write=False) as collection:
+        return int(collection.store.db.execute("SELECT count(*) FROM statement").fetchone()[0])
+
+
+REFUSED = [
+    (["tell", "TRA-0001", "story", "x", "--by", ""], WHO),
+    (["tell", "TRA-0001", "story", "x", "--by", "narrator:"], WHO),
+    (["tell", "TRA-0001", "story", "x", "--by", "document: "], WHO),
+    (["tell", "TRA-0001", "story", "x", "--by", "inscription:"], WHO),
+    (["tell", "TRA-0001", "story", "x", "--by", "inscription:banana"], WHO),
+    (["people", "shown", "TRA-0001", "left to right: Leida", "--by", "narrator:"], WHO),
+    (["tell", "TRA-0001", "story", "x", "--language", ""], "--language is empty. Write a BCP 47 tag"),
+    (["tell", "TRA-0001", "story", "\u200b"], "There are no words to keep."),
+    (["tell", "TRA-0001", "story", "a\x1bb"], "Character 2 of these words is no letter (U+001B)."),
+    (["tell", "TRA-0001", "born", "1900"], "There is no field “born” for an item."),
+    (["tell", "TRA-0001", "banana", "x"], "keyword. Of this collection's own: own-clothes."),
+    (["tell", "TRA-0001", "own-banana", "x"],
+     "This collection asks no question “own-banana”. Its own questions are: own-clothes. prompts.toml"),
+    (["tell", "TRA-0001", "number", "TRA-0009"], "“number” is not told in words. An item keeps its number for life."),
+    (["tell", "TRA-0001", "kept", "x 1"], "Say where it lies with: boxlore housing move."),
+    (["tell", "TRA-0001", "audience", "family"], "boxlore people audience --item ITEM AUDIENCE."),
+    (["people", "audience", "--item", "TRA-0001", "keeper", "--field", "born"], "There is no field “born”"),
+    (["people", "audience", "--item", "TRA-0001", "keeper", "--field", "own-banana"], "asks no question “own-banana”"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("arguments", "sentence"), REFUSED, ids=lambda value: str(value)[-60:])
+def test_what_cannot_be_meant_is_refused(run, folder: Path, arguments: list[str], sentence: str) -> None:  # type: ignore[no-untyped-def]
+    before = statements(folder)
+    code, out, err = run("-c", folder, *arguments)
+    assert (code, out) == (2, "") and sentence in " ".join(err.split())
+    assert statements(folder) == before
+
+
+PEOPLE = [
+    ("living", "banana", "living: “banana” cannot be meant. Write one of: yes, no."),
+    ("sex", "banana", "sex: “banana” cannot be meant. Write one of: female, male, other."),
+    ("sex", "\u200b", "There are no words to keep."),
+    ("consent", "whatever", "“consent” is not told in words. Note a consent with: boxlore people consent"),
+    ("merged_into", "banana", "Say that two are one with: boxlore people merge"),
+    ("different", "banana", "Say that two are two with: boxlore people apart"),
+    ("audience", "family", "Say who may see a person with: boxlore people audience"),
+    ("mother", "Leida Rourke", "Leida Rourke cannot be the mother of Leida Rourke. If somebody else of that name"),
+    ("father", "Leida Rourke", "Leida Rourke cannot be the father of Leida Rourke."),
+    ("spouse", "Leida Rourke", "Leida Rourke cannot be the spouse of Leida Rourke."),
+    ("mother", "Mia Rourke", "Mia Rourke cannot be the mother of Leida Rourke, who is told to be an ancestor"),
+    ("title", "x", "There is no field “title” for a person."),
+    ("nickname", "", "There are no words to keep."),
+]
+
+
+@pytest.mark.parametrize(("field", "words", "sentence"), PEOPLE)
+def test_what_cannot_be_told_of_a_person(run, mine: Path, field: str, words: str, sentence: str) -> None:  # type: ignore[no-untyped-def]
+    before = statements(mine)
+    code, _, err = run("-c", mine, "people", "tell", "Leida Rourke", field, words)
+    assert code == 2 and sentence in " ".join(err.split())
+    assert statements(mine) == before
+
+
+@pytest.mark.parametrize("option", [("--by", ""), ("--by", "narrator:"), ("--audience", "")])
+def test_the_options_of_people_tell_are_held_to_the_same(run, mine: Path, option: tuple[str, str]) -> None:  # type: ignore[no-untyped-def]
+    assert run("-c", mine, "people", "tell", "Leida Rourke", "nickname", "Leidi", *option)[0] == 2
+
+
+def test_nobody_is_her_own_grandmother_either(run, mine: Path) -> None:  # type: ignore[no-untyped-def]
+    """Mia is Leida's daughter; her new daughter Ann cannot be Leida's mother, nor one person with her."""
+    assert run("-c", mine, "people", "tell", "Mia Rourke", "nickname", "Mimi")[0] == 0
+    with open_collection(mine, write=False) as collection:
+        grandchild = next(
+            person.name
+            for person in collection.people().values()
+            if any(
+                "Leida Rourke" in [collection.people()[great].name for great in collection.people()[parent].parents]
+                for parent in person.parents
+            )
+        )
+    code, _, err = run("-c", mine, "people", "tell", "Leida Rourke", "mother", grandchild)
+    assert code == 2 and f"{grandchild} cannot be the mother of Leida Rourke" in " ".join(err.split())
+    code, _, err = run("-c", mine, "people", "merge", "Leida Rourke", grandchild)
+    assert code == 2 and "is told to be an ancestor of" in err
+    code, _, err = run("-c", mine, "people", "apart", "Leida Rourke", "Leida Rourke")
+    assert code == 2 and "Leida Rourke is one person." in err
+
+
+@pytest.mark.parametrize(
+    ("field", "typed", "kept"),
+    [("living", "Yes", "yes"), ("sex", "F", "female"), ("sex", "Man", "male"), ("sex", "x", "other")],
+)
+def test_the_words_of_a_closed_list_are_kept_as_the_list_has_them(  # type: ignore[no-untyped-def]
+    run, mine: Path, field: str, typed: str, kept: str
+) -> None:
+    assert run("-c", mine, "people", "tell", "Mia Rourke", field, typed)[0] == 0
+    told = json.loads(run("-c", mine, "people", "show", "Mia Rourke", "--json")[1])["statements"]
+    assert [row["words"] for row in told if row["field"] == field][-1] == kept
+
+
+def test_a_question_of_the_collection_is_told_while_it_is_asked_or_answered(run, folder: Path) -> None:  # type: ignore[no-untyped-def]
+    assert run("-c", folder, "tell", "TRA-0001", "own-clothes", "Sunday best")[0] == 0
+    (folder / FILE_NAME).unlink()
+    assert run("-c", folder, "tell", "TRA-0002", "own-clothes", "An apron")[0] == 0
+    code, _, err = run("-c", folder, "tell", "TRA-0002", "own-shoes", "Clogs")
+    assert code == 2 and "It has no questions of its own." in err
+    (folder / FILE_NAME).write_text("[[prompt", "utf-8")
+    assert run("-c", folder, "tell", "TRA-0002", "own-shoes", "Clogs")[0] == 2
+
+
+def test_keeping_one_field_says_that_it_is_one_field(run, folder: Path) -> None:  # type: ignore[no-untyped-def]
+    code, _, err = run("-c", folder, "people", "audience", "--item", "TRA-0001", "keeper", "--field", "story")
+    assert code == 0 and "Kept: story of TRA-0001 is for keeper." in err
+    assert "Kept: TRA-0001 is for family." in run("-c", folder, "people", "audience", "--item", "TRA-0001", "family")[2]
+
+
+ROWS = [
+    ("TRA-0001,story,Reval, 1908,keeper\n", "Line 2: “keeper” stands under no heading: put words"),
+    ("TRA-0001,story,a\x00b,keeper\n", "Line 2: Character 2 of these words is no letter (U+0000)."),
+    ("TRA-0001,story,\u2060\u200b,keeper\n", "Line 2: There are no words to keep."),
+    ("TRA-0001,story,x,narrator:\n", "Line 2: “narrator:” does not say which narrator."),
+    ('TRA-0001,story,"He said\nTRA-0002,story,no more",keeper\n', "Line 2: Its words go on into another row"),
+    ("TRA-0001,own-banana,x,keeper\n", "Line 2: This collection asks no question “own-banana”."),
+    ("TRA-0001,kept,x 1,keeper\n", "Line 2: “kept” is not told in words."),
+]
+
+
+@pytest.mark.parametrize(("row", "sentence"), ROWS)
+def test_a_row_that_cannot_be_meant_is_refused_by_its_line(  # type: ignore[no-untyped-def]
+    run, folder: Path, tmp_path: Path, row: str, sentence: str
+) -> None:
+    table = tmp_path / "told.csv"
+    table.write_text(f"item,field,text,by\n{row}TRA-0002,title,After it, \n", "utf-8")
+    code, _, err = run("-c", folder, "tell", "--from", table)
+    assert code == 1 and sentence in " ".join(err.split())
+    assert "After it" in run("-c", folder, "show", "TRA-0002")[1]
+
+
+def test_two_columns_that_mean_one_are_not_both_filled(run, folder: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    table = tmp_path / "told.csv"
+    table.write_text("item,field,text,words\nTRA-0001,story,One,Two\nTRA-0002,story,Same,Same\n", "utf-8")
+    code, _, err = run("-c", folder, "tell", "--from", table)
+    assert code == 1 and "Line 2: “text” and “words” both say something. Fill one of these columns." in err
+    assert "Same" in run("-c", folder, "show", "TRA-0002")[1]
+
+
+def test_a_quotation_mark_left_open_refuses_the_table(run, folder: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    table = tmp_path / "told.csv"
+    table.write_text('item,field,text\nTRA-0001,story,Kept\nTRA-0001,story,"Open\nTRA-0002,story,Next\n', "utf-8")
+    before = statements(folder)
+    code, out, err = run("-c", folder, "tell", "--from", table, "--json")
+    assert (code, out) == (2, "") and "line 3" in err and "nothing was taken" in err
+    assert statements(folder) == before
+
+
+@pytest.mark.parametrize("prefix", ["TR2", "T22222B"])
+def test_a_number_under_a_prefix_with_digits_is_known_again(run, tmp_path: Path, prefix: str) -> None:  # type: ignore[no-untyped-def]
+    home = tmp_path / "ours"
+    assert run("new", home, "--prefix", prefix)[0] == 0
+    assert run("-c", home, "intake", "--without-scan", "1")[0] == 0
+    assert run("-c", home, "tell", f"{prefix.lower()}a-0001", "story", "Found again")[0] == 0
+    assert "Found again" in run("-c", home, "show", f"{prefix}A-0001")[1]
+    assert run("-c", home, "find", "again")[0] == 0
+
+
+def test_a_new_collection_leaves_what_lies_there(run, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    home = tmp_path / "ours"
+    home.mkdir()
+    settings = home / "boxlore.toml"
+    settings.write_text("# of another program\n", "utf-8")
+    code, _, err = run("new", home, "--prefix", "TR")
+    assert code == 2 and f"{settings} is there already" in err and "choose another folder" in err
+    assert settings.read_text("utf-8") == "# of another program\n"
+    settings.unlink()
+    settings.symlink_to(tmp_path / "elsewhere.toml")
+    assert run("new", home, "--prefix", "TR")[0] == 2
+    settings.unlink()
+    (home / "scans").write_text("a file", "utf-8")
+    code, _, err = run("new", home, "--prefix", "TR")
+    assert code == 2 and f"{home / 'scans'} is a file." in err
+    (home / "scans").unlink()
+    assert run("new", home, "--prefix", "TR")[0] == 0
+    (home / "collection.sqlite").unlink()  # as a start that was killed leaves the folder
+    assert run("new", home, "--prefix", "TR")[0] == 0
