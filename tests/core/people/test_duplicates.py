@@ -1,5 +1,7 @@
 """Likely duplicates (weights of our own; common practice, no source)."""
 
+from dataclasses import replace
+
 import pytest
 
 from boxlore.core.dates.reading import DateReading
@@ -9,7 +11,7 @@ from boxlore.core.people.person import Person
 
 def person(ident: str, given: str, family: str, born: str = "", **more: object) -> Person:
     year = DateReading.from_edtf(born) if born else None
-    name = f"{given} {family}".strip()
+    name = str(more.pop("name", f"{given} {family}".strip()))
     values: dict[str, object] = {"forms": (name,), "calls": (given,), "surnames": (family,) if family else ()}
     return Person(id=ident, name=name, sort_name=name, born=year, **{**values, **more})  # type: ignore[arg-type]
 
@@ -101,3 +103,78 @@ def test_two_without_a_family_name_have_none_in_common() -> None:
     pair = [person(ident, "Ruth", "", born, parents=("m",)) for ident in ("a", "b")]
     (proposal,) = [row for row in propose([mother, *pair]) if {row.one, row.other} == {"a", "b"}]
     assert "same family name" not in proposal.because and "family name sounds alike" not in proposal.because
+
+
+REASONS = [
+    ({"given": "Ruth"}, {"given": "Ruth"}, ["same name", "same family name"]),
+    ({"given": "Peggy"}, {"given": "Margaret", "born": "1912"}, []),
+    ({"given": "Peggy", "born": "1912"}, {"given": "Margaret", "born": "1912"},
+     ["pet form", "same family name", "born the same year"]),
+    ({"given": "Catherine", "born": "1912-05-03"}, {"given": "Catharine", "born": "1912-05-03"},
+     ["slip in the given name", "same family name", "born the same day"]),
+    ({"given": "M.", "born": "1912-05-03"}, {"given": "Mia", "born": "1912-05-03"},
+     ["initial", "same family name", "born the same day"]),
+    ({"given": "Ruth", "family": "Tam", "born": "1912"}, {"given": "Ruth", "family": "Tamm", "born": "1912"},
+     ["same given name", "family name sounds alike", "born the same year"]),
+    ({"given": "Ruth", "born": "1912"}, {"given": "Ruth", "born": "1913~"}, ["same name", "same family name"]),
+    ({"given": "Ruth", "spouses": ("con",)}, {"given": "Ruth", "spouses": ("con",)},
+     ["same name", "same family name", "same spouse"]),
+    ({"given": "Ruth", "spouses": ("con",)}, {"given": "Ruth", "spouses": ("con2",)},
+     ["same name", "same family name", "same spouse"]),
+    ({"given": "Ruth", "spouses": ("con",)}, {"given": "Ruth", "spouses": ("nobody",)},
+     ["same name", "same family name"]),
+    ({"given": "Ruth", "spouses": ("nobody",)}, {"given": "Ruth", "spouses": ("nobody2",)},
+     ["same name", "same family name"]),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("first", "second", "because"), REASONS)
+def test_what_speaks_for_it(first: dict[str, object], second: dict[str, object], because: list[str]) -> None:
+    others = [
+        person("con", "Con", "Rourke"),
+        person("con2", "Con", "Rourke", different=("con",)),
+        person("nobody", "", "", name="someone", calls=()),
+        person("nobody2", "", "", name="someone", calls=()),
+    ]
+    pair = [person(ident, **{"family": "Tamm", **parts}) for ident, parts in (("a", first), ("b", second))]  # type: ignore[arg-type]
+    reasons = [list(proposal.because) for proposal in propose([*others, *pair])]
+    assert reasons == ([because] if because else [])
+
+
+def test_the_same_child_speaks_for_it() -> None:
+    child = person("c", "Mia", "Muir", parents=("a", "b"))
+    pair = [person("a", "Ruth", "Tamm"), person("b", "Ruthie", "Tamm")]
+    (proposal,) = propose([child, *pair])
+    assert "same child" in proposal.because
+
+
+YEARS = [
+    ("1912", "1914", False), ("1912-05-03", "1912-05-04", True), ("1912~", "1918~", False), ("1912~", "1917~", True),
+    ("1917~", "1912~", True), ("1918~", "1912~", False), ("1910/1914", "1914/1920", True), ("191X", "1912", True),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("born", "candidate_born", "may_be"), YEARS)
+def test_births_that_can_be_one_and_those_that_cannot(born: str, candidate_born: str, may_be: bool) -> None:
+    """An approximate year may be five years out (our own rule, as in core/people/latest_birth.py)."""
+    assert excluded(person("a", "Ruth", "Tamm", born), person("b", "Ruth", "Tamm", candidate_born)) is not may_be
+
+
+def test_those_of_whom_only_a_whole_name_is_told_are_compared_by_its_last_word() -> None:
+    pair = [person(ident, "", "", name=name, calls=()) for ident, name in (("a", "Ruth Tamm"), ("b", "Ruth Anna Tamm"))]
+    mother = person("m", "Helmi", "Tamm")
+    pair = [replace(member, parents=("m",)) for member in pair]
+    (proposal,) = propose([*pair, mother])
+    assert proposal.because == ("same given name", "same family name", "same parent")
+
+
+@pytest.mark.parametrize(("born", "other_born"), [("1909~", "1910~"), ("1910~", "1909~"), ("", "")])
+def test_in_a_large_group_births_at_the_turn_of_a_decade_are_compared(born: str, other_born: str) -> None:
+    crowd = [
+        person(f"c{at}", f"{chr(65 + at % 26)}x{chr(97 + at // 26)}", "Tamm", str(1800 + at % 90)) for at in range(600)
+    ]
+    peggy, margaret = person("a", "Peggy", "Tamm", born), person("b", "Margaret", "Tamm", other_born)
+    mother = person("m", "Helmi", "Tamm", "1880")
+    family = [replace(member, parents=("m",)) for member in (peggy, margaret)]
+    reasons = {(row.one, row.other): row.because for row in propose([*crowd, mother, *family])}
+    assert reasons["a", "b"][0] == "pet form"

@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from boxlore.core.people.kin import By, Kin, blood_term, called, kin_words, table
+from boxlore.core.people.kin import By, Kin, Kinship, blood_term, called, kin_words, table
 from boxlore.core.people.person import Person
 
 
@@ -336,3 +336,87 @@ CALLED = [
 def test_how_a_person_is_called_in_a_sentence_about_kin(calls: tuple[str, ...], name: str) -> None:
     leida = Person(id="l", name="Leida Rourke", sort_name="Rourke, Leida", forms=("Leida Rourke",), calls=calls)
     assert called(leida) == name
+
+
+WHOLE = [
+    ("ego", Kinship(term="self", words="self", by=By.SELF)),
+    ("stepmother", Kinship(term="stepmother", words="stepmother", by=By.STEP)),
+    ("stepson", Kinship(term="stepson", words="stepson", by=By.STEP)),
+    ("stepmothers", Kinship(term="stepsister", words="stepsister", by=By.STEP)),
+    ("halfbro", Kinship(term="half-brother", words="half-brother", by=By.BLOOD, up=1, down=1, half=True)),
+    ("cousin", Kinship(term="first cousin", words="cousin", by=By.BLOOD, up=2, down=2)),
+    ("brotherwife", Kinship(term="sister-in-law", words="sister-in-law", by=By.MARRIAGE)),
+]
+
+
+@pytest.mark.parametrize(("relative", "kinship"), WHOLE)
+def test_all_that_is_said_of_a_kinship(relative: str, kinship: Kinship) -> None:
+    assert KIN.between("ego", relative) == kinship
+
+
+def kin_of(*people: Person) -> Kin:
+    return Kin({member.id: member for member in people})
+
+
+def words_between(kin: Kin, ego: str, relative: str) -> str:
+    kinship = kin.between(ego, relative)
+    return kinship.words if kinship else ""
+
+
+COUSINS_WED = kin_of(
+    person("top"), person("a1", "female", "top"), person("b1", "male", "top"),
+    person("a2", "female", "a1"), person("b2", "male", "b1"), person("b2wife", "female", "", "b2"),
+    person("a3", "female", "a2"), person("b3", "", "b2"), person("a2man", "male", "", "a2"),
+    person("b3wed", "", "", "b3"),
+)  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("ego", "relative", "words"),
+    [
+        ("a2", "b2wife", "cousin's wife"),
+        ("a2man", "b2", "wife's cousin"),
+        ("a3", "b3", "second cousin"),
+        ("a3", "b3wed", "second cousin's spouse"),
+        ("a1", "b2wife", "nephew's wife"),
+        ("a3", "b2", "mother's cousin"),
+        ("a2", "b3", "cousin's child"),
+        ("b3", "a1", "great-aunt"),
+    ],
+)
+def test_what_is_said_of_cousins_and_whom_they_married(ego: str, relative: str, words: str) -> None:
+    """Common practice, no source."""
+    assert words_between(COUSINS_WED, ego, relative) == words
+
+
+def test_step_and_half_of_someone_whose_sex_is_not_told() -> None:
+    kin = kin_of(
+        person("dad", "male", "", "second"), person("mum", "female"), person("second", "female"),
+        person("ego", "", "dad mum"), person("hers", "", "second"), person("theirs", "", "dad second"),
+    )  # fmt: skip
+    assert words_between(kin, "ego", "hers") == "stepsister or stepbrother"
+    assert words_between(kin, "ego", "theirs") == "half-brother or half-sister"
+
+
+@pytest.mark.parametrize(
+    ("up", "down", "term"),
+    [
+        (14, 14, "13th cousin"),
+        (2, 12, "first cousin 10 times removed"),
+        (12, 12, "11th cousin"),
+    ],
+)
+def test_beyond_the_words_of_the_table_numbers_are_said(up: int, down: int, term: str) -> None:
+    assert blood_term(up, down, "f") == term
+
+
+def test_nobody_of_a_family_without_loops_is_their_own_ancestor() -> None:
+    assert KIN.own_ancestors() == []
+    looped = kin_of(person("a", "", "b"), person("b", "", "c"), person("c", "", "b"), person("d", "", "a c"))
+    assert looped.own_ancestors() == ["b", "c"]
+
+
+def test_a_link_to_somebody_whom_the_registry_has_not() -> None:
+    kin = kin_of(person("ego", "", "gone"), person("sister", "female", "gone"))
+    assert kin.parents("gone") == ()
+    assert words_between(kin, "ego", "gone") == ""
