@@ -1,6 +1,8 @@
 """`boxlore tell` and its neighbours: what somebody cannot mean is refused with what to write (rules of our own)."""
 
 import json
+import subprocess
+import sys
 from collections.abc import Callable
 from pathlib import Path
 
@@ -172,6 +174,30 @@ def test_a_quotation_mark_left_open_refuses_the_table(run, folder: Path, tmp_pat
     code, out, err = run("-c", folder, "tell", "--from", table, "--json")
     assert (code, out) == (2, "") and "line 3" in err and "nothing was taken" in err
     assert statements(folder) == before
+
+
+def test_a_table_is_kept_though_nobody_reads_on(folder: Path, tmp_path: Path) -> None:
+    """As in `boxlore tell --from told.csv --json | head -n 1`: more than a pipe holds, and a reader that leaves."""
+    table = tmp_path / "told.csv"
+    table.write_text("item,field,text\n" + "".join(f"TRA-0001,keyword,word {at}\n" for at in range(900)), "utf-8")
+    program = "from boxlore.cli.main import main; main()"
+    command = [sys.executable, "-c", program, "-c", str(folder), "tell", "--from", str(table), "--json"]
+    with subprocess.Popen(command, stdout=subprocess.PIPE, stderr=subprocess.DEVNULL) as telling:
+        assert telling.stdout is not None
+        first = json.loads(telling.stdout.readline())
+        telling.stdout.close()
+    with open_collection(folder, write=False) as collection:
+        kept = collection.store.history(first["subject"], "keyword")
+    assert first["words"] == "word 0" and len(kept) == 900
+
+
+def test_a_table_taken_twice_says_so(run, folder: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    table = tmp_path / "told.csv"
+    table.write_text("item,field,text\nTRA-0001,keyword,boats\nTRA-0009,keyword,x\n", "utf-8")
+    assert "1 told, 0 known already, 1 refused." in run("-c", folder, "tell", "--from", table)[2]
+    code, out, err = run("-c", folder, "tell", "--from", table, "--json")
+    assert (code, out) == (1, "") and "0 told, 1 known already, 1 refused." in err
+    assert "1 told, 0 known already" in run("-c", folder, "tell", "--from", table, "--again")[2]
 
 
 @pytest.mark.parametrize("prefix", ["TR2", "T22222B"])

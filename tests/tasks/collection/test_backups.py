@@ -147,7 +147,7 @@ def _tree(collection: Collection) -> None:
 def _table(collection: Collection) -> None:
     file = collection.folder / "told.csv"
     file.write_text("item,field,text\nTRA-0001,title,The harbour\n")
-    tell_from(collection, file, Telling(), lambda statement: None)
+    tell_from(collection, file, Telling())
 
 
 def _receipt(collection: Collection) -> None:

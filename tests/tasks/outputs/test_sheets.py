@@ -112,9 +112,8 @@ def test_a_filled_worksheet_comes_back(demo: Path, tmp_path: Path) -> None:
             known = next((words for start, words in said.items() if line.startswith(f"{start}-")), "")
             filled.append(f"{line} {known}" if known else line)
         answers.write_text("\n".join([*filled, "A3-W7-Q: a slip of the pen"]), encoding="utf-8")
-        told: list[tuple[str, str]] = []
-        how = Telling(source=Source(Said.NARRATOR, "x"))
-        refused = tell_from(collection, answers, how, lambda one: told.append((one.subject.kind, one.field)))
+        taken = tell_from(collection, answers, Telling(source=Source(Said.NARRATOR, "x")))
+        told, refused = [(one.subject.kind, one.field) for one in taken.told], taken.refused
         record = record_of(collection, find_item(collection, "TRA-0003").id)
     assert told == [(Kind.MARKER, "person"), (Kind.ITEM, "place"), (Kind.ITEM, "story")]
     assert [one.why for one in refused] == ["“A3-W7-Q”: a letter or digit is wrong. Look at the worksheet again."]

@@ -23,6 +23,7 @@ from boxlore.tasks.telling.table import read_sure, tell_from
     type=click.Path(path_type=Path, dir_okay=False),
     help="A CSV of statements, or a worksheet's answers.",
 )
+@click.option("--again", is_flag=True, help="With --from: tell also what is known already, such as a second Anna.")
 @options.by
 @click.option("--sure", default="sure", show_default=True, help="sure, likely, guess or not-known.")
 @options.told_to
@@ -35,6 +36,7 @@ def tell(
     field: str | None,
     text: str | None,
     table: Path | None,
+    again: bool,
     source: Source,
     sure: str,
     audience: str,
@@ -46,7 +48,7 @@ def tell(
     With --from, a CSV with the columns item, field, text, by, sure, audience, language: every row that can be
     taken is taken, the others are named with their line. A filled worksheet comes back by its codes: a column code
     in place of item and field, or a .txt file with one answer a line, such as A42-W3-B: Anna. A question mark alone
-    means asked, not known.
+    means asked, not known. A table that is taken again, mended or not, adds only what is new.
     """
     how = Telling(source=source, sure=read_sure(sure), audience=audience, language=language)
 
@@ -59,10 +61,13 @@ def tell(
 
     with open_for_writing(ctx.obj) as collection:
         if table is not None:
-            refused = tell_from(collection, table, how, report)
-            for refusal in refused:
+            taken = tell_from(collection, table, how, again=again)
+            for refusal in taken.refused:
                 talk.say(f"Line {refusal.line}: {refusal.why}")
-            ctx.exit(1 if refused else 0)
+            talk.say(f"{len(taken.told)} told, {taken.known} known already, {len(taken.refused)} refused.")
+            for statement in taken.told:  # on the disk by now, whoever reads no further
+                report(statement)
+            ctx.exit(1 if taken.refused else 0)
         if not item or not field or (text is None and how.sure is not Sure.NOT_KNOWN):
             raise WrongUse("Which item, which field, which words?", "boxlore tell ITEM FIELD TEXT, or --from FILE.csv")
         teller = Teller(collection)

@@ -7,11 +7,11 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.audiences import read_audience
 from boxlore.core.fields.letters import check_typed
 from boxlore.core.fields.table import field_of
-from boxlore.core.people.reference import id_meant
+from boxlore.core.people.reference import PersonRef, id_meant
 from boxlore.core.statements import KEEPER, Kind, Reading, Said, Source, Statement, Subject, Sure, fold
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.telling.by_hand import check_kin, typed_words
-from boxlore.tasks.telling.understanding import Around, Understanding, around, person_reading
+from boxlore.tasks.telling.understanding import REGISTRY, Around, Understanding, around, person_reading
 
 _ID = re.compile(r"[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")
 READ_TOGETHER = {"date": "place", "place": "date"}
@@ -42,6 +42,8 @@ class Teller:
         self._collection = collection
         self.understanding = Understanding(collection)
         self._narrators: dict[str, str] = {}
+        self._new_people: dict[tuple[str, str], tuple[Subject, Subject]] = {}
+        """(act, folded name) -> what it was told of, and the person made of it."""
 
     def tell(
         self,
@@ -100,6 +102,15 @@ class Teller:
             replaces=replaces,
         )
 
+    def mark(self, act: Act) -> tuple[int, dict[str, str]]:
+        """How far an act has come, for `back_to`."""
+        return len(act.statements), dict(self._narrators)
+
+    def back_to(self, act: Act, before: tuple[int, dict[str, str]]) -> None:
+        """Leave out the words that were gathered since, and the narrators made for them. They must not be read yet."""
+        del act.statements[before[0] :]
+        self._narrators = before[1]
+
     def _source(self, act: Act, source: Source) -> Source:
         """A narrator told by name is a person: the one of that name, or a new one. Raises WrongUse for two."""
         name = source.ref
@@ -133,11 +144,21 @@ class Teller:
             act.readings.append((statement.id, understood.reading))
             if reads in READ_TOGETHER and understood.reading.usable:
                 self._read_again(act, subject, READ_TOGETHER[reads])
+        elif reads == "person" and (person := self._just_made(act, statement)):
+            act.readings.append((statement.id, Reading("person", PersonRef(person.id), REGISTRY)))
         elif reads in MAKES:
             new_subject = act.new(MAKES[reads])
             how = {"source": statement.source, "audience": statement.audience, "language": statement.language}
             act.state(new_subject, "name", statement.words, **how)
             act.readings.append((statement.id, person_reading(new_subject)))
+            if reads == "person":
+                self._new_people.setdefault((act.id, fold(statement.words)), (subject, new_subject))
+
+    def _just_made(self, act: Act, statement: Statement) -> Subject | None:
+        """The person of this name made in the same act, where something else was told; two of a name told of one
+        thing are two people."""
+        told_of, person = self._new_people.get((act.id, fold(statement.words)), (statement.subject, None))
+        return person if told_of != statement.subject else None
 
     def _told(self, act: Act, subject: Subject) -> list[tuple[Statement, Reading | None]]:
         """What is told of a thing so far, in this act too."""

@@ -1,6 +1,6 @@
-"""Many statements from a table or from the answers to a worksheet, in one act."""
+"""Many statements from a table or from the answers to a worksheet; a second time, only what is new is told."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 from pathlib import Path
@@ -12,6 +12,7 @@ from boxlore.core.statements import Kind, Statement, Subject, Sure, typed_source
 from boxlore.disk.tables import TableRow, lacks_column, read_table
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Act, Collection
+from boxlore.tasks.telling.known_rows import HeldOtherwise, KnownRows
 from boxlore.tasks.telling.statements import Teller, Telling
 
 COLUMNS = ("item", "field", "text", "words", "by", "source", "sure", "audience", "language", "code")
@@ -26,27 +27,50 @@ class NotTaken:
     why: str
 
 
-def tell_from(collection: Collection, path: Path, how: Telling, said: Callable[[Statement], None]) -> list[NotTaken]:
+@dataclass(frozen=True, slots=True)
+class TableTaken:
+    """What a table came to: the statements that are new and on the disk, how many rows were known already, and the
+    rows that were refused."""
+
+    told: tuple[Statement, ...]
+    known: int
+    refused: tuple[NotTaken, ...]
+
+
+def tell_from(collection: Collection, path: Path, how: Telling, *, again: bool = False) -> TableTaken:
     """Many statements from a CSV with the columns item, field, text, by, sure, audience, language.
 
     In place of item and field a column `code` may hold the code of a worksheet's line; a file that ends in .txt is
     read as answers, one `CODE: words` a line. Every row that can be taken is taken, in one act; the others come back
-    with their reasons.
+    with their reasons. What the collection holds already is not told a second time, unless `again` says so.
     """
+    rows = _rows(path)
     collection.back_up_before("a table")
     teller = Teller(collection)
     act = collection.act(f"told from {path.name}")
+    known_rows = KnownRows(collection)
+    told: list[Statement] = []
     refused: list[NotTaken] = []
-    for row in _rows(path):
+    for row in rows:
+        before = teller.mark(act)
         try:
-            said(_tell_row(teller, act, collection, row, how))
+            statement = _word_row(teller, act, collection, row, how)
+            if known_rows.knows(statement) and not again:
+                teller.back_to(act, before)
+                continue
         except WrongUse as error:
-            refused.append(NotTaken(row.line, str(error)))
+            if not (again and isinstance(error, HeldOtherwise)):
+                teller.back_to(act, before)
+                refused.append(NotTaken(row.line, str(error)))
+                continue
+        teller.read_into(act, statement)
+        told.append(statement)
     act.done()
-    return refused
+    return TableTaken(tuple(told), len(rows) - len(told) - len(refused), tuple(refused))
 
 
-def _tell_row(teller: Teller, act: Act, collection: Collection, table_row: TableRow, how: Telling) -> Statement:
+def _word_row(teller: Teller, act: Act, collection: Collection, table_row: TableRow, how: Telling) -> Statement:
+    """The statement that a row comes to, in the act; its words are not read yet."""
     if table_row.fault:
         raise WrongUse(table_row.fault)
     row = {name: cell.strip() for name, cell in table_row.cells.items()}
@@ -57,9 +81,9 @@ def _tell_row(teller: Teller, act: Act, collection: Collection, table_row: Table
         if words == "?":
             words, told_how = "", replace(told_how, sure=Sure.NOT_KNOWN)
         subject, field = asked_by(collection, row["code"])
-        return teller.add(act, subject, field, words, told_how)
+        return teller.add_words(act, subject, field, words, told_how)
     item, field = find_item(collection, row.get("item", "")), row.get("field", "")
-    return teller.add(act, item, field, teller.typed(item.kind, field, words), told_how)
+    return teller.add_words(act, item, field, teller.typed(item.kind, field, words), told_how)
 
 
 def _either(row: dict[str, str], name: str, second_name: str) -> str:
