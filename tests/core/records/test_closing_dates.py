@@ -25,7 +25,7 @@ from tests.core.records.cast import (
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person, Registry
 from boxlore.core.records.audience import Recipient, To
-from boxlore.core.records.closing_dates import Closing, years_after
+from boxlore.core.records.closing_dates import Closing
 from boxlore.core.records.item_record import PersonShown, Record
 from boxlore.core.records.living import life_of
 from boxlore.core.records.withheld import withhold
@@ -65,7 +65,7 @@ NAMES_MIA = record(told=stories(said("Mia fell in.")))
 
 BIRTHS: list[tuple[dict[str, Any], date]] = [
     ({"born": DateReading.from_edtf("1966-03-03")}, date(2066, 3, 3)),
-    ({"born": DateReading.from_edtf("1968-02-29")}, date(2068, 2, 28)),
+    ({"born": DateReading.from_edtf("1968-02-29")}, date(2068, 2, 29)),
     ({"born": DateReading.from_edtf("1922~")}, date(2027, 12, 31)),
     ({"living": "yes", "born": DateReading.from_edtf("1890-01-01")}, CLOSES),
     ({"living": "yes", "born": DateReading.from_edtf("1926-11-25")}, CLOSES),
@@ -150,8 +150,8 @@ def test_the_latest_day_holds_and_every_reason_is_said_once() -> None:
     )
 
 
-def test_years_after_stops_at_the_end_of_the_calendar() -> None:
-    assert years_after(date(9950, 1, 1), 100) == date(9999, 1, 1)
+def test_what_stays_closed_stops_at_the_end_of_the_calendar() -> None:
+    assert until(closing(person("mia", "Mia"), years=8000), NAMES_MIA) == date.max
 
 
 def test_the_example_of_the_theory() -> None:

@@ -12,6 +12,7 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from boxlore.core.dates import edtf as standard
+from boxlore.core.dates.anniversary import years_on
 from boxlore.core.dates.display import display
 from boxlore.core.dates.edtf_values import Day, Edtf
 from boxlore.core.errors import TextFault
@@ -82,10 +83,7 @@ class DateReading:
         if self.edtf is None or last is None:
             return None
         years = 10 if "%" in self.edtf.text else 5 if "~" in self.edtf.text or "?" in self.edtf.text else 0
-        if last.year + years > 9999:
-            return None
-        leap = years and (last.month, last.day) == (2, 29)
-        return last.replace(year=last.year + years, day=28 if leap else last.day)
+        return years_on(last, years)
 
     def to_json(self) -> dict[str, object]:
         """The reading as a JSON object; bounds are ISO days or null."""

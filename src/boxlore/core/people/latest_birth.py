@@ -10,6 +10,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
 
+from boxlore.core.dates.anniversary import years_on
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person, Registry
 
@@ -38,12 +39,12 @@ def latest_births(people: Registry, seen: Iterable[Pictured], weddings: Iterable
             latest,
             people,
             wedding.person,
-            _earlier(wedding.when.latest_day, YOUNGEST_MARRIED),
+            _before(wedding.when.latest_day, YOUNGEST_MARRIED),
             f"married {wedding.where}",
         )
     for person in people.values():
         for wedding_date in person.married:
-            day = _earlier(wedding_date.latest_day, YOUNGEST_MARRIED)
+            day = _before(wedding_date.latest_day, YOUNGEST_MARRIED)
             _lower(latest, people, person.id, day, f"married {wedding_date.display}")
     _through_children(latest, people)
     return latest
@@ -60,7 +61,7 @@ def _through_children(latest: Latest, people: Registry) -> None:
             for parent in child.parents:
                 if parent in people and parent not in child.ids:
                     because = f"parent of {child.name}, {why}"
-                    if _lower(latest, people, parent, _earlier(day, YOUNGEST_PARENT), because):
+                    if _lower(latest, people, parent, _before(day, YOUNGEST_PARENT), because):
                         moved[parent] = people[parent]
         if not moved:
             return
@@ -85,8 +86,5 @@ def _lower(latest: Latest, people: Registry, ident: str, day: date | None, why: 
     return True
 
 
-def _earlier(day: date | None, years: int) -> date | None:
-    if day is None or not 1 <= day.year - years <= 9999:
-        return None
-    leap = day.month == 2 and day.day == 29
-    return day.replace(year=day.year - years, day=28 if leap else day.day)
+def _before(day: date | None, years: int) -> date | None:
+    return years_on(day, -years) if day else None

@@ -12,6 +12,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date
 
+from boxlore.core.dates.anniversary import years_on
 from boxlore.core.fields.audiences import AUDIENCE_WORDS
 from boxlore.core.people.person import Person
 from boxlore.core.records.audience import Naming, Recipient
@@ -33,12 +34,6 @@ class Closure:
 
 Reason = tuple[date, str]
 """A day until which something is closed, and the sentence that says why."""
-
-
-def years_after(day: date, years: int) -> date:
-    """The same day so many years on (28 February for a leap day)."""
-    leap = day.month == 2 and day.day == 29
-    return day.replace(year=min(day.year + years, date.max.year), day=28 if leap else day.day)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -90,11 +85,11 @@ class Closing:
             why = f"names someone taken as living, birth not told, born by {day.year} at the latest ({because})"
         else:
             return self._from_transfer("names someone taken as living of whom no birth is told")
-        until = years_after(day, self.years)
+        until = years_on(day, self.years) or date.max
         return (until, why) if until > self.outside.on_day else self._from_transfer("names someone said to be living")
 
     def _from_transfer(self, why: str) -> Reason:
-        return years_after(self.outside.on_day, self.years), f"{why}, {self.years} years from this transfer"
+        return years_on(self.outside.on_day, self.years) or date.max, f"{why}, {self.years} years from this transfer"
 
     def _for_audiences(self, record: Record) -> Iterator[Reason]:
         for audience, why in self._audiences(record):

@@ -7,6 +7,7 @@ of the collection; its default of 100 is common practice, no source.
 from dataclasses import dataclass
 from datetime import date
 
+from boxlore.core.dates.anniversary import years_on
 from boxlore.core.people.person import Person
 
 
@@ -28,7 +29,7 @@ def life_of(person: Person, on_day: date, years: int = 100, latest_birth: tuple[
         return Life(False, "said to have died" if person.living == "no" and not person.died else "a death is told")
     if person.living == "yes":
         return Life(True, "said to be living")
-    limit = _years_before(on_day, years)
+    limit = years_on(on_day, -years) or date.min
     born = person.born.latest_day if person.born else None
     shown = person.born.display if person.born else ""
     if born is not None and limit >= born:
@@ -38,8 +39,3 @@ def life_of(person: Person, on_day: date, years: int = 100, latest_birth: tuple[
     if born is not None:
         return Life(True, f"born {shown}, no death told")
     return Life(True, "no birth or death told, so taken as living")
-
-
-def _years_before(day: date, years: int) -> date:
-    leap = day.month == 2 and day.day == 29
-    return day.replace(year=day.year - years, day=28 if leap else day.day)
