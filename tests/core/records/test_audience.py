@@ -10,8 +10,9 @@ from boxlore.core.fields.audiences import read_audience
 from boxlore.core.people.consent import Consent, make_consent
 from boxlore.core.people.person import Person
 from boxlore.core.people.reference import PersonRef
-from boxlore.core.records.audience import Recipient, To
+from boxlore.core.records.audience import Naming, Recipient, To
 from boxlore.core.records.audience_levels import may_see
+from boxlore.core.records.containers import Mark
 from boxlore.core.records.item_record import PersonShown, Record, ScanFile, StatementView
 from boxlore.core.records.living import life_of
 from boxlore.core.records.withheld import NOBODY, Withheld, withhold
@@ -182,6 +183,62 @@ def test_the_name_of_a_scan_closes_it_and_its_folders_are_not_handed_over(path: 
     scan = ScanFile(id="s", path=path, sha256="", bytes=1, width=1, height=1, media_type="image/jpeg")
     record = Record(id="i", number="N", scans=(scan,))
     assert visible(record, To.OUTSIDE, TODAY, withheld_mia()).closed_scans is closes
+
+
+def test_every_place_that_names_someone_withheld_says_where_in_which_words_and_whom() -> None:
+    mia, leida = person(), person("leida", name="Leida Tamm", forms=("Leida Tamm",), calls=("Leida",))
+    withheld = replace(
+        withhold([mia], {"mia": life_of(mia, TODAY)}, To.OUTSIDE), hidden_pictures=frozenset({"mia", "leida"})
+    )
+    by_mia = replace(told("Reval"), statement="1", source=Source(Said.NARRATOR, "mia"), said_by="Mia Rourke")
+    by_somebody = replace(told("Port"), statement="2", source=Source(Said.NARRATOR, "Mia of Reval"))
+    scan = ScanFile(
+        id="s", path="mia/Mia.jpg", sha256="", bytes=1, width=1, height=1, media_type="image/png", embedded="by Mia"
+    )
+    girl = PersonShown(
+        told=replace(told("the girl", "person"), value=PersonRef("mia")), name="Mia Rourke", person="mia"
+    )
+    niece = PersonShown(told=told("the niece", "person"), name="Miss M. Rourke", person="mia")
+    aunt = PersonShown(told=told("Aunt Leida", "person"), name=leida.name, person="leida")
+    record = Record(
+        id="i",
+        number="N",
+        told={"story": (by_mia, by_somebody, told("Mia swam.")), "person": (told("nobody", "person"),)},
+        people=(girl, niece, aunt),
+        found_in="Mia's tin",
+        mark=Mark((("box", "Mia"),)),
+        scans=(scan,),
+    )
+    whom = frozenset({"mia"})
+    assert list(Recipient(to=To.OUTSIDE, on_day=TODAY, withheld=withheld).namings(record)) == [
+        Naming("who says it", "Mia Rourke", whom),
+        Naming("who says it", "Mia of Reval", whom),
+        Naming("story", "Mia swam.", whom),
+        Naming("person", "the girl", whom),
+        Naming("person", "Miss M. Rourke", whom),
+        Naming("in the picture", "Aunt Leida", frozenset({"leida"})),
+        Naming("found in", "Mia's tin", whom),
+        Naming("mark", record.mark.long if record.mark else "", whom),
+        Naming("inside the file", "mia/Mia.jpg", whom),
+        Naming("name of the file", "mia/Mia.jpg", whom),
+    ]
+
+
+def test_a_name_that_the_recipient_may_use_stands_for_one_that_is_kept() -> None:
+    called = {"mia": "Mrs Muir"}
+    by_mia = replace(told("Reval"), source=Source(Said.NARRATOR, "mia"), said_by="Mia Rourke")
+    shown = PersonShown(told=told("the girl", "person"), name="Mia Rourke", person="mia")
+    whole = Record(id="i", number="N", told={"story": (by_mia,)}, people=(shown,))
+    seen = Recipient(to=To.FAMILY, on_day=TODAY, names=called).seen(whole)
+    assert [seen.all("story")[0].said_by, seen.people[0].name] == ["Mrs Muir", "Mrs Muir"]
+
+
+@pytest.mark.parametrize("audience", ["family", "keeper", "archive:2060-01-01"])
+def test_someone_who_is_kept_from_a_recipient_is_withheld_though_not_living(audience: str) -> None:
+    dead = person(dead=True, audience=audience)
+    withheld = withhold([dead], {"mia": life_of(dead, TODAY)}, To.OUTSIDE, TODAY)
+    assert withheld.people == {"mia"}
+    assert withheld.whole_names == {"Mia Rourke", "M. Rourke"}
 
 
 def consent(*matters: str, given: bool = True) -> Consent:
