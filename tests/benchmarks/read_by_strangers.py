@@ -5,7 +5,8 @@
 Every file of the folder is given a caption as a family copy. Counted is
 
 - whether the copy is proved by `carrier.verify`, and whether exiv2 and the XMP toolkit read the caption from it;
-- whether every property that the toolkit reads from the source, but for ours, is read from the copy with its value;
+- whether every property that the toolkit reads from the source, but for ours, is read from the copy with its value,
+  and so every Exif tag that exiv2 reads;
 - whether exiv2, Pillow or a search of all bytes still finds a place of capture in the copy.
 
 Each file is read in a process of its own, as a library may die of it. Ends with 1 where a stranger disagrees. Test
@@ -59,6 +60,26 @@ def by_exiv2(data: bytes) -> tuple[str, list[str]]:
     except Exception as error:  # noqa: BLE001  # the binding raises its own kinds
         return f"error {type(error).__name__}: {str(error)[:60]}", []
     return (TITLE if any(TITLE in title for title in titles) else "no title"), places
+
+
+CHANGED = re.compile(
+    r"GPS|0x8825|Image\.(ImageDescription|Artist|Copyright|XMLPacket|IPTCNAA|ImageResources|ExifTag)|DateTime|SubSec|OffsetTime|JPEGInterchange"
+)
+"""Exif tags that a copy has anew, without, or at another place; and those where exiv2 shows what is elsewhere."""
+
+
+def exif_by_exiv2(data: bytes) -> dict[str, str]:
+    """The Exif tags that exiv2 reads, of a tag that comes twice the first."""
+    tags: dict[str, str] = {}
+    try:
+        image = exiv2.ImageFactory.open(data)
+        image.readMetadata()
+        for datum in image.exifData():
+            if not CHANGED.search(datum.key()) and 0 < datum.size() < 200:  # a longer one may lie over what changes
+                tags.setdefault(datum.key(), datum.toString())
+    except Exception:  # noqa: BLE001  # the corpus is of damaged pictures
+        return tags
+    return tags
 
 
 def by_toolkit(packet: bytes) -> tuple[str, dict[str, str]]:
@@ -153,6 +174,17 @@ def judged(path: Path) -> Counter[str]:
     lost = [f"{key}={value[:30]}" for key, value in old.items() if not ours(key) and properties.get(key) != value]
     if old:
         counted["had XMP that the toolkit reads"] += 1
+    exif_before, exif_after = exif_by_exiv2(source_bytes), exif_by_exiv2(data)
+    if any("was left out" in sentence for sentence in made.reports):
+        counted["Exif beyond repair left out, and said"] += 1
+    elif changed := [key for key, value in exif_before.items() if exif_after.get(key) != value]:
+        counted["WRONG Exif lost or changed"] += 1
+        print(
+            path.name,
+            "Exif:",
+            len(changed),
+            [(key, exif_before[key][:20], exif_after.get(key, "none")[:20]) for key in changed[:3]],
+        )
     if lost:
         counted["WRONG a foreign property lost or changed"] += 1
         print(path.name, "lost:", lost[:3])

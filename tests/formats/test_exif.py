@@ -164,3 +164,121 @@ def test_values_that_claim_more_than_there_is_cost_nothing() -> None:
 def test_what_is_no_exif_is_refused() -> None:
     with pytest.raises(ByteFault, match="no TIFF header"):
         exif.captioned(b"nothing of the kind", Embedding())
+
+
+def unsorted(data: bytes, order: str) -> bytes:
+    """The block with the entries of its main and Exif directories turned round (DC-008, 4.6.2 wants them sorted)."""
+    written, tiff = bytearray(data), exif.block(data)
+    main = tiff.directory(tiff.first)
+    for directory in (main, tiff.directory(tiff.numbers(main.get(0x8769))[0])):  # type: ignore[arg-type]  # it has one
+        table = b"".join(entry.raw for entry in reversed(directory.entries))
+        written[directory.at + 2 : directory.at + 2 + len(table)] = table
+    return bytes(written)
+
+
+@pytest.mark.parametrize("order", ORDERS)
+def test_an_unsorted_block_is_sorted_with_everything_kept(order: str) -> None:
+    """Pillow and exiv2 read unsorted directories; so the place is there, and is to go."""
+    before = unsorted(block(order=order), order)
+    with pytest.raises(ByteFault, match="unsorted"):
+        exif.block(before).directory(8)
+    assert exif.facts(exif.block(before)).has_gps and read(before).get_ifd(0x8825)
+    after = exif.captioned(before, Embedding(exif=((0x010E, "Nets drying at Haapsalu"),)))
+    assert after == exif.captioned(block(order=order), Embedding(exif=((0x010E, "Nets drying at Haapsalu"),)))
+    assert exif.faults(exif.block(after)) == []
+    assert read(after).get_ifd(0x8769)[0x927C] == b"a maker's own note" and not read(after).get_ifd(0x8825)
+
+
+def entry(tag: int, kind: int, count: int, value: int) -> bytes:
+    return b"".join(number.to_bytes(size, "little") for number, size in ((tag, 2), (kind, 2), (count, 4), (value, 4)))
+
+
+def little(*entries: bytes, link: bytes = bytes(4), behind: bytes = b"", count: int = -1) -> bytes:
+    """A block in Intel order with one directory of these entries, and what stands behind it."""
+    number = len(entries) if count < 0 else count
+    return b"II*\x00\x08\x00\x00\x00" + number.to_bytes(2, "little") + b"".join(entries) + link + behind
+
+
+TURN, NOTE = entry(0x0112, 3, 1, 6), b"maker"
+DAMAGED = {
+    "a tag twice": (little(TURN, entry(0x0112, 3, 1, 3)), [TURN]),
+    "a value outside": (little(TURN, entry(0x011A, 5, 1, 4000)), [TURN]),
+    "a link to nowhere": (little(TURN, link=b"\xff\xff\x00\x00"), [TURN]),
+    "a link to no directory": (little(TURN, link=b"\x1a\x00\x00\x00", behind=b"\x02\x00" + b"\xff" * 30), [TURN]),
+    "a link back": (little(TURN, link=b"\x08\x00\x00\x00"), [TURN]),
+    "more entries than there are": (little(TURN, count=9, link=bytes(4)), [TURN]),
+    "a maker's note cut off": (
+        little(TURN, entry(0x927C, 7, 900, 38), behind=NOTE),
+        [TURN, entry(0x927C, 7, 5, 38)],
+    ),
+    "a text cut off": (little(TURN, entry(0x9286, 2, 900, 38), behind=NOTE), [TURN]),
+    "a value in the link's place": (little(TURN, entry(0x011A, 5, 1, 34), link=b"", behind=bytes(8)),
+                                    [TURN, entry(0x011A, 5, 1, 34)]),
+}  # fmt: skip
+"""What is damaged -> (the block, the entries of its main directory set right)."""
+
+
+@pytest.mark.parametrize("why", DAMAGED)
+def test_a_damaged_block_is_set_right(why: str) -> None:
+    before, wanted = DAMAGED[why]
+    after = exif.captioned(before, Embedding())
+    assert [entry.raw for entry in exif.block(after).directory(8).entries] == wanted
+    assert exif.faults(exif.block(after)) == []
+    assert read(after)[0x0112] == 6 and after.endswith(before[38:])
+    assert exif.captioned(after, Embedding()) == after
+
+
+def test_a_block_cut_off_behind_its_last_entry_is_left_as_it_is() -> None:
+    """There is nothing to lose, and readers do without the link."""
+    before = little(TURN, link=b"")
+    assert exif.captioned(before, Embedding()) == before
+
+
+def test_a_directory_with_values_in_its_midst_is_refused_where_it_must_change() -> None:
+    tangled = entry(0x011A, 5, 1, 14)
+    assert exif.captioned(little(TURN, tangled), Embedding()) == little(TURN, tangled)
+    with pytest.raises(ByteFault, match="in the midst"):
+        exif.captioned(little(tangled, TURN), Embedding())
+    left, said = exif.captioned_or_left_out(little(tangled, TURN), Embedding())
+    assert left == b"" and "was left out" in said[0]
+
+
+def test_a_directory_on_another_is_none() -> None:
+    """A link into the middle of the main directory, where bytes look like entries."""
+    inside = entry(0x0131, 2, 1, 0) * 3
+    before = little(TURN, inside[:12], inside[12:24], inside[24:], link=b"\x14\x00\x00\x00")
+    after = exif.captioned(before, Embedding())
+    assert read(after)[0x0112] == 6 and exif.faults(exif.block(after)) == []
+
+
+FAULTS = [
+    (little(entry(0x011A, 5, 1, 4000)), "The Exif has a value that lies outside of it."),
+    (block(), "The Exif says where the file was made."),
+    (little(TURN, TURN), "The Exif is damaged: The entries of this directory are unsorted or doubled."),
+    (little(TURN, count=5000), "The Exif is damaged: This directory claims 5000 entries."),
+]
+
+
+@pytest.mark.parametrize(("data", "said"), FAULTS)
+def test_faults_are_said(data: bytes, said: str) -> None:
+    assert said in exif.faults(exif.block(data))
+
+
+def test_a_place_is_found_in_whatever_directory_it_stands() -> None:
+    """Twice in the main directory, in Exif's own, and in the directory of the thumbnail."""
+    place = b"\x01\x00" + entry(1, 2, 2, ord("S")) + bytes(4)  # DC-008, 4.6.6: GPSLatitudeRef
+    link = (8 + 2 + 36 + 4).to_bytes(4, "little")
+    at = 8 + 2 + 36 + 4 + 2 + 12 + 4 + 2 + 12 + 4
+    inner = b"\x01\x00" + entry(0x8825, 4, 1, at + 36) + bytes(4)
+    thumbnail = b"\x01\x00" + entry(0x8825, 4, 1, at + 54) + bytes(4)
+    pointers = (entry(0x8769, 4, 1, at - 18), entry(0x8825, 4, 1, at), entry(0x8825, 4, 1, at + 18))
+    before = little(*pointers, link=link, behind=thumbnail + inner + place * 4)
+    assert before.count(b"S\x00\x00\x00") == 4
+    after = exif.captioned(before, Embedding())
+    assert len(after) == len(before) and b"S\x00\x00\x00" not in after
+    assert not exif.facts(exif.block(after)).has_gps and exif.faults(exif.block(after)) == []
+
+
+def test_a_pointer_of_many_offsets_costs_nothing() -> None:
+    data = little(TURN, entry(0x014A, 4, 5000, 38), behind=b"\x08\x00\x00\x00" * 5000)
+    assert exif.captioned(data, Embedding()) == data

@@ -192,13 +192,35 @@ def test_the_digest_fits_the_block_and_undeclared_latin_is_transcoded(jpeg_with:
     assert (2, 90, "Võru".encode()) in iim.split(data[0x0404])
 
 
-def test_damaged_exif_refuses_a_family_copy_and_goes_from_one_for_outside(
-    jpeg_with: With, words: Embedding, caption: Caption
-) -> None:
+def test_exif_that_no_reader_reads_is_left_out_and_said(jpeg_with: With, words: Embedding, caption: Caption) -> None:
     data = jpeg_with((APP1, b"Exif\x00\x00damaged"))
-    with pytest.raises(ByteFault, match="no TIFF header"):
-        carrier.rewrite(io.BytesIO(data), words)
-    assert b"damaged" not in caption(data, replace(words, drop_text=True))
+    said = "The Exif in the file cannot be read (This is no TIFF header) and was left out."
+    assert said in carrier.rewrite(io.BytesIO(data), words).reports
+    for embedding in (words, replace(words, drop_text=True)):
+        assert b"damaged" not in caption(data, embedding)
+
+
+@pytest.mark.parametrize("parts", [1, 2, 3])
+def test_exif_over_several_segments_is_one_block(
+    parts: int, jpeg_with: With, words: Embedding, caption: Caption
+) -> None:
+    """Pillow reads such a block as one; the place is in the first part, its values in the last."""
+    made = Image.Exif()
+    made.get_ifd(0x8769)[0x927C] = bytes(range(256)) * 40
+    made.get_ifd(0x8825)[1], made.get_ifd(0x8825)[2] = "S", (45.0, 52.0, 28.0)
+    made[0x010E] = "from the scanner, and long enough"
+    block = made.tobytes().removeprefix(b"Exif\x00\x00")
+    size = len(block) // parts + 1
+    segments = [(APP1, b"Exif\x00\x00" + block[at : at + size]) for at in range(0, len(block), size)]
+    source = jpeg_with(*segments)
+    assert carrier.read(io.BytesIO(source)).has_gps
+    after = caption(source)
+    assert not carrier.read(io.BytesIO(after)).has_gps
+    with Image.open(io.BytesIO(after)) as image:
+        read = image.getexif()
+        assert read.get_ifd(0x8769)[0x927C] == bytes(range(256)) * 40
+        assert not read.get_ifd(0x8825)
+        assert read[0x010E].startswith("Nets drying at Haapsalu")
 
 
 def several(files: dict[str, bytes], caption: Caption) -> bytes:

@@ -113,7 +113,9 @@ def test_exiv2_reads_nothing_of_it(why: str, jpeg_with: Callable[..., bytes]) ->
     assert not by_exiv2(packet(REFUSED[why][0]), jpeg_with)
 
 
+VALUES = f"<own:a {RES}><rdf:value {RES}><own:b>1</own:b><rdf:value {RES}><own:c/></rdf:value></rdf:value></own:a>"
 NO_PACKETS = {
+    "a value in a value": (packet(described(VALUES)), "holds another rdf:value"),
     "not XML": (b"<x:xmpmeta", "not well-formed"),
     "no RDF": (b"<x:xmpmeta xmlns:x='adobe:ns:meta/'/>", "holds no rdf:RDF"),
     "an old name without its namespace": (packet("<rdf:Description about='uuid:1'/>"), "no namespace"),

@@ -111,18 +111,32 @@ def verify(source: BinaryIO, copy: BinaryIO, embedding: Embedding) -> list[str]:
 
 
 def unreadable(copy: BinaryIO, embedding: Embedding | None = None) -> list[str]:
-    """Sentences about what strict readers would refuse in a copy of ours, or miss of the embedding: XMP, IIM."""
+    """Sentences about what strict readers would refuse in a copy of ours, or miss of the embedding: XMP, IIM, Exif."""
     embedding = embedding or Embedding()
     packet, further = packets(copy)
     problems = [sentence for body in (packet, *further) for sentence in xmp_strict.faults(body)]
     file_format = _format_of(copy)
     if file_format is FileFormat.JPEG:
-        block = jpeg.resource_block(jpeg.split(copy)[0])
-        problems += resources.faults(block, embedding)
+        segments, _ = jpeg.split(copy)
+        problems += resources.faults(jpeg.resource_block(segments), embedding)
+        problems += _exif_faults(jpeg.exif_blocks(segments))
     elif file_format is FileFormat.TIFF:
-        block = tiff.texts_of(copy)[1]
+        _, block, _, structure = tiff.texts_of(copy)
+        problems += exif.faults(structure)
         problems += iim.faults(block, embedding.iim) if block or embedding.iim else []
+    elif file_format is FileFormat.PNG:
+        problems += _exif_faults(png.data_of(copy, chunk) for chunk in png.split(copy) if chunk.type == b"eXIf")
+    else:
+        problems += _exif_faults(webp.exif_of(copy))
     return problems
+
+
+def _exif_faults(blocks: Iterable[bytes]) -> list[str]:
+    try:
+        structures = [exif.block(data.removeprefix(b"Exif\x00\x00")) for data in blocks]
+    except ByteFault as fault:
+        return [f"The Exif is damaged: {fault.why}."]
+    return [sentence for structure in structures for sentence in exif.faults(structure)]
 
 
 def _tiff_differences(source: BinaryIO, copy: BinaryIO, embedding: Embedding) -> list[str]:
@@ -201,7 +215,7 @@ def read(file: BinaryIO) -> ExistingMetadata:
         image_resources, _ = resources.split(jpeg.resource_block(segments))
         block, digest_problems = resources.iim_of(image_resources)
         problems += digest_problems
-        facts = _exif(segment.payload[6:] for segment in segments if segment.starts(jpeg.APP1, jpeg.EXIF_MARK))
+        facts = _exif(jpeg.exif_blocks(segments))
     elif file_format is FileFormat.TIFF:
         _, block, digest_problems, structure = tiff.texts_of(file)
         problems += digest_problems
@@ -222,9 +236,12 @@ def read(file: BinaryIO) -> ExistingMetadata:
 
 
 def _exif(blocks: Iterable[bytes]) -> exif.Facts:
-    """The facts of the first Exif block; empty facts if there is no block."""
+    """The facts of the first Exif block that can be read; empty facts if there is none."""
     for data in blocks:
-        return exif.facts(exif.block(data.removeprefix(b"Exif\x00\x00")))
+        try:
+            return exif.facts(exif.block(data.removeprefix(b"Exif\x00\x00")))
+        except ByteFault:
+            continue  # no reader reads it either
     return exif.Facts({}, 1, False)
 
 

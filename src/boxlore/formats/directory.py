@@ -106,6 +106,21 @@ class Tiff:
             raise ByteFault(at, "The entries of this directory are unsorted or doubled", f"{CLAUSE}, page 15")
         return Directory(at, tuple(entries), self.number(table[-self.offset_size :]))
 
+    def loosely(self, at: int) -> Directory:
+        """As `directory`, but passing over damage as most readers do: entries in any order and twice, a table that the
+        file does not hold whole, a missing `next`, which counts as 0. Raises ByteFault where there is no table.
+        """
+        count = self.number(self._take(at, self.count_size))
+        if count > MOST_ENTRIES:
+            raise ByteFault(at, f"This directory claims {count} entries", CLAUSE)
+        start, room = at + self.count_size, (self.size - at - self.count_size) // self.entry_size
+        held = min(count, room)
+        table = self._take(start, held * self.entry_size)
+        link_at = start + count * self.entry_size
+        whole = link_at + self.offset_size <= self.size
+        link = self.number(self._take(link_at, self.offset_size)) if whole else 0
+        return Directory(at, tuple(self._entry(table, start, index) for index in range(held)), link)
+
     def _entry(self, table: bytes, start: int, index: int) -> Entry:
         raw = table[index * self.entry_size : (index + 1) * self.entry_size]
         tag, kind = self.number(raw[:2]), self.number(raw[2:4])

@@ -1,10 +1,12 @@
 """Exif (CIPA DC-008): what is read from it, and the few values that a copy changes.
 
 The date and place in a scan's Exif are those of the scanning, not of the picture. So in a copy
-- the GPS directory is emptied and unlinked, because it gives somebody's home;
+- every GPS directory is emptied and unlinked, because it gives somebody's home;
 - DateTimeOriginal becomes DateTimeDigitized. Where the file has both, DateTimeOriginal takes the day of the picture
   if that is full and sure, else it is removed;
-- a text tag is rewritten only where the file has it.
+- a text tag is rewritten only where the file has it;
+- a damaged directory is set right, as strict readers read nothing of it: its entries are sorted by tag, each tag comes
+  once (the first is kept), and an entry whose value the block does not hold goes (DC-008, 4.6.2).
 
 Values are patched where they stand, so that no offset moves and the maker's notes stay readable.
 """
@@ -14,13 +16,19 @@ from typing import NamedTuple
 
 from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
-from boxlore.formats.directory import Directory, Entry, Tiff, open_tiff
+from boxlore.formats.directory import MOST_DIRECTORIES, SIZES, Directory, Entry, Tiff, open_tiff
 
-EXIF_IFD, GPS_IFD = 0x8769, 0x8825
+EXIF_IFD, GPS_IFD, INTEROPERABILITY_IFD, SUB_IFDS = 0x8769, 0x8825, 0xA005, 0x014A
+MARK = b"Exif\x00\x00"
+HEADERS = (b"II*\x00", b"MM\x00*")
+"""The first bytes of a block: the header of a TIFF structure in either byte order (DC-008, 4.5.2)."""
 ORIENTATION = 0x0112
 ORIGINAL, DIGITIZED = 0x9003, 0x9004
-ASCII = 2
+ASCII, UNDEFINED = 2, 7
 TEXT_TAGS = {0x010E: "ImageDescription", 0x013B: "Artist", 0x8298: "Copyright"}
+
+MOST_POINTERS = 4096
+"""The most bytes of offsets in one entry; a picture has a handful of further directories."""
 
 _MOVED = ((0x9003, 0x9004), (0x9011, 0x9012), (0x9291, 0x9292))
 """(Original, Digitized) of the tags DateTime, OffsetTime and SubSecTime (DC-008, 4.6.5)."""
@@ -45,40 +53,99 @@ class Facts(NamedTuple):
 def facts(tiff: Tiff) -> Facts:
     """Read the facts of an Exif block. Raises ByteFault for a damaged one."""
     texts: dict[str, str] = {}
-    main = tiff.directory(tiff.first)
+    main = tiff.loosely(tiff.first)
     for tag, name in TEXT_TAGS.items():
         if (entry := main.get(tag)) is not None and entry.type == ASCII:
             texts[name] = _text(tiff, entry)
-    exif_directory = _inner(tiff, main, EXIF_IFD)
+    exif_directory = _inner(tiff, main)
     for tag, name in ((ORIGINAL, "DateTimeOriginal"), (DIGITIZED, "DateTimeDigitized")):
         if exif_directory is not None and (entry := exif_directory.get(tag)) is not None:
             texts[name] = _text(tiff, entry)
     orientation_entry = main.get(ORIENTATION)
     orientation = tiff.numbers(orientation_entry)[0] if orientation_entry is not None and orientation_entry.count else 1
-    return Facts(texts, orientation, main.get(GPS_IFD) is not None)
+    return Facts(texts, orientation, any(inner.get(GPS_IFD) is not None for inner in _directories(tiff)))
 
 
 def _text(tiff: Tiff, entry: Entry) -> str:
     return tiff.value(entry).split(b"\x00")[0].decode("utf-8", "replace").strip()
 
 
-def _inner(tiff: Tiff, main: Directory, tag: int) -> Directory | None:
-    """The directory that an entry of the main directory points to, or None."""
-    pointer = main.get(tag)
-    if pointer is None or not pointer.count:
-        return None
-    offset = tiff.numbers(pointer)[0]
-    return tiff.directory(offset) if 0 < offset < tiff.size else None
+def _inner(tiff: Tiff, main: Directory) -> Directory | None:
+    """Exif's own directory, to which the main directory points, or None."""
+    pointer = main.get(EXIF_IFD)
+    offsets = _offsets(tiff, pointer) if pointer is not None else ()
+    return next((inner for inner in _directories(tiff, chain=False) if inner.at in offsets[:1]), None)
 
 
-def patches(tiff: Tiff, embedding: Embedding, *, unlink_gps: bool = True) -> list[Patch]:
-    """The patches that take out the place and set the dates; those that would change nothing are left out.
+def _offsets(tiff: Tiff, pointer: Entry) -> tuple[int, ...]:
+    """The offsets inside the block that an entry points to."""
+    if not _lies_inside(tiff, pointer) or pointer.length > MOST_POINTERS:
+        return ()
+    return tuple(at for at in tiff.numbers(pointer) if 0 < at < tiff.size)
 
-    With `unlink_gps` the entry that points to the GPS directory goes too, not only what that directory holds.
+
+def _directories(tiff: Tiff, *, chain: bool = True) -> list[Directory]:
+    """The main directory, and every directory that it leads to, each once: by `chain` those that follow it, Exif's,
+    those of interoperability and SubIFDs. One that is damaged beyond reading is passed over.
     """
-    main = tiff.directory(tiff.first)
-    changes = [*_without_gps(tiff, main, unlink=unlink_gps), *_dates(tiff, main, embedding.original_day)]
-    return [(offset, new) for offset, new in changes if tiff.read(offset, len(new)) != new]
+    reached, ahead = dict[int, Directory](), [tiff.first]
+    while ahead and len(reached) < MOST_DIRECTORIES:
+        at = ahead.pop(0)
+        if at in reached:
+            continue
+        try:
+            directory = tiff.loosely(at)
+        except ByteFault:
+            if at == tiff.first:
+                raise
+            continue
+        if at != tiff.first and not _plausible(tiff, directory):
+            continue
+        if any(_overlap(tiff, directory, other) for other in reached.values()):
+            continue
+        reached[at] = directory
+        ahead += [directory.next] if chain and directory.next else []
+        for entry in directory.entries:
+            if entry.tag in (EXIF_IFD, INTEROPERABILITY_IFD, SUB_IFDS):
+                ahead += _offsets(tiff, entry)
+    return list(reached.values())
+
+
+def _overlap(tiff: Tiff, directory: Directory, other: Directory) -> bool:
+    """Whether the tables of two directories share bytes; then one of them is none."""
+    first, second = sorted((directory, other), key=lambda table: table.at)
+    return first.at + tiff.count_size + len(first.entries) * tiff.entry_size > second.at
+
+
+def _plausible(tiff: Tiff, directory: Directory) -> bool:
+    """Whether this is a directory and no other bytes: at least half of its entries can be."""
+    sound = [entry for entry in directory.entries if entry.type in SIZES and _lies_inside(tiff, entry)]
+    return bool(sound) and 2 * len(sound) >= len(directory.entries)
+
+
+def patches(tiff: Tiff, embedding: Embedding, *, unlink_gps: bool = True, chain: bool = True) -> list[Patch]:
+    """The patches that take out the place, set the dates and set damaged directories right; those that would change
+    nothing are left out. A patch may reach a few bytes past the end of a block that is cut off.
+
+    With `unlink_gps` the entries that point to a GPS directory go too, not only what that directory holds; with
+    `chain` the directories that follow the first are looked at too.
+    """
+    directories = _directories(tiff, chain=chain)
+    exif_directory = _inner(tiff, directories[0])
+    changes: list[Patch] = []
+    for index, directory in enumerate(directories):
+        gone, renamed = {GPS_IFD} if unlink_gps or index else set[int](), dict[int, int]()
+        for entry in directory.entries:
+            if entry.tag == GPS_IFD:
+                changes += emptied(tiff, entry)
+        if exif_directory is not None and directory.at == exif_directory.at:
+            dates_gone, renamed, values = _dates(tiff, directory, embedding.original_day)
+            gone |= dates_gone
+            changes += values
+        changes.append(_rewritten(tiff, directory, gone, renamed))
+        if chain and directory.next in (earlier.at for earlier in directories[: index + 1]):
+            changes += _unlinked(tiff, directory, directories)
+    return [(at, new) for at, new in changes if at + len(new) > tiff.size or tiff.read(at, len(new)) != new]
 
 
 def captioned(data: bytes, embedding: Embedding, most: int = 1 << 30) -> bytes:
@@ -87,10 +154,10 @@ def captioned(data: bytes, embedding: Embedding, most: int = 1 << 30) -> bytes:
     A text longer than the old one is appended to the block, so that no offset moves. If the block would grow past
     `most` bytes, the text is cut to the room of the old one instead; the XMP packet holds it whole.
     """
-    written = bytearray(apply(data, patches(block(data), embedding)))
+    written = bytearray(data)
     for tag, words in embedding.exif:
         tiff = block(bytes(written))
-        entry = tiff.directory(tiff.first).get(tag)
+        entry = tiff.loosely(tiff.first).get(tag)
         if entry is None or entry.type != ASCII or not entry.length:
             continue
         encoded = words.encode("utf-8", "ignore") + b"\x00"
@@ -101,7 +168,21 @@ def captioned(data: bytes, embedding: Embedding, most: int = 1 << 30) -> bytes:
         elif behind + len(encoded) <= most:
             written += b"\x00" * (behind - len(written)) + encoded
             written[entry.at + 4 : entry.at + 12] = tiff.pack(len(encoded), 4) + tiff.pack(behind, 4)
-    return bytes(written)
+    return apply(bytes(written), patches(block(bytes(written)), embedding))
+
+
+def captioned_or_left_out(data: bytes, embedding: Embedding, most: int = 1 << 30) -> tuple[bytes, list[str]]:
+    """As `captioned`, and with `drop_text` how the picture looks alone; nothing, with a sentence, for a block that
+    cannot be read. The mark `Exif` that some writers put before the block stays before it.
+    """
+    body = data.removeprefix(MARK)
+    if embedding.drop_text:
+        looks = only_looks(body)
+        return (data[: len(data) - len(body)] + looks if looks else b""), []
+    try:
+        return data[: len(data) - len(body)] + captioned(body, embedding, most), []
+    except ByteFault as fault:
+        return b"", [f"The Exif in the file cannot be read ({fault.why}) and was left out."]
 
 
 def fitted(words: str, length: int) -> bytes:
@@ -110,35 +191,28 @@ def fitted(words: str, length: int) -> bytes:
     return value.ljust(length, b"\x00")
 
 
-def _without_gps(tiff: Tiff, main: Directory, *, unlink: bool) -> Iterator[Patch]:
-    pointer = main.get(GPS_IFD)
-    if pointer is None:
-        return
-    yield from emptied(tiff, pointer)
-    if unlink:
-        yield from _rewritten(tiff, main, {GPS_IFD}, {})
-
-
 def emptied(tiff: Tiff, pointer: Entry) -> Iterator[Patch]:
     """Patches that overwrite with zero bytes the directory that `pointer` points to, and every value of it."""
-    offset = tiff.numbers(pointer)[0] if pointer.count else 0
+    offsets = _offsets(tiff, pointer)
     try:
-        inner = tiff.directory(offset)
+        inner = tiff.loosely(offsets[0]) if offsets else None
     except ByteFault:
         return  # it points nowhere, so there is nothing to empty
+    if inner is None or not _plausible(tiff, inner):
+        return
+    offset = inner.at
     for entry in inner.entries:
         if entry.length > tiff.offset_size and _lies_inside(tiff, entry):
             yield entry.value_at, bytes(entry.length)
     yield offset, bytes(tiff.count_size + len(inner.entries) * tiff.entry_size)
 
 
-def _dates(tiff: Tiff, main: Directory, day: str) -> Iterator[Patch]:
-    """Patches for the dates as the module's docstring says. `day` is yyyy-mm-dd, or empty where it is not sure."""
-    exif_directory = _inner(tiff, main, EXIF_IFD)
-    if exif_directory is None:
-        return
-    gone: set[int] = set()
-    renamed: dict[int, int] = {}
+def _dates(tiff: Tiff, exif_directory: Directory, day: str) -> tuple[set[int], dict[int, int], list[Patch]]:
+    """What the dates come to, as the module's docstring says: tags that go, tags that are renamed, new values.
+
+    `day` is yyyy-mm-dd, or empty where it is not sure.
+    """
+    gone, renamed, values = set[int](), dict[int, int](), list[Patch]()
     for original, digitized in _MOVED:
         entry = exif_directory.get(original)
         if entry is None:
@@ -146,12 +220,12 @@ def _dates(tiff: Tiff, main: Directory, day: str) -> Iterator[Patch]:
         if exif_directory.get(digitized) is None:
             renamed[original] = digitized
         elif original == ORIGINAL and day and entry.length == 20 and _lies_inside(tiff, entry):
-            yield entry.value_at, f"{day.replace('-', ':')}   :  :  \x00".encode()
+            values.append((entry.value_at, f"{day.replace('-', ':')}   :  :  \x00".encode()))
         else:
             gone.add(original)
             if entry.length > tiff.offset_size and _lies_inside(tiff, entry):
-                yield entry.value_at, bytes(entry.length)
-    yield from _rewritten(tiff, exif_directory, gone, renamed)
+                values.append((entry.value_at, bytes(entry.length)))
+    return gone, renamed, values
 
 
 def _lies_inside(tiff: Tiff, entry: Entry) -> bool:
@@ -159,16 +233,66 @@ def _lies_inside(tiff: Tiff, entry: Entry) -> bool:
     return entry.value_at + entry.length <= tiff.size
 
 
-def _rewritten(tiff: Tiff, directory: Directory, gone: set[int], renamed: dict[int, int]) -> Iterator[Patch]:
-    """A patch for the whole directory: without the tags `gone`, with tags renamed, and sorted again by tag."""
-    if not gone and not renamed:
-        return
-    kept = [entry for entry in directory.entries if entry.tag not in gone]
-    raws = [(renamed.get(entry.tag, entry.tag), entry.raw[2:]) for entry in kept]
-    table = b"".join(tiff.pack(tag, 2) + behind_tag for tag, behind_tag in sorted(raws))
-    link = tiff.pack(directory.next, tiff.offset_size)
-    spare = bytes((len(directory.entries) - len(kept)) * tiff.entry_size)
-    yield directory.at, tiff.pack(len(kept), tiff.count_size) + table + link + spare
+def _rewritten(tiff: Tiff, directory: Directory, gone: set[int], renamed: dict[int, int]) -> Patch:
+    """A patch for the whole directory: without the tags `gone`, with tags renamed, sorted by tag, each tag once.
+
+    The bytes behind the last entry are left: where a writer forgot the link, a value stands there already. Raises
+    ByteFault where the directory must change and values stand in its midst.
+    """
+    raw_by_tag: dict[int, bytes] = {}
+    for entry in directory.entries:
+        if entry.tag not in gone and (raw := _held(tiff, entry)):
+            tag = renamed.get(entry.tag, entry.tag)
+            raw_by_tag.setdefault(tag, tiff.pack(tag, 2) + raw[2:])
+    table = tiff.pack(len(raw_by_tag), tiff.count_size) + b"".join(raw for _, raw in sorted(raw_by_tag.items()))
+    fewer = len(directory.entries) - len(raw_by_tag)
+    ours = sum(entry.tag in gone for entry in directory.entries)
+    link = tiff.pack(directory.next, tiff.offset_size) if fewer else b""
+    written = table + (link.ljust(fewer * tiff.entry_size, b"\x00") if fewer == ours else link)
+    end = directory.at + tiff.count_size + len(directory.entries) * tiff.entry_size
+    if tiff.read(directory.at, len(written)) != written and any(
+        entry.length > tiff.offset_size and directory.at < entry.value_at + entry.length and entry.value_at < end
+        for entry in directory.entries
+        if _lies_inside(tiff, entry)
+    ):
+        raise ByteFault(directory.at, "Values stand in the midst of this directory", "DC-008, 4.6.2")
+    return directory.at, written
+
+
+def _unlinked(tiff: Tiff, directory: Directory, directories: Iterable[Directory]) -> Iterator[Patch]:
+    """A patch that ends the chain behind a directory whose link goes back, unless a value stands in its place."""
+    at = directory.at + tiff.count_size + len(directory.entries) * tiff.entry_size
+    end = at + tiff.offset_size
+    values = [(entry.value_at, entry.value_at + entry.length) for inner in directories for entry in inner.entries]
+    if all(start >= end or stop <= at for start, stop in values):
+        yield at, bytes(tiff.offset_size)
+
+
+def _held(tiff: Tiff, entry: Entry) -> bytes:
+    """The entry as the block holds it: a maker's note without the end that is missing; empty if it has no value."""
+    if _lies_inside(tiff, entry):
+        return entry.raw
+    left = tiff.size - entry.value_at
+    if entry.type != UNDEFINED or left <= tiff.offset_size:
+        return b""
+    return entry.raw[:4] + tiff.pack(left, tiff.offset_size) + entry.raw[4 + tiff.offset_size :]
+
+
+def faults(tiff: Tiff) -> list[str]:
+    """Sentences about what a strict reader would refuse in the Exif of a copy, or a place of capture left in it."""
+    problems: list[str] = []
+    try:
+        directories = _directories(tiff)
+        for directory in directories:
+            tiff.directory(directory.at)
+    except ByteFault as fault:
+        return [f"The Exif is damaged: {fault.why}."]
+    for directory in directories:
+        if directory.get(GPS_IFD) is not None:
+            problems.append("The Exif says where the file was made.")
+        if not all(_lies_inside(tiff, entry) for entry in directory.entries if entry.type in SIZES):
+            problems.append("The Exif has a value that lies outside of it.")
+    return problems
 
 
 def apply(data: bytes, changes: Iterable[Patch]) -> bytes:
@@ -187,7 +311,7 @@ def only_looks(data: bytes) -> bytes:
     """A new Exif block with orientation and resolution alone; empty if the block has neither or is damaged."""
     try:
         tiff = block(data)
-        main = tiff.directory(tiff.first)
+        main = tiff.loosely(tiff.first)
         looks = [(entry, tiff.value(entry)) for entry in main.entries if entry.tag in _LOOKS and 0 < entry.length <= 8]
     except ByteFault:
         return b""

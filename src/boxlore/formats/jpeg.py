@@ -8,7 +8,7 @@ the image resources behind it. Every other segment stays as it is and in its ord
 
 import hashlib
 import re
-from collections.abc import Collection, Iterable
+from collections.abc import Collection, Iterable, Iterator
 from dataclasses import dataclass
 from typing import BinaryIO
 
@@ -19,7 +19,7 @@ from boxlore.formats.binary import Piece, patched, read_at, size_of
 
 XMP_MARK = b"http://ns.adobe.com/xap/1.0/\x00"
 EXTENDED_MARK = b"http://ns.adobe.com/xmp/extension/\x00"
-EXIF_MARK = b"Exif\x00\x00"
+EXIF_MARK = exif.MARK
 PHOTOSHOP_MARK = b"Photoshop 3.0\x00"
 XMP_MOST = 65502
 EXTENDED_MOST = 65458
@@ -165,31 +165,68 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
     app13 = [
         new_segment(APP13, PHOTOSHOP_MARK + block[at : at + RESOURCES_MOST]) for at in _steps(block, RESOURCES_MOST)
     ]
-    carried = _carried_over(segments, embedding, [guid for guid, _ in packets.extended])
+    carried, left_out = _carried_over(segments, embedding, [guid for guid, _ in packets.extended])
     leading = _leading(carried)
     header = _with_picture_index(segments, [*carried[:leading], *app1, *app13, *carried[leading:]])
     picture = _from_first_scan(file, segments, tail, drop=embedding.drop_text)
     problems = packets.problems if not embedding.drop_text else ()
-    return [b"\xff\xd8" + b"".join(segment.raw for segment in header), *picture], [*problems, *reports, *cuts]
+    return [b"\xff\xd8" + b"".join(segment.raw for segment in header), *picture], [
+        *problems,
+        *reports,
+        *cuts,
+        *left_out,
+    ]
 
 
 def _steps(data: bytes, size: int) -> range:
     return range(0, len(data), size)
 
 
-def _carried_over(segments: list[Segment], embedding: Embedding, guids: Collection[bytes]) -> list[Segment]:
-    """The segments that the copy takes from the source; with `drop_text` only those that the picture needs."""
-    carried: list[Segment] = []
-    for segment in segments:
+def _carried_over(
+    segments: list[Segment], embedding: Embedding, guids: Collection[bytes]
+) -> tuple[list[Segment], list[str]]:
+    """The segments that the copy takes from the source, with `drop_text` only those that the picture needs; and
+    sentences about what was left out.
+    """
+    carried, reports = list[Segment](), list[str]()
+    for run in _runs(segments):
+        segment = run[0]
         if _is_ours(segment, guids):
             continue
         if segment.starts(APP1, EXIF_MARK):
-            carried += _exif_segment(segment, embedding)
+            exif_segments, problems = _exif_segments(run, embedding)
+            carried += exif_segments
+            reports += problems
         elif not embedding.drop_text or not (
             segment.marker == COM or (APP0 < segment.marker <= 0xEF and not _needed(segment))
         ):
             carried.append(segment)
-    return carried
+    return carried, reports
+
+
+def _runs(segments: Iterable[Segment]) -> Iterator[list[Segment]]:
+    """The segments one by one, but an Exif segment together with those that go on with its block.
+
+    Some writers spread a block over several segments, each with its mark (common practice, no source).
+    """
+    run: list[Segment] = []
+    for segment in segments:
+        goes_on = segment.starts(APP1, EXIF_MARK) and segment.payload[len(EXIF_MARK) :][:4] not in exif.HEADERS
+        if run and not (goes_on and run[0].starts(APP1, EXIF_MARK)):
+            yield run
+            run = []
+        run.append(segment)
+    if run:
+        yield run
+
+
+def exif_blocks(segments: Iterable[Segment]) -> list[bytes]:
+    """The Exif blocks, each joined where it is spread over several segments."""
+    return [_block_of(run) for run in _runs(segments) if run[0].starts(APP1, EXIF_MARK)]
+
+
+def _block_of(run: list[Segment]) -> bytes:
+    return b"".join(segment.payload[len(EXIF_MARK) :] for segment in run)
 
 
 def _needed(segment: Segment) -> bool:
@@ -197,14 +234,16 @@ def _needed(segment: Segment) -> bool:
     return segment.starts(APP2, b"ICC_PROFILE\x00") or segment.starts(0xEE, b"Adobe")
 
 
-def _exif_segment(segment: Segment, embedding: Embedding) -> list[Segment]:
-    """The Exif segment of the copy, or none; the very same object if nothing in it changes."""
-    data = segment.payload[len(EXIF_MARK) :]
-    if embedding.drop_text:
-        rewritten = exif.only_looks(data)
-        return [new_segment(APP1, EXIF_MARK + rewritten)] if rewritten else []
-    rewritten = exif.captioned(data, embedding, EXIF_MOST)
-    return [segment if rewritten == data else new_segment(APP1, EXIF_MARK + rewritten)]
+def _exif_segments(run: list[Segment], embedding: Embedding) -> tuple[list[Segment], list[str]]:
+    """The Exif segments of the copy, and a sentence if they are left out; the very same objects if nothing changes."""
+    data = _block_of(run)
+    rewritten, reports = exif.captioned_or_left_out(data, embedding, EXIF_MOST if len(run) == 1 else len(data))
+    if rewritten == data or not rewritten:
+        return (run if rewritten else []), reports
+    lengths = [len(segment.payload) - len(EXIF_MARK) for segment in run[:-1]]
+    starts = [min(sum(lengths[:at]), len(rewritten)) for at in range(len(run))]
+    parts = [rewritten[at:end] for at, end in zip(starts, [*starts[1:], len(rewritten)], strict=True)]
+    return [new_segment(APP1, EXIF_MARK + part) for part in parts if part], reports
 
 
 def _leading(segments: list[Segment]) -> int:

@@ -133,7 +133,9 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
         if is_packet(file, chunk):
             continue
         if chunk.type == b"eXIf":
-            pieces += _exif_chunk(file, chunk, embedding)
+            exif_chunk, problems = _exif_chunk(file, chunk, embedding)
+            pieces += exif_chunk
+            reports += problems
         elif embedding.drop_text and chunk.type in (*TEXTUAL, b""):
             continue
         elif _tells_a_place(file, chunk):
@@ -145,14 +147,13 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
     return _joined(pieces), reports
 
 
-def _exif_chunk(file: BinaryIO, chunk: PngChunk, embedding: Embedding) -> list[Piece]:
-    """The Exif chunk of the copy: a new one, the run of the old one if nothing changes, or none."""
+def _exif_chunk(file: BinaryIO, chunk: PngChunk, embedding: Embedding) -> tuple[list[Piece], list[str]]:
+    """The Exif chunk of the copy (a new one, the run of the old one if nothing changes, or none), and sentences."""
     data = data_of(file, chunk)
-    if embedding.drop_text:
-        looks = exif.only_looks(data)
-        return [make(b"eXIf", looks)] if looks else []
-    block = exif.captioned(data, embedding)
-    return [make(b"eXIf", block) if block != data else (chunk.at, chunk.whole)]
+    rewritten, reports = exif.captioned_or_left_out(data, embedding)
+    if not rewritten:
+        return [], reports
+    return [make(b"eXIf", rewritten) if rewritten != data else (chunk.at, chunk.whole)], reports
 
 
 def _joined(pieces: list[Piece]) -> list[Piece]:

@@ -159,7 +159,8 @@ def _patches(tiff: Tiff, chain: list[Directory], embedding: Embedding) -> list[t
     new_bytes_at: dict[int, bytes] = {}
     for directory in chain:
         page = Tiff(tiff.read, tiff.size, tiff.order, tiff.big, directory.at)
-        new_bytes_at |= dict(exif.patches(page, embedding, unlink_gps=directory is not chain[0]))
+        changes = exif.patches(page, embedding, unlink_gps=directory is not chain[0], chain=False)
+        new_bytes_at |= {at: new for at, new in changes if at + len(new) <= tiff.size}
         if embedding.drop_text:
             for entry in directory.entries:
                 pointer = entry.tag in (exif.EXIF_IFD, exif.GPS_IFD)

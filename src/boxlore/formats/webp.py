@@ -114,7 +114,8 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
     has_exif = False
     for chunk in chunks:
         if chunk.type == EXIF:
-            data = _exif(read_at(file, chunk.at + 8, chunk.length, CLAUSE), embedding)
+            data, problems = exif.captioned_or_left_out(read_at(file, chunk.at + 8, chunk.length, CLAUSE), embedding)
+            reports += problems
             has_exif = has_exif or bool(data)
             pieces += [_make(EXIF, data)] if data else []
         elif chunk.type not in (b"VP8X", PACKET):
@@ -128,13 +129,6 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
     size = size_of(file)
     behind = [] if embedding.drop_text else patched(end, size - end, opaque.patches(file, end, size))
     return [b"RIFF" + total.to_bytes(4, "little") + b"WEBP", *pieces, *behind], reports
-
-
-def _exif(data: bytes, embedding: Embedding) -> bytes:
-    """The data of the copy's Exif chunk, with the mark that some writers put before it; empty for no chunk."""
-    body = data.removeprefix(b"Exif\x00\x00")
-    rewritten = exif.only_looks(body) if embedding.drop_text else exif.captioned(body, embedding)
-    return data[: len(data) - len(body)] + rewritten if rewritten else b""
 
 
 def picture_runs(file: BinaryIO) -> list[tuple[int, int]]:

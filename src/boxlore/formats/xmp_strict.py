@@ -95,6 +95,8 @@ def _property(element: etree._Element) -> Iterator[str]:
         yield f"The property {name.localname} in the XMP packet has no namespace."
     elif name.namespace == RDF and name.localname not in ("li", "value", "type"):
         yield f"{shown(element.tag)} cannot be a property of an XMP packet."
+    elif element.tag == VALUE and element.find(f".//{VALUE}") is not None:
+        yield "A value in the XMP packet holds another rdf:value."
     children = list(element.iterchildren(etree.Element))
     kind = element.get(TYPE)
     if kind not in (None, "Resource"):
