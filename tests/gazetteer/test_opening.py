@@ -187,3 +187,25 @@ def open_gazetteer_once() -> Gazetteer:
     if not _ONE:
         _ONE.append(open_gazetteer())
     return _ONE[0]
+
+
+FAMILY = [  # GeoNames ids of places told already, words, where the first choice lies with them and without
+    ({2208238}, "Milton", "NZ", "CA"),  # Port Chalmers
+    ({2655984}, "Newcastle", "GB", "ZA"),  # Belfast
+    ({2147714}, "Newcastle", "AU", "ZA"),  # Sydney
+    ({6167865}, "London", "CA", "GB"),  # Toronto
+]
+
+
+@pytest.mark.parametrize(("used", "words", "country", "without"), FAMILY, ids=lambda value: str(value))
+def test_the_familys_country_comes_first(
+    used: set[int], words: str, country: str, without: str, gazetteer: Gazetteer
+) -> None:
+    """Our rule: it comes first and asks, for only a place that was told already becomes a match by it."""
+    at_home, elsewhere = gazetteer.read(words, used=frozenset(used)), gazetteer.read(words)
+    assert (at_home.choices[0].country_code, elsewhere.choices[0].country_code) == (country, without)
+    assert at_home.kind != "match"
+
+
+def test_words_met_again_cost_nothing(gazetteer: Gazetteer) -> None:
+    assert gazetteer.read("Hokitika, Westland") is gazetteer.read("Hokitika, Westland")

@@ -50,8 +50,10 @@ def cache_folder() -> Path:
 
 
 def index_path(folder: Path, data: Path = DATA, extra: Path | None = None) -> Path:
-    """The path of the index for this version of the data and this state (size, time) of the keeper's own file."""
-    version = (data / "version.txt").read_text(encoding="utf-8") + FORMAT
+    """The path of the index for this version of the data and of our tables of names, and this state (size, time) of
+    the keeper's own file.
+    """
+    version = (data / "version.txt").read_text(encoding="utf-8") + FORMAT + repr(ALSO) + repr(RENAMED)
     if extra is not None:
         status = extra.stat()
         version += f"{extra.resolve()} {status.st_size} {status.st_mtime_ns}"

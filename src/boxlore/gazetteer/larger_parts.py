@@ -1,16 +1,21 @@
 """The larger parts of a told place, such as `Estonia` in `Reval, Estonia`, and what each may mean.
 
-A part is looked for as a former country, a country, a region, an abbreviation, a county and an area, in this order.
-The year tells apart a former country and one of today that share a name.
+One word may mean several: `Kent` is a county of England and one of Delaware, `S.A.` South Africa and South Australia.
+The meanings come in this order: a former country, a country, a region, an abbreviation, an area of today. The year
+tells apart a former country and one of today that share a name; the other parts told decide between the rest.
 """
 
 import sqlite3
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-from boxlore.core.places.abbreviations_table import AREAS, BRITISH_COUNTIES, COUNTIES, COUNTRIES
+from boxlore.core.places.abbreviations_table import AREAS, COUNTRIES
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.former_countries_table import FORMER, Former
-from boxlore.core.places.historic_regions_table import REGIONS
+from boxlore.core.places.historic_regions_table import REGIONS, Region
+from boxlore.core.places.regions_europe_table import REGIONS_EUROPE
+from boxlore.core.places.regions_isles_table import REGIONS_ISLES
+from boxlore.core.places.regions_overseas_table import REGIONS_OVERSEAS
 from boxlore.core.places.words import fold_place
 
 NUMBERED = {
@@ -23,12 +28,16 @@ NUMBERED = {
 
 
 ELSEWHERE = -0.7
-"""The score of a place that lies in another country than the told one."""
+"""The score of a place that lies in another country than the told one, or outside a told region."""
+
+
+LONGEST_SHORT = 4
+"""A country told in more letters than this, blanks counted, means nothing else (`S.A.` may be South Australia)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LargerPart:
-    """One larger part, with what it means.
+    """One meaning of a larger part.
 
     `words` is how it was told, `countries` the ISO 3166-1 codes of today's countries that it lies in, `areas` codes of
     GeoNames (`US.MI`, `US.MI.089`), `box` south, west, north, east in degrees, `former` the former country it names.
@@ -42,8 +51,8 @@ class LargerPart:
     former: Former | None = None
     country: str = ""
     """ISO 3166-1 code if the part is a country of today."""
-    area_unknown: bool = False
-    """A county that is none of today's areas, so that only its country can be checked."""
+    doubtful: bool = False
+    """Whether it is an abbreviation that might as well mean another part that fits (`Adelaide, S.A.`)."""
 
     def score(self, country: str, area1: str, area2: str, point: tuple[float, float]) -> float:
         """+0.6 for a place inside this part, -0.4 for one in the same country only, -0.7 for one elsewhere.
@@ -56,15 +65,25 @@ class LargerPart:
                 return 0.6
             return -0.4 if country in {code[:2] for code in self.areas} else ELSEWHERE
         if self.box:
-            south, west, north, east = self.box
-            inside = south <= point[0] <= north and west <= point[1] <= east
-            return 0.6 if inside and country in self.countries else ELSEWHERE
+            return 0.6 if self.holds(point) and country in self.countries else ELSEWHERE
         return 0.6 if country in self.countries else ELSEWHERE
+
+    def holds(self, point: tuple[float, float]) -> bool:
+        """Whether a point lies in its box."""
+        south, west, north, east = self.box
+        return south <= point[0] <= north and west <= point[1] <= east
 
 
 _COUNTRY_OF = {fold_place(name): code for code, name in COUNTRY_NAMES.items()} | {
     fold_place(name): code for name, code in COUNTRIES.items()
 }
+
+
+def _also_joined(form: str) -> set[str]:
+    """A form and, if all its words have one or two letters, the same without blanks: `o f s`, `ofs` for O.F.S."""
+    short = all(len(word) <= 2 for word in form.split())
+    return {form, form.replace(" ", "")} if short else {form}
+
 
 _AREA_OF: dict[str, list[str]] = {}
 for _iso, _forms in AREAS.items():
@@ -72,23 +91,37 @@ for _iso, _forms in AREAS.items():
         for _spelled in {_form, _form.replace(" ", "")}:
             _AREA_OF.setdefault(_spelled, []).append(_iso)
 
+_FORMER_OF: dict[str, list[Former]] = {}
+for _former_row in FORMER:
+    for _folded in {fold_place(alias) for alias in _former_row.aliases}:
+        _FORMER_OF.setdefault(_folded, []).append(_former_row)
 
-def context_of(db: sqlite3.Connection, words: str, year: int | None) -> LargerPart | None:
-    """What a part means as a larger part of a place; None if it means nothing of that kind.
+_REGIONS_OF: dict[str, list[Region]] = {}
+for _region_row in (*REGIONS, *REGIONS_ISLES, *REGIONS_OVERSEAS, *REGIONS_EUROPE):
+    for _folded in {spelled for alias in _region_row.aliases for spelled in _also_joined(fold_place(alias))}:
+        _REGIONS_OF.setdefault(_folded, []).append(_region_row)
 
-    `year` is the year of the picture.
+
+def meanings_of(db: sqlite3.Connection, words: str, year: int | None) -> list[LargerPart]:
+    """What a part may mean as a larger part of a place, the likeliest first; empty if it means nothing of that kind.
+
+    `year` is the year of the picture. A country of today with an area of its name (Georgia) is one meaning.
     """
     folded = fold_place(words)
-    for find in (_former, _country, _region, _abbreviation):
-        meaning = find(words, folded, year)
-        if meaning is not None:
-            return _also_area(db, meaning, folded) if meaning.country else meaning
-    return _county(db, words, folded) or _area(db, words, folded)
+    if not folded:
+        return []
+    former, country = _former(words, folded, year), _country(words, folded)
+    meanings = [former] if former else [_also_area(db, country, folded)] if country else []
+    if meanings and len(folded) > LONGEST_SHORT:
+        return meanings
+    meanings += _regions(words, folded)
+    abbreviation = _abbreviation(words, folded)
+    return [*meanings, *([abbreviation] if abbreviation else []), *_areas(db, words, folded)]
 
 
 def _former(words: str, folded: str, year: int | None) -> LargerPart | None:
     """A former country. If a country of today has the same name, it is meant only in a year of its own time."""
-    of_that_name = [row for row in FORMER if folded in {fold_place(alias) for alias in row.aliases}]
+    of_that_name = _FORMER_OF.get(folded, [])
     in_its_time = [row for row in of_that_name if year is not None and row.first <= year <= row.last]
     if in_its_time:
         chosen = min(in_its_time, key=lambda row: (row.last - row.first, len(row.now)))
@@ -100,13 +133,16 @@ def _former(words: str, folded: str, year: int | None) -> LargerPart | None:
     return LargerPart(words=words, name=chosen.name, countries=now, former=chosen)
 
 
-def _country(words: str, folded: str, year: int | None) -> LargerPart | None:
-    code = _COUNTRY_OF.get(folded) or _COUNTRY_OF.get(folded.replace(" ", ""))
+def _country(words: str, folded: str) -> LargerPart | None:
+    code = _COUNTRY_OF.get(folded) or _COUNTRY_OF.get(folded.replace(" ", "")) or _SHORT_COUNTRY.get(folded)
     if code is None and words.isupper() and words in COUNTRY_NAMES and folded not in _AREA_OF:
         code = words
     if code is None:
         return None
     return LargerPart(words=words, name=COUNTRY_NAMES[code], countries=frozenset({code}), country=code)
+
+
+_SHORT_COUNTRY = {joined: code for name, code in COUNTRIES.items() for joined in _also_joined(name)}
 
 
 def _also_area(db: sqlite3.Connection, country: LargerPart, folded: str) -> LargerPart:
@@ -118,14 +154,32 @@ def _also_area(db: sqlite3.Connection, country: LargerPart, folded: str) -> Larg
     return replace(country, areas=frozenset(areas), countries=country.countries | {code[:2] for code in areas})
 
 
-def _region(words: str, folded: str, year: int | None) -> LargerPart | None:
-    for row in REGIONS:
-        if folded in {fold_place(alias) for alias in row.aliases}:
-            return LargerPart(words=words, name=row.name, countries=frozenset(row.now), box=row.box)
-    return None
+_COUNTY_WORDS = ("county ", "co ", "province of ", "district of ", "parish of ", "isle of ", "island of ")
+_COUNTY_ENDS = (
+    " county", " co", " parish", " district", " province", " region", " oblast", " maakond", " vald", " shire",
+    " government", " governorate", " gubernia", " guberniya", " gub", " krai", " kray", " island", " islands",
+    " territory", " terr", " ter", " voivodeship", " land", " state",
+)  # fmt: skip
+"""Words that say of what kind an area is, and that one may leave out."""
 
 
-def _abbreviation(words: str, folded: str, year: int | None) -> LargerPart | None:
+def _plain_forms(folded: str) -> list[str]:
+    """The folded words, and the same without a word for the kind of the area."""
+    forms = [folded]
+    forms += [folded.removeprefix(start) for start in _COUNTY_WORDS if folded.startswith(start)]
+    forms += [folded.removesuffix(end) for end in _COUNTY_ENDS if folded.endswith(end)]
+    return list(dict.fromkeys(form for form in forms if form))
+
+
+def _regions(words: str, folded: str) -> list[LargerPart]:
+    """The regions of our tables of this name, with or without a word such as `county`."""
+    rows = _REGIONS_OF.get(folded, [])
+    for form in _plain_forms(folded):
+        rows = rows or _REGIONS_OF.get(form, [])
+    return [LargerPart(words=words, name=row.name, countries=frozenset(row.now), box=row.box) for row in rows]
+
+
+def _abbreviation(words: str, folded: str) -> LargerPart | None:
     iso_codes = _AREA_OF.get(folded) or _AREA_OF.get(folded.replace(" ", ""))
     if not iso_codes:
         return None
@@ -133,40 +187,20 @@ def _abbreviation(words: str, folded: str, year: int | None) -> LargerPart | Non
     return LargerPart(words=words, name=words, areas=areas)
 
 
-_COUNTY_OF = {fold_place(name): (name, "GB") for name in BRITISH_COUNTIES} | COUNTIES
-
-
-def _county(db: sqlite3.Connection, words: str, folded: str) -> LargerPart | None:
-    """A county by its name or abbreviation, with today's area of that name if there is one."""
-    folded_name = folded.removeprefix("co ").removeprefix("county ")
-    if folded_name not in _COUNTY_OF:
-        return None
-    name, country = _COUNTY_OF[folded_name]
-    area = _area(db, name, fold_place(name))
-    areas = frozenset(code for code in (area.areas if area else ()) if code[:2] == country)
-    return LargerPart(words=words, name=name, countries=frozenset({country}), areas=areas, area_unknown=not areas)
-
-
-_COUNTY_WORDS = ("county ", "co ")
-_COUNTY_ENDS = (" county", " co", " parish", " district", " province", " region", " oblast", " maakond", " vald")
-
-
-def _area(db: sqlite3.Connection, words: str, folded: str) -> LargerPart | None:
-    """A first- or second-level area by its name, with or without a word such as `county`."""
-    spelled = {folded}
-    for start in _COUNTY_WORDS:
-        spelled.add(folded.removeprefix(start))
-    for end in _COUNTY_ENDS:
-        spelled.add(folded.removesuffix(end))
-    forms = {
-        form
-        for spelling in spelled
-        if spelling
-        for form in (spelling, f"{spelling} county", f"county {spelling}", f"{spelling} region")
-    }
+def _areas(db: sqlite3.Connection, words: str, folded: str) -> list[LargerPart]:
+    """Areas of today by their name, with or without a word such as `county`: the first-level ones are one meaning,
+    the second-level ones another.
+    """
+    forms = {form for spelling in _plain_forms(folded) for form in _area_forms(spelling)}
     marks = ", ".join("?" * len(forms))
     rows = db.execute(f"SELECT code FROM area_name WHERE folded IN ({marks})", tuple(forms)).fetchall()
-    if not rows:
-        return None
-    codes = frozenset(code for (code,) in rows)
-    return LargerPart(words=words, name=words, areas=codes, countries=frozenset(code[:2] for code in codes))
+    levels = (frozenset(code for (code,) in rows if code.count(".") == level) for level in (1, 2))
+    return [
+        LargerPart(words=words, name=words, areas=codes, countries=frozenset(code[:2] for code in codes))
+        for codes in levels
+        if codes
+    ]
+
+
+def _area_forms(spelling: str) -> Iterable[str]:
+    return (spelling, f"{spelling} county", f"county {spelling}", f"{spelling} region", f"{spelling} oblast")

@@ -6,9 +6,11 @@ The score of a place is the sum of
     0.06 × log10 of its population
     for each larger part told with it, 0.6 if the place lies in that, less if not (`LargerPart.score`)
     0.3 if the place bore the told name in the year of the picture
-    USED_BONUS if this collection uses the place already
-The weights are ours, chosen by the cases in `tests/gazetteer`. A guess that contradicts any larger part is dropped,
-and so is a place of the right name in another country than the told one.
+    USED_BONUS if this collection uses the place already; else NEAR_BONUS if it lies about a degree from one that it
+        uses, and COUNTRY_BONUS if it lies in the same country
+The weights are ours, chosen by the cases in `tests/gazetteer`. No bonus for the family's whereabouts alone makes a
+match, but for a place used already. A guess that contradicts any larger part is dropped, and so is a place of the
+right name outside a told country or region.
 """
 
 import math
@@ -27,8 +29,8 @@ from boxlore.core.places.states_by_year_table import GOVERNED, GOVERNED_PARTS
 from boxlore.core.places.words import fold_place
 from boxlore.gazetteer.larger_parts import ELSEWHERE, LargerPart
 
-USED_BONUS = 0.6
-"""Added to the score of a place that this collection uses already."""
+USED_BONUS, NEAR_BONUS, COUNTRY_BONUS = 0.6, 0.4, 0.3
+"""Added to the score of a place that this collection uses already, or that lies near one, or in its country."""
 GENERIC = frozenset(
     "lake farm sea home house church school beach garden hospital station harbour harbor river hill the shop street "
     "work town village city park hotel studio kitchen yard front back inside outside unknown mountain island".split()
@@ -60,25 +62,67 @@ class Ranked:
     """The told name, if the place was renamed and bore this name in the year of the picture; else empty."""
 
 
-def candidates(
-    db: sqlite3.Connection,
-    names: Sequence[str],
-    contexts: Sequence[LargerPart],
-    year: int | None,
-    used: frozenset[int],
-) -> list[Ranked]:
-    """Places of any of these names, best first; places of similar names only where there is none of the exact names.
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Family:
+    """Where the family's story has been told to play: what a doubtful name is weighed by.
 
-    `contexts` are the larger parts told, `year` that of the picture, `used` the ids of places used already.
+    `used` are GeoNames ids of places told already, `countries` their countries (ISO 3166-1), `cells` the squares of
+    one degree that they lie in, with the squares around those.
+    """
+
+    used: frozenset[int] = frozenset()
+    countries: frozenset[str] = frozenset()
+    cells: frozenset[tuple[int, int]] = frozenset()
+
+    def bonus(self, ident: int, country: str, point: tuple[float, float]) -> float:
+        """What is added to the score of a place."""
+        if ident in self.used:
+            return USED_BONUS
+        if country not in self.countries:
+            return 0.0
+        return NEAR_BONUS if _cell(point) in self.cells else COUNTRY_BONUS
+
+
+NO_FAMILY = Family()
+
+
+def family_of(db: sqlite3.Connection, used: frozenset[int]) -> Family:
+    """The family that has told these places."""
+    query = "SELECT country, lat, lon FROM place WHERE id = ?"
+    rows = [row for ident in sorted(used) for row in db.execute(query, (ident,))]
+    around = [(step_north, step_east) for step_north in (-1, 0, 1) for step_east in (-1, 0, 1)]
+    cells = {(north + up, east + right) for row in rows for north, east in [_cell(row[1:])] for up, right in around}
+    return Family(used=used, countries=frozenset(row[0] for row in rows), cells=frozenset(cells))
+
+
+def _cell(point: tuple[float, float]) -> tuple[int, int]:
+    return math.floor(point[0]), math.floor(point[1])
+
+
+def named(
+    db: sqlite3.Connection, names: Sequence[str], contexts: Sequence[LargerPart], year: int | None, family: Family
+) -> list[Ranked]:
+    """Places of any of exactly these names, best first, without those that lie outside a told country or region.
+
+    `contexts` are the larger parts told, `year` is that of the picture.
     """
     folded = [fold_place(name) for name in names]
-    rows = _exact(db, folded)
-    slips = dict.fromkeys(rows, 0)
-    if not rows:
-        rows, slips = _guessed(db, folded)
-    ranked = [_rank(row, slips[ident], folded, contexts, year, used) for ident, row in rows.items()]
-    plausible = [candidate for candidate in ranked if candidate.fits or not (candidate.slips or candidate.elsewhere)]
-    return sorted(plausible, key=lambda candidate: (-candidate.score, candidate.id))
+    ranked = [_rank(row, 0, folded, contexts, year, family) for row in _exact(db, folded).values()]
+    return _best_first(candidate for candidate in ranked if candidate.fits or not candidate.elsewhere)
+
+
+def guessed(
+    db: sqlite3.Connection, names: Sequence[str], contexts: Sequence[LargerPart], year: int | None, family: Family
+) -> list[Ranked]:
+    """Places of names similar to these that lie in every larger part told, best first."""
+    folded = [fold_place(name) for name in names]
+    rows, slips = _guessed(db, folded)
+    ranked = [_rank(row, slips[ident], folded, contexts, year, family) for ident, row in rows.items()]
+    return _best_first(candidate for candidate in ranked if candidate.fits)
+
+
+def _best_first(ranked: Iterable[Ranked]) -> list[Ranked]:
+    return sorted(ranked, key=lambda candidate: (-candidate.score, candidate.id))
 
 
 def exact(
@@ -86,10 +130,8 @@ def exact(
 ) -> list[Ranked]:
     """Places of exactly this name that lie in every larger part, best first."""
     folded = [fold_place(name)]
-    ranked = [_rank(row, 0, folded, contexts, year, frozenset()) for row in _exact(db, folded).values()]
-    return sorted(
-        (candidate for candidate in ranked if candidate.fits), key=lambda candidate: (-candidate.score, candidate.id)
-    )
+    ranked = [_rank(row, 0, folded, contexts, year, NO_FAMILY) for row in _exact(db, folded).values()]
+    return _best_first(candidate for candidate in ranked if candidate.fits)
 
 
 def kilometres(from_place: Ranked, to_place: Ranked) -> float:
@@ -132,7 +174,7 @@ def _guessed(db: sqlite3.Connection, folded: Iterable[str]) -> tuple[dict[int, _
 
 
 def _rank(
-    row: _Row, slips: int, folded: Sequence[str], contexts: Sequence[LargerPart], year: int | None, used: frozenset[int]
+    row: _Row, slips: int, folded: Sequence[str], contexts: Sequence[LargerPart], year: int | None, family: Family
 ) -> Ranked:
     ident, name, country, area1, area2, lat, lon, population, main = row
     context_scores = [context.score(country, area1, area2, (lat, lon)) for context in contexts]
@@ -141,8 +183,7 @@ def _rank(
     in_use = _in_use(renamed, folded, year) if renamed is not None and year is not None else ""
     if in_use:
         score += 0.3
-    if ident in used:
-        score += USED_BONUS
+    score += family.bonus(ident, country, (lat, lon))
     fits = all(context_score > 0 for context_score in context_scores)
     elsewhere = any(context_score <= ELSEWHERE for context_score in context_scores)
     return Ranked(score, ident, name, country, area1, area2, lat, lon, population, slips, fits, elsewhere, in_use)

@@ -2,7 +2,7 @@
 
 import pytest
 
-from boxlore.core.places.words import Parts, fold_place, take_apart
+from boxlore.core.places.words import Parts, fold_place, is_district, take_apart, without_district
 
 TOLD = [
     ("Port Chalmers, Otago", Parts(("Port Chalmers", "Otago"))),
@@ -37,3 +37,19 @@ FOLDED = [("Saint-Étienne", "st etienne"), ("St. Petersburg", "st petersburg"),
 @pytest.mark.parametrize(("name", "folded"), FOLDED)
 def test_a_name_as_the_index_knows_it(name: str, folded: str) -> None:
     assert fold_place(name) == folded
+
+
+DISTRICTS = [
+    ("Kreis Heilsberg", "Heilsberg"),
+    ("Kr. Wolmar", "Wolmar"),
+    ("powiat Konin", "Konin"),
+    ("Uman uyezd", "Uman"),
+    ("Ambla kihelkond", "Ambla"),
+]
+
+
+@pytest.mark.parametrize(("words", "town"), DISTRICTS)
+def test_a_district_is_called_after_its_town(words: str, town: str) -> None:
+    """Words for a district in German, Polish, Russian and Estonian (common practice, no source)."""
+    assert (without_district(words), is_district(words)) == (town, True)
+    assert (without_district(town), is_district(town)) == (town, False)

@@ -79,45 +79,6 @@ AREAS: dict[str, tuple[str, ...]] = {
 }
 """ISO 3166-2 code → written forms."""
 
-COUNTIES: dict[str, tuple[str, str]] = {
-    "lancs": ("Lancashire", "GB"),
-    "yorks": ("Yorkshire", "GB"),
-    "glos": ("Gloucestershire", "GB"),
-    "herts": ("Hertfordshire", "GB"),
-    "hants": ("Hampshire", "GB"),
-    "notts": ("Nottinghamshire", "GB"),
-    "northants": ("Northamptonshire", "GB"),
-    "staffs": ("Staffordshire", "GB"),
-    "salop": ("Shropshire", "GB"),
-    "wilts": ("Wiltshire", "GB"),
-    "worcs": ("Worcestershire", "GB"),
-    "warks": ("Warwickshire", "GB"),
-    "lincs": ("Lincolnshire", "GB"),
-    "leics": ("Leicestershire", "GB"),
-    "cambs": ("Cambridgeshire", "GB"),
-    "beds": ("Bedfordshire", "GB"),
-    "berks": ("Berkshire", "GB"),
-    "bucks": ("Buckinghamshire", "GB"),
-    "oxon": ("Oxfordshire", "GB"),
-    "derbys": ("Derbyshire", "GB"),
-}
-"""Written form → (name, country) of British counties and Australian states."""
-
-BRITISH_COUNTIES = """
-    Bedfordshire Berkshire Buckinghamshire Cambridgeshire Cheshire Cornwall Cumberland Derbyshire
-    Devon Devonshire Dorset Durham Essex Gloucestershire Hampshire Herefordshire
-    Hertfordshire Huntingdonshire Kent Lancashire Leicestershire Lincolnshire Middlesex Norfolk
-    Northamptonshire Northumberland Nottinghamshire Oxfordshire Rutland Shropshire Somerset Staffordshire
-    Suffolk Surrey Sussex Warwickshire Westmorland Wiltshire Worcestershire Yorkshire
-    Aberdeenshire Angus Argyllshire Ayrshire Banffshire Berwickshire Caithness Clackmannanshire
-    Dumfriesshire Dunbartonshire Fife Inverness-shire Kincardineshire Kirkcudbrightshire Lanarkshire Midlothian
-    Morayshire Nairnshire Peeblesshire Perthshire Renfrewshire Roxburghshire Selkirkshire Stirlingshire
-    Sutherland Wigtownshire Anglesey Brecknockshire Caernarfonshire Cardiganshire Carmarthenshire Denbighshire
-    Flintshire Glamorgan Merionethshire Monmouthshire Montgomeryshire Pembrokeshire Radnorshire Antrim
-    Armagh Fermanagh Londonderry Tyrone
-""".split()
-"""Counties of England, Scotland, Wales and Northern Ireland as they were before 1974, in their full names (from memory)."""
-
 COUNTRIES: dict[str, str] = {
     "eesti": "EE",
     "eesti vabariik": "EE",
@@ -193,5 +154,8 @@ COUNTRIES: dict[str, str] = {
     "aust": "AT",
     "hung": "HU",
     "pol": "PL",
+    "s a": "ZA",
+    "u of s a": "ZA",
+    "union of south africa": "ZA",
 }
 """Everyday name → ISO 3166-1 code."""

@@ -7,13 +7,17 @@ from typing import NamedTuple
 
 
 class Region(NamedTuple):
-    """One region: `box` is south, west, north, east; `parts` are ISO 3166-2 codes that lie in it."""
+    """One region: `box` is south, west, north, east; `parts` are ISO 3166-2 codes that lie in it.
+
+    `now` are the ISO 3166-1 codes of the countries that it lies in today, the first the one of most of it.
+    """
 
     name: str
     aliases: tuple[str, ...]
     now: tuple[str, ...]
     box: tuple[float, float, float, float]
-    parts: tuple[str, ...]
+    parts: tuple[str, ...] = ()
+    source: str = "from memory"
 
 
 REGIONS: tuple[Region, ...] = (

@@ -81,3 +81,21 @@ def fold_place(name: str) -> str:
     plain = _SAINTS.sub("st ", plain)
     plain = _MOUNTS.sub("mt ", plain)
     return _FORTS.sub("ft ", plain)
+
+
+_DISTRICT = re.compile(
+    r"^(?:(?:land)?kreis|kr\.?|amt|powiat|pow\.?|bezirk|bez\.)\s+(?P<after>\S.*)$"
+    r"|^(?P<before>.*\S)\s+(?:uyezd|uezd|ujezd|kreis|powiat|rayon|raion|rajon|volost|vald|kihelkond|parish)$",
+    re.IGNORECASE,
+)
+
+
+def without_district(words: str) -> str:
+    """`Kreis Heilsberg` -> `Heilsberg`: the town that a district is called after; other words as they are."""
+    district = _DISTRICT.match(words)
+    return district["after"] or district["before"] if district else words
+
+
+def is_district(words: str) -> bool:
+    """Whether the words name a district after its town."""
+    return without_district(words) != words

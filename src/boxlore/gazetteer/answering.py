@@ -1,0 +1,178 @@
+"""From ranked places, or larger parts alone, to a reading: its kind, its choices, and what to ask.
+
+The kinds of answer are explained in `core.places.reading`. A place is a match if its score leads that of the next by
+more than LEAD.
+"""
+
+import sqlite3
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from boxlore.core.findings import Finding, Severity, make_finding
+from boxlore.core.places.countries_since_table import ENGLISH_ALWAYS, SINCE
+from boxlore.core.places.countries_table import COUNTRY_NAMES
+from boxlore.core.places.former_countries_table import Former
+from boxlore.core.places.reading import Place, PlaceReading
+from boxlore.core.places.words import fold_place
+from boxlore.gazetteer.larger_parts import LargerPart
+from boxlore.gazetteer.matching import Ranked, area_name, covers, exact, governed_by, place_of, renamed_of
+
+LEAD, LEAD_IN_USE = 0.5, 0.4
+"""How far the best score must lead the next; LEAD_IN_USE for a place that bore the told name in that year."""
+MOST_CHOICES = 5
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Told:
+    """What was told besides the place's own name.
+
+    `before` is what stood before it, such as a house or street; `near_km` over 0 that it is only near; `unsure` that
+    the reading must not be a match, whatever its score.
+    """
+
+    text: str
+    contexts: Sequence[LargerPart]
+    year: int | None
+    before: str = ""
+    near_km: float = 0.0
+    unsure: bool = False
+
+
+def place_answer(db: sqlite3.Connection, ranked: Sequence[Ranked], told: Told, names: Sequence[str]) -> PlaceReading:
+    """The reading for ranked candidates. `names` are the told names of the place."""
+    kind = _kind(ranked, told.contexts, told.unsure)
+    shown = ranked[:1] if kind == "match" else ranked[:MOST_CHOICES]
+    choices = tuple(place_of(db, candidate, told.year, told.before, told.near_km) for candidate in shown)
+    former = next((part.former.name for part in told.contexts if part.former and _in_time(part.former, told.year)), "")
+    choices = tuple(replace(choice, country_then=choice.country_then or former) for choice in choices)
+    findings = [*_anachronisms(told.contexts, told.year), *_coined_later(ranked[0], names[:1], told.year)]
+    return PlaceReading(told.text, kind, choices, tuple(findings))
+
+
+def area_answer(db: sqlite3.Connection, told: Told) -> PlaceReading:
+    """The reading for words that name larger parts alone: the smallest of them.
+
+    Told alone it may also mean an area of the same name in another country (Georgia), or a town (Lebanon): these
+    are offered after it.
+    """
+    choices = [_area_place(db, told.contexts, told.year, told.before)]
+    smallest = told.contexts[-1]
+    if len(told.contexts) == 1 and not told.before:
+        areas = [code for code in sorted(smallest.areas) if code.count(".") == 1]
+        if smallest.country or len(areas) > 1:
+            choices += [_one_area(db, code, told.year) for code in areas]
+        towns = [town for town in exact(db, smallest.words, year=told.year) if _bears(town, smallest.words)]
+        choices += [place_of(db, town, told.year, "", told.near_km) for town in towns]
+    return PlaceReading(
+        told.text, "area", tuple(choices[:MOST_CHOICES]), tuple(_anachronisms(told.contexts, told.year))
+    )
+
+
+def _bears(town: Ranked, words: str) -> bool:
+    """Whether this is the town's main name."""
+    return fold_place(town.name) == fold_place(words)
+
+
+def _area_place(db: sqlite3.Connection, contexts: Sequence[LargerPart], year: int | None, before: str) -> Place:
+    """The smallest larger part as a place; its country only if the parts agree on one."""
+    smallest = contexts[-1]
+    countries = {code for context in contexts for code in context.countries if context.countries} or {
+        code[:2] for code in smallest.areas
+    }
+    for context in contexts:
+        countries &= context.countries or {code[:2] for code in context.areas}
+    country = next(iter(countries)) if len(countries) == 1 else ""
+    area = next(iter(smallest.areas)) if len(smallest.areas) == 1 and not smallest.country else ""
+    if smallest.country and len(contexts) == 1:
+        country = smallest.country
+    return Place(
+        name=area_name(db, area) or smallest.name,
+        sublocation=before,
+        admin1=area_name(db, area) if area.count(".") == 1 else "",
+        admin1_code=area.split(".")[1] if area else "",
+        country=COUNTRY_NAMES.get(country, ""),
+        country_code=country,
+        country_then=_then(smallest, country, year),
+        box=smallest.box,
+    )
+
+
+def _then(part: LargerPart, country: str, year: int | None) -> str:
+    """The state told, if there was one in that year; else the one that our tables have for the country."""
+    if part.former is not None and _in_time(part.former, year):
+        return part.former.name
+    return governed_by(country, year)
+
+
+def _in_time(former: Former, year: int | None) -> bool:
+    """Whether a former country existed in that year; in a year not told it may have."""
+    return year is None or covers(former.first, former.last, year)
+
+
+def _one_area(db: sqlite3.Connection, code: str, year: int | None) -> Place:
+    """One first-level area by its code, such as `US.GA`."""
+    country, _, number = code.partition(".")
+    name = area_name(db, code)
+    return Place(
+        name=name,
+        admin1=name,
+        admin1_code=number,
+        country=COUNTRY_NAMES.get(country, ""),
+        country_code=country,
+        country_then=governed_by(country, year),
+    )
+
+
+def _kind(ranked: Sequence[Ranked], contexts: Sequence[LargerPart], unsure: bool) -> str:
+    """The kind of the answer (see `core.places.reading`), by how well the best fits and how far it leads."""
+    best = ranked[0]
+    if best.slips or (contexts and not best.fits):
+        return "perhaps"
+    lead = best.score - ranked[1].score if len(ranked) > 1 else LEAD + 1
+    if len(ranked) == 1 and not contexts and best.population < 2000 and " " not in best.name:
+        return "check"
+    if lead > (LEAD_IN_USE if best.in_use else LEAD):
+        return "check" if unsure else "match"
+    near = abs(best.lat - ranked[1].lat) + abs(best.lon - ranked[1].lon) < 0.15
+    if near and best.country == ranked[1].country:
+        return "check" if unsure else "match"
+    return "check" if lead > 0.12 else "choices"
+
+
+def _anachronisms(contexts: Sequence[LargerPart], year: int | None) -> list[Finding]:
+    """A finding for each larger part that is a country which did not exist in that year."""
+    findings: list[Finding] = []
+    for context in contexts:
+        if year is None:
+            continue
+        if context.former is not None and not covers(context.former.first, context.former.last, year):
+            message = (
+                f"{context.former.name} existed {context.former.first}-{context.former.last}; the picture is of {year}."
+            )
+            findings.append(make_finding("place.country-then", Severity.NOTE, message, context.former.source))
+        since = SINCE.get(context.country)
+        if since is not None and year < since[0] and context.country not in ENGLISH_ALWAYS:
+            message = f"In {year} there was no {context.name} yet: {since[1]}."
+            findings.append(make_finding("place.country-then", Severity.NOTE, message, "political years, from memory"))
+    return findings
+
+
+def _coined_later(best: Ranked, names: Sequence[str], year: int | None) -> list[Finding]:
+    """A finding if the told name was given to the place by an authority only after the year of the picture."""
+    renamed = renamed_of(best.name, best.country)
+    if renamed is None or year is None:
+        return []
+    for name, first, _last in renamed.names:
+        is_told = any(fold_place(name) == fold_place(told_name) for told_name in names)
+        rows_of_name = [row for row in renamed.names if fold_place(row[0]) == fold_place(name)]
+        if is_told and name in COINED and all(row[1] and year < row[1] for row in rows_of_name):
+            message = f"{best.name} was first called {name} in {first}; the picture is of {year}."
+            return [make_finding("place.name-then", Severity.NOTE, message, "renamed cities, from memory")]
+    return []
+
+
+COINED = frozenset(
+    "Leningrad Petrograd Stalingrad Volgograd Sverdlovsk Gorky Kuybyshev Kaliningrad Kalinin Stalinogród Stalino "
+    "Karl-Marx-Stadt Ivano-Frankivsk Litzmannstadt Dnepropetrovsk Kitchener Harare Kinshasa".split()
+) | {"Thunder Bay", "Ho Chi Minh City"}
+"""Names that nobody used before an authority gave them. Other new names were in use before (Tallinn beside Reval)."""
