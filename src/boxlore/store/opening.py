@@ -365,6 +365,11 @@ class Store:
         """GeoNames ids of the places that readings in this collection name."""
         return self._ask(queries.places_used)
 
+    def scan_facts(self) -> Iterator[dict[str, list[str]]]:
+        """Of every scan: field -> words in force, oldest first, of its file, what it shows, its role, where it came
+        from."""
+        return self._stream(queries.scan_facts)
+
     def own_fields(self) -> list[str]:
         """Fields of the collection's own questions in which words are kept."""
         return self._ask(queries.own_fields)

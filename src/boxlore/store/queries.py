@@ -281,6 +281,17 @@ def scans(db: sqlite3.Connection) -> Iterator[tuple[str, FileFacts]]:
         yield subject, FILE_WORDS.read(words)
 
 
+def scan_facts(db: sqlite3.Connection) -> Iterator[dict[str, list[str]]]:
+    query = """SELECT subject, field, words FROM in_force WHERE field IN ('file', 'shows', 'role', 'came_from')
+        ORDER BY subject, row"""
+    for _, rows in groupby(db.execute(query), lambda row: row[0]):
+        facts: dict[str, list[str]] = {}
+        for _, field, words in rows:
+            facts.setdefault(field, []).append(words)
+        if "file" in facts:
+            yield facts
+
+
 def drafts(db: sqlite3.Connection) -> list[Draft]:
     query = f"SELECT {', '.join(DRAFT_COLUMNS)} FROM draft ORDER BY updated_at"
     return [draft_of(row) for row in db.execute(query)]

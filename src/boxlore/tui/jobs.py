@@ -67,6 +67,8 @@ def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -
     results = intake.take_in(collection, plan, options, progress)
     lines = [f"{len(files)} files: {_counted(Counter(result.state for result in results))}."]
     lines += [f"{Path(result.key).name}: {result.why}" for result in results if result.state == "refused"]
+    unsure = [result.why for result in results if result.state == "unsure"]
+    lines += [f"{why} boxlore intake --backs join or apart says which." for why in unsure]
     lines += [f"{scan_files.readable(path.name)}: {why}" for path, why in given.refused]
     lines += [f"Not pictures: {given.not_pictures}."] if given.not_pictures else []
     return lines

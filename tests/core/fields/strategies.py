@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 from boxlore.core.fields.audiences import Audience, KeptTo
 from boxlore.core.fields.fixity import FixityEvent, FixityRun, WrongFile
 from boxlore.core.fields.originals import ClimateFile, ItemNumber, Kept, Measured, Noted, SizeMm
-from boxlore.core.fields.pictures import Embedded, FileFacts, Link, RowPosition, Shows
+from boxlore.core.fields.pictures import CameFrom, Embedded, FileFacts, Link, RowPosition, Shows
 from boxlore.core.fields.points import Area, Coordinates
 from boxlore.core.fields.sittings import CourseStep, PaperFacts, Passage, RecordingFacts, ShownAt
 
@@ -65,6 +65,7 @@ VALUES: dict[str, st.SearchStrategy[object]] = {
         media_type=st.just("image/jpeg"),
     ),
     "shows": st.builds(Shows, IDS, st.sampled_from(["recto", "verso"]), st.one_of(st.none(), BOXES)),
+    "came_from": st.builds(CameFrom, DIGESTS.map(lambda digest: digest[:16]), DIGESTS.map(lambda digest: digest[:16])),
     "looks": st.one_of(st.none(), st.integers(0, 2**64 - 1)),
     "embedded": st.builds(Embedded, LINES),
     "wanted": st.booleans(),

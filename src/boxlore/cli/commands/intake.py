@@ -2,12 +2,14 @@
 
 import sys
 from collections.abc import Sequence
+from dataclasses import replace
 from pathlib import Path
 
 import click
 
 from boxlore.cli import options, output, talk
 from boxlore.core.errors import WrongUse
+from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.scans.files import GivenFiles, files_given, readable
 from boxlore.tasks.scans.intake import IntakeOptions, IntakeResult, take_in
 from boxlore.tasks.scans.lookalikes import look_closer
@@ -27,6 +29,11 @@ from boxlore.tasks.sitting.recovering import open_for_writing
 )  # fmt: skip
 @click.option("--table", type=click.Path(path_type=Path, dir_okay=False), help="A CSV of items, sides and areas.")
 @click.option("--without-scan", type=click.IntRange(1, 10_000), help="Make so many items that have no scan.")
+@click.option(
+    "--backs", type=click.Choice(["ask", "join", "apart"]), default="ask", show_default=True,
+    help="Backs (or fronts) whose other side is here: join them where it is sure and ask about the rest, join them all,"
+    " or make items of their own.",
+)  # fmt: skip
 @click.option("--yes", is_flag=True, help="Do it without asking.")
 @options.as_json
 @click.pass_context
@@ -40,22 +47,30 @@ def intake(
     pairs: str,
     table: Path | None,
     without_scan: int | None,
+    backs: str,
     yes: bool,
     as_json: bool,
 ) -> None:
-    """Take in the pictures at PATHS (files or folders). A run that is repeated takes nothing twice."""
+    """Take in the pictures at PATHS (files or folders). A run that is repeated takes nothing twice.
+
+    Backs that are scanned later than their fronts join them, by their names (harbour.jpg, harbour_b.jpg), by the
+    item's number (TRA-0042_b.jpg), or by a table whose column item holds that number.
+    """
     given = GivenFiles()
     plan = _plan(paths, pairs, table, without_scan, given)
     _show(plan)
     if not yes and sys.stdin.isatty() and not click.confirm("Take these in?", default=True, err=True):
         talk.say("Nothing was taken in.")
         return
-    intake_options = IntakeOptions(copy=copy, box=box, folder=folder, found_in=found_in)
-    with open_for_writing(ctx.obj) as collection, talk.progress() as bar:
-        results = take_in(collection, plan, intake_options, bar)
+    intake_options = IntakeOptions(copy=copy, box=box, folder=folder, found_in=found_in, backs=backs)
+    with open_for_writing(ctx.obj) as collection:
+        with talk.progress() as bar:
+            results = take_in(collection, plan, intake_options, bar)
         stopped = len(results) < len(plan)
-        if not bar.stopped():
-            look_closer(collection, bar)
+        results = _settled(collection, plan, intake_options, results, asks=not yes and sys.stdin.isatty())
+        if not stopped:
+            with talk.progress() as bar:
+                look_closer(collection, bar)
     results += [IntakeResult(readable(path), "refused", why=why) for path, why in given.refused]
     for result in results:
         if as_json:
@@ -65,11 +80,38 @@ def intake(
         elif result.state == "refused":
             talk.say(output.safe(f"{result.key}: {result.why}"))
     states = [result.state for result in results]
+    joined = f"{states.count('joined')} joined to items that were here, " if "joined" in states else ""
     talk.say(
-        f"{states.count('taken')} taken in, {states.count('known')} known already, {states.count('refused')} refused"
+        f"{states.count('taken')} taken in, {joined}"
+        f"{states.count('known')} known already, {states.count('refused')} refused"
         + (f", {given.not_pictures} not pictures." if given.not_pictures else ".")
     )
     ctx.exit(1 if "refused" in states or stopped else 0)
+
+
+def _settled(
+    collection: Collection,
+    plan: Sequence[Planned],
+    intake_options: IntakeOptions,
+    results: list[IntakeResult],
+    *,
+    asks: bool,
+) -> list[IntakeResult]:
+    """The results with an answer to what was unsure: asked at a terminal, else refused with what to say."""
+    unsure = [at for at, result in enumerate(results) if result.state == "unsure"]
+    if not asks:
+        for at in unsure:
+            why = f"{results[at].why} Say --backs join, or --backs apart for an item of its own."
+            results[at] = replace(results[at], state="refused", why=why)
+        return results
+    answers = {
+        plan[at].key: click.confirm(f"{output.safe(results[at].why)} Does it join it?", default=True, err=True)
+        for at in unsure
+    }
+    settled = take_in(collection, [plan[at] for at in unsure], replace(intake_options, answers=answers))
+    for at, result in zip(unsure, settled, strict=True):
+        results[at] = result
+    return results
 
 
 def _plan(

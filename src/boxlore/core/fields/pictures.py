@@ -96,6 +96,40 @@ SHOWS_ITEM_SQL = "json_extract(words, '$.item')"
 
 
 @dataclass(frozen=True, slots=True)
+class CameFrom:
+    """Where a scan's file lay, and how it was called without the suffix of its side, before it was copied in.
+
+    Both as the first 16 hexadecimal digits of the SHA-256 of the text: two can be compared, and nobody's name is kept.
+    """
+
+    folder: str
+    name: str
+
+
+_SHORT_DIGEST = re.compile("[0-9a-f]{16}")
+
+
+def _write_came_from(came: CameFrom) -> str:
+    return f"{came.folder} {came.name}"
+
+
+def _parse_came_from(words: str) -> CameFrom:
+    folder, name = words.split(" ")
+    if not (_SHORT_DIGEST.fullmatch(folder) and _SHORT_DIGEST.fullmatch(name)):
+        raise ValueError(words)
+    return CameFrom(folder, name)
+
+
+CAME_FROM_WORDS: Codec[CameFrom] = Codec(
+    "place that a file came from",
+    "Write 16 hexadecimal digits of its folder, a blank and 16 of its name.",
+    _write_came_from,
+    _parse_came_from,
+)
+"""`folder name`, each in 16 hexadecimal digits."""
+
+
+@dataclass(frozen=True, slots=True)
 class Embedded:
     """The text found in a scan's file: (name, words) of each line, such as (`caption`, `Reval, 1908`)."""
 

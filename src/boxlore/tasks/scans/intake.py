@@ -7,14 +7,15 @@ interrupted and repeated ends in the same state as one that was not.
 
 import os
 import shutil
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 
-from boxlore.core.errors import BoxloreError, CouldNot
+from boxlore.core.errors import BoxloreError, CouldNot, WrongUse
 from boxlore.core.fields.letters import check_typed
 from boxlore.core.fields.originals import KEPT_WORDS, Kept
 from boxlore.core.fields.pictures import (
+    CAME_FROM_WORDS,
     EMBEDDED_WORDS,
     FILE_WORDS,
     LINK_WORDS,
@@ -25,7 +26,7 @@ from boxlore.core.fields.pictures import (
     Shows,
 )
 from boxlore.core.fields.points import Area
-from boxlore.core.records.containers import number_text
+from boxlore.core.records.containers import looks_like_number, number_text
 from boxlore.core.records.item_record import AS_SCANNED
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Subject
 from boxlore.disk.fixity import sha256_of
@@ -35,7 +36,8 @@ from boxlore.formats import carrier
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.scans.files import in_utf_8, readable
-from boxlore.tasks.scans.pairing import Planned, ScanSide
+from boxlore.tasks.scans.joining import IN_WORDS, Sides, came_from
+from boxlore.tasks.scans.pairing import VERSO, Planned, ScanSide
 from boxlore.tasks.telling.statements import Teller, Telling
 
 BATCH = 50
@@ -44,8 +46,11 @@ BATCH = 50
 
 @dataclass(frozen=True, slots=True)
 class IntakeResult:
-    """One planned item after intake, with its number. `state` is taken, known (all its bytes were here) or refused;
-    `why` says why, for the last two."""
+    """One planned item after intake, with its number. `state` is taken, joined (it is another side of an item that was
+    here), known (all its bytes were here), refused, or unsure; `why` says why, for all but the first.
+
+    What is unsure was not taken either: it may belong to an item that is here, and `why` is the question.
+    """
 
     key: str
     state: str
@@ -56,13 +61,24 @@ class IntakeResult:
 @dataclass(frozen=True, slots=True, kw_only=True)
 class IntakeOptions:
     """Options for one intake: copy the scans into `scans/`, or register them where they are; box, folder, how the items
-    were found, and their kind. What an item's own plan says goes before `box`, `folder` and `found_in`."""
+    were found, and their kind. What an item's own plan says goes before `box`, `folder` and `found_in`.
+
+    `backs` says what becomes of sides that come later than the others: `ask` joins where it is sure and leaves what is
+    unsure, `join` joins also what is unsure if it can be only one item, `apart` makes items of them. `answers` are the
+    keeper's, key in the plan -> whether it joins.
+    """
 
     copy: bool = False
     box: str = ""
     folder: str = ""
     found_in: str = ""
     kind: str = ""
+    backs: str = "ask"
+    answers: Mapping[str, bool] = field(default_factory=dict)
+
+
+class Unsure(WrongUse):
+    """Whether a scan belongs to an item that is here is a question to the keeper; `problem` puts it."""
 
 
 @dataclass(slots=True)
@@ -83,6 +99,37 @@ class _IntakeRun:
     scans: dict[str, str] = field(default_factory=dict)
     """SHA-256 -> scan id, of the scans that this run has taken."""
     items: dict[str, Subject] = field(default_factory=dict)
+    fresh: list[tuple[str, Path | None]] = field(default_factory=list)
+    """(SHA-256, the copy that was made) of each scan of the item at hand."""
+    taken: list[tuple[str, ScanSide]] = field(default_factory=list)
+    """(item id, side) of all that this run has taken."""
+    numbers: dict[str, str] = field(default_factory=dict)
+    _sides: Sides | None = None
+
+    @property
+    def sides(self) -> Sides:
+        """Which sides of which items are scanned, those of this run too; read when it is first asked for."""
+        if self._sides is None:
+            self._sides = Sides(self.collection)
+            for item, side in self.taken:
+                self._sides.add(item, side)
+        return self._sides
+
+    @property
+    def next_number(self) -> str:
+        settings = self.collection.settings
+        return number_text(settings.prefix, settings.series, self.count)
+
+    def number_of(self, item: str) -> str:
+        return self.numbers.get(item) or self.collection.store.number_of(item)
+
+    def note(self, item: str, number: str, planned: Planned) -> None:
+        """Remember what was taken, for the items after it."""
+        self.numbers[item] = number
+        for side in planned.sides:
+            self.taken.append((item, side))
+            if self._sides is not None:
+                self._sides.add(item, side)
 
 
 def take_in(
@@ -100,13 +147,7 @@ def take_in(
     for number, item in enumerate(planned, 1):
         if progress.stopped():
             break
-        try:
-            results.append(_take(run, item))
-        except BoxloreError as error:
-            results.append(IntakeResult(readable(item.key), "refused", why=readable(str(error))))
-        except OSError as error:  # a file that is taken away, or closed to us, just now
-            path = item.sides[0].path if item.sides else Path(item.key)
-            results.append(IntakeResult(readable(item.key), "refused", why=readable(str(could_not(error, path)))))
+        results.append(_result(run, item))
         progress.step()
         if number % BATCH == 0:
             run.act.done()
@@ -114,6 +155,28 @@ def take_in(
     _link(run, planned)
     run.act.done()
     return results
+
+
+def _result(run: _IntakeRun, item: Planned) -> IntakeResult:
+    """Take one item in, or say why not. Of an item that is refused nothing is stated, and no copy is left."""
+    before = len(run.act.statements)
+    run.fresh.clear()
+    try:
+        return _take(run, item)
+    except Unsure as question:
+        return IntakeResult(readable(item.key), "unsure", why=readable(question.problem))
+    except BoxloreError as error:
+        why = str(error)
+    except OSError as error:  # a file that is taken away, or closed to us, just now
+        why = str(could_not(error, item.sides[0].path if item.sides else Path(item.key)))
+    gone = {statement.id for statement in run.act.statements[before:]}
+    del run.act.statements[before:]
+    run.act.readings = [(ident, reading) for ident, reading in run.act.readings if ident not in gone]
+    for digest, copy in run.fresh:
+        run.scans.pop(digest, None)
+        if copy is not None:
+            copy.unlink(missing_ok=True)
+    return IntakeResult(readable(item.key), "refused", why=readable(why))
 
 
 def _containers(collection: Collection) -> dict[tuple[str, ...], str]:
@@ -132,28 +195,98 @@ def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
     known_ids = [store.scan_by_sha256(digest) or run.scans.get(digest, "") for _, digest in digests]
     if known_ids and all(known_ids) and not any(side.area for side, _ in digests):
         return IntakeResult(readable(planned.key), "known", why="these very pictures are here already")
-    if known_ids and all(known_ids) and (number := store.shown_on(known_ids[0], planned.sides[0].area)):
-        return IntakeResult(readable(planned.key), "known", number, "this part of the picture is here already")
-    item = run.act.new(Kind.ITEM)
-    number = number_text(run.collection.settings.prefix, run.collection.settings.series, run.count)
+    parts = [
+        (side, store.shown_on(known_id, side.area) if known_id else "")
+        for side, known_id in zip(planned.sides, known_ids, strict=True)
+    ]
+    if parts and all(number for _, number in parts):
+        return IntakeResult(readable(planned.key), "known", parts[0][1], "this part of the picture is here already")
+    here = _item_here(run, planned, parts)
+    number = run.number_of(here) if here else run.next_number
     shown = [
         _scan(run, side, digest, known_id, number) for (side, digest), known_id in zip(digests, known_ids, strict=True)
     ]
-    run.count += 1
+    item = Subject(Kind.ITEM, here) if here else _new_item(run, planned, number)
+    shows_already = set(run.sides.sides[here]) if here else set()
+    for (side, shows_it), scan in zip(parts, shown, strict=True):
+        if not (here and shows_it):
+            shows = Shows(item.id, side.side, Area(*side.area) if side.area else None)
+            run.act.state(Subject(Kind.SCAN, scan), "shows", SHOWS_WORDS.write(shows))
+    _tell(run, item, planned, is_new=not here)
+    run.count += not here
+    run.note(item.id, number, planned)
+    if not here:
+        return IntakeResult(readable(planned.key), "taken", number)
+    joined = " and ".join(
+        dict.fromkeys(IN_WORDS[side.side] for side in planned.sides if side.side not in shows_already)
+    )
+    return IntakeResult(readable(planned.key), "joined", number, f"the {joined} of an item that was here")
+
+
+def _new_item(run: _IntakeRun, planned: Planned, number: str) -> Subject:
+    item = run.act.new(Kind.ITEM)
     run.items[planned.key] = item
     run.act.state(item, "number", number)
     run.act.state(item, "kind", run.options.kind or planned.kind)
     _keep(run, item, planned)
-    for side, scan in zip(planned.sides, shown, strict=True):
-        shows = Shows(item.id, side.side, Area(*side.area) if side.area else None)
-        run.act.state(Subject(Kind.SCAN, scan), "shows", SHOWS_WORDS.write(shows))
+    return item
+
+
+def _tell(run: _IntakeRun, item: Subject, planned: Planned, *, is_new: bool) -> None:
+    """Tell what the plan says of an item; of one that was here, only what nobody ever told of it in these words."""
     for name, words in planned.fields.items():
+        past = [] if is_new else run.collection.store.history(item.id, name)
+        if any(earlier.statement.words == words or name == "size" for earlier in past):
+            continue
         if name == "size":
             run.act.state(item, name, words)
         else:
             source = Source(Said.INSCRIPTION, "verso") if name == "inscription" else KEEPER
             run.teller.add(run.act, item, name, words, Telling(source=source))
-    return IntakeResult(readable(planned.key), "taken", number)
+
+
+def _item_here(run: _IntakeRun, planned: Planned, parts: Sequence[tuple[ScanSide, str]]) -> str:
+    """The id of the item that was here before and that the new scans are other sides of; '' for a new item.
+
+    `parts` are (side, number of the item that is here and shown by it, '' for a new side). Raises Unsure where the
+    keeper must say, and WrongUse where nobody can join it.
+    """
+    new_sides = [side for side, number in parts if not number]
+    if run.options.backs == "apart" or not new_sides:
+        return ""
+    known = [side for side, number in parts if number]
+    numbers = {number for _, number in parts} - {""}
+    if looks_like_number(planned.key):
+        numbers = {planned.key.strip().upper()}
+    if len(numbers) == 1:
+        (number,) = numbers
+        item = run.collection.store.item_by_number(number) or ""
+        there = [side for side in new_sides if side.role == AS_SCANNED and side.side in run.sides.sides[item]]
+        if not there or (known and all(side.side == VERSO for side in known)):  # a bare back may be that of many
+            return "" if there else item
+        raise WrongUse(
+            f"{number} has a {IN_WORDS[there[0].side]} already, and {there[0].path.name} is another.",
+            "If it is of another original, say --backs apart.",
+        )
+    return "" if known else _item_of_that_name(run, planned)
+
+
+def _item_of_that_name(run: _IntakeRun, planned: Planned) -> str:
+    match = run.sides.match(planned)
+    if match is None or run.options.answers.get(planned.key) is False:
+        return ""
+    if match.sure:
+        return match.items[0]
+    side = planned.sides[0]
+    numbers = [run.number_of(item) for item in match.items]
+    if len(numbers) > 1:
+        raise WrongUse(
+            f"{side.path.name} may be the {IN_WORDS[side.side]} of {', '.join(numbers[:6])}.",
+            "Name its item by the number in the column item of a table, or say --backs apart.",
+        )
+    if run.options.backs == "join" or run.options.answers.get(planned.key):
+        return match.items[0]
+    raise Unsure(f"{side.path.name} may be the {IN_WORDS[side.side]} of {numbers[0]}, whose file lies elsewhere.")
 
 
 def _check_words(options: IntakeOptions, planned: Planned) -> None:
@@ -183,9 +316,12 @@ def _scan(run: _IntakeRun, side: ScanSide, digest: str, known_id: str, number: s
     if side.role != AS_SCANNED:
         run.act.state(scan, "role", side.role)
     run.act.state(scan, "file", FILE_WORDS.write(file))
+    if run.options.copy:
+        run.act.state(scan, "came_from", CAME_FROM_WORDS.write(came_from(side.path)))
     if embedded := embedded_in(side.path):
         run.act.state(scan, "embedded", embedded, source=Source(Said.FILE))
     run.scans[digest] = scan.id
+    run.fresh.append((digest, path if run.options.copy else None))
     return scan.id
 
 
