@@ -44,9 +44,11 @@ OUTSIDE = PrintOrder(to=To.OUTSIDE)
 
 FORMS = (
     "tuulikki", "tuulike", "maarja", "t. m. rourke", "t.m. rourke", "t. rourke", "rourke, t.", "rourke t.", "t.m.r.",
-    "tuulikki_rourke", "parata-rourke",
+    "tuulikki_rourke", "parata-rourke", "pippa", "marlowe",
 )  # fmt: skip
-"""Given names, the nickname, initials, married name, in any case; none of them is anyone else's in the demo."""
+"""Given names, the nickname, initials, married name, in any case; none of them is anyone else's in the demo.
+
+The last two are of a child of whom the whole name alone was told: its parts are found too."""
 
 TOLD = (
     ("TRA-0001", "story", "T. M. Rourke asked about this ship at school."),
@@ -59,6 +61,9 @@ TOLD = (
     ("TRA-0005", "process", "copied by Rourke, T."),
     ("TRA-0006", "named", "Tuulike"),
     ("TRA-0006", "care", "Ask Tuulikkile first."),
+    ("TRA-0007", "person", "Pippa Marlowe"),
+    ("TRA-0008", "story", "Pippa swings on it."),
+    ("TRA-0008", "keyword", "the Marlowe swing"),
 )
 
 

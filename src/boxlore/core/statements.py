@@ -134,8 +134,9 @@ class Statement:
 
 
 class ReadingValue(Protocol):
-    """What words were read as: a date, a place, a person or event, a consent; each type knows its JSON form.
+    """What words were read as: a date, a place, a person or event, a name's parts, a consent.
 
+    Each type knows its JSON form.
     The types stand in the rooms above this one; `core.records.readings` names them all.
     """
 
@@ -153,9 +154,9 @@ class Unreadable:
 class Reading:
     """What we made of a statement's words, beside it and never instead of it.
 
-    `kind` is date, place, person, event or consent, and `value` what it was read as: a `DateReading`, a
-    `PlaceReading`, a `PersonRef` (of a person or an event), a `Consent`. `asks` is true while it needs an answer of
-    the keeper; an unconfirmed reading that asks is not used by any output.
+    `kind` is date, place, person, event, name or consent, and `value` what it was read as: a `DateReading`, a
+    `PlaceReading`, a `PersonRef` (of a person or an event), the `NameParts` of a person, a `Consent`. `asks` is true
+    while it needs an answer of the keeper; an unconfirmed reading that asks is not used by any output.
     """
 
     kind: str

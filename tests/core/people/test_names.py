@@ -8,6 +8,7 @@ import pytest
 from boxlore.core.people.names import (
     close,
     full_forms,
+    gendered_forms,
     initials,
     may_be_called,
     parts_of,
@@ -93,3 +94,15 @@ def test_the_table_of_pet_forms_is_folded_and_without_doubles() -> None:
 
 def test_a_call_name_without_letters_has_no_initials() -> None:
     assert sought_forms(["Ruth Tamm"], ["-"], ["Tamm"]) == {"ruth tamm"}
+
+
+GENDERED = [
+    ("ivanov", {"ivanova"}), ("ivanova", {"ivanov"}), ("kowalski", {"kowalska"}), ("петрова", {"петров"}),
+    ("kazlauskas", {"kazlauskiene", "kazlauskaite"}), ("novak", {"novakova"}), ("tamm", set()),
+]  # fmt: skip
+"""Family names as women and men bear them in Russian, Polish, Lithuanian and Czech (common practice, from memory)."""
+
+
+@pytest.mark.parametrize(("family", "also"), GENDERED)
+def test_a_family_name_of_women_and_of_men(family: str, also: set[str]) -> None:
+    assert also | {family} <= gendered_forms(family)

@@ -4,7 +4,9 @@ import pytest
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.consent import Matter, allows, make_consent
-from boxlore.core.people.person import Person, build_person, build_registry
+from boxlore.core.people.name_parts import NameParts, Tradition
+from boxlore.core.people.name_reader import read_name
+from boxlore.core.people.person import Person, build_person, build_registry, known_names
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, Unreadable
 
@@ -193,3 +195,57 @@ def test_a_consent_that_cannot_be_read_counts_as_a_withdrawal() -> None:
     unread = Reading("consent", Unreadable("{}"), "test", confirmed=True)
     assert allows(build(("consent", "yes", given)).consents, Matter.NAME)
     assert not allows(build(("consent", "yes", given), ("consent", "?", unread)).consents, Matter.NAME)
+
+
+def parted(parts: NameParts, *, confirmed: bool = False) -> Reading:
+    return Reading("name", parts, "test", asks=bool(parts.asks), confirmed=confirmed)
+
+
+def test_a_name_told_whole_is_found_by_its_parts_and_listed_by_them() -> None:
+    pippa = build(("name", "Pippa Marlowe", None))
+    assert (pippa.name, pippa.sort_name) == ("Pippa Marlowe", "Marlowe, Pippa")
+    assert (pippa.calls, pippa.surnames) == (("Pippa",), ("Marlowe",))
+    peter = build(("name", "Dr. Peter von der Pahlen", None))
+    assert peter.surnames == ("von der Pahlen", "Pahlen") and "Dr. Pahlen" in peter.forms
+
+
+def test_fathers_names_are_found_as_family_names_are() -> None:
+    assert build(("name", "Halldór Guðmundsson", None)).surnames == ("Guðmundsson",)
+    assert "Anna Sergeyevna Petrova" in build(("name", "Petrova Anna Sergeyevna", None)).forms
+
+
+IN_DOUBT = NameParts(given="Wei", family="Zhang", tradition=Tradition.CHINESE, asks="Is “Zhang” the family name?")
+
+
+def test_parts_in_doubt_are_listed_as_told_and_found_by_every_word_until_they_are_confirmed() -> None:
+    doubtful = build(("name", "Zhang Wei", parted(IN_DOUBT)))
+    assert doubtful.sort_name == "Zhang Wei"
+    assert set(doubtful.calls) == set(doubtful.surnames) == {"Zhang", "Wei"}
+    confirmed = build(("name", "Zhang Wei", parted(IN_DOUBT, confirmed=True)))
+    assert (confirmed.sort_name, confirmed.calls, confirmed.surnames) == ("Zhang, Wei", ("Wei",), ("Zhang",))
+
+
+def test_a_correction_and_told_parts_go_before_what_is_read() -> None:
+    corrected = NameParts(given="Marlowe", family="Pippa")
+    assert build(("name", "Pippa Marlowe", parted(corrected, confirmed=True))).sort_name == "Pippa, Marlowe"
+    told = build(("name", "Pippa Marlowe", None), ("given", "Philippa", None), ("family", "von Rosen", None))
+    assert told.sort_name == "Rosen, Philippa von" and told.calls == ("Philippa", "Pippa")
+    two = build(("given", "Gabriel", None), ("family", "García Márquez", None))
+    assert two.sort_name == "García Márquez, Gabriel"
+    odd = build(("given", "Karl August von", None), ("family", "Rosen", None))
+    assert odd.sort_name == "Rosen, Karl August von"
+
+
+def test_a_reading_that_is_damaged_is_read_again_from_the_words() -> None:
+    unread = Reading("name", Unreadable("{"), "test")
+    assert build(("name", "Pippa Marlowe", unread)).calls == ("Pippa",)
+
+
+def test_what_the_family_is_called_decides_how_the_next_name_is_read() -> None:
+    people = [
+        build(("name", "Kask Aino", parted(NameParts(given="Aino", family="Kask")))),
+        build(("name", "Anna Ivanov", None)),
+    ]
+    known = known_names(people)
+    assert known.is_given("aino") and known.is_family("kask") and known.is_family("ivanova")
+    assert read_name("Kask Anna", known).family == "Kask"

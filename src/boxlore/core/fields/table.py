@@ -37,7 +37,8 @@ class Field:
     """One field: which kinds of thing have it, whether it gathers many, and how its words are written and read.
 
     `told` fields are what somebody says; the others are how things are kept, written by the tasks. `reads` names the
-    reading that is made of told words (date, place, person, event), `codec` how the words themselves are taken apart.
+    reading that is made of told words (date, place, person, event; name, of a person alone), `codec` how the words
+    themselves are taken apart.
     """
 
     name: str
@@ -133,7 +134,7 @@ FIELDS: Fields = Fields(
         _field("note", "item person event place sitting container", "Keeper's note", many=True, audience="keeper"),
         _field("keyword", "item", "Keyword", many=True),
         # what is told of people, events, places and sittings
-        _field("name", "person event place location", "Name", many=True),
+        _field("name", "person event place location", "Name", many=True, reads="name"),
         _field("given", "person", "Given name"),
         _field("family", "person", "Family name"),
         _field("born_as", "person", "Born as"),
@@ -141,6 +142,8 @@ FIELDS: Fields = Fields(
         _field("nickname", "person", "Called", many=True),
         _field("patronymic", "person", "Patronymic"),
         _field("honorific", "person", "Title before the name", many=True),
+        _field("suffix", "person", "Behind the name", many=True),
+        _field("religious_name", "person", "Name in religion", many=True),
         _field("to_keeper", "person", "To the keeper"),
         _field("identifier", "person event", "Identifier elsewhere", many=True),
         _field("sex", "person", "Sex"),

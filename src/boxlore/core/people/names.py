@@ -9,6 +9,7 @@ import re
 from collections.abc import Iterable, Mapping, Sequence
 from functools import lru_cache
 
+from boxlore.core.people.name_words_table import GENDERED_ENDINGS
 from boxlore.core.people.names_table import ORDINARY, SHORT_FORMS
 from boxlore.core.statements import fold
 
@@ -46,6 +47,16 @@ def full_forms(words: WordForms) -> tuple[str, ...]:
             forms += [f"{call} {surname}", f"{surname}, {call}", f"{initials(call)} {surname}"]
         forms += [f"{title} {surname}" for title in words.get("honorific", [])]
     return tuple(dict.fromkeys(forms))
+
+
+def gendered_forms(family: str) -> set[str]:
+    """A folded family name as men and women bear it: `ivanov` and `ivanova`. More than one language may claim it."""
+    forms = {family}
+    for endings in GENDERED_ENDINGS:
+        for ending in endings:
+            if ending and family.endswith(ending):
+                forms |= {f"{family.removesuffix(ending)}{also}" for also in endings}
+    return forms
 
 
 def initials(call: str) -> str:

@@ -1,18 +1,23 @@
 """People: a person as the statements in force say, with every form of the name.
 
-Names are kept as told (given and family name in the order told); the sort form is for lists and
-for Dublin Core subjects ("Surname, Forename, dates"). Entries that the keeper has called one person are one
-`Person` under the id of the first; each keeps its own statements, so that this can be taken back.
+Names are kept as told (given and family name in the order told); the sort form is for lists and for Dublin Core
+subjects ("Surname, Forename, dates"). A name told whole is taken apart (`name_reader`): what searches for names uses
+its parts as it uses told ones, and outputs use them where they ask nothing. Entries that the keeper has called one
+person are one `Person` under the id of the first; each keeps its own statements, so that this can be taken back.
 """
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.consent import Consent, Matter
-from boxlore.core.people.names import full_forms
+from boxlore.core.people.name_parts import NameParts
+from boxlore.core.people.name_reader import read_name
+from boxlore.core.people.name_traditions import KnownNames
+from boxlore.core.people.names import WordForms, full_forms, gendered_forms
 from boxlore.core.people.reference import id_meant
-from boxlore.core.statements import Reading, Statement, Sure
+from boxlore.core.people.sort_form import sort_form
+from boxlore.core.statements import Reading, Statement, Sure, fold
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -58,9 +63,21 @@ class Person:
 
 
 _NAME_DATES_KIN = (
-    "name", "given", "family", "born_as", "married_as", "nickname", "patronymic", "honorific", "identifier", "sex",
+    "name", "given", "family", "born_as", "married_as", "nickname", "patronymic", "honorific", "suffix",
+    "religious_name", "identifier", "sex",
     "born", "died", "buried", "living", "married", "father", "mother", "spouse",
 )  # fmt: skip
+
+
+def known_names(people: Iterable[Person]) -> KnownNames:
+    """The names that people have already: what decides how a further name is taken apart."""
+    given: set[str] = set()
+    family: set[str] = set()
+    for person in people:
+        given.update(fold(word) for call in person.calls for word in call.split())
+        family.update(form for surname in person.surnames for form in gendered_forms(fold(surname)))
+    return KnownNames(frozenset(given), frozenset(family))
+
 
 ToldRows = Iterable[tuple[Statement, Reading | None]]
 
@@ -72,12 +89,16 @@ def build_person(ident: str, rows_told: ToldRows) -> Person:
         if statement.sure is not Sure.NOT_KNOWN and statement.words.strip():
             by_field.setdefault(statement.field, []).append((statement, reading))
     words = {name: [statement.words.strip() for statement, _ in rows] for name, rows in by_field.items()}
+    names = [
+        (statement.words.strip(), parts_of_name(statement, reading)) for statement, reading in by_field.get("name", ())
+    ]
+    searched = _with_parts(words, names)
     return Person(
         id=ident,
         name=_display(words),
-        sort_name=_sort_form(words),
-        forms=full_forms(words),
-        calls=tuple(dict.fromkeys([*words.get("given", []), *words.get("nickname", [])])),
+        sort_name=_sort_form(words, names),
+        forms=full_forms(searched),
+        calls=tuple(dict.fromkeys(name for field in _CALLED_BY for name in searched.get(field, ()))),
         born=_last_date(by_field.get("born", [])),
         died=_last_date(by_field.get("died") or by_field.get("buried", [])),
         dead=any(name in by_field for name in ("died", "died_at", "buried", "buried_at")),
@@ -87,7 +108,7 @@ def build_person(ident: str, rows_told: ToldRows) -> Person:
         mothers=_ids(by_field.get("mother", [])),
         spouses=_ids(by_field.get("spouse", [])),
         married=tuple(_dates(by_field.get("married", []))),
-        surnames=_surnames(words),
+        surnames=_surnames(searched),
         audience=_last(words.get("audience")) or "anyone",
         consents=_consents(by_field.get("consent", [])),
         different=tuple(words.get("different", [])),
@@ -175,7 +196,46 @@ def _consents(rows: ToldRows) -> tuple[Consent, ...]:
     return tuple(value if isinstance(value, Consent) else _WITHDRAWN for value in read)
 
 
-def _surnames(words: dict[str, list[str]]) -> tuple[str, ...]:
+_CALLED_BY = ("given", "nickname", "religious_name")
+"""The fields whose words somebody is called by."""
+
+Names = Sequence[tuple[str, NameParts]]
+"""Names told whole, each with its parts."""
+
+
+def parts_of_name(statement: Statement, reading: Reading | None) -> NameParts:
+    """The parts of a name told whole: as read when it was told or corrected, else as it is read now."""
+    value = reading.value if reading is not None else None
+    if isinstance(value, NameParts):
+        return replace(value, asks="") if reading is not None and reading.confirmed else value
+    return read_name(statement.words.strip())
+
+
+def _with_parts(words: Mapping[str, Sequence[str]], names: Names) -> WordForms:
+    """The told words by field, with the parts of names told whole: all that someone may be found by.
+
+    Where the parts are in doubt, every word may be a given name and the last and the first a family name.
+    """
+    searched = {field: list(told) for field, told in words.items()}
+    for name, parts in names:
+        proposed = [
+            ("given", parts.given), ("nickname", parts.nickname), ("religious_name", parts.religious),
+            ("family", parts.family), ("born_as", parts.born_as), ("married_as", parts.married_as),
+            ("honorific", parts.title),
+        ]  # fmt: skip
+        if parts.particle:
+            proposed.append(("family", parts.family[len(parts.particle) :].strip()))
+        if parts.patronymic:
+            proposed.append(("patronymic" if parts.family else "family", parts.patronymic))
+        if parts.asks:
+            proposed += [("given", word) for word in name.split()] + [("family", word) for word in name.split()]
+        for field, part in proposed:
+            if part and part not in searched.setdefault(field, []):
+                searched[field].append(part)
+    return searched
+
+
+def _surnames(words: WordForms) -> tuple[str, ...]:
     surnames = [*words.get("family", []), *words.get("born_as", []), *words.get("married_as", [])]
     return tuple(dict.fromkeys(surnames))
 
@@ -195,9 +255,16 @@ def _surname(words: dict[str, list[str]]) -> str:
     return _last(words.get("family")) or _last(words.get("married_as")) or _last(words.get("born_as"))
 
 
-def _sort_form(words: dict[str, list[str]]) -> str:
+def _sort_form(words: dict[str, list[str]], names: Names) -> str:
+    """By the parts that were told; else by those of the name told last, where they ask nothing."""
     given, family = _last(words.get("given")), _surname(words)
-    return f"{family}, {given}" if given and family else _display(words)
+    if given and family:
+        parts = read_name(f"{given} {family}")
+        particle = parts.particle if parts.family == family else ""
+        return sort_form(replace(parts, given=given, family=family, particle=particle, title="", kin=""), family)
+    display = _display(words)
+    parts = next((parts for name, parts in names if name == display and not parts.asks), NameParts())
+    return sort_form(parts, display)
 
 
 def _dates(rows: ToldRows) -> Iterator[DateReading]:

@@ -13,16 +13,18 @@ from functools import lru_cache
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import WrongUse
 from boxlore.core.people.consent import Consent
+from boxlore.core.people.name_parts import NameParts
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.places.reading import PlaceReading
 from boxlore.core.statements import Reading, ReadingValue, Unreadable
 
-TYPES: Mapping[str, type[DateReading] | type[PlaceReading] | type[PersonRef] | type[Consent]] = {
+TYPES: Mapping[str, type[DateReading] | type[PlaceReading] | type[PersonRef] | type[Consent] | type[NameParts]] = {
     "date": DateReading,
     "place": PlaceReading,
     "person": PersonRef,
     "event": PersonRef,
     "consent": Consent,
+    "name": NameParts,
 }
 """The kinds of reading. A new kind is a row here, with `to_json` and `from_json` in its type."""
 

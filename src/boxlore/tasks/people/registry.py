@@ -235,9 +235,10 @@ def _read_name(teller: Teller, act: Act, statement: Statement, name: str) -> Non
         act.readings.append((statement.id, understood.reading))
         return
     new_person = act.new(Kind.PERSON)
-    act.state(
+    named = act.state(
         new_person, "name", name, source=statement.source, audience=statement.audience, language=statement.language
     )
+    teller.read_into(act, named)
     act.readings.append((statement.id, person_reading(new_person)))
 
 

@@ -127,7 +127,7 @@ class Teller:
                 raise WrongUse(f"{len(ids)} people are called {name[:40]}.", "Give the whole name.")
             if not ids:
                 person = act.new(Kind.PERSON)
-                act.state(person, "name", name)
+                self.read_into(act, act.state(person, "name", name))
                 ids = {person.id}
             (self._narrators[name],) = ids
         return Source(Said.NARRATOR, self._narrators[name])
@@ -138,6 +138,8 @@ class Teller:
         if not reads or not statement.words:
             return
         subject = statement.subject
+        if reads == "name" and subject.kind is not Kind.PERSON:
+            return
         beside = self._around(act, subject) if reads in READ_TOGETHER else None
         understood = self.understanding.read(reads, statement.words, beside)
         if understood is not None:
@@ -149,7 +151,7 @@ class Teller:
         elif reads in MAKES:
             new_subject = act.new(MAKES[reads])
             how = {"source": statement.source, "audience": statement.audience, "language": statement.language}
-            act.state(new_subject, "name", statement.words, **how)
+            self.read_into(act, act.state(new_subject, "name", statement.words, **how))
             act.readings.append((statement.id, person_reading(new_subject)))
             if reads == "person":
                 self._new_people.setdefault((act.id, fold(statement.words)), (subject, new_subject))

@@ -1,4 +1,4 @@
-"""What we make of words as they are told: a date, a place, a person, an event. Proposed, never decided.
+"""What we make of words as they are told: a date, a place, a person, an event, a name. Proposed, never decided.
 
 A reading that asks nothing may be used by outputs; one that asks waits for the keeper.
 """
@@ -9,7 +9,11 @@ from types import MappingProxyType
 
 from boxlore.core.dates import phrases
 from boxlore.core.dates.reading import DateReading
-from boxlore.core.people.person import Person
+from boxlore.core.people.name_parts import PART_LABELS, PARTS, NameParts
+from boxlore.core.people.name_reader import READER_VERSION as NAMES
+from boxlore.core.people.name_reader import read_name
+from boxlore.core.people.name_traditions import KnownNames
+from boxlore.core.people.person import Person, Registry, known_names
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.places.own import read_own
 from boxlore.core.places.reading import Place, PlaceReading, full_name
@@ -40,6 +44,7 @@ class Understanding:
         self._collection = collection
         self._gazetteer: Gazetteer | None = None
         self._used: frozenset[int] | None = None
+        self._named: tuple[Registry, KnownNames] = Registry(), KnownNames()
 
     @property
     def gazetteer(self) -> Gazetteer:
@@ -55,7 +60,7 @@ class Understanding:
         return self._used
 
     def read(self, reads: str, words: str, around: "Around | None" = None) -> Understood | None:
-        """What these words come to, for a field that reads `date`, `place`, `person` or `event`."""
+        """What these words come to, for a field that reads `date`, `place`, `person`, `event` or `name`."""
         if not words.strip():
             return None
         around = around or NOTHING_AROUND
@@ -63,8 +68,10 @@ class Understanding:
             return self._date(words, around.latitude)
         if reads == "place":
             return self._place(words, around.year)
+        if reads == "name":
+            return self._name(words)
         if reads == "person":
-            return self._named(words, "person", self._collection.people().values())
+            return self._meant(words, "person", self._collection.people().values())
         return None
 
     def _date(self, words: str, latitude: float | None) -> Understood:
@@ -103,7 +110,17 @@ class Understanding:
         asks = "" if read.kind in ("match", "kept") else f"{read.kind}: {first}?"
         return Understood(reading, first, asks, names[1:])
 
-    def _named(self, words: str, kind: str, people: Iterable[Person]) -> Understood | None:
+    def _name(self, words: str) -> Understood | None:
+        """The parts of a name, by the names that the family has already; nothing for words that are no name."""
+        people = self._collection.people()
+        if self._named[0] is not people:
+            self._named = people, known_names(people.values())
+        parts = read_name(words.strip(), self._named[1])
+        if not parts:
+            return None
+        return Understood(Reading("name", parts, NAMES, asks=bool(parts.asks)), parts_words(parts), parts.asks)
+
+    def _meant(self, words: str, kind: str, people: Iterable[Person]) -> Understood | None:
         """The one person of that name; none if nobody has it; a question if several have."""
         asked = fold(words)
         namesakes = [
@@ -118,6 +135,13 @@ class Understanding:
         return Understood(
             Reading(kind, value, REGISTRY, asks=True), namesakes[0].name, f"Which of {len(namesakes)}?", others
         )
+
+
+def parts_words(parts: NameParts) -> str:
+    """`given Pippa, family Marlowe`."""
+    return ", ".join(
+        f"{PART_LABELS[name]} {value}" for name in PARTS if (value := getattr(parts, name)) and name != "particle"
+    )
 
 
 def date_reading(read: DateReading, settings: phrases.PhraseSettings) -> Reading:

@@ -1,0 +1,241 @@
+"""The words that stand in names and are no names: titles, kin words, particles, markers of birth, marriage and father.
+
+Each row is one class of words, folded and without points (`core.statements.fold`), from the languages that the
+families of a collection may write in. Sources: the particles and their place in lists are those of *Names of Persons*
+(IFLA, 4th edition, 1996) and AACR2, 22.5; all from memory, as are the titles and kin words (common practice, no
+source).
+"""
+
+
+def _words(text: str) -> frozenset[str]:
+    return frozenset(text.split())
+
+
+TITLES = _words(
+    """
+    mr mrs ms miss mister missus mx master dr doctor prof professor rev reverend revd sir dame lady lord hon honourable
+    capt captain cpt col colonel maj major lt lieut lieutenant sgt sergeant cpl corporal pte private gen general adm
+    admiral cmdr commander cdr cmdre commodore brig brigadier flt wing sqn squadron flying pilot officer gunner spr
+    sapper midshipman constable inspector ensign matron nurse alderman councillor cr mayor president senator judge
+    justice sheriff earl count countess duke duchess baron baroness viscount viscountess marquess marquis prince
+    princess king queen emperor empress tsar
+    herr frau fraulein hr fr frk freiherr freifrau graf grafin furst ritter edler hauptmann oberst leutnant rittmeister
+    pastor pfarrer ing dipl
+    m mme mlle monsieur madame mademoiselle maitre
+    sr sra srta senor senora senorita don dona d da lic
+    sig sra signor signora signorina dott dottssa avv cav
+    senhor senhora snr
+    dhr mevr mevrouw mej meneer de-heer jhr jkvr jonkheer ds dominee
+    fru froken fr
+    hra rva nti herra rouva neiti
+    harra proua preili hra pr prl kapten leitnant kolonel major lipnik opetaja kirikuopetaja parun krahv
+    gospodin gospoza gospozha grazhdanin kniaz knyaz kniaginia knyaginya graf polkovnik
+    господин госпожа г-н г-жа проф граф князь княгиня княжна барон капитан полковник генерал доктор гражданин товарищ
+    pan pani panna inz mgr dr
+    kungs kundze jaunkundze lugsne
+    ponas ponia panele
+    pan pani slecna
+    sheikh shaykh shaikh sheik sayyid syed seyyed hajj hajji haji mulla mullah imam emir amir hafiz ustad sidi lalla
+    rabbi reb rebbe
+    shri sri smt shrimati kumari pandit swami
+    """
+)
+"""Titles, ranks and offices before a name. Many are also abbreviations of given names; see `EITHER`."""
+
+EITHER = _words("earl dean duke judge don d da m fr pan graf baron justice")
+"""Titles that are also names or other words: with one word behind them they are a given name if that fits."""
+
+NOBLE = _words("graf grafin freiherr freifrau baron baronin baroness furst ritter edler parun krahv")
+"""Titles that stand between the given names and a particle."""
+
+WIFE_TITLES = _words("mrs missus mme madame frau sra senora signora fru rouva rva proua pani kundze ponia mevr mevrouw")
+"""Titles of a wife, behind which the name of her husband may stand (`Mrs. Thomas Pell`)."""
+
+GIVEN_TITLES = _words(
+    "sir dame lady don dona prince princess king queen emperor empress tsar shri sri sidi lalla rabbi reb rebbe miss "
+    "master sheikh shaykh mulla mullah hajji haji nurse"
+)
+"""Titles behind which one word alone is a given name (for `miss`, `lady`, `nurse`: if it is known as one)."""
+
+DOUBTFUL_GIVEN_TITLES = _words("miss lady nurse master")
+
+RELIGIOUS_TITLES = _words(
+    """
+    sister sr mother brother br bro father fr dom fra frater pater abbot abbess prioress canon friar
+    soeur frere pere abbe schwester bruder mutter suor sor hermana hermano fray madre padre irma irmao frei zuster broeder
+    ode vend isa ema siostra brat ojciec сестра брат отец мать
+    """
+)
+"""Titles of people in religion. Written small, or in the family's mouth, some of them are kin words."""
+
+PRIESTS = _words("father fr pater padre pere abbe canon ojciec отец")
+"""Religious titles behind which a family name usually stands."""
+
+KIN_WORDS: dict[str, str] = {
+    word: relation
+    for relation, words in (
+        ("mother", "mum mummy mam mama mamma mom mommy mother ma mutter mutti maman mere mamá madre mae mai moeder mor "
+                   "mamma mamka mor aiti ema emme memme мама мать мамочка matka mamusia mate mamina motina maminka matka whaea"),
+        ("father", "dad daddy papa pa pop pops father vater vati pere padre babbo pai vader far pappa isa isi taat папа "
+                   "отец ojciec tata tatus tevs tetis tevas tete otec tatinek matua"),
+        ("grandmother", "grandma grandmother granny gran nan nana nanna nonna oma grossmutter omi mamie meme abuela "
+                        "abuelita avo vovo grootmoeder bedstemor bestemor mormor farmor mummo mummi mummu vanaema mamma "
+                        "бабушка баба babcia vecmamina vecmate mociute senele babicka kuia kui"),
+        ("grandfather", "grandpa grandfather granddad grandad gramps grandpapa opa grossvater opi papi pepe papy abuelo "
+                        "abuelito nonno vovo grootvader bedstefar bestefar morfar farfar ukki vaari pappa vanaisa дедушка "
+                        "дед dziadek vectevs senelis dedecek koro"),
+        ("aunt", "aunt aunty auntie tante tantchen tata tatie tia zia tia moster faster tant tati tadi тетя тётя ciocia "
+                 "ciotka stryjna krustmate teta neni"),
+        ("uncle", "uncle onkel oncle tonton tio zio tio oom morbror farbror onkel seta eno onu lell дядя wujek wuj stryj "
+                  "onkulis dede stryc bacsi"),
+        ("great-aunt", "great-aunt great-auntie great-aunty grand-aunt grandaunt grosstante grand-tante"),
+        ("great-uncle", "great-uncle grand-uncle granduncle grossonkel grand-oncle"),
+        ("cousin", "cousin cousine vetter base prima primo cugina cugino neef nicht kusine faetter fetter serkku nobu "
+                   "кузен кузина kuzyn kuzynka sestrenice bratranec pusbrolis pussesere"),
+        ("sister", "sister sis schwester soeur hermana sorella irma zus søster sisko ode сестра siostra masa sesuo sestra"),
+        ("brother", "brother bro bruder frere hermano fratello irmao broer bror veli vend брат brat bralis brolis bratr"),
+        ("great-grandmother", "great-grandmother great-granny great-grandma urgrossmutter uroma vanavanaema прабабушка"),
+        ("great-grandfather", "great-grandfather great-grandpa urgrossvater uropa vanavanaisa прадедушка прадед"),
+        ("husband", "husband hubby mann ehemann mari esposo marito man mann mies abikaasa муж maz vyras manzel"),
+        ("wife", "wife ehefrau femme epouse esposa moglie mulher vrouw kone vaimo naine жена zona sieva zmona manzelka"),
+        ("son", "son sohn fils hijo figlio filho zoon soen sonn poika poeg сын syn dels sunus"),
+        ("daughter", "daughter tochter fille hija figlia filha dochter datter dotter tytar tutar дочь corka meita dukte dcera"),
+    )
+    for word in words.split()
+}  # fmt: skip
+"""What a family calls its own: the word -> the relation. A word of two relations stands for the last row that has it."""
+
+GRANDPARENTS = _words(
+    "grandma grandmother granny gran nana nanna grandpa grandfather granddad grandad gramps grandpapa"
+)
+"""English kin words behind which a family name may stand (`Grandma Lomax`)."""
+
+KIN_BEHIND = _words("neni bacsi tadi onu tati seta eno bey hanim efendi agha khan")
+"""Kin words and forms of respect that stand behind a given name (Hungarian, Estonian, Finnish, Turkish)."""
+
+KIN_ALONE = frozenset(word for word, relation in KIN_WORDS.items() if relation not in ("son", "daughter")) - _words(
+    "ma pa mate nan tata bro sis tate mari mann maz naine far mor"
+)
+"""Kin words that stand for a name by themselves."""
+
+MYSTERIES = _words(
+    "of the immaculata joseph mary benedict ignatius aloysius xavier annunciata assumpta bonaventure philomena scholastica bosco cross"
+)
+"""What may stand in a name in religion besides given names."""
+
+SUFFIXES = _words(
+    """
+    jr jnr junior sr snr senior ii iii iv 2nd 3rd esq esquire phd md dds ba ma bsc msc llb qc kc kcmg cmg mbe obe cbe kbe dbe
+    qsm qso onz mnzm dso dsc mc mm dcm dfc vc gc bem mp jp rn frs osb sj op ofm csc rsm fils pere aine cadet
+    vanem noorem nuorempi vanhempi jun sen hijo padre filho neto sobrinho junior
+    мл ст младший старший starszy mladsi starsi
+    """
+)
+"""What stands behind a name: younger and elder, degrees, honours, orders."""
+
+JOINED_SUFFIXES = ("the elder", "the younger", "der altere", "der jungere", "d a", "d y", "d j", "le jeune", "the first",
+                   "the second", "the third")  # fmt: skip
+"""Suffixes of two words, folded, without points."""
+
+PARTICLES = _words(
+    """
+    von vom zu zum zur van der den des ten ter te 't tot op aan bij de del della dello dei degli delle di da do dos das du
+    la las le les los l' lo y e und av af til de'
+    """
+)
+"""Small words inside a family name. Written small they are particles; written large, a part of the name."""
+
+UNDER_PARTICLE = _words("du des le la les l' am zum zur vom della dello del dei degli delle di da do lo ver")
+"""Particles under which a name is listed, in the languages that list it so: French articles and contractions, German
+contractions, Italian ones (*Names of Persons*; AACR2, 22.5D1, from memory). `ITALIAN_ONLY` are so only in Italian."""
+
+ITALIAN_ONLY = _words("del della dello dei degli delle di da do lo la le")
+
+BOUND = _words(
+    "o ó ni nic mac mc ui mhic nighean st ste saint san santa fitz te nga ngai ngati le la du de del della di da van von der den ter ten dos das los las el al ben bar"
+)
+"""Words that, written large before a family name, belong to it: `Kiri Te Kanawa`, `Martin Van Buren`."""
+
+FILIATION = _words(
+    "ibn bin b ben bint binti binte bnt bat bar ap ab ferch verch ach oglu ogly kyzy qizi uulu ould walad putra putri a/l a/p s/o d/o "
+    "بن ابن بنت בן בת"
+)
+"""Son of, daughter of: the name behind it is the father's."""
+
+KUNYA = _words("abu abou abo umm um oum bou ابو أبو أم ام")
+"""Father of, mother of: a name of honour that an eldest child gives."""
+
+SERVANT = _words("abd abdul abdel abd-al abu'l عبد")
+"""Servant of: with the word behind it one given name."""
+
+ARTICLES = ("al-", "el-", "ad-", "ar-", "as-", "an-", "at-", "az-", "ash-", "ul-", "ud-", "ur-", "ed-", "es-", "en-")
+"""The Arabic article before a word, by the letter that follows it. It does not count in lists."""
+
+MARKERS: tuple[tuple[str, str], ...] = tuple(
+    (words.strip(), part)
+    for part, row in (
+        (
+            "born_as",
+            "nee|née|ne|born|born as|maiden name|formerly|geb|geborene|geborener|geboren|fodd|född|fodt|født|f|o s|"
+            "omaa sukua|oma sukua|syntyjaan|sund|sundinud|neiuna|neiupolves|урожд|урожденная|урожденный|в девичестве|z d|"
+            "z domu|de domo|roz|rozena|rozeny|dzim|dzimusi|gim|gimusi|mergautine|nacida|de soltera|nascida|nata|"
+            "geborene von|nee von|szul|szuletett|sz",
+        ),
+        (
+            "married_as",
+            "married name|married as|mrs|later mrs|now mrs|later|m|verh|verheiratete|verehelichte|gift|abielus|"
+            "mehe jargi|epouse|ep|femme|mme|veuve|vve|witwe|wwe|widow of|wife of|vda de|viuda de|esposa de|"
+            "po muzu|po meze|zamezna|замужем|по мужу|prec|vedova|in|casada|gehuwd|gehuwde|provdana",
+        ),
+        (
+            "nickname",
+            "known as|called|also known as|aka|a k a|alias|genannt|gen|dit|dite|detto|detta|conhecido como|"
+            "conocida como|conocido como|nicknamed|kutsutud|huudnimega|hüüdnimega|kutsuttu|kallad|kaldet|kalt|"
+            "bijgenaamd|zwany|zwana|zvany|zvana|по прозвищу|apodo|better known as|everyone called|we called|"
+            "or|usually",
+        ),
+        ("religious", "in religion|religious name|monastic name|im orden|en religion|en religión|in religione|mnisi"),
+        ("belongs", "of ngai|of ngati|of nga|no ngai|no ngati|nō ngai|of te|no te"),
+    )
+    for words in row.split("|")
+)
+"""Words inside a name that say what the next words are: the words, folded and without points -> the part."""
+
+NOT_IN_OPEN = frozenset(
+    {"mrs", "m", "f", "in", "or", "ep", "gen", "sz", "later", "usually", "ne", "mme", "b", "femme", "z d"}
+)
+"""Markers that count only where they cannot be a name: written small, behind a name and before one; or in brackets."""
+
+PATRONYMIC_ENDINGS = (
+    "ovich", "evich", "yevich", "ovna", "evna", "yevna", "ichna", "inichna", "ovych", "evych", "ivna", "yivna", "avich",
+    "owna", "ovitch", "evitch", "ovic", "evic", "ilyich", "ilich", "kuzmich", "lukich", "fomich", "nikitich", "savvich",
+    "ович", "евич", "ьич", "овна", "евна", "ична", "инична", "івна", "ївна", "йович", "йовна",
+)  # fmt: skip
+"""Endings of a Russian, Ukrainian or Belarusian name after the father, folded."""
+
+SLAVIC_FAMILY_ENDINGS = (
+    "ov", "ev", "ova", "eva", "in", "ina", "sky", "skaya", "ski", "ska", "skiy", "skii", "skoy", "enko", "uk", "yuk", "chuk",
+    "off", "eff", "ов", "ев", "ова", "ева", "ин", "ина", "ын", "ына", "ский", "ская", "цкий", "цкая", "ко", "ук", "юк",
+)  # fmt: skip
+
+GENDERED_ENDINGS: tuple[tuple[str, ...], ...] = (
+    ("ov", "ova"), ("ev", "eva"), ("in", "ina"), ("sky", "skaya"), ("skiy", "skaya"), ("ski", "ska"), ("cki", "cka"),
+    ("dzki", "dzka"), ("ов", "ова"), ("ев", "ева"), ("ин", "ина"), ("ын", "ына"), ("ский", "ская"), ("цкий", "цкая"),
+    ("as", "iene", "aite"), ("is", "iene", "yte"), ("ius", "iene", "iute"), ("us", "iene", "ute"), ("ins", "ina"),
+    ("is", "e"), ("ak", "akova"), ("ik", "ikova"), ("y", "a"),
+)  # fmt: skip
+"""One family name, as men and women bear it (Russian, Polish, Czech, Lithuanian, Latvian), folded: by its ending."""
+
+DESCRIBING = _words(
+    """
+    the a an my our his her their your this that these those some two three four five six several another
+    unknown unidentified somebody someone nobody man woman boy girl child children baby people family friend friends
+    neighbour neighbor teacher photographer dog cat horse bride groom bridegroom
+    der die das ein eine mein meine unser unsere unbekannt
+    le la les un une mon ma mes notre inconnu inconnue
+    el la los las un una mi nuestra nuestro
+    het een mijn ons onze den det en ett min mitt var vores mees naine laps minu meie tundmatu tuntematon
+    человек мужчина женщина мальчик девочка ребенок неизвестный неизвестная мой моя наш наша
+    """
+)
+"""Words with which a description begins, or of which it is made, but no name."""
