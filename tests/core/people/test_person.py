@@ -160,6 +160,19 @@ def test_merged_entries_are_one_person_under_the_first_ones_name() -> None:
     assert people["a"].uri == "urn:uuid:a"
 
 
+def test_links_to_a_merged_entry_mean_the_one_that_stands() -> None:
+    people = build_registry(
+        [
+            entry("a", ("given", "Leida", None), ("family", "Rourke", None)),
+            entry("b", ("given", "Leidi", None), ("family", "Tamm", None), ("merged_into", "a", None)),
+            entry("c", ("name", "Con", None), ("spouse", "Leidi", means("b")), ("spouse", "Liisi", means("gone")),
+                  ("different", "b", None)),
+        ],
+    )  # fmt: skip
+    assert (people["c"].spouses, people["c"].different) == (("a", "gone"), ("a",))
+    assert (people["a"].name, people["a"].sort_name) == ("Leida Rourke", "Rourke, Leida")
+
+
 def test_merging_in_a_circle_or_into_someone_gone_is_borne() -> None:
     circle = build_registry([entry("a", ("merged_into", "b", None)), entry("b", ("merged_into", "a", None))])
     assert len(circle) == 1 and circle["a"] is circle["b"]
