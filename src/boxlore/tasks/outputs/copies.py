@@ -1,10 +1,12 @@
 """Captioned copies: the caption inside the file, the picture untouched, the scan never opened for writing.
 
 A copy is named by number and side and lies in a folder by box and folder. It is written under a temporary
-name, flushed, proved against its scan, and only then takes its name. A second run changes nothing; what another
-program has put into a copy since is kept; a file that is not ours is never touched.
+name, flushed, proved against its scan, and only then takes its name. A second run changes nothing, and one after a kill
+knows its own work by its bytes; what another program has put into a copy since is kept; a file that is not ours is
+never touched.
 """
 
+import hashlib
 import os
 from collections.abc import Iterable, Iterator
 from concurrent.futures import ThreadPoolExecutor
@@ -26,6 +28,7 @@ from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.outputs import check_place, foreign
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.collection.records import EVERYTHING, Selection, seen_by
+from boxlore.tasks.outputs.being_made import BeingMade, read_being_made
 from boxlore.tasks.outputs.contents import FILE_NAME as CONTENTS
 from boxlore.tasks.outputs.contents import CopyLine, is_contents, read_contents, write_contents
 
@@ -61,7 +64,8 @@ class CopyJob:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CopyRun:
-    """What the copies of one run share. `known` holds the lines of the contents page by the copy's name."""
+    """What the copies of one run share. `known` holds the lines of the contents page by the copy's name, `being_made`
+    what a killed run had made that the page does not know."""
 
     folder: Path
     out: Path
@@ -69,6 +73,7 @@ class CopyRun:
     to: To
     longest: int
     known: dict[str, CopyLine]
+    being_made: BeingMade
 
     def embedding(self, job: CopyJob, *, made: str = "", turned: int = 1, size: tuple[int, int] = (0, 0)) -> Embedding:
         """What the copy carries; for a newly encoded one with how it was made, how it was turned, and its size."""
@@ -113,13 +118,15 @@ def copies(
     finally:
         if lines:
             write_contents(out, lines.values())
+        run.being_made.done(lines)
 
 
 def run_of(collection: Collection, out: Path, to: To, longest: int) -> CopyRun:
     """What the copies in that folder share. Raises WrongUse where it holds copies for another audience."""
     settings = collection.settings
     known = {line.copy: line for line in read_contents(out)}
-    if others := {line.made_for for line in known.values()} - {to}:
+    being_made = read_being_made(out)
+    if others := ({line.made_for for line in known.values()} | being_made.audiences) - {to}:
         raise WrongUse(
             f"{out} holds copies for {sorted(others)[0]}, and these would be for {to}.", "Choose another folder."
         )
@@ -131,7 +138,9 @@ def run_of(collection: Collection, out: Path, to: To, longest: int) -> CopyRun:
         brackets=settings.bracketed_titles,
         drop_text=to.is_public,
     )
-    return CopyRun(folder=collection.folder, out=out, source=source, to=to, longest=longest, known=known)
+    return CopyRun(
+        folder=collection.folder, out=out, source=source, to=to, longest=longest, known=known, being_made=being_made
+    )
 
 
 def _refuse_scans_folder(collection: Collection, out: Path) -> None:
@@ -186,7 +195,7 @@ def _copy(run: CopyRun, job: CopyJob) -> Copied:
             scan=refused.scan,
             copy=written.copy,
             sha256_of_scan=scan.sha256,
-            sha256_of_copy=sha256_of(run.out / written.copy),
+            sha256_of_copy=written.sha256 or sha256_of(run.out / written.copy),
             made_for=run.to,
             longest=str(run.longest or ""),
             how=written.how,
@@ -199,8 +208,9 @@ def _copy(run: CopyRun, job: CopyJob) -> Copied:
             for earlier in run.known.values()
             if earlier.key == (record.number, scan.path, str(run.longest or ""))
         ]
-        left = [earlier for earlier in left if (run.out / earlier.copy).is_file()]
-        why = " ".join([str(error), *(f"An earlier copy is still there: {earlier.copy}." for earlier in left)])
+        there = {earlier.copy for earlier in left if (run.out / earlier.copy).is_file()}
+        there |= {copy for copy in run.being_made.left() if Path(copy).with_suffix("") == job.name}
+        why = " ".join([str(error), *(f"An earlier copy is still there: {copy}." for copy in sorted(there))])
         stops = error if isinstance(error, CouldNot) and error.everywhere else None
         return replace(refused, why=why, stops=stops)
 
@@ -212,6 +222,8 @@ class _Made:
     why: str = ""
     how: str = "whole"
     additions: bool = False
+    sha256: str = ""
+    """Of the copy, where it is known already."""
 
 
 def _make(run: CopyRun, job: CopyJob) -> _Made:
@@ -240,14 +252,14 @@ def _make(run: CopyRun, job: CopyJob) -> _Made:
 
 def _whole(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str) -> _Made:
     """A copy with every byte of the picture; over a copy that another program has changed, with its additions."""
-    target, line = run.out / copy, run.known.get(copy)
+    target = run.out / copy
     embedding = run.embedding(job)
     rewritten = carrier.rewrite(source, embedding)
     why = " ".join([*rewritten.reports, *_turned(job, source)])
-    if not os.path.lexists(target) or _as_written(target, line):
-        return _Made(
-            copy, "same" if _holds(target, rewritten, source) else _write(rewritten, source, target, embedding), why
-        )
+    if not os.path.lexists(target) or _as_written(run, copy):
+        if _holds(target, rewritten, source):
+            return _Made(copy, "same", why)
+        return _Made(copy, "written", why, sha256=_write(run, rewritten, source, copy, embedding))
     if _holds(target, rewritten, source):
         return _Made(copy, "same", why)
     with _opened(target) as there:
@@ -266,8 +278,11 @@ def _over(run: CopyRun, there: BinaryIO, embedding: Embedding, copy: str) -> _Ma
         )
     anew = embedding.over_our_own()
     rewritten = carrier.rewrite(there, anew)
-    state = "same" if _holds(target, rewritten, there) else _write(rewritten, there, target, anew)
-    return _Made(copy, state, "Another program has changed this copy; what it added was kept.", additions=True)
+    why = "Another program has changed this copy; what it added was kept."
+    if _holds(target, rewritten, there):
+        return _Made(copy, "same", why, additions=True)
+    digest = _write(run, rewritten, there, copy, anew, ours_alone=False)
+    return _Made(copy, "written", why, additions=True, sha256=digest)
 
 
 def _another(target: Path) -> CouldNot:
@@ -284,9 +299,15 @@ def _opened(target: Path) -> BinaryIO:
         raise could_not(error, target) from error
 
 
-def _as_written(target: Path, line: CopyLine | None) -> bool:
+def _as_written(run: CopyRun, copy: str) -> bool:
     """Whether the file is, to the byte, one that we wrote and nobody has changed."""
-    return line is not None and not line.additions and target.is_file() and sha256_of(target) == line.sha256_of_copy
+    target, line = run.out / copy, run.known.get(copy)
+    if not target.is_file():
+        return False
+    digest = sha256_of(target)
+    return run.being_made.wrote(copy, digest) or (
+        line is not None and not line.additions and digest == line.sha256_of_copy
+    )
 
 
 def _is_ours(there: BinaryIO, number: str) -> bool:
@@ -303,15 +324,30 @@ def _holds(target: Path, rewritten: carrier.Rewrite, source: BinaryIO) -> bool:
         return carrier.matches(rewritten, source, copy)
 
 
-def _write(rewritten: carrier.Rewrite, source: BinaryIO, target: Path, embedding: Embedding) -> str:
-    """Write one copy and prove it before it takes its name."""
+def _write(
+    run: CopyRun,
+    rewritten: carrier.Rewrite,
+    source: BinaryIO,
+    copy: str,
+    embedding: Embedding,
+    *,
+    ours_alone: bool = True,
+) -> str:
+    """Write one copy and prove it before it takes its name. Returns its SHA-256.
+
+    One that holds what another program added is not noted as being made: it must never be taken for ours alone.
+    """
+    target = run.out / copy
     with replacing(target) as out:
         write_pieces(rewritten.pieces, source, out)
         out.flush()
-        with open(out.name, "rb") as copy:
-            if wrong := carrier.verify(source, copy, embedding):
+        with open(out.name, "rb") as written:
+            if wrong := carrier.verify(source, written, embedding):
                 raise CouldNot(f"The copy {target.name} did not prove right: {'; '.join(wrong)}.", "It was not kept.")
-    return "written"
+        digest = sha256_of(Path(out.name))
+        if ours_alone:
+            run.being_made.write(copy, digest, run.to)
+    return digest
 
 
 def _turned(job: CopyJob, source: BinaryIO) -> Iterator[str]:
@@ -324,7 +360,7 @@ def _turned(job: CopyJob, source: BinaryIO) -> Iterator[str]:
 def _encoded(run: CopyRun, job: CopyJob, path: Path) -> _Made:
     """A copy made by encoding anew: a part that was cut out of its scan, or a smaller picture."""
     copy = job.name.with_name(job.name.name + ".jpg").as_posix()
-    target, line = run.out / copy, run.known.get(copy)
+    target = run.out / copy
     picture = make_upright_jpeg(path, run.longest, area=job.scan.area)
     how = ["cut out of its scan"] if job.scan.area else []
     how += [f"at most {run.longest} pixels on its long side"] if run.longest else []
@@ -333,7 +369,8 @@ def _encoded(run: CopyRun, job: CopyJob, path: Path) -> _Made:
     embedding = run.embedding(job, made=words, turned=turned, size=size)
     data = carrier.captioned(picture.data, embedding)
     state, why = "cut" if job.scan.area else "written", f"Newly encoded: {', '.join(how)}."
-    if not os.path.lexists(target) or _as_written(target, line):
+    if not os.path.lexists(target) or _as_written(run, copy):
+        run.being_made.write(copy, hashlib.sha256(data).hexdigest(), run.to)
         wrote = write_whole(target, data)
         return _Made(copy, state if wrote else "same", why, how="encoded")
     if target.is_file() and target.read_bytes() == data:
@@ -354,23 +391,32 @@ def _beside(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str, fault: Byte
     target, line = run.out / copy, run.known.get(copy)
     rewritten = carrier.copy_without_place(source)
     if not _holds(target, rewritten, source):
-        if os.path.lexists(target) and not _as_written(target, line):
+        if os.path.lexists(target) and not _as_written(run, copy):
             raise _another(target)
         with replacing(target) as out:
             write_pieces(rewritten.pieces, source, out)
+            out.flush()
+            run.being_made.write(copy, sha256_of(Path(out.name)), run.to)
     words, caption = target.with_name(target.name + ".xmp"), carrier.sidecar(run.embedding(job))
-    if line is None and os.path.lexists(words) and not (words.is_file() and words.read_bytes() == caption):
+    if line is None and os.path.lexists(words) and not _is_sidecar(run, f"{copy}.xmp", caption):
         raise _another(words)
+    run.being_made.write(f"{copy}.xmp", hashlib.sha256(caption).hexdigest(), run.to)
     write_whole(words, caption)
     why = f"{fault} The caption is beside the copy, in {words.name}; `--longest 4000` makes a JPEG that carries it."
     return _Made(copy, "sidecar", why, how="sidecar")
+
+
+def _is_sidecar(run: CopyRun, name: str, caption: bytes) -> bool:
+    """Whether the caption that lies beside a copy is ours: this one, or one that a killed run wrote."""
+    words = run.out / name
+    return words.is_file() and (words.read_bytes() == caption or run.being_made.wrote(name, sha256_of(words)))
 
 
 def _without_the_old(run: CopyRun, copied: Copied, old: CopyLine | None) -> Copied:
     """After an item has moved, its copy at the old place goes, if it is as we wrote it."""
     if old is None or old.copy == copied.copy or not (run.out / old.copy).is_file():
         return copied
-    if not _as_written(run.out / old.copy, old):
+    if not _as_written(run, old.copy):
         return replace(
             copied, why=f"{copied.why} Its copy at the old place, {old.copy}, was changed and is left.".strip()
         )
