@@ -151,6 +151,12 @@ class Terminal:
                 os.close(self._tty)
 
 
+@pytest.fixture(autouse=True)
+def _own_state(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The collections opened before are those of this test alone."""
+    monkeypatch.setenv("XDG_STATE_HOME", str(tmp_path / "state"))
+
+
 Opens = Callable[..., Terminal]
 
 

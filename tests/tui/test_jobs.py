@@ -1,6 +1,7 @@
 """What the menu starts, run as the menu runs it: each form's answers as they first stand (our own contract)."""
 
 import csv
+import re
 from collections.abc import Callable
 from pathlib import Path
 
@@ -8,11 +9,14 @@ import pikepdf
 import pytest
 from PIL import Image
 
+from boxlore.core.errors import WrongUse
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.progress import QUIET
-from boxlore.tasks.collection.records import records
-from boxlore.tui.jobs import TASKS
+from boxlore.tasks.collection.records import Selection, records
+from boxlore.tasks.telling.statements import Teller, Telling
+from boxlore.tui.jobs.table import TASKS
+from boxlore.tui.jobs.task import Group, selection_of
 
 
 def start(collected: Path, task: str, /, **answers: str) -> list[str]:
@@ -48,7 +52,7 @@ def test_pictures_are_taken_in_by_the_menu(folder: Path) -> None:
 def test_what_the_menu_writes_is_there(folder: Path) -> None:
     assert start(folder, "copies") == [f"In {folder / 'copies'}: 2 written."]
     assert len(list((folder / "copies").rglob("*.jpg"))) == 2
-    assert start(folder, "sheet")[0] == f"{folder / 'print/album.pdf'}: 1 items, 1 left out."
+    assert start(folder, "sheet")[0] == f"{folder / 'print/album.pdf'}: 1 photograph, 1 left out."
     with pikepdf.open(folder / "print/album.pdf") as pdf:
         assert len(pdf.pages) >= 1
     assert start(folder, "transfer")[0].startswith(f"{folder / 'transfer/open'}: ")
@@ -68,3 +72,125 @@ def test_what_the_menu_looks_over(folder: Path) -> None:
     assert lines[0].startswith(f"{work}: ") and lines[1].startswith(f"{order}: ")
     assert "TRA-0001" in work.read_text(encoding="utf-8")
     assert list(csv.reader(order.read_text(encoding="utf-8").splitlines()))
+
+
+def test_every_task_of_the_menu_begins_with_its_form_and_takes_a_stop(folder: Path) -> None:
+    """The forms themselves: a name for each line, a value among the choices, and no group empty but “Sit”."""
+    with open_collection(folder) as collection:
+        for task in TASKS.values():
+            blanks = task.blanks(collection)
+            assert len({blank.name for blank in blanks}) == len(blanks)
+            assert all(not blank.choices or blank.text in dict(blank.choices) for blank in blanks), task.name
+    assert {task.group for task in TASKS.values()} == set(Group) - {Group.SIT}
+
+
+RECEIPT = "Number,Identifier,Title,Accession number,The archive's reference,Remarks\nTRA-0002,,,2026-7,MS-7/2,\n"
+
+
+def test_what_is_printed_and_handed_on_by_the_menu(folder: Path) -> None:
+    for task, name in (("slips", "slips.pdf"), ("labels", "labels.pdf"), ("worksheet", "worksheet.pdf")):
+        assert start(folder, task)[0].startswith(f"{folder / 'print' / name}: "), task
+        with pikepdf.open(folder / "print" / name) as pdf:
+            assert len(pdf.pages) >= 1
+    assert start(folder, "pages")[0] == f"{folder / 'pages/index.html'}: 1 photograph, 1 left out."
+    assert start(folder, "pages", to="family", out="for us")[2].startswith("They hold what only the family may see")
+    assert start(folder, "offer")[0] == f"{folder / 'offer'}: 2 items, 1 thumbnail."
+    answered = (folder / "offer" / "offer.csv").read_text("utf-8-sig").splitlines()
+    (folder / "answer.csv").write_text("Number,Wanted\nTRA-0001,no\nTRA-0002,yes\nTRA-0009,yes\n", "utf-8")
+    assert answered[0].startswith("Number,")
+    assert start(folder, "answer", file="answer.csv")[0] == "1 are wanted, 1 are not."
+    (folder / "receipt.csv").write_text(RECEIPT, "utf-8")
+    assert "1 reference of the archive" in start(folder, "receipt", file="receipt.csv", name="Port Archive")[0]
+    start(folder, "copies")
+    assert start(folder, "proved") == ["2 copies read.", "All are as they should be."]
+    start(folder, "transfer")
+    assert start(folder, "proved", folder="transfer") == ["Every file is as its manifests say."]
+
+
+def test_what_is_taken_in_by_the_menu(folder: Path, tmp_path: Path) -> None:
+    assert start(folder, "without_scan", count="3", box="4") == ["3 items: TRA-0003 to TRA-0005."]
+    scans = tmp_path / "by table"
+    scans.mkdir()
+    Image.new("RGB", (60, 40), (1, 2, 3)).save(scans / "two.jpg")
+    (scans / "items.csv").write_text("item,file\na,two.jpg\nb,gone.jpg\n", "utf-8")
+    rows = start(folder, "table", table=str(scans / "items.csv"))
+    assert rows[0] == "2 rows: 1 taken, 1 refused." and rows[1].startswith("b: ")
+    (tmp_path / "tree.ged").write_text(
+        "0 HEAD\n1 GEDC\n2 VERS 5.5.1\n0 @I1@ INDI\n1 NAME Ann /Rourke/\n0 TRLR\n", "utf-8"
+    )
+    assert start(folder, "tree", file=str(tmp_path / "tree.ged"))[0].startswith("1 person new, 0 changed, 0 as before")
+    (tmp_path / "told.csv").write_text("item,field,text\nTRA-0001,story,The quay\nTRA-0001,when?,1\n", "utf-8")
+    told = start(folder, "answers", file=str(tmp_path / "told.csv"), by="Ann Rourke")
+    assert told[0] == "1 answer taken in, told by Ann Rourke." and told[1].startswith("Line 3: ")
+    assert start(folder, "answers", file=str(tmp_path / "told.csv"))[0].startswith("1 answer taken in, told by you.")
+
+
+def test_what_is_kept_safe_by_the_menu(folder: Path) -> None:
+    assert start(folder, "location", name="hall", around="damp, on the floor") == ["Kept: room hall."]
+    assert start(folder, "container", mark="5", at="hall", materials="PVC") == ["Kept: Box 5, hall."]
+    shown = start(folder, "move", what="TRA-0002", into="5", do="no")
+    assert shown[0].startswith("This is what would change") and "TRA-0002: 3/12/1 → 5/1" in shown[1]
+    assert start(folder, "move", what="TRA-0002", into="5")[0].startswith("Done: move")
+    assert start(folder, "move", what="TRA-0002", into="5")[0] == "Nothing would change."
+    assert start(folder, "lend", what="TRA-0002", lender="Joan", due="2030-01-02") == [
+        "1 item on loan from Joan, due 2030-01-02."
+    ]
+    assert start(folder, "lend", what="TRA-0002", how="back") == ["1 item given back."]
+    assert start(folder, "climate") == ["No log is kept yet. Name a logger’s CSV file, and where it lay."]
+    assert start(folder, "climate", reading="18C 45%", at="hall")[0] == "hall"
+    assert start(folder, "verify") == ["2 scans read; all as they were."]
+    assert start(folder, "backup")[0].startswith(f"A backup lies in {folder / 'backups'}")
+    (folder / "log.csv").write_text("Time,Temperature (°C),RH (%)\n2026-03-01 10:00,18,45\n", "utf-8")
+    assert start(folder, "climate", log="log.csv", at="hall")[0] == "hall"
+    scan = next((folder / "scans").rglob("*.jpg"))
+    scan.write_bytes(b"gone")
+    assert start(folder, "verify")[0] == "2 scans read; 1 not as they were."
+
+
+REFUSED = [
+    ("intake", {}, "No folder is named."),
+    ("without_scan", {"count": "many"}, "“many” is not how many. Write a number from 1 to 10,000."),
+    ("tree", {}, "No file is named. Write its path, or look for it with F3."),
+    ("tree", {"file": "/nowhere/tree.ged"}, "There is no file /nowhere/tree.ged."),
+    ("sheet", {"which": "box"}, "It is not said which one."),
+    ("container", {}, "No box is named."),
+    ("location", {}, "It has no name yet."),
+    ("move", {"what": "TRA-0001"}, "It is not said what goes where."),
+    ("lend", {"what": "TRA-0001"}, "It is not said who lends them."),
+    ("lend", {"what": "TRA-0001", "lender": "Joan", "due": "soon"}, "“soon” is not a date. Write it as 2026-12-31."),
+    ("climate", {"reading": "18C 45%"}, "It is not said where that was read."),
+    ("climate", {"log": "log.csv"}, "It is not said where the log was kept."),
+    ("proved", {"folder": "/nowhere"}, "There is no folder /nowhere."),
+    ("own_place", {}, "A place needs a name."),
+]
+
+
+@pytest.mark.parametrize(("task", "answers", "why"), REFUSED)
+def test_a_wrong_answer_is_refused_with_what_to_do(folder: Path, task: str, answers: dict[str, str], why: str) -> None:
+    with pytest.raises(WrongUse, match=re.escape(why)):
+        start(folder, task, **answers)
+
+
+@pytest.mark.parametrize(
+    ("which", "of", "wanted"),
+    [
+        ("all", "", Selection()),
+        ("box", "3/12", Selection(box="3", folder="12")),
+        ("items", "TRA-0001; 3/12/1", Selection(items=("TRA-0001", "3/12/1"))),
+        ("person", "Anna", Selection(person="Anna")),
+        ("event", "picnic", Selection(event="picnic")),
+        ("words", "quay", Selection(words="quay")),
+    ],
+)
+def test_which_photographs(which: str, of: str, wanted: Selection) -> None:
+    assert selection_of({"which": which, "of": of}) == wanted
+
+
+def test_a_transfer_that_names_the_living_is_made_once_the_list_was_read(folder: Path) -> None:
+    with open_collection(folder) as collection:
+        item = Subject(Kind.ITEM, collection.store.item_by_number("TRA-0002") or "")
+        Teller(collection).tell(item, "person", "Anna Berg", Telling())
+        Teller(collection).tell(item, "story", "Anna Berg laughed.", Telling())
+    with pytest.raises(WrongUse, match="1 living person is named in"):
+        start(folder, "transfer")
+    assert start(folder, "transfer", read="yes")[0].startswith("The places where living people are named: ")

@@ -31,13 +31,13 @@ KEYS: dict[str, tuple[str, ...]] = {
     "strike": ("f4", "enter", "4"),
     "guide": ("f1",),
     "menu": ("escape",),
-    "a form": ("escape", "1"),
-    "a long task": ("escape", "5"),
+    "a form": ("escape", "1", "1"),
+    "a long task": ("escape", "6", "3"),
     "ask later": ("f9",),
-    "this sitting": ("escape", "j"),
-    "the agreement": ("escape", "j", "1"),
+    "this sitting": ("escape", "2", "1"),
+    "the agreement": ("escape", "2", "1", "1"),
     "language": ("ctrl+l",),
-    "relations": ("escape", "h"),
+    "relations": ("escape", "7", "9"),
     "picked": ("f3", "insert", "insert", "f8"),
 }
 

@@ -229,6 +229,8 @@ def test_bare_start_offers_three_ways_and_starts_one(terminal: Opens, tmp_path: 
     window = terminal(PATH=str(tmp_path), HOME=str(tmp_path / "empty"))
     window.wait_for("Start a collection")
     window.send("s⟨Enter⟩⟨Enter⟩⟨Enter⟩")
+    window.wait_for("When is summer?")
+    window.send("⟨^S⟩")
     window.wait_for("Nothing is in it yet")
     window.send("⟨^Q⟩")
     assert window.wait() == 0
@@ -242,7 +244,7 @@ def test_the_guide_teaches_from_inside(terminal: Opens, folder: Path) -> None:
     window.send("⟨Esc⟩")
     window.wait_for("Tell me about this photograph")
     window.send("⟨Esc⟩")
-    window.wait_for("Package for an archive")
+    window.wait_for("Hand on")
     window.send("⟨Esc⟩⟨^Q⟩")
     assert window.wait() == 0
 
@@ -254,6 +256,8 @@ def test_the_demonstration_from_inside(terminal: Opens, tmp_path: Path) -> None:
     window.send("d⟨Enter⟩")
     window.wait_for("Enter or Esc goes back", seconds=60)
     window.send("⟨Enter⟩")
+    window.wait_for("Who tells today?")
+    window.send("21")
     window.wait_for("Tell me about this photograph")
     window.send("⟨^Q⟩")
     assert window.wait() == 0
@@ -338,6 +342,7 @@ def test_the_course_of_a_sitting(terminal: Opens, folder: Path) -> None:
 
     def step(wanted: str) -> None:
         window.send("⟨Esc⟩")
+        window.send(menu_key(window.wait_for("Keep safe"), "Sit"))
         window.send(menu_key(window.wait_for("This sitting  "), "This sitting"))
         text = window.wait_for(lambda shown: "This sitting: " in shown and f"  {wanted}" in shown)
         window.send(menu_key(text, wanted))
@@ -386,6 +391,7 @@ def test_consent_is_asked_again_by_one_key(terminal: Opens, folder: Path) -> Non
     window = terminal("-c", folder, "sit", "--narrator", "Leida Rourke", "--no-viewing", columns=120, rows=34)
     window.wait_for("Consent to ask for again: Leida Rourke: name; Joan Tamm: name")
     window.send("⟨Esc⟩")
+    window.send(menu_key(window.wait_for("Keep safe"), "Sit"))
     window.send(menu_key(window.wait_for("This sitting  "), "This sitting"))
     text = window.wait_for(lambda shown: "This sitting: " in shown and "2 to ask" in shown)
     window.send(menu_key(text, "Consent, asked again"))

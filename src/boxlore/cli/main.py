@@ -92,9 +92,9 @@ def boxlore(ctx: click.Context, collection: Path | None) -> None:
         if not (sys.stdin.isatty() and sys.stdout.isatty()):
             click.echo(ctx.get_help())
             return
-        from boxlore.tui.app import run
+        from boxlore.cli.commands.sit import hold
 
-        ctx.exit(run(collection))
+        ctx.exit(hold(collection, door=True))
 
 
 def main(arguments: list[str] | None = None) -> NoReturn:

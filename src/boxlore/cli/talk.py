@@ -105,19 +105,3 @@ def _stop_on_interrupt() -> Iterator[Callable[[Bar], None]]:
         yield bars.append
     finally:
         signal.signal(signal.SIGINT, before)
-
-
-def counting(bar: Bar) -> Callable[[str, int, int], None]:
-    """A function of (label, done, total) that moves the bar, for a task that counts its own steps.
-
-    `done` is the count so far, not the steps since the last call; each new label begins a new stage.
-    """
-    counts: dict[str, int] = {}
-
-    def heard(label: str, done: int, total: int) -> None:
-        if label not in counts:
-            bar.begin(label, total)
-        bar.step(done - counts.get(label, 0))
-        counts[label] = done
-
-    return heard

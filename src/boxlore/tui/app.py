@@ -18,9 +18,10 @@ from textual.app import App
 
 from boxlore.core.errors import BoxloreError, CouldNot
 from boxlore.tasks.collection.backups import ListedBackup, has_backups, restore, said
-from boxlore.tasks.collection.last_opened import last_collection, remember
+from boxlore.tasks.collection.last_opened import last_collection, recent_collections, remember
 from boxlore.tasks.collection.opening import DATABASE, Collection, open_collection
 from boxlore.tasks.collection.progress import Progress
+from boxlore.tasks.sitting.beginning import Way
 from boxlore.tasks.sitting.item_list import Listing
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.showing import Showing
@@ -28,6 +29,7 @@ from boxlore.tui import colours
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.backups import choose_backup
 from boxlore.tui.screens.empty_collection import BareScreen
+from boxlore.tui.screens.front import ASK, LIST, MENU, FrontScreen, Show
 from boxlore.tui.screens.item import ItemScreen
 from boxlore.tui.screens.start import StartScreen
 from boxlore.tui.screens.working import WorkingScreen
@@ -50,16 +52,19 @@ class Boxlore(App[int]):
         interviewer: str = "",
         showing: Showing | None = None,
         broken: tuple[Path, str] | None = None,
+        door: bool = False,
     ) -> None:
-        """`broken` is a folder whose collection could not be opened, and why."""
+        """`broken` is a folder whose collection could not be opened, and why. `door`: ask first who tells, and where to
+        begin; without it the first item is shown at once."""
         super().__init__()
         self.showing = showing or Showing()
         self.collection = collection
         self.made: Path | None = None
         self.wanted: ListedBackup | None = None
-        self._broken = broken
+        self._broken, self._door = broken, door
         self._narrator, self._interviewer = narrator, interviewer
         self._opened = ExitStack()
+        self._first_words = ""
         self._ahead: Future[Listing] | None = None
         self._asked_to_leave = False
         self._signals = Leaving(self._signalled)
@@ -74,7 +79,7 @@ class Boxlore(App[int]):
         self._signals.hear()
         if self.collection is None:
             ways = (self.open_folder, self.make_demo, self.restore, self.open_made)
-            await self.push_screen(StartScreen(*ways, broken=self._broken))
+            await self.push_screen(StartScreen(*ways, broken=self._broken, recent=recent_collections()))
         else:
             await self.show_collection(self.collection)
 
@@ -105,16 +110,47 @@ class Boxlore(App[int]):
         recovered = sitting.begin()
         listing = await asyncio.wrap_future(self._ahead) if self._ahead else Listing(collection)
         self._ahead = None
+        show = self.show_door if self._door else self.show_items
         if not len(listing):
-            await self.push_screen(BareScreen(sitting, listing, self.show_items))
+            await self.push_screen(BareScreen(sitting, listing, show))
             return
-        await self.show_items(sitting, listing)
+        await show(sitting, listing)
         if recovered:
             many = len(recovered) > 1
             subject = (
                 f"{len(recovered)} answers that were being typed are" if many else "one answer that was being typed is"
             )
-            self._item_screen().say(f"After an interruption: {subject} kept.")
+            words = f"After an interruption: {subject} kept."
+            if isinstance(self.screen, ItemScreen):
+                self._item_screen().say(words)
+            else:
+                self._first_words = words
+
+    async def show_door(self, sitting: Sitting, listing: Listing) -> None:
+        """Show the front door: who tells, and where to begin."""
+        front = FrontScreen(sitting, listing, self._begin_at(sitting, listing), self._other_collection)
+        await self.push_screen(front)
+        await front.action_who()
+
+    def _begin_at(self, sitting: Sitting, listing: Listing) -> Show:
+        """What the front door does at its end: the sitting's screen, and the list or the menu above it."""
+
+        async def show(position: int, way: Way | None, above: str) -> None:
+            screen = ItemScreen(sitting, listing, self.showing, position, way=way)
+            await self.push_screen(screen)
+            if self._first_words:
+                screen.say(self._first_words)
+                self._first_words = ""
+            opens = {LIST: screen.action_find, ASK: screen.action_asking, MENU: screen.action_menu}
+            if above in opens:
+                await opens[above]()
+
+        return show
+
+    async def _other_collection(self) -> None:
+        """Show the screen on which a collection is opened or started."""
+        ways = (self.open_folder, self.make_demo, self.restore, self.open_made)
+        await self.push_screen(StartScreen(*ways, recent=recent_collections()))
 
     async def show_items(self, sitting: Sitting, listing: Listing) -> None:
         """Show the sitting's screen at the first item."""
@@ -122,6 +158,9 @@ class Boxlore(App[int]):
 
     async def open_folder(self, folder: Path) -> str:
         """Open the collection in a folder named on the first screen. Returns what went wrong, or ''."""
+        if self.collection is not None and folder.resolve() == self.collection.folder.resolve():
+            self.pop_screen()  # it is open: back to its front door
+            return ""
         try:
             collection = self._opened.enter_context(open_collection(folder, fallback_read_only=True))
         except BoxloreError as error:
@@ -221,8 +260,9 @@ def run(
     interviewer: str = "",
     on_day: date | None = None,
     showing: Showing | None = None,
+    door: bool = False,
 ) -> int:
-    """Open a collection and sit with it. Returns an exit code.
+    """Open a collection and sit with it, `door`: by the front door. Returns an exit code.
 
     Without a collection it opens the one in this folder, else the one opened last, else the first screen.
     """
@@ -239,7 +279,7 @@ def run(
             if folder is None or not has_backups(folder) or not sys.stdin.isatty():
                 raise
             broken = folder, str(error)
-        app = Boxlore(opened, narrator=narrator, interviewer=interviewer, showing=showing, broken=broken)
+        app = Boxlore(opened, narrator=narrator, interviewer=interviewer, showing=showing, broken=broken, door=door)
         app.read_ahead(stack.enter_context(ThreadPoolExecutor(1)))
         try:
             code = app.run()

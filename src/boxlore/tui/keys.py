@@ -28,6 +28,7 @@ ITEM_KEYS: tuple[Key, ...] = (
     Key("f1", "guide", "F1", "Help", "This guide."),
     Key("pagedown", "next_item", "PgDn", "Next", "The next photograph. What you typed is kept."),
     Key("pageup", "item_before", "PgUp", "Before", "The photograph before."),
+    Key("ctrl+n", "next_open", "Ctrl+N", "", "The next photograph with an open question."),
     Key("escape,f10", "menu", "Esc", "Menu", "Everything else: take scans in, copies, sheet, archive, check."),
     Key(
         "f2",

@@ -95,7 +95,7 @@ def test_escape_puts_the_suggestions_away_before_it_opens_the_menu(run: Run, col
             await hands.press("tab", "«Kristjan Tamm»", "enter", "«kris»", "escape")
             assert not hands.text.startswith("╭")
             await hands.press("escape")
-            assert "Menu ▸ 1 Take scans in" in hands.text
+            assert "Menu ▸ 1 Take in" in hands.text
 
     run(sit())
 
@@ -172,7 +172,7 @@ def test_a_relation_to_another_item(run: Run, collection: Collection) -> None:
     async def sit() -> None:
         async with hands_on(collection, size=(120, 50)) as hands:
             await hands.press("escape")
-            await hands.choose("Related to another", "Same day as")
+            await hands.choose("This photograph", "Related to another", "Same day as")
             await hands.fill("TRA-9999")
             assert "There is no item TRA-9999 here." in hands.text
             await hands.fill("TRA-0003")
@@ -187,14 +187,14 @@ def test_set_aside_and_the_questions_in_a_file(run: Run, collection: Collection)
     async def sit() -> None:
         async with hands_on(collection, size=(120, 50)) as hands:
             await hands.press("escape")
-            await hands.choose("Set aside")
+            await hands.choose("This photograph", "Set aside")
             await hands.fill("too sad today")
             assert "TRA-0001 is set aside. The list (F3) shows it under “to ask”; Ctrl+Z takes it back." in hands.text
             await hands.press("escape")
-            await hands.choose("The questions asked")
+            await hands.choose("Sit", "The questions asked")
             assert f"The questions are in {collection.folder / FILE_NAME}" in hands.text
             await hands.press("escape")
-            await hands.choose("Page for the teller")
+            await hands.choose("Sit", "Page for the teller")
             assert "There is no page: it was started with --no-viewing" in hands.text
         assert (collection.folder / FILE_NAME).is_file()
 
@@ -222,9 +222,15 @@ def test_opened_for_reading_only_it_says_so_at_each_key_that_would_write(run: Ru
                     await hands.press("pagedown")
                 await hands.press("ctrl+s")
                 assert "Open for reading only; nothing can be kept." in hands.text
-                for name in ("Set aside", "Related to another", "The questions asked", "This sitting", "Take scans in"):
+                for names in (
+                    ("This photograph", "Set aside"),
+                    ("This photograph", "Related to another"),
+                    ("Sit", "The questions asked"),
+                    ("Sit", "This sitting"),
+                    ("Take in", "Scans"),
+                ):
                     await hands.press("pagedown", "escape")
-                    await hands.choose(name)
+                    await hands.choose(*names)
                     assert "Open for reading only; nothing can be changed." in hands.text
                 await hands.press("ctrl+z", "ctrl+y")
 

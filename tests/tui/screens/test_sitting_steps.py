@@ -30,7 +30,7 @@ def collection(folder: Path) -> Iterator[Collection]:
 async def step(hands: Hands, name: str) -> None:
     """A step by its name under “This sitting”."""
     await hands.press("escape")
-    await hands.choose("This sitting", name)
+    await hands.choose("Sit", "This sitting", name)
 
 
 def fields(collection: Collection, kind: Kind) -> list[tuple[str, str]]:
@@ -192,7 +192,7 @@ def test_before_anybody_tells_only_an_agreement_and_a_story_can_be_chosen(run: R
     async def sit() -> None:
         async with hands_on(collection, size=(120, 60)) as hands:
             await hands.press("escape")
-            await hands.choose("This sitting")
+            await hands.choose("Sit", "This sitting")
             assert "This sitting: nobody tells yet" in hands.text
             assert "Agreement" in hands.text and "A story of no picture" in hands.text and "Clap" not in hands.text
 

@@ -16,9 +16,18 @@ def test_a_collection_is_started_once_its_form_is_right(run: Run, tmp_path: Path
             await hands.press("«s»")
             await hands.fill("", "", "")
             assert "Name a folder for it." in hands.text
-            await hands.fill(str(tmp_path / "ours"), "", "lower case")
+            await hands.fill("Our photographs", "Atlantis", str(tmp_path / "ours"))
+            assert "“Atlantis” may be no country, or several." in hands.text
+            await hands.fill("Our photographs", "new zeal", str(tmp_path / "ours"))
+            assert "7 April 1952" in hands.text and "December to February" in hands.text and " OP " in hands.text
+            await hands.press("«English please»", "ctrl+s")
+            assert "Write a language tag: en, et, mi, de-AT." in hands.text
+            await hands.fill("mi")
+            await hands.press("right", "enter", "enter")
+            await hands.fill("lower case")
             assert "prefix is “LOWER CASE”. It must be two to seven capital letters or digits" in hands.text
-            await hands.fill(str(tmp_path / "ours"), "", "our")
+            await hands.press("down", "«ask»", "down", "down")
+            await hands.fill("our")
             assert "Nothing is in it yet" in hands.text
             await hands.press("f1")
             assert "Guide" in hands.text
@@ -28,7 +37,8 @@ def test_a_collection_is_started_once_its_form_is_right(run: Run, tmp_path: Path
 
     run(begin())
     written = (tmp_path / "ours" / "boxlore.toml").read_text("utf-8")
-    assert 'title = "Family photographs"' in written and 'prefix = "OUR"' in written
+    assert 'title = "Our photographs"' in written and 'prefix = "OUR"' in written
+    assert 'language = "mi"' in written and 'hemisphere = "south"' in written and 'day_order = ""' in written
 
 
 def test_a_collection_is_opened_by_its_folder(run: Run, folder: Path, tmp_path: Path) -> None:
@@ -47,7 +57,7 @@ def test_a_collection_is_opened_by_its_folder(run: Run, folder: Path, tmp_path: 
 @pytest.mark.parametrize(
     ("name", "shown"),
     [
-        ("Start", "Letters of the numbers"),
+        ("Start", "In which country does the family live?"),
         ("Open", "Open a collection Folder"),
         ("Demonstration", "Folder for it"),
         ("Bring back a backup", "Folder of the collection"),

@@ -40,7 +40,7 @@ def test_the_cursor_shows_each_statement_whole(run: Run, collection: Collection)
             await hands.press("down")
             assert "▸ When disputed Joan: “1912”" in hands.text and "“1912” Joan · " in hands.text
             await hands.press("pagedown")
-            assert f"▸ Story in force the keeper: “{STORY}”" in hands.text and hands.text.count(STORY) == 2
+            assert f"▸ Story used the keeper: “{STORY}”" in hands.text and hands.text.count(STORY) == 2
             await hands.press("pageup")
             assert "“1930” Con · " in hands.text
             await hands.press("escape")
@@ -102,7 +102,7 @@ def test_a_dispute_is_settled_and_all_stays_on_record(
     async def settle() -> None:
         async with hands_on(collection) as hands:
             await hands.press("f4", "down", "enter")
-            await hands.choose("Settle the field", choice)
+            await hands.choose("Choose which answer is used", choice)
             assert "Settled. What the others said stays on record; a later statement opens it again." in hands.text
             assert "disputed" not in hands.text
         record = first_record(collection)
@@ -116,10 +116,10 @@ def test_what_nobody_disputes_is_not_settled_and_has_its_history(run: Run, colle
     async def look() -> None:
         async with hands_on(collection) as hands:
             await hands.press("f4", "pagedown", "enter")
-            await hands.choose("Settle the field")
+            await hands.choose("Choose which answer is used")
             assert "Nothing else is said here, so there is nothing to settle." in hands.text
             await hands.press("enter")
-            await hands.choose("History of the field")
+            await hands.choose("History")
             assert "History: Story" in hands.text and f"keeper: “{STORY}”" in hands.text
             await hands.press("down", "pagedown", "up", "pageup", "enter")
             assert "who says so" in hands.text and "History: Story" not in hands.text
@@ -131,17 +131,17 @@ def test_words_are_struck_only_after_a_yes(run: Run, collection: Collection) -> 
     async def strike() -> None:
         async with hands_on(collection) as hands:
             await hands.press("f4", "pagedown", "enter")
-            await hands.choose("Strike", "No, leave them")
+            await hands.choose("Erase for good", "No, leave them")
             assert first_record(collection).words("story") == STORY
             await hands.press("enter")
-            await hands.choose("Strike")
-            assert f"Strike {STORY}?" in hands.text
+            await hands.choose("Erase for good")
+            assert f"Erase {STORY} for good?" in hands.text
             assert (
                 "This cannot be undone. Copies, sheets and packages made earlier may still hold the words."
                 in hands.text
             )
-            await hands.choose("Yes, take them out for good")
-            await hands.until("Struck. No byte of the collection holds the words.")
+            await hands.choose("Yes, erase them for good")
+            await hands.until("Erased. No byte of the collection holds the words.")
             await hands.press("enter")
             assert STORY not in hands.text
         assert not first_record(collection).told.get("story")
@@ -157,3 +157,27 @@ def test_opened_for_reading_only_nothing_is_changed(run: Run, folder: Path, coll
                 assert "Open for reading only; nothing can be changed." in hands.text
 
     run(look())
+
+
+def test_words_are_corrected_and_given_to_who_said_them(run: Run, collection: Collection) -> None:
+    """The words before stay in the history, under who was said to have said them."""
+
+    async def put_right() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("f4", "pagedown", "enter")
+            await hands.choose("Correct the words")
+            await hands.press("«!»", "enter")
+            assert "Corrected. What was there stays in the history." in hands.text and f"{STORY}!" in hands.text
+            await hands.press("enter")
+            await hands.choose("Correct the words")
+            await hands.fill("")
+            assert "There are no words. Write what it should say, or erase it." in hands.text
+            await hands.press("escape", "enter")
+            await hands.choose("Somebody else said it")
+            await hands.fill("Ellen Rourke")
+            assert f"Ellen Rourke: “{STORY}!”" in hands.text and "Said by Ellen Rourke from now on." in hands.text
+            await hands.press("enter")
+            await hands.choose("History")
+            assert f"keeper: “{STORY}”" in hands.text and f"keeper: “{STORY}!”" in hands.text
+
+    run(put_right())

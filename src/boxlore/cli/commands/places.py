@@ -7,6 +7,7 @@ import click
 from boxlore.cli import options, output, talk
 from boxlore.core.places.reading import coordinates, full_name
 from boxlore.tasks.collection.opening import open_collection
+from boxlore.tasks.collection.progress import counting
 from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.telling.places import NewPlace, add_place, gazetteer_of, own_places, take_gazetteer
 
@@ -45,7 +46,7 @@ def add(ctx: click.Context, name: str, inside: str, at: str, also: tuple[str, ..
     """Make NAME a place of the family's own."""
     new = NewPlace(name=name, inside=inside, at=at, also=also, years=years)
     with open_for_writing(ctx.obj) as collection, talk.progress() as bar:
-        findings = add_place(collection, new, gazetteer_of(collection, talk.counting(bar)))
+        findings = add_place(collection, new, gazetteer_of(collection, counting(bar)))
     talk.say(f"“{output.safe(name)}” is a place of the family's own now.")
     for finding in findings:
         talk.say(finding.message)
@@ -61,6 +62,6 @@ def take(ctx: click.Context, table: Path, names: Path | None, countries: tuple[s
     """Take in TABLE, a GeoNames file of 19 columns (a whole country, every hamlet); GeoNames data are CC BY 4.0."""
     with open_for_writing(ctx.obj) as collection, talk.progress() as bar:
         country_codes = [country.upper() for country in countries]
-        count = take_gazetteer(collection, table, names=names, countries=country_codes, heard=talk.counting(bar))
-        gazetteer_of(collection, talk.counting(bar))
+        count = take_gazetteer(collection, table, names=names, countries=country_codes, heard=counting(bar))
+        gazetteer_of(collection, counting(bar))
     talk.say(f"{count:,} places and areas are known to this collection now, beside the shipped ones.")

@@ -24,11 +24,40 @@ def sit(ctx: click.Context, narrator: str, interviewer: str, plain: bool, no_vie
     """Sit with a narrator: picture, questions and answers, each word kept as it is typed."""
     if lan and no_viewing:
         raise WrongUse("--lan is about the page, and --no-viewing leaves it away.", "Give one of them.")
-    showing = Showing()
     if lan:
         from boxlore.viewing.addresses import of_this_machine
 
         of_this_machine()  # raises where there is no network, before the screen is drawn
+    if plain:
+        with _shown(lan=lan, page=not no_viewing) as showing:
+            _plain(ctx.obj, narrator, interviewer, showing)
+        return
+    ctx.exit(hold(ctx.obj, narrator=narrator, interviewer=interviewer, lan=lan, page=not no_viewing))
+
+
+def hold(
+    folder: Path | None,
+    *,
+    narrator: str = "",
+    interviewer: str = "",
+    lan: bool = False,
+    page: bool = True,
+    door: bool = False,
+) -> int:
+    """Hold a sitting in the terminal interface, with the teller's page beside it. Returns an exit code.
+
+    `door` asks first who tells and where to begin; `folder` None means the collection that was open last.
+    """
+    with _shown(lan=lan, page=page) as showing:
+        with _loading():
+            from boxlore.tui.app import run
+        return run(folder, narrator=narrator, interviewer=interviewer, showing=showing, door=door)
+
+
+@contextmanager
+def _shown(*, lan: bool, page: bool) -> Iterator[Showing]:
+    """Context: what is out, and (`page`) the server of the teller's page, which begins when the screen stands."""
+    showing = Showing()
     with ExitStack() as stack:
 
         def begin() -> None:
@@ -36,15 +65,9 @@ def sit(ctx: click.Context, narrator: str, interviewer: str, plain: bool, no_vie
 
             stack.enter_context(serving(showing, lan=lan))
 
-        if not no_viewing:
+        if page:
             showing.opening = begin
-        if plain:
-            _plain(ctx.obj, narrator, interviewer, showing)
-            return
-        with _loading():
-            from boxlore.tui.app import run
-        code = run(ctx.obj, narrator=narrator, interviewer=interviewer, showing=showing)
-    ctx.exit(code)
+        yield showing
 
 
 @contextmanager

@@ -1,4 +1,7 @@
-"""Which collection was open last, so that bare `boxlore` opens it again. One line in the user's own state folder."""
+"""Which collections were open last, so that bare `boxlore` opens the last one again, and offers the others.
+
+One folder a line in the user's own state folder, the last one first.
+"""
 
 import os
 import sys
@@ -9,6 +12,8 @@ from boxlore.disk.writing import write_whole
 from boxlore.tasks.collection.opening import DATABASE
 
 FILE = "last-collection"
+MOST = 9
+"""So many collections are remembered."""
 
 
 def _folder() -> Path:
@@ -22,7 +27,9 @@ def remember(folder: Path) -> None:
     """Note the collection opened last; a state folder that cannot be written to costs only this comfort."""
     try:
         _folder().mkdir(parents=True, exist_ok=True)
-        write_whole(_folder() / FILE, str(folder.resolve()).encode())
+        before = [path for path in _lines() if path != folder.resolve()]
+        lines = [str(path) for path in (folder.resolve(), *before)][:MOST]
+        write_whole(_folder() / FILE, "\n".join(lines).encode())
     except (OSError, BoxloreError):
         return
 
@@ -31,8 +38,17 @@ def last_collection() -> Path | None:
     """The collection to open when none is named: the one we are in, else the one open last, if it is there."""
     if (Path() / DATABASE).is_file():
         return Path()
+    return next(iter(recent_collections()), None)
+
+
+def recent_collections() -> list[Path]:
+    """The collections that were open before and are still there, the last one first."""
+    return [folder for folder in _lines() if folder.is_absolute() and (folder / DATABASE).is_file()]
+
+
+def _lines() -> list[Path]:
     try:
-        folder = Path((_folder() / FILE).read_text(encoding="utf-8").strip())
+        text = (_folder() / FILE).read_text(encoding="utf-8")
     except (OSError, UnicodeDecodeError):
-        return None
-    return folder if folder.is_absolute() and (folder / DATABASE).is_file() else None
+        return []
+    return [Path(line.strip()) for line in text.splitlines() if line.strip()]

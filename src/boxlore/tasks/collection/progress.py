@@ -3,6 +3,7 @@
 Both fronts pass one in. A task asks `stopped()` between items only: finished items stay finished.
 """
 
+from collections.abc import Callable
 from typing import Protocol
 
 
@@ -33,3 +34,19 @@ class Quiet:
 
 
 QUIET = Quiet()
+
+
+def counting(progress: Progress) -> Callable[[str, int, int], None]:
+    """A function of (label, done, total) that moves the progress, for a task that counts its own steps.
+
+    `done` is the count so far, not the steps since the last call; each new label begins a new stage.
+    """
+    counts: dict[str, int] = {}
+
+    def heard(label: str, done: int, total: int) -> None:
+        if label not in counts:
+            progress.begin(label, total)
+        progress.step(done - counts.get(label, 0))
+        counts[label] = done
+
+    return heard

@@ -1,8 +1,9 @@
 """Changing, within a sitting, what was told before: who may see it, how sure it is, and which of several holds."""
 
+from boxlore.core.errors import WrongUse
 from boxlore.core.fields.language import language_tag
 from boxlore.core.records.item_record import Record, StatementView
-from boxlore.core.statements import Kind, Subject, Sure
+from boxlore.core.statements import Kind, Statement, Subject, Sure
 from boxlore.store.values import Settlement
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.telling.statements import Telling
@@ -24,12 +25,34 @@ def change(sitting: Sitting, record: Record, view: StatementView, **what: str) -
         moment=sitting.moment,
     )
     act = sitting.collection.act(f"{view.field}: {', '.join(what.values())}")
-    subject = Subject(Kind.ITEM, record.id)
+    subject = statement_of(sitting, record, view).subject
     statement = sitting.teller.add(act, subject, view.field, view.words, how, replaces=view.statement)
     if view.meant:
         kind = Kind.EVENT if view.field == "occasion" else Kind.PERSON
         act.statements[:] = [statement]
         act.readings[:] = [(statement.id, person_reading(Subject(kind, view.meant)))]
+    sitting.finish(act, record.id)
+
+
+def statement_of(sitting: Sitting, record: Record, view: StatementView) -> Statement:
+    """The statement itself: of the item, or of one of its markers. Raises WrongUse if it is no longer in force."""
+    for material in sitting.collection.store.about_items(ids=(record.id,)):
+        for statement, _ in (*material.statements, *(row for marker in material.markers for row in marker.statements)):
+            if statement.id == view.statement:
+                return statement
+    raise WrongUse("That was changed meanwhile.", "Look at it again.")
+
+
+def correct(sitting: Sitting, record: Record, view: StatementView, words: str) -> None:
+    """Other words in place of these, by the same source, as surely and for the same audience; read anew."""
+    statement = statement_of(sitting, record, view)
+    if not words.strip():
+        raise WrongUse("There are no words.", "Write what it should say, or erase it.")
+    how = Telling(source=view.source, sure=view.sure, audience=view.audience, language=language_tag(view.language),
+                  sitting=sitting.id, moment=sitting.moment)  # fmt: skip
+    act = sitting.collection.act(f"{view.field}: corrected")
+    typed = sitting.teller.typed(statement.subject.kind, view.field, words)
+    sitting.teller.add(act, statement.subject, view.field, typed, how, replaces=view.statement)
     sitting.finish(act, record.id)
 
 

@@ -61,6 +61,7 @@ from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.collection.prompts import PROMPTS, Prompt, read_prompts
 from boxlore.tasks.collection.records import record_of
+from boxlore.tasks.sitting.beginning import note_out
 from boxlore.tasks.sitting.item_list import still_to_ask
 from boxlore.tasks.sitting.recovering import recover_drafts
 from boxlore.tasks.strike import finish_pending, strike_out
@@ -97,6 +98,10 @@ class Sitting:
     _places: threading.Lock = field(default_factory=threading.Lock)
     _ready: bool = False
     _drafted: set[tuple[str, str, str]] = field(default_factory=set)
+    myself: bool = False
+    """Whether the keeper said that nobody else tells; without a narrator, answers wait for one otherwise."""
+    waiting: list[Statement] = field(default_factory=list)
+    """What was told in this sitting before anybody was named as the teller; `naming.give` gives it to one."""
     to_name: list[Subject] = field(default_factory=list)
     """Markers just set on the item that is out; the next names told are theirs, one by one."""
     markers: Markers = field(init=False)
@@ -139,10 +144,16 @@ class Sitting:
 
     def start_with(self, narrator: str, interviewer: str = "") -> None:
         """From now on this narrator tells: a sitting of its own begins, with a time log from nought."""
-        self.narrator, self.interviewer = narrator, interviewer
+        self.narrator, self.interviewer, self.myself = narrator, interviewer, False
         self._began = time.monotonic()
         self.shown.clear()
         self._name_the_narrator()
+
+    def nobody(self, *, myself: bool = False) -> None:
+        """From now on no narrator tells: the keeper herself does (`myself`), or nobody is named yet."""
+        self.id = self.narrator = ""
+        self.source, self.myself = KEEPER, myself
+        self.shown.clear()
 
     def _name_the_narrator(self) -> None:
         act = self.collection.act("a sitting")
@@ -170,6 +181,8 @@ class Sitting:
         """An item comes out: noted in the time log of a sitting with a narrator."""
         self.shown[item] = self.collection.clock.now()
         self.to_name.clear()
+        if self.writable:
+            note_out(self.collection, item)
         if self.id and self.writable and self.stage is Stage.GOING_THROUGH:
             act = self.collection.act("shown")
             words = SHOWN_WORDS.write(ShownAt(item, self.moment))
@@ -370,6 +383,8 @@ class Sitting:
 
     def finish(self, act: Act, item: str) -> None:
         """Write an act as the last step of this sitting."""
+        if not self.id and not self.myself:
+            self.waiting += [said for said in act.statements if said.source == KEEPER and FIELDS[said.field].told]
         self.steps.finish(act, item)
 
     # looking

@@ -94,7 +94,7 @@ class Teller:
             name,
             words,
             language=how.language or self._collection.settings.language,
-            source=self._source(act, how.source),
+            source=self.source(act, how.source),
             sure=how.sure,
             audience=str(read_audience(how.audience)) if how.audience else field.audience,
             sitting=how.sitting,
@@ -111,7 +111,7 @@ class Teller:
         del act.statements[before[0] :]
         self._narrators = before[1]
 
-    def _source(self, act: Act, source: Source) -> Source:
+    def source(self, act: Act, source: Source) -> Source:
         """A narrator told by name is a person: the one of that name, or a new one. Raises WrongUse for two."""
         name = source.ref
         people = self._collection.people()

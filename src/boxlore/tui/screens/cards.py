@@ -1,19 +1,18 @@
-"""Small cards on top of a screen: a list to choose from, a form to fill in, a notice to read.
+"""Small cards on top of a screen: a list to choose from, a notice to read.
 
 The function that is given the answer has finished before the next key is handled.
 """
 
 from collections.abc import Awaitable, Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from inspect import isawaitable
 
-from textual.app import App, ComposeResult
+from textual.app import ComposeResult
 from textual.containers import Vertical, VerticalScroll
 from textual.screen import ModalScreen
 
 from boxlore.tui.keys import bound
-from boxlore.tui.widgets.plain_text import Line
-from boxlore.tui.widgets.text_input import Words
+from boxlore.tui.widgets.plain_text import Line, short
 
 KEYS = "123456789abcdefghijklmnopqrstuvwxyz"
 """The keys of the lines of a list, in order."""
@@ -29,7 +28,7 @@ class Card(ModalScreen[None]):
 
     BINDINGS = bound(("escape", "close"), ("ctrl+q", "leave"))
 
-    def action_close(self) -> None:
+    async def action_close(self) -> None:
         """Go back without an answer."""
         self.app.pop_screen()
 
@@ -57,9 +56,19 @@ class Choices(Card):
         *[(key, f"press('{key}')") for key in KEYS],
     )
 
-    def __init__(self, title: str, choices: Sequence[Choice], answer: OnAnswer, *, below: str = "") -> None:
+    def __init__(
+        self,
+        title: str,
+        choices: Sequence[Choice],
+        answer: OnAnswer,
+        *,
+        below: str = "",
+        back: Callable[[], Awaitable[None]] | None = None,
+    ) -> None:
+        """`below` is a text under the lines; `back` is where Esc goes, else the screen below."""
         super().__init__()
         self._title, self._choices, self._answer, self._below = title, list(choices), answer, below
+        self._back = back
         self._at = 0
         self._lines = [Line() for _ in choices]
 
@@ -78,6 +87,7 @@ class Choices(Card):
 
     def _draw(self) -> None:
         width = max((len(choice.name) for choice in self._choices), default=0)
+        room = min(76, self.app.size.width * 96 // 100) - 6 - len("▸ 1  ") - len("   ")
         for at, (line, choice) in enumerate(zip(self._lines, self._choices, strict=True)):
             here = at == self._at
             style = "bold $primary" if here else "bold"
@@ -85,7 +95,7 @@ class Choices(Card):
                 ("▸ " if here else "  ", "$primary"),
                 (f"{KEYS[at]}  ", "$primary"),
                 (choice.name.ljust(width), style),
-                (f"   {choice.about}" if choice.about else "", "$faint"),
+                (f"   {short(choice.about, max(room - width, 8))}" if choice.about else "", "$faint"),
             )
         if self._lines:
             self._lines[self._at].scroll_visible(animate=False)
@@ -106,95 +116,17 @@ class Choices(Card):
         if self._choices:
             await self._take(self._at)
 
+    async def action_close(self) -> None:
+        """Go back without an answer."""
+        self.app.pop_screen()
+        if self._back is not None:
+            await self._back()
+
     async def _take(self, at: int) -> None:
         self.app.pop_screen()
         answered = self._answer(self._choices[at].value)
         if isawaitable(answered):
             await answered
-
-
-@dataclass(frozen=True, slots=True)
-class Blank:
-    """One line of a form: its key in the answers, its label, the text it begins with, and a hint below it."""
-
-    name: str
-    label: str
-    text: str = ""
-    hint: str = ""
-
-
-Filled = Callable[[dict[str, str]], Awaitable[str] | str]
-"""Called with the answers, by the names of the blanks. Returns '' or what is wrong with them."""
-
-
-class Form(Card):
-    """A few lines to fill in. Enter goes to the next line; at the last one it gives the answers to `answer`."""
-
-    DEFAULT_CSS = """
-    Form .label { margin-top: 1; text-style: bold; }
-    Form .faint { height: auto; }
-    """
-    BINDINGS = bound(("enter", "enter"), ("tab,down", "move(1)"), ("shift+tab,up", "move(-1)"))
-
-    def __init__(self, title: str, blanks: Sequence[Blank], answer: Filled) -> None:
-        """`answer` returns '', or what is wrong; then the form opens again with the same words and the fault."""
-        super().__init__()
-        self._title, self._blanks, self._answer = title, list(blanks), answer
-        self._words = [Words(text=blank.text) for blank in blanks]
-        self._fault = Line(classes="fault")
-
-    def compose(self) -> ComposeResult:
-        with VerticalScroll(classes="card", can_focus=False):
-            yield Line(self._title, classes="title")
-            for blank, words in zip(self._blanks, self._words, strict=True):
-                yield Line(blank.label, classes="label")
-                yield words
-                if blank.hint:
-                    yield Line(blank.hint, classes="faint")
-            yield self._fault
-            yield Line("\nEnter goes on; after the last line it is done. Esc goes back.", classes="faint")
-
-    def on_mount(self) -> None:
-        for words in self._words:
-            words.load(words.text)
-        self.set_focus(self._words[0])
-        self._fault.display = False
-
-    async def action_move(self, by: int) -> None:
-        """Put the cursor into another line."""
-        await self._drained()
-        self.set_focus(self._words[(self._here() + by) % len(self._words)])
-
-    async def action_enter(self) -> None:
-        """Go to the next line; after the last, close the form and give the answers."""
-        await self._drained()
-        here = self._here()
-        if here + 1 < len(self._words):
-            self.set_focus(self._words[here + 1])
-            return
-        answers = {blank.name: words.text.strip() for blank, words in zip(self._blanks, self._words, strict=True)}
-        self.app.pop_screen()
-        answered = self._answer(answers)
-        fault = await answered if isawaitable(answered) else answered
-        if fault:
-            again = Form(
-                self._title, [replace(blank, text=answers[blank.name]) for blank in self._blanks], self._answer
-            )
-            await again.open(self.app)
-            again._fault.say(("\n" + fault, "bold $error"))
-            again._fault.display = True
-
-    async def open(self, app: App[int]) -> None:
-        """Show the form; when this returns, the next key is typed into its first line."""
-        await app.push_screen(self)
-        self.set_focus(self._words[0])
-
-    def _here(self) -> int:
-        return self._words.index(self.focused) if self.focused in self._words else 0
-
-    async def _drained(self) -> None:
-        if isinstance(self.focused, Words):
-            await self.focused.drained()
 
 
 class Notice(Card):

@@ -7,42 +7,27 @@ prompt, then keeps the prompt's words, then moves the focus at once. So no word 
 from boxlore.core.errors import BoxloreError
 from boxlore.core.records.item_record import StatementView
 from boxlore.core.statements import Sure
-from boxlore.tasks.collection.prompts import write_prompts
 from boxlore.tasks.sitting import correcting
-from boxlore.tasks.sitting.linking import RELATIONS, SAME, relate, same_as
-from boxlore.tasks.sitting.session import AUDIENCES, COME_BACK, SURENESSES
+from boxlore.tasks.sitting.beginning import next_open
+from boxlore.tasks.sitting.session import AUDIENCES, SURENESSES
 from boxlore.tasks.telling.undoing import Done
 from boxlore.tui.keys import ITEM_KEYS, bindings
-from boxlore.tui.screens.cards import Blank, Choice, Choices, Form, Notice
+from boxlore.tui.screens.cards import Notice
 from boxlore.tui.screens.find import FindScreen
+from boxlore.tui.screens.forms import Form
 from boxlore.tui.screens.full_picture import LargeScreen
 from boxlore.tui.screens.guide import GuideScreen
-from boxlore.tui.screens.item_view import ItemView
+from boxlore.tui.screens.item_over import ItemOver
 from boxlore.tui.screens.language import language_blank, language_fault
 from boxlore.tui.screens.menu import open_menu
 from boxlore.tui.screens.statements import SaidScreen
 from boxlore.tui.widgets.prompt_block import Block
 
 
-class ItemScreen(ItemView):
+class ItemScreen(ItemOver):
     """The screen with its keys. `tui.keys.ITEM_KEYS` says in words what the action of each key does."""
 
     BINDINGS = bindings(ITEM_KEYS)
-
-    @property
-    def block(self) -> Block:
-        """The block of the prompt that has the cursor; the first one if none has it."""
-        return next((block for block in self.blocks if block.words is self.focused), self.blocks[0])
-
-    async def settled(self, *, turning: bool = False) -> bool:
-        """Wait until every key is typed in, then keep the words of all prompts. False if some could not be kept.
-
-        `turning`: another item is shown next, so this one is not drawn again.
-        """
-        block = self.block
-        await block.words.drained()
-        all_kept = [self.keep(block, redraw=not turning) for block in self.blocks if self.sitting.writable]
-        return all(all_kept)
 
     # from item to item
 
@@ -54,14 +39,35 @@ class ItemScreen(ItemView):
 
     async def _turn(self, by: int) -> None:
         settled = await self.settled(turning=True)
-        position = self.position + by
-        if settled and 0 <= position < len(self.listing):
+        position = self._following(by)
+        if settled and position is not None:
             self.open(position)
             return
         self.refresh_record()
         if settled:
             self.set_focus(self.blocks[0].words)
-            self.say("That was the last item." if by > 0 else "This is the first item.")
+            where = f" in {self.way.name}; Ctrl+N shows the next with open questions" if self.way else " item"
+            self.say(f"That was the last{where}." if by > 0 else f"This is the first{where}.")
+
+    def _following(self, by: int) -> int | None:
+        """The position of the next item (`by` 1) or the one before (-1), along the way if there is one."""
+        if self.way is not None:
+            return self.way.after(self.position, by)
+        position = self.position + by
+        return position if 0 <= position < len(self.listing) else None
+
+    async def action_next_open(self) -> None:
+        """Show the next photograph with an open question; from there PgDn goes through all of them again."""
+        if not await self.settled(turning=True):
+            return
+        self.listing.forget(self.record.id)
+        position = next_open(self.listing, self.position + 1)
+        if position is None or position == self.position:
+            self.refresh_record()
+            self.say("No further photograph with an open question was found. F3 and Tab list them by what is told.")
+            return
+        self.way = None
+        self.open(position)
 
     async def action_leave(self) -> None:
         """Leave, once everything is kept."""
@@ -140,7 +146,7 @@ class ItemScreen(ItemView):
 
     async def action_not_known(self) -> None:
         block = self.block
-        if not await self._can_write(block):
+        if not await self.can_write(block):
             return
         if block.text.strip():
             self.say("There are words in this prompt. “Not known” is for when there is nothing to say.", bad=True)
@@ -152,7 +158,7 @@ class ItemScreen(ItemView):
 
     async def action_audience(self) -> None:
         block = self.block
-        if await self._can_write(block) and (view := self._meant(block)) is not None:
+        if await self.can_write(block) and (view := self._meant(block)) is not None:
             level = view.audience.partition(":")[0]
             at = AUDIENCES.index(level) if level in AUDIENCES else -1
             audience = AUDIENCES[(at + 1) % len(AUDIENCES)]
@@ -161,7 +167,7 @@ class ItemScreen(ItemView):
     async def action_language(self) -> None:
         """Ask for a language: of the answer in this prompt, and of everything told from now on."""
         block = self.block
-        if not await self._can_write(block):
+        if not await self.can_write(block):
             return
         own = self.sitting.own(self.record, block.prompt)
 
@@ -180,7 +186,7 @@ class ItemScreen(ItemView):
 
     async def action_sure(self) -> None:
         block = self.block
-        if await self._can_write(block) and (view := self._meant(block)) is not None:
+        if await self.can_write(block) and (view := self._meant(block)) is not None:
             at = SURENESSES.index(view.sure) if view.sure in SURENESSES else -1
             sureness = SURENESSES[(at + 1) % len(SURENESSES)]
             self._change(view, f"{_quoted(view)}: {_SURE[sureness]}.", sure=sureness)
@@ -205,102 +211,6 @@ class ItemScreen(ItemView):
         self.refresh_record()
         self.say(words)
 
-    async def _can_write(self, block: Block) -> bool:
-        if not self.sitting.writable:
-            self.say("Open for reading only; nothing can be changed.", bad=True)
-            return False
-        await block.words.drained()
-        return self.keep(block)
-
-    # over items
-
-    async def action_same(self) -> None:
-        if not await self._can_write(self.block):
-            return
-        if self.before == self.record.id:
-            self.say("There is no item before this one yet. Look at one, then at this.")
-            return
-        record, previous = self.record, self.sitting.record(self.before)
-
-        def answer(shared: str) -> None:
-            try:
-                count = same_as(self.sitting, [record], previous, shared)
-            except BoxloreError as error:
-                self.say(str(error), bad=True)
-                return
-            self.refresh_record()
-            self.say(f"{count} taken over from {previous.number}. Ctrl+Z takes it back.")
-
-        choices = [Choice(name, f"Same {name}") for name in SAME]
-        await self.app.push_screen(Choices(f"As in {previous.number}", choices, answer))
-
-    async def action_relate(self) -> None:
-        """Ask how this item is related to which other one."""
-        if not await self._can_write(self.block):
-            return
-        record = self.record
-
-        async def chosen(kind: str) -> None:
-            def answer(answers: dict[str, str]) -> str:
-                try:
-                    number = relate(self.sitting, record, answers["other"], kind)
-                except BoxloreError as error:
-                    return str(error)
-                self.refresh_record()
-                self.say(f"{RELATIONS[kind]} {number}. Ctrl+Z takes it back.")
-                return ""
-
-            previous = self.sitting.record(self.before).number if self.before != record.id else ""
-            blank = Blank("other", "Which item?", previous, "Its number (TRA-0042) or where it is kept (3/12/4).")
-            await Form(f"{record.number}: {RELATIONS[kind].lower()} …", [blank], answer).open(self.app)
-
-        choices = [Choice(kind, words) for kind, words in RELATIONS.items()]
-        await self.app.push_screen(Choices(f"{record.number} and another item", choices, chosen))
-
-    async def action_prompts(self) -> None:
-        """Write the questions to a file that the keeper may edit, and say where it is."""
-        if not self.sitting.writable:
-            self.say("Open for reading only; nothing can be changed.", bad=True)
-            return
-        path = write_prompts(self.sitting.collection.folder)
-        self.say(f"The questions are in {path}. Edit it with any editor of plain text; open Boxlore again after that.")
-
-    async def action_course(self) -> None:
-        """Show the card of the sitting's own steps: agreement, rest, recording, close."""
-        from boxlore.tui.screens.sitting_steps import open_course
-
-        if await self.settled():
-            await open_course(self)
-
-    async def action_ask_later(self) -> None:
-        if not await self._can_write(self.block):
-            return
-        record = self.record
-
-        def answer(answers: dict[str, str]) -> str:
-            self.sitting.ask_later(record, answers["words"])
-            self.refresh_record()
-            self.say(f"Noted: {answers['words'] or COME_BACK}. The list (F3) shows it under “to ask”.")
-            return ""
-
-        blank = Blank("words", "What is to be asked, or whom?", COME_BACK, "For instance: ask Joan.")
-        await Form(f"Ask later: {record.number}", [blank], answer).open(self.app)
-
-    async def action_set_aside(self) -> None:
-        """Ask why, and put the item aside for now."""
-        if not await self._can_write(self.block):
-            return
-        record = self.record
-
-        def answer(answers: dict[str, str]) -> str:
-            self.sitting.set_aside(record, answers["why"])
-            self.refresh_record()
-            self.say(f"{record.number} is set aside. The list (F3) shows it under “to ask”; Ctrl+Z takes it back.")
-            return ""
-
-        blank = Blank("why", "Why?", "", "For instance: too sad today. May stay empty.")
-        await Form(f"Set aside: {record.number}", [blank], answer).open(self.app)
-
     async def action_undo(self) -> None:
         block = self.block
         await block.words.drained()
@@ -314,7 +224,7 @@ class ItemScreen(ItemView):
         self._moved(self.sitting.undo(), "Taken back", "Nothing of this sitting is left to take back.")
 
     async def action_redo(self) -> None:
-        if await self._can_write(self.block):
+        if await self.can_write(self.block):
             self._moved(self.sitting.redo(), "Done again", "Nothing was taken back.")
 
     def _moved(self, act: Done | None, verb: str, otherwise: str) -> None:

@@ -13,6 +13,7 @@ from textual.timer import Timer
 
 from boxlore.core.errors import BoxloreError
 from boxlore.core.records.item_record import Record, ScanFile
+from boxlore.tasks.sitting.beginning import Way
 from boxlore.tasks.sitting.course import SUGGESTED_MINUTES, consent_due, due_words
 from boxlore.tasks.sitting.item_list import Listing
 from boxlore.tasks.sitting.linking import related_lines
@@ -49,8 +50,12 @@ class ItemView(Screen[None]):
     ItemView.-low #form { padding-top: 0; }
     """
 
-    def __init__(self, sitting: Sitting, listing: Listing, showing: Showing, position: int = 0) -> None:
+    def __init__(
+        self, sitting: Sitting, listing: Listing, showing: Showing, position: int = 0, *, way: Way | None = None
+    ) -> None:
+        """`way` are the only items that PgDn and PgUp go through, if not all."""
         super().__init__()
+        self.way = way
         self.sitting, self.listing, self.position = sitting, listing, position
         self.showing = showing
         self.marked: tuple[Marked, ...] = ()
@@ -178,10 +183,17 @@ class ItemView(Screen[None]):
 
     def _standing(self, saved: str = "") -> str:
         """The right end of the top line: who tells, the item's place in the list, whether the words are safe."""
-        place = f"{self.position + 1} of {len(self.listing)}"
-        teller = f"{self.sitting.narrator} tells · " if self.sitting.id else ""
+        place = self._place()
+        myself = "you tell" if self.sitting.myself else "no teller named"
+        teller = f"{self.sitting.narrator} tells · " if self.sitting.id else f"{myself} · "
         state = saved or ("all saved" if self.sitting.writable else "read only")
         return f"{teller}{place} · {state}"
+
+    def _place(self) -> str:
+        """“5 of 25”, or along a way “Box 1, 2 of 7”."""
+        if self.way is not None and self.position in self.way.positions:
+            return f"{self.way.name}, {self.way.positions.index(self.position) + 1} of {len(self.way.positions)}"
+        return f"{self.position + 1} of {len(self.listing)}"
 
     def stand(self, saved: str) -> None:
         """Say in the top line whether the words are safe."""

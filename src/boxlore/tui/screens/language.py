@@ -1,7 +1,7 @@
 """A form's line for a language tag, and what is said of one that is none."""
 
 from boxlore.core.fields.language import is_language
-from boxlore.tui.screens.cards import Blank
+from boxlore.tui.screens.forms import Blank
 
 
 def language_fault(tag: str) -> str:

@@ -1,13 +1,16 @@
-"""The menu: the long tasks, and the action of every F-key for keyboards that have none."""
+"""The menu: what one wants to do, in groups, and below each group its tasks; every F-key is there too."""
 
+from collections.abc import Awaitable, Callable
 from typing import Any, Protocol
 
 from textual.app import App
 
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.sitting.session import Sitting
-from boxlore.tui.jobs import TASKS
-from boxlore.tui.screens.cards import Choice, Choices, Form
+from boxlore.tui.jobs.table import TASKS, of_group
+from boxlore.tui.jobs.task import Group
+from boxlore.tui.screens.cards import Choice, Choices
+from boxlore.tui.screens.forms import Form
 from boxlore.tui.screens.working import WorkingScreen
 
 
@@ -25,73 +28,124 @@ class MenuHost(Protocol):
         """A long task is over; `wrote` says that it may have changed the collection."""
 
 
-HERE = (
-    # (action of `tui.screens.item`, its name, its key and a few words)
-    ("viewing", "Page for the teller", "its address and code"),
-    ("guide", "Guide", "F1"),
-    ("picture", "Large picture", "F2  front and back"),
-    ("find", "List and find", "F3"),
-    ("said", "Who says so", "F4  history, audience, settle, strike"),
-    ("not_known", "Asked, not known", "F5"),
-    ("audience", "Who may see it", "F6"),
-    ("sure", "How sure they are", "F7"),
-    ("same", "Same as before", "F8  people, day, place"),
-    ("ask_later", "Ask later", "F9  or ask someone else"),
-    ("set_aside", "Set aside", "not today, not with this teller"),
-    ("relate", "Related to another", "same picture, negative, attached to"),
-    ("prompts", "The questions asked", "a file to edit and translate"),
-    ("course", "This sitting", "agreement, rest, recording, close"),
-)
+THIS, COLOURS, GUIDE, LEAVE, SURVEY, BACKUPS = "this", "light", "guide", "leave", "survey", "backups"
+TASK = "task:"
 
-LIGHT, LEAVE, SURVEY, BACKUPS = "light", "leave", "survey", "backups"
+GROUPS: tuple[Choice, ...] = (
+    Choice(Group.TAKE_IN, Group.TAKE_IN, "scans, prints without one, a family tree"),
+    Choice(Group.SIT, Group.SIT, "who tells, agreement, what to ask"),
+    Choice(Group.PUT_RIGHT, Group.PUT_RIGHT, "check, people, places, who said it"),
+    Choice(Group.PRINT, Group.PRINT, "album, slips, labels, worksheets"),
+    Choice(Group.HAND_ON, Group.HAND_ON, "copies, pages, an archive"),
+    Choice(Group.KEEP_SAFE, Group.KEEP_SAFE, "boxes, climate, scans, backups"),
+)
+"""The first menu but for its last lines."""
+
+SCREEN: dict[str, tuple[Choice, ...]] = {
+    Group.SIT: (
+        Choice("course", "This sitting", "agreement, rest, recording, close"),
+        Choice("tellers", "Who tells now", "somebody else; answers given to her"),
+        Choice("asking", "What to ask", "notes for next time, faces without a name"),
+        Choice("next_open", "The next with open questions", "Ctrl+N"),
+        Choice("viewing", "Page for the teller", "its address and code"),
+        Choice("find", "List and find", "F3"),
+        Choice("prompts", "The questions asked", "a file to edit and translate"),
+        Choice("language", "Language told in", "Ctrl+L"),
+    ),
+    Group.KEEP_SAFE: (
+        Choice(SURVEY, "Survey a box", "sleeves, tape, damage: one key each"),
+        Choice(BACKUPS, "Bring back a backup", "as the collection was before"),
+    ),
+    THIS: (
+        Choice("picture", "Large picture", "F2  front and back, markers"),
+        Choice("said", "Who says so", "F4  history, audience, which is used"),
+        Choice("not_known", "Asked, not known", "F5"),
+        Choice("audience", "Who may see it", "F6"),
+        Choice("sure", "How sure they are", "F7"),
+        Choice("same", "Same as before", "F8  people, day, place"),
+        Choice("ask_later", "Ask later", "F9  or ask someone else"),
+        Choice("set_aside", "Set aside", "not today, not with this teller"),
+        Choice("relate", "Related to another", "same picture, negative, attached to"),
+    ),
+}
+"""What the screen below does itself, by group: the action of `tui.screens.item`, its name and its key."""
+
+LAST = (
+    Choice(THIS, "This photograph", "what the F-keys do"),
+    Choice(GUIDE, "Guide", "F1"),
+    Choice(COLOURS, "Light or dark colours"),
+    Choice(LEAVE, "Leave", "Ctrl+Q"),
+)
 
 
 async def open_menu(screen: MenuHost) -> None:
     """Show the menu over the sitting's screen, and do what is chosen."""
-    choices = [Choice(f"task:{key}", task.name, task.about) for key, task in TASKS.items()]
-    choices.append(Choice(SURVEY, "Survey a box", "sleeves, tape, damage: one key each"))
-    choices += [Choice(action, name, key) for action, name, key in HERE]
-    choices += [
-        Choice("language", "Language told in", f"Ctrl+L  now “{screen.sitting.language}”"),
-        Choice(LIGHT, "Light or dark colours"),
-        Choice(BACKUPS, "Bring back a backup", "as the collection was before"),
-        Choice(LEAVE, "Leave", "Ctrl+Q"),
-    ]
 
     async def answer(value: str) -> None:
-        kind, _, name = value.partition(":")
-        if kind == "task":
-            await start(screen, name)
+        if value in tuple(Group) or value == THIS:
+            await open_group(screen, value)
+        elif value == COLOURS:
+            screen.app.theme = "paper" if screen.app.theme == "lamp" else "lamp"
+        else:
+            await screen.app.run_action(value, default_namespace=screen.app.screen)
+
+    await screen.app.push_screen(Choices("Menu", [*GROUPS, *LAST], answer))
+
+
+async def open_group(screen: MenuHost, group: str) -> None:
+    """Show the tasks of one group; Esc goes back to the groups."""
+    own = [_now(screen, choice) for choice in SCREEN.get(group, ())]
+    tasks = of_group(Group(group)) if group != THIS else {}
+    choices = own + [Choice(f"{TASK}{key}", task.name, task.about) for key, task in tasks.items()]
+    title = "This photograph" if group == THIS else group
+    await screen.app.push_screen(Choices(title, choices, _doing(screen), back=lambda: open_menu(screen)))
+
+
+def _now(screen: MenuHost, choice: Choice) -> Choice:
+    if choice.value == "language":
+        return Choice(choice.value, choice.name, f"{choice.about}  now “{screen.sitting.language}”")
+    return choice
+
+
+def _doing(screen: MenuHost) -> Callable[[str], Awaitable[None]]:
+    async def answer(value: str) -> None:
+        if value.startswith(TASK):
+            await start(screen, value.removeprefix(TASK))
         elif value == SURVEY:
             from boxlore.tui.screens.survey import ask_box
 
             await ask_box(screen)
         elif value == BACKUPS:
             await screen.app.run_action(BACKUPS, default_namespace=screen.app)
-        elif value == LIGHT:
-            screen.app.theme = "paper" if screen.app.theme == "lamp" else "lamp"
         else:
             await screen.app.run_action(value, default_namespace=screen.app.screen)
 
-    await screen.app.push_screen(Choices("Menu", choices, answer))
+    return answer
 
 
 async def start(screen: MenuHost, name: str) -> None:
-    """Ask for what a task needs with a form, then run it on a card of its own."""
+    """Ask for what a task needs with a form, then run it on a card of its own. What was wrong with the answers is said
+    on the form, which keeps them."""
     task = TASKS[name]
     collection = screen.sitting.collection
     if task.writes and not screen.sitting.writable:
         screen.say("Open for reading only; nothing can be changed.", bad=True)
         return
+    blanks = task.blanks(collection)
 
     async def run(answers: dict[str, str]) -> str:
         def job(progress: Progress) -> list[str]:
             return task.job(collection, answers, progress)
 
-        await screen.app.push_screen(WorkingScreen(task.name, job, lambda: screen.task_done(wrote=task.writes)))
+        async def again(fault: str) -> None:
+            await Form(task.name, [blank.with_answer(answers) for blank in blanks], run, fault=fault).open(screen.app)
+
+        def after() -> None:
+            screen.task_done(wrote=task.writes)
+
+        await screen.app.push_screen(WorkingScreen(task.name, job, after, again=again if blanks else None))
         return ""
 
-    blanks = task.blanks(collection)
     if blanks:
         await Form(task.name, blanks, run).open(screen.app)
     else:

@@ -4,7 +4,6 @@
 """
 
 from collections.abc import Awaitable, Callable
-from pathlib import Path
 from typing import Any, Protocol
 
 from textual.app import App
@@ -21,7 +20,9 @@ from boxlore.tasks.sitting.recordings import keep_paper, keep_recording
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.showing import Showing
 from boxlore.tui.keys import bound
-from boxlore.tui.screens.cards import Blank, Card, Choice, Choices, Form, Notice
+from boxlore.tui.screens.cards import Card, Choice, Choices, Notice
+from boxlore.tui.screens.forms import Blank, Form
+from boxlore.tui.widgets.form_lines import typed_path
 from boxlore.tui.widgets.plain_text import Line
 
 THANKS = "Thank you."
@@ -54,7 +55,7 @@ class Rest(Card):
     def compose(self) -> Any:
         yield Line("A rest.\n\nThe time log waits. Enter goes on.", classes="card")
 
-    def action_close(self) -> None:
+    async def action_close(self) -> None:
         """Go on."""
         self._over()
         self.app.pop_screen()
@@ -257,7 +258,7 @@ async def _recording(host: StepsHost) -> None:
             number = int(answers["clap"] or 1)
         except ValueError:
             return "Write minutes and seconds, such as 0:12; and the clap’s number, such as 1."
-        file = Path(answers["file"]).expanduser()
+        file = typed_path(answers["file"])
         if not file.is_file():
             return f"There is no file {file}."
         try:
@@ -278,7 +279,7 @@ async def _recording(host: StepsHost) -> None:
 
 async def _paper(host: StepsHost) -> None:
     def answer(answers: dict[str, str]) -> str:
-        file = Path(answers["file"]).expanduser()
+        file = typed_path(answers["file"])
         if not file.is_file():
             return f"There is no file {file}."
         try:

@@ -1,6 +1,7 @@
 """The first screen when no collection is open: start one, open one, or see the demonstration."""
 
-from collections.abc import Awaitable, Callable
+from collections.abc import Awaitable, Callable, Sequence
+from dataclasses import replace
 from pathlib import Path
 
 from textual.app import ComposeResult
@@ -8,13 +9,19 @@ from textual.containers import Vertical
 from textual.screen import Screen
 
 from boxlore.core.errors import BoxloreError
+from boxlore.core.fields.language import is_language
+from boxlore.core.places.usual_ways import UsualWays, usual_ways
+from boxlore.core.statements import fold
 from boxlore.tasks.collection.backups import has_backups
 from boxlore.tasks.collection.opening import DATABASE, start
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tui.keys import bound
-from boxlore.tui.screens.cards import Blank, Choice, Choices, Form
+from boxlore.tui.screens.cards import Choice, Choices
+from boxlore.tui.screens.forms import Blank, Form
 from boxlore.tui.screens.guide import GuideScreen
-from boxlore.tui.widgets.plain_text import Line
+from boxlore.tui.screens.language import language_blank, language_fault
+from boxlore.tui.widgets.form_lines import typed_path
+from boxlore.tui.widgets.plain_text import Line, short
 
 FolderAction = Callable[[Path], Awaitable[str]]
 """What is done with the folder that was named. Returns what went wrong, or ''."""
@@ -64,8 +71,10 @@ class StartScreen(Screen[None]):
         restore: FolderAction,
         resumed: Callable[[], Awaitable[str]],
         broken: tuple[Path, str] | None = None,
+        recent: Sequence[Path] = (),
     ) -> None:
         super().__init__()
+        self._recent = list(recent)
         self._opened, self._demo, self._restore, self._resumed = opened, demo, restore, resumed
         self._broken = broken
         self._note, self._way_back = Line(id="note"), Line(("  R  ", "bold $primary"), "Bring back a backup\n")
@@ -110,31 +119,58 @@ class StartScreen(Screen[None]):
             self.say(words)
 
     async def action_start(self) -> None:
-        """Start a collection."""
+        """Start a collection: what it is called and where the family lives, then how that country says things."""
 
         async def answer(answers: dict[str, str]) -> str:
-            folder = Path(answers["folder"]).expanduser()
+            if not answers["folder"]:
+                return "Name a folder for it."
+            usual = usual_ways(answers["country"])
+            if usual is None:
+                return f"“{answers['country'][:40]}” may be no country, or several. Write its whole English name."
+            await self._ask_ways(answers, usual)
+            return ""
+
+        blanks = [
+            Blank("title", "What is it called?", "Family photographs", "As an album or an archive shall call it."),
+            Blank("country", "In which country does the family live?", "", "In English. May stay empty."),
+            Blank("folder", "Folder", "~/photographs", "Made if it is not there.", path="folder"),
+        ]
+        await Form("Start a collection", blanks, answer).open(self.app)
+
+    async def _ask_ways(self, first: dict[str, str], usual: UsualWays) -> None:
+        async def answer(answers: dict[str, str]) -> str:
+            folder = typed_path(first["folder"])
+            if not is_language(answers["language"]):
+                return language_fault(answers["language"])
+            settings = Settings(
+                title=first["title"] or "Family photographs",
+                prefix=answers["prefix"].upper(),
+                language=answers["language"],
+                day_order=answers["day_order"],
+                hemisphere=answers["hemisphere"],
+            )
             try:
-                if not answers["folder"]:
-                    return "Name a folder for it."
-                prefix = answers["prefix"].upper()
-                start(folder, Settings(title=answers["title"] or "Family photographs", prefix=prefix))
+                start(folder, settings)
             except BoxloreError as error:
                 return str(error)
             return await self._opened(folder)
 
+        order = (("", "ask each time"), ("dmy", "7 April 1952"), ("mdy", "July 4, 1952"))
+        summer = (("north", "June to August"), ("south", "December to February"))
         blanks = [
-            Blank("folder", "Folder", "~/photographs", "Made if it is not there."),
-            Blank("title", "Title", "Family photographs", "As an album or an archive shall call it."),
-            Blank("prefix", "Letters of the numbers", "FAM", "Two to seven letters: FAM gives FAMA-0001."),
-        ]
-        await Form("Start a collection", blanks, answer).open(self.app)
+            replace(language_blank(usual.language), name="language", label="Which language do they mostly tell in?"),
+            Blank("day_order", "What is 7/4/52?", usual.day_order, choices=order),
+            Blank("hemisphere", "When is summer?", usual.hemisphere, choices=summer),
+            Blank("prefix", "Letters of the numbers", letters_of(first["title"]),
+                  "Two to seven letters that begin every number: FAM gives FAMA-0001."),
+        ]  # fmt: skip
+        await Form("How things are said there", blanks, answer).open(self.app)
 
     async def action_open(self) -> None:
         """Open a collection."""
 
         async def answer(answers: dict[str, str]) -> str:
-            folder = Path(answers["folder"]).expanduser()
+            folder = typed_path(answers["folder"])
             if not (folder / DATABASE).is_file() and not has_backups(folder):
                 return f"There is no collection in {folder}."
             words = await self._opened(folder)
@@ -143,27 +179,48 @@ class StartScreen(Screen[None]):
                 return ""
             return words
 
-        await Form("Open a collection", [Blank("folder", "Folder", str(Path.cwd()))], answer).open(self.app)
+        async def form() -> None:
+            blank = Blank("folder", "Folder", str(Path.cwd()), path="folder")
+            await Form("Open a collection", [blank], answer).open(self.app)
+
+        if not self._recent:
+            await form()
+            return
+
+        async def chosen(value: str) -> None:
+            if not value:
+                await form()
+            elif words := await answer({"folder": value}):
+                self.say(words)
+
+        choices = [Choice(str(folder), folder.name, short(str(folder.parent), 40)) for folder in self._recent]
+        await self.app.push_screen(Choices("Open a collection", [*choices, Choice("", "Another folder")], chosen))
 
     async def action_demo(self) -> None:
         """Make the demonstration and open it."""
 
         async def answer(answers: dict[str, str]) -> str:
-            return await self._demo(Path(answers["folder"]).expanduser())
+            return await self._demo(typed_path(answers["folder"]))
 
-        blank = Blank("folder", "Folder for it", "~/tamm_family", "Made if it is not there; delete it when you like.")
+        blank = Blank(
+            "folder",
+            "Folder for it",
+            "~/tamm_family",
+            "Made if it is not there; delete it when you like.",
+            path="folder",
+        )
         await Form("The demonstration", [blank], answer).open(self.app)
 
     async def action_restore(self) -> None:
         """Bring a backup back: of the collection that could not be opened, else of one that is named."""
 
         async def answer(answers: dict[str, str]) -> str:
-            return await self._restore(Path(answers["folder"]).expanduser())
+            return await self._restore(typed_path(answers["folder"]))
 
         if self._broken is not None:
             await self._restore(self._broken[0])
         else:
-            blank = Blank("folder", "Folder of the collection", str(Path.cwd()))
+            blank = Blank("folder", "Folder of the collection", str(Path.cwd()), path="folder")
             await Form("Bring back a backup", [blank], answer).open(self.app)
 
     async def action_guide(self) -> None:
@@ -188,3 +245,10 @@ class StartScreen(Screen[None]):
     async def action_leave(self) -> None:
         """Leave the program."""
         await self.app.run_action("leave")
+
+
+def letters_of(title: str) -> str:
+    """Letters for the numbers, from the title: “Tamm and Rourke” gives TR, “Our photographs” gives OP; FAM else."""
+    words = [fold(word) for word in title.split() if word[:1].isalpha() and fold(word) not in ("and", "the", "of")]
+    letters = "".join(word[0] for word in words if word[0].isascii())[:3].upper()
+    return letters if len(letters) >= 2 else "FAM"

@@ -8,13 +8,16 @@ from textual.screen import Screen
 from boxlore.core.errors import BoxloreError
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import Record, StatementView
+from boxlore.core.statements import Said
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.sitting import correcting
+from boxlore.tasks.sitting.naming import reassign
 from boxlore.tasks.sitting.session import AUDIENCES, Sitting
 from boxlore.tasks.sitting.time_log import cite
 from boxlore.tasks.strike import BEYOND
 from boxlore.tui.keys import bound
-from boxlore.tui.screens.cards import Blank, Choice, Choices, Form, Notice
+from boxlore.tui.screens.cards import Choice, Choices, Notice
+from boxlore.tui.screens.forms import Blank, Form
 from boxlore.tui.screens.language import language_blank, language_fault
 from boxlore.tui.screens.working import WorkingScreen
 from boxlore.tui.widgets.bars import Top
@@ -25,9 +28,11 @@ from boxlore.tui.widgets.row_list import Cells, Rows
 ACTIONS = (
     Choice("audience", "Who may see it", "anyone, family, keeper, or closed until"),
     Choice("language", "Which language it is in", "the words stay as they are"),
-    Choice("settle", "Settle the field", "the others stay on record"),
-    Choice("history", "History of the field", "what was said, what became of it"),
-    Choice("strike", "Strike", "take the words out for good"),
+    Choice("settle", "Choose which answer is used", "the others stay on record"),
+    Choice("history", "History", "what was said, what became of it"),
+    Choice("strike", "Erase for good", "out of the log and every backup"),
+    Choice("correct", "Correct the words", "what was there stays in the history"),
+    Choice("said", "Somebody else said it", "a teller by name, or you"),
 )
 
 
@@ -80,7 +85,7 @@ class SaidScreen(Screen[None]):
             view.statement in {disputed.statement for disputed in conflict.told} for conflict in self._record.conflicts
         )
         first = self._record.first(view.field) is view and not FIELDS[view.field].many
-        state = "disputed" if doubted else "in force" if first or FIELDS[view.field].many else "besides"
+        state = "disputed" if doubted else "used" if first or FIELDS[view.field].many else "also said"
         about = f"{who_says(view)}: “{' '.join(view.words.split())}”"
         extra = f"  ({marks(view)})" if marks(view) else ""
         return (
@@ -140,6 +145,8 @@ class SaidScreen(Screen[None]):
             "settle": self._settle,
             "history": self._history,
             "strike": self._strike,
+            "correct": self._correct,
+            "said": self._said,
         }
 
         async def answer(value: str) -> None:
@@ -193,7 +200,34 @@ class SaidScreen(Screen[None]):
             self._load()
             self.say("Settled. What the others said stays on record; a later statement opens it again.")
 
-        await self.app.push_screen(Choices(f"Settle: {FIELDS[view.field].label}", choices, answer))
+        await self.app.push_screen(Choices(f"Which answer is used: {FIELDS[view.field].label}", choices, answer))
+
+    async def _correct(self, view: StatementView) -> None:
+        def answer(value: dict[str, str]) -> str:
+            try:
+                correcting.correct(self._sitting, self._record, view, value["words"])
+            except BoxloreError as error:
+                return str(error)
+            self._load()
+            self.say("Corrected. What was there stays in the history.")
+            return ""
+
+        blank = Blank("words", f"{FIELDS[view.field].label}, as {who_says(view)} said it", view.words, keeps=True)
+        await Form("Correct the words", [blank], answer).open(self.app)
+
+    async def _said(self, view: StatementView) -> None:
+        def answer(value: dict[str, str]) -> str:
+            try:
+                statement = correcting.statement_of(self._sitting, self._record, view)
+                reassign(self._sitting, statement, value["name"], self._record.id)
+            except BoxloreError as error:
+                return str(error)
+            self._load()
+            self.say(f"Said by {value['name'] or 'the keeper'} from now on. Ctrl+Z, at the photograph, takes it back.")
+            return ""
+
+        name = view.said_by if view.source.said is Said.NARRATOR else self._sitting.narrator
+        await Form("Who said it?", [Blank("name", "Name of the teller", name, "Empty: you.")], answer).open(self.app)
 
     async def _history(self, view: StatementView) -> None:
         parts: list[str | tuple[str, str]] = []
@@ -208,21 +242,21 @@ class SaidScreen(Screen[None]):
         async def answer(value: str) -> None:
             if value == "yes":
                 await self.app.push_screen(
-                    WorkingScreen("Strike", lambda progress: self._struck(view, progress), self._load)
+                    WorkingScreen("Erase for good", lambda progress: self._struck(view, progress), self._load)
                 )
 
         below = "This cannot be undone. Copies, sheets and packages made earlier may still hold the words."
-        choices = [Choice("no", "No, leave them"), Choice("yes", "Yes, take them out for good")]
-        title = f"Strike {short(view.words, 44)}?"
+        choices = [Choice("no", "No, leave them"), Choice("yes", "Yes, erase them for good")]
+        title = f"Erase {short(view.words, 44)} for good?"
         await self.app.push_screen(Choices(title, choices, answer, below=below))
 
     def _struck(self, view: StatementView, progress: Progress) -> list[str]:
         report = self._sitting.strike(view.statement, progress)
         if not report.finished:
             return [
-                "The words are struck. Another program still reads the collection;",
+                "The words are erased. Another program still reads the collection;",
                 "the last traces go when it closes.",
             ]
         traces = [f"Still in: {path}" for path in report.left_in]
-        gone = "Struck from the records." if traces else "Struck. No byte of the collection holds the words."
+        gone = "Erased from the records." if traces else "Erased. No byte of the collection holds the words."
         return [gone, *traces, BEYOND]

@@ -19,7 +19,7 @@ from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.originals.survey_keys import ATTACHED, CHOICES, CONDITION, ENCLOSURE, MOVE_WORDS, SurveyRun
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tui import colours
-from boxlore.tui.screens.cards import Blank, Form
+from boxlore.tui.screens.forms import Blank, Form
 from boxlore.tui.signals import Leaving
 from boxlore.tui.widgets.bars import Top
 from boxlore.tui.widgets.plain_text import Line

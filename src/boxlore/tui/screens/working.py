@@ -1,13 +1,15 @@
 """The card of a long task: how far it is, how to stop it, and its report at the end."""
 
 import threading
-from collections.abc import Callable
+from collections.abc import Awaitable, Callable
+from pathlib import Path
 
 from textual.app import ComposeResult
 from textual.containers import Vertical, VerticalScroll
 
-from boxlore.core.errors import BoxloreError
+from boxlore.core.errors import BoxloreError, WrongUse
 from boxlore.tasks.collection.progress import Progress
+from boxlore.tui.desktop import can_open, folder_named, open_folder
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Card
 from boxlore.tui.widgets.plain_text import Line
@@ -39,17 +41,32 @@ class _Watch:
 class WorkingScreen(Card):
     """Runs `job` in a thread and shows the lines that it returns, then calls `after`.
 
-    Esc asks the job to stop; when it is over, Esc or Enter goes back.
+    Esc asks the job to stop; when it is over, Esc or Enter goes back. Where the job refuses what it was asked
+    (WrongUse, before anything was done), `again` is called with the reason, and the card closes. O opens the folder
+    that the first line of the report names, where there is a desktop to open it on.
     """
 
     DEFAULT_CSS = "WorkingScreen #result { height: auto; max-height: 70vh; scrollbar-size-vertical: 1; }"
     BINDINGS = bound(
-        ("enter", "enter"), ("down", "roll(1)"), ("up", "roll(-1)"), ("pagedown", "roll(10)"), ("pageup", "roll(-10)")
+        ("enter", "enter"),
+        ("o", "open"),
+        ("down", "roll(1)"),
+        ("up", "roll(-1)"),
+        ("pagedown", "roll(10)"),
+        ("pageup", "roll(-10)"),
     )
 
-    def __init__(self, title: str, job: Callable[[Progress], list[str]], after: Callable[[], None]) -> None:
+    def __init__(
+        self,
+        title: str,
+        job: Callable[[Progress], list[str]],
+        after: Callable[[], None],
+        *,
+        again: Callable[[str], Awaitable[None]] | None = None,
+    ) -> None:
         super().__init__()
-        self._title, self._job, self._after = title, job, after
+        self._title, self._job, self._after, self._again = title, job, after, again
+        self._folder: Path | None = None
         self._watch = _Watch()
         self._over = False
         self._bar, self._result = Line(), Line()
@@ -80,6 +97,11 @@ class WorkingScreen(Card):
     def _work(self) -> None:
         try:
             lines = self._job(self._watch)
+        except WrongUse as error:
+            if self._again is not None:
+                self.app.call_from_thread(self._ask_again, str(error))
+                return
+            lines = [str(error)]
         except BoxloreError as error:
             lines = [str(error)]
         except OSError as error:
@@ -91,15 +113,32 @@ class WorkingScreen(Card):
         self._beat.stop()
         self._bar.display = False
         self._result.say("\n".join(lines))
-        self._hint.say("\nEnter or Esc goes back.")
+        self._folder = folder_named(lines)
+        opens = "O opens the folder. " if self._folder is not None and can_open() else ""
+        self._hint.say(f"\n{opens}Enter or Esc goes back.")
         self._after()
+
+    def _ask_again(self, fault: str) -> None:
+        self.app.run_worker(self._asked_again(fault), exit_on_error=False)
+
+    async def _asked_again(self, fault: str) -> None:
+        self._over = True
+        self._beat.stop()
+        self.app.pop_screen()
+        if self._again is not None:
+            await self._again(fault)
+
+    def action_open(self) -> None:
+        """Open the folder that was written to, in the desktop's own file manager."""
+        if self._over and self._folder is not None and can_open():
+            open_folder(self._folder)
 
     def action_enter(self) -> None:
         """Go back, if the task is over."""
         if self._over:
             self.app.pop_screen()
 
-    def action_close(self) -> None:
+    async def action_close(self) -> None:
         """Ask the task to stop; if it is over, go back."""
         if self._over:
             self.app.pop_screen()
@@ -112,7 +151,7 @@ class WorkingScreen(Card):
         if self._over:
             await super().action_leave()
         else:
-            self.action_close()
+            await self.action_close()
 
     def action_roll(self, by: int) -> None:
         """Scroll what is longer than the screen."""

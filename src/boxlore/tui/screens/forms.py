@@ -1,0 +1,206 @@
+"""A form to fill in: free words, one of a few choices, or a path. What is wrong with the answers is said on it.
+
+The function that is given the answers has finished before the next key is handled.
+"""
+
+from collections.abc import Awaitable, Callable, Mapping, Sequence
+from dataclasses import dataclass, replace
+from inspect import isawaitable
+from pathlib import Path
+
+from textual.app import App, ComposeResult
+from textual.containers import VerticalScroll
+
+from boxlore.tui.keys import bound
+from boxlore.tui.screens.browser import Browser
+from boxlore.tui.screens.cards import Card
+from boxlore.tui.widgets.form_lines import ChoiceLine, PathLine
+from boxlore.tui.widgets.plain_text import Line
+from boxlore.tui.widgets.text_input import Words
+
+LOW = 30
+"""Under so many rows the lines of a form stand without space between them."""
+SHOWN_PATHS = 8
+"""How many completions of a path are shown."""
+
+
+@dataclass(frozen=True, slots=True)
+class Blank:
+    """One line of a form: its key in the answers, its label, the text it begins with, and a hint below it.
+
+    With `choices` (value, label) the line takes one of them, and `text` is the value that it begins with; the answer
+    is a value. `path` is "folder" or "file" for a path that is completed; a relative one begins at `base`.
+    """
+
+    name: str
+    label: str
+    text: str = ""
+    hint: str = ""
+    choices: tuple[tuple[str, str], ...] = ()
+    path: str = ""
+    base: Path = Path()
+    keeps: bool = False
+    """Whether the words are there to be corrected: typing goes on after them."""
+
+    def with_answer(self, answers: Mapping[str, str]) -> "Blank":
+        """The same line, beginning with what was answered before."""
+        return replace(self, text=answers[self.name])
+
+
+Filled = Callable[[dict[str, str]], Awaitable[str] | str]
+"""Called with the answers, by the names of the blanks. Returns '' or what is wrong with them."""
+
+
+class Form(Card):
+    """A few lines to fill in. Enter goes to the next line; at the last one it gives the answers to `answer`.
+
+    What a line begins with is picked out, so that typing replaces it and an arrow key keeps it.
+    """
+
+    DEFAULT_CSS = """
+    Form .label { margin-top: 1; text-style: bold; }
+    Form .faint { height: auto; }
+    Form.-low .label { margin-top: 0; }
+    """
+    BINDINGS = bound(
+        ("enter", "enter"),
+        ("tab", "tab"),
+        ("down", "move(1)"),
+        ("shift+tab,up", "move(-1)"),
+        ("f3", "browse"),
+        ("ctrl+s", "done"),
+    )
+
+    def __init__(
+        self, title: str, blanks: Sequence[Blank], answer: Filled, *, fault: str = "", above: str = ""
+    ) -> None:
+        """`above` is a text over the lines. `answer` returns '', or what is wrong: then the form opens again with the
+        same words and the `fault`."""
+        super().__init__()
+        self._title, self._blanks, self._answer = title, list(blanks), answer
+        self._hints = [Line(classes="faint") for _ in blanks]
+        self._words = [self._line(at, blank) for at, blank in enumerate(blanks)]
+        self._said, self._above = fault, above
+        self._fault = Line(classes="fault")
+
+    def _line(self, at: int, blank: Blank) -> Words:
+        if blank.choices:
+            labels = dict(blank.choices)
+            return ChoiceLine(list(labels.values()), labels.get(blank.text, ""))
+        if blank.path:
+            folders = blank.path == "folder"
+            return PathLine(
+                blank.text, base=blank.base, folders=folders, seen=lambda paths: self._show_paths(at, paths)
+            )
+        return Words(text=blank.text)
+
+    def compose(self) -> ComposeResult:
+        with VerticalScroll(classes="card", can_focus=False):
+            yield Line(self._title, classes="title")
+            if self._above:
+                yield Line(self._above, classes="above")
+            for blank, words, hint in zip(self._blanks, self._words, self._hints, strict=True):
+                yield Line(blank.label, classes="label")
+                yield words
+                yield hint
+            yield self._fault
+            yield Line(f"\n{self._how()}", classes="faint")
+
+    def _how(self) -> str:
+        paths = (
+            "Tab completes a path, F3 looks through the folders. " if any(blank.path for blank in self._blanks) else ""
+        )
+        at_once = " Ctrl+S: the rest as it stands." if len(self._blanks) > 2 else ""
+        return f"{paths}Enter goes on; after the last line it is done.{at_once} Esc goes back."
+
+    def on_mount(self) -> None:
+        self.set_class(self.app.size.height < LOW, "-low")
+        for at, words in enumerate(self._words):
+            words.load(words.text)
+            if not (self._said or self._blanks[at].keeps or isinstance(words, ChoiceLine)):
+                words.select_all()  # typing takes the place of what was put there for the keeper
+            self._show_hint(at)
+        self.set_focus(self._words[0])
+        self._fault.say(("\n" + self._said, "bold $error"))
+        self._fault.display = bool(self._said)
+
+    def _show_hint(self, at: int) -> None:
+        blank, hint = self._blanks[at], self._hints[at]
+        labels = " · ".join(label for _, label in blank.choices)
+        words = "  ".join(part for part in (f"← → changes: {labels}" if labels else "", blank.hint) if part)
+        hint.say(words)
+        hint.display = bool(words) and (self._words[at] is self.focused or not self.has_class("-low"))
+
+    def _show_paths(self, at: int, paths: list[str]) -> None:
+        """Below the line, what the path may go on to."""
+        names = [path.rstrip("/").rpartition("/")[2] + "/" * path.endswith("/") for path in paths]
+        if not names:
+            self._show_hint(at)
+            return
+        more = f"  and {len(names) - SHOWN_PATHS} more" if len(names) > SHOWN_PATHS else ""
+        self._hints[at].say(("Tab ", "bold"), "  ".join(names[:SHOWN_PATHS]), more)
+        self._hints[at].display = True
+
+    def on_descendant_focus(self) -> None:
+        for at in range(len(self._blanks)):
+            self._show_hint(at)
+
+    async def action_tab(self) -> None:
+        """Complete a path as far as that goes; else go to the next line."""
+        await self._drained()
+        words = self._words[self._here()]
+        if not (isinstance(words, PathLine) and not words.selected_text and words.complete()):
+            await self.action_move(1)
+
+    async def action_move(self, by: int) -> None:
+        """Put the cursor into another line."""
+        await self._drained()
+        self.set_focus(self._words[(self._here() + by) % len(self._words)])
+
+    async def action_browse(self) -> None:
+        """Look through the folders for this line's path."""
+        await self._drained()
+        at = self._here()
+        words, blank = self._words[at], self._blanks[at]
+        if isinstance(words, PathLine):
+            folders = blank.path == "folder"
+            await self.app.push_screen(Browser(blank.label, words.path, folders=folders, taken=words.load))
+
+    async def action_enter(self) -> None:
+        """Go to the next line; after the last, close the form and give the answers."""
+        await self._drained()
+        here = self._here()
+        if here + 1 < len(self._words):
+            self.set_focus(self._words[here + 1])
+            return
+        await self.action_done()
+
+    async def action_done(self) -> None:
+        """Close the form and give the answers, the lines not reached as they stand."""
+        await self._drained()
+        answers = {
+            blank.name: _answer(blank, words.text) for blank, words in zip(self._blanks, self._words, strict=True)
+        }
+        self.app.pop_screen()
+        answered = self._answer(answers)
+        fault = await answered if isawaitable(answered) else answered
+        if fault:
+            blanks = [blank.with_answer(answers) for blank in self._blanks]
+            await Form(self._title, blanks, self._answer, fault=fault, above=self._above).open(self.app)
+
+    async def open(self, app: App[int]) -> None:
+        """Show the form; when this returns, the next key is typed into its first line."""
+        await app.push_screen(self)
+        self.set_focus(self._words[0])
+
+    def _here(self) -> int:
+        return self._words.index(self.focused) if self.focused in self._words else 0
+
+    async def _drained(self) -> None:
+        if isinstance(self.focused, Words):
+            await self.focused.drained()
+
+
+def _answer(blank: Blank, text: str) -> str:
+    """The answer of a line: the value of the label chosen, else the words as they were typed."""
+    return next((value for value, label in blank.choices if label == text), text.strip())

@@ -1,0 +1,110 @@
+"""Who tells now, and what was agreed: asked at the front door, and from the menu whenever somebody else tells."""
+
+from collections.abc import Awaitable, Callable
+from typing import Any
+
+from textual.app import App
+
+from boxlore.core.errors import BoxloreError
+from boxlore.tasks.sitting import course
+from boxlore.tasks.sitting.beginning import KnownTeller, known_tellers
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tui.screens.cards import Choice, Choices
+from boxlore.tui.screens.forms import Blank, Form
+
+Then = Callable[[], Awaitable[None]]
+"""What follows once it is answered."""
+
+MOST = 9
+"""So many of those who told before are offered, the last one first."""
+
+MYSELF, SOMEBODY, LATER = "myself", "somebody", "later"
+_LAST = (
+    Choice(MYSELF, "I myself", "what you tell stands as told by the keeper"),
+    Choice(SOMEBODY, "Somebody else"),
+    Choice(LATER, "Not sure yet", "answers can be given to a teller later"),
+)
+
+
+async def ask_teller(app: App[Any], sitting: Sitting, then: Then, *more: Choice, back: Then | None = None,
+                     chosen: Callable[[str], Awaitable[None]] | None = None) -> None:  # fmt: skip
+    """Ask who tells, then what was agreed, and go on with `then`. `more` are further lines, which `chosen` does."""
+    tellers = known_tellers(sitting.collection)[:MOST]
+    known = {f"teller:{at}": teller for at, teller in enumerate(tellers)}
+    choices = [Choice(value, teller.name, _about(teller)) for value, teller in known.items()]
+
+    async def answer(value: str) -> None:
+        if value in known:
+            await _agreed(app, sitting, known[value], then)
+        elif value == SOMEBODY:
+            await _ask_name(app, sitting, then)
+        elif value in (MYSELF, LATER):
+            sitting.nobody(myself=value == MYSELF)
+            await then()
+        elif chosen is not None:
+            await chosen(value)
+
+    title = "Who tells today?" if not sitting.id else f"{sitting.narrator} tells. Who tells now?"
+    await app.push_screen(Choices(title, [*choices, *_LAST, *more], answer, back=back))
+
+
+def _about(teller: KnownTeller) -> str:
+    often = "one sitting" if teller.sittings == 1 else f"{teller.sittings} sittings"
+    return f"{often}, last on {teller.last}" if teller.last else often
+
+
+async def _ask_name(app: App[Any], sitting: Sitting, then: Then) -> None:
+    async def answer(answers: dict[str, str]) -> str:
+        if not answers["narrator"]:
+            return "Write who tells."
+        await _agreed(app, sitting, KnownTeller(answers["narrator"], "", 0, ""), then)
+        return ""
+
+    hint = "The whole name, as it shall stand beside what is told. One at a time."
+    await Form("Somebody else", [Blank("narrator", "Who tells?", "", hint)], answer).open(app)
+
+
+async def _agreed(app: App[Any], sitting: Sitting, teller: KnownTeller, then: Then) -> None:
+    """Ask about the agreement, then let the teller's sitting begin."""
+
+    async def answer(value: str) -> None:
+        if value == "read":
+            await _read_out(app, sitting, teller, then)
+            return
+        answers = {"narrator": teller.name}
+        if value == "stands":
+            answers |= {"terms": teller.terms, "agreed_by": teller.name}
+        await _begin(app, sitting, answers, then)
+
+    choices = [
+        Choice("read", "Read it out and note it", "before anything is asked"),
+        Choice("later", "Not now", "“Sit”, “This sitting” has it too"),
+    ]
+    if teller.terms:
+        choices.insert(0, Choice("stands", "It stands as before", "asked again today"))
+    below = f"Agreed last: {teller.terms}." if teller.terms else ""
+    await app.push_screen(Choices(f"Is there an agreement with {teller.name}?", choices, answer, below=below))
+
+
+async def _read_out(app: App[Any], sitting: Sitting, teller: KnownTeller, then: Then) -> None:
+    async def answer(answers: dict[str, str]) -> str:
+        return await _begin(app, sitting, {"narrator": teller.name, **answers}, then)
+
+    blanks = [
+        Blank("terms", "Who may read and hear it?", "1", choices=tuple(course.TERMS.items())),
+        Blank("agreed_by", "Who gave the agreement?", teller.name, course.MINOR),
+        Blank("interviewer", "Who asks?", sitting.interviewer, "Your own name. May stay empty."),
+        Blank("place", "Where?", "", "“The teller’s home” is enough; no street. May stay empty."),
+        Blank("recorder", "Does a recorder run?", "no", choices=(("no", "no"), ("yes", "yes"))),
+    ]  # fmt: skip
+    await Form(f"Agreement with {teller.name}", blanks, answer, above=f"Read this out: “{course.READ_OUT}”").open(app)
+
+
+async def _begin(app: App[Any], sitting: Sitting, answers: dict[str, str], then: Then) -> str:
+    """Begin the teller's sitting; returns what is wrong with the answers, or ''."""
+    try:
+        course.prepare(sitting, answers)
+    except BoxloreError as error:
+        return str(error)
+    await then()
+    return ""
