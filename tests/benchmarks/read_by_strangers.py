@@ -7,7 +7,9 @@ Every file of the folder is given a caption as a family copy. Counted is
 - whether the copy is proved by `carrier.verify`, and whether exiv2 and the XMP toolkit read the caption from it;
 - whether every property that the toolkit reads from the source, but for ours, is read from the copy with its value,
   and so every Exif tag that exiv2 reads;
-- whether exiv2, Pillow or a search of all bytes still finds a place of capture in the copy.
+- whether exiv2, Pillow or a search of all bytes still finds a place of capture in the copy;
+- whether the file as it leaves for outside, without its place, has the same pixels and all other Exif, and is the very
+  same where nothing in it says a place.
 
 Each file is read in a process of its own, as a library may die of it. Ends with 1 where a stranger disagrees. Test
 sets of image libraries make good folders; nothing of them belongs into the repository.
@@ -31,7 +33,7 @@ from boxlore.core.errors import ByteFault
 from boxlore.formats import carrier
 
 DC = "http://purl.org/dc/elements/1.1/"
-PLACE = re.compile(r"gps|latitude|longitude", re.IGNORECASE)
+PLACE = re.compile(r"gps(?!tag)|latitude|longitude", re.IGNORECASE)
 IN_BYTES = re.compile(rb"GPSL(?:at|ong)itude|GpsL(?:at|ong)itude", re.IGNORECASE)
 exiv2.LogMsg.setLevel(exiv2.LogMsg.Level.mute)
 
@@ -63,7 +65,7 @@ def by_exiv2(data: bytes) -> tuple[str, list[str]]:
 
 
 CHANGED = re.compile(
-    r"GPS|0x8825|Image\.(ImageDescription|Artist|Copyright|XMLPacket|IPTCNAA|ImageResources|ExifTag)|DateTime|SubSec|OffsetTime|JPEGInterchange"
+    r"GPS|0x8825|Panasonic\.(Location|Country|State|City|Landmark)|Image\.(ImageDescription|Artist|Copyright|XMLPacket|IPTCNAA|ImageResources|ExifTag)|DateTime|SubSec|OffsetTime|JPEGInterchange"
 )
 """Exif tags that a copy has anew, without, or at another place; and those where exiv2 shows what is elsewhere."""
 
@@ -124,10 +126,48 @@ def ours(path: str) -> bool:
     """Whether a path of the toolkit belongs to a property that the copy has anew or without, or is bookkeeping."""
     names = {name for name, _ in CAPTION.xmp} | set(CAPTION.remove) | {"xmpNote:HasExtendedXMP"}
     name = re.split(r"[\[/]", path.split(" ", 1)[1])[0]
-    return not name or name in names or bool(PLACE.search(path))
+    return not name or name in names or bool(re.search("gps|latitude|longitude|coordinate", path, re.IGNORECASE))
+
+
+def pixels(data: bytes) -> bytes:
+    """What Pillow decodes; empty for no picture."""
+    try:
+        with Image.open(io.BytesIO(data)) as image:
+            return image.tobytes()
+    except Exception:  # noqa: BLE001  # the corpus is of damaged pictures
+        return b""
+
+
+def for_outside(path: Path) -> Counter[str]:
+    """What is said of one file as it leaves without its place."""
+    source_bytes = path.read_bytes()
+    source, counted = io.BytesIO(source_bytes), Counter[str]()
+    try:
+        made = carrier.without_place(source)
+    except ByteFault as fault:
+        return Counter({f"outside: refused: {fault.why[:70]}": 1})
+    data = b"".join(piece if isinstance(piece, bytes) else source_bytes[piece[0] : sum(piece)] for piece in made.pieces)
+    counted["outside: the very same" if data == source_bytes else "outside: without its place"] += 1
+    if carrier.is_whole(made, source) != (data == source_bytes):
+        counted["WRONG outside: it is said to be whole, and is not, or the other way"] += 1
+    if left := places_in(data):
+        counted["WRONG outside: place left"] += 1
+        print(path.name, "outside", left[:4])
+    if data != source_bytes and pixels(data) != pixels(source_bytes):
+        counted["WRONG outside: pixels"] += 1
+        print(path.name, "outside: pixels")
+    before, after = exif_by_exiv2(source_bytes), exif_by_exiv2(data)
+    if changed := [key for key, value in before.items() if after.get(key) != value]:
+        counted["WRONG outside: Exif lost or changed"] += 1
+        print(path.name, "outside, Exif:", len(changed), changed[:3])
+    return counted
 
 
 def judged(path: Path) -> Counter[str]:
+    return as_family_copy(path) + for_outside(path)
+
+
+def as_family_copy(path: Path) -> Counter[str]:
     """What is said of one file."""
     source_bytes = path.read_bytes()
     source, counted = io.BytesIO(source_bytes), Counter[str]()

@@ -135,10 +135,11 @@ def test_a_story_of_two_hundred_kilobytes_of_ours_reads_back(jpeg_with: With, ca
     assert xmp.values(xmp.tree(*carrier.packets(io.BytesIO(after))))["dc:description"] == story
 
 
+PLAIN = carrier.sidecar(Embedding(xmp=(("xmp:Label", Text("y" * 200_000)),)))
 WRONG = [
-    ("its digest is wrong", [naming("A" * 32), *extended(BODY, "A" * 32)], "does not fit its own digest"),
-    ("it is not named", [naming("B" * 32), *extended(BODY)], "does not name"),
-    ("there is no packet to name it", extended(BODY), "does not name"),
+    ("its digest is wrong", [naming("A" * 32), *extended(PLAIN, "A" * 32)], "does not fit its own digest"),
+    ("it is not named", [naming("B" * 32), *extended(PLAIN)], "does not name"),
+    ("there is no packet to name it", extended(PLAIN), "does not name"),
 ]
 
 
@@ -153,6 +154,16 @@ def test_extended_xmp_that_is_not_to_be_trusted_is_left_and_said(
     for one in segments[-2:]:
         assert jpeg.new_segment(*one).raw in after
     assert b"yyyy" not in caption(data, replace(words, drop_text=True))
+
+
+def test_extended_xmp_that_is_not_to_be_trusted_leaves_where_it_says_a_place(
+    jpeg_with: With, words: Embedding, caption: Caption
+) -> None:
+    for segments in ([naming("A" * 32), *extended(BODY, "A" * 32)], extended(BODY)):
+        data = jpeg_with(*segments)
+        assert any("says where it was made" in said for said in carrier.rewrite(io.BytesIO(data), words).reports)
+        after = caption(data)
+        assert b"GPSLatitude" not in after and b"yyyy" not in after
 
 
 def test_a_second_packet_is_joined_and_said(jpeg_with: With, words: Embedding, caption: Caption) -> None:

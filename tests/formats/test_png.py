@@ -67,9 +67,18 @@ def test_exif_written_out_in_a_text_goes_with_its_place(files: dict[str, bytes],
     told = [
         b"Raw profile type exif\x00" + hexed(b"Exif\x00\x00" + place),
         b"Raw profile type APP1\x00" + hexed(place),
-        b"Raw profile type exif\x00\nexif\n 2\nzz\n",
     ]
     for one in told:
+        for data in (chunk(b"tEXt", one), zipped(one), chunk(b"iTXt", one.replace(b"\x00", bytes(5), 1))):
+            after = caption(with_chunks(files["png"], data))
+            assert data not in after
+            with Image.open(io.BytesIO(after)) as image:
+                text = image.text[one.partition(b"\x00")[0].decode()]
+            block = bytes.fromhex("".join(text.split()[2:])).removeprefix(b"Exif\x00\x00")
+            assert not exif.facts(exif.block(block)).has_gps
+            assert exif.facts(exif.block(block)).texts["ImageDescription"] == "from the scanner"
+    damaged = [b"Raw profile type exif\x00\nexif\n 2\nzz\n", b"Raw profile type xmp\x00\nxmp\n 2\nabc\n"]
+    for one in (*damaged, b"exif:GPSLatitude\x0045/1", b"Comment\x00GPSLatitude: 45"):
         for data in (chunk(b"tEXt", one), zipped(one)):
             source = with_chunks(files["png"], data)
             made = carrier.rewrite(io.BytesIO(source), Embedding(xmp=(("dc:title", Text("x")),)))

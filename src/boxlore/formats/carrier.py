@@ -10,9 +10,23 @@ from enum import StrEnum
 from io import BytesIO
 from typing import BinaryIO
 
-from boxlore.core.crosswalk.metadata_values import Embedding, ExistingMetadata
+from boxlore.core.crosswalk.metadata_values import PLACE_TAKEN_OUT, Embedding, ExistingMetadata
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, iim, jpeg, merging, opaque, png, resources, tiff, webp, xmp, xmp_strict
+from boxlore.formats import (
+    exif,
+    iim,
+    jpeg,
+    jpeg_places,
+    jpeg_proof,
+    merging,
+    opaque,
+    png,
+    resources,
+    tiff,
+    webp,
+    xmp,
+    xmp_strict,
+)
 from boxlore.formats.binary import Piece, patched, read_at, same_bytes, size_of
 
 
@@ -63,6 +77,7 @@ def suffix_for(file: BinaryIO, suffix: str) -> str:
     return suffix if file_format is None or suffix in SUFFIXES[file_format] else SUFFIXES[file_format][0]
 
 
+_PLAIN = Embedding()
 _WRITERS = {
     FileFormat.JPEG: jpeg.rewrite,
     FileFormat.PNG: png.rewrite,
@@ -79,11 +94,16 @@ class Rewrite:
     reports: tuple[str, ...]
 
 
-def _format_of(file: BinaryIO) -> FileFormat:
+def _sniffed(file: BinaryIO) -> FileFormat | None:
     file.seek(0)
-    head = file.read(16)
-    file_format = sniff(head)
+    return sniff(file.read(16))
+
+
+def _format_of(file: BinaryIO) -> FileFormat:
+    file_format = _sniffed(file)
     if file_format is None:
+        file.seek(0)
+        head = file.read(16)
         foreign = next((name for signature, at, name in NOT_WRITTEN_INTO if head[at:].startswith(signature)), "")
         why = f"This is {foreign}, no JPEG, PNG, TIFF or WebP" if foreign else "This is no JPEG, PNG, TIFF or WebP"
         raise ByteFault(0, why, "the first bytes of the file")
@@ -105,7 +125,7 @@ def verify(source: BinaryIO, copy: BinaryIO, embedding: Embedding) -> list[str]:
     if _format_of(source) is FileFormat.TIFF and _format_of(copy) is FileFormat.TIFF:
         problems = _tiff_differences(source, copy, embedding)
     else:
-        problems = same_picture(source, copy, outside=embedding.drop_text)
+        problems = same_picture(source, copy, embedding)
     differing = [f"{name} does not read back" for name in differing_properties(copy, embedding)]
     return [*problems, *differing, *unreadable(copy, embedding)]
 
@@ -149,17 +169,17 @@ def _tiff_differences(source: BinaryIO, copy: BinaryIO, embedding: Embedding) ->
     return []
 
 
-def same_picture(source: BinaryIO, copy: BinaryIO, *, outside: bool = False) -> list[str]:
+def same_picture(source: BinaryIO, copy: BinaryIO, embedding: Embedding = _PLAIN) -> list[str]:
     """Sentences about how the picture of a copy differs from that of its source; empty if all its bytes are equal.
 
-    With `outside` the copy may lack other segments and what stands behind the picture. It must still have everything
+    With `drop_text` the copy may lack other segments and what stands behind the picture. It must still have everything
     that the picture is decoded by.
     """
     file_format = _format_of(source)
     if _format_of(copy) is not file_format:
         return ["the copy is of another format"]
     if file_format is FileFormat.JPEG:
-        differences, runs = jpeg.differences(source, copy, outside=outside)
+        differences, runs = jpeg_proof.differences(source, copy, embedding)
     else:
         runs_of = {FileFormat.PNG: png, FileFormat.TIFF: tiff, FileFormat.WEBP: webp}[file_format].picture_runs
         before, after = runs_of(source), runs_of(copy)
@@ -250,8 +270,58 @@ def copy_without_place(file: BinaryIO) -> Rewrite:
 
     Its caption is written to a file beside it (see `sidecar`).
     """
+    if _sniffed(file) is FileFormat.PNG:
+        return without_place(file)  # its texts may be compressed
     size = size_of(file)
     return Rewrite(tuple(patched(0, size, opaque.patches(file, 0, size))), ())
+
+
+def without_place(file: BinaryIO) -> Rewrite:
+    """The file without what says where it was made, and with everything else; for any format.
+
+    `is_whole` tells whether anything in the file said it. Raises ByteFault where it cannot be taken out.
+    """
+    file_format = _sniffed(file)
+    if file_format is FileFormat.PNG:
+        pieces, reports = png.rewrite(file, PLACE_TAKEN_OUT)
+        return Rewrite(tuple(pieces), tuple(reports))
+    if file_format is FileFormat.JPEG:
+        try:
+            pieces, reports = jpeg_places.rewrite(file)
+            return Rewrite(tuple(pieces), tuple(reports))
+        except ByteFault:
+            pass  # a damaged one is cleaned where it can be, like a file of a format that we do not know
+    size = size_of(file)
+    return Rewrite(tuple(patched(0, size, opaque.patches(file, 0, size, only_place=True))), ())
+
+
+def prove_without_place(source: BinaryIO, copy: BinaryIO) -> None:
+    """Raises ByteFault unless the copy has the picture of `source` byte for byte, and says no place any more."""
+    if _sniffed(source) is not None:
+        try:
+            differences = same_picture(source, copy, PLACE_TAKEN_OUT)
+        except ByteFault:
+            differences = []  # a damaged file, of which nothing but what said the place was written over
+        if differences:
+            raise ByteFault(0, f"Without its place {differences[0]}", "the source's own bytes")
+    if not is_whole(without_place(copy), copy):
+        raise ByteFault(0, "Its place cannot be taken out", exif.CLAUSE)
+
+
+def is_whole(rewritten: Rewrite, source: BinaryIO) -> bool:
+    """Whether what would be written from `source` is `source` itself, byte for byte."""
+    at = 0
+    for piece in rewritten.pieces:
+        if isinstance(piece, bytes):
+            source.seek(at)
+            if source.read(len(piece)) != piece:
+                return False
+            at += len(piece)
+        elif piece[0] != at:
+            return False
+        else:
+            at += piece[1]
+    return at == size_of(source)
 
 
 def sidecar(embedding: Embedding) -> bytes:

@@ -16,19 +16,24 @@ from typing import NamedTuple
 
 from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
+from boxlore.formats import maker_notes
 from boxlore.formats.directory import MOST_DIRECTORIES, SIZES, Directory, Entry, Tiff, open_tiff
 
 EXIF_IFD, GPS_IFD, INTEROPERABILITY_IFD, SUB_IFDS = 0x8769, 0x8825, 0xA005, 0x014A
+CLAUSE = "CIPA DC-008, 4.6.6"
 MARK = b"Exif\x00\x00"
 HEADERS = (b"II*\x00", b"MM\x00*")
 """The first bytes of a block: the header of a TIFF structure in either byte order (DC-008, 4.5.2)."""
-ORIENTATION = 0x0112
+ORIENTATION, MAKE, MAKER_NOTE = 0x0112, 0x010F, 0x927C
 ORIGINAL, DIGITIZED = 0x9003, 0x9004
 ASCII, UNDEFINED = 2, 7
 TEXT_TAGS = {0x010E: "ImageDescription", 0x013B: "Artist", 0x8298: "Copyright"}
 
 MOST_POINTERS = 4096
 """The most bytes of offsets in one entry; a picture has a handful of further directories."""
+
+MOST_GPS_VALUE = 1 << 16
+"""The most bytes of a value in a GPS directory; a longer one is no value of such a directory."""
 
 _MOVED = ((0x9003, 0x9004), (0x9011, 0x9012), (0x9291, 0x9292))
 """(Original, Digitized) of the tags DateTime, OffsetTime and SubSecTime (DC-008, 4.6.5)."""
@@ -132,12 +137,9 @@ def patches(tiff: Tiff, embedding: Embedding, *, unlink_gps: bool = True, chain:
     """
     directories = _directories(tiff, chain=chain)
     exif_directory = _inner(tiff, directories[0])
-    changes: list[Patch] = []
+    changes = list(_places(tiff, directories))
     for index, directory in enumerate(directories):
         gone, renamed = {GPS_IFD} if unlink_gps or index else set[int](), dict[int, int]()
-        for entry in directory.entries:
-            if entry.tag == GPS_IFD:
-                changes += emptied(tiff, entry)
         if exif_directory is not None and directory.at == exif_directory.at:
             dates_gone, renamed, values = _dates(tiff, directory, embedding.original_day)
             gone |= dates_gone
@@ -145,7 +147,45 @@ def patches(tiff: Tiff, embedding: Embedding, *, unlink_gps: bool = True, chain:
         changes.append(_rewritten(tiff, directory, gone, renamed))
         if chain and directory.next in (earlier.at for earlier in directories[: index + 1]):
             changes += _unlinked(tiff, directory, directories)
+    return _changing(tiff, changes)
+
+
+def place_patches(tiff: Tiff) -> list[Patch]:
+    """The patches that take out the place, and leave everything else. None reaches past the end."""
+    directories = _directories(tiff)
+    changes = list(_places(tiff, directories))
+    for directory in directories:
+        if directory.get(GPS_IFD) is not None:
+            try:
+                changes.append(_rewritten(tiff, directory, {GPS_IFD}, {}))
+            except ByteFault:
+                continue  # the pointer stays, and points to an empty directory
+    return _changing(tiff, changes)
+
+
+def _changing(tiff: Tiff, changes: Iterable[Patch]) -> list[Patch]:
+    """The patches that change something."""
     return [(at, new) for at, new in changes if at + len(new) > tiff.size or tiff.read(at, len(new)) != new]
+
+
+def _places(tiff: Tiff, directories: list[Directory]) -> Iterator[Patch]:
+    """Patches over every GPS directory, and over the names of places in the maker's notes."""
+    make = directories[0].get(MAKE)
+    maker = tiff.value(make) if make is not None and _lies_inside(tiff, make) and make.length < MOST_POINTERS else b""
+    for directory in directories:
+        for entry in directory.entries:
+            if entry.tag == GPS_IFD:
+                yield from emptied(tiff, entry)
+            elif entry.tag == MAKER_NOTE and entry.length > 12 and _lies_inside(tiff, entry):
+                yield from maker_notes.place_patches(tiff, entry, maker)
+
+
+def is_block(tiff: Tiff) -> bool:
+    """Whether these bytes, which begin like a TIFF structure, are one: its first directory can be."""
+    try:
+        return _plausible(tiff, tiff.loosely(tiff.first))
+    except ByteFault:
+        return False
 
 
 def captioned(data: bytes, embedding: Embedding, most: int = 1 << 30) -> bytes:
@@ -154,6 +194,8 @@ def captioned(data: bytes, embedding: Embedding, most: int = 1 << 30) -> bytes:
     A text longer than the old one is appended to the block, so that no offset moves. If the block would grow past
     `most` bytes, the text is cut to the room of the old one instead; the XMP packet holds it whole.
     """
+    if embedding.only_place:
+        return apply(data, place_patches(block(data)))
     written = bytearray(data)
     for tag, words in embedding.exif:
         tiff = block(bytes(written))
@@ -169,20 +211,6 @@ def captioned(data: bytes, embedding: Embedding, most: int = 1 << 30) -> bytes:
             written += b"\x00" * (behind - len(written)) + encoded
             written[entry.at + 4 : entry.at + 12] = tiff.pack(len(encoded), 4) + tiff.pack(behind, 4)
     return apply(bytes(written), patches(block(bytes(written)), embedding))
-
-
-def captioned_or_left_out(data: bytes, embedding: Embedding, most: int = 1 << 30) -> tuple[bytes, list[str]]:
-    """As `captioned`, and with `drop_text` how the picture looks alone; nothing, with a sentence, for a block that
-    cannot be read. The mark `Exif` that some writers put before the block stays before it.
-    """
-    body = data.removeprefix(MARK)
-    if embedding.drop_text:
-        looks = only_looks(body)
-        return (data[: len(data) - len(body)] + looks if looks else b""), []
-    try:
-        return data[: len(data) - len(body)] + captioned(body, embedding, most), []
-    except ByteFault as fault:
-        return b"", [f"The Exif in the file cannot be read ({fault.why}) and was left out."]
 
 
 def fitted(words: str, length: int) -> bytes:
@@ -202,7 +230,7 @@ def emptied(tiff: Tiff, pointer: Entry) -> Iterator[Patch]:
         return
     offset = inner.at
     for entry in inner.entries:
-        if entry.length > tiff.offset_size and _lies_inside(tiff, entry):
+        if tiff.offset_size < entry.length <= MOST_GPS_VALUE and _lies_inside(tiff, entry):
             yield entry.value_at, bytes(entry.length)
     yield offset, bytes(tiff.count_size + len(inner.entries) * tiff.entry_size)
 

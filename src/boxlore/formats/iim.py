@@ -7,6 +7,7 @@ transcoded. A text longer than IIM allows is cut between two characters, and a s
 from collections.abc import Iterable, Mapping
 
 from boxlore.core.errors import ByteFault
+from boxlore.formats.xmp_places import is_keyword_of_place
 
 Dataset = tuple[int, int, bytes]
 """(record, number, value). The standard writes record and number as `2:120`."""
@@ -150,6 +151,11 @@ def faults(data: bytes, ours: Iterable[tuple[tuple[int, int], tuple[str, ...]]])
     return problems
 
 
+def is_place(dataset: Dataset) -> bool:
+    """Whether a dataset is a keyword that gives coordinates."""
+    return dataset[:2] == (2, 25) and is_keyword_of_place(dataset[2])
+
+
 def merge(
     existing: Iterable[Dataset], ours: Iterable[tuple[tuple[int, int], tuple[str, ...]]]
 ) -> tuple[list[Dataset], list[str]]:
@@ -164,7 +170,7 @@ def merge(
     reports: list[str] = []
     merged: list[Dataset] = []
     for record, number, value in datasets:
-        if (record, number) in replaced:
+        if (record, number) in replaced or is_place((record, number, value)):
             continue
         if _is_text(record, number):
             words, guessed = _decode(value, alphabet)

@@ -14,7 +14,7 @@ from typing import BinaryIO
 
 from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, merging, mpf, opaque, resources, xmp
+from boxlore.formats import exif, exif_copied, merging, mpf, opaque, resources, xmp, xmp_places
 from boxlore.formats.binary import Piece, patched, read_at, size_of
 
 XMP_MARK = b"http://ns.adobe.com/xap/1.0/\x00"
@@ -28,6 +28,7 @@ EXIF_MOST = 65533 - len(EXIF_MARK)
 """The most bytes that one segment holds behind its mark (XMP Specification Part 3, 1.1.3; T.81 B.1.1.4)."""
 
 SOI, SOS, APP0, APP1, APP2, APP13, COM = 0xD8, 0xDA, 0xE0, 0xE1, 0xE2, 0xED, 0xFE
+LEFT_OUT = "Extended XMP of the file that cannot be read says where it was made, and was left out."
 WITHOUT_LENGTH = {0x01, *range(0xD0, 0xD8)}
 """TEM and RST0 to RST7: markers that stand alone, without length and payload (T.81 B.1.1.3)."""
 
@@ -132,20 +133,19 @@ def packets_of(segments: Iterable[Segment]) -> Packets:
     for guid, parts in chunks.items():
         joined = b"".join(parts[offset] for offset in sorted(parts))
         if hashlib.md5(joined, usedforsecurity=False).hexdigest().upper().encode() != guid:
-            problems.append("The extended XMP of the file does not fit its own digest; it was left as it is.")
+            problems.append("The extended XMP of the file does not fit its own digest; it was not read.")
         elif not standard or guid not in standard[0]:
-            problems.append("The file holds extended XMP that its packet does not name; it was left as it is.")
+            problems.append("The file holds extended XMP that its packet does not name; it was not read.")
         else:
             named_packets.append((guid, joined))
     return Packets(standard[0] if standard else b"", tuple(named_packets), tuple(standard[1:]), tuple(problems))
 
 
-def _is_ours(segment: Segment, guids: Collection[bytes]) -> bool:
+def is_ours(segment: Segment, guids: Collection[bytes]) -> bool:
     """Whether the segment is one that the copy gets anew: XMP, an extended packet of `guids`, or image resources."""
     if segment.starts(APP1, XMP_MARK) or segment.starts(APP13, PHOTOSHOP_MARK):
         return True
-    mark_length = len(EXTENDED_MARK)
-    return segment.starts(APP1, EXTENDED_MARK) and segment.payload[mark_length : mark_length + 32] in guids
+    return guid_of(segment) in guids
 
 
 def resource_block(segments: Iterable[Segment]) -> bytes:
@@ -156,19 +156,17 @@ def resource_block(segments: Iterable[Segment]) -> bytes:
 
 
 def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str]]:
-    """The pieces of the copy, and sentences about texts that were cut or replaced."""
+    """The pieces of the copy, and sentences about texts that were cut, replaced or left out."""
     segments, tail = split(file)
     packets = packets_of(segments)
     root, reports = merging.captioned(packets.standard, embedding, packets.to_join)
-    app1 = _xmp_segments(*xmp.divide(root, XMP_MOST, (name for name, _ in embedding.xmp)))
+    app1 = xmp_segments(*xmp.divide(root, XMP_MOST, (name for name, _ in embedding.xmp)))
     block, _, cuts = resources.captioned(resource_block(segments), embedding)
-    app13 = [
-        new_segment(APP13, PHOTOSHOP_MARK + block[at : at + RESOURCES_MOST]) for at in _steps(block, RESOURCES_MOST)
-    ]
-    carried, left_out = _carried_over(segments, embedding, [guid for guid, _ in packets.extended])
-    leading = _leading(carried)
-    header = _with_picture_index(segments, [*carried[:leading], *app1, *app13, *carried[leading:]])
-    picture = _from_first_scan(file, segments, tail, drop=embedding.drop_text)
+    app13 = resource_segments(block)
+    carried, left_out = carried_over(segments, embedding, [guid for guid, _ in packets.extended])
+    before = leading(carried)
+    header = with_picture_index(segments, [*carried[:before], *app1, *app13, *carried[before:]])
+    picture = from_first_scan(file, segments, tail, embedding)
     problems = packets.problems if not embedding.drop_text else ()
     return [b"\xff\xd8" + b"".join(segment.raw for segment in header), *picture], [
         *problems,
@@ -178,33 +176,77 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
     ]
 
 
+def resource_segments(block: bytes) -> list[Segment]:
+    """The segments of a block of image resources; one too long for a segment is spread over several."""
+    return [
+        new_segment(APP13, PHOTOSHOP_MARK + block[at : at + RESOURCES_MOST]) for at in _steps(block, RESOURCES_MOST)
+    ]
+
+
 def _steps(data: bytes, size: int) -> range:
     return range(0, len(data), size)
 
 
-def _carried_over(
+def carried_over(
     segments: list[Segment], embedding: Embedding, guids: Collection[bytes]
 ) -> tuple[list[Segment], list[str]]:
     """The segments that the copy takes from the source, with `drop_text` only those that the picture needs; and
     sentences about what was left out.
     """
-    carried, reports = list[Segment](), list[str]()
-    for run in _runs(segments):
-        segment = run[0]
-        if _is_ours(segment, guids):
-            continue
-        if segment.starts(APP1, EXIF_MARK):
-            exif_segments, problems = _exif_segments(run, embedding)
-            carried += exif_segments
+    unsafe = untrusted_with_place(segments, guids)
+    carried, reports = list[Segment](), [LEFT_OUT] if unsafe else []
+    for run in runs(segments):
+        if not is_ours(run[0], guids) and guid_of(run[0]) not in unsafe:
+            cleaned, problems = carried_run(run, embedding)
+            carried += cleaned
             reports += problems
-        elif not embedding.drop_text or not (
-            segment.marker == COM or (APP0 < segment.marker <= 0xEF and not _needed(segment))
-        ):
-            carried.append(segment)
     return carried, reports
 
 
-def _runs(segments: Iterable[Segment]) -> Iterator[list[Segment]]:
+def carried_run(run: list[Segment], embedding: Embedding) -> tuple[list[Segment], list[str]]:
+    """What the copy takes from one of the `runs` of segments that are not ours; and sentences."""
+    segment = run[0]
+    if segment.starts(APP1, EXIF_MARK):
+        return _exif_segments(run, embedding)
+    if embedding.drop_text and (segment.marker == COM or (APP0 < segment.marker <= 0xEF and not needed(segment))):
+        return [], []
+    return other_segment(segment, embedding)
+
+
+def guid_of(segment: Segment) -> bytes:
+    """The GUID of a part of an extended packet; empty for another segment."""
+    mark_length = len(EXTENDED_MARK)
+    return segment.payload[mark_length : mark_length + 32] if segment.starts(APP1, EXTENDED_MARK) else b""
+
+
+def untrusted_with_place(segments: list[Segment], guids: Collection[bytes]) -> set[bytes]:
+    """The GUIDs of extended packets that are not among `guids`, and say a place in their parts."""
+    untrusted = {guid for segment in segments if (guid := guid_of(segment)) and guid not in guids}
+    return {
+        guid
+        for guid in untrusted
+        if xmp_places.NAMES_IN_BYTES.search(
+            b"".join(segment.payload[len(EXTENDED_MARK) + 40 :] for segment in segments if guid_of(segment) == guid)
+        )
+    }
+
+
+def other_segment(segment: Segment, embedding: Embedding) -> tuple[list[Segment], list[str]]:
+    """A segment that we do not read: as it is, without a place in it, or left out with a sentence."""
+    if (
+        not (segment.marker == COM or APP0 < segment.marker <= 0xEF)
+        or segment.starts(APP2, mpf.MARK)
+        or needed(segment)
+    ):
+        return [segment], []
+    try:
+        payload = opaque.cleaned(segment.payload, only_place=embedding.only_place)
+    except ByteFault as fault:
+        return [], [f"A segment of the file was left out: {fault.why}."]
+    return [segment if payload == segment.payload else new_segment(segment.marker, payload)], []
+
+
+def runs(segments: Iterable[Segment]) -> Iterator[list[Segment]]:
     """The segments one by one, but an Exif segment together with those that go on with its block.
 
     Some writers spread a block over several segments, each with its mark (common practice, no source).
@@ -222,14 +264,14 @@ def _runs(segments: Iterable[Segment]) -> Iterator[list[Segment]]:
 
 def exif_blocks(segments: Iterable[Segment]) -> list[bytes]:
     """The Exif blocks, each joined where it is spread over several segments."""
-    return [_block_of(run) for run in _runs(segments) if run[0].starts(APP1, EXIF_MARK)]
+    return [_block_of(run) for run in runs(segments) if run[0].starts(APP1, EXIF_MARK)]
 
 
 def _block_of(run: list[Segment]) -> bytes:
     return b"".join(segment.payload[len(EXIF_MARK) :] for segment in run)
 
 
-def _needed(segment: Segment) -> bool:
+def needed(segment: Segment) -> bool:
     """Whether it is the colour profile or the colour transform, without which the picture's colours change."""
     return segment.starts(APP2, b"ICC_PROFILE\x00") or segment.starts(0xEE, b"Adobe")
 
@@ -237,7 +279,7 @@ def _needed(segment: Segment) -> bool:
 def _exif_segments(run: list[Segment], embedding: Embedding) -> tuple[list[Segment], list[str]]:
     """The Exif segments of the copy, and a sentence if they are left out; the very same objects if nothing changes."""
     data = _block_of(run)
-    rewritten, reports = exif.captioned_or_left_out(data, embedding, EXIF_MOST if len(run) == 1 else len(data))
+    rewritten, reports = exif_copied.captioned_or_left_out(data, embedding, EXIF_MOST if len(run) == 1 else len(data))
     if rewritten == data or not rewritten:
         return (run if rewritten else []), reports
     lengths = [len(segment.payload) - len(EXIF_MARK) for segment in run[:-1]]
@@ -246,7 +288,7 @@ def _exif_segments(run: list[Segment], embedding: Embedding) -> tuple[list[Segme
     return [new_segment(APP1, EXIF_MARK + part) for part in parts if part], reports
 
 
-def _leading(segments: list[Segment]) -> int:
+def leading(segments: list[Segment]) -> int:
     """How many of the first segments are APP0 or Exif; ours are put behind them."""
     count = 0
     for segment in segments:
@@ -256,7 +298,7 @@ def _leading(segments: list[Segment]) -> int:
     return count
 
 
-def _with_picture_index(before: list[Segment], after: list[Segment]) -> list[Segment]:
+def with_picture_index(before: list[Segment], after: list[Segment]) -> list[Segment]:
     """The new header, with the offsets in its index of further pictures (see `mpf`) adjusted to the new lengths."""
     grown = sum(len(segment.raw) for segment in after) - sum(len(segment.raw) for segment in before)
     header: list[Segment] = []
@@ -272,25 +314,36 @@ def _with_picture_index(before: list[Segment], after: list[Segment]) -> list[Seg
     return header
 
 
-def _from_first_scan(file: BinaryIO, segments: list[Segment], tail: int, *, drop: bool) -> list[Piece]:
-    """The pieces from the first scan on. With `drop` they end with the picture, else with the file."""
+def from_first_scan(file: BinaryIO, segments: list[Segment], tail: int, embedding: Embedding) -> list[Piece]:
+    """The pieces from the first scan on. With `drop_text` they end with the picture, else with the file."""
     size = size_of(file)
-    if drop:
+    if embedding.drop_text:
         return [(tail, picture_end(file, tail) - tail)]
-    return patched(tail, size - tail, _places_behind(file, segments, tail))
+    return patched(tail, size - tail, _places_behind(file, segments, tail, only_place=embedding.only_place))
 
 
-def _places_behind(file: BinaryIO, segments: list[Segment], tail: int) -> list[tuple[int, bytes]]:
+def _places_behind(file: BinaryIO, segments: list[Segment], tail: int, *, only_place: bool) -> list[tuple[int, bytes]]:
     """Patches that take the place of capture out of what stands behind the picture.
 
-    The whole file is read for them, so only if it has an index of further pictures or a place in its Exif, or does
-    not end with EOI.
+    That is looked at only if there is a sign of it: an index of further pictures, a place in the file's Exif, another
+    picture's first bytes, or an end that is not EOI.
     """
     size = size_of(file)
     signs = any(segment.starts(APP2, mpf.MARK) or _has_place(segment) for segment in segments)
-    if not signs and read_at(file, max(0, size - 2), min(2, size), "T.81 B.1.1.3") == b"\xff\xd9":
+    ends = read_at(file, max(0, size - 2), min(2, size), "T.81 B.1.1.3") == b"\xff\xd9"
+    if not signs and ends and not _another_picture(file, tail, size):
         return []
-    return opaque.patches(file, picture_end(file, tail), size)
+    return opaque.patches(file, picture_end(file, tail), size, only_place=only_place)
+
+
+def _another_picture(file: BinaryIO, at: int, size: int) -> bool:
+    """Whether the first bytes of a JPEG (SOI and a marker) stand anywhere behind `at`."""
+    while at < size:
+        file.seek(at)
+        if b"\xff\xd8\xff" in file.read(WINDOW + 2):
+            return True
+        at += WINDOW
+    return False
 
 
 def _has_place(segment: Segment) -> bool:
@@ -323,7 +376,7 @@ def picture_end(file: BinaryIO, tail: int) -> int:
     return size
 
 
-def _xmp_segments(packet: bytes, extended: bytes, guid: str) -> list[Segment]:
+def xmp_segments(packet: bytes, extended: bytes, guid: str) -> list[Segment]:
     """The segments of a packet and its extended packet, which is split; see `packets_of` for their grammar."""
     head = EXTENDED_MARK + guid.encode() + len(extended).to_bytes(4, "big")
     chunks = [
@@ -331,36 +384,3 @@ def _xmp_segments(packet: bytes, extended: bytes, guid: str) -> list[Segment]:
         for at in _steps(extended, EXTENDED_MOST)
     ]
     return [new_segment(APP1, XMP_MARK + packet), *chunks]
-
-
-def differences(source: BinaryIO, copy: BinaryIO, *, outside: bool) -> tuple[list[str], list[tuple[int, int, int]]]:
-    """Sentences about segments that differ, and the runs still to be compared: (source offset, copy offset, length).
-
-    Segments of ours are not compared. With `outside` only those that the picture is decoded by are.
-    """
-    before, tail = split(source)
-    after, new_tail = split(copy)
-
-    def not_ours(segments: list[Segment]) -> list[bytes]:
-        if outside:
-            return [segment.raw for segment in segments if segment.marker < APP0 or _needed(segment)]
-        our_marks = (XMP_MARK, EXTENDED_MARK, EXIF_MARK)
-        unmarked = [segment for segment in segments if not any(segment.starts(APP1, mark) for mark in our_marks)]
-        return [
-            segment.raw
-            for segment in unmarked
-            if not (segment.starts(APP13, PHOTOSHOP_MARK) or segment.starts(APP2, mpf.MARK))
-        ]
-
-    problems = [] if not_ours(before) == not_ours(after) else ["another segment than ours has changed"]
-    end = picture_end(source, tail) if outside else size_of(source)
-    if size_of(copy) - new_tail != end - tail:
-        problems.append("the picture's bytes are not as many as before")
-        return problems, []
-    pieces = [(tail, end - tail)] if outside else _from_first_scan(source, before, tail, drop=False)
-    at, runs = new_tail, list[tuple[int, int, int]]()
-    for piece in pieces:
-        if isinstance(piece, tuple):
-            runs.append((piece[0], at, piece[1]))
-        at += len(piece) if isinstance(piece, bytes) else piece[1]
-    return problems, runs

@@ -10,7 +10,7 @@ from lxml import etree
 
 from boxlore.core.crosswalk.metadata_values import OUR_REGION, Alt, Bag, Embedding, Struct, XmpValue
 from boxlore.core.errors import ByteFault
-from boxlore.formats import xmp_strict
+from boxlore.formats import xmp_places, xmp_strict
 from boxlore.formats.xmp import fill, gathered, home_of, parse, serialize, spell_out, write
 from boxlore.formats.xmp_names import LANG, RDF, clark_name
 
@@ -26,6 +26,7 @@ def captioned(
     Raises ByteFault for a packet that strict readers would refuse even then; they would lose the caption too.
     """
     root, reports = (parse(b""), list[str]()) if embedding.drop_text else gathered(packet, extended)
+    xmp_places.taken_out(root)
     reports = [*reports, *merge(root, embedding)]
     if packet and (faults := xmp_strict.faults(serialize(root, padding=0))):
         raise ByteFault(0, f"Its metadata cannot be put right: {faults[0].rstrip('.')}", xmp_strict.CLAUSE)

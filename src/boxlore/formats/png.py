@@ -10,13 +10,19 @@ from typing import BinaryIO
 
 from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, merging, opaque, xmp
+from boxlore.formats import exif_copied, merging, opaque, png_texts, xmp
 from boxlore.formats.binary import Piece, patched, read_at, size_of
 
 SIGNATURE = b"\x89PNG\r\n\x1a\n"
 KEYWORD = b"XML:com.adobe.xmp\x00"
-RAW = b"Raw profile type"
 CLAUSE = "PNG Third Edition, 5.3"
+PICTURE = frozenset(
+    kind.encode()
+    for kind in (
+        "IHDR PLTE IDAT IEND tRNS gAMA cHRM sRGB iCCP sBIT bKGD hIST pHYs sPLT acTL fcTL fdAT cICP mDCV cLLI"
+    ).split()
+)
+"""Chunks that say how the picture looks (PNG Third Edition, 5.6)."""
 TEXTUAL = {b"tEXt", b"zTXt", b"iTXt", b"eXIf", b"tIME"}
 MOST_HEADER = 64 << 20
 
@@ -83,38 +89,8 @@ def packets_of(file: BinaryIO, chunks: list[PngChunk]) -> list[bytes]:
             behind_keyword = data_of(file, chunk)[len(KEYWORD) :]
             compressed, body = behind_keyword[:1] == b"\x01", behind_keyword[2:]
             text = body.split(b"\x00", 2)[2] if body.count(b"\x00") >= 2 else b""
-            packets.append(_inflated(text, chunk) if compressed else text)
+            packets.append(png_texts.inflated(text, chunk.at) if compressed else text)
     return packets
-
-
-def _inflated(data: bytes, chunk: PngChunk) -> bytes:
-    machine = zlib.decompressobj()
-    try:
-        text = machine.decompress(data, xmp.MOST_BYTES)
-    except zlib.error as error:
-        raise ByteFault(chunk.at, "A compressed text in this file is damaged", CLAUSE) from error
-    if machine.unconsumed_tail:
-        raise ByteFault(chunk.at, f"A compressed text in this file has over {xmp.MOST_BYTES} bytes", CLAUSE)
-    return text
-
-
-def _tells_a_place(file: BinaryIO, chunk: PngChunk) -> bool:
-    """Whether a text chunk holds an Exif block with a place of capture.
-
-    Some writers store the block in a text chunk, in hexadecimal, with the keyword `Raw profile type exif` (common
-    practice, no source).
-    """
-    if chunk.type not in (b"tEXt", b"zTXt") or read_at(file, chunk.at + 8, min(16, chunk.length), CLAUSE) != RAW:
-        return False
-    keyword, _, behind_keyword = data_of(file, chunk).partition(b"\x00")
-    if keyword not in (b"Raw profile type exif", b"Raw profile type APP1"):
-        return False
-    try:
-        text = _inflated(behind_keyword[1:], chunk) if chunk.type == b"zTXt" else behind_keyword
-        data = bytes.fromhex(b"".join(text.split()[2:]).decode("ascii"))
-        return exif.facts(exif.block(data.removeprefix(b"Exif\x00\x00"))).has_gps
-    except (ByteFault, ValueError):
-        return True  # it cannot be read and may hold one
 
 
 def make(kind: bytes, data: bytes) -> bytes:
@@ -125,32 +101,45 @@ def make(kind: bytes, data: bytes) -> bytes:
 def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str]]:
     """The pieces of the copy, and sentences about texts that were replaced or left out."""
     chunks = split(file)
-    packet, *further = packets_of(file, chunks) or [b""]
-    root, reports = merging.captioned(packet, embedding, tuple(further))
     pieces: list[Piece] = [SIGNATURE, (8, chunks[0].whole)]
-    pieces.append(make(b"iTXt", KEYWORD + b"\x00\x00\x00\x00" + xmp.serialize(root, end="r", padding=0)))
+    reports: list[str] = []
+    if not embedding.only_place:
+        packet, *further = packets_of(file, chunks) or [b""]
+        root, reports = merging.captioned(packet, embedding, tuple(further))
+        pieces.append(make(b"iTXt", KEYWORD + b"\x00\x00\x00\x00" + xmp.serialize(root, end="r", padding=0)))
     for chunk in chunks[1:]:
-        if is_packet(file, chunk):
+        if is_packet(file, chunk) and not embedding.only_place:
             continue
-        if chunk.type == b"eXIf":
-            exif_chunk, problems = _exif_chunk(file, chunk, embedding)
-            pieces += exif_chunk
-            reports += problems
-        elif embedding.drop_text and chunk.type in (*TEXTUAL, b""):
-            continue
-        elif _tells_a_place(file, chunk):
-            reports.append("A text in the file that tells where it was made was left out.")
-        elif chunk.type == b"":
-            pieces += patched(chunk.at, chunk.whole, opaque.patches(file, chunk.at, chunk.at + chunk.whole))
-        else:
-            pieces.append((chunk.at, chunk.whole))
+        chunk_pieces, problems = _carried_over(file, chunk, embedding)
+        pieces += chunk_pieces
+        reports += problems
     return _joined(pieces), reports
+
+
+def _carried_over(file: BinaryIO, chunk: PngChunk, embedding: Embedding) -> tuple[list[Piece], list[str]]:
+    """What the copy takes from a chunk of the source, and sentences about what was left out."""
+    if chunk.type == b"eXIf":
+        return _exif_chunk(file, chunk, embedding)
+    if chunk.type in PICTURE:
+        return [(chunk.at, chunk.whole)], []
+    if embedding.drop_text and chunk.type in (*TEXTUAL, b""):
+        return [], []
+    if chunk.type == b"":
+        end = chunk.at + chunk.whole
+        return patched(chunk.at, chunk.whole, opaque.patches(file, chunk.at, end, only_place=embedding.only_place)), []
+    data = data_of(file, chunk)
+    if chunk.type in TEXTUAL:
+        cleaned, reports = png_texts.without_place(chunk.type, data, only_place=embedding.only_place)
+        return [make(chunk.type, cleaned) if cleaned != data else (chunk.at, chunk.whole)] if cleaned else [], reports
+    if opaque.cleaned(data, only_place=True) != data:
+        raise ByteFault(chunk.at, f"Chunk {chunk.type!r} says where the file was made", CLAUSE)
+    return [(chunk.at, chunk.whole)], []
 
 
 def _exif_chunk(file: BinaryIO, chunk: PngChunk, embedding: Embedding) -> tuple[list[Piece], list[str]]:
     """The Exif chunk of the copy (a new one, the run of the old one if nothing changes, or none), and sentences."""
     data = data_of(file, chunk)
-    rewritten, reports = exif.captioned_or_left_out(data, embedding)
+    rewritten, reports = exif_copied.captioned_or_left_out(data, embedding)
     if not rewritten:
         return [], reports
     return [make(b"eXIf", rewritten) if rewritten != data else (chunk.at, chunk.whole)], reports

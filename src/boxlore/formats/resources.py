@@ -6,11 +6,12 @@ no resource are kept.
 """
 
 import hashlib
-from dataclasses import dataclass
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
 
 from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, iim
+from boxlore.formats import exif, iim, opaque
 
 IIM, DIGEST, EXIF_DATA = 0x0404, 0x0425, 0x0422
 CLAUSE = "Photoshop File Formats, Image Resource Blocks"
@@ -100,7 +101,7 @@ def with_iim(resources: list[Resource], block: bytes) -> list[Resource]:
 
 
 def captioned(block: bytes, embedding: Embedding, elsewhere: bytes = b"") -> tuple[bytes, bytes, list[str]]:
-    """The block with our datasets, the IIM block alone, and sentences about texts cut or in conflict.
+    """The block with our datasets, the IIM block alone, and sentences about texts cut, in conflict or left out.
 
     `elsewhere` is an IIM block from another part of the file (tag 33723 of a TIFF); it is used instead of this one.
     """
@@ -110,18 +111,51 @@ def captioned(block: bytes, embedding: Embedding, elsewhere: bytes = b"") -> tup
         reports.append("The file holds two IIM blocks that differ; that of tag 33723 was used.")
     datasets, cuts = iim.merge(iim.split(elsewhere or own_iim), embedding.iim)
     iim_block = iim.join(datasets)
-    cleaned = [_without_place(resource) for resource in image_resources]
-    return join(with_iim(cleaned, iim_block), tail), iim_block, [*reports, *cuts]
+    cleaned, left_out = _without_places(image_resources, only_place=False)
+    return join(with_iim(cleaned, iim_block), tail), iim_block, [*reports, *cuts, *left_out]
 
 
-def _without_place(resource: Resource) -> Resource:
-    """The resource; if it is an Exif block, without its place of capture."""
-    if resource.id != EXIF_DATA or resource.signature != b"8BIM":
-        return resource
+def without_place(block: bytes) -> tuple[bytes, list[str]]:
+    """The block without what says where the file was made, the very same where nothing does; and sentences about
+    resources that were left out. Raises ByteFault as `split`.
+    """
+    image_resources, tail = split(block)
+    cleaned, left_out = _without_places(image_resources, only_place=True)
+    own_iim = next((resource.data for resource in cleaned if _is_iim(resource)), b"")
+    datasets = iim.split(own_iim)
+    kept = [dataset for dataset in datasets if not iim.is_place(dataset)]
+    if kept != datasets:
+        cleaned = with_iim(cleaned, iim.join(kept))
+    return (join(cleaned, tail) if cleaned != image_resources else block), left_out
+
+
+def _is_iim(resource: Resource) -> bool:
+    return resource.signature == b"8BIM" and resource.id == IIM
+
+
+def _without_places(resources: Iterable[Resource], *, only_place: bool) -> tuple[list[Resource], list[str]]:
+    """The resources, Exif, XMP and thumbnails among them without a place of capture; and sentences about those that
+    could not be cleaned and are left out.
+    """
+    cleaned, reports = list[Resource](), list[str]()
+    for resource in resources:
+        try:
+            data = resource.data if _is_iim(resource) else opaque.cleaned(resource.data, only_place=only_place)
+        except ByteFault as fault:
+            reports.append(f"Image resource {resource.id} was left out: {fault.why}.")
+            continue
+        if (resource.signature, resource.id) == (b"8BIM", EXIF_DATA) and not only_place:
+            data = _exif(data)
+        cleaned.append(replace(resource, data=data))
+    return cleaned, reports
+
+
+def _exif(data: bytes) -> bytes:
+    """The Exif block as a copy has it; as it is where it is none, so that no reader finds a place in it."""
     try:
-        return Resource(resource.signature, resource.id, resource.name, exif.captioned(resource.data, Embedding()))
+        return exif.captioned(data, Embedding())
     except ByteFault:
-        return resource  # it is no Exif, so no reader finds a place in it
+        return data
 
 
 def faults(block: bytes, embedding: Embedding) -> list[str]:

@@ -12,7 +12,7 @@ from typing import BinaryIO
 
 from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, merging, resources, xmp
+from boxlore.formats import exif, merging, opaque, resources, xmp
 from boxlore.formats.binary import Piece, patched, read_at, size_of
 from boxlore.formats.directory import MOST_ENTRIES, SIZES, Directory, Entry, Tiff, open_tiff
 
@@ -108,7 +108,8 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
         raise ByteFault(tiff.size, "The copy would pass the 4 GiB that a TIFF may have", f"{CLAUSE}, page 13")
     appended, directory_at = _appended(tiff, main, [entry for entry in kept if entry.tag != exif.GPS_IFD], new, start)
     header = (8, tiff.pack(directory_at, 8)) if tiff.big else (4, tiff.pack(directory_at, 4))
-    patches = [(at, data) for at, data in _patches(tiff, chain, embedding) if at < end]
+    changes = dict(_patches(tiff, chain, embedding)) | dict(_places_between(file, tiff, chain, end))
+    patches = [(at, data) for at, data in _without_overlaps(changes) if at + len(data) <= end]
     return [*patched(0, end, [header, *patches]), bytes(start - end) + appended], [*reports, *cuts]
 
 
@@ -168,7 +169,18 @@ def _patches(tiff: Tiff, chain: list[Directory], embedding: Embedding) -> list[t
                     new_bytes_at[entry.value_at] = bytes(entry.length)
             if (exif_pointer := directory.get(exif.EXIF_IFD)) is not None:
                 new_bytes_at.update(exif.emptied(tiff, exif_pointer))
-    return _without_overlaps(new_bytes_at)
+    return list(new_bytes_at.items())
+
+
+def _places_between(file: BinaryIO, tiff: Tiff, chain: list[Directory], end: int) -> Iterator[tuple[int, bytes]]:
+    """Patches over places in what stands between the parts of the picture: XMP of old, Exif in image resources."""
+    at = 8  # behind the header, as the directories are seen to by themselves
+    for start, length, _ in sorted(run for page in _all_directories(tiff, chain, set()) for run in _runs(tiff, page)):
+        if at < start <= end:
+            yield from opaque.patches(file, at, start)
+        at = max(at, start + length)
+    if at < end:
+        yield from opaque.patches(file, at, end)
 
 
 def _without_overlaps(new_bytes_at: dict[int, bytes]) -> list[tuple[int, bytes]]:

@@ -8,12 +8,14 @@ from typing import BinaryIO
 
 from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, merging, opaque, xmp
+from boxlore.formats import exif_copied, merging, opaque, xmp
 from boxlore.formats.binary import Piece, patched, read_at, size_of
 
 CLAUSE = "RFC 9649, 2.3"
 XMP_FLAG, EXIF_FLAG, ALPHA_FLAG = 0x04, 0x08, 0x10
 PACKET, EXIF = b"XMP ", b"EXIF"
+PICTURE = (b"VP8 ", b"VP8L", b"ALPH", b"ANIM", b"ANMF", b"ICCP")
+"""Chunks that make the picture and say how it looks (RFC 9649, 2.5 to 2.7)."""
 MOST = 0xFFFFFFF6
 """The largest size a RIFF header may hold (RFC 9649, 2.4)."""
 
@@ -114,11 +116,15 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
     has_exif = False
     for chunk in chunks:
         if chunk.type == EXIF:
-            data, problems = exif.captioned_or_left_out(read_at(file, chunk.at + 8, chunk.length, CLAUSE), embedding)
+            data, problems = exif_copied.captioned_or_left_out(
+                read_at(file, chunk.at + 8, chunk.length, CLAUSE), embedding
+            )
             reports += problems
             has_exif = has_exif or bool(data)
             pieces += [_make(EXIF, data)] if data else []
         elif chunk.type not in (b"VP8X", PACKET):
+            if chunk.type not in PICTURE and opaque.patches(file, chunk.at + 8, chunk.at + 8 + chunk.length):
+                raise ByteFault(chunk.at, f"Chunk {chunk.type!r} says where the file was made", CLAUSE)
             padded_length = min(chunk.whole, end - chunk.at)
             pieces += [(chunk.at, padded_length), *([b"\x00"] if padded_length % 2 else [])]
     pieces.append(_make(PACKET, xmp.serialize(root)))

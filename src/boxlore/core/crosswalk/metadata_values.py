@@ -100,6 +100,7 @@ class Embedding:
     its text, written only if the file has the tag. `original_day`: the picture's date (YYYY-MM-DD) if it is a full and
     sure day, else ''. `unfilled` and `unfilled_iim`: those of ours that have no value this time; what the file says
     there stays. `drop_text`: all textual metadata of the file goes; colour profile, resolution and orientation stay.
+    `only_place`: nothing is written; only what says where the file was made goes.
     """
 
     xmp: tuple[tuple[str, XmpValue], ...] = ()
@@ -111,11 +112,16 @@ class Embedding:
     unfilled: tuple[str, ...] = ()
     unfilled_iim: tuple[tuple[int, int], ...] = ()
     drop_text: bool = False
+    only_place: bool = False
 
     def over_our_own(self) -> "Embedding":
         """The same for a file that is an older copy of ours: what has no value this time is taken out."""
         emptied = tuple((key, ()) for key in self.unfilled_iim)
         return replace(self, remove=(*self.remove, *self.unfilled), iim=(*self.iim, *emptied))
+
+
+PLACE_TAKEN_OUT = Embedding(only_place=True)
+"""What a scan for outside carries: all that it has, but where it was made."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -28,6 +28,7 @@ from boxlore.exports.turtle_text import as_turtle
 from boxlore.sheets.transfer_papers import Deed, InventoryLine, consent_pdf, gift_pdf, inventory_pdf
 from boxlore.tasks.archive.chapters import chapter_files
 from boxlore.tasks.archive.context import thing_lines, things_told
+from boxlore.tasks.archive.open_scans import WITHOUT_PLACE, OpenScans
 from boxlore.tasks.archive.receipt import blank_rows
 from boxlore.tasks.archive.updates import CHANGES, HEADING, STATE, Earlier, change_row, gone_rows, state_row
 from boxlore.tasks.collection.opening import Collection
@@ -57,9 +58,17 @@ class Making:
     findings: list[Finding] = field(default_factory=list)
     contents: list[tuple[str, str]] = field(default_factory=list)
     people: set[str] = field(default_factory=set)
+    open_scans: OpenScans | None = None
+    """In the open part that takes scans: the scans as they are handed over, without the place of their scanning."""
+
+    @property
+    def cleaned_in(self) -> Path | None:
+        """Where the scans are that lost their place, if this part has such."""
+        return self.open_scans.work if self.open_scans else None
 
     def records(self) -> Iterator[Record]:
-        return self.seen.records(self.selection, self.items)
+        for record in self.seen.records(self.selection, self.items):
+            yield self.open_scans.record(record) if self.open_scans else record
 
     def open(self, path: str, words: str) -> BinaryIO:
         """A new file of the part, noted in its table of contents."""
@@ -126,6 +135,7 @@ def _count(making: Making) -> None:
         making.put(
             "metadata/changes.csv", "what changed since the earlier transfer, and why", as_csv([CHANGES, *changes])
         )
+    making.findings += making.open_scans.findings if making.open_scans else []
     making.items = chosen
     for record in making.records():
         making.holding.add(record)
@@ -138,7 +148,7 @@ def _scans(making: Making, record: Record, closed: set[str]) -> None:
     if not making.archive.wants("scans"):
         return
     for scan in record.scans:
-        path = making.collection.folder / scan.path
+        path = making.open_scans.path(scan) if making.open_scans else making.collection.folder / scan.path
         if scan.id in closed:
             continue
         if path.is_file():
@@ -268,3 +278,6 @@ def _fixity(making: Making) -> Iterator[list[str]]:
         if event["scan"] in packed or not event["scan"]:
             name = packed.get(event["scan"], event["File"])
             yield [name, *(event[column] for column in fixity_events.COLUMNS[1:])]
+    for scan, cleaned in making.open_scans.cleaned.items() if making.open_scans else ():
+        if scan in packed:
+            yield [packed[scan], cleaned.scan.sha256, WITHOUT_PLACE, making.collection.clock.now(), cleaned.outcome]

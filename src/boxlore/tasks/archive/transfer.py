@@ -22,6 +22,7 @@ from boxlore.exports.inventory import as_csv, readme
 from boxlore.tasks.archive.context import closing_of, facts_of, moves_of, order_of_containers
 from boxlore.tasks.archive.files import Making, make_files
 from boxlore.tasks.archive.name_search import NameFound, names_in_payload, names_left, search
+from boxlore.tasks.archive.open_scans import OpenScans
 from boxlore.tasks.archive.updates import Earlier, read_earlier
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.outputs import check_place, write_output
@@ -51,12 +52,13 @@ class TransferOrder:
 
 @dataclass(frozen=True, slots=True)
 class TransferPart:
-    """One bag: where it is, its records, scans, payload bytes."""
+    """One bag: where it is, its records, scans, payload bytes; how many scans lost the place of their scanning."""
 
     path: Path
     records: int
     scans: int
     bytes: int
+    without_place: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -118,9 +120,14 @@ def _part(run: _TransferRun, seen: AudienceView, folder: Path) -> list[TransferP
     facts = replace(facts, people=seen.people(), moves_of=moves_of(run.collection, seen).of)
     facts = replace(facts, closure_of=run.closing.of) if closed else facts
     earlier = read_earlier(run.order.earlier, folder.name) if run.order.earlier else None
-    with tempfile.TemporaryDirectory(dir=folder.parent, prefix=f".{folder.name}-") as stage:
-        making = Making(run.collection, seen, facts, run.order.archive, Path(stage), earlier)
+    with tempfile.TemporaryDirectory(dir=folder.parent, prefix=f".{folder.name}-") as work:
+        stage, cleaned = Path(work, "made"), Path(work, "cleaned")
+        stage.mkdir()
+        cleaned.mkdir()
+        making = Making(run.collection, seen, facts, run.order.archive, stage, earlier)
         making.items, making.selection = run.items, run.order.selection
+        if not closed and run.order.archive.wants("scans"):
+            making.open_scans = OpenScans(run.collection.folder, cleaned)
         make_files(making, run.progress)
         _refuse(run, making, earlier)
         if run.order.archive.wants("copies"):
@@ -174,7 +181,8 @@ def _bag(run: _TransferRun, making: Making, folder: Path) -> list[TransferPart]:
         counted = {**info, "Bag-Count": f"{at} of {len(bags)}"}
         size = write_bag(target, payload, counted, run.progress.step, {"README.html": page})
         scans = sum(1 for name, _ in bagged if name.startswith("scans/"))
-        parts.append(TransferPart(target, making.holding.items if at == 1 else 0, scans, size))
+        cleaned = sum(path.parent == making.cleaned_in for _, path in bagged)
+        parts.append(TransferPart(target, making.holding.items if at == 1 else 0, scans, size, cleaned))
     return parts
 
 
@@ -244,7 +252,7 @@ def _note(collection: Collection, parts: list[TransferPart]) -> None:
         manifest = (part.path / "manifest-sha512.txt").read_bytes()
         event = FixityEvent(
             event=fixity_events.COPIED,
-            outcome="copied and hashed",
+            outcome=f"copied and hashed{_left_out(part.without_place)}",
             what=part.path.name,
             records=part.records,
             bytes=part.bytes,
@@ -252,6 +260,11 @@ def _note(collection: Collection, parts: list[TransferPart]) -> None:
         )
         fixity_events.note(act, fixity_events.collection_of(collection), event)
     act.done()
+
+
+def _left_out(count: int) -> str:
+    scans = "a scan was" if count == 1 else f"{count} scans were"
+    return f"; where {scans} scanned was left out" if count else ""
 
 
 def write_names_found(collection: Collection, out: Path, namings: list[NameFound]) -> Path:

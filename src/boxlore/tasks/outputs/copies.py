@@ -263,7 +263,7 @@ def _whole(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str) -> _Made:
     if _holds(target, rewritten, source):
         return _Made(copy, "same", why)
     with _opened(target) as there:
-        if not _is_ours(there, job.record.number) or carrier.same_picture(source, there, outside=embedding.drop_text):
+        if not _is_ours(there, job.record.number) or carrier.same_picture(source, there, embedding):
             raise _another(target)
         return _over(run, there, embedding, copy)
 

@@ -85,7 +85,7 @@ def _picture(run: CopyRun, line: CopyLine, job: CopyJob) -> Iterator[Finding]:
     scan = run.folder / job.scan.path
     try:
         with open(scan, "rb") as source, open(run.out / line.copy, "rb") as copy:
-            if wrong := carrier.same_picture(source, copy, outside=run.to.is_public):
+            if wrong := carrier.same_picture(source, copy, Embedding(drop_text=run.to.is_public)):
                 yield _error("picture", f"{line.copy} is not the picture of {line.scan}: {'; '.join(wrong)}.")
     except OSError as error:
         raise could_not(error, scan) from error

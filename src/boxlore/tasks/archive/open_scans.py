@@ -1,0 +1,106 @@
+"""Scans as they leave in the open part: without the place where they were scanned, and with everything else.
+
+That place is often somebody's home. The keeper's scans are read and never written: one that says the place is copied
+beside the package without it, its pixels untouched, and proved; the records then tell the digest and size of what is
+handed over. One that cannot be cleaned stays out of the open part, with a sentence; the closed part has it.
+"""
+
+from dataclasses import dataclass, field, replace
+from pathlib import Path
+
+from boxlore.core.errors import ByteFault
+from boxlore.core.findings import Finding, Severity
+from boxlore.core.records.item_record import Record, ScanFile
+from boxlore.disk.fixity import sha256_of
+from boxlore.disk.writing import could_not, write_pieces
+from boxlore.formats import carrier
+
+SOURCE = "Exif (CIPA DC-008, 4.6.6) and XMP (CIPA DC-010): where a file was made"
+WITHOUT_PLACE = "metadata modification"
+"""A term of the Library of Congress preservation vocabulary for events (from memory)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Cleaned:
+    """A scan without its place: as records tell it, the file, and the digest of the keeper's own."""
+
+    scan: ScanFile
+    path: Path
+    sha256_before: str
+
+    @property
+    def outcome(self) -> str:
+        """What was done, as the table of fixity events has it."""
+        return f"where it was scanned was left out; the keeper's own has SHA-256 {self.sha256_before}"
+
+
+@dataclass(slots=True)
+class OpenScans:
+    """The scans of one open part. Each is looked at once; `folder` is the collection's, `work` takes those cleaned."""
+
+    folder: Path
+    work: Path
+    cleaned: dict[str, Cleaned] = field(default_factory=dict)
+    findings: list[Finding] = field(default_factory=list)
+    _as_they_are: set[str] = field(default_factory=set)
+    _left_out: set[str] = field(default_factory=set)
+
+    def record(self, record: Record) -> Record:
+        """The record with its scans as they are handed over. Scans that do not leave are not looked at."""
+        if record.closed_scans:
+            return record
+        handed = tuple(handed for scan in record.scans if (handed := self._scan(record, scan)) is not None)
+        return record if handed == record.scans else replace(record, scans=handed)
+
+    def path(self, scan: ScanFile) -> Path:
+        """The file to be packed for a scan."""
+        return self.cleaned[scan.id].path if scan.id in self.cleaned else self.folder / scan.path
+
+    def _scan(self, record: Record, scan: ScanFile) -> ScanFile | None:
+        if scan.id not in self._as_they_are | self._left_out | self.cleaned.keys():
+            self._look_at(record, scan)
+        if scan.id in self._left_out:
+            return None
+        if scan.id not in self.cleaned:
+            return scan
+        handed = self.cleaned[scan.id].scan
+        return replace(scan, sha256=handed.sha256, bytes=handed.bytes)
+
+    def _look_at(self, record: Record, scan: ScanFile) -> None:
+        """Clean a scan if it needs it. One that is not there is said by whoever packs it."""
+        if not (self.folder / scan.path).is_file():
+            self._as_they_are.add(scan.id)
+            return
+        try:
+            cleaned = self._clean(scan)
+        except ByteFault as fault:
+            self._left_out.add(scan.id)
+            words = f"The scan {scan.path} of {record.number} is left out of the open part: {fault}"
+            self._find("scan.place", Severity.ERROR, f"{words} It may say where it was scanned, and cannot be cleaned.")
+            return
+        if cleaned is None:
+            self._as_they_are.add(scan.id)
+            return
+        self.cleaned[scan.id] = cleaned
+        self._find(
+            "scan.place", Severity.NOTE, f"{record.number}: where {scan.path} was scanned is left out of the open part."
+        )
+
+    def _clean(self, scan: ScanFile) -> Cleaned | None:
+        """The scan without its place; None where it says none. Raises ByteFault where it cannot be taken out."""
+        target = self.work / f"{len(self.cleaned)}{Path(scan.path).suffix}"
+        try:
+            with open(self.folder / scan.path, "rb") as source:
+                rewritten = carrier.without_place(source)
+                if carrier.is_whole(rewritten, source):
+                    return None
+                with open(target, "w+b") as out:
+                    write_pieces(rewritten.pieces, source, out)
+                    carrier.prove_without_place(source, out)
+        except OSError as error:
+            raise could_not(error, target) from error
+        handed = replace(scan, sha256=sha256_of(target), bytes=target.stat().st_size)
+        return Cleaned(handed, target, scan.sha256)
+
+    def _find(self, rule: str, severity: Severity, message: str) -> None:
+        self.findings.append(Finding(rule=rule, severity=severity, message=message, source=SOURCE))
