@@ -54,7 +54,8 @@ HEBREW_MONTHS |= dict(
 """Names and the codes of FamilySearch GEDCOM 7.0.18, appendix “Hebrew calendar”, to Nisan-based months."""
 
 
-def _hebrew_leap(year: int) -> bool:
+def hebrew_leap(year: int) -> bool:
+    """Whether a Hebrew year has thirteen months."""
     return (7 * year + 1) % 19 < 7
 
 
@@ -74,19 +75,28 @@ def _hebrew_new_year(year: int) -> int:
 def _hebrew_month_length(year: int, month: int) -> int:
     days = _hebrew_new_year(year + 1) - _hebrew_new_year(year)
     short = month in (2, 4, 6, 10, 13)
-    short = short or (month == 12 and not _hebrew_leap(year))
+    short = short or (month == 12 and not hebrew_leap(year))
     short = short or (month == 8 and days not in (355, 385)) or (month == 9 and days in (353, 383))
     return 29 if short else 30
 
 
 def from_hebrew(year: int, month: int, day: int) -> Day:
     """The Gregorian day of a Hebrew one (months from Nisan). Raises ValueError for a day that there is not."""
-    last = 13 if _hebrew_leap(year) else 12
+    last = 13 if hebrew_leap(year) else 12
     if not (1 <= month <= last and 1 <= day <= _hebrew_month_length(year, month)):
         raise ValueError(f"the Hebrew calendar has no day {day} of month {month} in {year}")
     order = [*range(7, last + 1), *range(1, 7)]
     before = sum(_hebrew_month_length(year, earlier_month) for earlier_month in order[: order.index(month)])
     return from_number(_hebrew_new_year(year) + before + day - 1)
+
+
+_ISLAMIC_EPOCH = 227015
+
+
+def from_islamic(year: int, month: int, day: int) -> Day:
+    """The Gregorian day of one of the civil (reckoned) Islamic calendar; the moon as seen may be a day off."""
+    before = (year - 1) * 354 + (3 + 11 * year) // 30 + 29 * (month - 1) + month // 2
+    return from_number(_ISLAMIC_EPOCH - 1 + before + day)
 
 
 def easter(year: int) -> date:

@@ -1,45 +1,51 @@
-"""What a form of a date takes and gives: shared by every form of `core.dates.forms`."""
+"""What the steps of reading a date share: what a reading may lean on, and how a step says that there is no such
+date."""
 
-import re
-from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
+from collections.abc import Mapping
+from types import MappingProxyType
+from typing import NamedTuple
 
 
-@dataclass(frozen=True, slots=True)
-class DateContext:
-    """What a reading may lean on: the collection's settings, and dates already told (folded name → EDTF)."""
+class DateContext(NamedTuple):
+    """The words as told; the collection's settings; and dates already told (folded name → EDTF).
 
+    `this_year` is the year in which it is told: a later one is asked about. `narrator` is the birth of whoever tells,
+    `pictured` are births of the people in the picture, as EDTF.
+    """
+
+    text: str = ""
     order: str | None = None
     hemisphere: str = "north"
     countries: tuple[str, ...] = ()
-    births: Mapping[str, str] = field(default_factory=dict)
-    events: Mapping[str, str] = field(default_factory=dict)
+    births: Mapping[str, str] = MappingProxyType({})
+    events: Mapping[str, str] = MappingProxyType({})
+    narrator: str = ""
+    pictured: tuple[str, ...] = ()
+    this_year: int = 9999
 
 
-@dataclass(frozen=True, slots=True)
-class Proposed:
-    """The result of one form. `edtf` is empty where the words are about a date but name none (`undated`, `31 June`);
-    `ask` is the question to put then. `alternatives` are the other dates that may be meant, as EDTF."""
+class NoSuchDate(ValueError):
+    """The words are about a date, but name none: `ask` is the question then, `choices` what may be meant, as EDTF."""
 
-    edtf: str
-    ask: str | None = None
-    alternatives: tuple[str, ...] = ()
-    note: str = ""
-
-
-MaybeProposed = Proposed | None
-ReadPart = Callable[[str, DateContext], MaybeProposed]
-"""Reads a part of a date by the same table: what a form gets to read the dates that it holds."""
-
-FormReader = Callable[[re.Match[str], DateContext, ReadPart], MaybeProposed]
+    def __init__(self, ask: str, choices: tuple[str, ...] = ()) -> None:
+        super().__init__(ask)
+        self.ask, self.choices = ask, choices
 
 
 def qualified(edtf: str, mark: str) -> str:
-    """The EDTF with a qualifier: on a date, or on both ends of an interval; a set has no place for one."""
-    if not mark or not edtf or edtf[0] in "[{":
+    """The EDTF with a qualifier: on a date, on both ends of an interval, on every date of a set."""
+    if not mark or not edtf:
         return edtf
+    if edtf[0] in "[{":
+        parts = [qualified_range(part, mark) for part in edtf[1:-1].split(",")]
+        return f"{edtf[0]}{','.join(parts)}{edtf[-1]}"
     if "/" in edtf:
         return "/".join(qualified(end, mark) if end not in ("", "..") else end for end in edtf.split("/"))
     if edtf[-1] in "?~%":
         return edtf if edtf[-1] in (mark, "%") else f"{edtf[:-1]}%"
     return edtf + mark
+
+
+def qualified_range(part: str, mark: str) -> str:
+    """A part of a set (`1938..1940`, `..1950`) with a qualifier on each date."""
+    return "..".join(qualified(end, mark) for end in part.split(".."))

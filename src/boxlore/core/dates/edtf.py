@@ -19,6 +19,7 @@ What an expression means is in `core.dates.edtf_values`.
 import re
 from dataclasses import dataclass
 from enum import StrEnum
+from functools import lru_cache
 
 from boxlore.core.dates.edtf_values import SEASONS, Date, Edtf, edge, fits, month_length
 from boxlore.core.errors import TextFault
@@ -60,21 +61,45 @@ def check(text: str) -> Checked:
     return Checked(State.VALID)
 
 
-_COMMON = re.compile(r"(\d{4})(?:-(0[1-9]|1[0-2])(?:-(0[1-9]|[12]\d|3[01]))?)?([?~%]?)", re.ASCII)
+_COMMON = re.compile(
+    r"(\d{4})(?:-(0[1-9]|1[0-2])(?:-(0[1-9]|[12]\d|3[01]))?)?([?~%]?)|(\d{4})-(2[1-4])([?~%]?)|(\d\d(?:\dX|XX))([?~%]?)",
+    re.ASCII,
+)
+"""A year, month or day; a season; a decade or century; each with a qualifier or none. Most dates are of these forms."""
+
+_AFTER_A_DATE = ("", "/", ",", "]", "}", ".")
+"""What ends a date within a longer expression."""
 
 
 def parse(text: str) -> Edtf:
     """Read an expression. Raises IncompleteDate, ImpossibleDate or TextFault, each with its place."""
     common = _COMMON.fullmatch(text)
     if common is not None:
-        year, month, day, mark = common.groups("")
-        if day and int(day) > 28 and int(day) > month_length(int(year), int(month)):
-            raise ImpossibleDate(text, 8, 10, f"There is no day {day} in that month")
-        marks = (mark, mark if month else "", mark if day else "")
-        own = ("", "", mark) if day else ("", mark, "") if month else (mark, "", "")
-        date = Date(year, month, day, "", marks, own, 0, 1 if mark else 0)
+        date = _common_date(common)
+        if date is None:
+            raise ImpossibleDate(text, 8, 10, f"There is no day {text[8:10]} in that month")
         return Edtf(text, date.level, "date", ((date, date),))
     return _Reader(text).whole()
+
+
+def _common_date(match: re.Match[str]) -> Date | None:
+    """The date of a common form; None for a day that its month lacks."""
+    year, month, day, mark, of_season, season, season_mark, pattern, pattern_mark = match.groups("")
+    if year:
+        if day and int(day) > 28 and int(day) > month_length(int(year), int(month)):
+            return None
+        if not mark:
+            return Date(year, month, day)
+        marks = (mark, mark if month else "", mark if day else "")
+        own = ("", "", mark) if day else ("", mark, "") if month else (mark, "", "")
+        return Date(year, month, day, "", marks, own, 0, 1)
+    if season:
+        return Date(of_season, season, "", "", (season_mark, season_mark, ""), ("", season_mark, ""), 0, 1)
+    return Date(pattern, "", "", "", (pattern_mark, "", ""), (pattern_mark, "", ""), 0, 1)
+
+
+parsed = lru_cache(4096)(parse)
+"""The same, kept: a collection tells the same days, years and decades over and over."""
 
 
 class _Reader:
@@ -170,6 +195,12 @@ class _Reader:
 
     def _date(self) -> Date:
         begin = self.at
+        common = _COMMON.match(self.text, begin)
+        if common is not None and self.text[common.end() : common.end() + 1] in _AFTER_A_DATE:
+            date = _common_date(common)
+            if date is not None:
+                self.at = common.end()
+                return date
         before = self._mark()
         if self.peek() == "Y" and not before:
             return self._long(begin)

@@ -7,6 +7,7 @@ open or unknown end is unbounded. Seasons are northern meteorological months, wi
 import datetime
 import re
 from dataclasses import dataclass
+from functools import cache
 from typing import NamedTuple
 
 
@@ -85,12 +86,18 @@ class Edtf:
     @property
     def earliest(self) -> Day | None:
         """The first day it can mean, qualifiers ignored; None if unbounded."""
+        if len(self.parts) == 1:
+            first = self.parts[0][0]
+            return edge(first, last=False) if first else None
         firsts = [edge(first, last=False) if first else None for first, _ in self.parts]
         return None if None in firsts else min(day for day in firsts if day)
 
     @property
     def latest(self) -> Day | None:
         """The last day it can mean, qualifiers ignored; None if unbounded."""
+        if len(self.parts) == 1:
+            last = self.parts[0][1]
+            return edge(last, last=True) if last else None
         lasts = [edge(last, last=True) if last else None for _, last in self.parts]
         return None if None in lasts else max(day for day in lasts if day)
 
@@ -123,23 +130,40 @@ def _years(pattern: str, significant: int) -> tuple[int, int]:
     return (-high, -low) if pattern.startswith("-") else (low, high)
 
 
+@cache
+def _fitting(pattern: str, last: int) -> tuple[int, ...]:
+    """The numbers from 1 to `last` that a pattern of two digits fits."""
+    return tuple(number for number in range(1, last + 1) if fits(pattern, f"{number:02d}"))
+
+
 def edge(date: Date, *, last: bool) -> Day:
     """The first or last real day of a date. Raises ValueError with a sentence if there is none."""
-    low, high = _years(date.year, date.significant)
+    if date.significant or not date.year.isdigit():
+        low, high = _years(date.year, date.significant)
+    else:
+        low = high = int(date.year)
     if not date.month:
         return Day(high, 12, 31) if last else Day(low, 1, 1)
-    if date.month.isdigit() and int(date.month) > 12:
-        return _season(int(date.month), high if last else low, last=last)
-    if low == high and date.month.isdigit() and date.day.isdigit():  # most dates: no digit is open
-        month, day = int(date.month), int(date.day)
-        if month >= 1 and 1 <= day <= month_length(low, month):
-            return Day(low, month, day)
-    months = [month for month in range(1, 13) if fits(date.month, f"{month:02d}")]
+    if date.month.isdigit():
+        month = int(date.month)
+        if month > 12:
+            return _season(month, high if last else low, last=last)
+        if low == high and month >= 1:  # most dates: no digit is open
+            if not date.day:
+                return Day(low, month, month_length(low, month) if last else 1)
+            if date.day.isdigit() and 1 <= int(date.day) <= month_length(low, month):
+                return Day(low, month, int(date.day))
+    months = _fitting(date.month, 12)
     if not date.day:
         year, month = (high, months[-1]) if last else (low, months[0])
         return Day(year, month, month_length(year, month) if last else 1)
-    days = [day for day in range(1, 32) if fits(date.day, f"{day:02d}")]
-    if min(days) > max(month_length(2000, month) for month in months):
+    return _edge_of_days(date, low, high, months, last=last)
+
+
+def _edge_of_days(date: Date, low: int, high: int, months: tuple[int, ...], *, last: bool) -> Day:
+    """The same for a date whose day is told, with open digits or not."""
+    days = _fitting(date.day, 31)
+    if days[0] > max(month_length(2000, month) for month in months):
         raise ValueError(f"There is no day {date.day} in that month")
     step = -1 if last else 1
     for year in range(high if last else low, (low - 1) if last else (high + 1), step):

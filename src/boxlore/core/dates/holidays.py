@@ -1,16 +1,17 @@
-"""The day that a holiday's name and a year come to; whose holiday is asked where it matters."""
+"""The days that a feast's name and a year come to; whose holiday is asked where it matters."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
+from functools import lru_cache
 
-from boxlore.core.dates.calendars import easter, orthodox_easter
-from boxlore.core.dates.holidays_table import HOLIDAYS, HolidayRow, Reckoning
+from boxlore.core.dates.calendars import easter, from_hebrew, from_islamic, hebrew_leap, orthodox_easter
+from boxlore.core.dates.holidays_table import HOLIDAYS, NORTHERN_SUMMER, SHARED, HolidayRow, Reckoning
 
 
 @dataclass(frozen=True, slots=True)
 class HolidayDate:
-    """EDTF of the day, a question, and the days it would be elsewhere."""
+    """EDTF of the day or days, a question, and what it would be elsewhere."""
 
     edtf: str
     ask: str | None = None
@@ -22,45 +23,116 @@ for _row in HOLIDAYS:
     for _name in _row[0]:
         _NAMES.setdefault(_name, []).append(_row)
 
+HOLIDAY_NAMES = frozenset(_NAMES)
+"""Every name in the table, for the words of dates."""
 
-def holiday(name: str, year: str, countries: Sequence[str] = ()) -> HolidayDate | None:
-    """The date of a holiday; without a year only a fixed day can be given, and asks. None for a name unknown."""
-    rows = _NAMES.get(name.strip().replace("the 4", "the fourth").replace("4 of july", "fourth of july"))
-    if rows is None:
-        return None
+
+@lru_cache(2048)
+def holiday(name: str, year: str, countries: tuple[str, ...] = (), hemisphere: str = "north") -> HolidayDate:
+    """The date of a holiday in a year (four digits or X).
+
+    Without a year, or in a decade, only a day that is the same each year can be given; without one it asks which year.
+    """
+    rows = _NAMES[name]
     if not year and all(row[4][0] == "on" for row in rows):
-        year = str(rows[0][4][1])[:4]  # a day that came once in history
-    if not year:
-        days = {row[4] for row in rows if row[4][0] == "fixed"}
-        if len(days) != 1:
-            return HolidayDate("", f"In which year was that {name.title()}?")
-        (rule,) = days
-        return HolidayDate(f"XXXX-{rule[1]:02d}-{rule[2]:02d}", "In which year?")  # type: ignore[misc]  # a fixed rule has both
-    full = f"19{year[1:]}" if year.startswith("'") else year
-    asks = f"Is {full} meant?" if year.startswith("'") else None
-    day_by_country = _by_country(rows, int(full))
-    if not day_by_country:
-        return HolidayDate("", f"{name.title()} was not kept in {full}, as far as the table knows. Which year?")
-    wanted = [day for country, day in day_by_country.items() if not country or country in countries]
-    days_there = list(dict.fromkeys(wanted or day_by_country.values()))
-    only_somewhere = len(day_by_country) > 1 and not wanted and len(set(day_by_country.values())) > 1
-    if only_somewhere:
-        asks = f"Whose {name.title()}? ({', '.join(country for country in day_by_country if country)})"
-    first = str(days_there[0])
-    return HolidayDate(first, asks, tuple(str(day) for day in days_there[1:]))
+        years = sorted({str(row[4][1])[:4] for row in rows})
+        if len(years) > 1:
+            return HolidayDate("", f"Which {titled(name)}?", tuple(str(row[4][1]) for row in rows))
+        year = years[0]  # a day that came once in history
+    if not year.isdigit():
+        return _any_year(name, year, rows)
+    days_by_country = _by_country(rows, int(year), hemisphere)
+    if not days_by_country:
+        return HolidayDate("", f"{titled(name)} was not kept in {year}, as far as the table knows. Which year?")
+    wanted = [days for country, days in days_by_country.items() if not country or _is_in(country, countries)]
+    everywhere = list(dict.fromkeys(days for rows_days in (wanted or days_by_country.values()) for days in rows_days))
+    ask = None
+    if not wanted and (len(everywhere) > 1 or name in SHARED):
+        ask = f"Whose {titled(name)}? ({', '.join(country for country in days_by_country if country)})"
+    elif len(everywhere) > 1:
+        ask = f"Which {titled(name)} is meant?"
+    elif name in NORTHERN_SUMMER and hemisphere == "south":
+        return HolidayDate(
+            everywhere[0], f"Is {titled(name)} the northern one in June, or in December?", (f"{year}-12-21",)
+        )
+    return HolidayDate(everywhere[0], ask, tuple(everywhere[1:]))
 
 
-def _by_country(rows: Sequence[HolidayRow], year: int) -> dict[str, date]:
-    """The day in each country; the first row that covers the year holds."""
-    day_by_country: dict[str, date] = {}
-    for _, country, first, last, rule, _ in rows:
-        if country not in day_by_country and (not first or first <= year) and (not last or year <= last):
-            day_by_country[country] = day_of(rule, year)
-    return day_by_country
+def titled(name: str) -> str:
+    """A name with capitals, as it is asked about."""
+    return " ".join(word[:1].upper() + word[1:] for word in name.split())
+
+
+def _any_year(name: str, year: str, rows: Sequence[HolidayRow]) -> HolidayDate:
+    days = {row[4] for row in rows if row[4][0] == "fixed"}
+    if len(days) != 1 or len({row[4] for row in rows}) != 1:
+        return HolidayDate("", f"In which year was that {titled(name)}?")
+    (rule,) = days
+    ask = None if year else "In which year?"
+    return HolidayDate(f"{year or 'XXXX'}-{rule[1]:02d}-{rule[2]:02d}", ask)  # type: ignore[misc]  # a fixed rule has both
+
+
+def _is_in(country: str, countries: Sequence[str]) -> bool:
+    return country in countries or country.partition("-")[0] in countries
+
+
+def _by_country(rows: Sequence[HolidayRow], year: int, hemisphere: str) -> dict[str, list[str]]:
+    """The days in each country, as EDTF; the first row that covers the year holds."""
+    days_by_country: dict[str, list[str]] = {}
+    for _, names, first, last, rule, _ in rows:
+        for country in names.split() or [""]:
+            if country not in days_by_country and (not first or first <= year) and (not last or year <= last):
+                days_by_country[country] = reckoned(rule, year, hemisphere)
+    return {country: days for country, days in days_by_country.items() if days}
+
+
+def reckoned(rule: Reckoning, year: int, hemisphere: str = "north") -> list[str]:
+    """The days that a rule gives in a year, as EDTF: mostly one; several where it comes twice, or may be meant
+    twice."""
+    match rule:
+        case ("either", int(month), int(day), int(other_month), int(other_day)):
+            return [str(date(year, month, day)), str(date(year, other_month, other_day))]
+        case ("span", int(month), int(day), int(last_month), int(last_day)):
+            return [
+                f"{date(year, month, day)}/{date(year + ((last_month, last_day) < (month, day)), last_month, last_day)}"
+            ]
+        case ("months", int(first), int(last), int(southern_first), int(southern_last)):
+            begin, end = (southern_first, southern_last) if hemisphere == "south" else (first, last)
+            return [f"{year}-{begin:02d}/{year + (end < begin)}-{end:02d}"]
+        case ("advent", _):
+            return [f"{day_of(('before', 12, 4, 6), year)}/{year}-12-24"]
+        case ("easter span", int(first), int(last)):
+            sunday = easter(year)
+            return [f"{sunday + timedelta(first)}/{sunday + timedelta(last)}"]
+        case ("hebrew", int(month), int(day), int(days)):
+            return _of_calendar(
+                [
+                    date(*from_hebrew(lunar, month or (13 if hebrew_leap(lunar) else 12), day))
+                    for lunar in (year + 3760, year + 3761)
+                ],
+                year,
+                days,
+                "",
+            )
+        case ("islamic", int(month), int(day), int(days)):
+            near = (year - 622) * 33 // 32
+            return _of_calendar(
+                [date(*from_islamic(near + step, month, day)) for step in (-1, 0, 1, 2)], year, days, "~"
+            )
+    return [str(day_of(rule, year))]
+
+
+def _of_calendar(starts: list[date], year: int, days: int, mark: str) -> list[str]:
+    texts = []
+    for start in starts:
+        if start.year == year:
+            last = start + timedelta(days - 1)
+            texts.append(f"{start}{mark}" if days == 1 else f"{start}{mark}/{last}{mark}")
+    return texts
 
 
 def day_of(rule: Reckoning, year: int) -> date:
-    """The day a rule gives in a year."""
+    """The one day that a rule gives in a year."""
     match rule:
         case ("fixed", int(month), int(day)):
             return date(year, month, day)

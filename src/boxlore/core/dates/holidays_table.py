@@ -1,10 +1,14 @@
 """Days that family phrases name, with how they are reckoned and what they changed to, each with its source.
 
-A rule is one of: ("fixed", month, day) · ("easter", days) · ("orthodox easter", days) · ("nth", month, weekday, n; -1 is the last) ·
-("nth", month, weekday, n, days): so many days after that · ("before", month, day, weekday): that weekday before
-the day · ("near", month, day, weekday): that weekday nearest to the day · ("victoria", 0): 24 May, on the 25th if
-that is a Sunday · ("on", year-month-day): one day in history. Weekdays are 0 (Monday) to 6.
-Each row: names, countries ("" for everywhere), first and last year (0 for none), rule, source.
+A rule is one of: ("fixed", month, day) · ("easter", days) · ("orthodox easter", days) · ("nth", month, weekday, n; -1
+is the last) · ("nth", month, weekday, n, days): so many days after that · ("before", month, day, weekday): that
+weekday before the day · ("near", month, day, weekday): that weekday nearest to the day · ("victoria", 0): 24 May, on
+the 25th if that is a Sunday · ("on", year-month-day): one day in history. Weekdays are 0 (Monday) to 6. ("span",
+month, day, month, day): from that day to this, of the next year if it lies before · ("months", first, last, first and
+last in the south) · ("either", month, day, month, day) · ("advent", 0): its four weeks · ("hebrew", month, day, days)
+and ("islamic", month, day, days) as many days from a day of that calendar on, the Islamic one as reckoned (the moon
+seen may be a day off). Each row: names, countries ("" for everywhere), first and last year (0 for none), rule,
+source.
 """
 
 Reckoning = (
@@ -12,6 +16,7 @@ Reckoning = (
     | tuple[str, int, int]
     | tuple[str, int, int, int]
     | tuple[str, int, int, int, int]
+    | tuple[str, int, int, int, int, int]
     | tuple[str, str]
 )
 HolidayRow = tuple[tuple[str, ...], str, int, int, Reckoning, str]
@@ -30,7 +35,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("boxing day", "st stephen's day"), "", 0, 0, ("fixed", 12, 26), "fixed day"),
     (("new year", "new year's", "new year's day", "new years day"), "", 0, 0, ("fixed", 1, 1), "fixed day"),
     (("new year's eve", "new years eve", "silvester", "hogmanay"), "", 0, 0, ("fixed", 12, 31), "fixed day"),
-    (("epiphany", "twelfth night", "three kings"), "", 0, 0, ("fixed", 1, 6), "fixed day"),
+    (("epiphany", "three kings"), "", 0, 0, ("fixed", 1, 6), "fixed day"),
     (("candlemas",), "", 0, 0, ("fixed", 2, 2), "fixed day"),
     (("valentine's day", "st valentine's day"), "", 0, 0, ("fixed", 2, 14), "fixed day"),
     (("st patrick's day", "saint patrick's day"), "", 0, 0, ("fixed", 3, 17), "fixed day"),
@@ -42,7 +47,8 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("halloween", "hallowe'en"), "", 0, 0, ("fixed", 10, 31), "fixed day"),
     (("all saints", "all saints' day"), "", 0, 0, ("fixed", 11, 1), "fixed day"),
     (("all souls", "all souls' day", "hingedepäev"), "", 0, 0, ("fixed", 11, 2), "fixed day"),
-    (("martinmas", "mardipäev"), "", 0, 0, ("fixed", 11, 10), "fixed day (Estonian use)"),
+    (("martinmas", "martini", "st martin's day"), "", 0, 0, ("fixed", 11, 11), "fixed day"),
+    (("mardipäev",), "", 0, 0, ("fixed", 11, 10), "fixed day (Estonian use)"),
     (("guy fawkes", "guy fawkes night", "bonfire night"), "", 1606, 0, ("fixed", 11, 5), "Observance of 5th November Act 1605"),
     (("easter", "easter sunday", "easter day", "pâques", "ostern", "lihavõtted", "pascua"), "", 1583, 0, ("easter", 0), _EASTER),
     (("orthodox easter", "greek easter", "russian easter", "pascha", "paskha"), "", 1583, 0, ("orthodox easter", 0), "Easter by the Julian reckoning, as a Gregorian day"),
@@ -64,11 +70,14 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("thanksgiving", "thanksgiving day"), "US", 1941, 1941, ("on", "1941-11-20"), "the same"),
     (("thanksgiving", "thanksgiving day"), "US", 1863, 1938, ("nth", 11, 3, -1), "Lincoln's proclamation, 1863"),
     (("thanksgiving", "thanksgiving day"), "US", 1942, 0, ("nth", 11, 3, 4), "joint resolution of 26 December 1941"),
-    (("independence day", "fourth of july", "the fourth", "4th of july"), "US", 1776, 0, ("fixed", 7, 4), "fixed day"),
+    (("independence day",), "US", 1776, 0, ("fixed", 7, 4), "fixed day"),
+    (("independence day",), "EE", 1919, 0, ("fixed", 2, 24), "Manifesto of 24 February 1918"),
+    (("independence day",), "FI", 1917, 0, ("fixed", 12, 6), "declaration of 6 December 1917"),
+    (("independence day",), "LV", 1918, 0, ("fixed", 11, 18), "proclamation of 18 November 1918"),
     (("memorial day", "decoration day"), "US", 1868, 1970, ("fixed", 5, 30), "1868 from memory"),
     (("memorial day", "decoration day"), "US", 1971, 0, ("nth", 5, 0, -1), _US_ACT),
-    (("labor day",), "US", 1894, 0, ("nth", 9, 0, 1), "first Monday of September"),
-    (("labour day",), "CA", 1894, 0, ("nth", 9, 0, 1), "from memory"),
+    (("labor day", "labour day"), "US", 1894, 0, ("nth", 9, 0, 1), "first Monday of September"),
+    (("labour day", "labor day"), "CA", 1894, 0, ("nth", 9, 0, 1), "from memory"),
     (("washington's birthday",), "US", 1879, 1970, ("fixed", 2, 22), _US_ACT),
     (("washington's birthday", "presidents' day"), "US", 1971, 0, ("nth", 2, 0, 3), _US_ACT),
     (("columbus day",), "US", 1892, 1970, ("fixed", 10, 12), _US_ACT),
@@ -77,17 +86,92 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("veterans day",), "US", 1971, 1977, ("nth", 10, 0, 4), _US_ACT),
     (("veterans day",), "US", 1978, 0, ("fixed", 11, 11), "VA summary"),
     (("mother's day", "mothers day"), "US", 1914, 0, ("nth", 5, 6, 2), "Proclamation 1268, 9 May 1914"),
+    (("mother's day", "mothers day"), "GB IE", 1920, 0, ("easter", -21), "Mothering Sunday, so called too since the 1920s (from memory)"),
     (("father's day", "fathers day"), "US", 1910, 0, ("nth", 6, 6, 3), "third Sunday of June"),
     (("victoria day",), "CA", 1953, 0, ("before", 5, 25, 0), "1952 amendment: Monday before 25 May"),
     (("dominion day",), "CA", 1868, 1982, ("fixed", 7, 1), "from memory"),
     (("canada day",), "CA", 1982, 0, ("fixed", 7, 1), "from memory"),
     (("anzac day",), "", 1916, 0, ("fixed", 4, 25), "New Zealand: Anzac Day Act 1920; Australia: state Acts"),
-    (("v-e day", "ve day"), "", 1945, 1945, ("on", "1945-05-08"), "surrender of 8 May 1945"),
+    (("v-e day", "ve day", "victory in europe day"), "GB US NZ AU CA IE FR", 1945, 1945, ("on", "1945-05-08"), "surrender of 8 May 1945"),
+    (("v-e day", "ve day", "victory in europe day"), "RU EE", 1945, 1945, ("on", "1945-05-09"), "signed in Berlin, 9 May by Moscow time"),
     (("v-j day", "vj day"), "US", 1945, 1945, ("on", "1945-08-14"), "announced 14 August 1945 (US)"),
-    (("v-j day", "vj day"), "GB", 1945, 1945, ("on", "1945-08-15"), "announced 15 August 1945"),
+    (("v-j day", "vj day"), "GB NZ AU CA", 1945, 1945, ("on", "1945-08-15"), "announced 15 August 1945"),
     (("whit monday", "pfingstmontag"), "", 1583, 0, ("easter", 50), _EASTER),
     (("mothering sunday",), "GB", 1583, 0, ("easter", -21), "fourth Sunday in Lent (common practice, no source)"),
-    (("advent", "first advent", "first sunday in advent", "erster advent", "esimene advent"), "", 1583, 0, ("before", 12, 4, 6), "fourth Sunday before Christmas (common practice, no source)"),
+    (("first advent", "first sunday in advent", "first sunday of advent", "advent sunday", "erster advent", "1 advent", "esimene advent"), "", 1583, 0, ("before", 12, 4, 6), "fourth Sunday before Christmas (common practice, no source)"),
+    (("second sunday in advent", "second sunday of advent", "second advent", "zweiter advent", "2 advent"), "", 1583, 0, ("before", 12, 11, 6), "a week later"),
+    (("third sunday in advent", "third sunday of advent", "third advent", "dritter advent", "3 advent"), "", 1583, 0, ("before", 12, 18, 6), "two weeks later"),
+    (("fourth sunday in advent", "fourth sunday of advent", "fourth advent", "vierter advent", "4 advent"), "", 1583, 0, ("before", 12, 25, 6), "three weeks later"),
+    (("advent", "adventszeit"), "", 1583, 0, ("advent", 0), "from its first Sunday to Christmas Eve"),
+    (("lent", "fastenzeit", "carême", "cuaresma", "quaresima"), "", 1583, 0, ("easter span", -46, -1), "Ash Wednesday to Holy Saturday"),
+    (("holy week", "karwoche", "semaine sainte", "semana santa", "settimana santa"), "", 1583, 0, ("easter span", -7, -1), "Palm Sunday to Holy Saturday"),
+    (("easter week",), "", 1583, 0, ("easter span", 0, 6), "from Easter Sunday on"),
+    (("low sunday",), "", 1583, 0, ("easter", 7), _EASTER),
+    (("rogation sunday",), "", 1583, 0, ("easter", 35), _EASTER),
+    (("shrove monday", "rosenmontag", "collop monday"), "", 1583, 0, ("easter", -48), _EASTER),
+    (("shrovetide",), "", 1583, 0, ("easter span", -49, -47), "the three days before Ash Wednesday"),
+    (("orthodox good friday",), "", 1583, 0, ("orthodox easter", -2), _EASTER),
+    (("orthodox palm sunday",), "", 1583, 0, ("orthodox easter", -7), _EASTER),
+    (("orthodox pentecost", "trinity day"), "", 1583, 0, ("orthodox easter", 49), _EASTER),
+    (("russian christmas", "orthodox christmas"), "", 1901, 0, ("either", 1, 7, 12, 25), "25 December of the Julian calendar, since 1901 the 7th of January"),
+    (("twelfth night",), "", 0, 0, ("either", 1, 5, 1, 6), "the eve of Epiphany, or its evening (common practice, no source)"),
+    (("candlemas day",), "", 0, 0, ("fixed", 2, 2), "fixed day"),
+    (("lady day", "annunciation", "annunciation day"), "", 0, 0, ("fixed", 3, 25), "fixed day; an English quarter day"),
+    (("lammas", "lammas day"), "", 0, 0, ("fixed", 8, 1), "fixed day; a Scottish term day"),
+    (("assumption", "assumption day", "feast of the assumption", "mariä himmelfahrt", "rukkimaarjapäev"), "", 0, 0, ("fixed", 8, 15), "fixed day"),
+    (("st david's day",), "", 0, 0, ("fixed", 3, 1), "fixed day"),
+    (("st andrew's day", "st andrews day"), "", 0, 0, ("fixed", 11, 30), "fixed day"),
+    (("st swithin's day", "st swithin"), "", 0, 0, ("fixed", 7, 15), "fixed day"),
+    (("st lucy's day", "st lucia's day"), "", 0, 0, ("fixed", 12, 13), "fixed day"),
+    (("st barbara's day", "barbaratag"), "", 0, 0, ("fixed", 12, 4), "fixed day"),
+    (("st james's day", "st james' day"), "", 0, 0, ("fixed", 7, 25), "fixed day"),
+    (("st michael's day", "michaelmas day"), "", 0, 0, ("fixed", 9, 29), "fixed day"),
+    (("st thomas's day", "st thomas' day"), "", 0, 0, ("fixed", 12, 21), "fixed day"),
+    (("st catherine's day",), "", 0, 0, ("fixed", 11, 25), "fixed day"),
+    (("st joseph's day", "san josé", "san giuseppe"), "", 0, 0, ("fixed", 3, 19), "fixed day"),
+    (("st peter and paul", "peter and paul"), "", 0, 0, ("fixed", 6, 29), "fixed day"),
+    (("walpurgis night", "walpurgisnacht", "volbriöö", "beltane eve"), "", 0, 0, ("fixed", 4, 30), "fixed day"),
+    (("april fools' day", "april fool's day", "april fools day", "all fools' day"), "", 0, 0, ("fixed", 4, 1), "fixed day"),
+    (("holy innocents", "holy innocents' day", "childermas"), "", 0, 0, ("fixed", 12, 28), "fixed day"),
+    (("plough monday",), "GB", 0, 0, ("before", 1, 14, 0), "first Monday after Epiphany"),
+    (("trafalgar day",), "GB", 1805, 0, ("fixed", 10, 21), "battle of 21 October 1805"),
+    (("d-day", "d day"), "", 1944, 1944, ("on", "1944-06-06"), "landing of 6 June 1944"),
+    (("coronation day",), "GB", 1953, 1953, ("on", "1953-06-02"), "coronation of Elizabeth II"),
+    (("coronation day",), "GB", 1937, 1937, ("on", "1937-05-12"), "coronation of George VI"),
+    (("coronation day",), "GB", 1911, 1911, ("on", "1911-06-22"), "coronation of George V"),
+    (("coronation day",), "GB", 1902, 1902, ("on", "1902-08-09"), "coronation of Edward VII"),
+    (("armistice",), "", 1918, 1918, ("on", "1918-11-11"), "Armistice of 11 November 1918"),
+    (("bastille day", "fête nationale"), "FR", 1880, 0, ("fixed", 7, 14), "law of 6 July 1880"),
+    (("international women's day", "women's day", "naistepäev", "internationaler frauentag"), "", 1921, 0, ("fixed", 3, 8), "8 March since 1921"),
+    (("passover", "pesach"), "", 1000, 0, ("hebrew", 1, 15, 1), "15 Nisan"),
+    (("purim",), "", 1000, 0, ("hebrew", 0, 14, 1), "14 Adar, in a leap year of Adar II"),
+    (("shavuot", "shavuoth"), "", 1000, 0, ("hebrew", 3, 6, 1), "6 Sivan"),
+    (("rosh hashanah", "rosh hashana", "jewish new year"), "", 1000, 0, ("hebrew", 7, 1, 1), "1 Tishri"),
+    (("yom kippur", "day of atonement"), "", 1000, 0, ("hebrew", 7, 10, 1), "10 Tishri"),
+    (("sukkot", "sukkoth", "feast of tabernacles"), "", 1000, 0, ("hebrew", 7, 15, 1), "15 Tishri"),
+    (("hanukkah", "chanukah", "chanukkah", "hanukah"), "", 1000, 0, ("hebrew", 9, 25, 8), "eight days from 25 Kislev"),
+    (("ramadan", "ramadhan"), "", 1000, 0, ("islamic", 9, 1, 30), "ninth month"),
+    (("eid al-fitr", "eid ul-fitr", "eid al fitr", "lesser bairam"), "", 1000, 0, ("islamic", 10, 1, 1), "1 Shawwal"),
+    (("eid al-adha", "eid ul-adha", "eid al adha", "greater bairam"), "", 1000, 0, ("islamic", 12, 10, 1), "10 Dhu al-Hijja"),
+    (("autumn term", "michaelmas term"), "GB IE", 1870, 0, ("months", 9, 12, 9, 12), "school terms (common practice, no source)"),
+    (("spring term", "lent term", "hilary term", "easter term"), "GB IE", 1870, 0, ("months", 1, 4, 1, 4), "the same"),
+    (("summer term", "trinity term"), "GB IE", 1870, 0, ("months", 4, 7, 4, 7), "the same"),
+    (("first term",), "NZ", 1878, 1995, ("months", 2, 5, 2, 5), "three terms until 1995 (from memory)"),
+    (("second term",), "NZ", 1878, 1995, ("months", 5, 8, 5, 8), "the same"),
+    (("third term",), "NZ", 1878, 1995, ("months", 9, 12, 9, 12), "the same"),
+    (("summer holidays", "summer vacation", "summer holiday", "sommerferien", "suvevaheaeg", "grandes vacances"), "", 0, 0, ("months", 6, 8, 12, 2), "the summer of the place (common practice, no source)"),
+    (("christmas holidays", "christmas holiday", "christmas time", "christmastime", "yuletide", "over christmas"), "", 0, 0, ("span", 12, 24, 1, 6), "Christmas Eve to Epiphany"),
+    (("nordic midsummer",), "FI", 1955, 0, ("before", 6, 27, 5), "Saturday of 20 to 26 June, since 1955 (from memory)"),
+    (("nordic midsummer",), "SE", 1953, 0, ("before", 6, 27, 5), "the same, since 1953 (from memory)"),
+    (("nordic midsummer",), "FI SE", 0, 1954, ("fixed", 6, 24), "fixed day"),
+    (("nordic midsummer eve",), "FI", 1955, 0, ("before", 6, 26, 4), "Friday before"),
+    (("nordic midsummer eve",), "SE", 1953, 0, ("before", 6, 26, 4), "Friday before"),
+    (("nordic midsummer eve",), "FI SE", 0, 1954, ("fixed", 6, 23), "fixed day"),
+    (("finnish independence day",), "FI", 1917, 0, ("fixed", 12, 6), "declaration of 6 December 1917"),
+    (("norwegian constitution day",), "NO", 1814, 0, ("fixed", 5, 17), "constitution of 17 May 1814"),
+    (("latvian independence day",), "LV", 1918, 0, ("fixed", 11, 18), "proclamation of 18 November 1918"),
+    (("soviet victory day",), "RU", 1945, 0, ("fixed", 5, 9), "9 May 1945"),
+    (("october revolution day",), "RU", 1918, 1991, ("fixed", 11, 7), "7 November 1917, new style"),
     (("totensonntag",), "DE", 1816, 0, ("before", 11, 27, 6), "last Sunday before Advent (Prussian order of 1816, from memory)"),
     (("buß- und bettag", "bußtag"), "DE", 1893, 0, ("before", 11, 23, 2), "Wednesday before 23 November"),
     (("nikolaustag", "nikolaus", "st nicholas' day", "st nicholas day"), "", 0, 0, ("fixed", 12, 6), "fixed day"),
@@ -125,6 +209,9 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("martin luther king day", "mlk day"), "US", 1986, 0, ("nth", 1, 0, 3), "Pub. L. 98-144"),
     (("juneteenth",), "US", 1866, 0, ("fixed", 6, 19), "fixed day; Pub. L. 117-17"),
     (("australia day",), "AU", 1935, 0, ("fixed", 1, 26), "all states since 1935 (from memory)"),
+    (("anniversary day", "auckland anniversary day", "auckland anniversary"), "NZ-AUK", 1842, 0, ("near", 1, 29, 0), "Monday nearest 29 January"),
+    (("anniversary day", "wellington anniversary day", "wellington anniversary"), "NZ-WGN", 1841, 0, ("near", 1, 22, 0), "Monday nearest 22 January"),
+    (("anniversary day",), "NZ-OTA", 1849, 0, ("near", 3, 23, 0), "landing of 23 March 1848; Monday nearest"),
     (("foundation day", "anniversary day"), "AU", 1818, 1934, ("fixed", 1, 26), "landing of 26 January 1788"),
     (("melbourne cup day", "cup day", "melbourne cup"), "AU", 1875, 0, ("nth", 11, 1, 1), "first Tuesday of November"),
     (("mother's day", "mothers day"), "NZ", 1927, 0, ("nth", 5, 6, 2), "second Sunday of May (from memory)"),
@@ -139,6 +226,9 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("king's birthday", "kings birthday"), "NZ", 1938, 1951, ("nth", 6, 0, 1), "King's Birthday Observance Act 1937 (from memory)"),
     (("queen's birthday", "queens birthday"), "NZ", 1952, 2022, ("nth", 6, 0, 1), "Sovereign's Birthday Observance Act 1952 (from memory)"),
     (("king's birthday", "kings birthday"), "NZ", 2023, 0, ("nth", 6, 0, 1), "the same"),
+    (("king's birthday", "kings birthday"), "AU", 1936, 1952, ("nth", 6, 0, 2), "second Monday of June (from memory)"),
+    (("queen's birthday", "queens birthday"), "AU", 1953, 2022, ("nth", 6, 0, 2), "the same"),
+    (("queen's birthday", "queens birthday"), "", 1838, 1901, ("fixed", 5, 24), "Queen Victoria, born 24 May 1819"),
     (("new zealand day",), "NZ", 1974, 1976, ("fixed", 2, 6), "New Zealand Day Act 1973"),
     (("waitangi day",), "NZ", 1934, 0, ("fixed", 2, 6), "Treaty of 6 February 1840; Waitangi Day Act 1960"),
     (("matariki",), "NZ", 2022, 2022, ("on", "2022-06-24"), "Te Kāhui o Matariki Public Holiday Act 2022, schedule 1"),
@@ -148,7 +238,9 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("matariki",), "NZ", 2026, 2026, ("on", "2026-07-10"), "the same"),
     (("otago anniversary day", "otago anniversary"), "NZ", 1849, 0, ("near", 3, 23, 0), "landing of 23 March 1848; kept on the Monday nearest"),
     (("estonian independence day", "vabariigi aastapäev", "iseseisvuspäev"), "EE", 1919, 0, ("fixed", 2, 24), _EE_ACT + ", § 1; Manifesto of 24 February 1918"),
-    (("victory day", "võidupüha"), "EE", 1934, 0, ("fixed", 6, 23), _EE_ACT + ", § 2; 1934 from memory"),
+    (("victory day",), "RU", 1945, 0, ("fixed", 5, 9), "9 May 1945"),
+    (("victory day", "võidupüha"), "EE", 1934, 1940, ("fixed", 6, 23), "1934 from memory; not kept under Soviet rule"),
+    (("victory day", "võidupüha"), "EE", 1991, 0, ("fixed", 6, 23), _EE_ACT + ", § 2; 1934 from memory"),
     (("mother's day", "mothers day", "emadepäev"), "EE", 1923, 0, ("nth", 5, 6, 2), _EE_ACT + ", § 3; 1923 from memory"),
     (("father's day", "fathers day", "isadepäev"), "EE", 1992, 0, ("nth", 11, 6, 2), _EE_ACT + ", § 3; 1992 from memory"),
     (("kevadpüha",), "EE", 1919, 0, ("fixed", 5, 1), _EE_ACT + ", § 2"),
@@ -158,3 +250,15 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("kolmekuningapäev",), "EE", 0, 0, ("fixed", 1, 6), _EE_ACT + ", § 3"),
     (("näärid", "uusaasta"), "EE", 0, 0, ("fixed", 1, 1), _EE_ACT + ", § 2"),
 )  # fmt: skip
+
+SHARED = frozenset(
+    "memorial day|independence day|victory day|king's birthday|kings birthday|queen's birthday|queens birthday|anniversary day|mother's day|mothers day"
+    "|father's day|fathers day|labor day|labour day|thanksgiving|thanksgiving day|dominion day|coronation day".split(
+        "|"
+    )
+)
+"""Names that several countries have for days of their own: whose is meant is asked where the collection does not
+say."""
+
+NORTHERN_SUMMER = frozenset("midsummer|midsummer day|midsummer eve".split("|"))
+"""Names that mean June in the north, and in the south perhaps the longest day there."""

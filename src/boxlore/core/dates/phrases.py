@@ -12,15 +12,18 @@ from types import MappingProxyType
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.context import DateContext
-from boxlore.core.dates.forms import read_form
+from boxlore.core.dates.guards import understood
+from boxlore.core.dates.lexer import nfc
+from boxlore.core.dates.lexicon import PIECE, Node, Sense
 from boxlore.core.dates.reading import NO_DATE, DateReading
-from boxlore.core.dates.words import simplify
-from boxlore.core.errors import TextFault
 
-READER_VERSION = "dates 1"
+READER_VERSION = "dates 2"
 
 MOST_LETTERS = 300
 """A longer text is a story, not a date: it is kept, and not read."""
+
+THIS_YEAR = 2026
+"""The year in which this reader was made: a later one is asked about, where nobody says what year it is now."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,10 +40,14 @@ AS_TOLD = PhraseSettings()
 
 @dataclass(frozen=True, slots=True)
 class KnownDates:
-    """Dates already told: births of people and dates of events, by folded name, as EDTF."""
+    """Dates already told, as EDTF: births of people and dates of events by folded name; the narrator's birth; the
+    births of the people in the picture; and the year in which it is told."""
 
     births: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
     events: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
+    narrator: str = ""
+    pictured: tuple[str, ...] = ()
+    this_year: int = THIS_YEAR
 
 
 NOTHING_KNOWN = KnownDates()
@@ -50,16 +57,32 @@ def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTH
     """Read one date as people say it. Never raises for any text."""
     if len(text) > MOST_LETTERS:
         return _no_date(text, "Too long for a date; kept as told.")
-    context = DateContext(settings.order, settings.hemisphere, settings.countries, known.births, known.events)
-    proposed = read_form(simplify(text), context)
-    if proposed is None:
+    context = DateContext(
+        nfc(text).strip(), settings.order, settings.hemisphere, settings.countries, known.births, known.events,
+        known.narrator, known.pictured, known.this_year,
+    )  # fmt: skip
+    outcome = understood(context.text, context, _own(known))
+    if outcome is None:
         return _no_date(text)
-    if not proposed.edtf:
-        return _no_date(text, proposed.ask, proposed.alternatives)
-    try:
-        return DateReading(text, standard.parse(proposed.edtf), proposed.ask, proposed.alternatives)
-    except TextFault as fault:
-        return _no_date(text, f"There is no such date: {fault.why[0].lower()}{fault.why[1:]}. Which is meant?")
+    if outcome.edtf is None:
+        return _no_date(text, outcome.ask, outcome.alternatives)
+    return DateReading(text, outcome.edtf, outcome.ask, outcome.alternatives)
+
+
+def _own(known: KnownDates) -> Node | None:
+    """The trie of the family's names, where there are any: people with their births, events with their dates."""
+    if not known.births and not known.events:
+        return None
+    root = Node()
+    for kind, dates in (("person", known.births), ("event", known.events)):
+        for name, edtf in dates.items():
+            bare = name.casefold().removeprefix("the ")
+            for form in (bare, f"the {bare}") if kind == "event" else (bare,):
+                node = root
+                for piece in PIECE.findall(form):
+                    node = node.following.setdefault(piece, Node())
+                node.senses = (Sense(kind, edtf),)
+    return root
 
 
 def _no_date(text: str, ask: str | None = None, alternatives: tuple[str, ...] = ()) -> DateReading:

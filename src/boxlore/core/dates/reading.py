@@ -117,13 +117,9 @@ class DateReading:
         if not expression:
             return cls(text, None, ask, tuple(alternatives), _fault(data))
         try:
-            return cls(text, _parsed(expression), ask, tuple(alternatives))
+            return cls(text, standard.parsed(expression), ask, tuple(alternatives))
         except TextFault as fault:
             raise ValueError(f"The date of a reading is not EDTF: {fault.why}.") from fault
-
-
-_parsed = lru_cache(4096)(standard.parse)
-"""A collection tells the same days, years and decades over and over."""
 
 
 class _Follows(NamedTuple):
@@ -136,7 +132,7 @@ class _Follows(NamedTuple):
 
 @lru_cache(4096)
 def _follows(text: str) -> _Follows:
-    edtf = _parsed(text)
+    edtf = standard.parsed(text)
     return _Follows(edtf.earliest, edtf.latest, display(edtf))
 
 

@@ -1,0 +1,266 @@
+"""Senses that stand together → one partial date, its parts in any order: the second of the three steps.
+
+    partial  = 1*( slot | filler )
+    slot     = day | ordinal | month | year | season | feast | weekday | decade | century | part | span | …
+    filler   = a comma or dash before a coarser slot, a qualifier of the next slot, “year” beside a year
+
+A slot that is filled already ends the partial: what follows must then be joined to it by an operator.
+"""
+
+from collections.abc import Callable
+from typing import Any
+
+from boxlore.core.dates.lexicon import Sense
+from boxlore.core.dates.partial import ABOUT, DOUBT, Partial
+from boxlore.core.dates.settling import Gathered
+
+_QUALIFIERS = {"about": ABOUT, "doubt": DOUBT}
+
+
+_BEGIN_A_DAY = ("day", "ordinal", "month", "dates", "season", "feast", "part")
+
+
+def _number(sense: Sense) -> tuple[int, int]:
+    """The value and the count of digits of a number."""
+    assert isinstance(sense.value, tuple)  # by its kind
+    return sense.value
+
+
+class Assembly(Gathered):
+    """Fills one partial date from senses, from left to right."""
+
+    def __init__(self, senses: list[Sense]) -> None:
+        super().__init__()
+        self.senses = senses
+        self.pending = 0
+        self.latest = ""
+
+    def run(self, at: int) -> tuple[Partial | None, int]:
+        """The partial date that begins at a sense, and where it ends; None if there is none, or its slots do not
+        fit."""
+        begin, senses, count = at, self.senses, len(self.senses)
+        while at < count:
+            kind = senses[at].kind
+            if kind in SLOTS:
+                if not self._take(senses[at]):
+                    break
+                at += 1
+            elif (
+                kind == "comma"
+                and at + 2 < count
+                and senses[at + 1].kind in _QUALIFIERS
+                and self._filler(senses[at + 1].kind, senses[at + 2])
+            ):
+                at += 2
+            elif at == begin or at + 1 >= count or not self._filler(kind, senses[at + 1]):
+                break
+            else:
+                at += 1
+        if at == begin:
+            return None, at
+        return (self.date if self.settled() else None), at
+
+    def _filler(self, kind: str, following: Sense) -> bool:
+        """Whether a sign or qualifier within the words of one date stands before a slot that is still open."""
+        date, ahead = self.date, following.kind
+        year_ahead = ahead in ("year", "short") and not (date.year or self.decades)
+        if kind == "comma":
+            return year_ahead or self._after_comma(following)
+        if kind == "dash":
+            if self.date.part and not (date.year or date.within_a_year or self.numbers):
+                return ahead in SLOTS
+            if ahead == "month":
+                return not date.month and bool(self.numbers or date.year) and not date.day
+            if ahead == "day":
+                if date.month and date.year and not (self.numbers or date.day):
+                    return True  # 1938-June-12
+                return bool(date.month) and bool(self.numbers or date.day) and self._short_year(following)
+            return (year_ahead and bool(date.month or date.season)) or (ahead in ("century", "decades", "decade"))
+        if kind in _QUALIFIERS and (year_ahead or (ahead == "month" and not date.month)):
+            self.pending |= _QUALIFIERS[kind]
+            return bool(self.numbers or self.ordinals or date.within_a_year)
+        if kind == "query" and (year_ahead or (ahead == "month" and not date.month and bool(self.numbers or date.day))):
+            setattr(self.date, f"{self.latest or 'day'}_mark", DOUBT)
+            return self.latest in ("day", "month", "")
+        return False
+
+    def _after_comma(self, following: Sense) -> bool:
+        """`Sunday, 12 June`, `1938, June`, `June 12, 38`, `12 June, Sunday`, `12 June, year unknown`."""
+        date, ahead = self.date, following.kind
+        if ahead == "no_year" or (ahead == "weekday" and date.weekday < 0):
+            return True
+        if ahead == "day" and date.month and not date.year and self._short_year(following):
+            return True
+        begun = self.numbers or date.month or date.season or date.feast or date.day
+        return not begun and bool(date.weekday >= 0 or date.year) and ahead in _BEGIN_A_DAY
+
+    @staticmethod
+    def _short_year(sense: Sense) -> bool:
+        """Whether a number can be no day of a month."""
+        value, digits = _number(sense)
+        return digits == 2 and value > 31
+
+    def _take(self, sense: Sense) -> bool:
+        """Put a sense into its slot; False where the slot is taken."""
+        if not SLOTS[sense.kind](self, sense.value):
+            return False
+        self.pending = 0
+        return True
+
+    def _day(self, value: tuple[int, int]) -> bool:
+        if len(self.numbers) + bool(self.date.day) >= 2 or (self.numbers and self.date.year and self.date.day):
+            return False
+        if self.numbers and not (self.date.month or self.romans or self.decades or self.century):
+            return False
+        self.numbers.append(value)
+        self.latest = "day"
+        return True
+
+    def _ordinal(self, value: int) -> bool:
+        if self.ordinals or (self.numbers and not self.date.month) or self.date.day:
+            return False
+        self.ordinals.append(value)
+        self.latest = "day"
+        return True
+
+    def _last(self, value: object) -> bool:
+        return self._ordinal(-1)
+
+    def _month(self, value: int) -> bool:
+        if self.date.month or self.date.season or self.date.feast:
+            return False
+        self.date.month, self.date.month_mark, self.latest = value, self.pending, "month"
+        return True
+
+    def _hebrew_month(self, value: int) -> bool:
+        self.date.calendar = "hebrew"
+        return self._month(value)
+
+    def _before_christ(self, value: object) -> bool:
+        self.date.calendar = "bce"
+        return True
+
+    def _year(self, value: str) -> bool:
+        if self.date.year or self.date.years:
+            return False
+        self.date.year, self.date.year_mark, self.latest = value, self.pending, "year"
+        return True
+
+    def _season(self, value: int) -> bool:
+        if self.date.season or self.date.month or self.date.feast:
+            return False
+        self.date.season, self.latest = value, "month"
+        return True
+
+    def _feast(self, value: str) -> bool:
+        if self.date.feast or self.date.month or self.date.season:
+            return False
+        self.date.feast, self.latest = value, "day"
+        return True
+
+    def _weekday(self, value: int) -> bool:
+        if self.date.weekday >= 0:
+            return False
+        if self.ordinals and not self.date.month and self.latest == "day":
+            self.date.nth = self.ordinals.pop()
+        self.date.weekday = value
+        return True
+
+    def _hundreds(self, value: object) -> bool:
+        if not self.numbers or not 15 <= self.numbers[-1][0] <= 20 or self.date.year:
+            return False
+        self.date.hundreds, self.date.year = True, f"{self.numbers.pop()[0]}XX"
+        return True
+
+    def _decades(self, value: object) -> bool:
+        if self.decades:
+            return False
+        self.decades = True
+        return True
+
+    def _century(self, value: object) -> bool:
+        if self.century:
+            return False
+        self.century = True
+        return True
+
+    def _roman(self, value: int) -> bool:
+        if self.romans:
+            return False
+        self.romans.append(value)
+        return True
+
+    def _part(self, value: str) -> bool:
+        if self.date.part:
+            return False
+        self.date.part = value
+        return True
+
+    def _span(self, value: object) -> bool:
+        if self.date.span or self.date.within_a_year or self.date.year:
+            return False
+        self.date.span = value  # type: ignore[assignment]
+        return True
+
+    def _years(self, value: tuple[int, ...]) -> bool:
+        if self.date.year or self.date.years:
+            return False
+        self.date.years, self.date.assumed = (value[0], value[1]), len(value) > 2
+        return True
+
+    def _dual(self, value: tuple[int, int]) -> bool:
+        if self.date.year:
+            return False
+        self.date.year, self.date.calendar = str(value[0]), "dual"
+        return True
+
+    def _dates(self, value: Partial) -> bool:
+        date = self.date
+        if self.numbers or self.ordinals or date.year or date.month or date.day or date.season or date.feast:
+            return False
+        weekday, part, nth = date.weekday, date.part, date.nth
+        self.date = value.copy()
+        self.date.weekday, self.date.part, self.date.nth, self.latest = weekday, part, nth, "year"
+        return True
+
+    def _event(self, value: str) -> bool:
+        if self.date.event:
+            return False
+        self.date.event = value
+        return True
+
+    def _unit(self, value: str) -> bool:
+        if value == "week" and self.ordinals and not (self.numbers or self.date.month):
+            self.date.nth = self.ordinals.pop()
+        self.units.append(value)
+        return True
+
+    def _term(self, value: object) -> bool:
+        self.term = True
+        return True
+
+    def _turn(self, value: object) -> bool:
+        self.date.calendar = "turn"
+        return True
+
+    def _no_year(self, value: object) -> bool:
+        self.date.no_year = True
+        return not self.date.year
+
+
+SLOTS: dict[str, Callable[[Assembly, Any], bool]] = {
+    "day": Assembly._day, "ordinal": Assembly._ordinal, "last": Assembly._last, "month": Assembly._month,
+    "hebrew_month": Assembly._hebrew_month, "year": Assembly._year, "short": Assembly._year, "season":
+    Assembly._season, "feast": Assembly._feast, "weekday": Assembly._weekday, "decade": Assembly._decade,
+    "decade_digits": Assembly._decade_digits, "decades": Assembly._decades, "century": Assembly._century, "roman":
+    Assembly._roman, "hundreds": Assembly._hundreds, "part": Assembly._part, "span": Assembly._span, "years":
+    Assembly._years, "dates": Assembly._dates, "dual": Assembly._dual, "event": Assembly._event, "unit":
+    Assembly._unit, "term": Assembly._term, "turn": Assembly._turn, "no_year": Assembly._no_year, "before_christ":
+    Assembly._before_christ,
+}  # fmt: skip
+"""The kinds of senses that are slots, and what puts each into its slot; a value is of the kind's type."""
+
+
+def assemble(senses: list[Sense], at: int) -> tuple[Partial | None, int]:
+    """The partial date that begins at a sense, and the sense after it."""
+    return Assembly(senses).run(at)

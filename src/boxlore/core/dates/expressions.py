@@ -1,0 +1,239 @@
+"""Partial dates joined by an operator → EDTF: the third of the three steps, once the grammar has found the operator.
+
+Open slots are filled from the neighbours first (`core.dates.partial.fill`), then each date is written, then the whole.
+“Between” and “or” are one of a set, since a picture is one moment; “from … to” is an interval; before and after include
+their date, as BEF and AFT of FamilySearch GEDCOM 7.0.18.
+"""
+
+import itertools
+from dataclasses import dataclass
+
+from boxlore.core.dates import edtf as standard
+from boxlore.core.dates.context import DateContext, NoSuchDate
+from boxlore.core.dates.edtf_values import Day
+from boxlore.core.dates.partial import Partial, fill
+from boxlore.core.dates.relative import Distance, near
+from boxlore.core.dates.writing import choices_of, question, spans_of, written
+
+
+@dataclass(slots=True)
+class Expression:
+    """Dates and what joins them. `kind` is one, span, between, before, after, from, to, any, all, within or near.
+
+    `within` is the first part, cut by the second, which is before or after a date; `near` stands at a `distance` from
+    its part.
+    """
+
+    kind: str
+    parts: "list[Partial | Expression]"
+    distance: Distance | None = None
+
+    def leaves(self) -> list[Partial]:
+        """The dates, in the order in which they were told."""
+        if self.kind == "one":
+            return self.parts  # type: ignore[return-value]  # of one date
+        dates: list[Partial] = []
+        for part in self.parts:
+            if isinstance(part, Expression):
+                dates.extend(part.leaves())
+            else:
+                dates.append(part)
+        return dates
+
+    def mark(self, mark: int) -> None:
+        """Doubt or approximation of the whole belongs to each of its dates."""
+        for date in self.leaves():
+            date.mark |= mark
+
+    def filled(self) -> bool:
+        """Fill open slots; False where one stays open that must not."""
+        if self.kind in ("within", "near"):
+            return all(fill([date], span=True) for date in self.leaves())
+        if self.kind in ("any", "all") and self._product():
+            return True
+        return fill(self.leaves(), span=self.kind in ("span", "between"))
+
+    def _product(self) -> bool:
+        """`May or June of 1938 or 1939`: every month in every year."""
+        dates = self.leaves()
+        months = [date for date in dates if date.within_a_year]
+        years = [date for date in dates if date.whole_year]
+        if len(months) < 2 or not years or [*months, *years] != dates or any(date.year for date in months[:-1]):
+            return False
+        if not months[-1].year or any(date.bare or date.short for date in dates) or not fill(months, span=False):
+            return False
+        products: list[Partial | Expression] = [*months]
+        for year in years:
+            for month in months:
+                product = month.copy()
+                product.year = year.year
+                products.append(product)
+        self.parts = products
+        return True
+
+    def text(self, context: DateContext, pick: int = 0) -> str:
+        """The EDTF; `pick` is the how-manieth of what its dates may mean. Raises NoSuchDate or a TextFault."""
+        return _WRITERS[self.kind](self, context, pick)
+
+    def question(self, context: DateContext) -> str:
+        """What must be asked, or nothing."""
+        if self.kind in ("before", "after") and self._same_edge(context):
+            return ""
+        if self.kind == "span" and self._decades_or_years():
+            return f"“{context.text}”: from the year or from the decade?"
+        for date in self.leaves():
+            if asks := question(date, context):
+                return asks
+        return ""
+
+    def _decades_or_years(self) -> bool:
+        """`1900-1910s`: the first may be a year or a decade."""
+        first, last = self.leaves()[0], self.leaves()[-1]
+        return first.whole_year and first.year[-1:] == "0" and last.whole_year and last.year[-1:] == "X"
+
+    def _same_edge(self, context: DateContext) -> bool:
+        """Whether a war ends (or begins) in the same month in every theatre."""
+        date = self.leaves()[0]
+        if len(date.span) != 1:
+            return False
+        return len({span[0 if self.kind == "before" else 1] for span in spans_of(date, context)}) == 1
+
+    def choices(self, context: DateContext) -> int:
+        """In how many ways it may be meant."""
+        return max(choices_of(date, context) for date in self.leaves())
+
+
+def _written(part: Partial | Expression, context: DateContext, pick: int) -> str:
+    return part.text(context, pick) if isinstance(part, Expression) else written(part, context, pick)
+
+
+def _one(whole: Expression, context: DateContext, pick: int) -> str:
+    (part,) = whole.parts
+    if isinstance(part, Partial) and len(part.span) == 1 and not pick and len(spans := spans_of(part, context)) > 1:
+        return f"{min(first for first, _ in spans)[:4]}/{max(last for _, last in spans)[:4]}"
+    return _written(part, context, pick)
+
+
+def _end(text: str, *, last: bool) -> str:
+    """One end of a date: of an interval or a set its outer end."""
+    if text[0] in "[{":
+        text = text[1:-1].split(",")[-1 if last else 0]
+        text = text.split("..")[-1 if last else 0]
+    elif "/" in text:
+        text = text.split("/")[1 if last else 0]
+    if text in ("", ".."):
+        raise NoSuchDate("One end of this is open. When did it begin and end?")
+    return text
+
+
+def _ends(whole: Expression, context: DateContext, pick: int) -> tuple[str, str]:
+    first, last = (_written(part, context, pick) for part in whole.parts)
+    return _end(first, last=False), _end(last, last=True)
+
+
+def _span(whole: Expression, context: DateContext, pick: int) -> str:
+    """`winter 1938-1939` is one season of two years; else an interval from end to end."""
+    first, last = whole.leaves()[0], whole.leaves()[-1]
+    if first.season and last.whole_year and f"{first.year}{last.year}".isdigit():
+        season = first.copy()
+        season.years, season.year = (int(first.year), int(last.year)), ""
+        return written(season, context, pick)
+    return "/".join(_ends(whole, context, pick))
+
+
+def _between(whole: Expression, context: DateContext, pick: int) -> str:
+    first, last = _ends(whole, context, pick)
+    same = first.strip("?~%").count("-") == last.strip("?~%").count("-")
+    return f"[{first}..{last}]" if same else f"{first}/{last}"
+
+
+def _before(whole: Expression, context: DateContext, pick: int) -> str:
+    text = _written(whole.parts[0], context, pick)
+    return f"[..{_end(text, last='/' not in text)}]"
+
+
+def _after(whole: Expression, context: DateContext, pick: int) -> str:
+    text = _written(whole.parts[0], context, pick)
+    return f"[{_end(text, last='/' in text)}..]"
+
+
+def _from(whole: Expression, context: DateContext, pick: int) -> str:
+    """`from 1900` is open towards us; “from” with a decade or a summer only says when it is from."""
+    text = _one(whole, context, pick)
+    return (
+        f"{text}/.."
+        if text[-1].isdigit() and "X" not in text and text[0] not in "[{" and "/" not in text and not _season(text)
+        else text
+    )
+
+
+def _season(text: str) -> bool:
+    return len(text) == 7 and text[5:] > "12"
+
+
+def _to(whole: Expression, context: DateContext, pick: int) -> str:
+    return f"../{_end(_one(whole, context, pick), last=True)}"
+
+
+def _set(whole: Expression, context: DateContext, pick: int) -> str:
+    _in_order(whole, context, pick)
+    texts: list[str] = []
+    for part in whole.parts:
+        text = _written(part, context, pick)
+        if text[0] in "[{":
+            texts.extend(text[1:-1].split(","))
+        elif "/" in text:
+            if ".." in text:
+                raise NoSuchDate("One end of this is open. When did it begin and end?")
+            texts.append(text.replace("/", ".."))
+        else:
+            texts.append(text)
+    texts = list(dict.fromkeys(texts))
+    if len(texts) == 1 and ".." not in texts[0]:
+        return texts[0]
+    return f"[{','.join(texts)}]" if whole.kind == "any" else f"{{{','.join(texts)}}}"
+
+
+def _in_order(whole: Expression, context: DateContext, pick: int) -> None:
+    """“Christmas or New Year 1938”: where the year was said with the later of two, the earlier may be of another
+    year."""
+    dates = whole.leaves()
+    for left, right in itertools.pairwise(dates):
+        if left.year_from_right and right.year and not right.year_from_right:
+            first, last = (standard.parse(written(date, context, pick)) for date in (left, right))
+            if first.earliest and last.earliest and first.earliest > last.earliest:
+                raise NoSuchDate("Of which year is the first of these?", (first.text, last.text))
+
+
+def _within(whole: Expression, context: DateContext, pick: int) -> str:
+    """`the thirties, not after 1936`: the part of the first that the second leaves."""
+    text, limit = (_written(part, context, pick) for part in whole.parts)
+    base, edge = standard.parse(text), standard.parse(limit)
+    firsts = [day for day in (base.earliest, edge.earliest) if day is not None]
+    lasts = [day for day in (base.latest, edge.latest) if day is not None]
+    first, last = max(firsts, default=None), min(lasts, default=None)
+    if first and last and first > last:
+        raise NoSuchDate("These two limits leave no day. Which is right?")
+    begin, end = _short(first, start=True), _short(last, start=False)
+    return begin if begin == end else f"[{begin}..{end}]"
+
+
+def _short(day: Day | None, *, start: bool) -> str:
+    if day is None:
+        return ""
+    edge = (1, 1) if start else (12, 31)
+    return f"{day.year:04d}" if (day.month, day.day) == edge else str(day)
+
+
+def _near(whole: Expression, context: DateContext, pick: int) -> str:
+    assert whole.distance is not None  # it has one by its kind
+    text = _written(whole.parts[0], context, pick)
+    if whole.leaves()[0].span:
+        text = _end(text, last=whole.distance.side > 0)
+    return near(text, whole.distance, context)
+
+
+_WRITERS = {
+    "one": _one, "span": _span, "between": _between, "before": _before, "after": _after, "from": _from, "to": _to,
+    "any": _set, "all": _set, "within": _within, "near": _near,
+}  # fmt: skip

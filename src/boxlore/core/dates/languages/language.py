@@ -1,0 +1,35 @@
+"""What one language brings to the reader of dates: words by what they mean, as rows of data.
+
+Months and days of the week come from Unicode CLDR (`core.dates.cldr_table`); here stands what CLDR does not have. Words
+of a row are separated by `|`; everything is written small. `LANGUAGES` (in `all` beside this) holds them all, so that
+another language is one file and one name there.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Language:
+    """The words of one language.
+
+    `code` is its ISO 639-1 code, under which CLDR's names are found. `months` and `weekdays` are rows of twelve or
+    seven further forms, `*_endings` what may follow a form of such a row. `words` are the words by kind (the kinds
+    stand in `core.dates.lexicon`). `decades` are words for the decade that begins with a number (`fifties`).
+    `numbers` and `ordinals` are spoken numbers by value; `decade_endings` follow a year's digits at once (`1950s`);
+    `ordinal_endings` a day's (`3rd`). `feasts` are names by the first name of the feast in
+    `core.dates.holidays_table`.
+    """
+
+    code: str
+    months: tuple[str, ...] = ()
+    month_endings: str = ""
+    weekdays: tuple[str, ...] = ()
+    weekday_endings: str = ""
+    words: Mapping[str, str] = field(default_factory=dict)
+    decades: Mapping[int, str] = field(default_factory=dict)
+    numbers: Mapping[int, str] = field(default_factory=dict)
+    ordinals: Mapping[int, str] = field(default_factory=dict)
+    decade_endings: str = ""
+    ordinal_endings: str = ""
+    feasts: Mapping[str, str] = field(default_factory=dict)

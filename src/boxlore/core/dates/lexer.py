@@ -1,0 +1,178 @@
+"""Text → tokens, each with every sense that it may have: the first of the three steps of reading a date.
+
+The text is cut into pieces: numbers as people write them together (`7/4/52`, `1938.6.14`, `1932-33`), words, signs.
+Words walk the trie of `core.dates.lexicon`, the longest entry is taken; digits get the senses that their form allows;
+numbers told as words become numbers. What is in no table is a `name`: only a relative date (“the year after …”) has a
+use for it, so that no word is ever passed over.
+"""
+
+import re
+import unicodedata
+from typing import NamedTuple
+
+from boxlore.core.dates import lexicon
+from boxlore.core.dates.lexicon import ROMAN, Node, Sense
+from boxlore.core.dates.numerals import NUMERAL, ROMAN_NUMERAL, compound, numeral
+from boxlore.core.dates.spoken import spoken
+
+Senses = tuple[Sense, ...]
+
+
+class Token(NamedTuple):
+    """Senses, and where the token stands in the text as it was told."""
+
+    senses: Senses
+    start: int
+    end: int
+
+
+_DASHES = str.maketrans(
+    {"–": "-", "—": "-", "‒": "-", "−": "-", "‐": "-", "‑": "-", "’": "'", "‘": "'", "ʼ": "'", "`": "'", "´": "'",
+     "“": '"', "”": '"', "„": '"', "«": '"', "»": '"', "\u00a0": " ", "\u202f": " ", "\u2009": " "}
+)  # fmt: skip
+
+PIECE = re.compile(
+    rf"(?P<roman>{ROMAN_NUMERAL})|(?P<word>[^\W\d_]+)|(?P<numeral>{NUMERAL})|(?P<digits>\d+)|(?P<sign>[^\w\s]|_)"
+)
+
+SIGNS: dict[str, Senses | None] = {
+    ",": (Sense("comma"),), ";": (Sense("comma"),), "-": (Sense("dash"),), "/": (Sense("slash"),),
+    "?": (Sense("query"),), "&": (Sense("and"),), "+": (Sense("and"),), "~": (Sense("about"), Sense("about_behind")),
+    "±": (Sense("about"), Sense("about_behind")), "<": (Sense("before"),), ">": (Sense("after"),),
+} | dict.fromkeys(".'\"()[]:!•·*|…#^@", None)  # fmt: skip
+"""What a sign means between dates; None is passed over."""
+
+_JOINTS = (".", "-")
+"""Signs that may stand within an entry, told or not."""
+
+_NAME = (Sense("name"),)
+_GENITIVE = (Sense("genitive"),)
+_ANY_BRACKET = re.compile(r"[()\[\]]")
+_BRACKETS = {"(": ")", "[": "]"}
+
+
+def normal(text: str) -> str:
+    """The working copy: small letters, one kind of dash and quote; each letter stays where it is."""
+    if text.isascii():
+        return text.lower()
+    words = text.translate(_DASHES)
+    lowered = words.lower()
+    return lowered if len(lowered) == len(words) else words
+
+
+def lex(text: str, own: Node | None = None) -> list[Token]:
+    """The tokens of a text. `own` is a trie of names that the family has told dates for. Text must be in form NFC."""
+    words = normal(text)
+    pieces = [(match[0], match.lastgroup, *match.span()) for match in PIECE.finditer(words)]
+    tokens: list[Token] = []
+    root, at, count = lexicon.trie(), 0, len(pieces)
+    while at < count:
+        piece, group, start, end = pieces[at]
+        if own is None and (simple := _simple(pieces, at, root)):
+            tokens.append(Token(simple, start, end))
+            at += 1
+            continue
+        if own is not None and (entry := _longest(own, pieces, at)):
+            senses, at = entry
+        elif group == "sign":
+            at += 1
+            if (signs := SIGNS.get(piece, _NAME)) is None:
+                continue
+            senses = signs
+        elif group in ("numeral", "roman"):
+            senses, at = compound(piece), at + 1
+        else:
+            if piece == "s" and words[start - 1 : start] == "'" and words[start - 2 : start - 1].isalpha():
+                senses, at = _GENITIVE, at + 1
+            else:
+                senses, at = _word_or_number(words, text, pieces, at, root)
+        tokens.append(Token(senses, start, pieces[at - 1][3]))
+    return tokens
+
+
+Piece = tuple[str, str | None, int, int]
+
+
+def _simple(pieces: list[Piece], at: int, root: Node) -> Senses | None:
+    """The senses of a word with which no longer entry begins, or of a plain year: what most pieces are."""
+    piece, group = pieces[at][:2]
+    node = root.following.get(piece)
+    if group == "word":
+        if node is None or not node.alone:
+            return None
+        beside = pieces[at + 1][0] if at + 1 < len(pieces) else ""
+        return None if beside in node.following or beside in _JOINTS else node.senses
+    if group == "digits" and len(piece) == 4 and piece[-1] != "0" and node is None:
+        return (Sense("year", piece),)
+    return None
+
+
+def _word_or_number(words: str, text: str, pieces: list[Piece], at: int, root: Node) -> tuple[Senses, int]:
+    piece, group, start, end = pieces[at]
+    entry = _longest(root, pieces, at)
+    if group == "digits":
+        if entry:
+            return entry
+        senses, last = numeral(words, piece, start, end)
+        at += 1
+        while at < len(pieces) and pieces[at][2] < last:  # an ending belongs to the number
+            at += 1
+        return senses, at
+    senses, following = entry or ((), at + 1)
+    number = spoken(pieces, at, root) if _may_be_number(senses, piece) else None
+    if number is not None and (number[1] > following or not entry or senses[0].kind in ("number", "ordinal_word")):
+        value, following = number
+        others = tuple(sense for sense in senses if sense.kind not in ("number", "ordinal_word"))
+        return ((*others, *value) if following == at + 1 or not others else value), following
+    if any(sense.kind in ("number", "ordinal_word") for sense in senses):
+        senses = tuple(sense for sense in senses if sense.kind not in ("number", "ordinal_word"))
+    roman = ROMAN.get(piece) or ROMAN.get(piece.removesuffix("e"))
+    if roman and following == at + 1 and (roman > 12 or text[start:end].isupper()):
+        senses = (*senses, Sense("roman", roman))
+    return senses or _NAME, following
+
+
+def _may_be_number(senses: Senses, piece: str) -> bool:
+    if not senses:
+        return len(piece) > 2
+    return any(sense.kind in ("number", "ordinal_word") for sense in senses)
+
+
+def _longest(root: Node, pieces: list[Piece], at: int) -> tuple[Senses, int] | None:
+    """The senses of the longest entry that begins here, and the piece after it. Full stops within may be told or
+    not."""
+    node = root.following.get(pieces[at][0])
+    best: tuple[Senses, int] | None = None
+    at += 1
+    count = len(pieces)
+    while node is not None:
+        if node.senses:
+            best = (node.senses, at)
+        if at == count or not node.following:
+            break
+        piece = pieces[at][0]
+        following = node.following.get(piece)
+        if following is None and piece in _JOINTS and at + 1 < count:
+            at += 1
+            following = node.following.get(pieces[at][0])
+        node = following
+        at += 1
+    return best
+
+
+def balanced(text: str) -> bool:
+    """Whether every bracket is closed."""
+    if not _ANY_BRACKET.search(text):
+        return True
+    open_brackets: list[str] = []
+    for letter in text:
+        if letter in _BRACKETS:
+            open_brackets.append(_BRACKETS[letter])
+        elif letter in ")]" and (not open_brackets or open_brackets.pop() != letter):
+            return False
+    return not open_brackets
+
+
+def nfc(text: str) -> str:
+    """The text in one normal form of Unicode."""
+    return text if text.isascii() else unicodedata.normalize("NFC", text)

@@ -1,0 +1,209 @@
+"""All words of dates in every language, in one trie: a row of words leads to every sense that it has.
+
+A sense is a kind, a value and the languages in which the word has it, as bits. The trie is made when the first words
+are read. Words are found with and without their accents (`fevrier`), unless the plain form is a word of its own;
+German and Nordic letters also as `ae`, `oe`, `ue`, `aa`, `ss`.
+"""
+
+import re
+import unicodedata
+from collections.abc import Iterator, Mapping
+from functools import cache
+from typing import NamedTuple
+
+from boxlore.core.dates.calendars import HEBREW_MONTHS
+from boxlore.core.dates.cldr_table import MONTHS, WEEKDAYS
+from boxlore.core.dates.holidays import HOLIDAY_NAMES
+from boxlore.core.dates.languages.all import LANGUAGES
+from boxlore.core.dates.languages.language import Language
+from boxlore.core.dates.wars_table import SPAN_NAMES
+
+ANY_LANGUAGE = -1
+"""The languages of what is the same in all of them: digits and punctuation."""
+
+
+_NUMBERS = ("number", "ordinal_word")
+
+
+class Sense(NamedTuple):
+    """What a token can mean. `kind` is one of KINDS, or `day`, `ordinal`, `year`, `dates` and `name`, which the lexer
+    makes; `value` belongs to the kind."""
+
+    kind: str
+    value: object = None
+    languages: int = ANY_LANGUAGE
+
+
+SEASONS = {"spring": 21, "summer": 22, "autumn": 23, "winter": 24}
+UNITS = ("day", "week", "fortnight", "month", "year", "weekend")
+PARTS = ("early", "mid", "late", "first_half", "second_half")
+
+KINDS = (
+    "noise", "about", "about_behind", "doubt", "or", "and", "either", "between", "between_behind", "before",
+    "after", "after_behind", "since", "since_behind", "until", "until_behind", "from", "to", "or_later",
+    "or_earlier", "decades", "century", "hundreds", "few", "undated", "no_year", "correction", "old_style",
+    "new_style", "hebrew", "republican", "before_christ", "calculated", "when", "was", "aged", "at_years",
+    "years_old", "birthday", "possessive", "i", "they", "life", "south", "north", "term", "turn", "eve", "last",
+)  # fmt: skip
+"""Kinds of words that a language may have rows for, besides seasons, units and parts."""
+
+PIECE = re.compile(r"\d+|[^\W\d_]+|[^\w\s]|_")
+
+
+_ROMANS = "i ii iii iv v vi vii viii ix x xi xii xiii xiv xv xvi xvii xviii xix xx xxi".split()
+ROMAN = {name: value for value, name in enumerate(_ROMANS, 1)}
+
+
+class Node:
+    """One place in the trie: the senses of the words so far, whether they are no number, and what may follow."""
+
+    __slots__ = ("alone", "following", "senses")
+
+    def __init__(self) -> None:
+        self.senses: tuple[Sense, ...] = ()
+        self.alone = False
+        self.following: dict[str, Node] = {}
+
+
+HEBREW_MONTH_NAMES = {
+    name: (12, 13) if name == "adar" else (month,) for name, month in HEBREW_MONTHS.items() if name != "ab"
+}
+"""The plain Adar of a leap year may be either."""
+
+Entry = tuple[str, str, object]
+"""Words, kind, value."""
+
+
+@cache
+def trie() -> Node:
+    """The root of the trie of all languages."""
+    root = Node()
+    gathered: dict[str, dict[tuple[str, object], int]] = {}
+    for words, kind, value, languages in _all_entries():
+        senses = gathered.setdefault(words, {})
+        senses[kind, value] = senses.get((kind, value), 0) | languages
+    for words, senses in [*gathered.items(), *_plain_spellings(gathered).items()]:
+        node = root
+        for piece in PIECE.findall(words):
+            node = node.following.setdefault(piece, Node())
+        node.senses = tuple(Sense(kind, value, languages) for (kind, value), languages in senses.items())
+        node.alone = words not in ROMAN and words != "s" and not any(kind in _NUMBERS for kind, _ in senses)
+    return root
+
+
+def _all_entries() -> Iterator[tuple[str, str, object, int]]:
+    short: list[tuple[str, str, object, int]] = []
+    taken: set[str] = set()
+    for place, language in enumerate(LANGUAGES):
+        entries = _without_weaker(list(_entries(language)))
+        own = {words for words, _, _ in entries}
+        for words, kind, value in _cldr(language):
+            if words in own:
+                continue
+            if len(words) > 2:
+                entries.append((words, kind, value))
+            elif len(words) == 2:
+                short.append((words, kind, value, 1 << place))
+        taken.update(words for words, _, _ in entries)
+        yield from ((words, kind, value, 1 << place) for words, kind, value in entries)
+    taken.update(HOLIDAY_NAMES, SPAN_NAMES)
+    yield from ((words, "feast", words, ANY_LANGUAGE) for words in HOLIDAY_NAMES)
+    yield from ((words, "span", theatres, ANY_LANGUAGE) for words, theatres in SPAN_NAMES.items())
+    for name, months in HEBREW_MONTH_NAMES.items():
+        yield from ((name, "hebrew_month", month, ANY_LANGUAGE) for month in months)
+    yield from (entry for entry in short if entry[0] not in taken)
+
+
+WEAKER = (("since", "from"), ("until", "to"), ("until", "before"))
+"""Where a word of one language is both, the grammar knows the first also where the second may stand (`desde`, `до`)."""
+
+
+def _without_weaker(entries: "list[Entry]") -> "list[Entry]":
+    kinds: dict[str, set[str]] = {}
+    for words, kind, _ in entries:
+        kinds.setdefault(words, set()).add(kind)
+    weaker = {(words, second) for words, own in kinds.items() for first, second in WEAKER if {first, second} <= own}
+    return [entry for entry in entries if entry[:2] not in weaker]
+
+
+def _cldr(language: Language) -> Iterator[Entry]:
+    """Names of months and days; one of two letters only where no other word is spelled so, none of one letter."""
+    for table, kind in ((MONTHS, "month"), (WEEKDAYS, "weekday")):
+        for value, forms in enumerate(table[language.code], 1 if kind == "month" else 0):
+            for form in forms.split("|"):
+                yield form, kind, value
+
+
+def _entries(language: Language) -> Iterator[Entry]:
+    for rows, endings, kind, first in (
+        (language.months, language.month_endings, "month", 1),
+        (language.weekdays, language.weekday_endings, "weekday", 0),
+    ):
+        for row in rows:
+            for number, stem in enumerate(row.split(), first):
+                for ending in ("", *endings.split()):
+                    yield stem + ending, kind, number
+    for key, words in language.words.items():
+        kind, value = _SENSE_OF[key]
+        for form in words.split("|"):
+            yield form, kind, value
+    for kind, numbered in (("number", language.numbers), ("ordinal_word", language.ordinals)):
+        for number, forms in numbered.items():
+            for form in forms.split("|"):
+                yield form, kind, number
+    for decade, words in language.decades.items():
+        for form in words.split("|"):
+            yield form, "decade", decade
+    for feast, words in language.feasts.items():
+        for form in words.split("|"):
+            yield form, "feast", feast
+
+
+_SENSE_OF: Mapping[str, tuple[str, object]] = (
+    {kind: (kind, None) for kind in KINDS}
+    | {name: ("season", code) for name, code in SEASONS.items()}
+    | {name: ("unit", name) for name in UNITS}
+    | {name: ("part", name) for name in PARTS}
+)
+"""The kind and the value that a language's row of words stands for."""
+
+
+_GERMANIC = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "å": "aa", "ß": "ss", "ø": "oe", "æ": "ae"})
+
+
+def plain(words: str) -> str:
+    """Words without accents."""
+    return "".join(letter for letter in unicodedata.normalize("NFD", words) if not unicodedata.combining(letter))
+
+
+def _plain_spellings(
+    gathered: dict[str, dict[tuple[str, object], int]],
+) -> dict[str, dict[tuple[str, object], int]]:
+    """The spellings without accents that are no words of their own, with the senses of all that they may stand for."""
+    spellings: dict[str, dict[tuple[str, object], int]] = {}
+    for words, senses in gathered.items():
+        for spelling in (plain(words), plain(words.translate(_GERMANIC))):
+            if spelling not in gathered:
+                for sense, languages in senses.items():
+                    known = spellings.setdefault(spelling, {})
+                    known[sense] = known.get(sense, 0) | languages
+    return spellings
+
+
+@cache
+def endings(which: str) -> re.Pattern[str]:
+    """A pattern for what may follow a number at once: `decade_endings` (1950s) or `ordinal_endings` (3rd)."""
+    words = {form for language in LANGUAGES for form in getattr(language, which).split("|") if form}
+    return re.compile(f"(?:{'|'.join(map(re.escape, sorted(words, key=len, reverse=True)))})(?!\\w)")
+
+
+@cache
+def number_words() -> dict[str, int]:
+    """Numbers as one word, for taking compounds apart (`neunzehnhundertfünf`)."""
+    return {
+        form: value
+        for language in LANGUAGES
+        for value, words in language.numbers.items()
+        for form in words.split("|")
+        if form.isalpha() and len(form) > 2
+    }

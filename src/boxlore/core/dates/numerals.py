@@ -1,0 +1,155 @@
+"""Numbers written as digits, alone or together: `1938`, `'38`, `3rd`, `1950s`, `194-`, `7/4/52`, `1938.6.14`,
+`1932-33`.
+
+NUMERAL is what is one piece of text; `compound` gives its senses, `numeral` those of digits with what follows at once.
+"""
+
+import re
+
+from boxlore.core.dates.edtf_values import month_length
+from boxlore.core.dates.lexicon import ROMAN, Sense, endings
+from boxlore.core.dates.partial import DOUBT, Partial
+
+_ROMAN_MONTH = "(?:x|xi|xii|ix|iv|v|vi{1,3}|i{1,3})"
+
+ROMAN_NUMERAL = rf"\b{_ROMAN_MONTH}[-./](?:1[5-9]|20)\d\d(?!\d)"
+"""`VI.1938`"""
+
+_MONTH = rf"(?:\d{{1,2}}|{_ROMAN_MONTH})"
+NUMERAL = "|".join(
+    (
+        r"\d{1,2}[:.]\d\d ?(?:am|pm|a\.m\.?|p\.m\.?|uhr|h)\b|\d{1,2}:\d\d(?::\d\d)?(?!\d)",
+        r"\d{1,2} ?(?:am|pm|a\.m\.|p\.m\.|uhr|o'clock)\b",
+        r"(?<!\d)\d{4} ?[-./] ?\d{1,2} ?[-./] ?\d{1,2}(?!\d)",
+        rf"(?<![\d.])\d{{1,2}} ?(?:[/.] ?{_MONTH}(?:\.? ?-|[/.] ?|\.? )|-{_MONTH}-)'?(?:\d{{4}}|\d\d)(?!\d|:\d|[./]\d)",
+        r"(?<![\d.-])\d{1,2}[-./](?:1[5-9]|20)\d\d(?!\d)(?!['-]?s)",
+        r"(?<![\d-])\d{4}(?:[-/]'?\d\d?(?![\d.]\d|\d)(?!['-]?(?:s|er|th)\b)| [-/] '?\d\d(?!\d| *[\w.]))",
+        r"(?<!\d)(?:1[5-9]|20) and \d\d(?!\d)(?= *(?:$|[?,)]))",
+        r"(?<!\d)(?:1[5-9]|20)\d\d(?:0[1-9]|1[0-2])(?:[0-2]\d|3[01])(?!\d)",
+        r"(?<![\d-])(?:3[2-9]|[4-9]\d)[-/]\d\d(?![\d-])(?!['-]?\w)",
+        r"(?<!\d)(?:\d{3}[-_x*?](?!\w)|\d\d(?:--|__|xx|-\?|\?\?)(?!\w)|\d\d[_x]\d(?!\d))",
+        r"(?<![\w'])'\d\d(?!\d)(?!['-]?\w)",
+    )
+)
+"""Times of day, year-month-day, day-month-year, month-year, two years, eight digits, two short years, unread digits, a
+short year; in this order."""
+
+_CLOCK = re.compile(r"\d{1,2}(?::\d\d|.*(?:m\.?|uhr|h|clock)$)")
+_DIGITS = re.compile(r"\d+|[ivx]+")
+_NOISE = (Sense("noise"),)
+_NAME = (Sense("name"),)
+
+
+def compound(piece: str) -> tuple[Sense, ...]:
+    """The senses of a whole numeral."""
+    if piece[0] == "'":
+        return (Sense("short", piece[1:]),)
+    if _CLOCK.match(piece):
+        return _NOISE
+    if piece[-1] in "-_x?*" or "_" in piece or "x" in piece[1:3]:
+        return _unread(piece)
+    parts = _DIGITS.findall(piece)
+    if " and " in piece:
+        return (Sense("year", parts[0] + parts[1]),)
+    if len(parts) == 1:
+        return _dates([_day(parts[0][:4], parts[0][4:6], parts[0][6:])])
+    if len(parts) == 3:
+        return _three(parts)
+    if len(parts[1]) == 4:
+        return _dates([_month(parts[1], parts[0])])
+    if len(parts[0]) == 2:
+        return _short_years(parts)
+    return _two(parts[0], parts[1], piece)
+
+
+def _unread(piece: str) -> tuple[Sense, ...]:
+    """`194-`, `19--`, `19_2`, `194?`: digits that nobody has read; a question mark may be doubt instead, and asks."""
+    digits = re.sub(r"[-_x*]", "X", piece.rstrip("?") if len(piece.rstrip("?")) == 4 else piece.replace("?", "X"))
+    if piece.endswith("?") and len(piece) == 4:
+        return (Sense("dates", _decade(digits, f"Is a year of the {piece[:3]}0s meant?")),)
+    return (Sense("year", digits.ljust(4, "X")),)
+
+
+def _decade(digits: str, ask: str) -> Partial:
+    date = Partial.of(digits)
+    date.mark, date.ask = DOUBT, ask
+    return date
+
+
+def _grouped(year: str, code: int) -> Partial:
+    date = Partial.of(year)
+    date.grouping = code
+    return date
+
+
+def _dates(partials: "list[Partial | None]") -> tuple[Sense, ...]:
+    """The dates that there are; where there is none, the first says so when it is asked for its day."""
+    real = [partial for partial in partials if partial is not None]
+    return tuple(Sense("dates", partial) for partial in real) or (Sense("no_such"),)
+
+
+def _day(year: str, month: str, day: str) -> "Partial | None":
+    month_number, short = ROMAN.get(month) or int(month), len(year) == 2
+    if not (1 <= month_number <= 12 and 1 <= int(day) <= month_length(2000 if short else int(year), month_number)):
+        return None
+    return Partial.of(year, month_number, int(day))
+
+
+def _month(year: str, month: str) -> "Partial | None":
+    number = ROMAN.get(month) or int(month)
+    return Partial.of(year, number) if 1 <= number <= 12 else None
+
+
+def _three(parts: list[str]) -> tuple[Sense, ...]:
+    if len(parts[0]) == 4:
+        return _dates([_day(parts[0], parts[1], parts[2])])
+    if not parts[1].isdigit():
+        return _dates([_day(parts[2], parts[1], parts[0])])
+    day_first, month_first = _day(parts[2], parts[1], parts[0]), _day(parts[2], parts[0], parts[1])
+    if day_first is None or month_first is None or parts[0] == parts[1]:
+        return _dates([day_first or month_first])
+    return (Sense("dates", day_first.ordered("dmy")), Sense("dates", month_first.ordered("mdy")))
+
+
+def _two(year: str, last: str, piece: str) -> tuple[Sense, ...]:
+    """`1932-33`, `1904-05`, `1648/49`, `1938-22`: a span of years, a month, a season of EDTF, or several of them.
+
+    The last dual year is 1750/51: 1752 began on 1 January (Calendar (New Style) Act 1750, 24 Geo. 2 c. 23, s. 1).
+    """
+    first, number, digits = int(year), int(last), len(last)
+    ending = first - first % 10**digits + number
+    over_the_century = ending <= first and first % 100 >= 95 and number <= 5 and digits == 2
+    ending += 100 if over_the_century else 0
+    senses: list[Sense] = []
+    slash = "/" in piece
+    if slash and digits == 1 and (first > 1750 or ending != first + 1):
+        return _NAME
+    if first < ending <= first + 99:
+        dual = slash and first <= 1750 and ending == first + 1
+        senses.append(Sense("dual" if dual else "years", (first, ending)))
+    if 1 <= number <= 12 and (not slash or first > 1750 or not senses):
+        senses.append(Sense("dates", Partial.of(year, number)))
+    elif digits == 2 and (21 <= number <= 24 or (25 <= number <= 41 and not senses)) and not slash:
+        senses.append(Sense("dates", _grouped(year, number)))
+    return tuple(reversed(senses) if over_the_century else senses) or _NAME
+
+
+def _short_years(parts: list[str]) -> tuple[Sense, ...]:
+    first, last = int(parts[0]), int(parts[1])
+    return (Sense("years", (1900 + first, 1900 + last, "short")),) if first < last else _NAME
+
+
+def numeral(words: str, piece: str, start: int, end: int) -> tuple[tuple[Sense, ...], int]:
+    """The senses of digits with an ending that follows at once (`3rd`, `1950s`), and where they end in the text."""
+    length = len(piece)
+    if length in (2, 4) and piece[-1] == "0" and (match := endings("decade_endings").match(words, end)):
+        return (Sense("decade_digits", piece),), match.end()
+    if length == 4:
+        return (Sense("year", piece),), end
+    if length > 2:
+        return _NAME, end
+    if words[end : end + 1].isalpha() or words[end : end + 1] in ("º", "ª", "°", "-", ":"):
+        match = endings("ordinal_endings").match(words, end)
+        if match:
+            return (Sense("ordinal", int(piece)),), match.end()
+    return (Sense("day", (int(piece), length)),), end

@@ -1,0 +1,291 @@
+"""The grammar of what is said about dates: a descent over senses, one method a production.
+
+    said         = alternatives [ correction alternatives ] alternatives = [ either ] item *( [ "," ] ( or | "/" | and
+    | "," ) item ) [ limit ] limit        = [ "," ] ( before | after ) operand item         = qualifiers ( between
+    range | from range | to operand | before operand | after operand | near | range ) range        = operand [ ( to |
+    "-" ) operand ] [ or later | or earlier | between | after ] qualifiers near         = [ count ] ( unit | season |
+    weekday ) ( before | after ) operand operand      = qualifiers partial qualifiers
+
+A qualifier belongs to the dates it stands with: before the first of several to all of them, within to its own.
+"""
+
+from boxlore.core.dates.assembly import assemble
+from boxlore.core.dates.expressions import Expression
+from boxlore.core.dates.lexicon import Sense
+from boxlore.core.dates.partial import ABOUT, DOUBT, Partial
+from boxlore.core.dates.relative import Distance
+
+_QUALIFIERS = {"about": ABOUT, "doubt": DOUBT, "query": DOUBT, "about_behind": ABOUT}
+_BEFORE, _AFTER = ("before", "until"), ("after", "since")
+_ENDS = ("", "comma", "or", "and", "dash", "to", "slash", "query", "about", "doubt")
+"""What may follow a qualifier that stands behind its date."""
+
+_SIDES = {"before": -1, "after": 1}
+_BEGIN_NEAR = ("day", "few", "unit", "season", "weekday")
+_JOINS = {"or": "any", "slash": "any", "and": "all"}
+
+
+class NoForm(Exception):
+    """These senses in this order are no date."""
+
+
+class Grammar:
+    """Reads one list of senses from left to right."""
+
+    def __init__(self, senses: list[Sense]) -> None:
+        self.senses = senses
+        self.count = len(senses)
+        self.kinds = [sense.kind for sense in senses] + ["", "", ""]
+        self.at = 0
+        self._first_mark = self._last_mark = 0
+        self._doubted = False
+
+    def said(self) -> Expression:
+        """said = alternatives [ correction alternatives ]; after a correction only what follows holds."""
+        said = self._alternatives()
+        if self.kinds[self.at] in ("comma", "dash") and self.kinds[self.at + 1] == "correction":
+            self.at += 1
+        if self.kinds[self.at] == "correction":
+            self.at += 1
+            if self.kinds[self.at] == "comma":
+                self.at += 1
+            corrected = self._alternatives()
+            Expression("any", [said, corrected]).filled()
+            said = corrected
+        if self.at < self.count:
+            raise NoForm
+        return said
+
+    def _alternatives(self) -> Expression:
+        if self.kinds[self.at] == "either":
+            self.at += 1
+        items, joins, marks = [self._item()], [], [self._last_mark]
+        first_mark = self._first_mark
+        while self.at < self.count:
+            kind = self.kinds[self.at]
+            following = self.kinds[self.at + 1]
+            if kind == "comma" and following in ("or", "and"):
+                self.at += 1
+                continue
+            if kind in ("or_later", "or_earlier"):  # “before 1938 or after 1940”
+                self.at += 1
+                joins.append("or")
+                items.append(Expression("after" if kind == "or_later" else "before", [self._operand()]))
+                marks.append(self._last_mark)
+                continue
+            limit = kind if kind != "comma" else following
+            if limit in _BEFORE + _AFTER and len(items) == 1:
+                self.at += 1 if kind == "comma" else 0
+                return self._limited(items[0])
+            if (kind not in _JOINS and kind != "comma") or following == "correction":
+                break
+            self.at += 1
+            joins.append(kind)
+            self._doubted = self.kinds[self.at] == "doubt"
+            items.append(self._item())
+            marks.append(self._last_mark)
+        return self._joined(items, joins, marks, first_mark)
+
+    def _joined(self, items: list[Expression], joins: list[str], marks: list[int], first_mark: int) -> Expression:
+        kinds = {_JOINS[join] for join in joins if join != "comma"}
+        if len(items) == 1:
+            return items[0]
+        if joins == ["comma"] and self._doubted:
+            kinds = {"any"}  # “1938, maybe 1939”
+        elif len(kinds) != 1 or joins[-1] == "comma":
+            raise NoForm
+        if any(item.kind not in ("one", "span", "before", "after") for item in items):
+            raise NoForm
+        (kind,) = kinds
+        whole = Expression(kind, [item.parts[0] if item.kind == "one" else item for item in items])
+        if first_mark:
+            whole.mark(first_mark)
+        if marks[-1] and not any(marks[:-1]):
+            whole.mark(marks[-1])
+        return whole
+
+    def _limited(self, item: Expression) -> Expression:
+        """limit = [ "," ] ( before | after ) operand: what the first date says, cut by the second."""
+        kind = "before" if self.kinds[self.at] in _BEFORE else "after"
+        self.at += 1
+        limit = Expression(kind, [self._operand()])
+        if ({item.kind, kind} == {"before", "after"} and len(item.parts) == 1) or item.kind in (
+            "one",
+            "span",
+            "between",
+        ):
+            whole = Expression("within", [item, limit])
+        else:
+            raise NoForm
+        return whole
+
+    def _item(self) -> Expression:
+        mark = self._marks()
+        self._first_mark, self._last_mark = mark, 0
+        kind = self.kinds[self.at]
+        if kind == "between":
+            self.at += 1
+            item = self._range("between", ("and", "dash", "to", "or"))
+        elif kind in ("from", "since") and (spanned := self._from()) is not None:
+            item = spanned
+        elif kind in _BEFORE or kind in _AFTER:
+            self.at += 2 if self.kinds[self.at + 1] == "dash" else 1
+            item = Expression("before" if kind in _BEFORE else "after", [self._operand()])
+        elif kind == "to":
+            self.at += 1
+            item = Expression("to", [self._operand()])
+        else:
+            item = self._near() or self._open_range()
+        if mark:
+            item.mark(mark)
+        return item
+
+    def _range(self, kind: str, joins: tuple[str, ...]) -> Expression:
+        """`between … and …`, `from … to …`."""
+        first = self._operand_or_span()
+        if self.kinds[self.at] not in joins:
+            raise NoForm
+        self.at += 1
+        whole = Expression(kind, [first, self._operand_or_span()])
+        if self.senses[self.at - 1].kind == "query":
+            whole.mark(DOUBT)
+        return whole
+
+    def _operand_or_span(self) -> Partial | Expression:
+        """`1914-18` within a range: a span whose outer end counts."""
+        first = self._operand()
+        begin = self.at
+        if self.kinds[self.at] == "dash":
+            self.at += 1
+            last = self._operand()
+            if self.kinds[self.at] == "and":
+                return Expression("span", [first, last])
+            self.at = begin
+        return first
+
+    def _from(self) -> Expression | None:
+        """from range, or `from 1900` alone; “since” with an end is the same, and alone is “after”."""
+        begin = self.at
+        kind = self.kinds[self.at]
+        self.at += 1
+        try:
+            return self._range("span", ("to", "dash", "until", "before"))
+        except NoForm:
+            self.at = begin
+        if kind == "since":
+            return None
+        self.at += 1
+        whole = Expression("from", [self._operand()])
+        return self._behind(Expression("one", whole.parts)) if self.kinds[self.at] == "since_behind" else whole
+
+    def _open_range(self) -> Expression:
+        first = self._operand()
+        if self.kinds[self.at] in ("dash", "to", "until") and self.kinds[self.at + 1] not in ("", "correction"):
+            self.at += 1
+            last = self._operand()
+            first.mark |= last.mark  # “1915-1918?”
+            return self._behind(Expression("span", [first, last]))
+        if self.kinds[self.at] == "and":
+            begin = self.at
+            try:
+                self.at += 1
+                last = self._operand()
+                if self.kinds[self.at] == "between_behind":
+                    self.at += 1
+                    return Expression("between", [first, last])
+            except NoForm:
+                pass
+            self.at = begin
+        return self._behind(Expression("one", [first]))
+
+    def _behind(self, item: Expression) -> Expression:
+        """What stands behind a date: `or later`, `1950 alates`, `vuoden 1950 jälkeen`."""
+        if self.at == self.count:
+            return item
+        kind = self.kinds[self.at]
+        if kind == "between_behind" and item.kind == "span":
+            self.at += 1
+            return Expression("between", item.parts)
+        if item.kind != "one" or self.kinds[self.at + 1] not in _ENDS:
+            return item
+        if kind in ("or_later", "after_behind", "since_behind"):
+            self.at += 1
+            return Expression("after", item.parts)
+        if kind in ("or_earlier", "until_behind"):
+            self.at += 1
+            return Expression("before", item.parts)
+        return item
+
+    def _near(self) -> Expression | None:
+        """near = [ count ] ( unit | season | weekday | eve ) ( before | after ) operand"""
+        begin, count = self.at, 0
+        if self.kinds[begin] not in _BEGIN_NEAR:
+            return None
+        if self.kinds[self.at] == "day" and self.kinds[self.at + 1] == "unit":
+            count = self.senses[self.at].value[0]  # type: ignore[index]
+            self.at += 1
+        elif self.kinds[self.at] == "few" and self.kinds[self.at + 1] == "unit":
+            count = -1
+            self.at += 1
+        sense, side = self.senses[self.at], _SIDES.get(self.kinds[self.at + 1], 0)
+        if not side or sense.kind not in ("unit", "season", "weekday"):
+            self.at = begin
+            return None
+        self.at += 2
+        anchor = self._operand()
+        unit = str(sense.value) if sense.kind == "unit" else sense.kind
+        value = sense.value if isinstance(sense.value, int) else 0
+        if unit == "weekend":
+            raise NoForm
+        return Expression("near", [anchor], distance=Distance(side, unit, count, value, bool(anchor.event)))
+
+    def _operand(self) -> Partial:
+        """operand = qualifiers partial qualifiers [ calendar ]"""
+        kind = self.kinds[self.at]
+        mark = self._marks() if kind in ("about", "doubt") else 0
+        old_style = self._style()
+        date, at = assemble(self.senses, self.at)
+        if date is None:
+            raise NoForm
+        self.at = at
+        if at == self.count:  # most dates end here
+            date.mark |= mark
+            date.old_style = date.old_style or old_style
+            self._last_mark = 0
+            return date
+        if self.kinds[self.at] == "dash" and self.kinds[self.at + 1] == "about_behind":
+            self.at += 1
+        behind = 0
+        while self._is_behind():
+            behind |= _QUALIFIERS.get(self.kinds[self.at], 0)
+            self.at += 1
+        self._last_mark = behind
+        if self.kinds[self.at] == "comma" and self.kinds[self.at + 1] in ("old_style", "new_style"):
+            self.at += 1
+        date.old_style = self._style() or old_style
+        date.mark |= mark | behind
+        return date
+
+    def _is_behind(self) -> bool:
+        """Whether a qualifier, or the comma before one, stands behind the date and not before the next one."""
+        kind, following = self.kinds[self.at], self.kinds[self.at + 1]
+        if kind == "comma":
+            return following in ("doubt", "about_behind") and self.kinds[self.at + 2] in _ENDS
+        return kind in ("query", "about_behind") or (kind in ("about", "doubt") and following in _ENDS)
+
+    def _style(self) -> bool:
+        """Whether the words say that the day is Julian; those that say it is Gregorian add nothing."""
+        if self.kinds[self.at] in ("old_style", "new_style"):
+            old = self.kinds[self.at] == "old_style"
+            self.at += 1
+            return old
+        return False
+
+    def _marks(self) -> int:
+        mark = 0
+        while self.kinds[self.at] in ("about", "doubt"):
+            mark |= _QUALIFIERS[self.kinds[self.at]]
+            self.at += 1
+            if self.kinds[self.at] in ("comma", "dash"):
+                self.at += 1
+        return mark

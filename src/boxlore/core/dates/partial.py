@@ -1,0 +1,174 @@
+"""A date that is not whole yet: slots that words have filled, and slots that a neighbour or a question may fill.
+
+Words fill slots in any order. Only when every slot that can be filled is filled does a partial date become EDTF
+(`core.dates.writing`): so “June or July 1952” gives June its year, and doubt told of one part stays with that part.
+"""
+
+import itertools
+
+DOUBT, ABOUT = 1, 2
+MARKS = ("", "?", "~", "%")
+"""EDTF's qualifier for doubt (1) and approximation (2) together (3)."""
+
+
+class Partial:
+    """Slots of a date.
+
+    `year` is four digits or X, or two digits (the century is asked); `month` 1-12; `day`; `season` 21-24 as said,
+    before the hemisphere is looked at; `grouping` a code of EDTF as written; `feast` a name; `weekday` 0-6 or -1,
+    with `nth` the which-th of a month (-1: last); `part` early, mid or late; `unit` day, week, month or year of an
+    event; `bare` a number whose slot is open, with its count of digits; the marks are 1 doubt, 2 approximation, 3
+    both, for the whole or a part; `span` wars or reigns (`core.dates.wars_table`); `years` first and last year;
+    `event` the EDTF of a date already told; `old_style` says that it is Julian, `calendar` that it is of another one;
+    `order` how numerals were taken (dmy, mdy); `ask` a question of its own; `assumed` that the century of a decade
+    was not said; `hundreds` that it ends in 00s; `no_year` that the teller said there is none; `year_from_right` that
+    the year was told with the date after it; `plain_year` the year that a word for years stands with: “in the years
+    1930 to 1938” is no decade.
+    """
+
+    # Defaults stand in the class: a date has two or three slots filled of these, and thousands are made.
+    year: str = ""
+    month: int = 0
+    day: int = 0
+    season: int = 0
+    grouping: int = 0
+    feast: str = ""
+    weekday: int = -1
+    nth: int = 0
+    part: str = ""
+    unit: str = ""
+    bare: tuple[int, int] | None = None
+    mark: int = 0
+    year_mark: int = 0
+    month_mark: int = 0
+    day_mark: int = 0
+    span: tuple[tuple[tuple[str, str, str], ...], ...] = ()
+    years: tuple[int, int] | None = None
+    event: str = ""
+    old_style: bool = False
+    calendar: str = ""
+    order: str = ""
+    ask: str = ""
+    assumed: bool = False
+    hundreds: bool = False
+    no_year: bool = False
+    year_from_right: bool = False
+    plain_year: str = ""
+
+    def copy(self) -> "Partial":
+        """Another one with the same slots."""
+        same = Partial()
+        same.__dict__.update(self.__dict__)
+        return same
+
+    def ordered(self, order: str) -> "Partial":
+        """The same, made by taking numerals in an order."""
+        self.order = order
+        return self
+
+    @classmethod
+    def of(cls, year: str, month: int = 0, day: int = 0) -> "Partial":
+        """A day, a month or a year."""
+        date = cls()
+        date.year, date.month, date.day = year, month, day
+        return date
+
+    @property
+    def short(self) -> bool:
+        """Whether the century of its year was not said."""
+        return len(self.year) == 2 or self.assumed
+
+    @property
+    def within_a_year(self) -> bool:
+        """Whether a slot finer than the year is filled."""
+        return bool(self.month or self.day or self.season or self.grouping or self.feast or self.weekday >= 0)
+
+    @property
+    def whole_year(self) -> bool:
+        """Whether it is a year and no more."""
+        return bool(self.year) and not (self.within_a_year or self.part or self.bare)
+
+    @property
+    def is_settled(self) -> bool:
+        """Whether no slot is open that no question can fill."""
+        if self.bare is not None or (self.day and not (self.month or self.calendar)):
+            return False
+        return not self.part or bool(self.year or self.month or self.season or self.feast)
+
+    def take_finer(self, neighbour: "Partial") -> None:
+        """Fill the slots below the year from a neighbour (`June 1938 or 1939`)."""
+        for slot in ("month", "day", "season", "feast", "part", "weekday", "nth"):
+            setattr(self, slot, getattr(neighbour, slot))
+
+
+def fill(parts: list[Partial], *, span: bool) -> bool:
+    """Fill open slots of dates that stand together from their neighbours; False if a slot stays open that must not.
+
+    From the right come the coarser slots (`June or July 1952`, `3 to 5 June`), then from the left the coarser ones
+    (`1940 or 41`, `June 1938 or July`); between alternatives also the finer ones (`June 1938 or 1939`), never in a
+    span.
+    """
+    if len(parts) == 1:
+        return parts[0].is_settled
+    if any(part.whole_year and part.year.isdigit() for part in parts):
+        for part in parts:
+            part.year = part.plain_year or part.year
+    for left, right in zip(parts[-2::-1], parts[:0:-1], strict=True):
+        _from_right(left, right)
+    for left, right in itertools.pairwise(parts):
+        _from_left(right, left)
+        if not span and right.whole_year and left.within_a_year and left.year:
+            right.take_finer(left)
+    return all(part.is_settled for part in parts)
+
+
+def _from_right(part: Partial, right: Partial) -> None:
+    if part.bare is not None and not part.year and right.day:
+        part.day, part.bare = part.bare[0], None
+    elif (
+        part.bare is not None
+        and not part.within_a_year
+        and part.bare[1] == 2
+        and len(right.year) == 2
+        and right.whole_year
+    ):
+        part.year, part.bare = f"{part.bare[0]:02d}", None
+    if part.day and not part.month and not part.feast:
+        part.month = right.month
+    if not part.year and not part.no_year and (part.within_a_year or part.part):
+        part.year, part.assumed, part.year_from_right = right.year, right.assumed, bool(right.year)
+    elif part.short and len(right.year) == 4 and not right.assumed:
+        _take_century(part, right.year)
+    if part.part and not part.year and not part.within_a_year:
+        part.month, part.season = right.month, right.season
+
+
+def _take_century(part: Partial, full: str) -> None:
+    part.year, part.assumed = full[:2] + part.year[-2:], False
+
+
+def _from_left(part: Partial, left: Partial) -> None:
+    if part.bare is not None:
+        _place_bare(part, left)
+    if part.short and len(left.year) == 4 and not left.short:
+        _take_century(part, left.year)
+    if part.day and not part.month:
+        part.month = left.month
+    if not part.year and not part.no_year and part.within_a_year:
+        part.year, part.assumed = left.year, left.assumed
+    if part.part and not part.year and not part.within_a_year:
+        part.year, part.assumed, part.month, part.season = left.year, left.assumed, left.month, left.season
+
+
+def _place_bare(part: Partial, left: Partial) -> None:
+    """`41` after 1940 is 1941, `9` after 1908 is 1909, `4` after 3 June is the 4th, `39` after June 1938 is 1939."""
+    value, digits = part.bare or (0, 0)
+    if left.day and (not part.year or not part.month) and 1 <= value <= 31:
+        part.day, part.bare = value, None
+        return
+    if part.year or len(left.year) not in (2, 4) or not left.year.isdigit():
+        return
+    if digits == 1 and len(left.year) == 4 and int(left.year[3]) < value:
+        part.year, part.bare = left.year[:3] + str(value), None
+    elif (digits == 2 or value > 9) and value > int(left.year[-2:]) and not (left.month and value <= 31 and left.day):
+        part.year, part.bare = f"{left.year[:-2]}{value:02d}", None

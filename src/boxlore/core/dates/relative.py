@@ -1,0 +1,174 @@
+"""Dates told by their distance from another: “the summer before the wedding”, “three years after we moved”, “aged 5”.
+
+Whatever is reckoned is reckoned from both bounds of the date it leans on; where these lead to different answers, or the
+date is known too loosely, it is asked. What lies about a family's event is approximate (`~`).
+"""
+
+from dataclasses import dataclass
+
+from boxlore.core.dates import edtf as standard
+from boxlore.core.dates.anniversary import years_on
+from boxlore.core.dates.calendars import from_number, to_number
+from boxlore.core.dates.context import DateContext, NoSuchDate
+from boxlore.core.dates.edtf_values import SEASONS, Day, month_length
+
+DAYS_OF = {"day": 1, "week": 7, "fortnight": 14, "month": 30}
+
+
+@dataclass(frozen=True, slots=True)
+class Distance:
+    """How far before (-1) or after (1) a date. `unit` is day, week, fortnight, month, year, season or weekday;
+    `count` how many (0: the one next to it, -1: a few); `value` the season or the day of the week; `event` whether it
+    is the family's."""
+
+    side: int
+    unit: str
+    count: int = 0
+    value: int = 0
+    event: bool = False
+
+
+def bounds(text: str) -> tuple[Day, Day]:
+    """The first and the last day of EDTF. Raises NoSuchDate where one of them is open."""
+    edtf = standard.parse(text)
+    if edtf.earliest is None or edtf.latest is None:
+        raise NoSuchDate("When exactly was that? It is known on one side only.")
+    return edtf.earliest, edtf.latest
+
+
+def near(text: str, distance: Distance, context: DateContext) -> str:
+    """The EDTF of what lies at a distance from a date. Raises NoSuchDate with a question."""
+    first, last = bounds(text)
+    if (last.year, last.month, last.day) > (first.year + 1, first.month, first.day):
+        raise NoSuchDate("When exactly was that? It is only known within some years.")
+    if distance.unit == "season":
+        return _season_near(first, last, distance, context)
+    if distance.unit == "year":
+        return _years_near(first, last, distance)
+    if distance.unit == "month" and distance.count >= 0 and (distance.count or first != last):
+        return _months_near(first, last, distance)
+    return _days_near(first, last, distance)
+
+
+def _years_near(first: Day, last: Day, distance: Distance) -> str:
+    mark = "~" if distance.event else ""
+    if distance.count < 0:
+        near_by, far = sorted((first.year + 2 * distance.side, last.year + 6 * distance.side))
+        return f"[{near_by}..{far}]"
+    shift = distance.side * (distance.count or 1)
+    if first.year == last.year:
+        return f"{first.year + shift}{mark}"
+    return f"[{first.year + shift}{mark},{last.year + shift}{mark}]"
+
+
+def _months_near(first: Day, last: Day, distance: Distance) -> str:
+    if (first.year, first.month) != (last.year, last.month):
+        return f"{first.year}~"
+    count = first.year * 12 + first.month - 1 + distance.side * (distance.count or 1)
+    mark = "~" if first == last else ""
+    return f"{count // 12:04d}-{count % 12 + 1:02d}{mark}"
+
+
+def _days_near(first: Day, last: Day, distance: Distance) -> str:
+    start, end = to_number(*first), to_number(*last)
+    if distance.unit == "weekday":
+        if start != end:
+            raise NoSuchDate("On which day exactly was that?")
+        step = (distance.value - (start - 1)) % 7 or 7
+        return str(from_number(start + step if distance.side > 0 else start + step - (7 if step < 7 else 14)))
+    days = DAYS_OF[distance.unit]
+    if end - start > 200:
+        if not distance.event:
+            raise NoSuchDate("On which day exactly was that?")
+        return f"{first.year}~"
+    if distance.count > 0:
+        shift = distance.side * days * distance.count
+        moved = sorted((from_number(start + shift), from_number(end + shift)))
+        exact = distance.unit == "day"
+        return f"{moved[0]}{'' if exact else '~'}" if start == end else f"[{moved[0]}..{moved[1]}]"
+    nearest, farthest = (2, 6 * days) if distance.count < 0 else (1, days)
+    if distance.side > 0:
+        low, high = from_number(start + nearest), from_number(end + farthest)
+    else:
+        low, high = from_number(start - farthest), from_number(end - nearest)
+    return str(low) if low == high else f"[{low}..{high}]"
+
+
+def seasons_about(code: int, year: int) -> list[tuple[int, Day, Day]]:
+    """A season in the years about a year: the year it is named by, its first and its last day."""
+    month, months = SEASONS[code]
+    rows = []
+    for named in range(year - 2, year + 3):
+        end = month + months - 1
+        last_year, last_month = (named + 1, end - 12) if end > 12 else (named, end)
+        rows.append((named, Day(named, month, 1), Day(last_year, last_month, month_length(last_year, last_month))))
+    return rows
+
+
+def _season_near(first: Day, last: Day, distance: Distance, context: DateContext) -> str:
+    """The last season that began before, or the first that ends after; one that is running is asked about."""
+    code = distance.value + (8 if context.hemisphere == "south" else 0)
+    meant = []
+    for day in (first, last):
+        rows = seasons_about(code, day.year)
+        if distance.side < 0:
+            meant.append([row for row in rows if row[1] < day][-1])
+        else:
+            meant.append(next(row for row in rows if row[2] > day))
+    texts = list(dict.fromkeys(f"{row[0]}-{code}" for row in meant))
+    if len(texts) > 1:
+        raise NoSuchDate("Which year’s is meant?", tuple(texts))
+    return texts[0]
+
+
+def is_running(text: str, day_text: str) -> bool:
+    """Whether a day lies within a season: then “the summer before” may be this one or the one before it."""
+    (begin, end), (first, last) = bounds(text), bounds(day_text)
+    return begin <= last and first <= end
+
+
+def of_event(text: str, unit: str, season: int, context: DateContext) -> str:
+    """`the year of the wedding`, `the summer Joe came home`: about the event's own date."""
+    first, last = bounds(text)
+    if season:
+        code = season + (8 if context.hemisphere == "south" else 0)
+        holding = [row for row in seasons_about(code, first.year) if row[1] <= first and last <= row[2]]
+        if not holding and first.year != last.year:
+            raise NoSuchDate("When exactly was that?")
+        return f"{holding[0][0] if holding else first.year}-{code}~"
+    if unit == "year" or (unit and first.month != last.month):
+        if first.year != last.year:
+            raise NoSuchDate("When exactly was that? It is only known within some years.")
+        return f"{first.year}~"
+    if unit == "month" or first != last:
+        return f"{first.year:04d}-{first.month:02d}~"
+    return f"{first}~"
+
+
+def at_age(born: str, years: int) -> str:
+    """About the year in which someone is so many years old; the years between for a birth that is known loosely."""
+    first, last = bounds(born)
+    if last.year - first.year > 10:
+        raise NoSuchDate("When exactly was the birth? It is only known within many years.")
+    if last.year > first.year:
+        return f"{first.year + years}/{last.year + years}"
+    middle = (to_number(*_later(first, years)) + to_number(*_later(last, years + 1)) - 1) // 2
+    return f"{from_number(middle).year}~"
+
+
+def birthday(born: str, years: int) -> str:
+    """The birthday itself where the day of birth is known, else as `at_age`."""
+    first, last = bounds(born)
+    if first == last:
+        return str(_later(first, years))
+    if first.month == last.month and first.year == last.year:
+        return f"{first.year + years:04d}-{first.month:02d}"
+    return str(first.year + years) if first.year == last.year else at_age(born, years)
+
+
+def _later(day: Day, years: int) -> Day:
+    """The same day so many years on. Raises NoSuchDate beyond the year 9999."""
+    later = years_on(day.calendar_date, years) if day.calendar_date else None
+    if later is None:
+        raise NoSuchDate("When exactly was the birth?")
+    return Day(later.year, later.month, later.day)

@@ -1,0 +1,180 @@
+"""What the numbers of a date are, once all its words are there: which is the day, which the year, a decade or a
+century."""
+
+from boxlore.core.dates.partial import ABOUT, Partial
+
+
+class Gathered:
+    """A partial date with the numbers whose slots are not known yet (value and count of digits), ordinals, Roman
+    numerals and units, and whether words for a century, for decades or for a school year stand beside them."""
+
+    def __init__(self) -> None:
+        self.date = Partial()
+        self.numbers: list[tuple[int, int]] = []
+        self.ordinals: list[int] = []
+        self.romans: list[int] = []
+        self.units: list[str] = []
+        self.century = self.decades = self.term = False
+
+    def settled(self) -> bool:
+        """Put every number into its slot; False where the slots do not fit."""
+        date = self.date
+        if self.century and not self._settle_century():
+            return False
+        if self.decades and not self._settle_decade():
+            return False
+        if self.romans and not self._settle_roman():
+            return False
+        if not self._settle_days():
+            return False
+        if date.calendar == "bce":
+            return self._settle_before_christ()
+        if date.calendar == "hebrew" and (not date.day or not "5000" <= date.year <= "5999"):
+            return False
+        if self.term:
+            date.calendar = "school"
+        if date.weekday >= 0 and not (date.month or date.day or date.feast):
+            return False
+        return self._settle_units()
+
+    def _settle_before_christ(self) -> bool:
+        date = self.date
+        if len(self.numbers) == 1:
+            date.day, date.bare = self.numbers[0][0], None
+        elif date.year.isdigit() and len(date.year) == 4:
+            date.day, date.year = int(date.year), ""
+        return date.day > 0 and not date.month
+
+    def _settle_century(self) -> bool:
+        values = [*self.romans, *self.ordinals, *(value for value, _ in self.numbers)]
+        if len(values) != 1 or not 1 <= values[0] <= 21 or self.date.year or self.date.within_a_year:
+            return False
+        self.romans, self.ordinals, self.numbers = [], [], []
+        self.date.year = f"{values[0] - 1:02d}XX"
+        return True
+
+    def _settle_decade(self) -> bool:
+        date = self.date
+        if date.year.endswith("X"):
+            return True  # “fünfziger Jahre” says it twice
+        if date.years:
+            return True  # “in the years 1936-38”
+        if len(date.year) == 4 and date.year.isdigit():
+            date.plain_year = date.year
+            return self._restarted(date.year) if date.year.endswith("0") else True
+        if date.year:
+            value, date.year = int(date.year), ""
+        else:
+            value = self.numbers.pop()[0] if self.numbers else -1
+        return value % 10 == 0 and 0 <= value <= 90 and self._decade(value)
+
+    def _restarted(self, year: str) -> bool:
+        self.date.year = ""
+        return self._decade_digits(year)
+
+    def _settle_roman(self) -> bool:
+        if self.date.month or self.date.season or self.date.feast or self.romans[0] > 12:
+            return False
+        self.date.month = self.romans[0]
+        return True
+
+    def _settle_days(self) -> bool:
+        """`12 June 38`, `June 38`, `summer 62`: which number is the day and which the year."""
+        date, numbers = self.date, self.numbers
+        if self.ordinals:
+            if date.day or self.ordinals[0] > 31 or self.ordinals[0] < 1 or date.feast or date.season:
+                return False
+            date.day = self.ordinals[0]
+        if not numbers:
+            return True
+        if date.month:
+            days = [number for number in numbers if number[0] <= 31 and number[0] >= 1]
+            if len(numbers) == 2:
+                if date.year or not days or date.day:
+                    return False
+                first, second = numbers
+                day, year = (first, second) if first in days else (second, first)
+                date.day, date.year = day[0], f"{year[0]:02d}"
+                return year[1] != 1
+            if date.day or not days:
+                return self._short_from(numbers[0])
+            date.day = days[0][0]
+            return True
+        if date.season or date.feast or date.part:
+            return self._short_from(numbers[0]) if not date.part or date.season or date.feast else self._bare(numbers)
+        return self._bare(numbers)
+
+    def _bare(self, numbers: list[tuple[int, int]]) -> bool:
+        if self.date.year and 1 <= numbers[0][0] <= 31 and not self.date.day:
+            self.date.day = numbers[0][0]
+        else:
+            self.date.bare = numbers[0]
+        return True
+
+    def _short_from(self, number: tuple[int, int]) -> bool:
+        if self.date.year or number[1] == 1 or (number[0] < 10 and number[1] == 0):
+            return False
+        self.date.year = f"{number[0]:02d}"
+        return True
+
+    def _settle_units(self) -> bool:
+        """`the month of June`, `the year 1938` say no more than the month and the year; a week of a day does."""
+        for unit in self.units:
+            if (self.date.event and unit in ("day", "week", "month", "year")) or (
+                unit == "week" and self.date.nth and self.date.month and not self.date.day
+            ):
+                self.date.unit = unit
+            elif unit in ("week", "weekend") and (self.date.day or self.date.feast or self.date.bare):
+                self.date.mark |= ABOUT
+            elif unit in ("week", "fortnight", "weekend"):
+                return False
+        date = self.date
+        if not self._fits():
+            return False
+        filled = (
+            date.part
+            or date.year
+            or date.within_a_year
+            or date.span
+            or date.years
+            or date.event
+            or date.calendar
+            or date.bare
+        )
+        return bool(filled)
+
+    def _fits(self) -> bool:
+        """Whether the slots that are filled go together: what would be passed over in writing is no date."""
+        date = self.date
+        parts = date.within_a_year or date.part or date.bare
+        if date.nth and (date.day or date.feast):
+            return False
+        if date.span or date.calendar == "turn":
+            return not (parts or date.year or date.years or date.event or (date.span and date.calendar))
+        if date.event:
+            return not (
+                date.month or date.day or date.feast or date.weekday >= 0 or date.year or date.part or date.bare
+            )
+        if date.years:
+            return date.season > 0 or not parts
+        if date.grouping:
+            return not (date.month or date.day or date.feast or date.season or date.part or date.bare)
+        if date.calendar in ("dual", "hebrew"):
+            return not (date.season or date.feast or date.part or date.bare or date.weekday >= 0)
+        return date.calendar != "school" or not parts
+
+    def _decade(self, value: int) -> bool:
+        if self.date.year or self.date.years:
+            return False
+        century = self.numbers.pop()[0] if self.numbers and 15 <= self.numbers[-1][0] <= 20 else 0
+        self.date.year, self.date.assumed = f"{century or 19}{value // 10}X", not century
+        return True
+
+    def _decade_digits(self, value: str) -> bool:
+        if len(value) == 2:
+            return self._decade(int(value))
+        if self.date.year or self.date.years:
+            return False
+        self.date.hundreds = value.endswith("00")
+        self.date.year = value[:2] + ("XX" if self.date.hundreds else f"{value[2]}X")
+        return True

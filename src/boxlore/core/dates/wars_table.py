@@ -1,0 +1,63 @@
+"""Wars, reigns and other stretches of time that families date by, with where they hold.
+
+Each row: names, then (theatre, first month, last month). Several theatres of one war are one row; several wars of one
+name are several rows. Outbreak, armistice and surrender, accession and death: from memory.
+"""
+
+Theatres = tuple[tuple[str, str, str], ...]
+
+SPANS: tuple[tuple[str, Theatres], ...] = (
+    (
+        "first world war|1st world war|great war|1 world war|world war 1|world war one|world war i|ww1|wwi|ww i|ww 1|1914-18 war|1914-1918 war|14-18 war|kaiser's war|esimene maailmasõda|esimese maailmasõja ajal"
+        "|erster weltkrieg|erste weltkrieg|ersten weltkrieg|ersten weltkriegs|1 weltkrieg|i weltkrieg|première guerre mondiale|grande guerre|primera guerra mundial|prima guerra mondiale|eerste wereldoorlog"
+        "|första världskriget|første verdenskrig|ensimmäinen maailmansota|первая мировая|первая мировая война|i wojna światowa|pierwsza wojna światowa|pirmais pasaules karš|pirmasis pasaulinis karas|první světová válka",
+        (("", "1914-07", "1918-11"), ("US", "1917-04", "1918-11"), ("IT", "1915-05", "1918-11")),
+    ),
+    (
+        "second world war|2nd world war|2 world war|world war 2|world war two|world war ii|ww2|wwii|ww ii|ww 2|1939-45 war|1939-1945 war|39-45 war|hitler's war|teine maailmasõda|teise maailmasõja ajal"
+        "|zweiter weltkrieg|zweite weltkrieg|zweiten weltkrieg|zweiten weltkriegs|2 weltkrieg|ii weltkrieg|seconde guerre mondiale|deuxième guerre mondiale|segunda guerra mundial|seconda guerra mondiale|tweede wereldoorlog"
+        "|andra världskriget|anden verdenskrig|andre verdenskrig|toinen maailmansota|вторая мировая|вторая мировая война|ii wojna światowa|druga wojna światowa|otrais pasaules karš|antrasis pasaulinis karas|druhá světová válka",
+        (("", "1939-09", "1945-09"), ("US", "1941-12", "1945-09"), ("EE", "1941-06", "1944-11"), ("IT", "1940-06", "1945-05")),
+    ),
+    ("boer war", (("", "1899-10", "1902-05"),)),
+    ("boer war|first boer war", (("", "1880-12", "1881-03"),)),
+    ("south african war|second boer war|anglo-boer war", (("", "1899-10", "1902-05"),)),
+    ("russo-japanese war|japanese war", (("", "1904-02", "1905-09"),)),
+    ("korean war", (("", "1950-06", "1953-07"),)),
+    ("war of independence|vabadussõda|vabadussõja ajal|estonian war of independence", (("EE", "1918-11", "1920-02"),)),
+    ("war of independence|irish war of independence", (("IE", "1919-01", "1921-07"),)),
+    ("winter war|talvisota|talvesõda", (("FI", "1939-11", "1940-03"),)),
+    ("continuation war|jatkosota", (("FI", "1941-06", "1944-09"),)),
+    ("great patriotic war|великая отечественная война|великая отечественная", (("RU", "1941-06", "1945-05"),)),
+    ("crimean war", (("", "1853-10", "1856-03"),)),
+    ("franco-prussian war", (("", "1870-07", "1871-05"),)),
+    ("spanish civil war|guerra civil española", (("ES", "1936-07", "1939-04"),)),
+    ("irish civil war", (("IE", "1922-06", "1923-05"),)),
+    ("american civil war", (("US", "1861-04", "1865-04"),)),
+    ("spanish-american war", (("US", "1898-04", "1898-08"),)),
+    ("vietnam war", (("US", "1965-03", "1973-03"),)),
+    ("interwar|interwar years|interwar period|between the wars|between the two wars|zwischenkriegszeit|mellankrigstiden", (("", "1918-11", "1939-09"),)),
+    ("victorian times|victorian era|reign of victoria|queen victoria's reign|reign of queen victoria|victorian period|victorian", (("GB", "1837-06", "1901-01"),)),
+    ("edwardian times|edwardian era|reign of edward vii|edwardian period|edwardian", (("GB", "1901-01", "1910-05"),)),
+    ("reign of george v", (("GB", "1910-05", "1936-01"),)),
+    ("reign of george vi", (("GB", "1936-12", "1952-02"),)),
+    ("reign of edward viii", (("GB", "1936-01", "1936-12"),)),
+    ("reign of nicholas ii|reign of tsar nicholas ii", (("RU", "1894-11", "1917-03"),)),
+    ("reign of alexander iii|reign of tsar alexander iii", (("RU", "1881-03", "1894-11"),)),
+    ("first german occupation", (("EE", "1918-02", "1918-11"),)),
+    ("german occupation|saksa aeg|saksa ajal", (("EE", "1941-07", "1944-11"),)),
+    ("weimar republic|weimarer republik", (("DE", "1918-11", "1933-01"),)),
+    ("third reich|nazizeit|drittes reich", (("DE", "1933-01", "1945-05"),)),
+)  # fmt: skip
+
+WHICH_WAR = (
+    "war|war years|wartime|wartimes|war time|last war|wars|sõda|sõja|sõja ajal|sõjaaeg|sõja aeg|sõjaaja|sõjaajal|sõda ajal|sõjas|krieg|krieges|kriegs|kriegszeit|kriege|guerre|guerra|oorlog|oorlogstijd"
+    "|krig|krigen|krigens tid|kriget|sota|sodan|sodan aikana|sotaa|sota-aika|sota-aikana|sotavuodet|война|войны|войну|войной|военное время|wojna|wojny|wojną|wojnie|karš|kara|karam|kara laikā|karas|karo|karą|karo metu|válka|války|válce|válkou|pakanga"
+)
+"""Names of a war that does not say which one: it is asked, with the two world wars as choices."""
+
+SPAN_NAMES: dict[str, object] = {}
+for _names, _theatres in SPANS:
+    for _name in _names.split("|"):
+        SPAN_NAMES[_name] = (*SPAN_NAMES.get(_name, ()), _theatres)  # type: ignore[misc]
+SPAN_NAMES |= dict.fromkeys(WHICH_WAR.split("|"), (SPANS[0][1], SPANS[1][1]))

@@ -1,0 +1,287 @@
+"""A partial date whose slots are filled → EDTF, and the question that it raises.
+
+Conventions are ours unless a source is named: a decade's early, mid and late years are 0-3, 4-6 and 7-9, a century's
+its thirds; early and late in a month or a year have no place in EDTF, the month or year is given. Seasons are
+northern codes (21-24), in the south 29-32. Two-digit years are of the 1900s, and ask.
+"""
+
+import re
+
+from boxlore.core.dates.calendars import from_hebrew, from_julian, from_number, julian_month_length, to_number
+from boxlore.core.dates.context import DateContext, NoSuchDate, qualified
+from boxlore.core.dates.edtf_values import month_length
+from boxlore.core.dates.holidays import HolidayDate, holiday
+from boxlore.core.dates.partial import MARKS, Partial
+from boxlore.core.dates.relative import of_event
+
+CENTURIES = ("19", "18", "20")
+DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
+_DECADE_PARTS = {"early": (0, 3), "mid": (4, 6), "late": (7, 9)}
+_CENTURY_PARTS = {"early": (0, 33), "mid": (34, 66), "late": (67, 99)}
+_HALVES = {"first_half": 0, "second_half": 1}
+SEASON_NAMES = {21: "spring", 22: "summer", 23: "autumn", 24: "winter"}
+_EASTER = ("easter", "easter sunday", "easter day", "orthodox easter")
+_FULL_DAY = re.compile(r"(\d{4})-(\d\d)-(\d\d)")
+
+
+def written(date: Partial, context: DateContext, pick: int = 0) -> str:
+    """The EDTF of a date; `pick` is the how-manieth of what it may mean. Raises NoSuchDate."""
+    text = _unmarked(date, context, pick)
+    part_marks = date.year_mark | date.month_mark | date.day_mark
+    if part_marks and not (date.month and not date.calendar):
+        if date.year_mark:
+            text = re.sub(r"\b\d{4}(?=-)", rf"\g<0>{MARKS[date.year_mark]}", text)
+        else:
+            text = qualified(text, MARKS[part_marks])
+    if date.old_style:
+        text = _from_julian(date, text)
+    return qualified(text, MARKS[date.mark]) if date.mark else text
+
+
+def _unmarked(date: Partial, context: DateContext, pick: int) -> str:
+    if date.event:
+        return of_event(date.event, date.unit, date.season, context) if date.unit or date.season else date.event
+    if date.calendar:
+        return _of_calendar(date, context, pick)
+    if date.span:
+        return _span(date, context, pick)
+    year = year_of(date, pick)
+    if date.years:
+        return _of_years(date, context, pick)
+    if date.feast:
+        return _feast(date, context, year, pick).edtf
+    if date.part and year and not date.within_a_year and (year.endswith("X") or date.part in _HALVES):
+        return _part(date, year)
+    if date.season:
+        if not year:
+            raise NoSuchDate(f"In which year was that {SEASON_NAMES[date.season]}?")
+        return f"{year}-{date.season + (8 if context.hemisphere == 'south' else 0)}"
+    if date.grouping:
+        return f"{year}-{date.grouping}"
+    return _plain(date, year)
+
+
+def _plain(date: Partial, year: str) -> str:
+    if not date.month:
+        return year
+    if date.unit == "week":
+        return _week(date, year)
+    day = _day_in_month(date, year)
+    after, before, mark = MARKS[date.year_mark], MARKS[date.month_mark], MARKS[date.day_mark]
+    if not day:
+        text = f"{year or 'XXXX'}{after}-{before}{date.month:02d}"
+        if date.part in _HALVES and text[:4].isdigit() and len(text) == 7:
+            last = 15 if date.part == "first_half" else month_length(int(year), date.month)
+            return f"[{text}-{(1, 16)[_HALVES[date.part]]:02d}..{text}-{last}]"
+        return text
+    length_of = julian_month_length if date.old_style else month_length
+    if not 1 <= day <= length_of(int(year) if year.isdigit() else 2000, date.month):
+        raise NoSuchDate(f"There is no day {day} in that month. Which is meant?")
+    return f"{year or 'XXXX'}{after}-{before}{date.month:02d}-{mark}{day:02d}"
+
+
+def _week(date: Partial, year: str) -> str:
+    """`the third week of June 1938`: about its days 15 to 21; the last week: the last seven days."""
+    if not year.isdigit():
+        raise NoSuchDate("In which year was that week?")
+    length = month_length(int(year), date.month)
+    first = 7 * date.nth - 6 if date.nth > 0 else length - 6
+    if not 1 <= first <= length:
+        raise NoSuchDate("That month has no such week. Which is meant?")
+    return f"[{year}-{date.month:02d}-{first:02d}~..{year}-{date.month:02d}-{min(first + 6, length):02d}~]"
+
+
+def _day_in_month(date: Partial, year: str) -> int:
+    """The day, or that of “the first Sunday in June 1938”; 0 for none."""
+    if not date.nth or date.weekday < 0:
+        return date.day
+    if not year.isdigit():
+        return 0
+    length = month_length(int(year), date.month)
+    first = (date.weekday - (to_number(int(year), date.month, 1) - 1)) % 7 + 1
+    days = list(range(first, length + 1, 7))
+    if date.nth > len(days):
+        raise NoSuchDate(f"That month has no {date.nth}th {DAYS[date.weekday]}. Which is meant?")
+    return days[date.nth - 1] if date.nth > 0 else days[-1]
+
+
+def year_of(date: Partial, pick: int) -> str:
+    """The year as four digits or X; the century of a short one by `pick`."""
+    if len(date.year) == 2:
+        return CENTURIES[pick if pick < 3 else 0] + date.year
+    if date.assumed and date.year:
+        return CENTURIES[pick if pick < 3 else 0] + date.year[2:]
+    if date.hundreds and pick == 1:
+        return f"{date.year[:2]}0X"
+    return date.year
+
+
+def _part(date: Partial, year: str) -> str:
+    if date.part in _HALVES:
+        half = _HALVES[date.part]
+        if year.isdigit():
+            return f"[{year}-{(1, 7)[half]:02d}..{year}-{(6, 12)[half]:02d}]"
+        century, low, high = year.endswith("XX"), ("00", "50")[half], ("49", "99")[half]
+        return f"{year[:2]}{low}/{year[:2]}{high}" if century else f"{year[:3]}{'05'[half]}/{year[:3]}{'49'[half]}"
+    if year.endswith("XX"):
+        first, last = _CENTURY_PARTS[date.part]
+        return f"{year[:2]}{first:02d}~/{year[:2]}{last:02d}~"
+    first, last = _DECADE_PARTS[date.part]
+    return f"{year[:3]}{first}~/{year[:3]}{last}~"
+
+
+def _of_years(date: Partial, context: DateContext, pick: int) -> str:
+    """`1932-33`: a span; `winter 1946-47` the one that reaches over New Year; the school year."""
+    first, last = date.years or (0, 0)
+    if date.assumed:
+        shift = int(CENTURIES[pick if pick < 3 else 0]) * 100 - 1900
+        first, last = first + shift, last + shift
+    if not date.season:
+        return f"{first}/{last}"
+    southern = context.hemisphere == "south"
+    over_new_year = 22 if southern else 24
+    if last == first + 1 and date.season == over_new_year:
+        return f"{first}-{date.season + (8 if southern else 0)}"
+    if last == first + 1 and date.season == 22:
+        both = f"{{{first}-22,{last}-22}}"
+        raise NoSuchDate("One summer of the south, or the summers of two years?", (f"{first}-30", both))
+    code = date.season + (8 if southern else 0)
+    both = f"{{{first}-{code},{last}-{code}}}"
+    raise NoSuchDate(f"Is the {SEASON_NAMES[date.season]} of each year meant?", (both, f"{first}/{last}"))
+
+
+def _of_calendar(date: Partial, context: DateContext, pick: int) -> str:
+    if date.calendar == "dual":
+        rest = f"-{date.month:02d}" if date.month else ""
+        rest += f"-{date.day:02d}" if date.day else ""
+        return f"[{date.year}{rest},{int(date.year) + 1:04d}{rest}]"
+    if date.calendar == "turn":
+        return ("1895~/1905~", "1795~/1805~", "1995~/2005~")[pick if pick < 3 else 0]
+    if date.calendar == "school":
+        return _school_year(date, context, pick)
+    if date.calendar == "bce":
+        return f"-{date.day - 1:04d}" if date.day > 1 else "0000"
+    try:
+        return str(from_hebrew(int(date.year), date.month, date.day))
+    except ValueError:
+        raise NoSuchDate("The Hebrew calendar has no such day. Which is meant?") from None
+
+
+def _school_year(date: Partial, context: DateContext, pick: int) -> str:
+    if date.years:
+        first, last = date.years
+    else:
+        year = year_of(date, pick)
+        if not year.isdigit():
+            raise NoSuchDate("Which school year?")
+        first, last = int(year), int(year) + 1
+    return f"{first}-02/{first}-12" if context.hemisphere == "south" else f"{first}-09/{last}-06"
+
+
+def _feast(date: Partial, context: DateContext, year: str, pick: int) -> HolidayDate:
+    name = date.feast
+    if date.old_style and name in _EASTER:
+        name = "orthodox easter"
+    feast = holiday(name, year, context.countries, context.hemisphere)
+    if not feast.edtf:
+        raise NoSuchDate(str(feast.ask), feast.alternatives)
+    if pick and not date.short and pick <= len(feast.alternatives):
+        return HolidayDate(feast.alternatives[pick - 1])
+    return feast
+
+
+def _span(date: Partial, context: DateContext, pick: int) -> str:
+    """A war by its theatre: the collection's country's, else the first, else as picked."""
+    choices = spans_of(date, context)
+    return "/".join(choices[pick if pick < len(choices) else 0])
+
+
+def spans_of(date: Partial, context: DateContext) -> list[tuple[str, str]]:
+    """First and last month in each theatre that is possible for the collection's countries."""
+    rows = [row for theatres in date.span for row in theatres]
+    own = [row for row in rows if row[0] and row[0] in context.countries]
+    return list(dict.fromkeys((first, last) for _, first, last in own or rows))
+
+
+def _from_julian(date: Partial, text: str) -> str:
+    """The Gregorian day of a Julian one; a month or a year cannot be reckoned over and stays, with a question."""
+    if date.feast in _EASTER:
+        return text
+    match = _FULL_DAY.fullmatch(text)
+    if match is None:
+        return text
+    year, month, day = map(int, match.groups())
+    return str(from_julian(year, month, day))
+
+
+def question(date: Partial, context: DateContext) -> str:
+    """What must be asked of a date, or nothing."""
+    if date.ask:
+        return f"“{context.text}”: {date.ask[0].lower()}{date.ask[1:]}"
+    if date.calendar == "dual":
+        return "A dual year: old or new style?"
+    if date.calendar == "turn":
+        return f"“{context.text}”: is the turn to 1900 meant?"
+    if date.span:
+        return _war_question(date, context)
+    if date.short:
+        return _century_question(date, context)
+    if date.hundreds:
+        return f"“{context.text}”: is the century meant, or its first ten years?"
+    if date.feast:
+        return _feast_question(date, context)
+    if not date.year and date.month:
+        return "In which year?"
+    if date.old_style and not date.day:
+        return "On which day, old style?"
+    return _weekday_question(date, context)
+
+
+def _century_question(date: Partial, context: DateContext) -> str:
+    if date.years:
+        return f"“{context.text}”: are {date.years[0]} to {date.years[1]} meant?"
+    year = year_of(date, 0)
+    if year.endswith("X"):
+        return f"“{context.text}”: are the {year[:3]}0s meant?"
+    return f"“{context.text}”: is {year} meant?"
+
+
+def _feast_question(date: Partial, context: DateContext) -> str:
+    feast = _feast(date, context, year_of(date, 0), 0)
+    if feast.ask:
+        return feast.ask
+    return _weekday_question(date, context)
+
+
+def _war_question(date: Partial, context: DateContext) -> str:
+    if len(date.span) > 1:
+        return "Which war?"
+    return "Whose war is meant? Its years differ by country." if len(spans_of(date, context)) > 1 else ""
+
+
+def _weekday_question(date: Partial, context: DateContext) -> str:
+    if date.weekday < 0 or date.nth:
+        return ""
+    match = _FULL_DAY.fullmatch(_unmarked(date, context, 0))
+    if match is None:
+        return ""
+    number = to_number(*map(int, match.groups()))
+    if date.old_style:
+        number = to_number(*from_julian(*map(int, match.groups())))
+    real = (number - 1) % 7
+    if real == date.weekday:
+        return ""
+    return f"{from_number(number)} was a {DAYS[real]}, not a {DAYS[date.weekday]}. Which is right?"
+
+
+def choices_of(date: Partial, context: DateContext) -> int:
+    """In how many ways it may be meant."""
+    if date.span:
+        return len(spans_of(date, context))
+    if date.short or date.calendar == "turn":
+        return 3
+    if date.hundreds:
+        return 2
+    if date.feast:
+        return 1 + len(_feast(date, context, year_of(date, 0), 0).alternatives)
+    return 1

@@ -1,0 +1,234 @@
+"""What is decided of every reading of a text (rules of our own): asked where it may mean several, never lost.
+
+Properties: the bounds hold the days that the words allow; qualifiers commute with operators; no word is passed over.
+"""
+
+import datetime
+from types import MappingProxyType
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from boxlore.core.dates.edtf import State, check, parse
+from boxlore.core.dates.edtf_values import Day
+from boxlore.core.dates.phrases import KnownDates, PhraseSettings, read
+
+MONTHS = "January February March April May June July August September October November December".split()
+DAYS = st.dates(datetime.date(1840, 1, 1), datetime.date(2019, 12, 31))
+WAYS = (
+    "{d} {m} {y}",
+    "{m} {d}, {y}",
+    "{y} {m} {d}",
+    "{m} {y}",
+    "{y}",
+    "in {y}",
+    "the {y0}s",
+    "{y}-{n:02d}-{d:02d}",
+    "{d}-{m}-{y}",
+    "{d}.{n}.{y}",
+    "the {d}th of {m} {y}",
+    "{y}.{n}.{d}",
+    "{y}, {d} {m}",
+    "{d} {m}, {y}",
+    "the year {y}",
+    "{m} of {y}",
+    "late {m} {y}",
+    "early {y}",
+    "some time in {y}",
+    "photo taken {d} {m} {y}",
+    "({d} {m} {y})",
+)
+AROUND = (
+    "{0}",
+    "about {0}",
+    "probably {0}",
+    "{0}?",
+    "before {0}",
+    "by {0}",
+    "after {0}",
+    "since {0}",
+    "{0} or later",
+    "{0} or earlier",
+    "not before {0}",
+    "not after {0}",
+    "between {0} and {1}",
+    "from {0} to {1}",
+    "{0} or {1}",
+    "either {0} or {1}",
+    "{0} - {1}",
+    "{0} and {1}",
+    "probably between {0} and {1}",
+    "until {0}",
+)
+
+
+def said(way: str, day: datetime.date) -> str:
+    return way.format(d=day.day, m=MONTHS[day.month - 1], n=day.month, y=day.year, y0=day.year // 10 * 10)
+
+
+@settings(max_examples=400)
+@given(DAYS, DAYS, st.sampled_from(WAYS), st.sampled_from(AROUND))
+def test_the_bounds_hold_the_days_that_the_words_allow(
+    one: datetime.date, other: datetime.date, way: str, around: str
+) -> None:
+    first, last = sorted((one, other))
+    words = around.format(said(way, first), said(way, last))
+    reading = read(words, PhraseSettings(order="dmy"))
+    assert reading.edtf is not None, words
+    for day in (first, last) if "{1}" in around else (first,):
+        meant = Day(day.year, day.month, day.day)
+        assert reading.earliest is None or reading.earliest <= meant, words
+        assert reading.latest is None or meant <= reading.latest, words
+
+
+DATES = st.sampled_from("1938|June 1938|12 June 1938|the summer of 1938|the 1930s|Easter 1938|winter 1938".split("|"))
+JOINED = st.sampled_from(["{}", "before {}", "after {}", "{} or June 1940", "between {} and June 1940", "{} or later"])
+
+
+@settings(max_examples=200)
+@given(DATES, JOINED, st.sampled_from([("about", "~"), ("probably", "?"), ("perhaps about", "%")]))
+def test_doubt_before_an_operator_is_doubt_of_each_date(date: str, joined: str, doubt: tuple[str, str]) -> None:
+    words, mark = doubt
+    plain, doubted = read(joined.format(date)), read(f"{words} {joined.format(date)}")
+    assert plain.edtf and doubted.edtf
+    assert doubted.edtf.text.replace(mark, "") == plain.edtf.text
+    assert all(end is None or any(end.marks) for pair in doubted.edtf.parts for end in pair)
+    assert (doubted.earliest, doubted.latest) == (plain.earliest, plain.latest)
+
+
+@settings(max_examples=200)
+@given(DATES, st.sampled_from(["Reval {}", "{} Reval", "{} of hats", "page {}", "{} kg", "not {}", "{} {}"]))
+def test_a_word_in_no_table_is_never_passed_over(date: str, around: str) -> None:
+    assert read(around.format(date, date)).edtf is None
+
+
+CENTURIES = [
+    ("Easter ’64", "“Easter ’64”: is 1964 meant?", "1964-03-29", ("1864-03-27",)),
+    ("June 3, '09", "“June 3, '09”: is 1909 meant?", "1909-06-03", ("1809-06-03", "2009-06-03")),
+    ("the '50s", "“the '50s”: are the 1950s meant?", "195X", ("185X",)),
+    ("'37-'38", "“'37-'38”: is 1937 meant?", "1937/1938", ("1837/1838",)),
+    ("37-38", "“37-38”: are 1937 to 1938 meant?", "1937/1938", ("1837/1838",)),
+    (
+        "turn of the century",
+        "“turn of the century”: is the turn to 1900 meant?",
+        "1895~/1905~",
+        ("1795~/1805~", "1995~/2005~"),
+    ),
+    ("the 1800s", "“the 1800s”: is the century meant, or its first ten years?", "18XX", ("180X",)),
+    ("1904-05", "“1904-05”: is 1904 May or 1904-1905 meant?", "1904/1905", ("1904-05", "1904/1905")),
+    ("1999-01", "“1999-01”: is 1999 January or 1999-2001 meant?", "1999-01", ("1999-01", "1999/2001")),
+    ("7/4/1952", "Day or month first?", "[1952-04-07,1952-07-04]", ("1952-04-07", "1952-07-04")),
+    ("na 1938", "“na 1938”: is 1938 or after 1938 meant?", "1938", ("1938", "[1938..]")),
+    ("1648/49", "A dual year: old or new style?", "[1648,1649]", ()),
+    ("15 March 1648/49", "A dual year: old or new style?", "[1648-03-15,1649-03-15]", ()),
+]
+
+
+@pytest.mark.parametrize(("words", "ask", "edtf", "choices"), CENTURIES)
+def test_a_question_names_the_words_and_gives_the_choices(
+    words: str, ask: str, edtf: str, choices: tuple[str, ...]
+) -> None:
+    reading = read(words)
+    assert (reading.ask, reading.edtf and reading.edtf.text, reading.alternatives) == (ask, edtf, choices)
+
+
+WITHOUT_A_DATE = [
+    ("the war", "Which war?", ("1914-07/1918-11", "1917-04/1918-11")),
+    ("summer", "In which year was that summer?", ()),
+    ("before the war", "Which war?", ("[..1914-07]", "[..1917-04]")),
+    ("Easter", "In which year was that Easter?", ()),
+    ("summer 1938 - 1939", "One summer", ("1938-30", "{1938-22,1939-22}")),
+    ("spring 1938/39", "each year", ("{1938-21,1939-21}",)),
+    ("Christmas or New Year 1938", "Of which year", ("1938-12-25", "1938-01-01")),
+    ("13 Brumaire VIII", "Republican", ()),
+    ("31.2.1938", "no day like that", ()),
+    ("0 June 1938", None, ()),
+    ("the second week of June", "In which year", ()),
+    ("fifth Sunday in June 1938", "has no", ()),
+    ("coronation day", "Which Coronation Day?", ("1953-06-02", "1937-05-12")),
+    ("Matariki 1950", "not kept", ()),
+    ("31 June 1938", "no day 31", ()),
+    ("the ninth week of June 1938", "no such week", ()),
+    ("from 1938 to after", None, ()),
+    ("school year of the 1930s", "Which school year", ()),
+    ("1900-1910s", "decade", ()),
+    ("1938 to before 1939", None, ()),
+    ("before 1938/..", None, ()),
+]
+
+
+@pytest.mark.parametrize(("words", "ask", "choices"), WITHOUT_A_DATE)
+def test_what_must_be_chosen_first(words: str, ask: str | None, choices: tuple[str, ...]) -> None:
+    reading = read(words)
+    assert reading.edtf is None or ask == "decade"
+    assert (reading.ask is None) if ask is None else ask in str(reading.ask)
+    assert reading.alternatives[: len(choices)] == choices
+
+
+def test_the_year_in_which_it_is_told_is_the_last_that_is_not_asked_about() -> None:
+    known = KnownDates(this_year=1960)
+    assert read("1960", known=known).ask is None
+    assert "to come" in str(read("1961", known=known).ask)
+    assert read("the 1960s", known=known).ask is None
+    assert "to come" in str(read("1938 or 1970", known=known).ask)
+    assert read("'59", known=known).alternatives == ("1859",)
+
+
+SETTINGS = [
+    ("Thanksgiving 1963", PhraseSettings(countries=("CA",)), "1963-10-14", None),
+    ("Mother's Day 1950", PhraseSettings(countries=("GB",)), "1950-03-19", None),
+    ("Queen's Birthday 1955", PhraseSettings(countries=("NZ",)), "1955-06-06", None),
+    ("Queen's Birthday 1955", PhraseSettings(), "1955-06-06", "Whose"),
+    ("Anniversary Day 1930", PhraseSettings(countries=("AU",)), "1930-01-26", None),
+    ("Midsummer 1938", PhraseSettings(hemisphere="south"), "1938-06-24", "December"),
+    ("summer holidays 1938", PhraseSettings(hemisphere="south"), "1938-12/1939-02", None),
+    ("summer 1938-39", PhraseSettings(hemisphere="south"), "1938-30", None),
+    ("the southern summer of 1938", PhraseSettings(), "1938-30", None),
+    ("the northern summer of 1938", PhraseSettings(hemisphere="south"), "1938-22", None),
+    ("the Second World War", PhraseSettings(countries=("US",)), "1941-12/1945-09", None),
+    ("the Second World War", PhraseSettings(), "1939/1945", "Whose"),
+    ("before the Second World War", PhraseSettings(), "[..1939-09]", "Whose"),
+    ("after the First World War", PhraseSettings(), "[1918-11..]", None),
+    ("the year after the Boer War", PhraseSettings(), None, "Which war"),
+    ("the year after the Korean War", PhraseSettings(), "1954", None),
+    ("the year before the Korean War", PhraseSettings(), "1949", None),
+    ("Sunday 12 June 1938", PhraseSettings(), "1938-06-12", None),
+    ("Monday 12 June 1938", PhraseSettings(), "1938-06-12", "Sunday"),
+    ("Sunday 30 May 1938 old style", PhraseSettings(), "1938-06-12", None),
+    ("Christmas 1917 old style", PhraseSettings(), "1918-01-07", None),
+    ("Easter 1938 old style", PhraseSettings(), "1938-04-24", None),
+    ("June 1912 old style", PhraseSettings(), "1912-06", "which day"),
+    ("Ramadan 1938", PhraseSettings(), "1938-10-25~/1938-11-23~", None),
+    ("Eid al-Fitr 2000", PhraseSettings(), "2000-01-08~", "Which Eid"),
+]
+
+
+@pytest.mark.parametrize(("words", "own", "edtf", "ask"), SETTINGS)
+def test_what_the_collection_and_the_calendar_settle(
+    words: str, own: PhraseSettings, edtf: str | None, ask: str | None
+) -> None:
+    """Ramadan 1938 began on 25 October, Eid al-Fitr of 2000 fell on 8 January and 27 December (tables, from memory)."""
+    reading = read(words, own)
+    assert (reading.edtf and reading.edtf.text) == edtf
+    assert (reading.ask is None) if ask is None else ask in str(reading.ask)
+
+
+FAMILY = KnownDates(events=MappingProxyType({"the wedding": "1931-05-09"}), births=MappingProxyType({"ruth": "1930"}))
+WORDS = st.sampled_from(
+    (
+        "about between and 1920 1950s june the before after or 3 '51 easter week of summer war not from to ? , - / ( "
+        ") 1904-05 7/4/52 winter early late century 19th XIX fifties years two first last Sunday christmas old style "
+        "no wedding Ruth aged 5 when was bc since until either probably 12th Adar 5698 her 21st school year turn "
+        "mid-1930s 193- 194? 1648/49 southern later earlier 30 feb 2480 '00s 1800s advent passover ramadan ww2 VI jul "
+        "mar na po do half d'août 12.6.1938 ' "
+    ).split()
+)
+
+
+@settings(max_examples=800)
+@given(st.lists(WORDS, min_size=1, max_size=7).map(" ".join), st.sampled_from(["dmy", "mdy", None]), st.booleans())
+def test_whatever_is_said_is_a_date_a_question_or_kept(words: str, order: str | None, south: bool) -> None:
+    reading = read(words, PhraseSettings(order, "south" if south else "north"), FAMILY)
+    assert reading.edtf is None or check(reading.edtf.text).state is State.VALID
+    assert all(parse(choice) for choice in reading.alternatives)

@@ -1,0 +1,156 @@
+"""Dates told by their distance from another one, and by ages: reckoned from both bounds (rules of our own)."""
+
+from types import MappingProxyType
+
+import pytest
+
+from boxlore.core.dates.phrases import KnownDates, PhraseSettings, read
+
+SOUTH = PhraseSettings(hemisphere="south")
+
+
+def told(wedding: str) -> KnownDates:
+    return KnownDates(events=MappingProxyType({"the wedding": wedding, "we moved": wedding}))
+
+
+NEAR = [  # words, when the wedding was, EDTF, a word of the question
+    ("the summer before the wedding", "1931-05-09", "1930-22", None),
+    ("the summer after the wedding", "1931-12-20", "1932-22", None),
+    ("the spring after the wedding", "1931-12-20", "1932-21", None),
+    ("the autumn before the wedding", "1931-09-01", "1930-23", None),
+    ("the winter before the wedding", "1931-02-10", "1930-24", "season"),
+    ("the summer before the wedding", "1931-07-10", "1931-22", "season"),
+    ("the summer after the wedding", "1931-07-10", "1931-22", "season"),
+    ("the summer after the wedding", "1931", None, "Which year"),
+    ("the summer after the wedding", "1931-01/1931-02", "1931-22", None),
+    ("the month after the wedding", "1931-05", "1931-06", None),
+    ("the month before the wedding", "1931-01", "1930-12", None),
+    ("the month before the wedding", "1931", "1931~", None),
+    ("two months after the wedding", "1931-05-09", "1931-07~", None),
+    ("the week before the wedding", "1931", "1931~", None),
+    ("the week before the wedding", "1931-05-09", "[1931-05-02..1931-05-08]", None),
+    ("two weeks after the wedding", "1931-05-09", "1931-05-23~", None),
+    ("a fortnight before the wedding", "1931-05-15", "[1931-05-01..1931-05-14]", None),
+    ("the day after the wedding", "1931-05-09", "1931-05-10", None),
+    ("three days before the wedding", "1931-05-09", "1931-05-06", None),
+    ("three days before the wedding", "1931-05-09/1931-05-10", "[1931-05-06..1931-05-07]", None),
+    ("a few days after the wedding", "1931-05-09", "[1931-05-11..1931-05-15]", None),
+    ("the Sunday after the wedding", "1931-05-09", "1931-05-10", None),
+    ("the Sunday before the wedding", "1931-05-09", "1931-05-03", None),
+    ("the Saturday before the wedding", "1931-05-09", "1931-05-02", None),
+    ("the Saturday after the wedding", "1931-05-09", "1931-05-16", None),
+    ("the Sunday before the wedding", "1931-05", None, "which day"),
+    ("three years after we moved", "1935-04", "1938~", None),
+    ("a few years after we moved", "1935-04", "[1937..1941]", None),
+    ("two years before the wedding", "1931", "1929~", None),
+    ("the year after the wedding", "1931-12/1932-01", "[1932~,1933~]", None),
+    ("the year after the wedding", "193X", None, "some years"),
+    ("the year after the wedding", "[..1931]", None, "one side"),
+    ("the year of the wedding", "1931-05", "1931~", None),
+    ("the year of the wedding", "1931/1932", None, "some years"),
+    ("the month of the wedding", "1931-05-09", "1931-05~", None),
+    ("the month of the wedding", "1931", "1931~", None),
+    ("the day of the wedding", "1931-05-09", "1931-05-09~", None),
+    ("the week of the wedding", "1931-05", "1931-05~", None),
+    ("the summer of the wedding", "1931-06", "1931-22~", None),
+    ("the winter of the wedding", "1931-02-10", "1930-24~", None),
+    ("the summer of the wedding", "1931/1932", None, "exactly"),
+    ("the wedding", "1931-05-09", "1931-05-09", None),
+    ("about the time of the wedding", "1931-05-09", "1931-05-09~", None),
+    ("before the wedding", "1931-05-09", "[..1931-05-09]", None),
+    ("between the wedding and Christmas 1931", "1931-05-09", "[1931-05-09..1931-12-25]", None),
+    ("the weekend after the wedding", "1931-05-09", None, None),
+    ("the wedding 1931", "1931-05-09", None, None),
+    ("between the wedding and 1940", "[..1931]", None, "open"),
+    ("the wedding or 1940", "1931/..", None, "open"),
+    ("the wedding, not after 1920", "[..1931]", "[..1920]", None),
+    ("the wedding or Christmas 1940", "1931-05-09/1931-05-10", "[1931-05-09..1931-05-10,1940-12-25]", None),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("words", "wedding", "edtf", "ask"), NEAR)
+def test_near_an_event(words: str, wedding: str, edtf: str | None, ask: str | None) -> None:
+    reading = read(words, PhraseSettings(), told(wedding))
+    assert (reading.edtf.text if reading.edtf else None) == edtf
+    assert (reading.ask is None) if ask is None else ask in str(reading.ask)
+
+
+def test_seasons_of_the_south() -> None:
+    reading = read("the summer after the wedding", SOUTH, told("1931-03-20"))
+    assert reading.edtf and reading.edtf.text == "1931-30"
+    running = read("the summer after the wedding", SOUTH, told("1931-12-20"))
+    assert running.edtf and running.edtf.text == "1931-30" and running.alternatives == ("1932-30",)
+
+
+def test_choices_where_the_bounds_lead_to_two_seasons() -> None:
+    assert read("the summer after the wedding", known=told("1931")).alternatives == ("1931-22", "1932-22")
+
+
+FAMILY = KnownDates(
+    births=MappingProxyType(
+        {
+            "ruth": "1901-12-30",
+            "con": "190X",
+            "jo": "19XX",
+            "leida": "1904-02-29",
+            "ada": "1904-05",
+            "zoe": "9990-01-01",
+        }
+    ),
+    narrator="1920-03",
+    pictured=("1930-06-12",),
+)
+AGES = [  # words, EDTF, a word of the question
+    ("when Ruth was five", "1907~", None),
+    ("Ruth aged five", "1907~", None),
+    ("Ruth, aged about 5", "1907~", None),
+    ("Ruth's 21st birthday", "1922-12-30", None),
+    ("Ruth on her 21st birthday", "1922-12-30", None),
+    ("Leida's 21st birthday", "1925-02-28", None),
+    ("Ada's 21st birthday", "1925-05", None),
+    ("Con's 21st birthday", "1921/1930", None),
+    ("when Con was five", "1905/1914", None),
+    ("when Jo was five", None, "exactly"),
+    ("Zoe's 21st birthday", None, "exactly"),
+    ("when I was six", "1926~", None),
+    ("at the age of six", "1936~", None),
+    ("aged 5", "1935~", None),
+    ("on her 21st", "1951-06-12", None),
+    ("on my 21st birthday", "1941-03", None),
+    ("when she was 6", "1936~", None),
+    ("mit sechs Jahren", "1936~", None),
+    ("at 5", None, None),
+    ("als ich sechs war", "1926~", None),
+    ("kui ma olin kuue aastane", "1926~", None),
+    ("quand j'avais six ans", "1926~", None),
+    ("when Uncle Bo was five", None, "When was Uncle Bo born?"),
+    ("Bo’s 21st birthday", None, "When was Bo born?"),
+    ("when Ruth was the fifth", None, None),
+    ("when Ruth was 200", None, None),
+    ("when Ruth and Con were five", None, None),
+    ("when Ruth Bo was five", None, None),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("words", "edtf", "ask"), AGES)
+def test_ages(words: str, edtf: str | None, ask: str | None) -> None:
+    reading = read(words, PhraseSettings(), FAMILY)
+    assert (reading.edtf.text if reading.edtf else None) == edtf
+    assert (reading.ask is None) if ask is None else ask in str(reading.ask)
+
+
+@pytest.mark.parametrize(("words", "ask"), [("when I was six", "When were you born?"), ("aged 5", "Who was that")])
+def test_whose_age_is_asked(words: str, ask: str) -> None:
+    assert ask in str(read(words).ask)
+
+
+EVENTS = [
+    ("the summer before the wedding", "When was the wedding?"), ("Grandma's wedding", "When was Grandma's wedding?"),
+    ("three years after we moved", "When was we moved?"), ("before the wedding", "When was the wedding?"),
+    ("before Reval", None), ("the summer of Reval 1938", None), ("Reval", None),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("words", "ask"), EVENTS)
+def test_an_event_without_a_date_is_asked_for(words: str, ask: str | None) -> None:
+    assert read(words).ask == ask
