@@ -64,6 +64,7 @@ TOLD = (
     ("TRA-0007", "person", "Pippa Marlowe"),
     ("TRA-0008", "story", "Pippa swings on it."),
     ("TRA-0008", "keyword", "the Marlowe swing"),
+    ("TRA-0002", "own-clothes", "The dress that Tuulikki has now."),
 )
 
 
@@ -91,6 +92,10 @@ def _plant(collection: Collection) -> None:
     ):  # fmt: skip
         teller.add(act, child, field, words, Telling())
     act.done()
+    question = (
+        '[[prompt]]\nfield = "story"\nquestion = "Tell me."\n[[prompt]]\nfield = "own-clothes"\nquestion = "Worn?"\n'
+    )
+    (collection.folder / "prompts.toml").write_text(question, "utf-8")
     for item, field, words in TOLD:
         teller.tell(find_item(collection, item), field, words, Telling(source=KEEPER, audience="anyone"))
     for by in ("narrator:Tuulikki Rourke", "narrator:Maarja Unknown-Neighbour", "document:letter of Tuulikki Rourke"):

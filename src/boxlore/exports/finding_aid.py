@@ -126,6 +126,7 @@ def _described(item: etree._Element, record: Record, facts: CollectionFacts, dia
         item.append(dialect.paragraphs("accessrestrict", access))
     item.append(dialect.paragraphs("userestrict", [rights_of(record, facts), *_rights_holders(record)]))
     words = [captions.caption(record, "sheet"), *(statement.words for statement in record.all("story"))]
+    words += captions.own_lines(record)
     words += [f"Date as told: “{statement.words}” ({statement.sure})" for statement in record.all("date")]
     if sources := who_said(record):
         words.append(f"Who said so: {sources}")

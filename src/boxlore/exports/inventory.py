@@ -99,7 +99,13 @@ def _item(record: Record, facts: CollectionFacts) -> list[str]:
         mark.label("folder") if mark else "",
         str(mark.item) if mark and mark.item else "",
         mark.long if mark else "",
-        " ".join([captions.caption(record, "sheet"), *(story.words for story in record.all("story"))]).strip(),
+        " ".join(
+            [
+                captions.caption(record, "sheet"),
+                *(story.words for story in record.all("story")),
+                *captions.own_lines(record),
+            ]
+        ).strip(),
         "; ".join(authority_form(photographer, facts.people) for photographer in record.shown("photographer")),
         "; ".join(authority_form(person, facts.people) for person in record.people if person.role != "photographer"),
         full_name(place) if place else told_place.words if told_place else "",

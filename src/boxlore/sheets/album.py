@@ -80,7 +80,8 @@ def _entry(record: Record, shelf: Shelf, printing: Printing) -> dict[str, Any]:
     """One photograph as the template takes it."""
     theme = printing.theme
     lines = captions.lines(record, "sheet", replace(printing.style, numbers=has_numbers(record)))
-    endings = [captions.sentence(line_of(record)) for line_of in (captions.inscription_line, captions.source_line)]
+    endings = captions.own_lines(record)
+    endings += [captions.sentence(line_of(record)) for line_of in (captions.inscription_line, captions.source_line)]
     people = " ".join(lines[part] for part in ("who", "named", "taker") if part in lines)
     number_wide = max(theme.size * 0.4, 3.2)
     entry = {

@@ -158,7 +158,7 @@ def _photo(record: Record, site: Site, card: Mapping[str, Any]) -> dict[str, Any
     public = site.public.get(record.id)
     return {
         **card,
-        "lines": [clean(line) for line in lines.values()],
+        "lines": [clean(line) for line in (*lines.values(), *captions.own_lines(record))],
         "care": clean(record.words("care")),
         "front": _front(record, site),
         "back": _back(record, site),

@@ -39,6 +39,15 @@ SPARE = 3
 
 
 @dataclass(frozen=True, slots=True)
+class OwnQuestion:
+    """A question of the collection's own: its field, its words, how many lines to write on."""
+
+    field: str
+    asks: str
+    lines: int = 1
+
+
+@dataclass(frozen=True, slots=True)
 class WorksheetLine:
     """One question of the worksheet: its code, the question, what is known so far, how many lines to write on."""
 
@@ -55,11 +64,15 @@ def worksheet_theme(theme: Theme) -> Theme:
 
 
 def make_worksheet(
-    records: Sequence[Record], pictures: Mapping[str, Path], printing: Printing, prefix: str
+    records: Sequence[Record],
+    pictures: Mapping[str, Path],
+    printing: Printing,
+    prefix: str,
+    own: Sequence[OwnQuestion] = (),
 ) -> tuple[bytes, list[Finding]]:
     """The worksheet as a PDF, and findings about what could not be printed.
 
-    `pictures` maps `picture_key` to a JPEG; `prefix` is that of the collection's numbers.
+    `pictures` maps `picture_key` to a JPEG; `prefix` is that of the collection's numbers, `own` its own questions.
     """
     theme = worksheet_theme(printing.theme)
     large = replace(printing, theme=theme)
@@ -80,19 +93,19 @@ def make_worksheet(
                 "typing": "Type each answer after its code into a text file, such as A42-W3-B: Anna, and take them in "
                 "with: boxlore tell --from FILE --by narrator:NAME",
             },
-            "sheets": [_sheet(record, shelf, room, prefix) for record in records],
+            "sheets": [_sheet(record, shelf, room, questions_of(record, prefix, own)) for record in records],
         }
         pdf, findings = make_pdf("worksheet.typ", data, theme, Path(folder), printing.printed_on)
     return pdf, [*shelf.findings, *findings]
 
 
-def _sheet(record: Record, shelf: Shelf, room: Room, prefix: str) -> dict[str, Any]:
+def _sheet(record: Record, shelf: Shelf, room: Room, questions: Sequence[WorksheetLine]) -> dict[str, Any]:
     return {
         "number": record.number,
         "reference": isolated(captions.reference(record)),
         "asked": [
             {"code": line.code, "asks": isolated(line.asks), "known": isolated(line.known), "lines": line.lines}
-            for line in questions_of(record, prefix)
+            for line in questions
         ],
         **figure(with_unnamed(record), shelf, room),
         "alt": isolated(captions.alt_text(record)),
@@ -116,8 +129,9 @@ def with_unnamed(record: Record) -> Record:
 _QUESTIONS = (("date", "When was it?"), ("place", "Where was it?"), ("occasion", "What was going on?"))
 
 
-def questions_of(record: Record, prefix: str) -> list[WorksheetLine]:
-    """The questions for one item: people by number, then when, where, what was going on, and room for a story."""
+def questions_of(record: Record, prefix: str, own: Sequence[OwnQuestion] = ()) -> list[WorksheetLine]:
+    """The questions for one item: people by number, then when, where, what was going on, the collection's own, and
+    room for a story."""
 
     def line(field: str, asks: str, known: str = "", lines: int = 1, marker: int = 0) -> WorksheetLine:
         return WorksheetLine(write_code(CodedLine(record.number, field, marker), prefix), asks, known, lines)
@@ -135,6 +149,9 @@ def questions_of(record: Record, prefix: str) -> list[WorksheetLine]:
     for name, asks in _QUESTIONS:
         known = {"date": captions.date_line, "place": captions.place_line}.get(name, captions.occasion_line)(record)
         lines.append(line(name, asks, known))
+    for question in own:
+        known = captions.bare(record.words(question.field))
+        lines.append(line(question.field, question.asks, known, question.lines))
     lines.append(line("story", "What else do you remember?", lines=STORY_LINES))
     return lines
 
@@ -143,7 +160,7 @@ def _who(person: PersonShown, numbered: bool) -> str:
     return f"Who is number {person.number}?" if person.number and numbered else "Who is it?"
 
 
-def blank_answers(records: Sequence[Record], prefix: str) -> str:
+def blank_answers(records: Sequence[Record], prefix: str, own: Sequence[OwnQuestion] = ()) -> str:
     """The text of a file to type the answers into: every code of the worksheet, with its question as a comment."""
     lines = [
         "# Type each answer after its code; leave blank what was left blank. A question mark alone: not known.",
@@ -151,6 +168,6 @@ def blank_answers(records: Sequence[Record], prefix: str) -> str:
     ]
     for record in records:
         lines += ["", f"# {captions.reference(record)}"]
-        for line in questions_of(record, prefix):
+        for line in questions_of(record, prefix, own):
             lines += [f"# {line.asks}{f' We have: {line.known}' if line.known else ''}", f"{line.code}:"]
     return "\n".join(lines) + "\n"

@@ -36,6 +36,23 @@ def record(*people: PersonShown, kind: str = "print", **words: str | StatementVi
 
 GUESS, LIKELY = {"sure": Sure.GUESS}, {"sure": Sure.LIKELY}
 
+OWN = {
+    "story": told("story", "The band played."),
+    "own-clothes": (told("own-clothes", "Sunday\nbest.", said_by="Con Rourke", source=Source(Said.NARRATOR, "con")),
+                    told("own-clothes", "aprons")),
+    "own-what-was-cooked": (told("own-what-was-cooked", "Eel soup"),),
+}  # fmt: skip
+
+
+def test_answers_to_own_questions_stand_behind_the_stories_with_what_they_are_about() -> None:
+    made = replace(record(), told={**OWN, "story": (OWN["story"],)})
+    assert captions.own_lines(made) == ["Clothes: Sunday best.", "What was cooked: Eel soup."]
+    assert captions.caption(made) == (
+        "The band played. Clothes: Sunday best. What was cooked: Eel soup. Told by Leida Rourke and Con Rourke."
+    )
+    assert "Sunday" not in captions.caption(made, "sheet") + captions.caption(made, "slip")
+
+
 TITLES = [
     (record(title="Our wedding"), "Our wedding"),
     (record(), "Photograph"),

@@ -51,6 +51,13 @@ def test_one_person(words: str, taken: str, asks: bool) -> None:
     assert all(one.rule == "date.age-told" and "Mia" in one.message for one in found)
 
 
+def test_an_age_in_an_answer_to_an_own_question_is_read_too() -> None:
+    rows = {"date": (told("date", "1990", phrases.read("1990")),), "own-clothes": (told("own-clothes", "Mia, aged 3"),)}
+    shown = (PersonShown(told=told("person", "Mia"), name="Mia", person="Mia"),)
+    found = list(ages_told(Record(id="i", number="N", told=rows, people=shown), {"Mia": person("Mia", "1966")}))
+    assert len(found) == 1
+
+
 def test_a_birth_that_is_open_asks_nothing() -> None:
     rows = {"date": (told("date", "1972", phrases.read("1972")),), "story": (told("story", "aged 3"),)}
     shown = (PersonShown(told=told("person", "Mia"), name="Mia", person="Mia"),)

@@ -8,6 +8,7 @@ from boxlore.core.sitting.worksheet_codes import (
     CodedLine,
     WrittenAnswer,
     check_letter,
+    own_number,
     read_answers,
     read_code,
     write_code,
@@ -95,6 +96,37 @@ def test_a_code_of_a_prefix_with_digits_is_found_in_a_text() -> None:
     assert code.startswith("TR2A42-D-")
     assert list(read_answers(f"{code}: 1931")) == [WrittenAnswer(1, code, "1931")]
     assert write_code(CodedLine("TR2A-0042", "date"), "TR2")[:-1] == "A42-D-"
+
+
+OWN = ("own-clothes", "own-what-was-cooked")
+
+
+@pytest.mark.parametrize("field", OWN)
+def test_a_question_of_the_collections_own_has_a_code_that_stays(field: str) -> None:
+    line = CodedLine("TRA-0042", field)
+    code = write_code(line, "TR")
+    assert code.startswith(f"A42-Q{own_number(field)}-")
+    assert read_code(code, "TR", OWN) == read_code(code, "TR", (*reversed(OWN), "own-more")) == line
+    assert list(read_answers(f"{code}: a hat")) == [WrittenAnswer(1, code, "a hat")]
+    with pytest.raises(WrongUse, match=r"does not ask\. Put the question back into prompts\.toml"):
+        read_code(code, "TR")
+
+
+def test_a_code_of_two_questions_is_of_none() -> None:
+    """There are 100,000 numbers; two fields that have the same one are found here by trying."""
+    seen: dict[int, str] = {}
+    for at in range(100_000):
+        field = f"own-{at}"
+        if (namesake := seen.setdefault(own_number(field), field)) != field:
+            break
+    assert namesake != field
+    with pytest.raises(WrongUse, match="does not ask"):
+        read_code(write_code(CodedLine("TRA-0042", field), "TR"), "TR", (field, namesake))
+
+
+def test_a_question_without_its_number_is_no_code() -> None:
+    with pytest.raises(WrongUse, match="is no code of a worksheet"):
+        read_code("A42-Q-" + check_letter("A42Q"), "TR", OWN)
 
 
 def test_the_last_line_may_be_left_empty() -> None:

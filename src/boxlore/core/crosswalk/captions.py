@@ -13,6 +13,7 @@ import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 
+from boxlore.core.fields.table import FIELDS, OWN
 from boxlore.core.records.item_record import PersonShown, Record, StatementView
 from boxlore.core.records.people_key import key_of, unplaced
 from boxlore.core.statements import Said, Sure, fold
@@ -20,7 +21,7 @@ from boxlore.core.statements import Said, Sure, fold
 LENGTHS: dict[str, tuple[str, ...]] = {
     "slip": ("who", "where_when"),
     "sheet": ("occasion", "who", "named", "taker", "where_when"),
-    "full": ("occasion", "who", "named", "taker", "where_when", "stories", "source"),
+    "full": ("occasion", "who", "named", "taker", "where_when", "stories", "own", "source"),
 }
 """Length -> its parts in order, by the names of _PARTS."""
 
@@ -232,9 +233,9 @@ _SIDES = {"recto": "as written on the front", "verso": "as written on the back"}
 
 
 def source_line(record: Record) -> str:
-    """Who says so: the sources of the date, place, occasion, people and stories, each once."""
+    """Who says so: the sources of the date, place, occasion, people, stories and own questions, each once."""
     rests_on = [view for name in ("date", "place", "occasion") if (view := record.first(name))]
-    rests_on += [*record.all("story"), *(person.told for person in record.people)]
+    rests_on += [*record.all("story"), *own_views(record), *(person.told for person in record.people)]
     tellers = dict.fromkeys(_teller(view) for view in rests_on if view.source.said is Said.NARRATOR)
     clauses = [f"told by {listed(list(tellers))}"] if tellers else []
     clauses += dict.fromkeys(filter(None, map(_written, rests_on)))
@@ -262,6 +263,21 @@ def stories_line(record: Record) -> str:
     return " ".join(sentence(view.words) for view in record.all("story"))
 
 
+def own_views(record: Record) -> list[StatementView]:
+    """The answers in force to the collection's own questions, in the order in which these were first answered."""
+    return [views[0] for name, views in record.told.items() if name.startswith(OWN)]
+
+
+def own_words(view: StatementView) -> str:
+    """`Clothes: her Sunday best`: an answer to one of the collection's own questions, with what it is about."""
+    return f"{FIELDS[view.field].label}: {bare(view.words)}"
+
+
+def own_lines(record: Record) -> list[str]:
+    """The answers in force to the collection's own questions, each as a sentence."""
+    return [sentence(own_words(view)) for view in own_views(record)]
+
+
 _PARTS: dict[str, Callable[[Record, Style], str]] = {
     "occasion": lambda record, style: occasion_line(record),
     "who": who_line,
@@ -269,6 +285,7 @@ _PARTS: dict[str, Callable[[Record, Style], str]] = {
     "taker": taker_line,
     "where_when": lambda record, style: where_when(record),
     "stories": lambda record, style: stories_line(record),
+    "own": lambda record, style: " ".join(own_lines(record)),
     "source": lambda record, style: source_line(record),
 }
 

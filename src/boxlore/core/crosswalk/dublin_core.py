@@ -19,6 +19,7 @@ from boxlore.core.crosswalk.scan_names import packed_path
 from boxlore.core.crosswalk.xmp_and_iim import inventory_number
 from boxlore.core.dates.edtf_values import iso_range, plain_iso
 from boxlore.core.dates.reading import DateReading
+from boxlore.core.fields.table import FIELDS, OWN
 from boxlore.core.originals.description import custody_lines, physical_lines
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import dcmi_box, dcmi_point, full_name
@@ -136,6 +137,7 @@ def _subjects(record: Record, facts: CollectionFacts) -> list[DcValue]:
 def _descriptions(record: Record, facts: CollectionFacts) -> list[DcValue]:
     values = [DcValue(captions.caption(record, "sheet"), facts.language)]
     values += [DcValue(view.words, view.language) for view in record.all("story")]
+    values += [DcValue(captions.own_words(view), view.language) for view in captions.own_views(record)]
     if record.told.get("inscription"):
         values.append(DcValue(captions.inscription_line(record)))
     for view in record.all("date"):
@@ -164,7 +166,7 @@ def who_said(record: Record) -> str:
     for name, rows in record.told.items():
         for view in rows:
             fields_by_sayer.setdefault(_sayer(view.said_by, view.source.said, view.source.ref, view.sure), []).append(
-                name
+                FIELDS[name].label.lower() if name.startswith(OWN) else name
             )
     for person in record.people:
         view = person.told

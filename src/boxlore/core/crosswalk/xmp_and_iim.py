@@ -109,7 +109,7 @@ def sure_day(record: Record) -> str:
 def _caption_writer(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
     """The narrators whose words the caption rests on; the keeper, who typed them, is not named."""
     rests_on = [view for name in ("date", "place", "occasion", "story") for view in record.all(name)]
-    rests_on += [person.told for person in record.people]
+    rests_on += [*captions.own_views(record), *(person.told for person in record.people)]
     return _text("; ".join(dict.fromkeys(view.said_by for view in rests_on if view.said_by)))
 
 

@@ -20,6 +20,7 @@ from dataclasses import dataclass
 from boxlore.core.dates import lifetime
 from boxlore.core.dates.calendars import to_number
 from boxlore.core.dates.reading import DateReading
+from boxlore.core.fields.table import OWN
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.people.person import Person
 from boxlore.core.records.item_record import Record, StatementView
@@ -58,7 +59,7 @@ def ages_told(record: Record, people: Mapping[str, Person]) -> Iterator[Finding]
     if span is None:
         return
     registered = [person for shown in record.shown() if (person := people.get(shown.person)) is not None]
-    for name in _TOLD:
+    for name in (*_TOLD, *(name for name in record.told if name.startswith(OWN))):
         for view in record.all(name):
             for age in _ages(view.words):
                 person = _whose(view, age, registered)

@@ -3,26 +3,30 @@
     code   = item "-" asked [marker] "-" check
     item   = letters digits             ; of the item's number, without the collection's own prefix and leading zeros;
                                         ; letters are capital letters and digits that end with a letter
-    asked  = "W" who / "D" when / "P" where / "O" occasion / "S" story
-    marker = digits                     ; the number on the picture, only after W
+    asked  = "W" who / "D" when / "P" where / "O" occasion / "S" story / "Q" a question of the collection's own
+    marker = digits                     ; after W the number on the picture, after Q that of the question (own_number)
     check  = letter or digit            ; ISO/IEC 7064, MOD 37,36, over the letters and digits before it
 
 Example: in a collection with the prefix TR, the third marker of TRA-0042 has the code A42-W3 and a check letter.
 A code is read without regard to case, blanks and hyphens, for people type it in many ways.
 """
 
+import hashlib
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.originals import NUMBER_WORDS, ItemNumber
+from boxlore.core.fields.table import OWN
 
 ASKED = {"W": "person", "D": "date", "P": "place", "O": "occasion", "S": "story"}
 """The letter of what a line asks -> the field that its answer is about."""
 
+OWN_LETTER = "Q"
+
 _LETTERS = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ"
-_CODE = re.compile(r"([A-Z](?:[A-Z0-9]*[A-Z])?)([0-9]+)([WDPOS])([0-9]*)\Z")
+_CODE = re.compile(r"([A-Z](?:[A-Z0-9]*[A-Z])?)([0-9]+)([WDPOSQ])([0-9]*)\Z")
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,6 +36,11 @@ class CodedLine:
     number: str
     field: str
     marker: int = 0
+
+
+def own_number(field: str) -> int:
+    """The number of one of the collection's own questions, from its field alone: the questions may change places."""
+    return int(hashlib.sha256(field.encode()).hexdigest(), 16) % 100_000
 
 
 def check_letter(text: str) -> str:
@@ -47,22 +56,37 @@ def write_code(line: CodedLine, prefix: str) -> str:
     number = NUMBER_WORDS.read(line.number)
     own = number.letters[:-1] == prefix
     item = f"{number.letters[-1] if own else number.letters}{number.count}"
-    letter = next(key for key, field in ASKED.items() if field == line.field)
-    question = f"{letter}{line.marker or ''}"
+    if line.field.startswith(OWN):
+        question = f"{OWN_LETTER}{own_number(line.field)}"
+    else:
+        question = f"{next(key for key, field in ASKED.items() if field == line.field)}{line.marker or ''}"
     return f"{item}-{question}-{check_letter(item + question)}"
 
 
-def read_code(code: str, prefix: str) -> CodedLine:
-    """The line that a code stands for. Raises WrongUse for a code of another shape, or with a wrong check letter."""
+def read_code(code: str, prefix: str, own: Iterable[str] = ()) -> CodedLine:
+    """The line that a code stands for; `own` are the fields of the collection's own questions.
+
+    Raises WrongUse for a code of another shape, with a wrong check letter, or of a question that is not asked.
+    """
     plain = re.sub(r"[^0-9A-Z]", "", code.upper())
     body, check = plain[:-1], plain[-1:]
     match = _CODE.match(body)
-    if match is None or (match[4] and match[3] != "W"):
+    letter, digits = (match[3], match[4]) if match else ("", "")
+    if match is None or (digits and letter not in ("W", OWN_LETTER)) or (letter == OWN_LETTER and not digits):
         raise WrongUse(f"“{code.strip()[:20]}” is no code of a worksheet.", "It looks like A42-W3-B.")
     if check_letter(body) != check:
         raise WrongUse(f"“{code.strip()[:20]}”: a letter or digit is wrong.", "Look at the worksheet again.")
     letters = match[1] if len(match[1]) > 1 else prefix + match[1]
-    return CodedLine(NUMBER_WORDS.write(ItemNumber(letters, int(match[2]))), ASKED[match[3]], int(match[4] or 0))
+    number = NUMBER_WORDS.write(ItemNumber(letters, int(match[2])))
+    if letter != OWN_LETTER:
+        return CodedLine(number, ASKED[letter], int(digits or 0))
+    meant = [field for field in dict.fromkeys(own) if own_number(field) == int(digits)]
+    if len(meant) != 1:
+        raise WrongUse(
+            f"“{code.strip()[:20]}” answers a question that this collection does not ask.",
+            "Put the question back into prompts.toml, or tell the answer by its field: boxlore tell ITEM FIELD TEXT.",
+        )
+    return CodedLine(number, meant[0])
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,7 +99,7 @@ class WrittenAnswer:
 
 
 _STARTS = re.compile(
-    r"\s*([A-Za-z](?:[0-9A-Za-z]*[A-Za-z])?[0-9]+[ -]*[WDPOSwdpos][0-9]*[ -]*[0-9A-Za-z])\s*[:=]\s*(.*)\Z"
+    r"\s*([A-Za-z](?:[0-9A-Za-z]*[A-Za-z])?[0-9]+[ -]*[WDPOSQwdposq][0-9]*[ -]*[0-9A-Za-z])\s*[:=]\s*(.*)\Z"
 )
 
 

@@ -33,6 +33,7 @@ from boxlore.tasks.archive.receipt import blank_rows
 from boxlore.tasks.archive.updates import CHANGES, HEADING, STATE, Earlier, change_row, gone_rows, state_row
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress
+from boxlore.tasks.collection.prompts import FILE_NAME as PROMPTS
 from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection
 from boxlore.tasks.collection.settings import FILE_NAME, as_toml
 from boxlore.tasks.scans import fixity_events
@@ -107,6 +108,9 @@ def make_files(making: Making, progress: Progress) -> None:
     if making.seen.to.is_closed_part:
         settings = as_toml(making.collection.settings).encode()
         making.put(SETTINGS, "how this collection means its dates and seasons", [settings])
+        prompts = making.collection.folder / PROMPTS
+        if prompts.is_file() and not prompts.is_symlink():
+            making.put(f"metadata/{PROMPTS}", "what its sittings ask", [prompts.read_bytes()])
     making.put("metadata/receipt.csv", "to fill in and send back", as_csv(blank_rows(making.records())))
     making.put("metadata/fixity.csv", "when each file was hashed and checked", as_csv(_fixity(making)))
 

@@ -25,6 +25,7 @@ from boxlore.disk.fixity import sha256_of
 from boxlore.disk.writing import write_whole
 from boxlore.exports.rdf import PREFIXES, TERMS, read_triples
 from boxlore.tasks.collection.opening import Act, Collection, open_collection, start
+from boxlore.tasks.collection.prompts import FILE_NAME as PROMPTS
 from boxlore.tasks.collection.settings import FILE_NAME, Settings, read_settings
 from boxlore.tasks.scans.intake import embedded_in
 from boxlore.tasks.scans.packages import verify_package
@@ -96,6 +97,7 @@ def rebuild(folder: Path, package: Path, *, series: str = "", on_day: date | Non
         making.act.done()
         _ask_again(making)
         _bring_sound(making)
+        _bring_prompts(making)
         return Rebuilt(len(items), len(making.scans), len(making.act.statements), tuple(making.missing))
 
 
@@ -319,6 +321,13 @@ def _ask_again(making: _Rebuilding) -> None:
         for statement in open_ones[at : at + TOGETHER]:
             teller.read_into(act, statement)
         act.done()
+
+
+def _bring_prompts(making: _Rebuilding) -> None:
+    """The collection's own questions, where a closed part holds them, so that the next sitting asks them too."""
+    for bag in making.bags:
+        if (source := bag / "data" / "metadata" / PROMPTS).is_file():
+            write_whole(making.collection.folder / PROMPTS, source.read_bytes())
 
 
 def _bring_sound(making: _Rebuilding) -> None:

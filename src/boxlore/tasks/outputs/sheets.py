@@ -12,9 +12,11 @@ from pathlib import Path
 
 from boxlore.core.crosswalk.captions import Style
 from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.fields.table import OWN
 from boxlore.core.findings import Finding
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import Record, ScanFile
+from boxlore.core.sitting.worksheet_codes import own_number
 from boxlore.disk.pictures import make_jpeg
 from boxlore.sheets.album import make_sheet
 from boxlore.sheets.figure import front_of, picture_key
@@ -23,10 +25,11 @@ from boxlore.sheets.print_run import Printing
 from boxlore.sheets.slips import make_slips
 from boxlore.sheets.theme import THEMES, Theme, read_theme
 from boxlore.sheets.worksheet import HIGH as WORKSHEET_HIGH
-from boxlore.sheets.worksheet import blank_answers, make_worksheet
+from boxlore.sheets.worksheet import OwnQuestion, blank_answers, make_worksheet
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.outputs import check_output, write_output
 from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.collection.prompts import read_prompts
 from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, seen_by
 from boxlore.tasks.people.kin_captions import kin_to
 
@@ -149,12 +152,27 @@ def worksheet(
 ) -> tuple[PrintedOutput, Path]:
     """The narrator's worksheet, and beside it a text file to type the answers into; a filled one is never touched."""
     printing, shown = _begun(collection, order, out)
-    prefix = collection.settings.prefix
+    prefix, own = collection.settings.prefix, own_questions(collection)
     with prepared(collection, shown, (printing.room(), WORKSHEET_HIGH), progress) as pictures:
-        printed = _written(collection, out, shown, printing, make_worksheet(shown, pictures, printing, prefix))
+        pdf = make_worksheet(shown, pictures, printing, prefix, own)
+        printed = _written(collection, out, shown, printing, pdf)
     answers = _free(out.with_name(f"{out.stem}-answers.txt"))
-    write_output(collection, answers, blank_answers(shown, prefix).encode())
+    write_output(collection, answers, blank_answers(shown, prefix, own).encode())
     return printed, answers
+
+
+def own_questions(collection: Collection) -> list[OwnQuestion]:
+    """The collection's own questions as a worksheet asks them. Raises WrongUse for two that would have one code."""
+    asked: dict[int, OwnQuestion] = {}
+    for prompt in read_prompts(collection.folder):
+        if prompt.field.startswith(OWN):
+            question = OwnQuestion(prompt.field, prompt.question, prompt.lines)
+            if (namesake := asked.setdefault(own_number(prompt.field), question)) is not question:
+                raise WrongUse(
+                    f"The questions {namesake.field} and {question.field} would have one code on paper.",
+                    "Give one of them another field in prompts.toml.",
+                )
+    return list(asked.values())
 
 
 def _free(path: Path) -> Path:

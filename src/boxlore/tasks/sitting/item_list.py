@@ -10,6 +10,7 @@ from collections import OrderedDict
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
+from boxlore.core.crosswalk.captions import own_lines
 from boxlore.core.records.in_force import build
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Statement
@@ -120,7 +121,8 @@ def about(record: Record) -> str:
     names = ", ".join(shown.name for shown in record.shown())
     parts = [part for part in (record.words("occasion"), names) if part]
     if not parts:
-        parts = [record.words("story") or record.words("inscription") or record.words("place")]
+        own = next(iter(own_lines(record)), "")
+        parts = [record.words("story") or record.words("inscription") or record.words("place") or own]
     if record.words("date"):
         parts.append(record.date_display)
     return _line(" · ".join(part for part in parts if part))

@@ -12,6 +12,7 @@ from boxlore.core.statements import Kind, Statement, Subject, Sure, typed_source
 from boxlore.disk.tables import TableRow, lacks_column, read_table
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Act, Collection
+from boxlore.tasks.collection.prompts import own_fields
 from boxlore.tasks.telling.known_rows import HeldOtherwise, KnownRows
 from boxlore.tasks.telling.statements import Teller, Telling
 
@@ -106,7 +107,8 @@ def _check_swallowed(words: str) -> None:
 
 def asked_by(collection: Collection, code: str) -> tuple[Subject, str]:
     """What a worksheet's line asks: the item, or the marker on its front, and the field."""
-    line = read_code(code, collection.settings.prefix)
+    own = (*own_fields(collection.folder), *collection.store.own_fields())
+    line = read_code(code, collection.settings.prefix, own)
     item = find_item(collection, line.number)
     if not line.marker:
         return item, line.field
