@@ -209,3 +209,23 @@ def test_the_familys_country_comes_first(
 
 def test_words_met_again_cost_nothing(gazetteer: Gazetteer) -> None:
     assert gazetteer.read("Hokitika, Westland") is gazetteer.read("Hokitika, Westland")
+
+
+def governed() -> list[tuple[str, ...]]:
+    """Place, country, year and state, one a line; to add a case, add a line."""
+    lines = (Path(__file__).parent / "governed" / "places.txt").read_text(encoding="utf-8").splitlines()
+    return [tuple(cell.strip() for cell in line.split("|")) for line in lines if not line.startswith("#")]
+
+
+GOVERNED = governed()
+
+
+def test_how_many_places_and_years_there_are() -> None:
+    assert len(GOVERNED) >= 600
+    assert {len(row) for row in GOVERNED} == {4}
+
+
+@pytest.mark.parametrize(("name", "country", "year", "state"), GOVERNED, ids=lambda value: value)
+def test_who_governed_it_then(name: str, country: str, year: str, state: str, gazetteer: Gazetteer) -> None:
+    first = gazetteer.read(f"{name}, {COUNTRY_NAMES[country]}", year=int(year)).choices[0]
+    assert (first.country_code, first.country_then) == (country, state)

@@ -12,10 +12,11 @@ from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.places.countries_since_table import ENGLISH_ALWAYS, SINCE
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.former_countries_table import Former
+from boxlore.core.places.governed import governed_by
 from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.places.words import fold_place
 from boxlore.gazetteer.larger_parts import LargerPart
-from boxlore.gazetteer.matching import Ranked, area_name, covers, exact, governed_by, place_of, renamed_of
+from boxlore.gazetteer.matching import Ranked, area_name, covers, exact, place_of, renamed_of
 
 LEAD, LEAD_IN_USE = 0.5, 0.4
 """How far the best score must lead the next; LEAD_IN_USE for a place that bore the told name in that year."""
@@ -92,16 +93,16 @@ def _area_place(db: sqlite3.Connection, contexts: Sequence[LargerPart], year: in
         admin1_code=area.split(".")[1] if area else "",
         country=COUNTRY_NAMES.get(country, ""),
         country_code=country,
-        country_then=_then(smallest, country, year),
+        country_then=_then(smallest, country, area, year),
         box=smallest.box,
     )
 
 
-def _then(part: LargerPart, country: str, year: int | None) -> str:
-    """The state told, if there was one in that year; else the one that our tables have for the country."""
+def _then(part: LargerPart, country: str, area: str, year: int | None) -> str:
+    """The state told, if there was one in that year; else the one that our tables have for the area or country."""
     if part.former is not None and _in_time(part.former, year):
         return part.former.name
-    return governed_by(country, year)
+    return governed_by(country, year, area1=area.split(".")[1] if area else "")
 
 
 def _in_time(former: Former, year: int | None) -> bool:
@@ -119,7 +120,7 @@ def _one_area(db: sqlite3.Connection, code: str, year: int | None) -> Place:
         admin1_code=number,
         country=COUNTRY_NAMES.get(country, ""),
         country_code=country,
-        country_then=governed_by(country, year),
+        country_then=governed_by(country, year, area1=number),
     )
 
 

@@ -23,9 +23,9 @@ from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
 from boxlore.core.places.countries_table import COUNTRY_NAMES
+from boxlore.core.places.governed import governed_by
 from boxlore.core.places.reading import Place, distance_km
 from boxlore.core.places.renamed_cities_table import RENAMED, Renamed
-from boxlore.core.places.states_by_year_table import GOVERNED, GOVERNED_PARTS
 from boxlore.core.places.words import fold_place
 from boxlore.gazetteer.larger_parts import ELSEWHERE, LargerPart
 
@@ -233,7 +233,13 @@ def place_of(db: sqlite3.Connection, candidate: Ranked, year: int | None, subloc
         country=COUNTRY_NAMES.get(candidate.country, candidate.country),
         country_code=candidate.country,
         called_then=called_then,
-        country_then=governed_by(candidate.country, year, (candidate.lat, candidate.lon)),
+        country_then=governed_by(
+            candidate.country,
+            year,
+            area1=candidate.area1,
+            area2=candidate.area2,
+            point=(candidate.lat, candidate.lon),
+        ),
         lat=lat,
         lon=lon,
         radius_km=radius,
@@ -245,24 +251,6 @@ def area_name(db: sqlite3.Connection, code: str) -> str:
     """The name of an area by its code, or an empty string."""
     row = db.execute("SELECT name FROM area WHERE code = ?", (code,)).fetchone()
     return str(row[0]) if row else ""
-
-
-def governed_by(country: str, year: int | None, point: tuple[float, float] | None = None) -> str:
-    """The state that a country of today belonged to in that year; empty where our tables have none.
-
-    With a `point` (latitude, longitude) the tables of parts of countries are asked first.
-    """
-    if year is None:
-        return ""
-    for part in GOVERNED_PARTS:
-        south, west, north, east = part.box
-        if point and part.country == country and south <= point[0] <= north and west <= point[1] <= east:
-            return _in_year(part.states, year)
-    return _in_year(GOVERNED.get(country, ()), year)
-
-
-def _in_year(states: Sequence[tuple[int, int, str]], year: int) -> str:
-    return next((name for first, last, name in states if first <= year <= last), "")
 
 
 def is_generic(name: str) -> bool:

@@ -22,7 +22,7 @@ def test_a_dash_reads_places_with_their_years(run, monkeypatch: pytest.MonkeyPat
     monkeypatch.setattr("sys.stdin", io.StringIO("Dorpat\t2000\nDorpat\t\nDorpat\n"))
     code, out, _ = run("place", "--json", "--year", "1880", "-")
     then = [json.loads(line)["choices"][0]["country_then"] for line in out.splitlines()]
-    assert (code, then) == (0, [None, "Russian Empire", "Russian Empire"])
+    assert (code, then) == (0, ["Estonia", "Russian Empire", "Russian Empire"])
 
 
 def test_what_is_no_year_is_said(run, monkeypatch: pytest.MonkeyPatch) -> None:  # type: ignore[no-untyped-def]

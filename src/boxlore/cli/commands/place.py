@@ -46,6 +46,8 @@ def _split(line: str, year: int | None) -> tuple[str, int | None]:
 
 
 def _then_and_now(place: Place) -> str:
-    """`Tartu, Estonia; then Dorpat, Russian Empire`."""
+    """`Tartu, Estonia; then Dorpat, Russian Empire`; nothing of then where nothing was different."""
     then = ", ".join(part for part in (place.called_then, place.country_then) if part)
+    if place.country_then == place.country and place.called_then in ("", place.city):
+        then = ""
     return full_name(place) + (f"; then {then}" if then else "")

@@ -24,7 +24,8 @@ class Place:
     """One place of today with what was told of it: degrees are WGS 84, `radius_km` how far it may be off.
 
     `box` is south, west, north, east for an area; `country_code` ISO 3166-1, empty where an area spans
-    countries; `called_then` and `country_then` how it was called and governed in the picture's year.
+    countries; `called_then` and `country_then` how it was called and governed in the picture's year, empty where
+    that is not known.
     """
 
     name: str
