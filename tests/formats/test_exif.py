@@ -282,3 +282,13 @@ def test_a_place_is_found_in_whatever_directory_it_stands() -> None:
 def test_a_pointer_of_many_offsets_costs_nothing() -> None:
     data = little(TURN, entry(0x014A, 4, 5000, 38), behind=b"\x08\x00\x00\x00" * 5000)
     assert exif.captioned(data, Embedding()) == data
+
+
+@pytest.mark.parametrize("target", [0, 8])
+def test_a_place_that_seems_to_lie_on_the_header_or_a_directory_is_only_unlinked(target: int) -> None:
+    gps = b"\x01\x00" + entry(2, 5, 3, target) + bytes(4)
+    before = little(TURN, entry(0x8825, 4, 1, 38), behind=gps)
+    after = exif.captioned(before, Embedding())
+    assert read(after)[0x0112] == 6 and exif.faults(exif.block(after)) == []
+    looped = little(TURN, entry(0x8825, 4, 1, 8))
+    assert read(exif.captioned(looped, Embedding()))[0x0112] == 6

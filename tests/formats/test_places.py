@@ -58,6 +58,8 @@ NESTED = packet(
     f"<rdf:Description exif:GPSLatitude='{LATITUDE}'/></rdf:li></rdf:Bag></Iptc4xmpExt:LocationCreated>"
 )
 
+WIDE = b"\xff\xfe" + IN_XMP.decode().partition("?>")[2].partition("<?xpacket")[0].encode("utf-16-le")
+
 
 def picture(kind: str, **more: object) -> bytes:
     out = io.BytesIO()
@@ -133,6 +135,7 @@ JPEGS = {
     "XMP, in the vocabulary of W3C": with_segments((jpeg.APP1, jpeg.XMP_MARK + WGS84)),
     "XMP, as a keyword": with_segments((jpeg.APP1, jpeg.XMP_MARK + KEYWORD)),
     "XMP, in a structure": with_segments((jpeg.APP1, jpeg.XMP_MARK + NESTED)),
+    "XMP, of two bytes a letter": with_segments((jpeg.APP1, jpeg.XMP_MARK + WIDE)),
     "XMP, damaged": with_segments((jpeg.APP1, jpeg.XMP_MARK + IN_XMP.replace(b"</rdf:RDF>", b""))),
     "extended XMP": with_segments(*extended(IN_XMP)),
     "Exif in image resources": with_segments((jpeg.APP13, in_resources(0x0422, block()))),
@@ -179,7 +182,14 @@ IN_BYTES = re.compile(
     b"|".join(
         map(
             re.escape,
-            [LATITUDE.encode(), block(mark=True).hex().encode()[200:], b"9.2622", b"\x3b\x43\x20", *RATIONALS],
+            [
+                LATITUDE.encode(),
+                LATITUDE.encode("utf-16-le"),
+                block(mark=True).hex().encode()[200:],
+                b"9.2622",
+                b"\x3b\x43\x20",
+                *RATIONALS,
+            ],
         )
     )
 )
@@ -269,6 +279,8 @@ REFUSED = {
     "XMP that cannot be emptied": b"HEIC " + IN_XMP.replace(b"</rdf:RDF>", b""),
     "words": b"MTL0 GPSLongitude=24,45E",
     "words of two bytes a letter": "GPSLatitude".encode("utf-16-le"),
+    "XMP of a HEIC, compressed": b"\x00\x00\x00\x18ftypheic" + b"mime\x00application/rdf+xml\x00deflate\x00",
+    "Exif of a JPEG XL, compressed": b"\x00\x00\x00\x0cJXL \r\n\x87\n\x00\x00\x00\x20brobExif" + bytes(20),
     "a damaged PNG": png((b"tEXt", b"Comment\x00x"))[:-20],
 }
 

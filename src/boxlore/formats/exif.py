@@ -137,7 +137,7 @@ def patches(tiff: Tiff, embedding: Embedding, *, unlink_gps: bool = True, chain:
     """
     directories = _directories(tiff, chain=chain)
     exif_directory = _inner(tiff, directories[0])
-    changes = list(_places(tiff, directories))
+    changes = _places(tiff, directories)
     for index, directory in enumerate(directories):
         gone, renamed = {GPS_IFD} if unlink_gps or index else set[int](), dict[int, int]()
         if exif_directory is not None and directory.at == exif_directory.at:
@@ -153,7 +153,7 @@ def patches(tiff: Tiff, embedding: Embedding, *, unlink_gps: bool = True, chain:
 def place_patches(tiff: Tiff) -> list[Patch]:
     """The patches that take out the place, and leave everything else. None reaches past the end."""
     directories = _directories(tiff)
-    changes = list(_places(tiff, directories))
+    changes = _places(tiff, directories)
     for directory in directories:
         if directory.get(GPS_IFD) is not None:
             try:
@@ -168,22 +168,41 @@ def _changing(tiff: Tiff, changes: Iterable[Patch]) -> list[Patch]:
     return [(at, new) for at, new in changes if at + len(new) > tiff.size or tiff.read(at, len(new)) != new]
 
 
-def _places(tiff: Tiff, directories: list[Directory]) -> Iterator[Patch]:
-    """Patches over every GPS directory, and over the names of places in the maker's notes."""
+def _places(tiff: Tiff, directories: list[Directory]) -> list[Patch]:
+    """Patches over every GPS directory, and over the names of places in the maker's notes.
+
+    In a damaged block these may seem to lie on the header or on another directory; what would overwrite one is left.
+    """
     make = directories[0].get(MAKE)
     maker = tiff.value(make) if make is not None and _lies_inside(tiff, make) and make.length < MOST_POINTERS else b""
+    changes: list[Patch] = []
     for directory in directories:
         for entry in directory.entries:
             if entry.tag == GPS_IFD:
-                yield from emptied(tiff, entry)
+                changes += emptied(tiff, entry)
             elif entry.tag == MAKER_NOTE and entry.length > 12 and _lies_inside(tiff, entry):
-                yield from maker_notes.place_patches(tiff, entry, maker)
+                changes += maker_notes.place_patches(tiff, entry, maker)
+    tables = [(0, 8), *((inner.at, _table_end(tiff, inner)) for inner in directories)]
+    return [(at, new) for at, new in changes if all(at + len(new) <= start or at >= end for start, end in tables)]
+
+
+def _table_end(tiff: Tiff, directory: Directory) -> int:
+    """Where the table ends as far as its entries can be."""
+    odd = (entry.at for entry in directory.entries if entry.type not in SIZES or not _lies_inside(tiff, entry))
+    start = directory.at + tiff.count_size
+    return next(odd, start + len(directory.entries) * tiff.entry_size)
 
 
 def is_block(tiff: Tiff) -> bool:
-    """Whether these bytes, which begin like a TIFF structure, are one: its first directory can be."""
+    """Whether these bytes, which begin like a TIFF structure, are one: its first directory can be, or leads to GPS."""
     try:
-        return _plausible(tiff, tiff.loosely(tiff.first))
+        main = tiff.loosely(tiff.first)
+        return _plausible(tiff, main) or any(
+            _plausible(tiff, tiff.loosely(at))
+            for entry in main.entries
+            if entry.tag == GPS_IFD
+            for at in _offsets(tiff, entry)
+        )
     except ByteFault:
         return False
 

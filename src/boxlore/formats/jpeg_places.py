@@ -48,7 +48,7 @@ def _is_xmp(segment: Segment, guids: Collection[bytes]) -> bool:
 
 def _xmp(packets: jpeg.Packets, segments: list[Segment]) -> list[Segment]:
     """The segments of the XMP without coordinates; the same where it has none."""
-    if not any(xmp_places.IN_BYTES.search(body) for body in (packets.standard, *packets.to_join)):
+    if not any(xmp_places.may_say(body) for body in (packets.standard, *packets.to_join)):
         return segments
     try:
         root, _ = xmp.gathered(packets.standard, packets.to_join)

@@ -9,7 +9,8 @@ wherever it stands, and patched by as many bytes:
 - a film's location: the figures of `©xyz` and of every text of ISO 6709 become 0, the numbers of `loci` too (QuickTime
   File Format; 3GPP TS 26.244, 8.2).
 
-A file that says a place in another way is refused.
+A file that says a place in another way is refused; so is one whose metadata is compressed (ISO/IEC 14496-12, 8.11.6;
+ISO/IEC 18181-2, 9.8), for it cannot be looked into.
 """
 
 import re
@@ -32,6 +33,7 @@ Patch = tuple[int, bytes]
 
 _SIGNS = (
     b"II*\x00", b"MM\x00*", b"\xa9xyz", b"loci\x00\x00\x00\x00", b"ISO6709", b"pmeta", b":RDF", b"<RDF",
+    b"rdf+xml\x00", b"brob",
     b"atitude", b"ongitude", b"ATITUDE", b"a\x00t\x00i\x00t\x00u\x00d\x00e",
 )  # fmt: skip
 """Bytes of which one stands in every match below; looking for each is far quicker than the pattern."""
@@ -42,6 +44,7 @@ _PLACES = re.compile(
     rb"|(?P<text>[+-][0-9]{2}\.[0-9]+[+-][0-9]{3}\.[0-9]+(?:[+-][0-9.]+)?/)"
     rb"|loci\x00{4}..[^\x00]*\x00.(?P<numbers>.{12})"
     rb"|<(?P<packet>(?:[A-Za-z]+:)?x[am]pmeta|(?:[A-Za-z]+:)?RDF)[\s>]"
+    rb"|rdf\+xml\x00(?:deflate|gzip|br|compress)|brob(?:Exif|xml )"
     rb"|GPS(?:Dest)?L(?:at|ong)itude|G\x00P\x00S\x00L\x00(?:a\x00t|o\x00n\x00g)\x00i\x00t\x00u\x00d\x00e",
     re.DOTALL | re.IGNORECASE,
 )
@@ -89,7 +92,9 @@ def _figures_at(match: re.Match[bytes]) -> int:
 
 
 def _zeros(match: re.Match[bytes], found_at: int) -> bytes:
-    """The figures of a film's place as zeros. Raises ByteFault for a name of GPS that stands in no packet."""
+    """The figures of a film's place as zeros. Raises ByteFault for a name of GPS that stands in no packet, and for
+    compressed metadata.
+    """
     if match["numbers"]:
         return bytes(12)
     figures = match["film"] or match["text"]
@@ -122,7 +127,7 @@ def _packet(data: bytes, name: bytes) -> bytes:
 
 def _without_place(packet: bytes, at: int) -> Iterator[bytes]:
     """The packet without coordinates, of the same length; nothing where it has none."""
-    if not xmp_places.IN_BYTES.search(packet):
+    if not xmp_places.may_say(packet):
         return
     try:
         root = xmp.parse_as_written(packet)

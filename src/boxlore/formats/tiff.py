@@ -110,6 +110,10 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
     header = (8, tiff.pack(directory_at, 8)) if tiff.big else (4, tiff.pack(directory_at, 4))
     changes = dict(_patches(tiff, chain, embedding)) | dict(_places_between(file, tiff, chain, end))
     patches = [(at, data) for at, data in _without_overlaps(changes) if at + len(data) <= end]
+    runs = [run for page in _all_directories(tiff, chain, set()) for run in _runs(tiff, page)]
+    for at, data in patches:
+        if any(at < start + length and start < at + len(data) for start, length, _ in runs):
+            raise ByteFault(at, "What is to be taken out stands in the picture", CLAUSE)
     return [*patched(0, end, [header, *patches]), bytes(start - end) + appended], [*reports, *cuts]
 
 

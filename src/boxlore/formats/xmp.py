@@ -52,8 +52,11 @@ def parse_as_written(packet: bytes) -> etree._Element:
     if b"<!DOCTYPE" in packet or b"<!ENTITY" in packet:
         raise ByteFault(0, "The XMP packet declares a document type", "ISO 16684-1, 7.1")
     parser = etree.XMLParser(resolve_entities=False, no_network=True, remove_blank_text=True, huge_tree=False)
+    data = packet.strip(b"\x00 \t\r\n")
+    if data.startswith(b"\xff\xfe") and len(data) % 2:
+        data += b"\x00"  # the second byte of the last letter in UTF-16
     try:
-        root = etree.fromstring(packet.strip(b"\x00 \t\r\n"), parser)
+        root = etree.fromstring(data, parser)
     except etree.XMLSyntaxError as error:
         raise ByteFault(0, f"The XMP packet is not well-formed XML ({error.msg})", CLAUSE) from error
     if etree.ElementTree(root).docinfo.doctype:  # type: ignore[attr-defined]  # in another encoding the look at the bytes does not see it

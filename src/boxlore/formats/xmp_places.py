@@ -26,6 +26,11 @@ NAMES_IN_BYTES = re.compile(rb"gpsl(?:at|ong)|latitude|longitude|iso6709|wgs84",
 """The same for bytes that are no packet, of which chance makes no such names."""
 
 
+def may_say(packet: bytes) -> bool:
+    """Whether a packet, in UTF-8 or UTF-16, may have a coordinate; cheaper than reading it."""
+    return bool(IN_BYTES.search(packet.replace(b"\x00", b"")))
+
+
 def taken_out(root: etree._Element) -> bool:
     """Take every coordinate out of the tree. Returns whether there was one."""
     gone = False

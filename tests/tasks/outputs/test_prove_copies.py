@@ -161,3 +161,15 @@ def test_what_strict_readers_do_not_take_is_said(home: Home) -> None:
 def test_a_vanished_copy_of_a_picture_that_is_newly_encoded_is_said(home: Home) -> None:
     (home[1] / "box-1" / "TRA-0004_f.jpg").unlink()
     assert found(home) == [("TRA-0004", "copy.gone")]
+
+
+def test_a_copy_beside_a_sidecar_that_says_where_it_was_scanned_is_said(home: Home) -> None:
+    """As a copy of an earlier version may: XMP behind a GIF (CIPA DC-010)."""
+    path = home[1] / "box-1" / "TRA-0003_f.gif"
+    packet = (
+        "<x:xmpmeta xmlns:x='adobe:ns:meta/'><rdf:RDF xmlns:rdf='http://www.w3.org/1999/02/22-rdf-syntax-ns#'>"
+        "<rdf:Description rdf:about='' xmlns:exif='http://ns.adobe.com/exif/1.0/' exif:GPSLatitude='45,52.47S'/>"
+        "</rdf:RDF></x:xmpmeta>"
+    )
+    path.write_bytes(path.read_bytes() + packet.encode())
+    assert ("TRA-0003", "copy.place-told") in found(home)

@@ -92,19 +92,22 @@ def _picture(run: CopyRun, line: CopyLine, job: CopyJob) -> Iterator[Finding]:
 
 
 def _strictly(run: CopyRun, line: CopyLine) -> Iterator[Finding]:
-    """What strict readers do not take, be it ours or put in by another program."""
+    """What strict readers do not take, be it ours or put in by another program; and a place beside a sidecar."""
     path = run.out / line.copy
     try:
-        if line.how == "sidecar":
-            faults = carrier.unreadable_packet(path.with_name(path.name + ".xmp").read_bytes())
-        else:
-            with open(path, "rb") as copy:
-                faults = carrier.unreadable(copy)
+        with open(path, "rb") as copy:
+            if line.how == "sidecar":
+                faults = carrier.unreadable_packet(path.with_name(path.name + ".xmp").read_bytes())
+                says_place = not carrier.is_whole(carrier.without_place(copy), copy)
+            else:
+                faults, says_place = carrier.unreadable(copy), False  # the place in our caption is the picture's
     except OSError as error:
         raise could_not(error, path) from error
     if faults:
         words = f"Strict readers do not take what {line.copy} carries: {' '.join(faults)}"
         yield _error("unreadable", f"{words} Making the copies again puts it right.")
+    if says_place:
+        yield _error("place-told", f"{line.copy} says where it was scanned. Making the copies again takes it out.")
 
 
 def _caption(run: CopyRun, line: CopyLine, job: CopyJob) -> Iterator[Finding]:
