@@ -3,6 +3,7 @@
 import sys
 from collections.abc import Iterable
 from dataclasses import replace
+from datetime import datetime
 
 import click
 
@@ -34,9 +35,10 @@ def date(
     """
     own = phrase_settings(read_settings(ctx.obj)) if has_collection(ctx.obj) else phrases.AS_TOLD
     settings = replace(own, order=order or own.order, hemisphere=hemisphere or own.hemisphere)
+    known = phrases.KnownDates(this_year=datetime.now().year)
     findings = False
     for words in lines(text):
-        reading = phrases.read_strict(words) if edtf_only else phrases.read(words, settings)
+        reading = phrases.read_strict(words) if edtf_only else phrases.read(words, settings, known)
         findings = findings or bool(reading.ask) or reading.edtf is None
         if as_json:
             output.row(reading.to_json())

@@ -74,8 +74,10 @@ class Assembly(Gathered):
             if ahead == "day":
                 if date.month and date.year and not (self.numbers or date.day):
                     return True  # 1938-June-12
-                return bool(date.month) and bool(self.numbers or date.day) and self._short_year(following)
-            return (year_ahead and bool(date.month or date.season)) or (ahead in ("century", "decades", "decade"))
+                return date.month > 0 and not date.year and self._short_year(following)
+            return (year_ahead and bool(date.month or date.season)) or (
+                ahead in ("century", "decades", "decade", "hundreds")
+            )
         if kind in _QUALIFIERS and (year_ahead or (ahead == "month" and not date.month)):
             self.pending |= _QUALIFIERS[kind]
             return bool(self.numbers or self.ordinals or date.within_a_year)

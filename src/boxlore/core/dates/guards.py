@@ -82,7 +82,9 @@ def _literal(words: str) -> Edtf | None:
     """EDTF as it stands, but not what people write the same way: `1904-05`, `[1867?]`."""
     if _EDTF.fullmatch(words) is None or _TWO.fullmatch(words):
         return None
-    if words[0] == "[" and "," not in words and ".." not in words:
+    if ((words[0] == "[" and "," not in words) or "." in words) and ".." not in words:
+        return None
+    if words.count("/") > 1:
         return None
     try:
         return standard.parsed(words)
@@ -285,7 +287,7 @@ def _asked_for_event(tokens: list[Token], words: str) -> Outcome | None:
     if any(here & {"year", "short", "dates", "years", "event"} for here in kinds):
         return None
     names = [at for at, here in enumerate(kinds) if here & {"name", "life"}]
-    if not names:
+    if not names or any(words[token.start].isdigit() for token in tokens if token.senses[0].kind == "name"):
         return None
     before = [at for at in range(names[0]) if kinds[at] & {"unit", "season", "before", "after", "weekday"}]
     if not before and not any("life" in here for here in kinds):

@@ -36,7 +36,13 @@ class Sense(NamedTuple):
 
 SEASONS = {"spring": 21, "summer": 22, "autumn": 23, "winter": 24}
 UNITS = ("day", "week", "fortnight", "month", "year", "weekend")
-PARTS = ("early", "mid", "late", "first_half", "second_half")
+FRACTIONS = {
+    "first_half": (0, 2), "second_half": (1, 2), "first_quarter": (0, 4), "second_quarter": (1, 4),
+    "third_quarter": (2, 4), "fourth_quarter": (3, 4),
+}  # fmt: skip
+"""Parts that are exact: the how-manieth (from 0) of how many."""
+
+PARTS = ("early", "mid", "late", *FRACTIONS)
 
 KINDS = (
     "noise", "about", "about_behind", "doubt", "or", "and", "either", "between", "between_behind", "before",

@@ -21,7 +21,8 @@ NUMERAL = "|".join(
         r"\d{1,2}[:.]\d\d ?(?:am|pm|a\.m\.?|p\.m\.?|uhr|h)\b|\d{1,2}:\d\d(?::\d\d)?(?!\d)",
         r"\d{1,2} ?(?:am|pm|a\.m\.|p\.m\.|uhr|o'clock)\b",
         r"(?<!\d)\d{4} ?[-./] ?\d{1,2} ?[-./] ?\d{1,2}(?!\d)",
-        rf"(?<![\d.])\d{{1,2}} ?(?:[/.] ?{_MONTH}(?:\.? ?-|[/.] ?|\.? )|-{_MONTH}-)'?(?:\d{{4}}|\d\d)(?!\d|:\d|[./]\d)",
+        rf"(?<![\d.])\d{{1,2}} ?(?:[/.] ?{_MONTH}(?:\.? ?-| ?[/.] ?|\.? )|-{_MONTH}-)'?(?:\d{{4}}|\d\d)"
+        r"(?!\d|:\d|[./]\d)",
         r"(?<![\d.-])\d{1,2}[-./](?:1[5-9]|20)\d\d(?!\d)(?!['-]?s)",
         r"(?<![\d-])\d{4}(?:[-/]'?\d\d?(?![\d.]\d|\d)(?!['-]?(?:s|er|th)\b)| [-/] '?\d\d(?!\d| *[\w.]))",
         r"(?<!\d)(?:1[5-9]|20) and \d\d(?!\d)(?= *(?:$|[?,)]))",
@@ -122,7 +123,7 @@ def _two(year: str, last: str, piece: str) -> tuple[Sense, ...]:
     ending += 100 if over_the_century else 0
     senses: list[Sense] = []
     slash = "/" in piece
-    if slash and digits == 1 and (first > 1750 or ending != first + 1):
+    if slash and digits == 1 and ending != first + 1:
         return _NAME
     if first < ending <= first + 99:
         dual = slash and first <= 1750 and ending == first + 1

@@ -21,7 +21,7 @@ _ENDS = ("", "comma", "or", "and", "dash", "to", "slash", "query", "about", "dou
 """What may follow a qualifier that stands behind its date."""
 
 _SIDES = {"before": -1, "after": 1}
-_BEGIN_NEAR = ("day", "few", "unit", "season", "weekday")
+_BEGIN_NEAR = ("eve", "day", "few", "unit", "season", "weekday")
 _JOINS = {"or": "any", "slash": "any", "and": "all"}
 
 
@@ -97,12 +97,22 @@ class Grammar:
         if any(item.kind not in ("one", "span", "before", "after") for item in items):
             raise NoForm
         (kind,) = kinds
+        if items[0].kind in ("before", "after") and all(item.kind == "one" for item in items[1:]):
+            return self._shared(items, kind)
         whole = Expression(kind, [item.parts[0] if item.kind == "one" else item for item in items])
         if first_mark:
             whole.mark(first_mark)
         if marks[-1] and not any(marks[:-1]):
             whole.mark(marks[-1])
         return whole
+
+    @staticmethod
+    def _shared(items: list[Expression], kind: str) -> Expression:
+        """`before 1938 or 1939`: the limit holds for each, and the widest of them is certain."""
+        if kind == "all":
+            raise NoForm
+        within = Expression("any", [part for item in items for part in item.parts])
+        return Expression(items[0].kind, [within])
 
     def _limited(self, item: Expression) -> Expression:
         """limit = [ "," ] ( before | after ) operand: what the first date says, cut by the second."""
@@ -176,12 +186,16 @@ class Grammar:
             return None
         self.at += 1
         whole = Expression("from", [self._operand()])
-        return self._behind(Expression("one", whole.parts)) if self.kinds[self.at] == "since_behind" else whole
+        if self.kinds[self.at] in ("since_behind", "or_later"):
+            return self._behind(Expression("one", whole.parts))
+        return whole
 
     def _open_range(self) -> Expression:
         first = self._operand()
+        if self.kinds[self.at] == "dash" and self.kinds[self.at + 1] == "to":
+            self.at += 1  # mid-to-late
         if self.kinds[self.at] in ("dash", "to", "until") and self.kinds[self.at + 1] not in ("", "correction"):
-            self.at += 1
+            self.at += 2 if self.kinds[self.at + 1] == "dash" else 1
             last = self._operand()
             first.mark |= last.mark  # “1915-1918?”
             return self._behind(Expression("span", [first, last]))
@@ -221,6 +235,9 @@ class Grammar:
         begin, count = self.at, 0
         if self.kinds[begin] not in _BEGIN_NEAR:
             return None
+        if self.kinds[begin] == "eve":
+            self.at += 1
+            return Expression("near", [self._operand()], distance=Distance(-1, "day"))
         if self.kinds[self.at] == "day" and self.kinds[self.at + 1] == "unit":
             count = self.senses[self.at].value[0]  # type: ignore[index]
             self.at += 1

@@ -168,7 +168,7 @@ def _place_bare(part: Partial, left: Partial) -> None:
         return
     if part.year or len(left.year) not in (2, 4) or not left.year.isdigit():
         return
-    if digits == 1 and len(left.year) == 4 and int(left.year[3]) < value:
+    if digits < 2 and value < 10 and len(left.year) == 4 and int(left.year[3]) < value:
         part.year, part.bare = left.year[:3] + str(value), None
     elif (digits == 2 or value > 9) and value > int(left.year[-2:]) and not (left.month and value <= 31 and left.day):
         part.year, part.bare = f"{left.year[:-2]}{value:02d}", None

@@ -126,7 +126,7 @@ class Gathered:
                 self.date.unit = unit
             elif unit in ("week", "weekend") and (self.date.day or self.date.feast or self.date.bare):
                 self.date.mark |= ABOUT
-            elif unit in ("week", "fortnight", "weekend"):
+            elif unit in ("week", "fortnight", "weekend") or not self._is_of(unit):
                 return False
         date = self.date
         if not self._fits():
@@ -142,6 +142,15 @@ class Gathered:
             or date.bare
         )
         return bool(filled)
+
+    def _is_of(self, unit: str) -> bool:
+        """Whether a day, month or year that is named stands beside one that is told."""
+        date = self.date
+        if unit == "day":
+            return bool(date.day or date.feast or date.part)
+        return bool(
+            date.month if unit == "month" else date.year or date.years or date.bare or date.season or date.month
+        )
 
     def _fits(self) -> bool:
         """Whether the slots that are filled go together: what would be passed over in writing is no date."""

@@ -11,6 +11,7 @@ from boxlore.core.dates.calendars import from_hebrew, from_julian, from_number, 
 from boxlore.core.dates.context import DateContext, NoSuchDate, qualified
 from boxlore.core.dates.edtf_values import month_length
 from boxlore.core.dates.holidays import HolidayDate, holiday
+from boxlore.core.dates.lexicon import FRACTIONS
 from boxlore.core.dates.partial import MARKS, Partial
 from boxlore.core.dates.relative import of_event
 
@@ -18,7 +19,6 @@ CENTURIES = ("19", "18", "20")
 DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
 _DECADE_PARTS = {"early": (0, 3), "mid": (4, 6), "late": (7, 9)}
 _CENTURY_PARTS = {"early": (0, 33), "mid": (34, 66), "late": (67, 99)}
-_HALVES = {"first_half": 0, "second_half": 1}
 SEASON_NAMES = {21: "spring", 22: "summer", 23: "autumn", 24: "winter"}
 _EASTER = ("easter", "easter sunday", "easter day", "orthodox easter")
 _FULL_DAY = re.compile(r"(\d{4})-(\d\d)-(\d\d)")
@@ -50,7 +50,7 @@ def _unmarked(date: Partial, context: DateContext, pick: int) -> str:
         return _of_years(date, context, pick)
     if date.feast:
         return _feast(date, context, year, pick).edtf
-    if date.part and year and not date.within_a_year and (year.endswith("X") or date.part in _HALVES):
+    if date.part and year and not date.within_a_year and (year.endswith("X") or date.part in FRACTIONS):
         return _part(date, year)
     if date.season:
         if not year:
@@ -70,9 +70,9 @@ def _plain(date: Partial, year: str) -> str:
     after, before, mark = MARKS[date.year_mark], MARKS[date.month_mark], MARKS[date.day_mark]
     if not day:
         text = f"{year or 'XXXX'}{after}-{before}{date.month:02d}"
-        if date.part in _HALVES and text[:4].isdigit() and len(text) == 7:
-            last = 15 if date.part == "first_half" else month_length(int(year), date.month)
-            return f"[{text}-{(1, 16)[_HALVES[date.part]]:02d}..{text}-{last}]"
+        if date.part in ("first_half", "second_half") and text[:4].isdigit() and len(text) == 7:
+            first, last = (1, 15) if date.part == "first_half" else (16, month_length(int(year), date.month))
+            return f"[{text}-{first:02d}..{text}-{last}]"
         return text
     length_of = julian_month_length if date.old_style else month_length
     if not 1 <= day <= length_of(int(year) if year.isdigit() else 2000, date.month):
@@ -116,13 +116,21 @@ def year_of(date: Partial, pick: int) -> str:
     return date.year
 
 
+def _fraction(year: str, nth: int, of: int) -> str:
+    """`the second half of 1938`: months of a year, years of a decade or a century; a quarter of a decade is none."""
+    if year.isdigit():
+        months = 12 // of
+        return f"[{year}-{months * nth + 1:02d}..{year}-{months * (nth + 1):02d}]"
+    count = 100 if year.endswith("XX") else 10
+    if count % of:
+        return year
+    first = int(year.replace("X", "0")) + count // of * nth
+    return f"{first}/{first + count // of - 1}"
+
+
 def _part(date: Partial, year: str) -> str:
-    if date.part in _HALVES:
-        half = _HALVES[date.part]
-        if year.isdigit():
-            return f"[{year}-{(1, 7)[half]:02d}..{year}-{(6, 12)[half]:02d}]"
-        century, low, high = year.endswith("XX"), ("00", "50")[half], ("49", "99")[half]
-        return f"{year[:2]}{low}/{year[:2]}{high}" if century else f"{year[:3]}{'05'[half]}/{year[:3]}{'49'[half]}"
+    if date.part in FRACTIONS:
+        return _fraction(year, *FRACTIONS[date.part])
     if year.endswith("XX"):
         first, last = _CENTURY_PARTS[date.part]
         return f"{year[:2]}{first:02d}~/{year[:2]}{last:02d}~"

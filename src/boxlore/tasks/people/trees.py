@@ -92,6 +92,7 @@ class _Taking:
         self.fresh: set[str] = set()
         self.touched: set[str] = set()
         self.dates = phrase_settings(collection.settings)
+        self.known_dates = phrases.KnownDates(this_year=collection.clock.today().year)
         self.understanding = Understanding(collection)
         self.places: dict[tuple[str, int | None], Reading | None] = {}
         self.kept_words: set[str] = set()
@@ -264,11 +265,11 @@ class _Taking:
             return None
         if not self.tree.seven and words[:3].upper() in OPEN_ENDED:
             self.open_ended += 1
-        return date_reading(read_tree_date(words, self.dates), self.dates)
+        return date_reading(read_tree_date(words, self.dates, self.known_dates), self.dates)
 
     def _place(self, words: str, day: str) -> Reading | None:
         """A place as it was then; a tree names the same few places over and over, each is read once a year."""
-        year = read_tree_date(day, self.dates).first_year if day else None
+        year = read_tree_date(day, self.dates, self.known_dates).first_year if day else None
         if (words, year) not in self.places:
             read = self.understanding.read("place", words, Around(year=year))
             self.places[words, year] = read.reading if read else None
@@ -312,7 +313,9 @@ class _Taking:
         self.act = Act(self.collection, self.act.id, self.act.what)
 
 
-def read_tree_date(words: str, settings: phrases.PhraseSettings) -> DateReading:
+def read_tree_date(
+    words: str, settings: phrases.PhraseSettings, known: phrases.KnownDates = phrases.NOTHING_KNOWN
+) -> DateReading:
     """A tree file's date: its words are English codes that the reader of phrases knows.
 
     INT (5.5.1, an interpreted date) is the date with its phrase kept in the words; a phrase alone is no date.
@@ -320,7 +323,7 @@ def read_tree_date(words: str, settings: phrases.PhraseSettings) -> DateReading:
     plain = words.split("(", 1)[0].strip()
     if plain.upper().startswith("INT "):
         plain = plain[4:].strip()
-    return replace(phrases.read(plain, settings), text=words)
+    return replace(phrases.read(plain, settings, known), text=words)
 
 
 def _known(collection: Collection, source: Source) -> _Known:

@@ -78,7 +78,7 @@ class Understanding:
         settings = phrase_settings(self._collection.settings)
         if latitude is not None:
             settings = replace(settings, hemisphere="south" if latitude < 0 else "north")
-        read = phrases.read(words, settings)
+        read = phrases.read(words, settings, phrases.KnownDates(this_year=self._this_year))
         if read.edtf is None:  # an age or an event of the family: now it is worth reading the registry
             read = phrases.read(words, settings, self.known)
         shown = read.display or "kept as told, not read as a date"
@@ -98,7 +98,11 @@ class Understanding:
             dates = {date.edtf.text for date in usable if isinstance(date, DateReading) and date.edtf}
             for name in {statement.words.casefold() for statement, _ in rows if statement.field == "name"}:
                 events.setdefault(name, set()).update(dates)
-        return phrases.KnownDates(_single(births), _single(events))
+        return phrases.KnownDates(_single(births), _single(events), this_year=self._this_year)
+
+    @property
+    def _this_year(self) -> int:
+        return self._collection.clock.today().year
 
     def _place(self, words: str, year: int | None) -> Understood:
         read = read_own(words, own_places(self._collection)) or self.gazetteer.read(words, year=year, used=self.used)
