@@ -14,7 +14,8 @@ import click
 
 from boxlore import __version__
 from boxlore.cli import talk
-from boxlore.core.errors import BoxloreError
+from boxlore.core.errors import BoxloreError, WrongUse
+from boxlore.core.fields.letters import is_blank
 
 COMMANDS: dict[str, str] = {
     "demo": "Make the demo collection and run the whole job on it.",
@@ -97,12 +98,27 @@ def boxlore(ctx: click.Context, collection: Path | None) -> None:
         ctx.exit(hold(collection, door=True))
 
 
+def _check_arguments(arguments: list[str]) -> None:
+    """Raises WrongUse for an argument of invisible letters alone, which no command can mean.
+
+    Of blanks alone each command says itself what they are to it.
+    """
+    for argument in arguments:
+        if argument.strip() and is_blank(argument):
+            letters = " ".join(dict.fromkeys(f"U+{ord(letter):04X}" for letter in argument.strip()))
+            raise WrongUse(
+                f"There are no words to keep: one of the arguments shows nothing ({letters}).",
+                "Write it again, or leave it out.",
+            )
+
+
 def main(arguments: list[str] | None = None) -> NoReturn:
     """Run a command. A BoxloreError becomes one sentence on stderr and its own exit code.
 
     Other exits: 0 done, 1 findings, 2 wrong use of a command, 3 stopped or a file could not be read or written.
     """
     try:
+        _check_arguments(sys.argv[1:] if arguments is None else arguments)
         code = boxlore.main(arguments, prog_name="boxlore", standalone_mode=False)
     except BoxloreError as error:
         talk.say(str(error))

@@ -37,7 +37,7 @@ REFUSED = [
     (["tell", "TRA-0001", "story", "x", "--by", "inscription:banana"], WHO),
     (["people", "shown", "TRA-0001", "left to right: Leida", "--by", "narrator:"], WHO),
     (["tell", "TRA-0001", "story", "x", "--language", ""], "--language is empty. Write a BCP 47 tag"),
-    (["tell", "TRA-0001", "story", "\u200b"], "There are no words to keep."),
+    (["tell", "TRA-0001", "story", "\u200b"], "one of the arguments shows nothing (U+200B)."),
     (["tell", "TRA-0001", "story", "a\x1bb"], "Character 2 of these words is no letter (U+001B)."),
     (["tell", "TRA-0001", "born", "1900"], "There is no field “born” for an item."),
     (["tell", "TRA-0001", "banana", "x"], "keyword. Of this collection's own: own-clothes."),
@@ -59,10 +59,35 @@ def test_what_cannot_be_meant_is_refused(run, folder: Path, arguments: list[str]
     assert statements(folder) == before
 
 
+BLANK = [
+    ["places", "add", "\u200b"],
+    ["places", "add", "Farm", "--inside", "\u2060"],
+    ["people", "consent", "Mia", "--for", "name", "--as", "guardian", "--by", "\u200b", "--witness", "\u200b"],
+    ["people", "consent", "Mia", "--for", "name", "--as", "guardian", "--by", " ", "--witness", "Con"],
+    ["people", "split", "Leida Rourke", " ", "--item", "TRA-0003"],
+    ["places", "add", "Farm", "--also", " "],
+    ["housing", "place", "\u3164", "house"],
+]
+
+
+@pytest.mark.parametrize("arguments", BLANK, ids=ascii)
+def test_names_of_which_nothing_can_be_seen_are_refused_by_every_command(run, mine: Path, arguments: list[str]) -> None:  # type: ignore[no-untyped-def]
+    before = statements(mine)
+    code, out, err = run("-c", mine, *arguments)
+    assert (code, out) == (2, "") and ("There are no words to keep" in err or "A place needs a name." in err)
+    assert statements(mine) == before
+
+
+def test_a_collection_has_a_title(run, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    code, _, err = run("new", tmp_path / "ours", "--title", " ")
+    assert code == 2 and "title is empty. Write what the collection is called." in err
+    assert not (tmp_path / "ours").exists()
+
+
 PEOPLE = [
     ("living", "banana", "living: “banana” cannot be meant. Write one of: yes, no."),
     ("sex", "banana", "sex: “banana” cannot be meant. Write one of: female, male, other."),
-    ("sex", "\u200b", "There are no words to keep."),
+    ("sex", " ", "There are no words to keep."),
     ("consent", "whatever", "“consent” is not told in words. Note a consent with: boxlore people consent"),
     ("merged_into", "banana", "Say that two are one with: boxlore people merge"),
     ("different", "banana", "Say that two are two with: boxlore people apart"),

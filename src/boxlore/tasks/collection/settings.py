@@ -10,6 +10,7 @@ from boxlore.core.dates import phrases
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.guard import check_language
 from boxlore.core.fields.language import language_tag
+from boxlore.core.fields.letters import is_blank
 
 FILE_NAME = "boxlore.toml"
 
@@ -95,6 +96,8 @@ def check_settings(path: Path, settings: Settings) -> None:
     """Raises WrongUse, naming the setting at fault, for values that the file at `path` could not hold."""
     for field in fields(Settings):
         _check(path, field.name, getattr(settings, field.name))
+    if is_blank(settings.title):
+        raise WrongUse(f"{path}: title is empty.", "Write what the collection is called.")
     try:
         check_language(settings.language)
     except WrongUse as error:

@@ -10,6 +10,7 @@ from itertools import combinations
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.audiences import AUDIENCE_WORDS, KeptTo, read_audience
+from boxlore.core.fields.letters import check_typed
 from boxlore.core.fields.pictures import ROW_WORDS, RowPosition
 from boxlore.core.people.consent import Consent
 from boxlore.core.people.duplicates import Proposal, propose
@@ -120,6 +121,7 @@ def split(
 ) -> Subject:
     """Make a second person of one: `statements` (ids) of the person move over, and in `items` (ids) the new one is
     meant. If the person was made by a merging, that is taken back first with `unmerge`."""
+    check_typed(name)
     wanted, in_items = set(statements), set(items)
     collection.back_up_before("parting people")
     act = collection.act(f"{name} parted from {person.name}")
@@ -181,6 +183,8 @@ def duplicates(collection: Collection) -> list[Proposal]:
 
 def consent(collection: Collection, person: Person, answer: Consent) -> Statement:
     """Note a consent or its withdrawal; the last word stands."""
+    for name in filter(None, (answer.by, answer.witness)):
+        check_typed(name)
     act = collection.act(f"consent of {person.name} {'answer' if answer.given else 'withdrawn'}")
     statement = act.state(
         Subject(Kind.PERSON, person.id), "consent", answer.words, audience="keeper", sitting=answer.sitting

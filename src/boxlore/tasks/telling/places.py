@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.fields.letters import check_typed, is_blank
 from boxlore.core.fields.points import COORDINATES_WORDS, Coordinates
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.places.countries_table import COUNTRY_NAMES
@@ -89,10 +90,12 @@ def add_place(collection: Collection, new: NewPlace, gazetteer: Gazetteer) -> li
     """Make a place of the family's own. Raises WrongUse for a name that is taken or coordinates that are none."""
     taken = {fold_place(name): own for own in own_places(collection) for name in own.names}
     for name in (new.name, *new.also):
-        if not fold_place(name):
+        if is_blank(name) or not fold_place(name):
             raise WrongUse("A place needs a name.", 'Say it as the family does: boxlore places add "Grandpa\'s farm".')
         if fold_place(name) in taken and fold_place(new.inside) == fold_place(taken[fold_place(name)].inside_words):
             raise WrongUse(f"There is a place “{name}” already.", "Say what it lies in (--inside) to tell them apart.")
+    for words in filter(None, (*(new.name, *new.also), new.inside, new.years)):
+        check_typed(words)
     coordinates = COORDINATES_WORDS.typed(new.at) if new.at else None
     act = collection.act(f"place: {new.name[:40]}")
     place = act.new(Kind.PLACE)
