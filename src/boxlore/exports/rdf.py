@@ -153,9 +153,14 @@ def record_triples(
     markers = {person.told.statement: person for person in record.people if person.area}
     for statement in every_told(record):
         marked_person = markers.get(statement.statement)
-        lines.append(annotation(statement, node if marked_person is None else _target_of(marked_person)))
-        if marked_person is not None:
-            lines += _marker(node, marked_person)
+        if marked_person is None:
+            lines.append(annotation(statement, node))
+        else:
+            target = _target_of(marked_person)
+            lines.append(annotation(statement, f"<{target}>"))
+            lines += _marker(node, target, marked_person.scan, marked_person.number, marked_person.area)
+    for scan_id, number, area in () if record.closed_scans else record.unnamed:
+        lines += _marker(node, f"urn:uuid:{scan_id}#marker-{number}", scan_id, number, area)
     return lines
 
 
@@ -317,24 +322,26 @@ def _agent_of(said: Said, ref: str) -> tuple[str, str]:
 
 
 def _target_of(shown: PersonShown) -> str:
-    return f"<urn:uuid:{shown.told.statement}#target>"
+    """The name of the marked part of a scan that a name belongs to."""
+    return f"urn:uuid:{shown.told.statement}#target"
 
 
-def _marker(node: str, shown: PersonShown) -> list[str]:
-    """The triples of the numbered box on a scan that a name belongs to; a point is a box without size."""
-    target, selector = _target_of(shown), f"<urn:uuid:{shown.told.statement}#selector>"
-    x, y, *size = (f"{100 * fraction:g}" for fraction in shown.area)
+def _marker(node: str, name: str, scan: str, number: int, area: tuple[float, ...]) -> list[str]:
+    """The triples of a numbered box on a scan, `name`: a point is a box without size. Names and notes have it as
+    their target."""
+    target, selector = f"<{name}>", f"<{name}-selector>"
+    x, y, *size = (f"{100 * fraction:g}" for fraction in area)
     selected = f"xywh=percent:{x},{y},{','.join(size) or '0,0'}"
     return [
         f"{target} {RDF_TYPE} {_p('oa:SpecificResource')} .",
-        f"{target} {_p('oa:hasSource')} {urn(shown.scan)} .",
+        f"{target} {_p('oa:hasSource')} {urn(scan)} .",
         f"{target} {_p('dcterms:isPartOf')} {node} .",
         f"{target} {_p('oa:hasSelector')} {selector} .",
         f"{selector} {RDF_TYPE} {_p('oa:FragmentSelector')} .",
         f"{selector} {_p('dcterms:conformsTo')} <{MEDIA_FRAGMENTS}> .",
         f"{selector} {_p('rdf:value')} {literal(selected)} .",
-        f"{target} {_p('bx:number')} {typed_literal(str(shown.number), _p('xsd:integer'))} .",
-        f"{target} {_p('bx:area')} {literal(AREA_WORDS.write(Area(*shown.area)))} .",
+        f"{target} {_p('bx:number')} {typed_literal(str(number), _p('xsd:integer'))} .",
+        f"{target} {_p('bx:area')} {literal(AREA_WORDS.write(Area(*area)))} .",
     ]
 
 

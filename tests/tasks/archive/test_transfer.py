@@ -20,6 +20,8 @@ from rdflib import Graph, Namespace
 
 from boxlore.core.crosswalk.repository import Archive
 from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.people.consent import make_consent
+from boxlore.core.people.person import Person
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import Record
 from boxlore.core.rules.of_record import look_over
@@ -34,10 +36,12 @@ from boxlore.tasks.archive.transfer import TransferOrder, name_search, transfer
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records import Selection, record_of, records, seen_by
+from boxlore.tasks.people import registry
 from boxlore.tasks.scans.fixity import verify_scans
 from boxlore.tasks.scans.fixity_events import CHECKED, COPIED, MADE, events
 from boxlore.tasks.scans.packages import verify_package
 from boxlore.tasks.sitting.time_log import read_log
+from boxlore.tasks.telling.places import NewPlace, add_place, gazetteer_of, own_places
 from boxlore.tasks.telling.statements import Teller, Telling
 
 ON = date(2026, 11, 25)
@@ -327,12 +331,15 @@ def plain(record: Record) -> dict[str, object]:
         ]
         for name, rows in record.told.items()
     }
-    people = [(one.name, one.role, one.person, one.scan, one.area, one.number) for one in record.people]
+    people = [
+        (one.name, one.role, one.person, one.scan, one.area, one.number, one.row, one.position) for one in record.people
+    ]
     scans = [(one.id, one.sha256, one.side, one.role, one.area, one.width, one.embedded) for one in record.scans]
     return {
         "number": record.number, "id": record.id, "kind": record.kind, "mark": record.mark, "found_in": record.found_in,
         "size": record.size_mm, "told": told, "people": people, "scans": scans, "not known": record.not_known,
         "related": sorted((one.kind, one.number, one.reverse) for one in record.related),
+        "audiences": record.audiences, "unnamed": record.unnamed, "nameless": record.nameless,
     }  # fmt: skip
 
 
@@ -365,6 +372,10 @@ def test_a_rebuilt_collection_has_lost_nothing_that_the_transfer_holds(demo: Pat
 
 
 BX = Namespace("urn:boxlore:terms:")
+
+
+def person_named(collection: Collection, name: str) -> Person:
+    return next(person for person in collection.people().values() if person.name == name)
 
 
 def graph_of(bag: Path) -> Graph:
@@ -445,6 +456,45 @@ def test_an_answer_to_a_question_of_ones_own_is_rebuilt(mine: Collection, tmp_pa
     with open_collection(tmp_path / "again", write=False, on_day=ON) as after:
         told = record_of(after, item.id).first("own-clothes")
         assert told and (told.words, told.language) == ("Ema pross.", "et")
+
+
+def test_what_the_keeper_has_kept_is_kept_in_a_collection_made_again(mine: Collection, tmp_path: Path) -> None:
+    """What was closed stays closed; consents, rows, merged entries and where a place lies come back as well."""
+    arvo, mia, con, frank = (
+        person_named(mine, name) for name in ("Arvo Tamm", "Mia Rourke", "Con Rourke", "Frank Rourke")
+    )
+    card, group = find_item(mine, "TRA-0010"), find_item(mine, "TRA-0012")
+    registry.set_audience(mine, card, "archive:2090-01-01")
+    registry.set_audience(mine, card, "archive:2091-01-01", "story")
+    registry.set_audience(mine, Subject(Kind.PERSON, arvo.id), "archive:2080-01-01")
+    registry.consent(mine, mia, make_consent(["name"], "2026-11-25"))
+    registry.apart(mine, con, frank)
+    rows = "back row, left to right: Leida Rourke, ?; front row: Con Rourke"
+    registry.tell_placed(Teller(mine), mine, group, rows, Telling())
+    told_rows = registry.written_back(record_of(mine, group.id))
+    add_place(mine, NewPlace(name="Kopli yard", inside="Tallinn"), gazetteer_of(mine, lambda *_: None))
+    transfer(mine, tmp_path / "t", order=TransferOrder(archive=QUICK))
+    rebuild(tmp_path / "again", tmp_path / "t", on_day=ON)
+    with open_collection(tmp_path / "again", on_day=ON) as again:
+        assert record_of(again, card.id).audiences == ("archive:2090-01-01", "story=archive:2091-01-01")
+        kept, kept_again = mine.people(), again.people()
+        assert kept_again[arvo.id].audience == "archive:2080-01-01"
+        assert kept_again[mia.id].consents == kept[mia.id].consents != ()
+        assert kept_again[con.id].different == (frank.id,)
+        assert registry.written_back(record_of(again, group.id)) == told_rows != ""
+        assert own_places(again) == own_places(mine) != []
+        transfer(again, tmp_path / "t2", order=TransferOrder(archive=QUICK))
+    assert "Arvo" not in (tmp_path / "t2" / "open" / "data" / "metadata" / "records.nt").read_text("utf-8")
+
+
+@pytest.mark.parametrize("part", ["open", "closed"])
+def test_only_the_closed_part_tells_who_may_see_what(mine: Collection, tmp_path: Path, part: str) -> None:
+    registry.set_audience(mine, find_item(mine, "TRA-0010"), "family", "story")
+    registry.consent(mine, person_named(mine, "Mia Rourke"), make_consent(["name"], "2026-11-25"))
+    transfer(mine, tmp_path / "t", order=TransferOrder(archive=QUICK))
+    fields = {str(words) for words in graph_of(tmp_path / "t" / part).objects(predicate=BX.field)}
+    assert ({"audience", "consent"} <= fields) is (part == "closed")
+    assert bool({"audience", "consent"} & fields) is (part == "closed")
 
 
 def test_a_damaged_package_is_not_rebuilt(demo: Path, tmp_path: Path) -> None:

@@ -14,6 +14,7 @@ from boxlore.core.records.in_force import told_of
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import Kind, Statement, Subject, Sure
 from boxlore.exports.rdf import person_triples, subject_triples
+from boxlore.tasks.archive.restrictions import restrictions_on
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records import AudienceView
 
@@ -97,9 +98,11 @@ def things_told(collection: Collection, seen: AudienceView, kind: Kind) -> dict[
     said_by, recipient = collection.people().names(), seen.recipient
     views_by_id: dict[str, list[StatementView]] = {}
     for ident, rows in collection.store.subjects(kind):
+        about = Subject(kind, ident)
         views = [told_of(row, reading, said_by) for row, reading in rows if _is_told(row)]
-        allowed = [view for view in views if recipient.may_be_told(view, Subject(kind, ident))]
-        views_by_id[ident] = [recipient.without_names(view) for view in allowed]
+        allowed = [view for view in views if recipient.may_be_told(view, about)]
+        told = [recipient.without_names(view) for view in allowed]
+        views_by_id[ident] = told + (restrictions_on(seen, about, rows) if told else [])
     return views_by_id
 
 

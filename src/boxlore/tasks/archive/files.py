@@ -30,6 +30,7 @@ from boxlore.tasks.archive.chapters import chapter_files
 from boxlore.tasks.archive.context import thing_lines, things_told
 from boxlore.tasks.archive.open_scans import WITHOUT_PLACE, OpenScans
 from boxlore.tasks.archive.receipt import blank_rows
+from boxlore.tasks.archive.restrictions import restriction_lines
 from boxlore.tasks.archive.updates import CHANGES, HEADING, STATE, Earlier, change_row, gone_rows, state_row
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress
@@ -190,7 +191,10 @@ def _finding_aid(making: Making, dialect: Dialect) -> None:
 def _linked_data(making: Making) -> None:
     table = read_required(_schema("required.csv").decode())
     with making.open("metadata/records.nt", "linked data, everything that this part holds") as out:
-        making.findings += write_triples(making.records(), making.facts, out, table)
+        items: list[str] = []
+        making.findings += write_triples(_noted(making.records(), items), making.facts, out, table)
+        for line in restriction_lines(making.collection, making.seen, items):
+            out.write(f"{line}\n".encode())
         people = None if making.selection == EVERYTHING and making.earlier is None else making.people
         for line in thing_lines(making.collection, making.seen, people):
             out.write(f"{line}\n".encode())
@@ -198,6 +202,13 @@ def _linked_data(making: Making) -> None:
         with open(making.stage / "metadata" / "records.nt", encoding="utf-8", newline="\n") as lines:
             pieces = (piece.encode() for piece in as_turtle(lines))
             making.put("metadata/records.ttl", "the same linked data as Turtle, for reading", pieces)
+
+
+def _noted(records: Iterable[Record], items: list[str]) -> Iterator[Record]:
+    """The records as they come, with the id of each noted in `items`."""
+    for record in records:
+        items.append(record.id)
+        yield record
 
 
 def _inventory(making: Making) -> None:

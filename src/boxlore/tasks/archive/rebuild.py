@@ -35,6 +35,8 @@ from boxlore.tasks.telling.table import read_sure
 RECORDS = "data/metadata/records.nt"
 URN = "urn:uuid:"
 READER = "a transfer"
+READ_AS = {"consent": "consent", "inside": "place"}
+"""Kinds of the readings of fields that are not read as told words are."""
 
 Thing = Mapping[str, list[str]]
 """Values of one subject by prefixed name of the predicate."""
@@ -176,8 +178,9 @@ def _item(making: _Rebuilding, name: str) -> None:
         making.state(Kind.ITEM, ident, "kept", KEPT_WORDS.write(kept))
     for scan in thing.get("dcterms:hasFormat", []):
         _scan(making, ident, scan)
-    for words in thing.get("bx:asked", []):
-        making.act.state(Subject(Kind.ITEM, ident), words, "", sure=Sure.NOT_KNOWN)
+    annotated = {_one(making.things[told], "bx:field") for told in making.told.get(name, [])}
+    for field_name in sorted(set(thing.get("bx:asked", [])) - annotated):
+        making.act.state(Subject(Kind.ITEM, ident), field_name, "", sure=Sure.NOT_KNOWN)
     for statement_name in making.told.get(name, []):
         _statement(making, statement_name, Subject(Kind.ITEM, ident))
     for target in sorted(
@@ -264,7 +267,7 @@ def _statement(making: _Rebuilding, name: str, subject: Subject) -> None:
         raise CouldNot(f"The package tells what no collection may hold. {error}", "Ask for it again.") from error
     making.act.statements.append(statement)
     if reading := _one(thing, "bx:reading"):
-        kind = FIELDS[field_name].reads
+        kind = FIELDS[field_name].reads or READ_AS[field_name]
         making.act.readings.append((statement.id, Reading(kind, read_value(kind, reading), READER)))
 
 

@@ -1,0 +1,59 @@
+"""What an archive must know beside what was told: who may see what and until when, consents, who stands where.
+
+These statements are the keeper's own, and no output for a reader has them. The closed part of a transfer does: the
+archive that holds it must know what it may do, and a collection made again from it must keep closed what was closed.
+"""
+
+from collections.abc import Iterable, Iterator, Mapping
+
+from boxlore.core.fields.pictures import ROW_WORDS
+from boxlore.core.records.in_force import told_of
+from boxlore.core.records.item_record import StatementView
+from boxlore.core.statements import Kind, Statement, Subject, Sure
+from boxlore.exports.rdf import annotation, urn
+from boxlore.store.rows import ToldRow
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.records import AudienceView
+
+GOING: Mapping[Kind, frozenset[str]] = {
+    Kind.ITEM: frozenset({"audience", "row"}),
+    Kind.PERSON: frozenset({"audience", "consent", "merged_into", "different"}),
+    Kind.PLACE: frozenset({"inside"}),
+}
+"""Fields that go with the closed part, by kind of thing."""
+
+
+def restrictions_on(seen: AudienceView, about: Subject, rows: Iterable[ToldRow]) -> list[StatementView]:
+    """The keeper's statements about one thing that go to the archive with it; none in the open part."""
+    if not seen.to.is_closed_part:
+        return []
+    rows = list(rows)
+    told = {statement.id: statement for statement, _ in rows}
+    return [told_of(statement, reading, {}) for statement, reading in rows if _goes(seen, about, statement, told)]
+
+
+def _goes(seen: AudienceView, about: Subject, statement: Statement, told: Mapping[str, Statement]) -> bool:
+    if statement.field == "row":
+        stands = ROW_WORDS.or_none(statement.words)
+        person = told.get(stands.statement) if stands else None
+        return person is not None and seen.recipient.may_be_told(told_of(person, None, {}), about)
+    if _stands_in_a_row(statement, told.values()):
+        return seen.recipient.may_be_told(told_of(statement, None, {}), about)
+    return statement.field in GOING.get(about.kind, ()) and seen.recipient.may_read(statement.words)
+
+
+def _stands_in_a_row(statement: Statement, told: Iterable[Statement]) -> bool:
+    """Whether it says of a place in a row that nobody knows who stands there: no record tells such a statement."""
+    if statement.field != "person" or statement.sure is not Sure.NOT_KNOWN:
+        return False
+    rows = (ROW_WORDS.or_none(row.words) for row in told if row.field == "row")
+    return any(row is not None and row.statement == statement.id for row in rows)
+
+
+def restriction_lines(collection: Collection, seen: AudienceView, items: Iterable[str]) -> Iterator[str]:
+    """The annotations of these items' restrictions."""
+    if seen.to.is_closed_part:
+        for material in collection.store.about_items(ids=list(items)):
+            about = Subject(Kind.ITEM, material.id)
+            for view in restrictions_on(seen, about, material.statements):
+                yield annotation(view, urn(material.id))
