@@ -138,7 +138,8 @@ def _span(whole: Expression, context: DateContext, pick: int) -> str:
         season = first.copy()
         season.years, season.year = (int(first.year), int(last.year)), ""
         return written(season, context, pick)
-    return "/".join(_ends(whole, context, pick))
+    begin, end = _ends(whole, context, pick)
+    return begin if begin == end else f"{begin}/{end}"
 
 
 def _between(whole: Expression, context: DateContext, pick: int) -> str:

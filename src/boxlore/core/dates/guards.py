@@ -180,9 +180,13 @@ def _most_doubtful(outcomes: dict[str, Outcome]) -> dict[str, Outcome]:
 def _read(senses: list[Sense], context: DateContext) -> Expression | None:
     """One choice of senses by the grammar; None if they are no date."""
     words: list[Sense] = []
+    clock = False
     for sense in senses:
         kind = sense.kind
         if kind in _PASSED_OVER:
+            continue
+        if kind == "at_years":
+            clock = True
             continue
         if kind == "name" or kind == "undated":
             return None
@@ -197,7 +201,7 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
         return None
     if len(words) < 5 and all(sense.kind in SLOTS for sense in words):  # no operator: one date, or none
         date, at = assemble(words, 0)
-        if date is None or at < len(words) or not date.is_settled:
+        if date is None or at < len(words) or not date.is_settled or (clock and date.whole_year):
             return None
         return Expression("one", [date])
     try:

@@ -17,8 +17,11 @@ from boxlore.core.dates.relative import Distance
 
 _QUALIFIERS = {"about": ABOUT, "doubt": DOUBT, "query": DOUBT, "about_behind": ABOUT}
 _BEFORE, _AFTER = ("before", "until"), ("after", "since")
-_ENDS = ("", "comma", "or", "and", "dash", "to", "slash", "query", "about", "doubt")
+_ENDS = ("", "comma", "or", "and", "dash", "to", "to_open", "slash", "query", "about", "doubt")
 """What may follow a qualifier that stands behind its date."""
+
+_TO = ("dash", "to", "to_open")
+"""What stands between the ends of a span; “to” alone is a code of tree files, and English."""
 
 _SIDES = {"before": -1, "after": 1}
 _BEGIN_NEAR = ("eve", "day", "few", "unit", "season", "weekday")
@@ -135,13 +138,13 @@ class Grammar:
         kind = self.kinds[self.at]
         if kind == "between":
             self.at += 1
-            item = self._range("between", ("and", "dash", "to", "or"))
+            item = self._range("between", ("and", "or", *_TO))
         elif kind in ("from", "since") and (spanned := self._from()) is not None:
             item = spanned
         elif kind in _BEFORE or kind in _AFTER:
             self.at += 2 if self.kinds[self.at + 1] == "dash" else 1
             item = Expression("before" if kind in _BEFORE else "after", [self._operand()])
-        elif kind == "to":
+        elif kind == "to_open":
             self.at += 1
             item = Expression("to", [self._operand()])
         else:
@@ -179,7 +182,7 @@ class Grammar:
         kind = self.kinds[self.at]
         self.at += 1
         try:
-            return self._range("span", ("to", "dash", "until", "before"))
+            return self._range("span", ("until", "before", *_TO))
         except NoForm:
             self.at = begin
         if kind == "since":
@@ -192,9 +195,9 @@ class Grammar:
 
     def _open_range(self) -> Expression:
         first = self._operand()
-        if self.kinds[self.at] == "dash" and self.kinds[self.at + 1] == "to":
+        if self.kinds[self.at] == "dash" and self.kinds[self.at + 1] == "to_open":
             self.at += 1  # mid-to-late
-        if self.kinds[self.at] in ("dash", "to", "until") and self.kinds[self.at + 1] not in ("", "correction"):
+        if self.kinds[self.at] in ("until", *_TO) and self.kinds[self.at + 1] not in ("", "correction"):
             self.at += 2 if self.kinds[self.at + 1] == "dash" else 1
             last = self._operand()
             first.mark |= last.mark  # “1915-1918?”

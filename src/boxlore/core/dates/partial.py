@@ -123,6 +123,7 @@ def fill(parts: list[Partial], *, span: bool) -> bool:
 
 
 def _from_right(part: Partial, right: Partial) -> None:
+    only_a_part = bool(part.part) and not part.year and not part.within_a_year
     if part.bare is not None and not part.year and right.day:
         part.day, part.bare = part.bare[0], None
     elif (
@@ -139,7 +140,7 @@ def _from_right(part: Partial, right: Partial) -> None:
         part.year, part.assumed, part.year_from_right = right.year, right.assumed, bool(right.year)
     elif part.short and len(right.year) == 4 and not right.assumed:
         _take_century(part, right.year)
-    if part.part and not part.year and not part.within_a_year:
+    if only_a_part:  # “Anfang bis Mitte Juni 1938”
         part.month, part.season = right.month, right.season
 
 

@@ -19,9 +19,10 @@ class Gathered:
     def settled(self) -> bool:
         """Put every number into its slot; False where the slots do not fit."""
         date = self.date
-        if self.century and not self._settle_century():
-            return False
-        if self.decades and not self._settle_decade():
+        if self.century and (self.decades or date.assumed):
+            if not self._settle_decade_of_a_century():
+                return False
+        elif (self.century and not self._settle_century()) or (self.decades and not self._settle_decade()):
             return False
         if self.romans and not self._settle_roman():
             return False
@@ -52,6 +53,17 @@ class Gathered:
         self.romans, self.ordinals, self.numbers = [], [], []
         self.date.year = f"{values[0] - 1:02d}XX"
         return True
+
+    def _settle_decade_of_a_century(self) -> bool:
+        """`the thirties of the 20th century`, `w latach 30. XX wieku`."""
+        centuries = [*self.romans, *self.ordinals]
+        if len(centuries) != 1 or not 1 <= centuries[0] <= 21:
+            return False
+        self.romans, self.ordinals = [], []
+        if self.decades and not self._settle_decade():
+            return False
+        self.date.year, self.date.assumed = f"{centuries[0] - 1:02d}{self.date.year[2:]}", False
+        return len(self.date.year) == 4
 
     def _settle_decade(self) -> bool:
         date = self.date

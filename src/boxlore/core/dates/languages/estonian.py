@@ -128,7 +128,7 @@ ESTONIAN = Language(
         "christmas eve": "jõululaupäev|jõuluõhtu|jõululaupäeval|jõuluõhtul",
         "boxing day": "teine jõulupüha",
         "new year's eve": "vana-aasta õhtu|vanaaasta õhtu|vana-aasta õhtul|vana aasta õhtu|vana aasta õhtul",
-        "new year": "uusaasta|uue aasta päev|näärid",
+        "new year": "uus aasta|uusaasta|uue aasta päev|näärid",
         "easter": "lihavõtted|lihavõttepühad|ülestõusmispühad|lihavõtte ajal|munadepühad|lihavõttepüha",
         "good friday": "suur reede|suurel reedel",
         "pentecost": "nelipüha|nelipühad|nelipühi|suvistepühad|suvisted",

@@ -44,7 +44,7 @@ FINNISH = Language(
         "month": "kuukausi|kuukautta|kk",
         "year": "vuosi|vuotta|vuonna|vuoden|v|vuodelta",
         "weekend": "viikonloppu|viikonloppuna",
-        "decades": "luku|luvulla|luvun|luvulta|luvut|vuosikymmen|vuosikymmenellä",
+        "decades": "vuosina|vuosien|luku|luvulla|luvun|luvulta|luvut|vuosikymmen|vuosikymmenellä",
         "century": "vuosisata|vuosisadan|vuosisadalla|vuosisadalta",
         "few": "muutama|muutamia|pari",
         "noise": "kuva|valokuva|otettu|kuvattu|päivätty|pvm|päiväys|aikana|oli|se oli|tämä on|on|joskus|noin kello|kesäisin|tarkalleen|varmasti",
