@@ -20,9 +20,9 @@ import pyexiv2
 from PIL import Image
 
 from boxlore.core.crosswalk.metadata_values import Embedding, Text, alternative
-from boxlore.disk.writing import write_pieces
+from boxlore.disk.fixity import sha256_of
+from boxlore.disk.writing import replacing, write_pieces
 from boxlore.formats import carrier
-from boxlore.tasks.outputs.copies import _write
 
 JPEGS = int(sys.argv[1]) if len(sys.argv) > 1 else 60
 TIFFS = int(sys.argv[2]) if len(sys.argv) > 2 else 6
@@ -53,8 +53,13 @@ def by_pyexiv2(source: Path, target: Path) -> None:
 
 
 def ours(source: Path, target: Path) -> None:
-    with open(source, "rb") as file:
-        _write(carrier.rewrite(file, CAPTION), file, target, CAPTION)
+    """As `boxlore copies`: written beside, flushed, proved, hashed, and then named."""
+    with open(source, "rb") as file, replacing(target) as out:
+        write_pieces(carrier.rewrite(file, CAPTION).pieces, file, out)
+        out.flush()
+        with open(out.name, "rb") as written:
+            assert carrier.verify(file, written, CAPTION) == []
+        sha256_of(Path(out.name))
 
 
 def ours_unflushed(source: Path, target: Path) -> None:

@@ -7,6 +7,7 @@ never touched.
 """
 
 import hashlib
+import io
 import os
 from collections.abc import Iterable, Iterator
 from concurrent.futures import ThreadPoolExecutor
@@ -342,12 +343,17 @@ def _write(
         write_pieces(rewritten.pieces, source, out)
         out.flush()
         with open(out.name, "rb") as written:
-            if wrong := carrier.verify(source, written, embedding):
-                raise CouldNot(f"The copy {target.name} did not prove right: {'; '.join(wrong)}.", "It was not kept.")
+            _prove(target, carrier.verify(source, written, embedding))
         digest = sha256_of(Path(out.name))
         if ours_alone:
             run.being_made.write(copy, digest, run.to)
     return digest
+
+
+def _prove(target: Path, wrong: list[str]) -> None:
+    """Raises CouldNot where a copy, before it takes its name, is not read back as it should be."""
+    if wrong:
+        raise CouldNot(f"The copy {target.name} did not prove right: {'; '.join(wrong)}.", "It was not kept.")
 
 
 def _turned(job: CopyJob, source: BinaryIO) -> Iterator[str]:
@@ -368,6 +374,7 @@ def _encoded(run: CopyRun, job: CopyJob, path: Path) -> _Made:
     turned, size = picture.orientation, (picture.width, picture.height)
     embedding = run.embedding(job, made=words, turned=turned, size=size)
     data = carrier.captioned(picture.data, embedding)
+    _prove(target, carrier.misread(io.BytesIO(data), embedding))
     state, why = "cut" if job.scan.area else "written", f"Newly encoded: {', '.join(how)}."
     if not os.path.lexists(target) or _as_written(run, copy):
         run.being_made.write(copy, hashlib.sha256(data).hexdigest(), run.to)
@@ -396,8 +403,12 @@ def _beside(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str, fault: Byte
         with replacing(target) as out:
             write_pieces(rewritten.pieces, source, out)
             out.flush()
+            with open(out.name, "rb") as written:
+                clean = carrier.is_whole(carrier.copy_without_place(written), written)
+            _prove(target, [] if clean else ["it still says where it was scanned"])
             run.being_made.write(copy, sha256_of(Path(out.name)), run.to)
     words, caption = target.with_name(target.name + ".xmp"), carrier.sidecar(run.embedding(job))
+    _prove(words, carrier.unreadable_packet(caption))
     if line is None and os.path.lexists(words) and not _is_sidecar(run, f"{copy}.xmp", caption):
         raise _another(words)
     run.being_made.write(f"{copy}.xmp", hashlib.sha256(caption).hexdigest(), run.to)
