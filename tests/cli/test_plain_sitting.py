@@ -239,11 +239,11 @@ def test_consent_is_asked_again_at_each_sitting(collection: Collection) -> None:
     for name, more in (("Ellen Rourke", {}), ("Joan Tamm", {}), ("Ruth Rourke", guarded), ("Jaan Tamm", {})):
         keep_consent(collection, find_person(collection, name), make_consent(["name"], "2026-01-05", **more))
 
-    _, said = sit(collection, ".consent\n.consent yes\n.consent later\n.consent yes\n.consent yes Con Rourke\n.consent")
+    _, said = sit(collection, ".consent\n.consent yes\n.consent yes\n.consent yes Con Rourke\n.consent later\n.consent")
     first = next(line for line in said if line.startswith("Consent to ask for again"))
     assert first == (
-        "Consent to ask for again: Ellen Rourke: name; Joan Tamm: name; Ruth Rourke: name (ask Joan Tamm, "
-        "guardian). Say .consent."
+        "Consent to ask for again: Ellen Rourke: name; Ruth Rourke: name (ask Joan Tamm, guardian); Joan Tamm: name. "
+        "Say .consent."
     ), "the teller first; the dead are not asked"
     day = collection.clock.today()
     assert f"Noted: Ellen Rourke: given by herself or himself, {day}: name." in said

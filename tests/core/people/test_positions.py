@@ -4,7 +4,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from boxlore.core.people.positions import ORDER, Placed, note_of, read_placed, write_placed
+from boxlore.core.people.positions import ORDER, Placed, note_of, write_placed
+from boxlore.core.people.who_reader import read_who
 
 BOTH_WAYS = [
     ("1 Ruth; 2 ?; 3 Anna (Ruth's cousin)",
@@ -16,6 +17,10 @@ BOTH_WAYS = [
      [Placed("Helmi", 1, "seated"), Placed("Juhan", 1, "standing"), Placed("Arvo", 2, "standing")]),
     ("back row, left to right: 2 Ruth; 5 Anna", [Placed("Ruth", 2, "back"), Placed("Anna", 5, "back")]),
 ]  # fmt: skip
+
+
+def read_placed(text: str) -> list[Placed]:
+    return list(read_who(text).people)
 
 
 @pytest.mark.parametrize(("text", "people"), BOTH_WAYS)

@@ -148,6 +148,9 @@ def shown(ctx: click.Context, item: str, text: str | None, source: Source) -> No
         how = Telling(source=source)
         placed = registry.tell_placed(Teller(collection), collection, find_item(collection, item), text, how)
     talk.say(f"Kept: {len(placed)} people, {sum(1 for placing in placed if not placing.words)} of them not known.")
+    for placing in placed:
+        if placing.asks:
+            talk.say(f"To ask: {placing.asks}")
 
 
 @people.command("tell")

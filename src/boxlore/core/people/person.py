@@ -245,8 +245,9 @@ def _last(values: list[str] | None) -> str:
 
 
 def _display(words: dict[str, list[str]]) -> str:
-    if named := _last(words.get("name")):
-        return named
+    named = _last(words.get("name"))
+    if named and not (words.get("given") and _surname(words) and not read_name(named)):
+        return named  # a description gives way to a name told since
     family = _last(words.get("married_as")) or _last(words.get("family")) or _last(words.get("born_as"))
     return f"{_last(words.get('given'))} {family}".strip() or _last(words.get("nickname")) or "someone"
 

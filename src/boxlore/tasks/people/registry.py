@@ -11,18 +11,18 @@ from itertools import combinations
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.audiences import AUDIENCE_WORDS, KeptTo, read_audience
 from boxlore.core.fields.letters import check_typed
-from boxlore.core.fields.pictures import ROW_WORDS, RowPosition
 from boxlore.core.people.consent import Consent
 from boxlore.core.people.duplicates import Proposal, propose
 from boxlore.core.people.kin import Kin, Kinship, table
 from boxlore.core.people.person import Person
-from boxlore.core.people.positions import Placed, note_of, read_placed, write_placed
+from boxlore.core.people.positions import Placed, note_of, write_placed
 from boxlore.core.people.reference import id_meant
+from boxlore.core.people.who_reader import read_who
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.living import Life
-from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, fold
+from boxlore.core.statements import Kind, Reading, Statement, Subject, fold
 from boxlore.store.values import Change
-from boxlore.tasks.collection.opening import Act, Collection
+from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records import lives_of, records
 from boxlore.tasks.telling.by_hand import ancestors, check_field
 from boxlore.tasks.telling.statements import Teller, Telling
@@ -215,35 +215,14 @@ def set_audience(collection: Collection, subject: Subject, audience: str, field:
 
 def tell_placed(teller: Teller, collection: Collection, item: Subject, text: str, how: Telling) -> list[Placed]:
     """Read who stands where, and keep each person with row and place; someone unknown is kept as not known."""
-    placed = read_placed(text)
-    if not placed:
+    who = read_who(text, teller.understanding.known_names)
+    if not who.people:
         raise WrongUse("Nobody is named there.", "Write: back row, left to right: Anna, ?, Ruth (Anna's cousin)")
     act = collection.act(f"who stands where: {text[:40]}")
-    for person in placed:
-        sure = Sure.NOT_KNOWN if not person.words else Sure.GUESS if person.unsure else how.sure
-        words = f"{person.words} ({person.note})" if person.words and person.note else person.words
-        statement = teller.add_words(act, item, "person", words, replace(how, sure=sure))
-        if person.words:
-            _read_name(teller, act, statement, person.words)
-        act.state(
-            item, "row", ROW_WORDS.write(RowPosition(statement.id, person.row, person.position)), sitting=how.sitting
-        )
+    for statement in teller.add_people(act, item, replace(who, placed=True), how):
+        teller.read_into(act, statement)
     act.done()
-    return placed
-
-
-def _read_name(teller: Teller, act: Act, statement: Statement, name: str) -> None:
-    """The person of that name, or a new one; what was said of them in brackets is no part of it."""
-    understood = teller.understanding.read("person", name)
-    if understood is not None:
-        act.readings.append((statement.id, understood.reading))
-        return
-    new_person = act.new(Kind.PERSON)
-    named = act.state(
-        new_person, "name", name, source=statement.source, audience=statement.audience, language=statement.language
-    )
-    teller.read_into(act, named)
-    act.readings.append((statement.id, person_reading(new_person)))
+    return list(who.people)
 
 
 def placed_in(record: Record) -> list[Placed]:

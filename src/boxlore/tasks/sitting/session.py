@@ -51,6 +51,7 @@ from boxlore.core.fields.letters import is_blank, without_controls
 from boxlore.core.fields.sittings import SHOWN_WORDS, ShownAt
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.reference import id_meant
+from boxlore.core.people.who_reader import one_by_one
 from boxlore.core.records.item_record import Record, ScanFile, StatementView
 from boxlore.core.rules.of_record import look_over
 from boxlore.core.sitting.stages import Stage, Step, move
@@ -262,7 +263,7 @@ class Sitting:
         if own is not None and own.words == words.strip():
             self.draft(record.id, prompt, "")
             return False
-        parts = [part.strip() for part in words.split(";")] if prompt.gathers else [words.strip()]
+        parts = self._parts(prompt, words)
         act = self.collection.act(f"{prompt.field}: {words.strip()[:40]}")
         subject = self._subject(record.id, prompt)
         for part in parts:
@@ -274,6 +275,14 @@ class Sitting:
         self.finish(act, record.id)
         self._drafted -= slots
         return True
+
+    def _parts(self, prompt: Prompt, words: str) -> list[str]:
+        """The answers in what was typed: names for markers one by one, those of an item together."""
+        if prompt.field == "person" and not self.to_name:
+            return [words.strip()]
+        if prompt.field == "person":
+            return one_by_one(words, self.teller.understanding.known_names)
+        return [part.strip() for part in words.split(";")] if prompt.gathers else [words.strip()]
 
     def _subject(self, item: str, prompt: Prompt) -> Subject:
         """What typing into a prompt is about: the item, or the marker whose name is awaited."""
@@ -297,9 +306,12 @@ class Sitting:
         if subject.kind is Kind.MARKER:
             self.to_name.pop(0)
         with self._places if prompt.reads == "place" else nullcontext():
-            statement = self.teller.add(act, subject, prompt.field, words, how, replaces=own.statement if own else "")
-        if person:
-            act.readings[:] = [(statement.id, person_reading(Subject(Kind.PERSON, person)))]
+            replaces = own.statement if own else ""
+            if person:
+                statement = self.teller.add_words(act, subject, prompt.field, words, how, replaces=replaces)
+                act.readings.append((statement.id, person_reading(Subject(Kind.PERSON, person))))
+            else:
+                self.teller.add(act, subject, prompt.field, words, how, replaces=replaces)
 
     @property
     def telling(self) -> Telling:

@@ -1,13 +1,23 @@
-"""Telling: one statement from a screen, a shell or a row of a table, read and stored beside its reading."""
+"""Telling: one statement from a screen, a shell or a row of a table, read and stored beside its reading.
+
+Several people in one answer become a statement each, with their places; “me” and “Mum” are the narrator's own. Nobody
+is made of words that may be no person: they are kept as told, and what they mean is noted as to be asked.
+"""
 
 import re
-from dataclasses import dataclass
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.audiences import read_audience
 from boxlore.core.fields.letters import check_typed
+from boxlore.core.fields.pictures import ROW_WORDS, RowPosition
 from boxlore.core.fields.table import field_of
+from boxlore.core.people.kin import Kin, possessive
+from boxlore.core.people.positions import Placed
 from boxlore.core.people.reference import PersonRef, id_meant
+from boxlore.core.people.who_reader import WhoTold, read_who
+from boxlore.core.people.who_words import own_relation
 from boxlore.core.statements import KEEPER, Kind, Reading, Said, Source, Statement, Subject, Sure, fold
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.telling.by_hand import check_kin, typed_words
@@ -35,6 +45,10 @@ class Telling:
     moment: int | None = None
 
 
+LINKS = {"mother": "mother", "father": "father", "husband": "spouse", "wife": "spouse"}
+"""Relations of a narrator that are links of the registry -> the field."""
+
+
 class Teller:
     """Writes what is told about one collection. One is made for a sitting or a run of the command."""
 
@@ -44,6 +58,8 @@ class Teller:
         self._narrators: dict[str, str] = {}
         self._new_people: dict[tuple[str, str], tuple[Subject, Subject]] = {}
         """(act, folded name) -> what it was told of, and the person made of it."""
+        self._people_told: dict[str, Placed] = {}
+        """Of statements that are not read yet: the person told."""
 
     def tell(
         self,
@@ -76,10 +92,38 @@ class Teller:
         return typed_words(self._collection, kind, name, words.strip())
 
     def add(self, act: Act, subject: Subject, name: str, words: str, how: Telling, *, replaces: str = "") -> Statement:
-        """The same, gathered into an act that holds more than one statement."""
-        statement = self.add_words(act, subject, name, words, how, replaces=replaces)
-        self.read_into(act, statement)
-        return statement
+        """The same, gathered into an act that holds more than one statement; the first, if one answer makes several."""
+        statements = self.add_answer(act, subject, name, words, how, replaces=replaces)
+        for statement in statements:
+            self.read_into(act, statement)
+        return statements[0]
+
+    def add_answer(
+        self, act: Act, subject: Subject, name: str, words: str, how: Telling, *, replaces: str = ""
+    ) -> list[Statement]:
+        """Gather the words of one answer: of several people in an item a statement each. They are not read yet.
+
+        `replaces` is corrected by the first of them; one person who is corrected keeps the place in the row.
+        """
+        who = WhoTold()
+        if name == "person" and subject.kind is Kind.ITEM and words.strip():
+            check_typed(words.strip())
+            who = read_who(words, self.understanding.known_names)
+        if not who.people or (replaces and len(who.people) == 1):
+            return [self.add_words(act, subject, name, words, how, replaces=replaces)]
+        return self.add_people(act, subject, who, how, replaces=replaces)
+
+    def add_people(self, act: Act, item: Subject, who: WhoTold, how: Telling, *, replaces: str = "") -> list[Statement]:
+        """The words of each person told, in that order. They are not read yet."""
+        statements = []
+        for person in who.people:
+            sure = Sure.NOT_KNOWN if not person.words else Sure.GUESS if person.unsure else how.sure
+            words = f"{person.words} ({person.note})" if person.words and person.note else person.words
+            statement = self.add_words(act, item, "person", words, replace(how, sure=sure), replaces=replaces)
+            replaces = ""
+            self._people_told[statement.id] = person if who.placed else replace(person, position=0)
+            statements.append(statement)
+        return statements
 
     def add_words(
         self, act: Act, subject: Subject, name: str, words: str, how: Telling, *, replaces: str = ""
@@ -132,35 +176,107 @@ class Teller:
             (self._narrators[name],) = ids
         return Source(Said.NARRATOR, self._narrators[name])
 
+    def leave_out(self, act: Act, statements: Iterable[Statement]) -> None:
+        """Leave out words that were gathered and are not read yet."""
+        left_out = {statement.id for statement in statements}
+        act.statements = [statement for statement in act.statements if statement.id not in left_out]
+
     def read_into(self, act: Act, statement: Statement) -> None:
         """Add what the words come to; a person or event that nobody knows yet is made from them."""
         reads = field_of(statement.field, statement.subject.kind).reads
-        if not reads or not statement.words:
+        person = self._people_told.pop(statement.id, None)
+        if person is not None:
+            self._read_person_told(act, statement, person)
+        elif reads == "name" and statement.subject.kind is not Kind.PERSON:
             return
+        elif reads and statement.words:
+            self._read(act, statement, reads, statement.words)
+
+    def _read(self, act: Act, statement: Statement, reads: str, words: str) -> None:
         subject = statement.subject
-        if reads == "name" and subject.kind is not Kind.PERSON:
-            return
         beside = self._around(act, subject) if reads in READ_TOGETHER else None
-        understood = self.understanding.read(reads, statement.words, beside)
+        understood = self.understanding.read(reads, words, beside)
         if understood is not None:
             act.readings.append((statement.id, understood.reading))
             if reads in READ_TOGETHER and understood.reading.usable:
                 self._read_again(act, subject, READ_TOGETHER[reads])
-        elif reads == "person" and (person := self._just_made(act, statement)):
+        elif reads == "person" and (person := self._just_made(act, statement, words)):
             act.readings.append((statement.id, Reading("person", PersonRef(person.id), REGISTRY)))
         elif reads in MAKES:
-            new_subject = act.new(MAKES[reads])
-            how = {"source": statement.source, "audience": statement.audience, "language": statement.language}
-            self.read_into(act, act.state(new_subject, "name", statement.words, **how))
-            act.readings.append((statement.id, person_reading(new_subject)))
-            if reads == "person":
-                self._new_people.setdefault((act.id, fold(statement.words)), (subject, new_subject))
+            self._make(act, statement, MAKES[reads], words)
 
-    def _just_made(self, act: Act, statement: Statement) -> Subject | None:
+    def _make(self, act: Act, statement: Statement, kind: Kind, name: str) -> Subject:
+        """A new person or event of that name, whom the statement means."""
+        new_subject = act.new(kind)
+        told = {"source": statement.source, "audience": statement.audience, "language": statement.language}
+        self.read_into(act, act.state(new_subject, "name", name, **told))
+        act.readings.append((statement.id, person_reading(new_subject)))
+        if kind is Kind.PERSON:
+            self._new_people.setdefault((act.id, fold(name)), (statement.subject, new_subject))
+        return new_subject
+
+    def _just_made(self, act: Act, statement: Statement, name: str) -> Subject | None:
         """The person of this name made in the same act, where something else was told; two of a name told of one
         thing are two people."""
-        told_of, person = self._new_people.get((act.id, fold(statement.words)), (statement.subject, None))
+        told_of, person = self._new_people.get((act.id, fold(name)), (statement.subject, None))
         return person if told_of != statement.subject else None
+
+    def _read_person_told(self, act: Act, statement: Statement, person: Placed) -> None:
+        """The place of somebody told among others, and who it is; what asks is noted as to be asked."""
+        if person.position:
+            row = RowPosition(statement.id, person.row, person.position)
+            act.state(statement.subject, "row", ROW_WORDS.write(row), sitting=statement.sitting)
+        question = person.asks
+        if person.words and (relation := own_relation(person.words)):
+            read = self._read_own(act, statement, person.words, relation)
+            question = "" if read else f"Whose “{person.words}” is in the picture?"
+        elif person.words and person.is_person:
+            self._read(act, statement, "person", person.words)
+        if question:
+            act.state(statement.subject, "asked", question, audience="keeper", sitting=statement.sitting)
+
+    def _read_own(self, act: Act, statement: Statement, words: str, relation: str) -> bool:
+        """The narrator, or the narrator's mother: the one of the registry, or a new one. False where it is in doubt."""
+        ident, name = self._narrator(statement.source)
+        if ident and relation == "self":
+            act.readings.append((statement.id, person_reading(Subject(Kind.PERSON, ident))))
+            return True
+        if not ident:
+            understood = self.understanding.read("person", words)
+            if understood is not None:
+                act.readings.append((statement.id, understood.reading))
+            return understood is not None
+        called = f"{possessive(name)} {relation}"
+        relatives = self._relatives(act, ident, relation, called)
+        if len(relatives) == 1:
+            act.readings.append((statement.id, person_reading(Subject(Kind.PERSON, relatives.pop()))))
+        elif not relatives:
+            relative = self._make(act, statement, Kind.PERSON, called)
+            if relation in LINKS:
+                link = act.state(Subject(Kind.PERSON, ident), LINKS[relation], called, source=statement.source)
+                act.readings.append((link.id, person_reading(relative)))
+        return len(relatives) < 2
+
+    def _narrator(self, source: Source) -> tuple[str, str]:
+        """The id and the name of the narrator behind a source; both empty for any other source."""
+        people = self._collection.people()
+        if source.said is not Said.NARRATOR or not source.ref:
+            return "", ""
+        told = next((name for name, ident in self._narrators.items() if ident == source.ref), "")
+        return source.ref, people[source.ref].name if source.ref in people else told
+
+    def _relatives(self, act: Act, narrator: str, relation: str, called: str) -> set[str]:
+        """Everyone who is that to the narrator: by the links of the registry, or called so by an answer before."""
+        people = self._collection.people()
+        kin = Kin(people)
+        relatives = {
+            person.id
+            for person in people.values()
+            if called in person.forms
+            or ((kinship := kin.between(narrator, person.id)) is not None and kinship.term == relation)
+        }
+        just_made = self._new_people.get((act.id, fold(called)))
+        return relatives | ({just_made[1].id} if just_made else set())
 
     def _told(self, act: Act, subject: Subject) -> list[tuple[Statement, Reading | None]]:
         """What is told of a thing so far, in this act too."""

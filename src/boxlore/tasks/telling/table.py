@@ -52,26 +52,40 @@ def tell_from(collection: Collection, path: Path, how: Telling, *, again: bool =
     known_rows = KnownRows(collection)
     told: list[Statement] = []
     refused: list[NotTaken] = []
+    known = 0
     for row in rows:
         before = teller.mark(act)
         try:
-            statement = _word_row(teller, act, collection, row, how)
-            if known_rows.knows(statement) and not again:
-                teller.back_to(act, before)
-                continue
+            worded = _word_row(teller, act, collection, row, how)
+            fresh = [statement for statement in worded if not _is_known(known_rows, statement, again=again)]
         except WrongUse as error:
-            if not (again and isinstance(error, HeldOtherwise)):
-                teller.back_to(act, before)
-                refused.append(NotTaken(row.line, str(error)))
-                continue
-        teller.read_into(act, statement)
-        told.append(statement)
+            teller.back_to(act, before)
+            refused.append(NotTaken(row.line, str(error)))
+            continue
+        if not fresh:
+            teller.back_to(act, before)
+            known += 1
+            continue
+        teller.leave_out(act, [statement for statement in worded if statement not in fresh])
+        for statement in fresh:
+            teller.read_into(act, statement)
+        told += fresh
     act.done()
-    return TableTaken(tuple(told), len(rows) - len(told) - len(refused), tuple(refused))
+    return TableTaken(tuple(told), known, tuple(refused))
 
 
-def _word_row(teller: Teller, act: Act, collection: Collection, table_row: TableRow, how: Telling) -> Statement:
-    """The statement that a row comes to, in the act; its words are not read yet."""
+def _is_known(known_rows: KnownRows, statement: Statement, *, again: bool) -> bool:
+    """Whether the collection holds the statement and is not to hold it twice. Raises WrongUse as `KnownRows.knows`."""
+    try:
+        return known_rows.knows(statement) and not again
+    except HeldOtherwise:
+        if again:
+            return False
+        raise
+
+
+def _word_row(teller: Teller, act: Act, collection: Collection, table_row: TableRow, how: Telling) -> list[Statement]:
+    """The statements that a row comes to, in the act; their words are not read yet."""
     if table_row.fault:
         raise WrongUse(table_row.fault)
     row = {name: cell.strip() for name, cell in table_row.cells.items()}
@@ -82,9 +96,9 @@ def _word_row(teller: Teller, act: Act, collection: Collection, table_row: Table
         if words == "?":
             words, told_how = "", replace(told_how, sure=Sure.NOT_KNOWN)
         subject, field = asked_by(collection, row["code"])
-        return teller.add_words(act, subject, field, words, told_how)
+        return teller.add_answer(act, subject, field, words, told_how)
     item, field = find_item(collection, row.get("item", "")), row.get("field", "")
-    return teller.add_words(act, item, field, teller.typed(item.kind, field, words), told_how)
+    return teller.add_answer(act, item, field, teller.typed(item.kind, field, words), told_how)
 
 
 def _either(row: dict[str, str], name: str, second_name: str) -> str:

@@ -114,22 +114,28 @@ class Understanding:
         asks = "" if read.kind in ("match", "kept") else f"{read.kind}: {first}?"
         return Understood(reading, first, asks, names[1:])
 
-    def _name(self, words: str) -> Understood | None:
-        """The parts of a name, by the names that the family has already; nothing for words that are no name."""
+    @property
+    def known_names(self) -> KnownNames:
+        """The names that the family has already."""
         people = self._collection.people()
         if self._named[0] is not people:
             self._named = people, known_names(people.values())
-        parts = read_name(words.strip(), self._named[1])
+        return self._named[1]
+
+    def _name(self, words: str) -> Understood | None:
+        """The parts of a name, by the names that the family has already; nothing for words that are no name."""
+        parts = read_name(words.strip(), self.known_names)
         if not parts:
             return None
         return Understood(Reading("name", parts, NAMES, asks=bool(parts.asks)), parts_words(parts), parts.asks)
 
     def _meant(self, words: str, kind: str, people: Iterable[Person]) -> Understood | None:
         """The one person of that name; none if nobody has it; a question if several have."""
-        asked = fold(words)
-        namesakes = [
-            person for person in people if asked in {fold(form) for form in (*person.forms, *person.calls, person.name)}
-        ]
+        everyone = list(people)
+        namesakes = _namesakes(everyone, words)
+        parts = read_name(words.strip(), self.known_names)
+        if not namesakes and parts.given and (parts.kin or parts.title or parts.born_as or parts.suffix):
+            namesakes = _namesakes(everyone, f"{parts.given} {parts.family}".strip())  # Aunt Mavis is Mavis Hill
         if not namesakes:
             return None
         value = PersonRef(namesakes[0].id)
@@ -139,6 +145,13 @@ class Understanding:
         return Understood(
             Reading(kind, value, REGISTRY, asks=True), namesakes[0].name, f"Which of {len(namesakes)}?", others
         )
+
+
+def _namesakes(people: Iterable[Person], words: str) -> list[Person]:
+    asked = fold(words)
+    return [
+        person for person in people if asked in {fold(form) for form in (*person.forms, *person.calls, person.name)}
+    ]
 
 
 def parts_words(parts: NameParts) -> str:

@@ -1,0 +1,434 @@
+"""The words for who stands where, by language: rows, sides, directions, ordinals, and the small words between names.
+
+A row: the language, the class, and its phrases parted by bars, folded (`core.statements.fold`), without points. A star
+ends a word whose ending changes with gender and case (`druh*`). Common practice of captions, from memory; no source.
+
+Classes: `front back middle seated standing kneeling lying` name a row (the top of a picture is its back row); `row` is
+the word before or behind an ordinal; `ltr rtl clockwise counterclockwise` are directions; `left right centre` sides;
+`from_left from_right` stand behind an ordinal; `ordinals` count from one; `weak` are rows and sides that are also plain
+words, and count only before a colon or a direction.
+"""
+
+_ROWS = """
+en | front | front row|bottom row|in front|in the front|in the front row|at the front|front|bottom|foreground|in the foreground|sitting in front|lower row
+en | back | back row|rear row|last row|top row|at the back|in the back|in the back row|behind|back|top|rear|in the background|background|standing behind|behind them|behind them stands|behind them stand|standing behind them|standing behind her|standing behind him|upper row
+en | middle | middle row|centre row|center row|in the middle row|middle
+en | seated | seated|sitting|seated row|sitting row|those seated|seated are|sitting are|seated is
+en | standing | standing|standing row|those standing|standing are|standing is
+en | kneeling | kneeling|kneeling row|crouching|squatting
+en | lying | lying|lying down|reclining
+en | row | row
+en | ltr | left to right|from left to right|from the left to the right|l to r|l r|from left|from the left|l-r|ltr|reading from left|reading left to right|(l to r)|starting from the left|starting at the left
+en | rtl | right to left|from right to left|r to l|r-l|from right|from the right|reading from right|starting from the right
+en | clockwise | clockwise|clockwise from top left|clockwise from the top left|clockwise from the top|clockwise from left|clockwise from bottom left|going clockwise
+en | counterclockwise | counterclockwise|anticlockwise|counter-clockwise|anti-clockwise|anticlockwise from the top
+en | left | left|on the left|at left|at the left|far left|on the far left|to the left|extreme left|left side|on the left side|at far left|l|left-hand side|on the left-hand side|on left
+en | right | right|on the right|at right|at the right|far right|on the far right|to the right|extreme right|right side|on the right side|at far right|r|right-hand side|on the right-hand side|on right
+en | centre | centre|center|in the centre|in the center|in the middle|between them|at centre|at center
+en | from_left | from left|from the left|from l|in from the left|on the left|from left to right
+en | from_right | from right|from the right|from r|in from the right|on the right
+en | ordinals | first second third fourth fifth sixth seventh eighth ninth tenth
+en | weak | front|back|behind|middle|rear|right|bottom|top|l|r|background|foreground|standing|sitting|lying
+de | front | vordere reihe|vorderste reihe|vorne|vorn|untere reihe|in der vorderen reihe|unten|vordere
+de | back | hintere reihe|hinterste reihe|letzte reihe|obere reihe|hinten|in der hinteren reihe|oben|dahinter|hintere
+de | middle | mittlere reihe|in der mittleren reihe
+de | seated | sitzend|sitzende|es sitzen|sitzend sind|die sitzenden
+de | standing | stehend|stehende|es stehen|stehend sind|die stehenden
+de | kneeling | kniend|kniende|hockend
+de | lying | liegend
+de | row | reihe
+de | ltr | von links nach rechts|v l n r|v l|von links|links nach rechts|vlnr|von l nach r
+de | rtl | von rechts nach links|v r n l|von rechts|rechts nach links|v r
+de | clockwise | im uhrzeigersinn|im uhrzeigersinn von oben links
+de | counterclockwise | gegen den uhrzeigersinn|entgegen dem uhrzeigersinn
+de | left | links|ganz links|links aussen|auf der linken seite|am linken rand
+de | right | rechts|ganz rechts|rechts aussen|auf der rechten seite|am rechten rand
+de | centre | mitte|in der mitte|mittig|dazwischen
+de | from_left | von links|v l
+de | from_right | von rechts|v r
+de | ordinals | erst* zweit* dritt* viert* funft* sechst* siebt* acht* neunt* zehnt*
+de | weak | oben|unten|mitte
+et | front | esireas|esimeses reas|eesreas|ees|alumine rida|alumises reas|all|esirida|eesmine rida|ees istuvad
+et | back | tagareas|tagumises reas|viimases reas|taga|tagumine rida|ulemine rida|ulemises reas|tagarida|ulal|taga seisavad
+et | middle | keskmises reas|keskmine rida
+et | seated | istuvad|istub|istujad|istumas
+et | standing | seisavad|seisab|seisjad|pusti|seismas|puusti
+et | kneeling | polvitavad|polvili|polvitab|kukitavad
+et | lying | lamavad|pikali|lamab
+et | row | rida|reas|real
+et | ltr | vasakult paremale|vasakult|vasakult alates|vasakult lugedes
+et | rtl | paremalt vasakule|paremalt|paremalt lugedes
+et | clockwise | paripaeva|kellaosuti suunas|paripaeva ulevalt
+et | counterclockwise | vastupaeva
+et | left | vasakul|vasakus servas|koige vasakul|vasemal
+et | right | paremal|paremas servas|koige paremal
+et | centre | keskel|vahel|nende vahel
+et | from_left | vasakult
+et | from_right | paremalt
+et | ordinals | esime* tei* kolma* nelja* vii* kuue* seitsme* kaheksa* uheksa* kumne*
+et | weak | ees|all|taga|ulal|vahel|keskel
+fr | front | premier rang|au premier rang|devant|rang du bas|en bas|1er rang|rang de devant|au premier plan
+fr | back | dernier rang|au dernier rang|derriere|rang du haut|en haut|au fond|rang de derriere|rang arriere
+fr | middle | rang du milieu|au rang du milieu|rang central
+fr | seated | assis|assises|assise|sont assis
+fr | standing | debout|sont debout
+fr | kneeling | a genoux|accroupis|accroupi|agenouilles|accroupies
+fr | lying | couche|couches|allonges|allonge
+fr | row | rang|rangee
+fr | ltr | de gauche a droite|de g a d|g a d|a partir de la gauche|de la gauche vers la droite|en partant de la gauche
+fr | rtl | de droite a gauche|de d a g|a partir de la droite|en partant de la droite
+fr | clockwise | dans le sens des aiguilles d'une montre|sens horaire|dans le sens horaire
+fr | counterclockwise | dans le sens inverse des aiguilles d'une montre|sens antihoraire
+fr | left | a gauche|tout a gauche|a l'extreme gauche|gauche|a sa gauche
+fr | right | a droite|tout a droite|a l'extreme droite|droite|a sa droite
+fr | centre | au milieu|au centre|milieu|centre|entre eux
+fr | from_left | a partir de la gauche|en partant de la gauche|depuis la gauche|de gauche
+fr | from_right | a partir de la droite|en partant de la droite|depuis la droite
+fr | ordinals | premi* deuxieme troisieme quatrieme cinquieme sixieme septieme huitieme neuvieme dixieme
+fr | weak | devant|derriere|droite|centre|milieu
+es | front | primera fila|fila de delante|la fila de delante|en primera fila|delante|fila de abajo|abajo|fila delantera|en la primera fila|en primer plano
+es | back | ultima fila|fila de atras|detras|atras|fila de arriba|arriba|fila trasera|en la ultima fila
+es | middle | fila del medio|fila central|en la fila del medio
+es | seated | sentad*|los sentados|estan sentados
+es | standing | de pie|parad*|estan de pie
+es | kneeling | de rodillas|agachad*|arrodillad*|en cuclillas
+es | lying | tumbad*|acostad*
+es | row | fila
+es | ltr | de izquierda a derecha|de izq a der|izquierda a derecha|desde la izquierda|empezando por la izquierda
+es | rtl | de derecha a izquierda|desde la derecha|empezando por la derecha|de der a izq
+es | clockwise | en el sentido de las agujas del reloj|en sentido horario
+es | counterclockwise | en sentido antihorario|en sentido contrario a las agujas del reloj
+es | left | a la izquierda|izquierda|en el extremo izquierdo|a su izquierda
+es | right | a la derecha|derecha|en el extremo derecho|a su derecha
+es | centre | en el centro|en medio|centro|al centro
+es | from_left | por la izquierda|desde la izquierda|de izquierda a derecha|empezando por la izquierda|de la izquierda
+es | from_right | por la derecha|desde la derecha|empezando por la derecha
+es | ordinals | primer* segund* tercer* cuart* quint* sext* septim* octav* noven* decim*
+es | weak | centro|delante|detras|atras|arriba|abajo|parad*
+it | front | prima fila|in prima fila|davanti|fila in basso|in basso|fila davanti|in primo piano
+it | back | ultima fila|in ultima fila|dietro|fila in alto|in alto|fila dietro|in seconda fila in alto
+it | middle | fila centrale|fila di mezzo|nella fila centrale
+it | seated | sedut*|i seduti
+it | standing | in piedi
+it | kneeling | in ginocchio|inginocchiat*|accovacciat*|accosciat*
+it | lying | sdraiat*
+it | row | fila
+it | ltr | da sinistra a destra|da sinistra|da sin a dx|da sx a dx|da sinistra verso destra
+it | rtl | da destra a sinistra|da destra|da dx a sx
+it | clockwise | in senso orario
+it | counterclockwise | in senso antiorario
+it | left | a sinistra|sinistra|all'estrema sinistra|sulla sinistra
+it | right | a destra|destra|all'estrema destra|sulla destra
+it | centre | al centro|in mezzo|nel mezzo|centro
+it | from_left | da sinistra|a partire da sinistra
+it | from_right | da destra|a partire da destra
+it | ordinals | prim* second* terz* quart* quint* sest* settim* ottav* non* decim*
+it | weak | davanti|dietro|destra|centro
+pt | front | primeira fila|na primeira fila|a frente|fila de baixo|em baixo|fila da frente|na fila da frente|em primeiro plano
+pt | back | ultima fila|na ultima fila|atras|fila de cima|em cima|fila de tras|na fila de tras|ao fundo
+pt | middle | fila do meio|na fila do meio|fila central
+pt | seated | sentad*
+pt | standing | de pe|em pe
+pt | kneeling | de joelhos|ajoelhad*|agachad*
+pt | lying | deitad*
+pt | row | fila|fileira
+pt | ltr | da esquerda para a direita|da esq para a dir|a partir da esquerda|da esquerda
+pt | rtl | da direita para a esquerda|a partir da direita|da direita
+pt | clockwise | no sentido dos ponteiros do relogio|no sentido horario
+pt | counterclockwise | no sentido anti-horario
+pt | left | a esquerda|esquerda|na extrema esquerda|do lado esquerdo
+pt | right | a direita|direita|na extrema direita|do lado direito
+pt | centre | ao centro|no meio|ao meio|no centro
+pt | from_left | a contar da esquerda|a partir da esquerda|da esquerda
+pt | from_right | a contar da direita|a partir da direita|da direita
+pt | ordinals | primeir* segund* terceir* quart* quint* sext* setim* oitav* non* decim*
+pt | weak | atras|direita
+nl | front | voorste rij|eerste rij|vooraan|onderste rij|beneden|op de voorste rij|op de voorgrond|voor
+nl | back | achterste rij|laatste rij|achteraan|bovenste rij|boven|achter|op de achterste rij|daarachter
+nl | middle | middelste rij|op de middelste rij
+nl | seated | zittend|zittende|zitten
+nl | standing | staand|staande|staan|staand zijn
+nl | kneeling | knielend|geknield|gehurkt
+nl | lying | liggend
+nl | row | rij
+nl | ltr | van links naar rechts|v l n r|vlnr|links naar rechts|vanaf links
+nl | rtl | van rechts naar links|v r n l|vrnl|vanaf rechts
+nl | clockwise | met de klok mee|met de wijzers van de klok mee
+nl | counterclockwise | tegen de klok in
+nl | left | links|uiterst links|helemaal links|aan de linkerkant
+nl | right | rechts|uiterst rechts|helemaal rechts|aan de rechterkant
+nl | centre | in het midden|midden|daartussen
+nl | from_left | van links
+nl | from_right | van rechts
+nl | ordinals | eerste tweede derde vierde vijfde zesde zevende achtste negende tiende
+nl | weak | midden|boven|achter|voor|beneden|staan|zitten
+da | front | forreste raekke|foran|nederste raekke|i forreste raekke|forrest|forgrunden
+da | back | bagerste raekke|bagest|bagved|overste raekke|i bagerste raekke|bag|bageste raekke
+da | middle | midterste raekke|i midterste raekke
+da | seated | siddende|sidder
+da | standing | staende|star|stående
+da | kneeling | knaelende|pa knae|på knae
+da | lying | liggende
+da | row | raekke
+da | ltr | fra venstre mod hojre|fra venstre|fra v mod h|fra venstre til hojre|f v
+da | rtl | fra hojre mod venstre|fra hojre|fra hojre til venstre
+da | clockwise | med uret
+da | counterclockwise | mod uret
+da | left | til venstre|yderst til venstre|laengst til venstre|venstre
+da | right | til hojre|yderst til hojre|laengst til hojre|hojre
+da | centre | i midten|imellem|midt i
+da | from_left | fra venstre
+da | from_right | fra hojre
+da | ordinals | forste anden tredje fjerde femte sjette syvende ottende niende tiende
+da | weak | bag|foran|star
+nb | front | fremste rad|foran|nederste rad|i fremste rad|fremst|forste rad
+nb | back | bakerste rad|bakerst|overste rad|i bakerste rad|bak|bakre rad
+nb | middle | midterste rad|i midterste rad|midtre rad
+nb | seated | sittende|sitter
+nb | standing | staende|stående
+nb | kneeling | knelende|pa kne|på kne
+nb | lying | liggende
+nb | row | rad|rekke
+nb | ltr | fra venstre mot hoyre|fra venstre|fra venstre til hoyre
+nb | rtl | fra hoyre mot venstre|fra hoyre|fra hoyre til venstre
+nb | clockwise | med klokken|med klokka
+nb | counterclockwise | mot klokken
+nb | left | til venstre|lengst til venstre|ytterst til venstre
+nb | right | til hoyre|lengst til hoyre|ytterst til hoyre
+nb | centre | i midten|mellom dem|midt i
+nb | from_left | fra venstre
+nb | from_right | fra hoyre
+nb | ordinals | forste andre tredje fjerde femte sjette sjuende attende niende tiende
+nb | weak | bak|foran
+sv | front | framsta raden|framre raden|langst fram|nedre raden|i framre raden|fram|framtill|forsta raden|framfor
+sv | back | bakre raden|bakersta raden|langst bak|ovre raden|i bakre raden|bak|bakom|baktill
+sv | middle | mellersta raden|i mellersta raden|mittersta raden
+sv | seated | sittande|sitter|sittande ar
+sv | standing | staende|star|stående
+sv | kneeling | knaboj*|pa kna|på kna|knastaende
+sv | lying | liggande
+sv | row | raden|rad
+sv | ltr | fran vanster till hoger|fran vanster|fr v|fr v t h|f v|vanster till hoger|fr vanster
+sv | rtl | fran hoger till vanster|fran hoger|fr h
+sv | clockwise | medurs|medsols
+sv | counterclockwise | moturs|motsols
+sv | left | till vanster|langst till vanster|ytterst till vanster|vanster
+sv | right | till hoger|langst till hoger|ytterst till hoger|hoger
+sv | centre | i mitten|mellan dem|mitten
+sv | from_left | fran vanster|fr v
+sv | from_right | fran hoger|fr h
+sv | ordinals | forsta andra tredje fjarde femte sjatte sjunde attonde nionde tionde
+sv | weak | bak|bakom|fram|framfor|star|mitten
+fi | front | eturivissa|eturivi|edessa|alarivissa|alarivi|ensimmaisessa rivissa|ensimmainen rivi
+fi | back | takarivissa|takarivi|takana|ylarivissa|ylarivi|viimeisessa rivissa
+fi | middle | keskirivissa|keskirivi|keskimmaisessa rivissa
+fi | seated | istuvat|istumassa|istuu|istuvat vasemmalta
+fi | standing | seisovat|seisomassa|seisoo|seisovat takana
+fi | kneeling | polvillaan|polvistuneet|kyykyssa|kyykylla
+fi | lying | makaavat|makuulla|makaa
+fi | row | rivi|rivissa|rivilla
+fi | ltr | vasemmalta oikealle|vasemmalta|vasemmalta lukien|vas
+fi | rtl | oikealta vasemmalle|oikealta
+fi | clockwise | myotapaivaan
+fi | counterclockwise | vastapaivaan
+fi | left | vasemmalla|aarimmaisena vasemmalla|vasemmassa reunassa
+fi | right | oikealla|aarimmaisena oikealla|oikeassa reunassa
+fi | centre | keskella|valissa
+fi | from_left | vasemmalta
+fi | from_right | oikealta
+fi | ordinals | ensimmai* toi* kolma* neljas viides kuudes seitsemas kahdeksas yhdeksas kymmenes
+fi | weak | edessa|takana|keskella
+ru | front | первый ряд|в первом ряду|передний ряд|в переднем ряду|впереди|спереди|нижний ряд|в нижнем ряду|внизу|на переднем плане
+ru | back | последний ряд|в последнем ряду|задний ряд|в заднем ряду|сзади|позади|верхний ряд|в верхнем ряду|вверху|наверху|на заднем плане
+ru | middle | средний ряд|в среднем ряду
+ru | seated | сидят|сидит|сидящие|сидя
+ru | standing | стоят|стоит|стоящие|стоя
+ru | kneeling | на коленях|на корточках
+ru | lying | лежат|лежит|лежа
+ru | row | ряд|ряду
+ru | ltr | слева направо|слева
+ru | rtl | справа налево
+ru | clockwise | по часовои стрелке
+ru | counterclockwise | против часовои стрелки
+ru | left | слева|краинии слева|краиняя слева|налево
+ru | right | справа|краинии справа|краиняя справа
+ru | centre | в центре|посередине|в середине|между ними
+ru | from_left | слева
+ru | from_right | справа
+ru | ordinals | перв* втор* трет* четверт* пят* шест* седьм* восьм* девят* десят*
+ru | weak | внизу|вверху|впереди
+pl | front | pierwszy rzad|w pierwszym rzedzie|przedni rzad|z przodu|dolny rzad|w dolnym rzedzie|na dole|na pierwszym planie
+pl | back | ostatni rzad|w ostatnim rzedzie|tylny rzad|z tylu|gorny rzad|w gornym rzedzie|u gory|w tylnym rzedzie
+pl | middle | srodkowy rzad|w srodkowym rzedzie
+pl | seated | siedza|siedzi|siedzacy|siedzace|siedzaca
+pl | standing | stoja|stoi|stojacy|stojace|stojaca
+pl | kneeling | klecza|kleczy|kleczacy|kucaja
+pl | lying | leza|lezy|lezacy
+pl | row | rzad|rzedzie
+pl | ltr | od lewej do prawej|od lewej|od lewej strony|od lewej ku prawej
+pl | rtl | od prawej do lewej|od prawej|od prawej strony
+pl | clockwise | zgodnie z ruchem wskazowek zegara
+pl | counterclockwise | przeciwnie do ruchu wskazowek zegara
+pl | left | po lewej|z lewej|po lewej stronie|skrajnie po lewej|na lewo
+pl | right | po prawej|z prawej|po prawej stronie|na prawo
+pl | centre | w srodku|posrodku|na srodku|miedzy nimi
+pl | from_left | od lewej|z lewej
+pl | from_right | od prawej|z prawej
+pl | ordinals | pierwsz* drug* trzeci* czwart* piat* szost* siodm* osm* dziewiat* dziesiat*
+pl | weak | u gory|na dole
+lv | front | pirmaja rinda|pirma rinda|prieksa|apakseja rinda|apaksa|prieksejā rinda|prieksplana
+lv | back | pedeja rinda|aizmugure|augseja rinda|augsa|aizmugureja rinda|otraja plana
+lv | middle | videja rinda
+lv | seated | sez|sedosie|sedosi|sedi
+lv | standing | stav|stavosie|stavosi
+lv | kneeling | uz celiem|tup
+lv | lying | gul
+lv | row | rinda
+lv | ltr | no kreisas uz labo|no kreisas|no kreisas puses|no kreisas uz labo pusi
+lv | rtl | no labas uz kreiso|no labas|no labas puses
+lv | clockwise | pulkstenraditaja virziena
+lv | counterclockwise | pretēji pulkstenraditaja virzienam|preteji pulkstenraditaja virzienam
+lv | left | pa kreisi|kreisaja puse|kreisaja mala
+lv | right | pa labi|labaja puse|labaja mala
+lv | centre | vidu|centra|pa vidu
+lv | from_left | no kreisas|no kreisas puses
+lv | from_right | no labas|no labas puses
+lv | ordinals | pirm* otr* tres* ceturt* piekt* sest* septit* astot* devit* desmit*
+lv | weak | vidu|augsa|apaksa|gul
+lt | front | pirmoje eileje|pirma eile|priekyje|apatineje eileje|apacioje|priekineje eileje|apatine eile
+lt | back | paskutineje eileje|gale|virsutineje eileje|virsuje|galineje eileje|galine eile|virsutine eile|uz ju
+lt | middle | vidurineje eileje|vidurine eile
+lt | seated | sedi|sedintys|sedincios
+lt | standing | stovi|stovintys|stovincios
+lt | kneeling | klupi|tupi|atsiklaupe|priklaupe
+lt | lying | guli
+lt | row | eile|eileje
+lt | ltr | is kaires i desine|is kaires|nuo kaires|is kaires puses
+lt | rtl | is desines i kaire|is desines|nuo desines
+lt | clockwise | pagal laikrodzio rodykle
+lt | counterclockwise | pries laikrodzio rodykle
+lt | left | kaireje|is kaires puses|kairiajame krasta
+lt | right | desineje|desiniajame kraste
+lt | centre | viduryje|centre|per viduri
+lt | from_left | is kaires|nuo kaires
+lt | from_right | is desines|nuo desines
+lt | ordinals | pirm* antr* trec* ketvirt* penkt* sest* septint* astunt* devint* desimt*
+lt | weak | gale|virsuje|apacioje|viduryje
+cs | front | prvni rada|v prvni rade|vpredu|predni rada|dolni rada|dole|v predni rade|v popredi|spodni rada
+cs | back | posledni rada|v posledni rade|vzadu|zadni rada|horni rada|nahore|v zadni rade|za nimi|v pozadi
+cs | middle | prostredni rada|v prostredni rade|stredni rada
+cs | seated | sedi|sedici
+cs | standing | stoji|stojici
+cs | kneeling | kleci|klecici|v podrepu
+cs | lying | lezi|lezici
+cs | row | rada|rade
+cs | ltr | zleva doprava|zleva|odleva
+cs | rtl | zprava doleva|zprava
+cs | clockwise | ve smeru hodinovych rucicek
+cs | counterclockwise | proti smeru hodinovych rucicek
+cs | left | vlevo|uplne vlevo|nalevo|zcela vlevo
+cs | right | vpravo|uplne vpravo|napravo|zcela vpravo
+cs | centre | uprostred|ve stredu|mezi nimi
+cs | from_left | zleva
+cs | from_right | zprava
+cs | ordinals | prvni druh* treti ctvrt* pat* sest* sedm* osm* devat* desat*
+cs | weak | dole|nahore
+"""
+
+_BETWEEN = """
+and | and|&|und|et|y|e|ja|en|og|och|i|и|oraz|un|ir|a|sekä|seka|plus|+|sowie|ning|samt|ed|as well as
+with | with|mit|avec|con|com|met|med|kanssa|koos|с|со|z|ze|ar|su|s|se|holding|carrying|together with|zusammen mit|along with
+verb | is|are|was|were|stands|sits|stand|sit|ist|sind|steht|sitzt|war|waren|est|sont|era|es|son|esta|estan|e'|sono|esta|sao|staat|zit|er|ar|on|ovat|oli|это|jest|sa|ir|yra|je|jsou|he's|she's|that's|that is|this is|das ist|c'est|see on|it's|you can see|here are|here is|shows|there is|there are|we see|kneels|lies
+unknown | ?|??|???|unknown|not known|unidentified|nobody knows|nk|n k|don't know|do not know|i don't know|can't remember|name unknown|unbekannt|unbekannter|unbekannte|tundmatu|teadmata|inconnu|inconnue|desconocido|desconocida|sconosciuto|sconosciuta|ignoto|ignota|desconhecido|desconhecida|onbekend|ukendt|ukjent|okand|tuntematon|неизвестный|неизвестная|неизвестно|nieznany|nieznana|nezinams|nezinama|nezinomas|nezinoma|neznamy|neznama|someone|somebody
+or | or|oder|või|ou|eller|tai|или|albo|lub|arba|nebo
+me | me|myself|i|ich|ich selbst|moi|moi-meme|mina|ma ise|mina ise|mina itse|yo|io|eu|ik|ikzelf|jeg|jeg selv|jag|jag sjalv|minä|я|ja|ja sam|es|es pati|as|as pats|já|self|me myself
+my | my|our|his|her|their|your|mein*|unser*|sein*|ihr*|mon|ma|mes|notre|nos|son|sa|ses|leur|leurs|minu|mu|meie|tema|nende|mi|mis|nuestr*|su|sus|mio|mia|miei|nostr*|suo|sua|suoi|loro|meu|minha|nosso|nossa|seu|mijn|ons|onze|zijn|haar|hun|min|mit|mine|vores|hans|hendes|deres|var|vart|vara|sin|var|hennes|mein|minun|meidan|hanen|heidan|мой|моя|мои|наш|наша|его|ее|их|moj|moja|nasz|nasza|jego|jej|ich|mans|mana|musu|savo|mano|jo|jos|muj|moje|nas|nase|jeho|jeji
+"""
+
+_PEOPLE = """
+one | man|woman|boy|girl|child|baby|lady|gentleman|fellow|chap|lad|lass|kid|infant|toddler|youth|person|bride|groom|bridegroom|bridesmaid|soldier|sailor|nurse|maid|servant|cook|gardener|teacher|minister|priest|vicar|doctor|baker|farmer|neighbour|neighbor|friend|guest|stranger|visitor|postman|midwife|schoolmaster|uncle|aunt|someone|bloke
+one | mann|frau|junge|madchen|kind|saugling|baby|herr|dame|braut|brautigam|soldat|freund|freundin|nachbar|nachbarin|lehrer|lehrerin|pfarrer|knecht|magd
+one | mees|naine|poiss|tudruk|laps|pruut|peigmees|sodur|sober|sobranna|naaber|opetaja|imik|poisike|vanamees
+one | homme|femme|garcon|fille|enfant|bebe|dame|monsieur|mariee|marie|soldat|ami|amie|voisin|voisine|cure
+one | hombre|mujer|nino|nina|chico|chica|senor|senora|novia|novio|soldado|amigo|amiga|vecino|vecina|bebe
+one | uomo|donna|ragazzo|ragazza|bambino|bambina|signore|signora|sposa|sposo|soldato|amico|amica|vicino|vicina
+one | homem|mulher|rapaz|rapariga|menino|menina|crianca|senhor|senhora|noiva|noivo|soldado|amigo|amiga|vizinho|vizinha
+one | vrouw|jongen|meisje|kind|heer|bruid|bruidegom|soldaat|vriend|vriendin|buurman|buurvrouw|man
+one | mand|kvinde|dreng|pige|barn|brud|brudgom|nabo|ven|veninde|kvinne|gutt|jente|venn|flicka|pojke|kvinna|granne|van|vaninna
+one | mies|nainen|poika|tytto|lapsi|morsian|sulhanen|naapuri|ystava|vauva
+one | человек|мужчина|женщина|мальчик|девочка|девушка|ребенок|невеста|жених|солдат|друг|подруга|сосед|соседка|учитель|учительница
+one | mezczyzna|kobieta|chlopiec|dziewczynka|dziewczyna|dziecko|zolnierz|przyjaciel|sasiad|sasiadka|virietis|sieviete|zens|meitene|berns|kaiminš|kaimins|vyras|moteris|berniukas|mergaite|vaikas|kaimynas|muz|zena|chlapec|divka|dite|soused|sousedka
+many | daughters|sons|aunts|uncles|nieces|nephews|tochter|sohne|schwestern|bruder|filles|fils|soeurs|freres|hijas|hijos|figlie|figli|filhas|filhos|dochters|zonen|dotre|sonner|dottrar|soner|tyttaret|pojat|tutred|pojad|дочери|сыновья|corki|synowie|dcery|synove
+many | family|twins|children|parents|boys|girls|men|women|soldiers|brothers|sisters|grandparents|neighbours|neighbors|friends|people|couple|cousins|kids|babies|others|guests|family*|grandchildren
+many | familie|zwillinge|kinder|eltern|manner|frauen|geschwister|grosseltern|nachbarn|freunde|leute|pere|perekond|kaksikud|lapsed|vanemad|famille|jumeaux|enfants|parents|familia|gemelos|ninos|padres|famiglia|gemelli|bambini|genitori|gemeos|pais|gezin|tweeling|kinderen|ouders|tvillinger|born|foraeldre|barna|foreldre|familj|tvillingar|foraldrar|perhe|kaksoset|lapset|vanhemmat|семья|близнецы|дети|родители|rodzina|blizniaki|dzieci|rodzice|gimene|dvini|berni|vecaki|seima|dvyniai|vaikai|tevai|rodina|dvojcata|deti|rodice
+thing | dog|cat|horse|cow|pony|goat|hen|car|bicycle|bike|house|barn|tree|boat|ship|hund|katze|pferd|auto|haus|koer|kass|hobune|maja|chien|chat|cheval|maison|voiture|perro|gato|caballo|cane|gatto|cavallo|cao|cavalo|hond|kat|paard|hest|kissa|koira|hevonen|собака|кошка|лошадь|pies|kot|kon|suns|kakis|zirgs|suo|kate|arklys|pes|kocka|kun
+"""
+
+UNSURE = (
+    "probably|perhaps|maybe|possibly|i think|vermutlich|wohl|vielleicht|peut-etre|arvatavasti|vist|ehk|quiza|forse|talvez|"
+    "misschien|maske|kanske|kanskje|ehka|наверное|возможно|chyba|varbut|gal|asi|looks like|must be"
+)
+
+_SMALL = "little|old|young|small|big|baby|tall|great|dear|late|poor|kleine|kleiner|alte|junge|petit|petite|pequeno|piccolo|liten|lille|vaike|pikku"
+
+
+def _rows(text: str) -> list[list[str]]:
+    return [[piece.strip() for piece in line.split(" | ")] for line in text.strip().splitlines()]
+
+
+ROW_CLASSES = ("front", "back", "middle", "seated", "standing", "kneeling", "lying")
+DIRECTIONS = ("ltr", "rtl", "clockwise", "counterclockwise")
+SIDES = ("left", "centre", "right")
+
+PLACE_PHRASES: tuple[tuple[str, str], ...] = tuple(
+    (kind, phrase)
+    for _, kind, phrases in _rows(_ROWS)
+    if kind not in ("ordinals", "weak")
+    for phrase in phrases.split("|")
+)
+"""(class, phrase) of every language."""
+
+ORDINALS: tuple[tuple[int, str], ...] = tuple(
+    (number, word)
+    for _, kind, words in _rows(_ROWS)
+    if kind == "ordinals"
+    for number, word in enumerate(words.split(), 1)
+)
+"""(number, word) of every language."""
+
+WEAK = frozenset(phrase for _, kind, phrases in _rows(_ROWS) if kind == "weak" for phrase in phrases.split("|"))
+"""Rows and sides that are plain words too."""
+
+WORDS_BETWEEN: tuple[tuple[str, str], ...] = tuple(
+    (kind, phrase) for kind, phrases in (*_rows(_BETWEEN), ["unsure", UNSURE]) for phrase in phrases.split("|")
+)
+"""(and, with, verb, unknown, or, me, my or unsure; phrase) of every language."""
+
+FAMILY = frozenset(
+    "familie perekond familia famille famiglia familj family gezin семья rodzina gimene seima rodina".split()
+)
+"""`family`, before or behind its name."""
+
+MY_OWN = frozenset(
+    "my our mein meine unser unsere mon ma notre minu mu meie mi nuestro nuestra mio mia nostro nostra meu minha nosso "
+    "nossa mijn ons onze min mit vores vores var vart vår minun moj moja nasz nasza mans mana musu mano muj moje nas nase "
+    "мой моя наш наша mina".split()
+)
+"""`my` and `our`: what is told behind it is the teller's own."""
+
+BEFORE_A_PLACE = frozenset(
+    "in the im am an on at a au aux en la le les el al na no nos nas w we v ve в во на i pa den det der die das dem da do "
+    "aan op het de l' dans sur uz ant pri ja".split()
+)
+"""Small words before a row or a side that are a part of it."""
+
+NUMBER_WORDS = frozenset("no nr num number nummer numero num. n° # № nro c".split())
+"""Words before a number."""
+
+BEFORE_A_NAME = frozenset(_SMALL.split("|"))
+"""Small words that may stand before a name and are no part of it."""
+
+PEOPLE_NOUNS: tuple[tuple[str, str], ...] = tuple(
+    (kind, word.rstrip("*")) for kind, words in _rows(_PEOPLE) for word in words.split("|")
+)
+"""(one, many or thing; word): whether a description is of one person, of several, or of none."""

@@ -1,0 +1,65 @@
+"""Who is in a picture, and where, by the rows of `cases/who.txt`, which names its source."""
+
+from pathlib import Path
+
+import pytest
+
+from boxlore.core.people import position_words_table as table
+from boxlore.core.people.name_traditions import KnownNames
+from boxlore.core.people.positions import Placed
+from boxlore.core.people.who_reader import one_by_one, read_who
+from boxlore.core.people.who_words import own_relation
+
+CASES = [
+    tuple(line.split(" => "))
+    for line in (Path(__file__).parent / "cases" / "who.txt").read_text(encoding="utf-8").splitlines()
+    if line and not line.startswith("#")
+]
+
+
+def told(person: Placed, placed: bool) -> str:
+    name = ("" if person.is_person else "!") + person.words or "?"
+    note = f" ({person.note})" if person.note else ""
+    return f"{name}{note}/{person.row}/{person.position}" if placed else f"{name}{note}"
+
+
+def test_the_cases_are_all_there() -> None:
+    assert len(CASES) > 190
+
+
+@pytest.mark.parametrize("case", CASES, ids=[str(at) for at in range(len(CASES))])
+def test_who_stands_where(case: tuple[str, str]) -> None:
+    text, people = case
+    who = read_who(text.replace(r"\n", "\n"))
+    assert [told(person, who.placed) for person in who.people] == people.split("; ")
+
+
+def test_a_name_typed_small_is_one_if_the_family_has_it() -> None:
+    assert [person.asks != "" for person in read_who("zelophehad, barley").people] == [True, True]
+    known = KnownNames(frozenset({"zelophehad"}))
+    assert [person.asks != "" for person in read_who("zelophehad, barley", known).people] == [False, True]
+
+
+def test_names_one_by_one_are_those_of_people_known() -> None:
+    assert one_by_one("Anna (Ruth's cousin), ?, Tom") == ["Anna (Ruth's cousin)", "Tom"]
+
+
+OWN = [
+    ("me", "self"), ("mina", "self"), ("Mum", "mother"), ("my mother", "mother"), ("minu ema", "mother"),
+    ("mein Bruder", "brother"), ("vanaema", "grandmother"), ("her mother", ""), ("Aunt Mavis", ""), ("Anna", ""),
+    ("my friend", ""), ("Ma", ""), ("", ""), (".", ""),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("words", "relation"), OWN)
+def test_who_is_the_tellers_own(words: str, relation: str) -> None:
+    assert own_relation(words) == relation
+
+
+def test_every_language_has_every_class() -> None:
+    languages: dict[str, set[str]] = {}
+    for language, kind, _ in table._rows(table._ROWS):
+        languages.setdefault(language, set()).add(kind)
+    assert len(languages) == 17
+    wanted = {*table.ROW_CLASSES, *table.DIRECTIONS, *table.SIDES, "row", "from_left", "from_right", "ordinals", "weak"}
+    assert all(kinds == wanted for kinds in languages.values())
