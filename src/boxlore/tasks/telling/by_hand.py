@@ -59,13 +59,16 @@ def check_field(collection: Collection, kind: Kind, name: str) -> None:
 
     A field of a question that is asked no more can still be told while words in it are kept.
     """
-    own = own_fields(collection.folder) if kind is Kind.ITEM else ()
     try:
         field_of(name, kind)
+        if not name.startswith(OWN):
+            return
+        own = own_fields(collection.folder)
     except WrongUse as error:
+        own = own_fields(collection.folder) if kind is Kind.ITEM else ()
         more = f" Of this collection's own: {', '.join(own)}." if own else ""
         raise WrongUse(error.problem, f"{error.what_to_do}{more}") from None
-    if name.startswith(OWN) and name not in own and name not in collection.store.own_fields():
+    if name not in own and name not in collection.store.own_fields():
         asked = f"Its own questions are: {', '.join(own)}." if own else "It has no questions of its own."
         raise WrongUse(
             f"This collection asks no question “{name[:40]}”.", f"{asked} prompts.toml in its folder holds them."
