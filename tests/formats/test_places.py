@@ -333,3 +333,77 @@ def test_marks_on_the_border_of_two_windows_are_seen(monkeypatch: pytest.MonkeyP
 def test_what_only_looks_like_a_structure_is_left(files: dict[str, bytes]) -> None:
     for data in (b"II*\x00\xff\xff\xff\xff", b"II*\x00\x08\x00\x00\x00\x02\x00" + b"\xff" * 40, b"MM\x00*" + bytes(60)):
         assert opaque.cleaned(b"picture" + data) == b"picture" + data
+
+
+def webp_with(kind: bytes, body: bytes) -> bytes:
+    data = webp(b"EXIF", block())
+    inner = data[8:] + kind + len(body).to_bytes(4, "little") + body + bytes(len(body) % 2)
+    return b"RIFF" + len(inner).to_bytes(4, "little") + inner
+
+
+UNKNOWN = {
+    "PNG, an unknown chunk": png((b"prVt", block())),
+    "WebP, an unknown chunk": webp_with(b"prvt", block()),
+}
+
+
+@pytest.mark.parametrize("shape", UNKNOWN)
+def test_an_unknown_chunk_that_says_a_place_keeps_the_caption_out(shape: str) -> None:
+    """It is written over where its length may stay, but no copy that we caption carries it."""
+    with pytest.raises(ByteFault, match="says where the file was made"):
+        carrier.rewrite(io.BytesIO(UNKNOWN[shape]), CAPTION)
+    if shape.startswith("WebP"):
+        after = joined(carrier.copy_without_place(io.BytesIO(UNKNOWN[shape])), UNKNOWN[shape])
+        assert says_a_place(after) == []
+
+
+def test_a_place_that_stands_in_the_picture_itself_is_not_taken_out() -> None:
+    """A damaged TIFF whose GPS value lies in a strip: written over, the picture would not be what it was."""
+    data = OTHERS["TIFF, GPS directory"]
+    structure = exif.block(data)
+    main = structure.directory(structure.first)
+    strip = structure.numbers(main.get(273))[0]  # type: ignore[arg-type]  # the tag of the strips' offsets
+    gps = structure.directory(structure.numbers(main.get(0x8825))[0])  # type: ignore[arg-type]  # it has one
+    at = gps.get(2).at  # type: ignore[union-attr]  # the latitude
+    damaged = data[: at + 8] + structure.pack(strip, 4) + data[at + 12 :]
+    with pytest.raises(ByteFault, match="stands in the picture"):
+        carrier.rewrite(io.BytesIO(damaged), CAPTION)
+    cleaned = joined(carrier.without_place(io.BytesIO(damaged)), damaged)
+    with pytest.raises(ByteFault, match="Without its place"):
+        carrier.prove_without_place(io.BytesIO(damaged), io.BytesIO(cleaned))
+
+
+def test_a_packet_that_grows_when_it_is_emptied_is_refused() -> None:
+    """One apostrophe of another kind in every attribute grows to six letters (XML 1.0, 2.4)."""
+    grown = "".join(f" own:a{number}='&#34;'" for number in range(9)).replace("&#34;", '"' * 40)
+    body = (
+        f"<rdf:RDF xmlns:rdf='{NAMESPACES['rdf']}' xmlns:own='urn:own'><rdf:Description xmlns:geo='urn:geo' geo:lat='1'"
+        f"{grown}/></rdf:RDF>"
+    )
+    with pytest.raises(ByteFault, match="cannot be emptied"):
+        opaque.cleaned(body.encode())
+
+
+def test_a_packet_that_is_cut_off_is_refused_where_it_names_a_place_and_else_left() -> None:
+    start = f"<rdf:RDF xmlns:rdf='{NAMESPACES['rdf']}'><rdf:Description "
+    with pytest.raises(ByteFault, match="XMP that is damaged"):
+        opaque.cleaned(f"{start} decimalLatitude='59'".encode())
+    assert opaque.cleaned(f"{start} geology='59'".encode()) == f"{start} geology='59'".encode()
+
+
+def test_a_directory_with_values_in_its_midst_keeps_its_pointer_to_an_emptied_place() -> None:
+    """GPS behind a value that lies on the directory: only the place is written over (DC-008, 4.6.2)."""
+    gps = b"\x01\x00\x02\x00\x05\x00\x03\x00\x00\x00\x44\x00\x00\x00" + bytes(4) + RATIONALS[0]
+
+    def entry(tag: int, kind: int, count: int, value: int) -> bytes:
+        return b"".join(
+            number.to_bytes(size, "little") for number, size in ((tag, 2), (kind, 2), (count, 4), (value, 4))
+        )
+
+    main = b"\x03\x00" + entry(0x011A, 5, 1, 12) + entry(0x0112, 3, 1, 6) + entry(0x8825, 4, 1, 50) + bytes(4)
+    data = b"II*\x00\x08\x00\x00\x00" + main + gps
+    for before in (data, exif.MARK + data):
+        after = opaque.cleaned(before)
+        assert len(after) == len(before)
+        assert set(says_a_place(after)) <= {"Exif.Image.GPSTag"}  # the pointer alone, which leads to nothing
+    assert exif.is_block(exif.block(data)) and says_a_place(data)
