@@ -4,9 +4,11 @@ An age is one number beside words of age, in any order; whatever else is said mu
 “she”, “he” or nobody is the one person in the picture.
 """
 
+from collections.abc import Callable
+
 from boxlore.core.dates.context import DateContext, NoSuchDate
 from boxlore.core.dates.lexer import Token
-from boxlore.core.dates.relative import at_age, birthday
+from boxlore.core.dates.relative import at_age, birthday, in_years
 
 _AGE = frozenset(
     "when was aged at_years years_old birthday possessive i they about about_behind noise unit comma doubt or "
@@ -14,39 +16,57 @@ _AGE = frozenset(
 )
 
 
-AGE_WORDS = frozenset("when aged at_years years_old birthday possessive".split())
+_NUMBERS = ("day", "ordinal", "decade")
+
+AGE_WORDS = frozenset("when was genitive aged at_years years_old birthday possessive".split())
 """Kinds of words without which no age is told."""
 
 
 def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
     """The EDTF of an age, or None if none is told. Raises NoSuchDate where it is not known when the person was born."""
     kinds: set[str] = set()
-    numbers: list[tuple[int, bool]] = []
+    numbers: list[tuple[int, str]] = []
     born: list[str] = []
     unknown: list[Token] = []
     for token in tokens:
         here = {sense.kind for sense in token.senses}
-        sense = token.senses[0]
-        number = next((sense for sense in token.senses if sense.kind in ("day", "ordinal")), None)
+        number = next((sense for sense in token.senses if sense.kind in _NUMBERS), None)
         if number is not None:
-            value = number.value if number.kind == "ordinal" else number.value[0]  # type: ignore[index]
-            numbers.append((int(str(value)), number.kind == "ordinal"))
-        elif sense.kind == "person":
-            born.append(str(sense.value))
+            value = number.value[0] if isinstance(number.value, tuple) else number.value
+            numbers.append((int(str(value)), number.kind))
+        elif token.senses[0].kind == "person":
+            born.append(str(token.senses[0].value))
+        elif token.senses[0].kind == "unit" and token.senses[0].value not in ("year", "month"):
+            return None
         elif here & _AGE:
             kinds |= here & _AGE
         elif here == {"name"}:
             unknown.append(token)
         else:
             return None
-    if len(numbers) != 1 or not 0 < numbers[0][0] <= 120 or len(born) > 1:
+    if not numbers or not all(0 < value <= 120 for value, _ in numbers) or len(born) > 1 or (unknown and born):
         return None
-    (years, is_ordinal) = numbers[0]
-    birthdays = "birthday" in kinds or (is_ordinal and ("possessive" in kinds))
-    ages = "aged" in kinds or {"when", "was"} <= kinds or {"at_years", "years_old"} <= kinds
-    if not (birthdays or ages) or (is_ordinal and not birthdays) or (unknown and born):
+    reckon = _reckoner(kinds, {kind for _, kind in numbers}, bool(born), len(numbers))
+    if reckon is None:
         return None
-    return (birthday if birthdays else at_age)(_born(born, unknown, kinds, text, context), years)
+    birth = _born(born, unknown, kinds, text, context)
+    texts = [reckon(birth, value) for value, _ in numbers]
+    return texts[0] if len(texts) == 1 else f"[{','.join(texts)}]"
+
+
+def _reckoner(kinds: set[str], numbers: set[str], born: bool, count: int) -> Callable[[str, int], str] | None:
+    """How an age is reckoned: a birthday, ten years of life (“in her twenties”), or a year; None if it is no age."""
+    person = born or "i" in kinds or "they" in kinds
+    if numbers == {"decade"}:
+        return in_years if count == 1 and ("possessive" in kinds or "genitive" in kinds) else None
+    if count > 2 or (count == 2 and "or" not in kinds) or "decade" in numbers:
+        return None
+    if "birthday" in kinds or (numbers == {"ordinal"} and kinds & {"possessive", "genitive"}):
+        return birthday
+    if "ordinal" in numbers:
+        return None
+    aged = "aged" in kinds or {"when", "was"} <= kinds or {"at_years", "years_old"} <= kinds
+    return at_age if aged or (person and "was" in kinds) else None
 
 
 def _born(born: list[str], unknown: list[Token], kinds: set[str], text: str, context: DateContext) -> str:

@@ -49,10 +49,10 @@ class Assembly(Gathered):
                 kind == "comma"
                 and at + 2 < count
                 and senses[at + 1].kind in _QUALIFIERS
-                and self._filler(senses[at + 1].kind, senses[at + 2])
+                and self._filler(senses[at + 1].kind, senses[at + 2], [])
             ):
                 at += 2
-            elif at == begin or at + 1 >= count or not self._filler(kind, senses[at + 1]):
+            elif at == begin or at + 1 >= count or not self._filler(kind, senses[at + 1], senses[at + 2 : at + 3]):
                 break
             else:
                 at += 1
@@ -60,7 +60,7 @@ class Assembly(Gathered):
             return None, at
         return (self.date if self.settled() else None), at
 
-    def _filler(self, kind: str, following: Sense) -> bool:
+    def _filler(self, kind: str, following: Sense, beyond: list[Sense]) -> bool:
         """Whether a sign or qualifier within the words of one date stands before a slot that is still open."""
         date, ahead = self.date, following.kind
         year_ahead = ahead in ("year", "short") and not (date.year or self.decades)
@@ -69,6 +69,8 @@ class Assembly(Gathered):
         if kind == "dash":
             if self.date.part and not (date.year or date.within_a_year or self.numbers):
                 return ahead in SLOTS
+            if date.year and not (date.within_a_year or self.numbers) and ahead in ("month", "season", "feast"):
+                return not beyond or beyond[0].kind in ("dash", "day")  # 1938 - summer, 1938-June-12
             if ahead == "month":
                 return not date.month and bool(self.numbers or date.year) and not date.day
             if ahead == "day":
@@ -92,6 +94,10 @@ class Assembly(Gathered):
         if ahead == "no_year" or (ahead == "weekday" and date.weekday < 0):
             return True
         if ahead == "day" and date.month and not date.year and self._short_year(following):
+            return True
+        if date.feast and not date.month and ahead in ("day", "ordinal", "month"):
+            return True  # Christmas Day, 25 December
+        if ahead == "feast" and date.month and not date.feast:
             return True
         begun = self.numbers or date.month or date.season or date.feast or date.day
         return not begun and bool(date.weekday >= 0 or date.year) and ahead in _BEGIN_A_DAY
@@ -129,7 +135,7 @@ class Assembly(Gathered):
         return self._ordinal(-1)
 
     def _month(self, value: int) -> bool:
-        if self.date.month or self.date.season or self.date.feast:
+        if self.date.month or self.date.season:
             return False
         self.date.month, self.date.month_mark, self.latest = value, self.pending, "month"
         return True
@@ -155,7 +161,7 @@ class Assembly(Gathered):
         return True
 
     def _feast(self, value: str) -> bool:
-        if self.date.feast or self.date.month or self.date.season:
+        if self.date.feast or self.date.season:
             return False
         self.date.feast, self.latest = value, "day"
         return True

@@ -109,7 +109,13 @@ def _written(part: Partial | Expression, context: DateContext, pick: int) -> str
 
 def _one(whole: Expression, context: DateContext, pick: int) -> str:
     (part,) = whole.parts
-    if isinstance(part, Partial) and len(part.span) == 1 and not pick and len(spans := spans_of(part, context)) > 1:
+    if (
+        isinstance(part, Partial)
+        and len(part.span) == 1
+        and not part.part
+        and not pick
+        and len(spans := spans_of(part, context)) > 1
+    ):
         return f"{min(first for first, _ in spans)[:4]}/{max(last for _, last in spans)[:4]}"
     return _written(part, context, pick)
 

@@ -183,7 +183,7 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
     clock = False
     for sense in senses:
         kind = sense.kind
-        if kind in _PASSED_OVER:
+        if kind in _PASSED_OVER or (kind == "dash" and sense is not senses[0] and not words):
             continue
         if kind == "at_years":
             clock = True
@@ -293,6 +293,8 @@ def _asked_for_event(tokens: list[Token], words: str) -> Outcome | None:
     names = [at for at, here in enumerate(kinds) if here & {"name", "life"}]
     if not names or any(words[token.start].isdigit() for token in tokens if token.senses[0].kind == "name"):
         return None
+    if "when" in kinds[0]:
+        return Outcome(None, f"“{words}”: when was that?")
     before = [at for at in range(names[0]) if kinds[at] & {"unit", "season", "before", "after", "weekday"}]
     if not before and not any("life" in here for here in kinds):
         return None

@@ -45,6 +45,9 @@ SIGNS: dict[str, Senses | None] = {
 _JOINTS = (".", "-")
 """Signs that may stand within an entry, told or not."""
 
+_YEAR_AND_DAY = re.compile(r"(\d{4}) ?([-/]) ?(\d{1,2})")
+"""`31 Dec 1938/1 Jan 1939`: before a month the second number is a day."""
+
 _NAME = (Sense("name"),)
 _GENITIVE = (Sense("genitive"),)
 _ANY_BRACKET = re.compile(r"[()\[\]]")
@@ -80,7 +83,14 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
                 continue
             senses = signs
         elif group in ("numeral", "roman"):
-            senses, at = compound(piece), at + 1
+            at += 1
+            if _between_months(tokens, pieces, at, root) and (apart := _YEAR_AND_DAY.fullmatch(piece)):
+                for part, kind in zip(apart.groups(), ("year", "sign", "day"), strict=True):
+                    value = (int(part), len(part)) if kind == "day" else part
+                    senses = SIGNS[part] or () if kind == "sign" else (Sense(kind, value),)
+                    tokens.append(Token(senses, start, end))
+                continue
+            senses = compound(piece)
         else:
             if piece == "s" and words[start - 1 : start] == "'" and words[start - 2 : start - 1].isalpha():
                 senses, at = _GENITIVE, at + 1
@@ -91,6 +101,14 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
 
 
 Piece = tuple[str, str | None, int, int]
+
+
+def _between_months(tokens: list[Token], pieces: list[Piece], at: int, root: Node) -> bool:
+    """Whether a month stands before and after a numeral."""
+    if at >= len(pieces) or not tokens or all(sense.kind != "month" for sense in tokens[-1].senses):
+        return False
+    node = root.following.get(pieces[at][0])
+    return node is not None and any(sense.kind == "month" for sense in node.senses)
 
 
 def _simple(pieces: list[Piece], at: int, root: Node) -> Senses | None:

@@ -23,6 +23,7 @@ _ENDS = ("", "comma", "or", "and", "dash", "to", "to_open", "slash", "query", "a
 _TO = ("dash", "to", "to_open")
 """What stands between the ends of a span; “to” alone is a code of tree files, and English."""
 
+_LIMITS = ("before", "after")
 _SIDES = {"before": -1, "after": 1}
 _BEGIN_NEAR = ("eve", "day", "few", "unit", "season", "weekday")
 _JOINS = {"or": "any", "slash": "any", "and": "all"}
@@ -76,9 +77,9 @@ class Grammar:
                 items.append(Expression("after" if kind == "or_later" else "before", [self._operand()]))
                 marks.append(self._last_mark)
                 continue
-            limit = kind if kind != "comma" else following
-            if limit in _BEFORE + _AFTER and len(items) == 1:
-                self.at += 1 if kind == "comma" else 0
+            limit = kind if kind not in ("comma", "and") else following
+            if limit in _BEFORE + _AFTER and len(items) == 1 and (kind != "and" or items[0].kind in _LIMITS):
+                self.at += 1 if kind in ("comma", "and") else 0
                 return self._limited(items[0])
             if (kind not in _JOINS and kind != "comma") or following == "correction":
                 break

@@ -91,9 +91,21 @@ class Partial:
     @property
     def is_settled(self) -> bool:
         """Whether no slot is open that no question can fill."""
-        if self.bare is not None or (self.day and not (self.month or self.calendar)):
+        if self.bare is not None or (self.day and not self.month and self.calendar != "bce"):
             return False
-        return not self.part or bool(self.year or self.month or self.season or self.feast)
+        return not self.part or bool(self.year or self.month or self.season or self.feast or self.span)
+
+    def take_month(self, neighbour: "Partial") -> None:
+        """Fill the month from a neighbour, with its calendar (`14 or 15 Adar`)."""
+        self.month = neighbour.month
+        if neighbour.calendar == "hebrew":
+            self.calendar = "hebrew"
+
+    def take_year(self, neighbour: "Partial") -> None:
+        """Fill the year from a neighbour; a dual year stays one (`3 or 4 March 1648/49`)."""
+        self.year, self.assumed = neighbour.year, neighbour.assumed
+        if neighbour.calendar == "dual":
+            self.calendar = "dual"
 
     def take_finer(self, neighbour: "Partial") -> None:
         """Fill the slots below the year from a neighbour (`June 1938 or 1939`)."""
@@ -135,9 +147,10 @@ def _from_right(part: Partial, right: Partial) -> None:
     ):
         part.year, part.bare = f"{part.bare[0]:02d}", None
     if part.day and not part.month and not part.feast:
-        part.month = right.month
+        part.take_month(right)
     if not part.year and not part.no_year and (part.within_a_year or part.part):
-        part.year, part.assumed, part.year_from_right = right.year, right.assumed, bool(right.year)
+        part.take_year(right)
+        part.year_from_right = bool(right.year)
     elif part.short and len(right.year) == 4 and not right.assumed:
         _take_century(part, right.year)
     if only_a_part:  # “Anfang bis Mitte Juni 1938”
@@ -154,9 +167,9 @@ def _from_left(part: Partial, left: Partial) -> None:
     if part.short and len(left.year) == 4 and not left.short:
         _take_century(part, left.year)
     if part.day and not part.month:
-        part.month = left.month
+        part.take_month(left)
     if not part.year and not part.no_year and part.within_a_year:
-        part.year, part.assumed = left.year, left.assumed
+        part.take_year(left)
     if part.part and not part.year and not part.within_a_year:
         part.year, part.assumed, part.month, part.season = left.year, left.assumed, left.month, left.season
 

@@ -156,6 +156,14 @@ def at_age(born: str, years: int) -> str:
     return f"{from_number(middle).year}~"
 
 
+def in_years(born: str, decade: int) -> str:
+    """`in her twenties`: from the birthday that begins the ten years to the one that ends them."""
+    first, last = bounds(born)
+    if last.year - first.year > 10:
+        raise NoSuchDate("When exactly was the birth? It is only known within many years.")
+    return f"{first.year + decade}/{last.year + decade + 10}"
+
+
 def birthday(born: str, years: int) -> str:
     """The birthday itself where the day of birth is known, else as `at_age`."""
     first, last = bounds(born)

@@ -94,9 +94,13 @@ class Gathered:
         """`12 June 38`, `June 38`, `summer 62`: which number is the day and which the year."""
         date, numbers = self.date, self.numbers
         if self.ordinals:
-            if date.day or self.ordinals[0] > 31 or self.ordinals[0] < 1 or date.feast or date.season:
+            ordinal = self.ordinals[0]
+            if ordinal == -1 and date.month and "day" in self.units and not (date.day or numbers or date.feast):
+                date.nth = -1  # the last day of June
+            elif date.day or not 1 <= ordinal <= 31 or (date.feast and not date.month) or date.season:
                 return False
-            date.day = self.ordinals[0]
+            else:
+                date.day = ordinal
         if not numbers:
             return True
         if date.month:
@@ -159,7 +163,7 @@ class Gathered:
         """Whether a day, month or year that is named stands beside one that is told."""
         date = self.date
         if unit == "day":
-            return bool(date.day or date.feast or date.part)
+            return bool(date.day or date.feast or date.part or date.nth)
         return bool(
             date.month if unit == "month" else date.year or date.years or date.bare or date.season or date.month
         )
@@ -168,8 +172,12 @@ class Gathered:
         """Whether the slots that are filled go together: what would be passed over in writing is no date."""
         date = self.date
         parts = date.within_a_year or date.part or date.bare
+        if date.feast and (date.month or date.day) and not (date.month and date.day):
+            return False
         if date.nth and (date.day or date.feast):
             return False
+        if date.span and date.part:
+            return not (date.within_a_year or date.bare or date.year or date.years or date.event or date.calendar)
         if date.span or date.calendar == "turn":
             return not (parts or date.year or date.years or date.event or (date.span and date.calendar))
         if date.event:

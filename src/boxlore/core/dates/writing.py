@@ -10,7 +10,7 @@ import re
 from boxlore.core.dates.calendars import from_hebrew, from_julian, from_number, julian_month_length, to_number
 from boxlore.core.dates.context import DateContext, NoSuchDate, qualified
 from boxlore.core.dates.edtf_values import month_length
-from boxlore.core.dates.holidays import HolidayDate, holiday
+from boxlore.core.dates.holidays import HolidayDate, holiday, titled
 from boxlore.core.dates.lexicon import FRACTIONS
 from boxlore.core.dates.partial import MARKS, Partial
 from boxlore.core.dates.relative import of_event
@@ -48,7 +48,7 @@ def _unmarked(date: Partial, context: DateContext, pick: int) -> str:
     year = year_of(date, pick)
     if date.years:
         return _of_years(date, context, pick)
-    if date.feast:
+    if date.feast and not date.month:
         return _feast(date, context, year, pick).edtf
     if date.part and year and not date.within_a_year and (year.endswith("X") or date.part in FRACTIONS):
         return _part(date, year)
@@ -93,11 +93,13 @@ def _week(date: Partial, year: str) -> str:
 
 def _day_in_month(date: Partial, year: str) -> int:
     """The day, or that of “the first Sunday in June 1938”; 0 for none."""
-    if not date.nth or date.weekday < 0:
+    if not date.nth:
         return date.day
     if not year.isdigit():
         return 0
     length = month_length(int(year), date.month)
+    if date.weekday < 0:
+        return length
     first = (date.weekday - (to_number(int(year), date.month, 1) - 1)) % 7 + 1
     days = list(range(first, length + 1, 7))
     if date.nth > len(days):
@@ -201,7 +203,15 @@ def _feast(date: Partial, context: DateContext, year: str, pick: int) -> Holiday
 def _span(date: Partial, context: DateContext, pick: int) -> str:
     """A war by its theatre: the collection's country's, else the first, else as picked."""
     choices = spans_of(date, context)
-    return "/".join(choices[pick if pick < len(choices) else 0])
+    first, last = choices[pick if pick < len(choices) else 0]
+    if not date.part:
+        return f"{first}/{last}"
+    begin, end = (int(month[:4]) * 12 + int(month[5:]) - 1 for month in (first, last))
+    third = max(1, (end - begin + 1) // 3)
+    begin, end = {
+        "early": (begin, begin + third - 1), "mid": (begin + third, end - third), "late": (end - third + 1, end),
+    }.get(date.part, (begin, end))  # fmt: skip
+    return "/".join(f"{month // 12:04d}-{month % 12 + 1:02d}~" for month in (begin, max(begin, end)))
 
 
 def spans_of(date: Partial, context: DateContext) -> list[tuple[str, str]]:
@@ -256,7 +266,11 @@ def _century_question(date: Partial, context: DateContext) -> str:
 
 def _feast_question(date: Partial, context: DateContext) -> str:
     feast = _feast(date, context, year_of(date, 0), 0)
-    if feast.ask:
+    if date.month:
+        told = _unmarked(date, context, 0)
+        if told != feast.edtf and told not in feast.alternatives:
+            return f"{titled(date.feast)} was {feast.edtf}, not {told}. Which is right?"
+    elif feast.ask:
         return feast.ask
     return _weekday_question(date, context)
 
@@ -290,6 +304,6 @@ def choices_of(date: Partial, context: DateContext) -> int:
         return 3
     if date.hundreds:
         return 2
-    if date.feast:
+    if date.feast and not date.month:
         return 1 + len(_feast(date, context, year_of(date, 0), 0).alternatives)
     return 1

@@ -7,7 +7,7 @@ ENGLISH = Language(
     months=("january febuary march april may june july august sept october november december",),
     weekdays=("mon tues weds thurs fri sat sun",),
     words={
-        "about": "about|around|round|circa|circ|ca|c|cca|abt|approximately|approx|appx|roughly|near|nearly|almost|some|say|est|estimated"
+        "about": "about|around|round|circa|circ|ca|c|cca|abt|approximately|approx|appx|roughly|near|nearly|almost|say|est|estimated"
         "|in or about|on or about|in or around|somewhere around|somewhere about|round about|around about|at about|estimated at|close to|around the time of|about the time of",
         "about_behind": "or so|or thereabouts|or thereabout|thereabouts|give or take|or near|ish|or around then|or around there|give or take a year",
         "doubt": "probably|prob|perhaps|maybe|may be|possibly|poss|likely|most likely|very likely|presumably|supposedly|allegedly|apparently|i think|i believe"
@@ -30,9 +30,9 @@ ENGLISH = Language(
         "to_open": "to",
         "or_later": "or later|or after|or afterwards|onwards|onward|and later|and after|or thereafter|at the earliest|at earliest",
         "or_earlier": "or earlier|or before|or sooner|and earlier|and before|at the latest|at latest|at the very latest",
-        "early": "early|beginning of|the beginning of|start of|the start of|first part of|the early part of|early part of|early in|at the beginning of|the first days of|very early|opening of",
+        "early": "early|beginning|start|beginning of|the beginning of|start of|the start of|first part of|the early part of|early part of|early in|at the beginning of|the first days of|very early|opening of",
         "mid": "mid|middle|middle of|the middle of|mid part of|in the middle of|halfway through",
-        "late": "late|very end of|the very end of|end of|the end of|latter part of|the latter part of|late in|at the end of|very late|tail end of|the tail end of|close of|the last days of",
+        "late": "late|very end of|the very end of|end of|the end of|latter part of|the latter part of|late in|end|close|at the end of|very late|tail end of|the tail end of|close of|the last days of",
         "first_half": "1st half of|first half of|the first half of|first half|the first half|in the first half of",
         "first_quarter": "first quarter of|1st quarter of",
         "second_quarter": "second quarter of|2nd quarter of",
@@ -54,7 +54,7 @@ ENGLISH = Language(
         "hundreds": "hundreds",
         "eve": "night before|evening before|eve of|the eve of|day before the day of",
         "few": "a few|some|several|a couple of|few|couple of",
-        "noise": "the|in|on|of|a|an|it was|it is|it's|its|was|is|it|this|this is|this was|taken|took|made|date|dated|date is|during|over|sometime|some time|sometime in|some time in|at some time in|at some point in|some point in|at one point in|photo|photograph|picture|print|snapshot|snap|portrait|postcard|card|image|negative|slide|stamped|printed|written|postmarked|marked|inscribed|shot|developed|processed|photo taken|picture taken|taken in|taken on|made in|made on|on the back|back says|the back says|says|reads|ad|a d|ce|anno|anno domini|back in|way back in|that was|that would be|then|all of|the whole of|throughout|well|let me see|we were|i was told|they say|he said|she said|mum says|written on the back|on a|on the|all through|right through|right in|that|time of|at the time of|night of|evening of|morning of|afternoon of|in the morning|in the evening|in the afternoon|at night|date of|exactly|definitely|certainly|surely|precisely|for sure|of course",
+        "noise": "the|one|some|whole|the whole|entire|the entire|but|postmark|stamp|on back|back|caption|caption says|in|on|of|a|an|it was|it is|it's|its|was|is|it|this|this is|this was|taken|took|made|date|dated|date is|during|over|sometime|some time|sometime in|some time in|at some time in|at some point in|some point in|at one point in|photo|photograph|picture|print|snapshot|snap|portrait|postcard|card|image|negative|slide|stamped|printed|written|postmarked|marked|inscribed|shot|developed|processed|photo taken|picture taken|taken in|taken on|made in|made on|on the back|back says|the back says|says|reads|ad|a d|ce|anno|anno domini|back in|way back in|that was|that would be|then|all of|the whole of|throughout|well|let me see|we were|i was told|they say|he said|she said|mum says|written on the back|on a|on the|all through|right through|right in|that|time of|at the time of|night of|evening of|morning of|afternoon of|in the morning|in the evening|in the afternoon|at night|date of|exactly|definitely|certainly|surely|precisely|for sure|of course",
         "undated": "undated|n d|nd|s d|no date|without date|without a date|not dated|unknown|date unknown|unknown date|don't know|do not know|dont know|not known|no idea|long ago|date not known|not recorded|can't remember|i don't know|i can't remember|who knows|a long time ago|ages ago|years ago|some day|one day|once",
         "no_year": "year unknown|unknown year|year not known|no year|year not given|without a year|don't know the year|year uncertain|not sure of the year|year illegible|no year given",
         "correction": "no|no wait|or rather|i mean|rather|sorry|actually|correction|no sorry|no no|wait no|i meant|make that|no it was|no that was|no make that|wait|no i mean|er no|oh no|scratch that|not that",
