@@ -8,8 +8,10 @@ from pathlib import Path
 
 import pytest
 
+from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.prompts import FILE_NAME
+from boxlore.tasks.collection.records import record_of
 
 WHO = "Write narrator:NAME, inscription:verso, inscription:recto, document:WHAT or keeper."
 
@@ -39,6 +41,9 @@ REFUSED = [
     (["tell", "TRA-0001", "story", "x", "--language", ""], "--language is empty. Write a BCP 47 tag"),
     (["tell", "TRA-0001", "story", "\u200b"], "one of the arguments shows nothing (U+200B)."),
     (["tell", "TRA-0001", "story", "a\x1bb"], "Character 2 of these words is no letter (U+001B)."),
+    (["tell", "TRA-0001", "person", ","], "Who: “,” says nothing. Write it in words, or ? alone for asked, not known."),
+    (["tell", "TRA-0001", "place", "..."], "Where: “...” says nothing."),
+    (["tell", "TRA-0001", "kind", "?"], "Kind: that is not asked of anybody."),
     (["tell", "TRA-0001", "born", "1900"], "There is no field “born” for an item."),
     (["tell", "TRA-0001", "banana", "x"], "keyword. Of this collection's own: own-clothes."),
     (["tell", "TRA-0001", "own-banana", "x"],
@@ -254,3 +259,27 @@ def test_a_new_collection_leaves_what_lies_there(run, tmp_path: Path) -> None:  
     assert run("new", home, "--prefix", "TR")[0] == 0
     (home / "collection.sqlite").unlink()  # as a start that was killed leaves the folder
     assert run("new", home, "--prefix", "TR")[0] == 0
+
+
+@pytest.mark.parametrize("field", ["occasion", "person", "date", "place", "story", "title", "own-clothes"])
+def test_a_question_mark_alone_means_asked_not_known(run, folder: Path, tmp_path: Path, field: str) -> None:  # type: ignore[no-untyped-def]
+    code, _, err = run("-c", folder, "tell", "TRA-0001", field, "?")
+    assert (code, err.strip()) == (0, f"Kept: {field} of TRA-0001: asked, not known.")
+    table = tmp_path / "table.csv"
+    table.write_text(f"item,field,text\nTRA-0002,{field},?\nTRA-0002,story,-\n", "utf-8")
+    code, _, err = run("-c", folder, "tell", "--from", table)
+    assert code == 1 and "Line 3: Story: “-” says nothing." in err and "1 told, 0 known already, 1 refused." in err
+    with open_collection(folder, write=False) as collection:
+        for number in ("TRA-0001", "TRA-0002"):
+            record = record_of(collection, find_item(collection, number).id)
+            assert record.not_known == {field} and not record.told and not record.people
+        assert not collection.people()
+
+
+def test_of_a_person_too(run, folder: Path) -> None:  # type: ignore[no-untyped-def]
+    run("-c", folder, "tell", "TRA-0001", "person", "Con Rourke")
+    for field in ("born", "living", "nickname"):
+        assert run("-c", folder, "people", "tell", "Con Rourke", field, "?")[0] == 0
+    with open_collection(folder, write=False) as collection:
+        [person] = collection.people().values()
+    assert (person.name, person.born, person.living, person.calls) == ("Con Rourke", None, "", ("Con",))

@@ -471,3 +471,29 @@ def test_an_item_set_aside_is_listed_and_comes_back(collection: Collection, sitt
     assert [at for chunk in filtered(Listing(collection), "to ask") for at in chunk] == [1]
     sitting.undo()
     assert sitting.to_ask(record.id) == []
+
+
+@pytest.mark.parametrize("prompt", PROMPTS, ids=str)
+def test_a_question_mark_alone_means_asked_not_known(collection: Collection, sitting: Sitting, prompt: Prompt) -> None:
+    """The help says so; a draft that an interruption left is no different."""
+    for at, keep in ((2, True), (3, False)):
+        record = sitting.record(item(sitting, at))
+        sitting.draft(record.id, prompt, "?")
+        if keep:
+            sitting.keep(record, prompt, "?")
+        else:
+            recover_drafts(collection)
+        record = sitting.record(record.id)
+        assert record.not_known == {prompt.field} and not record.all(prompt.field) and not record.people
+        assert collection.store.drafts() == []
+
+
+def test_marks_alone_are_no_answer(collection: Collection, sitting: Sitting) -> None:
+    """In the sitting the draft stays until something is said; after an interruption it is forgotten."""
+    record = sitting.record(item(sitting, 2))
+    for words in (",", ";", " ; "):
+        sitting.draft(record.id, WHO, words)
+        with pytest.raises(WrongUse, match=r"Write it in words, or \? alone for asked, not known"):
+            sitting.keep(record, WHO, words)
+    assert len(collection.store.drafts()) == 1
+    assert recover_drafts(collection) == [] == collection.store.drafts()

@@ -74,4 +74,5 @@ def tell(
         statement = teller.tell(find_item(collection, item), field, text or "", how)
         report(statement)
         if not as_json:
-            talk.say(f"Kept: {field} of {item}.")
+            asked = ": asked, not known" if statement.sure is Sure.NOT_KNOWN and not statement.words else ""
+            talk.say(f"Kept: {field} of {item}{asked}.")

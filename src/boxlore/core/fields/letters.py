@@ -13,6 +13,9 @@ Unicode's DerivedCoreProperties.txt without Cf, and the empty pattern of Braille
 
 _NOTHING = frozenset(("Cc", "Cf", "Zs", "Zl", "Zp"))
 
+_QUESTION_MARKS = "?\uff1f\u061f"
+"""QUESTION MARK, its full-width form and the Arabic one (Unicode's names)."""
+
 _CONTROL = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x84\x86-\x9f]")
 """Control characters (category Cc) but tabs and the ends of lines."""
 
@@ -20,6 +23,22 @@ _CONTROL = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x84\x86-\x9f]")
 def is_blank(words: str) -> bool:
     """Whether nothing of the words can be seen: they are empty, or blanks and invisible letters alone."""
     return all(unicodedata.category(letter) in _NOTHING or _UNSEEN.match(letter) for letter in words)
+
+
+def is_question(words: str) -> bool:
+    """Whether somebody wrote a question mark and nothing else: asked, and not known."""
+    marks = "".join(words.split())
+    return bool(marks) and all(mark in _QUESTION_MARKS for mark in marks)
+
+
+def says_nothing(words: str) -> bool:
+    """Whether there is no letter, figure or sign in the words: they are blank, or `,` `...` `-` and the like."""
+    return all(is_blank(letter) or _is_mark(letter) for letter in words)
+
+
+def _is_mark(letter: str) -> bool:
+    category = unicodedata.category(letter)
+    return category[0] == "P" or (category[0] == "S" and letter.isascii())
 
 
 def without_controls(words: str) -> str:

@@ -4,7 +4,9 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
-from boxlore.core.fields.letters import is_blank, without_controls
+from boxlore.core.fields.letters import without_controls
+from boxlore.core.fields.table import field_of
+from boxlore.core.fields.told import is_untold
 from boxlore.core.statements import Statement
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.strike import finish_pending
@@ -23,7 +25,7 @@ def open_for_writing(folder: Path) -> Iterator[Collection]:
 def recover_drafts(collection: Collection) -> list[Statement]:
     """Turn what an interruption left half typed into statements, each in an act that says so.
 
-    A draft in which nothing can be seen is forgotten.
+    A draft that says nothing yet (blanks, a comma) is forgotten.
     """
     teller = Teller(collection)
     recovered: list[Statement] = []
@@ -38,7 +40,7 @@ def recover_drafts(collection: Collection) -> list[Statement]:
             moment=draft.moment,
         )
         words = without_controls(draft.words)
-        if not is_blank(words):
+        if not is_untold(field_of(draft.field, draft.subject.kind), words):
             recovered.append(teller.add(act, draft.subject, draft.field, words, how, replaces=draft.replaces))
         act.clears.append((draft.subject.id, draft.field, draft.slot))
         act.done()

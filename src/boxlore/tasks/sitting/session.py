@@ -264,6 +264,7 @@ class Sitting:
             self.draft(record.id, prompt, "")
             return False
         parts = self._parts(prompt, words)
+        parts = parts if any(parts) else [words.strip()]
         act = self.collection.act(f"{prompt.field}: {words.strip()[:40]}")
         subject = self._subject(record.id, prompt)
         for part in parts:

@@ -7,7 +7,7 @@ The log takes more than this (`core.fields.guard`): an older collection, a tree 
 from collections.abc import Iterator, Mapping
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.fields.letters import check_typed
+from boxlore.core.fields.letters import check_typed, is_question
 from boxlore.core.fields.table import OWN, field_of
 from boxlore.core.people.person import Registry
 from boxlore.core.statements import Kind
@@ -44,7 +44,7 @@ def typed_words(collection: Collection, kind: Kind, name: str, words: str) -> st
     check_field(collection, kind, name)
     if (kind, name) in ELSEWHERE:
         raise WrongUse(f"“{name}” is not told in words.", ELSEWHERE[kind, name])
-    if not words or name not in CHOICES:
+    if not words or is_question(words) or name not in CHOICES:
         return words
     check_typed(words)
     kept = CHOICES[name].get(words.strip().casefold())

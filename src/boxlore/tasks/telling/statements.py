@@ -10,9 +10,10 @@ from dataclasses import dataclass, replace
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.audiences import read_audience
-from boxlore.core.fields.letters import check_typed
+from boxlore.core.fields.letters import check_typed, is_question
 from boxlore.core.fields.pictures import ROW_WORDS, RowPosition
 from boxlore.core.fields.table import field_of
+from boxlore.core.fields.told import as_told
 from boxlore.core.people.kin import Kin, possessive
 from boxlore.core.people.positions import Placed
 from boxlore.core.people.reference import PersonRef, id_meant
@@ -76,7 +77,8 @@ class Teller:
         Raises WrongUse for words that cannot be meant (`by_hand`), and for somebody told as her own ancestor.
         """
         words = self.typed(subject.kind, name, words)
-        act = self._collection.act(f"{name}: {words[:40]}" if words else f"{name}: asked, not known")
+        asked = not words or is_question(words)
+        act = self._collection.act(f"{name}: asked, not known" if asked else f"{name}: {words[:40]}")
         statement = self.add(act, subject, name, words, how, replaces=replaces)
         if subject.kind is Kind.PERSON and name in KIN:
             meant = [id_meant(reading) for ident, reading in act.readings if ident == statement.id and reading.usable]
@@ -130,16 +132,14 @@ class Teller:
     ) -> Statement:
         """Gather the words alone, for a caller that knows itself what they mean."""
         field = field_of(name, subject.kind)
-        words = words.strip()
-        if words or how.sure is not Sure.NOT_KNOWN:
-            check_typed(words)
+        words, sure = as_told(field, words, how.sure)
         return act.state(
             subject,
             name,
             words,
             language=how.language or self._collection.settings.language,
             source=self.source(act, how.source),
-            sure=how.sure,
+            sure=sure,
             audience=str(read_audience(how.audience)) if how.audience else field.audience,
             sitting=how.sitting,
             moment=how.moment,

@@ -93,8 +93,6 @@ def _word_row(teller: Teller, act: Act, collection: Collection, table_row: Table
     _check_swallowed(words)
     told_how = how_told(row, how)
     if row.get("code"):
-        if words == "?":
-            words, told_how = "", replace(told_how, sure=Sure.NOT_KNOWN)
         subject, field = asked_by(collection, row["code"])
         return teller.add_answer(act, subject, field, words, told_how)
     item, field = find_item(collection, row.get("item", "")), row.get("field", "")

@@ -1,0 +1,48 @@
+"""A question mark alone means asked, not known, in every field; marks alone say nothing (rules of our own)."""
+
+import pytest
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.fields.table import FIELDS
+from boxlore.core.fields.told import as_told, is_untold
+from boxlore.core.statements import Sure
+
+TOLD = [name for name, field in FIELDS.items() if field.told]
+
+
+@pytest.mark.parametrize("name", TOLD)
+@pytest.mark.parametrize("words", ["?", " ? ", "??", "\uff1f", "\u061f"], ids=ascii)
+def test_a_question_mark_alone_is_asked_and_not_known(name: str, words: str) -> None:
+    assert as_told(FIELDS[name], words, Sure.GUESS) == ("", Sure.NOT_KNOWN)
+    assert not is_untold(FIELDS[name], words)
+
+
+@pytest.mark.parametrize("name", [name for name in TOLD if name != "inscription"])
+@pytest.mark.parametrize("words", [",", "...", ";", "-", "—", "?!", "“ ”", "+ /", ". ."], ids=ascii)
+def test_marks_alone_are_refused_with_what_to_write(name: str, words: str) -> None:
+    with pytest.raises(WrongUse, match=r"says nothing\. Write it in words, or \? alone for asked, not known\."):
+        as_told(FIELDS[name], words, Sure.SURE)
+    assert is_untold(FIELDS[name], words)
+
+
+@pytest.mark.parametrize("words", ["Anna?", "1931", "木", "👵", "♥", "-5", "J."], ids=ascii)
+def test_words_stay_as_they_were_said(words: str) -> None:
+    assert as_told(FIELDS["person"], f" {words}\n", Sure.LIKELY) == (words, Sure.LIKELY)
+    assert not is_untold(FIELDS["person"], words)
+
+
+def test_on_a_print_marks_may_stand_alone() -> None:
+    assert as_told(FIELDS["inscription"], "– –", Sure.SURE) == ("– –", Sure.SURE)
+    assert not is_untold(FIELDS["inscription"], "– –") and is_untold(FIELDS["inscription"], "  ")
+
+
+def test_what_is_not_known_may_have_words_or_none_and_nothing_else_may_be_empty() -> None:
+    assert as_told(FIELDS["date"], "", Sure.NOT_KNOWN) == ("", Sure.NOT_KNOWN)
+    assert as_told(FIELDS["date"], "she would not say", Sure.NOT_KNOWN) == ("she would not say", Sure.NOT_KNOWN)
+    with pytest.raises(WrongUse, match="There are no words to keep"):
+        as_told(FIELDS["date"], " ", Sure.SURE)
+
+
+def test_how_a_thing_is_kept_is_asked_of_nobody() -> None:
+    with pytest.raises(WrongUse, match="Kind: that is not asked of anybody"):
+        as_told(FIELDS["kind"], "?", Sure.SURE)
