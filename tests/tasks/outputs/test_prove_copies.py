@@ -16,6 +16,7 @@ from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.outputs.copies import copies
 from boxlore.tasks.outputs.prove_copies import is_copies_folder, prove_copies
+from boxlore.tasks.scans.fixity import finding_of, register_again, verify_scans
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import Planned, ScanSide
 from boxlore.tasks.telling.statements import Teller, Telling
@@ -173,3 +174,14 @@ def test_a_copy_beside_a_sidecar_that_says_where_it_was_scanned_is_said(home: Ho
     )
     path.write_bytes(path.read_bytes() + packet.encode())
     assert ("TRA-0003", "copy.place-told") in found(home)
+
+
+def test_a_scan_that_was_moved_still_has_its_copy(home: Home) -> None:
+    """A copy is its scan's by the scan's bytes; one whose scan was replaced is so by its path."""
+    scans = home[0] / "scans"
+    [scan] = scans.rglob("TRA-0001_f.*")
+    scan.rename(scans / "moved.jpg")
+    with opened(home, write=True) as collection:
+        gone = [verified for verified in verify_scans(collection, anew=True) if finding_of(verified)]
+        assert register_again(collection, gone) == 1
+    assert found(home) == []

@@ -4,7 +4,8 @@ Nothing is written. What a copy says is held against what it would say if it wer
 it was made for; how it differs is said by the names of the properties.
 """
 
-from collections.abc import Iterator
+from collections import defaultdict
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -12,6 +13,7 @@ from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import BoxloreError, ByteFault, CouldNot
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.records.audience import To
+from boxlore.core.records.item_record import ScanFile
 from boxlore.disk.fixity import sha256_of
 from boxlore.disk.writing import could_not
 from boxlore.formats import carrier
@@ -51,17 +53,29 @@ def prove_copies(collection: Collection, folder: Path, progress: Progress = QUIE
     to = To(lines[0].made_for)
     run = run_of(collection, folder, to, 0)
     left = {line.key: line for line in lines}
+    by_item: defaultdict[tuple[str, str], list[CopyLine]] = defaultdict(list)
+    for line in lines:
+        by_item[line.number, line.longest].append(line)
     for longest in sorted({line.longest for line in lines}):
         for job in jobs_of(seen_by(collection, to).records(), int(longest or 0)):
             if progress.stopped():
                 return
-            line = left.pop((job.record.number, job.scan.path, longest), None)
-            if line is not None:
-                yield Proved(line, tuple(_findings(run, line, job)))
+            of_item = (line for line in by_item[job.record.number, longest] if line.key in left)
+            scans_line = _line_of(list(of_item), job.scan)
+            if scans_line is not None:
+                del left[scans_line.key]
+                yield Proved(scans_line, tuple(_findings(run, scans_line, job)))
                 progress.step()
     for line in left.values():
         yield Proved(line, tuple(_findings(run, line, None)))
         progress.step()
+
+
+def _line_of(lines: Sequence[CopyLine], scan: ScanFile) -> CopyLine | None:
+    """The line of a scan's copy: by the scan's bytes, the same wherever the file was moved, or else by its path."""
+    by_path = [line for line in lines if line.scan == scan.path]
+    by_bytes = [line for line in lines if line.sha256_of_scan == scan.sha256]
+    return next(iter([line for line in by_path if line in by_bytes] or by_bytes or by_path), None)
 
 
 def _findings(run: CopyRun, line: CopyLine, job: CopyJob | None) -> Iterator[Finding]:
