@@ -14,7 +14,7 @@ from boxlore.core.records.audience import To
 from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.tasks.archive.context import closing_of, thing_lines
 from boxlore.tasks.collection.opening import Collection, open_collection
-from boxlore.tasks.collection.records import AudienceView, record_of, seen_by
+from boxlore.tasks.collection.records import AudienceView, Selection, record_of, seen_by
 from boxlore.tasks.outputs.sheets import PrintOrder, printing_of
 from boxlore.tasks.people.kin_captions import kin_to
 from boxlore.tasks.people.registry import find_person
@@ -87,3 +87,16 @@ def test_a_part_that_is_closed_until_a_day_closes_the_item_until_then(collection
     (record,) = seen_by(collection, To.ARCHIVE).records()
     closure = closing_of(collection, seen_by(collection, To.OUTSIDE)).of(record)
     assert closure is not None and str(closure.until) == "2060-01-01"
+
+
+@pytest.mark.parametrize(("words", "told_to"), [
+    ("harbour", [To.KEEPER]), ("quarr", [To.KEEPER, To.FAMILY]), ("came BO", list(To)), ("boat harbour", []),
+])  # fmt: skip
+def test_a_search_chooses_by_what_its_recipient_may_see(collection: Collection, words: str, told_to: list[To]) -> None:
+    """An item chosen by a word that is kept from them would tell them that it is there."""
+    teller, item = Teller(collection), Subject(Kind.ITEM, collection.store.items()[0][1])
+    teller.tell(item, "note", "Behind the harbour wall.", Telling())
+    teller.tell(item, "story", "They had quarrelled.", Telling(audience="family"))
+    for to in (To.KEEPER, To.FAMILY, To.OUTSIDE):
+        chosen = list(seen_by(collection, to).records(Selection(words=words)))
+        assert bool(chosen) == (to in told_to), to

@@ -13,7 +13,7 @@ from boxlore.core.people.person import Registry, build_registry
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.audience import Recipient, To
 from boxlore.core.records.in_force import build
-from boxlore.core.records.item_record import Material, Record
+from boxlore.core.records.item_record import Material, Record, every_told
 from boxlore.core.records.living import Life, life_of
 from boxlore.core.records.withheld import Withheld, withhold
 from boxlore.core.rules.kin import Wedding
@@ -89,8 +89,27 @@ class AudienceView:
         """What outputs take: only what may be seen."""
         for record in records(self.collection, selection, order):
             seen = self.recipient.seen(record)
-            if _selected(seen, selection):  # a selection tells nothing that its audience may not know
+            if _selected(seen, selection) and self._may_find(
+                seen, selection.words
+            ):  # a selection tells nothing that its audience may not know
                 yield seen
+
+    def _may_find(self, seen: Record, words: str) -> bool:
+        """Whether a search for the words meets a statement that the recipient may see."""
+        if not words or self.to is To.KEEPER:
+            return True
+        asked = _tokens(words)
+        return any(_holds(asked, view.words) for view in every_told(seen))
+
+
+def _tokens(words: str) -> list[str]:
+    return "".join(letter if letter.isalnum() else " " for letter in fold(words)).split()
+
+
+def _holds(asked: Sequence[str], words: str) -> bool:
+    """Whether the words hold all that is asked for, or words that begin so, as the search of the store has it."""
+    tokens = _tokens(words)
+    return all(any(token.startswith(start) for token in tokens) for start in asked)
 
 
 def seen_by(collection: Collection, to: To) -> AudienceView:
