@@ -16,12 +16,12 @@ SRC = Path(__file__).parents[2] / "src" / "boxlore"
 
 MAY_IMPORT = {
     "core": set(),
-    "formats": {"core"},
-    "gazetteer": {"core"},
-    "store": {"core"},
-    "exports": {"core"},
-    "sheets": {"core"},
     "disk": {"core"},
+    "formats": {"core"},
+    "gazetteer": {"core", "disk"},
+    "store": {"core", "disk"},
+    "exports": {"core", "disk"},
+    "sheets": {"core"},
     "tasks": {"core", "formats", "gazetteer", "store", "exports", "sheets", "disk"},
     "viewing": {"core", "tasks"},
     "tui": {"core", "tasks"},

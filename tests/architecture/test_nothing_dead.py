@@ -21,7 +21,7 @@ TREES = {
 """Every module of the source, parsed."""
 
 ALLOWED = {
-    "cli.main.main": "the program's entry in pyproject.toml",
+    "cli.entry.run": "the program's entry in pyproject.toml",
 }
 """Names without a user in the source, each with the reason why it stays."""
 

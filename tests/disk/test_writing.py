@@ -9,7 +9,8 @@ import pytest
 from boxlore.core.errors import CouldNot
 from boxlore.disk.fixity import sha256_of
 from boxlore.disk.shipped import shipped
-from boxlore.disk.writing import PART, Piece, could_not, replacing, write_pieces, write_whole
+from boxlore.disk.unfinished import PART
+from boxlore.disk.writing import Piece, could_not, replacing, write_pieces, write_whole
 
 
 def test_the_same_bytes_are_not_written_again(tmp_path: Path) -> None:

@@ -13,7 +13,7 @@ from typing import Any, NoReturn
 import click
 
 from boxlore import __version__
-from boxlore.cli import talk
+from boxlore.cli import interrupts, talk
 from boxlore.core.errors import BoxloreError, WrongUse
 from boxlore.core.fields.letters import is_blank
 
@@ -46,6 +46,9 @@ COMMANDS: dict[str, str] = {
     "place": "What is understood of a place.",
     "places": "The family's own places; a bigger gazetteer of your own.",
 }
+
+AT_A_TERMINAL = (None, "sit", "survey", "demo")
+"""Commands that may open the terminal interface, which hears its signals itself."""
 
 
 class Commands(click.Group):
@@ -89,6 +92,8 @@ def boxlore(ctx: click.Context, collection: Path | None) -> None:
     """
     ctx.obj = collection or Path()
     talk.say_warnings()
+    if ctx.invoked_subcommand not in AT_A_TERMINAL:
+        ctx.with_resource(interrupts.watched())
     if ctx.invoked_subcommand is None:
         if not (sys.stdin.isatty() and sys.stdout.isatty()):
             click.echo(ctx.get_help())
@@ -115,23 +120,31 @@ def _check_arguments(arguments: list[str]) -> None:
 def main(arguments: list[str] | None = None) -> NoReturn:
     """Run a command. A BoxloreError becomes one sentence on stderr and its own exit code.
 
-    Other exits: 0 done, 1 findings, 2 wrong use of a command, 3 stopped or a file could not be read or written.
+    Other exits: 0 done, 1 findings, 2 wrong use of a command, 3 stopped or a file could not be read or written, 130
+    stopped by Ctrl+C.
     """
+    interrupts.begin()
+    code = _code_of(arguments)
+    sys.exit(interrupts.EXIT if interrupts.was_heard() else code)
+
+
+def _code_of(arguments: list[str] | None) -> int:
+    """Run a command; its exit code, after the sentence for what went wrong."""
     try:
         _check_arguments(sys.argv[1:] if arguments is None else arguments)
         code = boxlore.main(arguments, prog_name="boxlore", standalone_mode=False)
     except BoxloreError as error:
         talk.say(str(error))
-        sys.exit(error.exit_code)
+        return error.exit_code
     except click.exceptions.Abort:
         talk.say("Stopped. What was finished is kept.")
-        sys.exit(3)
+        return 3
     except click.ClickException as error:
         shown = io.StringIO()
         error.show(shown)
         talk.say(shown.getvalue().rstrip("\n"))
-        sys.exit(2)
+        return 2
     except OSError as error:
         talk.say(f"{error.strerror or error}: {error.filename or ''}. What was finished is kept.")
-        sys.exit(3)
-    sys.exit(code if isinstance(code, int) else 0)
+        return 3
+    return code if isinstance(code, int) else 0

@@ -1,13 +1,13 @@
 """Writing to stderr: sentences for the person, and the progress bar. No bar is drawn unless stderr is a terminal."""
 
-import signal
 import sys
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from typing import TYPE_CHECKING
 
 import click
 
+from boxlore.cli import interrupts
 from boxlore.cli.output import safe
 from boxlore.core.findings import Finding
 
@@ -47,6 +47,8 @@ class Bar:
         self._shown = shown
         self._task: TaskID | None = None
         self._stop = False
+        self.looked = False
+        """Whether the task has looked since it was asked to stop."""
 
     def begin(self, label: str, total: int) -> None:
         if self._shown is not None:
@@ -61,47 +63,22 @@ class Bar:
         self._stop = True
 
     def stopped(self) -> bool:
+        self.looked = self._stop
         return self._stop
 
 
 @contextmanager
 def progress() -> Iterator[Bar]:
-    """Context: a bar for a long task. Ctrl+C asks the task to stop after the item that it is working on."""
-    with _stop_on_interrupt() as set_bar:
-        if not sys.stderr.isatty():
-            bar = Bar(None)
-            set_bar(bar)
+    """Context: a bar for a long task. Ctrl+C asks the task to stop, as `interrupts` tells."""
+    if not sys.stderr.isatty():
+        bar = Bar(None)
+        with interrupts.task(bar):
             yield bar
-            return
-        from rich.console import Console
-        from rich.progress import Progress
-
-        with Progress(console=Console(stderr=True), transient=True) as shown:
-            bar = Bar(shown)
-            set_bar(bar)
-            yield bar
-
-
-@contextmanager
-def _stop_on_interrupt() -> Iterator[Callable[[Bar], None]]:
-    """Context: the first Ctrl+C asks the task to stop, a second ends the program at once.
-
-    Gives a function by which the task's bar is told; until then Ctrl+C ends the program.
-    """
-    bars: list[Bar] = []
-
-    def interrupted(number: int, frame: object) -> None:
-        if not bars or bars[-1].stopped():
-            raise KeyboardInterrupt
-        bars[-1].stop()
-        say("Stopping after the item at hand; once more stops at once.")
-
-    try:
-        before = signal.signal(signal.SIGINT, interrupted)
-    except ValueError:  # not the main thread: whoever runs us hears the signal
-        yield bars.append
         return
-    try:
-        yield bars.append
-    finally:
-        signal.signal(signal.SIGINT, before)
+    from rich.console import Console
+    from rich.progress import Progress
+
+    with Progress(console=Console(stderr=True), transient=True) as shown:
+        bar = Bar(shown)
+        with interrupts.task(bar):
+            yield bar

@@ -7,14 +7,13 @@ renamed to the target's name in one step, and the folder is flushed too (POSIX r
 import errno
 import os
 from collections.abc import Iterable, Iterator
-from contextlib import contextmanager, suppress
+from contextlib import contextmanager
 from pathlib import Path
 from typing import BinaryIO
 
 from boxlore.core.errors import CouldNot
+from boxlore.disk.unfinished import unfinished_file
 
-PART = ".boxlore-part"
-"""Ends the name of a file in the making: ours alone, so that what a killed run left is known for certain."""
 CHUNK = 1 << 20
 
 _SENTENCES = {
@@ -49,27 +48,17 @@ def replacing(target: Path) -> Iterator[BinaryIO]:
     What a killed run left under its temporary name goes first, and a link there is not followed. Raises CouldNot when
     the disk refuses, and leaves nothing behind then.
     """
-    part = target.with_name(target.name + PART)
     try:
         target.parent.mkdir(parents=True, exist_ok=True)
-        _discard(part)  # what a killed run left, or a link that somebody laid there
-        with open(part, "xb") as out:
-            yield out
-            out.flush()
-            os.fsync(out.fileno())
-        os.replace(part, target)
+        with unfinished_file(target) as part:
+            with open(part, "wb") as out:
+                yield out
+                out.flush()
+                os.fsync(out.fileno())
+            os.replace(part, target)
         flush_folder(target.parent)
     except OSError as error:
-        _discard(part)
         raise could_not(error, target) from error
-    except BaseException:
-        _discard(part)
-        raise
-
-
-def _discard(part: Path) -> None:
-    with suppress(OSError):
-        part.unlink()
 
 
 def flush_folder(folder: Path) -> None:

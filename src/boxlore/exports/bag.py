@@ -6,15 +6,16 @@ refused. The bag is written under a temporary name and renamed when it is whole.
 
 import hashlib
 import os
-import shutil
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from pathlib import Path, PurePosixPath
 from types import MappingProxyType
 from typing import BinaryIO
 
-from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.errors import WrongUse
 from boxlore.core.findings import Finding, Severity, make_finding
+from boxlore.disk.unfinished import is_free, unfinished_folder
+from boxlore.disk.writing import could_not
 
 ALGORITHMS = ("sha512", "sha256")
 CHUNK = 1 << 20
@@ -45,21 +46,16 @@ def write_bag(
     called with the number of bytes of each piece copied. Raises WrongUse if the folder is not empty or a path is not
     allowed, CouldNot if the disk refuses; nothing is left behind then.
     """
-    if folder.exists() and any(folder.iterdir()):
+    if not is_free(folder):
         raise WrongUse(f"{folder} is not empty.", "Name a new folder for the package.")
-    unfinished = folder.with_name(folder.name + ".part")
-    shutil.rmtree(unfinished, ignore_errors=True)
     try:
-        total = _fill(unfinished, payload, info, progress, tags)
-        if folder.exists():
-            folder.rmdir()
-        os.replace(unfinished, folder)
+        with unfinished_folder(folder) as unfinished:
+            total = _fill(unfinished, payload, info, progress, tags)
+            if folder.exists():
+                folder.rmdir()
+            os.replace(unfinished, folder)
     except OSError as error:
-        shutil.rmtree(unfinished, ignore_errors=True)
-        raise CouldNot(f"The package could not be written: {error.strerror or error} ({error.filename}).") from error
-    except BaseException:
-        shutil.rmtree(unfinished, ignore_errors=True)
-        raise
+        raise could_not(error, Path(error.filename or folder)) from error
     return total
 
 

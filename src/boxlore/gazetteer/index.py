@@ -11,13 +11,14 @@ import os
 import sqlite3
 import sys
 from collections.abc import Callable, Iterable, Iterator
-from contextlib import closing, suppress
+from contextlib import closing
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot
 from boxlore.core.places.other_names_table import ALSO
 from boxlore.core.places.renamed_cities_table import RENAMED
 from boxlore.core.places.words import fold_place
+from boxlore.disk.unfinished import clear_remains, unfinished_folder
 
 DATA = Path(__file__).parent / "data"
 FORMAT = "2"
@@ -62,16 +63,15 @@ def index_path(folder: Path, data: Path = DATA, extra: Path | None = None) -> Pa
 
 def make_index(path: Path, progress: BuildProgress, data: Path = DATA, extra: Path | None = None) -> None:
     """Build the index at `path`. Raises CouldNot when the disk refuses, and leaves nothing behind then."""
-    unfinished = path.with_name(f"{path.name}.{os.getpid()}.part")
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
-        unfinished.unlink(missing_ok=True)
-        with closing(sqlite3.connect(unfinished, isolation_level=None)) as db:
-            _fill(db, progress, data, extra)
-        os.replace(unfinished, path)
+        clear_remains(path.parent)  # of another version too: nobody builds that again
+        with unfinished_folder(path) as folder:  # SQLite may keep files of its own beside a database
+            unfinished = folder / path.name
+            with closing(sqlite3.connect(unfinished, isolation_level=None)) as db:
+                _fill(db, progress, data, extra)
+            os.replace(unfinished, path)
     except (OSError, sqlite3.OperationalError) as error:
-        with suppress(OSError):
-            unfinished.unlink()
         full = getattr(error, "errno", None) == errno.ENOSPC or "full" in str(error)
         why = "the disk is full" if full else str(error)
         raise CouldNot(

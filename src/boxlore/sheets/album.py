@@ -13,7 +13,7 @@ from boxlore.core.crosswalk import captions
 from boxlore.core.findings import Finding
 from boxlore.core.records.item_record import PersonShown, Record
 from boxlore.core.statements import fold
-from boxlore.sheets.figure import Room, Shelf, figure, has_numbers
+from boxlore.sheets.figure import Room, Shelf, figure, folder_of, has_numbers
 from boxlore.sheets.print_run import Printing, in_language, shared
 from boxlore.sheets.safe_words import isolated, language_of, paragraphs
 from boxlore.sheets.typesetting import make_pdf, texts
@@ -38,7 +38,7 @@ def make_sheet(
     records: Sequence[Record], pictures: Mapping[str, Path], printing: Printing
 ) -> tuple[bytes, list[Finding]]:
     """The sheet as a PDF, and findings about what could not be printed. `pictures` maps `picture_key` to a JPEG."""
-    with tempfile.TemporaryDirectory() as folder:
+    with tempfile.TemporaryDirectory(dir=folder_of(pictures)) as folder:
         shelf = Shelf(pictures, Path(folder), [])
         entries = [_entry(record, shelf, printing) for record in records]
         data = {

@@ -45,6 +45,11 @@ class Shelf:
     findings: list[Finding]
 
 
+def folder_of(pictures: Mapping[str, Path]) -> Path | None:
+    """The folder of prepared pictures: copies of them are made inside it, so that none lies elsewhere after a kill."""
+    return next((path.parent for path in pictures.values()), None)
+
+
 def picture_key(scan: ScanFile) -> str:
     """The key of a prepared picture: the scan's id, and its area if the scan shows several items."""
     return f"{scan.id}:{scan.area}" if scan.area else scan.id

@@ -16,7 +16,7 @@ from boxlore.core.findings import Finding
 from boxlore.core.records.item_record import PersonShown, Record, StatementView
 from boxlore.core.sitting.worksheet_codes import CodedLine, write_code
 from boxlore.core.statements import KEEPER, Sure
-from boxlore.sheets.figure import Room, Shelf, figure, front_of
+from boxlore.sheets.figure import Room, Shelf, figure, folder_of, front_of
 from boxlore.sheets.print_run import Printing, shared
 from boxlore.sheets.safe_words import isolated
 from boxlore.sheets.theme import LARGE_PRINT, Theme
@@ -76,7 +76,7 @@ def make_worksheet(
     """
     theme = worksheet_theme(printing.theme)
     large = replace(printing, theme=theme)
-    with tempfile.TemporaryDirectory() as folder:
+    with tempfile.TemporaryDirectory(dir=folder_of(pictures)) as folder:
         shelf = Shelf(pictures, Path(folder), [])
         room = Room(large.room(), HIGH, NUMBER)
         data = {

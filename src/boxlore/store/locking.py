@@ -5,8 +5,9 @@ Folders on a network do not keep such locks reliably, so collections there are n
 """
 
 import os
-import sys
 from pathlib import Path
+
+from boxlore.disk.unfinished import lock
 
 LOCK_NAME = "collection.lock"
 NETWORK = {"nfs", "nfs4", "cifs", "smb3", "smbfs", "fuse.sshfs", "afs", "ncpfs", "davfs", "fuse.davfs", "9p"}
@@ -23,7 +24,7 @@ class Lock:
         """Try once to get the lock, without waiting. Returns whether it was got. Raises OSError on a read-only disk."""
         handle = os.open(self._path, os.O_RDWR | os.O_CREAT, 0o644)
         try:
-            _lock(handle)
+            lock(handle)
         except OSError:
             os.close(handle)
             return False
@@ -35,17 +36,6 @@ class Lock:
         if self._handle >= 0:
             os.close(self._handle)
             self._handle = -1
-
-
-def _lock(handle: int) -> None:
-    if sys.platform == "win32":
-        import msvcrt
-
-        msvcrt.locking(handle, msvcrt.LK_NBLCK, 1)
-    else:
-        import fcntl
-
-        fcntl.flock(handle, fcntl.LOCK_EX | fcntl.LOCK_NB)
 
 
 def network_kind(folder: Path) -> str:

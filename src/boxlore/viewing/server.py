@@ -5,7 +5,8 @@ The rules that keep others out:
 - Only requests whose Host is our own are answered, against DNS rebinding (see `addresses`).
 - A request that changes something must come from our own page (Origin; Fetch, 3.2), with a body of at most 2 KB.
 - A picture is asked for by a number, never by a path. The browser is told to store nothing.
-- The number of lookers (open screens) and of connections is limited, and every connection has a time limit.
+- The number of lookers (open screens) and of connections is limited, and every request has a time limit; those who
+  have not shown the key go first (see `connections`).
 
 The page hears of each new picture by Server-Sent Events (HTML, 9.2).
 """
@@ -26,11 +27,11 @@ from urllib.parse import parse_qs, urlsplit
 from boxlore.core.errors import CouldNot
 from boxlore.tasks.sitting.showing import Showing, View
 from boxlore.viewing.addresses import LOOPBACK, Address, of_this_machine
+from boxlore.viewing.connections import Connections
 from boxlore.viewing.qr_code import in_half_blocks
 
 BODY_AT_MOST = 2048
 LOOKERS_AT_MOST = 8
-CONNECTIONS_AT_MOST = 48
 BEAT = 10.0
 """The most seconds between two messages on a stream. Without them a looker who has gone would not be noticed."""
 
@@ -63,11 +64,11 @@ class Server(ThreadingHTTPServer):
         self.key = token_urlsafe(12)
         self.address = Address(host, self.server_address[1])
         self.cookie = f"boxlore_{self.address.port}"
-        self._room = threading.BoundedSemaphore(CONNECTIONS_AT_MOST)
+        self.connections = Connections()
         self._counting = threading.Lock()
 
     def process_request(self, request: Any, client_address: Any) -> None:
-        if not self._room.acquire(blocking=False):
+        if not self.connections.enter(request, client_address[0]):
             self.shutdown_request(request)
             return
         super().process_request(request, client_address)
@@ -76,7 +77,11 @@ class Server(ThreadingHTTPServer):
         try:
             super().process_request_thread(request, client_address)
         finally:
-            self._room.release()
+            self.connections.leave(request)
+
+    def service_actions(self) -> None:
+        """Called several times a second."""
+        self.connections.close_late()
 
     def handle_error(self, request: Any, client_address: Any) -> None:
         """Say nothing: a looker who disconnects is no fault, and the terminal is used by the sitting."""
@@ -103,7 +108,12 @@ class Handler(BaseHTTPRequestHandler):
     sys_version = ""
     timeout = 20
 
+    def handle_one_request(self) -> None:
+        super().handle_one_request()
+        self.server.connections.waiting(self.connection)
+
     def do_GET(self) -> None:
+        self.server.connections.answering(self.connection)
         path = urlsplit(self.path)
         if not self._host_is_ours():
             return
@@ -124,6 +134,7 @@ class Handler(BaseHTTPRequestHandler):
         if not self._host_is_ours() or not self._has_cookie() or not self._from_our_page():
             return
         message = self._body()
+        self.server.connections.answering(self.connection)
         if message is None:
             return
         if self.path == "/tap":
@@ -149,6 +160,7 @@ class Handler(BaseHTTPRequestHandler):
         if not compare_digest(key.encode(), self.server.key.encode()):
             self._refuse(HTTPStatus.FORBIDDEN, "Ask the keeper for the address again: it is new at every start.")
             return
+        self.server.connections.has_shown_the_key(self.connection)
         self._begin(HTTPStatus.SEE_OTHER)
         self.send_header("Location", "/")
         self.send_header("Set-Cookie", f"{self.server.cookie}={self.server.key}; Path=/; HttpOnly; SameSite=Lax")
@@ -161,6 +173,7 @@ class Handler(BaseHTTPRequestHandler):
             jar.load(self.headers.get("Cookie", ""))
         cookie = jar.get(self.server.cookie)
         if cookie is not None and compare_digest(cookie.value.encode(), self.server.key.encode()):
+            self.server.connections.has_shown_the_key(self.connection)
             return True
         self._refuse(HTTPStatus.FORBIDDEN, "Ask the keeper for the address again: it is new at every start.")
         return False

@@ -79,3 +79,22 @@ def test_when_it_is_opened_again_it_is_shown_again(collection: Collection) -> No
     out(showing)
     (side,) = showing.view.sides
     assert showing.picture(side.id, "screen") and not showing.view.message
+
+
+def test_only_the_picture_that_is_out_is_served(collection: Collection) -> None:
+    """One that is covered is not served by its number when the keeper has turned on."""
+    showing = Showing(collection=collection, lookers=1)
+    record = out(showing)
+    (side,) = showing.view.sides
+    assert showing.picture(side.id, "screen")
+    Teller(collection).tell(Subject(Kind.ITEM, record.id), "care", "A funeral.", Telling())
+    out(showing)
+    assert showing.view.covered and showing.picture(side.id, "screen") is None
+    act = collection.act("another item")
+    other = act.new(Kind.ITEM)
+    act.state(other, "number", "TRA-0002")
+    act.done()
+    showing.show(record_of(collection, other.id), (), "2 of 2")
+    assert showing.picture(side.id, "screen") is None, "it was covered when the keeper turned on"
+    showing.expect(record_of(collection, record.id))
+    assert showing.picture(side.id, "screen") is None, "it is made ready, and not out yet"

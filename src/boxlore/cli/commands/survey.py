@@ -57,7 +57,7 @@ def survey(
 
         with open_for_writing(ctx.obj) as collection:
             ctx.exit(run(collection, mark))
-    with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
+    with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress():
         collection.over = over
         selection = options.selected(chosen | ({"box": mark} if mark and "/" not in mark else {}))
         todo = lists(collection, selection)

@@ -9,6 +9,7 @@ from boxlore.cli import options, output, talk
 from boxlore.tasks.archive.receipt import read_receipt
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.progress import Progress
+from boxlore.tasks.collection.unfinished import left_findings
 from boxlore.tasks.outputs.prove_copies import is_copies_folder, prove_copies
 from boxlore.tasks.scans.file_state import Verified
 from boxlore.tasks.scans.fixity import due_on, finding_of, last_run, register_again, unfinished, verify_scans
@@ -64,7 +65,7 @@ def verify(
             wrong_copies = _copies(collection, package, bar, as_json=as_json)
         ctx.exit(1 if wrong_copies else 0)
     if package is not None:
-        findings = verify_package(package)
+        findings = [*verify_package(package), *left_findings(ctx.obj, package.resolve().parent)]
         for finding in findings:
             output.write_finding(finding, "", "", as_json=as_json)
         talk.say("Every file is as its manifests say." if not findings else f"{len(findings)} findings.")
@@ -75,7 +76,7 @@ def verify(
             return
         wrong, finished = _verify(collection, look_in, anew=anew, as_json=as_json)
         mended = register_again(collection, wrong) if mend else 0
-        wrong_others = _kept(collection, as_json=as_json)
+        wrong_others = _kept(collection, as_json=as_json) + _left(collection, as_json=as_json)
         if finished and is_copies_folder(beside := collection.folder / "copies"):
             with talk.progress() as bar:
                 wrong_others += _copies(collection, beside, bar, as_json=as_json)
@@ -113,6 +114,14 @@ def _verify(
 def _kept(collection: Collection, *, as_json: bool) -> int:
     """Read recordings and papers again; the number of those not as they were."""
     findings = [finding for verified in verify_kept(collection) if (finding := finding_of(verified)) is not None]
+    for finding in findings:
+        output.write_finding(finding, "", "", as_json=as_json)
+    return len(findings)
+
+
+def _left(collection: Collection, *, as_json: bool) -> int:
+    """Name what killed runs left; how many of them there are."""
+    findings = left_findings(collection.folder)
     for finding in findings:
         output.write_finding(finding, "", "", as_json=as_json)
     return len(findings)

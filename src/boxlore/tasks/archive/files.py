@@ -33,7 +33,7 @@ from boxlore.tasks.archive.receipt import blank_rows
 from boxlore.tasks.archive.restrictions import restriction_lines
 from boxlore.tasks.archive.updates import CHANGES, HEADING, STATE, Earlier, change_row, gone_rows, state_row
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.progress import Progress
+from boxlore.tasks.collection.progress import QUIET, Progress, go_on
 from boxlore.tasks.collection.prompts import FILE_NAME as PROMPTS
 from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection
 from boxlore.tasks.collection.settings import FILE_NAME, as_toml
@@ -60,6 +60,7 @@ class Making:
     findings: list[Finding] = field(default_factory=list)
     contents: list[tuple[str, str]] = field(default_factory=list)
     people: set[str] = field(default_factory=set)
+    progress: Progress = QUIET
     open_scans: OpenScans | None = None
     """In the open part that takes scans: the scans as they are handed over, without the place of their scanning."""
 
@@ -69,7 +70,9 @@ class Making:
         return self.open_scans.work if self.open_scans else None
 
     def records(self) -> Iterator[Record]:
+        """The records of the part. Raises CouldNot if the person asked to stop."""
         for record in self.seen.records(self.selection, self.items):
+            go_on(self.progress)
             yield self.open_scans.record(record) if self.open_scans else record
 
     def open(self, path: str, words: str) -> BinaryIO:
@@ -87,7 +90,7 @@ class Making:
 SETTINGS = f"metadata/{FILE_NAME}"
 
 
-def make_files(making: Making, progress: Progress) -> None:
+def make_files(making: Making) -> None:
     """Count and choose first, then write each file that the archive takes."""
     _count(making)
     if not making.holding.items:
@@ -101,6 +104,7 @@ def make_files(making: Making, progress: Progress) -> None:
         ("forms", _forms),
         ("recordings", _chapters),
     )
+    progress = making.progress
     progress.begin(f"Writing the records of the {making.seen.to} part", len(writers))
     for what, write in writers:
         if making.archive.wants(what):

@@ -19,6 +19,7 @@ from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.disk.pictures import make_jpeg
 from boxlore.disk.tables import TableRow, read_table
+from boxlore.disk.unfinished import is_free, put_in_place
 from boxlore.disk.writing import write_whole
 from boxlore.exports.inventory import as_csv, safe_cell
 from boxlore.exports.markup import clean
@@ -27,8 +28,9 @@ from boxlore.tasks.archive.name_search import names_left
 from boxlore.tasks.archive.settings import FILE_NAME, as_toml
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.outputs import check_place
-from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.collection.progress import QUIET, Progress, go_on
 from boxlore.tasks.collection.records import EVERYTHING, Selection, seen_by
+from boxlore.tasks.collection.unfinished import work_folder
 
 COLUMNS = ("Number", "Title", "Date", "Kind", "Wanted", "Remarks")
 THUMBNAIL = 240
@@ -54,17 +56,26 @@ def offer(
     Raises CouldNot if a name is left in them.
     """
     check_place(out)
-    if out.exists() and any(out.iterdir()):
+    if not is_free(out):
         raise WrongUse(f"{out} is not empty.", "Name a new folder for the list.")
     seen = seen_by(collection, To.OUTSIDE)
     records = list(seen.records(selection, order_of_containers(collection)))
     if not records:
         raise CouldNot("There is nothing to offer.", "Take items in first, or choose others.")
+    with work_folder(collection.folder, out / "offer" if out.exists() else out) as work:
+        offered = _make(collection, records, work, progress)
+        if left := list(names_left(seen, work)):
+            raise CouldNot(f"{left[0]} would name someone living; nothing was written.", "Say which words to withhold.")
+        put_in_place(work, out)
+    return offered
+
+
+def _make(collection: Collection, records: list[Record], out: Path, progress: Progress) -> Offered:
+    """Write the list into the folder in which it is made."""
     progress.begin("Making thumbnails", len(records))
     holding, rows, pictures, hidden = Extent(), [], 0, 0
     for record in records:
-        if progress.stopped():
-            raise CouldNot("Stopped; the list is not finished.")
+        go_on(progress)
         holding.add(record)
         thumbnail = _thumbnail(collection, record, out)
         pictures += bool(thumbnail)
@@ -73,10 +84,6 @@ def offer(
         progress.step()
     write_whole(out / "offer.csv", b"".join(as_csv([COLUMNS, *map(_cells, records)])))
     write_whole(out / "offer.html", _page(collection, holding, rows))
-    if left := list(names_left(seen, out)):
-        for name in left:
-            (out / name).unlink()
-        raise CouldNot(f"{left[0]} would name someone living and is taken away.", "Say which words to withhold.")
     write_whole(out / FILE_NAME, as_toml().encode())
     return Offered(len(records), pictures, hidden)
 

@@ -5,7 +5,6 @@ show or name them. The closed part adds them, with a closure date and a reason f
 checked before a bag is; before the open part takes its name it is searched for every form of every withheld name.
 """
 
-import tempfile
 from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
 from pathlib import Path
@@ -17,6 +16,8 @@ from boxlore.core.fields.fixity import FixityEvent
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.records.audience import To
 from boxlore.core.records.closing_dates import Closing
+from boxlore.disk.unfinished import is_free, unfinished_folder
+from boxlore.disk.writing import flush_folder
 from boxlore.exports.bag import Payload, write_bag
 from boxlore.exports.inventory import as_csv, readme
 from boxlore.tasks.archive.context import closing_of, facts_of, moves_of, order_of_containers
@@ -26,8 +27,9 @@ from boxlore.tasks.archive.open_scans import OpenScans
 from boxlore.tasks.archive.updates import Earlier, read_earlier
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.outputs import check_place, write_output
-from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.collection.progress import QUIET, Progress, go_on
 from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, seen_by
+from boxlore.tasks.collection.unfinished import work_folder
 from boxlore.tasks.outputs.copies import copies
 from boxlore.tasks.scans import fixity_events
 
@@ -98,37 +100,49 @@ def transfer(
     """Write `out/open` and `out/closed`. Raises CouldNot if a withheld name is left anywhere in the open part,
     or if a record cannot be valid and the order does not say to go on with the rest."""
     order = order or TransferOrder(selection=selection)
-    for taken in (out / "open", out / "closed"):
+    for taken in (out / "open", out / "closed", *out.glob("open-[1-9]*"), *out.glob("closed-[1-9]*")):
         check_place(taken)
-        if taken.exists() and any(taken.iterdir()):
+        if not is_free(taken):
             raise WrongUse(f"{taken} is not empty.", "Name a new folder for the package.")
     outside = seen_by(collection, To.OUTSIDE)
     items = order_of_containers(collection)
     run = _TransferRun(collection, order, closing_of(collection, outside), items, outside, progress)
     parts: list[TransferPart] = []
-    for name, seen in (("open", outside), ("closed", seen_by(collection, To.ARCHIVE))):
-        parts += _part(run, seen, out / name)
+    with work_folder(collection.folder, out / "transfer") as work:
+        for name, seen in (("open", outside), ("closed", seen_by(collection, To.ARCHIVE))):
+            parts += _part(run, seen, work / name)
+        parts = _take_their_places(parts, out)
     _note(collection, parts)
     return Transferred(tuple(parts), outside.withheld.count, tuple(run.findings))
 
 
+def _take_their_places(parts: list[TransferPart], out: Path) -> list[TransferPart]:
+    """Both parts are whole: they take their names together, the open one last."""
+    for part in reversed(parts):
+        target = out / part.path.name
+        if target.exists():
+            target.rmdir()  # an empty one; a bag that was split may not be over another
+        part.path.replace(target)
+    flush_folder(out)
+    return [replace(part, path=out / part.path.name) for part in parts]
+
+
 def _part(run: _TransferRun, seen: AudienceView, folder: Path) -> list[TransferPart]:
     """One part: its files made in a folder beside it, searched, then bagged."""
-    folder.parent.mkdir(parents=True, exist_ok=True)
     closed = seen.to.is_closed_part
     facts = facts_of(run.collection, seen, archive=run.order.archive, originals=run.order.originals)
     facts = replace(facts, people=seen.people(), moves_of=moves_of(run.collection, seen).of)
     facts = replace(facts, closure_of=run.closing.of) if closed else facts
     earlier = read_earlier(run.order.earlier, folder.name) if run.order.earlier else None
-    with tempfile.TemporaryDirectory(dir=folder.parent, prefix=f".{folder.name}-") as work:
-        stage, cleaned = Path(work, "made"), Path(work, "cleaned")
+    with unfinished_folder(folder.with_name(f"{folder.name}-files")) as work:
+        stage, cleaned = work / "made", work / "cleaned"
         stage.mkdir()
         cleaned.mkdir()
         making = Making(run.collection, seen, facts, run.order.archive, stage, earlier)
-        making.items, making.selection = run.items, run.order.selection
+        making.items, making.selection, making.progress = run.items, run.order.selection, run.progress
         if not closed and run.order.archive.wants("scans"):
             making.open_scans = OpenScans(run.collection.folder, cleaned)
-        make_files(making, run.progress)
+        make_files(making)
         _refuse(run, making, earlier)
         if run.order.archive.wants("copies"):
             _copies(run, making)
@@ -153,6 +167,7 @@ def _refuse(run: _TransferRun, making: Making, earlier: Earlier | None) -> None:
 def _copies(run: _TransferRun, making: Making) -> None:
     """Captioned copies made for outside, in both parts: those that name nobody living."""
     for _ in copies(run.collection, making.stage / "copies", to=To.OUTSIDE, selection=run.order.selection):
+        go_on(run.progress)
         run.progress.step()
 
 
@@ -179,11 +194,17 @@ def _bag(run: _TransferRun, making: Making, folder: Path) -> list[TransferPart]:
         payload = [Payload(name, path) for name, path in bagged]
         run.progress.begin(f"Packing {target.name}", sum(path.stat().st_size for _, path in bagged))
         counted = {**info, "Bag-Count": f"{at} of {len(bags)}"}
-        size = write_bag(target, payload, counted, run.progress.step, {"README.html": page})
+        size = write_bag(target, payload, counted, lambda count: _packed(run, count), {"README.html": page})
         scans = sum(1 for name, _ in bagged if name.startswith("scans/"))
         cleaned = sum(path.parent == making.cleaned_in for _, path in bagged)
         parts.append(TransferPart(target, making.holding.items if at == 1 else 0, scans, size, cleaned))
     return parts
+
+
+def _packed(run: _TransferRun, count: int) -> None:
+    """So many bytes more are packed. Raises CouldNot if the person asked to stop."""
+    go_on(run.progress)
+    run.progress.step(count)
 
 
 def _named(making: Making, page: bytes) -> bool:

@@ -20,8 +20,10 @@ from boxlore.tasks.collection.opening import DATABASE, FOLDERS, has_collection
 from boxlore.tasks.collection.settings import FILE_NAME as SETTINGS_NAME
 
 LIST_NAME = "outputs.sha256"
+UNFINISHED = "unfinished.txt"
+"""Where the folders in the making are noted (see `tasks.collection.unfinished`)."""
 
-OWN_FILES = (SETTINGS_NAME, "prompts.toml", "places.tsv", LIST_NAME)
+OWN_FILES = (SETTINGS_NAME, "prompts.toml", "places.tsv", LIST_NAME, UNFINISHED)
 """The files of a collection besides its database (and what lies beside that: -wal, -shm, the lock)."""
 
 _OWN_STEM = DATABASE.partition(".")[0] + "."

@@ -3,8 +3,13 @@
 Both fronts pass one in. A task asks `stopped()` between items only: finished items stay finished.
 """
 
-from collections.abc import Callable
+import os
+from collections.abc import Callable, Iterator
+from concurrent.futures import ThreadPoolExecutor
+from contextlib import contextmanager
 from typing import Protocol
+
+from boxlore.core.errors import CouldNot
 
 
 class Progress(Protocol):
@@ -36,6 +41,24 @@ class Quiet:
 QUIET = Quiet()
 
 
+def go_on(progress: Progress) -> None:
+    """Raise CouldNot if the person asked to stop, in a task that leaves all or nothing."""
+    if progress.stopped():
+        raise CouldNot("Stopped; nothing half-made is left.")
+
+
+@contextmanager
+def workers() -> Iterator[ThreadPoolExecutor]:
+    """Context: threads for work on pictures. After an interruption or a fault they are not waited for."""
+    pool = ThreadPoolExecutor(os.cpu_count() or 2)
+    try:
+        yield pool
+    except BaseException:
+        pool.shutdown(wait=False, cancel_futures=True)
+        raise
+    pool.shutdown()
+
+
 def counting(progress: Progress) -> Callable[[str, int, int], None]:
     """A function of (label, done, total) that moves the progress, for a task that counts its own steps.
 
@@ -44,6 +67,7 @@ def counting(progress: Progress) -> Callable[[str, int, int], None]:
     counts: dict[str, int] = {}
 
     def heard(label: str, done: int, total: int) -> None:
+        go_on(progress)
         if label not in counts:
             progress.begin(label, total)
         progress.step(done - counts.get(label, 0))

@@ -12,13 +12,15 @@ from boxlore.core.fields.sittings import RECORDING_WORDS, SHOWN_WORDS, Recording
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Statement, Subject, Sure, read_source
 from boxlore.disk.fixity import sha256_of
 from boxlore.disk.shipped import shipped
+from boxlore.disk.unfinished import is_free, put_in_place
 from boxlore.tasks.archive.transfer import transfer
 from boxlore.tasks.check import check
 from boxlore.tasks.collection.marks import find_item
-from boxlore.tasks.collection.opening import Act, Collection, open_collection, start
-from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.collection.opening import DATABASE, Act, Collection, open_collection, start
+from boxlore.tasks.collection.progress import QUIET, Progress, go_on
 from boxlore.tasks.collection.records import Selection, record_of
 from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.collection.unfinished import work_folder
 from boxlore.tasks.demo.housing import house
 from boxlore.tasks.outputs.copies import copies
 from boxlore.tasks.outputs.pages import pages
@@ -62,18 +64,30 @@ def run(
 ) -> Iterator[tuple[str, Path]]:
     """Make the demo in a new or empty `folder`, then run check, copies, sheets, pages and transfer on it.
 
-    Yields (what was made, where it is) after each task; `say` gets a sentence about each. Raises WrongUse if the folder
-    is not empty.
+    It takes its name when all is made, so that a run that is broken off can be repeated. Yields (what was made, where
+    it is then) after each task; `say` gets a sentence about each. Raises WrongUse if the folder is not empty.
     """
-    if folder.exists() and any(folder.iterdir()):
+    if not is_free(folder):
         raise WrongUse(f"{folder} is not empty.", "Name a new folder for the demo.")
+    with work_folder(folder, folder / "demo" if folder.exists() else folder) as work:
+        for label, path in _make(work, say, progress, on_day):
+            yield label, folder / path.relative_to(work)
+        put_in_place(work, folder, last=DATABASE)
+
+
+def _make(
+    folder: Path, say: Callable[[str], None], progress: Progress, on_day: date | None
+) -> Iterator[tuple[str, Path]]:
+    """The same in the folder in which it is made."""
     start(folder, SETTINGS, on_day=on_day)
     with open_collection(folder, on_day=on_day) as collection:
         build(collection, say, progress)
+        go_on(progress)
         yield "the collection", folder
         findings = list(check(collection))
         say(f"Check: {len(findings)} findings to ask or mend, such as “{findings[0].finding.message}”")
         results = list(copies(collection, folder / "copies", progress=progress))
+        go_on(progress)
         say(f"Copies: {len(results)}, each with its caption inside; not one pixel of a scan is changed.")
         yield "captioned copies", folder / "copies"
         printed = sheet(collection, folder / "print" / "album.pdf", progress=progress)
@@ -124,6 +138,7 @@ def _take_in(making: _DemoMaking, home: Path, progress: Progress) -> None:
         if result.state != "taken":
             raise WrongUse(f"{result.key}: {result.why or result.state}", "The demo's own pictures are at fault.")
         making.items[result.key] = find_item(making.collection, result.number)
+    go_on(progress)
 
 
 def _people(making: _DemoMaking, home: Path) -> None:
@@ -173,6 +188,7 @@ def _statements(making: _DemoMaking, home: Path, progress: Progress) -> int:
         statement = _tell(making, act, row)
         if row["act"] == "strike":
             making.struck.append(statement.id)
+        go_on(progress)
         progress.step()
     act.done()
     return len(rows)

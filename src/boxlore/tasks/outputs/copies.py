@@ -10,7 +10,6 @@ import hashlib
 import io
 import os
 from collections.abc import Iterable, Iterator
-from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, replace
 from itertools import islice
 from pathlib import Path
@@ -23,11 +22,12 @@ from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import AS_SCANNED, Record, ScanFile
 from boxlore.disk.fixity import sha256_of
 from boxlore.disk.pictures import make_upright_jpeg
+from boxlore.disk.unfinished import clear_remains
 from boxlore.disk.writing import could_not, replacing, write_pieces, write_whole
 from boxlore.formats import carrier
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.outputs import check_place, foreign
-from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.collection.progress import QUIET, Progress, workers
 from boxlore.tasks.collection.records import EVERYTHING, Selection, seen_by
 from boxlore.tasks.outputs.being_made import BeingMade, read_being_made
 from boxlore.tasks.outputs.contents import FILE_NAME as CONTENTS
@@ -101,14 +101,17 @@ def copies(
     if os.path.lexists(page) and not collection.over and (page.is_symlink() or not is_contents(page)):
         raise foreign(page)
     run = run_of(collection, out, to, longest)
+    clear_remains(out)
     progress.begin("Copying", collection.store.count("scan") if selection == EVERYTHING else 0)
     jobs = jobs_of(seen_by(collection, to).records(selection), longest)
     lines = dict(run.known)
     places = {line.key: line for line in run.known.values()}
     try:
-        with ThreadPoolExecutor(max_workers=os.cpu_count() or 2) as pool:
+        with workers() as pool:
             while not progress.stopped() and (batch := list(islice(jobs, BATCH))):
-                for copied in pool.map(lambda job: _copy(run, job), batch):
+                for copied in pool.map(lambda job: None if progress.stopped() else _copy(run, job), batch):
+                    if copied is None:
+                        return
                     if copied.stops is not None:
                         raise copied.stops
                     if copied.line is not None:

@@ -5,9 +5,7 @@ else are not touched. The folder keeps a list of what is ours.
 """
 
 import os
-import tempfile
 from collections.abc import Callable, Iterable, Mapping, Sequence
-from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, replace
 from pathlib import Path
 
@@ -22,8 +20,9 @@ from boxlore.sheets.pages import PageSide, Site, make_pages
 from boxlore.sheets.typesetting import note
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.outputs import check_place, foreign
-from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.collection.progress import QUIET, Progress, go_on, workers
 from boxlore.tasks.collection.records import seen_by
+from boxlore.tasks.collection.unfinished import work_folder
 from boxlore.tasks.outputs.sheets import PrintedOutput, PrintOrder, printing_of, seen_items
 
 LARGE, SMALL = 1600, 480
@@ -55,9 +54,7 @@ def pages(
     earlier = _earlier(out)
     seen = seen_by(collection, order.to)
     shown, left_out = seen_items(seen, order)
-    out.parent.mkdir(parents=True, exist_ok=True)
-    with tempfile.TemporaryDirectory(prefix=f".{out.name}-", dir=out.parent) as temporary:
-        site_folder = Path(temporary)
+    with work_folder(collection.folder, out) as site_folder:
         progress.begin("Preparing pictures", len(shown))
         fronts, findings = _pictures(collection, _works(shown, front_of, "", small=True), site_folder, progress)
         backs, damaged = _pictures(collection, _works(shown, _back_of, "-back", small=False), site_folder, progress)
@@ -73,8 +70,7 @@ def pages(
             path = site_folder / name
             path.parent.mkdir(exist_ok=True)
             path.write_text(text, encoding="utf-8", newline="\n")
-        if progress.stopped():
-            raise CouldNot("Stopped; nothing was written.")
+        go_on(progress)
         _move_in(site_folder, out, earlier, over=collection.over)
     return PrintedOutput(out, len(shown), left_out, (*findings, *damaged))
 
@@ -106,7 +102,7 @@ def _pictures(
         (site_folder / "images" / folder).mkdir(parents=True, exist_ok=True)
     sides: dict[str, PageSide] = {}
     findings = []
-    with ThreadPoolExecutor(os.cpu_count() or 2) as pool:
+    with workers() as pool:
         for work, side in zip(
             works,
             pool.map(lambda each_work: _picture(collection, each_work, site_folder, progress), works),

@@ -4,8 +4,7 @@ import math
 import os
 import tempfile
 from collections.abc import Iterable, Iterator, Sequence
-from concurrent.futures import ThreadPoolExecutor
-from contextlib import contextmanager
+from contextlib import ExitStack, contextmanager
 from dataclasses import dataclass
 from dataclasses import replace as with_more
 from pathlib import Path
@@ -28,9 +27,10 @@ from boxlore.sheets.worksheet import HIGH as WORKSHEET_HIGH
 from boxlore.sheets.worksheet import OwnQuestion, blank_answers, make_worksheet
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.outputs import check_output, write_output
-from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.collection.progress import QUIET, Progress, go_on, workers
 from boxlore.tasks.collection.prompts import read_prompts
 from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, seen_by
+from boxlore.tasks.collection.unfinished import work_folder
 from boxlore.tasks.people.kin_captions import kin_to
 
 PPI = 260
@@ -221,7 +221,11 @@ def prepared(
     """
     fronts = [(record.number, scan) for record in shown if (scan := front_of(record)) is not None]
     progress.begin("Preparing pictures", len(fronts))
-    with tempfile.TemporaryDirectory() as folder:
+    with ExitStack() as stack:
+        try:
+            folder = stack.enter_context(work_folder(collection.folder, collection.folder / "pictures"))
+        except CouldNot:  # a collection on a disc, or on a disk that is full
+            folder = Path(stack.enter_context(tempfile.TemporaryDirectory()))
 
         def prepare(at: int, number: str, scan: ScanFile) -> tuple[str, Path] | None:
             if progress.stopped():
@@ -230,17 +234,16 @@ def prepared(
                 data = make_jpeg(collection.folder / scan.path, pixels(scan, room), area=scan.area)
             except CouldNot:
                 return None
-            path = Path(folder) / f"{number}-{at}.jpg"
+            path = folder / f"{number}-{at}.jpg"
             path.write_bytes(data)
             return picture_key(scan), path
 
         pictures: dict[str, Path] = {}
-        with ThreadPoolExecutor(os.cpu_count() or 2) as pool:
+        with workers() as pool:
             numbers, scans = [number for number, _ in fronts], [scan for _, scan in fronts]
             for picture in pool.map(prepare, range(len(fronts)), numbers, scans):
                 progress.step()
                 if picture is not None:
                     pictures[picture[0]] = picture[1]
-        if progress.stopped():
-            raise CouldNot("Stopped; nothing was written.")
+        go_on(progress)
         yield pictures

@@ -31,6 +31,7 @@ from boxlore.core.records.item_record import AS_SCANNED
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Subject
 from boxlore.disk.fixity import sha256_of
 from boxlore.disk.pictures import read_header
+from boxlore.disk.unfinished import clear_remains
 from boxlore.disk.writing import CHUNK, could_not, replacing
 from boxlore.formats import carrier
 from boxlore.tasks.collection.opening import Act, Collection
@@ -137,6 +138,7 @@ def take_in(
 ) -> list[IntakeResult]:
     """Carry out a plan, in batches of one act each. Items that cannot be taken are refused, and the others taken."""
     planned = list(plan)
+    clear_remains(collection.folder / "scans")
     collection.back_up_before("taking scans in")
     progress.begin("Taking in", len(planned))
     settings = collection.settings

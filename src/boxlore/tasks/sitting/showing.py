@@ -170,7 +170,7 @@ class Showing:
             return
         with self._changed:
             number = self._number(record.id, record.scans[0])
-        self.picture(number, "screen")
+        self._make(number, "screen")
 
     def say(self, message: str) -> None:
         """Words instead of a picture; an empty message goes back to the item."""
@@ -226,9 +226,20 @@ class Showing:
         return self._closed
 
     def picture(self, number: int, size: str) -> bytes | None:
-        """A JPEG made afresh, without embedded data; None if there is no such picture, or it is still covered."""
+        """A JPEG made afresh, without embedded data; None unless that picture is out now and uncovered.
+
+        One that was out before is not served: what the keeper has turned away from, or covered since, is not for them.
+        """
+        made = self._make(number, size) if self._is_out(number) else None
+        return made if self._is_out(number) else None
+
+    def _is_out(self, number: int) -> bool:
+        view = self.view
+        return not view.covered and number in {side.id for side in view.sides}
+
+    def _make(self, number: int, size: str) -> bytes | None:
         known = self._scans.get(number)
-        if known is None or size not in SIZES or self.collection is None or self.is_covered(known[0]):
+        if known is None or size not in SIZES or self.collection is None:
             return None
         from boxlore.disk.pictures import make_jpeg
 

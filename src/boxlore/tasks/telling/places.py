@@ -1,6 +1,5 @@
 """Places: readings for the shell, the family's own places, and a keeper's own bigger gazetteer."""
 
-import os
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
@@ -14,6 +13,7 @@ from boxlore.core.places.own import OwnPlace, read_own
 from boxlore.core.places.reading import READER_VERSION, PlaceReading, full_name
 from boxlore.core.places.words import fold_place
 from boxlore.core.statements import Kind, Reading
+from boxlore.disk.writing import replacing
 from boxlore.gazetteer.index import BuildProgress
 from boxlore.gazetteer.opening import Gazetteer, open_gazetteer
 from boxlore.gazetteer.own_data import kept_lines
@@ -148,19 +148,16 @@ def take_gazetteer(
     only the countries asked for, if any are. Raises CouldNot when a file cannot be read or holds none of it.
     """
     target = collection.folder / FILE_NAME
-    part = target.with_suffix(".part")
+    count = 0
     try:
-        count = 0
-        with open(part, "w", encoding="utf-8") as file:
+        with replacing(target) as file:
             for line in kept_lines(path, names=names, countries=frozenset(countries), progress=heard):
-                file.write(line + "\n")
+                file.write(f"{line}\n".encode())
                 count += 1
-        if not count:
-            part.unlink()
-            raise CouldNot(f"{path.name} holds no place of that kind.", "It must be a GeoNames table of 19 columns.")
-        os.replace(part, target)
-    except (OSError, UnicodeDecodeError) as error:
-        part.unlink(missing_ok=True)
+            if not count:
+                what_to_do = "It must be a GeoNames table of 19 columns."
+                raise CouldNot(f"{path.name} holds no place of that kind.", what_to_do)
+    except UnicodeDecodeError as error:
         raise CouldNot(f"{path} could not be taken in ({error}).", "Nothing was changed.") from error
     return count
 

@@ -1,0 +1,277 @@
+"""Kill -9 at random moments in every command that writes, then the same command again, then `verify`.
+
+    python tests/benchmarks/kill_commands.py [--kills 200] [--seed 7] [--only transfer]
+
+Each command runs on its own copy of the demo collection, in a process of its own, which is killed at a random moment;
+so that all moments are met, the time it may live is drawn from what a whole run takes. After each kill:
+
+- the database is whole by `PRAGMA integrity_check`, and every statement that was there, or was acknowledged, is there;
+- no scan has changed, by its SHA-256;
+- below the folder of the output no file outside a folder `closed`, or one in the making, names anyone living, and
+  there is no open part without a closed one;
+- `verify` names what was left in the making;
+- the same command again ends as an undisturbed run does, with the same files, leaves nothing in the making, and what
+  it made proves right.
+"""
+
+import argparse
+import os
+import random
+import shutil
+import signal
+import sqlite3
+import sys
+import tempfile
+import time
+from contextlib import closing
+from dataclasses import dataclass
+from hashlib import sha256
+from pathlib import Path
+
+from boxlore.cli.main import main as boxlore
+from boxlore.core.records.audience import To
+from boxlore.disk.unfinished import PART, remains
+from boxlore.tasks.archive.name_search import names_left
+from boxlore.tasks.collection.opening import open_collection
+from boxlore.tasks.collection.records import seen_by
+from boxlore.tasks.collection.unfinished import left_findings
+from boxlore.tasks.scans.packages import verify_package
+
+
+@dataclass(frozen=True, slots=True)
+class Job:
+    """One command; in its arguments HOME is the collection, OUT a folder elsewhere, FROM a folder of scans."""
+
+    name: str
+    arguments: tuple[str, ...]
+    outside: bool = False
+    """Whether what it makes is for outside, so that no file of it may name anyone living."""
+    home: bool = True
+
+
+JOBS = (
+    Job("demo", ("demo", "OUT/tamm_family"), home=False),
+    Job("new", ("new", "OUT/tamm_family"), home=False),
+    Job("intake", ("-c", "HOME", "intake", "FROM", "--copy", "--yes", "--box", "9")),
+    Job("tell", ("-c", "HOME", "tell", "TRA-0001", "story", "The words of this kill.")),
+    Job("strike", ("-c", "HOME", "strike", "TRA-0002", "story", "--yes")),
+    Job("copies", ("-c", "HOME", "copies", "OUT/copies")),
+    Job("copies-outside", ("-c", "HOME", "copies", "OUT/copies", "--for", "outside", "--longest", "300"), outside=True),
+    Job("sheet", ("-c", "HOME", "sheet", "OUT/album.pdf")),
+    Job("worksheet", ("-c", "HOME", "worksheet", "OUT/worksheet.pdf")),
+    Job("slips", ("-c", "HOME", "slips", "OUT/slips.pdf")),
+    Job("labels", ("-c", "HOME", "labels", "OUT/labels.pdf")),
+    Job("pages", ("-c", "HOME", "pages", "OUT/pages"), outside=True),
+    Job("offer", ("-c", "HOME", "offer", "OUT/offer"), outside=True),
+    Job("transfer", ("-c", "HOME", "transfer", "OUT/transfer", "--yes", "--originals", "yes"), outside=True),
+    Job("place", ("place", "Reval"), home=False),
+)
+
+
+def run_in_a_process(arguments: list[str], cache: Path) -> int:
+    """Begin a command in a process of its own; its id."""
+    worker = os.fork()
+    if worker:
+        return worker
+    code = 99
+    try:
+        os.environ["BOXLORE_CACHE"] = str(cache)
+        nothing = os.open(os.devnull, os.O_RDWR)
+        for stream in (0, 1, 2):
+            os.dup2(nothing, stream)
+        boxlore(arguments)
+    except SystemExit as left:
+        code = int(left.code or 0)
+    finally:
+        os._exit(code)
+
+
+def statements(folder: Path) -> set[str]:
+    """The ids of the statements in the database; raises where SQLite does not find it whole."""
+    with closing(sqlite3.connect(folder / "collection.sqlite")) as db:
+        if (words := db.execute("PRAGMA integrity_check(1)").fetchone()[0]) != "ok":
+            raise sqlite3.DatabaseError(words)
+        return {ident for (ident,) in db.execute("SELECT id FROM statement")}
+
+
+def told(folder: Path) -> int:
+    """How many statements the strike takes out: all that is told in stories of the item that it names."""
+    query = """SELECT count(*) FROM statement s JOIN statement n ON n.subject = s.subject
+        WHERE s.field = 'story' AND n.field = 'number' AND n.words = 'TRA-0002'"""
+    with closing(sqlite3.connect(folder / "collection.sqlite")) as db:
+        return int(db.execute(query).fetchone()[0])
+
+
+def digests(folder: Path) -> dict[str, str]:
+    return {path.name: sha256(path.read_bytes()).hexdigest() for path in folder.iterdir() if PART not in path.name}
+
+
+def names(folder: Path) -> set[str]:
+    """The files below a folder, without those that are named by the moment or by the ids of this run."""
+    paths = (path.relative_to(folder).as_posix() for path in folder.rglob("*") if path.is_file())
+    return {path for path in paths if not {"backups", "person"} & set(Path(path).parts)}
+
+
+class Round:
+    """One kill: a fresh collection, an empty folder for the output, a cache."""
+
+    def __init__(self, top: Path, fresh: Path, job: Job) -> None:
+        self.job, self.top = job, top
+        shutil.rmtree(top, ignore_errors=True)
+        self.home, self.out, self.cache = top / "home", top / "out", top / "cache"
+        top.mkdir()
+        self.out.mkdir()
+        shutil.copytree(fresh, self.home)
+        if job.name != "place":
+            self.cache = fresh.parent / "cache"
+        self.source = fresh.parent / "new scans"
+        replaced = {"HOME": str(self.home), "OUT": str(self.out), "FROM": str(self.source)}
+        self.arguments = [
+            argument.replace("OUT", replaced["OUT"]) if "OUT" in argument else replaced.get(argument, argument)
+            for argument in job.arguments
+        ]
+        self.before = statements(self.home)
+        self.told = told(self.home)
+        self.scans = digests(self.home / "scans")
+
+    def whole(self) -> int:
+        """Run the command to its end; its exit code."""
+        return os.waitstatus_to_exitcode(os.waitpid(run_in_a_process(self.arguments, self.cache), 0)[1])
+
+    def killed(self, seconds: float) -> bool:
+        """Run the command and kill it after so long. Whether it had ended by itself."""
+        worker = run_in_a_process(self.arguments, self.cache)
+        time.sleep(seconds)
+        os.kill(worker, signal.SIGKILL)
+        return os.WIFEXITED(os.waitpid(worker, 0)[1])
+
+    def faults(self) -> list[str]:
+        """What is not as it must be after a kill."""
+        wrong = []
+        lost = len(self.before - statements(self.home))
+        if lost and not (self.job.name == "strike" and lost == self.told):
+            wrong.append(f"{lost} statements are lost")
+        after = digests(self.home / "scans")
+        if any(after.get(name) != digest for name, digest in self.scans.items()):
+            wrong.append("a scan has changed")
+        wrong += self._closed_outside()
+        left = list(remains(self.top))
+        unsaid = left_findings(self.home, self.out)
+        if self.job.home and len(unsaid) < len(left):
+            wrong.append(f"verify does not name all of {[path.name for path in left]}")
+        return wrong
+
+    def _closed_outside(self) -> list[str]:
+        if not self.job.outside:
+            return []
+        with open_collection(self.home, write=False) as collection:
+            naming = list(names_left(seen_by(collection, To.OUTSIDE), self.out))
+        parts = [Path(path).parts for path in naming if not path.endswith("names-found.csv")]
+        wrong = [
+            f"{'/'.join(each)} names someone living"
+            for each in parts
+            if "closed" not in each and not any(part.endswith(PART) for part in each)
+        ]
+        package = self.out / "transfer"
+        if (package / "open").exists() and not (package / "closed").exists():
+            wrong.append("an open part without its closed one")
+        return wrong
+
+    def faults_at_the_end(self, code: int, want: set[str]) -> list[str]:
+        """What is wrong after the same command again; `code` and `want` are those of an undisturbed run."""
+        wrong = []
+        if (ended := self.whole()) != code:
+            wrong.append(f"again it ended with {ended} and not {code}")
+        if left := [str(path) for path in remains(self.top)]:
+            wrong.append(f"left: {left}")
+        if (self.home / "unfinished.txt").exists():
+            wrong.append("left: unfinished.txt")
+        if (have := names(self.out)) != want:
+            wrong.append(f"other files than in an undisturbed run: {sorted(have ^ want)[:5]}")
+        wrong += self._closed_outside()
+        if self.job.name == "transfer":
+            wrong += [finding.message for part in ("open", "closed") for finding in verify_package(self._part(part))]
+        if self.job.home:
+            statements(self.home)
+            verified = run_in_a_process(["-c", str(self.home), "verify"], self.cache)
+            if (ended := os.waitstatus_to_exitcode(os.waitpid(verified, 0)[1])) != 0:
+                wrong.append(f"verify ended with {ended}")
+        return wrong
+
+    def _part(self, name: str) -> Path:
+        return self.out / "transfer" / name
+
+
+def undisturbed(top: Path, fresh: Path, job: Job) -> tuple[float, int, set[str]]:
+    """How long a whole run takes in seconds, its exit code, its files."""
+    test, began = Round(top, fresh, job), time.monotonic()
+    code = test.whole()
+    return time.monotonic() - began, code, names(test.out)
+
+
+def was_done(test: Round) -> bool:
+    """Whether a killed run had made its output already: then the same again is refused, and rightly."""
+    if test.job.name in ("demo", "new"):
+        return (test.out / "tamm_family" / "collection.sqlite").exists()
+    if test.job.name in ("offer", "transfer"):
+        return any((test.out / test.job.name / name).exists() for name in ("offer.csv", "open"))
+    return test.job.name == "strike" and bool(test.before - statements(test.home))
+
+
+def killed_once(test: Round, seconds: float, code: int, want: set[str]) -> tuple[bool, list[str]]:
+    """Whether it had ended by itself, and all that is wrong."""
+    ended = test.killed(seconds)
+    wrong = test.faults()
+    if ended or was_done(test):
+        return ended, wrong
+    if test.job.name == "tell":  # told again it is told twice: the keeper sees the first and does not
+        return ended, wrong
+    return ended, [*wrong, *test.faults_at_the_end(code, want)]
+
+
+def main() -> None:
+    """Kill so many times, count what is wrong; exit code 1 if anything is."""
+    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser.add_argument("--kills", type=int, default=200)
+    parser.add_argument("--seed", type=int, default=7)
+    parser.add_argument("--only", default="", help="only the command of this name")
+    options = parser.parse_args()
+    chance, began = random.Random(options.seed), time.monotonic()
+    jobs = [job for job in JOBS if options.only in ("", job.name)]
+    wrong: list[str] = []
+    ended = 0
+    with tempfile.TemporaryDirectory() as place:
+        fresh, top = Path(place) / "fresh" / "tamm_family", Path(place) / "round"
+        _make(fresh)
+        known = {job: undisturbed(top, fresh, job) for job in jobs[: options.kills]}
+        lives = {job: seconds for job, (seconds, _, _) in known.items()}
+        for at in range(options.kills):
+            job = jobs[at % len(jobs)]
+            test, seconds = Round(top, fresh, job), chance.random() * lives[job]
+            by_itself, faults = killed_once(test, seconds, *known[job][1:])
+            ended += by_itself
+            lives[job] = max(0.02, lives[job] * (0.9 if by_itself else 1.03))
+            wrong += [f"{job.name}, {seconds:.3f} s: {fault}" for fault in faults]
+    for fault in wrong:
+        print("WRONG", fault)
+    print(f"{options.kills} kills ({ended} came after the end), {len(wrong)} faults; {time.monotonic() - began:.0f} s")
+    sys.exit(1 if wrong else 0)
+
+
+def _make(fresh: Path) -> None:
+    """The demo without its outputs, and a few scans beside it that are new to it.
+
+    Made in a process of its own too: a library's threads do not come along into those that are begun later.
+    """
+    worker = run_in_a_process(["demo", str(fresh)], fresh.parent / "cache")
+    assert os.waitstatus_to_exitcode(os.waitpid(worker, 0)[1]) == 0
+    for name in ("copies", "pages", "transfer", "print"):
+        shutil.rmtree(fresh / name)
+    (fresh.parent / "new scans").mkdir()
+    for at, path in enumerate(sorted((fresh / "scans").glob("*.jpg"))[:8]):
+        # Bytes behind the end of the image (ITU-T T.81, B.1.1.3: EOI) make it another file of the same picture.
+        (fresh.parent / "new scans" / f"{at}_f.jpg").write_bytes(path.read_bytes() + bytes([at]))
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,124 @@
+"""Ctrl+C is obeyed wherever a command stands, with 130 (128 + SIGINT: common practice of shells) and a true sentence.
+
+Each command runs in a process of its own, which sends SIGINT to itself when Python opens a certain file (audit event
+`open`, PEP 578), so that the moment is the same in every run.
+"""
+
+import os
+import shutil
+import signal
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from boxlore.cli import interrupts
+from boxlore.disk.unfinished import remains
+from boxlore.tasks.collection.opening import open_collection
+
+INTERRUPTED = """
+import os, signal, sys
+part, sys.argv = sys.argv[1], ["boxlore", *sys.argv[2:]]
+sent = []
+def hook(event, values):
+    if event == "open" and part in str(values[0]) and not sent:
+        sent.append(1)
+        os.kill(os.getpid(), signal.SIGINT)
+sys.addaudithook(hook)
+from boxlore.cli.entry import run
+run()
+"""
+
+
+def interrupted(part: str, *arguments: object, **environment: str) -> tuple[int, str]:
+    """Exit code and stderr of a command that is interrupted when it first opens a path with `part` in it."""
+    ended = subprocess.run(
+        [sys.executable, "-c", INTERRUPTED, part, *map(str, arguments)],
+        capture_output=True, text=True, check=False, env=os.environ | environment,
+    )  # fmt: skip
+    return ended.returncode, ended.stderr
+
+
+@pytest.fixture
+def home(demo: Path, tmp_path: Path) -> Path:
+    return Path(shutil.copytree(demo, tmp_path / "home", ignore=shutil.ignore_patterns("pages", "transfer", "copies")))
+
+
+COMMANDS = [
+    ("metadata/records.nt", ("transfer", "OUT", "--yes", "--originals", "yes")),
+    ("data/scans", ("transfer", "OUT", "--yes", "--originals", "yes")),
+    ("_f.jpg.boxlore-part", ("copies", "OUT")),
+    ("images/large", ("pages", "OUT")),
+    ("pictures/", ("offer", "OUT")),
+    ("album.typ", ("sheet", "OUT/album.pdf")),
+    ("scans/TRA-0003", ("verify",)),
+    ("cities.tsv", ("place", "Reval")),
+    ("boxlore.toml", ("show", "TRA-0001")),
+    ("main.cpython", ("show", "TRA-0001")),  # while its modules load
+]
+
+
+@pytest.mark.parametrize(("part", "arguments"), COMMANDS, ids=lambda value: value if isinstance(value, str) else "")
+def test_a_command_that_is_interrupted(home: Path, tmp_path: Path, part: str, arguments: tuple[str, ...]) -> None:
+    out = tmp_path / "away" / "out"
+    arguments = tuple(argument.replace("OUT", str(out)) for argument in arguments)
+    code, err = interrupted(part, "-c", home, *arguments, BOXLORE_CACHE=str(tmp_path / "cache"))
+    assert code == interrupts.EXIT == 128 + signal.SIGINT
+    assert "Stop" in err and "Traceback" not in err
+    assert interrupts.AT_ONCE in err or not list(remains(tmp_path))
+    assert not (out / "open").exists()
+
+
+def test_an_intake_that_is_interrupted_goes_on(home: Path, tmp_path: Path) -> None:
+    new = tmp_path / "new"
+    subprocess.run([sys.executable, "-c", "from boxlore.cli.entry import run; run()", "new", str(new)], check=True)
+    code, err = interrupted("TRA-0003_f", "-c", new, "intake", home / "scans", "--copy", "--yes")
+    assert code == interrupts.EXIT and "Traceback" not in err
+    interrupted("never", "-c", new, "intake", home / "scans", "--copy", "--yes")
+    with open_collection(new, write=False) as collection:
+        digests = [facts.sha256 for _, facts in collection.store.scans()]
+    assert len(digests) == len(set(digests)) == len(list((home / "scans").iterdir()))
+
+
+def test_a_demo_that_is_interrupted_has_no_name(tmp_path: Path) -> None:
+    code, err = interrupted("_f.jpg.boxlore-part", "demo", tmp_path / "tamm_family")
+    assert code == interrupts.EXIT and "Traceback" not in err
+    assert list(tmp_path.iterdir()) == list(remains(tmp_path))
+    assert interrupts.AT_ONCE in err or not list(remains(tmp_path))
+
+
+DEAF = """
+import hashlib, os, signal, sys
+from boxlore.cli import interrupts, talk
+def deaf():
+    os.kill(os.getpid(), signal.SIGINT)
+    {}
+try:
+    with talk.progress() as bar:
+        deaf()
+except KeyboardInterrupt:
+    sys.exit(33)
+"""
+
+TASKS = [
+    ("while True: bar.stopped() or 1", interrupts.EXIT, interrupts.AT_ONCE),  # it looks, and does not stop
+    ("while True: pass", 33, interrupts.STOPPING),  # it never looks
+    # A library that hears no signal, and lets other threads run (Python, hashlib: the GIL is released).
+    ("hashlib.pbkdf2_hmac('sha256', b'', b'', 10**9)", interrupts.EXIT, interrupts.AT_ONCE),
+]
+
+
+@pytest.mark.parametrize(("doing", "code", "words"), TASKS)
+def test_a_task_that_does_not_stop_by_itself(doing: str, code: int, words: str) -> None:
+    ended = subprocess.run([sys.executable, "-c", DEAF.format(doing)], capture_output=True, text=True, check=False)
+    assert ended.returncode == code and words in ended.stderr and interrupts.STOPPING in ended.stderr
+
+
+def test_who_started_us_may_want_it_ignored() -> None:
+    """As `nohup` and a shell's `&` do (POSIX, 2.11: asynchronous lists ignore SIGINT)."""
+    program = f"import signal; signal.signal(signal.SIGINT, signal.SIG_IGN)\n{INTERRUPTED}"
+    ended = subprocess.run(
+        [sys.executable, "-c", program, "main.cpython", "--version"], capture_output=True, text=True, check=False
+    )
+    assert (ended.returncode, ended.stderr) == (0, "")
