@@ -68,17 +68,18 @@ JOBS = (
 )
 
 
-def run_in_a_process(arguments: list[str], cache: Path) -> int:
-    """Begin a command in a process of its own; its id."""
+def run_in_a_process(arguments: list[str], cache: Path, says: Path | str = os.devnull) -> int:
+    """Begin a command in a process of its own; its id. What it says goes into the file `says`."""
     worker = os.fork()
     if worker:
         return worker
     code = 99
     try:
         os.environ["BOXLORE_CACHE"] = str(cache)
-        nothing = os.open(os.devnull, os.O_RDWR)
-        for stream in (0, 1, 2):
-            os.dup2(nothing, stream)
+        os.dup2(os.open(os.devnull, os.O_RDONLY), 0)
+        said = os.open(says, os.O_WRONLY | os.O_CREAT | os.O_TRUNC)
+        for stream in (1, 2):
+            os.dup2(said, stream)
         boxlore(arguments)
     except SystemExit as left:
         code = int(left.code or 0)
@@ -134,9 +135,9 @@ class Round:
         self.told = told(self.home)
         self.scans = digests(self.home / "scans")
 
-    def whole(self) -> int:
+    def whole(self, says: Path | str = os.devnull) -> int:
         """Run the command to its end; its exit code."""
-        return os.waitstatus_to_exitcode(os.waitpid(run_in_a_process(self.arguments, self.cache), 0)[1])
+        return os.waitstatus_to_exitcode(os.waitpid(run_in_a_process(self.arguments, self.cache, says), 0)[1])
 
     def killed(self, seconds: float) -> bool:
         """Run the command and kill it after so long. Whether it had ended by itself."""
@@ -242,7 +243,7 @@ def main() -> None:
     ended = 0
     with tempfile.TemporaryDirectory() as place:
         fresh, top = Path(place) / "fresh" / "tamm_family", Path(place) / "round"
-        _make(fresh)
+        make_fresh(fresh)
         known = {job: undisturbed(top, fresh, job) for job in jobs[: options.kills]}
         lives = {job: seconds for job, (seconds, _, _) in known.items()}
         for at in range(options.kills):
@@ -258,7 +259,7 @@ def main() -> None:
     sys.exit(1 if wrong else 0)
 
 
-def _make(fresh: Path) -> None:
+def make_fresh(fresh: Path) -> None:
     """The demo without its outputs, and a few scans beside it that are new to it.
 
     Made in a process of its own too: a library's threads do not come along into those that are begun later.

@@ -77,12 +77,20 @@ def errors_in_words(path: Path) -> Iterator[None]:
             raise CouldNot("The collection was closed while it was being read.") from error
         if "decode" in str(error):
             raise damaged(path, why_not(error)) from error
-        why = f"{path} could not be read ({error})."
-        raise CouldNot(why, "Close other programs that use it and try again.") from error
+        raise CouldNot(f"{path} could not be read ({error}).", _what_to_do(str(error))) from error
     except sqlite3.DatabaseError as error:
         if "closed" in str(error):
             raise CouldNot("The collection was closed while it was being read.") from error
         raise damaged(path, str(error)) from error
+
+
+def _what_to_do(words: str) -> str:
+    """What a keeper can do about an error of SQLite's while reading."""
+    if "full" in words:
+        return "Free some space on its disk and try again."
+    if "disk I/O" in words or "unable to open" in words:
+        return "Plug its disk in again, or put its folder back, and try again."
+    return "Close other programs that use it and try again."
 
 
 def bring_up_to_date(path: Path) -> None:

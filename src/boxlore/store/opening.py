@@ -112,7 +112,7 @@ class Store:
         self._opened: list[sqlite3.Connection] = []
         self._writer: Writer | None = None
         if lock is not None:
-            self._writer = Writer(_ready_to_write(self.path))
+            self._writer = Writer(_ready_to_write(self.path), self.path)
         else:
             self._check_tables()
         self.collection_id = self.meta("collection")

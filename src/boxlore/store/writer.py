@@ -6,6 +6,8 @@ import sqlite3
 import threading
 from collections.abc import Callable
 from concurrent.futures import Future
+from contextlib import suppress
+from pathlib import Path
 from typing import Any
 
 from boxlore.core.errors import CouldNot
@@ -19,8 +21,10 @@ DRAFT, CHANGE, END = 0, 1, 2
 class Writer:
     """Owns the writing connection and runs jobs on it, one after the other, in a thread of its own."""
 
-    def __init__(self, db: sqlite3.Connection) -> None:
+    def __init__(self, db: sqlite3.Connection, path: Path) -> None:
         self._db = db
+        self._path = path
+        self._identity = _identity(path)
         self._jobs: queue.PriorityQueue[tuple[int, int, WriteJob | None, Future[Any]]] = queue.PriorityQueue()
         self._order = itertools.count()
         self._closed = False
@@ -56,10 +60,30 @@ class Writer:
             if job is None:
                 break
             try:
+                self._check_place()
                 done.set_result(job(self._db))
             except BaseException as error:  # noqa: BLE001  # it is raised again where the job was asked for
                 done.set_exception(_in_words(error))
         self._db.close()
+
+    def _check_place(self) -> None:
+        """Raise CouldNot if the file that is written to is not the one of that name any more.
+
+        A system lets a program write on into a file that was deleted; nobody would ever read it.
+        """
+        if _identity(self._path) != self._identity:
+            raise CouldNot(
+                "The collection is not where it was; the last words could not be kept.",
+                f"Plug its disk in again, or put its folder back ({self._path.parent}), and go on.",
+            )
+
+
+def _identity(path: Path) -> tuple[int, int] | None:
+    """What tells a file from every other one on this machine; None if there is none."""
+    with suppress(OSError):
+        status = path.stat()
+        return status.st_dev, status.st_ino
+    return None
 
 
 def _in_transaction(job: WriteJob) -> WriteJob:
@@ -86,6 +110,10 @@ def _in_words(error: BaseException) -> BaseException:
     words = str(error)
     if "disk is full" in words:
         return CouldNot("The disk is full; the last words could not be kept.", "Free some space and go on.")
+    if "disk I/O error" in words or "unable to open" in words:
+        return CouldNot("The disk does not answer; the last words could not be kept.", "Is it still plugged in?")
+    if "readonly" in words:
+        return CouldNot("The disk can only be read; the last words could not be kept.", "Let it be written to; go on.")
     if "item_number" in words or "UNIQUE constraint failed: statement.words" in words:
         return CouldNot("That number was given already.", "Numbers are given once; nothing was changed.")
     if ("malformed" in words and "JSON" not in words) or "not a database" in words:

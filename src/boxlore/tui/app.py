@@ -12,6 +12,7 @@ from concurrent.futures import Executor, Future, ThreadPoolExecutor
 from contextlib import ExitStack
 from datetime import date
 from pathlib import Path
+from typing import Any
 
 from rich.text import Text
 from textual.app import App
@@ -62,6 +63,8 @@ class Boxlore(App[int]):
         self.made: Path | None = None
         self.wanted: ListedBackup | None = None
         self._broken, self._door = broken, door
+        self.lost: list[str] = []
+        """Words that could not be kept when the keeper left; they are printed, so that they can be kept elsewhere."""
         self._narrator, self._interviewer = narrator, interviewer
         self._opened = ExitStack()
         self._first_words = ""
@@ -218,18 +221,33 @@ class Boxlore(App[int]):
         """Close the collections that were opened from the first screen."""
         self._opened.close()
 
+    async def run_action(self, *action: Any, **named: Any) -> bool:
+        """Run the action of a key. A fault of the disk ends no program: it is said, and what is typed stays."""
+        try:
+            return await super().run_action(*action, **named)
+        except BoxloreError as error:
+            if screens := self._item_screens():
+                screens[0].say(str(error), bad=True)
+            else:
+                self.notify(str(error), severity="error")
+            return True
+
     # leaving
 
     def _item_screen(self) -> ItemScreen:
         return next(screen for screen in self.screen_stack if isinstance(screen, ItemScreen))
 
+    def _item_screens(self) -> list[ItemScreen]:
+        return [screen for screen in self.screen_stack if isinstance(screen, ItemScreen)]
+
     async def _kept(self) -> bool:
-        item_screens = [screen for screen in self.screen_stack if isinstance(screen, ItemScreen)]
+        item_screens = self._item_screens()
         return not item_screens or await item_screens[0].settled()
 
     async def action_leave(self) -> None:
         """Keep everything, then leave. If something cannot be kept, say so and stay; asked again, leave anyway."""
         if await self._kept() or self._asked_to_leave:
+            self.lost = [words for screen in self._item_screens() for words in screen.unsaved]
             self.exit(0)
             return
         self._asked_to_leave = True
@@ -242,12 +260,16 @@ class Boxlore(App[int]):
     async def _leave_at_once(self) -> None:
         """Keep everything and leave, after a signal: nobody can be asked any more."""
         await self._kept()
+        self.lost = [words for screen in self._item_screens() for words in screen.unsaved]
         self.exit(0)
 
     def _fatal_error(self) -> None:
         """Handle a fault of our own: say where everything is, then what happened. No words told are printed."""
         where = self.collection.folder / DATABASE if self.collection else None
-        safe = f"Everything told is safe in {where}.\n" if where else ""
+        but = (
+            ", but for the words that were NOT SAVED" if any(screen.unsaved for screen in self._item_screens()) else ""
+        )
+        safe = f"Everything told is safe in {where}{but}.\n" if where else ""
         message = Text(f"Boxlore met a fault of its own and had to stop.\n{safe}Open it again to go on.\n\n")
         self._exit_renderables.append(message.append("".join(traceback.format_exc(limit=-8)), style="dim"))
         self._close_messages_no_wait()
@@ -285,6 +307,8 @@ def run(
             code = app.run()
         finally:
             app.close_collections()
+    for words in app.lost:
+        print(f"NOT KEPT, for the disk refused: {words}", file=sys.stderr)
     if app.wanted is not None and app.collection is not None:
         for words in said(restore(app.collection.folder, app.wanted.backup.path), app.wanted):
             print(words)

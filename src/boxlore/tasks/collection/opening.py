@@ -148,7 +148,7 @@ def start(folder: Path, settings: Settings, *, on_day: date | None = None, ident
     write_whole(folder / FILE_NAME, as_toml(settings).encode())
     for name in FOLDERS:
         (folder / name).mkdir(parents=True, exist_ok=True)
-    create(folder, clock=Clock(on_day=on_day), ident=ident).close()
+    create(folder, clock=Clock(on_day=on_day, right_on=settings.clock_right_on), ident=ident).close()
 
 
 def _check_untouched(folder: Path, settings: bytes) -> None:
@@ -190,7 +190,10 @@ def open_collection(
     settings = read_settings(folder)
     store = open_store(folder, write=write, fallback_read_only=fallback_read_only)
     with store:
-        collection = Collection(folder, settings, store, Clock(store.last_time(), on_day), _who())
+        clock = Clock(store.last_time(), on_day, settings.clock_right_on)
+        collection = Collection(folder, settings, store, clock, _who())
+        if fault := clock.fault():
+            collection.unsaid.append(fault)
         try:
             yield collection
         finally:

@@ -4,6 +4,7 @@ import re
 import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass, fields, replace
+from datetime import date
 from pathlib import Path
 
 from boxlore.core.dates import phrases
@@ -33,6 +34,7 @@ class Settings:
     paper: str = "a4"
     fixity_days: int = 365
     backups_mb: int = 1000
+    clock_right_on: str = ""
 
 
 _ALLOWED: Mapping[str, tuple[object, ...]] = {
@@ -54,6 +56,7 @@ _WHY: Mapping[str, str] = {
     "paper": "a4 or letter.",
     "fixity_days": "After so many days the scans are due to be read again (boxlore verify).",
     "backups_mb": "Megabytes that the backups of the database may take; the oldest thin out, the newest always stays.",
+    "clock_right_on": "A day on which this machine's clock was found right, though Boxlore doubts it; or empty.",
 }
 
 
@@ -120,8 +123,17 @@ def _check(path: Path, name: str, value: object) -> None:
             f"{path}: prefix is “{value}”.",
             "It must be two to seven capital letters or digits that begin with a letter, such as TR.",
         )
+    if name == "clock_right_on" and value and not _is_day(str(value)):
+        raise WrongUse(f"{path}: clock_right_on is “{value}”.", "It must be a date such as 2038-01-19, or empty.")
     if name == "series" and not (len(str(value)) == 1 and "A" <= str(value) <= "Z"):
         raise WrongUse(f"{path}: series is “{value}”.", "It must be one capital letter.")
+
+
+def _is_day(words: str) -> bool:
+    try:
+        return date.fromisoformat(words).isoformat() == words
+    except ValueError:
+        return False
 
 
 _KINDS = {bool: "true or false", int: "a whole number", str: "text in quotes"}

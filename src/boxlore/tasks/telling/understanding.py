@@ -5,10 +5,13 @@ A reading that asks nothing may be used by outputs; one that asks waits for the 
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
+from pathlib import Path
+from tempfile import TemporaryDirectory
 from types import MappingProxyType
 
 from boxlore.core.dates import phrases
 from boxlore.core.dates.reading import DateReading
+from boxlore.core.errors import CouldNot
 from boxlore.core.people.name_parts import PART_LABELS, PARTS, NameParts
 from boxlore.core.people.name_reader import READER_VERSION as NAMES
 from boxlore.core.people.name_reader import read_name
@@ -43,14 +46,34 @@ class Understanding:
     def __init__(self, collection: Collection) -> None:
         self._collection = collection
         self._gazetteer: Gazetteer | None = None
+        self._own_folder: TemporaryDirectory[str] | None = None
+        self.fault = ""
+        """Why no place is understood; '' if nothing stands against it."""
         self._used: frozenset[int] | None = None
         self._named: tuple[Registry, KnownNames] = Registry(), KnownNames()
 
     @property
-    def gazetteer(self) -> Gazetteer:
-        if self._gazetteer is None:
-            self._gazetteer = open_gazetteer(extra=own_gazetteer(self._collection))
+    def gazetteer(self) -> Gazetteer | None:
+        """The places. None where their index can be made nowhere: places are kept as they are told then."""
+        if self._gazetteer is None and not self.fault:
+            extra = own_gazetteer(self._collection)
+            try:
+                self._gazetteer = open_gazetteer(extra=extra)
+            except CouldNot as error:
+                self._gazetteer = self._for_this_time(extra, error)
         return self._gazetteer
+
+    def _for_this_time(self, extra: Path | None, error: CouldNot) -> Gazetteer | None:
+        """The places from an index that is made for this run alone."""
+        try:
+            self._own_folder = TemporaryDirectory()
+            gazetteer = open_gazetteer(Path(self._own_folder.name), extra=extra)
+            self._collection.unsaid.append(f"{error} It was made for this time only.")
+            return gazetteer
+        except (CouldNot, OSError):
+            self.fault = f"{error} Until then places are kept as they are told."
+            self._collection.unsaid.append(self.fault)
+            return None
 
     @property
     def used(self) -> frozenset[int]:
@@ -104,8 +127,12 @@ class Understanding:
     def _this_year(self) -> int:
         return self._collection.clock.today().year
 
-    def _place(self, words: str, year: int | None) -> Understood:
-        read = read_own(words, own_places(self._collection)) or self.gazetteer.read(words, year=year, used=self.used)
+    def _place(self, words: str, year: int | None) -> Understood | None:
+        read = read_own(words, own_places(self._collection))
+        if read is None and self.gazetteer is not None:
+            read = self.gazetteer.read(words, year=year, used=self.used)
+        if read is None:
+            return None
         if read.kind == "match" and read.best and read.best.geonames:
             self._used = self.used | {read.best.geonames}
         reading = place_reading(read, year)

@@ -8,7 +8,6 @@ from collections.abc import Callable
 from textual.app import ComposeResult
 from textual.containers import Horizontal, Vertical, VerticalScroll
 from textual.geometry import Size
-from textual.screen import Screen
 from textual.timer import Timer
 
 from boxlore.core.errors import BoxloreError
@@ -22,6 +21,7 @@ from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.showing import Showing, Tap
 from boxlore.tasks.telling.markers import Marked
 from boxlore.tui.keys import ITEM_KEYS
+from boxlore.tui.screens.keeping import KeepingScreen
 from boxlore.tui.widgets.bars import Bottom, Top
 from boxlore.tui.widgets.picture import Picture, Pin
 from boxlore.tui.widgets.plain_text import Line
@@ -31,7 +31,7 @@ WIDE, TALL = 100, 34
 """From so many columns on the picture stands beside the prompts; from so many rows on there is space between them."""
 
 
-class ItemView(Screen[None]):
+class ItemView(KeepingScreen):
     """Shows the item at `position` of the list; `open` shows another in the same widgets, so nothing is built anew.
 
     `before` is the id of the item shown before this one, `marked` are the item's markers.
@@ -139,8 +139,10 @@ class ItemView(Screen[None]):
         self.position = position
         item = self.listing.id_at(position)
         self.listing.forget(self.before)
-        self.sitting.show(item)
+        fault = self._note_shown(item)
         self.fill(self.sitting.record(item))
+        if fault:
+            self.say(fault, bad=True)
         self.query_one("#form", VerticalScroll).scroll_home(animate=False)
         if self.sitting.minutes >= SUGGESTED_MINUTES and self.sitting.id and not self._long:
             self._long = True
@@ -153,6 +155,14 @@ class ItemView(Screen[None]):
             self.run_worker(
                 lambda: self.showing.expect(following), thread=True, exclusive=True, group="ahead", exit_on_error=False
             )
+
+    def _note_shown(self, item: str) -> str:
+        """Note in the time log that the item is out; what hinders it, for it is shown in any case."""
+        try:
+            self.sitting.show(item)
+        except BoxloreError as error:
+            return str(error)
+        return ""
 
     def fill(self, record: Record, *, keeps: bool = True) -> None:
         """Show a record. Without `keeps`, words being typed stay as they are."""
@@ -173,31 +183,21 @@ class ItemView(Screen[None]):
 
     def refresh_record(self) -> None:
         """Read the item's record again and show it, after a change. Words being typed stay."""
-        self.fill(self.sitting.record(self.record.id), keeps=False)
+        with self.said():
+            self.fill(self.sitting.record(self.record.id), keeps=False)
 
     def _head(self) -> None:
         record = self.record
         mark = record.mark.long if record.mark else "no box yet"
         kind = "" if record.kind == "print" else f" · {record.kind}"
-        self.top.tell(f"{record.number} · {mark}{kind}", self._standing())
+        self.top.tell(f"{record.number} · {mark}{kind}")
+        self.stand()
 
-    def _standing(self, saved: str = "") -> str:
-        """The right end of the top line: who tells, the item's place in the list, whether the words are safe."""
-        place = self._place()
-        myself = "you tell" if self.sitting.myself else "no teller named"
-        teller = f"{self.sitting.narrator} tells · " if self.sitting.id else f"{myself} · "
-        state = saved or ("all saved" if self.sitting.writable else "read only")
-        return f"{teller}{place} · {state}"
-
-    def _place(self) -> str:
+    def place(self) -> str:
         """“5 of 25”, or along a way “Box 1, 2 of 7”."""
         if self.way is not None and self.position in self.way.positions:
             return f"{self.way.name}, {self.way.positions.index(self.position) + 1} of {len(self.way.positions)}"
         return f"{self.position + 1} of {len(self.listing)}"
-
-    def stand(self, saved: str) -> None:
-        """Say in the top line whether the words are safe."""
-        self.top.tell(right=self._standing(saved))
 
     def say(self, words: str, *, bad: bool = False) -> None:
         """Show one sentence above the keys; '' takes it away. `bad`: it is an error."""
@@ -347,41 +347,6 @@ class ItemView(Screen[None]):
 
     # hearing
 
-    def typed(self, block: Block) -> None:
-        """Keep the changed words as a draft on the disk, before they are drawn."""
-        try:
-            words = block.text if block.changed else ""
-            self.sitting.draft(self.record.id, block.prompt, words, block.replaces)
-        except BoxloreError as error:
-            self.stand("NOT SAVED")
-            self.say(str(error), bad=True)
-        else:
-            self.stand("saved")
-            if self._note:
-                self.say("")
-        self.understand(block)
-
-    def left(self, block: Block) -> None:
-        """Keep the block's words when the focus went elsewhere by the mouse."""
-        if block.changed and block.words is not self.focused:
-            self.keep(block)
-
-    def keep(self, block: Block, *, person: str = "", redraw: bool = True) -> bool:
-        """Make the block's words a statement. False, with the reason shown, if they could not be kept."""
-        if not block.changed and not person:
-            return True
-        try:
-            changed = self.sitting.keep(self.record, block.prompt, block.text, person=person)
-        except BoxloreError as error:
-            self.say(str(error), bad=True)
-            return False
-        if changed:
-            block.baseline = block.text
-            if redraw:
-                self.refresh_record()
-        self.stand("saved")
-        return True
-
     def understand(self, block: Block) -> None:
         """Show below the words what is understood of them; a place only after a pause in typing (0.15 s)."""
         block.suggest(self.sitting.complete(block.prompt, block.text))
@@ -395,7 +360,9 @@ class ItemView(Screen[None]):
         block.draw()
 
     def _understood(self, block: Block) -> None:
-        understood = self.sitting.understand(block.prompt, block.text, self.record)
+        understood = None
+        with self.said():
+            understood = self.sitting.understand(block.prompt, block.text, self.record)
         block.understood = () if understood is None else made_of(understood)
         block.draw()
 
