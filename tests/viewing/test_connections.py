@@ -90,7 +90,8 @@ def lines() -> Any:
         each.close()
 
 
-def test_who_goes_first(lines: Any) -> None:
+def test_who_goes_first(lines: Any, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(connections, "GRACE", -1.0)
     many = Connections()
     own = lines()
     assert many.enter(own, "192.0.2.1")
@@ -106,6 +107,7 @@ def test_who_goes_first(lines: Any) -> None:
     for line in list(many._open):
         many.has_shown_the_key(line)
     assert not many.enter(lines(), "203.0.113.2")
+    assert many.enter(lines(), "192.0.2.3") is False
     many.leave(own)
     many.has_shown_the_key(own)
     assert many.enter(lines(), "203.0.113.2")

@@ -5,6 +5,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import StatementView
 from boxlore.tasks.sitting import correcting
+from boxlore.tasks.strike import carriers, named, words_about
 
 
 def who(plain: Plain, _: str) -> None:
@@ -69,8 +70,9 @@ def strike(plain: Plain, words: str) -> None:
     plain.read_out = []
     plain.read_again()
     plain.say("Struck." if report.finished else "Struck; the last traces go when the other program closes.")
-    for path in report.left_in:
-        plain.say(f"Still in: {path}")
+    for path in carriers(plain.sitting.collection, report):
+        plain.say(words_about(path))
+    named(plain.sitting.collection)
 
 
 def history(plain: Plain, words: str) -> None:

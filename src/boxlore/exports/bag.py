@@ -166,7 +166,10 @@ def verify_bag(folder: Path) -> list[Finding]:
         algorithm = manifest.stem.rpartition("-")[2]
         if algorithm not in hashlib.algorithms_available:
             continue
-        for line in manifest.read_text(encoding="utf-8").splitlines():
+        text = manifest.read_bytes().decode("utf-8", "replace")
+        if "\ufffd" in text:
+            findings.append(_fault("bag.manifest", f"{manifest.name} has bytes that are no UTF-8: it was changed."))
+        for line in text.splitlines():
             digest, _, path = line.partition(" ")
             path = path.strip().lstrip("*")
             listed.add(path)

@@ -13,6 +13,17 @@ from rdflib.plugins.parsers.notation3 import BadSyntax
 from boxlore.core.findings import Finding, Severity, make_finding
 
 FORMATS = {".ttl": "turtle", ".nt": "nt"}
+UNREADABLE = (
+    BadSyntax,
+    ParserError,
+    ValueError,
+    LookupError,
+    TypeError,
+    AttributeError,
+    AssertionError,
+    RecursionError,
+)
+"""What rdflib raises for files that were damaged or made to harm; found by damaging ours at random."""
 MOST_BYTES = 50_000_000
 """A larger file is not checked here, because its graph would need more memory than a laptop has. Its digest in the
 manifest still shows whether it has changed."""
@@ -25,7 +36,7 @@ def faults_of(path: Path) -> list[Finding]:
     logging.getLogger("rdflib.term").setLevel(logging.ERROR)  # it warns of every EDTF date that is no xsd:date
     try:
         graph = Graph().parse(path, format=FORMATS[path.suffix])
-    except (BadSyntax, ParserError, UnicodeDecodeError) as error:
+    except UNREADABLE as error:
         why = " ".join(str(error).split())[:120]
         return [_fault(path, f"it does not read ({why})")]
     return [] if len(graph) else [_fault(path, "it says nothing")]

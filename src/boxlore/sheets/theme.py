@@ -72,7 +72,7 @@ def read_theme(text: str, name: str = "the theme") -> Theme:
     """
     try:
         settings = tomllib.loads(text)
-    except tomllib.TOMLDecodeError as error:
+    except (tomllib.TOMLDecodeError, RecursionError) as error:
         raise WrongUse(f"{name} cannot be read: {error}.", "Mend that line.") from error
     like = settings.pop("like", "plain")
     if like not in THEMES:

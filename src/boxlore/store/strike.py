@@ -18,7 +18,8 @@ The idea. A strike is the one exception to "rows are only added", and is done in
 2. Erase (`strike_files`). Backups get the same treatment, and the database file is written anew, so that no page, free
    page or log frame keeps the old bytes.
 3. Prove (`strike_proof`). Every byte of every file in the collection's folder is searched for the words. Files that
-   still hold them, such as an earlier export, are named in the report.
+   still hold them, such as an earlier export, are named in the report. Those that are no databases of ours are
+   searched before the first step, whose transaction notes them: so they are named also where a strike was killed.
 
 Step 2 cannot be done while another program reads the database, because that program still needs the old pages. The
 strike then says that it waits, and is finished when the program ends, or at the next opening for writing.
@@ -50,21 +51,24 @@ wishes s2 struck.
 import json
 import sqlite3
 import time
-from collections.abc import Callable, Collection, Iterable
+from collections.abc import Callable, Collection, Iterable, Sequence
 from dataclasses import dataclass
 from functools import partial
 
 from boxlore.core.records.readings import forget_values
-from boxlore.core.statements import fold
+from boxlore.core.statements import Statement, fold
 from boxlore.store.opening import Store
 from boxlore.store.projections import forget
 from boxlore.store.rows import MEANT, SELECT, statement_of
 from boxlore.store.strike_files import delete_statements, empty_log, is_pending, quiet_acts, rewrite_files
 from boxlore.store.strike_proof import files_holding, search_folder
 
-__all__ = ["StrikeReport", "files_holding", "finish", "pending", "strike"]
+__all__ = ["StrikeReport", "files_holding", "finish", "pending", "said", "strike", "unsaid"]
 
 PAUSE_SECONDS = 0.25
+
+LEFT_IN = "strike_left_in"
+"""The name in `meta` of the files (JSON) that carry the words of a strike, until they have been named."""
 
 _AMONG = "IN (SELECT value FROM json_each(?))"
 _NAMES = "kind IN ('person', 'event', 'place')"
@@ -100,13 +104,29 @@ def strike(
 
     While another program reads, `waiting` is called once with a sentence; the wait ends when `stopped` says so.
     """
-    count, words = store.writer.do(lambda db: _take_out(db, list(statements), by, now))
+    asked = list(statements)
+    words = _words_of(store.db, asked)
+    elsewhere = search_folder(store.folder, words, ours=False)
+    count = store.writer.do(lambda db: _take_out(db, asked, by, now, elsewhere.left_in))
     forget_values()
     store.people_version += 1
     if not finish(store, waiting, stopped):
-        return StrikeReport(count, finished=False)
-    proof = search_folder(store.folder, words)
-    return StrikeReport(count, True, proof.left_in, proof.unread, proof.again)
+        return StrikeReport(count, finished=False, left_in=elsewhere.left_in, unread=elsewhere.unread)
+    proof = search_folder(store.folder, words, ours=True)
+    left_in, unread = (*proof.left_in, *elsewhere.left_in), (*proof.unread, *elsewhere.unread)
+    return StrikeReport(count, True, left_in, unread, proof.again)
+
+
+def unsaid(store: Store) -> list[str]:
+    """Files that carried the words of a strike which was broken off before it could name them."""
+    words = store.meta(LEFT_IN)
+    return list(json.loads(words)) if words else []
+
+
+def said(store: Store) -> None:
+    """The files that still carry the words have been named."""
+    if store.meta(LEFT_IN):
+        store.set_meta(LEFT_IN, "")
 
 
 def pending(store: Store) -> bool:
@@ -131,14 +151,27 @@ def finish(store: Store, waiting: Callable[[str], None], stopped: Callable[[], b
         time.sleep(PAUSE_SECONDS)
 
 
-def _take_out(db: sqlite3.Connection, asked: list[str], by: str, now: str) -> tuple[int, list[str]]:
-    """The first step. Returns how many statements were deleted, and their words."""
+def _gather(db: sqlite3.Connection, asked: list[str]) -> tuple[set[str], list[tuple[Statement, int]]]:
+    """All that a strike of these statements takes out: the ids, and each statement with its row."""
     ids = _with_earlier_forms(db, asked)
     while made_only_from_them := _made_only_from(db, ids):
         ids |= _with_earlier_forms(db, made_only_from_them)
     rows = db.execute(f"SELECT {SELECT}, s.row FROM statement s WHERE s.id {_AMONG}", (_list(ids),)).fetchall()
-    struck = [(statement_of(row), row[16]) for row in rows]
+    return ids, [(statement_of(row), row[16]) for row in rows]
+
+
+def _words_of(db: sqlite3.Connection, asked: list[str]) -> list[str]:
+    return [statement.words for statement, _ in _gather(db, asked)[1] if statement.words.strip()]
+
+
+def _take_out(db: sqlite3.Connection, asked: list[str], by: str, now: str, left_in: Sequence[str]) -> int:
+    """The first step. Returns how many statements were deleted.
+
+    The files that carry the words besides are noted with it: who is killed now names them at the next opening.
+    """
+    ids, struck = _gather(db, asked)
     words = [statement.words for statement, _ in struck if statement.words.strip()]
+    db.execute("INSERT OR REPLACE INTO meta VALUES (?, ?)", (LEFT_IN, json.dumps(left_in) if left_in else ""))
     meant = db.execute(f"SELECT {MEANT} FROM reading WHERE statement {_AMONG} AND {_NAMES}", (_list(ids),)).fetchall()
     for statement, _ in struck:
         tomb = (statement.id, statement.subject.kind, statement.subject.id, statement.field, now, by)
@@ -147,7 +180,7 @@ def _take_out(db: sqlite3.Connection, asked: list[str], by: str, now: str) -> tu
     delete_statements(db, [statement.id for statement, _ in struck])
     quiet_acts(db, words)
     forget(db, struck, {ident for (ident,) in meant if ident})
-    return len(struck), words
+    return len(struck)
 
 
 def _list(ids: Collection[str]) -> str:

@@ -28,8 +28,8 @@ from boxlore.store.strike_files import PIECE
 CHUNK = 1 << 20
 _DATABASE = re.compile(r"\.sqlite(-wal|-shm|-journal)?\Z")
 
-_TEXTS = "SELECT words FROM statement UNION ALL SELECT words FROM draft UNION ALL SELECT value FROM reading"
-"""All texts that the rows of a database hold."""
+_MADE_FROM_WORDS = ("name", "words_index%")
+"""Tables that are made from told words, and hold none that the statements do not."""
 _TOLD_TEXTS = "SELECT words FROM statement UNION ALL SELECT words FROM draft"
 
 
@@ -44,12 +44,14 @@ class Proof:
     again: int = 0
 
 
-def search_folder(folder: Path, words: Iterable[str]) -> Proof:
-    """Search all files below the folder for these words."""
+def search_folder(folder: Path, words: Iterable[str], *, ours: bool | None = None) -> Proof:
+    """Search all files below the folder for these words; with `ours`, only our databases (True) or all else (False)."""
     needles = _needles(words)
     unread: list[str] = []
     still_holding: list[str] = []
     for path in _files(folder):
+        if ours is not None and _is_ours(folder, path) is not ours:
+            continue
         pieces_found = _pieces_in(path, needles, unread)
         if pieces_found and not (_is_ours(folder, path) and pieces_found <= _pieces_in_rows(path, pieces_found)):
             still_holding.append(str(path))
@@ -120,7 +122,7 @@ def _pieces_in_rows(path: Path, wanted: set[str]) -> set[str]:
     in_rows: set[str] = set()
     try:
         with closing(sqlite3.connect(f"{name.resolve().as_uri()}?mode=ro", uri=True)) as db:
-            for (text,) in db.execute(_TEXTS):
+            for text in _texts(db):
                 lowered = (text.lower(), fold(text))
                 in_rows |= {
                     piece for piece in wanted if any(form in line for form in forms_of[piece] for line in lowered)
@@ -130,6 +132,18 @@ def _pieces_in_rows(path: Path, wanted: set[str]) -> set[str]:
     except sqlite3.DatabaseError:
         return set()
     return in_rows
+
+
+def _texts(db: sqlite3.Connection) -> Iterator[str]:
+    """What the rows of a database hold: what is told, and ids and times, in which digits such as 1880 stand by chance.
+
+    Not what an act did: that is said in words of the statements, and a strike takes it out.
+    """
+    tables = "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE ? AND name NOT LIKE ?"
+    for (table,) in db.execute(tables, _MADE_FROM_WORDS).fetchall():
+        columns = "id, recorded_at, by" if table == "act" else "*"
+        for row in db.execute(f'SELECT {columns} FROM "{table}"'):
+            yield "\n".join(value for value in row if isinstance(value, str))
 
 
 def _count_same_words(path: Path, words: Iterable[str]) -> int:

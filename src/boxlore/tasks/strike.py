@@ -1,7 +1,9 @@
 """Strike: one statement, or everything that holds some words, taken out for good."""
 
+import os
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
+from functools import partial
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
@@ -9,15 +11,19 @@ from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.containers import looks_like_number
 from boxlore.core.statements import Kind, Subject
 from boxlore.store.backups import FOLDER
-from boxlore.store.strike import StrikeReport, finish, pending, strike
+from boxlore.store.strike import StrikeReport as StrikeReport
+from boxlore.store.strike import finish, pending, said, strike, unsaid
 from boxlore.tasks.collection.marks import find_item
-from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.opening import DATABASE, FOLDERS, Collection
 from boxlore.tasks.people.registry import find_person
 
 BEYOND = (
     "Boxlore cannot reach copies on other disks or in other people's hands, backups that others made, "
     "or the spare blocks of this disk."
 )
+
+ORIGINALS = tuple(name for name in FOLDERS if name != FOLDER)
+"""The folders of what cannot be made again."""
 
 COMPRESSED = (".pdf", ".zip", ".gz", ".xz", ".7z", ".docx", ".xlsx", ".odt", ".ods", ".epub")
 
@@ -72,7 +78,14 @@ def strike_out(
 
 
 def finish_pending(collection: Collection) -> bool:
-    """Finish a strike that waited for another program, if there is one and it can be. True if none is left."""
+    """Finish a strike that waited for another program, if there is one and it can be. True if none is left.
+
+    The files that a strike which was broken off did not name are named when the collection is closed.
+    """
+    if collection.store.writable and (left_in := unsaid(collection.store)):
+        named = [words_about(path) for path in map(partial(_inside, collection), left_in)]
+        collection.unsaid += ["A strike was broken off; the words are gone from the database.", *named]
+        said(collection.store)
     if not collection.store.writable or not pending(collection.store):
         return True
     return finish(collection.store, lambda why: None, lambda: True)
@@ -80,12 +93,41 @@ def finish_pending(collection: Collection) -> bool:
 
 def carriers(collection: Collection, report: StrikeReport) -> list[str]:
     """Files of the collection's folder that still carry the words, relative to it."""
-    return [Path(path).relative_to(collection.folder).as_posix() for path in report.left_in]
+    return [_inside(collection, path) for path in report.left_in]
+
+
+def _inside(collection: Collection, path: str) -> str:
+    return Path(os.path.relpath(path, collection.folder)).as_posix()
+
+
+def named(collection: Collection) -> None:
+    """The files that still carry the words have been named to the keeper."""
+    if collection.store.writable:
+        said(collection.store)
+
+
+def words_about(path: str) -> str:
+    """What to do about one of the `carriers`. Nothing that cannot be made again is to be deleted."""
+    if is_backup(path):
+        return f"Still in {path}: it is damaged and cannot be changed; delete it."
+    if is_database(path):
+        return f"Still in {path}, where Boxlore does not look for words. Keep the file, and tell its makers."
+    if path.split("/", 1)[0] in ORIGINALS:
+        return (
+            f"Perhaps still in {path}, which Boxlore never changes: short words and numbers stand in pictures and "
+            "sound by chance. Keep the file; look with another program whether a caption in it holds the words."
+        )
+    return f"Still in {path}: made before; make it again, or delete it."
 
 
 def is_backup(path: str) -> bool:
     """Whether one of the `carriers` is a backup: one that is damaged, for every other is struck as well."""
     return path.startswith(f"{FOLDER}/")
+
+
+def is_database(path: str) -> bool:
+    """Whether one of the `carriers` is the database itself, or what SQLite keeps beside it."""
+    return path.startswith(DATABASE)
 
 
 def not_searched(collection: Collection) -> list[str]:

@@ -29,6 +29,7 @@ from boxlore.tasks.sitting.showing import Showing
 from boxlore.tui import colours
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.backups import choose_backup
+from boxlore.tui.screens.cards import Notice
 from boxlore.tui.screens.empty_collection import BareScreen
 from boxlore.tui.screens.front import ASK, LIST, MENU, FrontScreen, Show
 from boxlore.tui.screens.item import ItemScreen
@@ -229,7 +230,7 @@ class Boxlore(App[int]):
             if screens := self._item_screens():
                 screens[0].say(str(error), bad=True)
             else:
-                self.notify(str(error), severity="error")
+                await self.push_screen(Notice("This could not be done", str(error)))
             return True
 
     # leaving

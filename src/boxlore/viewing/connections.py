@@ -4,8 +4,8 @@ A connection is keyless until a whole request on it has shown the key. What alwa
 
 - A request must have come whole within KEYLESS seconds of its connection's beginning, or within IDLE seconds of the
   last answer on a connection that has shown the key. So who drips a byte now and then keeps nothing open.
-- Where there is no room, the oldest keyless connection goes for the new one: first of the same address, if that has
-  more than OF_ONE_ADDRESS waiting, then of any. Those that have shown the key are never closed for another.
+- Where there is no room, the oldest keyless connection goes for the new one: first a slow one of the same address, if
+  that has OF_ONE_ADDRESS waiting, then any. Those that have shown the key are never closed for another.
 """
 
 import socket
@@ -18,6 +18,8 @@ AT_MOST = 48
 OF_ONE_ADDRESS = 8
 """Keyless connections of one address: a browser opens six at once (common practice, no source)."""
 KEYLESS, IDLE = 5.0, 20.0
+GRACE = 0.5
+"""Seconds after which a keyless connection counts as slow: a request that is sent at once has come by then."""
 
 
 @dataclass(slots=True)
@@ -42,8 +44,9 @@ class Connections:
         with self._lock:
             keyless = [each for each, known in self._open.items() if not known.keyed]
             same = [each for each in keyless if self._open[each].address == address]
-            if len(same) >= OF_ONE_ADDRESS:
-                self._cut(min(same, key=self._began))
+            slow = [each for each in same if now - self._began(each) > GRACE]
+            if len(same) >= OF_ONE_ADDRESS and slow:
+                self._cut(min(slow, key=self._began))
             elif len(self._open) >= AT_MOST:
                 if not keyless:
                     return False

@@ -6,8 +6,24 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.core.errors import WrongUse
+from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.sitting.recovering import open_for_writing
-from boxlore.tasks.strike import BEYOND, carriers, is_backup, meant, not_searched, strike_out, targets
+from boxlore.tasks.strike import (
+    BEYOND,
+    StrikeReport,
+    carriers,
+    is_backup,
+    is_database,
+    meant,
+    named,
+    not_searched,
+    strike_out,
+    targets,
+    words_about,
+)
+
+KEPT = (("database", is_database), ("backups", is_backup))
+"""What a strike cleans: its name, and whether a path is part of it."""
 
 
 @click.command()
@@ -34,24 +50,29 @@ def strike(ctx: click.Context, about: str, field: str, words: str | None, yes: b
         report = strike_out(
             collection, [target.statement for target in to_strike], waiting=talk.say, stopped=bar.stopped
         )
-        carrying, unsearched = carriers(collection, report), not_searched(collection)
+        carrying = _report(collection, report, as_json=as_json)
+        named(collection)
+    ctx.exit(1 if carrying or not report.finished else 0)
+
+
+def _report(collection: Collection, report: StrikeReport, *, as_json: bool) -> list[str]:
+    """Say what was struck, and which files still carry the words; the paths of these."""
+    carrying, unsearched = carriers(collection, report), not_searched(collection)
     if as_json:
         output.row(
             {"struck": report.struck, "finished": report.finished, "still_in": carrying, "not_searched": unsearched}
         )
-    if not report.finished:
+    if report.finished:
+        left = [name for name, holds in KEPT if any(map(holds, carrying))]
+        clean = " or ".join(name for name, _ in KEPT if name not in left)
+        proved = f" No byte of the collection's {clean} holds the words any more." if clean else ""
+        talk.say(f"Struck.{proved} {BEYOND}")
+    else:
         talk.say("The words are out of use; their last traces go when the other program closes the collection.")
-        ctx.exit(1)
-    broken = [path for path in carrying if is_backup(path)]
-    where = "database" if broken else "database or backups"
-    talk.say(f"Struck. No byte of the collection's {where} holds the words any more. {BEYOND}")
-    for path in broken:
-        talk.say(f"Still in {path}: it is damaged and cannot be changed; delete it.")
     for path in carrying:
-        if path not in broken:
-            talk.say(f"Still in {path}: made before; make it again, or delete it.")
+        talk.say(words_about(path))
     for path in unsearched:
         talk.say(f"Not searched: {path} is compressed. If it was made with the words in it, make it again.")
     if report.again:
         talk.say(f"{report.again} other statements say the same words; boxlore find shows them.")
-    ctx.exit(1 if carrying else 0)
+    return carrying

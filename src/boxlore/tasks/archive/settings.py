@@ -37,7 +37,7 @@ def read_archive(path: Path) -> Archive:
         raise WrongUse(
             f"There is no file {path}.", "Ask the archive for its settings, or leave --archive out."
         ) from None
-    except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
+    except (tomllib.TOMLDecodeError, UnicodeDecodeError, RecursionError) as error:
         raise WrongUse(f"{path} cannot be read: {error}.", "Mend that line; nothing else was touched.") from error
     known = {field.name for field in fields(Archive)}
     for name, value in values.items():

@@ -65,14 +65,18 @@ def read_earlier(folder: Path, part: str) -> Earlier:
         )
     items: dict[str, tuple[str, dict[str, str]]] = {}
     for path in states:
-        with open(path, encoding="utf-8", newline="") as file:
-            for row in csv.DictReader(file):
-                items[row["Identifier"]] = (row["Number"], {name: row.get(name, "") for name in FIELDS})
+        try:
+            with open(path, encoding="utf-8", newline="") as file:
+                for row in csv.DictReader(file):
+                    items[row["Identifier"]] = (row["Number"], {name: row.get(name, "") for name in FIELDS})
+        except (UnicodeDecodeError, csv.Error, KeyError) as error:
+            why = f"{path} is not as it was written: {error}."
+            raise CouldNot(why, "Name another copy of that transfer, or make a whole one.") from error
     return Earlier(items, _time(states[0].parents[2] / "bag-info.txt"))
 
 
 def _time(info: Path) -> str:
-    lines = info.read_text(encoding="utf-8").splitlines() if info.is_file() else []
+    lines = info.read_text(encoding="utf-8", errors="replace").splitlines() if info.is_file() else []
     return next((line.partition(":")[2].strip() for line in lines if line.startswith("Bagging-Time:")), "")
 
 

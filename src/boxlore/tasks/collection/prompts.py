@@ -119,7 +119,7 @@ def read_prompts(folder: Path) -> tuple[Prompt, ...]:
         tables = tomllib.loads(path.read_text(encoding="utf-8"))
     except FileNotFoundError:
         return PROMPTS
-    except (OSError, tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
+    except (OSError, tomllib.TOMLDecodeError, UnicodeDecodeError, RecursionError) as error:
         raise WrongUse(
             f"{path.name} cannot be read: {error}.", "Mend that line. The usual questions are asked."
         ) from error

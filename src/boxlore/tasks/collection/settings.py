@@ -84,7 +84,7 @@ def read_settings(folder: Path) -> Settings:
         values = tomllib.loads(path.read_text(encoding="utf-8"))
     except FileNotFoundError:
         return Settings()
-    except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
+    except (tomllib.TOMLDecodeError, UnicodeDecodeError, RecursionError) as error:
         raise WrongUse(f"{path} cannot be read: {error}.", "Mend that line; nothing else was touched.") from error
     known = {field.name: field.type for field in fields(Settings)}
     for name, value in values.items():

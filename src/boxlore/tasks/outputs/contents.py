@@ -10,6 +10,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, fields
 from pathlib import Path
 
+from boxlore.core.errors import CouldNot
 from boxlore.disk.writing import could_not, write_whole
 
 FILE_NAME = "contents.csv"
@@ -51,6 +52,8 @@ def read_contents(folder: Path) -> list[CopyLine]:
         return []
     except OSError as error:
         raise could_not(error, folder / FILE_NAME) from error
+    except csv.Error as error:
+        raise CouldNot(f"{folder / FILE_NAME} cannot be read: {error}.", "Move it away; the copies stay.") from error
     return [
         CopyLine(**{name: row.get(name) or "" for name in COLUMNS})
         for row in rows
@@ -63,6 +66,8 @@ def is_contents(path: Path) -> bool:
     try:
         with open(path, encoding="utf-8", errors="replace", newline="") as page:
             return next(csv.reader(page), None) == COLUMNS
+    except csv.Error:
+        return False
     except OSError as error:
         raise could_not(error, path) from error
 

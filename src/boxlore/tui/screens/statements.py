@@ -14,7 +14,7 @@ from boxlore.tasks.sitting import correcting
 from boxlore.tasks.sitting.naming import reassign
 from boxlore.tasks.sitting.session import AUDIENCES, Sitting
 from boxlore.tasks.sitting.time_log import cite
-from boxlore.tasks.strike import BEYOND
+from boxlore.tasks.strike import BEYOND, carriers, named, words_about
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Choice, Choices, Notice
 from boxlore.tui.screens.forms import Blank, Form
@@ -252,11 +252,13 @@ class SaidScreen(Screen[None]):
 
     def _struck(self, view: StatementView, progress: Progress) -> list[str]:
         report = self._sitting.strike(view.statement, progress)
+        traces = [words_about(path) for path in carriers(self._sitting.collection, report)]
+        named(self._sitting.collection)
         if not report.finished:
             return [
                 "The words are erased. Another program still reads the collection;",
                 "the last traces go when it closes.",
+                *traces,
             ]
-        traces = [f"Still in: {path}" for path in report.left_in]
         gone = "Erased from the records." if traces else "Erased. No byte of the collection holds the words."
         return [gone, *traces, BEYOND]

@@ -1,0 +1,28 @@
+"""The scripts that kill, fill the disk and attack the teller's page, a few moments of each (rules of our own).
+
+At full size they are run by hand: `tests/benchmarks/kill_commands.py`, `full_disk.py`, `hostile_client.py`.
+"""
+
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+SCRIPTS = Path(__file__).parents[2] / "benchmarks"
+
+RUNS = [
+    ("kill_commands.py", "--kills", "6", "--only", "intake,pages,transfer"),
+    ("kill_commands.py", "--kills", "4", "--only", "copies-outside,strike"),
+    ("full_disk.py", "--runs", "4", "--only", "copies,intake,offer,transfer"),
+    ("hostile_client.py", "--connections", "120"),
+]
+
+
+@pytest.mark.parametrize("run", RUNS, ids=" ".join)
+def test_nothing_is_lost_and_nothing_closed_is_outside(run: tuple[str, ...]) -> None:
+    arguments = [sys.executable, str(SCRIPTS / run[0]), *run[1:]]
+    ended = subprocess.run(arguments, capture_output=True, text=True, check=False)
+    if "No small disk can be made here" in ended.stdout:
+        pytest.skip(ended.stdout.strip())
+    assert ended.returncode == 0, ended.stdout + ended.stderr
