@@ -70,8 +70,8 @@ def filled_once(disk: Path, test: Round, room: int, good: int, want: set[str], s
     """Whether the disk did get full, and all that is wrong."""
     resize(disk, used(disk) + room)
     code, said = test.whole(says), says.read_text(errors="replace")
-    wrong = faults(test, code, good, said)
     resize(disk, LARGE)
+    wrong = faults(test, code, good, said)
     was_full = code != good
     if not was_full or was_done(test) or test.job.name == "tell":
         return was_full, wrong

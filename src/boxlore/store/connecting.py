@@ -89,7 +89,7 @@ def _what_to_do(words: str) -> str:
     if "full" in words:
         return "Free some space on its disk and try again."
     if "disk I/O" in words or "unable to open" in words:
-        return "Plug its disk in again, or put its folder back, and try again."
+        return "Plug its disk in again, or put its folder back; if the disk is full, free some space; and try again."
     return "Close other programs that use it and try again."
 
 

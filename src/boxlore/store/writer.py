@@ -111,7 +111,9 @@ def _in_words(error: BaseException) -> BaseException:
     if "disk is full" in words:
         return CouldNot("The disk is full; the last words could not be kept.", "Free some space and go on.")
     if "disk I/O error" in words or "unable to open" in words:
-        return CouldNot("The disk does not answer; the last words could not be kept.", "Is it still plugged in?")
+        return CouldNot(
+            "The disk does not answer; the last words could not be kept.", "Is it plugged in, and not full?"
+        )
     if "readonly" in words:
         return CouldNot("The disk can only be read; the last words could not be kept.", "Let it be written to; go on.")
     if "item_number" in words or "UNIQUE constraint failed: statement.words" in words:
