@@ -48,7 +48,8 @@ def memory() -> float:
 
 def read_only(path: Path) -> None:
     began, busy = time.perf_counter(), time.process_time()
-    tree, encoding = read_file(path)
+    opened = read_file(path)
+    tree, encoding = opened.tree, opened.encoding
     took, busy = time.perf_counter() - began, time.process_time() - busy
     print(f"{len(tree.individuals)} people, {encoding.codec}: {took:.2f} s, {busy:.2f} s busy (budget 3 s)", end="; ")
     print(f"{memory():.0f} MB at most (budget 200 MB)")

@@ -4,7 +4,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from boxlore.formats.gedcom import links, not_by_blood, read_tree, split_lines
+from boxlore.formats.gedcom import Fact, read_tree, split_lines, stricter
+from boxlore.formats.gedcom_kin import links, not_by_blood, raised
 
 FIVE = """0 HEAD
 1 SOUR MADE_BY_HAND
@@ -179,3 +180,99 @@ def test_lines_in_any_order_give_a_tree(lines: list[str]) -> None:
 def test_a_file_cut_off_anywhere_is_read_to_there_and_says_so(at: int) -> None:
     tree = read_tree(split_lines(FIVE[:at]))
     assert tree.ended is (at >= FIVE.index("0 TRLR") + 6)
+
+
+KIN = """0 HEAD
+1 GEDC
+2 VERS 7.0.14
+0 @I1@ INDI
+1 NAME Mia /Rourke/
+2 SPFX van der
+2 SURN Velde
+2 NSFX MBE
+1 FAMC @F1@
+2 PEDI ADOPTED
+1 FAMC @F2@
+2 PEDI FOSTER
+1 FAMC @F3@
+2 STAT DISPROVEN
+1 FAMC @F4@
+2 STAT CHALLENGED
+1 ADOP
+2 FAMC @F1@
+2 DATE 1950
+0 @I2@ INDI
+1 NAME Tom
+1 DEAT
+2 NOTE was it he?
+1 BIRT
+2 DATE 1900
+2 RESN CONFIDENTIAL
+0 @I3@ INDI
+1 NAME Leida Anna /Rourke/
+2 TYPE MARRIED
+1 NAME Leida Johanna /Tamm/
+2 TYPE BIRTH
+1 BURI Y
+0 @I4@ INDI
+1 NAME Con
+0 @F1@ FAM
+1 HUSB @I2@
+1 WIFE @I3@
+1 RESN PRIVACY, CONFIDENTIAL
+1 MARR
+0 @F2@ FAM
+1 HUSB @I4@
+0 @F3@ FAM
+1 WIFE @I3@
+0 @F4@ FAM
+1 HUSB @I2@
+1 HUSB @I4@
+1 WIFE @I3@
+1 MARR Y
+1 CHIL @I1@
+0 @N1@ SNOTE of a family alone
+0 TRLR
+"""
+
+
+def test_links_keep_their_kind_and_none_takes_the_place_of_another() -> None:
+    """7.0, enumset-PEDI and enumset-FAMC-STAT; FAM has one HUSB by the grammar, and files have two."""
+    tree = read_tree(split_lines(KIN))
+    assert set(raised(tree)) == {
+        ("I1", "I2", "adoptive_parent"), ("I1", "I3", "adoptive_parent"), ("I1", "I4", "foster_parent"),
+    }  # fmt: skip
+    assert list(links(tree)) == [("I1", "I2", "father"), ("I1", "I4", "father"), ("I1", "I3", "mother")]
+    assert list(not_by_blood(tree)) == [
+        ("I1", "F1", "adopted"), ("I1", "F2", "foster"), ("I1", "F3", "disproven"), ("I1", "F4", "challenged"),
+    ]  # fmt: skip
+    assert tree.families["F4"].partners == [("I2", "father"), ("I4", "father"), ("I3", "mother")]
+
+
+def test_an_event_without_a_date_a_place_and_a_payload_asserts_nothing_and_is_listed() -> None:
+    """7.0, 3.3: Events."""
+    tree = read_tree(split_lines(KIN))
+    tom, leida = tree.individuals["I2"], tree.individuals["I3"]
+    assert tom.facts == [Fact("given", "Tom", 21), Fact("born", "1900", 24, "keeper")]
+    assert leida.words("living") == "no", "buried"
+    assert [len(tree.families[xref].marriages) for xref in ("F1", "F4")] == [0, 1]
+    assert set(tree.unread) == {"INDI.DEAT", "INDI.ADOP.DATE", "FAM.MARR", "NOTE"}
+    assert tree.unread["NOTE"].example == "of a family alone"
+    assert (tree.families["F1"].audience, tree.families["F2"].audience) == ("keeper", "")
+
+
+def test_names_of_marriage_and_birth_keep_their_given_names_particles_and_suffixes() -> None:
+    tree = read_tree(split_lines(KIN))
+    told = {xref: [(fact.field, fact.words) for fact in tree.individuals[xref].facts] for xref in ("I1", "I3")}
+    assert told["I1"] == [("given", "Mia"), ("family", "van der Velde"), ("suffix", "MBE")]
+    assert told["I3"] == [
+        ("married_as", "Rourke"), ("given", "Leida Anna"), ("born_as", "Tamm"), ("name", "Leida Johanna Tamm"),
+        ("living", "no"),
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("one", "other", "audience"), [("keeper", "family", "keeper"), ("family", "", "family"), ("", "", "")]
+)
+def test_of_two_restrictions_the_stricter_holds(one: str, other: str, audience: str) -> None:
+    assert stricter(one, other) == stricter(other, one) == audience

@@ -1,9 +1,10 @@
 """Tree files: the people and families of GEDCOM 5.5.1 and FamilySearch GEDCOM 7.0, and a count of what is not read.
 
-Read are HEAD.GEDC.VERS; INDI with NAME (GIVN SURN NICK NPFX TYPE TRAN), SEX, BIRT, DEAT, BURI (DATE, PLAC), FAMC
-(PEDI), FAMS, NOTE, RESN, UID, EXID, REFN; FAM with HUSB, WIFE, CHIL, MARR (DATE, PLAC). Every other structure is
-counted under its path (`INDI.OCCU`), with the line where it first stands, so that the keeper hears of all that was
-not taken.
+Read are HEAD.GEDC.VERS; INDI with NAME (GIVN SPFX SURN NICK NPFX NSFX TYPE TRAN), SEX, BIRT, DEAT, BURI (DATE, PLAC,
+RESN), FAMC (PEDI, STAT), ADOP (FAMC), FAMS, NOTE, RESN, UID, EXID, REFN; FAM with HUSB, WIFE, CHIL, RESN, MARR (DATE,
+PLAC). An event says that it happened by a date, a place or a payload (7.0, 3.3: Events); without them it asserts
+nothing. It, and every other structure, is counted under its path (`INDI.OCCU`), with the line where it first stands, so
+that the keeper hears of all that was not taken.
 """
 
 import re
@@ -19,24 +20,24 @@ SEXES = {"M": "male", "F": "female", "X": "other"}
 EVENTS = {"BIRT": ("born", "born_at"), "DEAT": ("died", "died_at"), "BURI": ("buried", "buried_at")}
 """Event -> (our field for its date, our field for its place)."""
 
-BLOOD = ("", "BIRTH")
-"""Values of PEDI that mean a parent by blood (7.0, enumset-PEDI); the others are adopted, foster and sealing."""
-
 RESTRICTED = {"CONFIDENTIAL": "keeper", "PRIVACY": "family"}
 """RESN (7.0, enumset-RESN) -> our audience. LOCKED is not among them: it forbids editing, not reading."""
 
 
 class Fact(NamedTuple):
-    """One thing the file says of a person: our field, the words, the line in the file."""
+    """One thing the file says of a person: our field, the words, the line, and the audience by its own RESN."""
 
     field: str
     words: str
     line: int
+    audience: str = ""
 
 
 @dataclass(slots=True)
 class Individual:
-    """One INDI. `links` holds (family, PEDI) of each FAMC; `audience` comes from RESN and is empty without it.
+    """One INDI. `links` holds (family, PEDI) of each FAMC, `doubts` the STAT of the link to a family (`DISPROVEN`).
+
+    `audience` comes from RESN and is empty without it.
 
     `ids` are `uid:…`, `exid:…` and `refn:…`, with the TYPE before the value where there is one.
     """
@@ -46,6 +47,7 @@ class Individual:
     facts: list[Fact] = field(default_factory=list)
     ids: list[str] = field(default_factory=list)
     links: list[tuple[str, str]] = field(default_factory=list)
+    doubts: dict[str, str] = field(default_factory=dict)
     audience: str = ""
 
     def words(self, name: str) -> str:
@@ -55,14 +57,17 @@ class Individual:
 
 @dataclass(slots=True)
 class Family:
-    """One FAM. `marriages` holds (date, place) of each MARR; either may be empty."""
+    """One FAM. `partners` are its HUSB and WIFE as (cross-reference, father or mother).
+
+    `marriages` holds (date, place) of each MARR; either may be empty.
+    """
 
     xref: str
     line: int
-    husband: str = ""
-    wife: str = ""
+    partners: list[tuple[str, str]] = field(default_factory=list)
     children: list[str] = field(default_factory=list)
     marriages: list[tuple[str, str]] = field(default_factory=list)
+    audience: str = ""
 
 
 @dataclass(slots=True)
@@ -136,6 +141,8 @@ def read_tree(lines: Iterable[str]) -> Tree:
                 tree.ended = True
             case _:
                 _count_unread(tree, "", record)
+    for xref in notes.keys() - {xref for _, xref, _ in note_pointers}:
+        tree.unread.setdefault("NOTE", UnreadStructure("NOTE", 0, 0, " ".join(notes[xref].split())[:80])).count += 1
     for person, xref, line in note_pointers:
         if words := notes.get(xref, "").strip():
             person.facts.append(Fact("note", words, line))
@@ -184,7 +191,11 @@ def _individual(tree: Tree, record: Node, note_pointers: list[tuple[Individual, 
                 _count_unread(tree, "INDI", child)
         elif child.tag == "FAMC" and pointed(value):
             person.links.append((pointed(value), child.text("PEDI").upper()))
-            _count_unread_children(tree, "INDI.FAMC", child, ("PEDI",))
+            person.doubts[pointed(value)] = child.text("STAT").upper()
+            _count_unread_children(tree, "INDI.FAMC", child, ("PEDI", "STAT"))
+        elif child.tag == "ADOP" and pointed(child.text("FAMC")):
+            person.links.append((pointed(child.text("FAMC")), "ADOPTED"))
+            _count_unread_children(tree, "INDI.ADOP", child, ("FAMC",))
         elif child.tag == "FAMS":
             _count_unread_children(tree, "INDI.FAMS", child, ())
         elif child.tag in ("NOTE", "SNOTE"):
@@ -194,9 +205,8 @@ def _individual(tree: Tree, record: Node, note_pointers: list[tuple[Individual, 
                 person.facts.append(Fact("note", unescaped(value, seven=tree.seven), child.number))
             _count_unread_children(tree, f"INDI.{child.tag}", child, ())
         elif child.tag == "RESN":
-            audiences = [RESTRICTED[part.strip()] for part in value.upper().split(",") if part.strip() in RESTRICTED]
-            person.audience = min(audiences, key=("keeper", "family").index) if audiences else person.audience
-            if not audiences:
+            person.audience = stricter(person.audience, _restricted(value))
+            if not _restricted(value):
                 _count_unread(tree, "INDI", child)
         elif child.tag in ("UID", "EXID", "REFN") and value:
             kind = child.text("TYPE")
@@ -206,6 +216,19 @@ def _individual(tree: Tree, record: Node, note_pointers: list[tuple[Individual, 
             _count_unread(tree, "INDI", child)
 
 
+def _restricted(value: str) -> str:
+    """The audience that a RESN comes to, a list of which all apply (7.0, enumset-RESN); empty for none."""
+    audience = ""
+    for part in value.upper().split(","):
+        audience = stricter(audience, RESTRICTED.get(part.strip(), ""))
+    return audience
+
+
+def stricter(audience: str, other_audience: str) -> str:
+    """The one of two audiences (keeper, family, or empty) that fewer people are."""
+    return min(audience, other_audience, key=("keeper", "family", "").index)
+
+
 def _count_unread_children(tree: Tree, path: str, node: Node, understood: tuple[str, ...]) -> None:
     """Count the substructures whose tag is not among those understood."""
     for child in node.children:
@@ -213,7 +236,7 @@ def _count_unread_children(tree: Tree, path: str, node: Node, understood: tuple[
             _count_unread(tree, path, child)
 
 
-_NAME_PARTS = {"NPFX": "honorific", "NICK": "nickname"}
+_NAME_PARTS = {"NPFX": "honorific", "NICK": "nickname", "NSFX": "suffix"}
 _BORN = ("BIRTH", "MAIDEN")
 """Types of a name that was given at birth (7.0 and 5.5.1, NAME.TYPE)."""
 
@@ -225,21 +248,23 @@ def _name(tree: Tree, person: Individual, node: Node) -> None:
 
     The family name stands between the slashes. GIVN and SURN, where they stand below the name, are used instead of
     its parts. A name of TYPE MARRIED gives `married_as`; one of TYPE BIRTH or MAIDEN behind another name gives
-    `born_as`. The first of the other names gives `given` and `family`, each further one `name`.
+    `born_as`. Where their given names are others than those told before, the name is kept whole too. The first of the
+    other names gives `given` and `family`, each further one `name`.
     """
     value = unescaped(node.value, seven=tree.seven)
     before, _, from_surname = value.partition("/")
     surname, _, after = from_surname.partition("/")
     kind = node.text("TYPE").upper()
     given = node.text("GIVN") or " ".join(before.split())
-    family = " ".join((node.text("SURN") or surname).split())
+    family = " ".join(f"{node.text('SPFX')} {node.text('SURN')}".split() if node.text("SURN") else surname.split())
     add_fact = person.facts.append
-    if kind == "MARRIED":
+    if kind == "MARRIED" or (kind in _BORN and person.words("given")):
         if family:
-            add_fact(Fact("married_as", family, node.number))
-    elif kind in _BORN and person.words("given"):
-        if family:
-            add_fact(Fact("born_as", family, node.number))
+            add_fact(Fact("married_as" if kind == "MARRIED" else "born_as", family, node.number))
+        if given and not person.words("given"):
+            add_fact(Fact("given", given, node.number))
+        elif not set(given.split()) <= set(person.words("given").split()):
+            add_fact(Fact("name", f"{given} {family}".strip(), node.number))
     elif person.words("given") or person.words("family") or not (given or family):
         if full_name := " ".join(value.replace("/", " ").split()):
             add_fact(Fact("name", full_name, node.number))
@@ -256,27 +281,32 @@ def _name(tree: Tree, person: Individual, node: Node) -> None:
         elif child.tag in ("TRAN", "ROMN", "FONE") and words:
             add_fact(Fact("name", " ".join(words.replace("/", " ").split()), child.number))
             _count_unread_children(tree, f"INDI.NAME.{child.tag}", child, ("LANG", "TYPE", "GIVN", "SURN"))
-        elif child.tag not in ("TYPE", "GIVN", "SURN"):
+        elif child.tag not in ("TYPE", "GIVN", "SURN", "SPFX"):
             _count_unread(tree, "INDI.NAME", child)
 
 
 def _event(tree: Tree, person: Individual, node: Node) -> None:
-    """Read a BIRT, DEAT or BURI. A DEAT without date and place still says that the person is not living."""
+    """Read a BIRT, DEAT or BURI. DEAT and BURI with a payload alone (`DEAT Y`) say that the person is not living; an
+    event without a date, a place and a payload asserts nothing, and is counted."""
     date_field, place_field = EVENTS[node.tag]
     path = f"INDI.{node.tag}"
     date_words, place_words = _date(node), _place(node)
+    audience = _restricted(node.text("RESN"))
     if date_words:
-        person.facts.append(Fact(date_field, date_words, node.number))
+        person.facts.append(Fact(date_field, date_words, node.number, audience))
     if place_words:
-        person.facts.append(Fact(place_field, place_words, node.number))
-    if node.tag == "DEAT" and not date_words and not place_words and not person.words("living"):
-        person.facts.append(Fact("living", "no", node.number))
+        person.facts.append(Fact(place_field, place_words, node.number, audience))
+    if not date_words and not place_words and not node.value.strip():
+        _count_unread(tree, "INDI", node)
+        return
+    if node.tag != "BIRT" and not date_words and not place_words and not person.words("living"):
+        person.facts.append(Fact("living", "no", node.number, audience))
     for child in node.children:
         if child.tag == "DATE":
             _count_unread_children(tree, f"{path}.DATE", child, ("PHRASE",))
         elif child.tag == "PLAC":
             _count_unread_children(tree, f"{path}.PLAC", child, ())
-        else:
+        elif child.tag != "RESN" or not audience:
             _count_unread(tree, path, child)
 
 
@@ -307,51 +337,15 @@ def _family(tree: Tree, record: Node) -> None:
     for child in record.children:
         xref = pointed(child.value)
         if child.tag in ("HUSB", "WIFE", "CHIL"):
-            if child.tag == "HUSB":
-                family.husband = xref
-            elif child.tag == "WIFE":
-                family.wife = xref
-            elif xref:
+            if xref and child.tag == "CHIL":
                 family.children.append(xref)
+            elif xref:
+                family.partners.append((xref, "father" if child.tag == "HUSB" else "mother"))
             _count_unread_children(tree, f"FAM.{child.tag}", child, ())
-        elif child.tag == "MARR":
+        elif child.tag == "RESN" and _restricted(child.value):
+            family.audience = stricter(family.audience, _restricted(child.value))
+        elif child.tag == "MARR" and (_date(child) or _place(child) or child.value.strip()):
             family.marriages.append((_date(child), _place(child)))
             _count_unread_children(tree, "FAM.MARR", child, ("DATE", "PLAC"))
         else:
             _count_unread(tree, "FAM", child)
-
-
-def links(tree: Tree) -> Iterator[tuple[str, str, str]]:
-    """(child, parent, role) for each parent by blood. The role is father or mother: by the parent's SEX, else by
-    whether the parent is the HUSB or the WIFE.
-
-    A child is linked by the family's CHIL, by its own FAMC, or by both (7.0 wants both to match; here one is enough).
-    A pointer to nobody is added to `faults`.
-    """
-    yielded: set[tuple[str, str]] = set()
-    pedigree = {
-        (individual.xref, family): kind for individual in tree.individuals.values() for family, kind in individual.links
-    }
-    pairs = [(child, family.xref) for family in tree.families.values() for child in family.children]
-    pairs += list(pedigree)
-    for child, xref in pairs:
-        family = tree.families.get(xref)
-        if family is None or child not in tree.individuals:
-            line = tree.individuals[child].line if child in tree.individuals else family.line if family else 0
-            tree.faults.append(Fault(line, f"@{child}@ or @{xref}@ is pointed to and not there"))
-            continue
-        if pedigree.get((child, xref), "") not in BLOOD:
-            continue
-        for parent, role in ((family.husband, "father"), (family.wife, "mother")):
-            if parent in tree.individuals and (child, parent) not in yielded and parent != child:
-                yielded.add((child, parent))
-                sex = tree.individuals[parent].words("sex")
-                yield child, parent, {"male": "father", "female": "mother"}.get(sex, role)
-
-
-def not_by_blood(tree: Tree) -> Iterator[tuple[str, str, str]]:
-    """(child, family, kind) for each child who is adopted, fostered or sealed; kind is PEDI in small letters."""
-    for individual in tree.individuals.values():
-        for family, kind in individual.links:
-            if kind not in BLOOD:
-                yield individual.xref, family, kind.lower()

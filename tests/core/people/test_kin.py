@@ -5,12 +5,14 @@ Degrees: Texas Government Code 573.023 (a) to (c), civil reckoning. Cousins' deg
 """
 
 import itertools
+from dataclasses import replace
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from boxlore.core.people.kin import By, Kin, Kinship, blood_term, called, kin_words, table
+from boxlore.core.people.kin import By, Kin, Kinship, called, kin_words, table
+from boxlore.core.people.kin_terms import blood_term
 from boxlore.core.people.person import Person
 
 
@@ -420,3 +422,32 @@ def test_a_link_to_somebody_whom_the_registry_has_not() -> None:
     kin = kin_of(person("ego", "", "gone"), person("sister", "female", "gone"))
     assert kin.parents("gone") == ()
     assert words_between(kin, "ego", "gone") == ""
+
+
+RAISED = {
+    one.id: one
+    for one in (
+        person("helmi", "female"), person("arvo", "male", spouses="helmi"), person("con", "male", parents="helmi"),
+        replace(person("leida", "female"), adoptive_parents=("helmi", "gone")),
+        replace(person("mia", "female"), adoptive_parents=("helmi",), foster_parents=("arvo",)),
+        replace(person("tom"), foster_parents=("arvo",)),
+    )
+}  # fmt: skip
+RAISED_AS = [
+    ("leida", "helmi", "adoptive mother", By.ADOPTION), ("helmi", "leida", "adopted daughter", By.ADOPTION),
+    ("leida", "con", "adoptive brother", By.ADOPTION), ("con", "leida", "adoptive sister", By.ADOPTION),
+    ("leida", "mia", "adoptive sister", By.ADOPTION), ("tom", "arvo", "foster father", By.FOSTERING),
+    ("arvo", "tom", "foster child", By.FOSTERING), ("tom", "mia", "foster sister", By.FOSTERING),
+]  # fmt: skip
+"""RoleCode: ADOPTF, CHLDADOPT, CHLDFOST, PRNFOST; brothers and sisters: common practice, from memory."""
+
+
+@pytest.mark.parametrize(("ego", "relative", "words", "by"), RAISED_AS)
+def test_those_who_raised_a_child_are_called_so(ego: str, relative: str, words: str, by: By) -> None:
+    kinship = Kin(RAISED).between(ego, relative)
+    assert kinship is not None and (kinship.words, kinship.by) == (words, by)
+
+
+def test_the_adopted_are_in_the_table_of_kin() -> None:
+    near = {relative.id: kinship.words for relative, kinship in table(Kin(RAISED), "helmi", RAISED.values())}
+    assert {"leida": "adopted daughter", "con": "son", "arvo": "husband"}.items() <= near.items()

@@ -1,5 +1,6 @@
 """A tree file taken in: nothing doubled, nothing lost, the keeper's word kept (rules of our own)."""
 
+import zipfile
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
@@ -8,9 +9,11 @@ import ansel
 import pytest
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.people.kin import By, Kin
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.people import tree_files
 from boxlore.tasks.people.trees import import_tree
 
 FILE = """0 HEAD
@@ -175,3 +178,69 @@ def test_bytes_that_are_not_in_the_encoding_are_kept_and_told(collection: Collec
     taken = import_tree(collection, path)
     assert "Liisi Mägi" in names(collection)
     assert (taken.faults[-1].number, "no utf-8" in taken.faults[-1].why) == (6, True)
+
+
+RAISED = FILE.format(char="UTF-8").replace("1 NAME Leida /Tamm/", "1 NAME Leida /Tamm/\n1 FAMC @F2@\n2 PEDI adopted")
+RAISED = RAISED.replace(
+    "0 TRLR",
+    """0 @I4@ INDI
+1 NAME Con /Rourke/
+1 SEX M
+0 @I5@ INDI
+1 NAME Tom /Rourke/
+1 SEX M
+1 FAMC @F3@
+2 STAT disproven
+0 @F2@ FAM
+1 HUSB @I4@
+1 WIFE @I1@
+1 RESN privacy
+0 @F3@ FAM
+1 HUSB @I2@
+0 TRLR""",
+)
+
+
+def test_adoption_a_second_husband_and_a_link_that_is_disproven(collection: Collection, tmp_path: Path) -> None:
+    import_tree(collection, written(tmp_path, RAISED))
+    by_name, people = names(collection), collection.people()
+    leida, liisi, con = (people[by_name[name]] for name in ("Leida Tamm", "Liisi Mägi", "Con Rourke"))
+    assert leida.adoptive_parents == (con.id, liisi.id) and set(leida.parents) == {liisi.id, by_name["Arvo Tamm"]}
+    assert liisi.spouses == (by_name["Arvo Tamm"], con.id)
+    kinship = Kin(people).between(leida.id, con.id)
+    assert kinship is not None and (kinship.words, kinship.by) == ("adoptive father", By.ADOPTION)
+    tom = people[by_name["Tom Rourke"]]
+    told = [row.words for row, _ in collection.store.statements(Subject(Kind.PERSON, tom.id)) if row.field == "story"]
+    assert (tom.parents, told) == ((), ["child of Arvo Tamm: disproven"])
+    rows = collection.store.statements(Subject(Kind.PERSON, con.id))
+    assert {row.audience for row, _ in rows if row.field == "spouse"} == {"family"}, "the family's RESN"
+    rows = collection.store.statements(Subject(Kind.PERSON, leida.id))
+    assert {row.audience for row, _ in rows if row.field in ("father", "mother", "adoptive_parent")} == {"keeper"}
+    assert import_tree(collection, written(tmp_path, RAISED)).statements == 0
+
+
+def packed(folder: Path, *names: str) -> Path:
+    with zipfile.ZipFile(folder / "tamm.gdz", "w", zipfile.ZIP_DEFLATED) as archive:
+        for name in names:
+            archive.writestr(name, FILE.format(char="UTF-8"))
+    return folder / "tamm.gdz"
+
+
+def test_the_zipped_form_opens_and_names_what_came_with_it(collection: Collection, tmp_path: Path) -> None:
+    """7.0, chapter 4: a GEDZIP is a zip archive with the tree as gedcom.ged."""
+    taken = import_tree(collection, packed(tmp_path, "photo.jpg", "gedcom.ged"))
+    assert taken.new == 3 and any("1 files came with it" in words and "photo.jpg" in words for words in taken.said)
+
+
+def test_an_archive_without_a_tree_or_damaged_is_refused(
+    collection: Collection, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    with pytest.raises(WrongUse, match=r"no gedcom\.ged"):
+        import_tree(collection, packed(tmp_path, "other.ged"))
+    path = packed(tmp_path, "gedcom.ged")
+    path.write_bytes(path.read_bytes()[:-40])
+    with pytest.raises(WrongUse, match="damaged or locked"):
+        import_tree(collection, path)
+    monkeypatch.setattr(tree_files, "LARGEST_TREE", 10)
+    with pytest.raises(WrongUse, match="larger than 10"):
+        import_tree(collection, packed(tmp_path, "gedcom.ged"))

@@ -156,6 +156,8 @@ FIELDS: Fields = Fields(
         _field("living", "person", "Living"),
         _field("father", "person", "Father", reads="person"),
         _field("mother", "person", "Mother", reads="person"),
+        _field("adoptive_parent", "person", "Adoptive parent", many=True, reads="person"),
+        _field("foster_parent", "person", "Foster parent", many=True, reads="person"),
         _field("spouse", "person", "Married to", many=True, reads="person"),
         _field("married", "person", "Married on", many=True, reads="date"),
         _field("partner", "event", "Married", many=True, reads="person"),

@@ -4,7 +4,8 @@ Rule kept: two people are kin by blood if they have a common ancestor; they are 
 nearest one as `up` and `down` say, and the civil degree is the sum of the two (Texas Government Code 573.023).
 The terms are those of the HL7 Version 3 RoleCode system, PersonalRelationshipRoleType, where it has one; cousins'
 degree and removal: common practice. A half relation hangs by one common ancestor where another is told for both;
-where a parent is not told, nobody is called half. Step: by a parent's or a spouse's marriage, without blood.
+where a parent is not told, nobody is called half. Step: by a parent's or a spouse's marriage, without blood. Adoptive
+and foster: between those who raised a child, the child, and their other children.
 """
 
 from collections import deque
@@ -12,6 +13,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 
+from boxlore.core.people.kin_terms import blood_term, gendered, is_told
 from boxlore.core.people.person import Person
 
 MOST_STEPS = 14
@@ -28,6 +30,8 @@ class By(StrEnum):
     BLOOD = "blood"
     MARRIAGE = "marriage"
     STEP = "step"
+    ADOPTION = "adoption"
+    FOSTERING = "fostering"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -54,17 +58,11 @@ class _Blood:
     half: bool
 
 
-_GENDERED: Mapping[str, tuple[str, str, str]] = {
-    "parent": ("mother", "father", "parent"),
-    "child": ("daughter", "son", "child"),
-    "sibling": ("sister", "brother", "brother or sister"),
-    "aunt": ("aunt", "uncle", "aunt or uncle"),
-    "niece": ("niece", "nephew", "niece or nephew"),
-    "spouse": ("wife", "husband", "spouse"),
-}
-
-_ORDINALS = ("", "first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
-_TIMES = ("", "once", "twice", "three times", "four times", "five times", "six times", "seven times", "eight times")
+_RAISED = (
+    ("adoptive_parents", "adoptive", "adopted", By.ADOPTION),
+    ("foster_parents", "foster", "foster", By.FOSTERING),
+)
+"""(links of a person, word for parents and siblings, word for children, how)."""
 
 
 class Kin:
@@ -75,10 +73,13 @@ class Kin:
         self._parents: dict[str, tuple[str, ...]] = {}
         self._children: dict[str, list[str]] = {}
         self._spouses: dict[str, list[str]] = {}
+        self._brought_up: dict[str, list[str]] = {}
         for person in people.values():
             self._parents[person.id] = tuple(dict.fromkeys(p for p in person.parents if p in people and p != person.id))
             for parent in self._parents[person.id]:
                 self._children.setdefault(parent, []).append(person.id)
+            for parent in (*person.adoptive_parents, *person.foster_parents):
+                self._brought_up.setdefault(parent, []).append(person.id)
             for spouse in person.spouses:
                 if spouse in people and spouse != person.id:
                     _both(self._spouses, person.id, spouse)
@@ -145,7 +146,8 @@ class Kin:
         """What `relative` is to `ego`; None if no kinship is known, or it is too far to say."""
         if ego == relative:
             return Kinship(term="self", words="self", by=By.SELF)
-        kinship = self._by_blood(ego, relative) or self._by_marriage(ego, relative) or self._by_step(ego, relative)
+        kinship = self._by_blood(ego, relative) or self._by_marriage(ego, relative) or self._by_raising(ego, relative)
+        kinship = kinship or self._by_step(ego, relative)
         return kinship or self._in_law(ego, relative) or self._chain(ego, relative)
 
     # by blood
@@ -216,6 +218,34 @@ class Kin:
             return _wed(gendered("spouse", self._sex(relative)))
         return None
 
+    def near(self, ident: str) -> tuple[str, ...]:
+        """Everyone who is linked to somebody."""
+        raised = (*self.raised_by(ident), *self.raised(ident))
+        return (*self.parents(ident), *self.children(ident), *self.spouses(ident), *raised)
+
+    def raised(self, ident: str) -> tuple[str, ...]:
+        """Adopted and foster children."""
+        return tuple(self._brought_up.get(ident, ()))
+
+    def raised_by(self, ident: str) -> tuple[str, ...]:
+        """Adoptive and foster parents."""
+        return tuple(parent for row in _RAISED for parent in self._raised(ident, row[0]))
+
+    def _raised(self, ident: str, field: str) -> tuple[str, ...]:
+        return tuple(parent for parent in getattr(self._people.get(ident), field, ()) if parent in self._people)
+
+    def _by_raising(self, ego: str, relative: str) -> Kinship | None:
+        sex = self._sex(relative)
+        for field, of_parents, of_children, by in _RAISED:
+            mine, theirs = self._raised(ego, field), self._raised(relative, field)
+            if relative in mine:
+                return Kinship(term=(t := f"{of_parents} {gendered('parent', sex)}"), words=t, by=by)
+            if ego in theirs:
+                return Kinship(term=(t := f"{of_children} {gendered('child', sex)}"), words=t, by=by)
+            if set(mine) & {*theirs, *self.parents(relative)} or set(theirs) & set(self.parents(ego)):
+                return Kinship(term=(t := f"{of_parents} {gendered('sibling', sex)}"), words=t, by=by)
+        return None
+
     def _by_step(self, ego: str, relative: str) -> Kinship | None:
         sex = self._sex(relative)
         if any(relative in self.spouses(parent) for parent in self.parents(ego)):
@@ -224,7 +254,7 @@ class Kin:
             return Kinship(term=(t := f"step{gendered('child', sex)}"), words=t, by=By.STEP)
         married = {spouse for parent in self.parents(ego) for spouse in self.spouses(parent)}
         if married & set(self.parents(relative)):
-            term = "stepsister or stepbrother" if not _known(sex) else f"step{gendered('sibling', sex)}"
+            term = "stepsister or stepbrother" if not is_told(sex) else f"step{gendered('sibling', sex)}"
             return Kinship(term=term, words=term, by=By.STEP)
         return None
 
@@ -318,46 +348,8 @@ def _wed(term: str) -> Kinship:
     return Kinship(term=term, words=term, by=By.MARRIAGE)
 
 
-def _known(sex: str) -> bool:
-    return sex[:1].lower() in ("f", "m") and bool(sex)
-
-
 def _sibling_in_law(sex: str) -> str:
-    return f"{gendered('sibling', sex)}-in-law" if _known(sex) else "brother- or sister-in-law"
-
-
-def gendered(word: str, sex: str) -> str:
-    """The word for a woman, a man, or someone of whom it is not told."""
-    woman, man, either = _GENDERED[word]
-    return {"f": woman, "m": man}.get(sex[:1].lower(), either)
-
-
-def blood_term(up: int, down: int, sex: str, *, half: bool = False) -> str:
-    """The term for someone `up` generations to the common ancestor and `down` from there."""
-    if down == 0:
-        return _lineal("parent", up, sex)
-    if up == 0:
-        return _lineal("child", down, sex)
-    before = "half-" if half else ""
-    if up == down == 1:
-        return f"{before}{gendered('sibling', sex)}" if _known(sex) or not half else "half-brother or half-sister"
-    if down == 1:
-        return f"{before}{_greats(up - 2)}{gendered('aunt', sex)}"
-    if up == 1:
-        return f"{before}{_greats(down - 2)}{gendered('niece', sex)}"
-    degree, removed = min(up, down) - 1, abs(up - down)
-    name = _ORDINALS[degree] if degree < len(_ORDINALS) else f"{degree}th"
-    times = f" {_TIMES[removed] if removed < len(_TIMES) else f'{removed} times'} removed" if removed else ""
-    return f"{'half ' if half else ''}{name} cousin{times}"
-
-
-def _greats(count: int) -> str:
-    return "great-" * count
-
-
-def _lineal(word: str, generations: int, sex: str) -> str:
-    plain = gendered(word, sex)
-    return plain if generations == 1 else f"{_greats(generations - 2)}grand{plain}"
+    return f"{gendered('sibling', sex)}-in-law" if is_told(sex) else "brother- or sister-in-law"
 
 
 def possessive(name: str) -> str:
@@ -386,7 +378,7 @@ def table(kin: Kin, ego: str, people: Iterable[Person]) -> list[tuple[Person, Ki
         person = waiting.popleft()
         if near[person] == MOST_STEPS:
             continue
-        for relative in (*kin.parents(person), *kin.children(person), *kin.spouses(person)):
+        for relative in kin.near(person):
             if relative not in near:
                 near[relative] = near[person] + 1
                 waiting.append(relative)

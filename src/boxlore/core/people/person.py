@@ -41,6 +41,8 @@ class Person:
     sex: str = ""
     parents: tuple[str, ...] = ()
     mothers: tuple[str, ...] = ()
+    adoptive_parents: tuple[str, ...] = ()
+    foster_parents: tuple[str, ...] = ()
     spouses: tuple[str, ...] = ()
     married: tuple[DateReading, ...] = ()
     surnames: tuple[str, ...] = ()
@@ -65,7 +67,7 @@ class Person:
 _NAME_DATES_KIN = (
     "name", "given", "family", "born_as", "married_as", "nickname", "patronymic", "honorific", "suffix",
     "religious_name", "identifier", "sex",
-    "born", "died", "buried", "living", "married", "father", "mother", "spouse",
+    "born", "died", "buried", "living", "married", "father", "mother", "adoptive_parent", "foster_parent", "spouse",
 )  # fmt: skip
 
 
@@ -106,6 +108,8 @@ def build_person(ident: str, rows_told: ToldRows) -> Person:
         sex=_last(words.get("sex")),
         parents=_ids([*by_field.get("father", []), *by_field.get("mother", [])]),
         mothers=_ids(by_field.get("mother", [])),
+        adoptive_parents=_ids(by_field.get("adoptive_parent", [])),
+        foster_parents=_ids(by_field.get("foster_parent", [])),
         spouses=_ids(by_field.get("spouse", [])),
         married=tuple(_dates(by_field.get("married", []))),
         surnames=_surnames(searched),
@@ -183,7 +187,8 @@ def _linked(person: Person, also: tuple[str, ...], first: Mapping[str, str]) -> 
 
     return replace(
         person, also=also, parents=meant(person.parents), mothers=meant(person.mothers), spouses=meant(person.spouses),
-        different=meant(person.different),
+        different=meant(person.different), adoptive_parents=meant(person.adoptive_parents),
+        foster_parents=meant(person.foster_parents),
     )  # fmt: skip
 
 

@@ -243,7 +243,12 @@ def written_back(record: Record) -> str:
 def links_of(person: Person, collection: Collection) -> Iterator[tuple[str, Person]]:
     """The links that kin is worked out from."""
     people = collection.people()
-    for role, idents in (("parent", person.parents), ("spouse", person.spouses)):
+    for role, idents in (
+        ("parent", person.parents),
+        ("adoptive parent", person.adoptive_parents),
+        ("foster parent", person.foster_parents),
+        ("spouse", person.spouses),
+    ):
         for ident in idents:
             if ident in people:
                 yield role, people[ident]

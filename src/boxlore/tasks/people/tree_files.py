@@ -1,9 +1,16 @@
-"""A tree file opened: its bytes decoded by the encoding it claims or shows, its lines read as a tree."""
+"""A tree file opened: its bytes decoded by the encoding it claims or shows, its lines read as a tree.
+
+A GEDZIP (7.0, chapter 4) is a zip archive with the tree as `gedcom.ged`; the files beside it are named, not taken.
+"""
 
 import gc
+import io
 import unicodedata
+import zipfile
+import zlib
 from collections.abc import Iterator
 from contextlib import contextmanager
+from dataclasses import dataclass
 from pathlib import Path
 
 import ansel
@@ -12,13 +19,28 @@ from boxlore.core.errors import WrongUse
 from boxlore.formats.gedcom import Tree, read_tree, split_lines
 from boxlore.formats.gedcom_lines import Encoding, Fault, encoding_of
 
+LARGEST_TREE = 2_000_000_000
+"""Bytes of a tree inside an archive: far more than any family has, and no more than a machine holds."""
 
-def read_file(path: Path) -> tuple[Tree, Encoding]:
+
+@dataclass(frozen=True, slots=True)
+class OpenedTree:
+    """A tree, the encoding that it was read in, and the names of the files that came with it in an archive."""
+
+    tree: Tree
+    encoding: Encoding
+    beside: tuple[str, ...] = ()
+
+
+def read_file(path: Path) -> OpenedTree:
     """The tree in a file, whatever its encoding. Raises WrongUse if it is no tree file."""
     try:
         data = path.read_bytes()
     except (FileNotFoundError, IsADirectoryError):
         raise WrongUse(f"There is no file {path}.") from None
+    beside: tuple[str, ...] = ()
+    if data.startswith(b"PK"):
+        data, beside = _unzipped(path.name, data)
     encoding = encoding_of(data)
     text, doubtful = _decoded(data, encoding)
     del data
@@ -30,7 +52,24 @@ def read_file(path: Path) -> tuple[Tree, Encoding]:
         tree.faults.append(
             Fault(doubtful, f"holds bytes that are no {encoding.codec}; such lines are read as Windows-1252")
         )
-    return tree, encoding
+    return OpenedTree(tree, encoding, beside)
+
+
+def _unzipped(name: str, data: bytes) -> tuple[bytes, tuple[str, ...]]:
+    """The tree inside an archive, and the names of the other files. Raises WrongUse."""
+    try:
+        with zipfile.ZipFile(io.BytesIO(data)) as archive:
+            entry = archive.getinfo("gedcom.ged")
+            if entry.file_size > LARGEST_TREE:
+                raise WrongUse(
+                    f"The tree in {name} is larger than {LARGEST_TREE} bytes.", "Take it out and look at it."
+                )
+            beside = tuple(other.filename for other in archive.infolist() if other != entry and not other.is_dir())
+            return archive.read(entry), beside
+    except KeyError:
+        raise WrongUse(f"There is no gedcom.ged in {name}.", "Take the tree file out of it, and give that.") from None
+    except (zipfile.BadZipFile, zlib.error, RuntimeError, NotImplementedError, EOFError):
+        raise WrongUse(f"{name} is a damaged or locked archive.", "Ask for it again, or for the .ged alone.") from None
 
 
 @contextmanager

@@ -7,6 +7,7 @@ has corrected or struck stays as the keeper left it, and what the file no longer
 
 from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
+from itertools import permutations
 from pathlib import Path
 
 from boxlore.core.dates import phrases
@@ -15,14 +16,8 @@ from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.names import may_be_called, parts_of
 from boxlore.core.people.reference import id_meant
 from boxlore.core.statements import Kind, Reading, Said, Source, Statement, Subject
-from boxlore.formats.gedcom import (
-    Family,
-    Individual,
-    Tree,
-    UnreadStructure,
-    links,
-    not_by_blood,
-)
+from boxlore.formats.gedcom import Family, Individual, Tree, UnreadStructure, stricter
+from boxlore.formats.gedcom_kin import RAISED, links, not_by_blood, raised
 from boxlore.formats.gedcom_lines import Fault
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
@@ -66,12 +61,16 @@ class _Known:
 
 def import_tree(collection: Collection, path: Path, *, name: str = "", progress: Progress = QUIET) -> ImportResult:
     """Take a tree file in, or bring what came from it before up to date. One act: undone as one."""
-    tree, encoding = read_file(path)
+    opened = read_file(path)
+    tree, encoding = opened.tree, opened.encoding
     collection.back_up_before("a tree file")
     taking = _Taking(collection, tree, name or path.stem)
     taking.taken.encoding = encoding.codec
     if encoding.doubt:
         taking.taken.said.append(f"{encoding.doubt}.")
+    if opened.beside:
+        words = ", ".join(opened.beside[:3])
+        taking.taken.said.append(f"{len(opened.beside)} files came with it and are not taken: {words} …")
     taking.run(progress)
     return taking.taken
 
@@ -97,6 +96,14 @@ class _Taking:
         self.places: dict[tuple[str, int | None], Reading | None] = {}
         self.kept_words: set[str] = set()
         self.open_ended = 0
+        self.linked_now: dict[tuple[str, str], set[str]] = {}
+        """(child, field) -> everyone whom the file says to be that: the links that no other of them replaces."""
+
+    def _restricted(self, *xrefs: str, audience: str = "") -> str:
+        """The strictest audience of people of the file: a link names both of its ends."""
+        for xref in xrefs:
+            audience = stricter(audience, self.tree.individuals[xref].audience)
+        return audience
 
     def run(self, progress: Progress) -> None:
         people = list(self.tree.individuals.values())
@@ -110,10 +117,14 @@ class _Taking:
             self._person(individual)
             progress.step()
         if not self.taken.stopped:
-            for child, parent, role in links(self.tree):
-                self._link(self.ids[child], role, self.ids[parent], self._name(parent))
+            kin = [*links(self.tree), *raised(self.tree)]
+            for child, parent, role in kin:
+                self.linked_now.setdefault((self.ids[child].id, role), set()).add(self.ids[parent].id)
+            for child, parent, role in kin:
+                self._link(self.ids[child], role, self.ids[parent], self._name(parent), self._restricted(child, parent))
             for child, xref, kind in not_by_blood(self.tree):
-                self._not_by_blood(child, xref, kind)
+                if kind.upper() not in RAISED:
+                    self._not_by_blood(child, xref, kind)
             for family in self.tree.families.values():
                 self._family(family)
         self._flush()
@@ -189,7 +200,8 @@ class _Taking:
                 self._say(subject, "note", f"{self.name} also says {label}: {fact.words}", audience)
                 continue
             said.add(fact.field)
-            self._say(subject, fact.field, fact.words, audience, days.get(fact.field.removesuffix("_at"), ""))
+            day = days.get(fact.field.removesuffix("_at"), "")
+            self._say(subject, fact.field, fact.words, stricter(audience, fact.audience), day)
 
     def _name(self, xref: str) -> str:
         individual = self.tree.individuals[xref]
@@ -200,17 +212,19 @@ class _Taking:
         )
         return words or "someone"
 
-    def _link(self, subject: Subject, name: str, linked: Subject, words: str) -> None:
+    def _link(self, subject: Subject, name: str, linked: Subject, words: str, audience: str = "") -> None:
         """A parent, spouse or partner, known by the id meant and not by the words."""
         rows = self.known.told.get(subject.id, {}).get(name, [])
+        now = self.linked_now.get((subject.id, name), set())
         for statement, meant in rows:
             if meant == linked.id:
                 self.kept_words.add(statement.id)
                 return
-        replaces = rows[0][0].id if rows and not FIELDS[name].many else ""
+        replaced = [statement.id for statement, meant in rows if meant not in now]
+        replaces = replaced[0] if replaced and not FIELDS[name].many else ""
         if self._left_alone(subject, name, words):
             return
-        self._state(subject, name, words, "", replaces, person_reading(linked))
+        self._state(subject, name, words, audience, replaces, person_reading(linked))
 
     def _say(self, subject: Subject, name: str, words: str, audience: str = "", day: str = "") -> None:
         """State what the file says, unless it is known. `day` is when, for a place that was called otherwise then."""
@@ -276,36 +290,33 @@ class _Taking:
         return self.places[words, year]
 
     def _family(self, family: Family) -> None:
-        pair = [xref for xref in (family.husband, family.wife) if xref in self.tree.individuals]
-        if len(pair) == 2 and pair[0] != pair[1]:
-            for first, second in (pair, pair[::-1]):
-                self._link(self.ids[first], "spouse", self.ids[second], self._name(second))
+        pair = [xref for xref, _ in dict.fromkeys(family.partners) if xref in self.tree.individuals]
+        restricted = self._restricted(*pair, audience=family.audience)
+        for first, second in permutations(dict.fromkeys(pair), 2):
+            self._link(self.ids[first], "spouse", self.ids[second], self._name(second), restricted)
         for at, (day, place) in enumerate(family.marriages, 1):
             key = self._key(f"{family.xref} {at}" if at > 1 else family.xref)
             known_id = self.known.by_key.get(key)
             event = Subject(Kind.EVENT, known_id) if known_id else self.act.new(Kind.EVENT)
-            self._say(event, "identifier", key)
-            self._say(event, "kind", "marriage")
-            self._say(event, "name", f"marriage of {' and '.join(map(self._name, pair)) or 'people not named'}")
+            self._say(event, "identifier", key, restricted)
+            self._say(event, "kind", "marriage", restricted)
+            name = f"marriage of {' and '.join(map(self._name, pair)) or 'people not named'}"
+            self._say(event, "name", name, restricted)
             for xref in pair:
-                self._link(event, "partner", self.ids[xref], self._name(xref))
-            self._say(event, "date", day)
-            self._say(event, "place", place, day=day)
+                self._link(event, "partner", self.ids[xref], self._name(xref), restricted)
+            self._say(event, "date", day, restricted)
+            self._say(event, "place", place, restricted, day)
             self.taken.marriages += 1
 
     def _not_by_blood(self, child: str, xref: str, kind: str) -> None:
+        """A link that is none of the registry's, told in words: `sealing child of …`, `child of …: disproven`."""
         family = self.tree.families.get(xref)
-        pair = (
-            [
-                xref_of_parent
-                for xref_of_parent in (family.husband, family.wife)
-                if xref_of_parent in self.tree.individuals
-            ]
-            if family
-            else []
-        )
-        if pair:
-            self._say(self.ids[child], "story", f"{kind} child of {' and '.join(map(self._name, pair))}")
+        pair = [partner for partner, _ in family.partners if partner in self.tree.individuals] if family else []
+        if not pair:
+            return
+        parents = " and ".join(map(self._name, pair))
+        said = f"child of {parents}: {kind}" if kind in ("disproven", "challenged") else f"{kind} child of {parents}"
+        self._say(self.ids[child], "story", said, self._restricted(child, *pair))
 
     def _flush(self) -> None:
         """Write what is gathered as a further part of the same act."""
