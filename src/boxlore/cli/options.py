@@ -23,7 +23,7 @@ def day(ctx: click.Context, option: click.Parameter, value: str | None) -> date 
     try:
         return date.fromisoformat(value)
     except ValueError:
-        raise WrongUse(f"“{value[:40]}” is no day.", "Write it as YYYY-MM-DD.") from None
+        raise WrongUse(f"“{value[:40]}” is not a date.", "Write it as YYYY-MM-DD.") from None
 
 
 on_day: Decorator = click.option(

@@ -370,6 +370,10 @@ class Store:
         from."""
         return self._stream(queries.scan_facts)
 
+    def meaning(self, ids: Sequence[str]) -> list[ToldRow]:
+        """What is told with a reading that names one of these people or events; another reading may count by now."""
+        return self._ask(queries.meaning, ids)
+
     def own_fields(self) -> list[str]:
         """Fields of the collection's own questions in which words are kept."""
         return self._ask(queries.own_fields)

@@ -28,6 +28,7 @@ from boxlore.core.originals.history import Stated
 from boxlore.core.statements import Sure
 from boxlore.store.rows import (
     DRAFT_COLUMNS,
+    MEANT,
     PLACE_USED,
     SELECT,
     ToldRow,
@@ -305,6 +306,14 @@ def count(db: sqlite3.Connection, kind: str) -> int:
     query = f"SELECT count(DISTINCT subject) FROM in_force WHERE {condition} AND subject_kind = ?"
     row = db.execute(query, (kind,)).fetchone()
     return int(row[0])
+
+
+def meaning(db: sqlite3.Connection, ids: Sequence[str]) -> list[ToldRow]:
+    """What is in force and has a reading that names one of these people or events, oldest first. Another reading may
+    count by now: ask each row's own."""
+    marks = ", ".join("?" * len(ids))
+    named = f"SELECT statement FROM reading WHERE kind IN ('person', 'event') AND {MEANT} IN ({marks})"
+    return list(rows_in_force(db, f"s.id IN ({named}) ORDER BY s.row", tuple(ids)))
 
 
 def own_fields(db: sqlite3.Connection) -> list[str]:

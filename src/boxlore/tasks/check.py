@@ -1,6 +1,7 @@
-"""Check: every finding about every item, its scans on the disk included."""
+"""Check: every finding about every item, its scans on the disk included; and those of one rule together, the gravest
+first."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 
 from boxlore.core.errors import WrongUse
@@ -108,3 +109,39 @@ def _scans(collection: Collection, record: Record) -> Iterator[Finding]:
             because=(f"SHA-256 at intake: {scan.sha256}",),
             source="fixity of scans: common practice, no source",
         )
+
+
+# what is most worth doing
+
+TEN = 10
+"""So many kinds of findings are shown first."""
+
+_GRAVITY = {Severity.ERROR: 0, Severity.ASK: 1, Severity.NOTE: 2}
+_LAST = ("missing",)
+"""Rules with such a name only say that a question was never asked; they come after those that found something."""
+
+
+@dataclass(frozen=True, slots=True)
+class FindingGroup:
+    """All findings of one rule, in the order of the items."""
+
+    rule: str
+    severity: Severity
+    findings: tuple[ItemFinding, ...]
+
+    @property
+    def field(self) -> str:
+        """The first part of the rule's name: the question that it is about, if it is about one."""
+        return self.rule.partition(".")[0]
+
+
+def grouped(findings: Iterable[ItemFinding]) -> list[FindingGroup]:
+    """The findings by their rules: what cannot be so before what is worth asking, questions never asked last."""
+    by_rule: dict[str, list[ItemFinding]] = {}
+    for located in findings:
+        by_rule.setdefault(located.finding.rule, []).append(located)
+    groups = [
+        FindingGroup(rule, min((row.finding.severity for row in rows), key=_GRAVITY.__getitem__), tuple(rows))
+        for rule, rows in by_rule.items()
+    ]
+    return sorted(groups, key=lambda group: (_GRAVITY[group.severity], group.rule.endswith(_LAST), len(group.findings)))

@@ -22,7 +22,7 @@ from boxlore.tasks.collection.backups import ListedBackup, has_backups, restore,
 from boxlore.tasks.collection.last_opened import last_collection, recent_collections, remember
 from boxlore.tasks.collection.opening import DATABASE, Collection, open_collection
 from boxlore.tasks.collection.progress import Progress
-from boxlore.tasks.sitting.beginning import Way
+from boxlore.tasks.sitting.beginning import Way, where_stopped
 from boxlore.tasks.sitting.item_list import Listing
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.showing import Showing
@@ -131,7 +131,12 @@ class Boxlore(App[int]):
                 self._first_words = words
 
     async def show_door(self, sitting: Sitting, listing: Listing) -> None:
-        """Show the front door: who tells, and where to begin."""
+        """Show the front door: who tells, and where to begin. Opened for reading only, nobody can tell: then the item
+        that was out last is shown."""
+        if not sitting.writable:
+            stopped = where_stopped(sitting.collection, listing)
+            await self.push_screen(ItemScreen(sitting, listing, self.showing, stopped.position if stopped else 0))
+            return
         front = FrontScreen(sitting, listing, self._begin_at(sitting, listing), self._other_collection)
         await self.push_screen(front)
         await front.action_who()

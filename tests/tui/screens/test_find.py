@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 from tests.tui.conftest import hands_on
 
+from boxlore.core.statements import Kind
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records import record_of
 
@@ -72,6 +73,44 @@ def test_filters_go_round_and_a_search_that_is_emptied_shows_all(run: Run, colle
 def people(collection: Collection, count: int) -> list[str]:
     record = record_of(collection, collection.store.item_by_number(f"TRA-{count:04d}") or "")
     return [shown.name for shown in record.shown()]
+
+
+def test_a_range_is_picked_and_told_one_thing(run: Run, collection: Collection) -> None:
+    act = collection.act("a box")
+    box = act.new(Kind.CONTAINER)
+    act.state(box, "kind", "box")
+    act.state(box, "label", "7")
+    act.done()
+
+    async def pick() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("f3", "insert", "down", "down", "ctrl+r")
+            assert "4 picked; F8 says the same of them." in hands.text
+            await hands.press("f8")
+            await hands.choose("Occasion")
+            await hands.fill("")
+            assert "There is nothing to keep yet. Write what is so of all of them." in hands.text
+            await hands.fill("the regatta")
+            assert "Occasion told of 4. Ctrl+Z, back at the photograph, undoes it." in hands.text
+            await hands.press("up", "up", "up", "insert", "down", "ctrl+r", "f8")
+            await hands.choose("Occasion")
+            await hands.fill("The regatta")
+            assert "All of them say that already." in hands.text
+            await hands.press("escape", "f8")
+            await hands.choose("Who may see them")
+            await hands.press("right", "enter")
+            assert "3 are for only you now." in hands.text
+            await hands.press("up", "up", "up", "up", "insert", "f8")
+            await hands.choose("Another box or folder")
+            await hands.fill("9")
+            assert "9" in hands.text
+            await hands.fill("7")
+            await hands.press("escape", "ctrl+z")
+            assert "Taken back" in hands.text
+            await hands.press("ctrl+z", "ctrl+z", "f3")
+            assert "the regatta" not in hands.text
+
+    run(pick())
 
 
 def test_items_are_picked_put_back_and_told_the_same(run: Run, collection: Collection) -> None:

@@ -210,3 +210,28 @@ def test_giving_them_is_taken_back_by_one_key_and_can_be_refused(run: Run, colle
 
 def read(collection: Collection) -> dict[str, Record]:
     return {record.number: record for record in records(collection)}
+
+
+def test_opened_for_reading_only_nobody_is_asked_who_tells(run: Run, folder: Path) -> None:
+    async def enter() -> None:
+        with open_collection(folder, write=False) as collection:
+            async with hands_on(collection, door=True) as hands:
+                assert "Tell me about this photograph." in hands.text and "For reading only" in hands.text
+
+    run(enter())
+
+
+def test_a_name_that_two_people_have_is_said_before_the_sitting_begins(run: Run, collection: Collection) -> None:
+    act = collection.act("two")
+    for _ in range(2):
+        act.state(act.new(Kind.PERSON), "name", "Joan Tamm")
+    act.done()
+
+    async def enter() -> None:
+        async with hands_on(collection, door=True) as hands:
+            await hands.choose("Somebody else")
+            await hands.fill("Joan Tamm")
+            await hands.choose("Not now")
+            assert "2 people are called Joan Tamm. Give the whole name." in hands.text
+
+    run(enter())

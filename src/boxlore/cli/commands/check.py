@@ -22,5 +22,5 @@ def check(ctx: click.Context, items: tuple[str, ...], as_json: bool, on_day: dat
         for located in check_all(collection, Selection(items=items)):
             count += 1
             output.write_finding(located.finding, located.number, located.mark, as_json=as_json)
-    talk.say(f"{count} findings." if count else "Nothing to ask or mend.")
+    talk.say(talk.counted(count, "finding") + "." if count else "Nothing to ask or mend.")
     ctx.exit(1 if count else 0)

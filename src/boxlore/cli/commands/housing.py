@@ -51,7 +51,7 @@ def housing(ctx: click.Context, /, as_json: bool) -> None:
     if ctx.invoked_subcommand is None:
         with open_collection(ctx.obj, write=False) as collection:
             count = _findings(check_housing(collection), as_json=as_json)
-        talk.say(f"{count} findings." if count else "Nothing to mend.")
+        talk.say(talk.counted(count, "finding") + "." if count else "Nothing to mend.")
         ctx.exit(1 if count else 0)
 
 
@@ -79,7 +79,7 @@ def scans(ctx: click.Context, /, items: tuple[str, ...], prints: bool, as_json: 
                 _print_size(print_size, as_json=as_json)
             return
         count = _findings(check_scans(collection, Selection(items=items)), as_json=as_json)
-    talk.say(f"{count} findings." if count else "Every scan is as it should be.")
+    talk.say(talk.counted(count, "finding") + "." if count else "Every scan is as it should be.")
     ctx.exit(1 if count else 0)
 
 

@@ -68,7 +68,9 @@ def verify(
         findings = [*verify_package(package), *left_findings(ctx.obj, package.resolve().parent)]
         for finding in findings:
             output.write_finding(finding, "", "", as_json=as_json)
-        talk.say("Every file is as its manifests say." if not findings else f"{len(findings)} findings.")
+        talk.say(
+            "Every file is as its manifests say." if not findings else talk.counted(len(findings), "finding") + "."
+        )
         ctx.exit(1 if findings else 0)
     with open_collection(ctx.obj, fallback_read_only=not mend, on_day=on_day) as collection:
         if only_when:

@@ -70,6 +70,10 @@ class Listing:
             self.rows([self.id_at(at) for at in near])
         return self.rows([item])[0]
 
+    def forget_all(self) -> None:
+        """Many rows may have changed."""
+        self._rows.clear()
+
     def forget(self, item: str) -> None:
         """An item's row changed."""
         self._rows.pop(item, None)

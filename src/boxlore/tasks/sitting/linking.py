@@ -6,6 +6,7 @@ Each is one act, so that one undo takes all of it back.
 from collections.abc import Mapping, Sequence
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.audiences import AUDIENCE_WORDS, KeptTo, read_audience
 from boxlore.core.fields.pictures import LINK_WORDS, Link
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Statement, Subject, fold
@@ -18,7 +19,9 @@ SAME: Mapping[str, tuple[str, ...]] = {
     "people": ("person",),
     "day": ("date",),
     "place": ("place",),
-    "all of these": ("person", "date", "place"),
+    "occasion": ("occasion",),
+    "photographer": ("photographer",),
+    "all of these": ("person", "date", "place", "occasion", "photographer"),
 }
 """What can be said to be the same as for another item."""
 
@@ -73,6 +76,55 @@ def _say(sitting: Sitting, act: Act, record: Record, name: str, words: str, pers
         return
     statement = sitting.teller.add_words(act, subject, name, words, sitting.telling)
     act.readings.append((statement.id, person_reading(Subject(Kind.PERSON, person))))
+
+
+def had(model: Record, what: str) -> str:
+    """What another item has of one kind of SAME, in words; '' for nothing."""
+    words: list[str] = []
+    for name in SAME[what]:
+        if name == "person":
+            words += [shown.name for shown in model.shown()]
+        elif first := model.first(name):
+            words.append(first.words)
+    return "; ".join(words)
+
+
+OF_ALL = ("occasion", "date", "place", "person", "photographer", "process", "care", "note")
+"""What can be told of many items at once."""
+
+
+def say_of_all(sitting: Sitting, records: Sequence[Record], field: str, words: str) -> int:
+    """The same words in one field of all these items, told by who tells now; one act. Returns how many were told.
+
+    An item that has these words already is left as it is.
+    """
+    if not words.strip():
+        raise WrongUse("There is nothing to keep yet.", "Write what is so of all of them.")
+    act = sitting.collection.act(f"{field} of {len(records)}: {words.strip()[:40]}")
+    for record in records:
+        if fold(words.strip()) not in {fold(view.words) for view in record.all(field)}:
+            sitting.teller.add(act, Subject(Kind.ITEM, record.id), field, words, sitting.telling)
+    count = sum(1 for statement in act.statements if statement.field == field)
+    if not count:
+        raise WrongUse("All of them say that already.")
+    sitting.finish(act, records[-1].id)
+    return count
+
+
+def keep_all_to(sitting: Sitting, records: Sequence[Record], audience: str) -> int:
+    """Keep all these items to an audience; one act. Returns how many there were."""
+    words = AUDIENCE_WORDS.write(KeptTo(read_audience(audience)))
+    act = sitting.collection.act(f"{len(records)} for {audience}")
+    for record in records:
+        subject = Subject(Kind.ITEM, record.id)
+        before = [
+            said.id
+            for said, _ in sitting.collection.store.statements(subject)
+            if said.field == "audience" and (stood := AUDIENCE_WORDS.or_none(said.words)) and not stood.field
+        ]
+        act.state(subject, "audience", words, audience="keeper", replaces=before[-1] if before else "")
+    sitting.finish(act, records[-1].id)
+    return len(records)
 
 
 def relate(sitting: Sitting, record: Record, number_or_mark: str, kind: str) -> str:

@@ -43,6 +43,7 @@ An example. `begin` for Leida, at 10:00:00.
 
 import threading
 import time
+from collections.abc import Sequence
 from contextlib import nullcontext
 from dataclasses import dataclass, field, replace
 
@@ -304,15 +305,28 @@ class Sitting:
         if own is not None:
             how = replace(how, sure=own.sure, audience=own.audience)
         subject = self._subject(record.id, prompt)
+        replaces = own.statement if own else ""
         if subject.kind is Kind.MARKER:
             self.to_name.pop(0)
+            replaces = self._said_at(subject, how.source)
         with self._places if prompt.reads == "place" else nullcontext():
-            replaces = own.statement if own else ""
             if person:
                 statement = self.teller.add_words(act, subject, prompt.field, words, how, replaces=replaces)
                 act.readings.append((statement.id, person_reading(Subject(Kind.PERSON, person))))
             else:
                 self.teller.add(act, subject, prompt.field, words, how, replaces=replaces)
+
+    def _said_at(self, marker: Subject, source: Source) -> str:
+        """The id of what this source said of a marker before, the name or that it is not known; '' if nothing."""
+        rows = self.collection.store.statements(marker)
+        said = [statement for statement, _ in rows if statement.field == "person" and statement.source == source]
+        return said[-1].id if said else ""
+
+    def await_names(self, markers: Sequence[str]) -> None:
+        """These markers (ids) of the item that is out have no name yet: the next names told are theirs, after those
+        that are awaited already."""
+        awaited = {subject.id for subject in self.to_name}
+        self.to_name += [Subject(Kind.MARKER, ident) for ident in markers if ident not in awaited]
 
     @property
     def telling(self) -> Telling:
@@ -348,7 +362,10 @@ class Sitting:
         """Asked, and the source does not know."""
         act = self.collection.act(f"{prompt.field}: asked, not known")
         how = replace(self._how(prompt), sure=Sure.NOT_KNOWN)
-        self.teller.add(act, Subject(Kind.ITEM, record.id), prompt.field, "", how)
+        subject = self._subject(record.id, prompt)
+        self.teller.add(act, subject, prompt.field, "", how)
+        if subject.kind is Kind.MARKER:
+            self.to_name.pop(0)
         self.finish(act, record.id)
 
     def ask_later(self, record: Record, words: str = COME_BACK) -> None:
@@ -429,7 +446,11 @@ class Sitting:
     def gentle_questions(self, record: Record) -> list[str]:
         """What the rules find worth asking about an item, without what the prompts ask anyway."""
         findings = look_over(record, self.collection.people())
-        return [finding.message for finding in findings if not finding.rule.endswith(".missing")]
+        worth = [finding for finding in findings if not finding.rule.endswith(".missing")]
+        return [
+            f"{finding.message} {'; '.join(finding.because)}" if finding.rule.endswith(".conflict") else finding.message
+            for finding in worth
+        ]
 
     def record(self, item: str) -> Record:
         """The keeper's whole record of an item."""

@@ -14,6 +14,7 @@ from boxlore.core.crosswalk.captions import caption
 from boxlore.core.errors import CouldNot
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import ALTERED, Record, ScanFile
+from boxlore.core.sitting.care import stands_before
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records import seen_by
 from boxlore.tasks.telling.markers import Marked
@@ -131,7 +132,7 @@ class Showing:
                     at=min(self._view.at, max(len(record.scans) - 1, 0)) if same else 0,
                     caption=caption(seen),
                     care=care,
-                    covered=bool(care) and record.id not in self._uncovered,
+                    covered=bool(care) and stands_before(record.words("care")) and record.id not in self._uncovered,
                 )
             )
 

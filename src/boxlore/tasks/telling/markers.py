@@ -12,7 +12,7 @@ from boxlore.core.fields.points import AREA_WORDS, Area
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.core.records.markers import middle, seen_at, stored_at
-from boxlore.core.statements import Kind, Subject
+from boxlore.core.statements import Kind, Subject, Sure
 from boxlore.tasks.collection.opening import Act, Collection
 
 NO_SIZE = Area(0.0, 0.0)
@@ -29,6 +29,13 @@ class Marked:
     x: float
     y: float
     name: str = ""
+    asked: bool = False
+    """Whether it was asked who that is, and nobody knew."""
+
+    @property
+    def waits(self) -> bool:
+        """Whether it is still to ask who that is."""
+        return not self.name and not self.asked
 
 
 @dataclass(slots=True)
@@ -50,7 +57,8 @@ class Markers:
                 scan = scans[marker.scan]
                 x, y = seen_at(middle(marker.area), scan.area, self.turn(scan))
                 name = names.get((marker.scan, marker.number), "")
-                marked.append(Marked(marker.id, marker.number, marker.scan, x, y, name))
+                asked = any(said.field == "person" and said.sure is Sure.NOT_KNOWN for said, _ in marker.statements)
+                marked.append(Marked(marker.id, marker.number, marker.scan, x, y, name, asked and not name))
         return tuple(marked)
 
     def turn(self, scan: ScanFile) -> int:

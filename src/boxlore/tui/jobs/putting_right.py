@@ -20,23 +20,6 @@ def _own_place(collection: Collection, answers: FormAnswers, progress: Progress)
     return [f"“{answers['name']}” is a place of the family’s own now.", *[finding.message for finding in findings]]
 
 
-def _check(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
-    from boxlore.tasks.check import check
-
-    progress.begin("Looking at every item", collection.store.count("item"))
-    lines: list[str] = []
-    last = ""
-    for located in check(collection):
-        if progress.stopped():
-            lines.append("Stopped.")
-            break
-        if located.number != last:
-            progress.step()
-            last = located.number
-        lines.append(f"{located.number}  {located.finding.severity}: {located.finding.message}")
-    return lines or ["Nothing to ask and nothing to mend."]
-
-
 def _give(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
     from boxlore.tasks.sitting.naming import give_all
 
@@ -53,7 +36,6 @@ def _give(collection: Collection, answers: FormAnswers, progress: Progress) -> l
 
 
 TASKS = {
-    "check": Task(Group.PUT_RIGHT, "Check", "what is missing, what cannot be so", lambda collection: [], _check),
     "give": Task(
         Group.PUT_RIGHT,
         "Give answers to a teller",

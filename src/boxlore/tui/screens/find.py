@@ -11,14 +11,13 @@ from textual.app import App, ComposeResult
 from textual.screen import Screen
 from textual.timer import Timer
 
-from boxlore.core.errors import BoxloreError, WrongUse
+from boxlore.core.errors import WrongUse
 from boxlore.core.records.containers import number_text
 from boxlore.tasks.collection.marks import find_items
 from boxlore.tasks.sitting.item_list import Listing, ListRow, filtered, nearest
-from boxlore.tasks.sitting.linking import SAME, same_as
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tui.keys import ROW_KEYS, bindings
-from boxlore.tui.screens.cards import Choice, Choices
+from boxlore.tui.screens.many import of_many
 from boxlore.tui.widgets.bars import Bottom, Top
 from boxlore.tui.widgets.plain_text import Line, short
 from boxlore.tui.widgets.row_list import Cells, Rows
@@ -48,7 +47,7 @@ class FindScreen(Screen[None]):
         self._collection = sitting.collection
         self._picked: dict[str, None] = {}
         """Ids of the items picked out with Insert, in that order; F8 says the same of all of them."""
-        self._filter = 0
+        self._filter = self._from = 0
         self._positions: list[int] | None = None
         """The positions shown, or None for all items."""
         self._words_at: dict[int, str] = {}
@@ -202,33 +201,41 @@ class FindScreen(Screen[None]):
                 del self._picked[item]
             else:
                 self._picked[item] = None
+            self._from = self.rows.at
             self.rows.move(1)
             self._say()
 
+    async def action_range(self) -> None:
+        """Pick every row from the one picked last to the cursor."""
+        await self.words.drained()
+        rows = range(min(self._from, self.rows.at), min(max(self._from, self.rows.at) + 1, self.rows.count))
+        for at in rows:
+            self._picked[self._listing.id_at(at if self._positions is None else self._positions[at])] = None
+        self.rows.refresh()
+        self._say()
+
     async def action_same(self) -> None:
-        """Tell the same people, day or place as of the item that is out, of all items that are picked."""
+        """Tell the same of all items that are picked."""
         await self.words.drained()
         if not self._picked or not self._sitting.writable:
-            self._heading.say("  Insert picks items out; then F8 says the same people, day or place of them.")
+            self._heading.say(
+                "  Insert picks items out; then F8 says the same people, day or place of them. Ctrl+R picks up to here."
+            )
             return
         current = self._sitting.record(self._listing.id_at(self._position))
-        items = list(self._picked)
+        await of_many(self, self._sitting, list(self._picked), current)
 
-        def answer(shared: str) -> None:
-            try:
-                count = same_as(self._sitting, [self._sitting.record(item) for item in items], current, shared)
-            except BoxloreError as error:
-                self._heading.say(f"  {error}")
-                return
-            for item in items:
-                self._listing.forget(item)
-            self._picked.clear()
-            self.rows.refresh()
-            self._say()
-            self._heading.say(f"  {count} taken over from {current.number}. Ctrl+Z, back at the photograph, undoes it.")
+    def said_of_many(self, words: str) -> None:
+        """Show that something was told of the items that were picked; they are put back."""
+        self._listing.forget_all()
+        self._picked.clear()
+        self.rows.refresh()
+        self._say()
+        self._heading.say(f"  {words} Ctrl+Z, back at the photograph, undoes it.")
 
-        choices = [Choice(name, f"Same {name}") for name in SAME]
-        await self.app.push_screen(Choices(f"{len(items)} picked: as in {current.number}", choices, answer))
+    def refused(self, words: str) -> None:
+        """Show why something could not be told of the items that are picked."""
+        self._heading.say(f"  {words}")
 
     def action_up(self) -> None:
         self.rows.move(-1)

@@ -22,6 +22,7 @@ from boxlore.tui.keys import bound
 from boxlore.tui.widgets.bars import Top
 from boxlore.tui.widgets.picture import Picture, Pin
 from boxlore.tui.widgets.plain_text import Line
+from boxlore.tui.widgets.prompt_block import SIDES
 
 WHOLE = (0.0, 0.0, 1.0, 1.0)
 """The window that shows the whole picture."""
@@ -48,6 +49,8 @@ class PictureHost(Protocol):
     def refresh_record(self) -> None: ...
 
     async def action_undo(self) -> None: ...
+
+    def name_marker(self, ident: str) -> None: ...
 
     def mark_at(self, scan: ScanFile, x: float, y: float, *, by_keeper: bool) -> None: ...
 
@@ -105,7 +108,7 @@ class LargeScreen(Screen[None]):
 
     def _show(self) -> None:
         scan, scans = self.scan, self._host.record.scans
-        side = f"{scan.side} ({self._at % len(scans) + 1} of {len(scans)})" if scan else "no scan"
+        side = f"{SIDES.get(scan.side, scan.side)} ({self._at % len(scans) + 1} of {len(scans)})" if scan else "no scan"
         self._top.tell(f"{self._host.record.number} · {side}", "F2 next side · Esc back")
         self._say_names(scan)
         if scan is None:
@@ -123,12 +126,14 @@ class LargeScreen(Screen[None]):
     def _say_names(self, scan: ScanFile | None) -> None:
         markers = [marker for marker in self._host.marked if scan is not None and marker.scan == scan.id]
         names = (
-            "   ".join(f"{marker.number} {marker.name or 'not named'}" for marker in markers)
+            "   ".join(
+                f"{marker.number} {marker.name or ('not known' if marker.asked else 'not named')}" for marker in markers
+            )
             or "No markers on this picture."
         )
         hand = self._in_hand
         how = (
-            f"{hand.number} in hand: arrows and Enter move it, Del takes it away, 0 lets go."
+            f"{hand.number} in hand: arrows and Enter move it, Del takes it away, 0 lets go. Enter alone names it."
             if hand
             else "Arrows and Enter set one, + and - zoom, a digit goes to one."
         )
@@ -220,9 +225,12 @@ class LargeScreen(Screen[None]):
     # marking
 
     def action_enter(self) -> None:
-        """Set a marker at the cross, or put the one in hand there; without a cross, go back."""
+        """Set a marker at the cross, or put the one in hand there; without a cross, name the one in hand or go back."""
         if self._aim is None:
+            hand = self._in_hand
             self.action_close()
+            if hand is not None and self._host.sitting.writable:
+                self._host.name_marker(hand.id)
         else:
             self._set(*self._aim)
 

@@ -127,6 +127,7 @@ class ItemScreen(ItemOver):
         if self.sitting.writable and not self.keep(block):
             return
         at = (self.blocks.index(block) + by) % len(self.blocks)
+        self.blocks[at].enter()
         self.set_focus(self.blocks[at].words)
 
     def _accept(self, block: Block) -> None:
@@ -237,7 +238,7 @@ class ItemScreen(ItemOver):
             self.open(position)
         else:
             self.refresh_record()
-        self.listing.forget(act.item)
+        self.listing.forget_all()  # one act may be about many items
         self.say(f"{verb}: {act.what}.")
 
     # other screens

@@ -2,7 +2,7 @@
 
 from boxlore.core.errors import BoxloreError
 from boxlore.tasks.collection.prompts import write_prompts
-from boxlore.tasks.sitting.linking import RELATIONS, SAME, relate, same_as
+from boxlore.tasks.sitting.linking import RELATIONS, SAME, had, relate, same_as
 from boxlore.tasks.sitting.naming import give
 from boxlore.tasks.sitting.session import COME_BACK
 from boxlore.tui.screens.asking import AskScreen
@@ -57,7 +57,7 @@ class ItemOver(ItemView):
             self.refresh_record()
             self.say(f"{count} taken over from {previous.number}. Ctrl+Z takes it back.")
 
-        choices = [Choice(name, f"Same {name}") for name in SAME]
+        choices = [Choice(name, f"Same {name}", had(previous, name)) for name in SAME]
         await self.app.push_screen(Choices(f"As in {previous.number}", choices, answer))
 
     async def action_relate(self) -> None:
@@ -178,3 +178,44 @@ class ItemOver(ItemView):
         position = self.listing.position(item)
         if position >= 0:
             self.open(position)
+
+    def show_item(self, item: str, field: str = "") -> None:
+        """Show an item, put away the screens above this one, and put the cursor into the prompt of this field."""
+        while self.app.screen is not self:
+            self.app.pop_screen()
+        self._open_item(item)
+        for block in self.blocks:
+            if block.prompt.field == field:
+                self.set_focus(block.words)
+        for block in self.blocks:
+            block.draw()
+
+    async def action_check(self) -> None:
+        """Show what is most worth doing."""
+        if await self.settled():
+            from boxlore.tui.screens.checking import CheckScreen
+
+            await self.app.push_screen(CheckScreen(self))
+
+    # putting right
+
+    async def action_people(self) -> None:
+        """Show everyone in the registry."""
+        if await self.settled():
+            from boxlore.tui.screens.people import PeopleScreen
+
+            await PeopleScreen(self).show()
+
+    async def action_told_words(self, field: str, title: str) -> None:
+        """Show the places, or the occasions, as they were told."""
+        if await self.settled():
+            from boxlore.tui.screens.words_told import WordsToldScreen
+
+            await WordsToldScreen(self, field, title).show()
+
+    async def action_duplicates(self) -> None:
+        """Show who may be one and the same."""
+        if await self.can_write(self.block):
+            from boxlore.tui.screens.duplicates import ask_pairs
+
+            await ask_pairs(self)

@@ -12,6 +12,7 @@ from textual.timer import Timer
 
 from boxlore.core.errors import BoxloreError
 from boxlore.core.records.item_record import Record, ScanFile
+from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.sitting.beginning import Way
 from boxlore.tasks.sitting.course import SUGGESTED_MINUTES, consent_due, due_words
 from boxlore.tasks.sitting.item_list import Listing
@@ -168,6 +169,8 @@ class ItemView(KeepingScreen):
         """Show a record. Without `keeps`, words being typed stay as they are."""
         self.record = record
         self.marked = self.sitting.markers.of(record)
+        if self.sitting.writable:
+            self.sitting.await_names([marker.id for marker in self.marked if marker.waits])
         self.showing.show(record, self.marked, f"{self.position + 1} of {len(self.listing)}")
         for block in self.blocks:
             block.asking = self._asking(block)
@@ -188,7 +191,8 @@ class ItemView(KeepingScreen):
 
     def _head(self) -> None:
         record = self.record
-        mark = record.mark.long if record.mark else "no box yet"
+        narrow = not self.has_class("-wide")
+        mark = (record.mark.short if narrow else record.mark.long) if record.mark else "no box yet"
         kind = "" if record.kind == "print" else f" · {record.kind}"
         self.top.tell(f"{record.number} · {mark}{kind}")
         self.stand()
@@ -224,7 +228,8 @@ class ItemView(KeepingScreen):
                 parts += [f" {person.name}{'?' if person.unsure else ''}   "]
         for mark in self.marked:
             if not mark.name:
-                parts += ["▐", (str(mark.number), "reverse"), "▌ not named   "]
+                what = "not known" if mark.asked else "not named"
+                parts += ["▐", (str(mark.number), "reverse"), f"▌ {what}   "]
         backs = sum(scan.side == "verso" for scan in self.record.scans)
         if backs:
             parts.append(("F2 shows the back", "italic"))
@@ -309,6 +314,14 @@ class ItemView(KeepingScreen):
             self.name_next()
         else:
             self.say(f"Marker {number} was touched. The next name under “Who” is there.")
+
+    def name_marker(self, ident: str) -> None:
+        """Ask now who is at this marker, named before or not."""
+        self.sitting.to_name[:] = [
+            Subject(Kind.MARKER, ident),
+            *(subject for subject in self.sitting.to_name if subject.id != ident),
+        ]
+        self.name_next()
 
     def name_next(self) -> None:
         """Put the cursor into the prompt of names, and ask there who is at the marker."""

@@ -52,6 +52,13 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
         Choice("prompts", "The questions asked", "a file to edit and translate"),
         Choice("language", "Language told in", "Ctrl+L"),
     ),
+    Group.PUT_RIGHT: (
+        Choice("check", "Check", "what is missing, what cannot be so"),
+        Choice("people", "People", "names, kin, consent, their pictures"),
+        Choice("told_words('place', 'Places')", "Places", "as told; called something else everywhere"),
+        Choice("told_words('occasion', 'Occasions')", "Occasions", "the same"),
+        Choice("duplicates", "Perhaps the same person", "proposed, never merged by itself"),
+    ),
     Group.KEEP_SAFE: (
         Choice(SURVEY, "Survey a box", "sleeves, tape, damage: one key each"),
         Choice(BACKUPS, "Bring back a backup", "as the collection was before"),

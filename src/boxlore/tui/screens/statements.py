@@ -8,7 +8,7 @@ from textual.screen import Screen
 from boxlore.core.errors import BoxloreError
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import Record, StatementView
-from boxlore.core.statements import Said
+from boxlore.core.statements import Said, Statement
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.sitting import correcting
 from boxlore.tasks.sitting.naming import reassign
@@ -22,7 +22,7 @@ from boxlore.tui.screens.language import language_blank, language_fault
 from boxlore.tui.screens.working import WorkingScreen
 from boxlore.tui.widgets.bars import Top
 from boxlore.tui.widgets.plain_text import Line, short
-from boxlore.tui.widgets.prompt_block import marks, who_says
+from boxlore.tui.widgets.prompt_block import SIDES, marks, who_says
 from boxlore.tui.widgets.row_list import Cells, Rows
 
 ACTIONS = (
@@ -235,8 +235,17 @@ class SaidScreen(Screen[None]):
             statement = past.statement
             when = statement.recorded_at[:16].replace("T", " ")
             words = statement.words or "asked, not known"
-            parts += [(f"{when}  {past.state}\n", "bold"), f"{statement.source.said}: “{words}”\n\n"]
+            parts += [(f"{when}  {past.state}\n", "bold"), f"{self._source(statement)}: “{words}”\n\n"]
         await self.app.push_screen(Notice(f"History: {FIELDS[view.field].label}", *parts))
+
+    def _source(self, statement: Statement) -> str:
+        """Who said it, by name."""
+        people = self._sitting.collection.people()
+        source = statement.source
+        if source.said is Said.INSCRIPTION:
+            return f"on the {SIDES.get(source.ref, source.ref) or 'print'}"
+        name = people[source.ref].name if source.ref in people else source.ref
+        return name or f"the {source.said}"
 
     async def _strike(self, view: StatementView) -> None:
         async def answer(value: str) -> None:

@@ -9,7 +9,7 @@ from boxlore.core.errors import BoxloreError
 from boxlore.tasks.sitting import course
 from boxlore.tasks.sitting.beginning import KnownTeller, known_tellers
 from boxlore.tasks.sitting.session import Sitting
-from boxlore.tui.screens.cards import Choice, Choices
+from boxlore.tui.screens.cards import Choice, Choices, Notice
 from boxlore.tui.screens.forms import Blank, Form
 
 Then = Callable[[], Awaitable[None]]
@@ -74,7 +74,8 @@ async def _agreed(app: App[Any], sitting: Sitting, teller: KnownTeller, then: Th
         answers = {"narrator": teller.name}
         if value == "stands":
             answers |= {"terms": teller.terms, "agreed_by": teller.name}
-        await _begin(app, sitting, answers, then)
+        if fault := await _begin(app, sitting, answers, then):
+            await app.push_screen(Notice(teller.name, fault))
 
     choices = [
         Choice("read", "Read it out and note it", "before anything is asked"),

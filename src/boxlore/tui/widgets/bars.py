@@ -38,9 +38,11 @@ class Top(Line):
 
 
 class Bottom(Line):
-    """The bottom line: the keys whose `short` is not empty. They can be clicked; keys without room are left out."""
+    """The bottom line: the keys whose `short` is not empty, on a second line too where they need it. They can be
+    clicked; keys that find no room there either are left out, but never the last."""
 
-    DEFAULT_CSS = "Bottom { width: 100%; height: 1; background: $panel; padding: 0 1; }"
+    DEFAULT_CSS = "Bottom { width: 100%; height: auto; max-height: 2; background: $panel; padding: 0 1; }"
+    LINES = 2
 
     class Pressed(Message):
         """A key's name was clicked."""
@@ -52,7 +54,8 @@ class Bottom(Line):
     def __init__(self, keys: tuple[Key, ...]) -> None:
         super().__init__()
         self._keys = [key for key in keys if key.short]
-        self._spans: list[tuple[int, int, str]] = []
+        self._spans: list[tuple[int, int, int, str]] = []
+        """Of each key: its line, its first column, the one after its last, and its action."""
 
     def on_mount(self) -> None:
         self._draw()
@@ -63,19 +66,22 @@ class Bottom(Line):
     def _draw(self) -> None:
         parts: list[str | tuple[str, str]] = []
         self._spans = []
-        at, room = 0, self.size.width
+        at, line, room = 0, 0, self.size.width or self.app.size.width - 2
         last = self._keys[-1] if self._keys else None
         for key in self._keys:
             wide = cell_len(f"{key.cap} {key.short}")
-            spare = 0 if key is last or last is None else cell_len(f"{last.cap} {last.short}") + 2
-            if at + wide + spare > room:
-                continue
-            self._spans.append((at, at + wide, key.action))
+            spare = cell_len(f"{last.cap} {last.short}") + 2 if last is not None and key is not last else 0
+            if at + wide + (spare if line + 1 == self.LINES else 0) > room:
+                if line + 1 == self.LINES:
+                    continue
+                at, line = 0, line + 1
+                parts.append("\n")
+            self._spans.append((line, at, at + wide, key.action))
             parts += [(key.cap, "bold $primary"), f" {key.short}  "]
             at += wide + 2
         self.say(*parts)
 
     def on_click(self, event: events.Click) -> None:
-        for start, end, action in self._spans:
-            if start <= event.x - 1 < end:
+        for line, start, end, action in self._spans:
+            if line == event.y and start <= event.x - 1 < end:
                 self.post_message(self.Pressed(action))

@@ -39,7 +39,7 @@ class Block(Vertical):
     Block .question { color: $foreground; height: 1; }
     Block .question.-here { color: $primary; text-style: bold; }
     Block .others { height: auto; color: $secondary; padding-left: 2; }
-    Block .made { height: 1; color: $faint; padding-left: 2; }
+    Block .made { height: auto; max-height: 2; color: $faint; padding-left: 2; }
     """
 
     def __init__(self, prompt: Prompt, typist: Typist) -> None:
@@ -101,6 +101,12 @@ class Block(Vertical):
         """Whether the words differ from what is kept."""
         return self.text.strip() != self.baseline.strip()
 
+    def enter(self) -> None:
+        """The cursor comes here: an answer of one line is picked out, so that typing takes its place; an arrow key
+        keeps it."""
+        if self.prompt.lines == 1 and self.text and not self.changed and not self.words.read_only:
+            self.words.select_all()
+
     def suggest(self, suggestions: list[tuple[str, str]]) -> None:
         """Offer completions; the first is the one that Tab takes."""
         self.suggestions = suggestions
@@ -137,6 +143,8 @@ class Block(Vertical):
         self.draw()
 
 
+SIDES = {"recto": "front", "verso": "back"}
+"""What the two sides are called on the screen."""
 SURE_WORDS = {Sure.SURE: "", Sure.LIKELY: "likely", Sure.GUESS: "a guess", Sure.NOT_KNOWN: "not known"}
 
 
@@ -149,7 +157,11 @@ def marks(view: StatementView) -> str:
 def who_says(view: StatementView) -> str:
     """Whose words these are, or where they were written."""
     said, ref = view.source.said, view.source.ref
-    names = {Said.INSCRIPTION: f"on the {ref or 'print'}", Said.FILE: "in the file", Said.KEEPER: "the keeper"}
+    names = {
+        Said.INSCRIPTION: f"on the {SIDES.get(ref, ref) or 'print'}",
+        Said.FILE: "in the file",
+        Said.KEEPER: "the keeper",
+    }
     return names.get(said, view.said_by or ref or str(said))
 
 

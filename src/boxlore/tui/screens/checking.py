@@ -1,0 +1,198 @@
+"""Check: the ten things most worth doing, grouped; Enter goes to the photograph at its question."""
+
+from collections.abc import Sequence
+from typing import Any, Protocol
+
+from textual.app import App, ComposeResult
+from textual.screen import Screen
+
+from boxlore.core.errors import BoxloreError
+from boxlore.tasks.check import TEN, FindingGroup, ItemFinding, check, grouped
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tui.keys import bound
+from boxlore.tui.screens.person import PersonScreen
+from boxlore.tui.widgets.bars import Top
+from boxlore.tui.widgets.plain_text import Line, short
+from boxlore.tui.widgets.row_list import Cells, Rows
+
+NOT_SOURCES = ("", "common practice, no source", "a rule of our own")
+
+
+class CheckHost(Protocol):
+    """What the screen needs of the sitting's screen."""
+
+    sitting: Sitting
+
+    @property
+    def app(self) -> App[Any]: ...
+
+    def show_item(self, item: str, field: str = "") -> None:
+        """Show an item, with the cursor in the prompt of this field."""
+
+
+class CheckScreen(Screen[None]):
+    """Rows of groups, or of the findings of one group; Tab shows all groups, Esc goes back from a group."""
+
+    AUTO_FOCUS = ""
+    BINDINGS = bound(
+        ("up", "move(-1)"),
+        ("down", "move(1)"),
+        ("pageup", "move(-10)"),
+        ("pagedown", "move(10)"),
+        ("enter", "take"),
+        ("tab", "all"),
+        ("escape", "close"),
+        ("ctrl+q,q", "leave"),
+    )
+    DEFAULT_CSS = """
+    CheckScreen Rows { margin: 1 1 0 1; }
+    CheckScreen #whole { height: auto; max-height: 40%; padding: 1 2; }
+    """
+
+    def __init__(self, host: CheckHost) -> None:
+        super().__init__()
+        self._host = host
+        self._groups: list[FindingGroup] = []
+        self._open: FindingGroup | None = None
+        self._wants_all = False
+        self._gone = False
+        self._top, self._rows, self._whole = Top("Check"), Rows(), Line(id="whole")
+
+    def compose(self) -> ComposeResult:
+        yield self._top
+        yield self._rows
+        yield self._whole
+
+    def on_mount(self) -> None:
+        self._whole.say("Looking at every photograph …")
+        self.run_worker(self._look, thread=True, exit_on_error=False)
+
+    def on_unmount(self) -> None:
+        self._gone = True
+
+    def _look(self) -> None:
+        found: list[ItemFinding] = []
+        try:
+            for located in check(self._host.sitting.collection):
+                if self._gone:
+                    return
+                found.append(located)
+        except BoxloreError as error:
+            self.app.call_from_thread(self._whole.say, str(error))
+            return
+        self.app.call_from_thread(self._found, grouped(found))
+
+    def _found(self, groups: list[FindingGroup]) -> None:
+        self._groups = groups
+        self._draw()
+
+    @property
+    def _shown(self) -> Sequence[FindingGroup]:
+        return self._groups if self._wants_all else self._groups[:TEN]
+
+    def _draw(self, at: int = 0) -> None:
+        count = sum(len(group.findings) for group in self._groups)
+        if self._open is not None:
+            self._top.tell(f"Check · {self._open.rule}", f"{len(self._open.findings)} of {count} · Esc all")
+            self._rows.show(len(self._open.findings), self._finding_cells, at)
+        else:
+            more = len(self._groups) - len(self._shown)
+            tab = f" · Tab {more} more kinds" if more else ""
+            title = "Check · all" if self._wants_all else "Check · most worth doing first"
+            things = "one thing" if count == 1 else f"{count} things"
+            self._top.tell(title, f"{things}{tab} · Esc back")
+            self._rows.show(len(self._shown), self._group_cells, at)
+        self._say_whole()
+
+    def _group_cells(self, at: int, width: int) -> Cells:
+        group = self._shown[at]
+        first = group.findings[0]
+        many = f"{len(group.findings)} ×" if len(group.findings) > 1 else ""
+        where = first.number or first.mark
+        return (
+            (f"{_LEVELS[group.severity]:<7} ", "strong"),
+            (f"{many:>6}  ", "faint"),
+            (
+                short(f"{where}  {_sentence(first)}".strip(), max(width - 18, 8)),
+                "plain",
+            ),
+        )
+
+    def _finding_cells(self, at: int, width: int) -> Cells:
+        if self._open is None:
+            return ()
+        located = self._open.findings[at]
+        return (
+            (f"{located.number or located.mark or '-':<10} ", "strong"),
+            (short(located.finding.message, max(width - 12, 8)), "plain"),
+        )
+
+    def _here(self) -> ItemFinding | None:
+        if self._open is not None:
+            return self._open.findings[self._rows.at]
+        return self._shown[self._rows.at].findings[0] if self._shown else None
+
+    def _say_whole(self) -> None:
+        located = self._here()
+        if located is None:
+            self._whole.say("Nothing to ask and nothing to mend.")
+            return
+        finding = located.finding
+        because = "".join(f"\n· {fact}" for fact in finding.because)
+        source = f"\n{finding.source}" if finding.source not in NOT_SOURCES else ""
+        self._whole.say(finding.message, (because, "$secondary"), (source, "$faint"))
+
+    def action_move(self, by: int) -> None:
+        """Move the cursor."""
+        self._rows.move(by)
+        if self._groups:
+            self._say_whole()
+
+    def action_all(self) -> None:
+        """Show all kinds of findings, or the ten again."""
+        if self._open is None:
+            self._wants_all = not self._wants_all
+            self._draw()
+
+    async def action_take(self) -> None:
+        """Open the group, or go to the photograph or person of the finding."""
+        located = self._here()
+        if located is None:
+            return
+        if self._open is None and len(self._shown[self._rows.at].findings) > 1:
+            self._open = self._shown[self._rows.at]
+            self._draw()
+            return
+        collection = self._host.sitting.collection
+        item = collection.store.item_by_number(located.number) if located.number else None
+        if item is not None:
+            self._host.show_item(item, located.finding.rule.partition(".")[0])
+        elif located.finding.about in collection.people():
+            await self.app.push_screen(PersonScreen(self._host, located.finding.about))
+        else:
+            self._whole.say(f"{located.finding.message}\n", ("This is about no single photograph.", "$faint"))
+
+    async def on_rows_taken(self) -> None:
+        await self.action_take()
+
+    def action_close(self) -> None:
+        """Go back from a group to all of them, else to the photograph."""
+        if self._open is None:
+            self.app.pop_screen()
+            return
+        at = next((at for at, group in enumerate(self._shown) if group is self._open), 0)
+        self._open = None
+        self._draw(at)
+
+    async def action_leave(self) -> None:
+        """Leave the program."""
+        await self.app.run_action("leave")
+
+
+def _sentence(located: ItemFinding) -> str:
+    """The message; of a disagreement also who says what, for the message alone names nobody."""
+    finding = located.finding
+    return f"{finding.message} {'; '.join(finding.because)}" if finding.rule.endswith(".conflict") else finding.message
+
+
+_LEVELS = {"error": "mend", "ask": "ask", "note": "note"}

@@ -1,0 +1,270 @@
+"""One person: everything told of them, the pictures with them, and what can be put right."""
+
+from typing import Any, Protocol
+
+from textual.app import App, ComposeResult
+from textual.screen import Screen
+
+from boxlore.core.errors import BoxloreError
+from boxlore.core.fields.table import FIELDS
+from boxlore.core.people.person import Person
+from boxlore.core.statements import Said, Statement
+from boxlore.tasks.sitting import righting
+from boxlore.tasks.sitting.naming import reassign
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tui.keys import bound
+from boxlore.tui.screens.cards import Choice, Choices, Notice
+from boxlore.tui.screens.forms import Blank, Form
+from boxlore.tui.screens.person_about import ask_about
+from boxlore.tui.widgets.bars import Top
+from boxlore.tui.widgets.plain_text import Line, short
+from boxlore.tui.widgets.prompt_block import SIDES
+from boxlore.tui.widgets.row_list import Cells, Rows
+
+
+class PersonHost(Protocol):
+    """What the screen needs of the one that opened it."""
+
+    sitting: Sitting
+
+    @property
+    def app(self) -> App[Any]: ...
+
+    def show_item(self, item: str) -> None: ...
+
+
+class PersonScreen(Screen[None]):
+    """Rows of what is told, then of the pictures; Enter offers what can be done with the row, A with the person."""
+
+    AUTO_FOCUS = ""
+    BINDINGS = bound(
+        ("up", "move(-1)"),
+        ("down", "move(1)"),
+        ("pageup", "move(-10)"),
+        ("pagedown", "move(10)"),
+        ("enter", "take"),
+        ("a,insert", "about"),
+        ("ctrl+z", "undo"),
+        ("escape", "close"),
+        ("ctrl+q,q", "leave"),
+    )
+    DEFAULT_CSS = """
+    PersonScreen Rows { margin: 1 1 0 1; }
+    PersonScreen #whole { height: auto; max-height: 30%; padding: 1 2; }
+    """
+
+    def __init__(self, host: PersonHost, ident: str) -> None:
+        super().__init__()
+        self._host, self._ident = host, ident
+        self._told: list[Statement] = []
+        self._namings: list[righting.Naming] = []
+        self._top, self._rows = Top(), Rows()
+        self._whole, self._note = Line(id="whole"), Line(id="note")
+
+    @property
+    def sitting(self) -> Sitting:
+        """The sitting in which things are put right."""
+        return self._host.sitting
+
+    @property
+    def person(self) -> Person:
+        """Who is shown, as known now."""
+        return self.sitting.collection.people()[self._ident]
+
+    def compose(self) -> ComposeResult:
+        yield self._top
+        yield self._rows
+        yield self._whole
+        yield self._note
+
+    def on_mount(self) -> None:
+        self._note.display = False
+        self.call_after_refresh(self._load)
+
+    def _load(self) -> None:
+        if self._ident not in self.sitting.collection.people():
+            self.app.pop_screen()
+            return
+        person, collection = self.person, self.sitting.collection
+        self._told = [said for said, _ in righting.told_of(collection, person) if FIELDS[said.field].told or said.words]
+        self._namings = righting.namings(collection, person)
+        pictures = len({naming.item for naming in self._namings})
+        count = "one picture" if pictures == 1 else f"{pictures} pictures"
+        self._top.tell(f"{person.name} · {count}", "Enter the row · A the person · Esc back")
+        self._rows.show(len(self._told) + len(self._namings), self._cells, self._rows.at)
+        self._say_whole()
+
+    def _row(self, at: int) -> Statement | righting.Naming | None:
+        if at < len(self._told):
+            return self._told[at]
+        place = at - len(self._told)
+        return self._namings[place] if place < len(self._namings) else None
+
+    def _cells(self, at: int, width: int) -> Cells:
+        row = self._row(at)
+        if isinstance(row, righting.Naming):
+            said = row.statement
+            label = "Took it" if said.field == "photographer" else "In it"
+            return ((f"{label:<15} ", "strong"), (f"{row.number:<10} ", "plain"),
+                    (short(f"{self._says(said)}: “{said.words}”", max(width - 28, 8)), "faint"))  # fmt: skip
+        if row is None:
+            return ()
+        words = self._words(row)
+        return ((f"{FIELDS[row.field].label:<15.15} ", "strong"),
+                (f"{short(words, max(width - 40, 8)):<{max(width - 40, 8)}} ", "plain"),
+                (short(self._says(row), 22), "faint"))  # fmt: skip
+
+    def _words(self, said: Statement) -> str:
+        people = self.sitting.collection.people()
+        return people[said.words].name if said.words in people else said.words or "asked, not known"
+
+    def _says(self, said: Statement) -> str:
+        people = self.sitting.collection.people()
+        source = said.source
+        if source.said is Said.KEEPER:
+            return "the keeper"
+        if source.said is Said.INSCRIPTION:
+            return f"on the {SIDES.get(source.ref, source.ref)}"
+        return people[source.ref].name if source.ref in people else source.ref or str(source.said)
+
+    def _say_whole(self) -> None:
+        row = self._row(self._rows.at)
+        said = row.statement if isinstance(row, righting.Naming) else row
+        if said is None:
+            self._whole.say("Nothing is told yet. A adds something.")
+            return
+        self._whole.say(
+            f"“{self._words(said)}”\n",
+            (f"{self._says(said)} · {said.recorded_at[:10]} · for {said.audience}", "$faint"),
+        )
+
+    def say(self, words: str, *, bad: bool = False) -> None:
+        """Show a sentence below the list."""
+        self._note.display = bool(words)
+        self._note.set_class(bad, "-bad")
+        self._note.say(words)
+
+    def action_move(self, by: int) -> None:
+        """Move the cursor."""
+        self._rows.move(by)
+        self._say_whole()
+
+    def action_undo(self) -> None:
+        """Take back the last thing done."""
+        done = self.sitting.undo() if self.sitting.writable else None
+        self._load()
+        self.say(f"Taken back: {done.what}." if done else "Nothing of this sitting is left to take back.")
+
+    def action_close(self) -> None:
+        """Go back."""
+        self.app.pop_screen()
+
+    async def action_leave(self) -> None:
+        """Leave the program."""
+        await self.app.run_action("leave")
+
+    def _writable(self) -> bool:
+        if not self.sitting.writable:
+            self.say("Open for reading only; nothing can be changed.", bad=True)
+        return self.sitting.writable
+
+    def done(self, words: str) -> None:
+        """Show the person anew after a change, and say what was done."""
+        self._load()
+        self.say(f"{words} Ctrl+Z takes it back.")
+
+    # a row
+
+    async def on_rows_taken(self) -> None:
+        await self.action_take()
+
+    async def action_take(self) -> None:
+        """Offer what can be done with the row."""
+        row = self._row(self._rows.at)
+        if isinstance(row, righting.Naming):
+            await self._picture(row)
+        elif row is not None and self._writable():
+            await self._statement(row)
+
+    async def _picture(self, naming: righting.Naming) -> None:
+        async def answer(value: str) -> None:
+            if value == "open":
+                self._host.show_item(naming.item)
+            elif self._writable() and value == "other":
+                await self._ask_other(naming)
+            elif self._writable():
+                await self._ask_source(naming.statement, naming.item)
+
+        choices = [
+            Choice("open", f"Show {naming.number}"),
+            Choice("other", "Not this person here", "somebody else is meant in this one"),
+            Choice("said", "Somebody else said it"),
+        ]
+        await self.app.push_screen(Choices(f"{self.person.name} in {naming.number}", choices, answer))
+
+    async def _ask_other(self, naming: righting.Naming) -> None:
+        def answer(answers: dict[str, str]) -> str:
+            try:
+                name = righting.somebody_else(self.sitting, self.person, naming, answers["name"])
+            except BoxloreError as error:
+                return str(error)
+            self.done(f"{naming.number} shows {name}.")
+            return ""
+
+        blank = Blank("name", "Who is it?", "", "A name; somebody not known yet is made.")
+        await Form(f"Not {self.person.name} in {naming.number}", [blank], answer).open(self.app)
+
+    async def _statement(self, said: Statement) -> None:
+        async def answer(value: str) -> None:
+            if value == "history":
+                await self._history(said)
+            elif value == "correct":
+                await self._correct(said)
+            else:
+                await self._ask_source(said, "")
+
+        choices = [
+            Choice("correct", "Correct the words", "what was there stays in the history"),
+            Choice("said", "Somebody else said it"),
+            Choice("history", "History"),
+        ]
+        if not FIELDS[said.field].told:
+            del choices[:2]
+        await self.app.push_screen(Choices(short(f"“{self._words(said)}”", 60), choices, answer))
+
+    async def _history(self, said: Statement) -> None:
+        parts: list[str | tuple[str, str]] = []
+        for past in self.sitting.history(said.subject.id, said.field):
+            when = past.statement.recorded_at[:16].replace("T", " ")
+            parts += [(f"{when}  {past.state}\n", "bold")]
+            parts += [f"{self._says(past.statement)}: “{self._words(past.statement)}”\n\n"]
+        await self.app.push_screen(Notice(f"History: {FIELDS[said.field].label}", *parts))
+
+    async def _correct(self, said: Statement) -> None:
+        def answer(answers: dict[str, str]) -> str:
+            try:
+                righting.correct(self.sitting, said, answers["words"])
+            except BoxloreError as error:
+                return str(error)
+            self.done("Corrected.")
+            return ""
+
+        blank = Blank("words", FIELDS[said.field].label, said.words, keeps=True)
+        await Form("Correct the words", [blank], answer).open(self.app)
+
+    async def _ask_source(self, said: Statement, item: str) -> None:
+        def answer(answers: dict[str, str]) -> str:
+            try:
+                reassign(self.sitting, said, answers["name"], item)
+            except BoxloreError as error:
+                return str(error)
+            self.done(f"Said by {answers['name'] or 'the keeper'}.")
+            return ""
+
+        blank = Blank("name", "Name of the teller", self.sitting.narrator, "Empty: you.")
+        await Form("Who said it?", [blank], answer).open(self.app)
+
+    async def action_about(self) -> None:
+        """Offer what can be done with the person."""
+        if self._writable():
+            await ask_about(self)

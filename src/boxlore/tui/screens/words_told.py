@@ -1,0 +1,151 @@
+"""The places, or the occasions, as they were told: the pictures with each, and its words corrected everywhere."""
+
+from typing import Any, Protocol
+
+from textual.app import App, ComposeResult
+from textual.screen import Screen
+
+from boxlore.core.errors import BoxloreError
+from boxlore.core.statements import fold
+from boxlore.tasks.sitting.everywhere import WordsTold, rewrite, words_told
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tui.keys import bound
+from boxlore.tui.screens.cards import Choice, Choices
+from boxlore.tui.screens.forms import Blank, Form
+from boxlore.tui.widgets.bars import Top
+from boxlore.tui.widgets.plain_text import Line, short
+from boxlore.tui.widgets.row_list import Cells, Rows
+from boxlore.tui.widgets.text_input import Words
+
+MOST = 30
+"""So many pictures of one place are listed to choose from."""
+
+
+class ToldHost(Protocol):
+    """What the screen needs of the sitting's screen."""
+
+    sitting: Sitting
+
+    @property
+    def app(self) -> App[Any]: ...
+
+    def show_item(self, item: str) -> None: ...
+
+
+class WordsToldScreen(Screen[None]):
+    """All words told in one field of items, with how often; letters narrow it, Enter offers what can be done."""
+
+    AUTO_FOCUS = ""
+    BINDINGS = bound(
+        ("up", "move(-1)"),
+        ("down", "move(1)"),
+        ("pageup", "move(-10)"),
+        ("pagedown", "move(10)"),
+        ("enter", "take"),
+        ("escape", "close"),
+        ("ctrl+z", "undo"),
+        ("ctrl+q", "leave"),
+    )
+    DEFAULT_CSS = """
+    WordsToldScreen Words { margin: 1 1 0 1; }
+    WordsToldScreen .heading { color: $faint; padding: 0 1; }
+    WordsToldScreen Rows { margin: 0 1; }
+    """
+
+    def __init__(self, host: ToldHost, field: str, title: str) -> None:
+        super().__init__()
+        self._host, self._field = host, field
+        self._all: list[WordsTold] = []
+        self._told: list[WordsTold] = []
+        self._words = Words(heard=lambda _: self._narrow(), id="wanted")
+        self._top, self._rows, self._note = Top(title), Rows(), Line(id="note")
+
+    def compose(self) -> ComposeResult:
+        yield self._top
+        yield self._words
+        yield Line("  Type a part of it; ↑ ↓ move, Enter shows what can be done.", classes="heading")
+        yield self._rows
+        yield self._note
+
+    async def show(self) -> None:
+        """Open the screen; when this returns, the next key is typed into the search line."""
+        await self._host.app.push_screen(self)
+        self.set_focus(self._words)
+
+    def on_mount(self) -> None:
+        self._note.display = False
+        self.call_after_refresh(self._load)
+
+    def _load(self) -> None:
+        self._all = words_told(self._host.sitting.collection, self._field)
+        self._narrow()
+
+    def _narrow(self) -> None:
+        asked = fold(self._words.text).split()
+        self._told = [told for told in self._all if all(part in fold(told.words) for part in asked)]
+        self._rows.show(len(self._told), self._cells, self._rows.at)
+        self._top.tell(right=f"{len(self._told)} told")
+
+    def _cells(self, at: int, width: int) -> Cells:
+        told = self._told[at]
+        count = "one picture" if len(told.items) == 1 else f"{len(told.items)} pictures"
+        return ((f"{short(told.words, width - 16):<{max(width - 16, 8)}}", "plain"), (f"  {count}", "faint"))
+
+    def say(self, words: str) -> None:
+        """Show a sentence below the list."""
+        self._note.display = bool(words)
+        self._note.say(words)
+
+    def action_move(self, by: int) -> None:
+        """Move the cursor."""
+        self._rows.move(by)
+
+    async def action_take(self) -> None:
+        """Offer the pictures, and other words everywhere."""
+        await self._words.drained()
+        if not self._told:
+            return
+        told = self._told[self._rows.at]
+
+        async def answer(value: str) -> None:
+            if value != "rewrite":
+                self._host.show_item(value)
+            elif self._host.sitting.writable:
+                await self._rewrite(told)
+            else:
+                self.say("Open for reading only; nothing can be changed.")
+
+        choices = [Choice("rewrite", "Call it something else everywhere", "what was there stays in the history")]
+        choices += [Choice(item, f"Show {number}") for item, number in told.items[:MOST]]
+        await self.app.push_screen(Choices(short(told.words, 60), choices, answer))
+
+    async def on_rows_taken(self) -> None:
+        await self.action_take()
+
+    async def _rewrite(self, told: WordsTold) -> None:
+        def answer(answers: dict[str, str]) -> str:
+            try:
+                count = rewrite(self._host.sitting, told, answers["words"])
+            except BoxloreError as error:
+                return str(error)
+            self._load()
+            self.say(f"{count} put right. Ctrl+Z takes it back.")
+            return ""
+
+        hint = "The words of another one make one of the two."
+        blank = Blank("words", "What is it called?", told.words, hint, keeps=True)
+        await Form("Everywhere", [blank], answer).open(self.app)
+
+    def action_undo(self) -> None:
+        """Take back the last thing done."""
+        done = self._host.sitting.undo() if self._host.sitting.writable else None
+        self._load()
+        self.say(f"Taken back: {done.what}." if done else "Nothing of this sitting is left to take back.")
+
+    def action_close(self) -> None:
+        """Go back."""
+        self.app.pop_screen()
+
+    async def action_leave(self) -> None:
+        """Leave the program."""
+        await self.app.run_action("leave")
