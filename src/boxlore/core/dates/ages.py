@@ -36,7 +36,7 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
             numbers.append((int(str(value)), number.kind))
         elif token.senses[0].kind == "person":
             born.append(str(token.senses[0].value))
-        elif token.senses[0].kind == "unit" and token.senses[0].value not in ("year", "month"):
+        elif token.senses[0].kind == "unit" and token.senses[0].value not in ("year", "years"):
             return None
         elif here & _AGE:
             kinds |= here & _AGE

@@ -64,8 +64,12 @@ class Assembly(Gathered):
         """Whether a sign or qualifier within the words of one date stands before a slot that is still open."""
         date, ahead = self.date, following.kind
         year_ahead = ahead in ("year", "short") and not (date.year or self.decades)
+        if kind in ("dash", "slash") and self.romans and year_ahead:
+            return True  # VI-1938
         if kind == "comma":
-            return year_ahead or self._after_comma(following)
+            return year_ahead or (
+                self._after_comma(following) and not (date.year and self._short_year_ahead(following))
+            )
         if kind == "dash":
             if self.date.part and not (date.year or date.within_a_year or self.numbers):
                 return ahead in SLOTS
@@ -101,6 +105,10 @@ class Assembly(Gathered):
             return True
         begun = self.numbers or date.month or date.season or date.feast or date.day
         return not begun and bool(date.weekday >= 0 or date.year) and ahead in _BEGIN_A_DAY
+
+    def _short_year_ahead(self, following: Sense) -> bool:
+        """`1936, 38 or 39`: a number that can be no day begins the next date."""
+        return following.kind == "day" and self._short_year(following)
 
     @staticmethod
     def _short_year(sense: Sense) -> bool:
@@ -240,7 +248,7 @@ class Assembly(Gathered):
     def _unit(self, value: str) -> bool:
         if value == "week" and self.ordinals and not (self.numbers or self.date.month):
             self.date.nth = self.ordinals.pop()
-        self.units.append(value)
+        self.units.append(value.removesuffix("s"))
         return True
 
     def _term(self, value: object) -> bool:

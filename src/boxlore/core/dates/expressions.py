@@ -55,6 +55,8 @@ class Expression:
 
     def _product(self) -> bool:
         """`May or June of 1938 or 1939`: every month in every year."""
+        if len(self.parts) < 3:
+            return False
         dates = self.leaves()
         months = [date for date in dates if date.within_a_year]
         years = [date for date in dates if date.whole_year]

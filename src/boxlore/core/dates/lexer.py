@@ -12,7 +12,7 @@ from typing import NamedTuple
 
 from boxlore.core.dates import lexicon
 from boxlore.core.dates.lexicon import ROMAN, Node, Sense
-from boxlore.core.dates.numerals import NUMERAL, ROMAN_NUMERAL, compound, numeral
+from boxlore.core.dates.numerals import NUMERAL, compound, numeral
 from boxlore.core.dates.spoken import spoken
 
 Senses = tuple[Sense, ...]
@@ -31,9 +31,7 @@ _DASHES = str.maketrans(
      "“": '"', "”": '"', "„": '"', "«": '"', "»": '"', "\u00a0": " ", "\u202f": " ", "\u2009": " "}
 )  # fmt: skip
 
-PIECE = re.compile(
-    rf"(?P<roman>{ROMAN_NUMERAL})|(?P<word>[^\W\d_]+)|(?P<numeral>{NUMERAL})|(?P<digits>\d+)|(?P<sign>[^\w\s]|_)"
-)
+PIECE = re.compile(rf"(?P<word>[^\W\d_]+)|(?P<numeral>{NUMERAL})|(?P<digits>\d+)|(?P<sign>[^\w\s]|_)")
 
 SIGNS: dict[str, Senses | None] = {
     ",": (Sense("comma"),), ";": (Sense("comma"),), "-": (Sense("dash"),), "/": (Sense("slash"),),
@@ -82,7 +80,7 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
             if (signs := SIGNS.get(piece, _NAME)) is None:
                 continue
             senses = signs
-        elif group in ("numeral", "roman"):
+        elif group == "numeral":
             at += 1
             if _between_months(tokens, pieces, at, root) and (apart := _YEAR_AND_DAY.fullmatch(piece)):
                 for part, kind in zip(apart.groups(), ("year", "sign", "day"), strict=True):

@@ -35,7 +35,7 @@ class Sense(NamedTuple):
 
 
 SEASONS = {"spring": 21, "summer": 22, "autumn": 23, "winter": 24}
-UNITS = ("day", "week", "fortnight", "month", "year", "weekend")
+UNITS = ("day", "week", "fortnight", "month", "year", "weekend", "days", "weeks", "months", "years")
 FRACTIONS = {
     "first_half": (0, 2), "second_half": (1, 2), "first_quarter": (0, 4), "second_quarter": (1, 4),
     "third_quarter": (2, 4), "fourth_quarter": (3, 4),

@@ -55,6 +55,9 @@ class Grammar:
                 self.at += 1
             corrected = self._alternatives()
             Expression("any", [said, corrected]).filled()
+            first, last = said.leaves()[-1], corrected.leaves()[0]
+            if first.day and last.month and not last.day:  # “12 June, I mean July”
+                last.day = first.day
             said = corrected
         if self.at < self.count:
             raise NoForm
@@ -255,6 +258,8 @@ class Grammar:
         self.at += 2
         anchor = self._operand()
         unit = str(sense.value) if sense.kind == "unit" else sense.kind
+        if unit in ("days", "weeks", "months", "years"):  # “the weeks before Christmas” are a few
+            unit, count = unit[:-1], count or -1
         value = sense.value if isinstance(sense.value, int) else 0
         if unit == "weekend":
             raise NoForm

@@ -122,11 +122,20 @@ def fill(parts: list[Partial], *, span: bool) -> bool:
     """
     if len(parts) == 1:
         return parts[0].is_settled
-    if any(part.whole_year and part.year.isdigit() for part in parts):
+    whole_years = [part.year for part in parts if part.whole_year]
+    if any(year.isdigit() for year in whole_years):
         for part in parts:
             part.year = part.plain_year or part.year
+    if (
+        len(whole_years) == len(parts)
+        and all(len(year) == 4 for year in whole_years)
+        and not any(part.assumed for part in parts)
+    ):
+        return True  # nothing is open: 1915 and 1918
     for left, right in zip(parts[-2::-1], parts[:0:-1], strict=True):
         _from_right(left, right)
+        if left.years and right.years:  # winter 1938/39 or 1939/40
+            left.season = right.season = left.season or right.season
     for left, right in itertools.pairwise(parts):
         _from_left(right, left)
         if not span and right.whole_year and left.within_a_year and left.year:

@@ -17,11 +17,11 @@ def spoken(pieces: list[Piece], at: int, root: Node) -> tuple[tuple[Sense, ...],
     """
     total = current = 0
     count, following, ordinal, pair, languages = 0, at, False, False, -1
-    joined = False
+    joined, last = False, at
     while following < len(pieces) and not ordinal:
         parsed = _value(pieces, following, root)
         if parsed is None:
-            if count and pieces[following][0] in JOINS and not joined:
+            if count and pieces[following][0] in JOINS and following - last < 3:
                 joined, following = True, following + 1
                 continue
             break

@@ -37,7 +37,7 @@ SPANS: tuple[tuple[str, Theatres], ...] = (
     ("spanish-american war", (("US", "1898-04", "1898-08"),)),
     ("vietnam war", (("US", "1965-03", "1973-03"),)),
     ("interwar|interwar years|interwar period|between the wars|between the two wars|zwischenkriegszeit|mellankrigstiden", (("", "1918-11", "1939-09"),)),
-    ("victorian times|victorian era|reign of victoria|queen victoria's reign|reign of queen victoria|victorian period|victorian", (("GB", "1837-06", "1901-01"),)),
+    ("victorian times|victorian era|reign of victoria|under queen victoria|queen victoria's reign|reign of queen victoria|victorian period|victorian", (("GB", "1837-06", "1901-01"),)),
     ("edwardian times|edwardian era|reign of edward vii|edwardian period|edwardian", (("GB", "1901-01", "1910-05"),)),
     ("reign of george v", (("GB", "1910-05", "1936-01"),)),
     ("reign of george vi", (("GB", "1936-12", "1952-02"),)),
