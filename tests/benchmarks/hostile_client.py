@@ -163,7 +163,7 @@ def run(options: argparse.Namespace, collection: Collection) -> int:
         f"{options.connections} hostile connections, {wrong} answered as they must not be; the teller's screen asked "
         f"{screen.asked} times and missed {screen.missed}, longest {screen.longest:.2f} s; at most {most} threads"
     )
-    return wrong + screen.missed + (most > AT_MOST + 8) + (screen.asked == 0)
+    return wrong + screen.missed + (most > 2 * AT_MOST) + (screen.asked == 0)
 
 
 def main() -> None:
