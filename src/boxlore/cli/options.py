@@ -5,9 +5,11 @@ from datetime import date
 from typing import Any
 
 import click
+from click.core import ParameterSource
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.audiences import read_audience
+from boxlore.core.fields.letters import is_blank
 from boxlore.core.statements import KEEPER, Source, typed_source
 from boxlore.tasks.collection.records import Selection
 
@@ -24,6 +26,16 @@ def day(ctx: click.Context, option: click.Parameter, value: str | None) -> date 
         return date.fromisoformat(value)
     except ValueError:
         raise WrongUse(f"“{value[:40]}” is not a date.", "Write it as YYYY-MM-DD.") from None
+
+
+def filled(ctx: click.Context, option: click.Parameter, value: str | None) -> str | None:
+    """Callback for an option that may be left out and not be empty: `--by ""` is a slip, not nobody."""
+    given = ctx.get_parameter_source(option.name or "") is ParameterSource.COMMANDLINE
+    if given and value is not None and is_blank(value):
+        raise WrongUse(
+            f"There are no words to keep: {option.opts[0]} is empty.", "Write what is meant after it, or leave it out."
+        )
+    return value
 
 
 on_day: Decorator = click.option(
@@ -82,11 +94,11 @@ def audience(default: str) -> Decorator:
 def selection(command: Callable[..., Any]) -> Callable[..., Any]:
     """Decorator: the options that choose items, `--box --folder --person --event --find --item`. See `selected`."""
     for decorate in (
-        click.option("--box", default="", help="Only this box."),
-        click.option("--folder", default="", help="Only this folder (of the box)."),
-        click.option("--person", default="", help="Only items with this person."),
-        click.option("--event", default="", help="Only items of this occasion."),
-        click.option("--find", "words", default="", help="Only items whose words hold these."),
+        click.option("--box", default="", callback=filled, help="Only this box."),
+        click.option("--folder", default="", callback=filled, help="Only this folder (of the box)."),
+        click.option("--person", default="", callback=filled, help="Only items with this person."),
+        click.option("--event", default="", callback=filled, help="Only items of this occasion."),
+        click.option("--find", "words", default="", callback=filled, help="Only items whose words hold these."),
         click.option("--item", "items", multiple=True, help="Only this item (a number or a mark); may be repeated."),
     ):
         command = decorate(command)

@@ -44,6 +44,27 @@ REFUSED = [
     (["tell", "TRA-0001", "person", ","], "Who: “,” says nothing. Write it in words, or ? alone for asked, not known."),
     (["tell", "TRA-0001", "place", "..."], "Where: “...” says nothing."),
     (["tell", "TRA-0001", "kind", "?"], "Kind: that is not asked of anybody."),
+    (["tell", "TRA-0001", "kind", "spaceship"], "“spaceship” is no kind of original. Write one of: print, card,"),
+    (["survey", "--note", 'TRA-0001={"kind":"spaceship"}'], "“spaceship” is no kind of original."),
+    (["survey", "--note", 'TRA-0001={"size":"4x6"}'],
+     "“4x6” would be millimetres. If inches are meant, write 102 x 152; if it is as small as that, write mm"),
+    (["survey", "--note", 'TRA-0001={"writing":"pencil"}'],
+     "“writing” cannot be \"pencil\". Write true where there is writing on the back; what is written is told with:"),
+    (["survey", "--note", 'TRA-0001={"attached":[1]}'], "“attached” cannot be [1]. Write a list of words, such as"),
+    (["tell", "TRA-0001", "size", "108"], "“108” is not the whole size: its height is missing."),
+    (["tell", "TRA-0001", "rights", "javascript:alert(1)"], "is no address of rights. Write one that begins"),
+    (["housing", "place", ""], "There are no words to keep."),
+    (["housing", "place", "..."], "“...” is no name of a location"),
+    (["housing", "place", "Hall/Shelf"], "no stroke (/). Say what it is in with --inside."),
+    (["housing", "place", "Hall", "--inside", "Hall"], "There is no location “Hall”."),
+    (["housing", "lend", "TRA-0001", "--by", ""], "--by is empty."),
+    (["housing", "lend", "TRA-0001", "--by", "Con", "--due", "2026-01-01", "--on", "2026-01-02"],
+     "Due back on 2026-01-01, and lent on 2026-01-02."),
+    (["housing", "box", "2", "--capacity", "0"], "“0” is no number of items that a container holds. Write a whole"),
+    (["housing", "box", "2", "--capacity", "9" * 30], "no number of items that a container holds."),
+    (["housing", "box", "2", "--size", "380"], "“380” is not the whole size: its depth is missing."),
+    (["housing", "box", "2", "--size", "380 x 260"], "Write millimetres, wide by high by deep: 380 x 260 x 130."),
+    (["copies", "copies", "--box", ""], "--box is empty."),
     (["tell", "TRA-0001", "born", "1900"], "There is no field “born” for an item."),
     (["tell", "TRA-0001", "banana", "x"], "keyword. Of this collection's own: own-clothes."),
     (["tell", "TRA-0001", "own-banana", "x"],
@@ -283,3 +304,70 @@ def test_of_a_person_too(run, folder: Path) -> None:  # type: ignore[no-untyped-
     with open_collection(folder, write=False) as collection:
         [person] = collection.people().values()
     assert (person.name, person.born, person.living, person.calls) == ("Con Rourke", None, "", ("Con",))
+
+
+def test_kinds_sizes_and_links_are_kept_as_they_are_meant(run, folder: Path) -> None:  # type: ignore[no-untyped-def]
+    for field, words in (("kind", "Album page"), ("size", "8x11 mm"), ("rights", "Ask the Tamms: all of them.")):
+        assert run("-c", folder, "tell", "TRA-0001", field, words)[0] == 0
+    with open_collection(folder, write=False) as collection:
+        record = record_of(collection, find_item(collection, "TRA-0001").id)
+    assert (record.kind, record.size_mm, record.words("rights")) == (
+        "album-page",
+        (8, 11),
+        "Ask the Tamms: all of them.",
+    )
+    run("-c", folder, "tell", "TRA-0001", "person", "Arvo Tamm")
+    code, _, err = run("-c", folder, "people", "tell", "Arvo Tamm", "identifier", "not a link")
+    assert code == 2 and "“not a link” is no link. Write the whole address" in err
+    assert run("-c", folder, "people", "tell", "Arvo Tamm", "identifier", "https://viaf.org/viaf/1")[0] == 0
+
+
+def test_a_consent_is_of_somebody_living_and_of_a_day_that_has_come(run, folder: Path) -> None:  # type: ignore[no-untyped-def]
+    for name in ("Con Rourke", "Tom Rourke"):
+        run("-c", folder, "tell", "TRA-0001", "person", name)
+    run("-c", folder, "people", "tell", "Tom Rourke", "died", "2011")
+    code, _, err = run("-c", folder, "people", "consent", "Con Rourke", "--for", "name", "--on", "2199-01-01")
+    assert code == 2 and "2199-01-01 is still to come. Note a consent on the day when it is given, or later." in err
+    code, _, err = run("-c", folder, "people", "consent", "Tom Rourke", "--for", "name")
+    assert code == 2 and "Tom Rourke counts as dead (a death is told), and no consent is needed." in err
+    assert run("-c", folder, "people", "consent", "Tom Rourke", "--for", "name", "--withdraw")[0] == 0
+    assert run("-c", folder, "people", "consent", "Con Rourke", "--for", "name", "--by", "")[0] == 2
+    assert run("-c", folder, "people", "consent", "Con Rourke", "--for", "name")[0] == 0
+
+
+def test_nothing_is_moved_into_itself_or_kept_inside_itself(run, folder: Path) -> None:  # type: ignore[no-untyped-def]
+    for mark in ("1", "1/1", "1/2"):
+        run("-c", folder, "housing", "box", mark)
+    run("-c", folder, "housing", "move", "TRA-0001", "--to", "1/1")
+    run("-c", folder, "housing", "move", "TRA-0002", "--to", "1/2")
+    code, _, err = run("-c", folder, "housing", "move", "1", "--to", "1/1", "--yes")
+    assert code == 2 and "Box 1 cannot be moved into Box 1 / Box 1. Name the items" in err
+    code, _, err = run("-c", folder, "housing", "move", "1/1", "--to", "1/1", "--yes")
+    assert code == 2 and "cannot be moved into itself." in err
+    assert run("-c", folder, "housing", "move", "1/2", "--to", "1/1", "--yes")[0] == 0
+    assert run("-c", folder, "housing", "place", "Hall cupboard")[0] == 0
+    code, _, err = run("-c", folder, "housing", "place", "Hall cupboard", "--inside", "Hall cupboard")
+    assert code == 2 and "Hall cupboard cannot be inside itself." in err
+    assert run("-c", folder, "housing", "place", "House")[0] == 0
+    for outer in ("Hall cupboard", "House"):
+        assert run("-c", folder, "housing", "place", "Shelf", "--inside", outer)[0] == 0
+    code, _, err = run("-c", folder, "housing", "box", "1", "--at", "Shelf")
+    assert code == 2 and "There are 2 locations “Shelf”. Say which one: Hall cupboard / Shelf; House / Shelf." in err
+    assert run("-c", folder, "housing", "place", "Hall cupboard", "--inside", "House")[0] == 0
+    assert run("-c", folder, "housing", "box", "1", "--at", "Hall cupboard")[0] == 0
+
+
+def test_what_was_given_back_is_not_given_back_twice(run, folder: Path) -> None:  # type: ignore[no-untyped-def]
+    code, _, err = run("-c", folder, "housing", "back", "TRA-0001")
+    assert code == 2 and "TRA-0001 is not on loan." in err
+    for _ in range(2):  # lent, given back, lent again
+        assert run("-c", folder, "housing", "lend", "TRA-0001", "--by", "Con Rourke")[0] == 0
+        assert run("-c", folder, "housing", "back", "TRA-0001", "--on", "2026-11-25")[0] == 0
+    code, _, err = run("-c", folder, "housing", "back", "TRA-0001")
+    assert code == 2 and "TRA-0001 was given back on 2026-11-25. boxlore housing lend notes it" in err
+
+
+def test_a_label_with_a_stroke_would_make_two_marks_alike(run, folder: Path) -> None:  # type: ignore[no-untyped-def]
+    for label in ("7/1", "..."):
+        code, _, err = run("-c", folder, "intake", "--without-scan", "1", "--box", label, "--yes")
+        assert code == 1 and f"“{label}” is no label" in err and "such as --box 7 --folder 1." in err

@@ -26,6 +26,7 @@ from boxlore.core.fields.originals import (
     Measured,
     Noted,
     SizeMm,
+    typed_size,
 )
 from boxlore.core.fields.pictures import (
     CAME_FROM_WORDS,
@@ -360,3 +361,25 @@ def test_where_a_recording_lies_in_its_sitting(start: int | None, moment: int | 
 def test_the_day_of_a_run() -> None:
     run = FixityRun(begun="a", ended="2026-11-25T10:15:30.250Z", read=2, bytes=3, wrong_count=0)
     assert run.day == date(2026, 11, 25)
+
+
+@pytest.mark.parametrize(
+    ("text", "sides", "sentence"),
+    [
+        ("108", 2, "“108” is not the whole size: its height is missing. Write millimetres, wide by high: 108 x 165."),
+        ("380 x 260", 3, "its depth is missing. Write millimetres, wide by high by deep: 380 x 260 x 130."),
+        ("4x6", 2, "“4x6” would be millimetres. If inches are meant, write 102 x 152; if it is as small as that,"),
+        ("big", 2, "“big” is no size."),
+    ],
+)
+def test_a_size_that_cannot_be_meant(text: str, sides: int, sentence: str) -> None:
+    """An inch is 25.4 mm (international yard and pound agreement, 1959)."""
+    with pytest.raises(WrongUse) as refused:
+        typed_size(text, sides)
+    assert sentence in str(refused.value)
+
+
+def test_a_size_as_it_is_typed() -> None:
+    assert typed_size("8 x 11 mm").sides == (8, 11)
+    assert typed_size("108 x 165").sides == (108, 165)
+    assert typed_size("380 x 260 x 130", 3).sides == (380, 260, 130)

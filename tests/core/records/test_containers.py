@@ -3,7 +3,7 @@
 import pytest
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.records.containers import Mark, looks_like_number, number_text, short_form
+from boxlore.core.records.containers import Mark, check_label, looks_like_number, number_text, short_form
 
 BOTH_WAYS = [
     (Mark((("box", "3"), ("folder", "12")), 4), "Box 3 / Folder 12 / Item 4", "3/12/4"),
@@ -50,3 +50,14 @@ def test_numbers_are_known_by_their_shape(text: str, is_number: bool) -> None:
 def test_numbers_grow_past_four_digits() -> None:
     assert number_text("TR", "A", 42) == "TRA-0042"
     assert number_text("TR", "A", 12345) == "TRA-12345"
+
+
+@pytest.mark.parametrize("label", ["7/1", "/", "...", "", " "])
+def test_what_is_no_label(label: str) -> None:
+    with pytest.raises(WrongUse, match="is no label: it must have letters or figures"):
+        check_label(label)
+
+
+def test_labels() -> None:
+    for label in ("7", "A-1", "Memm’s tin", "木"):
+        check_label(label)

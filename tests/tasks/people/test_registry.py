@@ -128,7 +128,7 @@ def test_consent_opens_what_is_withheld_and_its_withdrawal_closes_it(collection:
     registry.consent(collection, mia, make_consent(["name", "picture"], "2026-11-25"))
     assert mia.id not in seen_by(collection, To.OUTSIDE).withheld.people
     mia = collection.people()[mia.id]
-    registry.consent(collection, mia, make_consent(["name"], "2026-11-26", given=False))
+    registry.consent(collection, mia, make_consent(["name"], "2026-11-25", given=False))
     assert mia.id in seen_by(collection, To.OUTSIDE).withheld.people
 
 

@@ -15,7 +15,7 @@ from boxlore.tasks.collection.marks import dated, find_item, find_items, marks_o
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.outputs import check_output
 from boxlore.tasks.collection.records import Selection
-from boxlore.tasks.originals.house import House, house_of, items_named, shown
+from boxlore.tasks.originals.house import House, check_not_into_itself, house_of, items_named, shown
 from boxlore.tasks.originals.housing import (
     About,
     carry_out,
@@ -171,7 +171,7 @@ def _container(container: Container, *, as_json: bool) -> None:
 @housing.command()
 @click.argument("name")
 @click.option("--kind", type=click.Choice(LOCATION_KINDS), default="room", show_default=True)
-@click.option("--inside", default="", help="The house or room it is in.")
+@click.option("--inside", default="", callback=options.filled, help="The house or room it is in.")
 @click.option("--surroundings", multiple=True, help="attic, basement, garage, on the floor, under pipes, damp, …")
 @click.pass_context
 def place(ctx: click.Context, /, name: str, kind: str, inside: str, surroundings: tuple[str, ...]) -> None:
@@ -184,11 +184,11 @@ def place(ctx: click.Context, /, name: str, kind: str, inside: str, surroundings
 @housing.command()
 @click.argument("mark")
 @click.option("--kind", type=click.Choice(KINDS), default="box", show_default=True)
-@click.option("--at", default="", help="The location where it stands.")
-@click.option("--materials", default="", help="What it is made of, in words.")
-@click.option("--size", default="", help="Inside, in mm: 380 x 260 x 130.")
-@click.option("--capacity", default="", help="How many items it holds.")
-@click.option("--tested", default="", help="The test mark, such as: PAT passed (ISO 18916).")
+@click.option("--at", default="", callback=options.filled, help="The location where it stands.")
+@click.option("--materials", default="", callback=options.filled, help="What it is made of, in words.")
+@click.option("--size", default="", callback=options.filled, help="Inside, in mm: 380 x 260 x 130.")
+@click.option("--capacity", default="", callback=options.filled, help="How many items it holds.")
+@click.option("--tested", default="", callback=options.filled, help="The test mark, such as: PAT passed (ISO 18916).")
 @click.option("--fullness", type=click.Choice(["overfull", "half-empty", "well filled"]), default=None)
 @click.option("--surroundings", multiple=True, help="on the floor, under pipes, by the radiator, …")
 @click.pass_context
@@ -213,8 +213,10 @@ def move_(
     """Move ITEMS (numbers, marks, or a container's mark for all in it) into another container."""
     with open_for_writing(ctx.obj) as collection:
         house = house_of(collection)
+        target = house.named(into)
+        check_not_into_itself(house, items, target)
         item_ids = [subject.id for subject in items_named(collection, items)]
-        _do(collection, house, move(house.holding, item_ids, house.named(into).id, position or 0), yes, only_plan)
+        _do(collection, house, move(house.holding, item_ids, target.id, position or 0), yes, only_plan)
 
 
 @housing.command("merge")
@@ -316,7 +318,7 @@ def off(ctx: click.Context, /, item: str, kind: str, text: str) -> None:
 
 @housing.command("lend")
 @click.argument("items", nargs=-1, required=True)
-@click.option("--by", "lender", required=True, help="Who lends them.")
+@click.option("--by", "lender", required=True, callback=options.filled, help="Who lends them.")
 @click.option("--due", default=None, callback=options.day, metavar="DATE", help="When they are due back.")
 @click.option(
     "--receipt", type=click.Path(path_type=Path, dir_okay=False), help="Write the slip for the lender (.pdf)."
@@ -340,7 +342,7 @@ def lend_(
         if receipt is not None:
             check_output(collection, receipt)
         subjects = items_named(collection, items)
-        lend(collection, subjects, lender, due)
+        lend(collection, subjects, lender, due, on_day)
         if receipt is not None:
             numbers = [collection.store.number_of(subject.id) for subject in subjects]
             day = on_day or collection.clock.today()

@@ -291,8 +291,8 @@ def apart(ctx: click.Context, first_words: str, second_words: str) -> None:
     "--for", "matters", multiple=True, type=click.Choice(list(map(str, Matter))), help="To what; may be repeated."
 )
 @click.option("--as", "capacity", type=click.Choice(list(map(str, Capacity))), default="self", show_default=True)
-@click.option("--by", default="", help="Who gives it, where it is not the person.")
-@click.option("--witness", default="", help="Before whom.")
+@click.option("--by", default="", callback=options.filled, help="Who gives it, where it is not the person.")
+@click.option("--witness", default="", callback=options.filled, help="Before whom.")
 @click.option("--withdraw", is_flag=True, help="Take it back.")
 @options.on_day
 @click.pass_context

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from functools import lru_cache
 
+from boxlore.core.errors import WrongUse
 from boxlore.core.fields.codec import Codec, as_json, facts_of, one_word, whole
 
 
@@ -126,6 +127,31 @@ SIZE_WORDS: Codec[SizeMm] = Codec(
     by      = "x" / "×" / blank
     side    = 1*6digit ["." 1*4digit]
 """
+
+
+NO_INCHES = 20
+"""Millimetres: whoever writes two sides up to here without “mm” has most likely measured in inches."""
+
+
+def typed_size(text: str, sides: int = 2) -> SizeMm:
+    """The size that somebody wrote, of so many sides at least. Raises WrongUse, saying what may be written."""
+    size = SIZE_WORDS.typed(text)
+    if len(size.sides) < sides:
+        lacks = "its depth is missing" if sides == 3 else "its height is missing"
+        raise WrongUse(f"“{text.strip()[:40]}” is not the whole size: {lacks}.", SIZE_HINTS[sides])
+    if max(size.sides) <= NO_INCHES and not text.strip().casefold().endswith("mm"):
+        inches = " x ".join(f"{side * 25.4:.0f}" for side in size.sides)
+        raise WrongUse(
+            f"“{text.strip()[:40]}” would be millimetres.",
+            f"If inches are meant, write {inches}; if it is as small as that, write mm behind it.",
+        )
+    return size
+
+
+SIZE_HINTS = {
+    2: "Write millimetres, wide by high: 108 x 165.",
+    3: "Write millimetres, wide by high by deep: 380 x 260 x 130.",
+}
 
 
 @dataclass(frozen=True, slots=True)

@@ -70,7 +70,7 @@ def merge(holding: Positions, source: str, into: str, inside: Mapping[str, str],
     `inside` says which container each container is in, `labels` what each is labelled (both by id). A label that
     would stand twice in one container is a problem, for two containers would have one mark.
     """
-    if source == into or source in _outward(into, inside):
+    if source == into or source in outward(into, inside):
         return Plan("merge", (), ("A container cannot be put into itself.",))
     items = [item for item, _ in contents(holding, source)]
     moved = move(holding, items, into)
@@ -85,7 +85,7 @@ def merge(holding: Positions, source: str, into: str, inside: Mapping[str, str],
     return Plan("merge", tuple(steps), (*moved.problems, *problems))
 
 
-def _outward(container: str, inside: Mapping[str, str]) -> set[str]:
+def outward(container: str, inside: Mapping[str, str]) -> set[str]:
     """The container and all that it is inside of, outermost last; a cycle ends it."""
     outward: set[str] = set()
     while container and container not in outward:

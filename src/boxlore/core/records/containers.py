@@ -4,6 +4,7 @@ import re
 from dataclasses import dataclass
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.letters import says_nothing
 from boxlore.core.fields.originals import NUMBER_WORDS, ItemNumber
 
 
@@ -88,6 +89,15 @@ def short_form(text: str) -> str:
     if not all(labels):
         raise WrongUse(f"“{text[:60]}” is no mark.", "Write it like 3/12/4 or Box 3 / Folder 12 / Item 4.")
     return "/".join(labels)
+
+
+def check_label(label: str) -> None:
+    """Raises WrongUse for a label that would make two marks alike, or shows nothing."""
+    if "/" in label or says_nothing(label):
+        raise WrongUse(
+            f"“{label.strip()[:40]}” is no label: it must have letters or figures, and no stroke (/).",
+            "Write the box and the folder apart, such as --box 7 --folder 1.",
+        )
 
 
 def number_text(prefix: str, series: str, count: int) -> str:

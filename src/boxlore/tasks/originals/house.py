@@ -11,7 +11,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.originals import KEPT_WORDS, SIZE_WORDS, Kept
 from boxlore.core.fields.plain import COUNT_WORDS
 from boxlore.core.findings import Finding, Severity, make_finding
-from boxlore.core.originals.moves import KEPT, MoveStep, doubles, gaps
+from boxlore.core.originals.moves import KEPT, MoveStep, doubles, gaps, outward
 from boxlore.core.records.containers import Container, looks_like_number, short_form
 from boxlore.core.statements import Kind, Reading, Statement, Subject
 from boxlore.tasks.collection.marks import find_item
@@ -69,8 +69,8 @@ class House:
         matching = [container for container in containers if container.mark.short.casefold() == short]
         matching = matching or [container for container in containers if container.label.casefold() == short]
         if len(matching) != 1:
-            count = "no container" if not matching else f"{len(matching)} containers"
-            raise WrongUse(f"There is {count} {text}.", "boxlore housing what lists what there is.")
+            count = f"are {len(matching)} containers" if matching else "is no container"
+            raise WrongUse(f"There {count} {text[:60]}.", "boxlore housing what lists what there is.")
         return matching[0]
 
     def location(self, text: str) -> Location:
@@ -84,9 +84,15 @@ class House:
             for location in self.locations.values()
             if tuple(part.casefold() for part in location.path[-len(names) :]) == names
         ]
-        if len(matching) != 1:
-            count = "no location" if not matching else f"{len(matching)} locations"
-            raise WrongUse(f"There is {count} “{text[:60]}”.", "boxlore housing place NAME makes one.")
+        outermost = [location for location in matching if len(location.path) == len(names)]
+        matching = outermost if len(outermost) == 1 else matching
+        if not matching:
+            raise WrongUse(f"There is no location “{text[:60]}”.", "boxlore housing place NAME makes one.")
+        if len(matching) > 1:
+            raise WrongUse(
+                f"There are {len(matching)} locations “{text[:60]}”.",
+                f"Say which one: {'; '.join(' / '.join(location.path) for location in matching[:6])}.",
+            )
         return matching[0]
 
 
@@ -190,11 +196,29 @@ def items_named(collection: Collection, texts: Sequence[str]) -> list[Subject]:
 
 
 def _in_container(house: House, text: str) -> list[str]:
-    short = short_form(text).casefold()
-    container = next(
+    container = _container_at(house, text)
+    return everything_in(house, container) if container else []
+
+
+def _container_at(house: House, text: str) -> Container | None:
+    short = "" if looks_like_number(text) else short_form(text).casefold()
+    return next(
         (container for container in house.containers.values() if container.mark.short.casefold() == short), None
     )
-    return everything_in(house, container) if container else []
+
+
+def check_not_into_itself(house: House, texts: Sequence[str], into: Container) -> None:
+    """Raises WrongUse if one of these marks is of a container that `into` is, or lies in: what else lies in it would go
+    there too."""
+    around = set(outward(into.id, house.inside))
+    for text in texts:
+        container = _container_at(house, text)
+        if container is not None and container.id in around:
+            target = "itself" if container.id == into.id else into.mark.long
+            raise WrongUse(
+                f"{container.mark.long} cannot be moved into {target}.",
+                "Name the items, or the folder, that are to go there; boxlore housing what MARK lists them.",
+            )
 
 
 def everything_in(house: House, container: Container) -> list[str]:

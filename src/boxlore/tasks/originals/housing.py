@@ -8,16 +8,20 @@ from dataclasses import dataclass, replace
 from datetime import date
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.fields.originals import SIZE_WORDS
+from boxlore.core.fields.letters import check_typed, says_nothing
+from boxlore.core.fields.originals import SIZE_WORDS, typed_size
 from boxlore.core.fields.pictures import LINK_WORDS, Link
-from boxlore.core.fields.plain import DAY_WORDS
+from boxlore.core.fields.plain import COUNT_WORDS, DAY_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.originals.moves import KEPT, Plan
-from boxlore.core.records.containers import KINDS, LOCATION_KINDS, Container, number_text, short_form
-from boxlore.core.statements import Kind, Subject
+from boxlore.core.records.containers import KINDS, LOCATION_KINDS, Container, check_label, number_text, short_form
+from boxlore.core.statements import Kind, Subject, Sure
 from boxlore.store.values import Change
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.originals.house import House, house_of
+
+MOST_ITEMS = 100_000
+"""More do not lie in one container."""
 
 
 def put(act: Act, subject: Subject, name: str, words: str) -> None:
@@ -50,7 +54,11 @@ def new_location(
     if kind not in LOCATION_KINDS:
         raise WrongUse(f"“{kind}” is no kind of location.", f"Use one of: {', '.join(LOCATION_KINDS)}.")
     house = house_of(collection)
-    outer = house.location(inside).id if inside else ""
+    name = _location_name(name)
+    around = house.location(inside) if inside else None
+    outer = around.id if around else ""
+    if around and name.casefold() in map(str.casefold, around.path):
+        raise WrongUse(f"{name} cannot be inside itself.", "Name the house or room that it is in.")
     matching = [
         location
         for location in house.locations.values()
@@ -66,6 +74,18 @@ def new_location(
     gather(act, subject, "surroundings", surroundings)
     act.done()
     return subject.id
+
+
+def _location_name(name: str) -> str:
+    """The name of a location. Raises WrongUse where it names nothing, or has the stroke that parts names."""
+    name = name.strip()
+    check_typed(name)
+    if says_nothing(name) or "/" in name:
+        raise WrongUse(
+            f"“{name[:40]}” is no name of a location: it must have letters or figures, and no stroke (/).",
+            "Say what it is in with --inside.",
+        )
+    return name
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -88,13 +108,19 @@ def note_container(collection: Collection, mark: str, about: About, *, kind: str
     """
     if kind not in KINDS:
         raise WrongUse(f"“{kind}” is no kind of container.", f"Use one of: {', '.join(KINDS)}.")
-    size = SIZE_WORDS.write(SIZE_WORDS.typed(about.size)) if about.size else ""
-    about = replace(about, size=size)
     house = house_of(collection)
     short = short_form(mark)
+    for label in short.split("/"):
+        check_label(label)
     matching = [
         container for container in house.containers.values() if container.mark.short.casefold() == short.casefold()
     ]
+    kind = matching[0].kind if matching else kind
+    about = replace(
+        about,
+        size=SIZE_WORDS.write(typed_size(about.size, 3 if kind == "box" else 2)) if about.size else "",
+        capacity=_capacity(about.capacity) if about.capacity else "",
+    )
     act = collection.act(f"container {short}")
     subject = Subject(Kind.CONTAINER, matching[0].id) if matching else _new_container(act, house, short, kind)
     for name in ("materials", "size", "capacity", "tested", "fullness"):
@@ -106,6 +132,17 @@ def note_container(collection: Collection, mark: str, about: About, *, kind: str
     gather(act, subject, "surroundings", about.surroundings)
     act.done()
     return house_of(collection).containers[subject.id]
+
+
+def _capacity(text: str) -> str:
+    """The words of how many items a container holds. Raises WrongUse."""
+    count = COUNT_WORDS.typed(text.strip())
+    if not 1 <= count <= MOST_ITEMS:
+        raise WrongUse(
+            f"“{text.strip()[:40]}” is no number of items that a container holds.",
+            f"Write a whole number from 1 to {MOST_ITEMS}, such as 40.",
+        )
+    return COUNT_WORDS.write(count)
 
 
 def _new_container(act: Act, house: House, short: str, kind: str) -> Subject:
@@ -150,11 +187,19 @@ def undo(collection: Collection, act: str) -> None:
 # loans, and what was attached
 
 
-def lend(collection: Collection, items: Sequence[Subject], lender: str, due: date | None) -> str:
+def lend(
+    collection: Collection, items: Sequence[Subject], lender: str, due: date | None, on: date | None = None
+) -> str:
     """Note that items are on loan to us: by whom, and when they are due back. Returns the act's id."""
+    check_typed(lender)
+    if due and on and due < on:
+        raise WrongUse(f"Due back on {due}, and lent on {on}.", "Write a later day for --due, or the day of --on.")
     act = collection.act(f"on loan from {lender}")
     for item in items:
         put(act, item, "lender", lender)
+        for statement, _ in collection.store.statements(item):
+            if statement.field == "returned" and statement.words:  # lent again
+                act.state(item, "returned", "", sure=Sure.NOT_KNOWN, replaces=statement.id)
         if due:
             put(act, item, "due_back", DAY_WORDS.write(due))
     act.done()
@@ -165,8 +210,14 @@ def give_back(collection: Collection, items: Sequence[Subject], on: date) -> Non
     """Note that items were given back to their lender. Raises WrongUse if one is not on loan."""
     act = collection.act("given back")
     for item in items:
-        if not any(statement.field == "lender" for statement, _ in collection.store.statements(item)):
-            raise WrongUse("Not all of these are on loan.", "boxlore housing lend notes a loan.")
+        words = {statement.field: statement.words for statement, _ in collection.store.statements(item)}
+        number = collection.store.number_of(item.id)
+        if not words.get("lender"):
+            raise WrongUse(f"{number} is not on loan.", "boxlore housing lend notes a loan.")
+        if given_back := words.get("returned"):
+            raise WrongUse(
+                f"{number} was given back on {given_back}.", "boxlore housing lend notes it if it was lent again."
+            )
         put(act, item, "returned", DAY_WORDS.write(on))
     act.done()
 

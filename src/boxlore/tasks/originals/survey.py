@@ -3,16 +3,17 @@
 import csv
 import io
 import json
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.fields.originals import NOTED_WORDS, SIZE_WORDS, Noted
+from boxlore.core.fields.originals import NOTED_WORDS, SIZE_WORDS, Noted, typed_size
 from boxlore.core.fields.plain import DAY_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import Finding
+from boxlore.core.originals.kinds import typed_kind
 from boxlore.core.originals.survey_lists import ScanningLine, Surveyed, WorkLine, scan_order, shop_list, work_list
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Said, Source, Subject
@@ -43,6 +44,14 @@ class SurveyAnswer:
     writing: bool = False
 
 
+_SHOWN: Mapping[type, str] = {
+    str: 'words in quotation marks, such as "polyester sleeve"',
+    list: 'a list of words, such as ["foxing", "curl"]; [] for nothing',
+    bool: "true where there is writing on the back; what is written is told with: boxlore tell ITEM inscription",
+}
+"""What may stand behind a key of an answer."""
+
+
 def read_answer(text: str) -> SurveyAnswer:
     """An answer from the text of a JSON object with the keys of SurveyAnswer. Raises WrongUse, which names them."""
     names = "enclosure, attached, condition, size, kind, writing"
@@ -54,8 +63,12 @@ def read_answer(text: str) -> SurveyAnswer:
         ) from None
     kinds = {"enclosure": str, "size": str, "kind": str, "attached": list, "condition": list, "writing": bool}
     for name, value in data.items() if isinstance(data, dict) else [("", None)]:
-        if name not in kinds or not isinstance(value, kinds[name]):
+        if name not in kinds:
             raise WrongUse(f"“{text[:60]}” is no answer.", f"Known: {names}; attached and condition are lists.")
+        of_words = not isinstance(value, list) or all(isinstance(words, str) for words in value)
+        if not isinstance(value, kinds[name]) or not of_words:
+            shown = json.dumps(value, ensure_ascii=False)[:40]
+            raise WrongUse(f"“{name}” cannot be {shown}.", f"Write {_SHOWN[kinds[name]]}.")
 
     def listed(name: str) -> tuple[str, ...] | None:
         return tuple(map(str, data[name])) if name in data else None
@@ -78,7 +91,7 @@ def note(collection: Collection, item: str, answer: SurveyAnswer) -> str:
     subject = Subject(Kind.ITEM, item)
     act = collection.act(f"survey of {collection.store.number_of(item)}")
     if answer.kind is not None:
-        put(act, subject, "kind", answer.kind)
+        put(act, subject, "kind", typed_kind(answer.kind) if answer.kind else "")
     if answer.size is not None:
         put(act, subject, "size", _size(answer.size) if answer.size else "")
     if answer.enclosure is not None:
@@ -96,10 +109,7 @@ def note(collection: Collection, item: str, answer: SurveyAnswer) -> str:
 
 def _size(text: str) -> str:
     """The words of a size of at least two sides. Raises WrongUse."""
-    size = SIZE_WORDS.typed(text)
-    if len(size.sides) < 2:
-        raise WrongUse(f"“{text[:30]}” is one length.", SIZE_WORDS.hint)
-    return SIZE_WORDS.write(size)
+    return SIZE_WORDS.write(typed_size(text))
 
 
 def _whole(act: Act, subject: Subject, name: str, wanted_words: Sequence[str]) -> None:

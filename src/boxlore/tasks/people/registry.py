@@ -185,6 +185,7 @@ def consent(collection: Collection, person: Person, answer: Consent) -> Statemen
     """Note a consent or its withdrawal; the last word stands."""
     for name in filter(None, (answer.by, answer.witness)):
         check_typed(name)
+    _check_can_be_given(collection, person, answer)
     act = collection.act(f"consent of {person.name} {'answer' if answer.given else 'withdrawn'}")
     statement = act.state(
         Subject(Kind.PERSON, person.id), "consent", answer.words, audience="keeper", sitting=answer.sitting
@@ -192,6 +193,19 @@ def consent(collection: Collection, person: Person, answer: Consent) -> Statemen
     act.readings.append((statement.id, Reading("consent", answer, CONSENT_READER, confirmed=True)))
     act.done()
     return statement
+
+
+def _check_can_be_given(collection: Collection, person: Person, answer: Consent) -> None:
+    """Raises WrongUse for a day that is still to come, and for a consent of somebody dead, who needs none."""
+    today = max(collection.clock.today().isoformat(), collection.clock.now()[:10])
+    if answer.day > today:
+        raise WrongUse(f"{answer.day} is still to come.", "Note a consent on the day when it is given, or later.")
+    life = lives_of(collection)[person.id]
+    if answer.given and not life.living:
+        raise WrongUse(
+            f"{person.name} counts as dead ({life.because}), and no consent is needed.",
+            f"If that is wrong, say so: boxlore people tell “{person.name}” living yes.",
+        )
 
 
 def set_audience(collection: Collection, subject: Subject, audience: str, field: str = "") -> Statement:

@@ -26,7 +26,8 @@ from boxlore.core.fields.pictures import (
     Shows,
 )
 from boxlore.core.fields.points import Area
-from boxlore.core.records.containers import looks_like_number, number_text
+from boxlore.core.originals.kinds import typed_kind
+from boxlore.core.records.containers import check_label, looks_like_number, number_text
 from boxlore.core.records.item_record import AS_SCANNED
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Subject
 from boxlore.disk.fixity import sha256_of
@@ -297,6 +298,11 @@ def _check_words(options: IntakeOptions, planned: Planned) -> None:
     for written in (*words, options.kind, *planned.fields.values()):
         if written:
             check_typed(written)
+    for label in (planned.box, planned.folder, options.box, options.folder):
+        if label:
+            check_label(label)
+    for kind in filter(None, (planned.kind, options.kind)):
+        typed_kind(kind)
 
 
 def _scan(run: _IntakeRun, side: ScanSide, digest: str, known_id: str, number: str) -> str:

@@ -4,11 +4,14 @@ that another command knows better, and the collection's own questions only where
 The log takes more than this (`core.fields.guard`): an older collection, a tree file and a transfer keep what they hold.
 """
 
-from collections.abc import Iterator, Mapping
+import re
+from collections.abc import Callable, Iterator, Mapping
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.letters import check_typed, is_question
+from boxlore.core.fields.originals import SIZE_WORDS, typed_size
 from boxlore.core.fields.table import OWN, field_of
+from boxlore.core.originals.kinds import typed_kind
 from boxlore.core.people.person import Registry
 from boxlore.core.statements import Kind
 from boxlore.tasks.collection.opening import Collection
@@ -24,6 +27,39 @@ CHOICES: Mapping[str, Mapping[str, str]] = {
 }
 """Field -> the words that may be typed, in any case -> the word that is kept. What GEDCOM (7.0, enumset-SEX) calls M, F
 and X is kept as a tree file's is."""
+
+_LINK = re.compile(r"(https?://|urn:)[^\s<>\"]+", re.IGNORECASE)
+_SCHEME = re.compile(r"[a-z][a-z0-9+.-]*:\S*", re.IGNORECASE)
+
+
+def _link(words: str) -> str:
+    if not _LINK.fullmatch(words):
+        raise WrongUse(
+            f"identifier: “{words[:40]}” is no link.",
+            "Write the whole address, beginning with https://, http:// or urn:.",
+        )
+    return words
+
+
+def _rights(words: str) -> str:
+    if _SCHEME.fullmatch(words) and not _LINK.fullmatch(words):
+        raise WrongUse(
+            f"rights: “{words[:40]}” is no address of rights.",
+            "Write one that begins with https://, or say it in words.",
+        )
+    return words
+
+
+SHAPES: Mapping[str, Callable[[str], str]] = {
+    "kind": typed_kind,
+    "size": lambda words: SIZE_WORDS.write(typed_size(words)),
+    "identifier": _link,
+    "rights": _rights,
+}
+"""Field -> what makes the words that are kept of those typed, or raises WrongUse."""
+
+KEPT_FACTS = "kind, found_in, size"
+"""Fields of an item that are not told by anybody and can be written by hand."""
 
 ELSEWHERE: Mapping[tuple[Kind, str], str] = {
     (Kind.ITEM, "number"): "An item keeps its number for life.",
@@ -44,7 +80,11 @@ def typed_words(collection: Collection, kind: Kind, name: str, words: str) -> st
     check_field(collection, kind, name)
     if (kind, name) in ELSEWHERE:
         raise WrongUse(f"“{name}” is not told in words.", ELSEWHERE[kind, name])
-    if not words or is_question(words) or name not in CHOICES:
+    if not words or is_question(words):
+        return words
+    if name in SHAPES:
+        return SHAPES[name](words)
+    if name not in CHOICES:
         return words
     check_typed(words)
     kept = CHOICES[name].get(words.strip().casefold())
@@ -67,7 +107,8 @@ def check_field(collection: Collection, kind: Kind, name: str) -> None:
     except WrongUse as error:
         own = own_fields(collection.folder) if kind is Kind.ITEM else ()
         more = f" Of this collection's own: {', '.join(own)}." if own else ""
-        raise WrongUse(error.problem, f"{error.what_to_do}{more}") from None
+        facts = f" Of how it is: {KEPT_FACTS}." if kind is Kind.ITEM else ""
+        raise WrongUse(error.problem, f"{error.what_to_do}{more}{facts}") from None
     if name not in own and name not in collection.store.own_fields():
         asked = f"Its own questions are: {', '.join(own)}." if own else "It has no questions of its own."
         raise WrongUse(

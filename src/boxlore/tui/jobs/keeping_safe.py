@@ -78,15 +78,17 @@ def _location(collection: Collection, answers: FormAnswers, progress: Progress) 
 
 def _move(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
     from boxlore.core.originals.moves import move
-    from boxlore.tasks.originals.house import house_of, items_named, shown
+    from boxlore.tasks.originals.house import check_not_into_itself, house_of, items_named, shown
     from boxlore.tasks.originals.housing import carry_out
 
     what = [part.strip() for part in answers["what"].replace(",", ";").split(";") if part.strip()]
     if not what or not answers["into"]:
         raise WrongUse("It is not said what goes where.", "Write numbers or marks, and the mark of a box or folder.")
     house = house_of(collection)
+    target = house.named(answers["into"])
+    check_not_into_itself(house, what, target)
     ids = [subject.id for subject in items_named(collection, what)]
-    plan = move(house.holding, ids, house.named(answers["into"]).id, 0)
+    plan = move(house.holding, ids, target.id, 0)
     steps = [f"  {shown(house, step)}" for step in plan.steps[:SHOWN_STEPS]]
     if len(plan.steps) > SHOWN_STEPS:
         steps.append(f"  … and {len(plan.steps) - SHOWN_STEPS} more.")
