@@ -268,9 +268,8 @@ class _Reader:
         self.at += 1
         digits = int(self._number("A number must follow S"))
         if digits > length:
-            raise ImpossibleDate(
-                self.text, begin, self.at, f"A year of {length} digits has no {digits} significant ones"
-            )
+            why = f"A year of {length} digits has no {digits} significant ones"
+            raise ImpossibleDate(self.text, begin, self.at, why)
         mark = self._mark()
         return Date(str(value), "", "", "", (mark, "", ""), (mark, "", ""), digits, 2)
 

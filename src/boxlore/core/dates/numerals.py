@@ -11,12 +11,6 @@ from boxlore.core.dates.lexicon import ROMAN, Sense, endings
 from boxlore.core.dates.partial import DOUBT, Partial
 
 _ROMAN_MONTH = "(?:x|xi|xii|ix|iv|v|vi{1,3}|i{1,3})"
-
-_MONTH = "(?:x|xi|xii|ix|iv|v|vi{1,3}|i{1,3})"
-
-ROMAN_NUMERAL = rf"\b{_ROMAN_MONTH}[-./](?:1[5-9]|20)\d\d(?!\d)"
-"""`VI.1938`"""
-
 _MONTH = rf"(?:\d{{1,2}}|{_ROMAN_MONTH})"
 NUMERAL = "|".join(
     (
