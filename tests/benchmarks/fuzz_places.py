@@ -68,7 +68,7 @@ def places(data: bytes) -> set[str]:
         found |= set()
     try:
         with Image.open(io.BytesIO(data)) as opened:
-            found |= {f"Pillow {key}" for key in opened.getexif().get_ifd(0x8825)}
+            found |= {f"Pillow {key}" for key in opened.getexif().get_ifd(0x8825) if key in (2, 4)}
     except Exception:  # noqa: BLE001  # damaged pictures raise anything
         found |= set()
     return found

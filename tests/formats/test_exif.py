@@ -232,6 +232,7 @@ def test_a_block_cut_off_behind_its_last_entry_is_left_as_it_is() -> None:
     """There is nothing to lose, and readers do without the link."""
     before = little(TURN, link=b"")
     assert exif.captioned(before, Embedding()) == before
+    assert exif.faults(exif.block(before)) == []
 
 
 def test_a_directory_with_values_in_its_midst_is_refused_where_it_must_change() -> None:
@@ -254,8 +255,8 @@ def test_a_directory_on_another_is_none() -> None:
 FAULTS = [
     (little(entry(0x011A, 5, 1, 4000)), "The Exif has a value that lies outside of it."),
     (block(), "The Exif says where the file was made."),
-    (little(TURN, TURN), "The Exif is damaged: The entries of this directory are unsorted or doubled."),
-    (little(TURN, count=5000), "The Exif is damaged: This directory claims 5000 entries."),
+    (little(TURN, TURN), "The Exif is damaged: The entries of a directory are unsorted or doubled."),
+    (little(TURN, count=5000), "The Exif is damaged: A directory claims 5000 entries and has 1."),
 ]
 
 
@@ -292,3 +293,15 @@ def test_a_place_that_seems_to_lie_on_the_header_or_a_directory_is_only_unlinked
     assert read(after)[0x0112] == 6 and exif.faults(exif.block(after)) == []
     looped = little(TURN, entry(0x8825, 4, 1, 8))
     assert read(exif.captioned(looped, Embedding()))[0x0112] == 6
+
+
+def test_a_text_that_seems_to_lie_on_the_header_is_written_behind() -> None:
+    after = exif.captioned(little(entry(0x010E, 2, 17, 1), TURN), Embedding(exif=((0x010E, "Nets at the quay"),)))
+    assert (read(after)[0x010E], read(after)[0x0112]) == ("Nets at the quay", 6)
+
+
+def test_bytes_that_are_no_gps_directory_are_left() -> None:
+    """A pointer that is wrong leads to the maker's words, which stay (tags of GPS end with 31: DC-008, 4.6.6)."""
+    words = b"\x02\x00" + entry(0x8298, 2, 1, 0) + entry(0x9003, 2, 1, 0) + bytes(4)
+    after = exif.captioned(little(TURN, entry(0x8825, 4, 1, 38), behind=words), Embedding())
+    assert after.endswith(words) and not exif.facts(exif.block(after)).has_gps

@@ -159,9 +159,9 @@ def unreadable(copy: BinaryIO, embedding: Embedding | None = None) -> list[str]:
 def _exif_faults(blocks: Iterable[bytes]) -> list[str]:
     try:
         structures = [exif.block(data.removeprefix(b"Exif\x00\x00")) for data in blocks]
+        return [sentence for structure in structures for sentence in exif.faults(structure)]
     except ByteFault as fault:
         return [f"The Exif is damaged: {fault.why}."]
-    return [sentence for structure in structures for sentence in exif.faults(structure)]
 
 
 def _tiff_differences(source: BinaryIO, copy: BinaryIO, embedding: Embedding) -> list[str]:
@@ -301,14 +301,12 @@ def without_place(file: BinaryIO) -> Rewrite:
 
 
 def prove_without_place(source: BinaryIO, copy: BinaryIO) -> None:
-    """Raises ByteFault unless the copy has the picture of `source` byte for byte, and says no place any more."""
-    if _sniffed(source) is not None:
-        try:
-            differences = same_picture(source, copy, PLACE_TAKEN_OUT)
-        except ByteFault:
-            differences = []  # a damaged file, of which nothing but what said the place was written over
-        if differences:
-            raise ByteFault(0, f"Without its place {differences[0]}", "the source's own bytes")
+    """Raises ByteFault unless the copy has the picture of `source` byte for byte, and says no place any more.
+
+    So a damaged file, whose picture cannot be told from the rest, is not proved.
+    """
+    if _sniffed(source) is not None and (differences := same_picture(source, copy, PLACE_TAKEN_OUT)):
+        raise ByteFault(0, f"Without its place {differences[0]}", "the source's own bytes")
     if not is_whole(without_place(copy), copy):
         raise ByteFault(0, "Its place cannot be taken out", exif.CLAUSE)
 

@@ -24,6 +24,7 @@ CLAUSE = "CIPA DC-008, 4.6.6"
 MARK = b"Exif\x00\x00"
 HEADERS = (b"II*\x00", b"MM\x00*")
 """The first bytes of a block: the header of a TIFF structure in either byte order (DC-008, 4.5.2)."""
+HEADER_SIZE = 8
 ORIENTATION, MAKE, MAKER_NOTE = 0x0112, 0x010F, 0x927C
 ORIGINAL, DIGITIZED = 0x9003, 0x9004
 ASCII, UNDEFINED = 2, 7
@@ -32,6 +33,8 @@ TEXT_TAGS = {0x010E: "ImageDescription", 0x013B: "Artist", 0x8298: "Copyright"}
 MOST_POINTERS = 4096
 """The most bytes of offsets in one entry; a picture has a handful of further directories."""
 
+LAST_GPS_TAG = 0x1F
+"""GPSHPositioningError (DC-008, 4.6.6), the last tag of a GPS directory."""
 MOST_GPS_VALUE = 1 << 16
 """The most bytes of a value in a GPS directory; a longer one is no value of such a directory."""
 
@@ -179,11 +182,16 @@ def _places(tiff: Tiff, directories: list[Directory]) -> list[Patch]:
     for directory in directories:
         for entry in directory.entries:
             if entry.tag == GPS_IFD:
-                changes += emptied(tiff, entry)
+                changes += emptied(tiff, entry, most_tag=LAST_GPS_TAG)
             elif entry.tag == MAKER_NOTE and entry.length > 12 and _lies_inside(tiff, entry):
                 changes += maker_notes.place_patches(tiff, entry, maker)
-    tables = [(0, 8), *((inner.at, _table_end(tiff, inner)) for inner in directories)]
-    return [(at, new) for at, new in changes if all(at + len(new) <= start or at >= end for start, end in tables)]
+    return [(at, new) for at, new in changes if _is_free(tiff, directories, at, len(new))]
+
+
+def _is_free(tiff: Tiff, directories: list[Directory], at: int, length: int) -> bool:
+    """Whether neither the header nor a directory lies in these bytes."""
+    tables = [(0, HEADER_SIZE), *((inner.at, _table_end(tiff, inner)) for inner in directories)]
+    return all(at + length <= start or at >= end for start, end in tables)
 
 
 def _table_end(tiff: Tiff, directory: Directory) -> int:
@@ -223,7 +231,9 @@ def captioned(data: bytes, embedding: Embedding, most: int = 1 << 30) -> bytes:
             continue
         encoded = words.encode("utf-8", "ignore") + b"\x00"
         behind = len(written) + len(written) % 2
-        room = entry.length if _lies_inside(tiff, entry) else 0
+        inline = entry.length <= tiff.offset_size
+        free = inline or _is_free(tiff, _directories(tiff), entry.value_at, entry.length)
+        room = entry.length if free and _lies_inside(tiff, entry) else 0
         if room and (len(encoded) <= room or behind + len(encoded) > most):
             written[entry.value_at : entry.value_at + entry.length] = fitted(words, entry.length)
         elif behind + len(encoded) <= most:
@@ -238,20 +248,27 @@ def fitted(words: str, length: int) -> bytes:
     return value.ljust(length, b"\x00")
 
 
-def emptied(tiff: Tiff, pointer: Entry) -> Iterator[Patch]:
-    """Patches that overwrite with zero bytes the directory that `pointer` points to, and every value of it."""
+def emptied(tiff: Tiff, pointer: Entry, *, most_tag: int = 0xFFFF) -> Iterator[Patch]:
+    """Patches that overwrite with zero bytes the directory that `pointer` points to, and every value of it.
+
+    At least half of its entries can be, with tags up to `most_tag`; else these are other bytes, and are left.
+    """
     offsets = _offsets(tiff, pointer)
     try:
         inner = tiff.loosely(offsets[0]) if offsets else None
     except ByteFault:
         return  # it points nowhere, so there is nothing to empty
-    if inner is None or not _plausible(tiff, inner):
+    sound = [
+        entry
+        for entry in (inner.entries if inner is not None else ())
+        if entry.tag <= most_tag and entry.type in SIZES and _lies_inside(tiff, entry)
+    ]
+    if inner is None or not sound or 2 * len(sound) < len(inner.entries):
         return
-    offset = inner.at
-    for entry in inner.entries:
-        if tiff.offset_size < entry.length <= MOST_GPS_VALUE and _lies_inside(tiff, entry):
+    for entry in sound:
+        if tiff.offset_size < entry.length <= MOST_GPS_VALUE:
             yield entry.value_at, bytes(entry.length)
-    yield offset, bytes(tiff.count_size + len(inner.entries) * tiff.entry_size)
+    yield inner.at, bytes(sound[-1].at + tiff.entry_size - inner.at)
 
 
 def _dates(tiff: Tiff, exif_directory: Directory, day: str) -> tuple[set[int], dict[int, int], list[Patch]]:
@@ -326,16 +343,19 @@ def _held(tiff: Tiff, entry: Entry) -> bytes:
 
 
 def faults(tiff: Tiff) -> list[str]:
-    """Sentences about what a strict reader would refuse in the Exif of a copy, or a place of capture left in it."""
+    """Sentences about what a strict reader would refuse in the Exif of a copy, or a place of capture left in it.
+
+    The link behind the last entry may be missing, as there are writers that forget it, and readers do without.
+    """
     problems: list[str] = []
-    try:
-        directories = _directories(tiff)
-        for directory in directories:
-            tiff.directory(directory.at)
-    except ByteFault as fault:
-        return [f"The Exif is damaged: {fault.why}."]
-    for directory in directories:
-        if directory.get(GPS_IFD) is not None:
+    for directory in _directories(tiff):
+        tags = [entry.tag for entry in directory.entries]
+        count = tiff.number(tiff.read(directory.at, tiff.count_size))
+        if count != len(tags):
+            problems.append(f"The Exif is damaged: A directory claims {count} entries and has {len(tags)}.")
+        if sorted(set(tags)) != tags:
+            problems.append("The Exif is damaged: The entries of a directory are unsorted or doubled.")
+        if GPS_IFD in tags:
             problems.append("The Exif says where the file was made.")
         if not all(_lies_inside(tiff, entry) for entry in directory.entries if entry.type in SIZES):
             problems.append("The Exif has a value that lies outside of it.")
