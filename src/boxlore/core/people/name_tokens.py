@@ -40,7 +40,9 @@ class Token:
     @property
     def is_initial(self) -> bool:
         """`J.`, `J.R.`, or one letter alone."""
-        return len(self.plain) == 1 or ("." in self.text and _INITIALS.fullmatch(self.text) is not None)
+        return (len(self.plain) == 1 and not self.is_small) or (
+            "." in self.text and _INITIALS.fullmatch(self.text) is not None
+        )
 
     @property
     def is_given(self) -> bool:

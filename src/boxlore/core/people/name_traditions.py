@@ -181,7 +181,8 @@ def _iberian(tokens: Tokens, given_names: frozenset[str], family_names: frozense
     while at < len(tokens) - 1 and (tokens[at].plain in given_names or tokens[at].is_initial):
         at += 1
         at += _devotion(tokens[at:])
-    if at > 1 and len(tokens) - at == 1 and tokens[at - 1].plain in family_names & _ALSO_FAMILY:
+    joined = tokens[at].plain in ("y", "e", "i") and tokens[at].is_small
+    if at > 1 and (joined or (len(tokens) - at == 1 and tokens[at - 1].plain in family_names & _ALSO_FAMILY)):
         at -= 1
     family = tokens[max(at, 1) :]
     names = [token for token in family if not token.is_particle]
@@ -404,6 +405,7 @@ def vietnamese(tokens: Tokens) -> NameParts | None:
     if plain[0] not in lists.VIETNAMESE_FAMILY or any(len(word) > 7 or "-" in word for word in plain):
         return None
     marks = any(letter in _VIETNAMESE for letter in " ".join(token.text.lower() for token in tokens))
+    marks = marks or (len(tokens) > 2 and sum(not token.text.isascii() for token in tokens) > 1)
     middle = len(tokens) > 2 and plain[1] in lists.VIETNAMESE_MIDDLE
     if not (marks or (middle and not any(token.is_given for token in tokens[2:]))):
         return None

@@ -15,7 +15,7 @@ TITLES = _words(
     """
     mr mrs ms miss mister missus mx master dr doctor prof professor rev reverend revd sir dame lady lord hon honourable
     capt captain cpt col colonel maj major lt lieut lieutenant sgt sergeant cpl corporal pte private gen general adm
-    admiral cmdr commander cdr cmdre commodore brig brigadier flt wing sqn squadron flying pilot officer gunner spr
+    admiral cmdr commander cdr cmdre commodore brig brigadier flt wing sqn squadron leader flying pilot officer gunner spr
     sapper midshipman constable inspector ensign matron nurse alderman councillor cr mayor president senator judge
     justice sheriff earl count countess duke duchess baron baroness viscount viscountess marquess marquis prince
     princess king queen emperor empress tsar

@@ -47,7 +47,7 @@ de | centre | mitte|in der mitte|mittig|dazwischen
 de | from_left | von links|v l
 de | from_right | von rechts|v r
 de | ordinals | erst* zweit* dritt* viert* funft* sechst* siebt* acht* neunt* zehnt*
-de | weak | oben|unten|mitte
+de | weak | mitte
 et | front | esireas|esimeses reas|eesreas|ees|alumine rida|alumises reas|all|esirida|eesmine rida|ees istuvad
 et | back | tagareas|tagumises reas|viimases reas|taga|tagumine rida|ulemine rida|ulemises reas|tagarida|ulal|taga seisavad
 et | middle | keskmises reas|keskmine rida
@@ -66,7 +66,7 @@ et | centre | keskel|vahel|nende vahel
 et | from_left | vasakult
 et | from_right | paremalt
 et | ordinals | esime* tei* kolma* nelja* vii* kuue* seitsme* kaheksa* uheksa* kumne*
-et | weak | ees|all|taga|ulal|vahel|keskel
+et | weak | all|vahel
 fr | front | premier rang|au premier rang|devant|rang du bas|en bas|1er rang|rang de devant|au premier plan
 fr | back | dernier rang|au dernier rang|derriere|rang du haut|en haut|au fond|rang de derriere|rang arriere
 fr | middle | rang du milieu|au rang du milieu|rang central
@@ -85,7 +85,7 @@ fr | centre | au milieu|au centre|milieu|centre|entre eux
 fr | from_left | a partir de la gauche|en partant de la gauche|depuis la gauche|de gauche
 fr | from_right | a partir de la droite|en partant de la droite|depuis la droite
 fr | ordinals | premi* deuxieme troisieme quatrieme cinquieme sixieme septieme huitieme neuvieme dixieme
-fr | weak | devant|derriere|droite|centre|milieu
+fr | weak | centre|milieu
 es | front | primera fila|fila de delante|la fila de delante|en primera fila|delante|fila de abajo|abajo|fila delantera|en la primera fila|en primer plano
 es | back | ultima fila|fila de atras|detras|atras|fila de arriba|arriba|fila trasera|en la ultima fila
 es | middle | fila del medio|fila central|en la fila del medio
@@ -104,7 +104,7 @@ es | centre | en el centro|en medio|centro|al centro
 es | from_left | por la izquierda|desde la izquierda|de izquierda a derecha|empezando por la izquierda|de la izquierda
 es | from_right | por la derecha|desde la derecha|empezando por la derecha
 es | ordinals | primer* segund* tercer* cuart* quint* sext* septim* octav* noven* decim*
-es | weak | centro|delante|detras|atras|arriba|abajo|parad*
+es | weak | centro|parad*
 it | front | prima fila|in prima fila|davanti|fila in basso|in basso|fila davanti|in primo piano
 it | back | ultima fila|in ultima fila|dietro|fila in alto|in alto|fila dietro|in seconda fila in alto
 it | middle | fila centrale|fila di mezzo|nella fila centrale
@@ -122,8 +122,8 @@ it | right | a destra|destra|all'estrema destra|sulla destra
 it | centre | al centro|in mezzo|nel mezzo|centro
 it | from_left | da sinistra|a partire da sinistra
 it | from_right | da destra|a partire da destra
-it | ordinals | prim* second* terz* quart* quint* sest* settim* ottav* non* decim*
-it | weak | davanti|dietro|destra|centro
+it | ordinals | prim* second* terz* quart* quint* sest* settim* ottav* nono decim*
+it | weak | centro
 pt | front | primeira fila|na primeira fila|a frente|fila de baixo|em baixo|fila da frente|na fila da frente|em primeiro plano
 pt | back | ultima fila|na ultima fila|atras|fila de cima|em cima|fila de tras|na fila de tras|ao fundo
 pt | middle | fila do meio|na fila do meio|fila central
@@ -141,8 +141,8 @@ pt | right | a direita|direita|na extrema direita|do lado direito
 pt | centre | ao centro|no meio|ao meio|no centro
 pt | from_left | a contar da esquerda|a partir da esquerda|da esquerda
 pt | from_right | a contar da direita|a partir da direita|da direita
-pt | ordinals | primeir* segund* terceir* quart* quint* sext* setim* oitav* non* decim*
-pt | weak | atras|direita
+pt | ordinals | primeir* segund* terceir* quart* quint* sext* setim* oitav* nono decim*
+pt | weak | direita
 nl | front | voorste rij|eerste rij|vooraan|onderste rij|beneden|op de voorste rij|op de voorgrond|voor
 nl | back | achterste rij|laatste rij|achteraan|bovenste rij|boven|achter|op de achterste rij|daarachter
 nl | middle | middelste rij|op de middelste rij
@@ -161,7 +161,7 @@ nl | centre | in het midden|midden|daartussen
 nl | from_left | van links
 nl | from_right | van rechts
 nl | ordinals | eerste tweede derde vierde vijfde zesde zevende achtste negende tiende
-nl | weak | midden|boven|achter|voor|beneden|staan|zitten
+nl | weak | voor|achter|boven|midden
 da | front | forreste raekke|foran|nederste raekke|i forreste raekke|forrest|forgrunden
 da | back | bagerste raekke|bagest|bagved|overste raekke|i bagerste raekke|bag|bageste raekke
 da | middle | midterste raekke|i midterste raekke
@@ -180,7 +180,7 @@ da | centre | i midten|imellem|midt i
 da | from_left | fra venstre
 da | from_right | fra hojre
 da | ordinals | forste anden tredje fjerde femte sjette syvende ottende niende tiende
-da | weak | bag|foran|star
+da | weak | bag|star
 nb | front | fremste rad|foran|nederste rad|i fremste rad|fremst|forste rad
 nb | back | bakerste rad|bakerst|overste rad|i bakerste rad|bak|bakre rad
 nb | middle | midterste rad|i midterste rad|midtre rad
@@ -199,7 +199,7 @@ nb | centre | i midten|mellom dem|midt i
 nb | from_left | fra venstre
 nb | from_right | fra hoyre
 nb | ordinals | forste andre tredje fjerde femte sjette sjuende attende niende tiende
-nb | weak | bak|foran
+nb | weak | bak
 sv | front | framsta raden|framre raden|langst fram|nedre raden|i framre raden|fram|framtill|forsta raden|framfor
 sv | back | bakre raden|bakersta raden|langst bak|ovre raden|i bakre raden|bak|bakom|baktill
 sv | middle | mellersta raden|i mellersta raden|mittersta raden
@@ -218,7 +218,7 @@ sv | centre | i mitten|mellan dem|mitten
 sv | from_left | fran vanster|fr v
 sv | from_right | fran hoger|fr h
 sv | ordinals | forsta andra tredje fjarde femte sjatte sjunde attonde nionde tionde
-sv | weak | bak|bakom|fram|framfor|star|mitten
+sv | weak | bak|star|fram
 fi | front | eturivissa|eturivi|edessa|alarivissa|alarivi|ensimmaisessa rivissa|ensimmainen rivi
 fi | back | takarivissa|takarivi|takana|ylarivissa|ylarivi|viimeisessa rivissa
 fi | middle | keskirivissa|keskirivi|keskimmaisessa rivissa
@@ -237,7 +237,7 @@ fi | centre | keskella|valissa
 fi | from_left | vasemmalta
 fi | from_right | oikealta
 fi | ordinals | ensimmai* toi* kolma* neljas viides kuudes seitsemas kahdeksas yhdeksas kymmenes
-fi | weak | edessa|takana|keskella
+fi | weak | keskella
 ru | front | первый ряд|в первом ряду|передний ряд|в переднем ряду|впереди|спереди|нижний ряд|в нижнем ряду|внизу|на переднем плане
 ru | back | последний ряд|в последнем ряду|задний ряд|в заднем ряду|сзади|позади|верхний ряд|в верхнем ряду|вверху|наверху|на заднем плане
 ru | middle | средний ряд|в среднем ряду
@@ -256,7 +256,7 @@ ru | centre | в центре|посередине|в середине|межд�
 ru | from_left | слева
 ru | from_right | справа
 ru | ordinals | перв* втор* трет* четверт* пят* шест* седьм* восьм* девят* десят*
-ru | weak | внизу|вверху|впереди
+ru | weak | вверху
 pl | front | pierwszy rzad|w pierwszym rzedzie|przedni rzad|z przodu|dolny rzad|w dolnym rzedzie|na dole|na pierwszym planie
 pl | back | ostatni rzad|w ostatnim rzedzie|tylny rzad|z tylu|gorny rzad|w gornym rzedzie|u gory|w tylnym rzedzie
 pl | middle | srodkowy rzad|w srodkowym rzedzie
@@ -275,7 +275,7 @@ pl | centre | w srodku|posrodku|na srodku|miedzy nimi
 pl | from_left | od lewej|z lewej
 pl | from_right | od prawej|z prawej
 pl | ordinals | pierwsz* drug* trzeci* czwart* piat* szost* siodm* osm* dziewiat* dziesiat*
-pl | weak | u gory|na dole
+pl | weak | na dole
 lv | front | pirmaja rinda|pirma rinda|prieksa|apakseja rinda|apaksa|prieksejā rinda|prieksplana
 lv | back | pedeja rinda|aizmugure|augseja rinda|augsa|aizmugureja rinda|otraja plana
 lv | middle | videja rinda
@@ -294,7 +294,7 @@ lv | centre | vidu|centra|pa vidu
 lv | from_left | no kreisas|no kreisas puses
 lv | from_right | no labas|no labas puses
 lv | ordinals | pirm* otr* tres* ceturt* piekt* sest* septit* astot* devit* desmit*
-lv | weak | vidu|augsa|apaksa|gul
+lv | weak | vidu|gul
 lt | front | pirmoje eileje|pirma eile|priekyje|apatineje eileje|apacioje|priekineje eileje|apatine eile
 lt | back | paskutineje eileje|gale|virsutineje eileje|virsuje|galineje eileje|galine eile|virsutine eile|uz ju
 lt | middle | vidurineje eileje|vidurine eile
@@ -313,7 +313,7 @@ lt | centre | viduryje|centre|per viduri
 lt | from_left | is kaires|nuo kaires
 lt | from_right | is desines|nuo desines
 lt | ordinals | pirm* antr* trec* ketvirt* penkt* sest* septint* astunt* devint* desimt*
-lt | weak | gale|virsuje|apacioje|viduryje
+lt | weak | gale
 cs | front | prvni rada|v prvni rade|vpredu|predni rada|dolni rada|dole|v predni rade|v popredi|spodni rada
 cs | back | posledni rada|v posledni rade|vzadu|zadni rada|horni rada|nahore|v zadni rade|za nimi|v pozadi
 cs | middle | prostredni rada|v prostredni rade|stredni rada
@@ -332,7 +332,7 @@ cs | centre | uprostred|ve stredu|mezi nimi
 cs | from_left | zleva
 cs | from_right | zprava
 cs | ordinals | prvni druh* treti ctvrt* pat* sest* sedm* osm* devat* desat*
-cs | weak | dole|nahore
+cs | weak | dole
 """
 
 _BETWEEN = """

@@ -134,6 +134,8 @@ def _take(reader: _Reader, element: Element, further: Sequence[Element]) -> None
         reader.aside.append(element)
     elif kind not in ("colon", "dash", "hash", "verb"):
         reader.words.append(element)
+        if element.text == "?" and len(reader.words) > 1 and further:
+            _end_item(reader)
 
 
 def _kind_here(reader: _Reader, element: Element, further: Sequence[Element]) -> str:
@@ -304,7 +306,8 @@ def _end_item(reader: _Reader, before: str = "", following: Sequence[Element] = 
         last.person = _noted(last.person, *notes)
         return
     told = reader.text[words[0].start : words[-1].end] if words else ""
-    if reader.items and _is_remark(reader, words):
+    is_year = all(word.text.isdigit() for word in words) and not ahead.number
+    if reader.items and (is_year or _is_remark(reader, words)):
         last = reader.items[-1]
         last.person = _noted(last.person, told, *notes)
         if before == "and" and not last.person.asks:

@@ -59,7 +59,7 @@ def begins_person(further: Sequence[Element]) -> bool:
         is_thing = any(_NOUNS.get(element.plain) == "thing" for element in near)
         return not is_thing and any(element.is_large or relation(element) for element in near)
     if first.kind == "word":
-        return first.is_large or _NOUNS.get(first.plain) == "one"
+        return first.is_large or _NOUNS.get(first.plain) == "one" or bool(relation(first))
     return first.kind in ("unknown", "me")
 
 
