@@ -23,7 +23,9 @@ def run(capsys: pytest.CaptureFixture[str], demo: Path, tmp_path: Path):  # type
     return ran
 
 
-SUBCOMMANDS = "list show kin shown tell import merge unmerge split duplicates apart consent audience living".split()
+SUBCOMMANDS = (
+    "names list show kin shown tell import merge unmerge split duplicates apart consent audience living".split()
+)
 
 
 @pytest.mark.parametrize("name", SUBCOMMANDS)
@@ -85,3 +87,33 @@ def test_a_tree_file_and_a_split(run, tmp_path: Path) -> None:  # type: ignore[n
     statement = json.loads(run("show", "Ruth", "--json")[1])["statements"][-1]
     assert run("split", "Ruth", "another Ruth", "--statement", statement["id"][-12:])[0] == 0
     assert run("split", "Ruth Parata", "nobody")[0] == 2
+
+
+def test_names_are_shown_in_their_parts_confirmed_and_corrected(run) -> None:  # type: ignore[no-untyped-def]
+    run("shown", "TRA-0001", "1 Te Rangi Hīroa; 2 Pippa Marlowe")
+    code, out, _ = run("names")
+    assert code == 1 and out.splitlines()[0] == (
+        "Te Rangi Hīroa: given Te Rangi, family Hīroa  Is “Hīroa” a family name?"
+    )
+    assert "Pippa Marlowe: given Pippa, family Marlowe" in out
+    code, _, err = run("names", "Hīroa", "--part", "given=Te Rangi Hīroa", "--part", "family=")
+    assert code == 0 and "given Te Rangi Hīroa." in err
+    (row,) = map(json.loads, run("names", "Hīroa", "--json")[1].splitlines())
+    assert (row["parts"], row["confirmed"], row["asks"]) == ({"given": "Te Rangi Hīroa"}, True, None)
+    assert run("names", "Pippa", "--confirm")[0] == 0
+    assert "(confirmed)" in run("names", "Pippa")[1]
+
+
+NO_PARTS = [
+    (("names", "--confirm"), "Whose name?"),
+    (("names", "Leida", "--part", "family"), "says no part"),
+    (("names", "accordion", "--part", "middle=tall"), "is no part of a name"),
+    (("names", "accordion", "--part", "family=Tamm"), "does not stand in"),
+    (("names", "Leida", "--confirm"), "told whole"),
+]
+
+
+@pytest.mark.parametrize(("arguments", "words"), NO_PARTS)
+def test_parts_that_are_none_are_refused(run, arguments: tuple[str, ...], words: str) -> None:  # type: ignore[no-untyped-def]
+    code, _, err = run(*arguments)
+    assert code == 2 and words in err

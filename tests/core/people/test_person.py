@@ -232,7 +232,8 @@ IN_DOUBT = NameParts(given="Wei", family="Zhang", tradition=Tradition.CHINESE, a
 
 def test_parts_in_doubt_are_listed_as_told_and_found_by_every_word_until_they_are_confirmed() -> None:
     doubtful = build(("name", "Zhang Wei", parted(IN_DOUBT)))
-    assert doubtful.sort_name == "Zhang Wei"
+    assert (doubtful.sort_name, doubtful.name_asks) == ("Zhang Wei", "Is “Zhang” the family name?")
+    assert build(("name", "Zhang Wei", parted(IN_DOUBT)), ("given", "Wei", None)).name_asks == ""
     assert set(doubtful.calls) == set(doubtful.surnames) == {"Zhang", "Wei"}
     confirmed = build(("name", "Zhang Wei", parted(IN_DOUBT, confirmed=True)))
     assert (confirmed.sort_name, confirmed.calls, confirmed.surnames) == ("Zhang, Wei", ("Wei",), ("Zhang",))

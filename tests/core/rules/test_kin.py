@@ -115,3 +115,7 @@ def test_loops_and_too_many_parents() -> None:
     three = person("c", parents=("a", "b", "d"), mothers=("a", "b"))
     assert rules(person("a"), person("b"), person("d"), three) == [("kin.parents", Severity.ASK)]
     assert rules(person("c", parents=("gone",))) == []
+
+
+def test_a_name_that_can_be_taken_apart_in_two_ways_asks() -> None:
+    assert rules(person("Zhang Wei", name_asks="Is “Zhang” the family name?")) == [("name.asks", Severity.ASK)]

@@ -6,6 +6,7 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, output, talk
+from boxlore.cli.commands.people_names import names
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.consent import Capacity, Matter, make_consent
@@ -262,13 +263,13 @@ def list_duplicates(ctx: click.Context, as_json: bool) -> None:
     """People who may be one and the same, and why; nothing is merged."""
     with open_collection(ctx.obj, write=False) as collection:
         pairs = registry.duplicates(collection)
-        names = collection.people().names()
+        names_by_id = collection.people().names()
     for pair in pairs:
         if as_json:
-            output.row({"one": pair.one, "other": pair.other, "names": [names[pair.one], names[pair.other]],
+            output.row({"one": pair.one, "other": pair.other, "names": [names_by_id[pair.one], names_by_id[pair.other]],
                         "weight": pair.weight, "because": list(pair.because)})  # fmt: skip
         else:
-            words = f"{names[pair.one]} ({pair.one[-12:]}) and {names[pair.other]} ({pair.other[-12:]})"
+            words = f"{names_by_id[pair.one]} ({pair.one[-12:]}) and {names_by_id[pair.other]} ({pair.other[-12:]})"
             click.echo(output.safe(f"{words}: {', '.join(pair.because)}"))
     ctx.exit(1 if pairs else 0)
 
@@ -349,9 +350,12 @@ def keep_to(ctx: click.Context, target: str, audience: str, is_item: bool, field
 def living(ctx: click.Context, as_json: bool, on_day: date | None) -> None:
     """Everyone taken as living or dead, and why: what outputs for outside go by."""
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
-        names, lives = collection.people().names(), lives_of(collection)
-    for ident, life in sorted(lives.items(), key=lambda pair: (not pair[1].living, names[pair[0]])):
+        names_by_id, lives = collection.people().names(), lives_of(collection)
+    for ident, life in sorted(lives.items(), key=lambda pair: (not pair[1].living, names_by_id[pair[0]])):
         if as_json:
-            output.row({"id": ident, "name": names[ident], "living": life.living, "because": life.because})
+            output.row({"id": ident, "name": names_by_id[ident], "living": life.living, "because": life.because})
         else:
-            click.echo(output.safe(f"{'living' if life.living else 'dead':6}  {names[ident]}: {life.because}"))
+            click.echo(output.safe(f"{'living' if life.living else 'dead':6}  {names_by_id[ident]}: {life.because}"))
+
+
+people.add_command(names)

@@ -51,6 +51,8 @@ class Person:
     different: tuple[str, ...] = ()
     told_to: frozenset[str] = frozenset()
     """The audiences of all that is told of the name, the dates and the kin."""
+    name_asks: str = ""
+    """What is in doubt of how the name is taken apart, for the keeper; empty where nothing is."""
     also: tuple[str, ...] = ()
     """Ids of entries that the keeper has called the same person."""
 
@@ -116,6 +118,7 @@ def build_person(ident: str, rows_told: ToldRows) -> Person:
         audience=_last(words.get("audience")) or "anyone",
         consents=_consents(by_field.get("consent", [])),
         different=tuple(words.get("different", [])),
+        name_asks="" if "given" in words else next((parts.asks for _, parts in names if parts.asks), ""),
         told_to=frozenset(row.audience for name in _NAME_DATES_KIN for row, _ in by_field.get(name, ())),
     )
 

@@ -86,6 +86,9 @@ def look_over_people(people: Registry, weddings: Iterable[Wedding] = ()) -> Iter
             about=ident,
         )
     for person in people.values():
+        if person.name_asks:
+            message = f"{person.name}: {person.name_asks}"
+            yield make_finding("name.asks", Severity.ASK, message, f"orders of names: {MEMORY}", about=person.id)
         yield from _life(person)
         yield from _parents(person, people)
         yield from _siblings(person, people, kin)
