@@ -6,7 +6,7 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, output, talk
-from boxlore.cli.commands.people_names import names
+from boxlore.cli.people_names import names
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.consent import Capacity, Matter, make_consent
