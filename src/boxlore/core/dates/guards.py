@@ -36,10 +36,16 @@ MOST_READINGS = 96
 
 MOST_TOKENS = 40
 
+_AT_WHICH = frozenset(("month", "season", "feast", "weekday"))
+"""What a word like “at” may stand before; before a year it is a time of day."""
+
 _NO_DATE = frozenset(("undated", "noise", "query"))
 _HEMISPHERES = frozenset(("south", "north"))
 _PASSED_OVER = ("noise", "calculated", "hebrew", "when")
 """Words that add nothing: of a language's list, “calculated” of a tree file, and the name of a calendar."""
+
+_LITTLE_SAID = frozenset((*_PASSED_OVER, "at_years", "part", "unit"))
+"""Kinds of words without which the date would be the same, or no less certain."""
 
 
 class Outcome(NamedTuple):
@@ -127,14 +133,13 @@ def _ways(tokens: list[Token]) -> list[list[Sense]]:
 
 
 def _belongs(choice: list[Sense]) -> bool:
-    """Whether the words that are passed over are of the languages of the words that say something."""
-    languages = 0
+    """Whether the words that are passed over are of the languages of the words that say something: “Con, June 1938” has
+    a name before it, and no Spanish word."""
+    said = 0
     for sense in choice:
-        if sense.kind != "noise" and sense.languages != ANY_LANGUAGE:
-            languages |= sense.languages
-    return all(
-        sense.kind != "noise" or sense.languages & languages or sense.languages == ANY_LANGUAGE for sense in choice
-    )
+        if sense.kind not in _LITTLE_SAID and sense.languages != ANY_LANGUAGE:
+            said |= sense.languages
+    return all(sense.kind not in _LITTLE_SAID or sense.languages & said for sense in choice)
 
 
 def _chosen(senses: list[list[Sense]]) -> list[list[Sense]]:
@@ -197,11 +202,13 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
         words.append(sense)
     if words and words[-1].kind == "comma":
         words.pop()
+    if clock and not any(sense.kind in _AT_WHICH for sense in words):
+        return None  # “at 1938”, and a name that is such a word somewhere: “Con, 12.6.1938”
     if not words:
         return None
     if len(words) < 5 and all(sense.kind in SLOTS for sense in words):  # no operator: one date, or none
         date, at = assemble(words, 0)
-        if date is None or at < len(words) or not date.is_settled or (clock and date.whole_year):
+        if date is None or at < len(words) or not date.is_settled:
             return None
         return Expression("one", [date])
     try:
