@@ -273,3 +273,18 @@ def test_a_question_mark_is_not_known_and_a_forgotten_full_stop_is_no_answer(col
     kept = record(sitting, 1)
     assert [one.words for one in kept.all("person")] == []  # type: ignore[attr-defined]
     assert any(words in ("Asked, not known.",) or words.startswith("Did you mean .") for words in said)
+
+
+def test_an_order_right_after_a_story_means_that_story(collection: Collection) -> None:
+    """What could not be meant says what to write, and changes nothing."""
+    lines = "He kept bees.\n.audience\n.language klingon please\n.language et please\n.audience family\n.strike\n.quit"
+    sitting, said = sit(collection, lines)
+    assert record(sitting, 1).first("story").audience == "family"
+    for sentence in (
+        "Which audience? One of: anyone, family, keeper, archive:YYYY-MM-DD.",
+        "“klingon” is no language tag. Write a BCP 47 tag, such as en, et, mi or zh-Hant.",
+        "“please” is no number of a statement. Say .language et, or .language et 3.",
+        "Noted: family, for “He kept bees.”.",
+        "“He kept bees.” will be taken out for good. Say .strike again to do it.",
+    ):
+        assert sentence in said, sentence

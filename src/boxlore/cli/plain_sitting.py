@@ -59,6 +59,8 @@ class Plain:
     """The statements last read out by `.who`; other orders name one by its number in this list."""
     warned_of: str = ""
     """The id of the statement that `.strike` has warned of."""
+    just_told: Prompt | None = None
+    """The question that this item's last answer was given to; an order without a number means that answer."""
     consent_later: set[str] = field(default_factory=set)
     """Ids of people whose consent is to be asked at a later sitting."""
 
@@ -84,7 +86,7 @@ class Plain:
     def open(self, position: int) -> None:
         """Show the item at this position of the list, and ask its first question."""
         self.before = self.record.id
-        self.position, self.prompt_index = position, 0
+        self.position, self.prompt_index, self.just_told = position, 0, None
         self.sitting.show(self.listing.id_at(position))
         self.read_again()
         record = self.record
@@ -157,6 +159,7 @@ class Plain:
             raise WrongUse("Open for reading only; nothing can be kept.")
         prompt = self.prompt
         self.sitting.keep(self.record, prompt, words, adds=adds, corrects=corrects)
+        self.just_told = prompt
         self.read_again()
         own = self.sitting.own(self.record, prompt) or next(iter(self.record.all(prompt.field)[-1:]), None)
         read = _understood(own) if own is not None else ""

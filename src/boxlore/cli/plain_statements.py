@@ -2,6 +2,7 @@
 
 from boxlore.cli.plain_sitting import Plain
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.guard import check_language
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import StatementView
 from boxlore.tasks.sitting import correcting
@@ -21,12 +22,15 @@ def who(plain: Plain, _: str) -> None:
 
 
 def _meant(plain: Plain, number: str) -> StatementView:
-    """The statement with this number in the last `.who`; without a number, this teller's answer to the question.
+    """The statement with this number in the last `.who`; without a number, this teller's last answer to the question,
+    else the answer just given.
 
     Raises WrongUse where neither is there.
     """
-    if not number and (own := plain.sitting.own(plain.record, plain.prompt)) is not None:
-        return own
+    if not number:
+        for prompt in filter(None, (plain.prompt, plain.just_told)):
+            if (own := plain.sitting.last_own(plain.record, prompt)) is not None:
+                return own
     if not (number.isascii() and number.isdigit() and 1 <= int(number) <= len(plain.read_out)):
         raise WrongUse("It is not clear which statement is meant.", "Say .who first, then the order and its number.")
     return plain.read_out[int(number) - 1]
@@ -39,10 +43,20 @@ def change(plain: Plain, words: str, aspect: str, allowed: tuple[str, ...] = ())
     """
     value, _, number = words.partition(" ")
     if not value or (allowed and value not in allowed and not value.startswith("archive:")):
-        raise WrongUse(f"“{value[:20]}” cannot be meant.", f"One of: {', '.join(allowed)}." if allowed else "")
-    correcting.change(plain.sitting, plain.record, _meant(plain, number.strip()), **{aspect: value})
+        choices = [*allowed, "archive:YYYY-MM-DD"] if aspect == "audience" else allowed
+        problem = f"“{value[:20]}” cannot be meant." if value else f"Which {aspect}?"
+        raise WrongUse(problem, f"One of: {', '.join(choices)}." if choices else f"Say .{aspect} et, or such a tag.")
+    if aspect == "language":
+        check_language(value)
+    number = number.strip()
+    if number and not number.isdigit():
+        raise WrongUse(
+            f"“{number[:20]}” is no number of a statement.", f"Say .{aspect} {value}, or .{aspect} {value} 3."
+        )
+    view = _meant(plain, number)
+    correcting.change(plain.sitting, plain.record, view, **{aspect: value})
     plain.read_again()
-    plain.say(f"Noted: {value}.")
+    plain.say(f"Noted: {value}, for “{' '.join(view.words.split())[:40]}”.")
 
 
 def settle(plain: Plain, words: str) -> None:
@@ -64,7 +78,7 @@ def strike(plain: Plain, words: str) -> None:
     view = _meant(plain, words)
     if plain.warned_of != view.statement:
         plain.warned_of = view.statement
-        plain.say(f"“{view.words}” will be taken out for good. Say .strike {words} again to do it.")
+        plain.say(f"“{view.words}” will be taken out for good. Say .strike{words and f' {words}'} again to do it.")
         return
     report = plain.sitting.strike(view.statement)
     plain.read_out = []

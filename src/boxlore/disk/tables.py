@@ -1,4 +1,5 @@
-"""Tables that somebody wrote: CSV (RFC 4180) in UTF-8 with one heading, read whole before anything is done with it.
+"""Tables that somebody wrote: CSV (RFC 4180) in UTF-8 with one heading, its columns parted by
+commas, semicolons or tabs, read whole before anything is done with it.
 
 Rule kept: no cell is passed over. A row with a cell that stands under no heading comes back with a fault, for an
 unquoted comma in the words has parted them; a quotation mark that is not closed refuses the table, for nobody knows
@@ -48,10 +49,17 @@ def read_table(path: Path, check_heading: Callable[[Sequence[str]], None]) -> li
     return [_row(line, names, cells) for line, cells in lines[1:] if not all(map(is_blank, cells))]
 
 
+def _parted_by(text: str) -> str:
+    """The sign between columns: a comma, unless the heading has none and has semicolons or tabs, as spreadsheets of
+    many countries write them. Words below it decide nothing."""
+    heading = text.lstrip("\r\n").partition("\n")[0]
+    return next((sign for sign in (",", ";", "\t") if sign in heading), ",")
+
+
 def _lines(path: Path, text: str) -> list[tuple[int, list[str]]]:
     """(line on which it begins, cells) of each row."""
     csv.field_size_limit(LONGEST_CELL)
-    reader = csv.reader(io.StringIO(text, newline=""), strict=True)
+    reader = csv.reader(io.StringIO(text, newline=""), delimiter=_parted_by(text), strict=True)
     rows: list[tuple[int, list[str]]] = []
     while True:
         begins = reader.line_num + 1

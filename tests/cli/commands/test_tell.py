@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 
+from boxlore.store.values import Draft
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.prompts import FILE_NAME
@@ -65,6 +66,15 @@ REFUSED = [
     (["housing", "box", "2", "--size", "380"], "“380” is not the whole size: its depth is missing."),
     (["housing", "box", "2", "--size", "380 x 260"], "Write millimetres, wide by high by deep: 380 x 260 x 130."),
     (["copies", "copies", "--box", ""], "--box is empty."),
+    (["copies", "copies", "--box", "99"], "Nothing here is of box “99”. boxlore housing what, people list and find"),
+    (["copies", "copies", "--person", "Xyzzy"], "Nothing here is of person “Xyzzy”."),
+    (["copies", "copies", "--event", "Xyzzy", "--find", "qq"], "Nothing here is of occasion “Xyzzy”, words “qq”."),
+    (["survey", "99", "--json"], "Nothing here is of box “99”."),
+    (["sheet", "out/x.txt"], "x.txt would be a PDF. Call it x.pdf."),
+    (["housing", "lend", "TRA-0001", "--by", "Con", "--receipt", "x.docx"], "x.docx would be a PDF. Call it x.pdf."),
+    (["transfer", "out", "--split", "0"], "A bag of 0 holds nothing. Write it like 4G or 700M, or leave it out"),
+    (["tell", "TRA-0001", "story", "x", "--language", "English"], "“English” is no language tag. Write a BCP 47 tag"),
+    (["people", "audience", "Arvo Tamm", "family", "--field", "story"], "Say --item for an item;"),
     (["tell", "TRA-0001", "born", "1900"], "There is no field “born” for an item."),
     (["tell", "TRA-0001", "banana", "x"], "keyword. Of this collection's own: own-clothes."),
     (["tell", "TRA-0001", "own-banana", "x"],
@@ -329,7 +339,7 @@ def test_a_consent_is_of_somebody_living_and_of_a_day_that_has_come(run, folder:
     code, _, err = run("-c", folder, "people", "consent", "Con Rourke", "--for", "name", "--on", "2199-01-01")
     assert code == 2 and "2199-01-01 is still to come. Note a consent on the day when it is given, or later." in err
     code, _, err = run("-c", folder, "people", "consent", "Tom Rourke", "--for", "name")
-    assert code == 2 and "Tom Rourke counts as dead (a death is told), and no consent is needed." in err
+    assert code == 2 and "Tom Rourke is told to have died, and no consent is needed." in err
     assert run("-c", folder, "people", "consent", "Tom Rourke", "--for", "name", "--withdraw")[0] == 0
     assert run("-c", folder, "people", "consent", "Con Rourke", "--for", "name", "--by", "")[0] == 2
     assert run("-c", folder, "people", "consent", "Con Rourke", "--for", "name")[0] == 0
@@ -371,3 +381,45 @@ def test_a_label_with_a_stroke_would_make_two_marks_alike(run, folder: Path) -> 
     for label in ("7/1", "..."):
         code, _, err = run("-c", folder, "intake", "--without-scan", "1", "--box", label, "--yes")
         assert code == 1 and f"“{label}” is no label" in err and "such as --box 7 --folder 1." in err
+
+
+def test_a_table_must_have_the_words_and_may_be_parted_by_semicolons(run, folder: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    table = tmp_path / "table.csv"
+    table.write_text("item,field\nTRA-0001,story\n", "utf-8")
+    code, _, err = run("-c", folder, "tell", "--from", table)
+    assert code == 2 and "table.csv has no column text." in err
+    table.write_text("item;field;text\nTRA-0001;story;The boat, at last\nTRA-0001;date;1931\n", "utf-8")
+    code, _, err = run("-c", folder, "tell", "--from", table)
+    assert code == 0 and "2 told, 0 known already, 0 refused." in err
+
+
+def test_only_statements_that_there_are_can_be_parted(run, folder: Path) -> None:  # type: ignore[no-untyped-def]
+    run("-c", folder, "tell", "TRA-0001", "person", "Arvo Tamm", "--by", "narrator:Aino")
+    code, _, err = run("-c", folder, "people", "split", "Arvo Tamm", "Arvo the elder", "--statement", "ffffffff")
+    assert code == 2 and "Nothing told of Arvo Tamm has an id that ends in “ffffffff”." in err
+    code, out, _ = run("-c", folder, "people", "show", "Arvo Tamm")
+    assert code == 0 and "Name: Arvo Tamm  (Aino)" in out
+
+
+def test_show_has_what_is_typed_what_is_not_known_and_the_size(run, folder: Path) -> None:  # type: ignore[no-untyped-def]
+    run("-c", folder, "tell", "TRA-0001", "size", "108 x 165")
+    run("-c", folder, "tell", "TRA-0001", "occasion", "?")
+    run("-c", folder, "tell", "TRA-0001", "place", "She would not say.", "--sure", "not-known", "--by", "narrator:Aino")
+    with open_collection(folder) as collection:
+        subject = find_item(collection, "TRA-0001")
+        draft = Draft(subject=subject, field="story", words="half a sen", updated_at=collection.clock.now())
+        collection.store.save_draft(draft)
+    _, out, _ = run("-c", folder, "show", "TRA-0001")
+    for line in (
+        "  Story: half a sen  (being typed)",
+        "  Occasion: asked, not known",
+        "  Where: She would not say.  (not known)",
+        "  Size in mm: 108 x 165",
+    ):
+        assert line in out.splitlines(), line
+    record = json.loads(run("-c", folder, "show", "TRA-0001", "--json")[1])
+    assert record["size_mm"] == [108, 165]
+    assert [(row["field"], row["words"], row["said_by"]) for row in record["not_known"]] == [
+        ("occasion", "", None),
+        ("place", "She would not say.", "Aino"),
+    ]

@@ -15,8 +15,10 @@ zh-CN-a-myext-x-private en-a-myext-b-another en et mi ET en-NZ sgn-BE-FR en-GB-o
 """.split()
 
 ILL_FORMED = ("de-419-DE", "a-DE", "", "-", "en-", "-en", "en--NZ", "et_EE", "e", "12345678", "englishish-x",
-              "not a language", "en\n", "eñ", "en-x", "x-", "en-u", "en-abcdefghi", "??")  # fmt: skip
-"""The first two are the appendix's own; the others break the grammar of 2.1 by one rule each."""
+              "not a language", "en\n", "eñ", "en-x", "x-", "en-u", "en-abcdefghi", "??",
+              "English", "klingon", "eesti", "lang")  # fmt: skip
+"""The first two are the appendix's own; the others break the grammar of 2.1 by one rule each, and the
+last have four to eight letters, of which no language is registered (2.2.1)."""
 
 
 @pytest.mark.parametrize("tag", WELL_FORMED)

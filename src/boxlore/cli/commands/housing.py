@@ -13,7 +13,7 @@ from boxlore.core.originals.moves import Plan, close_up, merge, move, relabel
 from boxlore.core.records.containers import KINDS, LOCATION_KINDS, Container
 from boxlore.tasks.collection.marks import dated, find_item, find_items, marks_of
 from boxlore.tasks.collection.opening import Collection, open_collection
-from boxlore.tasks.collection.outputs import check_output
+from boxlore.tasks.collection.outputs import check_output, check_pdf
 from boxlore.tasks.collection.records import Selection
 from boxlore.tasks.originals.house import House, check_not_into_itself, house_of, items_named, shown
 from boxlore.tasks.originals.housing import (
@@ -340,6 +340,7 @@ def lend_(
     with open_for_writing(ctx.obj) as collection:
         collection.over = over
         if receipt is not None:
+            check_pdf(receipt)
             check_output(collection, receipt)
         subjects = items_named(collection, items)
         lend(collection, subjects, lender, due, on_day)

@@ -8,6 +8,7 @@ import click
 from boxlore.cli import options, output, talk
 from boxlore.cli.people_names import names
 from boxlore.core.dates.reading import DateReading
+from boxlore.core.errors import WrongUse
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.consent import Capacity, Matter, make_consent
 from boxlore.core.people.kin import Kin, called, kin_words, possessive
@@ -77,6 +78,7 @@ def show(ctx: click.Context, person_words: str, as_json: bool, on_day: date | No
         person = registry.find_person(collection, person_words)
         facts = registry.known_of(collection, person)
         links = list(registry.links_of(person, collection))
+        names = collection.people().names()
     if as_json:
         statement_rows = [
             {"id": s.id, "field": s.field, "words": s.words, "source": str(s.source), "audience": s.audience}
@@ -95,10 +97,9 @@ def show(ctx: click.Context, person_words: str, as_json: bool, on_day: date | No
     click.echo(f"{output.safe(person.name)}  ({person.uri})")
     click.echo(f"  {'Taken as living' if facts.life.living else 'Taken as dead'}: {facts.life.because}")
     for statement, _ in facts.statements:
-        label = FIELDS[statement.field].label
-        click.echo(
-            f"  {label}: {output.safe(statement.words)}  ({output.safe(str(statement.source))}) [{statement.id[-12:]}]"
-        )
+        label, source = FIELDS[statement.field].label, statement.source
+        said_by = names.get(source.ref) or str(source)
+        click.echo(f"  {label}: {output.safe(statement.words)}  ({output.safe(said_by)}) [{statement.id[-12:]}]")
     for role, relative in links:
         click.echo(f"  {role.capitalize()}: {output.safe(relative.name)}")
     if facts.numbers:
@@ -249,6 +250,12 @@ def split(
     with open_for_writing(ctx.obj) as collection:
         person = registry.find_person(collection, person_words)
         statement_ids = [s.id for s, _ in registry.known_of(collection, person).statements]
+        for end in statements:
+            if len(end) < 8 or not any(ident.endswith(end) for ident in statement_ids):
+                raise WrongUse(
+                    f"Nothing told of {person.name} has an id that ends in “{end[:40]}”.",
+                    f"boxlore people show “{person.name}” lists the ids; write eight letters of the end, or more.",
+                )
         chosen = [ident for ident in statement_ids for end in statements if len(end) >= 8 and ident.endswith(end)]
         new_person = registry.split(
             collection, person, name, statements=chosen, items=[find_item(collection, item).id for item in items]
@@ -334,7 +341,12 @@ def consent(
 def keep_to(ctx: click.Context, target: str, audience: str, is_item: bool, field: str) -> None:
     """Keep a person (or, with --item, an item or one field of it) to keeper, family, archive:DATE or anyone."""
     with open_for_writing(ctx.obj) as collection:
-        if is_item or field:
+        if field and not is_item:
+            raise WrongUse(
+                f"{field}: a field is kept for an item, and “{target[:40]}” is taken for a person.",
+                "Say --item for an item; a person is kept whole, without --field.",
+            )
+        if is_item:
             subject = find_item(collection, target)
         else:
             subject = Subject(Kind.PERSON, registry.find_person(collection, target).id)

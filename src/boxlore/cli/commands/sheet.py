@@ -34,6 +34,7 @@ def sheet(
         collection.over = over
         printed = make(collection, out, order, progress=bar)
     talk.say(
-        f"{printed.items} photographs in {printed.path}, for {to}; {printed.left_out} items without a picture to show."
+        f"{printed.items} photographs in {printed.path}, for {to}; {printed.left_out} left out: no picture, or none"
+        " that may be shown."
     )
     ctx.exit(talk.say_findings(printed.findings))

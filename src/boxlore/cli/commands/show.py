@@ -4,11 +4,14 @@ import click
 
 from boxlore.cli import options, output
 from boxlore.core.crosswalk import captions
+from boxlore.core.fields.originals import SIZE_WORDS, SizeMm
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import Record
+from boxlore.core.statements import Kind, Statement, Subject, Sure
 from boxlore.tasks.collection.marks import find_items
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records import record_of
+from boxlore.tasks.sitting.recovering import drafts_of
 
 
 @click.command()
@@ -26,7 +29,13 @@ def show(ctx: click.Context, item: str, as_json: bool) -> None:
             if as_json:
                 output.row(_json(collection, record))
             else:
-                _lines(record)
+                _lines(collection, record)
+
+
+def _not_known(collection: Collection, record: Record) -> list[Statement]:
+    """Where somebody was asked and did not know: the statements in force, some with what was said instead."""
+    rows = collection.store.statements(Subject(Kind.ITEM, record.id))
+    return [statement for statement, _ in rows if statement.sure is Sure.NOT_KNOWN and FIELDS[statement.field].told]
 
 
 def _json(collection: Collection, record: Record) -> dict[str, object]:
@@ -48,9 +57,9 @@ def _json(collection: Collection, record: Record) -> dict[str, object]:
     ]
     rows += [
         {"field": draft.field, "words": draft.words, "source": str(draft.source), "draft": True}
-        for draft in collection.store.drafts()
-        if draft.subject.id == record.id
+        for draft in drafts_of(collection, record.id)
     ]
+    names = collection.people().names()
     return {
         "number": record.number,
         "mark": record.mark.short if record.mark else None,
@@ -70,12 +79,23 @@ def _json(collection: Collection, record: Record) -> dict[str, object]:
             {"path": scan.path, "side": scan.side, "role": scan.role, "sha256": scan.sha256} for scan in record.scans
         ],
         "related": [{"kind": relation.kind, "number": relation.number} for relation in record.related],
+        "size_mm": list(record.size_mm) or None,
+        "found_in": record.found_in or None,
         "statements": rows,
+        "not_known": [
+            {
+                "field": statement.field,
+                "words": statement.words,
+                "source": str(statement.source),
+                "said_by": names.get(statement.source.ref),
+            }
+            for statement in _not_known(collection, record)
+        ],
         "conflicts": [{"field": conflict.field, "why": conflict.why} for conflict in record.conflicts],
     }
 
 
-def _lines(record: Record) -> None:
+def _lines(collection: Collection, record: Record) -> None:
     click.echo(captions.reference(record))
     click.echo(output.safe(captions.title(record)))
     for name, views in record.told.items():
@@ -89,3 +109,10 @@ def _lines(record: Record) -> None:
         click.echo(f"  Sources disagree: {conflict.why}")
     for name in sorted(record.not_known):
         click.echo(f"  {FIELDS[name].label}: asked, not known")
+    for statement in _not_known(collection, record):
+        if statement.words:
+            click.echo(f"  {FIELDS[statement.field].label}: {output.safe(statement.words)}  (not known)")
+    if record.size_mm:
+        click.echo(f"  {FIELDS['size'].label}: {SIZE_WORDS.write(SizeMm(record.size_mm))}")
+    for draft in drafts_of(collection, record.id):
+        click.echo(f"  {FIELDS[draft.field].label}: {output.safe(draft.words)}  (being typed)")

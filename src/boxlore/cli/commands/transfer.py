@@ -24,7 +24,12 @@ def _size(ctx: click.Context, option: click.Parameter, value: str | None) -> int
     match = re.fullmatch(r"(\d+(?:\.\d+)?)\s*([KMG]?)B?", (value or "0").strip().upper())
     if match is None:
         raise WrongUse(f"“{(value or '')[:20]}” is no size.", "Write it like 4G or 700M.")
-    return int(float(match[1]) * _SIZES[match[2]])
+    size = int(float(match[1]) * _SIZES[match[2]])
+    if value is not None and not size:
+        raise WrongUse(
+            f"A bag of {value[:20]} holds nothing.", "Write it like 4G or 700M, or leave it out for one bag."
+        )
+    return size
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,4 +1,6 @@
-"""Language tags: the shape that BCP 47 (RFC 5646, 2.1) gives them. Whether a language exists is not asked."""
+"""Language tags: the shape that BCP 47 (RFC 5646, 2.1) gives them. Of longer names of
+languages, four letters are reserved and from five to eight none is registered (2.2.1): `English` is no tag. Whether a
+language of two or three letters exists is not asked."""
 
 import re
 from functools import lru_cache
@@ -6,7 +8,7 @@ from functools import lru_cache
 _TAG = re.compile(
     r"""
     (?:
-        (?:[a-z]{2,3}(?:-[a-z]{3}){0,3} | [a-z]{4} | [a-z]{5,8})    # language with up to three extended ones
+        [a-z]{2,3}(?:-[a-z]{3}){0,3}                                # language with up to three extended ones
         (?:-[a-z]{4})?                                              # script
         (?:-(?:[a-z]{2}|[0-9]{3}))?                                 # region
         (?:-(?:[a-z0-9]{5,8}|[0-9][a-z0-9]{3}))*                    # variants

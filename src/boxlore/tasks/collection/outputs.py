@@ -75,6 +75,12 @@ def check_output(outputs: Outputs, out: Path, data: bytes | None = None) -> None
         raise foreign(out)
 
 
+def check_pdf(out: Path) -> None:
+    """Raises WrongUse for a name that would hide that the file is a PDF."""
+    if out.suffix.casefold() != ".pdf":
+        raise WrongUse(f"{out.name} would be a PDF.", f"Call it {out.stem or 'sheet'}.pdf.")
+
+
 def foreign(out: Path) -> WrongUse:
     """The error for a file or folder in the way that is not as Boxlore wrote it."""
     return WrongUse(

@@ -35,8 +35,27 @@ class Selection:
     wanted: bool = False
     """Only what the archive has said that it wants."""
 
+    @property
+    def asked(self) -> str:
+        """What is looked for by a name or by words that may be mistyped; empty if nothing is."""
+        parts = (("box", self.box), ("folder", self.folder), ("person", self.person), ("occasion", self.event),
+                 ("words", self.words))  # fmt: skip
+        return ", ".join(f"{what} “{words[:40]}”" for what, words in parts if words)
+
 
 EVERYTHING = Selection()
+
+
+def nothing_of(selection: Selection) -> str:
+    """`nothing here is of box “99”`."""
+    return f"nothing here is of {selection.asked}"
+
+
+def check_chosen(collection: Collection, selection: Selection) -> None:
+    """Raises WrongUse, naming what was looked for, if it chooses none of the keeper's own items."""
+    if selection.asked and next(records(collection, selection), None) is None:
+        words = nothing_of(selection)
+        raise WrongUse(f"{words[0].upper()}{words[1:]}.", "boxlore housing what, people list and find show them.")
 
 
 def record_of(collection: Collection, item: str) -> Record:

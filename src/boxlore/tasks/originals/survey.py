@@ -20,7 +20,7 @@ from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.sheets.work_lists import ListTable, Page, make_list
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.outputs import write_output
-from boxlore.tasks.collection.records import EVERYTHING, Selection, record_of, records
+from boxlore.tasks.collection.records import EVERYTHING, Selection, check_chosen, record_of, records
 from boxlore.tasks.originals.house import everything_in, house_of
 from boxlore.tasks.originals.housing import put
 from boxlore.tasks.originals.housing_check import Ground, check_scans, ground_of, item_findings
@@ -183,6 +183,7 @@ class Lists:
 
 def lists(collection: Collection, selection: Selection = EVERYTHING) -> Lists:
     """Make the three lists from what was noted of the items."""
+    check_chosen(collection, selection)
     items = surveyed(collection, selection)
     return Lists(tuple(work_list(items)), tuple(shop_list(items)), tuple(scan_order(items)))
 

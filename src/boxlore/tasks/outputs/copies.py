@@ -28,7 +28,7 @@ from boxlore.formats import carrier
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.outputs import check_place, foreign
 from boxlore.tasks.collection.progress import QUIET, Progress, workers
-from boxlore.tasks.collection.records import EVERYTHING, Selection, seen_by
+from boxlore.tasks.collection.records import EVERYTHING, Selection, check_chosen, seen_by
 from boxlore.tasks.outputs.being_made import BeingMade, read_being_made
 from boxlore.tasks.outputs.contents import FILE_NAME as CONTENTS
 from boxlore.tasks.outputs.contents import CopyLine, is_contents, read_contents, write_contents
@@ -100,6 +100,7 @@ def copies(
     page = out / CONTENTS
     if os.path.lexists(page) and not collection.over and (page.is_symlink() or not is_contents(page)):
         raise foreign(page)
+    check_chosen(collection, selection)
     run = run_of(collection, out, to, longest)
     clear_remains(out)
     progress.begin("Copying", collection.store.count("scan") if selection == EVERYTHING else 0)

@@ -26,10 +26,10 @@ from boxlore.sheets.theme import THEMES, Theme, read_theme
 from boxlore.sheets.worksheet import HIGH as WORKSHEET_HIGH
 from boxlore.sheets.worksheet import OwnQuestion, blank_answers, make_worksheet
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.outputs import check_output, write_output
+from boxlore.tasks.collection.outputs import check_output, check_pdf, write_output
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on, workers
 from boxlore.tasks.collection.prompts import read_prompts
-from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, seen_by
+from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, nothing_of, seen_by
 from boxlore.tasks.collection.unfinished import work_folder
 from boxlore.tasks.people.kin_captions import kin_to
 
@@ -105,7 +105,8 @@ def seen_items(seen: AudienceView, order: PrintOrder) -> tuple[list[Record], int
     asked_for = list(seen.records(order.selection))
     shown = [record for record in asked_for if front_of(record) is not None and not record.closed_scans]
     if not shown:
-        raise CouldNot("There is no picture to print.", "Take scans in first, or choose others.")
+        why = "" if asked_for or not order.selection.asked else f": {nothing_of(order.selection)}"
+        raise CouldNot(f"There is no picture to print{why}.", "Take scans in first, or choose others.")
     return shown, len(asked_for) - len(shown)
 
 
@@ -138,6 +139,7 @@ def slips(
 
 def labels(collection: Collection, out: Path, order: PrintOrder = PLAIN_ORDER, *, size: str = "a6") -> PrintedOutput:
     """Labels for the boxes and folders of these items, scanned or not."""
+    check_pdf(out)
     check_output(collection, out)
     seen = seen_by(collection, order.to)
     printing = printing_of(seen, order)
@@ -186,6 +188,7 @@ def _free(path: Path) -> Path:
 
 
 def _begun(collection: Collection, order: PrintOrder, out: Path) -> tuple[Printing, list[Record]]:
+    check_pdf(out)
     check_output(collection, out)
     seen = seen_by(collection, order.to)
     shown, left_out = seen_items(seen, order)

@@ -8,6 +8,7 @@ from boxlore.core.fields.letters import without_controls
 from boxlore.core.fields.table import field_of
 from boxlore.core.fields.told import is_untold
 from boxlore.core.statements import Statement
+from boxlore.store.values import Draft
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.strike import finish_pending
 from boxlore.tasks.telling.statements import Teller, Telling
@@ -45,3 +46,10 @@ def recover_drafts(collection: Collection) -> list[Statement]:
         act.clears.append((draft.subject.id, draft.field, draft.slot))
         act.done()
     return recovered
+
+
+def drafts_of(collection: Collection, item: str) -> list[Draft]:
+    """What is being typed about an item and the markers on it."""
+    markers = (marker for material in collection.store.about_items(ids=(item,)) for marker in material.markers)
+    ids = {item, *(marker.id for marker in markers)}
+    return [draft for draft in collection.store.drafts() if draft.subject.id in ids]

@@ -160,6 +160,8 @@ def _check_columns(path: Path, names: Sequence[str]) -> None:
     missing = {"item", "field"} - set(names)
     if missing and "code" not in names:
         raise lacks_column(path, names, " or ".join(sorted(missing)), "See boxlore tell --help.")
+    if not {"text", "words"} & set(names):
+        raise lacks_column(path, names, "text", "It holds the words of each row; see boxlore tell --help.")
     unknown = [name for name in names if name not in COLUMNS]
     if unknown:
         raise WrongUse(f"{path.name} has a column “{unknown[0][:40]}”.", f"Columns are: {', '.join(COLUMNS)}.")
