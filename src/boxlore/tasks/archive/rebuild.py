@@ -27,7 +27,7 @@ from boxlore.exports.rdf import PREFIXES, TERMS, read_triples
 from boxlore.tasks.collection.opening import Act, Collection, open_collection, start
 from boxlore.tasks.collection.prompts import FILE_NAME as PROMPTS
 from boxlore.tasks.collection.settings import FILE_NAME, Settings, read_settings
-from boxlore.tasks.scans.intake import embedded_in
+from boxlore.tasks.scans.embedded import embedded_in
 from boxlore.tasks.scans.packages import verify_package
 from boxlore.tasks.telling.statements import Teller
 from boxlore.tasks.telling.table import read_sure

@@ -9,7 +9,7 @@ never touched.
 import hashlib
 import io
 import os
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from itertools import islice
 from pathlib import Path
@@ -19,7 +19,6 @@ from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.crosswalk.xmp_and_iim import CaptionContext, embedding_of
 from boxlore.core.errors import BoxloreError, ByteFault, CouldNot, WrongUse
 from boxlore.core.records.audience import To
-from boxlore.core.records.item_record import AS_SCANNED, Record, ScanFile
 from boxlore.disk.fixity import sha256_of
 from boxlore.disk.pictures import make_upright_jpeg
 from boxlore.disk.unfinished import clear_remains
@@ -32,6 +31,7 @@ from boxlore.tasks.collection.records import EVERYTHING, Selection, check_chosen
 from boxlore.tasks.outputs.being_made import BeingMade, read_being_made
 from boxlore.tasks.outputs.contents import FILE_NAME as CONTENTS
 from boxlore.tasks.outputs.contents import CopyLine, is_contents, read_contents, write_contents
+from boxlore.tasks.outputs.copy_names import CopyJob, jobs_of
 
 BATCH = 16
 
@@ -52,15 +52,6 @@ class Copied:
     line: CopyLine | None = None
     stops: CouldNot | None = None
     """Why nothing more can be written here: a full disk, one that can only be read."""
-
-
-@dataclass(frozen=True, slots=True)
-class CopyJob:
-    """One scan of one item, and the name of its copy, without what tells the format."""
-
-    record: Record
-    scan: ScanFile
-    name: Path
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -155,30 +146,6 @@ def _refuse_scans_folder(collection: Collection, out: Path) -> None:
         raise WrongUse(f"Copies cannot go among the scans ({out}).", "Choose another folder, such as copies.")
     if out.exists() and not out.is_dir():
         raise WrongUse(f"{out} is a file.", "Choose a folder for the copies.")
-
-
-def jobs_of(records: Iterable[Record], longest: int = 0) -> Iterator[CopyJob]:
-    """Every scan of every item with the name of its copy; a second scan of one side is numbered."""
-    for record in records:
-        seen: dict[Path, int] = {}
-        for scan in record.scans:
-            name = place_of(record, scan, longest)
-            seen[name] = seen.get(name, 0) + 1
-            yield CopyJob(record, scan, name if seen[name] == 1 else name.with_name(f"{name.name}-{seen[name]}"))
-
-
-def place_of(record: Record, scan: ScanFile, longest: int = 0) -> Path:
-    """`box-1/folder-2/TRA-0042_f`: by what never changes, number and side, in where the item is kept."""
-    folder = Path()
-    for kind, label in record.mark.path if record.mark else ():
-        folder /= f"{kind}-{_safe(label)}"
-    side = "f" if scan.side == "recto" else "b"
-    altered = "" if scan.role == AS_SCANNED else f"_{_safe(scan.role)}"
-    return folder / f"{record.number}_{side}{altered}{f'_{longest}' if longest else ''}"
-
-
-def _safe(label: str) -> str:
-    return "".join(letter if letter.isalnum() or letter in "-_" else "-" for letter in label) or "-"
 
 
 def _copy(run: CopyRun, job: CopyJob) -> Copied:

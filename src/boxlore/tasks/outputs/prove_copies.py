@@ -21,7 +21,8 @@ from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.collection.records import seen_by
 from boxlore.tasks.outputs.contents import FILE_NAME, CopyLine, read_contents
-from boxlore.tasks.outputs.copies import CopyJob, CopyRun, jobs_of, run_of
+from boxlore.tasks.outputs.copies import CopyRun, run_of
+from boxlore.tasks.outputs.copy_names import CopyJob, jobs_of
 
 SOURCE = "the scan's own bytes, and SHA-256 (FIPS 180-4) noted when the copy was made"
 ALWAYS_NEWER = "xmp:MetadataDate"

@@ -16,11 +16,9 @@ from boxlore.core.fields.letters import check_typed
 from boxlore.core.fields.originals import KEPT_WORDS, Kept
 from boxlore.core.fields.pictures import (
     CAME_FROM_WORDS,
-    EMBEDDED_WORDS,
     FILE_WORDS,
     LINK_WORDS,
     SHOWS_WORDS,
-    Embedded,
     FileFacts,
     Link,
     Shows,
@@ -34,9 +32,9 @@ from boxlore.disk.fixity import sha256_of
 from boxlore.disk.pictures import read_header
 from boxlore.disk.unfinished import clear_remains
 from boxlore.disk.writing import CHUNK, could_not, replacing
-from boxlore.formats import carrier
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.scans.embedded import embedded_in
 from boxlore.tasks.scans.files import in_utf_8, readable
 from boxlore.tasks.scans.joining import IN_WORDS, Sides, came_from
 from boxlore.tasks.scans.pairing import VERSO, Planned, ScanSide
@@ -369,39 +367,6 @@ def _suffix(path: Path) -> str:
     """The suffix for the copy of a scan: its own, or none where that is not UTF-8."""
     suffix = path.suffix.lower()
     return suffix if in_utf_8(suffix) else ""
-
-
-_TOLD_IN_FILES = (
-    ("title", ("dc:title",), (2, 5), ""),
-    ("caption", ("dc:description",), (2, 120), "ImageDescription"),
-    ("date", ("photoshop:DateCreated", "dcterms:created"), (2, 55), ""),
-    ("people", ("Iptc4xmpExt:PersonInImage",), (0, 0), ""),
-    ("keywords", ("dc:subject",), (2, 25), ""),
-    ("by", ("dc:creator",), (2, 80), "Artist"),
-    ("rights", ("dc:rights",), (2, 116), "Copyright"),
-    ("scanned", (), (0, 0), "DateTimeOriginal"),
-)
-"""What is read out of a file: our name for it, its XMP properties, its IIM dataset, its Exif name."""
-
-
-def embedded_in(path: Path) -> str:
-    """What a file already says, as lines `name: words` by the names of _TOLD_IN_FILES; '' if it says nothing.
-
-    These are facts about the scan: a rule may make a question of one, but none is a statement about the picture.
-    """
-    try:
-        with open(path, "rb") as file:
-            metadata = carrier.read(file)
-    except BoxloreError as fault:
-        return EMBEDDED_WORDS.write(Embedded((("unreadable", str(fault)),)))
-    lines: list[tuple[str, str]] = []
-    for name, properties, dataset, exif in _TOLD_IN_FILES:
-        texts = [metadata.xmp.get(name, "") for name in properties] + ["; ".join(metadata.iim.get(dataset, ()))]
-        texts.append(metadata.exif.get(exif, ""))
-        words = next((" ".join(text.split()) for text in texts if text.strip()), "")
-        lines += [(name, words)] if words else []
-    lines += [("problem", problem) for problem in metadata.problems]
-    return EMBEDDED_WORDS.write(Embedded(tuple(lines)))
 
 
 def _keep(run: _IntakeRun, item: Subject, planned: Planned) -> None:

@@ -1,0 +1,40 @@
+"""Which copies there are, and what each is called: by what never changes, in folders as the items are kept."""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+from boxlore.core.records.item_record import AS_SCANNED, Record, ScanFile
+
+
+@dataclass(frozen=True, slots=True)
+class CopyJob:
+    """One scan of one item, and the name of its copy, without what tells the format."""
+
+    record: Record
+    scan: ScanFile
+    name: Path
+
+
+def jobs_of(records: Iterable[Record], longest: int = 0) -> Iterator[CopyJob]:
+    """Every scan of every item with the name of its copy; a second scan of one side is numbered."""
+    for record in records:
+        seen: dict[Path, int] = {}
+        for scan in record.scans:
+            name = place_of(record, scan, longest)
+            seen[name] = seen.get(name, 0) + 1
+            yield CopyJob(record, scan, name if seen[name] == 1 else name.with_name(f"{name.name}-{seen[name]}"))
+
+
+def place_of(record: Record, scan: ScanFile, longest: int = 0) -> Path:
+    """`box-1/folder-2/TRA-0042_f`: by what never changes, number and side, in where the item is kept."""
+    folder = Path()
+    for kind, label in record.mark.path if record.mark else ():
+        folder /= f"{kind}-{_safe(label)}"
+    side = "f" if scan.side == "recto" else "b"
+    altered = "" if scan.role == AS_SCANNED else f"_{_safe(scan.role)}"
+    return folder / f"{record.number}_{side}{altered}{f'_{longest}' if longest else ''}"
+
+
+def _safe(label: str) -> str:
+    return "".join(letter if letter.isalnum() or letter in "-_" else "-" for letter in label) or "-"
