@@ -11,6 +11,7 @@ from PIL import Image
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.statements import Kind, Subject
+from boxlore.tasks.check import check, grouped
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.progress import QUIET
 from boxlore.tasks.collection.records import Selection, records
@@ -60,8 +61,10 @@ def test_what_the_menu_writes_is_there(folder: Path) -> None:
 
 
 def test_what_the_menu_looks_over(folder: Path) -> None:
-    assert {"TRA-0001", "TRA-0002"} <= {line.split()[0] for line in start(folder, "check")}
     with open_collection(folder) as collection:
+        groups = grouped(check(collection))
+        assert {row.number for group in groups for row in group.findings} >= {"TRA-0001", "TRA-0002"}
+        assert [group.rule for group in groups if group.rule.endswith("missing")][-1] == groups[-1].rule
         act = collection.act("told")
         act.state(Subject(Kind.ITEM, collection.store.item_by_number("TRA-0001") or ""), "enclosure", "PVC sleeve")
         act.done()

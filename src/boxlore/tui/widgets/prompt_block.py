@@ -2,6 +2,7 @@
 
 from typing import Protocol
 
+from rich.cells import cell_len
 from textual.app import ComposeResult
 from textual.containers import Vertical
 
@@ -39,7 +40,7 @@ class Block(Vertical):
     Block .question { color: $foreground; height: 1; }
     Block .question.-here { color: $primary; text-style: bold; }
     Block .others { height: auto; color: $secondary; padding-left: 2; }
-    Block .made { height: auto; max-height: 2; color: $faint; padding-left: 2; }
+    Block .made { height: 1; color: $faint; padding-left: 2; }
     """
 
     def __init__(self, prompt: Prompt, typist: Typist) -> None:
@@ -124,6 +125,9 @@ class Block(Vertical):
         self._question.say("▸ " if here else "  ", self.asking or self.prompt.question, ("   " + self._state, "italic"))
         parts = self._below(here)
         self._made.display = bool(parts)
+        if parts:
+            wide = sum(cell_len(part if isinstance(part, str) else part[0]) for part in parts)
+            self._made.styles.height = 2 if wide > max(self.size.width - 4, 20) else 1
         self._made.say(*parts)
 
     def _below(self, here: bool) -> tuple[StyledText, ...]:
