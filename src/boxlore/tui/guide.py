@@ -45,9 +45,10 @@ AFTER: Sections = (
             "F4 shows who says what.",
             "Do not suggest names. “Who is this?” is a better question than “Is this Aunt Ida?”",
             "Something private? F6 in that prompt: family only, or nobody but the keeper. If they wish it had not been "
-            "said at all: F4, then “strike”. It is then taken out for good, from backups too.",
-            "Something went badly wrong? Each time you leave, a backup is made. Press Esc, choose “Bring back a "
-            "backup”, and the collection is as it was then. What is there now is kept too, and can come back itself.",
+            "said at all: F4, then “Erase for good”: out of the backups too.",
+            "Something went badly wrong? Each time you leave, a backup is made. Press Esc, “Keep safe”, “Bring "
+            "back a backup”, and the collection is as it was then. What is there now is kept too, and can come back "
+            "itself.",
             "A dashed question under “Worth asking” is only a question. You need not answer it.",
             "Stop after about an hour and a half, sooner if the teller is tired.",
         ),
@@ -56,19 +57,21 @@ AFTER: Sections = (
         "The teller’s own page",
         (
             "The teller looks at the photograph in a browser: on this machine beside this window, or on a tablet "
-            "(start with: boxlore sit --lan). Press Esc and choose “Page for the teller”: it shows the address, and "
-            "a square that a tablet’s camera reads. The page follows what you have out.",
+            "(start with: boxlore sit --lan). Press Esc, “Sit”, “Page for the teller”: it shows the address, "
+            "and a square that a tablet’s camera reads. The page follows what you have out.",
             "A touch on a face puts a numbered marker there; the next name you type under “Who is in it?” is that "
             "person’s. You can set one too: F2, the arrow keys, Enter; or click on the picture. In F2, + and - look "
-            "closer and a digit goes to that marker and takes it in hand: arrows and Enter move it, Del takes it away. "
-            "Who was named there stays told of the photograph.",
-            "A photograph with a care note stays covered until the note was read: F2 here, or a button on the page.",
+            "closer and a digit goes to that marker and takes it in hand: Enter alone names it, arrows and Enter "
+            "move it, "
+            "Del takes it away. A marker without a name is asked for each time; F5 notes that nobody knows.",
+            "A photograph with a care note about what it shows stays covered until the note was read: F2 here, or a "
+            "button on the page.",
         ),
     ),
     (
         "Agreement, rest, recording, closing",
         (
-            "Press Esc and choose “This sitting”. “Agreement” has a text to read out before the first question, and "
+            "Press Esc, “Sit”, “This sitting”. “Agreement” has a text to read out before the first question, and "
             "notes what was agreed and who gave it. “Rest” and “Close” are there, and what to ask next time.",
             "If a recorder runs: choose “Clap” and clap your hands once. Afterwards give the sound file and where in "
             "it the clap is heard; then everything told can be found in the recording. F4 shows where.",
@@ -78,9 +81,20 @@ AFTER: Sections = (
     (
         "Saying one thing of many",
         (
-            "F8 takes people, day or place over from the photograph before. In the list (F3), Insert picks rows out, "
-            "and F8 there says the same of all of them. Ctrl+Z takes it back.",
-            "The questions themselves are a file you may edit and translate: Esc, “The questions asked”.",
+            "F8 takes people, day, place or occasion over from the photograph before. In the list (F3), Insert picks "
+            "rows out and Ctrl+R all rows up to the cursor; F8 there says one thing of all of them, or moves them into "
+            "another box. Ctrl+Z takes it back.",
+            "The questions themselves are a file you may edit and translate: Esc, “Sit”, “The questions asked”.",
+        ),
+    ),
+    (
+        "Who tells, and putting right",
+        (
+            "The line at the top says who tells. “No teller named”? Esc, “Sit”, “Who tells now”: what was told before "
+            "can be given to her all at once.",
+            "Esc, “Put right” has everything told of a person, a place or an occasion, to be called something else "
+            "everywhere. “Check” lists what is most worth doing; Enter goes to the photograph at its question.",
+            "Ctrl+N shows the next photograph that still has an open question.",
         ),
     ),
     (

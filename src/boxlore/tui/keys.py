@@ -29,7 +29,7 @@ ITEM_KEYS: tuple[Key, ...] = (
     Key("pagedown", "next_item", "PgDn", "Next", "The next photograph. What you typed is kept."),
     Key("pageup", "item_before", "PgUp", "Before", "The photograph before."),
     Key("ctrl+n", "next_open", "Ctrl+N", "", "The next photograph with an open question."),
-    Key("escape,f10", "menu", "Esc", "Menu", "Everything else: take scans in, copies, sheet, archive, check."),
+    Key("escape,f10", "menu", "Esc", "Menu", "Everything else: take in, sit, put right, print, hand on, keep safe."),
     Key(
         "f2",
         "picture",
@@ -38,7 +38,7 @@ ITEM_KEYS: tuple[Key, ...] = (
         "The picture large: its back, closer, and markers to set, move and take away.",
     ),
     Key("f3", "find", "F3", "List", "All items: find words, a number or a place in a box."),
-    Key("f4", "said", "F4", "Who says", "Everything told of this item, by whom; settle, restrict or strike it."),
+    Key("f4", "said", "F4", "Who says", "Everything told of this item, by whom; correct, restrict or erase it."),
     Key("f5", "not_known", "F5", "Not known", "You asked, and the teller does not know."),
     Key("f6", "audience", "F6", "", "Who may see the words in this prompt: anyone, family, keeper only."),
     Key("f7", "sure", "F7", "", "How sure the teller is: sure, likely, guess."),
