@@ -59,3 +59,12 @@ def test_other_signs_between_the_columns_are_seen() -> None:
         "a.csv has no column item. Its columns must be parted by commas. Add it."
     )
     assert str(lacks_column(Path("a.csv"), ["text"], "item", "Add it.")) == "a.csv has no column item. Add it."
+
+
+@pytest.mark.parametrize("sign", [",", ";", "\t"])
+def test_the_heading_says_what_parts_the_columns(tmp_path: Path, sign: str) -> None:
+    """Spreadsheets of countries with a decimal comma write semicolons (common practice, no source)."""
+    path = tmp_path / "a.csv"
+    other = {",": ";", ";": ",", "\t": ","}[sign]
+    path.write_text(f"item{sign}text\n1{sign}The boat{other} at last\n", "utf-8")
+    assert read_table(path, lambda names: None) == [TableRow(2, {"item": "1", "text": f"The boat{other} at last"})]

@@ -88,7 +88,8 @@ TABLES = [
     ("item,title\n1,Reval, 1908\n", "items.csv, line 2: “1908” stands under no heading"),
     ('item,title\n1,"Reval\n2,Hull\n', "items.csv cannot be read as a table: line 2 (unexpected end of data)"),
     ("item,titel\n1,Reval\n", "items.csv has a column “titel”. Columns are: item, file, side,"),
-    ("item;title\n1;Reval\n", "items.csv has no column item. Its columns must be parted by commas."),
+    ("item;titel\n1;Reval\n", "items.csv has a column “titel”. Columns are: item, file, side,"),
+    ("item;a,title\n1,Reval\n", "items.csv has no column item. Its columns must be parted by commas."),
 ]
 
 
