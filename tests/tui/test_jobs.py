@@ -197,3 +197,21 @@ def test_a_transfer_that_names_the_living_is_made_once_the_list_was_read(folder:
     with pytest.raises(WrongUse, match="1 living person is named in"):
         start(folder, "transfer")
     assert start(folder, "transfer", read="yes")[0].startswith("The places where living people are named: ")
+
+
+def test_what_stands_under_the_keeper_is_given_to_a_teller(folder: Path) -> None:
+    with open_collection(folder) as collection:
+        item = Subject(Kind.ITEM, collection.store.item_by_number("TRA-0001") or "")
+        Teller(collection).tell(item, "story", "The quay.", Telling())
+    assert start(folder, "give", name="Leida Rourke", since="2999-01-01") == ["None is there."]
+    assert start(folder, "give", name="Leida Rourke") == ["1 answer of the keeper: told by Leida Rourke now."]
+    with pytest.raises(WrongUse, match="is not a date"):
+        start(folder, "give", name="Leida Rourke", since="soon")
+    with open_collection(folder, write=False) as collection:
+        assert [view.said_by for view in next(iter(records(collection))).all("story")] == ["Leida Rourke"]
+
+
+def test_a_place_of_the_family_s_own_is_made(folder: Path) -> None:
+    assert start(folder, "own_place", name="Grandpa’s farm", inside="Milton, Otago", also="the farm")[0] == (
+        "“Grandpa’s farm” is a place of the family’s own now."
+    )

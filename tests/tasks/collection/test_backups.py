@@ -31,6 +31,7 @@ from boxlore.tasks.scans.file_state import Verified
 from boxlore.tasks.scans.fixity import register_again
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import by_suffix
+from boxlore.tasks.sitting.naming import give_all
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.strike import strike_out
 from boxlore.tasks.telling.statements import Teller, Telling
@@ -192,6 +193,10 @@ def _struck_in_a_sitting(collection: Collection) -> None:
     Sitting(collection, narrator="Leida").strike(tell(collection, "It rained"))
 
 
+def _given(collection: Collection) -> None:
+    assert give_all(collection, "Leida", "") == 1
+
+
 RISKY: list[tuple[str, Callable[[Collection], None]]] = [
     ("before merging people", _merged),
     ("before parting people", _unmerged),
@@ -203,6 +208,7 @@ RISKY: list[tuple[str, Callable[[Collection], None]]] = [
     ("before moving originals", _moved),
     ("before taking scans in", _taken_in),
     ("before registering scans again", _registered),
+    ("before giving answers to a teller", _given),
     ("before striking", _struck),
     ("before striking", _struck_in_a_sitting),
 ]

@@ -30,9 +30,7 @@ def _give(collection: Collection, answers: FormAnswers, progress: Progress) -> l
     except ValueError:
         raise WrongUse(f"“{answers['since'][:20]}” is not a date.", "Write it as 2026-12-31.") from None
     count = give_all(collection, answers["name"], since, progress)
-    return [
-        f"{several(count, 'answer')} of the keeper now stand under {answers['name']}." if count else "None is there."
-    ]
+    return [f"{several(count, 'answer')} of the keeper: told by {answers['name']} now." if count else "None is there."]
 
 
 TASKS = {
