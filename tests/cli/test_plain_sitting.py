@@ -12,6 +12,7 @@ import pytest
 
 from boxlore.cli.plain_orders import ORDERS, sit_plain
 from boxlore.core.people.consent import Matter, allows, make_consent
+from boxlore.core.places.reading import full_name
 from boxlore.core.statements import Kind, Subject, Sure
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.people.registry import consent as keep_consent
@@ -288,3 +289,46 @@ def test_an_order_right_after_a_story_means_that_story(collection: Collection) -
         "“He kept bees.” will be taken out for good. Say .strike again to do it.",
     ):
         assert sentence in said, sentence
+
+
+def test_a_place_in_question_is_numbered_stays_and_is_chosen(collection: Collection) -> None:
+    """“Milton” is several towns (GeoNames): they are numbered, the same on coming back, and one is taken."""
+    sitting, said = sit(
+        collection, ".question\n\n\n\nMilton\n.go TRA-0002\n.go TRA-0001\n\n\n\n.place 9\n.place far\n.place 2\n.quit"
+    )
+    numbered = [line for line in said if line.startswith(("1. ", "2. "))]
+    assert len(numbered) == 4
+    assert numbered[:2] == numbered[2:]
+    assert any(line.startswith("There is no choice of that number.") for line in said)
+    assert any(line.startswith("“far” is no choice.") for line in said)
+    assert f"Noted: {numbered[1][3:]}." in said
+    shown = record(sitting, 1)
+    assert full_name(shown.place) == numbered[1][3:]
+    assert shown.words("place") == "Milton"
+
+
+def test_somewhere_near_and_a_place_of_our_own(collection: Collection) -> None:
+    sitting, said = sit(
+        collection,
+        ".question\n\n\n\nMilton\n.place near 1\n.go TRA-0002\n\n\n\n"
+        "Grandpa's farm, Otago\n.place\n.place own\n.place\n"
+        ".go TRA-0003\n\n\n\nGrandpa's farm\n.undo\n.quit",
+    )
+    near, own = record(sitting, 1).place, record(sitting, 2).place
+    assert (near.radius_km, near.lat == round(near.lat, 1)) == (15.0, True)
+    assert (own.name, own.admin1) == ("Grandpa's farm", "Otago")
+    assert "“Grandpa's farm” is in no list of places. .place own makes it a place of our own." not in said
+    assert any(line.startswith("Saved. Understood: ") for line in said)  # told again, it is the place of our own
+    assert any(line.startswith("No place is in question here.") for line in said)
+
+
+def test_what_is_in_no_list_of_places_can_become_our_own(collection: Collection) -> None:
+    sitting, said = sit(collection, ".question\n\n\n\nGrandpa's farm\n.place own\n.undo\n.place\n.quit")
+    offered = "“Grandpa's farm” is in no list of places. .place own makes it a place of our own."
+    assert said.count(offered) == 2  # when it was told, and again after the undo
+    assert record(sitting, 1).place is None
+
+
+def test_an_area_has_nothing_near_it(collection: Collection) -> None:
+    _, said = sit(collection, ".question\n\n\n\nWestland\n.place near 1\n.quit")
+    assert any("is an area: a place in it is not near it." in line for line in said)

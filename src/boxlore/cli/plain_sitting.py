@@ -27,6 +27,7 @@ from boxlore.tasks.sitting.item_list import Listing, filtered
 from boxlore.tasks.sitting.linking import RELATIONS, SAME, relate, related_lines, same_as
 from boxlore.tasks.sitting.session import COME_BACK, Sitting
 from boxlore.tasks.sitting.showing import Showing
+from boxlore.tasks.sitting.which_place import OpenPlace, open_place
 
 Say = Callable[[str], None]
 PlainOrder = Callable[["Plain", str], None]
@@ -118,6 +119,13 @@ class Plain:
             self.say(f"{self.prompt.question} (Told: {'; '.join(others_words)}.)")
         else:
             self.say(self.prompt.question)
+        self._say_places()
+
+    def _say_places(self) -> None:
+        """Say the choices of a place that is still in question."""
+        question = open_place(self.sitting, self.record, self.prompt)
+        for line in place_lines(question) if question is not None else ():
+            self.say(line)
 
     def read_again(self) -> None:
         """Read the item's record again after a change, for this sitting and for the teller's page."""
@@ -164,6 +172,7 @@ class Plain:
         own = self.sitting.own(self.record, prompt) or next(iter(self.record.all(prompt.field)[-1:]), None)
         read = _understood(own) if own is not None else ""
         self.say(f"Saved.{f' Understood: {read}.' if read else ''}")
+        self._say_places()
         if prompt.gathers:
             self.say("Another? An empty line goes on.")
         else:
@@ -285,3 +294,11 @@ def _understood(view: StatementView) -> str:
     if view.date is not None:
         return view.date.display
     return view.place.best.town if view.place and view.place.best else ""
+
+
+def place_lines(question: OpenPlace) -> list[str]:
+    """The choices of an open question about a place, numbered, and how to choose."""
+    if not question.names:
+        return [f"“{question.view.words}” is in no list of places. .place own makes it a place of our own."]
+    numbered = [f"{number}. {name}" for number, name in enumerate(question.names, 1)]
+    return ["Which place is meant?", *numbered, ".place 1 chooses; .place near 1: somewhere near; .place own: our own."]

@@ -235,3 +235,43 @@ def test_opened_for_reading_only_it_says_so_at_each_key_that_would_write(run: Ru
                 await hands.press("ctrl+z", "ctrl+y")
 
     run(sit())
+
+
+def test_a_place_in_question_is_numbered_and_chosen_by_its_key(run: Run, collection: Collection) -> None:
+    """“Milton” is several towns (GeoNames): the choices stand below it whenever one comes back, until one is taken."""
+
+    async def sit() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("ctrl+p")
+            assert "No place is in question here" in hands.text
+            await hands.press("tab", "tab", "tab", "«Milton»", "enter")
+            assert "Ctrl+P chooses: 1 Milton" in hands.text
+            await hands.press("pagedown", "pageup")
+            assert "Ctrl+P chooses: 1 Milton" in hands.text
+            await hands.press("ctrl+p")
+            assert "“Milton”: which place is meant?" in hands.text
+            await hands.press("1")
+            assert "Noted: Milton, " in hands.text and "Ctrl+P chooses" not in hands.text
+            assert record(collection, 1).place.name == "Milton"
+            await hands.press("ctrl+z")
+            assert "Ctrl+P chooses: 1 Milton" in hands.text
+
+    run(sit())
+
+
+def test_a_place_is_somewhere_near_or_our_own(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("tab", "tab", "tab", "«Milton»", "enter", "ctrl+p", "6")
+            assert "Near which?" in hands.text
+            await hands.press("1")
+            assert record(collection, 1).place.radius_km == 15.0
+            await hands.press("pagedown", "tab", "tab", "tab", "«Grandpa's farm»", "enter")
+            assert "Ctrl+P makes it our own" in hands.text
+            await hands.press("ctrl+p", "1")
+            assert "Noted: Grandpa's farm." in hands.text
+            assert record(collection, 2).place.name == "Grandpa's farm"
+            await hands.press("pagedown", "tab", "tab", "tab", "«Volhynia»", "enter", "ctrl+p")
+            assert "Somewhere near" not in hands.text  # an area has nothing near it
+
+    run(sit())

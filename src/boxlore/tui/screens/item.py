@@ -21,6 +21,7 @@ from boxlore.tui.screens.item_over import ItemOver
 from boxlore.tui.screens.language import language_blank, language_fault
 from boxlore.tui.screens.menu import open_menu
 from boxlore.tui.screens.statements import SaidScreen
+from boxlore.tui.screens.which_place import ask_which_place, open_question
 from boxlore.tui.widgets.prompt_block import Block
 
 
@@ -164,6 +165,16 @@ class ItemScreen(ItemOver):
             at = AUDIENCES.index(level) if level in AUDIENCES else -1
             audience = AUDIENCES[(at + 1) % len(AUDIENCES)]
             self._change(view, f"{_quoted(view)}: for {audience}.", audience=audience)
+
+    async def action_which_place(self) -> None:
+        """Ask which place is meant, if that is open."""
+        if not await self.can_write(self.block):
+            return
+        question = open_question(self)
+        if question is None:
+            self.say("No place is in question here: it is clear, or none is told.")
+        else:
+            await ask_which_place(self, question)
 
     async def action_language(self) -> None:
         """Ask for a language: of the answer in this prompt, and of everything told from now on."""

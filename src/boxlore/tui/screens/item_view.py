@@ -20,13 +20,14 @@ from boxlore.tasks.sitting.linking import related_lines
 from boxlore.tasks.sitting.preview import Glimpse, Glimpses
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.showing import Showing, Tap
+from boxlore.tasks.sitting.which_place import open_place
 from boxlore.tasks.telling.markers import Marked
 from boxlore.tui.keys import ITEM_KEYS
 from boxlore.tui.screens.keeping import KeepingScreen
 from boxlore.tui.widgets.bars import Bottom, Top
 from boxlore.tui.widgets.picture import Picture, Pin
 from boxlore.tui.widgets.plain_text import Line
-from boxlore.tui.widgets.prompt_block import Block, made_of
+from boxlore.tui.widgets.prompt_block import Block, asked_or_made, made_of
 
 WIDE, TALL = 100, 34
 """From so many columns on the picture stands beside the prompts; from so many rows on there is space between them."""
@@ -177,7 +178,7 @@ class ItemView(KeepingScreen):
             own = self.sitting.own(record, block.prompt)
             typing = not keeps and block.changed
             block.load(record, own, self.sitting.others(record, block.prompt), keeps=not typing)
-            block.understood = made_of(own) if own else ()
+            block.understood = asked_or_made(open_place(self.sitting, record, block.prompt), own)
             block.draw()
         self._head()
         self._say_asks()

@@ -1,5 +1,6 @@
 """One prompt on the screen: the question, what others said, the words being typed, and what is understood of them."""
 
+from collections.abc import Sequence
 from typing import Protocol
 
 from rich.cells import cell_len
@@ -7,10 +8,11 @@ from textual.app import ComposeResult
 from textual.containers import Vertical
 
 from boxlore.core.dates.reading import DateReading
-from boxlore.core.places.reading import PlaceReading
+from boxlore.core.places.reading import PlaceReading, full_name
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import Said, Sure
 from boxlore.tasks.collection.prompts import Prompt
+from boxlore.tasks.sitting.which_place import OpenPlace
 from boxlore.tasks.telling.understanding import Understood
 from boxlore.tui.widgets.plain_text import Line, StyledText, short
 from boxlore.tui.widgets.text_input import Words
@@ -174,13 +176,29 @@ def made_of(meant: Understood | StatementView) -> tuple[StyledText, ...]:
     if isinstance(meant, StatementView):
         best = meant.place.best if meant.place else None
         return ("= ", best.town) if best else _date_parts(meant.date)
+    value = meant.reading.value
+    if isinstance(value, PlaceReading) and value.kind != "match":
+        return places_asked([full_name(place) for place in value.choices])
     if meant.asks:
         return (("? ", "bold $warning"), meant.asks)
-    value = meant.reading.value
     if isinstance(value, DateReading):
         return _date_parts(value) or ("kept as told; not read as a date",)
-    reading = isinstance(value, PlaceReading) and value.best
-    return ("= ", meant.shown) if reading else ("kept as told; not in the list of places",)
+    return ("= ", meant.shown)
+
+
+def asked_or_made(question: OpenPlace | None, own: StatementView | None) -> tuple[StyledText, ...]:
+    """The choices of a place in question, or what this teller's answer was understood as."""
+    if question is not None:
+        return places_asked(question.names)
+    return made_of(own) if own else ()
+
+
+def places_asked(names: Sequence[str]) -> tuple[StyledText, ...]:
+    """The choices of a place in question, numbered as the card of Ctrl+P has them."""
+    if not names:
+        return (("Ctrl+P", "bold"), " makes it our own; it is not in the list of places")
+    numbered = " · ".join(f"{number} {short(name, 34)}" for number, name in enumerate(names, 1))
+    return (("? ", "bold $warning"), ("Ctrl+P", "bold"), f" chooses: {numbered}")
 
 
 def _date_parts(date: DateReading | None) -> tuple[StyledText, ...]:

@@ -1,0 +1,97 @@
+"""Which place is meant, where told words leave it open: the choices in their order, and what a choice is kept as.
+
+A choice is kept as the confirmed reading of the same statement, so the words stay as they were told, and undo brings
+the question back. The choices are those of the stored reading: they have the same numbers whenever one comes back.
+"""
+
+from dataclasses import dataclass, replace
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.places.own import OwnPlace
+from boxlore.core.places.reading import READER_VERSION, Place, PlaceReading, full_name
+from boxlore.core.places.words import take_apart
+from boxlore.core.records.item_record import Record, StatementView
+from boxlore.core.statements import Kind, Reading, Subject
+from boxlore.tasks.collection.opening import Act
+from boxlore.tasks.collection.prompts import Prompt
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.telling.places import place_reading
+
+NEAR_RADIUS_KM = 15.0
+"""How far a place that is only somewhere near may be off, as `gazetteer.matching` has it for `near Reval`."""
+
+
+@dataclass(frozen=True, slots=True)
+class OpenPlace:
+    """A statement about a place whose reading asks, with the places that it may be; none where nothing is known."""
+
+    view: StatementView
+    reading: PlaceReading
+
+    @property
+    def names(self) -> list[str]:
+        """The choices as one reads them, in their order: the first is number 1."""
+        return [full_name(place) for place in self.reading.choices]
+
+
+def open_place(sitting: Sitting, record: Record, prompt: Prompt) -> OpenPlace | None:
+    """The open question about the answer to this prompt: this teller's own, else another's; None if there is none."""
+    if prompt.reads != "place":
+        return None
+    own = sitting.own(record, prompt)
+    asking = [view for view in ([own] if own else record.all(prompt.field)) if view.asks]
+    if not asking:
+        return None
+    rows = sitting.collection.store.statements(Subject(Kind.ITEM, record.id))
+    reading = next((reading for statement, reading in rows if statement.id == asking[0].statement), None)
+    value = reading.value if reading is not None else None
+    return OpenPlace(asking[0], value) if isinstance(value, PlaceReading) else None
+
+
+def choose(sitting: Sitting, record: Record, question: OpenPlace, number: int, *, near: bool = False) -> Place:
+    """Keep that choice `number` (from 1) is meant, or with `near` a place somewhere near it. Returns the place.
+
+    Raises WrongUse for a number that no choice has, and for `near` where the choice is an area without a point.
+    """
+    if not 1 <= number <= len(question.reading.choices):
+        raise WrongUse("There is no choice of that number.", f"One of 1 to {len(question.reading.choices)}.")
+    place = question.reading.choices[number - 1]
+    if near:
+        place = _somewhere_near(place, question.view.words)
+    act = sitting.collection.act(f"place: {full_name(place)[:40]}")
+    _keep(sitting, record, question, place, act)
+    return place
+
+
+def _somewhere_near(place: Place, words: str) -> Place:
+    if place.lat is None or place.lon is None:
+        raise WrongUse(f"{full_name(place)} is an area: a place in it is not near it.", "Choose the area itself.")
+    radius = max(place.radius_km or 0.0, NEAR_RADIUS_KM)
+    told = place.sublocation or words
+    return replace(place, sublocation=told, lat=round(place.lat, 1), lon=round(place.lon, 1), radius_km=radius)
+
+
+def make_own(sitting: Sitting, record: Record, question: OpenPlace) -> Place:
+    """Make a place of the family's own from the words: its name comes first, and what it lies in follows.
+
+    Whoever tells the same words again means this place. Returns it.
+    """
+    name, *around = take_apart(question.view.words).parts or (question.view.words,)
+    act = sitting.collection.act(f"place: {name[:40]}")
+    subject = act.new(Kind.PLACE)
+    act.state(subject, "name", name)
+    inside = None
+    if around:
+        statement = act.state(subject, "inside", ", ".join(around))
+        inside = sitting.teller.understanding.gazetteer.read(statement.words)
+        act.readings.append((statement.id, place_reading(inside, None)))
+    best = inside.best if inside is not None else None
+    own = OwnPlace(id=subject.id, names=(name,), inside_words=", ".join(around), inside=best)
+    _keep(sitting, record, question, own.place, act)
+    return own.place
+
+
+def _keep(sitting: Sitting, record: Record, question: OpenPlace, place: Place, act: Act) -> None:
+    value = PlaceReading(question.reading.text, "match", (place,), question.reading.findings)
+    act.readings.append((question.view.statement, Reading("place", value, READER_VERSION, confirmed=True)))
+    sitting.finish(act, record.id)
