@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 
 from boxlore.core.places.abbreviations_table import AREAS, COUNTRIES
 from boxlore.core.places.countries_table import COUNTRY_NAMES
+from boxlore.core.places.country_words_table import COUNTRY_WORDS
 from boxlore.core.places.former_countries_table import FORMER, Former
 from boxlore.core.places.historic_regions_table import REGIONS, Region
 from boxlore.core.places.regions_europe_table import REGIONS_EUROPE
@@ -74,11 +75,6 @@ class LargerPart:
         return south <= point[0] <= north and west <= point[1] <= east
 
 
-_COUNTRY_OF = {fold_place(name): code for code, name in COUNTRY_NAMES.items()} | {
-    fold_place(name): code for name, code in COUNTRIES.items()
-}
-
-
 def _also_joined(form: str) -> set[str]:
     """A form and, if all its words have one or two letters, the same without blanks: `o f s`, `ofs` for O.F.S."""
     short = all(len(word) <= 2 for word in form.split())
@@ -102,6 +98,17 @@ for _region_row in (*REGIONS, *REGIONS_ISLES, *REGIONS_OVERSEAS, *REGIONS_EUROPE
         _REGIONS_OF.setdefault(_folded, []).append(_region_row)
 
 
+_COUNTRY_IN_OTHER_WORDS = {
+    name: code for code, names in COUNTRY_WORDS.items() for name in names.split("|") if name not in _REGIONS_OF
+}
+_COUNTRY_OF = (
+    _COUNTRY_IN_OTHER_WORDS
+    | {fold_place(name): code for code, name in COUNTRY_NAMES.items()}
+    | {fold_place(name): code for name, code in COUNTRIES.items()}
+)
+"""A word for a country that is also one for a region of our tables means that (`Estland`)."""
+
+
 def meanings_of(db: sqlite3.Connection, words: str, year: int | None) -> list[LargerPart]:
     """What a part may mean as a larger part of a place, the likeliest first; empty if it means nothing of that kind.
 
@@ -121,7 +128,8 @@ def meanings_of(db: sqlite3.Connection, words: str, year: int | None) -> list[La
 
 def _former(words: str, folded: str, year: int | None) -> LargerPart | None:
     """A former country. If a country of today has the same name, it is meant only in a year of its own time."""
-    of_that_name = _FORMER_OF.get(folded, [])
+    in_english = fold_place(COUNTRY_NAMES.get(_COUNTRY_IN_OTHER_WORDS.get(folded, ""), ""))
+    of_that_name = _FORMER_OF.get(folded) or _FORMER_OF.get(in_english, [])
     in_its_time = [row for row in of_that_name if year is not None and row.first <= year <= row.last]
     if in_its_time:
         chosen = min(in_its_time, key=lambda row: (row.last - row.first, len(row.now)))
@@ -154,7 +162,11 @@ def _also_area(db: sqlite3.Connection, country: LargerPart, folded: str) -> Larg
     return replace(country, areas=frozenset(areas), countries=country.countries | {code[:2] for code in areas})
 
 
-_COUNTY_WORDS = ("county ", "co ", "province of ", "district of ", "parish of ", "isle of ", "island of ")
+_COUNTY_WORDS = (
+    "county ", "co ", "province of ", "district of ", "parish of ", "isle of ", "island of ", "government of ",
+    "gouvernement ", "gouv ", "gubernia ", "provinz ", "prov ", "insel ", "territory of ",
+)  # fmt: skip
+
 _COUNTY_ENDS = (
     " county", " co", " parish", " district", " province", " region", " oblast", " maakond", " vald", " shire",
     " government", " governorate", " gubernia", " guberniya", " gub", " krai", " kray", " island", " islands",
@@ -180,8 +192,9 @@ def _regions(words: str, folded: str) -> list[LargerPart]:
 
 
 def _abbreviation(words: str, folded: str) -> LargerPart | None:
-    iso_codes = _AREA_OF.get(folded) or _AREA_OF.get(folded.replace(" ", ""))
-    if not iso_codes:
+    forms = _plain_forms(folded)
+    iso_codes = next((_AREA_OF[form] for form in (*forms, folded.replace(" ", "")) if form in _AREA_OF), None)
+    if iso_codes is None:
         return None
     areas = frozenset(f"{iso[:2]}.{NUMBERED[iso]}" if iso in NUMBERED else iso.replace("-", ".") for iso in iso_codes)
     return LargerPart(words=words, name=words, areas=areas)

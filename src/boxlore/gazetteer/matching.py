@@ -4,7 +4,8 @@ The score of a place is the sum of
     1, less 0.18 for each letter misspelled (Optimal String Alignment distance of the folded names)
     0.05 if the told name is its main name
     0.06 × log10 of its population
-    for each larger part told with it, 0.6 if the place lies in that, less if not (`LargerPart.score`)
+    for each larger part told with it, 0.6 if the place lies in that, or belonged to that country in the year of the
+        picture (Petsamo, Finland), less if not (`LargerPart.score`)
     0.3 if the place bore the told name in the year of the picture
     USED_BONUS if this collection uses the place already; else NEAR_BONUS if it lies about a degree from one that it
         uses, and COUNTRY_BONUS if it lies in the same country
@@ -31,6 +32,16 @@ from boxlore.gazetteer.larger_parts import ELSEWHERE, LargerPart
 
 USED_BONUS, NEAR_BONUS, COUNTRY_BONUS = 0.6, 0.4, 0.3
 """Added to the score of a place that this collection uses already, or that lies near one, or in its country."""
+OLD_NAME_BONUS, OLD_NAMES_UNTIL = 0.15, 1950
+"""How far a place comes forward whose told name is not its main one, in a year when another state governed it than
+today's: the names of that state (Karlsbad, Zara) were in use then. It only orders the choices, and makes no match.
+"""
+OLD_NAMED = frozenset("AL BA BG BY CZ EE FI GR HR LT LV MD ME MK PL RO RS RU SI SK TR UA XK".split())
+"""The countries whose places have such names (ISO 3166-1)."""
+OWN_STATES = frozenset({"Russian Empire", "Soviet Russia", "Soviet Union"})
+"""States of Russia itself, which are not another state for a place in Russia."""
+LARGE_NAMESAKE = 20_000
+"""A place of so many people that bears the name as its main one is meant before any place of that old name."""
 GENERIC = frozenset(
     "lake farm sea home house church school beach garden hospital station harbour harbor river hill the shop street "
     "work town village city park hotel studio kitchen yard front back inside outside unknown mountain island".split()
@@ -108,7 +119,29 @@ def named(
     """
     folded = [fold_place(name) for name in names]
     ranked = [_rank(row, 0, folded, contexts, year, family) for row in _exact(db, folded).values()]
-    return _best_first(candidate for candidate in ranked if candidate.fits or not candidate.elsewhere)
+    plausible = _best_first(candidate for candidate in ranked if candidate.fits or not candidate.elsewhere)
+    if year is None or year >= OLD_NAMES_UNTIL:
+        return plausible
+    is_main = {candidate.id: fold_place(candidate.name) in folded for candidate in plausible}
+    if any(is_main[candidate.id] and candidate.population >= LARGE_NAMESAKE for candidate in plausible):
+        return plausible
+    old = {candidate.id for candidate in plausible if not is_main[candidate.id] and _has_old_names(candidate, year)}
+    return sorted(plausible, key=lambda candidate: -candidate.score - OLD_NAME_BONUS * (candidate.id in old))
+
+
+def _has_old_names(candidate: Ranked, year: int) -> bool:
+    """Whether another state than today's governed the place in that year, in a land where names changed with it."""
+    if candidate.country not in OLD_NAMED:
+        return False
+    state = governed_by(
+        candidate.country,
+        year,
+        area1=candidate.area1,
+        area2=candidate.area2,
+        point=(candidate.lat, candidate.lon),
+    )
+    own = candidate.country == "RU" and state in OWN_STATES
+    return state not in ("", COUNTRY_NAMES[candidate.country]) and not own
 
 
 def guessed(
@@ -178,6 +211,12 @@ def _rank(
 ) -> Ranked:
     ident, name, country, area1, area2, lat, lon, population, main = row
     context_scores = [context.score(country, area1, area2, (lat, lon)) for context in contexts]
+    if year is not None and any(context_score <= ELSEWHERE for context_score in context_scores):
+        then = governed_by(country, year, area1=area1, area2=area2, point=(lat, lon))
+        context_scores = [
+            0.6 if context.country and then and context.name in then else context_score
+            for context, context_score in zip(contexts, context_scores, strict=True)
+        ]
     score = 1 - 0.18 * slips + 0.05 * main + 0.06 * math.log10(population + 10) + sum(context_scores)
     renamed = renamed_of(name, country)
     in_use = _in_use(renamed, folded, year) if renamed is not None and year is not None else ""

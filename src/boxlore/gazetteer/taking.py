@@ -5,6 +5,7 @@ larger that agrees with what was taken before. A part of several meanings has th
 `Dover, Kent` is in England, since Dover in Kent comes first, but `Smyrna, Kent` is in Delaware.
 """
 
+import re
 import sqlite3
 from collections.abc import Sequence
 from dataclasses import replace
@@ -13,6 +14,8 @@ from boxlore.core.places.words import fold_place
 from boxlore.gazetteer.larger_parts import LONGEST_SHORT, LargerPart, meanings_of
 from boxlore.gazetteer.matching import Family, exact
 
+_JOINING = re.compile(r"\s+(?:i\.?|in|im|in der|dans|em|v)$", re.IGNORECASE)
+"""A word between a town and its region: `Allenstein i. Ostpr.`"""
 SMALL = 100_000
 """A town of fewer people is not meant where a country or a large area bears the same name."""
 
@@ -94,7 +97,7 @@ def _last_words(
     for count in range(min(3, len(tokens) - 1), 0, -1):
         meanings = meanings_of(db, " ".join(tokens[-count:]), year)
         if meanings:
-            before = " ".join(tokens[:-count])
+            before = _JOINING.sub("", " ".join(tokens[:-count]))
             return [before], [_likeliest(db, meanings, [before], [], family)]
     return [words], []
 

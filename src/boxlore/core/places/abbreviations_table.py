@@ -155,6 +155,8 @@ COUNTRIES: dict[str, str] = {
     "hung": "HU",
     "pol": "PL",
     "s a": "ZA",
+    "p i": "PH",
+    "philippine islands": "PH",
     "u of s a": "ZA",
     "union of south africa": "ZA",
 }

@@ -297,7 +297,7 @@ FORMER: tuple[Former, ...] = (
     ),
     Former(
         "Congress Poland",
-        ("congress poland", "russian poland", "kingdom of poland", "poland russia"),
+        ("congress poland", "kingdom of poland", "poland russia"),
         1815,
         1918,
         "",
@@ -506,4 +506,13 @@ FORMER: tuple[Former, ...] = (
     ),
     Former("Eastern Rumelia", ("eastern rumelia",), 1878, 1885, "", ("BG",), "from memory"),
     Former("Kingdom of Hanover (state)", ("konigreich hannover",), 1814, 1866, "", ("DE",), "from memory"),
+    Former(
+        "Syria (Ottoman and French)",
+        ("syria", "ottoman syria", "french syria", "syrie"),
+        1815,
+        1943,
+        "",
+        ("SY", "LB", "IL", "PS", "JO"),
+        "from memory",
+    ),
 )

@@ -37,14 +37,14 @@ REGIONS: tuple[Region, ...] = (
     ),
     Region(
         "East Prussia",
-        ("east prussia", "e prussia", "ostpreussen", "ost preussen", "east pr"),
+        ("east prussia", "e prussia", "ostpreussen", "ost preussen", "east pr", "ostpr", "ostpreuss"),
         ("RU", "PL", "LT"),
         (53.0, 19.2, 55.9, 22.9),
         ("RU-KGD", "PL-28"),
     ),
     Region(
         "West Prussia",
-        ("west prussia", "w prussia", "westpreussen"),
+        ("west prussia", "w prussia", "westpreussen", "westpr", "westpreuss"),
         ("PL",),
         (52.9, 16.0, 54.9, 19.9),
         ("PL-22", "PL-04"),
@@ -79,7 +79,7 @@ REGIONS: tuple[Region, ...] = (
         (52.9, 12.2, 54.9, 18.4),
         ("PL-32", "DE-MV", "PL-22"),
     ),
-    Region("Bessarabia", ("bessarabia", "bessarabien"), ("MD", "UA"), (45.2, 26.6, 48.5, 30.2), ()),
+    Region("Bessarabia", ("bessarabia", "bessarabien"), ("MD", "UA"), (45.2, 26.6, 48.5, 30.7), ()),
     Region(
         "Bukovina", ("bukovina", "bukowina", "bucovina"), ("UA", "RO"), (47.2, 24.8, 48.8, 26.7), ("UA-77", "RO-SV")
     ),

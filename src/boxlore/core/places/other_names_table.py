@@ -70,4 +70,5 @@ ALSO: tuple[tuple[str, str, tuple[str, ...]], ...] = (
     ("Ganja", "AZ", ("Elisabethpol", "Elisavetpol", "Yelizavetpol")),
     ("Almaty", "KZ", ("Wernoje", "Wernyj")),
     ("Maribor", "SI", ("Marburg", "Marburg an der Drau")),
+    ("Bilhorod-Dnistrovskyi", "UA", ("Akkerman", "Cetatea Albă", "Белгород-Днестровский")),
 )

@@ -515,7 +515,7 @@ REGIONS_EUROPE: tuple[Region, ...] = (
             "a s s r der wolgadeutschen",
         ),
         ("RU",),
-        (49.0, 44.0, 54.0, 50.5),
+        (48.3, 44.0, 54.0, 50.5),
         (),
         _SOURCE_2,
     ),
@@ -683,4 +683,61 @@ REGIONS_EUROPE: tuple[Region, ...] = (
     Region("Funen", ("funen", "fyn"), ("DK",), (54.6, 9.5, 55.75, 11.1), (), _SOURCE_4),
     Region("Zealand (Denmark)", ("sjaelland", "seeland"), ("DK",), (54.8, 10.8, 56.2, 12.8), (), _SOURCE_4),
     Region("Bornholm", ("bornholm",), ("DK",), (54.9, 14.6, 55.4, 15.3), (), _SOURCE_4),
+    Region(
+        "Schlesien (abbreviated)",
+        ("schles", "schl", "pr schlesien"),
+        ("PL", "CZ", "DE"),
+        (49.3, 14.7, 51.9, 19.4),
+        (),
+        _SOURCE_6,
+    ),
+    Region(
+        "Pommern (abbreviated)",
+        ("pomm", "hinterpommern", "vorpommern", "farther pomerania", "western pomerania"),
+        ("DE", "PL"),
+        (52.5, 12.2, 54.9, 18.4),
+        (),
+        _SOURCE_7,
+    ),
+    Region("Sicily", ("sicily", "sicilia", "sizilien"), ("IT",), (36.4, 11.8, 38.9, 15.7), (), _SOURCE_4),
+    Region("Sardinia", ("sardinia", "sardegna", "sardinien"), ("IT",), (38.8, 8.0, 41.4, 9.9), (), _SOURCE_4),
+    Region("Corsica", ("corsica", "corse", "korsika"), ("FR",), (41.3, 8.5, 43.1, 9.7), (), _SOURCE_4),
+    Region(
+        "Lombardy-Venetia",
+        ("lombardy venetia", "lombardo veneto", "lombardei", "venetien"),
+        ("IT",),
+        (44.6, 8.4, 46.7, 13.4),
+        (),
+        _SOURCE_4,
+    ),
+    Region("Piedmont", ("piedmont", "piemont", "piemonte"), ("IT",), (43.9, 6.5, 46.5, 9.3), (), _SOURCE_4),
+    Region(
+        "Herzegovina", ("herzegovina", "herzegowina", "hercegovina"), ("BA",), (42.5, 16.6, 44.2, 19.1), (), _SOURCE_4
+    ),
+    Region("Bosnia", ("bosnia", "bosnien", "bosna"), ("BA",), (42.5, 15.7, 45.4, 19.7), (), _SOURCE_4),
+    Region(
+        "Carpathians", ("carpathians", "karpaten"), ("PL", "SK", "UA", "RO"), (44.5, 16.9, 50.0, 27.5), (), _SOURCE_6
+    ),
+    Region(
+        "Bavarian Forest", ("bavarian forest", "bayerischer wald"), ("DE",), (48.4, 12.2, 49.5, 13.9), (), _SOURCE_7
+    ),
+    Region("Scania", ("scania", "skane", "schonen"), ("SE",), (55.3, 12.4, 56.6, 14.6), (), _SOURCE_4),
+    Region("Dalarna", ("dalarna", "dalecarlia"), ("SE",), (59.8, 12.1, 62.3, 16.9), (), _SOURCE_4),
+    Region("Telemark", ("telemark", "telemarken"), ("NO",), (58.7, 7.0, 60.3, 9.9), (), _SOURCE_4),
+    Region(
+        "North Schleswig",
+        ("north schleswig", "nordschleswig", "sonderjylland", "sudjutland"),
+        ("DK",),
+        (54.8, 8.3, 55.5, 10.1),
+        (),
+        _SOURCE_4,
+    ),
+    Region(
+        "Poland (Russian)",
+        ("russisch polen", "russian poland", "russ polen"),
+        ("PL", "LT"),
+        (50.0, 17.6, 55.2, 24.3),
+        (),
+        _SOURCE_6,
+    ),
 )

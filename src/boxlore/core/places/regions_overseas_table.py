@@ -5,9 +5,10 @@ from boxlore.core.places.historic_regions_table import Region
 _SOURCE_1 = "colonies and provinces of the South Africa Act 1909; edges from memory"
 _SOURCE_2 = "districts by custom; edges from memory"
 _SOURCE_3 = "districts of the North-West Territories 1882, and by custom; edges from memory"
-_SOURCE_4 = "provinces of the Government of India Acts 1858-1935; edges from memory"
-_SOURCE_5 = "provinces of the New Zealand Constitution Act 1852, and districts by custom; edges from memory"
-_SOURCE_6 = "territories by their organic acts, and by custom; edges from memory"
+_SOURCE_4 = "lands by custom; edges from memory"
+_SOURCE_5 = "provinces of the Government of India Acts 1858-1935; edges from memory"
+_SOURCE_6 = "provinces of the New Zealand Constitution Act 1852, and districts by custom; edges from memory"
+_SOURCE_7 = "territories by their organic acts, and by custom; edges from memory"
 
 REGIONS_OVERSEAS: tuple[Region, ...] = (
     Region(
@@ -16,7 +17,7 @@ REGIONS_OVERSEAS: tuple[Region, ...] = (
         ("NZ",),
         (-44.5, 168.0, -42.3, 172.0),
         (),
-        _SOURCE_5,
+        _SOURCE_6,
     ),
     Region(
         "West Coast (New Zealand)",
@@ -24,103 +25,103 @@ REGIONS_OVERSEAS: tuple[Region, ...] = (
         ("NZ",),
         (-44.5, 168.0, -40.7, 172.6),
         (),
-        _SOURCE_5,
+        _SOURCE_6,
     ),
-    Region("Buller", ("buller", "buller district"), ("NZ",), (-42.6, 171.0, -40.7, 172.8), (), _SOURCE_5),
-    Region("Central Otago", ("central otago",), ("NZ",), (-45.9, 168.4, -44.3, 170.5), (), _SOURCE_5),
-    Region("North Otago", ("north otago", "waitaki"), ("NZ",), (-45.7, 169.4, -44.2, 171.3), (), _SOURCE_5),
-    Region("South Otago", ("south otago", "clutha"), ("NZ",), (-46.8, 168.9, -45.8, 170.4), (), _SOURCE_5),
-    Region("The Catlins", ("the catlins", "catlins"), ("NZ",), (-46.8, 168.7, -46.1, 170.1), (), _SOURCE_5),
-    Region("Otago Peninsula", ("otago peninsula",), ("NZ",), (-45.97, 170.5, -45.74, 170.8), (), _SOURCE_5),
-    Region("Taieri", ("taieri", "taieri plain", "taieri plains"), ("NZ",), (-46.1, 169.9, -45.2, 170.5), (), _SOURCE_5),
+    Region("Buller", ("buller", "buller district"), ("NZ",), (-42.6, 171.0, -40.7, 172.8), (), _SOURCE_6),
+    Region("Central Otago", ("central otago",), ("NZ",), (-45.9, 168.4, -44.3, 170.5), (), _SOURCE_6),
+    Region("North Otago", ("north otago", "waitaki"), ("NZ",), (-45.7, 169.4, -44.2, 171.3), (), _SOURCE_6),
+    Region("South Otago", ("south otago", "clutha"), ("NZ",), (-46.8, 168.9, -45.8, 170.4), (), _SOURCE_6),
+    Region("The Catlins", ("the catlins", "catlins"), ("NZ",), (-46.8, 168.7, -46.1, 170.1), (), _SOURCE_6),
+    Region("Otago Peninsula", ("otago peninsula",), ("NZ",), (-45.97, 170.5, -45.74, 170.8), (), _SOURCE_6),
+    Region("Taieri", ("taieri", "taieri plain", "taieri plains"), ("NZ",), (-46.1, 169.9, -45.2, 170.5), (), _SOURCE_6),
     Region(
         "Southland (province)",
         ("southland province", "western southland", "eastern southland"),
         ("NZ",),
         (-46.8, 166.3, -44.9, 169.4),
         (),
-        _SOURCE_5,
+        _SOURCE_6,
     ),
-    Region("Stewart Island", ("stewart island", "rakiura"), ("NZ",), (-47.4, 167.3, -46.6, 168.4), (), _SOURCE_5),
-    Region("Fiordland", ("fiordland",), ("NZ",), (-46.4, 166.3, -44.3, 168.2), (), _SOURCE_5),
-    Region("North Canterbury", ("north canterbury",), ("NZ",), (-43.6, 171.3, -42.0, 173.9), (), _SOURCE_5),
+    Region("Stewart Island", ("stewart island", "rakiura"), ("NZ",), (-47.4, 167.3, -46.6, 168.4), (), _SOURCE_6),
+    Region("Fiordland", ("fiordland",), ("NZ",), (-46.4, 166.3, -44.3, 168.2), (), _SOURCE_6),
+    Region("North Canterbury", ("north canterbury",), ("NZ",), (-43.6, 171.3, -42.0, 173.9), (), _SOURCE_6),
     Region(
-        "Mid Canterbury", ("mid canterbury", "ashburton county"), ("NZ",), (-44.3, 170.4, -43.2, 172.3), (), _SOURCE_5
+        "Mid Canterbury", ("mid canterbury", "ashburton county"), ("NZ",), (-44.3, 170.4, -43.2, 172.3), (), _SOURCE_6
     ),
-    Region("South Canterbury", ("south canterbury",), ("NZ",), (-45.0, 169.8, -43.5, 171.7), (), _SOURCE_5),
-    Region("Mackenzie Country", ("mackenzie country",), ("NZ",), (-44.8, 169.8, -43.5, 170.9), (), _SOURCE_5),
-    Region("Banks Peninsula", ("banks peninsula",), ("NZ",), (-43.95, 172.5, -43.55, 173.15), (), _SOURCE_5),
+    Region("South Canterbury", ("south canterbury",), ("NZ",), (-45.0, 169.8, -43.5, 171.7), (), _SOURCE_6),
+    Region("Mackenzie Country", ("mackenzie country",), ("NZ",), (-44.8, 169.8, -43.5, 170.9), (), _SOURCE_6),
+    Region("Banks Peninsula", ("banks peninsula",), ("NZ",), (-43.95, 172.5, -43.55, 173.15), (), _SOURCE_6),
     Region(
         "Nelson (province)",
         ("nelson province", "nelson district", "nelson provincial district"),
         ("NZ",),
         (-42.6, 171.0, -40.4, 174.0),
         (),
-        _SOURCE_5,
+        _SOURCE_6,
     ),
-    Region("Golden Bay", ("golden bay", "massacre bay"), ("NZ",), (-41.1, 172.0, -40.4, 173.1), (), _SOURCE_5),
-    Region("Motueka Valley", ("motueka valley",), ("NZ",), (-41.8, 172.5, -41.0, 173.1), (), _SOURCE_5),
+    Region("Golden Bay", ("golden bay", "massacre bay"), ("NZ",), (-41.1, 172.0, -40.4, 173.1), (), _SOURCE_6),
+    Region("Motueka Valley", ("motueka valley",), ("NZ",), (-41.8, 172.5, -41.0, 173.1), (), _SOURCE_6),
     Region(
-        "Marlborough Sounds", ("marlborough sounds", "the sounds"), ("NZ",), (-41.4, 173.5, -40.7, 174.5), (), _SOURCE_5
+        "Marlborough Sounds", ("marlborough sounds", "the sounds"), ("NZ",), (-41.4, 173.5, -40.7, 174.5), (), _SOURCE_6
     ),
-    Region("Wairarapa", ("wairarapa",), ("NZ",), (-41.7, 175.0, -40.2, 176.7), (), _SOURCE_5),
-    Region("Hutt Valley", ("hutt valley", "hutt"), ("NZ",), (-41.35, 174.8, -40.95, 175.3), (), _SOURCE_5),
-    Region("Manawatu", ("manawatu", "manawatu district"), ("NZ",), (-40.8, 175.1, -39.6, 176.4), (), _SOURCE_5),
-    Region("Rangitikei", ("rangitikei",), ("NZ",), (-40.4, 175.1, -39.3, 176.2), (), _SOURCE_5),
-    Region("Horowhenua", ("horowhenua",), ("NZ",), (-40.9, 175.0, -40.3, 175.6), (), _SOURCE_5),
+    Region("Wairarapa", ("wairarapa",), ("NZ",), (-41.7, 175.0, -40.2, 176.7), (), _SOURCE_6),
+    Region("Hutt Valley", ("hutt valley", "hutt"), ("NZ",), (-41.35, 174.8, -40.95, 175.3), (), _SOURCE_6),
+    Region("Manawatu", ("manawatu", "manawatu district"), ("NZ",), (-40.8, 175.1, -39.6, 176.4), (), _SOURCE_6),
+    Region("Rangitikei", ("rangitikei",), ("NZ",), (-40.4, 175.1, -39.3, 176.2), (), _SOURCE_6),
+    Region("Horowhenua", ("horowhenua",), ("NZ",), (-40.9, 175.0, -40.3, 175.6), (), _SOURCE_6),
     Region(
         "Wanganui (district)",
         ("wanganui district", "wanganui county"),
         ("NZ",),
         (-40.1, 174.6, -39.2, 175.6),
         (),
-        _SOURCE_5,
+        _SOURCE_6,
     ),
-    Region("Kapiti", ("kapiti", "kapiti coast"), ("NZ",), (-41.1, 174.8, -40.7, 175.3), (), _SOURCE_5),
+    Region("Kapiti", ("kapiti", "kapiti coast"), ("NZ",), (-41.1, 174.8, -40.7, 175.3), (), _SOURCE_6),
     Region(
         "Taranaki (province)",
         ("taranaki province", "province of taranaki", "taranaki district"),
         ("NZ",),
         (-39.95, 173.7, -38.6, 175.0),
         (),
-        _SOURCE_5,
+        _SOURCE_6,
     ),
     Region(
         "Hawke's Bay (province)",
-        ("hawkes bay province", "hawke bay", "central hawkes bay", "hawkes bay district"),
+        ("hawkes bay province", "h b", "hawke bay", "central hawkes bay", "hawkes bay district"),
         ("NZ",),
         (-40.6, 176.0, -38.5, 178.1),
         (),
-        _SOURCE_5,
+        _SOURCE_6,
     ),
-    Region("Poverty Bay", ("poverty bay", "gisborne district"), ("NZ",), (-39.2, 177.2, -38.0, 178.5), (), _SOURCE_5),
-    Region("East Cape", ("east cape", "east coast north island"), ("NZ",), (-38.8, 177.0, -37.4, 178.7), (), _SOURCE_5),
-    Region("King Country", ("king country",), ("NZ",), (-39.3, 174.5, -37.9, 175.8), (), _SOURCE_5),
-    Region("Coromandel", ("coromandel", "coromandel peninsula"), ("NZ",), (-37.5, 175.3, -36.4, 176.0), (), _SOURCE_5),
-    Region("Thames Valley", ("thames valley", "hauraki plains"), ("NZ",), (-37.9, 175.2, -37.0, 175.9), (), _SOURCE_5),
+    Region("Poverty Bay", ("poverty bay", "gisborne district"), ("NZ",), (-39.2, 177.2, -38.0, 178.5), (), _SOURCE_6),
+    Region("East Cape", ("east cape", "east coast north island"), ("NZ",), (-38.8, 177.0, -37.4, 178.7), (), _SOURCE_6),
+    Region("King Country", ("king country",), ("NZ",), (-39.3, 174.5, -37.9, 175.8), (), _SOURCE_6),
+    Region("Coromandel", ("coromandel", "coromandel peninsula"), ("NZ",), (-37.5, 175.3, -36.4, 176.0), (), _SOURCE_6),
+    Region("Thames Valley", ("thames valley", "hauraki plains"), ("NZ",), (-37.9, 175.2, -37.0, 175.9), (), _SOURCE_6),
     Region(
         "Volcanic Plateau",
         ("volcanic plateau", "central plateau"),
         ("NZ",),
         (-39.6, 175.3, -38.0, 176.6),
         (),
-        _SOURCE_5,
+        _SOURCE_6,
     ),
     Region(
-        "North Auckland", ("north auckland", "northland province"), ("NZ",), (-37.0, 172.6, -34.3, 175.0), (), _SOURCE_5
+        "North Auckland", ("north auckland", "northland province"), ("NZ",), (-37.0, 172.6, -34.3, 175.0), (), _SOURCE_6
     ),
-    Region("Bay of Islands", ("bay of islands",), ("NZ",), (-35.6, 173.7, -35.0, 174.5), (), _SOURCE_5),
-    Region("Far North", ("far north",), ("NZ",), (-35.7, 172.6, -34.3, 174.3), (), _SOURCE_5),
-    Region("Hokianga", ("hokianga",), ("NZ",), (-35.7, 173.2, -35.2, 173.9), (), _SOURCE_5),
-    Region("Rodney", ("rodney", "rodney county"), ("NZ",), (-36.8, 174.2, -36.1, 175.0), (), _SOURCE_5),
-    Region("Franklin", ("franklin", "franklin county"), ("NZ",), (-37.4, 174.6, -36.9, 175.3), (), _SOURCE_5),
+    Region("Bay of Islands", ("bay of islands",), ("NZ",), (-35.6, 173.7, -35.0, 174.5), (), _SOURCE_6),
+    Region("Far North", ("far north",), ("NZ",), (-35.7, 172.6, -34.3, 174.3), (), _SOURCE_6),
+    Region("Hokianga", ("hokianga",), ("NZ",), (-35.7, 173.2, -35.2, 173.9), (), _SOURCE_6),
+    Region("Rodney", ("rodney", "rodney county"), ("NZ",), (-36.8, 174.2, -36.1, 175.0), (), _SOURCE_6),
+    Region("Franklin", ("franklin", "franklin county"), ("NZ",), (-37.4, 174.6, -36.9, 175.3), (), _SOURCE_6),
     Region(
         "Auckland (province)",
         ("auckland province", "province of auckland", "auckland provincial district"),
         ("NZ",),
         (-39.3, 172.6, -34.3, 178.7),
         (),
-        _SOURCE_5,
+        _SOURCE_6,
     ),
     Region(
         "Wellington (province)",
@@ -128,7 +129,7 @@ REGIONS_OVERSEAS: tuple[Region, ...] = (
         ("NZ",),
         (-41.7, 174.5, -39.0, 177.0),
         (),
-        _SOURCE_5,
+        _SOURCE_6,
     ),
     Region(
         "Otago (province)",
@@ -136,7 +137,7 @@ REGIONS_OVERSEAS: tuple[Region, ...] = (
         ("NZ",),
         (-46.9, 167.5, -44.0, 171.3),
         (),
-        _SOURCE_5,
+        _SOURCE_6,
     ),
     Region(
         "Canterbury (province)",
@@ -144,13 +145,13 @@ REGIONS_OVERSEAS: tuple[Region, ...] = (
         ("NZ",),
         (-45.0, 168.0, -42.0, 173.9),
         (),
-        _SOURCE_5,
+        _SOURCE_6,
     ),
     Region(
-        "North Island", ("north island", "n i", "te ika a maui"), ("NZ",), (-41.7, 172.5, -34.3, 178.7), (), _SOURCE_5
+        "North Island", ("north island", "n i", "te ika a maui"), ("NZ",), (-41.7, 172.5, -34.3, 178.7), (), _SOURCE_6
     ),
     Region(
-        "South Island", ("south island", "s i", "te waipounamu"), ("NZ",), (-46.9, 166.3, -40.4, 174.5), (), _SOURCE_5
+        "South Island", ("south island", "s i", "te waipounamu"), ("NZ",), (-46.9, 166.3, -40.4, 174.5), (), _SOURCE_6
     ),
     Region(
         "Swan River Colony", ("swan river colony", "swan river"), ("AU",), (-35.6, 114.4, -30.0, 119.5), (), _SOURCE_2
@@ -191,7 +192,7 @@ REGIONS_OVERSEAS: tuple[Region, ...] = (
     Region("Monaro", ("monaro",), ("AU",), (-37.1, 148.2, -35.5, 149.8), (), _SOURCE_2),
     Region(
         "Kimberley (Australia)",
-        ("the kimberleys", "the kimberley"),
+        ("kimberley", "the kimberleys", "the kimberley"),
         ("AU",),
         (-20.0, 122.0, -13.5, 129.1),
         (),
@@ -280,7 +281,7 @@ REGIONS_OVERSEAS: tuple[Region, ...] = (
         ("IN", "BD"),
         (20.5, 83.0, 28.3, 95.0),
         (),
-        _SOURCE_4,
+        _SOURCE_5,
     ),
     Region(
         "Bombay Presidency",
@@ -288,7 +289,7 @@ REGIONS_OVERSEAS: tuple[Region, ...] = (
         ("IN", "PK"),
         (13.5, 66.5, 28.6, 77.1),
         (),
-        _SOURCE_4,
+        _SOURCE_5,
     ),
     Region(
         "Madras Presidency",
@@ -296,7 +297,7 @@ REGIONS_OVERSEAS: tuple[Region, ...] = (
         ("IN",),
         (7.9, 73.9, 20.1, 86.1),
         (),
-        _SOURCE_4,
+        _SOURCE_5,
     ),
     Region(
         "United Provinces",
@@ -313,10 +314,10 @@ REGIONS_OVERSEAS: tuple[Region, ...] = (
         ("IN",),
         (23.7, 77.0, 31.5, 84.8),
         (),
-        _SOURCE_4,
+        _SOURCE_5,
     ),
     Region(
-        "Punjab", ("punjab", "the punjab", "punjaub", "panjab"), ("IN", "PK"), (27.6, 69.2, 36.1, 79.2), (), _SOURCE_4
+        "Punjab", ("punjab", "the punjab", "punjaub", "panjab"), ("IN", "PK"), (27.6, 69.2, 36.1, 79.2), (), _SOURCE_5
     ),
     Region(
         "Central Provinces",
@@ -324,22 +325,22 @@ REGIONS_OVERSEAS: tuple[Region, ...] = (
         ("IN",),
         (17.7, 74.9, 24.6, 84.1),
         (),
-        _SOURCE_4,
+        _SOURCE_5,
     ),
     Region(
-        "Central India", ("central india", "central india agency"), ("IN",), (21.0, 73.9, 27.0, 83.1), (), _SOURCE_4
+        "Central India", ("central india", "central india agency"), ("IN",), (21.0, 73.9, 27.0, 83.1), (), _SOURCE_5
     ),
-    Region("Rajputana", ("rajputana",), ("IN",), (23.0, 69.3, 30.4, 78.5), (), _SOURCE_4),
+    Region("Rajputana", ("rajputana",), ("IN",), (23.0, 69.3, 30.4, 78.5), (), _SOURCE_5),
     Region(
         "Assam (province)",
         ("assam province", "eastern bengal and assam"),
         ("IN", "BD"),
         (22.0, 89.5, 28.4, 97.5),
         (),
-        _SOURCE_4,
+        _SOURCE_5,
     ),
     Region(
-        "Bihar and Orissa", ("bihar and orissa", "behar", "orissa"), ("IN",), (17.7, 81.3, 27.6, 88.4), (), _SOURCE_4
+        "Bihar and Orissa", ("bihar and orissa", "behar", "orissa"), ("IN",), (17.7, 81.3, 27.6, 88.4), (), _SOURCE_5
     ),
     Region(
         "North-West Frontier Province",
@@ -354,45 +355,45 @@ REGIONS_OVERSEAS: tuple[Region, ...] = (
         ("PK",),
         (31.7, 69.1, 37.0, 74.3),
         (),
-        _SOURCE_4,
+        _SOURCE_5,
     ),
-    Region("Sind", ("sind", "sindh", "scinde"), ("PK",), (23.5, 66.5, 28.7, 71.3), (), _SOURCE_4),
+    Region("Sind", ("sind", "sindh", "scinde"), ("PK",), (23.5, 66.5, 28.7, 71.3), (), _SOURCE_5),
     Region(
-        "Baluchistan", ("baluchistan", "balochistan", "beluchistan"), ("PK",), (24.7, 60.8, 32.2, 70.4), (), _SOURCE_4
+        "Baluchistan", ("baluchistan", "balochistan", "beluchistan"), ("PK",), (24.7, 60.8, 32.2, 70.4), (), _SOURCE_5
     ),
-    Region("Kashmir", ("kashmir", "cashmere"), ("IN", "PK"), (32.2, 72.9, 37.2, 80.5), (), _SOURCE_4),
+    Region("Kashmir", ("kashmir", "cashmere"), ("IN", "PK"), (32.2, 72.9, 37.2, 80.5), (), _SOURCE_5),
     Region(
         "Hyderabad State",
         ("hyderabad state", "nizams dominions", "hyderabad deccan", "deccan"),
         ("IN",),
         (14.9, 73.5, 21.0, 81.6),
         (),
-        _SOURCE_4,
+        _SOURCE_5,
     ),
-    Region("Mysore State", ("mysore state", "mysore"), ("IN",), (11.5, 73.9, 15.3, 78.8), (), _SOURCE_4),
-    Region("Travancore", ("travancore",), ("IN",), (7.9, 76.0, 10.5, 77.7), (), _SOURCE_4),
-    Region("Malabar", ("malabar", "malabar district"), ("IN",), (9.8, 74.7, 12.5, 77.1), (), _SOURCE_4),
+    Region("Mysore State", ("mysore state", "mysore"), ("IN",), (11.5, 73.9, 15.3, 78.8), (), _SOURCE_5),
+    Region("Travancore", ("travancore",), ("IN",), (7.9, 76.0, 10.5, 77.7), (), _SOURCE_5),
+    Region("Malabar", ("malabar", "malabar district"), ("IN",), (9.8, 74.7, 12.5, 77.1), (), _SOURCE_5),
     Region(
         "Nilgiris",
         ("nilgiris", "nilgiri hills", "neilgherries", "the nilgiris"),
         ("IN",),
         (11.1, 76.2, 11.8, 77.1),
         (),
-        _SOURCE_4,
+        _SOURCE_5,
     ),
-    Region("Coorg", ("coorg",), ("IN",), (11.9, 75.2, 12.9, 76.3), (), _SOURCE_4),
+    Region("Coorg", ("coorg",), ("IN",), (11.9, 75.2, 12.9, 76.3), (), _SOURCE_5),
     Region(
         "East Bengal",
         ("east bengal", "eastern bengal", "east pakistan"),
         ("BD",),
         (20.5, 88.0, 26.8, 92.8),
         (),
-        _SOURCE_4,
+        _SOURCE_5,
     ),
-    Region("Kumaon", ("kumaon",), ("IN",), (28.6, 78.6, 31.1, 81.2), (), _SOURCE_4),
-    Region("Kathiawar", ("kathiawar", "saurashtra"), ("IN",), (20.5, 68.7, 23.4, 72.4), (), _SOURCE_4),
-    Region("Simla Hills", ("simla hills",), ("IN",), (30.7, 76.6, 31.9, 78.2), (), _SOURCE_4),
-    Region("Central Provinces (north)", ("jubbulpore division",), ("IN",), (22.0, 78.5, 24.6, 81.8), (), _SOURCE_4),
+    Region("Kumaon", ("kumaon",), ("IN",), (28.6, 78.6, 31.1, 81.2), (), _SOURCE_5),
+    Region("Kathiawar", ("kathiawar", "saurashtra"), ("IN",), (20.5, 68.7, 23.4, 72.4), (), _SOURCE_5),
+    Region("Simla Hills", ("simla hills",), ("IN",), (30.7, 76.6, 31.9, 78.2), (), _SOURCE_5),
+    Region("Central Provinces (north)", ("jubbulpore division",), ("IN",), (22.0, 78.5, 24.6, 81.8), (), _SOURCE_5),
     Region(
         "Cape Breton", ("cape breton", "cape breton island", "c b"), ("CA",), (45.4, -61.6, 47.1, -59.6), (), _SOURCE_3
     ),
@@ -447,26 +448,26 @@ REGIONS_OVERSEAS: tuple[Region, ...] = (
     Region(
         "Avalon Peninsula", ("avalon peninsula", "conception bay"), ("CA",), (46.5, -54.3, 48.2, -52.5), (), _SOURCE_3
     ),
-    Region("New England", ("new england",), ("US",), (40.9, -73.8, 47.5, -66.9), (), _SOURCE_6),
+    Region("New England", ("new england",), ("US",), (40.9, -73.8, 47.5, -66.9), (), _SOURCE_7),
     Region(
-        "Upper Peninsula", ("upper peninsula", "upper michigan"), ("US",), (45.0, -90.5, 47.6, -83.4), (), _SOURCE_6
+        "Upper Peninsula", ("upper peninsula", "upper michigan"), ("US",), (45.0, -90.5, 47.6, -83.4), (), _SOURCE_7
     ),
-    Region("Cape Cod", ("cape cod",), ("US",), (41.4, -70.8, 42.15, -69.8), (), _SOURCE_6),
-    Region("Long Island", ("long island", "l i"), ("US",), (40.5, -74.1, 41.3, -71.8), (), _SOURCE_6),
-    Region("Adirondacks", ("adirondacks",), ("US",), (42.9, -75.5, 45.0, -73.2), (), _SOURCE_6),
-    Region("Catskills", ("catskills", "catskill mountains"), ("US",), (41.6, -75.3, 42.6, -73.8), (), _SOURCE_6),
-    Region("Martha's Vineyard", ("marthas vineyard",), ("US",), (41.3, -70.9, 41.5, -70.4), (), _SOURCE_6),
-    Region("Black Hills", ("black hills",), ("US",), (43.2, -104.9, 44.9, -102.9), (), _SOURCE_6),
-    Region("Puget Sound", ("puget sound",), ("US",), (46.9, -123.3, 49.0, -121.8), (), _SOURCE_6),
-    Region("Shenandoah Valley", ("shenandoah valley",), ("US",), (37.7, -79.6, 39.6, -77.6), (), _SOURCE_6),
-    Region("San Joaquin Valley", ("san joaquin valley",), ("US",), (34.8, -121.9, 38.2, -118.2), (), _SOURCE_6),
+    Region("Cape Cod", ("cape cod",), ("US",), (41.4, -70.8, 42.15, -69.8), (), _SOURCE_7),
+    Region("Long Island", ("long island", "l i"), ("US",), (40.5, -74.1, 41.3, -71.8), (), _SOURCE_7),
+    Region("Adirondacks", ("adirondacks",), ("US",), (42.9, -75.5, 45.0, -73.2), (), _SOURCE_7),
+    Region("Catskills", ("catskills", "catskill mountains"), ("US",), (41.6, -75.3, 42.6, -73.8), (), _SOURCE_7),
+    Region("Martha's Vineyard", ("marthas vineyard",), ("US",), (41.3, -70.9, 41.5, -70.4), (), _SOURCE_7),
+    Region("Black Hills", ("black hills",), ("US",), (43.2, -104.9, 44.9, -102.9), (), _SOURCE_7),
+    Region("Puget Sound", ("puget sound",), ("US",), (46.9, -123.3, 49.0, -121.8), (), _SOURCE_7),
+    Region("Shenandoah Valley", ("shenandoah valley",), ("US",), (37.7, -79.6, 39.6, -77.6), (), _SOURCE_7),
+    Region("San Joaquin Valley", ("san joaquin valley",), ("US",), (34.8, -121.9, 38.2, -118.2), (), _SOURCE_7),
     Region(
         "Arizona Territory",
         ("arizona territory", "ariz ter", "a t"),
         ("US",),
         (31.2, -115.0, 37.1, -108.9),
         (),
-        _SOURCE_6,
+        _SOURCE_7,
     ),
     Region(
         "Montana Territory",
@@ -474,7 +475,7 @@ REGIONS_OVERSEAS: tuple[Region, ...] = (
         ("US",),
         (44.2, -116.2, 49.1, -103.9),
         (),
-        _SOURCE_6,
+        _SOURCE_7,
     ),
     Region(
         "Utah Territory",
@@ -482,16 +483,16 @@ REGIONS_OVERSEAS: tuple[Region, ...] = (
         ("US",),
         (36.9, -120.1, 42.1, -105.5),
         (),
-        _SOURCE_6,
+        _SOURCE_7,
     ),
-    Region("Idaho Territory", ("idaho territory", "idaho ter"), ("US",), (41.9, -117.4, 49.1, -103.9), (), _SOURCE_6),
+    Region("Idaho Territory", ("idaho territory", "idaho ter"), ("US",), (41.9, -117.4, 49.1, -103.9), (), _SOURCE_7),
     Region(
         "New Mexico Territory",
         ("new mexico territory", "n m t", "new mex ter"),
         ("US",),
         (31.2, -115.0, 38.1, -102.9),
         (),
-        _SOURCE_6,
+        _SOURCE_7,
     ),
     Region(
         "Wyoming Territory",
@@ -499,7 +500,7 @@ REGIONS_OVERSEAS: tuple[Region, ...] = (
         ("US",),
         (40.9, -111.2, 45.1, -103.9),
         (),
-        _SOURCE_6,
+        _SOURCE_7,
     ),
     Region(
         "Nebraska Territory",
@@ -507,12 +508,25 @@ REGIONS_OVERSEAS: tuple[Region, ...] = (
         ("US",),
         (39.9, -111.1, 49.1, -95.2),
         (),
-        _SOURCE_6,
+        _SOURCE_7,
     ),
     Region(
-        "Kansas Territory", ("kansas territory", "kan ter", "k t"), ("US",), (36.9, -106.5, 40.1, -94.5), (), _SOURCE_6
+        "Kansas Territory", ("kansas territory", "kan ter", "k t"), ("US",), (36.9, -106.5, 40.1, -94.5), (), _SOURCE_7
     ),
     Region(
-        "Minnesota Territory", ("minnesota territory", "minn ter"), ("US",), (43.4, -104.1, 49.5, -89.4), (), _SOURCE_6
+        "Minnesota Territory", ("minnesota territory", "minn ter"), ("US",), (43.4, -104.1, 49.5, -89.4), (), _SOURCE_7
     ),
+    Region("Java", ("java", "java netherlands indies", "jawa"), ("ID",), (-8.9, 105.0, -5.8, 114.7), (), _SOURCE_4),
+    Region("Sumatra", ("sumatra", "sumatra east coast", "deli"), ("ID",), (-6.0, 95.0, 6.0, 106.2), (), _SOURCE_4),
+    Region(
+        "Borneo",
+        ("borneo", "dutch borneo", "british borneo"),
+        ("ID", "MY", "BN"),
+        (-4.3, 108.6, 7.1, 119.4),
+        (),
+        _SOURCE_4,
+    ),
+    Region("Celebes", ("celebes", "sulawesi"), ("ID",), (-6.0, 118.7, 1.9, 125.3), (), _SOURCE_4),
+    Region("Luzon", ("luzon", "luzon island"), ("PH",), (12.4, 119.7, 18.8, 124.3), (), _SOURCE_4),
+    Region("Mindanao", ("mindanao", "mindanao island"), ("PH",), (5.3, 121.8, 9.9, 126.7), (), _SOURCE_4),
 )
