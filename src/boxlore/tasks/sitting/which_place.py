@@ -15,7 +15,6 @@ from boxlore.core.statements import Kind, Reading, Subject
 from boxlore.tasks.collection.opening import Act
 from boxlore.tasks.collection.prompts import Prompt
 from boxlore.tasks.sitting.session import Sitting
-from boxlore.tasks.telling.places import place_reading
 
 NEAR_RADIUS_KM = 15.0
 """How far a place that is only somewhere near may be off, as `gazetteer.matching` has it for `near Reval`."""
@@ -80,12 +79,13 @@ def make_own(sitting: Sitting, record: Record, question: OpenPlace) -> Place:
     act = sitting.collection.act(f"place: {name[:40]}")
     subject = act.new(Kind.PLACE)
     act.state(subject, "name", name)
-    inside = None
+    best = None
     if around:
         statement = act.state(subject, "inside", ", ".join(around))
-        inside = sitting.teller.understanding.gazetteer.read(statement.words)
-        act.readings.append((statement.id, place_reading(inside, None)))
-    best = inside.best if inside is not None else None
+        understood = sitting.teller.understanding.read("place", statement.words)
+        if understood is not None:
+            act.readings.append((statement.id, understood.reading))
+            best = understood.reading.value.best if isinstance(understood.reading.value, PlaceReading) else None
     own = OwnPlace(id=subject.id, names=(name,), inside_words=", ".join(around), inside=best)
     _keep(sitting, record, question, own.place, act)
     return own.place
