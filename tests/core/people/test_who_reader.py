@@ -7,7 +7,7 @@ import pytest
 from boxlore.core.people import position_words_table as table
 from boxlore.core.people.name_traditions import KnownNames
 from boxlore.core.people.positions import Placed
-from boxlore.core.people.who_reader import one_by_one, read_who
+from boxlore.core.people.who_reader import forget_names, one_by_one, read_who
 from boxlore.core.people.who_words import own_relation
 
 CASES = [
@@ -63,3 +63,10 @@ def test_every_language_has_every_class() -> None:
     assert len(languages) == 17
     wanted = {*table.ROW_CLASSES, *table.DIRECTIONS, *table.SIDES, "row", "from_left", "from_right", "ordinals", "weak"}
     assert all(kinds == wanted for kinds in languages.values())
+
+
+def test_what_was_read_is_forgotten_when_words_are_struck() -> None:
+    read_who("Anna and Ruth")
+    assert read_who.cache_info().currsize
+    forget_names()
+    assert not read_who.cache_info().currsize

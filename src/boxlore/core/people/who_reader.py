@@ -30,9 +30,11 @@ remark on the first, and the place belongs to the words before it. One person, a
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from dataclasses import field as starts
+from functools import lru_cache
 
 from boxlore.core.people import position_words_table as table
 from boxlore.core.people.name_reader import NOTHING_KNOWN, read_name
+from boxlore.core.people.name_tokens import token_of
 from boxlore.core.people.name_traditions import KnownNames
 from boxlore.core.people.name_words_table import TITLES
 from boxlore.core.people.position_tokens import PLACES, ROW_KINDS, Element, elements_of
@@ -87,6 +89,7 @@ class _Reader:
     """Whether numbers in brackets are those of the people: 1 and on, each once."""
 
 
+@lru_cache(maxsize=4096)
 def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     """Everyone a text names with their places. Any text gives what can be made of it."""
     reader = _Reader(text, known)
@@ -102,6 +105,13 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
 
 def _is_number(element: Element) -> bool:
     return element.kind == "note" and [piece.kind for piece in element.inside] == ["number"]
+
+
+def forget_names() -> None:
+    """Let go of every name that was read: a strike calls it, for they are told words."""
+    read_who.cache_clear()
+    read_name.cache_clear()
+    token_of.cache_clear()
 
 
 def one_by_one(text: str, known: KnownNames = NOTHING_KNOWN) -> list[str]:
