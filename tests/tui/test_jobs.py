@@ -10,8 +10,9 @@ import pytest
 from PIL import Image
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.findings import Finding, Severity
 from boxlore.core.statements import Kind, Subject
-from boxlore.tasks.check import check, grouped
+from boxlore.tasks.check import ItemFinding, check, grouped
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.progress import QUIET
 from boxlore.tasks.collection.records import Selection, records
@@ -88,6 +89,13 @@ def test_every_task_of_the_menu_begins_with_its_form_and_takes_a_stop(folder: Pa
 
 
 RECEIPT = "Number,Identifier,Title,Accession number,The archive's reference,Remarks\nTRA-0002,,,2026-7,MS-7/2,\n"
+
+
+def test_what_grows_worse_comes_before_what_waits() -> None:
+    """Our own contract: mend, then what is urgent, then what found something, questions never asked last."""
+    rules = (("date.missing", "ask"), ("housing.pvc", "ask"), ("climate.mould", "ask"), ("scan.changed", "error"))
+    found = [ItemFinding(Finding(rule=rule, severity=Severity(level), message=rule), "", "") for rule, level in rules]
+    assert [group.rule for group in grouped(found)] == ["scan.changed", "climate.mould", "housing.pvc", "date.missing"]
 
 
 def test_what_is_printed_and_handed_on_by_the_menu(folder: Path) -> None:

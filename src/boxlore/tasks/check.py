@@ -117,6 +117,8 @@ TEN = 10
 """So many kinds of findings are shown first."""
 
 _GRAVITY = {Severity.ERROR: 0, Severity.ASK: 1, Severity.NOTE: 2}
+_URGENT = ("hazard", "climate", "scan")
+"""First parts of the names of rules whose findings grow worse while they wait."""
 _LAST = ("missing",)
 """Rules with such a name only say that a question was never asked; they come after those that found something."""
 
@@ -136,7 +138,8 @@ class FindingGroup:
 
 
 def grouped(findings: Iterable[ItemFinding]) -> list[FindingGroup]:
-    """The findings by their rules: what cannot be so before what is worth asking, questions never asked last."""
+    """The findings by their rules: what cannot be so before what is worth asking, what grows worse before what waits,
+    questions never asked last."""
     by_rule: dict[str, list[ItemFinding]] = {}
     for located in findings:
         by_rule.setdefault(located.finding.rule, []).append(located)
@@ -144,4 +147,12 @@ def grouped(findings: Iterable[ItemFinding]) -> list[FindingGroup]:
         FindingGroup(rule, min((row.finding.severity for row in rows), key=_GRAVITY.__getitem__), tuple(rows))
         for rule, rows in by_rule.items()
     ]
-    return sorted(groups, key=lambda group: (_GRAVITY[group.severity], group.rule.endswith(_LAST), len(group.findings)))
+    return sorted(
+        groups,
+        key=lambda group: (
+            _GRAVITY[group.severity],
+            group.field not in _URGENT,
+            group.rule.endswith(_LAST),
+            len(group.findings),
+        ),
+    )
