@@ -130,7 +130,7 @@ def test_the_climate_of_a_file_and_of_a_location(run, tmp_path: Path) -> None:  
         (["housing", "renumber", "1"], "is no pair"),
         (["housing", "move", "TRA-0001", "--to", "77"], "no container 77"),
         (["housing", "move", "TRA-9999", "--to", "1"], "no item TRA-9999"),
-        (["housing", "lend", "TRA-0001", "--by", "A", "--due", "soon"], "is no day"),
+        (["housing", "lend", "TRA-0001", "--by", "A", "--due", "soon"], "is not a date"),
         (["climate", "--reading", "20C", "50%"], "Where was that read"),
         (["survey", "--note", "TRA-0001=x"], "no JSON object"),
         (["survey", "--work", "list.txt"], "neither .csv nor .pdf"),

@@ -178,7 +178,7 @@ def test_hostile_words_are_words(terminal: Opens, folder: Path, told: Told) -> N
     window.wait_for("1 found")
     window.send("⟨Enter⟩⟨^Q⟩")
     assert window.wait() == 0
-    assert people(told()["TRA-0001"]) == HOSTILE
+    assert [shown.told.words for shown in told()["TRA-0001"].shown()] == HOSTILE
 
 
 def test_one_cell_and_back(terminal: Opens, folder: Path, told: Told) -> None:

@@ -113,6 +113,10 @@ class Teller:
             who = read_who(words, self.understanding.known_names)
         if not who.people or (replaces and len(who.people) == 1):
             return [self.add_words(act, subject, name, words, how, replaces=replaces)]
+        if len(who.people) == 1 and not who.placed and not who.people[0].unsure:
+            statement = self.add_words(act, subject, name, words, how)  # one person's words stay as they were told
+            self._people_told[statement.id] = replace(who.people[0], position=0)
+            return [statement]
         return self.add_people(act, subject, who, how, replaces=replaces)
 
     def add_people(self, act: Act, item: Subject, who: WhoTold, how: Telling, *, replaces: str = "") -> list[Statement]:
