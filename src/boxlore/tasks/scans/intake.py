@@ -94,6 +94,8 @@ class _IntakeRun:
     teller: Teller
     act: Act
     count: int
+    full: bool = False
+    """Whether the disk takes no more."""
     containers: dict[tuple[str, ...], str] = field(default_factory=dict)
     filled: dict[str, int] = field(default_factory=dict)
     scans: dict[str, str] = field(default_factory=dict)
@@ -150,6 +152,8 @@ def take_in(
             break
         results.append(_result(run, item))
         progress.step()
+        if run.full:  # a smaller scan would get this one's number, and its copy would be in the way of the next run
+            break
         if number % BATCH == 0:
             run.act.done()
             run.act = collection.act("intake")
@@ -168,6 +172,7 @@ def _result(run: _IntakeRun, item: Planned) -> IntakeResult:
         return IntakeResult(readable(item.key), "unsure", why=readable(question.problem))
     except BoxloreError as error:
         why = str(error)
+        run.full = isinstance(error, CouldNot) and error.everywhere
     except OSError as error:  # a file that is taken away, or closed to us, just now
         why = str(could_not(error, item.sides[0].path if item.sides else Path(item.key)))
     gone = {statement.id for statement in run.act.statements[before:]}
