@@ -8,9 +8,11 @@ from pathlib import Path
 import numpy
 import pytest
 import tifffile
+from PIL import Image
 
 from boxlore.core.crosswalk.metadata_values import Embedding, Text
 from boxlore.core.errors import ByteFault
+from boxlore.disk.writing import write_pieces
 from boxlore.formats import carrier, iim, resources, tiff, xmp
 from boxlore.formats.resources import Resource
 
@@ -202,3 +204,42 @@ def test_texts_that_share_their_bytes_are_zeroed_together(caption: Caption, word
     after = caption(data, replace(words, drop_text=True))
     assert after[end : end + 12] == bytes(12)
     assert after[8:16] == data[8:16]
+
+
+def two_pages_as_pillow_appends_them() -> bytes:
+    """Pillow writes a header before each page that it appends; every page has texts, resolution and coordinates."""
+    pages = []
+    for shade in (40, 200):
+        page = Image.new("RGB", (30, 20), (shade, 80, 120))
+        exif = page.getexif()
+        exif[270], exif[305] = "the quay " * 9, "a scanner " * 9
+        exif.get_ifd(34853).update({1: "N", 2: (58.0, 22.0, 24.0), 3: "E", 4: (26.0, 43.0, 12.0)})
+        page.encoderinfo = {"exif": exif.tobytes()}
+        pages.append(page)
+    out = io.BytesIO()
+    pages[0].save(out, "TIFF", save_all=True, append_images=pages[1:], exif=pages[0].encoderinfo["exif"])
+    return out.getvalue()
+
+
+def cleaned(data: bytes, tmp_path: Path) -> bytes:
+    source, target = tmp_path / "scan.tif", tmp_path / "open.tif"
+    source.write_bytes(data)
+    with open(source, "rb") as file, open(target, "wb") as out:
+        write_pieces(carrier.without_place(file).pieces, file, out)
+    return target.read_bytes()
+
+
+@pytest.mark.parametrize("how", ["captioned", "without its place"])
+def test_every_page_that_has_a_header_of_its_own_stays_whole(how: str, caption: Caption, tmp_path: Path) -> None:
+    whole = two_pages_as_pillow_appends_them()
+    assert whole.count(b"II*\x00") == 2
+    copy = caption(whole) if how == "captioned" else cleaned(whole, tmp_path)
+    with Image.open(io.BytesIO(whole)) as before, Image.open(io.BytesIO(copy)) as after:
+        assert (before.n_frames, after.n_frames) == (2, 2)
+        for page in range(2):
+            before.seek(page)
+            after.seek(page)
+            assert before.tobytes() == after.tobytes()
+            assert set(before.tag_v2) - {34853} <= set(after.tag_v2)
+            assert {2, 4} <= set(before.getexif().get_ifd(34853))
+            assert not {2, 4} & set(after.getexif().get_ifd(34853))

@@ -71,7 +71,7 @@ def facts(tiff: Tiff) -> Facts:
             texts[name] = _text(tiff, entry)
     orientation_entry = main.get(ORIENTATION)
     orientation = tiff.numbers(orientation_entry)[0] if orientation_entry is not None and orientation_entry.count else 1
-    return Facts(texts, orientation, any(inner.get(GPS_IFD) is not None for inner in _directories(tiff)))
+    return Facts(texts, orientation, any(inner.get(GPS_IFD) is not None for inner in all_directories(tiff)))
 
 
 def _text(tiff: Tiff, entry: Entry) -> str:
@@ -82,7 +82,7 @@ def _inner(tiff: Tiff, main: Directory) -> Directory | None:
     """Exif's own directory, to which the main directory points, or None."""
     pointer = main.get(EXIF_IFD)
     offsets = _offsets(tiff, pointer) if pointer is not None else ()
-    return next((inner for inner in _directories(tiff, chain=False) if inner.at in offsets[:1]), None)
+    return next((inner for inner in all_directories(tiff, chain=False) if inner.at in offsets[:1]), None)
 
 
 def _offsets(tiff: Tiff, pointer: Entry) -> tuple[int, ...]:
@@ -92,7 +92,7 @@ def _offsets(tiff: Tiff, pointer: Entry) -> tuple[int, ...]:
     return tuple(at for at in tiff.numbers(pointer) if 0 < at < tiff.size)
 
 
-def _directories(tiff: Tiff, *, chain: bool = True) -> list[Directory]:
+def all_directories(tiff: Tiff, *, chain: bool = True) -> list[Directory]:
     """The main directory, and every directory that it leads to, each once: by `chain` those that follow it, Exif's,
     those of interoperability and SubIFDs. One that is damaged beyond reading is passed over.
     """
@@ -138,7 +138,7 @@ def patches(tiff: Tiff, embedding: Embedding, *, unlink_gps: bool = True, chain:
     With `unlink_gps` the entries that point to a GPS directory go too, not only what that directory holds; with
     `chain` the directories that follow the first are looked at too.
     """
-    directories = _directories(tiff, chain=chain)
+    directories = all_directories(tiff, chain=chain)
     exif_directory = _inner(tiff, directories[0])
     changes = _places(tiff, directories)
     for index, directory in enumerate(directories):
@@ -155,7 +155,7 @@ def patches(tiff: Tiff, embedding: Embedding, *, unlink_gps: bool = True, chain:
 
 def place_patches(tiff: Tiff) -> list[Patch]:
     """The patches that take out the place, and leave everything else. None reaches past the end."""
-    directories = _directories(tiff)
+    directories = all_directories(tiff)
     changes = _places(tiff, directories)
     for directory in directories:
         if directory.get(GPS_IFD) is not None:
@@ -232,7 +232,7 @@ def captioned(data: bytes, embedding: Embedding, most: int = 1 << 30) -> bytes:
         encoded = words.encode("utf-8", "ignore") + b"\x00"
         behind = len(written) + len(written) % 2
         inline = entry.length <= tiff.offset_size
-        free = inline or _is_free(tiff, _directories(tiff), entry.value_at, entry.length)
+        free = inline or _is_free(tiff, all_directories(tiff), entry.value_at, entry.length)
         room = entry.length if free and _lies_inside(tiff, entry) else 0
         if room and (len(encoded) <= room or behind + len(encoded) > most):
             written[entry.value_at : entry.value_at + entry.length] = fitted(words, entry.length)
@@ -348,7 +348,7 @@ def faults(tiff: Tiff) -> list[str]:
     The link behind the last entry may be missing, as there are writers that forget it, and readers do without.
     """
     problems: list[str] = []
-    for directory in _directories(tiff):
+    for directory in all_directories(tiff):
         tags = [entry.tag for entry in directory.entries]
         count = tiff.number(tiff.read(directory.at, tiff.count_size))
         if count != len(tags):

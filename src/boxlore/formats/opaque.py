@@ -68,6 +68,7 @@ def cleaned(data: bytes, *, only_place: bool = False) -> bytes:
 def _patches(file: BinaryIO, start: int, end: int, *, only_place: bool) -> Iterator[Patch]:
     """The patches window by window; windows overlap, so that a mark on the border of two is seen whole."""
     at, done = start, start
+    reached: set[int] = set()
     while at < end:
         window = read_at(file, at, min(WINDOW + OVERLAP, end - at), CLAUSE)
         for match in _PLACES.finditer(window) if any(sign in window for sign in _SIGNS) else ():
@@ -76,7 +77,7 @@ def _patches(file: BinaryIO, start: int, end: int, *, only_place: bool) -> Itera
                 continue  # it belongs to the next window, or stands in a packet that is done
             if match["structure"]:
                 marked = window[max(0, match.start() - len(exif.MARK)) : match.start()] == exif.MARK
-                yield from _emptied(file, found_at, end, full=marked and not only_place)
+                yield from _emptied(file, found_at, end, reached, full=marked and not only_place)
             elif match["packet"]:
                 name = match["packet"]
                 packet = _packet(read_at(file, found_at, min(MOST_PACKET, end - found_at), CLAUSE), name)
@@ -103,13 +104,18 @@ def _zeros(match: re.Match[bytes], found_at: int) -> bytes:
     return re.sub(rb"[0-9]", b"0", figures)
 
 
-def _emptied(file: BinaryIO, block: int, end: int, *, full: bool) -> Iterator[Patch]:
-    """The patches of an Exif block, or of another TIFF structure, that begins at `block`."""
+def _emptied(file: BinaryIO, block: int, end: int, reached: set[int], *, full: bool) -> Iterator[Patch]:
+    """The patches of an Exif block, or of another TIFF structure, that begins at `block`.
+
+    `reached` gathers where its directories stand in the file. One that stands there already is a page of the structure
+    before: some writers put a header before each page, whose offsets still count from the file's begin.
+    """
     size = end - block
     try:
         tiff = open_tiff(lambda at, length: read_at(file, block + at, min(length, size - at), CLAUSE), size)
-        if not exif.is_block(tiff):
+        if block + tiff.first in reached or not exif.is_block(tiff):
             return
+        reached.update(block + directory.at for directory in exif.all_directories(tiff))
         try:
             changes = exif.patches(tiff, Embedding()) if full else exif.place_patches(tiff)
         except ByteFault:

@@ -177,9 +177,17 @@ def _patches(tiff: Tiff, chain: list[Directory], embedding: Embedding) -> list[t
 
 
 def _places_between(file: BinaryIO, tiff: Tiff, chain: list[Directory], end: int) -> Iterator[tuple[int, bytes]]:
-    """Patches over places in what stands between the parts of the picture: XMP of old, Exif in image resources."""
-    at = 8  # behind the header, as the directories are seen to by themselves
-    for start, length, _ in sorted(run for page in _all_directories(tiff, chain, set()) for run in _runs(tiff, page)):
+    """Patches over places in what stands between the parts of the picture: XMP of old, Exif in image resources.
+
+    The directories are seen to by themselves, and nothing is searched across one: some writers put a header of its own
+    before each page, and its page's offsets, which count from the file's begin, would be read as counting from there.
+    """
+    parts: list[tuple[int, int]] = []
+    for page in _all_directories(tiff, chain, set()):
+        parts.append((page.at, tiff.count_size + len(page.entries) * tiff.entry_size + tiff.offset_size))
+        parts += [(start, length) for start, length, _ in _runs(tiff, page)]
+    at = 8  # behind the header
+    for start, length in sorted(parts):
         if at < start <= end:
             yield from opaque.patches(file, at, start)
         at = max(at, start + length)
