@@ -12,9 +12,9 @@ import pytest
 SCRIPTS = Path(__file__).parents[2] / "benchmarks"
 
 RUNS = [
-    ("kill_commands.py", "--kills", "6", "--only", "intake,pages,transfer"),
-    ("kill_commands.py", "--kills", "4", "--only", "copies-outside,strike"),
-    ("full_disk.py", "--runs", "4", "--only", "copies,intake,offer,transfer"),
+    ("kill_commands.py", "--kills", "2", "--only", "intake,transfer"),
+    ("kill_commands.py", "--kills", "2", "--only", "copies-outside,strike"),
+    ("full_disk.py", "--runs", "2", "--only", "copies,intake"),
     ("hostile_client.py", "--connections", "120"),
 ]
 
