@@ -136,9 +136,9 @@ def _code_of(arguments: list[str] | None) -> int:
     except BoxloreError as error:
         talk.say(str(error))
         return error.exit_code
-    except click.exceptions.Abort:
+    except click.exceptions.Abort as stopped:
         talk.say("Stopped. What was finished is kept.")
-        return 3
+        return interrupts.EXIT if isinstance(stopped.__cause__, KeyboardInterrupt) else 3
     except click.ClickException as error:
         shown = io.StringIO()
         error.show(shown)

@@ -507,6 +507,15 @@ def test_copies_never_go_among_the_scans(where: str, home: Home) -> None:
         make((home[0], home[0] / where))
 
 
+def test_nor_through_a_linked_folder_among_the_copies(home: Home) -> None:
+    (home[1] / "box-1").mkdir(parents=True)
+    (home[1] / "box-1" / "folder-2").symlink_to(home[0] / "scans", target_is_directory=True)
+    before = sorted(path.name for path in (home[0] / "scans").iterdir())
+    made = make(home)
+    assert states(made) == ["refused", "refused"] and "does not write through links" in made[0].why
+    assert sorted(path.name for path in (home[0] / "scans").iterdir()) == before
+
+
 def test_nor_beside_scans_that_lie_elsewhere(home: Home, tmp_path: Path) -> None:
     there = tmp_path / "elsewhere"
     there.mkdir()

@@ -49,10 +49,13 @@ def go_on(progress: Progress) -> None:
 
 @contextmanager
 def workers() -> Iterator[ThreadPoolExecutor]:
-    """Context: threads for work on pictures. After an interruption or a fault they are not waited for."""
+    """Context: threads for work on pictures. After an interruption they are not waited for, after a fault they are."""
     pool = ThreadPoolExecutor(os.cpu_count() or 2)
     try:
         yield pool
+    except Exception:
+        pool.shutdown(cancel_futures=True)  # none of them writes on after the fault is said
+        raise
     except BaseException:
         pool.shutdown(wait=False, cancel_futures=True)
         raise

@@ -148,6 +148,13 @@ def _refuse_scans_folder(collection: Collection, out: Path) -> None:
         raise WrongUse(f"{out} is a file.", "Choose a folder for the copies.")
 
 
+def _check_folder(out: Path, name: Path) -> None:
+    """Raises CouldNot where a linked folder would lead a copy out of the folder of the copies, among the scans say."""
+    folder, root = (out / name).parent, out.resolve()
+    if not folder.resolve().is_relative_to(root):
+        raise CouldNot(f"{folder} is a link, and Boxlore does not write through links.", "Move it out of the copies.")
+
+
 def _copy(run: CopyRun, job: CopyJob) -> Copied:
     record, scan = job.record, job.scan
     refused = Copied(
@@ -160,6 +167,7 @@ def _copy(run: CopyRun, job: CopyJob) -> Copied:
     try:
         if record.closed_scans:
             raise CouldNot(NOT_OUTSIDE if run.to.is_public else NOT_FOR_THEM)
+        _check_folder(run.out, job.name)
         written = _make(run, job)
         line = CopyLine(
             number=refused.number,
