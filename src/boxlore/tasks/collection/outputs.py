@@ -76,7 +76,8 @@ def check_output(outputs: Outputs, out: Path, data: bytes | None = None) -> None
 
 
 def check_pdf(out: Path) -> None:
-    """Raises WrongUse for a name that would hide that the file is a PDF."""
+    """Raises WrongUse for one of a collection's own files, and for a name that would hide that the file is a PDF."""
+    check_place(out)
     if out.suffix.casefold() != ".pdf":
         raise WrongUse(f"{out.name} would be a PDF.", f"Call it {out.stem or 'sheet'}.pdf.")
 
