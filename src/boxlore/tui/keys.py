@@ -85,6 +85,10 @@ def bindings(keys: tuple[Key, ...]) -> list[BindingType]:
     return [Binding(key.keys, key.action, key.help, show=False, priority=True) for key in keys]
 
 
+LIST_MOVES = (("up", "move(-1)"), ("down", "move(1)"), ("pageup", "move(-10)"), ("pagedown", "move(10)"))
+"""How the cursor of a list of rows moves, as (keys, action)."""
+
+
 def bound(*pairs: tuple[str, str]) -> list[BindingType]:
     """(keys, action) pairs as Textual's bindings, all with priority."""
     return [Binding(keys, action, show=False, priority=True) for keys, action in pairs]

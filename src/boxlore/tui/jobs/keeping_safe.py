@@ -6,7 +6,17 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.records.containers import KINDS, LOCATION_KINDS
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress
-from boxlore.tui.jobs.task import FormAnswers, Group, Task, file_blank, folder_blank, given_file, path_of, several
+from boxlore.tui.jobs.task import (
+    FormAnswers,
+    Group,
+    Task,
+    file_blank,
+    folder_blank,
+    given_file,
+    parted,
+    path_of,
+    several,
+)
 from boxlore.tui.screens.forms import Blank
 
 SHOWN_STEPS = 40
@@ -81,7 +91,7 @@ def _move(collection: Collection, answers: FormAnswers, progress: Progress) -> l
     from boxlore.tasks.originals.house import check_not_into_itself, house_of, items_named, shown
     from boxlore.tasks.originals.housing import carry_out
 
-    what = [part.strip() for part in answers["what"].replace(",", ";").split(";") if part.strip()]
+    what = parted(answers["what"])
     if not what or not answers["into"]:
         raise WrongUse("It is not said what goes where.", "Write numbers or marks, and the mark of a box or folder.")
     house = house_of(collection)
@@ -103,7 +113,10 @@ def _lend(collection: Collection, answers: FormAnswers, progress: Progress) -> l
     from boxlore.tasks.originals.house import items_named
     from boxlore.tasks.originals.housing import give_back, lend
 
-    subjects = items_named(collection, [part.strip() for part in answers["what"].replace(",", ";").split(";")])
+    what = parted(answers["what"])
+    if not what:
+        raise WrongUse("It is not said which ones.", "Write numbers or marks.")
+    subjects = items_named(collection, what)
     if answers["how"] == "back":
         give_back(collection, subjects, collection.clock.today())
         return [f"{several(len(subjects), 'item')} given back."]

@@ -59,6 +59,11 @@ def given_file(collection: Collection, text: str) -> Path:
     return path
 
 
+def parted(words: str) -> list[str]:
+    """Numbers, marks or paths written in one line, with ; or , between them."""
+    return [part.strip() for part in words.replace(",", ";").split(";") if part.strip()]
+
+
 def audience_of(answers: FormAnswers) -> To:
     """For whom, as the line `FOR` answers it."""
     return To(answers["to"])
@@ -72,7 +77,7 @@ def selection_of(answers: FormAnswers) -> Selection:
     if not words:
         raise WrongUse("It is not said which one.", "Write it in the line below “Which photographs?”.")
     if kind == "items":
-        return Selection(items=tuple(part.strip() for part in words.replace(",", ";").split(";") if part.strip()))
+        return Selection(items=tuple(parted(words)))
     if kind == "box":
         box, _, folder = words.partition("/")
         return Selection(box=box.strip(), folder=folder.strip())

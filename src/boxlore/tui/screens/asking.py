@@ -3,37 +3,25 @@
 from collections.abc import Callable
 
 from textual.app import ComposeResult
-from textual.screen import Screen
 
 from boxlore.tasks.sitting.asking import ToAsk, to_ask, was_asked
 from boxlore.tasks.sitting.session import Sitting
-from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Choice, Choices
-from boxlore.tui.widgets.bars import Top
+from boxlore.tui.screens.list_screen import ListScreen
 from boxlore.tui.widgets.plain_text import Line, short
-from boxlore.tui.widgets.row_list import Cells, Rows
+from boxlore.tui.widgets.row_list import Cells
 
 
-class AskScreen(Screen[None]):
+class AskScreen(ListScreen):
     """What was noted for the teller, and faces that nobody has named. `opened` gets the id of an item."""
 
-    AUTO_FOCUS = ""
-    BINDINGS = bound(
-        ("up", "move(-1)"),
-        ("down", "move(1)"),
-        ("pageup", "move(-10)"),
-        ("pagedown", "move(10)"),
-        ("enter", "take"),
-        ("escape", "close"),
-        ("ctrl+q", "leave"),
-    )
     DEFAULT_CSS = "AskScreen Rows { margin: 1 1 0 1; } AskScreen #whole { height: auto; padding: 1 2; }"
 
     def __init__(self, sitting: Sitting, opened: Callable[[str], None]) -> None:
         super().__init__()
         self._sitting, self._opened = sitting, opened
         self._asked: list[ToAsk] = []
-        self._top, self._rows, self._whole = Top(), Rows(), Line(id="whole")
+        self._whole = Line(id="whole")
 
     def compose(self) -> ComposeResult:
         yield self._top
@@ -48,24 +36,19 @@ class AskScreen(Screen[None]):
         whom = self._sitting.narrator or "a teller"
         self._top.tell(f"What to ask {whom}", "Enter opens it · Esc back to the photograph")
         self._rows.show(len(self._asked), self._cells, self._rows.at)
-        self._say_whole()
+        self._at_row()
 
     def _cells(self, at: int, width: int) -> Cells:
         asked = self._asked[at]
         return ((f"{asked.number or 'note':<10} ", "strong"), (short(asked.words, max(width - 12, 8)), "plain"))
 
-    def _say_whole(self) -> None:
+    def _at_row(self) -> None:
         if self._asked:
             self._whole.say(self._asked[self._rows.at].words)
         else:
             self._whole.say(
                 "Nothing is noted to ask, and no marker waits for a name. F9 at a photograph notes something."
             )
-
-    def action_move(self, by: int) -> None:
-        """Move the cursor."""
-        self._rows.move(by)
-        self._say_whole()
 
     async def action_take(self) -> None:
         """Open the photograph; of a note without one, ask whether it is done with."""
@@ -84,14 +67,3 @@ class AskScreen(Screen[None]):
 
         choices = [Choice("keep", "It stays on the list"), Choice("asked", "It was asked", "taken off the list")]
         await self.app.push_screen(Choices(short(f"“{asked.words}”", 60), choices, answer))
-
-    async def on_rows_taken(self) -> None:
-        await self.action_take()
-
-    def action_close(self) -> None:
-        """Go back."""
-        self.app.pop_screen()
-
-    async def action_leave(self) -> None:
-        """Leave the program."""
-        await self.app.run_action("leave")

@@ -7,7 +7,7 @@ from pathlib import Path
 from textual.app import ComposeResult
 from textual.containers import Vertical
 
-from boxlore.tui.keys import bound
+from boxlore.tui.keys import LIST_MOVES, bound
 from boxlore.tui.screens.cards import Card
 from boxlore.tui.widgets.plain_text import Line, short
 from boxlore.tui.widgets.row_list import Cells, Rows
@@ -21,10 +21,7 @@ class Browser(Card):
 
     DEFAULT_CSS = "Browser Rows { height: 16; max-height: 60vh; }"
     BINDINGS = bound(
-        ("up", "move(-1)"),
-        ("down", "move(1)"),
-        ("pageup", "move(-10)"),
-        ("pagedown", "move(10)"),
+        *LIST_MOVES,
         ("enter", "take"),
         ("right", "into"),
         ("left,backspace", "up"),

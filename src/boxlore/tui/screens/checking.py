@@ -1,62 +1,37 @@
 """Check: the ten things most worth doing, grouped; Enter goes to the photograph at its question."""
 
 from collections.abc import Sequence
-from typing import Any, Protocol
 
-from textual.app import App, ComposeResult
-from textual.screen import Screen
+from textual.app import ComposeResult
 
 from boxlore.core.errors import BoxloreError
 from boxlore.tasks.check import TEN, FindingGroup, ItemFinding, check, grouped
-from boxlore.tasks.sitting.session import Sitting
 from boxlore.tui.keys import bound
+from boxlore.tui.screens.list_screen import ListScreen, SittingHost
 from boxlore.tui.screens.person import PersonScreen
-from boxlore.tui.widgets.bars import Top
 from boxlore.tui.widgets.plain_text import Line, short
-from boxlore.tui.widgets.row_list import Cells, Rows
+from boxlore.tui.widgets.row_list import Cells
 
 NOT_SOURCES = ("", "common practice, no source", "a rule of our own")
 
 
-class CheckHost(Protocol):
-    """What the screen needs of the sitting's screen."""
-
-    sitting: Sitting
-
-    @property
-    def app(self) -> App[Any]: ...
-
-    def show_item(self, item: str, field: str = "") -> None:
-        """Show an item, with the cursor in the prompt of this field."""
-
-
-class CheckScreen(Screen[None]):
+class CheckScreen(ListScreen):
     """Rows of groups, or of the findings of one group; Tab shows all groups, Esc goes back from a group."""
 
-    AUTO_FOCUS = ""
-    BINDINGS = bound(
-        ("up", "move(-1)"),
-        ("down", "move(1)"),
-        ("pageup", "move(-10)"),
-        ("pagedown", "move(10)"),
-        ("enter", "take"),
-        ("tab", "all"),
-        ("escape", "close"),
-        ("ctrl+q,q", "leave"),
-    )
+    BINDINGS = bound(("tab", "all"), ("q", "leave"))
     DEFAULT_CSS = """
     CheckScreen Rows { margin: 1 1 0 1; }
     CheckScreen #whole { height: auto; max-height: 40%; padding: 1 2; }
     """
 
-    def __init__(self, host: CheckHost) -> None:
-        super().__init__()
+    def __init__(self, host: SittingHost) -> None:
+        super().__init__("Check")
         self._host = host
         self._groups: list[FindingGroup] = []
         self._open: FindingGroup | None = None
         self._wants_all = False
         self._gone = False
-        self._top, self._rows, self._whole = Top("Check"), Rows(), Line(id="whole")
+        self._whole = Line(id="whole")
 
     def compose(self) -> ComposeResult:
         yield self._top
@@ -102,7 +77,7 @@ class CheckScreen(Screen[None]):
             things = "one thing" if count == 1 else f"{count} things"
             self._top.tell(title, f"{things}{tab} · Esc back")
             self._rows.show(len(self._shown), self._group_cells, at)
-        self._say_whole()
+        self._at_row()
 
     def _group_cells(self, at: int, width: int) -> Cells:
         group = self._shown[at]
@@ -132,7 +107,7 @@ class CheckScreen(Screen[None]):
             return self._open.findings[self._rows.at]
         return self._shown[self._rows.at].findings[0] if self._shown else None
 
-    def _say_whole(self) -> None:
+    def _at_row(self) -> None:
         located = self._here()
         if located is None:
             self._whole.say("Nothing to ask and nothing to mend.")
@@ -146,7 +121,7 @@ class CheckScreen(Screen[None]):
         """Move the cursor."""
         self._rows.move(by)
         if self._groups:
-            self._say_whole()
+            self._at_row()
 
     def action_all(self) -> None:
         """Show all kinds of findings, or the ten again."""
@@ -172,9 +147,6 @@ class CheckScreen(Screen[None]):
         else:
             self._whole.say(f"{located.finding.message}\n", ("This is about no single photograph.", "$faint"))
 
-    async def on_rows_taken(self) -> None:
-        await self.action_take()
-
     def action_close(self) -> None:
         """Go back from a group to all of them, else to the photograph."""
         if self._open is None:
@@ -183,10 +155,6 @@ class CheckScreen(Screen[None]):
         at = next((at for at, group in enumerate(self._shown) if group is self._open), 0)
         self._open = None
         self._draw(at)
-
-    async def action_leave(self) -> None:
-        """Leave the program."""
-        await self.app.run_action("leave")
 
 
 def _sentence(located: ItemFinding) -> str:

@@ -1,58 +1,30 @@
 """The list of people: letters narrow it, Enter shows everything told of one."""
 
-from typing import Any, Protocol
-
-from textual.app import App, ComposeResult
-from textual.screen import Screen
+from textual.app import ComposeResult
 
 from boxlore.core.people.person import Person
 from boxlore.tasks.sitting.righting import listed
-from boxlore.tasks.sitting.session import Sitting
-from boxlore.tui.keys import bound
+from boxlore.tui.screens.list_screen import ListScreen, SittingHost
 from boxlore.tui.screens.person import PersonScreen
-from boxlore.tui.widgets.bars import Top
 from boxlore.tui.widgets.plain_text import Line, short
-from boxlore.tui.widgets.row_list import Cells, Rows
+from boxlore.tui.widgets.row_list import Cells
 from boxlore.tui.widgets.text_input import Words
 
 
-class PeopleHost(Protocol):
-    """What these screens need of the sitting's screen."""
-
-    sitting: Sitting
-
-    @property
-    def app(self) -> App[Any]: ...
-
-    def show_item(self, item: str) -> None:
-        """Show the item of this id, above nothing else."""
-
-
-class PeopleScreen(Screen[None]):
+class PeopleScreen(ListScreen):
     """Everyone in the registry, by sort form."""
 
-    AUTO_FOCUS = ""
-    BINDINGS = bound(
-        ("up", "move(-1)"),
-        ("down", "move(1)"),
-        ("pageup", "move(-10)"),
-        ("pagedown", "move(10)"),
-        ("enter", "take"),
-        ("escape", "close"),
-        ("ctrl+q", "leave"),
-    )
     DEFAULT_CSS = """
     PeopleScreen Words { margin: 1 1 0 1; }
     PeopleScreen .heading { color: $faint; padding: 0 1; }
     PeopleScreen Rows { margin: 0 1; }
     """
 
-    def __init__(self, host: PeopleHost) -> None:
-        super().__init__()
+    def __init__(self, host: SittingHost) -> None:
+        super().__init__("People")
         self._host = host
         self._people: list[Person] = []
         self._words = Words(heard=lambda _: self._load(), id="wanted")
-        self._top, self._rows = Top("People"), Rows()
 
     def compose(self) -> ComposeResult:
         yield self._top
@@ -85,23 +57,8 @@ class PeopleScreen(Screen[None]):
         name = short(person.sort_name, max(width - 30, 10))
         return ((f"{name:<{max(width - 30, 10)}}", "plain"), (f"  {short(dates if dates != '–' else '', 28)}", "faint"))
 
-    def action_move(self, by: int) -> None:
-        """Move the cursor."""
-        self._rows.move(by)
-
     async def action_take(self) -> None:
         """Show the person at the cursor."""
         await self._words.drained()
         if self._people:
             await self.app.push_screen(PersonScreen(self._host, self._people[self._rows.at].id))
-
-    async def on_rows_taken(self) -> None:
-        await self.action_take()
-
-    def action_close(self) -> None:
-        """Go back."""
-        self.app.pop_screen()
-
-    async def action_leave(self) -> None:
-        """Leave the program."""
-        await self.app.run_action("leave")

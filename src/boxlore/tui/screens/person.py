@@ -1,65 +1,39 @@
 """One person: everything told of them, the pictures with them, and what can be put right."""
 
-from typing import Any, Protocol
-
-from textual.app import App, ComposeResult
-from textual.screen import Screen
+from textual.app import ComposeResult
 
 from boxlore.core.errors import BoxloreError
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.person import Person
-from boxlore.core.statements import Said, Statement
+from boxlore.core.statements import Statement
 from boxlore.tasks.sitting import righting
 from boxlore.tasks.sitting.naming import reassign
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Choice, Choices, Notice
 from boxlore.tui.screens.forms import Blank, Form
+from boxlore.tui.screens.list_screen import ListScreen, SittingHost, taken_back
 from boxlore.tui.screens.person_about import ask_about
-from boxlore.tui.widgets.bars import Top
 from boxlore.tui.widgets.plain_text import Line, short
-from boxlore.tui.widgets.prompt_block import SIDES
-from boxlore.tui.widgets.row_list import Cells, Rows
+from boxlore.tui.widgets.prompt_block import source_words
+from boxlore.tui.widgets.row_list import Cells
 
 
-class PersonHost(Protocol):
-    """What the screen needs of the one that opened it."""
-
-    sitting: Sitting
-
-    @property
-    def app(self) -> App[Any]: ...
-
-    def show_item(self, item: str) -> None: ...
-
-
-class PersonScreen(Screen[None]):
+class PersonScreen(ListScreen):
     """Rows of what is told, then of the pictures; Enter offers what can be done with the row, A with the person."""
 
-    AUTO_FOCUS = ""
-    BINDINGS = bound(
-        ("up", "move(-1)"),
-        ("down", "move(1)"),
-        ("pageup", "move(-10)"),
-        ("pagedown", "move(10)"),
-        ("enter", "take"),
-        ("a,insert", "about"),
-        ("ctrl+z", "undo"),
-        ("escape", "close"),
-        ("ctrl+q,q", "leave"),
-    )
+    BINDINGS = bound(("a,insert", "about"), ("ctrl+z", "undo"), ("q", "leave"))
     DEFAULT_CSS = """
     PersonScreen Rows { margin: 1 1 0 1; }
     PersonScreen #whole { height: auto; max-height: 30%; padding: 1 2; }
     """
 
-    def __init__(self, host: PersonHost, ident: str) -> None:
+    def __init__(self, host: SittingHost, ident: str) -> None:
         super().__init__()
         self._host, self._ident = host, ident
         self._told: list[Statement] = []
         self._namings: list[righting.Naming] = []
-        self._top, self._rows = Top(), Rows()
-        self._whole, self._note = Line(id="whole"), Line(id="note")
+        self._whole = Line(id="whole")
 
     @property
     def sitting(self) -> Sitting:
@@ -78,7 +52,6 @@ class PersonScreen(Screen[None]):
         yield self._note
 
     def on_mount(self) -> None:
-        self._note.display = False
         self.call_after_refresh(self._load)
 
     def _load(self) -> None:
@@ -92,7 +65,7 @@ class PersonScreen(Screen[None]):
         count = "one picture" if pictures == 1 else f"{pictures} pictures"
         self._top.tell(f"{person.name} · {count}", "Enter the row · A the person · Esc back")
         self._rows.show(len(self._told) + len(self._namings), self._cells, self._rows.at)
-        self._say_whole()
+        self._at_row()
 
     def _row(self, at: int) -> Statement | righting.Naming | None:
         if at < len(self._told):
@@ -119,15 +92,9 @@ class PersonScreen(Screen[None]):
         return people[said.words].name if said.words in people else said.words or "asked, not known"
 
     def _says(self, said: Statement) -> str:
-        people = self.sitting.collection.people()
-        source = said.source
-        if source.said is Said.KEEPER:
-            return "the keeper"
-        if source.said is Said.INSCRIPTION:
-            return f"on the {SIDES.get(source.ref, source.ref)}"
-        return people[source.ref].name if source.ref in people else source.ref or str(source.said)
+        return source_words(said.source, self.sitting.collection.people().names().get(said.source.ref, ""))
 
-    def _say_whole(self) -> None:
+    def _at_row(self) -> None:
         row = self._row(self._rows.at)
         said = row.statement if isinstance(row, righting.Naming) else row
         if said is None:
@@ -138,30 +105,11 @@ class PersonScreen(Screen[None]):
             (f"{self._says(said)} · {said.recorded_at[:10]} · for {said.audience}", "$faint"),
         )
 
-    def say(self, words: str, *, bad: bool = False) -> None:
-        """Show a sentence below the list."""
-        self._note.display = bool(words)
-        self._note.set_class(bad, "-bad")
-        self._note.say(words)
-
-    def action_move(self, by: int) -> None:
-        """Move the cursor."""
-        self._rows.move(by)
-        self._say_whole()
-
     def action_undo(self) -> None:
         """Take back the last thing done."""
-        done = self.sitting.undo() if self.sitting.writable else None
+        words = taken_back(self.sitting)
         self._load()
-        self.say(f"Taken back: {done.what}." if done else "Nothing of this sitting is left to take back.")
-
-    def action_close(self) -> None:
-        """Go back."""
-        self.app.pop_screen()
-
-    async def action_leave(self) -> None:
-        """Leave the program."""
-        await self.app.run_action("leave")
+        self.say(words)
 
     def _writable(self) -> bool:
         if not self.sitting.writable:
@@ -174,9 +122,6 @@ class PersonScreen(Screen[None]):
         self.say(f"{words} Ctrl+Z takes it back.")
 
     # a row
-
-    async def on_rows_taken(self) -> None:
-        await self.action_take()
 
     async def action_take(self) -> None:
         """Offer what can be done with the row."""

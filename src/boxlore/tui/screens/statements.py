@@ -3,12 +3,11 @@
 from collections.abc import Callable
 
 from textual.app import ComposeResult
-from textual.screen import Screen
 
 from boxlore.core.errors import BoxloreError
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import Record, StatementView
-from boxlore.core.statements import Said, Statement
+from boxlore.core.statements import Said
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.sitting import correcting
 from boxlore.tasks.sitting.naming import reassign
@@ -19,11 +18,11 @@ from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Choice, Choices, Notice
 from boxlore.tui.screens.forms import Blank, Form
 from boxlore.tui.screens.language import language_blank, language_fault
+from boxlore.tui.screens.list_screen import ListScreen
 from boxlore.tui.screens.working import WorkingScreen
-from boxlore.tui.widgets.bars import Top
 from boxlore.tui.widgets.plain_text import Line, short
-from boxlore.tui.widgets.prompt_block import SIDES, marks, who_says
-from boxlore.tui.widgets.row_list import Cells, Rows
+from boxlore.tui.widgets.prompt_block import marks, source_words, who_says
+from boxlore.tui.widgets.row_list import Cells
 
 ACTIONS = (
     Choice("audience", "Who may see it", "anyone, family, keeper, or closed until"),
@@ -36,19 +35,10 @@ ACTIONS = (
 )
 
 
-class SaidScreen(Screen[None]):
+class SaidScreen(ListScreen):
     """The statements as a list; Enter offers what can be done with one. `changed` is called when the screen closes."""
 
-    AUTO_FOCUS = ""
-    BINDINGS = bound(
-        ("up", "move(-1)"),
-        ("down", "move(1)"),
-        ("pageup", "move(-10)"),
-        ("pagedown", "move(10)"),
-        ("enter", "choose"),
-        ("escape,f4", "close"),
-        ("ctrl+q", "leave"),
-    )
+    BINDINGS = bound(("f4", "close"))
     DEFAULT_CSS = (
         "SaidScreen Rows { margin: 1 1 0 1; } SaidScreen #whole { height: auto; max-height: 40%; padding: 1 2; }"
     )
@@ -57,7 +47,7 @@ class SaidScreen(Screen[None]):
         super().__init__()
         self._sitting, self._record, self._changed = sitting, record, changed
         self._views: list[StatementView] = []
-        self._top, self._rows, self._whole, self._note = Top(), Rows(), Line(id="whole"), Line(id="note")
+        self._whole = Line(id="whole")
 
     def compose(self) -> ComposeResult:
         yield self._top
@@ -66,7 +56,6 @@ class SaidScreen(Screen[None]):
         yield self._note
 
     def on_mount(self) -> None:
-        self._note.display = False
         self.call_after_refresh(self._load)
 
     def _load(self) -> None:
@@ -77,7 +66,7 @@ class SaidScreen(Screen[None]):
         self._views += [view for view in marked if view.statement not in known_ids]
         self._top.tell(f"{self._record.number} · who says so", "Enter what can be done · Esc back")
         self._rows.show(len(self._views), self._cells, self._rows.at)
-        self._say_whole()
+        self._at_row()
 
     def _cells(self, at: int, width: int) -> Cells:
         view = self._views[at]
@@ -94,7 +83,7 @@ class SaidScreen(Screen[None]):
             (short(about, max(width - 26 - len(extra), 8)) + extra, "plain"),
         )
 
-    def _say_whole(self) -> None:
+    def _at_row(self) -> None:
         if not self._views:
             self._whole.say("Nothing is told of this item yet.")
             return
@@ -106,32 +95,17 @@ class SaidScreen(Screen[None]):
         extra += f" · heard in {heard}" if heard else ""
         self._whole.say(f"“{view.words}”\n", (f"{who_says(view)} · {when}{language}{extra}", "$faint"))
 
-    def action_move(self, by: int) -> None:
-        """Move the cursor to another statement."""
-        self._rows.move(by)
-        self._say_whole()
-
-    def on_rows_taken(self) -> None:
-        self._say_whole()
+    async def _clicked(self) -> None:
+        self._at_row()
 
     def action_close(self) -> None:
         """Go back to the prompts."""
         self.app.pop_screen()
         self._changed()
 
-    async def action_leave(self) -> None:
-        """Leave the program."""
-        await self.app.run_action("leave")
-
-    def say(self, words: str, *, bad: bool = False) -> None:
-        """Show a sentence below the list; '' takes it away."""
-        self._note.display = bool(words)
-        self._note.set_class(bad, "-bad")
-        self._note.say(words)
-
     # what can be done
 
-    async def action_choose(self) -> None:
+    async def action_take(self) -> None:
         """Offer what can be done with the statement."""
         if not self._views:
             return
@@ -231,21 +205,16 @@ class SaidScreen(Screen[None]):
 
     async def _history(self, view: StatementView) -> None:
         parts: list[str | tuple[str, str]] = []
+        names = self._sitting.collection.people().names()
         for past in self._sitting.history(self._record.id, view.field):
             statement = past.statement
             when = statement.recorded_at[:16].replace("T", " ")
             words = statement.words or "asked, not known"
-            parts += [(f"{when}  {past.state}\n", "bold"), f"{self._source(statement)}: “{words}”\n\n"]
+            parts += [
+                (f"{when}  {past.state}\n", "bold"),
+                f"{source_words(statement.source, names.get(statement.source.ref, ''))}: “{words}”\n\n",
+            ]
         await self.app.push_screen(Notice(f"History: {FIELDS[view.field].label}", *parts))
-
-    def _source(self, statement: Statement) -> str:
-        """Who said it, by name."""
-        people = self._sitting.collection.people()
-        source = statement.source
-        if source.said is Said.INSCRIPTION:
-            return f"on the {SIDES.get(source.ref, source.ref) or 'print'}"
-        name = people[source.ref].name if source.ref in people else source.ref
-        return name or f"the {source.said}"
 
     async def _strike(self, view: StatementView) -> None:
         async def answer(value: str) -> None:

@@ -1,64 +1,38 @@
 """The places, or the occasions, as they were told: the pictures with each, and its words corrected everywhere."""
 
-from typing import Any, Protocol
-
-from textual.app import App, ComposeResult
-from textual.screen import Screen
+from textual.app import ComposeResult
 
 from boxlore.core.errors import BoxloreError
 from boxlore.core.statements import fold
 from boxlore.tasks.sitting.everywhere import WordsTold, rewrite, words_told
-from boxlore.tasks.sitting.session import Sitting
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Choice, Choices
 from boxlore.tui.screens.forms import Blank, Form
-from boxlore.tui.widgets.bars import Top
+from boxlore.tui.screens.list_screen import ListScreen, SittingHost, taken_back
 from boxlore.tui.widgets.plain_text import Line, short
-from boxlore.tui.widgets.row_list import Cells, Rows
+from boxlore.tui.widgets.row_list import Cells
 from boxlore.tui.widgets.text_input import Words
 
 MOST = 30
 """So many pictures of one place are listed to choose from."""
 
 
-class ToldHost(Protocol):
-    """What the screen needs of the sitting's screen."""
-
-    sitting: Sitting
-
-    @property
-    def app(self) -> App[Any]: ...
-
-    def show_item(self, item: str) -> None: ...
-
-
-class WordsToldScreen(Screen[None]):
+class WordsToldScreen(ListScreen):
     """All words told in one field of items, with how often; letters narrow it, Enter offers what can be done."""
 
-    AUTO_FOCUS = ""
-    BINDINGS = bound(
-        ("up", "move(-1)"),
-        ("down", "move(1)"),
-        ("pageup", "move(-10)"),
-        ("pagedown", "move(10)"),
-        ("enter", "take"),
-        ("escape", "close"),
-        ("ctrl+z", "undo"),
-        ("ctrl+q", "leave"),
-    )
+    BINDINGS = bound(("ctrl+z", "undo"))
     DEFAULT_CSS = """
     WordsToldScreen Words { margin: 1 1 0 1; }
     WordsToldScreen .heading { color: $faint; padding: 0 1; }
     WordsToldScreen Rows { margin: 0 1; }
     """
 
-    def __init__(self, host: ToldHost, field: str, title: str) -> None:
-        super().__init__()
+    def __init__(self, host: SittingHost, field: str, title: str) -> None:
+        super().__init__(title)
         self._host, self._field = host, field
         self._all: list[WordsTold] = []
         self._told: list[WordsTold] = []
         self._words = Words(heard=lambda _: self._narrow(), id="wanted")
-        self._top, self._rows, self._note = Top(title), Rows(), Line(id="note")
 
     def compose(self) -> ComposeResult:
         yield self._top
@@ -73,7 +47,6 @@ class WordsToldScreen(Screen[None]):
         self.set_focus(self._words)
 
     def on_mount(self) -> None:
-        self._note.display = False
         self.call_after_refresh(self._load)
 
     def _load(self) -> None:
@@ -90,15 +63,6 @@ class WordsToldScreen(Screen[None]):
         told = self._told[at]
         count = "one picture" if len(told.items) == 1 else f"{len(told.items)} pictures"
         return ((f"{short(told.words, width - 16):<{max(width - 16, 8)}}", "plain"), (f"  {count}", "faint"))
-
-    def say(self, words: str) -> None:
-        """Show a sentence below the list."""
-        self._note.display = bool(words)
-        self._note.say(words)
-
-    def action_move(self, by: int) -> None:
-        """Move the cursor."""
-        self._rows.move(by)
 
     async def action_take(self) -> None:
         """Offer the pictures, and other words everywhere."""
@@ -119,9 +83,6 @@ class WordsToldScreen(Screen[None]):
         choices += [Choice(item, f"Show {number}") for item, number in told.items[:MOST]]
         await self.app.push_screen(Choices(short(told.words, 60), choices, answer))
 
-    async def on_rows_taken(self) -> None:
-        await self.action_take()
-
     async def _rewrite(self, told: WordsTold) -> None:
         def answer(answers: dict[str, str]) -> str:
             try:
@@ -138,14 +99,6 @@ class WordsToldScreen(Screen[None]):
 
     def action_undo(self) -> None:
         """Take back the last thing done."""
-        done = self._host.sitting.undo() if self._host.sitting.writable else None
+        words = taken_back(self._host.sitting)
         self._load()
-        self.say(f"Taken back: {done.what}." if done else "Nothing of this sitting is left to take back.")
-
-    def action_close(self) -> None:
-        """Go back."""
-        self.app.pop_screen()
-
-    async def action_leave(self) -> None:
-        """Leave the program."""
-        await self.app.run_action("leave")
+        self.say(words)

@@ -10,7 +10,7 @@ from textual.containers import Vertical
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.places.reading import PlaceReading, full_name
 from boxlore.core.records.item_record import Record, StatementView
-from boxlore.core.statements import Said, Sure
+from boxlore.core.statements import Said, Source, Sure
 from boxlore.tasks.collection.prompts import Prompt
 from boxlore.tasks.sitting.which_place import OpenPlace
 from boxlore.tasks.telling.understanding import Understood
@@ -162,13 +162,18 @@ def marks(view: StatementView) -> str:
 
 def who_says(view: StatementView) -> str:
     """Whose words these are, or where they were written."""
-    said, ref = view.source.said, view.source.ref
+    return source_words(view.source, view.said_by)
+
+
+def source_words(source: Source, name: str) -> str:
+    """A source in words; `name` is that of a teller of the registry."""
+    said, ref = source.said, source.ref
     names = {
         Said.INSCRIPTION: f"on the {SIDES.get(ref, ref) or 'print'}",
         Said.FILE: "in the file",
         Said.KEEPER: "the keeper",
     }
-    return names.get(said, view.said_by or ref or str(said))
+    return names.get(said, name or ref or str(said))
 
 
 def made_of(meant: Understood | StatementView) -> tuple[StyledText, ...]:

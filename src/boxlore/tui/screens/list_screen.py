@@ -1,0 +1,77 @@
+"""What every screen that is a list has in common: its keys, its cursor, and a sentence below it."""
+
+from typing import Any, Protocol
+
+from textual.app import App
+from textual.screen import Screen
+
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tui.keys import LIST_MOVES, bound
+from boxlore.tui.widgets.bars import Top
+from boxlore.tui.widgets.plain_text import Line
+from boxlore.tui.widgets.row_list import Rows
+
+
+class SittingHost(Protocol):
+    """What a list needs of the sitting's screen below it."""
+
+    sitting: Sitting
+
+    @property
+    def app(self) -> App[Any]: ...
+
+    def show_item(self, item: str, field: str = "") -> None:
+        """Show the item of this id, above nothing else, with the cursor in the prompt of this field."""
+
+
+class ListScreen(Screen[None]):
+    """Rows with a cursor. Enter and a click take the row; Esc goes back, Ctrl+Q leaves the program.
+
+    A list composes `_top` and `_rows`, and `_note` where it has something to say; it fills `_rows` itself.
+    """
+
+    AUTO_FOCUS = ""
+    BINDINGS = bound(*LIST_MOVES, ("enter", "take"), ("escape", "close"), ("ctrl+q", "leave"))
+
+    def __init__(self, title: str = "") -> None:
+        super().__init__()
+        self._top, self._rows, self._note = Top(title), Rows(), Line(id="note")
+        self._note.display = False
+
+    def say(self, words: str, *, bad: bool = False) -> None:
+        """Show a sentence below the list; '' takes it away."""
+        self._note.display = bool(words)
+        self._note.set_class(bad, "-bad")
+        self._note.say(words)
+
+    def _at_row(self) -> None:
+        """What is done when the cursor stands on another row: for a list that shows it whole."""
+
+    def action_move(self, by: int) -> None:
+        """Move the cursor."""
+        self._rows.move(by)
+        self._at_row()
+
+    async def action_take(self) -> None:
+        """Do with the row at the cursor what the list is for."""
+
+    async def on_rows_taken(self) -> None:
+        await self._clicked()
+
+    async def _clicked(self) -> None:
+        """What a click on a row does."""
+        await self.action_take()
+
+    def action_close(self) -> None:
+        """Go back."""
+        self.app.pop_screen()
+
+    async def action_leave(self) -> None:
+        """Leave the program."""
+        await self.app.run_action("leave")
+
+
+def taken_back(sitting: Sitting) -> str:
+    """Take back the last thing done in the sitting; the sentence that says what it was."""
+    done = sitting.undo() if sitting.writable else None
+    return f"Taken back: {done.what}." if done else "Nothing of this sitting is left to take back."
