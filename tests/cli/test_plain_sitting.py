@@ -98,7 +98,8 @@ def test_what_is_known_of_an_item_is_said_before_its_question(collection: Collec
     teller.tell(item, "care", "A funeral. Ask first.", Telling())
     teller.tell(item, "place", "Reval", Telling())
     _, said = sit(collection, "A harbour.\n.read\n\n\n\n.quit")
-    assert said[1:3] == ["", "TRA-0001, 1 of 3. no box yet."]
+    assert said[0] == "Nobody here was called “Ellen Rourke”, so Ellen Rourke is a new person now."
+    assert said[2:4] == ["", "TRA-0001, 1 of 3. no box yet."]
     assert "Care, before the picture: A funeral. Ask first." in said
     assert any(line.startswith("Told so far: ") and "Reval" in line for line in said)
     question = "Tell me about this photograph."

@@ -74,6 +74,8 @@ def sit_plain(sitting: Sitting, showing: Showing, listen: Callable[[], str | Non
         return
     if recovered:
         say(f"After an interruption: {len(recovered)} answers that were being typed are kept.")
+    for words in sitting.teller.unsaid:
+        say(safe(words))
     if sitting.prompts_fault:
         say(sitting.prompts_fault)
     if showing.address:

@@ -34,7 +34,10 @@ def agreement(plain: Plain, words: str) -> None:
         plain.say("Then say .agreement, the number, and who gave it.")
         return
     answers = {"narrator": plain.sitting.narrator or agreed_by, "terms": terms, "agreed_by": agreed_by}
+    before = len(plain.sitting.teller.unsaid)
     course.prepare(plain.sitting, answers)
+    for words in plain.sitting.teller.unsaid[before:]:
+        plain.say(words)
     plain.say("The agreement is noted.")
 
 

@@ -22,7 +22,7 @@ from boxlore.tasks.collection.backups import ListedBackup, has_backups, restore,
 from boxlore.tasks.collection.last_opened import last_collection, recent_collections, remember
 from boxlore.tasks.collection.opening import DATABASE, Collection, open_collection
 from boxlore.tasks.collection.progress import Progress
-from boxlore.tasks.sitting.beginning import Way, where_stopped
+from boxlore.tasks.sitting.beginning import Way, check_teller, where_stopped
 from boxlore.tasks.sitting.item_list import Listing
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.showing import Showing
@@ -302,6 +302,7 @@ def run(
         try:
             if folder is not None:
                 opened = stack.enter_context(open_collection(folder, fallback_read_only=True, on_day=on_day))
+                check_teller(opened, narrator)
                 remember(folder)
         except CouldNot as error:
             if folder is None or not has_backups(folder) or not sys.stdin.isatty():

@@ -232,6 +232,6 @@ def test_a_name_that_two_people_have_is_said_before_the_sitting_begins(run: Run,
             await hands.choose("Somebody else")
             await hands.fill("Joan Tamm")
             await hands.choose("Not now")
-            assert "2 people are called Joan Tamm. Give the whole name." in hands.text
+            assert "“Joan Tamm” may be 2 people: Joan Tamm (" in hands.text
 
     run(enter())

@@ -148,8 +148,11 @@ def shown(ctx: click.Context, item: str, text: str | None, source: Source) -> No
         ctx.exit(0 if line else 1)
     with open_for_writing(ctx.obj) as collection:
         how = Telling(source=source)
-        placed = registry.tell_placed(Teller(collection), collection, find_item(collection, item), text, how)
+        teller = Teller(collection)
+        placed = registry.tell_placed(teller, collection, find_item(collection, item), text, how)
     talk.say(f"Kept: {len(placed)} people, {sum(1 for placing in placed if not placing.words)} of them not known.")
+    for words in teller.unsaid:
+        talk.say(words)
     for placing in placed:
         if placing.asks:
             talk.say(f"To ask: {placing.asks}")
@@ -167,8 +170,10 @@ def tell_person(ctx: click.Context, person_words: str, field: str, text: str, so
     with open_for_writing(ctx.obj) as collection:
         person = registry.find_person(collection, person_words)
         how = Telling(source=source, audience=audience)
-        Teller(collection).tell(Subject(Kind.PERSON, person.id), field, text, how)
-    talk.say(f"Kept: {field} of {person.name}.")
+        teller = Teller(collection)
+        teller.tell(Subject(Kind.PERSON, person.id), field, text, how)
+    for words in (*teller.unsaid, f"Kept: {field} of {person.name}."):
+        talk.say(words)
 
 
 @people.command("import")

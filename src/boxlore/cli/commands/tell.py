@@ -65,6 +65,8 @@ def tell(
             for refusal in taken.refused:
                 talk.say(f"Line {refusal.line}: {refusal.why}")
             talk.say(f"{len(taken.told)} told, {taken.known} known already, {len(taken.refused)} refused.")
+            for words in taken.unsaid:
+                talk.say(words)
             for statement in taken.told:  # on the disk by now, whoever reads no further
                 report(statement)
             ctx.exit(1 if taken.refused else 0)
@@ -73,6 +75,8 @@ def tell(
         teller = Teller(collection)
         statement = teller.tell(find_item(collection, item), field, text or "", how)
         report(statement)
+        for words in teller.unsaid:
+            talk.say(words)
         if not as_json:
             asked = ": asked, not known" if statement.sure is Sure.NOT_KNOWN and not statement.words else ""
             talk.say(f"Kept: {field} of {item}{asked}.")

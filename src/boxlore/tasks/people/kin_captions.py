@@ -4,10 +4,10 @@ Only in what is for the family: a kin term tells how living people are related, 
 """
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.people.called import known_by, the_one
 from boxlore.core.people.kin import Kin, kin_words
-from boxlore.core.people.person import Person, Registry
+from boxlore.core.people.person import Registry, known_names
 from boxlore.core.records.audience import To
-from boxlore.core.statements import fold
 
 
 def kin_to(people: Registry, name: str, to: To) -> dict[str, str]:
@@ -19,20 +19,9 @@ def kin_to(people: Registry, name: str, to: To) -> dict[str, str]:
         return {}
     if not to.is_family:
         raise WrongUse("Kin are named only in what is for the family.", "Leave out --kin-of, or add --for family.")
-    ego = _one(list(people.values()), name)
+    ego = the_one(known_by(people.values(), name, known_names(people.values())), name)
+    if ego is None:
+        raise WrongUse(f"There is nobody called “{name.strip()[:60]}” here.", "Write the name as captions have it.")
     kin = Kin(people)
     words_of = ((ident, kin_words(kin, ego, person)) for ident, person in people.items())
     return {ident: words.replace("'", "’") for ident, words in words_of if words}
-
-
-def _one(people: list[Person], name: str) -> Person:
-    """The person of a name: by the whole name or a full form of it, else by a call name that only one goes by."""
-    asked = fold(name.strip())
-    whole = [person for person in people if asked in {fold(form) for form in (person.name, *person.forms)}]
-    matches = whole or [person for person in people if asked in {fold(call) for call in person.calls}]
-    if not matches:
-        raise WrongUse(f"There is nobody called “{name[:60]}” here.", "Write the name as captions have it.")
-    if len(matches) > 1:
-        named = ", ".join(sorted(person.name for person in matches)[:6])
-        raise WrongUse(f"“{name[:60]}” may be {named}.", "Write the whole name.")
-    return matches[0]

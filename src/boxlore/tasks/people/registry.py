@@ -11,10 +11,11 @@ from itertools import combinations
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.audiences import AUDIENCE_WORDS, KeptTo, read_audience
 from boxlore.core.fields.letters import check_typed
+from boxlore.core.people.called import known_by, the_one
 from boxlore.core.people.consent import Consent
 from boxlore.core.people.duplicates import Proposal, propose
 from boxlore.core.people.kin import Kin, Kinship, table
-from boxlore.core.people.person import Person
+from boxlore.core.people.person import Person, known_names
 from boxlore.core.people.positions import Placed, note_of, write_placed
 from boxlore.core.people.reference import id_meant
 from boxlore.core.people.who_reader import read_who
@@ -32,27 +33,17 @@ CONSENT_READER = "consent 1"
 
 
 def find_person(collection: Collection, text: str) -> Person:
-    """The one person meant by an id (or eight letters and more of its end), a name, or a part of one.
-
-    Raises WrongUse with the choices.
-    """
-    people = collection.people()
-    if text.removeprefix("urn:uuid:") in people:
-        return people[text.removeprefix("urn:uuid:")]
+    """The one person meant by a name or a part of one (`core.people.called`), an id or eight letters and more of its
+    end, or else by letters of a name, as nothing is made of it here. Raises WrongUse with the choices."""
+    people = collection.people().values()
     asked = fold(text).strip()
-    ends = [person for person in people.values() if len(asked) >= 8 and person.id.endswith(asked)]
-    if len(ends) == 1:
-        return ends[0]
-    whole = [person for person in people.values() if asked in map(fold, (person.name, *person.forms, *person.calls))]
-    matches = whole or [
-        person for person in people.values() if asked and asked in fold(" ".join((person.name, *person.forms)))
+    matches = known_by(people, text, known_names(people)) or [
+        person for person in people if asked and asked in fold(" ".join((person.name, *person.forms)))
     ]
-    if len(matches) == 1:
-        return matches[0]
-    if not matches:
+    person = the_one(matches, text)
+    if person is None:
         raise WrongUse(f"Nobody here is called “{text[:60]}”.", "boxlore people list shows everyone.")
-    choices = "; ".join(f"{person.name} ({person.id[-12:]})" for person in matches[:6])
-    raise WrongUse(f"“{text[:60]}” may be {len(matches)} people: {choices}.", "Say the id, or more of the name.")
+    return person
 
 
 @dataclass(frozen=True, slots=True)

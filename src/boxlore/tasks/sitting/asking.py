@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from boxlore.core.fields.pictures import SHOWS_WORDS
+from boxlore.core.people.called import known_by
 from boxlore.core.people.person import Person
 from boxlore.core.statements import Kind, Subject, fold
 from boxlore.tasks.collection.opening import Collection
@@ -22,7 +23,8 @@ class ToAsk:
 
 def to_ask(collection: Collection, name: str) -> list[ToAsk]:
     """Everything to ask this teller: what was noted for her first, then whom nobody has named."""
-    person = next((person for person in collection.people().values() if fold(person.name) == fold(name)), None)
+    matches = known_by(collection.people().values(), name)
+    person = matches[0] if len(matches) == 1 else None
     return [*_for_next_time(collection, name, person), *_noted(collection, name, person), *_faces(collection)]
 
 

@@ -12,6 +12,7 @@ from boxlore.core.people.reference import id_meant
 from boxlore.core.statements import Kind
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.sitting.item_list import TOLD, Listing
+from boxlore.tasks.telling.understanding import Understanding
 
 OUT = "out"
 """The note in the store: the id of the item that was out last, and when, with a blank between."""
@@ -29,6 +30,12 @@ class KnownTeller:
     sittings: int
     last: str
     terms: str = ""
+
+
+def check_teller(collection: Collection, name: str) -> None:
+    """Raises WrongUse for a name by which several people may be meant; lists them."""
+    if name.strip():
+        Understanding(collection).person_called(name)
 
 
 def known_tellers(collection: Collection) -> list[KnownTeller]:

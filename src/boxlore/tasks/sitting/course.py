@@ -15,7 +15,7 @@ from boxlore.core.people.consent import Capacity, Consent, allowed, answered, du
 from boxlore.core.people.person import Person
 from boxlore.core.records.living import life_of
 from boxlore.core.sitting.stages import Stage, Step
-from boxlore.core.statements import Kind, Statement, Subject, fold
+from boxlore.core.statements import Kind, Statement, Subject
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.people.registry import consent as keep_consent
 from boxlore.tasks.sitting.session import Sitting
@@ -65,12 +65,9 @@ def prepare(sitting: Sitting, answers: Mapping[str, str]) -> None:
         raise WrongUse("Nobody tells yet.", "Write who tells.")
     if terms and not agreed_by:
         raise WrongUse("Terms were agreed to by somebody.", "Write who gave the agreement.")
-    namesakes = {
-        person.id for person in sitting.collection.people().values() if fold(narrator) in map(fold, person.forms)
-    }
-    if len(namesakes) > 1:
-        raise WrongUse(f"{len(namesakes)} people are called {narrator[:40]}.", "Give the whole name.")
-    if not sitting.id or narrator != sitting.narrator:
+    known = sitting.teller.understanding.person_called(narrator)
+    tells_now = bool(sitting.id) and (known.id if known else narrator) in (sitting.source.ref, sitting.narrator)
+    if not tells_now:
         sitting.start_with(narrator, answers.get("interviewer", ""))
     subject, how = Subject(Kind.SITTING, sitting.id), Telling(sitting=sitting.id, moment=sitting.moment)
     act = sitting.collection.act("the agreement")

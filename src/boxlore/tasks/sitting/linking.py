@@ -179,7 +179,11 @@ def _subject(sitting: Sitting, act: Act, kind: Kind, name: str) -> Subject:
         return Subject(kind, sitting.id)
     if not name:
         raise WrongUse("It is not said about whom or what.", "Write a name.")
-    idents = [ident for ident, names in _named(sitting, kind) if fold(name) in names]
+    if kind is Kind.PERSON:
+        person = sitting.teller.understanding.person_called(name)
+        idents = [person.id] if person else []
+    else:
+        idents = [ident for ident, names in _named(sitting, kind) if fold(name) in names]
     if len(idents) > 1:
         raise WrongUse(f"{len(idents)} are called {name}.", "Write the name in full.")
     if idents:
@@ -190,11 +194,6 @@ def _subject(sitting: Sitting, act: Act, kind: Kind, name: str) -> Subject:
 
 
 def _named(sitting: Sitting, kind: Kind) -> list[tuple[str, set[str]]]:
-    if kind is Kind.PERSON:
-        people = sitting.collection.people().items()
-        return [
-            (ident, {fold(form) for form in (*person.forms, *person.calls, person.name)}) for ident, person in people
-        ]
     return [
         (ident, {fold(statement.words) for statement, _ in rows if statement.field in ("name", "called_then")})
         for ident, rows in sitting.collection.store.subjects(kind)

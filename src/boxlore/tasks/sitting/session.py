@@ -51,7 +51,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.letters import is_blank, without_controls
 from boxlore.core.fields.sittings import SHOWN_WORDS, ShownAt
 from boxlore.core.fields.table import FIELDS
-from boxlore.core.people.reference import id_meant
+from boxlore.core.people.called import named
 from boxlore.core.people.who_reader import one_by_one
 from boxlore.core.records.item_record import Record, ScanFile, StatementView
 from boxlore.core.rules.of_record import look_over
@@ -146,6 +146,7 @@ class Sitting:
 
     def start_with(self, narrator: str, interviewer: str = "") -> None:
         """From now on this narrator tells: a sitting of its own begins, with a time log from nought."""
+        self.teller.understanding.person_called(narrator)  # raises WrongUse for several, before anything is changed
         self.narrator, self.interviewer, self.myself = narrator, interviewer, False
         self._began = time.monotonic()
         self.shown.clear()
@@ -159,15 +160,18 @@ class Sitting:
 
     def _name_the_narrator(self) -> None:
         act = self.collection.act("a sitting")
+        self.source = self.teller.source(act, Source(Said.NARRATOR, self.narrator.strip()))
+        person = self.collection.people().get(self.source.ref)
+        if person and not named([person], self.narrator):
+            self.narrator = person.name
         self.id = act.new(Kind.SITTING).id
         subject = Subject(Kind.SITTING, self.id)
-        statement = self.teller.add(act, subject, "narrator", self.narrator, Telling())
+        statement = self.teller.add_words(act, subject, "narrator", self.narrator, Telling())
+        act.readings.append((statement.id, person_reading(Subject(Kind.PERSON, self.source.ref))))
         self.teller.add(act, subject, "date", self.collection.clock.today().isoformat(), Telling())
         if self.interviewer.strip():
             self.teller.add(act, subject, "interviewer", self.interviewer, Telling())
         act.done()
-        meant = next((reading for ident, reading in act.readings if ident == statement.id), None)
-        self.source = Source(Said.NARRATOR, id_meant(meant))
 
     @property
     def moment(self) -> int | None:

@@ -8,13 +8,14 @@ import re
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-from boxlore.core.errors import WrongUse
 from boxlore.core.fields.audiences import read_audience
 from boxlore.core.fields.letters import check_typed, is_question
 from boxlore.core.fields.pictures import ROW_WORDS, RowPosition
 from boxlore.core.fields.table import field_of
 from boxlore.core.fields.told import as_told
+from boxlore.core.people.called import named
 from boxlore.core.people.kin import Kin, possessive
+from boxlore.core.people.person import Person, build_person
 from boxlore.core.people.positions import Placed
 from boxlore.core.people.reference import PersonRef, id_meant
 from boxlore.core.people.who_reader import WhoTold, read_who
@@ -46,6 +47,18 @@ class Telling:
     moment: int | None = None
 
 
+@dataclass(frozen=True, slots=True)
+class ActMark:
+    """How far an act had come: how many statements, readings, new narrators and sentences there were, and the narrators
+    known by then."""
+
+    statements: int
+    readings: int
+    new_narrators: int
+    unsaid: int
+    narrators: dict[str, str]
+
+
 LINKS = {"mother": "mother", "father": "father", "husband": "spouse", "wife": "spouse"}
 """Relations of a narrator that are links of the registry -> the field."""
 
@@ -57,6 +70,10 @@ class Teller:
         self._collection = collection
         self.understanding = Understanding(collection)
         self._narrators: dict[str, str] = {}
+        """The name of a narrator as it was given -> the person's id."""
+        self._new_narrators: list[Person] = []
+        self.unsaid: list[str] = []
+        """What is worth saying of who was named: who is new here, and who was meant by a part of a name."""
         self._new_people: dict[tuple[str, str], tuple[Subject, Subject]] = {}
         """(act, folded name) -> what it was told of, and the person made of it."""
         self._people_told: dict[str, Placed] = {}
@@ -150,35 +167,42 @@ class Teller:
             replaces=replaces,
         )
 
-    def mark(self, act: Act) -> tuple[int, dict[str, str]]:
+    def mark(self, act: Act) -> ActMark:
         """How far an act has come, for `back_to`."""
-        return len(act.statements), dict(self._narrators)
+        return ActMark(
+            len(act.statements), len(act.readings), len(self._new_narrators), len(self.unsaid), dict(self._narrators)
+        )
 
-    def back_to(self, act: Act, before: tuple[int, dict[str, str]]) -> None:
+    def back_to(self, act: Act, before: ActMark) -> None:
         """Leave out the words that were gathered since, and the narrators made for them. They must not be read yet."""
-        del act.statements[before[0] :]
-        self._narrators = before[1]
+        del act.statements[before.statements :]
+        del act.readings[before.readings :]
+        del self._new_narrators[before.new_narrators :]
+        del self.unsaid[before.unsaid :]
+        self._narrators = before.narrators
 
     def source(self, act: Act, source: Source) -> Source:
-        """A narrator told by name is a person: the one of that name, or a new one. Raises WrongUse for two."""
+        """A narrator told by name is a person: the one known by that name or by a part of it, else a new one.
+
+        Raises WrongUse for several who may be meant. `unsaid` has who is new, and who was meant by a part.
+        """
         name = source.ref
-        people = self._collection.people()
-        if source.said is not Said.NARRATOR or not name or name in people or _ID.fullmatch(name):
+        if source.said is not Said.NARRATOR or not name or name in self._collection.people() or _ID.fullmatch(name):
             return source
         if name not in self._narrators:
-            ids = {
-                person.id
-                for person in people.values()
-                if fold(name) in map(fold, (person.name, *person.forms, *person.calls))
-            }
-            if len(ids) > 1:
-                raise WrongUse(f"{len(ids)} people are called {name[:40]}.", "Give the whole name.")
-            if not ids:
-                person = act.new(Kind.PERSON)
-                self.read_into(act, act.state(person, "name", name))
-                ids = {person.id}
-            (self._narrators[name],) = ids
+            person = self.understanding.person_called(name, *self._new_narrators) or self._new_narrator(act, name)
+            if person not in self._new_narrators and not named([person], name):
+                self.unsaid.append(f"“{name}” is {person.name}.")
+            self._narrators[name] = person.id
         return Source(Said.NARRATOR, self._narrators[name])
+
+    def _new_narrator(self, act: Act, name: str) -> Person:
+        subject = act.new(Kind.PERSON)
+        statement = act.state(subject, "name", name)
+        self.read_into(act, statement)
+        self._new_narrators.append(build_person(subject.id, [(statement, None)]))
+        self.unsaid.append(f"Nobody here was called “{name}”, so {name} is a new person now.")
+        return self._new_narrators[-1]
 
     def leave_out(self, act: Act, statements: Iterable[Statement]) -> None:
         """Leave out words that were gathered and are not read yet."""

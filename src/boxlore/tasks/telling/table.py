@@ -36,6 +36,8 @@ class TableTaken:
     told: tuple[Statement, ...]
     known: int
     refused: tuple[NotTaken, ...]
+    unsaid: tuple[str, ...] = ()
+    """Of the narrators: who is new here, and who was meant by a part of a name."""
 
 
 def tell_from(collection: Collection, path: Path, how: Telling, *, again: bool = False) -> TableTaken:
@@ -71,7 +73,7 @@ def tell_from(collection: Collection, path: Path, how: Telling, *, again: bool =
             teller.read_into(act, statement)
         told += fresh
     act.done()
-    return TableTaken(tuple(told), known, tuple(refused))
+    return TableTaken(tuple(told), known, tuple(refused), tuple(teller.unsaid))
 
 
 def _is_known(known_rows: KnownRows, statement: Statement, *, again: bool) -> bool:

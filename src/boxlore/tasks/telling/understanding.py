@@ -12,6 +12,7 @@ from types import MappingProxyType
 from boxlore.core.dates import phrases
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import CouldNot
+from boxlore.core.people.called import known_by, named, the_one
 from boxlore.core.people.name_parts import PART_LABELS, PARTS, NameParts
 from boxlore.core.people.name_reader import READER_VERSION as NAMES
 from boxlore.core.people.name_reader import read_name
@@ -21,7 +22,7 @@ from boxlore.core.people.reference import PersonRef
 from boxlore.core.places.own import read_own
 from boxlore.core.places.reading import Place, PlaceReading, full_name
 from boxlore.core.records.item_record import Record
-from boxlore.core.statements import Kind, Reading, Subject, fold
+from boxlore.core.statements import Kind, Reading, Subject
 from boxlore.gazetteer.opening import Gazetteer, open_gazetteer
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.settings import phrase_settings
@@ -149,6 +150,14 @@ class Understanding:
             self._named = people, known_names(people.values())
         return self._named[1]
 
+    def person_called(self, words: str, *more: Person) -> Person | None:
+        """The one person known by this name or a part of it, of the registry or of `more`; None for nobody.
+
+        Raises WrongUse for several, and lists them.
+        """
+        people = {person.id: person for person in (*more, *self._collection.people().values())}
+        return the_one(known_by(people.values(), words, self.known_names), words)
+
     def _name(self, words: str) -> Understood | None:
         """The parts of a name, by the names that the family has already; nothing for words that are no name."""
         parts = read_name(words.strip(), self.known_names)
@@ -158,11 +167,7 @@ class Understanding:
 
     def _meant(self, words: str, kind: str, people: Iterable[Person]) -> Understood | None:
         """The one person of that name; none if nobody has it; a question if several have."""
-        everyone = list(people)
-        namesakes = _namesakes(everyone, words)
-        parts = read_name(words.strip(), self.known_names)
-        if not namesakes and parts.given and (parts.kin or parts.title or parts.born_as or parts.suffix):
-            namesakes = _namesakes(everyone, f"{parts.given} {parts.family}".strip())  # Aunt Mavis is Mavis Hill
+        namesakes = named(people, words, self.known_names)
         if not namesakes:
             return None
         value = PersonRef(namesakes[0].id)
@@ -172,13 +177,6 @@ class Understanding:
         return Understood(
             Reading(kind, value, REGISTRY, asks=True), namesakes[0].name, f"Which of {len(namesakes)}?", others
         )
-
-
-def _namesakes(people: Iterable[Person], words: str) -> list[Person]:
-    asked = fold(words)
-    return [
-        person for person in people if asked in {fold(form) for form in (*person.forms, *person.calls, person.name)}
-    ]
 
 
 def parts_words(parts: NameParts) -> str:

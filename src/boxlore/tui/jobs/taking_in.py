@@ -92,6 +92,7 @@ def _answers(collection: Collection, answers: FormAnswers, progress: Progress) -
     known = f" {taken.known} were known already." if taken.known else ""
     return [
         f"{several(len(taken.told), 'answer')} taken in, told by {answers['by'] or 'you'}.{known}",
+        *taken.unsaid,
         *[f"Line {row.line}: {row.why}" for row in taken.refused],
     ]
 

@@ -200,10 +200,10 @@ class PersonScreen(ListScreen):
     async def _ask_source(self, said: Statement, item: str) -> None:
         def answer(answers: dict[str, str]) -> str:
             try:
-                reassign(self.sitting, said, answers["name"], item)
+                source = reassign(self.sitting, said, answers["name"], item)
             except BoxloreError as error:
                 return str(error)
-            self.done(f"Said by {answers['name'] or 'the keeper'}.")
+            self.done(f"Said by {self.sitting.collection.people().names().get(source.ref, 'the keeper')}.")
             return ""
 
         blank = Blank("name", "Name of the teller", self.sitting.narrator, "Empty: you.")

@@ -193,11 +193,12 @@ class SaidScreen(ListScreen):
         def answer(value: dict[str, str]) -> str:
             try:
                 statement = correcting.statement_of(self._sitting, self._record, view)
-                reassign(self._sitting, statement, value["name"], self._record.id)
+                source = reassign(self._sitting, statement, value["name"], self._record.id)
             except BoxloreError as error:
                 return str(error)
             self._load()
-            self.say(f"Said by {value['name'] or 'the keeper'} from now on. Ctrl+Z, at the photograph, takes it back.")
+            by = self._sitting.collection.people().names().get(source.ref, "the keeper")
+            self.say(f"Said by {by} from now on. Ctrl+Z, at the photograph, takes it back.")
             return ""
 
         name = view.said_by if view.source.said is Said.NARRATOR else self._sitting.narrator
