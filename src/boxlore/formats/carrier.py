@@ -24,7 +24,9 @@ from boxlore.formats import (
     resources,
     tiff,
     webp,
+    written_places,
     xmp,
+    xmp_places,
     xmp_strict,
 )
 from boxlore.formats.binary import Piece, patched, read_at, same_bytes, size_of
@@ -278,7 +280,8 @@ def copy_without_place(file: BinaryIO) -> Rewrite:
     if _sniffed(file) is FileFormat.PNG:
         return without_place(file)  # its texts may be compressed
     size = size_of(file)
-    return Rewrite(tuple(patched(0, size, opaque.patches(file, 0, size))), ())
+    patches = opaque.patches(file, 0, size)
+    return Rewrite(tuple(patched(0, size, patches)), _about_places(file, patches))
 
 
 def without_place(file: BinaryIO) -> Rewrite:
@@ -289,7 +292,7 @@ def without_place(file: BinaryIO) -> Rewrite:
     file_format = _sniffed(file)
     if file_format is FileFormat.PNG:
         pieces, reports = png.rewrite(file, PLACE_TAKEN_OUT)
-        return Rewrite(tuple(pieces), tuple(reports))
+        return Rewrite(tuple(pieces), (*reports, *_about_places(file, [])))
     if file_format is FileFormat.JPEG:
         try:
             pieces, reports = jpeg_places.rewrite(file)
@@ -297,7 +300,21 @@ def without_place(file: BinaryIO) -> Rewrite:
         except ByteFault:
             pass  # a damaged one is cleaned where it can be, like a file of a format that we do not know
     size = size_of(file)
-    return Rewrite(tuple(patched(0, size, opaque.patches(file, 0, size, only_place=True))), ())
+    patches = opaque.patches(file, 0, size, only_place=True)
+    if file_format is FileFormat.TIFF:
+        patches = written_places.joined(patches, tiff.named_places(file))
+    return Rewrite(tuple(patched(0, size, patches)), _about_places(file, patches))
+
+
+def _about_places(file: BinaryIO, patches: list[opaque.Patch]) -> tuple[str, ...]:
+    """Sentences about what a person may have written, and was taken out with the place, by patches where it stands."""
+    try:
+        trees = [xmp.parse(body) for body in packets(file)[:1]] if _sniffed(file) is not None else []
+    except ByteFault:
+        trees = []
+    reports = [sentence for tree in trees for sentence in xmp_places.taken_out(tree).reports]
+    blanked = any(not new.strip(b" \x00") and b" " in new for _, new in patches)
+    return (*reports, *([written_places.said("a text of the file")] if blanked else []))
 
 
 def prove_without_place(source: BinaryIO, copy: BinaryIO) -> None:

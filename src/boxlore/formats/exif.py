@@ -16,7 +16,7 @@ from typing import NamedTuple
 
 from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
-from boxlore.formats import maker_notes
+from boxlore.formats import maker_notes, written_places
 from boxlore.formats.directory import MOST_DIRECTORIES, SIZES, Directory, Entry, Tiff, open_tiff
 
 EXIF_IFD, GPS_IFD, INTEROPERABILITY_IFD, SUB_IFDS = 0x8769, 0x8825, 0xA005, 0x014A
@@ -25,9 +25,9 @@ MARK = b"Exif\x00\x00"
 HEADERS = (b"II*\x00", b"MM\x00*")
 """The first bytes of a block: the header of a TIFF structure in either byte order (DC-008, 4.5.2)."""
 HEADER_SIZE = 8
-ORIENTATION, MAKE, MAKER_NOTE = 0x0112, 0x010F, 0x927C
+ORIENTATION, MAKE, MAKER_NOTE, XMP = 0x0112, 0x010F, 0x927C, 700
 ORIGINAL, DIGITIZED = 0x9003, 0x9004
-ASCII, UNDEFINED = 2, 7
+BYTE, ASCII, UNDEFINED = 1, 2, 7
 TEXT_TAGS = {0x010E: "ImageDescription", 0x013B: "Artist", 0x8298: "Copyright"}
 
 MOST_POINTERS = 4096
@@ -164,6 +164,20 @@ def place_patches(tiff: Tiff) -> list[Patch]:
             except ByteFault:
                 continue  # the pointer stays, and points to an empty directory
     return _changing(tiff, changes)
+
+
+def text_patches(tiff: Tiff) -> list[Patch]:
+    """Spaces over the points that are written into texts (see `written_places`), value by value, as they may touch."""
+    return [
+        (entry.value_at + at, new)
+        for directory in all_directories(tiff)
+        for entry in directory.entries
+        if entry.type in (BYTE, ASCII, UNDEFINED)
+        and entry.tag not in (MAKER_NOTE, XMP)
+        and tiff.offset_size < entry.length <= MOST_GPS_VALUE
+        if _lies_inside(tiff, entry)
+        for at, new in written_places.patches(tiff.value(entry))
+    ]
 
 
 def _changing(tiff: Tiff, changes: Iterable[Patch]) -> list[Patch]:

@@ -4,9 +4,10 @@ Unknown datasets are kept. A block that we write is in UTF-8 (dataset 1:90 = ESC
 transcoded. A text longer than IIM allows is cut between two characters, and a sentence says so.
 """
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 
 from boxlore.core.errors import ByteFault
+from boxlore.formats import exif, written_places
 from boxlore.formats.xmp_places import is_keyword_of_place
 
 Dataset = tuple[int, int, bytes]
@@ -61,7 +62,11 @@ def split(data: bytes) -> list[Dataset]:
 
     All numbers are big-endian.
     """
-    datasets: list[Dataset] = []
+    return [(record, number, data[start : start + length]) for record, number, start, length in _walk(data)]
+
+
+def _walk(data: bytes) -> Iterator[tuple[int, int, int, int]]:
+    """(record, number, offset of the value, its length) of each dataset; see `split`."""
     at = 0
     while at < len(data):
         if data[at] == 0 and not any(data[at:]):
@@ -76,9 +81,8 @@ def split(data: bytes) -> list[Dataset]:
             length, start = int.from_bytes(data[start : start + count], "big"), start + count
         if start + length > len(data):
             raise ByteFault(at, "This IIM dataset runs past the end", "IIM 4.2, 3.2.1")
-        datasets.append((data[at + 1], data[at + 2], data[start : start + length]))
+        yield data[at + 1], data[at + 2], start, length
         at = start + length
-    return datasets
 
 
 def join(datasets: Iterable[Dataset]) -> bytes:
@@ -151,9 +155,36 @@ def faults(data: bytes, ours: Iterable[tuple[tuple[int, int], tuple[str, ...]]])
     return problems
 
 
+NAMED_PLACES = frozenset({(2, 26), (2, 27), (2, 90), (2, 92), (2, 95), (2, 100), (2, 101)})
+"""Datasets that name a place: content location, city, sublocation, state, country (IIM 4.2, chapter 6)."""
+
+
 def is_place(dataset: Dataset) -> bool:
     """Whether a dataset is a keyword that gives coordinates."""
     return dataset[:2] == (2, 25) and is_keyword_of_place(dataset[2])
+
+
+def without_places(datasets: Iterable[Dataset]) -> tuple[list[Dataset], list[str]]:
+    """The datasets without coordinates and without places by their names; and sentences about texts of a person."""
+    kept, reports = list[Dataset](), list[str]()
+    for record, number, value in datasets:
+        points = written_places.patches(value) if _is_text(record, number) else []
+        if (record, number) in NAMED_PLACES:
+            reports.append(f"IIM {record}:{number:02d} of the file names a place and was taken out.")
+        elif not is_place((record, number, value)):
+            reports += [written_places.said(f"IIM {record}:{number:02d} of the file")] if points else []
+            kept.append((record, number, exif.apply(value, points)))
+    return kept, reports
+
+
+def named_places(data: bytes) -> list[tuple[int, bytes]]:
+    """(offset, spaces) over the values that name a place, for a block whose length must stay; none of a damaged one."""
+    try:
+        return [
+            (start, b" " * length) for record, number, start, length in _walk(data) if (record, number) in NAMED_PLACES
+        ]
+    except ByteFault:
+        return []
 
 
 def merge(
@@ -175,7 +206,9 @@ def merge(
         if _is_text(record, number):
             words, guessed = _decode(value, alphabet)
             reports += [_guess(record, number)] if guessed else []
-            value = words.encode("utf-8")
+            if (left := written_places.cut_out(words)) != words:
+                reports.append(written_places.said(f"IIM {record}:{number:02d} of the file"))
+            value = left.encode("utf-8")
         merged.append((record, number, value))
     merged += [(*CHARACTER_SET, UTF_8), (*RECORD_2_VERSION, b"\x00\x04")]
     for (record, number), values in ours_by_number.items():

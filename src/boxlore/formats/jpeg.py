@@ -14,7 +14,7 @@ from typing import BinaryIO
 
 from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, exif_copied, merging, mpf, opaque, resources, xmp, xmp_places
+from boxlore.formats import exif, exif_copied, merging, mpf, opaque, resources, written_places, xmp, xmp_places
 from boxlore.formats.binary import Piece, patched, read_at, size_of
 
 XMP_MARK = b"http://ns.adobe.com/xap/1.0/\x00"
@@ -243,7 +243,11 @@ def other_segment(segment: Segment, embedding: Embedding) -> tuple[list[Segment]
         payload = opaque.cleaned(segment.payload, only_place=embedding.only_place)
     except ByteFault as fault:
         return [], [f"A segment of the file was left out: {fault.why}."]
-    return [segment if payload == segment.payload else new_segment(segment.marker, payload)], []
+    if payload == segment.payload:
+        return [segment], []
+    where = "the comment of the file" if segment.marker == COM else "a text of the file"
+    reports = [written_places.said(where)] if written_places.patches(segment.payload) else []
+    return [new_segment(segment.marker, payload)], reports
 
 
 def runs(segments: Iterable[Segment]) -> Iterator[list[Segment]]:

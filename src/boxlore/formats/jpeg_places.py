@@ -8,7 +8,7 @@ from typing import BinaryIO
 
 from boxlore.core.crosswalk.metadata_values import PLACE_TAKEN_OUT
 from boxlore.core.errors import ByteFault
-from boxlore.formats import jpeg, resources, xmp, xmp_places
+from boxlore.formats import jpeg, resources, written_places, xmp, xmp_places
 from boxlore.formats.binary import Piece
 from boxlore.formats.jpeg import Segment
 
@@ -20,8 +20,9 @@ def rewrite(file: BinaryIO) -> tuple[list[Piece], list[str]]:
     guids = [guid for guid, _ in packets.extended]
     old_app1 = [segment for segment in segments if _is_xmp(segment, guids)]
     old_app13 = [segment for segment in segments if segment.starts(jpeg.APP13, jpeg.PHOTOSHOP_MARK)]
-    app1 = _xmp(packets, old_app1)
+    app1, xmp_reports = _xmp(packets, old_app1)
     app13, reports = _resources(old_app13)
+    reports = [*xmp_reports, *reports]
     anew: dict[int, list[Segment]] = {}
     for old, new in ((old_app1, app1), (old_app13, app13)):
         if new is not old:
@@ -46,16 +47,16 @@ def _is_xmp(segment: Segment, guids: Collection[bytes]) -> bool:
     return segment.marker == jpeg.APP1 and jpeg.is_ours(segment, guids)
 
 
-def _xmp(packets: jpeg.Packets, segments: list[Segment]) -> list[Segment]:
-    """The segments of the XMP without coordinates; the same where it has none."""
-    if not any(xmp_places.may_say(body) for body in (packets.standard, *packets.to_join)):
-        return segments
+def _xmp(packets: jpeg.Packets, segments: list[Segment]) -> tuple[list[Segment], list[str]]:
+    """The segments of the XMP without a place, the same where it has none; and sentences about what went with it."""
     try:
         root, _ = xmp.gathered(packets.standard, packets.to_join)
     except ByteFault:
-        named = any(xmp_places.NAMES_IN_BYTES.search(body) for body in (packets.standard, *packets.to_join))
-        return [] if named else segments
-    return jpeg.xmp_segments(*xmp.divide(root, jpeg.XMP_MOST, ())) if xmp_places.taken_out(root) else segments
+        bodies = (packets.standard, *packets.to_join)
+        says = any(xmp_places.NAMES_IN_BYTES.search(body) or written_places.patches(body) for body in bodies)
+        return ([], ["The XMP of the file is damaged and was left out."]) if says else (segments, [])
+    gone, reports = xmp_places.taken_out(root)
+    return (jpeg.xmp_segments(*xmp.divide(root, jpeg.XMP_MOST, ())) if gone else segments), reports
 
 
 def _resources(segments: list[Segment]) -> tuple[list[Segment], list[str]]:

@@ -26,8 +26,8 @@ def captioned(
     Raises ByteFault for a packet that strict readers would refuse even then; they would lose the caption too.
     """
     root, reports = (parse(b""), list[str]()) if embedding.drop_text else gathered(packet, extended)
-    xmp_places.taken_out(root)
-    reports = [*reports, *merge(root, embedding)]
+    # the properties that name a place are told apart by `merge`, which has those of the picture instead
+    reports = [*reports, *xmp_places.taken_out(root, named=False).reports, *merge(root, embedding)]
     if packet and (faults := xmp_strict.faults(serialize(root, padding=0))):
         raise ByteFault(0, f"Its metadata cannot be put right: {faults[0].rstrip('.')}", xmp_strict.CLAUSE)
     return root, reports

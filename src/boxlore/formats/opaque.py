@@ -6,6 +6,7 @@ wherever it stands, and patched by as many bytes:
 - a TIFF structure, behind the mark `Exif` or without it, as HEIF, Photoshop and JPEG 2000 keep it: its GPS directories
   are emptied and unlinked (see `exif`);
 - an XMP packet: its coordinates are taken out, and the room is filled with spaces (ISO 16684-1, 7.3);
+- a point in words or figures, as comments, captions and keywords have it, becomes spaces (see `written_places`);
 - a film's location: the figures of `©xyz` and of every text of ISO 6709 become 0, the numbers of `loci` too (QuickTime
   File Format; 3GPP TS 26.244, 8.2).
 
@@ -22,7 +23,7 @@ from lxml import etree
 
 from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, xmp, xmp_places
+from boxlore.formats import exif, written_places, xmp, xmp_places
 from boxlore.formats.binary import read_at
 from boxlore.formats.directory import open_tiff
 
@@ -56,16 +57,32 @@ def patches(file: BinaryIO, start: int, end: int, *, only_place: bool = False) -
     But with `only_place` the dates of Exif blocks are set too, as in every copy. Raises ByteFault for a place that no
     patch can take out.
     """
-    return sorted(dict(_patches(file, start, end, only_place=only_place)).items())
+    changes = dict(_patches(file, start, end, only_place=only_place))
+    return written_places.joined(changes.items(), _written(file, start, end))
 
 
-def cleaned(data: bytes, *, only_place: bool = False) -> bytes:
-    """The bytes without a place of capture; the very same where there is none. Raises ByteFault as `patches`."""
-    changes = patches(BytesIO(data), 0, len(data), only_place=only_place)
+def cleaned(data: bytes, *, only_place: bool = False, texts: bool = True) -> bytes:
+    """The bytes without a place of capture; the very same where there is none. Raises ByteFault as `patches`.
+
+    Without `texts` points that are written into texts stay: those of a caption that we have put in.
+    """
+    file, end = BytesIO(data), len(data)
+    changes = (
+        patches(file, 0, end, only_place=only_place)
+        if texts
+        else list(_patches(file, 0, end, only_place=only_place, texts=False))
+    )
     return exif.apply(data, changes) if changes else data
 
 
-def _patches(file: BinaryIO, start: int, end: int, *, only_place: bool) -> Iterator[Patch]:
+def _written(file: BinaryIO, start: int, end: int) -> Iterator[Patch]:
+    """Patches over points in texts, window by window as in `_patches`."""
+    for at in range(start, end, WINDOW):
+        window = read_at(file, at, min(WINDOW + OVERLAP, end - at), CLAUSE)
+        yield from ((at + offset, new) for offset, new in written_places.patches(window) if offset < WINDOW)
+
+
+def _patches(file: BinaryIO, start: int, end: int, *, only_place: bool, texts: bool = True) -> Iterator[Patch]:
     """The patches window by window; windows overlap, so that a mark on the border of two is seen whole."""
     at, done = start, start
     reached: set[int] = set()
@@ -77,7 +94,7 @@ def _patches(file: BinaryIO, start: int, end: int, *, only_place: bool) -> Itera
                 continue  # it belongs to the next window, or stands in a packet that is done
             if match["structure"]:
                 marked = window[max(0, match.start() - len(exif.MARK)) : match.start()] == exif.MARK
-                yield from _emptied(file, found_at, end, reached, full=marked and not only_place)
+                yield from _emptied(file, found_at, end, reached, full=marked and not only_place, texts=texts)
             elif match["packet"]:
                 name = match["packet"]
                 packet = _packet(read_at(file, found_at, min(MOST_PACKET, end - found_at), CLAUSE), name)
@@ -104,7 +121,7 @@ def _zeros(match: re.Match[bytes], found_at: int) -> bytes:
     return re.sub(rb"[0-9]", b"0", figures)
 
 
-def _emptied(file: BinaryIO, block: int, end: int, reached: set[int], *, full: bool) -> Iterator[Patch]:
+def _emptied(file: BinaryIO, block: int, end: int, reached: set[int], *, full: bool, texts: bool) -> Iterator[Patch]:
     """The patches of an Exif block, or of another TIFF structure, that begins at `block`.
 
     `reached` gathers where its directories stand in the file. One that stands there already is a page of the structure
@@ -122,6 +139,7 @@ def _emptied(file: BinaryIO, block: int, end: int, reached: set[int], *, full: b
             changes = exif.place_patches(tiff)
     except ByteFault:
         return  # it is no Exif, so no reader finds a place in it
+    changes = written_places.joined(changes, exif.text_patches(tiff) if texts else ())
     yield from ((block + at, new) for at, new in changes if at + len(new) <= size)
 
 
@@ -133,15 +151,13 @@ def _packet(data: bytes, name: bytes) -> bytes:
 
 def _without_place(packet: bytes, at: int) -> Iterator[bytes]:
     """The packet without coordinates, of the same length; nothing where it has none."""
-    if not xmp_places.may_say(packet):
-        return
     try:
         root = xmp.parse_as_written(packet)
     except ByteFault:
         if xmp_places.NAMES_IN_BYTES.search(packet):
             raise ByteFault(at, "It says where it was made in XMP that is damaged", CLAUSE) from None
         return
-    if xmp_places.taken_out(root):
+    if xmp_places.taken_out(root).gone:
         written: bytes = etree.tostring(root, encoding="utf-8")
         if len(written) > len(packet):
             raise ByteFault(at, "It says where it was made in a way that cannot be emptied", CLAUSE)

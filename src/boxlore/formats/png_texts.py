@@ -13,7 +13,7 @@ import zlib
 
 from boxlore.core.crosswalk.metadata_values import PLACE_TAKEN_OUT, Embedding
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, exif_copied, opaque, resources, xmp, xmp_places
+from boxlore.formats import exif, exif_copied, opaque, resources, written_places, xmp, xmp_places
 
 RAW = b"Raw profile type"
 CLAUSE = "PNG Third Edition, 5.3"
@@ -44,7 +44,9 @@ def without_place(kind: bytes, data: bytes, *, only_place: bool) -> tuple[bytes,
         return b"", [LEFT_OUT]  # it cannot be read and may hold one
     if cleaned == text:
         return data, []
-    return head + (zlib.compress(cleaned) if compressed else cleaned), []
+    named = head.partition(b"\x00")[0].decode("latin-1")
+    reports = [written_places.said(f"the text “{named}” of the file")] if written_places.patches(text) else []
+    return head + (zlib.compress(cleaned) if compressed else cleaned), reports
 
 
 def _parted(kind: bytes, data: bytes) -> tuple[bytes, bytes, bool]:
@@ -81,7 +83,7 @@ def _profile(profile: bytes, *, only_place: bool) -> bytes:
     """A profile without a place: Exif, image resources, or whatever it is."""
     if profile.startswith((exif.MARK, *exif.HEADERS)):
         cleaned, left_out = exif_copied.captioned_or_left_out(profile, PLACE_TAKEN_OUT if only_place else Embedding())
-        if left_out:
+        if not cleaned:
             raise ByteFault(0, left_out[0], CLAUSE)
         return cleaned
     if profile.startswith(b"8BIM"):

@@ -123,10 +123,19 @@ def without_place(block: bytes) -> tuple[bytes, list[str]]:
     cleaned, left_out = _without_places(image_resources, only_place=True)
     own_iim = next((resource.data for resource in cleaned if _is_iim(resource)), b"")
     datasets = iim.split(own_iim)
-    kept = [dataset for dataset in datasets if not iim.is_place(dataset)]
+    kept, reports = iim.without_places(datasets)
     if kept != datasets:
         cleaned = with_iim(cleaned, iim.join(kept))
-    return (join(cleaned, tail) if cleaned != image_resources else block), left_out
+    return (join(cleaned, tail) if cleaned != image_resources else block), [*left_out, *reports]
+
+
+def named_places(block: bytes) -> list[tuple[int, bytes]]:
+    """As `iim.named_places`, for the IIM blocks among the resources; none of a damaged block."""
+    try:
+        blocks = [resource.data for resource in split(block)[0] if _is_iim(resource) and resource.data]
+    except ByteFault:
+        return []
+    return [(block.find(data) + at, new) for data in blocks for at, new in iim.named_places(data)]
 
 
 def _is_iim(resource: Resource) -> bool:

@@ -12,7 +12,7 @@ from typing import BinaryIO
 
 from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, merging, opaque, resources, xmp
+from boxlore.formats import exif, iim, merging, opaque, resources, xmp
 from boxlore.formats.binary import Piece, patched, read_at, size_of
 from boxlore.formats.directory import MOST_ENTRIES, SIZES, Directory, Entry, Tiff, open_tiff
 
@@ -108,7 +108,7 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
         raise ByteFault(tiff.size, "The copy would pass the 4 GiB that a TIFF may have", f"{CLAUSE}, page 13")
     appended, directory_at = _appended(tiff, main, [entry for entry in kept if entry.tag != exif.GPS_IFD], new, start)
     header = (8, tiff.pack(directory_at, 8)) if tiff.big else (4, tiff.pack(directory_at, 4))
-    changes = dict(_patches(tiff, chain, embedding)) | dict(_places_between(file, tiff, chain, end))
+    changes = dict(_places_between(file, tiff, chain, end)) | dict(_patches(tiff, chain, embedding))
     patches = [(at, data) for at, data in _without_overlaps(changes) if at + len(data) <= end]
     runs = [run for page in _all_directories(tiff, chain, set()) for run in _runs(tiff, page)]
     for at, data in patches:
@@ -165,6 +165,7 @@ def _patches(tiff: Tiff, chain: list[Directory], embedding: Embedding) -> list[t
     for directory in chain:
         page = Tiff(tiff.read, tiff.size, tiff.order, tiff.big, directory.at)
         changes = exif.patches(page, embedding, unlink_gps=directory is not chain[0], chain=False)
+        new_bytes_at |= dict(exif.text_patches(page))
         new_bytes_at |= {at: new for at, new in changes if at + len(new) <= tiff.size}
         if embedding.drop_text:
             for entry in directory.entries:
@@ -193,6 +194,20 @@ def _places_between(file: BinaryIO, tiff: Tiff, chain: list[Directory], end: int
         at = max(at, start + length)
     if at < end:
         yield from opaque.patches(file, at, end)
+
+
+def named_places(file: BinaryIO) -> list[tuple[int, bytes]]:
+    """(offset in the file, spaces) over the places by their names in the IIM of every page; none of a damaged file."""
+    try:
+        tiff, chain = opened(file)
+        entries = [
+            (entry, entry.tag) for page in chain for entry in page.entries if entry.tag in (IIM_TAG, RESOURCES_TAG)
+        ]
+        blocks = [(entry.value_at, tag, tiff.value(entry)) for entry, tag in entries]
+    except ByteFault:
+        return []
+    places = {IIM_TAG: iim.named_places, RESOURCES_TAG: resources.named_places}
+    return [(start + at, new) for start, tag, data in blocks for at, new in places[tag](data)]
 
 
 def _without_overlaps(new_bytes_at: dict[int, bytes]) -> list[tuple[int, bytes]]:

@@ -1,8 +1,9 @@
 """Scans as they leave in the open part: without the place where they were scanned, and with everything else.
 
-That place is often somebody's home. The keeper's scans are read and never written: one that says the place is copied
-beside the package without it, its pixels untouched, and proved; the records then tell the digest and size of what is
-handed over. One that cannot be cleaned stays out of the open part, with a sentence; the closed part has it.
+That place is often somebody's home. It goes as coordinates, as a point in a text, and by its name. The keeper's scans
+are read and never written: one that says the place is copied beside the package without it, its pixels untouched, and
+proved; the records then tell the digest and size of what is handed over. One that cannot be cleaned stays out of the
+open part, with a sentence; the closed part has it.
 """
 
 from dataclasses import dataclass, field, replace
@@ -27,6 +28,8 @@ class Cleaned:
     scan: ScanFile
     path: Path
     sha256_before: str
+    reports: tuple[str, ...]
+    """Sentences about the texts that something was cut out of."""
 
     @property
     def outcome(self) -> str:
@@ -82,9 +85,8 @@ class OpenScans:
             self._as_they_are.add(scan.id)
             return
         self.cleaned[scan.id] = cleaned
-        self._find(
-            "scan.place", Severity.NOTE, f"{record.number}: where {scan.path} was scanned is left out of the open part."
-        )
+        words = f"{record.number}: where {scan.path} was scanned is left out of the open part."
+        self._find("scan.place", Severity.NOTE, " ".join([words, *cleaned.reports]))
 
     def _clean(self, scan: ScanFile) -> Cleaned | None:
         """The scan without its place; None where it says none. Raises ByteFault where it cannot be taken out."""
@@ -100,7 +102,7 @@ class OpenScans:
         except OSError as error:
             raise could_not(error, target) from error
         handed = replace(scan, sha256=sha256_of(target), bytes=target.stat().st_size)
-        return Cleaned(handed, target, scan.sha256)
+        return Cleaned(handed, target, scan.sha256, rewritten.reports)
 
     def _find(self, rule: str, severity: Severity, message: str) -> None:
         self.findings.append(Finding(rule=rule, severity=severity, message=message, source=SOURCE))
