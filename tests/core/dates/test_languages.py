@@ -286,6 +286,59 @@ TOLD: dict[str, tuple[str, ...]] = {
 }
 """In the order of SAID; empty where the language says it as no other thing (пасха, nuo), which is asked."""
 
+TWELFTH_AND_TWENTY_FIRST = {
+    "en": ("the twelfth of June 1938", "the twenty-first of June 1938"),
+    "et": ("kaheteistkümnes juuni 1938", "kahekümne esimene juuni 1938"),
+    "de": ("am zwölften Juni 1938", "am einundzwanzigsten Juni 1938"),
+    "fr": ("le douze juin 1938", "le vingt et un juin 1938"),
+    "es": ("doce de junio de 1938", "veintiuno de junio de 1938"),
+    "it": ("dodici giugno 1938", "ventuno giugno 1938"),
+    "pt": ("doze de junho de 1938", "vinte e um de junho de 1938"),
+    "nl": ("twaalfde juni 1938", "eenentwintigste juni 1938"),
+    "da": ("den tolvte juni 1938", "enogtyvende juni 1938"),
+    "sv": ("den tolfte juni 1938", "tjugoförsta juni 1938"),
+    "nb": ("den tolvte juni 1938", "tjueførste juni 1938"),
+    "fi": ("kahdestoista kesäkuuta 1938", "kahdeskymmenesensimmäinen kesäkuuta 1938"),
+    "ru": ("двенадцатое июня 1938 года", "двадцать первое июня 1938 года"),
+    "pl": ("dwunastego czerwca 1938", "dwudziestego pierwszego czerwca 1938"),
+    "lv": ("divpadsmitais jūnijs 1938", "divdesmit pirmais jūnijs 1938"),
+    "lt": ("birželio dvylikta 1938", "birželio dvidešimt pirma 1938"),
+    "cs": ("dvanáctého června 1938", "dvacátého prvního června 1938"),
+    "mi": ("tekau mā rua Hune 1938", ""),
+}
+"""The 12th and the 21st of June in words, as dates are said (everyday usage; Māori has no form of 21 in its row)."""
+YEARS = {
+    "de": "neunzehnhundertachtunddreißig", "et": "tuhat üheksasada kolmkümmend kaheksa",
+    "sv": "nittonhundratrettioåtta",
+    "fr": "mil neuf cent trente-huit", "es": "mil novecientos treinta y ocho", "it": "millenovecentotrentotto",
+    "pl": "tysiąc dziewięćset trzydzieści osiem", "cs": "devatenáct set třicet osm",
+    "da": "nittenhundrede otteogtredive",
+    "ru": "тысяча девятьсот тридцать восьмого года", "lv": "tūkstoš deviņi simti trīsdesmit astotais gads",
+    "lt": "tūkstantis devyni šimtai trisdešimt aštunti metai", "nl": "negentienhonderdachtendertig",
+    "fi": "tuhatyhdeksänsataakolmekymmentäkahdeksan", "pt": "mil novecentos e trinta e oito",
+    "nb": "nittenhundreogtrettiåtte",
+}  # fmt: skip
+"""1938 in words (everyday usage)."""
+IN_WORDS = [
+    (words, f"1938-06-{day}")
+    for row in TWELFTH_AND_TWENTY_FIRST.values()
+    for words, day in zip(row, ("12", "21"), strict=True)
+    if words
+] + [(words, "1938") for words in YEARS.values()]
+
+
+@pytest.mark.parametrize(("words", "edtf"), IN_WORDS, ids=lambda text: ascii(text))
+def test_days_and_years_in_words(words: str, edtf: str) -> None:
+    reading = read(words)
+    assert (reading.edtf and reading.edtf.text, reading.ask) == (edtf, None)
+
+
+def test_a_word_that_is_another_number_elsewhere_is_that_of_its_own_language() -> None:
+    """`tres` is 3 in Spanish and 60 in Danish."""
+    reading = read("tres días antes de Navidad de 1938")
+    assert reading.edtf and (reading.edtf.text, reading.ask) == ("1938-12-22", None)
+
+
 PAIRS = [(code, english, told) for code, row in TOLD.items() for english, told in zip(SAID, row, strict=True) if told]
 
 

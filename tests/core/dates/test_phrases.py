@@ -74,6 +74,7 @@ FAMILY = [
     ("the year of the flood", None),
     ("when Con was five", None),
     ("when Con was little", None),
+    ("the wedding Joe came home", None),
 ]
 
 

@@ -9,6 +9,7 @@ import itertools
 from dataclasses import dataclass
 
 from boxlore.core.dates import edtf as standard
+from boxlore.core.dates.calendars import from_julian, julian_month_length
 from boxlore.core.dates.context import DateContext, NoSuchDate
 from boxlore.core.dates.edtf_values import Day
 from boxlore.core.dates.partial import Partial, fill
@@ -21,12 +22,13 @@ class Expression:
     """Dates and what joins them. `kind` is one, span, between, before, after, from, to, any, all, within or near.
 
     `within` is the first part, cut by the second, which is before or after a date; `near` stands at a `distance` from
-    its part.
+    its part; `beside` says that two dates stand on both sides of a stroke, as one day in two calendars does.
     """
 
     kind: str
     parts: "list[Partial | Expression]"
     distance: Distance | None = None
+    beside: bool = False
 
     def leaves(self) -> list[Partial]:
         """The dates, in the order in which they were told."""
@@ -184,7 +186,36 @@ def _to(whole: Expression, context: DateContext, pick: int) -> str:
     return f"../{_end(_one(whole, context, pick), last=True)}"
 
 
+LAST_JULIAN = 1923
+"""The last year in which a land changed from the Julian calendar to the Gregorian one: Greece (from memory)."""
+
+
+def _in_two_calendars(whole: Expression, context: DateContext, pick: int) -> str:
+    """`29 March / 11 April 1905`: the Gregorian day, where that is the second date and the first the same day in the
+    Julian calendar; else empty. Of `25 December / 7 January 1911` the first is of the year before."""
+    dates = whole.leaves()
+    if len(dates) != 2 or not all(_is_plain_day(date) for date in dates):
+        return ""
+    julian, gregorian = dates
+    day = written(gregorian, context, pick)
+    for year in (int(julian.year), int(julian.year) - 1) if julian.year_from_right else (int(julian.year),):
+        length = julian_month_length(year, julian.month)
+        if julian.day <= length and str(from_julian(year, julian.month, julian.day)) == day:
+            return day
+    return ""
+
+
+def _is_plain_day(date: Partial) -> bool:
+    told = date.day and date.month and date.year.isdigit()
+    return bool(told) and not (date.short or date.mark or date.calendar)
+
+
 def _set(whole: Expression, context: DateContext, pick: int) -> str:
+    if whole.beside and (day := _in_two_calendars(whole, context, pick)):
+        if int(day[:4]) <= LAST_JULIAN:
+            return day
+        both = ",".join(written(date, context, pick) for date in whole.leaves())
+        raise NoSuchDate("Is that one day in two calendars, or one of two days?", (day, f"[{both}]"))
     _in_order(whole, context, pick)
     texts: list[str] = []
     for part in whole.parts:

@@ -204,12 +204,14 @@ def endings(which: str) -> re.Pattern[str]:
 
 
 @cache
-def number_words() -> dict[str, int]:
-    """Numbers as one word, for taking compounds apart (`neunzehnhundertfünf`)."""
-    return {
-        form: value
-        for language in LANGUAGES
-        for value, words in language.numbers.items()
-        for form in words.split("|")
-        if form.isalpha() and len(form) > 2
-    }
+def number_words() -> dict[str, list[tuple[int, bool, int]]]:
+    """Numbers and ordinals as one word, for taking compounds apart (`neunzehnhundertfünf`): the value, whether it is
+    an ordinal, and its language, as in a sense."""
+    words: dict[str, list[tuple[int, bool, int]]] = {}
+    for place, language in enumerate(LANGUAGES):
+        for ordinal, table in ((False, language.numbers), (True, language.ordinals)):
+            for value, forms in table.items():
+                for form in forms.split("|"):
+                    if form.isalpha() and len(form) > 1:
+                        words.setdefault(form, []).append((value, ordinal, 1 << place))
+    return words

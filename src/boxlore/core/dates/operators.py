@@ -106,7 +106,8 @@ class Grammar:
         (kind,) = kinds
         if items[0].kind in ("before", "after") and all(item.kind == "one" for item in items[1:]):
             return self._shared(items, kind)
-        whole = Expression(kind, [item.parts[0] if item.kind == "one" else item for item in items])
+        parts = [item.parts[0] if item.kind == "one" else item for item in items]
+        whole = Expression(kind, parts, beside=joins == ["slash"])
         if first_mark:
             whole.mark(first_mark)
         if marks[-1] and not any(marks[:-1]):

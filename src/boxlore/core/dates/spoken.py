@@ -4,87 +4,127 @@ A year is told as two numbers (`nineteen forty`), with hundreds (`nineteen hundr
 numbers below fifteen hundred are a time of day (`ten thirty`), and no year.
 """
 
-from boxlore.core.dates.lexicon import Node, Sense, number_words
+from typing import NamedTuple
+
+from boxlore.core.dates.lexicon import ANY_LANGUAGE, Node, Sense, number_words
 
 JOINS = frozenset(("and", "und", "en", "og", "och", "y", "e", "et", "ja", "-", "i"))
+_COMPOUND_JOINS = ("und", "en", "og", "ën", "")
+_KINDS = ("number", "ordinal_word")
 Piece = tuple[str, str | None, int, int]
 
 
 def spoken(pieces: list[Piece], at: int, root: Node) -> tuple[tuple[Sense, ...], int] | None:
     """The number that begins at a piece, as senses, and the piece after it; None if there is none.
 
-    number  = value *( [ join ] value )        value = a word of the table of numbers, or several written as one
+    A word may be another number in another language (`tres`: 3 in Spanish, 60 in Danish): each is gone on with in its
+    own languages, and the longest numbers are kept.
     """
-    total = current = 0
-    count, following, ordinal, pair, languages = 0, at, False, False, -1
-    joined, last = False, at
-    while following < len(pieces) and not ordinal:
-        parsed = _value(pieces, following, root)
-        if parsed is None:
-            if count and pieces[following][0] in JOINS and following - last < 3:
-                joined, following = True, following + 1
+    senses: dict[tuple[str, object], int] = {}
+    end = at
+    for first in _values(pieces, at, root):
+        number = _number(pieces, first, root)
+        if number is None or number[1] < end:
+            continue
+        if number[1] > end:
+            senses, end = {}, number[1]
+        kind, value, languages = number[0]
+        senses[kind, value] = senses.get((kind, value), 0) | languages
+    return (tuple(Sense(*known, languages) for known, languages in senses.items()), end) if senses else None
+
+
+class _Value(NamedTuple):
+    """The values of one word (several if it is a compound), whether it is an ordinal, the piece after it, languages."""
+
+    values: list[int]
+    ordinal: bool
+    after: int
+    languages: int
+
+
+def _number(pieces: list[Piece], first: _Value, root: Node) -> tuple[Sense, int] | None:
+    """number = value *( [ join ] value ), all of one language; value = a word of the table of numbers, or several
+    written as one."""
+    state = _added(0, 0, first.values, 0)
+    if state is None:
+        return None
+    total, current, pair = state
+    ordinal, languages, last = first.ordinal, first.languages, first.after
+    following = last
+    while following < len(pieces):
+        further = [value for value in _values(pieces, following, root) if value.languages & languages]
+        if not further:
+            if not ordinal and pieces[following][0] in JOINS and following - last < 3:
+                following += 1
                 continue
             break
-        values, is_ordinal, after, bits = parsed
-        if count and not languages & bits:
-            break
-        state = _added(total, current, values, count, joined)
+        (values, is_ordinal, after, bits) = further[0]
+        if ordinal and not (is_ordinal and current % 100 in (20, 30, 40, 50, 60) and values[0] < 10):
+            break  # “dwudziestego pierwszego” is the 21st
+        state = _added(total, current, values, 1)
         if state is None:
             break
         total, current, paired = state
-        pair, count, ordinal, joined, following = pair or paired, count + 1, is_ordinal, False, after
-        languages &= bits
-        last = following
-    if not count:
-        return None
-    value = total + current
+        pair, ordinal, languages, last = pair or paired, is_ordinal, languages & bits, after
+        following = last
+    return _sense(total + current, ordinal, pair, languages, last)
+
+
+def _sense(value: int, ordinal: bool, pair: bool, languages: int, last: int) -> tuple[Sense, int] | None:
+    """A year, the name of a thing where there is no such year, an ordinal or a number; None if it is none of them."""
     if value >= 1000:
-        return (Sense("year", f"{value:04d}", languages),) if 1500 <= value <= 2099 else (Sense("name"),), last
-    if value > 100 or (pair and value < 1500):
+        return (Sense("year", f"{value:04d}", languages) if 1500 <= value <= 2099 else Sense("name")), last
+    if value > 100 or value == 0 or (pair and value < 1500):
         return None
-    if value == 0:
-        return None
-    return (Sense("ordinal" if ordinal else "day", value if ordinal else (value, 0), languages),), last
+    return Sense("ordinal" if ordinal else "day", value if ordinal else (value, 0), languages), last
 
 
-def _value(pieces: list[Piece], at: int, root: Node) -> tuple[list[int], bool, int, int] | None:
-    """The values of one word (several if it is a compound), whether it is an ordinal, the piece after it, languages."""
-    word = pieces[at][0]
-    node, best, best_at = root.following.get(word), None, at
+def _values(pieces: list[Piece], at: int, root: Node) -> list[_Value]:
+    """What the word or words at a piece are worth: of the longest entry, in each language that has it."""
+    word, group = pieces[at][:2]
+    node, best = root.following.get(word), []
     following = at + 1
     while node is not None:
-        for sense in node.senses:
-            if sense.kind in ("number", "ordinal_word"):
-                best, best_at = sense, following
+        numbers = [sense for sense in node.senses if sense.kind in _KINDS]
+        if numbers:
+            best = [
+                _Value([int(str(sense.value))], sense.kind == "ordinal_word", following, sense.languages)
+                for sense in numbers
+            ]
         if following >= len(pieces):
             break
         node = node.following.get(pieces[following][0])
         following += 1
-    if best is not None:
-        return [int(str(best.value))], best.kind == "ordinal_word", best_at, best.languages
-    if pieces[at][1] == "word" and len(word) > 8 and (values := _taken_apart(word)):
-        return values, False, at + 1, -1
-    return None
+    if not best and group == "word" and len(word) > 6:
+        return [_Value(values, ordinal, at + 1, bits) for values, ordinal, bits in _taken_apart(word, ANY_LANGUAGE)]
+    return best
 
 
-def _taken_apart(word: str) -> list[int]:
-    """The numbers of which a word is made (`fünfundvierzig` → 5, 45 is told by 5, 40); none if something is left
-    over."""
+def _taken_apart(word: str, languages: int) -> list[tuple[list[int], bool, int]]:
+    """The numbers of which a word is made (`fünfundvierzig` → 5, 40), whether the last is an ordinal, and its
+    languages; none if something is left over."""
     table = number_words()
-    if word in table:
-        return [table[word]]
-    for size in range(len(word) - 1, 2, -1):
-        if word[:size] in table:
+    ways = []
+    for value, is_ordinal, bits in table.get(word, ()):
+        if bits & languages:
+            ways.append(([value], is_ordinal, bits & languages))
+    if ways:
+        return ways
+    for size in range(len(word) - 1, 1, -1):
+        for value, is_ordinal, bits in table.get(word[:size], ()):
+            if is_ordinal or not bits & languages:
+                continue
             rest = word[size:]
-            for join in ("und", "en", "og", "ën", ""):
-                if join and not rest.startswith(join):
-                    continue
-                if values := _taken_apart(rest.removeprefix(join)):
-                    return [table[word[:size]], *values]
+            for join in _COMPOUND_JOINS:
+                if rest.startswith(join):
+                    for values, last_ordinal, common in _taken_apart(rest[len(join) :], bits & languages):
+                        ways.append(([value, *values], last_ordinal, common))
+        if ways:
+            return ways
     return []
 
 
-def _added(total: int, current: int, values: list[int], count: int, joined: bool) -> tuple[int, int, bool] | None:
+def _added(total: int, current: int, values: list[int], count: int) -> tuple[int, int, bool] | None:
     """The sum with further values, and whether they made a year of two numbers; None where they do not go on from
     it."""
     pair = False
