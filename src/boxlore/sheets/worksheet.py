@@ -164,6 +164,7 @@ def blank_answers(records: Sequence[Record], prefix: str, own: Sequence[OwnQuest
     """The text of a file to type the answers into: every code of the worksheet, with its question as a comment."""
     lines = [
         "# Type each answer after its code; leave blank what was left blank. A question mark alone: not known.",
+        "# An answer of several lines: begin each further line with a blank.",
         "# Then: boxlore tell --from THIS-FILE --by narrator:NAME",
     ]
     for record in records:

@@ -86,6 +86,29 @@ def test_plain_text() -> None:
     assert list(read_answers("A42-P-2: Leida")) == [WrittenAnswer(1, "A42-P-2", "Leida")]
 
 
+STRAY = """A42-D-X: summer 1931
+Anna by the door
+A42-P-2: Haapsalu,
+  on the pier
+A42-S-1: It rained.
+A42-O-Y Easter
+B7-O-9:
+Easter
+and then Whitsun
+more
+"""
+
+
+def test_a_line_without_a_code_goes_on_only_where_the_sheet_has_room_for_it() -> None:
+    """Rule of our own; a line that begins with a blank is a folded line (RFC 5322, 2.2.3)."""
+    assert list(read_answers(STRAY, lambda code: "-S-" in code)) == [
+        WrittenAnswer(1, "A42-D-X", "summer 1931", (2, "Anna by the door")),
+        WrittenAnswer(3, "A42-P-2", "Haapsalu,\n  on the pier"),
+        WrittenAnswer(5, "A42-S-1", "It rained.", (6, "A42-O-Y Easter")),
+        WrittenAnswer(7, "B7-O-9", "Easter\nmore", (9, "and then Whitsun")),
+    ]
+
+
 def test_words_before_any_code() -> None:
     with pytest.raises(WrongUse, match="Line 1 stands before any code"):
         list(read_answers("Anna\nA42-W3-K: Anna"))

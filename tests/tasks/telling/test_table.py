@@ -78,6 +78,28 @@ def test_the_answers_of_a_worksheet_are_known_again(collection: Collection) -> N
     assert len(words(collection, "TRA-0001", "story")) == 2
 
 
+def test_a_line_of_a_worksheet_without_a_code_is_not_glued_to_the_answer_before(collection: Collection) -> None:
+    """One line for when and where, several for a story, for people, and for a question that says so (our worksheet)."""
+    (collection.folder / "prompts.toml").write_text(
+        '[[prompt]]\nfield = "own-clothes"\nquestion = "What do they wear?"\nlines = 2\n', encoding="utf-8"
+    )
+    number = "TRA-0001"
+    date, clothes, who, story = (
+        write_code(CodedLine(number, field), "TR") for field in ("date", "own-clothes", "person", "story")
+    )
+    text = f"{date}: 1931\nAnna\n{clothes}: hats\nand shoes\n{who}: Con\nMia\n{story}: Fish\non Fridays\nA99-Z: x\ny\n"
+    taken = take(collection, text, name="answers.txt")
+    assert [refusal.line for refusal in taken.refused] == [1]
+    assert "Line 2 below it has no code: “Anna”" in taken.refused[0].why
+    assert words(collection, number, "date") == []
+    assert words(collection, number, "own-clothes") == ["hats\nand shoes"]
+    assert words(collection, number, "person") == ["Con", "Mia"]
+    assert words(collection, number, "story") == ["Fish\non Fridays\nA99-Z: x\ny"]
+    mended = text.replace("1931\nAnna", "1931\n Anna's year")
+    assert counts(take(collection, mended, name="answers.txt"))[2] == 0
+    assert words(collection, number, "date") == ["1931\n Anna's year"]
+
+
 def test_rows_that_say_the_same_are_counted(collection: Collection) -> None:
     two = HEADING + "TRA-0001,person,Anna,,,\nTRA-0001,person,Anna,,,\n"
     assert counts(take(collection, two)) == (2, 0, 0)

@@ -13,8 +13,8 @@ A code is read without regard to case, blanks and hyphens, for people type it in
 
 import hashlib
 import re
-from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import dataclass, replace
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.originals import NUMBER_WORDS, ItemNumber
@@ -91,38 +91,59 @@ def read_code(code: str, prefix: str, own: Iterable[str] = ()) -> CodedLine:
 
 @dataclass(frozen=True, slots=True)
 class WrittenAnswer:
-    """A code, and the words written on its line; `at` is the line of the text at which it began, from 1."""
+    """A code, and the words written on its line; `at` is the line of the text at which it began, from 1.
+
+    `stray` is (line, words) of a line below it that may be its answer's end or that of another question.
+    """
 
     at: int
     code: str
     words: str
+    stray: tuple[int, str] | None = None
 
 
 _STARTS = re.compile(
     r"\s*([A-Za-z](?:[0-9A-Za-z]*[A-Za-z])?[0-9]+[ -]*[WDPOSQwdposq][0-9]*[ -]*[0-9A-Za-z])\s*[:=]\s*(.*)\Z"
 )
+_LIKE_A_CODE = re.compile(r"\s*[A-Za-z][0-9A-Za-z]*[0-9]+ ?-+ ?[0-9A-Za-z]+ ?-+ ?[0-9A-Za-z](?![0-9A-Za-z])")
+"""How a line begins whose code is mistyped, or has no colon behind it."""
 
 
-def read_answers(text: str) -> Iterator[WrittenAnswer]:
+def read_answers(text: str, goes_on: Callable[[str], bool] = lambda code: True) -> Iterator[WrittenAnswer]:
     """The answers in a plain text.
 
         text    = {comment / answer}
         comment = "#" anything
-        answer  = code (":" / "=") words {line without a code}   ; those lines go on with the words
+        answer  = code (":" / "=") words {line without a code}
+
+    Lines without a code go on with the words where the sheet has several lines for them, which `goes_on` tells of a
+    code; where they begin with a blank, as folded lines do (RFC 5322, 2.2.3); and the first, where nothing stands
+    beside the code. Any other, and one that begins like a code, may belong elsewhere: it comes back as `stray`.
 
     An answer without words was left blank, and is passed over. Raises WrongUse for words before the first code.
     """
-    at, code, words = 0, "", [""]
+    answer: WrittenAnswer | None = None
     for number, line in enumerate(text.splitlines(), 1):
         if line.lstrip().startswith("#"):
             continue
         if match := _STARTS.match(line):
-            if answer := "\n".join(words).strip():
-                yield WrittenAnswer(at, code, answer)
-            at, code, words = number, match[1], [match[2]]
-        elif line.strip() and not code:
+            yield from _whole(answer)
+            answer = WrittenAnswer(number, match[1], match[2])
+        elif answer is not None:
+            answer = _with_line(answer, number, line, several=goes_on(answer.code))
+        elif line.strip():
             raise WrongUse(f"Line {number} stands before any code.", "Write it as CODE: words, such as A42-W3-B: Anna")
-        else:
-            words.append(line)
-    if answer := "\n".join(words).strip():
-        yield WrittenAnswer(at, code, answer)
+    yield from _whole(answer)
+
+
+def _whole(answer: WrittenAnswer | None) -> Iterator[WrittenAnswer]:
+    if answer is not None and (answer.words.strip() or answer.stray):
+        yield replace(answer, words=answer.words.strip())
+
+
+def _with_line(answer: WrittenAnswer, number: int, line: str, *, several: bool) -> WrittenAnswer:
+    """The answer with the line that stands below it."""
+    belongs = several or line[:1].isspace() or not answer.words.strip()
+    if answer.stray is None and line.strip() and (not belongs or _LIKE_A_CODE.match(line)):
+        return replace(answer, stray=(number, line.strip()))
+    return replace(answer, words=f"{answer.words}\n{line}")

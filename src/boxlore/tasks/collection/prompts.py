@@ -134,10 +134,15 @@ def read_prompts(folder: Path) -> tuple[Prompt, ...]:
 
 def own_fields(folder: Path) -> tuple[str, ...]:
     """The fields of the collection's own questions; none where its prompts cannot be read, and the usual are asked."""
+    return tuple(own_lines(folder))
+
+
+def own_lines(folder: Path) -> dict[str, int]:
+    """The same, with how many lines an answer has."""
     try:
-        return tuple(prompt.field for prompt in read_prompts(folder) if prompt.field.startswith(OWN))
+        return {prompt.field: prompt.lines for prompt in read_prompts(folder) if prompt.field.startswith(OWN)}
     except WrongUse:
-        return ()
+        return {}
 
 
 _KINDS = {"field": str, "question": str, "hint": str, "lines": int, "gathers": bool}

@@ -7,12 +7,12 @@ from pathlib import Path
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.records.containers import looks_like_number
-from boxlore.core.sitting.worksheet_codes import read_answers, read_code
+from boxlore.core.sitting.worksheet_codes import WrittenAnswer, read_answers, read_code
 from boxlore.core.statements import Kind, Statement, Subject, Sure, typed_source
 from boxlore.disk.tables import TableRow, lacks_column, read_table
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Act, Collection
-from boxlore.tasks.collection.prompts import own_fields
+from boxlore.tasks.collection.prompts import own_fields, own_lines
 from boxlore.tasks.telling.known_rows import HeldOtherwise, KnownRows
 from boxlore.tasks.telling.statements import Teller, Telling
 
@@ -47,7 +47,7 @@ def tell_from(collection: Collection, path: Path, how: Telling, *, again: bool =
     read as answers, one `CODE: words` a line. Every row that can be taken is taken, in one act; the others come back
     with their reasons. What the collection holds already is not told a second time, unless `again` says so.
     """
-    rows = _rows(path)
+    rows = _rows(collection, path)
     collection.back_up_before("a table")
     teller = Teller(collection)
     act = collection.act(f"told from {path.name}")
@@ -169,7 +169,7 @@ def _check_columns(path: Path, names: Sequence[str]) -> None:
         raise WrongUse(f"{path.name} has a column “{unknown[0][:40]}”.", f"Columns are: {', '.join(COLUMNS)}.")
 
 
-def _rows(path: Path) -> list[TableRow]:
+def _rows(collection: Collection, path: Path) -> list[TableRow]:
     """The rows of a table, or the answers of a text file; all are read before any is told."""
     if path.suffix.lower() != ".txt":
         return read_table(path, partial(_check_columns, path))
@@ -179,4 +179,26 @@ def _rows(path: Path) -> list[TableRow]:
         raise WrongUse(f"There is no file {path}.") from None
     except UnicodeDecodeError as error:
         raise WrongUse(f"{path.name} is not in UTF-8.", "Save it in UTF-8.") from error
-    return [TableRow(answer.at, {"code": answer.code, "text": answer.words}) for answer in read_answers(text)]
+    answers = read_answers(text, lambda code: _has_several_lines(collection, code))
+    return [TableRow(answer.at, {"code": answer.code, "text": answer.words}, _stray(answer)) for answer in answers]
+
+
+def _has_several_lines(collection: Collection, code: str) -> bool:
+    """Whether the worksheet has several lines for the answer: for a story, people in a row, questions that say so."""
+    own = own_lines(collection.folder)
+    try:
+        line = read_code(code, collection.settings.prefix, own)
+    except WrongUse:
+        return True  # the answer is refused with all its lines
+    return line.field == "story" or (line.field == "person" and not line.marker) or own.get(line.field, 1) > 1
+
+
+def _stray(answer: WrittenAnswer) -> str:
+    """What to say of a line below the answer that may belong elsewhere; '' where there is none."""
+    if answer.stray is None:
+        return ""
+    number, words = answer.stray
+    return (
+        f"Line {number} below it has no code: “{words[:60]}”. If it goes on with this answer, begin it with a blank; "
+        "else put its own code and a colon before it. Neither was told yet."
+    )
