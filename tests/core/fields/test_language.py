@@ -1,11 +1,12 @@
 """Language tags against RFC 5646 (BCP 47): the examples of its appendix A, from memory, and the type xs:language."""
 
+import pycountry
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from lxml import etree
 
-from boxlore.core.fields.language import is_language, language_tag
+from boxlore.core.fields.language import is_language, language_tag, why_no_language
 
 WELL_FORMED = """
 de fr ja i-enochian zh-Hant zh-Hans sr-Cyrl sr-Latn zh-cmn-Hans-CN cmn-Hans-CN zh-yue-HK yue-HK zh-Hans-CN sr-Latn-RS
@@ -47,6 +48,37 @@ def test_every_tag_is_one_for_xml_too(text: str) -> None:
     assert not is_language(text) or XS_LANGUAGE.validate(element)
 
 
-@pytest.mark.parametrize(("text", "tag"), [("en_NZ", "en-NZ"), (" et ", "et"), ("not a language", ""), ("", "")])
+UNREGISTERED = {
+    "xx": "xx", "qzz": "qzz", "xx-NZ": "xx", "en-Abcd": "abcd", "en-QB": "qb", "en-999": "999", "de-1902": "1902",
+    "sl-nedys": "nedys", "zh-xyz": "xyz", "en-QB-x-own": "qb",
+}  # fmt: skip
+"""Tags of a right shape, each with the code in it that nothing has (RFC 5646, 2.2.9: such tags are not valid)."""
+
+
+@pytest.mark.parametrize(("tag", "code"), UNREGISTERED.items())
+def test_codes_that_nothing_has(tag: str, code: str) -> None:
+    assert not is_language(tag)
+    assert why_no_language(tag) == f"“{tag}” is no language tag: nothing has the code “{code}”."
+
+
+def test_what_is_wrong_with_a_tag_is_said() -> None:
+    assert why_no_language("English") == "“English” is no language tag."
+    assert why_no_language("est-EE") == "“est-EE” is no language tag: “et” is written for “est”."
+    assert why_no_language("et-EE") == ""
+
+
+def test_every_language_of_the_standard_has_one_code() -> None:
+    """ISO 639-3 by pycountry; of a language with two codes the shorter counts (RFC 5646, 2.2.1)."""
+    codes = [(getattr(row, "alpha_2", row.alpha_3), row.alpha_3) for row in pycountry.languages]
+    assert len(codes) > 7000
+    assert [code for code, _ in codes if not is_language(code)] == []
+    assert [(short, long) for short, long in codes if language_tag(long) != short] == []
+
+
+OLDER = [("en_NZ", "en-NZ"), (" et ", "et"), ("est_EE", "et-EE"), ("ger", "de"), ("en-QB", "en"), ("xx", ""),
+         ("not a language", ""), ("", "")]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "tag"), OLDER)
 def test_tags_of_older_collections_are_mended(text: str, tag: str) -> None:
     assert language_tag(text) == tag

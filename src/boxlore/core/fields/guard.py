@@ -9,7 +9,7 @@ from functools import lru_cache
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.audiences import read_audience
-from boxlore.core.fields.language import is_language
+from boxlore.core.fields.language import why_no_language
 from boxlore.core.fields.plain import TEXT
 from boxlore.core.fields.table import Field, field_of
 from boxlore.core.statements import NEARNESS, SURENESS, Kind, Statement, Sure
@@ -47,8 +47,8 @@ def check_letters(words: str) -> None:
 
 def check_language(tag: str) -> None:
     """Raises WrongUse for what is neither a language tag nor empty."""
-    if tag and not is_language(tag):
-        raise WrongUse(f"“{tag[:40]}” is no language tag.", "Write a BCP 47 tag, such as en, et, mi or zh-Hant.")
+    if tag and (fault := why_no_language(tag)):
+        raise WrongUse(fault, "Write a BCP 47 tag, such as en, et, mi or zh-Hant.")
 
 
 def check_words(field: Field, words: str) -> None:

@@ -1,12 +1,13 @@
 """A form's line for a language tag, and what is said of one that is none."""
 
-from boxlore.core.fields.language import is_language
+from boxlore.core.fields.language import why_no_language
 from boxlore.tui.screens.forms import Blank
 
 
 def language_fault(tag: str) -> str:
-    """What to write in place of `tag`, or an empty string where it has the shape of a language tag."""
-    return "" if is_language(tag) else "Write a language tag: en, et, mi, de-AT."
+    """What is wrong with `tag`, and what to write in its place; an empty string where it is a language tag."""
+    why = why_no_language(tag)
+    return f"{why if tag else ''} Write a language tag: en, et, mi, de-AT.".strip() if why else ""
 
 
 def language_blank(now: str) -> Blank:

@@ -9,7 +9,6 @@ from textual.containers import Vertical
 from textual.screen import Screen
 
 from boxlore.core.errors import BoxloreError
-from boxlore.core.fields.language import is_language
 from boxlore.core.places.usual_ways import UsualWays, usual_ways
 from boxlore.core.statements import fold
 from boxlore.tasks.collection.backups import has_backups
@@ -140,8 +139,8 @@ class StartScreen(Screen[None]):
     async def _ask_ways(self, first: dict[str, str], usual: UsualWays) -> None:
         async def answer(answers: dict[str, str]) -> str:
             folder = typed_path(first["folder"])
-            if not is_language(answers["language"]):
-                return language_fault(answers["language"])
+            if fault := language_fault(answers["language"]):
+                return fault
             settings = Settings(
                 title=first["title"] or "Family photographs",
                 prefix=answers["prefix"].upper(),
