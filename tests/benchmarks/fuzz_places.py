@@ -90,7 +90,7 @@ def judged(data: bytes, caption: carrier.Embedding, module: ModuleType) -> list[
         after = module.joined(made, data)
         said.append("outside: the very same" if after == data else "outside: cleaned")
         if after != data:
-            carrier.prove_without_place(source, io.BytesIO(after))
+            module.prove_without_place(source, io.BytesIO(after))
         if left := places(after):
             said.append(f"WRONG outside: {sorted(left)[:2]}")
         if after != data and (before := pixels(data)) and pixels(after) != before:

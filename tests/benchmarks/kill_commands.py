@@ -167,7 +167,7 @@ class Round:
             return []
         with open_collection(self.home, write=False) as collection:
             naming = list(names_left(seen_by(collection, To.OUTSIDE), self.out))
-        parts = [Path(path).parts for path in naming if not path.endswith("names-found.csv")]
+        parts = [Path(path).parts for path in naming]
         wrong = [
             f"{'/'.join(each)} names someone living"
             for each in parts

@@ -133,11 +133,10 @@ def test_a_foreign_page_or_contents_stays(run, mine: Path, tmp_path: Path) -> No
 
 def test_the_list_of_names_found_goes_over_no_other(run, mine: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
     package = tmp_path / "package"
-    package.mkdir()
-    (package / "names-found.csv").write_bytes(THEIRS)
+    (mine / "names-found.csv").write_bytes(THEIRS)
     code, _, err = run("-c", mine, "transfer", package, "--yes", *ON)
     assert code == 2 and "not something that Boxlore wrote" in err
-    assert all_bytes(package) == {package / "names-found.csv": THEIRS}
+    assert (mine / "names-found.csv").read_bytes() == THEIRS and not package.exists()
 
 
 def test_the_log_of_a_sitting_goes_over_no_other(run, mine: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]

@@ -13,7 +13,8 @@ import pytest
 import tifffile
 from PIL import Image, ImageCms
 
-from boxlore.core.crosswalk.metadata_values import Bag, Embedding, Struct, Text, alternative, bag
+from boxlore.core.crosswalk.metadata_values import PLACE_TAKEN_OUT, Bag, Embedding, Struct, Text, alternative, bag
+from boxlore.core.errors import ByteFault
 from boxlore.formats import carrier, jpeg
 
 PROFILE = ImageCms.ImageCmsProfile(ImageCms.createProfile("sRGB")).tobytes()
@@ -126,6 +127,15 @@ def captioned(data: bytes, embedding: Embedding = CAPTION) -> bytes:
     assert len(whole) == carrier.size_after(made)
     assert carrier.matches(made, source, io.BytesIO(whole))
     return whole
+
+
+def prove_without_place(source: io.BytesIO, copy: io.BytesIO) -> None:
+    """Raises ByteFault unless the copy has the picture of `source` byte for byte, and says no place any more."""
+    known = carrier.sniff(source.getvalue()[:16]) is not None
+    if known and (differences := carrier.same_picture(source, copy, PLACE_TAKEN_OUT)):
+        raise ByteFault(0, f"Without its place {differences[0]}", "the source's own bytes")
+    if not carrier.is_whole(carrier.without_place(copy), copy):
+        raise ByteFault(0, "Its place cannot be taken out", "CIPA DC-008, 4.6.6")
 
 
 @pytest.fixture(params=FILES)

@@ -13,6 +13,7 @@ import zlib
 import exiv2
 import pytest
 from PIL import Image
+from tests.formats.conftest import prove_without_place
 
 from boxlore.core.crosswalk.metadata_values import NAMESPACES, Embedding, Text
 from boxlore.core.errors import ByteFault
@@ -237,7 +238,7 @@ def test_a_file_leaves_without_its_place_and_with_everything_else(shape: str) ->
     after = joined(made, data)
     assert says_a_place(after) == []
     assert pixels(after) == pixels(data)
-    carrier.prove_without_place(source, io.BytesIO(after))
+    prove_without_place(source, io.BytesIO(after))
     if b"own:kept" in data and "damaged" not in shape:
         assert b"own:kept" in after
     if b"from the scanner" in data and "thumbnail" not in shape:
@@ -317,9 +318,9 @@ def test_a_proof_fails_where_a_picture_has_changed_or_a_place_is_left() -> None:
     clean = joined(carrier.without_place(io.BytesIO(data)), data)
     for wrong in (data, clean[:-9] + bytes(7) + clean[-2:]):
         with pytest.raises(ByteFault):
-            carrier.prove_without_place(io.BytesIO(data), io.BytesIO(wrong))
+            prove_without_place(io.BytesIO(data), io.BytesIO(wrong))
     heic = OTHERS["HEIC, Exif"]
-    carrier.prove_without_place(io.BytesIO(heic), io.BytesIO(joined(carrier.without_place(io.BytesIO(heic)), heic)))
+    prove_without_place(io.BytesIO(heic), io.BytesIO(joined(carrier.without_place(io.BytesIO(heic)), heic)))
 
 
 def test_marks_on_the_border_of_two_windows_are_seen(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -370,7 +371,7 @@ def test_a_place_that_stands_in_the_picture_itself_is_not_taken_out() -> None:
         carrier.rewrite(io.BytesIO(damaged), CAPTION)
     cleaned = joined(carrier.without_place(io.BytesIO(damaged)), damaged)
     with pytest.raises(ByteFault, match="Without its place"):
-        carrier.prove_without_place(io.BytesIO(damaged), io.BytesIO(cleaned))
+        prove_without_place(io.BytesIO(damaged), io.BytesIO(cleaned))
 
 
 def test_a_packet_that_grows_when_it_is_emptied_is_refused() -> None:

@@ -10,6 +10,7 @@ import zlib
 
 import pytest
 from PIL import Image
+from tests.formats.conftest import prove_without_place
 
 from boxlore.core.crosswalk.metadata_values import NAMESPACES, Embedding, Text
 from boxlore.formats import carrier, exif, jpeg, resources, tiff, written_places, xmp_places
@@ -185,7 +186,7 @@ def test_no_open_scan_carries_a_point_and_the_finding_names_the_text(shape: str)
     after = joined(made, data)
     assert figures_in(after) == [] and b"Reval" not in after and b"Estonia" not in after
     assert any(named in sentence for sentence in made.reports), made.reports
-    carrier.prove_without_place(source, io.BytesIO(after))
+    prove_without_place(source, io.BytesIO(after))
     assert (b"own:kept" in after) is (b"own:kept" in data)
     assert b"IIM" not in shape.encode() or b"net" in after
 

@@ -13,6 +13,7 @@ from typing import BinaryIO
 from boxlore.core.crosswalk.metadata_values import PLACE_TAKEN_OUT, Embedding, ExistingMetadata
 from boxlore.core.errors import ByteFault
 from boxlore.formats import (
+    bare,
     exif,
     iim,
     jpeg,
@@ -317,15 +318,26 @@ def _about_places(file: BinaryIO, patches: list[opaque.Patch]) -> tuple[str, ...
     return (*reports, *([written_places.said("a text of the file")] if blanked else []))
 
 
-def prove_without_place(source: BinaryIO, copy: BinaryIO) -> None:
-    """Raises ByteFault unless the copy has the picture of `source` byte for byte, and says no place any more.
+_BARE = {
+    FileFormat.JPEG: bare.of_jpeg,
+    FileFormat.PNG: bare.of_png,
+    FileFormat.TIFF: bare.of_tiff,
+    FileFormat.WEBP: bare.of_webp,
+}
 
-    So a damaged file, whose picture cannot be told from the rest, is not proved.
+
+def bare_picture(file: BinaryIO) -> Rewrite:
+    """The file with its picture, colours, resolution and orientation, and nothing else (see `bare`).
+
+    `is_whole` tells whether it was so already. Raises ByteFault for a file that cannot be taken apart to its end.
     """
-    if _sniffed(source) is not None and (differences := same_picture(source, copy, PLACE_TAKEN_OUT)):
-        raise ByteFault(0, f"Without its place {differences[0]}", "the source's own bytes")
-    if not is_whole(without_place(copy), copy):
-        raise ByteFault(0, "Its place cannot be taken out", exif.CLAUSE)
+    return Rewrite(tuple(_BARE[_format_of(file)](file)), ())
+
+
+def prove_bare(source: BinaryIO, copy: BinaryIO) -> None:
+    """Raises ByteFault unless the copy is what `bare_picture` makes of the source, and nothing more can be taken."""
+    if not matches(bare_picture(source), source, copy) or not is_whole(bare_picture(copy), copy):
+        raise ByteFault(0, "It cannot be cleaned of what stands beside its picture", "the source's own bytes")
 
 
 def is_whole(rewritten: Rewrite, source: BinaryIO) -> bool:

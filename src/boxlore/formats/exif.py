@@ -20,7 +20,6 @@ from boxlore.formats import maker_notes, written_places
 from boxlore.formats.directory import MOST_DIRECTORIES, SIZES, Directory, Entry, Tiff, open_tiff
 
 EXIF_IFD, GPS_IFD, INTEROPERABILITY_IFD, SUB_IFDS = 0x8769, 0x8825, 0xA005, 0x014A
-CLAUSE = "CIPA DC-008, 4.6.6"
 MARK = b"Exif\x00\x00"
 HEADERS = (b"II*\x00", b"MM\x00*")
 """The first bytes of a block: the header of a TIFF structure in either byte order (DC-008, 4.5.2)."""

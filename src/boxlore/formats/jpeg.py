@@ -10,6 +10,7 @@ import hashlib
 import re
 from collections.abc import Collection, Iterable, Iterator
 from dataclasses import dataclass
+from io import BytesIO
 from typing import BinaryIO
 
 from boxlore.core.crosswalk.metadata_values import Embedding
@@ -27,7 +28,7 @@ RESOURCES_MOST = 65533 - len(PHOTOSHOP_MARK)
 EXIF_MOST = 65533 - len(EXIF_MARK)
 """The most bytes that one segment holds behind its mark (XMP Specification Part 3, 1.1.3; T.81 B.1.1.4)."""
 
-SOI, SOS, APP0, APP1, APP2, APP13, COM = 0xD8, 0xDA, 0xE0, 0xE1, 0xE2, 0xED, 0xFE
+SOI, EOI, SOS, APP0, APP1, APP2, APP13, COM = 0xD8, 0xD9, 0xDA, 0xE0, 0xE1, 0xE2, 0xED, 0xFE
 LEFT_OUT = "Extended XMP of the file that cannot be read says where it was made, and was left out."
 WITHOUT_LENGTH = {0x01, *range(0xD0, 0xD8)}
 """TEM and RST0 to RST7: markers that stand alone, without length and payload (T.81 B.1.1.3)."""
@@ -363,6 +364,11 @@ WINDOW = 1 << 20
 
 def picture_end(file: BinaryIO, tail: int) -> int:
     """The offset behind the first picture's end (EOI), searched from `tail`; the size of the file if there is none."""
+    return next((at for marker, at in markers_behind(file, tail) if marker == EOI), size_of(file))
+
+
+def markers_behind(file: BinaryIO, tail: int) -> Iterator[tuple[int, int]]:
+    """(marker, offset behind it) of each marker from `tail` to the picture's end, without those of restarts."""
     at, size = tail, size_of(file)
     while at < size:
         file.seek(at)
@@ -372,12 +378,17 @@ def picture_end(file: BinaryIO, tail: int) -> int:
             at += len(window) if window[-1] != 0xFF or len(window) == 1 else len(window) - 1
             continue
         marker, at = match[1][0], at + match.end()
-        if marker == 0xD9:
-            return at
+        yield marker, at
+        if marker == EOI:
+            return
         if marker not in WITHOUT_LENGTH:
             file.seek(at)
             at += max(2, int.from_bytes(file.read(2), "big"))
-    return size
+
+
+def markers_in(stream: bytes) -> Iterator[int]:
+    """The markers of a stream inside another file, which may begin with SOI or be a part of one."""
+    return (marker for marker, _ in markers_behind(BytesIO(stream), 2 if stream.startswith(b"\xff\xd8") else 0))
 
 
 def xmp_segments(packet: bytes, extended: bytes, guid: str) -> list[Segment]:

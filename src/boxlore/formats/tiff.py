@@ -64,14 +64,14 @@ def _look_over(tiff: Tiff, directory: Directory) -> None:
     for entry in directory.entries:
         if entry.type in SIZES and entry.value_at + entry.length > tiff.size:
             raise ByteFault(entry.at, f"The value of tag {entry.tag} lies outside the file", CLAUSE)
-    for at, length, kind in _runs(tiff, directory):
+    for at, length, kind in picture_parts(tiff, directory):
         if at + length > tiff.size:
             raise ByteFault(at, f"A {kind} of the picture ends beyond the file", f"{CLAUSE}, page 40")
         if at and not length:
             raise ByteFault(directory.at, f"A {kind} of the picture does not say its length", f"{CLAUSE}, page 40")
 
 
-def _runs(tiff: Tiff, directory: Directory) -> Iterator[tuple[int, int, str]]:
+def picture_parts(tiff: Tiff, directory: Directory) -> Iterator[tuple[int, int, str]]:
     """(offset, length, name) of the parts of a page's picture. Raises ByteFault if their lengths are not given."""
     for offsets_tag, counts_tag, kind in RUNS:
         offsets_entry, counts_entry = directory.get(offsets_tag), directory.get(counts_tag)
@@ -110,7 +110,7 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
     header = (8, tiff.pack(directory_at, 8)) if tiff.big else (4, tiff.pack(directory_at, 4))
     changes = dict(_places_between(file, tiff, chain, end)) | dict(_patches(tiff, chain, embedding))
     patches = [(at, data) for at, data in _without_overlaps(changes) if at + len(data) <= end]
-    runs = [run for page in _all_directories(tiff, chain, set()) for run in _runs(tiff, page)]
+    runs = [run for page in _all_directories(tiff, chain, set()) for run in picture_parts(tiff, page)]
     for at, data in patches:
         if any(at < start + length and start < at + len(data) for start, length, _ in runs):
             raise ByteFault(at, "What is to be taken out stands in the picture", CLAUSE)
@@ -152,7 +152,7 @@ def own_tail(tiff: Tiff, chain: list[Directory]) -> int:
         if entry.tag not in APPENDED and entry.value_at < main.at
     ]
     for directory in _all_directories(tiff, chain, set()):
-        spans += [(start, length) for start, length, _ in _runs(tiff, directory)]
+        spans += [(start, length) for start, length, _ in picture_parts(tiff, directory)]
         if directory is not main:
             spans += [(directory.at, 2), *((entry.value_at, entry.length) for entry in directory.entries)]
     reached = any(length and start + length > at for start, length in spans)
@@ -186,7 +186,7 @@ def _places_between(file: BinaryIO, tiff: Tiff, chain: list[Directory], end: int
     parts: list[tuple[int, int]] = []
     for page in _all_directories(tiff, chain, set()):
         parts.append((page.at, tiff.count_size + len(page.entries) * tiff.entry_size + tiff.offset_size))
-        parts += [(start, length) for start, length, _ in _runs(tiff, page)]
+        parts += [(start, length) for start, length, _ in picture_parts(tiff, page)]
     at = 8  # behind the header
     for start, length in sorted(parts):
         if at < start <= end:
@@ -249,7 +249,7 @@ def kept_runs(file: BinaryIO, embedding: Embedding) -> list[tuple[int, int]]:
 def picture_runs(file: BinaryIO) -> list[tuple[int, int]]:
     """(offset, length) of the strips and tiles of every page."""
     tiff, chain = opened(file)
-    return [(at, length) for directory in chain for at, length, _ in _runs(tiff, directory)]
+    return [(at, length) for directory in chain for at, length, _ in picture_parts(tiff, directory)]
 
 
 def texts_of(file: BinaryIO) -> tuple[bytes, bytes, list[str], Tiff]:

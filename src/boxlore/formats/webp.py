@@ -75,7 +75,7 @@ def exif_of(file: BinaryIO) -> list[bytes]:
     return [read_at(file, chunk.at + 8, chunk.length, CLAUSE) for chunk in split(file)[0] if chunk.type == EXIF]
 
 
-def _make(kind: bytes, data: bytes) -> bytes:
+def chunk_of(kind: bytes, data: bytes) -> bytes:
     """A new chunk, padded to even length."""
     return kind + len(data).to_bytes(4, "little") + data + b"\x00" * (len(data) % 2)
 
@@ -105,7 +105,7 @@ def _header(file: BinaryIO, chunks: list[RiffChunk], *, with_exif: bool) -> byte
             first_chunk.at, f"A WebP cannot begin with this chunk {first_chunk.type!r}", "RFC 9649, 2.5 to 2.7"
         )
     data[0] = data[0] & ~EXIF_FLAG | XMP_FLAG | (EXIF_FLAG if with_exif else 0)
-    return _make(b"VP8X", bytes(data))
+    return chunk_of(b"VP8X", bytes(data))
 
 
 def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str]]:
@@ -121,13 +121,13 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
             )
             reports += problems
             has_exif = has_exif or bool(data)
-            pieces += [_make(EXIF, data)] if data else []
+            pieces += [chunk_of(EXIF, data)] if data else []
         elif chunk.type not in (b"VP8X", PACKET):
             if chunk.type not in PICTURE and opaque.patches(file, chunk.at + 8, chunk.at + 8 + chunk.length):
                 raise ByteFault(chunk.at, f"Chunk {chunk.type!r} says where the file was made", CLAUSE)
             padded_length = min(chunk.whole, end - chunk.at)
             pieces += [(chunk.at, padded_length), *([b"\x00"] if padded_length % 2 else [])]
-    pieces.append(_make(PACKET, xmp.serialize(root)))
+    pieces.append(chunk_of(PACKET, xmp.serialize(root)))
     pieces.insert(0, _header(file, chunks, with_exif=has_exif))
     total = 4 + sum(len(piece) if isinstance(piece, bytes) else piece[1] for piece in pieces)
     if total > MOST:

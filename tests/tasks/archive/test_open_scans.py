@@ -1,6 +1,5 @@
-"""Scans leave in the open part without the place where they were scanned (CIPA DC-008, 4.6.6; read back by exiv2,
-bagit and rdflib); the closed part and the keeper's own are as they were.
-"""
+"""Scans leave in the open part with their pictures alone (CIPA DC-008, 4.6.6; read back by Pillow,
+exiv2 and bagit); the closed part and the keeper's own are as they were."""
 
 import csv
 import hashlib
@@ -13,7 +12,7 @@ import pytest
 from PIL import Image
 
 from boxlore.core.crosswalk.repository import Archive
-from boxlore.tasks.archive.open_scans import WITHOUT_PLACE
+from boxlore.tasks.archive.open_scans import CLEANED
 from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.archive.transfer import TransferOrder, Transferred, transfer
 from boxlore.tasks.collection.opening import open_collection, start
@@ -67,7 +66,7 @@ def sha256(path: Path) -> str:
     return hashlib.sha256(path.read_bytes()).hexdigest()
 
 
-def test_no_scan_of_the_open_part_says_where_it_was_scanned(home: Path, tmp_path: Path) -> None:
+def test_no_scan_of_the_open_part_holds_more_than_its_picture(home: Path, tmp_path: Path) -> None:
     before = {path.name: sha256(path) for path in (home / "scans").iterdir()}
     made = handed_over(home, tmp_path / "t")
     opened, closed = (sorted((tmp_path / "t" / part / "data" / "scans").iterdir()) for part in ("open", "closed"))
@@ -81,9 +80,9 @@ def test_no_scan_of_the_open_part_says_where_it_was_scanned(home: Path, tmp_path
         if own.is_file():
             with Image.open(path) as handed, Image.open(own) as kept:
                 assert handed.tobytes() == kept.tobytes()
-                assert handed.getexif()[0x010E] == "from the scanner"
-    notes = [finding.message for finding in made.findings if finding.rule == "scan.place"]
-    assert len(notes) == 3 and all("is left out of the open part" in note for note in notes)
+                assert 0x010E not in handed.getexif() and kept.getexif()[0x010E] == "from the scanner"
+    notes = [finding.message for finding in made.findings if finding.rule == "scan.bare"]
+    assert len(notes) == 4 and all("is left out of the open part" in note for note in notes)
 
 
 def test_the_records_tell_what_is_handed_over(home: Path, tmp_path: Path) -> None:
@@ -99,14 +98,16 @@ def test_the_records_tell_what_is_handed_over(home: Path, tmp_path: Path) -> Non
     assert all(digest in lines and digest in dublin_core for digest in digests.values())
     assert all(name in lines for name in digests)
     with open(data / "metadata" / "fixity.csv", encoding="utf-8", newline="") as file:
-        rows = [row for row in csv.DictReader(file) if row["Event"] == WITHOUT_PLACE]
-    assert len(rows) == 3
+        rows = [row for row in csv.DictReader(file) if row["Event"] == CLEANED]
+    assert len(rows) == 4
     for row in rows:
         assert row["SHA-256"] == digests[row["File"]]
-        assert row["Outcome"].startswith("where it was scanned was left out; the keeper's own has SHA-256 ")
+        assert row["Outcome"].startswith("all but its picture was left out; the keeper's own has SHA-256 ")
         assert row["Outcome"][-64:] in {sha256(path) for path in (home / "scans").iterdir()}
     with open_collection(home, write=False, on_day=ON) as collection:
-        assert any("where 3 scans were scanned was left out" in event["Outcome"] for event in events(collection))
+        assert any(
+            "what 4 scans hold beside the picture was left out" in event["Outcome"] for event in events(collection)
+        )
 
 
 def test_a_collection_is_rebuilt_from_the_open_part_with_the_scans_that_it_holds(home: Path, tmp_path: Path) -> None:

@@ -298,15 +298,16 @@ def test_a_name_planted_anywhere_stops_the_open_part(
     assert not (tmp_path / "t" / "open").exists()
 
 
-def test_a_name_inside_a_scan_stops_the_open_part(mine: Collection, tmp_path: Path) -> None:
+def test_a_name_inside_a_scan_stays_in_the_closed_part(mine: Collection, tmp_path: Path) -> None:
     """A comment segment that intake did not read (ITU-T T.81, B.2.4.5)."""
     scan = record_of(mine, find_item(mine, "TRA-0001").id).scans[0]
     path = mine.folder / scan.path
     data = path.read_bytes()
     words = b"Mia Rourke, 2026"
     path.write_bytes(data[:2] + b"\xff\xfe" + (len(words) + 2).to_bytes(2, "big") + words + data[2:])
-    with pytest.raises(CouldNot, match="scans/TRA-0001"):
-        transfer(mine, tmp_path / "t", selection=Selection(items=("TRA-0001",)))
+    transfer(mine, tmp_path / "t", selection=Selection(items=("TRA-0001",)))
+    opened, closed = (next((tmp_path / "t" / part).rglob("TRA-0001_f.jpg")) for part in ("open", "closed"))
+    assert words in closed.read_bytes() and words not in opened.read_bytes()
 
 
 def test_a_record_that_cannot_be_valid_stops_the_transfer_unless_asked(mine: Collection, tmp_path: Path) -> None:

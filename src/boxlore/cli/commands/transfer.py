@@ -102,13 +102,14 @@ def _originals(choice: str | None) -> bool:
 def _read_names(collection: Collection, order: TransferOrder, out: Path, request: _Request) -> None:
     """Before anything leaves, show the keeper each place where the name search found a living person.
 
-    The places are written to `names-found.csv` in `out`. Raises click.Abort if the keeper does not want to go on.
+    The places are written to `names-found.csv` in the collection's folder. Raises click.Abort if the keeper does not
+    want to go on.
     """
     hits = name_search(collection, order.selection)
     if not hits:
         talk.say("The name search found nobody living.")
         return
-    listed = write_names_found(collection, out, hits)
+    listed = write_names_found(collection, hits)
     people = {name for hit in hits for name in hit.people}
     talk.say(f"The name search found {len(people)} living people in {len(hits)} places; each is in {listed}.")
     talk.say("That list is for you; do not hand it on.")

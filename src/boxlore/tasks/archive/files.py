@@ -28,7 +28,7 @@ from boxlore.exports.turtle_text import as_turtle
 from boxlore.sheets.transfer_papers import Deed, InventoryLine, consent_pdf, gift_pdf, inventory_pdf
 from boxlore.tasks.archive.chapters import chapter_files
 from boxlore.tasks.archive.context import thing_lines, things_told
-from boxlore.tasks.archive.open_scans import WITHOUT_PLACE, OpenScans
+from boxlore.tasks.archive.open_scans import CLEANED, OpenScans
 from boxlore.tasks.archive.receipt import blank_rows
 from boxlore.tasks.archive.restrictions import restriction_lines
 from boxlore.tasks.archive.updates import CHANGES, HEADING, STATE, Earlier, change_row, gone_rows, state_row
@@ -62,11 +62,11 @@ class Making:
     people: set[str] = field(default_factory=set)
     progress: Progress = QUIET
     open_scans: OpenScans | None = None
-    """In the open part that takes scans: the scans as they are handed over, without the place of their scanning."""
+    """In the open part that takes scans: the scans as they are handed over, with their pictures alone."""
 
     @property
     def cleaned_in(self) -> Path | None:
-        """Where the scans are that lost their place, if this part has such."""
+        """Where the cleaned scans are, if this part has such."""
         return self.open_scans.work if self.open_scans else None
 
     def records(self) -> Iterator[Record]:
@@ -299,4 +299,4 @@ def _fixity(making: Making) -> Iterator[list[str]]:
             yield [name, *(event[column] for column in fixity_events.COLUMNS[1:])]
     for scan, cleaned in making.open_scans.cleaned.items() if making.open_scans else ():
         if scan in packed:
-            yield [packed[scan], cleaned.scan.sha256, WITHOUT_PLACE, making.collection.clock.now(), cleaned.outcome]
+            yield [packed[scan], cleaned.scan.sha256, CLEANED, making.collection.clock.now(), cleaned.outcome]

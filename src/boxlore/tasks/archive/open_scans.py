@@ -1,9 +1,10 @@
-"""Scans as they leave in the open part: without the place where they were scanned, and with everything else.
+"""Scans as they leave in the open part: the picture, and nothing that stands beside it in the file.
 
-That place is often somebody's home. It goes as coordinates, as a point in a text, and by its name. The keeper's scans
-are read and never written: one that says the place is copied beside the package without it, its pixels untouched, and
-proved; the records then tell the digest and size of what is handed over. One that cannot be cleaned stays out of the
-open part, with a sentence; the closed part has it.
+Beside the picture a file may tell where it was scanned (often somebody's home), whose machine it was, names, and what
+was cut off the picture, in places that no reader shows. The keeper's scans are read and never written: one that holds
+more than its picture is copied beside the package without it, its pixels untouched, and proved; the records then tell
+the digest and size of what is handed over. One that cannot be taken apart stays out of the open part, with a sentence.
+The closed part has every scan as it is.
 """
 
 from dataclasses import dataclass, field, replace
@@ -16,25 +17,23 @@ from boxlore.disk.fixity import sha256_of
 from boxlore.disk.writing import could_not, write_pieces
 from boxlore.formats import carrier
 
-SOURCE = "Exif (CIPA DC-008, 4.6.6) and XMP (CIPA DC-010): where a file was made"
-WITHOUT_PLACE = "metadata modification"
+SOURCE = "our own rule: what leaves is listed, all else stays (formats.bare)"
+CLEANED = "metadata modification"
 """A term of the Library of Congress preservation vocabulary for events (from memory)."""
 
 
 @dataclass(frozen=True, slots=True)
 class Cleaned:
-    """A scan without its place: as records tell it, the file, and the digest of the keeper's own."""
+    """A scan with its picture alone: as records tell it, the file, and the digest of the keeper's own."""
 
     scan: ScanFile
     path: Path
     sha256_before: str
-    reports: tuple[str, ...]
-    """Sentences about the texts that something was cut out of."""
 
     @property
     def outcome(self) -> str:
         """What was done, as the table of fixity events has it."""
-        return f"where it was scanned was left out; the keeper's own has SHA-256 {self.sha256_before}"
+        return f"all but its picture was left out; the keeper's own has SHA-256 {self.sha256_before}"
 
 
 @dataclass(slots=True)
@@ -79,30 +78,32 @@ class OpenScans:
         except ByteFault as fault:
             self._left_out.add(scan.id)
             words = f"The scan {scan.path} of {record.number} is left out of the open part: {fault}"
-            self._find("scan.place", Severity.ERROR, f"{words} It may say where it was scanned, and cannot be cleaned.")
+            self._find(
+                "scan.bare", Severity.ERROR, f"{words} It may hold more than its picture, and cannot be cleaned."
+            )
             return
         if cleaned is None:
             self._as_they_are.add(scan.id)
             return
         self.cleaned[scan.id] = cleaned
-        words = f"{record.number}: where {scan.path} was scanned is left out of the open part."
-        self._find("scan.place", Severity.NOTE, " ".join([words, *cleaned.reports]))
+        words = f"{record.number}: what {scan.path} holds beside its picture is left out of the open part."
+        self._find("scan.bare", Severity.NOTE, words)
 
     def _clean(self, scan: ScanFile) -> Cleaned | None:
-        """The scan without its place; None where it says none. Raises ByteFault where it cannot be taken out."""
+        """The scan with its picture alone; None where it is so. Raises ByteFault where it cannot be taken apart."""
         target = self.work / f"{len(self.cleaned)}{Path(scan.path).suffix}"
         try:
             with open(self.folder / scan.path, "rb") as source:
-                rewritten = carrier.without_place(source)
+                rewritten = carrier.bare_picture(source)
                 if carrier.is_whole(rewritten, source):
                     return None
                 with open(target, "w+b") as out:
                     write_pieces(rewritten.pieces, source, out)
-                    carrier.prove_without_place(source, out)
+                    carrier.prove_bare(source, out)
         except OSError as error:
             raise could_not(error, target) from error
         handed = replace(scan, sha256=sha256_of(target), bytes=target.stat().st_size)
-        return Cleaned(handed, target, scan.sha256, rewritten.reports)
+        return Cleaned(handed, target, scan.sha256)
 
     def _find(self, rule: str, severity: Severity, message: str) -> None:
         self.findings.append(Finding(rule=rule, severity=severity, message=message, source=SOURCE))

@@ -54,13 +54,13 @@ class TransferOrder:
 
 @dataclass(frozen=True, slots=True)
 class TransferPart:
-    """One bag: where it is, its records, scans, payload bytes; how many scans lost the place of their scanning."""
+    """One bag: where it is, its records, scans, payload bytes; how many scans were cleaned."""
 
     path: Path
     records: int
     scans: int
     bytes: int
-    without_place: int = 0
+    cleaned: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -273,7 +273,7 @@ def _note(collection: Collection, parts: list[TransferPart]) -> None:
         manifest = (part.path / "manifest-sha512.txt").read_bytes()
         event = FixityEvent(
             event=fixity_events.COPIED,
-            outcome=f"copied and hashed{_left_out(part.without_place)}",
+            outcome=f"copied and hashed{_left_out(part.cleaned)}",
             what=part.path.name,
             records=part.records,
             bytes=part.bytes,
@@ -284,13 +284,18 @@ def _note(collection: Collection, parts: list[TransferPart]) -> None:
 
 
 def _left_out(count: int) -> str:
-    scans = "a scan was" if count == 1 else f"{count} scans were"
-    return f"; where {scans} scanned was left out" if count else ""
+    scans = "a scan holds" if count == 1 else f"{count} scans hold"
+    return f"; what {scans} beside the picture was left out" if count else ""
 
 
-def write_names_found(collection: Collection, out: Path, namings: list[NameFound]) -> Path:
-    """Write what the name search found beside the package, as a table for the keeper. Raises WrongUse, CouldNot."""
-    listed = out / "names-found.csv"
+NAMES_FOUND = "names-found.csv"
+
+
+def write_names_found(collection: Collection, namings: list[NameFound]) -> Path:
+    """Write what the name search found as a table for the keeper, into the collection's folder: never where it could
+    be handed over. Raises WrongUse, CouldNot.
+    """
+    listed = collection.folder / NAMES_FOUND
     write_output(collection, listed, b"".join(rows_found(namings)))
     return listed
 

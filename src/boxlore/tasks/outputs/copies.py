@@ -9,7 +9,9 @@ never touched.
 import hashlib
 import io
 import os
+import tempfile
 from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from itertools import islice
 from pathlib import Path
@@ -31,7 +33,7 @@ from boxlore.tasks.collection.records import EVERYTHING, Selection, check_chosen
 from boxlore.tasks.outputs.being_made import BeingMade, read_being_made
 from boxlore.tasks.outputs.contents import FILE_NAME as CONTENTS
 from boxlore.tasks.outputs.contents import CopyLine, is_contents, read_contents, write_contents
-from boxlore.tasks.outputs.copy_names import CopyJob, jobs_of
+from boxlore.tasks.outputs.copy_names import CopyJob, jobs_of, scan_named
 
 BATCH = 16
 
@@ -157,6 +159,7 @@ def _check_folder(out: Path, name: Path) -> None:
 
 def _copy(run: CopyRun, job: CopyJob) -> Copied:
     record, scan = job.record, job.scan
+    named = scan_named(record, scan, run.to)
     refused = Copied(
         number=record.number,
         mark=record.mark.short if record.mark else "",
@@ -184,9 +187,7 @@ def _copy(run: CopyRun, job: CopyJob) -> Copied:
         return replace(refused, copy=written.copy, state=written.state, why=written.why, line=line)
     except BoxloreError as error:
         left = [
-            earlier
-            for earlier in run.known.values()
-            if earlier.key == (record.number, scan.path, str(run.longest or ""))
+            earlier for earlier in run.known.values() if earlier.key == (record.number, named, str(run.longest or ""))
         ]
         there = {earlier.copy for earlier in left if (run.out / earlier.copy).is_file()}
         there |= {copy for copy in run.being_made.left() if Path(copy).with_suffix("") == job.name}
@@ -225,9 +226,22 @@ def _make(run: CopyRun, job: CopyJob) -> _Made:
             return _encoded(run, job, path)
         copy = job.name.with_name(job.name.name + suffix).as_posix()
         try:
-            return _whole(run, job, source, copy)
+            with for_audience(source, run.to) as carried:
+                return _whole(run, job, carried, copy)
         except ByteFault as fault:
             return _beside(run, job, source, copy, fault)
+
+
+@contextmanager
+def for_audience(source: BinaryIO, to: To) -> Iterator[BinaryIO]:
+    """What of a scan a copy may carry: for outside its picture alone. Raises ByteFault if it cannot be taken apart."""
+    bare = carrier.bare_picture(source) if to.is_public else None
+    if bare is None or carrier.is_whole(bare, source):
+        yield source
+        return
+    with tempfile.TemporaryFile() as picture:
+        write_pieces(bare.pieces, source, picture)
+        yield picture
 
 
 def _whole(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str) -> _Made:
@@ -349,7 +363,8 @@ def _encoded(run: CopyRun, job: CopyJob, path: Path) -> _Made:
     picture = make_upright_jpeg(path, run.longest, area=job.scan.area)
     how = ["cut out of its scan"] if job.scan.area else []
     how += [f"at most {run.longest} pixels on its long side"] if run.longest else []
-    words = f"Newly encoded for use: {', '.join(how)}; the scan is {job.scan.path}, SHA-256 {job.scan.sha256}"
+    named = scan_named(job.record, job.scan, run.to)
+    words = f"Newly encoded for use: {', '.join(how)}; the scan is {named}, SHA-256 {job.scan.sha256}"
     turned, size = picture.orientation, (picture.width, picture.height)
     embedding = run.embedding(job, made=words, turned=turned, size=size)
     data = carrier.captioned(picture.data, embedding)

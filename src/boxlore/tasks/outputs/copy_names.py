@@ -4,6 +4,8 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
+from boxlore.core.crosswalk.scan_names import packed_path
+from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import AS_SCANNED, Record, ScanFile
 
 
@@ -34,6 +36,11 @@ def place_of(record: Record, scan: ScanFile, longest: int = 0) -> Path:
     side = "f" if scan.side == "recto" else "b"
     altered = "" if scan.role == AS_SCANNED else f"_{_safe(scan.role)}"
     return folder / f"{record.number}_{side}{altered}{f'_{longest}' if longest else ''}"
+
+
+def scan_named(record: Record, scan: ScanFile, to: To) -> str:
+    """What copies for that audience call the scan: its path; for outside its name in a package, which names nobody."""
+    return packed_path(record, scan) if to.is_public else scan.path
 
 
 def _safe(label: str) -> str:

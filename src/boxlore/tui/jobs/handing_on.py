@@ -98,7 +98,7 @@ def _transfer(collection: Collection, answers: FormAnswers, progress: Progress) 
     lines: list[str] = []
     if hits := name_search(collection, selection):
         names = {name for hit in hits for name in hit.people}
-        listed = write_names_found(collection, out, hits)
+        listed = write_names_found(collection, hits)
         if answers["read"] != "yes":
             raise WrongUse(
                 f"{several(len(names), 'living person is', 'living people are')} named in "
