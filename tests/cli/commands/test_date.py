@@ -36,3 +36,28 @@ def test_in_a_collection_its_day_order_holds(run, tmp_path) -> None:  # type: ig
     assert run("new", tmp_path / "tamm", "--day-order", "mdy")[0] == 0
     assert run("-c", tmp_path / "tamm", "date", "7/4/52")[1].startswith("7/4/52 → 1952-07-04")
     assert run("-c", tmp_path / "tamm", "date", "--order", "dmy", "7/4/52")[1].startswith("7/4/52 → 1952-04-07")
+
+
+LEANING = [  # options, words, what is answered of the family's dates (reckoned by hand)
+    (["--narrator", "Leida Tamm"], "when I was six", "1926~"),
+    ([], "when I was six", "no date: When were you born?"),
+    (["--item", "TRA-0001"], "on her 21st", "1931"),
+    ([], "on her 21st", "no date: Who was that"),
+    ([], "when Aino Tamm was ten", "1920~"),
+    (["--edtf"], "1920~", "1920~"),
+]
+
+
+def test_in_a_collection_a_date_leans_on_the_family(run, bare) -> None:  # type: ignore[no-untyped-def]
+    home = bare(1)
+    for field, name, born in (("named", "Leida Tamm", "4 March 1920"), ("person", "Aino Tamm", "1910")):
+        assert run("-c", home, "tell", "TRA-0001", field, name)[0] == 0
+        assert run("-c", home, "people", "tell", name, "born", born)[0] == 0
+    for options, words, answer in LEANING:
+        assert run("-c", home, "date", *options, words)[1].startswith(f"{words} → {answer}"), words
+
+
+def test_a_narrator_is_looked_up_in_a_collection(run, bare) -> None:  # type: ignore[no-untyped-def]
+    code, out, err = run("date", "--narrator", "Leida", "when I was six")
+    assert (code, out) == (2, "") and "Name it with -c FOLDER." in err
+    assert "Nobody here is called" in run("-c", bare(1), "date", "--narrator", "Nobody", "1920")[2]

@@ -98,7 +98,7 @@ FAMILY = KnownDates(
         }
     ),
     narrator="1920-03",
-    pictured=("1930-06-12",),
+    pictured=MappingProxyType({"Ada": "1930-06-12"}),
 )
 AGES = [  # words, EDTF, a word of the question
     ("when Ruth was five", "1907~", None),
@@ -166,3 +166,38 @@ EVENTS = [
 @pytest.mark.parametrize(("words", "ask"), EVENTS)
 def test_an_event_without_a_date_is_asked_for(words: str, ask: str | None) -> None:
     assert read(words).ask == ask
+
+
+PICTURED = [  # words, who is in the picture, EDTF, the question, its choices (rules of our own)
+    ("on her 21st", {"Aino Tamm": "1910-02-03"}, "1931-02-03", None, ()),
+    ("aged 5", {"Aino Tamm": ""}, None, "When was Aino Tamm born?", ()),
+    (
+        "on her 21st",
+        {"Aino Tamm": "1910-02-03", "Mavis Rourke": "1912"},
+        None,
+        "“on her 21st”: is Aino Tamm or Mavis Rourke meant?",
+        ("1931-02-03", "1933"),
+    ),
+    (
+        "aged 5",
+        {"Jaan": "", "Aino": "1910-02-03", "Con": ""},
+        None,
+        "“aged 5”: is Aino, Jaan or Con meant? The birth of Jaan and of Con is not told.",
+        ("1915~",),
+    ),
+    ("aged 5 or 6", {"Aino": "1910", "Jaan": "1912"}, None, "is Aino or Jaan", ("[1915~,1916~]", "[1917~,1918~]")),
+    ("in her twenties", {"Aino": "1910", "Jaan": "1912"}, None, "is Aino or Jaan", ("1930/1940", "1932/1942")),
+    ("when she was ten", {"Aino": "1910", "Jaan": ""}, None, "The birth of Jaan is not told.", ("1920~",)),
+    ("when I was six", {"Aino": "1910", "Jaan": "1912"}, None, "When were you born?", ()),
+    ("when Aino was six", {"Mavis": "1910"}, None, "When was Aino born?", ()),
+]
+
+
+@pytest.mark.parametrize(("words", "pictured", "edtf", "ask", "choices"), PICTURED)
+def test_an_age_of_who_is_in_the_picture(
+    words: str, pictured: dict[str, str], edtf: str | None, ask: str | None, choices: tuple[str, ...]
+) -> None:
+    reading = read(words, known=KnownDates(pictured=MappingProxyType(pictured)))
+    assert (reading.edtf.text if reading.edtf else None) == edtf
+    assert (reading.ask is None) if ask is None else ask in str(reading.ask)
+    assert reading.alternatives == choices

@@ -1,17 +1,21 @@
 """`boxlore date`: what is understood of a date, as EDTF, with its bounds, display and questions."""
 
 import sys
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
+from contextlib import ExitStack
 from dataclasses import replace
 from datetime import datetime
+from functools import partial
+from typing import NamedTuple
 
 import click
 
 from boxlore.cli import options, output
 from boxlore.core.dates import phrases
 from boxlore.core.dates.reading import DateReading
-from boxlore.tasks.collection.opening import has_collection
-from boxlore.tasks.collection.settings import phrase_settings, read_settings
+from boxlore.core.errors import WrongUse
+from boxlore.tasks.collection.opening import has_collection, open_collection
+from boxlore.tasks.people.date_reader import reader_of
 
 
 @click.command()
@@ -20,6 +24,8 @@ from boxlore.tasks.collection.settings import phrase_settings, read_settings
 @click.option("--edtf", "edtf_only", is_flag=True, help="Accept the standard (EDTF, 2019) only, no phrases.")
 @click.option("--order", type=click.Choice(["dmy", "mdy"]), help="How 7/4/52 is meant.")
 @click.option("--hemisphere", type=click.Choice(["north", "south"]), help="Where summers are meant.")
+@click.option("--narrator", default="", callback=options.filled, help="Who says it: “when I was six”.")
+@click.option("--item", default="", callback=options.filled, help="Of which photograph: “on her 21st”, “summer 1950”.")
 @click.pass_context
 def date(
     ctx: click.Context,
@@ -28,23 +34,45 @@ def date(
     edtf_only: bool,
     order: str | None,
     hemisphere: str | None,
+    narrator: str,
+    item: str,
 ) -> None:
     """Say what is understood of TEXT. Each TEXT is one date; `-` reads a date a line from standard input.
 
-    In a collection its day order and hemisphere hold, unless told otherwise.
+    In a collection its day order, hemisphere, countries, people and events hold, as they do for `tell`, unless told
+    otherwise.
     """
-    own = phrase_settings(read_settings(ctx.obj)) if has_collection(ctx.obj) else phrases.AS_TOLD
-    settings = replace(own, order=order or own.order, hemisphere=hemisphere or own.hemisphere)
-    known = phrases.KnownDates(this_year=datetime.now().year)
+    own = Meant(order, hemisphere)
     findings = False
-    for words in lines(text):
-        reading = phrases.read_strict(words) if edtf_only else phrases.read(words, settings, known)
-        findings = findings or bool(reading.ask) or reading.edtf is None
-        if as_json:
-            output.row(reading.to_json())
-        else:
-            click.echo(_sentence(reading))
+    with ExitStack() as stack:
+        read: Callable[[str], DateReading] = phrases.read_strict
+        if not edtf_only and has_collection(ctx.obj):
+            collection = stack.enter_context(open_collection(ctx.obj, write=False))
+            read = reader_of(collection, narrator, item, own.settings)
+        elif narrator or item:
+            raise WrongUse("--narrator and --item are looked up in a collection.", "Name it with -c FOLDER.")
+        elif not edtf_only:
+            known = phrases.KnownDates(this_year=datetime.now().year)
+            read = partial(phrases.read, settings=own.settings(phrases.AS_TOLD), known=known)
+        for words in lines(text):
+            reading = read(words)
+            findings = findings or bool(reading.ask) or reading.edtf is None
+            if as_json:
+                output.row(reading.to_json())
+            else:
+                click.echo(_sentence(reading))
     ctx.exit(1 if findings else 0)
+
+
+class Meant(NamedTuple):
+    """What the options say of how dates are meant; None where they say nothing."""
+
+    order: str | None = None
+    hemisphere: str | None = None
+
+    def settings(self, own: phrases.PhraseSettings) -> phrases.PhraseSettings:
+        """A collection's own settings, but for what the options say."""
+        return replace(own, order=self.order or own.order, hemisphere=self.hemisphere or own.hemisphere)
 
 
 def lines(texts: Iterable[str]) -> Iterable[str]:

@@ -24,6 +24,7 @@ from boxlore.tasks.collection.settings import Settings
 @click.option("--language", default="en", show_default=True, help="The language told in (BCP 47).")
 @click.option("--hemisphere", type=click.Choice(["north", "south"]), default="north", show_default=True)
 @click.option("--day-order", type=click.Choice(["dmy", "mdy"]), help="How 7/4/52 is meant; without it, it asks.")
+@click.option("--countries", default="", help="Whose holidays are meant: “NZ EE”; without it, it asks.")
 @click.option("--from", "package", type=click.Path(path_type=Path, exists=True), help="Rebuild it from a transfer.")
 def new(
     folder: Path,
@@ -34,6 +35,7 @@ def new(
     language: str,
     hemisphere: str,
     day_order: str | None,
+    countries: str,
     package: Path | None,
 ) -> None:
     """Start a collection in FOLDER."""
@@ -48,6 +50,7 @@ def new(
         language=language,
         hemisphere=hemisphere,
         day_order=day_order or "",
+        countries=countries.upper(),
     )
     start(folder, settings)
     talk.say(f"A collection is in {folder}. Its first number will be {settings.prefix}{settings.series}-0001.")

@@ -1,7 +1,7 @@
 """Dates told by an age or a birthday: “when Ruth was five”, “aged 5”, “on her 21st”, “als ich sechs war”.
 
 An age is one number beside words of age, in any order; whatever else is said must be the person. The narrator is “I”;
-“she”, “he” or nobody is the one person in the picture.
+“she”, “he” or nobody is the one person in the picture; where several are, it is asked who.
 """
 
 from collections.abc import Callable
@@ -49,9 +49,12 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
     reckon = _reckoner(kinds, {kind for _, kind in numbers}, bool(born), len(numbers))
     if reckon is None:
         return None
-    birth = _born(born, unknown, kinds, text, context)
-    texts = [reckon(birth, value) for value, _ in numbers]
-    return texts[0] if len(texts) == 1 else f"[{','.join(texts)}]"
+
+    def reckoned(birth: str) -> str:
+        texts = [reckon(birth, value) for value, _ in numbers]
+        return texts[0] if len(texts) == 1 else f"[{','.join(texts)}]"
+
+    return reckoned(_born(born, unknown, kinds, text, context) or _of_the_pictured(text, context, reckoned))
 
 
 def _reckoner(kinds: set[str], numbers: set[str], born: bool, count: int) -> Callable[[str, int], str] | None:
@@ -79,6 +82,22 @@ def _born(born: list[str], unknown: list[Token], kinds: set[str], text: str, con
         if not context.narrator:
             raise NoSuchDate("When were you born?")
         return context.narrator
-    if len(context.pictured) == 1:
-        return context.pictured[0]
-    raise NoSuchDate("Who was that, and when were they born?")
+    return ""
+
+
+def _of_the_pictured(text: str, context: DateContext, reckoned: Callable[[str], str]) -> str:
+    """The birth of the one person in the picture. Raises NoSuchDate, with what it is for each of several."""
+    if not context.pictured:
+        raise NoSuchDate("Who was that, and when were they born?")
+    (name, birth), *others = context.pictured.items()
+    if not others and birth:
+        return birth
+    if not others:
+        raise NoSuchDate(f"When was {name} born?")
+    known = {name: reckoned(birth) for name, birth in context.pictured.items() if birth}
+    unknown = [name for name in context.pictured if name not in known]
+    names = [*known, *unknown]
+    ask = f"“{text}”: is {', '.join(names[:-1])} or {names[-1]} meant?"
+    if unknown:
+        ask += f" The birth of {' and of '.join(unknown)} is not told."
+    raise NoSuchDate(ask, tuple(known.values()))

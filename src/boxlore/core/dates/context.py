@@ -10,7 +10,7 @@ class DateContext(NamedTuple):
     """The words as told; the collection's settings; and dates already told (folded name → EDTF).
 
     `this_year` is the year in which it is told: a later one is asked about. `narrator` is the birth of whoever tells,
-    `pictured` are births of the people in the picture, as EDTF.
+    `pictured` are the people in the picture with their births, as EDTF, empty where one is not known.
     """
 
     text: str = ""
@@ -20,7 +20,7 @@ class DateContext(NamedTuple):
     births: Mapping[str, str] = MappingProxyType({})
     events: Mapping[str, str] = MappingProxyType({})
     narrator: str = ""
-    pictured: tuple[str, ...] = ()
+    pictured: Mapping[str, str] = MappingProxyType({})
     this_year: int = 9999
 
 

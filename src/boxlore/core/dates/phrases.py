@@ -41,12 +41,13 @@ AS_TOLD = PhraseSettings()
 @dataclass(frozen=True, slots=True)
 class KnownDates:
     """Dates already told, as EDTF: births of people and dates of events by folded name; the narrator's birth; the
-    births of the people in the picture; and the year in which it is told."""
+    people in the picture by name, with their births (empty where one is not known); and the year in which it is
+    told."""
 
     births: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
     events: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
     narrator: str = ""
-    pictured: tuple[str, ...] = ()
+    pictured: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
     this_year: int = THIS_YEAR
 
 

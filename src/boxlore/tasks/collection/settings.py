@@ -15,6 +15,7 @@ from boxlore.core.fields.letters import is_blank
 
 FILE_NAME = "boxlore.toml"
 
+_COUNTRIES = re.compile(r"([A-Z]{2}( [A-Z]{2})*)?")
 _PREFIX = re.compile(r"[A-Z][A-Z0-9]{1,6}")  # it begins names of files, so nothing else may stand in it
 
 
@@ -29,6 +30,7 @@ class Settings:
     language: str = "en"
     day_order: str = ""
     hemisphere: str = "north"
+    countries: str = ""
     living_years: int = 100
     bracketed_titles: bool = False
     paper: str = "a4"
@@ -51,6 +53,7 @@ _WHY: Mapping[str, str] = {
     "language": "The language told in when nothing else is said (a BCP 47 tag: en, et, mi).",
     "day_order": "How 7/4/52 is meant: dmy, mdy, or empty to be asked each time.",
     "hemisphere": "Where summers are meant: north or south.",
+    "countries": "Whose holidays are meant: two letters a country, such as NZ EE (ISO 3166-1); empty to be asked.",
     "living_years": "Someone born longer ago than this, no death known, is presumed dead.",
     "bracketed_titles": "true: titles made by us stand in square brackets; false: they do not (DACS 2.3.3).",
     "paper": "a4 or letter.",
@@ -118,6 +121,10 @@ def _check(path: Path, name: str, value: object) -> None:
         raise WrongUse(f"{path}: fixity_days is {value}.", "It must be 1 or more days; 365 is usual.")
     if name == "backups_mb" and int(str(value)) < 1:
         raise WrongUse(f"{path}: backups_mb is {value}.", "It must be 1 or more megabytes; 1000 is usual.")
+    if name == "countries" and not _COUNTRIES.fullmatch(str(value)):
+        raise WrongUse(
+            f"{path}: countries is “{value}”.", "It must be two capital letters a country with blanks between: NZ EE."
+        )
     if name == "prefix" and not _PREFIX.fullmatch(str(value)):
         raise WrongUse(
             f"{path}: prefix is “{value}”.",
@@ -141,4 +148,6 @@ _KINDS = {bool: "true or false", int: "a whole number", str: "text in quotes"}
 
 def phrase_settings(settings: Settings) -> phrases.PhraseSettings:
     """The collection's settings as the reader of dates takes them."""
-    return phrases.PhraseSettings(order=settings.day_order or None, hemisphere=settings.hemisphere)
+    return phrases.PhraseSettings(
+        order=settings.day_order or None, hemisphere=settings.hemisphere, countries=tuple(settings.countries.split())
+    )

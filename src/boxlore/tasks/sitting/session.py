@@ -445,7 +445,9 @@ class Sitting:
         """What is made of the words so far, for a prompt that is read; nothing while the places are prepared."""
         if prompt.reads == "place" and not self._ready:
             return None
-        return self.teller.understanding.read(prompt.reads, words, around_record(record))
+        narrator = self.source.ref if self.source.said is Said.NARRATOR else ""
+        beside = around_record(record, self.collection.people(), narrator)
+        return self.teller.understanding.read(prompt.reads, words, beside)
 
     def gentle_questions(self, record: Record) -> list[str]:
         """What the rules find worth asking about an item, without what the prompts ask anyway."""

@@ -8,6 +8,7 @@ import re
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.audiences import read_audience
 from boxlore.core.fields.letters import check_typed, is_question
 from boxlore.core.fields.pictures import ROW_WORDS, RowPosition
@@ -23,7 +24,7 @@ from boxlore.core.people.who_words import own_relation
 from boxlore.core.statements import KEEPER, Kind, Reading, Said, Source, Statement, Subject, Sure, fold
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.telling.by_hand import check_kin, typed_words
-from boxlore.tasks.telling.understanding import REGISTRY, Around, Understanding, around, person_reading
+from boxlore.tasks.telling.understanding import REGISTRY, Around, Understanding, around, birth_of, person_reading
 
 _ID = re.compile(r"[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")
 READ_TOGETHER = {"date": "place", "place": "date"}
@@ -219,10 +220,12 @@ class Teller:
             return
         elif reads and statement.words:
             self._read(act, statement, reads, statement.words)
+        if statement.field == "person":
+            self._read_age(act, statement.subject)
 
     def _read(self, act: Act, statement: Statement, reads: str, words: str) -> None:
         subject = statement.subject
-        beside = self._around(act, subject) if reads in READ_TOGETHER else None
+        beside = self._around(act, statement) if reads in READ_TOGETHER else None
         understood = self.understanding.read(reads, words, beside)
         if understood is not None:
             act.readings.append((statement.id, understood.reading))
@@ -321,16 +324,40 @@ class Teller:
             *now,
         ]
 
-    def _around(self, act: Act, subject: Subject) -> Around:
-        return around((statement.field, reading) for statement, reading in self._told(act, subject))
+    def _around(self, act: Act, statement: Statement) -> Around:
+        """What is told beside a statement: of the same thing, by whom, and who is in the picture."""
+        subject = statement.subject
+        beside = around((told.field, reading) for told, reading in self._told(act, subject))
+        narrator = statement.source.ref if statement.source.said is Said.NARRATOR else ""
+        return replace(beside, narrator=narrator, people=lambda: self._pictured(act, subject))
+
+    def _pictured(self, act: Act, item: Subject) -> dict[str, str]:
+        """Who is in the picture, by name, with the birth as EDTF; empty where it is not known."""
+        rows = self._told(act, item)
+        for material in self._collection.store.about_items(ids=(item.id,)):
+            rows += [row for marker in material.markers for row in marker.statements]
+        people = self._collection.people()
+        births = {}
+        for statement, reading in rows:
+            if statement.field == "person" and statement.words:
+                person = people.get(id_meant(reading)) if reading is not None and reading.usable else None
+                births[person.name if person else statement.words] = birth_of(person)
+        return births
+
+    def _read_age(self, act: Act, item: Subject) -> None:
+        """Read a date again that could not be read, such as an age, now that it is told who is in the picture."""
+        for statement, reading in self._told(act, item):
+            date = reading.value if statement.field == "date" and reading is not None else None
+            if isinstance(date, DateReading) and date.edtf is None:
+                self._read_again(act, item, "date")
+                return
 
     def _read_again(self, act: Act, subject: Subject, name: str) -> None:
         """A place as it was in the year told since, a season as at the place told since; never a confirmed one."""
-        beside = self._around(act, subject)
         for statement, reading in self._told(act, subject):
             if statement.field != name or not statement.words or (reading is not None and reading.confirmed):
                 continue
-            again = self.understanding.read(name, statement.words, beside)
+            again = self.understanding.read(name, statement.words, self._around(act, statement))
             if again is not None and again.reading != reading:
                 act.readings = [(ident, earlier) for ident, earlier in act.readings if ident != statement.id]
                 act.readings.append((statement.id, again.reading))

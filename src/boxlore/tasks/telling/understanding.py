@@ -3,8 +3,8 @@
 A reading that asks nothing may be used by outputs; one that asks waits for the keeper.
 """
 
-from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, replace
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 from tempfile import TemporaryDirectory
 from types import MappingProxyType
@@ -89,7 +89,9 @@ class Understanding:
             return None
         around = around or NOTHING_AROUND
         if reads == "date":
-            return self._date(words, around.latitude)
+            read, settings = self.date(words, around)
+            shown = read.display or "kept as told, not read as a date"
+            return Understood(date_reading(read, settings), shown, read.ask or "", read.alternatives)
         if reads == "place":
             return self._place(words, around.year)
         if reads == "name":
@@ -98,31 +100,34 @@ class Understanding:
             return self._meant(words, "person", self._collection.people().values())
         return None
 
-    def _date(self, words: str, latitude: float | None) -> Understood:
-        settings = phrase_settings(self._collection.settings)
-        if latitude is not None:
-            settings = replace(settings, hemisphere="south" if latitude < 0 else "north")
+    def date(
+        self, words: str, around: "Around", settings: phrases.PhraseSettings | None = None
+    ) -> tuple[DateReading, phrases.PhraseSettings]:
+        """A date by the collection's settings, or by others, and by what is known around it; with the settings used."""
+        settings = settings or around.settings(phrase_settings(self._collection.settings))
         read = phrases.read(words, settings, phrases.KnownDates(this_year=self._this_year))
         if read.edtf is None:  # an age or an event of the family: now it is worth reading the registry
-            read = phrases.read(words, settings, self.known)
-        shown = read.display or "kept as told, not read as a date"
-        return Understood(date_reading(read, settings), shown, read.ask or "", read.alternatives)
+            read = phrases.read(words, settings, self.known(around))
+        return read, settings
 
-    @property
-    def known(self) -> phrases.KnownDates:
-        """Births and events that phrases lean on (`when Ruth was five`); a name that several have is left out."""
+    def known(self, around: "Around") -> phrases.KnownDates:
+        """Births and events that phrases lean on (`when Ruth was five`, `when I was six`, `on her 21st`); a name that
+        several have is left out."""
         births: dict[str, set[str]] = {}
         for person in self._collection.people().values():
-            if person.born is not None and person.born.edtf is not None:
+            if born := birth_of(person):
                 for name in {person.name, *person.forms, *person.calls}:
-                    births.setdefault(name.casefold(), set()).add(person.born.edtf.text)
+                    births.setdefault(name.casefold(), set()).add(born)
         events: dict[str, set[str]] = {}
         for _, rows in self._collection.store.subjects("event"):
             usable = [read.usable_value for statement, read in rows if statement.field == "date" and read]
             dates = {date.edtf.text for date in usable if isinstance(date, DateReading) and date.edtf}
             for name in {statement.words.casefold() for statement, _ in rows if statement.field == "name"}:
                 events.setdefault(name, set()).update(dates)
-        return phrases.KnownDates(_single(births), _single(events), this_year=self._this_year)
+        teller = self._collection.people().get(around.narrator)
+        return phrases.KnownDates(
+            _single(births), _single(events), birth_of(teller), MappingProxyType(dict(around.people())), self._this_year
+        )
 
     @property
     def _this_year(self) -> int:
@@ -199,10 +204,21 @@ def date_reading(read: DateReading, settings: phrases.PhraseSettings) -> Reading
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Around:
-    """Context for reading one field: the year and the latitude (degrees) already told of the same item."""
+    """Context for reading one field: the year, the latitude (degrees) and the country (ISO 3166-1) already told of the
+    same item; the id of who tells; and who is in the picture, asked for only where a phrase leans on it: the birth by
+    the name, as EDTF, empty where it is not known."""
 
     year: int | None = None
     latitude: float | None = None
+    country: str = ""
+    narrator: str = ""
+    people: Callable[[], Mapping[str, str]] = field(default=dict, compare=False)
+
+    def settings(self, own: phrases.PhraseSettings) -> phrases.PhraseSettings:
+        """The collection's settings with the half of the world and the country of the item's place."""
+        if self.latitude is not None:
+            own = replace(own, hemisphere="south" if self.latitude < 0 else "north")
+        return replace(own, countries=(self.country,)) if self.country else own
 
 
 NOTHING_AROUND = Around()
@@ -216,14 +232,22 @@ def around(rows: Iterable[tuple[str, Reading | None]]) -> Around:
     return _around(date, place.best if place else None)
 
 
-def around_record(record: Record) -> Around:
-    """The same from a record in force."""
+def around_record(record: Record, people: Mapping[str, Person], narrator: str = "") -> Around:
+    """The same from a record in force; `people` by id, `narrator` is the id of who tells."""
     view = record.first("date")
-    return _around(view.date if view else None, record.place)
+    beside = _around(view.date if view else None, record.place)
+    births = {shown.name: birth_of(people.get(shown.person)) for shown in record.shown()}
+    return replace(beside, narrator=narrator, people=lambda: births)
 
 
 def _around(date: DateReading | None, place: Place | None) -> Around:
-    return Around(year=date.first_year if date else None, latitude=place.lat if place else None)
+    year = date.first_year if date else None
+    return Around(year=year, latitude=place.lat, country=place.country_code) if place else Around(year=year)
+
+
+def birth_of(person: Person | None) -> str:
+    """The birth of somebody as EDTF; empty where none is known."""
+    return person.born.edtf.text if person and person.born and person.born.edtf else ""
 
 
 def _single(dates_by_name: Mapping[str, set[str]]) -> MappingProxyType[str, str]:

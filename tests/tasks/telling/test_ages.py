@@ -1,0 +1,97 @@
+"""Ages lean on who tells and on who is in the picture; holidays on the country (reckoned by hand, rules of our own)."""
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.errors import WrongUse
+from boxlore.core.statements import Kind, Said, Source, Subject
+from boxlore.tasks.collection.opening import Collection, open_collection, start
+from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.telling.statements import Teller, Telling
+
+BY_LEIDA = Telling(source=Source(Said.NARRATOR, "Leida Tamm"))
+
+
+@pytest.fixture
+def collection(tmp_path: Path) -> Iterator[Collection]:
+    start(tmp_path / "ours", Settings(countries="NZ"))
+    with open_collection(tmp_path / "ours") as opened:
+        teller = Teller(opened)
+        act = opened.act("people")
+        for name, born in (("Leida Tamm", "4 March 1920"), ("Aino Tamm", "1910"), ("Jaan Tamm", "")):
+            person = act.new(Kind.PERSON)
+            teller.add(act, person, "name", name, Telling())
+            if born:
+                teller.add(act, person, "born", born, Telling())
+        act.done()
+        yield opened
+
+
+def date_of(collection: Collection, item: Subject) -> tuple[str | None, str | None]:
+    """EDTF and the question of the date told last."""
+    rows = [row for row in collection.store.statements(item) if row[0].field == "date"]
+    reading = rows[-1][1]
+    assert reading is not None and isinstance(reading.value, DateReading)
+    return reading.value.edtf.text if reading.value.edtf else None, reading.value.ask
+
+
+def item_with(collection: Collection, *people: str) -> tuple[Teller, Subject]:
+    teller = Teller(collection)
+    act = collection.act("an item")
+    item = act.new(Kind.ITEM)
+    for person in people:
+        teller.add(act, item, "person", person, Telling())
+    act.done()
+    return teller, item
+
+
+TOLD = [  # who is in the picture, what Leida says, EDTF, the question
+    ((), "when I was six", "1926~", None),
+    ((), "on my 21st birthday", "1941-03-04", None),
+    (("Aino Tamm",), "aged 5", "1915~", None),
+    (("Aino Tamm",), "on her 21st", "1931", None),
+    (("Aino Tamm", "Leida Tamm"), "on her 21st", None, "“on her 21st”: is Aino Tamm or Leida Tamm meant?"),
+    (("Jaan Tamm",), "aged 5", None, "When was Jaan Tamm born?"),
+    (("Mihkel the carter",), "aged 50", None, "When was Mihkel the carter born?"),
+    ((), "aged 5", None, "Who was that, and when were they born?"),
+    ((), "Labour Day 1950", "1950-10-23", None),  # fourth Monday in October: Public Holidays Act 1910 (NZ)
+]
+
+
+@pytest.mark.parametrize(("people", "words", "edtf", "ask"), TOLD)
+def test_what_a_narrator_says_of_an_age(
+    collection: Collection, people: tuple[str, ...], words: str, edtf: str | None, ask: str | None
+) -> None:
+    teller, item = item_with(collection, *people)
+    teller.tell(item, "date", words, BY_LEIDA)
+    assert date_of(collection, item) == (edtf, ask)
+
+
+def test_the_keeper_is_no_narrator(collection: Collection) -> None:
+    teller, item = item_with(collection)
+    teller.tell(item, "date", "when I was six", Telling())
+    assert date_of(collection, item) == (None, "When were you born?")
+
+
+def test_an_age_is_read_once_it_is_told_who_that_is(collection: Collection) -> None:
+    teller, item = item_with(collection)
+    teller.tell(item, "date", "aged 5", Telling())
+    teller.tell(item, "person", "Aino Tamm", Telling())
+    assert date_of(collection, item) == ("1915~", None)
+    teller.tell(item, "person", "Leida Tamm", Telling())
+    assert date_of(collection, item) == ("1915~", None)  # it was read already
+
+
+def test_a_holiday_is_that_of_the_place(collection: Collection) -> None:
+    teller, item = item_with(collection)
+    teller.tell(item, "place", "Toronto, Canada", Telling())
+    teller.tell(item, "date", "Labour Day 1950", Telling())
+    assert date_of(collection, item) == ("1950-09-04", None)  # first Monday in September (Canada, 1894)
+
+
+def test_countries_that_are_none(tmp_path: Path) -> None:
+    with pytest.raises(WrongUse, match="two capital letters a country"):
+        start(tmp_path / "other", Settings(countries="New Zealand"))
