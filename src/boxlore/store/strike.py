@@ -55,6 +55,7 @@ from collections.abc import Callable, Collection, Iterable, Sequence
 from dataclasses import dataclass
 from functools import partial
 
+from boxlore.core.people.name_finder import forget_finders
 from boxlore.core.people.who_reader import forget_names
 from boxlore.core.records.readings import forget_values
 from boxlore.core.statements import Statement, fold
@@ -111,6 +112,7 @@ def strike(
     count = store.writer.do(lambda db: _take_out(db, asked, by, now, elsewhere.left_in))
     forget_values()
     forget_names()
+    forget_finders()
     store.people_version += 1
     if not finish(store, waiting, stopped):
         return StrikeReport(count, finished=False, left_in=elsewhere.left_in, unread=elsewhere.unread)

@@ -12,8 +12,8 @@ from boxlore.core.people.names import (
     initials,
     may_be_called,
     parts_of,
+    pet_forms,
     short_rows,
-    sought_forms,
     soundex,
 )
 from boxlore.core.people.names_table import SHORT_FORMS
@@ -71,29 +71,16 @@ def test_full_forms() -> None:
     assert initials("Anne-Marie") == "A. M."
 
 
-SOUGHT = [
-    "mia rourke", "mia", "m. rourke", "m rourke", "rourke, m.", "rourke m", "m.r.", "m. r.", "anne-marie", "anne marie",
-    "a. m. rourke", "a.m. rourke", "anne", "marie", "amr",
-]  # fmt: skip
-
-
-def test_what_is_sought_for_someone_who_must_not_be_named() -> None:
-    found = sought_forms(["Mia Rourke"], ["Mia", "Anne-Marie"], ["Rourke"])
-    assert set(SOUGHT) <= found
-    assert "mr" not in found and "r" not in found and "nan" not in found
-    assert {"dan", "danny", "dan rourke"} <= sought_forms([], ["Daniel"], ["Rourke"])
-    assert "will" not in sought_forms([], ["William"], ["Rourke"])
-    assert "will rourke" in sought_forms([], ["William"], ["Rourke"])
+def test_what_people_say_for_a_given_name() -> None:
+    """The table of short forms, from memory: a full form in any spelling has all of its row, a short one the full."""
+    assert {"kate", "kitty", "catherine"} <= pet_forms("katherine")
+    assert pet_forms("kitty") == {"catherine"} and "dan" in pet_forms("daniel") and not pet_forms("leida")
 
 
 def test_the_table_of_pet_forms_is_folded_and_without_doubles() -> None:
     for row in SHORT_FORMS:
         assert len(row) > 1 and len(set(row)) == len(row) and all(form == "".join(parts_of(form)) for form in row)
     assert short_rows("peggy") & short_rows("margaret") and not short_rows("nobody")
-
-
-def test_a_call_name_without_letters_has_no_initials() -> None:
-    assert sought_forms(["Ruth Tamm"], ["-"], ["Tamm"]) == {"ruth tamm"}
 
 
 GENDERED = [

@@ -26,8 +26,8 @@ MIA = person("mia", "Mia", also=("mia-too",))
 """She lives, and has consented to nothing. The keeper has called two entries one: she has two ids."""
 
 TOM = person("tom", "Tom", dead=True)
-OLD_MIA = person("old-mia", "Mia", "Kask", dead=True)
-"""Long dead, with the given name of somebody living."""
+OLD_MIA = person("old-mia", "Mia", dead=True)
+"""Long dead, with the name of somebody living."""
 
 SEEN_ONLY = person("con", "Con", consents=(make_consent(["name"], "2026-11-25"),))
 """He lives, may be named, and has not consented to be shown."""
@@ -83,11 +83,11 @@ NAMED: dict[str, tuple[Record, str]] = {
         record(told=stories(said(by=Source(Said.NARRATOR, "mia-too"), said_by="Mia Rourke"))), WHO_SAYS,
     ),
     "as a dead namesake who told it": (
-        record(told=stories(said(by=Source(Said.NARRATOR, "old-mia"), said_by="Mia Kask"))), WHO_SAYS,
+        record(told=stories(said(by=Source(Said.NARRATOR, "old-mia"), said_by="Mia Rourke"))), WHO_SAYS,
     ),
     "as a teller nobody knows": (record(told=stories(said(by=Source(Said.NARRATOR, "a neighbour")))), WHO_SAYS),
     "in what a document is called": (record(told=stories(said(by=LETTER))), WHO_SAYS),
-    "as a dead namesake in the picture": (record(people=(shown("old-mia", "Mia Kask"),)), "person"),
+    "as a dead namesake in the picture": (record(people=(shown("old-mia", "Mia Rourke"),)), "person"),
     "in how things lay": (record(found_in="Mia's shoebox"), FOUND_IN),
     "on the box": (record(mark=BOX), MARK),
     "inside a file": (record(scans=(scan(embedded="dc:title Mia"),)), EMBEDDED),

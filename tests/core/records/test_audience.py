@@ -8,6 +8,7 @@ import pytest
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.audiences import read_audience
 from boxlore.core.people.consent import Consent, make_consent
+from boxlore.core.people.name_hits import Doubt
 from boxlore.core.people.person import Person
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.audience import Naming, Recipient, To
@@ -311,8 +312,9 @@ def test_an_approximate_birth_counts_with_five_years_more() -> None:
     assert not life_of(person(born=DateReading.from_edtf("1921-06~")), TODAY).living
 
 
-def test_a_family_name_that_only_the_withheld_bear_is_sought_alone() -> None:
+def test_a_family_name_alone_is_asked_about_but_where_it_names_the_family() -> None:
     dead = person("tom", dead=True, surnames=("Rourke",))
     mia = person("mia", surnames=("Rourke", "Parata-Rourke"))
     hidden = withhold([dead, mia], {one.id: life_of(one, TODAY) for one in (dead, mia)}, To.OUTSIDE, TODAY)
-    assert hidden.finds("Mrs Parata-Rourke") and not hidden.finds("the Rourke farm")
+    assert hidden.finds("Mrs Parata-Rourke") and not hidden.finds("the Rourke family")
+    assert [hit.doubt for hit in hidden.hits("the Rourke girl")] == [Doubt.FAMILY]

@@ -59,6 +59,12 @@ GIVEN_TITLES = _words(
 
 DOUBTFUL_GIVEN_TITLES = _words("miss lady nurse master")
 
+FAMILY_WORDS = _words(
+    "family families perekond perekonna pere suguvosa perhe suku suvun gimene gimenes dzimta seima seimos rodzina "
+    "rodziny rodina rodiny familie familien famille familles familia семья семьи семьеи семеиныи whanau"
+)
+"""Words beside which a family name means the family, folded."""
+
 RELIGIOUS_TITLES = _words(
     """
     sister sr mother brother br bro father fr dom fra frater pater abbot abbess prioress canon friar

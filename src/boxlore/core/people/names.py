@@ -6,11 +6,11 @@ pet forms come from `core.people.names_table`.
 """
 
 import re
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from functools import lru_cache
 
 from boxlore.core.people.name_words_table import GENDERED_ENDINGS
-from boxlore.core.people.names_table import ORDINARY, SHORT_FORMS
+from boxlore.core.people.names_table import SHORT_FORMS
 from boxlore.core.statements import fold
 
 WordForms = Mapping[str, Sequence[str]]
@@ -28,7 +28,6 @@ def _every_short() -> dict[str, tuple[str, ...]]:
 
 _ALIKE = _every_short()
 _ROWS = {form: frozenset(at for at, row in enumerate(SHORT_FORMS) if form in row) for form in _ALIKE}
-_SHORT_OF = {row[0]: row[1:] for row in SHORT_FORMS}
 
 
 def full_forms(words: WordForms) -> tuple[str, ...]:
@@ -64,51 +63,10 @@ def initials(call: str) -> str:
     return " ".join(f"{part[0]}." for part in call.replace("-", " ").split())
 
 
-def sought_forms(forms: Iterable[str], calls: Iterable[str], surnames: Iterable[str]) -> set[str]:
-    """Folded forms by which someone who must not be named would be found: told ones, parts, initials, pet forms.
-
-    A single word that is also an ordinary word is sought only together with the family name, unless it was told.
-    """
-    calls, surnames = list(calls), [fold(surname) for surname in surnames]
-    sought = {fold(form) for form in (*forms, *calls)}
-    sought |= {_spaced(form) for form in sought}
-    for call in calls:
-        parts = [fold(part) for part in call.replace("-", " ").split()]
-        sought |= {part for part in parts if len(part) > 1}
-        letters = [part[0] for part in parts if part]
-        short = [pet for part in parts[:1] for pet in _SHORT_OF.get(part, ())]
-        sought |= {pet for pet in short if pet not in ORDINARY}
-        for surname in surnames:
-            sought |= _initialled(letters, surname) | {f"{pet} {surname}" for pet in short}
-    return {form for form in sought if len(form) > 1}
-
-
-def _initialled(letters: list[str], surname: str) -> set[str]:
-    """`l. j. rourke`, `l.j.r.`, `rourke l`, and for three letters and more `ljr`; two bare letters are a word."""
-    if not letters or not surname:
-        return set()
-    forms: set[str] = set()
-    for initials in (letters, letters[:1]):
-        dotted, bare = ". ".join(initials) + ".", " ".join(initials)
-        forms |= {
-            f"{dotted} {surname}",
-            f"{bare} {surname}",
-            f"{surname}, {dotted}",
-            f"{surname} {bare}",
-            f"{surname} {dotted}",
-        }
-        forms |= {
-            f"{dotted.replace(' ', '')} {surname}",
-            f"{dotted} {surname[0]}.",
-            f"{dotted.replace(' ', '')}{surname[0]}.",
-        }
-    if len(letters) > 1:
-        forms.add("".join(letters) + surname[0])
-    return forms
-
-
-def _spaced(form: str) -> str:
-    return " ".join(form.replace("-", " ").split())
+def pet_forms(call: str) -> set[str]:
+    """What people say for a folded given name, in any of its spellings, and the names that it is said for."""
+    rows = [SHORT_FORMS[at] for at in _ROWS.get(call, ())]
+    return {form for row in rows for form in (row if close(row[0], call) else row[:1])}
 
 
 def parts_of(name: str) -> list[str]:

@@ -116,12 +116,45 @@ walter wally walt
 wilhelmina mina minnie willa
 william bill billy will willie liam villem
 winifred win winnie freda
+александр саша шура саня
+алексеи алеша леша
+анна аня анюта нюра
+екатерина катя катюша
+елена лена леночка
+елизавета лиза
+иван ваня ванюша
+мария маша маруся
+михаил миша
+надежда надя
+николаи коля
+ольга оля олечка
+петр петя
+сергеи сережа
+татьяна таня
+юрии юра
 """.strip().splitlines()
 )
 
-ORDINARY = frozenset(
-    "al art bell bill bob chuck con daisy dick dolly dot drew em eve fanny flo gail gene hank jack jerry jo kit lou "
-    "mark mart may meg mia mike mina minnie molly nan nat ned nick pat paddy peg pip ray reet rich rick rita rob rose "
-    "sandy sue ted tilly tim tori will win".split()
+EVERYDAY = frozenset(
+    (
+        "al amber april art august ash autumn bay bell bill bob box brook buck candy carol chance chase chip christian "
+        "chuck clay cliff con coral crystal daisy dale dawn dean dick dolly don dot drew earl em eve faith fanny fern "
+        "flo forest frank gail gene ginger glen grace grant guy hank hazel heath holly hope hunter iris ivy jack jade "
+        "jasmine jay jean jerry jo joy june kit lance lane lily lou mark mart may meg mia mike mina minnie miles misty "
+        "molly nan nat ned nick olive opal page pat paddy pansy patience pearl peg penny pip place poppy prudence ray "
+        "reed reet reid rich rick rita river rob robin rose ruby rusty sandy scout skip sky spring stone storm sue "
+        "summer sunny ted tilly tim title tori victor viola violet wade will win winter "
+        "abbot archer baker banks barber bird black bishop brown bush butler carpenter church cook cooper cross day "
+        "farmer field fisher ford fox garden gardener gray green grey hall harbour hill house king knight lake little "
+        "long marsh mason miller moon park parsons pond pool pope potter price prince rivers sharp shepherd short "
+        "singer smith street swan taylor waters weaver west white wolf wood woods young folder item number letter "
+        "album photo print picture family mother father sister brother aunt uncle captain "
+        "ida helle kalju rein urve lemmit oie aare meeli tamm kask saar poder lepp kivi lill ilm mets oja kukk rebane "
+        "hunt karu koppel kuusk mand org paju parn raud roos sepp uibo vaher valk lind luik jogi jarv magi soo poll "
+        "virta maki lahti koski salo ranta laine niemi joki "
+        "liepa ozols berzins kalns vilks lacis vanags rasa ausra aidas "
+        "vera nadezda ljubov вера надежда любовь роза лилия слава роман волков мороз король "
+        "rosa perla luz stern klein gross lang jung berg wolf koch vogel blum"
+    ).split()
 )
-"""Forms that are also words, or other people's whole names: alone they point to nobody."""
+"""Words of names that are words of every day too, folded: alone they point to nobody, but may. From memory."""

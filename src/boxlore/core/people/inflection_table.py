@@ -1,0 +1,109 @@
+"""How names change in sentences: the endings of languages, by the ending of the name as it is told.
+
+Each row: what the name ends in (`*` a consonant, `+` a vowel, letters themselves), what stands in its place, and the
+endings that may follow (`=` is none). Letters are folded. Every row holds for every name in Latin letters: the
+language of a name and that of the words about it need not be the same. Estonian: Eesti keele käsiraamat, morphology of
+names (short names, weakening); Finnish: Iso suomen kielioppi, nominal types; Latvian, Lithuanian, Polish and Czech:
+declensions of the school grammars; German: genitive in s, es, ens. From memory of these.
+"""
+
+_ESTONIAN = "= s st sse l le lt ks ni na ta ga d de t te dele dega lik ke kene kest kesele"
+_FINNISH = "n na ssa sta lla lta lle ksi tta a en in an on un ja ia ien"
+
+NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
+    # Estonian
+    ("+", "+", _ESTONIAN),
+    ("*", "*i", _ESTONIAN),
+    ("*", "*a", _ESTONIAN),
+    ("*", "*e", _ESTONIAN),
+    ("*", "*u", _ESTONIAN),
+    ("s", "se", _ESTONIAN),
+    ("s", "kse", _ESTONIAN),
+    ("ne", "se", _ESTONIAN),
+    ("el", "li", _ESTONIAN),
+    ("el", "la", _ESTONIAN),
+    ("er", "ri", _ESTONIAN),
+    ("er", "ra", _ESTONIAN),
+    ("sk", "se", _ESTONIAN),
+    ("k", "gi", _ESTONIAN),
+    ("k", "gu", _ESTONIAN),
+    ("k", "ga", _ESTONIAN),
+    ("t", "di", _ESTONIAN),
+    ("t", "du", _ESTONIAN),
+    ("t", "da", _ESTONIAN),
+    ("p", "bi", _ESTONIAN),
+    ("p", "bu", _ESTONIAN),
+    # Finnish
+    ("+", "+", _FINNISH),
+    ("*", "*i", _FINNISH),
+    ("nen", "se", _FINNISH),
+    ("nen", "s", "ten ta"),
+    ("kka", "ka", _FINNISH),
+    ("kko", "ko", _FINNISH),
+    ("kki", "ki", _FINNISH),
+    ("kku", "ku", _FINNISH),
+    ("tti", "ti", _FINNISH),
+    ("tto", "to", _FINNISH),
+    ("tta", "ta", _FINNISH),
+    ("ppo", "po", _FINNISH),
+    ("ppa", "pa", _FINNISH),
+    # Latvian
+    ("s", "", "a am u i ais o iem us os"),
+    ("is", "", "a im i iem"),
+    ("us", "", "us um u"),
+    ("a", "", "as ai u am o"),
+    ("e", "", "es ei i em"),
+    # Lithuanian
+    ("as", "", "o ui a e ai uje u us"),
+    ("is", "", "io iui i y e ie iu"),
+    ("ys", "", "io iui i y iu"),
+    ("us", "", "aus ui u umi au"),
+    ("a", "", "os ai a oje"),
+    ("e", "", "es ei e eje"),
+    # Polish and Czech
+    ("*", "*", "a owi ovi em u ie e y i ow ami iem ovou ove"),
+    ("*", "*", "owa owej owna ownej ova ovej"),
+    ("th", "t", "y u i a em owi"),
+    ("ek", "k", "a owi ovi iem em u ow ovi"),
+    ("ec", "c", "a owi ovi em u e i"),
+    ("a", "", "y i e ie om ach ou u o ami ej"),
+    ("ka", "c", "e"),
+    ("ga", "dz", "e"),
+    ("ga", "z", "e"),
+    ("ra", "rz", "e"),
+    ("ska", "sk", "iej ou e"),
+    ("cka", "ck", "iej ou e"),
+    ("ski", "sk", "iego iemu im ich imi"),
+    ("cki", "ck", "iego iemu im ich imi"),
+    ("sky", "sk", "eho emu ym ych"),
+    ("y", "", "eho emu ym ho"),
+    ("ova", "ov", "e ou u"),
+    # German, English (a family), Dutch, the North
+    ("*", "*", "s es ens er"),
+    ("+", "+", "s ns"),
+)
+
+SHORT_NAMES_INFLECTED = (("+", "+", _ESTONIAN), ("*", "*i", _ESTONIAN), ("*", "*", "s"), ("+", "+", "s"))
+"""Rows for names of two and three letters, of which the other forms are too often words."""
+
+CYRILLIC_INFLECTED: tuple[tuple[str, str, str], ...] = (
+    ("*", "*", "a u om em e i oi oiu im ih imi am ami ah ov ia iu"),
+    ("ia", "", "i iu ei ii ia"),
+    ("a", "", "i e u oi oiu ei eiu ami am ih imi ini in inoi"),
+    ("ii", "", "ogo omu im om aia oi uiu ih imi ia iu em i ei"),
+    ("i", "", "ia iu em e ogo omu im"),
+    ("e", "", "= a u om e i"),
+    ("o", "", "a u om"),
+    ("+", "+", "ia iu"),
+)
+"""Russian, in the Latin letters of `scripts_table`: the declensions of names, adjectives and short names."""
+
+GREEK_INFLECTED: tuple[tuple[str, str, str], ...] = (
+    ("os", "", "u o e i us on"),
+    ("as", "", "a"),
+    ("is", "", "i"),
+    ("us", "", "u"),
+    ("i", "", "is"),
+    ("a", "", "as"),
+    ("u", "", "us"),
+)

@@ -1,0 +1,59 @@
+"""Letters of other scripts by the Latin ones that name them, and letters that look like Latin ones.
+
+Two spellings of one name in two scripts are compared by a key: the Latin letters of a plain romanisation, with what
+differs between the usual systems levelled. Cyrillic: BGN/PCGN 1947 and ISO 9:1995; Greek: ISO 843 (ELOT 743);
+Hebrew and Arabic: the consonants alone, by ISO 259 and ISO 233 (short vowels are not written). All from memory of these
+standards. Lookalikes: those of Unicode Technical Standard #39, confusables, that are letters of names, from memory.
+"""
+
+CYRILLIC_KEYS = str.maketrans(
+    {
+        "а": "a", "б": "b", "в": "v", "г": "g", "д": "d", "е": "e", "ж": "z", "з": "z", "и": "i", "і": "i", "к": "k",
+        "л": "l", "м": "m", "н": "n", "о": "o", "п": "p", "р": "r", "с": "s", "т": "t", "у": "u", "ф": "f", "х": "h",
+        "ц": "ts", "ч": "C", "ш": "s", "щ": "sC", "ъ": "", "ы": "i", "ь": "", "э": "e", "ю": "iu", "я": "ia",
+        "є": "ie", "ґ": "g", "ј": "i", "љ": "li", "њ": "ni", "ђ": "d", "ћ": "C", "џ": "dz", "ѣ": "e", "ѳ": "f",
+    }
+)  # fmt: skip
+"""Folded letters: й and ё come as и and е."""
+
+GREEK_PAIRS = (
+    ("ου", "u"), ("ει", "i"), ("οι", "i"), ("υι", "i"), ("αι", "e"), ("ευ", "ev"), ("αυ", "av"), ("ηυ", "iv"),
+    ("μπ", "b"), ("ντ", "d"), ("γκ", "g"), ("γγ", "ng"), ("γχ", "nh"), ("τζ", "dz"),
+)  # fmt: skip
+GREEK_KEYS = str.maketrans(
+    {
+        "α": "a", "β": "v", "γ": "g", "δ": "d", "ε": "e", "ζ": "z", "η": "i", "θ": "t", "ι": "i", "κ": "k", "λ": "l",
+        "μ": "m", "ν": "n", "ξ": "ks", "ο": "o", "π": "p", "ρ": "r", "σ": "s", "ς": "s", "τ": "t", "υ": "i", "φ": "f",
+        "χ": "h", "ψ": "ps", "ω": "o",
+    }
+)  # fmt: skip
+
+HEBREW_KEYS = str.maketrans(
+    {
+        "א": "", "ב": "b", "ג": "g", "ד": "d", "ה": "h", "ו": "", "ז": "z", "ח": "h", "ט": "t", "י": "", "כ": "k",
+        "ך": "k", "ל": "l", "מ": "m", "ם": "m", "נ": "n", "ן": "n", "ס": "s", "ע": "", "פ": "f", "ף": "f", "צ": "ts",
+        "ץ": "ts", "ק": "k", "ר": "r", "ש": "s", "ת": "t",
+    }
+)  # fmt: skip
+ARABIC_KEYS = str.maketrans(
+    {
+        "ا": "", "ب": "b", "ت": "t", "ث": "t", "ج": "z", "ح": "h", "خ": "h", "د": "d", "ذ": "d", "ر": "r", "ز": "z",
+        "س": "s", "ش": "s", "ص": "s", "ض": "d", "ط": "t", "ظ": "z", "ع": "", "غ": "g", "ف": "f", "ق": "k", "ك": "k",
+        "ل": "l", "م": "m", "ن": "n", "ه": "h", "و": "", "ي": "", "ى": "", "ة": "", "ء": "", "ی": "", "ک": "k",
+        "پ": "f", "چ": "s", "گ": "g",
+    }
+)  # fmt: skip
+HEBREW_BEFORE, ARABIC_BEFORE = ("", "ו", "ה", "ב", "ל", "מ", "כ", "ש"), ("", "و", "ال", "ب", "ل", "ف", "ك", "وال")
+"""What is written together with the word that follows: and, the, in, to, from, as, that."""
+
+LATIN_LEVELLED = (
+    ("shch", "sC"), ("tsch", "C"), ("sch", "s"), ("tch", "C"), ("zh", "z"), ("kh", "h"), ("sh", "s"), ("th", "t"),
+    ("ph", "f"), ("gh", "g"), ("ck", "k"), ("ch", "C"), ("qu", "kv"), ("x", "ks"), ("q", "k"), ("w", "v"), ("y", "i"),
+    ("j", "i"), ("eau", "o"), ("ou", "u"), ("oo", "u"), ("oe", "e"), ("ae", "e"), ("ce", "se"), ("ci", "si"), ("c", "k"),
+)  # fmt: skip
+"""What is written differently by the usual systems, levelled one after another."""
+
+_CYRILLIC, _AS_LATIN = "аеорсухіјѕкмтвнАВЕКМНОРСТУХІЈЅ", "aeopcyxijskmtbhABEKMHOPCTYXIJS"
+_OTHERS, _OTHERS_AS_LATIN = "ԁһαεορυνικτχΑΒΕΖΗΙΚΜΝΟΡΤΥΧϲ", "dhaeopuviktxABEZHIKMNOPTYXc"
+LOOKALIKES = str.maketrans(_CYRILLIC + _OTHERS, _AS_LATIN + _OTHERS_AS_LATIN)
+CYRILLIC_LOOKALIKES = str.maketrans(_AS_LATIN, _CYRILLIC)

@@ -1,0 +1,181 @@
+"""Who is named in words: sentences in a file, each with the people that it surely names, may name, or does not.
+
+The rules are ours. Endings of languages and short forms are from memory of the school grammars; the letters of other
+scripts from memory of BGN/PCGN, ISO 9, ISO 843, ISO 259 and ISO 233.
+"""
+
+from pathlib import Path
+
+import pytest
+
+from boxlore.core.people.name_finder import NameFinder, forget_finders, name_finder
+from boxlore.core.people.name_hits import Doubt
+from boxlore.core.people.person import Person, build_person
+from boxlore.core.statements import Kind, Statement, Subject
+
+
+def person(ident: str, **told: str) -> Person:
+    about = Subject(Kind.PERSON, ident)
+    return build_person(
+        ident,
+        [
+            (Statement(id=f, act="", subject=about, field=f, words=words, recorded_at=""), None)
+            for f, words in told.items()
+        ],
+    )
+
+
+LIVING = [
+    person("ruth", given="Ruth Ellen", family="Hallam", born_as="Tamm", nickname="Ruthie", sex="f"),
+    person("leida", given="Leida Johanna", family="Rourke", sex="f"),
+    person("jaan", given="Jaan", family="Tamm", sex="m"),
+    person("olga", given="Ольга Петровна", family="Иванова", sex="f"),
+    person("mihkel", name="Mihkel Saar-Põder", sex="m"),
+    person("may", given="May", family="Rourke", sex="f"),
+    person("rose", given="Rose", family="Kask", sex="f"),
+    person("kate", given="Katherine", family="O'Brien", sex="f"),
+    person("wang", name="王小明", sex="m"),
+    person("sato", name="佐藤花子", sex="f"),
+    person("pekka", given="Pekka", family="Virtanen", sex="m"),
+    person("janis", given="Jānis", family="Kalniņš", sex="m"),
+    person("jonas", given="Jonas", family="Petrauskas", sex="m"),
+    person("ania", given="Anna", family="Kowalska", sex="f"),
+    person("marek", given="Marek", family="Novák", sex="m"),
+    person("george", name="Γιώργος Παπαδόπουλος", sex="m"),
+    person("miriam", given="Miriam", family="Cohen", sex="f"),
+    person("yusuf", name="يوسف حداد", sex="m"),
+    person("alex", given="Alexander", family="Beaumont", sex="m"),
+    person("mark", given="Mark", family="Will", sex="m"),
+    person("jurgen", given="Jürgen", family="Weiß", sex="m"),
+]
+DEAD = [
+    person("tom", given="Tom", family="Rourke", sex="m"),
+    person("ida", given="Ida", family="Tamm", sex="f"),
+    person("oldruth", given="Ruth", family="Paterson", sex="f"),
+    person("walter", given="Walter", family="Hallam", sex="m"),
+    person("pjotr", given="Пётр", family="Иванов", sex="m"),
+]
+
+
+def finder(living: list[Person], dead: list[Person]) -> NameFinder:
+    return NameFinder((*living, *dead), frozenset(one.id for one in living))
+
+
+FINDER = finder(LIVING, DEAD)
+CASES = [
+    line.split(" | ", 2)
+    for line in (Path(__file__).parent / "cases" / "names_in_sentences.txt").read_text("utf-8").splitlines()
+    if line and not line.startswith("#")
+]
+
+
+def answer(words: str, by: NameFinder = FINDER) -> tuple[str, str]:
+    """`sure`, `asked` or `none`, and whom."""
+    hits = by.hits(words)
+    people = sorted({ident for hit in hits for ident in hit.people})
+    return ("none" if not hits else "asked" if all(hit.doubt for hit in hits) else "sure"), ",".join(people) or "-"
+
+
+def test_all_cases_are_read() -> None:
+    assert len(CASES) > 300
+
+
+@pytest.mark.parametrize("name", ["sure", "asked", "none"])
+def test_sentences(name: str) -> None:
+    cases = [(people, words) for verdict, people, words in CASES if verdict == name]
+    assert cases
+    wrong = []
+    for people, escaped in cases:
+        words = escaped.encode("latin-1", "backslashreplace").decode("unicode_escape")
+        if answer(words) != (name, people):
+            wrong.append((words, answer(words), people))
+    assert wrong == []
+
+
+def test_a_hit_says_where_in_the_words_as_told() -> None:
+    """Accents, soft hyphens and wide letters are passed over, and counted."""
+    words = "a Ru\u00adth Ｈａｌｌａｍ"
+    (hit,) = FINDER.hits(words)
+    assert (words[hit.start : hit.end], hit.doubt) == ("Ru\u00adth Ｈａｌｌａｍ", Doubt.NONE)
+    words = "Mother of Lei\u0308da, and Ruth’s"
+    assert [words[hit.start : hit.end] for hit in FINDER.hits(words)] == ["Lei\u0308da", "Ruth’s"]
+
+
+DOUBTS = [
+    ("Mrs Hallam", Doubt.FAMILY),
+    ("that was May", Doubt.EVERYDAY),
+    ("so Ruth says", Doubt.SHARED),
+    ("Leida Brown came", Doubt.ANOTHER),
+    ("Sasha in the snow", Doubt.SHORT),
+    ("Alexandeer in the snow", Doubt.MISSPELT),
+    ("J. T.", Doubt.INITIALS),
+    ("LJR", Doubt.INITIALS),
+    ("小明", Doubt.PART),
+]
+
+
+@pytest.mark.parametrize(("words", "doubt"), DOUBTS)
+def test_why_a_hit_is_a_question(words: str, doubt: Doubt) -> None:
+    assert [hit.doubt for hit in FINDER.hits(words)] == [doubt]
+
+
+def test_of_two_with_one_name_who_may_be_named_makes_it_a_question() -> None:
+    both = finder([person("young", given="Mia", family="Rourke")], [person("old", given="Mia", family="Rourke")])
+    assert answer("Mia Rourke", both) == ("asked", "young")
+    longer = finder([person("young", given="Mia", family="Rourke")], [person("old", given="Mary", family="Rourke")])
+    assert answer("M. Rourke", longer) == ("asked", "young") and answer("Mia Rourke", longer) == ("sure", "young")
+
+
+def test_a_name_that_has_no_parts_is_found_whole() -> None:
+    """A name told with neither a given nor a family name: by the words that were told."""
+    odd = finder([Person(id="x", name="Red Hen", sort_name="", forms=("Red Hen",), calls=())], [])
+    assert answer("there was Red Hen again", odd) == ("sure", "x")
+    assert answer("Red hat, Hen", odd) == ("none", "-")
+    assert answer("!", finder([Person(id="x", name="?", sort_name="", forms=(), calls=())], [])) == ("none", "-")
+
+
+def test_names_without_spaces_that_others_bear() -> None:
+    mixed = finder([person("young", name="王小明")], [person("old", name="王小明"), person("aunt", name="李小明")])
+    assert answer("王小明", mixed) == ("asked", "young")
+    assert answer("李小明", mixed) == ("none", "-"), "a whole name of somebody dead names nobody else"
+    assert answer("Mia of 海", mixed) == ("none", "-")
+    assert answer("王明", finder([person("short", name="王明")], [])) == ("asked", "short")
+
+
+def test_a_wife_by_her_husbands_name() -> None:
+    tom = person("tom", given="Tom", family="Rourke", sex="m")
+    wife = Person(id="wife", name="Mia", sort_name="", forms=(), calls=("Mia",), spouses=("tom",))
+    assert answer("Mrs Tom Rourke baked", finder([wife], [tom])) == ("sure", "wife")
+    assert answer("Mr Tom Rourke baked", finder([wife], [tom])) == ("none", "-")
+
+
+OTHER_SCRIPTS = [
+    ("Тамара Ройтман", "Tamara Roitmanile"),
+    ("Ida", "Ιδα"),
+    ("Ან", "Ან"),
+    ("Σάρα", "Сара"),
+    ("שרה", "سره"),
+    ("Rhea", "Rhea, not רה"),
+    ("Jo Lee", "Ли Йо"),
+    ("Jo", "Jo, of בית"),
+]
+
+
+@pytest.mark.parametrize(("name", "words"), OTHER_SCRIPTS)
+def test_a_name_in_another_script(name: str, words: str) -> None:
+    assert answer(words, finder([person("x", name=name)], []))[1] == "x"
+
+
+def test_what_was_looked_up_is_kept_within_bounds(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("boxlore.core.people.name_finder.MOST_REMEMBERED", 1)
+    monkeypatch.setattr("boxlore.core.people.name_index.MOST_KNOWN", 1)
+    small = finder(LIVING, DEAD)
+    assert [answer(words, small)[0] for words in ("Leida", "the boat", "Leida")] == ["sure", "none", "sure"]
+
+
+def test_a_finder_is_kept_for_its_registry_until_a_strike() -> None:
+    people, hidden = (person("x", name="Mia"),), frozenset({"x"})
+    first = name_finder(people, hidden)
+    assert name_finder(people, hidden) is first
+    forget_finders()
+    assert name_finder(people, hidden) is not first
