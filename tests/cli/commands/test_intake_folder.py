@@ -59,9 +59,37 @@ def test_links_closed_folders_and_fifos_are_answered(scans: Path, tmp_path: Path
     reasons = {path.name: why for path, why in given.refused}
     assert "link to a file that is not there" in reasons["gone.jpg"]
     assert "link to a folder" in reasons["elsewhere"]
-    assert given.not_pictures == 3
+    assert sorted(path.name for path in given.other_files) == [".hidden.jpg", "notes.txt", "pipe.jpg"]
+    assert [path.name for path in given.not_pictures["pipe (FIFO)"]] == ["pipe.jpg"]
+    assert files_given([scans / "pipe.jpg"]).not_pictures == {"pipe (FIFO)": [scans / "pipe.jpg"]}
     if os.geteuid() != 0:  # root opens every folder
         assert "cannot be opened" in reasons["closed"]
+
+
+def test_what_is_no_picture_is_named_by_kind(bare: Callable[[int], Path], scans: Path, run: Run) -> None:
+    """Raw files of cameras, films, sidecars and empty files lie beside the scans of a family."""
+    for name, data in {
+        "a.xmp": b"<x/>", "b.xmp": b"<x/>", "c.xmp": b"<x/>", "d.XMP": b"<x/>", "quay.dng": b"II*\x00\x08\x00\x00\x00",
+        "quay.raf": b"FUJIFILMCCD-RAW", "pier.mp4": b"\x00\x00\x00\x18ftypmp42", "cut.jpg": b"", "nothing": b"",
+    }.items():  # fmt: skip
+        (scans / name).write_bytes(data)
+    folder = bare(0)
+    code, _, said = run("-c", folder, "intake", scans, "--yes")
+    assert "4 .xmp (what a program noted beside a picture; it is not read): a.xmp, b.xmp, c.xmp and 1 more" in said
+    for line in ("1 .mp4: pier.mp4", "1 .raf: quay.raf", "1 empty (0 bytes): nothing", "1 hidden: .hidden.jpg"):
+        assert line in said
+    assert "quay.dng: It is a picture, but its name ends in .dng" in said and "cut.jpg is empty (0 bytes)" in said
+    assert code == 1 and "9 not pictures." in said
+    _, rows, said = run("-c", folder, "intake", scans, "--yes", "--list", "--json")
+    assert str(scans / "d.XMP") in said and " and 1 more" not in said
+    assert rows.count('"state": "not-a-picture"') == rows.count("not-a-picture") == 9
+
+
+def test_a_folder_without_pictures_says_what_it_holds(bare: Callable[[int], Path], tmp_path: Path, run: Run) -> None:
+    (tmp_path / "films").mkdir()
+    (tmp_path / "films" / "pier.mp4").write_bytes(b"\x00\x00\x00\x18ftypmp42")
+    code, _, said = run("-c", bare(0), "intake", tmp_path / "films", "--yes")
+    assert code == 2 and "There are no pictures there. It holds 1 .mp4: pier.mp4." in said
 
 
 @POSIX

@@ -10,7 +10,7 @@ import click
 from boxlore.cli import options, output, talk
 from boxlore.core.errors import WrongUse
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.scans.files import GivenFiles, files_given, readable
+from boxlore.tasks.scans.files import GivenFiles, files_given, named_groups, readable
 from boxlore.tasks.scans.intake import IntakeOptions, IntakeResult, take_in
 from boxlore.tasks.scans.lookalikes import look_closer
 from boxlore.tasks.scans.pairing import Planned, alternating, by_suffix, read_items
@@ -34,6 +34,7 @@ from boxlore.tasks.sitting.recovering import open_for_writing
     help="Backs (or fronts) whose other side is here: join them where it is sure and ask about the rest, join them all,"
     " or make items of their own.",
 )  # fmt: skip
+@click.option("--list", "list_all", is_flag=True, help="Name every file that is no picture, not the first of a kind.")
 @click.option("--yes", is_flag=True, help="Do it without asking.")
 @options.as_json
 @click.pass_context
@@ -48,6 +49,7 @@ def intake(
     table: Path | None,
     without_scan: int | None,
     backs: str,
+    list_all: bool,
     yes: bool,
     as_json: bool,
 ) -> None:
@@ -72,6 +74,8 @@ def intake(
             with talk.progress() as bar:
                 look_closer(collection, bar)
     results += [IntakeResult(readable(path), "refused", why=why) for path, why in given.refused]
+    if list_all and as_json:
+        results += [IntakeResult(readable(path), "not-a-picture") for path in given.other_files]
     for result in results:
         if as_json:
             output.row(
@@ -79,12 +83,14 @@ def intake(
             )
         elif result.state == "refused":
             talk.say(output.safe(f"{result.key}: {result.why}"))
+    for line in named_groups(given, None) if list_all else named_groups(given):
+        talk.say(output.safe(f"Not taken, for it is no picture: {line}"))
     states = [result.state for result in results]
     joined = f"{states.count('joined')} joined to items that were here, " if "joined" in states else ""
     talk.say(
         f"{states.count('taken')} taken in, {joined}"
         f"{states.count('known')} known already, {states.count('refused')} refused"
-        + (f", {given.not_pictures} not pictures." if given.not_pictures else ".")
+        + (f", {len(given.other_files)} not pictures." if given.not_pictures else ".")
     )
     ctx.exit(1 if "refused" in states or stopped else 0)
 
@@ -133,7 +139,8 @@ def _plan(
     given.refused, given.not_pictures = sorted_files.refused, sorted_files.not_pictures
     files = sorted_files.pictures
     if not files and not given.refused:
-        raise WrongUse("There are no pictures there.", "JPEG, TIFF, PNG and WebP are taken in.")
+        held = f" It holds {'; '.join(named_groups(given))}." if given.not_pictures else ""
+        raise WrongUse(f"There are no pictures there.{output.safe(held)}", "JPEG, TIFF, PNG and WebP are taken in.")
     return alternating(files) if pairs == "alternating" else by_suffix(files)
 
 

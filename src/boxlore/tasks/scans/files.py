@@ -1,7 +1,8 @@
-"""The files that an intake is given: each is a picture to take, is refused with a reason, or counts as no picture."""
+"""The files that an intake is given: each is a picture to take, is refused with a reason, or is named as no picture."""
 
 import os
-from collections.abc import Iterable
+import stat
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from pathlib import Path
 
@@ -32,11 +33,20 @@ _BEGINNINGS = (
 
 @dataclass(slots=True)
 class GivenFiles:
-    """`pictures` to take, `refused` as (path, why), and how many other files there were: `not_pictures`."""
+    """`pictures` to take, `refused` as (path, why), and all other files by what they are: `not_pictures`."""
 
     pictures: list[Path] = field(default_factory=list)
     refused: list[tuple[Path, str]] = field(default_factory=list)
-    not_pictures: int = 0
+    not_pictures: dict[str, list[Path]] = field(default_factory=dict)
+
+    @property
+    def other_files(self) -> list[Path]:
+        """The files that are no pictures."""
+        return [path for paths in self.not_pictures.values() for path in paths]
+
+    def pass_over(self, path: Path, what: str) -> None:
+        """Note a file that is no picture; `what` it is, such as its suffix."""
+        self.not_pictures.setdefault(what, []).append(path)
 
 
 def in_utf_8(words: str) -> bool:
@@ -49,6 +59,24 @@ def readable(path: Path | str) -> str:
     return "".join("\ufffd" if "\ud800" <= letter <= "\udfff" else letter for letter in str(path))
 
 
+_FIRST = 3
+"""How many names of a group are shown."""
+
+_ABOUT = {
+    ".xmp": "what a program noted beside a picture; it is not read",
+    ".aae": "what a telephone noted beside a picture; it is not read",
+}
+
+
+def named_groups(given: GivenFiles, first: int | None = _FIRST) -> Iterator[str]:
+    """A line for each kind of file that is no picture, with how many there are and the `first` names (None for all)."""
+    for what, paths in sorted(given.not_pictures.items(), key=lambda group: (-len(group[1]), group[0])):
+        about = f" ({_ABOUT[what]})" if what in _ABOUT else ""
+        names = ", ".join(readable(path if first is None else path.name) for path in paths[:first])
+        more = f" and {len(paths) - first} more" if first is not None and len(paths) > first else ""
+        yield f"{len(paths)} {what}{about}: {names}{more}"
+
+
 def files_given(paths: Iterable[Path]) -> GivenFiles:
     """The files named, and all those in the folders named. Raises WrongUse for a path that does not exist."""
     given = GivenFiles()
@@ -57,6 +85,8 @@ def files_given(paths: Iterable[Path]) -> GivenFiles:
             _walk(path, given)
         elif path.is_file():
             given.pictures.append(path)
+        elif path.exists():
+            given.pass_over(path, _special(path))
         else:
             raise WrongUse(f"There is no file or folder {readable(path)}.")
     given.pictures = list(dict.fromkeys(given.pictures))
@@ -81,16 +111,32 @@ def _walk(top: Path, given: GivenFiles) -> None:
 
 def _sort_file(path: Path, given: GivenFiles) -> None:
     """Put a file of a folder where it belongs."""
+    try:
+        _sort_by_name(path, given)
+    except OSError as error:  # of a folder whose names can be read, and nothing else
+        given.refused.append((path, could_not(error, path).problem))
+
+
+def _sort_by_name(path: Path, given: GivenFiles) -> None:
     if path.name.startswith("."):
-        given.not_pictures += 1
+        given.pass_over(path, "hidden")
     elif path.is_symlink() and not path.exists():
         given.refused.append((path, "It is a link to a file that is not there. Plug in its disk, or delete it."))
     elif not path.is_file():
-        given.not_pictures += 1
+        given.pass_over(path, _special(path))
     elif path.suffix.lower() in SUFFIXES:
         given.pictures.append(path)
+    elif not path.stat().st_size:
+        given.pass_over(path, "empty (0 bytes)")
     else:
         _sort_by_content(path, given)
+
+
+def _special(path: Path) -> str:
+    """What a thing is that is neither file nor folder."""
+    mode = path.stat().st_mode
+    kinds = ((stat.S_ISFIFO, "pipe (FIFO)"), (stat.S_ISSOCK, "socket"))
+    return next((words for is_kind, words in kinds if is_kind(mode)), "device")
 
 
 def _sort_by_content(path: Path, given: GivenFiles) -> None:
@@ -110,4 +156,4 @@ def _sort_by_content(path: Path, given: GivenFiles) -> None:
     elif head.startswith(b"%PDF-"):
         given.refused.append((path, "It is a PDF. Save its pages as TIFF or JPEG, and take those in."))
     else:
-        given.not_pictures += 1
+        given.pass_over(path, path.suffix.lower() or "without a suffix")

@@ -312,6 +312,8 @@ def _scan(run: _IntakeRun, side: ScanSide, digest: str, known_id: str, number: s
     """The scan's id: `known_id` if its bytes are known, else a new scan, registered with what its file says."""
     if known_id:
         return known_id
+    if not side.path.stat().st_size:
+        raise CouldNot(f"{side.path.name} is empty (0 bytes).", "Copy it again from where it comes.")
     facts = read_header(side.path)
     path = _bring_in(run, side, digest, number) if run.options.copy else side.path
     scan = run.act.new(Kind.SCAN)

@@ -23,7 +23,8 @@ def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -
     given = scan_files.files_given([path_of(collection, answers["path"], "")])
     files = given.pictures
     if not files and not given.refused:
-        raise WrongUse("There are no pictures there.", "JPEG, TIFF, PNG and WebP are taken in.")
+        held = f" It holds {'; '.join(scan_files.named_groups(given))}." if given.not_pictures else ""
+        raise WrongUse(f"There are no pictures there.{held}", "JPEG, TIFF, PNG and WebP are taken in.")
     already_here = [path for path in files if (collection.folder / "scans") in path.resolve().parents]
     wanted = [path for path in files if path not in already_here]
     plan = pairing.alternating(wanted) if answers["pairs"] == "alternating" else pairing.by_suffix(wanted)
@@ -42,7 +43,7 @@ def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -
     unsure = [result.why for result in results if result.state == "unsure"]
     lines += [f"{why} Take the folder in again, and say whether such backs join." for why in unsure]
     lines += [f"{scan_files.readable(path.name)}: {why}" for path, why in given.refused]
-    lines += [f"Not pictures: {given.not_pictures}."] if given.not_pictures else []
+    lines += [f"No picture: {line}" for line in scan_files.named_groups(given)]
     return lines
 
 
