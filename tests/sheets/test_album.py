@@ -15,8 +15,9 @@ from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.captions import Style
 from boxlore.core.records.item_record import Record
 from boxlore.sheets.album import left_out_words, make_sheet
-from boxlore.sheets.print_run import Printing
-from boxlore.sheets.theme import LARGE_PRINT
+from boxlore.sheets.figure import back_of
+from boxlore.sheets.print_run import BOOK_SIZES, Printing
+from boxlore.sheets.theme import LARGE_PRINT, THEMES
 
 
 @pytest.fixture(scope="module")
@@ -55,7 +56,9 @@ def test_pdf_a_and_ua(made) -> None:  # type: ignore[no-untyped-def]
 def test_every_picture_is_a_figure_with_the_composed_alt_text(made, hard: list[Record]) -> None:  # type: ignore[no-untyped-def]
     with pikepdf.open(made[0]) as pdf:
         alts = [str(one.Alt) for one in structure(pdf.Root.StructTreeRoot) if one.get("/S") == "/Figure"]
-    assert [plain(one) for one in alts] == [plain(captions.alt_text(one)) for one in hard[:-1]]
+    inside = {plain(captions.alt_text(record)) for record in hard[:-1]}
+    assert {plain(alt) for alt in alts} == inside
+    assert len(alts) == len(hard)  # that of the title page is there again, and the damaged one is none
 
 
 def test_headings_skip_no_level_and_bookmarks_name_each_item(made, hard: list[Record]) -> None:  # type: ignore[no-untyped-def]
@@ -63,12 +66,13 @@ def test_headings_skip_no_level_and_bookmarks_name_each_item(made, hard: list[Re
         tags = [str(one.get("/S", "")) for one in structure(pdf.Root.StructTreeRoot)]
         outline = pdf.open_outline().root
         titles = [one.title for one in outline]
-        items = [one.title for one in outline[0].children]
+        items = [one.title for one in outline[1].children]
     levels = [int(tag[2:]) for tag in tags if tag[:2] == "/H" and tag[2:].isdigit()]
     assert levels[0] == 1
     assert all(after - before <= 1 for before, after in pairwise(levels))
-    assert titles == ["Tamm and Rourke", "Stories", "People", "Places"]
-    assert items == [captions.reference(one) for one in hard]
+    chapters = ["The 1910s", "Without a date", "Stories", "People", "Places", "Where the words come from"]
+    assert titles == ["Tamm and Rourke", *chapters]
+    assert [plain(title) for title in items] == [plain(captions.title(hard[0]))]
 
 
 def test_told_languages_are_tagged(made) -> None:  # type: ignore[no-untyped-def]
@@ -156,3 +160,77 @@ def test_what_is_left_out_is_counted(hard: list[Record], printing: Printing) -> 
     assert left_out_words(kept, replace(printing, left_out=1)) == "2 statements and 1 item are left out of this copy."
     assert left_out_words([replace(hard[0], withheld=1)], printing) == "1 statement is left out of this copy."
     assert left_out_words(hard, printing) == ""
+
+
+def drawn(path: Path):  # type: ignore[no-untyped-def]
+    """For each page: the sizes of its letters in points and the surface of its pictures, as parts of the page."""
+    with pikepdf.open(path) as pdf:
+        for page in pdf.pages:
+            matrix, kept, sizes, pictures = pikepdf.Matrix(), [], set(), []
+            size, text = 0.0, pikepdf.Matrix()
+            images = {name for name, one in (page.Resources.get("/XObject") or {}).items() if one.Subtype == "/Image"}
+            for operands, operator in pikepdf.parse_content_stream(page):
+                match str(operator):
+                    case "q":
+                        kept.append(matrix)
+                    case "Q":
+                        matrix = kept.pop()
+                    case "cm":
+                        matrix = pikepdf.Matrix(*map(float, operands)) @ matrix
+                    case "Tf":
+                        size = float(operands[1])
+                    case "Tm":
+                        text = pikepdf.Matrix(*map(float, operands))
+                    case "Tj" | "TJ":
+                        sizes.add(round(size * abs((text @ matrix).d), 1))
+                    case "Do" if operands[0] in images:
+                        pictures.append(abs(matrix.a * matrix.d))
+            yield sizes, sum(pictures) / float(page.mediabox[2] * page.mediabox[3])
+
+
+@pytest.mark.parametrize(("theme", "least"), [("plain", 11.0), ("large-print", 18.0)])
+def test_no_letter_is_smaller_than_the_theme_says(theme: str, least: float, hard, pictures, printing, tmp_path) -> None:  # type: ignore[no-untyped-def]
+    """11 points for a book that is read at home: common practice, no source; 18: see `sheets.theme`."""
+    (tmp_path / "a.pdf").write_bytes(make_sheet(hard, pictures, replace(printing, theme=THEMES[theme]))[0])
+    sizes = set().union(*(sizes for sizes, _ in drawn(tmp_path / "a.pdf")))
+    assert sizes and min(sizes) >= least - 0.05
+
+
+@pytest.mark.parametrize("size", sorted(BOOK_SIZES))
+def test_the_pages_are_mostly_picture(size: str, hard, pictures, printing, tmp_path) -> None:  # type: ignore[no-untyped-def]
+    """The mean over all pages of photographs but the last (common practice, no source); a small page has as many
+    words, and so less picture."""
+    records = [
+        replace(one, id=f"{one.id}-{time}", number=f"T{time}-{one.number}") for time in (1, 2) for one in hard[:6]
+    ]
+    (tmp_path / "a.pdf").write_bytes(make_sheet(records, pictures, replace(printing, paper=size))[0])
+    shares = [share for _, share in drawn(tmp_path / "a.pdf")][2:]
+    shares = shares[: next(at for at, share in enumerate(shares) if not share)]
+    assert min(shares[:-1]) >= 0.25 and sum(shares[:-1]) / len(shares[:-1]) >= (0.35 if size == "a5" else 0.45)
+
+
+def test_backs_that_carry_writing_stand_beside_their_fronts(pictures, printing, tmp_path) -> None:  # type: ignore[no-untyped-def]
+    from tests.sheets.conftest import record  # noqa: PLC0415
+
+    front = record(0, inscription="Kärdla 1931")
+    back = replace(front.scans[0], id="back0", side="verso")
+    both = replace(front, scans=(front.scans[0], back))
+    path = next(iter(pictures.values()))
+    (tmp_path / "a.pdf").write_bytes(make_sheet([both], {"scan0": path, "back0": path}, printing)[0])
+    with pikepdf.open(tmp_path / "a.pdf") as pdf:
+        alts = [str(one.Alt) for one in structure(pdf.Root.StructTreeRoot) if one.get("/S") == "/Figure"]
+    assert alts[1].endswith("Beside it is its back.")
+    plain_front = replace(both, told={})
+    assert back_of(plain_front) is None and back_of(both) == back
+
+
+def test_lives_and_other_names_stand_in_the_index(hard, pictures, printing, text_of, tmp_path) -> None:  # type: ignore[no-untyped-def]
+    with_lives = replace(
+        printing,
+        lives={"id-Memm": "1868–1940"},
+        other_names={"id-Memm": ("Kask, Mari",)},
+        sort_names={"id-Memm": "Tamm, Mari"},
+    )
+    (tmp_path / "a.pdf").write_bytes(make_sheet(hard[1:2], pictures, with_lives)[0])
+    people = next(page for page in text_of(tmp_path / "a.pdf") if " People " in page and "Contents" not in page)
+    assert "Kask, Mari see Tamm, Mari" in people and "Tamm, Mari, 1868–1940 3" in people

@@ -4,7 +4,7 @@ from boxlore.sheets.handling_advice import ADVICE, advice_for
 
 
 def test_every_output_gives_advice_with_its_source() -> None:
-    assert set(ADVICE) == {"album", "slips", "labels", "worksheet", "pages"}
+    assert set(ADVICE) == {"slips", "labels", "worksheet", "pages"}
     for output in ADVICE:
         for one in advice_for(output):
             assert one["words"].endswith(".") and one["source"].strip()

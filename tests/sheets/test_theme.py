@@ -34,7 +34,7 @@ def test_large_print_is_large() -> None:
 
 def test_a_theme_of_ones_own() -> None:
     made = read_theme('like = "large-print"\nsize = 20\nfonts = ["Libertinus Serif"]\nink = "#101010"\n')
-    assert (made.size, made.fonts, made.ink, made.columns) == (20, ("Libertinus Serif",), "#101010", 1)
+    assert (made.size, made.fonts, made.ink) == (20, ("Libertinus Serif",), "#101010")
     assert read_theme("") == Theme()
 
 
@@ -44,7 +44,6 @@ REFUSED = [
     ('colour = "red"', "“colour”, which no theme has"),
     ("size = 3", "from 6 to 40"),
     ("size = true", "from 6 to 40"),
-    ("columns = 1.5", "from 1 to 3"),
     ('ink = "red"', "#rrggbb"),
     ('ink = "#fff"', "#rrggbb"),
     ("fonts = []", "list of names"),

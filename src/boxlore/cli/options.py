@@ -1,6 +1,6 @@
 """Options that several commands share, defined once."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from datetime import date
 from typing import Any
 
@@ -128,18 +128,27 @@ kin_of: Decorator = click.option(
 )
 
 
-def printing(command: Callable[..., Any]) -> Callable[..., Any]:
-    """Decorator: the options of every printed output: for whom, which items, paper, theme, kin, over and day."""
-    for decorate in (
-        audience("family"),
-        selection,
-        click.option("--paper", type=click.Choice(["a4", "letter"]), help="The paper; else the collection's setting."),
-        click.option(
-            "--theme", default="", metavar="THEME", help="plain, large-print, or your own theme file (.toml)."
-        ),
-        kin_of,
-        over,
-        on_day,
-    ):
-        command = decorate(command)
-    return command
+def printing_on(papers: Iterable[str]) -> Decorator:
+    """The decorator with the options of a printed output: for whom, which items, which of these papers, theme, kin,
+    over and day.
+    """
+
+    def decorator(command: Callable[..., Any]) -> Callable[..., Any]:
+        for decorate in (
+            audience("family"),
+            selection,
+            click.option("--paper", type=click.Choice(list(papers)), help="The paper; else the collection's setting."),
+            click.option(
+                "--theme", default="", metavar="THEME", help="plain, large-print, or your own theme file (.toml)."
+            ),
+            kin_of,
+            over,
+            on_day,
+        ):
+            command = decorate(command)
+        return command
+
+    return decorator
+
+
+printing: Decorator = printing_on(("a4", "letter"))

@@ -1,60 +1,150 @@
-"""The album caption sheet: photographs with all that is known of each, then long stories and the indexes.
+"""The album: photographs as large as the page allows, with all that is known of each, in chapters; then long stories,
+who is who, places, and where the words come from.
 
-Beside every picture stand its number and its place in the box, at the foot of every page the day of printing.
+Beside every picture stand its number and its place in the box, at the foot of every page the day of printing. The
+typesetter measures the words first; `page_composer` then says where everything stands.
 """
 
 import tempfile
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
+from dataclasses import asdict, replace
 from pathlib import Path
 from typing import Any
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.findings import Finding
-from boxlore.core.records.item_record import PersonShown, Record
-from boxlore.core.statements import fold
-from boxlore.sheets.figure import Room, Shelf, figure, folder_of, has_numbers
+from boxlore.core.records.item_record import Record
+from boxlore.sheets.album_indexes import people_index, places_index, sources
+from boxlore.sheets.chapters import Chapter, chapters
+from boxlore.sheets.figure import Room, Shelf, back_of, figure, folder_of, has_numbers, key_wide, shape_of
+from boxlore.sheets.page_composer import Area, Piece, Slot, compose
 from boxlore.sheets.print_run import Printing, in_language, shared
 from boxlore.sheets.safe_words import isolated, language_of, paragraphs
-from boxlore.sheets.typesetting import make_pdf, texts
+from boxlore.sheets.typesetting import make_pdf, measured
 
-MOST_STORY = 260
+MOST_STORY = 420
 """The most letters of stories under a picture. Longer stories are printed at the end of the album."""
 
-POINT = 25.4 / 72
-"""A typographic point in millimetres."""
-
-BEGINNING = 150
+BEGINNING = 200
 """How many letters of a long story stand under its picture, as its beginning."""
 
+BESIDE_BACK = 2.0
+"""Millimetres between the picture of a front and that of its back."""
+
+HEAD_SPACE = 5.0
+"""Millimetres between a chapter's title and its first picture."""
+
 WORDS = {
+    "contents": "Contents",
     "stories": "Stories",
     "goes_on": "The story is on page",
-    "advice": "Printing and keeping this sheet",
+    "sources": "Where the words come from",
+    "see": "see",
 }
 
 
 def make_sheet(
-    records: Sequence[Record], pictures: Mapping[str, Path], printing: Printing
+    records: Sequence[Record], pictures: Mapping[str, Path], printing: Printing, by: str = "decade"
 ) -> tuple[bytes, list[Finding]]:
-    """The sheet as a PDF, and findings about what could not be printed. `pictures` maps `picture_key` to a JPEG."""
+    """The album as a PDF, and findings about what could not be printed.
+
+    `pictures` maps `picture_key` to a JPEG; `by` is what chapters are made of (`chapters.BY`).
+    """
     with tempfile.TemporaryDirectory(dir=folder_of(pictures)) as folder:
         shelf = Shelf(pictures, Path(folder), [])
-        entries = [_entry(record, shelf, printing) for record in records]
-        data = {
-            **shared(printing, "album"),
-            "subtitle": isolated(_subtitle(records)),
-            "entries": entries,
-            "stories": [_long(record, printing) for record in records if _goes_on(record)],
-            "words": WORDS,
-            "indexes": [
-                {"title": "People", "groups": _people_index(records, printing)},
-                {"title": "Places", "groups": _places_index(records)},
-            ],
-            "left_out": left_out_words(records, printing),
-        }
+        parts = chapters(records, by, printing.sort_names)
+        ordered = [record for part in parts for record in part.records]
+        area = area_of(printing)
+        data = _whole(parts, ordered, printing)
+        heights = measured("album.typ", {**data, "measuring": True}, printing.theme, Path(folder))
+        pieces = _pieces(data["photos"], ordered, shelf, heights, area)
+        pages = compose(pieces, area)
+        slots = [slot for page in pages for slot in page]
+        for photo, record, piece, slot in zip(data["photos"], ordered, pieces, slots, strict=True):
+            photo |= {**_with_picture(photo, record, slot, shelf), "opening_high": piece.head}
+        data |= {"pages": [[asdict(slot) for slot in page] for page in pages], "cover": _cover(ordered, shelf, area)}
         pdf, findings = make_pdf("album.typ", data, printing.theme, Path(folder), printing.printed_on)
     return pdf, [*shelf.findings, *findings]
+
+
+def area_of(printing: Printing) -> Area:
+    """The type area of this paper and theme. Words stand in columns of about 22 letters at least."""
+    wide, high = printing.page
+    theme = printing.theme
+    return Area(
+        wide=printing.room(),
+        high=high - theme.margin_top - theme.margin_bottom - 1.0,
+        paper=wide * high,
+        narrowest=min(theme.size * 4.2, printing.room()),
+    )
+
+
+def _whole(parts: Sequence[Chapter], records: Sequence[Record], printing: Printing) -> dict[str, Any]:
+    """All that the template reads but the places and sizes of pictures."""
+    area = area_of(printing)
+    begins = {part.records[0].number: isolated(part.title) for part in parts}
+    return {
+        **shared(printing),
+        "measuring": False,
+        "under_title": [isolated(words) for words in _under_title(records) if words],
+        "photos": [{**_words(record, printing), "chapter": begins.get(record.number, "")} for record in records],
+        "widths": [area.width(count) for count in area.columns],
+        "columns": 2 if area.width(3) >= area.narrowest * 1.3 else 1,
+        "gutter": area.gutter,
+        "gap": area.gap,
+        "stories": [_long(record, printing) for record in records if _goes_on(record)],
+        "words": WORDS,
+        "indexes": [
+            {"title": "People", "groups": people_index(records, printing)},
+            {"title": "Places", "groups": places_index(records)},
+        ],
+        "sources": sources(records, printing),
+        "left_out": left_out_words(records, printing),
+        "pages": [],
+        "cover": {"picture": None},
+    }
+
+
+def _pieces(
+    photos: Sequence[Mapping[str, Any]],
+    records: Sequence[Record],
+    shelf: Shelf,
+    heights: Mapping[str, Sequence[Any]],
+    area: Area,
+) -> list[Piece]:
+    """What the composer takes: shapes of pictures, heights of words and of chapters' titles."""
+    return [
+        Piece(
+            shape_of(record, shelf),
+            dict(zip(area.columns, words_high, strict=True)),
+            title_high + HEAD_SPACE if photo["chapter"] else 0.0,
+        )
+        for photo, record, words_high, title_high in zip(
+            photos, records, heights["words"], heights["chapters"], strict=True
+        )
+    ]
+
+
+def _with_picture(photo: Mapping[str, Any], record: Record, slot: Slot, shelf: Shelf) -> dict[str, Any]:
+    """The photograph's picture, and its back where it has one to show, in the size of its slot."""
+    back = back_of(record)
+    path = shelf.taken(back) if back is not None else None
+    if path is None or shelf.front(record) is None:
+        return {**figure(record, shelf, Room(slot.wide, slot.high, photo["number_wide"])), "back": {"picture": None}}
+    high = slot.high * (slot.wide - BESIDE_BACK) / slot.wide
+    shown = figure(record, shelf, Room(slot.wide, high, photo["number_wide"]))
+    alt = isolated(f"{captions.alt_text(record)} Beside it is its back.")
+    return {**shown, "alt": alt, "back": shelf.fitted(path, Room(slot.wide, high))}
+
+
+def _cover(ordered: Sequence[Record], shelf: Shelf, area: Area) -> dict[str, Any]:
+    """The picture of the title page: that with the most people."""
+    for record in sorted(ordered, key=lambda record: -len(record.shown())):
+        path = shelf.front(record)
+        if path is not None:
+            fitted = shelf.fitted(path, Room(area.wide * 0.62, area.high * 0.42))
+            return {**fitted, "alt": isolated(captions.alt_text(record))}
+    return {"picture": None}
 
 
 def left_out_words(records: Sequence[Record], printing: Printing) -> str:
@@ -69,22 +159,26 @@ def left_out_words(records: Sequence[Record], printing: Printing) -> str:
     return f"{' and '.join(parts)} {verb} left out of this copy." if parts else ""
 
 
-def _subtitle(records: Sequence[Record]) -> str:
+def _under_title(records: Sequence[Record]) -> list[str]:
+    """What stands under the title: how many photographs, of which years, and where the prints are kept."""
+    dates = [view.date for record in records if (view := record.first("date")) and view.date]
+    years = sorted(day.year for date in dates for day in (date.earliest, date.latest) if day)
+    span = f", {years[0]} to {years[-1]}" if years and years[0] != years[-1] else f", {years[0]}" if years else ""
     boxes = list(dict.fromkeys(label for record in records if record.mark and (label := record.mark.label("box"))))
     box_names = f"box{'es' if len(boxes) > 1 else ''} {captions.listed(boxes)}"
-    where_kept = f", kept in {box_names}" if 0 < len(boxes) < 5 else ""
-    return f"{len(records)} photograph{'s' if len(records) != 1 else ''}{where_kept}"
+    return [
+        f"{len(records)} photograph{'s' if len(records) != 1 else ''}{span}",
+        f"The prints are kept in {box_names}" if 0 < len(boxes) < 5 else "",
+    ]
 
 
-def _entry(record: Record, shelf: Shelf, printing: Printing) -> dict[str, Any]:
-    """One photograph as the template takes it."""
+def _words(record: Record, printing: Printing) -> dict[str, Any]:
+    """The words of one photograph as the template takes them."""
     theme = printing.theme
     lines = captions.lines(record, "sheet", replace(printing.style, numbers=has_numbers(record)))
-    endings = captions.own_lines(record)
-    endings += [captions.sentence(line_of(record)) for line_of in (captions.inscription_line, captions.source_line)]
+    endings = [*captions.own_lines(record), captions.sentence(captions.inscription_line(record))]
     people = " ".join(lines[part] for part in ("who", "named", "taker") if part in lines)
-    number_wide = max(theme.size * 0.4, 3.2)
-    entry = {
+    return {
         "number": record.number,
         "reference": isolated(captions.reference(record)),
         "title": isolated(captions.title(record, brackets=printing.style.brackets)),
@@ -94,19 +188,9 @@ def _entry(record: Record, shelf: Shelf, printing: Printing) -> dict[str, Any]:
         "stories": _short(record, printing),
         "goes_on": _goes_on(record),
         "more": isolated(" ".join(part for part in endings if part)),
-        "number_wide": number_wide,
+        "number_wide": theme.size * 0.6,
+        **key_wide(record, theme.size),
     }
-    room = Room(printing.room(theme.columns), theme.picture_height, number_wide)
-    return {**entry, "breaks": _breaks(entry, printing), **figure(record, shelf, room)}
-
-
-def _breaks(entry: Mapping[str, Any], printing: Printing) -> bool:
-    """Whether the caption may be too long to fit on a page with its picture, by a high estimate of its lines."""
-    theme = printing.theme
-    letters = sum(map(len, texts(entry)))
-    letters_in_line = printing.room(theme.columns) / (theme.size * POINT * 0.42)
-    lines = letters / letters_in_line * (1.6 if len(entry["people"]) > 200 else 1.1) + 6
-    return theme.picture_height + lines * theme.size * POINT * (theme.leading + 0.75) > printing.page[1] * 0.82
 
 
 def _goes_on(record: Record) -> bool:
@@ -139,49 +223,3 @@ def _long(record: Record, printing: Printing) -> dict[str, Any]:
             for story in record.all("story")
         ],
     }
-
-
-TableRows = list[dict[str, Any]]
-"""Rows of an index: a `name` and the numbers of its `items`."""
-
-
-def _people_index(records: Sequence[Record], printing: Printing) -> list[dict[str, Any]]:
-    """The index of people, in two groups: those with a name, and those only described (“a dock hand”)."""
-    named = {record.number: [_sorted_name(person, printing) for person in record.people] for record in records}
-    rows = _index(named)
-    with_name = [row for row in rows if is_name(row["name"])]
-    return _groups([("", with_name), ("Without a name", [row for row in rows if row not in with_name])])
-
-
-def _sorted_name(person: PersonShown, printing: Printing) -> str:
-    return captions.one_line(printing.sort_names.get(person.person, person.name))
-
-
-def is_name(words: str) -> bool:
-    """Whether these words are a name, not only a description (“a dock hand”): no small first letter, no `?`."""
-    first_letter = next((letter for letter in words if letter.isalpha()), "a")
-    return not first_letter.islower() and "?" not in words
-
-
-def _places_index(records: Sequence[Record]) -> list[dict[str, Any]]:
-    return _groups([("", _index({record.number: _places(record) for record in records}))])
-
-
-def _places(record: Record) -> list[str]:
-    place = captions.place_line(record)
-    return [captions.capital(place)] if place else []
-
-
-def _index(names_by_item: Mapping[str, Sequence[str]]) -> TableRows:
-    """Names in folded order, with the numbers of their items. The template finds the pages of these items."""
-    items_by_name: dict[str, list[str]] = {}
-    for number, names in names_by_item.items():
-        for name in names:
-            if number not in items_by_name.setdefault(name, []):
-                items_by_name[name].append(number)
-    rows = sorted(items_by_name.items(), key=lambda row: fold(row[0]))
-    return [{"name": isolated(name), "items": items} for name, items in rows]
-
-
-def _groups(groups: Sequence[tuple[str, TableRows]]) -> list[dict[str, Any]]:
-    return [{"title": title, "rows": rows} for title, rows in groups if rows]

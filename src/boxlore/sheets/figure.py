@@ -14,8 +14,9 @@ from typing import Any
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.findings import Finding
-from boxlore.core.records.item_record import PersonShown, Record, ScanFile
+from boxlore.core.records.item_record import PersonShown, Record, ScanFile, every_told
 from boxlore.core.records.people_key import MOST_UNKEYED
+from boxlore.core.statements import Said
 from boxlore.sheets.safe_words import isolated
 from boxlore.sheets.typesetting import note
 
@@ -44,6 +45,26 @@ class Shelf:
     root: Path
     findings: list[Finding]
 
+    def taken(self, scan: ScanFile) -> Path | None:
+        """The picture of a scan, laid where the typesetter reads; None where it cannot be shown."""
+        path = self.pictures.get(picture_key(scan))
+        if path is not None and not (self.root / path.name).exists():
+            shutil.copyfile(path, self.root / path.name)
+        return path
+
+    def front(self, record: Record) -> Path | None:
+        """The picture of an item's front; None where it cannot be shown."""
+        scan = front_of(record)
+        return self.taken(scan) if scan is not None else None
+
+    @staticmethod
+    def fitted(path: Path, room: Room) -> dict[str, Any]:
+        """A picture without numbers, scaled into the room, as the templates take it."""
+        pixels_wide, pixels_high = jpeg_size(path)
+        scale = min(room.wide / pixels_wide, room.high / pixels_high)
+        size = {"width": pixels_wide * scale, "height": pixels_high * scale}
+        return {"picture": path.name, "missing": "", "alt": "", **size, "numbers": []}
+
 
 def folder_of(pictures: Mapping[str, Path]) -> Path | None:
     """The folder of prepared pictures: copies of them are made inside it, so that none lies elsewhere after a kill."""
@@ -60,20 +81,41 @@ def front_of(record: Record) -> ScanFile | None:
     return next((scan for scan in record.scans if scan.side == "recto"), None)
 
 
+def back_of(record: Record) -> ScanFile | None:
+    """The first scan of the item's back if something is written on it, or None."""
+    written = any(view.source.said is Said.INSCRIPTION for view in every_told(record)) or record.words("inscription")
+    return next((scan for scan in record.scans if scan.side == "verso"), None) if written else None
+
+
+def shape_of(record: Record, shelf: Shelf) -> float:
+    """Width divided by height of an item's pictures side by side at one height; 4 to 3 for one that is missing."""
+    path = shelf.front(record)
+    if path is None:
+        return 4 / 3
+    back = back_of(record)
+    sides = [path, shelf.taken(back) if back is not None else None]
+    return sum(wide / high for side in sides if side is not None for wide, high in [jpeg_size(side)])
+
+
+def key_wide(record: Record, size: float) -> dict[str, Any]:
+    """The outline key of a group as the templates take it, and its width in millimetres for letters of `size`."""
+    scan = front_of(record)
+    heads = heads_of(record.shown(), scan) if scan is not None else []
+    shape = scan.height / scan.width if scan is not None and scan.width and scan.height else 0.75
+    return {**_outline(heads, shape), "key_wide": size * min(3.6 + max(0, len(heads) - 9) * 0.12, 6.0)}
+
+
 def figure(record: Record, shelf: Shelf, room: Room) -> dict[str, Any]:
     """The picture as the templates take it, scaled into the room.
 
     For a picture that cannot be shown there is a sentence instead, and a finding is added to the shelf.
     """
-    scan = front_of(record)
-    path = shelf.pictures.get(picture_key(scan)) if scan is not None else None
+    scan, path = front_of(record), shelf.front(record)
     alt = isolated(captions.alt_text(record))
     if scan is None or path is None:
         shelf.findings.append(note("sheet.picture", f"The picture of {record.number} cannot be shown."))
         missing = "This picture cannot be shown: the file is damaged or missing."
         return {"picture": None, "missing": missing, "alt": alt, "numbers": [], "outline": []}
-    if not (shelf.root / path.name).exists():
-        shutil.copyfile(path, shelf.root / path.name)
     pixels_wide, pixels_high = jpeg_size(path)
     scale = min(room.wide / pixels_wide, room.high / pixels_high)
     heads = heads_of(record.shown(), scan)

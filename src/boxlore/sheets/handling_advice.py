@@ -35,7 +35,6 @@ MOUNTING = (
 )
 
 ADVICE = {
-    "album": (*PRINTING, *MARKING),
     "slips": (*MOUNTING, *PRINTING, *MARKING),
     "labels": (*PRINTING, *MARKING),
     "worksheet": MARKING,

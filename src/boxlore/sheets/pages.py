@@ -16,7 +16,8 @@ from markupsafe import Markup
 from boxlore.core.crosswalk import captions
 from boxlore.core.records.item_record import PersonShown, Record
 from boxlore.core.statements import fold
-from boxlore.sheets.album import is_name, left_out_words
+from boxlore.sheets.album import left_out_words
+from boxlore.sheets.album_indexes import is_name
 from boxlore.sheets.figure import front_of, has_numbers, heads_of, numbers_of
 from boxlore.sheets.handling_advice import advice_for
 from boxlore.sheets.pages_linked import linked

@@ -14,6 +14,9 @@ from boxlore.sheets.theme import Theme
 PAPERS = {"a4": ("a4", 210.0, 297.0), "letter": ("us-letter", 215.9, 279.4)}
 """Paper -> (its name in typst, width and height in millimetres) (ISO 216; ANSI/ASME Y14.1)."""
 
+BOOK_SIZES = {name: paper[1:] for name, paper in PAPERS.items()} | {"a5": (148.0, 210.0), "square": (210.0, 210.0)}
+"""Size of an album's page -> its width and height in millimetres (A5: ISO 216; square: common practice, no source)."""
+
 _MONTHS = (
     "January February March April May June July August September October November December".split()
 )  # fmt: skip
@@ -31,29 +34,33 @@ class Printing:
     theme: Theme = field(default_factory=Theme)
     style: Style = field(default_factory=Style)
     sort_names: Mapping[str, str] = field(default_factory=dict)
+    lives: Mapping[str, str] = field(default_factory=dict)
+    """Person id -> the years of the life as an index gives them: `1888–1962`."""
+    other_names: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+    """Person id -> further names in the form of an index, such as that of birth."""
     left_out: int = 0
     """How many items were asked for but may not be shown to this audience."""
 
     @property
     def page(self) -> tuple[float, float]:
         """Width and height of the paper in millimetres, upright."""
-        return PAPERS[self.paper][1:]
+        return BOOK_SIZES[self.paper]
 
     def room(self, columns: int = 1, gutter: float = 8.0) -> float:
         """The width of one of so many columns, in millimetres; `gutter` is the space between two."""
         return (self.page[0] - 2 * self.theme.margin_side - gutter * (columns - 1)) / columns
 
 
-def shared(printing: Printing, output: str) -> dict[str, Any]:
-    """The data that every template reads; `output` is a key of `handling_advice.ADVICE`."""
+def shared(printing: Printing, output: str = "") -> dict[str, Any]:
+    """The data that every template reads; `output` is a key of `handling_advice.ADVICE`, or empty for no advice."""
     return {
         "title": isolated(printing.title),
         "author": "",
         "language": language_of(printing.language) or "en",
-        "paper": PAPERS[printing.paper][0],
+        "page": printing.page,
         "audience": isolated(printing.audience),
         "printed": f"Printed {day_in_words(printing.printed_on)}",
-        "advice": advice_for(output),
+        "advice": advice_for(output) if output else [],
     }
 
 

@@ -18,7 +18,8 @@ from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.sheets.theme import FALLBACK, Theme
 
 _compile: Any = typst.compile
-"""Untyped, because its type hints lack the dict of sources that its documentation describes."""
+_query: Any = typst.query
+"""Both untyped, because their type hints lack the dict of sources that the documentation describes."""
 
 STANDARDS = ["a-2a", "ua-1"]
 MISSING = "□"
@@ -35,7 +36,7 @@ def make_pdf(name: str, data: Mapping[str, Any], theme: Theme, root: Path, day: 
 
     `root` is the folder with the pictures that the data name, and with nothing else.
     """
-    complete = {**data, "theme": {**asdict(theme), "fonts": families(theme)}}
+    complete = _complete(data, theme)
     findings = []
     if bad := without_glyph(texts(complete), theme):
         letters = ", ".join(f"{letter} (U+{ord(letter):04X})" for letter in sorted(bad))
@@ -43,18 +44,35 @@ def make_pdf(name: str, data: Mapping[str, Any], theme: Theme, root: Path, day: 
     return _set(name, with_missing_glyphs(complete, bad), theme, root, day), findings
 
 
+def measured(name: str, data: Mapping[str, Any], theme: Theme, root: Path) -> Any:
+    """What the template tells under the label `heights`: sizes of words, before it is known where they will stand."""
+    complete = with_missing_glyphs(_complete(data, theme), without_glyph(texts(data), theme))
+    sources, fonts = _sources(name, complete), _fonts(theme)
+    value = _query(sources, "<heights>", field="value", one=True, root=str(root), font_paths=fonts)
+    return json.loads(value) if isinstance(value, str) else value
+
+
 def note(rule: str, message: str) -> Finding:
     """A finding about something that could not be printed as it is."""
     return make_finding(rule, Severity.NOTE, message, "printing: common practice, no source")
 
 
+def _complete(data: Mapping[str, Any], theme: Theme) -> dict[str, Any]:
+    return {**data, "theme": {**asdict(theme), "fonts": families(theme)}}
+
+
+def _sources(name: str, data: Mapping[str, Any]) -> dict[str, bytes]:
+    """The typesetter's input: the template, what all templates share, and the data."""
+    return {
+        "main.typ": template(name),
+        "common.typ": template("common.typ"),
+        "data.json": json.dumps(data, ensure_ascii=False).encode(),
+    }
+
+
 def _set(name: str, data: Mapping[str, Any], theme: Theme, root: Path, day: date) -> bytes:
     pdf: bytes = _compile(
-        {
-            "main.typ": template(name),
-            "common.typ": template("common.typ"),
-            "data.json": json.dumps(data, ensure_ascii=False).encode(),
-        },
+        _sources(name, data),
         root=str(root),
         pdf_standards=STANDARDS,
         font_paths=_fonts(theme),

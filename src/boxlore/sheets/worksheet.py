@@ -60,7 +60,7 @@ class WorksheetLine:
 def worksheet_theme(theme: Theme) -> Theme:
     """The theme for a worksheet: this one with its type made large enough if it is a large-print theme, else ours."""
     base = theme if theme.size >= LARGE_PRINT.size else LARGE_PRINT
-    return replace(base, size=max(base.size, SIZE), leading=max(base.leading, LEADING), columns=1)
+    return replace(base, size=max(base.size, SIZE), leading=max(base.leading, LEADING))
 
 
 def make_worksheet(

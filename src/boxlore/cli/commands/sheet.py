@@ -1,4 +1,4 @@
-"""`boxlore sheet`: the album caption sheet as a PDF."""
+"""`boxlore sheet`: the album as a PDF."""
 
 from datetime import date
 from pathlib import Path
@@ -8,18 +8,22 @@ import click
 from boxlore.cli import options, talk
 from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
-from boxlore.tasks.outputs.sheets import PrintOrder
+from boxlore.tasks.outputs.sheets import BOOK_SIZES, BY, PrintOrder
 from boxlore.tasks.outputs.sheets import sheet as make
 
 
 @click.command()
 @click.argument("out", type=click.Path(path_type=Path, dir_okay=False))
-@options.printing
+@click.option(
+    "--by", type=click.Choice(BY), default="decade", show_default=True, help="What the album's chapters are made of."
+)
+@options.printing_on(BOOK_SIZES)
 @click.pass_context
 def sheet(
     ctx: click.Context,
     /,
     out: Path,
+    by: str,
     to: str,
     paper: str | None,
     theme: str,
@@ -28,8 +32,10 @@ def sheet(
     on_day: date | None,
     **chosen: object,
 ) -> None:
-    """Write the album caption sheet, six photographs a page, to OUT (a .pdf)."""
-    order = PrintOrder(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
+    """Write the album to OUT (a .pdf): a title page, chapters of captioned photographs, who is who, places."""
+    order = PrintOrder(
+        to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of, by=by
+    )
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         collection.over = over
         printed = make(collection, out, order, progress=bar)

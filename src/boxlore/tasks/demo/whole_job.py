@@ -91,7 +91,7 @@ def _make(
         say(f"Copies: {len(results)}, each with its caption inside; not one pixel of a scan is changed.")
         yield "captioned copies", folder / "copies"
         printed = sheet(collection, folder / "print" / "album.pdf", progress=progress)
-        say(f"Album sheet: {printed.items} photographs, six a page.")
+        say(f"Album: {printed.items} photographs, by decade.")
         yield "the album sheet", printed.path
         yield from _more_on_paper(collection, folder / "print", progress)
         shown = pages(collection, folder / "pages", progress=progress)

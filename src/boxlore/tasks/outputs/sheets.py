@@ -17,9 +17,12 @@ from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.core.sitting.worksheet_codes import own_number
 from boxlore.disk.pictures import make_jpeg
-from boxlore.sheets.album import make_sheet
-from boxlore.sheets.figure import front_of, picture_key
+from boxlore.sheets.album import area_of, make_sheet
+from boxlore.sheets.album_indexes import other_sort_names, years_of
+from boxlore.sheets.chapters import BY as BY  # a command offers them
+from boxlore.sheets.figure import back_of, front_of, picture_key
 from boxlore.sheets.labels import make_labels
+from boxlore.sheets.print_run import BOOK_SIZES as BOOK_SIZES
 from boxlore.sheets.print_run import Printing
 from boxlore.sheets.slips import make_slips
 from boxlore.sheets.theme import THEMES, Theme, read_theme
@@ -56,6 +59,8 @@ class PrintOrder:
     paper: str = ""
     theme: str = ""
     """The name of a theme, or the path of a theme file."""
+    by: str = "decade"
+    """What the album's chapters are made of: a key of `chapters.BY`."""
     kin_of: str = ""
     """Whose album it is: people are named with what they are to this one."""
 
@@ -97,6 +102,8 @@ def printing_of(seen: AudienceView, order: PrintOrder) -> Printing:
         theme=theme_of(order.theme),
         style=Style(brackets=settings.bracketed_titles, kin=kin_to(people, order.kin_of, order.to)),
         sort_names={ident: person.sort_name for ident, person in people.items()},
+        lives={ident: years_of(person) for ident, person in people.items()},
+        other_names={ident: other_sort_names(person) for ident, person in people.items()},
     )
 
 
@@ -121,12 +128,14 @@ def sheet(
     to: To | None = None,
     progress: Progress = QUIET,
 ) -> PrintedOutput:
-    """The album caption sheet. Items whose scans may not go to the audience are left out and counted."""
+    """The album. Items whose scans may not go to the audience are left out and counted."""
     order = with_more(order, to=to) if to is not None else order
     printing, shown = _begun(collection, order, out)
-    room = printing.room(printing.theme.columns), printing.theme.picture_height
-    with prepared(collection, shown, room, progress) as pictures:
-        return _written(collection, out, shown, printing, make_sheet(shown, pictures, printing))
+    area = area_of(printing)
+    room = area.wide * 0.8, area.high * 0.5  # larger ones lose a little sharpness, and memory stays flat
+    sides = [side for record in shown for side in (front_of(record), back_of(record))]
+    with prepared(collection, sides, room, progress) as pictures:
+        return _written(collection, out, shown, printing, make_sheet(shown, pictures, printing, order.by))
 
 
 def slips(
@@ -155,7 +164,8 @@ def worksheet(
     """The narrator's worksheet, and beside it a text file to type the answers into; a filled one is never touched."""
     printing, shown = _begun(collection, order, out)
     prefix, own = collection.settings.prefix, own_questions(collection)
-    with prepared(collection, shown, (printing.room(), WORKSHEET_HIGH), progress) as pictures:
+    room = printing.room(), WORKSHEET_HIGH
+    with prepared(collection, map(front_of, shown), room, progress) as pictures:
         pdf = make_worksheet(shown, pictures, printing, prefix, own)
         printed = _written(collection, out, shown, printing, pdf)
     answers = _free(out.with_name(f"{out.stem}-answers.txt"))
@@ -216,35 +226,34 @@ def pixels(scan: ScanFile, room: tuple[float, float]) -> int:
 
 @contextmanager
 def prepared(
-    collection: Collection, shown: Iterable[Record], room: tuple[float, float], progress: Progress
+    collection: Collection, asked_for: Iterable[ScanFile | None], room: tuple[float, float], progress: Progress
 ) -> Iterator[dict[str, Path]]:
-    """A JPEG for each front that will be printed, to fill a room of so many millimetres; a damaged one is left out.
+    """A JPEG for each scan that will be printed, to fill a room of so many millimetres; a damaged one is left out.
 
     The folder they are in is gone afterwards.
     """
-    fronts = [(record.number, scan) for record in shown if (scan := front_of(record)) is not None]
-    progress.begin("Preparing pictures", len(fronts))
+    scans = [scan for scan in asked_for if scan is not None]
+    progress.begin("Preparing pictures", len(scans))
     with ExitStack() as stack:
         try:
             folder = stack.enter_context(work_folder(collection.folder, collection.folder / "pictures"))
         except CouldNot:  # a collection on a disc, or on a disk that is full
             folder = Path(stack.enter_context(tempfile.TemporaryDirectory()))
 
-        def prepare(at: int, number: str, scan: ScanFile) -> tuple[str, Path] | None:
+        def prepare(at: int, scan: ScanFile) -> tuple[str, Path] | None:
             if progress.stopped():
                 return None
             try:
                 data = make_jpeg(collection.folder / scan.path, pixels(scan, room), area=scan.area)
             except CouldNot:
                 return None
-            path = folder / f"{number}-{at}.jpg"
+            path = folder / f"{at}.jpg"
             path.write_bytes(data)
             return picture_key(scan), path
 
         pictures: dict[str, Path] = {}
         with workers() as pool:
-            numbers, scans = [number for number, _ in fronts], [scan for _, scan in fronts]
-            for picture in pool.map(prepare, range(len(fronts)), numbers, scans):
+            for picture in pool.map(prepare, range(len(scans)), scans):
                 progress.step()
                 if picture is not None:
                     pictures[picture[0]] = picture[1]

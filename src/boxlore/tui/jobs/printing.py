@@ -23,9 +23,15 @@ THEMES = (("plain", "plain"), ("large-print", "large print"))
 PAPERS = (("a4", "A4"), ("letter", "Letter"))
 
 
-def _paper(collection: Collection) -> list[Blank]:
+CHAPTERS = (
+    ("decade", "decades"), ("box", "boxes"), ("place", "places"), ("family", "families"), ("occasion", "occasions"),
+    ("none", "none"),
+)  # fmt: skip
+
+
+def _paper(collection: Collection, papers: tuple[tuple[str, str], ...] = PAPERS) -> list[Blank]:
     return [
-        Blank("paper", "Paper", collection.settings.paper, choices=PAPERS),
+        Blank("paper", "Paper", collection.settings.paper, choices=papers),
         Blank("theme", "Letters", "plain", choices=THEMES),
     ]
 
@@ -39,7 +45,7 @@ def _sheet(collection: Collection, answers: FormAnswers, progress: Progress) -> 
 
     order = PrintOrder(
         to=audience_of(answers), selection=selection_of(answers), paper=answers["paper"], theme=answers["theme"],
-        kin_of=answers["kin_of"],
+        kin_of=answers["kin_of"], by=answers["by"],
     )  # fmt: skip
     printed = sheet(collection, path_of(collection, answers["out"], "print/album.pdf"), order, progress=progress)
     left_out = f", {printed.left_out} left out" if printed.left_out else ""
@@ -107,13 +113,14 @@ TASKS = {
     "sheet": Task(
         Group.PRINT,
         "Album",
-        "pictures and captions, six a page",
+        "a book of the photographs, with who is who",
         lambda collection: [
             file_blank(collection, "out", "Name of the PDF", "print/album.pdf"),
             FOR,
             *which(),
+            Blank("by", "Chapters", "decade", choices=CHAPTERS),
             Blank("kin_of", "Whose album is it?", "", "A name: people are then named as kin of this one."),
-            *_paper(collection),
+            *_paper(collection, (*PAPERS, ("a5", "A5"), ("square", "square"))),
         ],
         _sheet,
     ),

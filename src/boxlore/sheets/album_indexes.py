@@ -1,0 +1,102 @@
+"""The end of the album: who is who, the places, and where the words come from."""
+
+from collections.abc import Iterable, Mapping, Sequence
+from typing import Any
+
+from boxlore.core.crosswalk import captions
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.people.person import Person
+from boxlore.core.records.item_record import PersonShown, Record
+from boxlore.core.statements import fold
+from boxlore.sheets.print_run import Printing
+from boxlore.sheets.safe_words import isolated
+
+IndexRow = dict[str, Any]
+"""A row of an index: a `name`, what stands behind it (`more`), what to `see` instead, the numbers of its `items`."""
+
+
+def people_index(records: Sequence[Record], printing: Printing) -> list[dict[str, Any]]:
+    """The index of people, in two groups: those with a name, and those only described (“a dock hand”).
+
+    Behind a name stand the years of its life; another name that someone bore refers to the one used here.
+    """
+    names: dict[str, list[str]] = {}
+    lives: dict[str, str] = {}
+    others: dict[str, str] = {}
+    for record in records:
+        for person in record.people:
+            name = _sorted_name(person, printing)
+            _add(names, name, record.number)
+            lives[name] = printing.lives.get(person.person, "")
+            others |= dict.fromkeys(printing.other_names.get(person.person, ()), name)
+    rows = [_row(name, items, more=lives[name]) for name, items in names.items()]
+    rows += [_row(other, [], see=name) for other, name in others.items() if other not in names]
+    with_name = [row for row in rows if is_name(row["name"])]
+    return _groups([("", with_name), ("Without a name", [row for row in rows if row not in with_name])])
+
+
+def _sorted_name(person: PersonShown, printing: Printing) -> str:
+    return captions.one_line(printing.sort_names.get(person.person, person.name))
+
+
+def is_name(words: str) -> bool:
+    """Whether these words are a name, not only a description (“a dock hand”): no small first letter, no `?`."""
+    first_letter = next((letter for letter in words if letter.isalpha()), "a")
+    return not first_letter.islower() and "?" not in words
+
+
+def years_of(person: Person) -> str:
+    """The years of a life as an index gives them: `1888–1962`, `born about 1924`, `died 1943`; empty if not told."""
+    born, died = _year(person.born), _year(person.died)
+    if born and died:
+        return f"{born}–{died}"
+    return f"born {born}" if born else f"died {died}" if died else ""
+
+
+def _year(date: DateReading | None) -> str:
+    if date is None or date.edtf is None or date.first_year is None:
+        return ""
+    unsure = date.edtf.text[-1] in "~?%" or date.first_year != (date.latest.year if date.latest else None)
+    return f"{'about ' if unsure else ''}{date.first_year}"
+
+
+def other_sort_names(person: Person) -> tuple[str, ...]:
+    """The name under the further surnames that someone bore: `Rourke, Leida` → `Tamm, Leida`."""
+    surname, _, called = person.sort_name.partition(", ")
+    return tuple(f"{other}, {called}" for other in person.surnames if called and other != surname)
+
+
+def places_index(records: Sequence[Record]) -> list[dict[str, Any]]:
+    """The index of places, as they are called in the captions."""
+    places: dict[str, list[str]] = {}
+    for record in records:
+        if place := captions.place_line(record):
+            _add(places, captions.capital(place), record.number)
+    return _groups([("", [_row(name, items) for name, items in places.items()])])
+
+
+def sources(records: Iterable[Record], printing: Printing) -> list[dict[str, str]]:
+    """For each photograph with a known source: its number, its title, and who says so."""
+    return [
+        {
+            "number": record.number,
+            "title": isolated(f"{record.number} · {captions.title(record, brackets=printing.style.brackets)}"),
+            "words": isolated(words),
+        }
+        for record in records
+        if (words := captions.sentence(captions.source_line(record)))
+    ]
+
+
+def _add(items_by_name: dict[str, list[str]], name: str, number: str) -> None:
+    if number not in items_by_name.setdefault(name, []):
+        items_by_name[name].append(number)
+
+
+def _row(name: str, items: Sequence[str], *, more: str = "", see: str = "") -> IndexRow:
+    return {"name": isolated(name), "more": isolated(more), "see": isolated(see), "items": list(items)}
+
+
+def _groups(groups: Sequence[tuple[str, Sequence[Mapping[str, Any]]]]) -> list[dict[str, Any]]:
+    """The groups that have rows, each in folded order."""
+    return [{"title": title, "rows": sorted(rows, key=lambda row: fold(row["name"]))} for title, rows in groups if rows]

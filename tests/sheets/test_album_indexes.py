@@ -1,0 +1,34 @@
+"""The years of a life and further names, as the album's index gives them (common practice, no source)."""
+
+import pytest
+
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.people.person import Person
+from boxlore.sheets.album_indexes import other_sort_names, years_of
+
+
+def person(born: str = "", died: str = "", **more) -> Person:  # type: ignore[no-untyped-def]
+    values = {"id": "p", "name": "Leida Rourke", "sort_name": "Rourke, Leida", "forms": (), "calls": (), **more}
+    dates = {name: DateReading.from_edtf(edtf) for name, edtf in (("born", born), ("died", died)) if edtf}
+    return Person(**values, **dates)
+
+
+@pytest.mark.parametrize(
+    ("born", "died", "years"),
+    [
+        ("1888-03-01", "1962", "1888–1962"),
+        ("1871~", "1915", "about 1871–1915"),
+        ("1924", "", "born 1924"),
+        ("1920/1922", "", "born about 1920"),
+        ("", "1943?", "died about 1943"),
+        ("../1900", "", ""),
+        ("", "", ""),
+    ],
+)
+def test_years_of_a_life(born: str, died: str, years: str) -> None:
+    assert years_of(person(born, died)) == years
+
+
+def test_further_surnames_refer_to_the_one_used() -> None:
+    assert other_sort_names(person(surnames=("Rourke", "Tamm"))) == ("Tamm, Leida",)
+    assert other_sort_names(person(sort_name="Memm", surnames=("Tamm",))) == ()
