@@ -64,8 +64,8 @@ class Assembly(Gathered):
         """Whether a sign or qualifier within the words of one date stands before a slot that is still open."""
         date, ahead = self.date, following.kind
         year_ahead = ahead in ("year", "short") and not (date.year or self.decades)
-        if kind in ("dash", "slash") and self.romans and year_ahead:
-            return True  # VI-1938
+        if kind in ("dash", "slash") and self.romans and (year_ahead or self._short_year_ahead(following)):
+            return True  # VI-1938, XII/38
         if kind == "comma":
             return year_ahead or (
                 self._after_comma(following) and not (date.year and self._short_year_ahead(following))
@@ -80,7 +80,8 @@ class Assembly(Gathered):
             if ahead == "day":
                 if date.month and date.year and not (self.numbers or date.day):
                     return True  # 1938-June-12
-                return date.month > 0 and not date.year and self._short_year(following)
+                in_three = bool(beyond) and beyond[0].kind == "dash" and not (self.numbers or date.day)  # June-12-1938
+                return date.month > 0 and not date.year and (in_three or self._short_year(following))
             return (year_ahead and bool(date.month or date.season)) or (
                 ahead in ("century", "decades", "decade", "hundreds")
             )

@@ -22,13 +22,15 @@ class Expression:
     """Dates and what joins them. `kind` is one, span, between, before, after, from, to, any, all, within or near.
 
     `within` is the first part, cut by the second, which is before or after a date; `near` stands at a `distance` from
-    its part; `beside` says that two dates stand on both sides of a stroke, as one day in two calendars does.
+    its part; `beside` says how two alternatives
+    stand beside each other where it matters: on both sides of a stroke, as one day in two calendars does (`slash`), or
+    the second only doubted (`doubt`).
     """
 
     kind: str
     parts: "list[Partial | Expression]"
     distance: Distance | None = None
-    beside: bool = False
+    beside: str = ""
 
     def leaves(self) -> list[Partial]:
         """The dates, in the order in which they were told."""
@@ -85,6 +87,8 @@ class Expression:
             return ""
         if self.kind == "span" and self._decades_or_years():
             return f"“{context.text}”: from the year or from the decade?"
+        if self.kind == "one" and self.leaves()[0].is_odd_decade:
+            return f"“{context.text}”: is the year meant?"
         for date in self.leaves():
             if asks := question(date, context):
                 return asks
@@ -211,7 +215,9 @@ def _is_plain_day(date: Partial) -> bool:
 
 
 def _set(whole: Expression, context: DateContext, pick: int) -> str:
-    if whole.beside and (day := _in_two_calendars(whole, context, pick)):
+    if whole.beside == "doubt":
+        _refined(whole, context, pick)
+    if whole.beside == "slash" and (day := _in_two_calendars(whole, context, pick)):
         if int(day[:4]) <= LAST_JULIAN:
             return day
         both = ",".join(written(date, context, pick) for date in whole.leaves())
@@ -232,6 +238,16 @@ def _set(whole: Expression, context: DateContext, pick: int) -> str:
     if len(texts) == 1 and ".." not in texts[0]:
         return texts[0]
     return f"[{','.join(texts)}]" if whole.kind == "any" else f"{{{','.join(texts)}}}"
+
+
+def _refined(whole: Expression, context: DateContext, pick: int) -> None:
+    """“The 1930s, probably 1938”: the second lies within the first, and may be all that is meant."""
+    texts = [_written(part, context, pick) for part in whole.parts]
+    wide, narrow = (standard.parse(text) for text in texts)
+    if None in (wide.earliest, wide.latest, narrow.earliest, narrow.latest):
+        return
+    if wide.earliest <= narrow.earliest and narrow.latest <= wide.latest:  # type: ignore[operator]  # none is None
+        raise NoSuchDate("Is only the second meant, or any of the first?", (texts[1], texts[0]))
 
 
 def _in_order(whole: Expression, context: DateContext, pick: int) -> None:

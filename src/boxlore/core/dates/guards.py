@@ -29,6 +29,7 @@ from boxlore.core.dates.lexer import Token, balanced, lex
 from boxlore.core.dates.lexicon import ANY_LANGUAGE, Node, Sense
 from boxlore.core.dates.operators import Grammar, NoForm
 from boxlore.core.dates.relative import is_running
+from boxlore.core.dates.spelling import repairs
 from boxlore.core.errors import TextFault
 
 MOST_READINGS = 96
@@ -39,12 +40,13 @@ MOST_TOKENS = 40
 _AT_WHICH = frozenset(("month", "season", "feast", "weekday"))
 """What a word like “at” may stand before; before a year it is a time of day."""
 
-_NO_DATE = frozenset(("undated", "noise", "query"))
+_NO_DATE = frozenset(("undated", "noise", "query", "clock"))
 _HEMISPHERES = frozenset(("south", "north"))
+_NO_COMMA_AFTER = ("comma", "between", "before", "after", "either", "about", "doubt")
 _PASSED_OVER = ("noise", "calculated", "hebrew", "when")
 """Words that add nothing: of a language's list, “calculated” of a tree file, and the name of a calendar."""
 
-_LITTLE_SAID = frozenset((*_PASSED_OVER, "at_years", "part", "unit"))
+_LITTLE_SAID = frozenset((*_PASSED_OVER, "clock", "at_years", "part", "unit"))
 """Kinds of words without which the date would be the same, or no less certain."""
 
 
@@ -56,6 +58,7 @@ class Outcome(NamedTuple):
     alternatives: tuple[str, ...] = ()
 
 
+_QUOTES = "'‘’"
 _EDTF = re.compile(r"[-\dYX\[{/.?~%][-\dXYETSZ:+?~%\[\]{},./]*", re.ASCII)
 _TWO = re.compile(r"\d{4}-(?:0[1-9]|1[0-2]|2[1-9]|3\d|4[01])")
 
@@ -63,6 +66,8 @@ _TWO = re.compile(r"\d{4}-(?:0[1-9]|1[0-2]|2[1-9]|3\d|4[01])")
 def understood(text: str, context: DateContext, own: Node | None = None) -> Outcome | None:
     """What a text comes to; None if it is no date. `own` is the trie of the family's people and events."""
     words = text.strip(' \t"“”,;')
+    if words[:1] in _QUOTES and words[-1:] in _QUOTES and len(words) > 1:
+        words = words[1:-1]
     if (literal := _literal(words)) is not None:
         return _guarded(Outcome(literal), context)
     if not words or not balanced(words):
@@ -81,7 +86,22 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         tokens, context = _hemisphere(tokens, context)
     if outcome := _decided(_ways(tokens), context):
         return outcome
-    return _asked_for_event(tokens, words)
+    return _asked_for_event(tokens, words) or _repaired(tokens, words, own, context)
+
+
+def _repaired(tokens: list[Token], words: str, own: Node | None, context: DateContext) -> Outcome | None:
+    """What it would be if its one unknown word is a slip; that is asked, however sure it looks."""
+    outcomes: dict[str, Outcome] = {}
+    for repair in repairs(tokens, words):
+        outcome = _decided(_ways(lex(repair, own)), context)
+        if outcome is not None and outcome.edtf is not None:
+            outcomes.setdefault(outcome.edtf.text, outcome)
+    if len(outcomes) > 1:
+        return _several(list(outcomes), order=False, context=context)
+    for outcome in outcomes.values():
+        assert outcome.edtf is not None  # it is kept by it
+        return outcome._replace(ask=f"“{context.text}”: is {display(outcome.edtf)} meant?")
+    return None
 
 
 def _literal(words: str) -> Edtf | None:
@@ -197,7 +217,11 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
             return None
         if kind == "dates" and context.order and sense.value.order not in ("", context.order):  # type: ignore[attr-defined]
             return None
-        if kind == "comma" and (not words or words[-1].kind == "comma"):
+        if kind == "comma" and (not words or words[-1].kind in _NO_COMMA_AFTER):
+            continue
+        if kind == "clock":  # “about 3 pm”
+            while words and words[-1].kind == "about":
+                words.pop()
             continue
         words.append(sense)
     if words and words[-1].kind == "comma":

@@ -30,8 +30,8 @@ _MEMORY = "from memory"
 _EASTER = "standard definition: days from Easter Sunday"
 
 HOLIDAYS: tuple[HolidayRow, ...] = (
-    (("christmas", "christmas day", "xmas", "noël", "noel", "weihnachten", "navidad", "jõulud"), "", 0, 0, ("fixed", 12, 25), "fixed day"),
-    (("christmas eve", "heiligabend", "jõululaupäev"), "", 0, 0, ("fixed", 12, 24), "fixed day"),
+    (("christmas", "christmas day", "xmas", "xmas day", "noël", "noel", "weihnachten", "navidad", "jõulud"), "", 0, 0, ("fixed", 12, 25), "fixed day"),
+    (("christmas eve", "xmas eve", "heiligabend", "jõululaupäev"), "", 0, 0, ("fixed", 12, 24), "fixed day"),
     (("boxing day", "st stephen's day"), "", 0, 0, ("fixed", 12, 26), "fixed day"),
     (("new year", "new year's", "new year's day", "new years day"), "", 0, 0, ("fixed", 1, 1), "fixed day"),
     (("new year's eve", "new years eve", "silvester", "hogmanay"), "", 0, 0, ("fixed", 12, 31), "fixed day"),

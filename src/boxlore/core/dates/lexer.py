@@ -55,7 +55,7 @@ _BRACKETS = {"(": ")", "[": "]"}
 def normal(text: str) -> str:
     """The working copy: small letters, one kind of dash and quote; each letter stays where it is."""
     if text.isascii():
-        return text.lower()
+        return text.lower().replace("`", "'")
     words = text.translate(_DASHES)
     lowered = words.lower()
     return lowered if len(lowered) == len(words) else words

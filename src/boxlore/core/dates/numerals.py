@@ -15,11 +15,11 @@ _MONTH = rf"(?:\d{{1,2}}|{_ROMAN_MONTH})"
 NUMERAL = "|".join(
     (
         r"\d{1,2}[:.]\d\d ?(?:am|pm|a\.m\.?|p\.m\.?|uhr|h)\b|\d{1,2}:\d\d(?::\d\d)?(?!\d)",
-        r"\d{1,2} ?(?:am|pm|a\.m\.|p\.m\.|uhr|o'clock)\b",
+        r"\d{1,2} ?(?:am|pm|a\.m\.?|p\.m\.?|uhr|o'clock|h(?:\d\d)?|hrs?)(?!\w)",
         r"(?<!\d)\d{4} ?[-./] ?\d{1,2} ?[-./] ?\d{1,2}(?!\d)",
         rf"(?<![\d.])\d{{1,2}} ?(?:[/.] ?{_MONTH}(?:\.? ?-| ?[/.] ?|\.? )|-{_MONTH}-)'?(?:\d{{4}}|\d\d)"
         r"(?!\d|:\d|[./]\d)",
-        r"(?<![\d.-])\d{1,2}[-./](?:1[5-9]|20)\d\d(?!\d)(?!['-]?s)",
+        r"(?<![\d.-])\d{1,2}[-./](?:(?:1[5-9]|20)\d\d(?!\d)(?!['-]?s)|'\d\d(?!\d))",
         r"(?<![\d-])\d{4}(?:[-/]'?\d\d?(?![\d.]\d|\d)(?!['-]?(?:s|er|th)\b)| [-/] '?\d\d(?!\d| *[\w.]))",
         r"(?<!\d)(?:1[5-9]|20) and \d\d(?!\d)(?= *(?:$|[?,)]))",
         r"(?<!\d)(?:1[5-9]|20)\d\d(?:0[1-9]|1[0-2])(?:[0-2]\d|3[01])(?!\d)",
@@ -31,9 +31,9 @@ NUMERAL = "|".join(
 """Times of day, year-month-day, day-month-year, month-year, two years, eight digits, two short years, unread digits, a
 short year; in this order."""
 
-_CLOCK = re.compile(r"\d{1,2}(?::\d\d|.*(?:m\.?|uhr|h|clock)$)")
+_CLOCK = re.compile(r"\d{1,2}(?::\d\d|.*(?:m\.?|uhr|h|h\d\d|clock|hrs?)$)")
 _DIGITS = re.compile(r"\d+|[ivx]+")
-_NOISE = (Sense("noise"),)
+_CLOCK_TIME = (Sense("clock"),)
 _NAME = (Sense("name"),)
 
 
@@ -42,7 +42,7 @@ def compound(piece: str) -> tuple[Sense, ...]:
     if piece[0] == "'":
         return (Sense("short", piece[1:]),)
     if _CLOCK.match(piece):
-        return _NOISE
+        return _CLOCK_TIME
     if piece[-1] in "-_x?*" or "_" in piece or "x" in piece[1:3]:
         return _unread(piece)
     parts = _DIGITS.findall(piece)
@@ -52,7 +52,7 @@ def compound(piece: str) -> tuple[Sense, ...]:
         return _dates([_day(parts[0][:4], parts[0][4:6], parts[0][6:])])
     if len(parts) == 3:
         return _three(parts)
-    if len(parts[1]) == 4:
+    if len(parts[1]) == 4 or (len(parts[0]) < 3 and "'" in piece):
         return _dates([_month(parts[1], parts[0])])
     if len(parts[0]) == 2:
         return _short_years(parts)

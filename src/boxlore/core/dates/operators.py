@@ -47,12 +47,7 @@ class Grammar:
     def said(self) -> Expression:
         """said = alternatives [ correction alternatives ]; after a correction only what follows holds."""
         said = self._alternatives()
-        if self.kinds[self.at] in ("comma", "dash") and self.kinds[self.at + 1] == "correction":
-            self.at += 1
-        if self.kinds[self.at] == "correction":
-            self.at += 1
-            if self.kinds[self.at] == "comma":
-                self.at += 1
+        while self._corrects():
             corrected = self._alternatives()
             Expression("any", [said, corrected]).filled()
             first, last = said.leaves()[-1], corrected.leaves()[0]
@@ -62,6 +57,16 @@ class Grammar:
         if self.at < self.count:
             raise NoForm
         return said
+
+    def _corrects(self) -> bool:
+        """Go past the words of a correction and the signs about them: `- no, wait -`."""
+        begin, corrects = self.at, False
+        while self.kinds[self.at] in ("comma", "dash", "correction"):
+            corrects = corrects or self.kinds[self.at] == "correction"
+            self.at += 1
+        if not corrects:
+            self.at = begin
+        return corrects
 
     def _alternatives(self) -> Expression:
         if self.kinds[self.at] == "either":
@@ -107,12 +112,18 @@ class Grammar:
         if items[0].kind in ("before", "after") and all(item.kind == "one" for item in items[1:]):
             return self._shared(items, kind)
         parts = [item.parts[0] if item.kind == "one" else item for item in items]
-        whole = Expression(kind, parts, beside=joins == ["slash"])
+        whole = Expression(kind, parts, beside=self._beside(joins))
         if first_mark:
             whole.mark(first_mark)
         if marks[-1] and not any(marks[:-1]):
             whole.mark(marks[-1])
         return whole
+
+    @staticmethod
+    def _beside(joins: list[str]) -> str:
+        if joins == ["slash"]:
+            return "slash"
+        return "doubt" if joins == ["comma"] else ""
 
     @staticmethod
     def _shared(items: list[Expression], kind: str) -> Expression:

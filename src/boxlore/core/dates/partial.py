@@ -89,6 +89,11 @@ class Partial:
         return bool(self.year) and not (self.within_a_year or self.part or self.bare)
 
     @property
+    def is_odd_decade(self) -> bool:
+        """Whether a word for decades stands with a year that begins none: `1938-luku`."""
+        return self.plain_year == self.year != "" and not self.year.endswith("0") and not self.within_a_year
+
+    @property
     def is_settled(self) -> bool:
         """Whether no slot is open that no question can fill."""
         if self.bare is not None or (self.day and not self.month and self.calendar != "bce"):

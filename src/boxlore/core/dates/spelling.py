@@ -1,0 +1,72 @@
+"""Words of dates that are spelled with a slip: “Septmber 1938”, “chrismas 1938”. What is found is only ever
+asked about.
+
+A slip is one letter left out, added, changed or exchanged with its neighbour (the four of F. Damerau, *A technique for
+computer detection and correction of spelling errors*, 1964). The first letter stands, and the last unless the last two
+are exchanged or it is a consonant that is left out (“autum”): so “Mary” is no month.
+"""
+
+from functools import cache
+
+from boxlore.core.dates.lexer import Token
+from boxlore.core.dates.lexicon import Node, trie
+
+FEWEST_LETTERS = 5
+"""Shorter words have neighbours everywhere; four letters are enough where two are exchanged (“Juen”)."""
+
+_VOWELS = "aeiouyäöüõåæø"
+_NOT_REPAIRED = frozenset(("noise", "undated", "life", "name"))
+"""Kinds of words without which no date is told, and which names are near to."""
+
+
+def repairs(tokens: list[Token], words: str) -> list[str]:
+    """The text with its one unknown word as each known word that it may be a slip of; none where more is unknown."""
+    unknown = [token for token in tokens if token.senses[0].kind == "name"]
+    if len(unknown) != 1:
+        return []
+    start, end = unknown[0].start, unknown[0].end
+    slip = words[start:end].lower()
+    return [f"{words[:start]}{word}{words[end:]}" for word in _known_words_near(slip)] if slip.isalpha() else []
+
+
+def _known_words_near(slip: str) -> list[str]:
+    if len(slip) < FEWEST_LETTERS - 1:
+        return []
+    table = _shortened()
+    near = dict.fromkeys(word for form in (slip, *_one_less(slip)) for word in table.get(form, ()))
+    return [word for word in near if _is_slip(slip, word)]
+
+
+def _is_slip(slip: str, word: str) -> bool:
+    """Whether one slip makes a word another; both begin alike."""
+    if slip[0] != word[0] or slip == word:
+        return False
+    at = next((at for at, (one, two) in enumerate(zip(slip, word, strict=False)) if one != two), None)
+    if at is not None and slip[at : at + 2] == word[at : at + 2][::-1] and slip[at + 2 :] == word[at + 2 :]:
+        return True
+    if at is None:  # one begins with the whole of the other
+        return len(slip) >= FEWEST_LETTERS and word[:-1] == slip and word[-1] not in _VOWELS
+    if max(len(slip), len(word)) < FEWEST_LETTERS:
+        return False
+    if slip[-1] != word[-1]:
+        return False
+    return slip[at + 1 :] == word[at:] or slip[at:] == word[at + 1 :] or slip[at + 1 :] == word[at + 1 :]
+
+
+def _one_less(word: str) -> list[str]:
+    return [word[:at] + word[at + 1 :] for at in range(len(word))]
+
+
+@cache
+def _shortened() -> dict[str, list[str]]:
+    """Every known word under its own spelling and under each that lacks one letter."""
+    table: dict[str, list[str]] = {}
+    for word, node in trie().following.items():
+        if len(word) >= FEWEST_LETTERS - 1 and word.isalpha() and _may_be_meant(node):
+            for form in (word, *_one_less(word)):
+                table.setdefault(form, []).append(word)
+    return table
+
+
+def _may_be_meant(node: Node) -> bool:
+    return any(sense.kind not in _NOT_REPAIRED for sense in node.senses)
