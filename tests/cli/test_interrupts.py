@@ -126,3 +126,15 @@ def test_who_started_us_may_want_it_ignored() -> None:
         [sys.executable, "-c", program, "boxlore.cli.main", "--version"], capture_output=True, text=True, check=False
     )
     assert (ended.returncode, ended.stderr) == (0, "")
+
+
+def test_nothing_is_imported_before_ctrl_c_is_heard() -> None:
+    """In each module that came before the handler Ctrl+C would show a traceback, some milliseconds long."""
+    program = (
+        "import sys; before = set(sys.modules); import boxlore.cli.entry\n"
+        "print(*sorted(set(sys.modules) - before)); import signal\n"
+        "print(signal.getsignal(signal.SIGINT) is boxlore.cli.entry._ended)"
+    )
+    plain = {name: value for name, value in os.environ.items() if not name.startswith("COVERAGE")}
+    ended = subprocess.run([sys.executable, "-c", program], capture_output=True, text=True, check=True, env=plain)
+    assert ended.stdout.split() == ["boxlore", "boxlore.cli", "boxlore.cli.entry", "True"]
