@@ -1,10 +1,15 @@
 """The years of a life and further names, as the album's index gives them (common practice, no source)."""
 
+from datetime import date
+
 import pytest
+from tests.sheets.conftest import record, shown
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
-from boxlore.sheets.album_indexes import other_sort_names, years_of
+from boxlore.core.statements import Sure
+from boxlore.sheets.album_indexes import other_sort_names, people_index, years_of
+from boxlore.sheets.print_run import Printing
 
 
 def person(born: str = "", died: str = "", **more) -> Person:  # type: ignore[no-untyped-def]
@@ -32,3 +37,10 @@ def test_years_of_a_life(born: str, died: str, years: str) -> None:
 def test_further_surnames_refer_to_the_one_used() -> None:
     assert other_sort_names(person(surnames=("Rourke", "Tamm"))) == ("Tamm, Leida",)
     assert other_sort_names(person(sort_name="Memm", surnames=("Tamm",))) == ()
+
+
+def test_a_page_where_somebody_is_not_sure_says_so() -> None:
+    printing = Printing(title="x", printed_on=date(2026, 11, 25))
+    records = [record(0, shown("Anna", sure=Sure.GUESS)), record(1, shown("Anna"))]
+    (group,) = people_index(records, printing)
+    assert group["rows"][0]["items"] == [("TRA-0001", "?"), ("TRA-0002", "")]

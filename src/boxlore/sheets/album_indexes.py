@@ -7,30 +7,33 @@ from boxlore.core.crosswalk import captions
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
 from boxlore.core.records.item_record import PersonShown, Record
-from boxlore.core.statements import fold
+from boxlore.core.statements import Sure, fold
 from boxlore.sheets.print_run import Printing
 from boxlore.sheets.safe_words import isolated
 
 IndexRow = dict[str, Any]
-"""A row of an index: a `name`, what stands behind it (`more`), what to `see` instead, the numbers of its `items`."""
+"""A row of an index: a `name`, what stands behind it (`more`), what to `see` instead, and its `items`, each a number
+and the mark that stands behind its page.
+"""
 
 
 def people_index(records: Sequence[Record], printing: Printing) -> list[dict[str, Any]]:
     """The index of people, in two groups: those with a name, and those only described (“a dock hand”).
 
-    Behind a name stand the years of its life; another name that someone bore refers to the one used here.
+    Behind a name stand the years of its life, behind a page `?` where it is not sure who is shown; another name that
+    someone bore refers to the one used here.
     """
-    names: dict[str, list[str]] = {}
+    names: dict[str, dict[str, str]] = {}
     lives: dict[str, str] = {}
     others: dict[str, str] = {}
     for record in records:
         for person in record.people:
             name = _sorted_name(person, printing)
-            _add(names, name, record.number)
+            _add(names, name, record.number, unsure=is_doubted(person))
             lives[name] = printing.lives.get(person.person, "")
             others |= dict.fromkeys(printing.other_names.get(person.person, ()), name)
     rows = [_row(name, items, more=lives[name]) for name, items in names.items()]
-    rows += [_row(other, [], see=name) for other, name in others.items() if other not in names]
+    rows += [_row(other, {}, see=name) for other, name in others.items() if other not in names]
     with_name = [row for row in rows if is_name(row["name"])]
     return _groups([("", with_name), ("Without a name", [row for row in rows if row not in with_name])])
 
@@ -68,7 +71,7 @@ def other_sort_names(person: Person) -> tuple[str, ...]:
 
 def places_index(records: Sequence[Record]) -> list[dict[str, Any]]:
     """The index of places, as they are called in the captions."""
-    places: dict[str, list[str]] = {}
+    places: dict[str, dict[str, str]] = {}
     for record in records:
         if place := captions.place_line(record):
             _add(places, captions.capital(place), record.number)
@@ -88,13 +91,19 @@ def sources(records: Iterable[Record], printing: Printing) -> list[dict[str, str
     ]
 
 
-def _add(items_by_name: dict[str, list[str]], name: str, number: str) -> None:
-    if number not in items_by_name.setdefault(name, []):
-        items_by_name[name].append(number)
+def is_doubted(person: PersonShown) -> bool:
+    """Whether it is not sure that this is who is shown."""
+    return person.told.sure in (Sure.GUESS, Sure.LIKELY)
 
 
-def _row(name: str, items: Sequence[str], *, more: str = "", see: str = "") -> IndexRow:
-    return {"name": isolated(name), "more": isolated(more), "see": isolated(see), "items": list(items)}
+def _add(items_by_name: dict[str, dict[str, str]], name: str, number: str, *, unsure: bool = False) -> None:
+    """Note an item under a name, with `?` as its mark where the name is not sure there, and nowhere sure."""
+    items = items_by_name.setdefault(name, {})
+    items[number] = "?" if unsure and items.get(number, "?") else ""
+
+
+def _row(name: str, items: Mapping[str, str], *, more: str = "", see: str = "") -> IndexRow:
+    return {"name": isolated(name), "more": isolated(more), "see": isolated(see), "items": list(items.items())}
 
 
 def _groups(groups: Sequence[tuple[str, Sequence[Mapping[str, Any]]]]) -> list[dict[str, Any]]:

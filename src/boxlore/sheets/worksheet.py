@@ -139,7 +139,7 @@ def questions_of(record: Record, prefix: str, own: Sequence[OwnQuestion] = ()) -
     front = front_of(record)
     everyone = with_unnamed(record).shown()
     marked = [person for person in everyone if person.number and front is not None and person.scan == front.id]
-    unmarked = captions.listed([captions.name_of(person) for person in record.shown() if person not in marked])
+    unmarked = captions.listed(captions.names_of([person for person in record.shown() if person not in marked]))
     lines = [
         line("person", _who(person, len(everyone) > 1), captions.name_of(person), marker=person.number)
         for person in sorted(marked, key=lambda person: person.number)

@@ -60,8 +60,14 @@ TITLES = [
     (record(place="Haapsalu"), "Photograph, Haapsalu"),
     (record(person("Memm")), "Photograph of Memm"),
     (record(person("Memm"), place="Kärdla", kind="card"), "Mounted photograph of Memm, Kärdla"),
-    (record(person("Anna", **GUESS)), "Photograph of perhaps Anna"),
-    (record(person("Anna", **LIKELY), person("Ruth")), "Photograph of probably Anna and Ruth"),
+    (record(person("Anna", **GUESS)), "Photograph, perhaps of Anna"),
+    (
+        record(person("Anna", **GUESS), person("Ruth"), person("perhaps Joe")),
+        "Photograph of Anna (perhaps), Ruth and Joe (perhaps)",
+    ),
+    (record(person("perhaps one of the boys")), "Photograph, perhaps of one of the boys"),
+    (record(person("Anna?", **GUESS), person("Ruth")), "Photograph of Anna? and Ruth"),
+    (record(person("Anna", **LIKELY), person("Ruth")), "Photograph of Anna (probably) and Ruth"),
     (record(person("A"), person("B"), person("C"), person("D")), "Photograph of A, B, C and one other"),
     (record(*map(person, "ABCDE")), "Photograph of A, B, C and two others"),
     (record(*map(person, "ABCDEFGHIJKLMN")), "Photograph of A, B, C and 11 others"),
@@ -227,10 +233,10 @@ FULL = record(
 def test_three_lengths() -> None:
     assert (
         captions.caption(FULL, "slip")
-        == "Left to right: Leida and perhaps Tom. Iona Church, Easter ’64 (1964 March 29)."
+        == "Left to right: Leida and Tom (perhaps). Iona Church, Easter ’64 (1964 March 29)."
     )
     sheet = (
-        "The wedding. Left to right: Leida and perhaps Tom. Named, not shown: Aino. Photograph by A. Saar. "
+        "The wedding. Left to right: Leida and Tom (perhaps). Named, not shown: Aino. Photograph by A. Saar. "
         "Iona Church, Easter ’64 (1964 March 29)."
     )
     assert captions.caption(FULL, "sheet") == sheet

@@ -1,7 +1,8 @@
 """Captions: sentences made from a record, by the same rules for sheets, slips, pages, copies and exports.
 
 1. The words as told come first, and what they were read as stands behind them: `the summer Joe came home (1946)`.
-2. A name that is not sure says so: `perhaps Anna`.
+2. A name that is not sure says so: `perhaps Anna`; among other names behind itself, so that the doubt is nobody
+   else's: `Anna (perhaps), Ruth and Joe`.
 3. No preposition or article of ours stands before told words, for they may begin with their own (`in the garden`).
 4. Every sentence is right with any field missing.
 5. A title made by us follows DACS 2.3.3 (name, nature and topic, no brackets), or stands in brackets if the collection
@@ -69,11 +70,11 @@ def _devised(record: Record) -> str:
     """`Aino and Jaan, the regatta`; `Wedding, Tartu`; `Photograph of Aino, Tartu`; or only the nature."""
     nature, occasion, place = nature_of(record), bare(record.words("occasion")), _place_words(record)
     people = record.shown()
-    names = [name_of(person) for person in people[:MOST_NAMED]]
+    names = names_of(people, most=MOST_NAMED)
     further = len(people) - len(names)
     who = listed([*names, f"{_count(further)} other{'s' if further > 1 else ''}"] if further else names)
     if not occasion:
-        subject = f"{nature} of {who}" if names else nature
+        subject = _of(nature, who) if names else nature
         return _joined(subject, place)
     if not names or _names_someone(occasion, people):
         return _joined(occasion, "" if names else place)
@@ -121,18 +122,47 @@ def nature_of(record: Record) -> str:
 NOT_KNOWN = "someone not known"
 
 _HEDGES = {Sure.GUESS: "perhaps", Sure.LIKELY: "probably"}
+_DOUBTS = frozenset("perhaps probably maybe possibly likely".split())
 _HEDGED = frozenset("perhaps probably maybe possibly likely unsure not".split())
 
 
-def name_of(shown: PersonShown, style: Style = PLAIN) -> str:
-    """The name with `perhaps` or `probably` if it is not sure; with the marker's number and the kin, by the style."""
-    name = one_line(shown.name)
-    hedge = _HEDGES.get(shown.told.sure, "")
-    if hedge and "?" not in name and _plain(name)[:1] and _plain(name)[0] not in _HEDGED:
+def name_of(shown: PersonShown, style: Style = PLAIN, *, among: bool = False) -> str:
+    """The name with `perhaps` or `probably` if it is not sure; with the marker's number and the kin, by the style.
+
+    `among` others the doubt stands behind the name, in brackets, unless a number stands before it.
+    """
+    hedge, name = _doubt_and_name(shown)
+    numbered = style.numbers and shown.number
+    behind = [style.kin.get(shown.person, "")]
+    if hedge and among and not numbered:
+        behind.insert(0, hedge)
+    elif hedge:
         name = f"{hedge} {name}"
-    if kin := style.kin.get(shown.person, ""):
-        name = f"{name} ({kin})"
-    return f"{shown.number}\u00a0{name}" if style.numbers and shown.number else name
+    if added := ", ".join(filter(None, behind)):
+        name = f"{name} ({added})"
+    return f"{shown.number}\u00a0{name}" if numbered else name
+
+
+def _doubt_and_name(shown: PersonShown) -> tuple[str, str]:
+    """The word of doubt, as told in the name or by how sure it is, and the name without it."""
+    name = one_line(shown.name)
+    first, _, rest = name.partition(" ")
+    if rest and fold(first) in _DOUBTS:
+        return first, rest
+    words = _plain(name)
+    hedge = "" if "?" in name or not words or words[0] in _HEDGED else _HEDGES.get(shown.told.sure, "")
+    return hedge, name
+
+
+def names_of(people: Sequence[PersonShown], style: Style = PLAIN, most: int | None = None) -> list[str]:
+    """The names of these people (the first `most`), each doubt bound to its own name."""
+    return [name_of(person, style, among=len(people) > 1) for person in people[:most]]
+
+
+def _of(nature: str, who: str) -> str:
+    """`photograph of Anna`; `photograph, perhaps of Anna`."""
+    first, _, rest = who.partition(" ")
+    return f"{nature}, {first.lower()} of {rest}" if rest and fold(first) in _DOUBTS else f"{nature} of {who}"
 
 
 def listed(names: Sequence[str]) -> str:
@@ -153,12 +183,13 @@ def who_line(record: Record, style: Style = PLAIN) -> str:
     rows = key_of(people, record.nameless)
     clauses = []
     for row in rows:
-        names = listed([name_of(person, style) if person else NOT_KNOWN for person in row.people])
+        among = len(people) > 1
+        names = listed([name_of(person, style, among=among) if person else NOT_KNOWN for person in row.people])
         if len(row.people) == 1:
             clauses.append(f"{capital(row.name)}: {names}" if row.name else names)
         else:
             clauses.append(f"{capital(row.name)}, left to right: {names}" if row.name else f"left to right: {names}")
-    others = listed([name_of(person, style) for person in unplaced(people)])
+    others = listed([name_of(person, style, among=len(people) > 1) for person in unplaced(people)])
     if others:
         clauses.append(f"with {others}" if clauses else others)
     line = clauses[0] if clauses else ""
@@ -169,7 +200,7 @@ def who_line(record: Record, style: Style = PLAIN) -> str:
 
 def named_line(record: Record, style: Style = PLAIN) -> str:
     """Who is named and not shown."""
-    names = listed([name_of(person, style) for person in record.shown("named")])
+    names = listed(names_of(record.shown("named"), style))
     if not names:
         return ""
     return f"named, not shown: {names}" if record.shown() else f"names {names}"
@@ -177,7 +208,7 @@ def named_line(record: Record, style: Style = PLAIN) -> str:
 
 def taker_line(record: Record, style: Style = PLAIN) -> str:
     """Who took the picture."""
-    names = listed([name_of(person, style) for person in record.shown("photographer")])
+    names = listed(names_of(record.shown("photographer"), style))
     return f"photograph by {names}" if names else ""
 
 
@@ -337,9 +368,9 @@ def sentence(words: str) -> str:
 def alt_text(record: Record) -> str:
     """What the picture shows, for someone who cannot see it: nature, people, occasion, place and date."""
     nature = capital(nature_of(record))
-    who = listed([name_of(person) for person in record.shown()])
+    who = listed(names_of(record.shown()))
     subject = bare(record.words("title")) or bare(record.words("occasion"))
-    shows = f"{nature} of {who}" if who else f"{nature}: {subject}" if subject else f"{nature}, not yet described"
+    shows = _of(nature, who) if who else f"{nature}: {subject}" if subject else f"{nature}, not yet described"
     also = (
         bare(record.words("occasion")) if who and not _names_someone(record.words("occasion"), record.shown()) else ""
     )
