@@ -191,7 +191,7 @@ IPTC = {
 }
 
 ALTERNATIVES = {
-    "Xmp.iptc.AltTextAccessibility": ("alt", "Anna Tamm, Helmi Tamm and perhaps Jaan Tamm"),
+    "Xmp.iptc.AltTextAccessibility": ("alt", "Anna Tamm, Helmi Tamm and Jaan Tamm (perhaps)"),
     "Xmp.dc.description": ("caption", "The nets “dried” on poles."),
     "Xmp.dc.rights": ("rights", "© Mia Rourke."),
     "Xmp.xmpRights.UsageTerms": ("terms", "© Mia Rourke."),
