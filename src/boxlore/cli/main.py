@@ -14,6 +14,7 @@ import click
 
 from boxlore import __version__
 from boxlore.cli import interrupts, talk
+from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import BoxloreError, WrongUse
 from boxlore.core.fields.letters import is_blank
 
@@ -82,7 +83,7 @@ class Commands(click.Group):
 
 
 @click.group(cls=Commands, invoke_without_command=True, context_settings={"help_option_names": ["-h", "--help"]})
-@click.option("-c", "--collection", type=click.Path(path_type=Path), help="The collection's folder (else this one).")
+@click.option("-c", "--collection", type=GivenPath(), help="The collection's folder (else this one).")
 @click.version_option(__version__, message="Boxlore %(version)s")
 @click.pass_context
 def boxlore(ctx: click.Context, collection: Path | None) -> None:

@@ -42,6 +42,8 @@ def names(
         else:
             state = f"  {asks}" if asks else "  (confirmed)" if name.confirmed else ""
             click.echo(output.safe(f"{name.statement.words}: {parts_words(name.parts) or 'kept as told'}{state}"))
+    if not told:
+        talk.say("No name is told whole.")
     ctx.exit(1 if any(name.parts.asks for name in told) or not told else 0)
 
 

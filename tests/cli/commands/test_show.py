@@ -26,4 +26,4 @@ def test_words_are_found_with_where_they_stand(run, demo: Path) -> None:  # type
     assert code == 0
     (line,) = [line for line in out.splitlines() if line.startswith("TRA-0001")]
     assert "Juhan worked on the wharf" in line
-    assert run("-c", demo, "find", "zeppelin") == (1, "", "")
+    assert run("-c", demo, "find", "zeppelin") == (1, "", "Nothing told has all of these words: zeppelin\n")

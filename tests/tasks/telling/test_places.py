@@ -61,6 +61,28 @@ def test_an_own_place_with_no_more_than_a_name(collection: Collection, gazetteer
         add_place(collection, NewPlace(name="  "), gazetteer)
 
 
+UNKNOWN = [
+    ("Zzyzqwx", "No place “Zzyzqwx” is known, so nothing can lie in it. Write a town, an area or a country."),
+    ("Port Chalmrs, New Zealand", "Is it “Port Chalmers, Otago, New Zealand”? Then write it so."),
+]
+
+
+@pytest.mark.parametrize(("inside", "sentence"), UNKNOWN)
+def test_what_lies_in_no_known_place_is_refused(
+    collection: Collection, gazetteer: Gazetteer, inside: str, sentence: str
+) -> None:
+    with pytest.raises(WrongUse) as refused:
+        add_place(collection, NewPlace(name="the bach", inside=inside), gazetteer)
+    assert sentence in str(refused.value) and own_places(collection) == []
+
+
+def test_a_place_may_lie_in_another_of_the_familys_own(collection: Collection, gazetteer: Gazetteer) -> None:
+    add_place(collection, NewPlace(name="Grandpa's farm", inside="Milton, Otago"), gazetteer)
+    add_place(collection, NewPlace(name="the barn", inside="Grandpa's farm"), gazetteer)
+    assert kind_of(collection, "the barn, Grandpa's farm") == ("match", "the barn")
+    assert own_places(collection)[-1].place.country_code == "NZ"
+
+
 def test_coordinates_in_another_country_are_asked_about(collection: Collection, gazetteer: Gazetteer) -> None:
     wrong = NewPlace(name="the mill", inside="Viljandi, Estonia", at="-58.36, 25.6")
     swapped = NewPlace(name="the manor", inside="Viljandi, Estonia", at="25.6, 58.36")

@@ -6,6 +6,7 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, output, talk
+from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.outputs import Unopened
@@ -25,13 +26,13 @@ WIDTH = 78
 
 
 @click.command()
-@click.argument("log", required=False, type=click.Path(path_type=Path, dir_okay=False))
+@click.argument("log", required=False, type=GivenPath(dir_okay=False))
 @click.option("--at", "location", default="", help="The location; the log, or the reading, is kept with it.")
 @click.option("--reading", nargs=2, metavar="T RH", help="A reading by hand, such as: 68F 45%")
 @click.option("--when", default="", metavar="TIME", help="When the reading was taken (2026-03-01T14:10); else now.")
 @click.option("--unit", type=click.Choice(["C", "F"]), default=None, help="The unit, where the log does not say.")
 @click.option("--order", type=click.Choice(["dmy", "mdy"]), default=None, help="Day or month first, where it is open.")
-@click.option("--png", type=click.Path(path_type=Path, dir_okay=False), help="Write the chart to this file.")
+@click.option("--png", type=GivenPath(dir_okay=False), help="Write the chart to this file.")
 @click.option("--chart/--no-chart", default=True, show_default=True, help="The chart in the terminal.")
 @options.over
 @options.as_json

@@ -7,13 +7,14 @@ from typing import Any
 import click
 
 from boxlore.cli import options, output, talk
+from boxlore.cli.paths import GivenPath
 from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.outputs.copies import copies as make_copies
 
 
 @click.command()
-@click.argument("out", type=click.Path(path_type=Path))
+@click.argument("out", type=GivenPath())
 @options.audience("family")
 @options.selection
 @click.option(

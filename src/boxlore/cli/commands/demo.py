@@ -7,6 +7,7 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, output, talk
+from boxlore.cli.paths import GivenPath
 from boxlore.tasks.demo.whole_job import run
 
 LOOK_AT = (
@@ -16,7 +17,7 @@ LOOK_AT = (
 
 
 @click.command()
-@click.argument("folder", required=False, default="tamm_family", type=click.Path(path_type=Path))
+@click.argument("folder", required=False, default="tamm_family", type=GivenPath())
 @options.on_day
 def demo(folder: Path, on_day: date | None) -> None:
     """Make the demo collection in FOLDER (tamm_family) and run the whole job on it."""

@@ -2,7 +2,7 @@
 
 import click
 
-from boxlore.cli import options, output
+from boxlore.cli import options, output, talk
 from boxlore.core.fields.guard import check_letters
 from boxlore.tasks.collection.opening import open_collection
 
@@ -13,7 +13,10 @@ from boxlore.tasks.collection.opening import open_collection
 @options.as_json
 @click.pass_context
 def find(ctx: click.Context, words: tuple[str, ...], limit: int, as_json: bool) -> None:
-    """Find statements that hold all of WORDS, what is being typed included."""
+    """Find statements that hold all of WORDS, what is being typed included.
+
+    The exit code is 1 where nothing is found.
+    """
     check_letters(" ".join(words))
     with open_collection(ctx.obj, write=False) as collection:
         hits = collection.store.search(" ".join(words), limit)
@@ -32,4 +35,6 @@ def find(ctx: click.Context, words: tuple[str, ...], limit: int, as_json: bool) 
         else:
             where = " · ".join(part for part in (hit.number, hit.mark) if part) or "-"
             click.echo(f"{where:20}  {hit.field}: {output.safe(hit.words)}{' (being typed)' if hit.draft else ''}")
+    if not hits:
+        talk.say(f"Nothing told has all of these words: {' '.join(words)}")
     ctx.exit(0 if hits else 1)

@@ -8,6 +8,7 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, output, talk
+from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
 from boxlore.core.originals.moves import Plan, close_up, merge, move, relabel
 from boxlore.core.records.containers import KINDS, LOCATION_KINDS, Container
@@ -75,8 +76,11 @@ def scans(ctx: click.Context, /, items: tuple[str, ...], prints: bool, as_json: 
     """The quality of the scans of ITEMS or of all: pixels an inch, depth, colour profile, which way up."""
     with open_collection(ctx.obj, write=False) as collection:
         if prints:
-            for print_size in print_sizes(collection, Selection(items=items)):
+            sizes = list(print_sizes(collection, Selection(items=items)))
+            for print_size in sizes:
                 _print_size(print_size, as_json=as_json)
+            if not sizes:
+                talk.say("There is no scan to print.")
             return
         count = _findings(check_scans(collection, Selection(items=items)), as_json=as_json)
     talk.say(talk.counted(count, "finding") + "." if count else "Every scan is as it should be.")
@@ -128,6 +132,8 @@ def what(ctx: click.Context, /, mark: str | None, as_json: bool) -> None:
         if mark is None:
             for container in sorted(house.containers.values(), key=lambda container: _natural(container.mark.short)):
                 _container(container, as_json=as_json)
+            if not house.containers:
+                talk.say("No box or folder is noted yet. boxlore housing box MARK notes one.")
             return
         container = house.named(mark)
         _container(container, as_json=as_json)
@@ -320,9 +326,7 @@ def off(ctx: click.Context, /, item: str, kind: str, text: str) -> None:
 @click.argument("items", nargs=-1, required=True)
 @click.option("--by", "lender", required=True, callback=options.filled, help="Who lends them.")
 @click.option("--due", default=None, callback=options.day, metavar="DATE", help="When they are due back.")
-@click.option(
-    "--receipt", type=click.Path(path_type=Path, dir_okay=False), help="Write the slip for the lender (.pdf)."
-)
+@click.option("--receipt", type=GivenPath(dir_okay=False), help="Write the slip for the lender (.pdf).")
 @options.over
 @options.on_day
 @click.pass_context

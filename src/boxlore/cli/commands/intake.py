@@ -8,6 +8,7 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, output, talk
+from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.scans.files import GivenFiles, files_given, named_groups, readable
@@ -18,7 +19,7 @@ from boxlore.tasks.sitting.recovering import open_for_writing
 
 
 @click.command()
-@click.argument("paths", nargs=-1, type=click.Path(path_type=Path))
+@click.argument("paths", nargs=-1, type=GivenPath())
 @click.option("--box", default="", help="The box the originals are kept in.")
 @click.option("--folder", default="", help="The folder in that box.")
 @click.option("--found-in", default="", help="How they lay before: shoebox, ribbon, envelope, order.")
@@ -27,7 +28,7 @@ from boxlore.tasks.sitting.recovering import open_for_writing
     "--pairs", type=click.Choice(["suffix", "alternating", "table"]), default="suffix", show_default=True,
     help="How fronts and backs belong together.",
 )  # fmt: skip
-@click.option("--table", type=click.Path(path_type=Path, dir_okay=False), help="A CSV of items, sides and areas.")
+@click.option("--table", type=GivenPath(dir_okay=False), help="A CSV of items, sides and areas.")
 @click.option("--without-scan", type=click.IntRange(1, 10_000), help="Make so many items that have no scan.")
 @click.option(
     "--backs", type=click.Choice(["ask", "join", "apart"]), default="ask", show_default=True,

@@ -5,13 +5,14 @@ from pathlib import Path
 import click
 
 from boxlore.cli import talk
+from boxlore.cli.paths import GivenPath
 from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.collection.opening import start
 from boxlore.tasks.collection.settings import Settings
 
 
 @click.command()
-@click.argument("folder", type=click.Path(path_type=Path))
+@click.argument("folder", type=GivenPath())
 @click.option("--title", help="The collection's title.")
 @click.option(
     "--prefix",
@@ -25,7 +26,7 @@ from boxlore.tasks.collection.settings import Settings
 @click.option("--hemisphere", type=click.Choice(["north", "south"]), default="north", show_default=True)
 @click.option("--day-order", type=click.Choice(["dmy", "mdy"]), help="How 7/4/52 is meant; without it, it asks.")
 @click.option("--countries", default="", help="Whose holidays are meant: “NZ EE”; without it, it asks.")
-@click.option("--from", "package", type=click.Path(path_type=Path, exists=True), help="Rebuild it from a transfer.")
+@click.option("--from", "package", type=GivenPath(exists=True), help="Rebuild it from a transfer.")
 def new(
     folder: Path,
     title: str | None,

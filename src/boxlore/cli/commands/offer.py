@@ -6,6 +6,7 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, talk
+from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
 from boxlore.tasks.archive.offer import offer as make
 from boxlore.tasks.archive.offer import read_answer
@@ -13,9 +14,9 @@ from boxlore.tasks.collection.opening import open_collection
 
 
 @click.command()
-@click.argument("out", required=False, type=click.Path(path_type=Path, file_okay=False))
+@click.argument("out", required=False, type=GivenPath(file_okay=False))
 @options.selection
-@click.option("--answer", type=click.Path(path_type=Path), help="Read offer.csv as the archive sent it back.")
+@click.option("--answer", type=GivenPath(), help="Read offer.csv as the archive sent it back.")
 @options.on_day
 @click.pass_context
 def offer(ctx: click.Context, /, out: Path | None, answer: Path | None, on_day: date | None, **chosen: object) -> None:

@@ -6,6 +6,7 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, output, talk
+from boxlore.cli.paths import GivenPath
 from boxlore.cli.people_names import names
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import WrongUse
@@ -49,7 +50,10 @@ def _edtf(date: DateReading | None) -> str | None:
 @options.as_json
 @click.pass_context
 def list_people(ctx: click.Context, words: tuple[str, ...], as_json: bool) -> None:
-    """Everyone in the registry, or those whose names hold WORDS, by sort form."""
+    """Everyone in the registry, or those whose names hold WORDS, by sort form.
+
+    The exit code is 1 where WORDS are in no name.
+    """
     with open_collection(ctx.obj, write=False) as collection:
         sought = " ".join(words).casefold()
         everyone = sorted(collection.people().values(), key=lambda person: (person.sort_name, person.id))
@@ -64,7 +68,9 @@ def list_people(ctx: click.Context, words: tuple[str, ...], as_json: bool) -> No
         else:
             dates = "-".join(date.display if date else "" for date in (person.born, person.died))
             click.echo(f"{person.id[-12:]}  {output.safe(person.sort_name)}{f', {dates}' if dates != '-' else ''}")
-    ctx.exit(0 if matching else 1)
+    if not matching:
+        talk.say(f"Nobody here is called “{' '.join(words)[:60]}”." if sought else "Nobody is known here yet.")
+    ctx.exit(1 if sought and not matching else 0)
 
 
 @people.command()
@@ -131,6 +137,8 @@ def kin(ctx: click.Context, person_words: str, other_words: str | None, as_json:
                         "by": str(kinship.by), "degree": kinship.degree or None})  # fmt: skip
         else:
             click.echo(output.safe(f"{person.name}: {possessive(called(ego))} {kinship.words}"))
+    if not rows:
+        talk.say(f"No kin of {ego.name} is known.")
     ctx.exit(0 if rows else 1)
 
 
@@ -177,7 +185,7 @@ def tell_person(ctx: click.Context, person_words: str, field: str, text: str, so
 
 
 @people.command("import")
-@click.argument("file", type=click.Path(path_type=Path, dir_okay=False))
+@click.argument("file", type=GivenPath(dir_okay=False))
 @click.option(
     "--name", default="", help="What the file is called in sources (else its own name); the same for an update."
 )
@@ -283,6 +291,8 @@ def list_duplicates(ctx: click.Context, as_json: bool) -> None:
         else:
             words = f"{names_by_id[pair.one]} ({pair.one[-12:]}) and {names_by_id[pair.other]} ({pair.other[-12:]})"
             click.echo(output.safe(f"{words}: {', '.join(pair.because)}"))
+    if not pairs:
+        talk.say("Nobody seems to be there twice.")
     ctx.exit(1 if pairs else 0)
 
 
@@ -326,8 +336,11 @@ def consent(
     if not matters:
         with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
             consents = registry.find_person(collection, person_words).consents
+            name = registry.find_person(collection, person_words).name
         for given in consents:
             click.echo(output.safe(given.words))
+        if not consents:
+            talk.say(f"Nothing is noted of what {name} allows.")
         ctx.exit(0 if consents else 1)
     with open_for_writing(ctx.obj) as collection:
         person = registry.find_person(collection, person_words)
@@ -373,6 +386,8 @@ def living(ctx: click.Context, as_json: bool, on_day: date | None) -> None:
             output.row({"id": ident, "name": names_by_id[ident], "living": life.living, "because": life.because})
         else:
             click.echo(output.safe(f"{'living' if life.living else 'dead':6}  {names_by_id[ident]}: {life.because}"))
+    if not lives:
+        talk.say("Nobody is known here yet.")
 
 
 people.add_command(names)

@@ -5,6 +5,7 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, output, talk
+from boxlore.cli.paths import GivenPath
 from boxlore.core.places.reading import coordinates, full_name
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.progress import counting
@@ -54,8 +55,8 @@ def add(ctx: click.Context, name: str, inside: str, at: str, also: tuple[str, ..
 
 
 @places.command("import")
-@click.argument("table", type=click.Path(path_type=Path, exists=True, dir_okay=False))
-@click.option("--names", type=click.Path(path_type=Path, exists=True, dir_okay=False), help="An alternateNamesV2 file.")
+@click.argument("table", type=GivenPath(exists=True, dir_okay=False))
+@click.option("--names", type=GivenPath(exists=True, dir_okay=False), help="An alternateNamesV2 file.")
 @click.option("--country", "countries", multiple=True, help="Keep only this country (EE, NZ …); may be repeated.")
 @click.pass_context
 def take(ctx: click.Context, table: Path, names: Path | None, countries: tuple[str, ...]) -> None:

@@ -5,6 +5,7 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, output, talk
+from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
 from boxlore.core.records.audience import To
 from boxlore.core.sitting.time_log import clock_of, moment_of
@@ -15,14 +16,14 @@ from boxlore.tasks.sitting.time_log import write_log
 
 
 @click.command()
-@click.argument("files", nargs=-1, type=click.Path(path_type=Path, exists=True, dir_okay=False))
+@click.argument("files", nargs=-1, type=GivenPath(exists=True, dir_okay=False))
 @click.option(
     "--sitting", "sitting_words", default="", help="Which sitting: its date, its narrator, or part of either."
 )
 @click.option("--clap", "at", default="", help="Where in the file the clap is heard: 0:12, 1:04:12.5.")
 @click.option("--which-clap", "clap", default=1, help="Which of the claps noted in the sitting that is.")
 @click.option("--paper", is_flag=True, help="The files are signed papers; they go to papers/.")
-@click.option("--log", "out", type=click.Path(path_type=Path), help="Write chapters and log into this folder.")
+@click.option("--log", "out", type=GivenPath(), help="Write chapters and log into this folder.")
 @options.over
 @click.option("--for", "to", type=click.Choice(["family", "outside"]), default="family", help="For whom the log is.")
 @click.pass_context
@@ -76,7 +77,9 @@ def _moment(text: str) -> int:
 
 
 def _list(collection: Collection) -> None:
-    for ident, name in sittings(collection):
+    if not (known := sittings(collection)):
+        talk.say("There was no sitting yet. boxlore sit holds one.")
+    for ident, name in known:
         recordings = of_sitting(collection, ident)
         click.echo(output.safe(f"{name}   {', '.join(recording.path for recording in recordings) or 'no recording'}"))
 

@@ -8,6 +8,7 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, output, talk
+from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import open_collection
@@ -18,10 +19,8 @@ from boxlore.tasks.sitting.recovering import open_for_writing
 @click.command()
 @click.argument("mark", required=False, default="")
 @click.option("--note", "notes", multiple=True, metavar="ITEM=JSON", help="One item's answer without the screen.")
-@click.option("--work", type=click.Path(path_type=Path, dir_okay=False), help="Write the work list (.csv or .pdf).")
-@click.option(
-    "--scan", type=click.Path(path_type=Path, dir_okay=False), help="Write the scanning order (.csv or .pdf)."
-)
+@click.option("--work", type=GivenPath(dir_okay=False), help="Write the work list (.csv or .pdf).")
+@click.option("--scan", type=GivenPath(dir_okay=False), help="Write the scanning order (.csv or .pdf).")
 @options.selection
 @options.over
 @options.as_json

@@ -5,6 +5,7 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, output, talk
+from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
 from boxlore.core.statements import Source, Statement, Sure
 from boxlore.tasks.collection.marks import find_item
@@ -20,7 +21,7 @@ from boxlore.tasks.telling.table import read_sure, tell_from
 @click.option(
     "--from",
     "table",
-    type=click.Path(path_type=Path, dir_okay=False),
+    type=GivenPath(dir_okay=False),
     help="A CSV of statements, or a worksheet's answers.",
 )
 @click.option("--again", is_flag=True, help="With --from: tell also what is known already, such as a second Anna.")

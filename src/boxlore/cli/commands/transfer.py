@@ -9,6 +9,7 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, output, talk
+from boxlore.cli.paths import GivenPath
 from boxlore.core.crosswalk.repository import TAKES
 from boxlore.core.errors import WrongUse
 from boxlore.tasks.archive.settings import archive_of
@@ -49,13 +50,13 @@ class _Request:
 
 
 @click.command()
-@click.argument("out", type=click.Path(path_type=Path, file_okay=False))
+@click.argument("out", type=GivenPath(file_okay=False))
 @options.selection
 @click.option("--originals", type=click.Choice(["yes", "no"]), help="Whether the originals are handed over too.")
-@click.option("--archive", type=click.Path(path_type=Path), help="The archive's own settings file (archive.toml).")
+@click.option("--archive", type=GivenPath(), help="The archive's own settings file (archive.toml).")
 @click.option("--also", multiple=True, type=click.Choice(list(TAKES)), help="Also this, such as copies or ead2002.")
 @click.option("--split", callback=_size, metavar="SIZE", help="At most so much in one bag, such as 4G for a stick.")
-@click.option("--update", "earlier", type=click.Path(path_type=Path, exists=True), help="Only what changed since it.")
+@click.option("--update", "earlier", type=GivenPath(exists=True), help="Only what changed since it.")
 @click.option("--wanted", is_flag=True, help="Only what the archive has said that it wants (see offer).")
 @click.option("--anyway", is_flag=True, help="Go on without records that cannot be valid.")
 @click.option("--yes", is_flag=True, help="What the name search found has been read; do not ask.")

@@ -6,6 +6,7 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, output, talk
+from boxlore.cli.paths import GivenPath
 from boxlore.tasks.archive.receipt import read_receipt
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.progress import Progress
@@ -19,9 +20,9 @@ from boxlore.tasks.sitting.recordings import verify_kept
 
 
 @click.command()
-@click.argument("package", required=False, type=click.Path(path_type=Path, exists=True, file_okay=False))
+@click.argument("package", required=False, type=GivenPath(exists=True, file_okay=False))
 @click.option(
-    "--look-in", multiple=True, type=click.Path(path_type=Path, exists=True, file_okay=False),
+    "--look-in", multiple=True, type=GivenPath(exists=True, file_okay=False),
     help="A further folder to look in for scans that are gone; may be repeated.",
 )  # fmt: skip
 @click.option("--mend", is_flag=True, help="Note the new place of scans found elsewhere by their bytes.")
@@ -29,7 +30,7 @@ from boxlore.tasks.sitting.recordings import verify_kept
 @click.option(
     "--when", "only_when", is_flag=True, help="Only say when the scans were last read, and when they are due."
 )
-@click.option("--receipt", type=click.Path(path_type=Path), help="Read what an archive sent back (receipt.csv).")
+@click.option("--receipt", type=GivenPath(), help="Read what an archive sent back (receipt.csv).")
 @click.option("--archive", "name", default="", help="With --receipt: the archive's name.")
 @click.option("--events", "only_events", is_flag=True, help="Show the fixity events so far, and check nothing.")
 @options.as_json
@@ -161,7 +162,10 @@ def _copies(collection: Collection, folder: Path, bar: Progress, *, as_json: boo
 
 def _events(folder: Path, *, as_json: bool) -> None:
     with open_collection(folder, write=False) as collection:
-        for event in events(collection):
+        seen = list(events(collection))
+        if not seen:
+            talk.say("No scan was taken in or read again yet.")
+        for event in seen:
             if as_json:
                 output.row({column: event[column] for column in COLUMNS})
             else:

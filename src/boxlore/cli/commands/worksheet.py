@@ -6,6 +6,7 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, talk
+from boxlore.cli.paths import GivenPath
 from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.outputs.sheets import PrintOrder
@@ -13,7 +14,7 @@ from boxlore.tasks.outputs.sheets import worksheet as make
 
 
 @click.command()
-@click.argument("out", type=click.Path(path_type=Path, dir_okay=False))
+@click.argument("out", type=GivenPath(dir_okay=False))
 @options.printing
 @click.pass_context
 def worksheet(

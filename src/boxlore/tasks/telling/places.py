@@ -97,15 +97,14 @@ def add_place(collection: Collection, new: NewPlace, gazetteer: Gazetteer) -> li
     for words in filter(None, (*(new.name, *new.also), new.inside, new.years)):
         check_typed(words)
     coordinates = COORDINATES_WORDS.typed(new.at) if new.at else None
+    inside = _around(collection, new.inside, gazetteer) if new.inside else None
     act = collection.act(f"place: {new.name[:40]}")
     place = act.new(Kind.PLACE)
     act.state(place, "name", new.name.strip())
     for name in new.also:
         act.state(place, "name", name.strip())
-    inside = None
-    if new.inside:
+    if inside is not None:
         statement = act.state(place, "inside", new.inside.strip())
-        inside = gazetteer.read(new.inside)
         act.readings.append((statement.id, place_reading(inside, None)))
     if coordinates:
         act.state(place, "coordinates", COORDINATES_WORDS.write(coordinates))
@@ -113,6 +112,19 @@ def add_place(collection: Collection, new: NewPlace, gazetteer: Gazetteer) -> li
         act.state(place, "note", f"years: {new.years}")
     act.done()
     return outside_country(gazetteer, new.name, inside, _degrees(coordinates) if coordinates else None)
+
+
+def _around(collection: Collection, words: str, gazetteer: Gazetteer) -> PlaceReading:
+    """What a place lies in: another of the family's own, or one of the gazetteer. Raises WrongUse for an unknown one,
+    with the names that are nearest."""
+    reading = read_own(words, own_places(collection)) or gazetteer.read(words)
+    if reading.kind in ("kept", "perhaps"):
+        nearest = " or ".join(f"“{full_name(place)}”" for place in reading.choices[:3])
+        raise WrongUse(
+            f"No place “{words.strip()[:60]}” is known, so nothing can lie in it.",
+            f"Is it {nearest}? Then write it so." if nearest else "Write a town, an area or a country.",
+        )
+    return reading
 
 
 def outside_country(

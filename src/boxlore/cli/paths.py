@@ -1,0 +1,24 @@
+"""The type of every path that a command takes."""
+
+from pathlib import Path
+from typing import Any
+
+import click
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.fields.letters import is_blank
+
+
+class GivenPath(click.Path):
+    """A path that somebody wrote. An empty one, which would be the folder one is in, is refused: it is a slip, such as
+    a variable of the shell that holds nothing."""
+
+    def __init__(self, *, exists: bool = False, file_okay: bool = True, dir_okay: bool = True) -> None:
+        super().__init__(exists=exists, file_okay=file_okay, dir_okay=dir_okay, path_type=Path)
+
+    def convert(self, value: Any, param: click.Parameter | None, ctx: click.Context | None) -> Any:
+        if isinstance(value, str) and is_blank(value):
+            name = param.make_metavar(ctx) if isinstance(param, click.Argument) and ctx else ""
+            called = name.strip("[].") or (param.opts[0] if param else "A path")
+            raise WrongUse(f"{called} is empty.", "Write the file or folder that is meant; a full stop is this folder.")
+        return super().convert(value, param, ctx)
