@@ -78,7 +78,7 @@ class Assembly(Gathered):
             if ahead == "month":
                 return not date.month and bool(self.numbers or date.year) and not date.day
             if ahead == "day":
-                if date.month and date.year and not (self.numbers or date.day):
+                if date.month and date.year and self.latest == "month" and not (self.numbers or date.day):
                     return True  # 1938-June-12
                 in_three = bool(beyond) and beyond[0].kind == "dash" and not (self.numbers or date.day)  # June-12-1938
                 return date.month > 0 and not date.year and (in_three or self._short_year(following))
@@ -115,7 +115,7 @@ class Assembly(Gathered):
     def _short_year(sense: Sense) -> bool:
         """Whether a number can be no day of a month."""
         value, digits = _number(sense)
-        return digits == 2 and value > 31
+        return digits != 1 and value > 31
 
     def _take(self, sense: Sense) -> bool:
         """Put a sense into its slot; False where the slot is taken."""

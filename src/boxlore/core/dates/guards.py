@@ -177,13 +177,16 @@ def _decided(choices: list[list[Sense]], context: DateContext) -> Outcome | None
         expression = _read(senses, context)
         if expression is None:
             continue
+        orders = {date.order for date in expression.leaves() if date.order}
+        if len(orders) > 1:
+            continue  # nobody changes the order of days and months within a phrase
         outcome = _outcome(expression, context)
         if outcome.edtf is None:
             none = none or outcome
             continue
         if len(choices) == 1:
             return outcome
-        order = order or any(date.order for date in expression.leaves())
+        order = order or bool(orders)
         known = outcomes.get(outcome.edtf.text)
         if known is None or (known.ask and not outcome.ask):
             outcomes[outcome.edtf.text] = outcome

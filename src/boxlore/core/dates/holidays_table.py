@@ -59,6 +59,8 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("good friday", "karfreitag", "suur reede"), "", 1583, 0, ("easter", -2), _EASTER),
     (("easter saturday", "holy saturday", "easter eve"), "", 1583, 0, ("easter", -1), _EASTER),
     (("easter monday", "ostermontag"), "", 1583, 0, ("easter", 1), _EASTER),
+    (("easter tuesday",), "", 1583, 0, ("easter", 2), _EASTER),
+    (("whit tuesday",), "", 1583, 0, ("easter", 51), _EASTER),
     (("ascension", "ascension day"), "", 1583, 0, ("easter", 39), _EASTER),
     (("pentecost", "whitsun", "whit sunday", "whitsunday", "pfingsten", "nelipüha"), "", 1583, 0, ("easter", 49), _EASTER),
     (("trinity sunday",), "", 1583, 0, ("easter", 56), _EASTER),

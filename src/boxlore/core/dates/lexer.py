@@ -77,7 +77,10 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
             senses, at = entry
         elif group == "sign":
             at += 1
-            if (signs := SIGNS.get(piece, _NAME)) is None:
+            signs = SIGNS.get(piece, _NAME)
+            if piece == "(" and tokens and _is_doubt(pieces, at, root):
+                signs = SIGNS[","]  # “1938 (maybe 1939)”
+            if signs is None:
                 continue
             senses = signs
         elif group == "numeral":
@@ -107,6 +110,12 @@ def _between_months(tokens: list[Token], pieces: list[Piece], at: int, root: Nod
         return False
     node = root.following.get(pieces[at][0])
     return node is not None and any(sense.kind == "month" for sense in node.senses)
+
+
+def _is_doubt(pieces: list[Piece], at: int, root: Node) -> bool:
+    """Whether words of doubt begin at a piece."""
+    entry = _longest(root, pieces, at) if at < len(pieces) else None
+    return entry is not None and any(sense.kind == "doubt" for sense in entry[0])
 
 
 def _simple(pieces: list[Piece], at: int, root: Node) -> Senses | None:

@@ -160,9 +160,13 @@ def _entries(language: Language) -> Iterator[Entry]:
     for decade, words in language.decades.items():
         for form in words.split("|"):
             yield form, "decade", decade
+    ordinals = {form: number for number, forms in language.ordinals.items() for form in forms.split("|")}
     for feast, words in language.feasts.items():
         for form in words.split("|"):
             yield form, "feast", feast
+            begin, _, rest = form.partition(" ")
+            if begin in ordinals and rest:  # “2. pinsedag”
+                yield f"{ordinals[begin]} {rest}", "feast", feast
 
 
 _SENSE_OF: Mapping[str, tuple[str, object]] = (

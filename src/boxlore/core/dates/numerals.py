@@ -19,17 +19,20 @@ NUMERAL = "|".join(
         r"(?<!\d)\d{4} ?[-./] ?\d{1,2} ?[-./] ?\d{1,2}(?!\d)",
         rf"(?<![\d.])\d{{1,2}} ?(?:[/.] ?{_MONTH}(?:\.? ?-| ?[/.] ?|\.? )|-{_MONTH}-)'?(?:\d{{4}}|\d\d)"
         r"(?!\d|:\d|[./]\d)",
-        r"(?<![\d.-])\d{1,2}[-./](?:(?:1[5-9]|20)\d\d(?!\d)(?!['-]?s)|'\d\d(?!\d))",
+        r"(?:(?<![\d.-])|(?<=\d{4}-))\d{1,2}[-./](?:(?:1[5-9]|20)\d\d(?!\d)(?!['-]?s)|'\d\d(?!\d))",
         r"(?<![\d-])\d{4}(?:[-/]'?\d\d?(?![\d.]\d|\d)(?!['-]?(?:s|er|th)\b)| [-/] '?\d\d(?!\d| *[\w.]))",
+        r"(?<![\d.])\d{1,2}\. ?\d{1,2}\.(?= ?- ?\d{1,2}\. ?\d{1,2}\.)",
         r"(?<!\d)(?:1[5-9]|20) and \d\d(?!\d)(?= *(?:$|[?,)]))",
         r"(?<!\d)(?:1[5-9]|20)\d\d(?:0[1-9]|1[0-2])(?:[0-2]\d|3[01])(?!\d)",
+        r"(?<![\d./-])(?:0?[1-9]|1[0-2])/(?:3[2-9]|[4-9]\d)(?! ?[\d./-]|\w)",
         r"(?<![\d-])(?:3[2-9]|[4-9]\d)[-/]\d\d(?![\d-])(?!['-]?\w)",
         r"(?<!\d)(?:\d{3}[-_x*?](?!\w)|\d\d(?:--|__|xx|-\?|\?\?)(?!\w)|\d\d[_x]\d(?!\d))",
         r"(?<![\w'])'\d\d(?!\d)(?!['-]?\w)",
     )
 )
-"""Times of day, year-month-day, day-month-year, month-year, two years, eight digits, two short years, unread digits, a
-short year; in this order."""
+"""In this order: times of day (two), year-month-day, day-month-year, month-year, two years, a day and a month before
+another, “nineteen and” a year's end, eight digits, a month and a short year, two short years, unread digits, a short
+year."""
 
 _CLOCK = re.compile(r"\d{1,2}(?::\d\d|.*(?:m\.?|uhr|h|h\d\d|clock|hrs?)$)")
 _DIGITS = re.compile(r"\d+|[ivx]+")
@@ -52,7 +55,9 @@ def compound(piece: str) -> tuple[Sense, ...]:
         return _dates([_day(parts[0][:4], parts[0][4:6], parts[0][6:])])
     if len(parts) == 3:
         return _three(parts)
-    if len(parts[1]) == 4 or (len(parts[0]) < 3 and "'" in piece):
+    if piece[-1] == ".":
+        return _three([*parts, ""])
+    if len(parts[1]) == 4 or (len(parts[0]) < 3 and ("'" in piece or int(parts[0]) <= 12)):
         return _dates([_month(parts[1], parts[0])])
     if len(parts[0]) == 2:
         return _short_years(parts)
@@ -86,8 +91,8 @@ def _dates(partials: "list[Partial | None]") -> tuple[Sense, ...]:
 
 
 def _day(year: str, month: str, day: str) -> "Partial | None":
-    month_number, short = ROMAN.get(month) or int(month), len(year) == 2
-    if not (1 <= month_number <= 12 and 1 <= int(day) <= month_length(2000 if short else int(year), month_number)):
+    month_number, whole = ROMAN.get(month) or int(month), len(year) == 4
+    if not (1 <= month_number <= 12 and 1 <= int(day) <= month_length(int(year) if whole else 2000, month_number)):
         return None
     return Partial.of(year, month_number, int(day))
 

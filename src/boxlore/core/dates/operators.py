@@ -216,7 +216,7 @@ class Grammar:
         if self.kinds[self.at] in ("until", *_TO) and self.kinds[self.at + 1] not in ("", "correction"):
             self.at += 2 if self.kinds[self.at + 1] == "dash" else 1
             last = self._operand()
-            first.mark |= last.mark  # “1915-1918?”
+            first.mark |= self._last_mark  # “1915-1918?”
             return self._behind(Expression("span", [first, last]))
         if self.kinds[self.at] == "and":
             begin = self.at

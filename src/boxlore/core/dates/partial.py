@@ -23,7 +23,7 @@ class Partial:
     `order` how numerals were taken (dmy, mdy); `ask` a question of its own; `assumed` that the century of a decade
     was not said; `hundreds` that it ends in 00s; `no_year` that the teller said there is none; `year_from_right` that
     the year was told with the date after it; `plain_year` the year that a word for years stands with: “in the years
-    1930 to 1938” is no decade.
+    1930 to 1938” is no decade; `is_ordinal` that the day was told as an ordinal: “the first or second week of June”.
     """
 
     # Defaults stand in the class: a date has two or three slots filled of these, and thousands are made.
@@ -54,6 +54,7 @@ class Partial:
     no_year: bool = False
     year_from_right: bool = False
     plain_year: str = ""
+    is_ordinal: bool = False
 
     def copy(self) -> "Partial":
         """Another one with the same slots."""
@@ -161,6 +162,8 @@ def _from_right(part: Partial, right: Partial) -> None:
     ):
         part.year, part.bare = f"{part.bare[0]:02d}", None
     if part.day and not part.month and not part.feast:
+        if part.is_ordinal and right.nth:
+            part.nth, part.day, part.weekday, part.unit = part.day, 0, right.weekday, right.unit
         part.take_month(right)
     if not part.year and not part.no_year and (part.within_a_year or part.part):
         part.take_year(right)

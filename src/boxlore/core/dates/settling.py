@@ -100,7 +100,7 @@ class Gathered:
             elif date.day or not 1 <= ordinal <= 31 or (date.feast and not date.month) or date.season:
                 return False
             else:
-                date.day = ordinal
+                date.day, date.is_ordinal = ordinal, True
         if not numbers:
             return True
         if date.month:
