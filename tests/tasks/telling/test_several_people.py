@@ -158,3 +158,21 @@ def test_aunt_mavis_is_the_mavis_of_the_family(collection: Collection) -> None:
     tell(collection, "Mavis Hill")
     assert names(tell(collection, "Aunt Mavis, Miss Mavis Hill")) == [("Mavis Hill", True)]
     assert len(collection.people()) == 1
+
+
+def test_a_family_name_told_once_for_two_is_a_proposal_for_the_first(collection: Collection) -> None:
+    record = tell(collection, "Tom and Leida Rourke")
+    assert names(record) == [("Tom", True), ("Leida Rourke", True)]
+    assert record.all("person")[0].words == "Tom"
+    tom = find_person(collection, "Tom Rourke")
+    assert (tom.name, tom.sort_name) == ("Tom", "Rourke, Tom")
+    tell(collection, "Tom and Mia Rourke")
+    assert len(collection.people()) == 3, "Tom Rourke is known, and made once"
+
+
+def test_where_the_registry_has_another_of_that_name_it_asks(collection: Collection) -> None:
+    tell(collection, "Tom Pell")
+    record = tell(collection, "Tom and Leida Rourke")
+    assert "Is “Tom” Tom Rourke, or Tom Pell?" in to_ask(collection)
+    assert record.all("person")[-2].asks
+    assert {person.name for person in collection.people().values()} == {"Tom Pell", "Leida Rourke"}

@@ -6,6 +6,8 @@ families of a collection may write in. Sources: the particles and their place in
 source).
 """
 
+from boxlore.core.statements import fold
+
 
 def _words(text: str) -> frozenset[str]:
     return frozenset(text.split())
@@ -85,10 +87,10 @@ KIN_WORDS: dict[str, str] = {
         ("father", "dad daddy papa pa pop pops father vater vati pere padre babbo pai vader far pappa isa isi taat папа "
                    "отец ojciec tata tatus tevs tetis tevas tete otec tatinek matua"),
         ("grandmother", "grandma grandmother granny gran nan nana nanna nonna oma grossmutter omi mamie meme abuela "
-                        "abuelita avo vovo grootmoeder bedstemor bestemor mormor farmor mummo mummi mummu vanaema mamma "
+                        "abuelita avo vovo grootmoeder bedstemor bestemor mormor farmor mummo mummi mummu isoaiti vanaema mamma "
                         "бабушка баба babcia vecmamina vecmate mociute senele babicka kuia kui"),
         ("grandfather", "grandpa grandfather granddad grandad gramps grandpapa opa grossvater opi papi pepe papy abuelo "
-                        "abuelito nonno vovo grootvader bedstefar bestefar morfar farfar ukki vaari pappa vanaisa дедушка "
+                        "abuelito nonno vovo grootvader bedstefar bestefar morfar farfar ukki vaari pappa isoisa vanaisa дедушка "
                         "дед dziadek vectevs senelis dedecek koro"),
         ("aunt", "aunt aunty auntie tante tantchen tata tatie tia zia tia moster faster tant tati tadi тетя тётя ciocia "
                  "ciotka stryjna krustmate teta neni"),
@@ -98,16 +100,16 @@ KIN_WORDS: dict[str, str] = {
         ("great-uncle", "great-uncle grand-uncle granduncle grossonkel grand-oncle"),
         ("cousin", "cousin cousine vetter base prima primo cugina cugino neef nicht kusine faetter fetter serkku nobu "
                    "кузен кузина kuzyn kuzynka sestrenice bratranec pusbrolis pussesere"),
-        ("sister", "sister sis schwester soeur hermana sorella irma zus søster sisko ode сестра siostra masa sesuo sestra"),
-        ("brother", "brother bro bruder frere hermano fratello irmao broer bror veli vend брат brat bralis brolis bratr"),
+        ("sister", "sister sis schwester soeur hermana sorella irma zus søster syster sisko ode сестра siostra masa sesuo sestra"),
+        ("brother", "brother bro bruder frere hermano fratello irmao broer bror veli velje vend брат brat bralis brolis bratr"),
         ("great-grandmother", "great-grandmother great-granny great-grandma urgrossmutter uroma vanavanaema прабабушка"),
         ("great-grandfather", "great-grandfather great-grandpa urgrossvater uropa vanavanaisa прадедушка прадед"),
-        ("husband", "husband hubby mann ehemann mari esposo marito man mann mies abikaasa муж maz vyras manzel"),
+        ("husband", "husband hubby mann ehemann mari esposo marito man mann mies miehe abikaasa муж maz vyras manzel"),
         ("wife", "wife ehefrau femme epouse esposa moglie mulher vrouw kone vaimo naine жена zona sieva zmona manzelka"),
         ("son", "son sohn fils hijo figlio filho zoon soen sonn poika poeg сын syn dels sunus"),
-        ("daughter", "daughter tochter fille hija figlia filha dochter datter dotter tytar tutar дочь corka meita dukte dcera"),
+        ("daughter", "daughter tochter fille hija figlia filha dochter datter dotter tytar tyttare tutar дочь corka meita dukte dcera"),
     )
-    for word in words.split()
+    for word in map(fold, words.split())
 }  # fmt: skip
 """What a family calls its own: the word -> the relation. A word of two relations stands for the last row that has it."""
 

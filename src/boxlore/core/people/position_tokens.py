@@ -9,11 +9,18 @@ phrase whose words begin with a capital in the middle of a list is a name (`Con`
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from itertools import pairwise
 
 from boxlore.core.people import position_words_table as table
+from boxlore.core.people import who_small_words_table as small_words
+from boxlore.core.people.name_words_table import KIN_WORDS, MARKERS
+from boxlore.core.people.position_labels import ROMANS, labels_of
 from boxlore.core.statements import fold
 
-_TOKEN = re.compile(r"\d+(?:st|nd|rd|th|er|re|e|º|ª)?(?![^\W\d_])|[^\W\d_](?:[\w'’.-]*\w)?\.?|[^\w\s]|\n|\w+")
+_ENDING = r"(?:st|nd|rd|th|er|re|e|º|ª|\.[ºª]|:[ae]|-[^\W\d_]{1,2})"
+_TOKEN = re.compile(rf"\d+{_ENDING}?(?![^\W\d_])" r"|[^\W\d_](?:[\w'’.-]*\w)?\.?|[^\w\s]|\n|\w+")
+_DASHED = re.compile(r"(?<=\b[^\W\d_])[–—](?=[^\W\d_]\b)")
+_ELIDED = re.compile(r"([lL]['’])(.+)")
 _ABBREVIATED = re.compile(r"(?:[^\W\d_]{1,2}\.){2,}(?:[^\W\d_]{1,2})?|[^\W\d_]\.-[^\W\d_]\.")
 _TITLED = re.compile(r"(?:mrs?|ms|dr|st|sr|jr|rev|prof|capt|lt|sgt|hr|fr|no|nr|mme|mlle|sra|dna)\.", re.IGNORECASE)
 
@@ -51,20 +58,39 @@ Word = tuple[str, int, int]
 
 def elements_of(text: str) -> list[Element]:
     """The elements of a text, brackets as one `note` each; an unclosed bracket is a word."""
+    text = _DASHED.sub("-", text)
     return counted_elements(_bracketed(list(_elements(_words(text))), text), text)
 
 
 def _words(text: str) -> list[Word]:
     words: list[Word] = []
-    for match in _TOKEN.finditer(text):
-        word, start, end = match[0], match.start(), match.end()
+    labels = labels_of(text)
+    at = 0
+    while match := _TOKEN.search(text, at):
+        word, start, at = match[0], match.start(), match.end()
+        end = at
+        if start in labels:
+            at, number = labels[start]
+            words.append((str(number), start, at))
+            continue
         if _ABBREVIATED.fullmatch(word) and _is_phrase(word):
             words += [(piece[0], start + piece.start(), start + piece.end()) for piece in re.finditer(r"[^.-]+", word)]
-        elif word.endswith(".") and len(word) > 2 and not _TITLED.fullmatch(word) and not _ABBREVIATED.fullmatch(word):
+        elif word.endswith(".") and len(word) > 2 and not _keeps_its_point(word):
             words += [(word[:-1], start, end - 1), (".", end - 1, end)]
+        elif (elided := _ELIDED.fullmatch(word)) and (fold(elided[2]) in table.NOUNS or fold(elided[2]) in KIN_WORDS):
+            words += [(elided[1], start, start + 2), (elided[2], start + 2, end)]
         else:
             words.append((word, start, end))
     return words
+
+
+_MARKERS_OF_NAMES = frozenset(marker for marker, _ in MARKERS if " " not in marker)
+
+
+def _keeps_its_point(word: str) -> bool:
+    """Whether a point behind a word shortens it: `Mrs.`, `J.H.`, `geb.` (but not `born.`, which ends a sentence)."""
+    marks_name = fold(word[:-1]) in _MARKERS_OF_NAMES and len(word) < 6
+    return marks_name or bool(_TITLED.fullmatch(word) or _ABBREVIATED.fullmatch(word))
 
 
 def _is_phrase(word: str) -> bool:
@@ -95,13 +121,16 @@ def _elements(words: Sequence[Word]) -> Iterator[Element]:
     while at < len(words):
         word, start, end = words[at]
         kind, length, phrase = _longest(plain, words, at)
-        if kind:
+        if length == 1 and (exactly := small_words.BEFORE_EXACTLY.get(word)):
+            yield Element(exactly, word, start, end)
+        elif kind:
             end = words[at + length - 1][2]
-            kind, _, value = kind.partition(" ")
+            value = kind.removeprefix("ordinal ") if kind.startswith("ordinal") else ""
+            kind = "ordinal" if value else kind
             told = " ".join(piece for piece, _, _ in words[at : at + length])
             yield Element(kind, told, start, end, int(value or 0), phrase)
         elif digits := re.match(r"\d+", word):
-            ordinal = re.fullmatch(r"\d+(?:st|nd|rd|th|er|re|e|º|ª)", word) is not None
+            ordinal = re.fullmatch(rf"\d+{_ENDING}", word) is not None
             yield Element("ordinal" if ordinal else "number", word, start, end, int(digits[0][:6]))
         else:
             yield Element(_MARKS.get(word, "word"), word, start, end)
@@ -126,7 +155,10 @@ _WHOLE = frozenset(" ".join(words) for rows in _BY_START.values() for words, _ i
 ROW_NAMES = {1: "front", 2: "second", 3: "third", 4: "fourth", 5: "fifth"}
 """Rows that are counted, from the front; any further one is the back row."""
 
-ROW_KINDS = frozenset((*table.ROW_CLASSES, *ROW_NAMES.values()))
+FROM_THE_BACK = {1: "back"} | {number: f"{ROW_NAMES[number]} from the back" for number in (2, 3, 4)}
+"""Rows that are counted from the back."""
+
+ROW_KINDS = frozenset((*table.ROW_CLASSES, *ROW_NAMES.values(), *FROM_THE_BACK.values()))
 PLACES = frozenset((*ROW_KINDS, *table.SIDES, *table.DIRECTIONS))
 """Kinds of elements that tell a place in the picture."""
 
@@ -164,7 +196,7 @@ def _bracketed(elements: list[Element], text: str) -> list[Element]:
             at += 1
             continue
         if end:
-            inside = tuple(elements[at + 1 : end])
+            inside = tuple(counted_elements(elements[at + 1 : end], text))
             told = text[element.end : elements[end].start].strip()
             gathered.append(replace(element, kind="note", text=told, end=elements[end].end, inside=inside))
             at = end
@@ -190,26 +222,51 @@ def counted_elements(elements: Sequence[Element], text: str) -> list[Element]:
     at = 0
     elements = _numbers_alone(elements)
     while at < len(elements):
-        kinds = [element.kind for element in elements[at : at + 2]]
-        place, length = _counted(elements[at : at + 2], kinds)
+        kinds = [element.kind for element in elements[at : at + 3]]
+        place, length = _counted(elements[at : at + 3], kinds)
         if length:
-            last = elements[at + length - 1]
-            joined.append(
-                replace(place, start=elements[at].start, end=last.end, text=text[elements[at].start : last.end])
-            )
+            joined.append(_over(place, elements[at : at + length], text))
         else:
-            joined.append(elements[at])
-        at += max(length, 1)
+            length = 1 + _whose(elements, at)
+            joined.append(_over(elements[at], elements[at : at + length], text) if length > 1 else elements[at])
+        at += length
     return joined
+
+
+def _over(place: Element, elements: Sequence[Element], text: str) -> Element:
+    """A place that takes all these elements."""
+    start, end = elements[0].start, elements[-1].end
+    return replace(place, start=start, end=end, text=text[start:end])
+
+
+def _whose(elements: Sequence[Element], at: int) -> int:
+    """How many elements behind a row or a side say whose it is (`in front of him`); `behind her mother` says not."""
+    if elements[at].kind not in PLACES:
+        return 0
+    for length in (2, 1):
+        behind = elements[at + 1 : at + 1 + length]
+        following = elements[at + 1 + length : at + 2 + length]
+        is_kin = bool(following) and (following[0].plain in KIN_WORDS or following[0].plain in table.NOUNS)
+        told = " ".join(element.plain for element in behind)
+        if told in small_words.PRONOUNS and not is_kin and behind[0].text.islower():
+            return len(behind)
+    return 0
 
 
 def _numbers_alone(elements: Sequence[Element]) -> list[Element]:
     """Without the point behind a number that counts, and without `No.` before one."""
     kept: list[Element] = []
-    listed = bool(elements) and elements[0].kind == "number"
+    listed = _counts_on(elements)
     for at, element in enumerate(elements):
         following = elements[at + 1].kind if at + 1 < len(elements) else ""
         before = kept[-1] if kept else None
+        is_row = following == "row" or (before is not None and before.kind == "row")
+        if is_row and element.text in ROMANS:
+            kept.append(replace(element, kind="number", value=ROMANS[element.text]))
+            continue
+        if kept and kept[-1].plain in table.NUMBER_WORDS and element.plain in small_words.CARDINALS:
+            kept[-1] = replace(element, kind="number", value=small_words.CARDINALS[element.plain])
+            continue
         touches = before is not None and before.kind == "number" and before.end == element.start
         if element.text == "." and touches and (listed or following in ("row", *PLACES)):
             continue
@@ -219,13 +276,27 @@ def _numbers_alone(elements: Sequence[Element]) -> list[Element]:
     return kept
 
 
+def _counts_on(elements: Sequence[Element]) -> bool:
+    """Whether the numbers with a point behind them count people: the first element is one, or they count from 1."""
+    dotted = [element.value for element, point in pairwise(elements) if element.kind == "number" and point.text == "."]
+    return elements[:1] != [] and (
+        elements[0].kind == "number" or (len(dotted) > 1 and dotted == [*range(1, len(dotted) + 1)])
+    )
+
+
 def _counted(elements: Sequence[Element], kinds: Sequence[str]) -> tuple[Element, int]:
     """A row or a position that is counted, and how many elements it takes (0 for none)."""
     first = elements[0]
     counts = ("ordinal", "number")
+    number = next((element.value for element in elements[:2] if element.kind in counts), 0)
+    if from_end := _row_from_end(kinds, number):
+        return replace(first, kind=from_end[0]), from_end[1]
     if kinds[:2] in (["ordinal", "row"], ["number", "row"], ["row", "number"], ["row", "ordinal"]):
-        number = next(element.value for element in elements[:2] if element.kind in counts)
         return replace(first, kind=ROW_NAMES.get(number, "back")), 2
+    if kinds[1:2] == ["row"] and first.kind == "word":
+        for row, stems in table.ROW_ADJECTIVES:
+            if first.plain.startswith(stems):
+                return replace(first, kind=row), 2
     for count, side in ((0, 1), (1, 0)):
         if len(kinds) > 1 and (kinds[count] == "ordinal" or (kinds[count] == "number" and side)):
             phrase = elements[side].phrase
@@ -233,6 +304,17 @@ def _counted(elements: Sequence[Element], kinds: Sequence[str]) -> tuple[Element
                 kind = "position" if phrase in _FROM["from_left"] else "from the right"
                 return replace(first, kind=kind, value=elements[count].value), 2
     return first, 0
+
+
+def _row_from_end(kinds: Sequence[str], number: int) -> tuple[str, int] | None:
+    """The row of `second row from the back`, `row 2 from the back`, `second from the back`; its length in elements."""
+    counted = [("number" if kind == "ordinal" else kind) for kind in kinds]
+    whole = sorted(counted[:2]) == ["number", "row"]
+    end = counted[2:3] if whole else counted[1:2]
+    if end not in (["from_back"], ["from_front"]) or not (whole or counted[0] == "number"):
+        return None
+    name = (FROM_THE_BACK if end == ["from_back"] else ROW_NAMES).get(number, "")
+    return (name, 3 if whole else 2) if name else None
 
 
 _FROM = {

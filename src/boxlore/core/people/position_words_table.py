@@ -9,33 +9,35 @@ the word before or behind an ordinal; `ltr rtl clockwise counterclockwise` are d
 words, and count only before a colon or a direction.
 """
 
+from boxlore.core.statements import fold
+
 _ROWS = """
-en | front | front row|bottom row|in front|in the front|in the front row|at the front|front|bottom|foreground|in the foreground|sitting in front|lower row
-en | back | back row|rear row|last row|top row|at the back|in the back|in the back row|behind|back|top|rear|in the background|background|standing behind|behind them|behind them stands|behind them stand|standing behind them|standing behind her|standing behind him|upper row
+en | front | front row|bottom row|in front|in the front|in the front row|at the front|front|bottom|foreground|in the foreground|sitting in front|lower row|fore|lower|in the fore|nearest the camera|first row
+en | back | back row|rear row|last row|top row|at the back|in the back|in the back row|behind|back|top|rear|in the background|background|standing behind|behind them|behind them stands|behind them stand|standing behind them|standing behind her|standing behind him|upper row|upper|furthest back|rearmost|hindmost row
 en | middle | middle row|centre row|center row|in the middle row|middle
 en | seated | seated|sitting|seated row|sitting row|those seated|seated are|sitting are|seated is
 en | standing | standing|standing row|those standing|standing are|standing is
 en | kneeling | kneeling|kneeling row|crouching|squatting
 en | lying | lying|lying down|reclining
 en | row | row
-en | ltr | left to right|from left to right|from the left to the right|l to r|l r|from left|from the left|l-r|ltr|reading from left|reading left to right|(l to r)|starting from the left|starting at the left
+en | ltr | from l|left to right|from left to right|from the left to the right|l to r|l r|from left|from the left|l-r|ltr|reading from left|reading left to right|(l to r)|starting from the left|starting at the left
 en | rtl | right to left|from right to left|r to l|r-l|from right|from the right|reading from right|starting from the right
 en | clockwise | clockwise|clockwise from top left|clockwise from the top left|clockwise from the top|clockwise from left|clockwise from bottom left|going clockwise
 en | counterclockwise | counterclockwise|anticlockwise|counter-clockwise|anti-clockwise|anticlockwise from the top
 en | left | left|on the left|at left|at the left|far left|on the far left|to the left|extreme left|left side|on the left side|at far left|l|left-hand side|on the left-hand side|on left
 en | right | right|on the right|at right|at the right|far right|on the far right|to the right|extreme right|right side|on the right side|at far right|r|right-hand side|on the right-hand side|on right
 en | centre | centre|center|in the centre|in the center|in the middle|between them|at centre|at center
-en | from_left | from left|from the left|from l|in from the left|on the left|from left to right
-en | from_right | from right|from the right|from r|in from the right|on the right
+en | from_left | on left|from left|from the left|from l|in from the left|on the left|from left to right
+en | from_right | on right|from right|from the right|from r|in from the right|on the right
 en | ordinals | first second third fourth fifth sixth seventh eighth ninth tenth
-en | weak | front|back|behind|middle|rear|right|bottom|top|l|r|background|foreground|standing|sitting|lying
-de | front | vordere reihe|vorderste reihe|vorne|vorn|untere reihe|in der vorderen reihe|unten|vordere
-de | back | hintere reihe|hinterste reihe|letzte reihe|obere reihe|hinten|in der hinteren reihe|oben|dahinter|hintere
+en | weak | front|back|behind|middle|rear|right|bottom|top|l|r|background|foreground|standing|sitting|lying|fore|lower|upper
+de | front | vordere reihe|vorderste reihe|vorne|vorn|untere reihe|in der vorderen reihe|unten|vordere|unterste reihe|zuvorderst|davor|ganz vorne|erste reihe
+de | back | hintere reihe|hinterste reihe|letzte reihe|obere reihe|hinten|in der hinteren reihe|oben|dahinter|hintere|oberste reihe|ganz hinten
 de | middle | mittlere reihe|in der mittleren reihe
 de | seated | sitzend|sitzende|es sitzen|sitzend sind|die sitzenden
 de | standing | stehend|stehende|es stehen|stehend sind|die stehenden
-de | kneeling | kniend|kniende|hockend
-de | lying | liegend
+de | kneeling | kniet|knien|hockt|kniend|kniende|hockend
+de | lying | liegend|liegt|liegen
 de | row | reihe
 de | ltr | von links nach rechts|v l n r|v l|von links|links nach rechts|vlnr|von l nach r
 de | rtl | von rechts nach links|v r n l|von rechts|rechts nach links|v r
@@ -67,21 +69,21 @@ et | from_left | vasakult
 et | from_right | paremalt
 et | ordinals | esime* tei* kolma* nelja* vii* kuue* seitsme* kaheksa* uheksa* kumne*
 et | weak | all|vahel
-fr | front | premier rang|au premier rang|devant|rang du bas|en bas|1er rang|rang de devant|au premier plan
-fr | back | dernier rang|au dernier rang|derriere|rang du haut|en haut|au fond|rang de derriere|rang arriere
+fr | front | premier rang|au premier rang|devant|rang du bas|en bas|1er rang|rang de devant|au premier plan|en avant|rangee du bas|rangee de devant|premiere rangee
+fr | back | dernier rang|au dernier rang|derriere|rang du haut|en haut|au fond|rang de derriere|rang arriere|en arriere|rangee du haut|rangee de derriere|derniere rangee
 fr | middle | rang du milieu|au rang du milieu|rang central
 fr | seated | assis|assises|assise|sont assis
 fr | standing | debout|sont debout
 fr | kneeling | a genoux|accroupis|accroupi|agenouilles|accroupies
 fr | lying | couche|couches|allonges|allonge
 fr | row | rang|rangee
-fr | ltr | de gauche a droite|de g a d|g a d|a partir de la gauche|de la gauche vers la droite|en partant de la gauche
+fr | ltr | de gauche a droite|de g a d|g a d|a partir de la gauche|de la gauche vers la droite|en partant de la gauche|de g a dr|g a d|g a dr|de gauche
 fr | rtl | de droite a gauche|de d a g|a partir de la droite|en partant de la droite
 fr | clockwise | dans le sens des aiguilles d'une montre|sens horaire|dans le sens horaire
 fr | counterclockwise | dans le sens inverse des aiguilles d'une montre|sens antihoraire
-fr | left | a gauche|tout a gauche|a l'extreme gauche|gauche|a sa gauche
-fr | right | a droite|tout a droite|a l'extreme droite|droite|a sa droite
-fr | centre | au milieu|au centre|milieu|centre|entre eux
+fr | left | a gauche|tout a gauche|a l'extreme gauche|gauche|a sa gauche|a g
+fr | right | a droite|tout a droite|a l'extreme droite|droite|a sa droite|a d|a dr
+fr | centre | au milieu|au centre|milieu|centre|entre eux|au c
 fr | from_left | a partir de la gauche|en partant de la gauche|depuis la gauche|de gauche
 fr | from_right | a partir de la droite|en partant de la droite|depuis la droite
 fr | ordinals | premi* deuxieme troisieme quatrieme cinquieme sixieme septieme huitieme neuvieme dixieme
@@ -98,15 +100,15 @@ es | ltr | de izquierda a derecha|de izq a der|izquierda a derecha|desde la izqu
 es | rtl | de derecha a izquierda|desde la derecha|empezando por la derecha|de der a izq
 es | clockwise | en el sentido de las agujas del reloj|en sentido horario
 es | counterclockwise | en sentido antihorario|en sentido contrario a las agujas del reloj
-es | left | a la izquierda|izquierda|en el extremo izquierdo|a su izquierda
-es | right | a la derecha|derecha|en el extremo derecho|a su derecha
-es | centre | en el centro|en medio|centro|al centro
+es | left | a la izquierda|izquierda|en el extremo izquierdo|a su izquierda|a la izda|a la izq|de la izquierda|izq|izda
+es | right | a la derecha|derecha|en el extremo derecho|a su derecha|a la dcha|a la der|de la derecha|dcha
+es | centre | en el centro|en medio|centro|al centro|del centro|de en medio|del medio
 es | from_left | por la izquierda|desde la izquierda|de izquierda a derecha|empezando por la izquierda|de la izquierda
 es | from_right | por la derecha|desde la derecha|empezando por la derecha
 es | ordinals | primer* segund* tercer* cuart* quint* sext* septim* octav* noven* decim*
 es | weak | centro|parad*
-it | front | prima fila|in prima fila|davanti|fila in basso|in basso|fila davanti|in primo piano
-it | back | ultima fila|in ultima fila|dietro|fila in alto|in alto|fila dietro|in seconda fila in alto
+it | front | prima fila|in prima fila|davanti|fila in basso|in basso|fila davanti|in primo piano|sotto|fila inferiore
+it | back | ultima fila|in ultima fila|dietro|fila in alto|in alto|fila dietro|in seconda fila in alto|sopra|fila superiore
 it | middle | fila centrale|fila di mezzo|nella fila centrale
 it | seated | sedut*|i seduti
 it | standing | in piedi
@@ -117,14 +119,14 @@ it | ltr | da sinistra a destra|da sinistra|da sin a dx|da sx a dx|da sinistra v
 it | rtl | da destra a sinistra|da destra|da dx a sx
 it | clockwise | in senso orario
 it | counterclockwise | in senso antiorario
-it | left | a sinistra|sinistra|all'estrema sinistra|sulla sinistra
-it | right | a destra|destra|all'estrema destra|sulla destra
+it | left | a sinistra|sinistra|all'estrema sinistra|sulla sinistra|sulla sinistra|a sin|a sx
+it | right | a destra|destra|all'estrema destra|sulla destra|a dx
 it | centre | al centro|in mezzo|nel mezzo|centro
 it | from_left | da sinistra|a partire da sinistra
 it | from_right | da destra|a partire da destra
 it | ordinals | prim* second* terz* quart* quint* sest* settim* ottav* nono decim*
 it | weak | centro
-pt | front | primeira fila|na primeira fila|a frente|fila de baixo|em baixo|fila da frente|na fila da frente|em primeiro plano
+pt | front | primeira fila|na primeira fila|a frente|fila de baixo|em baixo|fila da frente|na fila da frente|em primeiro plano|abaixo
 pt | back | ultima fila|na ultima fila|atras|fila de cima|em cima|fila de tras|na fila de tras|ao fundo
 pt | middle | fila do meio|na fila do meio|fila central
 pt | seated | sentad*
@@ -136,15 +138,15 @@ pt | ltr | da esquerda para a direita|da esq para a dir|a partir da esquerda|da 
 pt | rtl | da direita para a esquerda|a partir da direita|da direita
 pt | clockwise | no sentido dos ponteiros do relogio|no sentido horario
 pt | counterclockwise | no sentido anti-horario
-pt | left | a esquerda|esquerda|na extrema esquerda|do lado esquerdo
-pt | right | a direita|direita|na extrema direita|do lado direito
-pt | centre | ao centro|no meio|ao meio|no centro
+pt | left | a esquerda|esquerda|na extrema esquerda|do lado esquerdo|da esquerda|a esq
+pt | right | a direita|direita|na extrema direita|do lado direito|a dir
+pt | centre | ao centro|no meio|ao meio|no centro|do meio|do centro
 pt | from_left | a contar da esquerda|a partir da esquerda|da esquerda
 pt | from_right | a contar da direita|a partir da direita|da direita
 pt | ordinals | primeir* segund* terceir* quart* quint* sext* setim* oitav* nono decim*
-pt | weak | direita
-nl | front | voorste rij|eerste rij|vooraan|onderste rij|beneden|op de voorste rij|op de voorgrond|voor
-nl | back | achterste rij|laatste rij|achteraan|bovenste rij|boven|achter|op de achterste rij|daarachter
+pt | weak | direita|do meio
+nl | front | voorste rij|eerste rij|vooraan|onderste rij|beneden|op de voorste rij|op de voorgrond|voor|onder|onderaan|daarvoor
+nl | back | achterste rij|laatste rij|achteraan|bovenste rij|boven|achter|op de achterste rij|daarachter|bovenaan|erachter
 nl | middle | middelste rij|op de middelste rij
 nl | seated | zittend|zittende|zitten
 nl | standing | staand|staande|staan|staand zijn
@@ -161,9 +163,9 @@ nl | centre | in het midden|midden|daartussen
 nl | from_left | van links
 nl | from_right | van rechts
 nl | ordinals | eerste tweede derde vierde vijfde zesde zevende achtste negende tiende
-nl | weak | voor|achter|boven|midden
-da | front | forreste raekke|foran|nederste raekke|i forreste raekke|forrest|forgrunden
-da | back | bagerste raekke|bagest|bagved|overste raekke|i bagerste raekke|bag|bageste raekke
+nl | weak | voor|achter|boven|midden|onder
+da | front | forreste raekke|foran|nederste raekke|i forreste raekke|forrest|forgrunden|nederst|foran|forrest|1 raekke|i forgrunden
+da | back | bagerste raekke|bagest|bagved|overste raekke|i bagerste raekke|bag|bageste raekke|overst|bagest|i baggrunden
 da | middle | midterste raekke|i midterste raekke
 da | seated | siddende|sidder
 da | standing | staende|star|stående
@@ -174,15 +176,15 @@ da | ltr | fra venstre mod hojre|fra venstre|fra v mod h|fra venstre til hojre|f
 da | rtl | fra hojre mod venstre|fra hojre|fra hojre til venstre
 da | clockwise | med uret
 da | counterclockwise | mod uret
-da | left | til venstre|yderst til venstre|laengst til venstre|venstre
-da | right | til hojre|yderst til hojre|laengst til hojre|hojre
+da | left | til venstre|yderst til venstre|laengst til venstre|venstre|t v
+da | right | til hojre|yderst til hojre|laengst til hojre|hojre|t h
 da | centre | i midten|imellem|midt i
 da | from_left | fra venstre
 da | from_right | fra hojre
 da | ordinals | forste anden tredje fjerde femte sjette syvende ottende niende tiende
 da | weak | bag|star
-nb | front | fremste rad|foran|nederste rad|i fremste rad|fremst|forste rad
-nb | back | bakerste rad|bakerst|overste rad|i bakerste rad|bak|bakre rad
+nb | front | fremste rad|foran|nederste rad|i fremste rad|fremst|forste rad|nederst|fremst|i forgrunnen
+nb | back | bakerste rad|bakerst|overste rad|i bakerste rad|bak|bakre rad|overst|bakerst|bakom|i bakgrunnen
 nb | middle | midterste rad|i midterste rad|midtre rad
 nb | seated | sittende|sitter
 nb | standing | staende|stående
@@ -193,15 +195,15 @@ nb | ltr | fra venstre mot hoyre|fra venstre|fra venstre til hoyre
 nb | rtl | fra hoyre mot venstre|fra hoyre|fra hoyre til venstre
 nb | clockwise | med klokken|med klokka
 nb | counterclockwise | mot klokken
-nb | left | til venstre|lengst til venstre|ytterst til venstre
-nb | right | til hoyre|lengst til hoyre|ytterst til hoyre
+nb | left | til venstre|lengst til venstre|ytterst til venstre|t v|helt til venstre
+nb | right | til hoyre|lengst til hoyre|ytterst til hoyre|t h|helt til hoyre
 nb | centre | i midten|mellom dem|midt i
 nb | from_left | fra venstre
 nb | from_right | fra hoyre
 nb | ordinals | forste andre tredje fjerde femte sjette sjuende attende niende tiende
 nb | weak | bak
-sv | front | framsta raden|framre raden|langst fram|nedre raden|i framre raden|fram|framtill|forsta raden|framfor
-sv | back | bakre raden|bakersta raden|langst bak|ovre raden|i bakre raden|bak|bakom|baktill
+sv | front | framsta raden|framre raden|langst fram|nedre raden|i framre raden|fram|framtill|forsta raden|framfor|nederst|underst|i forgrunden|langst ned
+sv | back | bakre raden|bakersta raden|langst bak|ovre raden|i bakre raden|bak|bakom|baktill|overst|langst upp|i bakgrunden
 sv | middle | mellersta raden|i mellersta raden|mittersta raden
 sv | seated | sittande|sitter|sittande ar
 sv | standing | staende|star|stående
@@ -212,15 +214,16 @@ sv | ltr | fran vanster till hoger|fran vanster|fr v|fr v t h|f v|vanster till h
 sv | rtl | fran hoger till vanster|fran hoger|fr h
 sv | clockwise | medurs|medsols
 sv | counterclockwise | moturs|motsols
-sv | left | till vanster|langst till vanster|ytterst till vanster|vanster
-sv | right | till hoger|langst till hoger|ytterst till hoger|hoger
+sv | left | till vanster|langst till vanster|ytterst till vanster|vanster|t v|tv
+sv | right | till hoger|langst till hoger|ytterst till hoger|hoger|t h|th
 sv | centre | i mitten|mellan dem|mitten
 sv | from_left | fran vanster|fr v
 sv | from_right | fran hoger|fr h
 sv | ordinals | forsta andra tredje fjarde femte sjatte sjunde attonde nionde tionde
+sv | ordinals | etta tvaa trea fyra femma sexa sjua atta nia tia
 sv | weak | bak|star|fram
-fi | front | eturivissa|eturivi|edessa|alarivissa|alarivi|ensimmaisessa rivissa|ensimmainen rivi
-fi | back | takarivissa|takarivi|takana|ylarivissa|ylarivi|viimeisessa rivissa
+fi | front | eturivissa|eturivi|edessa|alarivissa|alarivi|ensimmaisessa rivissa|ensimmainen rivi|alhaalla|edessaan|etualalla
+fi | back | takarivissa|takarivi|takana|ylarivissa|ylarivi|viimeisessa rivissa|ylhaalla|taaimmaisena
 fi | middle | keskirivissa|keskirivi|keskimmaisessa rivissa
 fi | seated | istuvat|istumassa|istuu|istuvat vasemmalta
 fi | standing | seisovat|seisomassa|seisoo|seisovat takana
@@ -231,9 +234,9 @@ fi | ltr | vasemmalta oikealle|vasemmalta|vasemmalta lukien|vas
 fi | rtl | oikealta vasemmalle|oikealta
 fi | clockwise | myotapaivaan
 fi | counterclockwise | vastapaivaan
-fi | left | vasemmalla|aarimmaisena vasemmalla|vasemmassa reunassa
-fi | right | oikealla|aarimmaisena oikealla|oikeassa reunassa
-fi | centre | keskella|valissa
+fi | left | vasemmalla|aarimmaisena vasemmalla|vasemmassa reunassa|vas
+fi | right | oikealla|aarimmaisena oikealla|oikeassa reunassa|oik
+fi | centre | keskella|valissa|kesk|keskimmaisena
 fi | from_left | vasemmalta
 fi | from_right | oikealta
 fi | ordinals | ensimmai* toi* kolma* neljas viides kuudes seitsemas kahdeksas yhdeksas kymmenes
@@ -276,7 +279,7 @@ pl | from_left | od lewej|z lewej
 pl | from_right | od prawej|z prawej
 pl | ordinals | pierwsz* drug* trzeci* czwart* piat* szost* siodm* osm* dziewiat* dziesiat*
 pl | weak | na dole
-lv | front | pirmaja rinda|pirma rinda|prieksa|apakseja rinda|apaksa|prieksejā rinda|prieksplana
+lv | front | pirmaja rinda|pirma rinda|prieksa|apakseja rinda|apaksa|prieksejā rinda|prieksplana|1 rinda
 lv | back | pedeja rinda|aizmugure|augseja rinda|augsa|aizmugureja rinda|otraja plana
 lv | middle | videja rinda
 lv | seated | sez|sedosie|sedosi|sedi
@@ -333,20 +336,43 @@ cs | from_left | zleva
 cs | from_right | zprava
 cs | ordinals | prvni druh* treti ctvrt* pat* sest* sedm* osm* devat* desat*
 cs | weak | dole
+mi | front | rarangi o mua|rarangi mua|kei mua|i mua|kei te mua|rarangi o raro|kei raro
+mi | back | rarangi o muri|rarangi muri|kei muri|i muri|kei te muri|rarangi o runga|kei runga
+mi | middle | rarangi o waenganui|rarangi waenganui
+mi | seated | e noho ana|noho ana|nga mea e noho ana
+mi | standing | e tu ana|tu ana|nga mea e tu ana
+mi | kneeling | e tuturi ana
+mi | lying | e takoto ana
+mi | row | rarangi
+mi | ltr | mai i te taha maui|mai i maui ki matau|mai i te maui ki te matau|mai i te taha maui ki te taha matau|mai i maui
+mi | rtl | mai i te taha matau|mai i matau ki maui|mai i te matau ki te maui|mai i te taha matau ki te taha maui
+mi | clockwise | karaka whakamatau
+mi | counterclockwise | karaka whakamaui
+mi | left | kei te taha maui|i te taha maui|taha maui|kei maui
+mi | right | kei te taha matau|i te taha matau|taha matau|kei matau
+mi | centre | kei waenganui|i waenganui|waenganui
+mi | from_left | mai i te taha maui|mai i te maui|mai i maui
+mi | from_right | mai i te taha matau|mai i te matau|mai i matau
+mi | ordinals | tuatahi tuarua tuatoru tuawha tuarima tuaono tuawhitu tuawaru tuaiwa tekau
+mi | weak | waenganui
 """
 
 _BETWEEN = """
-and | and|&|und|et|y|e|ja|en|og|och|i|и|oraz|un|ir|a|sekä|seka|plus|+|sowie|ning|samt|ed|as well as
-with | with|mit|avec|con|com|met|med|kanssa|koos|с|со|z|ze|ar|su|s|se|holding|carrying|together with|zusammen mit|along with
-verb | is|are|was|were|stands|sits|stand|sit|ist|sind|steht|sitzt|war|waren|est|sont|era|es|son|esta|estan|e'|sono|esta|sao|staat|zit|er|ar|on|ovat|oli|это|jest|sa|ir|yra|je|jsou|he's|she's|that's|that is|this is|das ist|c'est|see on|it's|you can see|here are|here is|shows|there is|there are|we see|kneels|lies
-unknown | ?|??|???|unknown|not known|unidentified|nobody knows|nk|n k|don't know|do not know|i don't know|can't remember|name unknown|unbekannt|unbekannter|unbekannte|tundmatu|teadmata|inconnu|inconnue|desconocido|desconocida|sconosciuto|sconosciuta|ignoto|ignota|desconhecido|desconhecida|onbekend|ukendt|ukjent|okand|tuntematon|неизвестный|неизвестная|неизвестно|nieznany|nieznana|nezinams|nezinama|nezinomas|nezinoma|neznamy|neznama|someone|somebody
+nextto | next to her|next to him|next to them|next to me|beside her|beside him|beside them|beside me|by her side|by his side|on her left|on her right|on his left|on his right|to her left|to her right|to his left|to his right|on either side|either side|neben ihr|neben ihm|neben ihnen|daneben|links von ihr|links von ihm|rechts von ihr|rechts von ihm|tema korval|ta korval|nende korval|a cote d'elle|a cote de lui|a cote|a ses cotes|de chaque cote|a su lado|al lado|junto a ella|junto a el|a cada lado|accanto|accanto a lei|accanto a lui|ao lado|ao lado dela|ao lado dele|naast haar|naast hem|daarnaast|ernaast|ved siden af|ved siden af hende|ved siden af ham|ved siden av|ved siden av henne|ved siden av ham|ved hennes side|bredvid|bredvid henne|bredvid honom|hanen vieressaan|vieressa|hanen vierellaan|рядом|рядом с ним|рядом с неи|рядом с ними|по бокам|obok|obok niego|obok niej|po bokach|blakus|blakus vinai|blakus vinam|salia|salia jos|salia jo|vedle|vedle ni|vedle nej|vedle neho|po stranach|kei tona taha
+and | and|raua ko|&|und|et|y|e|ja|en|og|och|i|и|oraz|un|ir|a|sekä|seka|plus|+|sowie|ning|samt|ed|as well as
+with | with|next to|between|zwischen|entre|tussen|mellem|mellom|mellan|beside|neben|a cote de|junto a|accanto a|ao lado de|naast|ved siden af|ved siden av|bredvid|holds|is holding|hugging|tient|tenant|halt|tragt|hoiab|sostiene|tiene en brazos|segura|houdt|holder|haller|pitaa sylissaan|держит|trzyma|tur|laiko|drzi|mit|avec|con|com|met|med|kanssa|koos|с|со|z|ze|ar|su|s|se|holding|carrying|together with|zusammen mit|along with
+from_back | down|from the top|from the back|from back|from behind|von hinten|tagant|tagantpoolt|a partir du fond|en partant du fond|desde atras|por atras|dal fondo|a contar de tras|van achteren|bagfra|bakfra|bakifran|takaa|с конца|od tylu|no aizmugures|nuo galo|zezadu|mai i muri
+from_front | from the front|from front|von vorne|von vorn|eestpoolt|a partir du devant|desde delante|por delante|dal davanti|a contar da frente|van voren|forfra|framifran|edesta|с начала|od przodu|no prieksas|nuo priekio|zepredu|mai i mua
+second from the back | vorletzte reihe|zweitletzte reihe|eelviimane rida|eelviimases reas|avant-dernier rang|avant-derniere rangee|penultima fila|penultima fileira|op een na achterste rij|voorlaatste rij|naestbageste raekke|naestsidste raekke|nest bakerste rad|nest siste rad|nast sista raden|nast bakersta raden|toiseksi viimeinen rivi|toiseksi viimeisessa rivissa|предпоследнии ряд|в предпоследнем ряду|przedostatni rzad|w przedostatnim rzedzie|priekspedeja rinda|priespaskutine eile|priespaskutineje eileje|predposledni rada|v predposledni rade|last row but one|penultimate row|next to last row|next-to-last row|second to last row|second last row|row before last
+verb | is|are|to|to jest|c'etait|esto es|questo e|questa e|isto e|dit is|dat is|dette er|det er|det ar|tama on|see on|te on|so|sitzen|stehen|sits|leans|we have|we see|pictured are|shown are|seen here are|looks to be|was|were|stands|sits|stand|sit|ist|sind|steht|sitzt|war|waren|est|sont|era|es|son|esta|estan|e'|sono|esta|sao|staat|zit|er|ar|on|ovat|oli|это|jest|sa|ir|yra|je|jsou|he's|she's|that's|that is|this is|das ist|c'est|see on|it's|you can see|here are|here is|shows|there is|there are|we see|kneels|lies
+unknown | ?|kaore i te mohiotia|??|???|unknown|not known|unidentified|nobody knows|nk|n k|don't know|do not know|i don't know|can't remember|name unknown|unbekannt|unbekannter|unbekannte|tundmatu|teadmata|inconnu|inconnue|desconocido|desconocida|sconosciuto|sconosciuta|ignoto|ignota|desconhecido|desconhecida|onbekend|ukendt|ukjent|okand|tuntematon|неизвестный|неизвестная|неизвестно|nieznany|nieznana|nezinams|nezinama|nezinomas|nezinoma|neznamy|neznama|someone|somebody
 or | or|oder|või|ou|eller|tai|или|albo|lub|arba|nebo
-me | me|myself|i|ich|ich selbst|moi|moi-meme|mina|ma ise|mina ise|mina itse|yo|io|eu|ik|ikzelf|jeg|jeg selv|jag|jag sjalv|minä|я|ja|ja sam|es|es pati|as|as pats|já|self|me myself
-my | my|our|his|her|their|your|mein*|unser*|sein*|ihr*|mon|ma|mes|notre|nos|son|sa|ses|leur|leurs|minu|mu|meie|tema|nende|mi|mis|nuestr*|su|sus|mio|mia|miei|nostr*|suo|sua|suoi|loro|meu|minha|nosso|nossa|seu|mijn|ons|onze|zijn|haar|hun|min|mit|mine|vores|hans|hendes|deres|var|vart|vara|sin|var|hennes|mein|minun|meidan|hanen|heidan|мой|моя|мои|наш|наша|его|ее|их|moj|moja|nasz|nasza|jego|jej|ich|mans|mana|musu|savo|mano|jo|jos|muj|moje|nas|nase|jeho|jeji
+me | me|myself|i|ich|ich selbst|moi|moi-meme|mina|ma ise|mina ise|mina itse|yo|io|eu|ik|ikzelf|jeg|jeg selv|jag|jag sjalv|minä|я|ja|ahau|ja sam|es|es pati|as|as pats|já|self|me myself
+my | my|deras|vinu|vina|vinas|vinu|ju|jejich|musu|их|our|his|her|their|your|mein*|unser*|sein*|ihr*|mon|ma|mes|notre|nos|son|sa|ses|leur|leurs|minu|mu|meie|tema|nende|mi|mis|nuestr*|su|sus|mio|mia|miei|nostr*|suo|sua|suoi|loro|meu|minha|nosso|nossa|seu|mijn|ons|onze|zijn|haar|hun|min|mit|mine|vores|hans|hendes|deres|var|vart|vara|sin|var|hennes|mein|minun|meidan|hanen|heidan|мой|моя|мои|наш|наша|его|ее|их|moj|moja|nasz|nasza|jego|jej|ich|mans|mana|musu|savo|mano|jo|jos|muj|moje|nas|nase|jeho|jeji
 """
 
 _PEOPLE = """
-one | man|woman|boy|girl|child|baby|lady|gentleman|fellow|chap|lad|lass|kid|infant|toddler|youth|person|bride|groom|bridegroom|bridesmaid|soldier|sailor|nurse|maid|servant|cook|gardener|teacher|minister|priest|vicar|doctor|baker|farmer|neighbour|neighbor|friend|guest|stranger|visitor|postman|midwife|schoolmaster|uncle|aunt|someone|bloke
+one | one|other|man|woman|boy|girl|child|baby|lady|gentleman|fellow|chap|lad|lass|kid|infant|toddler|youth|person|bride|groom|bridegroom|bridesmaid|soldier|sailor|nurse|maid|servant|cook|gardener|teacher|minister|priest|vicar|doctor|baker|farmer|neighbour|neighbor|friend|guest|stranger|visitor|postman|midwife|schoolmaster|uncle|aunt|someone|bloke
 one | mann|frau|junge|madchen|kind|saugling|baby|herr|dame|braut|brautigam|soldat|freund|freundin|nachbar|nachbarin|lehrer|lehrerin|pfarrer|knecht|magd
 one | mees|naine|poiss|tudruk|laps|pruut|peigmees|sodur|sober|sobranna|naaber|opetaja|imik|poisike|vanamees
 one | homme|femme|garcon|fille|enfant|bebe|dame|monsieur|mariee|marie|soldat|ami|amie|voisin|voisine|cure
@@ -354,7 +380,7 @@ one | hombre|mujer|nino|nina|chico|chica|senor|senora|novia|novio|soldado|amigo|
 one | uomo|donna|ragazzo|ragazza|bambino|bambina|signore|signora|sposa|sposo|soldato|amico|amica|vicino|vicina
 one | homem|mulher|rapaz|rapariga|menino|menina|crianca|senhor|senhora|noiva|noivo|soldado|amigo|amiga|vizinho|vizinha
 one | vrouw|jongen|meisje|kind|heer|bruid|bruidegom|soldaat|vriend|vriendin|buurman|buurvrouw|man
-one | mand|kvinde|dreng|pige|barn|brud|brudgom|nabo|ven|veninde|kvinne|gutt|jente|venn|flicka|pojke|kvinna|granne|van|vaninna
+one | mand|kvinde|dreng|pige|barn|brud|brudgom|jenta|gutten|mannen|kvinnen|damen|drengen|pigen|manden|kvinden|flickan|pojken|kvinnan|barnet|bruden|nabo|ven|veninde|kvinne|gutt|jente|venn|flicka|pojke|kvinna|granne|van|vaninna
 one | mies|nainen|poika|tytto|lapsi|morsian|sulhanen|naapuri|ystava|vauva
 one | человек|мужчина|женщина|мальчик|девочка|девушка|ребенок|невеста|жених|солдат|друг|подруга|сосед|соседка|учитель|учительница
 one | mezczyzna|kobieta|chlopiec|dziewczynka|dziewczyna|dziecko|zolnierz|przyjaciel|sasiad|sasiadka|virietis|sieviete|zens|meitene|berns|kaiminš|kaimins|vyras|moteris|berniukas|mergaite|vaikas|kaimynas|muz|zena|chlapec|divka|dite|soused|sousedka
@@ -417,12 +443,14 @@ MY_OWN = frozenset(
 """`my` and `our`: what is told behind it is the teller's own."""
 
 BEFORE_A_PLACE = frozenset(
-    "in the im am an on at a au aux en la le les el al na no nos nas w we v ve в во на i pa den det der die das dem da do "
+    "in the im am an on at a au aux en la le les el al na no nos nas w we v ve в во на i pa do da del della dello du of quite very just helt ganz tout toute uiterst helemaal laengst langst lengst ytterst yderst koige uplne zcela far aivan самыи самая kohe at den det der die das dem da do "
     "aan op het de l' dans sur uz ant pri ja".split()
 )
 """Small words before a row or a side that are a part of it."""
 
-NUMBER_WORDS = frozenset("no nr num number nummer numero num. n° # № nro c".split())
+NUMBER_WORDS = frozenset(
+    "no nr num nro numero numer номер numurs numeris cislo number nummer numero num. n° # № nro c".split()
+)
 """Words before a number."""
 
 BEFORE_A_NAME = frozenset(_SMALL.split("|"))
@@ -432,3 +460,22 @@ PEOPLE_NOUNS: tuple[tuple[str, str], ...] = tuple(
     (kind, word.rstrip("*")) for kind, words in _rows(_PEOPLE) for word in words.split("|")
 )
 """(one, many or thing; word): whether a description is of one person, of several, or of none."""
+
+NOUNS = {fold(word): kind for kind, word in reversed(PEOPLE_NOUNS)}
+"""The same by the word; of two kinds the first row's."""
+
+ROW_ADJECTIVES: tuple[tuple[str, tuple[str, ...]], ...] = tuple(
+    (row, tuple(stems.split()))
+    for row, stems in (
+        ("front", "front bottom lower nearest vorder unter eesmi alum ees inferieur anterieur avant delanter inferior anterior "
+                  "dianteir voorst onderst forrest nederst fremst fremre framst framre nedre underst etu ala etummai alimmai "
+                  "передн нижн przedni doln priekse apakse priekin apatin predn spodn"),
+        ("back", "back rear last top upper hinter ober letzt taga tagum ulem viima superieur posterieur arriere dernier "
+                 "traser superior posterior ultim achterst bovenst laatst bager bagest overst sidst bakerst bakre siste "
+                 "bakerst ovre sista taka yla taaimmai ylimmai viimei задн верхн последн tyln gorn ostatni aizmugure augse "
+                 "pedej galin virsutin paskutin zadn horn posledn"),
+        ("middle", "middle centre center mittler keskmi central middelst midterst midtre mellerst mitterst keski keskimmai "
+                   "средн srodkow videj vidurin prostredn stredn"),
+    )
+)  # fmt: skip
+"""Beginnings of words that name a row before the word for row, whatever their ending: `in der hinteren Reihe`."""

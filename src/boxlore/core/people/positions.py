@@ -10,7 +10,8 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 
 ROWS = (
-    "front", "kneeling", "lying", "seated", "second", "middle", "third", "standing", "fourth", "fifth", "back",
+    "front", "kneeling", "lying", "seated", "second", "middle", "third", "standing", "fourth", "fifth",
+    "fourth from the back", "third from the back", "second from the back", "back",
     "clockwise", "counterclockwise",
 )  # fmt: skip
 """Rows from the front of the picture to the back, and two orders around it."""
@@ -28,7 +29,8 @@ class Placed:
     """One person: `words` as told, empty for someone whom nobody knows; `note` what was said beside the name.
 
     `position` is 0 where no place is told. `asks` is the question where something is in doubt; where `is_person` is
-    false the words may be nobody's, and nobody is to be made of them.
+    false the words may be nobody's, and nobody is to be made of them. `family` is a family name that is told for
+    several people together (`Tom and Leida Rourke`), a proposal.
     """
 
     words: str
@@ -38,6 +40,7 @@ class Placed:
     unsure: bool = False
     asks: str = field(default="", compare=False)
     is_person: bool = field(default=True, compare=False)
+    family: str = field(default="", compare=False)
 
 
 def note_of(words: str) -> str:
@@ -67,8 +70,9 @@ def _row_back(row: str, people: Sequence[Placed]) -> str:
 
 
 def row_words(row: str) -> str:
-    """`back` → `back row`; `seated` as it is."""
-    return row if row in NO_ROWS else f"{row} row"
+    """`back` → `back row`, `second from the back` → `second row from the back`; `seated` as it is."""
+    number, from_back, _ = row.partition(" from the back")
+    return row if row in NO_ROWS else f"{number} row{from_back}"
 
 
 def _joined(words: str) -> bool:

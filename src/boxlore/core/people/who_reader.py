@@ -21,26 +21,37 @@ small words between names, and plain words. A reader with a little state walks o
   name (“my sister Anna”: Anna, noted as “my sister”); a remark on the name before it (“Anna, my sister, …”); a
   description of one person; somebody unknown. Anything else asks, and makes nobody.
 
-What always holds: every plain word ends in the words or the note of some person told; nobody has a position below 0.
+- Somebody described and then named is one person (“the girl in front is Ruth”: Ruth, noted as “the girl”).
+
+What always holds: every plain word ends in the words or the note of some person told, except those that only join
+(`who_small_words_table`); nobody has a position below 0.
 
 An example. “Anna, my sister, is third from the left” is three items, `Anna`, `my sister` and a place: the second is a
 remark on the first, and the place belongs to the words before it. One person, at position 3.
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from dataclasses import field as starts
 from functools import lru_cache
 
 from boxlore.core.people import position_words_table as table
 from boxlore.core.people.name_reader import NOTHING_KNOWN, read_name
 from boxlore.core.people.name_tokens import token_of
 from boxlore.core.people.name_traditions import KnownNames
-from boxlore.core.people.name_words_table import TITLES
 from boxlore.core.people.position_tokens import PLACES, ROW_KINDS, Element, elements_of
 from boxlore.core.people.positions import Placed
+from boxlore.core.people.who_items import end_item, noted
 from boxlore.core.people.who_order import Item, in_order
-from boxlore.core.people.who_words import begins_person, between, is_remark, person_named
+from boxlore.core.people.who_shared import share_family
+from boxlore.core.people.who_small_words_table import EVERYONE
+from boxlore.core.people.who_state import Ahead, Reader
+from boxlore.core.people.who_words import (
+    before_place,
+    begins_person,
+    is_description,
+    names_somebody,
+    stands_for_me,
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,56 +62,20 @@ class WhoTold:
     placed: bool = False
 
 
-@dataclass(slots=True)
-class _Ahead:
-    """A place told before the words that it belongs to."""
-
-    number: int = 0
-    position: int = 0
-    side: str = ""
-    side_words: str = ""
-    note: str = ""
-
-
-@dataclass(slots=True)
-class _Reader:
-    """The state while one text is read."""
-
-    text: str
-    known: KnownNames
-    items: list[Item] = starts(default_factory=list)
-    words: list[Element] = starts(default_factory=list)
-    notes: list[Element] = starts(default_factory=list)
-    aside: list[Element] = starts(default_factory=list)
-    """What somebody has with them: “with her dog”."""
-    ahead: _Ahead = starts(default_factory=_Ahead)
-    row: str = ""
-    backwards: bool = False
-    group: int = 0
-    rtl_groups: set[int] = starts(default_factory=set)
-    side_stays: str = ""
-    behind: bool | None = None
-    """Whether places of this part stand behind the words; None until the first one."""
-    part_begins: int = 0
-    joined: bool = False
-    """Whether “and” stood before the item that is gathered."""
-    placed: bool = False
-    brackets_count: bool = False
-    """Whether numbers in brackets are those of the people: 1 and on, each once."""
-
-
 @lru_cache(maxsize=4096)
 def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     """Everyone a text names with their places. Any text gives what can be made of it."""
-    reader = _Reader(text, known)
+    reader = Reader(text, known)
     elements = elements_of(text.strip())
     reader.text = text.strip()
     numbers = [element.inside[0].value for element in elements if _is_number(element)]
     reader.brackets_count = len(numbers) > 1 and sorted(numbers) == list(range(1, len(numbers) + 1))
+    reader.brackets_lead = bool(elements) and _is_number(elements[0])
     for at, element in enumerate(elements):
         _take(reader, element, elements[at + 1 :])
-    _end_item(reader)
-    return WhoTold(tuple(in_order(reader.items, reader.rtl_groups)), reader.placed)
+    end_item(reader)
+    share_family(reader.items, known)
+    return WhoTold(tuple(in_order(reader.items, reader.rtl_groups, reader.totals)), reader.placed)
 
 
 def _is_number(element: Element) -> bool:
@@ -123,59 +98,116 @@ def one_by_one(text: str, known: KnownNames = NOTHING_KNOWN) -> list[str]:
 # One element
 
 
-def _take(reader: _Reader, element: Element, further: Sequence[Element]) -> None:
-    following = further[0].kind if further else ""
+def _take(reader: Reader, element: Element, further: Sequence[Element]) -> None:
     kind = _kind_here(reader, element, further)
+    _take_as(reader, element, kind, further)
+    reader.previous = "equals" if element.text == "=" else kind
+
+
+def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Element]) -> None:
+    following = further[0].kind if further else ""
     if kind in PLACES or kind in ("position", "from the right"):
-        _place(reader, replace(element, kind=kind), following)
+        _place(reader, replace(element, kind=kind), further)
     elif kind == "number":
         _number(reader, element, following)
     elif kind in ("comma", "and", "with", "end"):
-        _end_item(reader, before=element.kind, following=further)
-        reader.joined = element.kind in ("and", "with")
+        end_item(reader, before=kind, following=further)
+        after_comma = kind == "and" and reader.previous == "comma"
+        reader.joined = "too" if after_comma else kind if kind in ("and", "with") else ""
         if element.kind == "end":
-            reader.behind, reader.ahead, reader.side_stays = None, _Ahead(), ""
+            reader.behind, reader.ahead, reader.side_stays, reader.family_stays = None, Ahead(), "", ""
             reader.part_begins = len(reader.items)
     elif kind == "note":
         _note(reader, element)
+    elif kind == "nextto":
+        _next_to(reader, element)
+    elif kind == "verb":
+        _verb(reader, further)
+    elif kind == "colon":
+        if reader.words and further and begins_person(further) and not names_somebody(reader.words, reader.text):
+            already = len(reader.items)
+            end_item(reader, before="colon")
+            for item in reader.items[already:]:
+                item.width = 0
     elif kind == "beside":
         reader.aside = [element]
     elif reader.aside:
         reader.aside.append(element)
-    elif kind not in ("colon", "dash", "hash", "verb"):
+    elif kind not in ("dash", "hash"):
         reader.words.append(element)
         if element.text == "?" and len(reader.words) > 1 and further:
-            _end_item(reader)
+            end_item(reader)
 
 
-def _kind_here(reader: _Reader, element: Element, further: Sequence[Element]) -> str:
+def _kind_here(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     """The kind of an element where it stands: small words are plain words where nothing needs them."""
     kind = element.kind
     following = further[0] if further else None
+    if kind in ROW_KINDS and element.plain in EVERYONE and following is not None and following.kind in ROW_KINDS:
+        return "word"
+    if kind != "me" and reader.joined and not reader.words and stands_for_me(element, further):
+        return "me"
     if kind in PLACES and element.phrase in table.WEAK and not _is_head(element, further, reader):
         return "word"
     if kind == "and":
         joins = following is not None and (reader.words or reader.items) and following.kind not in ("comma", "end")
         doubtful = len(element.text) == 1 and element.text not in "&+"
-        return "and" if joins and (not doubtful or (reader.words and begins_person(further))) else "word"
+        return (
+            "and"
+            if joins and (not doubtful or ((reader.words or reader.previous in PLACES) and begins_person(further)))
+            else "word"
+        )
     if kind == "with":
         if following is not None and (reader.words or reader.items) and begins_person(further):
             return "with"
         return "beside" if reader.words and reader.words[0].is_large and len(element.text) > 2 else "word"
-    if kind == "ordinal" and following is not None and following.kind in ("verb", "colon") and not reader.words:
-        return "position"
+    if kind == "ordinal" and following is not None and not reader.words:
+        goes_on = begins_person(further) and any(item.position > 0 for item in reader.items[reader.part_begins :])
+        if following.kind in ("verb", "colon") or goes_on:
+            return "position"
     if kind == "verb":
         touches = following is not None and following.kind in (*PLACES, "position", "from the right", "colon", "verb")
         opens = not reader.words and bool(further) and begins_person(further)
-        return "verb" if touches or opens else "word"
-    if kind == "dash" and reader.words:
-        return "comma"
-    if kind in ("ordinal", "row", "from_left", "from_right"):
+        tells = begins_person(further) and _describes(reader) if further else False
+        return "verb" if touches or opens or tells else "word"
+    if kind == "dash" and (reader.words or (further and begins_person(further) and _describes(reader))):
+        return "comma" if reader.words else "verb"
+    if kind == "me" and reader.words and element.plain == "me" and further and further[0].is_large:
+        return "and"  # Māori: `Hēmi me Mere`
+    if kind in ("ordinal", "row", "from_left", "from_right", "from_back", "from_front"):
         return "word"
     return kind
 
 
-def _is_head(element: Element, further: Sequence[Element], reader: _Reader) -> bool:
+def _describes(reader: Reader) -> bool:
+    """Whether what was told last describes somebody whom a name may follow: `the girl in front`."""
+    if reader.words:
+        return is_description(reader.words)
+    return len(reader.items) > reader.part_begins and reader.items[-1].is_described
+
+
+def _verb(reader: Reader, further: Sequence[Element]) -> None:
+    """`is` between somebody described and a name: `the girl in front is Ruth`."""
+    if further and begins_person(further) and _describes(reader):
+        end_item(reader)
+        reader.identifies = True
+
+
+def _next_to(reader: Reader, element: Element) -> None:
+    """`next to her`, said of the words before it or behind it: on which side is not told, so that it is a note."""
+    reader.words = before_place(reader.words)
+    if reader.words:
+        end_item(reader)
+        reader.items[-1].person = noted(reader.items[-1].person, element.text)
+        reader.items[-1].is_beside = True
+    else:
+        reader.ahead.note, reader.ahead.is_beside, reader.place_since = element.text, True, True
+
+
+_POSTURES = ("verb", "standing", "seated", "kneeling", "lying")
+
+
+def _is_head(element: Element, further: Sequence[Element], reader: Reader) -> bool:
     """Whether a row that is also a plain word is told as one: before a colon or a direction, or behind a name alone."""
     kinds = [following.kind for following in further[:2]]
     following = kinds[0] if kinds else ""
@@ -185,59 +217,74 @@ def _is_head(element: Element, further: Sequence[Element], reader: _Reader) -> b
         return True
     if following == "note" and any(piece.kind in table.DIRECTIONS for piece in further[0].inside):
         return True
-    if following in (*ROW_KINDS, *table.SIDES):
+    if following in (*ROW_KINDS, *table.SIDES, "position", "from the right"):
         return True
+    if not reader.words and following in ("my", "word") and not further[0].is_large and begins_person(further):
+        return True
+    if following == "verb" and reader.words:
+        return reader.words[-1].plain in table.BEFORE_A_PLACE or is_description(reader.words)
+    if reader.previous in _POSTURES and (reader.words or reader.items) and further and begins_person(further):
+        return True  # `Fred stands behind Nell`: his row
     if reader.behind is False and not reader.words and following == "word" and further[0].is_large:
         return True
     ends = following in ("", "comma", "end", "and")
     return ends and bool(reader.words or reader.items) and len(element.text) > 1
 
 
-def _place(reader: _Reader, element: Element, following: str) -> None:
+_COLON = Element("colon", ":", 0, 0)
+
+
+def _place(reader: Reader, element: Element, further: Sequence[Element]) -> None:
     """A row, a direction, a side or a position: of the words before it, or of those behind it."""
+    following = further[0].kind if further else ""
     reader.placed = True
-    if all(word.plain in table.BEFORE_A_PLACE for word in reader.words):
-        reader.words = []
+    only_leads = bool(reader.words)
+    reader.words = before_place(reader.words)
+    only_leads = only_leads and not reader.words
     told_before = bool(reader.words) or len(reader.items) > reader.part_begins
+    apart = not reader.words and (only_leads or reader.previous == "comma")
+    opens_anew = apart and bool(further) and begins_person(further)
     if reader.behind is None:
-        reader.behind = told_before and following != "colon"
+        reader.behind = told_before and following != "colon" and not opens_anew
     elif following == "colon":
         reader.behind = False
     if reader.words:
-        _end_item(reader)
-    if reader.behind and len(reader.items) > reader.part_begins:
+        end_item(reader)
+    if reader.behind and len(reader.items) > reader.part_begins and not (reader.place_since or opens_anew):
         _place_behind(reader, element)
     else:
         _place_ahead(reader, element, following)
 
 
-def _place_behind(reader: _Reader, element: Element) -> None:
+def _place_behind(reader: Reader, element: Element, *, of_all: bool = True) -> None:
+    """A place of the last item; a row also of those before it that have none, if it is said `of_all`."""
     item = reader.items[-1]
     if element.kind in ROW_KINDS:
         for earlier in reversed(reader.items[reader.part_begins :]):
             if earlier.has_place:
                 break
             earlier.row, earlier.has_place = element.kind, True
+            if not of_all:
+                break
     elif element.kind in table.DIRECTIONS:
         for earlier in reader.items:
             _direct(reader, earlier, element.kind)
     elif element.kind == "position":
         item.position = element.value
     elif element.kind == "from the right":
-        item.person = _noted(item.person, element.text)
-        item.position = -1
+        item.from_right, item.right_words = element.value, element.text
     else:
         item.side, item.side_words = element.kind, element.text
 
 
-def _direct(reader: _Reader, item: Item, direction: str) -> None:
+def _direct(reader: Reader, item: Item, direction: str) -> None:
     if direction == "rtl":
         reader.rtl_groups.add(item.group)
     elif direction != "ltr":
         item.row = direction
 
 
-def _place_ahead(reader: _Reader, element: Element, following: str) -> None:
+def _place_ahead(reader: Reader, element: Element, following: str) -> None:
     if element.kind in table.DIRECTIONS:
         reader.backwards = element.kind == "rtl"
         if element.kind in ("clockwise", "counterclockwise"):
@@ -245,133 +292,61 @@ def _place_ahead(reader: _Reader, element: Element, following: str) -> None:
     elif element.kind == "position":
         reader.ahead.position = element.value
     elif element.kind == "from the right":
-        reader.ahead.position, reader.ahead.note = -1, element.text
+        reader.ahead.from_right, reader.ahead.right_words = element.value, element.text
     elif element.kind in table.SIDES:
         reader.ahead.side, reader.ahead.side_words = element.kind, element.text
         reader.side_stays = element.kind if following == "colon" else ""
     else:
-        reader.row, reader.ahead, reader.side_stays = element.kind, _Ahead(), ""
+        reader.row, reader.side_stays = element.kind, ""
+    reader.place_since = True
     reader.group += 1
     if reader.backwards:
         reader.rtl_groups.add(reader.group)
 
 
-def _number(reader: _Reader, element: Element, following: str) -> None:
+def _number(reader: Reader, element: Element, following: str) -> None:
     """A number before a name begins an item; behind one it is a remark (`Anna, 5`)."""
     numbered = any(item.number for item in reader.items)
     if reader.words and not (numbered or reader.ahead.number):
         reader.words.append(replace(element, kind="word"))
         return
+    if reader.previous == "equals" and not reader.words and reader.items and not reader.items[-1].number:
+        reader.items[-1].number, reader.placed = element.value, True
+        return
     if not reader.words and not numbered and reader.items and following in ("", "comma", "end", "and"):
         reader.words.append(replace(element, kind="word"))
         return
-    _end_item(reader)
-    reader.ahead = _Ahead(number=element.value)
+    end_item(reader)
+    reader.ahead = Ahead(number=element.value)
     reader.placed = True
 
 
-def _note(reader: _Reader, element: Element) -> None:
+def _note(reader: Reader, element: Element) -> None:
     """A note in brackets is a place, a number, or a remark on the words before it."""
     if _is_number(element) and reader.brackets_count:
         reader.placed = True
+        if reader.words and reader.brackets_lead:
+            end_item(reader)
         if reader.words:
-            _end_item(reader)
+            end_item(reader)
             reader.items[-1].number = element.inside[0].value
         else:
-            reader.ahead = _Ahead(number=element.inside[0].value)
+            reader.ahead = Ahead(number=element.inside[0].value)
         return
-    inside = element.inside
-    places = [piece for piece in inside if piece.kind in PLACES or piece.kind == "position"]
+    inside = [piece for piece in element.inside if piece.plain not in EVERYONE]
+    if [piece.kind for piece in inside] == ["unknown"] and not reader.words:
+        reader.words = inside
+        return
+    places = [piece for piece in inside if piece.kind in (*PLACES, "position", "from the right")]
     if places and len(places) == len([piece for piece in inside if piece.kind not in ("comma", "end")]):
         if not reader.words and not reader.items:
             for place in places:
-                _place(reader, place, "colon")
+                _place(reader, place, (_COLON,))
             return
-        _end_item(reader)
+        end_item(reader)
         reader.behind = True if reader.behind is None else reader.behind
         reader.placed = True
         for place in places:
-            _place_behind(reader, place)
+            _place_behind(reader, place, of_all=len(inside) < len(element.inside))
         return
     reader.notes.append(element)
-
-
-# One person
-
-
-def _end_item(reader: _Reader, before: str = "", following: Sequence[Element] = ()) -> None:
-    """The words gathered so far as one person, or as a remark on the one before."""
-    words, ahead = reader.words, reader.ahead
-    notes = [note.text for note in reader.notes]
-    if reader.aside:
-        notes.append(reader.text[reader.aside[0].start : reader.aside[-1].end])
-    if before == "and" and words and all(word.plain in TITLES for word in words) and following:
-        reader.words = [replace(word, kind="title") for word in words]
-        return
-    reader.words, reader.notes, reader.aside = [], [], []
-    if not words and not notes:
-        return
-    if not words and reader.items:
-        last = reader.items[-1]
-        last.person = _noted(last.person, *notes)
-        return
-    told = reader.text[words[0].start : words[-1].end] if words else ""
-    is_year = all(word.text.isdigit() for word in words) and not ahead.number
-    if reader.items and (is_year or _is_remark(reader, words)):
-        last = reader.items[-1]
-        last.person = _noted(last.person, told, *notes)
-        if before == "and" and not last.person.asks:
-            last.person = replace(last.person, asks=f"Is “{told}” {last.person.words}, or someone else?")
-        return
-    if reader.items and _goes_on(reader, told):
-        last = reader.items[-1]
-        last.person = _noted(replace(last.person, words=f"{last.person.words}, {told}"), *notes)
-        return
-    side = ahead.side or reader.side_stays
-    for person, is_name in _people(reader, words, told):
-        noted = _noted(person, ahead.note, *notes)
-        item = Item(noted, reader.row, ahead.number, ahead.position, side, ahead.side_words, is_name, reader.group)
-        item.has_place = bool(reader.row)
-        reader.items.append(item)
-        ahead = _Ahead()
-    reader.ahead = _Ahead()
-    reader.joined = False
-
-
-def _noted(person: Placed, *notes: str) -> Placed:
-    note = ", ".join(note for note in (person.note, *notes) if note)
-    return replace(person, note=note)
-
-
-def _is_remark(reader: _Reader, words: Sequence[Element]) -> bool:
-    """Whether the words say something of the name before them: `Anna, my sister, …`, `Tom, aged 5`."""
-    last = reader.items[-1]
-    if not last.is_name or last.person.note or reader.joined or reader.ahead.number:
-        return False
-    if len(reader.items) <= reader.part_begins:
-        return False
-    return is_remark(words)
-
-
-def _goes_on(reader: _Reader, told: str) -> bool:
-    """Whether the words go on with the name before them: `Rusk, Jr.`, `Joan Rusk, née Pell`."""
-    last = reader.items[-1]
-    if not last.is_name or reader.joined or told.split()[0].rstrip(".").lower() in TITLES:
-        return False
-    before, after = read_name(last.person.words, reader.known), read_name(f"{last.person.words}, {told}", reader.known)
-    return after != before and replace(
-        after, born_as="", married_as="", suffix="", nickname="", religious=""
-    ) == replace(before, born_as="", married_as="", suffix="", nickname="", religious="")
-
-
-def _people(reader: _Reader, words: Sequence[Element], told: str) -> Iterable[tuple[Placed, bool]]:
-    """One person, or the two of `Mr. and Mrs. Pell`."""
-    titles = [word for word in words if word.kind == "title"]
-    rest = words[len(titles) :]
-    names = [word for word in rest if word.plain not in TITLES]
-    if titles and names and len(names) < len(rest):
-        name = between(names, reader.text)
-        for title in (titles[0], rest[0]):
-            yield Placed(f"{title.text} {name}", 0), True
-        return
-    yield person_named(words, reader.text, reader.known)

@@ -8,16 +8,18 @@ words of which nothing is known ask, and name nobody.
 """
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from boxlore.core.people import position_words_table as table
-from boxlore.core.people.name_reader import read_name
+from boxlore.core.people import who_small_words_table as small_words
+from boxlore.core.people.name_reader import NOTHING_KNOWN, read_name
+from boxlore.core.people.name_tokens import token_of
 from boxlore.core.people.name_traditions import KnownNames
 from boxlore.core.people.name_words_table import KIN_ALONE, KIN_WORDS
 from boxlore.core.people.position_tokens import Element, elements_of
 from boxlore.core.people.positions import Placed
-from boxlore.core.statements import fold
 
-_NOUNS = {fold(word): kind for kind, word in reversed(table.PEOPLE_NOUNS)}
+_NOUNS = table.NOUNS
 
 
 def person_named(words: Sequence[Element], text: str, known: KnownNames) -> tuple[Placed, bool]:
@@ -29,14 +31,18 @@ def person_named(words: Sequence[Element], text: str, known: KnownNames) -> tupl
         words, unsure = words[1:], True
     if words[0].kind == "unknown":
         return Placed("", 0, note=between(words[1:], text)), False
+    words = without_article(words)
+    if words[0].kind == "unknown":
+        return Placed("", 0, note=between(words[1:], text)), False
     told = between(words, text)
-    small = [word.plain for word in words if not word.is_large]
-    nouns = {_NOUNS[plain] for plain in small if plain in _NOUNS} | {"many" for word in words if is_family(word)}
+    nouns = _nouns(words) | {"many" for word in words if is_family(word)}
     kin, name = _kin_and_name(words, text)
     if name and "thing" not in nouns and read_name(name, known):
         return Placed(name, 0, note=kin, unsure=unsure), True
     if not nouns & {"many", "thing"} and not any(word.kind == "or" for word in words):
-        if words[0].kind == "me":
+        if words[0].kind == "me" or (len(words) == 1 and words[0].plain in _ME):
+            return Placed(told, 0, unsure=unsure), False
+        if is_description(words):
             return Placed(told, 0, unsure=unsure), False
         if parts := read_name(told, known):
             return Placed(told, 0, unsure=unsure), not own_relation(told) and parts.kin != told
@@ -44,6 +50,116 @@ def person_named(words: Sequence[Element], text: str, known: KnownNames) -> tupl
             return Placed(told, 0, unsure=unsure), False
     question = f"Who are “{told}”?" if "many" in nouns else f"Is “{told}” someone in the picture?"
     return Placed(told, 0, unsure=unsure, asks=question, is_person=False), False
+
+
+def _common(words: Sequence[Element]) -> list[Element]:
+    """The words that are no names: written small, or a noun behind an article (`Der Junge`, `The Man`)."""
+    return [
+        word
+        for word, before in zip(words, (None, *words[:-1]), strict=True)
+        if not word.is_large or (before is not None and before.plain in small_words.ARTICLES) or _is_noun_alone(words)
+    ]
+
+
+def _nouns(words: Sequence[Element]) -> set[str]:
+    """The kinds of nouns among the words; `one` is a noun behind an article only."""
+    common = _common(words)
+    alone = words[0].plain not in small_words.ARTICLES
+    return {
+        _NOUNS[word.plain]
+        for word in common
+        if word.plain in _NOUNS
+        and word.text.lower() not in small_words.NO_NOUNS
+        and not (alone and word.plain in _ANYBODY)
+    }
+
+
+_ANYBODY = ("one", "other")
+
+
+def _is_noun_alone(words: Sequence[Element]) -> bool:
+    """`Jenta`, `Chłopiec` at the beginning of a sentence: large, but no name that anybody bears."""
+    return len(words) == 1 and words[0].plain in _NOUNS and not token_of(words[0].text).is_given
+
+
+def without_article(words: Sequence[Element]) -> Sequence[Element]:
+    """`la nonna Elvira` without `la`, `un desconocido` without `un`; but `la nonna`, `the Hill girls` as they are."""
+    if len(words) < 2 or words[0].plain not in small_words.ARTICLES or words[0].text.endswith("."):
+        return words
+    following = words[1]
+    if any(_NOUNS.get(word.plain) for word in words[1:]) and following.kind != "my":
+        return words
+    if words[0].is_large and not token_of(following.text).is_given:
+        return words
+    names = following.is_large and not (relation(following) and len(words) == 2)
+    is_kin = bool(relation(following)) and any(word.is_large for word in words[2:])
+    return words[1:] if names or is_kin or following.kind in ("my", "unknown") else words
+
+
+def without_leads(words: Sequence[Element]) -> Sequence[Element]:
+    """Without words that only go on with the list: `then Ruth`, `but Ruth`, `and then we have Ruth`."""
+    at = 0
+    while at < len(words) - 1 and not (words[at].is_large and at) and _leads(words[at]):
+        at += 1
+    while at and not (words[at].is_large or words[at].kind == "my" or relation(words[at])):
+        at -= 1
+    if at and words[0].is_large and words[0].kind == "word" and not token_of(words[at].text).is_given:
+        return words
+    return words[at:]
+
+
+def without_verbs_behind(words: Sequence[Element]) -> Sequence[Element]:
+    """`Kurt steht` without `steht`."""
+    end = len(words)
+    while end > 1 and words[end - 1].kind == "verb" and not words[end - 1].is_large:
+        end -= 1
+    return words[:end]
+
+
+def _leads(word: Element) -> bool:
+    return word.kind in ("verb", "and") or word.plain in small_words.LEADS
+
+
+def before_place(words: Sequence[Element]) -> list[Element]:
+    """Words told before a place, without those that only lead to it: `Elvira è la` | third, `Edna's` | on the left."""
+    kept = list(words)
+    while kept and (kept[-1].kind == "verb" or kept[-1].plain in table.BEFORE_A_PLACE | small_words.EVERYONE):
+        if kept[-1].kind == "me" or (kept[-1].is_large and len(kept) > 1):
+            break
+        del kept[-1]
+    if len(kept) == 1 and kept[0].kind != "me" and (kept[0].plain in small_words.ARTICLES or kept[0].kind == "my"):
+        return []
+    if kept and kept[-1].is_large and _is_genitive(kept[-1]) and kept[-1].plain.endswith("'s"):
+        last = kept[-1]
+        kept[-1] = replace(last, text=last.text[:-2], end=last.end - 2)
+    return kept
+
+
+def how_many_in_all(words: Sequence[Element]) -> int:
+    """The number of `five people` and `there are six of us`; 0 for any other words."""
+    while len(words) > 1 and words[0].kind == "verb":
+        words = words[1:]
+    behind = words[1:]
+    is_total = bool(behind) and all(word.plain in small_words.PEOPLE_IN_ALL or word.kind == "me" for word in behind)
+    return how_many(words) if is_total and how_many(words) > 1 else 0
+
+
+def names_somebody(words: Sequence[Element], text: str) -> bool:
+    """Whether the words may be somebody's, so that what follows them may go on with the name."""
+    return person_named(words, text, NOTHING_KNOWN)[0].is_person
+
+
+def is_description(words: Sequence[Element]) -> bool:
+    """Whether words describe one person and name nobody: `the girl`, `Der Junge`, `the one`."""
+    names = (word for word in words[1:] if word.is_large and word.plain not in _NOUNS)
+    opens = not words[0].is_large or words[0].plain in small_words.ARTICLES or len(words) == 1
+    return opens and "one" in _nouns(words) and not any(names)
+
+
+def how_many(words: Sequence[Element]) -> int:
+    """How many people `two unknown men` are; 1 for any other words."""
+    first = words[0]
+    return first.value if first.kind == "number" else small_words.CARDINALS.get(first.plain, 1)
 
 
 def between(words: Sequence[Element], text: str) -> str:
@@ -54,13 +170,28 @@ def between(words: Sequence[Element], text: str) -> str:
 def begins_person(further: Sequence[Element]) -> bool:
     """Whether a person is told next: a name, kin, or somebody unknown."""
     first = further[0]
+    if first.plain in small_words.ARTICLES and len(further) > 1 and first.kind in ("word", "and"):
+        behind = further[1]
+        return behind.is_large or behind.kind in ("my", "unknown") or _NOUNS.get(behind.plain) == "one" or _kin(behind)
     if first.kind == "my":
         near = further[1:3]
         is_thing = any(_NOUNS.get(element.plain) == "thing" for element in near)
         return not is_thing and any(element.is_large or relation(element) for element in near)
     if first.kind == "word":
         return first.is_large or _NOUNS.get(first.plain) == "one" or bool(relation(first))
-    return first.kind in ("unknown", "me")
+    return first.kind == "unknown" or stands_for_me(first, further[1:])
+
+
+def stands_for_me(element: Element, further: Sequence[Element]) -> bool:
+    """`me`, also where the word is another one of another language (`ja`, `es`) and stands last."""
+    return element.kind == "me" or (element.plain in _ME and (not further or further[0].kind in ("end", "comma")))
+
+
+_ME = frozenset(phrase for kind, phrase in table.WORDS_BETWEEN if kind == "me")
+
+
+def _kin(word: Element) -> bool:
+    return bool(relation(word))
 
 
 def is_remark(words: Sequence[Element]) -> bool:
@@ -72,8 +203,24 @@ def is_remark(words: Sequence[Element]) -> bool:
 
 
 def relation(element: Element) -> str:
-    """The relation that a word of kin tells, or an empty string."""
-    return KIN_WORDS.get(element.plain, "")
+    """The relation that a word of kin tells, also with an ending (`setäni`, `søsteren`), or an empty string."""
+    return KIN_WORDS.get(element.plain, "") or _owned_relation(element)
+
+
+_ENDINGS_OF_OWN = ("ni", "mme", "nsa")
+_ARTICLE_ENDINGS = ("en", "n", "a")
+
+
+def _owned_relation(element: Element) -> str:
+    """The relation of a word of kin with a Finnish ending that says whose, or, written small, an article behind it."""
+    plain = element.plain
+    if element.kind != "word" or plain in KIN_WORDS:
+        return ""
+    for ending in _ENDINGS_OF_OWN:
+        if plain.endswith(ending) and plain.removesuffix(ending) in small_words.FINNISH_KIN:
+            return KIN_WORDS[plain.removesuffix(ending)]
+    stems = () if element.is_large else (plain.removesuffix(end) for end in _ARTICLE_ENDINGS if plain.endswith(end))
+    return next((KIN_WORDS[stem] for stem in stems if len(stem) > 2 and stem in KIN_WORDS), "")
 
 
 def is_family(word: Element) -> bool:
@@ -87,7 +234,7 @@ def _is_genitive(word: Element) -> bool:
 
 def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     """`my sister Anna` as `my sister` and `Anna`; two empty texts where the words are not so."""
-    opens = words[0].kind == "my" or not words[0].is_large or _is_genitive(words[0])
+    opens = words[0].kind == "my" or bool(_owned_relation(words[0])) or not words[0].is_large or _is_genitive(words[0])
     at = 0
     while opens and at < len(words) and not (words[at].is_large and at and not _is_kin(words[at])):
         at += 1
@@ -95,13 +242,22 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     if not before or not name:
         return "", ""
     small = all(word.plain in table.BEFORE_A_NAME for word in before)
+    near = len(before) == 1 and (relation(before[0]) in _NEAR or bool(_owned_relation(before[0])))
     own = before[0].kind == "my" or _is_genitive(before[0]) or before[-1].plain in _NOUNS
-    return (between(before, text), between(name, text)) if small or (own and _is_kin(before[-1])) else ("", "")
+    return (between(before, text), between(name, text)) if small or near or (own and _is_kin(before[-1])) else ("", "")
+
+
+_NEAR = ("son", "daughter", "wife", "husband")
+"""Kin whom nobody calls by that word: before a name it tells how they are kin."""
+
+
+_WIVES = ("fru", "frue", "rouva", "proua", "pani")
+"""Titles that are `wife` behind `his`."""
 
 
 def _is_kin(word: Element) -> bool:
     """A word of kin or of kinds of people; a genitive counts as one, for more must follow it."""
-    people = _NOUNS.get(word.plain) in ("one", "many") and not is_family(word)
+    people = word.plain in _WIVES or (_NOUNS.get(word.plain) in ("one", "many") and not is_family(word))
     return bool(relation(word)) or people or _is_genitive(word)
 
 

@@ -16,6 +16,8 @@ from boxlore.core.fields.table import field_of
 from boxlore.core.fields.told import as_told
 from boxlore.core.people.called import named
 from boxlore.core.people.kin import Kin, possessive
+from boxlore.core.people.name_reader import READER_VERSION as NAMES
+from boxlore.core.people.name_reader import read_name
 from boxlore.core.people.person import Person, build_person
 from boxlore.core.people.positions import Placed
 from boxlore.core.people.reference import PersonRef, id_meant
@@ -261,10 +263,31 @@ class Teller:
         if person.words and (relation := own_relation(person.words)):
             read = self._read_own(act, statement, person.words, relation)
             question = "" if read else f"Whose “{person.words}” is in the picture?"
+        elif person.words and person.is_person and person.family:
+            question = self._read_of_family(act, statement, person) or question
         elif person.words and person.is_person:
             self._read(act, statement, "person", person.words)
         if question:
             act.state(statement.subject, "asked", question, audience="keeper", sitting=statement.sitting)
+
+    def _read_of_family(self, act: Act, statement: Statement, person: Placed) -> str:
+        """Somebody told with a family name that others share: the one of the whole name, or a new one, whose family
+        name is a proposal beside the words. Returns a question where the registry has another one of that name."""
+        whole = f"{person.words} {person.family}"
+        namesake = self.understanding.read("person", person.words)
+        if self.understanding.read("person", whole) is not None or self._just_made(act, statement, whole):
+            self._read(act, statement, "person", whole)
+        elif namesake is not None:
+            act.readings.append((statement.id, replace(namesake.reading, asks=True)))
+            return f"Is “{person.words}” {whole}, or {namesake.shown}?"
+        else:
+            made = self._make(act, statement, Kind.PERSON, person.words)
+            self._new_people.setdefault((act.id, fold(whole)), (statement.subject, made))
+            parts = replace(read_name(person.words), family=person.family)
+            name = next(said.id for said in act.statements if said.subject == made)
+            act.readings = [(ident, reading) for ident, reading in act.readings if ident != name]
+            act.readings.append((name, Reading("name", parts, NAMES)))
+        return ""
 
     def _read_own(self, act: Act, statement: Statement, words: str, relation: str) -> bool:
         """The narrator, or the narrator's mother: the one of the registry, or a new one. False where it is in doubt."""

@@ -1,0 +1,23 @@
+"""Labels before names that count people without digits: `a) Anna b) Ruth`, `i. Anna, ii. Ruth`.
+
+A label counts only among labels that follow each other from the first on (`a`, `b`; `i`, `ii`), so that the initials of
+`A. Finch` are none.
+"""
+
+import re
+
+ROMANS = {"I": 1, "II": 2, "III": 3, "IV": 4, "V": 5, "VI": 6, "VII": 7, "VIII": 8, "IX": 9, "X": 10}
+
+_LETTERED = re.compile(r"(?<![^\s,;:(])([a-zA-Z])\)(?=\s|$)|(?<=\()([a-zA-Z])(?=\)\s)")
+_ROMAN = re.compile(r"(?<![^\s,;:(])([ivx]+|[IVX]+)[.)](?=\s)|(?<=\()([ivx]+|[IVX]+)(?=\)\s)")
+
+
+def labels_of(text: str) -> dict[int, tuple[int, int]]:
+    """Where each label begins -> where it ends, and its number; none if they do not count from the first on."""
+    lettered = {m.start(): (m.end(), ord((m[1] or m[2]).lower()) - ord("a") + 1) for m in _LETTERED.finditer(text)}
+    romans = {m.start(): (m.end(), ROMANS.get((m[1] or m[2]).upper(), 0)) for m in _ROMAN.finditer(text)}
+    for labels in (romans, lettered):
+        numbers = [number for _, number in labels.values()]
+        if len(numbers) > 1 and numbers == list(range(1, len(numbers) + 1)):
+            return labels
+    return {}

@@ -1,0 +1,137 @@
+"""One person of who stands where: the words gathered become somebody, or a remark on the one before (`who_reader`)."""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
+
+from boxlore.core.people.name_reader import read_name
+from boxlore.core.people.name_words_table import TITLES
+from boxlore.core.people.position_tokens import Element
+from boxlore.core.people.positions import Placed
+from boxlore.core.people.who_order import Item
+from boxlore.core.people.who_shared import group_and_name
+from boxlore.core.people.who_state import Ahead, Reader
+from boxlore.core.people.who_words import (
+    between,
+    how_many,
+    how_many_in_all,
+    is_description,
+    is_remark,
+    person_named,
+    without_leads,
+    without_verbs_behind,
+)
+
+
+def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()) -> None:
+    """The words gathered so far as one person, or as a remark on the one before."""
+    words, ahead = list(without_verbs_behind(without_leads(reader.words))) if reader.words else [], reader.ahead
+    notes = [note.text for note in reader.notes]
+    if reader.aside:
+        notes.append(reader.text[reader.aside[0].start : reader.aside[-1].end])
+    if before == "and" and words and all(word.plain in TITLES for word in words) and following:
+        reader.words = [replace(word, kind="title") for word in words]
+        return
+    reader.words, reader.notes, reader.aside = [], [], []
+    if not words and not notes:
+        return
+    if not words and reader.items:
+        last = reader.items[-1]
+        last.person = noted(last.person, *notes)
+        return
+    told = reader.text[words[0].start : words[-1].end] if words else ""
+    is_year = all(word.text.isdigit() for word in words) and not ahead.number
+    if reader.items and (is_year or _is_remark(reader, words)):
+        last = reader.items[-1]
+        last.person = noted(last.person, told, *notes)
+        if before == "and" and not last.person.asks:
+            last.person = replace(last.person, asks=f"Is “{told}” {last.person.words}, or someone else?")
+        return
+    if reader.items and _goes_on(reader, told):
+        last = reader.items[-1]
+        last.person = noted(replace(last.person, words=f"{last.person.words}, {told}"), *notes)
+        return
+    if words and (total := how_many_in_all(words)):
+        reader.totals[reader.row] = total
+        return
+    group, family, name = group_and_name(words, reader.text) if words else ("", "", "")
+    if group and (name or before == "colon"):
+        reader.family_ahead = group, family
+        reader.family_stays = "" if name else family
+        words = [word for word in words if word.start >= words[-1].end - len(name)] if name else []
+        told = name
+    for person, is_name in _people(reader, words, told) if words else ():
+        _add(reader, noted(person, reader.ahead.note, *notes), words, is_name=is_name)
+        reader.ahead = Ahead()
+    if words:
+        reader.ahead = Ahead()
+    reader.joined, reader.place_since = "", False
+
+
+def _add(reader: Reader, person: Placed, words: Sequence[Element], *, is_name: bool) -> None:
+    """One person at the place told before the words, or who the one described before is."""
+    if reader.identifies:
+        described = reader.items[-1]
+        described.person = replace(person, note=", ".join(filter(None, (described.person.words, person.note))))
+        described.is_name, described.is_described, reader.identifies = is_name, False, False
+        reader.identified = not is_name
+        return
+    if reader.identified and is_name and not reader.joined and not reader.place_since:
+        kin = reader.items[-1]
+        kin.person = replace(person, note=", ".join(filter(None, (kin.person.note, kin.person.words, person.note))))
+        kin.is_name, reader.identified = True, False
+        return
+    reader.identified = False
+    ahead = reader.ahead
+    side = ahead.side or reader.side_stays
+    item = Item(person, reader.row, ahead.number, ahead.position, side, ahead.side_words, is_name, reader.group)
+    item.from_right, item.right_words = ahead.from_right, ahead.right_words
+    if ahead.is_beside and reader.items:
+        item.row, item.is_beside = reader.items[-1].row, True
+    item.of_group = reader.family_stays
+    if is_name and reader.family_ahead[0]:
+        note, item.of_group = reader.family_ahead
+        item.person, reader.family_ahead = noted(person, note), ("", "")
+    item.joined = reader.joined
+    item.has_place = bool(item.row)
+    item.is_described = bool(words) and person.is_person and not is_name and is_description(words)
+    item.width = how_many(words) if words and not person.is_person else 1
+    reader.items.append(item)
+
+
+def noted(person: Placed, *notes: str) -> Placed:
+    note = ", ".join(note for note in (person.note, *notes) if note)
+    return replace(person, note=note)
+
+
+def _is_remark(reader: Reader, words: Sequence[Element]) -> bool:
+    """Whether the words say something of the name before them: `Anna, my sister, …`, `Tom, aged 5`."""
+    last = reader.items[-1]
+    if not last.is_name or last.person.note or reader.joined or reader.ahead.number or reader.place_since:
+        return False
+    if len(reader.items) <= reader.part_begins:
+        return False
+    return is_remark(words)
+
+
+def _goes_on(reader: Reader, told: str) -> bool:
+    """Whether the words go on with the name before them: `Rusk, Jr.`, `Joan Rusk, née Pell`."""
+    last = reader.items[-1]
+    if not last.is_name or reader.joined or told.split()[0].rstrip(".").lower() in TITLES:
+        return False
+    before, after = read_name(last.person.words, reader.known), read_name(f"{last.person.words}, {told}", reader.known)
+    return after != before and replace(
+        after, born_as="", married_as="", suffix="", nickname="", religious=""
+    ) == replace(before, born_as="", married_as="", suffix="", nickname="", religious="")
+
+
+def _people(reader: Reader, words: Sequence[Element], told: str) -> Iterable[tuple[Placed, bool]]:
+    """One person, or the two of `Mr. and Mrs. Pell`."""
+    titles = [word for word in words if word.kind == "title"]
+    rest = words[len(titles) :]
+    names = [word for word in rest if word.plain not in TITLES]
+    if titles and names and len(names) < len(rest):
+        name = between(names, reader.text)
+        for title in (titles[0], rest[0]):
+            yield Placed(f"{title.text} {name}", 0), True
+        return
+    yield person_named(words, reader.text, reader.known)
