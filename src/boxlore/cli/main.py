@@ -28,6 +28,7 @@ COMMANDS: dict[str, str] = {
     "show": "The record of one item.",
     "find": "Search everything told.",
     "people": "People: who is who, kin, a tree file taken in, consent.",
+    "events": "The family’s own time line: weddings, births, moves, voyages.",
     "strike": "Take words out for good, at the teller's wish.",
     "housing": "Where the originals are, and what their boxes and sleeves do to them.",
     "survey": "Through a box item by item: what to do, to buy, to have scanned.",

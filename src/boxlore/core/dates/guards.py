@@ -20,6 +20,7 @@ from typing import NamedTuple
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.ages import AGE_WORDS, age
+from boxlore.core.dates.asking import when_was
 from boxlore.core.dates.assembly import SLOTS, assemble
 from boxlore.core.dates.context import DateContext, NoSuchDate
 from boxlore.core.dates.display import display
@@ -336,13 +337,6 @@ def _asked_for_event(tokens: list[Token], words: str) -> Outcome | None:
         return (
             None
             if not any("life" in here for here in kinds)
-            else Outcome(None, _when_was(tokens, words, before[-1] + 1))
+            else Outcome(None, when_was(words[tokens[before[-1] + 1].start :]))
         )
-    return Outcome(None, _when_was(tokens, words, before[-1] + 1 if before else 0))
-
-
-def _when_was(tokens: list[Token], words: str, at: int) -> str:
-    name = words[tokens[at].start :].strip(" .,?!")
-    for link in ("of ", "when ", "that "):
-        name = name.removeprefix(link)
-    return f"When was {name}?"
+    return Outcome(None, when_was(words[tokens[before[-1] + 1 if before else 0].start :]))

@@ -12,7 +12,7 @@ from types import MappingProxyType
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.context import DateContext
-from boxlore.core.dates.guards import understood
+from boxlore.core.dates.guards import Outcome, understood
 from boxlore.core.dates.lexer import nfc
 from boxlore.core.dates.lexicon import PIECE, Node, Sense
 from boxlore.core.dates.reading import NO_DATE, DateReading
@@ -38,17 +38,22 @@ class PhraseSettings:
 AS_TOLD = PhraseSettings()
 
 
+Meanings = tuple[tuple[str, str], ...]
+"""Events that the same words may mean: what each is called, and its date as EDTF."""
+
+
 @dataclass(frozen=True, slots=True)
 class KnownDates:
     """Dates already told, as EDTF: births of people and dates of events by folded name; the narrator's birth; the
-    people in the picture by name, with their births (empty where one is not known); and the year in which it is
-    told."""
+    people in the picture by name, with their births (empty where one is not known); the year in which it is
+    told; and by folded words the events that they may mean, which is asked about."""
 
     births: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
     events: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
     narrator: str = ""
     pictured: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
     this_year: int = THIS_YEAR
+    perhaps: MappingProxyType[str, Meanings] = field(default_factory=lambda: MappingProxyType({}))
 
 
 NOTHING_KNOWN = KnownDates()
@@ -63,11 +68,46 @@ def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTH
         known.narrator, known.pictured, known.this_year,
     )  # fmt: skip
     outcome = understood(context.text, context, _own(known))
+    if outcome is None or outcome.edtf is None:
+        outcome = _of_what_may_be_meant(context, known) or outcome
     if outcome is None:
         return _no_date(text)
     if outcome.edtf is None:
         return _no_date(text, outcome.ask, outcome.alternatives)
     return DateReading(text, outcome.edtf, outcome.ask, outcome.alternatives)
+
+
+def _of_what_may_be_meant(context: DateContext, known: KnownDates) -> Outcome | None:
+    """The date by each event that the words may mean, and the question which of them is; None where they mean none."""
+    told = PIECE.findall(_plain(context.text))
+    within = [words for words in known.perhaps if _holds(told, PIECE.findall(_plain(words)))]
+    if not within:
+        return None
+    words = max(within, key=len)
+    names: dict[str, str] = {}
+    for name, edtf in known.perhaps[words]:
+        events = MappingProxyType({**known.events, words: edtf})
+        leaning = context._replace(events=events)
+        outcome = understood(context.text, leaning, _own(replace(known, events=events)))
+        if outcome is not None:
+            for text in (*([outcome.edtf.text] if outcome.edtf else ()), *outcome.alternatives):
+                names.setdefault(text, name)
+    if not names:
+        return None
+    *before, last = dict.fromkeys(names.values())
+    which = f"{', '.join(before)} or {last}" if before else last
+    ask = f"“{context.text}”: is {which} meant?"
+    first, *others = names
+    return Outcome(None, ask, tuple(names)) if before else Outcome(standard.parsed(first), ask, tuple(others))
+
+
+def _plain(words: str) -> str:
+    """The words as the lexer sees them: small letters, and one form of the apostrophe."""
+    return words.casefold().replace("’", "'")
+
+
+def _holds(told: list[str], words: list[str]) -> bool:
+    return any(told[at : at + len(words)] == words for at in range(len(told) - len(words) + 1))
 
 
 def _own(known: KnownDates) -> Node | None:
@@ -77,7 +117,7 @@ def _own(known: KnownDates) -> Node | None:
     root = Node()
     for kind, dates in (("person", known.births), ("event", known.events)):
         for name, edtf in dates.items():
-            bare = name.casefold().removeprefix("the ")
+            bare = _plain(name).removeprefix("the ")
             for form in (bare, f"the {bare}") if kind == "event" else (bare,):
                 node = root
                 for piece in PIECE.findall(form):

@@ -367,6 +367,15 @@ class Teller:
                 births[person.name if person else statement.words] = birth_of(person)
         return births
 
+    @property
+    def collection(self) -> Collection:
+        """The collection that is told about."""
+        return self._collection
+
+    def read_date_again(self, act: Act, item: Subject) -> None:
+        """Read an item's dates again, now that something is known which they may lean on; never a confirmed one."""
+        self._read_again(act, item, "date")
+
     def _read_age(self, act: Act, item: Subject) -> None:
         """Read a date again that could not be read, such as an age, now that it is told who is in the picture."""
         for statement, reading in self._told(act, item):

@@ -21,12 +21,14 @@ from boxlore.core.people.person import Person, Registry, known_names
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.places.own import read_own
 from boxlore.core.places.reading import Place, PlaceReading, full_name
+from boxlore.core.records.events import meant_by
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Reading, Subject
 from boxlore.gazetteer.opening import Gazetteer, open_gazetteer
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.settings import phrase_settings
 from boxlore.tasks.telling.places import own_gazetteer, own_places, place_reading
+from boxlore.tasks.telling.time_line import all_events
 
 REGISTRY = "registry 1"
 
@@ -105,29 +107,32 @@ class Understanding:
     ) -> tuple[DateReading, phrases.PhraseSettings]:
         """A date by the collection's settings, or by others, and by what is known around it; with the settings used."""
         settings = settings or around.settings(phrase_settings(self._collection.settings))
-        read = phrases.read(words, settings, phrases.KnownDates(this_year=self._this_year))
+        read = self._alone(words, settings)
         if read.edtf is None:  # an age or an event of the family: now it is worth reading the registry
-            read = phrases.read(words, settings, self.known(around))
+            read = phrases.read(words, settings, self.known(words, around))
         return read, settings
 
-    def known(self, around: "Around") -> phrases.KnownDates:
-        """Births and events that phrases lean on (`when Ruth was five`, `when I was six`, `on her 21st`); a name that
-        several have is left out."""
+    def leans(self, words: str) -> bool:
+        """Whether words say no date by themselves, so that they may lean on a birth or an event of the family."""
+        return self._alone(words, phrase_settings(self._collection.settings)).edtf is None
+
+    def _alone(self, words: str, settings: phrases.PhraseSettings) -> DateReading:
+        return phrases.read(words, settings, phrases.KnownDates(this_year=self._this_year))
+
+    def known(self, words: str, around: "Around") -> phrases.KnownDates:
+        """The births and events that these words lean on (`when Ruth was five`, `when I was six`, `on her 21st`); a
+        birth of a name that several have is left out, and of several events it is asked which."""
+        people = self._collection.people()
         births: dict[str, set[str]] = {}
-        for person in self._collection.people().values():
+        for person in people.values():
             if born := birth_of(person):
                 for name in {person.name, *person.forms, *person.calls}:
                     births.setdefault(name.casefold(), set()).add(born)
-        events: dict[str, set[str]] = {}
-        for _, rows in self._collection.store.subjects("event"):
-            usable = [read.usable_value for statement, read in rows if statement.field == "date" and read]
-            dates = {date.edtf.text for date in usable if isinstance(date, DateReading) and date.edtf}
-            for name in {statement.words.casefold() for statement, _ in rows if statement.field == "name"}:
-                events.setdefault(name, set()).update(dates)
-        teller = self._collection.people().get(around.narrator)
+        events, perhaps = meant_by(words, all_events(self._collection), people, around.narrator)
         return phrases.KnownDates(
-            _single(births), _single(events), birth_of(teller), MappingProxyType(dict(around.people())), self._this_year
-        )
+            _single(births), events, birth_of(people.get(around.narrator)), MappingProxyType(dict(around.people())),
+            self._this_year, perhaps,
+        )  # fmt: skip
 
     @property
     def _this_year(self) -> int:

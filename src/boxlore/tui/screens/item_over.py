@@ -213,6 +213,13 @@ class ItemOver(ItemView):
 
             await WordsToldScreen(self, field, title).show()
 
+    async def action_events(self) -> None:
+        """Show what happened to the family, in order."""
+        if await self.settled():
+            from boxlore.tui.screens.events import EventsScreen
+
+            await self.app.push_screen(EventsScreen(self))
+
     async def action_duplicates(self) -> None:
         """Show who may be one and the same."""
         if await self.can_write(self.block):

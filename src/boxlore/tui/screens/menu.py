@@ -57,6 +57,7 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
         Choice("people", "People", "names, kin, consent, their pictures"),
         Choice("told_words('place', 'Places')", "Places", "as told; called something else everywhere"),
         Choice("told_words('occasion', 'Occasions')", "Occasions", "the same"),
+        Choice("events", "What happened when", "weddings, moves, voyages: dates lean on them"),
         Choice("duplicates", "Perhaps the same person", "proposed, never merged by itself"),
     ),
     Group.KEEP_SAFE: (

@@ -1,0 +1,28 @@
+"""The question when an event of the family was, written and read in one place: what it asks about can be answered."""
+
+import re
+
+_NOUNS = ("the", "a", "an", "my", "our", "his", "her", "their")
+_POSSESSIVE = re.compile(r"\w[’']s? ")
+_LINKS = ("of ", "when ", "that ")
+_WAS = re.compile(r"When was (.+)\?")
+_SAID = re.compile(r"“(.+)”: when was that\?")
+_BORN = " born"
+
+
+def when_was(name: str) -> str:
+    """`When was the christening?`; of words that may be a sentence, `“we came to Dunedin”: when was that?`"""
+    bare = name.strip(" .,?!")
+    for link in _LINKS:
+        bare = bare.removeprefix(link)
+    first = bare.split(" ", 1)[0].casefold()
+    if first in _NOUNS or _POSSESSIVE.search(bare):
+        return f"When was {bare}?"
+    return f"“{bare}”: when was that?"
+
+
+def asked_event(ask: str) -> str:
+    """The event that such a question asks about; empty for any other question, and for a birth."""
+    match = _WAS.fullmatch(ask) or _SAID.fullmatch(ask)
+    name = match[1] if match else ""
+    return "" if name.endswith(_BORN) and ask.startswith("When was ") else name.removeprefix("when ")

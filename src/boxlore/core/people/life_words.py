@@ -1,0 +1,93 @@
+"""How the turns of a life are spoken of: “when Anna was born”, “Annas Geburt”, “suri Jaan”. `{}` is who it is about.
+
+The words are ours, from what is said in each language (common practice, no source); a further way is one more phrase.
+"""
+
+import re
+from collections.abc import Mapping
+
+KINDS: Mapping[str, tuple[str, ...]] = {
+    "birth": ("birth", "born"),
+    "death": ("death", "died", "funeral"),
+    "marriage": ("wedding", "marriage", "married"),
+    "move": ("move", "moved", "moving", "house"),
+    "voyage": ("voyage", "sailed", "sailing", "crossing", "emigration", "emigrated", "passage"),
+    "school": ("school", "graduation", "confirmation"),
+    "war service": ("war", "army", "navy", "service", "regiment"),
+    "other": (),
+}
+"""The kinds of events, and the words of a name that tell the kind where nobody says it."""
+
+_BIRTH = (
+    "{} was born|birth of {}|{}'s birth|{} geboren wurde|{}s geburt|geburt von {}|naissance de {}|"
+    "naissance d'{}|{} est né|{} est née|nacimiento de {}|{} nació|nascita di {}|{} è nato|{} è nata|nascimento de {}|"
+    "nascimento da {}|{} nasceu|geboorte van {}|{} geboren werd|{}s fødsel|{} blev født|{} ble født|{}s födelse|"
+    "{} föddes|{} syntyi|{} sündis|{} sünd|{} родился|{} родилась|{} się urodził|{} się urodziła|{} piedzima|{} gimė|"
+    "{} se narodil|{} se narodila"
+)
+_DEATH = (
+    "{} died|{} passed away|death of {}|{}'s death|{} starb|{}s tod|tod von {}|mort de {}|{} est mort|"
+    "{} est morte|muerte de {}|{} murió|morte di {}|{} è morto|{} è morta|morte de {}|{} morreu|dood van {}|"
+    "{} overleed|{}s død|{} døde|{}s död|{} dog|{} kuoli|{} suri|{} умер|{} умерла|{} umarł|{} umarła|{} nomira|"
+    "{} mirė|{} zemřel|{} zemřela"
+)
+_MARRIAGE = (
+    "{} married|{} got married|{} were married|{} was married|{} wed|wedding of {}|marriage of {}|{}'s wedding|"
+    "{} heiratete|{} heirateten|{}s hochzeit|hochzeit von {}|mariage de {}|mariage d'{}|"
+    "{} s'est marié|{} s'est mariée|{} se sont mariés|boda de {}|{} se casó|{} se casaron|matrimonio di {}|nozze di {}|"
+    "{} si è sposata|{} si sono sposati|casamento de {}|{} casou|{} casaram|huwelijk van {}|bruiloft van {}|"
+    "{} trouwde|{} trouwden|{}s bryllup|{} blev gift|{} giftet seg|{}s bröllop|{} gifte sig|{} menivät naimisiin|"
+    "{} abiellus|{} abiellusid|свадьба {}|{} женился|{} вышла замуж|{} поженились|ślub {}|{} apprecējās|{} susituokė|"
+    "{} se oženil|{} se vdala|{} se vzali"
+)
+WAYS: Mapping[str, tuple[str, ...]] = {
+    "birth": tuple(_BIRTH.split("|")),
+    "death": tuple(_DEATH.split("|")),
+    "marriage": tuple(_MARRIAGE.split("|")),
+}
+"""Kind -> the phrases that mean such an event of somebody."""
+
+OWN: Mapping[str, tuple[str, ...]] = {
+    "birth": ("i was born", "my birth"),
+    "marriage": (
+        "i married", "i got married", "i was married", "we married", "we got married", "we were married",
+        "my wedding", "our wedding", "our marriage",
+    ),
+}  # fmt: skip
+"""Kind -> the phrases that mean it where it is the narrator's own."""
+
+ALONE: Mapping[str, tuple[str, ...]] = {
+    "marriage": tuple(
+        "wedding|pulm|pulmad|pulmi|pulma|hochzeit|mariage|noces|boda|matrimonio|nozze|casamento|bruiloft|huwelijk|bryllup|"
+        "bryllupet|bröllop|bröllopet|häät|häitä|häiden|свадьба|свадьбы|ślub|ślubu|wesele|kāzas|kāzām|vestuvės|vestuvių|"
+        "svatba|svatby".split("|")
+    ),
+    "move": tuple("move|we moved|we moved house|umzug|verhuizing|déménagement|kolimine".split("|")),
+    "voyage": tuple("voyage|crossing|passage|we sailed|we emigrated|we came over|we left|überfahrt|ülesõit".split("|")),
+}  # fmt: skip
+"""Kind -> words that may mean any event of the kind: it is asked which, and even one is asked about."""
+
+_LINKS = frozenset("of to from in on at with von nach zu in de du di da van naar til till fra från do z w".split())
+
+
+def kind_of(name: str) -> str:
+    """The kind that the words of a name tell; `other` where they tell none."""
+    words = set(name.casefold().replace("’", " ").replace("'", " ").split())
+    return next((kind for kind, telling in KINDS.items() if words & set(telling)), "other")
+
+
+def bare(name: str) -> str:
+    """`the wedding` and `when we sailed` without what stands before: the words that mean the event anywhere."""
+    words = " ".join(name.split()).casefold().strip(" .,?!")
+    for link in ("when ", "the day ", "that ", "the "):
+        words = words.removeprefix(link)
+    return words
+
+
+def shorter(name: str) -> tuple[str, ...]:
+    """The words that say less than a name: `move` of `the move to Dunedin`, `christening` of `Anna’s christening`."""
+    words = bare(name)
+    parted = words.split()
+    end = next((at for at, word in enumerate(parted) if word in _LINKS and at), 0)
+    owned = re.split(r"['’]s? ", words)
+    return tuple(filter(None, (" ".join(parted[:end]), owned[-1] if len(owned) > 1 else "")))

@@ -1,0 +1,136 @@
+"""The family's own time line: what happened to it, told by hand or following from lives, and what phrases mean by it.
+
+A phrase that means one event alone is read by its date (“when Anna was born”). What may mean several events, or a word
+that says less than the event's name (“the move”), is never read alone: it is asked about, with the events.
+"""
+
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
+
+from boxlore.core.dates.edtf_values import Day
+from boxlore.core.dates.lexicon import PIECE
+from boxlore.core.dates.phrases import Meanings
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.people.life_words import ALONE, OWN, WAYS, bare, kind_of, shorter
+from boxlore.core.people.person import Person, Registry
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FamilyEvent:
+    """Something that happened to the family. `names` as told, the one it goes by last; `people` are ids; `when` is
+    the date that may be used, and `words` how it was told; `said` who says so. `own` events have an entry of their own
+    (`id` is its id); the others follow from somebody's life (`id` is the person's)."""
+
+    id: str
+    kind: str
+    names: tuple[str, ...]
+    people: tuple[str, ...] = ()
+    when: DateReading | None = None
+    words: str = ""
+    said: str = ""
+    own: bool = True
+
+    @property
+    def name(self) -> str:
+        """What it is called."""
+        return self.names[-1]
+
+    @property
+    def edtf(self) -> str:
+        """The date, as EDTF; empty where none may be used."""
+        return self.when.edtf.text if self.when and self.when.edtf else ""
+
+
+def in_order(events: Iterable[FamilyEvent]) -> list[FamilyEvent]:
+    """By their dates, the undated last."""
+    far = Day(99_999, 12, 31)
+
+    def key(event: FamilyEvent) -> tuple[bool, Day, Day, str]:
+        when = event.when
+        earliest = when.earliest or Day(-99_999, 1, 1) if when else far
+        return not event.edtf, earliest, when.latest or far if when else far, event.name
+
+    return sorted(events, key=key)
+
+
+def of_lives(people: Registry) -> Iterator[FamilyEvent]:
+    """Births, deaths and marriages that are told of people; a marriage of two with one date is one."""
+    seen: set[tuple[frozenset[str], str]] = set()
+    for person in people.values():
+        yield from _turn(person, "birth", person.born)
+        yield from _turn(person, "death", person.died)
+        for when in person.married:
+            spouses = [people[ident] for ident in person.spouses if ident in people]
+            pair = [person, *spouses] if len(spouses) == 1 else [person]
+            ids = tuple(partner.id for partner in pair)
+            if when.edtf and (key := (frozenset(ids), when.edtf.text)) not in seen:
+                seen.add(key)
+                name = f"the wedding of {' and '.join(partner.name for partner in pair)}"
+                yield FamilyEvent(
+                    id=person.id, kind="marriage", names=(name,), people=ids, when=when, words=when.text, own=False
+                )
+
+
+def _turn(person: Person, kind: str, when: DateReading | None) -> Iterator[FamilyEvent]:
+    if when is not None and when.edtf:
+        name = f"the {kind} of {person.name}"
+        yield FamilyEvent(
+            id=person.id, kind=kind, names=(name,), people=(person.id,), when=when, words=when.text, own=False
+        )
+
+
+def meant_by(
+    words: str, events: Iterable[FamilyEvent], people: Mapping[str, Person], narrator: str
+) -> tuple[MappingProxyType[str, str], MappingProxyType[str, Meanings]]:
+    """What of a phrase's words means an event: (words -> EDTF) of what means one alone, and (words -> events) of what
+    has to be asked about. `narrator` is the id of who tells."""
+    pieces = frozenset(_pieces(words))
+    sure: dict[str, dict[str, str]] = {}
+    loose: dict[str, dict[str, str]] = {}
+    for event in events:
+        if event.edtf:
+            for ways, into in ((_ways(event, people, narrator, pieces), sure), (_hints(event), loose)):
+                for way in ways:
+                    if way and pieces.issuperset(_pieces(way)):
+                        into.setdefault(way, {})[event.edtf] = event.name
+    alone = {way: next(iter(dates)) for way, dates in sure.items() if len(dates) == 1}
+    several = {**loose, **sure}
+    perhaps = {
+        way: tuple((name, edtf) for edtf, name in dates.items()) for way, dates in several.items() if way not in alone
+    }
+    return MappingProxyType(alone), MappingProxyType(perhaps)
+
+
+def _pieces(words: str) -> list[str]:
+    return PIECE.findall(words.casefold().replace("’", "'"))
+
+
+def _ways(event: FamilyEvent, people: Mapping[str, Person], narrator: str, pieces: frozenset[str]) -> Iterator[str]:
+    """The phrases that mean this event and no other kind of thing."""
+    if event.own:
+        yield bare(event.name)
+    if narrator and narrator in event.people:
+        yield from OWN.get(event.kind, ())
+    ways = WAYS.get(event.kind, ())
+    called = [_spoken(people[ident], pieces) for ident in event.people if ident in people] if ways else []
+    names = {name for names in called for name in names}
+    if len(called) == 2:
+        names |= {f"{man} and {wife}" for men, wives in (called, called[::-1]) for man in men for wife in wives}
+    for name in names:
+        yield from (way.format(name) for way in ways)
+
+
+def _spoken(person: Person, pieces: frozenset[str]) -> set[str]:
+    """The names by which the phrase may mean somebody: those whose words begin words of it (`Annas Geburt`)."""
+    names = {name.casefold() for name in (person.name, *person.forms, *person.calls)}
+    return {name for name in names if all(any(piece.startswith(part) for piece in pieces) for part in _pieces(name))}
+
+
+def _hints(event: FamilyEvent) -> Iterator[str]:
+    """The words that may mean this event: an earlier name of it, less than its name, or its kind alone."""
+    if event.own:
+        yield from map(bare, event.names[:-1])
+        for name in event.names:
+            yield from shorter(name)
+    yield from ALONE.get(event.kind if event.kind != "other" else kind_of(event.name), ())

@@ -1,0 +1,110 @@
+"""The family's time line: what follows from lives, and which phrases mean which event (reckoned by hand, own rules)."""
+
+from types import MappingProxyType
+
+import pytest
+
+from boxlore.core.dates.phrases import AS_TOLD, KnownDates, read
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.people.person import Person, Registry
+from boxlore.core.records.events import FamilyEvent, in_order, meant_by, of_lives
+
+
+def day(edtf: str) -> DateReading:
+    return DateReading.from_edtf(edtf)
+
+
+def person(ident: str, name: str, born: str = "", **more: object) -> Person:
+    return Person(
+        id=ident, name=name, sort_name=name, forms=(name,), calls=(name.split()[0],), born=day(born) if born else None,
+        **more,  # type: ignore[arg-type]
+    )  # fmt: skip
+
+
+WED = (day("1950-12-14"),)
+PEOPLE = Registry(
+    [
+        person("a", "Anna Tamm", "1928-05-02", spouses=("j",), married=WED),
+        person("j", "Joe Rourke", "1925", spouses=("a",), married=WED, died=day("1990-03")),
+        person("n", "Anna Rourke", "1951-02-02"),
+        person("m", "Mavis Hill", "1930", married=(day("1955"), DateReading("a Sunday"))),
+    ]
+)
+HAPPENED = [
+    FamilyEvent(id="e1", kind="move", names=("the move to Dunedin",), when=day("1952-03")),
+    FamilyEvent(id="e2", kind="voyage", names=("when we sailed",), when=day("1947-11-02/1947-12-20")),
+    FamilyEvent(id="e3", kind="other", names=("the fire", "the fire at the mill"), when=day("1961-01-03")),
+    FamilyEvent(id="e4", kind="other", names=("the flood",)),
+    FamilyEvent(id="e5", kind="other", names=("the strike",), when=day("../1913")),
+]
+EVENTS = [*HAPPENED, *of_lives(PEOPLE)]
+
+
+def test_the_time_line_is_in_order_and_a_marriage_of_two_is_one() -> None:
+    assert [(event.edtf, event.name) for event in in_order(EVENTS)] == [
+        ("../1913", "the strike"),
+        ("1925", "the birth of Joe Rourke"),
+        ("1928-05-02", "the birth of Anna Tamm"),
+        ("1930", "the birth of Mavis Hill"),
+        ("1947-11-02/1947-12-20", "when we sailed"),
+        ("1950-12-14", "the wedding of Anna Tamm and Joe Rourke"),
+        ("1951-02-02", "the birth of Anna Rourke"),
+        ("1952-03", "the move to Dunedin"),
+        ("1955", "the wedding of Mavis Hill"),
+        ("1961-01-03", "the fire at the mill"),
+        ("1990-03", "the death of Joe Rourke"),
+        ("", "the flood"),
+    ]
+
+
+PHRASES = [  # what Anna Tamm says, EDTF, the question
+    ("when Mavis was born", "1930", None),
+    ("als Mavis geboren wurde", "1930", None),
+    ("quand Mavis est née", "1930", None),
+    ("before Joe’s death", "[..1990-03]", None),
+    ("the summer after Anna and Joe's wedding", "1951-22", None),
+    ("the summer after Joe and Anna got married", "1951-22", None),
+    ("two years after our wedding", "1952~", None),
+    ("when I was born", "1928-05-02", None),
+    ("the year we sailed", "1947~", None),
+    ("two years before the move to Dunedin", "1950~", None),
+    ("two years before the move", "1950~", "“two years before the move”: is the move to Dunedin meant?"),
+    ("two years before we moved", "1950~", "“two years before we moved”: is the move to Dunedin meant?"),
+    ("the week after the fire at the mill", "[1961-01-04..1961-01-10]", None),
+    ("the week after the fire", "[1961-01-04..1961-01-10]", "is the fire at the mill meant?"),
+    ("when Anna was born", None, "is the birth of Anna Tamm or the birth of Anna Rourke meant?"),
+    ("the year after the wedding", None, "is the wedding of Anna Tamm and Joe Rourke or the wedding of Mavis"),
+    ("the year after the flood", None, "When was the flood?"),
+    ("the wedding of hats", None, None),
+    ("Mavisa sünd", None, None),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("words", "edtf", "ask"), PHRASES)
+def test_what_a_phrase_leans_on(words: str, edtf: str | None, ask: str | None) -> None:
+    events, perhaps = meant_by(words, EVENTS, PEOPLE, "a")
+    reading = read(words, AS_TOLD, KnownDates(events=events, perhaps=perhaps))
+    assert (reading.edtf.text if reading.edtf else None) == edtf
+    if ask is not None or edtf is not None:
+        assert (reading.ask is None) if ask is None else ask in str(reading.ask)
+
+
+def test_the_choices_are_the_date_by_each_event() -> None:
+    events, perhaps = meant_by("the year after the wedding", EVENTS, PEOPLE, "")
+    assert read("the year after the wedding", known=KnownDates(events=events, perhaps=perhaps)).alternatives == (
+        "1951~",
+        "1956~",
+    )
+
+
+def test_a_season_within_which_it_was_has_both_as_choices() -> None:
+    june = [FamilyEvent(id="e", kind="marriage", names=("the wedding of Mavis",), when=day("1955-06-04"))]
+    events, perhaps = meant_by("the summer after the wedding", june, PEOPLE, "")
+    reading = read("the summer after the wedding", known=KnownDates(events=events, perhaps=perhaps))
+    assert reading.edtf and (reading.edtf.text, reading.alternatives) == ("1955-22", ("1956-22",))
+
+
+def test_what_may_be_meant_and_gives_no_date_is_kept() -> None:
+    known = KnownDates(perhaps=MappingProxyType({"fire": (("the fire", "[..1930]"),)}))
+    assert read("the year after the fire", known=known).edtf is None
+    assert read("a fire in the mill yard", known=known).edtf is None
