@@ -234,3 +234,13 @@ def test_lives_and_other_names_stand_in_the_index(hard, pictures, printing, text
     (tmp_path / "a.pdf").write_bytes(make_sheet(hard[1:2], pictures, with_lives)[0])
     people = next(page for page in text_of(tmp_path / "a.pdf") if " People " in page and "Contents" not in page)
     assert "Kask, Mari see Tamm, Mari" in people and "Tamm, Mari, 1868–1940 3" in people
+
+
+def test_the_family_stands_in_nested_lists(hard, pictures, printing, text_of, tmp_path) -> None:  # type: ignore[no-untyped-def]
+    """ISO 14289-1, 7.6: lists are tagged as such."""
+    family = [(0, "Juhan and Helmi"), (1, "Liisi"), (2, "Leida"), (1, "Aino"), (0, "Ann and Patrick")]
+    (tmp_path / "a.pdf").write_bytes(make_sheet(hard[:1], pictures, replace(printing, family=family))[0])
+    assert any("Juhan and Helmi" in page and "Leida" in page for page in text_of(tmp_path / "a.pdf"))
+    with pikepdf.open(tmp_path / "a.pdf") as pdf:
+        lists = [each for each in structure(pdf.Root.StructTreeRoot) if each.get("/S") == "/L"]
+    assert len(lists) >= 3

@@ -38,6 +38,7 @@ WORDS = {
     "contents": "Contents",
     "stories": "Stories",
     "goes_on": "The story is on page",
+    "family": "The family",
     "sources": "Where the words come from",
     "see": "see",
 }
@@ -94,6 +95,7 @@ def _whole(parts: Sequence[Chapter], records: Sequence[Record], printing: Printi
         "gap": area.gap,
         "stories": [_long(record, printing) for record in records if _goes_on(record)],
         "words": WORDS,
+        "family": [{"depth": depth, "words": isolated(words)} for depth, words in printing.family],
         "indexes": [
             {"title": "People", "groups": people_index(records, printing)},
             {"title": "Places", "groups": places_index(records)},

@@ -1,6 +1,6 @@
 """What all printed outputs of one run share: the collection's title, the paper, the theme, the day, the audience."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date
 from typing import Any
@@ -38,6 +38,8 @@ class Printing:
     """Person id -> the years of the life as an index gives them: `1888–1962`."""
     other_names: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     """Person id -> further names in the form of an index, such as that of birth."""
+    family: Sequence[tuple[int, str]] = ()
+    """The lines of a small family tree: how far in each stands, from 0, and its words."""
     left_out: int = 0
     """How many items were asked for but may not be shown to this audience."""
 

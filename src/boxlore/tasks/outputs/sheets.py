@@ -13,6 +13,8 @@ from boxlore.core.crosswalk.captions import Style
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.table import OWN
 from boxlore.core.findings import Finding
+from boxlore.core.people.descent import descent
+from boxlore.core.people.person import Person
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.core.sitting.worksheet_codes import own_number
@@ -131,11 +133,31 @@ def sheet(
     """The album. Items whose scans may not go to the audience are left out and counted."""
     order = with_more(order, to=to) if to is not None else order
     printing, shown = _begun(collection, order, out)
+    printing = with_more(printing, family=_family(seen_by(collection, order.to), shown))
     area = area_of(printing)
     room = area.wide * 0.8, area.high * 0.5  # larger ones lose a little sharpness, and memory stays flat
     sides = [side for record in shown for side in (front_of(record), back_of(record))]
     with prepared(collection, sides, room, progress) as pictures:
         return _written(collection, out, shown, printing, make_sheet(shown, pictures, printing, order.by))
+
+
+def _family(seen: AudienceView, shown: Iterable[Record]) -> list[tuple[int, str]]:
+    """The family tree of those shown and their parents, as far as the audience may know them."""
+    people, recipient = seen.people(), seen.recipient
+    known = {
+        ident: person
+        for ident, person in people.items()
+        if recipient.may_name(ident, person.name) and recipient.may_know_all_of(person)
+    }
+    wanted = {people[each.person].id for record in shown for each in record.people if each.person in people}
+    return [
+        (depth, " and ".join(_with_years(known[ident]) for ident in couple)) for depth, couple in descent(known, wanted)
+    ]
+
+
+def _with_years(person: Person) -> str:
+    years = years_of(person)
+    return f"{person.name} ({years})" if years else person.name
 
 
 def slips(
