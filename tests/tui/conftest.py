@@ -6,6 +6,7 @@ import os
 import pty
 import re
 import select
+import selectors
 import signal
 import struct
 import sys
@@ -20,7 +21,9 @@ from typing import Any
 import pyte
 import pytest
 from PIL import Image
-from textual.pilot import Pilot
+from textual.app import App
+from textual.events import Key
+from textual.keys import _character_to_key, key_to_character
 
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind
@@ -51,8 +54,11 @@ class Terminal:
     def __init__(self, arguments: list[str], *, columns: int = 80, rows: int = 24, **environment: str) -> None:
         self.screen = pyte.Screen(columns, rows)
         self._stream = pyte.ByteStream(self.screen)
-        self._lock = threading.Lock()
+        self._lock = threading.Condition()
         self._over = threading.Event()
+        self._lines: dict[int, str] = {}
+        self._drawn = 0
+        """How often something was drawn: the screen is read again only after that."""
         self.pid, self._tty = pty.fork()
         if self.pid == 0:  # pragma: no cover  # the child
             mine = os.environ | {"TERM": "xterm-256color", "COLORTERM": "truecolor", **environment}
@@ -78,6 +84,8 @@ class Terminal:
                 return
             with self._lock:
                 self._stream.feed(data)
+                self._drawn += 1
+                self._lock.notify_all()
 
     def resize(self, columns: int, rows: int) -> None:
         """Change the size of the window, as a person dragging its corner does."""
@@ -93,18 +101,24 @@ class Terminal:
 
     @property
     def text(self) -> str:
-        """What the screen shows."""
+        """What the screen shows. Only the lines that have changed are read again."""
         with self._lock:
-            return "\n".join(self.screen.display)
+            for at in self.screen.dirty:
+                line = self.screen.buffer[at]
+                self._lines[at] = "".join(line[column].data for column in range(self.screen.columns))
+            self.screen.dirty.clear()
+            return "\n".join(self._lines.get(at, "") for at in range(self.screen.lines))
 
     def wait_for(self, wanted: str | Callable[[str], bool], seconds: float = 30) -> str:
         """Wait until the screen shows it; fails with the screen."""
         shown = (lambda text: wanted in text) if isinstance(wanted, str) else wanted
         until = time.monotonic() + seconds
         while time.monotonic() < until:
+            drawn = self._drawn
             if shown(text := self.text):
                 return text
-            time.sleep(0.02)
+            with self._lock:
+                self._lock.wait_for(lambda: self._drawn != drawn, max(0, until - time.monotonic()))  # noqa: B023
         raise AssertionError(f"{wanted!r} never came. The screen:\n{self.text}")
 
     def wait_for_words(self, *wanted: str, seconds: float = 30) -> str:
@@ -175,17 +189,81 @@ def terminal(tmp_path: Path) -> Iterator[Opens]:
         one.end()
 
 
+REDRAWN = 0.02
+"""Seconds: the screen is redrawn within them (Textual: 60 times a second), and what waits for that is done."""
+SOON = 0.2
+"""Seconds: what a timer does within them is waited for, such as a search after the last letter."""
+RESTLESS = 0.5
+"""Seconds: something that moves by itself, as the bar of a long task, is not waited for any longer."""
+
+
+class _Watched(selectors.DefaultSelector):
+    """The loop's selector. The loop waits in it only when nothing is left to run, and then tells who asked."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.asked: list[tuple[float, asyncio.Future[None]]] = []
+
+    def select(self, timeout: float | None = None) -> list[tuple[selectors.SelectorKey, int]]:
+        wait = float("inf") if timeout is None else timeout
+        for soon, asked in self.asked:
+            if wait > soon and not asked.done():
+                asked.set_result(None)
+                timeout = 0
+        self.asked = [(soon, asked) for soon, asked in self.asked if not asked.done()]
+        return super().select(timeout)
+
+
+class Loop(asyncio.SelectorEventLoop):
+    """An event loop that can be waited for until it has nothing to do."""
+
+    def __init__(self) -> None:
+        self._watched = _Watched()
+        super().__init__(self._watched)
+
+    async def rests(self, soon: float = 0.0) -> None:
+        """Until nothing is left to run, and no timer is due within so many seconds."""
+        asked = self.create_future()
+        self._watched.asked.append((soon, asked))
+        await asked
+
+
+async def settled(app: App[Any]) -> None:
+    """Until the program has done what its keys began, its threads too, but for a task that is watched at work."""
+    loop = asyncio.get_running_loop()
+    assert isinstance(loop, Loop)
+    with suppress(TimeoutError):
+        async with asyncio.timeout(RESTLESS):
+            await loop.rests(SOON)
+            while any(worker.is_running and worker.group != "default" for worker in app.workers):
+                await asyncio.sleep(0.005)
+                await loop.rests(SOON)
+
+
+def _pressed(key: str) -> Key:
+    """The event of a key, by Textual's name of it or by its letter."""
+    if len(key) == 1:
+        return Key(_character_to_key(key), key)
+    return Key(key, key_to_character(key))
+
+
 class Hands:
     """The program run within the test, without a terminal: quicker, where the keys alone matter."""
 
-    def __init__(self, app: Boxlore, pilot: Pilot[int]) -> None:
-        self.app, self._pilot = app, pilot
+    def __init__(self, app: Boxlore) -> None:
+        self.app = app
 
     async def press(self, *keys: str) -> None:
-        """Textual's names of keys, and words as «words»."""
+        """Textual's names of keys, each once what the last one did is drawn; and words as «words», typed at a run."""
+        loop, driver = asyncio.get_running_loop(), self.app._driver
+        assert isinstance(loop, Loop) and driver is not None
         for key in keys:
-            await self._pilot.press(*(key[1:-1] if key.startswith("«") else [key]))
-        await self._pilot.pause()
+            for letter in key[1:-1] if key.startswith("«") else [key]:
+                driver.send_message(_pressed(letter))
+                await loop.rests()
+            await loop.rests(REDRAWN)
+        await settled(self.app)
+        self.app.screen._on_timer_update()
 
     async def choose(self, *names: str) -> None:
         """The lines of these names, one card after the other, each by its letter or digit."""
@@ -206,7 +284,7 @@ class Hands:
         end = time.monotonic() + seconds
         while words not in self.text:
             assert time.monotonic() < end, f"{words!r} never came: {self.text}"
-            await self._pilot.pause(0.05)
+            await asyncio.sleep(0.02)
 
     @property
     def text(self) -> str:
@@ -224,8 +302,8 @@ async def hands_on(
 ) -> AsyncIterator[Hands]:
     """The program with this collection open, in a terminal of this size."""
     app = Boxlore(collection, **more)
-    async with app.run_test(size=size) as pilot:
-        hands = Hands(app, pilot)
+    async with app.run_test(size=size):
+        hands = Hands(app)
         await hands.press()
         yield hands
 
@@ -262,7 +340,13 @@ def told(tmp_path: Path) -> Callable[[], dict[str, Record]]:
     return read
 
 
+def run_to_its_end(course: Coroutine[Any, Any, None]) -> None:
+    """Run a coroutine in a loop that can be waited for."""
+    with asyncio.Runner(loop_factory=Loop) as runner:
+        runner.run(course)
+
+
 @pytest.fixture
 def run() -> Callable[[Coroutine[Any, Any, None]], None]:
     """Run a coroutine to its end."""
-    return asyncio.run
+    return run_to_its_end

@@ -9,6 +9,7 @@ from contextlib import asynccontextmanager
 from pathlib import Path
 
 import pytest
+from tests.tui.conftest import hands_on
 from textual.widget import Widget
 from textual.widgets import Static
 
@@ -62,11 +63,9 @@ def walk(widget: Widget) -> Iterator[Widget]:
 
 @asynccontextmanager
 async def shown(collection: Collection, keys: tuple[str, ...]) -> AsyncIterator[Boxlore]:
-    app = Boxlore(collection, narrator=HOSTILE)
-    async with app.run_test(size=(120, 40)) as pilot:
-        await pilot.press(*keys)
-        await pilot.pause()
-        yield app
+    async with hands_on(collection, narrator=HOSTILE) as hands:
+        await hands.press(*keys)
+        yield hands.app
 
 
 @pytest.mark.parametrize("screen", KEYS)

@@ -7,6 +7,7 @@ from tests.tui.conftest import hands_on
 
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records import record_of
+from boxlore.tui.widgets.picture import Picture
 
 Run = Callable[..., None]
 
@@ -24,7 +25,13 @@ def test_the_cross_moves_by_steps_of_what_is_shown_and_stops_at_the_edges(run: R
             async with hands_on(collection) as hands:
                 await hands.press("f2", *["right"] * 60, *["down"] * 60, "enter", "«Jaan Tamm»", "enter")
                 assert areas(collection) == [("Jaan Tamm", (1.0, 1.0))]
-                await hands.press("f2", "up", "+", "+", "up", "enter", "«Helmi Tamm»", "enter")
+                await hands.press("f2", "up", "up", "left", "down")
+                picture = hands.app.screen.query_one(Picture)
+                drawn = [picture.render_line(y).text for y in range(picture.size.height)]
+                picture.notify_style_update()  # forgets the lines that it keeps
+                assert [picture.render_line(y).text for y in range(picture.size.height)] == drawn
+                assert sum("╋" in line for line in drawn) == 1
+                await hands.press("escape", "f2", "up", "+", "+", "up", "enter", "«Helmi Tamm»", "enter")
                 (_, (x, y)) = areas(collection)[1]
                 assert x == 0.5 and 0.45 < y < 0.5, "closer, a step is smaller"
 

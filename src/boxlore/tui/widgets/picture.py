@@ -2,12 +2,13 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import groupby, zip_longest
 
 from rich.color import Color
 from rich.segment import Segment
 from rich.style import Style
 from textual import events
-from textual.geometry import Size
+from textual.geometry import Region, Size
 from textual.message import Message
 from textual.strip import Strip
 from textual.widget import Widget
@@ -52,10 +53,20 @@ class Picture(Widget):
         return self.size.width, self.size.height * 2
 
     def show(self, glimpse: Glimpse | None, pins: Sequence[Pin] = ()) -> None:
-        """Draw this picture with these pins; None draws nothing, while it is being read."""
-        self._glimpse, self._pins = glimpse, pins
-        self._strips.clear()
-        self.refresh()
+        """Draw this picture with these pins; None draws nothing, while it is being read.
+
+        Of a picture that is shown already, only the lines whose pins change are drawn again: a cross moves quickly.
+        """
+        before, self._glimpse, self._pins = (self._glimpse, self._pins), glimpse, pins
+        if glimpse is None or glimpse != before[0]:
+            self._strips.clear()
+            self.refresh()
+            return
+        changed = [pair for pair in zip_longest(before[1], pins) if pair[0] != pair[1]]
+        top = (self.size.height - (glimpse.height + 1) // 2) // 2
+        for y in {top + _row(pin, glimpse) for pair in changed for pin in pair if pin}:
+            self._strips.pop(y, None)
+            self.refresh(Region(0, y, self.size.width, 1))
 
     def on_click(self, event: events.Click) -> None:
         glimpse = self._glimpse
@@ -99,25 +110,37 @@ class Picture(Widget):
         return Strip([*segments, Segment(" " * right, ground)] if right else segments, width)
 
     def _cells(self, glimpse: Glimpse, row: int, ground: Style) -> list[Segment]:
+        """A row of cells. Those side by side that look alike are one segment: it is quicker to draw and to send."""
         pinned = self._pinned(glimpse, row)
         upper, lower = 2 * row * glimpse.width * 3, (2 * row + 1) * glimpse.width * 3
+        cells = [
+            (
+                pinned.get(at // 3, ""),
+                glimpse.rgb[upper + at : upper + at + 3],
+                glimpse.rgb[lower + at : lower + at + 3],
+            )
+            for at in range(0, 3 * glimpse.width, 3)
+        ]
         segments: list[Segment] = []
-        for x in range(glimpse.width):
-            if x in pinned:
-                segments.append(Segment(pinned[x], Style(color="#16120f", bgcolor="#f2c96b", bold=True)))
-                continue
-            over = glimpse.rgb[upper + 3 * x : upper + 3 * x + 3]
-            under = glimpse.rgb[lower + 3 * x : lower + 3 * x + 3]
-            bottom = Color.from_rgb(*under) if len(under) == 3 else ground.bgcolor
-            segments.append(Segment(HALF, Style(color=Color.from_rgb(*over), bgcolor=bottom)))
+        for (letter, over, under), alike in groupby(cells):
+            style = Style(color="#16120f", bgcolor="#f2c96b", bold=True)
+            if not letter:
+                bottom = Color.from_rgb(*under) if len(under) == 3 else ground.bgcolor
+                style = Style(color=Color.from_rgb(*over), bgcolor=bottom)
+            segments.append(Segment((letter or HALF) * len([*alike]), style))
         return segments
 
     def _pinned(self, glimpse: Glimpse, row: int) -> dict[int, str]:
         """The letters of the markers on this row of cells, by column."""
         letters: dict[int, str] = {}
         for pin in self._pins:
-            if int(pin.y * glimpse.height) // 2 == row:
+            if _row(pin, glimpse) == row:
                 label = pin.sign or f" {pin.number} "
                 start = max(0, min(int(pin.x * glimpse.width) - 1, glimpse.width - len(label)))
                 letters |= {start + at: letter for at, letter in enumerate(label)}
         return letters
+
+
+def _row(pin: Pin, glimpse: Glimpse) -> int:
+    """The row of cells, from the top of the picture, on which a pin is drawn."""
+    return int(pin.y * glimpse.height) // 2
