@@ -29,7 +29,7 @@ from boxlore.tasks.archive.settings import FILE_NAME, as_toml
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.outputs import check_place
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
-from boxlore.tasks.collection.records import EVERYTHING, Selection, seen_by
+from boxlore.tasks.collection.records import EVERYTHING, Selection, check_chosen, seen_by
 from boxlore.tasks.collection.unfinished import work_folder
 
 COLUMNS = ("Number", "Title", "Date", "Kind", "Wanted", "Remarks")
@@ -58,6 +58,7 @@ def offer(
     check_place(out)
     if not is_free(out):
         raise WrongUse(f"{out} is not empty.", "Name a new folder for the list.")
+    check_chosen(collection, selection)
     seen = seen_by(collection, To.OUTSIDE)
     records = list(seen.records(selection, order_of_containers(collection)))
     if not records:

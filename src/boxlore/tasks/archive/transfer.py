@@ -28,7 +28,7 @@ from boxlore.tasks.archive.updates import Earlier, read_earlier
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.outputs import check_place, write_output
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
-from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, seen_by
+from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, check_chosen, seen_by
 from boxlore.tasks.collection.unfinished import work_folder
 from boxlore.tasks.outputs.copies import copies
 from boxlore.tasks.scans import fixity_events
@@ -85,6 +85,7 @@ class _TransferRun:
 
 def name_search(collection: Collection, selection: Selection = EVERYTHING) -> list[NameFound]:
     """What every name search finds, for the keeper to read before anything leaves."""
+    check_chosen(collection, selection)
     outside = seen_by(collection, To.OUTSIDE)
     return list(search(collection, outside, closing_of(collection, outside), selection))
 
@@ -104,6 +105,7 @@ def transfer(
         check_place(taken)
         if not is_free(taken):
             raise WrongUse(f"{taken} is not empty.", "Name a new folder for the package.")
+    check_chosen(collection, order.selection)
     outside = seen_by(collection, To.OUTSIDE)
     items = order_of_containers(collection)
     run = _TransferRun(collection, order, closing_of(collection, outside), items, outside, progress)

@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
+from difflib import get_close_matches
 from functools import partial
 
 from boxlore.core.dates.reading import DateReading
@@ -38,9 +39,13 @@ class Selection:
     @property
     def asked(self) -> str:
         """What is looked for by a name or by words that may be mistyped; empty if nothing is."""
-        parts = (("box", self.box), ("folder", self.folder), ("person", self.person), ("occasion", self.event),
-                 ("words", self.words))  # fmt: skip
-        return ", ".join(f"{what} “{words[:40]}”" for what, words in parts if words)
+        return ", ".join(f"{what} “{words[:40]}”" for what, words in self.parts().items())
+
+    def parts(self) -> dict[str, str]:
+        """What is looked for, by what it is."""
+        parts = {"box": self.box, "folder": self.folder, "person": self.person, "occasion": self.event,
+                 "words": self.words}  # fmt: skip
+        return {what: words for what, words in parts.items() if words}
 
 
 EVERYTHING = Selection()
@@ -52,10 +57,40 @@ def nothing_of(selection: Selection) -> str:
 
 
 def check_chosen(collection: Collection, selection: Selection) -> None:
-    """Raises WrongUse, naming what was looked for, if it chooses none of the keeper's own items."""
-    if selection.asked and next(records(collection, selection), None) is None:
-        words = nothing_of(selection)
-        raise WrongUse(f"{words[0].upper()}{words[1:]}.", "boxlore housing what, people list and find show them.")
+    """Raises WrongUse if it chooses none of the keeper's own items, naming what is not there and the nearest name.
+
+    Everything that makes an output of chosen items asks this first, so that a slip makes nothing.
+    """
+    if selection.wanted and not collection.store.wanted():
+        raise WrongUse(
+            "No archive has said that it wants anything.", "Read its answer first: boxlore offer --answer FILE.csv."
+        )
+    if not selection.asked or next(records(collection, selection), None) is not None:
+        return
+    alone = [
+        Selection(**{name: words})
+        for name in ("box", "folder", "person", "event", "words")
+        if (words := getattr(selection, name))
+    ]
+    unknown = [part for part in alone if next(records(collection, part), None) is None]
+    words = ", ".join(part.asked for part in unknown or alone)
+    nearest = [name for part in unknown for name in _nearest(collection, part)]
+    meant = f"Is {' or '.join(f'“{name}”' for name in nearest)} meant? " if nearest else ""
+    together = "" if unknown or len(alone) == 1 else " together"
+    raise WrongUse(
+        f"Nothing here is of {words}{together}.", f"{meant}boxlore housing what, people list and find show them."
+    )
+
+
+def _nearest(collection: Collection, part: Selection) -> list[str]:
+    """The names of that kind that are nearest to one that is not there, the best first."""
+    if part.person:
+        names = [person.name for person in collection.people().values()]
+    else:
+        kind = "box" if part.box else "folder" if part.folder else ""
+        names = [label for _, path in collection.store.containers() for held, label in path if held == kind]
+    by_fold = {fold(name): name for name in names}
+    return [by_fold[near] for near in get_close_matches(fold(part.person or part.box or part.folder), by_fold, 2)]
 
 
 def record_of(collection: Collection, item: str) -> Record:

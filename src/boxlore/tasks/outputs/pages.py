@@ -21,7 +21,7 @@ from boxlore.sheets.typesetting import note
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.outputs import check_place, foreign
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on, workers
-from boxlore.tasks.collection.records import seen_by
+from boxlore.tasks.collection.records import check_chosen, seen_by
 from boxlore.tasks.collection.unfinished import work_folder
 from boxlore.tasks.outputs.sheets import PrintedOutput, PrintOrder, printing_of, seen_items
 
@@ -52,6 +52,7 @@ def pages(
     """The pages in the folder `out`, which may be new, empty, or one that we made before."""
     check_place(out)
     earlier = _earlier(out)
+    check_chosen(collection, order.selection)
     seen = seen_by(collection, order.to)
     shown, left_out = seen_items(seen, order)
     with work_folder(collection.folder, out) as site_folder:

@@ -34,7 +34,7 @@ from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.outputs import check_output, check_pdf, write_output
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on, workers
 from boxlore.tasks.collection.prompts import read_prompts
-from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, nothing_of, seen_by
+from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, check_chosen, nothing_of, seen_by
 from boxlore.tasks.collection.unfinished import work_folder
 from boxlore.tasks.people.kin_captions import kin_to
 
@@ -172,6 +172,7 @@ def labels(collection: Collection, out: Path, order: PrintOrder = PLAIN_ORDER, *
     """Labels for the boxes and folders of these items, scanned or not."""
     check_pdf(out)
     check_output(collection, out)
+    check_chosen(collection, order.selection)
     seen = seen_by(collection, order.to)
     printing = printing_of(seen, order)
     kept = [record for record in seen.records(order.selection) if record.mark]
@@ -222,6 +223,7 @@ def _free(path: Path) -> Path:
 def _begun(collection: Collection, order: PrintOrder, out: Path) -> tuple[Printing, list[Record]]:
     check_pdf(out)
     check_output(collection, out)
+    check_chosen(collection, order.selection)
     seen = seen_by(collection, order.to)
     shown, left_out = seen_items(seen, order)
     return with_more(printing_of(seen, order), left_out=left_out), shown
