@@ -1,6 +1,13 @@
 """What a fault says of itself (rules of our own)."""
 
-from boxlore.core.errors import ByteFault, TextFault
+import errno
+import os
+import tempfile
+from pathlib import Path
+
+import pytest
+
+from boxlore.core.errors import ByteFault, TextFault, in_words
 
 
 def test_a_fault_in_a_text_points_at_its_place() -> None:
@@ -14,3 +21,18 @@ def test_a_long_text_is_not_shown_and_the_column_is_said() -> None:
 
 def test_a_fault_in_a_file_has_its_offset_and_clause() -> None:
     assert str(ByteFault(20, "This is no marker", "T.81 B.1.1.2")) == "This is no marker (at byte 20; T.81 B.1.1.2)"
+
+
+def test_an_error_of_the_system_is_said_without_its_number() -> None:
+    """The words are those of the C library's strerror (POSIX)."""
+    error = OSError(errno.EACCES, os.strerror(errno.EACCES), "/x")
+    assert in_words(error) == "permission denied" and "Errno" in str(error)
+    assert in_words(ValueError("Line 3: wrong")) == "line 3: wrong"
+
+
+def test_that_there_is_no_temporary_folder_says_what_to_do(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(tempfile, "_candidate_tempdir_list", lambda: [str(tmp_path / "gone")])
+    monkeypatch.setattr(tempfile, "tempdir", None)
+    with pytest.raises(FileNotFoundError) as caught:
+        tempfile.gettempdir()
+    assert "set TMPDIR" in in_words(caught.value)

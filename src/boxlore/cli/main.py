@@ -15,7 +15,7 @@ import click
 from boxlore import __version__
 from boxlore.cli import interrupts, talk
 from boxlore.cli.paths import GivenPath
-from boxlore.core.errors import BoxloreError, WrongUse
+from boxlore.core.errors import BoxloreError, WrongUse, in_words
 from boxlore.core.fields.letters import is_blank
 
 COMMANDS: dict[str, str] = {
@@ -147,6 +147,8 @@ def _code_of(arguments: list[str] | None) -> int:
         talk.say(shown.getvalue().rstrip("\n"))
         return 2
     except OSError as error:
-        talk.say(f"{error.strerror or error}: {error.filename or ''}. What was finished is kept.")
+        words = in_words(error)
+        where = f": {error.filename}" if error.filename else ""
+        talk.say(f"{words[:1].upper()}{words[1:]}{where}. What was finished is kept.")
         return 3
     return code if isinstance(code, int) else 0

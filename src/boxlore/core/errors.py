@@ -41,6 +41,18 @@ class CouldNot(BoxloreError):
         return f"{self.problem} {self.what_to_do}".strip()
 
 
+NO_TEMPORARY = "no usable temporary directory"
+"""How Python's `tempfile` begins to say so; its error names no file."""
+
+
+def in_words(error: Exception) -> str:
+    """An error of the system or of a library without its number, to stand in the midst of a sentence."""
+    words = str(getattr(error, "strerror", None) or error)
+    if words.lower().startswith(NO_TEMPORARY):
+        return "there is no folder for temporary files that can be written to; set TMPDIR to one"
+    return words[:1].lower() + words[1:]
+
+
 @dataclass(eq=False)
 class TextFault(BoxloreError):
     """A text that breaks its grammar: `start` and `end` are 0-based character offsets into `text`."""

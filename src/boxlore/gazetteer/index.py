@@ -14,7 +14,7 @@ from collections.abc import Callable, Iterable, Iterator
 from contextlib import closing
 from pathlib import Path
 
-from boxlore.core.errors import CouldNot
+from boxlore.core.errors import CouldNot, in_words
 from boxlore.core.places.other_names_table import ALSO
 from boxlore.core.places.renamed_cities_table import RENAMED
 from boxlore.core.places.words import fold_place
@@ -39,15 +39,27 @@ CREATE TABLE name (
 """
 
 
+ELSEWHERE = "It needs about 60 MB; set BOXLORE_CACHE to another folder."
+
+
 def cache_folder() -> Path:
-    """The user's folder for files that can be made again, as each system has it; BOXLORE_CACHE overrides it."""
+    """The user's folder for files that can be made again, as each system has it; BOXLORE_CACHE overrides it.
+
+    Raises CouldNot for a user without a home.
+    """
     if override := os.environ.get("BOXLORE_CACHE"):
         return Path(override)
+    if sys.platform != "win32" and sys.platform != "darwin" and (named := os.environ.get("XDG_CACHE_HOME")):
+        return Path(named) / "boxlore"
+    try:
+        home = Path.home()
+    except RuntimeError as error:
+        raise CouldNot(
+            "The index of places cannot be kept, for you have no home folder.", "Set HOME or BOXLORE_CACHE to a folder."
+        ) from error
     if sys.platform == "win32":
-        return Path(os.environ.get("LOCALAPPDATA", Path.home() / "AppData" / "Local")) / "boxlore"
-    if sys.platform == "darwin":
-        return Path.home() / "Library" / "Caches" / "boxlore"
-    return Path(os.environ.get("XDG_CACHE_HOME") or Path.home() / ".cache") / "boxlore"
+        return Path(os.environ.get("LOCALAPPDATA", home / "AppData" / "Local")) / "boxlore"
+    return home / ("Library/Caches" if sys.platform == "darwin" else ".cache") / "boxlore"
 
 
 def index_path(folder: Path, data: Path = DATA, extra: Path | None = None) -> Path:
@@ -73,10 +85,10 @@ def make_index(path: Path, progress: BuildProgress, data: Path = DATA, extra: Pa
             os.replace(unfinished, path)
     except (OSError, sqlite3.OperationalError) as error:
         full = getattr(error, "errno", None) == errno.ENOSPC or "full" in str(error)
-        why = "the disk is full" if full else str(error)
+        why = "the disk is full" if full else in_words(error)
         raise CouldNot(
             f"The index of places could not be made in {path.parent}: {why}.",
-            "It needs about 60 MB; set BOXLORE_CACHE to another folder.",
+            ELSEWHERE,
         ) from error
 
 

@@ -5,17 +5,21 @@ The kinds of answer are explained in `core.places.reading`; `taking` finds the l
 """
 
 import math
+import shutil
 import sqlite3
-from collections.abc import Sequence
+import weakref
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from functools import lru_cache
 from pathlib import Path
+from tempfile import mkdtemp
 
+from boxlore.core.errors import CouldNot, in_words
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.reading import PlaceReading, distance_km
 from boxlore.core.places.words import Parts, fold_place, is_district, take_apart, without_district
 from boxlore.gazetteer.answering import MOST_CHOICES, Told, area_answer, place_answer
-from boxlore.gazetteer.index import DATA, BuildProgress, cache_folder, index_path, make_index
+from boxlore.gazetteer.index import DATA, ELSEWHERE, BuildProgress, cache_folder, index_path, make_index
 from boxlore.gazetteer.matching import Family, Ranked, exact, family_of, guessed, is_generic, kilometres, named
 from boxlore.gazetteer.taking import SMALL, may_name_town, take_larger_parts
 
@@ -31,17 +35,47 @@ def open_gazetteer(
     """Open the index in `folder` (default: the user's cache folder); build it if it is missing or damaged.
 
     `extra` is a keeper's own file of places (`gazetteer.own_data`), indexed together with the shipped data. Raises
-    CouldNot when the index cannot be written.
+    CouldNot when the index cannot be read and not be written.
     """
     path = index_path(folder or cache_folder(), data, extra)
-    if not path.is_file():
-        make_index(path, progress or _no_progress, data, extra)
     try:
-        return Gazetteer(_connect(path))
-    except sqlite3.DatabaseError:
-        path.unlink(missing_ok=True)
-        make_index(path, progress or _no_progress, data, extra)
-        return Gazetteer(_connect(path))
+        if not path.is_file():
+            make_index(path, progress or _no_progress, data, extra)
+        try:
+            return Gazetteer(_connect(path))
+        except sqlite3.DatabaseError:
+            path.unlink(missing_ok=True)
+            make_index(path, progress or _no_progress, data, extra)
+            return Gazetteer(_connect(path))
+    except (OSError, sqlite3.DatabaseError) as error:
+        raise CouldNot(
+            f"The index of places could not be read in {path.parent}: {in_words(error)}.", ELSEWHERE
+        ) from error
+
+
+def open_anyway(
+    said: Callable[[str], None], progress: BuildProgress | None = None, data: Path = DATA, extra: Path | None = None
+) -> "Gazetteer":
+    """As `open_gazetteer`; where the user's cache folder takes nothing, from an index made for this run alone.
+
+    `said` is called with the sentence about it. Raises CouldNot where it can be made nowhere.
+    """
+    try:
+        return open_gazetteer(None, progress, data, extra)
+    except CouldNot as error:
+        refused = error
+    try:
+        folder = mkdtemp(prefix="boxlore-")
+    except OSError:
+        raise refused from None
+    try:
+        gazetteer = open_gazetteer(Path(folder), progress, data, extra)
+    except CouldNot:
+        shutil.rmtree(folder, ignore_errors=True)
+        raise refused from None
+    weakref.finalize(gazetteer, shutil.rmtree, folder, ignore_errors=True)  # at the end of the program at the latest
+    said(f"{refused} It was made for this time only.")
+    return gazetteer
 
 
 def _no_progress(stage: str, done: int, total: int) -> None:

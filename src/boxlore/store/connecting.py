@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from contextlib import closing, contextmanager, suppress
 from pathlib import Path
 
-from boxlore.core.errors import CouldNot
+from boxlore.core.errors import CouldNot, in_words
 from boxlore.store import backups, schema
 from boxlore.store.backups import damaged, why_not
 from boxlore.store.copying import PART, WAIT_SECONDS, put_in_place
@@ -36,7 +36,8 @@ def make_database(path: Path, collection: str) -> None:
             db.execute("INSERT INTO meta VALUES ('collection', ?)", (collection,))
         put_in_place(unfinished, path)
     except (OSError, sqlite3.Error) as error:
-        raise CouldNot(f"No collection could be made in {path.parent} ({error}).", "Choose another folder.") from error
+        why = f"No collection could be made in {path.parent} ({in_words(error)})."
+        raise CouldNot(why, "Choose another folder.") from error
 
 
 def check_file(path: Path) -> None:

@@ -37,7 +37,7 @@ def heard(what: str, done: int, total: int) -> None:
 
 
 def kind_of(collection: Collection, words: str) -> tuple[str, str]:
-    (found,) = read_places([(words, 1930)], heard, collection)
+    (found,) = read_places([(words, 1930)], heard, print, collection)
     return found.kind, found.choices[0].name if found.choices else ""
 
 

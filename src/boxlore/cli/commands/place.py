@@ -24,7 +24,7 @@ def place(ctx: click.Context, text: tuple[str, ...], as_json: bool, year: int | 
     with ExitStack() as opened:
         bar = opened.enter_context(talk.progress())
         collection = opened.enter_context(open_collection(ctx.obj, write=False)) if has_collection(ctx.obj) else None
-        for read in read_places((_split(line, year) for line in lines(text)), counting(bar), collection):
+        for read in read_places((_split(line, year) for line in lines(text)), counting(bar), talk.say, collection):
             findings = findings or read.kind != "match" or bool(read.findings)
             if as_json:
                 output.row(read.to_json())

@@ -30,7 +30,7 @@ def remember(folder: Path) -> None:
         before = [path for path in _lines() if path != folder.resolve()]
         lines = [str(path) for path in (folder.resolve(), *before)][:MOST]
         write_whole(_folder() / FILE, "\n".join(lines).encode())
-    except (OSError, BoxloreError):
+    except (OSError, RuntimeError, BoxloreError):  # RuntimeError: there is no home
         return
 
 
@@ -49,6 +49,6 @@ def recent_collections() -> list[Path]:
 def _lines() -> list[Path]:
     try:
         text = (_folder() / FILE).read_text(encoding="utf-8")
-    except (OSError, UnicodeDecodeError):
+    except (OSError, RuntimeError, UnicodeDecodeError):
         return []
     return [Path(line.strip()) for line in text.splitlines() if line.strip()]

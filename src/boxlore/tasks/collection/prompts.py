@@ -11,7 +11,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
-from boxlore.core.errors import WrongUse
+from boxlore.core.errors import WrongUse, in_words
 from boxlore.core.fields.table import FIELDS, OWN
 from boxlore.core.statements import Kind
 from boxlore.disk.writing import write_whole
@@ -121,7 +121,7 @@ def read_prompts(folder: Path) -> tuple[Prompt, ...]:
         return PROMPTS
     except (OSError, tomllib.TOMLDecodeError, UnicodeDecodeError, RecursionError) as error:
         raise WrongUse(
-            f"{path.name} cannot be read: {error}.", "Mend that line. The usual questions are asked."
+            f"{path.name} cannot be read: {in_words(error)}.", "Mend that line. The usual questions are asked."
         ) from error
     blocks = tables.get("prompt")
     if not isinstance(blocks, list) or not 1 <= len(blocks) <= PROMPTS_AT_MOST or set(tables) != {"prompt"}:

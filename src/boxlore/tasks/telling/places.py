@@ -1,6 +1,6 @@
 """Places: readings for the shell, the family's own places, and a keeper's own bigger gazetteer."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -15,7 +15,7 @@ from boxlore.core.places.words import fold_place
 from boxlore.core.statements import Kind, Reading
 from boxlore.disk.writing import replacing
 from boxlore.gazetteer.index import BuildProgress
-from boxlore.gazetteer.opening import Gazetteer, open_gazetteer
+from boxlore.gazetteer.opening import Gazetteer, open_anyway
 from boxlore.gazetteer.own_data import kept_lines
 from boxlore.tasks.collection.opening import Collection
 
@@ -35,10 +35,13 @@ class NewPlace:
 
 
 def read_places(
-    asked: Iterable[tuple[str, int | None]], built: BuildProgress, collection: Collection | None = None
+    asked: Iterable[tuple[str, int | None]],
+    built: BuildProgress,
+    said: Callable[[str], None],
+    collection: Collection | None = None,
 ) -> Iterator[PlaceReading]:
     """What is understood of each (words, year), with the collection's own places and files if there is one."""
-    gazetteer = open_gazetteer(progress=built, extra=own_gazetteer(collection) if collection else None)
+    gazetteer = open_anyway(said, built, extra=own_gazetteer(collection) if collection else None)
     owns = own_places(collection) if collection else []
     used = frozenset(collection.store.places_used()) if collection else frozenset()
     for words, year in asked:
@@ -47,7 +50,7 @@ def read_places(
 
 def gazetteer_of(collection: Collection, built: BuildProgress) -> Gazetteer:
     """The gazetteer with this collection's own file, its index built if it must be."""
-    return open_gazetteer(progress=built, extra=own_gazetteer(collection))
+    return open_anyway(collection.unsaid.append, built, extra=own_gazetteer(collection))
 
 
 def own_gazetteer(collection: Collection) -> Path | None:

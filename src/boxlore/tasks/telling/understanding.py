@@ -5,8 +5,6 @@ A reading that asks nothing may be used by outputs; one that asks waits for the 
 
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field, replace
-from pathlib import Path
-from tempfile import TemporaryDirectory
 from types import MappingProxyType
 
 from boxlore.core.dates import phrases
@@ -24,7 +22,7 @@ from boxlore.core.places.reading import Place, PlaceReading, full_name
 from boxlore.core.records.events import meant_by
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Reading, Subject
-from boxlore.gazetteer.opening import Gazetteer, open_gazetteer
+from boxlore.gazetteer.opening import Gazetteer, open_anyway
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.settings import phrase_settings
 from boxlore.tasks.telling.places import own_gazetteer, own_places, place_reading
@@ -49,7 +47,6 @@ class Understanding:
     def __init__(self, collection: Collection) -> None:
         self._collection = collection
         self._gazetteer: Gazetteer | None = None
-        self._own_folder: TemporaryDirectory[str] | None = None
         self.fault = ""
         """Why no place is understood; '' if nothing stands against it."""
         self._used: frozenset[int] | None = None
@@ -59,24 +56,13 @@ class Understanding:
     def gazetteer(self) -> Gazetteer | None:
         """The places. None where their index can be made nowhere: places are kept as they are told then."""
         if self._gazetteer is None and not self.fault:
-            extra = own_gazetteer(self._collection)
             try:
-                self._gazetteer = open_gazetteer(extra=extra)
+                extra = own_gazetteer(self._collection)
+                self._gazetteer = open_anyway(self._collection.unsaid.append, extra=extra)
             except CouldNot as error:
-                self._gazetteer = self._for_this_time(extra, error)
+                self.fault = f"{error} Until then places are kept as they are told."
+                self._collection.unsaid.append(self.fault)
         return self._gazetteer
-
-    def _for_this_time(self, extra: Path | None, error: CouldNot) -> Gazetteer | None:
-        """The places from an index that is made for this run alone."""
-        try:
-            self._own_folder = TemporaryDirectory()
-            gazetteer = open_gazetteer(Path(self._own_folder.name), extra=extra)
-            self._collection.unsaid.append(f"{error} It was made for this time only.")
-            return gazetteer
-        except (CouldNot, OSError):
-            self.fault = f"{error} Until then places are kept as they are told."
-            self._collection.unsaid.append(self.fault)
-            return None
 
     @property
     def used(self) -> frozenset[int]:

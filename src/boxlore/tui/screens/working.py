@@ -7,7 +7,7 @@ from pathlib import Path
 from textual.app import ComposeResult
 from textual.containers import Vertical, VerticalScroll
 
-from boxlore.core.errors import BoxloreError, WrongUse
+from boxlore.core.errors import BoxloreError, WrongUse, in_words
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tui.desktop import can_open, folder_named, open_folder
 from boxlore.tui.keys import bound
@@ -105,7 +105,8 @@ class WorkingScreen(Card):
         except BoxloreError as error:
             lines = [str(error)]
         except OSError as error:
-            lines = [f"{error.strerror or error}: {error.filename or ''}", "What was finished is kept."]
+            words, where = in_words(error), f": {error.filename}" if error.filename else ""
+            lines = [f"{words[:1].upper()}{words[1:]}{where}.", "What was finished is kept."]
         self.app.call_from_thread(self._finished, lines)
 
     def _finished(self, lines: list[str]) -> None:
