@@ -88,6 +88,25 @@ def test_a_demo_that_is_interrupted_has_no_name(tmp_path: Path) -> None:
     assert interrupts.AT_ONCE in err or not list(remains(tmp_path))
 
 
+def test_a_plain_sitting_that_is_interrupted_keeps_its_answers_and_ends_with_130(home: Path) -> None:
+    program = "from boxlore.cli.entry import run; run()"
+    sitting = subprocess.Popen(
+        [sys.executable, "-c", program, "-c", str(home), "sit", "--plain", "--no-viewing", "--narrator", "Leida"],
+        stdin=subprocess.PIPE, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, env=os.environ,
+    )  # fmt: skip
+    assert sitting.stdin is not None and sitting.stdout is not None
+    sitting.stdin.write("The quay on a Sunday.\n")
+    sitting.stdin.flush()
+    while "Saved." not in sitting.stdout.readline():
+        assert sitting.poll() is None
+    sitting.send_signal(signal.SIGINT)
+    _, said = sitting.communicate(timeout=60)
+    assert sitting.returncode == interrupts.EXIT
+    assert "Every answer that was saved is kept" in said and "Traceback" not in said
+    with open_collection(home, write=False) as collection:
+        assert collection.store.search("Sunday", 5)
+
+
 DEAF = """
 import hashlib, os, signal, sys
 from boxlore.cli import interrupts, talk

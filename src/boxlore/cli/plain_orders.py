@@ -1,6 +1,7 @@
 """The orders of the plain sitting, as one table, and the loop that reads lines and obeys them."""
 
 from collections.abc import Callable
+from contextlib import AbstractContextManager, nullcontext
 
 from boxlore.cli import plain_places, plain_statements, plain_steps
 from boxlore.cli.output import safe
@@ -65,8 +66,17 @@ ORDERS: dict[str, tuple[PlainOrder, str]] = {
 beginning that no other order has."""
 
 
-def sit_plain(sitting: Sitting, showing: Showing, listen: Callable[[], str | None], say: Say) -> None:
-    """Hold a sitting until `.quit` or the end of the input. `listen` returns the next line, or None at the end."""
+def sit_plain(
+    sitting: Sitting,
+    showing: Showing,
+    listen: Callable[[], str | None],
+    say: Say,
+    hearing: Callable[[], AbstractContextManager[None]] = nullcontext,
+) -> None:
+    """Hold a sitting until `.quit` or the end of the input. `listen` returns the next line, or None at the end.
+
+    Each line is obeyed within a `hearing`.
+    """
     recovered = sitting.begin()
     listing = Listing(sitting.collection)
     if not len(listing):
@@ -83,4 +93,5 @@ def sit_plain(sitting: Sitting, showing: Showing, listen: Callable[[], str | Non
     plain = Plain(sitting, listing, showing, lambda words: say(safe(words)), ORDERS)
     plain.begin()
     while not plain.over and (line := listen()) is not None:
-        plain.hear(line)
+        with hearing():
+            plain.hear(line)

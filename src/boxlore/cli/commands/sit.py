@@ -8,6 +8,7 @@ from pathlib import Path
 
 import click
 
+from boxlore.cli import interrupts, talk
 from boxlore.core.errors import WrongUse
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.sitting.showing import Showing
@@ -29,7 +30,7 @@ def sit(ctx: click.Context, narrator: str, interviewer: str, plain: bool, no_vie
 
         of_this_machine()  # raises where there is no network, before the screen is drawn
     if plain:
-        with _shown(lan=lan, page=not no_viewing) as showing:
+        with interrupts.watched(), _shown(lan=lan, page=not no_viewing) as showing:
             _plain(ctx.obj, narrator, interviewer, showing)
         return
     ctx.exit(hold(ctx.obj, narrator=narrator, interviewer=interviewer, lan=lan, page=not no_viewing))
@@ -85,18 +86,49 @@ def _loading() -> Iterator[None]:
 
 
 def _plain(folder: Path, narrator: str, interviewer: str, showing: Showing) -> None:
-    """Hold the sitting line by line; it ends where the input ends."""
+    """Hold the sitting line by line; it ends where the input ends, or with Ctrl+C, after the line at hand."""
     from boxlore.cli.plain_orders import sit_plain
     from boxlore.tasks.sitting.session import Sitting
 
     with open_collection(folder, fallback_read_only=True) as collection:
         showing.collection = collection
         showing.opening()
-        sit_plain(Sitting(collection, narrator=narrator, interviewer=interviewer), showing, _listen, click.echo)
+        sitting = Sitting(collection, narrator=narrator, interviewer=interviewer)
+        try:
+            sit_plain(sitting, showing, _listen, click.echo, _hearing)
+        except KeyboardInterrupt:
+            talk.say("Stopped. Every answer that was saved is kept; a line that was not entered is not.")
 
 
 def _listen() -> str | None:
     try:
         return input("> " if sys.stdin.isatty() else "")
-    except (EOFError, KeyboardInterrupt):
+    except EOFError:
         return None
+
+
+class _Line:
+    """A line that is being obeyed, as Ctrl+C sees it: the answer is kept before the sitting ends."""
+
+    looked = False
+
+    def __init__(self) -> None:
+        self._is_asked = False
+
+    def stop(self) -> None:
+        """Note that the sitting is to end after this line."""
+        self._is_asked = True
+
+    def stopped(self) -> bool:
+        """Whether it is."""
+        return self._is_asked
+
+
+@contextmanager
+def _hearing() -> Iterator[None]:
+    """Context: obey one line. Raises KeyboardInterrupt at its end if Ctrl+C was pressed meanwhile."""
+    line = _Line()
+    with interrupts.task(line):
+        yield
+    if line.stopped():
+        raise KeyboardInterrupt
