@@ -1,6 +1,6 @@
 """A disk that gets full in every command that writes, then room again and the same command again.
 
-    python tests/benchmarks/full_disk.py [--runs 60] [--seed 7] [--only transfer]
+    python tests/benchmarks/full_disk.py [--runs 60] [--seed 7] [--only transfer] [--demo FOLDER]
 
 The collection and the folder of the output lie on a disk in memory (tmpfs), which is given a random part of the room
 that a whole run needs. After each run:
@@ -83,7 +83,7 @@ def run(options: argparse.Namespace, place: Path) -> tuple[int, list[str]]:
     chance = random.Random(options.seed)
     jobs = [job for job in JOBS if not options.only or job.name in options.only.split(",")][: options.runs]
     fresh, disk, says = place / "fresh" / "tamm_family", place / "disk", place / "said.txt"
-    make_fresh(fresh)
+    make_fresh(fresh, options.demo)
     disk.mkdir()
     resize(disk, LARGE, first=True)
     wrong: list[str] = []
@@ -108,6 +108,7 @@ def main() -> None:
     parser.add_argument("--runs", type=int, default=60)
     parser.add_argument("--seed", type=int, default=7)
     parser.add_argument("--only", default="", help="only these commands, parted by commas")
+    parser.add_argument("--demo", type=Path, help="a demo collection to copy, instead of making one")
     options = parser.parse_args()
     if os.geteuid() != 0:
         if shutil.which("unshare") is None or subprocess.run(["unshare", "-rm", "true"], check=False).returncode:

@@ -1,6 +1,6 @@
 """Kill -9 at random moments in every command that writes, then the same command again, then `verify`.
 
-    python tests/benchmarks/kill_commands.py [--kills 200] [--seed 7] [--only transfer]
+    python tests/benchmarks/kill_commands.py [--kills 200] [--seed 7] [--only transfer] [--demo FOLDER]
 
 Each command runs on its own copy of the demo collection, in a process of its own, which is killed at a random moment;
 so that all moments are met, the time it may live is drawn from what a whole run takes. After each kill:
@@ -124,7 +124,7 @@ class Round:
         self.out.mkdir()
         shutil.copytree(fresh, self.home)
         if job.name != "place":
-            self.cache = fresh.parent / "cache"
+            self.cache = Path(os.environ.get("BOXLORE_CACHE") or fresh.parent / "cache")
         self.source = fresh.parent / "new scans"
         replaced = {"HOME": str(self.home), "OUT": str(self.out), "FROM": str(self.source)}
         self.arguments = [
@@ -236,6 +236,7 @@ def main() -> None:
     parser.add_argument("--kills", type=int, default=200)
     parser.add_argument("--seed", type=int, default=7)
     parser.add_argument("--only", default="", help="only these commands, parted by commas")
+    parser.add_argument("--demo", type=Path, help="a demo collection to copy, instead of making one")
     options = parser.parse_args()
     chance, began = random.Random(options.seed), time.monotonic()
     jobs = [job for job in JOBS if not options.only or job.name in options.only.split(",")]
@@ -243,7 +244,7 @@ def main() -> None:
     ended = 0
     with tempfile.TemporaryDirectory() as place:
         fresh, top = Path(place) / "fresh" / "tamm_family", Path(place) / "round"
-        make_fresh(fresh)
+        make_fresh(fresh, options.demo)
         known = {job: undisturbed(top, fresh, job) for job in jobs[: options.kills]}
         lives = {job: seconds for job, (seconds, _, _) in known.items()}
         for at in range(options.kills):
@@ -259,13 +260,16 @@ def main() -> None:
     sys.exit(1 if wrong else 0)
 
 
-def make_fresh(fresh: Path) -> None:
-    """The demo without its outputs, and a few scans beside it that are new to it.
+def make_fresh(fresh: Path, demo: Path | None) -> None:
+    """The demo, copied from `demo` if it is given, without its outputs; a few scans beside it that are new to it.
 
     Made in a process of its own too: a library's threads do not come along into those that are begun later.
     """
-    worker = run_in_a_process(["demo", str(fresh)], fresh.parent / "cache")
-    assert os.waitstatus_to_exitcode(os.waitpid(worker, 0)[1]) == 0
+    if demo is not None:
+        shutil.copytree(demo, fresh)
+    else:
+        worker = run_in_a_process(["demo", str(fresh)], fresh.parent / "cache")
+        assert os.waitstatus_to_exitcode(os.waitpid(worker, 0)[1]) == 0
     for name in ("copies", "pages", "transfer", "print"):
         shutil.rmtree(fresh / name)
     (fresh.parent / "new scans").mkdir()

@@ -12,16 +12,16 @@ import pytest
 SCRIPTS = Path(__file__).parents[2] / "benchmarks"
 
 RUNS = [
-    ("kill_commands.py", "--kills", "2", "--only", "intake,transfer"),
-    ("kill_commands.py", "--kills", "2", "--only", "copies-outside,strike"),
-    ("full_disk.py", "--runs", "2", "--only", "copies,intake"),
+    ("kill_commands.py", "--kills", "2", "--only", "intake,transfer", "--demo", "DEMO"),
+    ("kill_commands.py", "--kills", "2", "--only", "copies-outside,strike", "--demo", "DEMO"),
+    ("full_disk.py", "--runs", "2", "--only", "copies,intake", "--demo", "DEMO"),
     ("hostile_client.py", "--connections", "120"),
 ]
 
 
 @pytest.mark.parametrize("run", RUNS, ids=" ".join)
-def test_nothing_is_lost_and_nothing_closed_is_outside(run: tuple[str, ...]) -> None:
-    arguments = [sys.executable, str(SCRIPTS / run[0]), *run[1:]]
+def test_nothing_is_lost_and_nothing_closed_is_outside(run: tuple[str, ...], demo: Path) -> None:
+    arguments = [sys.executable, str(SCRIPTS / run[0]), *(word.replace("DEMO", str(demo)) for word in run[1:])]
     ended = subprocess.run(arguments, capture_output=True, text=True, check=False)
     if "No small disk can be made here" in ended.stdout:
         pytest.skip(ended.stdout.strip())
