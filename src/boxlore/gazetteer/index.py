@@ -96,7 +96,8 @@ def make_index(path: Path, progress: BuildProgress, data: Path = DATA, extra: Pa
 
 def _widened(shipped: Path, to: Path, extra: Path) -> bool:
     """Copy the index of the shipped data to `to` and add the keeper's own file, which takes seconds less than to begin
-    anew. False, with nothing left at `to`, if that index is not there or is damaged.
+    anew. False, with nothing left at `to`, if that index is not there or is damaged. A place that the file calls
+    otherwise keeps the names that it had.
     """
     if not shipped.is_file():
         return False
