@@ -333,3 +333,18 @@ def test_what_is_in_no_list_of_places_can_become_our_own(collection: Collection)
 def test_an_area_has_nothing_near_it(collection: Collection) -> None:
     _, said = sit(collection, ".question\n\n\n\nWestland\n.place near 1\n.quit")
     assert any("is an area: a place in it is not near it." in line for line in said)
+
+
+def test_a_doubtful_name_is_asked_about_and_taken_by_its_number(collection: Collection) -> None:
+    sitting, said = sit(
+        collection, ".name\n.question\n\nLászló Péter\n.name\n.name 9\n.name yes\n.name 1\n.name\n.undo\n.name 2\n.quit"
+    )
+    question = "“László Péter”: Is “László” the family name?"
+    assert said[0] != question and said.count(question) >= 2
+    assert any(line.startswith("No name is in question here.") for line in said)
+    assert any(line.startswith("There is no choice of that number.") for line in said)
+    assert any(line.startswith("“yes” is no choice.") for line in said)
+    assert "Noted: given Péter, family László." in said
+    assert said.index("Noted: given László, family Péter.") > said.index("Noted: given Péter, family László.")
+    person = next(person for person in sitting.collection.people().values() if person.name == "László Péter")
+    assert (person.sort_name, person.name_asks) == ("Péter, László", "")

@@ -27,6 +27,7 @@ from boxlore.tasks.sitting.item_list import Listing, filtered
 from boxlore.tasks.sitting.linking import RELATIONS, SAME, relate, related_lines, same_as
 from boxlore.tasks.sitting.session import COME_BACK, Sitting
 from boxlore.tasks.sitting.showing import Showing
+from boxlore.tasks.sitting.which_name import OpenName, open_name
 from boxlore.tasks.sitting.which_place import OpenPlace, open_place
 
 Say = Callable[[str], None]
@@ -122,9 +123,12 @@ class Plain:
         self._say_places()
 
     def _say_places(self) -> None:
-        """Say the choices of a place that is still in question."""
+        """Say the choices of a place, or of a name, that is still in question."""
         question = open_place(self.sitting, self.record, self.prompt)
         for line in place_lines(question) if question is not None else ():
+            self.say(line)
+        name = open_name(self.sitting, self.record) if self.prompt.field == "person" else None
+        for line in name_lines(name) if name is not None else ():
             self.say(line)
 
     def read_again(self) -> None:
@@ -294,6 +298,12 @@ def _understood(view: StatementView) -> str:
     if view.date is not None:
         return view.date.display
     return view.place.best.town if view.place and view.place.best else ""
+
+
+def name_lines(question: OpenName) -> list[str]:
+    """The ways in which a doubtful name may be taken apart, numbered, and how to choose."""
+    numbered = [f"{number}. {way}" for number, way in enumerate(question.choices, 1)]
+    return [question.question, *numbered, ".name 1 takes the first, the likeliest."]
 
 
 def place_lines(question: OpenPlace) -> list[str]:

@@ -275,3 +275,16 @@ def test_a_place_is_somewhere_near_or_our_own(run: Run, collection: Collection) 
             assert "Somewhere near" not in hands.text  # an area has nothing near it
 
     run(sit())
+
+
+def test_a_doubtful_name_is_asked_about_and_confirmed_by_a_key(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("tab", "«László Péter»", "enter")
+            assert "Is “László” the family name? Ctrl+P" in " ".join(hands.text.split())
+            await hands.press("ctrl+p", "enter")
+            assert "Noted: given Péter, family László." in hands.text and "the family name?" not in hands.text
+            await hands.press("ctrl+z")
+            assert "the family name?" in hands.text
+
+    run(sit())

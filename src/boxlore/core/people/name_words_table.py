@@ -87,10 +87,10 @@ KIN_WORDS: dict[str, str] = {
         ("father", "dad daddy papa pa pop pops father vater vati pere padre babbo pai vader far pappa isa isi taat папа "
                    "отец ojciec tata tatus tevs tetis tevas tete otec tatinek matua"),
         ("grandmother", "grandma grandmother granny gran nan nana nanna nonna oma grossmutter omi mamie meme abuela "
-                        "abuelita avo vovo grootmoeder bedstemor bestemor mormor farmor mummo mummi mummu isoaiti vanaema mamma "
+                        "abuelita avo vovo grootmoeder bedstemor bestemor mormor farmor mummo mummi mummu isoaiti grand-mere grandmere vanaema mamma "
                         "бабушка баба babcia vecmamina vecmate mociute senele babicka kuia kui"),
         ("grandfather", "grandpa grandfather granddad grandad gramps grandpapa opa grossvater opi papi pepe papy abuelo "
-                        "abuelito nonno vovo grootvader bedstefar bestefar morfar farfar ukki vaari pappa isoisa vanaisa дедушка "
+                        "abuelito nonno vovo grootvader bedstefar bestefar morfar farfar ukki vaari pappa isoisa grand-pere grandpere vanaisa дедушка "
                         "дед dziadek vectevs senelis dedecek koro"),
         ("aunt", "aunt aunty auntie tante tantchen tata tatie tia zia tia moster faster tant tati tadi тетя тётя ciocia "
                  "ciotka stryjna krustmate teta neni"),
@@ -105,7 +105,7 @@ KIN_WORDS: dict[str, str] = {
         ("great-grandmother", "great-grandmother great-granny great-grandma urgrossmutter uroma vanavanaema прабабушка"),
         ("great-grandfather", "great-grandfather great-grandpa urgrossvater uropa vanavanaisa прадедушка прадед"),
         ("husband", "husband hubby mann ehemann mari esposo marito man mann mies miehe abikaasa муж maz vyras manzel"),
-        ("wife", "wife ehefrau femme epouse esposa moglie mulher vrouw kone vaimo naine жена zona sieva zmona manzelka"),
+        ("wife", "wife ehefrau femme epouse esposa moglie mulher vrouw kone kona vaimo naine жена zona sieva zmona manzelka"),
         ("son", "son sohn fils hijo figlio filho zoon soen sonn poika poeg сын syn dels sunus"),
         ("daughter", "daughter tochter fille hija figlia filha dochter datter dotter tytar tyttare tutar дочь corka meita dukte dcera"),
     )

@@ -13,6 +13,7 @@ from itertools import pairwise
 
 from boxlore.core.people import position_words_table as table
 from boxlore.core.people import who_small_words_table as small_words
+from boxlore.core.people.name_tokens import token_of
 from boxlore.core.people.name_words_table import KIN_WORDS, MARKERS
 from boxlore.core.people.position_labels import ROMANS, labels_of
 from boxlore.core.statements import fold
@@ -21,6 +22,7 @@ _ENDING = r"(?:st|nd|rd|th|er|re|e|º|ª|\.[ºª]|:[ae]|-[^\W\d_]{1,2})"
 _TOKEN = re.compile(rf"\d+{_ENDING}?(?![^\W\d_])" r"|[^\W\d_](?:[\w'’.-]*\w)?\.?|[^\w\s]|\n|\w+")
 _DASHED = re.compile(r"(?<=\b[^\W\d_])[–—](?=[^\W\d_]\b)")
 _ELIDED = re.compile(r"([lL]['’])(.+)")
+_COMPOUND = re.compile(r"(links|rechts)(boven|onder|voor|achter|oben|unten|vorn|hinten)", re.IGNORECASE)
 _ABBREVIATED = re.compile(r"(?:[^\W\d_]{1,2}\.){2,}(?:[^\W\d_]{1,2})?|[^\W\d_]\.-[^\W\d_]\.")
 _TITLED = re.compile(r"(?:mrs?|ms|dr|st|sr|jr|rev|prof|capt|lt|sgt|hr|fr|no|nr|mme|mlle|sra|dna)\.", re.IGNORECASE)
 
@@ -79,6 +81,8 @@ def _words(text: str) -> list[Word]:
             words += [(word[:-1], start, end - 1), (".", end - 1, end)]
         elif (elided := _ELIDED.fullmatch(word)) and (fold(elided[2]) in table.NOUNS or fold(elided[2]) in KIN_WORDS):
             words += [(elided[1], start, start + 2), (elided[2], start + 2, end)]
+        elif compound := _COMPOUND.fullmatch(word):
+            words += [(compound[1], start, start + compound.end(1)), (compound[2], start + compound.end(1), end)]
         else:
             words.append((word, start, end))
     return words
@@ -106,7 +110,7 @@ _MARKS_OF = {
     "comma": ",/",
     "end": ";.\n•|",
     "colon": ":",
-    "dash": "–—-=*",
+    "dash": "–—-=*¿¡",
     "open": "([",
     "close": ")]",
     "and": "&+",
@@ -174,7 +178,8 @@ def _longest(plain: Sequence[str], words: Sequence[Word], at: int) -> tuple[str,
             near = zip(plain[at:end], phrase, strict=False)
             if end > len(plain) or not all(_same(word, wanted) for word, wanted in near):
                 continue
-            if kind in _SMALL_KINDS and words[at][0][:1].isupper() and at:
+            large = words[at][0][:1].isupper() and at
+            if large and (kind in _SMALL_KINDS or (kind.startswith("ordinal") and token_of(words[at][0]).is_given)):
                 continue
             return kind, len(phrase), " ".join(phrase)
     return "", 1, ""
@@ -263,6 +268,9 @@ def _numbers_alone(elements: Sequence[Element]) -> list[Element]:
         is_row = following == "row" or (before is not None and before.kind == "row")
         if is_row and element.text in ROMANS:
             kept.append(replace(element, kind="number", value=ROMANS[element.text]))
+            continue
+        if element.plain in small_words.CARDINALS and before is not None and before.kind == "row":
+            kept.append(replace(element, kind="number", value=small_words.CARDINALS[element.plain]))
             continue
         if kept and kept[-1].plain in table.NUMBER_WORDS and element.plain in small_words.CARDINALS:
             kept[-1] = replace(element, kind="number", value=small_words.CARDINALS[element.plain])

@@ -15,8 +15,8 @@ _ROWS = """
 en | front | front row|bottom row|in front|in the front|in the front row|at the front|front|bottom|foreground|in the foreground|sitting in front|lower row|fore|lower|in the fore|nearest the camera|first row
 en | back | back row|rear row|last row|top row|at the back|in the back|in the back row|behind|back|top|rear|in the background|background|standing behind|behind them|behind them stands|behind them stand|standing behind them|standing behind her|standing behind him|upper row|upper|furthest back|rearmost|hindmost row
 en | middle | middle row|centre row|center row|in the middle row|middle
-en | seated | seated|sitting|seated row|sitting row|those seated|seated are|sitting are|seated is
-en | standing | standing|standing row|those standing|standing are|standing is
+en | seated | seated|sitting|seated row|sitting row|those seated
+en | standing | standing|standing row|those standing
 en | kneeling | kneeling|kneeling row|crouching|squatting
 en | lying | lying|lying down|reclining
 en | row | row
@@ -126,8 +126,8 @@ it | from_left | da sinistra|a partire da sinistra
 it | from_right | da destra|a partire da destra
 it | ordinals | prim* second* terz* quart* quint* sest* settim* ottav* nono decim*
 it | weak | centro
-pt | front | primeira fila|na primeira fila|a frente|fila de baixo|em baixo|fila da frente|na fila da frente|em primeiro plano|abaixo
-pt | back | ultima fila|na ultima fila|atras|fila de cima|em cima|fila de tras|na fila de tras|ao fundo
+pt | front | primeira fila|na primeira fila|a frente|fila de baixo|em baixo|fila da frente|na fila da frente|em primeiro plano|abaixo|da frente
+pt | back | ultima fila|na ultima fila|atras|fila de cima|em cima|fila de tras|na fila de tras|ao fundo|de tras
 pt | middle | fila do meio|na fila do meio|fila central
 pt | seated | sentad*
 pt | standing | de pe|em pe
@@ -202,8 +202,8 @@ nb | from_left | fra venstre
 nb | from_right | fra hoyre
 nb | ordinals | forste andre tredje fjerde femte sjette sjuende attende niende tiende
 nb | weak | bak
-sv | front | framsta raden|framre raden|langst fram|nedre raden|i framre raden|fram|framtill|forsta raden|framfor|nederst|underst|i forgrunden|langst ned
-sv | back | bakre raden|bakersta raden|langst bak|ovre raden|i bakre raden|bak|bakom|baktill|overst|langst upp|i bakgrunden
+sv | front | framsta raden|framre raden|langst fram|nedre raden|i framre raden|fram|framtill|forsta raden|framfor|nederst|underst|i forgrunden|langst ned|nere|nertill
+sv | back | bakre raden|bakersta raden|langst bak|ovre raden|i bakre raden|bak|bakom|baktill|overst|langst upp|i bakgrunden|uppe|upptill
 sv | middle | mellersta raden|i mellersta raden|mittersta raden
 sv | seated | sittande|sitter|sittande ar
 sv | standing | staende|star|stående
@@ -344,7 +344,7 @@ mi | standing | e tu ana|tu ana|nga mea e tu ana
 mi | kneeling | e tuturi ana
 mi | lying | e takoto ana
 mi | row | rarangi
-mi | ltr | mai i te taha maui|mai i maui ki matau|mai i te maui ki te matau|mai i te taha maui ki te taha matau|mai i maui
+mi | ltr | mai i te maui|mai i te taha maui|mai i maui ki matau|mai i te maui ki te matau|mai i te taha maui ki te taha matau|mai i maui
 mi | rtl | mai i te taha matau|mai i matau ki maui|mai i te matau ki te maui|mai i te taha matau ki te taha maui
 mi | clockwise | karaka whakamatau
 mi | counterclockwise | karaka whakamaui
@@ -364,7 +364,7 @@ with | with|next to|between|zwischen|entre|tussen|mellem|mellom|mellan|beside|ne
 from_back | down|from the top|from the back|from back|from behind|von hinten|tagant|tagantpoolt|a partir du fond|en partant du fond|desde atras|por atras|dal fondo|a contar de tras|van achteren|bagfra|bakfra|bakifran|takaa|с конца|od tylu|no aizmugures|nuo galo|zezadu|mai i muri
 from_front | from the front|from front|von vorne|von vorn|eestpoolt|a partir du devant|desde delante|por delante|dal davanti|a contar da frente|van voren|forfra|framifran|edesta|с начала|od przodu|no prieksas|nuo priekio|zepredu|mai i mua
 second from the back | vorletzte reihe|zweitletzte reihe|eelviimane rida|eelviimases reas|avant-dernier rang|avant-derniere rangee|penultima fila|penultima fileira|op een na achterste rij|voorlaatste rij|naestbageste raekke|naestsidste raekke|nest bakerste rad|nest siste rad|nast sista raden|nast bakersta raden|toiseksi viimeinen rivi|toiseksi viimeisessa rivissa|предпоследнии ряд|в предпоследнем ряду|przedostatni rzad|w przedostatnim rzedzie|priekspedeja rinda|priespaskutine eile|priespaskutineje eileje|predposledni rada|v predposledni rade|last row but one|penultimate row|next to last row|next-to-last row|second to last row|second last row|row before last
-verb | is|are|to|to jest|c'etait|esto es|questo e|questa e|isto e|dit is|dat is|dette er|det er|det ar|tama on|see on|te on|so|sitzen|stehen|sits|leans|we have|we see|pictured are|shown are|seen here are|looks to be|was|were|stands|sits|stand|sit|ist|sind|steht|sitzt|war|waren|est|sont|era|es|son|esta|estan|e'|sono|esta|sao|staat|zit|er|ar|on|ovat|oli|это|jest|sa|ir|yra|je|jsou|he's|she's|that's|that is|this is|das ist|c'est|see on|it's|you can see|here are|here is|shows|there is|there are|we see|kneels|lies
+verb | is called|is named|heisst|heet|hedder|heter|s'appelle|se llama|si chiama|chama-se|jmenuje se|nazywa sie|зовут|in the picture|in the photo|in this picture|in this photo|on the photo|im bild|auf dem bild|auf dem foto|pildil|fotol|sur la photo|sur la photographie|en la foto|nella foto|na foto|op de foto|pa billedet|pa bildet|pa fotot|kuvassa|на фото|на фотографии|на снимке|na zdjeciu|attela|fotografija|nuotraukoje|na snimku|na fotografii|i te whakaahua|is|are|to|to jest|c'etait|esto es|questo e|questa e|isto e|dit is|dat is|dette er|det er|det ar|tama on|see on|te on|so|sitzen|stehen|sits|leans|we have|we see|pictured are|shown are|seen here are|looks to be|was|were|stands|sits|stand|sit|ist|sind|steht|sitzt|war|waren|est|sont|era|es|son|esta|estan|e'|sono|esta|sao|staat|zit|er|ar|on|ovat|oli|это|jest|sa|ir|yra|je|jsou|he's|she's|that's|that is|this is|das ist|c'est|see on|it's|you can see|here are|here is|shows|there is|there are|we see|kneels|lies
 unknown | ?|kaore i te mohiotia|??|???|unknown|not known|unidentified|nobody knows|nk|n k|don't know|do not know|i don't know|can't remember|name unknown|unbekannt|unbekannter|unbekannte|tundmatu|teadmata|inconnu|inconnue|desconocido|desconocida|sconosciuto|sconosciuta|ignoto|ignota|desconhecido|desconhecida|onbekend|ukendt|ukjent|okand|tuntematon|неизвестный|неизвестная|неизвестно|nieznany|nieznana|nezinams|nezinama|nezinomas|nezinoma|neznamy|neznama|someone|somebody
 or | or|oder|või|ou|eller|tai|или|albo|lub|arba|nebo
 me | me|myself|i|ich|ich selbst|moi|moi-meme|mina|ma ise|mina ise|mina itse|yo|io|eu|ik|ikzelf|jeg|jeg selv|jag|jag sjalv|minä|я|ja|ahau|ja sam|es|es pati|as|as pats|já|self|me myself
@@ -385,7 +385,7 @@ one | mies|nainen|poika|tytto|lapsi|morsian|sulhanen|naapuri|ystava|vauva
 one | человек|мужчина|женщина|мальчик|девочка|девушка|ребенок|невеста|жених|солдат|друг|подруга|сосед|соседка|учитель|учительница
 one | mezczyzna|kobieta|chlopiec|dziewczynka|dziewczyna|dziecko|zolnierz|przyjaciel|sasiad|sasiadka|virietis|sieviete|zens|meitene|berns|kaiminš|kaimins|vyras|moteris|berniukas|mergaite|vaikas|kaimynas|muz|zena|chlapec|divka|dite|soused|sousedka
 many | daughters|sons|aunts|uncles|nieces|nephews|tochter|sohne|schwestern|bruder|filles|fils|soeurs|freres|hijas|hijos|figlie|figli|filhas|filhos|dochters|zonen|dotre|sonner|dottrar|soner|tyttaret|pojat|tutred|pojad|дочери|сыновья|corki|synowie|dcery|synove
-many | family|twins|children|parents|boys|girls|men|women|soldiers|brothers|sisters|grandparents|neighbours|neighbors|friends|people|couple|cousins|kids|babies|others|guests|family*|grandchildren
+many | adults|grown-ups|ladies|gentlemen|pupils|students|teachers|workers|players|team|sailors|farmers|grown-ups|family|twins|children|parents|boys|girls|men|women|soldiers|brothers|sisters|grandparents|neighbours|neighbors|friends|people|couple|cousins|kids|babies|others|guests|family*|grandchildren
 many | familie|zwillinge|kinder|eltern|manner|frauen|geschwister|grosseltern|nachbarn|freunde|leute|pere|perekond|kaksikud|lapsed|vanemad|famille|jumeaux|enfants|parents|familia|gemelos|ninos|padres|famiglia|gemelli|bambini|genitori|gemeos|pais|gezin|tweeling|kinderen|ouders|tvillinger|born|foraeldre|barna|foreldre|familj|tvillingar|foraldrar|perhe|kaksoset|lapset|vanhemmat|семья|близнецы|дети|родители|rodzina|blizniaki|dzieci|rodzice|gimene|dvini|berni|vecaki|seima|dvyniai|vaikai|tevai|rodina|dvojcata|deti|rodice
 thing | dog|cat|horse|cow|pony|goat|hen|car|bicycle|bike|house|barn|tree|boat|ship|hund|katze|pferd|auto|haus|koer|kass|hobune|maja|chien|chat|cheval|maison|voiture|perro|gato|caballo|cane|gatto|cavallo|cao|cavalo|hond|kat|paard|hest|kissa|koira|hevonen|собака|кошка|лошадь|pies|kot|kon|suns|kakis|zirgs|suo|kate|arklys|pes|kocka|kun
 """
@@ -444,7 +444,7 @@ MY_OWN = frozenset(
 
 BEFORE_A_PLACE = frozenset(
     "in the im am an on at a au aux en la le les el al na no nos nas w we v ve в во на i pa do da del della dello du of quite very just helt ganz tout toute uiterst helemaal laengst langst lengst ytterst yderst koige uplne zcela far aivan самыи самая kohe at den det der die das dem da do "
-    "aan op het de l' dans sur uz ant pri ja".split()
+    "aan op het de te l' dans sur uz ant pri ja".split()
 )
 """Small words before a row or a side that are a part of it."""
 

@@ -16,6 +16,7 @@ from boxlore.core.people.who_words import (
     how_many_in_all,
     is_description,
     is_remark,
+    name_and_remark,
     person_named,
     without_leads,
     without_verbs_behind,
@@ -24,8 +25,13 @@ from boxlore.core.people.who_words import (
 
 def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()) -> None:
     """The words gathered so far as one person, or as a remark on the one before."""
-    words, ahead = list(without_verbs_behind(without_leads(reader.words))) if reader.words else [], reader.ahead
+    ahead = reader.ahead
+    bare = without_verbs_behind(without_leads(reader.words)) if reader.words else ()
+    named, remark = name_and_remark(bare)
+    words = list(named)
     notes = [note.text for note in reader.notes]
+    if remark:
+        notes.insert(0, between(remark, reader.text))
     if reader.aside:
         notes.append(reader.text[reader.aside[0].start : reader.aside[-1].end])
     if before == "and" and words and all(word.plain in TITLES for word in words) and following:

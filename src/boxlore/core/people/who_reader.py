@@ -43,13 +43,16 @@ from boxlore.core.people.positions import Placed
 from boxlore.core.people.who_items import end_item, noted
 from boxlore.core.people.who_order import Item, in_order
 from boxlore.core.people.who_shared import share_family
-from boxlore.core.people.who_small_words_table import EVERYONE
+from boxlore.core.people.who_small_words_table import EVERYONE, HOLDING, POSTPOSITIONS
 from boxlore.core.people.who_state import Ahead, Reader
 from boxlore.core.people.who_words import (
     before_place,
     begins_person,
     is_description,
+    is_my,
+    is_of_several,
     names_somebody,
+    relation,
     stands_for_me,
 )
 
@@ -113,6 +116,9 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
     elif kind in ("comma", "and", "with", "end"):
         end_item(reader, before=kind, following=further)
         after_comma = kind == "and" and reader.previous == "comma"
+        reader.after_posture = False
+        if element.phrase in HOLDING:
+            reader.ahead.is_beside = True
         reader.joined = "too" if after_comma else kind if kind in ("and", "with") else ""
         if element.kind == "end":
             reader.behind, reader.ahead, reader.side_stays, reader.family_stays = None, Ahead(), "", ""
@@ -125,18 +131,19 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
         _verb(reader, further)
     elif kind == "colon":
         if reader.words and further and begins_person(further) and not names_somebody(reader.words, reader.text):
-            already = len(reader.items)
-            end_item(reader, before="colon")
-            for item in reader.items[already:]:
-                item.width = 0
+            _end_header(reader)
     elif kind == "beside":
         reader.aside = [element]
     elif reader.aside:
         reader.aside.append(element)
     elif kind not in ("dash", "hash"):
-        reader.words.append(element)
+        reader.words.append(replace(element, kind="my") if kind == "my" else element)
         if element.text == "?" and len(reader.words) > 1 and further:
             end_item(reader)
+
+
+_ALSO_IS = ("ir",)
+"""`is` of one language that is `and` of another one (Latvian, Lithuanian)."""
 
 
 def _kind_here(reader: Reader, element: Element, further: Sequence[Element]) -> str:
@@ -145,10 +152,20 @@ def _kind_here(reader: Reader, element: Element, further: Sequence[Element]) -> 
     following = further[0] if further else None
     if kind in ROW_KINDS and element.plain in EVERYONE and following is not None and following.kind in ROW_KINDS:
         return "word"
+    if kind in ("and", "with", "verb") and not reader.words and is_my(element) and further and relation(further[0]):
+        return "my"
     if kind != "me" and reader.joined and not reader.words and stands_for_me(element, further):
         return "me"
     if kind in PLACES and element.phrase in table.WEAK and not _is_head(element, further, reader):
         return "word"
+    if (
+        kind == "and"
+        and not reader.words
+        and element.plain in _ALSO_IS
+        and begins_person(further)
+        and _describes(reader)
+    ):
+        return "verb"
     if kind == "and":
         joins = following is not None and (reader.words or reader.items) and following.kind not in ("comma", "end")
         doubtful = len(element.text) == 1 and element.text not in "&+"
@@ -161,7 +178,7 @@ def _kind_here(reader: Reader, element: Element, further: Sequence[Element]) -> 
         if following is not None and (reader.words or reader.items) and begins_person(further):
             return "with"
         return "beside" if reader.words and reader.words[0].is_large and len(element.text) > 2 else "word"
-    if kind == "ordinal" and following is not None and not reader.words:
+    if kind == "ordinal" and following is not None and not before_place(reader.words):
         goes_on = begins_person(further) and any(item.position > 0 for item in reader.items[reader.part_begins :])
         if following.kind in ("verb", "colon") or goes_on:
             return "position"
@@ -182,15 +199,26 @@ def _kind_here(reader: Reader, element: Element, further: Sequence[Element]) -> 
 def _describes(reader: Reader) -> bool:
     """Whether what was told last describes somebody whom a name may follow: `the girl in front`."""
     if reader.words:
-        return is_description(reader.words)
+        return is_description(reader.words) or is_of_several(reader.words)
     return len(reader.items) > reader.part_begins and reader.items[-1].is_described
+
+
+def _end_header(reader: Reader) -> None:
+    """The words that only open a list: they name nobody, and take no place in it."""
+    already = len(reader.items)
+    end_item(reader, before="colon")
+    for item in reader.items[already:]:
+        item.width = 0
 
 
 def _verb(reader: Reader, further: Sequence[Element]) -> None:
     """`is` between somebody described and a name: `the girl in front is Ruth`."""
     if further and begins_person(further) and _describes(reader):
+        if reader.words and is_of_several(reader.words):
+            _end_header(reader)
+            return
         end_item(reader)
-        reader.identifies = True
+        reader.identifies = bool(reader.items)
 
 
 def _next_to(reader: Reader, element: Element) -> None:
@@ -221,8 +249,8 @@ def _is_head(element: Element, further: Sequence[Element], reader: Reader) -> bo
         return True
     if not reader.words and following in ("my", "word") and not further[0].is_large and begins_person(further):
         return True
-    if following == "verb" and reader.words:
-        return reader.words[-1].plain in table.BEFORE_A_PLACE or is_description(reader.words)
+    if following == "verb":
+        return not reader.words or reader.words[-1].plain in table.BEFORE_A_PLACE or is_description(reader.words)
     if reader.previous in _POSTURES and (reader.words or reader.items) and further and begins_person(further):
         return True  # `Fred stands behind Nell`: his row
     if reader.behind is False and not reader.words and following == "word" and further[0].is_large:
@@ -240,6 +268,9 @@ def _place(reader: Reader, element: Element, further: Sequence[Element]) -> None
     reader.placed = True
     only_leads = bool(reader.words)
     reader.words = before_place(reader.words)
+    if reader.words and reader.after_posture and element.phrase in POSTPOSITIONS:
+        _behind_whom(reader, element)
+        return
     only_leads = only_leads and not reader.words
     told_before = bool(reader.words) or len(reader.items) > reader.part_begins
     apart = not reader.words and (only_leads or reader.previous == "comma")
@@ -252,8 +283,17 @@ def _place(reader: Reader, element: Element, further: Sequence[Element]) -> None
         end_item(reader)
     if reader.behind and len(reader.items) > reader.part_begins and not (reader.place_since or opens_anew):
         _place_behind(reader, element)
+        reader.after_posture = element.kind in table.ROW_CLASSES[3:]
     else:
         _place_ahead(reader, element, following)
+
+
+def _behind_whom(reader: Reader, element: Element) -> None:
+    """`Ülo seisab Meeta taga`: the row is Ülo's; the other name, told in a form that hides it, is noted."""
+    item = reader.items[-1]
+    item.row, item.has_place = element.kind, True
+    item.person = noted(item.person, reader.text[reader.words[0].start : element.end])
+    reader.words, reader.after_posture = [], False
 
 
 def _place_behind(reader: Reader, element: Element, *, of_all: bool = True) -> None:

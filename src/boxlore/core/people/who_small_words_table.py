@@ -12,14 +12,17 @@ LEADS = frozenset(
 
 ARTICLES = frozenset(
     "the der die das den dem le la les l' el los las lo il gli i o os as a het de ein eine einen une un una um uma een en "
-    "et det no na te".split()
+    "et det".split()
 )
 """Articles before a name, a word of kin, or somebody unknown."""
 
 PRONOUNS = tuple(
-    "of him|of her|of them|of me|of us|him|them|me|ihm|ihr|ihnen|mir|uns|lui|elle|eux|elles|moi|nous|di lei|di lui|di loro|"
-    "de ella|de el|de ellos|ella|dele|dela|deles|hem|hen|mij|ons|hende|ham|dem|mig|henne|honom|ham|meg|hanen|heidan|ним|"
-    "неи|ними|нею|nim|nia|nimi|niego|niej|nich|vina|vinas|vinu|jo|jos|ju|nim|ni|nimi|temast|neist|ia".split("|")
+    (
+        "of him|of her|of them|of me|of us|him|them|me|ihm|ihr|ihnen|mir|uns|lui|elle|eux|elles|moi|"
+        "nous|di lei|di lui|di loro|de ella|de el|de ellos|ella|dele|dela|deles|hem|hen|mij|ons|hende|"
+        "ham|dem|mig|henne|honom|ham|meg|hanen|heidan|ним|неи|ними|нею|nim|nia|nimi|niego|niej|nich|"
+        "vina|vinas|vinu|jo|jos|ju|nim|ni|nimi|temast|neist|minust|meist|hanesta|heista|minusta|ia"
+    ).split("|")
 )
 """Words behind a row or a side that say whose: `in front of him`."""
 
@@ -59,6 +62,17 @@ FINNISH_KIN = frozenset(
     "aiti isa sisko velje seta eno tati mummo mummi ukki vaari vaimo miehe poika tyttare serkku isoisa isoaiti".split()
 )
 """Kin words that say whose by an ending: `setäni`, my uncle."""
+
+HOLDING = frozenset(
+    (
+        "holding", "carrying", "holds", "is holding", "hugging", "tient", "tenant", "halt", "tragt", "hoiab", "sostiene",
+        "tiene en brazos", "segura", "houdt", "holder", "haller", "pitaa sylissaan", "держит", "trzyma", "tur", "laiko", "drzi",
+    )
+)  # fmt: skip
+"""Words before somebody who is held, and so has no place of her own in a row."""
+
+POSTPOSITIONS = frozenset("taga ees takana edessa".split())
+"""Estonian and Finnish rows that may stand behind a name in the genitive: `Meeta taga`, behind Meeta."""
 
 BEFORE_EXACTLY = {"är": "verb", "è": "verb", "é": "verb", "È": "verb", "É": "verb", "I": "me"}
 """Words whose accent makes them another word than the folded one: as told -> the class."""

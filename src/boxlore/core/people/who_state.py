@@ -61,5 +61,7 @@ class Reader:
     """Whether such a number stands before its name: “[1] Anna [2] Ruth”."""
     previous: str = ""
     """The kind of the element before."""
+    after_posture: bool = False
+    """Whether it was just told that somebody stands or sits: a name that follows at once is whom she stands behind."""
     brackets_count: bool = False
     """Whether numbers in brackets are those of the people: 1 and on, each once."""

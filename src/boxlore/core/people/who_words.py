@@ -54,11 +54,13 @@ def person_named(words: Sequence[Element], text: str, known: KnownNames) -> tupl
 
 def _common(words: Sequence[Element]) -> list[Element]:
     """The words that are no names: written small, or a noun behind an article (`Der Junge`, `The Man`)."""
-    return [
-        word
-        for word, before in zip(words, (None, *words[:-1]), strict=True)
-        if not word.is_large or (before is not None and before.plain in small_words.ARTICLES) or _is_noun_alone(words)
-    ]
+    opens = _is_noun_alone(words)
+    return [word for word, before in zip(words, (None, *words[:-1]), strict=True) if opens or _is_common(word, before)]
+
+
+def _is_common(word: Element, before: Element | None) -> bool:
+    behind_article = before is not None and (before.plain in small_words.ARTICLES or before.kind == "my")
+    return not word.is_large or behind_article
 
 
 def _nouns(words: Sequence[Element]) -> set[str]:
@@ -108,6 +110,20 @@ def without_leads(words: Sequence[Element]) -> Sequence[Element]:
     return words[at:]
 
 
+def name_and_remark(words: Sequence[Element]) -> tuple[Sequence[Element], Sequence[Element]]:
+    """`Ted is the tall one` as `Ted` and `the tall one`; no remark where the words are not so."""
+    at = next((at for at, word in enumerate(words) if word.kind == "verb"), 0)
+    name, remark = words[:at], words[at + 1 :]
+    if (
+        name
+        and remark
+        and all(word.is_large and word.kind == "word" for word in name)
+        and not any(word.is_large for word in remark)
+    ):
+        return name, remark
+    return words, ()
+
+
 def without_verbs_behind(words: Sequence[Element]) -> Sequence[Element]:
     """`Kurt steht` without `steht`."""
     end = len(words)
@@ -127,7 +143,8 @@ def before_place(words: Sequence[Element]) -> list[Element]:
         if kept[-1].kind == "me" or (kept[-1].is_large and len(kept) > 1):
             break
         del kept[-1]
-    if len(kept) == 1 and kept[0].kind != "me" and (kept[0].plain in small_words.ARTICLES or kept[0].kind == "my"):
+    leads = small_words.ARTICLES.union(small_words.PRONOUNS)
+    if len(kept) == 1 and kept[0].kind != "me" and (kept[0].plain in leads or kept[0].kind == "my"):
         return []
     if kept and kept[-1].is_large and _is_genitive(kept[-1]) and kept[-1].plain.endswith("'s"):
         last = kept[-1]
@@ -156,6 +173,11 @@ def is_description(words: Sequence[Element]) -> bool:
     return opens and "one" in _nouns(words) and not any(names)
 
 
+def is_of_several(words: Sequence[Element]) -> bool:
+    """Whether words tell of several people and name none: `the three boys`."""
+    return "many" in _nouns(words) and not any(word.is_large and word.plain not in _NOUNS for word in words[1:])
+
+
 def how_many(words: Sequence[Element]) -> int:
     """How many people `two unknown men` are; 1 for any other words."""
     first = words[0]
@@ -170,6 +192,10 @@ def between(words: Sequence[Element], text: str) -> str:
 def begins_person(further: Sequence[Element]) -> bool:
     """Whether a person is told next: a name, kin, or somebody unknown."""
     first = further[0]
+    if is_my(first) and len(further) > 1 and (relation(further[1]) or _NOUNS.get(further[1].plain) == "one"):
+        return True
+    if first.plain in table.BEFORE_A_NAME and len(further) > 1 and further[1].is_large:
+        return True
     if first.plain in small_words.ARTICLES and len(further) > 1 and first.kind in ("word", "and"):
         behind = further[1]
         return behind.is_large or behind.kind in ("my", "unknown") or _NOUNS.get(behind.plain) == "one" or _kin(behind)
@@ -180,6 +206,15 @@ def begins_person(further: Sequence[Element]) -> bool:
     if first.kind == "word":
         return first.is_large or _NOUNS.get(first.plain) == "one" or bool(relation(first))
     return first.kind == "unknown" or stands_for_me(first, further[1:])
+
+
+_MY = tuple(phrase for kind, phrase in table.WORDS_BETWEEN if kind == "my")
+_MY_WHOLE = frozenset(phrase for phrase in _MY if not phrase.endswith("*"))
+
+
+def is_my(element: Element) -> bool:
+    """A word that says whose, also where it is another one of another language (Spanish and Lithuanian `su`)."""
+    return element.kind == "my" or element.plain in _MY_WHOLE
 
 
 def stands_for_me(element: Element, further: Sequence[Element]) -> bool:
@@ -241,7 +276,8 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     before, name = words[:at], words[at:]
     if not before or not name:
         return "", ""
-    small = all(word.plain in table.BEFORE_A_NAME for word in before)
+    plains = {word.plain for word in before} - small_words.ARTICLES
+    small = bool(plains) and plains <= table.BEFORE_A_NAME
     near = len(before) == 1 and (relation(before[0]) in _NEAR or bool(_owned_relation(before[0])))
     own = before[0].kind == "my" or _is_genitive(before[0]) or before[-1].plain in _NOUNS
     return (between(before, text), between(name, text)) if small or near or (own and _is_kin(before[-1])) else ("", "")

@@ -10,6 +10,7 @@ from boxlore.core.statements import Sure
 from boxlore.tasks.sitting import correcting
 from boxlore.tasks.sitting.beginning import next_open
 from boxlore.tasks.sitting.session import AUDIENCES, SURENESSES
+from boxlore.tasks.sitting.which_name import open_name
 from boxlore.tasks.telling.undoing import Done
 from boxlore.tui.keys import ITEM_KEYS, bindings
 from boxlore.tui.screens.cards import Notice
@@ -21,6 +22,7 @@ from boxlore.tui.screens.item_over import ItemOver
 from boxlore.tui.screens.language import language_blank, language_fault
 from boxlore.tui.screens.menu import open_menu
 from boxlore.tui.screens.statements import SaidScreen
+from boxlore.tui.screens.which_name import ask_which_name
 from boxlore.tui.screens.which_place import ask_which_place, open_question
 from boxlore.tui.widgets.prompt_block import Block
 
@@ -167,11 +169,15 @@ class ItemScreen(ItemOver):
             self._change(view, f"{_quoted(view)}: for {audience}.", audience=audience)
 
     async def action_which_place(self) -> None:
-        """Ask which place is meant, if that is open."""
-        if not await self.can_write(self.block):
+        """Ask which place is meant, or how a name is taken apart, if that is open; the prompt's own question first."""
+        block = self.block
+        if not await self.can_write(block):
             return
         question = open_question(self)
-        if question is None:
+        name = open_name(self.sitting, self.record) if question is None or block.prompt.field == "person" else None
+        if name is not None:
+            await ask_which_name(self, name)
+        elif question is None:
             self.say("No place is in question here: it is clear, or none is told.")
         else:
             await ask_which_place(self, question)

@@ -20,6 +20,7 @@ from boxlore.tasks.sitting.linking import related_lines
 from boxlore.tasks.sitting.preview import Glimpse, Glimpses
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.showing import Showing, Tap
+from boxlore.tasks.sitting.which_name import open_name
 from boxlore.tasks.sitting.which_place import open_place
 from boxlore.tasks.telling.markers import Marked
 from boxlore.tui.keys import ITEM_KEYS
@@ -213,6 +214,8 @@ class ItemView(KeepingScreen):
 
     def _say_asks(self) -> None:
         parts: list[str | tuple[str, str]] = []
+        if (name := open_name(self.sitting, self.record)) is not None:
+            parts += [f"\n? {name.question} ", ("Ctrl+P", "bold")]
         parts += [f"\n? {words}" for words in self.sitting.gentle_questions(self.record)]
         to_ask = self.sitting.to_ask(self.record.id)
         parts += [f"\n→ {words}" for words in to_ask]
