@@ -90,6 +90,14 @@ def bring_back(folder: Path, backup: Path, now: str) -> BroughtBack:
     return BroughtBack(kept, holds, struck, tuple(sorted(only_before, key=lambda number: (len(number), number))))
 
 
+def is_whole(backup: Path) -> bool:
+    """Whether a backup can be brought back: SQLite reads all of it and finds nothing wrong."""
+    try:
+        return _is_sound(backup)
+    except (OSError, CouldNot):
+        return False
+
+
 @contextmanager
 def _alone(folder: Path) -> Iterator[None]:
     """Hold the collection's lock."""

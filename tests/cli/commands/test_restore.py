@@ -87,6 +87,25 @@ def test_refused_in_a_sentence(run: Runs, folder: Path, tmp_path: Path) -> None:
     assert code == 3 and "Another program has the collection open." in err and "Close it there" in err
 
 
+def test_of_damaged_backups_the_newest_whole_one_comes_back_or_none(run: Runs, folder: Path) -> None:
+    """Damage in the midst of a file leaves its header, and some counts, as they were."""
+    newest, older = (folder / "backups" / f"{row['backup']}.sqlite" for row in listed(run, folder))
+    data = newest.read_bytes()
+    newest.write_bytes(data[:4096] + bytes(len(data) - 8192) + data[-4096:])
+    code, _, err = run("-c", folder, "restore", "newest")
+    assert code == 1 and f"Passed over, for they are damaged: {newest.stem}." in err and "2 items, 2 statements" in err
+    older.write_bytes(older.read_bytes()[:5000])
+    before = {path.name: path.read_bytes() for path in (folder / "backups").iterdir()}
+    database = (folder / "collection.sqlite").read_bytes()
+    code, _, err = run("-c", folder, "restore", "newest", "--yes")
+    assert code == 3 and f"all are damaged: {newest.stem}, {older.stem}." in err and "Nothing was changed" in err
+    assert {path.name: path.read_bytes() for path in (folder / "backups").iterdir()} == before
+    assert (folder / "collection.sqlite").read_bytes() == database
+    for path in (newest, older):
+        code, _, err = run("-c", folder, "restore", path.stem, "--yes")
+        assert code in (2, 3) and "Take another one" in err
+
+
 def test_a_backup_that_could_not_be_made_is_said_on_stderr(run: Runs, folder: Path) -> None:
     shutil.rmtree(folder / "backups")
     (folder / "backups").write_text("")

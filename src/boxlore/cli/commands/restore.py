@@ -27,6 +27,8 @@ def restore(ctx: click.Context, backup: str | None, yes: bool, as_json: bool) ->
         _list(ctx.obj, as_json=as_json)
         return
     chosen = backups.find_backup(ctx.obj, backup)
+    if backup.strip() == "newest" and (damaged := backups.passed_over(ctx.obj, chosen)):
+        talk.say(output.safe(f"Passed over, for they are damaged: {', '.join(damaged)}."))
     talk.say(output.safe(f"To be brought back: {_line(chosen)}."))
     if not yes and not (sys.stdin.isatty() and click.confirm("Bring it back?", default=False, err=True)):
         talk.say("Nothing was changed. Add --yes where nobody can be asked.")

@@ -12,16 +12,19 @@ that refuses costs the backup and nothing else: the task goes on, and the senten
 """
 
 from dataclasses import dataclass
+from itertools import takewhile
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.store import backups
 from boxlore.store.backups import FOLDER, Backup, Holdings
 from boxlore.store.opening import Store, open_store
-from boxlore.store.restoring import BroughtBack, bring_back
+from boxlore.store.restoring import BroughtBack, bring_back, is_whole
 from boxlore.tasks.collection.clock import Clock
 
 MEGABYTE = 1_000_000
+_NAMED = 5
+"""How many damaged backups a sentence names."""
 CLOSING = "on closing"
 
 
@@ -68,18 +71,41 @@ def has_backups(folder: Path) -> bool:
 
 
 def find_backup(folder: Path, text: str) -> ListedBackup:
-    """The backup whose name begins so, or the `newest` that can be read. Raises WrongUse with what there is."""
+    """The backup whose name begins so, or the `newest` that is whole. Raises WrongUse with what there is, and CouldNot
+    where all are damaged.
+    """
     listed = list_backups(folder)
     if not listed:
         raise WrongUse(f"There are no backups in {folder / FOLDER}.", "Name the collection with -c FOLDER.")
     wanted = text.strip().removesuffix(".sqlite")
-    named = [entry for entry in listed if entry.holds] if wanted == "newest" else _beginning(listed, wanted)
-    if not named or (len(named) > 1 and wanted != "newest"):
+    if wanted == "newest":
+        return _newest_whole(folder, listed)
+    named = _beginning(listed, wanted)
+    if len(named) != 1:
         what = "No backup is called" if not named else f"{len(named)} backups are called"
         raise WrongUse(f"{what} “{text[:40]}”.", "boxlore restore lists them; the beginning of a name is enough.")
     if named[0].holds is None:
         raise WrongUse(f"{named[0].name} cannot be read.", "Take another one; boxlore restore lists them.")
     return named[0]
+
+
+def passed_over(folder: Path, chosen: ListedBackup) -> list[str]:
+    """The names of the backups that are newer than this one."""
+    return [entry.name for entry in takewhile(lambda entry: entry.name != chosen.name, list_backups(folder))]
+
+
+def _newest_whole(folder: Path, listed: list[ListedBackup]) -> ListedBackup:
+    for entry in listed:
+        if entry.holds and is_whole(entry.backup.path):
+            return entry
+    names = ", ".join(entry.name for entry in listed[:_NAMED])
+    more = f" and {len(listed) - _NAMED} more" if len(listed) > _NAMED else ""
+    raise CouldNot(
+        f"None of the backups in {folder / FOLDER} can be brought back, for all are damaged: {names}{more}.",
+        "Nothing was changed: leave them and the database as they are. Copy an older backup from another disk into "
+        "that folder and try again; from a transfer, boxlore new FOLDER --from TRANSFER makes a "
+        "collection anew.",
+    )
 
 
 def _beginning(listed: list[ListedBackup], wanted: str) -> list[ListedBackup]:
