@@ -1,5 +1,7 @@
 """Copies after a run that was killed: its work is known by its bytes (rules of our own). The editor is pyexiv2."""
 
+import errno
+import os
 import signal
 import subprocess
 import sys
@@ -17,6 +19,8 @@ from boxlore.tasks.collection.opening import open_collection, start
 from boxlore.tasks.collection.records import Selection
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.outputs.being_made import FILE_NAME, read_being_made
+from boxlore.tasks.outputs.contents import FILE_NAME as CONTENTS
+from boxlore.tasks.outputs.contents import read_contents
 from boxlore.tasks.outputs.copies import Copied, copies
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import Planned, ScanSide
@@ -148,6 +152,44 @@ def test_a_copy_that_may_not_be_made_any_more_is_named(home: Path, tmp_path: Pat
     (home / scan.path).unlink()
     refused = make(home, out)[0]
     assert refused.state == "refused" and "An earlier copy is still there: TRA-0001_f.jpg." in refused.why
+
+
+def full_for(name: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Let the disk be full (ENOSPC, POSIX) for every file that is to take a name with `name` in it."""
+    whole = os.replace
+
+    def replace(part: Path, target: Path) -> None:
+        if name in str(target):
+            raise OSError(errno.ENOSPC, os.strerror(errno.ENOSPC))
+        whole(part, target)
+
+    monkeypatch.setattr(os, "replace", replace)
+
+
+def test_on_a_full_disk_the_page_names_all_that_was_made_and_no_list_is_left(
+    home: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Copies are made side by side: those behind the one that met the full disk are there too."""
+    out = tmp_path / "copies"
+    full_for("TRA-0001", monkeypatch)
+    with pytest.raises(CouldNot, match="The disk is full"):
+        make(home, out)
+    named = {line.copy for line in read_contents(out)}
+    assert named == {path.name for path in out.iterdir() if path.suffix in (".jpg", ".png", ".gif")}
+    assert not (out / FILE_NAME).exists()
+
+
+def test_a_page_that_cannot_be_written_is_said_and_the_next_run_takes_the_list_away(
+    home: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    out = tmp_path / "copies"
+    with monkeypatch.context() as patched:
+        full_for(CONTENTS, patched)
+        with pytest.raises(CouldNot, match=rf"3 copies are there, noted in {FILE_NAME}; the next run goes on"):
+            make(home, out)
+    assert (out / FILE_NAME).exists()
+    assert [copied.state for copied in make(home, out)] == ["same", "same", "sidecar"]
+    assert not (out / FILE_NAME).exists()
 
 
 def test_a_list_that_cannot_be_written_or_read_is_said(home: Path, tmp_path: Path) -> None:

@@ -30,6 +30,7 @@ from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.outputs import check_place, foreign
 from boxlore.tasks.collection.progress import QUIET, Progress, workers
 from boxlore.tasks.collection.records import EVERYTHING, Selection, check_chosen, seen_by
+from boxlore.tasks.outputs.being_made import FILE_NAME as NOTED
 from boxlore.tasks.outputs.being_made import BeingMade, read_being_made
 from boxlore.tasks.outputs.contents import FILE_NAME as CONTENTS
 from boxlore.tasks.outputs.contents import CopyLine, is_contents, read_contents, write_contents
@@ -100,23 +101,44 @@ def copies(
     jobs = jobs_of(seen_by(collection, to).records(selection), longest)
     lines = dict(run.known)
     places = {line.key: line for line in run.known.values()}
+    ahead: dict[str, CopyLine] = {}
+
+    def make(job: CopyJob) -> Copied | None:
+        """One copy, unless the run is to stop. It may be made while one before it meets a full disk."""
+        copied = None if progress.stopped() else _copy(run, job)
+        if copied is not None and copied.line is not None:
+            ahead[copied.copy] = copied.line
+        return copied
+
     try:
         with workers() as pool:
             while not progress.stopped() and (batch := list(islice(jobs, BATCH))):
-                for copied in pool.map(lambda job: None if progress.stopped() else _copy(run, job), batch):
+                for copied in pool.map(make, batch):
                     if copied is None:
                         return
                     if copied.stops is not None:
                         raise copied.stops
                     if copied.line is not None:
+                        ahead.pop(copied.copy, None)
                         copied = _without_the_old(run, copied, places.get(copied.line.key))
                         lines[copied.copy] = copied.line or lines[copied.copy]
                     progress.step()
                     yield copied
     finally:
+        lines |= ahead
         if lines:
-            write_contents(out, lines.values())
+            _write_page(run, lines)
         run.being_made.done(lines)
+
+
+def _write_page(run: CopyRun, lines: dict[str, CopyLine]) -> None:
+    """Write the contents page. Raises CouldNot, with what becomes of the copies that it should have named."""
+    try:
+        write_contents(run.out, lines.values())
+    except CouldNot as error:
+        there = sum((run.out / copy).is_file() for copy in lines)
+        words = f"{error.problem} {there} copies are there, noted in {NOTED}; the next run goes on from them."
+        raise CouldNot(words, error.what_to_do, error.everywhere) from error
 
 
 def run_of(collection: Collection, out: Path, to: To, longest: int) -> CopyRun:
