@@ -348,3 +348,41 @@ def test_a_doubtful_name_is_asked_about_and_taken_by_its_number(collection: Coll
     assert said.index("Noted: given László, family Péter.") > said.index("Noted: given Péter, family László.")
     person = next(person for person in sitting.collection.people().values() if person.name == "László Péter")
     assert (person.sort_name, person.name_asks) == ("Péter, László", "")
+
+
+def test_a_date_in_question_is_a_sentence_and_a_number_takes_it(collection: Collection) -> None:
+    """“Easter ’64” says no century (Easter of 1964 was on 29 March: Nautical Almanac, from memory)."""
+    sitting, said = sit(collection, ".question\n\n\nEaster ’64\n1\n.quit")
+    first = said.index("“Easter ’64”: is 1964 meant?")
+    assert said[first + 1 : first + 4] == [
+        "1. 29 March 1964",
+        "2. 27 March 1864",
+        "A number takes one; an empty line goes on; other words come in its place.",
+    ]
+    assert "Noted: 29 March 1964." in said
+    shown = record(sitting, 1)
+    assert (shown.edtf, shown.words("date")) == ("1964-03-29", "Easter ’64")
+
+
+PLAINLY_ASKED = [  # what is told, the question, its choices (the readings themselves: tests/core/dates)
+    ("7/4/52", "“7/4/52”: day or month first?", ["7 April 1952", "4 July 1952", "7 April 1952 or 4 July 1952"]),
+    ("’37", "“’37”: is 1937 meant?", ["1937", "1837"]),
+    ("summer", "“summer”: in which year was that summer?", []),
+    ("12 June", "“12 June”: in which year?", ["12 June"]),
+    ("the year of the flood", "“the year of the flood”: when was the flood?", []),
+    ("Mon 12 June 1938", "“Mon 12 June 1938”: 1938-06-12 was a Sunday, not a Monday. Which is right?", ["12 June"]),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("told", "question", "choices"), PLAINLY_ASKED)
+def test_what_is_in_question_is_asked(collection: Collection, told: str, question: str, choices: list[str]) -> None:
+    _, said = sit(collection, f".question\n\n\n{told}\n.quit")
+    at = said.index(question)
+    numbered = [line.partition(". ")[2] for line in said[at + 1 :] if line[:1].isdigit() and line[1:3] == ". "]
+    assert [line[: len(choice)] for line, choice in zip(numbered, choices, strict=True)] == choices
+
+
+def test_a_place_in_question_is_taken_by_its_number_alone(collection: Collection) -> None:
+    sitting, said = sit(collection, ".question\n\n\n\nMilton\n2\n.quit")
+    (second,) = [line[3:] for line in said if line.startswith("2. ")]
+    assert f"Noted: {second}." in said and full_name(record(sitting, 1).place) == second

@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from contextlib import AbstractContextManager, nullcontext
 
-from boxlore.cli import plain_names, plain_places, plain_statements, plain_steps
+from boxlore.cli import plain_choices, plain_names, plain_statements, plain_steps
 from boxlore.cli.output import safe
 from boxlore.cli.plain_sitting import Plain, PlainOrder, Say
 from boxlore.core.sitting.stages import Step
@@ -25,7 +25,7 @@ ORDERS: dict[str, tuple[PlainOrder, str]] = {
     "read": (lambda plain, _: plain.open(plain.position), "this item again from the start."),
     "who": (plain_statements.who, "everything told of this item, numbered, and who says so."),
     "correct": (Plain.correct, "the answer in the place of the last one: .correct It was in May."),
-    "place": (plain_places.place, "which place is meant: .place, then .place 2, .place near 2 or .place own."),
+    "place": (plain_choices.place, "which place is meant: .place, then .place 2, .place near 2 or .place own."),
     "name": (plain_names.name, "how a doubtful name is taken apart: .name, then .name 1."),
     "unknown": (Plain.not_known, "asked, and not known."),
     "later": (Plain.later, "come back to this, or whom to ask: .later ask Joan."),

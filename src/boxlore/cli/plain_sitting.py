@@ -27,8 +27,9 @@ from boxlore.tasks.sitting.item_list import Listing, filtered
 from boxlore.tasks.sitting.linking import RELATIONS, SAME, relate, related_lines, same_as
 from boxlore.tasks.sitting.session import COME_BACK, Sitting
 from boxlore.tasks.sitting.showing import Showing
+from boxlore.tasks.sitting.which_date import OpenDate
+from boxlore.tasks.sitting.which_meant import OpenQuestion, choose_meant, open_question
 from boxlore.tasks.sitting.which_name import OpenName, open_name
-from boxlore.tasks.sitting.which_place import OpenPlace, open_place
 
 Say = Callable[[str], None]
 PlainOrder = Callable[["Plain", str], None]
@@ -120,16 +121,17 @@ class Plain:
             self.say(f"{self.prompt.question} (Told: {'; '.join(others_words)}.)")
         else:
             self.say(self.prompt.question)
-        self._say_places()
+        self._say_choices()
 
-    def _say_places(self) -> None:
-        """Say the choices of a place, or of a name, that is still in question."""
-        question = open_place(self.sitting, self.record, self.prompt)
-        for line in place_lines(question) if question is not None else ():
+    def _say_choices(self) -> bool:
+        """Say what is still in question of a date, a place or a name. Returns whether there are choices to take."""
+        question = open_question(self.sitting, self.record, self.prompt)
+        for line in choice_lines(question) if question is not None else ():
             self.say(line)
         name = open_name(self.sitting, self.record) if self.prompt.field == "person" else None
         for line in name_lines(name) if name is not None else ():
             self.say(line)
+        return question is not None and bool(question.names)
 
     def read_again(self) -> None:
         """Read the item's record again after a change, for this sitting and for the teller's page."""
@@ -150,6 +152,8 @@ class Plain:
                 self.not_known("")
             elif words.casefold() in ALONE:
                 self.say(f"Did you mean .{words.casefold()}? That word alone is not kept as an answer.")
+            elif words.isascii() and words.isdigit() and self.sitting.writable and self.take_choice(int(words)):
+                pass  # it was a number of the choices said before
             elif words:
                 self._answer(words.removeprefix("."))
             else:
@@ -176,11 +180,22 @@ class Plain:
         own = self.sitting.own(self.record, prompt) or next(iter(self.record.all(prompt.field)[-1:]), None)
         read = _understood(own) if own is not None else ""
         self.say(f"Saved.{f' Understood: {read}.' if read else ''}")
-        self._say_places()
+        chooses = self._say_choices()
         if prompt.gathers:
             self.say("Another? An empty line goes on.")
-        else:
+        elif not chooses:
             self._next_question()
+
+    def take_choice(self, number: int) -> bool:
+        """Take the choice of this number, where the question asked now is in question; False where it is not."""
+        question = open_question(self.sitting, self.record, self.prompt)
+        if question is None or not 1 <= number <= len(question.names):
+            return False
+        words = choose_meant(self.sitting, self.record, question, number)
+        self.read_again()
+        self.say(f"Noted: {words}.")
+        self._next_question()
+        return True
 
     def _next_question(self) -> None:
         if self.prompt_index + 1 < len(self.sitting.prompts):
@@ -306,9 +321,13 @@ def name_lines(question: OpenName) -> list[str]:
     return [question.question, *numbered, ".name 1 takes the first, the likeliest."]
 
 
-def place_lines(question: OpenPlace) -> list[str]:
-    """The choices of an open question about a place, numbered, and how to choose."""
-    if not question.names:
-        return [f"“{question.view.words}” is in no list of places. .place own makes it a place of our own."]
+def choice_lines(question: OpenQuestion) -> list[str]:
+    """An open question about a date or a place: its choices, numbered, and how to choose."""
     numbered = [f"{number}. {name}" for number, name in enumerate(question.names, 1)]
-    return ["Which place is meant?", *numbered, ".place 1 chooses; .place near 1: somewhere near; .place own: our own."]
+    if isinstance(question, OpenDate):
+        how = "A number takes one; an empty line goes on; other words come in its place."
+        return [question.asks, *numbered, how] if numbered else [question.asks]
+    if not numbered:
+        return [f"“{question.view.words}” is in no list of places. .place own makes it a place of our own."]
+    how = "A number takes one; .place near 1: somewhere near; .place own: our own; an empty line goes on."
+    return ["Which place is meant?", *numbered, how]

@@ -288,3 +288,19 @@ def test_a_doubtful_name_is_asked_about_and_confirmed_by_a_key(run: Run, collect
             assert "the family name?" in hands.text
 
     run(sit())
+
+
+def test_a_date_in_question_is_a_sentence_and_chosen_by_its_key(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("tab", "tab", "«7/4/52»", "enter")
+            assert "“7/4/52”: day or month first?" in hands.text and "chooses: 1 7 April 1952" in hands.text
+            await hands.press("pagedown", "pageup", "ctrl+p")
+            assert "none of these" in hands.text
+            await hands.press("2")
+            assert "Noted: 4 July 1952. Ctrl+Z takes it back." in hands.text
+            assert (record(collection, 1).edtf, record(collection, 1).words("date")) == ("1952-07-04", "7/4/52")
+            await hands.press("ctrl+z")
+            assert "day or month first?" in hands.text
+
+    run(sit())

@@ -153,7 +153,7 @@ def _written(teller: Teller, act: Act, write: Write) -> int:
     further = Act(teller.collection, act.id, act.what)
     for item, words in _leaning(teller.collection, teller):
         if teller.understanding.date(words, NOTHING_AROUND)[0] != before.get(item):
-            teller.read_date_again(further, Subject(Kind.ITEM, item))
+            teller.read_again(further, Subject(Kind.ITEM, item), "date")
     write(further)
     return len(further.readings)
 

@@ -232,7 +232,7 @@ class Teller:
         if understood is not None:
             act.readings.append((statement.id, understood.reading))
             if reads in READ_TOGETHER and understood.reading.usable:
-                self._read_again(act, subject, READ_TOGETHER[reads])
+                self.read_again(act, subject, READ_TOGETHER[reads])
         elif reads == "person" and (person := self._just_made(act, statement, words)):
             act.readings.append((statement.id, Reading("person", PersonRef(person.id), REGISTRY)))
         elif reads in MAKES:
@@ -372,19 +372,15 @@ class Teller:
         """The collection that is told about."""
         return self._collection
 
-    def read_date_again(self, act: Act, item: Subject) -> None:
-        """Read an item's dates again, now that something is known which they may lean on; never a confirmed one."""
-        self._read_again(act, item, "date")
-
     def _read_age(self, act: Act, item: Subject) -> None:
         """Read a date again that could not be read, such as an age, now that it is told who is in the picture."""
         for statement, reading in self._told(act, item):
             date = reading.value if statement.field == "date" and reading is not None else None
             if isinstance(date, DateReading) and date.edtf is None:
-                self._read_again(act, item, "date")
+                self.read_again(act, item, "date")
                 return
 
-    def _read_again(self, act: Act, subject: Subject, name: str) -> None:
+    def read_again(self, act: Act, subject: Subject, name: str) -> None:
         """A place as it was in the year told since, a season as at the place told since; never a confirmed one."""
         for statement, reading in self._told(act, subject):
             if statement.field != name or not statement.words or (reading is not None and reading.confirmed):

@@ -22,8 +22,8 @@ from boxlore.tui.screens.item_over import ItemOver
 from boxlore.tui.screens.language import language_blank, language_fault
 from boxlore.tui.screens.menu import open_menu
 from boxlore.tui.screens.statements import SaidScreen
+from boxlore.tui.screens.which_meant import ask_which, to_choose
 from boxlore.tui.screens.which_name import ask_which_name
-from boxlore.tui.screens.which_place import ask_which_place, open_question
 from boxlore.tui.widgets.prompt_block import Block
 
 
@@ -168,19 +168,20 @@ class ItemScreen(ItemOver):
             audience = AUDIENCES[(at + 1) % len(AUDIENCES)]
             self._change(view, f"{_quoted(view)}: for {audience}.", audience=audience)
 
-    async def action_which_place(self) -> None:
-        """Ask which place is meant, or how a name is taken apart, if that is open; the prompt's own question first."""
+    async def action_which(self) -> None:
+        """Ask which date or place is meant, or how a name is taken apart, if that is open; the prompt's own question
+        first."""
         block = self.block
         if not await self.can_write(block):
             return
-        question = open_question(self)
+        question = to_choose(self, block.prompt)
         name = open_name(self.sitting, self.record) if question is None or block.prompt.field == "person" else None
         if name is not None:
             await ask_which_name(self, name)
         elif question is None:
-            self.say("No place is in question here: it is clear, or none is told.")
+            self.say("No place is in question here, and no date: each is clear, or none is told.")
         else:
-            await ask_which_place(self, question)
+            await ask_which(self, question)
 
     async def action_language(self) -> None:
         """Ask for a language: of the answer in this prompt, and of everything told from now on."""

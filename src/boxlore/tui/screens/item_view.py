@@ -20,8 +20,8 @@ from boxlore.tasks.sitting.linking import related_lines
 from boxlore.tasks.sitting.preview import Glimpse, Glimpses
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.showing import Showing, Tap
+from boxlore.tasks.sitting.which_meant import open_question
 from boxlore.tasks.sitting.which_name import open_name
-from boxlore.tasks.sitting.which_place import open_place
 from boxlore.tasks.telling.markers import Marked
 from boxlore.tui.keys import ITEM_KEYS
 from boxlore.tui.screens.keeping import KeepingScreen
@@ -179,7 +179,7 @@ class ItemView(KeepingScreen):
             own = self.sitting.own(record, block.prompt)
             typing = not keeps and block.changed
             block.load(record, own, self.sitting.others(record, block.prompt), keeps=not typing)
-            block.understood = asked_or_made(open_place(self.sitting, record, block.prompt), own)
+            block.understood = asked_or_made(open_question(self.sitting, record, block.prompt), own)
             block.draw()
         self._head()
         self._say_asks()

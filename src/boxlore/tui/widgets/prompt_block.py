@@ -12,7 +12,8 @@ from boxlore.core.places.reading import PlaceReading, full_name
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import Said, Source, Sure
 from boxlore.tasks.collection.prompts import Prompt
-from boxlore.tasks.sitting.which_place import OpenPlace
+from boxlore.tasks.sitting.which_date import OpenDate
+from boxlore.tasks.sitting.which_meant import OpenQuestion
 from boxlore.tasks.telling.understanding import Understood
 from boxlore.tui.widgets.plain_text import Line, StyledText, short
 from boxlore.tui.widgets.text_input import Words
@@ -191,11 +192,21 @@ def made_of(meant: Understood | StatementView) -> tuple[StyledText, ...]:
     return ("= ", meant.shown)
 
 
-def asked_or_made(question: OpenPlace | None, own: StatementView | None) -> tuple[StyledText, ...]:
-    """The choices of a place in question, or what this teller's answer was understood as."""
+def asked_or_made(question: OpenQuestion | None, own: StatementView | None) -> tuple[StyledText, ...]:
+    """The question that is open about a date or a place, or what this teller's answer was understood as."""
+    if isinstance(question, OpenDate):
+        return date_asked(question.asks, question.names)
     if question is not None:
         return places_asked(question.names)
     return made_of(own) if own else ()
+
+
+def date_asked(asks: str, names: Sequence[str]) -> tuple[StyledText, ...]:
+    """The question about a date, and its choices, numbered as the card of Ctrl+P has them."""
+    if not names:
+        return (("? ", "bold $warning"), asks)
+    numbered = " · ".join(f"{number} {short(name, 34)}" for number, name in enumerate(names, 1))
+    return (("? ", "bold $warning"), f"{asks} ", ("Ctrl+P", "bold"), f" chooses: {numbered}")
 
 
 def places_asked(names: Sequence[str]) -> tuple[StyledText, ...]:

@@ -1,6 +1,6 @@
 """The order `.place` of the plain sitting: which place is meant, where the words told leave it open."""
 
-from boxlore.cli.plain_sitting import Plain, place_lines
+from boxlore.cli.plain_sitting import Plain, choice_lines
 from boxlore.core.errors import WrongUse
 from boxlore.core.places.reading import full_name
 from boxlore.tasks.sitting.which_place import OpenPlace, choose, make_own, open_place
@@ -13,7 +13,7 @@ def place(plain: Plain, words: str) -> None:
     near = order == "near"
     told = number.strip() if near else words
     if not words:
-        for line in place_lines(question):
+        for line in choice_lines(question):
             plain.say(line)
         return
     if words == "own":

@@ -1,0 +1,75 @@
+"""Which date is meant, where told words leave it open: a question as a person asks it, and its choices in their order.
+
+As with places (`which_place`), a choice is kept as the confirmed reading of the same statement: the words stay as they
+were told, the choices have the same numbers whenever one comes back, and undo brings the question back.
+"""
+
+from dataclasses import dataclass, replace
+
+from boxlore.core.dates import edtf as standard
+from boxlore.core.dates.display import display
+from boxlore.core.dates.phrases import READER_VERSION
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.errors import WrongUse
+from boxlore.core.records.item_record import Record, StatementView
+from boxlore.core.statements import Kind, Reading, Subject
+from boxlore.tasks.collection.prompts import Prompt
+from boxlore.tasks.sitting.session import Sitting
+
+
+@dataclass(frozen=True, slots=True)
+class OpenDate:
+    """A statement about a date whose reading asks. `choices` are the dates that may be meant, as EDTF: the likeliest
+    first, and last all of them together where nobody can tell; none where only other words can answer."""
+
+    view: StatementView
+    reading: Reading
+    asks: str
+    choices: tuple[str, ...]
+
+    @property
+    def names(self) -> list[str]:
+        """The choices as one reads them, in their order: the first is number 1."""
+        return [display(standard.parsed(edtf), "family") for edtf in self.choices]
+
+
+def open_date(sitting: Sitting, record: Record, prompt: Prompt) -> OpenDate | None:
+    """The open question about the answer to this prompt: this teller's own, else another's; None if there is none."""
+    if prompt.reads != "date":
+        return None
+    own = sitting.own(record, prompt)
+    asking = [view for view in ([own] if own else record.all(prompt.field)) if view.asks]
+    rows = sitting.collection.store.statements(Subject(Kind.ITEM, record.id)) if asking else []
+    for statement, reading in rows:
+        value = reading.value if reading is not None else None
+        if statement.id == asking[0].statement and reading and isinstance(value, DateReading) and value.ask:
+            return OpenDate(asking[0], reading, _sentence(value), _choices(value))
+    return None
+
+
+def _sentence(read: DateReading) -> str:
+    """The question with the words that it is about, once."""
+    ask = str(read.ask)
+    return ask if "“" in ask or not read.text else f"“{read.text}”: {ask[0].lower()}{ask[1:]}"
+
+
+def _choices(read: DateReading) -> tuple[str, ...]:
+    """What it was read as stands first; where that is all the others together, it stands last."""
+    if read.edtf is None:
+        return read.alternatives
+    whole = read.edtf.text
+    first = () if whole[0] in "[{" and len(read.alternatives) > 1 else (whole,)
+    return tuple(dict.fromkeys((*first, *read.alternatives, whole))) if read.alternatives else (whole,)
+
+
+def choose_date(sitting: Sitting, record: Record, question: OpenDate, number: int) -> str:
+    """Keep that choice `number` (from 1) is meant. Returns it in words. Raises WrongUse for a number without one."""
+    if not 1 <= number <= len(question.choices):
+        raise WrongUse("There is no choice of that number.", f"One of 1 to {len(question.choices)}.")
+    meant = DateReading(question.view.words, standard.parsed(question.choices[number - 1]))
+    act = sitting.collection.act(f"date: {question.names[number - 1][:40]}")
+    reading = replace(question.reading, value=meant, reader=READER_VERSION, asks=False, confirmed=True)
+    act.readings.append((question.view.statement, reading))
+    sitting.teller.read_again(act, Subject(Kind.ITEM, record.id), "place")  # a place as it was in that year
+    sitting.finish(act, record.id)
+    return question.names[number - 1]

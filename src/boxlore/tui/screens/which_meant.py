@@ -1,0 +1,94 @@
+"""The card that asks which date or place is meant: the choices numbered; of a place somewhere near one, or our own."""
+
+from boxlore.core.errors import BoxloreError
+from boxlore.core.places.reading import full_name
+from boxlore.tasks.collection.prompts import Prompt
+from boxlore.tasks.sitting.which_date import OpenDate, choose_date
+from boxlore.tasks.sitting.which_meant import OpenQuestion, open_question
+from boxlore.tasks.sitting.which_place import OpenPlace, choose, make_own
+from boxlore.tui.screens.cards import Choice, Choices
+from boxlore.tui.screens.item_view import ItemView
+from boxlore.tui.widgets.plain_text import short
+
+NEAR, OWN = "near", "own"
+
+
+async def ask_which(screen: ItemView, question: OpenQuestion) -> None:
+    """Open the card for this question."""
+    if isinstance(question, OpenDate):
+        await _ask_date(screen, question)
+    else:
+        await _ask_place(screen, question)
+
+
+async def _ask_date(screen: ItemView, question: OpenDate) -> None:
+    def answer(value: str) -> None:
+        try:
+            words = choose_date(screen.sitting, screen.record, question, int(value))
+        except BoxloreError as error:
+            screen.say(str(error), bad=True)
+            return
+        _done(screen, words)
+
+    below = "Esc, and another answer in its place, if it is none of these."
+    await screen.app.push_screen(Choices(short(question.asks, 100), _numbered(question), answer, below=below))
+
+
+async def _ask_place(screen: ItemView, question: OpenPlace) -> None:
+
+    async def answer(value: str) -> None:
+        if value == NEAR:
+            await _ask_near(screen, question)
+        elif value == OWN:
+            _done(screen, full_name(make_own(screen.sitting, screen.record, question)))
+        else:
+            _chosen(screen, question, value)
+
+    near = [Choice(NEAR, "Somewhere near", "near one of these")] if _with_points(question) else []
+    own = Choice(OWN, "A place of our own", "a farm, a house: it is known from now on")
+    await screen.app.push_screen(Choices(_title(question), [*_numbered(question), *near, own], answer))
+
+
+async def _ask_near(screen: ItemView, question: OpenPlace) -> None:
+    near = [choice for choice in _numbered(question) if choice.value in _with_points(question)]
+    title = f"{_title(question)} Near which?"
+    await screen.app.push_screen(Choices(title, near, lambda value: _chosen(screen, question, value, near=True)))
+
+
+def _title(question: OpenPlace) -> str:
+    return f"“{short(question.view.words, 40)}”: which place is meant?"
+
+
+def _numbered(question: OpenQuestion) -> list[Choice]:
+    return [Choice(str(number), short(name, 60)) for number, name in enumerate(question.names, 1)]
+
+
+def _with_points(question: OpenPlace) -> list[str]:
+    """The numbers of the choices that have a point, so that one can be near them."""
+    return [str(number) for number, place in enumerate(question.reading.choices, 1) if place.point is not None]
+
+
+def _chosen(screen: ItemView, question: OpenPlace, value: str, *, near: bool = False) -> None:
+    try:
+        place = choose(screen.sitting, screen.record, question, int(value), near=near)
+    except BoxloreError as error:
+        screen.say(str(error), bad=True)
+        return
+    _done(screen, full_name(place))
+
+
+def _done(screen: ItemView, words: str) -> None:
+    screen.refresh_record()
+    screen.say(f"Noted: {words}. Ctrl+Z takes it back.")
+
+
+def to_choose(screen: ItemView, at: Prompt | None) -> OpenQuestion | None:
+    """The open question with choices of this item, that of the prompt `at` before others; None if there is none.
+
+    A place without choices can be made our own; a date without them only other words can tell.
+    """
+    for prompt in sorted((block.prompt for block in screen.blocks), key=lambda prompt: prompt is not at):
+        question = open_question(screen.sitting, screen.record, prompt)
+        if isinstance(question, OpenPlace) or (question is not None and question.choices):
+            return question
+    return None
