@@ -186,7 +186,7 @@ PORTUGUESE_GIVEN = _words(
     joao jose antonio manuel francisco luis carlos pedro paulo miguel joaquim jorge fernando rui nuno tiago goncalo duarte afonso
     alvaro amadeu anibal armando artur augusto bernardo domingos eduardo egas estevao filipe gaspar gil guilherme henrique inacio jaime leonel
     lourenco luiz marcelo mario martim mateus nicolau raul ricardo rodrigo sebastiao simao tomas vasco vitor zeferino
-    maria ana isabel teresa rosa fernanda manuela helena luisa ines catarina beatriz joana margarida matilde mariana leonor carolina
+    maria ana antonia isabel teresa rosa fernanda manuela helena luisa ines catarina beatriz joana margarida matilde mariana leonor carolina
     conceicao amelia amalia aurora beatriz benedita celeste clarice cecilia deolinda emilia fatima filomena florbela gloria graca guiomar
     idalina josefa judite julia laura lidia lourdes lucia madalena olivia otilia palmira piedade raquel rita sara sofia susana
     """

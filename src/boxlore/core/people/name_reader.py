@@ -84,6 +84,8 @@ def read_name(words: str, known: KnownNames = NOTHING_KNOWN) -> NameParts:
     if core is None:
         return NameParts()
     aside: dict[str, Any] = dict(frame.parts)
+    if core.title and aside.get("title"):
+        aside["title"] = f"{aside['title']} {core.title}"
     return replace(core, **aside)
 
 
@@ -218,6 +220,8 @@ def _turned(frame: _Frame, family: Sequence[Token], given: Sequence[Token]) -> N
 def _segments(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     """The tokens before the first marker; the names behind each marker are kept as the part that it announces."""
     for at in range(1, len(tokens)):
+        if _is_title(tokens[at]) and all(_is_title(token) for token in tokens[:at]):
+            continue
         if marked := _marker(tokens[at:]):
             part, length = marked
             behind = _segments(frame, tokens[at + (0 if part == "belongs" else length) :])
@@ -229,6 +233,9 @@ def _segments(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
 def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     """The tokens without those suffixes at their end, and without kin words that stand behind (`Mari néni`)."""
     suffixes: list[Token] = []
+    if len(tokens) in (3, 4) and tokens[-2].plain == "of" and tokens[-2].is_small and not tokens[-1].is_small:
+        suffixes[:0] = tokens[-2:]
+        tokens = tokens[:-2]
     while len(tokens) > 1:
         plain = " ".join(token.plain for token in tokens[-2:])
         if len(tokens) > 2 and plain in words_of.JOINED_SUFFIXES and tokens[-2].is_small:
@@ -272,7 +279,8 @@ def _title_part(tokens: Sequence[Token], frame: _Frame) -> str:
 
 
 def _is_title(token: Token) -> bool:
-    return token.plain in words_of.TITLES or token.plain in words_of.RELIGIOUS_TITLES
+    joined = token.plain.split("-")
+    return all(word in words_of.TITLES for word in joined) or token.plain in words_of.RELIGIOUS_TITLES
 
 
 def _is_sentence(core: Sequence[Token], known: KnownNames) -> bool:
@@ -296,7 +304,8 @@ def _with_title(frame: _Frame, core: Sequence[Token]) -> NameParts:
         return _kin_alone(token_of(kin).plain, core, frame.known)
     if not last:
         return read_core(core, frame.known)
-    if last in words_of.RELIGIOUS_TITLES and last not in words_of.PRIESTS and _in_religion(core, frame.known):
+    in_religion = last in words_of.ALWAYS_RELIGIOUS or _in_religion(core, frame.known)
+    if last in words_of.RELIGIOUS_TITLES and last not in words_of.PRIESTS and in_religion:
         return NameParts(religious=written(core))
     if len([token for token in core if not token.is_particle]) == 1:
         return _titled_alone(last, core, frame.known)

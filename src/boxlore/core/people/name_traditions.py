@@ -147,7 +147,7 @@ def italian(tokens: Tokens) -> NameParts | None:
     """Particles lead in Italian; an Italian given name tells it."""
     if (
         len(tokens) > 2
-        and tokens[0].plain in lists.ITALIAN_GIVEN
+        and (tokens[0].plain in lists.ITALIAN_GIVEN or tokens[-2].plain in words_of.ITALIAN_FOR_CERTAIN)
         and tokens[-2].plain in words_of.ITALIAN_ONLY | {"de"}
     ):
         at = len(tokens) - 1
@@ -281,7 +281,7 @@ def arabic(tokens: Tokens) -> NameParts | None:
         return None
     starts = min(fathers, default=len(tokens))
     family = [
-        at for at in sorted(article) if at - 1 not in fathers and plain[at - 1] not in words_of.SERVANT and at > honour
+        at for at in sorted(article) if at - 1 not in fathers and plain[at - 1] not in words_of.SERVANT and at >= honour
     ]
     family_at = family[-1] if family and family[-1] >= max(fathers, default=0) + (2 if fathers else 0) else len(tokens)
     given_end = min(starts, family_at)
@@ -328,6 +328,9 @@ def hungarian(tokens: Tokens) -> NameParts | None:
         return NameParts(
             given=written(tokens[2:]), family=tokens[1].text, married_as=first.text, tradition=Tradition.HUNGARIAN
         )
+    if len(tokens) == 4 and tokens[1].text.endswith("né") and last.plain in lists.HUNGARIAN_GIVEN:
+        own = with_particle(tokens[3:], tokens[2:3], Tradition.HUNGARIAN)  # her own name stands behind her husband's
+        return replace(own, married_as=first.text, title=tokens[1].text)
     behind = [token.plain in lists.HUNGARIAN_GIVEN for token in tokens[1:]]
     is_family = first.plain in lists.HUNGARIAN_FAMILY
     only_hungarian = last.plain in lists.HUNGARIAN_GIVEN and not last.is_given

@@ -39,6 +39,9 @@ TITLES = _words(
     pan pani slecna
     sheikh shaykh shaikh sheik sayyid syed seyyed hajj hajji haji mulla mullah imam emir amir hafiz ustad sidi lalla
     rabbi reb rebbe
+    vice baronesse mw contessa conte marchese marchesa barone principe principessa conde condesa marquesa comte comtesse
+    vicomte duc duchesse baronne graaf gravin markies hertog greve grevinde grevinna friherre friherrinna hrabia hrabina
+    veuve vve ozv ozvegy ifj
     shri sri smt shrimati kumari pandit swami
     """
 )
@@ -75,6 +78,9 @@ RELIGIOUS_TITLES = _words(
     """
 )
 """Titles of people in religion. Written small, or in the family's mouth, some of them are kin words."""
+
+ALWAYS_RELIGIOUS = _words("suor sor fra fray frei")
+"""Religious titles that no relation of a family is called by: the names behind them are names in religion."""
 
 PRIESTS = _words("father fr pater padre pere abbe canon ojciec отец")
 """Religious titles behind which a family name usually stands."""
@@ -147,7 +153,7 @@ JOINED_SUFFIXES = ("the elder", "the younger", "der altere", "der jungere", "d a
 
 PARTICLES = _words(
     """
-    von vom zu zum zur van der den des ten ter te 't tot op aan bij de del della dello dei degli delle di da do dos das du
+    von vom zu zum zur am nic ni mhic van der den des ten ter te 't tot op aan bij de del della dello dei degli delle di da do dos das du
     la las le les los l' lo y e und av af til de'
     """
 )
@@ -158,6 +164,9 @@ UNDER_PARTICLE = _words("du des le la les l' am zum zur vom della dello del dei 
 contractions, Italian ones (*Names of Persons*; AACR2, 22.5D1, from memory). `ITALIAN_ONLY` are so only in Italian."""
 
 ITALIAN_ONLY = _words("del della dello dei degli delle di da do lo la le")
+
+ITALIAN_FOR_CERTAIN = _words("della dello dei degli delle")
+"""Particles of no other language."""
 
 BOUND = _words(
     "o ó ni nic mac mc ui mhic nighean st ste saint san santa fitz te nga ngai ngati le la du de del della di da van von der den ter ten dos das los las el al ben bar"
@@ -185,7 +194,7 @@ MARKERS: tuple[tuple[str, str], ...] = tuple(
         (
             "born_as",
             "nee|née|ne|born|born as|maiden name|formerly|geb|geborene|geborener|geboren|fodd|född|fodt|født|f|o s|"
-            "omaa sukua|oma sukua|syntyjaan|sund|sundinud|neiuna|neiupolves|урожд|урожденная|урожденный|в девичестве|z d|"
+            "omaa sukua|oma sukua|syntyjaan|sund|sundinud|neiuna|neiupolves|урожд|урожденная|урожденный|в девичестве|z d|zd|"
             "z domu|de domo|roz|rozena|rozeny|dzim|dzimusi|gim|gimusi|mergautine|nacida|de soltera|nascida|nata|"
             "geborene von|nee von|szul|szuletett|sz",
         ),
@@ -203,7 +212,7 @@ MARKERS: tuple[tuple[str, str], ...] = tuple(
             "or|usually",
         ),
         ("religious", "in religion|religious name|monastic name|im orden|en religion|en religión|in religione|mnisi"),
-        ("belongs", "of ngai|of ngati|of nga|no ngai|no ngati|nō ngai|of te|no te"),
+        ("belongs", "herbu|of ngai|of ngati|of nga|no ngai|no ngati|nō ngai|of te|no te"),
     )
     for words in row.split("|")
 )
