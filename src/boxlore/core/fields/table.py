@@ -190,7 +190,7 @@ FIELDS: Fields = Fields(
         _field("surveyed", "item", "Surveyed", told=False, codec=DAY_WORDS),
         _field("set_aside", "item", "Set aside", told=False, audience="keeper"),
         _field("file", "scan", "File", told=False, codec=FILE_WORDS),
-        _field("came_from", "scan", "Came from", told=False, audience="keeper", codec=CAME_FROM_WORDS),
+        _field("came_from", "scan item", "Came from", told=False, audience="keeper", codec=CAME_FROM_WORDS),
         _field("shows", "scan", "Shows", many=True, told=False, codec=SHOWS_WORDS),
         _field("role", "scan", "Role", told=False),
         _field("looks", "scan", "How it looks", told=False, audience="keeper", codec=LOOKS_WORDS),

@@ -24,10 +24,12 @@ from boxlore.core.fields.pictures import (
     Shows,
 )
 from boxlore.core.fields.points import Area
+from boxlore.core.fields.table import FIELDS
+from boxlore.core.fields.told import as_told
 from boxlore.core.originals.kinds import typed_kind
 from boxlore.core.records.containers import check_label, looks_like_number, number_text
 from boxlore.core.records.item_record import AS_SCANNED
-from boxlore.core.statements import KEEPER, Kind, Said, Source, Subject
+from boxlore.core.statements import KEEPER, Kind, Said, Source, Subject, Sure
 from boxlore.disk.fixity import sha256_of
 from boxlore.disk.pictures import read_header
 from boxlore.disk.unfinished import clear_remains
@@ -36,7 +38,7 @@ from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.scans.embedded import embedded_in
 from boxlore.tasks.scans.files import in_utf_8, readable
-from boxlore.tasks.scans.joining import IN_WORDS, Sides, came_from
+from boxlore.tasks.scans.joining import IN_WORDS, Sides, came_from, row_came_from
 from boxlore.tasks.scans.pairing import VERSO, Planned, ScanSide
 from boxlore.tasks.telling.statements import Teller, Telling
 
@@ -106,6 +108,9 @@ class _IntakeRun:
     taken: list[tuple[str, ScanSide]] = field(default_factory=list)
     """(item id, side) of all that this run has taken."""
     numbers: dict[str, str] = field(default_factory=dict)
+    known: dict[str, Subject] = field(default_factory=dict)
+    """The key in the plan -> the item that was made of that row before."""
+    _rows: dict[str, str] | None = None
     _sides: Sides | None = None
 
     @property
@@ -116,6 +121,14 @@ class _IntakeRun:
             for item, side in self.taken:
                 self._sides.add(item, side)
         return self._sides
+
+    def made_of(self, planned: Planned) -> str:
+        """The id of the item that was made of this row of this table before, or that its key is the number of."""
+        if self._rows is None:
+            self._rows = {words: ident for ident, _, words in self.collection.store.words_of(("came_from",))}
+        if looks_like_number(planned.key) and (item := self.collection.store.item_by_number(planned.key.upper())):
+            return item
+        return self._rows.get(CAME_FROM_WORDS.write(row_came_from(planned.table, planned.key)), "")
 
     @property
     def next_number(self) -> str:
@@ -207,7 +220,10 @@ def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
     ]
     if parts and all(number for _, number in parts):
         return IntakeResult(readable(planned.key), "known", parts[0][1], "this part of the picture is here already")
-    here = _item_here(run, planned, parts)
+    made = run.made_of(planned) if planned.table else ""
+    if made and not planned.sides:
+        return _row_again(run, planned, Subject(Kind.ITEM, made))
+    here = _item_here(run, planned, parts, made)
     number = run.number_of(here) if here else run.next_number
     shown = [
         _scan(run, side, digest, known_id, number) for (side, digest), known_id in zip(digests, known_ids, strict=True)
@@ -229,11 +245,31 @@ def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
     return IntakeResult(readable(planned.key), "joined", number, f"the {joined} of an item that was here")
 
 
+def _row_again(run: _IntakeRun, planned: Planned, item: Subject) -> IntakeResult:
+    """A row without a scan whose item is here: only what is new in it is told. Raises WrongUse where it says something
+    else than it said before, for it may be another item."""
+    number = run.number_of(item.id)
+    for name, words in planned.fields.items():
+        past = [earlier.statement.words for earlier in run.collection.store.history(item.id, name)]
+        if past and _kept_as(name, words) not in past and not looks_like_number(planned.key):
+            raise WrongUse(
+                f"An item {planned.key} of this table is here ({number}), and its {name} was another.",
+                f"If it is the same, correct it: boxlore tell {number} {name}. If not, give it another key.",
+            )
+    run.known[planned.key] = item
+    before = len(run.act.statements)
+    _tell(run, item, planned, is_new=False)
+    more = "; what is new in it is told now" if len(run.act.statements) > before else ""
+    return IntakeResult(readable(planned.key), "known", number, f"this row of the table is here already{more}")
+
+
 def _new_item(run: _IntakeRun, planned: Planned, number: str) -> Subject:
     item = run.act.new(Kind.ITEM)
     run.items[planned.key] = item
     run.act.state(item, "number", number)
     run.act.state(item, "kind", run.options.kind or planned.kind)
+    if planned.table:
+        run.act.state(item, "came_from", CAME_FROM_WORDS.write(row_came_from(planned.table, planned.key)))
     _keep(run, item, planned)
     return item
 
@@ -242,7 +278,7 @@ def _tell(run: _IntakeRun, item: Subject, planned: Planned, *, is_new: bool) -> 
     """Tell what the plan says of an item; of one that was here, only what nobody ever told of it in these words."""
     for name, words in planned.fields.items():
         past = [] if is_new else run.collection.store.history(item.id, name)
-        if any(earlier.statement.words == words or name == "size" for earlier in past):
+        if any(earlier.statement.words == _kept_as(name, words) or name == "size" for earlier in past):
             continue
         if name == "size":
             run.act.state(item, name, words)
@@ -251,11 +287,17 @@ def _tell(run: _IntakeRun, item: Subject, planned: Planned, *, is_new: bool) -> 
             run.teller.add(run.act, item, name, words, Telling(source=source))
 
 
-def _item_here(run: _IntakeRun, planned: Planned, parts: Sequence[tuple[ScanSide, str]]) -> str:
+def _kept_as(name: str, words: str) -> str:
+    """The words that are kept of a cell: none of a question mark alone, which is asked, not known."""
+    return as_told(FIELDS[name], words, Sure.SURE)[0]
+
+
+def _item_here(run: _IntakeRun, planned: Planned, parts: Sequence[tuple[ScanSide, str]], made: str) -> str:
     """The id of the item that was here before and that the new scans are other sides of; '' for a new item.
 
-    `parts` are (side, number of the item that is here and shown by it, '' for a new side). Raises Unsure where the
-    keeper must say, and WrongUse where nobody can join it.
+    `parts` are (side, number of the item that is here and shown by it, '' for a new side), and `made` is the item that
+    was made of the same row of a table before. Raises Unsure where the keeper must say, and WrongUse where nobody can
+    join it.
     """
     new_sides = [side for side, number in parts if not number]
     if run.options.backs == "apart" or not new_sides:
@@ -264,6 +306,8 @@ def _item_here(run: _IntakeRun, planned: Planned, parts: Sequence[tuple[ScanSide
     numbers = {number for _, number in parts} - {""}
     if looks_like_number(planned.key):
         numbers = {planned.key.strip().upper()}
+    elif made and not numbers:
+        numbers = {run.number_of(made)}
     if len(numbers) == 1:
         (number,) = numbers
         item = run.collection.store.item_by_number(number) or ""
@@ -407,10 +451,11 @@ def _container(run: _IntakeRun, path: tuple[tuple[str, str], ...]) -> str:
 
 
 def _link(run: _IntakeRun, planned: Iterable[Planned]) -> None:
-    """Relate the items of the plan that are linked to each other, where both were taken."""
+    """Relate the items of the plan that are linked to each other, where one was taken, and the other too or before."""
     for item in planned:
         for kind, key in item.links:
-            if item.key in run.items and key in run.items:
+            here = {**run.known, **run.items}
+            if item.key in here and key in here and (item.key in run.items or key in run.items):
                 relation = run.act.new(Kind.RELATION)
-                link = Link(run.items[item.key].id, run.items[key].id, kind)
+                link = Link(here[item.key].id, here[key].id, kind)
                 run.act.state(relation, "link", LINK_WORDS.write(link))

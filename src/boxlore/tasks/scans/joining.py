@@ -45,6 +45,11 @@ def _came_from(path: Path) -> CameFrom:
     return CameFrom(_digest(str(path.parent)), _digest(split_suffix(path.stem)[0]))
 
 
+def row_came_from(table: str, key: str) -> CameFrom:
+    """The same of an item of a table: the table's path, and the item's key in it."""
+    return CameFrom(_digest(table), _digest(key))
+
+
 @lru_cache(1024)
 def _digest(text: str) -> str:
     return hashlib.sha256(os.fsencode(text)).hexdigest()[:16]

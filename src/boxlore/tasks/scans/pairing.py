@@ -36,7 +36,8 @@ class ScanSide:
 class Planned:
     """One item to be made. `key` names it in the plan; `fields` are further fields with their words.
 
-    `links` are (kind, key of another item), for the kinds attached_to and same_picture.
+    `links` are (kind, key of another item), for the kinds attached_to and same_picture. `table` is the path of the
+    table whose row it is, without links and dots; '' for none.
     """
 
     key: str
@@ -48,6 +49,7 @@ class Planned:
     found_in: str = ""
     fields: Mapping[str, str] = field(default_factory=dict)
     links: tuple[tuple[str, str], ...] = ()
+    table: str = ""
 
 
 def split_suffix(stem: str) -> tuple[str, str]:
@@ -150,7 +152,8 @@ def read_items(path: Path, folder: Path) -> list[Planned]:
     rows = read_table(path, check)
     if faulty := next((row for row in rows if row.fault), None):
         raise WrongUse(f"{path.name}, line {faulty.line}: {faulty.fault}", "Nothing was taken in.")
-    return by_table(((row.line, row.cells) for row in rows), folder)
+    table = str(path.resolve())
+    return [replace(planned, table=table) for planned in by_table(((row.line, row.cells) for row in rows), folder)]
 
 
 def _side(line: int, row: Mapping[str, str], folder: Path) -> ScanSide | None:
