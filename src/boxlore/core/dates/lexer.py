@@ -31,7 +31,7 @@ _DASHES = str.maketrans(
      "“": '"', "”": '"', "„": '"', "«": '"', "»": '"', "\u00a0": " ", "\u202f": " ", "\u2009": " "}
 )  # fmt: skip
 
-PIECE = re.compile(rf"(?P<word>[^\W\d_]+)|(?P<numeral>{NUMERAL})|(?P<digits>\d+)|(?P<sign>[^\w\s]|_)")
+PIECE = re.compile(rf"(?P<word>[^\W\d_]+)|(?P<numeral>(?=[\d'])(?:{NUMERAL}))|(?P<digits>\d+)|(?P<sign>[^\w\s]|_)")
 
 SIGNS: dict[str, Senses | None] = {
     ",": (Sense("comma"),), ";": (Sense("comma"),), "-": (Sense("dash"),), "/": (Sense("slash"),),

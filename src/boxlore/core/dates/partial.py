@@ -180,7 +180,7 @@ def _take_century(part: Partial, full: str) -> None:
 
 def _from_left(part: Partial, left: Partial) -> None:
     if part.bare is not None:
-        _place_bare(part, left)
+        _place_bare(part, *part.bare, left)
     if part.short and len(left.year) == 4 and not left.short:
         _take_century(part, left.year)
     if part.day and not part.month:
@@ -191,15 +191,14 @@ def _from_left(part: Partial, left: Partial) -> None:
         part.year, part.assumed, part.month, part.season = left.year, left.assumed, left.month, left.season
 
 
-def _place_bare(part: Partial, left: Partial) -> None:
+def _place_bare(part: Partial, value: int, digits: int, left: Partial) -> None:
     """`41` after 1940 is 1941, `9` after 1908 is 1909, `4` after 3 June is the 4th, `39` after June 1938 is 1939."""
-    value, digits = part.bare or (0, 0)
-    if left.day and (not part.year or not part.month) and 1 <= value <= 31:
+    if left.day and 1 <= value <= 31:
         part.day, part.bare = value, None
         return
-    if part.year or len(left.year) not in (2, 4) or not left.year.isdigit():
+    if part.year or not left.year.isdigit():
         return
     if digits < 2 and value < 10 and len(left.year) == 4 and int(left.year[3]) < value:
         part.year, part.bare = left.year[:3] + str(value), None
-    elif (digits == 2 or value > 9) and value > int(left.year[-2:]) and not (left.month and value <= 31 and left.day):
+    elif (digits == 2 or value > 9) and value > int(left.year[-2:]):
         part.year, part.bare = f"{left.year[:-2]}{value:02d}", None

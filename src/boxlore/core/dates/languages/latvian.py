@@ -121,7 +121,7 @@ LATVIAN = Language(
         20: "divdesmitais|divdesmitajā|divdesmitā",
         30: "trīsdesmitais|trīsdesmitajā|trīsdesmitā",
     },
-    decade_endings=". gadi|. gados|. gadu|to gadi",
+    decade_endings=". gadi|. gados|to gadi",
     feasts={
         "christmas": "ziemassvētki|ziemassvētkos|ziemassvētku laikā|ziemassvētkiem|ziemassvētku|ziemassvētkus",
         "christmas eve": "ziemassvētku vakars|ziemassvētku vakarā",

@@ -38,7 +38,7 @@ LITHUANIAN = Language(
         "week": "savaitė|savaitės|savaitę|savaičių",
         "month": "mėnuo|mėnesį|mėn|mėnesio|mėnesiai",
         "year": "metai|metais|m|metų|metus|metams",
-        "decades": "metai|metais|metų|dešimtmetis|dešimtmetį|ieji metai|aisiais metais|ųjų metų",
+        "decades": "dešimtmetis|dešimtmetį|ieji metai|aisiais metais|ųjų metų",
         "century": "amžius|amžiuje|a|amžiaus",
         "few": "keli|kelios|keletas|pora",
         "noise": "tai buvo|buvo|nuotrauka|foto|fotografija|daryta|data|metu|kažkada|yra|tiksliai|kitoje pusėje|antspaudas|pašto antspaudas|pieštuku|laiškas|atvirukas|fotografuota|taip",

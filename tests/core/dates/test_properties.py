@@ -1,0 +1,115 @@
+"""What holds of every reading, whatever the day, the month, the year and the language.
+
+A day is drawn, and said in words that allow it: its bounds must hold it. Doubt said of a whole is doubt of each of its
+dates. A phrase reads as its translation does, whichever numbers stand in it.
+"""
+
+import re
+from datetime import date, timedelta
+
+import pytest
+from hypothesis import given
+from hypothesis import settings as hypothesis_settings
+from hypothesis import strategies as st
+from tests.core.dates.test_languages import SAID, TOLD
+
+from boxlore.core.dates.context import qualified
+from boxlore.core.dates.edtf_values import Day
+from boxlore.core.dates.languages.all import LANGUAGES
+from boxlore.core.dates.phrases import read
+
+DAYS = st.dates(date(1851, 1, 1), date(1999, 12, 31))
+LATER = st.integers(1, 9000).map(lambda days: timedelta(days=days))
+MONTHS = "January February March April May June July August September October November December".split()
+SEASON_OF = {month: season for season, months in (("spring", (3, 4, 5)), ("summer", (6, 7, 8)), ("autumn", (9, 10, 11)))
+             for month in months}  # fmt: skip
+MARKS = {"probably": "?", "about": "~"}
+
+
+def said(day: date) -> list[str]:
+    """Words of English that allow a day, from the exact to the wide; none of them leaves a century or an order open."""
+    month, year = MONTHS[day.month - 1], day.year
+    following = MONTHS[day.month % 12]
+    ways = [
+        f"{day.day} {month} {year}", f"{month} {day.day}, {year}", f"{day:%A}, {day.day} {month} {year}", str(day),
+        f"a day in {month} {year}", f"{month} or {following} {year}", f"the {year // 10 * 10}s",
+        f"{day.day} {month[:3].upper()} {year}", f"{month} {year}", f"early {month} {year}", f"{year}",
+        f"the week of {day.day} {month} {year}", f"{year - 1} or {year}", f"between {year - 2} and {year}",
+    ]  # fmt: skip
+    if day.month in SEASON_OF:
+        ways.append(f"the {SEASON_OF[day.month]} of {year}")
+    return ways
+
+
+@hypothesis_settings(max_examples=150, deadline=None)
+@given(DAYS)
+def test_bounds_hold_the_day_that_the_words_allow(day: date) -> None:
+    for words in said(day):
+        reading = read(words)
+        assert reading.edtf is not None or reading.ask, words
+        if reading.ask is None:
+            first, last = reading.earliest, reading.latest
+            assert first is not None and last is not None
+            assert first <= Day(day.year, day.month, day.day) <= last, words
+
+
+@hypothesis_settings(max_examples=150, deadline=None)
+@given(DAYS, LATER)
+def test_bounds_of_limits_and_spans_hold_both_ends(day: date, later: timedelta) -> None:
+    end = day + later
+    first, last = f"{day.day} {MONTHS[day.month - 1]} {day.year}", f"{end.day} {MONTHS[end.month - 1]} {end.year}"
+    for words in (f"from {first} to {last}", f"between {first} and {last}", f"{first} or {last}", f"{first} - {last}"):
+        reading = read(words)
+        assert (reading.ask, str(reading.earliest), str(reading.latest)) == (None, str(day), str(end)), words
+    assert (str(read(f"before {last}").latest), read(f"before {last}").earliest) == (str(end), None)
+    assert (str(read(f"after {first}").earliest), read(f"after {first}").latest) == (str(day), None)
+
+
+OPERATORS = ("{0}", "{0} or {1}", "{0} and {1}", "between {0} and {1}", "from {0} to {1}", "before {0}", "after {0}")
+DATES = st.tuples(DAYS, st.sampled_from(("{0.year}", "{1} {0.year}", "{0.day} {1} {0.year}"))).map(
+    lambda pair: pair[1].format(pair[0], MONTHS[pair[0].month - 1])
+)
+
+
+@hypothesis_settings(max_examples=300, deadline=None)
+@given(st.sampled_from(OPERATORS), DATES, DATES, st.sampled_from(list(MARKS)))
+def test_qualifiers_commute_with_operators(operator: str, first: str, second: str, qualifier: str) -> None:
+    """“Probably between A and B” is “between A and B”, each of them probable."""
+    words = operator.format(first, second)
+    bare, doubted = read(words), read(f"{qualifier} {words}")
+    if bare.edtf is None:  # a span that ends before it begins
+        assert doubted.edtf is None
+    else:
+        assert doubted.edtf is not None and doubted.ask == bare.ask is None
+        assert doubted.edtf.text == qualified(bare.edtf.text, MARKS[qualifier])
+
+
+@hypothesis_settings(max_examples=100, deadline=None)
+@given(DATES, DATES)
+def test_both_qualifiers_are_one_in_either_order(first: str, second: str) -> None:
+    texts = [read(f"{words} {first} or {second}").edtf for words in ("probably about", "about, probably")]
+    assert texts[0] == texts[1] is not None and "%" in texts[0].text
+
+
+NUMBERS = st.tuples(st.integers(2, 26), st.integers(1851, 2009), st.integers(2, 10))
+
+
+def with_numbers(words: str, numbers: tuple[int, int, int]) -> str:
+    """A phrase of SAID or TOLD with other days and years in it."""
+    day, year, later = numbers
+    new = {"12": str(day), "13": str(day + 1), "1936": str(year), "1938": str(year + later)}
+    return re.sub(r"\d+", lambda match: new[match[0]], words)
+
+
+@pytest.mark.parametrize("code", sorted(TOLD))
+@hypothesis_settings(max_examples=12, deadline=None)
+@given(NUMBERS)
+def test_a_phrase_reads_as_its_translation_does_with_any_numbers(code: str, numbers: tuple[int, int, int]) -> None:
+    for english, told in zip(SAID, TOLD[code], strict=True):
+        if told:
+            meant, reading = read(with_numbers(english, numbers)), read(with_numbers(told, numbers))
+            assert (reading.edtf, reading.ask) == (meant.edtf, meant.ask), with_numbers(told, numbers)
+
+
+def test_every_language_is_among_them() -> None:
+    assert len(TOLD) == len(LANGUAGES) - 1
