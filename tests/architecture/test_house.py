@@ -30,7 +30,7 @@ MAY_IMPORT = {
 
 THIRD_PARTY = {
     "core": set(),
-    "formats": {"lxml"},
+    "formats": {"lxml", "pypdf"},
     "gazetteer": {"rapidfuzz"},
     "store": set(),
     "exports": {"lxml", "rdflib"},

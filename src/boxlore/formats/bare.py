@@ -32,7 +32,7 @@ def of_jpeg(file: BinaryIO) -> list[Piece]:
     for marker, at in jpeg.markers_behind(file, tail):
         if is_application(marker):
             raise ByteFault(at, "A text stands in the midst of the picture", "T.81 B.2.4")
-    kept = [bare for run in jpeg.runs(segments) for bare in _segments(run)]
+    kept = [bare for run in jpeg.runs(segments) for bare in kept_of(run)]
     return [b"\xff\xd8" + b"".join(segment.raw for segment in kept), (tail, end - tail)]
 
 
@@ -41,7 +41,7 @@ def is_application(marker: int) -> bool:
     return jpeg.APP0 <= marker <= 0xFE
 
 
-def _segments(run: list[jpeg.Segment]) -> Iterator[jpeg.Segment]:
+def kept_of(run: list[jpeg.Segment]) -> Iterator[jpeg.Segment]:
     """What stays of one of `jpeg.runs`: what decodes the picture, its colours, and how it is to be shown."""
     segment = run[0]
     if not is_application(segment.marker) or segment.starts(jpeg.APP2, PROFILE):
@@ -61,7 +61,7 @@ def _kept(segment: jpeg.Segment, payload: bytes) -> Iterator[jpeg.Segment]:
         yield segment if payload == segment.payload else jpeg.new_segment(segment.marker, payload)
 
 
-_PNG = png.PICTURE - {b"sPLT"}
+PNG = png.PICTURE - {b"sPLT"}
 """A suggested palette has a name of its own, and no viewer needs it (PNG Third Edition, 11.3.4.4)."""
 
 
@@ -73,7 +73,7 @@ def of_png(file: BinaryIO) -> list[Piece]:
             data = png.data_of(file, chunk)
             looks = exif.only_looks(data)
             pieces += [(chunk.at, chunk.whole) if looks == data else png.make(b"eXIf", looks)] if looks else []
-        elif chunk.type in _PNG:
+        elif chunk.type in PNG:
             pieces.append((chunk.at, chunk.whole))
         elif chunk.type[:1].isupper():
             raise ByteFault(chunk.at, f"Chunk {chunk.type!r} is not known", "PNG Third Edition, 5.4")
@@ -104,11 +104,14 @@ def of_webp(file: BinaryIO) -> list[Piece]:
     return [b"RIFF" + total.to_bytes(4, "little") + b"WEBP", *pieces]
 
 
+TIFF_PROFILE = 34675
+
+
 class _Tag(IntEnum):
-    SUBFILE, COMPRESSION, TABLES, PROFILE = 254, 259, 347, 34675
+    SUBFILE, COMPRESSION, TABLES = 254, 259, 347
 
 
-_TIFF = frozenset(
+TIFF = frozenset(
     (
         *(254, 255, 256, 257, 258, 259, 262, 263, 264, 265, 266, 273, 274, 277, 278, 279, 280, 281, 282, 283, 284, 290),
         *(291, 292, 293, 296, 297, 301, 317, 318, 319, 320, 321, 322, 323, 324, 325, 332, 334, 336, 338, 339, 340, 341),
@@ -128,7 +131,7 @@ def of_tiff(file: BinaryIO) -> list[Piece]:
     changes = [(8, structure.pack(pages[0].at, 8)) if structure.big else (4, structure.pack(pages[0].at, 4))]
     for page, following in zip(pages, [*pages[1:], None], strict=True):
         _check_streams(structure, page)
-        kept = [entry for entry in page.entries if entry.tag in _TIFF]
+        kept = [entry for entry in page.entries if entry.tag in TIFF]
         table = _table(structure, kept, following.at if following else 0)
         whole = structure.count_size + len(page.entries) * structure.entry_size + structure.offset_size
         changes.append((page.at, table.ljust(whole, b"\x00")))
@@ -136,8 +139,16 @@ def of_tiff(file: BinaryIO) -> list[Piece]:
         spans += [(entry.value_at, entry.length) for entry in kept if entry.length > structure.offset_size]
         spans += [(start, length) for start, length, _ in tiff.picture_parts(structure, page)]
     _check_apart(changes[1:], spans)
-    gaps = [(at, bytes(end - at)) for at, end in _gaps(spans, structure.size) if _is_written(file, at, end)]
-    return patched(0, structure.size, [*changes, *gaps])
+    emptied = [(at, bytes(end - at)) for at, end in gaps(spans, structure.size) if _is_written(file, at, end)]
+    return patched(0, structure.size, [*changes, *emptied])
+
+
+def check_pages(structure: Tiff, chain: list[Directory]) -> None:
+    """Raises ByteFault for a smaller picture among the pages, or for a text in the midst of a picture."""
+    for page in chain:
+        _check_streams(structure, page)
+        if _is_reduced(structure, page):
+            raise ByteFault(page.at, "It holds a smaller picture", "TIFF 6.0, page 36")
 
 
 def _is_reduced(structure: Tiff, page: Directory) -> bool:
@@ -177,7 +188,7 @@ def _check_apart(tables: Iterable[tuple[int, bytes]], spans: list[tuple[int, int
             raise ByteFault(at, "A directory lies inside other data", "TIFF 6.0, section 2")
 
 
-def _gaps(spans: Iterable[tuple[int, int]], size: int) -> Iterator[tuple[int, int]]:
+def gaps(spans: Iterable[tuple[int, int]], size: int) -> Iterator[tuple[int, int]]:
     at = 0
     for start, length in sorted(spans):
         if at < start:

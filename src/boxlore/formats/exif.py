@@ -383,7 +383,7 @@ def apply(data: bytes, changes: Iterable[Patch]) -> bytes:
     return bytes(written)
 
 
-_LOOKS = (ORIENTATION, 0x011A, 0x011B, 0x0128)
+LOOKS = (ORIENTATION, 0x011A, 0x011B, 0x0128)
 """Orientation, horizontal and vertical resolution and its unit: how to show a picture. They tell nothing of anyone."""
 
 
@@ -392,7 +392,7 @@ def only_looks(data: bytes) -> bytes:
     try:
         tiff = block(data)
         main = tiff.loosely(tiff.first)
-        looks = [(entry, tiff.value(entry)) for entry in main.entries if entry.tag in _LOOKS and 0 < entry.length <= 8]
+        looks = [(entry, tiff.value(entry)) for entry in main.entries if entry.tag in LOOKS and 0 < entry.length <= 8]
     except ByteFault:
         return b""
     if not looks:

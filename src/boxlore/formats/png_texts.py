@@ -38,7 +38,7 @@ def without_place(kind: bytes, data: bytes, *, only_place: bool) -> tuple[bytes,
     cannot be taken out, nor the text be read.
     """
     try:
-        head, text, compressed = _parted(kind, data)
+        head, text, compressed = parted(kind, data)
         cleaned = _cleaned(head, text, only_place=only_place)
     except ByteFault:
         return b"", [LEFT_OUT]  # it cannot be read and may hold one
@@ -49,7 +49,7 @@ def without_place(kind: bytes, data: bytes, *, only_place: bool) -> tuple[bytes,
     return head + (zlib.compress(cleaned) if compressed else cleaned), reports
 
 
-def _parted(kind: bytes, data: bytes) -> tuple[bytes, bytes, bool]:
+def parted(kind: bytes, data: bytes) -> tuple[bytes, bytes, bool]:
     """What stands before the text, the text, and whether it is compressed. A tIME chunk has no text."""
     keyword, zero, rest = data.partition(b"\x00")
     if kind == b"zTXt":

@@ -5,6 +5,7 @@ from typing import Any
 
 from boxlore.core.people.consent import make_consent
 from boxlore.core.people.person import Person
+from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.audience import EMBEDDED, FILE_NAME, FOUND_IN, MARK, SHOWN, WHO_SAYS, Recipient, To
 from boxlore.core.records.containers import Mark
 from boxlore.core.records.item_record import Conflict, PersonShown, Record, ScanFile, StatementView
@@ -74,6 +75,7 @@ LETTER = Source(Said.DOCUMENT, "letter of Mia Rourke")
 
 SIDES = (said("1975", "date"), said("when Mia was nine", "date"))
 
+MIAS_BAY = PlaceReading("the bay", "match", (Place(name="Mia's bay"),))
 NAMED: dict[str, tuple[Record, str]] = {
     "in the words": (record(told=stories(said("Mia fell in."))), "story"),
     "by her picture": (record(people=(shown("mia", "Mia Rourke"),)), "person"),
@@ -93,6 +95,9 @@ NAMED: dict[str, tuple[Record, str]] = {
     "inside a file": (record(scans=(scan(embedded="dc:title Mia"),)), EMBEDDED),
     "in the name of a file": (record(scans=(scan("scans/mia_rourke-1.jpg"),)), FILE_NAME),
     "by a picture that may not be shown": (record(people=(shown("con", "Con Rourke"),), scans=(scan(),)), SHOWN),
+    "in what a place is called that the words were read as": (
+        record(told={"place": (said("the bay", field="place", value=MIAS_BAY),)}), "place",
+    ),
     "in one side of a conflict": (record(conflicts=(Conflict("date", SIDES, "they cannot both be so"),)), "date"),
 }  # fmt: skip
 """Where somebody stands who may not be named, or not be shown, outside: the record, and what the place is called."""

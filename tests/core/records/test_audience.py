@@ -318,3 +318,11 @@ def test_a_family_name_alone_is_asked_about_but_where_it_names_the_family() -> N
     hidden = withhold([dead, mia], {one.id: life_of(one, TODAY) for one in (dead, mia)}, To.OUTSIDE, TODAY)
     assert hidden.finds("Mrs Parata-Rourke") and not hidden.finds("the Rourke family")
     assert [hit.doubt for hit in hidden.hits("the Rourke girl")] == [Doubt.FAMILY]
+
+
+def test_a_finished_text_is_stopped_by_what_is_sure_alone() -> None:
+    mia = person("mia", forms=("Mia Rourke",), calls=("Mia",), surnames=("Rourke",))
+    hidden = withhold([mia], {"mia": life_of(mia, TODAY)}, To.OUTSIDE, TODAY)
+    outside = Recipient(to=To.OUTSIDE, on_day=TODAY, withheld=hidden)
+    assert outside.surely_named("The bay, with Mia Rourke") == ["Mia Rourke"]
+    assert outside.surely_named("The Rourke girl") == [] and not outside.may_read("The Rourke girl")

@@ -16,6 +16,7 @@ them (`Withheld`), and what the keeper has kept to whom. It has one question for
     without_names   the same statement, without the name of who says it if that may not be told
     may_name        a person of the registry, by a name
     may_read        plain words: a mark, a label, the name of a file, a page
+    surely_named    which words of a finished text name someone
     seen            a whole record, as the recipient may have it
     namings         where a record names or shows someone withheld
 
@@ -60,6 +61,7 @@ from datetime import date
 
 from boxlore.core.fields.audiences import AUDIENCE_WORDS
 from boxlore.core.people.person import Person
+from boxlore.core.places.reading import full_name
 from boxlore.core.records.audience_levels import To, may_see
 from boxlore.core.records.item_record import Conflict, PersonShown, Record, ScanFile, StatementView, every_told
 from boxlore.core.records.withheld import NOBODY, Withheld
@@ -127,7 +129,13 @@ class Recipient:
         return self.may_read(source.ref)
 
     def without_names(self, statement: StatementView) -> StatementView:
-        """The statement without the name of who says it, if that may not be told; that a narrator does, say, stays."""
+        """The statement without the name of who says it, if that may not be told; that a narrator does, say, stays.
+
+        Words of a place stay without what they were read as, if that has a name which may not be told: a family's own
+        place has several names.
+        """
+        if not self.may_read(_called(statement)):
+            return self.without_names(replace(statement, value=None))
         if not self.may_name_source(statement):
             known = statement.source.said is Said.NARRATOR and statement.said_by
             return replace(statement, **({"said_by": ""} if known else {"source": Source(statement.source.said)}))
@@ -140,6 +148,10 @@ class Recipient:
     def may_read(self, words: str) -> bool:
         """Whether plain words may go to the recipient: a name, a mark, the name of a file, a page."""
         return not self.withheld.finds(words)
+
+    def surely_named(self, words: str) -> list[str]:
+        """The words in a finished text that surely name someone withheld; doubt was asked about where it was told."""
+        return [words[hit.start : hit.end] for hit in self.withheld.hits(words) if not hit.doubt]
 
     def may_name(self, person: str, name: str) -> bool:
         """Whether a person (by id, empty if not known) may be named so; a namesake of someone withheld may not."""
@@ -192,7 +204,7 @@ class Recipient:
 
     def _namings(self, record: Record) -> Iterator[Naming]:
         for view in every_told(record):
-            if people := self._meant_or_named(view.meant, view.words):
+            if people := self._meant_or_named(view.meant, view.words) | self.withheld.named_in(_called(view)):
                 yield Naming(view.field, view.words, people)
             if not self.may_name_source(view):
                 name = view.said_by or view.source.ref
@@ -276,6 +288,12 @@ def _kept_to(audiences: Sequence[str], field: str) -> Iterator[str]:
             yield "keeper"
         elif kept.field in ("", field):
             yield str(kept.audience)
+
+
+def _called(view: StatementView) -> str:
+    """What the place is called that the words were read as; empty for another statement."""
+    place = view.place.best if view.place else None
+    return "; ".join((full_name(place), place.name, place.called_then)) if place else ""
 
 
 def _long(record: Record) -> str:

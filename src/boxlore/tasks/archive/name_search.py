@@ -4,19 +4,16 @@ Every form of every withheld name is looked for in all words, in names of files,
 in the finished files. The keeper reads what was found and what becomes of it.
 """
 
-import re
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
+from boxlore.core.errors import CouldNot
 from boxlore.core.records.audience import OF_SCANS
 from boxlore.core.records.closing_dates import Closing
+from boxlore.tasks.collection.gate import Gate, files_in
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, records
-
-READABLE = (".xml", ".txt", ".csv", ".nt", ".ttl", ".html", ".vtt", ".toml", ".json")
-CHUNK = 1 << 22
-LONGEST_NAME = 512
 
 TO_THE_CLOSED_PART = "the scan goes to the closed part"
 
@@ -52,61 +49,10 @@ def search(
 
 
 def names_left(seen: AudienceView, folder: Path) -> Iterator[str]:
-    """Files of a folder in whose names or bytes any form of a withheld name stands."""
-    in_bytes = byte_search(seen)
-    for path in sorted(folder.rglob("*")):
-        if path.is_file() and (not seen.recipient.may_read(path.name) or _holds(path, seen, in_bytes)):
-            yield path.relative_to(folder).as_posix()
-
-
-def names_in_payload(seen: AudienceView, payload: Iterable[tuple[str, Path]], info: Mapping[str, str]) -> Iterator[str]:
-    """The same of what is about to be packed, by the names it will have, and of the bag's own words."""
-    in_bytes = byte_search(seen)
-    for name, path in payload:
-        if not seen.recipient.may_read(name) or _holds(path, seen, in_bytes):
+    """Files of a folder that the gate does not let out: they name someone withheld, or cannot be opened wholly."""
+    gate = Gate(seen)
+    for name, path in files_in(folder):
+        try:
+            gate.check_all([(name, path)])
+        except CouldNot:
             yield name
-    yield from (name for name, words in info.items() if not seen.recipient.may_read(words))
-
-
-@dataclass(frozen=True, slots=True)
-class ByteSearch:
-    """Full names in any file's bytes, in any case, in UTF-8 or UTF-16; single given names would hit by chance.
-
-    `words` are the last words of the names: cheap to look for, so that the pattern is tried only where one stands.
-    """
-
-    words: tuple[bytes, ...]
-    pattern: re.Pattern[bytes]
-
-    def finds(self, data: bytes) -> bool:
-        low = data.lower()
-        return any(
-            any(word in text for word in self.words) and self.pattern.search(text)
-            for text in (low, low.replace(b"\0", b""))
-        )
-
-
-def byte_search(seen: AudienceView) -> ByteSearch | None:
-    """The search for everyone withheld, or None if nobody is."""
-    names = seen.withheld.whole_names
-    spelled = {spelling.encode().lower() for name in names for spelling in (name, name.lower(), name.upper())}
-    if not spelled:
-        return None
-    words = tuple(sorted({spelling.rpartition(b" ")[2] for spelling in spelled}))
-    return ByteSearch(words, re.compile(b"|".join(map(re.escape, sorted(spelled)))))
-
-
-def _holds(path: Path, seen: AudienceView, in_bytes: ByteSearch | None) -> bool:
-    """Whether a file holds a withheld name: a text by its folded words line by line, anything else by its bytes."""
-    if path.suffix.lower() in READABLE:
-        with open(path, encoding="utf-8", errors="replace") as file:
-            return not all(map(seen.recipient.may_read, file))
-    if in_bytes is None:
-        return False
-    before = b""
-    with open(path, "rb") as binary:
-        while data := binary.read(CHUNK):
-            if in_bytes.finds(before + data):
-                return True
-            before = data[-LONGEST_NAME:]
-    return False

@@ -24,8 +24,8 @@ from boxlore.disk.writing import write_whole
 from boxlore.exports.inventory import as_csv, safe_cell
 from boxlore.exports.markup import clean
 from boxlore.tasks.archive.context import order_of_containers
-from boxlore.tasks.archive.name_search import names_left
 from boxlore.tasks.archive.settings import FILE_NAME, as_toml
+from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.outputs import check_place
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
@@ -65,8 +65,7 @@ def offer(
         raise CouldNot("There is nothing to offer.", "Take items in first, or choose others.")
     with work_folder(collection.folder, out / "offer" if out.exists() else out) as work:
         offered = _make(collection, records, work, progress)
-        if left := list(names_left(seen, work)):
-            raise CouldNot(f"{left[0]} would name someone living; nothing was written.", "Say which words to withhold.")
+        Gate(seen).check_folder(work)
         put_in_place(work, out)
     return offered
 

@@ -5,6 +5,7 @@ show or name them. The closed part adds them, with a closure date and a reason f
 checked before a bag is; before the open part takes its name it is searched for every form of every withheld name.
 """
 
+import json
 from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
 from pathlib import Path
@@ -22,9 +23,10 @@ from boxlore.exports.bag import Payload, write_bag
 from boxlore.exports.inventory import as_csv, readme
 from boxlore.tasks.archive.context import closing_of, facts_of, moves_of, order_of_containers
 from boxlore.tasks.archive.files import Making, make_files
-from boxlore.tasks.archive.name_search import NameFound, names_in_payload, names_left, search
+from boxlore.tasks.archive.name_search import NameFound, names_left, search
 from boxlore.tasks.archive.open_scans import OpenScans
 from boxlore.tasks.archive.updates import Earlier, read_earlier
+from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.outputs import check_place, write_output
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
@@ -181,13 +183,10 @@ def _bag(run: _TransferRun, making: Making, folder: Path) -> list[TransferPart]:
     files = [*written, *sorted(making.scans.items()), *_sound(run, making)]
     info = _info(run.collection, making)
     page = readme(making.facts, making.holding, folder.name, making.contents)
-    if making.seen.to.is_public:
-        left = [*names_in_payload(making.seen, files, info), *(["README.html"] if _named(making, page) else [])]
-        if left:
-            raise CouldNot(
-                f"The open part still names someone living: {left[0]}.",
-                "Nothing was packed; tell Boxlore which words to withhold, and make it again.",
-            )
+    gate = Gate(making.seen)
+    gate.check_all(files)
+    gate.check_bytes("README.html", page)
+    gate.check_bytes("bag-info.json", json.dumps(info).encode())
     run.findings += _too_large(files)
     bags = _split(files, run.order.split)
     parts: list[TransferPart] = []
@@ -207,10 +206,6 @@ def _packed(run: _TransferRun, count: int) -> None:
     """So many bytes more are packed. Raises CouldNot if the person asked to stop."""
     go_on(run.progress)
     run.progress.step(count)
-
-
-def _named(making: Making, page: bytes) -> bool:
-    return not making.seen.recipient.may_read(page.decode())
 
 
 def _sound(run: _TransferRun, making: Making) -> Iterator[tuple[str, Path]]:

@@ -72,7 +72,7 @@ def is_contents(path: Path) -> bool:
         raise could_not(error, path) from error
 
 
-def write_contents(folder: Path, lines: Iterable[CopyLine]) -> None:
+def contents_page(folder: Path, lines: Iterable[CopyLine]) -> bytes:
     """The page, in the order of the numbers, without the copies that are not there any more."""
     page = io.StringIO()
     rows = csv.writer(page)
@@ -80,4 +80,9 @@ def write_contents(folder: Path, lines: Iterable[CopyLine]) -> None:
     for line in sorted(lines, key=lambda entry: (entry.number, entry.copy)):
         if (folder / line.copy).is_file():
             rows.writerow([getattr(line, name) for name in COLUMNS])
-    write_whole(folder / FILE_NAME, page.getvalue().encode())
+    return page.getvalue().encode()
+
+
+def write_contents(folder: Path, lines: Iterable[CopyLine]) -> None:
+    """Write the page."""
+    write_whole(folder / FILE_NAME, contents_page(folder, lines))

@@ -26,14 +26,15 @@ from boxlore.disk.pictures import make_upright_jpeg
 from boxlore.disk.unfinished import clear_remains
 from boxlore.disk.writing import could_not, replacing, write_pieces, write_whole
 from boxlore.formats import carrier
+from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.outputs import check_place, foreign
 from boxlore.tasks.collection.progress import QUIET, Progress, workers
-from boxlore.tasks.collection.records import EVERYTHING, Selection, check_chosen, seen_by
+from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, check_chosen, seen_by
 from boxlore.tasks.outputs.being_made import FILE_NAME as NOTED
 from boxlore.tasks.outputs.being_made import BeingMade, read_being_made
 from boxlore.tasks.outputs.contents import FILE_NAME as CONTENTS
-from boxlore.tasks.outputs.contents import CopyLine, is_contents, read_contents, write_contents
+from boxlore.tasks.outputs.contents import CopyLine, contents_page, is_contents, read_contents, write_contents
 from boxlore.tasks.outputs.copy_names import CopyJob, jobs_of, scan_named
 
 BATCH = 16
@@ -67,6 +68,7 @@ class CopyRun:
     source: CaptionContext
     to: To
     longest: int
+    gate: Gate
     known: dict[str, CopyLine]
     being_made: BeingMade
 
@@ -95,10 +97,11 @@ def copies(
     if os.path.lexists(page) and not collection.over and (page.is_symlink() or not is_contents(page)):
         raise foreign(page)
     check_chosen(collection, selection)
-    run = run_of(collection, out, to, longest)
+    seen = seen_by(collection, to)
+    run = run_of(seen, out, longest)
     clear_remains(out)
     progress.begin("Copying", collection.store.count("scan") if selection == EVERYTHING else 0)
-    jobs = jobs_of(seen_by(collection, to).records(selection), longest)
+    jobs = jobs_of(seen.records(selection), longest)
     lines = dict(run.known)
     places = {line.key: line for line in run.known.values()}
     ahead: dict[str, CopyLine] = {}
@@ -134,6 +137,7 @@ def copies(
 def _write_page(run: CopyRun, lines: dict[str, CopyLine]) -> None:
     """Write the contents page. Raises CouldNot, with what becomes of the copies that it should have named."""
     try:
+        run.gate.check_bytes(CONTENTS, contents_page(run.out, lines.values()))
         write_contents(run.out, lines.values())
     except CouldNot as error:
         there = sum((run.out / copy).is_file() for copy in lines)
@@ -141,9 +145,9 @@ def _write_page(run: CopyRun, lines: dict[str, CopyLine]) -> None:
         raise CouldNot(words, error.what_to_do, error.everywhere) from error
 
 
-def run_of(collection: Collection, out: Path, to: To, longest: int) -> CopyRun:
+def run_of(seen: AudienceView, out: Path, longest: int) -> CopyRun:
     """What the copies in that folder share. Raises WrongUse where it holds copies for another audience."""
-    settings = collection.settings
+    collection, to, settings = seen.collection, seen.to, seen.collection.settings
     known = {line.copy: line for line in read_contents(out)}
     being_made = read_being_made(out)
     if others := ({line.made_for for line in known.values()} | being_made.audiences) - {to}:
@@ -159,7 +163,14 @@ def run_of(collection: Collection, out: Path, to: To, longest: int) -> CopyRun:
         drop_text=to.is_public,
     )
     return CopyRun(
-        folder=collection.folder, out=out, source=source, to=to, longest=longest, known=known, being_made=being_made
+        folder=collection.folder,
+        out=out,
+        source=source,
+        to=to,
+        longest=longest,
+        gate=Gate(seen),
+        known=known,
+        being_made=being_made,
     )
 
 
@@ -359,6 +370,7 @@ def _write(
         out.flush()
         with open(out.name, "rb") as written:
             _prove(target, carrier.verify(source, written, embedding))
+            run.gate.check(copy, written)
         digest = sha256_of(Path(out.name))
         if ours_alone:
             run.being_made.write(copy, digest, run.to)
@@ -391,6 +403,7 @@ def _encoded(run: CopyRun, job: CopyJob, path: Path) -> _Made:
     embedding = run.embedding(job, made=words, turned=turned, size=size)
     data = carrier.captioned(picture.data, embedding)
     _prove(target, carrier.misread(io.BytesIO(data), embedding))
+    run.gate.check_bytes(copy, data)
     state, why = "cut" if job.scan.area else "written", f"Newly encoded: {', '.join(how)}."
     if not os.path.lexists(target) or _as_written(run, copy):
         run.being_made.write(copy, hashlib.sha256(data).hexdigest(), run.to)

@@ -18,6 +18,7 @@ from boxlore.disk.writing import write_whole
 from boxlore.sheets.figure import front_of, jpeg_size
 from boxlore.sheets.pages import PageSide, Site, make_pages
 from boxlore.sheets.typesetting import note
+from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.outputs import check_place, foreign
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on, workers
@@ -72,6 +73,7 @@ def pages(
             path.parent.mkdir(exist_ok=True)
             path.write_text(text, encoding="utf-8", newline="\n")
         go_on(progress)
+        Gate(seen).check_folder(site_folder)
         _move_in(site_folder, out, earlier, over=collection.over)
     return PrintedOutput(out, len(shown), left_out, (*findings, *damaged))
 

@@ -52,13 +52,14 @@ def prove_copies(collection: Collection, folder: Path, progress: Progress = QUIE
         raise CouldNot(f"There is no contents page of copies in {folder}.", "`boxlore copies` writes one.")
     progress.begin("Reading copies", len(lines))
     to = To(lines[0].made_for)
-    run = run_of(collection, folder, to, 0)
+    seen = seen_by(collection, to)
+    run = run_of(seen, folder, 0)
     left = {line.key: line for line in lines}
     by_item: defaultdict[tuple[str, str], list[CopyLine]] = defaultdict(list)
     for line in lines:
         by_item[line.number, line.longest].append(line)
     for longest in sorted({line.longest for line in lines}):
-        for job in jobs_of(seen_by(collection, to).records(), int(longest or 0)):
+        for job in jobs_of(seen.records(), int(longest or 0)):
             if progress.stopped():
                 return
             of_item = (line for line in by_item[job.record.number, longest] if line.key in left)

@@ -30,6 +30,7 @@ from boxlore.sheets.slips import make_slips
 from boxlore.sheets.theme import THEMES, Theme, read_theme
 from boxlore.sheets.worksheet import HIGH as WORKSHEET_HIGH
 from boxlore.sheets.worksheet import OwnQuestion, blank_answers, make_worksheet
+from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.outputs import check_output, check_pdf, write_output
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on, workers
@@ -132,13 +133,13 @@ def sheet(
 ) -> PrintedOutput:
     """The album. Items whose scans may not go to the audience are left out and counted."""
     order = with_more(order, to=to) if to is not None else order
-    printing, shown = _begun(collection, order, out)
-    printing = with_more(printing, family=_family(seen_by(collection, order.to), shown))
+    printing, shown, gate = _begun(collection, order, out)
+    printing = with_more(printing, family=_family(gate.seen, shown))
     area = area_of(printing)
     room = area.wide * 0.8, area.high * 0.5  # larger ones lose a little sharpness, and memory stays flat
     sides = [side for record in shown for side in (front_of(record), back_of(record))]
     with prepared(collection, sides, room, progress) as pictures:
-        return _written(collection, out, shown, printing, make_sheet(shown, pictures, printing, order.by))
+        return _written(gate, out, shown, printing, make_sheet(shown, pictures, printing, order.by))
 
 
 def _family(seen: AudienceView, shown: Iterable[Record]) -> list[tuple[int, str]]:
@@ -164,8 +165,8 @@ def slips(
     collection: Collection, out: Path, order: PrintOrder = PLAIN_ORDER, *, size: str = "4x6", length: str = "slip"
 ) -> PrintedOutput:
     """Caption slips for copy prints of one size."""
-    printing, shown = _begun(collection, order, out)
-    return _written(collection, out, shown, printing, make_slips(shown, printing, size, length))
+    printing, shown, gate = _begun(collection, order, out)
+    return _written(gate, out, shown, printing, make_slips(shown, printing, size, length))
 
 
 def labels(collection: Collection, out: Path, order: PrintOrder = PLAIN_ORDER, *, size: str = "a6") -> PrintedOutput:
@@ -178,21 +179,22 @@ def labels(collection: Collection, out: Path, order: PrintOrder = PLAIN_ORDER, *
     kept = [record for record in seen.records(order.selection) if record.mark]
     if not kept:
         raise CouldNot("None of these items is in a box or folder.", "Say where they are kept first.")
-    return _written(collection, out, kept, printing, make_labels(kept, printing, size, collection.settings.holder))
+    return _written(Gate(seen), out, kept, printing, make_labels(kept, printing, size, collection.settings.holder))
 
 
 def worksheet(
     collection: Collection, out: Path, order: PrintOrder = PLAIN_ORDER, *, progress: Progress = QUIET
 ) -> tuple[PrintedOutput, Path]:
     """The narrator's worksheet, and beside it a text file to type the answers into; a filled one is never touched."""
-    printing, shown = _begun(collection, order, out)
+    printing, shown, gate = _begun(collection, order, out)
     prefix, own = collection.settings.prefix, own_questions(collection)
+    answers, blank = _free(out.with_name(f"{out.stem}-answers.txt")), blank_answers(shown, prefix, own).encode()
+    gate.check_bytes(answers.name, blank)
     room = printing.room(), WORKSHEET_HIGH
     with prepared(collection, map(front_of, shown), room, progress) as pictures:
         pdf = make_worksheet(shown, pictures, printing, prefix, own)
-        printed = _written(collection, out, shown, printing, pdf)
-    answers = _free(out.with_name(f"{out.stem}-answers.txt"))
-    write_output(collection, answers, blank_answers(shown, prefix, own).encode())
+        printed = _written(gate, out, shown, printing, pdf)
+    write_output(collection, answers, blank)
     return printed, answers
 
 
@@ -220,20 +222,21 @@ def _free(path: Path) -> Path:
     return free
 
 
-def _begun(collection: Collection, order: PrintOrder, out: Path) -> tuple[Printing, list[Record]]:
+def _begun(collection: Collection, order: PrintOrder, out: Path) -> tuple[Printing, list[Record], Gate]:
     check_pdf(out)
     check_output(collection, out)
     check_chosen(collection, order.selection)
     seen = seen_by(collection, order.to)
     shown, left_out = seen_items(seen, order)
-    return with_more(printing_of(seen, order), left_out=left_out), shown
+    return with_more(printing_of(seen, order), left_out=left_out), shown, Gate(seen)
 
 
 def _written(
-    collection: Collection, out: Path, shown: Sequence[Record], printing: Printing, pdf: tuple[bytes, list[Finding]]
+    gate: Gate, out: Path, shown: Sequence[Record], printing: Printing, pdf: tuple[bytes, list[Finding]]
 ) -> PrintedOutput:
     data, findings = pdf
-    write_output(collection, out, data)
+    gate.check_bytes(out.name, data)
+    write_output(gate.seen.collection, out, data)
     return PrintedOutput(out, len(shown), printing.left_out, tuple(findings))
 
 

@@ -21,6 +21,7 @@ from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.sitting.time_log import Out, Recording, clock_of, heard_in, is_closed, outs, within
 from boxlore.core.statements import Kind, Said, Subject
 from boxlore.exports.webvtt import Chapter, write_chapters
+from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.outputs import check_output, write_output
 from boxlore.tasks.collection.records import Selection, seen_by
@@ -99,6 +100,7 @@ def write_log(collection: Collection, sitting: str, out: Path, to: To = To.FAMIL
     files[out / f"{_stem(log)}.log.csv"] = _csv(log, records, seen.recipient)
     for path, text in files.items():  # all or none
         check_output(collection, path, text.encode())
+        Gate(seen).check_bytes(path.name, text.encode())
     for path, text in files.items():
         write_output(collection, path, text.encode())
     return list(files)

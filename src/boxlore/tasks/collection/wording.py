@@ -1,0 +1,153 @@
+"""What outputs say in our own words, apart from what was told: labels, headings, joining words, months, kinds.
+
+A living May, Mark or Box must not be found in “may be named”, “Mark: Box 3” or “12 May 1938”. There is no list of such
+words: our wording is every string in the modules and templates that write outputs, read once from the program itself
+when a name is found in something finished. Case counts, but for a first letter, so that a name is not taken for a word.
+
+    own wording = a piece of our text of two words or more, word for word
+                / one of our words before a colon, or alone as the whole of a text
+                / a run of our words and numbers with a number in it (a date, a count, a box)
+
+Where told words read exactly like a piece of ours, they count as ours here; in a record each is judged by itself.
+"""
+
+import ast
+import re
+from collections.abc import Iterable, Iterator
+from functools import cache
+from pathlib import Path
+from typing import BinaryIO
+
+import boxlore
+
+WRITERS = (
+    "core/crosswalk", "core/fields", "core/originals", "core/records", "core/sitting", "core/dates/display.py",
+    "core/people/kin_terms.py", "core/people/kin.py", "exports", "sheets", "formats", "tasks/archive", "tasks/outputs",
+    "tasks/people/kin_captions.py", "tasks/sitting/time_log.py", "tasks/scans/fixity_events.py",
+)  # fmt: skip
+"""Where the words of outputs are written: folders and modules below the package."""
+
+_WORD = re.compile(r"[^\W_]+")
+_MARKUP = re.compile(r"[<>{}\[\]()\"'`#=;|\\]|\\n")
+_CODE = re.compile(r"\b[A-Z][A-Z0-9]*-[WDPOSQ][0-9]*-[A-Z0-9]\b")
+"""The code of a worksheet's line, which has single letters in it (core.sitting.worksheet_codes)."""
+
+_WHITE = re.compile(r"\s+")
+
+Wording = dict[str, tuple[tuple[str, ...], ...]]
+
+
+@cache
+def wording() -> Wording:
+    """Our pieces of text as words, by the first word of each, the longest first."""
+    home = Path(boxlore.__file__).parent
+    pieces: set[tuple[str, ...]] = set()
+    for writer in WRITERS:
+        below = [home / writer] if writer.endswith(".py") else sorted((home / writer).rglob("*"))
+        for path in below:
+            if not path.stem.endswith("_table") and path.suffix in (".py", ".typ", ".html", ".js", ".css"):
+                texts = _strings if path.suffix == ".py" else _plain
+                pieces |= {tuple(_WORD.findall(text)) for text in texts(path.read_text(encoding="utf-8"))}
+    by_first: dict[str, list[tuple[str, ...]]] = {}
+    for piece in sorted(pieces - {()}, key=lambda words: (-len(words), words)):
+        by_first.setdefault(_start(piece[0]), []).append(piece)
+    return {first: tuple(these) for first, these in by_first.items()}
+
+
+def is_shipped(name: str, file: BinaryIO) -> bool:
+    """Whether a file of a page's looks or doings is, to the byte, the one that comes with the program."""
+    shipped = Path(boxlore.__file__).parent / "sheets" / "templates" / "pages" / name.rpartition("/")[2]
+    if shipped.suffix not in (".js", ".css") or not shipped.is_file():
+        return False
+    file.seek(0)
+    return file.read() == shipped.read_bytes()
+
+
+def _strings(source: str) -> Iterator[str]:
+    """The strings of a module line by line, without its docstrings."""
+    tree = ast.parse(source)
+    told = {
+        id(node.value) for node in ast.walk(tree) if isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant)
+    }
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Attribute) and node.attr == "split" and isinstance(node.value, ast.Constant):
+            yield from str(node.value.value).split()  # a list of words, written as one string
+        if isinstance(node, ast.Constant) and isinstance(node.value, str) and id(node) not in told:
+            yield from (piece for part in node.value.splitlines() for piece in _MARKUP.split(part))
+
+
+def _plain(source: str) -> Iterator[str]:
+    for line in source.splitlines():
+        yield from _MARKUP.split(line)
+
+
+def _start(word: str) -> str:
+    return word[:1].lower() + word[1:]
+
+
+def without_wording(text: str, more: Iterable[str] = ()) -> str:
+    """The text with our own wording blanked, so that only what was told is left. `more` are further words of ours."""
+    text = _CODE.sub("–", text)
+    matches = list(_WORD.finditer(text))
+    words = [match[0] for match in matches]
+    own = _pieces(words)
+    known = {*more}
+    ours = [at in own or word.isdecimal() or word in known or _is_alone(word) for at, word in enumerate(words)]
+    if len(words) == 1 and ours[0]:
+        return ""
+    for start, end in _runs(ours, text, [match.span() for match in matches]):
+        if any(word.isdecimal() for word in words[start:end]):
+            own |= set(range(start, end))
+    for at, match in enumerate(matches):
+        if ours[at] and text[match.end() :].lstrip().startswith(":"):
+            own.add(at)
+    return "".join(_blanked(text, [match.span() for at, match in enumerate(matches) if at in own]))
+
+
+def _is_alone(word: str) -> bool:
+    return any(len(piece) == 1 and _same(piece[0], word) for piece in wording().get(_start(word), ()))
+
+
+def _same(ours: str, word: str) -> bool:
+    return word in (ours, ours[:1].upper() + ours[1:])
+
+
+def _pieces(words: list[str]) -> set[int]:
+    """The places of words that stand in a piece of our text of two words or more."""
+    own: set[int] = set()
+    at = 0
+    while at < len(words):
+        length = next((len(piece) for piece in wording().get(_start(words[at]), ()) if _stands(piece, words, at)), 0)
+        own |= set(range(at, at + length))
+        at += max(1, length)
+    return own
+
+
+def _stands(piece: tuple[str, ...], words: list[str], at: int) -> bool:
+    return len(piece) > 1 and _same(piece[0], words[at]) and list(piece[1:]) == words[at + 1 : at + len(piece)]
+
+
+def _runs(ours: list[bool], text: str, spans: list[tuple[int, int]]) -> Iterator[tuple[int, int]]:
+    """(first, behind the last) of the runs of our words that no full stop parts."""
+    start = None
+    for at, is_ours in enumerate([*ours, False]):
+        parted = 0 < at < len(spans) and "." in text[spans[at - 1][1] : spans[at][0]]
+        if start is not None and (not is_ours or parted):
+            yield start, at
+            start = None
+        if is_ours and start is None:
+            start = at
+
+
+def _blanked(text: str, spans: list[tuple[int, int]]) -> Iterator[str]:
+    at = 0
+    for start, end in spans:
+        yield text[at:start]
+        yield "–"  # keeps what stands before and behind from being read as one name
+        at = end
+    yield text[at:]
+
+
+def narrowed(text: str) -> str:
+    """The text on one line."""
+    return _WHITE.sub(" ", text).strip()
