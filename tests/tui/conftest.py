@@ -51,7 +51,10 @@ PROGRAM = "from boxlore.cli.main import main; main()"
 class Terminal:
     """One run of the program. `wait_for` reads until the screen shows something; nothing sleeps blindly."""
 
-    def __init__(self, arguments: list[str], *, columns: int = 80, rows: int = 24, **environment: str) -> None:
+    def __init__(
+        self, arguments: list[str], *, columns: int = 80, rows: int = 24, deaf: bool = False, **environment: str
+    ) -> None:
+        """`deaf`: the program never hears SIGHUP, as when a connection drops."""
         self.screen = pyte.Screen(columns, rows)
         self._stream = pyte.ByteStream(self.screen)
         self._lock = threading.Condition()
@@ -65,6 +68,8 @@ class Terminal:
             for name in ("COLUMNS", "LINES"):  # these would hide the size of the window
                 mine.pop(name, None)
             mine.pop("PYTHONDONTWRITEBYTECODE", None)  # an installed program is not compiled at every start
+            if deaf:
+                signal.pthread_sigmask(signal.SIG_BLOCK, {signal.SIGHUP})
             # Told whole: readline, which pytest loads, sets both behind the back of `os.environ`.
             os.execve(sys.executable, [sys.executable, "-c", PROGRAM, *arguments], mine)
         self.resize(columns, rows)

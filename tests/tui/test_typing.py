@@ -56,18 +56,18 @@ def test_a_burst_across_five_items(terminal: Opens, folder: Path, told: Told, wh
     assert found["TRA-0001"].first("story").said_by == "Ellen Rourke"  # type: ignore[union-attr]  # told just above
 
 
-@pytest.mark.parametrize("way", ["SIGHUP", "SIGTERM", "SIGINT", "SIGKILL", "window"])
+@pytest.mark.parametrize("way", ["SIGHUP", "SIGTERM", "SIGINT", "SIGKILL", "window", "unheard"])
 def test_leaving_in_mid_word_loses_nothing_shown(terminal: Opens, folder: Path, told: Told, way: str) -> None:
-    window = terminal("-c", folder, *SIT)
+    window = terminal("-c", folder, *SIT, deaf=way == "unheard")
     window.wait_for("Tell me about this photograph")
     window.send("The regatta at Port Chal")
     window.wait_for_words("The regatta at Port Chal", "· saved")
-    if way == "window":
+    if way in ("window", "unheard"):
         window.hang_up()
     else:
         window.signal(getattr(signal, way))
     window.wait()
-    if way in ("SIGKILL", "window"):
+    if way in ("SIGKILL", "window", "unheard"):
         again = terminal("-c", folder, *SIT)
         again.wait_for("Tell me about this photograph")
         if way == "SIGKILL":

@@ -80,7 +80,7 @@ class Boxlore(App[int]):
         return dict(colours.LAMP.variables)
 
     async def on_mount(self) -> None:
-        self._signals.hear()
+        self._signals.hear(draws=not self.is_headless)
         if self.collection is None:
             ways = (self.open_folder, self.make_demo, self.restore, self.open_made)
             await self.push_screen(StartScreen(*ways, broken=self._broken, recent=recent_collections()))

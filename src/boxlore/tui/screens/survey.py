@@ -175,7 +175,7 @@ class Survey(App[int]):
         return dict(colours.LAMP.variables)
 
     async def on_mount(self) -> None:
-        self._signals.hear()
+        self._signals.hear(draws=not self.is_headless)
         await self.push_screen(SurveyScreen(self._run, lambda: self.exit(0)))
 
     def on_unmount(self) -> None:
