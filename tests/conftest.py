@@ -21,6 +21,8 @@ ON = date(2026, 11, 25)
 settings.register_profile("boxlore", deadline=None, derandomize="CI" in os.environ)
 settings.load_profile("boxlore")
 
+os.environ.pop("PYTHONDONTWRITEBYTECODE", None)  # of processes that tests start: none is compiled at every start
+
 if "BOXLORE_CACHE" not in os.environ:
     os.environ["BOXLORE_CACHE"] = str(Path(tempfile.gettempdir()) / "boxlore-test-cache")
 

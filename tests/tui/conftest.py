@@ -67,7 +67,6 @@ class Terminal:
             mine = os.environ | {"TERM": "xterm-256color", "COLORTERM": "truecolor", **environment}
             for name in ("COLUMNS", "LINES"):  # these would hide the size of the window
                 mine.pop(name, None)
-            mine.pop("PYTHONDONTWRITEBYTECODE", None)  # an installed program is not compiled at every start
             if deaf:
                 signal.pthread_sigmask(signal.SIG_BLOCK, {signal.SIGHUP})
             # Told whole: readline, which pytest loads, sets both behind the back of `os.environ`.
