@@ -1,7 +1,9 @@
 """Place look-ups on the whole data: exact, by prefix, with a slip of the pen, hostile; and the first build.
 
-Budgets: exact 0.1 ms, prefix 1 ms, typo 15 ms, each at the 95th percentile; first build 10 s; hostile 50 ms;
-memory of a running sitting +20 MB. Peer: rapidfuzz over every name in a list.
+Budgets, in processor time, so that other work on the machine does not count: exact 0.1 ms, prefix 1 ms, typo 15 ms,
+each at the 95th percentile; the same again 0.01 ms; first build 10 s; hostile 50 ms; memory of a running sitting
++20 MB.
+Peer: rapidfuzz over every name in a list.
 
     python tests/benchmarks/bench_places.py
 """
@@ -11,7 +13,7 @@ import resource
 import tempfile
 from collections.abc import Callable
 from pathlib import Path
-from time import perf_counter
+from time import process_time
 
 from rapidfuzz import process
 from rapidfuzz.distance import OSA
@@ -24,9 +26,9 @@ from boxlore.gazetteer.opening import open_gazetteer
 def percentile(run: Callable[[str], object], words: list[str]) -> float:
     taken = []
     for one in words:
-        start = perf_counter()
+        start = process_time()
         run(one)
-        taken.append(perf_counter() - start)
+        taken.append(process_time() - start)
     return sorted(taken)[len(taken) * 95 // 100] * 1000
 
 
@@ -38,9 +40,9 @@ def slip(name: str, rng: random.Random) -> str:
 def main() -> None:
     rng = random.Random(1)
     with tempfile.TemporaryDirectory() as folder:
-        start = perf_counter()
+        start = process_time()
         gazetteer = open_gazetteer(Path(folder))
-        print(f"first build {perf_counter() - start:.1f} s (budget 10)")
+        print(f"first build {process_time() - start:.1f} s (budget 10)")
         before = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
         db = gazetteer._db
         names = [row[0] for row in db.execute("SELECT name FROM place WHERE population > 20000 ORDER BY id")]
@@ -51,6 +53,7 @@ def main() -> None:
         print(f"prefix {percentile(lambda one: gazetteer.complete(one[:4]), some):.2f} ms (budget 1)")
         typo = percentile(gazetteer.read, longer)
         print(f"typo {typo:.1f} ms (budget 15)")
+        print(f"typo again {percentile(gazetteer.read, longer):.3f} ms (budget 0.01)")
         hostile = ["a" * 10_000, "a b " * 90, "\u202e" * 300, "x" * 39, "," * 399, "near " * 80]
         print(f"hostile {max(percentile(gazetteer.read, [one]) for one in hostile):.1f} ms (budget 50)")
         after = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss

@@ -194,9 +194,11 @@ def _guessed(db: sqlite3.Connection, folded: Iterable[str]) -> tuple[dict[int, _
             continue
         most_slips = 1 if len(name) <= 7 else 2
         first_letter = name[:1]
-        query = "SELECT DISTINCT folded FROM name WHERE folded >= ? AND folded < ? AND length(folded) BETWEEN ? AND ?"
         bounds = (first_letter, first_letter + "\U0010ffff", len(name) - most_slips, len(name) + most_slips)
-        spellings = [spelling for (spelling,) in db.execute(query, bounds)]
+        first, middle, last = _pieces(name, most_slips + 1)
+        begins = db.execute(_BEGINS, (first, first + "\U0010ffff", *bounds[2:]))
+        others = db.execute(_HOLDS if middle else _ENDS, (*bounds, -len(last), last, *([middle] if middle else [])))
+        spellings = list(dict.fromkeys(spelling for (spelling,) in (*begins, *others)))
         for spelling, distance, _ in process.extract(
             name, spellings, scorer=OSA.distance, score_cutoff=most_slips, limit=50
         ):
@@ -204,6 +206,22 @@ def _guessed(db: sqlite3.Connection, folded: Iterable[str]) -> tuple[dict[int, _
                 if distance < slips.get(ident, 9):
                     rows[ident], slips[ident] = row, int(distance)
     return rows, slips
+
+
+_BEGINS = "SELECT DISTINCT folded FROM name WHERE folded >= ? AND folded < ? AND length(folded) BETWEEN ? AND ?"
+_ENDS = f"{_BEGINS} AND substr(folded, ?) = ?"
+_HOLDS = f"{_BEGINS} AND (substr(folded, ?) = ? OR instr(folded, ?))"
+
+
+def _pieces(name: str, count: int) -> tuple[str, str, str]:
+    """The first, the middle (of three) and the last piece of a name parted in two or three.
+
+    One letter between two pieces belongs to none, so that a slip (a letter more, less, other, or two exchanged) spoils
+    one piece at most: of a name with fewer slips than pieces, one piece stands as it is.
+    """
+    size = (len(name) - count + 1) // count
+    middle = name[size + 1 : len(name) - size - 1] if count > 2 else ""
+    return name[:size], middle, name[len(name) - size :]
 
 
 def _rank(
