@@ -131,6 +131,8 @@ def test_a_name_that_has_no_parts_is_found_whole() -> None:
     odd = finder([Person(id="x", name="Red Hen", sort_name="", forms=("Red Hen",), calls=())], [])
     assert answer("there was Red Hen again", odd) == ("sure", "x")
     assert answer("Red hat, Hen", odd) == ("none", "-")
+    described = Person(id="x", name="red hen", sort_name="", forms=("red hen",), calls=())
+    assert answer("there was red hen again", finder([described], [])) == ("none", "-"), "a description names nobody"
     assert answer("!", finder([Person(id="x", name="?", sort_name="", forms=(), calls=())], [])) == ("none", "-")
 
 

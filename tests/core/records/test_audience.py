@@ -326,3 +326,49 @@ def test_a_finished_text_is_stopped_by_what_is_sure_alone() -> None:
     outside = Recipient(to=To.OUTSIDE, on_day=TODAY, withheld=hidden)
     assert outside.surely_named("The bay, with Mia Rourke") == ["Mia Rourke"]
     assert outside.surely_named("The Rourke girl") == [] and not outside.may_read("The Rourke girl")
+
+
+LIVES_IN_DOUBT = [
+    ({"born": DateReading.from_edtf("2016")}, "born 2016, but shown in TRA-0002, 1899"),
+    ({"born": DateReading.from_edtf("1899~")}, ""),
+    ({"died": DateReading.from_edtf("1944"), "told_living": True}, "a death is told, and that the person lives"),
+    ({"dead": True, "told_living": True}, "a death is told, and that the person lives"),
+    ({"living": "no", "told_living": True}, "a death is told, and that the person lives"),
+    ({"born": DateReading.from_edtf("1900"), "died": DateReading.from_edtf("1890")}, "born 1900, died 1890"),
+    ({"born": DateReading.from_edtf("1880"), "died": DateReading.from_edtf("1890/..")}, ""),
+    ({"born": DateReading.from_edtf("../1880"), "died": DateReading.from_edtf("1890")}, ""),
+]
+
+
+@pytest.mark.parametrize(("told", "contradiction"), LIVES_IN_DOUBT)
+def test_contradictions_keep_somebody_living_and_named_to_nobody_outside(
+    told: dict[str, object], contradiction: str
+) -> None:
+    """A child told to be born in 2016 is not dead because somebody takes her for the one in a picture of 1899."""
+    mia = person(consents=(consent("name", "picture"),), **told)
+    life = life_of(mia, TODAY, 100, (date(1899, 12, 31), "shown in TRA-0002, 1899"))
+    assert life.contradiction == contradiction
+    assert life.living is bool(contradiction)
+    hidden = withhold([mia], {"mia": life}, To.OUTSIDE, TODAY)
+    assert hidden.finds("Mia Rourke") is bool(contradiction)
+    assert bool(hidden.hidden_pictures) is bool(contradiction)
+
+
+UNSURE = [
+    ({"death_doubted": "perhaps"}, None, True, "what is told of a death is not sure, or says none"),
+    ({"died": DateReading.from_edtf("1944"), "death_doubted": "1944"}, None, True,
+     "what is told of a death is not sure, or says none"),
+    ({"born": DateReading.from_edtf("1880"), "born_is_sure": False}, None, True, "born 1880, no death told"),
+    ({"born": DateReading.from_edtf("1880"), "born_is_sure": False}, (date(1899, 12, 31), "shown in TRA-0002"), False,
+     "shown in TRA-0002, so born by 1899, over 100 years ago"),
+    ({"born": DateReading.from_edtf("1960"), "born_is_sure": False}, (date(1970, 1, 1), "shown"), True,
+     "born 1960, no death told"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("told", "latest", "living", "because"), UNSURE)
+def test_a_guess_ends_no_life(
+    told: dict[str, object], latest: tuple[date, str] | None, living: bool, because: str
+) -> None:
+    life = life_of(person(**told), TODAY, 100, latest)
+    assert (life.living, life.because, life.contradiction) == (living, because, "")

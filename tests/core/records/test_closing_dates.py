@@ -184,3 +184,36 @@ def test_the_example_of_the_theory() -> None:
     assert [view.words for view in closed.all("story")] == ["Con had lent them the car."]
     assert (closed.withheld, closed.closed_scans) == (1, False)
     assert until(made, closed) == CLOSES > date(2041, 5, 17)
+
+
+VERBS = {
+    "may name": (record(told=stories(said("A Rourke rowed."))), "may name"),
+    "surely and perhaps": (record(told=stories(said("A Rourke rowed.")), people=(shown("mia", "her"),)), "names"),
+    "as who told it": (NAMED["as who told it"][0], "is told by"),
+    "shown": (NAMED["by a picture that may not be shown"][0], "shows"),
+}
+
+
+@pytest.mark.parametrize("how", VERBS)
+def test_the_reason_says_of_what_kind_it_is(how: str) -> None:
+    whole, verb = VERBS[how]
+    closure = closing(*PEOPLE).of(whole)
+    assert closure is not None
+    assert closure.reasons == (
+        f"{verb} someone taken as living of whom no birth is told, 100 years from this transfer",
+    )
+
+
+INFERRED = [
+    ("shown in TRA-0005, 1950", " (shown in TRA-0005, 1950)"),
+    ("married 1950", " (married 1950)"),
+    ("parent of Mia Rourke, born 1966", " (from a child's birth)"),
+]
+
+
+@pytest.mark.parametrize(("because", "said_outside"), INFERRED)
+def test_a_reason_names_nobody(because: str, said_outside: str) -> None:
+    closure = closing(person("mia", "Mia"), latest={"mia": (date(1950, 1, 1), because)}).of(NAMES_MIA)
+    assert closure is not None
+    start = "names someone taken as living, birth not told, born by 1950 at the latest"
+    assert closure.reasons == (start + said_outside,)

@@ -80,10 +80,18 @@ class DateReading:
         where it is both (“ca.” as five years: Yale, Rhode Island Furniture Archive note). None where it has no end,
         or ends outside the years 1 to 9999."""
         last = self.latest.calendar_date if self.latest else None
-        if self.edtf is None or last is None:
-            return None
-        years = 10 if "%" in self.edtf.text else 5 if "~" in self.edtf.text or "?" in self.edtf.text else 0
-        return years_on(last, years)
+        return years_on(last, self._years_about) if last else None
+
+    @property
+    def earliest_day(self) -> date | None:
+        """The first day it may mean in a life, as `latest_day` has the last. None where it has no beginning."""
+        first = self.earliest.calendar_date if self.earliest else None
+        return years_on(first, -self._years_about) if first else None
+
+    @property
+    def _years_about(self) -> int:
+        text = self.edtf.text if self.edtf else ""
+        return 10 if "%" in text else 5 if "~" in text or "?" in text else 0
 
     def to_json(self) -> dict[str, object]:
         """The reading as a JSON object; bounds are ISO days or null."""

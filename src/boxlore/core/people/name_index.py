@@ -111,7 +111,8 @@ def bearer_of(person: Person) -> Bearer:
     besides = {word for word in every if len(word) > 1} - calls - families - PARTICLES - TITLES
     words_told = tuple(_name_words(person.name))
     has_no_parts = bool(words_told) and not calls and not families and script_of(words_told[0][0]) != UNBROKEN
-    alone = (words_told,) if has_no_parts else ()
+    is_description = person.name[:1].islower()
+    alone = (words_told,) if has_no_parts and not is_description else ()
     joined = {f"{a}{b}" for call in calls for family in joined_families for a, b in ((call, family), (family, call))}
     first = {letter_key(word[0]) for surname in person.surnames for word in _name_words(surname)[-1:]}
     return Bearer(
@@ -338,8 +339,7 @@ def _told(base: str, own: str) -> Forms:
 def _latin(base: str, own: str) -> Forms:
     if own == LATIN:
         yield base, As.TOLD
-        if base.isalpha() and len(base) > 1:
-            yield from ((form, As.INFLECTED) for form in latin_forms(base))
+        yield from ((form, As.INFLECTED) for form in latin_forms(base))
 
 
 def _keys(base: str, own: str) -> Forms:

@@ -137,13 +137,13 @@ winifred win winnie freda
 
 EVERYDAY = frozenset(
     (
-        "al amber april art august ash autumn bay bell bill bob box brook buck candy carol chance chase chip christian "
-        "chuck clay cliff con coral crystal daisy dale dawn dean dick dolly don dot drew earl em eve faith fanny fern "
-        "flo forest frank gail gene ginger glen grace grant guy hank hazel heath holly hope hunter iris ivy jack jade "
-        "jasmine jay jean jerry jo joy june kit lance lane lily lou mark mart may meg mia mike mina minnie miles misty "
-        "molly nan nat ned nick olive opal page pat paddy pansy patience pearl peg penny pip place poppy prudence ray "
-        "reed reet reid rich rick rita river rob robin rose ruby rusty sandy scout skip sky spring stone storm sue "
-        "summer sunny ted tilly tim title tori victor viola violet wade will win winter "
+        "amber april art august ash autumn bay bell bill box brook buck candy carol chance chase chip christian "
+        "clay cliff coral crystal daisy dale dawn dean don drew earl faith fern "
+        "forest frank gene ginger glen grace grant guy hazel heath holly hope hunter iris ivy jack jade "
+        "jasmine jay jean joy june kit lance lane lily mark mart may miles misty "
+        "nick olive opal page pansy patience pearl penny pip place poppy prudence "
+        "reed reid rich rick river rob robin rose ruby rusty sandy scout skip sky spring stone storm sue "
+        "summer sunny title victor viola violet wade will win winter "
         "abbot archer baker banks barber bird black bishop brown bush butler carpenter church cook cooper cross day "
         "farmer field fisher ford fox garden gardener gray green grey hall harbour hill house king knight lake little "
         "long marsh mason miller moon park parsons pond pool pope potter price prince rivers sharp shepherd short "

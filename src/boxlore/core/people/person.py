@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.consent import Consent, Matter
+from boxlore.core.people.deaths import doubted, says_living
 from boxlore.core.people.name_parts import NameParts
 from boxlore.core.people.name_reader import read_name
 from boxlore.core.people.name_traditions import KnownNames
@@ -25,8 +26,8 @@ class Person:
     """Someone in the registry; `name` is how captions call them.
 
     `born` and `died` are dates that may be used, None where none was told, and `married` all of them; `dead` says
-    that a death was told, with a date or without; `living` is yes, no or empty. `forms` are the full forms of the
-    name, `calls` the single words by which the person goes (given name, nickname).
+    that a death was surely told, with a date or without; `living` is yes, no or empty. `forms` are the full forms of
+    the name, `calls` the single words by which the person goes (given name, nickname).
     """
 
     id: str
@@ -37,6 +38,12 @@ class Person:
     born: DateReading | None = None
     died: DateReading | None = None
     dead: bool = False
+    death_doubted: str = ""
+    """The words told of a death where none of them surely ends the life (`deaths`)."""
+    told_living: bool = False
+    """Whether anything says that the person lives: `living` yes, or “not yet” told of a death."""
+    born_is_sure: bool = True
+    """Whether a birth, if one is told, is told without a doubt of the teller."""
     living: str = ""
     sex: str = ""
     parents: tuple[str, ...] = ()
@@ -97,6 +104,7 @@ def build_person(ident: str, rows_told: ToldRows) -> Person:
         (statement.words.strip(), parts_of_name(statement, reading)) for statement, reading in by_field.get("name", ())
     ]
     searched = _with_parts(words, names)
+    deaths = [row for name in ("died", "died_at", "buried", "buried_at") for row in by_field.get(name, ())]
     return Person(
         id=ident,
         name=_display(words),
@@ -105,8 +113,11 @@ def build_person(ident: str, rows_told: ToldRows) -> Person:
         calls=tuple(dict.fromkeys(name for field in _CALLED_BY for name in searched.get(field, ()))),
         born=_last_date(by_field.get("born", [])),
         died=_last_date(by_field.get("died") or by_field.get("buried", [])),
-        dead=any(name in by_field for name in ("died", "died_at", "buried", "buried_at")),
-        living=_last(words.get("living")).lower(),
+        dead=bool(deaths) and not doubted(deaths),
+        death_doubted=doubted(deaths),
+        told_living=_living(by_field.get("living", [])) == "yes" or any(says_living(row.words) for row, _ in deaths),
+        born_is_sure=any(row.sure is Sure.SURE for row, _ in by_field.get("born", ())) or "born" not in by_field,
+        living=_living(by_field.get("living", [])),
         sex=_last(words.get("sex")),
         parents=_ids([*by_field.get("father", []), *by_field.get("mother", [])]),
         mothers=_ids(by_field.get("mother", [])),
@@ -274,6 +285,12 @@ def _sort_form(words: dict[str, list[str]], names: Names) -> str:
     display = _display(words)
     parts = next((parts for name, parts in names if name == display and not parts.asks), NameParts())
     return sort_form(parts, display)
+
+
+def _living(rows: ToldRows) -> str:
+    """The last answer to whether somebody lives; a no that is not sure is none."""
+    answers = [(row.words.strip().lower(), row.sure) for row, _ in rows]
+    return next((words for words, sure in reversed(answers) if words != "no" or sure is Sure.SURE), "")
 
 
 def _dates(rows: ToldRows) -> Iterator[DateReading]:

@@ -90,6 +90,8 @@ class Naming:
     where: str
     words: str
     people: frozenset[str]
+    doubtful: frozenset[str] = starts(default=frozenset(), compare=False)
+    """Those of them whom the words may name: nothing surely does."""
 
 
 def _nothing_of_its_own(about: Subject) -> Sequence[str]:
@@ -193,7 +195,7 @@ class Recipient:
             not_known=frozenset(name for name in record.not_known if self._may_see_kept(record.audiences, name)),
             found_in=record.found_in if self._may_have(record, "found_in", record.found_in) else "",
             size_mm=record.size_mm if self._may_have(record, "size", "") else (),
-            mark=record.mark if self._may_have(record, "kept", _long(record)) else None,
+            mark=record.mark if self._may_have(record, "kept", _labels(record)) else None,
             closed_scans=record.closed_scans or self._closes_scans(record),
         )
         return replace(seen, withheld=record.withheld + _count(record) - _count(seen))
@@ -204,26 +206,40 @@ class Recipient:
 
     def _namings(self, record: Record) -> Iterator[Naming]:
         for view in every_told(record):
-            if people := self._meant_or_named(view.meant, view.words) | self.withheld.named_in(_called(view)):
-                yield Naming(view.field, view.words, people)
+            yield from self._naming(view.field, view.words, view.meant, view.words)
+            yield from self._naming(view.field, view.words, "", _called(view))
             if not self.may_name_source(view):
                 name = view.said_by or view.source.ref
-                yield Naming(WHO_SAYS, name, self._meant_or_named(view.source.ref, name))
+                known = view.source.ref in self.withheld.people
+                people, doubtful = self._meant_or_named(view.source.ref, "" if known else name)
+                yield Naming(WHO_SAYS, name, people, doubtful)
         for shown in record.people:
-            by_statement = self._meant_or_named(shown.told.meant, shown.told.words)
-            if not by_statement and (people := self._meant_or_named(shown.person, shown.name)):
-                yield Naming(shown.told.field, shown.name, people)
+            if not self._meant_or_named(shown.told.meant, shown.told.words)[0]:
+                yield from self._naming(shown.told.field, shown.name, shown.person, shown.name)
             if shown.role == "person" and shown.person in self.withheld.hidden_pictures - self.withheld.people:
                 yield Naming(SHOWN, shown.told.words, frozenset({shown.person}))
-        places = [(FOUND_IN, record.found_in, record.found_in), (MARK, _long(record), _long(record))]
+        yield from self._naming(FOUND_IN, record.found_in, "", record.found_in)
+        yield from self._naming(MARK, _long(record), "", _labels(record))
         for scan in record.scans:
-            places += [(EMBEDDED, scan.embedded, scan.path), (FILE_NAME, _file_name(scan), scan.path)]
-        for where, text, words in places:
-            if people := self.withheld.named_in(text):
-                yield Naming(where, words, people)
+            yield from self._naming(EMBEDDED, scan.path, "", scan.embedded)
+            yield from self._naming(FILE_NAME, scan.path, "", _file_name(scan))
 
-    def _meant_or_named(self, person: str, words: str) -> frozenset[str]:
-        return self.withheld.named_in(words) | ({person} & self.withheld.people)
+    def _naming(self, where: str, words: str, person: str, text: str) -> Iterator[Naming]:
+        people, doubtful = self._meant_or_named(person, text)
+        if people:
+            yield Naming(where, words, people, doubtful)
+
+    def _meant_or_named(self, person: str, words: str) -> tuple[frozenset[str], frozenset[str]]:
+        """Whom words name, and which of these only may be named.
+
+        Words that are read as somebody withheld mean that one: what else they might mean is no question then.
+        """
+        hits = self.withheld.hits(words)
+        sure = frozenset(ident for hit in hits if not hit.doubt for ident in hit.people)
+        if person in self.withheld.people:
+            return sure | {person}, frozenset()
+        named = frozenset(ident for hit in hits for ident in hit.people)
+        return named, named - sure
 
     def _may_see_kept(self, audiences: Sequence[str], field: str = "") -> bool:
         """Whether the recipient may see a thing, or one field of it, as far as the keeper has kept any of it."""
@@ -269,7 +285,7 @@ class Recipient:
             id=record.id,
             number=record.number,
             kind=record.kind,
-            mark=record.mark if self.may_read(_long(record)) else None,
+            mark=record.mark if self.may_read(_labels(record)) else None,
             scans=record.scans,
             changed_at=record.changed_at,
             withheld=record.withheld + sum(map(len, record.told.values())) + len(record.people),
@@ -298,6 +314,11 @@ def _called(view: StatementView) -> str:
 
 def _long(record: Record) -> str:
     return record.mark.long if record.mark else ""
+
+
+def _labels(record: Record) -> str:
+    """The words of a mark that somebody chose: what the containers are called, without `Box` and `Folder`."""
+    return "; ".join(label for _, label in record.mark.path) if record.mark else ""
 
 
 def _file_name(scan: ScanFile) -> str:

@@ -5,6 +5,9 @@ of a lifetime, from memory; `years` is a setting). Where no birth is told, the l
 its reasoning; where nothing is known at all, the years count from the day of the transfer, which is the most careful.
 What somebody has closed until a day stays closed until that day. Local law and the archive's own rules go before it.
 
+A statement is what closes an item. The reason says of what kind it is: that the item names or shows somebody, that it
+may name somebody (which the keeper has not decided yet), or that only who told it must not be named.
+
 Whatever the open part leaves out and the closed part holds has a day: both ask the same `Recipient`.
 """
 
@@ -15,7 +18,7 @@ from datetime import date
 from boxlore.core.dates.anniversary import years_on
 from boxlore.core.fields.audiences import AUDIENCE_WORDS
 from boxlore.core.people.person import Person
-from boxlore.core.records.audience import Naming, Recipient
+from boxlore.core.records.audience import SHOWN, WHO_SAYS, Naming, Recipient
 from boxlore.core.records.audience_levels import closed_until
 from boxlore.core.records.item_record import Record, every_told
 from boxlore.core.records.living import Life
@@ -66,27 +69,34 @@ class Closing:
         return [self.people[ident] for ident in sorted(ids)]
 
     def _for_names(self, record: Record) -> Iterator[Reason]:
-        namings = list(self.outside.namings(record))
-        for person in self._people(namings):
+        verbs: dict[str, set[str]] = {}
+        unknown_teller = False
+        for naming in self.outside.namings(record):
+            unknown_teller = unknown_teller or not naming.people
+            for ident in naming.people:
+                verbs.setdefault(self.people[ident].id, set()).add(_verb(naming, ident))
+        for ident, how in sorted(verbs.items()):
+            person, verb = self.people[ident], next(verb for verb in _VERBS if verb in how)
             kept_until = closed_until(person.audience, self.outside.on_day)
             if kept_until:
-                yield kept_until, "names someone whom the keeper keeps closed until that day"
-            if self.lives[person.id].living or not kept_until:
-                yield self._for_life(person)
-        if any(not naming.people for naming in namings):
+                yield kept_until, f"{verb} someone whom the keeper keeps closed until that day"
+            if self.lives[ident].living or not kept_until:
+                yield self._for_life(person, verb)
+        if unknown_teller:
             yield self._from_transfer("names a teller of whom nothing is known")
 
-    def _for_life(self, person: Person) -> Reason:
+    def _for_life(self, person: Person, verb: str) -> Reason:
         told_birth, inferred = person.born.latest_day if person.born else None, self.latest.get(person.id)
         if told_birth is not None:
-            day, why = told_birth, f"names someone taken as living, {self.years} years from birth"
+            day, why = told_birth, f"{verb} someone taken as living, {self.years} years from birth"
         elif inferred is not None:
             day, because = inferred
-            why = f"names someone taken as living, birth not told, born by {day.year} at the latest ({because})"
+            why = f"{verb} someone taken as living, birth not told, born by {day.year} at the latest"
+            why += _without_name(because)
         else:
-            return self._from_transfer("names someone taken as living of whom no birth is told")
+            return self._from_transfer(f"{verb} someone taken as living of whom no birth is told")
         until = years_on(day, self.years) or date.max
-        return (until, why) if until > self.outside.on_day else self._from_transfer("names someone said to be living")
+        return (until, why) if until > self.outside.on_day else self._from_transfer(f"{verb} someone said to be living")
 
     def _from_transfer(self, why: str) -> Reason:
         return years_on(self.outside.on_day, self.years) or date.max, f"{why}, {self.years} years from this transfer"
@@ -106,3 +116,20 @@ class Closing:
         for person in (self.people[shown.person] for shown in record.people if shown.person in self.people):
             for audience in person.told_to:
                 yield audience, "names someone of whom a part is closed until that day"
+
+
+_VERBS = ("names", "shows", "may name", "is told by")
+"""What closes an item for one person, the first that holds: `may name` is a doubtful hit that nobody has decided."""
+
+
+def _verb(naming: Naming, ident: str) -> str:
+    if naming.where == WHO_SAYS:
+        return "is told by"
+    if naming.where == SHOWN:
+        return "shows"
+    return "may name" if ident in naming.doubtful else "names"
+
+
+def _without_name(because: str) -> str:
+    """What a birth was worked out from, where that names nobody: ` (shown in TRA-0005, 1926)`."""
+    return f" ({because})" if because.startswith(("shown in", "married ")) else " (from a child's birth)"

@@ -13,29 +13,56 @@ from boxlore.core.people.person import Person
 
 @dataclass(frozen=True, slots=True)
 class Life:
-    """Whether someone counts as living, and why."""
+    """Whether someone counts as living, and why. `contradiction` says what cannot be all true; empty where nothing.
+
+    Who is told in a contradiction counts as living, and is named to nobody outside, whatever was consented to: it may
+    be that two people stand in one entry.
+    """
 
     living: bool
     because: str
+    contradiction: str = ""
 
 
 def life_of(person: Person, on_day: date, years: int = 100, latest_birth: tuple[date, str] | None = None) -> Life:
     """Dead known, dead presumed, else living.
 
-    Presumed dead: born more than `years` years ago at the latest. `latest_birth` is the latest day the
-    person can have been born as inferred from pictures, marriages and children, with its reason.
+    Presumed dead: surely born more than `years` years ago. `latest_birth` is the latest day the person can have been
+    born as inferred from pictures, marriages and children, with its reason; it counts where no birth is told.
     """
-    if person.dead or person.died or person.living == "no":
+    if contradiction := _contradiction(person, latest_birth):
+        return Life(True, f"what is told cannot all be true: {contradiction}", contradiction)
+    if person.living == "no" or ((person.dead or person.died) and not person.death_doubted):
         return Life(False, "said to have died" if person.living == "no" and not person.died else "a death is told")
     if person.living == "yes":
         return Life(True, "said to be living")
+    return _presumed(person, on_day, years, latest_birth)
+
+
+def _presumed(person: Person, on_day: date, years: int, latest_birth: tuple[date, str] | None) -> Life:
     limit = years_on(on_day, -years) or date.min
     born = person.born.latest_day if person.born else None
     shown = person.born.display if person.born else ""
-    if born is not None and limit >= born:
+    if born is not None and limit >= born and person.born_is_sure:
         return Life(False, f"born {shown} at the latest, over {years} years ago")
-    if latest_birth is not None and limit >= latest_birth[0]:
+    told_later = born is not None and born > limit
+    if latest_birth is not None and limit >= latest_birth[0] and not told_later:
         return Life(False, f"{latest_birth[1]}, so born by {latest_birth[0].year}, over {years} years ago")
+    if person.death_doubted:
+        return Life(True, "what is told of a death is not sure, or says none")
     if born is not None:
         return Life(True, f"born {shown}, no death told")
     return Life(True, "no birth or death told, so taken as living")
+
+
+def _contradiction(person: Person, latest_birth: tuple[date, str] | None) -> str:
+    """What is told of a life that cannot all be true, as a part of a sentence; empty where nothing is."""
+    died = person.died if not person.death_doubted else None
+    if person.told_living and (person.dead or died or person.living == "no"):
+        return "a death is told, and that the person lives"
+    born_first = person.born.earliest_day if person.born else None
+    if born_first and died and died.latest_day and died.latest_day < born_first:
+        return f"born {person.born.display if person.born else ''}, died {died.display}"
+    if born_first and latest_birth and latest_birth[0] < born_first:
+        return f"born {person.born.display if person.born else ''}, but {latest_birth[1]}"
+    return ""

@@ -1,7 +1,8 @@
 """Who may not be named to somebody, worked out once for each output, with every form of their names.
 
 Rule kept: from outside the living are withheld unless they have consented to be named, and whoever has not consented
-to be shown is not shown; from each audience is withheld whom the keeper keeps from it.
+to be shown is not shown; of whom contradictions are told neither is done, for two people may stand in one entry. From
+each audience is withheld whom the keeper keeps from it.
 """
 
 from collections.abc import Iterable, Mapping, Sequence
@@ -44,10 +45,6 @@ class Withheld:
         """Whether the words name somebody withheld, or may: what is in doubt is withheld until it is decided."""
         return bool(self.hits(words))
 
-    def named_in(self, words: str) -> frozenset[str]:
-        """Who is named in the words, or may be, by the first id of each."""
-        return frozenset(ident for hit in self.hits(words) for ident in hit.people)
-
 
 NOBODY = Withheld()
 
@@ -78,8 +75,12 @@ def _ids(people: Iterable[Person]) -> frozenset[str]:
 def _is_hidden(person: Person, lives: Mapping[str, Life], to: To, on_day: date) -> bool:
     if person.audience != "anyone" and not may_see(person.audience, to, on_day):
         return True
-    return to.is_public and lives[person.id].living and not allows(person.consents, Matter.NAME)
+    return to.is_public and _is_kept_back(person, lives[person.id], Matter.NAME)
 
 
 def _is_not_shown(person: Person, lives: Mapping[str, Life], to: To) -> bool:
-    return to.is_public and lives[person.id].living and not allows(person.consents, Matter.PICTURE)
+    return to.is_public and _is_kept_back(person, lives[person.id], Matter.PICTURE)
+
+
+def _is_kept_back(person: Person, life: Life, matter: Matter) -> bool:
+    return bool(life.contradiction) or (life.living and not allows(person.consents, matter))

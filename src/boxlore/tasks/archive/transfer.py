@@ -30,7 +30,14 @@ from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.outputs import check_place, write_output
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
-from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, check_chosen, seen_by
+from boxlore.tasks.collection.records import (
+    EVERYTHING,
+    AudienceView,
+    Selection,
+    check_chosen,
+    contradictions,
+    seen_by,
+)
 from boxlore.tasks.collection.unfinished import work_folder
 from boxlore.tasks.outputs.copies import copies
 from boxlore.tasks.scans import fixity_events
@@ -111,6 +118,7 @@ def transfer(
     outside = seen_by(collection, To.OUTSIDE)
     items = order_of_containers(collection)
     run = _TransferRun(collection, order, closing_of(collection, outside), items, outside, progress)
+    run.findings += contradictions(outside)
     parts: list[TransferPart] = []
     with work_folder(collection.folder, out / "transfer") as work:
         for name, seen in (("open", outside), ("closed", seen_by(collection, To.ARCHIVE))):

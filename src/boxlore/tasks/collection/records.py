@@ -9,16 +9,17 @@ from functools import partial
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.table import FIELDS
+from boxlore.core.findings import Finding, Severity
 from boxlore.core.people.latest_birth import Pictured, latest_births
-from boxlore.core.people.person import Registry, build_registry
+from boxlore.core.people.person import Person, Registry, build_registry
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.audience import Recipient, To
 from boxlore.core.records.in_force import build
-from boxlore.core.records.item_record import Material, Record, every_told
+from boxlore.core.records.item_record import Material, PersonShown, Record, every_told
 from boxlore.core.records.living import Life, life_of
 from boxlore.core.records.withheld import Withheld, withhold
 from boxlore.core.rules.kin import Wedding
-from boxlore.core.statements import Kind, Reading, Statement, Subject, fold
+from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, fold
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Collection
 
@@ -207,6 +208,22 @@ def _own_audiences(collection: Collection, about: Subject) -> tuple[str, ...]:
     )
 
 
+def contradictions(outside: AudienceView) -> list[Finding]:
+    """Who is named to nobody outside because of what cannot be all true, for the keeper."""
+    people = outside.collection.people()
+    return [
+        Finding(
+            rule="life.contradiction",
+            severity=Severity.ASK,
+            message=f"{people[ident].name} is named and shown to nobody outside: {life.contradiction}. Put right what "
+            "is not so (boxlore people tell, or the person's own screen), or part two people who stand in one entry.",
+            source="derived",
+        )
+        for ident, life in outside.lives.items()
+        if life.contradiction
+    ]
+
+
 def lives_of(collection: Collection) -> dict[str, Life]:
     """Who is taken as living, and why: from what is told, else from pictures, marriages and children."""
     return _lives(collection, _latest(collection))
@@ -222,13 +239,19 @@ def _lives(collection: Collection, latest: Mapping[str, tuple[date, str]]) -> di
 
 
 def _pictured(collection: Collection) -> Iterator[Pictured]:
-    """Everyone in a dated picture, or behind the camera."""
+    """Everyone in a dated picture, or behind the camera; a guess at the date, or at who it is, ends no life."""
+    people = collection.people()
     for record in records(collection):
         view = record.first("date")
-        if view is not None and view.date is not None:
+        if view is not None and view.date is not None and view.sure is not Sure.GUESS:
             for shown in (*record.shown(), *record.shown("photographer")):
-                if shown.person:
+                if shown.person in people and _is_surely(shown, people[shown.person]):
                     yield Pictured(shown.person, view.date, f"{record.number}, {record.date_display}")
+
+
+def _is_surely(shown: PersonShown, person: Person) -> bool:
+    """Whether it is no guess that this person is shown. Someone without a name is whoever stands there."""
+    return shown.told.sure is not Sure.GUESS or not (person.calls or person.surnames)
 
 
 def weddings(collection: Collection) -> Iterator[Wedding]:

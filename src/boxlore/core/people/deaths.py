@@ -1,0 +1,52 @@
+"""Whether what is told of somebody's death surely ends the life.
+
+Rule kept: only a sure statement does, with a date or without. A guess, what is likely, “perhaps in the war” and “not
+yet, he lives in Perth” leave somebody living. A date in doubt is no doubt of the death.
+"""
+
+from collections.abc import Iterable
+
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.statements import Reading, Statement, Sure, fold
+
+_LIVING_WORDS = frozenset(
+    "not never no still alive living lives live lived yet hasn isn didn doesn don wasn won "
+    "ei elus elab veel не нет жив жива живы живет живут nicht lebt noch lebend kein en elossa elaa "
+    "nav dzivs dziva dzivo ne gyvas gyva gyvena zyje zije vivant vivante vit vive vivo viva lever inte ikke".split()
+)
+_DOUBT_WORDS = frozenset(
+    "maybe perhaps probably possibly think believe know unknown idea unsure guess supposed presumed reported rumour "
+    "voibolla vist teadmata arvatavasti может вероятно наверное неизвестно vielleicht wohl vermutlich unbekannt ehka "
+    "luultavasti varbut laikam gal turbut moze chyba snad peut forse quizas kanske maske".split()
+)
+"""Folded words, from memory."""
+
+
+def ends_life(statement: Statement, reading: Reading | None) -> bool:
+    """Whether a statement about the day, the place or the burial of a death surely says that somebody died."""
+    if statement.sure is not Sure.SURE or says_living(statement.words):
+        return False
+    value = reading.value if reading is not None else None
+    if isinstance(value, DateReading) and (value.edtf is not None or value.alternatives):
+        return True
+    return "?" not in statement.words and _DOUBT_WORDS.isdisjoint(_words(statement.words))
+
+
+def says_living(words: str) -> bool:
+    """Whether words told of a death say that there was none."""
+    folded = _words(words)
+    if "nie" in folded and "zyje" in folded:
+        return False  # Polish: does not live
+    return not _LIVING_WORDS.isdisjoint(folded)
+
+
+def _words(words: str) -> list[str]:
+    return "".join(letter if letter.isalnum() else " " for letter in fold(words)).split()
+
+
+def doubted(rows: Iterable[tuple[Statement, Reading | None]]) -> str:
+    """The last words about a death where none of them surely ends the life; empty where one does, or none are told."""
+    told = list(rows)
+    if any(ends_life(statement, reading) for statement, reading in told):
+        return ""
+    return told[-1][0].words.strip() if told else ""
