@@ -6,6 +6,7 @@ from hypothesis import strategies as st
 
 from boxlore.core.fields.audiences import Audience, KeptTo
 from boxlore.core.fields.fixity import FixityEvent, FixityRun, WrongFile
+from boxlore.core.fields.namings import NamingAnswer, NamingDecision
 from boxlore.core.fields.originals import ClimateFile, ItemNumber, Kept, Measured, Noted, SizeMm
 from boxlore.core.fields.pictures import CameFrom, Embedded, FileFacts, Link, RowPosition, Shows
 from boxlore.core.fields.points import Area, Coordinates
@@ -68,6 +69,13 @@ VALUES: dict[str, st.SearchStrategy[object]] = {
     "came_from": st.builds(CameFrom, DIGESTS.map(lambda digest: digest[:16]), DIGESTS.map(lambda digest: digest[:16])),
     "looks": st.one_of(st.none(), st.integers(0, 2**64 - 1)),
     "embedded": st.builds(Embedded, LINES),
+    "naming": st.builds(
+        NamingDecision,
+        st.sampled_from(NamingAnswer),
+        IDS,
+        st.sampled_from(["story", "rights_holder", "found in", "inside the file"]),
+        st.just("0123456789abcdef:0:3"),
+    ),
     "wanted": st.booleans(),
     "fixity": st.one_of(
         st.builds(

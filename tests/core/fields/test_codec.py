@@ -13,6 +13,7 @@ from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.audiences import AUDIENCE_WORDS, Audience, KeptTo
 from boxlore.core.fields.codec import Codec
 from boxlore.core.fields.fixity import FIXITY_WORDS, FixityEvent, FixityRun, WrongFile
+from boxlore.core.fields.namings import NAMING_WORDS, NamingAnswer, NamingDecision
 from boxlore.core.fields.originals import (
     CLIMATE_WORDS,
     KEPT_WORDS,
@@ -110,6 +111,11 @@ BOTH_WAYS: list[tuple[Codec[Any], Any, str]] = [
     (LINK_WORDS, Link(ITEM, BOX, "attached_to"), f"{ITEM} {BOX} attached_to"),
     (ROW_WORDS, RowPosition(ITEM, "second row", 3), f"{ITEM} second row 3"),
     (ROW_WORDS, RowPosition(ITEM, "", 3), f"{ITEM}  3"),
+    (
+        NAMING_WORDS,
+        NamingDecision(NamingAnswer.OTHER, ITEM, "found in", "0123456789abcdef:0:3"),
+        f"other {ITEM} found+in 0123456789abcdef:0:3",
+    ),
     (LOOKS_WORDS, 255, "00000000000000ff"),
     (LOOKS_WORDS, None, "-"),
     (EMBEDDED_WORDS, Embedded((("title", "Reval: sadam"), ("by", "A. Tamm"))), "title: Reval: sadam\nby: A. Tamm"),
@@ -237,6 +243,8 @@ REFUSALS: list[tuple[Codec[Any], str]] = [
     (CAME_FROM_WORDS, "0123456789abcdef"),
     (CAME_FROM_WORDS, "0123456789abcdef harbour"),
     (CAME_FROM_WORDS, "0123456789ABCDEF 0123456789abcdef"),
+    (NAMING_WORDS, "hide"),
+    (NAMING_WORDS, f"hide {ITEM} story 0123456789abcdef"),
     (LOOKS_WORDS, "ff"),
     (LOOKS_WORDS, "00000000000000FF"),
     (LOOKS_WORDS, "0x000000000000ff"),

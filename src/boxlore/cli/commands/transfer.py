@@ -2,6 +2,7 @@
 
 import re
 import sys
+from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
@@ -12,8 +13,16 @@ from boxlore.cli import options, output, talk
 from boxlore.cli.paths import GivenPath
 from boxlore.core.crosswalk.repository import TAKES
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.namings import NamingAnswer
+from boxlore.tasks.archive.name_answers import NamePlace, decide, undecided
 from boxlore.tasks.archive.settings import archive_of
-from boxlore.tasks.archive.transfer import TransferOrder, Transferred, name_search, write_names_found
+from boxlore.tasks.archive.transfer import (
+    TransferOrder,
+    Transferred,
+    name_search,
+    take_answers,
+    write_names_found,
+)
 from boxlore.tasks.archive.transfer import transfer as make
 from boxlore.tasks.collection.opening import Collection, open_collection
 
@@ -101,25 +110,50 @@ def _originals(choice: str | None) -> bool:
 
 
 def _read_names(collection: Collection, order: TransferOrder, out: Path, request: _Request) -> None:
-    """Before anything leaves, show the keeper each place where the name search found a living person.
+    """Before anything leaves, show the keeper what is new of the places where the name search found a living person.
 
-    The places are written to `names-found.csv` in the collection's folder. Raises click.Abort if the keeper does not
-    want to go on.
+    All places are written to `names-found.csv` in the collection's folder, a table to fill in; what was written there
+    since the last time is taken first. Raises click.Abort if the keeper does not want to go on.
     """
     hits = name_search(collection, order.selection)
+    if count := take_answers(collection, hits):
+        talk.say(f"{count} answers from the table of names are taken.")
+        hits = name_search(collection, order.selection)
     if not hits:
         talk.say("The name search found nobody living.")
         return
     listed = write_names_found(collection, hits)
     people = {name for hit in hits for name in hit.people}
+    new = undecided([place for hit in hits for place in hit.places])
     talk.say(f"The name search found {len(people)} living people in {len(hits)} places; each is in {listed}.")
     talk.say("That list is for you; do not hand it on.")
+    if new:
+        talk.say(f"{len(new)} names in words are not decided yet, and stay out until they are: fill in that table.")
     if request.yes or not (sys.stdin.isatty() and sys.stderr.isatty()):
         return
-    for hit in hits[:40]:
-        talk.say(f"  {hit.number}  {hit.field}: {output.safe(hit.words[:70])}  ({', '.join(hit.people)}): {hit.done}")
+    if new and collection.store.writable and click.confirm("Go through them now?", default=True, err=True):
+        decide(collection, list(_asked(new)))
+        write_names_found(collection, name_search(collection, order.selection))
     if not click.confirm("Go on?", default=False, err=True):
         raise click.Abort
+
+
+_KEYS = {"h": NamingAnswer.HIDE, "n": NamingAnswer.OTHER, "m": NamingAnswer.MAY}
+
+
+def _asked(places: list[NamePlace]) -> Iterator[tuple[NamePlace, NamingAnswer]]:
+    """The keeper's answers, one by one, until there are no more or the rest is left for another time."""
+    talk.say("h hide   n not that person   m may be named (there is consent)   s skip   q leave the rest for later")
+    for at, place in enumerate(places, 1):
+        doubt = f": {place.why}" if place.why else ""
+        talk.say(f"{at} of {len(places)}  {place.number}, {place.where}: {output.safe(place.sentence)}")
+        key = click.prompt(
+            f"{output.safe(place.name)}{doubt}", type=click.Choice([*_KEYS, "s", "q"]), default="h", err=True
+        )
+        if key == "q":
+            return
+        if key in _KEYS:
+            yield place, _KEYS[key]
 
 
 def _report(transferred: Transferred, *, as_json: bool) -> None:

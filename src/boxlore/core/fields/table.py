@@ -9,6 +9,7 @@ from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.audiences import AUDIENCE_WORDS
 from boxlore.core.fields.codec import Codec
 from boxlore.core.fields.fixity import FIXITY_WORDS
+from boxlore.core.fields.namings import NAMING_WORDS
 from boxlore.core.fields.originals import (
     CLIMATE_WORDS,
     KEPT_WORDS,
@@ -195,6 +196,9 @@ FIELDS: Fields = Fields(
         _field("role", "scan", "Role", told=False),
         _field("looks", "scan", "How it looks", told=False, audience="keeper", codec=LOOKS_WORDS),
         _field("embedded", "scan", "Found in the file", told=False, audience="keeper", codec=EMBEDDED_WORDS),
+        _field(
+            "naming", "item", "Whether it names somebody", many=True, told=False, audience="keeper", codec=NAMING_WORDS
+        ),
         _field("wanted", "item", "Wanted by the archive", told=False, audience="keeper", codec=YES_NO_WORDS),
         _field("fixity", "collection scan", "Fixity", many=True, told=False, audience="keeper", codec=FIXITY_WORDS),
         _field("scan", "marker", "Scan", told=False, codec=OPEN_ID_WORDS),

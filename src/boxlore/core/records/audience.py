@@ -60,12 +60,13 @@ from dataclasses import field as starts
 from datetime import date
 
 from boxlore.core.fields.audiences import AUDIENCE_WORDS
+from boxlore.core.people.name_hits import Hit
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.audience_levels import To, may_see
 from boxlore.core.records.item_record import Conflict, PersonShown, Record, ScanFile, StatementView, every_told
 from boxlore.core.records.withheld import NOBODY, Withheld
-from boxlore.core.statements import Said, Source, Statement, Subject
+from boxlore.core.statements import Kind, Said, Source, Statement, Subject
 
 __all__ = ("OF_SCANS", "Naming", "Recipient", "To")
 
@@ -92,6 +93,10 @@ class Naming:
     people: frozenset[str]
     doubtful: frozenset[str] = starts(default=frozenset(), compare=False)
     """Those of them whom the words may name: nothing surely does."""
+    text: str = starts(default="", compare=False)
+    """The words that were searched: of a file what stands in it."""
+    hits: Sequence[Hit] = starts(default=(), compare=False)
+    """Where in `text` they are named; none where somebody is meant without a name."""
 
 
 def _nothing_of_its_own(about: Subject) -> Sequence[str]:
@@ -116,7 +121,8 @@ class Recipient:
 
     def may_be_told(self, statement: StatementView, about: Subject) -> bool:
         """Whether one statement about a thing may go to the recipient. One about a marker is asked of its item."""
-        return about.id not in self.withheld.people and self._passes(statement, self.own_audiences(about))
+        item = about.id if about.kind is Kind.ITEM else ""
+        return about.id not in self.withheld.people and self._passes(statement, self.own_audiences(about), item)
 
     def may_name_source(self, statement: StatementView) -> bool:
         """Whether who or what says a statement may be named.
@@ -147,17 +153,20 @@ class Recipient:
     def _name_of(self, person: str, name: str) -> str:
         return self.names.get(person, name)
 
-    def may_read(self, words: str) -> bool:
-        """Whether plain words may go to the recipient: a name, a mark, the name of a file, a page."""
-        return not self.withheld.finds(words)
+    def may_read(self, words: str, item: str = "", where: str = "") -> bool:
+        """Whether plain words may go to the recipient: a name, a mark, the name of a file, a page.
+
+        `item` (id) and `where` say of which part of a record they are, for what the keeper has decided there.
+        """
+        return not self.withheld.finds(words, item, where)
 
     def surely_named(self, words: str) -> list[str]:
         """The words in a finished text that surely name someone withheld; doubt was asked about where it was told."""
         return [words[hit.start : hit.end] for hit in self.withheld.hits(words) if not hit.doubt]
 
-    def may_name(self, person: str, name: str) -> bool:
+    def may_name(self, person: str, name: str, item: str = "", where: str = "") -> bool:
         """Whether a person (by id, empty if not known) may be named so; a namesake of someone withheld may not."""
-        return person not in self.withheld.people and self.may_read(name)
+        return person not in self.withheld.people and self.may_read(name, item, where)
 
     def may_know(self, statement: Statement) -> bool:
         """Whether a statement about someone may be known by its own audience, whoever is withheld."""
@@ -179,13 +188,13 @@ class Recipient:
         if not self._may_see_kept(record.audiences):
             return self._closed(record)
         views_by_field = {
-            name: tuple(self.without_names(view) for view in views if self._passes(view, record.audiences))
+            name: tuple(self.without_names(view) for view in views if self._passes(view, record.audiences, record.id))
             for name, views in record.told.items()
         }
         people = tuple(
             replace(shown, name=self._name_of(shown.person, shown.name), told=self.without_names(shown.told))
             for shown in record.people
-            if self._may_show(shown, record.audiences)
+            if self._may_show(shown, record)
         )
         seen = replace(
             record,
@@ -193,9 +202,9 @@ class Recipient:
             people=people,
             conflicts=tuple(self._conflicts(record)),
             not_known=frozenset(name for name in record.not_known if self._may_see_kept(record.audiences, name)),
-            found_in=record.found_in if self._may_have(record, "found_in", record.found_in) else "",
+            found_in=record.found_in if self._may_have(record, "found_in", record.found_in, FOUND_IN) else "",
             size_mm=record.size_mm if self._may_have(record, "size", "") else (),
-            mark=record.mark if self._may_have(record, "kept", _labels(record)) else None,
+            mark=record.mark if self._may_have(record, "kept", _labels(record), MARK) else None,
             closed_scans=record.closed_scans or self._closes_scans(record),
         )
         return replace(seen, withheld=record.withheld + _count(record) - _count(seen))
@@ -206,40 +215,42 @@ class Recipient:
 
     def _namings(self, record: Record) -> Iterator[Naming]:
         for view in every_told(record):
-            yield from self._naming(view.field, view.words, view.meant, view.words)
-            yield from self._naming(view.field, view.words, "", _called(view))
+            yield from self._naming(record, view.field, view.words, view.meant)
+            for naming in self._naming(record, view.field, _called(view)):
+                yield replace(naming, words=view.words)
             if not self.may_name_source(view):
-                name = view.said_by or view.source.ref
-                known = view.source.ref in self.withheld.people
-                people, doubtful = self._meant_or_named(view.source.ref, "" if known else name)
-                yield Naming(WHO_SAYS, name, people, doubtful)
+                name, known = view.said_by or view.source.ref, view.source.ref in self.withheld.people
+                naming = self._meant_or_named(record, WHO_SAYS, view.source.ref, "" if known else name)
+                yield replace(naming, words=name)
         for shown in record.people:
-            if not self._meant_or_named(shown.told.meant, shown.told.words)[0]:
-                yield from self._naming(shown.told.field, shown.name, shown.person, shown.name)
+            if not self._meant_or_named(record, shown.told.field, shown.told.meant, shown.told.words).people:
+                yield from self._naming(record, shown.told.field, shown.name, shown.person)
             if shown.role == "person" and shown.person in self.withheld.hidden_pictures - self.withheld.people:
                 yield Naming(SHOWN, shown.told.words, frozenset({shown.person}))
-        yield from self._naming(FOUND_IN, record.found_in, "", record.found_in)
-        yield from self._naming(MARK, _long(record), "", _labels(record))
+        yield from self._naming(record, FOUND_IN, record.found_in)
+        for naming in self._naming(record, MARK, _labels(record)):
+            yield replace(naming, words=_long(record))
         for scan in record.scans:
-            yield from self._naming(EMBEDDED, scan.path, "", scan.embedded)
-            yield from self._naming(FILE_NAME, scan.path, "", _file_name(scan))
+            for where, text in ((EMBEDDED, scan.embedded), (FILE_NAME, _file_name(scan))):
+                for naming in self._naming(record, where, text):
+                    yield replace(naming, words=scan.path)
 
-    def _naming(self, where: str, words: str, person: str, text: str) -> Iterator[Naming]:
-        people, doubtful = self._meant_or_named(person, text)
-        if people:
-            yield Naming(where, words, people, doubtful)
+    def _naming(self, record: Record, where: str, text: str, person: str = "") -> Iterator[Naming]:
+        naming = self._meant_or_named(record, where, person, text)
+        if naming.people:
+            yield naming
 
-    def _meant_or_named(self, person: str, words: str) -> tuple[frozenset[str], frozenset[str]]:
-        """Whom words name, and which of these only may be named.
+    def _meant_or_named(self, record: Record, where: str, person: str, text: str) -> Naming:
+        """Whom words mean, name or may name.
 
         Words that are read as somebody withheld mean that one: what else they might mean is no question then.
         """
-        hits = self.withheld.hits(words)
+        hits = self.withheld.hits(text, record.id, where)
         sure = frozenset(ident for hit in hits if not hit.doubt for ident in hit.people)
         if person in self.withheld.people:
-            return sure | {person}, frozenset()
+            return Naming(where, text, sure | {person}, text=text, hits=[hit for hit in hits if not hit.doubt])
         named = frozenset(ident for hit in hits for ident in hit.people)
-        return named, named - sure
+        return Naming(where, text, named, named - sure, text, hits)
 
     def _may_see_kept(self, audiences: Sequence[str], field: str = "") -> bool:
         """Whether the recipient may see a thing, or one field of it, as far as the keeper has kept any of it."""
@@ -248,36 +259,40 @@ class Recipient:
     def _may_see(self, audience: str) -> bool:
         return may_see(audience, self.to, self.on_day)
 
-    def _passes(self, view: StatementView, audiences: Sequence[str]) -> bool:
+    def _passes(self, view: StatementView, audiences: Sequence[str], item: str) -> bool:
         return (
             self._may_see(view.audience)
             and self._may_see_kept(audiences, view.field)
             and view.meant not in self.withheld.people
-            and self.may_read(view.words)
+            and self.may_read(view.words, item, view.field)
         )
 
-    def _may_show(self, shown: PersonShown, audiences: Sequence[str]) -> bool:
-        name = self._name_of(shown.person, shown.name)
-        return self._passes(shown.told, audiences) and self.may_name(shown.person, name)
+    def _may_show(self, shown: PersonShown, record: Record) -> bool:
+        name, where = self._name_of(shown.person, shown.name), shown.told.field
+        return self._passes(shown.told, record.audiences, record.id) and self.may_name(
+            shown.person, name, record.id, where
+        )
 
-    def _may_have(self, record: Record, field: str, words: str) -> bool:
+    def _may_have(self, record: Record, field: str, words: str, where: str = "") -> bool:
         """Whether a part of the record that is no statement, as words, may go to the recipient."""
-        return self._may_see_kept(record.audiences, field) and self.may_read(words)
+        return self._may_see_kept(record.audiences, field) and self.may_read(words, record.id, where)
 
     def _conflicts(self, record: Record) -> Iterator[Conflict]:
         """Those of which every side may be told: one side alone would be no conflict."""
         for conflict in record.conflicts:
-            if all(self._passes(view, record.audiences) for view in conflict.told):
+            if all(self._passes(view, record.audiences, record.id) for view in conflict.told):
                 yield replace(conflict, told=tuple(map(self.without_names, conflict.told)))
 
     def _closes_scans(self, record: Record) -> bool:
         """Whether the picture shows who may not be shown, or what stands on or in it tells what may not be told."""
         not_shown = self.withheld.people | self.withheld.hidden_pictures
-        if any(shown.person in not_shown or not self.may_read(shown.told.words) for shown in record.shown()):
+        for shown in record.shown():
+            if shown.person in not_shown or not self.may_read(shown.told.words, record.id, shown.told.field):
+                return True
+        if not all(self._passes(view, record.audiences, record.id) for view in record.all("inscription")):
             return True
-        if not all(self._passes(view, record.audiences) for view in record.all("inscription")):
-            return True
-        return not all(self.may_read(words) for scan in record.scans for words in (scan.embedded, _file_name(scan)))
+        texts = [text for scan in record.scans for text in ((EMBEDDED, scan.embedded), (FILE_NAME, _file_name(scan)))]
+        return not all(self.may_read(words, record.id, where) for where, words in texts)
 
     def _closed(self, record: Record) -> Record:
         """An item that is kept from the recipient: its number and mark stay."""
@@ -285,7 +300,7 @@ class Recipient:
             id=record.id,
             number=record.number,
             kind=record.kind,
-            mark=record.mark if self.may_read(_labels(record)) else None,
+            mark=record.mark if self.may_read(_labels(record), record.id, MARK) else None,
             scans=record.scans,
             changed_at=record.changed_at,
             withheld=record.withheld + sum(map(len, record.told.values())) + len(record.people),

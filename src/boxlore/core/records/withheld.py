@@ -14,6 +14,7 @@ from boxlore.core.people.name_finder import NameFinder, name_finder
 from boxlore.core.people.name_hits import Hit
 from boxlore.core.people.person import Person
 from boxlore.core.records.audience_levels import To, may_see
+from boxlore.core.records.decided import NOTHING_DECIDED, Decided
 from boxlore.core.records.living import Life
 
 
@@ -23,13 +24,15 @@ class Withheld:
 
     Someone whose entries were merged stands in both with every id; `first_ids` has the first of each. `finder` knows
     the names of the whole registry: who may be named explains a name that somebody withheld bears too. `whole_names`
-    are the names in full, as they are spelled, for a search of bytes.
+    are the names in full, as they are spelled, for a search of bytes; but for those which the keeper has allowed in
+    some place, for bytes tell no places.
     """
 
     people: frozenset[str] = frozenset()
     hidden_pictures: frozenset[str] = frozenset()
     first_ids: frozenset[str] = frozenset()
     finder: NameFinder | None = None
+    decided: Decided = NOTHING_DECIDED
     whole_names: frozenset[str] = frozenset()
 
     @property
@@ -37,22 +40,32 @@ class Withheld:
         """How many people are withheld, each counted once."""
         return len(self.first_ids)
 
-    def hits(self, words: str) -> Sequence[Hit]:
-        """Every place of the words that names somebody withheld, or may."""
-        return self.finder.hits(words) if self.finder else ()
+    def hits(self, words: str, item: str = "", where: str = "") -> Sequence[Hit]:
+        """Every place of the words that names somebody withheld, or may, but for what the keeper has allowed.
 
-    def finds(self, words: str) -> bool:
+        `item` (id) and `where` say of which part of a record they are; without, they are any text.
+        """
+        return self.decided.left(self.finder.hits(words), words, item, where) if self.finder else ()
+
+    def finds(self, words: str, item: str = "", where: str = "") -> bool:
         """Whether the words name somebody withheld, or may: what is in doubt is withheld until it is decided."""
-        return bool(self.hits(words))
+        return bool(self.hits(words, item, where))
 
 
 NOBODY = Withheld()
 
 
-def withhold(people: Iterable[Person], lives: Mapping[str, Life], to: To, on_day: date | None = None) -> Withheld:
+def withhold(
+    people: Iterable[Person],
+    lives: Mapping[str, Life],
+    to: To,
+    on_day: date | None = None,
+    decided: Decided = NOTHING_DECIDED,
+) -> Withheld:
     """Whom to withhold from that audience on that day; without a day nothing closed has opened yet.
 
-    `lives` tells of each person, by the first id, who counts as living; it is asked only for outside.
+    `lives` tells of each person, by the first id, who counts as living; it is asked only for outside. `decided` is
+    what the keeper has decided of places that name somebody.
     """
     everyone = list(people)
     hidden = [person for person in everyone if _is_hidden(person, lives, to, on_day or date.min)]
@@ -64,7 +77,14 @@ def withhold(people: Iterable[Person], lives: Mapping[str, Life], to: To, on_day
         hidden_pictures=_ids(not_shown),
         first_ids=frozenset(person.id for person in hidden),
         finder=name_finder(tuple(everyone), frozenset(person.id for person in hidden)) if hidden else None,
-        whole_names=frozenset(name for person in hidden for name in (*person.forms, person.name) if " " in name),
+        decided=decided,
+        whole_names=frozenset(
+            name
+            for person in hidden
+            if person.id not in decided.named_somewhere
+            for name in (*person.forms, person.name)
+            if " " in name
+        ),
     )
 
 

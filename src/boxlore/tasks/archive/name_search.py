@@ -11,6 +11,7 @@ from pathlib import Path
 from boxlore.core.errors import CouldNot
 from boxlore.core.records.audience import OF_SCANS
 from boxlore.core.records.closing_dates import Closing
+from boxlore.tasks.archive.name_answers import NamePlace, places_of, with_answers
 from boxlore.tasks.collection.gate import Gate, files_in
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, records
@@ -27,6 +28,8 @@ class NameFound:
     words: str
     people: tuple[str, ...]
     done: str
+    places: tuple[NamePlace, ...] = ()
+    """Where in the words, for each person; none where somebody is meant or shown without a name."""
 
 
 def search(
@@ -40,7 +43,8 @@ def search(
         people = tuple(sorted(person.name for person in closing.named_in(whole)))
         for naming in namings:
             done = TO_THE_CLOSED_PART if naming.where in OF_SCANS else "left out of the open part"
-            yield NameFound(whole.number, naming.where, naming.words[:200], people, done)
+            places = tuple(with_answers(collection, places_of(collection, whole, naming)))
+            yield NameFound(whole.number, naming.where, naming.words[:200], people, done, places)
         listed = {naming.words for naming in namings if naming.where in OF_SCANS}
         if outside.recipient.seen(whole).closed_scans:
             for scan in whole.scans:

@@ -23,6 +23,7 @@ from boxlore.exports.bag import Payload, write_bag
 from boxlore.exports.inventory import as_csv, readme
 from boxlore.tasks.archive.context import closing_of, facts_of, moves_of, order_of_containers
 from boxlore.tasks.archive.files import Making, make_files
+from boxlore.tasks.archive.name_answers import ANSWER, KEY, NUMBER, read_answers
 from boxlore.tasks.archive.name_search import NameFound, names_left, search
 from boxlore.tasks.archive.open_scans import OpenScans
 from boxlore.tasks.archive.updates import Earlier, read_earlier
@@ -296,9 +297,22 @@ def _left_out(count: int) -> str:
 NAMES_FOUND = "names-found.csv"
 
 
+def take_answers(collection: Collection, namings: list[NameFound]) -> int:
+    """Take the answers that the keeper wrote into the table of an earlier name search. Returns how many are new.
+
+    The table may be written anew then. Raises WrongUse for an answer that cannot be read.
+    """
+    listed = collection.folder / NAMES_FOUND
+    if not listed.is_file() or not collection.store.writable:
+        return 0
+    count = read_answers(collection, listed, [place for naming in namings for place in naming.places])
+    listed.unlink()
+    return count
+
+
 def write_names_found(collection: Collection, namings: list[NameFound]) -> Path:
-    """Write what the name search found as a table for the keeper, into the collection's folder: never where it could
-    be handed over. Raises WrongUse, CouldNot.
+    """Write what the name search found as a table for the keeper to fill in, into the collection's folder: never where
+    it could be handed over. Raises WrongUse, CouldNot.
     """
     listed = collection.folder / NAMES_FOUND
     write_output(collection, listed, b"".join(rows_found(namings)))
@@ -307,10 +321,15 @@ def write_names_found(collection: Collection, namings: list[NameFound]) -> Path:
 
 def rows_found(namings: list[NameFound]) -> Iterator[bytes]:
     """What the name search found, as a table for the keeper (never for the package)."""
-    heading = ("Number", "Where", "Words", "People", "What becomes of it")
-    return as_csv(
-        [
-            heading,
-            *((naming.number, naming.field, naming.words, "; ".join(naming.people), naming.done) for naming in namings),
-        ]
-    )
+    heading = (NUMBER, "Where", "Words", "People", "What becomes of it", "Why it is asked", ANSWER, KEY)
+    return as_csv([heading, *(row for naming in namings for row in _rows_of(naming))])
+
+
+def _rows_of(naming: NameFound) -> Iterator[tuple[str, ...]]:
+    """One row for each person at each place; one for all who are meant or shown without a name."""
+    if not naming.places:
+        yield (naming.number, naming.field, naming.words, "; ".join(naming.people), naming.done, "", "", "")
+    for place in naming.places:
+        yield (
+            naming.number, naming.field, place.sentence, place.name, naming.done, place.why, place.answer, place.key,
+        )  # fmt: skip

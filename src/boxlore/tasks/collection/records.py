@@ -8,12 +8,14 @@ from functools import partial
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.namings import NAMING_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.people.latest_birth import Pictured, latest_births
 from boxlore.core.people.person import Person, Registry, build_registry
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.audience import Recipient, To
+from boxlore.core.records.decided import Decided, decided
 from boxlore.core.records.in_force import build
 from boxlore.core.records.item_record import Material, PersonShown, Record, every_told
 from boxlore.core.records.living import Life, life_of
@@ -175,11 +177,17 @@ def seen_by(collection: Collection, to: To) -> AudienceView:
     recipient = Recipient(
         to=to,
         on_day=today,
-        withheld=withhold(collection.people().values(), lives, to, today),
+        withheld=withhold(collection.people().values(), lives, to, today, _decided(collection)),
         own_audiences=partial(_own_audiences, collection),
     )
     known = _known_in_part(collection, recipient)
     return AudienceView(collection, replace(recipient, names=known.names()), lives, latest, known)
+
+
+def _decided(collection: Collection) -> Decided:
+    """What the keeper has decided of places that name somebody."""
+    told = [(item, NAMING_WORDS.or_none(words)) for item, _, words in collection.store.words_of(["naming"])]
+    return decided((item, decision) for item, decision in told if decision)
 
 
 def _known_in_part(collection: Collection, recipient: Recipient) -> Registry:

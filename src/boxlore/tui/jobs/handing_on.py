@@ -82,7 +82,7 @@ def _transfer(collection: Collection, answers: FormAnswers, progress: Progress) 
     from dataclasses import replace
 
     from boxlore.tasks.archive.settings import archive_of
-    from boxlore.tasks.archive.transfer import TransferOrder, name_search, transfer, write_names_found
+    from boxlore.tasks.archive.transfer import TransferOrder, name_search, take_answers, transfer, write_names_found
 
     out = path_of(collection, answers["out"], "transfer")
     archive = given_file(collection, answers["archive"]) if answers["archive"] else None
@@ -96,14 +96,19 @@ def _transfer(collection: Collection, answers: FormAnswers, progress: Progress) 
         earlier=earlier,
     )
     lines: list[str] = []
-    if hits := name_search(collection, selection):
+    hits = name_search(collection, selection)
+    if count := take_answers(collection, hits):
+        lines.append(f"{several(count, 'answer')} from the table of names taken.")
+        hits = name_search(collection, selection)
+    if hits:
         names = {name for hit in hits for name in hit.people}
         listed = write_names_found(collection, hits)
         if answers["read"] != "yes":
             raise WrongUse(
                 f"{several(len(names), 'living person is', 'living people are')} named in "
                 f"{several(len(hits), 'place')}; each is in {listed}, with what is done about it.",
-                "Read that list (it is for you alone); then come back and say that you have.",
+                "Read that list (it is for you alone), and write hide, not that person or may be named into its column "
+                "Answer; then come back and say that you have. What has no answer stays hidden.",
             )
         lines.append(f"The places where living people are named: {listed}. That list is for you alone.")
     transferred = transfer(collection, out, order=order, progress=progress)

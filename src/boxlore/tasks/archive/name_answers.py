@@ -1,0 +1,152 @@
+"""What the keeper decides of each place where somebody living is named, or may be.
+
+Asked once: an answer is a statement of the log about the item, and holds for these words from then on. What is not
+decided stays out of the open part, so that a transfer can always be made. The answers are given one by one in the
+terminal, or all together in the table that the name search writes.
+"""
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.fields.namings import NAMING_WORDS, NamingAnswer, NamingDecision
+from boxlore.core.people.name_hits import Hit
+from boxlore.core.records.audience import Naming
+from boxlore.core.records.decided import decision_digest
+from boxlore.core.records.item_record import Record
+from boxlore.core.statements import Kind, Subject
+from boxlore.disk.tables import TableRow, lacks_column, read_table
+from boxlore.tasks.collection.opening import Collection
+
+ANSWERS: dict[str, NamingAnswer] = {
+    "hide": NamingAnswer.HIDE,
+    "not that person": NamingAnswer.OTHER,
+    "may be named": NamingAnswer.MAY,
+}
+"""What may be written in the column Answer."""
+
+_WRITTEN = {answer: words for words, answer in ANSWERS.items()}
+
+NUMBER, KEY, ANSWER = "Number", "Key", "Answer"
+CONTEXT = 60
+"""Letters of the sentence that are shown on either side of a name."""
+
+
+@dataclass(frozen=True, slots=True)
+class NamePlace:
+    """One place where one person is named, or may be. `why` is empty where the words surely name them.
+
+    `words` is the name as it stands there, `sentence` the words around it; `answer` what was decided before.
+    """
+
+    number: str
+    item: str
+    where: str
+    person: str
+    name: str
+    words: str
+    sentence: str
+    why: str
+    digest: str
+    answer: str = ""
+
+    @property
+    def key(self) -> str:
+        """What names the place in the table."""
+        return f"{self.person} {self.where.replace(' ', '+')} {self.digest}"
+
+
+def with_answers(collection: Collection, places: Iterable[NamePlace]) -> Iterator[NamePlace]:
+    """The places with what was decided of each."""
+    decided = {(item, key): answer for item, key, answer, _ in _told(collection)}
+    for place in places:
+        answer = decided.get((place.item, place.key))
+        yield place if answer is None else replace(place, answer=_WRITTEN[answer])
+
+
+def places_of(collection: Collection, whole: Record, naming: Naming) -> Iterator[NamePlace]:
+    """The places of one naming, each person's own."""
+    people = collection.people()
+    for hit in naming.hits:
+        for ident in sorted(hit.people):
+            yield NamePlace(
+                number=whole.number,
+                item=whole.id,
+                where=naming.where,
+                person=ident,
+                name=people[ident].name,
+                words=naming.text[hit.start : hit.end],
+                sentence=sentence_of(naming.text, hit),
+                why=str(hit.doubt),
+                digest=decision_digest(hit, naming.text),
+            )
+
+
+def sentence_of(text: str, hit: Hit) -> str:
+    """The words around a hit on one line, with the name in brackets: `… with [Mia] on the pier …`."""
+    before, after = text[max(0, hit.start - CONTEXT) : hit.start], text[hit.end : hit.end + CONTEXT]
+    line = f"{'…' if hit.start > CONTEXT else ''}{before}[{text[hit.start : hit.end]}]{after}"
+    return " ".join((line + ("…" if hit.end + CONTEXT < len(text) else "")).split())
+
+
+def undecided(places: Iterable[NamePlace]) -> list[NamePlace]:
+    """What the keeper has not been asked yet."""
+    return [place for place in places if not place.answer]
+
+
+def decide(collection: Collection, answers: Sequence[tuple[NamePlace, NamingAnswer]]) -> int:
+    """Keep the keeper's answers in the log, as one act. Returns how many are new."""
+    earlier = {(item, key): ident for item, key, _, ident in _told(collection)}
+    new = [(place, answer) for place, answer in answers if ANSWERS.get(place.answer) is not answer]
+    if not new:
+        return 0
+    act = collection.act(f"whether {len(new)} places name somebody living")
+    for place, answer in new:
+        words = NAMING_WORDS.write(NamingDecision(answer, place.person, place.where, place.digest))
+        replaces = earlier.get((place.item, place.key), "")
+        act.state(Subject(Kind.ITEM, place.item), "naming", words, audience="keeper", replaces=replaces)
+    act.done()
+    return len(new)
+
+
+def read_answers(collection: Collection, path: Path, places: Iterable[NamePlace]) -> int:
+    """Take the answers of the table that was filled in. Nothing is taken if one cannot be read.
+
+    Returns how many are new. Raises WrongUse, naming the line. A row whose words have changed since is passed over:
+    they are asked about again.
+    """
+    rows = read_table(path, lambda names: _check_columns(path, names))
+    by_key = {(place.number, place.key): place for place in places}
+    return decide(collection, [answer for row in rows for answer in _answers_in(path, row, by_key)])
+
+
+def _answers_in(
+    path: Path, row: TableRow, places: dict[tuple[str, str], NamePlace]
+) -> Iterator[tuple[NamePlace, NamingAnswer]]:
+    written = " ".join(row.cells[ANSWER].lower().split())
+    if row.fault or (written and written not in ANSWERS):
+        why = row.fault or f"“{written[:40]}” is no answer."
+        raise WrongUse(
+            f"{path.name}, line {row.line}: {why}", f"Write one of: {', '.join(ANSWERS)}; or leave it empty."
+        )
+    place = places.get((row.cells[NUMBER].strip(), row.cells[KEY].strip()))
+    if written and place is not None:
+        yield place, ANSWERS[written]
+
+
+def _check_columns(path: Path, names: Sequence[str]) -> None:
+    for name in (NUMBER, KEY, ANSWER):
+        if name not in names:
+            raise lacks_column(path, names, name, "Fill in the table that the name search wrote, and keep its columns.")
+
+
+def _told(collection: Collection) -> Iterator[tuple[str, str, NamingAnswer, str]]:
+    """(item, key, answer, statement) of every decision in force."""
+    items = {item for item, _, _ in collection.store.words_of(["naming"])}
+    for item in sorted(items):
+        for statement, _ in collection.store.statements(Subject(Kind.ITEM, item)):
+            decision = NAMING_WORDS.or_none(statement.words) if statement.field == "naming" else None
+            if decision is not None:
+                key = f"{decision.person} {decision.where.replace(' ', '+')} {decision.digest}"
+                yield item, key, decision.answer, statement.id
