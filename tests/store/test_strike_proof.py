@@ -1,5 +1,6 @@
 """The search that proves a strike: every spelling in every byte (rules of our own, no outside source)."""
 
+import hashlib
 import html
 import json
 import unicodedata
@@ -76,3 +77,38 @@ def test_words_that_others_told_too_are_counted_and_not_called_left(store: Store
 def test_no_words_are_nowhere(store: Store, tmp_path: Path) -> None:
     tell(store, WORDS)
     assert search_folder(tmp_path, [" "]) == Proof()
+
+
+NOISE = hashlib.shake_256(b"pixels").digest(CHUNK * 3)
+"""Bytes as a compressed picture has them."""
+
+AS_TEXT = {
+    "in a sentence": b"<dc:title>The boat of Ida Tamm</dc:title>",
+    "at the end of one": b"The last of them was Ida",
+    "in UTF-16": "The boat of Ida Tamm".encode("utf-16-le"),
+    "a field of Exif": b"\xff\x01\0Ida\0\xfe",
+    "a field of IIM": b"\x1c\x02\x50\x00\x03Ida\x1c\x02",
+}
+BY_CHANCE = {
+    "in pixels": b"\x91\xe4Ida\x07\xb1\x99",
+    "in another word": b"Photographed in Florida, by idaho Smith and Idas",
+    "half of a wide one": b"\x07\xb1I\0d\0a\0\x99\x91",
+}
+
+
+@pytest.mark.parametrize("data", AS_TEXT.values(), ids=AS_TEXT)
+def test_a_short_word_is_found_where_it_is_text(tmp_path: Path, data: bytes) -> None:
+    at = CHUNK - 3  # across the pieces that are read
+    (tmp_path / "held.jpg").write_bytes(NOISE[:at] + data + NOISE[at:])
+    assert list(files_holding(tmp_path, ["Ida"])) == [tmp_path / "held.jpg"]
+
+
+@pytest.mark.parametrize("data", BY_CHANCE.values(), ids=BY_CHANCE)
+def test_bytes_that_spell_a_short_word_by_chance_are_none(tmp_path: Path, data: bytes) -> None:
+    (tmp_path / "scan.jpg").write_bytes(NOISE[: CHUNK - 3] + data + NOISE[CHUNK:])
+    assert list(files_holding(tmp_path, ["Ida"])) == []
+
+
+def test_a_file_that_is_the_word_holds_it(tmp_path: Path) -> None:
+    (tmp_path / "note").write_bytes(b"Ida")
+    assert list(files_holding(tmp_path, ["Ida"])) == [tmp_path / "note"]

@@ -9,11 +9,14 @@ from pathlib import Path
 import pytest
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.pictures import FILE_WORDS, FileFacts
+from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.marks import find_item
-from boxlore.tasks.collection.opening import open_collection
+from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.sitting.recovering import open_for_writing
-from boxlore.tasks.strike import carriers, meant, strike_out, targets, words_about
+from boxlore.tasks.strike import carriers, left_words, meant, strike_out, targets, targets_everywhere, words_about
 from boxlore.tasks.telling.statements import Teller, Telling
+from boxlore.tasks.telling.undoing import Steps
 
 
 def test_an_answer_to_a_question_of_ones_own_can_be_struck(bare: Callable[[int], Path]) -> None:
@@ -93,3 +96,61 @@ WHAT_TO_DO = [
 def test_nothing_that_cannot_be_made_again_is_to_be_deleted(path: str, words: str) -> None:
     assert words in words_about(path)
     assert ("delete" in words_about(path)) is ("delete" in words)
+
+
+def _told_of_everything(collection: Collection) -> None:
+    """Ida stands in something of each kind; in `idaho` and in the path of a scan she is not to be struck."""
+    act = collection.act("told")
+    item, event, place, box = (act.new(kind) for kind in (Kind.ITEM, Kind.EVENT, Kind.PLACE, Kind.CONTAINER))
+    sitting, scan = act.new(Kind.SITTING), act.new(Kind.SCAN)
+    act.state(item, "story", "The boat of IDA Tamm")
+    act.state(item, "title", "Idaho")
+    act.state(event, "name", "Ida’s wedding")
+    act.state(place, "name", "Ida's hill")
+    act.state(place, "called_then", "Tamme")
+    act.state(box, "kind", "box")
+    act.state(box, "label", "for Ída")
+    act.state(sitting, "note", "Ask Ida.")
+    act.state(Subject(Kind.COLLECTION, collection.id), "custody", "From Ida to Leida")
+    facts = FileFacts(path="scans/ida.jpg", sha256="0" * 64, bytes=1, width=1, height=1, media_type="image/jpeg")
+    act.state(scan, "file", FILE_WORDS.write(facts))
+    act.done()
+    withdrawn = collection.act("a slip")
+    withdrawn.state(item, "note", "Ida again")
+    steps = Steps(collection)
+    steps.finish(withdrawn, item.id)
+    steps.undo()
+
+
+def test_words_are_struck_from_whatever_they_are_told_of(bare: Callable[[int], Path]) -> None:
+    with open_collection(bare(1)) as collection:
+        _told_of_everything(collection)
+        to_strike, left = targets_everywhere(collection, "Ida")
+        told = ["story", "name", "name", "label", "note", "custody", "note"]
+        assert [target.field for target in to_strike] == told
+        assert [target.field for target in left] == ["file"]
+        assert left_words(left[0]) == (
+            "Not struck: the words stand in “file”, which the program needs; change it where it is made."
+        )
+        assert [target.words for target in targets_everywhere(collection, "ida tamm", "story")[0]] == [
+            "The boat of IDA Tamm"
+        ]
+        report = strike_out(collection, [target.statement for target in to_strike])
+        assert (report.struck, report.finished) == (7, True)
+        with pytest.raises(WrongUse, match="nowhere"):
+            targets_everywhere(collection, "Ida", "story")
+
+
+REFUSED = [("Ida", "storey", "no field “storey”"), (" ", "any", "No words"), ("Ida", "any", "stand nowhere")]
+
+
+@pytest.mark.parametrize(("words", "field", "sentence"), REFUSED)
+def test_words_that_cannot_be_struck_everywhere(
+    bare: Callable[[int], Path], words: str, field: str, sentence: str
+) -> None:
+    with open_collection(bare(1)) as collection, pytest.raises(WrongUse, match=sentence):
+        targets_everywhere(collection, words, field)
+
+
+def test_settings_are_to_be_edited() -> None:
+    assert words_about("boxlore.toml") == "Still in boxlore.toml, which you may edit: take the words out of it there."

@@ -321,6 +321,10 @@ class Store:
         """(subject id, field, words) of every statement in force of these fields, where something is said."""
         return self._stream(queries.words_of, fields)
 
+    def every_words(self) -> Iterator[tuple[str, str, str]]:
+        """(statement id, field, words) of every statement in the log that says something, in force or not."""
+        return self._stream(queries.every_words)
+
     def fixity(self) -> list[tuple[str, str, FileFacts | FixityRun | FixityEvent, str]]:
         """(kind, subject, facts, when) of every file taken in and every fixity event since."""
         return self._ask(queries.fixity)

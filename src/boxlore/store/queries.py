@@ -232,6 +232,11 @@ def words_of(db: sqlite3.Connection, fields: Sequence[str]) -> Iterator[tuple[st
     yield from db.execute(query, (json.dumps(list(fields)), Sure.NOT_KNOWN))
 
 
+def every_words(db: sqlite3.Connection) -> Iterator[tuple[str, str, str]]:
+    """(statement id, field, words) of every statement in the log that says something, in force or not."""
+    yield from db.execute("SELECT id, field, words FROM statement WHERE words <> '' ORDER BY row")
+
+
 def fixity(db: sqlite3.Connection) -> list[tuple[str, str, FileFacts | FixityRun | FixityEvent, str]]:
     """(kind, subject, facts, when) of every file taken in and every event noted since."""
     query = """

@@ -9,7 +9,8 @@ and UTF-16. The search ignores the case of ASCII letters. One piece that is foun
 A database of ours is not counted if other statements, which were not struck, hold the same words: Leida may have told
 of the harbour in the same words as the struck statement. Their number is reported instead.
 
-What this search cannot see is what a file holds compressed, as a PDF or a ZIP does.
+In other files a short piece counts only where it is a word of a text (`strike_words`): three letters stand in
+compressed pixels by chance. What this search cannot see is what a file holds compressed, as a PDF or a ZIP does.
 """
 
 import html
@@ -24,8 +25,11 @@ from pathlib import Path
 
 from boxlore.core.statements import fold
 from boxlore.store.strike_files import PIECE
+from boxlore.store.strike_words import around, is_word
 
 CHUNK = 1 << 20
+WITH_IT = 32
+"""Bytes on either side of a hit that say whether it is a word."""
 _DATABASE = re.compile(r"\.sqlite(-wal|-shm|-journal)?\Z")
 
 _MADE_FROM_WORDS = ("name", "words_index%")
@@ -52,7 +56,7 @@ def search_folder(folder: Path, words: Iterable[str], *, ours: bool | None = Non
     for path in _files(folder):
         if ours is not None and _is_ours(folder, path) is not ours:
             continue
-        pieces_found = _pieces_in(path, needles, unread)
+        pieces_found = _pieces_in(path, needles, unread, raw=_is_ours(folder, path))
         if pieces_found and not (_is_ours(folder, path) and pieces_found <= _pieces_in_rows(path, pieces_found)):
             still_holding.append(str(path))
     return Proof(tuple(still_holding), tuple(unread), _count_same_words(folder / "collection.sqlite", words))
@@ -94,20 +98,37 @@ def _files(folder: Path) -> Iterator[Path]:
             yield path
 
 
-def _pieces_in(path: Path, needles: Mapping[bytes, str], unread: list[str]) -> set[str]:
-    """The pieces that a file holds. A file that cannot be read is added to `unread`."""
+def _pieces_in(path: Path, needles: Mapping[bytes, str], unread: list[str], *, raw: bool = False) -> set[str]:
+    """The pieces that a file holds as words; with `raw` wherever their bytes stand, as in a database, whose texts lie
+    side by side. A file that cannot be read is added to `unread`.
+    """
     in_file: set[str] = set()
     longest = max(map(len, needles), default=0)
-    tail = b""
+    kept = b""
     try:
         with open(path, "rb") as file:
-            while longest and (data := file.read(CHUNK)):
-                window = tail + data.lower()
-                in_file |= {piece for needle, piece in needles.items() if piece not in in_file and needle in window}
-                tail = window[-longest:]
+            data = file.read(CHUNK) if longest else b""
+            while data:
+                following = file.read(CHUNK)
+                window = kept + data.lower() + following[: longest + WITH_IT].lower()
+                for needle, piece in needles.items():
+                    if piece not in in_file and _stands_in(window, needle, raw):
+                        in_file.add(piece)
+                kept = window[: len(kept) + len(data)][-longest - WITH_IT :]
+                data = following
     except OSError:
         unread.append(str(path))
     return in_file
+
+
+def _stands_in(window: bytes, needle: bytes, raw: bool) -> bool:
+    start = window.find(needle)
+    while start >= 0:
+        before, after = around(window, start, len(needle))
+        if raw or is_word(before, needle, after):
+            return True
+        start = window.find(needle, start + 1)
+    return False
 
 
 def _is_ours(folder: Path, path: Path) -> bool:

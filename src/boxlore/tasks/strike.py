@@ -9,7 +9,7 @@ from pathlib import Path
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.containers import looks_like_number
-from boxlore.core.statements import Kind, Subject
+from boxlore.core.statements import Kind, Subject, fold
 from boxlore.store.backups import FOLDER
 from boxlore.store.strike import StrikeReport as StrikeReport
 from boxlore.store.strike import finish, pending, said, strike, unsaid
@@ -24,6 +24,9 @@ BEYOND = (
 
 ORIGINALS = tuple(name for name in FOLDERS if name != FOLDER)
 """The folders of what cannot be made again."""
+
+WRITTEN_BY_HAND = ("boxlore.toml", "prompts.toml", "archive.toml")
+"""Files of settings, which the keeper edits."""
 
 COMPRESSED = (".pdf", ".zip", ".gz", ".xz", ".7z", ".docx", ".xlsx", ".odt", ".ods", ".epub")
 
@@ -62,6 +65,48 @@ def targets(collection: Collection, subjects: Iterable[Subject], field: str, wor
             f"There is no such {field} to strike.", "boxlore show and boxlore people show list what is told."
         )
     return matches
+
+
+EVERYWHERE, ANY = "everywhere", "any"
+"""What is written instead of an item or a person, and instead of a field."""
+
+_CHOSEN_BY_THE_KEEPER = frozenset({"label", "surroundings", "set_aside", "asked"})
+"""Fields that nobody told, of words that somebody chose: what a container is called, and the keeper's own remarks."""
+
+
+def targets_everywhere(collection: Collection, words: str, field: str = ANY) -> tuple[list[Target], list[Target]]:
+    """Every statement about anything (items, people, places, occasions, containers, sittings, the collection) that
+    holds the words as whole words, in force or not: those to strike, and those which a strike would break, such as the
+    name of a scan's file. Raises WrongUse if there are none.
+    """
+    if field != ANY and field not in FIELDS:
+        raise WrongUse(f"There is no field “{field[:40]}”.", "Write any, or boxlore show names the fields.")
+    asked = _tokens(words)
+    if not asked:
+        raise WrongUse("No words are given.", "Say which with --words.")
+    holding = [
+        Target(ident, name, told)
+        for ident, name, told in collection.store.every_words()
+        if field in (ANY, name) and _holds(_tokens(told), asked)
+    ]
+    if not holding:
+        raise WrongUse("Those words stand nowhere.", "boxlore find looks for words that are told.")
+    to_strike = [target for target in holding if FIELDS[target.field].told or target.field in _CHOSEN_BY_THE_KEEPER]
+    return to_strike, [target for target in holding if target not in to_strike]
+
+
+def _tokens(words: str) -> list[str]:
+    return "".join(letter if letter.isalnum() else " " for letter in fold(words)).split()
+
+
+def _holds(told: list[str], asked: list[str]) -> bool:
+    return any(told[at : at + len(asked)] == asked for at in range(len(told) - len(asked) + 1))
+
+
+def left_words(target: Target) -> str:
+    """What to say of a statement that holds the words and is not struck."""
+    label = FIELDS[target.field].label.lower()
+    return f"Not struck: the words stand in “{label}”, which the program needs; change it where it is made."
 
 
 def strike_out(
@@ -112,6 +157,8 @@ def words_about(path: str) -> str:
         return f"Still in {path}: it is damaged and cannot be changed; delete it."
     if is_database(path):
         return f"Still in {path}, where Boxlore does not look for words. Keep the file, and tell its makers."
+    if path in WRITTEN_BY_HAND:
+        return f"Still in {path}, which you may edit: take the words out of it there."
     if path.split("/", 1)[0] in ORIGINALS:
         return (
             f"Perhaps still in {path}, which Boxlore never changes: short words and numbers stand in pictures and "

@@ -10,15 +10,19 @@ from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.strike import (
     BEYOND,
+    EVERYWHERE,
     StrikeReport,
+    Target,
     carriers,
     is_backup,
     is_database,
+    left_words,
     meant,
     named,
     not_searched,
     strike_out,
     targets,
+    targets_everywhere,
     words_about,
 )
 
@@ -36,13 +40,22 @@ KEPT = (("database", is_database), ("backups", is_backup))
 def strike(ctx: click.Context, about: str, field: str, words: str | None, yes: bool, as_json: bool) -> None:
     """Take what is told in a FIELD out for good: from the log, every draft, index and backup.
 
-    ITEM is a number or a mark, PERSON a name, a part of one, or the end of an id. Copies, sheets, pages and packages
-    in the collection's folder that still carry the words are listed.
+    ITEM is a number or a mark, PERSON a name, a part of one, or the end of an id. “everywhere any” with --words takes
+    those words out of all that is told: of items, people, places, occasions, boxes and sittings. Copies, sheets, pages
+    and packages in the collection's folder that still carry the words are listed.
     """
     if words is not None and not words.strip():
         raise WrongUse("--words is empty.", "Say which words, or leave --words out to strike all that is told there.")
     with open_for_writing(ctx.obj) as collection, talk.progress() as bar:
-        to_strike = targets(collection, meant(collection, about, field), field, words or "")
+        left: list[Target] = []
+        if about.lower() == EVERYWHERE:
+            to_strike, left = targets_everywhere(collection, words or "", field)
+            for target in to_strike:
+                talk.say(f"  {target.field}: {output.safe(target.words[:100])}")
+        else:
+            to_strike = targets(collection, meant(collection, about, field), field, words or "")
+        for sentence in sorted({left_words(target) for target in left}):
+            talk.say(sentence)
         talk.say(f"{len(to_strike)} statements would be struck. This cannot be undone.")
         if not yes and not (sys.stdin.isatty() and click.confirm("Strike them?", default=False, err=True)):
             talk.say("Nothing was struck. Add --yes where nobody can be asked.")
