@@ -11,8 +11,7 @@ import sys
 from pathlib import Path
 
 import pytest
-
-SRC = Path(__file__).parents[2] / "src" / "boxlore"
+from tests.architecture.parsed import SRC, TREES
 
 MAY_IMPORT = {
     "core": set(),
@@ -71,7 +70,7 @@ IMPURE = {"os", "io", "pathlib", "time", "sqlite3", "subprocess", "socket", "thr
 def imports(path: Path) -> set[str]:
     """Every module a file imports, at its top or inside a function."""
     found: set[str] = set()
-    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+    for node in ast.walk(TREES.get(path) or ast.parse(path.read_text(encoding="utf-8"))):
         if isinstance(node, ast.Import):
             found |= {alias.name for alias in node.names}
         elif isinstance(node, ast.ImportFrom):
@@ -83,7 +82,7 @@ def imports(path: Path) -> set[str]:
     return found
 
 
-FILES = sorted(SRC.rglob("*.py"))
+FILES = list(TREES)
 
 
 @pytest.mark.parametrize("path", FILES, ids=lambda path: str(path.relative_to(SRC)))
@@ -156,7 +155,7 @@ def test_no_module_is_imported_by_a_string() -> None:
             return node.module == "importlib" and any(alias.name != "resources" for alias in node.names)
         return isinstance(node, ast.Name) and node.id == "__import__"
 
-    trees = {str(path.relative_to(SRC)): ast.parse(path.read_text(encoding="utf-8")) for path in FILES}
+    trees = {str(path.relative_to(SRC)): TREES[path] for path in FILES}
     assert {name for name, tree in trees.items() if any(map(by_string, ast.walk(tree)))} == BY_NAME
 
 
@@ -196,7 +195,7 @@ def test_the_search_sees_every_way_of_opening_a_picture(code: str) -> None:
 
 
 def test_pictures_are_opened_in_one_guarded_place() -> None:
-    trees = {str(path.relative_to(SRC)): ast.parse(path.read_text(encoding="utf-8")) for path in FILES}
+    trees = {str(path.relative_to(SRC)): TREES[path] for path in FILES}
     assert {name for name, tree in trees.items() if opens_pictures(tree)} == DECODES
 
 
@@ -206,7 +205,7 @@ def test_no_circle_of_files() -> None:
     needs: dict[str, set[str]] = {}
     for name, path in files.items():
         needs[name] = set()
-        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        for node in ast.walk(TREES[path]):
             if isinstance(node, ast.Import):
                 needs[name] |= {alias.name for alias in node.names}
             elif isinstance(node, ast.ImportFrom):

@@ -11,13 +11,10 @@ import importlib
 import re
 from collections import Counter
 from collections.abc import Iterator, Mapping
-from pathlib import Path
 
-SRC = Path(__file__).parents[2] / "src" / "boxlore"
-TREES = {
-    ".".join(("boxlore", *path.relative_to(SRC).with_suffix("").parts)): ast.parse(path.read_text(encoding="utf-8"))
-    for path in sorted(SRC.rglob("*.py"))
-}
+from tests.architecture.parsed import SRC, TREES
+
+MODULES = {".".join(("boxlore", *path.relative_to(SRC).with_suffix("").parts)): tree for path, tree in TREES.items()}
 """Every module of the source, parsed."""
 
 ALLOWED = {
@@ -95,7 +92,7 @@ def overrides(module: str, name: str, member: str) -> bool:
 
 ACTIONS = {
     name
-    for module, tree in TREES.items()
+    for module, tree in MODULES.items()
     if module.startswith("boxlore.tui.")
     for node in ast.walk(tree)
     if isinstance(node, ast.Constant) and isinstance(node.value, str)
@@ -120,7 +117,7 @@ def unused(trees: Mapping[str, ast.Module]) -> Iterator[str]:
 
 
 def test_every_name_has_a_user_in_the_source() -> None:
-    left = {name.removeprefix("boxlore.") for name in unused(TREES)}
+    left = {name.removeprefix("boxlore.") for name in unused(MODULES)}
     assert left - set(ALLOWED) == set()
 
 

@@ -6,11 +6,9 @@ withheld name by himself, or compares an audience or a recipient by hand.
 
 import ast
 from collections.abc import Iterator
-from pathlib import Path
 
 import pytest
-
-SRC = Path(__file__).parents[2] / "src" / "boxlore"
+from tests.architecture.parsed import SRC, TREES
 
 HOME = {f"core/records/{name}.py" for name in ("audience", "audience_levels", "withheld", "closing_dates")}
 
@@ -100,8 +98,8 @@ def test_asking_is_allowed() -> None:
 
 def test_nobody_else_decides() -> None:
     found = {}
-    for path in SRC.rglob("*.py"):
+    for path, tree in TREES.items():
         name = path.relative_to(SRC).as_posix()
-        if name not in HOME and (made := list(decisions(ast.parse(path.read_text(encoding="utf-8"))))):
+        if name not in HOME and (made := list(decisions(tree))):
             found[name] = made
     assert set(found) == MAKES_RECIPIENTS | SHOWS_OR_CHOOSES, found

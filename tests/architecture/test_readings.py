@@ -5,8 +5,8 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from tests.architecture.parsed import SRC, TREES
 
-SRC = Path(__file__).parents[2] / "src" / "boxlore"
 CODEC = "boxlore.core.records.readings"
 
 DOORS = {"store/rows.py", "store/strike.py", "exports/rdf.py", "tasks/archive/rebuild.py"}
@@ -28,12 +28,12 @@ def mappings_asked(tree: ast.AST) -> Iterator[str]:
                 yield name
 
 
-FILES = sorted(SRC.rglob("*.py"))
+FILES = list(TREES)
 
 
 @pytest.mark.parametrize("path", FILES, ids=lambda path: str(path.relative_to(SRC)))
 def test_nobody_else_unpacks_a_reading(path: Path) -> None:
-    name, tree = str(path.relative_to(SRC)), ast.parse(path.read_text(encoding="utf-8"))
+    name, tree = str(path.relative_to(SRC)), TREES[path]
     imported = {node.module for node in ast.walk(tree) if isinstance(node, ast.ImportFrom)}
     assert CODEC not in imported or name in DOORS
     if name not in TYPES:

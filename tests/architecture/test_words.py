@@ -9,11 +9,11 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from tests.architecture.parsed import SRC, TREES
 
 from boxlore.core.fields.table import FIELDS, codec_fields
 
-SRC = Path(__file__).parents[2] / "src" / "boxlore"
-FILES = sorted(path for path in SRC.rglob("*.py") if path.relative_to(SRC).parts[:2] != ("core", "fields"))
+FILES = sorted(path for path in TREES if path.relative_to(SRC).parts[:2] != ("core", "fields"))
 
 CUTS = {"split", "rsplit", "partition", "rpartition", "splitlines", "removeprefix", "removesuffix", "startswith"}
 IN_SQL = re.compile(r"(json_extract|substr|instr|rtrim|ltrim|json_each)\s*\(\s*(\w+\.)?words\b")
@@ -67,7 +67,7 @@ def _is_made(node: ast.AST) -> bool:
 
 @pytest.mark.parametrize("path", FILES, ids=lambda path: str(path.relative_to(SRC)))
 def test_words_are_taken_apart_by_their_codec_alone(path: Path) -> None:
-    assert list(faults(ast.parse(path.read_text(encoding="utf-8")))) == []
+    assert list(faults(TREES[path])) == []
 
 
 CAUGHT = {
