@@ -66,6 +66,8 @@ class Assembly(Gathered):
         year_ahead = ahead in ("year", "short") and not (date.year or self.decades)
         if kind in ("dash", "slash") and self.romans and (year_ahead or self._short_year_ahead(following)):
             return True  # VI-1938, XII/38
+        if kind == "slash":
+            return ahead in ("month", "roman") and self._is_only_a_year(beyond)
         if kind == "comma":
             return year_ahead or (
                 self._after_comma(following) and not (date.year and self._short_year_ahead(following))
@@ -92,6 +94,12 @@ class Assembly(Gathered):
             setattr(self.date, f"{self.latest or 'day'}_mark", DOUBT)
             return self.latest in ("day", "month", "")
         return False
+
+    def _is_only_a_year(self, beyond: list[Sense]) -> bool:
+        """Whether a year stands alone before a stroke, and no other behind what follows it: 1926/June, 1926/VI/12."""
+        date = self.date
+        alone = date.year and not (date.within_a_year or self.numbers or self.ordinals or self.romans or date.part)
+        return bool(alone) and not (beyond and beyond[0].kind in ("year", "short", "dates", "years"))
 
     def _after_comma(self, following: Sense) -> bool:
         """`Sunday, 12 June`, `1938, June`, `June 12, 38`, `12 June, Sunday`, `12 June, year unknown`."""

@@ -209,9 +209,12 @@ def _most_doubtful(outcomes: dict[str, Outcome]) -> dict[str, Outcome]:
 def _read(senses: list[Sense], context: DateContext) -> Expression | None:
     """One choice of senses by the grammar; None if they are no date."""
     words: list[Sense] = []
-    clock = False
+    clock, before = False, ""
     for sense in senses:
         kind = sense.kind
+        if kind == "from" and before == "noise":
+            continue  # “the photo is from 1926”
+        before = kind
         if kind in _PASSED_OVER or (kind == "dash" and sense is not senses[0] and not words):
             continue
         if kind == "at_years":

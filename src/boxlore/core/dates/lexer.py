@@ -152,9 +152,17 @@ def _word_or_number(words: str, text: str, pieces: list[Piece], at: int, root: N
     if any(sense.kind in ("number", "ordinal_word") for sense in senses):
         senses = tuple(sense for sense in senses if sense.kind not in ("number", "ordinal_word"))
     roman = ROMAN.get(piece) or ROMAN.get(piece.removesuffix("e"))
-    if roman and following == at + 1 and (roman > 12 or text[start:end].isupper()):
+    if roman and following == at + 1 and (roman > 12 or text[start:end].isupper() or _between_day_and_year(pieces, at)):
         senses = (*senses, Sense("roman", roman))
     return senses or _NAME, following
+
+
+def _between_day_and_year(pieces: list[Piece], at: int) -> bool:
+    """`12 vi 1926`: small Roman numerals are a month only between a day and a year."""
+    if at == 0 or at + 1 == len(pieces) or len(pieces[at][0]) == 1:
+        return False  # “12 x 1938” may be a size
+    day, year = pieces[at - 1], pieces[at + 1]
+    return day[1] == year[1] == "digits" and len(day[0]) < 3 and len(year[0]) == 4
 
 
 def _may_be_number(senses: Senses, piece: str) -> bool:

@@ -42,7 +42,7 @@ CZECH = Language(
         "decades": "léta|letech|let|v letech",
         "century": "století|stol",
         "few": "několik|pár",
-        "noise": "v|ve|na|z|ze|bylo|byl|foto|fotografie|snímek|pořízeno|pořízena|datum|datováno|během|někdy|někdy v|je|přesně|za|na zadní straně|zadní strana|razítko|poštovní razítko|vyvoláno|tužkou|dopis|dopis z|pohlednice|vyfoceno|fotografováno|no|ano|foto z|snímek z",
+        "noise": "v|ve|na|z|ze|bylo|byl|foto|fotografie|snímek|pořízeno|pořízena|datum|datováno|během|někdy|někdy v|je|přesně|za|na zadní straně|zadní strana|razítko|poštovní razítko|vyvoláno|tužkou|dopis|dopis z|pohlednice|vyfoceno|fotografováno|no|ano|foto z|snímek z|ráno|večer|odpoledne|v noci|v poledne|dopoledne",
         "undated": "bez data|b d|neznámé|nevím|datum neznámé|nedatováno|neznámo",
         "no_year": "rok neznámý",
         "correction": "ne|spíše|totiž|vlastně",

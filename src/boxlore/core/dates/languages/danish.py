@@ -37,7 +37,7 @@ DANISH = Language(
         "decades": "årene",
         "century": "århundrede|århundredet|årh|årh.",
         "few": "nogle få|et par|nogle",
-        "noise": "i|den|det|på|en|et|af|om|foto|fotografi|billede|taget|taget i|dato|dateret|under|engang i|var|er|det var|i løbet af|d|hen i|nøjagtig|de|præcis|bagpå|på bagsiden|bagside|bagsiden|poststempel|stemplet|fremkaldt|med blyant|brev|brev af|kort|postkort|ja|fotograferet|foto fra|billede fra|til|ved|fra|hos|på en|en dag i",
+        "noise": "i|den|det|på|en|et|af|om|foto|fotografi|billede|taget|taget i|dato|dateret|under|engang i|var|er|det var|i løbet af|d|hen i|nøjagtig|de|præcis|bagpå|på bagsiden|bagside|bagsiden|poststempel|stemplet|fremkaldt|med blyant|brev|brev af|kort|postkort|ja|fotograferet|foto fra|billede fra|til|ved|fra|hos|på en|en dag i|aften|eftermiddag|formiddag|om morgenen|om aftenen|om eftermiddagen",
         "undated": "uden dato|udateret|ukendt|dato ukendt|ved ikke|u å",
         "no_year": "årstal ukendt|år ukendt",
         "correction": "nej|rettere sagt|nej vent",

@@ -46,7 +46,7 @@ ESTONIAN = Language(
         "decades": "aastad|aastate|aastatel|aastatest|aastateni|aastail|aastaid|ndad|ndate|ndatel|ndail|ndatest|kümnend|kümnendi",
         "century": "sajand|sajandi|sajandil|saj|sajandist|sajandini",
         "few": "paar|mõni|mõned|mõne",
-        "noise": "oli|see on|see oli|foto|pilt|ülesvõte|tehtud|pildistatud|võetud|kuupäev|dateeritud|kohta|millalgi|kunagi|jooksul|kindlasti|seda|on|umbes kell|selle|pildi taga|foto taga|tagaküljel|tagakülg|taga|pliiatsiga|postitempel|tempel|ilmutatud|võte|ülesvõetud|üles võetud|fotografeeritud|kiri|kirjas|aegu|see võis olla|täpselt|vist kunagi|ajal|aegadel",
+        "noise": "oli|see on|see oli|foto|pilt|ülesvõte|tehtud|pildistatud|võetud|kuupäev|dateeritud|kohta|millalgi|kunagi|jooksul|kindlasti|seda|on|umbes kell|selle|pildi taga|foto taga|tagaküljel|tagakülg|taga|pliiatsiga|postitempel|tempel|ilmutatud|võte|ülesvõetud|üles võetud|fotografeeritud|kiri|kirjas|aegu|see võis olla|täpselt|vist kunagi|ajal|aegadel|hommikul|õhtul|pärastlõunal|öösel|keskpäeval|hommik|õhtu",
         "undated": "ei tea|dateerimata|teadmata|kuupäevata|pole teada|ei mäleta|ammu",
         "no_year": "aasta teadmata|aasta pole teada",
         "correction": "ei|tähendab|õigemini|ei vaid|ei ikka",

@@ -47,7 +47,7 @@ FINNISH = Language(
         "decades": "vuosina|vuosien|luku|luvulla|luvun|luvulta|luvut|vuosikymmen|vuosikymmenellä",
         "century": "vuosisata|vuosisadan|vuosisadalla|vuosisadalta",
         "few": "muutama|muutamia|pari",
-        "noise": "kuva|valokuva|otettu|kuvattu|päivätty|pvm|päiväys|aikana|oli|se oli|tämä on|on|joskus|noin kello|kesäisin|tarkalleen|varmasti|takana|kääntöpuolella|kuvan takana|takapuolella|postileima|leima|kehitetty|lyijykynällä|kirje|postikortti|kortti|valokuvattu|no|joo|kyllä|päivä|aikaan|aikoihin",
+        "noise": "kuva|valokuva|otettu|kuvattu|päivätty|pvm|päiväys|aikana|oli|se oli|tämä on|on|joskus|noin kello|kesäisin|tarkalleen|varmasti|takana|kääntöpuolella|kuvan takana|takapuolella|postileima|leima|kehitetty|lyijykynällä|kirje|postikortti|kortti|valokuvattu|no|joo|kyllä|päivä|aikaan|aikoihin|aamu|ilta|iltapäivä|aamulla|illalla|iltapäivällä|yöllä",
         "undated": "päiväämätön|ei tiedossa|tuntematon|en tiedä|ei päiväystä|vuosi tuntematon tai päiväämätön",
         "no_year": "vuosi tuntematon|vuosi ei tiedossa",
         "correction": "ei|eikun|siis|ei vaan|tarkoitan",

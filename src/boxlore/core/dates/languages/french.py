@@ -38,7 +38,7 @@ FRENCH = Language(
         "decades": "années|les années|décennie|décennie de|années mille neuf cent",
         "century": "siècle|s|siècles",
         "few": "quelques|plusieurs",
-        "noise": "le|la|les|l'|l|en|au|du|de|d'|d|des|dans|à|un|une|ce|c'était|c'est|photo|photographie|prise|prise en|image|cliché|date|daté|datée|daté de|courant|pendant|durant|fait|exactement|était|au cours de|lors de|au dos|verso|au verso|dos|cachet|cachet de la poste|cachet postal|tirage|développé|développée|développée en|développé en|écrit|écrit au dos|carte|carte postale|lettre|lettre du|quelque part en|un jour de|eh bien|oui|euh|aux|à la|à l'|cet|cette|sur|pour|vers les|pendant les|l'un de",
+        "noise": "le|la|les|l'|l|en|au|du|de|d'|d|des|dans|à|un|une|ce|c'était|c'est|photo|photographie|prise|prise en|image|cliché|date|daté|datée|daté de|courant|pendant|durant|fait|exactement|était|au cours de|lors de|au dos|verso|au verso|dos|cachet|cachet de la poste|cachet postal|tirage|développé|développée|développée en|développé en|écrit|écrit au dos|carte|carte postale|lettre|lettre du|quelque part en|un jour de|eh bien|oui|euh|aux|à la|à l'|cet|cette|sur|pour|vers les|pendant les|l'un de|matin|soir|après-midi|midi|à midi|minuit|à minuit|nuit|dans la nuit du|le soir|le matin|l'après-midi",
         "undated": "sans date|s d|non daté|inconnue|date inconnue|inconnu|je ne sais pas|non datée",
         "no_year": "année inconnue",
         "correction": "non|plutôt|non pardon|enfin|pardon",

@@ -12,7 +12,7 @@ GERMAN = Language(
     words={
         "about": "um|etwa|circa|ca|zirka|gegen|ungefähr|rund|um das jahr|in etwa|so um|etwa um|um etwa|rund um|so etwa",
         "about_behind": "herum|oder so|rum",
-        "doubt": "vielleicht|wohl|wahrscheinlich|vermutlich|möglicherweise|wohl um|ich glaube|ich denke|glaube ich|muss|eventuell|evtl|vermutl|könnte|ich meine|angeblich|unsicher|fraglich|wahrsch",
+        "doubt": "vielleicht|wohl|wahrscheinlich|vermutlich|möglicherweise|ich glaube|ich denke|glaube ich|muss|eventuell|evtl|vermutl|könnte|ich meine|angeblich|unsicher|fraglich|wahrsch",
         "or": "oder|bzw|beziehungsweise",
         "and": "und|u|sowie",
         "either": "entweder",
@@ -42,7 +42,7 @@ GERMAN = Language(
         "decades": "er jahre|er jahren|erjahre",
         "century": "jahrhundert|jahrhunderts|jh|jhd|jhdt|jahrhunderten|jhdts",
         "few": "ein paar|einige|wenige|mehrere",
-        "noise": "im|am|in|der|die|das|den|dem|des|von|aus|an|zu|ein|eine|es war|war|foto|fotografie|bild|aufnahme|aufgenommen|datum|datiert|während|irgendwann|dies|das ist|gemacht|aufgenommen im|zur|zum|genau|sicher|laut|beim|wohl im|rückseite|auf der rückseite|rückseitig|poststempel|gestempelt|stempel|entwickelt|geknipst|fotografiert|mit bleistift|beschriftet|brief vom|brief|abgestempelt|ja|also|naja|etwa im|bestimmt|karte|aufn|photo|photographie|bei|zu den|einem|einer|eines|dieser|dieses|jenem|an einem|über",
+        "noise": "im|am|in|der|die|das|den|dem|des|von|aus|an|zu|ein|eine|es war|war|foto|fotografie|bild|aufnahme|aufgenommen|datum|datiert|während|irgendwann|dies|das ist|gemacht|aufgenommen im|zur|zum|genau|sicher|laut|beim|wohl im|rückseite|auf der rückseite|rückseitig|poststempel|gestempelt|stempel|entwickelt|geknipst|fotografiert|mit bleistift|beschriftet|brief vom|brief|abgestempelt|ja|also|naja|etwa im|bestimmt|karte|aufn|photo|photographie|bei|zu den|einem|einer|eines|dieser|dieses|jenem|an einem|über|morgens|abends|nachmittags|vormittags|mittags|nachts|am abend|am morgen|am nachmittag|abend|mittag|mitternacht",
         "undated": "ohne datum|o d|o dat|undatiert|unbekannt|weiß nicht|keine ahnung|datum unbekannt|o j|ohne jahr|nicht datiert",
         "no_year": "jahr unbekannt|unbekanntes jahr",
         "correction": "nein|ach nein|besser gesagt|vielmehr|nein halt|ich meine|quatsch",

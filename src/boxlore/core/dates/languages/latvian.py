@@ -42,7 +42,7 @@ LATVIAN = Language(
         "decades": "gadi|gadu|gados|gadiem|to gadi|tie gadi",
         "century": "gadsimts|gadsimta|gadsimtā|gs",
         "few": "daži|dažas|pāris",
-        "noise": "tas bija|bija|foto|fotogrāfija|attēls|uzņemts|uzņemta|datums|datēts|laikā|kaut kad|ir|tieši|otrā pusē|aizmugurē|pasta zīmogs|zīmogs|attīstīts|ar zīmuli|vēstule|pastkarte|fotografēts|jā|laika",
+        "noise": "tas bija|bija|foto|fotogrāfija|attēls|uzņemts|uzņemta|datums|datēts|laikā|kaut kad|ir|tieši|otrā pusē|aizmugurē|pasta zīmogs|zīmogs|attīstīts|ar zīmuli|vēstule|pastkarte|fotografēts|jā|laika|no rīta|vakarā|pēcpusdienā|naktī|rīts|vakars",
         "undated": "bez datuma|nezināms|nezinu|nav zināms|nedatēts",
         "no_year": "gads nezināms",
         "correction": "nē|pareizāk|tas ir",

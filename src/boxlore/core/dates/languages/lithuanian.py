@@ -41,7 +41,7 @@ LITHUANIAN = Language(
         "decades": "dešimtmetis|dešimtmetį|ieji metai|aisiais metais|ųjų metų",
         "century": "amžius|amžiuje|a|amžiaus",
         "few": "keli|kelios|keletas|pora",
-        "noise": "tai buvo|buvo|nuotrauka|foto|fotografija|daryta|data|metu|kažkada|yra|tiksliai|kitoje pusėje|antspaudas|pašto antspaudas|pieštuku|laiškas|atvirukas|fotografuota|taip",
+        "noise": "tai buvo|buvo|nuotrauka|foto|fotografija|daryta|data|metu|kažkada|yra|tiksliai|kitoje pusėje|antspaudas|pašto antspaudas|pieštuku|laiškas|atvirukas|fotografuota|taip|ryte|vakare|naktį|rytas|vakaras|po pietų",
         "undated": "be datos|nežinoma|nežinau|nedatuota",
         "no_year": "metai nežinomi",
         "correction": "ne|tiksliau|tai yra",

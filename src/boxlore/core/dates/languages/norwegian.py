@@ -37,7 +37,7 @@ NORWEGIAN = Language(
         "decades": "årene|åra|tallet",
         "century": "århundre|århundret",
         "few": "noen få|et par|noen",
-        "noise": "i|den|det|på|en|et|av|foto|fotografi|bilde|tatt|tatt i|dato|datert|under|en gang i|en gang på|var|er|det var|de|nøyaktig|på baksiden|bakpå|bakside|baksiden|poststempel|stemplet|fremkalt|med blyant|brev|kort|postkort|ja|fotografert|foto fra|bilde fra|til|ved|fra|en dag i|på en",
+        "noise": "i|den|det|på|en|et|av|foto|fotografi|bilde|tatt|tatt i|dato|datert|under|en gang i|en gang på|var|er|det var|de|nøyaktig|på baksiden|bakpå|bakside|baksiden|poststempel|stemplet|fremkalt|med blyant|brev|kort|postkort|ja|fotografert|foto fra|bilde fra|til|ved|fra|en dag i|på en|kveld|ettermiddag|formiddag|om morgenen|om kvelden|om ettermiddagen",
         "undated": "udatert|uten dato|ukjent|ukjent dato|vet ikke|u å",
         "no_year": "år ukjent|ukjent år",
         "correction": "nei|rettere sagt|nei vent",

@@ -41,7 +41,7 @@ POLISH = Language(
         "decades": "lata|latach|lat|w latach",
         "century": "wiek|wieku|w",
         "few": "kilka|parę",
-        "noise": "w|we|na|z|zdjęcie|fotografia|zrobione|wykonane|data|datowane|było|był|podczas|kiedyś|jest|dokładnie|w ciągu|na odwrocie|odwrót|stempel|stempel pocztowy|wywołane|wywołano|ołówkiem|list|list z|pocztówka|no|tak|gdzieś w|zdjęcie z|fotografia z|datowany|datowana|ze|o|od święta|na święta|w święta|podczas świąt|pewnego dnia|w czasie",
+        "noise": "w|we|na|z|zdjęcie|fotografia|zrobione|wykonane|data|datowane|było|był|podczas|kiedyś|jest|dokładnie|w ciągu|na odwrocie|odwrót|stempel|stempel pocztowy|wywołane|wywołano|ołówkiem|list|list z|pocztówka|no|tak|gdzieś w|zdjęcie z|fotografia z|datowany|datowana|ze|o|od święta|na święta|w święta|podczas świąt|pewnego dnia|w czasie|rano|wieczorem|po południu|w nocy|w południe|wieczór",
         "undated": "bez daty|b d|nieznana|nie wiem|data nieznana|niedatowane",
         "no_year": "rok nieznany",
         "correction": "nie|raczej|a właściwie|znaczy",

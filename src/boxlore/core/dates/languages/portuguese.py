@@ -37,7 +37,7 @@ PORTUGUESE = Language(
         "decades": "anos|os anos|nos anos|dos anos|década de|na década de|da década de|a década de",
         "century": "século|séc|séculos",
         "few": "alguns|uns",
-        "noise": "o|os|as|em|no|na|nos|de|do|da|dos|foto|fotografia|tirada|tirada em|data|datada|durante|feita|feita em|era|foi|é|imagem|retrato|exatamente|no verso|verso|carimbo|carimbo postal|revelada|revelado|escrito|postal|carta|carta de|datado|sim|foto de|nas|das|à|ao|aos|às|num|numa|a|neste|nesse|naquele|pelo|pela",
+        "noise": "o|os|as|em|no|na|nos|de|do|da|dos|foto|fotografia|tirada|tirada em|data|datada|durante|feita|feita em|era|foi|é|imagem|retrato|exatamente|no verso|verso|carimbo|carimbo postal|revelada|revelado|escrito|postal|carta|carta de|datado|sim|foto de|nas|das|à|ao|aos|às|num|numa|a|neste|nesse|naquele|pelo|pela|manhã|tarde|noite|de manhã|à tarde|à noite|meio-dia",
         "undated": "sem data|s d|desconhecida|data desconhecida|não sei",
         "no_year": "ano desconhecido",
         "correction": "não|aliás|quer dizer|digo",

@@ -37,7 +37,7 @@ SPANISH = Language(
         "decades": "años|los años|década de|década de los|década de los años|la década de|la década de los|la década del|década del|decada de|decada de los",
         "century": "siglo|s|siglos",
         "few": "unos|algunos|varios",
-        "noise": "el|la|los|las|en|de|del|en el|en la|un|una|foto|fotografía|tomada|fecha|fechada|durante|hecha|tomada en|era|fue|es|imagen|retrato|hecho|exactamente|al dorso|reverso|en el reverso|dorso|matasellos|revelada|revelado|escrito|carta|carta de|postal|sello|pues|sí|bueno|en algún momento de|fechado|a|al|por|para|este|esta|aquel|aquella|algún|unos|los días de",
+        "noise": "el|la|los|las|en|de|del|en el|en la|un|una|foto|fotografía|tomada|fecha|fechada|durante|hecha|tomada en|era|fue|es|imagen|retrato|hecho|exactamente|al dorso|reverso|en el reverso|dorso|matasellos|revelada|revelado|escrito|carta|carta de|postal|sello|pues|sí|bueno|en algún momento de|fechado|a|al|por|para|este|esta|aquel|aquella|algún|unos|los días de|mañana|tarde|noche|mediodía|medianoche|por la mañana|por la tarde|por la noche|a mediodía|de la tarde",
         "undated": "sin fecha|s f|desconocida|fecha desconocida|no sé|desconocido|s a",
         "no_year": "año desconocido",
         "correction": "no|mejor dicho|digo|perdón",

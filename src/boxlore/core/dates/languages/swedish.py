@@ -38,7 +38,7 @@ SWEDISH = Language(
         "decades": "talet|tal|talets",
         "century": "århundradet|seklet|århundrade|sekel",
         "few": "några|ett par",
-        "noise": "i|den|det|på|en|ett|av|foto|fotografi|bild|kort|taget|tagen|taget i|datum|daterad|daterat|under|någon gång|någon gång på|någon gång i|var|är|det var|de|exakt|på baksidan|baksida|baksidan|poststämpel|stämplat|stämplad|framkallad|framkallat|med blyerts|brev|vykort|ja|fotograferat|fotograferad|foto från|bild från|till|vid|från|en dag i|på en",
+        "noise": "i|den|det|på|en|ett|av|foto|fotografi|bild|kort|taget|tagen|taget i|datum|daterad|daterat|under|någon gång|någon gång på|någon gång i|var|är|det var|de|exakt|på baksidan|baksida|baksidan|poststämpel|stämplat|stämplad|framkallad|framkallat|med blyerts|brev|vykort|ja|fotograferat|fotograferad|foto från|bild från|till|vid|från|en dag i|på en|kväll|eftermiddag|förmiddag|på kvällen|på morgonen|på eftermiddagen",
         "undated": "odaterad|odaterat|utan datum|okänt|okänt datum|vet ej|vet inte|u å|okänd",
         "no_year": "år okänt|okänt år",
         "correction": "nej|snarare|nej vänta|rättare sagt",
