@@ -31,8 +31,9 @@ from boxlore.tasks.archive.transfer import TransferOrder, transfer
 from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection, start
-from boxlore.tasks.collection.records import seen_by
+from boxlore.tasks.collection.records import Selection, seen_by
 from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.collection.wording import without_wording
 from boxlore.tasks.outputs.copies import copies
 from boxlore.tasks.outputs.pages import pages
 from boxlore.tasks.outputs.sheets import PrintOrder, labels, sheet, slips, worksheet
@@ -278,3 +279,51 @@ def test_a_fault_in_the_gate_leaves_nothing_written(
         with pytest.raises(RuntimeError, match="a fault"):
             make(family, out)  # type: ignore[no-untyped-call]
         assert [path for path in out.rglob("*") if path.is_file()] == [], name
+
+
+EVERYDAY = (
+    "Mark May Will Box Place Title June April August Rose Church King Bill Grace Faith Hope Joy Dawn Summer Autumn "
+    "Violet Ivy Daisy Lily Amber Ruby Pearl Frank Grant Chase Miles Rich Drew Wade Dean Earl Duke Baron Page Story "
+    "Field Stone Wood Hill Rivers Young Black White Brown Green Day Knight Print Album Label Date"
+).split()
+"""Names of living people that are words of every day, of which our own wording is full (of our choosing)."""
+
+
+@pytest.mark.parametrize("part", ["given", "family"])
+def test_a_living_person_with_an_everyday_name_stops_nothing_by_our_own_wording(
+    demo: Path, tmp_path: Path, part: str
+) -> None:
+    home = tmp_path / "c"
+    shutil.copytree(demo, home, ignore=shutil.ignore_patterns("copies", "print", "transfer", "pages"))
+    other = "family" if part == "given" else "given"
+    with open_collection(home, on_day=ON) as collection:
+        act, teller = collection.act("everyday names"), Teller(collection)
+        for name in EVERYDAY:
+            living = act.new(Kind.PERSON)
+            for field, words in ((part, name), (other, "Xylander"), ("born", "2001")):
+                teller.add(act, living, field, words, Telling())
+        act.done()
+        some = Selection(items=("TRA-0001", "TRA-0003", "TRA-0006"))
+        transfer(collection, tmp_path / "t", order=TransferOrder(archive=NOT_SAID.taking(TAKES), selection=some))
+        offer(collection, tmp_path / "offer", selection=some)
+        chosen = PrintOrder(to=To.OUTSIDE, selection=some)
+        pages(collection, tmp_path / "pages", chosen)
+        for name, make in (("sheet", sheet), ("slips", slips), ("labels", labels), ("worksheet", worksheet)):
+            make(collection, tmp_path / f"{name}.pdf", chosen)  # type: ignore[operator]  # functions in one table
+        made = copies(collection, tmp_path / "copies", to=To.OUTSIDE, selection=some)
+        assert [copied.why for copied in made if "still names" in copied.why] == []
+    assert len(EVERYDAY) == 56
+
+
+@pytest.mark.parametrize("words", ["told by Mark", "May and Will", "May Church came", "Rose 3", "to Grace: a letter"])
+def test_a_name_among_told_words_is_not_taken_for_our_wording(words: str) -> None:
+    name = next(name for name in EVERYDAY if name in words)
+    assert name in without_wording(words)
+
+
+OURS = ["12 May 1938", "Title", "Date (EDTF)", "Box 3 / Folder 2", "Mark: Box 3", "A42-W3-B", "photo/TRA-0001.html"]
+
+
+@pytest.mark.parametrize("words", OURS)
+def test_our_own_wording_is_told_apart(words: str) -> None:
+    assert not re.search(r"[^\W\d_]", without_wording(words, ["TRA"])), words

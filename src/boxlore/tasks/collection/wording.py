@@ -7,6 +7,7 @@ when a name is found in something finished. Case counts, but for a first letter,
     own wording = a piece of our text of two words or more, word for word
                 / one of our words before a colon, or alone as the whole of a text
                 / a run of our words and numbers with a number in it (a date, a count, a box)
+                / a word of ours in small letters, as no name is written
 
 Where told words read exactly like a piece of ours, they count as ours here; in a record each is judged by itself.
 """
@@ -54,6 +55,13 @@ def wording() -> Wording:
     return {first: tuple(these) for first, these in by_first.items()}
 
 
+@cache
+def small_words() -> frozenset[str]:
+    """Every word that we write in small letters."""
+    pieces = (piece for these in wording().values() for piece in these)
+    return frozenset(word for piece in pieces for word in piece if word.islower())
+
+
 def is_shipped(name: str, file: BinaryIO) -> bool:
     """Whether a file of a page's looks or doings is, to the byte, the one that comes with the program."""
     shipped = Path(boxlore.__file__).parent / "sheets" / "templates" / "pages" / name.rpartition("/")[2]
@@ -64,7 +72,7 @@ def is_shipped(name: str, file: BinaryIO) -> bool:
 
 
 def _strings(source: str) -> Iterator[str]:
-    """The strings of a module line by line, without its docstrings."""
+    """The strings of a module line by line, whole and parted at brackets and tags, without its docstrings."""
     tree = ast.parse(source)
     told = {
         id(node.value) for node in ast.walk(tree) if isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant)
@@ -73,7 +81,8 @@ def _strings(source: str) -> Iterator[str]:
         if isinstance(node, ast.Attribute) and node.attr == "split" and isinstance(node.value, ast.Constant):
             yield from str(node.value.value).split()  # a list of words, written as one string
         if isinstance(node, ast.Constant) and isinstance(node.value, str) and id(node) not in told:
-            yield from (piece for part in node.value.splitlines() for piece in _MARKUP.split(part))
+            for part in node.value.splitlines():
+                yield from (part, *_MARKUP.split(part))
 
 
 def _plain(source: str) -> Iterator[str]:
@@ -90,7 +99,7 @@ def without_wording(text: str, more: Iterable[str] = ()) -> str:
     text = _CODE.sub("–", text)
     matches = list(_WORD.finditer(text))
     words = [match[0] for match in matches]
-    own = _pieces(words)
+    own = _pieces(words) | {at for at, word in enumerate(words) if word in small_words()}
     known = {*more}
     ours = [at in own or word.isdecimal() or word in known or _is_alone(word) for at, word in enumerate(words)]
     if len(words) == 1 and ours[0]:
