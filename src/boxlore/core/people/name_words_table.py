@@ -112,6 +112,9 @@ KIN_WORDS: dict[str, str] = {
         ("great-grandfather", "great-grandfather great-grandpa urgrossvater uropa vanavanaisa прадедушка прадед"),
         ("husband", "husband hubby mann ehemann mari esposo marito man mann mies miehe abikaasa муж maz vyras manzel"),
         ("wife", "wife ehefrau femme epouse esposa moglie mulher vrouw kone kona vaimo naine жена zona sieva zmona manzelka"),
+        ("grandson", "grandson enkel petit-fils nieto kleinzoon sonson dotterson внук wnuk mazdels anukas vnuk pojapoeg"),
+        ("granddaughter", "granddaughter enkelin petite-fille nieta kleindochter sondotter внучка wnuczka mazmeita anuke "
+                          "vnucka tutretutar"),
         ("son", "son sohn fils hijo figlio filho zoon soen sonn poika poeg сын syn dels sunus"),
         ("daughter", "daughter tochter fille hija figlia filha dochter datter dotter tytar tyttare tutar дочь corka meita dukte dcera"),
     )
@@ -127,9 +130,9 @@ GRANDPARENTS = _words(
 KIN_BEHIND = _words("neni bacsi tadi onu tati seta eno bey hanim efendi agha khan")
 """Kin words and forms of respect that stand behind a given name (Hungarian, Estonian, Finnish, Turkish)."""
 
-KIN_ALONE = frozenset(word for word, relation in KIN_WORDS.items() if relation not in ("son", "daughter")) - _words(
-    "ma pa mate nan tata bro sis tate mari mann maz naine far mor"
-)
+KIN_ALONE = frozenset(
+    word for word, relation in KIN_WORDS.items() if relation not in ("son", "daughter", "grandson", "granddaughter")
+) - _words("ma pa mate nan tata bro sis tate mari mann maz naine far mor")
 """Kin words that stand for a name by themselves."""
 
 MYSTERIES = _words(

@@ -21,7 +21,9 @@ from boxlore.core.statements import fold
 _ENDING = r"(?:st|nd|rd|th|er|re|e|º|ª|\.[ºª]|:[ae]|-[^\W\d_]{1,2})"
 _TOKEN = re.compile(rf"\d+{_ENDING}?(?![^\W\d_])" r"|[^\W\d_](?:[\w'’.-]*\w)?\.?|[^\w\s]|\n|\w+")
 _DASHED = re.compile(r"(?<=\b[^\W\d_])[–—](?=[^\W\d_]\b)")
+_POINT_AND_BRACKET = re.compile(r"(?<=\d)\.\)")
 _ELIDED = re.compile(r"([lL]['’])(.+)")
+_CONTRACTED = re.compile(r"I['’]m")
 _COMPOUND = re.compile(r"(links|rechts)(boven|onder|voor|achter|oben|unten|vorn|hinten)", re.IGNORECASE)
 _ABBREVIATED = re.compile(r"(?:[^\W\d_]{1,2}\.){2,}(?:[^\W\d_]{1,2})?|[^\W\d_]\.-[^\W\d_]\.")
 _TITLED = re.compile(r"(?:mrs?|ms|dr|st|sr|jr|rev|prof|capt|lt|sgt|hr|fr|no|nr|mme|mlle|sra|dna)\.", re.IGNORECASE)
@@ -60,7 +62,7 @@ Word = tuple[str, int, int]
 
 def elements_of(text: str) -> list[Element]:
     """The elements of a text, brackets as one `note` each; an unclosed bracket is a word."""
-    text = _DASHED.sub("-", text)
+    text = _POINT_AND_BRACKET.sub(") ", _DASHED.sub("-", text))
     return counted_elements(_bracketed(list(_elements(_words(text))), text), text)
 
 
@@ -81,6 +83,8 @@ def _words(text: str) -> list[Word]:
             words += [(word[:-1], start, end - 1), (".", end - 1, end)]
         elif (elided := _ELIDED.fullmatch(word)) and (fold(elided[2]) in table.NOUNS or fold(elided[2]) in KIN_WORDS):
             words += [(elided[1], start, start + 2), (elided[2], start + 2, end)]
+        elif _CONTRACTED.fullmatch(word):
+            words += [(word[:1], start, start + 1), (word[1:], start + 1, end)]
         elif compound := _COMPOUND.fullmatch(word):
             words += [(compound[1], start, start + compound.end(1)), (compound[2], start + compound.end(1), end)]
         else:
@@ -274,6 +278,13 @@ def _numbers_alone(elements: Sequence[Element]) -> list[Element]:
             continue
         if kept and kept[-1].plain in table.NUMBER_WORDS and element.plain in small_words.CARDINALS:
             kept[-1] = replace(element, kind="number", value=small_words.CARDINALS[element.plain])
+            continue
+        if (
+            element.plain in ("one", "person")
+            and before is not None
+            and before.kind == "ordinal"
+            and following in PLACES
+        ):
             continue
         touches = before is not None and before.kind == "number" and before.end == element.start
         if element.text == "." and touches and (listed or following in ("row", *PLACES)):

@@ -38,7 +38,7 @@ from boxlore.core.people import position_words_table as table
 from boxlore.core.people.name_reader import NOTHING_KNOWN, read_name
 from boxlore.core.people.name_tokens import token_of
 from boxlore.core.people.name_traditions import KnownNames
-from boxlore.core.people.position_tokens import PLACES, ROW_KINDS, Element, elements_of
+from boxlore.core.people.position_tokens import PLACES, ROW_KINDS, ROW_NAMES, Element, elements_of
 from boxlore.core.people.positions import Placed
 from boxlore.core.people.who_items import end_item, noted
 from boxlore.core.people.who_order import Item, in_order
@@ -180,6 +180,8 @@ def _kind_here(reader: Reader, element: Element, further: Sequence[Element]) -> 
         return "beside" if reader.words and reader.words[0].is_large and len(element.text) > 2 else "word"
     if kind == "ordinal" and following is not None and not before_place(reader.words):
         goes_on = begins_person(further) and any(item.position > 0 for item in reader.items[reader.part_begins :])
+        if following.kind == "colon" and reader.row in ROW_NAMES.values() and element.value in ROW_NAMES:
+            return ROW_NAMES[element.value]  # `first row: …; second: …`
         if following.kind in ("verb", "colon") or goes_on:
             return "position"
     if kind == "verb":

@@ -11,7 +11,7 @@ LEADS = frozenset(
 """Words before a name that go on with the list: `then Ruth`."""
 
 ARTICLES = frozenset(
-    "the der die das den dem le la les l' el los las lo il gli i o os as a het de ein eine einen une un una um uma een en "
+    "the an der die das den dem le la les l' el los las lo il gli i o os as a het de ein eine einen une un una um uma een en "
     "et det".split()
 )
 """Articles before a name, a word of kin, or somebody unknown."""

@@ -65,7 +65,7 @@ def _is_common(word: Element, before: Element | None) -> bool:
 
 def _nouns(words: Sequence[Element]) -> set[str]:
     """The kinds of nouns among the words; `one` is a noun behind an article only."""
-    common = _common(words)
+    common = _common(words[1:] if len(words) > 1 and is_my(words[0]) and relation(words[1]) else words)
     alone = words[0].plain not in small_words.ARTICLES
     return {
         _NOUNS[word.plain]
@@ -100,6 +100,8 @@ def without_article(words: Sequence[Element]) -> Sequence[Element]:
 
 def without_leads(words: Sequence[Element]) -> Sequence[Element]:
     """Without words that only go on with the list: `then Ruth`, `but Ruth`, `and then we have Ruth`."""
+    if all(word.plain in small_words.LEADS and not word.is_large for word in words):
+        return ()
     at = 0
     while at < len(words) - 1 and not (words[at].is_large and at) and _leads(words[at]):
         at += 1
@@ -269,21 +271,33 @@ def _is_genitive(word: Element) -> bool:
 
 def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     """`my sister Anna` as `my sister` and `Anna`; two empty texts where the words are not so."""
-    opens = words[0].kind == "my" or bool(_owned_relation(words[0])) or not words[0].is_large or _is_genitive(words[0])
+    opens = is_my(words[0]) or bool(_owned_relation(words[0])) or not words[0].is_large or _is_genitive(words[0])
     at = 0
     while opens and at < len(words) and not (words[at].is_large and at and not _is_kin(words[at])):
         at += 1
-    before, name = words[:at], words[at:]
+    before, name = words[:at], _without_remark(words[at:])
     if not before or not name:
         return "", ""
+    note = ", ".join(filter(None, (between(before, text), between(words[at + len(name) :], text))))
     plains = {word.plain for word in before} - small_words.ARTICLES
     small = bool(plains) and plains <= table.BEFORE_A_NAME
     near = len(before) == 1 and (relation(before[0]) in _NEAR or bool(_owned_relation(before[0])))
-    own = before[0].kind == "my" or _is_genitive(before[0]) or before[-1].plain in _NOUNS
-    return (between(before, text), between(name, text)) if small or near or (own and _is_kin(before[-1])) else ("", "")
+    if len(before) == 2 and relation(before[0]) and is_my(before[1]):  # Norwegian: `broren sin Nils`
+        return note, between(name, text)
+    own = is_my(before[0]) or _is_genitive(before[0]) or before[-1].plain in _NOUNS
+    return (note, between(name, text)) if small or near or (own and _is_kin(before[-1])) else ("", "")
 
 
-_NEAR = ("son", "daughter", "wife", "husband")
+def _without_remark(name: Sequence[Element]) -> Sequence[Element]:
+    """`Reg on her knee` without what stands behind the name."""
+    at = next(
+        (at for at, word in enumerate(name) if at and word.plain in table.BEFORE_A_PLACE and not word.is_large), 0
+    )
+    is_remark = at and not any(word.is_large for word in name[at:])
+    return name[:at] if is_remark else name
+
+
+_NEAR = ("son", "daughter", "wife", "husband", "brother", "sister", "grandson", "granddaughter")
 """Kin whom nobody calls by that word: before a name it tells how they are kin."""
 
 
