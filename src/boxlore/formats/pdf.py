@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from typing import Any, BinaryIO
 
 from pypdf import PdfReader
-from pypdf.errors import PyPdfError
+from pypdf.errors import DependencyError, PyPdfError
 from pypdf.generic import ArrayObject, ByteStringObject, DictionaryObject, StreamObject, TextStringObject
 
 from boxlore.core.errors import ByteFault
@@ -40,7 +40,7 @@ def texts(file: BinaryIO) -> Iterator[Inside]:
                 yield from _of_object(reader.get_object(ident), seen)
         for ident in reader.xref_objStm:
             yield from _of_object(reader.get_object(ident), seen)
-    except (PyPdfError, RecursionError, ValueError, KeyError, TypeError, AttributeError) as error:
+    except (PyPdfError, DependencyError, RecursionError, ValueError, KeyError, TypeError, AttributeError) as error:
         raise ByteFault(0, f"This PDF cannot be read to its end ({error})", CLAUSE) from error
 
 
