@@ -144,10 +144,10 @@ def _ways(tokens: list[Token]) -> list[list[Sense]]:
             bits |= sense.languages
         common &= bits
         several = several or len(token.senses) > 1
-    everything = [list(token.senses) for token in tokens]
     if not several:
-        only = [senses[0] for senses in everything]
+        only = [token.senses[0] for token in tokens]
         return [only] if common or _belongs(only) else []
+    everything = [list(token.senses) for token in tokens]
     if common:
         return _chosen([[sense for sense in senses if sense.languages & common] for senses in everything])
     return [choice for choice in _chosen(everything) if _belongs(choice)]
@@ -178,7 +178,7 @@ def _decided(choices: list[list[Sense]], context: DateContext) -> Outcome | None
         expression = _read(senses, context)
         if expression is None:
             continue
-        orders = {date.order for date in expression.leaves() if date.order}
+        orders = {date.order for date in expression.leaves() if date.order} if len(choices) > 1 else ()
         if len(orders) > 1:
             continue  # nobody changes the order of days and months within a phrase
         outcome = _outcome(expression, context)
@@ -298,6 +298,8 @@ def _guarded(outcome: Outcome, context: DateContext) -> Outcome:
 
 
 def _to_come(edtf: Edtf, this_year: int) -> bool:
+    if edtf.kind == "date" and edtf.text[:4].isdigit():
+        return int(edtf.text[:4]) > this_year
     for pair in edtf.parts:
         for date in pair:
             if (
