@@ -53,7 +53,13 @@ BY_THE_FAMILY = [
     ("Sister Mary Thomas", {"title": "Sister", "given": "Mary", "family": "Thomas"}),
     ("Sister Zelophehad", {"title": "Sister", "religious": "Zelophehad"}),
     ("Miss Aino", {"title": "Miss", "given": "Aino"}),
+    ("Granny Zelophehad", {"kin": "Granny", "given": "Zelophehad"}),
 ]
+
+
+def test_a_name_that_is_both_is_a_family_name_behind_a_title() -> None:
+    known = KnownNames(frozenset({"zelophehad"}), frozenset({"zelophehad"}))
+    assert parts_of("Mr. Zelophehad", known) == {"title": "Mr.", "family": "Zelophehad"}
 
 
 @pytest.mark.parametrize(("name", "parts"), BY_THE_FAMILY)

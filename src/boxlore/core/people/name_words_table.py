@@ -199,7 +199,7 @@ MARKERS: tuple[tuple[str, str], ...] = tuple(
             "nee|née|ne|born|born as|maiden name|formerly|geb|geborene|geborener|geboren|fodd|född|fodt|født|f|o s|"
             "omaa sukua|oma sukua|syntyjaan|sund|sundinud|neiuna|neiupolves|урожд|урожденная|урожденный|в девичестве|z d|zd|"
             "z domu|de domo|roz|rozena|rozeny|dzim|dzimusi|gim|gimusi|mergautine|nacida|de soltera|nascida|nata|"
-            "geborene von|nee von|szul|szuletett|sz",
+            "szul|szuletett|sz",
         ),
         (
             "married_as",
