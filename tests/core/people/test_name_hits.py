@@ -156,7 +156,8 @@ OTHER_SCRIPTS = [
     ("Ida", "Ιδα"),
     ("Ან", "Ან"),
     ("Σάρα", "Сара"),
-    ("שרה", "سره"),
+    ("שרה כהן", "سره كهن"),
+    ("יעל", "יעל"),
     ("Rhea", "Rhea, not רה"),
     ("Jo Lee", "Ли Йо"),
     ("Jo", "Jo, of בית"),
@@ -166,6 +167,20 @@ OTHER_SCRIPTS = [
 @pytest.mark.parametrize(("name", "words"), OTHER_SCRIPTS)
 def test_a_name_in_another_script(name: str, words: str) -> None:
     assert answer(words, finder([person("x", name=name)], []))[1] == "x"
+
+
+ALONE = [("Lida Ork", "לידה"), ("حداد", "حدود"), ("May Lind", "Mary"), ("Mart Lind", "Marta Brown")]
+
+
+@pytest.mark.parametrize(("name", "words"), ALONE)
+def test_what_may_be_too_many_names_is_none_alone(name: str, words: str) -> None:
+    """Few consonants, the full form of a short name, and a form that is another name before somebody else's."""
+    assert answer(words, finder([person("x", name=name)], [])) == ("none", "-")
+
+
+def test_the_full_form_of_a_short_name_that_was_told_names_with_the_family_name() -> None:
+    assert answer("Mary Lind", finder([person("x", name="May Lind")], [])) == ("sure", "x")
+    assert answer("לידה לינד", finder([person("x", name="Lida Lind")], [])) == ("sure", "x")
 
 
 def test_what_was_looked_up_is_kept_within_bounds(monkeypatch: pytest.MonkeyPatch) -> None:

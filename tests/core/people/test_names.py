@@ -8,6 +8,7 @@ import pytest
 from boxlore.core.people.names import (
     close,
     full_forms,
+    full_names_of,
     gendered_forms,
     initials,
     may_be_called,
@@ -74,7 +75,8 @@ def test_full_forms() -> None:
 def test_what_people_say_for_a_given_name() -> None:
     """The table of short forms, from memory: a full form in any spelling has all of its row, a short one the full."""
     assert {"kate", "kitty", "catherine"} <= pet_forms("katherine")
-    assert pet_forms("kitty") == {"catherine"} and "dan" in pet_forms("daniel") and not pet_forms("leida")
+    assert not pet_forms("kitty") and "dan" in pet_forms("daniel") and not pet_forms("leida")
+    assert full_names_of("kitty") == {"catherine"} and not full_names_of("catherine") and not full_names_of("leida")
 
 
 def test_the_table_of_pet_forms_is_folded_and_without_doubles() -> None:

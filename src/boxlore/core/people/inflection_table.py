@@ -8,7 +8,7 @@ declensions of the school grammars; German: genitive in s, es, ens. From memory 
 """
 
 _ESTONIAN = "= s st sse l le lt ks ni na ta ga d de t te dele dega lik ke kene kest kesele"
-_FINNISH = "n na ssa sta lla lta lle ksi tta a en in an on un ja ia ien"
+_FINNISH = "n na ssa sta lla lta lle ksi tta a en in an on un ja ia ien kin kaan han ko"
 
 NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
     # Estonian
@@ -37,7 +37,7 @@ NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
     ("+", "+", _FINNISH),
     ("*", "*i", _FINNISH),
     ("nen", "se", _FINNISH),
-    ("nen", "s", "ten ta"),
+    ("nen", "s", "ten ta et ia iin"),
     ("kka", "ka", _FINNISH),
     ("kko", "ko", _FINNISH),
     ("kki", "ki", _FINNISH),
@@ -89,7 +89,7 @@ SHORT_NAMES_INFLECTED = (("+", "+", _ESTONIAN), ("*", "*i", _ESTONIAN), ("*", "*
 CYRILLIC_INFLECTED: tuple[tuple[str, str, str], ...] = (
     ("*", "*", "a u om em e i oi oiu im ih imi am ami ah ov ia iu"),
     ("ia", "", "i iu ei ii ia"),
-    ("a", "", "i e u oi oiu ei eiu ami am ih imi ini in inoi"),
+    ("a", "", "i e u oi oiu ei eiu ami am ih imi ini in ina ino inu inoi inogo"),
     ("ii", "", "ogo omu im om aia oi uiu ih imi ia iu em i ei"),
     ("i", "", "ia iu em e ogo omu im"),
     ("e", "", "= a u om e i"),

@@ -56,7 +56,8 @@ def key_of(word: str, script: str) -> str:
         word = word.translate(GREEK_KEYS)
     elif script in (HEBREW, ARABIC):
         first = "i" if word[0] in "יي" else "a" if word[0] in "אעاع" else ""
-        return _without_doubles(first + word.translate(HEBREW_KEYS if script == HEBREW else ARABIC_KEYS))
+        letters = word.translate(HEBREW_KEYS if script == HEBREW else ARABIC_KEYS)
+        return consonants_of(first + letters)
     else:
         for letters, level in LATIN_LEVELLED:
             word = word.replace(letters, level)
@@ -65,9 +66,12 @@ def key_of(word: str, script: str) -> str:
 
 def consonants_of(key: str) -> str:
     """What Hebrew and Arabic write of a key: its first letter, and the consonants."""
-    first = "i" if key[0] == "i" else "a" if key[0] in _VOWELS else key[0]
+    first = "i" if key[:1] == "i" else "a" if key[:1] in _VOWELS else key[:1]
     rest = "".join(letter for letter in key[1:] if letter not in _VOWELS)
-    return (first + rest).replace("v", "b").replace("p", "f").replace("g", "z") if key else ""
+    if not key:
+        return ""
+    skeleton = (first + rest).replace("v", "b").replace("p", "f").replace("g", "z")
+    return _without_doubles(skeleton[0] + skeleton[1:].removesuffix("h"))
 
 
 def cyrillic_forms(key: str) -> frozenset[str]:
@@ -78,7 +82,8 @@ def cyrillic_forms(key: str) -> frozenset[str]:
 
 def greek_forms(key: str) -> frozenset[str]:
     """The forms of a name in Greek sentences, as keys."""
-    return frozenset({key} | _inflected(key, GREEK_INFLECTED))
+    forms = {key} | _inflected(key, GREEK_INFLECTED)
+    return frozenset(forms | {form.replace("ei", "i") for form in forms})  # an accent parts ε and ι; it is taken off
 
 
 def without_prefixes(word: str, script: str) -> list[str]:

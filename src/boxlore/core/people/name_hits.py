@@ -31,7 +31,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
-from boxlore.core.people.name_index import As, Ids, Meant, NameIndex, letter_key
+from boxlore.core.people.name_index import As, Ids, Meant, NameIndex, is_initial_of, letter_key
 from boxlore.core.people.name_words_table import FAMILY_WORDS, PARTICLES, WIFE_TITLES
 from boxlore.core.people.written_words import UNBROKEN, Text, Word, read_text, script_of
 
@@ -114,6 +114,10 @@ def _unbroken(index: NameIndex, text: Text) -> Iterator[Hit]:
                 explained.update(places)
 
 
+def _begins(letter: str, letters: Iterable[str]) -> bool:
+    return any(is_initial_of(letter, first) for first in letters)
+
+
 class _Phrases:
     """One text with what its words may mean: finds full names first, then what is left."""
 
@@ -187,7 +191,8 @@ class _Phrases:
             return dict(self._meant[at].calls)
         if at and self._joins(at) and self._is_initial(at - 1):
             return {}  # it is the first letter that says whose they are
-        return {person: As.SHORT for person in among if letter_key(letter) in self._index.bearers[person].letters[:1]}
+        bearers = self._index.bearers
+        return {person: As.SHORT for person in among if _begins(letter, bearers[person].letters[:1])}
 
     def _is_initial(self, at: int) -> bool:
         """Whether a letter stands for a name: with a point, or as a capital that is no word of one letter."""
@@ -205,7 +210,7 @@ class _Phrases:
         """
         meant, folded = self._meant[at], self._words[at].folded
         if len(folded) == 1 and by_letter:
-            return letter_key(folded) in self._index.bearers[person].letters
+            return _begins(folded, self._index.bearers[person].letters)
         if len(folded) == 1 or folded in PARTICLES or not meant:
             return True
         return person in meant.calls or person in meant.families or person in meant.besides
@@ -279,7 +284,7 @@ class _Phrases:
             return Doubt.EVERYDAY
         if how is As.MISSPELT:
             return Doubt.MISSPELT
-        if how is As.SHORT or meant.is_other_name or meant.is_short:
+        if how is As.SHORT or meant.is_other_name or meant.is_short or (how is As.INFLECTED and self._is_small(at)):
             return Doubt.SHORT
         if any(person not in self._index.hidden for person in meant.calls):
             return Doubt.SHARED
@@ -293,13 +298,19 @@ class _Phrases:
         return after.before.isspace() and len(after.folded) > 1 and after.spelled[0].isupper()
 
     def _is_plain_word(self, at: int, meant: Meant, how: As) -> bool:
-        """Whether a form is read as a word, not as a name: written small, in a date, or with an ending."""
+        """Whether a form is read as a word, not as a name: written small, in a date, or before another name."""
+        if how is As.PART_OF_FULL or (meant.is_other_name and self._another_follows(at)):
+            return True
         if how is As.MISSPELT or (meant.is_everyday and how is not As.TOLD):
             return self._is_small(at)
+        if how is As.SHORT and self._is_small(at, if_one_case=False):
+            return True
         return meant.is_everyday and (self._is_small(at, if_one_case=False) or self._near_a_number(at))
 
     def _may_be_family(self, at: int, meant: Meant, how: As, person: str) -> bool:
-        if how is not As.TOLD and self._is_small(at):
+        if how is As.PART_OF_FULL or (how is not As.TOLD and self._is_small(at)):
+            return False
+        if how is As.INFLECTED and meant.is_everyday and not self._another_follows(at):
             return False
         if meant.is_everyday and (self._is_small(at) or self._near_a_number(at)):
             return False
@@ -320,7 +331,7 @@ class _Phrases:
         letters = self._index.bearers[person].letters
         if first == at or not letters or (first and self._words[first - 1].folded in WIFE_TITLES):
             return False
-        return letter_key(self._words[first].folded) not in letters
+        return not _begins(self._words[first].folded, letters)
 
     def _is_small(self, at: int, *, if_one_case: bool = True) -> bool:
         """Whether a word is written small; `if_one_case` is the answer where the whole text is."""

@@ -19,7 +19,7 @@ from boxlore.core.people.inflections import (
 )
 from boxlore.core.people.name_lists_table import GIVEN
 from boxlore.core.people.name_words_table import PARTICLES, TITLES
-from boxlore.core.people.names import close, gendered_forms, pet_forms, short_rows
+from boxlore.core.people.names import close, full_names_of, gendered_forms, pet_forms, short_rows
 from boxlore.core.people.names_table import EVERYDAY
 from boxlore.core.people.person import Person
 from boxlore.core.people.written_words import (
@@ -53,8 +53,11 @@ class As(IntEnum):
     INFLECTED = 1
     OTHER_SCRIPT = 2
     SHORT = 3
-    """A short form that nobody told, or the full form of a short one."""
+    """A short form that nobody told."""
     MISSPELT = 4
+    PART_OF_FULL = 5
+    """What names nobody alone, and somebody beside the rest of the name: the full form of a short one that was told
+    (`Mary` for May), and few consonants of Hebrew or Arabic."""
 
 
 Ids = frozenset[str]
@@ -89,6 +92,7 @@ class Bearer:
 
     calls: frozenset[str]
     pets: frozenset[str]
+    fulls: frozenset[str]
     families: frozenset[str]
     besides: frozenset[str]
     letters: tuple[str, ...]
@@ -105,8 +109,10 @@ def bearer_of(person: Person) -> Bearer:
     for surname in _spellings(person.surnames):
         words = [word for word in _name_words(surname) if word not in PARTICLES]
         joined_families.add("".join(words))
+        families.add("".join(words))
         families.update(form for word in words if len(word) > 1 for form in gendered_forms(word))
     pets = {pet for call in calls for pet in pet_forms(call)} - calls
+    fulls = {full for call in calls for full in full_names_of(call)} - calls - pets
     every = [word for form in (*person.forms, person.name) for word in _name_words(form)]
     besides = {word for word in every if len(word) > 1} - calls - families - PARTICLES - TITLES
     words_told = tuple(_name_words(person.name))
@@ -116,7 +122,7 @@ def bearer_of(person: Person) -> Bearer:
     joined = {f"{a}{b}" for call in calls for family in joined_families for a, b in ((call, family), (family, call))}
     first = {letter_key(word[0]) for surname in person.surnames for word in _name_words(surname)[-1:]}
     return Bearer(
-        frozenset(calls), frozenset(pets), frozenset(families), frozenset(besides), letters,
+        frozenset(calls), frozenset(pets), frozenset(fulls), frozenset(families), frozenset(besides), letters,
         frozenset(first | {letter_key(family[0]) for family in families}), alone, frozenset(joined),
     )  # fmt: skip
 
@@ -127,13 +133,20 @@ def _call_words(calls: Iterable[str]) -> tuple[set[str], tuple[str, ...]]:
     for call in calls:
         parts = [part for part in _name_words(call) if part not in PARTICLES]
         words.update(part for part in parts if len(part) > 1)
-        letters = letters or tuple(letter_key(part[0]) for part in parts)
+        letters = letters or tuple(part[0] for part in parts)
     return words, letters
 
 
 def _name_words(name: str) -> list[str]:
     """The folded words of a name as told, without apostrophes and numbers."""
     return [plain(word.folded) for word in read_text(name).words if not word.folded.isdigit()]
+
+
+def is_initial_of(letter: str, name_letter: str) -> bool:
+    """Whether a folded letter may be the first of a name that begins with another, in its own script or in another."""
+    if script_of(letter) == script_of(name_letter):
+        return letter == name_letter
+    return letter_key(letter) == letter_key(name_letter)
 
 
 def letter_key(letter: str) -> str:
@@ -153,6 +166,7 @@ class _Roles:
 
     calls: set[str] = field(default_factory=set)
     pets: set[str] = field(default_factory=set)
+    fulls: set[str] = field(default_factory=set)
     families: set[str] = field(default_factory=set)
     besides: set[str] = field(default_factory=set)
 
@@ -196,6 +210,8 @@ class NameIndex:
             self._role(word).calls.add(ident)
         for word in bearer.pets:
             self._role(word).pets.add(ident)
+        for word in bearer.fulls:
+            self._role(word).fulls.add(ident)
         for word in bearer.families:
             self._role(word).families.add(ident)
         for word in bearer.besides:
@@ -209,7 +225,7 @@ class NameIndex:
                 self._joined.setdefault(joined[:4], set()).add((joined, ident))
         for letter in bearer.family_letters:
             for letters in {bearer.letters, bearer.letters[:1]}:
-                self.initials.setdefault("".join(letters) + letter, set()).add(ident)
+                self.initials.setdefault("".join(map(letter_key, letters)) + letter, set()).add(ident)
 
     def _role(self, word: str) -> _Roles:
         return self._roles.setdefault(word, _Roles())
@@ -230,14 +246,12 @@ class NameIndex:
         stems = _stems(word)
         matches: dict[str, As] = {}
         for stem in stems:
-            for base, how in self._table(word.script).get(_asked(stem, word.script), {}).items():
-                matches[base] = min(how, matches.get(base, how))
+            for form in _asked(stem, word.script):
+                for base, how in self._table(word.script).get(form, {}).items():
+                    matches[base] = min(how, matches.get(base, how))
             if word.script == LATIN:
                 for table, key in ((KEYS, key_of(stem, LATIN)), (CONSONANTS, consonants_of(key_of(stem, LATIN)))):
                     matches |= self._table(table).get(key, {})
-            if word.script in (HEBREW, ARABIC):
-                for rest in without_prefixes(stem, word.script):
-                    matches |= self._table(word.script).get(_asked(rest, word.script), {})
         if not matches and word.script == LATIN and len(word.folded) >= SHORTEST_TO_MISSPELL - 1:
             matches = self._misspelt(word.folded)
         joined = self._joined_in(plain(word.folded)) if word.script == LATIN else NONE
@@ -249,6 +263,7 @@ class NameIndex:
         besides: dict[str, As] = {}
         for base, how in sorted(matches.items(), key=lambda match: -match[1]):
             roles = self._roles[base]
+            calls |= dict.fromkeys(roles.fulls, As.PART_OF_FULL)
             calls |= dict.fromkeys(roles.pets, max(how, As.SHORT))
             calls |= dict.fromkeys(roles.calls, how)
             families |= dict.fromkeys(roles.families, how)
@@ -325,8 +340,14 @@ def _stems(word: Word) -> list[str]:
     return stems
 
 
-def _asked(stem: str, script: str) -> str:
-    return stem if script in (LATIN, OTHER, UNBROKEN) else key_of(stem, script)
+def _asked(stem: str, script: str) -> list[str]:
+    """By which forms a word is looked up in the table of its script."""
+    if script in (LATIN, OTHER):
+        return [stem]
+    if script not in (HEBREW, ARABIC):
+        return [key_of(stem, script)]
+    rests = [stem, *without_prefixes(stem, script)]
+    return [*rests, *(key_of(rest, script) for rest in rests)]
 
 
 Forms = Iterable[tuple[str, As]]
@@ -354,8 +375,8 @@ def _consonants(base: str, own: str) -> Forms:
 
 
 def _long_enough(key: str) -> Forms:
-    if len(key) >= SHORTEST_KEY:
-        yield key, As.OTHER_SCRIPT
+    if len(key) > 1:
+        yield key, As.OTHER_SCRIPT if len(key) >= SHORTEST_KEY else As.PART_OF_FULL
 
 
 def _cyrillic(base: str, own: str) -> Forms:
@@ -373,11 +394,11 @@ def _greek(base: str, own: str) -> Forms:
 
 
 def _semitic(base: str, own: str, script: str) -> Forms:
-    key = key_of(base, own)
     if own == script:
-        yield key, As.TOLD
+        yield base, As.TOLD
+        yield key_of(base, own), As.PART_OF_FULL
     elif own not in (UNBROKEN, OTHER):
-        yield from _long_enough(consonants_of(key))
+        yield from _long_enough(consonants_of(key_of(base, own)))
 
 
 _MAKERS: dict[str, Callable[[str, str], Forms]] = {

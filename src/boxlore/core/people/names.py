@@ -64,9 +64,13 @@ def initials(call: str) -> str:
 
 
 def pet_forms(call: str) -> set[str]:
-    """What people say for a folded given name, in any of its spellings, and the names that it is said for."""
-    rows = [SHORT_FORMS[at] for at in _ROWS.get(call, ())]
-    return {form for row in rows for form in (row if close(row[0], call) else row[:1])}
+    """What people say for a folded given name that is a full one, in any of its spellings."""
+    return {form for at in _ROWS.get(call, ()) if close(SHORT_FORMS[at][0], call) for form in SHORT_FORMS[at]} - {call}
+
+
+def full_names_of(call: str) -> set[str]:
+    """The full names that a folded short one is said for."""
+    return {SHORT_FORMS[at][0] for at in _ROWS.get(call, ())} - {call}
 
 
 def parts_of(name: str) -> list[str]:

@@ -9,11 +9,13 @@ over. A letter of another script that looks like a Latin one counts as that one,
 import re
 import unicodedata
 from dataclasses import dataclass
+from itertools import pairwise
 
 from boxlore.core.people.scripts_table import CYRILLIC_LOOKALIKES, LOOKALIKES
 from boxlore.core.statements import fold
 
 _WORD = re.compile(r"[^\W\d_]+(?:['’‘ʼ´`′＇][^\W\d_]+)*|\d+")
+_HUMP = re.compile(r"(?<=[a-z]{3})(?=[A-Z][a-z]{2})")
 APOSTROPHES = re.compile(r"['’‘ʼ´`′＇]")
 _UNSEEN = frozenset("\u034f\u115f\u1160\u17b4\u17b5\u3164\uffa0")
 
@@ -68,9 +70,9 @@ def read_text(words: str) -> Text:
     found: list[Word] = []
     last = 0
     for match in _WORD.finditer(clean):
-        start, end = match.span()
-        found.append(_word(match[0], places[start], places[end - 1] + 1, clean[last:start]))
-        last = end
+        for start, end in _humps(match):
+            found.append(_word(clean[start:end], places[start], places[end - 1] + 1, clean[last:start]))
+            last = end
     return Text(clean, places, tuple(found))
 
 
@@ -85,6 +87,12 @@ def _without_unseen(words: str) -> tuple[str, tuple[int, ...]]:
                 letters.append(part)
                 places.append(at)
     return "".join(letters), tuple(places)
+
+
+def _humps(match: re.Match[str]) -> list[tuple[int, int]]:
+    """Where the parts of a word begin and end: `RuthAndLeida` is three, `McDonald` and `O'Brien` are one."""
+    cuts = [match.start(), *(match.start() + hump.start() for hump in _HUMP.finditer(match[0])), match.end()]
+    return list(pairwise(cuts))
 
 
 def _word(spelled: str, start: int, end: int, before: str) -> Word:
