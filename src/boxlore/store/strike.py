@@ -55,6 +55,7 @@ from collections.abc import Callable, Collection, Iterable, Sequence
 from dataclasses import dataclass
 from functools import partial
 
+from boxlore.core.fields.pictures import EMBEDDED_WORDS
 from boxlore.core.people.name_finder import forget_finders
 from boxlore.core.people.who_reader import forget_names
 from boxlore.core.records.readings import forget_values
@@ -165,7 +166,16 @@ def _gather(db: sqlite3.Connection, asked: list[str]) -> tuple[set[str], list[tu
 
 
 def _words_of(db: sqlite3.Connection, asked: list[str]) -> list[str]:
-    return [statement.words for statement, _ in _gather(db, asked)[1] if statement.words.strip()]
+    return _texts(statement for statement, _ in _gather(db, asked)[1])
+
+
+def _texts(struck: Iterable[Statement]) -> list[str]:
+    """What is searched for. What a scan's file says is several texts, and the file has each by itself."""
+    texts: list[str] = []
+    for statement in struck:
+        is_of_file = statement.field == "embedded"
+        texts += EMBEDDED_WORDS.read(statement.words).texts if is_of_file else (statement.words,)
+    return [text for text in texts if text.strip()]
 
 
 def _take_out(db: sqlite3.Connection, asked: list[str], by: str, now: str, left_in: Sequence[str]) -> int:

@@ -7,9 +7,10 @@ from functools import partial
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.pictures import EMBEDDED_WORDS, STRUCK, Embedded
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.containers import looks_like_number
-from boxlore.core.statements import Kind, Subject, fold
+from boxlore.core.statements import Kind, Said, Source, Subject, fold
 from boxlore.store.backups import FOLDER
 from boxlore.store.strike import StrikeReport as StrikeReport
 from boxlore.store.strike import finish, pending, said, strike, unsaid
@@ -45,6 +46,13 @@ def meant(collection: Collection, text: str, field: str) -> list[Subject]:
     if field not in FIELDS:
         raise WrongUse(f"There is no field “{field[:40]}”.", "boxlore show and boxlore people show name the fields.")
     kinds = FIELDS[field].kinds
+    if Kind.SCAN in kinds:
+        item = find_item(collection, text)
+        return [
+            Subject(Kind.SCAN, scan.id)
+            for material in collection.store.about_items(ids=(item.id,))
+            for scan in material.scans
+        ]
     if looks_like_number(text) or Kind.PERSON not in kinds:
         return [find_item(collection, text)]
     if Kind.ITEM in kinds and "/" in text:
@@ -58,7 +66,7 @@ def targets(collection: Collection, subjects: Iterable[Subject], field: str, wor
         Target(statement.id, statement.field, statement.words)
         for subject in subjects
         for statement, _ in collection.store.statements(subject)
-        if statement.field == field and words.casefold() in statement.words.casefold()
+        if statement.field == field and words.casefold() in statement.words.casefold() and statement.words != NOT_AGAIN
     ]
     if not matches:
         raise WrongUse(
@@ -70,8 +78,10 @@ def targets(collection: Collection, subjects: Iterable[Subject], field: str, wor
 EVERYWHERE, ANY = "everywhere", "any"
 """What is written instead of an item or a person, and instead of a field."""
 
-_CHOSEN_BY_THE_KEEPER = frozenset({"label", "surroundings", "set_aside", "asked"})
-"""Fields that nobody told, of words that somebody chose: what a container is called, and the keeper's own remarks."""
+_CHOSEN_BY_SOMEBODY = frozenset({"label", "surroundings", "set_aside", "asked", "embedded"})
+"""Fields that nobody told, of words that somebody chose: what a container is called, the keeper's own remarks, and what
+somebody wrote into a scan's file.
+"""
 
 
 def targets_everywhere(collection: Collection, words: str, field: str = ANY) -> tuple[list[Target], list[Target]]:
@@ -91,7 +101,7 @@ def targets_everywhere(collection: Collection, words: str, field: str = ANY) -> 
     ]
     if not holding:
         raise WrongUse("Those words stand nowhere.", "boxlore find looks for words that are told.")
-    to_strike = [target for target in holding if FIELDS[target.field].told or target.field in _CHOSEN_BY_THE_KEEPER]
+    to_strike = [target for target in holding if FIELDS[target.field].told or target.field in _CHOSEN_BY_SOMEBODY]
     return to_strike, [target for target in holding if target not in to_strike]
 
 
@@ -119,7 +129,39 @@ def strike_out(
     """Strike these statements; waits for other readers until `stopped`."""
     collection.back_up_before("striking")
     by, now = collection.by, collection.clock.now()
-    return strike(collection.store, statements, by=by, now=now, waiting=waiting, stopped=stopped)
+    scans = _said_by_files(collection, statements)
+    report = strike(collection.store, statements, by=by, now=now, waiting=waiting, stopped=stopped)
+    if scans:
+        act = collection.act("what a file says is not taken from it again")
+        for scan in scans:
+            act.state(Subject(Kind.SCAN, scan), "embedded", NOT_AGAIN, source=Source(Said.FILE))
+        act.done()
+    return report
+
+
+NOT_AGAIN = EMBEDDED_WORDS.write(Embedded(((STRUCK, "what this file says is not taken from it again"),)))
+"""Stands in place of struck words that came from a scan's own file."""
+
+
+def _said_by_files(collection: Collection, statements: Iterable[str]) -> dict[str, str]:
+    """The scans (id and path) whose files said some of these statements."""
+    asked = set(statements)
+    return {
+        scan: facts.path
+        for scan, facts in collection.store.scans()
+        for statement, _ in collection.store.statements(Subject(Kind.SCAN, scan))
+        if statement.id in asked and statement.field == "embedded"
+    }
+
+
+def own_files(collection: Collection, to_strike: Iterable[Target]) -> list[str]:
+    """What to say, after these are struck, of the scans' own files, which carry their words on."""
+    asked = [target.statement for target in to_strike if target.field == "embedded"]
+    return [
+        f"The scan's own file still carries them: {path}. Boxlore never changes a scan. Copies made from now on hold "
+        "its picture and the record alone; make those that you have again."
+        for path in (_said_by_files(collection, asked).values() if asked else ())
+    ]
 
 
 def finish_pending(collection: Collection) -> bool:

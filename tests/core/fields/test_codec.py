@@ -391,3 +391,9 @@ def test_a_size_as_it_is_typed() -> None:
     assert typed_size("8 x 11 mm").sides == (8, 11)
     assert typed_size("108 x 165").sides == (108, 165)
     assert typed_size("380 x 260 x 130", 3).sides == (380, 260, 130)
+
+
+def test_what_a_file_says_is_parted_into_the_words_of_people() -> None:
+    embedded = EMBEDDED_WORDS.read("title: Nets\ndate: 1912\nproblem: cut short\nby: Leida")
+    assert embedded.texts == ("Nets", "Leida") and not embedded.are_struck
+    assert EMBEDDED_WORDS.read("struck: yes").are_struck and EMBEDDED_WORDS.read("struck: yes").texts == ()

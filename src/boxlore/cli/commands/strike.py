@@ -20,6 +20,7 @@ from boxlore.tasks.strike import (
     meant,
     named,
     not_searched,
+    own_files,
     strike_out,
     targets,
     targets_everywhere,
@@ -42,7 +43,8 @@ def strike(ctx: click.Context, about: str, field: str, words: str | None, yes: b
 
     ITEM is a number or a mark, PERSON a name, a part of one, or the end of an id. “everywhere any” with --words takes
     those words out of all that is told: of items, people, places, occasions, boxes and sittings. Copies, sheets, pages
-    and packages in the collection's folder that still carry the words are listed.
+    and packages in the collection's folder that still carry the words are listed. The field embedded is what the files
+    of an item's scans say.
     """
     if words is not None and not words.strip():
         raise WrongUse("--words is empty.", "Say which words, or leave --words out to strike all that is told there.")
@@ -60,10 +62,13 @@ def strike(ctx: click.Context, about: str, field: str, words: str | None, yes: b
         if not yes and not (sys.stdin.isatty() and click.confirm("Strike them?", default=False, err=True)):
             talk.say("Nothing was struck. Add --yes where nobody can be asked.")
             ctx.exit(1)
+        own = own_files(collection, to_strike)
         report = strike_out(
             collection, [target.statement for target in to_strike], waiting=talk.say, stopped=bar.stopped
         )
         carrying = _report(collection, report, as_json=as_json)
+        for said in own:
+            talk.say(output.safe(said))
         named(collection)
     ctx.exit(1 if carrying or not report.finished else 0)
 

@@ -135,6 +135,21 @@ class Embedded:
 
     lines: tuple[tuple[str, str], ...]
 
+    @property
+    def are_struck(self) -> bool:
+        """Whether the words of this file were struck: nothing that the file says may be taken from it again."""
+        return any(name == STRUCK for name, _ in self.lines)
+
+    @property
+    def texts(self) -> tuple[str, ...]:
+        """The words that a person wrote into the file, each line by itself."""
+        return tuple(words for name, words in self.lines if name in WRITTEN_BY_PEOPLE)
+
+
+STRUCK = "struck"
+WRITTEN_BY_PEOPLE = ("title", "caption", "people", "keywords", "by", "rights")
+"""Names of lines that hold a person's own words; the others are dates and what our reader says."""
+
 
 def _write_embedded(embedded: Embedded) -> str:
     return "\n".join(f"{name}: {' '.join(words.splitlines())}" for name, words in embedded.lines)

@@ -20,7 +20,9 @@ from typing import BinaryIO
 from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.crosswalk.xmp_and_iim import CaptionContext, embedding_of
 from boxlore.core.errors import BoxloreError, ByteFault, CouldNot, WrongUse
+from boxlore.core.fields.pictures import EMBEDDED_WORDS
 from boxlore.core.records.audience import To
+from boxlore.core.records.item_record import ScanFile
 from boxlore.disk.fixity import sha256_of
 from boxlore.disk.pictures import make_upright_jpeg
 from boxlore.disk.unfinished import clear_remains
@@ -75,7 +77,12 @@ class CopyRun:
     def embedding(self, job: CopyJob, *, made: str = "", turned: int = 1, size: tuple[int, int] = (0, 0)) -> Embedding:
         """What the copy carries; for a newly encoded one with how it was made, how it was turned, and its size."""
         scan = replace(job.scan, width=size[0], height=size[1]) if size[0] else job.scan
-        return embedding_of(job.record, scan, replace(self.source, made=made, turned=turned))
+        context = replace(self.source, made=made, turned=turned, drop_text=self.takes_bare(job.scan))
+        return embedding_of(job.record, scan, context)
+
+    def takes_bare(self, scan: ScanFile) -> bool:
+        """Whether a copy takes a scan's picture alone: for outside, and where what its file says was struck."""
+        return self.to.is_public or EMBEDDED_WORDS.read(scan.embedded).are_struck
 
 
 def copies(
@@ -127,8 +134,10 @@ def copies(
                         lines[copied.copy] = copied.line or lines[copied.copy]
                     progress.step()
                     yield copied
+    except CouldNot:
+        lines |= ahead  # all of them have ended by now
+        raise
     finally:
-        lines |= ahead
         if lines:
             _write_page(run, lines)
         run.being_made.done(lines)
@@ -259,21 +268,21 @@ def _make(run: CopyRun, job: CopyJob) -> _Made:
             return _encoded(run, job, path)
         copy = job.name.with_name(job.name.name + suffix).as_posix()
         try:
-            with for_audience(source, run.to) as carried:
+            with carried_over(source, bare=run.takes_bare(job.scan)) as carried:
                 return _whole(run, job, carried, copy)
         except ByteFault as fault:
             return _beside(run, job, source, copy, fault)
 
 
 @contextmanager
-def for_audience(source: BinaryIO, to: To) -> Iterator[BinaryIO]:
-    """What of a scan a copy may carry: for outside its picture alone. Raises ByteFault if it cannot be taken apart."""
-    bare = carrier.bare_picture(source) if to.is_public else None
-    if bare is None or carrier.is_whole(bare, source):
+def carried_over(source: BinaryIO, *, bare: bool) -> Iterator[BinaryIO]:
+    """What of a scan a copy may carry: `bare` its picture alone. Raises ByteFault if it cannot be taken apart."""
+    picture_alone = carrier.bare_picture(source) if bare else None
+    if picture_alone is None or carrier.is_whole(picture_alone, source):
         yield source
         return
     with tempfile.TemporaryFile() as picture:
-        write_pieces(bare.pieces, source, picture)
+        write_pieces(picture_alone.pieces, source, picture)
         yield picture
 
 
@@ -298,9 +307,10 @@ def _whole(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str) -> _Made:
 def _over(run: CopyRun, there: BinaryIO, embedding: Embedding, copy: str) -> _Made:
     """A copy of ours that another program has changed: the caption put right in it, its additions kept."""
     target = run.out / copy
-    if run.to.is_public:
+    if embedding.drop_text:
+        why = "may not be for outside" if run.to.is_public else "may be what was struck"
         raise CouldNot(
-            f"{target} was changed by another program, and what it added may not be for outside.",
+            f"{target} was changed by another program, and what it added {why}.",
             "Move the file away, and make the copies again.",
         )
     anew = embedding.over_our_own()
@@ -419,9 +429,10 @@ def _encoded(run: CopyRun, job: CopyJob, path: Path) -> _Made:
 
 def _beside(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str, fault: ByteFault) -> _Made:
     """A file that cannot carry a caption: copied as it is, without the place of its making, the caption beside it."""
-    if run.to.is_public:
+    if run.takes_bare(job.scan):
+        why = "the copies are for outside" if run.to.is_public else "what its file says was struck"
         raise CouldNot(
-            f"{fault} It cannot be cleared of what is embedded, and the copies are for outside.",
+            f"{fault} It cannot be cleared of what is embedded, and {why}.",
             "`--longest 4000` makes a JPEG of it instead.",
         )
     target, line = run.out / copy, run.known.get(copy)

@@ -21,7 +21,7 @@ from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.collection.records import seen_by
 from boxlore.tasks.outputs.contents import FILE_NAME, CopyLine, read_contents
-from boxlore.tasks.outputs.copies import CopyRun, for_audience, run_of
+from boxlore.tasks.outputs.copies import CopyRun, carried_over, run_of
 from boxlore.tasks.outputs.copy_names import CopyJob, jobs_of
 
 SOURCE = "the scan's own bytes, and SHA-256 (FIPS 180-4) noted when the copy was made"
@@ -100,12 +100,13 @@ def _findings(run: CopyRun, line: CopyLine, job: CopyJob | None) -> Iterator[Fin
 def _picture(run: CopyRun, line: CopyLine, job: CopyJob) -> Iterator[Finding]:
     scan = run.folder / job.scan.path
     try:
+        bare = run.takes_bare(job.scan)
         with (
             open(scan, "rb") as opened,
             open(run.out / line.copy, "rb") as copy,
-            for_audience(opened, run.to) as source,
+            carried_over(opened, bare=bare) as source,
         ):
-            if wrong := carrier.same_picture(source, copy, Embedding(drop_text=run.to.is_public)):
+            if wrong := carrier.same_picture(source, copy, Embedding(drop_text=bare)):
                 yield _error("picture", f"{line.copy} is not the picture of {line.scan}: {'; '.join(wrong)}.")
     except OSError as error:
         raise could_not(error, scan) from error
