@@ -58,7 +58,7 @@ def test_three_items_are_told_line_by_line(collection: Collection) -> None:
     assert [shown.name for shown in one.shown()] == ["Jaan Tamm", "Helmi Tamm"]
     assert one.edtf == "1938~"
     assert one.first("story").said_by == "Ellen Rourke"
-    assert "Saved. Understood: approximately 1938." in said
+    assert "Saved. Understood: about 1938." in said
     assert [shown.name for shown in two.shown()] == ["Jaan Tamm", "Helmi Tamm"]
     assert "story" in two.not_known
     assert sitting.to_ask(two.id) == ["ask Joan"]

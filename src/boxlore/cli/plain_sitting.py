@@ -16,12 +16,14 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from itertools import chain
 
-from boxlore.core.crosswalk.captions import caption
+from boxlore.core.crosswalk.captions import Style, caption
+from boxlore.core.dates.family_display import FamilyWay, family_display
 from boxlore.core.errors import BoxloreError, WrongUse
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.prompts import Prompt
+from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.sitting import course
 from boxlore.tasks.sitting.item_list import Listing, filtered
 from boxlore.tasks.sitting.linking import RELATIONS, SAME, relate, related_lines, same_as
@@ -98,7 +100,9 @@ class Plain:
         self.say(f"{record.number}, {position + 1} of {len(self.listing)}. {place}.")
         if care := record.words("care"):
             self.say(f"Care, before the picture: {care}")
-        self.say(f"Told so far: {caption(record)}" if record.told or record.people else "Nothing is told yet.")
+        style = Style(dates=family_way(self.sitting.collection.settings))
+        anything = record.told or record.people
+        self.say(f"Told so far: {caption(record, style=style)}" if anything else "Nothing is told yet.")
         for line in related_lines(record):
             self.say(line)
         for marker in self.sitting.markers.of(record):
@@ -178,7 +182,7 @@ class Plain:
         self.just_told = prompt
         self.read_again()
         own = self.sitting.own(self.record, prompt) or next(iter(self.record.all(prompt.field)[-1:]), None)
-        read = _understood(own) if own is not None else ""
+        read = _understood(own, family_way(self.sitting.collection.settings)) if own is not None else ""
         self.say(f"Saved.{f' Understood: {read}.' if read else ''}")
         chooses = self._say_choices()
         if prompt.gathers:
@@ -308,10 +312,10 @@ class Plain:
         self.say("Everything is kept.")
 
 
-def _understood(view: StatementView) -> str:
+def _understood(view: StatementView, way: FamilyWay) -> str:
     """What was understood of a date or a place, in words; '' for other fields."""
-    if view.date is not None:
-        return view.date.display
+    if view.date is not None and view.date.edtf is not None:
+        return family_display(view.date.edtf, way)
     return view.place.best.town if view.place and view.place.best else ""
 
 

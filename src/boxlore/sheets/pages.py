@@ -7,7 +7,7 @@ at WCAG 2.2 AA. Only the search and the enlarged view need a script.
 import hashlib
 import json
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 from jinja2 import Environment, PackageLoader, StrictUndefined
@@ -129,7 +129,7 @@ def _card(record: Record, site: Site) -> dict[str, Any]:
     return {
         "number": record.number,
         "title": clean(captions.title(record, brackets=site.printing.style.brackets)),
-        "where_when": clean(captions.where_when(record)),
+        "where_when": clean(captions.where_when(record, site.printing.style)),
         "small": front.small if front else "",
         "small_size": front.small_size if front else (0, 0),
     }
@@ -181,7 +181,7 @@ def _photo(record: Record, site: Site, card: Mapping[str, Any]) -> dict[str, Any
 
 
 def _numbered(record: Record, style: captions.Style) -> captions.Style:
-    return captions.Style(brackets=style.brackets, numbers=has_numbers(record), kin=style.kin)
+    return replace(style, numbers=has_numbers(record))
 
 
 def _front(record: Record, site: Site) -> dict[str, Any]:
@@ -205,7 +205,7 @@ def _front(record: Record, site: Site) -> dict[str, Any]:
     return {
         "large": side.large,
         "size": side.size,
-        "alt": clean(captions.alt_text(record)),
+        "alt": clean(captions.alt_text(record, site.printing.style)),
         "numbers": numbers,
         "enlarge": "Enlarge the picture",
     }

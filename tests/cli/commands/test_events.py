@@ -12,7 +12,7 @@ def test_the_time_line_from_the_shell(run, bare) -> None:  # type: ignore[no-unt
     assert run("-c", home, "events", "list")[1] == "When was it: the christening? 1 photograph waits for it.\n"
     code, _, said = run("-c", home, "events", "add", "the christening", "December 1931", "--by", "narrator:Leida")
     assert code == 0 and "“the christening” is on the time line. 1 date of photographs is read again by it." in said
-    assert run("-c", home, "events", "list")[1].startswith("1931 December: the christening  (Leida)  [")
+    assert run("-c", home, "events", "list")[1].startswith("December 1931: the christening  (Leida)  [")
     assert "→ 1932~" in run("-c", home, "date", "the year after the christening")[1]
     dated = run("-c", home, "events", "date", "christening", "1930", "--by", "narrator:Leida")[2]
     assert "the christening: 1930." in dated

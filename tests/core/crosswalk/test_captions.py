@@ -9,6 +9,7 @@ import pytest
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.captions import LENGTHS, Style
+from boxlore.core.dates.family_display import FamilyWay
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.containers import Mark
@@ -344,3 +345,38 @@ def test_stops_that_would_be_doubled(words: str, wanted: str) -> None:
 
 def test_a_letter_titled_as_one() -> None:
     assert captions.inscription_line(record(inscription="Reval,\n sadam")) == "Written on it: “Reval, sadam”"
+
+
+FAMILY_DATES = [  # words told, EDTF, language, order, the line (our own rules)
+    ("the summer of 1960", "1960-22", "en", "", "the summer of 1960"),
+    ("12 June 1938", "1938-06-12", "en", "", "12 June 1938"),
+    ("June the 12th, 1938", "1938-06-12", "en", "mdy", "June the 12th, 1938"),
+    ("suvel 1960", "1960-22", "et", "", "suvel 1960"),
+    ("Easter 1938", "1938-04-17", "en", "", "Easter 1938 (17 April 1938)"),
+    ("Easter 1938", "1938-04-17", "en", "mdy", "Easter 1938 (April 17, 1938)"),
+    ("lihavõtted 1938", "1938-04-17", "et", "", "lihavõtted 1938 (17. aprill 1938)"),
+    ("the summer Joe came home", "1946-22~", "en", "", "the summer Joe came home (about summer 1946)"),
+    ("when Joe was six", "1931~", "de", "", "when Joe was six (etwa 1931)"),
+    ("7/4/1952", "1952-07-04", "en", "", "7/4/1952 (4 July 1952)"),
+    ("13/4/1952", "1952-04-13", "en", "", "13/4/1952"),
+    ("1952-04-13", "1952-04-13", "en", "", "1952-04-13"),
+    ("4/4/1952", "1952-04-04", "en", "", "4/4/1952 (4 April 1952)"),
+    ("about 1935", "1935~", "en", "", "about 1935"),
+    ("1938?", "1938?", "en", "", "1938?"),
+    ("the 'thirties", "193X", "en", "", "the 'thirties (the 1930s)"),
+    ("1946 or 1948", "[1946,1948]", "fr", "", "1946 or 1948"),
+    ("after we moved", "[1952..]", "ru", "", "after we moved (не ранее 1952)"),
+]
+
+
+@pytest.mark.parametrize(("words", "edtf", "language", "order", "line"), FAMILY_DATES)
+def test_a_family_s_date_is_not_said_twice(words: str, edtf: str, language: str, order: str, line: str) -> None:
+    made = record(date=date(words, edtf))
+    assert captions.date_line(made, Style(dates=FamilyWay(language, order))) == line
+
+
+def test_alt_texts_have_the_date_as_the_family_writes_it() -> None:
+    made = record(date=date("Easter 1938", "1938-04-17"))
+    assert captions.alt_text(made, Style(dates=FamilyWay("et"))) == "Photograph, not yet described, 17. aprill 1938."
+    assert captions.alt_text(made) == "Photograph, not yet described, 1938 April 17."
+    assert captions.alt_text(record(date="one spring")) == "Photograph, not yet described, one spring."

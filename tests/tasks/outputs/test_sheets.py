@@ -14,6 +14,7 @@ from boxlore.core.statements import Kind, Said, Source
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.records import Selection, record_of, seen_by
+from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.outputs.sheets import PrintOrder, labels, pixels, seen_items, sheet, slips, theme_of, worksheet
 from boxlore.tasks.telling.statements import Telling
 from boxlore.tasks.telling.table import tell_from
@@ -135,7 +136,7 @@ def test_every_caption_of_the_demo_is_on_its_sheet(opened, tmp_path: Path) -> No
     text = "".join(words_of(tmp_path / "a.pdf").split())
     for one in seen_by(opened, To.FAMILY).records():
         if one.scans:
-            style = captions.Style(numbers=len(one.shown()) > 1)
+            style = captions.Style(numbers=len(one.shown()) > 1, dates=family_way(opened.settings))
             for words in (captions.title(one), *captions.lines(one, "sheet", style).values(), captions.reference(one)):
                 assert "".join(words.split()) in text, words
 

@@ -3,8 +3,10 @@
 import click
 
 from boxlore.cli import options, output, talk
+from boxlore.core.dates.family_display import family_display
 from boxlore.core.statements import Source
 from boxlore.tasks.collection.opening import open_collection
+from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.strike import strike_out
 from boxlore.tasks.telling import events as by_hand
@@ -26,7 +28,7 @@ def events() -> None:
 def list_events(ctx: click.Context, as_json: bool) -> None:
     """Everything in order, with who said so; first, what pictures wait for."""
     with open_collection(ctx.obj, write=False) as collection:
-        rows = time_line(collection)
+        rows, way = time_line(collection), family_way(collection.settings)
         asked = by_hand.waiting(collection, Teller(collection))
     for event in asked:
         if as_json:
@@ -41,7 +43,7 @@ def list_events(ctx: click.Context, as_json: bool) -> None:
                         "date": row.words or None, "edtf": row.edtf or None, "said": row.said,
                         "own": row.own, "waiting": 0})  # fmt: skip
         else:
-            when = row.when.display if row.when and row.edtf else row.words or "no date yet"
+            when = family_display(row.when.edtf, way) if row.when and row.when.edtf else row.words or "no date yet"
             end = f"  [{row.id[-12:]}]" if row.own else ""
             click.echo(output.safe(f"{when}: {row.name}  ({row.said}){end}"))
     ctx.exit(0 if rows or asked else 1)

@@ -14,6 +14,8 @@ import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 
+from boxlore.core.dates.family_display import FamilyWay, family_display
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.table import FIELDS, OWN
 from boxlore.core.records.item_record import PersonShown, Record, StatementView
 from boxlore.core.records.people_key import key_of, unplaced
@@ -50,6 +52,8 @@ class Style:
     numbers: bool = False
     kin: Mapping[str, str] = field(default_factory=dict)
     """Person id -> what the person is to the one whose album it is: `Leida’s grandmother`."""
+    dates: FamilyWay | None = None
+    """How the family writes its dates; None for the form of archives (DACS)."""
 
 
 PLAIN = Style()
@@ -212,23 +216,33 @@ def taker_line(record: Record, style: Style = PLAIN) -> str:
     return f"photograph by {names}" if names else ""
 
 
-def date_line(record: Record) -> str:
+def date_line(record: Record, style: Style = PLAIN) -> str:
     """The date as told, and behind it what it was read as, if that says something else; '' if none is told."""
     view = record.first("date")
     if view is None:
         return ""
-    words, shown = bare(view.words), view.date.display if view.date else ""
-    if _dated(shown) <= _dated(words):
-        return words
-    return f"{words} ({shown})"
+    words, shown = bare(view.words), date_words(view.date, style)
+    return words if _says(words, shown) else f"{words} ({shown})"
 
 
-_ABOUT = frozenset("about approximately around circa roughly abt ca c".split())
+def date_words(date: DateReading | None, style: Style = PLAIN) -> str:
+    """A date as the family writes it, or by DACS where the style is of no family; '' for none."""
+    if date is None or date.edtf is None:
+        return ""
+    return family_display(date.edtf, style.dates) if style.dates else date.display
 
 
-def _dated(words: str) -> set[str]:
-    """The words of a date, with one word for every way to say `about`."""
-    return {"about" if word in _ABOUT else word for word in _plain(words)}
+_NUMBER = re.compile(r"\d+")
+
+
+def _says(words: str, shown: str) -> bool:
+    """Whether told words say a date already, in whatever language: its day and its year stand in them. In numbers
+    alone, day and month may be meant the other way round: then what they were read as says which."""
+    told, meant = _NUMBER.findall(words), set(_NUMBER.findall(shown))
+    if not meant <= set(told):
+        return False
+    numeric = not any(map(str.isalpha, words)) and len(told) == 3 and len(meant) == 2
+    return not (numeric and sum(len(number) < 3 and 1 <= int(number) <= 12 for number in told) == 2)
 
 
 def _place_words(record: Record) -> str:
@@ -248,9 +262,9 @@ def place_line(record: Record) -> str:
     return f"{words} (now {', '.join(part for part in (place.city, place.country) if part)})"
 
 
-def where_when(record: Record) -> str:
+def where_when(record: Record, style: Style = PLAIN) -> str:
     """Place and date, with a comma between."""
-    return ", ".join(part for part in (place_line(record), date_line(record)) if part)
+    return ", ".join(part for part in (place_line(record), date_line(record, style)) if part)
 
 
 def occasion_line(record: Record) -> str:
@@ -314,7 +328,7 @@ _PARTS: dict[str, Callable[[Record, Style], str]] = {
     "who": who_line,
     "named": named_line,
     "taker": taker_line,
-    "where_when": lambda record, style: where_when(record),
+    "where_when": where_when,
     "stories": lambda record, style: stories_line(record),
     "own": lambda record, style: " ".join(own_lines(record)),
     "source": lambda record, style: source_line(record),
@@ -365,7 +379,7 @@ def sentence(words: str) -> str:
     return capital(line) if ended else f"{capital(line)}."
 
 
-def alt_text(record: Record) -> str:
+def alt_text(record: Record, style: Style = PLAIN) -> str:
     """What the picture shows, for someone who cannot see it: nature, people, occasion, place and date."""
     nature = capital(nature_of(record))
     who = listed(names_of(record.shown()))
@@ -374,8 +388,9 @@ def alt_text(record: Record) -> str:
     also = (
         bare(record.words("occasion")) if who and not _names_someone(record.words("occasion"), record.shown()) else ""
     )
-    when = record.date_display
-    return sentence(_joined(shows, also, _place_words(record), "" if when == "undated" else when))
+    view = record.first("date")
+    when = (date_words(view.date, style) or view.words) if view else ""
+    return sentence(_joined(shows, also, _place_words(record), when))
 
 
 def reference(record: Record, separator: str = " · ") -> str:

@@ -10,9 +10,11 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
 from boxlore.core.crosswalk import captions
+from boxlore.core.crosswalk.captions import Style
 from boxlore.core.crosswalk.metadata_values import Alt, Bag, Embedding, Seq, Struct, Text, XmpValue, alternative, bag
 from boxlore.core.crosswalk.regions import faces, regions
 from boxlore.core.dates.edtf_values import plain_iso
+from boxlore.core.dates.family_display import FamilyWay
 from boxlore.core.places.reading import Place
 from boxlore.core.records.item_record import ALTERED, Record, ScanFile, StatementView
 from boxlore.core.statements import Sure
@@ -38,6 +40,8 @@ class CaptionContext:
     language: str = "en"
     brackets: bool = False
     drop_text: bool = False
+    dates: FamilyWay | None = None
+    """How the family writes its dates."""
     made: str = ""
     """What was done to the picture, where the copy is no copy of its bytes (smaller, cut out, of another format)."""
     turned: int = 1
@@ -67,7 +71,8 @@ def _title(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue 
 
 def _description(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
     back = scan.side == "verso"
-    words = captions.sentence(captions.inscription_line(record)) if back else captions.caption(record, "full")
+    style = Style(dates=context.dates)
+    words = captions.sentence(captions.inscription_line(record)) if back else captions.caption(record, "full", style)
     altered = "Altered version (coloured or retouched)." if scan.role == ALTERED else ""
     return _words(" ".join(part for part in (altered, "The back." if back else "", words) if part), context)
 
@@ -75,7 +80,7 @@ def _description(record: Record, scan: ScanFile, context: CaptionContext) -> Xmp
 def _alt(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:
     side = "The back of: " if scan.side == "verso" else ""
     altered = "Altered version of: " if scan.role == ALTERED else ""
-    return _words(altered + side + captions.alt_text(record), context)
+    return _words(altered + side + captions.alt_text(record, Style(dates=context.dates)), context)
 
 
 def _people(record: Record, scan: ScanFile, context: CaptionContext) -> XmpValue | None:

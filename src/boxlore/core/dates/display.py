@@ -4,7 +4,7 @@ The words stand in one table, so that another language is another table.
 """
 
 import calendar
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 
 from boxlore.core.dates.edtf_values import Date, Edtf
 
@@ -34,38 +34,48 @@ _SOUTHERN = {29: 21, 30: 22, 31: 23, 32: 24}
 _NTH = {1: "first", 2: "second", 3: "third", 4: "fourth"}
 
 
+Bare = Callable[[Date], str]
+"""Writes one date without its qualifiers."""
+
+
 def display(edtf: Edtf, style: str = "dacs", words: Mapping[str, str] = ENGLISH) -> str:
     """`1906 March 17` (style dacs) or `17 March 1906` (style family), with qualifiers spelled out."""
+    return composed(edtf, words, lambda date: _bare(date, style, words))
+
+
+def composed(edtf: Edtf, words: Mapping[str, str], bare: Bare, span: str = "{0}-{1}") -> str:
+    """A whole expression in words, its dates written by `bare`; `span` joins the ends of an interval."""
     if edtf.kind == "interval":
-        return _interval(edtf.parts[0], style, words)
+        return _interval(edtf.parts[0], words, bare, span)
     if edtf.kind in ("one", "all"):
-        return _set(edtf, style, words)
+        return _set(edtf, words, bare)
     date = edtf.single
     assert date is not None  # a date has one
-    return _marked(date, _bare(date, style, words), words)
+    return _marked(date, bare(date), words)
 
 
-def _interval(pair: tuple[Date | None, Date | None], style: str, words: Mapping[str, str]) -> str:
+def _interval(pair: tuple[Date | None, Date | None], words: Mapping[str, str], bare: Bare, span: str) -> str:
     first, last = pair
     if first is None and last is not None:
-        return words["unknown-start"].format(_marked(last, _bare(last, style, words), words))
+        return words["unknown-start"].format(_marked(last, bare(last), words))
     if first is not None and last is None:
-        return words["unknown-end"].format(_marked(first, _bare(first, style, words), words))
+        return words["unknown-end"].format(_marked(first, bare(first), words))
     assert first is not None and last is not None  # an interval has a date at one end at least
-    shown = f"{_bare(first, style, words)}-{_bare(last, style, words)}"
+    begin, end = bare(first), bare(last)
+    years = begin.isdigit() and end.isdigit() and not any(map(str.isalpha, span))
+    plain = "".join(span.split()) if years else span  # 1946–1947, but 12 May 1946 – 3 June 1946
     same = _mark(first) if _mark(first) == _mark(last) else ""
     if same:
-        return words[same].format(shown)
+        return words[same].format(plain.format(begin, end))
     if _mark(first) or _mark(last):
-        first_words, last_words = (_marked(end, _bare(end, style, words), words) for end in (first, last))
-        return f"{first_words} - {last_words}"
-    return shown
+        return f"{_marked(first, begin, words)} - {_marked(last, end, words)}"
+    return plain.format(begin, end)
 
 
-def _set(edtf: Edtf, style: str, words: Mapping[str, str]) -> str:
+def _set(edtf: Edtf, words: Mapping[str, str], bare: Bare) -> str:
     shown: list[str] = []
     for first, last in edtf.parts:
-        begin, end = (_bare(date, style, words) if date else "" for date in (first, last))
+        begin, end = (bare(date) if date else "" for date in (first, last))
         if first is last:
             shown.append(begin)
         elif first is None or last is None:
@@ -87,13 +97,13 @@ def _marked(date: Date, shown: str, words: Mapping[str, str]) -> str:
 
 
 def _bare(date: Date, style: str, words: Mapping[str, str]) -> str:
-    year = _year(date, words)
+    year = year_words(date, words)
     if not date.month or set(date.month) == {"X"}:
         return year
     if not date.month.isdigit():
         return f"{year} ({date.month})"
     month = int(date.month)
-    name = _MONTHS[month] if month <= 12 else _grouping(month, words)
+    name = _MONTHS[month] if month <= 12 else grouping(month, words)
     day = str(int(date.day)) if date.day.isdigit() else ""
     if set(date.year) == {"X"}:
         return f"{day} {name}".strip()
@@ -102,8 +112,14 @@ def _bare(date: Date, style: str, words: Mapping[str, str]) -> str:
     return " ".join(part for part in (year, name, day) if part)
 
 
-def _grouping(code: int, words: Mapping[str, str]) -> str:
-    season = _SOUTHERN.get(code, code - 4 if 25 <= code <= 28 else code)
+def season_of(code: int) -> int:
+    """The season of any half of the world as one without it (21 to 24); another code is itself."""
+    return _SOUTHERN.get(code, code - 4 if 25 <= code <= 28 else code)
+
+
+def grouping(code: int, words: Mapping[str, str]) -> str:
+    """`summer`, `second quarter`: what a code above 12 in the place of the month means."""
+    season = season_of(code)
     if season <= 24:
         return words[f"season-{season}"]
     if 33 <= code <= 36:
@@ -113,7 +129,8 @@ def _grouping(code: int, words: Mapping[str, str]) -> str:
     return f"{_NTH[code - 39]} half"
 
 
-def _year(date: Date, words: Mapping[str, str]) -> str:
+def year_words(date: Date, words: Mapping[str, str]) -> str:
+    """The year, the decade or the century of a date."""
     if date.significant:
         first, last = date.bounds
         return words["between"].format(first.year, last.year)

@@ -8,6 +8,7 @@ from datetime import date
 from pathlib import Path
 
 from boxlore.core.dates import phrases
+from boxlore.core.dates.family_display import FamilyWay
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.guard import check_language
 from boxlore.core.fields.language import language_tag
@@ -144,6 +145,11 @@ def _is_day(words: str) -> bool:
 
 
 _KINDS = {bool: "true or false", int: "a whole number", str: "text in quotes"}
+
+
+def family_way(settings: Settings) -> FamilyWay:
+    """How the family writes its dates: in the collection's language, and its order of day and month."""
+    return FamilyWay(settings.language, settings.day_order)
 
 
 def phrase_settings(settings: Settings) -> phrases.PhraseSettings:

@@ -33,6 +33,7 @@ from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.outputs import check_place, foreign
 from boxlore.tasks.collection.progress import QUIET, Progress, workers
 from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, check_chosen, seen_by
+from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.outputs.being_made import FILE_NAME as NOTED
 from boxlore.tasks.outputs.being_made import BeingMade, read_being_made
 from boxlore.tasks.outputs.contents import FILE_NAME as CONTENTS
@@ -170,6 +171,7 @@ def run_of(seen: AudienceView, out: Path, longest: int) -> CopyRun:
         language=settings.language,
         brackets=settings.bracketed_titles,
         drop_text=to.is_public,
+        dates=family_way(settings),
     )
     return CopyRun(
         folder=collection.folder,

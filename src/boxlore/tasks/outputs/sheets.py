@@ -36,6 +36,7 @@ from boxlore.tasks.collection.outputs import check_output, check_pdf, write_outp
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on, workers
 from boxlore.tasks.collection.prompts import read_prompts
 from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, check_chosen, nothing_of, seen_by
+from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.collection.unfinished import work_folder
 from boxlore.tasks.people.kin_captions import kin_to
 
@@ -103,7 +104,9 @@ def printing_of(seen: AudienceView, order: PrintOrder) -> Printing:
         language=settings.language,
         paper=order.paper or settings.paper,
         theme=theme_of(order.theme),
-        style=Style(brackets=settings.bracketed_titles, kin=kin_to(people, order.kin_of, order.to)),
+        style=Style(
+            brackets=settings.bracketed_titles, kin=kin_to(people, order.kin_of, order.to), dates=family_way(settings)
+        ),
         sort_names={ident: person.sort_name for ident, person in people.items()},
         lives={ident: years_of(person) for ident, person in people.items()},
         other_names={ident: other_sort_names(person) for ident, person in people.items()},

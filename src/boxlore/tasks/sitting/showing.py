@@ -10,13 +10,14 @@ from collections import OrderedDict
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 
-from boxlore.core.crosswalk.captions import caption
+from boxlore.core.crosswalk.captions import Style, caption
 from boxlore.core.errors import CouldNot
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import ALTERED, Record, ScanFile
 from boxlore.core.sitting.care import stands_before
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records import seen_by
+from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.telling.markers import Marked
 
 SIZES = {"screen": 1600, "close": 4000}
@@ -130,17 +131,21 @@ class Showing:
                     place=place,
                     sides=tuple(self._side(record, scan, marked, names) for scan in record.scans),
                     at=min(self._view.at, max(len(record.scans) - 1, 0)) if same else 0,
-                    caption=caption(seen),
+                    caption=self._caption(seen),
                     care=care,
                     covered=bool(care) and stands_before(record.words("care")) and record.id not in self._uncovered,
                 )
             )
 
+    def _caption(self, seen: Record) -> str:
+        """The caption with dates as the family writes them."""
+        return caption(seen, style=Style(dates=family_way(self.collection.settings) if self.collection else None))
+
     def _keep_back(self, seen: Record, place: str) -> None:
         """An item is out whose picture the family may not see: words stand instead, and nobody can ask for it."""
         with self._changed:
             self._scans = {number: known for number, known in self._scans.items() if known[0] != seen.id}
-            view = View(item=seen.id, number=seen.number, place=place, caption=caption(seen), message=KEPT_BACK)
+            view = View(item=seen.id, number=seen.number, place=place, caption=self._caption(seen), message=KEPT_BACK)
             self._put(view)
 
     def _side(

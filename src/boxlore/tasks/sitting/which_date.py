@@ -7,13 +7,14 @@ were told, the choices have the same numbers whenever one comes back, and undo b
 from dataclasses import dataclass, replace
 
 from boxlore.core.dates import edtf as standard
-from boxlore.core.dates.display import display
+from boxlore.core.dates.family_display import FamilyWay, family_display
 from boxlore.core.dates.phrases import READER_VERSION
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import WrongUse
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import Kind, Reading, Subject
 from boxlore.tasks.collection.prompts import Prompt
+from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.sitting.session import Sitting
 
 
@@ -26,11 +27,12 @@ class OpenDate:
     reading: Reading
     asks: str
     choices: tuple[str, ...]
+    way: FamilyWay
 
     @property
     def names(self) -> list[str]:
         """The choices as one reads them, in their order: the first is number 1."""
-        return [display(standard.parsed(edtf), "family") for edtf in self.choices]
+        return [family_display(standard.parsed(edtf), self.way) for edtf in self.choices]
 
 
 def open_date(sitting: Sitting, record: Record, prompt: Prompt) -> OpenDate | None:
@@ -39,11 +41,12 @@ def open_date(sitting: Sitting, record: Record, prompt: Prompt) -> OpenDate | No
         return None
     own = sitting.own(record, prompt)
     asking = [view for view in ([own] if own else record.all(prompt.field)) if view.asks]
+    settings = sitting.collection.settings
     rows = sitting.collection.store.statements(Subject(Kind.ITEM, record.id)) if asking else []
     for statement, reading in rows:
         value = reading.value if reading is not None else None
         if statement.id == asking[0].statement and reading and isinstance(value, DateReading) and value.ask:
-            return OpenDate(asking[0], reading, _sentence(value), _choices(value))
+            return OpenDate(asking[0], reading, _sentence(value), _choices(value), family_way(settings))
     return None
 
 

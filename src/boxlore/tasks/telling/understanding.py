@@ -8,6 +8,7 @@ from dataclasses import dataclass, field, replace
 from types import MappingProxyType
 
 from boxlore.core.dates import phrases
+from boxlore.core.dates.family_display import family_display
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import CouldNot
 from boxlore.core.people.called import known_by, named, the_one
@@ -24,7 +25,7 @@ from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Reading, Subject
 from boxlore.gazetteer.opening import Gazetteer, open_anyway
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.settings import phrase_settings
+from boxlore.tasks.collection.settings import family_way, phrase_settings
 from boxlore.tasks.telling.places import own_gazetteer, own_places, place_reading
 from boxlore.tasks.telling.time_line import all_events
 
@@ -78,7 +79,8 @@ class Understanding:
         around = around or NOTHING_AROUND
         if reads == "date":
             read, settings = self.date(words, around)
-            shown = read.display or "kept as told, not read as a date"
+            way = family_way(self._collection.settings)
+            shown = family_display(read.edtf, way) if read.edtf else "kept as told, not read as a date"
             return Understood(date_reading(read, settings), shown, read.ask or "", read.alternatives)
         if reads == "place":
             return self._place(words, around.year)

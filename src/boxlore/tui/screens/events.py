@@ -8,9 +8,11 @@ from functools import partial
 
 from textual.app import ComposeResult
 
+from boxlore.core.dates.family_display import family_display
 from boxlore.core.errors import BoxloreError
 from boxlore.core.records.events import FamilyEvent
 from boxlore.tasks.collection.opening import Act
+from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.telling.events import Waiting, add_event, date_event, remove_event, rename_event, waiting
 from boxlore.tasks.telling.time_line import time_line
 from boxlore.tui.keys import bound
@@ -69,7 +71,9 @@ class EventsScreen(ListScreen):
                 (short(row.name, max(width - DATE_WIDTH - 24, 12)), "plain"),
                 (f"  {count}", "faint"),
             )
-        when = row.when.display if row.when and row.edtf else row.words or "no date yet"
+        way = family_way(self._host.sitting.collection.settings)
+        shown = family_display(row.when.edtf, way) if row.when and row.when.edtf else ""
+        when = shown or row.words or "no date yet"
         return (
             (f"{short(when, DATE_WIDTH - 2):<{DATE_WIDTH}}", "plain" if row.edtf else "strong"),
             (short(row.name, max(width - DATE_WIDTH - 24, 12)), "plain"),

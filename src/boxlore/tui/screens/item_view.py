@@ -10,9 +10,11 @@ from textual.containers import Horizontal, Vertical, VerticalScroll
 from textual.geometry import Size
 from textual.timer import Timer
 
+from boxlore.core.dates.family_display import FamilyWay
 from boxlore.core.errors import BoxloreError
 from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.core.statements import Kind, Subject
+from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.sitting.beginning import Way
 from boxlore.tasks.sitting.course import SUGGESTED_MINUTES, consent_due, due_words
 from boxlore.tasks.sitting.item_list import Listing
@@ -179,12 +181,17 @@ class ItemView(KeepingScreen):
             own = self.sitting.own(record, block.prompt)
             typing = not keeps and block.changed
             block.load(record, own, self.sitting.others(record, block.prompt), keeps=not typing)
-            block.understood = asked_or_made(open_question(self.sitting, record, block.prompt), own)
+            block.understood = asked_or_made(open_question(self.sitting, record, block.prompt), own, self._way)
             block.draw()
         self._head()
         self._say_asks()
         self._say_legend()
         self.show_picture()
+
+    @property
+    def _way(self) -> FamilyWay:
+        """How this family writes its dates."""
+        return family_way(self.sitting.collection.settings)
 
     def refresh_record(self) -> None:
         """Read the item's record again and show it, after a change. Words being typed stay."""
@@ -380,7 +387,7 @@ class ItemView(KeepingScreen):
         understood = None
         with self.said():
             understood = self.sitting.understand(block.prompt, block.text, self.record)
-        block.understood = () if understood is None else made_of(understood)
+        block.understood = () if understood is None else made_of(understood, self._way)
         block.draw()
 
     async def on_bottom_pressed(self, event: Bottom.Pressed) -> None:

@@ -2,7 +2,9 @@
 
 from textual.app import ComposeResult
 
+from boxlore.core.dates.family_display import family_display
 from boxlore.core.people.person import Person
+from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.sitting.righting import listed
 from boxlore.tui.screens.list_screen import ListScreen, SittingHost
 from boxlore.tui.screens.person import PersonScreen
@@ -53,7 +55,9 @@ class PeopleScreen(ListScreen):
 
     def _cells(self, at: int, width: int) -> Cells:
         person = self._people[at]
-        dates = "–".join(date.display if date else "" for date in (person.born, person.died))
+        way = family_way(self._host.sitting.collection.settings)
+        both = (date.edtf if date else None for date in (person.born, person.died))
+        dates = "–".join(family_display(edtf, way) if edtf else "" for edtf in both)
         name = short(person.sort_name, max(width - 30, 10))
         return ((f"{name:<{max(width - 30, 10)}}", "plain"), (f"  {short(dates if dates != '–' else '', 28)}", "faint"))
 

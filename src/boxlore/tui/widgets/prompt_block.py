@@ -7,6 +7,7 @@ from rich.cells import cell_len
 from textual.app import ComposeResult
 from textual.containers import Vertical
 
+from boxlore.core.dates.family_display import FamilyWay, family_display
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.places.reading import PlaceReading, full_name
 from boxlore.core.records.item_record import Record, StatementView
@@ -177,28 +178,28 @@ def source_words(source: Source, name: str) -> str:
     return names.get(said, name or ref or str(said))
 
 
-def made_of(meant: Understood | StatementView) -> tuple[StyledText, ...]:
+def made_of(meant: Understood | StatementView, way: FamilyWay) -> tuple[StyledText, ...]:
     """What was understood of a date or a place: its standard form, or the question that it leaves open."""
     if isinstance(meant, StatementView):
         best = meant.place.best if meant.place else None
-        return ("= ", best.town) if best else _date_parts(meant.date)
+        return ("= ", best.town) if best else _date_parts(meant.date, way)
     value = meant.reading.value
     if isinstance(value, PlaceReading) and value.kind != "match":
         return places_asked([full_name(place) for place in value.choices])
     if meant.asks:
         return (("? ", "bold $warning"), meant.asks)
     if isinstance(value, DateReading):
-        return _date_parts(value) or ("kept as told; not read as a date",)
+        return _date_parts(value, way) or ("kept as told; not read as a date",)
     return ("= ", meant.shown)
 
 
-def asked_or_made(question: OpenQuestion | None, own: StatementView | None) -> tuple[StyledText, ...]:
+def asked_or_made(question: OpenQuestion | None, own: StatementView | None, way: FamilyWay) -> tuple[StyledText, ...]:
     """The question that is open about a date or a place, or what this teller's answer was understood as."""
     if isinstance(question, OpenDate):
         return date_asked(question.asks, question.names)
     if question is not None:
         return places_asked(question.names)
-    return made_of(own) if own else ()
+    return made_of(own, way) if own else ()
 
 
 def date_asked(asks: str, names: Sequence[str]) -> tuple[StyledText, ...]:
@@ -217,10 +218,11 @@ def places_asked(names: Sequence[str]) -> tuple[StyledText, ...]:
     return (("? ", "bold $warning"), ("Ctrl+P", "bold"), f" chooses: {numbered}")
 
 
-def _date_parts(date: DateReading | None) -> tuple[StyledText, ...]:
+def _date_parts(date: DateReading | None, way: FamilyWay) -> tuple[StyledText, ...]:
     if date is None or date.edtf is None:
         return ()
-    return (f"= {date.display}", f"   {date.edtf.text}" if date.edtf.text != date.display else "")
+    shown = family_display(date.edtf, way)
+    return (f"= {shown}", f"   {date.edtf.text}" if date.edtf.text != shown else "")
 
 
 def _said(view: StatementView) -> str:
