@@ -10,9 +10,9 @@ from dataclasses import dataclass
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.calendars import from_julian, julian_month_length
-from boxlore.core.dates.context import DateContext, NoSuchDate
+from boxlore.core.dates.context import DateContext, NoSuchDate, qualified
 from boxlore.core.dates.edtf_values import Day
-from boxlore.core.dates.partial import Partial, fill
+from boxlore.core.dates.partial import MARKS, Partial, fill
 from boxlore.core.dates.relative import Distance, near
 from boxlore.core.dates.writing import choices_of, question, spans_of, written
 
@@ -286,7 +286,7 @@ def _near(whole: Expression, context: DateContext, pick: int) -> str:
     text = _written(whole.parts[0], context, pick)
     if whole.leaves()[0].span:
         text = _end(text, last=whole.distance.side > 0)
-    return near(text, whole.distance, context)
+    return qualified(near(text, whole.distance, context), MARKS[whole.leaves()[0].mark])
 
 
 _WRITERS = {

@@ -42,7 +42,7 @@ FINNISH = Language(
         "day": "päivä|päivää|päivänä|pv",
         "week": "viikko|viikkoa|viikolla",
         "month": "kuukausi|kuukautta|kk",
-        "year": "vuosi|vuotta|vuonna|vuoden|v|vuodelta",
+        "year": "vuoteen|vuosi|vuotta|vuonna|vuoden|v|vuodelta",
         "weekend": "viikonloppu|viikonloppuna",
         "decades": "vuosina|vuosien|luku|luvulla|luvun|luvulta|luvut|vuosikymmen|vuosikymmenellä",
         "century": "vuosisata|vuosisadan|vuosisadalla|vuosisadalta",
