@@ -53,6 +53,7 @@ BY_THE_FAMILY = [
     ("Sister Mary Thomas", {"title": "Sister", "given": "Mary", "family": "Thomas"}),
     ("Sister Zelophehad", {"title": "Sister", "religious": "Zelophehad"}),
     ("Miss Aino", {"title": "Miss", "given": "Aino"}),
+    ("zelophehad rusk", {"given": "zelophehad", "family": "rusk"}),
     ("Granny Zelophehad", {"kin": "Granny", "given": "Zelophehad"}),
 ]
 
