@@ -8,6 +8,8 @@ NAMES = [  # name, kind, the words that mean it, what says less
     ("the wedding of Anna and Joe", "marriage", "wedding of anna and joe", ("wedding",)),
     ("when we moved to Dunedin", "move", "we moved to dunedin", ("we moved",)),
     ("Anna’s christening", "other", "anna’s christening", ("christening",)),
+    ("pulmad", "marriage", "pulmad", ()),
+    ("Umzug nach Reval", "move", "umzug nach reval", ("umzug",)),
     ("The Crossing", "voyage", "crossing", ()),
     ("to Dunedin", "other", "to dunedin", ()),
     ("Joe's war", "war service", "joe's war", ("war",)),

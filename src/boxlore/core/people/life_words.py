@@ -73,7 +73,7 @@ _LINKS = frozenset("of to from in on at with von nach zu in de du di da van naar
 def kind_of(name: str) -> str:
     """The kind that the words of a name tell; `other` where they tell none."""
     words = set(name.casefold().replace("’", " ").replace("'", " ").split())
-    return next((kind for kind, telling in KINDS.items() if words & set(telling)), "other")
+    return next((kind for kind, telling in KINDS.items() if words & {*telling, *ALONE.get(kind, ())}), "other")
 
 
 def bare(name: str) -> str:
