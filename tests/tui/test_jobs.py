@@ -223,3 +223,18 @@ def test_a_place_of_the_family_s_own_is_made(folder: Path) -> None:
     assert start(folder, "own_place", name="Grandpa’s farm", inside="Milton, Otago", also="the farm")[0] == (
         "“Grandpa’s farm” is a place of the family’s own now."
     )
+
+
+def test_the_intake_form_asks_what_becomes_of_backs_whose_fronts_are_here(folder: Path, tmp_path: Path) -> None:
+    """The same three answers as `--backs` has."""
+    with open_collection(folder, write=False) as collection:
+        blank = next(blank for blank in TASKS["intake"].blanks(collection) if blank.name == "backs")
+    assert [value for value, _ in blank.choices] == ["ask", "join", "apart"]
+    for day, shade in (("monday", 20), ("tuesday", 200)):
+        (tmp_path / day).mkdir()
+        name = "pier_f.jpg" if day == "monday" else "pier_b.jpg"
+        Image.new("RGB", (60, 40), (shade, 0, 0)).save(tmp_path / day / name)
+    assert start(folder, "intake", path=str(tmp_path / "monday")) == ["1 file: 1 taken."]
+    unsure = start(folder, "intake", path=str(tmp_path / "tuesday"))
+    assert unsure[0] == "1 file: 1 unsure." and "say whether such backs join" in unsure[1]
+    assert start(folder, "intake", path=str(tmp_path / "tuesday"), backs="join") == ["1 file: 1 joined."]
