@@ -2,6 +2,7 @@
 
 import re
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import BinaryIO
 
 from boxlore.tasks.collection.records import AudienceView
@@ -40,7 +41,12 @@ class ByteSearch:
 
 def byte_search(seen: AudienceView) -> ByteSearch | None:
     """The search for everyone withheld, or None if nobody is."""
-    names = seen.withheld.whole_names
+    return _search_for(seen.withheld.whole_names)
+
+
+@lru_cache(4)
+def _search_for(names: frozenset[str]) -> ByteSearch | None:
+    """Made once for all files of an output."""
     spelled = {spelling.encode().lower() for name in names for spelling in (name, name.lower(), name.upper())}
     if not spelled:
         return None
