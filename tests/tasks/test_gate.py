@@ -24,10 +24,12 @@ from tests.formats.test_bare import CARRIERS
 
 from boxlore.core.crosswalk.repository import NOT_SAID, TAKES
 from boxlore.core.errors import CouldNot
+from boxlore.core.fields.namings import NamingAnswer
 from boxlore.core.records.audience import To
 from boxlore.core.statements import KEEPER, Kind, Subject
+from boxlore.tasks.archive.name_answers import decide
 from boxlore.tasks.archive.offer import offer
-from boxlore.tasks.archive.transfer import TransferOrder, transfer
+from boxlore.tasks.archive.transfer import TransferOrder, name_search, transfer
 from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection, start
@@ -327,3 +329,23 @@ OURS = ["12 May 1938", "Title", "Date (EDTF)", "Box 3 / Folder 2", "Mark: Box 3"
 @pytest.mark.parametrize("words", OURS)
 def test_our_own_wording_is_told_apart(words: str) -> None:
     assert not re.search(r"[^\W\d_]", without_wording(words, ["TRA"])), words
+
+
+def test_the_gate_knows_what_the_keeper_has_decided(demo: Path, tmp_path: Path) -> None:
+    """No dead end: words that the keeper has let out are not stopped where they stand in a finished file."""
+    home = tmp_path / "c"
+    shutil.copytree(demo, home, ignore=shutil.ignore_patterns("copies", "print", "transfer", "pages"))
+    with open_collection(home, on_day=ON) as collection:
+        act, teller = collection.act("a child"), Teller(collection)
+        child = act.new(Kind.PERSON)
+        for field, words in (("given", "Tuulikki"), ("family", "Ahvenmaa"), ("born", "2016")):
+            teller.add(act, child, field, words, Telling())
+        act.done()
+        item = find_item(collection, "TRA-0001")
+        teller.tell(item, "story", "The ship and the dog Tuulikki in the harbour.", Telling(audience="anyone"))
+        some = Selection(items=("TRA-0001",))
+        places = [place for hit in name_search(collection, some) for place in hit.places]
+        assert decide(collection, [(place, NamingAnswer.OTHER) for place in places if place.person == child.id])
+        transfer(collection, tmp_path / "t", order=TransferOrder(selection=some))
+        text = (tmp_path / "t" / "open" / "data" / "metadata" / "dcterms.xml").read_text(encoding="utf-8")
+        assert "the dog Tuulikki in the harbour" in text

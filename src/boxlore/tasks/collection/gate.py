@@ -101,7 +101,7 @@ class Gate:
         """The words of a text that surely name somebody withheld, and are not our own wording."""
         if not self.seen.recipient.may_read(words):
             told = without_wording(words, [self.seen.collection.settings.prefix])
-            yield from self.seen.recipient.surely_named(told)
+            yield from self.seen.recipient.surely_named(words, told)
 
 
 def files_in(folder: Path) -> Iterator[tuple[str, Path]]:

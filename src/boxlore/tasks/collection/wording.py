@@ -34,6 +34,9 @@ _MARKUP = re.compile(r"[<>{}\[\]()\"'`#=;|\\]|\\n")
 _CODE = re.compile(r"\b[A-Z][A-Z0-9]*-[WDPOSQ][0-9]*-[A-Z0-9]\b")
 """The code of a worksheet's line, which has single letters in it (core.sitting.worksheet_codes)."""
 
+_BLANK = "¦"
+"""Keeps what stands before and behind from being read as one name."""
+
 _WHITE = re.compile(r"\s+")
 
 Wording = dict[str, tuple[tuple[str, ...], ...]]
@@ -96,15 +99,18 @@ def _start(word: str) -> str:
 
 
 def without_wording(text: str, more: Iterable[str] = ()) -> str:
-    """The text with our own wording blanked, so that only what was told is left. `more` are further words of ours."""
-    text = _CODE.sub("–", text)
+    """The text with our own wording blanked letter for letter, so that only what was told is left in its place.
+
+    `more` are further words of ours.
+    """
+    text = _CODE.sub(lambda code: _BLANK * len(code[0]), text)
     matches = list(_WORD.finditer(text))
     words = [match[0] for match in matches]
     own = _pieces(words) | {at for at, word in enumerate(words) if word in small_words()}
     known = {*more}
     ours = [at in own or word.isdecimal() or word in known or _is_alone(word) for at, word in enumerate(words)]
     if len(words) == 1 and ours[0]:
-        return ""
+        return _BLANK * len(text)
     for start, end in _runs(ours, text, [match.span() for match in matches]):
         if any(word.isdecimal() for word in words[start:end]):
             own |= set(range(start, end))
@@ -153,7 +159,7 @@ def _blanked(text: str, spans: list[tuple[int, int]]) -> Iterator[str]:
     at = 0
     for start, end in spans:
         yield text[at:start]
-        yield "–"  # keeps what stands before and behind from being read as one name
+        yield _BLANK * (end - start)
         at = end
     yield text[at:]
 
