@@ -156,7 +156,7 @@ def test_a_persons_field_is_struck_and_what_carries_it_is_listed(run, mine: Path
     (mine / "print").mkdir(exist_ok=True)
     (mine / "print" / "old.pdf").write_bytes(b"%PDF-")
     code, _, err = run("-c", mine, "strike", "Leida Rourke", "story", "--words", "bees")
-    assert code == 1 and "1 statements would be struck" in err and "Nothing was struck" in err
+    assert code == 1 and "1 statement would be struck" in err and "Nothing was struck" in err
     code, out, err = run("-c", mine, "strike", "leida rou", "story", "--words", "bees", "--yes", "--json")
     (row,) = rows(out)
     assert code == 1 and row["struck"] == 1 and "pages/leida.html" in row["still_in"]  # type: ignore[operator]

@@ -81,7 +81,7 @@ def test_a_tree_file_and_a_split(run, tmp_path: Path) -> None:  # type: ignore[n
     code, out, err = run("import", path, "--json")
     rows = list(map(json.loads, out.splitlines()))
     assert (code, rows[0]["new"], rows[1]["not_understood"]) == (1, 1, "INDI.OCCU")
-    assert "1 people new" in err
+    assert "1 person new" in err
     assert "not understood: INDI.OCCU" in run("import", path)[1]
     assert run("import", tmp_path / "none.ged")[0] == 2
     statement = json.loads(run("show", "Ruth", "--json")[1])["statements"][-1]

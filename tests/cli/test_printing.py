@@ -10,9 +10,9 @@ ON = ("--on", "2026-11-25")
 
 PDFS = [
     ("sheet", ("--box", 1, "--paper", "letter"), "9 photographs in"),
-    ("sheet", ("--event", "picnic", "--theme", "large-print"), "1 photographs in"),
-    ("slips", ("--item", "TRA-0003", "--print", "13x18", "--length", "full"), "1 slips in"),
-    ("sheet", ("--item", "TRA-0018", "--kin-of", "Leida"), "1 photographs in"),
+    ("sheet", ("--event", "picnic", "--theme", "large-print"), "1 photograph in"),
+    ("slips", ("--item", "TRA-0003", "--print", "13x18", "--length", "full"), "1 slip in"),
+    ("sheet", ("--item", "TRA-0018", "--kin-of", "Leida"), "1 photograph in"),
     ("labels", ("--size", "3x5"), "Labels for 25 items"),
     ("worksheet", ("--item", "TRA-0003"), "Type the answers into"),
 ]
@@ -39,7 +39,7 @@ def test_wrong_use_says_what_would_be_right(run, demo: Path, tmp_path: Path) -> 
     code, _, err = run("-c", demo, "sheet", tmp_path / "a.pdf", "--theme", tmp_path / "mine.toml")
     assert code == 2 and "size is 2. It may be from 6 to 40." in err
     code, _, err = run("-c", demo, "sheet", tmp_path / "a.pdf", "--box", "99")
-    assert code == 3 and "no picture to print" in err
+    assert code == 2 and "Nothing here is of box “99”." in err
     assert not (tmp_path / "a.pdf").exists()
 
 

@@ -109,7 +109,7 @@ def test_what_is_printed_and_handed_on_by_the_menu(folder: Path) -> None:
     answered = (folder / "offer" / "offer.csv").read_text("utf-8-sig").splitlines()
     (folder / "answer.csv").write_text("Number,Wanted\nTRA-0001,no\nTRA-0002,yes\nTRA-0009,yes\n", "utf-8")
     assert answered[0].startswith("Number,")
-    assert start(folder, "answer", file="answer.csv")[0] == "1 are wanted, 1 are not."
+    assert start(folder, "answer", file="answer.csv")[0] == "1 is wanted, 1 is not."
     (folder / "receipt.csv").write_text(RECEIPT, "utf-8")
     assert "1 reference of the archive" in start(folder, "receipt", file="receipt.csv", name="Port Archive")[0]
     start(folder, "copies")

@@ -6,6 +6,7 @@ from contextlib import AbstractContextManager, nullcontext
 from boxlore.cli import plain_choices, plain_names, plain_statements, plain_steps
 from boxlore.cli.output import safe
 from boxlore.cli.plain_sitting import Plain, PlainOrder, Say
+from boxlore.core.findings import several
 from boxlore.core.sitting.stages import Step
 from boxlore.core.statements import Sure
 from boxlore.tasks.sitting import course
@@ -84,7 +85,8 @@ def sit_plain(
         say("Nothing is in this collection yet. Take scans in with: boxlore intake")
         return
     if recovered:
-        say(f"After an interruption: {len(recovered)} answers that were being typed are kept.")
+        kept = several(len(recovered), "answer that was being typed is", "answers that were being typed are")
+        say(f"After an interruption: {kept} kept.")
     for words in sitting.teller.unsaid:
         say(safe(words))
     if sitting.prompts_fault:

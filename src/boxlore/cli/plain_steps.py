@@ -2,6 +2,7 @@
 
 from boxlore.cli.plain_sitting import Plain
 from boxlore.core.errors import WrongUse
+from boxlore.core.findings import several
 from boxlore.core.sitting.stages import Step
 from boxlore.tasks.sitting import course
 from boxlore.tasks.sitting.linking import story_about
@@ -77,4 +78,4 @@ def private(plain: Plain, words: str) -> None:
     if not minutes.isascii() or not minutes.isdigit():
         raise WrongUse("How many minutes, up to now?", "Say .private 5.")
     course.close_passage(plain.sitting, int(minutes), why)
-    plain.say(f"The last {minutes} minutes are closed for outside.")
+    plain.say(f"The last {several(int(minutes), 'minute is', 'minutes are')} closed for outside.")

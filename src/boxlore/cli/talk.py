@@ -20,11 +20,6 @@ def say(words: str) -> None:
     click.echo("\n".join(map(safe, words.split("\n"))), err=True)
 
 
-def counted(count: int, noun: str) -> str:
-    """“1 finding”, “3 findings”."""
-    return f"{count} {noun}" if count == 1 else f"{count} {noun}s"
-
-
 def say_findings(findings: Sequence[Finding]) -> int:
     """Write the sentence of each finding; the exit code, 1 if there are any."""
     for finding in findings:

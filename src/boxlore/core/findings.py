@@ -1,4 +1,7 @@
-"""Findings: something to ask or mend, with its reason and its source; never a refusal of what was told."""
+"""Findings: something to ask or mend, with its reason and its source; never a refusal of what was told.
+
+And how a count stands in a sentence.
+"""
 
 from dataclasses import dataclass
 from enum import StrEnum
@@ -30,6 +33,11 @@ class Finding:
     because: tuple[str, ...] = ()
     source: str = ""
     about: str = ""
+
+
+def several(count: int, noun: str, nouns: str = "") -> str:
+    """“1 item”, “3 items”: a count in a sentence. `nouns` is another plural, or one with its verb."""
+    return f"{count:,} {noun if count == 1 else nouns or noun + 's'}"
 
 
 def make_finding(rule: str, severity: Severity, message: str, source: str, *because: str, about: str = "") -> Finding:

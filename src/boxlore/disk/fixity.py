@@ -22,5 +22,5 @@ def sha256_of(path: Path, progress: Callable[[int], None] | None = None) -> str:
                 if progress is not None:
                     progress(count)
     except OSError as error:
-        raise could_not(error, path) from error
+        raise could_not(error, path, reading=True) from error
     return digest.hexdigest()

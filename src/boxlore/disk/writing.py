@@ -34,11 +34,15 @@ _SENTENCES = {
 }
 
 
-def could_not(error: OSError, path: Path) -> CouldNot:
-    """The CouldNot for an error of the operating system at `path`: a sentence, and what to do about it."""
+def could_not(error: OSError, path: Path, *, reading: bool = False) -> CouldNot:
+    """The CouldNot for an error of the operating system at `path`: a sentence, and what to do about it.
+
+    Where something was to be written, it says that nothing was half-written; not where it was only to be read.
+    """
     problem, what_to_do = _SENTENCES.get(error.errno or 0, (error.strerror or str(error), ""))
     everywhere = error.errno in (errno.ENOSPC, errno.EDQUOT, errno.EROFS)
-    return CouldNot(f"{problem}: {path}.", f"{what_to_do} Nothing was half-written.".strip(), everywhere)
+    left = "" if reading else "Nothing was half-written."
+    return CouldNot(f"{problem}: {path}.", f"{what_to_do} {left}".strip(), everywhere)
 
 
 @contextmanager

@@ -17,7 +17,7 @@ from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, access_words, rights_of, who_said
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.crosswalk.scan_names import packed_path
-from boxlore.core.findings import Finding, Severity, make_finding
+from boxlore.core.findings import Finding, Severity, make_finding, several
 from boxlore.core.originals.description import custody_lines, physical_lines
 from boxlore.core.records.item_record import Record
 from boxlore.exports.dublin_core import plain_fault
@@ -133,7 +133,7 @@ def _described(item: etree._Element, record: Record, facts: CollectionFacts, dia
     if record.conflicts:
         words.append("Sources disagree: " + "; ".join(sorted({conflict.why for conflict in record.conflicts})))
     if record.withheld:
-        words.append(f"{record.withheld} statements are withheld from this description.")
+        words.append(f"{several(record.withheld, 'statement is', 'statements are')} withheld from this description.")
     scope = [paragraph for paragraph in words if paragraph.strip()] or ["Not yet described."]
     item.append(dialect.paragraphs("scopecontent", scope))
     if physical := physical_lines(record):

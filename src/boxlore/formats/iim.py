@@ -29,6 +29,9 @@ ISO-IR register)."""
 
 CHARACTER_SET, RECORD_2_VERSION = (1, 90), (2, 0)
 
+XMP_HOLDS_ALL = "XMP holds all."
+"""The end of the report of a value that is shortened to what IIM takes."""
+
 MAXIMUM: Mapping[tuple[int, int], int] = {
     (2, 5): 64,
     (2, 25): 64,
@@ -216,7 +219,7 @@ def merge(
             value = words.encode("utf-8", "ignore")
             cut = shorten(value, MAXIMUM.get((record, number), 32767))
             if cut != value:
-                reports.append(f"IIM {record}:{number:02d} holds {len(cut)} of {len(value)} bytes; XMP holds all.")
+                reports.append(f"IIM {record}:{number:02d} holds {len(cut)} of {len(value)} bytes; {XMP_HOLDS_ALL}")
             merged.append((record, number, cut))
     return sorted(merged, key=lambda dataset: dataset[:2]), reports
 

@@ -37,10 +37,22 @@ def test_smaller_copies_verified_changed_and_said(  # type: ignore[no-untyped-de
         main(["-c", str(home), "tell", "TRA-0001", "story", "The nets were mended in winter."])
     capsys.readouterr()
     code, rows, err = run("-c", home, "verify", out, "--json")
-    assert code == 1 and "1 are not as they should be" in err
+    assert code == 1 and "1 is not as it should be" in err
     assert {(one["rule"], one["number"]) for one in rows} == {("copy.caption", "TRA-0001")}
     code, rows, err = run("-c", home, "verify", "--json")
     assert code == 1 and {one["number"] for one in rows} == {"TRA-0001"}
+
+
+def test_what_is_shortened_in_iim_is_one_line_at_the_end(  # type: ignore[no-untyped-def]
+    demo: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str], run
+) -> None:
+    with pytest.raises(SystemExit):
+        main(["-c", str(demo), "copies", str(tmp_path / "c"), "--item", "TRA-0019"])
+    err = capsys.readouterr().err
+    assert "IIM 2:05" not in err
+    assert err.splitlines()[-1].startswith("In 1 copy the older form of the caption (IIM) is shortened,")
+    _, rows, err = run("-c", demo, "copies", tmp_path / "d", "--item", "TRA-0019", "--json")
+    assert "IIM 2:05 holds 64 of 74 bytes; XMP holds all." in str(rows[0]["why"]) and "is shortened" not in err
 
 
 @pytest.mark.parametrize("pixels", ["10", "70000", "many"])

@@ -23,16 +23,16 @@ def test_an_offer_goes_out_and_its_answer_comes_back(run, mine: Path, tmp_path: 
     assert (code, out) == (1, "")
     assert "Line 4: “perhaps” is neither yes nor no." in err
     assert f"Line {len(rows) + 1}: there is no item TRA-9999 here." in err
-    assert "1 are wanted, 1 are not. Next: boxlore transfer OUT --wanted" in err
+    assert "1 is wanted, 1 is not. Next: boxlore transfer OUT --wanted" in err
     code, _, err = run("-c", mine, "transfer", tmp_path / "wanted", "--wanted", "--originals", "no", "--yes")
-    assert "1 records" in err
+    assert "1 record," in err
 
 
 def test_a_line_whose_columns_have_slipped_is_refused(run, mine: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
     answer = tmp_path / "answer.csv"
     answer.write_text("Number,Title,Wanted\nTRA-0001,Reval, 1908,yes\nTRA-0002,Hull,no\n", "utf-8")
     code, _, err = run("-c", mine, "offer", "--answer", answer)
-    assert code == 1 and "Line 2: “yes” stands under no heading" in err and "0 are wanted, 1 are not." in err
+    assert code == 1 and "Line 2: “yes” stands under no heading" in err and "0 are wanted, 1 is not." in err
 
 
 WRONG = [

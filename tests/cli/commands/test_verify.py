@@ -7,6 +7,9 @@ from pathlib import Path
 
 import pytest
 
+from boxlore.core.errors import CouldNot
+from boxlore.disk.fixity import sha256_of
+
 
 def rows(out: str) -> list[dict[str, object]]:
     return [json.loads(line) for line in out.splitlines()]
@@ -21,6 +24,7 @@ def test_scans_are_read_and_the_day_is_noted(run, mine: Path) -> None:  # type: 
     assert (code, out) == (0, "")
     count = int(err.split()[0])
     assert f"{count} scans read; all as they were." in err
+    assert err.splitlines()[-1] == f"Checked: {count} scans, 1 recording or paper; nothing to look into."
     code, out, _ = run("-c", mine, "verify", "--when")
     assert out == f"Last read on 2026-12-01: {count} scans, 0 not as they were. Due again on 2027-12-01.\n"
     (noted,) = rows(run("-c", mine, "verify", "--when", "--json")[1])
@@ -34,9 +38,10 @@ def test_a_scan_that_moved_is_found_and_its_new_place_noted(run, mine: Path) -> 
     (mine / "scans" / "TRA-0001_b.jpg").unlink()
     code, out, err = run("-c", mine, "verify", "--look-in", mine / "elsewhere")
     assert code == 1 and "2 are not as they were." in err
+    assert err.splitlines()[-1].endswith(" scans, 1 recording or paper; 2 things to look into.")
     assert "TRA-0001_f.jpg" in out and "harbour.jpg" in out and "TRA-0001_b.jpg" in out
     code, out, err = run("-c", mine, "verify", "--look-in", mine / "elsewhere", "--mend", "--json")
-    assert code == 1 and "The new place of 1 scans is noted." in err
+    assert code == 1 and "The new place of 1 scan is noted." in err
     assert len(rows(out)) == 2
     code, out, err = run("-c", mine, "verify", "--json")
     assert code == 1 and ["TRA-0001_b.jpg" in str(row["message"]) for row in rows(out)] == [True]
@@ -82,7 +87,7 @@ def test_a_receipt_gives_items_the_references_of_the_archive(run, mine: Path, tm
     )
     code, out, err = run("-c", mine, "verify", "--receipt", path, "--archive", "Port Chalmers Museum")
     assert (code, out) == (0, "")
-    assert err.startswith("Accession 2026/17. 1 references of the archive are taken in")
+    assert err.startswith("Accession 2026/17. 1 reference of the archive is taken in")
     again = run("-c", mine, "verify", "--receipt", path)
     assert again[0] == 0 and "0 references" in again[2]
 
@@ -126,3 +131,11 @@ def test_a_file_that_is_no_receipt(run, demo: Path, tmp_path: Path, name: str, d
         (tmp_path / name).write_bytes(data)
     code, _, err = run("-c", demo, "verify", "--receipt", tmp_path / name)
     assert code == 2 and why.format(path=tmp_path / name) in err
+
+
+def test_a_file_that_cannot_be_read_is_not_said_to_be_half_written(tmp_path: Path) -> None:
+    with pytest.raises(CouldNot) as fault:
+        sha256_of(tmp_path / "gone.jpg")
+    assert str(fault.value) == (
+        f"There is no such file: {tmp_path / 'gone.jpg'}. It may have been moved, or its disk is not plugged in."
+    )

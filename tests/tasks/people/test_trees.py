@@ -128,7 +128,7 @@ def test_a_second_import_updates_without_doubling(collection: Collection, tmp_pa
     newer = newer.replace("0 @F1@ FAM", "0 @I4@ INDI\n1 NAME Tom /Rourke/\n0 @F1@ FAM")
     update = import_tree(collection, written(tmp_path, newer))
     assert (update.new, update.changed, update.same) == (1, 1, 2)
-    assert any("1 statements that an earlier import" in one for one in update.said)
+    assert any("1 statement that an earlier import" in one for one in update.said)
     leida = collection.people()[names(collection)["Leida Tamm"]]
     assert leida.born.edtf.text == "1941-05-18"
     assert len(collection.people()) == 4
@@ -229,7 +229,7 @@ def packed(folder: Path, *names: str) -> Path:
 def test_the_zipped_form_opens_and_names_what_came_with_it(collection: Collection, tmp_path: Path) -> None:
     """7.0, chapter 4: a GEDZIP is a zip archive with the tree as gedcom.ged."""
     taken = import_tree(collection, packed(tmp_path, "photo.jpg", "gedcom.ged"))
-    assert taken.new == 3 and any("1 files came with it" in words and "photo.jpg" in words for words in taken.said)
+    assert taken.new == 3 and any("1 file came with it" in words and "photo.jpg" in words for words in taken.said)
 
 
 def test_an_archive_without_a_tree_or_damaged_is_refused(

@@ -5,6 +5,7 @@ from datetime import date
 import click
 
 from boxlore.cli import options, output, talk
+from boxlore.core.findings import several
 from boxlore.tasks.check import check as check_all
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.records import Selection
@@ -22,5 +23,5 @@ def check(ctx: click.Context, items: tuple[str, ...], as_json: bool, on_day: dat
         for located in check_all(collection, Selection(items=items)):
             count += 1
             output.write_finding(located.finding, located.number, located.mark, as_json=as_json)
-    talk.say(talk.counted(count, "finding") + "." if count else "Nothing to ask or mend.")
+    talk.say(several(count, "finding") + "." if count else "Nothing to ask or mend.")
     ctx.exit(1 if count else 0)

@@ -8,6 +8,7 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.cli.paths import GivenPath
+from boxlore.core.findings import several
 from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.outputs.copies import copies as make_copies
@@ -32,19 +33,24 @@ def copies(ctx: click.Context, /, out: Path, to: str, on_day: date | None, as_js
     longest, over = chosen.pop("longest"), bool(chosen.pop("over"))
     which_copies: dict[str, Any] = {"selection": options.selected(chosen), "longest": longest or 0}
     states: list[str] = []
+    shortened = 0
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         collection.over = over
         results = make_copies(collection, out, to=To(to), progress=bar, **which_copies)
         for result in results:
             states.append(result.state)
+            shortened += bool(result.shortened)
             if as_json:
-                row = {
-                    name: getattr(result, name) or None for name in ("number", "mark", "scan", "copy", "state", "why")
-                }
-                output.row(row)
+                row = {name: getattr(result, name) or None for name in ("number", "mark", "scan", "copy", "state")}
+                output.row(row | {"why": " ".join(filter(None, (result.shortened, result.why))) or None})
             elif result.why and result.state != "same":
                 talk.say(f"{result.number}: {result.state}: {result.why}")
         stopped = bar.stopped()
     counted = ", ".join(f"{states.count(state)} {state}" for state in dict.fromkeys(states))
     talk.say(f"Copies for {to} in {out}: {counted or 'none'}.")
+    if shortened and not as_json:
+        talk.say(
+            f"In {several(shortened, 'copy', 'copies')} the older form of the caption (IIM) is shortened, as it "
+            "takes only so many letters; the newer one (XMP) holds all. --json tells which."
+        )
     ctx.exit(1 if stopped or "refused" in states else 0)

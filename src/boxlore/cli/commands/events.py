@@ -4,6 +4,7 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.core.dates.family_display import family_display
+from boxlore.core.findings import several
 from boxlore.core.statements import Source
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.settings import family_way
@@ -35,7 +36,7 @@ def list_events(ctx: click.Context, as_json: bool) -> None:
             output.row({"id": None, "name": event.name, "kind": None, "date": None, "edtf": None, "said": None,
                         "own": False, "waiting": len(event.items)})  # fmt: skip
         else:
-            count = "1 photograph waits" if len(event.items) == 1 else f"{len(event.items)} photographs wait"
+            count = several(len(event.items), "photograph waits", "photographs wait")
             click.echo(output.safe(f"When was it: {event.name}? {count} for it."))
     for row in rows:
         if as_json:

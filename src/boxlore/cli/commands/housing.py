@@ -10,6 +10,7 @@ import click
 from boxlore.cli import options, output, talk
 from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
+from boxlore.core.findings import several
 from boxlore.core.originals.moves import Plan, close_up, merge, move, relabel
 from boxlore.core.records.containers import KINDS, LOCATION_KINDS, Container
 from boxlore.tasks.collection.marks import dated, find_item, find_items, marks_of
@@ -52,7 +53,7 @@ def housing(ctx: click.Context, /, as_json: bool) -> None:
     if ctx.invoked_subcommand is None:
         with open_collection(ctx.obj, write=False) as collection:
             count = _findings(check_housing(collection), as_json=as_json)
-        talk.say(talk.counted(count, "finding") + "." if count else "Nothing to mend.")
+        talk.say(several(count, "finding") + "." if count else "Nothing to mend.")
         ctx.exit(1 if count else 0)
 
 
@@ -83,7 +84,7 @@ def scans(ctx: click.Context, /, items: tuple[str, ...], prints: bool, as_json: 
                 talk.say("There is no scan to print.")
             return
         count = _findings(check_scans(collection, Selection(items=items)), as_json=as_json)
-    talk.say(talk.counted(count, "finding") + "." if count else "Every scan is as it should be.")
+    talk.say(several(count, "finding") + "." if count else "Every scan is as it should be.")
     ctx.exit(1 if count else 0)
 
 
@@ -169,8 +170,11 @@ def _container(container: Container, *, as_json: bool) -> None:
         )
         return
     stands = f", {' / '.join(container.location)}" if container.location else ""
-    room = f" of {container.capacity}" if container.capacity else ""
-    holds = f"{len(container.items)}{room} items, {len(container.others)} containers"
+    room = f"{len(container.items)} of " if container.capacity else ""
+    holds = (
+        f"{room}{several(container.capacity or len(container.items), 'item')}, "
+        f"{several(len(container.others), 'container')}"
+    )
     click.echo(output.safe(f"{container.mark.long}: {holds}{stands}"))
 
 
@@ -352,7 +356,7 @@ def lend_(
             numbers = [collection.store.number_of(subject.id) for subject in subjects]
             day = on_day or collection.clock.today()
             write_receipt(collection, numbers, lender, (day, due), receipt)
-    talk.say(f"{len(subjects)} items on loan from {lender}{f', due {due}' if due else ''}.")
+    talk.say(f"{several(len(subjects), 'item')} on loan from {lender}{f', due {due}' if due else ''}.")
 
 
 @housing.command()
@@ -364,4 +368,4 @@ def back(ctx: click.Context, /, items: Sequence[str], on_day: date | None) -> No
     with open_for_writing(ctx.obj) as collection:
         subjects = items_named(collection, list(items))
         give_back(collection, subjects, on_day or collection.clock.today())
-    talk.say(f"{len(subjects)} items given back.")
+    talk.say(f"{several(len(subjects), 'item')} given back.")

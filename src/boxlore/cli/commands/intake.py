@@ -10,6 +10,7 @@ import click
 from boxlore.cli import options, output, talk
 from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
+from boxlore.core.findings import several
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.scans.files import GivenFiles, files_given, named_groups, readable
 from boxlore.tasks.scans.intake import IntakeOptions, IntakeResult, take_in
@@ -149,7 +150,7 @@ def _show(plan: Sequence[Planned]) -> None:
     """Say how many items there are, and how the first five are paired."""
     fronts = sum(1 for planned in plan if planned.sides)
     backs = sum(1 for planned in plan for side in planned.sides if side.side == "verso")
-    talk.say(f"{len(plan)} items: {fronts} with a scan, {backs} with a back.")
+    talk.say(f"{several(len(plan), 'item')}: {fronts} with a scan, {backs} with a back.")
     for planned in plan[:5]:
         sides = ", ".join(f"{side.side} {side.path.name}" for side in planned.sides)
         talk.say(output.safe(readable(f"  {Path(planned.key).name}: {sides or 'without a scan'}")))

@@ -7,6 +7,7 @@ import click
 
 from boxlore.cli import options, talk
 from boxlore.cli.paths import GivenPath
+from boxlore.core.findings import several
 from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.outputs.sheets import PrintOrder
@@ -40,6 +41,7 @@ def labels(
         collection.over = over
         printed = make(collection, out, order, size=size)
     talk.say(
-        f"Labels for {printed.items} items in {printed.path}, for {to}. They go on enclosures, never on originals."
+        f"Labels for {several(printed.items, 'item')} in {printed.path}, for {to}. They go on "
+        f"enclosures, never on originals."
     )
     ctx.exit(talk.say_findings(printed.findings))

@@ -6,6 +6,7 @@ import click
 
 from boxlore.cli import talk
 from boxlore.cli.paths import GivenPath
+from boxlore.core.findings import several
 from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.collection.opening import start
 from boxlore.tasks.collection.settings import Settings
@@ -61,7 +62,8 @@ def new(
 def _rebuild(folder: Path, package: Path, series: str) -> None:
     rebuilt = rebuild(folder, package, series=series)
     talk.say(
-        f"{folder}: {rebuilt.items} items, {rebuilt.scans} scans and {rebuilt.statements} statements from {package}."
+        f"{folder}: {several(rebuilt.items, 'item')}, {several(rebuilt.scans, 'scan')} and "
+        f"{several(rebuilt.statements, 'statement')} from {package}."
     )
     for path in rebuilt.missing:
         talk.say(f"The package does not hold {path}.")

@@ -8,6 +8,7 @@ import click
 from boxlore.cli import options, talk
 from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
+from boxlore.core.findings import several
 from boxlore.tasks.archive.offer import offer as make
 from boxlore.tasks.archive.offer import read_answer
 from boxlore.tasks.collection.opening import open_collection
@@ -26,11 +27,14 @@ def offer(ctx: click.Context, /, out: Path | None, answer: Path | None, on_day: 
             reply = read_answer(collection, answer)
         for words in reply.refused:
             talk.say(words)
-        talk.say(f"{reply.wanted} are wanted, {reply.not_wanted} are not. Next: boxlore transfer OUT --wanted")
+        talk.say(
+            f"{several(reply.wanted, 'is', 'are')} wanted, {several(reply.not_wanted, 'is', 'are')} "
+            f"not. Next: boxlore transfer OUT --wanted"
+        )
         ctx.exit(1 if reply.refused else 0)
     if out is None:
         raise WrongUse("There is no folder to write to.", "Say: boxlore offer OUT, or boxlore offer --answer FILE.csv.")
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         offered = make(collection, out, selection=options.selected(chosen), progress=bar)
-    hidden = f"{offered.hidden} are not shown for the living's sake."
-    talk.say(f"{out}: {offered.items} items, {offered.pictures} thumbnails; {hidden}")
+    hidden = f"{several(offered.hidden, 'is', 'are')} not shown for the living's sake."
+    talk.say(f"{out}: {several(offered.items, 'item')}, {several(offered.pictures, 'thumbnail')}; {hidden}")

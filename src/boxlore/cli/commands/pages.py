@@ -7,6 +7,7 @@ import click
 
 from boxlore.cli import options, talk
 from boxlore.cli.paths import GivenPath
+from boxlore.core.findings import several
 from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.outputs.pages import pages as make
@@ -45,6 +46,7 @@ def pages(
         collection.over = over
         written = make(collection, out, order, progress=bar)
     talk.say(
-        f"{written.items} photographs in {written.path / 'index.html'}, for {to}; {written.left_out} items left out."
+        f"{several(written.items, 'photograph')} in {written.path / 'index.html'}, for {to}; "
+        f"{several(written.left_out, 'item')} left out."
     )
     ctx.exit(talk.say_findings(written.findings))

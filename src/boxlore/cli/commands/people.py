@@ -11,6 +11,7 @@ from boxlore.cli.people_names import names
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.table import FIELDS
+from boxlore.core.findings import several
 from boxlore.core.people.consent import Capacity, Matter, make_consent
 from boxlore.core.people.kin import Kin, called, kin_words, possessive
 from boxlore.core.people.person import Person
@@ -158,7 +159,10 @@ def shown(ctx: click.Context, item: str, text: str | None, source: Source) -> No
         how = Telling(source=source)
         teller = Teller(collection)
         placed = registry.tell_placed(teller, collection, find_item(collection, item), text, how)
-    talk.say(f"Kept: {len(placed)} people, {sum(1 for placing in placed if not placing.words)} of them not known.")
+    talk.say(
+        f"Kept: {several(len(placed), 'person', 'people')}, "
+        f"{sum(1 for placing in placed if not placing.words)} of them not known."
+    )
     for words in teller.unsaid:
         talk.say(words)
     for placing in placed:
@@ -211,7 +215,9 @@ def import_file(ctx: click.Context, file: Path, name: str, as_json: bool) -> Non
             )
         else:
             click.echo(
-                output.safe(f"not understood: {gap.path}, {gap.count} lines, first in line {gap.line}: {gap.example}")
+                output.safe(
+                    f"not understood: {gap.path}, {several(gap.count, 'line')}, first in line {gap.line}: {gap.example}"
+                )
             )
     for fault in report.faults:
         if as_json:
@@ -221,7 +227,8 @@ def import_file(ctx: click.Context, file: Path, name: str, as_json: bool) -> Non
     for words in report.said:
         talk.say(words)
     talk.say(
-        f"{report.new} people new, {report.changed} changed, {report.same} as before; {report.marriages} marriages."
+        f"{several(report.new, 'person', 'people')} new, {report.changed} changed, {report.same} as "
+        f"before; {several(report.marriages, 'marriage')}."
     )
     ctx.exit(3 if report.stopped else 1 if report.left or report.faults else 0)
 
@@ -246,7 +253,7 @@ def unmerge(ctx: click.Context, person_words: str) -> None:
     with open_for_writing(ctx.obj) as collection:
         person = registry.find_person(collection, person_words)
         count = registry.unmerge(collection, person)
-    talk.say(f"{count} mergings taken back." if count else f"{person.name} was not merged.")
+    talk.say(f"{several(count, 'merging')} taken back." if count else f"{person.name} was not merged.")
     ctx.exit(0 if count else 1)
 
 

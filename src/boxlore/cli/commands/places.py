@@ -6,6 +6,7 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.cli.paths import GivenPath
+from boxlore.core.findings import several
 from boxlore.core.places.reading import coordinates, full_name
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.progress import counting
@@ -65,4 +66,7 @@ def take(ctx: click.Context, table: Path, names: Path | None, countries: tuple[s
         country_codes = [country.upper() for country in countries]
         count = take_gazetteer(collection, table, names=names, countries=country_codes, heard=counting(bar))
         gazetteer_of(collection, counting(bar))
-    talk.say(f"{count:,} places and areas are known to this collection now, beside the shipped ones.")
+    talk.say(
+        f"{several(count, 'place or area is', 'places and areas are')} known to this collection "
+        f"now, beside the shipped ones."
+    )

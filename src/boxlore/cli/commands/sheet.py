@@ -7,6 +7,7 @@ import click
 
 from boxlore.cli import options, talk
 from boxlore.cli.paths import GivenPath
+from boxlore.core.findings import several
 from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.outputs.sheets import BOOK_SIZES, BY, PrintOrder
@@ -41,7 +42,8 @@ def sheet(
         collection.over = over
         printed = make(collection, out, order, progress=bar)
     talk.say(
-        f"{printed.items} photographs in {printed.path}, for {to}; {printed.left_out} left out: no picture, or none"
+        f"{several(printed.items, 'photograph')} in {printed.path}, for {to}; {printed.left_out} "
+        f"left out: no picture, or none"
         " that may be shown."
     )
     ctx.exit(talk.say_findings(printed.findings))

@@ -7,6 +7,7 @@ import click
 
 from boxlore.cli import options, talk
 from boxlore.cli.paths import GivenPath
+from boxlore.core.findings import several
 from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.outputs.sheets import PrintOrder
@@ -55,5 +56,8 @@ def slips(
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
         collection.over = over
         printed = make(collection, out, order, size=size, length=length)
-    talk.say(f"{printed.items} slips in {printed.path}, for {to}. Mount them under copy prints, never on originals.")
+    talk.say(
+        f"{several(printed.items, 'slip')} in {printed.path}, for {to}. Mount them under copy "
+        f"prints, never on originals."
+    )
     ctx.exit(talk.say_findings(printed.findings))

@@ -6,6 +6,7 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.core.errors import WrongUse
+from boxlore.core.findings import several
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.strike import (
@@ -58,7 +59,7 @@ def strike(ctx: click.Context, about: str, field: str, words: str | None, yes: b
             to_strike = targets(collection, meant(collection, about, field), field, words or "")
         for sentence in sorted({left_words(target) for target in left}):
             talk.say(sentence)
-        talk.say(f"{len(to_strike)} statements would be struck. This cannot be undone.")
+        talk.say(f"{several(len(to_strike), 'statement')} would be struck. This cannot be undone.")
         if not yes and not (sys.stdin.isatty() and click.confirm("Strike them?", default=False, err=True)):
             talk.say("Nothing was struck. Add --yes where nobody can be asked.")
             ctx.exit(1)

@@ -10,6 +10,7 @@ import click
 from boxlore.cli import options, output, talk
 from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
+from boxlore.core.findings import several
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.originals.survey import Lists, lists, note, read_answer, write_order, write_work
@@ -48,7 +49,7 @@ def survey(
         _note(ctx.obj, note_words)
     if work is None and scan is None and not as_json:
         if notes:
-            talk.say(f"Kept: {len(notes)} items.")
+            talk.say(f"Kept: {several(len(notes), 'item')}.")
             return
         if not (sys.stdin.isatty() and sys.stdout.isatty()):
             raise WrongUse("The survey's screen needs a terminal.", "Use --note, --work FILE, --scan FILE or --json.")
@@ -66,7 +67,10 @@ def survey(
             write_order(collection, todo, scan)
     if as_json:
         _rows(todo)
-    talk.say(f"To do: {len(todo.work)} lines. To buy: {len(todo.buy)} lines. To scan: {len(todo.scan)} originals.")
+    talk.say(
+        f"To do: {several(len(todo.work), 'line')}. To buy: {several(len(todo.buy), 'line')}. To "
+        f"scan: {several(len(todo.scan), 'original')}."
+    )
 
 
 def _note(folder: Path, words: str) -> None:

@@ -14,6 +14,7 @@ from boxlore.cli.paths import GivenPath
 from boxlore.core.crosswalk.repository import TAKES
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.namings import NamingAnswer
+from boxlore.core.findings import several
 from boxlore.tasks.archive.name_answers import NamePlace, decide, undecided
 from boxlore.tasks.archive.settings import archive_of
 from boxlore.tasks.archive.transfer import (
@@ -117,7 +118,7 @@ def _read_names(collection: Collection, order: TransferOrder, out: Path, request
     """
     hits = name_search(collection, order.selection)
     if count := take_answers(collection, hits):
-        talk.say(f"{count} answers from the table of names are taken.")
+        talk.say(f"{several(count, 'answer from the table of names is', 'answers from the table of names are')} taken.")
         hits = name_search(collection, order.selection)
     if not hits:
         talk.say("The name search found nobody living.")
@@ -125,7 +126,10 @@ def _read_names(collection: Collection, order: TransferOrder, out: Path, request
     listed = write_names_found(collection, hits)
     people = {name for hit in hits for name in hit.people}
     new = undecided([place for hit in hits for place in hit.places])
-    talk.say(f"The name search found {len(people)} living people in {len(hits)} places; each is in {listed}.")
+    talk.say(
+        f"The name search found {several(len(people), 'living person', 'living people')} in "
+        f"{several(len(hits), 'place')}; each is in {listed}."
+    )
     talk.say("That list is for you; do not hand it on.")
     if new:
         talk.say(f"{len(new)} names in words are not decided yet, and stay out until they are: fill in that table.")
@@ -160,8 +164,10 @@ def _report(transferred: Transferred, *, as_json: bool) -> None:
     for finding in transferred.findings:
         talk.say(finding.message)
     for part in transferred.parts:
-        talk.say(f"{part.path}: {part.records} records, {part.scans} scans, {part.bytes:,} bytes.")
+        talk.say(
+            f"{part.path}: {several(part.records, 'record')}, {several(part.scans, 'scan')}, {part.bytes:,} bytes."
+        )
         if as_json:
             output.row({"path": str(part.path), "records": part.records, "scans": part.scans, "bytes": part.bytes})
-    withheld = f"{transferred.withheld} people taken as living are withheld from the open part."
-    talk.say(f"{withheld} Read both before you hand them on.")
+    withheld = several(transferred.withheld, "person taken as living is", "people taken as living are")
+    talk.say(f"{withheld} withheld from the open part. Read both before you hand them on.")

@@ -7,6 +7,7 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.cli.paths import GivenPath
+from boxlore.core.findings import several
 from boxlore.tasks.archive.receipt import read_receipt
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.progress import Progress
@@ -63,15 +64,13 @@ def verify(
         return
     if package is not None and is_copies_folder(package):
         with open_collection(ctx.obj, write=False) as collection, talk.progress() as bar:
-            wrong_copies = _copies(collection, package, bar, as_json=as_json)
+            _, wrong_copies = _copies(collection, package, bar, as_json=as_json)
         ctx.exit(1 if wrong_copies else 0)
     if package is not None:
         findings = [*verify_package(package), *left_findings(ctx.obj, package.resolve().parent)]
         for finding in findings:
             output.write_finding(finding, "", "", as_json=as_json)
-        talk.say(
-            "Every file is as its manifests say." if not findings else talk.counted(len(findings), "finding") + "."
-        )
+        talk.say("Every file is as its manifests say." if not findings else several(len(findings), "finding") + ".")
         ctx.exit(1 if findings else 0)
     with open_collection(ctx.obj, fallback_read_only=not mend, on_day=on_day) as collection:
         if only_when:
@@ -79,13 +78,24 @@ def verify(
             return
         wrong, finished = _verify(collection, look_in, anew=anew, as_json=as_json)
         mended = register_again(collection, wrong) if mend else 0
-        wrong_others = _kept(collection, as_json=as_json) + _left(collection, as_json=as_json)
+        kept, wrong_others = _kept(collection, as_json=as_json)
+        wrong_others += _left(collection, as_json=as_json)
+        copies = 0
         if finished and is_copies_folder(beside := collection.folder / "copies"):
             with talk.progress() as bar:
-                wrong_others += _copies(collection, beside, bar, as_json=as_json)
+                copies, wrong_copies = _copies(collection, beside, bar, as_json=as_json)
+                wrong_others += wrong_copies
+        scans = collection.store.count("scan")
     if mended:
-        talk.say(f"The new place of {mended} scans is noted.")
-    ctx.exit(1 if len(wrong) > mended or not finished or wrong_others else 0)
+        talk.say(f"The new place of {several(mended, 'scan')} is noted.")
+    at_fault = len(wrong) - mended + wrong_others
+    if finished:
+        checked = [several(scans, "scan")]
+        checked += [several(kept, "recording or paper", "recordings and papers")] if kept else []
+        checked += [several(copies, "copy", "copies")] if copies else []
+        state = f"{several(at_fault, 'thing', 'things')} to look into" if at_fault else "nothing to look into"
+        talk.say(f"Checked: {', '.join(checked)}; {state}.")
+    ctx.exit(1 if at_fault or not finished else 0)
 
 
 def _verify(
@@ -94,7 +104,7 @@ def _verify(
     """Read the scans again. Returns those not as they were, and whether the run came to its end."""
     before = 0 if anew else unfinished(collection)
     if before:
-        talk.say(f"Going on after the {before} scans that were read before.")
+        talk.say(f"Going on after {several(before, 'scan')} that were read before.")
     count = before
     wrong: list[Verified] = []
     with talk.progress() as bar:
@@ -107,19 +117,20 @@ def _verify(
     if count < total:
         talk.say("Stopped; boxlore verify goes on from here.")
         return wrong, False
-    words = f"{len(wrong)} are not as they were." if wrong else "all as they were."
-    talk.say(f"{total} scans read; {words}")
+    words = f"{several(len(wrong), 'is not as it was', 'are not as they were')}." if wrong else "all as they were."
+    talk.say(f"{several(total, 'scan')} read; {words}")
     if not collection.store.writable:
         talk.say(f"That they were read is not noted: {collection.store.why_read_only}")
     return wrong, True
 
 
-def _kept(collection: Collection, *, as_json: bool) -> int:
-    """Read recordings and papers again; the number of those not as they were."""
-    findings = [finding for verified in verify_kept(collection) if (finding := finding_of(verified)) is not None]
+def _kept(collection: Collection, *, as_json: bool) -> tuple[int, int]:
+    """Read recordings and papers again; how many there are, and how many are not as they were."""
+    kept = list(verify_kept(collection))
+    findings = [finding for verified in kept if (finding := finding_of(verified)) is not None]
     for finding in findings:
         output.write_finding(finding, "", "", as_json=as_json)
-    return len(findings)
+    return len(kept), len(findings)
 
 
 def _left(collection: Collection, *, as_json: bool) -> int:
@@ -145,19 +156,28 @@ def _when(collection: Collection, *, as_json: bool) -> None:
     elif last is None:
         click.echo("The scans were never read again since their intake.")
     else:
-        click.echo(f"Last read on {last.on}: {last.read} scans, {last.wrong} not as they were. Due again on {due}.")
+        click.echo(
+            f"Last read on {last.on}: {several(last.read, 'scan')}, {last.wrong} not as they were. Due again on {due}."
+        )
 
 
-def _copies(collection: Collection, folder: Path, bar: Progress, *, as_json: bool) -> int:
-    """Prove every copy of a folder, and say how many are not as they should be."""
+def _copies(collection: Collection, folder: Path, bar: Progress, *, as_json: bool) -> tuple[int, int]:
+    """Prove every copy of a folder, and say how many are not as they should be. Returns all and those."""
     count = wrong = 0
     for proved in prove_copies(collection, folder, bar):
         count += 1
         wrong += bool(proved.findings)
         for finding in proved.findings:
             output.write_finding(finding, proved.line.number, proved.line.mark, as_json=as_json)
-    talk.say(f"{count} copies read; " + (f"{wrong} are not as they should be." if wrong else "all as they should be."))
-    return wrong
+    talk.say(
+        f"{several(count, 'copy', 'copies')} read; "
+        + (
+            f"{several(wrong, 'is not as it should be', 'are not as they should be')}."
+            if wrong
+            else "all as they should be."
+        )
+    )
+    return count, wrong
 
 
 def _events(folder: Path, *, as_json: bool) -> None:
@@ -180,7 +200,6 @@ def _receipt(folder: Path, path: Path, name: str) -> int:
     for words in received.refused:
         talk.say(words)
     accession = f"Accession {', '.join(received.accessions)}. " if received.accessions else ""
-    talk.say(
-        f"{accession}{received.references} references of the archive are taken in; outputs carry them from now on."
-    )
+    taken = several(received.references, "reference of the archive is", "references of the archive are")
+    talk.say(f"{accession}{taken} taken in; outputs carry {'it' if received.references == 1 else 'them'} from now on.")
     return 1 if received.refused else 0

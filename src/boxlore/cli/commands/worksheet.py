@@ -7,6 +7,7 @@ import click
 
 from boxlore.cli import options, talk
 from boxlore.cli.paths import GivenPath
+from boxlore.core.findings import several
 from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.outputs.sheets import PrintOrder
@@ -37,5 +38,5 @@ def worksheet(
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         collection.over = over
         printed, answers = make(collection, out, order, progress=bar)
-    talk.say(f"{printed.items} photographs in {printed.path}, for {to}. Type the answers into {answers}.")
+    talk.say(f"{several(printed.items, 'photograph')} in {printed.path}, for {to}. Type the answers into {answers}.")
     ctx.exit(talk.say_findings(printed.findings))

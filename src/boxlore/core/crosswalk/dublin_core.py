@@ -20,6 +20,7 @@ from boxlore.core.crosswalk.xmp_and_iim import inventory_number
 from boxlore.core.dates.edtf_values import iso_range, plain_iso
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.table import FIELDS, OWN
+from boxlore.core.findings import several
 from boxlore.core.originals.description import custody_lines, physical_lines
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import dcmi_box, dcmi_point, full_name
@@ -152,7 +153,9 @@ def _descriptions(record: Record, facts: CollectionFacts) -> list[DcValue]:
     if record.found_in:
         values.append(DcValue(f"Found in: {record.found_in}", facts.language))
     if record.withheld:
-        values.append(DcValue(f"{record.withheld} statements are withheld from this record.", "en"))
+        values.append(
+            DcValue(f"{several(record.withheld, 'statement is', 'statements are')} withheld from this record.", "en")
+        )
     return values
 
 

@@ -20,6 +20,7 @@ from itertools import pairwise
 from statistics import median
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.findings import several
 from boxlore.core.originals.climate import Measurement, celsius_of
 
 HEADING_WITHIN = 60
@@ -306,10 +307,10 @@ def _notes(
     yield "columns: " + ", ".join(f"“{name}”" for name in columns.named)
     yield f"unit by {unit}"
     if left_out:
-        yield f"{left_out} rows are no reading and were left out"
+        yield f"{several(left_out, 'row is no reading and was', 'rows are no reading and were')} left out"
     for when, lasting in gaps[:3]:
         yield f"a gap of {lasting.total_seconds() / 3600:.1f} hours after {when:%Y-%m-%d %H:%M}"
     if len(gaps) > 3:
-        yield f"{len(gaps) - 3} further gaps"
+        yield several(len(gaps) - 3, "further gap")
     for when in changes:
         yield f"the clock was changed at {when:%Y-%m-%d %H:%M}; times from there on are counted without a break"

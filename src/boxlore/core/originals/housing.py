@@ -8,7 +8,7 @@ import re
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 
-from boxlore.core.findings import Finding, Severity, make_finding
+from boxlore.core.findings import Finding, Severity, make_finding, several
 from boxlore.core.originals.housing_table import (
     ATTACHED,
     BUFFERED_SIDES,
@@ -186,13 +186,13 @@ def _fullness(container: Container) -> Iterator[Finding]:
     count = len(container.items)
     source = "do not overfill; a spacer in a half-full box: common practice, a museum's guide"
     if container.fullness == "overfull" or (container.capacity and count > container.capacity):
-        because = f"{count} items, room for {container.capacity}" if container.capacity else "as seen"
+        because = f"{several(count, 'item')}, room for {container.capacity}" if container.capacity else "as seen"
         message = f"{container.mark.long} is overfull: things bend and tear going in and out. Take a second one."
         yield make_finding("housing.overfull", Severity.ASK, message, source, because)
     elif container.fullness == "half-empty" or (
         container.kind == "box" and container.capacity and count and count < HALF * container.capacity
     ):
-        because = f"{count} items, room for {container.capacity}" if container.capacity else "as seen"
+        because = f"{several(count, 'item')}, room for {container.capacity}" if container.capacity else "as seen"
         message = f"{container.mark.long} is half empty: things slump and curl. Put a spacer of tested board in it."
         yield make_finding("housing.half-empty", Severity.NOTE, message, source, because)
 

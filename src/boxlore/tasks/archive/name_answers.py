@@ -11,6 +11,7 @@ from pathlib import Path
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.namings import NAMING_WORDS, NamingAnswer, NamingDecision
+from boxlore.core.findings import several
 from boxlore.core.people.name_hits import Hit
 from boxlore.core.records.audience import Naming
 from boxlore.core.records.decided import decision_digest
@@ -101,7 +102,7 @@ def decide(collection: Collection, answers: Sequence[tuple[NamePlace, NamingAnsw
     new = [(place, answer) for place, answer in answers if ANSWERS.get(place.answer) is not answer]
     if not new:
         return 0
-    act = collection.act(f"whether {len(new)} places name somebody living")
+    act = collection.act(f"whether {several(len(new), 'place names', 'places name')} somebody living")
     for place, answer in new:
         words = NAMING_WORDS.write(NamingDecision(answer, place.person, place.where, place.digest))
         replaces = earlier.get((place.item, place.key), "")

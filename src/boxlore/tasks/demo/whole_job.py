@@ -9,6 +9,7 @@ from pathlib import Path
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.sittings import RECORDING_WORDS, SHOWN_WORDS, RecordingFacts, ShownAt
+from boxlore.core.findings import several
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Statement, Subject, Sure, read_source
 from boxlore.disk.fixity import sha256_of
 from boxlore.disk.shipped import shipped
@@ -85,17 +86,17 @@ def _make(
         go_on(progress)
         yield "the collection", folder
         findings = list(check(collection))
-        say(f"Check: {len(findings)} findings to ask or mend, such as “{findings[0].finding.message}”")
+        say(f"Check: {several(len(findings), 'finding')} to ask or mend, such as “{findings[0].finding.message}”")
         results = list(copies(collection, folder / "copies", progress=progress))
         go_on(progress)
         say(f"Copies: {len(results)}, each with its caption inside; not one pixel of a scan is changed.")
         yield "captioned copies", folder / "copies"
         printed = sheet(collection, folder / "print" / "album.pdf", progress=progress)
-        say(f"Album: {printed.items} photographs, by decade.")
+        say(f"Album: {several(printed.items, 'photograph')}, by decade.")
         yield "the album sheet", printed.path
         yield from _more_on_paper(collection, folder / "print", progress)
         shown = pages(collection, folder / "pages", progress=progress)
-        say(f"Pages: {shown.items} photographs for anyone to see; the living are left out.")
+        say(f"Pages: {several(shown.items, 'photograph')} for anyone to see; the living are left out.")
         yield "the family's pages", folder / "pages" / "index.html"
         sent = transfer(collection, folder / "transfer", progress=progress)
         say(f"Transfer: {sent.withheld} living people withheld from the open part.")
@@ -116,7 +117,7 @@ def build(collection: Collection, say: Callable[[str], None], progress: Progress
     making = _DemoMaking(collection, Teller(collection))
     _take_in(making, home, progress)
     look_closer(collection, progress)
-    say(f"Intake: {len(making.items)} items in two boxes, fronts paired with backs, one scan cut in three.")
+    say(f"Intake: {several(len(making.items), 'item')} in two boxes, fronts paired with backs, one scan cut in three.")
     _people(making, home)
     count = _statements(making, home, progress)
     say(f"Statements: {count}, by two narrators, what is written on the prints, and the keeper.")

@@ -12,7 +12,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.originals import NOTED_WORDS, SIZE_WORDS, Noted, typed_size
 from boxlore.core.fields.plain import DAY_WORDS
 from boxlore.core.fields.table import FIELDS
-from boxlore.core.findings import Finding
+from boxlore.core.findings import Finding, several
 from boxlore.core.originals.kinds import typed_kind
 from boxlore.core.originals.survey_lists import ScanningLine, Surveyed, WorkLine, scan_order, shop_list, work_list
 from boxlore.core.records.item_record import Record
@@ -229,7 +229,7 @@ def write_order(collection: Collection, survey_lists: Lists, out: Path) -> None:
         _write_csv(collection, out, [list(ORDER_HEADING), *order_rows(survey_lists.scan)])
         return
     part = ListTable(
-        title=f"{len(survey_lists.scan)} originals",
+        title=several(len(survey_lists.scan), "original"),
         heading=("Number", "Mark", "Kind", "Size, mm", "ppi", "Sides", "Pixels a side"),
         rows=order_rows(survey_lists.scan),
         widths=(1.4, 1, 1, 1.2, 0.7, 1.4, 1.4),
@@ -255,7 +255,7 @@ def write_receipt(
         for record in loaned
     ]
     part = ListTable(
-        title=f"{len(rows)} originals",
+        title=several(len(rows), "original"),
         heading=("Number", "Kind", "Size, mm", "Condition when received"),
         rows=rows,
         widths=(1.2, 1, 1, 3),

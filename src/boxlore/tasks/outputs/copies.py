@@ -28,6 +28,7 @@ from boxlore.disk.pictures import make_upright_jpeg
 from boxlore.disk.unfinished import clear_remains
 from boxlore.disk.writing import could_not, replacing, write_pieces, write_whole
 from boxlore.formats import carrier
+from boxlore.formats.iim import XMP_HOLDS_ALL
 from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.outputs import check_place, foreign
@@ -48,7 +49,10 @@ NOT_FOR_THEM = "The keeper keeps it, or someone whom it shows or names, from tho
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Copied:
-    """One scan's copy. `state` is written, same, cut, sidecar or refused; `why` says what a person should know."""
+    """One scan's copy. `state` is written, same, cut, sidecar or refused; `why` says what a person should know.
+
+    `shortened` tells which values are shorter in IIM, which takes only so many bytes of each, than in XMP.
+    """
 
     number: str
     mark: str
@@ -56,6 +60,7 @@ class Copied:
     copy: str
     state: str
     why: str = ""
+    shortened: str = ""
     line: CopyLine | None = None
     stops: CouldNot | None = None
     """Why nothing more can be written here: a full disk, one that can only be read."""
@@ -228,7 +233,9 @@ def _copy(run: CopyRun, job: CopyJob) -> Copied:
             how=written.how,
             additions="yes" if written.additions else "",
         )
-        return replace(refused, copy=written.copy, state=written.state, why=written.why, line=line)
+        return replace(
+            refused, copy=written.copy, state=written.state, why=written.why, shortened=written.shortened, line=line
+        )
     except BoxloreError as error:
         left = [
             earlier for earlier in run.known.values() if earlier.key == (record.number, named, str(run.longest or ""))
@@ -245,6 +252,7 @@ class _Made:
     copy: str
     state: str
     why: str = ""
+    shortened: str = ""
     how: str = "whole"
     additions: bool = False
     sha256: str = ""
@@ -293,13 +301,15 @@ def _whole(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str) -> _Made:
     target = run.out / copy
     embedding = run.embedding(job)
     rewritten = carrier.rewrite(source, embedding)
-    why = " ".join([*rewritten.reports, *_turned(job, source)])
+    shortened = " ".join(report for report in rewritten.reports if report.endswith(XMP_HOLDS_ALL))
+    others = [report for report in rewritten.reports if not report.endswith(XMP_HOLDS_ALL)]
+    why = " ".join([*others, *_turned(job, source)])
     if not os.path.lexists(target) or _as_written(run, copy):
         if _holds(target, rewritten, source):
-            return _Made(copy, "same", why)
-        return _Made(copy, "written", why, sha256=_write(run, rewritten, source, copy, embedding))
+            return _Made(copy, "same", why, shortened)
+        return _Made(copy, "written", why, shortened, sha256=_write(run, rewritten, source, copy, embedding))
     if _holds(target, rewritten, source):
-        return _Made(copy, "same", why)
+        return _Made(copy, "same", why, shortened)
     with _opened(target) as there:
         if not _is_ours(there, job.record.number) or carrier.same_picture(source, there, embedding):
             raise _another(target)

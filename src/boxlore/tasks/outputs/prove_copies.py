@@ -109,7 +109,7 @@ def _picture(run: CopyRun, line: CopyLine, job: CopyJob) -> Iterator[Finding]:
             if wrong := carrier.same_picture(source, copy, Embedding(drop_text=bare)):
                 yield _error("picture", f"{line.copy} is not the picture of {line.scan}: {'; '.join(wrong)}.")
     except OSError as error:
-        raise could_not(error, scan) from error
+        raise could_not(error, scan, reading=True) from error
 
 
 def _strictly(run: CopyRun, line: CopyLine) -> Iterator[Finding]:
@@ -123,7 +123,7 @@ def _strictly(run: CopyRun, line: CopyLine) -> Iterator[Finding]:
             else:
                 faults, says_place = carrier.unreadable(copy), False  # the place in our caption is the picture's
     except OSError as error:
-        raise could_not(error, path) from error
+        raise could_not(error, path, reading=True) from error
     if faults:
         words = f"Strict readers do not take what {line.copy} carries: {' '.join(faults)}"
         yield _error("unreadable", f"{words} Making the copies again puts it right.")
@@ -151,7 +151,7 @@ def _apart(path: Path, embedding: Embedding, *, beside: bool) -> list[str]:
         with open(path, "rb") as copy:
             return carrier.differing_properties(copy, embedding)
     except OSError as error:
-        raise could_not(error, path) from error
+        raise could_not(error, path, reading=True) from error
 
 
 def _note(rule: str, message: str, because: tuple[str, ...] = ()) -> Finding:

@@ -13,6 +13,7 @@ from pathlib import Path
 from boxlore.core.dates import phrases
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.table import FIELDS
+from boxlore.core.findings import several
 from boxlore.core.people.names import may_be_called, parts_of
 from boxlore.core.people.reference import id_meant
 from boxlore.core.statements import Kind, Reading, Said, Source, Statement, Subject
@@ -70,7 +71,10 @@ def import_tree(collection: Collection, path: Path, *, name: str = "", progress:
         taking.taken.said.append(f"{encoding.doubt}.")
     if opened.beside:
         words = ", ".join(opened.beside[:3])
-        taking.taken.said.append(f"{len(opened.beside)} files came with it and are not taken: {words} …")
+        taking.taken.said.append(
+            f"{several(len(opened.beside), 'file')} came with it and "
+            f"{'is' if len(opened.beside) == 1 else 'are'} not taken: {words} …"
+        )
     taking.run(progress)
     return taking.taken
 
@@ -141,12 +145,16 @@ class _Taking:
             taken.said.append("The file breaks off before its last line (0 TRLR): part of it may be missing.")
         if self.open_ended:
             taken.said.append(
-                f"{self.open_ended} dates say before or after, which GEDCOM {taken.version} leaves open: does that day "
+                f"{several(self.open_ended, 'date says', 'dates say')} before or after, which "
+                f"GEDCOM {taken.version} leaves open: does that day "
                 "itself count? It is counted."
             )
         gone = self._gone()
         if gone:
-            taken.said.append(f"{gone} statements that an earlier import took from it are no longer in the file; kept.")
+            taken.said.append(
+                f"{several(gone, 'statement')} that an earlier import took from it "
+                f"{'is' if gone == 1 else 'are'} no longer in the file; kept."
+            )
 
     def _gone(self) -> int:
         """Statements of this source, of people still in the file, that it no longer makes."""

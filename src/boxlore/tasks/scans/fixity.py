@@ -17,7 +17,7 @@ from pathlib import Path
 from boxlore.core.errors import CouldNot
 from boxlore.core.fields.fixity import FIXITY_WORDS, FixityRun, WrongFile
 from boxlore.core.fields.pictures import FILE_WORDS, FileFacts
-from boxlore.core.findings import Finding, Severity, make_finding
+from boxlore.core.findings import Finding, Severity, make_finding, several
 from boxlore.core.statements import Kind, Subject
 from boxlore.disk.fixity import sha256_of
 from boxlore.tasks.collection.opening import Collection
@@ -78,14 +78,17 @@ def schedule_findings(collection: Collection) -> list[Finding]:
     last, due = last_run(collection), due_on(collection)
     schedule = f"every {collection.settings.fixity_days} days: fixity_days in boxlore.toml"
     if last is None or due is None:
-        message = f"The {count} scans were never read again since their intake. Run boxlore verify."
+        message = f"{several(count, 'scan was', 'scans were')} never read again since their intake. Run boxlore verify."
         return [make_finding("fixity.never", Severity.NOTE, message, PRACTICE, schedule)]
     findings: list[Finding] = []
     if due <= collection.clock.today():
         message = f"The scans were last read on {last.on}. Run boxlore verify."
         findings.append(make_finding("fixity.due", Severity.NOTE, message, PRACTICE, schedule))
     if last.wrong:
-        message = f"When they were last read, on {last.on}, {last.wrong} scans were not as they were."
+        message = (
+            f"When they were last read, on {last.on}, "
+            f"{several(last.wrong, 'scan was not as it was', 'scans were not as they were')}."
+        )
         findings.append(make_finding("fixity.wrong", Severity.NOTE, message, PRACTICE, "boxlore verify lists them"))
     return findings
 
@@ -164,7 +167,7 @@ def _end(collection: Collection, run: _FixityRun, wrong_files: Sequence[Verified
             wrong=tuple(WrongFile(file.path, file.state, file.found) for file in wrong_files[:LISTED]),
         )
     )
-    act = collection.act(f"fixity: {run.read} scans read, {len(wrong_files)} not as they were")
+    act = collection.act(f"fixity: {several(run.read, 'scan')} read, {len(wrong_files)} not as they were")
     act.state(Subject(Kind.COLLECTION, collection.id), "fixity", words)
     act.done()
     collection.store.set_meta(META, "")

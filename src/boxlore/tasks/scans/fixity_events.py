@@ -9,6 +9,7 @@ from collections.abc import Iterator
 
 from boxlore.core.fields.fixity import FIXITY_WORDS, FixityEvent, FixityRun
 from boxlore.core.fields.pictures import FileFacts
+from boxlore.core.findings import several
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.opening import Act, Collection
 
@@ -43,7 +44,7 @@ def events(collection: Collection) -> Iterator[dict[str, str]]:
             row = {"File": facts.path, "SHA-256": facts.sha256, "Event": MADE, "Outcome": "made at intake"}
         elif isinstance(facts, FixityRun):
             outcome = f"{facts.wrong_count} not as they were" if facts.wrong_count else "all as they were"
-            row = {"File": f"{facts.read} scans", "SHA-256": "", "Event": CHECKED, "Outcome": outcome}
+            row = {"File": several(facts.read, "scan"), "SHA-256": "", "Event": CHECKED, "Outcome": outcome}
         else:
             file = files.get(subject)
             row = {"File": file.path if file else facts.what, "SHA-256": file.sha256 if file else ""}

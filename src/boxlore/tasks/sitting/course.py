@@ -11,6 +11,7 @@ from dataclasses import dataclass
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.sittings import CLOSED_WORDS, COURSE_WORDS, CourseStep, Passage
+from boxlore.core.findings import several
 from boxlore.core.people.consent import Capacity, Consent, allowed, answered, due
 from boxlore.core.people.person import Person
 from boxlore.core.records.living import life_of
@@ -51,7 +52,10 @@ class Summary:
 
     def lines(self) -> list[str]:
         """The summary in sentences."""
-        sentences = [f"{self.items} items shown, {self.statements} answers kept, in {self.minutes} minutes."]
+        sentences = [
+            f"{several(self.items, 'item')} shown, {several(self.statements, 'answer')} kept, in "
+            f"{several(self.minutes, 'minute')}."
+        ]
         return sentences + [f"Next time: {words}" for words in self.to_ask]
 
 

@@ -3,6 +3,7 @@
 from collections import Counter
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.findings import several
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tui.jobs.task import (
@@ -17,7 +18,6 @@ from boxlore.tui.jobs.task import (
     given_file,
     path_of,
     selection_of,
-    several,
     to_anyone,
     which,
 )
@@ -66,7 +66,7 @@ def _offer(collection: Collection, answers: FormAnswers, progress: Progress) -> 
     offered = offer(collection, out, selection=selection_of(answers), progress=progress)
     return [
         f"{out}: {several(offered.items, 'item')}, {several(offered.pictures, 'thumbnail')}.",
-        f"{offered.hidden} are not shown for the sake of the living.",
+        f"{several(offered.hidden, 'is', 'are')} not shown for the sake of the living.",
         "Send the folder. The archive writes yes or no into offer.csv, and what it is called into archive.toml.",
     ]
 
@@ -75,7 +75,10 @@ def _answer(collection: Collection, answers: FormAnswers, progress: Progress) ->
     from boxlore.tasks.archive.offer import read_answer
 
     reply = read_answer(collection, given_file(collection, answers["file"]))
-    return [f"{reply.wanted} are wanted, {reply.not_wanted} are not.", *reply.refused]
+    return [
+        f"{several(reply.wanted, 'is', 'are')} wanted, {several(reply.not_wanted, 'is', 'are')} not.",
+        *reply.refused,
+    ]
 
 
 def _transfer(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
@@ -117,7 +120,9 @@ def _transfer(collection: Collection, answers: FormAnswers, progress: Progress) 
         for part in transferred.parts
     ]
     if transferred.withheld:
-        lines.append(f"Names of {transferred.withheld} people taken as living are only in the closed part.")
+        lines.append(
+            f"Names of {several(transferred.withheld, 'person', 'people')} taken as living are only in the closed part."
+        )
     return [*lines, *[finding.message for finding in transferred.findings]]
 
 

@@ -3,6 +3,7 @@
 from datetime import date, datetime
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.findings import several
 from boxlore.core.records.containers import KINDS, LOCATION_KINDS
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress
@@ -15,7 +16,6 @@ from boxlore.tui.jobs.task import (
     given_file,
     parted,
     path_of,
-    several,
 )
 from boxlore.tui.screens.forms import Blank
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from boxlore.core.findings import Finding
+from boxlore.core.findings import Finding, several
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tui.jobs.task import (
@@ -14,7 +14,6 @@ from boxlore.tui.jobs.task import (
     file_blank,
     path_of,
     selection_of,
-    several,
     which,
 )
 from boxlore.tui.screens.forms import Blank
@@ -102,8 +101,8 @@ def _lists(collection: Collection, answers: FormAnswers, progress: Progress) -> 
     write_work(collection, todo, work)
     write_order(collection, todo, order)
     return [
-        f"{work}: {len(todo.work)} lines to do, {len(todo.buy)} to buy.",
-        f"{order}: {len(todo.scan)} originals to have scanned.",
+        f"{work}: {several(len(todo.work), 'line')} to do, {len(todo.buy)} to buy.",
+        f"{order}: {several(len(todo.scan), 'original')} to have scanned.",
     ]
 
 

@@ -3,9 +3,10 @@
 from datetime import date
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.findings import several
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress, counting
-from boxlore.tui.jobs.task import FormAnswers, Group, Task, several
+from boxlore.tui.jobs.task import FormAnswers, Group, Task
 from boxlore.tui.screens.forms import Blank
 
 

@@ -4,10 +4,11 @@ from collections import Counter
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.findings import several
 from boxlore.core.statements import KEEPER, typed_source
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress, counting
-from boxlore.tui.jobs.task import FormAnswers, Group, Task, counted, file_blank, given_file, path_of, several
+from boxlore.tui.jobs.task import FormAnswers, Group, Task, counted, file_blank, given_file, path_of
 from boxlore.tui.screens.forms import Blank
 
 MOST = 10_000
@@ -90,7 +91,7 @@ def _answers(collection: Collection, answers: FormAnswers, progress: Progress) -
 
     source = typed_source(f"narrator:{answers['by']}") if answers["by"] else KEEPER
     taken = tell_from(collection, given_file(collection, answers["file"]), Telling(source=source))
-    known = f" {taken.known} were known already." if taken.known else ""
+    known = f" {several(taken.known, 'was', 'were')} known already." if taken.known else ""
     return [
         f"{several(len(taken.told), 'answer')} taken in, told by {answers['by'] or 'you'}.{known}",
         *taken.unsaid,
@@ -105,7 +106,10 @@ def _places(collection: Collection, answers: FormAnswers, progress: Progress) ->
     table = given_file(collection, answers["table"])
     count = take_gazetteer(collection, table, names=None, countries=countries, heard=counting(progress))
     gazetteer_of(collection, counting(progress))
-    return [f"{count:,} places and areas are known to this collection now, beside the usual ones."]
+    return [
+        f"{several(count, 'place or area is', 'places and areas are')} known to this collection "
+        f"now, beside the usual ones."
+    ]
 
 
 def _where(collection: Collection) -> list[Blank]:

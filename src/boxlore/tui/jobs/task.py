@@ -128,8 +128,3 @@ def file_blank(collection: Collection, name: str, label: str, text: str = "", hi
 def counted(states: Counter[str]) -> str:
     """“3 taken, 1 refused”."""
     return ", ".join(f"{count} {state}" for state, count in states.most_common()) or "nothing"
-
-
-def several(count: int, noun: str, nouns: str = "") -> str:
-    """“1 item”, “3 items”."""
-    return f"{count:,} {noun if count == 1 else nouns or noun + 's'}"

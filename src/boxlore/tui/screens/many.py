@@ -7,6 +7,7 @@ from textual.app import App
 
 from boxlore.core.errors import BoxloreError
 from boxlore.core.fields.table import FIELDS
+from boxlore.core.findings import several
 from boxlore.core.originals.moves import move
 from boxlore.core.records.item_record import Record
 from boxlore.tasks.originals.house import house_of
@@ -82,7 +83,7 @@ async def _say(host: ManyHost, sitting: Sitting, items: Sequence[str], field: st
 async def _audience(host: ManyHost, sitting: Sitting, items: Sequence[str]) -> None:
     def answer(answers: dict[str, str]) -> str:
         count = keep_all_to(sitting, _records(sitting, items), answers["to"])
-        host.said_of_many(f"{count} are for {dict(AUDIENCES)[answers['to']]} now.")
+        host.said_of_many(f"{several(count, 'is', 'are')} for {dict(AUDIENCES)[answers['to']]} now.")
         return ""
 
     blank = Blank("to", "Who may see them?", "family", choices=AUDIENCES)

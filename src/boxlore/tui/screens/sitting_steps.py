@@ -9,6 +9,7 @@ from typing import Any, Protocol
 from textual.app import App
 
 from boxlore.core.errors import BoxloreError
+from boxlore.core.findings import several
 from boxlore.core.people.consent import Capacity
 from boxlore.core.people.person import Person
 from boxlore.core.records.item_record import Record
@@ -67,7 +68,7 @@ async def open_course(host: StepsHost) -> None:
     if not sitting.writable:
         host.say("Open for reading only; nothing can be changed.", bad=True)
         return
-    teller = f"{sitting.narrator} tells · {sitting.minutes} minutes" if sitting.id else "nobody tells yet"
+    teller = f"{sitting.narrator} tells · {several(sitting.minutes, 'minute')}" if sitting.id else "nobody tells yet"
     choices = [Choice("prepare", "Agreement", "who tells; read out; the terms")]
     if sitting.id:
         choices += [Choice(str(step), _NAMES[step]) for step in course.STAGES.get(sitting.stage, ())]
