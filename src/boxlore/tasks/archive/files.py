@@ -31,6 +31,7 @@ from boxlore.tasks.archive.context import thing_lines, things_told
 from boxlore.tasks.archive.open_scans import CLEANED, OpenScans
 from boxlore.tasks.archive.receipt import blank_rows
 from boxlore.tasks.archive.restrictions import restriction_lines
+from boxlore.tasks.archive.rights_records import SCHEMA, TABLE, rights_rows, rights_schema
 from boxlore.tasks.archive.updates import CHANGES, HEADING, STATE, Earlier, change_row, gone_rows, state_row
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
@@ -113,11 +114,20 @@ def make_files(making: Making) -> None:
     if making.seen.to.is_closed_part:
         settings = as_toml(making.collection.settings).encode()
         making.put(SETTINGS, "how this collection means its dates and seasons", [settings])
+        _rights(making)
         prompts = making.collection.folder / PROMPTS
         if prompts.is_file() and not prompts.is_symlink():
             making.put(f"metadata/{PROMPTS}", "what its sittings ask", [prompts.read_bytes()])
     making.put("metadata/receipt.csv", "to fill in and send back", as_csv(blank_rows(making.records())))
     making.put("metadata/fixity.csv", "when each file was hashed and checked", as_csv(_fixity(making)))
+
+
+def _rights(making: Making) -> None:
+    """What was consented to and what is closed, with the schema of the table."""
+    closures = ((record, making.facts.closure_of(record)) for record in making.records())
+    rows = rights_rows(making.collection, making.seen, closures)
+    making.put(TABLE, "consents, and what is closed until when and why (rights records)", as_csv(rows))
+    making.put(SCHEMA, "what the columns of that table mean", [rights_schema()])
 
 
 def _count(making: Making) -> None:
