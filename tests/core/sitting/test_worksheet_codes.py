@@ -84,6 +84,7 @@ def test_plain_text() -> None:
     ]
     assert list(read_answers("")) == []
     assert list(read_answers("A42-P-2: Leida")) == [WrittenAnswer(1, "A42-P-2", "Leida")]
+    assert list(read_answers("\n\nA42-P-2: Leida")) == [WrittenAnswer(3, "A42-P-2", "Leida")]
 
 
 STRAY = """A42-D-X: summer 1931
