@@ -86,6 +86,7 @@ AS_TEXT = {
     "in a sentence": b"<dc:title>The boat of Ida Tamm</dc:title>",
     "at the end of one": b"The last of them was Ida",
     "in UTF-16": "The boat of Ida Tamm".encode("utf-16-le"),
+    "in UTF-16 behind its mark": "Ida sat in the boat all day".encode("utf-16"),
     "a field of Exif": b"\xff\x01\0Ida\0\xfe",
     "a field of IIM": b"\x1c\x02\x50\x00\x03Ida\x1c\x02",
 }

@@ -8,7 +8,7 @@ alone in a field, which ends in a zero byte, begins with its length (IIM 4.2, 1.
 import re
 
 CHANCE_BYTES = 8
-"""A piece of so many bytes stands nowhere by chance."""
+"""A piece of so many bytes, in UTF-16 of as many letters, stands nowhere by chance."""
 
 _AROUND = 12
 _TEXT = rb"(?:[\t\n\r\x20-\x7e]|[\xc2-\xdf][\x80-\xbf]|[\xe0-\xef][\x80-\xbf]{2})*"
@@ -22,11 +22,12 @@ def around(data: bytes, start: int, length: int) -> tuple[bytes, bytes]:
 
 def is_word(before: bytes, needle: bytes, after: bytes) -> bool:
     """Whether a short hit between these bytes is a word of a text. In UTF-16 every other byte may be zero."""
-    if len(needle) >= CHANCE_BYTES and b"\0" not in needle[:2]:
-        return True
     wide = b"\0" in needle[:2]
+    if len(needle) >= CHANCE_BYTES * (2 if wide else 1):
+        return True
     if wide:
-        before, after = before.replace(b"\0", b""), after.replace(b"\0", b"")
+        before = before.removesuffix(b"\xff\xfe").removesuffix(b"\xfe\xff").replace(b"\0", b"")
+        after = after.replace(b"\0", b"")
     if _is_letter(before[-1:]) or _is_letter(after[:1]):
         return False
     if not wide and _is_field(before, needle, after):

@@ -240,7 +240,7 @@ def test_what_an_older_version_let_in_is_named_by_the_check(older: Collection) -
     }
 
 
-NEWER = {"came_from"}
+NEWER = {"came_from", "naming"}
 """Fields with a codec that no version wrote before the one that gave them theirs."""
 
 
