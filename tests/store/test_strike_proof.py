@@ -86,7 +86,6 @@ AS_TEXT = {
     "in a sentence": b"<dc:title>The boat of Ida Tamm</dc:title>",
     "at the end of one": b"The last of them was Ida",
     "in UTF-16": "The boat of Ida Tamm".encode("utf-16-le"),
-    "in UTF-16 behind its mark": "Ida sat in the boat all day".encode("utf-16"),
     "a field of Exif": b"\xff\x01\0Ida\0\xfe",
     "a field of IIM": b"\x1c\x02\x50\x00\x03Ida\x1c\x02",
 }
@@ -112,4 +111,10 @@ def test_bytes_that_spell_a_short_word_by_chance_are_none(tmp_path: Path, data: 
 
 def test_a_file_that_is_the_word_holds_it(tmp_path: Path) -> None:
     (tmp_path / "note").write_bytes(b"Ida")
+    assert list(files_holding(tmp_path, ["Ida"])) == [tmp_path / "note"]
+
+
+def test_a_word_behind_the_mark_of_a_wide_file_is_found(tmp_path: Path) -> None:
+    """The byte order mark: Unicode 15, 23.8."""
+    (tmp_path / "note").write_bytes("Ida sat in the boat all day".encode("utf-16"))
     assert list(files_holding(tmp_path, ["Ida"])) == [tmp_path / "note"]
