@@ -31,11 +31,16 @@ run()
 """
 
 
+def unmeasured() -> dict[str, str]:
+    """The environment without what measures coverage: an interrupt inside of that leaves its lock taken for ever."""
+    return {name: value for name, value in os.environ.items() if not name.startswith("COVERAGE")}
+
+
 def interrupted(part: str, *arguments: object, **environment: str) -> tuple[int, str]:
     """Exit code and stderr of a command that is interrupted when it first opens a path with `part` in it."""
     ended = subprocess.run(
         [sys.executable, "-c", INTERRUPTED, part, *map(str, arguments)],
-        capture_output=True, text=True, check=False, env=os.environ | environment,
+        capture_output=True, text=True, check=False, env=unmeasured() | environment, timeout=120,
     )  # fmt: skip
     return ended.returncode, ended.stderr
 
@@ -92,7 +97,7 @@ def test_a_plain_sitting_that_is_interrupted_keeps_its_answers_and_ends_with_130
     program = "from boxlore.cli.entry import run; run()"
     sitting = subprocess.Popen(
         [sys.executable, "-c", program, "-c", str(home), "sit", "--plain", "--no-viewing", "--narrator", "Leida"],
-        stdin=subprocess.PIPE, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, env=os.environ,
+        stdin=subprocess.PIPE, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, env=unmeasured(),
     )  # fmt: skip
     assert sitting.stdin is not None and sitting.stdout is not None
     sitting.stdin.write("The quay on a Sunday.\n")
@@ -131,9 +136,13 @@ TASKS = [
 @pytest.mark.parametrize(("doing", "code", "words"), TASKS)
 def test_a_task_that_does_not_stop_by_itself(doing: str, code: int, words: str) -> None:
     # Without coverage: while it measures, a thread may not get its turn beside a library.
-    plain = {name: value for name, value in os.environ.items() if not name.startswith("COVERAGE")}
     ended = subprocess.run(
-        [sys.executable, "-c", DEAF.format(doing)], capture_output=True, text=True, check=False, env=plain, timeout=120
+        [sys.executable, "-c", DEAF.format(doing)],
+        capture_output=True,
+        text=True,
+        check=False,
+        env=unmeasured(),
+        timeout=120,
     )
     assert ended.returncode == code and words in ended.stderr and interrupts.STOPPING in ended.stderr
 
@@ -154,6 +163,6 @@ def test_nothing_is_imported_before_ctrl_c_is_heard() -> None:
         "print(*sorted(set(sys.modules) - before)); import signal\n"
         "print(signal.getsignal(signal.SIGINT) is boxlore.cli.entry._ended)"
     )
-    plain = {name: value for name, value in os.environ.items() if not name.startswith("COVERAGE")}
-    ended = subprocess.run([sys.executable, "-c", program], capture_output=True, text=True, check=True, env=plain)
+    child = [sys.executable, "-c", program]
+    ended = subprocess.run(child, capture_output=True, text=True, check=True, env=unmeasured())
     assert ended.stdout.split() == ["boxlore", "boxlore.cli", "boxlore.cli.entry", "True"]
