@@ -36,11 +36,17 @@ def unmeasured() -> dict[str, str]:
     return {name: value for name, value in os.environ.items() if not name.startswith("COVERAGE")}
 
 
+def heard() -> None:
+    """Whoever runs the tests in the background may have Ctrl+C ignored, and children inherit that."""
+    signal.signal(signal.SIGINT, signal.SIG_DFL)
+
+
 def interrupted(part: str, *arguments: object, **environment: str) -> tuple[int, str]:
     """Exit code and stderr of a command that is interrupted when it first opens a path with `part` in it."""
     ended = subprocess.run(
         [sys.executable, "-c", INTERRUPTED, part, *map(str, arguments)],
         capture_output=True, text=True, check=False, env=unmeasured() | environment, timeout=120,
+        preexec_fn=heard,
     )  # fmt: skip
     return ended.returncode, ended.stderr
 
@@ -164,5 +170,5 @@ def test_nothing_is_imported_before_ctrl_c_is_heard() -> None:
         "print(signal.getsignal(signal.SIGINT) is boxlore.cli.entry._ended)"
     )
     child = [sys.executable, "-c", program]
-    ended = subprocess.run(child, capture_output=True, text=True, check=True, env=unmeasured())
+    ended = subprocess.run(child, capture_output=True, text=True, check=True, env=unmeasured(), preexec_fn=heard)
     assert ended.stdout.split() == ["boxlore", "boxlore.cli", "boxlore.cli.entry", "True"]

@@ -69,7 +69,7 @@ def test_it_leaves_the_log_and_the_copies_and_is_not_taken_again(run: Run, folde
 
 def test_words_everywhere_are_struck_there_too(run: Run, folder: Path) -> None:
     code, _, said = run("-c", folder, "strike", "everywhere", "any", "--words", "Ants Saar", "--yes")
-    assert "1 statements would be struck" in said and "still carries them" in said and code == 1
+    assert "1 statement would be struck" in said and "still carries them" in said and code == 1
     assert [name for name in holding(folder) if not name.startswith("scans/")] == []
 
 
