@@ -3,7 +3,7 @@
 import pytest
 
 from boxlore.core.dates.reading import DateReading
-from boxlore.core.people.consent import Matter, allows, make_consent
+from boxlore.core.people.consent import Consent, Matter, allows, make_consent
 from boxlore.core.people.name_parts import NameParts, Tradition
 from boxlore.core.people.name_reader import read_name
 from boxlore.core.people.person import Person, build_person, build_registry, known_names
@@ -158,6 +158,30 @@ def test_merged_entries_are_one_person_under_the_first_ones_name() -> None:
     assert people["c"].parents == people["c"].mothers == ("a",)
     assert people.names() == {"a": "Leida", "b": "Leida", "c": "Mia"}
     assert people["a"].uri == "urn:uuid:a"
+
+
+def test_merging_opens_nothing_that_either_entry_had_closed() -> None:
+    people = build_registry(
+        [
+            entry("a", ("name", "Leida", None), ("audience", "family", None)),
+            entry("b", ("name", "Leidi", None), ("audience", "anyone", None), ("audience", "keeper", None),
+                  ("merged_into", "a", None)),
+        ],
+    )  # fmt: skip
+    assert (people["a"].audience, people["a"].also_audiences) == ("family", ("keeper",))
+
+
+def test_of_the_consents_of_merged_entries_the_last_told_is_the_last() -> None:
+    def consent(ident: str, day: str, *, given: bool) -> tuple[Statement, Reading]:
+        value = Consent(given=given, matters=frozenset({Matter.NAME}), day=day)
+        subject = Subject(Kind.PERSON, ident)
+        said = Statement(id=f"{ident}{day}", act="a", subject=subject, field="consent", words="told", recorded_at=day)
+        return said, Reading("consent", value, "test")
+
+    told = [("a", [*entry("a", ("name", "Hanne", None))[1], consent("a", "2026-01-02", given=True)])]
+    withdrawn = consent("b", "2026-01-03", given=False)
+    told += [("b", [*entry("b", ("name", "Johanna", None), ("merged_into", "a", None))[1], withdrawn])]
+    assert [each.given for each in build_registry(told)["a"].consents] == [True, False]
 
 
 def test_links_to_a_merged_entry_mean_the_one_that_stands() -> None:

@@ -242,6 +242,11 @@ def test_someone_who_is_kept_from_a_recipient_is_withheld_though_not_living(audi
     assert withheld.whole_names == {"Mia Rourke", "M. Rourke"}
 
 
+def test_someone_is_withheld_where_an_entry_that_is_the_same_was() -> None:
+    dead = person(dead=True, also_audiences=("anyone", "keeper"))
+    assert withhold([dead], {"mia": life_of(dead, TODAY)}, To.FAMILY, TODAY).people == {"mia"}
+
+
 def consent(*matters: str, given: bool = True) -> Consent:
     return make_consent(matters, "2026-11-25", given=given)
 

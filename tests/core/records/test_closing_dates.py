@@ -107,6 +107,7 @@ def test_a_full_name_means_nobody_else_and_a_family_name_alone_may_mean_each() -
 
 LATER = "archive:2060-01-01"
 DEAD_KEPT = person("tom", "Tom", dead=True, audience=LATER)
+MERGED_KEPT = person("tom", "Tom", dead=True, also_audiences=("anyone", LATER))
 PART_KEPT = person("tom", "Tom", dead=True, told_to=frozenset({"anyone", LATER}))
 LIVING_KEPT = person("mia", "Mia", born=DateReading.from_edtf("1966-03-03"), audience=LATER)
 
@@ -115,6 +116,7 @@ KEPT: dict[str, tuple[Record, tuple[Person, ...], date]] = {
     "the item": (record(audiences=(LATER,), told=stories(said())), (), date(2060, 1, 1)),
     "one field": (record(audiences=(f"story={LATER}",), told=stories(said())), (), date(2060, 1, 1)),
     "someone dead": (record(told=stories(said("Tom rowed."))), (DEAD_KEPT,), date(2060, 1, 1)),
+    "an entry that is the same": (record(told=stories(said("Tom rowed."))), (MERGED_KEPT,), date(2060, 1, 1)),
     "a part of someone": (record(people=(shown("tom", "Tom Rourke"),)), (PART_KEPT,), date(2060, 1, 1)),
     "someone living": (NAMES_MIA, (LIVING_KEPT,), date(2066, 3, 3)),
 }

@@ -54,6 +54,8 @@ class Person:
     married: tuple[DateReading, ...] = ()
     surnames: tuple[str, ...] = ()
     audience: str = "anyone"
+    also_audiences: tuple[str, ...] = ()
+    """Those of the entries that were called the same person: only who passes all of them may know of her."""
     consents: tuple[Consent, ...] = ()
     different: tuple[str, ...] = ()
     told_to: frozenset[str] = frozenset()
@@ -161,7 +163,8 @@ class Registry(Mapping[str, Person]):
 def build_registry(entries: Iterable[tuple[str, ToldRows]]) -> Registry:
     """Everyone in the registry, merged entries as one person, with their links to one another.
 
-    Statements of the entry that stands go last, so that its name stays; an entry said to be the same as one
+    Statements of the entry that stands go last, so that its name stays; what any of them had closed stays closed,
+    and the last word on a consent is the one told last. An entry said to be the same as one
     that is gone, or in a circle, stands for itself.
     """
     rows_of = {ident: list(rows) for ident, rows in entries}
@@ -182,6 +185,10 @@ def build_registry(entries: Iterable[tuple[str, ToldRows]]) -> Registry:
         person = build_person(head, rows)
         if others and (own := build_person(head, rows_of[head])).forms:
             person = replace(person, name=own.name, sort_name=own.sort_name)
+        if others:
+            by_day = build_person(head, sorted(rows, key=lambda row: row[0].recorded_at))
+            also_audiences = tuple(build_person(each, rows_of[each]).audience for each in others)
+            person = replace(person, consents=by_day.consents, also_audiences=also_audiences)
         people.append(_linked(person, tuple(others), first))
     return Registry(people)
 

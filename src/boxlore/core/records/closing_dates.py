@@ -77,7 +77,8 @@ class Closing:
                 verbs.setdefault(self.people[ident].id, set()).add(_verb(naming, ident))
         for ident, how in sorted(verbs.items()):
             person, verb = self.people[ident], next(verb for verb in _VERBS if verb in how)
-            kept_until = closed_until(person.audience, self.outside.on_day)
+            kept_for = (person.audience, *person.also_audiences)
+            kept_until = max(filter(None, (closed_until(kept, self.outside.on_day) for kept in kept_for)), default=None)
             if kept_until:
                 yield kept_until, f"{verb} someone whom the keeper keeps closed until that day"
             if self.lives[ident].living or not kept_until:

@@ -93,7 +93,8 @@ def _ids(people: Iterable[Person]) -> frozenset[str]:
 
 
 def _is_hidden(person: Person, lives: Mapping[str, Life], to: To, on_day: date) -> bool:
-    if person.audience != "anyone" and not may_see(person.audience, to, on_day):
+    kept_for = (person.audience, *person.also_audiences)
+    if any(kept != "anyone" and not may_see(kept, to, on_day) for kept in kept_for):
         return True
     return to.is_public and _is_kept_back(person, lives[person.id], Matter.NAME)
 

@@ -24,8 +24,8 @@ from boxlore.tasks.collection.records import AudienceView
 from boxlore.tasks.collection.wording import is_shipped, narrowed, without_wording
 
 WHAT_TO_DO = (
-    "Nothing was written. Change those words or keep them to the family (boxlore tell ITEM audience FIELD=family), or "
-    "note that the person may be named: boxlore people consent."
+    "Nothing was written. Change those words or keep them to the family (boxlore people audience --item ITEM family "
+    "--field FIELD), or note that the person may be named: boxlore people consent."
 )
 MOST_WORDS = 60
 NAME_OF_FILE = "name of the file"
