@@ -10,12 +10,13 @@ from pathlib import Path
 
 import pikepdf
 import pytest
+from PIL import Image
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.captions import Style
 from boxlore.core.records.item_record import Record
 from boxlore.sheets.album import left_out_words, make_sheet
-from boxlore.sheets.figure import back_of
+from boxlore.sheets.figure import Room, Shelf, back_of, figure, outline_key
 from boxlore.sheets.print_run import BOOK_SIZES, Printing
 from boxlore.sheets.theme import LARGE_PRINT, THEMES
 
@@ -244,3 +245,11 @@ def test_the_family_stands_in_nested_lists(hard, pictures, printing, text_of, tm
     with pikepdf.open(tmp_path / "a.pdf") as pdf:
         lists = [each for each in structure(pdf.Root.StructTreeRoot) if each.get("/S") == "/L"]
     assert len(lists) >= 3
+
+
+def test_the_outline_key_is_measured_as_it_is_drawn(hard, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    """A scan that is stored on its side (Exif 2.32, Orientation 6) is higher than wide when it is shown."""
+    picture = tmp_path / "upright.jpg"
+    Image.new("RGB", (300, 400)).save(picture)
+    shelf = Shelf({"scan0": picture}, tmp_path, [])
+    assert outline_key(hard[0], shelf, 11.0)["shape"] == figure(hard[0], shelf, Room(90.0, 120.0))["shape"]

@@ -16,11 +16,11 @@ from boxlore.core.findings import Finding
 from boxlore.core.records.item_record import Record
 from boxlore.sheets.album_indexes import people_index, places_index, sources
 from boxlore.sheets.chapters import Chapter, chapters
-from boxlore.sheets.figure import Room, Shelf, back_of, figure, folder_of, has_numbers, key_wide, shape_of
+from boxlore.sheets.figure import Room, Shelf, back_of, figure, folder_of, has_numbers, outline_key, shape_of
 from boxlore.sheets.page_composer import Area, Piece, Slot, compose
 from boxlore.sheets.print_run import Printing, in_language, shared
 from boxlore.sheets.safe_words import isolated, language_of, paragraphs
-from boxlore.sheets.typesetting import make_pdf, measured
+from boxlore.sheets.typesetting import make_pdf, measured, texts, without_glyph
 
 MOST_STORY = 420
 """The most letters of stories under a picture. Longer stories are printed at the end of the album."""
@@ -56,15 +56,16 @@ def make_sheet(
         parts = chapters(records, by, printing.sort_names)
         ordered = [record for part in parts for record in part.records]
         area = area_of(printing)
-        data = _whole(parts, ordered, printing)
-        heights = measured("album.typ", {**data, "measuring": True}, printing.theme, Path(folder))
+        data = _whole(parts, ordered, shelf, printing)
+        bad = without_glyph(texts(data), printing.theme)
+        heights = measured("album.typ", {**data, "measuring": True}, printing.theme, Path(folder), bad)
         pieces = _pieces(data["photos"], ordered, shelf, heights, area)
         pages = compose(pieces, area)
         slots = [slot for page in pages for slot in page]
         for photo, record, piece, slot in zip(data["photos"], ordered, pieces, slots, strict=True):
             photo |= {**_with_picture(photo, record, slot, shelf), "opening_high": piece.head}
         data |= {"pages": [[asdict(slot) for slot in page] for page in pages], "cover": _cover(ordered, shelf, area)}
-        pdf, findings = make_pdf("album.typ", data, printing.theme, Path(folder), printing.printed_on)
+        pdf, findings = make_pdf("album.typ", data, printing.theme, Path(folder), printing.printed_on, bad)
     return pdf, [*shelf.findings, *findings]
 
 
@@ -80,7 +81,7 @@ def area_of(printing: Printing) -> Area:
     )
 
 
-def _whole(parts: Sequence[Chapter], records: Sequence[Record], printing: Printing) -> dict[str, Any]:
+def _whole(parts: Sequence[Chapter], records: Sequence[Record], shelf: Shelf, printing: Printing) -> dict[str, Any]:
     """All that the template reads but the places and sizes of pictures."""
     area = area_of(printing)
     begins = {part.records[0].number: isolated(part.title) for part in parts}
@@ -88,7 +89,7 @@ def _whole(parts: Sequence[Chapter], records: Sequence[Record], printing: Printi
         **shared(printing),
         "measuring": False,
         "under_title": [isolated(words) for words in _under_title(records) if words],
-        "photos": [{**_words(record, printing), "chapter": begins.get(record.number, "")} for record in records],
+        "photos": [{**_words(record, shelf, printing), "chapter": begins.get(record.number, "")} for record in records],
         "widths": [area.width(count) for count in area.columns],
         "columns": 2 if area.width(3) >= area.narrowest * 1.3 else 1,
         "gutter": area.gutter,
@@ -174,7 +175,7 @@ def _under_title(records: Sequence[Record]) -> list[str]:
     ]
 
 
-def _words(record: Record, printing: Printing) -> dict[str, Any]:
+def _words(record: Record, shelf: Shelf, printing: Printing) -> dict[str, Any]:
     """The words of one photograph as the template takes them."""
     theme = printing.theme
     lines = captions.lines(record, "sheet", replace(printing.style, numbers=has_numbers(record)))
@@ -191,7 +192,7 @@ def _words(record: Record, printing: Printing) -> dict[str, Any]:
         "goes_on": _goes_on(record),
         "more": isolated(" ".join(part for part in endings if part)),
         "number_wide": theme.size * 0.6,
-        **key_wide(record, theme.size),
+        **outline_key(record, shelf, theme.size),
     }
 
 

@@ -7,7 +7,7 @@ there is no free spot.
 import shutil
 import struct
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
 from statistics import median
 from typing import Any
@@ -44,6 +44,7 @@ class Shelf:
     pictures: Mapping[str, Path]
     root: Path
     findings: list[Finding]
+    sizes: dict[Path, tuple[int, int]] = field(default_factory=dict)
 
     def taken(self, scan: ScanFile) -> Path | None:
         """The picture of a scan, laid where the typesetter reads; None where it cannot be shown."""
@@ -57,10 +58,15 @@ class Shelf:
         scan = front_of(record)
         return self.taken(scan) if scan is not None else None
 
-    @staticmethod
-    def fitted(path: Path, room: Room) -> dict[str, Any]:
+    def size(self, path: Path) -> tuple[int, int]:
+        """Width and height of a prepared picture in pixels, read once."""
+        if path not in self.sizes:
+            self.sizes[path] = jpeg_size(path)
+        return self.sizes[path]
+
+    def fitted(self, path: Path, room: Room) -> dict[str, Any]:
         """A picture without numbers, scaled into the room, as the templates take it."""
-        pixels_wide, pixels_high = jpeg_size(path)
+        pixels_wide, pixels_high = self.size(path)
         scale = min(room.wide / pixels_wide, room.high / pixels_high)
         size = {"width": pixels_wide * scale, "height": pixels_high * scale}
         return {"picture": path.name, "missing": "", "alt": "", **size, "numbers": []}
@@ -94,15 +100,17 @@ def shape_of(record: Record, shelf: Shelf) -> float:
         return 4 / 3
     back = back_of(record)
     sides = [path, shelf.taken(back) if back is not None else None]
-    return sum(wide / high for side in sides if side is not None for wide, high in [jpeg_size(side)])
+    return sum(wide / high for side in sides if side is not None for wide, high in [shelf.size(side)])
 
 
-def key_wide(record: Record, size: float) -> dict[str, Any]:
+def outline_key(record: Record, shelf: Shelf, size: float) -> dict[str, Any]:
     """The outline key of a group as the templates take it, and its width in millimetres for letters of `size`."""
-    scan = front_of(record)
-    heads = heads_of(record.shown(), scan) if scan is not None else []
-    shape = scan.height / scan.width if scan is not None and scan.width and scan.height else 0.75
-    return {**_outline(heads, shape), "key_wide": size * min(3.6 + max(0, len(heads) - 9) * 0.12, 6.0)}
+    scan, path = front_of(record), shelf.front(record)
+    if scan is None or path is None:
+        return {"outline": [], "key_wide": 0.0}
+    heads = heads_of(record.shown(), scan)
+    wide, high = shelf.size(path)
+    return {**_outline(heads, high / wide), "key_wide": size * min(3.6 + max(0, len(heads) - 9) * 0.12, 6.0)}
 
 
 def figure(record: Record, shelf: Shelf, room: Room) -> dict[str, Any]:
@@ -116,7 +124,7 @@ def figure(record: Record, shelf: Shelf, room: Room) -> dict[str, Any]:
         shelf.findings.append(note("sheet.picture", f"The picture of {record.number} cannot be shown."))
         missing = "This picture cannot be shown: the file is damaged or missing."
         return {"picture": None, "missing": missing, "alt": alt, "numbers": [], "outline": []}
-    pixels_wide, pixels_high = jpeg_size(path)
+    pixels_wide, pixels_high = shelf.size(path)
     scale = min(room.wide / pixels_wide, room.high / pixels_high)
     heads = heads_of(record.shown(), scan)
     return {

@@ -31,22 +31,27 @@ def template(name: str) -> bytes:
     return _HOME.joinpath("templates", name).read_bytes()
 
 
-def make_pdf(name: str, data: Mapping[str, Any], theme: Theme, root: Path, day: date) -> tuple[bytes, list[Finding]]:
+def make_pdf(
+    name: str, data: Mapping[str, Any], theme: Theme, root: Path, day: date, bad: set[str] | None = None
+) -> tuple[bytes, list[Finding]]:
     """The PDF of a template, and a finding if letters were replaced by □.
 
-    `root` is the folder with the pictures that the data name, and with nothing else.
+    `root` is the folder with the pictures that the data name, and with nothing else. `bad` are the letters without a
+    glyph, where they are known already.
     """
     complete = _complete(data, theme)
     findings = []
-    if bad := without_glyph(texts(complete), theme):
+    if bad is None:
+        bad = without_glyph(texts(complete), theme)
+    if bad:
         letters = ", ".join(f"{letter} (U+{ord(letter):04X})" for letter in sorted(bad))
         findings.append(note("sheet.glyph", f"No font has these letters; they are printed as □: {letters}."))
     return _set(name, with_missing_glyphs(complete, bad), theme, root, day), findings
 
 
-def measured(name: str, data: Mapping[str, Any], theme: Theme, root: Path) -> Any:
+def measured(name: str, data: Mapping[str, Any], theme: Theme, root: Path, bad: set[str]) -> Any:
     """What the template tells under the label `heights`: sizes of words, before it is known where they will stand."""
-    complete = with_missing_glyphs(_complete(data, theme), without_glyph(texts(data), theme))
+    complete = with_missing_glyphs(_complete(data, theme), bad)
     sources, fonts = _sources(name, complete), _fonts(theme)
     value = _query(sources, "<heights>", field="value", one=True, root=str(root), font_paths=fonts)
     return json.loads(value) if isinstance(value, str) else value
