@@ -119,6 +119,58 @@ def test_why_a_hit_is_a_question(words: str, doubt: Doubt) -> None:
     assert [hit.doubt for hit in FINDER.hits(words)] == [doubt]
 
 
+RUNNERS = [
+    person("aroha", name="Aroha Te Whakaruru"),
+    person("robert", name="John Robert William Pemberthy"),
+    person("consuelo", given="María Consuelo", family="Urrutia Etxeberria"),
+    person("irina", name="Ирина Волкова"),
+    person("mia", name="Mia Ott"),
+    person("bea", name="Bea Rown"),
+    person("yael", name="יעל כהן"),
+    person("odd", given="Ana Li", family="Xu"),
+]
+RUN_TOGETHER = [
+    ("sure", "aroha", "#ArohaTeWhakaruru"),
+    ("sure", "aroha", "aroha-te-whakaruru_1961.jpg"),
+    ("sure", "aroha", "https://x.example/album/whakaruru.aroha/"),
+    ("sure", "robert", "jrwpemberthy"),
+    ("sure", "robert", "JRWPemberthy_003.tif"),
+    ("sure", "robert", "j.pemberthy@post.example"),
+    ("sure", "robert", "by jpemberthy"),
+    ("sure", "robert", "pemberthyjr"),
+    ("sure", "robert", "#johnrobert at the fair"),
+    ("sure", "consuelo", "consuelourrutia"),
+    ("sure", "consuelo", "mcurrutia@x.example"),
+    ("sure", "consuelo", "EtxeberriaUrrutiaConsuelo.png"),
+    ("sure", "consuelo", "thisisconsuelourrutiasscan"),
+    ("asked", "consuelo", "#happybirthdayconsuelo"),
+    ("asked", "consuelo", "consuelou@x.example"),
+    ("sure", "irina", "#ИринаВолкова"),
+    ("sure", "irina", "irinavolkova@x.example"),
+    ("sure", "mia", "miaott"),
+    ("sure", "mia", "mott@x.example"),
+    ("none", "-", "mott and miaous"),
+    ("asked", "bea", "brown shoes"),
+    ("none", "-", "embrowned, brownish"),
+    ("none", "-", "#beach #umbrella"),
+    ("sure", "mia", "mia12.jpg"),
+    ("none", "-", "axu@x.example, alxu"),
+    ("none", "-", f"consuelourrutia{'x' * 200}"),
+    ("none", "-", "照片12和34照片"),
+]
+
+
+@pytest.mark.parametrize(("verdict", "people", "words"), RUN_TOGETHER)
+def test_names_run_together(verdict: str, people: str, words: str) -> None:
+    assert answer(words, finder(RUNNERS, [])) == (verdict, people)
+
+
+def test_a_name_run_together_of_somebody_who_may_be_named_is_explained() -> None:
+    tom, bride = person("tom", name="Tom Rourke"), person("bride", given="Leida", family="Rourke")
+    assert answer("tomrourke_1961.jpg", finder([bride], [tom])) == ("none", "-")
+    assert answer("#leidarourke", finder([bride], [tom])) == ("sure", "bride")
+
+
 def test_of_two_with_one_name_who_may_be_named_makes_it_a_question() -> None:
     both = finder([person("young", given="Mia", family="Rourke")], [person("old", given="Mia", family="Rourke")])
     assert answer("Mia Rourke", both) == ("asked", "young")

@@ -32,8 +32,9 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from boxlore.core.people.name_index import As, Ids, Meant, NameIndex, is_initial_of, letter_key
+from boxlore.core.people.name_runs import LONGEST, Letters
 from boxlore.core.people.name_words_table import FAMILY_WORDS, PARTICLES, WIFE_TITLES
-from boxlore.core.people.written_words import UNBROKEN, Text, Word, read_text, script_of
+from boxlore.core.people.written_words import UNBROKEN, Text, Word, plain, read_text, script_of
 
 
 class Doubt(StrEnum):
@@ -47,6 +48,7 @@ class Doubt(StrEnum):
     SHORT = "a short form or an ending that may be another name"
     MISSPELT = "one letter is other"
     INITIALS = "initials alone"
+    RUN_TOGETHER = "a part of a name, run together with other letters"
     PART = "a part of a name, in words without spaces"
 
 
@@ -74,7 +76,10 @@ _JOINS = re.compile(r"[ \t\r\u00a0_\-–‐‑/+#@]*\n?[ \t_\-#@]*")
 _JOINS_LETTER = re.compile(r"\.?[ \t\r\u00a0_\-]*\n?[ \t]*")
 _COMMA = re.compile(r"[ \t]*,[ \t\n]*")
 _NEAR = re.compile(r"[\s,./–\-]*")
+_GLUE = re.compile(r"[_\-–‐‑.+·%'’]{0,2}")
+"""What stands between the words of a run (`name_runs`)."""
 LONGEST_NAME = 6
+SHORTEST_RUN = 4
 ONE_LETTER_WORDS = frozenset("aeiouyàвкиосуая")
 """Words of one letter: “A Rourke” is nobody's initial."""
 
@@ -84,8 +89,9 @@ def hits_in(index: NameIndex, words: str) -> list[Hit]:
     text = read_text(words)
     meant = [index.meant_by(word) for word in text.words]
     found = list(_unbroken(index, text))
-    if any(meant) or any(len(word.folded) == 1 or _may_begin(index, word) for word in text.words):
-        found += _Phrases(index, text, meant).hits()
+    runs = list(_runs(index, text))
+    if runs or any(meant) or any(len(word.folded) == 1 or _may_begin(index, word) for word in text.words):
+        found += _Phrases(index, text, meant, runs).hits()
     people: dict[tuple[int, int, Doubt], set[str]] = {}
     for hit in found:
         people.setdefault((hit.start, hit.end, hit.doubt), set()).update(hit.people)
@@ -114,6 +120,47 @@ def _unbroken(index: NameIndex, text: Text) -> Iterator[Hit]:
                 explained.update(places)
 
 
+@dataclass(frozen=True, slots=True)
+class _Run:
+    """The numbers of the first and the last word of a name that is run together, whose, and whether that is sure."""
+
+    first: int
+    last: int
+    person: str
+    is_sure: bool
+
+
+def _runs(index: NameIndex, text: Text) -> Iterator[_Run]:
+    """Names that are run together, in each run of words without a blank between."""
+    words = text.words
+    start = 0
+    for at in range(1, len(words) + 1):
+        if at == len(words) or not _GLUE.fullmatch(words[at].before):
+            yield from _runs_in(index, words, start, at)
+            start = at
+
+
+def _runs_in(index: NameIndex, words: Sequence[Word], start: int, stop: int) -> Iterator[_Run]:
+    """The names in one run, the words from `start` to before `stop`."""
+    if stop - start == 1 and len(words[start].folded) < SHORTEST_RUN:
+        return
+    places: list[int] = []
+    edges: set[int] = set()
+    parts: list[str] = []
+    for at in range(start, stop):
+        edges.add(len(places))
+        if not words[at].folded[0].isdigit() and words[at].script != UNBROKEN:
+            parts.append(plain(words[at].folded))
+            places += [at] * len(parts[-1])
+            edges.add(len(places))
+    if not SHORTEST_RUN <= len(places) <= LONGEST:
+        return
+    is_tag = stop - start > 1 or words[start].before[-1:] in ("#", "@", "/", "=")
+    is_tag = is_tag or (stop < len(words) and words[stop].before[:1] == "@")
+    for piece in index.runs.pieces(Letters("".join(parts), frozenset(edges), is_tag)):
+        yield _Run(places[piece.start], places[piece.end - 1], piece.person, piece.is_sure)
+
+
 def _begins(letter: str, letters: Iterable[str]) -> bool:
     return any(is_initial_of(letter, first) for first in letters)
 
@@ -121,19 +168,20 @@ def _begins(letter: str, letters: Iterable[str]) -> bool:
 class _Phrases:
     """One text with what its words may mean: finds full names first, then what is left."""
 
-    def __init__(self, index: NameIndex, text: Text, meant: Sequence[Meant]) -> None:
+    def __init__(self, index: NameIndex, text: Text, meant: Sequence[Meant], runs: Sequence[_Run]) -> None:
         self._index, self._text, self._words, self._meant = index, text, text.words, meant
+        self._runs = runs
         self._one_case = text.is_one_case
         self._full = [full for phrase in self._phrases() for full in self._full_in(phrase)]
         self._full += self._turned_about()
+        self._full += self._run_together()
 
     def hits(self) -> Iterator[Hit]:
         """What names somebody hidden, each word once for each person."""
         yield from self._full_hits()
         yield from self._whole_hits()
+        yield from self._doubtful_runs()
         for at, meant in enumerate(self._meant):
-            if meant.joined:
-                yield self._hit(at, at, meant.joined)
             if meant.calls or meant.families:
                 yield from self._alone(at, meant)
         yield from self._initials()
@@ -238,11 +286,26 @@ class _Phrases:
     def _fits_family(self, at: int, person: str) -> bool:
         return person in self._meant[at].families or not self._meant[at].calls
 
+    def _run_together(self) -> list[_Full]:
+        """Full names in runs that were not found word by word."""
+        known = {(at, full.person) for full in self._full for at in range(full.first, full.last + 1)}
+        return [
+            _Full(run.first, run.last, run.person, As.TOLD)
+            for run in self._runs
+            if run.is_sure and (run.first, run.person) not in known
+        ]
+
+    def _doubtful_runs(self) -> Iterator[Hit]:
+        for run in self._runs:
+            explained = any(full.first <= run.last and run.first <= full.last for full in self._full)
+            if not run.is_sure and run.person in self._index.hidden and not explained:
+                yield self._hit(run.first, run.last, {run.person}, Doubt.RUN_TOGETHER)
+
     def _full_hits(self) -> Iterator[Hit]:
         hidden = self._index.hidden
         free = [full for full in self._full if full.person not in hidden]
         for full in self._full:
-            if full.person in hidden:
+            if full.person in hidden and not self._is_within_another(full):
                 shared = any(
                     named.first <= full.first and full.last <= named.last and named.how <= full.how for named in free
                 )
@@ -250,6 +313,18 @@ class _Phrases:
             wives = self._index.wives.get(full.person)
             if wives and full.first and self._words[full.first - 1].folded in WIFE_TITLES:
                 yield self._hit(full.first - 1, full.last, wives)
+
+    def _is_within_another(self, full: _Full) -> bool:
+        """Whether a longer form of the same person's name stands there, as sure: one place is one hit."""
+        size = full.last - full.first
+        return any(
+            longer.person == full.person
+            and longer.how <= full.how
+            and longer.first <= full.first
+            and full.last <= longer.last
+            and longer.last - longer.first > size
+            for longer in self._full
+        )
 
     def _whole_hits(self) -> Iterator[Hit]:
         """Names that are no given or family name: as they were told, whole."""

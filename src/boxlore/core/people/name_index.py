@@ -18,6 +18,7 @@ from boxlore.core.people.inflections import (
     without_prefixes,
 )
 from boxlore.core.people.name_lists_table import GIVEN
+from boxlore.core.people.name_runs import NameRuns
 from boxlore.core.people.name_words_table import PARTICLES, TITLES
 from boxlore.core.people.names import close, full_names_of, gendered_forms, pet_forms, short_rows
 from boxlore.core.people.names_table import EVERYDAY
@@ -37,7 +38,7 @@ from boxlore.core.people.written_words import (
     script_of,
 )
 
-SHORTEST_TO_MISSPELL, SHORTEST_TO_INFLECT, SHORTEST_JOINED, SHORTEST_KEY = 6, 4, 7, 3
+SHORTEST_TO_MISSPELL, SHORTEST_TO_INFLECT, SHORTEST_KEY = 6, 4, 3
 """Letters that a word must have to be sought so; a shorter one is too often part of another word."""
 
 LONGEST_ENDING_APART = 4
@@ -61,7 +62,6 @@ class As(IntEnum):
 
 
 Ids = frozenset[str]
-NONE: Ids = frozenset()
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,11 +76,9 @@ class Meant:
     """Whether the form is a given name of its own: `Marta` is not only a case of `Mart`."""
     is_short: bool = False
     """Whether it is an ending behind a name of two or three letters."""
-    joined: Ids = NONE
-    """Whose given and family name it is, written as one word."""
 
     def __bool__(self) -> bool:
-        return bool(self.calls or self.families or self.besides or self.joined)
+        return bool(self.calls or self.families or self.besides)
 
 
 NOBODY_MEANT = Meant()
@@ -98,17 +96,14 @@ class Bearer:
     letters: tuple[str, ...]
     family_letters: frozenset[str]
     whole: tuple[tuple[str, ...], ...]
-    joined: frozenset[str]
 
 
 def bearer_of(person: Person) -> Bearer:
     """The words of a person's names."""
     calls, letters = _call_words(_spellings(person.calls))
     families: set[str] = set()
-    joined_families: set[str] = set()
     for surname in _spellings(person.surnames):
         words = [word for word in _name_words(surname) if word not in PARTICLES]
-        joined_families.add("".join(words))
         families.add("".join(words))
         families.update(form for word in words if len(word) > 1 for form in gendered_forms(word))
     pets = {pet for call in calls for pet in pet_forms(call)} - calls
@@ -119,11 +114,10 @@ def bearer_of(person: Person) -> Bearer:
     has_no_parts = bool(words_told) and not calls and not families and script_of(words_told[0][0]) != UNBROKEN
     is_description = person.name[:1].islower()
     alone = (words_told,) if has_no_parts and not is_description else ()
-    joined = {f"{a}{b}" for call in calls for family in joined_families for a, b in ((call, family), (family, call))}
     first = {letter_key(word[0]) for surname in person.surnames for word in _name_words(surname)[-1:]}
     return Bearer(
         frozenset(calls), frozenset(pets), frozenset(fulls), frozenset(families), frozenset(besides), letters,
-        frozenset(first | {letter_key(family[0]) for family in families}), alone, frozenset(joined),
+        frozenset(first | {letter_key(family[0]) for family in families}), alone,
     )  # fmt: skip
 
 
@@ -182,12 +176,12 @@ class NameIndex:
         everyone = list(people)
         self.hidden = hidden
         self.bearers = {person.id: bearer_of(person) for person in everyone}
+        self.runs = NameRuns(self.bearers)
         self.wives = _wives(everyone, hidden)
         self.wholes: dict[str, list[tuple[tuple[str, ...], str]]] = {}
         self.unbroken: dict[str, tuple[set[str], bool]] = {}
         self.initials: dict[str, set[str]] = {}
         self._roles: dict[str, _Roles] = {}
-        self._joined: dict[str, set[tuple[str, str]]] = {}
         self._tables: dict[str, Table] = {}
         self._known: dict[tuple[str, str], Meant] = {}
         for ident, bearer in self.bearers.items():
@@ -220,9 +214,6 @@ class NameIndex:
             return
         for whole in bearer.whole:
             self.wholes.setdefault(whole[0], []).append((whole, ident))
-        for joined in bearer.joined:
-            if len(joined) >= SHORTEST_JOINED:
-                self._joined.setdefault(joined[:4], set()).add((joined, ident))
         for letter in bearer.family_letters:
             for letters in {bearer.letters, bearer.letters[:1]}:
                 self.initials.setdefault("".join(map(letter_key, letters)) + letter, set()).add(ident)
@@ -254,10 +245,9 @@ class NameIndex:
                     matches |= self._table(table).get(key, {})
         if not matches and word.script == LATIN and len(word.folded) >= SHORTEST_TO_MISSPELL - 1:
             matches = self._misspelt(word.folded)
-        joined = self._joined_in(plain(word.folded)) if word.script == LATIN else NONE
-        return self._meant(word.folded, matches, joined)
+        return self._meant(word.folded, matches)
 
-    def _meant(self, folded: str, matches: dict[str, As], joined: Ids) -> Meant:
+    def _meant(self, folded: str, matches: dict[str, As]) -> Meant:
         calls: dict[str, As] = {}
         families: dict[str, As] = {}
         besides: dict[str, As] = {}
@@ -268,11 +258,11 @@ class NameIndex:
             calls |= dict.fromkeys(roles.calls, how)
             families |= dict.fromkeys(roles.families, how)
             besides |= dict.fromkeys(roles.besides, how)
-        if not (calls or families or besides or joined):
+        if not (calls or families or besides):
             return NOBODY_MEANT
         told = As.TOLD in matches.values()
         return Meant(
-            calls, families, besides, joined=joined,
+            calls, families, besides,
             is_everyday=folded in EVERYDAY or any(base in EVERYDAY for base in matches),
             is_other_name=not told and (folded in GIVEN or bool(short_rows(folded))),
             is_short=not told and min(map(len, matches), default=9) < SHORTEST_TO_INFLECT,
@@ -301,16 +291,6 @@ class NameIndex:
                         table.setdefault(form, {})[base] = As.MISSPELT
         near = {base for form in _one_less(folded) for base in table.get(form, ())}
         return {base: As.MISSPELT for base in near if close(base, folded)}
-
-    def _joined_in(self, folded: str) -> Ids:
-        if len(folded) < SHORTEST_JOINED:
-            return NONE
-        return frozenset(
-            ident
-            for at in range(len(folded) - SHORTEST_JOINED + 1)
-            for joined, ident in self._joined.get(folded[at : at + 4], ())
-            if folded.startswith(joined, at)
-        )
 
 
 def _wives(people: Iterable[Person], hidden: Ids) -> dict[str, set[str]]:

@@ -1,0 +1,233 @@
+"""Names run together, as in file names, addresses and tags: `#ArohaTeWhakaruru`, `jrwpemberthy`, `chen_xiaomei`.
+
+A run is letters that no blank parts: words with nothing, digits or `_ - . +` between. It names somebody where a piece
+of it is made of parts of that person's names alone, each once, in any order. Such a piece counts
+
+    as a full name      with a family name and a name that somebody is called by; one of fewer than seven letters only
+                        where it begins and ends with a word
+    as a full name      with a family name and two initials, or one before a long name or in what is plainly an address
+                        or a tag; from the beginning to the end of words
+    as a question       with one initial elsewhere, and a name of five letters and more at the edge of a tag
+
+Words of other scripts are held against each other by their Latin keys (`inflections.key_of`), the whole run at once.
+"""
+
+from collections.abc import Callable, Iterable, Iterator, Mapping
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import Protocol
+
+from boxlore.core.people.inflections import key_of
+from boxlore.core.people.name_words_table import PARTICLES
+from boxlore.core.people.names_table import EVERYDAY
+from boxlore.core.people.written_words import ARABIC, CYRILLIC, GREEK, HEBREW, LATIN, UNBROKEN, script_of
+
+SHORTEST_INSIDE = 7
+"""Letters of a full name that is found also in the midst of a word."""
+SHORTEST_PART, SHORTEST_FAMILY, SURE_FAMILY, SHORTEST_IN_TAG = 2, 3, 6, 5
+LONGEST = 200
+"""Letters of a run beyond which it is no name: a digest, a picture as text."""
+MOST_KNOWN = 1 << 16
+CALL, FAMILY, PARTICLE, INITIAL, FAMILY_INITIAL = "call", "family", "particle", "initial", "family initial"
+_PARTICLES = tuple((word, PARTICLE) for word in sorted(PARTICLES) if len(word) >= SHORTEST_PART and word.isalpha())
+
+
+class Named(Protocol):
+    """The words of one person's names, as `name_index.Bearer` has them."""
+
+    @property
+    def calls(self) -> frozenset[str]: ...
+    @property
+    def pets(self) -> frozenset[str]: ...
+    @property
+    def families(self) -> frozenset[str]: ...
+    @property
+    def letters(self) -> tuple[str, ...]: ...
+    @property
+    def family_letters(self) -> frozenset[str]: ...
+
+
+@dataclass(frozen=True, slots=True)
+class Letters:
+    """The letters of a run, folded, without what stands between its words. `edges` are where words begin and end.
+
+    `is_tag` says that it stands as an address, a tag or the name of a file does, so that one letter may be an initial.
+    """
+
+    text: str
+    edges: frozenset[int]
+    is_tag: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """Letters from `start` to `end` of a run that name a person, surely or perhaps."""
+
+    start: int
+    end: int
+    person: str
+    is_sure: bool
+
+
+Part = tuple[str, str]
+"""Letters, and what they are: one of CALL … FAMILY_INITIAL."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Parts:
+    """What may follow one another in a run that is the name of one person."""
+
+    words: tuple[Part, ...]
+    letters: tuple[str, ...]
+    family_letters: frozenset[str]
+
+
+@dataclass(frozen=True, slots=True)
+class _Span:
+    """A piece of a run with the parts that it is made of."""
+
+    start: int
+    end: int
+    parts: tuple[Part, ...]
+
+    def count(self, kind: str) -> int:
+        return sum(kind == of for _, of in self.parts)
+
+    @property
+    def is_full(self) -> bool:
+        return bool(self.count(CALL) and self.count(FAMILY))
+
+
+class NameRuns:
+    """Finds the pieces of runs that are names of `bearers` (by id)."""
+
+    def __init__(self, bearers: Mapping[str, Named]) -> None:
+        self._own: dict[str, list[tuple[Part, str]]] = {}
+        self._keyed: dict[str, list[tuple[Part, str]]] = {}
+        self._parts: dict[tuple[str, bool], _Parts] = {}
+        self._scripts: dict[str, str] = {}
+        for ident, named in bearers.items():
+            self._add(ident, named)
+        self.pieces: Callable[[Letters], tuple[Piece, ...]] = lru_cache(MOST_KNOWN)(self._pieces)
+
+    def _add(self, ident: str, named: Named) -> None:
+        script = next((script_of(word[0]) for word in sorted({*named.families, *named.calls})), UNBROKEN)
+        if script == UNBROKEN:
+            return
+        self._scripts[ident] = script
+        own = self._parts[ident, False] = _parts_of(named, str)
+        for word, kind in own.words:
+            self._own.setdefault(word[:SHORTEST_PART], []).append(((word, kind), ident))
+        if script not in (HEBREW, ARABIC):  # whose short vowels nobody writes
+            keyed = self._parts[ident, True] = _parts_of(named, lambda word: key_of(word, script))
+            for word, kind in keyed.words:
+                if kind == FAMILY and len(word) >= SHORTEST_FAMILY:
+                    self._keyed.setdefault(word[:SHORTEST_PART], []).append(((word, kind), ident))
+
+    def _pieces(self, letters: Letters) -> tuple[Piece, ...]:
+        """Every piece that names or may name somebody: of each person the longest, sure before doubtful."""
+        best: dict[str, Piece] = {}
+        for piece in (*self._in_own_script(letters), *self._in_another(letters.text)):
+            before = best.get(piece.person)
+            if before is None or _worth(before) < _worth(piece):
+                best[piece.person] = piece
+        return tuple(best.values())
+
+    def _in_own_script(self, letters: Letters) -> Iterator[Piece]:
+        for at, part, ident in _anchors(letters.text, self._own):
+            for span in _spans(letters.text, at, part, self._parts[ident, False]):
+                is_sure = _is_sure(span, letters)
+                if is_sure is not None:
+                    yield Piece(span.start, span.end, ident, is_sure)
+
+    def _in_another(self, text: str) -> Iterator[Piece]:
+        """A run in another script than that of the name: the whole of it, by its key."""
+        script = script_of(text[0])
+        if script not in (LATIN, CYRILLIC, GREEK):
+            return
+        key = key_of(text, script)
+        for at, part, ident in _anchors(key, self._keyed):
+            spans = _spans(key, at, part, self._parts[ident, True]) if self._scripts[ident] != script else ()
+            if any((span.start, span.end) == (0, len(key)) and span.is_full for span in spans):
+                yield Piece(0, len(text), ident, is_sure=True)
+
+
+def _worth(piece: Piece) -> tuple[bool, int]:
+    return piece.is_sure, piece.end - piece.start
+
+
+def _parts_of(named: Named, form: Callable[[str], str]) -> _Parts:
+    words = {(form(word), CALL) for word in named.calls | named.pets} | {
+        (form(word), FAMILY) for word in named.families
+    }
+    return _Parts(
+        tuple(sorted(part for part in words if len(part[0]) >= SHORTEST_PART)),
+        tuple(map(form, named.letters)),
+        frozenset(map(form, named.family_letters)),
+    )
+
+
+def _anchors(text: str, starts: Mapping[str, Iterable[tuple[Part, str]]]) -> Iterator[tuple[int, Part, str]]:
+    """Where a part of somebody's name stands: from which a piece is sought on either side."""
+    for at in range(len(text) - SHORTEST_PART + 1):
+        for part, ident in starts.get(text[at : at + SHORTEST_PART], ()):
+            if text.startswith(part[0], at):
+                yield at, part, ident
+
+
+def _spans(text: str, at: int, part: Part, parts: _Parts) -> Iterator[_Span]:
+    """Every piece that is made of parts of one person's names around this one."""
+    for start, before in _grown(text, at, (part,), parts, forward=False):
+        for end, after in _grown(text, at + len(part[0]), before, parts, forward=True):
+            yield _Span(start, end, after)
+
+
+def _grown(
+    text: str, edge: int, used: tuple[Part, ...], parts: _Parts, *, forward: bool
+) -> Iterator[tuple[int, tuple[Part, ...]]]:
+    """How far parts that were not used yet reach from an edge to one side: each way of it."""
+    yield edge, used
+    letter = (text[edge : edge + 1] if forward else text[max(0, edge - 1) : edge]) or " "
+    nexts: list[Part] = [
+        part
+        for part in (*parts.words, *_PARTICLES)
+        if (text.startswith(part[0], edge) if forward else text.endswith(part[0], 0, edge))
+        and not any(part[0] == word for word, _ in used)
+    ]
+    if used.count((letter, INITIAL)) < parts.letters.count(letter):
+        nexts.append((letter, INITIAL))
+    if letter in parts.family_letters and (letter, FAMILY_INITIAL) not in used:
+        nexts.append((letter, FAMILY_INITIAL))
+    for part in nexts:
+        further = edge + len(part[0]) if forward else edge - len(part[0])
+        yield from _grown(text, further, (*used, part), parts, forward=forward)
+
+
+def _is_sure(span: _Span, letters: Letters) -> bool | None:
+    """Whether a piece surely names its person; None where it does not at all."""
+    size = span.end - span.start
+    is_apart = span.start in letters.edges and span.end in letters.edges
+    initials = span.count(INITIAL) + span.count(FAMILY_INITIAL)
+    if span.is_full and (is_apart or (size >= SHORTEST_INSIDE and not initials)):
+        return True
+    family = max((len(word) for word, kind in span.parts if kind == FAMILY), default=0)
+    if family and span.count(INITIAL):
+        return _initials_are_sure(span, family, is_tag=letters.is_tag) if is_apart else None
+    calls = span.count(CALL)
+    if calls > 1 and not initials and is_apart and size >= SHORTEST_INSIDE:
+        return True
+    if not letters.is_tag or not calls or (is_apart and not initials):
+        return None  # a name that stands as a word is found as one
+    if span.count(FAMILY_INITIAL) == initials == 1:
+        return False if is_apart else None
+    at_an_edge = span.start in letters.edges or span.end in letters.edges
+    return False if at_an_edge and not initials and size >= SHORTEST_IN_TAG else None
+
+
+def _initials_are_sure(span: _Span, family: int, *, is_tag: bool) -> bool | None:
+    """Of a family name with initials for given names, which one letter may make another word (`smart`, `brown`)."""
+    if family < SHORTEST_FAMILY:
+        return None
+    if span.count(INITIAL) > 1 or is_tag or family >= SURE_FAMILY:
+        return True
+    return None if family == SHORTEST_FAMILY or any(word in EVERYDAY for word, _ in span.parts) else False
