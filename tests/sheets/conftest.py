@@ -3,6 +3,7 @@
 import fcntl
 import json
 import os
+import select
 import shutil
 import subprocess
 from collections.abc import Callable, Iterator
@@ -97,6 +98,10 @@ def printing() -> Printing:
     return Printing(title="Tamm and Rourke", printed_on=ON, audience="for family")
 
 
+SILENT = 60
+"""Seconds without a word of the browser after which it is not waited for any longer."""
+
+
 class Browser:
     """Headless Chromium over its own pipe (Chrome DevTools Protocol, messages ended by a zero byte)."""
 
@@ -116,7 +121,7 @@ class Browser:
         )  # fmt: skip
         os.close(read_in)
         os.close(write_out)
-        self._out, self._in = os.fdopen(write_in, "wb", 0), os.fdopen(read_out, "rb")
+        self._out, self._in, self._heard = os.fdopen(write_in, "wb", 0), read_out, b""
         self._next = 0
         self._session = ""
         self.events: list[dict[str, Any]] = []
@@ -140,11 +145,13 @@ class Browser:
             self.events.append(got)
 
     def _message(self) -> dict[str, Any]:
-        data = bytearray()
-        while (letter := self._in.read(1)) not in (b"\0", b""):
-            data += letter
-        got: dict[str, Any] = json.loads(data)
-        return got
+        while b"\0" not in self._heard:
+            assert select.select([self._in], [], [], SILENT)[0], "the browser says nothing more"
+            data = os.read(self._in, 65536)
+            assert data, "the browser has ended"
+            self._heard += data
+        message, _, self._heard = self._heard.partition(b"\0")
+        return dict(json.loads(message))
 
     def open(self, path: Path, *, script: bool = True, width: int = 1000) -> None:
         self.send("Emulation.setScriptExecutionDisabled", value=not script)
@@ -176,7 +183,7 @@ class Browser:
         self._process.terminate()
         self._process.wait(10)
         self._out.close()
-        self._in.close()
+        os.close(self._in)
 
 
 @pytest.fixture(scope="session")

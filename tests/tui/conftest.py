@@ -199,6 +199,8 @@ SOON = 0.2
 """Seconds: what a timer does within them is waited for, such as a search after the last letter."""
 RESTLESS = 0.5
 """Seconds: something that moves by itself, as the bar of a long task, is not waited for any longer."""
+NEVER_AT_REST = 10.0
+"""Seconds: on a slow machine drawing such a bar may leave the loop no rest at all between two keys."""
 
 
 class _Watched(selectors.DefaultSelector):
@@ -226,10 +228,11 @@ class Loop(asyncio.SelectorEventLoop):
         super().__init__(self._watched)
 
     async def rests(self, soon: float = 0.0) -> None:
-        """Until nothing is left to run, and no timer is due within so many seconds."""
+        """Until nothing is left to run, and no timer is due within so many seconds; at most `NEVER_AT_REST`."""
         asked = self.create_future()
         self._watched.asked.append((soon, asked))
-        await asked
+        with suppress(TimeoutError):
+            await asyncio.wait_for(asked, NEVER_AT_REST)
 
 
 async def settled(app: App[Any]) -> None:

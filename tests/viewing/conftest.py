@@ -218,7 +218,7 @@ class Browser:
 
     def page(self) -> Page:
         """The first page of the browser."""
-        with urlopen(f"http://{self._at}/json/list") as answer:
+        with urlopen(f"http://{self._at}/json/list", timeout=60) as answer:
             pages = [one for one in json.load(answer) if one["type"] == "page"]
         return Page(pages[0]["webSocketDebuggerUrl"])
 
