@@ -23,6 +23,7 @@ from PIL import Image
 from boxlore.core.errors import ByteFault
 from boxlore.formats import carrier
 
+sys.path.insert(0, str(Path(__file__).parents[2]))  # the shapes import what their tests share
 FILES = int(sys.argv[1]) if len(sys.argv) > 1 else 20_000
 SEED = int(sys.argv[2]) if len(sys.argv) > 2 else 20261126
 EXTREMES = (b"\x00", b"\xff", b"\x00\x00", b"\xff\xff", b"\x7f\xff\xff\xff", bytes(4), b"\xff" * 4)

@@ -17,7 +17,7 @@ from boxlore.core.crosswalk.dublin_core import AAT, CollectionFacts, DcValue, pr
 from boxlore.core.crosswalk.scan_names import packed_path
 from boxlore.core.fields.language import language_tag
 from boxlore.core.fields.originals import SIZE_WORDS, SizeMm
-from boxlore.core.fields.pictures import FILE_WORDS, SHOWS_WORDS, FileFacts, Shows
+from boxlore.core.fields.pictures import EMBEDDED_WORDS, FILE_WORDS, SHOWS_WORDS, FileFacts, Shows
 from boxlore.core.fields.points import AREA_WORDS, Area
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.people.person import Person
@@ -266,7 +266,13 @@ def _scan(node: str, record: Record, scan: ScanFile) -> list[str]:
         f"{scan_node} {_p('bx:role')} {literal(scan.role)} .",
         f"{scan_node} {_p('bx:file')} {literal(FILE_WORDS.write(facts))} .",
         f"{scan_node} {_p('bx:shows')} {literal(SHOWS_WORDS.write(shows))} .",
+        *(f"{scan_node} {_p('bx:struck')} {literal(digest)} ." for digest in (_struck_file(scan),) if digest),
     ]
+
+
+def _struck_file(scan: ScanFile) -> str:
+    """The SHA-256 of the keeper's own file, where what it says was struck: it is not to be read from it again."""
+    return EMBEDDED_WORDS.read(scan.embedded).struck_file
 
 
 _ANNOTATION = " .\n".join(

@@ -19,6 +19,7 @@ from boxlore.core.fields.pictures import (
     SHOWS_ITEM_SQL,
     SHOWS_WORDS,
     Shows,
+    words_struck,
 )
 from boxlore.core.fields.points import AREA_WORDS
 from boxlore.core.records.item_record import AS_SCANNED, MarkerRows, Material, Related, ScanFile
@@ -133,6 +134,10 @@ def _scans(db: sqlite3.Connection, items: Sequence[str]) -> dict[str, list[ScanF
     query = f"SELECT subject, field, words FROM in_force WHERE subject {_AMONG} ORDER BY subject, row"
     for scan, name, words in db.execute(query, (json.dumps([scan for scan, _ in shows]),)):
         facts[scan][name] = words
+    # The tombstone says it, not a statement: it outlives an undo, a kill, and a backup that is brought back.
+    for (scan,) in db.execute("SELECT subject FROM tombstone WHERE field = 'embedded'"):
+        if "file" in facts.get(scan, ()):
+            facts[scan]["embedded"] = words_struck(FILE_WORDS.read(facts[scan]["file"]).sha256)
     by_item: defaultdict[str, list[ScanFile]] = defaultdict(list)
     for scan, shown in shows:
         if "file" in facts[scan]:

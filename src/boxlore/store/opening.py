@@ -345,6 +345,10 @@ class Store:
         """The id of the scan with these bytes, or an empty string."""
         return self._ask(queries.scan_by_sha256, digest)
 
+    def struck_files(self) -> set[str]:
+        """SHA-256 of the files whose own words were struck: they are not taken from such a file again."""
+        return self._ask(queries.struck_files)
+
     def shown_on(self, scan: str, area: Sequence[float]) -> str:
         """The number of the item shown by that part of a scan, or an empty string."""
         return self._ask(queries.shown_on, scan, area)

@@ -21,7 +21,7 @@ from boxlore.core.fields.originals import (
     number_bounds,
     series_of,
 )
-from boxlore.core.fields.pictures import FILE_SHA256_SQL, FILE_WORDS, SHOWS_WORDS, FileFacts
+from boxlore.core.fields.pictures import EMBEDDED_WORDS, FILE_SHA256_SQL, FILE_WORDS, SHOWS_WORDS, STRUCK_SQL, FileFacts
 from boxlore.core.fields.plain import YES_NO_WORDS
 from boxlore.core.fields.table import OWN
 from boxlore.core.originals.history import Stated
@@ -271,6 +271,14 @@ def scan_by_sha256(db: sqlite3.Connection, digest: str) -> str:
     query = f"SELECT subject FROM in_force WHERE field = 'file' AND {FILE_SHA256_SQL} = ?"
     row = db.execute(query, (digest,)).fetchone()
     return str(row[0]) if row else ""
+
+
+def struck_files(db: sqlite3.Connection) -> set[str]:
+    """Those of scans here, be their intake taken back or not, and of those that came from a transfer without words."""
+    scans = "SELECT subject FROM tombstone WHERE field = 'embedded'"
+    here = db.execute(f"SELECT {FILE_SHA256_SQL} FROM statement WHERE field = 'file' AND subject IN ({scans})")
+    brought = db.execute(f"SELECT words FROM in_force WHERE field = 'embedded' AND {STRUCK_SQL}")
+    return {digest for (digest,) in here} | {EMBEDDED_WORDS.read(words).struck_file for (words,) in brought}
 
 
 def shown_on(db: sqlite3.Connection, scan: str, area: Sequence[float]) -> str:

@@ -33,6 +33,9 @@ What always holds
 - A tombstone stays for ever. What is read in from a file later is not taken if its subject and field were struck
   (`Store.struck`), so joining two copies does not bring the words back. The backups get the tombstones too: a backup
   that is brought back has all that was struck since taken out of it first (`restoring`).
+- Words that a scan's own file says stay in that file, which no strike changes. The tombstone keeps them out: as long as
+  it is there, that scan's record says nothing of its file (`material`), and a file of the same bytes is taken in
+  without its words (`Store.struck_files`), whatever was undone, restored or read in since.
 - A strike is reported as finished only when step 2 is.
 
 An example. Of a picture of a harbour Leida Rourke told s1, "a dock hand". In another act she corrected it to s2, "Ants

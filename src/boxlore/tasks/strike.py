@@ -7,10 +7,10 @@ from functools import partial
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.fields.pictures import EMBEDDED_WORDS, STRUCK, Embedded
+from boxlore.core.fields.pictures import EMBEDDED_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.containers import looks_like_number
-from boxlore.core.statements import Kind, Said, Source, Subject, fold
+from boxlore.core.statements import Kind, Statement, Subject, fold
 from boxlore.store.backups import FOLDER
 from boxlore.store.strike import StrikeReport as StrikeReport
 from boxlore.store.strike import finish, pending, said, strike, unsaid
@@ -66,13 +66,18 @@ def targets(collection: Collection, subjects: Iterable[Subject], field: str, wor
         Target(statement.id, statement.field, statement.words)
         for subject in subjects
         for statement, _ in collection.store.statements(subject)
-        if statement.field == field and words.casefold() in statement.words.casefold() and statement.words != NOT_AGAIN
+        if statement.field == field and words.casefold() in statement.words.casefold() and not _is_mark(statement)
     ]
     if not matches:
         raise WrongUse(
             f"There is no such {field} to strike.", "boxlore show and boxlore people show list what is told."
         )
     return matches
+
+
+def _is_mark(statement: Statement) -> bool:
+    """Whether it only says that the words of a scan's file were struck."""
+    return statement.field == "embedded" and EMBEDDED_WORDS.read(statement.words).are_struck
 
 
 EVERYWHERE, ANY = "everywhere", "any"
@@ -129,29 +134,18 @@ def strike_out(
     """Strike these statements; waits for other readers until `stopped`."""
     collection.back_up_before("striking")
     by, now = collection.by, collection.clock.now()
-    scans = _said_by_files(collection, statements)
-    report = strike(collection.store, statements, by=by, now=now, waiting=waiting, stopped=stopped)
-    if scans:
-        act = collection.act("what a file says is not taken from it again")
-        for scan in scans:
-            act.state(Subject(Kind.SCAN, scan), "embedded", NOT_AGAIN, source=Source(Said.FILE))
-        act.done()
-    return report
+    return strike(collection.store, statements, by=by, now=now, waiting=waiting, stopped=stopped)
 
 
-NOT_AGAIN = EMBEDDED_WORDS.write(Embedded(((STRUCK, "what this file says is not taken from it again"),)))
-"""Stands in place of struck words that came from a scan's own file."""
-
-
-def _said_by_files(collection: Collection, statements: Iterable[str]) -> dict[str, str]:
-    """The scans (id and path) whose files said some of these statements."""
+def _said_by_files(collection: Collection, statements: Iterable[str]) -> list[str]:
+    """The paths of the scans whose files said some of these statements."""
     asked = set(statements)
-    return {
-        scan: facts.path
+    return [
+        facts.path
         for scan, facts in collection.store.scans()
         for statement, _ in collection.store.statements(Subject(Kind.SCAN, scan))
         if statement.id in asked and statement.field == "embedded"
-    }
+    ]
 
 
 def own_files(collection: Collection, to_strike: Iterable[Target]) -> list[str]:
@@ -160,7 +154,7 @@ def own_files(collection: Collection, to_strike: Iterable[Target]) -> list[str]:
     return [
         f"The scan's own file still carries them: {path}. Boxlore never changes a scan. Copies made from now on hold "
         "its picture and the record alone; make those that you have again."
-        for path in (_said_by_files(collection, asked).values() if asked else ())
+        for path in (_said_by_files(collection, asked) if asked else ())
     ]
 
 

@@ -10,6 +10,9 @@ import exiv2
 import pytest
 from PIL import Image
 
+from boxlore.tasks.collection.opening import open_collection
+from boxlore.tasks.telling.undoing import Done, Steps
+
 Run = Callable[..., tuple[int, str, str]]
 SAID = "Ants Saar owed us money"
 
@@ -82,3 +85,40 @@ def test_a_scan_whose_picture_cannot_be_taken_apart_gets_no_copy(run: Run, folde
     assert "still carries them" in said
     _, _, said = run("-c", folder, "copies", folder / "copies")
     assert "and what its file says was struck" in said
+
+
+def test_what_was_struck_out_of_a_scan_leaves_in_no_part_and_does_not_come_back(
+    run: Run, folder: Path, tmp_path: Path
+) -> None:
+    run("-c", folder, "tell", "TRA-0001", "title", "Nets")
+    run("-c", folder, "strike", "TRA-0001", "embedded", "--yes")
+    scan = next((folder / "scans").glob("TRA-0001*"))
+    out = tmp_path / "transfer"
+    code, _, said = run("-c", folder, "transfer", out)
+    assert code in (0, 1) and (out / "open").is_dir() and (out / "closed").is_dir(), said
+    assert holding(out) == []
+    with Image.open(next(out.glob(f"*/data/scans/**/{scan.name}"))) as picture:
+        assert picture.size == (60, 40)
+    again = tmp_path / "again"
+    assert run("new", again, "--from", out)[0] == 0 and holding(again) == []
+    run("-c", again, "intake", tmp_path / "in", "--copy", "--yes")  # the words are in that very file
+    assert all(name.startswith("scans/") for name in holding(again)) and holding(again)
+    run("-c", again, "copies", again / "copies")
+    assert all(name.startswith("scans/") for name in holding(again))
+    assert SAID not in run("-c", again, "check")[1]
+
+
+def test_no_undo_no_backup_and_no_new_intake_brings_them_back(run: Run, folder: Path, tmp_path: Path) -> None:
+    run("-c", folder, "tell", "TRA-0002", "title", "Nets")  # a backup is made before the strike
+    run("-c", folder, "strike", "TRA-0001", "embedded", "--yes")
+    scan = f"scans/{next((folder / 'scans').glob('TRA-0001*')).name}"
+    assert run("-c", folder, "restore", "newest", "--yes")[0] == 0
+    run("-c", folder, "copies", folder / "copies")
+    assert holding(folder) == [scan]
+    with open_collection(folder) as collection:
+        steps = Steps(collection)
+        for act in collection.store.last_acts():
+            steps.withdraw(Done(act.id, act.what, ""))
+    run("-c", folder, "intake", tmp_path / "in", "--copy", "--yes")
+    run("-c", folder, "copies", folder / "copies")
+    assert all(name.startswith("scans/") for name in holding(folder)) and list((folder / "copies").rglob("*.jpg"))

@@ -24,7 +24,7 @@ from boxlore.core.fields.originals import (
     number_bounds,
     series_of,
 )
-from boxlore.core.fields.pictures import FILE_SHA256_SQL, LINK_FIRST_SQL, LINK_SECOND_SQL, SHOWS_ITEM_SQL
+from boxlore.core.fields.pictures import FILE_SHA256_SQL, LINK_FIRST_SQL, LINK_SECOND_SQL, SHOWS_ITEM_SQL, STRUCK_SQL
 from boxlore.core.fields.plain import START, START_SQL
 from boxlore.core.fields.table import FIELDS
 
@@ -33,6 +33,7 @@ FRAGMENTS: list[tuple[str, str, Callable[[Any], object]]] = [
     ("number", SERIES_SQL, lambda number: series_of(NUMBER_WORDS.write(number))),
     ("number", COUNT_SQL, attrgetter("count")),
     ("file", FILE_SHA256_SQL, attrgetter("sha256")),
+    ("embedded", STRUCK_SQL, lambda embedded: embedded.lines[:1] != () and embedded.lines[0][0] == "struck"),
     ("shows", SHOWS_ITEM_SQL, attrgetter("item")),
     ("story", START_SQL, lambda words: words[:START]),
     ("link", LINK_FIRST_SQL, attrgetter("first")),

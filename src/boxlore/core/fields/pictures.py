@@ -138,7 +138,12 @@ class Embedded:
     @property
     def are_struck(self) -> bool:
         """Whether the words of this file were struck: nothing that the file says may be taken from it again."""
-        return any(name == STRUCK for name, _ in self.lines)
+        return bool(self.struck_file)
+
+    @property
+    def struck_file(self) -> str:
+        """The SHA-256 of the file whose words were struck, or an empty string."""
+        return next((words for name, words in self.lines[:1] if name == STRUCK), "")
 
     @property
     def texts(self) -> tuple[str, ...]:
@@ -147,6 +152,8 @@ class Embedded:
 
 
 STRUCK = "struck"
+"""The name of the line that stands in place of struck words, with the SHA-256 of the file that says them."""
+
 WRITTEN_BY_PEOPLE = ("title", "caption", "people", "keywords", "by", "rights")
 """Names of lines that hold a person's own words; the others are dates and what our reader says."""
 
@@ -164,6 +171,14 @@ EMBEDDED_WORDS: Codec[Embedded] = Codec(
     "text of a file", "Write lines of a name, a colon and words.", _write_embedded, _parse_embedded
 )
 """`name: words`, line by line. Any words can be read; a line without a name has an empty one."""
+
+STRUCK_SQL = f"substr(words, 1, {len(STRUCK) + 2}) = '{STRUCK}: '"
+"""Whether the words of a row say that those of the file were struck."""
+
+
+def words_struck(sha256: str) -> str:
+    """What stands in place of the words of a file, which were struck."""
+    return EMBEDDED_WORDS.write(Embedded(((STRUCK, sha256),)))
 
 
 _LOOKS = re.compile("[0-9a-f]{16}")

@@ -28,7 +28,7 @@ from boxlore.exports.turtle_text import as_turtle
 from boxlore.sheets.transfer_papers import Deed, InventoryLine, consent_pdf, gift_pdf, inventory_pdf
 from boxlore.tasks.archive.chapters import chapter_files
 from boxlore.tasks.archive.context import thing_lines, things_told
-from boxlore.tasks.archive.open_scans import CLEANED, OpenScans
+from boxlore.tasks.archive.handed_scans import CLEANED, HandedScans
 from boxlore.tasks.archive.receipt import blank_rows
 from boxlore.tasks.archive.restrictions import restriction_lines
 from boxlore.tasks.archive.rights_records import SCHEMA, TABLE, rights_rows, rights_schema
@@ -62,19 +62,19 @@ class Making:
     contents: list[tuple[str, str]] = field(default_factory=list)
     people: set[str] = field(default_factory=set)
     progress: Progress = QUIET
-    open_scans: OpenScans | None = None
-    """In the open part that takes scans: the scans as they are handed over, with their pictures alone."""
+    handed_scans: HandedScans | None = None
+    """In a part that takes scans: the scans as they are handed over."""
 
     @property
     def cleaned_in(self) -> Path | None:
         """Where the cleaned scans are, if this part has such."""
-        return self.open_scans.work if self.open_scans else None
+        return self.handed_scans.work if self.handed_scans else None
 
     def records(self) -> Iterator[Record]:
         """The records of the part. Raises CouldNot if the person asked to stop."""
         for record in self.seen.records(self.selection, self.items):
             go_on(self.progress)
-            yield self.open_scans.record(record) if self.open_scans else record
+            yield self.handed_scans.record(record) if self.handed_scans else record
 
     def open(self, path: str, words: str) -> BinaryIO:
         """A new file of the part, noted in its table of contents."""
@@ -154,7 +154,7 @@ def _count(making: Making) -> None:
         making.put(
             "metadata/changes.csv", "what changed since the earlier transfer, and why", as_csv([CHANGES, *changes])
         )
-    making.findings += making.open_scans.findings if making.open_scans else []
+    making.findings += making.handed_scans.findings if making.handed_scans else []
     making.items = chosen
     for record in making.records():
         making.holding.add(record)
@@ -167,7 +167,7 @@ def _scans(making: Making, record: Record, closed: set[str]) -> None:
     if not making.archive.wants("scans"):
         return
     for scan in record.scans:
-        path = making.open_scans.path(scan) if making.open_scans else making.collection.folder / scan.path
+        path = making.handed_scans.path(scan) if making.handed_scans else making.collection.folder / scan.path
         if scan.id in closed:
             continue
         if path.is_file():
@@ -307,6 +307,6 @@ def _fixity(making: Making) -> Iterator[list[str]]:
         if event["scan"] in packed or not event["scan"]:
             name = packed.get(event["scan"], event["File"])
             yield [name, *(event[column] for column in fixity_events.COLUMNS[1:])]
-    for scan, cleaned in making.open_scans.cleaned.items() if making.open_scans else ():
+    for scan, cleaned in making.handed_scans.cleaned.items() if making.handed_scans else ():
         if scan in packed:
             yield [packed[scan], cleaned.scan.sha256, CLEANED, making.collection.clock.now(), cleaned.outcome]

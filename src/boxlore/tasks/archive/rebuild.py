@@ -15,7 +15,7 @@ from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.guard import checked
 from boxlore.core.fields.language import language_tag
 from boxlore.core.fields.originals import KEPT_WORDS, NUMBER_WORDS, Kept
-from boxlore.core.fields.pictures import FILE_WORDS, LINK_WORDS, SHOWS_WORDS, FileFacts, Link
+from boxlore.core.fields.pictures import FILE_WORDS, LINK_WORDS, SHOWS_WORDS, FileFacts, Link, words_struck
 from boxlore.core.fields.sittings import RECORDING_WORDS, SHOWN_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import AS_SCANNED
@@ -218,7 +218,8 @@ def _scan(making: _Rebuilding, item: str, name: str) -> None:
         making.state(Kind.SCAN, ident, "file", FILE_WORDS.write(replace(facts, path=path)))
         if (role := _one(thing, "bx:role")) not in ("", AS_SCANNED):
             making.state(Kind.SCAN, ident, "role", role)
-        if embedded := embedded_in(making.collection.folder / path):
+        struck_file = _one(thing, "bx:struck")
+        if embedded := words_struck(struck_file) if struck_file else embedded_in(making.collection.folder / path):
             making.act.state(
                 Subject(Kind.SCAN, ident), "embedded", embedded, source=read_source("file"), audience="keeper"
             )

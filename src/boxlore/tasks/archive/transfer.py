@@ -23,9 +23,9 @@ from boxlore.exports.bag import Payload, write_bag
 from boxlore.exports.inventory import as_csv, readme
 from boxlore.tasks.archive.context import closing_of, facts_of, moves_of, order_of_containers
 from boxlore.tasks.archive.files import Making, make_files
+from boxlore.tasks.archive.handed_scans import HandedScans
 from boxlore.tasks.archive.name_answers import ANSWER, KEY, NUMBER, read_answers
 from boxlore.tasks.archive.name_search import NameFound, names_left, search
-from boxlore.tasks.archive.open_scans import OpenScans
 from boxlore.tasks.archive.updates import Earlier, read_earlier
 from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.opening import Collection
@@ -153,8 +153,8 @@ def _part(run: _TransferRun, seen: AudienceView, folder: Path) -> list[TransferP
         cleaned.mkdir()
         making = Making(run.collection, seen, facts, run.order.archive, stage, earlier)
         making.items, making.selection, making.progress = run.items, run.order.selection, run.progress
-        if not closed and run.order.archive.wants("scans"):
-            making.open_scans = OpenScans(run.collection.folder, cleaned)
+        if run.order.archive.wants("scans"):
+            making.handed_scans = HandedScans(run.collection.folder, cleaned, is_open=not closed)
         make_files(making)
         _refuse(run, making, earlier)
         if run.order.archive.wants("copies"):

@@ -22,6 +22,7 @@ from boxlore.core.fields.pictures import (
     FileFacts,
     Link,
     Shows,
+    words_struck,
 )
 from boxlore.core.fields.points import Area
 from boxlore.core.fields.table import FIELDS
@@ -110,6 +111,7 @@ class _IntakeRun:
     numbers: dict[str, str] = field(default_factory=dict)
     known: dict[str, Subject] = field(default_factory=dict)
     """The key in the plan -> the item that was made of that row before."""
+    _struck: set[str] | None = None
     _rows: dict[str, str] | None = None
     _sides: Sides | None = None
 
@@ -121,6 +123,13 @@ class _IntakeRun:
             for item, side in self.taken:
                 self._sides.add(item, side)
         return self._sides
+
+    @property
+    def struck(self) -> set[str]:
+        """SHA-256 of the files whose own words were struck."""
+        if self._struck is None:
+            self._struck = self.collection.store.struck_files()
+        return self._struck
 
     def made_of(self, planned: Planned) -> str:
         """The id of the item that was made of this row of this table before, or that its key is the number of."""
@@ -375,7 +384,7 @@ def _scan(run: _IntakeRun, side: ScanSide, digest: str, known_id: str, number: s
     run.act.state(scan, "file", FILE_WORDS.write(file))
     if run.options.copy:
         run.act.state(scan, "came_from", CAME_FROM_WORDS.write(came_from(side.path)))
-    if embedded := embedded_in(side.path):
+    if embedded := words_struck(digest) if digest in run.struck else embedded_in(side.path):
         run.act.state(scan, "embedded", embedded, source=Source(Said.FILE))
     run.scans[digest] = scan.id
     run.fresh.append((digest, path if run.options.copy else None))

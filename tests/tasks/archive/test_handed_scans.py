@@ -12,7 +12,7 @@ import pytest
 from PIL import Image
 
 from boxlore.core.crosswalk.repository import Archive
-from boxlore.tasks.archive.open_scans import CLEANED
+from boxlore.tasks.archive.handed_scans import CLEANED
 from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.archive.transfer import TransferOrder, Transferred, transfer
 from boxlore.tasks.collection.opening import open_collection, start

@@ -1,16 +1,18 @@
-"""Scans as they leave in the open part: the picture, and nothing that stands beside it in the file.
+"""Scans as they leave: in the open part the picture, and nothing that stands beside it in the file.
 
 Beside the picture a file may tell where it was scanned (often somebody's home), whose machine it was, names, and what
 was cut off the picture, in places that no reader shows. The keeper's scans are read and never written: one that holds
 more than its picture is copied beside the package without it, its pixels untouched, and proved; the records then tell
-the digest and size of what is handed over. One that cannot be taken apart stays out of the open part, with a sentence.
-The closed part has every scan as it is.
+the digest and size of what is handed over. One that cannot be taken apart stays out of the part, with a sentence.
+The closed part has every scan as it is, but for those out of whose files words were struck: of these too it has the
+picture alone, so that nobody reads the words in it, and a collection made of it does not take them back.
 """
 
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 from boxlore.core.errors import ByteFault
+from boxlore.core.fields.pictures import EMBEDDED_WORDS
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.disk.fixity import sha256_of
@@ -18,6 +20,7 @@ from boxlore.disk.writing import could_not, write_pieces
 from boxlore.formats import carrier
 
 SOURCE = "our own rule: what leaves is listed, all else stays (formats.bare)"
+STRUCK = "our own rule: what was struck leaves nowhere"
 CLEANED = "metadata modification"
 """A term of the Library of Congress preservation vocabulary for events (from memory)."""
 
@@ -37,11 +40,12 @@ class Cleaned:
 
 
 @dataclass(slots=True)
-class OpenScans:
-    """The scans of one open part. Each is looked at once; `folder` is the collection's, `work` takes those cleaned."""
+class HandedScans:
+    """The scans of one part. Each is looked at once; `folder` is the collection's, `work` takes those cleaned."""
 
     folder: Path
     work: Path
+    is_open: bool
     cleaned: dict[str, Cleaned] = field(default_factory=dict)
     findings: list[Finding] = field(default_factory=list)
     _as_they_are: set[str] = field(default_factory=set)
@@ -70,24 +74,28 @@ class OpenScans:
 
     def _look_at(self, record: Record, scan: ScanFile) -> None:
         """Clean a scan if it needs it. One that is not there is said by whoever packs it."""
-        if not (self.folder / scan.path).is_file():
+        is_struck = EMBEDDED_WORDS.read(scan.embedded).are_struck
+        if not (self.is_open or is_struck) or not (self.folder / scan.path).is_file():
             self._as_they_are.add(scan.id)
             return
         try:
             cleaned = self._clean(scan)
         except ByteFault as fault:
             self._left_out.add(scan.id)
-            words = f"The scan {scan.path} of {record.number} is left out of the open part: {fault}"
-            self._find(
-                "scan.bare", Severity.ERROR, f"{words} It may hold more than its picture, and cannot be cleaned."
-            )
+            words = f"The scan {scan.path} of {record.number} is left out of the {self._part} part: {fault}"
+            why = "Words were struck out of what it says" if is_struck else "It may hold more than its picture"
+            self._find(Severity.ERROR, f"{words} {why}, and it cannot be cleaned.", is_struck)
             return
         if cleaned is None:
             self._as_they_are.add(scan.id)
             return
         self.cleaned[scan.id] = cleaned
-        words = f"{record.number}: what {scan.path} holds beside its picture is left out of the open part."
-        self._find("scan.bare", Severity.NOTE, words)
+        words = f"{record.number}: what {scan.path} holds beside its picture is left out of the {self._part} part."
+        self._find(Severity.NOTE, words, is_struck)
+
+    @property
+    def _part(self) -> str:
+        return "open" if self.is_open else "closed"
 
     def _clean(self, scan: ScanFile) -> Cleaned | None:
         """The scan with its picture alone; None where it is so. Raises ByteFault where it cannot be taken apart."""
@@ -105,5 +113,6 @@ class OpenScans:
         handed = replace(scan, sha256=sha256_of(target), bytes=target.stat().st_size)
         return Cleaned(handed, target, scan.sha256)
 
-    def _find(self, rule: str, severity: Severity, message: str) -> None:
-        self.findings.append(Finding(rule=rule, severity=severity, message=message, source=SOURCE))
+    def _find(self, severity: Severity, message: str, is_struck: bool) -> None:
+        source = STRUCK if is_struck else SOURCE
+        self.findings.append(Finding(rule="scan.bare", severity=severity, message=message, source=source))
