@@ -1,6 +1,7 @@
 """Every text of a PDF (ISO 32000-2): pages as they are read, every string of every object, packets, pictures inside.
 
-A page's words are found through its fonts, as a reader copies them. Strings elsewhere are titles, alternative texts,
+A page's words are found through its fonts, as a reader copies them. No template of ours parts words by itself, so that
+a hyphen at the end of a line was told, and what follows belongs to it. Strings elsewhere are titles, alternative texts,
 bookmarks, notes and fields (7.9.2). What a font, a picture or a table of the file itself holds is no text; a file
 inside the file, or a locked one, cannot be opened wholly.
 """
@@ -29,10 +30,7 @@ def texts(file: BinaryIO) -> Iterator[Inside]:
         if reader.is_encrypted or reader.attachments:
             raise ByteFault(0, "This PDF is locked, or holds files", CLAUSE)
         for number, page in enumerate(reader.pages, 1):
-            read = page.extract_text()
-            yield Inside(f"page {number}", read)
-            if "-\n" in read:  # a word that was parted at the end of a line
-                yield Inside(f"page {number}", read.replace("-\n", ""))
+            yield Inside(f"page {number}", page.extract_text().replace("-\n", "-"))
         yield from (Inside("about the file", str(value)) for value in (reader.metadata or {}).values())
         seen: set[int] = set()
         for generation in reader.xref.values():

@@ -101,6 +101,17 @@ def test_a_hit_says_where_in_the_words_as_told() -> None:
     assert [words[hit.start : hit.end] for hit in FINDER.hits(words)] == ["Lei\u0308da", "Ruth’s"]
 
 
+def test_a_word_that_a_hyphen_parts_at_the_end_of_a_line() -> None:
+    """A name is found across the break; what may be half of a longer word is asked about."""
+    for words in ("with Lei-\nda there", "with Lei\u00ad\r\n  da there", "Leida Rour-\nke", "a Leida, a LEI-\nDA"):
+        assert answer(words) == ("sure", "leida"), words
+    (hit,) = FINDER.hits("with Lei-\nda there")
+    assert (hit.start, hit.end) == (5, 12)
+    assert answer("the ship Leida-\nstar") == ("asked", "leida")
+    assert answer("for Leida-\nMother says") == ("sure", "leida")
+    assert answer("a black-\nbird and\nno name") == ("none", "-")
+
+
 DOUBTS = [
     ("Mrs Hallam", Doubt.FAMILY),
     ("that was May", Doubt.EVERYDAY),

@@ -12,7 +12,8 @@ of it is made of parts of that person's names alone, each once, in any order. Su
 Words of other scripts are held against each other by their Latin keys (`inflections.key_of`), the whole run at once.
 """
 
-from collections.abc import Callable, Iterable, Iterator, Mapping
+import re
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Protocol
@@ -20,10 +21,13 @@ from typing import Protocol
 from boxlore.core.people.inflections import key_of
 from boxlore.core.people.name_words_table import PARTICLES
 from boxlore.core.people.names_table import EVERYDAY
-from boxlore.core.people.written_words import ARABIC, CYRILLIC, GREEK, HEBREW, LATIN, UNBROKEN, script_of
+from boxlore.core.people.written_words import ARABIC, CYRILLIC, GREEK, HEBREW, LATIN, UNBROKEN, Word, plain, script_of
 
 SHORTEST_INSIDE = 7
 """Letters of a full name that is found also in the midst of a word."""
+SHORTEST_RUN = 4
+_GLUE = re.compile(r"[_\-–‐‑.+·%'’]{0,2}")
+"""What stands between the words of a run (`name_runs`)."""
 SHORTEST_PART, SHORTEST_FAMILY, SURE_FAMILY, SHORTEST_IN_TAG = 2, 3, 6, 5
 LONGEST = 200
 """Letters of a run beyond which it is no name: a digest, a picture as text."""
@@ -231,3 +235,43 @@ def _initials_are_sure(span: _Span, family: int, *, is_tag: bool) -> bool | None
     if span.count(INITIAL) > 1 or is_tag or family >= SURE_FAMILY:
         return True
     return None if family == SHORTEST_FAMILY or any(word in EVERYDAY for word, _ in span.parts) else False
+
+
+@dataclass(frozen=True, slots=True)
+class Run:
+    """The numbers of the first and the last word of a name that is run together, whose, and whether that is sure."""
+
+    first: int
+    last: int
+    person: str
+    is_sure: bool
+
+
+def runs_in(runs: NameRuns, words: Sequence[Word]) -> Iterator[Run]:
+    """Names that are run together, in each run of words without a blank between."""
+    start = 0
+    for at in range(1, len(words) + 1):
+        if at == len(words) or not _GLUE.fullmatch(words[at].before):
+            yield from _runs_of(runs, words, start, at)
+            start = at
+
+
+def _runs_of(runs: NameRuns, words: Sequence[Word], start: int, stop: int) -> Iterator[Run]:
+    """The names in one run, the words from `start` to before `stop`."""
+    if stop - start == 1 and len(words[start].folded) < SHORTEST_RUN:
+        return
+    places: list[int] = []
+    edges: set[int] = set()
+    parts: list[str] = []
+    for at in range(start, stop):
+        edges.add(len(places))
+        if not words[at].folded[0].isdigit() and words[at].script != UNBROKEN:
+            parts.append(plain(words[at].folded))
+            places += [at] * len(parts[-1])
+            edges.add(len(places))
+    if not SHORTEST_RUN <= len(places) <= LONGEST:
+        return
+    is_tag = stop - start > 1 or words[start].before[-1:] in ("#", "@", "/", "=")
+    is_tag = is_tag or (stop < len(words) and words[stop].before[:1] == "@")
+    for piece in runs.pieces(Letters("".join(parts), frozenset(edges), is_tag)):
+        yield Run(places[piece.start], places[piece.end - 1], piece.person, piece.is_sure)

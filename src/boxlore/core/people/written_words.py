@@ -8,13 +8,16 @@ over. A letter of another script that looks like a Latin one counts as that one,
 
 import re
 import unicodedata
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from boxlore.core.people.scripts_table import CYRILLIC_LOOKALIKES, LOOKALIKES
 from boxlore.core.statements import fold
 
 _WORD = re.compile(r"[^\W\d_]+(?:['’‘ʼ´`′＇][^\W\d_]+)*|\d+")
+_BROKEN = re.compile(r"(?<=[^\W\d_])[-‐‑¬\u00ad][ \t\u00ad]*\r?\n[ \t]*(?=[^\W\d_])")
+"""Where a hyphen that was typed parts a word at the end of a line."""
 _HUMP = re.compile(r"(?<=[a-z]{3})(?=[A-Z][a-z]{2})")
 APOSTROPHES = re.compile(r"['’‘ʼ´`′＇]")
 _UNSEEN = frozenset("\u034f\u115f\u1160\u17b4\u17b5\u3164\uffa0")
@@ -74,6 +77,24 @@ def read_text(words: str) -> Text:
             found.append(_word(clean[start:end], places[start], places[end - 1] + 1, clean[last:start]))
             last = end
     return Text(clean, places, tuple(found))
+
+
+def breaks_in(words: str) -> list[tuple[int, int]]:
+    """(start, end) of what parts a word at the ends of lines: the hyphen, and blanks up to the rest of the word."""
+    return [match.span() for match in _BROKEN.finditer(words)] if "\n" in words else []
+
+
+def read_rejoined(words: str, breaks: Sequence[tuple[int, int]]) -> Text:
+    """The words of a text, those that are parted at the ends of lines as one; their places are those in `words`."""
+    kept: list[int] = []
+    at = 0
+    for start, end in breaks:
+        kept += range(at, start)
+        at = end
+    kept += range(at, len(words))
+    text = read_text("".join(words[place] for place in kept))
+    moved = tuple(replace(word, start=kept[word.start], end=kept[word.end - 1] + 1) for word in text.words)
+    return Text(text.clean, tuple(kept[place] for place in text.places), moved)
 
 
 def _without_unseen(words: str) -> tuple[str, tuple[int, ...]]:
