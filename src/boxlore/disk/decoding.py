@@ -1,7 +1,8 @@
 """The one place where the bytes of a picture are opened and decoded: what it may cost is bounded, what fails is said.
 
 A picture is refused by its header where it claims more than MOST_PIXELS, where it claims far more than its bytes can
-hold, or where its pixels would fill the machine's memory. Whatever Pillow and its plugins raise becomes CouldNot.
+hold, or where its pixels would fill the machine's memory. Whatever Pillow and its plugins raise becomes CouldNot, and
+Damaged where the bytes of the file are at fault.
 """
 
 import logging
@@ -40,6 +41,10 @@ _large_pictures = threading.Lock()
 """Held while a picture of more than SURELY_FITS pixels is decoded, so that two do not fill the memory together."""
 
 
+class Damaged(CouldNot):
+    """A picture's bytes are cut off or broken, whatever the machine it is read on."""
+
+
 def is_heif(path: Path) -> bool:
     """Whether the file begins with a `ftyp` box of a HEIF brand. Raises OSError."""
     with open(path, "rb") as file:
@@ -51,7 +56,7 @@ def is_heif(path: Path) -> bool:
 def opened(path: Path, failure: str = "cannot be opened as a picture") -> Iterator[Image.Image]:
     """The picture with its header read; what the block does with it is guarded too.
 
-    Raises CouldNot with the file's name and `failure`, whatever is wrong with the file.
+    Raises CouldNot with the file's name and `failure`, whatever is wrong; Damaged where it is the file itself.
     """
     try:
         with _open(path) as image:
@@ -67,7 +72,11 @@ def opened(path: Path, failure: str = "cannot be opened as a picture") -> Iterat
     except (Image.DecompressionBombError, Image.DecompressionBombWarning) as error:
         raise _too_large(path) from error
     except Exception as error:  # a decoder raises anything for a damaged file: even TypeError, KeyError, struct.error
-        raise CouldNot(f"{path.name} {failure}.", "Look at the file, or scan it again if you can.") from error
+        of_system = isinstance(error, OSError) and error.errno  # a file that is gone, or a disk that cannot be read
+        raise (CouldNot if of_system else Damaged)(
+            f"{path.name} {failure}.",
+            "Look at the file, copy it again from where it comes, or scan the original again if you can.",
+        ) from error
 
 
 def _open(path: Path) -> Image.Image:

@@ -231,13 +231,19 @@ def looks_hash(path: Path) -> int:
     """A difference hash of the picture: 64 bits, each saying which of two neighbouring spots is brighter.
 
     The picture is reduced to 9 by 8 grey spots; a blank one, whose spots hardly differ, has 0. Two
-    prints of the same picture differ in few bits; see `bits_apart`. Raises CouldNot.
+    prints of the same picture differ in few bits; see `bits_apart`. All bytes of the picture are decoded for it, and
+    every page of a TIFF, so that this is also where a damaged file is found: raises Damaged for one, CouldNot where
+    the machine cannot read it.
     """
     with opened(path) as image:
         image.draft("L", (64, 64))
         load(path, image)
         small = in_plain_mode(image).convert("L").resize((9, 8), Image.Resampling.BOX)
         pixels = small.tobytes()
+        for page in range(1, image.n_frames if isinstance(image, TiffImagePlugin.TiffImageFile) else 1):
+            image.seek(page)
+            refuse_too_many_pixels(path, image.width, image.height)
+            load(path, image)
     if max(pixels) - min(pixels) < FLAT:
         return 0
     bits = 0

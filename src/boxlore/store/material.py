@@ -16,6 +16,7 @@ from boxlore.core.fields.pictures import (
     LINK_FIRST_SQL,
     LINK_SECOND_SQL,
     LINK_WORDS,
+    LOOKS_WORDS,
     SHOWS_ITEM_SQL,
     SHOWS_WORDS,
     Shows,
@@ -144,7 +145,14 @@ def _scans(db: sqlite3.Connection, items: Sequence[str]) -> dict[str, list[ScanF
             by_item[shown.item].append(_scan(scan, facts[scan], shown))
     for of_item in by_item.values():
         of_item.sort(key=lambda scan_file: (scan_file.role != AS_SCANNED, scan_file.side))
+        of_item[:] = _without_replaced(of_item)
     return by_item
+
+
+def _without_replaced(scans: Sequence[ScanFile]) -> list[ScanFile]:
+    """The scans without each damaged one in whose place a whole one was taken in; the log and the disk keep it."""
+    whole = {(scan.role, scan.side) for scan in scans if not scan.damaged}
+    return [scan for scan in scans if not (scan.damaged and (scan.role, scan.side) in whole)]
 
 
 def _scan(ident: str, words_of: dict[str, str], shows: Shows) -> ScanFile:
@@ -162,6 +170,7 @@ def _scan(ident: str, words_of: dict[str, str], shows: Shows) -> ScanFile:
         area=shows.area.numbers if shows.area else (),
         role=words_of.get("role", AS_SCANNED),
         embedded=words_of.get("embedded", ""),
+        damaged="looks" in words_of and LOOKS_WORDS.or_none(words_of["looks"]) is None,
     )
 
 

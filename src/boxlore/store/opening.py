@@ -375,7 +375,7 @@ class Store:
 
     def scan_facts(self) -> Iterator[dict[str, list[str]]]:
         """Of every scan: field -> words in force, oldest first, of its file, what it shows, its role, where it came
-        from."""
+        from, how it looks."""
         return self._stream(queries.scan_facts)
 
     def meaning(self, ids: Sequence[str]) -> list[ToldRow]:

@@ -296,7 +296,7 @@ def scans(db: sqlite3.Connection) -> Iterator[tuple[str, FileFacts]]:
 
 
 def scan_facts(db: sqlite3.Connection) -> Iterator[dict[str, list[str]]]:
-    query = """SELECT subject, field, words FROM in_force WHERE field IN ('file', 'shows', 'role', 'came_from')
+    query = """SELECT subject, field, words FROM in_force WHERE field IN ('file', 'shows', 'role', 'came_from', 'looks')
         ORDER BY subject, row"""
     for _, rows in groupby(db.execute(query), lambda row: row[0]):
         facts: dict[str, list[str]] = {}

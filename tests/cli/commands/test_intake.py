@@ -137,3 +137,16 @@ def test_a_collection_is_made_again_from_a_transfer(run, demo: Path, tmp_path: P
     assert f"{tmp_path / 'again'}: " in err and f" statements from {demo / 'transfer' / 'closed'}." in err
     assert "What boxes are made of and where they stand is not in a transfer: see boxlore housing." in err
     assert run("-c", tmp_path / "again", "show", "TRA-0001")[1].startswith("TRA-0001 · Box 1")
+
+
+def test_a_scan_that_is_cut_off_is_taken_in_and_named(run, home: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    path = tmp_path / "nets.jpg"
+    Image.effect_noise((240, 180), 60).save(path)
+    path.write_bytes(path.read_bytes()[: path.stat().st_size * 6 // 10])
+    code, _, err = run("-c", home, "intake", path, "--copy")
+    assert code == 0
+    assert "TRB-0001: The scan of the front is cut off or broken: scans/TRB-0001_f.jpg." in err
+    assert err.rstrip().endswith("1 taken in, 0 known already, 0 refused; of those taken in, 1 scan is damaged.")
+    code, out, err = run("-c", home, "verify")
+    assert (code, "[scan.damaged" in out) == (0, True)
+    assert "nothing to look into. 1 scan was damaged before being taken in." in err

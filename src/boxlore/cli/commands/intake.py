@@ -12,6 +12,7 @@ from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import several
 from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.scans.damage import damage_findings
 from boxlore.tasks.scans.files import GivenFiles, files_given, named_groups, readable
 from boxlore.tasks.scans.intake import IntakeOptions, IntakeResult, take_in
 from boxlore.tasks.scans.lookalikes import look_closer
@@ -75,6 +76,7 @@ def intake(
         if not stopped:
             with talk.progress() as bar:
                 look_closer(collection, bar)
+        damaged = damage_findings(collection, [result.number for result in results if result.number])
     results += [IntakeResult(readable(path), "refused", why=why) for path, why in given.refused]
     if list_all and as_json:
         results += [IntakeResult(readable(path), "not-a-picture") for path in given.other_files]
@@ -87,12 +89,15 @@ def intake(
             talk.say(output.safe(f"{result.key}: {result.why}"))
     for line in named_groups(given, None) if list_all else named_groups(given):
         talk.say(output.safe(f"Not taken, for it is no picture: {line}"))
+    for number, finding in damaged:
+        talk.say(output.safe(f"{number}: {finding.message}"))
     states = [result.state for result in results]
     joined = f"{states.count('joined')} joined to items that were here, " if "joined" in states else ""
     talk.say(
         f"{states.count('taken')} taken in, {joined}"
         f"{states.count('known')} known already, {states.count('refused')} refused"
-        + (f", {len(given.other_files)} not pictures." if given.not_pictures else ".")
+        + (f", {len(given.other_files)} not pictures" if given.not_pictures else "")
+        + (f"; of those taken in, {several(len(damaged), 'scan is', 'scans are')} damaged." if damaged else ".")
     )
     ctx.exit(1 if "refused" in states or stopped else 0)
 

@@ -13,6 +13,7 @@ from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.collection.unfinished import left_findings
 from boxlore.tasks.outputs.prove_copies import is_copies_folder, prove_copies
+from boxlore.tasks.scans.damage import damage_findings
 from boxlore.tasks.scans.file_state import Verified
 from boxlore.tasks.scans.fixity import due_on, finding_of, last_run, register_again, unfinished, verify_scans
 from boxlore.tasks.scans.fixity_events import COLUMNS, events
@@ -86,6 +87,7 @@ def verify(
                 copies, wrong_copies = _copies(collection, beside, bar, as_json=as_json)
                 wrong_others += wrong_copies
         scans = collection.store.count("scan")
+        damaged = _damaged(collection, as_json=as_json)
     if mended:
         talk.say(f"The new place of {several(mended, 'scan')} is noted.")
     at_fault = len(wrong) - mended + wrong_others
@@ -94,7 +96,8 @@ def verify(
         checked += [several(kept, "recording or paper", "recordings and papers")] if kept else []
         checked += [several(copies, "copy", "copies")] if copies else []
         state = f"{several(at_fault, 'thing', 'things')} to look into" if at_fault else "nothing to look into"
-        talk.say(f"Checked: {', '.join(checked)}; {state}.")
+        taken = f" {several(damaged, 'scan was', 'scans were')} damaged before being taken in." if damaged else ""
+        talk.say(f"Checked: {', '.join(checked)}; {state}.{taken}")
     ctx.exit(1 if at_fault or not finished else 0)
 
 
@@ -138,6 +141,14 @@ def _left(collection: Collection, *, as_json: bool) -> int:
     findings = left_findings(collection.folder)
     for finding in findings:
         output.write_finding(finding, "", "", as_json=as_json)
+    return len(findings)
+
+
+def _damaged(collection: Collection, *, as_json: bool) -> int:
+    """Name the scans that were taken in damaged, which is no fault of their fixity; how many there are."""
+    findings = damage_findings(collection)
+    for number, finding in findings:
+        output.write_finding(finding, number, "", as_json=as_json)
     return len(findings)
 
 

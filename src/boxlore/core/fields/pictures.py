@@ -197,9 +197,9 @@ def _parse_looks(words: str) -> int | None:
 
 
 LOOKS_WORDS: Codec[int | None] = Codec(
-    "look of a scan", "Write 16 hexadecimal digits, or - for a scan that cannot be read.", _write_looks, _parse_looks
+    "look of a scan", "Write 16 hexadecimal digits, or - for a damaged file.", _write_looks, _parse_looks
 )
-"""64 bits of how a picture looks, in 16 hexadecimal digits; `-` where the file could not be read."""
+"""64 bits of how a picture looks, in 16 hexadecimal digits; `-` where the file is damaged."""
 
 
 @dataclass(frozen=True, slots=True)

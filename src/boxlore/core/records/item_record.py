@@ -87,7 +87,8 @@ class ScanFile:
     """An image file of one side of an item. `path` is relative to the collection, with slashes.
 
     `width` and `height` in pixels as stored, `ppi` in pixels an inch or 0, `area` the part that shows
-    this item (x, y, w, h in 0..1; empty for the whole), `embedded` the text found in the file.
+    this item (x, y, w, h in 0..1; empty for the whole), `embedded` the text found in the file. `damaged`: its bytes
+    were cut off or broken when it was taken in.
     """
 
     id: str
@@ -102,6 +103,7 @@ class ScanFile:
     ppi: float = 0
     area: tuple[float, ...] = ()
     embedded: str = ""
+    damaged: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -48,6 +48,19 @@ def _unkept(record: Record, people: People) -> Iterator[Finding]:
         yield make_finding("kept.missing", Severity.ASK, "It has no box and folder yet.", OURS)
 
 
+def damaged_scans(record: Record, people: People) -> Iterator[Finding]:
+    """A finding for each scan whose file was cut off or broken when it was taken in."""
+    for scan in record.scans:
+        if scan.damaged:
+            side, letter = ("front", "f") if scan.side == "recto" else ("back", "b")
+            message = (
+                f"The scan of the {side} is cut off or broken: {scan.path}. It is kept as it is. Copy it again from "
+                f"where it comes, or scan the {side} again, name the file {record.number}_{letter}, and take it in: it "
+                "stands in its place then."
+            )
+            yield make_finding("scan.damaged", Severity.ERROR, message, OURS)
+
+
 def _asking(record: Record, people: People) -> Iterator[Finding]:
     """A finding for words that can be read in several ways, or not at all, until the keeper has chosen."""
     for name in ("date", "place"):
@@ -116,6 +129,7 @@ def _short(words: str) -> str:
 RULES: Iterable[RecordRule] = (
     _missing,
     _unkept,
+    damaged_scans,
     _asking,
     _disagreeing,
     _place_then,

@@ -8,6 +8,7 @@ Scans are compared by the SHA-256 (FIPS 180-4) noted at intake. Once a year: com
 
 import json
 import time
+from collections import defaultdict
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, field, replace
@@ -108,6 +109,9 @@ def verify_scans(
     `scans/` and in the folders of `look_in`. The result is noted in the log if the collection is open for writing.
     """
     scans = list(collection.store.scans())
+    registered: defaultdict[str, set[str]] = defaultdict(set)  # a whole file may have come to where a damaged one lay
+    for _, facts in scans:
+        registered[facts.path].add(facts.sha256)
     run = _begin(collection, scans, anew=anew)
     progress.begin("Reading scans", len(scans))
     progress.step(run.read)
@@ -116,7 +120,7 @@ def verify_scans(
         if progress.stopped():
             _save(collection, run)
             return
-        state = _state(collection.folder / facts.path, facts.sha256)
+        state = _state(collection.folder / facts.path, registered[facts.path])
         run.after, run.read, run.bytes = ident, run.read + 1, run.bytes + facts.bytes
         if state == "same":
             yield Verified(facts.path, state)
@@ -131,9 +135,10 @@ def verify_scans(
     _end(collection, run, wrong_files)
 
 
-def _state(path: Path, digest: str) -> str:
+def _state(path: Path, digests: set[str]) -> str:
+    """What the file at a path is to the digests of the scans that are registered there."""
     try:
-        return "same" if sha256_of(path) == digest else "changed"
+        return "same" if sha256_of(path) in digests else "changed"
     except CouldNot:
         return "unreadable" if path.is_file() else "gone"
 

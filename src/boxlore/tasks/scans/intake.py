@@ -5,6 +5,7 @@ scan, not as a statement about the picture. A file whose bytes are known already
 interrupted and repeated ends in the same state as one that was not.
 """
 
+import itertools
 import os
 import shutil
 from collections.abc import Iterable, Mapping, Sequence
@@ -408,10 +409,18 @@ def _refuse_unwritable_name(path: Path, folder: Path) -> None:
 
 
 def _bring_in(run: _IntakeRun, side: ScanSide, digest: str, number: str) -> Path:
-    """Copy a scan into `scans/`, named by number, side and role, and compare the copy's SHA-256. Raises CouldNot."""
+    """Copy a scan into `scans/`, named by number, side and role, and compare the copy's SHA-256. Raises CouldNot.
+
+    A damaged file of that name stays, and the whole one that comes in its place gets a number behind its name.
+    """
     letter = "f" if side.side == "recto" else "b"
     role = "" if side.role == AS_SCANNED else f"_{side.role}"
-    target = run.collection.folder / "scans" / f"{number}_{letter}{role}{_suffix(side.path)}"
+    name, suffix = f"{number}_{letter}{role}", _suffix(side.path)
+    target = run.collection.folder / "scans" / f"{name}{suffix}"
+    for again in itertools.count(2):
+        if not (target.exists() and _relative(target, run.collection.folder) in run.sides.damaged):
+            break
+        target = target.with_name(f"{name}_{again}{suffix}")
     if target.exists():
         if sha256_of(target) == digest:
             return target

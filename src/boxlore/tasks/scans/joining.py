@@ -4,7 +4,7 @@ Fronts are often scanned first and backs another day. The rule is that of `pairi
 but for the suffix of their side, in one folder, show one item. So a back whose front is here joins its item, and so
 does a front whose back is here. It is sure where a single item of that name and folder waits for that side; the same
 name in another folder, or several items, is a question. A file that is called by an item's number joins that item, for
-so a scanning shop is told to name its files.
+so a scanning shop is told to name its files. A side whose file is damaged waits too, for a whole file of its own name.
 
 Names of files may name people. So a scan that is copied in keeps digests of its folder and of its name without the
 suffix (`CameFrom`), which are enough to know its other side by, and no words.
@@ -17,7 +17,7 @@ from dataclasses import dataclass, field
 from functools import lru_cache
 from pathlib import Path
 
-from boxlore.core.fields.pictures import CAME_FROM_WORDS, FILE_WORDS, SHOWS_WORDS, CameFrom
+from boxlore.core.fields.pictures import CAME_FROM_WORDS, FILE_WORDS, LOOKS_WORDS, SHOWS_WORDS, CameFrom
 from boxlore.core.records.containers import looks_like_number
 from boxlore.core.records.item_record import AS_SCANNED
 from boxlore.tasks.collection.opening import Collection
@@ -64,6 +64,8 @@ class Sides:
     """Item id -> recto, verso."""
     _named: defaultdict[tuple[str, str], list[tuple[str, str]]] = field(default_factory=lambda: defaultdict(list))
     """(digest of the name, side) -> (digest of the folder, item id)."""
+    damaged: set[str] = field(default_factory=set)
+    """The paths of damaged files, relative to the collection."""
 
     def __post_init__(self) -> None:
         folder = str(self.collection.folder.resolve())
@@ -74,9 +76,15 @@ class Sides:
             came = kept or _came_from(
                 Path(os.path.normpath(os.path.join(folder, FILE_WORDS.read(facts["file"][-1]).path)))
             )
+            damaged = "looks" in facts and LOOKS_WORDS.or_none(facts["looks"][-1]) is None
+            if damaged:
+                self.damaged.add(FILE_WORDS.read(facts["file"][-1]).path)
             for words in facts.get("shows", ()):
                 shows = SHOWS_WORDS.read(words)
-                self._add(shows.item, shows.side, came, whole=shows.area is None)
+                if damaged:
+                    self._named[came.name, _OPPOSITE[shows.side]].append((came.folder, shows.item))
+                else:
+                    self._add(shows.item, shows.side, came, whole=shows.area is None)
 
     def add(self, item: str, side: ScanSide) -> None:
         """An item has this scan now."""

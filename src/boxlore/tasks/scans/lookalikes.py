@@ -1,9 +1,9 @@
 """Pictures that look alike: groups of items that may show the same picture.
 
-After intake `look_closer` notes 64 bits of how each scan looks (`disk.pictures.looks_hash`); it may be stopped, and
-goes on the next time. Two fronts that differ in at most MOST_APART bits are proposed as the same picture, and a person
-decides. All that look alike, one to the next, are one group. A group is not proposed if its items are related already,
-and blank pictures belong to none.
+After intake `look_closer` decodes each scan once, and notes 64 bits of how it looks (`disk.pictures.looks_hash`), or
+that its file is damaged; it may be stopped, and goes on the next time. Two fronts that differ in at most MOST_APART
+bits are proposed as the same picture, and a person decides. All that look alike, one to the next, are one group. A
+group is not proposed if its items are related already, and blank pictures belong to none.
 """
 
 from collections.abc import Iterable, Mapping
@@ -15,7 +15,9 @@ from boxlore.core.errors import BoxloreError
 from boxlore.core.fields.pictures import LOOKS_WORDS
 from boxlore.core.records.item_record import AS_SCANNED, Record
 from boxlore.core.statements import Kind, Subject
+from boxlore.disk.decoding import Damaged
 from boxlore.disk.pictures import bits_apart, looks_hash
+from boxlore.formats.jpeg_end import has_end
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
 
@@ -41,7 +43,10 @@ class Alike:
 
 
 def look_closer(collection: Collection, progress: Progress = QUIET) -> int:
-    """Note how each scan looks, for those where it is not noted yet. Returns how many were noted."""
+    """Note how each scan looks, for those where it is not noted yet. Returns how many were looked at.
+
+    What the machine cannot read now (a disk that is not there, a HEIC without its library) is tried again next time.
+    """
     looked_at = _looked_at(collection)
     waiting = [(ident, facts.path) for ident, facts in collection.store.scans() if ident not in looked_at]
     progress.begin("Comparing pictures", len(waiting))
@@ -51,7 +56,8 @@ def look_closer(collection: Collection, progress: Progress = QUIET) -> int:
         for ident, path in waiting[start : start + BATCH]:
             if progress.stopped():
                 break
-            act.state(Subject(Kind.SCAN, ident), "looks", _looks(collection, path))
+            if looks := _looks(collection, path):
+                act.state(Subject(Kind.SCAN, ident), "looks", looks)
             progress.step()
             count += 1
         act.done()
@@ -60,15 +66,21 @@ def look_closer(collection: Collection, progress: Progress = QUIET) -> int:
     return count
 
 
-def _looks(collection: Collection, path: str) -> str:
+def _looks(collection: Collection, name: str) -> str:
+    """The words of how a scan looks, '' where the machine cannot read it."""
+    path = collection.folder / name
     try:
-        return LOOKS_WORDS.write(looks_hash(collection.folder / path))
-    except (BoxloreError, OSError):
+        bits = looks_hash(path)
+        with open(path, "rb") as file:
+            return LOOKS_WORDS.write(bits if has_end(file) else None)
+    except Damaged:
         return LOOKS_WORDS.write(None)
+    except (BoxloreError, OSError):
+        return ""
 
 
 def _looked_at(collection: Collection) -> dict[str, int | None]:
-    """How each scan looks that was looked at, by its id; None where its file could not be read."""
+    """How each scan looks that was looked at, by its id; None where its file is damaged."""
     return {
         ident: LOOKS_WORDS.read(statement.words)
         for ident, rows in collection.store.subjects(Kind.SCAN)

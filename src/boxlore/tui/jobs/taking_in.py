@@ -16,8 +16,8 @@ MOST = 10_000
 
 
 def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.scans import damage, intake, lookalikes, pairing
     from boxlore.tasks.scans import files as scan_files
-    from boxlore.tasks.scans import intake, lookalikes, pairing
 
     if not answers["path"]:
         raise WrongUse("No folder is named.", "Write its path, or look for it with F3.")
@@ -39,11 +39,13 @@ def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -
     results = intake.take_in(collection, plan, options, progress)
     if not progress.stopped():
         lookalikes.look_closer(collection, progress)
+    damaged = damage.damage_findings(collection, [result.number for result in results if result.number])
     lines = [f"{several(len(files), 'file')}: {counted(Counter(result.state for result in results))}."]
     lines += [f"{Path(result.key).name}: {result.why}" for result in results if result.state == "refused"]
     unsure = [result.why for result in results if result.state == "unsure"]
     lines += [f"{why} Take the folder in again, and say whether such backs join." for why in unsure]
     lines += [f"{scan_files.readable(path.name)}: {why}" for path, why in given.refused]
+    lines += [f"{number}: {finding.message}" for number, finding in damaged]
     lines += [f"No picture: {line}" for line in scan_files.named_groups(given)]
     return lines
 
