@@ -128,7 +128,7 @@ ROWS = [
      "rdfs:label=Reval"),
     ("people shown", "subject=Tamm, Kristjan, 1868-1941 (perhaps)", "subject=Tamm, Kristjan, 1868-1941 (perhaps)",
      "controlaccess/persname[@relator='depicted']/part=Tamm, Kristjan", "foaf:name=Kristjan Tamm"),
-    ("photographer", "creator=Atelier Lind", "creator=Atelier Lind", "did/origination/persname/part=Atelier Lind",
+    ("photographer", "creator=Atelier Lind", "creator=Atelier Lind", "did/origination/corpname/part=Atelier Lind",
      "foaf:name=Atelier Lind"),
     ("who said it, how sure", "description=story by Leida Rourke (likely)",
      "description=story by Leida Rourke (likely)",

@@ -13,6 +13,7 @@ from boxlore.core.crosswalk.captions import NATURE
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, authority_form, process_term, size_words
 from boxlore.core.crosswalk.extent import Extent, plural
 from boxlore.core.dates.edtf_values import plain_iso
+from boxlore.core.people.firms import is_firm
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.item_record import PersonShown, Record
 from boxlore.exports.markup import clean
@@ -23,6 +24,11 @@ DESCRIPTION_RIGHTS = "http://creativecommons.org/publicdomain/zero/1.0/"
 """The licence of the description itself (DACS 8.2): public domain, so that an archive may use and change it."""
 
 SOFTWARE = "Boxlore"
+
+
+def _name_element(words: str) -> str:
+    """`persname`, or `corpname` for a photographer's studio or firm (EAD3 Tag Library, `corpname`)."""
+    return "corpname" if is_firm(words) else "persname"
 
 
 class Dialect:
@@ -104,7 +110,7 @@ class Dialect:
 
     def person(self, parent: etree._Element, words: str, relator: str) -> None:
         """A name with what the person is to the item, such as `depicted`."""
-        self.add(self.add(parent, "persname", relator=relator), "part", words)
+        self.add(self.add(parent, _name_element(words), relator=relator), "part", words)
 
     def note(self, did: etree._Element, words: str) -> None:
         """A note, such as the inscription."""
@@ -271,7 +277,7 @@ class Ead2002(Dialect):
             self.add(physdesc, "dimensions", size)
 
     def person(self, parent: etree._Element, words: str, relator: str) -> None:
-        self.add(parent, "persname", words, role=relator)
+        self.add(parent, _name_element(words), words, role=relator)
 
     def note(self, did: etree._Element, words: str) -> None:
         self.add(self.add(did, "note"), "p", words)

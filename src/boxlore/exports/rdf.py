@@ -20,6 +20,7 @@ from boxlore.core.fields.originals import SIZE_WORDS, SizeMm
 from boxlore.core.fields.pictures import EMBEDDED_WORDS, FILE_WORDS, SHOWS_WORDS, FileFacts, Shows
 from boxlore.core.fields.points import AREA_WORDS, Area
 from boxlore.core.findings import Finding, Severity, make_finding
+from boxlore.core.people.firms import is_firm
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.item_record import PersonShown, Record, ScanFile, StatementView, every_told
@@ -246,7 +247,7 @@ def _person(node: str, person: PersonShown, index: int) -> list[str]:
     person_node = urn(person.person) if person.person else f"{node[:-1]}#person-{index}>"
     return [
         f"{node} {_p(_ROLES.get(person.role, 'dcterms:subject'))} {person_node} .",
-        f"{person_node} {RDF_TYPE} {_p('foaf:Person')} .",
+        f"{person_node} {RDF_TYPE} {_p('foaf:Organization' if is_firm(person.name) else 'foaf:Person')} .",
         f"{person_node} {_p('foaf:name')} {literal(person.name)} .",
     ]
 
@@ -364,7 +365,7 @@ def subject_triples(
 def person_triples(person: Person) -> list[str]:
     """A person of the registry in FOAF."""
     return [
-        f"{urn(person.id)} {RDF_TYPE} {_p('foaf:Person')} .",
+        f"{urn(person.id)} {RDF_TYPE} {_p('foaf:Organization' if is_firm(person.name) else 'foaf:Person')} .",
         f"{urn(person.id)} {_p('foaf:name')} {literal(person.name)} .",
     ]
 

@@ -168,6 +168,18 @@ SPANISH_GIVEN = _words(
     elena juana manuela raquel marta lucia pilar beatriz silvia patricia consuelo esperanza esther eva amparo asuncion aurora
     catalina clara encarnacion emilia gloria ines inmaculada irene julia leonor lourdes luz margarita montserrat natalia nieves nuria paz
     belen blanca alba marisol noelia monica nuria olga ramona remedios rocio sofia soledad susana trinidad veronica victoria violeta ximena yolanda guadalupe graciela
+    adolfo amador ambrosio anselmo aquilino arsenio baltasar bartolome basilio benigno blas braulio camilo casimiro celestino cipriano
+    cristobal demetrio dionisio efrain eladio eloy emeterio epifanio esteban estanislao eusebio evaristo ezequiel fabian faustino
+    feliciano fermin fidel florencio florentino gerardo geronimo gervasio gines heriberto hilario hipolito honorio ildefonso
+    indalecio inocencio isaias jacinto jeronimo julian justo laureano lisardo macario manolo marcelino marcial mauricio melchor narciso
+    nicanor olegario onofre pio ponciano prudencio quintin ramiro reinaldo rigoberto rogelio rufino saturnino segundo serafin servando
+    sixto telmo tiburcio toribio valeriano venancio wenceslao zacarias iker unai aitor ander mikel xabier gorka koldo jordi josep lluis oriol
+    adelaida adoracion agueda angustias araceli ascension balbina benita bernarda brigida candelaria carlota caridad concha covadonga
+    delfina dominga dorotea eloisa encarna enriqueta estefania estrella eusebia fermina felisa florencia gregoria gertrudis herminia
+    hortensia ignacia isidora jacinta jesusa joaquina justa leocadia ludivina macarena manolita marcelina maruja matilde maximina micaela
+    milagros modesta natividad nati obdulia paloma paquita petronila presentacion pura purificacion rafaela rosalia rufina sagrario
+    salvadora socorro teodora tomasa vicenta virtudes visitacion zoraida amaia ainhoa itziar nerea leire edurne miren begona arantxa
+    maite montse merce
     """
 )
 SPANISH_FAMILY = _words(

@@ -25,7 +25,7 @@ What always holds:
 
 - The words stay as told; the parts are a proposal beside them.
 - The names that the family has already decide before any table does (`KnownNames`).
-- Words that describe (“the tall man”, “Ruth's friend”) have no parts.
+- Words that describe (“the tall man”, “Ruth's friend”) and firms (“Atelier Lind”) have no parts.
 - Where two readings are as likely, `asks` says so, and whoever searches takes every word as a possible given name.
 
 An example. “Mrs. Anna Pell née von der Pahlen”: `Mrs.` is a title, `née` a marker of birth; the core `Anna Pell` is
@@ -39,6 +39,7 @@ from functools import lru_cache
 from typing import Any
 
 from boxlore.core.people import name_words_table as words_of
+from boxlore.core.people.firms import is_firm
 from boxlore.core.people.name_lists_table import MEN, WOMEN
 from boxlore.core.people.name_parts import NameParts
 from boxlore.core.people.name_tokens import Token, first_word, starts_with, token_of, tokens_of, written
@@ -74,6 +75,8 @@ class _Frame:
 @lru_cache(maxsize=16384)
 def read_name(words: str, known: KnownNames = NOTHING_KNOWN) -> NameParts:
     """The parts of a name; none for words that are no name. `known`: the names that the family has already."""
+    if is_firm(words):
+        return NameParts()
     frame = _Frame({}, known)
     main = _asides(frame, " ".join(words.split()))
     pieces = [tokens for piece in main.split(",") if (tokens := tokens_of(piece))]

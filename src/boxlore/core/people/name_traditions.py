@@ -127,9 +127,19 @@ def european(tokens: Tokens) -> NameParts:
     at = len(tokens) - 1
     while at > 1 and _is_bound(tokens[at - 1]):
         at -= 2 if tokens[at - 1].plain in ("y", "e", "i") and at > 2 else 1
+    if tokens[at].plain == "af" and tokens[at].is_small and tokens[at - 1].plain.endswith(_NORTHERN_HOUSES):
+        at -= 1  # a house and its estate: `Axel Oxenstierna af Södermöre`
     if at == 1 and (tokens[0].is_particle or tokens[0].plain in _FAMILY_ALONE):
         at = 0
     return with_particle(tokens[:at], tokens[at:])
+
+
+_NORTHERN_HOUSES = (
+    "stierna", "stjerna", "hielm", "hjelm", "crona", "krona", "skold", "skiold", "svard", "hufvud", "haupt", "creutz",
+    "felt", "feldt", "borg", "strom", "meister", "streng", "sparre", "fleming", "horn", "posse", "bielke", "wrede",
+    "taube", "morner", "cronstedt", "douglas", "hamilton", "gyldenlove", "krone", "trolle",
+)  # fmt: skip
+"""How names of Swedish and Danish noble houses end, which no given name does."""
 
 
 def _is_bound(token: Token) -> bool:
@@ -170,7 +180,44 @@ def iberian(tokens: Tokens) -> NameParts | None:
     if spanish:
         given, family = spanish
         return with_particle(tokens[:given], family, Tradition.SPANISH)
-    return None
+    return _two_family_names(tokens) or _family_name_of_two(tokens)
+
+
+def _two_family_names(tokens: Tokens) -> NameParts | None:
+    """Given names of the peninsula before two words that are none: both are the family's.
+
+    Where the given names are those of other lands too (`Carmen`), the sound of both words must say so, and it asks.
+    """
+    at = 0
+    while at < len(tokens) and tokens[at].plain in _IBERIAN_GIVEN:
+        at += 1
+    if not at and len(tokens) == 3 and any(token.plain in lists.SPANISH_FAMILY for token in tokens[1:]):
+        at = 0 if tokens[0].is_given else 1
+    names = [token for token in tokens[at:] if not token.is_particle]
+    if not at or len(names) != 2 or any(token.is_given or token.is_initial or token.is_small for token in names):
+        return None
+    certain = any(token.plain in _IBERIAN_GIVEN - lists.GIVEN for token in tokens[:at])
+    told_by_name = tokens[0].plain not in _IBERIAN_GIVEN
+    if not (certain or told_by_name or all(token.plain.endswith(_IBERIAN_SOUNDS) for token in names)):
+        return None
+    spanish = not any(token.plain in lists.PORTUGUESE_GIVEN - lists.SPANISH_GIVEN for token in tokens[:at])
+    parts = with_particle(tokens[:at], tokens[at:], Tradition.SPANISH if spanish else Tradition.PORTUGUESE)
+    return parts if certain else replace(parts, asks=f"Are “{written(names)}” two family names?")
+
+
+def _family_name_of_two(tokens: Tokens) -> NameParts | None:
+    """`Vidal de Romero`: a wife's own family name and her husband's, if the first is no given name that is known."""
+    names = [token.plain for token in tokens if not token.is_particle]
+    own, husbands = lists.SPANISH_FAMILY - _IBERIAN_GIVEN - lists.GIVEN, lists.SPANISH_FAMILY
+    is_both = len(names) == 2 and len(tokens) > 2 and tokens[1].plain == "de" and names[0] in own
+    if not is_both or names[1] not in husbands:
+        return None
+    asks = f"Is “{tokens[0].text}” a given name or a family name?"
+    return replace(with_particle((), tokens, Tradition.SPANISH), asks=asks)
+
+
+_IBERIAN_GIVEN = lists.SPANISH_GIVEN | lists.PORTUGUESE_GIVEN
+_IBERIAN_SOUNDS = ("a", "o", "i", "z")
 
 
 def _iberian(tokens: Tokens, given_names: frozenset[str], family_names: frozenset[str], endings: tuple[str, ...]) -> (

@@ -43,6 +43,7 @@ TITLES = _words(
     vicomte duc duchesse baronne graaf gravin markies hertog greve grevinde grevinna friherre friherrinna hrabia hrabina
     veuve vve ozv ozvegy ifj
     shri sri smt shrimati kumari pandit swami
+    fotograf fotograaf fotografin photographe fotografo fotografa fotografs fotografas valokuvaaja фотограф
     """
 )
 """Titles, ranks and offices before a name. Many are also abbreviations of given names; see `EITHER`."""
@@ -92,7 +93,7 @@ KIN_WORDS: dict[str, str] = {
                    "mamma mamka mor aiti ema emme memme мама мать мамочка matka mamusia mate mamina motina maminka matka whaea"),
         ("father", "dad daddy papa pa pop pops father vater vati pere padre babbo pai vader far pappa isa isi taat папа "
                    "отец ojciec tata tatus tevs tetis tevas tete otec tatinek matua"),
-        ("grandmother", "grandma grandmother granny gran nan nana nanna nonna oma grossmutter omi mamie meme abuela "
+        ("grandmother", "bobute ome grandma grandmother granny gran nan nana nanna nonna oma grossmutter omi mamie meme abuela "
                         "abuelita avo vovo grootmoeder bedstemor bestemor mormor farmor mummo mummi mummu isoaiti grand-mere grandmere vanaema mamma "
                         "бабушка баба babcia vecmamina vecmate mociute senele babicka kuia kui"),
         ("grandfather", "grandpa grandfather granddad grandad gramps grandpapa opa grossvater opi papi pepe papy abuelo "
@@ -104,19 +105,19 @@ KIN_WORDS: dict[str, str] = {
                   "onkulis dede stryc bacsi"),
         ("great-aunt", "great-aunt great-auntie great-aunty grand-aunt grandaunt grosstante grand-tante"),
         ("great-uncle", "great-uncle grand-uncle granduncle grossonkel grand-oncle"),
-        ("cousin", "cousin cousine vetter base prima primo cugina cugino neef nicht kusine faetter fetter serkku nobu "
+        ("cousin", "bralens masica cousin cousine vetter base prima primo cugina cugino neef nicht kusine faetter fetter serkku nobu "
                    "кузен кузина kuzyn kuzynka sestrenice bratranec pusbrolis pussesere"),
-        ("sister", "sister sis schwester soeur hermana sorella irma zus søster syster sisko ode сестра siostra masa sesuo sestra"),
-        ("brother", "brother bro bruder frere hermano fratello irmao broer bror veli velje vend брат brat bralis brolis bratr"),
+        ("sister", "tuahine sister sis schwester soeur hermana sorella irma zus søster syster sisko ode сестра siostra masa sesuo sestra"),
+        ("brother", "tungane brother bro bruder frere hermano fratello irmao broer bror veli velje vend брат brat bralis brolis bratr"),
         ("great-grandmother", "great-grandmother great-granny great-grandma urgrossmutter uroma vanavanaema прабабушка"),
         ("great-grandfather", "great-grandfather great-grandpa urgrossvater uropa vanavanaisa прадедушка прадед"),
-        ("husband", "husband hubby mann ehemann mari esposo marito man mann mies miehe abikaasa муж maz vyras manzel"),
+        ("husband", "virs husband hubby mann ehemann mari esposo marito man mann mies miehe abikaasa муж maz vyras manzel"),
         ("wife", "wife ehefrau femme epouse esposa moglie mulher vrouw kone kona vaimo naine жена zona sieva zmona manzelka"),
-        ("grandson", "grandson enkel petit-fils nieto kleinzoon sonson dotterson внук wnuk mazdels anukas vnuk pojapoeg"),
-        ("granddaughter", "granddaughter enkelin petite-fille nieta kleindochter sondotter внучка wnuczka mazmeita anuke "
+        ("grandson", "tutrepoeg grandson enkel petit-fils nieto kleinzoon sonson dotterson внук wnuk mazdels anukas vnuk pojapoeg"),
+        ("granddaughter", "tutretutar neta dukraite granddaughter enkelin petite-fille nieta kleindochter sondotter внучка wnuczka mazmeita anuke "
                           "vnucka tutretutar"),
-        ("son", "son sohn fils hijo figlio filho zoon soen sonn poika poeg сын syn dels sunus"),
-        ("daughter", "daughter tochter fille hija figlia filha dochter datter dotter tytar tyttare tutar дочь corka meita dukte dcera"),
+        ("son", "tama son sohn fils hijo figlio filho zoon soen sonn poika poeg сын syn dels sunus"),
+        ("daughter", "dukra tamahine daughter tochter fille hija figlia filha dochter datter dotter tytar tyttare tutar дочь corka meita dukte dcera"),
     )
     for word in map(fold, words.split())
 }  # fmt: skip

@@ -12,6 +12,7 @@ from boxlore.core.people.who_shared import group_and_name
 from boxlore.core.people.who_state import Ahead, Reader
 from boxlore.core.people.who_words import (
     between,
+    definitely,
     how_many,
     how_many_in_all,
     is_description,
@@ -100,6 +101,8 @@ def _add(reader: Reader, person: Placed, words: Sequence[Element], *, is_name: b
     item.joined = reader.joined
     item.has_place = bool(item.row)
     item.is_described = bool(words) and person.is_person and not is_name and is_description(words)
+    item.part = reader.part_begins
+    item.definite = definitely(words) if words and person.is_person and not is_name else ""
     item.width = how_many(words) if words and not person.is_person else 1
     reader.items.append(item)
 

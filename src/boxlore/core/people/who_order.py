@@ -38,6 +38,10 @@ class Item:
     is_described: bool = False
     """Whether the words only describe somebody."""
     has_place: bool = False
+    part: int = 0
+    """The number of the first item of its part of the text."""
+    definite: str = ""
+    """`man`, `woman` or `person` where the words surely say of one person what they are: `my mother`, `the bride`."""
 
 
 def in_order(items: Sequence[Item], turned_groups: Container[int], totals: Mapping[str, int]) -> Iterator[Placed]:

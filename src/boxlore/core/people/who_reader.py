@@ -40,6 +40,7 @@ from boxlore.core.people.name_tokens import token_of
 from boxlore.core.people.name_traditions import KnownNames
 from boxlore.core.people.position_tokens import PLACES, ROW_KINDS, ROW_NAMES, Element, elements_of
 from boxlore.core.people.positions import Placed
+from boxlore.core.people.who_apposition import joined_to_names
 from boxlore.core.people.who_items import end_item, noted
 from boxlore.core.people.who_order import Item, in_order
 from boxlore.core.people.who_shared import share_family
@@ -53,6 +54,7 @@ from boxlore.core.people.who_words import (
     is_of_several,
     names_somebody,
     relation,
+    share_kin,
     stands_for_me,
 )
 
@@ -77,8 +79,9 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     for at, element in enumerate(elements):
         _take(reader, element, elements[at + 1 :])
     end_item(reader)
-    share_family(reader.items, known)
-    return WhoTold(tuple(in_order(reader.items, reader.rtl_groups, reader.totals)), reader.placed)
+    items = joined_to_names(reader.items)
+    share_family(items, known)
+    return WhoTold(tuple(in_order(items, reader.rtl_groups, reader.totals)), reader.placed)
 
 
 def _is_number(element: Element) -> bool:
@@ -132,12 +135,15 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
     elif kind == "colon":
         if reader.words and further and begins_person(further) and not names_somebody(reader.words, reader.text):
             _end_header(reader)
+        elif reader.words and reader.joined == "and" and is_description(reader.words) and _describes_last(reader):
+            end_item(reader)  # `the bride and groom: Anna and Joe`
     elif kind == "beside":
         reader.aside = [element]
     elif reader.aside:
         reader.aside.append(element)
     elif kind not in ("dash", "hash"):
-        reader.words.append(replace(element, kind="my") if kind == "my" else element)
+        as_told = {"my": "my", "kin": "word"}.get(kind, element.kind)
+        reader.words.append(replace(element, kind=as_told))
         if element.text == "?" and len(reader.words) > 1 and further:
             end_item(reader)
 
@@ -154,6 +160,8 @@ def _kind_here(reader: Reader, element: Element, further: Sequence[Element]) -> 
         return "word"
     if kind in ("and", "with", "verb") and not reader.words and is_my(element) and further and relation(further[0]):
         return "my"
+    if kind == "verb" and relation(element) and following is not None and following.is_large and not _describes(reader):
+        return "kin"  # English, Swedish `son`, which is `are` in Spanish
     if kind != "me" and reader.joined and not reader.words and stands_for_me(element, further):
         return "me"
     if kind in PLACES and element.phrase in table.WEAK and not _is_head(element, further, reader):
@@ -166,6 +174,8 @@ def _kind_here(reader: Reader, element: Element, further: Sequence[Element]) -> 
         and _describes(reader)
     ):
         return "verb"
+    if kind == "and" and reader.words and share_kin(reader.words[-1], further):
+        return "word"
     if kind == "and":
         joins = following is not None and (reader.words or reader.items) and following.kind not in ("comma", "end")
         doubtful = len(element.text) == 1 and element.text not in "&+"
@@ -191,8 +201,8 @@ def _kind_here(reader: Reader, element: Element, further: Sequence[Element]) -> 
         return "verb" if touches or opens or tells else "word"
     if kind == "dash" and (reader.words or (further and begins_person(further) and _describes(reader))):
         return "comma" if reader.words else "verb"
-    if kind == "me" and reader.words and element.plain == "me" and further and further[0].is_large:
-        return "and"  # Māori: `Hēmi me Mere`
+    if kind == "me" and reader.words and element.plain == "me" and following is not None:
+        return "and" if following.is_large or relation(following) else "me"  # Māori: `Hēmi me Mere`
     if kind in ("ordinal", "row", "from_left", "from_right", "from_back", "from_front"):
         return "word"
     return kind
@@ -202,6 +212,10 @@ def _describes(reader: Reader) -> bool:
     """Whether what was told last describes somebody whom a name may follow: `the girl in front`."""
     if reader.words:
         return is_description(reader.words) or is_of_several(reader.words)
+    return _describes_last(reader)
+
+
+def _describes_last(reader: Reader) -> bool:
     return len(reader.items) > reader.part_begins and reader.items[-1].is_described
 
 

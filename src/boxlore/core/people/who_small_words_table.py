@@ -16,6 +16,23 @@ ARTICLES = frozenset(
 )
 """Articles before a name, a word of kin, or somebody unknown."""
 
+THE = frozenset("the der die das den dem le la les l' el il lo het de".split())
+"""Articles that say that one and no other is meant."""
+
+SEX = {
+    word: sex
+    for sex, words in (
+        ("woman", "mother grandmother aunt great-aunt sister great-grandmother wife granddaughter daughter "
+                  "woman girl lady bride bridesmaid lass braut frau dame femme fille mariee mujer nina senora novia donna ragazza "
+                  "signora sposa mulher senhora noiva vrouw meisje bruid"),
+        ("man", "father grandfather uncle great-uncle brother great-grandfather husband grandson son "
+                "man boy gentleman lad groom bridegroom brautigam mann junge herr homme garcon hombre nino senor novio uomo ragazzo "
+                "signore sposo homem rapaz senhor noivo jongen bruidegom"),
+    )
+    for word in words.split()
+}  # fmt: skip
+"""Whether a relation (`name_words_table.KIN_WORDS`) or a word for a kind of people is of a woman or a man."""
+
 PRONOUNS = tuple(
     (
         "of him|of her|of them|of me|of us|him|them|me|ihm|ihr|ihnen|mir|uns|lui|elle|eux|elles|moi|"

@@ -18,6 +18,7 @@ from boxlore.core.people.name_traditions import KnownNames
 from boxlore.core.people.name_words_table import KIN_ALONE, KIN_WORDS
 from boxlore.core.people.position_tokens import Element, elements_of
 from boxlore.core.people.positions import Placed
+from boxlore.core.statements import fold
 
 _NOUNS = table.NOUNS
 
@@ -175,6 +176,11 @@ def is_description(words: Sequence[Element]) -> bool:
     return opens and "one" in _nouns(words) and not any(names)
 
 
+def is_noun_of_one(told: str) -> bool:
+    """Whether the words are one noun for a kind of people, alone: `groom`."""
+    return _NOUNS.get(fold(told)) == "one"
+
+
 def is_of_several(words: Sequence[Element]) -> bool:
     """Whether words tell of several people and name none: `the three boys`."""
     return "many" in _nouns(words) and not any(word.is_large and word.plain not in _NOUNS for word in words[1:])
@@ -236,7 +242,7 @@ def is_remark(words: Sequence[Element]) -> bool:
     first, last = words[0], words[-1]
     if first.plain in ("aged", "age") or (last.text.isdigit() and not any(word.is_large for word in words)):
         return True
-    return (first.kind == "my" or _is_genitive(first)) and bool(relation(last) or _NOUNS.get(last.plain) == "one")
+    return (first.kind == "my" or _is_of_somebody(words)) and bool(relation(last) or _NOUNS.get(last.plain) == "one")
 
 
 def relation(element: Element) -> str:
@@ -265,13 +271,35 @@ def is_family(word: Element) -> bool:
     return word.plain in table.FAMILY
 
 
+def share_kin(name: Element, further: Sequence[Element]) -> bool:
+    """Whether `and` stands between two whose kin is told: `Betty and Reg's mother` (but not their wife)."""
+    if len(further) < 2 or not (name.is_large and _is_genitive(further[0]) and not _is_genitive(name)):
+        return False
+    return relation(further[1]) not in ("", "wife", "husband")
+
+
+def _is_of_somebody(words: Sequence[Element]) -> bool:
+    """`Ruth's …`, `Betty and Reg's …`."""
+    return _is_genitive(words[0]) or (len(words) > 3 and words[1].kind == "and" and _is_genitive(words[2]))
+
+
+def definitely(words: Sequence[Element]) -> str:
+    """`man`, `woman` or `person` where the words surely say of one person what they are: `my mother`, `the bride`."""
+    is_one = words[0].plain in small_words.THE or is_my(words[0]) or _is_of_somebody(words)
+    last = next((word for word in reversed(words) if relation(word) or _NOUNS.get(word.plain) == "one"), None)
+    if len(words) < 2 or not is_one or last is None:
+        return ""
+    return small_words.SEX.get(relation(last) or last.plain, "person")
+
+
 def _is_genitive(word: Element) -> bool:
     return word.plain.endswith(("'s", "s'"))
 
 
 def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     """`my sister Anna` as `my sister` and `Anna`; two empty texts where the words are not so."""
-    opens = is_my(words[0]) or bool(_owned_relation(words[0])) or not words[0].is_large or _is_genitive(words[0])
+    opens = is_my(words[0]) or bool(_owned_relation(words[0])) or not words[0].is_large or _is_of_somebody(words)
+    opens = opens or (relation(words[0]) in _CHILDREN_AND_SPOUSES and not token_of(words[0].text).is_given)
     at = 0
     while opens and at < len(words) and not (words[at].is_large and at and not _is_kin(words[at])):
         at += 1
@@ -284,7 +312,7 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     near = len(before) == 1 and (relation(before[0]) in _NEAR or bool(_owned_relation(before[0])))
     if len(before) == 2 and relation(before[0]) and is_my(before[1]):  # Norwegian: `broren sin Nils`
         return note, between(name, text)
-    own = is_my(before[0]) or _is_genitive(before[0]) or before[-1].plain in _NOUNS
+    own = is_my(before[0]) or _is_of_somebody(before) or before[-1].plain in _NOUNS
     return (note, between(name, text)) if small or near or (own and _is_kin(before[-1])) else ("", "")
 
 
@@ -299,6 +327,9 @@ def _without_remark(name: Sequence[Element]) -> Sequence[Element]:
 
 _NEAR = ("son", "daughter", "wife", "husband", "brother", "sister", "grandson", "granddaughter")
 """Kin whom nobody calls by that word: before a name it tells how they are kin."""
+
+_CHILDREN_AND_SPOUSES = frozenset(_NEAR) - {"brother", "sister"}
+"""Those of them whose words are no titles, and so tell it written large too (`Tochter Hilde`; but `Schwester Anna`)."""
 
 
 _WIVES = ("fru", "frue", "rouva", "proua", "pani")

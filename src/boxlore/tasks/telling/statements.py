@@ -15,6 +15,7 @@ from boxlore.core.fields.pictures import ROW_WORDS, RowPosition
 from boxlore.core.fields.table import field_of
 from boxlore.core.fields.told import as_told
 from boxlore.core.people.called import named
+from boxlore.core.people.firms import is_firm
 from boxlore.core.people.kin import Kin, possessive
 from boxlore.core.people.name_reader import READER_VERSION as NAMES
 from boxlore.core.people.name_reader import read_name
@@ -235,7 +236,7 @@ class Teller:
                 self.read_again(act, subject, READ_TOGETHER[reads])
         elif reads == "person" and (person := self._just_made(act, statement, words)):
             act.readings.append((statement.id, Reading("person", PersonRef(person.id), REGISTRY)))
-        elif reads in MAKES:
+        elif reads in MAKES and not (reads == "person" and is_firm(words)):
             self._make(act, statement, MAKES[reads], words)
 
     def _make(self, act: Act, statement: Statement, kind: Kind, name: str) -> Subject:

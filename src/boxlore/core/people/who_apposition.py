@@ -1,0 +1,82 @@
+"""Somebody told by what they are, and then by name, is one person: `Reg's mother, Olive`.
+
+Told once everything is read, for only then is it seen that no list goes on. The words that say who it is are a note of
+the name if all of this holds:
+
+- They say it of one person, and surely: `the`, `my` or somebody's, before a word of kin or of a kind of people.
+- They open their part, or stand behind `and` or `with`; the name stands behind a comma and ends the part. (In `my
+  mother, Olive and Sid` the comma may part three people. Where an `and` behind a comma follows, it is asked.)
+- The given name is not one of the other sex, and not both have a place.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from itertools import groupby
+
+from boxlore.core.people.name_lists_table import MEN, WOMEN
+from boxlore.core.people.name_tokens import tokens_of
+from boxlore.core.people.who_order import Item
+from boxlore.core.people.who_words import is_noun_of_one
+
+
+def joined_to_names(items: Sequence[Item]) -> list[Item]:
+    """The items, those that are one person as one."""
+    return [item for _, part in groupby(items, lambda item: item.part) for item in _of_part(list(part))]
+
+
+def _of_part(part: list[Item]) -> Iterator[Item]:
+    if pair := _pair(part):
+        yield from pair
+        return
+    at = 0
+    while at < len(part):
+        if len(part) > at + 1 and _is_apposition(part, at):
+            goes_on = len(part) > at + 2
+            yield _one(part[at], part[at + 1], asks=goes_on)
+            at += 2
+        else:
+            yield part[at]
+            at += 1
+
+
+def _pair(part: Sequence[Item]) -> Sequence[Item]:
+    """The two of `the bride and groom, Anna and Joe` and of `bride and groom Anna and Joe`; nobody for other words."""
+    describe = [not item.is_name and (item.is_described or item.definite != "") for item in part]
+    joined = [item.joined for item in part]
+    names = [item for item in part if item.is_name]
+    if describe == [True, True, False, False] and len(names) == 2 and joined[1:] == ["and", "", "and"]:
+        return [_one(part[0], names[0]), _one(part[1], names[1])] if _fit(part[0], names[0]) else ()
+    if describe == [True, False, False] and len(names) == 2 and joined[1:] == ["and", "and"]:
+        first, second = names
+        if first.person.note and is_noun_of_one(first.person.note):
+            role = first.person.note
+            first.person = replace(first.person, note="")
+            second.person = replace(second.person, note=", ".join(filter(None, (role, second.person.note))))
+            return [_one(part[0], first), second]
+    return ()
+
+
+def _is_apposition(part: Sequence[Item], at: int) -> bool:
+    described, named = part[at], part[at + 1]
+    opens = at == 0 or described.joined != ""
+    ends = len(part) == at + 2 or (len(part) == at + 3 and part[at + 2].joined == "too")
+    return opens and ends and bool(described.definite) and named.is_name and not named.joined and _fit(described, named)
+
+
+def _fit(described: Item, named: Item) -> bool:
+    """Whether the name may be of the one described: no other sex, no other place."""
+    given = {token.plain for token in tokens_of(named.person.words)}
+    other_sex = {"woman": MEN - WOMEN, "man": WOMEN - MEN}.get(described.definite, frozenset())
+    places = [(item.number, item.position, item.from_right, item.side) for item in (described, named)]
+    return not given & other_sex and (0, 0, 0, "") in places and described.row in ("", named.row)
+
+
+def _one(described: Item, named: Item, *, asks: bool = False) -> Item:
+    """The name, noted as who it is, at the place that was told of either."""
+    words = described.person.words
+    note = ", ".join(filter(None, (words, described.person.note, named.person.note)))
+    question = f"Is “{named.person.words}” {words}, or someone else?" if asks else named.person.asks
+    has_place = described.number or described.position or described.from_right or described.side
+    placed = described if has_place else named
+    person = replace(named.person, note=note, asks=question)
+    return replace(placed, person=person, row=named.row or described.row, joined=described.joined, is_name=True)
