@@ -6,8 +6,8 @@ import pytest
 
 SENTENCES = [
     ("about 1920", "about 1920 → 1920~: approximately 1920, 1920-01-01 to 1920-12-31", 0),
-    ("after 1950", "after 1950 → [1950..]: after 1950, 1950-01-01 to …", 0),
-    ("before 1950", "before 1950 → [..1950]: before 1950, … to 1950-12-31", 0),
+    ("after 1950", "after 1950 → [1951..]: not earlier than 1951, 1951-01-01 to …", 0),
+    ("before 1950", "before 1950 → [..1949]: not later than 1949, … to 1949-12-31", 0),
     (
         "7/4/52",
         "7/4/52 → [1952-04-07,1952-07-04]: 1952 April 7 or 1952 July 4, 1952-04-07 to 1952-07-04"

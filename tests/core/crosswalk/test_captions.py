@@ -366,6 +366,9 @@ FAMILY_DATES = [  # words told, EDTF, language, order, the line (our own rules)
     ("the 'thirties", "193X", "en", "", "the 'thirties (the 1930s)"),
     ("1946 or 1948", "[1946,1948]", "fr", "", "1946 or 1948"),
     ("after we moved", "[1952..]", "ru", "", "after we moved (не ранее 1952)"),
+    ("before 1910", "[..1909]", "en", "", "before 1910"),
+    ("pärast 1945", "[1946..]", "et", "", "pärast 1945"),
+    ("before the move", "[..1909]", "en", "", "before the move (not later than 1909)"),
 ]
 
 

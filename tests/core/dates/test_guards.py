@@ -44,9 +44,7 @@ AROUND = (
     "about {0}",
     "probably {0}",
     "{0}?",
-    "before {0}",
     "by {0}",
-    "after {0}",
     "since {0}",
     "{0} or later",
     "{0} or earlier",
@@ -80,6 +78,17 @@ def test_the_bounds_hold_the_days_that_the_words_allow(
         meant = Day(day.year, day.month, day.day)
         assert reading.earliest is None or reading.earliest <= meant, words
         assert reading.latest is None or meant <= reading.latest, words
+
+
+@settings(max_examples=200)
+@given(DAYS, st.sampled_from(WAYS))
+def test_before_and_after_end_and_begin_beside_their_date(day: datetime.date, way: str) -> None:
+    words = said(way, day)
+    alone, before, after = (read(f"{limit}{words}", PhraseSettings(order="dmy")) for limit in ("", "before ", "after "))
+    assert alone.earliest and alone.latest and before.latest and after.earliest
+    for earlier, later in ((before.latest, alone.earliest), (alone.latest, after.earliest)):
+        one, following = (datetime.date(bound.year, bound.month, bound.day) for bound in (earlier, later))
+        assert following - one == datetime.timedelta(days=1), words
 
 
 DATES = st.sampled_from("1938|June 1938|12 June 1938|the summer of 1938|the 1930s|Easter 1938|winter 1938".split("|"))
@@ -119,7 +128,7 @@ CENTURIES = [
     ("1904-05", "“1904-05”: is 1904 May or 1904-1905 meant?", "1904/1905", ("1904-05", "1904/1905")),
     ("1999-01", "“1999-01”: is 1999 January or 1999-2001 meant?", "1999-01", ("1999-01", "1999/2001")),
     ("7/4/1952", "Day or month first?", "[1952-04-07,1952-07-04]", ("1952-04-07", "1952-07-04")),
-    ("na 1938", "“na 1938”: is 1938 or after 1938 meant?", "1938", ("1938", "[1938..]")),
+    ("na 1938", "“na 1938”: is 1938 or not earlier than 1939 meant?", "1938", ("1938", "[1939..]")),
     ("1648/49", "A dual year: old or new style?", "[1648,1649]", ()),
     ("15 March 1648/49", "A dual year: old or new style?", "[1648-03-15,1649-03-15]", ()),
 ]
@@ -173,6 +182,15 @@ def test_the_year_in_which_it_is_told_is_the_last_that_is_not_asked_about() -> N
     assert read("the 1960s", known=known).ask is None
     assert "to come" in str(read("1938 or 1970", known=known).ask)
     assert read("'59", known=known).alternatives == ("1859",)
+
+
+def test_nothing_is_photographed_before_there_were_photographs() -> None:
+    """The oldest photograph known is of 1826 or 1827 (N. Niépce; from memory)."""
+    for words in ("14 March 1396", "1825", "18 June 1815", "the 1790s", "before 1812", "1066 or 1938", "1581-1587"):
+        assert "before there were photographs" in str(read(words).ask), words
+    for words in ("1826", "before 1938", "the 19th century", "between 1810 and 1860", "after 1815"):
+        assert read(words).ask is None, words
+    assert read("14 March 1396", known=KnownDates(first_year=0)).ask is None
 
 
 SETTINGS = [

@@ -61,8 +61,10 @@ def test_bounds_of_limits_and_spans_hold_both_ends(day: date, later: timedelta) 
     for words in (f"from {first} to {last}", f"between {first} and {last}", f"{first} or {last}", f"{first} - {last}"):
         reading = read(words)
         assert (reading.ask, str(reading.earliest), str(reading.latest)) == (None, str(day), str(end)), words
-    assert (str(read(f"before {last}").latest), read(f"before {last}").earliest) == (str(end), None)
-    assert (str(read(f"after {first}").earliest), read(f"after {first}").latest) == (str(day), None)
+    for limit, edge in (("by", end), ("before", end - timedelta(days=1))):
+        assert (str(read(f"{limit} {last}").latest), read(f"{limit} {last}").earliest) == (str(edge), None)
+    for limit, edge in (("since", day), ("after", day + timedelta(days=1))):
+        assert (str(read(f"{limit} {first}").earliest), read(f"{limit} {first}").latest) == (str(edge), None)
 
 
 OPERATORS = ("{0}", "{0} or {1}", "{0} and {1}", "between {0} and {1}", "from {0} to {1}", "before {0}", "after {0}")

@@ -88,6 +88,18 @@ def test_all_is_read_while_it_is_whole(folder: Path, told: tuple[str, str]) -> N
         )
 
 
+def test_a_life_may_be_older_than_photographs_and_a_picture_may_not(folder: Path, told: tuple[str, str]) -> None:
+    item, helmi = told
+    with open_collection(folder) as collection:
+        teller = Teller(collection)
+        teller.tell(Subject(Kind.PERSON, helmi), "died", "14 March 1796", Telling())
+        taken = teller.tell(Subject(Kind.ITEM, item), "date", "14 March 1396", Telling())
+        died = collection.people()[helmi].died
+        assert died and died.edtf and (died.edtf.text, died.ask) == ("1796-03-14", None)
+        dates = record_of(collection, item).told["date"]
+        assert [view.asks for view in dates if view.words == taken.words] == [True]
+
+
 def test_a_damaged_reading_counts_as_none_and_asks(damaged: Collection, told: tuple[str, str]) -> None:
     record = record_of(damaged, told[0])
     assert (record.date, record.edtf, record.date_display, record.place) == (None, "", "1931", None)

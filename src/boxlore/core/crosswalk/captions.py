@@ -15,6 +15,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from boxlore.core.dates.family_display import FamilyWay, family_display
+from boxlore.core.dates.limits import left_out
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.table import FIELDS, OWN
 from boxlore.core.records.item_record import PersonShown, Record, StatementView
@@ -222,7 +223,9 @@ def date_line(record: Record, style: Style = PLAIN) -> str:
     if view is None:
         return ""
     words, shown = bare(view.words), date_words(view.date, style)
-    return words if _says(words, shown) else f"{words} ({shown})"
+    limit = left_out(view.date.edtf.text) if view.date and view.date.edtf else ""
+    ways = (shown, date_words(DateReading.from_edtf(limit), style)) if limit else (shown,)
+    return words if any(_says(words, way) for way in ways) else f"{words} ({shown})"
 
 
 def date_words(date: DateReading | None, style: Style = PLAIN) -> str:

@@ -17,6 +17,8 @@ from boxlore.core.dates.settling import Gathered
 _QUALIFIERS = {"about": ABOUT, "doubt": DOUBT}
 
 
+_GO_ON = ("day", "month", "year", "short", "comma", "dash")
+_PLURALS = ("days", "weeks", "months", "years")
 _BEGIN_A_DAY = ("day", "ordinal", "month", "dates", "season", "feast", "part")
 
 
@@ -34,6 +36,7 @@ class Assembly(Gathered):
         self.senses = senses
         self.pending = 0
         self.latest = ""
+        self.dashed = False
 
     def run(self, at: int) -> tuple[Partial | None, int]:
         """The partial date that begins at a sense, and where it ends; None if there is none, or its slots do not
@@ -78,11 +81,15 @@ class Assembly(Gathered):
             if date.year and not (date.within_a_year or self.numbers) and ahead in ("month", "season", "feast"):
                 return not beyond or beyond[0].kind in ("dash", "day")  # 1938 - summer, 1938-June-12
             if ahead == "month":
+                self.dashed = bool(self.numbers) and not date.year
                 return not date.month and bool(self.numbers or date.year) and not date.day
             if ahead == "day":
                 if date.month and date.year and self.latest == "month" and not (self.numbers or date.day):
                     return True  # 1938-June-12
+                if self.dashed and len(self.numbers) == 1 and _number(following)[1] == 2:
+                    return date.month > 0 and not date.year and not (beyond and beyond[0].kind in _GO_ON)  # 30-Jun-24
                 in_three = bool(beyond) and beyond[0].kind == "dash" and not (self.numbers or date.day)  # June-12-1938
+                self.dashed = in_three
                 return date.month > 0 and not date.year and (in_three or self._short_year(following))
             return (year_ahead and bool(date.month or date.season)) or (
                 ahead in ("century", "decades", "decade", "hundreds")
@@ -255,6 +262,13 @@ class Assembly(Gathered):
         return True
 
     def _unit(self, value: str) -> bool:
+        if (
+            value in _PLURALS
+            and self.ordinals in ([1], [-1])
+            and not (self.numbers or self.date.month or self.date.part)
+        ):
+            self.date.part = "early" if self.ordinals.pop() == 1 else "late"
+            return True  # the first days of June, the last years of the century
         if value == "week" and self.ordinals and not (self.numbers or self.date.month):
             self.date.nth = self.ordinals.pop()
         self.units.append(value.removesuffix("s"))

@@ -9,8 +9,9 @@ from typing import NamedTuple
 class DateContext(NamedTuple):
     """The words as told; the collection's settings; and dates already told (folded name → EDTF).
 
-    `this_year` is the year in which it is told: a later one is asked about. `narrator` is the birth of whoever tells,
-    `pictured` are the people in the picture with their births, as EDTF, empty where one is not known.
+    `this_year` is the year in which it is told: a later one is asked about, and so is one before `first_year`.
+    `narrator` is the birth of whoever tells, `pictured` are the people in the picture with their births, as EDTF, empty
+    where one is not known.
     """
 
     text: str = ""
@@ -22,6 +23,7 @@ class DateContext(NamedTuple):
     narrator: str = ""
     pictured: Mapping[str, str] = MappingProxyType({})
     this_year: int = 9999
+    first_year: int = 0
 
 
 class NoSuchDate(ValueError):

@@ -18,8 +18,8 @@ def _words(told: str, seasons: str) -> dict[str, str]:
 
 WORDS: Mapping[str, Mapping[str, str]] = {
     "en": _words(
-        "about {};probably {};probably about {};before {};after {};between {} and {}; or ; and ;until {};from {};"
-        "the {}s;{s} {y}",
+        "about {};probably {};probably about {};not later than {};not earlier than {};between {} and {}; or ;"
+        " and ;until {};from {};the {}s;{s} {y}",
         "spring|summer|autumn|winter",
     ),
     "et": _words(
@@ -28,63 +28,63 @@ WORDS: Mapping[str, Mapping[str, str]] = {
         "kevad|suvi|sügis|talv",
     ),
     "de": _words(
-        "etwa {};wahrscheinlich {};wahrscheinlich etwa {};spätestens {};frühestens {};zwischen {} und {}; oder ; und ;"
-        "bis {};ab {};{}er Jahre;{s} {y}",
+        "etwa {};wahrscheinlich {};wahrscheinlich etwa {};spätestens {};frühestens {};zwischen {} und {}; oder ;"
+        " und ;bis {};ab {};{}er Jahre;{s} {y}",
         "Frühling|Sommer|Herbst|Winter",
     ),
     "fr": _words(
-        "vers {};probablement {};probablement vers {};avant {};après {};entre {} et {}; ou ; et ;jusqu’à {};"
-        "à partir de {};les années {};{s} {y}",
+        "vers {};probablement {};probablement vers {};au plus tard {};au plus tôt {};entre {} et {}; ou ; et ;"
+        "jusqu’à {};à partir de {};les années {};{s} {y}",
         "printemps|été|automne|hiver",
     ),
     "es": _words(
-        "hacia {};probablemente {};probablemente hacia {};antes de {};después de {};entre {} y {}; o ; y ;hasta {};"
-        "desde {};la década de {};{s} de {y}",
+        "hacia {};probablemente {};probablemente hacia {};a más tardar {};no antes de {};entre {} y {}; o ; y ;"
+        "hasta {};desde {};la década de {};{s} de {y}",
         "primavera|verano|otoño|invierno",
     ),
     "it": _words(
-        "circa {};probabilmente {};probabilmente circa {};prima del {};dopo il {};tra {} e {}; o ; e ;"
+        "circa {};probabilmente {};probabilmente circa {};non dopo il {};non prima del {};tra {} e {}; o ; e ;"
         "fino al {};dal {};anni {};{s} {y}",
         "primavera|estate|autunno|inverno",
     ),
     "pt": _words(
-        "aproximadamente {};provavelmente {};provavelmente aproximadamente {};antes de {};depois de {};entre {} e {};"
-        " ou ; e ;até {};desde {};década de {};{s} de {y}",
+        "aproximadamente {};provavelmente {};provavelmente aproximadamente {};o mais tardar {};não antes de {};"
+        "entre {} e {}; ou ; e ;até {};desde {};década de {};{s} de {y}",
         "primavera|verão|outono|inverno",
     ),
     "nl": _words(
-        "omstreeks {};waarschijnlijk {};waarschijnlijk omstreeks {};vóór {};na {};tussen {} en {}; of ; en ;tot {};"
-        "vanaf {};de jaren {};{s} {y}",
+        "omstreeks {};waarschijnlijk {};waarschijnlijk omstreeks {};uiterlijk {};niet eerder dan {};"
+        "tussen {} en {}; of ; en ;tot {};vanaf {};de jaren {};{s} {y}",
         "lente|zomer|herfst|winter",
     ),
     "da": _words(
-        "omkring {};sandsynligvis {};sandsynligvis omkring {};før {};efter {};mellem {} og {}; eller ; og ;indtil {};"
-        "fra {};{}’erne;{s} {y}",
+        "omkring {};sandsynligvis {};sandsynligvis omkring {};senest {};tidligst {};mellem {} og {}; eller ; og ;"
+        "indtil {};fra {};{}’erne;{s} {y}",
         "foråret|sommeren|efteråret|vinteren",
     ),
     "sv": _words(
-        "omkring {};troligen {};troligen omkring {};före {};efter {};mellan {} och {}; eller ; och ;till och med {};"
-        "från och med {};{}-talet;{s} {y}",
+        "omkring {};troligen {};troligen omkring {};senast {};tidigast {};mellan {} och {}; eller ; och ;"
+        "till och med {};från och med {};{}-talet;{s} {y}",
         "våren|sommaren|hösten|vintern",
     ),
     "nb": _words(
-        "omkring {};sannsynligvis {};sannsynligvis omkring {};før {};etter {};mellom {} og {}; eller ; og ;til {};"
-        "fra {};{}-årene;{s} {y}",
+        "omkring {};sannsynligvis {};sannsynligvis omkring {};senest {};tidligst {};mellom {} og {}; eller ; og ;"
+        "til {};fra {};{}-årene;{s} {y}",
         "våren|sommeren|høsten|vinteren",
     ),
     "fi": _words(
-        "noin {};luultavasti {};luultavasti noin {};viimeistään {};aikaisintaan {};aikaisintaan {}, viimeistään {};"
-        " tai ; ja ;– {};{} –;{}-luku;{s} {y}",
+        "noin {};luultavasti {};luultavasti noin {};viimeistään {};aikaisintaan {};"
+        "aikaisintaan {}, viimeistään {}; tai ; ja ;– {};{} –;{}-luku;{s} {y}",
         "kevät|kesä|syksy|talvi",
     ),
     "ru": _words(
-        "примерно {};вероятно, {};вероятно, примерно {};не позднее {};не ранее {};с {} по {}; или ; и ;до {};с {};"
-        "{}-е годы;{s} {y}",
+        "примерно {};вероятно, {};вероятно, примерно {};не позднее {};не ранее {};с {} по {}; или ; и ;до {};"
+        "с {};{}-е годы;{s} {y}",
         "весна|лето|осень|зима",
     ),
     "pl": _words(
-        "mniej więcej {};prawdopodobnie {};prawdopodobnie mniej więcej {};nie później niż {};nie wcześniej niż {};"
-        "od {} do {}; lub ; i ;do {};od {};lata {0}–{1};{s} {y}",
+        "mniej więcej {};prawdopodobnie {};prawdopodobnie mniej więcej {};nie później niż {};"
+        "nie wcześniej niż {};od {} do {}; lub ; i ;do {};od {};lata {0}–{1};{s} {y}",
         "wiosna|lato|jesień|zima",
     ),
     "lv": _words(
@@ -98,13 +98,13 @@ WORDS: Mapping[str, Mapping[str, str]] = {
         "pavasaris|vasara|ruduo|žiema",
     ),
     "cs": _words(
-        "přibližně {};pravděpodobně {};pravděpodobně přibližně {};nejpozději {};nejdříve {};od {} do {}; nebo ; a ;"
-        "do {};od {};léta {0}–{1};{s} {y}",
+        "přibližně {};pravděpodobně {};pravděpodobně přibližně {};nejpozději {};nejdříve {};od {} do {}; nebo ;"
+        " a ;do {};od {};léta {0}–{1};{s} {y}",
         "jaro|léto|podzim|zima",
     ),
     "mi": _words(
-        "tata ki {};{} pea;tata ki {} pea;i mua i {};i muri i {};i waenga i {} me {};-; me ;tae noa ki {};mai i {};"
-        "ngā tau {};{s} {y}",
+        "tata ki {};{} pea;tata ki {} pea;tae noa ki {};mai i {};i waenga i {} me {};-; me ;tae noa ki {};"
+        "mai i {};ngā tau {};{s} {y}",
         "kōanga|raumati|ngahuru|takurua",
     ),
 }

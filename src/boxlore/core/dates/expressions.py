@@ -1,8 +1,8 @@
 """Partial dates joined by an operator → EDTF: the third of the three steps, once the grammar has found the operator.
 
 Open slots are filled from the neighbours first (`core.dates.partial.fill`), then each date is written, then the whole.
-“Between” and “or” are one of a set, since a picture is one moment; “from … to” is an interval; before and after include
-their date, as BEF and AFT of FamilySearch GEDCOM 7.0.18.
+“Between” and “or” are one of a set, since a picture is one moment; “from … to” is an interval. “Before” and “after”
+leave their date out, “by”, “since”, “not before” hold it, as BEF and AFT of FamilySearch GEDCOM 7.0.18 do.
 """
 
 import itertools
@@ -12,6 +12,7 @@ from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.calendars import from_julian, julian_month_length
 from boxlore.core.dates.context import DateContext, NoSuchDate, qualified
 from boxlore.core.dates.edtf_values import Day
+from boxlore.core.dates.limits import beside
 from boxlore.core.dates.partial import MARKS, Partial, fill
 from boxlore.core.dates.relative import Distance, near
 from boxlore.core.dates.writing import choices_of, question, spans_of, written
@@ -19,7 +20,8 @@ from boxlore.core.dates.writing import choices_of, question, spans_of, written
 
 @dataclass(slots=True)
 class Expression:
-    """Dates and what joins them. `kind` is one, span, between, before, after, from, to, any, all, within or near.
+    """Dates and what joins them. `kind` is one, span, between, before, at_latest, after, at_earliest, from, to, any,
+    all, within or near.
 
     `within` is the first part, cut by the second, which is before or after a date; `near` stands at a `distance` from
     its part; `beside` says how two alternatives
@@ -83,7 +85,7 @@ class Expression:
 
     def question(self, context: DateContext) -> str:
         """What must be asked, or nothing."""
-        if self.kind in ("before", "after") and self._same_edge(context):
+        if self.kind in _SIDES and self._same_edge(context):
             return ""
         if self.kind == "span" and self._decades_or_years():
             return f"“{context.text}”: from the year or from the decade?"
@@ -104,7 +106,7 @@ class Expression:
         date = self.leaves()[0]
         if len(date.span) != 1:
             return False
-        return len({span[0 if self.kind == "before" else 1] for span in spans_of(date, context)}) == 1
+        return len({span[0 if _SIDES[self.kind] < 0 else 1] for span in spans_of(date, context)}) == 1
 
     def choices(self, context: DateContext) -> int:
         """In how many ways it may be meant."""
@@ -142,7 +144,30 @@ def _end(text: str, *, last: bool) -> str:
 
 def _ends(whole: Expression, context: DateContext, pick: int) -> tuple[str, str]:
     first, last = (_written(part, context, pick) for part in whole.parts)
-    return _end(first, last=False), _end(last, last=True)
+    begin, end = _end(first, last=False), _end(last, last=True)
+    starts, ends = whole.leaves()[0], whole.leaves()[-1]
+    if begin[:8] == end[:8] and begin[8:10] > end[8:10] > "":
+        raise NoSuchDate("This ends before it begins. Which is meant?")
+    told = f"{starts.year}{ends.year}".isdigit() and starts.year_from_right and not starts.order
+    if told and _is_backwards(begin, end):
+        choices = []  # “from Christmas to Easter 1939” began in 1938, or the year was that of Christmas
+        for early, late in ((-1, 0), (0, 1)):
+            moved = (_shifted(starts, early), _shifted(ends, late))
+            choices.append("/".join(_end(written(date, context, pick), last=at > 0) for at, date in enumerate(moved)))
+        raise NoSuchDate("In which year did that begin?", tuple(choices))
+    return begin, end
+
+
+def _shifted(date: Partial, years: int) -> Partial:
+    shifted = date.copy()
+    shifted.year = f"{int(date.year) + years:0{len(date.year)}d}"
+    return shifted
+
+
+def _is_backwards(begin: str, end: str) -> bool:
+    """Whether a span begins after it ends."""
+    first, last = standard.parsed(begin).earliest, standard.parsed(end).latest
+    return first is not None and last is not None and first > last
 
 
 def _span(whole: Expression, context: DateContext, pick: int) -> str:
@@ -162,14 +187,21 @@ def _between(whole: Expression, context: DateContext, pick: int) -> str:
     return f"[{first}..{last}]" if same else f"{first}/{last}"
 
 
-def _before(whole: Expression, context: DateContext, pick: int) -> str:
-    text = _written(whole.parts[0], context, pick)
-    return f"[..{_end(text, last='/' not in text)}]"
+_SIDES = {"before": -1, "at_latest": -1, "after": 1, "at_earliest": 1}
 
 
-def _after(whole: Expression, context: DateContext, pick: int) -> str:
-    text = _written(whole.parts[0], context, pick)
-    return f"[{_end(text, last='/' in text)}..]"
+def _limit(whole: Expression, context: DateContext, pick: int) -> str:
+    """`by 1914` is to the end of 1914, `before 1914` to that of 1913. A war began and ended within a month, and an
+    event of the family within its day, which stay in."""
+    (part,), side = whole.parts, _SIDES[whole.kind]
+    text, leaves_out = _written(part, context, pick), whole.kind in ("before", "after")
+    spans = any(date.span and not date.part for date in whole.leaves())
+    of_one_stretch = "/" in text or ("[" in text and isinstance(part, Partial))
+    inner = of_one_stretch and (leaves_out or spans)
+    end = _end(text, last=(side < 0) != inner)
+    if leaves_out and not any(date.span or date.event for date in whole.leaves()):
+        end = beside(end, side)
+    return f"[..{end}]" if side < 0 else f"[{end}..]"
 
 
 def _from(whole: Expression, context: DateContext, pick: int) -> str:
@@ -290,6 +322,6 @@ def _near(whole: Expression, context: DateContext, pick: int) -> str:
 
 
 _WRITERS = {
-    "one": _one, "span": _span, "between": _between, "before": _before, "after": _after, "from": _from, "to": _to,
-    "any": _set, "all": _set, "within": _within, "near": _near,
+    "one": _one, "span": _span, "between": _between, "before": _limit, "at_latest": _limit, "after": _limit,
+    "at_earliest": _limit, "from": _from, "to": _to, "any": _set, "all": _set, "within": _within, "near": _near,
 }  # fmt: skip

@@ -43,7 +43,7 @@ _AT_WHICH = frozenset(("month", "season", "feast", "weekday"))
 
 _NO_DATE = frozenset(("undated", "noise", "query", "clock"))
 _HEMISPHERES = frozenset(("south", "north"))
-_NO_COMMA_AFTER = ("comma", "between", "before", "after", "either", "about", "doubt")
+_NO_COMMA_AFTER = ("comma", "between", "before", "at_latest", "after", "at_earliest", "either", "about", "doubt")
 _PASSED_OVER = ("noise", "calculated", "hebrew", "when")
 """Words that add nothing: of a language's list, “calculated” of a tree file, and the name of a calendar."""
 
@@ -291,10 +291,26 @@ def _running(expression: Expression, outcome: Outcome, context: DateContext) -> 
 
 
 def _guarded(outcome: Outcome, context: DateContext) -> Outcome:
-    """A year to come is asked about."""
-    if outcome.ask or outcome.edtf is None or not _to_come(outcome.edtf, context.this_year):
+    """A year to come is asked about, and one before there were photographs."""
+    if outcome.ask or outcome.edtf is None:
         return outcome
-    return outcome._replace(ask=f"“{context.text}”: that is a year to come. Is it meant?")
+    if _to_come(outcome.edtf, context.this_year):
+        return outcome._replace(ask=f"“{context.text}”: that is a year to come. Is it meant?")
+    if _is_before(outcome.edtf, context.first_year):
+        return outcome._replace(ask=f"“{context.text}”: that is before there were photographs. Is it meant?")
+    return outcome
+
+
+def _is_before(edtf: Edtf, first_year: int) -> bool:
+    """Whether one of the dates ends before a year."""
+    if edtf.kind == "date" and edtf.text[:4].isdigit():
+        return int(edtf.text[:4]) < first_year
+    for _, last in edtf.parts:
+        if last is None or (last.year.isdigit() and int(last.year) >= first_year):
+            continue
+        if edge(last, last=True).year < first_year:
+            return True
+    return False
 
 
 def _to_come(edtf: Edtf, this_year: int) -> bool:

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
-from functools import lru_cache
+from functools import cache, lru_cache
 
 from boxlore.core.dates.calendars import easter, from_hebrew, from_islamic, hebrew_leap, orthodox_easter
 from boxlore.core.dates.holidays_table import HOLIDAYS, NORTHERN_SUMMER, SHARED, HolidayRow, Reckoning
@@ -27,6 +27,13 @@ HOLIDAY_NAMES = frozenset(_NAMES)
 """Every name in the table, for the words of dates."""
 
 
+@cache
+def came_once(name: str) -> frozenset[str]:
+    """The years of a day that came only then (the Armistice); none for a feast that comes every year."""
+    rows = _NAMES[name]
+    return frozenset(str(row[4][1])[:4] for row in rows) if all(row[4][0] == "on" for row in rows) else frozenset()
+
+
 @lru_cache(2048)
 def holiday(name: str, year: str, countries: tuple[str, ...] = (), hemisphere: str = "north") -> HolidayDate:
     """The date of a holiday in a year (four digits or X).
@@ -34,8 +41,7 @@ def holiday(name: str, year: str, countries: tuple[str, ...] = (), hemisphere: s
     Without a year, or in a decade, only a day that is the same each year can be given; without one it asks which year.
     """
     rows = _NAMES[name]
-    if not year and all(row[4][0] == "on" for row in rows):
-        years = sorted({str(row[4][1])[:4] for row in rows})
+    if not year and (years := sorted(came_once(name))):
         if len(years) > 1:
             return HolidayDate("", f"Which {titled(name)}?", tuple(str(row[4][1]) for row in rows))
         year = years[0]  # a day that came once in history

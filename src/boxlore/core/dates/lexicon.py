@@ -46,10 +46,11 @@ PARTS = ("early", "mid", "late", *FRACTIONS)
 
 KINDS = (
     "noise", "about", "about_behind", "doubt", "or", "and", "either", "between", "between_behind", "before",
-    "after", "after_behind", "since", "since_behind", "until", "until_behind", "from", "to", "to_open", "or_later",
-    "or_earlier", "decades", "century", "hundreds", "few", "undated", "no_year", "correction", "old_style",
-    "new_style", "hebrew", "republican", "before_christ", "calculated", "when", "was", "aged", "at_years",
-    "years_old", "birthday", "possessive", "i", "they", "life", "south", "north", "term", "turn", "eve", "last",
+    "at_latest", "after", "after_behind", "at_earliest", "since", "since_behind", "until", "until_behind", "from",
+    "to", "to_open", "or_later", "or_earlier", "decades", "century", "hundreds", "few", "undated", "no_year",
+    "correction", "old_style", "new_style", "hebrew", "republican", "before_christ", "calculated", "when", "was",
+    "aged", "at_years", "years_old", "birthday", "possessive", "i", "they", "life", "south", "north", "term", "turn",
+    "eve", "last",
 )  # fmt: skip
 """Kinds of words that a language may have rows for, besides seasons, units and parts."""
 

@@ -16,14 +16,22 @@ from boxlore.core.dates.partial import ABOUT, DOUBT, Partial
 from boxlore.core.dates.relative import Distance
 
 _QUALIFIERS = {"about": ABOUT, "doubt": DOUBT, "query": DOUBT, "about_behind": ABOUT}
-_BEFORE, _AFTER = ("before", "until"), ("after", "since")
+_LIMIT_OF = {
+    "before": "before", "until": "at_latest", "at_latest": "at_latest", "or_earlier": "at_latest", "until_behind":
+    "at_latest", "after": "after", "since": "at_earliest", "at_earliest": "at_earliest", "or_later": "at_earliest",
+    "since_behind": "at_earliest", "after_behind": "after",
+}  # fmt: skip
+"""The limit that a word says: “before” and “after” leave their own date out, the others hold it."""
+
+_BEFORE, _AFTER = ("before", "until", "at_latest"), ("after", "since", "at_earliest")
+_BEHIND = ("or_later", "after_behind", "since_behind", "or_earlier", "until_behind")
 _ENDS = ("", "comma", "or", "and", "dash", "to", "to_open", "slash", "query", "about", "doubt")
 """What may follow a qualifier that stands behind its date."""
 
 _TO = ("dash", "to", "to_open")
 """What stands between the ends of a span; “to” alone is a code of tree files, and English."""
 
-_LIMITS = ("before", "after")
+_LIMITS = ("before", "at_latest", "after", "at_earliest")
 _SIDES = {"before": -1, "after": 1}
 _BEGIN_NEAR = ("eve", "day", "few", "unit", "season", "weekday")
 _JOINS = {"or": "any", "slash": "any", "and": "all"}
@@ -106,10 +114,10 @@ class Grammar:
             kinds = {"any"}  # “1938, maybe 1939”
         elif len(kinds) != 1 or joins[-1] == "comma":
             raise NoForm
-        if any(item.kind not in ("one", "span", "before", "after") for item in items):
+        if any(item.kind not in ("one", "span", *_LIMITS) for item in items):
             raise NoForm
         (kind,) = kinds
-        if items[0].kind in ("before", "after") and all(item.kind == "one" for item in items[1:]):
+        if items[0].kind in _LIMITS and all(item.kind == "one" for item in items[1:]):
             return self._shared(items, kind)
         parts = [item.parts[0] if item.kind == "one" else item for item in items]
         whole = Expression(kind, parts, beside=self._beside(joins))
@@ -135,18 +143,13 @@ class Grammar:
 
     def _limited(self, item: Expression) -> Expression:
         """limit = [ "," ] ( before | after ) operand: what the first date says, cut by the second."""
-        kind = "before" if self.kinds[self.at] in _BEFORE else "after"
+        kind = _LIMIT_OF[self.kinds[self.at]]
         self.at += 1
         limit = Expression(kind, [self._operand()])
-        if ({item.kind, kind} == {"before", "after"} and len(item.parts) == 1) or item.kind in (
-            "one",
-            "span",
-            "between",
-        ):
-            whole = Expression("within", [item, limit])
-        else:
+        both_sides = item.kind in _LIMITS and (item.kind in _BEFORE) != (kind in _BEFORE) and len(item.parts) == 1
+        if not both_sides and item.kind not in ("one", "span", "between"):
             raise NoForm
-        return whole
+        return Expression("within", [item, limit])
 
     def _item(self) -> Expression:
         mark = self._marks()
@@ -159,7 +162,7 @@ class Grammar:
             item = spanned
         elif kind in _BEFORE or kind in _AFTER:
             self.at += 2 if self.kinds[self.at + 1] == "dash" else 1
-            item = Expression("before" if kind in _BEFORE else "after", [self._operand()])
+            item = Expression(_LIMIT_OF[kind], [self._operand()])
         elif kind == "to_open":
             self.at += 1
             item = Expression("to", [self._operand()])
@@ -198,7 +201,7 @@ class Grammar:
         kind = self.kinds[self.at]
         self.at += 1
         try:
-            return self._range("span", ("until", "before", *_TO))
+            return self._range("span", ("until", *_TO))
         except NoForm:
             self.at = begin
         if kind == "since":
@@ -241,12 +244,9 @@ class Grammar:
             return Expression("between", item.parts)
         if item.kind != "one" or self.kinds[self.at + 1] not in _ENDS:
             return item
-        if kind in ("or_later", "after_behind", "since_behind"):
+        if kind in _BEHIND:
             self.at += 1
-            return Expression("after", item.parts)
-        if kind in ("or_earlier", "until_behind"):
-            self.at += 1
-            return Expression("before", item.parts)
+            return Expression(_LIMIT_OF[kind], item.parts)
         return item
 
     def _near(self) -> Expression | None:

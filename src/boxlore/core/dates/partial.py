@@ -6,6 +6,8 @@ Words fill slots in any order. Only when every slot that can be filled is filled
 
 import itertools
 
+from boxlore.core.dates.holidays import came_once
+
 DOUBT, ABOUT = 1, 2
 MARKS = ("", "?", "~", "%")
 """EDTF's qualifier for doubt (1) and approximation (2) together (3)."""
@@ -108,7 +110,10 @@ class Partial:
             self.calendar = "hebrew"
 
     def take_year(self, neighbour: "Partial") -> None:
-        """Fill the year from a neighbour; a dual year stays one (`3 or 4 March 1648/49`)."""
+        """Fill the year from a neighbour; a dual year stays one (`3 or 4 March 1648/49`), and what came only once has
+        its own (`from the Armistice to spring 1919`)."""
+        if self.feast and (years := came_once(self.feast)) and neighbour.year not in years:
+            return
         self.year, self.assumed = neighbour.year, neighbour.assumed
         if neighbour.calendar == "dual":
             self.calendar = "dual"

@@ -3,8 +3,7 @@
 Each reading carries the EDTF, the words it rests on, a question where the keeper must choose (century, day
 order, which war, whose holiday) and the alternatives. Words that mean no date give none.
 Conventions (ours unless a source is named): about → `~`; probably → `?`; early, mid and late in a decade are
-its years 0-3, 4-6 and 7-9; a picture is one moment, so "between" is one of a set and "from … to" an interval;
-before and after include their date, as BEF and AFT of FamilySearch GEDCOM 7.0.18.
+its years 0-3, 4-6 and 7-9; a picture is one moment, so "between" is one of a set and "from … to" an interval.
 """
 
 from dataclasses import dataclass, field, replace
@@ -21,6 +20,9 @@ READER_VERSION = "dates 2"
 
 MOST_LETTERS = 300
 """A longer text is a story, not a date: it is kept, and not read."""
+
+FIRST_PHOTOGRAPH = 1826
+"""No photograph is older (N. Niépce, the view from a window at Le Gras; the year from memory)."""
 
 THIS_YEAR = 2026
 """The year in which this reader was made: a later one is asked about, where nobody says what year it is now."""
@@ -46,7 +48,8 @@ Meanings = tuple[tuple[str, str], ...]
 class KnownDates:
     """Dates already told, as EDTF: births of people and dates of events by folded name; the narrator's birth; the
     people in the picture by name, with their births (empty where one is not known); the year in which it is
-    told; and by folded words the events that they may mean, which is asked about."""
+    told; by folded words the events that they may mean, which is asked about; and the year before which there is no
+    date of a picture, 0 for dates of lives."""
 
     births: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
     events: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
@@ -54,6 +57,7 @@ class KnownDates:
     pictured: MappingProxyType[str, str] = field(default_factory=lambda: MappingProxyType({}))
     this_year: int = THIS_YEAR
     perhaps: MappingProxyType[str, Meanings] = field(default_factory=lambda: MappingProxyType({}))
+    first_year: int = FIRST_PHOTOGRAPH
 
 
 NOTHING_KNOWN = KnownDates()
@@ -65,7 +69,7 @@ def read(text: str, settings: PhraseSettings = AS_TOLD, known: KnownDates = NOTH
         return _no_date(text, "Too long for a date; kept as told.")
     context = DateContext(
         nfc(text).strip(), settings.order, settings.hemisphere, settings.countries, known.births, known.events,
-        known.narrator, known.pictured, known.this_year,
+        known.narrator, known.pictured, known.this_year, known.first_year,
     )  # fmt: skip
     outcome = understood(context.text, context, _own(known))
     if outcome is None or outcome.edtf is None:

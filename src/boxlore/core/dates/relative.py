@@ -4,7 +4,7 @@ Whatever is reckoned is reckoned from both bounds of the date it leans on; where
 date is known too loosely, it is asked. What lies about a family's event is approximate (`~`).
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.anniversary import years_on
@@ -43,6 +43,8 @@ def near(text: str, distance: Distance, context: DateContext) -> str:
         raise NoSuchDate("When exactly was that? It is only known within some years.")
     if distance.unit == "season":
         return _season_near(first, last, distance, context)
+    if distance.unit == "fortnight":  # two weeks, to about a day
+        distance = replace(distance, count=distance.count or 1)
     if distance.unit == "year":
         return _years_near(first, last, distance)
     if distance.unit == "month" and distance.count >= 0 and (distance.count or first != last):

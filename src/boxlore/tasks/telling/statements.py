@@ -353,7 +353,8 @@ class Teller:
         subject = statement.subject
         beside = around((told.field, reading) for told, reading in self._told(act, subject))
         narrator = statement.source.ref if statement.source.said is Said.NARRATOR else ""
-        return replace(beside, narrator=narrator, people=lambda: self._pictured(act, subject))
+        of_a_life = subject.kind is Kind.PERSON
+        return replace(beside, narrator=narrator, people=lambda: self._pictured(act, subject), of_a_life=of_a_life)
 
     def _pictured(self, act: Act, item: Subject) -> dict[str, str]:
         """Who is in the picture, by name, with the birth as EDTF; empty where it is not known."""

@@ -95,17 +95,18 @@ class Understanding:
     ) -> tuple[DateReading, phrases.PhraseSettings]:
         """A date by the collection's settings, or by others, and by what is known around it; with the settings used."""
         settings = settings or around.settings(phrase_settings(self._collection.settings))
-        read = self._alone(words, settings)
+        read = self._alone(words, settings, around)
         if read.edtf is None:  # an age or an event of the family: now it is worth reading the registry
             read = phrases.read(words, settings, self.known(words, around))
         return read, settings
 
     def leans(self, words: str) -> bool:
         """Whether words say no date by themselves, so that they may lean on a birth or an event of the family."""
-        return self._alone(words, phrase_settings(self._collection.settings)).edtf is None
+        return self._alone(words, phrase_settings(self._collection.settings), NOTHING_AROUND).edtf is None
 
-    def _alone(self, words: str, settings: phrases.PhraseSettings) -> DateReading:
-        return phrases.read(words, settings, phrases.KnownDates(this_year=self._this_year))
+    def _alone(self, words: str, settings: phrases.PhraseSettings, around: "Around") -> DateReading:
+        known = phrases.KnownDates(this_year=self._this_year, first_year=around.first_year)
+        return phrases.read(words, settings, known)
 
     def known(self, words: str, around: "Around") -> phrases.KnownDates:
         """The births and events that these words lean on (`when Ruth was five`, `when I was six`, `on her 21st`); a
@@ -119,7 +120,7 @@ class Understanding:
         events, perhaps = meant_by(words, all_events(self._collection), people, around.narrator)
         return phrases.KnownDates(
             _single(births), events, birth_of(people.get(around.narrator)), MappingProxyType(dict(around.people())),
-            self._this_year, perhaps,
+            self._this_year, perhaps, around.first_year,
         )  # fmt: skip
 
     @property
@@ -199,13 +200,19 @@ def date_reading(read: DateReading, settings: phrases.PhraseSettings) -> Reading
 class Around:
     """Context for reading one field: the year, the latitude (degrees) and the country (ISO 3166-1) already told of the
     same item; the id of who tells; and who is in the picture, asked for only where a phrase leans on it: the birth by
-    the name, as EDTF, empty where it is not known."""
+    the name, as EDTF, empty where it is not known. `of_a_life`: it is told of a person, not of a picture."""
 
     year: int | None = None
     latitude: float | None = None
     country: str = ""
     narrator: str = ""
     people: Callable[[], Mapping[str, str]] = field(default=dict, compare=False)
+    of_a_life: bool = False
+
+    @property
+    def first_year(self) -> int:
+        """The year before which a date is asked about; 0 for none."""
+        return 0 if self.of_a_life else phrases.FIRST_PHOTOGRAPH
 
     def settings(self, own: phrases.PhraseSettings) -> phrases.PhraseSettings:
         """The collection's settings with the half of the world and the country of the item's place."""

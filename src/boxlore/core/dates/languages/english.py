@@ -7,7 +7,7 @@ ENGLISH = Language(
     months=("january feb march april may june july august sept october november december",),
     weekdays=("mon tues weds thurs fri sat sun",),
     words={
-        "about": "about|around|round|circa|circ|ca|c|cca|abt|approximately|approx|appx|roughly|near|nearly|almost|say|est|estimated"
+        "about": "about|around|towards|toward|round|circa|circ|ca|c|cca|abt|approximately|approx|appx|roughly|near|nearly|almost|say|est|estimated"
         "|in or about|on or about|in or around|somewhere around|somewhere about|round about|around about|at about|estimated at|close to|around the time of|about the time of",
         "about_behind": "or so|or thereabouts|or thereabout|thereabouts|give or take|or near|ish|or around then|or around there|give or take a year",
         "doubt": "probably|prob|perhaps|maybe|may be|possibly|poss|likely|most likely|very likely|presumably|supposedly|allegedly|apparently|i think|i believe"
@@ -18,21 +18,20 @@ ENGLISH = Language(
         "and": "and|plus|and also|and in|and again in|and again",
         "either": "either|one of",
         "between": "between|bet|btw|betw|in between|any time between|somewhere between|anywhere between",
-        "before": "before|bef|prior to|previous to|pre|earlier than|not later than|no later than|not after|by|on or before|in or before|at the latest by"
-        "|as late as|before or in|before or on|before or during|just before|shortly before|not long before|some time before|soon before|up to|upto|but before|but not after|but not later than|and before"
-        "|right before|at latest|not more recent than",
-        "after": "after|as early as|possibly as early as|aft|later than|post|not before|no earlier than|not earlier than|on or after|in or after|just after|shortly after|soon after"
-        "|not long after|some time after|but after|but not before|but not earlier than|and after|right after|following|at the earliest",
+        "before": "before|prior to|previous to|pre|earlier than|just before|shortly before|not long before|some time before|soon before|but before|and before|right before",
+        "at_latest": "bef|not later than|no later than|not after|by|on or before|in or before|at the latest by|as late as|before or in|before or on|before or during|but not after|but not later than|at latest|not more recent than",
+        "after": "after|later than|post|just after|shortly after|soon after|not long after|some time after|but after|and after|right after|following",
+        "at_earliest": "aft|as early as|possibly as early as|not before|no earlier than|not earlier than|on or after|in or after|but not before|but not earlier than|at the earliest",
         "since": "since|from then",
-        "until": "until|till|til|'til|up until|up till",
+        "until": "until|till|til|'til|up until|up till|up to|upto",
         "from": "from|starting|beginning in|starting in",
         "to": "through|thru|up to|into",
         "to_open": "to",
         "or_later": "or later|or after|or afterwards|onwards|onward|and later|and after|or thereafter|at the earliest|at earliest",
         "or_earlier": "or earlier|or before|or sooner|and earlier|and before|at the latest|at latest|at the very latest",
-        "early": "early|beginning|start|beginning of|the beginning of|start of|the start of|first part of|the early part of|early part of|early in|at the beginning of|the first days of|very early|opening of|towards the beginning of|near the beginning of|near the start of",
+        "early": "early|early on in|right at the start of|right at the beginning of|the very beginning of|very start of|beginning|start|beginning of|the beginning of|start of|the start of|first part of|the early part of|early part of|early in|at the beginning of|very early|first third of|the first third of|first part of the|the opening of|opening of the|the early days of|early days of|opening of|towards the beginning of|near the beginning of|near the start of",
         "mid": "mid|middle|middle of|the middle of|mid part of|in the middle of|halfway through|towards the middle of",
-        "late": "late|very end of|the very end of|end of|the end of|latter part of|the latter part of|late in|end|close|at the end of|very late|tail end of|the tail end of|close of|the last days of|towards the end of|toward the end of|near the end of|the close of|the tail-end of",
+        "late": "late|very end of|the very end of|end of|the end of|latter part of|the latter part of|late in|end|close|at the end of|very late|tail end of|the tail end of|close of|last third of|the last third of|final third of|the latter days of|dying days of|towards the end of|toward the end of|near the end of|the close of|the tail-end of",
         "first_half": "1st half of|first half of|the first half of|first half|the first half|in the first half of",
         "first_quarter": "first quarter of|1st quarter of",
         "second_quarter": "second quarter of|2nd quarter of",
@@ -82,7 +81,7 @@ ENGLISH = Language(
         "north": "northern",
         "term": "school year|school year of|the school year|academic year",
         "turn": "turn of the century|turn of the last century|the turn of the century",
-        "last": "last",
+        "last": "last|final|closing",
     },
     decades={
         10: "tens|teens",
