@@ -199,6 +199,13 @@ def test_a_name_that_has_no_parts_is_found_whole() -> None:
     assert answer("!", finder([Person(id="x", name="?", sort_name="", forms=(), calls=())], [])) == ("none", "-")
 
 
+def test_a_nickname_of_two_words_is_a_question_where_somebody_dead_bears_one_as_family_name() -> None:
+    mei, old = person("mei", name="陈晓梅", nickname="Chen Xiaomei"), person("old", given="Guolin", family="Chen")
+    both = finder([mei], [old])
+    assert (answer("Chen", both), answer("Chen Guolin", both)) == (("asked", "mei"), ("none", "-"))
+    assert (answer("Chen Xiaomei", both), answer("Xiaomei", both)) == (("sure", "mei"), ("sure", "mei"))
+
+
 def test_names_without_spaces_that_others_bear() -> None:
     mixed = finder([person("young", name="王小明")], [person("old", name="王小明"), person("aunt", name="李小明")])
     assert answer("王小明", mixed) == ("asked", "young")

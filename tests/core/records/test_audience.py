@@ -329,8 +329,9 @@ def test_a_finished_text_is_stopped_by_what_is_sure_alone() -> None:
     mia = person("mia", forms=("Mia Rourke",), calls=("Mia",), surnames=("Rourke",))
     hidden = withhold([mia], {"mia": life_of(mia, TODAY)}, To.OUTSIDE, TODAY)
     outside = Recipient(to=To.OUTSIDE, on_day=TODAY, withheld=hidden)
-    assert outside.surely_named("The bay, with Mia Rourke") == ["Mia Rourke"]
-    assert outside.surely_named("Mia and Mia", "¦¦¦ and Mia") == ["Mia"]
+    words = "The bay, with Mia Rourke"
+    assert [words[hit.start : hit.end] for hit in outside.surely_named(words)] == ["Mia Rourke"]
+    assert [hit.start for hit in outside.surely_named("Mia and Mia", "¦¦¦ and Mia")] == [8]
     assert outside.surely_named("The Rourke girl") == [] and not outside.may_read("The Rourke girl")
 
 

@@ -67,11 +67,19 @@ def test_what_is_undecided_stays_out_and_what_is_answered_is_kept(collection: Co
     fill(collection, "Not that  person", "")
     assert take_answers(collection, name_search(collection)) == 1
     assert stories(collection) == [MAY, ""]
-    assert [row["Where"] for row in table(collection)] == ["rights_holder"]
-    fill(collection, "may be named")
+    assert [(row["Where"], row["Answer"]) for row in table(collection)] == [
+        ("rights_holder", ""),
+        ("story", "not that person"),
+    ]
+    fill(collection, "may be named", "")
     assert take_answers(collection, name_search(collection)) == 1
     assert stories(collection) == [MAY, "May Rourke"]
     assert name_search(collection) == []
+    assert {row["Answer"] for row in table(collection)} == {"not that person", "may be named"}
+    assert {row["What becomes of it"] for row in table(collection)} == {"may go out, as you answered"}
+    fill(collection, "hide", "")
+    assert take_answers(collection, name_search(collection)) == 1
+    assert stories(collection) == ["", "May Rourke"], "what was let go is held back again"
 
 
 def test_what_is_hidden_is_not_asked_again(collection: Collection) -> None:

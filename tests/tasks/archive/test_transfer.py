@@ -16,6 +16,7 @@ from pathlib import Path
 
 import bagit
 import pytest
+from pypdf import PdfReader
 from rdflib import Graph, Namespace
 
 from boxlore.core.crosswalk.repository import Archive
@@ -27,6 +28,7 @@ from boxlore.core.records.item_record import Record
 from boxlore.core.rules.of_record import look_over
 from boxlore.core.statements import Kind, Subject
 from boxlore.exports.bag import safe_path
+from boxlore.exports.inventory import as_csv
 from boxlore.tasks.archive.name_search import names_left
 from boxlore.tasks.archive.offer import offer, read_answer
 from boxlore.tasks.archive.rebuild import rebuild
@@ -282,20 +284,38 @@ def test_the_keeper_reads_what_the_name_search_found(mine: Collection) -> None:
     assert all(one.done for one in found)
 
 
-PLANTED = [
-    ("in the title of the collection", "title", "Photographs of Mia Rourke"),
-    ("in the name of the holder", "holder", "Mia Rourke"),
-]
-
-
-@pytest.mark.parametrize(("where", "name", "words"), PLANTED, ids=[row[0] for row in PLANTED])
-def test_a_name_planted_anywhere_stops_the_open_part(
-    mine: Collection, tmp_path: Path, where: str, name: str, words: str
+def test_a_name_in_the_title_stops_the_open_part_until_the_keeper_has_answered(
+    mine: Collection, tmp_path: Path
 ) -> None:
-    object.__setattr__(mine.settings, name, words)
-    with pytest.raises(CouldNot, match="still names someone living"):
-        transfer(mine, tmp_path / "t", selection=Selection(items=("TRA-0001",)))
+    object.__setattr__(mine.settings, "title", "Photographs of Mia Rourke")
+    one_item = Selection(items=("TRA-0001",))
+    with pytest.raises(CouldNot, match=r"still names someone living: .*, and \d+ places more.*names-left.csv"):
+        transfer(mine, tmp_path / "t", selection=one_item)
     assert not (tmp_path / "t" / "open").exists()
+    listed = mine.folder / "names-left.csv"
+    rows = table(listed)
+    assert {row["Person"] for row in rows} == {"Mia Rourke"} and not any(row["Answer"] for row in rows)
+    listed.write_bytes(
+        b"".join(as_csv([[*rows[0]], *([*(row | {"Answer": "May be named"}).values()] for row in rows)]))
+    )
+    transfer(mine, tmp_path / "t", selection=one_item)
+    assert b"Photographs of Mia Rourke" in (tmp_path / "t" / "open" / "bag-info.txt").read_bytes()
+    listed.unlink()
+    transfer(mine, tmp_path / "again", selection=one_item)  # the answers are in the log
+    listed.write_bytes(b"".join(as_csv([[*rows[0]], *([*(row | {"Answer": "hide"}).values()] for row in rows)])))
+    with pytest.raises(CouldNot, match="still names someone living"):
+        transfer(mine, tmp_path / "never", selection=one_item)
+
+
+def test_a_holder_who_lives_is_named_in_the_closed_part_alone(mine: Collection, tmp_path: Path) -> None:
+    object.__setattr__(mine.settings, "holder", "Mia Rourke")
+    transfer(mine, tmp_path / "t", selection=Selection(items=("TRA-0001",)))
+    deeds = {
+        part: PdfReader(tmp_path / "t" / part / "data" / "forms" / "deed-of-gift.pdf").pages[0].extract_text()
+        for part in ("open", "closed")
+    }
+    assert {part: "Mia Rourke" in words for part, words in deeds.items()} == {"open": False, "closed": True}
+    assert not any(b"Mia" in path.read_bytes() for path in (tmp_path / "t" / "open").rglob("*.*") if path.is_file())
 
 
 def test_a_name_inside_a_scan_stays_in_the_closed_part(mine: Collection, tmp_path: Path) -> None:

@@ -20,6 +20,7 @@ from boxlore.tasks.archive.settings import archive_of
 from boxlore.tasks.archive.transfer import (
     TransferOrder,
     Transferred,
+    in_words,
     name_search,
     take_answers,
     write_names_found,
@@ -120,19 +121,15 @@ def _read_names(collection: Collection, order: TransferOrder, out: Path, request
     if count := take_answers(collection, hits):
         talk.say(f"{several(count, 'answer from the table of names is', 'answers from the table of names are')} taken.")
         hits = name_search(collection, order.selection)
+    listed = write_names_found(collection, hits)
     if not hits:
         talk.say("The name search found nobody living.")
         return
-    listed = write_names_found(collection, hits)
-    people = {name for hit in hits for name in hit.people}
     new = undecided([place for hit in hits for place in hit.places])
-    talk.say(
-        f"The name search found {several(len(people), 'living person', 'living people')} in "
-        f"{several(len(hits), 'place')}; each is in {listed}."
-    )
+    talk.say(f"The name search found {in_words(hits)}; each is in {listed}.")
     talk.say("That list is for you; do not hand it on.")
     if new:
-        talk.say(f"{len(new)} names in words are not decided yet, and stay out until they are: fill in that table.")
+        talk.say(f"{len(new)} of them are not decided yet, and stay out until they are: fill in that table.")
     if request.yes or not (sys.stdin.isatty() and sys.stderr.isatty()):
         return
     if new and collection.store.writable and click.confirm("Go through them now?", default=True, err=True):

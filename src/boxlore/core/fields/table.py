@@ -197,7 +197,13 @@ FIELDS: Fields = Fields(
         _field("looks", "scan", "How it looks", told=False, audience="keeper", codec=LOOKS_WORDS),
         _field("embedded", "scan", "Found in the file", told=False, audience="keeper", codec=EMBEDDED_WORDS),
         _field(
-            "naming", "item", "Whether it names somebody", many=True, told=False, audience="keeper", codec=NAMING_WORDS
+            "naming",
+            "item collection",
+            "Whether it names somebody",
+            many=True,
+            told=False,
+            audience="keeper",
+            codec=NAMING_WORDS,
         ),
         _field("wanted", "item", "Wanted by the archive", told=False, audience="keeper", codec=YES_NO_WORDS),
         _field("fixity", "collection scan", "Fixity", many=True, told=False, audience="keeper", codec=FIXITY_WORDS),

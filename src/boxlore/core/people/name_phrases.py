@@ -230,7 +230,8 @@ class Phrases:
             return Doubt.MISSPELT
         if how is As.SHORT or meant.is_other_name or meant.is_short or (how is As.INFLECTED and self._is_small(at)):
             return Doubt.SHORT
-        if any(person not in self._index.hidden for person in meant.calls):
+        bearers = [*meant.calls, *(person for person, stands in meant.families.items() if stands is As.TOLD)]
+        if any(person not in self._index.hidden for person in bearers):
             return Doubt.SHARED
         return Doubt.ANOTHER if self._another_follows(at) else Doubt.NONE
 

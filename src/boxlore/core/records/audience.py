@@ -160,17 +160,17 @@ class Recipient:
         """
         return not self.withheld.finds(words, item, where)
 
-    def surely_named(self, words: str, told: str = "") -> list[str]:
-        """The words in a finished text that surely name someone withheld; doubt was asked about where it was told.
+    def surely_named(self, words: str, told: str = "") -> list[Hit]:
+        """Where a finished text surely names someone withheld; doubt was asked about where it was told.
 
         `told` is the same text with our own wording blanked, letter for letter: a hit counts only if it stands there
         too. The keeper's decisions are known again by the words around a name, so that these are looked at as well.
         """
         left = [hit for hit in self.withheld.hits(told or words) if not hit.doubt]
         return [
-            words[hit.start : hit.end]
+            hit
             for hit in self.withheld.hits(words)
-            if not hit.doubt and any(hit.start < other.end and other.start < hit.end for other in left)
+            if not hit.doubt and any(hit.start < kept.end and kept.start < hit.end for kept in left)
         ]
 
     def may_name(self, person: str, name: str, item: str = "", where: str = "") -> bool:

@@ -29,7 +29,7 @@ def facts_of(
     facts = CollectionFacts(
         id=collection.id,
         title=settings.title,
-        holder=settings.holder,
+        holder=seen.holder if seen else settings.holder,
         language=settings.language,
         on_day=collection.clock.today(),
         brackets=settings.bracketed_titles,

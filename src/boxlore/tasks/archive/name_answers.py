@@ -18,16 +18,8 @@ from boxlore.core.records.decided import decision_digest
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Subject
 from boxlore.disk.tables import TableRow, lacks_column, read_table
+from boxlore.tasks.collection.names_left import ANSWERS, WRITTEN
 from boxlore.tasks.collection.opening import Collection
-
-ANSWERS: dict[str, NamingAnswer] = {
-    "hide": NamingAnswer.HIDE,
-    "not that person": NamingAnswer.OTHER,
-    "may be named": NamingAnswer.MAY,
-}
-"""What may be written in the column Answer."""
-
-_WRITTEN = {answer: words for words, answer in ANSWERS.items()}
 
 NUMBER, KEY, ANSWER = "Number", "Key", "Answer"
 CONTEXT = 60
@@ -63,7 +55,7 @@ def with_answers(collection: Collection, places: Iterable[NamePlace]) -> Iterato
     decided = {(item, key): answer for item, key, answer, _ in _told(collection)}
     for place in places:
         answer = decided.get((place.item, place.key))
-        yield place if answer is None else replace(place, answer=_WRITTEN[answer])
+        yield place if answer is None else replace(place, answer=WRITTEN[answer])
 
 
 def places_of(collection: Collection, whole: Record, naming: Naming) -> Iterator[NamePlace]:

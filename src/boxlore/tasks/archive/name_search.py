@@ -4,18 +4,23 @@ Every form of every withheld name is looked for in all words, in names of files,
 in the finished files. The keeper reads what was found and what becomes of it.
 """
 
-from collections.abc import Iterator
-from dataclasses import dataclass
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot
+from boxlore.core.fields.namings import NamingAnswer
+from boxlore.core.findings import several
 from boxlore.core.records.audience import OF_SCANS
 from boxlore.core.records.closing_dates import Closing
+from boxlore.core.records.decided import NOTHING_DECIDED
 from boxlore.tasks.archive.name_answers import NamePlace, places_of, with_answers
 from boxlore.tasks.collection.gate import Gate, files_in
+from boxlore.tasks.collection.names_left import WRITTEN
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, records
+from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, record_of, records
 
+AS_ANSWERED = "may go out, as you answered"
 TO_THE_CLOSED_PART = "the scan goes to the closed part"
 
 
@@ -50,6 +55,26 @@ def search(
             for scan in whole.scans:
                 if scan.path not in listed:
                     yield NameFound(whole.number, f"the scan, {scan.side}", scan.path, people, TO_THE_CLOSED_PART)
+
+
+def in_words(namings: Sequence[NameFound]) -> str:
+    """`12 living people in 206 places`: as many places as the table has rows of them."""
+    people = {name for naming in namings for name in naming.people}
+    rows = sum(max(1, len(naming.places)) for naming in namings)
+    return f"{several(len(people), 'living person', 'living people')} in {several(rows, 'place')}"
+
+
+def answered(collection: Collection, outside: AudienceView) -> Iterator[NameFound]:
+    """What the keeper has let go out by an answer, which the search above finds no more: it can be changed still."""
+    open_again = replace(outside.recipient, withheld=replace(outside.withheld, decided=NOTHING_DECIDED))
+    decided = {item for item, _, _ in collection.store.words_of(["naming"])} - {collection.id}
+    for item in (ident for _, ident in collection.store.items() if ident in decided):
+        whole = record_of(collection, item)
+        for naming in open_again.namings(whole):
+            places = with_answers(collection, places_of(collection, whole, naming))
+            let_go = tuple(place for place in places if place.answer and place.answer != WRITTEN[NamingAnswer.HIDE])
+            if let_go:
+                yield NameFound(whole.number, naming.where, naming.words[:200], (), AS_ANSWERED, let_go)
 
 
 def names_left(seen: AudienceView, folder: Path) -> Iterator[str]:

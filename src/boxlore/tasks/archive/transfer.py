@@ -25,7 +25,7 @@ from boxlore.tasks.archive.context import closing_of, facts_of, moves_of, order_
 from boxlore.tasks.archive.files import Making, make_files
 from boxlore.tasks.archive.handed_scans import HandedScans
 from boxlore.tasks.archive.name_answers import ANSWER, KEY, NUMBER, read_answers
-from boxlore.tasks.archive.name_search import NameFound, names_left, search
+from boxlore.tasks.archive.name_search import NameFound, answered, in_words, names_left, search
 from boxlore.tasks.archive.updates import Earlier, read_earlier
 from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.opening import Collection
@@ -46,7 +46,7 @@ from boxlore.tasks.scans import fixity_events
 FAT32 = 4 * 1024**3 - 1
 """The largest file that a stick with FAT32 can hold, in bytes."""
 
-__all__ = ["FAT32", "TransferOrder", "TransferPart", "Transferred", "facts_of", "names_left", "transfer"]
+__all__ = ["FAT32", "TransferOrder", "TransferPart", "Transferred", "facts_of", "in_words", "names_left", "transfer"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -258,8 +258,8 @@ def _info(collection: Collection, making: Making) -> dict[str, str]:
     open_part = making.seen.to.is_public
     part = "open part" if open_part else "closed part: not to be shown before the dates in its records"
     return {
-        "Source-Organization": settings.holder or settings.title,
-        "Contact-Name": settings.holder,
+        "Source-Organization": making.seen.holder or settings.title,
+        "Contact-Name": making.seen.holder,
         "External-Identifier": f"urn:uuid:{collection.id}",
         "External-Description": f"{settings.title}: photographs with what was told of them ({part})",
         "Internal-Sender-Description": f"for {archive.repository}" if archive.repository else "",
@@ -305,17 +305,21 @@ def take_answers(collection: Collection, namings: list[NameFound]) -> int:
     listed = collection.folder / NAMES_FOUND
     if not listed.is_file() or not collection.store.writable:
         return 0
-    count = read_answers(collection, listed, [place for naming in namings for place in naming.places])
+    every = [*namings, *answered(collection, seen_by(collection, To.OUTSIDE))]
+    count = read_answers(collection, listed, [place for naming in every for place in naming.places])
     listed.unlink()
     return count
 
 
 def write_names_found(collection: Collection, namings: list[NameFound]) -> Path:
     """Write what the name search found as a table for the keeper to fill in, into the collection's folder: never where
-    it could be handed over. Raises WrongUse, CouldNot.
+    it could be handed over. What was answered so that it may go out stands there too, to be changed.
+
+    Raises WrongUse, CouldNot.
     """
     listed = collection.folder / NAMES_FOUND
-    write_output(collection, listed, b"".join(rows_found(namings)))
+    if every := [*namings, *answered(collection, seen_by(collection, To.OUTSIDE))]:
+        write_output(collection, listed, b"".join(rows_found(every)))
     return listed
 
 

@@ -1,6 +1,7 @@
 """Whole names in the bytes of a file, whatever it is: a second net behind the gate's reading of every carrier."""
 
 import re
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import BinaryIO
@@ -9,6 +10,8 @@ from boxlore.tasks.collection.records import AudienceView
 
 CHUNK = 1 << 22
 LONGEST_NAME = 512
+AROUND = 24
+"""Bytes on either side of a name that are looked at with it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,22 +24,26 @@ class ByteSearch:
     words: tuple[bytes, ...]
     pattern: re.Pattern[bytes]
 
-    def stands_in(self, file: BinaryIO) -> bool:
-        """Whether any of the names stands in the file."""
+    def around(self, file: BinaryIO) -> Iterator[str]:
+        """The text around each place where any of the names stands as words of its own, each text once.
+
+        The bytes between are letters by chance: whoever looks there decides what the words mean.
+        """
         file.seek(0)
         before = b""
+        texts: set[str] = set()
         while data := file.read(CHUNK):
-            if self._finds(before + data):
-                return True
+            texts |= set(self._texts(before + data))
             before = data[-LONGEST_NAME:]
-        return False
+        yield from sorted(texts)
 
-    def _finds(self, data: bytes) -> bool:
-        low = data.lower()
-        return any(
-            any(word in text for word in self.words) and self.pattern.search(text)
-            for text in (low, low.replace(b"\0", b""))
-        )
+    def _texts(self, data: bytes) -> Iterator[str]:
+        for text in (data, data.replace(b"\0", b"")):
+            low = text.lower()
+            if any(word in low for word in self.words):
+                for match in self.pattern.finditer(low):
+                    start, end = max(0, match.start() - AROUND), match.end() + AROUND
+                    yield text[start:end].decode("utf-8", "replace")
 
 
 def byte_search(seen: AudienceView) -> ByteSearch | None:
@@ -51,4 +58,6 @@ def _search_for(names: frozenset[str]) -> ByteSearch | None:
     if not spelled:
         return None
     words = tuple(sorted({spelling.rpartition(b" ")[2] for spelling in spelled}))
-    return ByteSearch(words, re.compile(b"|".join(map(re.escape, sorted(spelled)))))
+    return ByteSearch(
+        words, re.compile(rb"(?<![a-z])(?:" + b"|".join(map(re.escape, sorted(spelled))) + rb")(?![a-z])")
+    )

@@ -7,6 +7,7 @@ whatever goes wrong here leaves nothing written: the file has no name yet.
 
 Sure hits stop a file. What is in doubt is a question about told words in their own sentence: it is asked, and withheld,
 where records are seen (`core.records.audience`); on a page, between other words, it would be a question about nothing.
+Each stop is listed for the keeper to answer (`names_left`): what may be named, or is somebody else, stops no more.
 """
 
 import io
@@ -17,9 +18,12 @@ from pathlib import Path, PurePosixPath
 from typing import BinaryIO
 
 from boxlore.core.errors import ByteFault, CouldNot
+from boxlore.core.findings import several
+from boxlore.core.records.decided import Decided, decision_digest
 from boxlore.formats import documents
 from boxlore.formats.inside import Inside
 from boxlore.tasks.collection.byte_search import byte_search
+from boxlore.tasks.collection.names_left import LeftName, answers_given, list_names
 from boxlore.tasks.collection.records import AudienceView
 from boxlore.tasks.collection.wording import is_shipped, narrowed, without_wording
 
@@ -34,24 +38,28 @@ NAME_OF_FILE = "name of the file"
 @dataclass(frozen=True, slots=True)
 class Leak:
     """One place of a finished file that names someone withheld: the file, the item (if it can be told), the field or
-    carrier, the word, and the words around it."""
+    carrier, the word, and the words around it; whom it names (ids), and by what the keeper's answer knows it again."""
 
     file: str
     item: str
     where: str
     word: str
     around: str
+    people: frozenset[str]
+    digest: str
 
     def __str__(self) -> str:
         place = ", ".join(part for part in (self.item, self.where) if part)
         return f"{self.file} ({place}): “{self.word}” in “{self.around}”"
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(slots=True)
 class Gate:
     """The gate for one audience; whatever is not for outside passes unread."""
 
     seen: AudienceView
+    _answers: Decided | None = None
+    """What the keeper has answered about finished files; read at the first name that is found."""
 
     @property
     def is_shut(self) -> bool:
@@ -60,8 +68,7 @@ class Gate:
 
     def check(self, name: str, file: BinaryIO) -> None:
         """Raises CouldNot for a file that names someone withheld, and ByteFault for one that cannot be opened."""
-        if leak := next(self.leaks(name, file), None):
-            raise CouldNot(f"This still names someone living: {leak}.", WHAT_TO_DO)
+        self._stop(list(self.leaks(name, file)))
 
     def check_bytes(self, name: str, data: bytes) -> None:
         """The same of a file in memory; one that cannot be opened is CouldNot too."""
@@ -71,13 +78,15 @@ class Gate:
             raise _closed(name, fault) from fault
 
     def check_all(self, files: Iterable[tuple[str, Path]]) -> None:
-        """The same of files by the names that they will have."""
+        """The same of files by the names that they will have; what all of them name is told together."""
+        leaks: list[Leak] = []
         for name, path in files if self.is_shut else ():
             with open(path, "rb") as file:
                 try:
-                    self.check(name, file)
+                    leaks += self.leaks(name, file)
                 except ByteFault as fault:
                     raise _closed(name, fault) from fault
+        self._stop(leaks)
 
     def check_folder(self, folder: Path) -> None:
         """The same of everything in a folder, by the names that it has there."""
@@ -92,16 +101,39 @@ class Gate:
         for text in (*(Inside(NAME_OF_FILE, part) for part in PurePosixPath(name).parts), *documents.texts(name, file)):
             if match := number.search(text.words):
                 item = match[0]
-            for word in self._named(text.words):
-                yield Leak(name, item, text.where, word, _around(text.words, word))
-        if (whole_names := byte_search(self.seen)) and whole_names.stands_in(file):
-            yield Leak(name, item, "the bytes of the file", "a whole name", name)
+            yield from self._named(name, item, text)
+        if whole_names := byte_search(self.seen):
+            for around in whole_names.around(file):
+                yield from self._named(name, item, Inside("the bytes of the file", around))
 
-    def _named(self, words: str) -> Iterator[str]:
-        """The words of a text that surely name somebody withheld, and are not our own wording."""
-        if not self.seen.recipient.may_read(words):
-            told = without_wording(words, [self.seen.collection.settings.prefix])
-            yield from self.seen.recipient.surely_named(words, told)
+    def _named(self, name: str, item: str, text: Inside) -> Iterator[Leak]:
+        """Where a text surely names somebody withheld, is not our own wording, and was not answered."""
+        words = text.words
+        if self.seen.recipient.may_read(words):
+            return
+        hits = self.seen.recipient.surely_named(words, without_wording(words, [self.seen.collection.settings.prefix]))
+        for hit in self._given().left(hits, words, "", "") if hits else ():
+            word = words[hit.start : hit.end]
+            yield Leak(name, item, text.where, word, _around(words, word), hit.people, decision_digest(hit, words))
+
+    def _given(self) -> Decided:
+        if self._answers is None:
+            self._answers = answers_given(self.seen.collection)
+        return self._answers
+
+    def _stop(self, leaks: list[Leak]) -> None:
+        """Raises CouldNot for the first, and lists all of them for the keeper to answer."""
+        if not leaks:
+            return
+        left = [
+            LeftName(person, leak.digest, leak.file, leak.where, leak.around)
+            for leak in leaks
+            for person in sorted(leak.people)
+        ]
+        listed = list_names(self.seen.collection, left)
+        more = f", and {several(len(leaks) - 1, 'place')} more" if len(leaks) > 1 else ""
+        answer = f" Or answer in {listed} (not that person, or may be named) and do this again." if listed else ""
+        raise CouldNot(f"This still names someone living: {leaks[0]}{more}.", WHAT_TO_DO + answer)
 
 
 def files_in(folder: Path) -> Iterator[tuple[str, Path]]:

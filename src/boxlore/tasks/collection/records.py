@@ -137,6 +137,12 @@ class AudienceView:
     def withheld(self) -> Withheld:
         return self.recipient.withheld
 
+    @property
+    def holder(self) -> str:
+        """Who holds the originals, as the recipient may know: empty where that names somebody withheld."""
+        holder = self.collection.settings.holder
+        return holder if not self.recipient.surely_named(holder) else ""
+
     def people(self) -> Registry:
         """The registry as the recipient may know it. Whoever is withheld is in it too: ask `may_name` of each."""
         everyone = self.collection.people()
@@ -187,7 +193,7 @@ def seen_by(collection: Collection, to: To) -> AudienceView:
 def _decided(collection: Collection) -> Decided:
     """What the keeper has decided of places that name somebody."""
     told = [(item, NAMING_WORDS.or_none(words)) for item, _, words in collection.store.words_of(["naming"])]
-    return decided((item, decision) for item, decision in told if decision)
+    return decided((item, decision) for item, decision in told if decision and item != collection.id)
 
 
 def _known_in_part(collection: Collection, recipient: Recipient) -> Registry:

@@ -172,7 +172,7 @@ def run_of(seen: AudienceView, out: Path, longest: int) -> CopyRun:
     source = CaptionContext(
         collection=settings.title,
         collection_id=collection.id,
-        holder=settings.holder,
+        holder=seen.holder,
         language=settings.language,
         brackets=settings.bracketed_titles,
         drop_text=to.is_public,

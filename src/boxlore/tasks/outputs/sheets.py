@@ -91,12 +91,11 @@ def theme_of(name: str) -> Theme:
 def printing_of(seen: AudienceView, order: PrintOrder) -> Printing:
     """What all printed outputs of one run share. Raises CouldNot where the collection's own name may not go out."""
     settings, people = seen.collection.settings, seen.people()
-    for setting, words in (("title", settings.title), ("holder", settings.holder)):
-        if order.to.is_public and not seen.recipient.may_read(words):
-            raise CouldNot(
-                f"The collection's {setting} names someone living (“{words[:60]}”), and this is for outside.",
-                f"Change {setting} in boxlore.toml, or note that they may be named: boxlore people consent.",
-            )
+    if order.to.is_public and seen.recipient.surely_named(settings.title):
+        raise CouldNot(
+            f"The collection's title names someone living (“{settings.title[:60]}”), and this is for outside.",
+            "Change title in boxlore.toml, or note that they may be named: boxlore people consent.",
+        )
     return Printing(
         title=settings.title,
         printed_on=seen.collection.clock.today(),
@@ -182,7 +181,7 @@ def labels(collection: Collection, out: Path, order: PrintOrder = PLAIN_ORDER, *
     kept = [record for record in seen.records(order.selection) if record.mark]
     if not kept:
         raise CouldNot("None of these items is in a box or folder.", "Say where they are kept first.")
-    return _written(Gate(seen), out, kept, printing, make_labels(kept, printing, size, collection.settings.holder))
+    return _written(Gate(seen), out, kept, printing, make_labels(kept, printing, size, seen.holder))
 
 
 def worksheet(

@@ -85,7 +85,14 @@ def _transfer(collection: Collection, answers: FormAnswers, progress: Progress) 
     from dataclasses import replace
 
     from boxlore.tasks.archive.settings import archive_of
-    from boxlore.tasks.archive.transfer import TransferOrder, name_search, take_answers, transfer, write_names_found
+    from boxlore.tasks.archive.transfer import (
+        TransferOrder,
+        in_words,
+        name_search,
+        take_answers,
+        transfer,
+        write_names_found,
+    )
 
     out = path_of(collection, answers["out"], "transfer")
     archive = given_file(collection, answers["archive"]) if answers["archive"] else None
@@ -103,13 +110,11 @@ def _transfer(collection: Collection, answers: FormAnswers, progress: Progress) 
     if count := take_answers(collection, hits):
         lines.append(f"{several(count, 'answer')} from the table of names taken.")
         hits = name_search(collection, selection)
+    listed = write_names_found(collection, hits)
     if hits:
-        names = {name for hit in hits for name in hit.people}
-        listed = write_names_found(collection, hits)
         if answers["read"] != "yes":
             raise WrongUse(
-                f"{several(len(names), 'living person is', 'living people are')} named in "
-                f"{several(len(hits), 'place')}; each is in {listed}, with what is done about it.",
+                f"The name search found {in_words(hits)}; each is a row of {listed}, with what is done about it.",
                 "Read that list (it is for you alone), and write hide, not that person or may be named into its column "
                 "Answer; then come back and say that you have. What has no answer stays hidden.",
             )

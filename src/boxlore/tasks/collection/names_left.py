@@ -1,0 +1,117 @@
+"""Names that the gate found in something finished, for the keeper to answer, so that no stop is a dead end.
+
+A record is judged before anything is made of it, and what is in doubt there is asked there (`names-found.csv`). What
+stops a finished file is mostly no record: the title of the collection, a file of settings, two values that read as one
+name where they meet. Each such place is a row of the table `names-left.csv` in the collection's folder. The gate reads
+the answers when it is stopped again, keeps them in the log, and stops no more for what may be named; an answer that is
+changed in the table holds from then on.
+"""
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.fields.namings import NAMING_WORDS, NamingAnswer, NamingDecision
+from boxlore.core.records.decided import Decided, decided
+from boxlore.core.statements import Kind, Subject
+from boxlore.disk.tables import lacks_column, read_table
+from boxlore.exports.inventory import as_csv
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.outputs import write_output
+
+TABLE = "names-left.csv"
+FILE, WHERE, WORDS, PERSON, ANSWER, KEY = "File", "Where", "Words", "Person", "Answer", "Key"
+HEADING = (FILE, WHERE, WORDS, PERSON, ANSWER, KEY)
+FINISHED = "finished"
+"""The place that a decision is about: any text of a finished file, wherever the same words stand."""
+
+ANSWERS: dict[str, NamingAnswer] = {
+    "hide": NamingAnswer.HIDE,
+    "not that person": NamingAnswer.OTHER,
+    "may be named": NamingAnswer.MAY,
+}
+"""What may be written in the column Answer."""
+
+WRITTEN = {answer: words for words, answer in ANSWERS.items()}
+
+
+@dataclass(frozen=True, slots=True)
+class LeftName:
+    """One name in one place of a finished file: whose (id), by what the place is known again, and how it is shown."""
+
+    person: str
+    digest: str
+    file: str = ""
+    where: str = ""
+    sentence: str = ""
+
+    @property
+    def key(self) -> str:
+        return f"{self.person} {self.digest}"
+
+
+def answers_given(collection: Collection) -> Decided:
+    """What the keeper has answered, the table before the log; what is new in the table is kept in the log.
+
+    Raises WrongUse, naming the line, for an answer that cannot be read.
+    """
+    whole = Subject(Kind.COLLECTION, collection.id)
+    told = {
+        (decision.person, decision.digest): (decision, statement.id)
+        for statement, _ in collection.store.statements(whole)
+        if statement.field == "naming" and (decision := NAMING_WORDS.or_none(statement.words))
+    }
+    decisions = {place: decision for place, (decision, _) in told.items()}
+    new = [decision for decision in _in_table(collection) if decisions.get(_place(decision)) != decision]
+    decisions |= {_place(decision): decision for decision in new}
+    if new and collection.store.writable:
+        act = collection.act("answers about names in what was made")
+        for decision in new:
+            replaces = told[_place(decision)][1] if _place(decision) in told else ""
+            act.state(whole, "naming", NAMING_WORDS.write(decision), audience="keeper", replaces=replaces)
+        act.done()
+    return decided(("", decision) for decision in decisions.values())
+
+
+def _place(decision: NamingDecision) -> tuple[str, str]:
+    return decision.person, decision.digest
+
+
+def _in_table(collection: Collection) -> Iterator[NamingDecision]:
+    for row in _rows(collection):
+        written = " ".join(row[ANSWER].lower().split())
+        if written and written not in ANSWERS:
+            raise WrongUse(
+                f"{TABLE}: “{written[:40]}” is no answer.", f"Write one of: {', '.join(ANSWERS)}; or leave it empty."
+            )
+        person, _, digest = row[KEY].strip().partition(" ")
+        decision = f"{ANSWERS.get(written, NamingAnswer.HIDE)} {person} {FINISHED} {digest}"
+        if written and (read := NAMING_WORDS.or_none(decision)) is not None:
+            yield read
+
+
+def _rows(collection: Collection) -> list[dict[str, str]]:
+    path = collection.folder / TABLE
+    return [row.cells for row in read_table(path, lambda names: _check(path, names))] if path.is_file() else []
+
+
+def _check(path: Path, names: Sequence[str]) -> None:
+    for name in HEADING:
+        if name not in names:
+            raise lacks_column(path, names, name, "Fill in the table as it was written, or remove it to have it anew.")
+
+
+def list_names(collection: Collection, left: Iterable[LeftName]) -> Path | None:
+    """Add the places to the table, each once, with the answers that stand there. None where it cannot be written."""
+    if not collection.store.writable:
+        return None
+    rows = {row[KEY]: [row[name] for name in HEADING] for row in _rows(collection)}
+    people = collection.people()
+    for name in left:
+        row = [name.file, name.where, name.sentence, people[name.person].name, "", name.key]
+        rows.setdefault(name.key, row)
+    path = collection.folder / TABLE
+    path.unlink(missing_ok=True)  # what was written there is in `rows`
+    write_output(collection, path, b"".join(as_csv([HEADING, *rows.values()])))
+    return path
