@@ -418,6 +418,61 @@ def test_a_file_that_is_not_ours_is_never_touched(home: Home) -> None:
         assert target.read_bytes() == before
 
 
+def make_over(home: Home, **options: object) -> list[Copied]:
+    with open_collection(home[0], write=False, on_day=ON) as collection:
+        collection.over = True
+        return list(copies(collection, home[1], **options))  # type: ignore[arg-type]
+
+
+@pytest.mark.parametrize("longest", [0, 100])
+def test_a_file_in_the_way_is_replaced_only_where_that_is_asked(home: Home, longest: int) -> None:
+    target = home[1] / (FRONT if not longest else FRONT.replace("_f.", "_f_100."))
+    target.parent.mkdir(parents=True)
+    target.write_bytes(b"a letter")
+    assert "--over" in make(home, longest=longest)[0].why
+    front = make_over(home, longest=longest)[0]
+    assert (front.state, "took the place of another file" in front.why) == ("written", True)
+    with Image.open(target) as picture:
+        picture.load()
+    assert [copied.state for copied in make(home, longest=longest)] == ["same", "same"]
+
+
+def test_a_public_copy_that_another_program_changed_is_replaced_where_that_is_asked(home: Home) -> None:
+    outside = (home[0], home[1].with_name("outside"))
+    clean = [copied.line for copied in make(outside, to=To.OUTSIDE)]
+    edit_by_pyexiv2(outside[1] / FRONT)
+    assert make(outside, to=To.OUTSIDE)[0].state == "refused"
+    assert [copied.line for copied in make_over(outside, to=To.OUTSIDE)] == clean
+
+
+def test_a_long_label_is_cut_in_the_name_of_its_folder_and_stops_nothing(home: Home) -> None:
+    """Names on most disks have at most 255 bytes (POSIX NAME_MAX, from memory); two long labels stay two folders."""
+    long = "Pööning " + "õ" * 122
+    pictures = [scan(home[0].parent / f"{at}.png", "PNG", shade=at) for at in (1, 2)]
+    take(
+        home[0],
+        Planned(key="first", sides=(ScanSide(pictures[0]),), box=long + "1", folder=long),
+        Planned(key="second", sides=(ScanSide(pictures[1]),), box=long + "2"),
+    )
+    made = make(home)
+    assert [copied.state for copied in made] == ["written"] * 4
+    assert all(len(part.encode()) < 100 for copied in made for part in Path(copied.copy).parts)
+    assert len({Path(copied.copy).parts[0] for copied in made}) == 3
+    assert ["too long for a disk" in copied.why for copied in made] == [False, False, True, True]
+
+
+def test_an_error_at_one_item_stops_no_other(home: Home, monkeypatch: pytest.MonkeyPatch) -> None:
+    asked = Path.is_relative_to
+
+    def failing(path: Path, *others: Path) -> bool:
+        if (path / "TRA-0001_f.jpg").parent.name == "folder-2" and others:
+            raise OSError(errno.EIO, "Input/output error")
+        return asked(path, *others)
+
+    monkeypatch.setattr(Path, "is_relative_to", failing)
+    assert [copied.state for copied in make(home)] == ["refused", "refused"]
+
+
 def test_a_folder_where_a_copy_should_be_is_said(home: Home) -> None:
     (home[1] / FRONT).mkdir(parents=True)
     front = next(one for one in make(home) if one.scan.endswith("_f.jpg"))

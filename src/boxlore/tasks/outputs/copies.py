@@ -39,7 +39,7 @@ from boxlore.tasks.outputs.being_made import FILE_NAME as NOTED
 from boxlore.tasks.outputs.being_made import BeingMade, read_being_made
 from boxlore.tasks.outputs.contents import FILE_NAME as CONTENTS
 from boxlore.tasks.outputs.contents import CopyLine, contents_page, is_contents, read_contents, write_contents
-from boxlore.tasks.outputs.copy_names import CopyJob, jobs_of, scan_named
+from boxlore.tasks.outputs.copy_names import CopyJob, is_shortened, jobs_of, scan_named
 
 BATCH = 16
 
@@ -79,6 +79,8 @@ class CopyRun:
     gate: Gate
     known: dict[str, CopyLine]
     being_made: BeingMade
+    over: bool = False
+    """Whether a file in the way that we did not write is replaced."""
 
     def embedding(self, job: CopyJob, *, made: str = "", turned: int = 1, size: tuple[int, int] = (0, 0)) -> Embedding:
         """What the copy carries; for a newly encoded one with how it was made, how it was turned, and its size."""
@@ -187,6 +189,7 @@ def run_of(seen: AudienceView, out: Path, longest: int) -> CopyRun:
         gate=Gate(seen),
         known=known,
         being_made=being_made,
+        over=collection.over,
     )
 
 
@@ -221,6 +224,8 @@ def _copy(run: CopyRun, job: CopyJob) -> Copied:
             raise CouldNot(NOT_OUTSIDE if run.to.is_public else NOT_FOR_THEM)
         _check_folder(run.out, job.name)
         written = _make(run, job)
+        words = "The name of its folder is a part of the label, which is too long for a disk."
+        why = " ".join(filter(None, (written.why, words if is_shortened(record) else "")))
         line = CopyLine(
             number=refused.number,
             mark=refused.mark,
@@ -233,10 +238,9 @@ def _copy(run: CopyRun, job: CopyJob) -> Copied:
             how=written.how,
             additions="yes" if written.additions else "",
         )
-        return replace(
-            refused, copy=written.copy, state=written.state, why=written.why, shortened=written.shortened, line=line
-        )
-    except BoxloreError as error:
+        return replace(refused, copy=written.copy, state=written.state, why=why, shortened=written.shortened, line=line)
+    except (BoxloreError, OSError) as met:
+        error = could_not(met, run.out / job.name) if isinstance(met, OSError) else met
         left = [
             earlier for earlier in run.known.values() if earlier.key == (record.number, named, str(run.longest or ""))
         ]
@@ -311,9 +315,13 @@ def _whole(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str) -> _Made:
     if _holds(target, rewritten, source):
         return _Made(copy, "same", why, shortened)
     with _opened(target) as there:
-        if not _is_ours(there, job.record.number) or carrier.same_picture(source, there, embedding):
-            raise _another(target)
-        return _over(run, there, embedding, copy)
+        ours = _is_ours(there, job.record.number) and not carrier.same_picture(source, there, embedding)
+        if ours and not (run.over and embedding.drop_text):
+            return _over(run, there, embedding, copy)
+    _refuse_another(run, target)
+    return _Made(
+        copy, "written", f"{why} {REPLACED}".strip(), shortened, sha256=_write(run, rewritten, source, copy, embedding)
+    )
 
 
 def _over(run: CopyRun, there: BinaryIO, embedding: Embedding, copy: str) -> _Made:
@@ -323,7 +331,7 @@ def _over(run: CopyRun, there: BinaryIO, embedding: Embedding, copy: str) -> _Ma
         why = "may not be for outside" if run.to.is_public else "may be what was struck"
         raise CouldNot(
             f"{target} was changed by another program, and what it added {why}.",
-            "Move the file away, and make the copies again.",
+            "Move the file away, or say --over to replace it.",
         )
     anew = embedding.over_our_own()
     rewritten = carrier.rewrite(there, anew)
@@ -334,11 +342,16 @@ def _over(run: CopyRun, there: BinaryIO, embedding: Embedding, copy: str) -> _Ma
     return _Made(copy, "written", why, additions=True, sha256=digest)
 
 
-def _another(target: Path) -> CouldNot:
-    return CouldNot(
-        f"There is another file of that name, which is no copy of this scan: {target}.",
-        "It was not touched; move it away, or choose another folder.",
-    )
+REPLACED = "It took the place of another file."
+
+
+def _refuse_another(run: CopyRun, target: Path) -> None:
+    """Raises CouldNot for something in the way that is no copy of ours, unless files in the way are to be replaced."""
+    if not (run.over and (target.is_file() or target.is_symlink())):
+        raise CouldNot(
+            f"There is another file of that name, which is no copy of this scan: {target}.",
+            "It was not touched; move it away, choose another folder, or say --over to replace it.",
+        )
 
 
 def _opened(target: Path) -> BinaryIO:
@@ -434,9 +447,12 @@ def _encoded(run: CopyRun, job: CopyJob, path: Path) -> _Made:
     if target.is_file() and target.read_bytes() == data:
         return _Made(copy, "same", why, how="encoded")
     with _opened(target) as there:
-        if not _is_ours(there, job.record.number):
-            raise _another(target)
-        return replace(_over(run, there, embedding, copy), how="encoded")
+        if _is_ours(there, job.record.number) and not (run.over and embedding.drop_text):
+            return replace(_over(run, there, embedding, copy), how="encoded")
+    _refuse_another(run, target)
+    run.being_made.write(copy, hashlib.sha256(data).hexdigest(), run.to)
+    write_whole(target, data)
+    return _Made(copy, state, f"{why} {REPLACED}", how="encoded")
 
 
 def _beside(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str, fault: ByteFault) -> _Made:
@@ -451,7 +467,7 @@ def _beside(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str, fault: Byte
     rewritten = carrier.copy_without_place(source)
     if not _holds(target, rewritten, source):
         if os.path.lexists(target) and not _as_written(run, copy):
-            raise _another(target)
+            _refuse_another(run, target)
         with replacing(target) as out:
             write_pieces(rewritten.pieces, source, out)
             out.flush()
@@ -462,7 +478,7 @@ def _beside(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str, fault: Byte
     words, caption = target.with_name(target.name + ".xmp"), carrier.sidecar(run.embedding(job))
     _prove(words, carrier.unreadable_packet(caption))
     if line is None and os.path.lexists(words) and not _is_sidecar(run, f"{copy}.xmp", caption):
-        raise _another(words)
+        _refuse_another(run, words)
     run.being_made.write(f"{copy}.xmp", hashlib.sha256(caption).hexdigest(), run.to)
     write_whole(words, caption)
     why = f"{fault} The caption is beside the copy, in {words.name}; `--longest 4000` makes a JPEG that carries it."

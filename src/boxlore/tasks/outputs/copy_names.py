@@ -1,5 +1,6 @@
 """Which copies there are, and what each is called: by what never changes, in folders as the items are kept."""
 
+import hashlib
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
@@ -43,5 +44,20 @@ def scan_named(record: Record, scan: ScanFile, to: To) -> str:
     return packed_path(record, scan) if to.is_public else scan.path
 
 
+LONGEST_LABEL = 80
+"""Bytes of a label in the name of a folder. A name may have 255 bytes on most disks (NAME_MAX of POSIX systems), and
+all of a path 260 letters on some (MAX_PATH of Windows): from memory."""
+
+
 def _safe(label: str) -> str:
-    return "".join(letter if letter.isalnum() or letter in "-_" else "-" for letter in label) or "-"
+    """A label as a part of a file's name. A long one is cut, with a digest of all of it behind so that none is two."""
+    name = "".join(letter if letter.isalnum() or letter in "-_" else "-" for letter in label) or "-"
+    if len(name.encode()) <= LONGEST_LABEL:
+        return name
+    beginning = name.encode()[: LONGEST_LABEL - 9].decode(errors="ignore")
+    return f"{beginning}_{hashlib.sha256(label.encode()).hexdigest()[:8]}"
+
+
+def is_shortened(record: Record) -> bool:
+    """Whether a folder of the record's copies is called by a part of its label."""
+    return any(len(label.encode()) > LONGEST_LABEL for _, label in (record.mark.path if record.mark else ()))
