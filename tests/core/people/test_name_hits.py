@@ -206,6 +206,33 @@ def test_a_nickname_of_two_words_is_a_question_where_somebody_dead_bears_one_as_
     assert (answer("Chen Xiaomei", both), answer("Xiaomei", both)) == (("sure", "mei"), ("sure", "mei"))
 
 
+MEI, XIAOMEI, HE = person("mei", name="陳曉梅"), person("mei", name="Chen Xiaomei"), person("mei", name="何伟")
+IN_TWO_SCRIPTS = [
+    (MEI, "sure", ("陈晓梅在海边", "照片：陳曉梅", "Chen Xiaomei", "Xiao Mei Chen", "Ch'en Hsiao-mei")),
+    (MEI, "sure", ("chenxiaomei@x.example", "#xiaomeichen")),
+    (MEI, "asked", ("晓梅五岁", "Xiaomei with a kite")),
+    (MEI, "none", ("Mei with a kite", "Chen, the cook", "大小妹")),
+    (XIAOMEI, "sure", ("Chen Xiao-mei, 1961", "Hsiao-mei Ch'en", "Xiaomei Chen", "#xiaomeichen")),
+    (XIAOMEI, "asked", ("陈晓梅在海边", "陳小妹", "Hsiaomei", "Chen, the cook")),
+    (XIAOMEI, "none", ("大小妹", "Mei with a kite")),
+    (HE, "sure", ("He Wei came", "hewei_1961.jpg")),
+    (HE, "asked", ("何偉和他",)),
+    (HE, "none", ("He came late. We saw him.",)),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("who", "verdict", "texts"), IN_TWO_SCRIPTS)
+def test_a_chinese_name_in_characters_and_in_latin_letters(who: Person, verdict: str, texts: tuple[str, ...]) -> None:
+    """Readings and forms of characters: Unihan (pypinyin), OpenCC; Wade and Giles from memory."""
+    found = finder([who], [])
+    assert {words: answer(words, found)[0] for words in texts} == dict.fromkeys(texts, verdict)
+
+
+def test_characters_that_are_somebodys_own_name_are_not_asked_about_by_their_sound() -> None:
+    both = finder([XIAOMEI], [person("old", name="陳曉梅")])
+    assert (answer("陳曉梅", both), answer("陳小妹", both)) == (("none", "-"), ("asked", "mei"))
+
+
 def test_names_without_spaces_that_others_bear() -> None:
     mixed = finder([person("young", name="王小明")], [person("old", name="王小明"), person("aunt", name="李小明")])
     assert answer("王小明", mixed) == ("asked", "young")

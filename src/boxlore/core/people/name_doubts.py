@@ -17,6 +17,7 @@ class Doubt(StrEnum):
     INITIALS = "initials alone"
     RUN_TOGETHER = "a part of a name, run together with other letters"
     PART = "a part of a name, in words without spaces"
+    READ_SO = "characters that are read like the name"
 
 
 @dataclass(frozen=True, slots=True)

@@ -30,6 +30,7 @@ import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 
+from boxlore.core.people.han import plainest, read_as
 from boxlore.core.people.name_doubts import Doubt, Hit
 from boxlore.core.people.name_index import NameIndex
 from boxlore.core.people.name_phrases import LONGEST_NAME, Phrases
@@ -78,10 +79,11 @@ def _may_begin(index: NameIndex, word: Word) -> bool:
 
 def _unbroken(index: NameIndex, text: Text) -> Iterator[Hit]:
     """Names in words without spaces. A part of a whole name that stands there is not asked about again."""
-    if text.clean.isascii() or not index.unbroken or not any(script_of(letter) == UNBROKEN for letter in text.clean):
+    sought = index.unbroken or index.syllables
+    if text.clean.isascii() or not sought or not any(script_of(letter) == UNBROKEN for letter in text.clean):
         return
     letters = [at for at, letter in enumerate(text.clean) if not letter.isspace() and letter not in "・·"]
-    packed = "".join(text.clean[at] for at in letters)
+    packed = plainest("".join(text.clean[at] for at in letters))
     explained: set[int] = set()
     for name, (people, is_whole) in sorted(index.unbroken.items(), key=lambda row: -len(row[0])):
         for match in re.finditer(re.escape(name), packed):
@@ -92,3 +94,8 @@ def _unbroken(index: NameIndex, text: Text) -> Iterator[Hit]:
                 yield Hit(start, end, frozenset(hidden), Doubt.SHARED if people - hidden else doubt)
             if is_whole:
                 explained.update(places)
+    for syllables, ids in index.syllables.items():
+        for at in read_as(packed, syllables):
+            if explained.isdisjoint(range(at, at + len(syllables))):
+                start, end = text.places[letters[at]], text.places[letters[at + len(syllables) - 1]] + 1
+                yield Hit(start, end, frozenset(ids), Doubt.READ_SO)

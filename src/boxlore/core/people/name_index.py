@@ -8,7 +8,9 @@ from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from enum import IntEnum
 from functools import partial
+from itertools import product
 
+from boxlore.core.people.han import Syllables, parted, plainest, spelled, wade_giles
 from boxlore.core.people.inflections import (
     consonants_of,
     cyrillic_forms,
@@ -17,7 +19,7 @@ from boxlore.core.people.inflections import (
     latin_forms,
     without_prefixes,
 )
-from boxlore.core.people.name_lists_table import GIVEN
+from boxlore.core.people.name_lists_table import CHINESE_FAMILY, GIVEN
 from boxlore.core.people.name_runs import NameRuns
 from boxlore.core.people.name_words_table import PARTICLES, TITLES
 from boxlore.core.people.names import close, full_names_of, gendered_forms, pet_forms, short_rows
@@ -96,6 +98,8 @@ class Bearer:
     letters: tuple[str, ...]
     family_letters: frozenset[str]
     whole: tuple[tuple[str, ...], ...]
+    read_as: frozenset[str]
+    """How a family name in Han characters is read: a word of every day too often to name anybody alone (`he`)."""
 
 
 def bearer_of(person: Person) -> Bearer:
@@ -108,8 +112,14 @@ def bearer_of(person: Person) -> Bearer:
         families.update(form for word in words if len(word) > 1 for form in gendered_forms(word))
     pets = {pet for call in calls for pet in pet_forms(call)} - calls
     fulls = {full for call in calls for full in full_names_of(call)} - calls - pets
+    read_as, spelled_calls = _spelled(person)
+    for spelling in spelled_calls:
+        (pets if len(spelling) > 1 else fulls).add("".join(spelling))
+        fulls.update(syllable for syllable in spelling if len(syllable) > 1)
+    pets -= calls
     every = [word for form in (*person.forms, person.name) for word in _name_words(form)]
     besides = {word for word in every if len(word) > 1} - calls - families - PARTICLES - TITLES
+    besides |= read_as
     words_told = tuple(_name_words(person.name))
     has_no_parts = bool(words_told) and not calls and not families and script_of(words_told[0][0]) != UNBROKEN
     is_description = person.name[:1].islower()
@@ -117,8 +127,20 @@ def bearer_of(person: Person) -> Bearer:
     first = {letter_key(word[0]) for surname in person.surnames for word in _name_words(surname)[-1:]}
     return Bearer(
         frozenset(calls), frozenset(pets), frozenset(fulls), frozenset(families), frozenset(besides), letters,
-        frozenset(first | {letter_key(family[0]) for family in families}), alone,
+        frozenset(first | {letter_key(family[0]) for family in families}), alone, frozenset(read_as),
     )  # fmt: skip
+
+
+def _spelled(person: Person) -> tuple[set[str], list[Syllables]]:
+    """How the family names and the given names of a Chinese name may be spelled in Latin letters, by syllables."""
+    families = [spelling for name in person.surnames for spelling in spelled(name)]
+    calls = [spelling for name in person.calls for spelling in spelled(name)]
+    told = {"".join(_name_words(name)) for name in person.surnames} & CHINESE_FAMILY
+    if told:
+        parts = [parted("".join(_name_words(name))) for name in person.calls]
+        calls += [spelling for part in parts if part for spelling in (part, tuple(map(wade_giles, part)))]
+        families += [tuple(map(wade_giles, parted(name))) for name in sorted(told)]
+    return {"".join(spelling) for spelling in families}, calls
 
 
 def _call_words(calls: Iterable[str]) -> tuple[set[str], tuple[str, ...]]:
@@ -180,6 +202,7 @@ class NameIndex:
         self.wives = _wives(everyone, hidden)
         self.wholes: dict[str, list[tuple[tuple[str, ...], str]]] = {}
         self.unbroken: dict[str, tuple[set[str], bool]] = {}
+        self.syllables: dict[tuple[str, ...], set[str]] = {}
         self.initials: dict[str, set[str]] = {}
         self._roles: dict[str, _Roles] = {}
         self._tables: dict[str, Table] = {}
@@ -222,14 +245,21 @@ class NameIndex:
         return self._roles.setdefault(word, _Roles())
 
     def _add_unbroken(self, person: Person) -> None:
-        """Names that are written without spaces: whole they are sure; parts of two letters and more are asked about."""
+        """Names that are written without spaces: whole they are sure; parts of two letters and more are asked about.
+
+        Of a name in Latin letters that is made of syllables of pinyin these are kept, to be sought in characters.
+        """
         for names, is_whole in ((person.forms, True), ((person.name,), True), (person.calls, False),
                                 (person.surnames, False)):  # fmt: skip
             for name in names:
-                written = "".join(read_text(name).clean.split())
+                written = plainest("".join(read_text(name).clean.split()))
                 if len(written) > 1 and all(script_of(letter) == UNBROKEN for letter in written):
                     ids, _ = self.unbroken.setdefault(written, (set(), is_whole))
                     ids.add(person.id)
+        for family, call in product(person.surnames, person.calls):
+            parts = [parted("".join(_name_words(name))) for name in (family, call)]
+            if person.id in self.hidden and all(parts):
+                self.syllables.setdefault((*parts[0], *parts[1]), set()).add(person.id)
 
     def _look_up(self, word: Word) -> Meant:
         if word.script == UNBROKEN:

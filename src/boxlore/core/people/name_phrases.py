@@ -87,6 +87,7 @@ class Phrases:
             (self._called(first, ends.families), ends.families),
             (self._called(last, begins.families), begins.families),
             (self._called(first, ends.besides), ends.besides),
+            (self._called(last, begins.besides), begins.besides),
         )
         people: dict[str, As] = {}
         for called, named in pairs:

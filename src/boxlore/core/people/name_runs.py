@@ -15,13 +15,13 @@ Words of other scripts are held against each other by their Latin keys (`inflect
 import re
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from functools import lru_cache
-from typing import Protocol
+from functools import lru_cache, partial
+from typing import Protocol, TypeVar
 
 from boxlore.core.people.inflections import key_of
 from boxlore.core.people.name_words_table import PARTICLES
 from boxlore.core.people.names_table import EVERYDAY
-from boxlore.core.people.written_words import ARABIC, CYRILLIC, GREEK, HEBREW, LATIN, UNBROKEN, Word, plain, script_of
+from boxlore.core.people.written_words import CYRILLIC, GREEK, LATIN, UNBROKEN, Word, plain, script_of
 
 SHORTEST_INSIDE = 7
 """Letters of a full name that is found also in the midst of a word."""
@@ -32,7 +32,9 @@ SHORTEST_PART, SHORTEST_FAMILY, SURE_FAMILY, SHORTEST_IN_TAG = 2, 3, 6, 5
 LONGEST = 200
 """Letters of a run beyond which it is no name: a digest, a picture as text."""
 MOST_KNOWN = 1 << 16
-CALL, FAMILY, PARTICLE, INITIAL, FAMILY_INITIAL = "call", "family", "particle", "initial", "family initial"
+CALL, SHORT, FAMILY, PARTICLE, INITIAL, FAMILY_INITIAL = (
+    "call", "another form", "family", "particle", "initial", "family initial",
+)  # fmt: skip
 _PARTICLES = tuple((word, PARTICLE) for word in sorted(PARTICLES) if len(word) >= SHORTEST_PART and word.isalpha())
 
 
@@ -45,6 +47,10 @@ class Named(Protocol):
     def pets(self) -> frozenset[str]: ...
     @property
     def families(self) -> frozenset[str]: ...
+    @property
+    def fulls(self) -> frozenset[str]: ...
+    @property
+    def read_as(self) -> frozenset[str]: ...
     @property
     def letters(self) -> tuple[str, ...]: ...
     @property
@@ -73,8 +79,9 @@ class Piece:
     is_sure: bool
 
 
+T = TypeVar("T")
 Part = tuple[str, str]
-"""Letters, and what they are: one of CALL … FAMILY_INITIAL."""
+"""Letters, and what they are: one of CALL … FAMILY_INITIAL; SHORT is a form of a call that nobody told."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,7 +106,7 @@ class _Span:
 
     @property
     def is_full(self) -> bool:
-        return bool(self.count(CALL) and self.count(FAMILY))
+        return bool(self.count(CALL) + self.count(SHORT) and self.count(FAMILY))
 
 
 class NameRuns:
@@ -107,26 +114,22 @@ class NameRuns:
 
     def __init__(self, bearers: Mapping[str, Named]) -> None:
         self._own: dict[str, list[tuple[Part, str]]] = {}
-        self._keyed: dict[str, list[tuple[Part, str]]] = {}
-        self._parts: dict[tuple[str, bool], _Parts] = {}
-        self._scripts: dict[str, str] = {}
+        self._keyed: dict[str, list[tuple[Part, tuple[str, str]]]] = {}
+        self._parts: dict[tuple[str, str], _Parts] = {}
+        """By id and script of the keys, which is empty for the words themselves."""
         for ident, named in bearers.items():
             self._add(ident, named)
         self.pieces: Callable[[Letters], tuple[Piece, ...]] = lru_cache(MOST_KNOWN)(self._pieces)
 
     def _add(self, ident: str, named: Named) -> None:
-        script = next((script_of(word[0]) for word in sorted({*named.families, *named.calls})), UNBROKEN)
-        if script == UNBROKEN:
-            return
-        self._scripts[ident] = script
-        own = self._parts[ident, False] = _parts_of(named, str)
+        own = self._parts[ident, ""] = _parts_of(named, str)
         for word, kind in own.words:
             self._own.setdefault(word[:SHORTEST_PART], []).append(((word, kind), ident))
-        if script not in (HEBREW, ARABIC):  # whose short vowels nobody writes
-            keyed = self._parts[ident, True] = _parts_of(named, lambda word: key_of(word, script))
+        for script in {script_of(word[0]) for word in named.families} & {LATIN, CYRILLIC, GREEK}:
+            keyed = self._parts[ident, script] = _parts_of(named, partial(_keyed, script=script))
             for word, kind in keyed.words:
                 if kind == FAMILY and len(word) >= SHORTEST_FAMILY:
-                    self._keyed.setdefault(word[:SHORTEST_PART], []).append(((word, kind), ident))
+                    self._keyed.setdefault(word[:SHORTEST_PART], []).append(((word, kind), (ident, script)))
 
     def _pieces(self, letters: Letters) -> tuple[Piece, ...]:
         """Every piece that names or may name somebody: of each person the longest, sure before doubtful."""
@@ -139,7 +142,7 @@ class NameRuns:
 
     def _in_own_script(self, letters: Letters) -> Iterator[Piece]:
         for at, part, ident in _anchors(letters.text, self._own):
-            for span in _spans(letters.text, at, part, self._parts[ident, False]):
+            for span in _spans(letters.text, at, part, self._parts[ident, ""]):
                 is_sure = _is_sure(span, letters)
                 if is_sure is not None:
                     yield Piece(span.start, span.end, ident, is_sure)
@@ -150,10 +153,15 @@ class NameRuns:
         if script not in (LATIN, CYRILLIC, GREEK):
             return
         key = key_of(text, script)
-        for at, part, ident in _anchors(key, self._keyed):
-            spans = _spans(key, at, part, self._parts[ident, True]) if self._scripts[ident] != script else ()
+        for at, part, (ident, of_name) in _anchors(key, self._keyed):
+            spans = _spans(key, at, part, self._parts[ident, of_name]) if of_name != script else ()
             if any((span.start, span.end) == (0, len(key)) and span.is_full for span in spans):
                 yield Piece(0, len(text), ident, is_sure=True)
+
+
+def _keyed(word: str, script: str) -> str:
+    """The key of a word of a name in that script; nothing of another."""
+    return key_of(word, script) if script_of(word[0]) == script else ""
 
 
 def _worth(piece: Piece) -> tuple[bool, int]:
@@ -161,9 +169,9 @@ def _worth(piece: Piece) -> tuple[bool, int]:
 
 
 def _parts_of(named: Named, form: Callable[[str], str]) -> _Parts:
-    words = {(form(word), CALL) for word in named.calls | named.pets} | {
-        (form(word), FAMILY) for word in named.families
-    }
+    words = {(form(word), CALL) for word in named.calls}
+    words |= {(form(word), SHORT) for word in named.pets | named.fulls}
+    words |= {(form(word), FAMILY) for word in named.families | named.read_as}
     return _Parts(
         tuple(sorted(part for part in words if len(part[0]) >= SHORTEST_PART)),
         tuple(map(form, named.letters)),
@@ -171,7 +179,7 @@ def _parts_of(named: Named, form: Callable[[str], str]) -> _Parts:
     )
 
 
-def _anchors(text: str, starts: Mapping[str, Iterable[tuple[Part, str]]]) -> Iterator[tuple[int, Part, str]]:
+def _anchors(text: str, starts: Mapping[str, Iterable[tuple[Part, T]]]) -> Iterator[tuple[int, Part, T]]:
     """Where a part of somebody's name stands: from which a piece is sought on either side."""
     for at in range(len(text) - SHORTEST_PART + 1):
         for part, ident in starts.get(text[at : at + SHORTEST_PART], ()):
