@@ -38,6 +38,31 @@ def filled(ctx: click.Context, option: click.Parameter, value: str | None) -> st
     return value
 
 
+def refuse_given(ctx: click.Context, way: str, *names: str) -> None:
+    """Raises WrongUse for the first of these options and arguments that was given, as it would be dropped.
+
+    `way` says in which way the command is used, such as “with --from”.
+    """
+    for parameter in ctx.command.params:
+        name = parameter.name or ""
+        given = ctx.get_parameter_source(name) is ParameterSource.COMMANDLINE and ctx.params.get(name) not in (None, ())
+        if given and name in names:
+            shown = parameter.opts[0] if isinstance(parameter, click.Option) else parameter.human_readable_name.upper()
+            raise WrongUse(
+                f"{shown} is not used {way}, so nothing was done.", "Leave it out, or give it in a command of its own."
+            )
+
+
+def refuse_others(ctx: click.Context, way: str, *used: str) -> None:
+    """The same for every option and argument that is not `used`."""
+    names = [parameter.name or "" for parameter in ctx.command.params]
+    refuse_given(ctx, way, *(name for name in names if name not in used))
+
+
+SELECTION = ("box", "folder", "person", "event", "words", "items")
+"""The names of the options of `selection`."""
+
+
 on_day: Decorator = click.option(
     "--on",
     "on_day",

@@ -46,6 +46,15 @@ def climate(
     understood. With --at, the log is copied into the collection and kept with its location. A log of less than a
     day gets no verdict; a full year is wanted.
     """
+    drawn = ("png", "chart", "over", "as_json")
+    if reading is not None:
+        options.refuse_others(ctx, "with --reading", "reading", "location", "when")
+    elif log is None:
+        options.refuse_others(ctx, "without a LOG or --reading", *drawn)
+    else:
+        options.refuse_others(ctx, "without --reading", "log", "location", "unit", "order", *drawn)
+    if how["png"] is None:
+        options.refuse_given(ctx, "without --png", "over")
     unit, order = str(how["unit"] or ""), str(how["order"] or "")
     if reading is not None:
         _note(ctx.obj, location, when, reading)

@@ -42,6 +42,8 @@ def date(
     In a collection its day order, hemisphere, countries, people and events hold, as they do for `tell`, unless told
     otherwise.
     """
+    if edtf_only:
+        options.refuse_others(ctx, "with --edtf", "text", "as_json", "edtf_only")
     own = Meant(order, hemisphere)
     findings = False
     with ExitStack() as stack:

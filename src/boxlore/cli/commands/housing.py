@@ -55,6 +55,7 @@ def housing(ctx: click.Context, /, as_json: bool) -> None:
             count = _findings(check_housing(collection), as_json=as_json)
         talk.say(several(count, "finding") + "." if count else "Nothing to mend.")
         ctx.exit(1 if count else 0)
+    options.refuse_others(ctx, f"before {ctx.invoked_subcommand}")
 
 
 def _findings(findings: Iterable[HousingFound], *, as_json: bool) -> int:
@@ -345,6 +346,8 @@ def lend_(
     on_day: date | None,
 ) -> None:
     """Note that ITEMS are on loan to you, and write the receipt that the lender gets."""
+    if receipt is None:
+        options.refuse_given(ctx, "without --receipt", "over")
     with open_for_writing(ctx.obj) as collection:
         collection.over = over
         if receipt is not None:

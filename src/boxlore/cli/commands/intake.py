@@ -61,6 +61,7 @@ def intake(
     Backs that are scanned later than their fronts join them, by their names (harbour.jpg, harbour_b.jpg), by the
     item's number (TRA-0042_b.jpg), or by a table whose column item holds that number.
     """
+    _refuse_others(ctx, paths, pairs, table, without_scan)
     given = GivenFiles()
     plan = _plan(paths, pairs, table, without_scan, given)
     _show(plan)
@@ -100,6 +101,20 @@ def intake(
         + (f"; of those taken in, {several(len(damaged), 'scan is', 'scans are')} damaged." if damaged else ".")
     )
     ctx.exit(1 if "refused" in states or stopped else 0)
+
+
+def _refuse_others(
+    ctx: click.Context, paths: Sequence[Path], pairs: str, table: Path | None, without_scan: int | None
+) -> None:
+    """Raises WrongUse for what the way in which things are taken in would drop."""
+    kept = ("box", "folder", "found_in", "yes", "as_json")
+    if without_scan:
+        options.refuse_others(ctx, "with --without-scan", "without_scan", *kept)
+    elif table is not None:
+        by_table = ("pairs",) if pairs == "table" else ()
+        options.refuse_others(ctx, "with --table", "table", "paths", "copy", "backs", *by_table, *kept)
+        if len(paths) > 1:
+            raise WrongUse("With --table, one folder is where its pictures lie, and several are named.", "Name one.")
 
 
 def _settled(

@@ -4,7 +4,7 @@ from pathlib import Path
 
 import click
 
-from boxlore.cli import talk
+from boxlore.cli import options, talk
 from boxlore.cli.paths import GivenPath
 from boxlore.core.findings import several
 from boxlore.tasks.archive.rebuild import rebuild
@@ -28,7 +28,10 @@ from boxlore.tasks.collection.settings import Settings
 @click.option("--day-order", type=click.Choice(["dmy", "mdy"]), help="How 7/4/52 is meant; without it, it asks.")
 @click.option("--countries", default="", help="Whose holidays are meant: “NZ EE”; without it, it asks.")
 @click.option("--from", "package", type=GivenPath(exists=True), help="Rebuild it from a transfer.")
+@click.pass_context
 def new(
+    ctx: click.Context,
+    /,
     folder: Path,
     title: str | None,
     prefix: str,
@@ -42,6 +45,7 @@ def new(
 ) -> None:
     """Start a collection in FOLDER."""
     if package is not None:
+        options.refuse_others(ctx, "with --from, which has it of the transfer", "folder", "package", "series")
         _rebuild(folder, package, series.upper())
         return
     settings = Settings(

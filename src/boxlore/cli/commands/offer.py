@@ -23,6 +23,7 @@ from boxlore.tasks.collection.opening import open_collection
 def offer(ctx: click.Context, /, out: Path | None, answer: Path | None, on_day: date | None, **chosen: object) -> None:
     """Write thumbnails, titles, dates and extent to OUT, without the living; or read the --answer."""
     if answer is not None:
+        options.refuse_others(ctx, "with --answer", "answer", "on_day")
         with open_collection(ctx.obj, on_day=on_day) as collection:
             reply = read_answer(collection, answer)
         for words in reply.refused:

@@ -151,6 +151,7 @@ def kin(ctx: click.Context, person_words: str, other_words: str | None, as_json:
 def shown(ctx: click.Context, item: str, text: str | None, source: Source) -> None:
     """Who stands where in ITEM: keep TEXT (“back row, left to right: Anna, ?, Ruth”), or write it back without TEXT."""
     if text is None:
+        options.refuse_others(ctx, "without TEXT", "item")
         with open_collection(ctx.obj, write=False) as collection:
             line = registry.written_back(record_of(collection, find_item(collection, item).id))
         click.echo(output.safe(line)) if line else talk.say("Nobody's place in it is told.")
@@ -341,6 +342,7 @@ def consent(
     This is a record, no legal advice; local law and the archive's own forms go first.
     """
     if not matters:
+        options.refuse_others(ctx, "without --for", "person_words", "on_day")
         with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
             consents = registry.find_person(collection, person_words).consents
             name = registry.find_person(collection, person_words).name

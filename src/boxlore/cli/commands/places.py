@@ -23,6 +23,7 @@ def places(ctx: click.Context, as_json: bool) -> None:
     A place of the family's own (a farm, a cemetery) is preferred wherever its name is told.
     """
     if ctx.invoked_subcommand is not None:
+        options.refuse_others(ctx, f"before {ctx.invoked_subcommand}")
         return
     with open_collection(ctx.obj, write=False) as collection:
         family_places = own_places(collection)

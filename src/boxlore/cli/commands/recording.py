@@ -39,6 +39,7 @@ def recording(
     to: str,
 ) -> None:
     """Take the sound FILES of a sitting in, with one moment heard in each; without FILES, list the sittings."""
+    _refuse_dropped(ctx, files, at, paper=paper, log=out is not None)
     if at and len(files) != 1:
         raise WrongUse("A clap is at one place in one file.", "Give one file at a time.")
     clap_at = _moment(at) if at else None
@@ -66,6 +67,18 @@ def recording(
         if out is not None:
             for path in write_log(collection, sitting, out, To(to)):
                 click.echo(output.safe(str(path)))
+
+
+def _refuse_dropped(ctx: click.Context, files: tuple[Path, ...], at: str, *, paper: bool, log: bool) -> None:
+    """Raises WrongUse for what the way in which the command is used would drop."""
+    if not files:
+        options.refuse_given(ctx, "without FILES", "at", "clap", "paper", *(("sitting_words",) if not log else ()))
+    if paper:
+        options.refuse_given(ctx, "with --paper", "at", "clap")
+    if not at:
+        options.refuse_given(ctx, "without --clap", "clap")
+    if not log:
+        options.refuse_given(ctx, "without --log", "over", "to")
 
 
 def _moment(text: str) -> int:

@@ -24,6 +24,7 @@ def restore(ctx: click.Context, backup: str | None, yes: bool, as_json: bool) ->
     collection.
     """
     if backup is None:
+        options.refuse_others(ctx, "without a BACKUP", "as_json")
         _list(ctx.obj, as_json=as_json)
         return
     chosen = backups.find_backup(ctx.obj, backup)

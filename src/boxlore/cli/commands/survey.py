@@ -11,6 +11,7 @@ from boxlore.cli import options, output, talk
 from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import several
+from boxlore.core.records.containers import short_form
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.originals.survey import Lists, lists, note, read_answer, write_order, write_work
@@ -45,6 +46,7 @@ def survey(
     to do, what to buy, what to have scanned at which size. --note TRA-0007='{"enclosure": "PVC", "attached":
     ["tape"]}' notes one item without the screen.
     """
+    _refuse_others(ctx, mark, lists=bool(work or scan or as_json), notes=bool(notes))
     for note_words in notes:
         _note(ctx.obj, note_words)
     if work is None and scan is None and not as_json:
@@ -59,7 +61,7 @@ def survey(
             ctx.exit(run(collection, mark))
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress():
         collection.over = over
-        selection = options.selected(chosen | ({"box": mark} if mark and "/" not in mark else {}))
+        selection = options.selected(chosen | _inside(mark))
         todo = lists(collection, selection)
         if work is not None:
             write_work(collection, todo, work)
@@ -71,6 +73,26 @@ def survey(
         f"To do: {several(len(todo.work), 'line')}. To buy: {several(len(todo.buy), 'line')}. To "
         f"scan: {several(len(todo.scan), 'original')}."
     )
+
+
+def _refuse_others(ctx: click.Context, mark: str, *, lists: bool, notes: bool) -> None:
+    """Raises WrongUse for what the way in which the command is used would drop."""
+    made = ("notes", "work", "scan", "over", "as_json", "on_day")
+    if not (ctx.params["work"] or ctx.params["scan"]):
+        options.refuse_given(ctx, "without --work or --scan", "over")
+    if not lists:
+        options.refuse_others(ctx, "without --work, --scan or --json", "notes" if notes else "mark")
+    elif mark:
+        others = [name for name in options.SELECTION if name not in ("box", "folder")]
+        options.refuse_others(ctx, f"with the mark {mark[:40]}", "mark", *made, *others)
+
+
+def _inside(mark: str) -> dict[str, str]:
+    """The options that choose what lies in the box, or in the folder of the box, of a mark. Raises WrongUse."""
+    labels = short_form(mark).split("/") if mark else []
+    if len(labels) > 2:
+        raise WrongUse(f"“{mark[:40]}” is no box and no folder.", "Write it like 3 or 3/12.")
+    return dict(zip(("box", "folder"), labels, strict=False))
 
 
 def _note(folder: Path, words: str) -> None:

@@ -51,6 +51,11 @@ def tell(
     in place of item and field, or a .txt file with one answer a line, such as A42-W3-B: Anna. A question mark alone
     means asked, not known. A table that is taken again, mended or not, adds only what is new.
     """
+    said = ("source", "sure", "audience", "language", "as_json")
+    if table is not None:
+        options.refuse_others(ctx, "with --from", "table", "again", *said)
+    else:
+        options.refuse_others(ctx, "without --from", "item", "field", "text", *said)
     how = Telling(source=source, sure=read_sure(sure), audience=audience, language=language)
 
     def report(statement: Statement) -> None:

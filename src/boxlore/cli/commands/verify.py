@@ -58,6 +58,7 @@ def verify(
     where it stopped. A scan that changed, moved or is gone is looked for by its bytes and listed; no file is ever
     written to.
     """
+    _refuse_others(ctx, package, receipt, only_events=only_events, only_when=only_when)
     if receipt is not None:
         ctx.exit(_receipt(ctx.obj, receipt, name))
     if only_events:
@@ -99,6 +100,22 @@ def verify(
         taken = f" {several(damaged, 'scan was', 'scans were')} damaged before being taken in." if damaged else ""
         talk.say(f"Checked: {', '.join(checked)}; {state}.{taken}")
     ctx.exit(1 if at_fault or not finished else 0)
+
+
+def _refuse_others(
+    ctx: click.Context, package: Path | None, receipt: Path | None, *, only_events: bool, only_when: bool
+) -> None:
+    """Raises WrongUse for an option that the way in which the command is used would drop."""
+    if receipt is not None:
+        options.refuse_others(ctx, "with --receipt", "receipt", "name")
+    elif only_events:
+        options.refuse_others(ctx, "with --events", "only_events", "as_json")
+    elif package is not None:
+        options.refuse_others(ctx, "with a PACKAGE", "package", "as_json")
+    elif only_when:
+        options.refuse_others(ctx, "with --when", "only_when", "as_json", "on_day")
+    else:
+        options.refuse_others(ctx, "without --receipt", "look_in", "mend", "anew", "as_json", "on_day")
 
 
 def _verify(
