@@ -47,6 +47,7 @@ MEN = _words(
     vladislav vlastimil vojtech volker wacław waldemar wallace walter walther warren werner wilbur wilfred wilhelm will
     willem william willi willy winston wim witold wojciech wolfgang wolf yann yuri yves yvon zbigniew zdenek zenon zygmunt
     hone hemi wiremu rangi tane tamati matiu pita hohepa henare rewi apirana tipene nikora eruera hoani wi paora eru
+    ange
     александр алексей анатолий андрей антон борис вадим василий виктор владимир георгий григорий дмитрий евгений иван игорь
     илья константин кирилл лев леонид максим михаил никита николай олег павел петр роман семен сергей степан федор юрий яков
     """
@@ -142,7 +143,7 @@ ITALIAN_GIVEN = _words(
     giovanni giuseppe giulio giulia giuliana luigi carlo francesco francesca paolo pietro vittorio enrico edmondo
     gabriele leonardo lorenzo matteo michele nicola salvatore stefano tommaso umberto vincenzo chiara lucia maria
     caterina antonio alessandro alessandra gianni gianna rosa teresa grazia ada bruno guido marco pier aldo dino
-    massimo raffaele raffaella silvia simona sofia elisabetta giorgio domenico filippo concetta assunta carmela
+    giovanna massimo raffaele raffaella silvia simona sofia elisabetta giorgio domenico filippo concetta assunta carmela
     """
 )
 

@@ -40,7 +40,7 @@ from typing import Any
 
 from boxlore.core.people import name_words_table as words_of
 from boxlore.core.people.firms import is_firm
-from boxlore.core.people.name_lists_table import MEN, WOMEN
+from boxlore.core.people.name_lists_table import ITALIAN_GIVEN, MEN, WOMEN
 from boxlore.core.people.name_parts import NameParts
 from boxlore.core.people.name_tokens import Token, first_word, starts_with, token_of, tokens_of, written
 from boxlore.core.people.name_traditions import KnownNames, read_core, with_particle
@@ -82,6 +82,8 @@ def read_name(words: str, known: KnownNames = NOTHING_KNOWN) -> NameParts:
     pieces = [tokens for piece in main.split(",") if (tokens := tokens_of(piece))]
     if not pieces or sum(map(len, pieces)) > _LONGEST:
         return NameParts()
+    if any(token.plain.endswith("'s") for token in pieces[0]):
+        return NameParts()  # `Ruth Garland née Pell's mother`
     first, given = _commas(frame, pieces)
     core = _turned(frame, first, given) if given else _straight(frame, first)
     if core is None:
@@ -102,12 +104,18 @@ def _asides(frame: _Frame, words: str) -> str:
     words = _QUOTED.sub(quoted, words)
     for match in _BRACKETS.finditer(words):
         behind = bool(tokens_of(words[match.end() :]))
-        _bracket(frame, tokens_of(match[1]), inside=behind, single=len(tokens_of(words[: match.start()])) < 2)
+        _bracket(frame, tokens_of(match[1]), inside=behind, before=tokens_of(words[: match.start()]))
     return _BRACKETS.sub(" ", words)
 
 
-def _bracket(frame: _Frame, tokens: Sequence[Token], *, inside: bool, single: bool) -> None:
+def _is_short_for(short: Token, names: Sequence[Token]) -> bool:
+    """Whether a name begins as a given name told before it does: `Juku` behind `Juhan Kask`."""
+    return any(short.plain[:2] == token.plain[:2] and len(short.plain) < 7 for token in names[:-1])
+
+
+def _bracket(frame: _Frame, tokens: Sequence[Token], *, inside: bool, before: Sequence[Token]) -> None:
     """What stands in brackets: a marked name, a people, a call name, a maiden name (before the married one), a note."""
+    single = len(before) < 2
     if not tokens:
         return
     if part_and_length := _marker(tokens, in_brackets=True):
@@ -122,6 +130,8 @@ def _bracket(frame: _Frame, tokens: Sequence[Token], *, inside: bool, single: bo
         frame.put("nickname", written(tokens))
     elif inside:
         frame.put("born_as", written(tokens))
+    elif not single and _is_short_for(tokens[0], before):
+        frame.put("nickname", written(tokens))
     elif not single:
         frame.put("born_as", written(tokens))
         frame.parts["asks"] = f"Is “{written(tokens)}” the name at birth?"
@@ -226,6 +236,8 @@ def _segments(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
         if _is_title(tokens[at]) and all(_is_title(token) for token in tokens[:at]):
             continue
         if marked := _marker(tokens[at:]):
+            if tokens[at].plain == "in" and tokens[0].plain not in ITALIAN_GIVEN and marked[0] == "married_as":
+                continue  # `Easter in Leith`
             part, length = marked
             behind = _segments(frame, tokens[at + (0 if part == "belongs" else length) :])
             _put_marked(frame, part, behind)
@@ -264,6 +276,9 @@ def _titles(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     while at < len(tokens) and (part := _title_part(tokens[at:], frame)):
         frame.put(part, tokens[at].text)
         at += 1
+        if len(tokens) > at + 2 and tokens[at].plain == "the" and _is_title(tokens[at + 1]):  # `Capt. the Hon.`
+            frame.put(part, tokens[at].text)
+            at += 1
     return tokens[at:]
 
 
@@ -273,6 +288,14 @@ def _title_part(tokens: Sequence[Token], frame: _Frame) -> str:
     is_kin = first.plain in words_of.KIN_WORDS
     if not (is_kin or _is_title(first)) or frame.known.is_given(first.plain):
         return ""
+    if (
+        is_kin
+        and first.is_given
+        and not first.is_small
+        and len(behind) > 1
+        and first.plain not in words_of.GRANDPARENTS
+    ):
+        return ""  # `Mere Te Awa`, `Mari Anna Kask`: given names, and words of kin of other languages
     if not behind:
         return "kin" if is_kin and (first.is_small or first.plain in words_of.KIN_ALONE) else ""
     may_be_given = (first.plain in words_of.EITHER and not first.text.endswith(".")) or first.is_given
@@ -305,6 +328,8 @@ def _with_title(frame: _Frame, core: Sequence[Token]) -> NameParts:
     last = token_of(frame.parts.get("title", "").split(" ")[-1]).plain
     if kin := frame.parts.get("kin"):
         return _kin_alone(token_of(kin).plain, core, frame.known)
+    if not last and frame.parts.get("nickname") and len(core) == 1 and not core[0].is_given:
+        return with_particle((), core)  # `“Snowy” Tidmarsh`
     if not last:
         return read_core(core, frame.known)
     in_religion = last in words_of.ALWAYS_RELIGIOUS or _in_religion(core, frame.known)

@@ -146,8 +146,11 @@ def _is_bound(token: Token) -> bool:
     """Whether the word belongs to the family name behind it. `O.` is an initial, `Ó` is bound."""
     if token.is_initial:
         return token.text == "Ó"
-    return token.is_particle or token.plain in words_of.BOUND
+    return token.is_particle or token.plain in words_of.BOUND or token.text.endswith(_JOINED_PARTICLES)
 
+
+_JOINED_PARTICLES = ("-de", "-van", "-von", "-te", "-ten", "-ter", "-del", "-di")
+"""Particles of a second family name behind a hyphen: `van den Berg-de Jong`."""
 
 _FAMILY_ALONE = frozenset(("o", "ni", "nic", "mac", "mc", "fitz", "san", "saint", "st"))
 """Bound words with which a family name alone begins."""
@@ -180,7 +183,16 @@ def iberian(tokens: Tokens) -> NameParts | None:
     if spanish:
         given, family = spanish
         return with_particle(tokens[:given], family, Tradition.SPANISH)
-    return _two_family_names(tokens) or _family_name_of_two(tokens)
+    return _two_family_names(tokens) or _family_name_of_two(tokens) or _of_the_place(tokens)
+
+
+def _of_the_place(tokens: Tokens) -> NameParts | None:
+    """`Pedro de la Fuente`: a Spanish given name, and an article behind `de`, which both go behind in a list."""
+    given = tokens[0].plain
+    if [token.plain for token in tokens[1:-1]] not in (["de", "la"], ["de", "las"], ["de", "los"], ["del"]):
+        return None
+    is_spanish = given in lists.SPANISH_GIVEN and (given.endswith("o") or given not in lists.GIVEN)
+    return with_particle(tokens[:1], tokens[1:], Tradition.SPANISH) if is_spanish else None
 
 
 def _two_family_names(tokens: Tokens) -> NameParts | None:
@@ -196,7 +208,8 @@ def _two_family_names(tokens: Tokens) -> NameParts | None:
     names = [token for token in tokens[at:] if not token.is_particle]
     if not at or len(names) != 2 or any(token.is_given or token.is_initial or token.is_small for token in names):
         return None
-    certain = any(token.plain in _IBERIAN_GIVEN - lists.GIVEN for token in tokens[:at])
+    told = [token for token in tokens[:at] if token.plain in _IBERIAN_GIVEN]
+    certain = any(token.plain not in lists.GIVEN or not token.text.isascii() for token in told)
     told_by_name = tokens[0].plain not in _IBERIAN_GIVEN
     if not (certain or told_by_name or all(token.plain.endswith(_IBERIAN_SOUNDS) for token in names)):
         return None

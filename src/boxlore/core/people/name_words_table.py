@@ -43,12 +43,14 @@ TITLES = _words(
     vicomte duc duchesse baronne graaf gravin markies hertog greve grevinde grevinna friherre friherrinna hrabia hrabina
     veuve vve ozv ozvegy ifj
     shri sri smt shrimati kumari pandit swami
+    bishop archbishop archdeacon dean lance warrant petty able ordinary stoker trooper rifleman fusilier guardsman bombardier
+    aircraftman aircraftwoman leading staff seaman mons baby little old young wee
     fotograf fotograaf fotografin photographe fotografo fotografa fotografs fotografas valokuvaaja фотограф
     """
 )
 """Titles, ranks and offices before a name. Many are also abbreviations of given names; see `EITHER`."""
 
-EITHER = _words("earl dean duke judge don d da m fr pan graf baron justice")
+EITHER = _words("able earl dean duke judge don d da m fr pan graf baron justice")
 """Titles that are also names or other words: with one word behind them they are a given name if that fits."""
 
 NOBLE = _words("graf grafin freiherr freifrau baron baronin baroness furst ritter edler parun krahv")
@@ -59,11 +61,11 @@ WIFE_TITLES = _words("mrs missus mme madame frau sra senora signora fru rouva rv
 
 GIVEN_TITLES = _words(
     "sir dame lady don dona prince princess king queen emperor empress tsar shri sri sidi lalla rabbi reb rebbe miss "
-    "master sheikh shaykh mulla mullah hajji haji nurse"
+    "baby little old young wee master sheikh shaykh mulla mullah hajji haji nurse"
 )
 """Titles behind which one word alone is a given name (for `miss`, `lady`, `nurse`: if it is known as one)."""
 
-DOUBTFUL_GIVEN_TITLES = _words("miss lady nurse master")
+DOUBTFUL_GIVEN_TITLES = _words("miss lady nurse master baby little old young wee")
 
 FAMILY_WORDS = _words(
     "family families perekond perekonna pere suguvosa perhe suku suvun gimene gimenes dzimta seima seimos rodzina "
@@ -74,7 +76,7 @@ FAMILY_WORDS = _words(
 RELIGIOUS_TITLES = _words(
     """
     sister sr mother brother br bro father fr dom fra frater pater abbot abbess prioress canon friar
-    soeur frere pere abbe schwester bruder mutter suor sor hermana hermano fray madre padre irma irmao frei zuster broeder
+    soeur sœur frere pere abbe schwester bruder mutter suor sor hermana hermano fray madre padre irma irmao frei zuster broeder
     ode vend isa ema siostra brat ojciec сестра брат отец мать
     """
 )
@@ -96,7 +98,7 @@ KIN_WORDS: dict[str, str] = {
         ("grandmother", "bobute ome grandma grandmother granny gran nan nana nanna nonna oma grossmutter omi mamie meme abuela "
                         "abuelita avo vovo grootmoeder bedstemor bestemor mormor farmor mummo mummi mummu isoaiti grand-mere grandmere vanaema mamma "
                         "бабушка баба babcia vecmamina vecmate mociute senele babicka kuia kui"),
-        ("grandfather", "grandpa grandfather granddad grandad gramps grandpapa opa grossvater opi papi pepe papy abuelo "
+        ("grandfather", "poppa grampa granpa pappy grandpa grandfather granddad grandad gramps grandpapa opa grossvater opi papi pepe papy abuelo "
                         "abuelito nonno vovo grootvader bedstefar bestefar morfar farfar ukki vaari pappa isoisa grand-pere grandpere vanaisa дедушка "
                         "дед dziadek vectevs senelis dedecek koro"),
         ("aunt", "aunt aunty auntie tante tantchen tata tatie tia zia tia moster faster tant tati tadi тетя тётя ciocia "
@@ -107,7 +109,7 @@ KIN_WORDS: dict[str, str] = {
         ("great-uncle", "great-uncle grand-uncle granduncle grossonkel grand-oncle"),
         ("cousin", "bralens masica cousin cousine vetter base prima primo cugina cugino neef nicht kusine faetter fetter serkku nobu "
                    "кузен кузина kuzyn kuzynka sestrenice bratranec pusbrolis pussesere"),
-        ("sister", "tuahine sister sis schwester soeur hermana sorella irma zus søster syster sisko ode сестра siostra masa sesuo sestra"),
+        ("sister", "sœur tuahine sister sis schwester soeur hermana sorella irma zus søster syster sisko ode сестра siostra masa sesuo sestra"),
         ("brother", "tungane brother bro bruder frere hermano fratello irmao broer bror veli velje vend брат brat bralis brolis bratr"),
         ("great-grandmother", "great-grandmother great-granny great-grandma urgrossmutter uroma vanavanaema прабабушка"),
         ("great-grandfather", "great-grandfather great-grandpa urgrossvater uropa vanavanaisa прадедушка прадед"),
@@ -124,7 +126,7 @@ KIN_WORDS: dict[str, str] = {
 """What a family calls its own: the word -> the relation. A word of two relations stands for the last row that has it."""
 
 GRANDPARENTS = _words(
-    "grandma grandmother granny gran nana nanna grandpa grandfather granddad grandad gramps grandpapa"
+    "poppa grandma grandmother granny gran nana nanna grandpa grandfather granddad grandad gramps grandpapa"
 )
 """English kin words behind which a family name may stand (`Grandma Lomax`)."""
 
@@ -137,7 +139,7 @@ KIN_ALONE = frozenset(
 """Kin words that stand for a name by themselves."""
 
 MYSTERIES = _words(
-    "of the immaculata joseph mary benedict ignatius aloysius xavier annunciata assumpta bonaventure philomena scholastica bosco cross"
+    "of the immaculata joseph mary benedict ignatius aloysius xavier columba ange annunciata assumpta bonaventure philomena scholastica bosco cross"
 )
 """What may stand in a name in religion besides given names."""
 
@@ -197,7 +199,7 @@ MARKERS: tuple[tuple[str, str], ...] = tuple(
     for part, row in (
         (
             "born_as",
-            "nee|née|ne|born|born as|maiden name|formerly|geb|geborene|geborener|geboren|fodd|född|fodt|født|f|o s|"
+            "nee|née|ne|b|born|born as|maiden name|formerly|geb|geborene|geborener|geboren|fodd|född|fodt|født|f|o s|"
             "omaa sukua|oma sukua|syntyjaan|sund|sundinud|neiuna|neiupolves|урожд|урожденная|урожденный|в девичестве|z d|zd|"
             "z domu|de domo|roz|rozena|rozeny|dzim|dzimusi|gim|gimusi|mergautine|nacida|de soltera|nascida|nata|"
             "szul|szuletett|sz",

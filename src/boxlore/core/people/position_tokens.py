@@ -83,6 +83,8 @@ def _words(text: str) -> list[Word]:
             words += [(word[:-1], start, end - 1), (".", end - 1, end)]
         elif (elided := _ELIDED.fullmatch(word)) and (fold(elided[2]) in table.NOUNS or fold(elided[2]) in KIN_WORDS):
             words += [(elided[1], start, start + 2), (elided[2], start + 2, end)]
+        elif word == "am" and words and words[-1][0] == "I":
+            words.append(("'m", start, end))
         elif _CONTRACTED.fullmatch(word):
             words += [(word[:1], start, start + 1), (word[1:], start + 1, end)]
         elif compound := _COMPOUND.fullmatch(word):

@@ -25,9 +25,10 @@ def joined_to_names(items: Sequence[Item]) -> list[Item]:
 
 
 def _of_part(part: list[Item]) -> Iterator[Item]:
-    if pair := _pair(part):
-        yield from pair
-        return
+    for size in (4, 3):
+        if (pair := _pair(part[:size])) and (len(part) <= size or part[size].joined in ("with", "too")):
+            yield from (*pair, *part[size:])
+            return
     at = 0
     while at < len(part):
         if len(part) > at + 1 and _is_apposition(part, at):

@@ -8,6 +8,7 @@ from boxlore.core.people.name_words_table import TITLES
 from boxlore.core.people.position_tokens import Element
 from boxlore.core.people.positions import Placed
 from boxlore.core.people.who_order import Item
+from boxlore.core.people.who_remarks import head_and_remark, is_absent
 from boxlore.core.people.who_shared import group_and_name
 from boxlore.core.people.who_state import Ahead, Reader
 from boxlore.core.people.who_words import (
@@ -53,7 +54,7 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
         if before == "and" and not last.person.asks:
             last.person = replace(last.person, asks=f"Is “{told}” {last.person.words}, or someone else?")
         return
-    if reader.items and _goes_on(reader, told):
+    if reader.items and words[0].kind != "or" and _goes_on(reader, told):
         last = reader.items[-1]
         last.person = noted(replace(last.person, words=f"{last.person.words}, {told}"), *notes)
         return
@@ -78,7 +79,7 @@ def _add(reader: Reader, person: Placed, words: Sequence[Element], *, is_name: b
     """One person at the place told before the words, or who the one described before is."""
     if reader.identifies:
         described = reader.items[-1]
-        described.person = replace(person, note=", ".join(filter(None, (described.person.words, person.note))))
+        described.person = replace(person, note=_all_notes(described.person, person.note))
         described.is_name, described.is_described, reader.identifies = is_name, False, False
         reader.identified = not is_name
         return
@@ -105,6 +106,10 @@ def _add(reader: Reader, person: Placed, words: Sequence[Element], *, is_name: b
     item.definite = definitely(words) if words and person.is_person and not is_name else ""
     item.width = how_many(words) if words and not person.is_person else 1
     reader.items.append(item)
+
+
+def _all_notes(described: Placed, note: str) -> str:
+    return ", ".join(filter(None, (described.words, described.note, note)))
 
 
 def noted(person: Placed, *notes: str) -> Placed:
@@ -135,6 +140,12 @@ def _goes_on(reader: Reader, told: str) -> bool:
 
 def _people(reader: Reader, words: Sequence[Element], told: str) -> Iterable[tuple[Placed, bool]]:
     """One person, or the two of `Mr. and Mrs. Pell`."""
+    absent = reader.part_absent or (reader.last_absent and reader.joined == "and")
+    absent = absent or (is_absent(words) and not head_and_remark(words, reader.text, reader.known))
+    reader.last_absent = absent
+    if absent:
+        yield Placed(told, 0, asks=f"Is “{told}” someone in the picture?", is_person=False), False
+        return
     titles = [word for word in words if word.kind == "title"]
     rest = words[len(titles) :]
     names = [word for word in rest if word.plain not in TITLES]

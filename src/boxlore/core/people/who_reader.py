@@ -42,9 +42,11 @@ from boxlore.core.people.position_tokens import PLACES, ROW_KINDS, ROW_NAMES, El
 from boxlore.core.people.positions import Placed
 from boxlore.core.people.who_apposition import joined_to_names
 from boxlore.core.people.who_items import end_item, noted
-from boxlore.core.people.who_order import Item, in_order
+from boxlore.core.people.who_order import in_order
+from boxlore.core.people.who_places import COLON, place_behind, put_place
+from boxlore.core.people.who_remarks import begins_remark, is_absent, surely_named
 from boxlore.core.people.who_shared import share_family
-from boxlore.core.people.who_small_words_table import EVERYONE, HOLDING, POSTPOSITIONS
+from boxlore.core.people.who_small_words_table import EVERYONE, HOLDING
 from boxlore.core.people.who_state import Ahead, Reader
 from boxlore.core.people.who_words import (
     before_place,
@@ -113,11 +115,15 @@ def _take(reader: Reader, element: Element, further: Sequence[Element]) -> None:
 def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Element]) -> None:
     following = further[0].kind if further else ""
     if kind in PLACES or kind in ("position", "from the right"):
-        _place(reader, replace(element, kind=kind), further)
+        put_place(reader, replace(element, kind=kind), further)
     elif kind == "number":
         _number(reader, element, following)
     elif kind in ("comma", "and", "with", "end"):
         end_item(reader, before=kind, following=further)
+        if element.kind in _SIDES:  # `Dot is to the left of Nora`
+            reader.items[-1].side, reader.placed = element.kind, True
+        elif element.kind == "verb" and reader.beside_side in _SIDES:
+            reader.ahead.side, reader.beside_side = reader.beside_side, ""
         after_comma = kind == "and" and reader.previous == "comma"
         reader.after_posture = False
         if element.phrase in HOLDING:
@@ -125,7 +131,7 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
         reader.joined = "too" if after_comma else kind if kind in ("and", "with") else ""
         if element.kind == "end":
             reader.behind, reader.ahead, reader.side_stays, reader.family_stays = None, Ahead(), "", ""
-            reader.part_begins = len(reader.items)
+            reader.part_begins, reader.part_absent = len(reader.items), False
     elif kind == "note":
         _note(reader, element)
     elif kind == "nextto":
@@ -133,19 +139,44 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
     elif kind == "verb":
         _verb(reader, further)
     elif kind == "colon":
-        if reader.words and further and begins_person(further) and not names_somebody(reader.words, reader.text):
+        if reader.words and further and begins_person(further) and _is_header(reader):
             _end_header(reader)
         elif reader.words and reader.joined == "and" and is_description(reader.words) and _describes_last(reader):
             end_item(reader)  # `the bride and groom: Anna and Joe`
     elif kind == "beside":
         reader.aside = [element]
+    elif kind == "opens beside":
+        reader.opens_beside, reader.ahead = True, Ahead()
+        reader.beside_side = reader.previous if reader.previous in _SIDES else element.kind
+        reader.placed = reader.placed or reader.beside_side in _SIDES
     elif reader.aside:
         reader.aside.append(element)
-    elif kind not in ("dash", "hash"):
+    elif kind not in ("dash", "hash", "of"):
         as_told = {"my": "my", "kin": "word"}.get(kind, element.kind)
         reader.words.append(replace(element, kind=as_told))
         if element.text == "?" and len(reader.words) > 1 and further:
             end_item(reader)
+
+
+_SIDES = ("left", "right")
+
+
+def _beside_somebody(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    """The kind of an element of `Dot is to the left of Nora`, `in front of Nora is Dot`, `next to Nora is Dot`, where
+    one is told beside another; an empty string for any other."""
+    kinds = [following.kind for following in further[:2]]
+    if element.plain == "of" and reader.previous in (*PLACES, "with", "opens beside") and further[:1]:
+        return "of" if further[0].is_large and not reader.words else ""
+    if element.kind == "verb" and reader.opens_beside and reader.words and begins_person(further):
+        reader.opens_beside = False
+        return "and"
+    is_of = further[:1] != () and len(further) > 1 and further[0].plain == "of" and further[1].is_large
+    opens = not reader.words and len(reader.items) == reader.part_begins
+    if opens and element.kind == "with" and kinds[:1] == ["word"] and further[0].is_large:
+        return "opens beside" if any(following.kind == "verb" for following in further[1:4]) else ""
+    if element.kind in _SIDES and is_of:
+        return "opens beside" if opens else "with"
+    return ""
 
 
 _ALSO_IS = ("ir",)
@@ -160,6 +191,8 @@ def _kind_here(reader: Reader, element: Element, further: Sequence[Element]) -> 
         return "word"
     if kind in ("and", "with", "verb") and not reader.words and is_my(element) and further and relation(further[0]):
         return "my"
+    if beside := _beside_somebody(reader, element, further):
+        return beside
     if kind == "verb" and relation(element) and following is not None and following.is_large and not _describes(reader):
         return "kin"  # English, Swedish `son`, which is `are` in Spanish
     if kind != "me" and reader.joined and not reader.words and stands_for_me(element, further):
@@ -219,12 +252,28 @@ def _describes_last(reader: Reader) -> bool:
     return len(reader.items) > reader.part_begins and reader.items[-1].is_described
 
 
+def _is_header(reader: Reader) -> bool:
+    """Whether the words before a colon only open a list: they name nobody, or are words of which no name is known."""
+    if not names_somebody(reader.words, reader.text):
+        return True
+    told = reader.text[reader.words[0].start : reader.words[-1].end]
+    return not is_description(reader.words) and not surely_named(reader.words, told, reader.known)
+
+
 def _end_header(reader: Reader) -> None:
     """The words that only open a list: they name nobody, and take no place in it."""
+    if begins_remark(reader.words):  # `In the boat: Anna and Tom`
+        reader.ahead.note = reader.text[reader.words[0].start : reader.words[-1].end]
+        reader.words = []
+        return
     already = len(reader.items)
+    absent = is_absent(reader.words)
     end_item(reader, before="colon")
+    reader.part_absent = absent
     for item in reader.items[already:]:
-        item.width = 0
+        item.width, item.is_name = 0, False
+        asks = item.person.asks or f"Is “{item.person.words}” someone in the picture?"
+        item.person = replace(item.person, is_person=False, asks=asks)
 
 
 def _verb(reader: Reader, further: Sequence[Element]) -> None:
@@ -275,91 +324,6 @@ def _is_head(element: Element, further: Sequence[Element], reader: Reader) -> bo
     return ends and bool(reader.words or reader.items) and len(element.text) > 1
 
 
-_COLON = Element("colon", ":", 0, 0)
-
-
-def _place(reader: Reader, element: Element, further: Sequence[Element]) -> None:
-    """A row, a direction, a side or a position: of the words before it, or of those behind it."""
-    following = further[0].kind if further else ""
-    reader.placed = True
-    only_leads = bool(reader.words)
-    reader.words = before_place(reader.words)
-    if reader.words and reader.after_posture and element.phrase in POSTPOSITIONS:
-        _behind_whom(reader, element)
-        return
-    only_leads = only_leads and not reader.words
-    told_before = bool(reader.words) or len(reader.items) > reader.part_begins
-    apart = not reader.words and (only_leads or reader.previous == "comma")
-    opens_anew = apart and bool(further) and begins_person(further)
-    if reader.behind is None:
-        reader.behind = told_before and following != "colon" and not opens_anew
-    elif following == "colon":
-        reader.behind = False
-    if reader.words:
-        end_item(reader)
-    if reader.behind and len(reader.items) > reader.part_begins and not (reader.place_since or opens_anew):
-        _place_behind(reader, element)
-        reader.after_posture = element.kind in table.ROW_CLASSES[3:]
-    else:
-        _place_ahead(reader, element, following)
-
-
-def _behind_whom(reader: Reader, element: Element) -> None:
-    """`Ülo seisab Meeta taga`: the row is Ülo's; the other name, told in a form that hides it, is noted."""
-    item = reader.items[-1]
-    item.row, item.has_place = element.kind, True
-    item.person = noted(item.person, reader.text[reader.words[0].start : element.end])
-    reader.words, reader.after_posture = [], False
-
-
-def _place_behind(reader: Reader, element: Element, *, of_all: bool = True) -> None:
-    """A place of the last item; a row also of those before it that have none, if it is said `of_all`."""
-    item = reader.items[-1]
-    if element.kind in ROW_KINDS:
-        for earlier in reversed(reader.items[reader.part_begins :]):
-            if earlier.has_place:
-                break
-            earlier.row, earlier.has_place = element.kind, True
-            if not of_all:
-                break
-    elif element.kind in table.DIRECTIONS:
-        for earlier in reader.items:
-            _direct(reader, earlier, element.kind)
-    elif element.kind == "position":
-        item.position = element.value
-    elif element.kind == "from the right":
-        item.from_right, item.right_words = element.value, element.text
-    else:
-        item.side, item.side_words = element.kind, element.text
-
-
-def _direct(reader: Reader, item: Item, direction: str) -> None:
-    if direction == "rtl":
-        reader.rtl_groups.add(item.group)
-    elif direction != "ltr":
-        item.row = direction
-
-
-def _place_ahead(reader: Reader, element: Element, following: str) -> None:
-    if element.kind in table.DIRECTIONS:
-        reader.backwards = element.kind == "rtl"
-        if element.kind in ("clockwise", "counterclockwise"):
-            reader.row = element.kind
-    elif element.kind == "position":
-        reader.ahead.position = element.value
-    elif element.kind == "from the right":
-        reader.ahead.from_right, reader.ahead.right_words = element.value, element.text
-    elif element.kind in table.SIDES:
-        reader.ahead.side, reader.ahead.side_words = element.kind, element.text
-        reader.side_stays = element.kind if following == "colon" else ""
-    else:
-        reader.row, reader.side_stays = element.kind, ""
-    reader.place_since = True
-    reader.group += 1
-    if reader.backwards:
-        reader.rtl_groups.add(reader.group)
-
-
 def _number(reader: Reader, element: Element, following: str) -> None:
     """A number before a name begins an item; behind one it is a remark (`Anna, 5`)."""
     numbered = any(item.number for item in reader.items)
@@ -397,12 +361,12 @@ def _note(reader: Reader, element: Element) -> None:
     if places and len(places) == len([piece for piece in inside if piece.kind not in ("comma", "end")]):
         if not reader.words and not reader.items:
             for place in places:
-                _place(reader, place, (_COLON,))
+                put_place(reader, place, (COLON,))
             return
         end_item(reader)
         reader.behind = True if reader.behind is None else reader.behind
         reader.placed = True
         for place in places:
-            _place_behind(reader, place, of_all=len(inside) < len(element.inside))
+            place_behind(reader, place, of_all=len(inside) < len(element.inside))
         return
     reader.notes.append(element)

@@ -4,6 +4,7 @@ Folded (`core.statements.fold`), of every language together. Common practice of 
 """
 
 LEADS = frozenset(
+    "only just nur bloss ainult seulement juste solo so alleen kun bare endast vain только tylko tikai tik jen anake "
     "then next but also first finally lastly and we have dann danach aber siis aga puis ensuite mais luego despues pero "
     "poi depois mas dan daarna maar derefter men deretter sedan sitten mutta ko затем потом но potem ale tad tada bet "
     "pak potom".split()
@@ -79,6 +80,60 @@ FINNISH_KIN = frozenset(
     "aiti isa sisko velje seta eno tati mummo mummi ukki vaari vaimo miehe poika tyttare serkku isoisa isoaiti".split()
 )
 """Kin words that say whose by an ending: `setäni`, my uncle."""
+
+NOT_IN_IT = frozenset(
+    """
+    isn't wasn't not no took takes taken photographed photographer missing absent except without excluding minus photo photograph
+    nicht fehlt fehlen ausser ohne aufgenommen fotografiert knipste machte abwesend
+    ei pole puudub puuduvad pildistas pildistanud ilma valja peale
+    pas absent absente absents manque sauf sans prise photographie
+    no falta faltan excepto menos sin tomo tomada
+    non manca mancano tranne eccetto senza scattata
+    nao falta exceto sem tirou tirada
+    niet ontbreekt behalve zonder genomen nam
+    ikke mangler undtagen uden uten unntatt tog taget tok tatt
+    inte saknas utom utan tagit
+    ole puuttuu paitsi ilman otti kuvasi
+    не нет отсутствует кроме без снял сняла снимал снимала фотографировал фотографировала
+    nie brakuje oprocz bez zrobil zrobila
+    nav truka iznemot
+    nera truksta isskyrus
+    neni chybi krome
+    ehara
+    """.split()
+)
+"""Words, written small, that say that somebody is not in the picture, or took it."""
+
+LEAVES_OUT_OTHERS = frozenset(
+    "without except excluding minus taken photographed photo ohne ausser aufgenommen fotografiert ilma sans sauf prise sin menos "
+    "excepto tomada senza tranne eccetto scattata sem exceto tirada zonder behalve genomen uden uten undtagen taget tatt utan utom "
+    "tagit ilman paitsi без кроме bez oprocz iznemot isskyrus krome".split()
+)
+"""Those of them behind which somebody else is told: whoever stands before them is in the picture."""
+
+BEGIN_A_REMARK = frozenset(
+    """
+    in at on by under near who whose wearing holding carrying aged age dressed smiling looking leaning pointing waving laughing
+    from of as just
+    im am bei auf beim
+    dans sur chez qui en portant
+    sobre vestido vestida
+    sul sulla nel nella
+    op bij
+    pa ved som
+    hos
+    на за у который которая
+    przy ktory ktora
+    """.split()
+)
+"""Small words with which a remark begins that stands behind a comma: `Nora, in her best dress`."""
+
+TIMES_OF_THE_YEAR = frozenset(
+    "january february march april may june july august september october november december spring summer autumn winter easter "
+    "christmas dawn sunday monday mai juni juli juin juillet mayo junio abril avril maio juuni juuli noel natal pascua heather "
+    "harbour sunset".split()
+)
+"""Words that are names of people too, but that alone before a remark tell a time: `May in Leith`."""
 
 HOLDING = frozenset(
     (

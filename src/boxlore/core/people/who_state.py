@@ -57,6 +57,14 @@ class Reader:
     identified: bool = False
     """Whether the item before is somebody described, told to be kin: “the girl is my sister, Ruth”."""
     placed: bool = False
+    part_absent: bool = False
+    """Whether the head of this part says that whoever it names is not in the picture: “Absent: Tom”."""
+    opens_beside: bool = False
+    """Whether the part began with whom the next one stands beside: “next to Nora is Dot”."""
+    beside_side: str = ""
+    """On which side of her, if that is told: “to the left of Nora is Dot”."""
+    last_absent: bool = False
+    """Whether the item before is of somebody who is not in it: “except Tom and Joe”."""
     brackets_lead: bool = False
     """Whether such a number stands before its name: “[1] Anna [2] Ruth”."""
     previous: str = ""

@@ -18,6 +18,7 @@ from boxlore.core.people.name_traditions import KnownNames
 from boxlore.core.people.name_words_table import KIN_ALONE, KIN_WORDS
 from boxlore.core.people.position_tokens import Element, elements_of
 from boxlore.core.people.positions import Placed
+from boxlore.core.people.who_remarks import begins_remark, head_and_remark, is_absent
 from boxlore.core.statements import fold
 
 _NOUNS = table.NOUNS
@@ -32,25 +33,41 @@ def person_named(words: Sequence[Element], text: str, known: KnownNames) -> tupl
         words, unsure = words[1:], True
     if words[0].kind == "unknown":
         return Placed("", 0, note=between(words[1:], text)), False
-    words = without_article(words)
+    several = _is_family_of_several(words)
+    words = words if several else without_article(words)
     if words[0].kind == "unknown":
         return Placed("", 0, note=between(words[1:], text)), False
     told = between(words, text)
-    nouns = _nouns(words) | {"many" for word in words if is_family(word)}
+    nouns = _nouns(words) | {"many" for word in words if several or is_family(word)}
     kin, name = _kin_and_name(words, text)
     if name and "thing" not in nouns and read_name(name, known):
         return Placed(name, 0, note=kin, unsure=unsure), True
-    if not nouns & {"many", "thing"} and not any(word.kind == "or" for word in words):
-        if words[0].kind == "me" or (len(words) == 1 and words[0].plain in _ME):
+    head = head_and_remark(words, text, known)
+    is_one = not nouns & {"many", "thing"} and not any(word.kind == "or" for word in words)
+    if is_one:
+        if (words[0].kind == "me" and not head) or (len(words) == 1 and words[0].plain in _ME):
             return Placed(told, 0, unsure=unsure), False
         if is_description(words):
             return Placed(told, 0, unsure=unsure), False
         if parts := read_name(told, known):
             return Placed(told, 0, unsure=unsure), not own_relation(told) and parts.kin != told
-        if "one" in nouns or relation(words[-1]):
-            return Placed(told, 0, unsure=unsure), False
+    if head:
+        note, is_name = between(words[head:], text), words[0].kind not in ("me", "my")
+        is_name = is_name and words[head - 1].plain not in KIN_ALONE
+        return Placed(between(words[:head], text), 0, note=note, unsure=unsure), is_name
+    if is_one and ("one" in nouns or relation(words[-1])):
+        return Placed(told, 0, unsure=unsure), False
     question = f"Who are “{told}”?" if "many" in nouns else f"Is “{told}” someone in the picture?"
     return Placed(told, 0, unsure=unsure, asks=question, is_person=False), False
+
+
+def _is_family_of_several(words: Sequence[Element]) -> bool:
+    """`the Finches`, `die Brandts`, `les Dupont`: a family by its name, behind an article of several."""
+    article, names = words[0], words[1:]
+    if not names or article.is_large or any(not word.is_large or token_of(word.text).is_given for word in names):
+        return False
+    ends = article.plain in small_words.THE and names[-1].plain.endswith("s") and article.plain in ("the", "die")
+    return ends or article.plain in ("les", "los", "las", "os", "gli")
 
 
 def _common(words: Sequence[Element]) -> list[Element]:
@@ -106,7 +123,7 @@ def without_leads(words: Sequence[Element]) -> Sequence[Element]:
     at = 0
     while at < len(words) - 1 and not (words[at].is_large and at) and _leads(words[at]):
         at += 1
-    while at and not (words[at].is_large or words[at].kind == "my" or relation(words[at])):
+    while at and not (words[at].is_large or words[at].kind in ("my", "unknown") or relation(words[at])):
         at -= 1
     if at and words[0].is_large and words[0].kind == "word" and not token_of(words[at].text).is_given:
         return words
@@ -116,15 +133,20 @@ def without_leads(words: Sequence[Element]) -> Sequence[Element]:
 def name_and_remark(words: Sequence[Element]) -> tuple[Sequence[Element], Sequence[Element]]:
     """`Ted is the tall one` as `Ted` and `the tall one`; no remark where the words are not so."""
     at = next((at for at, word in enumerate(words) if word.kind == "verb"), 0)
-    name, remark = words[:at], words[at + 1 :]
+    name, remark = words[:at], words[at + (at == 0 or words[at].plain not in _ALSO_A_PREPOSITION) :]
     if (
         name
         and remark
-        and all(word.is_large and word.kind == "word" for word in name)
+        and all(word.kind == "me" or (word.is_large and word.kind == "word") for word in name)
+        and not is_absent(remark)
         and not any(word.is_large for word in remark)
     ):
         return name, remark
     return words, ()
+
+
+_ALSO_A_PREPOSITION = ("on",)
+"""`is` of Estonian and Finnish that is a small word of English, and stays in the remark."""
 
 
 def without_verbs_behind(words: Sequence[Element]) -> Sequence[Element]:
@@ -173,6 +195,7 @@ def is_description(words: Sequence[Element]) -> bool:
     """Whether words describe one person and name nobody: `the girl`, `Der Junge`, `the one`."""
     names = (word for word in words[1:] if word.is_large and word.plain not in _NOUNS)
     opens = not words[0].is_large or words[0].plain in small_words.ARTICLES or len(words) == 1
+    opens = opens or not (token_of(words[0].text).is_given or any(word.is_large for word in words[1:]))
     return opens and "one" in _nouns(words) and not any(names)
 
 
@@ -240,7 +263,7 @@ def _kin(word: Element) -> bool:
 def is_remark(words: Sequence[Element]) -> bool:
     """Whether the words may be a remark on somebody named before them: `my sister`, `Ruth's cousin`, `aged 5`."""
     first, last = words[0], words[-1]
-    if first.plain in ("aged", "age") or (last.text.isdigit() and not any(word.is_large for word in words)):
+    if (begins_remark(words) and not first.is_large) or (last.text.isdigit() and not any(w.is_large for w in words)):
         return True
     return (first.kind == "my" or _is_of_somebody(words)) and bool(relation(last) or _NOUNS.get(last.plain) == "one")
 
@@ -300,6 +323,7 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     """`my sister Anna` as `my sister` and `Anna`; two empty texts where the words are not so."""
     opens = is_my(words[0]) or bool(_owned_relation(words[0])) or not words[0].is_large or _is_of_somebody(words)
     opens = opens or (relation(words[0]) in _CHILDREN_AND_SPOUSES and not token_of(words[0].text).is_given)
+    opens = opens or ((not words[1:2] or not words[1].is_large) and not token_of(words[0].text).is_given)
     at = 0
     while opens and at < len(words) and not (words[at].is_large and at and not _is_kin(words[at])):
         at += 1
