@@ -45,6 +45,9 @@ KEYS = {
 }  # fmt: skip
 """What a terminal sends (xterm control sequences, PC-style function keys)."""
 
+PATIENCE = 300.0
+"""Seconds: what never comes fails after them; a busy machine is waited for."""
+
 PROGRAM = "from boxlore.cli.main import main; main()"
 
 
@@ -113,19 +116,20 @@ class Terminal:
             self.screen.dirty.clear()
             return "\n".join(self._lines.get(at, "") for at in range(self.screen.lines))
 
-    def wait_for(self, wanted: str | Callable[[str], bool], seconds: float = 30) -> str:
-        """Wait until the screen shows it; fails with the screen."""
+    def wait_for(self, wanted: str | Callable[[str], bool], seconds: float = PATIENCE) -> str:
+        """Wait until the screen shows it; fails with the screen, at once where the program has ended."""
         shown = (lambda text: wanted in text) if isinstance(wanted, str) else wanted
         until = time.monotonic() + seconds
-        while time.monotonic() < until:
-            drawn = self._drawn
+        ended = False
+        while time.monotonic() < until and not ended:
+            drawn, ended = self._drawn, not self._reader.is_alive()
             if shown(text := self.text):
                 return text
             with self._lock:
-                self._lock.wait_for(lambda: self._drawn != drawn, max(0, until - time.monotonic()))  # noqa: B023
+                self._lock.wait_for(lambda: self._drawn != drawn, 1)  # noqa: B023
         raise AssertionError(f"{wanted!r} never came. The screen:\n{self.text}")
 
-    def wait_for_words(self, *wanted: str, seconds: float = 30) -> str:
+    def wait_for_words(self, *wanted: str, seconds: float = PATIENCE) -> str:
         """Wait until all of it is on the screen at once, however its lines are broken."""
         return self.wait_for(lambda text: all(one in " ".join(text.split()) for one in wanted), seconds)
 
@@ -137,7 +141,7 @@ class Terminal:
         """Close the window."""
         self._close()
 
-    def wait(self, seconds: float = 30) -> int:
+    def wait(self, seconds: float = PATIENCE) -> int:
         """Wait for the end; the exit code, or minus the signal."""
         until = time.monotonic() + seconds
         while self.code is None:
@@ -286,7 +290,7 @@ class Hands:
             self.app.focused.load("")
             await self.press(*([f"«{words}»"] if words else []), "enter")
 
-    async def until(self, words: str, seconds: float = 60) -> None:
+    async def until(self, words: str, seconds: float = PATIENCE) -> None:
         """Wait for the end of a task that works in a thread: until the screen shows these words."""
         end = time.monotonic() + seconds
         while words not in self.text:

@@ -254,7 +254,7 @@ def test_the_demonstration_from_inside(terminal: Opens, tmp_path: Path) -> None:
     window = terminal(HOME=str(tmp_path / "empty"), columns=120, rows=40)
     window.wait_for("Start a collection")
     window.send("d⟨Enter⟩")
-    window.wait_for("Enter or Esc goes back", seconds=60)
+    window.wait_for("Enter or Esc goes back")
     window.send("⟨Enter⟩")
     window.wait_for("Who tells today?")
     window.send("21")

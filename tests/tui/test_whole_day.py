@@ -32,7 +32,7 @@ class Day:
         """Press keys, and wait until these words are shown."""
         self.window.send(keys)
         self.pressed += len(re.findall("⟨.+?⟩|.", keys, re.S))
-        return str(self.window.wait_for_words(*then, seconds=300)) if then else ""
+        return str(self.window.wait_for_words(*then)) if then else ""
 
 
 def scanned(folder: Path, count: int) -> Path:
