@@ -115,7 +115,7 @@ class Assembly(Gathered):
             return True
         if ahead == "day" and date.month and not date.year and self._short_year(following):
             return True
-        if date.feast and not date.month and ahead in ("day", "ordinal", "month"):
+        if date.feast and not date.month and ahead in ("day", "ordinal", "month", "dates", "weekday"):
             return True  # Christmas Day, 25 December
         if ahead == "feast" and date.month and not date.feast:
             return True
@@ -248,11 +248,11 @@ class Assembly(Gathered):
 
     def _dates(self, value: Partial) -> bool:
         date = self.date
-        if self.numbers or self.ordinals or date.year or date.month or date.day or date.season or date.feast:
+        if self.numbers or self.ordinals or date.year or date.month or date.day or date.season:
             return False
-        weekday, part, nth = date.weekday, date.part, date.nth
-        self.date = value.copy()
-        self.date.weekday, self.date.part, self.date.nth, self.latest = weekday, part, nth, "year"
+        self.date, self.latest = value.copy(), "year"
+        for slot in ("weekday", "part", "nth", "feast"):
+            setattr(self.date, slot, getattr(date, slot))
         return True
 
     def _event(self, value: str) -> bool:
@@ -262,6 +262,7 @@ class Assembly(Gathered):
         return True
 
     def _unit(self, value: str) -> bool:
+        value = value.removeprefix("one_")
         if (
             value in _PLURALS
             and self.ordinals in ([1], [-1])

@@ -21,7 +21,7 @@ from boxlore.core.dates.writing import choices_of, question, spans_of, written
 @dataclass(slots=True)
 class Expression:
     """Dates and what joins them. `kind` is one, span, between, before, at_latest, after, at_earliest, from, to, any,
-    all, within or near.
+    all, within, near, not or except.
 
     `within` is the first part, cut by the second, which is before or after a date; `near` stands at a `distance` from
     its part; `beside` says how two alternatives
@@ -302,8 +302,13 @@ def _within(whole: Expression, context: DateContext, pick: int) -> str:
     first, last = max(firsts, default=None), min(lasts, default=None)
     if first and last and first > last:
         raise NoSuchDate("These two limits leave no day. Which is right?")
+    if (first, last) == (base.earliest, base.latest):
+        return text
     begin, end = _short(first, start=True), _short(last, start=False)
-    return begin if begin == end else f"[{begin}..{end}]"
+    mark = 0
+    for date in whole.leaves():
+        mark |= date.mark
+    return qualified(begin if begin == end else f"[{begin}..{end}]", MARKS[mark])
 
 
 def _short(day: Day | None, *, start: bool) -> str:
@@ -321,7 +326,23 @@ def _near(whole: Expression, context: DateContext, pick: int) -> str:
     return qualified(near(text, whole.distance, context), MARKS[whole.leaves()[0].mark])
 
 
+def _not(whole: Expression, context: DateContext, pick: int) -> str:
+    raise NoSuchDate("That says when it was not. When was it?")
+
+
+def _except(whole: Expression, context: DateContext, pick: int) -> str:
+    """“1931, not 1932” is 1931; of “the thirties, but not 1931” it is asked which of them."""
+    text, denied = (_written(part, context, pick) for part in whole.parts)
+    (first, last), (begin, end) = (
+        (edtf.earliest, edtf.latest) for edtf in (standard.parse(text), standard.parse(denied))
+    )
+    if (last is None or begin is None or begin <= last) and (first is None or end is None or first <= end):
+        raise NoSuchDate("When was it, without that?", (text,))
+    return text
+
+
 _WRITERS = {
     "one": _one, "span": _span, "between": _between, "before": _limit, "at_latest": _limit, "after": _limit,
     "at_earliest": _limit, "from": _from, "to": _to, "any": _set, "all": _set, "within": _within, "near": _near,
+    "not": _not, "except": _except,
 }  # fmt: skip

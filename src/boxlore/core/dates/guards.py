@@ -42,6 +42,7 @@ _AT_WHICH = frozenset(("month", "season", "feast", "weekday"))
 """What a word like “at” may stand before; before a year it is a time of day."""
 
 _NO_DATE = frozenset(("undated", "noise", "query", "clock"))
+_QUALIFYING = ("about", "doubt", "query")
 _HEMISPHERES = frozenset(("south", "north"))
 _NO_COMMA_AFTER = ("comma", "between", "before", "at_latest", "after", "at_earliest", "either", "about", "doubt")
 _PASSED_OVER = ("noise", "calculated", "hebrew", "when")
@@ -81,13 +82,58 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         return outcome
     if "no_such" in kinds:
         return Outcome(None, f"There is no day like that in “{words}”. Which is meant?")
+    if "other_month" in kinds:
+        return Outcome(None, f"“{words}”: of which month and year?")
     if "republican" in kinds:
         return Outcome(None, "A French Republican date: kept as told, not read.")
     if kinds & _HEMISPHERES:
         tokens, context = _hemisphere(tokens, context)
     if outcome := _decided(_ways(tokens), context):
         return outcome
-    return _asked_for_event(tokens, words) or _repaired(tokens, words, own, context)
+    return _asked_for_event(tokens, words) or _repaired(tokens, words, own, context) or _proposed(tokens, context)
+
+
+_BESIDE_A_DATE = frozenset(
+    "name noise comma dash clock at_years genitive possessive they i was and day doubt about".split()
+)
+"""Kinds of words that may stand beside a date without making it another one."""
+
+_WITH_A_YEAR = ("year", "dates")
+_WHOLE = re.compile(r"\d{4}-\d\d(?:-\d\d)?[?~%]?")
+
+
+def _proposed(tokens: list[Token], context: DateContext) -> Outcome | None:
+    """The day or month that stands among words of which nobody knows any: never read, only asked about."""
+    dates: dict[str, Edtf] = {}
+    for first, last in _stretches(tokens):
+        if not any(sense.kind in _WITH_A_YEAR for token in tokens[first:last] for sense in token.senses):
+            continue
+        outcome = _decided(_ways(tokens[first:last]), context)
+        if outcome is None or outcome.edtf is None or outcome.ask or not _WHOLE.fullmatch(outcome.edtf.text):
+            continue
+        if all(_is_beside(token) for token in (*tokens[:first], *tokens[last:])):
+            dates[outcome.edtf.text] = outcome.edtf
+    if len(dates) != 1:
+        return None
+    ((text, edtf),) = dates.items()
+    return Outcome(None, f"“{context.text}”: is {display(edtf)} meant?", (text,))
+
+
+def _is_beside(token: Token) -> bool:
+    return any(sense.kind in _BESIDE_A_DATE for sense in token.senses)
+
+
+def _stretches(tokens: list[Token]) -> list[tuple[int, int]]:
+    """Where known words stand together, between unknown ones; and between commas."""
+    stretches: dict[tuple[int, int], None] = {}
+    for parting in ({"name"}, {"name", "comma", "dash"}):
+        first = 0
+        for at in range(len(tokens) + 1):
+            if at == len(tokens) or tokens[at].senses[0].kind in parting:
+                if at > first and (first, at) != (0, len(tokens)):
+                    stretches[first, at] = None
+                first = at + 1
+    return list(stretches)
 
 
 def _repaired(tokens: list[Token], words: str, own: Node | None, context: DateContext) -> Outcome | None:
@@ -215,13 +261,19 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
         if kind == "from" and before == "noise":
             continue  # “the photo is from 1926”
         before = kind
-        if kind in _PASSED_OVER or (kind == "dash" and sense is not senses[0] and not words):
+        if kind in _PASSED_OVER or (
+            kind == "dash" and sense is not senses[0] and (not words or words[-1].kind == kind)
+        ):
             continue
         if kind == "at_years":
             clock = True
             continue
-        if kind == "name" or kind == "undated":
+        if kind == "name":
             return None
+        if kind == "undated":
+            if words or not any(other.kind in _QUALIFYING for other in senses):
+                return None
+            continue  # “n.d., but about 1925”
         if kind == "dates" and context.order and sense.value.order not in ("", context.order):  # type: ignore[attr-defined]
             return None
         if kind == "comma" and (not words or words[-1].kind in _NO_COMMA_AFTER):
@@ -255,6 +307,10 @@ def _outcome(expression: Expression, context: DateContext) -> Outcome:
         edtf = standard.parsed(expression.text(context))
         ask = expression.question(context)
     except NoSuchDate as none:
+        if expression.kind == "within" and any(date.span for date in expression.leaves()):
+            picked = (_choice(expression, context, pick) for pick in range(1, expression.choices(context)))
+            if choices := tuple(dict.fromkeys(filter(None, picked))):  # “summer 1939, before the war”: one war fits
+                return Outcome(None, expression.question(context) or none.ask, choices)
         return Outcome(None, none.ask, none.choices)
     except TextFault as fault:
         return Outcome(None, f"There is no such date: {fault.why[0].lower()}{fault.why[1:]}. Which is meant?")

@@ -23,6 +23,8 @@ for _row in HOLIDAYS:
     for _name in _row[0]:
         _NAMES.setdefault(_name, []).append(_row)
 
+_INITIALS = ("ve", "vj", "v-e", "v-j", "d-day")
+
 HOLIDAY_NAMES = frozenset(_NAMES)
 """Every name in the table, for the words of dates."""
 
@@ -66,7 +68,7 @@ def holiday(name: str, year: str, countries: tuple[str, ...] = (), hemisphere: s
 
 def titled(name: str) -> str:
     """A name with capitals, as it is asked about."""
-    return " ".join(word[:1].upper() + word[1:] for word in name.split())
+    return " ".join(word.upper() if word in _INITIALS else word[:1].upper() + word[1:] for word in name.split())
 
 
 def _any_year(name: str, year: str, rows: Sequence[HolidayRow]) -> HolidayDate:

@@ -94,10 +94,10 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("dominion day",), "CA", 1868, 1982, ("fixed", 7, 1), "from memory"),
     (("canada day",), "CA", 1982, 0, ("fixed", 7, 1), "from memory"),
     (("anzac day",), "", 1916, 0, ("fixed", 4, 25), "New Zealand: Anzac Day Act 1920; Australia: state Acts"),
-    (("v-e day", "ve day", "victory in europe day"), "GB US NZ AU CA IE FR", 1945, 1945, ("on", "1945-05-08"), "surrender of 8 May 1945"),
-    (("v-e day", "ve day", "victory in europe day"), "RU EE", 1945, 1945, ("on", "1945-05-09"), "signed in Berlin, 9 May by Moscow time"),
-    (("v-j day", "vj day"), "US", 1945, 1945, ("on", "1945-08-14"), "announced 14 August 1945 (US)"),
-    (("v-j day", "vj day"), "GB NZ AU CA", 1945, 1945, ("on", "1945-08-15"), "announced 15 August 1945"),
+    (("v-e day", "ve day", "v e day", "victory in europe day"), "GB US NZ AU CA IE FR", 1945, 1945, ("on", "1945-05-08"), "surrender of 8 May 1945"),
+    (("v-e day", "ve day", "v e day", "victory in europe day"), "RU EE", 1945, 1945, ("on", "1945-05-09"), "signed in Berlin, 9 May by Moscow time"),
+    (("v-j day", "vj day", "v j day"), "US", 1945, 1945, ("on", "1945-08-14"), "announced 14 August 1945 (US)"),
+    (("v-j day", "vj day", "v j day"), "GB NZ AU CA", 1945, 1945, ("on", "1945-08-15"), "announced 15 August 1945"),
     (("whit monday", "pfingstmontag"), "", 1583, 0, ("easter", 50), _EASTER),
     (("mothering sunday",), "GB", 1583, 0, ("easter", -21), "fourth Sunday in Lent (common practice, no source)"),
     (("first advent", "first sunday in advent", "first sunday of advent", "advent sunday", "erster advent", "1 advent", "esimene advent"), "", 1583, 0, ("before", 12, 4, 6), "fourth Sunday before Christmas (common practice, no source)"),
@@ -142,6 +142,16 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("coronation day",), "GB", 1937, 1937, ("on", "1937-05-12"), "coronation of George VI"),
     (("coronation day",), "GB", 1911, 1911, ("on", "1911-06-22"), "coronation of George V"),
     (("coronation day",), "GB", 1902, 1902, ("on", "1902-08-09"), "coronation of Edward VII"),
+    (("mi-carême",), "", 1583, 0, ("easter", -24), "Thursday of the third week of Lent"),
+    (("second sunday in lent", "second sunday of lent"), "", 1583, 0, ("easter", -35), _EASTER),
+    (("first sunday in lent", "first sunday of lent"), "", 1583, 0, ("easter", -42), _EASTER),
+    (("third sunday in lent", "third sunday of lent"), "", 1583, 0, ("easter", -28), _EASTER),
+    (("fat thursday", "giovedì grasso", "tłusty czwartek"), "", 1583, 0, ("easter", -52), _EASTER),
+    (("stir-up sunday", "sunday before advent", "totensonntag"), "", 1583, 0, ("before", 11, 27, 6), "last Sunday before Advent"),
+    (("store bededag", "great prayer day"), "", 1687, 2023, ("easter", 26), "fourth Friday after Easter, Denmark"),
+    (("olsok", "olsokdagen"), "", 0, 0, ("fixed", 7, 29), "fixed day"),
+    (("koninginnedag",), "", 1891, 1948, ("fixed", 8, 31), "birthday of Wilhelmina (from memory)"),
+    (("koninginnedag",), "", 1949, 2013, ("fixed", 4, 30), "birthday of Juliana (from memory)"),
     (("armistice",), "", 1918, 1918, ("on", "1918-11-11"), "Armistice of 11 November 1918"),
     (("bastille day", "fête nationale"), "FR", 1880, 0, ("fixed", 7, 14), "law of 6 July 1880"),
     (("international women's day", "women's day", "naistepäev", "internationaler frauentag"), "", 1921, 0, ("fixed", 3, 8), "8 March since 1921"),
@@ -255,9 +265,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
 
 SHARED = frozenset(
     "memorial day|independence day|victory day|king's birthday|kings birthday|queen's birthday|queens birthday|anniversary day|mother's day|mothers day"
-    "|father's day|fathers day|labor day|labour day|thanksgiving|thanksgiving day|dominion day|coronation day".split(
-        "|"
-    )
+    "|father's day|fathers day|labor day|labour day|thanksgiving|thanksgiving day|dominion day".split("|")
 )
 """Names that several countries have for days of their own: whose is meant is asked where the collection does not
 say."""

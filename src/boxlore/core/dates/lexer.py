@@ -12,7 +12,7 @@ from typing import NamedTuple
 
 from boxlore.core.dates import lexicon
 from boxlore.core.dates.lexicon import ROMAN, Node, Sense
-from boxlore.core.dates.numerals import NUMERAL, compound, numeral
+from boxlore.core.dates.numerals import NUMERAL, ROMAN_YEAR, compound, numeral, roman_number
 from boxlore.core.dates.spoken import spoken
 
 Senses = tuple[Sense, ...]
@@ -78,8 +78,13 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
         elif group == "sign":
             at += 1
             signs = SIGNS.get(piece, _NAME)
-            if piece == "(" and tokens and _is_doubt(pieces, at, root):
-                signs = SIGNS[","]  # “1938 (maybe 1939)”
+            if piece == "(" and tokens:
+                if _is_doubt(pieces, at, root):
+                    signs = SIGNS[","]  # “1938 (maybe 1939)”
+                elif _is_another_day(pieces, at):
+                    signs = SIGNS["/"]  # “11 (24) June 1912”
+            elif piece == "-" and (short := _short_year(pieces, at, words)):
+                signs, at = short, at + 1
             if signs is None:
                 continue
             senses = signs
@@ -118,6 +123,22 @@ def _is_doubt(pieces: list[Piece], at: int, root: Node) -> bool:
     return entry is not None and any(sense.kind == "doubt" for sense in entry[0])
 
 
+def _is_another_day(pieces: list[Piece], at: int) -> bool:
+    """Whether a number stands alone in brackets, behind a number: a day in two calendars."""
+    inside = [piece[1] if piece[1] == "digits" else piece[0] for piece in (pieces[at - 2], *pieces[at : at + 2])]
+    return inside == ["digits", "digits", ")"] and len(pieces[at - 2][0]) < 3
+
+
+def _short_year(pieces: list[Piece], at: int, words: str) -> Senses | None:
+    """`sommaren -25`, as it is written in the north: two digits behind a dash that stands with them, after a word."""
+    if at < 2 or at == len(pieces) or pieces[at - 2][1] != "word" or words[pieces[at - 1][2] - 1] != " ":
+        return None
+    piece, group, start, _ = pieces[at]
+    if group != "digits" or len(piece) != 2 or start != pieces[at - 1][3]:
+        return None
+    return (Sense("short", piece),)
+
+
 def _simple(pieces: list[Piece], at: int, root: Node) -> Senses | None:
     """The senses of a word with which no longer entry begins, or of a plain year: what most pieces are."""
     piece, group = pieces[at][:2]
@@ -151,6 +172,8 @@ def _word_or_number(words: str, text: str, pieces: list[Piece], at: int, root: N
         return ((*others, *value) if following == at + 1 or not others else value), following
     if any(sense.kind in ("number", "ordinal_word") for sense in senses):
         senses = tuple(sense for sense in senses if sense.kind not in ("number", "ordinal_word"))
+    if not senses and ROMAN_YEAR.fullmatch(text, start, end):
+        return (Sense("year", str(roman_number(piece))),), following
     roman = ROMAN.get(piece) or ROMAN.get(piece.removesuffix("e"))
     if roman and following == at + 1 and (roman > 12 or text[start:end].isupper() or _between_day_and_year(pieces, at)):
         senses = (*senses, Sense("roman", roman))

@@ -35,7 +35,9 @@ class Sense(NamedTuple):
 
 
 SEASONS = {"spring": 21, "summer": 22, "autumn": 23, "winter": 24}
-UNITS = ("day", "week", "fortnight", "month", "year", "weekend", "days", "weeks", "months", "years")
+UNITS = (
+    "day", "week", "fortnight", "month", "year", "weekend", "days", "weeks", "months", "years", "one_week", "one_month",
+)  # fmt: skip
 FRACTIONS = {
     "first_half": (0, 2), "second_half": (1, 2), "first_quarter": (0, 4), "second_quarter": (1, 4),
     "third_quarter": (2, 4), "fourth_quarter": (3, 4),
@@ -50,7 +52,7 @@ KINDS = (
     "to", "to_open", "or_later", "or_earlier", "decades", "century", "hundreds", "few", "undated", "no_year",
     "correction", "old_style", "new_style", "hebrew", "republican", "before_christ", "calculated", "when", "was",
     "aged", "at_years", "years_old", "birthday", "possessive", "i", "they", "life", "south", "north", "term", "turn",
-    "eve", "last",
+    "eve", "last", "not", "other_month", "morrow",
 )  # fmt: skip
 """Kinds of words that a language may have rows for, besides seasons, units and parts."""
 
@@ -158,6 +160,9 @@ def _entries(language: Language) -> Iterator[Entry]:
         for number, forms in numbered.items():
             for form in forms.split("|"):
                 yield form, kind, number
+    for century, words in language.centuries.items():
+        for form in words.split("|"):
+            yield form, "year", f"{century}XX"
     for decade, words in language.decades.items():
         for form in words.split("|"):
             yield form, "decade", decade
@@ -165,6 +170,7 @@ def _entries(language: Language) -> Iterator[Entry]:
     for feast, words in language.feasts.items():
         for form in words.split("|"):
             yield form, "feast", feast
+            yield from ((form + ending, "feast", feast) for ending in language.feast_endings.split())
             begin, _, rest = form.partition(" ")
             if begin in ordinals and rest:  # “2. pinsedag”
                 yield f"{ordinals[begin]} {rest}", "feast", feast

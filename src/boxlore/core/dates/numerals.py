@@ -14,6 +14,8 @@ _ROMAN_MONTH = "(?:x|xi|xii|ix|iv|v|vi{1,3}|i{1,3})"
 _MONTH = rf"(?:\d{{1,2}}|{_ROMAN_MONTH})"
 NUMERAL = "|".join(
     (
+        r"(?:(?<=at )|(?<=kell )|(?<=klo )|(?<=kello )|(?<=kl )|(?<=kl\. )|(?<=um )|(?<=alle )|(?<=ore ))"
+        r"(?:[01]?\d|2[0-3])[.:][0-5]\d(?![\d.])(?! ?\d)",
         r"\d{1,2}[:.]\d\d ?(?:am|pm|a\.m\.?|p\.m\.?|uhr|h)\b|\d{1,2}:\d\d(?::\d\d)?(?!\d)",
         r"\d{1,2} ?(?:am|pm|a\.m\.?|p\.m\.?|uhr|o'clock|h(?:\d\d)?|hrs?)(?!\w)",
         r"(?<!\d)\d{4} ?[-./] ?\d{1,2} ?[-./] ?\d{1,2}(?!\d)",
@@ -30,11 +32,23 @@ NUMERAL = "|".join(
         r"(?<![\w'])'\d\d(?!\d)(?!['-]?\w)",
     )
 )
-"""In this order: times of day (two), year-month-day, day-month-year, month-year, two years, a day and a month before
+"""In this order: times of day (three), year-month-day, day-month-year, month-year, two years, a day and a month before
 another, “nineteen and” a year's end, eight digits, a month and a short year, two short years, unread digits, a short
 year."""
 
-_CLOCK = re.compile(r"\d{1,2}(?::\d\d|.*(?:m\.?|uhr|h|h\d\d|clock|hrs?)$)")
+ROMAN_YEAR = re.compile(r"(?:MD(?:CC?C?C?|C?D)?|MCM|MD?CM|MCD|MM)(?:XC|XL|L?X{0,3})(?:IX|IV|V?I{0,3})")
+"""A year as a cornerstone has it: MCMXXXVIII."""
+
+_ROMAN_DIGITS = {"m": 1000, "d": 500, "c": 100, "l": 50, "x": 10, "v": 5, "i": 1}
+
+
+def roman_number(letters: str) -> int:
+    """The value of small Roman digits: a lesser one before a greater is taken off."""
+    values = [_ROMAN_DIGITS[letter] for letter in letters]
+    return sum(-value if value < max(values[at:]) else value for at, value in enumerate(values))
+
+
+_CLOCK = re.compile(r"\d{1,2}(?:[:.]\d\d$|:\d\d|.*(?:m\.?|uhr|h|h\d\d|clock|hrs?)$)")
 _DIGITS = re.compile(r"\d+|[ivx]+")
 _CLOCK_TIME = (Sense("clock"),)
 _NAME = (Sense("name"),)
@@ -46,7 +60,7 @@ def compound(piece: str) -> tuple[Sense, ...]:
         return (Sense("short", piece[1:]),)
     if _CLOCK.match(piece):
         return _CLOCK_TIME
-    if piece[-1] in "-_x?*" or "_" in piece or "x" in piece[1:3]:
+    if piece[-1] in "-_x?*" or "_" in piece or (len(piece) == 4 and "x" in piece):
         return _unread(piece)
     parts = _DIGITS.findall(piece)
     if " and " in piece:
@@ -153,5 +167,6 @@ def numeral(words: str, piece: str, start: int, end: int) -> tuple[tuple[Sense, 
     if words[end : end + 1].isalpha() or words[end : end + 1] in ("º", "ª", "°", "-", ":"):
         match = endings("ordinal_endings").match(words, end)
         if match:
-            return (Sense("ordinal", int(piece)),), match.end()
+            short = (Sense("short", piece),) if int(piece) > 31 else ()  # 9 мая 45-го
+            return (Sense("ordinal", int(piece)), *short), match.end()
     return (Sense("day", (int(piece), length)),), end

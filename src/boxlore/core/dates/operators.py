@@ -1,10 +1,13 @@
 """The grammar of what is said about dates: a descent over senses, one method a production.
 
-    said         = alternatives [ correction alternatives ] alternatives = [ either ] item *( [ "," ] ( or | "/" | and
-    | "," ) item ) [ limit ] limit        = [ "," ] ( before | after ) operand item         = qualifiers ( between
-    range | from range | to operand | before operand | after operand | near | range ) range        = operand [ ( to |
-    "-" ) operand ] [ or later | or earlier | between | after ] qualifiers near         = [ count ] ( unit | season |
-    weekday ) ( before | after ) operand operand      = qualifiers partial qualifiers
+    said         = [ not alternatives ] alternatives [ correction alternatives ] [ not alternatives ]
+    alternatives = [ either ] item *( [ "," ] ( or | "/" | and | "," ) item ) [ limit ]
+    limit        = [ "," ] ( before | after ) operand
+    item         = qualifiers ( between range | from range | to operand | before operand | after operand | near |
+                   range )
+    range        = operand [ ( to | "-" ) operand ] [ or later | or earlier | between | after ] qualifiers
+    near         = [ count ] ( unit | season | weekday ) ( before | after ) operand
+    operand      = qualifiers partial qualifiers
 
 A qualifier belongs to the dates it stands with: before the first of several to all of them, within to its own.
 """
@@ -33,7 +36,8 @@ _TO = ("dash", "to", "to_open")
 
 _LIMITS = ("before", "at_latest", "after", "at_earliest")
 _SIDES = {"before": -1, "after": 1}
-_BEGIN_NEAR = ("eve", "day", "few", "unit", "season", "weekday")
+_DAY_BESIDE = {"eve": -1, "morrow": 1}
+_BEGIN_NEAR = ("eve", "morrow", "day", "few", "unit", "season", "weekday")
 _JOINS = {"or": "any", "slash": "any", "and": "all"}
 
 
@@ -54,6 +58,14 @@ class Grammar:
 
     def said(self) -> Expression:
         """said = alternatives [ correction alternatives ]; after a correction only what follows holds."""
+        if self.kinds[self.at] == "not":  # “not 1931 but 1932”
+            self.at += 1
+            said = Expression("not", [self._item()])
+            if self.kinds[self.at] in ("comma", "dash", "correction"):
+                self._corrects()
+                self.at += self.kinds[self.at] in ("comma", "dash")
+            if self.at == self.count:
+                return said
         said = self._alternatives()
         while self._corrects():
             corrected = self._alternatives()
@@ -62,6 +74,10 @@ class Grammar:
             if first.day and last.month and not last.day:  # “12 June, I mean July”
                 last.day = first.day
             said = corrected
+        denial = self.at + (self.kinds[self.at] == "comma")
+        if self.kinds[denial] == "not":  # “1931, not 1932”
+            self.at = denial + 1
+            said = Expression("except", [said, self._alternatives()])
         if self.at < self.count:
             raise NoForm
         return said
@@ -97,7 +113,7 @@ class Grammar:
             if limit in _BEFORE + _AFTER and len(items) == 1 and (kind != "and" or items[0].kind in _LIMITS):
                 self.at += 1 if kind in ("comma", "and") else 0
                 return self._limited(items[0])
-            if (kind not in _JOINS and kind != "comma") or following == "correction":
+            if (kind not in _JOINS and kind != "comma") or following in ("correction", "not"):
                 break
             self.at += 1
             joins.append(kind)
@@ -163,6 +179,8 @@ class Grammar:
         elif kind in _BEFORE or kind in _AFTER:
             self.at += 2 if self.kinds[self.at + 1] == "dash" else 1
             item = Expression(_LIMIT_OF[kind], [self._operand()])
+            if self.kinds[self.at] in _BEHIND and _LIMIT_OF[self.kinds[self.at]] == _LIMIT_OF[kind]:
+                self.at += 1  # “by 1919 at the latest”
         elif kind == "to_open":
             self.at += 1
             item = Expression("to", [self._operand()])
@@ -244,7 +262,7 @@ class Grammar:
             return Expression("between", item.parts)
         if item.kind != "one" or self.kinds[self.at + 1] not in _ENDS:
             return item
-        if kind in _BEHIND:
+        if kind in _BEHIND or (kind == "at_latest" and self.kinds[self.at + 1] == ""):  # “1938, postmark”
             self.at += 1
             return Expression(_LIMIT_OF[kind], item.parts)
         return item
@@ -254,9 +272,9 @@ class Grammar:
         begin, count = self.at, 0
         if self.kinds[begin] not in _BEGIN_NEAR:
             return None
-        if self.kinds[begin] == "eve":
+        if self.kinds[begin] in _DAY_BESIDE:
             self.at += 1
-            return Expression("near", [self._operand()], distance=Distance(-1, "day"))
+            return Expression("near", [self._operand()], distance=Distance(_DAY_BESIDE[self.kinds[begin]], "day"))
         if self.kinds[self.at] == "day" and self.kinds[self.at + 1] == "unit":
             count = self.senses[self.at].value[0]  # type: ignore[index]
             self.at += 1
@@ -270,6 +288,8 @@ class Grammar:
         self.at += 2
         anchor = self._operand()
         unit = str(sense.value) if sense.kind == "unit" else sense.kind
+        if unit.startswith("one_"):
+            unit, count = unit.removeprefix("one_"), count or 1
         if unit in ("days", "weeks", "months", "years"):  # “the weeks before Christmas” are a few
             unit, count = unit[:-1], count or -1
         value = sense.value if isinstance(sense.value, int) else 0
@@ -321,7 +341,7 @@ class Grammar:
 
     def _marks(self) -> int:
         mark = 0
-        while self.kinds[self.at] in ("about", "doubt"):
+        while self.kinds[self.at] in ("about", "doubt", "query"):
             mark |= _QUALIFIERS[self.kinds[self.at]]
             self.at += 1
             if self.kinds[self.at] in ("comma", "dash"):

@@ -185,7 +185,7 @@ class Gathered:
                 date.month or date.day or date.feast or date.weekday >= 0 or date.year or date.part or date.bare
             )
         if date.years:
-            return date.season > 0 or not parts
+            return date.season > 0 or not parts or (bool(date.feast) and not (date.month or date.part or date.bare))
         if date.grouping:
             return not (date.month or date.day or date.feast or date.season or date.part or date.bare)
         if date.calendar in ("dual", "hebrew"):

@@ -8,13 +8,13 @@ Theatres = tuple[tuple[str, str, str], ...]
 
 SPANS: tuple[tuple[str, Theatres], ...] = (
     (
-        "first world war|1st world war|great war|1 world war|world war 1|world war one|world war i|ww1|wwi|ww i|ww 1|1914-18 war|1914-1918 war|14-18 war|kaiser's war|esimene maailmasõda|esimese maailmasõja ajal"
+        "first world war|first war|1st war|1st world war|great war|1 world war|world war 1|world war one|world war i|ww1|wwi|ww i|ww 1|1914-18 war|1914-1918 war|14-18 war|kaiser's war|esimene maailmasõda|esimese maailmasõja ajal"
         "|erster weltkrieg|erste weltkrieg|ersten weltkrieg|ersten weltkriegs|1 weltkrieg|i weltkrieg|première guerre mondiale|grande guerre|primera guerra mundial|prima guerra mondiale|eerste wereldoorlog"
         "|första världskriget|første verdenskrig|ensimmäinen maailmansota|первая мировая|первая мировая война|i wojna światowa|pierwsza wojna światowa|pirmais pasaules karš|pirmasis pasaulinis karas|první světová válka",
         (("", "1914-07", "1918-11"), ("US", "1917-04", "1918-11"), ("IT", "1915-05", "1918-11")),
     ),
     (
-        "second world war|2nd world war|2 world war|world war 2|world war two|world war ii|ww2|wwii|ww ii|ww 2|1939-45 war|1939-1945 war|39-45 war|hitler's war|teine maailmasõda|teise maailmasõja ajal"
+        "second world war|second war|2nd war|2nd world war|2 world war|world war 2|world war two|world war ii|ww2|wwii|ww ii|ww 2|1939-45 war|1939-1945 war|39-45 war|hitler's war|teine maailmasõda|teise maailmasõja ajal"
         "|zweiter weltkrieg|zweite weltkrieg|zweiten weltkrieg|zweiten weltkriegs|2 weltkrieg|ii weltkrieg|seconde guerre mondiale|deuxième guerre mondiale|segunda guerra mundial|seconda guerra mondiale|tweede wereldoorlog"
         "|andra världskriget|anden verdenskrig|andre verdenskrig|toinen maailmansota|вторая мировая|вторая мировая война|ii wojna światowa|druga wojna światowa|otrais pasaules karš|antrasis pasaulinis karas|druhá světová válka",
         (("", "1939-09", "1945-09"), ("US", "1941-12", "1945-09"), ("EE", "1941-06", "1944-11"), ("IT", "1940-06", "1945-05")),
@@ -26,13 +26,19 @@ SPANS: tuple[tuple[str, Theatres], ...] = (
     ("korean war", (("", "1950-06", "1953-07"),)),
     ("war of independence|vabadussõda|vabadussõja ajal|estonian war of independence", (("EE", "1918-11", "1920-02"),)),
     ("war of independence|irish war of independence", (("IE", "1919-01", "1921-07"),)),
-    ("winter war|talvisota|talvesõda", (("FI", "1939-11", "1940-03"),)),
-    ("continuation war|jatkosota", (("FI", "1941-06", "1944-09"),)),
+    ("winter war|talvisota|talvesõda|talvisodan aikana|talvisodan|talvisodassa", (("FI", "1939-11", "1940-03"),)),
+    ("continuation war|jatkosota|jatkosodan aikana|jatkosodan|jatkosodassa", (("FI", "1941-06", "1944-09"),)),
     ("great patriotic war|великая отечественная война|великая отечественная", (("RU", "1941-06", "1945-05"),)),
     ("crimean war", (("", "1853-10", "1856-03"),)),
     ("franco-prussian war", (("", "1870-07", "1871-05"),)),
-    ("spanish civil war|guerra civil española", (("ES", "1936-07", "1939-04"),)),
+    ("spanish civil war|guerra civil española|guerra civil", (("ES", "1936-07", "1939-04"),)),
     ("irish civil war", (("IE", "1922-06", "1923-05"),)),
+    ("phoney war|drôle de guerre|sitzkrieg", (("", "1939-09", "1940-05"),)),
+    ("hunger winter|hongerwinter", (("NL", "1944-11", "1945-05"),)),
+    ("occupation of denmark|besættelsen|besættelsestiden", (("DK", "1940-04", "1945-05"),)),
+    ("occupation of norway|okkupasjonen", (("NO", "1940-04", "1945-05"),)),
+    ("okupacja|okupacji|pod okupacją", (("PL", "1939-09", "1945-01"),)),
+    ("první republika|první republiky|first czechoslovak republic", (("CZ", "1918-10", "1938-09"),)),
     ("american civil war", (("US", "1861-04", "1865-04"),)),
     ("spanish-american war", (("US", "1898-04", "1898-08"),)),
     ("vietnam war", (("US", "1965-03", "1973-03"),)),

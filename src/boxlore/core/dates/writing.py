@@ -146,6 +146,9 @@ def _of_years(date: Partial, context: DateContext, pick: int) -> str:
     if date.assumed:
         shift = int(CENTURIES[pick if pick < 3 else 0]) * 100 - 1900
         first, last = first + shift, last + shift
+    if date.feast:
+        days = tuple(_feast(date, context, f"{year:04d}", 0).edtf for year in (first, last))
+        raise NoSuchDate("Of which year?", days)
     if not date.season:
         return f"{first}/{last}"
     southern = context.hemisphere == "south"

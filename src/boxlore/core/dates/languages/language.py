@@ -15,10 +15,11 @@ class Language:
 
     `code` is its ISO 639-1 code, under which CLDR's names are found. `months` and `weekdays` are rows of twelve or
     seven further forms, `*_endings` what may follow a form of such a row. `words` are the words by kind (the kinds
-    stand in `core.dates.lexicon`). `decades` are words for the decade that begins with a number (`fifties`).
+    stand in `core.dates.lexicon`). `centuries` are names by the first two digits of their
+    years (`ottocento`), `decades` words for the decade that begins with a number (`fifties`).
     `numbers` and `ordinals` are spoken numbers by value; `decade_endings` follow a year's digits at once (`1950s`);
     `ordinal_endings` a day's (`3rd`). `feasts` are names by the first name of the feast in
-    `core.dates.holidays_table`.
+    `core.dates.holidays_table`, `feast_endings` what may follow one (`jaanipäeval`).
     """
 
     code: str
@@ -27,9 +28,11 @@ class Language:
     weekdays: tuple[str, ...] = ()
     weekday_endings: str = ""
     words: Mapping[str, str] = field(default_factory=dict)
+    centuries: Mapping[int, str] = field(default_factory=dict)
     decades: Mapping[int, str] = field(default_factory=dict)
     numbers: Mapping[int, str] = field(default_factory=dict)
     ordinals: Mapping[int, str] = field(default_factory=dict)
     decade_endings: str = ""
     ordinal_endings: str = ""
+    feast_endings: str = ""
     feasts: Mapping[str, str] = field(default_factory=dict)
