@@ -8,6 +8,7 @@ from boxlore.core.people.name_doubts import Doubt, Hit
 from boxlore.core.people.name_index import As, Meant, NameIndex, is_initial_of, letter_key
 from boxlore.core.people.name_runs import Run
 from boxlore.core.people.name_words_table import FAMILY_WORDS, PARTICLES, WIFE_TITLES
+from boxlore.core.people.plain_words import is_numbered, is_something_else
 from boxlore.core.people.written_words import Text
 
 
@@ -24,7 +25,6 @@ class _Full:
 _JOINS = re.compile(r"[ \t\r\u00a0_\-–‐‑/+#@]*\n?[ \t_\-#@]*")
 _JOINS_LETTER = re.compile(r"\.?[ \t\r\u00a0_\-]*\n?[ \t]*")
 _COMMA = re.compile(r"[ \t]*,[ \t\n]*")
-_NEAR = re.compile(r"[\s,./–\-]*")
 LONGEST_NAME = 6
 ONE_LETTER_WORDS = frozenset("aeiouyàвкиосуая")
 """Words of one letter: “A Rourke” is nobody's initial."""
@@ -212,6 +212,8 @@ class Phrases:
         around = [full for full in self._full if full.first <= at <= full.last]
         if any(full.how < As.MISSPELT for full in around):
             return
+        if not self._one_case and self._words[at].spelled[0].isupper() and is_something_else(self._words, at):
+            return
         own = {full.person for full in around}
         by_doubt: dict[Doubt, set[str]] = {}
         for person, how in meant.calls.items():
@@ -251,14 +253,14 @@ class Phrases:
             return self._is_small(at)
         if how is As.SHORT and self._is_small(at, if_one_case=False):
             return True
-        return meant.is_everyday and (self._is_small(at, if_one_case=False) or self._near_a_number(at))
+        return meant.is_everyday and (self._is_small(at, if_one_case=False) or is_numbered(self._words, at))
 
     def _may_be_family(self, at: int, meant: Meant, how: As, person: str) -> bool:
         if how is As.PART_OF_FULL or (how is not As.TOLD and self._is_small(at)):
             return False
         if how is As.INFLECTED and meant.is_everyday and not self._another_follows(at):
             return False
-        if meant.is_everyday and (self._is_small(at) or self._near_a_number(at)):
+        if meant.is_everyday and (self._is_small(at) or is_numbered(self._words, at)):
             return False
         return not (self._has_other_initial(at, person) or self._is_of_family(at, meant))
 
@@ -283,12 +285,6 @@ class Phrases:
         """Whether a word is written small; `if_one_case` is the answer where the whole text is."""
         small = self._words[at].spelled[0].islower()
         return small and (if_one_case or not self._one_case)
-
-    def _near_a_number(self, at: int) -> bool:
-        """`May 1964`, `12 May`, `Box 3`."""
-        words = self._words
-        after = at + 1 < len(words) and words[at + 1].folded.isdigit() and bool(_NEAR.fullmatch(words[at + 1].before))
-        return after or (at > 0 and words[at - 1].folded.isdigit() and bool(_NEAR.fullmatch(words[at].before)))
 
     def _initials(self) -> Iterator[Hit]:
         """`J. T.`, `L.J.R.`, `LJR`: initials that are nobody's surely."""

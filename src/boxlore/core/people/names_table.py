@@ -154,7 +154,21 @@ EVERYDAY = frozenset(
         "virta maki lahti koski salo ranta laine niemi joki "
         "liepa ozols berzins kalns vilks lacis vanags rasa ausra aidas "
         "vera nadezda ljubov вера надежда любовь роза лилия слава роман волков мороз король "
-        "rosa perla luz stern klein gross lang jung berg wolf koch vogel blum"
+        "rosa perla luz stern klein gross lang jung berg wolf koch vogel blum "
+        "aroha mana tui moana marama ngaio huia kowhai rimu rata miro nikau kahu rangi whetu tama manu maia manaia "
+        "aino meri ilta toivo onni rauha lahja taimi satu suvi tuuli usko lumi pilvi sini orvokki kielo kukka marja "
+        "helmi impi armas sulo ilma lempi toini urho oie virve leelo maimu vaike vilja valve luule lehte mai eha koit "
+        "onne ilme hilja marju alba blanca dolores mercedes esperanza consuelo pilar soledad paz sol gloria estrella "
+        "rocio nieves cruz domingo leon flor margarita violeta mar rosario aurora amparo marguerite blanche france "
+        "celeste marine prune heide linde ernst stella gioia bianca viola luce grazia fiore bruno primo natale "
+        "avril abril julio junio summer justice mercy charity clement constant amity temperance melody harmony sienna "
+        "savannah paris chelsea brooklyn london sydney florence virginia georgia carolina victoria israel jordan"
     ).split()
 )
-"""Words of names that are words of every day too, folded: alone they point to nobody, but may. From memory."""
+"""Words of names that are words of every day or places too, folded: alone they point to nobody, but may. From memory."""
+
+TIMES = frozenset("april may june august avril abril junio julio spring summer autumn winter".split())
+"""Those of them that are months and seasons."""
+
+NUMBERED = TIMES | frozenset("box folder item number letter album photo print picture page house lane box lot".split())
+"""Those of them that stand before a number and name nobody there: `May 1964`, `Box 3`."""

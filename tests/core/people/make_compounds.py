@@ -1,0 +1,55 @@
+"""Makes `core/people/compounds_table.py`: things that begin with a word that is a name too (`Graham flour`, `May Day`).
+
+They are the nouns of more than one word in WordNet 3.0 (Princeton University; package `wordnet-base` of Debian) of
+which the first is a name of our lists, without those that are people, families of plants, or two names. A plural is
+kept where the last word is no verb, for `Poppy seeds the lawn` tells of somebody. Run with the folder of its files:
+python tests/core/people/make_compounds.py [FOLDER]
+"""
+
+import sys
+from collections import defaultdict
+from collections.abc import Iterator
+from pathlib import Path
+
+from boxlore.core.people.name_lists_table import GIVEN
+from boxlore.core.people.names_table import EVERYDAY, SHORT_FORMS
+
+TABLE = Path(__file__).parents[3] / "src" / "boxlore" / "core" / "people" / "compounds_table.py"
+WORDNET = Path("/usr/share/wordnet")
+PERSON = 18
+"""The number of `noun.person` among WordNet's files (lexnames(5WN))."""
+GROUPS = {"family", "families", "order", "genus", "dynasty"}
+
+
+def nouns(folder: Path) -> Iterator[tuple[int, list[str]]]:
+    """(file of WordNet, words) of every noun that has more than one word (the format: wndb(5WN))."""
+    for line in (folder / "data.noun").read_text("ascii").splitlines():
+        if not line.startswith(" "):
+            cells = line.split()
+            for noun in cells[4 : 4 + 2 * int(cells[3], 16) : 2]:
+                if "_" in noun:
+                    yield int(cells[1]), noun.lower().replace("'", "").replace("-", " ").replace("_", " ").split()
+
+
+def table(folder: Path = WORDNET) -> str:
+    """The text of the module."""
+    given = {*GIVEN, *(name for row in SHORT_FORMS for name in row)}
+    verbs = {line.split()[0] for line in (folder / "index.verb").read_text("ascii").splitlines() if line[0] != " "}
+    people = {tuple(words) for file, words in nouns(folder) if file == PERSON}
+    rests: dict[str, set[str]] = defaultdict(set)
+    for _, words in nouns(folder):
+        first, last = words[0], words[-1]
+        is_thing = tuple(words) not in people and GROUPS.isdisjoint(words) and words[1] not in given - EVERYDAY
+        if first in given | EVERYDAY and is_thing and all(word.isalpha() and word.isascii() for word in words):
+            rests[first].add(" ".join(words[1:]))
+            if last not in verbs and len(words) == 2 and not last.endswith(("s", "y", "ch", "sh", "x", "god")):
+                rests[first].add(f"{last}s")
+    lines = ['"""Things that begin with a name: WordNet 3.0; made by tests/core/people/make_compounds.py."""', ""]
+    lines += ['THINGS = """']
+    lines += [f"{first}: {', '.join(sorted(of))}" for first, of in sorted(rests.items())]
+    lines += ['"""', '"""The first word, and what may follow it, folded and without apostrophes, line by line."""', ""]
+    return "\n".join(lines)
+
+
+if __name__ == "__main__":
+    TABLE.write_text(table(Path(sys.argv[1]) if sys.argv[1:] else WORDNET), encoding="utf-8")
