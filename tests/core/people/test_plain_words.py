@@ -31,7 +31,7 @@ SOMETHING_ELSE = [
     "May–June 1930",
     "2 June",
     "May Day on the green",
-    "May beetles and May apples",
+    "a May beetle and May apples",
     "May I come in?",
     "Will you come? May the road rise.",
     "Poppy seed cake",
