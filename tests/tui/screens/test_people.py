@@ -237,9 +237,9 @@ def test_check_leads_to_the_photograph_at_its_question(run: Run, collection: Col
             await hands.until("Esc back")
             assert "Check · most worth doing first" in hands.text
             await hands.press("tab")
-            for _ in range(20):
-                if not re.search(r"▸ ask \d+ × TRA-0001 Nobody has said when", hands.text):
-                    await hands.press("down")
+            while not re.search(r"▸ ask \d+ × TRA-0001 Nobody has said when", shown := hands.text):
+                await hands.press("down")
+                assert hands.text != shown, "the last line, and it was not among them"
             await hands.press("enter")
             assert "Check · date.missing" in hands.text
             await hands.press("down", "enter")
