@@ -2,7 +2,8 @@
 
 They are the nouns of more than one word in WordNet 3.0 (Princeton University; package `wordnet-base` of Debian) of
 which the first is a name of our lists, without those that are people, families of plants, or two names. A plural is
-kept where the last word is no verb, for `Poppy seeds the lawn` tells of somebody. Run with the folder of its files:
+kept where the last word is no verb, for `Poppy seeds the lawn` tells of somebody. Beside them the commonest words of
+its tagged texts. Run with the folder of its files:
 python tests/core/people/make_compounds.py [FOLDER]
 """
 
@@ -10,12 +11,15 @@ import sys
 from collections import defaultdict
 from collections.abc import Iterator
 from pathlib import Path
+from textwrap import wrap
 
 from boxlore.core.people.name_lists_table import GIVEN
 from boxlore.core.people.names_table import EVERYDAY, SHORT_FORMS
 
 TABLE = Path(__file__).parents[3] / "src" / "boxlore" / "core" / "people" / "compounds_table.py"
 WORDNET = Path("/usr/share/wordnet")
+RAREST = 2
+"""How often a word stands in WordNet's tagged texts to be a common one (cntlist(5WN))."""
 PERSON = 18
 """The number of `noun.person` among WordNet's files (lexnames(5WN))."""
 GROUPS = {"family", "families", "order", "genus", "dynasty"}
@@ -29,6 +33,25 @@ def nouns(folder: Path) -> Iterator[tuple[int, list[str]]]:
             for noun in cells[4 : 4 + 2 * int(cells[3], 16) : 2]:
                 if "_" in noun:
                     yield int(cells[1]), noun.lower().replace("'", "").replace("-", " ").replace("_", " ").split()
+
+
+def common_words(folder: Path) -> list[str]:
+    """Words of three to seven letters that are written small and common."""
+    names = {name for row in SHORT_FORMS for name in row} - EVERYDAY
+    small: set[str] = set()
+    for name in ("noun", "verb", "adj", "adv"):
+        for line in (folder / f"data.{name}").read_text("ascii").splitlines():
+            cells = line.split()
+            small.update(cells[4 : 4 + 2 * int(cells[3], 16) : 2] if not line.startswith(" ") else ())
+    counts: dict[str, int] = defaultdict(int)
+    for line in (folder / "cntlist.rev").read_text("ascii").splitlines():
+        sense, _, count = line.split()
+        counts[sense.partition("%")[0]] += int(count)
+    return sorted(
+        word
+        for word, count in counts.items()
+        if count >= RAREST and word in small - names and word.isascii() and word.isalpha() and 3 <= len(word) <= 7
+    )
 
 
 def table(folder: Path = WORDNET) -> str:
@@ -48,6 +71,8 @@ def table(folder: Path = WORDNET) -> str:
     lines += ['THINGS = """']
     lines += [f"{first}: {', '.join(sorted(of))}" for first, of in sorted(rests.items())]
     lines += ['"""', '"""The first word, and what may follow it, folded and without apostrophes, line by line."""', ""]
+    lines += ['WORDS = """', *wrap(" ".join(common_words(folder)), 118), '"""']
+    lines += ['"""Common words that are written small, of three to seven letters."""', ""]
     return "\n".join(lines)
 
 

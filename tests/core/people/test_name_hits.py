@@ -250,6 +250,9 @@ def test_a_wife_by_her_husbands_name() -> None:
 
 OTHER_SCRIPTS = [
     ("Тамара Ройтман", "Tamara Roitmanile"),
+    ("Нина Кузнецова", "Kuznecova Nina"),
+    ("Ελένη Παπαγεωργίου", "papageorgiou.e@x.example"),
+    ("Guðrún Jónsdóttir", "Guðrúnar bók"),
     ("Ida", "Ιδα"),
     ("Ან", "Ან"),
     ("Σάρα", "Сара"),

@@ -19,6 +19,8 @@ PEOPLE = [
     person("aroha", name="Aroha Parata"),
     person("will", name="Will Tamm"),
     person("summer", name="Summer Lowe"),
+    person("mere", name="Mere Tan"),
+    person("jose", name="José Vega"),
 ]
 FINDER = finder(PEOPLE, [])
 SOMETHING_ELSE = [
@@ -45,8 +47,14 @@ SOMETHING_ELSE = [
     "aroha nui from us All",
     "Summer 1911, in Summer",
     "Mid-May frost",
+    "A picture of mere beauty",
+    "Her tan shoes",
+    "San José, Costa Rica",
 ]
 SOMEBODY = [
+    "mere and the dog",
+    "Mere and the dog",
+    "Mr Tan",
     "with May",
     "May and June",
     "in May’s garden",

@@ -79,7 +79,7 @@ NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
     ("y", "", "eho emu ym ho"),
     ("ova", "ov", "e ou u"),
     # German, English (a family), Dutch, the North
-    ("*", "*", "s es ens er"),
+    ("*", "*", "s es ens er ar"),
     ("+", "+", "s ns"),
 )
 

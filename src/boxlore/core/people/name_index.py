@@ -25,6 +25,7 @@ from boxlore.core.people.name_words_table import PARTICLES, TITLES
 from boxlore.core.people.names import close, full_names_of, gendered_forms, pet_forms, short_rows
 from boxlore.core.people.names_table import EVERYDAY
 from boxlore.core.people.person import Person
+from boxlore.core.people.plain_words import english_words
 from boxlore.core.people.written_words import (
     APOSTROPHES,
     ARABIC,
@@ -74,6 +75,8 @@ class Meant:
     families: Mapping[str, As] = field(default_factory=dict)
     besides: Mapping[str, As] = field(default_factory=dict)
     is_everyday: bool = False
+    is_word: bool = False
+    """Whether it is a common English word where it is written small: `mere`, `tan`."""
     is_other_name: bool = False
     """Whether the form is a given name of its own: `Marta` is not only a case of `Mart`."""
     is_short: bool = False
@@ -294,6 +297,7 @@ class NameIndex:
         return Meant(
             calls, families, besides,
             is_everyday=folded in EVERYDAY or any(base in EVERYDAY for base in matches),
+            is_word=folded in english_words(),
             is_other_name=not told and (folded in GIVEN or bool(short_rows(folded))),
             is_short=not told and min(map(len, matches), default=9) < SHORTEST_TO_INFLECT,
         )  # fmt: skip
@@ -376,7 +380,8 @@ def _latin(base: str, own: str) -> Forms:
 def _keys(base: str, own: str) -> Forms:
     if own in (CYRILLIC, GREEK):
         key = key_of(base, own)
-        yield from ((key_of(form, LATIN), As.OTHER_SCRIPT) for form in {key} | latin_forms(key))
+        for spelling in {key, key.replace("ts", "s"), key.replace("ts", "k")}:  # Kuznetsova is Kuznecova too
+            yield from ((key_of(form, LATIN), As.OTHER_SCRIPT) for form in {spelling} | latin_forms(spelling))
 
 
 def _consonants(base: str, own: str) -> Forms:

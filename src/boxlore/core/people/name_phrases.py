@@ -227,7 +227,7 @@ class Phrases:
             yield self._hit(at, at, people, doubt)
 
     def _doubt(self, at: int, meant: Meant, how: As) -> Doubt:
-        if meant.is_everyday:
+        if meant.is_everyday or (meant.is_word and self._is_small(at)):
             return Doubt.EVERYDAY
         if how is As.MISSPELT:
             return Doubt.MISSPELT
@@ -251,7 +251,7 @@ class Phrases:
             return True
         if how is As.MISSPELT or (meant.is_everyday and how is not As.TOLD):
             return self._is_small(at)
-        if how is As.SHORT and self._is_small(at, if_one_case=False):
+        if (how is As.SHORT or meant.is_word) and self._is_small(at, if_one_case=False):
             return True
         return meant.is_everyday and (self._is_small(at, if_one_case=False) or is_numbered(self._words, at))
 
@@ -259,6 +259,8 @@ class Phrases:
         if how is As.PART_OF_FULL or (how is not As.TOLD and self._is_small(at)):
             return False
         if how is As.INFLECTED and meant.is_everyday and not self._another_follows(at):
+            return False
+        if meant.is_word and self._is_small(at, if_one_case=False):
             return False
         if meant.is_everyday and (self._is_small(at) or is_numbered(self._words, at)):
             return False

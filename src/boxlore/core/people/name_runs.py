@@ -134,7 +134,7 @@ class NameRuns:
     def _pieces(self, letters: Letters) -> tuple[Piece, ...]:
         """Every piece that names or may name somebody: of each person the longest, sure before doubtful."""
         best: dict[str, Piece] = {}
-        for piece in (*self._in_own_script(letters), *self._in_another(letters.text)):
+        for piece in (*self._in_own_script(letters), *self._in_another(letters)):
             before = best.get(piece.person)
             if before is None or _worth(before) < _worth(piece):
                 best[piece.person] = piece
@@ -147,15 +147,16 @@ class NameRuns:
                 if is_sure is not None:
                     yield Piece(span.start, span.end, ident, is_sure)
 
-    def _in_another(self, text: str) -> Iterator[Piece]:
+    def _in_another(self, letters: Letters) -> Iterator[Piece]:
         """A run in another script than that of the name: the whole of it, by its key."""
-        script = script_of(text[0])
+        script, text = script_of(letters.text[0]), letters.text
         if script not in (LATIN, CYRILLIC, GREEK):
             return
         key = key_of(text, script)
         for at, part, (ident, of_name) in _anchors(key, self._keyed):
             spans = _spans(key, at, part, self._parts[ident, of_name]) if of_name != script else ()
-            if any((span.start, span.end) == (0, len(key)) and span.is_full for span in spans):
+            whole = [span for span in spans if (span.start, span.end) == (0, len(key))]
+            if any(span.is_full or (letters.is_tag and span.count(INITIAL)) for span in whole):
                 yield Piece(0, len(text), ident, is_sure=True)
 
 

@@ -9,7 +9,7 @@ import re
 from collections.abc import Sequence
 from functools import cache
 
-from boxlore.core.people.compounds_table import THINGS
+from boxlore.core.people.compounds_table import THINGS, WORDS
 from boxlore.core.people.name_words_table import TITLES
 from boxlore.core.people.names_table import NUMBERED, TIMES
 from boxlore.core.people.written_words import Word, plain
@@ -26,7 +26,7 @@ _PLACES_BEHIND = frozenset(
     "street road avenue terrace crescent square quay wharf bay island islands land peninsula glacier strait railway "
     "station hotel hospital college university theatre cathedral museum county shire tanav maantee strasse rue".split()
 )
-_BEFORE_PLACES = frozenset("mount mt cape lake port fort loch ss rms hms hmnzs tss mv".split())
+_BEFORE_PLACES = frozenset("mount mt cape lake port fort loch san santa sao saint ss rms hms hmnzs tss mv".split())
 
 _NEAR = re.compile(r"[\s./–\-]*")
 
@@ -35,6 +35,12 @@ _NEAR = re.compile(r"[\s./–\-]*")
 def _things() -> dict[str, frozenset[tuple[str, ...]]]:
     rows = (line.partition(": ") for line in THINGS.split("\n")[1:-1])
     return {first: frozenset(tuple(rest.split()) for rest in rests.split(", ")) for first, _, rests in rows}
+
+
+@cache
+def english_words() -> frozenset[str]:
+    """The commonest English words of three to seven letters, which are no names where they are written small."""
+    return frozenset(WORDS.split())
 
 
 def is_something_else(words: Sequence[Word], at: int) -> bool:
