@@ -3,6 +3,7 @@
 import csv
 import json
 import sqlite3
+from datetime import date
 from pathlib import Path
 
 import click
@@ -11,6 +12,7 @@ from PIL import Image, ImageDraw
 
 from boxlore.cli import commands
 from boxlore.cli.main import COMMANDS, boxlore
+from boxlore.sheets.transfer_papers import InventoryLine, inventory_pdf
 
 
 def rows(out: str) -> list[dict[str, object]]:
@@ -155,12 +157,17 @@ def test_a_persons_field_is_struck_and_what_carries_it_is_listed(run, mine: Path
     (mine / "pages" / "leida.html").write_text("<p>kept BEES on the cannery roof", "utf-8")
     (mine / "print").mkdir(exist_ok=True)
     (mine / "print" / "old.pdf").write_bytes(b"%PDF-")
+    for name, words in (("hives", "Leida kept bees."), ("sea", "The boat.")):
+        line = InventoryLine("TRA-0001", "", words, "")
+        data = inventory_pdf("Photographs", "One.", [("Box 1", [line])], paper="a4", printed_on=date(2026, 11, 27))
+        (mine / "print" / f"{name}.pdf").write_bytes(data)
     code, _, err = run("-c", mine, "strike", "Leida Rourke", "story", "--words", "bees")
     assert code == 1 and "1 statement would be struck" in err and "Nothing was struck" in err
     code, out, err = run("-c", mine, "strike", "leida rou", "story", "--words", "bees", "--yes", "--json")
     (row,) = rows(out)
     assert code == 1 and row["struck"] == 1 and "pages/leida.html" in row["still_in"]  # type: ignore[operator]
     assert "Still in pages/leida.html" in err
+    assert "Still in print/hives.pdf: made before; make it again, or delete it." in err and "sea.pdf" not in err
     assert "print/old.pdf" in row["not_searched"] and "Not searched: print/old.pdf" in err  # type: ignore[operator]
     shown = run("-c", mine, "people", "show", "Leida Rourke")[1]
     assert "bees" not in shown and "Sang at every launching" in shown

@@ -13,7 +13,7 @@ from boxlore.core.rules.kin import look_over_people
 from boxlore.core.rules.of_record import look_over
 from boxlore.core.rules.together import Together
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.records import EVERYTHING, Selection, records, weddings
+from boxlore.tasks.collection.records import EVERYTHING, Selection, contradictions, records, weddings
 from boxlore.tasks.originals.housing_check import general_findings, ground_of, item_findings
 from boxlore.tasks.scans.fixity import schedule_findings
 from boxlore.tasks.scans.lookalikes import Alike, alike
@@ -55,7 +55,7 @@ def check(collection: Collection, selection: Selection = EVERYTHING) -> Iterator
         for whole in general_findings(ground):
             if whole.finding.rule != "kept.nowhere":  # said with the item, above
                 yield ItemFinding(whole.finding, whole.number, whole.mark)
-        for person_finding in look_over_people(people, weddings(collection)):
+        for person_finding in (*look_over_people(people, weddings(collection)), *contradictions(collection)):
             yield ItemFinding(person_finding, "", "")
     for group in alike(collection, seen):
         yield ItemFinding(_alike(group), group.numbers[0], marks[group.numbers[0]])

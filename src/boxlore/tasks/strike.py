@@ -2,15 +2,17 @@
 
 import os
 from collections.abc import Callable, Iterable
+from contextlib import suppress
 from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
 
-from boxlore.core.errors import WrongUse
+from boxlore.core.errors import ByteFault, WrongUse
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.containers import looks_like_number
 from boxlore.core.statements import Kind, Statement, Subject, fold
+from boxlore.formats import documents
 from boxlore.store.backups import FOLDER
 from boxlore.store.strike import StrikeReport as StrikeReport
 from boxlore.store.strike import finish, pending, said, strike, unsaid
@@ -217,3 +219,18 @@ def not_searched(collection: Collection) -> list[str]:
     """Files of the folder that hold their words compressed, where a search of bytes does not see them."""
     paths = sorted(path for path in collection.folder.rglob("*") if path.suffix.lower() in COMPRESSED)
     return [path.relative_to(collection.folder).as_posix() for path in paths if path.is_file()]
+
+
+WORDS_KNOWN = 6
+"""By so many words from its beginning a statement is known again on a page, where lines and pages part it."""
+
+
+def pdfs_read(collection: Collection, struck: Iterable[str]) -> dict[str, bool]:
+    """The PDFs of the folder that can be read to their end, and whether any of the struck words stand in them."""
+    asked = [tokens[:WORDS_KNOWN] for tokens in map(_tokens, struck) if tokens]
+    read: dict[str, bool] = {}
+    for name in (name for name in not_searched(collection) if name.lower().endswith(".pdf")):
+        with open(collection.folder / name, "rb") as file, suppress(ByteFault):
+            told = [token for text in documents.texts(name, file) for token in _tokens(text.words)]
+            read[name] = any(_holds(told, tokens) for tokens in asked)
+    return read

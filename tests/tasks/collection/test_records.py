@@ -13,8 +13,10 @@ from boxlore.core.crosswalk.dublin_core import authority_form
 from boxlore.core.records.audience import To
 from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.tasks.archive.context import closing_of, thing_lines
-from boxlore.tasks.collection.opening import Collection, open_collection
+from boxlore.tasks.check import check
+from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.records import AudienceView, Selection, record_of, seen_by
+from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.outputs.sheets import PrintOrder, printing_of
 from boxlore.tasks.people.kin_captions import kin_to
 from boxlore.tasks.people.registry import find_person
@@ -100,3 +102,16 @@ def test_a_search_chooses_by_what_its_recipient_may_see(collection: Collection, 
     for to in (To.KEEPER, To.FAMILY, To.OUTSIDE):
         chosen = list(seen_by(collection, to).records(Selection(words=words)))
         assert bool(chosen) == (to in told_to), to
+
+
+def test_what_cannot_be_all_true_of_a_life_is_said_at_check(tmp_path: Path) -> None:
+    """Two people may stand in one entry; found before anything leaves, not only at a transfer (a rule of our own)."""
+    start(tmp_path / "c", Settings())
+    with open_collection(tmp_path / "c") as collection:
+        act = collection.act("told")
+        helmi = act.new(Kind.PERSON)
+        for field, words in (("name", "Helmi Tamm"), ("died", "1944"), ("living", "yes")):
+            Teller(collection).add(act, helmi, field, words, Telling())
+        act.done()
+        said = [located.finding.message for located in check(collection)]
+    assert any(words.startswith("Helmi Tamm is named and shown to nobody outside: a death is told") for words in said)

@@ -22,6 +22,7 @@ from boxlore.tasks.strike import (
     named,
     not_searched,
     own_files,
+    pdfs_read,
     strike_out,
     targets,
     targets_everywhere,
@@ -67,16 +68,19 @@ def strike(ctx: click.Context, about: str, field: str, words: str | None, yes: b
         report = strike_out(
             collection, [target.statement for target in to_strike], waiting=talk.say, stopped=bar.stopped
         )
-        carrying = _report(collection, report, as_json=as_json)
+        printed = pdfs_read(collection, [words] if words else [target.words for target in to_strike])
+        carrying = _report(collection, report, printed, as_json=as_json)
         for said in own:
             talk.say(output.safe(said))
         named(collection)
     ctx.exit(1 if carrying or not report.finished else 0)
 
 
-def _report(collection: Collection, report: StrikeReport, *, as_json: bool) -> list[str]:
-    """Say what was struck, and which files still carry the words; the paths of these."""
-    carrying, unsearched = carriers(collection, report), not_searched(collection)
+def _report(collection: Collection, report: StrikeReport, printed: dict[str, bool], *, as_json: bool) -> list[str]:
+    """Say what was struck, and which files still carry the words; the paths of these. `printed` are PDFs that were
+    read, and whether the words stand in them."""
+    carrying = list(dict.fromkeys([*carriers(collection, report), *(path for path in printed if printed[path])]))
+    unsearched = [path for path in not_searched(collection) if path not in printed]
     if as_json:
         output.row(
             {"struck": report.struck, "finished": report.finished, "still_in": carrying, "not_searched": unsearched}

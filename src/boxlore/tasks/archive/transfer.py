@@ -119,7 +119,7 @@ def transfer(
     outside = seen_by(collection, To.OUTSIDE)
     items = order_of_containers(collection)
     run = _TransferRun(collection, order, closing_of(collection, outside), items, outside, progress)
-    run.findings += contradictions(outside)
+    run.findings += contradictions(collection, outside.lives)
     parts: list[TransferPart] = []
     with work_folder(collection.folder, out / "transfer") as work:
         for name, seen in (("open", outside), ("closed", seen_by(collection, To.ARCHIVE))):

@@ -222,9 +222,10 @@ def _own_audiences(collection: Collection, about: Subject) -> tuple[str, ...]:
     )
 
 
-def contradictions(outside: AudienceView) -> list[Finding]:
-    """Who is named to nobody outside because of what cannot be all true, for the keeper."""
-    people = outside.collection.people()
+def contradictions(collection: Collection, lives: Mapping[str, Life] | None = None) -> list[Finding]:
+    """Who is named to nobody outside because of what cannot be all true, for the keeper; `lives` where they are known
+    already."""
+    people = collection.people()
     return [
         Finding(
             rule="life.contradiction",
@@ -233,7 +234,7 @@ def contradictions(outside: AudienceView) -> list[Finding]:
             "is not so (boxlore people tell, or the person's own screen), or part two people who stand in one entry.",
             source="derived",
         )
-        for ident, life in outside.lives.items()
+        for ident, life in (lives_of(collection) if lives is None else lives).items()
         if life.contradiction
     ]
 
