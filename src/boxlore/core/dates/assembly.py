@@ -72,12 +72,12 @@ class Assembly(Gathered):
         if kind == "slash":
             return ahead in ("month", "roman") and self._is_only_a_year(beyond)
         if kind == "comma":
-            return year_ahead or (
+            return (year_ahead and not date.span) or (
                 self._after_comma(following) and not (date.year and self._short_year_ahead(following))
             )
         if kind == "dash":
             if self.date.part and not (date.year or date.within_a_year or self.numbers):
-                return ahead in SLOTS
+                return ahead in SLOTS and ahead != "part"
             if date.year and not (date.within_a_year or self.numbers) and ahead in ("month", "season", "feast"):
                 return not beyond or beyond[0].kind in ("dash", "day")  # 1938 - summer, 1938-June-12
             if ahead == "month":
@@ -97,6 +97,9 @@ class Assembly(Gathered):
         if kind in _QUALIFIERS and (year_ahead or (ahead == "month" and not date.month)):
             self.pending |= _QUALIFIERS[kind]
             return bool(self.numbers or self.ordinals or date.within_a_year)
+        if kind == "query" and ahead == "unit" and date.year and not beyond:  # 1938 (?) г.
+            date.mark |= DOUBT
+            return True
         if kind == "query" and (year_ahead or (ahead == "month" and not date.month and bool(self.numbers or date.day))):
             setattr(self.date, f"{self.latest or 'day'}_mark", DOUBT)
             return self.latest in ("day", "month", "")

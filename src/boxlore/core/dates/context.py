@@ -5,6 +5,8 @@ from collections.abc import Mapping
 from types import MappingProxyType
 from typing import NamedTuple
 
+from boxlore.core.dates.edtf_values import Edtf
+
 
 class DateContext(NamedTuple):
     """The words as told; the collection's settings; and dates already told (folded name → EDTF).
@@ -24,6 +26,14 @@ class DateContext(NamedTuple):
     pictured: Mapping[str, str] = MappingProxyType({})
     this_year: int = 9999
     first_year: int = 0
+
+
+class Outcome(NamedTuple):
+    """EDTF, or None for no date; the question, if there is one; what else may be meant, as EDTF."""
+
+    edtf: Edtf | None
+    ask: str | None = None
+    alternatives: tuple[str, ...] = ()
 
 
 class NoSuchDate(ValueError):

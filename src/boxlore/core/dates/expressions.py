@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.calendars import from_julian, julian_month_length
 from boxlore.core.dates.context import DateContext, NoSuchDate, qualified
-from boxlore.core.dates.edtf_values import Day
+from boxlore.core.dates.edtf_values import Day, Edtf, month_length
 from boxlore.core.dates.limits import beside
 from boxlore.core.dates.partial import MARKS, Partial, fill
 from boxlore.core.dates.relative import Distance, near
@@ -21,7 +21,7 @@ from boxlore.core.dates.writing import choices_of, question, spans_of, written
 @dataclass(slots=True)
 class Expression:
     """Dates and what joins them. `kind` is one, span, between, before, at_latest, after, at_earliest, from, to, any,
-    all, within, near, not or except.
+    all, within, near, known, not or except.
 
     `within` is the first part, cut by the second, which is before or after a date; `near` stands at a `distance` from
     its part; `beside` says how two alternatives
@@ -53,7 +53,7 @@ class Expression:
 
     def filled(self) -> bool:
         """Fill open slots; False where one stays open that must not."""
-        if self.kind in ("within", "near"):
+        if self.kind in ("within", "near", "known"):
             return all(fill([date], span=True) for date in self.leaves())
         if self.kind in ("any", "all") and self._product():
             return True
@@ -89,9 +89,10 @@ class Expression:
             return ""
         if self.kind == "span" and self._decades_or_years():
             return f"“{context.text}”: from the year or from the decade?"
-        if self.kind == "one" and self.leaves()[0].is_odd_decade:
+        dates = self.leaves()
+        if self.kind == "one" and dates[0].is_odd_decade:
             return f"“{context.text}”: is the year meant?"
-        for date in self.leaves():
+        for date in dates if self.kind != "known" else dates[:1]:
             if asks := question(date, context):
                 return asks
         return ""
@@ -110,7 +111,8 @@ class Expression:
 
     def choices(self, context: DateContext) -> int:
         """In how many ways it may be meant."""
-        return max(choices_of(date, context) for date in self.leaves())
+        dates = self.leaves() if self.kind != "known" else self.leaves()[:1]
+        return max(choices_of(date, context) for date in dates)
 
 
 def _written(part: Partial | Expression, context: DateContext, pick: int) -> str:
@@ -305,6 +307,9 @@ def _within(whole: Expression, context: DateContext, pick: int) -> str:
     if (first, last) == (base.earliest, base.latest):
         return text
     begin, end = _short(first, start=True), _short(last, start=False)
+    whole_months = first and last and first.day == 1 and last.day == month_length(last.year, last.month)
+    if whole_months and len(begin) == len(end) == 10:
+        begin, end = begin[:7], end[:7]
     mark = 0
     for date in whole.leaves():
         mark |= date.mark
@@ -326,6 +331,25 @@ def _near(whole: Expression, context: DateContext, pick: int) -> str:
     return qualified(near(text, whole.distance, context), MARKS[whole.leaves()[0].mark])
 
 
+def _known(whole: Expression, context: DateContext, pick: int) -> str:
+    """“1943, during the war”: the date, if one of the wars fits it."""
+    date, war = whole.parts
+    assert isinstance(war, Expression)  # the grammar makes it so
+    text = _written(date, context, pick)
+    told = standard.parse(text)
+    for way in range(war.choices(context)):
+        span = standard.parse(war.text(context, way))
+        if _meet(told, span):
+            return text
+    raise NoSuchDate("These two do not go together. Which is right?", (text,))
+
+
+def _meet(one: Edtf, two: Edtf) -> bool:
+    """Whether some day may be meant by both."""
+    starts = one.latest is None or two.earliest is None or two.earliest <= one.latest
+    return starts and (one.earliest is None or two.latest is None or one.earliest <= two.latest)
+
+
 def _not(whole: Expression, context: DateContext, pick: int) -> str:
     raise NoSuchDate("That says when it was not. When was it?")
 
@@ -333,10 +357,7 @@ def _not(whole: Expression, context: DateContext, pick: int) -> str:
 def _except(whole: Expression, context: DateContext, pick: int) -> str:
     """“1931, not 1932” is 1931; of “the thirties, but not 1931” it is asked which of them."""
     text, denied = (_written(part, context, pick) for part in whole.parts)
-    (first, last), (begin, end) = (
-        (edtf.earliest, edtf.latest) for edtf in (standard.parse(text), standard.parse(denied))
-    )
-    if (last is None or begin is None or begin <= last) and (first is None or end is None or first <= end):
+    if _meet(standard.parse(text), standard.parse(denied)):
         raise NoSuchDate("When was it, without that?", (text,))
     return text
 
@@ -344,5 +365,5 @@ def _except(whole: Expression, context: DateContext, pick: int) -> str:
 _WRITERS = {
     "one": _one, "span": _span, "between": _between, "before": _limit, "at_latest": _limit, "after": _limit,
     "at_earliest": _limit, "from": _from, "to": _to, "any": _set, "all": _set, "within": _within, "near": _near,
-    "not": _not, "except": _except,
+    "not": _not, "except": _except, "known": _known,
 }  # fmt: skip

@@ -16,13 +16,11 @@ Year: 1946-24.
 
 import re
 from itertools import product
-from typing import NamedTuple
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.ages import AGE_WORDS, age
-from boxlore.core.dates.asking import when_was
 from boxlore.core.dates.assembly import SLOTS, assemble
-from boxlore.core.dates.context import DateContext, NoSuchDate
+from boxlore.core.dates.context import DateContext, NoSuchDate, Outcome
 from boxlore.core.dates.display import display
 from boxlore.core.dates.edtf_values import Edtf, edge
 from boxlore.core.dates.expressions import Expression
@@ -31,6 +29,7 @@ from boxlore.core.dates.lexicon import ANY_LANGUAGE, Node, Sense
 from boxlore.core.dates.operators import Grammar, NoForm
 from boxlore.core.dates.relative import is_running
 from boxlore.core.dates.spelling import repairs
+from boxlore.core.dates.unread import asked_for_event, proposed, told_from
 from boxlore.core.errors import TextFault
 
 MOST_READINGS = 96
@@ -42,22 +41,24 @@ _AT_WHICH = frozenset(("month", "season", "feast", "weekday"))
 """What a word like “at” may stand before; before a year it is a time of day."""
 
 _NO_DATE = frozenset(("undated", "noise", "query", "clock"))
+_ASKED = {
+    "no_such": "There is no day like that in “{}”. Which is meant?",
+    "other_month": "“{}”: of which month and year?",
+    "republican": "A French Republican date: kept as told, not read.",
+}
+"""Kinds of words with which nothing is read, and what is said then."""
+
 _QUALIFYING = ("about", "doubt", "query")
 _HEMISPHERES = frozenset(("south", "north"))
 _NO_COMMA_AFTER = ("comma", "between", "before", "at_latest", "after", "at_earliest", "either", "about", "doubt")
 _PASSED_OVER = ("noise", "calculated", "hebrew", "when")
 """Words that add nothing: of a language's list, “calculated” of a tree file, and the name of a calendar."""
 
+_PLAIN = frozenset(("day", "ordinal", "month", "year", "season", "part", "about", "doubt"))
+"""Kinds of words that always stand for themselves: most."""
+
 _LITTLE_SAID = frozenset((*_PASSED_OVER, "clock", "at_years", "part", "unit"))
 """Kinds of words without which the date would be the same, or no less certain."""
-
-
-class Outcome(NamedTuple):
-    """EDTF, or None for no date; the question, if there is one; what else may be meant, as EDTF."""
-
-    edtf: Edtf | None
-    ask: str | None = None
-    alternatives: tuple[str, ...] = ()
 
 
 _QUOTES = "'‘’"
@@ -80,60 +81,19 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         return None
     if kinds & AGE_WORDS and (outcome := _of_age(tokens, words, context)):
         return outcome
-    if "no_such" in kinds:
-        return Outcome(None, f"There is no day like that in “{words}”. Which is meant?")
-    if "other_month" in kinds:
-        return Outcome(None, f"“{words}”: of which month and year?")
-    if "republican" in kinds:
-        return Outcome(None, "A French Republican date: kept as told, not read.")
+    for kind, ask in _ASKED.items():
+        if kind in kinds:
+            return Outcome(None, ask.format(words))
     if kinds & _HEMISPHERES:
         tokens, context = _hemisphere(tokens, context)
     if outcome := _decided(_ways(tokens), context):
         return outcome
-    return _asked_for_event(tokens, words) or _repaired(tokens, words, own, context) or _proposed(tokens, context)
-
-
-_BESIDE_A_DATE = frozenset(
-    "name noise comma dash clock at_years genitive possessive they i was and day doubt about".split()
-)
-"""Kinds of words that may stand beside a date without making it another one."""
-
-_WITH_A_YEAR = ("year", "dates")
-_WHOLE = re.compile(r"\d{4}-\d\d(?:-\d\d)?[?~%]?")
-
-
-def _proposed(tokens: list[Token], context: DateContext) -> Outcome | None:
-    """The day or month that stands among words of which nobody knows any: never read, only asked about."""
-    dates: dict[str, Edtf] = {}
-    for first, last in _stretches(tokens):
-        if not any(sense.kind in _WITH_A_YEAR for token in tokens[first:last] for sense in token.senses):
-            continue
-        outcome = _decided(_ways(tokens[first:last]), context)
-        if outcome is None or outcome.edtf is None or outcome.ask or not _WHOLE.fullmatch(outcome.edtf.text):
-            continue
-        if all(_is_beside(token) for token in (*tokens[:first], *tokens[last:])):
-            dates[outcome.edtf.text] = outcome.edtf
-    if len(dates) != 1:
-        return None
-    ((text, edtf),) = dates.items()
-    return Outcome(None, f"“{context.text}”: is {display(edtf)} meant?", (text,))
-
-
-def _is_beside(token: Token) -> bool:
-    return any(sense.kind in _BESIDE_A_DATE for sense in token.senses)
-
-
-def _stretches(tokens: list[Token]) -> list[tuple[int, int]]:
-    """Where known words stand together, between unknown ones; and between commas."""
-    stretches: dict[tuple[int, int], None] = {}
-    for parting in ({"name"}, {"name", "comma", "dash"}):
-        first = 0
-        for at in range(len(tokens) + 1):
-            if at == len(tokens) or tokens[at].senses[0].kind in parting:
-                if at > first and (first, at) != (0, len(tokens)):
-                    stretches[first, at] = None
-                first = at + 1
-    return list(stretches)
+    return (
+        asked_for_event(tokens, words)
+        or _repaired(tokens, words, own, context)
+        or proposed(tokens, context, lambda stretch: _decided(_ways(stretch), context))
+        or told_from(tokens, words)
+    )
 
 
 def _repaired(tokens: list[Token], words: str, own: Node | None, context: DateContext) -> Outcome | None:
@@ -258,6 +218,10 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
     clock, before = False, ""
     for sense in senses:
         kind = sense.kind
+        if kind in _PLAIN:
+            before = kind
+            words.append(sense)
+            continue
         if kind == "from" and before == "noise":
             continue  # “the photo is from 1926”
         before = kind
@@ -348,19 +312,24 @@ def _running(expression: Expression, outcome: Outcome, context: DateContext) -> 
 
 def _guarded(outcome: Outcome, context: DateContext) -> Outcome:
     """A year to come is asked about, and one before there were photographs."""
-    if outcome.ask or outcome.edtf is None:
+    edtf = outcome.edtf
+    if outcome.ask or edtf is None:
         return outcome
-    if _to_come(outcome.edtf, context.this_year):
+    if (
+        edtf.kind == "date"
+        and edtf.text[:4].isdigit()
+        and context.first_year <= int(edtf.text[:4]) <= context.this_year
+    ):
+        return outcome  # most dates
+    if _to_come(edtf, context.this_year):
         return outcome._replace(ask=f"“{context.text}”: that is a year to come. Is it meant?")
-    if _is_before(outcome.edtf, context.first_year):
+    if _is_before(edtf, context.first_year):
         return outcome._replace(ask=f"“{context.text}”: that is before there were photographs. Is it meant?")
     return outcome
 
 
 def _is_before(edtf: Edtf, first_year: int) -> bool:
     """Whether one of the dates ends before a year."""
-    if edtf.kind == "date" and edtf.text[:4].isdigit():
-        return int(edtf.text[:4]) < first_year
     for _, last in edtf.parts:
         if last is None or (last.year.isdigit() and int(last.year) >= first_year):
             continue
@@ -395,25 +364,3 @@ def _several(texts: list[str], order: bool, context: DateContext) -> Outcome:
         shown = [display(date) for date in dates]
         ask = f"“{context.text}”: is {', '.join(shown[:-1])} or {shown[-1]} meant?"
     return Outcome(edtf, ask, tuple(date.text for date in dates))
-
-
-def _asked_for_event(tokens: list[Token], words: str) -> Outcome | None:
-    """An event of the family that has no date yet: it is asked when it was."""
-    kinds = [{sense.kind for sense in token.senses} for token in tokens]
-    if any(here & {"year", "short", "dates", "years", "event"} for here in kinds):
-        return None
-    names = [at for at, here in enumerate(kinds) if here & {"name", "life"}]
-    if not names or any(words[token.start].isdigit() for token in tokens if token.senses[0].kind == "name"):
-        return None
-    if "when" in kinds[0]:
-        return Outcome(None, f"“{words}”: when was that?")
-    before = [at for at in range(names[0]) if kinds[at] & {"unit", "season", "before", "after", "weekday"}]
-    if not before and not any("life" in here for here in kinds):
-        return None
-    if before and not any(kinds[at] & {"unit", "season", "weekday"} for at in before):
-        return (
-            None
-            if not any("life" in here for here in kinds)
-            else Outcome(None, when_was(words[tokens[before[-1] + 1].start :]))
-        )
-    return Outcome(None, when_was(words[tokens[before[-1] + 1 if before else 0].start :]))

@@ -64,7 +64,7 @@ def normal(text: str) -> str:
 def lex(text: str, own: Node | None = None) -> list[Token]:
     """The tokens of a text. `own` is a trie of names that the family has told dates for. Text must be in form NFC."""
     words = normal(text)
-    pieces = [(match[0], match.lastgroup, *match.span()) for match in PIECE.finditer(words)]
+    pieces = _plain_pieces(words) or [(match[0], match.lastgroup, *match.span()) for match in PIECE.finditer(words)]
     tokens: list[Token] = []
     root, at, count = lexicon.trie(), 0, len(pieces)
     while at < count:
@@ -107,6 +107,31 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
 
 
 Piece = tuple[str, str | None, int, int]
+
+
+_WITH_NUMBERS = frozenset("and am pm uhr h hr hrs".split())
+"""Words that belong to the number before them, with a blank between."""
+
+
+def _plain_pieces(words: str) -> list[Piece] | None:
+    """The pieces of a text of words and numbers with single blanks between, as most are, and no number beside
+    another; None for any other text. They are those of PIECE, found at a third of its cost."""
+    pieces: list[Piece] = []
+    at, after_number = 0, False
+    for piece in words.split(" "):
+        end = at + len(piece)
+        if piece.isalpha():
+            if after_number and piece in _WITH_NUMBERS:
+                return None
+            pieces.append((piece, "word", at, end))
+            after_number = False
+        elif after_number or len(piece) > 4 or not (piece.isascii() and piece.isdigit()):
+            return None
+        else:
+            pieces.append((piece, "digits", at, end))
+            after_number = True
+        at = end + 1
+    return pieces
 
 
 def _between_months(tokens: list[Token], pieces: list[Piece], at: int, root: Node) -> bool:
@@ -164,6 +189,8 @@ def _word_or_number(words: str, text: str, pieces: list[Piece], at: int, root: N
         while at < len(pieces) and pieces[at][2] < last:  # an ending belongs to the number
             at += 1
         return senses, at
+    if group == "word" and (month := _first_of_two_months(pieces, at, root)):
+        return month
     senses, following = entry or ((), at + 1)
     number = spoken(pieces, at, root) if _may_be_number(senses, piece) else None
     if number is not None and (number[1] > following or not entry or senses[0].kind in ("number", "ordinal_word")):
@@ -178,6 +205,19 @@ def _word_or_number(words: str, text: str, pieces: list[Piece], at: int, root: N
     if roman and following == at + 1 and (roman > 12 or text[start:end].isupper() or _between_day_and_year(pieces, at)):
         senses = (*senses, Sense("roman", roman))
     return senses or _NAME, following
+
+
+_SHARED_END = "kuu"
+"""What two Finnish months share: `kesä-heinäkuussa`, `kesä- ja heinäkuu`."""
+
+
+def _first_of_two_months(pieces: list[Piece], at: int, root: Node) -> tuple[Senses, int] | None:
+    if at + 2 >= len(pieces) or pieces[at + 1][0] != "-":
+        return None
+    joined = pieces[at + 2][0] == "ja"
+    last = pieces[at + 3][0] if joined and at + 3 < len(pieces) else pieces[at + 2][0]
+    month = root.following.get(pieces[at][0] + _SHARED_END) if _SHARED_END in last else None
+    return (month.senses, at + 1 + joined) if month else None
 
 
 def _between_day_and_year(pieces: list[Piece], at: int) -> bool:

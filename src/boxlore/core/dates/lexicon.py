@@ -52,7 +52,7 @@ KINDS = (
     "to", "to_open", "or_later", "or_earlier", "decades", "century", "hundreds", "few", "undated", "no_year",
     "correction", "old_style", "new_style", "hebrew", "republican", "before_christ", "calculated", "when", "was",
     "aged", "at_years", "years_old", "birthday", "possessive", "i", "they", "life", "south", "north", "term", "turn",
-    "eve", "last", "not", "other_month", "morrow",
+    "eve", "last", "not", "other_month", "morrow", "today",
 )  # fmt: skip
 """Kinds of words that a language may have rows for, besides seasons, units and parts."""
 

@@ -18,7 +18,8 @@ NUMERAL = "|".join(
         r"(?:[01]?\d|2[0-3])[.:][0-5]\d(?![\d.])(?! ?\d)",
         r"\d{1,2}[:.]\d\d ?(?:am|pm|a\.m\.?|p\.m\.?|uhr|h)\b|\d{1,2}:\d\d(?::\d\d)?(?!\d)",
         r"\d{1,2} ?(?:am|pm|a\.m\.?|p\.m\.?|uhr|o'clock|h(?:\d\d)?|hrs?)(?!\w)",
-        r"(?<!\d)\d{4} ?[-./] ?\d{1,2} ?[-./] ?\d{1,2}(?!\d)",
+        r"(?<!\d)\d{4} ?[-./] ?\d{1,2} ?[-./] ?\d{1,2}(?!\d)|(?<!\d)(?<!\d )(?:1[5-9]|20)\d\d \d\d \d\d(?! ?\d)",
+        r"(?<!\d)(?<!\d )\d\d? \d\d? (?:1[5-9]|20)\d\d(?! ?\d)",
         rf"(?<![\d.])\d{{1,2}} ?(?:[/.] ?{_MONTH}(?:\.? ?-| ?[/.] ?|\.? )|-{_MONTH}-)'?(?:\d{{4}}|\d\d)"
         r"(?!\d|:\d|[./]\d)",
         r"(?:(?<![\d.-])|(?<=\d{4}-))\d{1,2}[-./](?:(?:1[5-9]|20)\d\d(?!\d)(?!['-]?s)|'\d\d(?!\d))",
@@ -32,9 +33,9 @@ NUMERAL = "|".join(
         r"(?<![\w'])'\d\d(?!\d)(?!['-]?\w)",
     )
 )
-"""In this order: times of day (three), year-month-day, day-month-year, month-year, two years, a day and a month before
-another, “nineteen and” a year's end, eight digits, a month and a short year, two short years, unread digits, a short
-year."""
+"""In this order: times of day (three), year-month-day (two), day-month-year (two), month-year, two years, a day and a
+month before another, “nineteen and” a year's end, eight digits, a month and a short year, two short years, unread
+digits, a short year."""
 
 ROMAN_YEAR = re.compile(r"(?:MD(?:CC?C?C?|C?D)?|MCM|MD?CM|MCD|MM)(?:XC|XL|L?X{0,3})(?:IX|IV|V?I{0,3})")
 """A year as a cornerstone has it: MCMXXXVIII."""

@@ -120,7 +120,17 @@ class Grammar:
             self._doubted = self.kinds[self.at] == "doubt"
             items.append(self._item())
             marks.append(self._last_mark)
+            if joins == ["comma"] and (known := self._beside_a_war(items)):
+                items, joins, marks = [known], [], marks[:1]
         return self._joined(items, joins, marks, first_mark)
+
+    @staticmethod
+    def _beside_a_war(items: list[Expression]) -> Expression | None:
+        """`1943, during the war`, `after the war, 1946`: a date, and a war that says no more."""
+        wars = [bool(item.leaves()[0].span) for item in items]
+        if sum(wars) != 1 or items[wars.index(False)].kind != "one":
+            return None
+        return Expression("known", [items[wars.index(False)], items[wars.index(True)]])
 
     def _joined(self, items: list[Expression], joins: list[str], marks: list[int], first_mark: int) -> Expression:
         kinds = {_JOINS[join] for join in joins if join != "comma"}

@@ -1,6 +1,7 @@
 """What the numbers of a date are, once all its words are there: which is the day, which the year, a decade or a
 century."""
 
+from boxlore.core.dates.lexicon import FRACTIONS
 from boxlore.core.dates.partial import ABOUT, Partial
 
 
@@ -97,6 +98,13 @@ class Gathered:
             ordinal = self.ordinals[0]
             if ordinal == -1 and date.month and "day" in self.units and not (date.day or numbers or date.feast):
                 date.nth = -1  # the last day of June
+            elif (
+                ordinal in (1, -1)
+                and self.units == ["day"]
+                and date.year.isdigit()
+                and not (numbers or date.within_a_year)
+            ):
+                date.month, date.day = (1, 1) if ordinal == 1 else (12, 31)  # the first day of 1938
             elif date.day or not 1 <= ordinal <= 31 or (date.feast and not date.month) or date.season:
                 return False
             else:
@@ -163,7 +171,7 @@ class Gathered:
         """Whether a day, month or year that is named stands beside one that is told."""
         date = self.date
         if unit == "day":
-            return bool(date.day or date.feast or date.part or date.nth)
+            return bool(date.day or date.feast or date.nth or (date.part and date.part not in FRACTIONS))
         return bool(
             date.month if unit == "month" else date.year or date.years or date.bare or date.season or date.month
         )

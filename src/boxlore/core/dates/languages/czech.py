@@ -49,6 +49,7 @@ CZECH = Language(
         "century": "století|stol",
         "few": "několik|pár",
         "not": "ne|ne v|ale ne|kromě",
+        "today": "včera|dnes|loni",
         "noise": "v|ve|na|z|ze|bylo|byl|foto|fotografie|snímek|pořízeno|pořízena|datum|datováno|během|někdy|někdy v|je|přesně|za|na zadní straně|zadní strana|tužkou|dopis|dopis z|pohlednice|vyfoceno|fotografováno|no|ano|foto z|snímek z|ráno|večer|odpoledne|v noci|v poledne|dopoledne|minulého století|hodin",
         "undated": "bez data|b d|neznámé|nevím|datum neznámé|nedatováno|neznámo",
         "no_year": "rok neznámý",

@@ -46,6 +46,7 @@ DANISH = Language(
         "not": "ikke|ikke i|undtagen|men ikke",
         "one_week": "en uge",
         "one_month": "en måned",
+        "today": "i går|i dag|sidste år",
         "noise": "i|den|det|på|en|et|af|om|foto|fotografi|billede|taget|taget i|dato|dateret|under|engang i|var|er|det var|i løbet af|d|hen i|nøjagtig|de|præcis|bagpå|på bagsiden|bagside|bagsiden|med blyant|brev|brev af|kort|postkort|ja|fotograferet|foto fra|billede fra|til|ved|fra|hos|på en|en dag i|aften|eftermiddag|formiddag|om morgenen|om aftenen|om eftermiddagen|kl|klokken",
         "undated": "uden dato|udateret|ukendt|dato ukendt|ved ikke|u å",
         "no_year": "årstal ukendt|år ukendt",
@@ -156,7 +157,7 @@ DANISH = Language(
         "pentecost": "pinse|pinsen|pinsedag",
         "whit monday": "anden pinsedag",
         "midsummer": "sankthansdag|st hans|sct hans|sankt hans|sankthans",
-        "midsummer eve": "sankthansaften|sankt hans aften",
+        "midsummer eve": "sankthansaften|st hansaften|sct hansaften|sankt hans aften",
         "martinmas": "mortensdag",
     },
 )

@@ -54,6 +54,7 @@ FINNISH = Language(
         "century": "vuosisata|vuosisadan|vuosisadalla|vuosisadalta",
         "few": "muutama|muutamia|pari",
         "not": "ei|ei vuonna|mutta ei",
+        "today": "eilen|tänään|viime vuonna|viime",
         "noise": "kuva|valokuva|otettu|kuvattu|päivätty|pvm|päiväys|aikana|oli|se oli|tämä on|on|joskus|noin kello|kesäisin|tarkalleen|varmasti|takana|kääntöpuolella|kuvan takana|takapuolella|lyijykynällä|kirje|postikortti|kortti|valokuvattu|no|joo|kyllä|päivä|aikaan|aikoihin|aamu|ilta|iltapäivä|aamulla|illalla|iltapäivällä|yöllä|klo|kello",
         "undated": "päiväämätön|ei tiedossa|tuntematon|en tiedä|ei päiväystä|vuosi tuntematon tai päiväämätön",
         "no_year": "vuosi tuntematon|vuosi ei tiedossa",

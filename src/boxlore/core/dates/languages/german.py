@@ -54,6 +54,7 @@ GERMAN = Language(
         "other_month": "d mts|dieses monats|vorigen monats",
         "one_week": "eine woche",
         "one_month": "einen monat|ein monat",
+        "today": "gestern|heute|voriges jahr|vorigen|dieses jahr",
         "noise": "im|am|in|der|die|das|den|dem|des|von|aus|an|zu|ein|eine|es war|war|foto|fotografie|bild|aufnahme|aufgenommen|datum|datiert|während|irgendwann|dies|das ist|gemacht|aufgenommen im|zur|zum|genau|sicher|laut|beim|wohl im|rückseite|auf der rückseite|rückseitig|geknipst|fotografiert|mit bleistift|beschriftet|brief vom|brief|ja|also|naja|etwa im|bestimmt|karte|aufn|photo|photographie|bei|zu den|einem|einer|eines|dieser|dieses|jenem|an einem|über|morgens|abends|nachmittags|vormittags|mittags|nachts|am abend|am morgen|am nachmittag|abend|mittag|mitternacht|goldenen|goldene|wilden|des letzten jahrhunderts",
         "undated": "ohne datum|o d|o dat|undatiert|unbekannt|weiß nicht|keine ahnung|datum unbekannt|o j|ohne jahr|nicht datiert",
         "no_year": "jahr unbekannt|unbekanntes jahr",

@@ -45,6 +45,7 @@ ITALIAN = Language(
         "one_week": "una settimana",
         "one_month": "un mese",
         "eve": "la vigilia di|vigilia di|alla vigilia di|la vigilia del",
+        "today": "ieri|oggi|l'anno scorso|scorso|scorsa",
         "noise": "il|lo|la|l'|l|i|gli|le|nel|nell'|nell|nella|in|di|del|della|dell'|dell|un|una|era|è|foto|fotografia|scattata|scattata nel|data|datata|durante|fatta|fatta nel|immagine|ritratto|degli|negli|d'|d|esattamente|sul retro|retro|scritto|scritta|cartolina|lettera|lettera del|datato|allora|sì|foto del|fotografia del|nei|nelle|nello|dei|delle|dello|dal|dallo|dalla|dai|dagli|al|allo|alla|ai|agli|sul|sulla|per|un'|dall'|all'|sull'|mattina|sera|pomeriggio|notte|mezzogiorno|mezzanotte|di sera|di mattina",
         "undated": "senza data|s d|sconosciuta|data sconosciuta|non so|ignota",
         "no_year": "anno sconosciuto",

@@ -49,6 +49,7 @@ LATVIAN = Language(
         "century": "gadsimts|gadsimta|gadsimtā|gs",
         "few": "daži|dažas|pāris",
         "not": "nevis|bet ne",
+        "today": "vakar|šodien|pērn",
         "noise": "tas bija|bija|foto|fotogrāfija|attēls|uzņemts|uzņemta|datums|datēts|laikā|kaut kad|ir|tieši|otrā pusē|aizmugurē|ar zīmuli|vēstule|pastkarte|fotografēts|jā|laika|no rīta|vakarā|pēcpusdienā|naktī|rīts|vakars",
         "undated": "bez datuma|nezināms|nezinu|nav zināms|nedatēts",
         "no_year": "gads nezināms",

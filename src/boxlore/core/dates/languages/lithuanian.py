@@ -48,6 +48,7 @@ LITHUANIAN = Language(
         "century": "amžius|amžiuje|a|amžiaus",
         "few": "keli|kelios|keletas|pora",
         "not": "ne|bet ne",
+        "today": "vakar|šiandien|pernai",
         "noise": "tai buvo|buvo|nuotrauka|foto|fotografija|daryta|data|metu|kažkada|yra|tiksliai|kitoje pusėje|pieštuku|laiškas|atvirukas|fotografuota|taip|ryte|vakare|naktį|rytas|vakaras|po pietų",
         "undated": "be datos|nežinoma|nežinau|nedatuota",
         "no_year": "metai nežinomi",

@@ -46,6 +46,7 @@ NORWEGIAN = Language(
         "not": "ikke|ikke i|unntatt|men ikke",
         "one_week": "en uke|ei uke",
         "one_month": "en måned",
+        "today": "i går|i dag|i fjor",
         "noise": "i|den|det|på|en|et|av|foto|fotografi|bilde|tatt|tatt i|dato|datert|under|en gang i|en gang på|var|er|det var|de|nøyaktig|på baksiden|bakpå|bakside|baksiden|med blyant|brev|kort|postkort|ja|fotografert|foto fra|bilde fra|til|ved|fra|en dag i|på en|kveld|ettermiddag|formiddag|om morgenen|om kvelden|om ettermiddagen|kl|klokka|klokken",
         "undated": "udatert|uten dato|ukjent|ukjent dato|vet ikke|u å",
         "no_year": "år ukjent|ukjent år",

@@ -46,6 +46,7 @@ PORTUGUESE = Language(
         "one_week": "uma semana",
         "one_month": "um mês",
         "eve": "véspera de|a véspera de|na véspera de",
+        "today": "ontem|hoje|ano passado",
         "noise": "o|os|as|em|no|na|nos|de|do|da|dos|foto|fotografia|tirada|tirada em|data|datada|durante|feita|feita em|era|foi|é|imagem|retrato|exatamente|no verso|verso|escrito|postal|carta|carta de|datado|sim|foto de|nas|das|à|ao|aos|às|num|numa|a|neste|nesse|naquele|pelo|pela|manhã|tarde|noite|de manhã|à tarde|à noite|meio-dia|horas",
         "undated": "sem data|s d|desconhecida|data desconhecida|não sei",
         "no_year": "ano desconhecido",

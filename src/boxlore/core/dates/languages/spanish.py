@@ -47,6 +47,7 @@ SPANISH = Language(
         "one_month": "un mes",
         "eve": "víspera de|la víspera de|vísperas de",
         "morrow": "al día siguiente de|el día siguiente a",
+        "today": "ayer|hoy|el año pasado",
         "noise": "el|la|los|las|en|de|del|en el|en la|un|una|foto|fotografía|tomada|fecha|fechada|durante|hecha|tomada en|era|fue|es|imagen|retrato|hecho|exactamente|al dorso|reverso|en el reverso|dorso|escrito|carta|carta de|postal|pues|sí|bueno|en algún momento de|fechado|a|al|por|para|este|esta|aquel|aquella|algún|unos|los días de|mañana|tarde|noche|mediodía|medianoche|por la mañana|por la tarde|por la noche|a mediodía|de la tarde|horas",
         "undated": "sin fecha|s f|desconocida|fecha desconocida|no sé|desconocido|s a",
         "no_year": "año desconocido",

@@ -47,6 +47,7 @@ SWEDISH = Language(
         "not": "inte|inte i|utom|men inte|ej",
         "one_week": "en vecka",
         "one_month": "en månad",
+        "today": "igår|idag|i fjol|förra året|förra",
         "noise": "i|den|det|på|en|ett|av|foto|fotografi|bild|kort|taget|tagen|taget i|datum|daterad|daterat|under|någon gång|någon gång på|någon gång i|var|är|det var|de|exakt|på baksidan|baksida|baksidan|med blyerts|brev|vykort|ja|fotograferat|fotograferad|foto från|bild från|till|vid|från|en dag i|på en|kväll|eftermiddag|förmiddag|på kvällen|på morgonen|på eftermiddagen|kl|klockan",
         "undated": "odaterad|odaterat|utan datum|okänt|okänt datum|vet ej|vet inte|u å|okänd",
         "no_year": "år okänt|okänt år",
