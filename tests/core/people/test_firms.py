@@ -9,7 +9,8 @@ from boxlore.core.people.sort_form import sort_form
 
 FIRMS = [
     "Atelier Lind", "Lind & Sons", "Lind and Sons", "Foto-Studio Berg", "Photographie Dupont", "Hargreaves Ltd",
-    "Pell & Co.", "Pell and Company", "Fotohaus Brandt GmbH", "Berg AG", "Studio Harcastle, Dunedin", "Rusk Bros.",
+    "Pell & Co.", "Pell and Company", "Fotohaus Brandt GmbH", "Berg AG", "Lind & Sons, Dunedin",
+    "Studio Harcastle, Dunedin", "Rusk Bros.",
     "Dupont et Fils", "Krüger & Söhne", "Ателье Орлов", "Фотография Иванова", "Valokuvaamo Lahti",
     "Päevapildistus Kask", "Kask OÜ", "Rourke Studios", "Foto Kask", "Oakes Photographic Company",
     "Morel & Cie", "Romero e Hijos",

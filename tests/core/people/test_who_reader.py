@@ -7,8 +7,8 @@ import pytest
 from boxlore.core.people import position_words_table as table
 from boxlore.core.people.name_traditions import KnownNames
 from boxlore.core.people.positions import Placed
+from boxlore.core.people.who_kin import own_relation
 from boxlore.core.people.who_reader import forget_names, one_by_one, read_who
-from boxlore.core.people.who_words import own_relation
 
 CASES = [
     tuple(line.split(" => "))

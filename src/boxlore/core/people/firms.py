@@ -43,6 +43,9 @@ _HEIRS = _words(
 def is_firm(words: str) -> bool:
     """Whether the words are the name of a firm, by a word of its business, its legal form, or its heirs."""
     pieces = words.replace(",", " ").split()
+    name, _, town = words.partition(",")
+    if town and is_firm(name):  # `Lind & Sons, Dunedin`
+        return True
     if len(pieces) < 2:
         return False
     if any(_is_business(part) for piece in pieces for part in _plain(piece).split("-")):

@@ -74,6 +74,8 @@ class Kin:
         self._children: dict[str, list[str]] = {}
         self._spouses: dict[str, list[str]] = {}
         self._brought_up: dict[str, list[str]] = {}
+        self._told_mothers = {ident for person in people.values() for ident in person.mothers}
+        self._told_fathers = {ident for person in people.values() for ident in person.parents} - self._told_mothers
         for person in people.values():
             self._parents[person.id] = tuple(dict.fromkeys(p for p in person.parents if p in people and p != person.id))
             for parent in self._parents[person.id]:
@@ -334,7 +336,8 @@ class Kin:
         return []
 
     def _sex(self, ident: str) -> str:
-        return self._people[ident].sex if ident in self._people else ""
+        told = self._people[ident].sex if ident in self._people else ""
+        return told or ("f" if ident in self._told_mothers else "m" if ident in self._told_fathers else "")
 
 
 def _both(links: dict[str, list[str]], person: str, spouse: str) -> None:

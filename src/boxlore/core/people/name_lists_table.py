@@ -48,7 +48,8 @@ MEN = _words(
     willem william willi willy winston wim witold wojciech wolfgang wolf yann yuri yves yvon zbigniew zdenek zenon zygmunt
     hone hemi wiremu rangi tane tamati matiu pita hohepa henare rewi apirana tipene nikora eruera hoani wi paora eru
     ange
-    александр алексей анатолий андрей антон борис вадим василий виктор владимир георгий григорий дмитрий евгений иван игорь
+    прохор ефим матвей тимофей кузьма фома лука игнат егор захар савва назар демьян фрол архип афанасий поликарп геннадий федот трофим
+    тарас остап аркадий вячеслав виталий александр алексей анатолий андрей антон борис вадим василий виктор владимир георгий григорий дмитрий евгений иван игорь
     илья константин кирилл лев леонид максим михаил никита николай олег павел петр роман семен сергей степан федор юрий яков
     """
 )

@@ -288,16 +288,12 @@ def _title_part(tokens: Sequence[Token], frame: _Frame) -> str:
     is_kin = first.plain in words_of.KIN_WORDS
     if not (is_kin or _is_title(first)) or frame.known.is_given(first.plain):
         return ""
-    if (
-        is_kin
-        and first.is_given
-        and not first.is_small
-        and len(behind) > 1
-        and first.plain not in words_of.GRANDPARENTS
-    ):
+    also_given = first.is_given and not first.is_small and first.plain not in words_of.GRANDPARENTS
+    if is_kin and also_given and len(behind) > 1:
         return ""  # `Mere Te Awa`, `Mari Anna Kask`: given names, and words of kin of other languages
     if not behind:
-        return "kin" if is_kin and (first.is_small or first.plain in words_of.KIN_ALONE) else ""
+        alone = first.is_small or (first.plain in words_of.KIN_ALONE and not (also_given and first.text.isascii()))
+        return "kin" if is_kin and alone else ""
     may_be_given = (first.plain in words_of.EITHER and not first.text.endswith(".")) or first.is_given
     if may_be_given and len(behind) == 1 and not (is_kin and behind[0].is_given):
         return ""
@@ -336,7 +332,8 @@ def _with_title(frame: _Frame, core: Sequence[Token]) -> NameParts:
     if last in words_of.RELIGIOUS_TITLES and last not in words_of.PRIESTS and in_religion:
         return NameParts(religious=written(core))
     if len([token for token in core if not token.is_particle]) == 1:
-        return _titled_alone(last, core, frame.known)
+        of_an_order = token_of(frame.parts.get("suffix", "")).plain in _ORDERS
+        return _titled_alone(last, core, frame.known, of_an_order=of_an_order)
     read = read_core(core, frame.known)
     first = read.given.split()[:1]
     if last in words_of.WIFE_TITLES and first and token_of(first[0]).plain in MEN - WOMEN and read.family:
@@ -363,14 +360,17 @@ def _kin_alone(kin: str, core: Sequence[Token], known: KnownNames) -> NameParts:
     return read_core(core, known)
 
 
-def _titled_alone(title: str, core: Sequence[Token], known: KnownNames) -> NameParts:
+_ORDERS = frozenset("osb sj op ofm csc rsm".split())
+
+
+def _titled_alone(title: str, core: Sequence[Token], known: KnownNames, *, of_an_order: bool) -> NameParts:
     """One name behind a title: a family name, but a given one behind some titles and where it is known as one."""
     name = core[-1]
     given = known.is_given(name.plain) and not known.is_family(name.plain)
     if title in words_of.GIVEN_TITLES:
         given = given or title not in words_of.DOUBTFUL_GIVEN_TITLES or name.is_given
     elif title in words_of.RELIGIOUS_TITLES:
-        given = given or name.is_given
+        given = given or name.is_given or of_an_order
     if given and title in words_of.RELIGIOUS_TITLES and title not in words_of.PRIESTS:
         return NameParts(religious=written(core))
     return NameParts(given=written(core)) if given else with_particle((), core)

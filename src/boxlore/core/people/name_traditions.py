@@ -13,6 +13,7 @@ from boxlore.core.people import name_lists_table as lists
 from boxlore.core.people import name_words_table as words_of
 from boxlore.core.people.name_parts import NameParts, Tradition
 from boxlore.core.people.name_tokens import Token, written
+from boxlore.core.people.names_table import EVERYDAY
 
 Tokens = Sequence[Token]
 
@@ -127,12 +128,18 @@ def european(tokens: Tokens) -> NameParts:
     at = len(tokens) - 1
     while at > 1 and _is_bound(tokens[at - 1]):
         at -= 2 if tokens[at - 1].plain in ("y", "e", "i") and at > 2 else 1
+    if at > 2 and tokens[at].plain in _OF_AN_ESTATE and tokens[at - 2].is_particle:
+        at -= 2  # `Reinout van Oldeneel tot Zandwijk`
+        while at > 1 and tokens[at - 1].is_particle:
+            at -= 1
     if tokens[at].plain == "af" and tokens[at].is_small and tokens[at - 1].plain.endswith(_NORTHERN_HOUSES):
         at -= 1  # a house and its estate: `Axel Oxenstierna af Södermöre`
     if at == 1 and (tokens[0].is_particle or tokens[0].plain in _FAMILY_ALONE):
         at = 0
     return with_particle(tokens[:at], tokens[at:])
 
+
+_OF_AN_ESTATE = ("tot", "zu", "zum", "zur", "till")
 
 _NORTHERN_HOUSES = (
     "stierna", "stjerna", "hielm", "hjelm", "crona", "krona", "skold", "skiold", "svard", "hufvud", "haupt", "creutz",
@@ -201,16 +208,22 @@ def _two_family_names(tokens: Tokens) -> NameParts | None:
     Where the given names are those of other lands too (`Carmen`), the sound of both words must say so, and it asks.
     """
     at = 0
-    while at < len(tokens) and tokens[at].plain in _IBERIAN_GIVEN:
+    while at < len(tokens) and tokens[at].plain in IBERIAN_GIVEN:
         at += 1
     if not at and len(tokens) == 3 and any(token.plain in lists.SPANISH_FAMILY for token in tokens[1:]):
         at = 0 if tokens[0].is_given else 1
+    at += _devotion(tokens[at:]) if at else 0
     names = [token for token in tokens[at:] if not token.is_particle]
-    if not at or len(names) != 2 or any(token.is_given or token.is_initial or token.is_small for token in names):
+    if (
+        not at
+        or len(names) != 2
+        or names[0].plain in words_of.PARTICLES
+        or any(token.is_given or token.is_initial or token.is_small for token in names)
+    ):
         return None
-    told = [token for token in tokens[:at] if token.plain in _IBERIAN_GIVEN]
+    told = [token for token in tokens[:at] if token.plain in IBERIAN_GIVEN]
     certain = any(token.plain not in lists.GIVEN or not token.text.isascii() for token in told)
-    told_by_name = tokens[0].plain not in _IBERIAN_GIVEN
+    told_by_name = tokens[0].plain not in IBERIAN_GIVEN
     if not (certain or told_by_name or all(token.plain.endswith(_IBERIAN_SOUNDS) for token in names)):
         return None
     spanish = not any(token.plain in lists.PORTUGUESE_GIVEN - lists.SPANISH_GIVEN for token in tokens[:at])
@@ -221,7 +234,7 @@ def _two_family_names(tokens: Tokens) -> NameParts | None:
 def _family_name_of_two(tokens: Tokens) -> NameParts | None:
     """`Vidal de Romero`: a wife's own family name and her husband's, if the first is no given name that is known."""
     names = [token.plain for token in tokens if not token.is_particle]
-    own, husbands = lists.SPANISH_FAMILY - _IBERIAN_GIVEN - lists.GIVEN, lists.SPANISH_FAMILY
+    own, husbands = lists.SPANISH_FAMILY - IBERIAN_GIVEN - lists.GIVEN, lists.SPANISH_FAMILY
     is_both = len(names) == 2 and len(tokens) > 2 and tokens[1].plain == "de" and names[0] in own
     if not is_both or names[1] not in husbands:
         return None
@@ -229,7 +242,7 @@ def _family_name_of_two(tokens: Tokens) -> NameParts | None:
     return replace(with_particle((), tokens, Tradition.SPANISH), asks=asks)
 
 
-_IBERIAN_GIVEN = lists.SPANISH_GIVEN | lists.PORTUGUESE_GIVEN
+IBERIAN_GIVEN = lists.SPANISH_GIVEN | lists.PORTUGUESE_GIVEN
 _IBERIAN_SOUNDS = ("a", "o", "i", "z")
 
 
@@ -298,15 +311,23 @@ def slavic(tokens: Tokens) -> NameParts | None:
         return None
     first, last = tokens
     russian_given = first.plain in lists.RUSSIAN_GIVEN
-    if _is_patronymic(last) and (russian_given or last.plain.endswith(("vna", "chna", "вна", "чна"))):
-        return NameParts(given=first.text, patronymic=last.text, tradition=Tradition.SLAVIC)
+    never_a_family = last.plain.endswith(("vna", "chna", "вна", "чна", "ьич", "ильич"))
+    if _is_patronymic(last) and (russian_given or never_a_family or "а" <= first.plain[0] <= "я"):
+        asks = "" if russian_given or never_a_family else f"Is “{last.text}” a father's name or a family name?"
+        return NameParts(given=first.text, patronymic=last.text, tradition=Tradition.SLAVIC, asks=asks)
     if (
         last.plain in lists.RUSSIAN_GIVEN
         and not first.is_given
         and first.plain.endswith(words_of.SLAVIC_FAMILY_ENDINGS)
     ):
         return NameParts(given=last.text, family=first.text, tradition=Tradition.SLAVIC)
+    if last.is_given and not first.is_given and first.plain.endswith(_ONLY_FAMILIES):
+        return NameParts(given=last.text, family=first.text, tradition=Tradition.SLAVIC)
     return None
+
+
+_ONLY_FAMILIES = ("ski", "ska", "cki", "cka", "dzki", "dzka", "sky", "skaya", "enko", "wicz", "owicz", "ский", "ская")
+"""Endings that no given name has."""
 
 
 def _slavic(given: Token, patronymic: Token, family: Token) -> NameParts:
@@ -325,11 +346,19 @@ def icelandic(tokens: Tokens) -> NameParts | None:
     return NameParts(given=written(tokens[:-1]), patronymic=last.text, tradition=Tradition.ICELANDIC)
 
 
+def _tells_father(token: Token) -> bool:
+    large_too = len(token.plain) > 2 and token.plain not in _BOUND_IN_HEBREW
+    return token.plain in words_of.FILIATION and (token.is_small or not token.text[:1].isupper() or large_too)
+
+
+_BOUND_IN_HEBREW = ("ben", "bar", "bat")
+"""Written large they are a part of a modern family name: `Ben Tovim`."""
+
+
 def arabic(tokens: Tokens) -> NameParts | None:
     """`Abu Ali Hasan ibn Khalid al-Masri`: a name of honour, given names, fathers' names, a family name."""
     plain = [token.plain for token in tokens]
-    fathers = [at for at in range(1, len(tokens) - 1) if plain[at] in words_of.FILIATION and (
-        tokens[at].is_small or not tokens[at].text[:1].isupper() or len(plain[at]) > 2)]  # fmt: skip
+    fathers = [at for at in range(1, len(tokens) - 1) if _tells_father(tokens[at])]
     article = [at for at in range(1, len(tokens)) if tokens[at].has_article]
     article += [
         at for at in range(1, len(tokens) - 1) if plain[at] in ("al", "el") and plain[at - 1] not in words_of.FILIATION
@@ -364,6 +393,10 @@ def arabic(tokens: Tokens) -> NameParts | None:
 def maori(tokens: Tokens) -> NameParts | None:
     """`Te` belongs to the word behind it: `Kiri Te Kanawa`, `Te Puea Hērangi`."""
     plain = [token.plain for token in tokens]
+    if len(tokens) > 3 and plain[-2] in ("ngai", "ngati") and not tokens[-2].is_small:
+        people = written(tokens[-2:])
+        asks = f"Is “{people}” the people, or a family name?"
+        return replace(with_particle(tokens[:-3], tokens[-3:-2], Tradition.MAORI), belongs=people, asks=asks)
     if plain[0] in ("te", "nga") and not tokens[0].is_small:
         if len(tokens) == 2:
             return NameParts(given=written(tokens), tradition=Tradition.MAORI)
@@ -499,6 +532,20 @@ def japanese(tokens: Tokens) -> NameParts | None:
     return with_particle(tokens[:1], tokens[1:], Tradition.JAPANESE)
 
 
+def family_first(tokens: Tokens) -> NameParts | None:
+    """`Kase Leena`, as country people and lists say it: a word that is no given name before a woman's; it asks."""
+    first, last = tokens[0], tokens[-1]
+    if len(tokens) != 2 or first.is_given or first.is_initial or last.plain not in lists.WOMEN - EVERYDAY:
+        return None
+    if last.plain in lists.MEN or first.is_small or any(first.plain in names for names in _GIVEN_ELSEWHERE):
+        return None
+    return replace(with_particle(tokens[1:], tokens[:1]), asks=f"Is “{first.text}” the family name?")
+
+
+_GIVEN_ELSEWHERE = (lists.SPANISH_GIVEN, lists.PORTUGUESE_GIVEN, lists.ITALIAN_GIVEN, lists.ICELANDIC_GIVEN,
+                    lists.HUNGARIAN_GIVEN, lists.RUSSIAN_GIVEN)  # fmt: skip
+
+
 TRADITIONS: tuple[Callable[[Tokens], NameParts | None], ...] = (
     in_characters,
     vietnamese,
@@ -511,4 +558,5 @@ TRADITIONS: tuple[Callable[[Tokens], NameParts | None], ...] = (
     chinese_or_korean,
     iberian,
     italian,
+    family_first,
 )

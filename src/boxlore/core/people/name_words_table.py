@@ -45,6 +45,7 @@ TITLES = _words(
     shri sri smt shrimati kumari pandit swami
     bishop archbishop archdeacon dean lance warrant petty able ordinary stoker trooper rifleman fusilier guardsman bombardier
     aircraftman aircraftwoman leading staff seaman mons baby little old young wee
+    med phil jur theol
     fotograf fotograaf fotografin photographe fotografo fotografa fotografs fotografas valokuvaaja фотограф
     """
 )
@@ -96,7 +97,7 @@ KIN_WORDS: dict[str, str] = {
         ("father", "dad daddy papa pa pop pops father vater vati pere padre babbo pai vader far pappa isa isi taat папа "
                    "отец ojciec tata tatus tevs tetis tevas tete otec tatinek matua"),
         ("grandmother", "bobute ome grandma grandmother granny gran nan nana nanna nonna oma grossmutter omi mamie meme abuela "
-                        "abuelita avo vovo grootmoeder bedstemor bestemor mormor farmor mummo mummi mummu isoaiti grand-mere grandmere vanaema mamma "
+                        "abuelita avo vovo grootmoeder bedstemor bestemor mormor farmor mummo mummi mummu isoaiti grand-mere grandmere vanaema "
                         "бабушка баба babcia vecmamina vecmate mociute senele babicka kuia kui"),
         ("grandfather", "poppa grampa granpa pappy grandpa grandfather granddad grandad gramps grandpapa opa grossvater opi papi pepe papy abuelo "
                         "abuelito nonno vovo grootvader bedstefar bestefar morfar farfar ukki vaari pappa isoisa grand-pere grandpere vanaisa дедушка "
@@ -118,6 +119,19 @@ KIN_WORDS: dict[str, str] = {
         ("grandson", "tutrepoeg grandson enkel petit-fils nieto kleinzoon sonson dotterson внук wnuk mazdels anukas vnuk pojapoeg"),
         ("granddaughter", "tutretutar neta dukraite granddaughter enkelin petite-fille nieta kleindochter sondotter внучка wnuczka mazmeita anuke "
                           "vnucka tutretutar"),
+        ("mother-in-law", "mother-in-law schwiegermutter belle-mere suegra suocera sogra schoonmoeder svigermor svarmor anoppi теща свекровь tesciowa tchyne"),
+        ("father-in-law", "father-in-law schwiegervater beau-pere suegro suocero sogro schoonvader svigerfar svarfar appi тесть свекор tesc tchan"),
+        ("sister-in-law", "sister-in-law schwagerin belle-soeur belle-sœur cunada cognata cunhada schoonzus svigerinde svigerinne svagerska kaly szwagierka svagrova"),
+        ("brother-in-law", "brother-in-law schwager beau-frere cunado cognato cunhado zwager svoger svager lanko szwagier svagr"),
+        ("son-in-law", "son-in-law schwiegersohn gendre yerno genero schoonzoon svigersonn svarson vavy vaimees зять ziec"),
+        ("daughter-in-law", "daughter-in-law schwiegertochter belle-fille nuera schoondochter svigerdatter svardotter minia невестка synowa"),
+        ("stepmother", "stepmother stiefmutter madrastra stiefmoeder stedmor stjufmor voorasema мачеха macocha"),
+        ("stepfather", "stepfather stiefvater padrastro stiefvader stedfar stjufar voorasisa отчим ojczym"),
+        ("stepsister", "stepsister half-sister stiefschwester halbschwester"), ("stepbrother", "stepbrother half-brother stiefbruder halbbruder"),
+        ("godmother", "godmother patin taufpatin marraine madrina ristiema крестная"), ("godfather", "godfather pate taufpate parrain padrino ristiisa крестный"),
+        ("niece", "niece nichte sobrina sobrinha oetutar vennatutar племянница siostrzenica bratanica neter"),
+        ("nephew", "nephew neffe neveu sobrino sobrinho oepoeg vennapoeg племянник siostrzeniec bratanek synovec"),
+        ("brother or sister", "tuakana teina"), ("fiancee", "fiancee fiance verlobte verlobter kihlattu"),
         ("son", "tama son sohn fils hijo figlio filho zoon soen sonn poika poeg сын syn dels sunus"),
         ("daughter", "dukra tamahine daughter tochter fille hija figlia filha dochter datter dotter tytar tyttare tutar дочь corka meita dukte dcera"),
     )
@@ -135,7 +149,7 @@ KIN_BEHIND = _words("neni bacsi tadi onu tati seta eno bey hanim efendi agha kha
 
 KIN_ALONE = frozenset(
     word for word, relation in KIN_WORDS.items() if relation not in ("son", "daughter", "grandson", "granddaughter")
-) - _words("ma pa mate nan tata bro sis tate mari mann maz naine far mor")
+) - _words("ma pa mate nan pop tata bro sis tate mari mann maz naine far mor")
 """Kin words that stand for a name by themselves."""
 
 MYSTERIES = _words(
@@ -160,7 +174,7 @@ JOINED_SUFFIXES = ("the elder", "the younger", "der altere", "der jungere", "d a
 PARTICLES = _words(
     """
     von vom zu zum zur am nic ni mhic van der den des ten ter te 't tot op aan bij de del della dello dei degli delle di da do dos das du
-    la las le les los l' lo y e und av af til de'
+    i la las le les los l' lo y e und av af til de'
     """
 )
 """Small words inside a family name. Written small they are particles; written large, a part of the name."""
@@ -175,7 +189,7 @@ ITALIAN_FOR_CERTAIN = _words("della dello dei degli delle")
 """Particles of no other language."""
 
 BOUND = _words(
-    "o ó ni nic mac mc ui mhic nighean st ste saint san santa fitz te nga ngai ngati le la du de del della di da van von der den ter ten dos das los las el al ben bar"
+    "zum zur vom o ó ni nic mac mc ui mhic nighean st ste saint san santa fitz te nga ngai ngati le la du de del della di da van von der den ter ten dos das los las el al ben bar"
 )
 """Words that, written large before a family name, belong to it: `Kiri Te Kanawa`, `Martin Van Buren`."""
 

@@ -26,7 +26,11 @@ _ELIDED = re.compile(r"([lL]['’])(.+)")
 _CONTRACTED = re.compile(r"I['’]m")
 _COMPOUND = re.compile(r"(links|rechts)(boven|onder|voor|achter|oben|unten|vorn|hinten)", re.IGNORECASE)
 _ABBREVIATED = re.compile(r"(?:[^\W\d_]{1,2}\.){2,}(?:[^\W\d_]{1,2})?|[^\W\d_]\.-[^\W\d_]\.")
-_TITLED = re.compile(r"(?:mrs?|ms|dr|st|sr|jr|rev|prof|capt|lt|sgt|hr|fr|no|nr|mme|mlle|sra|dna)\.", re.IGNORECASE)
+_TITLED = re.compile(
+    r"(?:mrs?|ms|dr|st|sr|jr|revd?|prof|capt|cpt|lt|lieut|col|maj|sgt|cpl|pte|gen|adm|cmdr|cdr|brig|flt|sqn|hon|hr|fr|frk|no|nr|mme|"
+    r"mlle|sra|srta|dna|sig|dott|dhr|mevr|mw|jhr|jkvr|ds|hra|rva|nti|prl|inz|mgr|mons|msgr|med|ing|dipl|gebr)\.",
+    re.IGNORECASE,
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -185,6 +189,8 @@ def _longest(plain: Sequence[str], words: Sequence[Word], at: int) -> tuple[str,
             if end > len(plain) or not all(_same(word, wanted) for word, wanted in near):
                 continue
             large = words[at][0][:1].isupper() and at
+            if kind == "with" and len(phrase) == 1 and words[at][0].endswith("."):
+                continue  # `Dr. med.`
             if large and (kind in _SMALL_KINDS or (kind.startswith("ordinal") and token_of(words[at][0]).is_given)):
                 continue
             return kind, len(phrase), " ".join(phrase)

@@ -16,6 +16,7 @@ from itertools import groupby
 from boxlore.core.people.name_lists_table import MEN, WOMEN
 from boxlore.core.people.name_tokens import tokens_of
 from boxlore.core.people.who_order import Item
+from boxlore.core.people.who_small_words_table import THE
 from boxlore.core.people.who_words import is_noun_of_one
 
 
@@ -29,11 +30,18 @@ def _of_part(part: list[Item]) -> Iterator[Item]:
         if (pair := _pair(part[:size])) and (len(part) <= size or part[size].joined in ("with", "too")):
             yield from (*pair, *part[size:])
             return
+    if turned := _turned(part):
+        yield turned
+        return
     at = 0
     while at < len(part):
         if len(part) > at + 1 and _is_apposition(part, at):
             goes_on = len(part) > at + 2
             yield _one(part[at], part[at + 1], asks=goes_on)
+            at += 2
+        elif len(part) > at + 1 and _says_what(part, at):
+            named, said = part[at : at + 2]
+            yield replace(_one(said, named), joined=named.joined)
             at += 2
         else:
             yield part[at]
@@ -62,6 +70,26 @@ def _is_apposition(part: Sequence[Item], at: int) -> bool:
     opens = at == 0 or described.joined != ""
     ends = len(part) == at + 2 or (len(part) == at + 3 and part[at + 2].joined == "too")
     return opens and ends and bool(described.definite) and named.is_name and not named.joined and _fit(described, named)
+
+
+def _says_what(part: Sequence[Item], at: int) -> bool:
+    """`Stan, the postman`: a name, and behind a comma what he is, which ends the part."""
+    named, said = part[at : at + 2]
+    ends = len(part) == at + 2 or (len(part) == at + 3 and part[at + 2].joined == "too")
+    is_remark = said.definite and not said.joined and tokens_of(said.person.words)[0].plain in THE
+    return bool(ends and is_remark and at == 0 and named.is_name and not named.person.note and _fit(said, named))
+
+
+def _turned(part: Sequence[Item]) -> Item | None:
+    """`Skerrit, Edna May` told alone: one person as in a list, or two; it asks. None for all else."""
+    if len(part) != 2 or part[1].joined or not all(item.is_name and not item.person.note for item in part):
+        return None
+    family, given = (tokens_of(item.person.words) for item in part)
+    if len(family) > 1 or family[0].is_given or len(given) < 2 or not all(token.is_given for token in given):
+        return None
+    words = f"{part[0].person.words}, {part[1].person.words}"
+    asks = f"Is “{words}” one person, {part[1].person.words} {part[0].person.words}?"
+    return replace(part[0], person=replace(part[0].person, words=words, asks=asks, is_person=False), is_name=False)
 
 
 def _fit(described: Item, named: Item) -> bool:

@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
+from boxlore.core.people import who_small_words_table as small_words
 from boxlore.core.people.name_reader import read_name
 from boxlore.core.people.name_words_table import TITLES
 from boxlore.core.people.position_tokens import Element
@@ -32,6 +33,7 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
     named, remark = name_and_remark(bare)
     words = list(named)
     notes = [note.text for note in reader.notes]
+    doubted = any(piece.kind == "or" for note in reader.notes for piece in note.inside[:1])  # `Edna (or is it Vi?)`
     if remark:
         notes.insert(0, between(remark, reader.text))
     if reader.aside:
@@ -47,6 +49,12 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
         last.person = noted(last.person, *notes)
         return
     told = reader.text[words[0].start : words[-1].end] if words else ""
+    if reader.items and words and all(word.plain in small_words.CORRECTIONS for word in words):
+        last = reader.items[-1]
+        asks = f"Is “{last.person.words}” in the picture?"
+        last.person = replace(noted(last.person, told, *notes), asks=asks, is_person=False)
+        last.is_name = False
+        return
     is_year = all(word.text.isdigit() for word in words) and not ahead.number
     if reader.items and (is_year or _is_remark(reader, words)):
         last = reader.items[-1]
@@ -68,7 +76,8 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
         words = [word for word in words if word.start >= words[-1].end - len(name)] if name else []
         told = name
     for person, is_name in _people(reader, words, told) if words else ():
-        _add(reader, noted(person, reader.ahead.note, *notes), words, is_name=is_name)
+        person = noted(replace(person, unsure=person.unsure or doubted), reader.ahead.note, *notes)
+        _add(reader, person, words, is_name=is_name)
         reader.ahead = Ahead()
     if words:
         reader.ahead = Ahead()
@@ -154,4 +163,4 @@ def _people(reader: Reader, words: Sequence[Element], told: str) -> Iterable[tup
         for title in (titles[0], rest[0]):
             yield Placed(f"{title.text} {name}", 0), True
         return
-    yield person_named(words, reader.text, reader.known)
+    yield person_named(words, reader.text, reader.known, surely=reader.joined == "with")

@@ -37,7 +37,7 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
     if reader.words:
         end_item(reader)
     if reader.behind and len(reader.items) > reader.part_begins and not (reader.place_since or opens_anew):
-        place_behind(reader, element)
+        place_behind(reader, element, of_all=element.plain == element.phrase)  # but not `behind her`
         reader.after_posture = element.kind in table.ROW_CLASSES[3:]
     else:
         _place_ahead(reader, element, following)
@@ -56,7 +56,7 @@ def place_behind(reader: Reader, element: Element, *, of_all: bool = True) -> No
     item = reader.items[-1]
     if element.kind in ROW_KINDS:
         for earlier in reversed(reader.items[reader.part_begins :]):
-            if earlier.has_place:
+            if earlier.has_place or (earlier is not item and earlier.side):
                 break
             earlier.row, earlier.has_place = element.kind, True
             if not of_all:

@@ -24,8 +24,11 @@ def is_absent(words: Sequence[Element]) -> bool:
     return any(word.plain in small_words.NOT_IN_IT for word in small)
 
 
-def head_and_remark(words: Sequence[Element], text: str, known: KnownNames) -> int:
-    """How many words are somebody's name, if a remark follows it; 0 where the words are not so."""
+def head_and_remark(words: Sequence[Element], text: str, known: KnownNames, *, surely: bool = False) -> int:
+    """How many words are somebody's name, if a remark follows it; 0 where the words are not so.
+
+    `surely`: whether a person must be told here, whatever the name: behind `with`.
+    """
     at = _head(words)
     if (
         not 0 < at < len(words)
@@ -38,7 +41,8 @@ def head_and_remark(words: Sequence[Element], text: str, known: KnownNames) -> i
         return 0
     if words[at].plain in small_words.THE and any(NOUNS.get(word.plain) == "thing" for word in words[at:]):
         return 0
-    return at if surely_named(words[:at], text[words[0].start : words[at - 1].end], known) else 0
+    told = text[words[0].start : words[at - 1].end]
+    return at if surely_named(words[:at], told, known) or (surely and bool(read_name(told, known))) else 0
 
 
 def begins_remark(words: Sequence[Element]) -> bool:
@@ -48,7 +52,7 @@ def begins_remark(words: Sequence[Element]) -> bool:
 
 def _head(words: Sequence[Element]) -> int:
     if words[0].kind == "me":
-        return 1
+        return 1 if words[1:] and words[1].plain in small_words.BEGIN_A_REMARK | small_words.WITH else 0
     if words[0].kind == "my" and len(words) > 2 and words[1].plain in KIN_WORDS:
         return 2
     if words[0].kind == "my":

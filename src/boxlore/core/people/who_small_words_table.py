@@ -6,10 +6,23 @@ Folded (`core.statements.fold`), of every language together. Common practice of 
 LEADS = frozenset(
     "only just nur bloss ainult seulement juste solo so alleen kun bare endast vain только tylko tikai tik jen anake "
     "then next but also first finally lastly and we have dann danach aber siis aga puis ensuite mais luego despues pero "
-    "poi depois mas dan daarna maar derefter men deretter sedan sitten mutta ko затем потом но potem ale tad tada bet "
+    "poi depois mas dan daarna maar derefter men deretter sedan sitten mutta ko затем потом а но potem ale tad tada bet "
     "pak potom".split()
 )
 """Words before a name that go on with the list: `then Ruth`."""
+
+SURE_LEADS = frozenset("ko only just nur".split())
+"""Those of them that no name begins with, also where they are written large."""
+
+CORRECTIONS = frozenset(
+    "no wait sorry rather correction nein quatsch halt non pardon nee nej nei нет vabandust anteeksi ei".split()
+)
+"""Words that take back the name before them: `Percy — no, wait, that's Wilf`."""
+
+OF_AGES = frozenset(
+    "months month weeks week years year yrs yr days old monate jahre kuud aastat mois ans meses anos".split()
+)
+"""Words behind a number that tell an age."""
 
 ARTICLES = frozenset(
     "the an der die das den dem le la les l' el los las lo il gli i o os as a het de ein eine einen une un una um uma een en "
@@ -36,7 +49,7 @@ SEX = {
 
 PRONOUNS = tuple(
     (
-        "of him|of her|of them|of me|of us|him|them|me|ihm|ihr|ihnen|mir|uns|lui|elle|eux|elles|moi|"
+        "of him|of her|her|us|of them|of me|of us|him|them|me|ihm|ihr|ihnen|mir|uns|lui|elle|eux|elles|moi|"
         "nous|di lei|di lui|di loro|de ella|de el|de ellos|ella|dele|dela|deles|hem|hen|mij|ons|hende|"
         "ham|dem|mig|henne|honom|ham|meg|hanen|heidan|ним|неи|ними|нею|nim|nia|nimi|niego|niej|nich|"
         "vina|vinas|vinu|jo|jos|ju|nim|ni|nimi|temast|neist|minust|meist|hanesta|heista|minusta|ia"
@@ -83,6 +96,7 @@ FINNISH_KIN = frozenset(
 
 NOT_IN_IT = frozenset(
     """
+    nobody noone niemand personne nadie nessuno ninguem ingen ingenting kukaan никто nikt neviens niekas nikdo
     isn't wasn't not no took takes taken photographed photographer missing absent except without excluding minus photo photograph
     nicht fehlt fehlen ausser ohne aufgenommen fotografiert knipste machte abwesend
     ei pole puudub puuduvad pildistas pildistanud ilma valja peale
@@ -128,6 +142,8 @@ BEGIN_A_REMARK = frozenset(
 )
 """Small words with which a remark begins that stands behind a comma: `Nora, in her best dress`."""
 
+WITH = frozenset("with mit avec con com met med koos kanssa с z ze ar su s".split())
+
 TIMES_OF_THE_YEAR = frozenset(
     "january february march april may june july august september october november december spring summer autumn winter easter "
     "christmas dawn sunday monday mai juni juli juin juillet mayo junio abril avril maio juuni juuli noel natal pascua heather "
@@ -137,11 +153,17 @@ TIMES_OF_THE_YEAR = frozenset(
 
 HOLDING = frozenset(
     (
+        "on her lap", "on his lap", "on my lap", "on her knee", "on his knee", "in her arms", "in his arms", "auf dem schoss", "auf dem arm",
+        "sules", "sylissa", "sur les genoux", "dans les bras", "en brazos", "in braccio", "ao colo", "op schoot", "op de arm",
+        "pa skodet", "pa fanget", "i knat", "i famnen", "na kolanach", "na rekach", "na kline", "klepi", "ant keliu", "на руках",
         "holding", "carrying", "holds", "is holding", "hugging", "tient", "tenant", "halt", "tragt", "hoiab", "sostiene",
         "tiene en brazos", "segura", "houdt", "holder", "haller", "pitaa sylissaan", "держит", "trzyma", "tur", "laiko", "drzi",
     )
 )  # fmt: skip
 """Words before somebody who is held, and so has no place of her own in a row."""
+
+BESIDE_BEHIND = frozenset("korval vieressa vierella".split())
+"""Words that stand behind whom somebody is beside of: `Juhani kõrval`, beside Juhan."""
 
 POSTPOSITIONS = frozenset("taga ees takana edessa".split())
 """Estonian and Finnish rows that may stand behind a name in the genitive: `Meeta taga`, behind Meeta."""

@@ -15,17 +15,23 @@ from boxlore.core.people import who_small_words_table as small_words
 from boxlore.core.people.name_reader import NOTHING_KNOWN, read_name
 from boxlore.core.people.name_tokens import token_of
 from boxlore.core.people.name_traditions import KnownNames
-from boxlore.core.people.name_words_table import KIN_ALONE, KIN_WORDS
-from boxlore.core.people.position_tokens import Element, elements_of
+from boxlore.core.people.name_words_table import KIN_ALONE
+from boxlore.core.people.position_tokens import Element
 from boxlore.core.people.positions import Placed
+from boxlore.core.people.who_kin import own_relation, owned_relation, relation
 from boxlore.core.people.who_remarks import begins_remark, head_and_remark, is_absent
 from boxlore.core.statements import fold
 
 _NOUNS = table.NOUNS
 
 
-def person_named(words: Sequence[Element], text: str, known: KnownNames) -> tuple[Placed, bool]:
-    """Whom the words of one item name, without a place, and whether by a name. `text` is what they are words of."""
+def person_named(
+    words: Sequence[Element], text: str, known: KnownNames, *, surely: bool = False
+) -> tuple[Placed, bool]:
+    """Whom the words of one item name, without a place, and whether by a name. `text` is what they are words of.
+
+    `surely`: whether a person must be told here: behind `with`.
+    """
     unsure = words[-1].kind == "unknown" and words[-1].text.startswith("?") and len(words) > 1
     if unsure:
         words = words[:-1]
@@ -42,14 +48,14 @@ def person_named(words: Sequence[Element], text: str, known: KnownNames) -> tupl
     kin, name = _kin_and_name(words, text)
     if name and "thing" not in nouns and read_name(name, known):
         return Placed(name, 0, note=kin, unsure=unsure), True
-    head = head_and_remark(words, text, known)
+    head = head_and_remark(words, text, known, surely=surely)
     is_one = not nouns & {"many", "thing"} and not any(word.kind == "or" for word in words)
     if is_one:
-        if (words[0].kind == "me" and not head) or (len(words) == 1 and words[0].plain in _ME):
+        if len(words) == 1 and (words[0].kind == "me" or words[0].plain in _ME):
             return Placed(told, 0, unsure=unsure), False
         if is_description(words):
             return Placed(told, 0, unsure=unsure), False
-        if parts := read_name(told, known):
+        if not _is_row_of_small_names(words) and (parts := read_name(told, known)):
             return Placed(told, 0, unsure=unsure), not own_relation(told) and parts.kin != told
     if head:
         note, is_name = between(words[head:], text), words[0].kind not in ("me", "my")
@@ -61,10 +67,16 @@ def person_named(words: Sequence[Element], text: str, known: KnownNames) -> tupl
     return Placed(told, 0, unsure=unsure, asks=question, is_person=False), False
 
 
+def _is_row_of_small_names(words: Sequence[Element]) -> bool:
+    """`edna percy doreen`: three given names or more, typed small, may be so many people."""
+    given = sum(token_of(word.text).is_given for word in words)
+    return len(words) > 2 and given > len(words) - 2 and all(word.text.islower() for word in words)
+
+
 def _is_family_of_several(words: Sequence[Element]) -> bool:
     """`the Finches`, `die Brandts`, `les Dupont`: a family by its name, behind an article of several."""
     article, names = words[0], words[1:]
-    if not names or article.is_large or any(not word.is_large or token_of(word.text).is_given for word in names):
+    if not names or any(not word.is_large or token_of(word.text).is_given for word in names):
         return False
     ends = article.plain in small_words.THE and names[-1].plain.endswith("s") and article.plain in ("the", "die")
     return ends or article.plain in ("les", "los", "las", "os", "gli")
@@ -112,6 +124,8 @@ def without_article(words: Sequence[Element]) -> Sequence[Element]:
     if words[0].is_large and not token_of(following.text).is_given:
         return words
     names = following.is_large and not (relation(following) and len(words) == 2)
+    if words[0].plain == "the" and len(words) == 2 and not token_of(following.text).is_given:
+        return words  # `the Ford`
     is_kin = bool(relation(following)) and any(word.is_large for word in words[2:])
     return words[1:] if names or is_kin or following.kind in ("my", "unknown") else words
 
@@ -125,7 +139,8 @@ def without_leads(words: Sequence[Element]) -> Sequence[Element]:
         at += 1
     while at and not (words[at].is_large or words[at].kind in ("my", "unknown") or relation(words[at])):
         at -= 1
-    if at and words[0].is_large and words[0].kind == "word" and not token_of(words[at].text).is_given:
+    surely_leads = words[0].plain in small_words.SURE_LEADS
+    if at and words[0].is_large and words[0].kind == "word" and not (surely_leads or token_of(words[at].text).is_given):
         return words
     return words[at:]
 
@@ -263,30 +278,15 @@ def _kin(word: Element) -> bool:
 def is_remark(words: Sequence[Element]) -> bool:
     """Whether the words may be a remark on somebody named before them: `my sister`, `Ruth's cousin`, `aged 5`."""
     first, last = words[0], words[-1]
-    if (begins_remark(words) and not first.is_large) or (last.text.isdigit() and not any(w.is_large for w in words)):
+    if (begins_remark(words) and not first.is_large) or _is_age(words):
         return True
     return (first.kind == "my" or _is_of_somebody(words)) and bool(relation(last) or _NOUNS.get(last.plain) == "one")
 
 
-def relation(element: Element) -> str:
-    """The relation that a word of kin tells, also with an ending (`setäni`, `søsteren`), or an empty string."""
-    return KIN_WORDS.get(element.plain, "") or _owned_relation(element)
-
-
-_ENDINGS_OF_OWN = ("ni", "mme", "nsa")
-_ARTICLE_ENDINGS = ("en", "n", "a")
-
-
-def _owned_relation(element: Element) -> str:
-    """The relation of a word of kin with a Finnish ending that says whose, or, written small, an article behind it."""
-    plain = element.plain
-    if element.kind != "word" or plain in KIN_WORDS:
-        return ""
-    for ending in _ENDINGS_OF_OWN:
-        if plain.endswith(ending) and plain.removesuffix(ending) in small_words.FINNISH_KIN:
-            return KIN_WORDS[plain.removesuffix(ending)]
-    stems = () if element.is_large else (plain.removesuffix(end) for end in _ARTICLE_ENDINGS if plain.endswith(end))
-    return next((KIN_WORDS[stem] for stem in stems if len(stem) > 2 and stem in KIN_WORDS), "")
+def _is_age(words: Sequence[Element]) -> bool:
+    """`5`, `aged 5`, `18 months`."""
+    numbers = words[0].text.isdigit() or words[-1].text.isdigit()
+    return numbers and not any(word.is_large for word in words)
 
 
 def is_family(word: Element) -> bool:
@@ -298,7 +298,8 @@ def share_kin(name: Element, further: Sequence[Element]) -> bool:
     """Whether `and` stands between two whose kin is told: `Betty and Reg's mother` (but not their wife)."""
     if len(further) < 2 or not (name.is_large and _is_genitive(further[0]) and not _is_genitive(name)):
         return False
-    return relation(further[1]) not in ("", "wife", "husband")
+    kin = relation(further[1])
+    return kin not in ("wife", "husband") and (bool(kin) or _NOUNS.get(further[1].plain) == "one")
 
 
 def _is_of_somebody(words: Sequence[Element]) -> bool:
@@ -321,7 +322,7 @@ def _is_genitive(word: Element) -> bool:
 
 def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     """`my sister Anna` as `my sister` and `Anna`; two empty texts where the words are not so."""
-    opens = is_my(words[0]) or bool(_owned_relation(words[0])) or not words[0].is_large or _is_of_somebody(words)
+    opens = is_my(words[0]) or bool(owned_relation(words[0])) or not words[0].is_large or _is_of_somebody(words)
     opens = opens or (relation(words[0]) in _CHILDREN_AND_SPOUSES and not token_of(words[0].text).is_given)
     opens = opens or ((not words[1:2] or not words[1].is_large) and not token_of(words[0].text).is_given)
     at = 0
@@ -333,8 +334,10 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     note = ", ".join(filter(None, (between(before, text), between(words[at + len(name) :], text))))
     plains = {word.plain for word in before} - small_words.ARTICLES
     small = bool(plains) and plains <= table.BEFORE_A_NAME
-    near = len(before) == 1 and (relation(before[0]) in _NEAR or bool(_owned_relation(before[0])))
+    near = len(before) == 1 and (relation(before[0]) in _NEAR or bool(owned_relation(before[0])))
     if len(before) == 2 and relation(before[0]) and is_my(before[1]):  # Norwegian: `broren sin Nils`
+        return note, between(name, text)
+    if len(before) == 1 and before[0].kind == "my" and token_of(name[0].text).is_given:  # `our Edna`
         return note, between(name, text)
     own = is_my(before[0]) or _is_of_somebody(before) or before[-1].plain in _NOUNS
     return (note, between(name, text)) if small or near or (own and _is_kin(before[-1])) else ("", "")
@@ -364,18 +367,3 @@ def _is_kin(word: Element) -> bool:
     """A word of kin or of kinds of people; a genitive counts as one, for more must follow it."""
     people = word.plain in _WIVES or (_NOUNS.get(word.plain) in ("one", "many") and not is_family(word))
     return bool(relation(word)) or people or _is_genitive(word)
-
-
-def own_relation(words: str) -> str:
-    """What somebody told without a name is to the one who tells: `mother` for `Mum` and `my mother`, `self` for `me`.
-
-    Empty for everybody else, also for somebody else's kin (`her mother`) and for kin with a name (`Aunt Mavis`).
-    """
-    elements = [element for element in elements_of(words) if element.kind != "end"]
-    if len(elements) == 1 and elements[0].kind == "me":
-        return "self"
-    if elements and elements[0].plain in table.MY_OWN:
-        elements = elements[1:]
-    if len(elements) != 1 or (elements[0].kind not in ("word", "me")):
-        return ""
-    return relation(elements[0]) if elements[0].plain in KIN_ALONE or len(words.split()) > 1 else ""

@@ -22,8 +22,8 @@ from boxlore.core.people.name_reader import read_name
 from boxlore.core.people.person import Person, build_person
 from boxlore.core.people.positions import Placed
 from boxlore.core.people.reference import PersonRef, id_meant
+from boxlore.core.people.who_kin import own_relation
 from boxlore.core.people.who_reader import WhoTold, read_who
-from boxlore.core.people.who_words import own_relation
 from boxlore.core.statements import KEEPER, Kind, Reading, Said, Source, Statement, Subject, Sure, fold
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.telling.by_hand import check_kin, typed_words

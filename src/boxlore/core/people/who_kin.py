@@ -1,0 +1,51 @@
+"""Words of kin: what relation a word tells, and who somebody told without a name is to the one who tells (`Mum`)."""
+
+from boxlore.core.people import position_words_table as table
+from boxlore.core.people import who_small_words_table as small_words
+from boxlore.core.people.name_tokens import token_of
+from boxlore.core.people.name_words_table import GRANDPARENTS, KIN_ALONE, KIN_WORDS
+from boxlore.core.people.position_tokens import Element, elements_of
+from boxlore.core.statements import fold
+
+
+def relation(element: Element) -> str:
+    """The relation that a word of kin tells, also with an ending (`setäni`, `søsteren`), or an empty string."""
+    return KIN_WORDS.get(element.plain, "") or owned_relation(element)
+
+
+_ENDINGS_OF_OWN = ("ni", "mme", "nsa")
+_ARTICLE_ENDINGS = ("en", "n", "a")
+
+
+def owned_relation(element: Element) -> str:
+    """The relation of a word of kin with a Finnish ending that says whose, or, written small, an article behind it."""
+    plain = element.plain
+    if element.kind != "word" or plain in KIN_WORDS:
+        return ""
+    for ending in _ENDINGS_OF_OWN:
+        if plain.endswith(ending) and plain.removesuffix(ending) in small_words.FINNISH_KIN:
+            return KIN_WORDS[plain.removesuffix(ending)]
+    stems = () if element.is_large else (plain.removesuffix(end) for end in _ARTICLE_ENDINGS if plain.endswith(end))
+    return next((KIN_WORDS[stem] for stem in stems if len(stem) > 2 and stem in KIN_WORDS), "")
+
+
+def is_given_too(text: str) -> bool:
+    """Whether a word of kin of one language is written as a given name of another one: `Mere`, but not `mère`."""
+    return text.isascii() and text[:1].isupper() and token_of(text).is_given and fold(text) not in GRANDPARENTS
+
+
+def own_relation(words: str) -> str:
+    """What somebody told without a name is to the one who tells: `mother` for `Mum` and `my mother`, `self` for `me`.
+
+    Empty for everybody else, also for somebody else's kin (`her mother`) and for kin with a name (`Aunt Mavis`).
+    """
+    elements = [element for element in elements_of(words) if element.kind != "end"]
+    if len(elements) == 1 and elements[0].kind == "me":
+        return "self"
+    if elements and elements[0].plain in table.MY_OWN:
+        elements = elements[1:]
+    if len(elements) != 1 or (elements[0].kind not in ("word", "me")):
+        return ""
+    if is_given_too(elements[0].text):
+        return ""
+    return relation(elements[0]) if elements[0].plain in KIN_ALONE or len(words.split()) > 1 else ""
