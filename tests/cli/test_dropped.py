@@ -12,7 +12,6 @@ TABLE = "item,field,text\nTRA-0001,story,Nets drying\n"
 ROWS = [
     ("tell TRA-0001 story Nets --from {table}", "ITEM"),
     ("tell TRA-0001 --from {table}", "ITEM"),
-    ("tell TRA-0001 story Nets --again", "--again"),
     ("verify --receipt {table} --mend", "--mend"),
     ("verify --events --anew", "--anew"),
     ("verify {folder} --look-in {folder}", "--look-in"),

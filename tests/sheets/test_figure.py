@@ -1,5 +1,6 @@
 """Pictures on paper: where numbers stand (beside the head, not on a face: common practice, no source)."""
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -33,6 +34,17 @@ def test_no_number_covers_a_face_or_another_number_in_a_crowd() -> None:
         for left, top, wide, high in [*boxes, *discs[:at]]:
             apart = x + w <= left + 1e-6 or left + wide <= x + 1e-6 or y + h <= top + 1e-6 or top + high <= y + 1e-6
             assert apart
+
+
+def test_a_head_at_the_edge_is_moved_into_the_picture(hard: list[Record]) -> None:
+    record = next(record for record in hard if any(person.number and person.scan for person in record.shown()))
+    scan = next(scan for scan in record.scans if any(person.scan == scan.id for person in record.shown()))
+    marked = [
+        replace(person, area=(1.0, 1.0)) if person.number and person.scan == scan.id else person
+        for person in record.shown()
+    ]
+    for _, (x, y, w, h) in heads_of(marked, replace(scan, area=())):
+        assert (x + w, y + h) == (pytest.approx(1), pytest.approx(1)) and x > 0.9 and y > 0.9
 
 
 def test_a_cut_item_has_its_numbers_in_its_own_part(hard: list[Record]) -> None:

@@ -8,7 +8,7 @@ how many rows it has swallowed.
 
 import csv
 import io
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -28,10 +28,13 @@ class TableRow:
     fault: str = ""
 
 
-def read_table(path: Path, check_heading: Callable[[Sequence[str]], None]) -> list[TableRow]:
+def read_table(
+    path: Path, check_heading: Callable[[Sequence[str]], None], columns: Iterable[str] = ()
+) -> list[TableRow]:
     """Every row that is not empty. `check_heading` gets the names of the columns and raises WrongUse for wrong ones.
 
-    Raises WrongUse for a file that is no such table.
+    A heading that differs from one of `columns` in capitals, blanks and hyphens alone is that column: `Found in` is
+    `found_in`. Raises WrongUse for a file that is no such table.
     """
     try:
         with open(path, encoding="utf-8-sig", newline="") as file:
@@ -42,11 +45,17 @@ def read_table(path: Path, check_heading: Callable[[Sequence[str]], None]) -> li
         raise WrongUse(f"{path.name} is not in UTF-8.", "Save it as CSV in UTF-8.") from error
     lines = _lines(path, text)
     _, heading = lines[0] if lines else (1, [])
-    names = [name.strip() for name in heading]
+    known = {_bare(name): name for name in columns}
+    names = [known.get(_bare(name), name.strip()) for name in heading]
     check_heading([name for name in names if name])
     if twice := next((name for name in names if name and names.count(name) > 1), ""):
         raise WrongUse(f"{path.name} has two columns “{twice[:40]}”.", "Give each column a name of its own.")
     return [_row(line, names, cells) for line, cells in lines[1:] if not all(map(is_blank, cells))]
+
+
+def _bare(name: str) -> str:
+    """The letters of a heading by which it is known."""
+    return "".join(letter for letter in name.casefold() if letter not in "_-" and not letter.isspace())
 
 
 def _parted_by(text: str) -> str:

@@ -148,7 +148,7 @@ def has_numbers(record: Record) -> bool:
 def heads_of(shown: Iterable[PersonShown], scan: ScanFile) -> list[tuple[int, Box]]:
     """(number, head) of everyone marked on this scan.
 
-    A head is x, y, width, height in 0..1 of the part of the scan that shows the item.
+    A head is x, y, width, height in 0..1 of the part of the scan that shows the item; one at the edge is moved in.
     """
     heads = []
     for person in shown:
@@ -157,8 +157,13 @@ def heads_of(shown: Iterable[PersonShown], scan: ScanFile) -> list[tuple[int, Bo
             if len(scan.area) == 4:
                 left, top, width, height = scan.area
                 x, y, w, h = (x - left) / width, (y - top) / height, w / width, h / height
-            heads.append((person.number, (x, y, w, h)))
+            heads.append((person.number, (_from_edge(x, w), _from_edge(y, h), w, h)))
     return heads
+
+
+def _from_edge(start: float, length: float) -> float:
+    """Where a head begins so that it lies inside the picture, as far as it is no longer than that."""
+    return max(0.0, min(start, 1 - length))
 
 
 def _around(point: Sequence[float]) -> Box:

@@ -354,12 +354,13 @@ def lend_(
             check_pdf(receipt)
             check_output(collection, receipt)
         subjects = items_named(collection, items)
-        lend(collection, subjects, lender, due, on_day)
+        is_new = lend(collection, subjects, lender, due, on_day)
         if receipt is not None:
             numbers = [collection.store.number_of(subject.id) for subject in subjects]
             day = on_day or collection.clock.today()
             write_receipt(collection, numbers, lender, (day, due), receipt)
-    talk.say(f"{several(len(subjects), 'item')} on loan from {lender}{f', due {due}' if due else ''}.")
+    known = "" if is_new else " That was noted already."
+    talk.say(f"{several(len(subjects), 'item')} on loan from {lender}{f', due {due}' if due else ''}.{known}")
 
 
 @housing.command()

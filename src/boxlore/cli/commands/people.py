@@ -23,6 +23,7 @@ from boxlore.tasks.people import registry
 from boxlore.tasks.people.trees import import_tree
 from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.telling.statements import Teller, Telling
+from boxlore.tasks.telling.table import asked_of, is_told
 
 
 @click.group()
@@ -183,9 +184,12 @@ def tell_person(ctx: click.Context, person_words: str, field: str, text: str, so
     with open_for_writing(ctx.obj) as collection:
         person = registry.find_person(collection, person_words)
         how = Telling(source=source, audience=audience)
-        teller = Teller(collection)
-        teller.tell(Subject(Kind.PERSON, person.id), field, text, how)
-    for words in (*teller.unsaid, f"Kept: {field} of {person.name}."):
+        teller, subject = Teller(collection), Subject(Kind.PERSON, person.id)
+        if is_told(collection, subject, field, text, how):
+            talk.say(f"Told already: {field} of {person.name}.")
+            return
+        question = asked_of(collection, teller.tell(subject, field, text, how))
+    for words in (*teller.unsaid, f"Kept: {field} of {person.name}.", *([f"To ask: {question}"] if question else [])):
         talk.say(words)
 
 
@@ -312,8 +316,8 @@ def apart(ctx: click.Context, first_words: str, second_words: str) -> None:
     """Say that ONE and OTHER are two people; they are proposed no more."""
     with open_for_writing(ctx.obj) as collection:
         first, second = registry.find_person(collection, first_words), registry.find_person(collection, second_words)
-        registry.apart(collection, first, second)
-    talk.say("Kept: they are two people.")
+        is_new = registry.apart(collection, first, second)
+    talk.say("Kept: they are two people." if is_new else "That they are two people was said already.")
 
 
 @people.command()
@@ -377,9 +381,11 @@ def keep_to(ctx: click.Context, target: str, audience: str, is_item: bool, field
             subject = find_item(collection, target)
         else:
             subject = Subject(Kind.PERSON, registry.find_person(collection, target).id)
+        before = collection.store.last_acts(1)
         registry.set_audience(collection, subject, audience, field)
+        is_new = collection.store.last_acts(1) != before
     what = f"{field} of {target}" if field else target
-    talk.say(f"Kept: {what} is for {audience}.")
+    talk.say(f"{'Kept' if is_new else 'Known already'}: {what} is for {audience}.")
 
 
 @people.command()

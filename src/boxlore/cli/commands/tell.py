@@ -11,7 +11,7 @@ from boxlore.core.statements import Source, Statement, Sure
 from boxlore.tasks.collection.marks import find_item
 from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.telling.statements import Teller, Telling
-from boxlore.tasks.telling.table import read_sure, tell_from
+from boxlore.tasks.telling.table import asked_of, is_told, read_sure, tell_from
 
 
 @click.command()
@@ -24,7 +24,7 @@ from boxlore.tasks.telling.table import read_sure, tell_from
     type=GivenPath(dir_okay=False),
     help="A CSV of statements, or a worksheet's answers.",
 )
-@click.option("--again", is_flag=True, help="With --from: tell also what is known already, such as a second Anna.")
+@click.option("--again", is_flag=True, help="Tell also what is told already, such as a second Anna.")
 @options.by
 @click.option("--sure", default="sure", show_default=True, help="sure, likely, guess or not-known.")
 @options.told_to
@@ -55,7 +55,7 @@ def tell(
     if table is not None:
         options.refuse_others(ctx, "with --from", "table", "again", *said)
     else:
-        options.refuse_others(ctx, "without --from", "item", "field", "text", *said)
+        options.refuse_others(ctx, "without --from", "item", "field", "text", "again", *said)
     how = Telling(source=source, sure=read_sure(sure), audience=audience, language=language)
 
     def report(statement: Statement) -> None:
@@ -78,11 +78,17 @@ def tell(
             ctx.exit(1 if taken.refused else 0)
         if not item or not field or (text is None and how.sure is not Sure.NOT_KNOWN):
             raise WrongUse("Which item, which field, which words?", "boxlore tell ITEM FIELD TEXT, or --from FILE.csv")
+        subject = find_item(collection, item)
+        if not again and is_told(collection, subject, field, text or "", how):
+            talk.say(f"Told already: {field} of {item}. --again keeps it a second time.")
+            return
         teller = Teller(collection)
-        statement = teller.tell(find_item(collection, item), field, text or "", how)
+        statement = teller.tell(subject, field, text or "", how)
         report(statement)
         for words in teller.unsaid:
             talk.say(words)
         if not as_json:
             asked = ": asked, not known" if statement.sure is Sure.NOT_KNOWN and not statement.words else ""
             talk.say(f"Kept: {field} of {item}{asked}.")
+            if question := asked_of(collection, statement):
+                talk.say(f"To ask: {question}")

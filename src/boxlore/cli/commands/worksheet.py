@@ -39,4 +39,6 @@ def worksheet(
         collection.over = over
         printed, answers = make(collection, out, order, progress=bar)
     talk.say(f"{several(printed.items, 'photograph')} in {printed.path}, for {to}. Type the answers into {answers}.")
+    if not answers.stem.endswith("-answers"):
+        talk.say("An earlier file of answers was written into, and stays: boxlore tell --from takes it in.")
     ctx.exit(talk.say_findings(printed.findings))

@@ -91,6 +91,12 @@ def short_form(text: str) -> str:
     return "/".join(labels)
 
 
+def bare_label(kind: str, text: str) -> str:
+    """The label of a container, from what was written for it: `Box 1` of a box is `1`."""
+    match = _LONG.match(text.strip())
+    return match[2].strip() if match and match[1].lower() == kind else text.strip()
+
+
 def check_label(label: str) -> None:
     """Raises WrongUse for a label that would make two marks alike, or shows nothing."""
     if "/" in label or says_nothing(label):

@@ -109,7 +109,7 @@ def read_answers(collection: Collection, path: Path, places: Iterable[NamePlace]
     Returns how many are new. Raises WrongUse, naming the line. A row whose words have changed since is passed over:
     they are asked about again.
     """
-    rows = read_table(path, lambda names: _check_columns(path, names))
+    rows = read_table(path, lambda names: _check_columns(path, names), (NUMBER, KEY, ANSWER))
     by_key = {(place.number, place.key): place for place in places}
     return decide(collection, [answer for row in rows for answer in _answers_in(path, row, by_key)])
 

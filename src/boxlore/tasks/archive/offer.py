@@ -177,4 +177,4 @@ def _rows(path: Path) -> list[TableRow]:
         if not {"Number", "Wanted"} <= set(names):
             raise WrongUse(f"{path.name} lacks the column Number or Wanted.", "Use the offer.csv of the list.")
 
-    return read_table(path, check)
+    return read_table(path, check, COLUMNS)

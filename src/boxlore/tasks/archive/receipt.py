@@ -94,5 +94,5 @@ def _rows(path: Path) -> Iterator[tuple[int, dict[str, str], str]]:
         if lacking := [name for name in COLUMNS[:5] if name not in names]:
             raise lacks_column(path, names, f"“{lacking[0]}”", "Use the receipt.csv of the package.")
 
-    for row in read_table(path, check):
+    for row in read_table(path, check, COLUMNS):
         yield row.line, {name: row.cells.get(name, "") for name in COLUMNS}, row.fault

@@ -93,7 +93,7 @@ def _in_table(collection: Collection) -> Iterator[NamingDecision]:
 
 def _rows(collection: Collection) -> list[dict[str, str]]:
     path = collection.folder / TABLE
-    return [row.cells for row in read_table(path, lambda names: _check(path, names))] if path.is_file() else []
+    return [row.cells for row in read_table(path, lambda names: _check(path, names), HEADING)] if path.is_file() else []
 
 
 def _check(path: Path, names: Sequence[str]) -> None:

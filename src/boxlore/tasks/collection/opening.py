@@ -143,7 +143,7 @@ def start(folder: Path, settings: Settings, *, on_day: date | None = None, ident
         raise WrongUse(f"{folder} already holds a collection.", "Open it, or choose another folder.")
     if has_backups(folder):
         raise WrongUse(f"{folder} holds the backups of a collection. {way_back(folder)}", "Or choose another folder.")
-    check_settings(folder / FILE_NAME, settings)
+    check_settings(settings)
     _check_untouched(folder, as_toml(settings).encode())
     write_whole(folder / FILE_NAME, as_toml(settings).encode())
     for name in FOLDERS:

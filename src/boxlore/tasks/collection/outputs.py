@@ -75,6 +75,11 @@ def check_output(outputs: Outputs, out: Path, data: bytes | None = None) -> None
         raise foreign(out)
 
 
+def is_as_written(outputs: Outputs, out: Path) -> bool:
+    """Whether a plain file lies there that Boxlore wrote and nobody has changed since."""
+    return out.is_file() and not out.is_symlink() and _is_listed(outputs.folder, sha256_of(out))
+
+
 def check_pdf(out: Path) -> None:
     """Raises WrongUse for one of a collection's own files, and for a name that would hide that the file is a PDF."""
     check_place(out)

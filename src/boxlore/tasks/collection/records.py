@@ -15,6 +15,7 @@ from boxlore.core.people.latest_birth import Pictured, latest_births
 from boxlore.core.people.person import Person, Registry, build_registry
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.audience import Recipient, To
+from boxlore.core.records.containers import bare_label
 from boxlore.core.records.decided import Decided, decided
 from boxlore.core.records.in_force import build
 from boxlore.core.records.item_record import Material, PersonShown, Record, every_told
@@ -111,8 +112,9 @@ def records(
     if order is not None:
         chosen = set(order if ids is None else ids)
         ids = tuple(ident for ident in order if ident in chosen)
+    called = _called(collection.people(), selection.person)
     for record in _records(collection, ids):
-        if _selected(record, selection):
+        if _selected(record, selection, called):
             yield record
 
 
@@ -150,11 +152,11 @@ class AudienceView:
 
     def records(self, selection: Selection = EVERYTHING, order: Sequence[str] | None = None) -> Iterator[Record]:
         """What outputs take: only what may be seen."""
+        called = _called(self.people(), selection.person)
         for record in records(self.collection, selection, order):
             seen = self.recipient.seen(record)
-            if _selected(seen, selection) and self._may_find(
-                seen, selection.words
-            ):  # a selection tells nothing that its audience may not know
+            # a selection tells nothing that its audience may not know
+            if _selected(seen, selection, called) and self._may_find(seen, selection.words):
                 yield seen
 
     def _may_find(self, seen: Record, words: str) -> bool:
@@ -302,16 +304,25 @@ def _named_ids(collection: Collection, selection: Selection) -> tuple[str, ...] 
     return None
 
 
-def _selected(record: Record, selection: Selection) -> bool:
-    mark = record.mark
-    if selection.box and (mark is None or mark.label("box") != selection.box):
-        return False
-    if selection.folder and (mark is None or mark.label("folder") != selection.folder):
-        return False
+def _called(people: Registry, words: str) -> frozenset[str]:
+    """The ids of everyone one of whose names holds the words, also a name of an entry that is the same person."""
+    asked = fold(words)
+    return frozenset(
+        ident
+        for person in (people.values() if asked else ())
+        if any(asked in fold(form) for form in (person.name, *person.forms))
+        for ident in person.ids
+    )
+
+
+def _selected(record: Record, selection: Selection, called: frozenset[str]) -> bool:
+    for kind, label in (("box", selection.box), ("folder", selection.folder)):
+        if label and (record.mark is None or record.mark.label(kind) not in (label, bare_label(kind, label))):
+            return False
     if selection.event and fold(selection.event) not in fold(record.words("occasion")):
         return False
     asked = fold(selection.person)
-    return not asked or any(asked in fold(shown.name) for shown in record.people)
+    return not asked or any(asked in fold(shown.name) or shown.person in called for shown in record.people)
 
 
 def _records(collection: Collection, ids: tuple[str, ...] | None) -> Iterator[Record]:

@@ -94,47 +94,47 @@ def read_settings(folder: Path) -> Settings:
     for name, value in values.items():
         if name not in known:
             raise WrongUse(f"{path} has a setting “{name}” that there is none of.", f"Known: {', '.join(known)}.")
-        _check(path, name, value)
+        _check(f"{path}: ", name, value)
     settings = Settings(**values)
     return replace(settings, language=language_tag(settings.language) or settings.language)
 
 
-def check_settings(path: Path, settings: Settings) -> None:
-    """Raises WrongUse, naming the setting at fault, for values that the file at `path` could not hold."""
+def check_settings(settings: Settings) -> None:
+    """Raises WrongUse, naming the setting at fault, for values that a new collection cannot have."""
     for field in fields(Settings):
-        _check(path, field.name, getattr(settings, field.name))
+        _check("", field.name, getattr(settings, field.name))
     if is_blank(settings.title):
-        raise WrongUse(f"{path}: title is empty.", "Write what the collection is called.")
+        raise WrongUse("The title is empty.", "Write what the collection is called.")
     try:
         check_language(settings.language)
     except WrongUse as error:
-        raise WrongUse(f"{path}: language: {error.problem}", error.what_to_do) from None
+        raise WrongUse(f"language: {error.problem}", error.what_to_do) from None
 
 
-def _check(path: Path, name: str, value: object) -> None:
+def _check(where: str, name: str, value: object) -> None:
     wanted = type(getattr(Settings(), name))
     if type(value) is not wanted:
-        raise WrongUse(f"{path}: {name} must be {_KINDS[wanted]}, not {value!r}.")
+        raise WrongUse(f"{where}{name} must be {_KINDS[wanted]}, not {value!r}.")
     if name in _ALLOWED and value not in _ALLOWED[name]:
         choices = " or ".join(str(choice) or "empty" for choice in _ALLOWED[name])
-        raise WrongUse(f"{path}: {name} is “{value}”.", f"It may be {choices}.")
+        raise WrongUse(f"{where}{name} is “{value}”.", f"It may be {choices}.")
     if name == "fixity_days" and not 1 <= int(str(value)) <= 36_500:
-        raise WrongUse(f"{path}: fixity_days is {value}.", "It must be 1 or more days; 365 is usual.")
+        raise WrongUse(f"{where}fixity_days is {value}.", "It must be 1 or more days; 365 is usual.")
     if name == "backups_mb" and int(str(value)) < 1:
-        raise WrongUse(f"{path}: backups_mb is {value}.", "It must be 1 or more megabytes; 1000 is usual.")
+        raise WrongUse(f"{where}backups_mb is {value}.", "It must be 1 or more megabytes; 1000 is usual.")
     if name == "countries" and not _COUNTRIES.fullmatch(str(value)):
         raise WrongUse(
-            f"{path}: countries is “{value}”.", "It must be two capital letters a country with blanks between: NZ EE."
+            f"{where}countries is “{value}”.", "It must be two capital letters a country with blanks between: NZ EE."
         )
     if name == "prefix" and not _PREFIX.fullmatch(str(value)):
         raise WrongUse(
-            f"{path}: prefix is “{value}”.",
+            f"{where}prefix is “{value}”.",
             "It must be two to seven capital letters or digits that begin with a letter, such as TR.",
         )
     if name == "clock_right_on" and value and not _is_day(str(value)):
-        raise WrongUse(f"{path}: clock_right_on is “{value}”.", "It must be a date such as 2038-01-19, or empty.")
+        raise WrongUse(f"{where}clock_right_on is “{value}”.", "It must be a date such as 2038-01-19, or empty.")
     if name == "series" and not (len(str(value)) == 1 and "A" <= str(value) <= "Z"):
-        raise WrongUse(f"{path}: series is “{value}”.", "It must be one capital letter.")
+        raise WrongUse(f"{where}series is “{value}”.", "It must be one capital letter.")
 
 
 def _is_day(words: str) -> bool:

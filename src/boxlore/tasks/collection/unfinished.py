@@ -23,9 +23,11 @@ from boxlore.tasks.collection.outputs import UNFINISHED as LIST_NAME
 def work_folder(home: Path, target: Path) -> Iterator[Path]:
     """A new empty folder beside `target` to make it in, removed at the end; first what killed runs left is removed.
 
-    `home` is the collection's folder. Raises CouldNot when the disk refuses.
+    `home` is the collection's folder. Folders that were made for it alone, and are empty at the end, go too. Raises
+    CouldNot when the disk refuses.
     """
     _sweep(home)
+    missing = [folder for folder in target.absolute().parents if not folder.exists()]
     try:
         with unfinished_folder(target) as folder:
             _note(home, folder)
@@ -35,6 +37,10 @@ def work_folder(home: Path, target: Path) -> Iterator[Path]:
                 _write(home, [path for path in _listed(home) if path != folder.absolute()])
     except OSError as error:
         raise could_not(error, Path(error.filename or target)) from error
+    finally:
+        for folder in missing:
+            with suppress(OSError):  # it holds something, or was not made
+                folder.rmdir()
 
 
 def left_findings(home: Path, *others: Path) -> list[Finding]:

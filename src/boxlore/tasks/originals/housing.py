@@ -190,7 +190,10 @@ def undo(collection: Collection, act: str) -> None:
 def lend(
     collection: Collection, items: Sequence[Subject], lender: str, due: date | None, on: date | None = None
 ) -> str:
-    """Note that items are on loan to us: by whom, and when they are due back. Returns the act's id."""
+    """Note that items are on loan to us: by whom, and when they are due back.
+
+    Returns the act's id, '' where all of that is noted already.
+    """
     check_typed(lender)
     if due and on and due < on:
         raise WrongUse(f"Due back on {due}, and lent on {on}.", "Write a later day for --due, or the day of --on.")
@@ -203,7 +206,7 @@ def lend(
         if due:
             put(act, item, "due_back", DAY_WORDS.write(due))
     act.done()
-    return act.id
+    return act.id if act.statements else ""
 
 
 def give_back(collection: Collection, items: Sequence[Subject], on: date) -> None:

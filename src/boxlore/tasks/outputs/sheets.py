@@ -32,7 +32,7 @@ from boxlore.sheets.worksheet import HIGH as WORKSHEET_HIGH
 from boxlore.sheets.worksheet import OwnQuestion, blank_answers, make_worksheet
 from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.outputs import check_output, check_pdf, write_output
+from boxlore.tasks.collection.outputs import check_output, check_pdf, is_as_written, write_output
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on, workers
 from boxlore.tasks.collection.prompts import read_prompts
 from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, check_chosen, nothing_of, seen_by
@@ -190,7 +190,10 @@ def worksheet(
     """The narrator's worksheet, and beside it a text file to type the answers into; a filled one is never touched."""
     printing, shown, gate = _begun(collection, order, out)
     prefix, own = collection.settings.prefix, own_questions(collection)
-    answers, blank = _free(out.with_name(f"{out.stem}-answers.txt")), blank_answers(shown, prefix, own).encode()
+    answers, blank = (
+        _free(collection, out.with_name(f"{out.stem}-answers.txt")),
+        blank_answers(shown, prefix, own).encode(),
+    )
     gate.check_bytes(answers.name, blank)
     room = printing.room(), WORKSHEET_HIGH
     with prepared(collection, map(front_of, shown), room, progress) as pictures:
@@ -214,11 +217,11 @@ def own_questions(collection: Collection) -> list[OwnQuestion]:
     return list(asked.values())
 
 
-def _free(path: Path) -> Path:
-    """The path, or the next with a number that nothing lies at."""
+def _free(collection: Collection, path: Path) -> Path:
+    """The path, or the next with a number at which nothing lies that somebody may have written an answer into."""
     count = 1
     free = path
-    while os.path.lexists(free):
+    while os.path.lexists(free) and not is_as_written(collection, free):
         count += 1
         free = path.with_name(f"{path.stem}-{count}{path.suffix}")
     return free

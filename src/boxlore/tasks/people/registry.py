@@ -89,15 +89,26 @@ def merge(collection: Collection, keep: Person, duplicate: Person) -> str:
 
 
 def apart(collection: Collection, person: Person, namesake: Person) -> str:
-    """Say that two people are not the same, so that it is proposed no more."""
+    """Say that two people are not the same, so that it is proposed no more. Returns the act's id, '' if it was said."""
     if person.id == namesake.id:
         raise WrongUse(
             f"{person.name} is one person.", "Name two; boxlore people split parts one that was made of two."
         )
+    if _said_apart(collection, person, namesake) or _said_apart(collection, namesake, person):
+        return ""
     act = collection.act(f"{person.name} and {namesake.name} are two people")
     act.state(Subject(Kind.PERSON, person.id), "different", namesake.id, audience="keeper")
     act.done()
     return act.id
+
+
+def _said_apart(collection: Collection, person: Person, namesake: Person) -> bool:
+    """Whether something that stands of the first says that the second is somebody else."""
+    return any(
+        statement.field == "different" and statement.words in namesake.ids
+        for ident in person.ids
+        for statement, _ in collection.store.statements(Subject(Kind.PERSON, ident))
+    )
 
 
 def take_back(collection: Collection, act: str) -> None:
@@ -207,12 +218,14 @@ def set_audience(collection: Collection, subject: Subject, audience: str, field:
         check_field(collection, subject.kind, field)
     words = AUDIENCE_WORDS.write(kept)
     same = [
-        earlier.id
+        earlier
         for earlier, _ in collection.store.statements(subject)
         if earlier.field == "audience" and (stood := AUDIENCE_WORDS.or_none(earlier.words)) and stood.field == field
     ]
+    if same and same[-1].words == words:
+        return same[-1]
     act = collection.act(f"audience: {words}")
-    statement = act.state(subject, "audience", words, audience="keeper", replaces=same[-1] if same else "")
+    statement = act.state(subject, "audience", words, audience="keeper", replaces=same[-1].id if same else "")
     act.done()
     return statement
 

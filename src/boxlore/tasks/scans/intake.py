@@ -29,7 +29,7 @@ from boxlore.core.fields.points import Area
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.fields.told import as_told
 from boxlore.core.originals.kinds import typed_kind
-from boxlore.core.records.containers import check_label, looks_like_number, number_text
+from boxlore.core.records.containers import bare_label, check_label, looks_like_number, number_text
 from boxlore.core.records.item_record import AS_SCANNED
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Subject, Sure
 from boxlore.disk.fixity import sha256_of
@@ -443,7 +443,7 @@ def _keep(run: _IntakeRun, item: Subject, planned: Planned) -> None:
     if found_in := planned.found_in or run.options.found_in:
         run.act.state(item, "found_in", found_in)
     steps = [("box", planned.box or run.options.box), ("folder", planned.folder or run.options.folder)]
-    inner = _container(run, tuple((kind, label) for kind, label in steps if label))
+    inner = _container(run, _path(run, [(kind, label) for kind, label in steps if label]))
     if inner:
         last = run.filled.get(inner)
         if last is None:
@@ -451,6 +451,16 @@ def _keep(run: _IntakeRun, item: Subject, planned: Planned) -> None:
         position = planned.position or last + 1
         run.filled[inner] = max(last, position)
         run.act.state(item, "kept", KEPT_WORDS.write(Kept(inner, position)))
+
+
+def _path(run: _IntakeRun, steps: Iterable[tuple[str, str]]) -> tuple[tuple[str, str], ...]:
+    """The (kind, label) of each container, outermost first; “box 1” is the box of that label, if one was made so."""
+    path: tuple[tuple[str, str], ...] = ()
+    for kind, label in steps:
+        as_written = (*path, (kind, label))
+        known = tuple(f"{outer} {name}" for outer, name in as_written) in run.containers
+        path = as_written if known else (*path, (kind, bare_label(kind, label)))
+    return path
 
 
 def _container(run: _IntakeRun, path: tuple[tuple[str, str], ...]) -> str:

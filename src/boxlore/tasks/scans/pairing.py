@@ -14,6 +14,8 @@ from boxlore.core.records.item_record import ALTERED, AS_SCANNED
 from boxlore.disk.tables import lacks_column, read_table
 
 RECTO, VERSO = "recto", "verso"
+SIDES = {RECTO: RECTO, "front": RECTO, "f": RECTO, VERSO: VERSO, "back": VERSO, "b": VERSO}
+"""What may be written for a side in a table."""
 
 _SUFFIX = re.compile(r"(.+?)[ _-]?(?:(?<=[ _-])(f|r|front|recto)|(?<=[ _-])(b|v|back|verso))\Z", re.IGNORECASE)
 
@@ -149,7 +151,7 @@ def read_items(path: Path, folder: Path) -> list[Planned]:
         if unknown := [name for name in names if name not in COLUMNS]:
             raise WrongUse(f"{path.name} has a column “{unknown[0][:40]}”.", f"Columns are: {', '.join(COLUMNS)}.")
 
-    rows = read_table(path, check)
+    rows = read_table(path, check, COLUMNS)
     if faulty := next((row for row in rows if row.fault), None):
         raise WrongUse(f"{path.name}, line {faulty.line}: {faulty.fault}", "Nothing was taken in.")
     table = str(path.resolve())
@@ -160,9 +162,12 @@ def _side(line: int, row: Mapping[str, str], folder: Path) -> ScanSide | None:
     name = row.get("file", "").strip()
     if not name:
         return None
-    side = row.get("side", "").strip().lower() or RECTO
-    if side not in (RECTO, VERSO):
-        raise WrongUse(f"Line {line}: side is “{side[:20]}”.", "It may be recto or verso.")
+    written = row.get("side", "").strip().lower() or "front"
+    side = SIDES.get(written)
+    if side is None:
+        raise WrongUse(
+            f"Line {line}: side is “{written[:20]}”.", "It may be recto or verso. Front and back are understood too."
+        )
     role = row.get("role", "").strip().lower() or AS_SCANNED
     if role not in (AS_SCANNED, ALTERED):
         raise WrongUse(f"Line {line}: role is “{role[:20]}”.", f"It may be {AS_SCANNED} or {ALTERED}.")

@@ -83,8 +83,8 @@ def same_person(sitting: Sitting, keep: Person, name: str) -> Person:
 def two_people(sitting: Sitting, person: Person, name: str) -> Person:
     """Say that somebody else is not this person, so that it is proposed no more. Returns who that was."""
     other = found(sitting.collection, name)
-    act = registry.apart(sitting.collection, person, other)
-    sitting.steps.remember(Done(act, f"{person.name} and {other.name} are two", ""))
+    if act := registry.apart(sitting.collection, person, other):
+        sitting.steps.remember(Done(act, f"{person.name} and {other.name} are two", ""))
     return other
 
 

@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from functools import partial
 from pathlib import Path
 
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import WrongUse
 from boxlore.core.records.containers import looks_like_number
 from boxlore.core.sitting.worksheet_codes import WrittenAnswer, read_answers, read_code
@@ -74,6 +75,23 @@ def tell_from(collection: Collection, path: Path, how: Telling, *, again: bool =
         told += fresh
     act.done()
     return TableTaken(tuple(told), known, tuple(refused), tuple(teller.unsaid))
+
+
+def is_told(collection: Collection, subject: Subject, field: str, words: str, how: Telling) -> bool:
+    """Whether the collection holds all that these words come to, from the same source and in the same manner."""
+    teller, act, known_rows = Teller(collection), collection.act("nothing is kept of it"), KnownRows(collection)
+    statements = teller.add_answer(act, subject, field, teller.typed(subject.kind, field, words), how)
+    try:
+        return all(known_rows.knows(statement) for statement in statements)
+    except WrongUse:  # held in another manner, or struck: told alone it may be told anew
+        return False
+
+
+def asked_of(collection: Collection, statement: Statement) -> str:
+    """What is to be asked about the date that a statement tells; '' where nothing is."""
+    readings = [reading for row, reading in collection.store.statements(statement.subject) if row.id == statement.id]
+    values = [reading.value for reading in readings if reading is not None and reading.asks]
+    return next((value.ask for value in values if isinstance(value, DateReading) and value.ask), "")
 
 
 def _is_known(known_rows: KnownRows, statement: Statement, *, again: bool) -> bool:
@@ -172,7 +190,7 @@ def _check_columns(path: Path, names: Sequence[str]) -> None:
 def _rows(collection: Collection, path: Path) -> list[TableRow]:
     """The rows of a table, or the answers of a text file; all are read before any is told."""
     if path.suffix.lower() != ".txt":
-        return read_table(path, partial(_check_columns, path))
+        return read_table(path, partial(_check_columns, path), COLUMNS)
     try:
         text = path.read_text(encoding="utf-8-sig")
     except FileNotFoundError:

@@ -46,8 +46,7 @@ async def ask_pairs(host: PairsHost) -> None:
                 if outcome == "same":
                     act = merge(collection, one, other)
                     host.sitting.steps.remember(Done(act, f"{other.name} is {one.name}", ""))
-                elif outcome == "two":
-                    act = apart(collection, one, other)
+                elif outcome == "two" and (act := apart(collection, one, other)):
                     host.sitting.steps.remember(Done(act, f"{one.name} and {other.name} are two", ""))
             except BoxloreError as error:
                 host.say(str(error), bad=True)

@@ -143,4 +143,4 @@ class Picture(Widget):
 
 def _row(pin: Pin, glimpse: Glimpse) -> int:
     """The row of cells, from the top of the picture, on which a pin is drawn."""
-    return int(pin.y * glimpse.height) // 2
+    return max(0, min(int(pin.y * glimpse.height), glimpse.height - 1)) // 2
