@@ -21,6 +21,8 @@ CLEANED = [
     ("  a   b ", "a b"),
     ("Ōtākou 學", "Ōtākou 學"),
     ("\ud800x", "x"),
+    ("\ufffex\ufdd0\U0002ffff", "x"),  # The Unicode Standard, 23.7
+    ("\u0378x", "\u0378x"),  # given to no letter yet
     ("", ""),
 ]
 

@@ -11,7 +11,9 @@ from boxlore.core.records.item_record import Record
 from boxlore.core.sitting.worksheet_codes import read_answers, read_code
 from boxlore.sheets.figure import Room, Shelf, figure
 from boxlore.sheets.print_run import Printing
+from boxlore.sheets.safe_words import FIRST_STRONG, POP
 from boxlore.sheets.theme import LARGE_PRINT, Theme
+from boxlore.sheets.typesetting import MOST_LETTERS, shortened
 from boxlore.sheets.worksheet import blank_answers, make_worksheet, questions_of, with_unnamed, worksheet_theme
 
 
@@ -78,3 +80,17 @@ def test_the_sheet(hard: list[Record], pictures: dict[str, Path], printing: Prin
     with pikepdf.open(io.BytesIO(data)) as pdf, pdf.open_metadata() as meta:
         assert (meta["pdfaid:part"], meta["pdfaid:conformance"], meta["pdfuaid:part"]) == ("2", "A", "1")
         assert [item.title for item in pdf.open_outline().root[0].children] == list(map(captions.reference, hard))
+
+
+def test_a_title_longer_than_a_string_of_a_pdf_may_be(hard: list[Record], printing: Printing) -> None:
+    long = replace(hard[0].told["title"][0], words="x " * 20_000)
+    data, _ = make_worksheet([replace(hard[5], told={**hard[5].told, "title": (long,)})], {}, printing, "TR")
+    assert data.startswith(b"%PDF")  # ISO 19005-2, 6.1.13, which the typesetter checks: at most 32,767 bytes
+
+
+def test_what_is_cut_is_closed_again() -> None:
+    data = shortened(
+        {"title": f"{FIRST_STRONG}{'ש' * 5000}{POP}", "story": "x" * 5000, "name": ["y" * 5000, "z"], "n": 1}
+    )
+    assert len(data["title"]) == MOST_LETTERS and data["title"].endswith(f"…{POP}")
+    assert data["story"] == "x" * 5000 and len(data["name"][0]) < 5000 and data["name"][1] == "z" and data["n"] == 1

@@ -8,6 +8,8 @@ letters and more may break after every 12.
 import re
 import unicodedata
 
+from boxlore.core.fields.letters import is_noncharacter
+
 FIRST_STRONG, POP = "⁨", "⁩"
 _BIDI = set("\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069\ufeff\u061c")
 _LONG = re.compile(r"\S{25,}")
@@ -26,7 +28,8 @@ def clean(words: str) -> str:
 
 
 def _prints(letter: str) -> bool:
-    return unicodedata.category(letter) not in ("Cc", "Cs", "Cn") and letter not in _BIDI
+    """Whether a letter is set. One that is newer than our table of Unicode is, as □ at least."""
+    return unicodedata.category(letter) not in ("Cc", "Cs") and letter not in _BIDI and not is_noncharacter(letter)
 
 
 def _breakable(match: re.Match[str]) -> str:

@@ -15,6 +15,7 @@ from typing import Any
 import typst
 
 from boxlore.core.findings import Finding, Severity, make_finding
+from boxlore.sheets.safe_words import FIRST_STRONG, POP
 from boxlore.sheets.theme import FALLBACK, Theme
 
 _compile: Any = typst.compile
@@ -63,7 +64,25 @@ def note(rule: str, message: str) -> Finding:
 
 
 def _complete(data: Mapping[str, Any], theme: Theme) -> dict[str, Any]:
-    return {**data, "theme": {**asdict(theme), "fonts": families(theme)}}
+    return {**shortened(data), "theme": {**asdict(theme), "fonts": families(theme)}}
+
+
+IN_A_STRING = frozenset(("alt", "chapter", "heading", "mark", "name", "reference", "title"))
+"""Names of data that a PDF holds as a string too: of a bookmark, or for those who cannot see a picture."""
+MOST_LETTERS = 4000
+"""A string of PDF/A-2 has at most 32,767 bytes (ISO 19005-2, 6.1.13), and a letter up to four of them."""
+
+
+def shortened(value: Any, name: str = "") -> Any:
+    """The data with what is too long for a string cut short."""
+    if isinstance(value, str):
+        is_short = name not in IN_A_STRING or len(value) <= MOST_LETTERS
+        return value if is_short else f"{value[: MOST_LETTERS - 2]}…{POP if value.startswith(FIRST_STRONG) else ''}"
+    if isinstance(value, list | tuple):
+        return [shortened(member, name) for member in value]
+    if isinstance(value, dict):
+        return {key: shortened(member, key) for key, member in value.items()}
+    return value
 
 
 def _sources(name: str, data: Mapping[str, Any]) -> dict[str, bytes]:

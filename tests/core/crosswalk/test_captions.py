@@ -383,3 +383,7 @@ def test_alt_texts_have_the_date_as_the_family_writes_it() -> None:
     assert captions.alt_text(made, Style(dates=FamilyWay("et"))) == "Photograph, not yet described, 17. aprill 1938."
     assert captions.alt_text(made) == "Photograph, not yet described, 1938 April 17."
     assert captions.alt_text(record(date="one spring")) == "Photograph, not yet described, one spring."
+
+
+def test_a_title_of_which_nothing_can_be_seen_is_none() -> None:
+    assert captions.title(record(person("Aino"), title="\ufffe\uffff")) == "Photograph of Aino"

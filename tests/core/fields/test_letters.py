@@ -11,7 +11,7 @@ from boxlore.core.fields.letters import check_typed, is_blank, without_controls
 
 BLANK = [
     "", " \t\n", "\u200b", "\u200b \u00a0\u2003", "\ufeff", "\u2060\u00ad", "\u3164", "\u115f\u1160", "\u2800",
-    "\u034f", "\ufe0f", "\u180e", "\u200e\u202e", "\U000e0020", "\u2028", "\x00", "\x1b",
+    "\ufffe", "\ufdd0\U0010ffff", "\u034f", "\ufe0f", "\u180e", "\u200e\u202e", "\U000e0020", "\u2028", "\x00", "\x1b",
 ]  # fmt: skip
 SEEN = ["a", "?", "\u200b.", "é", "e\u0301", "木", "👵\ufe0f", "\ue000", "…", "0"]
 
@@ -32,7 +32,12 @@ def test_words_that_show_something(words: str) -> None:
 
 @pytest.mark.parametrize(
     ("words", "place"),
-    [("a\x00b", "2 of these words is no letter (U+0000)"), ("story\x1b[A", "6 of"), ("\x9fx", "1 of")],
+    [
+        ("a\x00b", "2 of these words is no letter (U+0000)"),
+        ("story\x1b[A", "6 of"),
+        ("\x9fx", "1 of"),
+        ("a\ufffeb", "2 of these words is no letter (U+FFFE)"),
+    ],
 )
 def test_a_control_character_is_refused_and_named(words: str, place: str) -> None:
     with pytest.raises(WrongUse) as refused:

@@ -17,6 +17,7 @@ from dataclasses import dataclass, field
 from boxlore.core.dates.family_display import FamilyWay, family_display
 from boxlore.core.dates.limits import left_out
 from boxlore.core.dates.reading import DateReading
+from boxlore.core.fields.letters import is_blank
 from boxlore.core.fields.table import FIELDS, OWN
 from boxlore.core.records.item_record import PersonShown, Record, StatementView
 from boxlore.core.records.people_key import key_of, unplaced
@@ -65,7 +66,7 @@ PLAIN = Style()
 
 def title(record: Record, *, brackets: bool = False) -> str:
     """The title as told; else one devised from people, occasion and place, in brackets with `brackets`."""
-    if view := one_line(record.words("title")):
+    if not is_blank(view := one_line(record.words("title"))):  # an older log took what nobody can see
         return view
     devised = capital(_devised(record))
     return f"[{devised}]" if brackets else devised

@@ -5,24 +5,36 @@ import unicodedata
 
 from boxlore.core.errors import WrongUse
 
+_NONCHARACTERS = "\ufdd0-\ufdef" + "".join(
+    f"{chr(plane + 0xFFFE)}{chr(plane + 0xFFFF)}" for plane in range(0, 0x110000, 0x10000)
+)
+"""Codes that are never given to a letter (The Unicode Standard, 23.7), for the inside of a pattern."""
+
 _UNSEEN = re.compile(
-    "[\u034f\u115f\u1160\u17b4\u17b5\u180b-\u180f\u2065\u2800\u3164\ufe00-\ufe0f\uffa0\ufff0-\ufff8\U000e0000-\U000e0fff]"
+    "[\u034f\u115f\u1160\u17b4\u17b5\u180b-\u180f\u2065\u2800\u3164\ufe00-\ufe0f\uffa0\ufff0-\ufff8\U000e0000-\U000e0fff"
+    f"{_NONCHARACTERS}]"
 )
 """Letters that show nothing though their category is that of letters or marks, or none: Default_Ignorable_Code_Point of
-Unicode's DerivedCoreProperties.txt without Cf, and the empty pattern of Braille."""
+Unicode's DerivedCoreProperties.txt without Cf, the empty pattern of Braille, and what is no character."""
 
 _NOTHING = frozenset(("Cc", "Cf", "Zs", "Zl", "Zp"))
 
 _QUESTION_MARKS = "?\uff1f\u061f"
 """QUESTION MARK, its full-width form and the Arabic one (Unicode's names)."""
 
-_CONTROL = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x84\x86-\x9f]")
-"""Control characters (category Cc) but tabs and the ends of lines."""
+_CONTROL = re.compile(f"[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x84\x86-\x9f{_NONCHARACTERS}]")
+"""Control characters (category Cc) but tabs and the ends of lines; and what is no character, which XML 1.0 (2.2) and
+type do not take."""
 
 
 def is_blank(words: str) -> bool:
     """Whether nothing of the words can be seen: they are empty, or blanks and invisible letters alone."""
     return all(unicodedata.category(letter) in _NOTHING or _UNSEEN.match(letter) for letter in words)
+
+
+def is_noncharacter(letter: str) -> bool:
+    """Whether it is a code that is never given to a letter."""
+    return 0xFDD0 <= ord(letter) <= 0xFDEF or ord(letter) & 0xFFFE == 0xFFFE
 
 
 def is_question(words: str) -> bool:

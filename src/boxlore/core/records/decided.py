@@ -5,10 +5,12 @@ holds in its own item and field alone. Of a text that is no record, such as a pa
 it holds wherever the same words stand, unless the same words are hidden elsewhere.
 """
 
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from dataclasses import field as starts
 from hashlib import sha256
+from operator import attrgetter
 
 from boxlore.core.fields.namings import NamingAnswer, NamingDecision
 from boxlore.core.people.name_hits import Doubt, Hit
@@ -89,8 +91,8 @@ def _digests(hit: Hit, tokens: Sequence[Word]) -> Iterator[str]:
 
 def _span(hit: Hit, tokens: Sequence[Word]) -> tuple[int, int]:
     """The numbers of the first and the last word of a hit; in words without spaces, of the run that it stands in."""
-    inside = [at for at, word in enumerate(tokens) if word.start < hit.end and hit.start < word.end]
-    return inside[0], inside[-1]
+    first = bisect_right(tokens, hit.start, key=attrgetter("end"))
+    return first, bisect_left(tokens, hit.end, key=attrgetter("start")) - 1
 
 
 def _digest(tokens: Sequence[Word], first: int, last: int, before: int, after: int) -> str:

@@ -13,8 +13,9 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.namings import NAMING_WORDS, NamingAnswer, NamingDecision
 from boxlore.core.findings import several
 from boxlore.core.people.name_hits import Hit
+from boxlore.core.people.written_words import read_text
 from boxlore.core.records.audience import Naming
-from boxlore.core.records.decided import decision_digest
+from boxlore.core.records.decided import digest_of
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Subject
 from boxlore.disk.tables import TableRow, lacks_column, read_table
@@ -61,6 +62,7 @@ def with_answers(collection: Collection, places: Iterable[NamePlace]) -> Iterato
 def places_of(collection: Collection, whole: Record, naming: Naming) -> Iterator[NamePlace]:
     """The places of one naming, each person's own."""
     people = collection.people()
+    tokens = read_text(naming.text).words
     for hit in naming.hits:
         for ident in sorted(hit.people):
             yield NamePlace(
@@ -72,7 +74,7 @@ def places_of(collection: Collection, whole: Record, naming: Naming) -> Iterator
                 words=naming.text[hit.start : hit.end],
                 sentence=sentence_of(naming.text, hit),
                 why=str(hit.doubt),
-                digest=decision_digest(hit, naming.text),
+                digest=digest_of(hit, tokens),
             )
 
 
