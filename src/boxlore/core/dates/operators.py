@@ -71,6 +71,8 @@ class Grammar:
             corrected = self._alternatives()
             Expression("any", [said, corrected]).filled()
             first, last = said.leaves()[-1], corrected.leaves()[0]
+            if first.bare is not None:
+                raise NoForm  # “3 men, 1938”, though “men” is “but” in the north
             if first.day and last.month and not last.day:  # “12 June, I mean July”
                 last.day = first.day
             said = corrected

@@ -14,7 +14,7 @@ _RECKONED = frozenset(("month", "season", "feast", "weekday", "unit"))
 """What may be the last one before the day on which it is told."""
 
 _BESIDE_A_DATE = frozenset(
-    "name noise comma dash clock at_years genitive possessive they i was and day doubt about".split()
+    "name event person noise comma dash clock at_years genitive possessive they i was and day doubt about".split()
 )
 """Kinds of words that may stand beside a date without making it another one."""
 
