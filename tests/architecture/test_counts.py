@@ -33,6 +33,19 @@ def counts(path: Path) -> Iterator[str]:
                     yield f"{path.relative_to(SRC).as_posix()}:{node.lineno}"
 
 
+def by_hand(path: Path) -> Iterator[str]:
+    """Where a plural is put together of a word and its ending: `item{'s' if count != 1 else ''}`."""
+    for node in ast.walk(ast.parse(path.read_text("utf-8"))):
+        if isinstance(node, ast.IfExp):
+            sides = {side.value for side in (node.body, node.orelse) if isinstance(side, ast.Constant)}
+            if sides in ({"", "s"}, {"", "es"}):
+                yield f"{path.relative_to(SRC).as_posix()}:{node.lineno}"
+
+
+def test_no_plural_is_put_together_by_hand() -> None:
+    assert [where for path in sorted(SRC.rglob("*.py")) for where in by_hand(path)] == []
+
+
 def test_every_count_has_its_noun_from_one_function() -> None:
     found = [where for path in sorted(SRC.rglob("*.py")) for where in counts(path)]
     assert [where for where in found if where.rpartition(":")[0] not in ALWAYS_SEVERAL] == []

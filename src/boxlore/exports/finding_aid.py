@@ -89,7 +89,7 @@ class FindingAid:
     def _arranged(self, component: etree._Element, found_in: list[str]) -> None:
         """Add the arrangement before the items: their number, and where they were found before rehousing."""
         count = len(component) - 1
-        words = f"{count} item{'' if count == 1 else 's'} in the order of their places in the container."
+        words = f"{several(count, 'item')} in the order of their places in the container."
         if found_in:
             words += f" Before rehousing they were found in: {'; '.join(found_in)}."
         note = self.dialect.paragraphs("arrangement", [words])

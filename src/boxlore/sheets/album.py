@@ -12,7 +12,7 @@ from pathlib import Path
 from typing import Any
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.findings import Finding
+from boxlore.core.findings import Finding, several
 from boxlore.core.records.item_record import Record
 from boxlore.sheets.album_indexes import people_index, places_index, sources
 from boxlore.sheets.chapters import Chapter, chapters
@@ -153,11 +153,7 @@ def _cover(ordered: Sequence[Record], shelf: Shelf, area: Area) -> dict[str, Any
 def left_out_words(records: Sequence[Record], printing: Printing) -> str:
     """A sentence saying how many statements and items are not for this audience; empty if there are none."""
     withheld = sum(record.withheld for record in records)
-    parts = [
-        f"{count} {noun}{'s' if count != 1 else ''}"
-        for count, noun in ((withheld, "statement"), (printing.left_out, "item"))
-        if count
-    ]
+    parts = [several(count, noun) for count, noun in ((withheld, "statement"), (printing.left_out, "item")) if count]
     verb = "is" if withheld + printing.left_out == 1 else "are"
     return f"{' and '.join(parts)} {verb} left out of this copy." if parts else ""
 
@@ -168,9 +164,9 @@ def _under_title(records: Sequence[Record]) -> list[str]:
     years = sorted(day.year for date in dates for day in (date.earliest, date.latest) if day)
     span = f", {years[0]} to {years[-1]}" if years and years[0] != years[-1] else f", {years[0]}" if years else ""
     boxes = list(dict.fromkeys(label for record in records if record.mark and (label := record.mark.label("box"))))
-    box_names = f"box{'es' if len(boxes) > 1 else ''} {captions.listed(boxes)}"
+    box_names = f"{'box' if len(boxes) == 1 else 'boxes'} {captions.listed(boxes)}"
     return [
-        f"{len(records)} photograph{'s' if len(records) != 1 else ''}{span}",
+        f"{several(len(records), 'photograph')}{span}",
         f"The prints are kept in {box_names}" if 0 < len(boxes) < 5 else "",
     ]
 

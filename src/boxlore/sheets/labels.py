@@ -13,7 +13,7 @@ from typing import Any
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.errors import WrongUse
-from boxlore.core.findings import Finding
+from boxlore.core.findings import Finding, several
 from boxlore.core.records.item_record import Record
 from boxlore.sheets.print_run import Printing, shared
 from boxlore.sheets.safe_words import isolated
@@ -100,7 +100,7 @@ def _item(record: Record) -> str:
 
 
 def _count(records: Sequence[Record]) -> str:
-    return f"{len(records)} item{'s' if len(records) != 1 else ''}"
+    return several(len(records), "item")
 
 
 def years_of(records: Iterable[Record]) -> str:

@@ -14,6 +14,7 @@ from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
 from boxlore.core.crosswalk import captions
+from boxlore.core.findings import several
 from boxlore.core.records.item_record import PersonShown, Record
 from boxlore.core.statements import fold
 from boxlore.sheets.album import left_out_words
@@ -267,4 +268,4 @@ def _people(site: Site, cards: Mapping[str, Any]) -> list[dict[str, Any]]:
 
 
 def _photographs(count: int) -> str:
-    return f"{count} photograph{'s' if count != 1 else ''}"
+    return several(count, "photograph")

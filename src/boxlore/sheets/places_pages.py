@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from boxlore.core.crosswalk import captions
+from boxlore.core.findings import several
 from boxlore.core.places.reading import coordinates
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import fold
@@ -64,6 +65,6 @@ def _subject(href: str, entry: Mapping[str, Any]) -> dict[str, Any]:
         "href": href,
         "name": clean(place.name),
         "lines": [clean(line) for line in lines if line],
-        "count": f"{count} photograph{'s' if count != 1 else ''}",
+        "count": several(count, "photograph"),
         "groups": [{"name": "Photographs from here", "shown": entry["shown"]}],
     }

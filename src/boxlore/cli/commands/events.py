@@ -111,4 +111,4 @@ def _read(count: int) -> str:
     """What became of the dates that lean on it."""
     if not count:
         return ""
-    return f" {count} date{'s' if count > 1 else ''} of photographs {'are' if count > 1 else 'is'} read again by it."
+    return f" {several(count, 'date of photographs is', 'dates of photographs are')} read again by it."

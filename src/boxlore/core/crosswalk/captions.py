@@ -78,7 +78,8 @@ def _devised(record: Record) -> str:
     people = record.shown()
     names = names_of(people, most=MOST_NAMED)
     further = len(people) - len(names)
-    who = listed([*names, f"{_count(further)} other{'s' if further > 1 else ''}"] if further else names)
+    others = "other" if further == 1 else "others"
+    who = listed([*names, f"{_count(further)} {others}"] if further else names)
     if not occasion:
         subject = _of(nature, who) if names else nature
         return _joined(subject, place)

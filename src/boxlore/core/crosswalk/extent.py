@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from dataclasses import field as starts
 
 from boxlore.core.crosswalk.captions import NATURE
+from boxlore.core.findings import several
 from boxlore.core.records.item_record import Record
 
 PLURALS = {"photograph": "photographs", "album page": "album pages", "mounted photograph": "mounted photographs"}
@@ -62,12 +63,10 @@ class Extent:
     @property
     def words(self) -> str:
         """`20 photographs, 2 letters; 2 boxes, 5 folders`."""
-        counted = ", ".join(
-            f"{count} {kind if count == 1 else plural(kind)}" for kind, count in self.kinds.most_common()
-        )
+        counted = ", ".join(several(count, kind, plural(kind)) for kind, count in self.kinds.most_common())
         boxes, folders = len(self.boxes), len({labels for labels in self.folders if len(labels) > 1})
-        containers = [f"{boxes} {'box' if boxes == 1 else 'boxes'}"] if boxes else []
-        containers += [f"{folders} folder{'' if folders == 1 else 's'}"] if folders else []
+        containers = [several(boxes, "box", "boxes")] if boxes else []
+        containers += [several(folders, "folder")] if folders else []
         return "; ".join(part for part in (counted, ", ".join(containers)) if part)
 
 

@@ -9,6 +9,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from boxlore.core.fields.originals import KEPT_WORDS, Kept
+from boxlore.core.findings import several
 
 KEPT, LABEL, INSIDE = "kept", "label", "inside"
 
@@ -47,7 +48,7 @@ def move(holding: Positions, items: Sequence[str], into: str, at: int = 0) -> Pl
 
     A position that another item has is a problem.
     """
-    title = f"move {len(items)} item{'s' if len(items) != 1 else ''}"
+    title = f"move {several(len(items), 'item')}"
     staying = {position for item, position in contents(holding, into) if item not in items}
     start = at or max(staying, default=0) + 1
     targets = {item: Kept(into, start + step) for step, item in enumerate(dict.fromkeys(items))}

@@ -72,8 +72,8 @@ def import_tree(collection: Collection, path: Path, *, name: str = "", progress:
     if opened.beside:
         words = ", ".join(opened.beside[:3])
         taking.taken.said.append(
-            f"{several(len(opened.beside), 'file')} came with it and "
-            f"{'is' if len(opened.beside) == 1 else 'are'} not taken: {words} …"
+            f"{several(len(opened.beside), 'file came with it and is', 'files came with it and are')} not taken: "
+            f"{words} …"
         )
     taking.run(progress)
     return taking.taken

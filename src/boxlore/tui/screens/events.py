@@ -10,6 +10,7 @@ from textual.app import ComposeResult
 
 from boxlore.core.dates.family_display import family_display
 from boxlore.core.errors import BoxloreError
+from boxlore.core.findings import several
 from boxlore.core.records.events import FamilyEvent
 from boxlore.tasks.collection.opening import Act
 from boxlore.tasks.collection.settings import family_way
@@ -173,7 +174,7 @@ class EventsScreen(ListScreen):
         except BoxloreError as error:
             return str(error)
         self._load()
-        read = f" {count} date{'s' if count > 1 else ''} read again." if count else ""
+        read = f" {several(count, 'date')} read again." if count else ""
         self.say(f"Noted: {short(name, 40)}.{read} Ctrl+Z takes it back.")
         return ""
 
