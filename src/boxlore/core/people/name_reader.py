@@ -165,6 +165,8 @@ def _marker(tokens: Sequence[Token], *, in_brackets: bool = False) -> tuple[str,
     best: tuple[str, int] | None = None
     for marker, part in _MARKERS.get(first_word(tokens[0]), ()):
         length = starts_with(tokens, marker)
+        if len(marker) == 1 and not tokens[0].is_small:
+            continue  # `A. Finch, B. Cole`
         if not length or length >= len(tokens) or (best is not None and length <= best[1]):
             continue
         if not in_brackets and marker in words_of.NOT_IN_OPEN and not _opens(tokens, length):
@@ -315,7 +317,10 @@ def _is_sentence(core: Sequence[Token], known: KnownNames) -> bool:
     small = [token for token in names if token.is_small and not token.is_filiation]
     if not names or len(names) > _LONGEST // 2 + 1:
         return True
-    return bool(small) and not (is_known(names[0]) and all(is_known(token) or token is names[-1] for token in small))
+    half = not names[0].is_small and any(not is_known(token) for token in small)  # `Aino veneessä`
+    return bool(small) and (
+        half or not is_known(names[0]) or any(not is_known(t) and t is not names[-1] for t in small)
+    )
 
 
 def _with_title(frame: _Frame, core: Sequence[Token]) -> NameParts:

@@ -9,6 +9,10 @@ import re
 ROMANS = {"I": 1, "II": 2, "III": 3, "IV": 4, "V": 5, "VI": 6, "VII": 7, "VIII": 8, "IX": 9, "X": 10}
 
 _LETTERED = re.compile(r"(?<![^\s,;:(])([a-zA-Z])\)(?=\s|$)|(?<=\()([a-zA-Z])(?=\)\s)")
+_MARKED = re.compile(r"(?:(?<=^)|(?<=[,;\n] ))([A-Z]):(?=\s)")
+_POINTED = re.compile(r"(?:(?<=^)|(?<=[,;\n] ))([A-Z])\.(?=\s)")
+"""Three and more, for two may be initials."""
+
 _ROMAN = re.compile(r"(?<![^\s,;:(])([ivx]+|[IVX]+)[.)](?=\s)|(?<=\()([ivx]+|[IVX]+)(?=\)\s)")
 
 
@@ -16,7 +20,11 @@ def labels_of(text: str) -> dict[int, tuple[int, int]]:
     """Where each label begins -> where it ends, and its number; none if they do not count from the first on."""
     lettered = {m.start(): (m.end(), ord((m[1] or m[2]).lower()) - ord("a") + 1) for m in _LETTERED.finditer(text)}
     romans = {m.start(): (m.end(), ROMANS.get((m[1] or m[2]).upper(), 0)) for m in _ROMAN.finditer(text)}
-    for labels in (romans, lettered):
+    marked = {m.start(): (m.end(), ord(m[1]) - ord("A") + 1) for m in _MARKED.finditer(text)}
+    pointed = {m.start(): (m.end(), ord(m[1]) - ord("A") + 1) for m in _POINTED.finditer(text)}
+    if len(pointed) < 3:
+        pointed = {}
+    for labels in (romans, lettered, marked, pointed):
         numbers = [number for _, number in labels.values()]
         if len(numbers) > 1 and numbers == list(range(1, len(numbers) + 1)):
             return labels

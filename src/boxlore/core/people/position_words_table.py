@@ -431,6 +431,7 @@ WORDS_BETWEEN: tuple[tuple[str, str], ...] = tuple(
 """(and, with, verb, unknown, or, me, my or unsure; phrase) of every language."""
 
 FAMILY = frozenset(
+    "brautpaar haapari pruutpaar brudpar brudepar bruidspaar maries novios sposi noivos молодые молодожены novomanzele jaunavedziai "
     "eheleute ehepaar gebruder gebroeders echtpaar panstwo abielupaar pariskunta epoux matrimonio sposi casal aegteparret ekteparet "
     "makarna супруги manzele familie perekond familia famille famiglia familj family gezin семья rodzina gimene seima rodina".split()
 )

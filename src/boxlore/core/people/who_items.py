@@ -9,7 +9,7 @@ from boxlore.core.people.name_words_table import TITLES
 from boxlore.core.people.position_tokens import Element
 from boxlore.core.people.positions import Placed
 from boxlore.core.people.who_order import Item
-from boxlore.core.people.who_remarks import head_and_remark, is_absent
+from boxlore.core.people.who_remarks import begins_remark, head_and_remark, is_absent
 from boxlore.core.people.who_shared import group_and_name
 from boxlore.core.people.who_state import Ahead, Reader
 from boxlore.core.people.who_words import (
@@ -129,7 +129,14 @@ def noted(person: Placed, *notes: str) -> Placed:
 def _is_remark(reader: Reader, words: Sequence[Element]) -> bool:
     """Whether the words say something of the name before them: `Anna, my sister, …`, `Tom, aged 5`."""
     last = reader.items[-1]
-    if not last.is_name or last.person.note or reader.joined or reader.ahead.number or reader.place_since:
+    goes_on = last.person.is_person and words and begins_remark(words) and not words[0].is_large
+    if (
+        not (last.is_name or goes_on)
+        or (last.person.note and not goes_on)
+        or reader.joined
+        or reader.ahead.number
+        or reader.place_since
+    ):
         return False
     if len(reader.items) <= reader.part_begins:
         return False

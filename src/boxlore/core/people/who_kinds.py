@@ -10,7 +10,7 @@ from boxlore.core.people.name_tokens import token_of
 from boxlore.core.people.name_traditions import IBERIAN_GIVEN
 from boxlore.core.people.position_tokens import PLACES, ROW_KINDS, ROW_NAMES, Element
 from boxlore.core.people.who_kin import relation
-from boxlore.core.people.who_small_words_table import EVERYONE, WITH
+from boxlore.core.people.who_small_words_table import EVERYONE, OF_THINGS, WITH
 from boxlore.core.people.who_state import Reader
 from boxlore.core.people.who_words import (
     before_place,
@@ -30,6 +30,8 @@ def _beside_somebody(reader: Reader, element: Element, further: Sequence[Element
     one is told beside another; an empty string for any other."""
     kinds = [following.kind for following in further[:2]]
     if element.plain == "of" and reader.previous in (*PLACES, "with", "opens beside") and further[:1]:
+        if describes_last(reader) and any(following.kind == "verb" for following in further[1:4]):
+            return "beside"  # `the boy in front of Anna is Tom`
         return "of" if further[0].is_large and not reader.words else ""
     if element.kind == "verb" and reader.opens_beside and reader.words and begins_person(further):
         reader.opens_beside = False
@@ -122,11 +124,19 @@ def _with(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     if (not further or further[0].kind in ("comma", "end")) and element.phrase in WITH:
         return "word"  # `Torsten är inte med`
     opens = bool(further) and further[0].kind == "verb" and not reader.words  # `op schoot zit kleine Jaap`
+    if reader.words and len(further) > 1 and further[0].plain in OF_THINGS and _is_thing(further[1]):
+        return "beside"  # `Anna mit dem Hut`
     if further and (reader.words or reader.items) and begins_person(further[1:] if opens else further):
         return "with"
     behind_place = reader.previous in PLACES and len(reader.items) > reader.part_begins and bool(reader.behind)
     told = any(word.is_large for word in reader.words) or behind_place
     return "beside" if told and len(element.text) > 2 else "word"
+
+
+def _is_thing(element: Element) -> bool:
+    """A German noun that is neither a name nor somebody."""
+    is_one = table.NOUNS.get(element.plain) == "one" or relation(element)
+    return element.is_large and not (is_one or token_of(element.text).is_given)
 
 
 def _ordinal(reader: Reader, element: Element, further: Sequence[Element]) -> str:
@@ -182,7 +192,7 @@ def _is_head(element: Element, further: Sequence[Element], reader: Reader) -> bo
         return True
     if following == "note" and any(piece.kind in table.DIRECTIONS for piece in further[0].inside):
         return True
-    if following in (*ROW_KINDS, *table.SIDES, "position", "from the right"):
+    if following in (*ROW_KINDS, *table.SIDES, "position", "from the right", "nextto"):
         return True
     if not reader.words and following in ("my", "word") and not further[0].is_large and begins_person(further):
         return True

@@ -10,7 +10,7 @@ from boxlore.core.people import position_words_table as table
 from boxlore.core.people.position_tokens import ROW_KINDS, Element
 from boxlore.core.people.who_items import end_item, noted
 from boxlore.core.people.who_order import Item
-from boxlore.core.people.who_small_words_table import POSTPOSITIONS
+from boxlore.core.people.who_small_words_table import OF_ONE, POSTPOSITIONS
 from boxlore.core.people.who_state import Reader
 from boxlore.core.people.who_words import before_place, begins_person
 
@@ -28,7 +28,7 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
         return
     only_leads = only_leads and not reader.words
     told_before = bool(reader.words) or len(reader.items) > reader.part_begins
-    apart = not reader.words and (only_leads or reader.previous == "comma")
+    apart = not reader.words and (only_leads or reader.previous in ("comma", "and"))
     opens_anew = apart and bool(further) and begins_person(further)
     if reader.behind is None:
         reader.behind = told_before and following != "colon" and not opens_anew
@@ -37,7 +37,7 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
     if reader.words:
         end_item(reader)
     if reader.behind and len(reader.items) > reader.part_begins and not (reader.place_since or opens_anew):
-        place_behind(reader, element, of_all=element.plain == element.phrase)  # but not `behind her`
+        place_behind(reader, element, of_all=element.plain == element.phrase and element.phrase not in OF_ONE)
         reader.after_posture = element.kind in table.ROW_CLASSES[3:]
     else:
         _place_ahead(reader, element, following)

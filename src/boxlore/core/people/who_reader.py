@@ -149,7 +149,7 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
         elif reader.words and reader.joined == "and" and is_description(reader.words) and describes_last(reader):
             end_item(reader)  # `the bride and groom: Anna and Joe`
     elif kind == "beside":
-        reader.aside = [element]
+        reader.aside.append(element)
     elif kind == "opens beside":
         reader.opens_beside, reader.ahead = True, Ahead()
         reader.beside_side = reader.previous if reader.previous in BESIDE_SIDES else element.kind

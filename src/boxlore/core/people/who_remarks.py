@@ -52,7 +52,11 @@ def begins_remark(words: Sequence[Element]) -> bool:
 
 def _head(words: Sequence[Element]) -> int:
     if words[0].kind == "me":
-        return 1 if words[1:] and words[1].plain in small_words.BEGIN_A_REMARK | small_words.WITH else 0
+        return (
+            1
+            if words[1:] and words[1].plain in small_words.BEGIN_A_REMARK | small_words.WITH | small_words.HOLDING
+            else 0
+        )
     if words[0].kind == "my" and len(words) > 2 and words[1].plain in KIN_WORDS:
         return 2
     if words[0].kind == "my":
@@ -62,7 +66,7 @@ def _head(words: Sequence[Element]) -> int:
         at += 1
     while at < len(words) and words[at].kind != "number":
         ahead = at
-        while ahead < len(words) - 1 and token_of(words[ahead].text).is_particle:
+        while ahead < len(words) - 1 and token_of(words[ahead].text).is_particle and words[ahead].plain != "am":
             ahead += 1
         if not words[ahead].is_large:
             break

@@ -4,7 +4,7 @@ Folded (`core.statements.fold`), of every language together. Common practice of 
 """
 
 LEADS = frozenset(
-    "only just nur bloss ainult seulement juste solo so alleen kun bare endast vain только tylko tikai tik jen anake "
+    "definitely certainly surely sicher kindlasti only just nur bloss ainult seulement juste solo so alleen kun bare endast vain только tylko tikai tik jen anake "
     "then next but also first finally lastly and we have dann danach aber siis aga puis ensuite mais luego despues pero "
     "poi depois mas dan daarna maar derefter men deretter sedan sitten mutta ko затем потом а но potem ale tad tada bet "
     "pak potom".split()
@@ -161,6 +161,15 @@ HOLDING = frozenset(
     )
 )  # fmt: skip
 """Words before somebody who is held, and so has no place of her own in a row."""
+
+OF_THINGS = frozenset("dem der den einem einer".split())
+"""German articles behind `mit`."""
+
+OF_ONE = frozenset(
+    "sits stands kneels lies sitzt steht kniet liegt istub seisab polvitab lamab istuu seisoo makaa zit staat "
+    "сидит стоит лежит siedzi stoi kleczy lezy".split()
+)
+"""Postures that are told of one person alone."""
 
 BESIDE_BEHIND = frozenset("korval vieressa vierella".split())
 """Words that stand behind whom somebody is beside of: `Juhani kõrval`, beside Juhan."""

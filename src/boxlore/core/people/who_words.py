@@ -40,11 +40,14 @@ def person_named(
     if words[0].kind == "unknown":
         return Placed("", 0, note=between(words[1:], text)), False
     several = _is_family_of_several(words)
+    of_somebody = _is_kin_of(words)
     words = words if several else without_article(words)
     if words[0].kind == "unknown":
         return Placed("", 0, note=between(words[1:], text)), False
     told = between(words, text)
     nouns = _nouns(words) | {"many" for word in words if several or is_family(word)}
+    if of_somebody:
+        return Placed(told, 0, unsure=unsure), False
     kin, name = _kin_and_name(words, text)
     if name and "thing" not in nouns and read_name(name, known):
         return Placed(name, 0, note=kin, unsure=unsure), True
@@ -55,7 +58,11 @@ def person_named(
             return Placed(told, 0, unsure=unsure), False
         if is_description(words):
             return Placed(told, 0, unsure=unsure), False
-        if not _is_row_of_small_names(words) and (parts := read_name(told, known)):
+        if (
+            not (head and words[head].plain == "am")
+            and not _is_row_of_small_names(words)
+            and (parts := read_name(told, known))
+        ):
             return Placed(told, 0, unsure=unsure), not own_relation(told) and parts.kin != told
     if head:
         note, is_name = between(words[head:], text), words[0].kind not in ("me", "my")
@@ -65,6 +72,13 @@ def person_named(
         return Placed(told, 0, unsure=unsure), False
     question = f"Who are “{told}”?" if "many" in nouns else f"Is “{told}” someone in the picture?"
     return Placed(told, 0, unsure=unsure, asks=question, is_person=False), False
+
+
+def _is_kin_of(words: Sequence[Element]) -> bool:
+    """`la mère de Paul`, `die Mutter von Karl`: kin of somebody, by an article, a word of kin and a preposition."""
+    if len(words) != 4 or words[0].plain not in small_words.THE or not relation(words[1]):
+        return False
+    return words[2].plain in ("de", "di", "do", "da", "del", "van", "von", "of") and words[3].is_large
 
 
 def _is_row_of_small_names(words: Sequence[Element]) -> bool:
@@ -173,6 +187,8 @@ def without_verbs_behind(words: Sequence[Element]) -> Sequence[Element]:
 
 
 def _leads(word: Element) -> bool:
+    if word.text.endswith("."):
+        return False  # `A. Finch`
     return word.kind in ("verb", "and") or word.plain in small_words.LEADS
 
 
@@ -250,7 +266,8 @@ def begins_person(further: Sequence[Element]) -> bool:
         is_thing = any(_NOUNS.get(element.plain) == "thing" for element in near)
         return not is_thing and any(element.is_large or relation(element) for element in near)
     if first.kind == "word":
-        return first.is_large or _NOUNS.get(first.plain) == "one" or bool(relation(first))
+        of_several = _NOUNS.get(first.plain) == "many" and len(further) > 1 and further[1].is_large
+        return first.is_large or _NOUNS.get(first.plain) == "one" or bool(relation(first)) or of_several
     return first.kind == "unknown" or stands_for_me(first, further[1:])
 
 
@@ -280,6 +297,8 @@ def is_remark(words: Sequence[Element]) -> bool:
     first, last = words[0], words[-1]
     if (begins_remark(words) and not first.is_large) or _is_age(words):
         return True
+    if last.is_large and token_of(last.text).is_given:
+        return False
     return (first.kind == "my" or _is_of_somebody(words)) and bool(relation(last) or _NOUNS.get(last.plain) == "one")
 
 
@@ -366,4 +385,6 @@ _WIVES = ("fru", "frue", "rouva", "proua", "pani")
 def _is_kin(word: Element) -> bool:
     """A word of kin or of kinds of people; a genitive counts as one, for more must follow it."""
     people = word.plain in _WIVES or (_NOUNS.get(word.plain) in ("one", "many") and not is_family(word))
+    if word.is_large and token_of(word.text).is_given and not relation(word):
+        return _is_genitive(word)  # `jeho žena Marie`, where `marie` is a bride in French
     return bool(relation(word)) or people or _is_genitive(word)
