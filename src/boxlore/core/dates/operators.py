@@ -189,6 +189,9 @@ class Grammar:
         elif kind in ("from", "since") and (spanned := self._from()) is not None:
             item = spanned
         elif kind in _BEFORE or kind in _AFTER:
+            if kind == "at_latest" and self.kinds[self.at + 1] in _BEFORE:  # “printed before 1914”
+                self.at += 1
+                kind = self.kinds[self.at]
             self.at += 2 if self.kinds[self.at + 1] == "dash" else 1
             item = Expression(_LIMIT_OF[kind], [self._operand()])
             if self.kinds[self.at] in _BEHIND and _LIMIT_OF[self.kinds[self.at]] == _LIMIT_OF[kind]:
