@@ -118,7 +118,8 @@ def test_only_what_is_disputed_can_be_settled_and_in_three_ways(collection: Coll
         collection,
         ".go TRA-0002\n.settle\n\n\n1930\n.who\n.settle 1 maybe\n.settle 1 doubtful\n.who\n.history date\n.quit",
     )
-    assert "Disputed: date, these dates cannot both be so." in said
+    (disputed,) = [line for line in said if line.startswith("Disputed: date, these dates cannot both be so: ")]
+    assert "“1912” (Joan Tamm)" in disputed and "“1930” (" in disputed
     assert any("It can be settled as this one, both, or doubtful. Say .settle 3 both." in line for line in said)
     assert "Settled. What the others said stays on record." in said
     assert not record(sitting, 2).conflicts

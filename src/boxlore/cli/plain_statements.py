@@ -16,7 +16,9 @@ def who(plain: Plain, _: str) -> None:
         speaker = view.said_by or str(view.source)
         plain.say(f"{number}. {FIELDS[view.field].label}: {view.words} ({speaker}, {view.sure}, for {view.audience})")
     for conflict in plain.record.conflicts:
-        plain.say(f"Disputed: {conflict.field}, {conflict.why}.")
+        plain.say(f"Disputed: {conflict.field}, {conflict.words}.")
+    for conflict in plain.record.undecided:
+        plain.say(f"Weighed and left open: {conflict.field}, {conflict.words}.")
     if not plain.read_out:
         plain.say("Nothing is told of this item yet.")
 

@@ -14,7 +14,7 @@ from typing import BinaryIO
 from lxml import etree
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.crosswalk.dublin_core import CollectionFacts, access_words, rights_of, who_said
+from boxlore.core.crosswalk.dublin_core import CollectionFacts, access_words, disagreements, rights_of, who_said
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.crosswalk.scan_names import packed_path
 from boxlore.core.findings import Finding, Severity, make_finding, several
@@ -130,8 +130,7 @@ def _described(item: etree._Element, record: Record, facts: CollectionFacts, dia
     words += [f"Date as told: “{statement.words}” ({statement.sure})" for statement in record.all("date")]
     if sources := who_said(record):
         words.append(f"Who said so: {sources}")
-    if record.conflicts:
-        words.append("Sources disagree: " + "; ".join(sorted({conflict.why for conflict in record.conflicts})))
+    words += disagreements(record)
     if record.withheld:
         words.append(f"{several(record.withheld, 'statement is', 'statements are')} withheld from this description.")
     scope = [paragraph for paragraph in words if paragraph.strip()] or ["Not yet described."]

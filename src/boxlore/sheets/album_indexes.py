@@ -93,7 +93,7 @@ def sources(records: Iterable[Record], printing: Printing) -> list[dict[str, str
 
 def is_doubted(person: PersonShown) -> bool:
     """Whether it is not sure that this is who is shown."""
-    return person.told.sure in (Sure.GUESS, Sure.LIKELY)
+    return person.sure in (Sure.GUESS, Sure.LIKELY)
 
 
 def _add(items_by_name: dict[str, dict[str, str]], name: str, number: str, *, unsure: bool = False) -> None:

@@ -33,10 +33,10 @@ def linked(record: Record, printing: Printing) -> str:
         json_ld["temporalCoverage"] = record.date_display
     if place := captions.place_line(record):
         json_ld["contentLocation"] = {"@type": "Place", "name": place}
-    people = [person for person in record.shown() if person.person and person.told.sure is Sure.SURE]
+    people = [person for person in record.shown() if person.person and person.sure is Sure.SURE]
     if people:
         json_ld["about"] = [{"@type": "Person", "name": person.name} for person in people]
-    takers = [taker for taker in record.shown("photographer") if taker.told.sure is Sure.SURE]
+    takers = [taker for taker in record.shown("photographer") if taker.sure is Sure.SURE]
     if takers:
         json_ld["creator"] = [{"@type": "Person", "name": taker.name} for taker in takers]
     return json.dumps(json_ld, ensure_ascii=False).replace("<", "\\u003c")

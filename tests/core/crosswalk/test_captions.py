@@ -13,7 +13,7 @@ from boxlore.core.dates.family_display import FamilyWay
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.containers import Mark
-from boxlore.core.records.item_record import PersonShown, Record, StatementView
+from boxlore.core.records.item_record import Conflict, PersonShown, Record, StatementView
 from boxlore.core.statements import KEEPER, Said, Source, Sure
 
 LEIDA = Source(Said.NARRATOR, "leida")
@@ -387,3 +387,28 @@ def test_alt_texts_have_the_date_as_the_family_writes_it() -> None:
 
 def test_a_title_of_which_nothing_can_be_seen_is_none() -> None:
     assert captions.title(record(person("Aino"), title="\ufffe\uffff")) == "Photograph of Aino"
+
+
+def test_what_is_disputed_is_given_with_who_says_which_and_asserted_nowhere() -> None:
+    summer = replace(date("the summer Joe came home", "1946"), source=LEIDA, said_by="Leida", statement="s1")
+    back = replace(date("1932", "1932"), source=Source(Said.INSCRIPTION, "verso"), statement="s2")
+    places = (
+        replace(place("Reval", "Tallinn"), said_by="Leida"),
+        replace(place("Narva", "Narva"), said_by="Con", sure=Sure.GUESS),
+    )
+    made = replace(
+        record(person("Anna", sure=Sure.SURE)),
+        told={"date": (summer, back), "place": places},
+        conflicts=(Conflict("date", (summer, back), "they differ"), Conflict("place", places, "they differ")),
+    )
+    assert captions.date_line(made) == "the summer Joe came home (1946; Leida) or 1932 (written on the back)"
+    assert captions.place_line(made) == "Reval (now Tallinn, Estonia; Leida) or Narva (Con, a guess)"
+    assert captions.title(made) == "Photograph of Anna, Reval or Narva"
+    assert captions.alt_text(made) == "Photograph of Anna, Reval or Narva, 1932 or 1946."
+    assert captions.source_line(made) == "told by Leida, Con and Leida Rourke; as written on the back"
+    assert captions.name_of(replace(person("Anna"), disputed=True)) == "perhaps Anna"
+    hidden = replace(made, conflicts=tuple(replace(told, told=told.told[:1], hidden=1) for told in made.conflicts))
+    assert captions.where_when(hidden) == (
+        "Reval (now Tallinn, Estonia; Leida; disputed), the summer Joe came home (1946; Leida; disputed)"
+    )
+    assert captions.title(hidden) == "Photograph of Anna, Reval (disputed)"

@@ -1,11 +1,13 @@
 """The coverage of a place in DCMI Metadata Terms (DCMI Point and DCMI Box Encoding Schemes, 2006)."""
 
+from dataclasses import replace
 from datetime import date
 
-from boxlore.core.crosswalk.dublin_core import CollectionFacts, dcterms
+from boxlore.core.crosswalk.dublin_core import CollectionFacts, dcterms, one_date
 from boxlore.core.crosswalk.repository import NOT_SAID, Archive
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.places.reading import Place, PlaceReading
-from boxlore.core.records.item_record import Record, StatementView
+from boxlore.core.records.item_record import Conflict, Record, StatementView
 from boxlore.core.statements import KEEPER, Sure
 
 FACTS = CollectionFacts(id="c0", title="Tamm and Rourke", on_day=date(2026, 11, 25))
@@ -33,3 +35,21 @@ def test_an_archive_that_takes_more_takes_each_thing_once() -> None:
     archive = NOT_SAID.taking(("ead2002", "scans"))
     assert archive.wants("ead2002") and archive.takes.count("scans") == 1
     assert not Archive(takes=("scans",)).wants("rdf")
+
+
+def test_what_is_disputed_is_given_whole_and_no_range_is_made_of_it() -> None:
+    made = record(Place(name="Tallinn", city="Tallinn", country="Estonia", country_code="EE"), "match")
+    first = made.told["place"][0]
+    second = replace(first, statement="t", words="Narva")
+    also = replace(first, statement="u", words="Estonia")
+    dates = tuple(
+        replace(first, statement=year, field="date", words=year, value=DateReading.from_edtf(year))
+        for year in ("1931", "1940")
+    )
+    conflicts = (Conflict("place", (first, second), "they lie apart"), Conflict("date", dates, "they differ"))
+    made = replace(made, told={"place": (first, second, also), "date": dates}, conflicts=conflicts)
+    values = [(element, value.words) for element, value in dcterms(made, FACTS)]
+    places = [words for element, words in values if element == "spatial"]
+    assert places == ["Tallinn (the keeper) or Narva (the keeper)", "Estonia"]
+    assert one_date(made) == "[1931,1940]"
+    assert ("description", f"Sources disagree: {conflicts[1].words}; {conflicts[0].words}") in values

@@ -14,7 +14,7 @@ from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.audience import Naming, Recipient, To
 from boxlore.core.records.audience_levels import may_see
 from boxlore.core.records.containers import Mark
-from boxlore.core.records.item_record import PersonShown, Record, ScanFile, StatementView
+from boxlore.core.records.item_record import Conflict, PersonShown, Record, ScanFile, StatementView
 from boxlore.core.records.living import life_of
 from boxlore.core.records.withheld import NOBODY, Withheld, withhold
 from boxlore.core.statements import KEEPER, Said, Source, Sure
@@ -379,3 +379,34 @@ def test_a_guess_ends_no_life(
 ) -> None:
     life = life_of(person(**told), TODAY, 100, latest)
     assert (life.living, life.because, life.contradiction) == (living, because, "")
+
+
+def side(words: str, edtf: str, audience: str = "anyone") -> StatementView:
+    return StatementView(
+        statement=words, field="date", words=words, language="en", source=Source(Said.INSCRIPTION, "verso"), said_by="",
+        sure=Sure.SURE, audience=audience, recorded_at="", value=DateReading.from_edtf(edtf) if edtf else None,
+    )  # fmt: skip
+
+
+HIDDEN_SIDES = [
+    ("1931", "1931?", "probably 1931"),
+    ("1931/1932", "", "1931 (written on the back; disputed)"),
+    ("", "", "1931 (written on the back; disputed)"),
+]
+
+
+@pytest.mark.parametrize(("edtf", "wanted", "shown"), HIDDEN_SIDES)
+@pytest.mark.parametrize("settled", [False, True])
+def test_where_one_side_may_not_be_told_the_other_is_doubtful(
+    edtf: str, wanted: str, shown: str, settled: bool
+) -> None:
+    sides = (side("1931", edtf), side("1940", "1940", "keeper"))
+    conflict = Conflict("date", sides, "these dates cannot both be so")
+    conflicts = {"undecided" if settled else "conflicts": (conflict,)}
+    whole = Record(id="i", number="TRA-0001", told={"date": sides}, **conflicts)  # type: ignore[arg-type]
+    seen = visible(whole, To.FAMILY, TODAY)
+    assert seen.words("date") == "1931 (written on the back; disputed)"
+    assert (seen.edtf, seen.date_display) == (wanted, shown)
+    (left,) = seen.conflicts + seen.undecided
+    assert left.words.endswith("“1931” (written on the back) or another answer, which is withheld")
+    assert visible(replace(whole, audiences=("date=keeper",)), To.FAMILY, TODAY).conflicts == ()

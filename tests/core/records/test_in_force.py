@@ -5,13 +5,15 @@ from typing import Any
 
 import pytest
 
+from boxlore.core.dates.edtf import parse
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
 from boxlore.core.people.reference import PersonRef
+from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.containers import Mark
 from boxlore.core.records.in_force import build
 from boxlore.core.records.item_record import MarkerRows, Material, Record, Related, ScanFile, StatementView
-from boxlore.core.statements import KEEPER, Kind, Reading, Said, Source, Statement, Subject, Sure
+from boxlore.core.statements import KEEPER, Kind, Reading, Said, Source, Statement, Subject, Sure, Unreadable
 
 INSCRIPTION, NARRATOR = Source(Said.INSCRIPTION, "verso"), Source(Said.NARRATOR, "leida")
 LEIDA = Person(id="leida", name="Leida Rourke", sort_name="Rourke, Leida", forms=("Leida Rourke",), calls=("Leida",))
@@ -290,3 +292,113 @@ def test_dates_that_meet_on_one_day_are_no_conflict() -> None:
     assert record((said("s1", "date", "a"), first), (said("s2", "date", "b"), second)).conflicts == ()
     day_after = dated("1912-06-15", "1912-12-31")
     assert record((said("s1", "date", "a"), first), (said("s2", "date", "b"), day_after)).conflicts
+
+
+def at(name: str, country: str = "EE", *more: Place, asks: bool = False) -> Reading:
+    place = Place(name=name, city=name, country={"EE": "Estonia"}.get(country, country), country_code=country)
+    return Reading("place", PlaceReading(name, "match", (place, *more)), "test", asks=asks)
+
+
+def on(edtf: str, *alternatives: str, asks: bool = False) -> Reading:
+    return Reading("date", DateReading(edtf, parse(edtf), None, alternatives), "test", asks=asks)
+
+
+REGION = Reading("place", PlaceReading("Estonia", "area", (Place(name="Estonia", country_code="EE"),)), "test")
+TALLINN = Place(name="Tallinn", city="Tallinn", lat=59.437, lon=24.7535)
+NARVA = Place(name="Narva", city="Narva", lat=59.3772, lon=28.1903)
+
+
+def test_what_nobody_settled_is_asserted_by_nothing() -> None:
+    rows = (
+        (said("s1", "date", "1931", source=NARRATOR, sure=Sure.LIKELY), on("1931")),
+        (said("s2", "date", "1932", source=INSCRIPTION), on("1932")),
+        (said("s3", "date", "about 1934"), on("1934~")),
+        (said("s4", "date", "1931"), on("1931")),
+    )
+    made = record(*rows)
+    assert made.words("date") == "1932 (written on the back) or 1931 (the keeper, Leida Rourke, likely)"
+    assert (made.edtf, made.date_display) == ("[1931,1932]", "1931 or 1932")
+    first = made.first("date")
+    assert first is not None and first.sure is Sure.SURE
+    assert [view.statement for view in made.rests_on("date")] == ["s2", "s4", "s1"]
+    settled = record(*rows, settled=frozenset({"s1", "s2", "s3", "s4"}), chosen={"date": "s1"})
+    assert settled.edtf == "1931" and not settled.undecided and len(settled.rests_on("date")) == 1
+
+
+def test_what_the_keeper_left_open_is_asked_no_more_and_asserted_by_nothing() -> None:
+    rows = ((said("s1", "date", "1931"), on("1931")), (said("s2", "date", "1940"), on("1940")))
+    made = record(*rows, settled=frozenset({"s1", "s2"}), chosen={"date": ""})
+    assert not made.conflicts and len(made.undecided) == 1 and made.edtf == "[1931,1940]"
+
+
+def test_places_of_which_neither_lies_in_the_other_are_a_conflict() -> None:
+    rows = (
+        (said("s1", "place", "Reval", source=NARRATOR), at("Tallinn")),
+        (said("s2", "place", "Otago"), at("O", "NZ")),
+    )
+    made = record(*rows)
+    assert [conflict.why for conflict in made.conflicts] == ["neither of these places lies in the other"]
+    assert made.words("place") == "Reval (Leida Rourke) or Otago (the keeper)" and made.place is None
+    within = record(rows[0], (said("s2", "place", "Estonia"), REGION))
+    assert not within.conflicts and within.place is not None and within.place.city == "Tallinn"
+    cities = (replace(place, country="Estonia", country_code="EE") for place in (TALLINN, NARVA))
+    readings = [Reading("place", PlaceReading("", "match", (place,)), "test") for place in cities]
+    made = record(*((said(f"s{n}", "place", f"p{n}"), reading) for n, reading in enumerate(readings, 1)))
+    assert made.conflicts and made.place is not None and (made.place.city, made.place.country_code) == ("", "EE")
+
+
+def test_words_that_are_asked_about_are_in_conflict_if_nothing_that_they_may_mean_can_be() -> None:
+    sure = (said("s1", "date", "May 1931"), on("1931-05"))
+    assert not record(sure, (said("s2", "date", "3/5/31"), on("1931-03-05", "1931-05-03", asks=True))).conflicts
+    made = record(sure, (said("s2", "date", "3/4/31"), on("1931-03-04", "1931-04-03", "no date", asks=True)))
+    assert made.conflicts and not made.edtf and made.date_display == "3/4/31 (the keeper) or May 1931 (the keeper)"
+    other = Place(name="Otago", country_code="NZ")
+    told = (said("s1", "place", "Tallinn"), at("Tallinn"))
+    assert not record(told, (said("s2", "place", "Reval"), at("Rewal", "PL", replace(TALLINN), asks=True))).conflicts
+    assert record(told, (said("s2", "place", "Otago"), at("Otago", "AU", other, asks=True))).conflicts
+    assert not record(told, (said("s2", "place", "the mill"), None)).conflicts
+    assert not record(sure, (said("s2", "date", "?"), Reading("date", Unreadable("{"), "test"))).conflicts
+
+
+def test_of_a_wider_and_a_narrower_answer_the_narrower_stands() -> None:
+    wide, narrow = (
+        (said("s2", "date", "1931", source=INSCRIPTION), on("1931")),
+        (said("s1", "date", "May"), on("1931-05")),
+    )
+    assert record(narrow, wide).words("date") == "May"
+    day = (said("s3", "date", "day", source=KEEPER), on("1931-05-03"))
+    assert [view.words for view in record(narrow, wide, day).all("date")] == ["day", "1931", "May"]
+    assert record(narrow, wide, chosen={"date": "s2"}, settled=frozenset({"s1", "s2"})).words("date") == "1931"
+    unsure = replace(narrow[0], sure=Sure.GUESS), narrow[1]
+    assert record(unsure, wide).words("date") == "1931"
+    country = (said("s2", "place", "Estonia", source=INSCRIPTION), REGION)
+    assert record((said("s1", "place", "Reval"), at("Tallinn")), country).words("place") == "Reval"
+    assert record((said("s1", "place", "a"), None), country).words("place") == "Estonia"
+
+
+def test_who_is_disputed_at_a_marker_is_perhaps_there() -> None:
+    names = [(said(f"s{at}", "person", name, source=NARRATOR), None) for at, name in enumerate(("Anna", "Ruth"), 1)]
+    markers = [
+        MarkerRows(id="m", scan="s", number=1, area=(0.1, 0.1), statements=names),
+        MarkerRows(id="n", scan="s", number=2, area=(0.2, 0.1), statements=[(said("s9", "person", "Tom"), None)]),
+    ]
+    made = record(markers=markers)
+    assert [(shown.sure, shown.unsure) for shown in made.people] == [(Sure.GUESS, True), (Sure.SURE, False)]
+    assert made.conflicts[0].words.endswith("“Anna” (Leida Rourke) or “Ruth” (Leida Rourke)")
+    assert made.disputed("person") is None
+
+
+SPEAKERS = [
+    (Source(Said.INSCRIPTION, "recto"), "written on the front"),
+    (Source(Said.INSCRIPTION), "written on the item"),
+    (Source(Said.NARRATOR, "nobody"), "a narrator"),
+    (Source(Said.DOCUMENT, "parish register"), "parish register"),
+    (Source(Said.DOCUMENT), "a document"),
+    (KEEPER, "the keeper"),
+]
+
+
+@pytest.mark.parametrize(("source", "wanted"), SPEAKERS)
+def test_who_says_it_in_a_few_words(source: Source, wanted: str) -> None:
+    view = record((said("s1", "date", "1931", source=source), None)).first("date")
+    assert view is not None and view.speaker == wanted

@@ -103,8 +103,12 @@ def test_sources_that_disagree_are_named_with_their_words() -> None:
     sides = view("date", "1931", said_by="Leida"), view("date", "1932")
     conflict = Conflict("date", sides, "these dates cannot both be so")
     (finding,) = look_over(replace(WHOLE, conflicts=(conflict,)), {})
-    assert (finding.rule, finding.message) == ("date.conflict", "Sources disagree: these dates cannot both be so.")
-    assert finding.because == ("Leida: “1931”", "keeper: “1932”")
+    sentence, settle = finding.message.split(". ", 1)
+    assert (finding.rule, sentence) == (
+        "date.conflict",
+        "Sources disagree, these dates cannot both be so: “1931” (Leida) or “1932” (the keeper)",
+    )
+    assert settle.startswith("To settle it: ")
 
 
 def test_long_words_are_cut_at_sixty_letters() -> None:

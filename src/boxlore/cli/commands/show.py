@@ -6,7 +6,8 @@ from boxlore.cli import options, output
 from boxlore.core.crosswalk import captions
 from boxlore.core.fields.originals import SIZE_WORDS, SizeMm
 from boxlore.core.fields.table import FIELDS
-from boxlore.core.records.item_record import Record
+from boxlore.core.records.item_record import Conflict, Record
+from boxlore.core.rules.of_record import SETTLE
 from boxlore.core.statements import Kind, Statement, Subject, Sure
 from boxlore.tasks.collection.marks import find_items
 from boxlore.tasks.collection.opening import Collection, open_collection
@@ -91,8 +92,17 @@ def _json(collection: Collection, record: Record) -> dict[str, object]:
             }
             for statement in _not_known(collection, record)
         ],
-        "conflicts": [{"field": conflict.field, "why": conflict.why} for conflict in record.conflicts],
+        "conflicts": [_conflict(conflict, weighed=False) for conflict in record.conflicts]
+        + [_conflict(conflict, weighed=True) for conflict in record.undecided],
     }
+
+
+def _conflict(conflict: Conflict, *, weighed: bool) -> dict[str, object]:
+    """A conflict with its sides; `weighed` says that the keeper has left it open."""
+    sides = [
+        {"words": view.words, "source": str(view.source), "said_by": view.said_by or None} for view in conflict.told
+    ]
+    return {"field": conflict.field, "why": conflict.why, "sides": sides, "weighed": weighed}
 
 
 def _lines(collection: Collection, record: Record) -> None:
@@ -106,7 +116,10 @@ def _lines(collection: Collection, record: Record) -> None:
         if person.number:
             click.echo(f"  {person.number}: {output.safe(captions.name_of(person))}")
     for conflict in record.conflicts:
-        click.echo(f"  Sources disagree: {conflict.why}")
+        click.echo(f"  Sources disagree: {output.safe(conflict.words)}")
+        click.echo(f"    {SETTLE}")
+    for conflict in record.undecided:
+        click.echo(f"  Weighed and left open: {output.safe(conflict.words)}")
     for name in sorted(record.not_known):
         click.echo(f"  {FIELDS[name].label}: asked, not known")
     for statement in _not_known(collection, record):

@@ -157,7 +157,7 @@ def _doubt_and_name(shown: PersonShown) -> tuple[str, str]:
     if rest and fold(first) in _DOUBTS:
         return first, rest
     words = _plain(name)
-    hedge = "" if "?" in name or not words or words[0] in _HEDGED else _HEDGES.get(shown.told.sure, "")
+    hedge = "" if "?" in name or not words or words[0] in _HEDGED else _HEDGES.get(shown.sure, "")
     return hedge, name
 
 
@@ -220,10 +220,34 @@ def taker_line(record: Record, style: Style = PLAIN) -> str:
 
 
 def date_line(record: Record, style: Style = PLAIN) -> str:
-    """The date as told, and behind it what it was read as, if that says something else; '' if none is told."""
-    view = record.first("date")
-    if view is None:
-        return ""
+    """The date as told, and behind it what it was read as, if that says something else; '' if none is told.
+
+    Of dates that cannot all be so, each, with who says it.
+    """
+    return _each(record, "date", lambda view: _date_told(view, style))
+
+
+def _each(record: Record, name: str, line: Callable[[StatementView], str]) -> str:
+    """The line of the statement in force; of those that cannot all be so each line, with who says it."""
+    conflict = record.disputed(name)
+    if conflict is None:
+        view = record.first(name)
+        return line(view) if view else ""
+    speakers: dict[str, list[str]] = {}
+    for view in conflict.told:
+        speakers.setdefault(line(view), []).append(view.speaker)
+    doubt = ["disputed"] * bool(conflict.hidden)
+    return " or ".join(
+        _with_note(words, "; ".join([", ".join(dict.fromkeys(names)), *doubt])) for words, names in speakers.items()
+    )
+
+
+def _with_note(words: str, note: str) -> str:
+    """`1932 (Leida)`; `the summer Joe came home (1946; Leida)`: a note in brackets, in those that are there."""
+    return f"{words[:-1]}; {note})" if words.endswith(")") else f"{words} ({note})"
+
+
+def _date_told(view: StatementView, style: Style) -> str:
     words, shown = bare(view.words), date_words(view.date, style)
     limit = left_out(view.date.edtf.text) if view.date and view.date.edtf else ""
     ways = (shown, date_words(DateReading.from_edtf(limit), style)) if limit else (shown,)
@@ -251,17 +275,23 @@ def _says(words: str, shown: str) -> bool:
 
 
 def _place_words(record: Record) -> str:
-    view = record.first("place")
-    return bare(view.words) if view else ""
+    """The place in few words; of places that cannot all be so each, without who says it."""
+    told = " or ".join(dict.fromkeys(bare(view.words) for view in record.rests_on("place")))
+    conflict = record.disputed("place")
+    return f"{told} (disputed)" if conflict and conflict.hidden else told
 
 
 def place_line(record: Record) -> str:
-    """The place as told, and behind it the place of today, if that has another name; '' if none is told."""
-    view = record.first("place")
-    if view is None:
-        return ""
+    """The place as told, and behind it the place of today, if that has another name; '' if none is told.
+
+    Of places that cannot all be so, each, with who says it.
+    """
+    return _each(record, "place", _place_told)
+
+
+def _place_told(view: StatementView) -> str:
     words = bare(view.words)
-    place = record.place
+    place = view.place.best if view.place else None
     if place is None or not place.city or _within(_plain(place.city), _plain(words)):
         return words
     return f"{words} (now {', '.join(part for part in (place.city, place.country) if part)})"
@@ -284,7 +314,7 @@ _SIDES = {"recto": "as written on the front", "verso": "as written on the back"}
 
 def source_line(record: Record) -> str:
     """Who says so: the sources of the date, place, occasion, people, stories and own questions, each once."""
-    rests_on = [view for name in ("date", "place", "occasion") if (view := record.first(name))]
+    rests_on = [view for name in ("date", "place", "occasion") for view in record.rests_on(name)]
     rests_on += [*record.all("story"), *own_views(record), *(person.told for person in record.people)]
     tellers = dict.fromkeys(_teller(view) for view in rests_on if view.source.said is Said.NARRATOR)
     clauses = [f"told by {listed(list(tellers))}"] if tellers else []

@@ -118,7 +118,7 @@ def authority_form(shown: PersonShown, people: Mapping[str, Person]) -> str:
         return captions.name_of(shown)
     years = [_year(date) for date in (person.born, person.died)]
     dates = f", {years[0]}-{years[1]}" if any(years) else ""
-    sure = "" if not shown.unsure else f" ({'perhaps' if shown.told.sure == 'guess' else 'probably'})"
+    sure = "" if not shown.unsure else f" ({'perhaps' if shown.sure == 'guess' else 'probably'})"
     return f"{person.sort_name}{dates}{sure}"
 
 
@@ -145,10 +145,7 @@ def _descriptions(record: Record, facts: CollectionFacts) -> list[DcValue]:
         values.append(DcValue(f"Date as told{_by(view.said_by, view.source.said)}: “{view.words}” ({view.sure})"))
     if sayers := who_said(record):
         values.append(DcValue(f"Who said so: {sayers}", "en"))
-    if record.conflicts:
-        values.append(
-            DcValue("Sources disagree: " + "; ".join(sorted({conflict.why for conflict in record.conflicts})), "en")
-        )
+    values += [DcValue(words, "en") for words in disagreements(record)]
     values += [DcValue(words, "en") for words in physical_lines(record)]
     if record.found_in:
         values.append(DcValue(f"Found in: {record.found_in}", facts.language))
@@ -157,6 +154,12 @@ def _descriptions(record: Record, facts: CollectionFacts) -> list[DcValue]:
             DcValue(f"{several(record.withheld, 'statement is', 'statements are')} withheld from this record.", "en")
         )
     return values
+
+
+def disagreements(record: Record) -> list[str]:
+    """`Sources disagree: …`: for all statements that cannot be so together, each with who says it; nothing if none."""
+    words = sorted({conflict.words for conflict in (*record.conflicts, *record.undecided)})
+    return [f"Sources disagree: {'; '.join(words)}"] if words else []
 
 
 def _by(name: str, kind: Said) -> str:
@@ -193,8 +196,13 @@ def _sayer_name(name: str, kind: Said, ref: str) -> str:
 
 
 def one_date(record: Record) -> str:
-    """One date for simple Dublin Core: a plain date, an ISO range, else the EDTF."""
+    """One date for simple Dublin Core: a plain date, an ISO range, else the EDTF.
+
+    Dates that cannot all be so are no range: nobody says that it was between them.
+    """
     taken = record.date
+    if taken and record.disputed("date"):
+        return taken.text
     return plain_iso(taken) or iso_range(taken) or taken.text if taken else ""
 
 
@@ -209,10 +217,13 @@ def _created(record: Record, facts: CollectionFacts) -> list[DcValue]:
 
 
 def _coverage(record: Record, facts: CollectionFacts) -> list[DcValue]:
-    values = [DcValue(view.words, view.language) for view in record.all("place")]
+    conflict, first = record.disputed("place"), record.first("place")
+    sides = {view.statement for view in conflict.told} if conflict else set()
+    values = [DcValue(first.words, first.language)] if conflict and first else []
+    values += [DcValue(view.words, view.language) for view in record.all("place") if view.statement not in sides]
     if values and (place := record.place) is not None:
         values.append(DcValue(full_name(place), "en"))
-    return values
+    return list(dict.fromkeys(values))
 
 
 def _spatial(record: Record, facts: CollectionFacts) -> list[DcValue]:

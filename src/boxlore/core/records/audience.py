@@ -209,7 +209,8 @@ class Recipient:
             record,
             told={name: views for name, views in views_by_field.items() if views},
             people=people,
-            conflicts=tuple(self._conflicts(record)),
+            conflicts=tuple(self._conflicts(record, record.conflicts)),
+            undecided=tuple(self._conflicts(record, record.undecided)),
             not_known=frozenset(name for name in record.not_known if self._may_see_kept(record.audiences, name)),
             found_in=record.found_in if self._may_have(record, "found_in", record.found_in, FOUND_IN) else "",
             size_mm=record.size_mm if self._may_have(record, "size", "") else (),
@@ -286,11 +287,13 @@ class Recipient:
         """Whether a part of the record that is no statement, as words, may go to the recipient."""
         return self._may_see_kept(record.audiences, field) and self.may_read(words, record.id, where)
 
-    def _conflicts(self, record: Record) -> Iterator[Conflict]:
-        """Those of which every side may be told: one side alone would be no conflict."""
-        for conflict in record.conflicts:
-            if all(self._passes(view, record.audiences, record.id) for view in conflict.told):
-                yield replace(conflict, told=tuple(map(self.without_names, conflict.told)))
+    def _conflicts(self, record: Record, conflicts: Sequence[Conflict]) -> Iterator[Conflict]:
+        """Those of which any side may be told; sides that may not are counted, so that none stands as settled."""
+        for conflict in conflicts:
+            seen = [view for view in conflict.told if self._passes(view, record.audiences, record.id)]
+            if seen:
+                hidden = conflict.hidden + len(conflict.told) - len(seen)
+                yield replace(conflict, told=tuple(map(self.without_names, seen)), hidden=hidden)
 
     def _closes_scans(self, record: Record) -> bool:
         """Whether the picture shows who may not be shown, or what stands on or in it tells what may not be told."""
@@ -351,7 +354,7 @@ def _file_name(scan: ScanFile) -> str:
 
 def _is_for_anyone(record: Record) -> bool:
     """Whether all that is told may go to everybody: most records, seen at a glance."""
-    if record.audiences or record.conflicts:
+    if record.audiences or record.conflicts or record.undecided:
         return False
     if not all(_is_plain(view) for views in record.told.values() for view in views):
         return False

@@ -20,9 +20,15 @@ into a `Record`:
                                                              a narrator > the keeper > a file
       4. Which is the later in the log?
 
+  Then a date or a place that lies within the first and is as sure goes before it: it says the same, and more.
+
 - “Asked, and not known” is remembered (`not_known`), so that nobody is asked twice; it is never a value.
-- Statements that cannot all be so (two dates that do not meet, two people at one marker) make a `Conflict`. The order
-  above decides what outputs say meanwhile; the conflict stays until the keeper has weighed those very statements.
+- Statements that cannot all be so (two dates that do not meet, two places of which neither lies in the other, two
+  people at one marker) make a `Conflict`. Nothing asserts one of them meanwhile: `Record.first` gives all of them,
+  with who said which, as one answer. Where the keeper has yet to answer what words mean, they are in conflict if none
+  of what they may mean can be so together. The conflict waits until the keeper has weighed those very statements. If
+  the keeper's word is that each may be so, or that nobody can say, it is `undecided`: nobody is asked again, and
+  still nothing asserts one of them.
 - A reading goes with its statement only if an output may rest on it: it asks nothing, or the keeper has confirmed it.
 
 What always holds:
@@ -41,17 +47,26 @@ An example. TRA-0014, haymaking near Kärdla:
     s4   story  “Father had borrowed the horse.”      gathers
 
 The date's order is s2, s3, s1: s2 and s3 are equally sure, and what is written on the print is nearer to the day.
-1932 and 1931 do not meet, so they are a conflict. If the keeper settles it by choosing s3, the order is s3, s2, s1 and
-the conflict is gone. If Con says “1929” at the next sitting, a conflict is there again, between s5 and the others.
+1932 and 1931 do not meet, so they are a conflict, while “about 1935” leaves room for both (`lifetime.possible`). An
+album says “suvi 1932 (written on the back) or 1931 (Leida)”, and an archive gets [1931,1932-22]. If the keeper settles
+it by choosing s3, the order is s3, s2, s1 and the conflict is gone. If Con says “1929” at the next sitting, a conflict
+is there again, between s3 and s5.
 """
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 
+from boxlore.core.dates import edtf as standard
+from boxlore.core.dates import meeting as dates_meeting
+from boxlore.core.dates.edtf_values import Edtf
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.errors import TextFault
 from boxlore.core.fields.originals import SIZE_WORDS
 from boxlore.core.fields.pictures import ROW_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.person import Person
+from boxlore.core.places import meeting as places_meeting
+from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.containers import Mark
 from boxlore.core.records.item_record import Conflict, MarkerRows, Material, PersonShown, Record, StatementView
 from boxlore.core.statements import NEARNESS, SURENESS, Reading, Statement, Sure
@@ -66,6 +81,8 @@ def build(material: Material, people: Mapping[str, Person], said_by: Mapping[str
     shown = _people(material, by_field, people, said_by, places)
     times = [statement.recorded_at for statement, _ in rows]
     times += [statement.recorded_at for marker in material.markers for statement, _ in marker.statements]
+    disputes = [*_of_values(material, by_field), *_of_markers(material, said_by)]
+    conflicts = tuple(conflict for conflict in disputes if _any_unweighed(conflict.told, material.settled))
     return Record(
         id=material.id,
         number=material.number,
@@ -75,9 +92,10 @@ def build(material: Material, people: Mapping[str, Person], said_by: Mapping[str
         size_mm=size.sides if (size := SIZE_WORDS.or_none(plain.get("size", ""))) else (),
         scans=tuple(material.scans),
         told=by_field,
-        people=shown,
+        people=_with_doubts(shown, disputes),
         related=tuple(material.related),
-        conflicts=tuple(_conflicts(material, by_field, said_by)),
+        conflicts=conflicts,
+        undecided=tuple(conflict for conflict in disputes if conflict not in conflicts) if disputes else (),
         not_known=frozenset(not_known),
         unnamed=_unnamed(material.markers, shown) if material.markers else (),
         nameless=_nameless(rows, places) if places else (),
@@ -133,6 +151,8 @@ def _gather(
     for name, views in by_field.items():
         if len(views) > 1 and not FIELDS[name].many:
             views.sort(key=lambda view: _rank(view, chosen.get(view.field, "")), reverse=True)
+            if views[0].statement != chosen.get(name):
+                _narrowest_first(views)
     return {name: tuple(views) for name, views in by_field.items()}, asked - set(by_field)
 
 
@@ -209,17 +229,90 @@ def _shown(view: StatementView, role: str, people: Mapping[str, Person], marker:
     )
 
 
-def _conflicts(
-    material: Material, by_field: Mapping[str, tuple[StatementView, ...]], said_by: Mapping[str, str]
-) -> Iterable[Conflict]:
-    dates = [view for view in by_field.get("date", ()) if view.date and view.date.edtf]
-    if apart := _disjoint(_still_open(dates, material), material.settled):
-        yield Conflict("date", apart, "these dates cannot both be so")
+def _of_values(material: Material, by_field: Mapping[str, tuple[StatementView, ...]]) -> Iterator[Conflict]:
+    """For the date and the place: all statements of which each cannot be so together with another of them."""
+    for name, why in _WHY.items():
+        views = by_field.get(name, ())
+        if len(views) < 2:
+            continue
+        readings = {statement.id: reading for statement, reading in material.statements if statement.field == name}
+        meant = [(view, _may_mean(readings[view.statement])) for view in _still_open(views, material)]
+        if sides := tuple(view for view, values in meant if any(_are_apart(values, others) for _, others in meant)):
+            yield Conflict(name, sides, why)
+
+
+_WHY = {"date": "these dates cannot both be so", "place": "neither of these places lies in the other"}
+
+
+def _of_markers(material: Material, said_by: Mapping[str, str]) -> Iterator[Conflict]:
     for marker in material.markers:
         names = _gather(marker.statements, {}, said_by)[0].get("person", ())
         open_names = _still_open(names, material)
-        if len({view.meant or view.words for view in open_names}) > 1 and _any_unweighed(open_names, material.settled):
+        if len({view.meant or view.words for view in open_names}) > 1:
             yield Conflict("person", tuple(open_names), f"marker {marker.number} is said to be different people")
+
+
+def _with_doubts(people: tuple[PersonShown, ...], disputes: Sequence[Conflict]) -> tuple[PersonShown, ...]:
+    """The people, with a mark on whoever stands at a marker of which others say that it is somebody else."""
+    doubted = {view.statement for conflict in disputes if conflict.field == "person" for view in conflict.told}
+    if not doubted:
+        return people
+    return tuple(
+        replace(shown, disputed=True) if shown.number and shown.told.statement in doubted else shown for shown in people
+    )
+
+
+Values = Sequence[Edtf | Place]
+"""The dates or the places that words may mean."""
+
+
+def _may_mean(reading: Reading | None) -> Values:
+    """What an output may take the words for; where the keeper is asked, all that may be meant; nothing if unknown."""
+    value = reading.value if reading is not None else None
+    asks = reading is not None and not reading.usable
+    if isinstance(value, PlaceReading):
+        return value.choices if asks else value.choices[:1]
+    if not isinstance(value, DateReading) or value.edtf is None:
+        return ()
+    return [value.edtf, *filter(None, map(_edtf, value.alternatives))] if asks else [value.edtf]
+
+
+def _edtf(text: str) -> Edtf | None:
+    try:
+        return standard.parse(text)
+    except TextFault:
+        return None
+
+
+def _are_apart(values: Values, other_values: Values) -> bool:
+    """Whether no value of the one can be so together with one of the other. What is not known is apart from nothing."""
+    pairs = [(value, other) for value in values for other in other_values]
+    return bool(pairs) and not any(_can_both_be(value, other) for value, other in pairs)
+
+
+def _can_both_be(value: Edtf | Place, other: Edtf | Place) -> bool:
+    if isinstance(value, Edtf) and isinstance(other, Edtf):
+        return dates_meeting.can_both_be(value, other)
+    return not (isinstance(value, Place) and isinstance(other, Place)) or places_meeting.can_both_be(value, other)
+
+
+def _narrowest_first(views: list[StatementView]) -> None:
+    """Bring a date or a place that lies within the first, and is as sure, before it."""
+    for view in views[1:]:
+        if view.sure is views[0].sure and _is_narrower(view, views[0]):
+            views.remove(view)
+            views.insert(0, view)
+            return _narrowest_first(views)
+    return None
+
+
+def _is_narrower(inner: StatementView, outer: StatementView) -> bool:
+    if inner.date and inner.date.edtf and outer.date and outer.date.edtf:
+        return dates_meeting.is_narrower(inner.date.edtf, outer.date.edtf)
+    place, wider = inner.place and inner.place.best, outer.place and outer.place.best
+    if not place or not wider:
+        return False
+    return places_meeting.can_both_be(place, wider) and places_meeting.is_narrower(place, wider)
 
 
 def _still_open(views: Sequence[StatementView], material: Material) -> list[StatementView]:
@@ -234,19 +327,3 @@ def _still_open(views: Sequence[StatementView], material: Material) -> list[Stat
 
 def _any_unweighed(views: Iterable[StatementView], settled: frozenset[str]) -> bool:
     return any(view.statement not in settled for view in views)
-
-
-def _disjoint(dates: Sequence[StatementView], settled: frozenset[str]) -> tuple[StatementView, ...]:
-    """The first two dates that do not meet and that the keeper has not weighed against each other, or nothing."""
-    for index, first in enumerate(dates):
-        for second in dates[index + 1 :]:
-            apart = _before(first, second) or _before(second, first)
-            if apart and _any_unweighed((first, second), settled):
-                return (first, second)
-    return ()
-
-
-def _before(first: StatementView, second: StatementView) -> bool:
-    latest = first.date.latest if first.date else None
-    earliest = second.date.earliest if second.date else None
-    return latest is not None and earliest is not None and latest < earliest

@@ -4,15 +4,17 @@
 """
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from dataclasses import field as starts
 
 from boxlore.core.dates.edtf_values import Edtf
+from boxlore.core.dates.meeting import doubted, one_of
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.reference import PersonRef
+from boxlore.core.places.meeting import common_place
 from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.containers import Mark
-from boxlore.core.statements import Reading, ReadingValue, Source, Statement, Sure
+from boxlore.core.statements import SURENESS, Reading, ReadingValue, Said, Source, Statement, Sure
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -53,6 +55,22 @@ class StatementView:
         """The id of the person or event that the words mean, or an empty string."""
         return self.value.id if isinstance(self.value, PersonRef) else ""
 
+    @property
+    def speaker(self) -> str:
+        """Who or what says it, and how surely: `Leida Rourke, a guess`, `written on the back`, `the keeper`."""
+        said, ref = self.source.said, self.source.ref
+        if said is Said.INSCRIPTION:
+            name = f"written on the {_SIDES.get(ref, 'item')}"
+        elif self.said_by or said is Said.NARRATOR:
+            name = self.said_by or "a narrator"
+        else:
+            name = "the keeper" if said is Said.KEEPER else ref or f"a {said}"
+        return name + _HOW_SURE.get(self.sure, "")
+
+
+_SIDES = {"recto": "front", "verso": "back"}
+_HOW_SURE = {Sure.GUESS: ", a guess", Sure.LIKELY: ", likely"}
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PersonShown:
@@ -72,10 +90,17 @@ class PersonShown:
     row: str = ""
     position: int = 0
     """Without a marker: the row (front, back, …; empty for the only one); from the left, from 1."""
+    disputed: bool = False
+    """Whether somebody else says that it is another person, and nobody has settled it."""
+
+    @property
+    def sure(self) -> Sure:
+        """How sure the name is: that two say differently makes it a guess."""
+        return Sure.GUESS if self.disputed else self.told.sure
 
     @property
     def unsure(self) -> bool:
-        return self.told.sure is not Sure.SURE
+        return self.sure is not Sure.SURE
 
 
 AS_SCANNED, ALTERED = "as-scanned", "altered"
@@ -117,16 +142,80 @@ class Related:
 
 @dataclass(frozen=True, slots=True)
 class Conflict:
-    """Statements about one thing that cannot all be so."""
+    """Statements about one thing that cannot all be so.
+
+    `hidden` says how many more there are that the audience may not see.
+    """
 
     field: str
     told: tuple[StatementView, ...]
     why: str
+    hidden: int = 0
+
+    @property
+    def speakers(self) -> Mapping[str, str]:
+        """What is told, in the words told, with all who say so."""
+        speakers: dict[str, list[str]] = {}
+        for view in self.told:
+            speakers.setdefault(" ".join(view.words.split()), []).append(view.speaker)
+        return {words: ", ".join(dict.fromkeys(said_by)) for words, said_by in speakers.items()}
+
+    @property
+    def sides(self) -> str:
+        """`“1931” (Leida Rourke) or “1932” (written on the back)`: each answer, and who says so."""
+        sides = [f"“{words}” ({speakers})" for words, speakers in self.speakers.items()]
+        return " or ".join(sides + ["another answer, which is withheld"] * bool(self.hidden))
+
+    @property
+    def words(self) -> str:
+        """Why they cannot all be so, and each answer with who says so."""
+        return f"{self.why}: {self.sides}" if self.told else self.why
+
+
+def _as_one(conflict: Conflict) -> StatementView:
+    """The sides of a conflict as one answer that asserts none of them: what an output says until it is settled.
+
+    The words are those of all sides, with who says each; that it is one of them is as sure as the surest. A date is the
+    set of their dates (EDTF `[1931,1932]`), a place what all of them lie in, or none. Where a side may not be seen, the
+    one that may is marked as doubtful.
+    """
+    first = conflict.told[0]
+    doubt = "; disputed" if conflict.hidden else ""
+    return replace(
+        first,
+        words=" or ".join(f"{words} ({speakers}{doubt})" for words, speakers in conflict.speakers.items()),
+        language=first.language if len({view.language for view in conflict.told}) == 1 else "",
+        sure=max((view.sure for view in conflict.told), key=SURENESS.__getitem__),
+        value=_date_of_all(conflict) or _place_of_all(conflict),
+    )
+
+
+def _date_of_all(conflict: Conflict) -> DateReading | None:
+    dates = [view.date.edtf for view in conflict.told if view.date and view.date.edtf]
+    if len(dates) < len(conflict.told):
+        return None
+    if conflict.hidden:
+        date = doubted(dates[0]) if len({date.text for date in dates}) == 1 else None
+    else:
+        date = one_of(dates)
+    return DateReading(date.text, date) if date else None
+
+
+def _place_of_all(conflict: Conflict) -> PlaceReading | None:
+    places = [view.place.best for view in conflict.told if view.place and view.place.best]
+    if len(places) < len(conflict.told) or conflict.hidden:
+        return None
+    common = common_place(places)
+    return PlaceReading(common.name, "area", (common,)) if common else None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Record:
-    """One item. `told` maps a field to its statements: the one in force first, then the others."""
+    """One item. `told` maps a field to its statements: the one in force first, then the others.
+
+    Of a field whose statements cannot all be so none is in force: `first`, `words`, `date` and `place` give what they
+    come to together, which asserts none of them. Whoever wants the statements themselves asks `all`.
+    """
 
     id: str
     number: str
@@ -139,6 +228,9 @@ class Record:
     people: tuple[PersonShown, ...] = ()
     related: tuple[Related, ...] = ()
     conflicts: tuple[Conflict, ...] = ()
+    """Those that wait for the keeper's word."""
+    undecided: tuple[Conflict, ...] = ()
+    """Those that the keeper has weighed and left open: each may be so, or nobody can say."""
     not_known: frozenset[str] = frozenset()
     unnamed: tuple[tuple[str, int, tuple[float, ...]], ...] = ()
     """Markers that nobody is named at: the scan, the number, the area."""
@@ -153,9 +245,26 @@ class Record:
     """Whether the scans themselves may not go to this audience."""
 
     def first(self, name: str) -> StatementView | None:
-        """The statement in force of a field, or None."""
+        """The statement in force of a field, or what its disputed statements come to together; None for nothing."""
+        if conflict := self.disputed(name):
+            return _as_one(conflict)
         rows = self.told.get(name, ())
         return rows[0] if rows else None
+
+    def disputed(self, name: str) -> Conflict | None:
+        """What cannot all be so of a field of one value, and is not settled for one of them; or None.
+
+        The people at a marker are no such field: each of them is in `people`, and says by itself that it is disputed.
+        """
+        for conflict in (*self.conflicts, *self.undecided) if name != "person" else ():
+            if conflict.field == name and conflict.told:
+                return conflict
+        return None
+
+    def rests_on(self, name: str) -> tuple[StatementView, ...]:
+        """The statements that `first` rests on: the one in force, or all sides of what is disputed."""
+        conflict = self.disputed(name)
+        return conflict.told if conflict else self.told.get(name, ())[:1]
 
     def words(self, name: str) -> str:
         """The words in force of a field, or an empty string."""
@@ -200,7 +309,7 @@ def every_told(record: Record) -> Iterable[StatementView]:
     """Every statement that a record rests on, each once: its fields, its people, the sides of its conflicts."""
     views = {view.statement: view for rows in record.told.values() for view in rows}
     views |= {shown.told.statement: shown.told for shown in record.people}
-    views |= {view.statement: view for conflict in record.conflicts for view in conflict.told}
+    views |= {view.statement: view for conflict in record.conflicts + record.undecided for view in conflict.told}
     return views.values()
 
 

@@ -75,12 +75,15 @@ def _asking(record: Record, people: People) -> Iterator[Finding]:
             yield make_finding("person.asks", Severity.ASK, f"Which “{_short(shown.told.words)}” is meant?", OURS)
 
 
+SETTLE = "To settle it: F4 in a sitting, then Enter on one of them; in a plain sitting .who, then .settle."
+
+
 def _disagreeing(record: Record, people: People) -> Iterator[Finding]:
+    """A finding for statements that cannot all be so, with each of them, who says it, and how to settle it."""
     for conflict in record.conflicts:
-        versions = tuple(f"{view.said_by or view.source.said}: “{_short(view.words)}”" for view in conflict.told)
-        yield make_finding(
-            f"{conflict.field}.conflict", Severity.ASK, f"Sources disagree: {conflict.why}.", OURS, *versions
-        )
+        sides = " or ".join(f"“{_short(words)}” ({speakers})" for words, speakers in conflict.speakers.items())
+        message = f"Sources disagree, {conflict.why}: {sides}. {SETTLE}"
+        yield make_finding(f"{conflict.field}.conflict", Severity.ASK, message, OURS)
 
 
 def _place_then(record: Record, people: People) -> Iterator[Finding]:

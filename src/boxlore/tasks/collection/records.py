@@ -268,7 +268,7 @@ def _pictured(collection: Collection) -> Iterator[Pictured]:
 
 def _is_surely(shown: PersonShown, person: Person) -> bool:
     """Whether it is no guess that this person is shown. Someone without a name is whoever stands there."""
-    return shown.told.sure is not Sure.GUESS or not (person.calls or person.surnames)
+    return shown.sure is not Sure.GUESS or not (person.calls or person.surnames)
 
 
 def weddings(collection: Collection) -> Iterator[Wedding]:

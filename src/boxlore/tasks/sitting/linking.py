@@ -64,8 +64,11 @@ def _same(sitting: Sitting, act: Act, record: Record, model: Record, what: str) 
             for shown in model.shown():
                 if fold(shown.name) not in have:
                     _say(sitting, act, record, name, shown.name, shown.person)
-        elif (first := model.first(name)) is not None and first.words not in {t.words for t in record.all(name)}:
-            _say(sitting, act, record, name, first.words)
+        else:
+            already = {view.words for view in record.all(name)}
+            for view in model.rests_on(name):
+                if view.words not in already:
+                    _say(sitting, act, record, name, view.words)
 
 
 def _say(sitting: Sitting, act: Act, record: Record, name: str, words: str, person: str = "") -> None:
@@ -84,8 +87,8 @@ def had(model: Record, what: str) -> str:
     for name in SAME[what]:
         if name == "person":
             words += [shown.name for shown in model.shown()]
-        elif first := model.first(name):
-            words.append(first.words)
+        else:
+            words += [view.words for view in model.rests_on(name)]
     return "; ".join(words)
 
 

@@ -452,11 +452,7 @@ class Sitting:
     def gentle_questions(self, record: Record) -> list[str]:
         """What the rules find worth asking about an item, without what the prompts ask anyway."""
         findings = look_over(record, self.collection.people())
-        worth = [finding for finding in findings if not finding.rule.endswith(".missing")]
-        return [
-            f"{finding.message} {'; '.join(finding.because)}" if finding.rule.endswith(".conflict") else finding.message
-            for finding in worth
-        ]
+        return [finding.message for finding in findings if not finding.rule.endswith(".missing")]
 
     def record(self, item: str) -> Record:
         """The keeper's whole record of an item."""

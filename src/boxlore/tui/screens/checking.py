@@ -88,7 +88,7 @@ class CheckScreen(ListScreen):
             (f"{_LEVELS[group.severity]:<7} ", "strong"),
             (f"{many:>6}  ", "faint"),
             (
-                short(f"{where}  {_sentence(first)}".strip(), max(width - 18, 8)),
+                short(f"{where}  {first.finding.message}".strip(), max(width - 18, 8)),
                 "plain",
             ),
         )
@@ -155,12 +155,6 @@ class CheckScreen(ListScreen):
         at = next((at for at, group in enumerate(self._shown) if group is self._open), 0)
         self._open = None
         self._draw(at)
-
-
-def _sentence(located: ItemFinding) -> str:
-    """The message; of a disagreement also who says what, for the message alone names nobody."""
-    finding = located.finding
-    return f"{finding.message} {'; '.join(finding.because)}" if finding.rule.endswith(".conflict") else finding.message
 
 
 _LEVELS = {"error": "mend", "ask": "ask", "note": "note"}

@@ -1,12 +1,12 @@
 """The screen of everything told of one item: who says so, how surely, for whom; and what can be done with each."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 
 from textual.app import ComposeResult
 
 from boxlore.core.errors import BoxloreError
 from boxlore.core.fields.table import FIELDS
-from boxlore.core.records.item_record import Record, StatementView
+from boxlore.core.records.item_record import Conflict, Record, StatementView
 from boxlore.core.statements import Said
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.sitting import correcting
@@ -33,6 +33,20 @@ ACTIONS = (
     Choice("correct", "Correct the words", "what was there stays in the history"),
     Choice("said", "Somebody else said it", "a teller by name, or you"),
 )
+
+
+def _among(view: StatementView, conflicts: Iterable[Conflict]) -> bool:
+    """Whether the statement is a side of one of them."""
+    return any(view.statement == side.statement for conflict in conflicts for side in conflict.told)
+
+
+def _state(view: StatementView, record: Record) -> str:
+    """What becomes of the statement, in a word or two."""
+    if _among(view, record.conflicts):
+        return "disputed"
+    if _among(view, record.undecided):
+        return "left open"
+    return "used" if FIELDS[view.field].many or view in record.rests_on(view.field) else "also said"
 
 
 class SaidScreen(ListScreen):
@@ -70,11 +84,7 @@ class SaidScreen(ListScreen):
 
     def _cells(self, at: int, width: int) -> Cells:
         view = self._views[at]
-        doubted = any(
-            view.statement in {disputed.statement for disputed in conflict.told} for conflict in self._record.conflicts
-        )
-        first = self._record.first(view.field) is view and not FIELDS[view.field].many
-        state = "disputed" if doubted else "used" if first or FIELDS[view.field].many else "also said"
+        state = _state(view, self._record)
         about = f"{who_says(view)}: “{' '.join(view.words.split())}”"
         extra = f"  ({marks(view)})" if marks(view) else ""
         return (
