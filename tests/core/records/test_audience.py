@@ -12,7 +12,7 @@ from boxlore.core.people.name_hits import Doubt
 from boxlore.core.people.person import Person
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.audience import Naming, Recipient, To
-from boxlore.core.records.audience_levels import may_see
+from boxlore.core.records.audience_levels import may_see, stricter
 from boxlore.core.records.containers import Mark
 from boxlore.core.records.item_record import Conflict, PersonShown, Record, ScanFile, StatementView
 from boxlore.core.records.living import life_of
@@ -410,3 +410,20 @@ def test_where_one_side_may_not_be_told_the_other_is_doubtful(
     (left,) = seen.conflicts + seen.undecided
     assert left.words.endswith("“1931” (written on the back) or another answer, which is withheld")
     assert visible(replace(whole, audiences=("date=keeper",)), To.FAMILY, TODAY).conflicts == ()
+
+
+STRICTER = [
+    ("family", "keeper", "keeper"),
+    ("keeper", "family", "keeper"),
+    ("family", "archive:2060-01-01", "keeper"),
+    ("archive:2040-01-01", "archive:2060-01-01", "archive:2060-01-01"),
+    ("archive:2070-01-01", "archive:2060-01-01", "archive:2070-01-01"),
+    ("family", "archive:2020-01-01", "family"),
+    ("anyone", "anyone", "anyone"),
+    ("anyone", "what is no audience", "what is no audience"),
+]
+
+
+@pytest.mark.parametrize(("first", "second", "wanted"), STRICTER)
+def test_of_two_audiences_the_stricter(first: str, second: str, wanted: str) -> None:
+    assert stricter(first, second, TODAY) == wanted

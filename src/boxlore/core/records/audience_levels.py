@@ -62,6 +62,17 @@ def may_see(text: str, to: To, on_day: date) -> bool:
     return ("anyone" if opened else audience.level) in _SEES[to]
 
 
+def stricter(first: str, second: str, on_day: date) -> str:
+    """Of two audiences the one that fewer may see; `keeper` where each is closed to somebody whom the other admits."""
+    seen, seen_by_second = ({to for to in To if may_see(text, to, on_day)} for text in (first, second))
+    if seen == seen_by_second:
+        later, earlier = (closed_until(text, on_day) or date.min for text in (second, first))
+        return second if later > earlier else first
+    if seen < seen_by_second:
+        return first
+    return second if seen_by_second < seen else "keeper"
+
+
 def closed_until(text: str, on_day: date) -> date | None:
     """The day D of `archive:D` while it is still to come, else None."""
     try:

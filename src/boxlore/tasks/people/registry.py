@@ -25,6 +25,7 @@ from boxlore.core.statements import Kind, Reading, Statement, Subject, fold
 from boxlore.store.values import Change
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.records import lives_of, records
+from boxlore.tasks.people.parting import is_restriction, restrict, restrict_each
 from boxlore.tasks.telling.by_hand import ancestors, check_field
 from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.understanding import person_reading
@@ -122,7 +123,8 @@ def split(
     collection: Collection, person: Person, name: str, *, statements: Iterable[str] = (), items: Iterable[str] = ()
 ) -> Subject:
     """Make a second person of one: `statements` (ids) of the person move over, and in `items` (ids) the new one is
-    meant. If the person was made by a merging, that is taken back first with `unmerge`."""
+    meant. What is closed of the person is closed of the new one too. If the person was made by a merging, that is
+    taken back first with `unmerge`."""
     check_typed(name)
     wanted, in_items = set(statements), set(items)
     collection.back_up_before("parting people")
@@ -132,7 +134,7 @@ def split(
     moved = 0
     for ident in person.ids:
         for statement, reading in collection.store.statements(Subject(Kind.PERSON, ident)):
-            if statement.id in wanted:
+            if statement.id in wanted and not is_restriction(statement, reading):
                 copy = act.again(statement, new_person)
                 if reading is not None:
                     act.readings.append((copy.id, reading))
@@ -141,6 +143,8 @@ def split(
         moved += _point_over(collection, item, person, new_person, act.readings)
     if not moved:
         raise WrongUse("Nothing would move to the new person.", "Name statements or items.")
+    rows = [row for ident in person.ids for row in collection.store.statements(Subject(Kind.PERSON, ident))]
+    restrict(act, new_person, rows)
     act.state(new_person, "different", person.id, audience="keeper")
     act.done()
     return new_person
@@ -160,7 +164,10 @@ def _point_over(
 
 
 def unmerge(collection: Collection, person: Person) -> int:
-    """Take back every merging that made this person; the entries stand apart again. Returns how many."""
+    """Take back every merging that made this person; the entries stand apart again. Returns how many.
+
+    What was closed while they were one stays closed for each of them.
+    """
     acts = {
         statement.act
         for ident in person.also
@@ -169,6 +176,7 @@ def unmerge(collection: Collection, person: Person) -> int:
     }
     if acts:
         collection.back_up_before("parting people")
+        restrict_each(collection, person)
     for act in acts:
         take_back(collection, act)
     return len(acts)

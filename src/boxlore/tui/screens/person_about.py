@@ -115,7 +115,7 @@ async def _two(host: AboutHost) -> None:
 async def _part(host: AboutHost) -> None:
     name = host.person.name
     if unmerge(host.sitting.collection, host.person):
-        host.done("They stand apart again.")
+        host.done("They stand apart again. What was closed while they were one is closed for each.")
     else:
         host.say(f"{name} was not made of two.")
 
