@@ -5,6 +5,7 @@ from collections.abc import Mapping
 
 import click
 
+from boxlore.core.fields.audiences import audience_shown
 from boxlore.core.findings import Finding
 
 
@@ -26,6 +27,12 @@ def _shown(letter: str) -> str:
         return " "
     hidden = not letter.isprintable() and letter != " "
     return "" if hidden else letter
+
+
+def kept_to(audience: str) -> str:
+    """`, for the family only`: who may see a statement, behind who said it; '' for anyone."""
+    words = audience_shown(audience)
+    return f", {words}" if words else ""
 
 
 def write_finding(finding: Finding, number: str, mark: str, *, as_json: bool) -> None:

@@ -1,5 +1,6 @@
 """`boxlore show` and `boxlore find` on the demo family, in lines for a reader (our own contract)."""
 
+import json
 from pathlib import Path
 
 
@@ -21,6 +22,22 @@ def test_what_sources_disagree_about_and_what_nobody_knows_is_shown(run, mine: P
     assert "“1908 or 09” (written on the back)" in disagreeing and "“1950” (Con" in disagreeing
     assert any(".settle" in line for line in lines)
     assert "  Occasion: asked, not known" in lines
+
+
+def test_who_may_see_what_is_shown(run, mine: Path) -> None:  # type: ignore[no-untyped-def]
+    assert run("-c", mine, "tell", "TRA-0001", "story", "A secret.", "--audience", "family")[0] == 0
+    assert run("-c", mine, "people", "audience", "--item", "TRA-0001", "keeper", "--field", "story")[0] == 0
+    assert run("-c", mine, "people", "audience", "--item", "TRA-0001", "archive:2060-01-01")[0] == 0
+    lines = run("-c", mine, "show", "TRA-0001")[1].splitlines()
+    assert "  Story: A secret.  (keeper, sure, for the family only)" in lines
+    assert "  Who may see it: Story, for the keeper only" in lines
+    assert "  Who may see it: all of it, closed in an archive until 2060-01-01" in lines
+    assert json.loads(run("-c", mine, "show", "TRA-0001", "--json")[1])["audiences"] == [
+        "story=keeper",
+        "archive:2060-01-01",
+    ]
+    assert run("-c", mine, "people", "tell", "Leida", "note", "Told in private.")[0] == 0
+    assert "Told in private.  (keeper, for the keeper only)" in run("-c", mine, "people", "show", "Leida")[1]
 
 
 def test_words_are_found_with_where_they_stand(run, demo: Path) -> None:  # type: ignore[no-untyped-def]

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from tests.core.fields.strategies import VALUES
 
 from boxlore.core.errors import CouldNot, WrongUse
-from boxlore.core.fields.audiences import AUDIENCE_WORDS, Audience, KeptTo
+from boxlore.core.fields.audiences import AUDIENCE_WORDS, Audience, KeptTo, audience_shown
 from boxlore.core.fields.codec import Codec
 from boxlore.core.fields.fixity import FIXITY_WORDS, FixityEvent, FixityRun, WrongFile
 from boxlore.core.fields.namings import NAMING_WORDS, NamingAnswer, NamingDecision
@@ -397,3 +397,17 @@ def test_what_a_file_says_is_parted_into_the_words_of_people() -> None:
     embedded = EMBEDDED_WORDS.read("title: Nets\ndate: 1912\nproblem: cut short\nby: Leida")
     assert embedded.texts == ("Nets", "Leida") and not embedded.are_struck
     assert EMBEDDED_WORDS.read("struck: yes").are_struck and EMBEDDED_WORDS.read("struck: yes").texts == ()
+
+
+SHOWN = [
+    ("anyone", ""),
+    ("family", "for the family only"),
+    ("keeper", "for the keeper only"),
+    ("archive:2060-01-01", "closed in an archive until 2060-01-01"),
+    ("the neighbours", "for the keeper only"),
+]
+
+
+@pytest.mark.parametrize(("text", "wanted"), SHOWN)
+def test_an_audience_in_words(text: str, wanted: str) -> None:
+    assert audience_shown(text) == wanted

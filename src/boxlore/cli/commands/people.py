@@ -107,7 +107,8 @@ def show(ctx: click.Context, person_words: str, as_json: bool, on_day: date | No
     for statement, _ in facts.statements:
         label, source = FIELDS[statement.field].label, statement.source
         said_by = names.get(source.ref) or str(source)
-        click.echo(f"  {label}: {output.safe(statement.words)}  ({output.safe(said_by)}) [{statement.id[-12:]}]")
+        kept = output.kept_to(statement.audience)
+        click.echo(f"  {label}: {output.safe(statement.words)}  ({output.safe(said_by)}{kept}) [{statement.id[-12:]}]")
     for role, relative in links:
         click.echo(f"  {role.capitalize()}: {output.safe(relative.name)}")
     if facts.numbers:

@@ -4,6 +4,7 @@ import click
 
 from boxlore.cli import options, output
 from boxlore.core.crosswalk import captions
+from boxlore.core.fields.audiences import AUDIENCE_WORDS, audience_shown
 from boxlore.core.fields.originals import SIZE_WORDS, SizeMm
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import Conflict, Record
@@ -92,9 +93,19 @@ def _json(collection: Collection, record: Record) -> dict[str, object]:
             }
             for statement in _not_known(collection, record)
         ],
+        "audiences": list(record.audiences),
         "conflicts": [_conflict(conflict, weighed=False) for conflict in record.conflicts]
         + [_conflict(conflict, weighed=True) for conflict in record.undecided],
     }
+
+
+def _kept(words: str) -> str:
+    """What the keeper has kept of the item, and to whom."""
+    kept = AUDIENCE_WORDS.or_none(words)
+    if kept is None:
+        return f"{output.safe(words)} cannot be read, and counts as the keeper's alone"
+    what = FIELDS[kept.field].label if kept.field else "all of it"
+    return f"{what}, {audience_shown(str(kept.audience)) or 'for anyone'}"
 
 
 def _conflict(conflict: Conflict, *, weighed: bool) -> dict[str, object]:
@@ -111,10 +122,14 @@ def _lines(collection: Collection, record: Record) -> None:
     for name, views in record.told.items():
         for view in views:
             by = view.said_by or str(view.source)
-            click.echo(f"  {FIELDS[name].label}: {output.safe(view.words)}  ({output.safe(by)}, {view.sure})")
+            kept = output.kept_to(view.audience)
+            click.echo(f"  {FIELDS[name].label}: {output.safe(view.words)}  ({output.safe(by)}, {view.sure}{kept})")
     for person in record.people:
         if person.number:
-            click.echo(f"  {person.number}: {output.safe(captions.name_of(person))}")
+            kept = output.kept_to(person.told.audience)
+            click.echo(f"  {person.number}: {output.safe(captions.name_of(person))}{kept}")
+    for words in record.audiences:
+        click.echo(f"  {FIELDS['audience'].label}: {_kept(words)}")
     for conflict in record.conflicts:
         click.echo(f"  Sources disagree: {output.safe(conflict.words)}")
         click.echo(f"    {SETTLE}")

@@ -31,6 +31,17 @@ def read_audience(text: str) -> Audience:
     raise WrongUse(f"“{text[:40]}” is no audience.", "Use keeper, family, archive:YYYY-MM-DD or anyone.")
 
 
+def audience_shown(text: str) -> str:
+    """An audience in words: `for the family only`; '' for anyone. What cannot be read is for the keeper only."""
+    try:
+        audience = read_audience(text)
+    except WrongUse:
+        return "for the keeper only"
+    if audience.until:
+        return f"closed in an archive until {audience.until}"
+    return "" if audience.level == "anyone" else f"for the {audience.level} only"
+
+
 @dataclass(frozen=True, slots=True)
 class KeptTo:
     """Who may see a thing, or with `field` that field of it alone."""

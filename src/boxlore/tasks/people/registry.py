@@ -269,7 +269,8 @@ def links_of(person: Person, collection: Collection) -> Iterator[tuple[str, Pers
     """The links that kin is worked out from."""
     people = collection.people()
     for role, idents in (
-        ("parent", person.parents),
+        ("mother", person.mothers),
+        ("father", tuple(ident for ident in person.parents if ident not in person.mothers)),
         ("adoptive parent", person.adoptive_parents),
         ("foster parent", person.foster_parents),
         ("spouse", person.spouses),
