@@ -15,7 +15,7 @@ from boxlore.tasks.collection.records import Selection
 
 Decorator = Callable[[Callable[..., Any]], Callable[..., Any]]
 
-as_json: Decorator = click.option("--json", "as_json", is_flag=True, help="One JSON object a line.")
+as_json: Decorator = click.option("--json", "as_json", is_flag=True, help="Write JSON, one object a line.")
 
 
 def day(ctx: click.Context, option: click.Parameter, value: str | None) -> date | None:
@@ -68,7 +68,7 @@ on_day: Decorator = click.option(
     "on_day",
     callback=day,
     metavar="DATE",
-    help="The day that outputs carry (YYYY-MM-DD); else today.",
+    help="Take this day for today (YYYY-MM-DD): outputs are dated by it.",
 )
 
 
@@ -123,7 +123,9 @@ def selection(command: Callable[..., Any]) -> Callable[..., Any]:
         click.option("--folder", default="", callback=filled, help="Only this folder (of the box)."),
         click.option("--person", default="", callback=filled, help="Only items with this person."),
         click.option("--event", default="", callback=filled, help="Only items of this occasion."),
-        click.option("--find", "words", default="", callback=filled, help="Only items whose words hold these."),
+        click.option(
+            "--find", "words", default="", callback=filled, help="Only items whose text contains these words."
+        ),
         click.option("--item", "items", multiple=True, help="Only this item (a number or a mark); may be repeated."),
     ):
         command = decorate(command)

@@ -46,7 +46,7 @@ plan_only = click.option("--plan", "only_plan", is_flag=True, help="Show the pla
 @options.as_json
 @click.pass_context
 def housing(ctx: click.Context, /, as_json: bool) -> None:
-    """Where the originals are and how they are housed. Without a further word: every finding, hazards first.
+    """Where the originals are and how they are housed. Without a command: every finding, hazards first.
 
     Each finding gives its reason and its source; where sources disagree it says so.
     """
@@ -214,7 +214,13 @@ def box(ctx: click.Context, /, mark: str, kind: str, fullness: str | None, **abo
 @housing.command("move")
 @click.argument("items", nargs=-1, required=True)
 @click.option("--to", "into", required=True, help="The container's mark, such as 3/12.")
-@click.option("--at", "position", type=click.IntRange(1), default=None, help="The first place; else after the last.")
+@click.option(
+    "--at",
+    "position",
+    type=click.IntRange(1),
+    default=None,
+    help="The position of the first of them; without it, after the last that lies there.",
+)
 @yes
 @plan_only
 @click.pass_context
@@ -268,7 +274,7 @@ def renumber(ctx: click.Context, /, pairs: tuple[str, ...], yes: bool, only_plan
 @plan_only
 @click.pass_context
 def close(ctx: click.Context, /, mark: str, yes: bool, only_plan: bool) -> None:
-    """Count the places of the container at MARK anew from 1, in the order in which things lie."""
+    """Number the positions in the container at MARK anew from 1, in the order in which things lie."""
     with open_for_writing(ctx.obj) as collection:
         house = house_of(collection)
         _do(collection, house, close_up(house.holding, house.named(mark).id), yes, only_plan)

@@ -25,19 +25,29 @@ from boxlore.tasks.sitting.recovering import open_for_writing
 @click.option("--box", default="", help="The box the originals are kept in.")
 @click.option("--folder", default="", help="The folder in that box.")
 @click.option("--found-in", default="", help="How they lay before: shoebox, ribbon, envelope, order.")
-@click.option("--copy", is_flag=True, help="Copy the scans into the collection; else they are registered in place.")
+@click.option(
+    "--copy",
+    is_flag=True,
+    help="Copy the scans into the collection; without it they stay where they are, and their place is noted.",
+)
 @click.option(
     "--pairs", type=click.Choice(["suffix", "alternating", "table"]), default="suffix", show_default=True,
     help="How fronts and backs belong together.",
 )  # fmt: skip
-@click.option("--table", type=GivenPath(dir_okay=False), help="A CSV of items, sides and areas.")
-@click.option("--without-scan", type=click.IntRange(1, 10_000), help="Make so many items that have no scan.")
+@click.option(
+    "--table",
+    type=GivenPath(dir_okay=False),
+    help="A table (CSV) with a row for each scan: item, file, side (front, back), box, folder, date, place …",
+)
+@click.option("--without-scan", type=click.IntRange(1, 10_000), help="Make so many items that have no scan yet.")
 @click.option(
     "--backs", type=click.Choice(["ask", "join", "apart"]), default="ask", show_default=True,
     help="Backs (or fronts) whose other side is here: join them where it is sure and ask about the rest, join them all,"
     " or make items of their own.",
 )  # fmt: skip
-@click.option("--list", "list_all", is_flag=True, help="Name every file that is no picture, not the first of a kind.")
+@click.option(
+    "--list", "list_all", is_flag=True, help="Name every file that is no picture, not only the first of each kind."
+)
 @click.option("--yes", is_flag=True, help="Do it without asking.")
 @options.as_json
 @click.pass_context

@@ -21,11 +21,24 @@ from boxlore.tasks.sitting.time_log import write_log
     "--sitting", "sitting_words", default="", help="Which sitting: its date, its narrator, or part of either."
 )
 @click.option("--clap", "at", default="", help="Where in the file the clap is heard: 0:12, 1:04:12.5.")
-@click.option("--which-clap", "clap", default=1, help="Which of the claps noted in the sitting that is.")
+@click.option(
+    "--which-clap",
+    "clap",
+    default=1,
+    show_default=True,
+    help="With --clap: which of the claps noted in the sitting it is.",
+)
 @click.option("--paper", is_flag=True, help="The files are signed papers; they go to papers/.")
-@click.option("--log", "out", type=GivenPath(), help="Write chapters and log into this folder.")
+@click.option("--log", "out", type=GivenPath(), help="Write the chapters and the log of the sitting into this folder.")
 @options.over
-@click.option("--for", "to", type=click.Choice(["family", "outside"]), default="family", help="For whom the log is.")
+@click.option(
+    "--for",
+    "to",
+    type=click.Choice(["family", "outside"]),
+    default="family",
+    show_default=True,
+    help="With --log: who will read it.",
+)
 @click.pass_context
 def recording(
     ctx: click.Context,

@@ -24,7 +24,7 @@ from boxlore.tasks.sitting.showing import Showing
 def sit(ctx: click.Context, narrator: str, interviewer: str, plain: bool, no_viewing: bool, lan: bool) -> None:
     """Sit with a narrator: picture, questions and answers, each word kept as it is typed."""
     if lan and no_viewing:
-        raise WrongUse("--lan is about the page, and --no-viewing leaves it away.", "Give one of them.")
+        raise WrongUse("--lan is about the page, and --no-viewing leaves it out.", "Give one of them.")
     if lan:
         from boxlore.viewing.addresses import of_this_machine
 

@@ -65,11 +65,21 @@ class _Request:
 @options.selection
 @click.option("--originals", type=click.Choice(["yes", "no"]), help="Whether the originals are handed over too.")
 @click.option("--archive", type=GivenPath(), help="The archive's own settings file (archive.toml).")
-@click.option("--also", multiple=True, type=click.Choice(list(TAKES)), help="Also this, such as copies or ead2002.")
+@click.option(
+    "--also",
+    multiple=True,
+    type=click.Choice(list(TAKES)),
+    help="Also this, such as copies or ead2002; may be repeated.",
+)
 @click.option("--split", callback=_size, metavar="SIZE", help="At most so much in one bag, such as 4G for a stick.")
-@click.option("--update", "earlier", type=GivenPath(exists=True), help="Only what changed since it.")
+@click.option(
+    "--update",
+    "earlier",
+    type=GivenPath(exists=True),
+    help="The folder of an earlier transfer: only what is new or changed since.",
+)
 @click.option("--wanted", is_flag=True, help="Only what the archive has said that it wants (see offer).")
-@click.option("--anyway", is_flag=True, help="Go on without records that cannot be valid.")
+@click.option("--anyway", is_flag=True, help="Leave out the records that cannot be valid, and hand over the rest.")
 @click.option("--yes", is_flag=True, help="What the name search found has been read; do not ask.")
 @options.over
 @options.as_json

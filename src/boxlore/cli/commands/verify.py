@@ -28,7 +28,7 @@ from boxlore.tasks.sitting.recordings import verify_kept
     help="A further folder to look in for scans that are gone; may be repeated.",
 )  # fmt: skip
 @click.option("--mend", is_flag=True, help="Note the new place of scans found elsewhere by their bytes.")
-@click.option("--anew", is_flag=True, help="Begin again, though a run was stopped.")
+@click.option("--anew", is_flag=True, help="Begin from the first scan again, where a run was stopped.")
 @click.option(
     "--when", "only_when", is_flag=True, help="Only say when the scans were last read, and when they are due."
 )
@@ -52,11 +52,11 @@ def verify(
     as_json: bool,
     on_day: date | None,
 ) -> None:
-    """Read every scan, recording and paper again and hold it against its SHA-256; the copies against scan and record.
+    """Read every scan, recording and paper again, and check by its SHA-256 that no byte has changed.
 
-    With a PACKAGE: every file against its manifests; with a folder of copies, those. A run that was stopped goes on
-    where it stopped. A scan that changed, moved or is gone is looked for by its bytes and listed; no file is ever
-    written to.
+    Copies are checked against their scans and records. With a PACKAGE (a part of a transfer, or a folder of copies)
+    the files in it are checked. A run that was stopped goes on where it stopped. A scan that has changed, moved or is
+    gone is looked for by its bytes, and listed; no file is ever written to.
     """
     _refuse_others(ctx, package, receipt, only_events=only_events, only_when=only_when)
     if receipt is not None:

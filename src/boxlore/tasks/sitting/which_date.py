@@ -10,11 +10,11 @@ from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.family_display import FamilyWay, family_display
 from boxlore.core.dates.phrases import READER_VERSION
 from boxlore.core.dates.reading import DateReading
-from boxlore.core.errors import WrongUse
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import Kind, Reading, Subject
 from boxlore.tasks.collection.prompts import Prompt
 from boxlore.tasks.collection.settings import family_way
+from boxlore.tasks.sitting.numbered import numbered
 from boxlore.tasks.sitting.session import Sitting
 
 
@@ -67,9 +67,7 @@ def _choices(read: DateReading) -> tuple[str, ...]:
 
 def choose_date(sitting: Sitting, record: Record, question: OpenDate, number: int) -> str:
     """Keep that choice `number` (from 1) is meant. Returns it in words. Raises WrongUse for a number without one."""
-    if not 1 <= number <= len(question.choices):
-        raise WrongUse("There is no choice of that number.", f"One of 1 to {len(question.choices)}.")
-    meant = DateReading(question.view.words, standard.parsed(question.choices[number - 1]))
+    meant = DateReading(question.view.words, standard.parsed(numbered(question.choices, number)))
     act = sitting.collection.act(f"date: {question.names[number - 1][:40]}")
     reading = replace(question.reading, value=meant, reader=READER_VERSION, asks=False, confirmed=True)
     act.readings.append((question.view.statement, reading))

@@ -6,12 +6,12 @@ question back.
 
 from dataclasses import dataclass, replace
 
-from boxlore.core.errors import WrongUse
 from boxlore.core.people.name_parts import NameParts
 from boxlore.core.people.name_reader import READER_VERSION
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Reading
 from boxlore.tasks.people.naming import NameTold, names_told
+from boxlore.tasks.sitting.numbered import numbered
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.telling.understanding import parts_words
 
@@ -46,9 +46,7 @@ def open_name(sitting: Sitting, record: Record) -> OpenName | None:
 
 def take_name(sitting: Sitting, record: Record, question: OpenName, number: int) -> str:
     """Keep that way `number` (from 1) is meant. Returns it in words. Raises WrongUse for a number that no way has."""
-    if not 1 <= number <= len(question.ways):
-        raise WrongUse("There is no choice of that number.", f"One of 1 to {len(question.ways)}.")
-    parts = question.ways[number - 1]
+    parts = numbered(question.ways, number)
     act = sitting.collection.act(f"the parts of {question.told.statement.words[:40]}")
     act.readings.append((question.told.statement.id, Reading("name", parts, READER_VERSION, confirmed=True)))
     sitting.finish(act, record.id)

@@ -14,6 +14,7 @@ from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import Kind, Reading, Subject
 from boxlore.tasks.collection.opening import Act
 from boxlore.tasks.collection.prompts import Prompt
+from boxlore.tasks.sitting.numbered import numbered
 from boxlore.tasks.sitting.session import Sitting
 
 NEAR_RADIUS_KM = 15.0
@@ -52,9 +53,7 @@ def choose(sitting: Sitting, record: Record, question: OpenPlace, number: int, *
 
     Raises WrongUse for a number that no choice has, and for `near` where the choice is an area without a point.
     """
-    if not 1 <= number <= len(question.reading.choices):
-        raise WrongUse("There is no choice of that number.", f"One of 1 to {len(question.reading.choices)}.")
-    place = question.reading.choices[number - 1]
+    place = numbered(question.reading.choices, number)
     if near:
         place = _somewhere_near(place, question.view.words)
     act = sitting.collection.act(f"place: {full_name(place)[:40]}")
