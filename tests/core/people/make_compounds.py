@@ -18,7 +18,7 @@ from boxlore.core.people.names_table import EVERYDAY, SHORT_FORMS
 
 TABLE = Path(__file__).parents[3] / "src" / "boxlore" / "core" / "people" / "compounds_table.py"
 WORDNET = Path("/usr/share/wordnet")
-RAREST = 2
+RAREST = 1
 """How often a word stands in WordNet's tagged texts to be a common one (cntlist(5WN))."""
 PERSON = 18
 """The number of `noun.person` among WordNet's files (lexnames(5WN))."""
@@ -57,13 +57,14 @@ def common_words(folder: Path) -> list[str]:
 def table(folder: Path = WORDNET) -> str:
     """The text of the module."""
     given = {*GIVEN, *(name for row in SHORT_FORMS for name in row)}
+    given_alone, firsts = given - EVERYDAY, given | EVERYDAY
     verbs = {line.split()[0] for line in (folder / "index.verb").read_text("ascii").splitlines() if line[0] != " "}
     people = {tuple(words) for file, words in nouns(folder) if file == PERSON}
     rests: dict[str, set[str]] = defaultdict(set)
     for _, words in nouns(folder):
         first, last = words[0], words[-1]
-        is_thing = tuple(words) not in people and GROUPS.isdisjoint(words) and words[1] not in given - EVERYDAY
-        if first in given | EVERYDAY and is_thing and all(word.isalpha() and word.isascii() for word in words):
+        is_thing = tuple(words) not in people and GROUPS.isdisjoint(words) and words[1] not in given_alone
+        if first in firsts and is_thing and all(word.isalpha() and word.isascii() for word in words):
             rests[first].add(" ".join(words[1:]))
             if last not in verbs and len(words) == 2 and not last.endswith(("s", "y", "ch", "sh", "x", "god")):
                 rests[first].add(f"{last}s")

@@ -50,8 +50,14 @@ SOMETHING_ELSE = [
     "A picture of mere beauty",
     "Her tan shoes",
     "San José, Costa Rica",
+    "the first of May",
+    "the S.S. Ruth at sea",
+    "rose window, and the poppy seed",
+    "Graham River, the River Ruth, St Ruth",
+    "the will of God",
 ]
 SOMEBODY = [
+    "the boat Ruth built",
     "mere and the dog",
     "Mere and the dog",
     "Mr Tan",
@@ -87,6 +93,10 @@ def test_what_is_something_else_is_not_asked_about() -> None:
 
 def test_what_may_be_somebody_is_never_passed_over() -> None:
     assert [words for words in SOMEBODY if answer(words, FINDER)[0] == "none"] == []
+
+
+def test_the_name_of_a_ship_is_a_question() -> None:
+    assert answer("the steamer Ruth brought mail", FINDER) == ("asked", "ruth")
 
 
 def test_the_table_is_what_the_script_makes() -> None:

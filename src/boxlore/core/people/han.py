@@ -11,7 +11,6 @@ from functools import cache
 from itertools import islice, product
 
 from boxlore.core.people.han_table import OTHER_FORMS, PLAINEST_FORMS, READINGS
-from boxlore.core.people.name_lists_table import CHINESE_CHARACTERS, CHINESE_COMPOUND
 
 MOST_SPELLINGS = 8
 _PLAINEST = str.maketrans(OTHER_FORMS, PLAINEST_FORMS)
@@ -85,11 +84,9 @@ def parted(word: str) -> Syllables:
 
 
 def read_as(text: str, syllables: Syllables) -> Iterator[int]:
-    """Where characters are read so, the first of them that of a Chinese family; `text` is in its plainest form."""
+    """Where characters are read so; `text` is in its plainest form."""
     read = _readings()
     for at in range(len(text) - len(syllables) + 1):
         letters = text[at : at + len(syllables)]
-        if (letters[0] in CHINESE_CHARACTERS or letters.startswith(CHINESE_COMPOUND)) and all(
-            syllable in read.get(letter, ()) for syllable, letter in zip(syllables, letters, strict=True)
-        ):
+        if all(syllable in read.get(letter, ()) for syllable, letter in zip(syllables, letters, strict=True)):
             yield at

@@ -4,11 +4,13 @@ Each row: what the name ends in (`*` a consonant, `+` a vowel, letters themselve
 endings that may follow (`=` is none). Letters are folded. Every row holds for every name in Latin letters: the
 language of a name and that of the words about it need not be the same. Estonian: Eesti keele käsiraamat, morphology of
 names (short names, weakening); Finnish: Iso suomen kielioppi, nominal types; Latvian, Lithuanian, Polish and Czech:
-declensions of the school grammars; German: genitive in s, es, ens. From memory of these.
+declensions of the school grammars; Hungarian: the cases of the school grammars, and né; German: genitive in s, es, ens. From memory of these.
 """
 
 _ESTONIAN = "= s st sse l le lt ks ni na ta ga d de t te dele dega lik ke kene kest kesele"
 _FINNISH = "n na ssa sta lla lta lle ksi tta a en in an on un ja ia ien kin kaan han ko"
+
+_HUNGARIAN = "nak nek ban ben ba be ra re tol rol hoz hez ert ig ne nal nel ek ok ekkel"
 
 NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
     # Estonian
@@ -20,6 +22,10 @@ NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
     ("s", "se", _ESTONIAN),
     ("s", "kse", _ESTONIAN),
     ("ne", "se", _ESTONIAN),
+    ("magi", "mae", _ESTONIAN),
+    ("magi", "mage", "de dele dega del desse dest deni"),
+    ("jogi", "joe", _ESTONIAN),
+    ("jogi", "joge", "de dele dega del desse dest deni"),
     ("el", "li", _ESTONIAN),
     ("el", "la", _ESTONIAN),
     ("er", "ri", _ESTONIAN),
@@ -78,6 +84,10 @@ NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
     ("sky", "sk", "eho emu ym ych"),
     ("y", "", "eho emu ym ho"),
     ("ova", "ov", "e ou u"),
+    # Hungarian
+    ("+", "+", f"{_HUNGARIAN} val vel t n k"),
+    ("*", "*", f"{_HUNGARIAN} at et ot on en"),
+    *((letter, letter, f"{letter}al {letter}el") for letter in "bcdfgklmnprstz"),
     # German, English (a family), Dutch, the North
     ("*", "*", "s es ens er ar"),
     ("+", "+", "s ns"),
@@ -88,7 +98,7 @@ SHORT_NAMES_INFLECTED = (("+", "+", _ESTONIAN), ("*", "*i", _ESTONIAN), ("*", "*
 
 CYRILLIC_INFLECTED: tuple[tuple[str, str, str], ...] = (
     ("*", "*", "a u om em e i oi oiu im ih imi am ami ah ov ia iu"),
-    ("ia", "", "i iu ei ii ia"),
+    ("ia", "", "i iu ei ii ia e"),
     ("a", "", "i e u oi oiu ei eiu ami am ih imi ini in ina ino inu inoi inogo"),
     ("ii", "", "ogo omu im om aia oi uiu ih imi ia iu em i ei"),
     ("i", "", "ia iu em e ogo omu im"),

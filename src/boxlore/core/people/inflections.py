@@ -59,6 +59,8 @@ def key_of(word: str, script: str) -> str:
         letters = word.translate(HEBREW_KEYS if script == HEBREW else ARABIC_KEYS)
         return consonants_of(first + letters)
     else:
+        if word.startswith(("ye", "je")):
+            word = word[1:]  # Yekaterina, Jelena: Е
         for letters, level in LATIN_LEVELLED:
             word = word.replace(letters, level)
     return _without_doubles(word)

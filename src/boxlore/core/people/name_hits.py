@@ -68,7 +68,7 @@ def _across(index: NameIndex, words: str, breaks: Sequence[tuple[int, int]]) -> 
 
 def _halves_asked(hits: Iterable[Hit], words: str, breaks: Sequence[tuple[int, int]]) -> Iterator[Hit]:
     """The hits, those in doubt that may be half of a longer word: `Graham-⏎stown`."""
-    starts = {start for start, end in breaks if words[end].islower()}
+    starts = {start for start, end in breaks if end - start > 1 and words[end].islower()}
     for hit in hits:
         yield replace(hit, doubt=hit.doubt or Doubt.RUN_TOGETHER) if hit.end in starts else hit
 

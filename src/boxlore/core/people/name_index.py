@@ -22,7 +22,14 @@ from boxlore.core.people.inflections import (
 from boxlore.core.people.name_lists_table import CHINESE_FAMILY, GIVEN
 from boxlore.core.people.name_runs import NameRuns
 from boxlore.core.people.name_words_table import PARTICLES, TITLES
-from boxlore.core.people.names import close, full_names_of, gendered_forms, pet_forms, short_rows
+from boxlore.core.people.names import (
+    close,
+    full_names_of,
+    gendered_forms,
+    pet_forms,
+    pet_forms_in_another_script,
+    short_rows,
+)
 from boxlore.core.people.names_table import EVERYDAY
 from boxlore.core.people.person import Person
 from boxlore.core.people.plain_words import english_words
@@ -100,6 +107,8 @@ class Bearer:
     besides: frozenset[str]
     letters: tuple[str, ...]
     family_letters: frozenset[str]
+    every_family_letter: str
+    """The first letters of all words of the family name told first: `tv` of Thornbury-Vale."""
     whole: tuple[tuple[str, ...], ...]
     read_as: frozenset[str]
     """How a family name in Han characters is read: a word of every day too often to name anybody alone (`he`)."""
@@ -113,7 +122,7 @@ def bearer_of(person: Person) -> Bearer:
         words = [word for word in _name_words(surname) if word not in PARTICLES]
         families.add("".join(words))
         families.update(form for word in words if len(word) > 1 for form in gendered_forms(word))
-    pets = {pet for call in calls for pet in pet_forms(call)} - calls
+    pets = {pet for call in calls for pet in pet_forms(call) | pet_forms_in_another_script(call)} - calls
     fulls = {full for call in calls for full in full_names_of(call)} - calls - pets
     read_as, spelled_calls = _spelled(person)
     for spelling in spelled_calls:
@@ -130,7 +139,9 @@ def bearer_of(person: Person) -> Bearer:
     first = {letter_key(word[0]) for surname in person.surnames for word in _name_words(surname)[-1:]}
     return Bearer(
         frozenset(calls), frozenset(pets), frozenset(fulls), frozenset(families), frozenset(besides), letters,
-        frozenset(first | {letter_key(family[0]) for family in families}), alone, frozenset(read_as),
+        frozenset(first | {letter_key(family[0]) for family in families}),
+        "".join(letter_key(word[0]) for word in _name_words(" ".join(person.surnames[:1])) if word not in PARTICLES),
+        alone, frozenset(read_as),
     )  # fmt: skip
 
 
@@ -240,9 +251,9 @@ class NameIndex:
             return
         for whole in bearer.whole:
             self.wholes.setdefault(whole[0], []).append((whole, ident))
-        for letter in bearer.family_letters:
+        for ending in {*bearer.family_letters, bearer.every_family_letter}:
             for letters in {bearer.letters, bearer.letters[:1]}:
-                self.initials.setdefault("".join(map(letter_key, letters)) + letter, set()).add(ident)
+                self.initials.setdefault("".join(map(letter_key, letters)) + ending, set()).add(ident)
 
     def _role(self, word: str) -> _Roles:
         return self._roles.setdefault(word, _Roles())
@@ -263,6 +274,8 @@ class NameIndex:
             parts = [parted("".join(_name_words(name))) for name in (family, call)]
             if person.id in self.hidden and all(parts):
                 self.syllables.setdefault((*parts[0], *parts[1]), set()).add(person.id)
+                if len(parts[1]) > 1:
+                    self.syllables.setdefault(parts[1], set()).add(person.id)
 
     def _look_up(self, word: Word) -> Meant:
         if word.script == UNBROKEN:
@@ -275,9 +288,10 @@ class NameIndex:
                     matches[base] = min(how, matches.get(base, how))
             if word.script == LATIN:
                 for table, key in ((KEYS, key_of(stem, LATIN)), (CONSONANTS, consonants_of(key_of(stem, LATIN)))):
-                    matches |= self._table(table).get(key, {})
+                    for base, how in self._table(table).get(key, {}).items():
+                        matches[base] = min(how, matches.get(base, how))
         if not matches and word.script == LATIN and len(word.folded) >= SHORTEST_TO_MISSPELL - 1:
-            matches = self._misspelt(word.folded)
+            matches = self._misspelt(plain(word.folded))
         return self._meant(word.folded, matches)
 
     def _meant(self, folded: str, matches: dict[str, As]) -> Meant:
@@ -378,6 +392,8 @@ def _latin(base: str, own: str) -> Forms:
 
 
 def _keys(base: str, own: str) -> Forms:
+    if own == LATIN and len(base) >= SHORTEST_TO_MISSPELL:
+        yield key_of(base, own), As.MISSPELT  # Voloshina, Woloschina
     if own in (CYRILLIC, GREEK):
         key = key_of(base, own)
         for spelling in {key, key.replace("ts", "s"), key.replace("ts", "k")}:  # Kuznetsova is Kuznecova too

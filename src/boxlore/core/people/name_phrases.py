@@ -8,7 +8,7 @@ from boxlore.core.people.name_doubts import Doubt, Hit
 from boxlore.core.people.name_index import As, Meant, NameIndex, is_initial_of, letter_key
 from boxlore.core.people.name_runs import Run
 from boxlore.core.people.name_words_table import FAMILY_WORDS, PARTICLES, WIFE_TITLES
-from boxlore.core.people.plain_words import is_numbered, is_something_else
+from boxlore.core.people.plain_words import is_numbered, is_something_else, may_be_a_ship
 from boxlore.core.people.written_words import Text
 
 
@@ -212,7 +212,8 @@ class Phrases:
         around = [full for full in self._full if full.first <= at <= full.last]
         if any(full.how < As.MISSPELT for full in around):
             return
-        if not self._one_case and self._words[at].spelled[0].isupper() and is_something_else(self._words, at):
+        is_capital = self._words[at].spelled[0].isupper()
+        if (not self._one_case or not is_capital) and is_something_else(self._words, at):
             return
         own = {full.person for full in around}
         by_doubt: dict[Doubt, set[str]] = {}
@@ -227,7 +228,7 @@ class Phrases:
             yield self._hit(at, at, people, doubt)
 
     def _doubt(self, at: int, meant: Meant, how: As) -> Doubt:
-        if meant.is_everyday or (meant.is_word and self._is_small(at)):
+        if meant.is_everyday or (meant.is_word and self._is_small(at)) or may_be_a_ship(self._words, at):
             return Doubt.EVERYDAY
         if how is As.MISSPELT:
             return Doubt.MISSPELT
@@ -281,7 +282,8 @@ class Phrases:
         letters = self._index.bearers[person].letters
         if first == at or not letters or (first and self._words[first - 1].folded in WIFE_TITLES):
             return False
-        return not _begins(self._words[first].folded, letters)
+        letter = self._words[first].folded
+        return not (_begins(letter, letters) or (letter == "e" and letters[0] in "yj"))  # E. is Yekaterina
 
     def _is_small(self, at: int, *, if_one_case: bool = True) -> bool:
         """Whether a word is written small; `if_one_case` is the answer where the whole text is."""

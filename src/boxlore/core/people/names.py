@@ -9,8 +9,10 @@ import re
 from collections.abc import Mapping, Sequence
 from functools import lru_cache
 
+from boxlore.core.people.inflections import key_of
 from boxlore.core.people.name_words_table import GENDERED_ENDINGS
 from boxlore.core.people.names_table import SHORT_FORMS
+from boxlore.core.people.written_words import CYRILLIC, LATIN
 from boxlore.core.statements import fold
 
 WordForms = Mapping[str, Sequence[str]]
@@ -28,6 +30,12 @@ def _every_short() -> dict[str, tuple[str, ...]]:
 
 _ALIKE = _every_short()
 _ROWS = {form: frozenset(at for at, row in enumerate(SHORT_FORMS) if form in row) for form in _ALIKE}
+
+
+_CYRILLIC_BY_KEY: dict[str, list[int]] = {}
+for _at, _row in enumerate(SHORT_FORMS):
+    if not _row[0].isascii():
+        _CYRILLIC_BY_KEY.setdefault(key_of(_row[0], CYRILLIC), []).append(_at)
 
 
 def full_forms(words: WordForms) -> tuple[str, ...]:
@@ -66,6 +74,11 @@ def initials(call: str) -> str:
 def pet_forms(call: str) -> set[str]:
     """What people say for a folded given name that is a full one, in any of its spellings."""
     return {form for at in _ROWS.get(call, ()) if close(SHORT_FORMS[at][0], call) for form in SHORT_FORMS[at]} - {call}
+
+
+def pet_forms_in_another_script(call: str) -> set[str]:
+    """The Cyrillic short forms of a folded given name in Latin letters: `yekaterina` → `катя`."""
+    return {form for at in _CYRILLIC_BY_KEY.get(key_of(call, LATIN), ()) for form in SHORT_FORMS[at][1:]}
 
 
 def full_names_of(call: str) -> set[str]:

@@ -116,6 +116,19 @@ walter wally walt
 wilhelmina mina minnie willa
 william bill billy will willie liam villem
 winifred win winnie freda
+zsofia zsofi
+erzsebet erzsi bozsi bozske
+istvan pista pisti
+jozsef joska jozsi
+katalin kati kata
+ilona ilus ilonka
+margit manci
+gyorgy gyuri
+laszlo laci
+janos jancsi
+ferenc feri
+sandor sanyi
+maria mari mariska
 александр саша шура саня
 алексеи алеша леша
 анна аня анюта нюра
@@ -162,7 +175,7 @@ EVERYDAY = frozenset(
         "rocio nieves cruz domingo leon flor margarita violeta mar rosario aurora amparo marguerite blanche france "
         "celeste marine prune heide linde ernst stella gioia bianca viola luce grazia fiore bruno primo natale "
         "avril abril julio junio summer justice mercy charity clement constant amity temperance melody harmony sienna "
-        "savannah paris chelsea brooklyn london sydney florence virginia georgia carolina victoria israel jordan"
+        "carmen savannah paris chelsea brooklyn london sydney florence virginia georgia carolina victoria israel jordan"
     ).split()
 )
 """Words of names that are words of every day or places too, folded: alone they point to nobody, but may. From memory."""

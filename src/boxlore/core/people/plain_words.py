@@ -11,11 +11,13 @@ from functools import cache
 
 from boxlore.core.people.compounds_table import THINGS, WORDS
 from boxlore.core.people.name_words_table import TITLES
-from boxlore.core.people.names_table import NUMBERED, TIMES
+from boxlore.core.people.names_table import EVERYDAY, NUMBERED, TIMES
 from boxlore.core.people.written_words import Word, plain
 
 _BEFORE_TIMES = frozenset("in during early mid im ende anfang mitte en em".split())
-_PARTS_OF_TIMES = frozenset("end beginning start middle month".split())
+_PARTS_OF_TIMES = frozenset(
+    "end beginning start middle month first second third fourth fifth sixth seventh eighth ninth st nd rd th".split()
+)
 _DOES = frozenset(
     "i you he she it we they the this that these those god there somebody anyone nobody never not be have".split()
 )
@@ -23,10 +25,12 @@ _DOES = frozenset(
 _ONLY_A_THING = frozenset("the a an her his its their my our your it them us me him this that".split())
 """Behind `Rose water …` these make the second word a verb."""
 _PLACES_BEHIND = frozenset(
-    "street road avenue terrace crescent square quay wharf bay island islands land peninsula glacier strait railway "
+    "river street road avenue terrace crescent quay wharf bay island islands land peninsula glacier strait railway "
     "station hotel hospital college university theatre cathedral museum county shire tanav maantee strasse rue".split()
 )
-_BEFORE_PLACES = frozenset("mount mt cape lake port fort loch san santa sao saint ss rms hms hmnzs tss mv".split())
+_BEFORE_PLACES = frozenset(
+    "mount mt cape lake port fort loch st river san santa sao saint ss rms hms hmnzs tss mv".split()
+)
 
 _NEAR = re.compile(r"[\s./–\-]*")
 
@@ -43,9 +47,27 @@ def english_words() -> frozenset[str]:
     return frozenset(WORDS.split())
 
 
+_SHIPS = frozenset(
+    "steamer schooner barque bark brig tug ketch yacht ferry launch scow dredge ship boat vessel trawler cutter "
+    "laev paat laeva paadi schiff boot пароход лодка".split()
+)
+
+
+def may_be_a_ship(words: Sequence[Word], at: int) -> bool:
+    """`the steamer Hinemoa`, which may be the boat that Hinemoa built: a question."""
+    return at > 0 and words[at].before == " " and words[at - 1].folded in _SHIPS
+
+
 def is_something_else(words: Sequence[Word], at: int) -> bool:
-    """Whether a word written large is a part of a thing, a place or a time here, or no name at all."""
-    return _is_thing(words, at) or _is_place(words, at) or _is_time(words, at) or _is_verb(words, at)
+    """Whether a word written large is a part of a thing, a place or a time here, or no name at all.
+
+    Written small it is a thing too, and so is a word of every day behind `the`.
+    """
+    if words[at].spelled[0].islower():
+        return is_thing(words, at) or (
+            at > 0 and words[at - 1].folded == "the" and plain(words[at].folded) in EVERYDAY | english_words()
+        )
+    return is_thing(words, at) or _is_place(words, at) or _is_time(words, at) or _is_verb(words, at)
 
 
 def _behind(words: Sequence[Word], at: int, count: int = 1) -> list[Word]:
@@ -58,7 +80,7 @@ def _behind(words: Sequence[Word], at: int, count: int = 1) -> list[Word]:
     return behind
 
 
-def _is_thing(words: Sequence[Word], at: int) -> bool:
+def is_thing(words: Sequence[Word], at: int) -> bool:
     things = _things().get(plain(words[at].folded), frozenset())
     behind = _behind(words, at, 4)
     rest = [plain(word.folded) for word in behind]
@@ -71,7 +93,8 @@ def _is_place(words: Sequence[Word], at: int) -> bool:
     before = words[at - 1] if at and words[at].before in (" ", ". ") else None
     if behind and behind[0].folded in _PLACES_BEHIND and behind[0].spelled[0].isupper():
         return before is None or before.folded not in TITLES
-    return before is not None and before.folded in _BEFORE_PLACES and before.spelled[0].isupper()
+    is_ship = at > 1 and [word.spelled for word in words[at - 2 : at]] == ["S", "S"]
+    return is_ship or (before is not None and before.folded in _BEFORE_PLACES and before.spelled[0].isupper())
 
 
 def _is_time(words: Sequence[Word], at: int) -> bool:

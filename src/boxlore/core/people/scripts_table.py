@@ -47,7 +47,7 @@ HEBREW_BEFORE, ARABIC_BEFORE = ("", "ו", "ה", "ב", "ל", "מ", "כ", "ש"), (
 """What is written together with the word that follows: and, the, in, to, from, as, that."""
 
 LATIN_LEVELLED = (
-    ("shch", "sC"), ("tsch", "C"), ("sch", "s"), ("tch", "C"), ("sz", "s"), ("cz", "C"), ("zh", "z"), ("kh", "h"), ("sh", "s"), ("th", "t"),
+    ("eye", "ee"), ("aye", "ae"), ("iye", "ie"),     ("shch", "sC"), ("tsch", "C"), ("sch", "s"), ("tch", "C"), ("sz", "s"), ("cz", "C"), ("zh", "z"), ("kh", "h"), ("sh", "s"), ("th", "t"),
     ("ph", "f"), ("gh", "g"), ("ck", "k"), ("ch", "C"), ("qu", "kv"), ("x", "ks"), ("q", "k"), ("w", "v"), ("y", "i"),
     ("j", "i"), ("eau", "o"), ("ou", "u"), ("oo", "u"), ("oe", "e"), ("ae", "e"), ("ce", "se"), ("ci", "si"), ("c", "k"),
 )  # fmt: skip

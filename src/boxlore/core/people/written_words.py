@@ -18,6 +18,8 @@ from boxlore.core.statements import fold
 _WORD = re.compile(r"[^\W\d_]+(?:['’‘ʼ´`′＇][^\W\d_]+)*|\d+")
 _BROKEN = re.compile(r"(?<=[^\W\d_])[-‐‑¬\u00ad][ \t\u00ad]*\r?\n[ \t]*(?=[^\W\d_])")
 """Where a hyphen that was typed parts a word at the end of a line."""
+_SPACED = re.compile(r"(?<![^\W_])(?:[^\W\d_] ){3,}[^\W\d_](?![^\W_])")
+"""A word whose letters stand apart: `R u t h`."""
 _HUMP = re.compile(r"(?<=[a-z]{3})(?=[A-Z][a-z]{2})")
 APOSTROPHES = re.compile(r"['’‘ʼ´`′＇]")
 _UNSEEN = frozenset("\u034f\u115f\u1160\u17b4\u17b5\u3164\uffa0")
@@ -80,8 +82,11 @@ def read_text(words: str) -> Text:
 
 
 def breaks_in(words: str) -> list[tuple[int, int]]:
-    """(start, end) of what parts a word at the ends of lines: the hyphen, and blanks up to the rest of the word."""
-    return [match.span() for match in _BROKEN.finditer(words)] if "\n" in words else []
+    """(start, end) of what parts a word: a hyphen at the end of a line with the blanks behind it, and the blanks of a
+    word whose letters stand apart."""
+    parted = [match.span() for match in _BROKEN.finditer(words)] if "\n" in words else []
+    spaced = [match.start() + at for match in _SPACED.finditer(words) for at in range(1, len(match[0]), 2)]
+    return sorted([*parted, *((at, at + 1) for at in spaced)])
 
 
 def read_rejoined(words: str, breaks: Sequence[tuple[int, int]]) -> Text:
