@@ -323,6 +323,18 @@ def test_a_name_among_told_words_is_not_taken_for_our_wording(words: str) -> Non
     assert name in without_wording(words)
 
 
+HEXADECIMAL = [
+    "6ada7" * 12 + "6ad7", "urn:uuid:01a21bfb-d4a7-7ada-9a1d-ea6bada7035f", "person/6fc1ada7f1016978.html",
+    "sha256:" + "4abe9" * 6 + "55",
+]  # fmt: skip
+NOT_OURS = ["6ada7", "ada" * 5, "ada" * 6 + "1", "ada1936bea1940abe", "6fc1ada7f1016978x", "Ada" * 5 + "1"]
+
+
+def test_a_name_that_a_digest_spells_by_chance_is_ours_and_one_in_a_word_is_not() -> None:
+    assert not any(re.search("ada|abe", without_wording(words)) for words in HEXADECIMAL)
+    assert all(re.search("(?i)ada", without_wording(words)) for words in NOT_OURS)
+
+
 OURS = ["12 May 1938", "Title", "Date (EDTF)", "Box 3 / Folder 2", "Mark: Box 3", "A42-W3-B", "photo/TRA-0001.html"]
 
 

@@ -34,6 +34,13 @@ _MARKUP = re.compile(r"[<>{}\[\]()\"'`#=;|\\]|\\n")
 _CODE = re.compile(r"\b[A-Z][A-Z0-9]*-[WDPOSQ][0-9]*-[A-Z0-9]\b")
 """The code of a worksheet's line, which has single letters in it (core.sitting.worksheet_codes)."""
 
+_DIGEST = re.compile(
+    r"(?<![^\W_])(?:[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}"
+    r"|(?=[a-f]*[0-9])(?:[0-9a-f]{128}|[0-9a-f]{64}|[0-9a-f]{40}|[0-9a-f]{32}|[0-9a-f]{16}))(?![^\W_])"
+)
+"""A UUID (RFC 9562, 4), a digest, or the part of one that is the id of a page: its letters a to f spell Ada, Abe or Bea
+between two figures by chance, in one scan of some hundred. Shorter ones may be what somebody wrote."""
+
 _BLANK = "¦"
 """Keeps what stands before and behind from being read as one name."""
 
@@ -103,7 +110,8 @@ def without_wording(text: str, more: Iterable[str] = ()) -> str:
 
     `more` are further words of ours.
     """
-    text = _CODE.sub(lambda code: _BLANK * len(code[0]), text)
+    for pattern in (_CODE, _DIGEST):
+        text = pattern.sub(lambda code: _BLANK * len(code[0]), text)
     matches = list(_WORD.finditer(text))
     words = [match[0] for match in matches]
     own = _pieces(words) | {at for at, word in enumerate(words) if word in small_words()}
