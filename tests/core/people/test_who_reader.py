@@ -45,7 +45,8 @@ def test_names_one_by_one_are_those_of_people_known() -> None:
 
 
 OWN = [
-    ("me", "self"), ("mina", "self"), ("Mum", "mother"), ("my mother", "mother"), ("minu ema", "mother"),
+    ("me", "self"), ("mina", "self"), ("ja", "self"), ("Mere", ""), ("mère", "mother"),
+    ("Mamma", "mother"), ("Mum", "mother"), ("my mother", "mother"), ("minu ema", "mother"),
     ("mein Bruder", "brother"), ("vanaema", "grandmother"), ("her mother", ""), ("Aunt Mavis", ""), ("Anna", ""),
     ("my friend", ""), ("Ma", ""), ("", ""), (".", ""),
 ]  # fmt: skip

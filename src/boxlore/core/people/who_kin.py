@@ -29,6 +29,10 @@ def owned_relation(element: Element) -> str:
     return next((KIN_WORDS[stem] for stem in stems if len(stem) > 2 and stem in KIN_WORDS), "")
 
 
+ME = frozenset(phrase for kind, phrase in table.WORDS_BETWEEN if kind == "me")
+"""`me` of every language, also where the word is another one of another language (`ja`)."""
+
+
 def is_given_too(text: str) -> bool:
     """Whether a word of kin of one language is written as a given name of another one: `Mere`, but not `mère`."""
     return text.isascii() and text[:1].isupper() and token_of(text).is_given and fold(text) not in GRANDPARENTS
@@ -40,7 +44,7 @@ def own_relation(words: str) -> str:
     Empty for everybody else, also for somebody else's kin (`her mother`) and for kin with a name (`Aunt Mavis`).
     """
     elements = [element for element in elements_of(words) if element.kind != "end"]
-    if len(elements) == 1 and elements[0].kind == "me":
+    if len(elements) == 1 and (elements[0].kind == "me" or elements[0].plain in ME):
         return "self"
     if elements and elements[0].plain in table.MY_OWN:
         elements = elements[1:]

@@ -18,7 +18,7 @@ from boxlore.core.people.name_traditions import KnownNames
 from boxlore.core.people.name_words_table import KIN_ALONE
 from boxlore.core.people.position_tokens import Element
 from boxlore.core.people.positions import Placed
-from boxlore.core.people.who_kin import own_relation, owned_relation, relation
+from boxlore.core.people.who_kin import ME, own_relation, owned_relation, relation
 from boxlore.core.people.who_remarks import begins_remark, head_and_remark, is_absent
 from boxlore.core.statements import fold
 
@@ -54,7 +54,7 @@ def person_named(
     head = head_and_remark(words, text, known, surely=surely)
     is_one = not nouns & {"many", "thing"} and not any(word.kind == "or" for word in words)
     if is_one:
-        if len(words) == 1 and (words[0].kind == "me" or words[0].plain in _ME):
+        if len(words) == 1 and (words[0].kind == "me" or words[0].plain in ME):
             return Placed(told, 0, unsure=unsure), False
         if is_description(words):
             return Placed(told, 0, unsure=unsure), False
@@ -282,10 +282,7 @@ def is_my(element: Element) -> bool:
 
 def stands_for_me(element: Element, further: Sequence[Element]) -> bool:
     """`me`, also where the word is another one of another language (`ja`, `es`) and stands last."""
-    return element.kind == "me" or (element.plain in _ME and (not further or further[0].kind in ("end", "comma")))
-
-
-_ME = frozenset(phrase for kind, phrase in table.WORDS_BETWEEN if kind == "me")
+    return element.kind == "me" or (element.plain in ME and (not further or further[0].kind in ("end", "comma")))
 
 
 def _kin(word: Element) -> bool:
