@@ -134,6 +134,13 @@ def test_every_text_of_a_pdf() -> None:
             list(documents.texts("a.pdf", io.BytesIO(wrong)))
 
 
+def test_the_list_that_a_killed_run_of_copies_leaves_is_read_as_text() -> None:
+    listed = io.BytesIO(b"0f" * 32 + b" outside box-1/TRA-0001_f.jpg\n")
+    assert [text.words for text in documents.texts(".copies-being-made", listed)] == [
+        listed.getvalue().decode().strip()
+    ]
+
+
 def archive(*, comment: bytes = b"") -> bytes:
     out = io.BytesIO()
     with zipfile.ZipFile(out, "w") as made:

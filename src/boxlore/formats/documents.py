@@ -206,4 +206,6 @@ _READERS = {
     ".txt": _of_text, ".vtt": _of_text, ".js": _of_text, ".css": _of_text, ".csv": _of_table, ".xml": _of_xml,
     ".xmp": _of_xml, ".html": _of_html, ".nt": _of_triples, ".ttl": _of_turtle, ".json": _of_json,
     ".jsonld": _of_json, ".toml": _of_toml,
+    ".copies-being-made": _of_text,
 }  # fmt: skip
+"""How a file is read, by its name's ending; the last is the list that a killed run of copies leaves beside them."""
