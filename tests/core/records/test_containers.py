@@ -3,7 +3,7 @@
 import pytest
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.records.containers import Mark, check_label, looks_like_number, number_text, short_form
+from boxlore.core.records.containers import Mark, bare_label, check_label, looks_like_number, number_text, short_form
 
 BOTH_WAYS = [
     (Mark((("box", "3"), ("folder", "12")), 4), "Box 3 / Folder 12 / Item 4", "3/12/4"),
@@ -17,6 +17,17 @@ def test_marks_are_written_and_read(mark: Mark, long: str, short: str) -> None:
     assert (mark.long, str(mark), mark.short) == (long, long, short)
     assert short_form(long) == short
     assert short_form(short) == short
+
+
+@pytest.mark.parametrize(
+    ("kind", "written", "label"),
+    [
+        ("box", "Box 1", "1"), ("box", " 1 ", "1"), ("folder", "folder  12", "12"), ("box", "box", "box"),
+        ("folder", "Box 1", "Box 1"), ("box", "boxwood", "boxwood"),
+    ],
+)  # fmt: skip
+def test_a_label_may_be_written_with_its_kind(kind: str, written: str, label: str) -> None:
+    assert bare_label(kind, written) == label
 
 
 def test_labels_by_kind() -> None:

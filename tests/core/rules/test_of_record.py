@@ -119,6 +119,18 @@ def test_long_words_are_cut_at_sixty_letters() -> None:
     assert f"“{60 * 'x'}”" in look_over(replace(WHOLE, told=whole), {})[0].message
 
 
+@pytest.mark.parametrize(("side", "words", "name"), [("recto", "front", "TRA-0042_f"), ("verso", "back", "TRA-0042_b")])
+def test_a_damaged_scan_is_named_with_what_to_do(side: str, words: str, name: str) -> None:
+    scan = ScanFile(
+        id="s", path="scans/a.jpg", sha256="0", bytes=1, width=3, height=2, media_type="image/jpeg", side=side
+    )
+    assert rules(replace(WHOLE, scans=(scan,))) == []
+    (finding,) = look_over(replace(WHOLE, scans=(replace(scan, damaged=True),)), {})
+    assert (finding.rule, finding.severity) == ("scan.damaged", Severity.ERROR)
+    assert finding.message.startswith(f"The scan of the {words} is cut off or broken: scans/a.jpg.")
+    assert f"scan the {words} again, name the file {name}, and take it in" in finding.message
+
+
 def test_what_a_file_says_of_itself_is_only_asked_about() -> None:
     lines = "caption: Harbour\nDate: 1999\ndate: 2004-01-02\ntitle:\nkeywords: sea"
     scan = ScanFile(
