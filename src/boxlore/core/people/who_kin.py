@@ -10,6 +10,8 @@ from boxlore.core.statements import fold
 
 def relation(element: Element) -> str:
     """The relation that a word of kin tells, also with an ending (`setäni`, `søsteren`), or an empty string."""
+    if element.text.lower() == "på":
+        return ""  # a preposition of the North, whose folded form is `pa`
     return KIN_WORDS.get(element.plain, "") or owned_relation(element)
 
 
