@@ -98,6 +98,8 @@ NAMED: dict[str, tuple[Record, str]] = {
     "in what a place is called that the words were read as": (
         record(told={"place": (said("the bay", field="place", value=MIAS_BAY),)}), "place",
     ),
+    "as who did not know": (record(asked=(said("", field="place", by=Source(Said.NARRATOR, "mia")),)), WHO_SAYS),
+    "in what was said instead of an answer": (record(asked=(said("Ask Mia", field="date"),)), "date"),
     "in one side of a conflict": (record(conflicts=(Conflict("date", SIDES, "they cannot both be so"),)), "date"),
 }  # fmt: skip
 """Where somebody stands who may not be named, or not be shown, outside: the record, and what the place is called."""

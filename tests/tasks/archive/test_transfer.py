@@ -26,7 +26,7 @@ from boxlore.core.people.person import Person
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import Record
 from boxlore.core.rules.of_record import look_over
-from boxlore.core.statements import Kind, Subject
+from boxlore.core.statements import Kind, Said, Source, Subject, Sure
 from boxlore.exports.bag import safe_path
 from boxlore.exports.inventory import as_csv
 from boxlore.tasks.archive.name_search import names_left
@@ -506,6 +506,37 @@ def test_what_the_keeper_has_kept_is_kept_in_a_collection_made_again(mine: Colle
         assert own_places(again) == own_places(mine) != []
         transfer(again, tmp_path / "t2", order=TransferOrder(archive=QUICK))
     assert "Arvo" not in (tmp_path / "t2" / "open" / "data" / "metadata" / "records.nt").read_text("utf-8")
+
+
+def test_who_was_asked_and_did_not_know_is_rebuilt(mine: Collection, tmp_path: Path) -> None:
+    item, con = find_item(mine, "TRA-0001"), person_named(mine, "Con Rourke")
+    how = Telling(source=Source(Said.NARRATOR, con.id), sure=Sure.NOT_KNOWN)
+    Teller(mine).tell(item, "process", "Too dark to see", how)
+    Teller(mine).tell(Subject(Kind.PERSON, con.id), "born_at", "", how)
+    transfer(mine, tmp_path / "t", order=TransferOrder(archive=QUICK))
+    assert not rebuild(tmp_path / "again", tmp_path / "t", on_day=ON).notes
+    with open_collection(tmp_path / "again", write=False, on_day=ON) as again:
+        asked, asked_again = record_of(mine, item.id).asked, record_of(again, item.id).asked
+        assert [(view.words, view.said_by) for view in asked_again] == [("Too dark to see", "Con Rourke")]
+        assert asked_again == asked
+        rows = again.store.statements(Subject(Kind.PERSON, con.id))
+        assert ("born_at", Sure.NOT_KNOWN) in {(row.field, row.sure) for row, _ in rows}
+
+
+@pytest.mark.parametrize(("part", "words"), [("open", "the open part alone"), ("closed", "the closed part alone")])
+def test_a_collection_made_of_one_part_says_what_is_not_in_it(
+    demo: Path, tmp_path: Path, part: str, words: str
+) -> None:
+    (note,) = rebuild(tmp_path / "again", demo / "transfer" / part, on_day=ON).notes
+    assert words in note
+
+
+def test_a_collection_made_of_an_update_says_so(mine: Collection, tmp_path: Path) -> None:
+    transfer(mine, tmp_path / "t", order=TransferOrder(archive=QUICK))
+    Teller(mine).tell(find_item(mine, "TRA-0001"), "story", "Told since.", Telling())
+    transfer(mine, tmp_path / "u", order=TransferOrder(archive=QUICK, earlier=tmp_path / "t"))
+    made = rebuild(tmp_path / "again", tmp_path / "u", on_day=ON)
+    assert made.items < 25 and "This was an update" in made.notes[-1]
 
 
 @pytest.mark.parametrize("part", ["open", "closed"])

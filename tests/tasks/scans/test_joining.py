@@ -121,6 +121,17 @@ def test_a_file_called_by_a_number_joins_that_item(home: Path, tmp_path: Path) -
     assert record.words("story") == "Told since" and record.size_mm == (90, 60)
 
 
+def test_a_back_called_by_the_number_of_no_item_is_no_item(home: Path, tmp_path: Path) -> None:
+    back = picture(tmp_path / "shop" / "TRA-0123_b.png")
+    (refused,) = take(home, back, copy=True)
+    assert (refused.state, "the back of TRA-0123, and no item here has that number" in refused.why) == ("refused", True)
+    assert states(take(home, picture(tmp_path / "fronts" / "IMG-0123_f.png"), copy=True)) == ["taken"]
+    assert states(take(home, back, copy=True, backs="apart")) == ["taken"]
+    assert states(take(home, picture(tmp_path / "shop" / "TRA-0001_b.png"), copy=True)) == ["joined"]
+    (refused,) = take(home, picture(tmp_path / "again" / "TRA-0001_b.png"), copy=True)
+    assert (refused.state, "which has another back already" in refused.why) == ("refused", True)
+
+
 def test_the_same_name_in_another_folder_is_asked_about(home: Path, tmp_path: Path) -> None:
     take(home, picture(tmp_path / "fronts" / "001.png"), copy=True)
     back = picture(tmp_path / "backs" / "001_b.png")

@@ -69,6 +69,8 @@ def _rebuild(folder: Path, package: Path, series: str) -> None:
         f"{folder}: {several(rebuilt.items, 'item')}, {several(rebuilt.scans, 'scan')} and "
         f"{several(rebuilt.statements, 'statement')} from {package}."
     )
+    for note in rebuilt.notes:
+        talk.say(note)
     for path in rebuilt.missing:
         talk.say(f"The package does not hold {path}.")
     talk.say("What boxes are made of and where they stand is not in a transfer: see boxlore housing.")

@@ -212,6 +212,9 @@ class Recipient:
             conflicts=tuple(self._conflicts(record, record.conflicts)),
             undecided=tuple(self._conflicts(record, record.undecided)),
             not_known=frozenset(name for name in record.not_known if self._may_see_kept(record.audiences, name)),
+            asked=tuple(
+                self.without_names(view) for view in record.asked if self._passes(view, record.audiences, record.id)
+            ),
             found_in=record.found_in if self._may_have(record, "found_in", record.found_in, FOUND_IN) else "",
             size_mm=record.size_mm if self._may_have(record, "size", "") else (),
             mark=record.mark if self._may_have(record, "kept", _labels(record), MARK) else None,
@@ -358,7 +361,7 @@ def _is_for_anyone(record: Record) -> bool:
         return False
     if not all(_is_plain(view) for views in record.told.values() for view in views):
         return False
-    return all(_is_plain(shown.told) for shown in record.people)
+    return all(_is_plain(view) for view in (*record.asked, *(shown.told for shown in record.people)))
 
 
 def _is_plain(view: StatementView) -> bool:

@@ -97,6 +97,11 @@ def build(material: Material, people: Mapping[str, Person], said_by: Mapping[str
         conflicts=conflicts,
         undecided=tuple(conflict for conflict in disputes if conflict not in conflicts) if disputes else (),
         not_known=frozenset(not_known),
+        asked=tuple(
+            told_of(statement, None, said_by)
+            for statement, _ in rows
+            if statement.sure is Sure.NOT_KNOWN and FIELDS[statement.field].told
+        ),
         unnamed=_unnamed(material.markers, shown) if material.markers else (),
         nameless=_nameless(rows, places) if places else (),
         audiences=tuple(statement.words for statement, _ in rows if statement.field == "audience")

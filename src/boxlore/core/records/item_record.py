@@ -232,6 +232,8 @@ class Record:
     undecided: tuple[Conflict, ...] = ()
     """Those that the keeper has weighed and left open: each may be so, or nobody can say."""
     not_known: frozenset[str] = frozenset()
+    asked: tuple[StatementView, ...] = ()
+    """Each time that somebody was asked and did not know, with what they said instead, if anything."""
     unnamed: tuple[tuple[str, int, tuple[float, ...]], ...] = ()
     """Markers that nobody is named at: the scan, the number, the area."""
     nameless: tuple[tuple[str, int], ...] = ()
@@ -306,10 +308,12 @@ class Record:
 
 
 def every_told(record: Record) -> Iterable[StatementView]:
-    """Every statement that a record rests on, each once: its fields, its people, the sides of its conflicts."""
+    """Every statement that a record rests on, each once: its fields, its people, the sides of its conflicts, and where
+    somebody was asked and did not know."""
     views = {view.statement: view for rows in record.told.values() for view in rows}
     views |= {shown.told.statement: shown.told for shown in record.people}
     views |= {view.statement: view for conflict in record.conflicts + record.undecided for view in conflict.told}
+    views |= {view.statement: view for view in record.asked}
     return views.values()
 
 

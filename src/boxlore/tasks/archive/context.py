@@ -12,7 +12,7 @@ from boxlore.core.records.closing_dates import Closing
 from boxlore.core.records.containers import Mark
 from boxlore.core.records.in_force import told_of
 from boxlore.core.records.item_record import Record, StatementView
-from boxlore.core.statements import Kind, Statement, Subject, Sure
+from boxlore.core.statements import Kind, Statement, Subject
 from boxlore.exports.rdf import person_triples, subject_triples
 from boxlore.tasks.archive.restrictions import restrictions_on
 from boxlore.tasks.collection.opening import Collection
@@ -107,7 +107,7 @@ def things_told(collection: Collection, seen: AudienceView, kind: Kind) -> dict[
 
 
 def _is_told(statement: Statement) -> bool:
-    return FIELDS[statement.field].told and statement.sure is not Sure.NOT_KNOWN
+    return FIELDS[statement.field].told
 
 
 def thing_lines(collection: Collection, seen: AudienceView, people: Iterable[str] | None) -> Iterator[str]:

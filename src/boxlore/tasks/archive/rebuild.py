@@ -33,6 +33,7 @@ from boxlore.tasks.telling.statements import Teller
 from boxlore.tasks.telling.table import read_sure
 
 RECORDS = "data/metadata/records.nt"
+CHANGED = "changes.csv"
 URN = "urn:uuid:"
 READER = "a transfer"
 READ_AS = {"consent": "consent", "inside": "place"}
@@ -52,6 +53,8 @@ class Rebuilt:
     scans: int
     statements: int
     missing: tuple[str, ...]
+    notes: tuple[str, ...] = ()
+    """Sentences on what such a package cannot hold."""
 
 
 @dataclass(slots=True)
@@ -100,7 +103,27 @@ def rebuild(folder: Path, package: Path, *, series: str = "", on_day: date | Non
         _ask_again(making)
         _bring_sound(making)
         _bring_prompts(making)
-        return Rebuilt(len(items), len(making.scans), len(making.act.statements), tuple(making.missing))
+        counts = len(items), len(making.scans), len(making.act.statements)
+        return Rebuilt(*counts, tuple(making.missing), tuple(_notes(bags)))
+
+
+def _notes(bags: list[Path]) -> Iterator[str]:
+    """What is not in the collection because the package is one part alone, or an update."""
+    homes = [bag / "data" / "metadata" for bag in bags if (bag / RECORDS).is_file()]
+    closed = [home for home in homes if (home / FILE_NAME).is_file()]
+    both = "To have it, name the folder that holds both parts, and a new folder for the collection."
+    if not closed:
+        yield (
+            "This was the open part alone. Living people, all that is closed, consents, recordings and the settings "
+            f"are not in it. {both}"
+        )
+    elif len(closed) == len(homes):
+        yield f"This was the closed part alone. Items of which nothing is closed may not be in it. {both}"
+    if any((home / CHANGED).is_file() for home in homes):
+        yield (
+            "This was an update: only what was new or changed since an earlier transfer is in the collection. "
+            "Rebuild from the whole transfer, and take the update as a list of what to mend."
+        )
 
 
 def _read(bags: list[Path]) -> dict[str, Thing]:

@@ -41,7 +41,7 @@ from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.scans.embedded import embedded_in
 from boxlore.tasks.scans.files import in_utf_8, readable
 from boxlore.tasks.scans.joining import IN_WORDS, Sides, came_from, row_came_from
-from boxlore.tasks.scans.pairing import VERSO, Planned, ScanSide
+from boxlore.tasks.scans.pairing import VERSO, Planned, ScanSide, split_suffix
 from boxlore.tasks.telling.statements import Teller, Telling
 
 BATCH = 50
@@ -302,6 +302,21 @@ def _kept_as(name: str, words: str) -> str:
     return as_told(FIELDS[name], words, Sure.SURE)[0]
 
 
+def _refuse_back_of_none(run: _IntakeRun, planned: Planned) -> None:
+    """Raises WrongUse for a back alone that is called by a number, and by its name joins no item: it would become an
+    item of its own, with another number than its name says."""
+    paths = [side.path for side in planned.sides]
+    stem, side = split_suffix(paths[0].stem) if len(paths) == 1 else ("", "")
+    if side == VERSO and looks_like_number(stem):
+        number = stem.upper()
+        is_here = run.collection.store.item_by_number(number)
+        raise WrongUse(
+            f"{paths[0].name} is called the back of {number}, "
+            + ("which has another back already." if is_here else "and no item here has that number."),
+            "Put the number right in its name, or say --backs apart for an item of its own.",
+        )
+
+
 def _item_here(run: _IntakeRun, planned: Planned, parts: Sequence[tuple[ScanSide, str]], made: str) -> str:
     """The id of the item that was here before and that the new scans are other sides of; '' for a new item.
 
@@ -333,6 +348,8 @@ def _item_here(run: _IntakeRun, planned: Planned, parts: Sequence[tuple[ScanSide
 
 def _item_of_that_name(run: _IntakeRun, planned: Planned) -> str:
     match = run.sides.match(planned)
+    if match is None and not planned.table:
+        _refuse_back_of_none(run, planned)
     if match is None or run.options.answers.get(planned.key) is False:
         return ""
     if match.sure:
