@@ -189,6 +189,11 @@ def test_of_two_with_one_name_who_may_be_named_makes_it_a_question() -> None:
     assert answer("M. Rourke", longer) == ("asked", "young") and answer("Mia Rourke", longer) == ("sure", "young")
 
 
+def test_no_letter_is_the_initial_of_somebody_without_a_name() -> None:
+    unnamed = Person(id="x", name="a nephew", sort_name="", forms=("a nephew",), calls=())
+    assert answer("A. Saar, N.Z., and I", finder([unnamed], [])) == ("none", "-")
+
+
 def test_a_name_that_has_no_parts_is_found_whole() -> None:
     """A name told with neither a given nor a family name: by the words that were told."""
     odd = finder([Person(id="x", name="Red Hen", sort_name="", forms=("Red Hen",), calls=())], [])

@@ -251,7 +251,7 @@ class NameIndex:
             return
         for whole in bearer.whole:
             self.wholes.setdefault(whole[0], []).append((whole, ident))
-        for ending in {*bearer.family_letters, bearer.every_family_letter}:
+        for ending in {*bearer.family_letters, bearer.every_family_letter} - {""}:
             for letters in {bearer.letters, bearer.letters[:1]}:
                 self.initials.setdefault("".join(map(letter_key, letters)) + ending, set()).add(ident)
 

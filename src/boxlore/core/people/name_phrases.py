@@ -83,6 +83,8 @@ class Phrases:
     def _pair(self, first: int, last: int) -> Iterator[_Full]:
         """Everybody whose full name begins and ends with these words."""
         begins, ends = self._meant[first], self._meant[last]
+        if not (begins or ends):
+            return  # most words are nobody's
         pairs = (
             (self._called(first, ends.families), ends.families),
             (self._called(last, begins.families), begins.families),
