@@ -16,6 +16,7 @@ from pathlib import Path
 from PIL import Image
 
 from boxlore.core.errors import BoxloreError, CouldNot
+from boxlore.disk.regular import open_regular
 
 MOST_PIXELS = 1 << 30
 """A gigapixel (32,768 by 32,768): an A3 sheet at 1,900 pixels an inch. A larger picture is refused by its header."""
@@ -47,7 +48,7 @@ class Damaged(CouldNot):
 
 def is_heif(path: Path) -> bool:
     """Whether the file begins with a `ftyp` box of a HEIF brand. Raises OSError."""
-    with open(path, "rb") as file:
+    with open_regular(path) as file:
         head = file.read(12)
     return head[4:8] == b"ftyp" and head[8:12] in HEIF_BRANDS
 

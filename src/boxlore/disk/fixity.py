@@ -4,6 +4,7 @@ import hashlib
 from collections.abc import Callable
 from pathlib import Path
 
+from boxlore.disk.regular import open_regular
 from boxlore.disk.writing import could_not
 
 
@@ -14,7 +15,7 @@ def sha256_of(path: Path, progress: Callable[[int], None] | None = None) -> str:
     """
     digest = hashlib.sha256()
     try:
-        with open(path, "rb", buffering=0) as file:
+        with open_regular(path) as file:
             buffer = bytearray(1 << 20)
             view = memoryview(buffer)
             while count := file.readinto(buffer):

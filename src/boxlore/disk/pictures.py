@@ -16,6 +16,7 @@ from PIL import Image, TiffImagePlugin
 from boxlore.core.errors import CouldNot
 from boxlore.disk.decoding import is_heif, load, opened, refuse_too_many_pixels
 from boxlore.disk.modes import in_plain_mode, in_srgb, on_white
+from boxlore.disk.regular import open_regular
 
 MEDIA_TYPES = {
     "JPEG": "image/jpeg",
@@ -62,7 +63,7 @@ def _heif_size(path: Path) -> tuple[int, int] | None:
     try:
         if not is_heif(path):
             return None
-        with open(path, "rb") as file:
+        with open_regular(path) as file:
             extents = _EXTENT.findall(file.read(1 << 20))
     except OSError:
         return None  # opening it, which follows, raises with the reason

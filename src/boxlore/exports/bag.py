@@ -14,6 +14,7 @@ from typing import BinaryIO
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import Finding, Severity, make_finding
+from boxlore.disk.regular import open_regular
 from boxlore.disk.unfinished import is_free, unfinished_folder
 from boxlore.disk.writing import could_not
 
@@ -119,7 +120,7 @@ def _write_hashed(target: Path, source: Path | bytes, progress: Callable[[int], 
         else:
             if source.is_symlink():
                 raise WrongUse(f"{source} is a link.", "A package holds files only.")
-            with open(source, "rb") as file:
+            with open_regular(source) as file:
                 size = _copy(file, out, digests, progress)
         out.flush()
         os.fsync(out.fileno())

@@ -2,6 +2,7 @@
 
 import csv
 import json
+import os
 import shutil
 from pathlib import Path
 
@@ -139,3 +140,15 @@ def test_a_file_that_cannot_be_read_is_not_said_to_be_half_written(tmp_path: Pat
     assert str(fault.value) == (
         f"There is no such file: {tmp_path / 'gone.jpg'}. It may have been moved, or its disk is not plugged in."
     )
+
+
+def test_a_pipe_in_the_place_of_a_scan_is_said(run, mine: Path) -> None:  # type: ignore[no-untyped-def]
+    scan = sorted((mine / "scans").glob("TRA-0001_*"))[0]
+    scan.unlink()
+    os.mkfifo(scan)
+    code, out, err = run("-c", mine, "verify")
+    assert code == 1 and "1 is not as it was" in err and "a pipe, a socket or a device, and no file" in out
+    code, out, err = run("-c", mine, "copies", mine / "more", "--item", "TRA-0001")
+    assert code == 1 and "a pipe, a socket or a device, and no file" in out + err
+    code, out, err = run("-c", mine, "sheet", mine / "album.pdf", "--item", "TRA-0001")
+    assert code == 0 and "1 photograph in" in err

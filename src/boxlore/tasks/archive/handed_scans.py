@@ -16,6 +16,7 @@ from boxlore.core.fields.pictures import EMBEDDED_WORDS
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.disk.fixity import sha256_of
+from boxlore.disk.regular import open_regular
 from boxlore.disk.writing import could_not, write_pieces
 from boxlore.formats import carrier
 
@@ -101,7 +102,7 @@ class HandedScans:
         """The scan with its picture alone; None where it is so. Raises ByteFault where it cannot be taken apart."""
         target = self.work / f"{len(self.cleaned)}{Path(scan.path).suffix}"
         try:
-            with open(self.folder / scan.path, "rb") as source:
+            with open_regular(self.folder / scan.path) as source:
                 rewritten = carrier.bare_picture(source)
                 if carrier.is_whole(rewritten, source):
                     return None

@@ -13,6 +13,8 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.guard import check_language
 from boxlore.core.fields.language import language_tag
 from boxlore.core.fields.letters import is_blank
+from boxlore.disk.regular import open_regular
+from boxlore.disk.writing import could_not
 
 FILE_NAME = "boxlore.toml"
 
@@ -85,9 +87,12 @@ def read_settings(folder: Path) -> Settings:
     """Read `boxlore.toml` of a collection. Raises WrongUse naming the line or the setting at fault."""
     path = folder / FILE_NAME
     try:
-        values = tomllib.loads(path.read_text(encoding="utf-8"))
+        with open_regular(path) as file:
+            values = tomllib.loads(file.read().decode())
     except FileNotFoundError:
         return Settings()
+    except OSError as error:
+        raise could_not(error, path, reading=True) from error
     except (tomllib.TOMLDecodeError, UnicodeDecodeError, RecursionError) as error:
         raise WrongUse(f"{path} cannot be read: {error}.", "Mend that line; nothing else was touched.") from error
     known = {field.name: field.type for field in fields(Settings)}

@@ -25,6 +25,7 @@ from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import ScanFile
 from boxlore.disk.fixity import sha256_of
 from boxlore.disk.pictures import make_upright_jpeg
+from boxlore.disk.regular import open_regular
 from boxlore.disk.unfinished import clear_remains
 from boxlore.disk.writing import could_not, replacing, write_pieces, write_whole
 from boxlore.formats import carrier
@@ -266,7 +267,7 @@ class _Made:
 def _make(run: CopyRun, job: CopyJob) -> _Made:
     path = run.folder / job.scan.path
     try:
-        source = open(path, "rb")  # noqa: SIM115  # the error of opening is said apart from those of writing
+        source = open_regular(path)  # the error of opening is said apart from those of writing
     except OSError as error:
         raise could_not(error, path) from error
     with source:

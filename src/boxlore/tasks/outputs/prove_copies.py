@@ -15,6 +15,7 @@ from boxlore.core.findings import Finding, Severity
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import ScanFile
 from boxlore.disk.fixity import sha256_of
+from boxlore.disk.regular import open_regular
 from boxlore.disk.writing import could_not
 from boxlore.formats import carrier
 from boxlore.tasks.collection.opening import Collection
@@ -102,8 +103,8 @@ def _picture(run: CopyRun, line: CopyLine, job: CopyJob) -> Iterator[Finding]:
     try:
         bare = run.takes_bare(job.scan)
         with (
-            open(scan, "rb") as opened,
-            open(run.out / line.copy, "rb") as copy,
+            open_regular(scan) as opened,
+            open_regular(run.out / line.copy) as copy,
             carried_over(opened, bare=bare) as source,
         ):
             if wrong := carrier.same_picture(source, copy, Embedding(drop_text=bare)):
@@ -116,7 +117,7 @@ def _strictly(run: CopyRun, line: CopyLine) -> Iterator[Finding]:
     """What strict readers do not take, be it ours or put in by another program; and a place beside a sidecar."""
     path = run.out / line.copy
     try:
-        with open(path, "rb") as copy:
+        with open_regular(path) as copy:
             if line.how == "sidecar":
                 faults = carrier.unreadable_packet(path.with_name(path.name + ".xmp").read_bytes())
                 says_place = not carrier.is_whole(carrier.without_place(copy), copy)
@@ -148,7 +149,7 @@ def _apart(path: Path, embedding: Embedding, *, beside: bool) -> list[str]:
     try:
         if beside:
             return carrier.differing_in_packet(path.with_name(path.name + ".xmp").read_bytes(), embedding)
-        with open(path, "rb") as copy:
+        with open_regular(path) as copy:
             return carrier.differing_properties(copy, embedding)
     except OSError as error:
         raise could_not(error, path, reading=True) from error

@@ -4,6 +4,7 @@ from pathlib import Path
 
 from boxlore.core.errors import BoxloreError
 from boxlore.core.fields.pictures import EMBEDDED_WORDS, Embedded
+from boxlore.disk.regular import open_regular
 from boxlore.formats import carrier
 
 _TOLD_IN_FILES = (
@@ -25,7 +26,7 @@ def embedded_in(path: Path) -> str:
     These are facts about the scan: a rule may make a question of one, but none is a statement about the picture.
     """
     try:
-        with open(path, "rb") as file:
+        with open_regular(path) as file:
             metadata = carrier.read(file)
     except BoxloreError as fault:
         return EMBEDDED_WORDS.write(Embedded((("unreadable", str(fault)),)))

@@ -17,6 +17,7 @@ from boxlore.core.records.item_record import AS_SCANNED, Record
 from boxlore.core.statements import Kind, Subject
 from boxlore.disk.decoding import Damaged
 from boxlore.disk.pictures import bits_apart, looks_hash
+from boxlore.disk.regular import open_regular
 from boxlore.formats.jpeg_end import has_end
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
@@ -71,7 +72,7 @@ def _looks(collection: Collection, name: str) -> str:
     path = collection.folder / name
     try:
         bits = looks_hash(path)
-        with open(path, "rb") as file:
+        with open_regular(path) as file:
             return LOOKS_WORDS.write(bits if has_end(file) else None)
     except Damaged:
         return LOOKS_WORDS.write(None)
