@@ -15,9 +15,9 @@ from PIL import Image
 
 from boxlore.tasks.collection.opening import open_collection, start
 from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.scans.damage import look_closer
 from boxlore.tasks.scans.files import files_given
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
-from boxlore.tasks.scans.lookalikes import look_closer
 from boxlore.tasks.scans.pairing import by_suffix
 
 FILES = int(sys.argv[1]) if len(sys.argv) > 1 else 60

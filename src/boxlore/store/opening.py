@@ -32,7 +32,7 @@ from boxlore.store.connecting import (
 )
 from boxlore.store.locking import Lock, network_kind
 from boxlore.store.rows import ToldRow
-from boxlore.store.strike_files import finish_strike, is_pending
+from boxlore.store.strike_rewriting import finish_strike, is_pending
 from boxlore.store.values import ActDone, Change, Draft, Hit, Past
 from boxlore.store.writer import DRAFT, Writer
 

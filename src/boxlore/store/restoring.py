@@ -42,7 +42,7 @@ from boxlore.store.connecting import DATABASE, HEADER, check_version, is_cut_sho
 from boxlore.store.copying import BESIDE, PART, fill, flush_folder, free_name, prove, put_in_place, sweep
 from boxlore.store.locking import Lock, network_kind
 from boxlore.store.queries import GIVEN
-from boxlore.store.strike_files import TOMB, Tomb, strike_backup
+from boxlore.store.strike_rewriting import TOMB, Tomb, strike_backup
 
 _ANOTHER = "Take another one; boxlore restore lists them."
 _COUNTS = f"""

@@ -15,8 +15,8 @@ The idea. A strike is the one exception to "rows are only added", and is done in
    forms, and with what was made from them alone. For each a tombstone is written: its id, its subject and field, when
    and by whom, but no words. Then the rows, their readings, the drafts that resemble them and the lines about acts that
    repeat them are deleted, and the projections follow.
-2. Erase (`strike_files`). Backups get the same treatment, and the database file is written anew, so that no page, free
-   page or log frame keeps the old bytes.
+2. Erase (`strike_rewriting`). Backups get the same treatment, and the database file is written anew, so that no page,
+   free page or log frame keeps the old bytes.
 3. Prove (`strike_proof`). Every byte of every file in the collection's folder is searched for the words. Files that
    still hold them, such as an earlier export, are named in the report. Those that are no databases of ours are
    searched before the first step, whose transaction notes them: so they are named also where a strike was killed.
@@ -59,15 +59,15 @@ from dataclasses import dataclass
 from functools import partial
 
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
-from boxlore.core.people.name_finder import forget_finders
+from boxlore.core.people.names_in_text_finder import forget_finders
 from boxlore.core.people.who_reader import forget_names
 from boxlore.core.records.readings import forget_values
 from boxlore.core.statements import Statement, fold
 from boxlore.store.opening import Store
 from boxlore.store.projections import forget
 from boxlore.store.rows import MEANT, SELECT, statement_of
-from boxlore.store.strike_files import delete_statements, empty_log, is_pending, quiet_acts, rewrite_files
 from boxlore.store.strike_proof import files_holding, search_folder
+from boxlore.store.strike_rewriting import delete_statements, empty_log, is_pending, quiet_acts, rewrite_files
 
 __all__ = ["StrikeReport", "files_holding", "finish", "pending", "said", "strike", "unsaid"]
 

@@ -24,7 +24,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from boxlore.core.statements import fold
-from boxlore.store.strike_files import PIECE
+from boxlore.store.strike_rewriting import PIECE
 from boxlore.store.strike_words import around, is_word
 
 CHUNK = 1 << 20

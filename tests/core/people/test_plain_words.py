@@ -6,7 +6,7 @@ Things that begin with a name are those of WordNet 3.0; the sentences are invent
 from pathlib import Path
 
 import pytest
-from tests.core.people.test_name_hits import answer, finder, person
+from tests.core.people.test_names_in_text import answer, finder, person
 from tests.made_tables import check_table
 
 PEOPLE = [

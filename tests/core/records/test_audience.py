@@ -8,7 +8,7 @@ import pytest
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.audiences import read_audience
 from boxlore.core.people.consent import Consent, make_consent
-from boxlore.core.people.name_hits import Doubt
+from boxlore.core.people.names_in_text import Doubt
 from boxlore.core.people.person import Person
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.audience import Naming, Recipient, To

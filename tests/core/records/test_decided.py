@@ -4,7 +4,7 @@ import pytest
 from tests.core.records.cast import LIVES, PEOPLE, TODAY, record, said, shown, stories
 
 from boxlore.core.fields.namings import NAMING_WORDS, NamingAnswer, NamingDecision
-from boxlore.core.people.name_hits import Doubt
+from boxlore.core.people.names_in_text import Doubt
 from boxlore.core.records.audience import Recipient, To
 from boxlore.core.records.decided import decided, decision_digest
 from boxlore.core.records.withheld import withhold

@@ -21,8 +21,8 @@ from boxlore.disk.pictures import looks_hash, make_jpeg, make_upright_jpeg, read
 from boxlore.tasks.check import check
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.outputs.copies import copies
+from boxlore.tasks.scans.damage import look_closer
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
-from boxlore.tasks.scans.lookalikes import look_closer
 from boxlore.tasks.scans.pairing import by_suffix
 
 LAB_RED = (136, 208, 195)

@@ -12,10 +12,9 @@ from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import several
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.scans.damage import damage_findings
+from boxlore.tasks.scans.damage import damage_findings, look_closer
 from boxlore.tasks.scans.files import GivenFiles, files_given, named_groups, readable
 from boxlore.tasks.scans.intake import IntakeOptions, IntakeResult, take_in
-from boxlore.tasks.scans.lookalikes import look_closer
 from boxlore.tasks.scans.pairing import Planned, alternating, by_suffix, read_items
 from boxlore.tasks.sitting.recovering import open_for_writing
 

@@ -13,7 +13,7 @@ from hashlib import sha256
 from operator import attrgetter
 
 from boxlore.core.fields.namings import NamingAnswer, NamingDecision
-from boxlore.core.people.name_hits import Doubt, Hit
+from boxlore.core.people.names_in_text import Doubt, Hit
 from boxlore.core.people.written_words import Word, read_text
 
 AROUND = 3

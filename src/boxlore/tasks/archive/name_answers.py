@@ -12,7 +12,7 @@ from pathlib import Path
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.namings import NAMING_WORDS, NamingAnswer, NamingDecision
 from boxlore.core.findings import several
-from boxlore.core.people.name_hits import Hit
+from boxlore.core.people.names_in_text import Hit
 from boxlore.core.people.written_words import read_text
 from boxlore.core.records.audience import Naming
 from boxlore.core.records.decided import digest_of

@@ -26,8 +26,8 @@ from boxlore.tasks.demo.housing import house
 from boxlore.tasks.outputs.copies import copies
 from boxlore.tasks.outputs.pages import pages
 from boxlore.tasks.outputs.sheets import PrintOrder, labels, sheet, slips, worksheet
+from boxlore.tasks.scans.damage import look_closer
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
-from boxlore.tasks.scans.lookalikes import look_closer
 from boxlore.tasks.scans.pairing import by_table
 from boxlore.tasks.strike import strike_out
 from boxlore.tasks.telling.statements import Teller, Telling

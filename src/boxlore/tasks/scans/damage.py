@@ -1,15 +1,73 @@
-"""The scans that were cut off or broken when they were taken in: nothing is lost of them, and each is named.
+"""Scans that are cut off or broken: each file is decoded whole once after intake, and nothing of a damaged one is lost.
 
-`look_closer` notes what it could not decode; the finding itself is a rule about the record (`core.rules.of_record`).
+`look_closer` notes of each scan how it looks (64 bits, `disk.pictures.looks_hash`, by which look-alikes are known), or
+that its file is damaged (`disk.decoding`, `formats.jpeg_end`). It may be stopped, and goes on the next time. What is
+said of damage is a rule about the record (`core.rules.of_record.damaged_scans`).
 """
 
 from collections.abc import Sequence
 
+from boxlore.core.errors import BoxloreError
 from boxlore.core.fields.pictures import LOOKS_WORDS
 from boxlore.core.findings import Finding
 from boxlore.core.rules.of_record import damaged_scans
+from boxlore.core.statements import Kind, Subject
+from boxlore.disk.decoding import Damaged
+from boxlore.disk.pictures import looks_hash
+from boxlore.disk.regular import open_regular
+from boxlore.formats.jpeg_end import has_end
 from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.collection.records import EVERYTHING, Selection, records
+
+BATCH = 100
+
+
+def look_closer(collection: Collection, progress: Progress = QUIET) -> int:
+    """Note how each scan looks, for those where it is not noted yet. Returns how many were looked at.
+
+    What the machine cannot read now (a disk that is not there, a HEIC without its library) is tried again next time.
+    """
+    done = looked_at(collection)
+    waiting = [(ident, facts.path) for ident, facts in collection.store.scans() if ident not in done]
+    progress.begin("Comparing pictures", len(waiting))
+    count = 0
+    for start in range(0, len(waiting), BATCH):
+        act = collection.act("how the scans look")
+        for ident, path in waiting[start : start + BATCH]:
+            if progress.stopped():
+                break
+            if looks := _looks(collection, path):
+                act.state(Subject(Kind.SCAN, ident), "looks", looks)
+            progress.step()
+            count += 1
+        act.done()
+        if progress.stopped():
+            break
+    return count
+
+
+def _looks(collection: Collection, name: str) -> str:
+    """The words of how a scan looks, '' where the machine cannot read it."""
+    path = collection.folder / name
+    try:
+        bits = looks_hash(path)
+        with open_regular(path) as file:
+            return LOOKS_WORDS.write(bits if has_end(file) else None)
+    except Damaged:
+        return LOOKS_WORDS.write(None)
+    except (BoxloreError, OSError):
+        return ""
+
+
+def looked_at(collection: Collection) -> dict[str, int | None]:
+    """How each scan looks that was looked at, by its id; None where its file is damaged."""
+    return {
+        ident: LOOKS_WORDS.read(statement.words)
+        for ident, rows in collection.store.subjects(Kind.SCAN)
+        for statement, _ in rows
+        if statement.field == "looks"
+    }
 
 
 def damage_findings(collection: Collection, numbers: Sequence[str] | None = None) -> list[tuple[str, Finding]]:

@@ -1,9 +1,8 @@
 """Pictures that look alike: groups of items that may show the same picture.
 
-After intake `look_closer` decodes each scan once, and notes 64 bits of how it looks (`disk.pictures.looks_hash`), or
-that its file is damaged; it may be stopped, and goes on the next time. Two fronts that differ in at most MOST_APART
-bits are proposed as the same picture, and a person decides. All that look alike, one to the next, are one group. A
-group is not proposed if its items are related already, and blank pictures belong to none.
+How each scan looks is noted after intake as 64 bits (`damage.look_closer`, `disk.pictures.looks_hash`). Two fronts that
+differ in at most MOST_APART bits are proposed as the same picture, and a person decides. All that look alike, one to
+the next, are one group. A group is not proposed if its items are related already, and blank pictures belong to none.
 """
 
 from collections.abc import Iterable, Mapping
@@ -11,21 +10,14 @@ from dataclasses import dataclass
 from itertools import combinations
 from typing import Generic, TypeVar
 
-from boxlore.core.errors import BoxloreError
-from boxlore.core.fields.pictures import LOOKS_WORDS
 from boxlore.core.records.item_record import AS_SCANNED, Record
-from boxlore.core.statements import Kind, Subject
-from boxlore.disk.decoding import Damaged
-from boxlore.disk.pictures import bits_apart, looks_hash
-from boxlore.disk.regular import open_regular
-from boxlore.formats.jpeg_end import has_end
+from boxlore.disk.pictures import bits_apart
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.progress import QUIET, Progress
+from boxlore.tasks.scans.damage import looked_at
 
 Member = TypeVar("Member", str, int)
 
 MOST_APART = 5
-BATCH = 100
 
 _CHUNKS = ((0, 11), (11, 11), (22, 11), (33, 11), (44, 10), (54, 10))
 """(start, length) of six runs of bits. If two hashes differ in at most five bits, at least one of the runs is equal in
@@ -43,56 +35,9 @@ class Alike:
     apart: int
 
 
-def look_closer(collection: Collection, progress: Progress = QUIET) -> int:
-    """Note how each scan looks, for those where it is not noted yet. Returns how many were looked at.
-
-    What the machine cannot read now (a disk that is not there, a HEIC without its library) is tried again next time.
-    """
-    looked_at = _looked_at(collection)
-    waiting = [(ident, facts.path) for ident, facts in collection.store.scans() if ident not in looked_at]
-    progress.begin("Comparing pictures", len(waiting))
-    count = 0
-    for start in range(0, len(waiting), BATCH):
-        act = collection.act("how the scans look")
-        for ident, path in waiting[start : start + BATCH]:
-            if progress.stopped():
-                break
-            if looks := _looks(collection, path):
-                act.state(Subject(Kind.SCAN, ident), "looks", looks)
-            progress.step()
-            count += 1
-        act.done()
-        if progress.stopped():
-            break
-    return count
-
-
-def _looks(collection: Collection, name: str) -> str:
-    """The words of how a scan looks, '' where the machine cannot read it."""
-    path = collection.folder / name
-    try:
-        bits = looks_hash(path)
-        with open_regular(path) as file:
-            return LOOKS_WORDS.write(bits if has_end(file) else None)
-    except Damaged:
-        return LOOKS_WORDS.write(None)
-    except (BoxloreError, OSError):
-        return ""
-
-
-def _looked_at(collection: Collection) -> dict[str, int | None]:
-    """How each scan looks that was looked at, by its id; None where its file is damaged."""
-    return {
-        ident: LOOKS_WORDS.read(statement.words)
-        for ident, rows in collection.store.subjects(Kind.SCAN)
-        for statement, _ in rows
-        if statement.field == "looks"
-    }
-
-
 def alike(collection: Collection, records: Iterable[Record]) -> list[Alike]:
     """The groups of items whose whole fronts look alike, if not all of a group are related already."""
-    looks = {ident: bits for ident, bits in _looked_at(collection).items() if bits is not None and not _blank(bits)}
+    looks = {ident: bits for ident, bits in looked_at(collection).items() if bits is not None and not _blank(bits)}
     fronts: dict[str, int] = {}
     related: list[tuple[str, str]] = []
     for record in records:

@@ -16,7 +16,7 @@ MOST = 10_000
 
 
 def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
-    from boxlore.tasks.scans import damage, intake, lookalikes, pairing
+    from boxlore.tasks.scans import damage, intake, pairing
     from boxlore.tasks.scans import files as scan_files
 
     if not answers["path"]:
@@ -38,7 +38,7 @@ def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -
     )
     results = intake.take_in(collection, plan, options, progress)
     if not progress.stopped():
-        lookalikes.look_closer(collection, progress)
+        damage.look_closer(collection, progress)
     damaged = damage.damage_findings(collection, [result.number for result in results if result.number])
     lines = [f"{several(len(files), 'file')}: {counted(Counter(result.state for result in results))}."]
     lines += [f"{Path(result.key).name}: {result.why}" for result in results if result.state == "refused"]

@@ -9,7 +9,8 @@ all of that pass names the living; who withholds all of it withholds everything.
 
 The idea. Three steps.
 
-1. Each word of the text is looked up once (`name_index`): whose given name, whose family name it may be, and how.
+1. Each word of the text is looked up once (`names_in_text_index`): whose given name, whose family name it
+   may be, and how.
 2. Words that stand together make a phrase. A given name (or its initial) and a family name of one person make a *full*
    name. So do a given name and a patronymic.
 3. What is left, a given or a family name alone, may be anybody's who bears it. Each hit is sure, or has a `Doubt`,
@@ -31,10 +32,10 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 
 from boxlore.core.people.han import plainest, read_as
-from boxlore.core.people.name_doubts import Doubt, Hit
-from boxlore.core.people.name_index import NameIndex
-from boxlore.core.people.name_phrases import LONGEST_NAME, Phrases
-from boxlore.core.people.name_runs import runs_in
+from boxlore.core.people.names_in_text_doubts import Doubt, Hit
+from boxlore.core.people.names_in_text_index import NameIndex
+from boxlore.core.people.names_in_text_rules import LONGEST_NAME, Phrases
+from boxlore.core.people.names_in_text_run_together import runs_in
 from boxlore.core.people.written_words import UNBROKEN, Text, Word, breaks_in, read_rejoined, read_text, script_of
 
 __all__ = ("Doubt", "Hit", "hits_in")

@@ -3,8 +3,8 @@
 from collections.abc import Sequence
 from functools import lru_cache
 
-from boxlore.core.people.name_hits import Hit, hits_in
-from boxlore.core.people.name_index import NameIndex
+from boxlore.core.people.names_in_text import Hit, hits_in
+from boxlore.core.people.names_in_text_index import NameIndex
 from boxlore.core.people.person import Person
 
 MOST_REMEMBERED = 1 << 15

@@ -27,7 +27,7 @@ SHORTEST_INSIDE = 7
 """Letters of a full name that is found also in the midst of a word."""
 SHORTEST_RUN = 4
 _GLUE = re.compile(r"[_\-–‐‑.+·%'’]{0,2}")
-"""What stands between the words of a run (`name_runs`)."""
+"""What stands between the words of a run (`names_in_text_run_together`)."""
 SHORTEST_PART, SHORTEST_FAMILY, SURE_FAMILY, SHORTEST_IN_TAG = 2, 3, 6, 5
 LONGEST = 200
 """Letters of a run beyond which it is no name: a digest, a picture as text."""
@@ -39,7 +39,7 @@ _PARTICLES = tuple((word, PARTICLE) for word in sorted(PARTICLES) if len(word) >
 
 
 class Named(Protocol):
-    """The words of one person's names, as `name_index.Bearer` has them."""
+    """The words of one person's names, as `names_in_text_index.Bearer` has them."""
 
     @property
     def calls(self) -> frozenset[str]: ...

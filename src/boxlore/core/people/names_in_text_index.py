@@ -20,7 +20,6 @@ from boxlore.core.people.inflections import (
     without_prefixes,
 )
 from boxlore.core.people.name_lists_table import CHINESE_FAMILY, GIVEN
-from boxlore.core.people.name_runs import NameRuns
 from boxlore.core.people.name_words_table import PARTICLES, TITLES
 from boxlore.core.people.names import (
     close,
@@ -30,6 +29,7 @@ from boxlore.core.people.names import (
     pet_forms_in_another_script,
     short_rows,
 )
+from boxlore.core.people.names_in_text_run_together import NameRuns
 from boxlore.core.people.names_table import EVERYDAY
 from boxlore.core.people.person import Person
 from boxlore.core.people.plain_words import english_words

@@ -1,13 +1,13 @@
-"""One text with what its words may mean: full names first, then what is left of it (`name_hits` tells the theory)."""
+"""The rules of names in a text: full names first, then initials, and names alone (`names_in_text` tells the theory)."""
 
 import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
-from boxlore.core.people.name_doubts import Doubt, Hit
-from boxlore.core.people.name_index import As, Meant, NameIndex, is_initial_of, letter_key
-from boxlore.core.people.name_runs import Run
 from boxlore.core.people.name_words_table import FAMILY_WORDS, PARTICLES, WIFE_TITLES
+from boxlore.core.people.names_in_text_doubts import Doubt, Hit
+from boxlore.core.people.names_in_text_index import As, Meant, NameIndex, is_initial_of, letter_key
+from boxlore.core.people.names_in_text_run_together import Run
 from boxlore.core.people.plain_words import is_numbered, is_something_else, may_be_a_ship
 from boxlore.core.people.written_words import Text
 
