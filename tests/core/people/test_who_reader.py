@@ -94,3 +94,9 @@ SHARED = [
 @pytest.mark.parametrize(("text", "families"), SHARED)
 def test_a_family_name_told_once_for_several(text: str, families: list[str]) -> None:
     assert [person.family for person in read_who(text).people] == families
+
+
+def test_what_is_said_may_end_in_any_word() -> None:
+    for last in {word.rstrip("*") for _, words in table.WORDS_BETWEEN for word in words.split()}:
+        assert read_who(f"Anna Pell {last}").people, last
+        assert read_who(f"in the front row Anna Pell, in the back row {last}").people, last

@@ -332,7 +332,7 @@ def test_a_name_inside_a_scan_stays_in_the_closed_part(mine: Collection, tmp_pat
 
 def test_a_record_that_cannot_be_valid_stops_the_transfer_unless_asked(mine: Collection, tmp_path: Path) -> None:
     act = mine.act("as an earlier version took it")
-    act.state(find_item(mine, "TRA-0002"), "title", "\u0001\u0002")
+    act.state(find_item(mine, "TRA-0002"), "story", "\u0001\u0002")
     act.done()
     chosen = Selection(items=("TRA-0001", "TRA-0002"))
     with pytest.raises(CouldNot, match="TRA-0002 cannot be written"):

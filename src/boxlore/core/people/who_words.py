@@ -253,6 +253,8 @@ def between(words: Sequence[Element], text: str) -> str:
 
 def begins_person(further: Sequence[Element]) -> bool:
     """Whether a person is told next: a name, kin, or somebody unknown."""
+    if not further:
+        return False
     first = further[0]
     if is_my(first) and len(further) > 1 and (relation(further[1]) or _NOUNS.get(further[1].plain) == "one"):
         return True
