@@ -40,6 +40,8 @@ def could_not(error: OSError, path: Path, *, reading: bool = False) -> CouldNot:
     Where something was to be written, it says that nothing was half-written; not where it was only to be read.
     """
     problem, what_to_do = _SENTENCES.get(error.errno or 0, (error.strerror or str(error), ""))
+    if reading and error.errno in (errno.EACCES, errno.EPERM):
+        problem, what_to_do = "Reading is not allowed there", "Give yourself the right to read it."
     everywhere = error.errno in (errno.ENOSPC, errno.EDQUOT, errno.EROFS)
     left = "" if reading else "Nothing was half-written."
     return CouldNot(f"{problem}: {path}.", f"{what_to_do} {left}".strip(), everywhere)

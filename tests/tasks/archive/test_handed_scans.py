@@ -134,3 +134,13 @@ def test_a_vanished_scan_is_said_once(home: Path, tmp_path: Path) -> None:
     next((home / "scans").glob("TRA-0001*")).unlink()
     made = handed_over(home, tmp_path / "t")
     assert [finding.rule for finding in made.findings].count("scan.missing") == 2  # for each part
+
+
+def test_a_scan_that_was_changed_is_no_scan_to_vouch_for(home: Path, tmp_path: Path) -> None:
+    scan = next((home / "scans").glob("TRA-0001*"))
+    data = bytearray(scan.read_bytes())
+    data[-20] ^= 1
+    scan.write_bytes(data)
+    made = handed_over(home, tmp_path / "t")
+    said = [finding.message for finding in made.findings if finding.rule == "scan.changed"]
+    assert len(said) == 2 and all(scan.name in words and "not as it was at its intake" in words for words in said)

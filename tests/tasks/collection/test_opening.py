@@ -74,6 +74,13 @@ def test_an_older_collections_language_is_mended_where_it_can_be(tmp_path: Path,
     assert read_settings(tmp_path).language == meant
 
 
+@pytest.mark.parametrize("years", [-5, 0, 1, 69, 151])
+def test_nobody_is_presumed_dead_within_a_lifetime(tmp_path: Path, years: int) -> None:
+    (tmp_path / FILE_NAME).write_text(f"living_years = {years}\n", encoding="utf-8")
+    with pytest.raises(WrongUse, match="70 to 150 years"):
+        read_settings(tmp_path)
+
+
 def test_a_sitting_may_be_asked_about_later(bare: Bare) -> None:
     """The row of the field `asked` names items and sittings."""
     with open_collection(bare(1)) as collection:

@@ -22,6 +22,7 @@ from boxlore.formats import carrier
 
 SOURCE = "our own rule: what leaves is listed, all else stays (formats.bare)"
 STRUCK = "our own rule: what was struck leaves nowhere"
+FIXITY = "fixity of scans: common practice, no source"
 CLEANED = "metadata modification"
 """A term of the Library of Congress preservation vocabulary for events (from memory)."""
 
@@ -76,7 +77,13 @@ class HandedScans:
     def _look_at(self, record: Record, scan: ScanFile) -> None:
         """Clean a scan if it needs it. One that is not there is said by whoever packs it."""
         is_struck = EMBEDDED_WORDS.read(scan.embedded).are_struck
-        if not (self.is_open or is_struck) or not (self.folder / scan.path).is_file():
+        is_there = (self.folder / scan.path).is_file()
+        if is_there and scan.sha256 and sha256_of(self.folder / scan.path) != scan.sha256:
+            words = f"The scan {scan.path} of {record.number} is not as it was at its intake: its SHA-256 is another."
+            advice = "Bring the right file back, or take this one in; `boxlore verify` tells more."
+            changed = Finding(rule="scan.changed", severity=Severity.ERROR, message=f"{words} {advice}", source=FIXITY)
+            self.findings.append(changed)
+        if not (self.is_open or is_struck) or not is_there:
             self._as_they_are.add(scan.id)
             return
         try:

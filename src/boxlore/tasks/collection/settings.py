@@ -125,6 +125,8 @@ def _check(where: str, name: str, value: object) -> None:
         raise WrongUse(f"{where}{name} is “{value}”.", f"It may be {choices}.")
     if name == "fixity_days" and not 1 <= int(str(value)) <= 36_500:
         raise WrongUse(f"{where}fixity_days is {value}.", "It must be 1 or more days; 365 is usual.")
+    if name == "living_years" and not 70 <= int(str(value)) <= 150:
+        raise WrongUse(f"{where}living_years is {value}.", "It must be 70 to 150 years; 100 is usual.")
     if name == "backups_mb" and int(str(value)) < 1:
         raise WrongUse(f"{where}backups_mb is {value}.", "It must be 1 or more megabytes; 1000 is usual.")
     if name == "countries" and not _COUNTRIES.fullmatch(str(value)):
