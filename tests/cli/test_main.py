@@ -1,8 +1,11 @@
 """How the command ends where the world or the reader fails (exit codes of our own contract)."""
 
+import shutil
 import subprocess
 import sys
 from pathlib import Path
+
+import pytest
 
 PROGRAM = "from boxlore.cli.main import main; main()"
 
@@ -36,3 +39,15 @@ def test_a_reader_that_leaves_ends_it_without_a_word(tmp_path: Path) -> None:
     assert child.wait(60) == 3
     assert child.stderr.read() == b""
     child.stderr.close()
+
+
+@pytest.mark.parametrize("command", [("sit", "--plain", "--no-viewing"), ("transfer", "OUT"), ()])
+def test_a_closed_stream_is_one_that_says_nothing(demo: Path, tmp_path: Path, command: tuple[str, ...]) -> None:
+    """`boxlore … <&-`: whoever starts us may have closed what is read from (POSIX sh, 2.7.5); Python has None there."""
+    home = shutil.copytree(demo, tmp_path / "home", ignore=shutil.ignore_patterns("pages", "transfer", "copies"))
+    words = [str(tmp_path / "out") if word == "OUT" else word for word in command]
+    line = [sys.executable, "-c", PROGRAM, "-c", str(home), *words]
+    ended = subprocess.run(
+        ["sh", "-c", '"$@" <&-', "sh", *line], capture_output=True, text=True, check=False, timeout=300
+    )
+    assert "Traceback" not in ended.stderr and ended.returncode in (0, 1, 3), ended.stderr

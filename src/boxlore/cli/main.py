@@ -119,12 +119,20 @@ def _check_arguments(arguments: list[str]) -> None:
             )
 
 
+def _open_what_is_closed() -> None:
+    """Where whoever started us has closed a stream (`<&-`), Python has None there: nothing is read or written then."""
+    for name, mode in (("stdin", "r"), ("stdout", "w"), ("stderr", "w")):
+        if getattr(sys, name) is None:
+            setattr(sys, name, open(os.devnull, mode))  # noqa: SIM115  # it stays open to the end
+
+
 def main(arguments: list[str] | None = None) -> NoReturn:
     """Run a command. A BoxloreError becomes one sentence on stderr and its own exit code.
 
     Other exits: 0 done, 1 findings, 2 wrong use of a command, 3 stopped or a file could not be read or written, 130
     stopped by Ctrl+C.
     """
+    _open_what_is_closed()
     interrupts.begin()
     code = _code_of(arguments)
     sys.exit(interrupts.EXIT if interrupts.was_heard() else code)

@@ -59,7 +59,7 @@ from dataclasses import dataclass
 from functools import partial
 
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
-from boxlore.core.people.names_in_text_finder import forget_finders
+from boxlore.core.people.names_in_text_kept import forget_finders
 from boxlore.core.people.who_reader import forget_names
 from boxlore.core.records.readings import forget_values
 from boxlore.core.statements import Statement, fold

@@ -60,6 +60,16 @@ def test_sizes_that_make_no_sense(pixels: str, run, demo: Path, tmp_path: Path) 
     assert run("-c", demo, "copies", tmp_path / "c", "--longest", pixels)[0] == 2
 
 
+def test_no_copy_where_a_scan_of_the_collection_lies(run, demo: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    """Also where one of its own copies was taken in where it lies: it is a scan now, and no scan is ever written to."""
+    home = tmp_path / "home"
+    shutil.copytree(demo, home, ignore=shutil.ignore_patterns("pages", "transfer", "copies"))
+    assert run("-c", home, "copies", home / "copies", "--item", "TRA-0001")[0] == 0
+    assert run("-c", home, "intake", home / "copies", "--yes")[0] in (0, 1)
+    code, _, err = run("-c", home, "copies", home / "copies", "--item", "TRA-0001")
+    assert code == 2 and "holds a scan of this collection" in err and "Choose another folder." in err
+
+
 def test_one_folder_one_audience(run, demo: Path) -> None:  # type: ignore[no-untyped-def]
     code, _, err = run("-c", demo, "copies", demo / "copies", "--for", "outside")
     assert code == 2 and "holds copies for family" in err

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from boxlore.core.people.names_in_text import Doubt
-from boxlore.core.people.names_in_text_finder import NameFinder, forget_finders, name_finder
+from boxlore.core.people.names_in_text_kept import NameFinder, forget_finders, name_finder
 from boxlore.core.people.person import Person, build_person
 from boxlore.core.statements import Kind, Statement, Subject
 
@@ -304,7 +304,7 @@ def test_the_full_form_of_a_short_name_that_was_told_names_with_the_family_name(
 
 
 def test_what_was_looked_up_is_kept_within_bounds(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr("boxlore.core.people.names_in_text_finder.MOST_REMEMBERED", 1)
+    monkeypatch.setattr("boxlore.core.people.names_in_text_kept.MOST_REMEMBERED", 1)
     monkeypatch.setattr("boxlore.core.people.names_in_text_index.MOST_KNOWN", 1)
     small = finder(LIVING, DEAD)
     assert [answer(words, small)[0] for words in ("Leida", "the boat", "Leida")] == ["sure", "none", "sure"]

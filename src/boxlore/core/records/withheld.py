@@ -11,7 +11,7 @@ from datetime import date
 
 from boxlore.core.people.consent import Matter, allows
 from boxlore.core.people.names_in_text import Hit
-from boxlore.core.people.names_in_text_finder import NameFinder, name_finder
+from boxlore.core.people.names_in_text_kept import NameFinder, name_finder
 from boxlore.core.people.person import Person
 from boxlore.core.records.audience_levels import To, may_see
 from boxlore.core.records.decided import NOTHING_DECIDED, Decided

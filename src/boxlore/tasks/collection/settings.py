@@ -88,7 +88,7 @@ def read_settings(folder: Path) -> Settings:
     path = folder / FILE_NAME
     try:
         with open_regular(path) as file:
-            values = tomllib.loads(file.read().decode())
+            values = tomllib.loads(file.read().decode("utf-8-sig"))  # some editors begin with a mark
     except FileNotFoundError:
         return Settings()
     except OSError as error:

@@ -201,6 +201,10 @@ def _refuse_scans_folder(collection: Collection, out: Path) -> None:
         raise WrongUse(f"Copies cannot go among the scans ({out}).", "Choose another folder, such as copies.")
     if out.exists() and not out.is_dir():
         raise WrongUse(f"{out} is a file.", "Choose a folder for the copies.")
+    home, beneath = collection.folder.resolve(), os.path.join(target, "")
+    registered = (os.path.normpath(home / facts.path) for _, facts in collection.store.scans())
+    if inside := next((path for path in registered if path.startswith(beneath)), ""):
+        raise WrongUse(f"{out} holds a scan of this collection ({Path(inside).name}).", "Choose another folder.")
 
 
 def _check_folder(out: Path, name: Path) -> None:
