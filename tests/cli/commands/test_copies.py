@@ -66,8 +66,11 @@ def test_no_copy_where_a_scan_of_the_collection_lies(run, demo: Path, tmp_path: 
     shutil.copytree(demo, home, ignore=shutil.ignore_patterns("pages", "transfer", "copies"))
     assert run("-c", home, "copies", home / "copies", "--item", "TRA-0001")[0] == 0
     assert run("-c", home, "intake", home / "copies", "--yes")[0] in (0, 1)
+    assert run("-c", home, "tell", "TRA-0001", "story", "The nets were mended in winter.")[0] == 0
+    before = {path: path.read_bytes() for path in (home / "copies").rglob("*.jpg")}
     code, _, err = run("-c", home, "copies", home / "copies", "--item", "TRA-0001")
-    assert code == 2 and "holds a scan of this collection" in err and "Choose another folder." in err
+    assert code == 1 and "Copies cannot go among the scans" in err
+    assert before and {path: path.read_bytes() for path in before} == before
 
 
 def test_one_folder_one_audience(run, demo: Path) -> None:  # type: ignore[no-untyped-def]

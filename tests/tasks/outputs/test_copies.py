@@ -575,9 +575,9 @@ def test_nor_beside_scans_that_lie_elsewhere(home: Home, tmp_path: Path) -> None
     there = tmp_path / "elsewhere"
     there.mkdir()
     take(home[0], Planned(key="boat", sides=(ScanSide(scan(there / "boat.jpg", shade=33)),)), copy=False)
-    with pytest.raises(WrongUse, match="holds a scan of this collection"):
-        make((home[0], there))
-    assert sorted(path.name for path in there.iterdir()) == ["boat.jpg"]
+    made = make((home[0], there))
+    assert [one.state for one in made if one.number == "TRA-0002"] == ["refused"]
+    assert sorted(path.name for path in there.iterdir() if path.is_file()) == ["boat.jpg", "contents.csv"]
 
 
 def test_a_file_for_a_folder_is_said(home: Home) -> None:

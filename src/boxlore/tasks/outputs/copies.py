@@ -82,6 +82,8 @@ class CopyRun:
     being_made: BeingMade
     over: bool = False
     """Whether a file in the way that we did not write is replaced."""
+    scan_folders: frozenset[Path] = frozenset()
+    """Where scans of the collection lie, links resolved: a copy that was taken in is a scan too."""
 
     def embedding(self, job: CopyJob, *, made: str = "", turned: int = 1, size: tuple[int, int] = (0, 0)) -> Embedding:
         """What the copy carries; for a newly encoded one with how it was made, how it was turned, and its size."""
@@ -181,6 +183,7 @@ def run_of(seen: AudienceView, out: Path, longest: int) -> CopyRun:
         drop_text=to.is_public,
         dates=family_way(settings),
     )
+    folders = {(collection.folder / facts.path).parent for _, facts in collection.store.scans()}
     return CopyRun(
         folder=collection.folder,
         out=out,
@@ -191,6 +194,7 @@ def run_of(seen: AudienceView, out: Path, longest: int) -> CopyRun:
         known=known,
         being_made=being_made,
         over=collection.over,
+        scan_folders=frozenset(folder.resolve() for folder in folders),
     )
 
 
@@ -201,10 +205,6 @@ def _refuse_scans_folder(collection: Collection, out: Path) -> None:
         raise WrongUse(f"Copies cannot go among the scans ({out}).", "Choose another folder, such as copies.")
     if out.exists() and not out.is_dir():
         raise WrongUse(f"{out} is a file.", "Choose a folder for the copies.")
-    home, beneath = collection.folder.resolve(), os.path.join(target, "")
-    registered = (os.path.normpath(home / facts.path) for _, facts in collection.store.scans())
-    if inside := next((path for path in registered if path.startswith(beneath)), ""):
-        raise WrongUse(f"{out} holds a scan of this collection ({Path(inside).name}).", "Choose another folder.")
 
 
 def _check_folder(out: Path, name: Path) -> None:
@@ -273,7 +273,7 @@ def _make(run: CopyRun, job: CopyJob) -> _Made:
     try:
         source = open_regular(path)  # the error of opening is said apart from those of writing
     except OSError as error:
-        raise could_not(error, path) from error
+        raise could_not(error, path, reading=True) from error
     with source:
         if job.scan.bytes and (size := source.seek(0, os.SEEK_END)) != job.scan.bytes:
             raise CouldNot(
@@ -281,8 +281,9 @@ def _make(run: CopyRun, job: CopyJob) -> _Made:
                 "`boxlore verify` tells which scans are not as they were.",
             )
         suffix = carrier.suffix_for(source, path.suffix.lower())
-        if path.parent.resolve() in ((run.out / job.name).parent.resolve(), run.out.resolve()):
-            raise CouldNot(f"Copies cannot go among the scans ({path.parent}).", "Choose another folder.")
+        folder = (run.out / job.name).parent.resolve()
+        if folder in run.scan_folders or path.parent.resolve() == run.out.resolve():
+            raise CouldNot(f"Copies cannot go among the scans ({folder}).", "Choose another folder.")
         if job.scan.area or run.longest:
             return _encoded(run, job, path)
         copy = job.name.with_name(job.name.name + suffix).as_posix()
