@@ -212,6 +212,11 @@ def differing_in_packet(packet: bytes, embedding: Embedding) -> list[str]:
     return xmp.read_back(xmp.tree(packet), embedding)
 
 
+def identifier_in(packet: bytes) -> str:
+    """The number of the item that an XMP packet is about, '' where it says none. Raises ByteFault for no XMP."""
+    return xmp.values(xmp.tree(packet)).get("dc:identifier", "")
+
+
 def unreadable_packet(packet: bytes) -> list[str]:
     """As `unreadable`, for the XMP packet of a sidecar file."""
     return xmp_strict.faults(packet)

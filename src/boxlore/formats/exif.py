@@ -142,7 +142,7 @@ def patches(tiff: Tiff, embedding: Embedding, *, unlink_gps: bool = True, chain:
     changes = _places(tiff, directories)
     for index, directory in enumerate(directories):
         gone, renamed = {GPS_IFD} if unlink_gps or index else set[int](), dict[int, int]()
-        if exif_directory is not None and directory.at == exif_directory.at:
+        if exif_directory is not None and directory.at == exif_directory.at and not embedding.keeps_day:
             dates_gone, renamed, values = _dates(tiff, directory, embedding.original_day)
             gone |= dates_gone
             changes += values

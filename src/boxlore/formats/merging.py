@@ -43,8 +43,9 @@ def merge(root: etree._Element, embedding: Embedding) -> list[str]:
     absent = [(name, value) for name, value in embedding.absent if not _held(root, name)]
     reports, foreign_members = list[str](), dict[str, list[etree._Element]]()
     for name, value in embedding.xmp:
-        reports += _differs(root, name, value)
-        foreign_members[name] = [*_other_languages(root, name, value), *_other_regions(root, name, value)]
+        reports += [] if embedding.settled else _differs(root, name, value)
+        languages = [] if embedding.settled else _other_languages(root, name, value)
+        foreign_members[name] = [*languages, *_other_regions(root, name, value)]
     for name in embedding.remove:
         foreign_members[name] = list(_other_regions(root, name, None))
     for name in [*(name for name, _ in embedding.xmp), *embedding.remove]:

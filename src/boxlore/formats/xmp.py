@@ -219,16 +219,16 @@ def values(root: etree._Element) -> dict[str, str]:
     properties: dict[str, str] = {}
     for description in descriptions(root):
         for key, text in description.attrib.items():
-            if (name := _qualified(str(key))) and name != "rdf:about":
+            if (name := qualified(str(key))) and name != "rdf:about":
                 properties[name] = str(text)
         for element in description.iterchildren(etree.Element):
-            if name := _qualified(element.tag):
+            if name := qualified(element.tag):
                 texts = [li.text or "" for li in element.iter(f"{{{RDF}}}li") if not len(li)]
                 properties[name] = "; ".join(dict.fromkeys(texts)) if texts else (element.text or "").strip()
     return properties
 
 
-def _qualified(tag: str) -> str:
+def qualified(tag: str) -> str:
     """`{namespace}name` as `prefix:name`; empty for a namespace that we do not know."""
     name = etree.QName(tag)
     prefix = _PREFIX.get(name.namespace or "")
@@ -253,11 +253,12 @@ def read_back(root: etree._Element, embedding: Embedding) -> list[str]:
 
 
 def _covers(held: etree._Element, wanted: etree._Element) -> bool:
-    """Whether the element holds everything wanted; an Alt or a Bag may hold further members behind it."""
+    """Whether the element holds everything wanted; an array or a structure may hold further members behind it."""
     if held.tag != wanted.tag or (held.text or "").strip() != (wanted.text or "").strip():
         return False
     if len(held) < len(wanted) or held.get(LANG) != wanted.get(LANG):
         return False
-    if len(held) > len(wanted) and not held.tag.endswith(("}Alt", "}Bag")):
+    further = held.tag.endswith(("}Alt", "}Bag", "}Seq")) or held.get(f"{{{RDF}}}parseType") == "Resource"
+    if len(held) > len(wanted) and not further:
         return False
     return all(_covers(held_child, wanted_child) for held_child, wanted_child in zip(held, wanted, strict=False))

@@ -42,7 +42,9 @@ _PREFIX = {uri: prefix for prefix, uri in STANDARD.items()}
 
 
 def clark_name(qualified: str) -> str:
-    """`prefix:name` as `{namespace}name`, which is how lxml names elements and attributes."""
+    """`prefix:name` as `{namespace}name`, which is how lxml names elements and attributes; such a name as it is."""
+    if qualified.startswith("{"):
+        return qualified
     prefix, _, local = qualified.partition(":")
     return f"{{{NAMESPACES[prefix]}}}{local}"
 

@@ -51,7 +51,7 @@ def taken_out(root: etree._Element, *, named: bool = True) -> TakenOut:
     gone, cut, names = False, dict[str, None](), dict[str, None]()
     for element in list(root.iter(etree.Element)):
         for key, text in [(str(key), str(text)) for key, text in element.attrib.items()]:
-            if _is_coordinate(key) or _is_keyword(text):
+            if is_coordinate(key) or is_keyword(text):
                 del element.attrib[key]
                 gone = True
             elif named and key in _NAMED:
@@ -61,9 +61,7 @@ def taken_out(root: etree._Element, *, named: bool = True) -> TakenOut:
                 element.set(key, left)
                 cut[_shown(key)] = None
         parent = element.getparent()
-        if parent is not None and (
-            _is_coordinate(element.tag) or (_is_keyword(element.text or "") and not len(element))
-        ):
+        if parent is not None and (is_coordinate(element.tag) or (is_keyword(element.text or "") and not len(element))):
             parent.remove(element)
             gone = True
         elif parent is not None and named and element.tag in _NAMED:
@@ -91,7 +89,7 @@ def _shown(tag: str) -> str:
     return f"{prefix}:{name.localname}" if prefix else name.localname
 
 
-def _is_coordinate(tag: str) -> bool:
+def is_coordinate(tag: str) -> bool:
     name = etree.QName(tag)
     local, namespace = name.localname, name.namespace or ""
     if namespace == RDF:
@@ -102,10 +100,10 @@ def _is_coordinate(tag: str) -> bool:
     )
 
 
-def _is_keyword(text: str) -> bool:
+def is_keyword(text: str) -> bool:
     return bool(_KEYWORD.match(text))
 
 
 def is_keyword_of_place(value: bytes) -> bool:
     """Whether a keyword, as IIM has it, is a coordinate."""
-    return _is_keyword(value.decode("utf-8", "replace"))
+    return is_keyword(value.decode("utf-8", "replace"))

@@ -6,7 +6,7 @@ array, structure. A property is named `prefix:name`, with a prefix of NAMESPACES
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 NAMESPACES: Mapping[str, str] = {
     "rdf": "http://www.w3.org/1999/02/22-rdf-syntax-ns#",
@@ -27,9 +27,10 @@ NAMESPACES: Mapping[str, str] = {
     "mwg-coll": "http://www.metadataworkinggroup.com/schemas/collections/",
     "stArea": "http://ns.adobe.com/xmp/sType/Area#",
     "stDim": "http://ns.adobe.com/xap/1.0/sType/Dimensions#",
+    "boxlore": "urn:boxlore:copy#",
 }
 """Prefix -> namespace. ISO 16684-1; XMP Specification Part 2; IPTC Photo Metadata Standard 2025.1; MWG Guidelines
-2.0."""
+2.0. The last is ours: what we note in a copy for ourselves."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,7 +101,9 @@ class Embedding:
     its text, written only if the file has the tag. `original_day`: the picture's date (YYYY-MM-DD) if it is a full and
     sure day, else ''. `unfilled` and `unfilled_iim`: those of ours that have no value this time; what the file says
     there stays. `drop_text`: all textual metadata of the file goes; colour profile, resolution and orientation stay.
-    `only_place`: nothing is written; only what says where the file was made goes.
+    `only_place`: nothing is written; only what says where the file was made goes. `settled`: the file is a copy of
+    ours, and what another program wrote of these properties is among the values here (see `formats.additions`).
+    `keeps_day`: the day of the picture in its Exif is such a value, and stays.
     """
 
     xmp: tuple[tuple[str, XmpValue], ...] = ()
@@ -113,11 +116,8 @@ class Embedding:
     unfilled_iim: tuple[tuple[int, int], ...] = ()
     drop_text: bool = False
     only_place: bool = False
-
-    def over_our_own(self) -> "Embedding":
-        """The same for a file that is an older copy of ours: what has no value this time is taken out."""
-        emptied = tuple((key, ()) for key in self.unfilled_iim)
-        return replace(self, remove=(*self.remove, *self.unfilled), iim=(*self.iim, *emptied))
+    settled: bool = False
+    keeps_day: bool = False
 
 
 PLACE_TAKEN_OUT = Embedding(only_place=True)

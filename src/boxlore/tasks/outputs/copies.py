@@ -28,7 +28,7 @@ from boxlore.disk.pictures import make_upright_jpeg
 from boxlore.disk.regular import open_regular
 from boxlore.disk.unfinished import clear_remains
 from boxlore.disk.writing import could_not, replacing, write_pieces, write_whole
-from boxlore.formats import carrier
+from boxlore.formats import additions, carrier
 from boxlore.formats.iim import XMP_HOLDS_ALL
 from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.opening import Collection
@@ -89,7 +89,7 @@ class CopyRun:
         """What the copy carries; for a newly encoded one with how it was made, how it was turned, and its size."""
         scan = replace(job.scan, width=size[0], height=size[1]) if size[0] else job.scan
         context = replace(self.source, made=made, turned=turned, drop_text=self.takes_bare(job.scan))
-        return embedding_of(job.record, scan, context)
+        return additions.signed(embedding_of(job.record, scan, context))
 
     def takes_bare(self, scan: ScanFile) -> bool:
         """Whether a copy takes a scan's picture alone: for outside, and where what its file says was struck."""
@@ -285,7 +285,7 @@ def _make(run: CopyRun, job: CopyJob) -> _Made:
         if folder in run.scan_folders or path.parent.resolve() == run.out.resolve():
             raise CouldNot(f"Copies cannot go among the scans ({folder}).", "Choose another folder.")
         if job.scan.area or run.longest:
-            return _encoded(run, job, path)
+            return _encoded(run, job, path, source)
         copy = job.name.with_name(job.name.name + suffix).as_posix()
         try:
             with carried_over(source, bare=run.takes_bare(job.scan)) as carried:
@@ -323,14 +323,14 @@ def _whole(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str) -> _Made:
     with _opened(target) as there:
         ours = _is_ours(there, job.record.number) and not carrier.same_picture(source, there, embedding)
         if ours and not (run.over and embedding.drop_text):
-            return _over(run, there, embedding, copy)
+            return _over(run, there, source, embedding, copy)
     _refuse_another(run, target)
     return _Made(
         copy, "written", f"{why} {REPLACED}".strip(), shortened, sha256=_write(run, rewritten, source, copy, embedding)
     )
 
 
-def _over(run: CopyRun, there: BinaryIO, embedding: Embedding, copy: str) -> _Made:
+def _over(run: CopyRun, there: BinaryIO, scan: BinaryIO, embedding: Embedding, copy: str) -> _Made:
     """A copy of ours that another program has changed: the caption put right in it, its additions kept."""
     target = run.out / copy
     if embedding.drop_text:
@@ -339,9 +339,9 @@ def _over(run: CopyRun, there: BinaryIO, embedding: Embedding, copy: str) -> _Ma
             f"{target} was changed by another program, and what it added {why}.",
             "Move the file away, or say --over to replace it.",
         )
-    anew = embedding.over_our_own()
+    anew, replaced = additions.over_our_own(embedding, there, scan)
     rewritten = carrier.rewrite(there, anew)
-    why = "Another program has changed this copy; what it added was kept."
+    why = " ".join(["Another program has changed this copy; what it added was kept.", *dict.fromkeys(replaced)])
     if _holds(target, rewritten, there):
         return _Made(copy, "same", why, additions=True)
     digest = _write(run, rewritten, there, copy, anew, ours_alone=False)
@@ -431,7 +431,7 @@ def _turned(job: CopyJob, source: BinaryIO) -> Iterator[str]:
         yield f"The picture is stored turned (Exif {turned}), and its regions with it; --longest writes it upright."
 
 
-def _encoded(run: CopyRun, job: CopyJob, path: Path) -> _Made:
+def _encoded(run: CopyRun, job: CopyJob, path: Path, scan: BinaryIO) -> _Made:
     """A copy made by encoding anew: a part that was cut out of its scan, or a smaller picture."""
     copy = job.name.with_name(job.name.name + ".jpg").as_posix()
     target = run.out / copy
@@ -454,7 +454,7 @@ def _encoded(run: CopyRun, job: CopyJob, path: Path) -> _Made:
         return _Made(copy, "same", why, how="encoded")
     with _opened(target) as there:
         if _is_ours(there, job.record.number) and not (run.over and embedding.drop_text):
-            return replace(_over(run, there, embedding, copy), how="encoded")
+            return replace(_over(run, there, scan, embedding, copy), how="encoded")
     _refuse_another(run, target)
     run.being_made.write(copy, hashlib.sha256(data).hexdigest(), run.to)
     write_whole(target, data)
@@ -469,7 +469,7 @@ def _beside(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str, fault: Byte
             f"{fault} It cannot be cleared of what is embedded, and {why}.",
             "`--longest 4000` makes a JPEG of it instead.",
         )
-    target, line = run.out / copy, run.known.get(copy)
+    target = run.out / copy
     rewritten = carrier.copy_without_place(source)
     if not _holds(target, rewritten, source):
         if os.path.lexists(target) and not _as_written(run, copy):
@@ -482,19 +482,32 @@ def _beside(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str, fault: Byte
             _prove(target, [] if clean else ["it still says where it was scanned"])
             run.being_made.write(copy, sha256_of(Path(out.name)), run.to)
     words, caption = target.with_name(target.name + ".xmp"), carrier.sidecar(run.embedding(job))
+    said: list[str] = []
+    if os.path.lexists(words) and not _is_sidecar(run, f"{copy}.xmp", caption):
+        caption, said = _sidecar_over(run, job, source, words)
     _prove(words, carrier.unreadable_packet(caption))
-    if line is None and os.path.lexists(words) and not _is_sidecar(run, f"{copy}.xmp", caption):
-        _refuse_another(run, words)
     run.being_made.write(f"{copy}.xmp", hashlib.sha256(caption).hexdigest(), run.to)
     write_whole(words, caption)
     why = f"{fault} The caption is beside the copy, in {words.name}; `--longest 4000` makes a JPEG that carries it."
-    return _Made(copy, "sidecar", why, how="sidecar")
+    return _Made(copy, "sidecar", " ".join([why, *said]), how="sidecar")
 
 
 def _is_sidecar(run: CopyRun, name: str, caption: bytes) -> bool:
     """Whether the caption that lies beside a copy is ours: this one, or one that a killed run wrote."""
     words = run.out / name
     return words.is_file() and (words.read_bytes() == caption or run.being_made.wrote(name, sha256_of(words)))
+
+
+def _sidecar_over(run: CopyRun, job: CopyJob, scan: BinaryIO, words: Path) -> tuple[bytes, list[str]]:
+    """The caption beside a copy with what another program put into it. Raises CouldNot where it is not ours."""
+    try:
+        packet = words.read_bytes()
+        if carrier.identifier_in(packet) == job.record.number:
+            return additions.over_our_sidecar(run.embedding(job), packet, scan)
+    except (ByteFault, OSError):
+        pass  # it is in the way, whatever it is
+    _refuse_another(run, words)
+    return carrier.sidecar(run.embedding(job)), []
 
 
 def _without_the_old(run: CopyRun, copied: Copied, old: CopyLine | None) -> Copied:

@@ -18,6 +18,7 @@ from boxlore.disk.fixity import sha256_of
 from boxlore.disk.regular import open_regular
 from boxlore.disk.writing import could_not
 from boxlore.formats import carrier
+from boxlore.formats.additions import WROTE
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.collection.records import seen_by
@@ -133,7 +134,7 @@ def _strictly(run: CopyRun, line: CopyLine) -> Iterator[Finding]:
 
 
 def _caption(run: CopyRun, line: CopyLine, job: CopyJob) -> Iterator[Finding]:
-    apart = set(_apart(run.out / line.copy, run.embedding(job), beside=line.how == "sidecar"))
+    apart = set(_apart(run.out / line.copy, run.embedding(job), beside=line.how == "sidecar")) - {WROTE}
     if line.how == "encoded":
         apart -= OF_THE_ENCODING
     if said := sorted(apart - {ALWAYS_NEWER}):
