@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from boxlore.core.people import name_words_table as words_of
+from boxlore.core.people.given_names_table import FURTHER_GIVEN
 from boxlore.core.people.name_lists_table import GIVEN
 from boxlore.core.people.names_table import SHORT_FORMS
 from boxlore.core.statements import fold
@@ -17,7 +18,8 @@ _IN_THE = re.compile(r"(?<= )(in|op) ('t|’t|de|der|den)(?= )")
 _DOTTED = re.compile(r"(?<=\.)(?=[^\W\d_]{2})")
 
 
-_CALLED = GIVEN.union(*SHORT_FORMS)
+CALLED = GIVEN.union(FURTHER_GIVEN.split(), *SHORT_FORMS)
+"""Every known given name and pet form, folded."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,7 +49,7 @@ class Token:
     @property
     def is_given(self) -> bool:
         """Whether it is a known given name or pet form, or two joined by a hyphen."""
-        return all(part in _CALLED for part in self.plain.split("-"))
+        return all(part in CALLED for part in self.plain.split("-"))
 
     @property
     def is_particle(self) -> bool:

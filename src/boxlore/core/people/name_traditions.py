@@ -340,7 +340,9 @@ def icelandic(tokens: Tokens) -> NameParts | None:
     daughter = last.plain.endswith("dottir")
     letters = any(letter in "ðþæöáéíóúý" for letter in " ".join(token.text.lower() for token in tokens))
     son = last.plain.endswith("son") and len(last.plain) > 5 and first.plain in lists.ICELANDIC_GIVEN
-    son = son and (letters or (last.plain.endswith(("sson", "arson", "ason", "uson")) and not first.is_given))
+    son = son and (
+        letters or (last.plain.endswith(("sson", "arson", "ason", "uson")) and first.plain not in lists.GIVEN)
+    )
     if not (daughter or son):
         return None
     return NameParts(given=written(tokens[:-1]), patronymic=last.text, tradition=Tradition.ICELANDIC)

@@ -19,10 +19,14 @@ from boxlore.core.people.position_labels import ROMANS, labels_of
 from boxlore.core.statements import fold
 
 _ENDING = r"(?:st|nd|rd|th|er|re|e|º|ª|\.[ºª]|:[ae]|-[^\W\d_]{1,2})"
-_TOKEN = re.compile(rf"\d+{_ENDING}?(?![^\W\d_])" r"|[^\W\d_](?:[\w'’.-]*\w)?\.?|[^\w\s]|\n|\w+")
+_TOKEN = re.compile(r"~~[^~\n]+~~|" rf"\d+{_ENDING}?(?![^\W\d_])" r"|[^\W\d_](?:[\w'’.-]*\w)?\.?|[^\w\s]|\n|\w+")
 _DASHED = re.compile(r"(?<=\b[^\W\d_])[–—](?=[^\W\d_]\b)")
 _POINT_AND_BRACKET = re.compile(r"(?<=\d)\.\)")
 _ELIDED = re.compile(r"([lL]['’])(.+)")
+_IS = re.compile(r"([A-Z][^\W\d_]+)['’]s")
+_DESCRIBED = re.compile(
+    r"\s+(?:the (?:one|tall|small|little|big|short|man|boy|girl|woman|lady|baby)|in the|at the|on the)\b"
+)
 _CONTRACTED = re.compile(r"I['’]m")
 _COMPOUND = re.compile(r"(links|rechts)(boven|onder|voor|achter|oben|unten|vorn|hinten)", re.IGNORECASE)
 _ABBREVIATED = re.compile(r"(?:[^\W\d_]{1,2}\.){2,}(?:[^\W\d_]{1,2})?|[^\W\d_]\.-[^\W\d_]\.")
@@ -89,8 +93,12 @@ def _words(text: str) -> list[Word]:
             words += [(elided[1], start, start + 2), (elided[2], start + 2, end)]
         elif word == "am" and words and words[-1][0] == "I":
             words.append(("'m", start, end))
+        elif word == "I." and not text[end:].strip() and words:  # `Una and I.`
+            words += [("I", start, start + 1), (".", start + 1, end)]
         elif _CONTRACTED.fullmatch(word):
             words += [(word[:1], start, start + 1), (word[1:], start + 1, end)]
+        elif (said_of := _IS.fullmatch(word)) and _DESCRIBED.match(text, end):  # `Una's the one with …`
+            words += [(said_of[1], start, start + said_of.end(1)), ("is", start + said_of.end(1), end)]
         elif compound := _COMPOUND.fullmatch(word):
             words += [(compound[1], start, start + compound.end(1)), (compound[2], start + compound.end(1), end)]
         else:
@@ -143,6 +151,8 @@ def _elements(words: Sequence[Word]) -> Iterator[Element]:
             kind = "ordinal" if value else kind
             told = " ".join(piece for piece, _, _ in words[at : at + length])
             yield Element(kind, told, start, end, int(value or 0), phrase)
+        elif word.startswith("~~"):  # struck out: kept beside who stands in its place
+            yield Element("note", word, start, end)
         elif digits := re.match(r"\d+", word):
             ordinal = re.fullmatch(rf"\d+{_ENDING}", word) is not None
             yield Element("ordinal" if ordinal else "number", word, start, end, int(digits[0][:6]))
@@ -173,7 +183,7 @@ FROM_THE_BACK = {1: "back"} | {number: f"{ROW_NAMES[number]} from the back" for 
 """Rows that are counted from the back."""
 
 ROW_KINDS = frozenset((*table.ROW_CLASSES, *ROW_NAMES.values(), *FROM_THE_BACK.values()))
-PLACES = frozenset((*ROW_KINDS, *table.SIDES, *table.DIRECTIONS))
+PLACES = frozenset((*ROW_KINDS, *table.SIDES, *table.DIRECTIONS, *table.ORDERS))
 """Kinds of elements that tell a place in the picture."""
 
 _SMALL_KINDS = ("and", "with", "my", "verb")

@@ -12,13 +12,24 @@ from dataclasses import dataclass, field
 ROWS = (
     "front", "kneeling", "lying", "seated", "second", "middle", "third", "standing", "fourth", "fifth",
     "fourth from the back", "third from the back", "second from the back", "back",
-    "clockwise", "counterclockwise",
+    "clockwise", "counterclockwise", "top to bottom", "bottom to top", "diagonally",
 )  # fmt: skip
 """Rows from the front of the picture to the back, and two orders around it."""
 
 ORDER = {"": 0} | {name: at for at, name in enumerate(ROWS, 1)}
 
-NO_ROWS = ("seated", "standing", "kneeling", "lying", "clockwise", "counterclockwise", "")
+NO_ROWS = (
+    "seated",
+    "standing",
+    "kneeling",
+    "lying",
+    "clockwise",
+    "counterclockwise",
+    "top to bottom",
+    "bottom to top",
+    "diagonally",
+    "",
+)
 """Those that are written without the word “row”."""
 
 _NOTE = re.compile(r"^(.*?)\s*\(([^()]*)\)$", re.DOTALL)
@@ -60,7 +71,7 @@ def write_placed(people: Iterable[Placed]) -> str:
 def _row_back(row: str, people: Sequence[Placed]) -> str:
     ordered = sorted(people, key=lambda person: person.position)
     consecutive = [person.position for person in ordered] == list(range(1, len(ordered) + 1))
-    if row in ("clockwise", "counterclockwise"):
+    if row in ROWS[ROWS.index("clockwise") :]:
         return f"{row}: {', '.join(_back(person) for person in ordered)}"
     if row and consecutive and not any("," in person.words or _joined(person.words) for person in ordered):
         names = ", ".join(_back(person) for person in ordered)

@@ -30,6 +30,9 @@ def _of_part(part: list[Item]) -> Iterator[Item]:
         if (pair := _pair(part[:size])) and (len(part) <= size or part[size].joined in ("with", "too")):
             yield from (*pair, *part[size:])
             return
+    if len(part) > 3 and all(_is_apposition_of_two(part, at) for at in (0, 2)):
+        yield from (_one(part[0], part[1]), _one(part[2], part[3]), *part[4:])
+        return
     if turned := _turned(part):
         yield turned
         return
@@ -70,6 +73,14 @@ def _is_apposition(part: Sequence[Item], at: int) -> bool:
     opens = at == 0 or described.joined != ""
     ends = len(part) == at + 2 or (len(part) == at + 3 and part[at + 2].joined == "too")
     return opens and ends and bool(described.definite) and named.is_name and not named.joined and _fit(described, named)
+
+
+def _is_apposition_of_two(part: Sequence[Item], at: int) -> bool:
+    """One of the two of `the bride, Anna Tamm, and groom, Joe Rusk`: each of them is told and then named."""
+    described, named = part[at], part[at + 1]
+    told = not described.is_name and (described.is_described or bool(described.definite))
+    goes_on = len(part) == at + 2 or part[at + 2].joined != ""
+    return told and named.is_name and not named.joined and goes_on and _fit(described, named)
 
 
 def _says_what(part: Sequence[Item], at: int) -> bool:

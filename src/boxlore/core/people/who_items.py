@@ -13,6 +13,7 @@ from boxlore.core.people.who_remarks import begins_remark, head_and_remark, is_a
 from boxlore.core.people.who_shared import group_and_name
 from boxlore.core.people.who_state import Ahead, Reader
 from boxlore.core.people.who_words import (
+    begins_person,
     between,
     definitely,
     how_many,
@@ -66,11 +67,15 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
         last = reader.items[-1]
         last.person = noted(replace(last.person, words=f"{last.person.words}, {told}"), *notes)
         return
+    opens = len(reader.items) == reader.part_begins and before == "comma" and begins_person(following)
+    if words and opens and begins_remark(words) and not any(word.is_large for word in words[1:]):
+        reader.ahead.note, reader.words = told, []  # `On the sofa, Aunt Anna and Tom`
+        return
     if words and (total := how_many_in_all(words)):
         reader.totals[reader.row] = total
         return
     group, family, name = group_and_name(words, reader.text) if words else ("", "", "")
-    if group and (name or before == "colon"):
+    if group and (name or before == "colon" or _heads_a_list(following)):
         reader.family_ahead = group, family
         reader.family_stays = "" if name else family
         words = [word for word in words if word.start >= words[-1].end - len(name)] if name else []
@@ -82,6 +87,11 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
     if words:
         reader.ahead = Ahead()
     reader.joined, reader.place_since = "", False
+
+
+def _heads_a_list(following: Sequence[Element]) -> bool:
+    """Whether a direction and a colon follow: `the Tamm sisters, l. to r.: …`."""
+    return [element.kind for element in following[:2]] in (["ltr", "colon"], ["rtl", "colon"])
 
 
 def _add(reader: Reader, person: Placed, words: Sequence[Element], *, is_name: bool) -> None:

@@ -1,10 +1,14 @@
 """Words of kin: what relation a word tells, and who somebody told without a name is to the one who tells (`Mum`)."""
 
+from functools import cache
+
 from boxlore.core.people import position_words_table as table
 from boxlore.core.people import who_small_words_table as small_words
+from boxlore.core.people.inflections import cyrillic_forms, key_of
 from boxlore.core.people.name_tokens import token_of
 from boxlore.core.people.name_words_table import GRANDPARENTS, KIN_ALONE, KIN_WORDS
 from boxlore.core.people.position_tokens import Element, elements_of
+from boxlore.core.people.written_words import CYRILLIC
 from boxlore.core.statements import fold
 
 
@@ -12,7 +16,24 @@ def relation(element: Element) -> str:
     """The relation that a word of kin tells, also with an ending (`setäni`, `søsteren`), or an empty string."""
     if element.text.lower() == "på":
         return ""  # a preposition of the North, whose folded form is `pa`
-    return KIN_WORDS.get(element.plain, "") or owned_relation(element)
+    return KIN_WORDS.get(element.plain, "") or owned_relation(element) or _relation_of_form(element.plain)
+
+
+def _relation_of_form(plain: str) -> str:
+    """The relation of a Russian word of kin in a form of a sentence: `женой`, `сыном`."""
+    is_cyrillic = len(plain) > 3 and "а" <= plain[0] <= "я"
+    return _russian_forms().get(key_of(plain, CYRILLIC), "") if is_cyrillic else ""
+
+
+def is_oblique_kin(element: Element) -> bool:
+    """`внуком`: a word of kin in a form of a sentence."""
+    return element.plain not in KIN_WORDS and bool(_relation_of_form(element.plain))
+
+
+@cache
+def _russian_forms() -> dict[str, str]:
+    words = {word: kin for word, kin in KIN_WORDS.items() if "а" <= word[0] <= "я"}
+    return {form: kin for word, kin in words.items() for form in cyrillic_forms(key_of(word, CYRILLIC))}
 
 
 _ENDINGS_OF_OWN = ("ni", "mme", "nsa")

@@ -9,8 +9,8 @@ from boxlore.core.people import position_words_table as table
 from boxlore.core.people.name_tokens import token_of
 from boxlore.core.people.name_traditions import IBERIAN_GIVEN
 from boxlore.core.people.position_tokens import PLACES, ROW_KINDS, ROW_NAMES, Element
-from boxlore.core.people.who_kin import relation
-from boxlore.core.people.who_small_words_table import EVERYONE, OF_THINGS, WITH
+from boxlore.core.people.who_kin import is_oblique_kin, relation
+from boxlore.core.people.who_small_words_table import ARTICLES, EVERYONE, OF_THINGS, WITH
 from boxlore.core.people.who_state import Reader
 from boxlore.core.people.who_words import (
     before_place,
@@ -71,6 +71,33 @@ def kind_here(reader: Reader, element: Element, further: Sequence[Element]) -> s
     return "word" if element.kind in alone else element.kind
 
 
+def _order(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    """`From the top: …` is an order; behind `clockwise` it says no more than where that begins."""
+    if element.kind != "from_back" or element.phrase not in ("from the top", "down"):
+        return ""
+    if reader.previous in table.ORDERS:
+        return "of"
+    return "top to bottom" if further and further[0].kind == "colon" and not reader.words else ""
+
+
+def _no_place(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    """Words of a place that are none here: the initial of `L. Brockway`, `Una's left hand`, `in front of the house`."""
+    if not further or element.kind not in (*ROW_KINDS, *table.SIDES):
+        return ""
+    first = further[0]
+    if element.kind in table.SIDES and len(element.plain) == 1 and element.text.endswith("."):
+        return "word" if first.kind == "word" and first.is_large and not token_of(first.text).is_given else ""
+    if element.kind in table.SIDES and element.plain == element.phrase and " " not in element.text:
+        of_somebody = bool(reader.words) and reader.words[-1].plain.endswith("'s")
+        return "word" if of_somebody and first.kind == "word" and not first.is_large else ""
+    behind = further[1:] if first.plain == "of" else further
+    if not element.plain.endswith(("front", "behind", "back")) or len(behind) < 2:
+        return ""
+    noun = behind[1]
+    is_person = bool(relation(noun)) or table.NOUNS.get(noun.plain) in ("one", "many") or noun.kind != "word"
+    return "word" if behind[0].plain in ("the", "a", "an") and not (is_person or noun.is_large) else ""
+
+
 def _everyone(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     """`All of us`, which is a row in Estonian (`all`)."""
     if element.kind not in ROW_KINDS or element.phrase not in EVERYONE or not further:
@@ -123,6 +150,8 @@ def _with(reader: Reader, element: Element, further: Sequence[Element]) -> str:
         return ""
     if (not further or further[0].kind in ("comma", "end")) and element.phrase in WITH:
         return "word"  # `Torsten är inte med`
+    if further and is_oblique_kin(further[0]) and not (len(further) > 1 and further[1].is_large):
+        return "beside"  # `с внуком`
     opens = bool(further) and further[0].kind == "verb" and not reader.words  # `op schoot zit kleine Jaap`
     if reader.words and len(further) > 1 and further[0].plain in OF_THINGS and _is_thing(further[1]):
         return "beside"  # `Anna mit dem Hut`
@@ -147,10 +176,15 @@ def _ordinal(reader: Reader, element: Element, further: Sequence[Element]) -> st
         return "position before"
     if before_place(reader.words):
         return ""
-    goes_on = begins_person(further) and any(item.position > 0 for item in reader.items[reader.part_begins :])
-    if further[0].kind == "colon" and reader.row in ROW_NAMES.values() and element.value in ROW_NAMES:
+    leads = all(word.plain in ARTICLES for word in reader.words)
+    goes_on = (
+        leads
+        and begins_person(further)
+        and any(item.position > 0 or item.side for item in reader.items[reader.part_begins :])
+    )
+    if further[0].kind in ("colon", "dash") and reader.row in ROW_NAMES.values() and element.value in ROW_NAMES:
         return ROW_NAMES[element.value]  # `first row: …; second: …`
-    return "position" if further[0].kind in ("verb", "colon") or goes_on else ""
+    return "position" if further[0].kind in ("verb", "colon", "dash") or goes_on else ""
 
 
 def _verb(reader: Reader, element: Element, further: Sequence[Element]) -> str:
@@ -206,5 +240,5 @@ def _is_head(element: Element, further: Sequence[Element], reader: Reader) -> bo
     return ends and bool(reader.words or reader.items) and len(element.text) > 1
 
 
-_RULES = (_everyone, _beside_somebody, _of_kin, _me, _weak, _and, _with, _ordinal, _verb, _dash)
+_RULES = (_order, _no_place, _everyone, _beside_somebody, _of_kin, _me, _weak, _and, _with, _ordinal, _verb, _dash)
 """In the order in which they are asked."""

@@ -61,7 +61,7 @@ def place_behind(reader: Reader, element: Element, *, of_all: bool = True) -> No
             earlier.row, earlier.has_place = element.kind, True
             if not of_all:
                 break
-    elif element.kind in table.DIRECTIONS:
+    elif element.kind in (*table.DIRECTIONS, *table.ORDERS):
         for earlier in reader.items:
             _direct(reader, earlier, element.kind)
     elif element.kind == "position":
@@ -80,9 +80,9 @@ def _direct(reader: Reader, item: Item, direction: str) -> None:
 
 
 def _place_ahead(reader: Reader, element: Element, following: str) -> None:
-    if element.kind in table.DIRECTIONS:
+    if element.kind in (*table.DIRECTIONS, *table.ORDERS):
         reader.backwards = element.kind == "rtl"
-        if element.kind in ("clockwise", "counterclockwise"):
+        if element.kind in table.ORDERS:
             reader.row = element.kind
     elif element.kind == "position":
         reader.ahead.position = element.value

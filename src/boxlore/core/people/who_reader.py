@@ -46,8 +46,9 @@ from boxlore.core.people.who_order import Item, in_order
 from boxlore.core.people.who_places import COLON, place_behind, put_place
 from boxlore.core.people.who_remarks import begins_remark, is_absent, surely_named
 from boxlore.core.people.who_shared import share_family
-from boxlore.core.people.who_small_words_table import BESIDE_BEHIND, EVERYONE, HOLDING, OF_AGES
+from boxlore.core.people.who_small_words_table import BESIDE_BEHIND, CARDINALS, EVERYONE, HOLDING, OF_AGES
 from boxlore.core.people.who_state import Ahead, Reader
+from boxlore.core.people.who_sure import ask_of_doubtful
 from boxlore.core.people.who_words import (
     before_place,
     begins_person,
@@ -78,6 +79,7 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
         _take(reader, element, elements[at + 1 :])
     end_item(reader)
     items = joined_to_names(reader.items)
+    ask_of_doubtful(items, known)
     share_family(items, known)
     return WhoTold(tuple(in_order(items, reader.rtl_groups, reader.totals)), reader.placed)
 
@@ -148,6 +150,8 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
             _end_header(reader)
         elif reader.words and reader.joined == "and" and is_description(reader.words) and describes_last(reader):
             end_item(reader)  # `the bride and groom: Anna and Joe`
+    elif kind == "filler":
+        _takes_back(reader)
     elif kind == "beside":
         reader.aside.append(element)
     elif kind == "opens beside":
@@ -163,6 +167,14 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
             end_item(reader)
 
 
+def _takes_back(reader: Reader) -> None:
+    """`Hector, I mean Horace`: whoever was named before asks."""
+    last = reader.items[-1] if len(reader.items) > reader.part_begins else None
+    if last is not None and last.is_name and last.person.is_person:
+        asks = f"Is “{last.person.words}” in the picture?"
+        last.person, last.is_name = replace(last.person, asks=asks, is_person=False), False
+
+
 def _is_header(reader: Reader) -> bool:
     """Whether the words before a colon only open a list: they name nobody, or are words of which no name is known."""
     if not names_somebody(reader.words, reader.text):
@@ -171,9 +183,20 @@ def _is_header(reader: Reader) -> bool:
     return not is_description(reader.words) and not surely_named(reader.words, told, reader.known)
 
 
+def _names_nobody(reader: Reader) -> bool:
+    """Whether no word of a head is a name or is somebody: `Three of us on the pier: …`, `Pushing: …`."""
+    words = reader.words
+    counts = any(word.plain in CARDINALS and word.plain not in EVERYONE for word in words[1:])
+    if counts or is_absent(words) or is_description(words) or is_of_several(words):
+        return False
+    return not any(word.is_large and word.kind == "word" for word in words[1:]) and not (
+        token_of(words[0].text).is_given or reader.known.is_family(words[0].plain) or len(words) == 1
+    )
+
+
 def _end_header(reader: Reader) -> None:
     """The words that only open a list: they name nobody, and take no place in it."""
-    if begins_remark(reader.words):  # `In the boat: Anna and Tom`
+    if begins_remark(reader.words) or _names_nobody(reader):  # `In the boat: Anna and Tom`
         reader.ahead.note = reader.text[reader.words[0].start : reader.words[-1].end]
         reader.words = []
         return

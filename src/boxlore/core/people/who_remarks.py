@@ -47,7 +47,7 @@ def head_and_remark(words: Sequence[Element], text: str, known: KnownNames, *, s
 
 def begins_remark(words: Sequence[Element]) -> bool:
     """Whether the words of an item are no name but go on with what is said of the one before: `in his best suit`."""
-    return len(words) > 1 and words[0].plain in small_words.BEGIN_A_REMARK
+    return len(words) > 1 and words[0].plain.split()[0] in small_words.BEGIN_A_REMARK
 
 
 def _head(words: Sequence[Element]) -> int:

@@ -39,7 +39,8 @@ def _is_given_alone(read: NameParts) -> bool:
 
 def group_and_name(words: Sequence[Element], text: str) -> tuple[str, str, str]:
     """`the Tamm brothers`, `Tamm` and `Juhan` of `the Tamm brothers Juhan`; empty texts for any other words."""
-    at = 1 if words[0].plain in small_words.ARTICLES and len(words) > 2 else 0
+    at = 1 if words[0].plain in small_words.ARTICLES | small_words.EVERYONE and len(words) > 2 else 0
+    at += len(words) > at + 2 and words[at].plain in small_words.CARDINALS
     ends = [n for n, word in enumerate(words) if n > at and table.NOUNS.get(word.plain) == "many" and not word.is_large]
     if len(ends) != 1 or is_family(words[ends[0]]) or not all(word.is_large for word in words[at : ends[0]]):
         return "", "", ""

@@ -97,7 +97,7 @@ FINNISH_KIN = frozenset(
 NOT_IN_IT = frozenset(
     """
     nobody noone niemand personne nadie nessuno ninguem ingen ingenting kukaan никто nikt neviens niekas nikdo
-    isn't wasn't not no took takes taken photographed photographer missing absent except without excluding minus photo photograph
+    camera kamera camara fotoapparat fotoaparat камерои isn't wasn't not no took takes taken photographed photographer missing absent except without excluding minus photo photograph
     nicht fehlt fehlen ausser ohne aufgenommen fotografiert knipste machte abwesend
     ei pole puudub puuduvad pildistas pildistanud ilma valja peale
     pas absent absente absents manque sauf sans prise photographie
@@ -127,7 +127,7 @@ LEAVES_OUT_OTHERS = frozenset(
 
 BEGIN_A_REMARK = frozenset(
     """
-    in at on by under near who whose wearing holding carrying aged age dressed smiling looking leaning pointing waving laughing
+    standing sitting behind beside against atop round around outside inside in at on by under near who whose wearing holding carrying aged age dressed smiling looking leaning pointing waving laughing
     from of as just
     im am bei auf beim
     dans sur chez qui en portant

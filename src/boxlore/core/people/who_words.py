@@ -15,7 +15,7 @@ from boxlore.core.people import who_small_words_table as small_words
 from boxlore.core.people.name_reader import NOTHING_KNOWN, read_name
 from boxlore.core.people.name_tokens import token_of
 from boxlore.core.people.name_traditions import KnownNames
-from boxlore.core.people.name_words_table import KIN_ALONE
+from boxlore.core.people.name_words_table import KIN_ALONE, KIN_WORDS
 from boxlore.core.people.position_tokens import Element
 from boxlore.core.people.positions import Placed
 from boxlore.core.people.who_kin import ME, own_relation, owned_relation, relation
@@ -200,7 +200,8 @@ def before_place(words: Sequence[Element]) -> list[Element]:
             break
         del kept[-1]
     leads = small_words.ARTICLES.union(small_words.PRONOUNS)
-    if len(kept) == 1 and kept[0].kind != "me" and (kept[0].plain in leads or kept[0].kind == "my"):
+    is_name = len(kept) == 1 and kept[0].is_large and token_of(kept[0].text).is_given  # `Una`, of Spanish an article
+    if len(kept) == 1 and kept[0].kind != "me" and not is_name and (kept[0].plain in leads or kept[0].kind == "my"):
         return []
     if kept and kept[-1].is_large and _is_genitive(kept[-1]) and kept[-1].plain.endswith("'s"):
         last = kept[-1]
@@ -260,7 +261,8 @@ def begins_person(further: Sequence[Element]) -> bool:
         return True
     if first.plain in table.BEFORE_A_NAME and len(further) > 1 and further[1].is_large:
         return True
-    if first.plain in small_words.ARTICLES and len(further) > 1 and first.kind in ("word", "and"):
+    is_name = first.is_large and token_of(first.text).is_given  # `Una`
+    if first.plain in small_words.ARTICLES and len(further) > 1 and first.kind in ("word", "and") and not is_name:
         behind = further[1]
         return behind.is_large or behind.kind in ("my", "unknown") or _NOUNS.get(behind.plain) == "one" or _kin(behind)
     if first.kind == "my":
@@ -298,6 +300,8 @@ def is_remark(words: Sequence[Element]) -> bool:
         return True
     if last.is_large and token_of(last.text).is_given:
         return False
+    if first.kind == "my" and 1 < len(words) < 4 and not any(word.is_large for word in words):
+        return _NOUNS.get(last.plain) not in ("many", "thing")  # `Miss Pell, our schoolteacher`
     return (first.kind == "my" or _is_of_somebody(words)) and bool(relation(last) or _NOUNS.get(last.plain) == "one")
 
 
@@ -343,6 +347,10 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     opens = is_my(words[0]) or bool(owned_relation(words[0])) or not words[0].is_large or _is_of_somebody(words)
     opens = opens or (relation(words[0]) in _CHILDREN_AND_SPOUSES and not token_of(words[0].text).is_given)
     opens = opens or ((not words[1:2] or not words[1].is_large) and not token_of(words[0].text).is_given)
+    names_follow = len(words) > 1 and words[1].is_large and token_of(words[1].text).is_given
+    opens = opens or (
+        _NOUNS.get(words[0].plain) == "many" and names_follow and not relation(words[0])
+    )  # `Aunties Una and Enid`
     at = 0
     while opens and at < len(words) and not (words[at].is_large and at and not _is_kin(words[at])):
         at += 1
@@ -361,11 +369,12 @@ def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
     return (note, between(name, text)) if small or near or (own and _is_kin(before[-1])) else ("", "")
 
 
+_BEGIN_WHAT_FOLLOWS = table.BEFORE_A_PLACE | small_words.BEGIN_A_REMARK
+
+
 def _without_remark(name: Sequence[Element]) -> Sequence[Element]:
     """`Reg on her knee` without what stands behind the name."""
-    at = next(
-        (at for at, word in enumerate(name) if at and word.plain in table.BEFORE_A_PLACE and not word.is_large), 0
-    )
+    at = next((at for at, word in enumerate(name) if at and word.plain in _BEGIN_WHAT_FOLLOWS and not word.is_large), 0)
     is_remark = at and not any(word.is_large for word in name[at:])
     return name[:at] if is_remark else name
 
@@ -377,6 +386,12 @@ _CHILDREN_AND_SPOUSES = frozenset(_NEAR) - {"brother", "sister"}
 """Those of them whose words are no titles, and so tell it written large too (`Tochter Hilde`; but `Schwester Anna`)."""
 
 
+def _is_plural_of_kin(word: Element) -> bool:
+    """`nietos`, `Enkeln`: several of a word of kin, written small."""
+    stems = (word.plain.removesuffix(end) for end in ("s", "es", "n", "en", "er") if word.plain.endswith(end))
+    return not word.is_large and any(len(stem) > 3 and stem in KIN_WORDS for stem in stems)
+
+
 _WIVES = ("fru", "frue", "rouva", "proua", "pani")
 """Titles that are `wife` behind `his`."""
 
@@ -386,4 +401,4 @@ def _is_kin(word: Element) -> bool:
     people = word.plain in _WIVES or (_NOUNS.get(word.plain) in ("one", "many") and not is_family(word))
     if word.is_large and token_of(word.text).is_given and not relation(word):
         return _is_genitive(word)  # `jeho žena Marie`, where `marie` is a bride in French
-    return bool(relation(word)) or people or _is_genitive(word)
+    return bool(relation(word)) or people or _is_genitive(word) or _is_plural_of_kin(word)
