@@ -16,7 +16,12 @@ SENTENCES = [
     ),
     ("nonsense", "nonsense → no date: These words are not read as a date; they are kept as told.", 1),
     ("29 February 1900", "29 February 1900 → no date: There is no day 29 in that month. Which is meant?", 1),
-    ("\x1b[31m1920", "[31m1920 → no date: These words are not read as a date; they are kept as told.", 1),
+    ("\x1b[31mred", "[31mred → no date: These words are not read as a date; they are kept as told.", 1),
+    (
+        "\x1b[31m1920",
+        "[31m1920 → no date: “[31m1920”: is 1920 meant? Not understood: “[31”. Choices: 1920.",
+        1,
+    ),
 ]
 
 

@@ -152,18 +152,19 @@ WITHOUT_A_DATE = [
     ("Christmas or New Year 1938", "Of which year", ("1938-12-25", "1938-01-01")),
     ("13 Brumaire VIII", "Republican", ()),
     ("31.2.1938", "no day like that", ()),
-    ("0 June 1938", None, ()),
+    ("0 June 1938", "1938 June", ("1938-06",)),
     ("the second week of June", "In which year", ()),
     ("fifth Sunday in June 1938", "has no", ()),
     ("coronation day", "Which Coronation Day?", ("1953-06-02", "1937-05-12")),
     ("Matariki 1950", "not kept", ()),
     ("31 June 1938", "no day 31", ()),
     ("the ninth week of June 1938", "no such week", ()),
-    ("from 1938 to after", None, ()),
+    ("Easter after the war", "In which year was that Easter?", ()),
+    ("from 1938 to after", "to after", ("1938/..",)),
     ("school year of the 1930s", "Which school year", ()),
     ("1900-1910s", "decade", ()),
-    ("1938 to before 1939", None, ()),
-    ("before 1938/..", None, ()),
+    ("1938 to before 1939", "not later than 1938", ("1938", "[..1938]")),
+    ("before 1938/..", "not later than 1937", ("[..1937]",)),
 ]
 
 

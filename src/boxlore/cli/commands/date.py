@@ -88,7 +88,8 @@ def lines(texts: Iterable[str]) -> Iterable[str]:
 
 def _sentence(reading: DateReading) -> str:
     if reading.edtf is None:
-        return f"{output.safe(reading.text)} → no date: {reading.ask or reading.fault.message}"
-    asks = f" (ask: {reading.ask})" if reading.ask else ""
+        choices = f" Choices: {', '.join(reading.alternatives)}." if reading.alternatives else ""
+        return output.safe(f"{reading.text} → no date: {reading.ask or reading.fault.message}{choices}")
+    asks = f" (ask: {output.safe(reading.ask)})" if reading.ask else ""
     bounds = f"{reading.earliest or '…'} to {reading.latest or '…'}"
     return f"{output.safe(reading.text)} → {reading.edtf.text}: {reading.display}, {bounds}{asks}"

@@ -27,9 +27,10 @@ from boxlore.core.dates.expressions import Expression
 from boxlore.core.dates.lexer import Token, balanced, lex
 from boxlore.core.dates.lexicon import ANY_LANGUAGE, Node, Sense
 from boxlore.core.dates.operators import Grammar, NoForm
+from boxlore.core.dates.proposing import proposed
 from boxlore.core.dates.relative import is_running
 from boxlore.core.dates.spelling import repairs
-from boxlore.core.dates.unread import asked_for_event, proposed, told_from
+from boxlore.core.dates.unread import asked_for_event, told_from
 from boxlore.core.errors import TextFault
 
 MOST_READINGS = 96
@@ -73,12 +74,14 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         words = words[1:-1]
     if (literal := _literal(words)) is not None:
         return _guarded(Outcome(literal), context)
-    if not words or not balanced(words):
+    if not words:
         return None
     tokens = lex(words, own)
     kinds = {sense.kind for token in tokens for sense in token.senses}
-    if len(tokens) > MOST_TOKENS or kinds <= _NO_DATE:
+    if kinds <= _NO_DATE:
         return None
+    if len(tokens) > MOST_TOKENS or not balanced(words):
+        return proposed(tokens, words, context, lambda stretch: _decided(_ways(stretch), context))
     if kinds & AGE_WORDS and (outcome := _of_age(tokens, words, context)):
         return outcome
     for kind, ask in _ASKED.items():
@@ -91,8 +94,8 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
     return (
         asked_for_event(tokens, words)
         or _repaired(tokens, words, own, context)
-        or proposed(tokens, context, lambda stretch: _decided(_ways(stretch), context))
         or told_from(tokens, words)
+        or proposed(tokens, words, context, lambda stretch: _decided(_ways(stretch), context))
     )
 
 
@@ -271,10 +274,8 @@ def _outcome(expression: Expression, context: DateContext) -> Outcome:
         edtf = standard.parsed(expression.text(context))
         ask = expression.question(context)
     except NoSuchDate as none:
-        if expression.kind == "within" and any(date.span for date in expression.leaves()):
-            picked = (_choice(expression, context, pick) for pick in range(1, expression.choices(context)))
-            if choices := tuple(dict.fromkeys(filter(None, picked))):  # “summer 1939, before the war”: one war fits
-                return Outcome(None, expression.question(context) or none.ask, choices)
+        if choices := _other_wars(expression, context):  # “summer 1939, before the war”: one war fits
+            return Outcome(None, expression.question(context) or none.ask, choices)
         return Outcome(None, none.ask, none.choices)
     except TextFault as fault:
         return Outcome(None, f"There is no such date: {fault.why[0].lower()}{fault.why[1:]}. Which is meant?")
@@ -286,6 +287,18 @@ def _outcome(expression: Expression, context: DateContext) -> Outcome:
     if any(len(date.span) > 1 for date in expression.leaves()):
         return Outcome(None, ask, choices)
     return _guarded(Outcome(edtf, ask, tuple(choice for choice in choices if choice != edtf.text)), context)
+
+
+def _other_wars(expression: Expression, context: DateContext) -> tuple[str, ...]:
+    """What a limit comes to by the other wars that may be meant; none where something else is not known (“Easter after
+    the war”)."""
+    if expression.kind != "within" or not any(date.span for date in expression.leaves()):
+        return ()
+    try:
+        picks = range(1, expression.choices(context))
+    except NoSuchDate:
+        return ()
+    return tuple(dict.fromkeys(filter(None, (_choice(expression, context, pick) for pick in picks))))
 
 
 def _choice(expression: Expression, context: DateContext, pick: int) -> str:

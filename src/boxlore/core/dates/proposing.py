@@ -1,0 +1,172 @@
+"""What is proposed of words that are not wholly understood: the dates among them, only ever as a question.
+
+The problem: “the year the ferry sank, 1931 I believe” is no date by the grammar, since nobody knows its other words;
+to keep it in silence loses the year, to read it makes a fact of a guess. The idea: each stretch of words that is a date
+by itself is a piece, and so may be all the words that mean something, read with the others passed over (“before [the
+railway came in] 1874”). The pieces are the choices of a question, which names the words that were not read.
+
+What always holds: no proposal is a reading (`edtf` is None); a piece with a year is worth more than one without; words
+without any piece are proposed nothing.
+"""
+
+from collections.abc import Callable
+
+from boxlore.core.dates import edtf as standard
+from boxlore.core.dates.assembly import SLOTS
+from boxlore.core.dates.context import DateContext, Outcome
+from boxlore.core.dates.display import display
+from boxlore.core.dates.lexer import Token
+
+Decided = Callable[[list[Token]], Outcome | None]
+
+_YEARS = frozenset(
+    ("year", "dates", "short", "years", "decade", "decade_digits", "hundreds", "century", "dual", "roman")
+)
+_NAMED = frozenset(("month", "season", "feast", "span", "hebrew_month", "turn"))
+"""Kinds of words of which a piece has at least one of these or of those."""
+
+_SAYING = frozenset(
+    (
+        *SLOTS,
+        *"about about_behind doubt query or and either between between_behind before at_latest after after_behind "
+        "at_earliest since since_behind until until_behind from to to_open or_later or_earlier few eve morrow not "
+        "correction old_style new_style comma dash slash no_such".split(),
+    )
+)
+"""Kinds of words that the grammar has a use for; the others are passed over where a whole is read."""
+
+_PART = frozenset(("comma", "dash", "noise", "query"))
+"""Kinds of words that say nothing by themselves: they are not named as not read."""
+
+_PASSED_OVER = frozenset(("noise",))
+
+MOST_WORDS = 12
+"""The longest piece that is looked for."""
+
+MOST_CHOICES = 6
+MOST_NAMED = 3
+"""So many choices stand in the question itself; more are only numbered."""
+
+
+def proposed(tokens: list[Token], words: str, context: DateContext, decided: Decided) -> Outcome | None:
+    """The question whether a piece of these words is the date; None where there is none."""
+    if not any(map(_is_datable, tokens)):
+        return None
+    pieces, read = _pieces(tokens, decided)
+    with_year = {text: None for texts in pieces for text in texts if not text.startswith("XXXX")}
+    choices = list(with_year) or [text for texts in pieces for text in texts]
+    choices = list(dict.fromkeys((*_whole(tokens, decided, choices), *choices)))[:MOST_CHOICES]
+    if not choices:
+        return None
+    if not with_year and all(text.startswith("XXXX") for text in choices):
+        return Outcome(None, f"“{context.text}”: of which year?", tuple(choices))
+    joined = [text for text in _joined(pieces) if text not in choices]
+    shown = [display(standard.parsed(text)) for text in choices]
+    which = "which of these is" if len(shown) > MOST_NAMED else f"is {_listed(shown)}"
+    left = _left_over(tokens, read, words)
+    unread = f" Not understood: {', '.join(f'“{run}”' for run in left)}." if left else ""
+    return Outcome(None, f"“{context.text}”: {which} meant?{unread}", (*choices, *joined))
+
+
+def _listed(shown: list[str]) -> str:
+    return f"{', '.join(shown[:-1])} or {shown[-1]}" if len(shown) > 1 else shown[0]
+
+
+def _has(token: Token, kinds: frozenset[str]) -> bool:
+    return any(sense.kind in kinds for sense in token.senses)
+
+
+def _is_datable(token: Token) -> bool:
+    """Whether a token is of a date by itself: “a” is a year or a century somewhere, but passed over elsewhere."""
+    return _has(token, _NAMED) or (_has(token, _YEARS) and not _has(token, _PASSED_OVER))
+
+
+def _pieces(tokens: list[Token], decided: Decided) -> tuple[list[tuple[str, ...]], set[int]]:
+    """What each piece may mean, from left to right, the longest first; and the places of the words that they use."""
+    pieces: list[tuple[str, ...]] = []
+    read: set[int] = set()
+    first = 0
+    while first < len(tokens):
+        last = _end_of_stretch(tokens, first)
+        texts: tuple[str, ...] = ()
+        if _has(tokens[first], _SAYING - _PART):
+            while last > first:
+                texts = _dates(tokens[first:last], decided)
+                if texts:
+                    break
+                last -= 1
+        if texts:
+            pieces.append(texts)
+            read.update(range(first, last))
+        first = last if texts else first + 1
+    return pieces, read
+
+
+def _end_of_stretch(tokens: list[Token], first: int) -> int:
+    last = first
+    while last < len(tokens) and last - first < MOST_WORDS and tokens[last].senses[0].kind != "name":
+        last += 1
+    return last
+
+
+def _dates(tokens: list[Token], decided: Decided) -> tuple[str, ...]:
+    """What words come to, and what else they may mean, as EDTF; none where they are no date."""
+    if not tokens or not any(map(_is_datable, tokens)):
+        return ()
+    outcome = decided(tokens)
+    if outcome is None:
+        return ()
+    if outcome.edtf is None:
+        return tuple(text for text in outcome.alternatives if _is_valid(text))
+    own = outcome.edtf.text
+    is_whole_set = own[0] == "[" and len(outcome.alternatives) > 1
+    return (*outcome.alternatives, own) if is_whole_set else (own, *outcome.alternatives)
+
+
+def _is_valid(text: str) -> bool:
+    """Whether a choice is a date by itself: one may still lack its century."""
+    return standard.check(text).state is standard.State.VALID
+
+
+def _whole(tokens: list[Token], decided: Decided, pieces: list[str]) -> list[str]:
+    """What all words that say something come to, where the others are passed over: a limit or a span before the pieces
+    that are within it, a date (which may take a name for a month) behind them."""
+    saying = [token for token in tokens if _has(token, _SAYING)]
+    while saying and saying[-1].senses[0].kind == "comma":
+        saying.pop()
+    if len(saying) == len(tokens) or len(saying) > MOST_WORDS:
+        return []
+    texts = [text for text in _dates(saying, decided) if not text.startswith("XXXX")]
+    is_limit = any(text[0] in "[{" or "/" in text for text in texts)
+    return texts if is_limit else [*pieces, *texts]
+
+
+def _joined(pieces: list[tuple[str, ...]]) -> list[str]:
+    """Of two sure pieces: one of the two, and from the first to the second."""
+    sure = [texts[0] for texts in pieces if len(texts) == 1 and texts[0][:1].isdigit() and "/" not in texts[0]]
+    if len(sure) != 2 or len(pieces) != 2 or sure[0] == sure[1]:
+        return []
+    first, last = (standard.parsed(text).earliest for text in sure)
+    if sure[1].startswith(sure[0]) or sure[0].startswith(sure[1]):
+        return []  # Christmas dinner in 1938, December 1938
+    span = [f"{sure[0]}/{sure[1]}"] if first and last and first < last else []
+    return [f"[{','.join(sure)}]", *span]
+
+
+def _left_over(tokens: list[Token], read: set[int], words: str) -> list[str]:
+    """The runs of words that no piece uses, as they were told; those that say nothing are not named."""
+    runs: list[str] = []
+    run: list[Token] = []
+    for at, token in enumerate(tokens):
+        if at not in read and not (not run and _has(token, _PART)) and token.senses[0].kind not in ("comma", "dash"):
+            run.append(token)
+            continue
+        _close(run, runs, words)
+    _close(run, runs, words)
+    return runs
+
+
+def _close(run: list[Token], runs: list[str], words: str) -> None:
+    if any(not _has(token, _PART) for token in run):
+        runs.append(words[run[0].start : run[-1].end])
+    run.clear()

@@ -1,0 +1,41 @@
+"""What is asked of words that are not wholly understood: sentences of our own, in several languages (no source)."""
+
+import pytest
+
+from boxlore.core.dates.phrases import read
+
+PROPOSED = [  # words, what the question holds, the choices in their order
+    ("the year the ferry sank, 1931 I believe, or so Dad told us", "is probably 1931 meant? Not understood: “year the "
+     "ferry sank”, “or so Dad told us”.", ("1931?",)),
+    ("house no. 1912", "“house”", ("1912", "1912/..")),
+    ("not before the railway came in 1874", "not earlier than 1874", ("[1874..]", "1874")),
+    ("after 1920 but before they pulled the mill down in 1934", "between 1921 and 1933", ("[1921..1933]", "[1921..]",
+     "1934")),
+    ("from when the ferry sank in 1931 to when Dad died in 1934", "is 1931-1934, 1931 or 1934 meant", ("1931/1934",
+     "1931", "1934",
+     "[1931,1934]")),
+    ("Dad says 1931, Mum 1934", "“Dad says”, “Mum”", ("1931", "1934", "[1931,1934]", "1931/1934")),
+    ("Dad 1934, Mum says 1931", "is 1934 or 1931 meant", ("1934", "1931", "[1934,1931]")),
+    ("Dad 1934, Mum 1934-06", "1934", ("1934", "1934-06")),
+    ("the Winter Gardens, Blackpool, 1929", "“Winter Gardens”, “Blackpool”", ("1929", "1929-24")),
+    ("Auntie June with the dog in 1919", "1919 or 1919 June", ("1919", "1919-06")),
+    ("Christmas with the Rourkes", "of which year?", ("XXXX-12-25",)),
+    ("Jim on leave, during the war", "which of these", ("1914-07/1918-11",)),
+    ("(1938", "1938", ("1938",)),
+    ("am Hafen mit Onkel Juhan, Sommer 1931", "“Hafen mit Onkel Juhan”", ("1931-22",)),
+    ("avec Tante Aino au port, été 1931", "“avec Tante Aino au port”", ("1931-22",)),
+    ("isa ja Juhan sadamas, 1931. a suvi", "1931", ("1931-22",)),
+    (" ".join(f"word{'s' * at}" for at in range(16)) + " 4 May 1917", "1917 May 4", ("1917-05-04",)),
+    ("a " * 45 + "stone of 1931", "1931", ("1931",)),
+    ("and summer to '51", "until 1951", ("../1951", "../1851")),
+    ("the Rotorua in the 9th", None, ()),
+    ("Smith and his dog", None, ()),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("words", "ask", "choices"), PROPOSED)
+def test_what_is_datable_is_asked_about_and_never_asserted(words: str, ask: str | None, choices: tuple[str]) -> None:
+    reading = read(words)
+    assert reading.edtf is None
+    assert (reading.ask is None) if ask is None else ask in str(reading.ask)
+    assert reading.alternatives[: len(choices)] == choices
