@@ -14,7 +14,7 @@ from hypothesis import settings
 from boxlore.core.statements import Kind
 from boxlore.tasks.collection.opening import open_collection, start
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.demo.whole_job import run
+from boxlore.tasks.demo.every_task import run
 
 ON = date(2026, 11, 25)
 

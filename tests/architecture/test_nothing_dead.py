@@ -124,13 +124,13 @@ def test_every_name_has_a_user_in_the_source() -> None:
 def test_what_has_no_user_is_found() -> None:
     texts = {
         "boxlore.core.dates.edtf": "A = 1\n_B = 2\ndef used(): return A\ndef left(): return left()\n",
-        "boxlore.formats.directory": "def runs(): ...\ndef lost(): ...\n"
+        "boxlore.formats.tiff_directories": "def runs(): ...\ndef lost(): ...\n"
         "class Tiff:\n    def half(self): return self.half()\n",
-        "boxlore.tasks.check": "from boxlore.core.dates import edtf\nfrom boxlore.formats import directory\n"
-        "edtf.used({1: directory}[1].runs)\nprint(directory.Tiff)\n",
+        "boxlore.tasks.check": "from boxlore.core.dates import edtf\nfrom boxlore.formats import tiff_directories\n"
+        "edtf.used({1: tiff_directories}[1].runs)\nprint(tiff_directories.Tiff)\n",
     }
     trees = {name: ast.parse(text) for name, text in texts.items()}
     assert set(unused(trees)) == {
-        "boxlore.core.dates.edtf._B", "boxlore.core.dates.edtf.left", "boxlore.formats.directory.lost",
-        "boxlore.formats.directory.Tiff.half",
+        "boxlore.core.dates.edtf._B", "boxlore.core.dates.edtf.left", "boxlore.formats.tiff_directories.lost",
+        "boxlore.formats.tiff_directories.Tiff.half",
     }  # fmt: skip

@@ -12,7 +12,7 @@ from tests.architecture.parsed import SRC, TREES
 
 HOME = {f"core/records/{name}.py" for name in ("audience", "audience_levels", "withheld", "closing_dates")}
 
-MAKES_RECIPIENTS = {"tasks/collection/records.py"}
+MAKES_RECIPIENTS = {"tasks/collection/records_for_outputs.py"}
 """The only task that works out who is withheld, and from whom."""
 
 SHOWS_OR_CHOOSES = {

@@ -20,9 +20,9 @@ import pyexiv2
 from PIL import Image
 
 from boxlore.core.crosswalk.metadata_values import Embedding, Text, alternative
-from boxlore.disk.fixity import sha256_of
+from boxlore.disk.digests import sha256_of
 from boxlore.disk.writing import replacing, write_pieces
-from boxlore.formats import carrier
+from boxlore.formats import picture_files
 
 JPEGS = int(sys.argv[1]) if len(sys.argv) > 1 else 60
 TIFFS = int(sys.argv[2]) if len(sys.argv) > 2 else 6
@@ -55,21 +55,21 @@ def by_pyexiv2(source: Path, target: Path) -> None:
 def ours(source: Path, target: Path) -> None:
     """As `boxlore copies`: written beside, flushed, proved, hashed, and then named."""
     with open(source, "rb") as file, replacing(target) as out:
-        write_pieces(carrier.rewrite(file, CAPTION).pieces, file, out)
+        write_pieces(picture_files.rewrite(file, CAPTION).pieces, file, out)
         out.flush()
         with open(out.name, "rb") as written:
-            assert carrier.verify(file, written, CAPTION) == []
+            assert picture_files.verify(file, written, CAPTION) == []
         sha256_of(Path(out.name))
 
 
 def ours_unflushed(source: Path, target: Path) -> None:
     """The same bytes, proved, without waiting for the disk."""
     with open(source, "rb") as file:
-        made = carrier.rewrite(file, CAPTION)
+        made = picture_files.rewrite(file, CAPTION)
         with open(target, "wb") as out:
             write_pieces(made.pieces, file, out)
         with open(target, "rb") as copy:
-            assert carrier.verify(file, copy, CAPTION) == []
+            assert picture_files.verify(file, copy, CAPTION) == []
 
 
 def speed(name: str, do: Callable[[Path, Path], None], sources: list[Path], out: Path, workers: int = 1) -> float:

@@ -16,8 +16,8 @@ import ansel
 
 from boxlore.tasks.collection.opening import open_collection, start
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.people.tree_files import read_file
-from boxlore.tasks.people.trees import import_tree
+from boxlore.tasks.people.tree_file_opening import read_file
+from boxlore.tasks.people.tree_import import import_tree
 
 GIVEN = (
     "Kristjan Mari Juhan Helmi Aino Arvo Liisi Peeter Leida Ann Patrick Edmund Jane Michael Frank Hana Tom Con".split()

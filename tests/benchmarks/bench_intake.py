@@ -16,7 +16,7 @@ from PIL import Image
 from boxlore.tasks.collection.opening import open_collection, start
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.scans.damage import look_closer
-from boxlore.tasks.scans.files import files_given
+from boxlore.tasks.scans.given_files import files_given
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import by_suffix
 

@@ -14,7 +14,7 @@ from boxlore.core.people.duplicates import propose
 from boxlore.core.statements import Kind, fold
 from boxlore.tasks.collection.opening import open_collection, start
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.people.trees import read_tree_date
+from boxlore.tasks.people.tree_import import read_tree_date
 from boxlore.tasks.telling.understanding import date_reading, phrase_settings
 
 GIVEN = (

@@ -18,9 +18,9 @@ from time import process_time
 from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
-from boxlore.core.places.words import fold_place
+from boxlore.core.places.taking_apart import fold_place
+from boxlore.gazetteer.lookup import open_gazetteer
 from boxlore.gazetteer.matching import exact
-from boxlore.gazetteer.opening import open_gazetteer
 
 
 def percentile(run: Callable[[str], object], words: list[str]) -> float:

@@ -13,10 +13,10 @@ from pathlib import Path
 from boxlore.disk.pictures import make_jpeg
 from boxlore.tasks.collection.opening import open_collection, start
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.scans.files import files_given
+from boxlore.tasks.scans.given_files import files_given
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import by_suffix
-from boxlore.tasks.sitting.showing import SIZES
+from boxlore.tasks.sitting.tellers_page import SIZES
 from boxlore.viewing.server import serving
 
 sys.path.insert(0, str(Path(__file__).parents[1] / "viewing"))

@@ -23,10 +23,10 @@ from boxlore.core.statements import Kind, Reading
 from boxlore.disk.shipped import shipped
 from boxlore.exports.dublin_core import FULL, SIMPLE, write_records
 from boxlore.exports.rdf import write_triples
-from boxlore.exports.required import read_required
+from boxlore.exports.required_fields import read_required
 from boxlore.tasks.archive.transfer import facts_of
 from boxlore.tasks.collection.opening import open_collection, start
-from boxlore.tasks.collection.records import seen_by
+from boxlore.tasks.collection.records_for_outputs import seen_by
 from boxlore.tasks.collection.settings import Settings
 
 RECORDS = int(sys.argv[1]) if len(sys.argv) > 1 else 5000

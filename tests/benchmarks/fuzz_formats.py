@@ -17,7 +17,7 @@ from importlib.util import module_from_spec, spec_from_file_location
 from pathlib import Path
 
 from boxlore.core.errors import ByteFault
-from boxlore.formats import carrier
+from boxlore.formats import picture_files
 
 FILES = int(sys.argv[1]) if len(sys.argv) > 1 else 100_000
 SEED = int(sys.argv[2]) if len(sys.argv) > 2 else 20261125
@@ -25,7 +25,7 @@ MOST_SECONDS, MOST_GROWTH_KB = 2.0, 60_000
 EXTREMES = (b"\x00", b"\xff", b"\x00\x00", b"\xff\xff", b"\x7f\xff\xff\xff", b"\xff\xff\xff\xff", bytes(8), b"\xff" * 8)
 
 
-def seeds() -> tuple[list[bytes], carrier.Embedding]:
+def seeds() -> tuple[list[bytes], picture_files.Embedding]:
     spec = spec_from_file_location("pictures", Path(__file__).parents[1] / "formats" / "conftest.py")
     assert spec is not None and spec.loader is not None
     pictures = module_from_spec(spec)
@@ -60,19 +60,19 @@ def damaged(data: bytes, chance: random.Random) -> bytes:
     return bytes(out)
 
 
-def one(data: bytes, caption: carrier.Embedding) -> str:
+def one(data: bytes, caption: picture_files.Embedding) -> str:
     source = io.BytesIO(data)
     try:
-        carrier.read(source)
+        picture_files.read(source)
     except ByteFault as fault:
         assert fault.clause and fault.offset >= 0
     try:
-        made = carrier.rewrite(source, caption)
+        made = picture_files.rewrite(source, caption)
     except ByteFault as fault:
         assert fault.clause and fault.offset >= 0
         return "refused"
     whole = b"".join(p if isinstance(p, bytes) else data[p[0] : p[0] + p[1]] for p in made.pieces)
-    wrong = carrier.verify(source, io.BytesIO(whole), caption)
+    wrong = picture_files.verify(source, io.BytesIO(whole), caption)
     return "captioned and proved" if not wrong else f"not proved: {'; '.join(wrong)}"
 
 

@@ -17,7 +17,7 @@ from libxmp import XMPError, XMPMeta
 
 from boxlore.core.crosswalk.metadata_values import NAMESPACES, Embedding, Text, alternative
 from boxlore.core.errors import ByteFault
-from boxlore.formats import merging, xmp, xmp_strict
+from boxlore.formats import xmp, xmp_merging, xmp_strict
 
 PACKETS = int(sys.argv[1]) if len(sys.argv) > 1 else 20_000
 SEED = int(sys.argv[2]) if len(sys.argv) > 2 else 20261126
@@ -100,7 +100,7 @@ def judged(packet: bytes) -> str:
     if not xmp_strict.faults(packet) and taken(packet) is None:
         return "WRONG called sound, and the toolkit refuses it"
     try:
-        root, _ = merging.captioned(packet, CAPTION)
+        root, _ = xmp_merging.captioned(packet, CAPTION)
     except ByteFault as fault:
         assert fault.clause
         return "refused: " + ("not XML" if "well-formed" in fault.why else "cannot be put right")
@@ -108,7 +108,7 @@ def judged(packet: bytes) -> str:
     meta = taken(written)
     if meta is None or meta.get_localized_text(NAMESPACES["dc"], "title", None, "et") != "Võrgud":
         return "WRONG captioned, and the toolkit does not read it"
-    if xmp.serialize(merging.captioned(written, CAPTION)[0]) != written:
+    if xmp.serialize(xmp_merging.captioned(written, CAPTION)[0]) != written:
         return "WRONG a second time gives other bytes"
     return "captioned and read by the toolkit"
 

@@ -21,7 +21,7 @@ import exiv2
 from PIL import Image
 
 from boxlore.core.errors import ByteFault
-from boxlore.formats import carrier
+from boxlore.formats import picture_files
 
 sys.path.insert(0, str(Path(__file__).parents[2]))  # the shapes import what their tests share
 FILES = int(sys.argv[1]) if len(sys.argv) > 1 else 20_000
@@ -84,10 +84,10 @@ def pixels(data: bytes) -> bytes:
         return b""
 
 
-def judged(data: bytes, caption: carrier.Embedding, module: ModuleType) -> list[str]:
+def judged(data: bytes, caption: picture_files.Embedding, module: ModuleType) -> list[str]:
     source, said = io.BytesIO(data), list[str]()
     try:
-        made = carrier.without_place(source)
+        made = picture_files.without_place(source)
         after = module.joined(made, data)
         said.append("outside: the very same" if after == data else "outside: cleaned")
         if after != data:
@@ -101,11 +101,11 @@ def judged(data: bytes, caption: carrier.Embedding, module: ModuleType) -> list[
         said.append("outside: refused")
     try:
         try:
-            copy = module.joined(carrier.rewrite(source, caption), data)
-            if wrong := carrier.verify(source, io.BytesIO(copy), caption):
+            copy = module.joined(picture_files.rewrite(source, caption), data)
+            if wrong := picture_files.verify(source, io.BytesIO(copy), caption):
                 said.append(f"WRONG copy not proved: {wrong[0]}")
         except ByteFault:
-            copy = module.joined(carrier.copy_without_place(source), data)
+            copy = module.joined(picture_files.copy_without_place(source), data)
         said.append("copy: made")
         if left := places(copy):
             said.append(f"WRONG copy: {sorted(left)[:2]}")

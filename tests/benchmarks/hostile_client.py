@@ -23,11 +23,11 @@ from PIL import Image
 
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.opening import Collection, open_collection, start
-from boxlore.tasks.collection.records import record_of
+from boxlore.tasks.collection.records_for_outputs import record_of
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import by_suffix
-from boxlore.tasks.sitting.showing import Showing
+from boxlore.tasks.sitting.tellers_page import Showing
 from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.viewing.connections import AT_MOST
 from boxlore.viewing.server import Server, serving

@@ -33,10 +33,10 @@ from boxlore.core.records.audience import To
 from boxlore.disk.unfinished import PART, remains
 from boxlore.tasks.archive.name_search import names_left
 from boxlore.tasks.collection.opening import open_collection
-from boxlore.tasks.collection.records import AudienceView, seen_by
+from boxlore.tasks.collection.records_for_outputs import AudienceView, seen_by
 from boxlore.tasks.collection.unfinished import left_findings
-from boxlore.tasks.outputs.being_made import FILE_NAME as NOTED
-from boxlore.tasks.scans.packages import verify_package
+from boxlore.tasks.outputs.copies_being_made import FILE_NAME as NOTED
+from boxlore.tasks.scans.package_check import verify_package
 
 
 @dataclass(frozen=True, slots=True)

@@ -24,7 +24,7 @@ from pathlib import Path
 from boxlore.core.statements import Kind
 from boxlore.tasks.collection.opening import open_collection, start
 from boxlore.tasks.collection.prompts import PROMPTS
-from boxlore.tasks.collection.records import records
+from boxlore.tasks.collection.records_for_outputs import records
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.sitting.recovering import recover_drafts
 from boxlore.tasks.sitting.session import Sitting

@@ -30,7 +30,7 @@ from PIL import Image
 
 from boxlore.core.crosswalk.xmp_and_iim import NOT_THE_PICTURES
 from boxlore.core.errors import ByteFault
-from boxlore.formats import carrier
+from boxlore.formats import picture_files
 
 DC = "http://purl.org/dc/elements/1.1/"
 PLACE = re.compile(r"gps(?!tag)|latitude|longitude", re.IGNORECASE)
@@ -38,13 +38,15 @@ IN_BYTES = re.compile(rb"GPSL(?:at|ong)itude|GpsL(?:at|ong)itude", re.IGNORECASE
 exiv2.LogMsg.setLevel(exiv2.LogMsg.Level.mute)
 
 
-def caption() -> carrier.Embedding:
+def caption() -> picture_files.Embedding:
     spec = spec_from_file_location("pictures", Path(__file__).parents[1] / "formats" / "conftest.py")
     assert spec is not None and spec.loader is not None
     pictures = module_from_spec(spec)
     spec.loader.exec_module(pictures)
-    embedding: carrier.Embedding = pictures.CAPTION
-    return carrier.Embedding(xmp=embedding.xmp, iim=embedding.iim, exif=embedding.exif, remove=tuple(NOT_THE_PICTURES))
+    embedding: picture_files.Embedding = pictures.CAPTION
+    return picture_files.Embedding(
+        xmp=embedding.xmp, iim=embedding.iim, exif=embedding.exif, remove=tuple(NOT_THE_PICTURES)
+    )
 
 
 CAPTION = caption()
@@ -143,12 +145,12 @@ def for_outside(path: Path) -> Counter[str]:
     source_bytes = path.read_bytes()
     source, counted = io.BytesIO(source_bytes), Counter[str]()
     try:
-        made = carrier.without_place(source)
+        made = picture_files.without_place(source)
     except ByteFault as fault:
         return Counter({f"outside: refused: {fault.why[:70]}": 1})
     data = b"".join(piece if isinstance(piece, bytes) else source_bytes[piece[0] : sum(piece)] for piece in made.pieces)
     counted["outside: the very same" if data == source_bytes else "outside: without its place"] += 1
-    if carrier.is_whole(made, source) != (data == source_bytes):
+    if picture_files.is_whole(made, source) != (data == source_bytes):
         counted["WRONG outside: it is said to be whole, and is not, or the other way"] += 1
     if left := places_in(data):
         counted["WRONG outside: place left"] += 1
@@ -173,10 +175,10 @@ def as_family_copy(path: Path) -> Counter[str]:
     source, counted = io.BytesIO(source_bytes), Counter[str]()
     had_place = bool(places_in(source_bytes))
     try:
-        made, kind = carrier.rewrite(source, CAPTION), "captioned"
+        made, kind = picture_files.rewrite(source, CAPTION), "captioned"
     except ByteFault as fault:
         try:
-            made, kind = carrier.copy_without_place(source), f"beside: {fault.why[:70]}"
+            made, kind = picture_files.copy_without_place(source), f"beside: {fault.why[:70]}"
         except ByteFault as second:
             return Counter({f"refused: {second.why[:70]}": 1})
     data = b"".join(piece if isinstance(piece, bytes) else source_bytes[piece[0] : sum(piece)] for piece in made.pieces)
@@ -188,9 +190,9 @@ def as_family_copy(path: Path) -> Counter[str]:
         print(path.name, kind, left[:4])
     if kind != "captioned":
         return counted
-    wrong = carrier.verify(source, io.BytesIO(data), CAPTION)
+    wrong = picture_files.verify(source, io.BytesIO(data), CAPTION)
     counted["proved by us" if not wrong else "WRONG not proved by us"] += 1
-    packet, further = carrier.packets(io.BytesIO(data))
+    packet, further = picture_files.packets(io.BytesIO(data))
     said, properties = by_toolkit(packet)
     counted[f"toolkit: {'reads it' if said == TITLE else said}"] += 1
     exiv2_said, _ = by_exiv2(data)
@@ -205,7 +207,7 @@ def as_family_copy(path: Path) -> Counter[str]:
     for extended in further:
         properties |= by_toolkit(extended)[1]
     try:
-        old_packet, old_further = carrier.packets(source)
+        old_packet, old_further = picture_files.packets(source)
         old = {}
         for body in (*reversed(old_further), old_packet):
             old |= by_toolkit(body)[1] if body else {}

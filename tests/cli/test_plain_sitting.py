@@ -18,7 +18,7 @@ from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.people.registry import consent as keep_consent
 from boxlore.tasks.people.registry import find_person
 from boxlore.tasks.sitting.session import Sitting
-from boxlore.tasks.sitting.showing import Showing
+from boxlore.tasks.sitting.tellers_page import Showing
 from boxlore.tasks.telling.statements import Teller, Telling
 
 

@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from boxlore.core.errors import CouldNot
-from boxlore.disk.fixity import sha256_of
+from boxlore.disk.digests import sha256_of
 from boxlore.disk.shipped import shipped
 from boxlore.disk.unfinished import PART
 from boxlore.disk.writing import Piece, could_not, replacing, write_pieces, write_whole

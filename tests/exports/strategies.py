@@ -4,8 +4,8 @@ from hypothesis import strategies as st
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.places.reading import Place, PlaceReading
-from boxlore.core.records.containers import Mark
 from boxlore.core.records.item_record import Conflict, PersonShown, Record, Related, ScanFile, StatementView
+from boxlore.core.records.marks import Mark
 from boxlore.core.statements import KEEPER, ReadingValue, Said, Source, Sure
 
 EDTF_FORMS = (

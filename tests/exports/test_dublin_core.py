@@ -17,7 +17,7 @@ from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import KEEPER, Sure
 from boxlore.disk.shipped import shipped
 from boxlore.exports.dublin_core import DCTERMS, FULL, SIMPLE, record_text, write_records
-from boxlore.exports.required import read_required
+from boxlore.exports.required_fields import read_required
 
 FACTS = CollectionFacts(id="01a214af-f06c-7bb4-925d-b49412c6fff7", title="Tamm & Rourke", on_day=date(2026, 11, 25))
 NS = {"dc": "http://purl.org/dc/elements/1.1/"}

@@ -17,15 +17,15 @@ from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.closing_dates import Closure
-from boxlore.core.records.containers import Mark
 from boxlore.core.records.item_record import PersonShown, Record, ScanFile, StatementView
+from boxlore.core.records.marks import Mark
 from boxlore.core.statements import KEEPER, ReadingValue, Said, Source, Sure
 from boxlore.disk.shipped import shipped
 from boxlore.exports.dublin_core import FULL, SIMPLE, write_records
-from boxlore.exports.ead_spellings import EAD3
+from boxlore.exports.ead_dialects import EAD3
 from boxlore.exports.finding_aid import FindingAid
 from boxlore.exports.rdf import PREFIXES, write_triples
-from boxlore.exports.required import read_required
+from boxlore.exports.required_fields import read_required
 
 LEIDA = Source(Said.NARRATOR, "11111111-1111-7111-8111-111111111111")
 

@@ -17,7 +17,7 @@ from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import ReadingValue
 from boxlore.disk.shipped import shipped
-from boxlore.exports.ead_spellings import EAD3, EAD2002, Dialect
+from boxlore.exports.ead_dialects import EAD3, EAD2002, Dialect
 from boxlore.exports.finding_aid import FindingAid
 
 FACTS = CollectionFacts(id="01a214af-f06c-7bb4-925d-b49412c6fff7", title="Tamm & Rourke", on_day=date(2026, 11, 25))
@@ -124,8 +124,8 @@ BAD = [
 
 
 def good() -> str:
-    from boxlore.core.records.containers import Mark  # noqa: PLC0415  # only here
     from boxlore.core.records.item_record import PersonShown, ScanFile, StatementView  # noqa: PLC0415
+    from boxlore.core.records.marks import Mark  # noqa: PLC0415  # only here
     from boxlore.core.statements import KEEPER, Sure  # noqa: PLC0415
 
     def one(field: str, words: str, value: ReadingValue | None = None) -> StatementView:

@@ -17,7 +17,7 @@ from boxlore.core.crosswalk.dublin_core import CollectionFacts
 from boxlore.core.records.item_record import Record
 from boxlore.disk.shipped import shipped
 from boxlore.exports.rdf import EDTF, read_triples, write_triples
-from boxlore.exports.required import read_required
+from boxlore.exports.required_fields import read_required
 
 FACTS = CollectionFacts(id="01a214af-f06c-7bb4-925d-b49412c6fff7", title="Tamm & Rourke", on_day=date(2026, 11, 25))
 OA = Namespace("http://www.w3.org/ns/oa#")

@@ -15,7 +15,7 @@ from PIL import Image, ImageCms
 
 from boxlore.core.crosswalk.metadata_values import PLACE_TAKEN_OUT, Bag, Embedding, Struct, Text, alternative, bag
 from boxlore.core.errors import ByteFault
-from boxlore.formats import carrier, jpeg
+from boxlore.formats import jpeg, picture_files
 
 PROFILE = ImageCms.ImageCmsProfile(ImageCms.createProfile("sRGB")).tobytes()
 
@@ -121,20 +121,20 @@ FILES = {
 def captioned(data: bytes, embedding: Embedding = CAPTION) -> bytes:
     """The copy, proved, and written to the byte as it was said."""
     source = io.BytesIO(data)
-    made = carrier.rewrite(source, embedding)
+    made = picture_files.rewrite(source, embedding)
     whole = b"".join(p if isinstance(p, bytes) else data[p[0] : p[0] + p[1]] for p in made.pieces)
-    assert carrier.verify(source, io.BytesIO(whole), embedding) == []
-    assert len(whole) == carrier.size_after(made)
-    assert carrier.matches(made, source, io.BytesIO(whole))
+    assert picture_files.verify(source, io.BytesIO(whole), embedding) == []
+    assert len(whole) == picture_files.size_after(made)
+    assert picture_files.matches(made, source, io.BytesIO(whole))
     return whole
 
 
 def prove_without_place(source: io.BytesIO, copy: io.BytesIO) -> None:
     """Raises ByteFault unless the copy has the picture of `source` byte for byte, and says no place any more."""
-    known = carrier.sniff(source.getvalue()[:16]) is not None
-    if known and (differences := carrier.same_picture(source, copy, PLACE_TAKEN_OUT)):
+    known = picture_files.sniff(source.getvalue()[:16]) is not None
+    if known and (differences := picture_files.same_picture(source, copy, PLACE_TAKEN_OUT)):
         raise ByteFault(0, f"Without its place {differences[0]}", "the source's own bytes")
-    if not carrier.is_whole(carrier.without_place(copy), copy):
+    if not picture_files.is_whole(picture_files.without_place(copy), copy):
         raise ByteFault(0, "Its place cannot be taken out", "CIPA DC-008, 4.6.6")
 
 

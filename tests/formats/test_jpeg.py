@@ -15,9 +15,9 @@ from PIL import Image
 
 from boxlore.core.crosswalk.metadata_values import Alt, Embedding, Text
 from boxlore.core.errors import ByteFault
-from boxlore.formats import carrier, iim, jpeg, resources, xmp
+from boxlore.formats import iim, image_resources, jpeg, picture_files, xmp
+from boxlore.formats.image_resources import Resource
 from boxlore.formats.jpeg import APP1, APP2, APP13, EXTENDED_MARK, XMP_MARK, Segment
-from boxlore.formats.resources import Resource
 
 Caption = Callable[..., bytes]
 With = Callable[..., bytes]
@@ -78,7 +78,7 @@ def test_a_payload_that_is_too_long_for_a_segment_is_refused() -> None:
 def test_hostile_xmp_refuses_the_file(jpeg_with: With, words: Embedding) -> None:
     hostile = XMP_MARK + b"<!DOCTYPE x [<!ENTITY a SYSTEM 'file:///etc/hostname'>]><x>&a;</x>"
     with pytest.raises(ByteFault, match="document type"):
-        carrier.rewrite(io.BytesIO(jpeg_with((APP1, hostile))), words)
+        picture_files.rewrite(io.BytesIO(jpeg_with((APP1, hostile))), words)
 
 
 def markers(data: bytes) -> list[int]:
@@ -107,10 +107,10 @@ def extended(packet: bytes, guid: str = "") -> list[tuple[int, bytes]]:
 
 def naming(guid: str) -> tuple[int, bytes]:
     note = Embedding(xmp=(("xmpNote:HasExtendedXMP", Text(guid)),))
-    return (APP1, XMP_MARK + carrier.sidecar(note))
+    return (APP1, XMP_MARK + picture_files.sidecar(note))
 
 
-BODY = carrier.sidecar(Embedding(xmp=(("xmp:Label", Text("y" * 200_000)), ("exif:GPSLatitude", Text("45")))))
+BODY = picture_files.sidecar(Embedding(xmp=(("xmp:Label", Text("y" * 200_000)), ("exif:GPSLatitude", Text("45")))))
 GUID = hashlib.md5(BODY).hexdigest().upper()
 
 
@@ -132,10 +132,10 @@ def test_a_story_of_two_hundred_kilobytes_of_ours_reads_back(jpeg_with: With, ca
     long = Embedding(xmp=(("dc:description", Alt((("x-default", story), ("en", story)))), ("dc:source", Text("s"))))
     after = caption(jpeg_with(), long)
     assert caption(after, long) == after
-    assert xmp.values(xmp.tree(*carrier.packets(io.BytesIO(after))))["dc:description"] == story
+    assert xmp.values(xmp.tree(*picture_files.packets(io.BytesIO(after))))["dc:description"] == story
 
 
-PLAIN = carrier.sidecar(Embedding(xmp=(("xmp:Label", Text("y" * 200_000)),)))
+PLAIN = picture_files.sidecar(Embedding(xmp=(("xmp:Label", Text("y" * 200_000)),)))
 WRONG = [
     ("its digest is wrong", [naming("A" * 32), *extended(PLAIN, "A" * 32)], "does not fit its own digest"),
     ("it is not named", [naming("B" * 32), *extended(PLAIN)], "does not name"),
@@ -148,7 +148,7 @@ def test_extended_xmp_that_is_not_to_be_trusted_is_left_and_said(
     why: str, segments: list[tuple[int, bytes]], said: str, jpeg_with: With, words: Embedding, caption: Caption
 ) -> None:
     data = jpeg_with(*segments)
-    made = carrier.rewrite(io.BytesIO(data), words)
+    made = picture_files.rewrite(io.BytesIO(data), words)
     assert any(said in one for one in made.reports)
     after = caption(data)
     for one in segments[-2:]:
@@ -161,29 +161,29 @@ def test_extended_xmp_that_is_not_to_be_trusted_leaves_where_it_says_a_place(
 ) -> None:
     for segments in ([naming("A" * 32), *extended(BODY, "A" * 32)], extended(BODY)):
         data = jpeg_with(*segments)
-        assert any("says where it was made" in said for said in carrier.rewrite(io.BytesIO(data), words).reports)
+        assert any("says where it was made" in said for said in picture_files.rewrite(io.BytesIO(data), words).reports)
         after = caption(data)
         assert b"GPSLatitude" not in after and b"yyyy" not in after
 
 
 def test_a_second_packet_is_joined_and_said(jpeg_with: With, words: Embedding, caption: Caption) -> None:
     one, two = (
-        (APP1, XMP_MARK + carrier.sidecar(Embedding(xmp=(("xmp:Label", Text(label)), (name, Text("kept"))))))
+        (APP1, XMP_MARK + picture_files.sidecar(Embedding(xmp=(("xmp:Label", Text(label)), (name, Text("kept"))))))
         for label, name in (("one", "xmp:Nickname"), ("two", "xmp:BaseURL"))
     )
-    made = carrier.rewrite(io.BytesIO(jpeg_with(one, two)), words)
+    made = picture_files.rewrite(io.BytesIO(jpeg_with(one, two)), words)
     assert made.reports == ("The file holds 2 XMP packets; they were joined, the first before the others.",)
-    found = xmp.values(xmp.tree(*carrier.packets(io.BytesIO(caption(jpeg_with(one, two))))))
+    found = xmp.values(xmp.tree(*picture_files.packets(io.BytesIO(caption(jpeg_with(one, two))))))
     assert (found["xmp:Label"], found["xmp:Nickname"], found["xmp:BaseURL"]) == ("one", "kept", "kept")
 
 
 def test_resources_over_sixty_four_kilobytes_span_segments_in_order(jpeg_with: With, caption: Caption) -> None:
     held = [Resource(b"8BIM", 0x040C, b"", bytes(range(256)) * 600), Resource(b"8BIM", 0x03ED, b"", b"resolution")]
-    block = resources.join(held)
+    block = image_resources.join(held)
     parts = [(APP13, jpeg.PHOTOSHOP_MARK + block[at : at + 65_000]) for at in range(0, len(block), 65_000)]
     after = caption(jpeg_with(*parts))
     segments, _ = jpeg.split(io.BytesIO(after))
-    kept, tail = resources.split(jpeg.resource_block(segments))
+    kept, tail = image_resources.split(jpeg.resource_block(segments))
     assert [one.data for one in kept[2:]] == [one.data for one in held]
     assert sum(one.marker == APP13 for one in segments) == 3
     assert tail == b""
@@ -192,12 +192,14 @@ def test_resources_over_sixty_four_kilobytes_span_segments_in_order(jpeg_with: W
 def test_the_digest_fits_the_block_and_undeclared_latin_is_transcoded(jpeg_with: With, words: Embedding) -> None:
     old = iim.join([(2, 90, "Võru".encode("latin-1"))])
     held = [Resource(b"8BIM", 0x0404, b"", old), Resource(b"8BIM", 0x0425, b"", bytes(16))]
-    made = carrier.rewrite(io.BytesIO(jpeg_with((APP13, jpeg.PHOTOSHOP_MARK + resources.join(held)))), words)
+    made = picture_files.rewrite(
+        io.BytesIO(jpeg_with((APP13, jpeg.PHOTOSHOP_MARK + image_resources.join(held)))), words
+    )
     assert len(made.reports) == 2 and "digest" in made.reports[0] and "2:90" in made.reports[1]
     assert isinstance(made.pieces[0], bytes)
     data = {
         one.id: one.data
-        for one in resources.split(jpeg.resource_block(jpeg.split(io.BytesIO(made.pieces[0] + SCAN))[0]))[0]
+        for one in image_resources.split(jpeg.resource_block(jpeg.split(io.BytesIO(made.pieces[0] + SCAN))[0]))[0]
     }
     assert data[0x0425] == hashlib.md5(data[0x0404]).digest()
     assert (2, 90, "Võru".encode()) in iim.split(data[0x0404])
@@ -206,7 +208,7 @@ def test_the_digest_fits_the_block_and_undeclared_latin_is_transcoded(jpeg_with:
 def test_exif_that_no_reader_reads_is_left_out_and_said(jpeg_with: With, words: Embedding, caption: Caption) -> None:
     data = jpeg_with((APP1, b"Exif\x00\x00damaged"))
     said = "The Exif in the file cannot be read (This is no TIFF header) and was left out."
-    assert said in carrier.rewrite(io.BytesIO(data), words).reports
+    assert said in picture_files.rewrite(io.BytesIO(data), words).reports
     for embedding in (words, replace(words, drop_text=True)):
         assert b"damaged" not in caption(data, embedding)
 
@@ -224,9 +226,9 @@ def test_exif_over_several_segments_is_one_block(
     size = len(block) // parts + 1
     segments = [(APP1, b"Exif\x00\x00" + block[at : at + size]) for at in range(0, len(block), size)]
     source = jpeg_with(*segments)
-    assert carrier.read(io.BytesIO(source)).has_gps
+    assert picture_files.read(io.BytesIO(source)).has_gps
     after = caption(source)
-    assert not carrier.read(io.BytesIO(after)).has_gps
+    assert not picture_files.read(io.BytesIO(after)).has_gps
     with Image.open(io.BytesIO(after)) as image:
         read = image.getexif()
         assert read.get_ifd(0x8769)[0x927C] == bytes(range(256)) * 40

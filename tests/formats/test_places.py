@@ -17,7 +17,7 @@ from tests.formats.conftest import prove_without_place
 
 from boxlore.core.crosswalk.metadata_values import NAMESPACES, Embedding, Text
 from boxlore.core.errors import ByteFault
-from boxlore.formats import carrier, exif, jpeg, opaque, resources
+from boxlore.formats import exif, image_resources, jpeg, picture_files, places_unread
 
 LATITUDE = "59,26.2234N"
 """What must be nowhere in the end; as rationals 59/1, 26/1, 2234/1."""
@@ -91,7 +91,7 @@ def extended(body: bytes) -> list[tuple[int, bytes]]:
 
 
 def in_resources(number: int, data: bytes) -> bytes:
-    return jpeg.PHOTOSHOP_MARK + resources.join([resources.Resource(b"8BIM", number, b"", data)])
+    return jpeg.PHOTOSHOP_MARK + image_resources.join([image_resources.Resource(b"8BIM", number, b"", data)])
 
 
 def png(*chunks: tuple[bytes, bytes]) -> bytes:
@@ -216,7 +216,7 @@ def says_a_place(data: bytes) -> list[str]:
     return found
 
 
-def joined(made: carrier.Rewrite, data: bytes) -> bytes:
+def joined(made: picture_files.Rewrite, data: bytes) -> bytes:
     return b"".join(piece if isinstance(piece, bytes) else data[piece[0] : sum(piece)] for piece in made.pieces)
 
 
@@ -233,8 +233,8 @@ def test_a_file_leaves_without_its_place_and_with_everything_else(shape: str) ->
     data = (JPEGS | OTHERS)[shape]
     source = io.BytesIO(data)
     assert says_a_place(data) or "compressed" in shape or "XMP, damaged" in shape
-    made = carrier.without_place(source)
-    assert not carrier.is_whole(made, source)
+    made = picture_files.without_place(source)
+    assert not picture_files.is_whole(made, source)
     after = joined(made, data)
     assert says_a_place(after) == []
     assert pixels(after) == pixels(data)
@@ -252,11 +252,11 @@ CAPTION = Embedding(xmp=(("dc:source", Text("TRA-0001")),), remove=("exif:GPSLat
 def test_no_family_copy_carries_it(shape: str) -> None:
     data = (JPEGS | OTHERS)[shape]
     try:
-        after = joined(carrier.rewrite(io.BytesIO(data), CAPTION), data)
-        assert carrier.verify(io.BytesIO(data), io.BytesIO(after), CAPTION) == []
+        after = joined(picture_files.rewrite(io.BytesIO(data), CAPTION), data)
+        assert picture_files.verify(io.BytesIO(data), io.BytesIO(after), CAPTION) == []
     except ByteFault:
         try:
-            after = joined(carrier.copy_without_place(io.BytesIO(data)), data)
+            after = joined(picture_files.copy_without_place(io.BytesIO(data)), data)
         except ByteFault:
             assert shape == "XMP, damaged"  # refused with a sentence
             return
@@ -273,7 +273,7 @@ def test_what_says_no_place_is_the_very_same(files: dict[str, bytes]) -> None:
     plain["a damaged one"] = with_segments((jpeg.APP1, jpeg.XMP_MARK + b"<x:xmpmeta georg"))
     for data in plain.values():
         source = io.BytesIO(data)
-        assert carrier.is_whole(carrier.without_place(source), source)
+        assert picture_files.is_whole(picture_files.without_place(source), source)
 
 
 REFUSED = {
@@ -289,13 +289,13 @@ REFUSED = {
 @pytest.mark.parametrize("why", REFUSED)
 def test_what_cannot_be_cleaned_is_refused(why: str) -> None:
     with pytest.raises(ByteFault) as caught:
-        carrier.without_place(io.BytesIO(REFUSED[why]))
+        picture_files.without_place(io.BytesIO(REFUSED[why]))
     assert caught.value.clause
 
 
 def test_image_resources_that_are_damaged_go_where_they_may_say_one(files: dict[str, bytes]) -> None:
     data = with_segments((jpeg.APP13, in_resources(0x0422, block())[:-8]))
-    made = carrier.without_place(io.BytesIO(data))
+    made = picture_files.without_place(io.BytesIO(data))
     assert "damaged" in made.reports[0] and says_a_place(joined(made, data)) == []
 
 
@@ -306,34 +306,34 @@ def test_a_keyword_of_iim_goes_and_the_others_stay() -> None:
         b"\x1c" + bytes(dataset[:2]) + len(dataset[2]).to_bytes(2, "big") + dataset[2] for dataset in datasets
     ))))  # fmt: skip
     for after in (
-        joined(carrier.without_place(io.BytesIO(data)), data),
-        joined(carrier.rewrite(io.BytesIO(data), CAPTION), data),
+        joined(picture_files.without_place(io.BytesIO(data)), data),
+        joined(picture_files.rewrite(io.BytesIO(data), CAPTION), data),
     ):
-        assert carrier.read(io.BytesIO(after)).iim[2, 25] == ("net",)
-        assert carrier.read(io.BytesIO(after)).iim[2, 120] == ("from the scanner",)
+        assert picture_files.read(io.BytesIO(after)).iim[2, 25] == ("net",)
+        assert picture_files.read(io.BytesIO(after)).iim[2, 120] == ("from the scanner",)
 
 
 def test_a_proof_fails_where_a_picture_has_changed_or_a_place_is_left() -> None:
     data = JPEGS["Exif"]
-    clean = joined(carrier.without_place(io.BytesIO(data)), data)
+    clean = joined(picture_files.without_place(io.BytesIO(data)), data)
     for wrong in (data, clean[:-9] + bytes(7) + clean[-2:]):
         with pytest.raises(ByteFault):
             prove_without_place(io.BytesIO(data), io.BytesIO(wrong))
     heic = OTHERS["HEIC, Exif"]
-    prove_without_place(io.BytesIO(heic), io.BytesIO(joined(carrier.without_place(io.BytesIO(heic)), heic)))
+    prove_without_place(io.BytesIO(heic), io.BytesIO(joined(picture_files.without_place(io.BytesIO(heic)), heic)))
 
 
 def test_marks_on_the_border_of_two_windows_are_seen(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(opaque, "WINDOW", 64)
+    monkeypatch.setattr(places_unread, "WINDOW", 64)
     for before in range(50, 70):
         data = bytes(before) + IN_XMP + bytes(40) + block()
-        after = opaque.cleaned(data)
+        after = places_unread.cleaned(data)
         assert says_a_place(after) == [] and len(after) == len(data)
 
 
 def test_what_only_looks_like_a_structure_is_left(files: dict[str, bytes]) -> None:
     for data in (b"II*\x00\xff\xff\xff\xff", b"II*\x00\x08\x00\x00\x00\x02\x00" + b"\xff" * 40, b"MM\x00*" + bytes(60)):
-        assert opaque.cleaned(b"picture" + data) == b"picture" + data
+        assert places_unread.cleaned(b"picture" + data) == b"picture" + data
 
 
 def webp_with(kind: bytes, body: bytes) -> bytes:
@@ -352,9 +352,9 @@ UNKNOWN = {
 def test_an_unknown_chunk_that_says_a_place_keeps_the_caption_out(shape: str) -> None:
     """It is written over where its length may stay, but no copy that we caption carries it."""
     with pytest.raises(ByteFault, match="says where the file was made"):
-        carrier.rewrite(io.BytesIO(UNKNOWN[shape]), CAPTION)
+        picture_files.rewrite(io.BytesIO(UNKNOWN[shape]), CAPTION)
     if shape.startswith("WebP"):
-        after = joined(carrier.copy_without_place(io.BytesIO(UNKNOWN[shape])), UNKNOWN[shape])
+        after = joined(picture_files.copy_without_place(io.BytesIO(UNKNOWN[shape])), UNKNOWN[shape])
         assert says_a_place(after) == []
 
 
@@ -368,8 +368,8 @@ def test_a_place_that_stands_in_the_picture_itself_is_not_taken_out() -> None:
     at = gps.get(2).at  # type: ignore[union-attr]  # the latitude
     damaged = data[: at + 8] + structure.pack(strip, 4) + data[at + 12 :]
     with pytest.raises(ByteFault, match="stands in the picture"):
-        carrier.rewrite(io.BytesIO(damaged), CAPTION)
-    cleaned = joined(carrier.without_place(io.BytesIO(damaged)), damaged)
+        picture_files.rewrite(io.BytesIO(damaged), CAPTION)
+    cleaned = joined(picture_files.without_place(io.BytesIO(damaged)), damaged)
     with pytest.raises(ByteFault, match="Without its place"):
         prove_without_place(io.BytesIO(damaged), io.BytesIO(cleaned))
 
@@ -382,14 +382,14 @@ def test_a_packet_that_grows_when_it_is_emptied_is_refused() -> None:
         f"{grown}/></rdf:RDF>"
     )
     with pytest.raises(ByteFault, match="cannot be emptied"):
-        opaque.cleaned(body.encode())
+        places_unread.cleaned(body.encode())
 
 
 def test_a_packet_that_is_cut_off_is_refused_where_it_names_a_place_and_else_left() -> None:
     start = f"<rdf:RDF xmlns:rdf='{NAMESPACES['rdf']}'><rdf:Description "
     with pytest.raises(ByteFault, match="XMP that is damaged"):
-        opaque.cleaned(f"{start} decimalLatitude='59'".encode())
-    assert opaque.cleaned(f"{start} geology='59'".encode()) == f"{start} geology='59'".encode()
+        places_unread.cleaned(f"{start} decimalLatitude='59'".encode())
+    assert places_unread.cleaned(f"{start} geology='59'".encode()) == f"{start} geology='59'".encode()
 
 
 def test_a_directory_with_values_in_its_midst_keeps_its_pointer_to_an_emptied_place() -> None:
@@ -404,7 +404,7 @@ def test_a_directory_with_values_in_its_midst_keeps_its_pointer_to_an_emptied_pl
     main = b"\x03\x00" + entry(0x011A, 5, 1, 12) + entry(0x0112, 3, 1, 6) + entry(0x8825, 4, 1, 50) + bytes(4)
     data = b"II*\x00\x08\x00\x00\x00" + main + gps
     for before in (data, exif.MARK + data):
-        after = opaque.cleaned(before)
+        after = places_unread.cleaned(before)
         assert len(after) == len(before)
         assert set(says_a_place(after)) <= {"Exif.Image.GPSTag"}  # the pointer alone, which leads to nothing
     assert exif.is_block(exif.block(data)) and says_a_place(data)

@@ -10,7 +10,7 @@ from PIL import Image
 
 from boxlore.core.crosswalk.metadata_values import Embedding, Text
 from boxlore.core.errors import ByteFault
-from boxlore.formats import carrier, exif, png, xmp
+from boxlore.formats import exif, picture_files, png, xmp
 
 Caption = Callable[..., bytes]
 
@@ -46,7 +46,7 @@ def test_other_chunks_stay_to_the_byte_wrong_checks_included(files: dict[str, by
 
 @pytest.mark.parametrize("compressed", [False, True])
 def test_the_files_own_packet_is_read_and_kept(compressed: bool, files: dict[str, bytes], caption: Caption) -> None:
-    packet = carrier.sidecar(Embedding(xmp=(("xmp:Label", Text("theirs")),)))
+    packet = picture_files.sidecar(Embedding(xmp=(("xmp:Label", Text("theirs")),)))
     body = zlib.compress(packet) if compressed else packet
     text = b"XML:com.adobe.xmp\x00" + bytes((compressed, 0)) + b"en\x00word\x00" + body
     after = caption(with_chunks(files["png"], chunk(b"iTXt", text)))
@@ -81,7 +81,7 @@ def test_exif_written_out_in_a_text_goes_with_its_place(files: dict[str, bytes],
     for one in (*damaged, b"exif:GPSLatitude\x0045/1", b"Comment\x00GPSLatitude: 45"):
         for data in (chunk(b"tEXt", one), zipped(one)):
             source = with_chunks(files["png"], data)
-            made = carrier.rewrite(io.BytesIO(source), Embedding(xmp=(("dc:title", Text("x")),)))
+            made = picture_files.rewrite(io.BytesIO(source), Embedding(xmp=(("dc:title", Text("x")),)))
             assert made.reports == ("A text in the file that tells where it was made was left out.",)
             assert data not in caption(source)
     for kept in (none, iptc):
@@ -151,8 +151,8 @@ def test_a_packet_without_its_fields_is_none(files: dict[str, bytes], caption: C
 
 def test_a_second_packet_is_joined(files: dict[str, bytes], caption: Caption) -> None:
     packets = [
-        chunk(b"iTXt", png.KEYWORD + bytes(4) + carrier.sidecar(Embedding(xmp=((name, Text("kept")),))))
+        chunk(b"iTXt", png.KEYWORD + bytes(4) + picture_files.sidecar(Embedding(xmp=((name, Text("kept")),))))
         for name in ("xmp:Nickname", "xmp:BaseURL")
     ]
-    found = xmp.values(xmp.tree(*carrier.packets(io.BytesIO(caption(with_chunks(files["png"], *packets))))))
+    found = xmp.values(xmp.tree(*picture_files.packets(io.BytesIO(caption(with_chunks(files["png"], *packets))))))
     assert found["xmp:Nickname"] == found["xmp:BaseURL"] == "kept"

@@ -13,8 +13,8 @@ from PIL import Image
 from boxlore.core.crosswalk.metadata_values import Embedding, Text
 from boxlore.core.errors import ByteFault
 from boxlore.disk.writing import write_pieces
-from boxlore.formats import carrier, iim, resources, tiff, xmp
-from boxlore.formats.resources import Resource
+from boxlore.formats import iim, image_resources, picture_files, tiff, xmp
+from boxlore.formats.image_resources import Resource
 
 Caption = Callable[..., bytes]
 NAMES = ["tiff", "tiff-16", "tiff-tiles", "tiff-pages", "tiff-motorola", "tiff-big", "tiff-big-motorola"]
@@ -54,21 +54,21 @@ def with_tags(*extra: tuple[int, int, int, bytes], byteorder: str = "<") -> byte
 
 def test_iim_and_resources_are_merged_and_the_digest_is_right(caption: Caption) -> None:
     block = iim.join([(2, 90, b"Haapsalu"), (2, 55, b"20260301")])
-    held = resources.join([Resource(b"8BIM", 0x040C, b"", b"thumb"), Resource(b"8BIM", 0x0404, b"", block)])
+    held = image_resources.join([Resource(b"8BIM", 0x040C, b"", b"thumb"), Resource(b"8BIM", 0x0404, b"", block)])
     data = with_tags((33723, 7, len(block), block), (34377, 1, len(held), held))
     with tifffile.TiffFile(io.BytesIO(caption(data))) as read:
         tags = read.pages[0].tags
         made = {one[:2]: one[2] for one in iim.split(bytes(tags[33723].value))}
         assert made[2, 90] == b"Haapsalu" and made[2, 55] == b"19120000"
-        parts, _ = resources.split(bytes(tags[34377].value))
+        parts, _ = image_resources.split(bytes(tags[34377].value))
         assert [one.id for one in parts] == [0x0404, 0x0425, 0x040C]
         assert parts[0].data == bytes(tags[33723].value)
-        assert resources.iim_of(parts)[1] == []
+        assert image_resources.iim_of(parts)[1] == []
 
 
 def test_iim_in_the_resources_alone_is_used_and_written_to_both(caption: Caption) -> None:
-    held = resources.join([Resource(b"8BIM", 0x0404, b"", iim.join([(2, 90, b"Haapsalu")]))])
-    found = carrier.read(io.BytesIO(caption(with_tags((34377, 1, len(held), held)))))
+    held = image_resources.join([Resource(b"8BIM", 0x0404, b"", iim.join([(2, 90, b"Haapsalu")]))])
+    found = picture_files.read(io.BytesIO(caption(with_tags((34377, 1, len(held), held)))))
     assert found.iim[2, 90] == ("Haapsalu",)
 
 
@@ -193,9 +193,9 @@ def test_a_classic_file_of_nearly_four_gigabytes(tmp_path: Path, words: Embeddin
 
 
 def test_a_packet_of_the_files_own_survives(caption: Caption) -> None:
-    packet = carrier.sidecar(Embedding(xmp=(("xmp:Label", Text("theirs")),)))
+    packet = picture_files.sidecar(Embedding(xmp=(("xmp:Label", Text("theirs")),)))
     after = caption(with_tags((700, 1, len(packet), packet), byteorder=">"))
-    assert xmp.values(xmp.tree(*carrier.packets(io.BytesIO(after))))["xmp:Label"] == "theirs"
+    assert xmp.values(xmp.tree(*picture_files.packets(io.BytesIO(after))))["xmp:Label"] == "theirs"
 
 
 def test_texts_that_share_their_bytes_are_zeroed_together(caption: Caption, words: Embedding) -> None:
@@ -225,7 +225,7 @@ def cleaned(data: bytes, tmp_path: Path) -> bytes:
     source, target = tmp_path / "scan.tif", tmp_path / "open.tif"
     source.write_bytes(data)
     with open(source, "rb") as file, open(target, "wb") as out:
-        write_pieces(carrier.without_place(file).pieces, file, out)
+        write_pieces(picture_files.without_place(file).pieces, file, out)
     return target.read_bytes()
 
 

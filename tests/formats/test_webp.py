@@ -9,7 +9,7 @@ from PIL import Image
 
 from boxlore.core.crosswalk.metadata_values import Embedding, Text
 from boxlore.core.errors import ByteFault
-from boxlore.formats import carrier, webp
+from boxlore.formats import picture_files, webp
 
 Caption = Callable[..., bytes]
 
@@ -102,8 +102,8 @@ def test_too_large_a_packet_or_copy_is_refused(monkeypatch: pytest.MonkeyPatch, 
     data = riff(EXTENDED, LOSSY, chunk(b"XMP ", b"x" * 99))
     monkeypatch.setattr("boxlore.formats.xmp.MOST_BYTES", 50)
     with pytest.raises(ByteFault, match="99 bytes"):
-        carrier.rewrite(io.BytesIO(data), words)
+        picture_files.rewrite(io.BytesIO(data), words)
     monkeypatch.setattr(webp, "MOST", 50)
     with pytest.raises(ByteFault, match="4 GiB") as caught:
-        carrier.rewrite(io.BytesIO(riff(EXTENDED, LOSSY)), words)
+        picture_files.rewrite(io.BytesIO(riff(EXTENDED, LOSSY)), words)
     assert caught.value.offset == 4

@@ -6,7 +6,7 @@ import pytest
 
 from boxlore.core.crosswalk.metadata_values import Embedding, Text, bag
 from boxlore.core.errors import ByteFault
-from boxlore.formats import merging, xmp
+from boxlore.formats import xmp, xmp_merging
 
 META = b"<x:xmpmeta xmlns:x='adobe:ns:meta/'>%s</x:xmpmeta>"
 RDF = b"<rdf:RDF xmlns:rdf='http://www.w3.org/1999/02/22-rdf-syntax-ns#'/>"
@@ -55,7 +55,7 @@ def test_padding_and_trailer() -> None:
 
 def divided(*properties: tuple[str, int], most: int = 65502) -> tuple[bytes, bytes, str]:
     theirs = Embedding(xmp=tuple((name, Text("x" * size)) for name, size in properties))
-    root, _ = merging.captioned(b"", theirs)
+    root, _ = xmp_merging.captioned(b"", theirs)
     return xmp.divide(root, most, ("dc:source",))
 
 
@@ -92,12 +92,14 @@ def test_a_note_in_either_shape_goes_when_the_packets_are_one() -> None:
 
 
 def test_values_are_plain_texts_and_unknown_names_are_left_out() -> None:
-    root, _ = merging.captioned(b"", Embedding(xmp=(("dc:subject", bag("a", "b", "a")), ("dc:source", Text(" s ")))))
+    root, _ = xmp_merging.captioned(
+        b"", Embedding(xmp=(("dc:subject", bag("a", "b", "a")), ("dc:source", Text(" s "))))
+    )
     assert xmp.values(root) == {"dc:subject": "a; b", "dc:source": "s"}
 
 
 def test_read_back_names_what_is_missing_or_more() -> None:
-    root, _ = merging.captioned(b"", Embedding(xmp=(("dc:subject", bag("a", "b")), ("dc:source", Text("s")))))
+    root, _ = xmp_merging.captioned(b"", Embedding(xmp=(("dc:subject", bag("a", "b")), ("dc:source", Text("s")))))
     assert xmp.read_back(root, Embedding(xmp=(("dc:subject", bag("a")),))) == []
     wrong = (("dc:subject", bag("a", "c")), ("dc:source", Text("t")), ("dc:title", Text("t")))
     assert xmp.read_back(root, Embedding(xmp=wrong)) == ["dc:subject", "dc:source", "dc:title"]
@@ -106,7 +108,7 @@ def test_read_back_names_what_is_missing_or_more() -> None:
 
 def test_a_large_property_written_as_an_attribute_moves_too() -> None:
     rdf = RDF.replace(b"/>", b"><rdf:Description rdf:about='' xmlns:o='urn:o' o:a='%s'/></rdf:RDF>" % (b"x" * 90_000))
-    root, _ = merging.captioned(META % rdf, Embedding(xmp=(("dc:source", Text("s")),)))
+    root, _ = xmp_merging.captioned(META % rdf, Embedding(xmp=(("dc:source", Text("s")),)))
     standard, extended, _ = xmp.divide(root, 65502, ("dc:source",))
     assert len(standard) < 1000 and b"x" * 90_000 in extended
     assert xmp.values(xmp.parse(standard))["dc:source"] == "s"

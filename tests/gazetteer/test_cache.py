@@ -8,7 +8,7 @@ import pytest
 
 from boxlore.core.errors import CouldNot
 from boxlore.gazetteer.index import cache_folder, index_path
-from boxlore.gazetteer.opening import open_anyway, open_gazetteer
+from boxlore.gazetteer.lookup import open_anyway, open_gazetteer
 
 
 def test_without_a_home_the_index_is_made_for_this_time(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -17,10 +17,10 @@ from PIL import Image, ImageDraw
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.places.reading import Place, PlaceReading
-from boxlore.core.records.containers import Mark
 from boxlore.core.records.item_record import PersonShown, Record, ScanFile, StatementView
+from boxlore.core.records.marks import Mark
 from boxlore.core.statements import Said, Source, Sure
-from boxlore.sheets.figure import front_of, picture_key
+from boxlore.sheets.picture_on_paper import front_of, picture_key
 from boxlore.sheets.print_run import Printing
 
 ON = date(2026, 11, 25)

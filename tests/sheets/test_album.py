@@ -16,7 +16,7 @@ from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.captions import Style
 from boxlore.core.records.item_record import Record
 from boxlore.sheets.album import left_out_words, make_sheet
-from boxlore.sheets.figure import Room, Shelf, back_of, figure, outline_key
+from boxlore.sheets.picture_on_paper import Room, Shelf, back_of, figure, outline_key
 from boxlore.sheets.print_run import BOOK_SIZES, Printing
 from boxlore.sheets.theme import LARGE_PRINT, THEMES
 

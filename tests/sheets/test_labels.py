@@ -9,8 +9,8 @@ import pikepdf
 import pytest
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.records.containers import Mark
 from boxlore.core.records.item_record import Record
+from boxlore.core.records.marks import Mark
 from boxlore.sheets.labels import SIZES, enclosures, make_labels, years_of
 from boxlore.sheets.print_run import Printing
 

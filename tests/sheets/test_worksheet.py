@@ -9,9 +9,9 @@ import pikepdf
 from boxlore.core.crosswalk import captions
 from boxlore.core.records.item_record import Record
 from boxlore.core.sitting.worksheet_codes import read_answers, read_code
-from boxlore.sheets.figure import Room, Shelf, figure
+from boxlore.sheets.picture_on_paper import Room, Shelf, figure
 from boxlore.sheets.print_run import Printing
-from boxlore.sheets.safe_words import FIRST_STRONG, POP
+from boxlore.sheets.printable_words import FIRST_STRONG, POP
 from boxlore.sheets.theme import LARGE_PRINT, Theme
 from boxlore.sheets.typesetting import MOST_LETTERS, shortened
 from boxlore.sheets.worksheet import blank_answers, make_worksheet, questions_of, with_unnamed, worksheet_theme

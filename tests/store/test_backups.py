@@ -122,7 +122,7 @@ import resource, signal, sys
 from pathlib import Path
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.telling.statements import Teller, Telling
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 with open_collection(Path(sys.argv[1])) as collection:
     Teller(collection).tell(find_item(collection, "TRA-0001"), "story", "It rained", Telling())
     signal.signal(signal.SIGXFSZ, signal.SIG_IGN)

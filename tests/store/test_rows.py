@@ -9,9 +9,9 @@ import pytest
 from boxlore.core.errors import BoxloreError, CouldNot
 from boxlore.core.statements import Kind, Subject
 from boxlore.store.values import Draft
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import DATABASE, open_collection
-from boxlore.tasks.collection.records import record_of
+from boxlore.tasks.collection.records_for_outputs import record_of
 
 Bare = Callable[[int], Path]
 

@@ -20,25 +20,25 @@ from pathlib import Path
 import exiv2
 import pytest
 from tests.formats.conftest import picture
-from tests.formats.test_bare import CARRIERS
+from tests.formats.test_picture_alone import CARRIERS
 
-from boxlore.core.crosswalk.repository import NOT_SAID, TAKES
+from boxlore.core.crosswalk.receiving_archive import NOT_SAID, TAKES
 from boxlore.core.errors import CouldNot
-from boxlore.core.fields.namings import NamingAnswer
+from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.records.audience import To
 from boxlore.core.statements import KEEPER, Kind, Subject
 from boxlore.tasks.archive.name_answers import decide
 from boxlore.tasks.archive.offer import offer
 from boxlore.tasks.archive.transfer import TransferOrder, name_search, transfer
 from boxlore.tasks.collection.gate import Gate
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection, start
-from boxlore.tasks.collection.records import Selection, seen_by
+from boxlore.tasks.collection.own_wording import without_wording
+from boxlore.tasks.collection.records_for_outputs import Selection, seen_by
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.collection.wording import without_wording
 from boxlore.tasks.outputs.copies import copies
-from boxlore.tasks.outputs.pages import pages
-from boxlore.tasks.outputs.sheets import PrintOrder, labels, sheet, slips, worksheet
+from boxlore.tasks.outputs.printed_sheets import PrintOrder, labels, sheet, slips, worksheet
+from boxlore.tasks.outputs.web_pages import pages
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import Planned, ScanSide
 from boxlore.tasks.sitting.recordings import keep_recording

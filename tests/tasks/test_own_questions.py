@@ -16,13 +16,13 @@ from boxlore.core.sitting.worksheet_codes import CodedLine, own_number, write_co
 from boxlore.core.statements import Kind, Said, Source
 from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.archive.transfer import transfer
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.prompts import FILE_NAME
-from boxlore.tasks.collection.records import Selection, record_of, seen_by
+from boxlore.tasks.collection.records_for_outputs import Selection, record_of, seen_by
 from boxlore.tasks.outputs.copies import copies
-from boxlore.tasks.outputs.pages import pages
-from boxlore.tasks.outputs.sheets import PrintOrder, own_questions, sheet, worksheet
+from boxlore.tasks.outputs.printed_sheets import PrintOrder, own_questions, sheet, worksheet
+from boxlore.tasks.outputs.web_pages import pages
 from boxlore.tasks.people.registry import set_audience
 from boxlore.tasks.sitting.correcting import settle
 from boxlore.tasks.sitting.item_list import BEGUN, about, state_of

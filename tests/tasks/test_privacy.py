@@ -19,19 +19,19 @@ import pikepdf
 import pytest
 from PIL import Image
 
-from boxlore.core.crosswalk.repository import NOT_SAID, TAKES
+from boxlore.core.crosswalk.receiving_archive import NOT_SAID, TAKES
 from boxlore.core.errors import CouldNot
 from boxlore.core.records.audience import To
 from boxlore.core.statements import KEEPER, Kind, Said, read_source
 from boxlore.tasks.archive.offer import offer
 from boxlore.tasks.archive.transfer import TransferOrder as Transfer
 from boxlore.tasks.archive.transfer import names_left, transfer
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
-from boxlore.tasks.collection.records import Selection, records, seen_by
+from boxlore.tasks.collection.records_for_outputs import Selection, records, seen_by
 from boxlore.tasks.outputs.copies import copies
-from boxlore.tasks.outputs.pages import pages
-from boxlore.tasks.outputs.sheets import PrintOrder, labels, sheet, slips, worksheet
+from boxlore.tasks.outputs.printed_sheets import PrintOrder, labels, sheet, slips, worksheet
+from boxlore.tasks.outputs.web_pages import pages
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import by_suffix
 from boxlore.tasks.sitting.recordings import keep_recording

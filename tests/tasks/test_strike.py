@@ -11,7 +11,7 @@ import pytest
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.pictures import FILE_WORDS, FileFacts
 from boxlore.core.statements import Kind, Subject
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.strike import carriers, left_words, meant, strike_out, targets, targets_everywhere, words_about

@@ -28,7 +28,7 @@ from textual.keys import _character_to_key, key_to_character
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind
 from boxlore.tasks.collection.opening import Collection, open_collection, start
-from boxlore.tasks.collection.records import records
+from boxlore.tasks.collection.records_for_outputs import records
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import by_suffix

@@ -9,7 +9,7 @@ from tests.tui.conftest import Hands, hands_on, run_to_its_end
 
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tui.app import Boxlore
-from boxlore.tui.screens.item import ItemScreen
+from boxlore.tui.screens.sitting_keys import ItemScreen
 
 
 def fill_the_disk(collection: Collection, *, full: bool) -> None:

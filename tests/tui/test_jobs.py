@@ -15,10 +15,10 @@ from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.check import ItemFinding, check, grouped
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.progress import QUIET
-from boxlore.tasks.collection.records import Selection, records
+from boxlore.tasks.collection.records_for_outputs import Selection, records
 from boxlore.tasks.telling.statements import Teller, Telling
-from boxlore.tui.jobs.table import TASKS
-from boxlore.tui.jobs.task import Group, selection_of
+from boxlore.tui.menu_tasks.table import TASKS
+from boxlore.tui.menu_tasks.task import Group, selection_of
 
 
 def start(collected: Path, task: str, /, **answers: str) -> list[str]:

@@ -14,8 +14,8 @@ from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind
 from boxlore.tasks.collection.opening import open_collection, start
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.originals.house import house_of
-from boxlore.tasks.originals.housing import About, note_container
+from boxlore.tasks.originals.housing_changes import About, note_container
+from boxlore.tasks.originals.housing_now import house_of
 
 Opens = Callable[..., Any]
 COUNT = 20

@@ -16,7 +16,7 @@ from PIL import Image
 
 from boxlore.core.records.item_record import Record
 from boxlore.tasks.collection.opening import open_collection
-from boxlore.tasks.collection.records import records
+from boxlore.tasks.collection.records_for_outputs import records
 
 Opens = Callable[..., Any]
 

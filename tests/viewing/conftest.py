@@ -23,11 +23,11 @@ from PIL import Image, ImageDraw
 from boxlore.core.records.item_record import Record
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.scans.files import files_given
+from boxlore.tasks.scans.given_files import files_given
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import by_suffix
 from boxlore.tasks.sitting.session import Sitting
-from boxlore.tasks.sitting.showing import Showing
+from boxlore.tasks.sitting.tellers_page import Showing
 from boxlore.viewing.server import Server, serving
 
 CHROMIUM = next(

@@ -11,7 +11,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.audiences import read_audience
 from boxlore.core.fields.letters import is_blank
 from boxlore.core.statements import KEEPER, Source, typed_source
-from boxlore.tasks.collection.records import Selection
+from boxlore.tasks.collection.records_for_outputs import Selection
 
 Decorator = Callable[[Callable[..., Any]], Callable[..., Any]]
 

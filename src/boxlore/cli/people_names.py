@@ -4,9 +4,9 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.core.errors import WrongUse
-from boxlore.core.people.name_parts import PARTS
+from boxlore.core.people.names.parts import PARTS
 from boxlore.tasks.collection.opening import open_collection
-from boxlore.tasks.people.naming import names_told, settle_name
+from boxlore.tasks.people.names_taken_apart import names_told, settle_name
 from boxlore.tasks.people.registry import find_person
 from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.telling.understanding import parts_words

@@ -12,7 +12,7 @@ from boxlore.core.statements import Sure
 from boxlore.tasks.sitting import course
 from boxlore.tasks.sitting.item_list import Listing
 from boxlore.tasks.sitting.session import AUDIENCES, Sitting
-from boxlore.tasks.sitting.showing import Showing
+from boxlore.tasks.sitting.tellers_page import Showing
 
 _SURE = tuple(str(sureness) for sureness in Sure if sureness is not Sure.NOT_KNOWN)
 

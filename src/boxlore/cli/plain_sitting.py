@@ -21,14 +21,14 @@ from boxlore.core.dates.family_display import FamilyWay, family_display
 from boxlore.core.errors import BoxloreError, WrongUse
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import Record, StatementView
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.prompts import Prompt
 from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.sitting import course
 from boxlore.tasks.sitting.item_list import Listing, filtered
 from boxlore.tasks.sitting.linking import RELATIONS, SAME, relate, related_lines, same_as
 from boxlore.tasks.sitting.session import COME_BACK, Sitting
-from boxlore.tasks.sitting.showing import Showing
+from boxlore.tasks.sitting.tellers_page import Showing
 from boxlore.tasks.sitting.which_date import OpenDate
 from boxlore.tasks.sitting.which_meant import OpenQuestion, choose_meant, open_question
 from boxlore.tasks.sitting.which_name import OpenName, open_name

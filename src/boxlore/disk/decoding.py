@@ -16,7 +16,7 @@ from pathlib import Path
 from PIL import Image
 
 from boxlore.core.errors import BoxloreError, CouldNot
-from boxlore.disk.regular import open_regular
+from boxlore.disk.regular_file import open_regular
 
 MOST_PIXELS = 1 << 30
 """A gigapixel (32,768 by 32,768): an A3 sheet at 1,900 pixels an inch. A larger picture is refused by its header."""

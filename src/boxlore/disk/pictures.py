@@ -14,9 +14,9 @@ from pathlib import Path
 from PIL import Image, TiffImagePlugin
 
 from boxlore.core.errors import CouldNot
+from boxlore.disk.colour_modes import in_plain_mode, in_srgb, on_white
 from boxlore.disk.decoding import is_heif, load, opened, refuse_too_many_pixels
-from boxlore.disk.modes import in_plain_mode, in_srgb, on_white
-from boxlore.disk.regular import open_regular
+from boxlore.disk.regular_file import open_regular
 
 MEDIA_TYPES = {
     "JPEG": "image/jpeg",

@@ -14,7 +14,7 @@ from typing import BinaryIO
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import Finding, Severity, make_finding
-from boxlore.disk.regular import open_regular
+from boxlore.disk.regular_file import open_regular
 from boxlore.disk.unfinished import is_free, unfinished_folder
 from boxlore.disk.writing import could_not
 

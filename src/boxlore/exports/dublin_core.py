@@ -17,8 +17,8 @@ from boxlore.core.crosswalk.dublin_core import CollectionFacts, DcValue, dcterms
 from boxlore.core.fields.language import language_tag
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.records.item_record import Record
-from boxlore.exports.markup import xml_text
-from boxlore.exports.required import Required, missing
+from boxlore.exports.escaping import xml_text
+from boxlore.exports.required_fields import Required, missing
 
 RECORDS = "urn:boxlore:records:1"
 OAI_DC = "http://www.openarchives.org/OAI/2.0/oai_dc/"

@@ -16,12 +16,12 @@ from lxml import etree
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, access_words, disagreements, rights_of, who_said
 from boxlore.core.crosswalk.extent import Extent
-from boxlore.core.crosswalk.scan_names import packed_path
+from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.findings import Finding, Severity, make_finding, several
-from boxlore.core.originals.description import custody_lines, physical_lines
+from boxlore.core.originals.physical_description import custody_lines, physical_lines
 from boxlore.core.records.item_record import Record
 from boxlore.exports.dublin_core import plain_fault
-from boxlore.exports.ead_spellings import Dialect
+from boxlore.exports.ead_dialects import Dialect
 
 
 @dataclass(slots=True)

@@ -20,10 +20,10 @@ from boxlore.core.crosswalk.dublin_core import (
     size_words,
 )
 from boxlore.core.crosswalk.extent import Extent
-from boxlore.core.crosswalk.scan_names import packed_path
+from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.item_record import Record
-from boxlore.exports.markup import clean
+from boxlore.exports.escaping import clean
 
 COLUMNS = (
     "Level of description", "Reference code", "Identifier", "Title", "Date", "Date (EDTF)", "Extent", "Box", "Folder",

@@ -14,7 +14,7 @@ from typing import BinaryIO
 from urllib.parse import quote
 
 from boxlore.core.crosswalk.dublin_core import AAT, CollectionFacts, DcValue, process_term, terms
-from boxlore.core.crosswalk.scan_names import packed_path
+from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.fields.language import language_tag
 from boxlore.core.fields.originals import SIZE_WORDS, SizeMm
 from boxlore.core.fields.pictures import EMBEDDED_WORDS, FILE_WORDS, SHOWS_WORDS, FileFacts, Shows
@@ -26,8 +26,8 @@ from boxlore.core.places.reading import full_name
 from boxlore.core.records.item_record import PersonShown, Record, ScanFile, StatementView, every_told
 from boxlore.core.records.readings import value_text
 from boxlore.core.statements import SURENESS, Said, Source
-from boxlore.exports.markup import iri, literal
-from boxlore.exports.required import Required, missing
+from boxlore.exports.escaping import iri, literal
+from boxlore.exports.required_fields import Required, missing
 
 EDTF = "http://id.loc.gov/datatypes/edtf/EDTF"
 TERMS = "urn:boxlore:terms:"

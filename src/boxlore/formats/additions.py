@@ -21,7 +21,7 @@ from lxml import etree
 from boxlore.core.crosswalk.metadata_values import Alt, Bag, Embedding, ExistingMetadata, Seq, Struct, Text, XmpValue
 from boxlore.core.crosswalk.xmp_and_iim import NOT_THE_PICTURES
 from boxlore.core.errors import ByteFault
-from boxlore.formats import carrier, exif, iim, merging, written_places, xmp, xmp_places
+from boxlore.formats import exif, iim, picture_files, places_in_texts, xmp, xmp_merging, xmp_places
 from boxlore.formats.xmp_names import LANG, RDF, XML, clark_name
 
 WROTE = "boxlore:wrote"
@@ -33,7 +33,7 @@ REPEATABLE = frozenset({(2, 25), (2, 80), (2, 122)})
 OF_DATE_AND_PLACE = (*sorted(iim.NAMED_PLACES), (2, 55), (2, 60))
 """Datasets that say when and where (IIM 4.2, chapter 6)."""
 
-_BY_IDENTIFIER = frozenset({merging.REGIONS, merging.FACES})
+_BY_IDENTIFIER = frozenset({xmp_merging.REGIONS, xmp_merging.FACES})
 _BOOKKEEPING = frozenset({WROTE, "xmp:MetadataDate"})
 """What these took the place of says nothing to a person."""
 _DAY = "Exif DateTimeOriginal"
@@ -51,14 +51,14 @@ def over_our_own(embedding: Embedding, copy: BinaryIO, scan: BinaryIO) -> tuple[
 
     Also sentences about texts of another program that the record's took the place of. Raises ByteFault.
     """
-    merge = _merge_of(embedding, xmp.tree(*carrier.packets(copy)), carrier.read(copy), _of_scan(scan))
+    merge = _merge_of(embedding, xmp.tree(*picture_files.packets(copy)), picture_files.read(copy), _of_scan(scan))
     return merge.merged(), merge.reports
 
 
 def over_our_sidecar(embedding: Embedding, packet: bytes, scan: BinaryIO) -> tuple[bytes, list[str]]:
     """As `over_our_own`, for a caption that lies beside its copy: the new packet. Raises ByteFault."""
     merge = _merge_of(embedding, xmp.tree(packet), ExistingMetadata({}, {}, {}), _of_scan(scan))
-    root, _ = merging.captioned(packet, merge.merged())
+    root, _ = xmp_merging.captioned(packet, merge.merged())
     return xmp.serialize(root, padding=0), merge.reports
 
 
@@ -158,7 +158,7 @@ def _merge_of(embedding: Embedding, root: etree._Element, old: ExistingMetadata,
 def _of_scan(scan: BinaryIO) -> set[str]:
     """The digests of what the scan's file says of its own date and place; none of a file that cannot be read."""
     try:
-        held, old = _held(xmp.tree(*carrier.packets(scan)), NOT_THE_PICTURES), carrier.read(scan)
+        held, old = _held(xmp.tree(*picture_files.packets(scan)), NOT_THE_PICTURES), picture_files.read(scan)
     except ByteFault:
         return set()
     leaves = [leaf for name, value in held.items() for leaf in _leaves(name, value)]
@@ -213,7 +213,7 @@ class _Merge:
                 return self._text(name, words, whole=whole)
             case Alt(alternatives):
                 left = [row for row in alternatives if whole or not self._is_ours(_in_language(name, row[0]), row[1])]
-                return Alt(tuple((tag, written_places.cut_out(words)) for tag, words in left)) if left else None
+                return Alt(tuple((tag, places_in_texts.cut_out(words)) for tag, words in left)) if left else None
             case Bag(items) | Seq(items):
                 members = [rest for item in items if (rest := self._rest(f"{name}[]", item, whole=whole))]
                 return type(value)(tuple(members)) if members else None
@@ -236,7 +236,7 @@ class _Merge:
         if xmp_places.is_coordinate(clark_name(property_name)) or xmp_places.is_keyword(words):
             self.said_place = True
             return None
-        return Text(written_places.cut_out(words))
+        return Text(places_in_texts.cut_out(words))
 
     def _joined(self, name: str, ours: XmpValue | None, theirs: XmpValue) -> XmpValue:
         match ours, theirs:
@@ -272,7 +272,7 @@ class _Merge:
         rows = dict(self.embedding.iim) | dict.fromkeys(self.embedding.unfilled_iim, ())
         for key, ours in rows.items():
             texts = (words for words in self.old.iim.get(key, ()) if not self._is_ours(_dataset(key), words))
-            theirs = [written_places.cut_out(words) for words in texts if not xmp_places.is_keyword(words)]
+            theirs = [places_in_texts.cut_out(words) for words in texts if not xmp_places.is_keyword(words)]
             if theirs and ours and key not in REPEATABLE:
                 self._say(_dataset(key), theirs)
                 theirs = []

@@ -16,8 +16,8 @@ from typing import NamedTuple
 
 from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
-from boxlore.formats import maker_notes, written_places
-from boxlore.formats.directory import MOST_DIRECTORIES, SIZES, Directory, Entry, Tiff, open_tiff
+from boxlore.formats import maker_notes, places_in_texts
+from boxlore.formats.tiff_directories import MOST_DIRECTORIES, SIZES, Directory, Entry, Tiff, open_tiff
 
 EXIF_IFD, GPS_IFD, INTEROPERABILITY_IFD, SUB_IFDS = 0x8769, 0x8825, 0xA005, 0x014A
 MARK = b"Exif\x00\x00"
@@ -166,7 +166,7 @@ def place_patches(tiff: Tiff) -> list[Patch]:
 
 
 def text_patches(tiff: Tiff) -> list[Patch]:
-    """Spaces over the points that are written into texts (see `written_places`), value by value, as they may touch."""
+    """Spaces over the points that are written into texts (see `places_in_texts`), value by value, as they may touch."""
     return [
         (entry.value_at + at, new)
         for directory in all_directories(tiff)
@@ -175,7 +175,7 @@ def text_patches(tiff: Tiff) -> list[Patch]:
         and entry.tag not in (MAKER_NOTE, XMP)
         and tiff.offset_size < entry.length <= MOST_GPS_VALUE
         if _lies_inside(tiff, entry)
-        for at, new in written_places.patches(tiff.value(entry))
+        for at, new in places_in_texts.patches(tiff.value(entry))
     ]
 
 

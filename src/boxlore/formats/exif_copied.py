@@ -2,7 +2,7 @@
 
 from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, opaque, written_places
+from boxlore.formats import exif, places_in_texts, places_unread
 
 
 def captioned_or_left_out(data: bytes, embedding: Embedding, most: int = 1 << 30) -> tuple[bytes, list[str]]:
@@ -18,9 +18,9 @@ def captioned_or_left_out(data: bytes, embedding: Embedding, most: int = 1 << 30
         looks = exif.only_looks(body)
         return (mark + looks if looks else b""), []
     try:
-        points = written_places.joined(exif.text_patches(exif.block(body)), written_places.patches(body))
+        points = places_in_texts.joined(exif.text_patches(exif.block(body)), places_in_texts.patches(body))
         changed = exif.captioned(exif.apply(body, points), embedding, most)
-        reports = [written_places.said("a text in the Exif of the file")] if points else []
-        return mark + opaque.cleaned(changed, only_place=True, texts=False), reports
+        reports = [places_in_texts.said("a text in the Exif of the file")] if points else []
+        return mark + places_unread.cleaned(changed, only_place=True, texts=False), reports
     except ByteFault as fault:
         return b"", [f"The Exif in the file cannot be read ({fault.why}) and was left out."]

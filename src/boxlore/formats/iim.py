@@ -7,7 +7,7 @@ transcoded. A text longer than IIM allows is cut between two characters, and a s
 from collections.abc import Iterable, Iterator, Mapping
 
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, written_places
+from boxlore.formats import exif, places_in_texts
 from boxlore.formats.xmp_places import is_keyword_of_place
 
 Dataset = tuple[int, int, bytes]
@@ -171,11 +171,11 @@ def without_places(datasets: Iterable[Dataset]) -> tuple[list[Dataset], list[str
     """The datasets without coordinates and without places by their names; and sentences about texts of a person."""
     kept, reports = list[Dataset](), list[str]()
     for record, number, value in datasets:
-        points = written_places.patches(value) if _is_text(record, number) else []
+        points = places_in_texts.patches(value) if _is_text(record, number) else []
         if (record, number) in NAMED_PLACES:
             reports.append(f"IIM {record}:{number:02d} of the file names a place and was taken out.")
         elif not is_place((record, number, value)):
-            reports += [written_places.said(f"IIM {record}:{number:02d} of the file")] if points else []
+            reports += [places_in_texts.said(f"IIM {record}:{number:02d} of the file")] if points else []
             kept.append((record, number, exif.apply(value, points)))
     return kept, reports
 
@@ -209,8 +209,8 @@ def merge(
         if _is_text(record, number):
             words, guessed = _decode(value, alphabet)
             reports += [_guess(record, number)] if guessed else []
-            if (left := written_places.cut_out(words)) != words:
-                reports.append(written_places.said(f"IIM {record}:{number:02d} of the file"))
+            if (left := places_in_texts.cut_out(words)) != words:
+                reports.append(places_in_texts.said(f"IIM {record}:{number:02d} of the file"))
             value = left.encode("utf-8")
         merged.append((record, number, value))
     merged += [(*CHARACTER_SET, UTF_8), (*RECORD_2_VERSION, b"\x00\x04")]

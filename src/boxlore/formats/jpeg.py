@@ -15,7 +15,17 @@ from typing import BinaryIO
 
 from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, exif_copied, merging, mpf, opaque, resources, written_places, xmp, xmp_places
+from boxlore.formats import (
+    exif,
+    exif_copied,
+    image_resources,
+    mpf,
+    places_in_texts,
+    places_unread,
+    xmp,
+    xmp_merging,
+    xmp_places,
+)
 from boxlore.formats.binary import Piece, patched, read_at, size_of
 
 XMP_MARK = b"http://ns.adobe.com/xap/1.0/\x00"
@@ -160,9 +170,9 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
     """The pieces of the copy, and sentences about texts that were cut, replaced or left out."""
     segments, tail = split(file)
     packets = packets_of(segments)
-    root, reports = merging.captioned(packets.standard, embedding, packets.to_join)
+    root, reports = xmp_merging.captioned(packets.standard, embedding, packets.to_join)
     app1 = xmp_segments(*xmp.divide(root, XMP_MOST, (name for name, _ in embedding.xmp)))
-    block, _, cuts = resources.captioned(resource_block(segments), embedding)
+    block, _, cuts = image_resources.captioned(resource_block(segments), embedding)
     app13 = resource_segments(block)
     carried, left_out = carried_over(segments, embedding, [guid for guid, _ in packets.extended])
     before = leading(carried)
@@ -241,13 +251,13 @@ def other_segment(segment: Segment, embedding: Embedding) -> tuple[list[Segment]
     ):
         return [segment], []
     try:
-        payload = opaque.cleaned(segment.payload, only_place=embedding.only_place)
+        payload = places_unread.cleaned(segment.payload, only_place=embedding.only_place)
     except ByteFault as fault:
         return [], [f"A segment of the file was left out: {fault.why}."]
     if payload == segment.payload:
         return [segment], []
     where = "the comment of the file" if segment.marker == COM else "a text of the file"
-    reports = [written_places.said(where)] if written_places.patches(segment.payload) else []
+    reports = [places_in_texts.said(where)] if places_in_texts.patches(segment.payload) else []
     return [new_segment(segment.marker, payload)], reports
 
 
@@ -338,7 +348,7 @@ def _places_behind(file: BinaryIO, segments: list[Segment], tail: int, *, only_p
     ends = read_at(file, max(0, size - 2), min(2, size), "T.81 B.1.1.3") == b"\xff\xd9"
     if not signs and ends and not _another_picture(file, tail, size):
         return []
-    return opaque.patches(file, picture_end(file, tail), size, only_place=only_place)
+    return places_unread.patches(file, picture_end(file, tail), size, only_place=only_place)
 
 
 def _another_picture(file: BinaryIO, at: int, size: int) -> bool:

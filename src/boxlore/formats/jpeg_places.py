@@ -8,7 +8,7 @@ from typing import BinaryIO
 
 from boxlore.core.crosswalk.metadata_values import PLACE_TAKEN_OUT
 from boxlore.core.errors import ByteFault
-from boxlore.formats import jpeg, resources, written_places, xmp, xmp_places
+from boxlore.formats import image_resources, jpeg, places_in_texts, xmp, xmp_places
 from boxlore.formats.binary import Piece
 from boxlore.formats.jpeg import Segment
 
@@ -53,7 +53,7 @@ def _xmp(packets: jpeg.Packets, segments: list[Segment]) -> tuple[list[Segment],
         root, _ = xmp.gathered(packets.standard, packets.to_join)
     except ByteFault:
         bodies = (packets.standard, *packets.to_join)
-        says = any(xmp_places.NAMES_IN_BYTES.search(body) or written_places.patches(body) for body in bodies)
+        says = any(xmp_places.NAMES_IN_BYTES.search(body) or places_in_texts.patches(body) for body in bodies)
         return ([], ["The XMP of the file is damaged and was left out."]) if says else (segments, [])
     gone, reports = xmp_places.taken_out(root)
     return (jpeg.xmp_segments(*xmp.divide(root, jpeg.XMP_MOST, ())) if gone else segments), reports
@@ -63,7 +63,7 @@ def _resources(segments: list[Segment]) -> tuple[list[Segment], list[str]]:
     """The segments of the image resources without a place, the same where there is none; and sentences."""
     block = jpeg.resource_block(segments)
     try:
-        cleaned, reports = resources.without_place(block)
+        cleaned, reports = image_resources.without_place(block)
     except ByteFault as fault:
         return [], [f"The image resources of the file are damaged ({fault.why}) and were left out."]
     return (segments if cleaned == block else jpeg.resource_segments(cleaned)), reports

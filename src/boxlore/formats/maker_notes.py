@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from typing import NamedTuple
 
 from boxlore.core.errors import ByteFault
-from boxlore.formats.directory import Entry, Tiff
+from boxlore.formats.tiff_directories import Entry, Tiff
 
 
 class _Note(NamedTuple):

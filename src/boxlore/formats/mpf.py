@@ -8,7 +8,7 @@ of every other picture by those of them that stand behind the index.
 from collections.abc import Iterator
 
 from boxlore.core.errors import ByteFault
-from boxlore.formats.directory import Tiff, open_tiff
+from boxlore.formats.tiff_directories import Tiff, open_tiff
 
 MARK = b"MPF\x00"
 ENTRIES = 0xB002

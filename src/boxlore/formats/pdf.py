@@ -15,8 +15,8 @@ from pypdf.errors import DependencyError, PyPdfError
 from pypdf.generic import ArrayObject, ByteStringObject, DictionaryObject, StreamObject, TextStringObject
 
 from boxlore.core.errors import ByteFault
-from boxlore.formats import inside
-from boxlore.formats.inside import Inside
+from boxlore.formats import picture_texts
+from boxlore.formats.picture_texts import Inside
 
 CLAUSE = "ISO 32000-2, 7.5"
 KEYS = frozenset(("/ID", "/CharSet", "/Registry", "/Ordering", "/Lang"))
@@ -67,7 +67,7 @@ def _of_part(key: str, part: Any, seen: set[int]) -> Iterator[Inside]:
 def _of_stream(stream: StreamObject) -> Iterator[Inside]:
     """A packet of metadata (14.3.2), and a picture that stands in the file as a JPEG (7.4.8)."""
     if stream.get("/Type") == "/Metadata":
-        yield from inside.of_xmp(stream.get_data())
+        yield from picture_texts.of_xmp(stream.get_data())
     filters = stream.get("/Filter")
     if filters == "/DCTDecode" or (isinstance(filters, ArrayObject) and list(filters) == ["/DCTDecode"]):
-        yield from inside.texts(io.BytesIO(stream._data))
+        yield from picture_texts.texts(io.BytesIO(stream._data))

@@ -10,7 +10,7 @@ from typing import BinaryIO
 
 from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif_copied, merging, opaque, png_texts, xmp
+from boxlore.formats import exif_copied, places_unread, png_texts, xmp, xmp_merging
 from boxlore.formats.binary import Piece, patched, read_at, size_of
 
 SIGNATURE = b"\x89PNG\r\n\x1a\n"
@@ -105,7 +105,7 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
     reports: list[str] = []
     if not embedding.only_place:
         packet, *further = packets_of(file, chunks) or [b""]
-        root, reports = merging.captioned(packet, embedding, tuple(further))
+        root, reports = xmp_merging.captioned(packet, embedding, tuple(further))
         pieces.append(make(b"iTXt", KEYWORD + b"\x00\x00\x00\x00" + xmp.serialize(root, end="r", padding=0)))
     for chunk in chunks[1:]:
         if is_packet(file, chunk) and not embedding.only_place:
@@ -126,12 +126,14 @@ def _carried_over(file: BinaryIO, chunk: PngChunk, embedding: Embedding) -> tupl
         return [], []
     if chunk.type == b"":
         end = chunk.at + chunk.whole
-        return patched(chunk.at, chunk.whole, opaque.patches(file, chunk.at, end, only_place=embedding.only_place)), []
+        return patched(
+            chunk.at, chunk.whole, places_unread.patches(file, chunk.at, end, only_place=embedding.only_place)
+        ), []
     data = data_of(file, chunk)
     if chunk.type in TEXTUAL:
         cleaned, reports = png_texts.without_place(chunk.type, data, only_place=embedding.only_place)
         return [make(chunk.type, cleaned) if cleaned != data else (chunk.at, chunk.whole)] if cleaned else [], reports
-    if opaque.cleaned(data, only_place=True) != data:
+    if places_unread.cleaned(data, only_place=True) != data:
         raise ByteFault(chunk.at, f"Chunk {chunk.type!r} says where the file was made", CLAUSE)
     return [(chunk.at, chunk.whole)], []
 

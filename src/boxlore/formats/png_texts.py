@@ -13,7 +13,7 @@ import zlib
 
 from boxlore.core.crosswalk.metadata_values import PLACE_TAKEN_OUT, Embedding
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, exif_copied, opaque, resources, written_places, xmp, xmp_places
+from boxlore.formats import exif, exif_copied, image_resources, places_in_texts, places_unread, xmp, xmp_places
 
 RAW = b"Raw profile type"
 CLAUSE = "PNG Third Edition, 5.3"
@@ -45,7 +45,7 @@ def without_place(kind: bytes, data: bytes, *, only_place: bool) -> tuple[bytes,
     if cleaned == text:
         return data, []
     named = head.partition(b"\x00")[0].decode("latin-1")
-    reports = [written_places.said(f"the text “{named}” of the file")] if written_places.patches(text) else []
+    reports = [places_in_texts.said(f"the text “{named}” of the file")] if places_in_texts.patches(text) else []
     return head + (zlib.compress(cleaned) if compressed else cleaned), reports
 
 
@@ -76,7 +76,7 @@ def _cleaned(head: bytes, text: bytes, *, only_place: bool) -> bytes:
             raise ByteFault(0, "A profile in a text of this file is damaged", CLAUSE)
     if xmp_places.NAMES_IN_BYTES.search(keyword):
         raise ByteFault(0, "This text tells where the file was made", CLAUSE)
-    return opaque.cleaned(text, only_place=only_place)
+    return places_unread.cleaned(text, only_place=only_place)
 
 
 def _profile(profile: bytes, *, only_place: bool) -> bytes:
@@ -87,8 +87,8 @@ def _profile(profile: bytes, *, only_place: bool) -> bytes:
             raise ByteFault(0, left_out[0], CLAUSE)
         return cleaned
     if profile.startswith(b"8BIM"):
-        return resources.without_place(profile)[0]
-    return opaque.cleaned(profile, only_place=only_place)
+        return image_resources.without_place(profile)[0]
+    return places_unread.cleaned(profile, only_place=only_place)
 
 
 def _spelled(name: bytes, profile: bytes) -> bytes:

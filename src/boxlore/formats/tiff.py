@@ -12,9 +12,10 @@ from typing import BinaryIO
 
 from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif, iim, merging, opaque, resources, xmp
+from boxlore.formats import exif, iim, places_unread, xmp, xmp_merging
+from boxlore.formats import image_resources as resources
 from boxlore.formats.binary import Piece, patched, read_at, size_of
-from boxlore.formats.directory import MOST_ENTRIES, SIZES, Directory, Entry, Tiff, open_tiff
+from boxlore.formats.tiff_directories import MOST_ENTRIES, SIZES, Directory, Entry, Tiff, open_tiff
 
 XMP_TAG, IIM_TAG, RESOURCES_TAG, SUB_IFDS = 700, 33723, 34377, 330
 RUNS = ((273, 279, "strip"), (324, 325, "tile"), (513, 514, "JPEG stream"))
@@ -92,7 +93,7 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
     """The pieces of the copy, and sentences about texts that were cut or replaced."""
     tiff, chain = opened(file)
     main, drop = chain[0], embedding.drop_text
-    root, reports = merging.captioned(_value(tiff, main, XMP_TAG), embedding)
+    root, reports = xmp_merging.captioned(_value(tiff, main, XMP_TAG), embedding)
     old_resources = b"" if drop else _value(tiff, main, RESOURCES_TAG)
     block, datasets, cuts = resources.captioned(old_resources, embedding, b"" if drop else _value(tiff, main, IIM_TAG))
     new = {XMP_TAG: (1, xmp.serialize(root)), IIM_TAG: (7, datasets)}
@@ -190,10 +191,10 @@ def _places_between(file: BinaryIO, tiff: Tiff, chain: list[Directory], end: int
     at = 8  # behind the header
     for start, length in sorted(parts):
         if at < start <= end:
-            yield from opaque.patches(file, at, start)
+            yield from places_unread.patches(file, at, start)
         at = max(at, start + length)
     if at < end:
-        yield from opaque.patches(file, at, end)
+        yield from places_unread.patches(file, at, end)
 
 
 def named_places(file: BinaryIO) -> list[tuple[int, bytes]]:

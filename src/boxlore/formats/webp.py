@@ -8,7 +8,7 @@ from typing import BinaryIO
 
 from boxlore.core.crosswalk.metadata_values import Embedding
 from boxlore.core.errors import ByteFault
-from boxlore.formats import exif_copied, merging, opaque, xmp
+from boxlore.formats import exif_copied, places_unread, xmp, xmp_merging
 from boxlore.formats.binary import Piece, patched, read_at, size_of
 
 CLAUSE = "RFC 9649, 2.3"
@@ -111,7 +111,7 @@ def _header(file: BinaryIO, chunks: list[RiffChunk], *, with_exif: bool) -> byte
 def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str]]:
     """The pieces of the copy, and sentences about texts that were replaced."""
     chunks, end = split(file)
-    root, reports = merging.captioned(packet_of(file, chunks), embedding)
+    root, reports = xmp_merging.captioned(packet_of(file, chunks), embedding)
     pieces: list[Piece] = []
     has_exif = False
     for chunk in chunks:
@@ -123,7 +123,7 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
             has_exif = has_exif or bool(data)
             pieces += [chunk_of(EXIF, data)] if data else []
         elif chunk.type not in (b"VP8X", PACKET):
-            if chunk.type not in PICTURE and opaque.patches(file, chunk.at + 8, chunk.at + 8 + chunk.length):
+            if chunk.type not in PICTURE and places_unread.patches(file, chunk.at + 8, chunk.at + 8 + chunk.length):
                 raise ByteFault(chunk.at, f"Chunk {chunk.type!r} says where the file was made", CLAUSE)
             padded_length = min(chunk.whole, end - chunk.at)
             pieces += [(chunk.at, padded_length), *([b"\x00"] if padded_length % 2 else [])]
@@ -133,7 +133,7 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
     if total > MOST:
         raise ByteFault(4, "The copy would pass the 4 GiB that a WebP may have", CLAUSE)
     size = size_of(file)
-    behind = [] if embedding.drop_text else patched(end, size - end, opaque.patches(file, end, size))
+    behind = [] if embedding.drop_text else patched(end, size - end, places_unread.patches(file, end, size))
     return [b"RIFF" + total.to_bytes(4, "little") + b"WEBP", *pieces, *behind], reports
 
 

@@ -14,7 +14,7 @@ from typing import NamedTuple
 from lxml import etree
 
 from boxlore.core.crosswalk.metadata_values import NAMESPACES
-from boxlore.formats import written_places
+from boxlore.formats import places_in_texts
 from boxlore.formats.xmp_names import RDF, clark_name
 
 _SOUNDS = re.compile(r"gps|latitude|longitude|coordinates|geotag|iso6709", re.IGNORECASE)
@@ -57,7 +57,7 @@ def taken_out(root: etree._Element, *, named: bool = True) -> TakenOut:
             elif named and key in _NAMED:
                 del element.attrib[key]
                 names[_NAMED[key]] = None
-            elif (left := written_places.cut_out(text)) != text:
+            elif (left := places_in_texts.cut_out(text)) != text:
                 element.set(key, left)
                 cut[_shown(key)] = None
         parent = element.getparent()
@@ -67,10 +67,10 @@ def taken_out(root: etree._Element, *, named: bool = True) -> TakenOut:
         elif parent is not None and named and element.tag in _NAMED:
             parent.remove(element)
             names[_NAMED[element.tag]] = None
-        elif (left := written_places.cut_out(element.text or "")) != (element.text or ""):
+        elif (left := places_in_texts.cut_out(element.text or "")) != (element.text or ""):
             element.text = left
             cut[_property_of(element)] = None
-    reports = [written_places.said(f"{name} of the file") for name in cut]
+    reports = [places_in_texts.said(f"{name} of the file") for name in cut]
     reports += [f"{name} of the file names a place and was taken out." for name in names]
     return TakenOut(gone or bool(reports), reports)
 

@@ -14,7 +14,7 @@ from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.former_countries_table import Former
 from boxlore.core.places.governed import governed_by
 from boxlore.core.places.reading import Place, PlaceReading
-from boxlore.core.places.words import fold_place
+from boxlore.core.places.taking_apart import fold_place
 from boxlore.gazetteer.larger_parts import LargerPart
 from boxlore.gazetteer.matching import Ranked, area_name, covers, exact, place_of, renamed_of
 

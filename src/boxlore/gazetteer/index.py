@@ -18,7 +18,7 @@ from pathlib import Path
 from boxlore.core.errors import CouldNot, in_words
 from boxlore.core.places.other_names_table import ALSO
 from boxlore.core.places.renamed_cities_table import RENAMED
-from boxlore.core.places.words import fold_place
+from boxlore.core.places.taking_apart import fold_place
 from boxlore.disk.unfinished import clear_remains, unfinished_folder
 
 DATA = Path(__file__).parent / "data"

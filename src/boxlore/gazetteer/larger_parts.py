@@ -17,7 +17,7 @@ from boxlore.core.places.historic_regions_table import REGIONS, Region
 from boxlore.core.places.regions_europe_table import REGIONS_EUROPE
 from boxlore.core.places.regions_isles_table import REGIONS_ISLES
 from boxlore.core.places.regions_overseas_table import REGIONS_OVERSEAS
-from boxlore.core.places.words import fold_place
+from boxlore.core.places.taking_apart import fold_place
 
 NUMBERED = {
     "CA-AB": "01", "CA-BC": "02", "CA-MB": "03", "CA-NB": "04", "CA-NL": "05", "CA-NS": "07", "CA-ON": "08",

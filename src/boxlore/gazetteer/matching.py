@@ -27,7 +27,7 @@ from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.governed import governed_by
 from boxlore.core.places.reading import Place, distance_km
 from boxlore.core.places.renamed_cities_table import RENAMED, Renamed
-from boxlore.core.places.words import fold_place
+from boxlore.core.places.taking_apart import fold_place
 from boxlore.gazetteer.larger_parts import ELSEWHERE, LargerPart
 
 USED_BONUS, NEAR_BONUS, COUNTRY_BONUS = 0.6, 0.4, 0.3

@@ -2,7 +2,7 @@
 who is who, places, and where the words come from.
 
 Beside every picture stand its number and its place in the box, at the foot of every page the day of printing. The
-typesetter measures the words first; `page_composer` then says where everything stands.
+typesetter measures the words first; `album_layout` then says where everything stands.
 """
 
 import tempfile
@@ -14,12 +14,12 @@ from typing import Any
 from boxlore.core.crosswalk import captions
 from boxlore.core.findings import Finding, several
 from boxlore.core.records.item_record import Record
+from boxlore.sheets.album_chapters import Chapter, chapters
 from boxlore.sheets.album_indexes import people_index, places_index, sources
-from boxlore.sheets.chapters import Chapter, chapters
-from boxlore.sheets.figure import Room, Shelf, back_of, figure, folder_of, has_numbers, outline_key, shape_of
-from boxlore.sheets.page_composer import Area, Piece, Slot, compose
+from boxlore.sheets.album_layout import Area, Piece, Slot, compose
+from boxlore.sheets.picture_on_paper import Room, Shelf, back_of, figure, folder_of, has_numbers, outline_key, shape_of
 from boxlore.sheets.print_run import Printing, in_language, shared
-from boxlore.sheets.safe_words import isolated, language_of, paragraphs
+from boxlore.sheets.printable_words import isolated, language_of, paragraphs
 from boxlore.sheets.typesetting import make_pdf, measured, texts, without_glyph
 
 MOST_STORY = 420

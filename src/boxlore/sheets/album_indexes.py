@@ -9,7 +9,7 @@ from boxlore.core.people.person import Person
 from boxlore.core.records.item_record import PersonShown, Record
 from boxlore.core.statements import Sure, fold
 from boxlore.sheets.print_run import Printing
-from boxlore.sheets.safe_words import isolated
+from boxlore.sheets.printable_words import isolated
 
 IndexRow = dict[str, Any]
 """A row of an index: a `name`, what stands behind it (`more`), what to `see` instead, and its `items`, each a number

@@ -16,7 +16,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.findings import Finding, several
 from boxlore.core.records.item_record import Record
 from boxlore.sheets.print_run import Printing, shared
-from boxlore.sheets.safe_words import isolated
+from boxlore.sheets.printable_words import isolated
 from boxlore.sheets.typesetting import make_pdf
 
 SIZES = {"a6": (148.0, 105.0), "a7": (105.0, 74.0), "3x5": (127.0, 76.2)}

@@ -8,7 +8,7 @@ from typing import Any
 from boxlore.core.crosswalk.captions import Style
 from boxlore.core.records.item_record import StatementView
 from boxlore.sheets.handling_advice import advice_for
-from boxlore.sheets.safe_words import isolated, language_of
+from boxlore.sheets.printable_words import isolated, language_of
 from boxlore.sheets.theme import Theme
 
 PAPERS = {"a4": ("a4", 210.0, 297.0), "letter": ("us-letter", 215.9, 279.4)}

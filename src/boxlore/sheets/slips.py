@@ -15,9 +15,9 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.findings import Finding
 from boxlore.core.records.item_record import Record
 from boxlore.sheets.album import left_out_words
-from boxlore.sheets.figure import front_of
+from boxlore.sheets.picture_on_paper import front_of
 from boxlore.sheets.print_run import Printing, shared
-from boxlore.sheets.safe_words import isolated
+from boxlore.sheets.printable_words import isolated
 from boxlore.sheets.typesetting import make_pdf
 
 INCH = 25.4

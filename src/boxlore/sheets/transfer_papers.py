@@ -13,7 +13,7 @@ from pathlib import Path
 from typing import Any
 
 from boxlore.sheets.print_run import PAPERS
-from boxlore.sheets.safe_words import isolated
+from boxlore.sheets.printable_words import isolated
 from boxlore.sheets.theme import THEMES
 from boxlore.sheets.typesetting import make_pdf
 

@@ -15,7 +15,7 @@ from typing import Any
 import typst
 
 from boxlore.core.findings import Finding, Severity, make_finding
-from boxlore.sheets.safe_words import FIRST_STRONG, POP
+from boxlore.sheets.printable_words import FIRST_STRONG, POP
 from boxlore.sheets.theme import FALLBACK, Theme
 
 _compile: Any = typst.compile

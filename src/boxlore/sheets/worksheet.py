@@ -16,9 +16,9 @@ from boxlore.core.findings import Finding
 from boxlore.core.records.item_record import PersonShown, Record, StatementView
 from boxlore.core.sitting.worksheet_codes import CodedLine, write_code
 from boxlore.core.statements import KEEPER, Sure
-from boxlore.sheets.figure import Room, Shelf, figure, folder_of, front_of
+from boxlore.sheets.picture_on_paper import Room, Shelf, figure, folder_of, front_of
 from boxlore.sheets.print_run import Printing, shared
-from boxlore.sheets.safe_words import isolated
+from boxlore.sheets.printable_words import isolated
 from boxlore.sheets.theme import LARGE_PRINT, Theme
 from boxlore.sheets.typesetting import make_pdf
 

@@ -16,7 +16,7 @@ from pathlib import Path
 from typing import Protocol
 
 from boxlore.core.errors import CouldNot
-from boxlore.store.backups_kept import Rolled, to_drop
+from boxlore.store.backups_retention import Rolled, to_drop
 from boxlore.store.copying import BESIDE, PART, copy_to, free_name
 
 FOLDER = "backups"

@@ -15,12 +15,12 @@ from boxlore.core.errors import CouldNot
 from boxlore.core.fields.fixity import FixityEvent, FixityRun
 from boxlore.core.fields.originals import Kept
 from boxlore.core.fields.pictures import FileFacts
-from boxlore.core.originals.history import Stated
+from boxlore.core.originals.location_history import Stated
 from boxlore.core.records.item_record import Material
 from boxlore.core.statements import Kind, Subject
-from boxlore.store import log, material, queries, schema, searching
+from boxlore.store import log, queries, record_rows, schema, searching
 from boxlore.store.backups import clear_away
-from boxlore.store.connecting import (
+from boxlore.store.database_file import (
     DATABASE,
     bring_up_to_date,
     check_file,
@@ -34,7 +34,7 @@ from boxlore.store.locking import Lock, network_kind
 from boxlore.store.rows import ToldRow
 from boxlore.store.strike_rewriting import finish_strike, is_pending
 from boxlore.store.values import ActDone, Change, Draft, Hit, Past
-from boxlore.store.writer import DRAFT, Writer
+from boxlore.store.writer_thread import DRAFT, Writer
 
 QueryArgs = ParamSpec("QueryArgs")
 QueryResult = TypeVar("QueryResult")
@@ -239,7 +239,7 @@ class Store:
 
     def about_items(self, *, ids: Sequence[str] | None = None) -> Iterator[Material]:
         """What the records are made from, item by item: of these ids in their order, or of all in that of numbers."""
-        return self._stream(material.about_items, ids)
+        return self._stream(record_rows.about_items, ids)
 
     def people(self) -> Iterator[tuple[str, list[ToldRow]]]:
         """(id, statements in force with their readings) of everyone in the registry."""

@@ -46,7 +46,7 @@ import sqlite3
 from collections.abc import Iterable
 from graphlib import TopologicalSorter
 
-from boxlore.core.fields.plain import START, START_SQL
+from boxlore.core.fields.plain_values import START, START_SQL
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.reference import id_meant
 from boxlore.core.statements import Kind, Reading, Statement, fold

@@ -22,9 +22,9 @@ from boxlore.core.fields.originals import (
     series_of,
 )
 from boxlore.core.fields.pictures import EMBEDDED_WORDS, FILE_SHA256_SQL, FILE_WORDS, SHOWS_WORDS, STRUCK_SQL, FileFacts
-from boxlore.core.fields.plain import YES_NO_WORDS
+from boxlore.core.fields.plain_values import YES_NO_WORDS
 from boxlore.core.fields.table import OWN
-from boxlore.core.originals.history import Stated
+from boxlore.core.originals.location_history import Stated
 from boxlore.core.statements import Sure
 from boxlore.store.rows import (
     DRAFT_COLUMNS,

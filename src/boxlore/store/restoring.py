@@ -38,8 +38,8 @@ from boxlore.store.backups import (
     read_only,
     why_not,
 )
-from boxlore.store.connecting import DATABASE, HEADER, check_version, is_cut_short
 from boxlore.store.copying import BESIDE, PART, fill, flush_folder, free_name, prove, put_in_place, sweep
+from boxlore.store.database_file import DATABASE, HEADER, check_version, is_cut_short
 from boxlore.store.locking import Lock, network_kind
 from boxlore.store.queries import GIVEN
 from boxlore.store.strike_rewriting import TOMB, Tomb, strike_backup

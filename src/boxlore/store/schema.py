@@ -11,7 +11,7 @@ from collections.abc import Sequence
 
 from boxlore.core.fields.originals import BY_NUMBER_SQL
 from boxlore.core.fields.pictures import FILE_SHA256_SQL, LINK_FIRST_SQL, LINK_SECOND_SQL, SHOWS_ITEM_SQL
-from boxlore.core.fields.plain import START_SQL
+from boxlore.core.fields.plain_values import START_SQL
 
 FEW_KINDS = "subject_kind IN ('person', 'event', 'place', 'container', 'location', 'sitting', 'collection')"
 """A clause for the kinds of which a collection has few subjects. SQLite uses the index over them only for a query that

@@ -59,8 +59,8 @@ from dataclasses import dataclass
 from functools import partial
 
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
-from boxlore.core.people.names_in_text_kept import forget_finders
-from boxlore.core.people.who_reader import forget_names
+from boxlore.core.people.names_in_text.finder import forget_finders
+from boxlore.core.people.who_is_where.reader import forget_names
 from boxlore.core.records.readings import forget_values
 from boxlore.core.statements import Statement, fold
 from boxlore.store.opening import Store

@@ -9,7 +9,7 @@ and UTF-16. The search ignores the case of ASCII letters. One piece that is foun
 A database of ours is not counted if other statements, which were not struck, hold the same words: Leida may have told
 of the harbour in the same words as the struck statement. Their number is reported instead.
 
-In other files a short piece counts only where it is a word of a text (`strike_words`): three letters stand in
+In other files a short piece counts only where it is a word of a text (`strike_chance_matches`): three letters stand in
 compressed pixels by chance. What this search cannot see is what a file holds compressed, as a PDF or a ZIP does.
 """
 
@@ -24,8 +24,8 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from boxlore.core.statements import fold
+from boxlore.store.strike_chance_matches import around, is_word
 from boxlore.store.strike_rewriting import PIECE
-from boxlore.store.strike_words import around, is_word
 
 CHUNK = 1 << 20
 WITH_IT = 32

@@ -9,11 +9,11 @@ from boxlore.core.fields.guard import check_words
 from boxlore.core.fields.table import FIELDS, codec_fields
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.records.item_record import Record
-from boxlore.core.rules.kin import look_over_people
-from boxlore.core.rules.of_record import look_over
-from boxlore.core.rules.together import Together
+from boxlore.core.rules.one_item import look_over
+from boxlore.core.rules.people_and_kin import look_over_people
+from boxlore.core.rules.several_items import Together
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.records import EVERYTHING, Selection, contradictions, records, weddings
+from boxlore.tasks.collection.records_for_outputs import EVERYTHING, Selection, contradictions, records, weddings
 from boxlore.tasks.originals.housing_check import general_findings, ground_of, item_findings
 from boxlore.tasks.scans.fixity import schedule_findings
 from boxlore.tasks.scans.lookalikes import Alike, alike

@@ -10,13 +10,13 @@ from pathlib import Path
 from boxlore.core.errors import ByteFault, WrongUse
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
 from boxlore.core.fields.table import FIELDS
-from boxlore.core.records.containers import looks_like_number
+from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind, Statement, Subject, fold
-from boxlore.formats import documents
+from boxlore.formats import document_texts
 from boxlore.store.backups import FOLDER
 from boxlore.store.strike import StrikeReport as StrikeReport
 from boxlore.store.strike import finish, pending, said, strike, unsaid
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import DATABASE, FOLDERS, Collection
 from boxlore.tasks.people.registry import find_person
 
@@ -231,6 +231,6 @@ def pdfs_read(collection: Collection, struck: Iterable[str]) -> dict[str, bool]:
     read: dict[str, bool] = {}
     for name in (name for name in not_searched(collection) if name.lower().endswith(".pdf")):
         with open(collection.folder / name, "rb") as file, suppress(ByteFault):
-            told = [token for text in documents.texts(name, file) for token in _tokens(text.words)]
+            told = [token for text in document_texts.texts(name, file) for token in _tokens(text.words)]
             read[name] = any(_holds(told, tokens) for tokens in asked)
     return read

@@ -25,16 +25,16 @@ from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.sitting.beginning import Way, check_teller, where_stopped
 from boxlore.tasks.sitting.item_list import Listing
 from boxlore.tasks.sitting.session import Sitting
-from boxlore.tasks.sitting.showing import Showing
+from boxlore.tasks.sitting.tellers_page import Showing
 from boxlore.tui import colours
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.backups import choose_backup
 from boxlore.tui.screens.cards import Notice
+from boxlore.tui.screens.choose_collection import StartScreen
 from boxlore.tui.screens.empty_collection import BareScreen
-from boxlore.tui.screens.front import ASK, LIST, MENU, FrontScreen, Show
-from boxlore.tui.screens.item import ItemScreen
-from boxlore.tui.screens.start import StartScreen
-from boxlore.tui.screens.working import WorkingScreen
+from boxlore.tui.screens.long_task import WorkingScreen
+from boxlore.tui.screens.sitting_front import ASK, LIST, MENU, FrontScreen, Show
+from boxlore.tui.screens.sitting_keys import ItemScreen
 from boxlore.tui.signals import Leaving
 
 
@@ -180,11 +180,11 @@ class Boxlore(App[int]):
 
     async def make_demo(self, folder: Path) -> str:
         """Make the demonstration in a folder; it is opened when its report is closed. Returns ''."""
-        from boxlore.tasks.demo import whole_job
+        from boxlore.tasks.demo import every_task
 
         def job(progress: Progress) -> list[str]:
             lines: list[str] = []
-            for label, where in whole_job.run(folder, lines.append, progress):
+            for label, where in every_task.run(folder, lines.append, progress):
                 lines.append(f"{label}: {where}")
             self.made = folder
             return lines

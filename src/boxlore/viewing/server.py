@@ -25,7 +25,7 @@ from typing import Any
 from urllib.parse import parse_qs, urlsplit
 
 from boxlore.core.errors import CouldNot
-from boxlore.tasks.sitting.showing import Showing, View
+from boxlore.tasks.sitting.tellers_page import Showing, View
 from boxlore.viewing.addresses import LOOPBACK, Address, of_this_machine
 from boxlore.viewing.connections import Connections
 from boxlore.viewing.qr_code import in_half_blocks

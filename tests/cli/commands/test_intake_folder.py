@@ -9,7 +9,7 @@ import pytest
 from PIL import Image
 
 from boxlore.tasks.collection.opening import open_collection
-from boxlore.tasks.scans.files import files_given
+from boxlore.tasks.scans.given_files import files_given
 
 Run = Callable[..., tuple[int, str, str]]
 

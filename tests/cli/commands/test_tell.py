@@ -9,10 +9,10 @@ from pathlib import Path
 import pytest
 
 from boxlore.store.values import Draft
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.prompts import FILE_NAME
-from boxlore.tasks.collection.records import record_of
+from boxlore.tasks.collection.records_for_outputs import record_of
 
 WHO = "Write narrator:NAME, inscription:verso, inscription:recto, document:WHAT or keeper."
 

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from boxlore.core.errors import CouldNot
-from boxlore.disk.fixity import sha256_of
+from boxlore.disk.digests import sha256_of
 
 
 def rows(out: str) -> list[dict[str, object]]:

@@ -12,8 +12,8 @@ from boxlore.core.crosswalk.captions import LENGTHS, Style
 from boxlore.core.dates.family_display import FamilyWay
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.places.reading import Place, PlaceReading
-from boxlore.core.records.containers import Mark
 from boxlore.core.records.item_record import Conflict, PersonShown, Record, StatementView
+from boxlore.core.records.marks import Mark
 from boxlore.core.statements import KEEPER, Said, Source, Sure
 
 LEIDA = Source(Said.NARRATOR, "leida")

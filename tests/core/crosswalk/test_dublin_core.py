@@ -4,7 +4,7 @@ from dataclasses import replace
 from datetime import date
 
 from boxlore.core.crosswalk.dublin_core import CollectionFacts, dcterms, one_date
-from boxlore.core.crosswalk.repository import NOT_SAID, Archive
+from boxlore.core.crosswalk.receiving_archive import NOT_SAID, Archive
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.item_record import Conflict, Record, StatementView

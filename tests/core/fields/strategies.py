@@ -6,7 +6,7 @@ from hypothesis import strategies as st
 
 from boxlore.core.fields.audiences import Audience, KeptTo
 from boxlore.core.fields.fixity import FixityEvent, FixityRun, WrongFile
-from boxlore.core.fields.namings import NamingAnswer, NamingDecision
+from boxlore.core.fields.name_answers import NamingAnswer, NamingDecision
 from boxlore.core.fields.originals import ClimateFile, ItemNumber, Kept, Measured, Noted, SizeMm
 from boxlore.core.fields.pictures import CameFrom, Embedded, FileFacts, Link, RowPosition, Shows
 from boxlore.core.fields.points import Area, Coordinates

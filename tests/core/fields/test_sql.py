@@ -25,7 +25,7 @@ from boxlore.core.fields.originals import (
     series_of,
 )
 from boxlore.core.fields.pictures import FILE_SHA256_SQL, LINK_FIRST_SQL, LINK_SECOND_SQL, SHOWS_ITEM_SQL, STRUCK_SQL
-from boxlore.core.fields.plain import START, START_SQL
+from boxlore.core.fields.plain_values import START, START_SQL
 from boxlore.core.fields.table import FIELDS
 
 FRAGMENTS: list[tuple[str, str, Callable[[Any], object]]] = [

@@ -3,7 +3,7 @@
 import pytest
 
 from boxlore.core.errors import BoxloreError, WrongUse
-from boxlore.core.fields.plain import TEXT
+from boxlore.core.fields.plain_values import TEXT
 from boxlore.core.fields.table import FIELDS, Field, Fields, UnknownField, codec_fields, field_of
 from boxlore.core.statements import Kind
 

@@ -3,9 +3,9 @@
 import pytest
 
 from boxlore.core.people.firms import is_firm
-from boxlore.core.people.name_parts import NameParts
-from boxlore.core.people.name_reader import read_name
-from boxlore.core.people.sort_form import sort_form
+from boxlore.core.people.names.parts import NameParts
+from boxlore.core.people.names.reader import read_name
+from boxlore.core.people.names.sort_form import sort_form
 
 FIRMS = [
     "Atelier Lind", "Lind & Sons", "Lind and Sons", "Foto-Studio Berg", "Photographie Dupont", "Hargreaves Ltd",

@@ -4,8 +4,8 @@ import pytest
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.consent import Consent, Matter, allows, make_consent
-from boxlore.core.people.name_parts import NameParts, Tradition
-from boxlore.core.people.name_reader import read_name
+from boxlore.core.people.names.parts import NameParts, Tradition
+from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.person import Person, build_person, build_registry, known_names
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, Unreadable

@@ -10,7 +10,7 @@ from babel.core import get_cldr_version
 
 from boxlore.core.places.abbreviations_table import COUNTRIES
 from boxlore.core.places.countries_table import COUNTRY_NAMES
-from boxlore.core.places.words import fold_place
+from boxlore.core.places.taking_apart import fold_place
 
 LANGUAGES = "et de fr es it pt nl da sv nb fi ru uk pl lv lt cs sk hu ro hr sl el tr mi"
 TABLE = Path(__file__).parents[3] / "src" / "boxlore" / "core" / "places" / "country_words_table.py"

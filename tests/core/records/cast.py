@@ -7,9 +7,9 @@ from boxlore.core.people.consent import make_consent
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.audience import EMBEDDED, FILE_NAME, FOUND_IN, MARK, SHOWN, WHO_SAYS, Recipient, To
-from boxlore.core.records.containers import Mark
 from boxlore.core.records.item_record import Conflict, PersonShown, Record, ScanFile, StatementView
 from boxlore.core.records.living import life_of
+from boxlore.core.records.marks import Mark
 from boxlore.core.records.withheld import withhold
 from boxlore.core.statements import KEEPER, Said, Source, Sure
 

@@ -8,14 +8,14 @@ import pytest
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.audiences import read_audience
 from boxlore.core.people.consent import Consent, make_consent
-from boxlore.core.people.names_in_text import Doubt
+from boxlore.core.people.names_in_text.search import Doubt
 from boxlore.core.people.person import Person
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.audience import Naming, Recipient, To
 from boxlore.core.records.audience_levels import may_see, stricter
-from boxlore.core.records.containers import Mark
 from boxlore.core.records.item_record import Conflict, PersonShown, Record, ScanFile, StatementView
 from boxlore.core.records.living import life_of
+from boxlore.core.records.marks import Mark
 from boxlore.core.records.withheld import NOBODY, Withheld, withhold
 from boxlore.core.statements import KEEPER, Said, Source, Sure
 

@@ -10,9 +10,9 @@ from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.person import Person
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.places.reading import Place, PlaceReading
-from boxlore.core.records.containers import Mark
 from boxlore.core.records.in_force import build
 from boxlore.core.records.item_record import MarkerRows, Material, Record, Related, ScanFile, StatementView
+from boxlore.core.records.marks import Mark
 from boxlore.core.statements import KEEPER, Kind, Reading, Said, Source, Statement, Subject, Sure, Unreadable
 
 INSCRIPTION, NARRATOR = Source(Said.INSCRIPTION, "verso"), Source(Said.NARRATOR, "leida")

@@ -27,9 +27,9 @@ from tests.core.records.cast import (
 
 from boxlore.core.records.audience import OF_SCANS, Recipient, To
 from boxlore.core.records.audience_levels import closed_until
-from boxlore.core.records.containers import Mark
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.living import life_of
+from boxlore.core.records.marks import Mark
 from boxlore.core.records.withheld import withhold
 from boxlore.core.statements import Kind, Said, Source, Statement, Subject
 

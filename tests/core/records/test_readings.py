@@ -8,7 +8,7 @@ from boxlore.core.dates.phrases import read
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import WrongUse
 from boxlore.core.people.consent import make_consent
-from boxlore.core.people.name_reader import read_name
+from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.places.reading import Place, PlaceReading
 from boxlore.core.records.readings import TYPES, read_value, reading_text, value_text

@@ -7,13 +7,13 @@ from pathlib import Path
 import pytest
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.fields.namings import NamingAnswer
+from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.records.audience import To
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.archive.name_answers import decide, undecided
 from boxlore.tasks.archive.transfer import name_search, take_answers, write_names_found
 from boxlore.tasks.collection.opening import Collection, open_collection, start
-from boxlore.tasks.collection.records import seen_by
+from boxlore.tasks.collection.records_for_outputs import seen_by
 from boxlore.tasks.collection.settings import Settings
 
 MAY = "A picnic, and May laughed."

@@ -19,29 +19,29 @@ import pytest
 from pypdf import PdfReader
 from rdflib import Graph, Namespace
 
-from boxlore.core.crosswalk.repository import Archive
+from boxlore.core.crosswalk.receiving_archive import Archive
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.people.consent import make_consent
 from boxlore.core.people.person import Person
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import Record
-from boxlore.core.rules.of_record import look_over
+from boxlore.core.rules.one_item import look_over
 from boxlore.core.statements import Kind, Said, Source, Subject, Sure
 from boxlore.exports.bag import safe_path
 from boxlore.exports.inventory import as_csv
+from boxlore.tasks.archive.archive_settings import as_toml, read_archive
 from boxlore.tasks.archive.name_search import names_left
 from boxlore.tasks.archive.offer import offer, read_answer
 from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.archive.receipt import read_receipt
-from boxlore.tasks.archive.settings import as_toml, read_archive
 from boxlore.tasks.archive.transfer import TransferOrder, name_search, transfer
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
-from boxlore.tasks.collection.records import Selection, record_of, records, seen_by
+from boxlore.tasks.collection.records_for_outputs import Selection, record_of, records, seen_by
 from boxlore.tasks.people import registry
 from boxlore.tasks.scans.fixity import verify_scans
 from boxlore.tasks.scans.fixity_events import CHECKED, COPIED, MADE, events
-from boxlore.tasks.scans.packages import verify_package
+from boxlore.tasks.scans.package_check import verify_package
 from boxlore.tasks.sitting.time_log import read_log
 from boxlore.tasks.telling.places import NewPlace, add_place, gazetteer_of, own_places
 from boxlore.tasks.telling.statements import Teller, Telling

@@ -21,18 +21,18 @@ from boxlore.tasks.archive.offer import read_answer
 from boxlore.tasks.archive.receipt import read_receipt
 from boxlore.tasks.collection import backups
 from boxlore.tasks.collection.backups import find_backup, has_backups, list_backups, restore, said
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.originals.housing import About, carry_out, house_of, note_container
+from boxlore.tasks.originals.housing_changes import About, carry_out, house_of, note_container
 from boxlore.tasks.people import registry
-from boxlore.tasks.people.trees import import_tree
+from boxlore.tasks.people.tree_import import import_tree
 from boxlore.tasks.scans.file_state import Verified
 from boxlore.tasks.scans.fixity import register_again
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import by_suffix
-from boxlore.tasks.sitting.naming import give_all
 from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.sitting.who_said_it import give_all
 from boxlore.tasks.strike import strike_out
 from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.table import tell_from
@@ -88,7 +88,7 @@ def test_what_a_fault_ended_is_backed_up_and_what_ctrl_c_ended_next_time(bare: C
 KILLED = """
 import sys, time
 from pathlib import Path
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.telling.statements import Teller, Telling
 with open_collection(Path(sys.argv[1])) as collection:

@@ -26,12 +26,12 @@ from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Subject
 from boxlore.exports.rdf import read_triples, record_triples
 from boxlore.store import schema
-from boxlore.tasks.archive.context import facts_of, thing_lines
+from boxlore.tasks.archive.transfer_context import facts_of, thing_lines
 from boxlore.tasks.check import check
-from boxlore.tasks.collection.marks import holders, marks_of
+from boxlore.tasks.collection.items_by_mark import holders, marks_of
 from boxlore.tasks.collection.opening import DATABASE, Collection, open_collection
-from boxlore.tasks.collection.records import record_of, seen_by
-from boxlore.tasks.originals import climate, house, survey
+from boxlore.tasks.collection.records_for_outputs import record_of, seen_by
+from boxlore.tasks.originals import climate, housing_now, survey
 from boxlore.tasks.scans import fixity
 from boxlore.tasks.scans.fixity_events import events
 from boxlore.tasks.sitting import course, item_list, recordings, time_log
@@ -122,11 +122,11 @@ def test_every_item_is_there(older: Collection) -> None:
 
 
 def test_where_things_are(older: Collection) -> None:
-    now = house.house_of(older)
+    now = housing_now.house_of(older)
     assert plain({ident: asdict(one) for ident, one in now.containers.items()}) == THEN["containers"]
     assert plain({ident: asdict(one) for ident, one in now.locations.items()}) == THEN["locations"]
     assert plain({item: (kept.container, kept.position) for item, kept in now.holding.items()}) == THEN["holding"]
-    assert [house.shown(now, step) for step in close_up(now.holding, now.named("3/2").id).steps] == THEN["plans"]
+    assert [housing_now.shown(now, step) for step in close_up(now.holding, now.named("3/2").id).steps] == THEN["plans"]
     counts = [older.store.next_number_count("TR", "A"), older.store.next_number_count("TR", "B")]
     assert [*counts, older.store.last_position(now.named("2").id)] == THEN["next"]
     hits = [(hit.number, hit.mark, hit.field, hit.words) for hit in older.store.search("told")]

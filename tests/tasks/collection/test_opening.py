@@ -7,9 +7,9 @@ import pytest
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.statements import Kind, Subject, Sure
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection, start
-from boxlore.tasks.collection.records import record_of
+from boxlore.tasks.collection.records_for_outputs import record_of
 from boxlore.tasks.collection.settings import FILE_NAME, Settings, read_settings
 
 Bare = Callable[[int], Path]

@@ -15,7 +15,7 @@ from boxlore.tasks.archive.offer import offer
 from boxlore.tasks.archive.transfer import transfer
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.unfinished import left_findings, work_folder
-from boxlore.tasks.outputs.pages import pages
+from boxlore.tasks.outputs.web_pages import pages
 
 KILLED = """
 import os, signal, sys
@@ -24,8 +24,8 @@ from boxlore.tasks.archive.offer import offer
 from boxlore.tasks.archive.transfer import transfer
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.progress import Quiet
-from boxlore.tasks.demo.whole_job import run
-from boxlore.tasks.outputs.pages import pages
+from boxlore.tasks.demo.every_task import run
+from boxlore.tasks.outputs.web_pages import pages
 
 class Killing(Quiet):
     def begin(self, what, total):
@@ -83,7 +83,7 @@ def test_the_next_run_elsewhere_removes_it_too(mine: Path, tmp_path: Path) -> No
 
 
 def test_a_killed_demo_is_made_again(tmp_path: Path) -> None:
-    from boxlore.tasks.demo.whole_job import run  # noqa: PLC0415  # loads every task
+    from boxlore.tasks.demo.every_task import run  # noqa: PLC0415  # loads every task
 
     out = tmp_path / "tamm_family"
     killed(tmp_path, out, "demo", "Copying")

@@ -8,9 +8,9 @@ from datetime import date
 from pathlib import Path
 
 from boxlore.core.records.audience import To
-from boxlore.tasks.archive.context import closing_of
+from boxlore.tasks.archive.transfer_context import closing_of
 from boxlore.tasks.collection.opening import open_collection
-from boxlore.tasks.collection.records import seen_by
+from boxlore.tasks.collection.records_for_outputs import seen_by
 
 LEIDA, CON, MIA, DANIEL = date(2041, 5, 17), date(2038, 12, 31), date(2066, 12, 31), date(2069, 12, 31)
 TOLD = "is told by someone taken as living, 100 years from birth"

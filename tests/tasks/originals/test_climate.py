@@ -10,7 +10,7 @@ from PIL import Image
 
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.tasks.collection.opening import Collection, open_collection, start
-from boxlore.tasks.collection.outputs import Unopened
+from boxlore.tasks.collection.output_paths import Unopened
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.originals.climate import (
     chart_lines,
@@ -23,7 +23,7 @@ from boxlore.tasks.originals.climate import (
     read_typed,
     write_chart,
 )
-from boxlore.tasks.originals.housing import new_location
+from boxlore.tasks.originals.housing_changes import new_location
 
 
 @pytest.fixture

@@ -17,13 +17,13 @@ from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import Record
 from boxlore.disk.shipped import shipped
-from boxlore.exports.ead_spellings import Dialect, Ead2002
+from boxlore.exports.ead_dialects import Dialect, Ead2002
 from boxlore.exports.finding_aid import FindingAid
 from boxlore.tasks.archive.transfer import facts_of
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
-from boxlore.tasks.collection.records import Selection, seen_by
-from boxlore.tasks.originals.housing import lend
+from boxlore.tasks.collection.records_for_outputs import Selection, seen_by
+from boxlore.tasks.originals.housing_changes import lend
 from boxlore.tasks.originals.survey import SurveyAnswer, note
 from boxlore.tasks.telling.statements import Teller, Telling
 

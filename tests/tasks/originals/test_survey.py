@@ -11,11 +11,11 @@ import pytest
 from PIL import Image
 
 from boxlore.core.errors import WrongUse
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection, start
-from boxlore.tasks.collection.records import record_of
+from boxlore.tasks.collection.records_for_outputs import record_of
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.originals.housing import About, lend, new_location, note_container
+from boxlore.tasks.originals.housing_changes import About, lend, new_location, note_container
 from boxlore.tasks.originals.housing_check import check_housing, check_scans, print_sizes
 from boxlore.tasks.originals.survey import (
     SurveyAnswer,

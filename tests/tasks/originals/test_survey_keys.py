@@ -7,12 +7,12 @@ import pytest
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.statements import Kind
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection, start
-from boxlore.tasks.collection.records import record_of
+from boxlore.tasks.collection.records_for_outputs import record_of
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.originals.house import house_of
-from boxlore.tasks.originals.housing import About, note_container
+from boxlore.tasks.originals.housing_changes import About, note_container
+from boxlore.tasks.originals.housing_now import house_of
 from boxlore.tasks.originals.survey_keys import CHOICES, MOVE_WORDS, SurveyRun
 
 

@@ -23,12 +23,12 @@ from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import ScanFile
 from boxlore.core.statements import Kind, Said, Source, Subject, Sure
 from boxlore.disk import writing
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection, start
-from boxlore.tasks.collection.records import Selection, record_of
+from boxlore.tasks.collection.records_for_outputs import Selection, record_of
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.outputs.contents import read_contents
 from boxlore.tasks.outputs.copies import Copied, copies
+from boxlore.tasks.outputs.copies_contents import read_contents
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import Planned, ScanSide
 from boxlore.tasks.telling.statements import Teller, Telling

@@ -9,15 +9,15 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.originals.moves import move
 from boxlore.tasks.archive.offer import offer
 from boxlore.tasks.archive.transfer import name_search, transfer
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
-from boxlore.tasks.collection.records import Selection, check_chosen
-from boxlore.tasks.originals.house import house_of, items_named
-from boxlore.tasks.originals.housing import About, carry_out, note_container
+from boxlore.tasks.collection.records_for_outputs import Selection, check_chosen
+from boxlore.tasks.originals.housing_changes import About, carry_out, note_container
+from boxlore.tasks.originals.housing_now import house_of, items_named
 from boxlore.tasks.originals.survey import lists
 from boxlore.tasks.outputs.copies import copies
-from boxlore.tasks.outputs.pages import pages
-from boxlore.tasks.outputs.sheets import PrintOrder, labels, sheet, slips, worksheet
+from boxlore.tasks.outputs.printed_sheets import PrintOrder, labels, sheet, slips, worksheet
+from boxlore.tasks.outputs.web_pages import pages
 from boxlore.tasks.telling.statements import Teller, Telling
 
 

@@ -10,12 +10,12 @@ import pytest
 from boxlore.core.crosswalk import captions
 from boxlore.core.errors import WrongUse
 from boxlore.core.people.consent import make_consent
-from boxlore.core.people.positions import Placed
+from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.records.audience import To
 from boxlore.core.statements import KEEPER, Kind, Subject
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
-from boxlore.tasks.collection.records import lives_of, record_of, records, seen_by
+from boxlore.tasks.collection.records_for_outputs import lives_of, record_of, records, seen_by
 from boxlore.tasks.people import registry
 from boxlore.tasks.telling.statements import Teller, Telling
 

@@ -16,7 +16,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.archive.transfer import transfer
 from boxlore.tasks.collection.opening import open_collection
-from boxlore.tasks.collection.records import records
+from boxlore.tasks.collection.records_for_outputs import records
 from boxlore.tasks.originals.housing_check import check_scans
 from boxlore.tasks.outputs.copies import copies
 from boxlore.tasks.scans.intake import IntakeOptions, take_in

@@ -15,7 +15,7 @@ from boxlore.disk.decoding import Damaged, opened
 from boxlore.formats.jpeg_end import has_end
 from boxlore.tasks.check import check
 from boxlore.tasks.collection.opening import Collection, open_collection
-from boxlore.tasks.collection.records import record_of
+from boxlore.tasks.collection.records_for_outputs import record_of
 from boxlore.tasks.scans.damage import damage_findings, look_closer
 from boxlore.tasks.scans.fixity import verify_scans
 from boxlore.tasks.scans.intake import IntakeOptions, IntakeResult, take_in

@@ -7,7 +7,7 @@ from PIL import Image
 
 from boxlore.core.statements import Kind
 from boxlore.tasks.collection.opening import open_collection, start
-from boxlore.tasks.collection.records import records
+from boxlore.tasks.collection.records_for_outputs import records
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.people.registry import take_back
 from boxlore.tasks.scans.intake import IntakeOptions, IntakeResult, take_in

@@ -18,7 +18,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.records.audience import To
 from boxlore.core.sitting.stages import OutOfTurn, Step
 from boxlore.core.statements import Kind, Subject
-from boxlore.disk.fixity import sha256_of
+from boxlore.disk.digests import sha256_of
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.prompts import PROMPTS
 from boxlore.tasks.sitting import correcting, course, time_log

@@ -7,14 +7,14 @@ import pytest
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.statements import Kind, typed_source
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.sitting import course
-from boxlore.tasks.sitting.asking import to_ask
 from boxlore.tasks.sitting.beginning import check_teller
 from boxlore.tasks.sitting.linking import story_about
-from boxlore.tasks.sitting.naming import give_all, reassign
 from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.sitting.what_to_ask import to_ask
+from boxlore.tasks.sitting.who_said_it import give_all, reassign
 from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.table import tell_from
 

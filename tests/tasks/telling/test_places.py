@@ -13,7 +13,7 @@ from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.points import COORDINATES_WORDS
 from boxlore.core.places.reading import PlaceReading
 from boxlore.core.statements import Kind, Subject
-from boxlore.gazetteer.opening import Gazetteer, open_gazetteer
+from boxlore.gazetteer.lookup import Gazetteer, open_gazetteer
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.telling.places import NewPlace, add_place, own_gazetteer, own_places, read_places, take_gazetteer

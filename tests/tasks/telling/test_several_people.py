@@ -10,7 +10,7 @@ from boxlore.core.records.item_record import Record
 from boxlore.core.sitting.worksheet_codes import CodedLine, write_code
 from boxlore.core.statements import Kind, Subject, read_source
 from boxlore.tasks.collection.opening import Collection, open_collection, start
-from boxlore.tasks.collection.records import record_of
+from boxlore.tasks.collection.records_for_outputs import record_of
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.people.registry import find_person, tell_placed
 from boxlore.tasks.sitting.session import Sitting

@@ -8,9 +8,9 @@ import pytest
 from boxlore.core.sitting.worksheet_codes import CodedLine, write_code
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Subject, Sure
 from boxlore.store.values import Change
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
-from boxlore.tasks.collection.records import record_of
+from boxlore.tasks.collection.records_for_outputs import record_of
 from boxlore.tasks.people.registry import find_person, merge
 from boxlore.tasks.strike import strike_out
 from boxlore.tasks.telling.statements import Teller, Telling

@@ -15,12 +15,12 @@ from boxlore.core.records.audience import To
 from boxlore.core.statements import Kind, Reading, Subject, Unreadable
 from boxlore.disk.shipped import shipped
 from boxlore.exports.rdf import write_triples
-from boxlore.exports.required import read_required
+from boxlore.exports.required_fields import read_required
 from boxlore.store import projections
 from boxlore.tasks.archive.transfer import facts_of
 from boxlore.tasks.check import check
 from boxlore.tasks.collection.opening import DATABASE, Collection, open_collection, start
-from boxlore.tasks.collection.records import record_of, seen_by
+from boxlore.tasks.collection.records_for_outputs import record_of, seen_by
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.understanding import Around, around, person_reading

@@ -8,7 +8,7 @@ from tests.tui.conftest import hands_on
 
 from boxlore.core.statements import Kind
 from boxlore.tasks.collection.opening import Collection, open_collection
-from boxlore.tasks.collection.records import record_of
+from boxlore.tasks.collection.records_for_outputs import record_of
 
 Run = Callable[..., None]
 

@@ -11,7 +11,7 @@ from boxlore.core.people.person import Person
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Subject, read_source
 from boxlore.tasks.collection.opening import Collection, open_collection
-from boxlore.tasks.collection.records import records
+from boxlore.tasks.collection.records_for_outputs import records
 from boxlore.tasks.people.registry import find_person
 from boxlore.tasks.telling.statements import Teller, Telling
 

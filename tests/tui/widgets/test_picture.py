@@ -5,7 +5,7 @@ import asyncio
 import pytest
 from textual.app import App, ComposeResult
 
-from boxlore.tasks.sitting.preview import Glimpse
+from boxlore.tasks.sitting.small_picture import Glimpse
 from boxlore.tui.widgets.picture import Picture, Pin
 
 GREY = Glimpse(20, 20, bytes(20 * 20 * 3))

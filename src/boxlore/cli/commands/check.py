@@ -8,7 +8,7 @@ from boxlore.cli import options, output, talk
 from boxlore.core.findings import several
 from boxlore.tasks.check import check as check_all
 from boxlore.tasks.collection.opening import open_collection
-from boxlore.tasks.collection.records import Selection
+from boxlore.tasks.collection.records_for_outputs import Selection
 
 
 @click.command()

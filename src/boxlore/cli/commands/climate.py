@@ -9,7 +9,7 @@ from boxlore.cli import options, output, talk
 from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
 from boxlore.tasks.collection.opening import open_collection
-from boxlore.tasks.collection.outputs import Unopened
+from boxlore.tasks.collection.output_paths import Unopened
 from boxlore.tasks.originals.climate import (
     Judged,
     chart_lines,

@@ -15,7 +15,7 @@ from boxlore.core.dates import phrases
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import WrongUse
 from boxlore.tasks.collection.opening import has_collection, open_collection
-from boxlore.tasks.people.date_reader import reader_of
+from boxlore.tasks.people.date_preview import reader_of
 
 
 @click.command()

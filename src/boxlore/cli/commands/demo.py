@@ -8,7 +8,7 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.cli.paths import GivenPath
-from boxlore.tasks.demo.whole_job import run
+from boxlore.tasks.demo.every_task import run
 
 LOOK_AT = (
     "Look at print/album.pdf first; then open a copy in any picture program and read its caption; then",

@@ -12,13 +12,12 @@ from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import several
 from boxlore.core.originals.moves import Plan, close_up, merge, move, relabel
-from boxlore.core.records.containers import KINDS, LOCATION_KINDS, Container
-from boxlore.tasks.collection.marks import dated, find_item, find_items, marks_of
+from boxlore.core.records.marks import KINDS, LOCATION_KINDS, Container
+from boxlore.tasks.collection.items_by_mark import dated, find_item, find_items, marks_of
 from boxlore.tasks.collection.opening import Collection, open_collection
-from boxlore.tasks.collection.outputs import check_output, check_pdf
-from boxlore.tasks.collection.records import Selection
-from boxlore.tasks.originals.house import House, check_not_into_itself, house_of, items_named, shown
-from boxlore.tasks.originals.housing import (
+from boxlore.tasks.collection.output_paths import check_output, check_pdf
+from boxlore.tasks.collection.records_for_outputs import Selection
+from boxlore.tasks.originals.housing_changes import (
     About,
     carry_out,
     give_back,
@@ -29,6 +28,7 @@ from boxlore.tasks.originals.housing import (
     undo,
 )
 from boxlore.tasks.originals.housing_check import HousingFound, PrintSize, check_housing, check_scans, print_sizes
+from boxlore.tasks.originals.housing_now import House, check_not_into_itself, house_of, items_named, shown
 from boxlore.tasks.originals.survey import write_receipt
 from boxlore.tasks.sitting.recovering import open_for_writing
 

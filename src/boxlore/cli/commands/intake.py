@@ -13,7 +13,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.findings import several
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.scans.damage import damage_findings, look_closer
-from boxlore.tasks.scans.files import GivenFiles, files_given, named_groups, readable
+from boxlore.tasks.scans.given_files import GivenFiles, files_given, named_groups, readable
 from boxlore.tasks.scans.intake import IntakeOptions, IntakeResult, take_in
 from boxlore.tasks.scans.pairing import Planned, alternating, by_suffix, read_items
 from boxlore.tasks.sitting.recovering import open_for_writing

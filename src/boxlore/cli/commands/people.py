@@ -16,11 +16,11 @@ from boxlore.core.people.consent import Capacity, Matter, make_consent
 from boxlore.core.people.kin import Kin, called, kin_words, possessive
 from boxlore.core.people.person import Person
 from boxlore.core.statements import Kind, Source, Subject
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import open_collection
-from boxlore.tasks.collection.records import lives_of, record_of
+from boxlore.tasks.collection.records_for_outputs import lives_of, record_of
 from boxlore.tasks.people import registry
-from boxlore.tasks.people.trees import import_tree
+from boxlore.tasks.people.tree_import import import_tree
 from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.table import asked_of, is_told

@@ -8,11 +8,11 @@ from boxlore.core.fields.audiences import AUDIENCE_WORDS, audience_shown
 from boxlore.core.fields.originals import SIZE_WORDS, SizeMm
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import Conflict, Record
-from boxlore.core.rules.of_record import SETTLE
+from boxlore.core.rules.one_item import SETTLE
 from boxlore.core.statements import Kind, Statement, Subject, Sure
-from boxlore.tasks.collection.marks import find_items
+from boxlore.tasks.collection.items_by_mark import find_items
 from boxlore.tasks.collection.opening import Collection, open_collection
-from boxlore.tasks.collection.records import record_of
+from boxlore.tasks.collection.records_for_outputs import record_of
 from boxlore.tasks.sitting.recovering import drafts_of
 
 

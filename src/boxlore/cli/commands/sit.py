@@ -11,7 +11,7 @@ import click
 from boxlore.cli import interrupts, talk
 from boxlore.core.errors import WrongUse
 from boxlore.tasks.collection.opening import open_collection
-from boxlore.tasks.sitting.showing import Showing
+from boxlore.tasks.sitting.tellers_page import Showing
 
 
 @click.command()

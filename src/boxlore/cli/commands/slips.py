@@ -10,8 +10,8 @@ from boxlore.cli.paths import GivenPath
 from boxlore.core.findings import several
 from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
-from boxlore.tasks.outputs.sheets import PrintOrder
-from boxlore.tasks.outputs.sheets import slips as make
+from boxlore.tasks.outputs.printed_sheets import PrintOrder
+from boxlore.tasks.outputs.printed_sheets import slips as make
 
 
 @click.command()

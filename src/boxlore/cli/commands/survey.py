@@ -11,8 +11,8 @@ from boxlore.cli import options, output, talk
 from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import several
-from boxlore.core.records.containers import short_form
-from boxlore.tasks.collection.marks import find_item
+from boxlore.core.records.marks import short_form
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.originals.survey import Lists, lists, note, read_answer, write_order, write_work
 from boxlore.tasks.sitting.recovering import open_for_writing

@@ -8,7 +8,7 @@ from boxlore.cli import options, output, talk
 from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
 from boxlore.core.statements import Source, Statement, Sure
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.table import asked_of, is_told, read_sure, tell_from

@@ -11,12 +11,12 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.cli.paths import GivenPath
-from boxlore.core.crosswalk.repository import TAKES
+from boxlore.core.crosswalk.receiving_archive import TAKES
 from boxlore.core.errors import WrongUse
-from boxlore.core.fields.namings import NamingAnswer
+from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.findings import several
+from boxlore.tasks.archive.archive_settings import archive_of
 from boxlore.tasks.archive.name_answers import NamePlace, decide, undecided
-from boxlore.tasks.archive.settings import archive_of
 from boxlore.tasks.archive.transfer import (
     TransferOrder,
     Transferred,

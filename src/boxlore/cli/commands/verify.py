@@ -12,12 +12,12 @@ from boxlore.tasks.archive.receipt import read_receipt
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.collection.unfinished import left_findings
-from boxlore.tasks.outputs.prove_copies import is_copies_folder, prove_copies
+from boxlore.tasks.outputs.copies_proved import is_copies_folder, prove_copies
 from boxlore.tasks.scans.damage import damage_findings
 from boxlore.tasks.scans.file_state import Verified
 from boxlore.tasks.scans.fixity import due_on, finding_of, last_run, register_again, unfinished, verify_scans
 from boxlore.tasks.scans.fixity_events import COLUMNS, events
-from boxlore.tasks.scans.packages import verify_package
+from boxlore.tasks.scans.package_check import verify_package
 from boxlore.tasks.sitting.recordings import verify_kept
 
 

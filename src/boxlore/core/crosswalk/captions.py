@@ -14,8 +14,8 @@ import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 
+from boxlore.core.dates.before_and_after import left_out
 from boxlore.core.dates.family_display import FamilyWay, family_display
-from boxlore.core.dates.limits import left_out
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.letters import is_blank
 from boxlore.core.fields.table import FIELDS, OWN

@@ -14,14 +14,14 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from boxlore.core.crosswalk import captions
-from boxlore.core.crosswalk.repository import NOT_SAID, Archive
-from boxlore.core.crosswalk.scan_names import packed_path
+from boxlore.core.crosswalk.receiving_archive import NOT_SAID, Archive
+from boxlore.core.crosswalk.scan_file_names import packed_path
 from boxlore.core.crosswalk.xmp_and_iim import inventory_number
 from boxlore.core.dates.edtf_values import iso_range, plain_iso
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.table import FIELDS, OWN
 from boxlore.core.findings import several
-from boxlore.core.originals.description import custody_lines, physical_lines
+from boxlore.core.originals.physical_description import custody_lines, physical_lines
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import dcmi_box, dcmi_point, full_name
 from boxlore.core.records.closing_dates import Closure

@@ -11,8 +11,8 @@ from dataclasses import dataclass
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.captions import Style
+from boxlore.core.crosswalk.image_regions import faces, regions
 from boxlore.core.crosswalk.metadata_values import Alt, Bag, Embedding, Seq, Struct, Text, XmpValue, alternative, bag
-from boxlore.core.crosswalk.regions import faces, regions
 from boxlore.core.dates.edtf_values import plain_iso
 from boxlore.core.dates.family_display import FamilyWay
 from boxlore.core.places.reading import Place

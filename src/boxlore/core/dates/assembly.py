@@ -10,9 +10,9 @@ A slot that is filled already ends the partial: what follows must then be joined
 from collections.abc import Callable
 from typing import Any
 
+from boxlore.core.dates.day_month_year import Gathered
 from boxlore.core.dates.lexicon import Sense
 from boxlore.core.dates.partial import ABOUT, DOUBT, Partial
-from boxlore.core.dates.settling import Gathered
 
 _QUALIFIERS = {"about": ABOUT, "doubt": DOUBT}
 

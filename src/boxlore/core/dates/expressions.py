@@ -9,10 +9,10 @@ import itertools
 from dataclasses import dataclass
 
 from boxlore.core.dates import edtf as standard
+from boxlore.core.dates.before_and_after import beside
 from boxlore.core.dates.calendars import from_julian, julian_month_length
 from boxlore.core.dates.context import DateContext, NoSuchDate, qualified
 from boxlore.core.dates.edtf_values import Day, Edtf, month_length
-from boxlore.core.dates.limits import beside
 from boxlore.core.dates.partial import MARKS, Partial, fill
 from boxlore.core.dates.relative import Distance, near
 from boxlore.core.dates.writing import choices_of, question, spans_of, written

@@ -12,8 +12,8 @@ from typing import NamedTuple
 
 from boxlore.core.dates import lexicon
 from boxlore.core.dates.lexicon import ROMAN, Node, Sense
-from boxlore.core.dates.numerals import NUMERAL, ROMAN_YEAR, compound, numeral, roman_number
-from boxlore.core.dates.spoken import spoken
+from boxlore.core.dates.numbers_in_digits import NUMERAL, ROMAN_YEAR, compound, numeral, roman_number
+from boxlore.core.dates.numbers_in_words import spoken
 
 Senses = tuple[Sense, ...]
 

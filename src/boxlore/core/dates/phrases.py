@@ -10,8 +10,8 @@ from dataclasses import dataclass, field, replace
 from types import MappingProxyType
 
 from boxlore.core.dates import edtf as standard
+from boxlore.core.dates.ambiguity import understood
 from boxlore.core.dates.context import DateContext, Outcome
-from boxlore.core.dates.guards import understood
 from boxlore.core.dates.lexer import nfc
 from boxlore.core.dates.lexicon import PIECE, Node, Sense
 from boxlore.core.dates.reading import NO_DATE, DateReading

@@ -10,7 +10,7 @@ from functools import lru_cache
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.audiences import read_audience
 from boxlore.core.fields.language import why_no_language
-from boxlore.core.fields.plain import TEXT
+from boxlore.core.fields.plain_values import TEXT
 from boxlore.core.fields.table import Field, field_of
 from boxlore.core.statements import NEARNESS, SURENESS, Kind, Statement, Sure
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.originals.condition_table import ASSUME_NITRATE_UNTIL, LOCAL, NITRATE_UNTIL, TERMS, Term
-from boxlore.core.originals.housing import holds
+from boxlore.core.originals.housing_rules import holds
 
 FILM = ("negative", "film")
 NOT_NITRATE = ("glass", "plate", "acetate", "polyester", "safety", "paper negative")

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 class Term:
     """One term: the words that show it in a note, what it means, what to do next.
 
-    A hazard has a `caution`, and in `call` the person to call. Words match as in `core.originals.housing.holds`.
+    A hazard has a `caution`, and in `call` the person to call. Words match as in `core.originals.housing_rules.holds`.
     """
 
     name: str

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from itertools import islice
 
 from boxlore.core.dates.reading import DateReading
-from boxlore.core.people.names import close, may_be_called, parts_of, short_rows, soundex
+from boxlore.core.people.names.forms import close, may_be_called, parts_of, short_rows, soundex
 from boxlore.core.people.person import Person
 
 ENOUGH = 5

@@ -1,7 +1,7 @@
 """People: a person as the statements in force say, with every form of the name.
 
 Names are kept as told (given and family name in the order told); the sort form is for lists and for Dublin Core
-subjects ("Surname, Forename, dates"). A name told whole is taken apart (`name_reader`): what searches for names uses
+subjects ("Surname, Forename, dates"). A name told whole is taken apart (`names/reader`): what searches for names uses
 its parts as it uses told ones, and outputs use them where they ask nothing. Entries that the keeper has called one
 person are one `Person` under the id of the first; each keeps its own statements, so that this can be taken back.
 """
@@ -12,12 +12,12 @@ from dataclasses import dataclass, replace
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.consent import Consent, Matter
 from boxlore.core.people.deaths import doubted, says_living
-from boxlore.core.people.name_parts import NameParts
-from boxlore.core.people.name_reader import read_name
-from boxlore.core.people.name_traditions import KnownNames
-from boxlore.core.people.names import WordForms, full_forms, gendered_forms
+from boxlore.core.people.names.forms import WordForms, full_forms, gendered_forms
+from boxlore.core.people.names.parts import NameParts
+from boxlore.core.people.names.reader import read_name
+from boxlore.core.people.names.sort_form import sort_form
+from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.reference import id_meant
-from boxlore.core.people.sort_form import sort_form
 from boxlore.core.statements import Reading, Statement, Sure, fold
 
 

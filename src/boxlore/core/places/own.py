@@ -8,7 +8,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
 from boxlore.core.places.reading import Place, PlaceReading, full_name
-from boxlore.core.places.words import fold_place, take_apart
+from boxlore.core.places.taking_apart import fold_place, take_apart
 
 RADIUS_KM = 0.5
 """How far coordinates given for a farm or a churchyard may be off (ours)."""

@@ -60,7 +60,7 @@ from dataclasses import field as starts
 from datetime import date
 
 from boxlore.core.fields.audiences import AUDIENCE_WORDS
-from boxlore.core.people.names_in_text import Hit
+from boxlore.core.people.names_in_text.search import Hit
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.audience_levels import To, may_see

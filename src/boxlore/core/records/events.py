@@ -12,7 +12,7 @@ from boxlore.core.dates.edtf_values import Day
 from boxlore.core.dates.lexicon import PIECE
 from boxlore.core.dates.phrases import Meanings
 from boxlore.core.dates.reading import DateReading
-from boxlore.core.people.life_words import ALONE, OWN, WAYS, bare, kind_of, shorter
+from boxlore.core.people.life_event_words import ALONE, OWN, WAYS, bare, kind_of, shorter
 from boxlore.core.people.person import Person, Registry
 
 

@@ -56,8 +56,8 @@ is there again, between s3 and s5.
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 
+from boxlore.core.dates import conflicts as dates_meeting
 from boxlore.core.dates import edtf as standard
-from boxlore.core.dates import meeting as dates_meeting
 from boxlore.core.dates.edtf_values import Edtf
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import TextFault
@@ -65,10 +65,10 @@ from boxlore.core.fields.originals import SIZE_WORDS
 from boxlore.core.fields.pictures import ROW_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.person import Person
-from boxlore.core.places import meeting as places_meeting
+from boxlore.core.places import conflicts as places_meeting
 from boxlore.core.places.reading import Place, PlaceReading
-from boxlore.core.records.containers import Mark
 from boxlore.core.records.item_record import Conflict, MarkerRows, Material, PersonShown, Record, StatementView
+from boxlore.core.records.marks import Mark
 from boxlore.core.statements import NEARNESS, SURENESS, Reading, Statement, Sure
 
 

@@ -7,13 +7,13 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from dataclasses import field as starts
 
+from boxlore.core.dates.conflicts import doubted, one_of
 from boxlore.core.dates.edtf_values import Edtf
-from boxlore.core.dates.meeting import doubted, one_of
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.reference import PersonRef
-from boxlore.core.places.meeting import common_place
+from boxlore.core.places.conflicts import common_place
 from boxlore.core.places.reading import Place, PlaceReading
-from boxlore.core.records.containers import Mark
+from boxlore.core.records.marks import Mark
 from boxlore.core.statements import SURENESS, Reading, ReadingValue, Said, Source, Statement, Sure
 
 

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from statistics import median
 
-from boxlore.core.people.positions import ORDER, row_words
+from boxlore.core.people.who_is_where.written_out import ORDER, row_words
 from boxlore.core.records.item_record import PersonShown
 
 DEEP = 0.8

@@ -13,7 +13,7 @@ from functools import lru_cache
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import WrongUse
 from boxlore.core.people.consent import Consent
-from boxlore.core.people.name_parts import NameParts
+from boxlore.core.people.names.parts import NameParts
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.places.reading import PlaceReading
 from boxlore.core.statements import Reading, ReadingValue, Unreadable

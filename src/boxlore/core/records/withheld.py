@@ -10,12 +10,12 @@ from dataclasses import dataclass
 from datetime import date
 
 from boxlore.core.people.consent import Matter, allows
-from boxlore.core.people.names_in_text import Hit
-from boxlore.core.people.names_in_text_kept import NameFinder, name_finder
+from boxlore.core.people.names_in_text.finder import NameFinder, name_finder
+from boxlore.core.people.names_in_text.search import Hit
 from boxlore.core.people.person import Person
 from boxlore.core.records.audience_levels import To, may_see
-from boxlore.core.records.decided import NOTHING_DECIDED, Decided
 from boxlore.core.records.living import Life
+from boxlore.core.records.name_answers import NOTHING_DECIDED, Decided
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,13 +10,13 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.fields.namings import NAMING_WORDS, NamingAnswer, NamingDecision
+from boxlore.core.fields.name_answers import NAMING_WORDS, NamingAnswer, NamingDecision
 from boxlore.core.findings import several
-from boxlore.core.people.names_in_text import Hit
-from boxlore.core.people.written_words import read_text
+from boxlore.core.people.names_in_text.search import Hit
+from boxlore.core.people.names_in_text.text_normalising import read_text
 from boxlore.core.records.audience import Naming
-from boxlore.core.records.decided import digest_of
 from boxlore.core.records.item_record import Record
+from boxlore.core.records.name_answers import digest_of
 from boxlore.core.statements import Kind, Subject
 from boxlore.disk.tables import TableRow, lacks_column, read_table
 from boxlore.tasks.collection.names_left import ANSWERS, WRITTEN

@@ -9,16 +9,16 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot
-from boxlore.core.fields.namings import NamingAnswer
+from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.findings import several
 from boxlore.core.records.audience import OF_SCANS
 from boxlore.core.records.closing_dates import Closing
-from boxlore.core.records.decided import NOTHING_DECIDED
+from boxlore.core.records.name_answers import NOTHING_DECIDED
 from boxlore.tasks.archive.name_answers import NamePlace, places_of, with_answers
 from boxlore.tasks.collection.gate import Gate, files_in
 from boxlore.tasks.collection.names_left import WRITTEN
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, record_of, records
+from boxlore.tasks.collection.records_for_outputs import EVERYTHING, AudienceView, Selection, record_of, records
 
 AS_ANSWERED = "may go out, as you answered"
 TO_THE_CLOSED_PART = "the scan goes to the closed part"

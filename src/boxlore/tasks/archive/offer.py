@@ -14,22 +14,22 @@ from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.records.audience import To
-from boxlore.core.records.containers import looks_like_number
 from boxlore.core.records.item_record import Record
+from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.disk.pictures import make_jpeg
 from boxlore.disk.tables import TableRow, read_table
 from boxlore.disk.unfinished import is_free, put_in_place
 from boxlore.disk.writing import write_whole
+from boxlore.exports.escaping import clean
 from boxlore.exports.inventory import as_csv, safe_cell
-from boxlore.exports.markup import clean
-from boxlore.tasks.archive.context import order_of_containers
-from boxlore.tasks.archive.settings import FILE_NAME, as_toml
+from boxlore.tasks.archive.archive_settings import FILE_NAME, as_toml
+from boxlore.tasks.archive.transfer_context import order_of_containers
 from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.outputs import check_place
+from boxlore.tasks.collection.output_paths import check_place
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
-from boxlore.tasks.collection.records import EVERYTHING, Selection, check_chosen, seen_by
+from boxlore.tasks.collection.records_for_outputs import EVERYTHING, Selection, check_chosen, seen_by
 from boxlore.tasks.collection.unfinished import work_folder
 
 COLUMNS = ("Number", "Title", "Date", "Kind", "Wanted", "Remarks")

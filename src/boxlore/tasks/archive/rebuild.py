@@ -21,14 +21,14 @@ from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import AS_SCANNED
 from boxlore.core.records.readings import read_value
 from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, read_source
-from boxlore.disk.fixity import sha256_of
+from boxlore.disk.digests import sha256_of
 from boxlore.disk.writing import write_whole
 from boxlore.exports.rdf import PREFIXES, TERMS, read_triples
 from boxlore.tasks.collection.opening import Act, Collection, open_collection, start
 from boxlore.tasks.collection.prompts import FILE_NAME as PROMPTS
 from boxlore.tasks.collection.settings import FILE_NAME, Settings, read_settings
-from boxlore.tasks.scans.embedded import embedded_in
-from boxlore.tasks.scans.packages import verify_package
+from boxlore.tasks.scans.embedded_metadata import embedded_in
+from boxlore.tasks.scans.package_check import verify_package
 from boxlore.tasks.telling.statements import Teller
 from boxlore.tasks.telling.table import read_sure
 

@@ -10,8 +10,8 @@ from pathlib import Path
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.errors import WrongUse
-from boxlore.core.records.containers import looks_like_number
 from boxlore.core.records.item_record import Record
+from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.disk.tables import lacks_column, read_table
 from boxlore.exports.inventory import safe_cell

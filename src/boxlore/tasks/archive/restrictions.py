@@ -13,7 +13,7 @@ from boxlore.core.statements import Kind, Statement, Subject, Sure
 from boxlore.exports.rdf import annotation, urn
 from boxlore.store.rows import ToldRow
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.records import AudienceView
+from boxlore.tasks.collection.records_for_outputs import AudienceView
 
 GOING: Mapping[Kind, frozenset[str]] = {
     Kind.ITEM: frozenset({"audience", "row"}),

@@ -11,7 +11,7 @@ from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 from boxlore import __version__
-from boxlore.core.crosswalk.repository import NOT_SAID, Archive
+from boxlore.core.crosswalk.receiving_archive import NOT_SAID, Archive
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.fixity import FixityEvent
 from boxlore.core.findings import Finding, Severity
@@ -21,17 +21,17 @@ from boxlore.disk.unfinished import is_free, unfinished_folder
 from boxlore.disk.writing import flush_folder
 from boxlore.exports.bag import Payload, write_bag
 from boxlore.exports.inventory import as_csv, readme
-from boxlore.tasks.archive.context import closing_of, facts_of, moves_of, order_of_containers
-from boxlore.tasks.archive.files import Making, make_files
-from boxlore.tasks.archive.handed_scans import HandedScans
 from boxlore.tasks.archive.name_answers import ANSWER, KEY, NUMBER, read_answers
 from boxlore.tasks.archive.name_search import NameFound, answered, in_words, names_left, search
-from boxlore.tasks.archive.updates import Earlier, read_earlier
+from boxlore.tasks.archive.scans_as_handed import HandedScans
+from boxlore.tasks.archive.transfer_context import closing_of, facts_of, moves_of, order_of_containers
+from boxlore.tasks.archive.transfer_files import Making, make_files
+from boxlore.tasks.archive.transfer_updates import Earlier, read_earlier
 from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.outputs import check_place, write_output
+from boxlore.tasks.collection.output_paths import check_place, write_output
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
-from boxlore.tasks.collection.records import (
+from boxlore.tasks.collection.records_for_outputs import (
     EVERYTHING,
     AudienceView,
     Selection,

@@ -7,7 +7,7 @@ A backup of the database is made where something was told since the last one:
   moves). Such a task begins with `collection.back_up_before("merging people")`. The words name the step and nothing
   that was told: they stand in a file name.
 
-Newer tables, and bringing a backup back, see to it themselves (`store/connecting.py`, `store/restoring.py`). A disk
+Newer tables, and bringing a backup back, see to it themselves (`store/database_file.py`, `store/restoring.py`). A disk
 that refuses costs the backup and nothing else: the task goes on, and the sentence is said on closing.
 """
 

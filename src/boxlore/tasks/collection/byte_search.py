@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import BinaryIO
 
-from boxlore.tasks.collection.records import AudienceView
+from boxlore.tasks.collection.records_for_outputs import AudienceView
 
 CHUNK = 1 << 22
 LONGEST_NAME = 512

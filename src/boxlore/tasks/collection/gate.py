@@ -1,9 +1,9 @@
 """The one gate: what is for outside is opened and read here, whole and finished, before it takes its name.
 
 Rule kept: nothing that anyone may see is put in its place but through `Gate`. It opens every carrier of the file
-(`formats.documents`, `formats.inside`), looks at values and never at our own wording (`wording`), and asks the one
-matcher of names about each, of names of files and folders too. A file that cannot be opened wholly does not leave, and
-whatever goes wrong here leaves nothing written: the file has no name yet.
+(`formats.document_texts`, `formats.picture_texts`), looks at values and never at our own wording (`own_wording`), and
+asks the one matcher of names about each, of names of files and folders too. A file that cannot be opened wholly does
+not leave, and whatever goes wrong here leaves nothing written: the file has no name yet.
 
 Sure hits stop a file. What is in doubt is a question about told words in their own sentence: it is asked, and withheld,
 where records are seen (`core.records.audience`); on a page, between other words, it would be a question about nothing.
@@ -19,13 +19,13 @@ from typing import BinaryIO
 
 from boxlore.core.errors import ByteFault, CouldNot
 from boxlore.core.findings import several
-from boxlore.core.records.decided import Decided, decision_digest
-from boxlore.formats import documents
-from boxlore.formats.inside import Inside
+from boxlore.core.records.name_answers import Decided, decision_digest
+from boxlore.formats import document_texts
+from boxlore.formats.picture_texts import Inside
 from boxlore.tasks.collection.byte_search import byte_search
 from boxlore.tasks.collection.names_left import LeftName, answers_given, list_names
-from boxlore.tasks.collection.records import AudienceView
-from boxlore.tasks.collection.wording import is_shipped, narrowed, without_wording
+from boxlore.tasks.collection.own_wording import is_shipped, narrowed, without_wording
+from boxlore.tasks.collection.records_for_outputs import AudienceView
 
 WHAT_TO_DO = (
     "Nothing was written. Change those words or keep them to the family (boxlore people audience --item ITEM family "
@@ -98,7 +98,10 @@ class Gate:
             return
         number = re.compile(rf"\b{re.escape(self.seen.collection.settings.prefix)}-\d+")
         item = ""
-        for text in (*(Inside(NAME_OF_FILE, part) for part in PurePosixPath(name).parts), *documents.texts(name, file)):
+        for text in (
+            *(Inside(NAME_OF_FILE, part) for part in PurePosixPath(name).parts),
+            *document_texts.texts(name, file),
+        ):
             if match := number.search(text.words):
                 item = match[0]
             yield from self._named(name, item, text)

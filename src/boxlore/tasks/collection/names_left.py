@@ -12,13 +12,13 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.fields.namings import NAMING_WORDS, NamingAnswer, NamingDecision
-from boxlore.core.records.decided import Decided, decided
+from boxlore.core.fields.name_answers import NAMING_WORDS, NamingAnswer, NamingDecision
+from boxlore.core.records.name_answers import Decided, decided
 from boxlore.core.statements import Kind, Subject
 from boxlore.disk.tables import lacks_column, read_table
 from boxlore.exports.inventory import as_csv
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.outputs import write_output
+from boxlore.tasks.collection.output_paths import write_output
 
 TABLE = "names-left.csv"
 FILE, WHERE, WORDS, PERSON, ANSWER, KEY = "File", "Where", "Words", "Person", "Answer", "Key"

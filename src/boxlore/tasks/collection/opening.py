@@ -42,7 +42,7 @@ class Collection:
     clock: Clock
     by: str
     over: bool = False
-    """Whether an output may take the place of a file that Boxlore did not write (see `tasks.collection.outputs`)."""
+    """Whether an output may take the place of a file that Boxlore did not write (see `output_paths`)."""
     unsaid: list[str] = field(default_factory=list)
     """What went wrong without stopping anything, for the keeper to read when the collection is closed."""
     _people: Registry = field(default_factory=Registry)

@@ -13,7 +13,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.guard import check_language
 from boxlore.core.fields.language import language_tag
 from boxlore.core.fields.letters import is_blank
-from boxlore.disk.regular import open_regular
+from boxlore.disk.regular_file import open_regular
 from boxlore.disk.writing import could_not
 
 FILE_NAME = "boxlore.toml"

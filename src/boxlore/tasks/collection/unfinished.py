@@ -16,7 +16,7 @@ from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.disk.unfinished import PART, clear, is_worked_at, remains, unfinished_folder
 from boxlore.disk.writing import could_not, write_whole
 from boxlore.tasks.collection.opening import has_collection
-from boxlore.tasks.collection.outputs import UNFINISHED as LIST_NAME
+from boxlore.tasks.collection.output_paths import UNFINISHED as LIST_NAME
 
 
 @contextmanager

@@ -7,7 +7,7 @@ from pathlib import Path
 from boxlore.core.statements import Subject
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.originals.climate import keep_log
-from boxlore.tasks.originals.housing import About, new_location, note_container
+from boxlore.tasks.originals.housing_changes import About, new_location, note_container
 from boxlore.tasks.originals.survey import SurveyAnswer, note
 
 LOG, LOG_AT = "wash_house.csv", "Wash-house"

@@ -14,13 +14,13 @@ from boxlore.core.originals.climate import Climate, Measurement, celsius_of, cli
 from boxlore.core.originals.climate_chart import text_chart
 from boxlore.core.originals.climate_log import ClimateLog, read_log
 from boxlore.core.statements import Kind, Subject
-from boxlore.disk.charts import climate_png
-from boxlore.disk.fixity import sha256_of
+from boxlore.disk.climate_chart import climate_png
+from boxlore.disk.digests import sha256_of
 from boxlore.disk.writing import CHUNK, replacing
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.outputs import Outputs, write_output
-from boxlore.tasks.originals.house import House, house_of
-from boxlore.tasks.originals.housing import gather
+from boxlore.tasks.collection.output_paths import Outputs, write_output
+from boxlore.tasks.originals.housing_changes import gather
+from boxlore.tasks.originals.housing_now import House, house_of
 
 FOLDER = "papers/climate"
 BYTES_SOURCE = "SHA-256 (FIPS 180-4) noted when the log was taken in"

@@ -7,19 +7,19 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from boxlore.core.errors import CouldNot
-from boxlore.core.fields.plain import DAY_WORDS
+from boxlore.core.fields.plain_values import DAY_WORDS
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.originals.condition import ConditionNoted, condition_findings
-from boxlore.core.originals.housing import Housed, container_findings, housing_findings
+from boxlore.core.originals.housing_rules import Housed, container_findings, housing_findings
 from boxlore.core.originals.scan_quality import ScanFacts, largest_print, scan_findings, verso_missing
-from boxlore.core.records.containers import Container
 from boxlore.core.records.item_record import AS_SCANNED, Record, ScanFile
+from boxlore.core.records.marks import Container
 from boxlore.core.statements import Kind, Said, Subject
 from boxlore.disk.pictures import read_pixel_format
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.records import EVERYTHING, Selection, records
+from boxlore.tasks.collection.records_for_outputs import EVERYTHING, Selection, records
 from boxlore.tasks.originals.climate import Judged, humidity_at, judge_locations
-from boxlore.tasks.originals.house import House, house_of, place_findings
+from boxlore.tasks.originals.housing_now import House, house_of, place_findings
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,7 +94,7 @@ def item_findings(collection: Collection, record: Record, ground: Ground) -> lis
 
 
 def housed_of(record: Record, ground: Ground) -> Housed:
-    """What the rules of `core.originals.housing` need to know of an item."""
+    """What the rules of `core.originals.housing_rules` need to know of an item."""
     containers = _containers_of(record, ground.house)
     inner = containers[0] if containers else None
     return Housed(

@@ -10,7 +10,7 @@ from pathlib import Path
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.originals import NOTED_WORDS, SIZE_WORDS, Noted, typed_size
-from boxlore.core.fields.plain import DAY_WORDS
+from boxlore.core.fields.plain_values import DAY_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import Finding, several
 from boxlore.core.originals.kinds import typed_kind
@@ -19,11 +19,11 @@ from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.sheets.work_lists import ListTable, Page, make_list
 from boxlore.tasks.collection.opening import Act, Collection
-from boxlore.tasks.collection.outputs import write_output
-from boxlore.tasks.collection.records import EVERYTHING, Selection, check_chosen, record_of, records
-from boxlore.tasks.originals.house import everything_in, house_of
-from boxlore.tasks.originals.housing import put
+from boxlore.tasks.collection.output_paths import write_output
+from boxlore.tasks.collection.records_for_outputs import EVERYTHING, Selection, check_chosen, record_of, records
+from boxlore.tasks.originals.housing_changes import put
 from boxlore.tasks.originals.housing_check import Ground, check_scans, ground_of, item_findings
+from boxlore.tasks.originals.housing_now import everything_in, house_of
 
 WRITING = "writing on the back, not yet read"
 """Kept as an inscription of the verso, until somebody reads the writing and tells it."""

@@ -13,8 +13,8 @@ from boxlore.core.originals.condition import ConditionNoted, condition_findings,
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Said
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.records import record_of
-from boxlore.tasks.originals.housing import undo
+from boxlore.tasks.collection.records_for_outputs import record_of
+from boxlore.tasks.originals.housing_changes import undo
 from boxlore.tasks.originals.housing_check import condition_of
 from boxlore.tasks.originals.survey import WRITING, SurveyAnswer, items_of_box, note
 

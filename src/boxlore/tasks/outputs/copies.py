@@ -23,24 +23,24 @@ from boxlore.core.errors import BoxloreError, ByteFault, CouldNot, WrongUse
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import ScanFile
-from boxlore.disk.fixity import sha256_of
+from boxlore.disk.digests import sha256_of
 from boxlore.disk.pictures import make_upright_jpeg
-from boxlore.disk.regular import open_regular
+from boxlore.disk.regular_file import open_regular
 from boxlore.disk.unfinished import clear_remains
 from boxlore.disk.writing import could_not, replacing, write_pieces, write_whole
-from boxlore.formats import additions, carrier
+from boxlore.formats import additions, picture_files
 from boxlore.formats.iim import XMP_HOLDS_ALL
 from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.outputs import check_place, foreign
+from boxlore.tasks.collection.output_paths import check_place, foreign
 from boxlore.tasks.collection.progress import QUIET, Progress, workers
-from boxlore.tasks.collection.records import EVERYTHING, AudienceView, Selection, check_chosen, seen_by
+from boxlore.tasks.collection.records_for_outputs import EVERYTHING, AudienceView, Selection, check_chosen, seen_by
 from boxlore.tasks.collection.settings import family_way
-from boxlore.tasks.outputs.being_made import FILE_NAME as NOTED
-from boxlore.tasks.outputs.being_made import BeingMade, read_being_made
-from boxlore.tasks.outputs.contents import FILE_NAME as CONTENTS
-from boxlore.tasks.outputs.contents import CopyLine, contents_page, is_contents, read_contents, write_contents
-from boxlore.tasks.outputs.copy_names import CopyJob, is_shortened, jobs_of, scan_named
+from boxlore.tasks.outputs.copies_being_made import FILE_NAME as NOTED
+from boxlore.tasks.outputs.copies_being_made import BeingMade, read_being_made
+from boxlore.tasks.outputs.copies_contents import FILE_NAME as CONTENTS
+from boxlore.tasks.outputs.copies_contents import CopyLine, contents_page, is_contents, read_contents, write_contents
+from boxlore.tasks.outputs.copies_names import CopyJob, is_shortened, jobs_of, scan_named
 
 BATCH = 16
 
@@ -280,7 +280,7 @@ def _make(run: CopyRun, job: CopyJob) -> _Made:
                 f"{job.scan.path} has {size} bytes, and had {job.scan.bytes} at its intake.",
                 "`boxlore verify` tells which scans are not as they were.",
             )
-        suffix = carrier.suffix_for(source, path.suffix.lower())
+        suffix = picture_files.suffix_for(source, path.suffix.lower())
         folder = (run.out / job.name).parent.resolve()
         if folder in run.scan_folders or path.parent.resolve() == run.out.resolve():
             raise CouldNot(f"Copies cannot go among the scans ({folder}).", "Choose another folder.")
@@ -297,8 +297,8 @@ def _make(run: CopyRun, job: CopyJob) -> _Made:
 @contextmanager
 def carried_over(source: BinaryIO, *, bare: bool) -> Iterator[BinaryIO]:
     """What of a scan a copy may carry: `bare` its picture alone. Raises ByteFault if it cannot be taken apart."""
-    picture_alone = carrier.bare_picture(source) if bare else None
-    if picture_alone is None or carrier.is_whole(picture_alone, source):
+    picture_alone = picture_files.bare_picture(source) if bare else None
+    if picture_alone is None or picture_files.is_whole(picture_alone, source):
         yield source
         return
     with tempfile.TemporaryFile() as picture:
@@ -310,7 +310,7 @@ def _whole(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str) -> _Made:
     """A copy with every byte of the picture; over a copy that another program has changed, with its additions."""
     target = run.out / copy
     embedding = run.embedding(job)
-    rewritten = carrier.rewrite(source, embedding)
+    rewritten = picture_files.rewrite(source, embedding)
     shortened = " ".join(report for report in rewritten.reports if report.endswith(XMP_HOLDS_ALL))
     others = [report for report in rewritten.reports if not report.endswith(XMP_HOLDS_ALL)]
     why = " ".join([*others, *_turned(job, source)])
@@ -321,7 +321,7 @@ def _whole(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str) -> _Made:
     if _holds(target, rewritten, source):
         return _Made(copy, "same", why, shortened)
     with _opened(target) as there:
-        ours = _is_ours(there, job.record.number) and not carrier.same_picture(source, there, embedding)
+        ours = _is_ours(there, job.record.number) and not picture_files.same_picture(source, there, embedding)
         if ours and not (run.over and embedding.drop_text):
             return _over(run, there, source, embedding, copy)
     _refuse_another(run, target)
@@ -340,7 +340,7 @@ def _over(run: CopyRun, there: BinaryIO, scan: BinaryIO, embedding: Embedding, c
             "Move the file away, or say --over to replace it.",
         )
     anew, replaced = additions.over_our_own(embedding, there, scan)
-    rewritten = carrier.rewrite(there, anew)
+    rewritten = picture_files.rewrite(there, anew)
     why = " ".join(["Another program has changed this copy; what it added was kept.", *dict.fromkeys(replaced)])
     if _holds(target, rewritten, there):
         return _Made(copy, "same", why, additions=True)
@@ -380,21 +380,21 @@ def _as_written(run: CopyRun, copy: str) -> bool:
 
 def _is_ours(there: BinaryIO, number: str) -> bool:
     try:
-        return carrier.read(there).xmp.get("dc:identifier") == number
+        return picture_files.read(there).xmp.get("dc:identifier") == number
     except ByteFault:
         return False
 
 
-def _holds(target: Path, rewritten: carrier.Rewrite, source: BinaryIO) -> bool:
+def _holds(target: Path, rewritten: picture_files.Rewrite, source: BinaryIO) -> bool:
     if not target.is_file():
         return False
     with _opened(target) as copy:
-        return carrier.matches(rewritten, source, copy)
+        return picture_files.matches(rewritten, source, copy)
 
 
 def _write(
     run: CopyRun,
-    rewritten: carrier.Rewrite,
+    rewritten: picture_files.Rewrite,
     source: BinaryIO,
     copy: str,
     embedding: Embedding,
@@ -410,7 +410,7 @@ def _write(
         write_pieces(rewritten.pieces, source, out)
         out.flush()
         with open(out.name, "rb") as written:
-            _prove(target, carrier.verify(source, written, embedding))
+            _prove(target, picture_files.verify(source, written, embedding))
             run.gate.check(copy, written)
         digest = sha256_of(Path(out.name))
         if ours_alone:
@@ -427,7 +427,7 @@ def _prove(target: Path, wrong: list[str]) -> None:
 def _turned(job: CopyJob, source: BinaryIO) -> Iterator[str]:
     """Regions are in stored pixels; a viewer that turns the picture may not turn them with it."""
     marked = any(shown.area and shown.scan == job.scan.id for shown in job.record.people)
-    if marked and (turned := carrier.read(source).orientation) != 1:
+    if marked and (turned := picture_files.read(source).orientation) != 1:
         yield f"The picture is stored turned (Exif {turned}), and its regions with it; --longest writes it upright."
 
 
@@ -442,8 +442,8 @@ def _encoded(run: CopyRun, job: CopyJob, path: Path, scan: BinaryIO) -> _Made:
     words = f"Newly encoded for use: {', '.join(how)}; the scan is {named}, SHA-256 {job.scan.sha256}"
     turned, size = picture.orientation, (picture.width, picture.height)
     embedding = run.embedding(job, made=words, turned=turned, size=size)
-    data = carrier.captioned(picture.data, embedding)
-    _prove(target, carrier.misread(io.BytesIO(data), embedding))
+    data = picture_files.captioned(picture.data, embedding)
+    _prove(target, picture_files.misread(io.BytesIO(data), embedding))
     run.gate.check_bytes(copy, data)
     state, why = "cut" if job.scan.area else "written", f"Newly encoded: {', '.join(how)}."
     if not os.path.lexists(target) or _as_written(run, copy):
@@ -470,7 +470,7 @@ def _beside(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str, fault: Byte
             "`--longest 4000` makes a JPEG of it instead.",
         )
     target = run.out / copy
-    rewritten = carrier.copy_without_place(source)
+    rewritten = picture_files.copy_without_place(source)
     if not _holds(target, rewritten, source):
         if os.path.lexists(target) and not _as_written(run, copy):
             _refuse_another(run, target)
@@ -478,14 +478,14 @@ def _beside(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str, fault: Byte
             write_pieces(rewritten.pieces, source, out)
             out.flush()
             with open(out.name, "rb") as written:
-                clean = carrier.is_whole(carrier.copy_without_place(written), written)
+                clean = picture_files.is_whole(picture_files.copy_without_place(written), written)
             _prove(target, [] if clean else ["it still says where it was scanned"])
             run.being_made.write(copy, sha256_of(Path(out.name)), run.to)
-    words, caption = target.with_name(target.name + ".xmp"), carrier.sidecar(run.embedding(job))
+    words, caption = target.with_name(target.name + ".xmp"), picture_files.sidecar(run.embedding(job))
     said: list[str] = []
     if os.path.lexists(words) and not _is_sidecar(run, f"{copy}.xmp", caption):
         caption, said = _sidecar_over(run, job, source, words)
-    _prove(words, carrier.unreadable_packet(caption))
+    _prove(words, picture_files.unreadable_packet(caption))
     run.being_made.write(f"{copy}.xmp", hashlib.sha256(caption).hexdigest(), run.to)
     write_whole(words, caption)
     why = f"{fault} The caption is beside the copy, in {words.name}; `--longest 4000` makes a JPEG that carries it."
@@ -502,12 +502,12 @@ def _sidecar_over(run: CopyRun, job: CopyJob, scan: BinaryIO, words: Path) -> tu
     """The caption beside a copy with what another program put into it. Raises CouldNot where it is not ours."""
     try:
         packet = words.read_bytes()
-        if carrier.identifier_in(packet) == job.record.number:
+        if picture_files.identifier_in(packet) == job.record.number:
             return additions.over_our_sidecar(run.embedding(job), packet, scan)
     except (ByteFault, OSError):
         pass  # it is in the way, whatever it is
     _refuse_another(run, words)
-    return carrier.sidecar(run.embedding(job)), []
+    return picture_files.sidecar(run.embedding(job)), []
 
 
 def _without_the_old(run: CopyRun, copied: Copied, old: CopyLine | None) -> Copied:

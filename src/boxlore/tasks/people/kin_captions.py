@@ -4,9 +4,9 @@ Only in what is for the family: a kin term tells how living people are related, 
 """
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.people.called import known_by, the_one
 from boxlore.core.people.kin import Kin, kin_words
 from boxlore.core.people.person import Registry, known_names
+from boxlore.core.people.who_is_meant import known_by, the_one
 from boxlore.core.records.audience import To
 
 

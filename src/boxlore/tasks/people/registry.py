@@ -11,22 +11,22 @@ from itertools import combinations
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.audiences import AUDIENCE_WORDS, KeptTo, read_audience
 from boxlore.core.fields.letters import check_typed
-from boxlore.core.people.called import known_by, the_one
 from boxlore.core.people.consent import Consent
 from boxlore.core.people.duplicates import Proposal, propose
 from boxlore.core.people.kin import Kin, Kinship, table
 from boxlore.core.people.person import Person, known_names
-from boxlore.core.people.positions import Placed, note_of, write_placed
 from boxlore.core.people.reference import id_meant
-from boxlore.core.people.who_reader import read_who
+from boxlore.core.people.who_is_meant import known_by, the_one
+from boxlore.core.people.who_is_where.reader import read_who
+from boxlore.core.people.who_is_where.written_out import Placed, note_of, write_placed
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.living import Life
 from boxlore.core.statements import Kind, Reading, Statement, Subject, fold
 from boxlore.store.values import Change
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.records import lives_of, records
-from boxlore.tasks.people.parting import is_restriction, restrict, restrict_each
-from boxlore.tasks.telling.by_hand import ancestors, check_field
+from boxlore.tasks.collection.records_for_outputs import lives_of, records
+from boxlore.tasks.people.split_keeps_restrictions import is_restriction, restrict, restrict_each
+from boxlore.tasks.telling.allowed_words import ancestors, check_field
 from boxlore.tasks.telling.statements import Teller, Telling
 from boxlore.tasks.telling.understanding import person_reading
 
@@ -34,8 +34,8 @@ CONSENT_READER = "consent 1"
 
 
 def find_person(collection: Collection, text: str) -> Person:
-    """The one person meant by a name or a part of one (`core.people.called`), an id or eight letters and more of its
-    end, or else by letters of a name, as nothing is made of it here. Raises WrongUse with the choices."""
+    """The one person meant by a name or a part of one (`core.people.who_is_meant`), an id or eight letters and more of
+    its end, or else by letters of a name, as nothing is made of it here. Raises WrongUse with the choices."""
     people = collection.people().values()
     asked = fold(text).strip()
     matches = known_by(people, text, known_names(people)) or [

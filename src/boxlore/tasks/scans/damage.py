@@ -2,7 +2,7 @@
 
 `look_closer` notes of each scan how it looks (64 bits, `disk.pictures.looks_hash`, by which look-alikes are known), or
 that its file is damaged (`disk.decoding`, `formats.jpeg_end`). It may be stopped, and goes on the next time. What is
-said of damage is a rule about the record (`core.rules.of_record.damaged_scans`).
+said of damage is a rule about the record (`core.rules.one_item.damaged_scans`).
 """
 
 from collections.abc import Sequence
@@ -10,15 +10,15 @@ from collections.abc import Sequence
 from boxlore.core.errors import BoxloreError
 from boxlore.core.fields.pictures import LOOKS_WORDS
 from boxlore.core.findings import Finding
-from boxlore.core.rules.of_record import damaged_scans
+from boxlore.core.rules.one_item import damaged_scans
 from boxlore.core.statements import Kind, Subject
 from boxlore.disk.decoding import Damaged
 from boxlore.disk.pictures import looks_hash
-from boxlore.disk.regular import open_regular
+from boxlore.disk.regular_file import open_regular
 from boxlore.formats.jpeg_end import has_end
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
-from boxlore.tasks.collection.records import EVERYTHING, Selection, records
+from boxlore.tasks.collection.records_for_outputs import EVERYTHING, Selection, records
 
 BATCH = 100
 

@@ -20,7 +20,7 @@ from boxlore.core.fields.fixity import FIXITY_WORDS, FixityRun, WrongFile
 from boxlore.core.fields.pictures import FILE_WORDS, FileFacts
 from boxlore.core.findings import Finding, Severity, make_finding, several
 from boxlore.core.statements import Kind, Subject
-from boxlore.disk.fixity import sha256_of
+from boxlore.disk.digests import sha256_of
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.scans.file_state import SOURCE, Verified

@@ -29,18 +29,18 @@ from boxlore.core.fields.points import Area
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.fields.told import as_told
 from boxlore.core.originals.kinds import typed_kind
-from boxlore.core.records.containers import bare_label, check_label, looks_like_number, number_text
 from boxlore.core.records.item_record import AS_SCANNED
+from boxlore.core.records.marks import bare_label, check_label, looks_like_number, number_text
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Subject, Sure
-from boxlore.disk.fixity import sha256_of
+from boxlore.disk.digests import sha256_of
 from boxlore.disk.pictures import read_header
 from boxlore.disk.unfinished import clear_remains
 from boxlore.disk.writing import CHUNK, could_not, replacing
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
-from boxlore.tasks.scans.embedded import embedded_in
-from boxlore.tasks.scans.files import in_utf_8, readable
-from boxlore.tasks.scans.joining import IN_WORDS, Sides, came_from, row_came_from
+from boxlore.tasks.scans.embedded_metadata import embedded_in
+from boxlore.tasks.scans.given_files import in_utf_8, readable
+from boxlore.tasks.scans.later_scans import IN_WORDS, Sides, came_from, row_came_from
 from boxlore.tasks.scans.pairing import VERSO, Planned, ScanSide, split_suffix
 from boxlore.tasks.telling.statements import Teller, Telling
 

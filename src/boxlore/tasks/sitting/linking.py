@@ -10,7 +10,7 @@ from boxlore.core.fields.audiences import AUDIENCE_WORDS, KeptTo, read_audience
 from boxlore.core.fields.pictures import LINK_WORDS, Link
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Statement, Subject, fold
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Act
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.telling.understanding import person_reading

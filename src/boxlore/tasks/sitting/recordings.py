@@ -13,7 +13,7 @@ from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.sittings import PAPER_WORDS, RECORDING_WORDS, PaperFacts, RecordingFacts, recording_in
 from boxlore.core.sitting.time_log import Recording
 from boxlore.core.statements import Kind, Subject
-from boxlore.disk.fixity import sha256_of
+from boxlore.disk.digests import sha256_of
 from boxlore.disk.writing import could_not, replacing
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.scans.file_state import Verified

@@ -51,10 +51,10 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.letters import is_blank, without_controls
 from boxlore.core.fields.sittings import SHOWN_WORDS, ShownAt
 from boxlore.core.fields.table import FIELDS
-from boxlore.core.people.called import named
-from boxlore.core.people.who_reader import one_by_one
+from boxlore.core.people.who_is_meant import named
+from boxlore.core.people.who_is_where.reader import one_by_one
 from boxlore.core.records.item_record import Record, ScanFile, StatementView
-from boxlore.core.rules.of_record import look_over
+from boxlore.core.rules.one_item import look_over
 from boxlore.core.sitting.stages import Stage, Step, move
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Statement, Subject, Sure, fold
 from boxlore.store.strike import StrikeReport
@@ -62,7 +62,7 @@ from boxlore.store.values import Draft, Past
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.collection.prompts import PROMPTS, Prompt, read_prompts
-from boxlore.tasks.collection.records import record_of
+from boxlore.tasks.collection.records_for_outputs import record_of
 from boxlore.tasks.sitting.beginning import note_out
 from boxlore.tasks.sitting.item_list import still_to_ask
 from boxlore.tasks.sitting.recovering import recover_drafts

@@ -23,8 +23,8 @@ from boxlore.core.statements import Kind, Said, Subject
 from boxlore.exports.webvtt import Chapter, write_chapters
 from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.outputs import check_output, write_output
-from boxlore.tasks.collection.records import Selection, seen_by
+from boxlore.tasks.collection.output_paths import check_output, write_output
+from boxlore.tasks.collection.records_for_outputs import Selection, seen_by
 from boxlore.tasks.sitting.recordings import of_sitting, sittings
 
 _DAY = re.compile(r"\d{4}-\d\d-\d\d")

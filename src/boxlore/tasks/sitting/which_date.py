@@ -14,7 +14,7 @@ from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import Kind, Reading, Subject
 from boxlore.tasks.collection.prompts import Prompt
 from boxlore.tasks.collection.settings import family_way
-from boxlore.tasks.sitting.numbered import numbered
+from boxlore.tasks.sitting.numbered_choice import numbered
 from boxlore.tasks.sitting.session import Sitting
 
 

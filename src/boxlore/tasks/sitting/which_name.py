@@ -6,12 +6,12 @@ question back.
 
 from dataclasses import dataclass, replace
 
-from boxlore.core.people.name_parts import NameParts
-from boxlore.core.people.name_reader import READER_VERSION
+from boxlore.core.people.names.parts import NameParts
+from boxlore.core.people.names.reader import READER_VERSION
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Reading
-from boxlore.tasks.people.naming import NameTold, names_told
-from boxlore.tasks.sitting.numbered import numbered
+from boxlore.tasks.people.names_taken_apart import NameTold, names_told
+from boxlore.tasks.sitting.numbered_choice import numbered
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.telling.understanding import parts_words
 

@@ -9,12 +9,12 @@ from dataclasses import dataclass, replace
 from boxlore.core.errors import WrongUse
 from boxlore.core.places.own import OwnPlace
 from boxlore.core.places.reading import READER_VERSION, Place, PlaceReading, full_name
-from boxlore.core.places.words import take_apart
+from boxlore.core.places.taking_apart import take_apart
 from boxlore.core.records.item_record import Record, StatementView
 from boxlore.core.statements import Kind, Reading, Subject
 from boxlore.tasks.collection.opening import Act
 from boxlore.tasks.collection.prompts import Prompt
-from boxlore.tasks.sitting.numbered import numbered
+from boxlore.tasks.sitting.numbered_choice import numbered
 from boxlore.tasks.sitting.session import Sitting
 
 NEAR_RADIUS_KM = 15.0

@@ -7,9 +7,9 @@ date that leans on it is read by it, in the same act, so that one undo takes all
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from boxlore.core.dates.asking import asked_event
+from boxlore.core.dates.event_question import asked_event
 from boxlore.core.errors import WrongUse
-from boxlore.core.people.life_words import KINDS, bare, kind_of
+from boxlore.core.people.life_event_words import KINDS, bare, kind_of
 from boxlore.core.records.events import FamilyEvent
 from boxlore.core.statements import Kind, Statement, Subject
 from boxlore.tasks.collection.opening import Act, Collection

@@ -11,7 +11,7 @@ from typing import Protocol
 from boxlore.core.fields.points import AREA_WORDS, Area
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import Record, ScanFile
-from boxlore.core.records.markers import middle, seen_at, stored_at
+from boxlore.core.records.marker_positions import middle, seen_at, stored_at
 from boxlore.core.statements import Kind, Subject, Sure
 from boxlore.tasks.collection.opening import Act, Collection
 

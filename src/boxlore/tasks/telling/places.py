@@ -11,12 +11,12 @@ from boxlore.core.findings import Finding, Severity
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.own import OwnPlace, read_own
 from boxlore.core.places.reading import READER_VERSION, PlaceReading, full_name
-from boxlore.core.places.words import fold_place
+from boxlore.core.places.taking_apart import fold_place
 from boxlore.core.statements import Kind, Reading
 from boxlore.disk.writing import replacing
+from boxlore.gazetteer.bigger_file import kept_lines
 from boxlore.gazetteer.index import BuildProgress
-from boxlore.gazetteer.opening import Gazetteer, open_anyway
-from boxlore.gazetteer.own_data import kept_lines
+from boxlore.gazetteer.lookup import Gazetteer, open_anyway
 from boxlore.tasks.collection.opening import Collection
 
 FILE_NAME = "places.tsv"

@@ -14,19 +14,19 @@ from boxlore.core.fields.letters import check_typed, is_question
 from boxlore.core.fields.pictures import ROW_WORDS, RowPosition
 from boxlore.core.fields.table import field_of
 from boxlore.core.fields.told import as_told
-from boxlore.core.people.called import named
 from boxlore.core.people.firms import is_firm
 from boxlore.core.people.kin import Kin, possessive
-from boxlore.core.people.name_reader import READER_VERSION as NAMES
-from boxlore.core.people.name_reader import read_name
+from boxlore.core.people.names.reader import READER_VERSION as NAMES
+from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.person import Person, build_person
-from boxlore.core.people.positions import Placed
 from boxlore.core.people.reference import PersonRef, id_meant
-from boxlore.core.people.who_kin import own_relation
-from boxlore.core.people.who_reader import WhoTold, read_who
+from boxlore.core.people.who_is_meant import named
+from boxlore.core.people.who_is_where.kin_words import own_relation
+from boxlore.core.people.who_is_where.reader import WhoTold, read_who
+from boxlore.core.people.who_is_where.written_out import Placed
 from boxlore.core.statements import KEEPER, Kind, Reading, Said, Source, Statement, Subject, Sure, fold
 from boxlore.tasks.collection.opening import Act, Collection
-from boxlore.tasks.telling.by_hand import check_kin, typed_words
+from boxlore.tasks.telling.allowed_words import check_kin, typed_words
 from boxlore.tasks.telling.understanding import REGISTRY, Around, Understanding, around, birth_of, person_reading
 
 _ID = re.compile(r"[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")
@@ -95,7 +95,7 @@ class Teller:
     ) -> Statement:
         """One statement that somebody wrote, safe on the disk when this returns. `replaces` corrects an earlier one.
 
-        Raises WrongUse for words that cannot be meant (`by_hand`), and for somebody told as her own ancestor.
+        Raises WrongUse for words that cannot be meant (`allowed_words`), and for somebody told as her own ancestor.
         """
         words = self.typed(subject.kind, name, words)
         asked = not words or is_question(words)

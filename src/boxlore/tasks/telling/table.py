@@ -7,15 +7,15 @@ from pathlib import Path
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import WrongUse
-from boxlore.core.records.containers import looks_like_number
+from boxlore.core.records.marks import looks_like_number
 from boxlore.core.sitting.worksheet_codes import WrittenAnswer, read_answers, read_code
 from boxlore.core.statements import Kind, Statement, Subject, Sure, typed_source
 from boxlore.disk.tables import TableRow, lacks_column, read_table
-from boxlore.tasks.collection.marks import find_item
+from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.prompts import own_fields, own_lines
-from boxlore.tasks.telling.known_rows import HeldOtherwise, KnownRows
 from boxlore.tasks.telling.statements import Teller, Telling
+from boxlore.tasks.telling.table_repeats import HeldOtherwise, KnownRows
 
 COLUMNS = ("item", "field", "text", "words", "by", "source", "sure", "audience", "language", "code")
 """Every column that is read; `words` is another name of text, and `source` of by."""

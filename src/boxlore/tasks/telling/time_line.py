@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import replace
 
 from boxlore.core.dates.reading import DateReading
-from boxlore.core.people.life_words import bare, kind_of
+from boxlore.core.people.life_event_words import bare, kind_of
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.events import FamilyEvent, in_order, of_lives
 from boxlore.core.statements import NEARNESS, SURENESS, Kind, Reading, Said, Source, Statement, Subject

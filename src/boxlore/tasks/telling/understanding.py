@@ -11,19 +11,19 @@ from boxlore.core.dates import phrases
 from boxlore.core.dates.family_display import family_display
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import CouldNot
-from boxlore.core.people.called import known_by, named, the_one
-from boxlore.core.people.name_parts import PART_LABELS, PARTS, NameParts
-from boxlore.core.people.name_reader import READER_VERSION as NAMES
-from boxlore.core.people.name_reader import read_name
-from boxlore.core.people.name_traditions import KnownNames
+from boxlore.core.people.names.parts import PART_LABELS, PARTS, NameParts
+from boxlore.core.people.names.reader import READER_VERSION as NAMES
+from boxlore.core.people.names.reader import read_name
+from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.person import Person, Registry, known_names
 from boxlore.core.people.reference import PersonRef
+from boxlore.core.people.who_is_meant import known_by, named, the_one
 from boxlore.core.places.own import read_own
 from boxlore.core.places.reading import Place, PlaceReading, full_name
 from boxlore.core.records.events import meant_by
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind, Reading, Subject
-from boxlore.gazetteer.opening import Gazetteer, open_anyway
+from boxlore.gazetteer.lookup import Gazetteer, open_anyway
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.settings import family_way, phrase_settings
 from boxlore.tasks.telling.places import own_gazetteer, own_places, place_reading

@@ -12,12 +12,12 @@ from textual.screen import Screen
 from textual.timer import Timer
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.records.containers import number_text
-from boxlore.tasks.collection.marks import find_items
+from boxlore.core.records.marks import number_text
+from boxlore.tasks.collection.items_by_mark import find_items
 from boxlore.tasks.sitting.item_list import Listing, ListRow, filtered, nearest
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tui.keys import ROW_KEYS, bindings
-from boxlore.tui.screens.many import of_many
+from boxlore.tui.screens.several_items import of_many
 from boxlore.tui.widgets.bars import Bottom, Top
 from boxlore.tui.widgets.plain_text import Line, short
 from boxlore.tui.widgets.row_list import Cells, Rows

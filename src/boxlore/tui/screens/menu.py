@@ -7,11 +7,11 @@ from textual.app import App
 
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.sitting.session import Sitting
-from boxlore.tui.jobs.table import TASKS, of_group
-from boxlore.tui.jobs.task import Group
+from boxlore.tui.menu_tasks.table import TASKS, of_group
+from boxlore.tui.menu_tasks.task import Group
 from boxlore.tui.screens.cards import Choice, Choices
 from boxlore.tui.screens.forms import Form
-from boxlore.tui.screens.working import WorkingScreen
+from boxlore.tui.screens.long_task import WorkingScreen
 
 
 class MenuHost(Protocol):
@@ -76,7 +76,7 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
         Choice("relate", "Related to another", "same picture, negative, attached to"),
     ),
 }
-"""What the screen below does itself, by group: the action of `tui.screens.item`, its name and its key."""
+"""What the screen below does itself, by group: the action of `tui.screens.sitting_keys`, its name and its key."""
 
 LAST = (
     Choice(THIS, "This photograph", "what the F-keys do"),

@@ -5,7 +5,7 @@ from textual.app import ComposeResult
 from boxlore.core.dates.family_display import family_display
 from boxlore.core.people.person import Person
 from boxlore.tasks.collection.settings import family_way
-from boxlore.tasks.sitting.righting import listed
+from boxlore.tasks.sitting.people_corrections import listed
 from boxlore.tui.screens.list_screen import ListScreen, SittingHost
 from boxlore.tui.screens.person import PersonScreen
 from boxlore.tui.widgets.plain_text import Line, short

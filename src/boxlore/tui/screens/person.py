@@ -6,14 +6,14 @@ from boxlore.core.errors import BoxloreError
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.person import Person
 from boxlore.core.statements import Statement
-from boxlore.tasks.sitting import righting
-from boxlore.tasks.sitting.naming import reassign
+from boxlore.tasks.sitting import people_corrections
 from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.sitting.who_said_it import reassign
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Choice, Choices, Notice
 from boxlore.tui.screens.forms import Blank, Form
 from boxlore.tui.screens.list_screen import ListScreen, SittingHost, taken_back
-from boxlore.tui.screens.person_about import ask_about
+from boxlore.tui.screens.person_actions import ask_about
 from boxlore.tui.widgets.plain_text import Line, short
 from boxlore.tui.widgets.prompt_block import source_words
 from boxlore.tui.widgets.row_list import Cells
@@ -32,7 +32,7 @@ class PersonScreen(ListScreen):
         super().__init__()
         self._host, self._ident = host, ident
         self._told: list[Statement] = []
-        self._namings: list[righting.Naming] = []
+        self._namings: list[people_corrections.Naming] = []
         self._whole = Line(id="whole")
 
     @property
@@ -59,15 +59,17 @@ class PersonScreen(ListScreen):
             self.app.pop_screen()
             return
         person, collection = self.person, self.sitting.collection
-        self._told = [said for said, _ in righting.told_of(collection, person) if FIELDS[said.field].told or said.words]
-        self._namings = righting.namings(collection, person)
+        self._told = [
+            said for said, _ in people_corrections.told_of(collection, person) if FIELDS[said.field].told or said.words
+        ]
+        self._namings = people_corrections.namings(collection, person)
         pictures = len({naming.item for naming in self._namings})
         count = "one picture" if pictures == 1 else f"{pictures} pictures"
         self._top.tell(f"{person.name} · {count}", "Enter the row · A the person · Esc back")
         self._rows.show(len(self._told) + len(self._namings), self._cells, self._rows.at)
         self._at_row()
 
-    def _row(self, at: int) -> Statement | righting.Naming | None:
+    def _row(self, at: int) -> Statement | people_corrections.Naming | None:
         if at < len(self._told):
             return self._told[at]
         place = at - len(self._told)
@@ -75,7 +77,7 @@ class PersonScreen(ListScreen):
 
     def _cells(self, at: int, width: int) -> Cells:
         row = self._row(at)
-        if isinstance(row, righting.Naming):
+        if isinstance(row, people_corrections.Naming):
             said = row.statement
             label = "Took it" if said.field == "photographer" else "In it"
             return ((f"{label:<15} ", "strong"), (f"{row.number:<10} ", "plain"),
@@ -96,7 +98,7 @@ class PersonScreen(ListScreen):
 
     def _at_row(self) -> None:
         row = self._row(self._rows.at)
-        said = row.statement if isinstance(row, righting.Naming) else row
+        said = row.statement if isinstance(row, people_corrections.Naming) else row
         if said is None:
             self._whole.say("Nothing is told yet. A adds something.")
             return
@@ -126,12 +128,12 @@ class PersonScreen(ListScreen):
     async def action_take(self) -> None:
         """Offer what can be done with the row."""
         row = self._row(self._rows.at)
-        if isinstance(row, righting.Naming):
+        if isinstance(row, people_corrections.Naming):
             await self._picture(row)
         elif row is not None and self._writable():
             await self._statement(row)
 
-    async def _picture(self, naming: righting.Naming) -> None:
+    async def _picture(self, naming: people_corrections.Naming) -> None:
         async def answer(value: str) -> None:
             if value == "open":
                 self._host.show_item(naming.item)
@@ -147,10 +149,10 @@ class PersonScreen(ListScreen):
         ]
         await self.app.push_screen(Choices(f"{self.person.name} in {naming.number}", choices, answer))
 
-    async def _ask_other(self, naming: righting.Naming) -> None:
+    async def _ask_other(self, naming: people_corrections.Naming) -> None:
         def answer(answers: dict[str, str]) -> str:
             try:
-                name = righting.somebody_else(self.sitting, self.person, naming, answers["name"])
+                name = people_corrections.somebody_else(self.sitting, self.person, naming, answers["name"])
             except BoxloreError as error:
                 return str(error)
             self.done(f"{naming.number} shows {name}.")
@@ -188,7 +190,7 @@ class PersonScreen(ListScreen):
     async def _correct(self, said: Statement) -> None:
         def answer(answers: dict[str, str]) -> str:
             try:
-                righting.correct(self.sitting, said, answers["words"])
+                people_corrections.correct(self.sitting, said, answers["words"])
             except BoxloreError as error:
                 return str(error)
             self.done("Corrected.")

@@ -19,7 +19,7 @@ from boxlore.tasks.sitting import course
 from boxlore.tasks.sitting.linking import ABOUT, story_about
 from boxlore.tasks.sitting.recordings import keep_paper, keep_recording
 from boxlore.tasks.sitting.session import Sitting
-from boxlore.tasks.sitting.showing import Showing
+from boxlore.tasks.sitting.tellers_page import Showing
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Card, Choice, Choices, Notice
 from boxlore.tui.screens.forms import Blank, Form

@@ -10,16 +10,16 @@ from boxlore.core.records.item_record import Conflict, Record, StatementView
 from boxlore.core.statements import Said
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.sitting import correcting
-from boxlore.tasks.sitting.naming import reassign
 from boxlore.tasks.sitting.session import AUDIENCES, Sitting
 from boxlore.tasks.sitting.time_log import cite
+from boxlore.tasks.sitting.who_said_it import reassign
 from boxlore.tasks.strike import BEYOND, carriers, named, words_about
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Choice, Choices, Notice
 from boxlore.tui.screens.forms import Blank, Form
-from boxlore.tui.screens.language import language_blank, language_fault
+from boxlore.tui.screens.language_line import language_blank, language_fault
 from boxlore.tui.screens.list_screen import ListScreen
-from boxlore.tui.screens.working import WorkingScreen
+from boxlore.tui.screens.long_task import WorkingScreen
 from boxlore.tui.widgets.plain_text import Line, short
 from boxlore.tui.widgets.prompt_block import marks, source_words, who_says
 from boxlore.tui.widgets.row_list import Cells

@@ -7,7 +7,7 @@ from boxlore.tasks.sitting.which_date import OpenDate, choose_date
 from boxlore.tasks.sitting.which_meant import OpenQuestion, open_question
 from boxlore.tasks.sitting.which_place import OpenPlace, choose, make_own
 from boxlore.tui.screens.cards import Choice, Choices
-from boxlore.tui.screens.item_view import ItemView
+from boxlore.tui.screens.sitting_view import ItemView
 from boxlore.tui.widgets.plain_text import short
 
 NEAR, OWN = "near", "own"

@@ -3,7 +3,7 @@
 from boxlore.core.errors import BoxloreError
 from boxlore.tasks.sitting.which_name import OpenName, take_name
 from boxlore.tui.screens.cards import Choice, Choices
-from boxlore.tui.screens.item_view import ItemView
+from boxlore.tui.screens.sitting_view import ItemView
 from boxlore.tui.widgets.plain_text import short
 
 

@@ -4,7 +4,7 @@ from textual.app import ComposeResult
 
 from boxlore.core.errors import BoxloreError
 from boxlore.core.statements import fold
-from boxlore.tasks.sitting.everywhere import WordsTold, rewrite, words_told
+from boxlore.tasks.sitting.words_told import WordsTold, rewrite, words_told
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.cards import Choice, Choices
 from boxlore.tui.screens.forms import Blank, Form

@@ -13,7 +13,7 @@ from textual.message import Message
 from textual.strip import Strip
 from textual.widget import Widget
 
-from boxlore.tasks.sitting.preview import Glimpse
+from boxlore.tasks.sitting.small_picture import Glimpse
 
 HALF = "▀"
 

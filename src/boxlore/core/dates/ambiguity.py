@@ -1,0 +1,379 @@
+"""Every reading of a text, and what is made of them: one that asks nothing, a question with its choices, or none.
+
+The problem: the same words may mean several dates (7/4/52, 1904-05, “na 1950”), and a wrong date that nobody asks
+about is the worst that a reader can do. The idea: words become tokens with all their senses (`core.dates.lexer`);
+every choice of senses is read by one grammar (`core.dates.grammar`), and only then it is decided.
+
+What always holds: every token is used, or nothing is read; what is passed over stands in a language's row `noise`. If
+one language has all the words, other languages' senses do not count. Different dates from one text are a question. So
+are a century that was not said, a year to come, a day of the week that does not fit, a feast that differs by country,
+a war whose years do, a season that is still running.
+
+An example: “winter 1946-47” is a season and a numeral; the numeral may be a span of years or, for 1904-05, a month.
+With a season only the span fits the grammar, and a winter of two years that follow each other is the one over New
+Year: 1946-24.
+"""
+
+import re
+from itertools import product
+
+from boxlore.core.dates import edtf as standard
+from boxlore.core.dates.ages import AGE_WORDS, age
+from boxlore.core.dates.assembly import SLOTS, assemble
+from boxlore.core.dates.context import DateContext, NoSuchDate, Outcome
+from boxlore.core.dates.display import display
+from boxlore.core.dates.edtf_values import Edtf, edge
+from boxlore.core.dates.expressions import Expression
+from boxlore.core.dates.grammar import Grammar, NoForm
+from boxlore.core.dates.lexer import Token, balanced, lex
+from boxlore.core.dates.lexicon import ANY_LANGUAGE, Node, Sense
+from boxlore.core.dates.proposing import proposed
+from boxlore.core.dates.relative import is_running
+from boxlore.core.dates.spelling import repairs
+from boxlore.core.dates.unread_words import asked_for_event, told_from
+from boxlore.core.errors import TextFault
+
+MOST_READINGS = 96
+"""So many choices of senses are tried; words with more are no date that anyone would say."""
+
+MOST_TOKENS = 40
+
+_AT_WHICH = frozenset(("month", "season", "feast", "weekday"))
+"""What a word like “at” may stand before; before a year it is a time of day."""
+
+_NO_DATE = frozenset(("undated", "noise", "query", "clock"))
+_ASKED = {
+    "no_such": "There is no day like that in “{}”. Which is meant?",
+    "other_month": "“{}”: of which month and year?",
+    "republican": "A French Republican date: kept as told, not read.",
+}
+"""Kinds of words with which nothing is read, and what is said then."""
+
+_QUALIFYING = ("about", "doubt", "query")
+_HEMISPHERES = frozenset(("south", "north"))
+_NO_COMMA_AFTER = ("comma", "between", "before", "at_latest", "after", "at_earliest", "either", "about", "doubt")
+_PASSED_OVER = ("noise", "calculated", "hebrew", "when")
+"""Words that add nothing: of a language's list, “calculated” of a tree file, and the name of a calendar."""
+
+_PLAIN = frozenset(("day", "ordinal", "month", "year", "season", "part", "about", "doubt"))
+"""Kinds of words that always stand for themselves: most."""
+
+_LITTLE_SAID = frozenset((*_PASSED_OVER, "clock", "at_years", "part", "unit"))
+"""Kinds of words without which the date would be the same, or no less certain."""
+
+
+_QUOTES = "'‘’"
+_EDTF = re.compile(r"[-\dYX\[{/.?~%][-\dXYETSZ:+?~%\[\]{},./]*", re.ASCII)
+_TWO = re.compile(r"\d{4}-(?:0[1-9]|1[0-2]|2[1-9]|3\d|4[01])")
+
+
+def understood(text: str, context: DateContext, own: Node | None = None) -> Outcome | None:
+    """What a text comes to; None if it is no date. `own` is the trie of the family's people and events."""
+    words = text.strip(' \t"“”,;')
+    if words[:1] in _QUOTES and words[-1:] in _QUOTES and len(words) > 1:
+        words = words[1:-1]
+    if (literal := _literal(words)) is not None:
+        return _guarded(Outcome(literal), context)
+    if not words:
+        return None
+    tokens = lex(words, own)
+    kinds = {sense.kind for token in tokens for sense in token.senses}
+    if kinds <= _NO_DATE:
+        return None
+    if len(tokens) > MOST_TOKENS or not balanced(words):
+        return proposed(tokens, words, context, lambda stretch: _decided(_ways(stretch), context))
+    if kinds & AGE_WORDS and (outcome := _of_age(tokens, words, context)):
+        return outcome
+    for kind, ask in _ASKED.items():
+        if kind in kinds:
+            return Outcome(None, ask.format(words))
+    if kinds & _HEMISPHERES:
+        tokens, context = _hemisphere(tokens, context)
+    if outcome := _decided(_ways(tokens), context):
+        return outcome
+    return (
+        asked_for_event(tokens, words)
+        or _repaired(tokens, words, own, context)
+        or told_from(tokens, words)
+        or proposed(tokens, words, context, lambda stretch: _decided(_ways(stretch), context))
+    )
+
+
+def _repaired(tokens: list[Token], words: str, own: Node | None, context: DateContext) -> Outcome | None:
+    """What it would be if its one unknown word is a slip; that is asked, however sure it looks."""
+    outcomes: dict[str, Outcome] = {}
+    for repair in repairs(tokens, words):
+        outcome = _decided(_ways(lex(repair, own)), context)
+        if outcome is not None and outcome.edtf is not None:
+            outcomes.setdefault(outcome.edtf.text, outcome)
+    if len(outcomes) > 1:
+        return _several(list(outcomes), order=False, context=context)
+    for outcome in outcomes.values():
+        assert outcome.edtf is not None  # it is kept by it
+        return outcome._replace(ask=f"“{context.text}”: is {display(outcome.edtf)} meant?")
+    return None
+
+
+def _literal(words: str) -> Edtf | None:
+    """EDTF as it stands, but not what people write the same way: `1904-05`, `[1867?]`."""
+    if _EDTF.fullmatch(words) is None or _TWO.fullmatch(words):
+        return None
+    if ((words[0] == "[" and "," not in words) or "." in words) and ".." not in words:
+        return None
+    if words.count("/") > 1:
+        return None
+    try:
+        return standard.parsed(words)
+    except TextFault:
+        return None
+
+
+def _hemisphere(tokens: list[Token], context: DateContext) -> tuple[list[Token], DateContext]:
+    """`the southern summer of 1962`: the words that say which half of the world is meant."""
+    said = [token for token in tokens if token.senses[0].kind in _HEMISPHERES]
+    rest = [token for token in tokens if token not in said]
+    return rest, context._replace(hemisphere=said[0].senses[0].kind if said else context.hemisphere)
+
+
+def _of_age(tokens: list[Token], words: str, context: DateContext) -> Outcome | None:
+    try:
+        text = age(tokens, words, context)
+    except NoSuchDate as none:
+        return Outcome(None, none.ask, none.choices)
+    return Outcome(standard.parsed(text)) if text else None
+
+
+def _ways(tokens: list[Token]) -> list[list[Sense]]:
+    """The choices of senses: of the languages that have all the words, or of all languages where none has."""
+    common = -1
+    several = False
+    for token in tokens:
+        bits = 0
+        for sense in token.senses:
+            bits |= sense.languages
+        common &= bits
+        several = several or len(token.senses) > 1
+    if not several:
+        only = [token.senses[0] for token in tokens]
+        return [only] if common or _belongs(only) else []
+    everything = [list(token.senses) for token in tokens]
+    if common:
+        return _chosen([[sense for sense in senses if sense.languages & common] for senses in everything])
+    return [choice for choice in _chosen(everything) if _belongs(choice)]
+
+
+def _belongs(choice: list[Sense]) -> bool:
+    """Whether the words that are passed over are of the languages of the words that say something: “Con, June 1938” has
+    a name before it, and no Spanish word."""
+    said = 0
+    for sense in choice:
+        if sense.kind not in _LITTLE_SAID and sense.languages != ANY_LANGUAGE:
+            said |= sense.languages
+    return all(sense.kind not in _LITTLE_SAID or sense.languages & said for sense in choice)
+
+
+def _chosen(senses: list[list[Sense]]) -> list[list[Sense]]:
+    count = 1
+    for here in senses:
+        count *= len(here)
+    return [list(choice) for choice in product(*senses)] if count <= MOST_READINGS else []
+
+
+def _decided(choices: list[list[Sense]], context: DateContext) -> Outcome | None:
+    outcomes: dict[str, Outcome] = {}
+    none: Outcome | None = None
+    order = False
+    for senses in choices:
+        expression = _read(senses, context)
+        if expression is None:
+            continue
+        orders = {date.order for date in expression.leaves() if date.order} if len(choices) > 1 else ()
+        if len(orders) > 1:
+            continue  # nobody changes the order of days and months within a phrase
+        outcome = _outcome(expression, context)
+        if outcome.edtf is None:
+            none = none or outcome
+            continue
+        if len(choices) == 1:
+            return outcome
+        order = order or bool(orders)
+        known = outcomes.get(outcome.edtf.text)
+        if known is None or (known.ask and not outcome.ask):
+            outcomes[outcome.edtf.text] = outcome
+    outcomes = _most_doubtful(outcomes)
+    if len(outcomes) > 1:
+        return _several(list(outcomes), order, context)
+    return next(iter(outcomes.values()), none)
+
+
+def _most_doubtful(outcomes: dict[str, Outcome]) -> dict[str, Outcome]:
+    """Where readings differ only by qualifiers, the one with more of them: doubt is never lost."""
+    kept: dict[str, str] = {}
+    for text in outcomes:
+        bare = re.sub("[?~%]", "", text)
+        kept[bare] = max(kept.get(bare, ""), text, key=len)
+    return {text: outcomes[text] for text in kept.values()}
+
+
+def _read(senses: list[Sense], context: DateContext) -> Expression | None:
+    """One choice of senses by the grammar; None if they are no date."""
+    words: list[Sense] = []
+    clock, before = False, ""
+    for sense in senses:
+        kind = sense.kind
+        if kind in _PLAIN:
+            before = kind
+            words.append(sense)
+            continue
+        if kind == "from" and before == "noise":
+            continue  # “the photo is from 1926”
+        before = kind
+        if kind in _PASSED_OVER or (
+            kind == "dash" and sense is not senses[0] and (not words or words[-1].kind == kind)
+        ):
+            continue
+        if kind == "at_years":
+            clock = True
+            continue
+        if kind == "name":
+            return None
+        if kind == "undated":
+            if words or not any(other.kind in _QUALIFYING for other in senses):
+                return None
+            continue  # “n.d., but about 1925”
+        if kind == "dates" and context.order and sense.value.order not in ("", context.order):  # type: ignore[attr-defined]
+            return None
+        if kind == "comma" and (not words or words[-1].kind in _NO_COMMA_AFTER):
+            continue
+        if kind == "clock":  # “about 3 pm”
+            while words and words[-1].kind == "about":
+                words.pop()
+            continue
+        words.append(sense)
+    if words and words[-1].kind == "comma":
+        words.pop()
+    if clock and not any(sense.kind in _AT_WHICH for sense in words):
+        return None  # “at 1938”, and a name that is such a word somewhere: “Con, 12.6.1938”
+    if not words:
+        return None
+    if len(words) < 5 and all(sense.kind in SLOTS for sense in words):  # no operator: one date, or none
+        date, at = assemble(words, 0)
+        if date is None or at < len(words) or not date.is_settled:
+            return None
+        return Expression("one", [date])
+    try:
+        expression = Grammar(words).said()
+    except NoForm:
+        return None
+    return expression if expression.filled() else None
+
+
+def _outcome(expression: Expression, context: DateContext) -> Outcome:
+    """What an expression comes to. Its other choices are worked out where it asks."""
+    try:
+        edtf = standard.parsed(expression.text(context))
+        ask = expression.question(context)
+    except NoSuchDate as none:
+        if choices := _other_wars(expression, context):  # “summer 1939, before the war”: one war fits
+            return Outcome(None, expression.question(context) or none.ask, choices)
+        return Outcome(None, none.ask, none.choices)
+    except TextFault as fault:
+        return Outcome(None, f"There is no such date: {fault.why[0].lower()}{fault.why[1:]}. Which is meant?")
+    if not ask:
+        outcome = Outcome(edtf)
+        return _guarded(_running(expression, outcome, context) if expression.kind == "near" else outcome, context)
+    picked = (_choice(expression, context, pick) for pick in range(expression.choices(context)))
+    choices = tuple(dict.fromkeys(choice for choice in picked if choice))
+    if any(len(date.span) > 1 for date in expression.leaves()):
+        return Outcome(None, ask, choices)
+    return _guarded(Outcome(edtf, ask, tuple(choice for choice in choices if choice != edtf.text)), context)
+
+
+def _other_wars(expression: Expression, context: DateContext) -> tuple[str, ...]:
+    """What a limit comes to by the other wars that may be meant; none where something else is not known (“Easter after
+    the war”)."""
+    if expression.kind != "within" or not any(date.span for date in expression.leaves()):
+        return ()
+    try:
+        picks = range(1, expression.choices(context))
+    except NoSuchDate:
+        return ()
+    return tuple(dict.fromkeys(filter(None, (_choice(expression, context, pick) for pick in picks))))
+
+
+def _choice(expression: Expression, context: DateContext, pick: int) -> str:
+    """What it is by another choice; empty if it is no date then, or one to come."""
+    try:
+        text = expression.text(context, pick)
+        return "" if _to_come(standard.parsed(text), context.this_year) else text
+    except (NoSuchDate, TextFault):
+        return ""
+
+
+def _running(expression: Expression, outcome: Outcome, context: DateContext) -> Outcome:
+    """“The summer before” a day in summer may be that summer or the one before it."""
+    distance, (anchor,), edtf = expression.distance, expression.leaves(), outcome.edtf
+    if distance is None or distance.unit != "season" or edtf is None:
+        return outcome
+    if not is_running(edtf.text, Expression("one", [anchor]).text(context)):
+        return outcome
+    year, code = edtf.text.split("-")
+    beside = f"{int(year) + distance.side}-{code}"
+    which = "before" if distance.side < 0 else "after"
+    return Outcome(edtf, f"“{context.text}”: the season of that day, or the one {which} it?", (beside,))
+
+
+def _guarded(outcome: Outcome, context: DateContext) -> Outcome:
+    """A year to come is asked about, and one before there were photographs."""
+    edtf = outcome.edtf
+    if outcome.ask or edtf is None:
+        return outcome
+    if (
+        edtf.kind == "date"
+        and edtf.text[:4].isdigit()
+        and context.first_year <= int(edtf.text[:4]) <= context.this_year
+    ):
+        return outcome  # most dates
+    if _to_come(edtf, context.this_year):
+        return outcome._replace(ask=f"“{context.text}”: that is a year to come. Is it meant?")
+    if _is_before(edtf, context.first_year):
+        return outcome._replace(ask=f"“{context.text}”: that is before there were photographs. Is it meant?")
+    return outcome
+
+
+def _is_before(edtf: Edtf, first_year: int) -> bool:
+    """Whether one of the dates ends before a year."""
+    for _, last in edtf.parts:
+        if last is None or (last.year.isdigit() and int(last.year) >= first_year):
+            continue
+        if edge(last, last=True).year < first_year:
+            return True
+    return False
+
+
+def _to_come(edtf: Edtf, this_year: int) -> bool:
+    if edtf.kind == "date" and edtf.text[:4].isdigit():
+        return int(edtf.text[:4]) > this_year
+    for pair in edtf.parts:
+        for date in pair:
+            if (
+                date is not None
+                and (not date.year.isdigit() or int(date.year) > this_year)
+                and edge(date, last=False).year > this_year
+            ):
+                return True
+    return False
+
+
+def _several(texts: list[str], order: bool, context: DateContext) -> Outcome:
+    """Different dates from the same words: the choices, and all of them as one of a set where they are plain dates."""
+    dates = [standard.parsed(text) for text in sorted(texts)]
+    edtf = standard.parsed(texts[0])
+    if all(date.kind == "date" and not date.qualified for date in dates):
+        edtf = standard.parsed(f"[{','.join(date.text for date in dates)}]")
+    if order:
+        ask = "Day or month first?"
+    else:
+        shown = [display(date) for date in dates]
+        ask = f"“{context.text}”: is {', '.join(shown[:-1])} or {shown[-1]} meant?"
+    return Outcome(edtf, ask, tuple(date.text for date in dates))

@@ -1,0 +1,389 @@
+"""A name read: `Mrs. Anna Pell née von der Pahlen` taken apart into its parts.
+
+Theory of operation
+===================
+
+The problem. People are told by whole names, in the order and with the words of many languages. What searches for a
+living child, lists people and compares them needs the parts. A list of patterns, one for each shape of a name, never
+ends; and a wrong guess must not take the place of what was told.
+
+The idea. Three steps, each a table beside a short reader:
+
+1. Tokens and classes (`tokens`, `words_table`). Every word is looked up once: a title, a word of kin, a
+   suffix, a particle, a marker (`née`, `known as`, `in religion`), an initial, else a name.
+2. A frame that all traditions share:
+
+       name   = [aside] {title / kin} core {marker core} {suffix}
+       aside  = “nickname” / (in brackets: a marker and a name, a name, or a note)
+       name   = family "," name                     ; turned about, as in a list
+
+3. The core, which is names and particles alone, goes to the traditions (`traditions`), in the order of their
+   table. The first that knows the names as its own says which are given and which the family's. The last one, for
+   names of Europe, takes everything: the last word and its particles are the family name.
+
+What always holds:
+
+- The words stay as told; the parts are a proposal beside them.
+- The names that the family has already decide before any table does (`KnownNames`).
+- Words that describe (“the tall man”, “Ruth's friend”) and firms (“Atelier Lind”) have no parts.
+- Where two readings are as likely, `asks` says so, and whoever searches takes every word as a possible given name.
+
+An example. “Mrs. Anna Pell née von der Pahlen”: `Mrs.` is a title, `née` a marker of birth; the core `Anna Pell` is
+given and family name; the core behind the marker is wholly a family name, with the particles `von der`.
+"""
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from functools import lru_cache
+from typing import Any
+
+from boxlore.core.people.firms import is_firm
+from boxlore.core.people.names import words_table as words_of
+from boxlore.core.people.names.lists_table import ITALIAN_GIVEN, MEN, WOMEN
+from boxlore.core.people.names.parts import NameParts
+from boxlore.core.people.names.tokens import Token, first_word, starts_with, token_of, tokens_of, written
+from boxlore.core.people.names.traditions import KnownNames, read_core, with_particle
+
+READER_VERSION = "names 1"
+
+NOTHING_KNOWN = KnownNames()
+
+_QUOTED = re.compile(r"""(?<![^\s(])[“”"„«»‘‚'’](?=\S)([^“”"„«»()]{1,40}?)[“”"»«’‘'](?![^\s,.;)])""")
+_BRACKETS = re.compile(r"\(([^()]*)\)")
+_MARKERS: dict[str, list[tuple[str, str]]] = {}
+for _words, _part in words_of.MARKERS:
+    _MARKERS.setdefault(_words.split()[0], []).append((_words, _part))
+
+_LONGEST = 12
+"""Words of a name; more is a sentence."""
+
+
+@dataclass(slots=True)
+class _Frame:
+    """What is gathered while a name is read: its parts so far, as field names and words."""
+
+    parts: dict[str, str]
+    known: KnownNames
+
+    def put(self, part: str, words: str) -> None:
+        """Set a part, or add to it."""
+        if words:
+            self.parts[part] = f"{self.parts[part]} {words}" if self.parts.get(part) else words
+
+
+@lru_cache(maxsize=16384)
+def read_name(words: str, known: KnownNames = NOTHING_KNOWN) -> NameParts:
+    """The parts of a name; none for words that are no name. `known`: the names that the family has already."""
+    if is_firm(words):
+        return NameParts()
+    frame = _Frame({}, known)
+    main = _asides(frame, " ".join(words.split()))
+    pieces = [tokens for piece in main.split(",") if (tokens := tokens_of(piece))]
+    if not pieces or sum(map(len, pieces)) > _LONGEST:
+        return NameParts()
+    if any(token.plain.endswith("'s") for token in pieces[0]):
+        return NameParts()  # `Ruth Garland née Pell's mother`
+    first, given = _commas(frame, pieces)
+    core = _turned(frame, first, given) if given else _straight(frame, first)
+    if core is None:
+        return NameParts()
+    aside: dict[str, Any] = dict(frame.parts)
+    if core.title and aside.get("title"):
+        aside["title"] = f"{aside['title']} {core.title}"
+    return replace(core, **aside)
+
+
+def _asides(frame: _Frame, words: str) -> str:
+    """The words without nicknames in quotes and without brackets, whose parts are kept."""
+
+    def quoted(match: re.Match[str]) -> str:
+        frame.put("nickname", match[1].strip())
+        return " "
+
+    words = _QUOTED.sub(quoted, words)
+    for match in _BRACKETS.finditer(words):
+        behind = bool(tokens_of(words[match.end() :]))
+        _bracket(frame, tokens_of(match[1]), inside=behind, before=tokens_of(words[: match.start()]))
+    return _BRACKETS.sub(" ", words)
+
+
+def _is_short_for(short: Token, names: Sequence[Token]) -> bool:
+    """Whether a name begins as a given name told before it does: `Juku` behind `Juhan Kask`."""
+    return any(short.plain[:2] == token.plain[:2] and len(short.plain) < 7 for token in names[:-1])
+
+
+def _bracket(frame: _Frame, tokens: Sequence[Token], *, inside: bool, before: Sequence[Token]) -> None:
+    """What stands in brackets: a marked name, a people, a call name, a maiden name (before the married one), a note."""
+    single = len(before) < 2
+    if not tokens:
+        return
+    if part_and_length := _marker(tokens, in_brackets=True):
+        part, length = part_and_length
+        _put_marked(frame, part, tokens[length:] if part != "belongs" else tokens)
+        return
+    if tokens[0].plain in ("ngai", "ngati", "ngapuhi", "nga"):
+        frame.put("belongs", written(tokens))
+    elif len(tokens) > 2 or any(token.is_small or token.is_describing for token in tokens):
+        return
+    elif tokens[0].is_given or (inside and single and len(tokens[0].plain) < 4):
+        frame.put("nickname", written(tokens))
+    elif inside:
+        frame.put("born_as", written(tokens))
+    elif not single and _is_short_for(tokens[0], before):
+        frame.put("nickname", written(tokens))
+    elif not single:
+        frame.put("born_as", written(tokens))
+        frame.parts["asks"] = f"Is “{written(tokens)}” the name at birth?"
+
+
+def _commas(frame: _Frame, pieces: Sequence[tuple[Token, ...]]) -> tuple[tuple[Token, ...], tuple[Token, ...]]:
+    """The tokens before the first comma that parts a family name from a given one, and those behind it (or none)."""
+    main, *further = pieces
+    given: tuple[Token, ...] = ()
+    for piece in further:
+        if all(_is_suffix(token) for token in piece):
+            frame.put("suffix", written(piece))
+        elif (marked := _marker(piece, in_brackets=True)) and marked[0] != "belongs":
+            _put_marked(frame, marked[0], piece[marked[1] :])
+        elif not given and not piece[0].is_describing and not _is_note(piece):
+            given = piece
+    return main, given
+
+
+def _is_note(piece: Sequence[Token]) -> bool:
+    """`the baker`, `my sister`, `aged 5`: words of which the first is small, and is no particle."""
+    return piece[0].is_small and not piece[0].is_particle and not piece[0].is_given
+
+
+def _is_suffix(token: Token) -> bool:
+    return token.plain in words_of.SUFFIXES
+
+
+def _marker(tokens: Sequence[Token], *, in_brackets: bool = False) -> tuple[str, int] | None:
+    """The part that a marker at the beginning of the tokens announces, and how many tokens it takes."""
+    best: tuple[str, int] | None = None
+    for marker, part in _MARKERS.get(first_word(tokens[0]), ()):
+        length = starts_with(tokens, marker)
+        if len(marker) == 1 and not tokens[0].is_small:
+            continue  # `A. Finch, B. Cole`
+        if not length or length >= len(tokens) or (best is not None and length <= best[1]):
+            continue
+        if not in_brackets and marker in words_of.NOT_IN_OPEN and not _opens(tokens, length):
+            continue
+        best = part, length
+    return best
+
+
+def _opens(tokens: Sequence[Token], length: int) -> bool:
+    """Whether a marker that may be a name (`f.`, `in`) is none: small, a letter with its point, before a name."""
+    marker, name = tokens[0], tokens[length]
+    return marker.is_small and (len(marker.plain) > 1 or marker.text.endswith(".") or length > 1) and not name.is_small
+
+
+def _put_marked(frame: _Frame, part: str, tokens: Sequence[Token]) -> None:
+    """The name behind a marker: of birth and marriage the family name, and a given one where that is told too."""
+    tokens = [token for token in tokens if not _is_suffix(token)]
+    if not tokens or any(token.is_describing for token in tokens):
+        return
+    if part == "religious":
+        titles = [token for token in tokens[:1] if token.plain in words_of.RELIGIOUS_TITLES]
+        frame.put("title", written(titles))
+        frame.put("religious", written(tokens[len(titles) :]))
+    elif part == "belongs":
+        frame.put("belongs", written(tokens[1:]))
+    elif part == "nickname":
+        frame.put("nickname", written(token for token in tokens if token.text not in ('"', "'")))
+    else:
+        if tokens[0].plain in words_of.TITLES and len(tokens) > 1:
+            tokens = tokens[1:]
+        names = [token for token in tokens if not token.is_given or token is tokens[-1]]
+        frame.put(part, written(names))
+
+
+def _straight(frame: _Frame, tokens: Sequence[Token]) -> NameParts | None:
+    """A name in the order in which it is said; None for words that are no name."""
+    core = _titles(frame, _suffixes(frame, _segments(frame, tokens)))
+    if not core:
+        return NameParts() if frame.parts.get("kin") or frame.parts.get("nickname") else None
+    if _describes(core) or _is_sentence(core, frame.known):
+        return None
+    return _with_title(frame, core)
+
+
+def _describes(tokens: Sequence[Token]) -> bool:
+    """Whether the words describe somebody: `der Nachbar`, `Ruth's friend`."""
+    opens = tokens[0].is_small and tokens[0].plain in words_of.DESCRIBING
+    return opens or any(token.is_describing for token in tokens)
+
+
+def _turned(frame: _Frame, family: Sequence[Token], given: Sequence[Token]) -> NameParts | None:
+    """A name as in a list: `Gogh, Vincent van`; the family name, a comma, titles, given names, particles."""
+    family = _suffixes(frame, family)
+    given = _titles(frame, _suffixes(frame, _segments(frame, given)))
+    if len(family) > _LONGEST // 3 or any(token.is_describing for token in (*family, *given)):
+        return None
+    at = len(given)
+    while at > 1 and given[at - 1].is_particle:
+        at -= 1
+    if all(_is_title(token) for token in given):
+        frame.put("title", written(given))
+        return with_particle((), family)
+    return read_core((*given, *family), frame.known, family_from=at)
+
+
+def _segments(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
+    """The tokens before the first marker; the names behind each marker are kept as the part that it announces."""
+    for at in range(1, len(tokens)):
+        if _is_title(tokens[at]) and all(_is_title(token) for token in tokens[:at]):
+            continue
+        if marked := _marker(tokens[at:]):
+            if tokens[at].plain == "in" and tokens[0].plain not in ITALIAN_GIVEN and marked[0] == "married_as":
+                continue  # `Easter in Leith`
+            part, length = marked
+            behind = _segments(frame, tokens[at + (0 if part == "belongs" else length) :])
+            _put_marked(frame, part, behind)
+            return tokens[:at]
+    return tokens
+
+
+def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
+    """The tokens without those suffixes at their end, and without kin words that stand behind (`Mari néni`)."""
+    suffixes: list[Token] = []
+    if len(tokens) in (3, 4) and tokens[-2].plain == "of" and tokens[-2].is_small and not tokens[-1].is_small:
+        suffixes[:0] = tokens[-2:]
+        tokens = tokens[:-2]
+    while len(tokens) > 1:
+        plain = " ".join(token.plain for token in tokens[-2:])
+        if len(tokens) > 2 and plain in words_of.JOINED_SUFFIXES and tokens[-2].is_small:
+            suffixes[:0] = tokens[-2:]
+            tokens = tokens[:-2]
+        elif _is_suffix(tokens[-1]) and (
+            len(tokens) > 2 or tokens[-1].text.endswith(".") or tokens[-1].plain in ("jr", "sr")
+        ):
+            suffixes[:0] = tokens[-1:]
+            tokens = tokens[:-1]
+        elif tokens[-1].is_small and tokens[-1].plain in words_of.KIN_BEHIND:
+            frame.put("kin", tokens[-1].text)
+            tokens = tokens[:-1]
+        else:
+            break
+    frame.put("suffix", written(suffixes))
+    return tokens
+
+
+def _titles(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
+    """The tokens without titles and kin words at their beginning."""
+    at = 0
+    while at < len(tokens) and (part := _title_part(tokens[at:], frame)):
+        frame.put(part, tokens[at].text)
+        at += 1
+        if len(tokens) > at + 2 and tokens[at].plain == "the" and _is_title(tokens[at + 1]):  # `Capt. the Hon.`
+            frame.put(part, tokens[at].text)
+            at += 1
+    return tokens[at:]
+
+
+def _title_part(tokens: Sequence[Token], frame: _Frame) -> str:
+    """`title` or `kin` for a word that is one here, or an empty string."""
+    first, *behind = tokens
+    is_kin = first.plain in words_of.KIN_WORDS
+    if not (is_kin or _is_title(first)) or frame.known.is_given(first.plain):
+        return ""
+    also_given = first.is_given and not first.is_small and first.plain not in words_of.GRANDPARENTS
+    if is_kin and also_given and len(behind) > 1:
+        return ""  # `Mere Te Awa`, `Mari Anna Kask`: given names, and words of kin of other languages
+    if not behind:
+        alone = first.is_small or (first.plain in words_of.KIN_ALONE and not (also_given and first.text.isascii()))
+        return "kin" if is_kin and alone else ""
+    may_be_given = (first.plain in words_of.EITHER and not first.text.endswith(".")) or first.is_given
+    if may_be_given and len(behind) == 1 and not (is_kin and behind[0].is_given):
+        return ""
+    return "kin" if is_kin and (first.is_small or not _is_title(first)) else "title"
+
+
+def _is_title(token: Token) -> bool:
+    joined = token.plain.split("-")
+    return all(word in words_of.TITLES for word in joined) or token.plain in words_of.RELIGIOUS_TITLES
+
+
+def _is_sentence(core: Sequence[Token], known: KnownNames) -> bool:
+    """Whether the words are too many, or small where a name would not be: `gardening`, `by the sea`."""
+
+    def is_known(token: Token) -> bool:
+        return token.is_given or known.is_given(token.plain) or known.is_family(token.plain)
+
+    names = [token for token in core if not token.is_particle]
+    small = [token for token in names if token.is_small and not token.is_filiation]
+    if not names or len(names) > _LONGEST // 2 + 1:
+        return True
+    half = not names[0].is_small and any(not is_known(token) for token in small)  # `Aino veneessä`
+    return bool(small) and (
+        half or not is_known(names[0]) or any(not is_known(t) and t is not names[-1] for t in small)
+    )
+
+
+def _with_title(frame: _Frame, core: Sequence[Token]) -> NameParts:
+    """The core, with what a title before it says of it."""
+    core = _title_inside(frame, core)
+    last = token_of(frame.parts.get("title", "").split(" ")[-1]).plain
+    if kin := frame.parts.get("kin"):
+        return _kin_alone(token_of(kin).plain, core, frame.known)
+    if not last and frame.parts.get("nickname") and len(core) == 1 and not core[0].is_given:
+        return with_particle((), core)  # `“Snowy” Tidmarsh`
+    if not last:
+        return read_core(core, frame.known)
+    in_religion = last in words_of.ALWAYS_RELIGIOUS or _in_religion(core, frame.known)
+    if last in words_of.RELIGIOUS_TITLES and last not in words_of.PRIESTS and in_religion:
+        return NameParts(religious=written(core))
+    if len([token for token in core if not token.is_particle]) == 1:
+        of_an_order = token_of(frame.parts.get("suffix", "")).plain in _ORDERS
+        return _titled_alone(last, core, frame.known, of_an_order=of_an_order)
+    read = read_core(core, frame.known)
+    first = read.given.split()[:1]
+    if last in words_of.WIFE_TITLES and first and token_of(first[0]).plain in MEN - WOMEN and read.family:
+        frame.put("title", read.given)
+        return replace(read, given="", family="", married_as=read.family)
+    return read
+
+
+def _title_inside(frame: _Frame, core: Sequence[Token]) -> Sequence[Token]:
+    """The core without a title before a particle: `Otto Graf von Lambsdorff`."""
+    for at in range(1, len(core) - 2):
+        if core[at].plain in words_of.NOBLE and core[at + 1].is_particle:
+            frame.put("title", core[at].text)
+            return (*core[:at], *core[at + 1 :])
+    return core
+
+
+def _kin_alone(kin: str, core: Sequence[Token], known: KnownNames) -> NameParts:
+    """Names behind a kin word. A grandparent goes by the family name as well (`Grandma Lomax`)."""
+    name = core[0]
+    is_given = name.is_given or known.is_given(name.plain)
+    if len(core) == 1 and not is_given and (kin in words_of.GRANDPARENTS or known.is_family(name.plain)):
+        return with_particle((), core)
+    return read_core(core, known)
+
+
+_ORDERS = frozenset("osb sj op ofm csc rsm".split())
+
+
+def _titled_alone(title: str, core: Sequence[Token], known: KnownNames, *, of_an_order: bool) -> NameParts:
+    """One name behind a title: a family name, but a given one behind some titles and where it is known as one."""
+    name = core[-1]
+    given = known.is_given(name.plain) and not known.is_family(name.plain)
+    if title in words_of.GIVEN_TITLES:
+        given = given or title not in words_of.DOUBTFUL_GIVEN_TITLES or name.is_given
+    elif title in words_of.RELIGIOUS_TITLES:
+        given = given or name.is_given or of_an_order
+    if given and title in words_of.RELIGIOUS_TITLES and title not in words_of.PRIESTS:
+        return NameParts(religious=written(core))
+    return NameParts(given=written(core)) if given else with_particle((), core)
+
+
+def _in_religion(core: Sequence[Token], known: KnownNames) -> bool:
+    """Whether names behind `Sister` are all given ones: a name in religion."""
+    last = core[-1]
+    if known.is_family(last.plain):
+        return False
+    return all(token.is_given or token.is_particle or token.plain in words_of.MYSTERIES for token in core)

@@ -1,0 +1,49 @@
+"""The form under which a name stands in a list, by its tradition.
+
+*Names of Persons* (IFLA, 4th edition, 1996) and AACR2, chapter 22, from memory; each rule is a row of the tests:
+
+- The family name goes first, then a comma, then the given names, whatever the order of the tradition (22.4B2).
+- Particles written small go behind the given names (`Pahlen, Peter von der`), but articles and contractions stand
+  before the family name (`La Fontaine, Jean de`; 22.5D1). Written large they are a part of the name (`Van Buren`).
+- Of two Spanish family names the first leads, of two Portuguese ones the last (22.5C).
+- Icelandic and other names of a given name and a father's are not turned about (22.9B).
+- The Arabic article goes behind (`Masri, Ahmad al-`).
+- A title or kin word stands only where there is no given name (`Pell, Mrs. Thomas`; `Mavis, Aunt`; 22.15), and behind
+  a name in religion (`Mary Loyola, Mother`; 22.16D).
+"""
+
+from boxlore.core.people.names.parts import NameParts, Tradition
+from boxlore.core.people.names.words_table import ARTICLES
+
+
+def sort_form(parts: NameParts, name: str) -> str:
+    """How `name`, which was taken apart into `parts`, is listed; the name as it is where nothing leads it."""
+    if parts.religious and not parts.family:
+        return _joined(", ", parts.religious, parts.title, parts.suffix)
+    family = parts.family or parts.married_as or parts.born_as
+    if family:
+        return _by_family(parts, family)
+    if parts.given:
+        title = "" if parts.patronymic else parts.kin or parts.title
+        return _joined(", ", _joined(" ", parts.given, parts.patronymic), title, parts.suffix)
+    return name
+
+
+def _by_family(parts: NameParts, family: str) -> str:
+    leading, behind = family, ""
+    if parts.tradition is Tradition.PORTUGUESE:
+        *first, leading = family.split()
+        called = _joined(" ", parts.given or parts.title or parts.kin, *first)
+        return _joined(", ", leading, called, parts.suffix)
+    if parts.particle and family.startswith(f"{parts.particle} "):
+        leading, behind = family[len(parts.particle) + 1 :], parts.particle
+    elif parts.particle and family.startswith(parts.particle):  # d'Estaing
+        leading, behind = family[len(parts.particle) :], parts.particle
+    if family.lower().startswith(ARTICLES):
+        leading, behind = family.split("-", 1)[1], f"{family.split('-', 1)[0]}-"
+    called = _joined(" ", parts.given or parts.religious or parts.title or parts.kin, parts.patronymic, behind)
+    return _joined(", ", leading, called, parts.suffix)
+
+
+def _joined(between: str, *pieces: str) -> str:
+    return between.join(piece for piece in pieces if piece)

@@ -1,0 +1,38 @@
+"""A finder of names for one registry, kept while the registry is the same, with what it found in words before."""
+
+from collections.abc import Sequence
+from functools import lru_cache
+
+from boxlore.core.people.names_in_text.name_index import NameIndex
+from boxlore.core.people.names_in_text.search import Hit, hits_in
+from boxlore.core.people.person import Person
+
+MOST_REMEMBERED = 1 << 15
+
+
+class NameFinder:
+    """Finds the names of `hidden` (ids) among those of everyone. The tables of names are made at the first question."""
+
+    def __init__(self, everyone: tuple[Person, ...], hidden: frozenset[str]) -> None:
+        self._everyone, self._hidden = everyone, hidden
+        self._index: NameIndex | None = None
+        self._found: dict[str, Sequence[Hit]] = {}
+
+    def hits(self, words: str) -> Sequence[Hit]:
+        """Every place of the words that names somebody hidden, or may."""
+        hits = self._found.get(words)
+        if hits is None:
+            if self._index is None:
+                self._index = NameIndex(self._everyone, self._hidden)
+            if len(self._found) >= MOST_REMEMBERED:
+                self._found.clear()
+            hits = self._found[words] = hits_in(self._index, words)
+        return hits
+
+
+name_finder = lru_cache(4)(NameFinder)
+
+
+def forget_finders() -> None:
+    """Forget every name and all words that were looked through: a strike calls it."""
+    name_finder.cache_clear()

@@ -1,0 +1,98 @@
+"""The forms of one word of a name: as it changes in sentences, and the key by which it is known in other scripts."""
+
+from collections.abc import Iterable
+from functools import lru_cache
+
+from boxlore.core.people.names_in_text.inflection_table import (
+    CYRILLIC_INFLECTED,
+    GREEK_INFLECTED,
+    NAMES_INFLECTED,
+    SHORT_NAMES_INFLECTED,
+)
+from boxlore.core.people.names_in_text.scripts_table import (
+    ARABIC_BEFORE,
+    ARABIC_KEYS,
+    CYRILLIC_KEYS,
+    GREEK_KEYS,
+    GREEK_PAIRS,
+    HEBREW_BEFORE,
+    HEBREW_KEYS,
+    LATIN_LEVELLED,
+)
+from boxlore.core.people.names_in_text.text_normalising import ARABIC, CYRILLIC, GREEK, HEBREW
+
+_VOWELS = "aeiouy"
+
+
+def _inflected(word: str, rows: Iterable[tuple[str, str, str]]) -> set[str]:
+    forms: set[str] = set()
+    for end, instead, endings in rows:
+        if end in "*+":
+            if (word[-1] in _VOWELS) is (end == "*"):
+                continue
+            stem = word + instead[1:]
+        elif word.endswith(end) and len(word) - len(end) > 1:
+            stem = word[: -len(end)] + instead
+        else:
+            continue
+        forms.update(stem + ending.replace("=", "") for ending in endings.split())
+    return forms - {word}
+
+
+@lru_cache(65536)
+def latin_forms(word: str) -> frozenset[str]:
+    """Every form of a folded Latin word but itself."""
+    return frozenset(_inflected(word, NAMES_INFLECTED if len(word) > 3 else SHORT_NAMES_INFLECTED))
+
+
+@lru_cache(65536)
+def key_of(word: str, script: str) -> str:
+    """The Latin letters by which a folded word is known in every script; only consonants of Hebrew and Arabic."""
+    if script == CYRILLIC:
+        word = word.translate(CYRILLIC_KEYS)
+    elif script == GREEK:
+        for pair, letters in GREEK_PAIRS:
+            word = word.replace(pair, letters)
+        word = word.translate(GREEK_KEYS)
+    elif script in (HEBREW, ARABIC):
+        first = "i" if word[0] in "יي" else "a" if word[0] in "אעاع" else ""
+        letters = word.translate(HEBREW_KEYS if script == HEBREW else ARABIC_KEYS)
+        return consonants_of(first + letters)
+    else:
+        if word.startswith(("ye", "je")):
+            word = word[1:]  # Yekaterina, Jelena: Е
+        for letters, level in LATIN_LEVELLED:
+            word = word.replace(letters, level)
+    return _without_doubles(word)
+
+
+def consonants_of(key: str) -> str:
+    """What Hebrew and Arabic write of a key: its first letter, and the consonants."""
+    first = "i" if key[:1] == "i" else "a" if key[:1] in _VOWELS else key[:1]
+    rest = "".join(letter for letter in key[1:] if letter not in _VOWELS)
+    if not key:
+        return ""
+    skeleton = (first + rest).replace("v", "b").replace("p", "f").replace("g", "z")
+    return _without_doubles(skeleton[0] + skeleton[1:].removesuffix("h"))
+
+
+def cyrillic_forms(key: str) -> frozenset[str]:
+    """The forms of a name in Cyrillic sentences, as keys."""
+    bare = key.removesuffix("e") if key[-2:-1] not in _VOWELS else key
+    return frozenset({key, bare} | _inflected(key, CYRILLIC_INFLECTED) | _inflected(bare, CYRILLIC_INFLECTED))
+
+
+def greek_forms(key: str) -> frozenset[str]:
+    """The forms of a name in Greek sentences, as keys."""
+    forms = {key} | _inflected(key, GREEK_INFLECTED)
+    return frozenset(forms | {form.replace("ei", "i") for form in forms})  # an accent parts ε and ι; it is taken off
+
+
+def without_prefixes(word: str, script: str) -> list[str]:
+    """A Hebrew or Arabic word, and what is left of it without the small words written together with it."""
+    before = HEBREW_BEFORE if script == HEBREW else ARABIC_BEFORE
+    return [word[len(small) :] for small in before if word.startswith(small) and len(word) - len(small) > 2]
+
+
+def _without_doubles(word: str) -> str:
+    return "".join(letter for at, letter in enumerate(word) if at == 0 or letter != word[at - 1])

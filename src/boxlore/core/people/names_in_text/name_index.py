@@ -1,0 +1,438 @@
+"""Everybody's names by their words: whom one word of a text may be part of the name of.
+
+Rule kept: a word of a text is looked up, never a person gone through. The words of all names are few beside the people
+who bear them, so the forms of each are made once and stand in tables; what a text's word was found to be is kept too.
+"""
+
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass, field
+from enum import IntEnum
+from functools import partial
+from itertools import product
+
+from boxlore.core.people.names.forms import (
+    close,
+    full_names_of,
+    gendered_forms,
+    pet_forms,
+    pet_forms_in_another_script,
+    short_rows,
+)
+from boxlore.core.people.names.han_characters import Syllables, parted, plainest, spelled, wade_giles
+from boxlore.core.people.names.lists_table import CHINESE_FAMILY, GIVEN
+from boxlore.core.people.names.short_forms_table import EVERYDAY
+from boxlore.core.people.names.words_table import PARTICLES, TITLES
+from boxlore.core.people.names_in_text.inflections import (
+    consonants_of,
+    cyrillic_forms,
+    greek_forms,
+    key_of,
+    latin_forms,
+    without_prefixes,
+)
+from boxlore.core.people.names_in_text.ordinary_words import english_words
+from boxlore.core.people.names_in_text.run_together import NameRuns
+from boxlore.core.people.names_in_text.text_normalising import (
+    APOSTROPHES,
+    ARABIC,
+    CYRILLIC,
+    GREEK,
+    HEBREW,
+    LATIN,
+    OTHER,
+    UNBROKEN,
+    Word,
+    plain,
+    read_text,
+    script_of,
+)
+from boxlore.core.people.person import Person
+
+SHORTEST_TO_MISSPELL, SHORTEST_TO_INFLECT, SHORTEST_KEY = 6, 4, 3
+"""Letters that a word must have to be sought so; a shorter one is too often part of another word."""
+
+LONGEST_ENDING_APART = 4
+MOST_KNOWN = 1 << 17
+KEYS, CONSONANTS, MISSPELT = "keys", "consonants", "misspelt"
+_UMLAUTS = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "å": "aa", "ø": "oe"})
+
+
+class As(IntEnum):
+    """How a word of a text stands for a word of a name, the surest first."""
+
+    TOLD = 0
+    INFLECTED = 1
+    OTHER_SCRIPT = 2
+    SHORT = 3
+    """A short form that nobody told."""
+    MISSPELT = 4
+    PART_OF_FULL = 5
+    """What names nobody alone, and somebody beside the rest of the name: the full form of a short one that was told
+    (`Mary` for May), and few consonants of Hebrew or Arabic."""
+
+
+Ids = frozenset[str]
+
+
+@dataclass(frozen=True, slots=True)
+class Meant:
+    """Whom one word of a text may be part of the name of: as what they are called, as their family's name, besides."""
+
+    calls: Mapping[str, As] = field(default_factory=dict)
+    families: Mapping[str, As] = field(default_factory=dict)
+    besides: Mapping[str, As] = field(default_factory=dict)
+    is_everyday: bool = False
+    is_word: bool = False
+    """Whether it is a common English word where it is written small: `mere`, `tan`."""
+    is_other_name: bool = False
+    """Whether the form is a given name of its own: `Marta` is not only a case of `Mart`."""
+    is_short: bool = False
+    """Whether it is an ending behind a name of two or three letters."""
+
+    def __bool__(self) -> bool:
+        return bool(self.calls or self.families or self.besides)
+
+
+NOBODY_MEANT = Meant()
+
+
+@dataclass(frozen=True, slots=True)
+class Bearer:
+    """The words of one person's names, folded. `letters` are the first letters of the given names, told in order."""
+
+    calls: frozenset[str]
+    pets: frozenset[str]
+    fulls: frozenset[str]
+    families: frozenset[str]
+    besides: frozenset[str]
+    letters: tuple[str, ...]
+    family_letters: frozenset[str]
+    every_family_letter: str
+    """The first letters of all words of the family name told first: `tv` of Thornbury-Vale."""
+    whole: tuple[tuple[str, ...], ...]
+    read_as: frozenset[str]
+    """How a family name in Han characters is read: a word of every day too often to name anybody alone (`he`)."""
+
+
+def bearer_of(person: Person) -> Bearer:
+    """The words of a person's names."""
+    calls, letters = _call_words(_spellings(person.calls))
+    families: set[str] = set()
+    for surname in _spellings(person.surnames):
+        words = [word for word in _name_words(surname) if word not in PARTICLES]
+        families.add("".join(words))
+        families.update(form for word in words if len(word) > 1 for form in gendered_forms(word))
+    pets = {pet for call in calls for pet in pet_forms(call) | pet_forms_in_another_script(call)} - calls
+    fulls = {full for call in calls for full in full_names_of(call)} - calls - pets
+    read_as, spelled_calls = _spelled(person)
+    for spelling in spelled_calls:
+        (pets if len(spelling) > 1 else fulls).add("".join(spelling))
+        fulls.update(syllable for syllable in spelling if len(syllable) > 1)
+    pets -= calls
+    every = [word for form in (*person.forms, person.name) for word in _name_words(form)]
+    besides = {word for word in every if len(word) > 1} - calls - families - PARTICLES - TITLES
+    besides |= read_as
+    words_told = tuple(_name_words(person.name))
+    has_no_parts = bool(words_told) and not calls and not families and script_of(words_told[0][0]) != UNBROKEN
+    is_description = person.name[:1].islower()
+    alone = (words_told,) if has_no_parts and not is_description else ()
+    first = {letter_key(word[0]) for surname in person.surnames for word in _name_words(surname)[-1:]}
+    return Bearer(
+        frozenset(calls), frozenset(pets), frozenset(fulls), frozenset(families), frozenset(besides), letters,
+        frozenset(first | {letter_key(family[0]) for family in families}),
+        "".join(letter_key(word[0]) for word in _name_words(" ".join(person.surnames[:1])) if word not in PARTICLES),
+        alone, frozenset(read_as),
+    )  # fmt: skip
+
+
+def _spelled(person: Person) -> tuple[set[str], list[Syllables]]:
+    """How the family names and the given names of a Chinese name may be spelled in Latin letters, by syllables."""
+    families = [spelling for name in person.surnames for spelling in spelled(name)]
+    calls = [spelling for name in person.calls for spelling in spelled(name)]
+    told = {"".join(_name_words(name)) for name in person.surnames} & CHINESE_FAMILY
+    if told:
+        parts = [parted("".join(_name_words(name))) for name in person.calls]
+        calls += [spelling for part in parts if part for spelling in (part, tuple(map(wade_giles, part)))]
+        families += [tuple(map(wade_giles, parted(name))) for name in sorted(told)]
+    return {"".join(spelling) for spelling in families}, calls
+
+
+def _call_words(calls: Iterable[str]) -> tuple[set[str], tuple[str, ...]]:
+    words: set[str] = set()
+    letters: tuple[str, ...] = ()
+    for call in calls:
+        parts = [part for part in _name_words(call) if part not in PARTICLES]
+        words.update(part for part in parts if len(part) > 1)
+        letters = letters or tuple(part[0] for part in parts)
+    return words, letters
+
+
+def _name_words(name: str) -> list[str]:
+    """The folded words of a name as told, without apostrophes and numbers."""
+    return [plain(word.folded) for word in read_text(name).words if not word.folded.isdigit()]
+
+
+def is_initial_of(letter: str, name_letter: str) -> bool:
+    """Whether a folded letter may be the first of a name that begins with another, in its own script or in another."""
+    if script_of(letter) == script_of(name_letter):
+        return letter == name_letter
+    return letter_key(letter) == letter_key(name_letter)
+
+
+def letter_key(letter: str) -> str:
+    """The Latin letter by which the first letter of a name is known in every script: `Я` and `J` are both `i`."""
+    return key_of(letter, script_of(letter))[:1] or letter
+
+
+def _spellings(names: Iterable[str]) -> list[str]:
+    """Names, and those that may be spelled with more letters: `Jürgen` → `Juergen`."""
+    told = list(names)
+    return told + [spelled for name in told if (spelled := name.lower().translate(_UMLAUTS)) != name.lower()]
+
+
+@dataclass(slots=True)
+class _Roles:
+    """Who bears one word of a name, and how."""
+
+    calls: set[str] = field(default_factory=set)
+    pets: set[str] = field(default_factory=set)
+    fulls: set[str] = field(default_factory=set)
+    families: set[str] = field(default_factory=set)
+    besides: set[str] = field(default_factory=set)
+
+
+Table = dict[str, dict[str, As]]
+"""The forms of words, each with the words that it is a form of."""
+
+
+class NameIndex:
+    """Looks words up among the names of `people`. `hidden` are the ids of those who may not be named."""
+
+    def __init__(self, people: Iterable[Person], hidden: Ids) -> None:
+        everyone = list(people)
+        self.hidden = hidden
+        self.bearers = {person.id: bearer_of(person) for person in everyone}
+        self.runs = NameRuns(self.bearers)
+        self.wives = _wives(everyone, hidden)
+        self.wholes: dict[str, list[tuple[tuple[str, ...], str]]] = {}
+        self.unbroken: dict[str, tuple[set[str], bool]] = {}
+        self.syllables: dict[tuple[str, ...], set[str]] = {}
+        self.initials: dict[str, set[str]] = {}
+        self._roles: dict[str, _Roles] = {}
+        self._tables: dict[str, Table] = {}
+        self._known: dict[tuple[str, str], Meant] = {}
+        for ident, bearer in self.bearers.items():
+            self._add(ident, bearer)
+        for person in everyone:
+            self._add_unbroken(person)
+
+    def meant_by(self, word: Word) -> Meant:
+        """Whom a word of a text may be part of the name of."""
+        asked = (word.folded, word.script)
+        known = self._known.get(asked)
+        if known is None:
+            if len(self._known) >= MOST_KNOWN:
+                self._known.clear()
+            known = self._known[asked] = self._look_up(word)
+        return known
+
+    def _add(self, ident: str, bearer: Bearer) -> None:
+        for word in bearer.calls:
+            self._role(word).calls.add(ident)
+        for word in bearer.pets:
+            self._role(word).pets.add(ident)
+        for word in bearer.fulls:
+            self._role(word).fulls.add(ident)
+        for word in bearer.families:
+            self._role(word).families.add(ident)
+        for word in bearer.besides:
+            self._role(word).besides.add(ident)
+        if ident not in self.hidden:
+            return
+        for whole in bearer.whole:
+            self.wholes.setdefault(whole[0], []).append((whole, ident))
+        for ending in {*bearer.family_letters, bearer.every_family_letter} - {""}:
+            for letters in {bearer.letters, bearer.letters[:1]}:
+                self.initials.setdefault("".join(map(letter_key, letters)) + ending, set()).add(ident)
+
+    def _role(self, word: str) -> _Roles:
+        return self._roles.setdefault(word, _Roles())
+
+    def _add_unbroken(self, person: Person) -> None:
+        """Names that are written without spaces: whole they are sure; parts of two letters and more are asked about.
+
+        Of a name in Latin letters that is made of syllables of pinyin these are kept, to be sought in characters.
+        """
+        for names, is_whole in ((person.forms, True), ((person.name,), True), (person.calls, False),
+                                (person.surnames, False)):  # fmt: skip
+            for name in names:
+                written = plainest("".join(read_text(name).clean.split()))
+                if len(written) > 1 and all(script_of(letter) == UNBROKEN for letter in written):
+                    ids, _ = self.unbroken.setdefault(written, (set(), is_whole))
+                    ids.add(person.id)
+        for family, call in product(person.surnames, person.calls):
+            parts = [parted("".join(_name_words(name))) for name in (family, call)]
+            if person.id in self.hidden and all(parts):
+                self.syllables.setdefault((*parts[0], *parts[1]), set()).add(person.id)
+                if len(parts[1]) > 1:
+                    self.syllables.setdefault(parts[1], set()).add(person.id)
+
+    def _look_up(self, word: Word) -> Meant:
+        if word.script == UNBROKEN:
+            return NOBODY_MEANT  # such names are looked for in the whole text
+        stems = _stems(word)
+        matches: dict[str, As] = {}
+        for stem in stems:
+            for form in _asked(stem, word.script):
+                for base, how in self._table(word.script).get(form, {}).items():
+                    matches[base] = min(how, matches.get(base, how))
+            if word.script == LATIN:
+                for table, key in ((KEYS, key_of(stem, LATIN)), (CONSONANTS, consonants_of(key_of(stem, LATIN)))):
+                    for base, how in self._table(table).get(key, {}).items():
+                        matches[base] = min(how, matches.get(base, how))
+        if not matches and word.script == LATIN and len(word.folded) >= SHORTEST_TO_MISSPELL - 1:
+            matches = self._misspelt(plain(word.folded))
+        return self._meant(word.folded, matches)
+
+    def _meant(self, folded: str, matches: dict[str, As]) -> Meant:
+        calls: dict[str, As] = {}
+        families: dict[str, As] = {}
+        besides: dict[str, As] = {}
+        for base, how in sorted(matches.items(), key=lambda match: -match[1]):
+            roles = self._roles[base]
+            calls |= dict.fromkeys(roles.fulls, As.PART_OF_FULL)
+            calls |= dict.fromkeys(roles.pets, max(how, As.SHORT))
+            calls |= dict.fromkeys(roles.calls, how)
+            families |= dict.fromkeys(roles.families, how)
+            besides |= dict.fromkeys(roles.besides, how)
+        if not (calls or families or besides):
+            return NOBODY_MEANT
+        told = As.TOLD in matches.values()
+        return Meant(
+            calls, families, besides,
+            is_everyday=folded in EVERYDAY or any(base in EVERYDAY for base in matches),
+            is_word=folded in english_words(),
+            is_other_name=not told and (folded in GIVEN or bool(short_rows(folded))),
+            is_short=not told and min(map(len, matches), default=9) < SHORTEST_TO_INFLECT,
+        )  # fmt: skip
+
+    def _table(self, script: str) -> Table:
+        """The forms of all words in one script, made when a text first has it."""
+        table = self._tables.get(script)
+        if table is None:
+            table = self._tables[script] = {}
+            for base in self._roles:
+                own = script_of(base[0])
+                for form, how in _MAKERS.get(script, _told)(base, own):
+                    forms = table.setdefault(form, {})
+                    forms[base] = min(how, forms.get(base, how))
+        return table
+
+    def _misspelt(self, folded: str) -> dict[str, As]:
+        """Words of hidden people's names of six letters and more that are one slip from it."""
+        table = self._tables.get(MISSPELT)
+        if table is None:
+            table = self._tables[MISSPELT] = {}
+            for base, roles in self._roles.items():
+                if len(base) >= SHORTEST_TO_MISSPELL and not self.hidden.isdisjoint(roles.calls | roles.families):
+                    for form in _one_less(base):
+                        table.setdefault(form, {})[base] = As.MISSPELT
+        near = {base for form in _one_less(folded) for base in table.get(form, ())}
+        return {base: As.MISSPELT for base in near if close(base, folded)}
+
+
+def _wives(people: Iterable[Person], hidden: Ids) -> dict[str, set[str]]:
+    """By the id of a husband, those hidden who may be called Mrs with his name."""
+    wives: dict[str, set[str]] = {}
+    for person in people:
+        if person.id in hidden and person.sex[:1].lower() != "m":
+            for spouse in person.spouses:
+                wives.setdefault(spouse, set()).add(person.id)
+    return wives
+
+
+def _one_less(word: str) -> set[str]:
+    return {word} | {word[:at] + word[at + 1 :] for at in range(len(word))}
+
+
+def _stems(word: Word) -> list[str]:
+    """The word, and what an apostrophe parts from it: `ruth's` → `ruth`, `l'anna` → `anna`."""
+    parts = APOSTROPHES.split(word.folded)
+    if len(parts) == 1:
+        return parts
+    stems = ["".join(parts)]
+    if len(parts[-1]) <= LONGEST_ENDING_APART:
+        stems.append("".join(parts[:-1]))
+    if len(parts[0]) <= 2:
+        stems.append("".join(parts[1:]))
+    return stems
+
+
+def _asked(stem: str, script: str) -> list[str]:
+    """By which forms a word is looked up in the table of its script."""
+    if script in (LATIN, OTHER):
+        return [stem]
+    if script not in (HEBREW, ARABIC):
+        return [key_of(stem, script)]
+    rests = [stem, *without_prefixes(stem, script)]
+    return [*rests, *(key_of(rest, script) for rest in rests)]
+
+
+Forms = Iterable[tuple[str, As]]
+
+
+def _told(base: str, own: str) -> Forms:
+    yield base, As.TOLD
+
+
+def _latin(base: str, own: str) -> Forms:
+    if own == LATIN:
+        yield base, As.TOLD
+        yield from ((form, As.INFLECTED) for form in latin_forms(base))
+
+
+def _keys(base: str, own: str) -> Forms:
+    if own == LATIN and len(base) >= SHORTEST_TO_MISSPELL:
+        yield key_of(base, own), As.MISSPELT  # Voloshina, Woloschina
+    if own in (CYRILLIC, GREEK):
+        key = key_of(base, own)
+        for spelling in {key, key.replace("ts", "s"), key.replace("ts", "k")}:  # Kuznetsova is Kuznecova too
+            yield from ((key_of(form, LATIN), As.OTHER_SCRIPT) for form in {spelling} | latin_forms(spelling))
+
+
+def _consonants(base: str, own: str) -> Forms:
+    if own in (HEBREW, ARABIC):
+        yield from _long_enough(key_of(base, own))
+
+
+def _long_enough(key: str) -> Forms:
+    if len(key) > 1:
+        yield key, As.OTHER_SCRIPT if len(key) >= SHORTEST_KEY else As.PART_OF_FULL
+
+
+def _cyrillic(base: str, own: str) -> Forms:
+    if own in (LATIN, GREEK, CYRILLIC):
+        key = key_of(base, own)
+        for form in cyrillic_forms(key) if len(key) >= SHORTEST_KEY else {key}:
+            yield form, As.OTHER_SCRIPT if own != CYRILLIC else As.TOLD if form == key else As.INFLECTED
+
+
+def _greek(base: str, own: str) -> Forms:
+    if own in (LATIN, GREEK, CYRILLIC):
+        key = key_of(base, own)
+        for form in greek_forms(key) if len(key) >= SHORTEST_KEY else {key}:
+            yield form, As.OTHER_SCRIPT if own != GREEK else As.TOLD if form == key else As.INFLECTED
+
+
+def _semitic(base: str, own: str, script: str) -> Forms:
+    if own == script:
+        yield base, As.TOLD
+        yield key_of(base, own), As.PART_OF_FULL
+    elif own not in (UNBROKEN, OTHER):
+        yield from _long_enough(consonants_of(key_of(base, own)))
+
+
+_MAKERS: dict[str, Callable[[str, str], Forms]] = {
+    LATIN: _latin, KEYS: _keys, CONSONANTS: _consonants, CYRILLIC: _cyrillic, GREEK: _greek,
+    HEBREW: partial(_semitic, script=HEBREW), ARABIC: partial(_semitic, script=ARABIC),
+}  # fmt: skip

@@ -1,0 +1,138 @@
+"""Whether a word that is a name too is plainly something else where it stands.
+
+Rule kept: a word passes only by what stands right beside it, and only where no person could be meant: a thing or a
+day that begins with it (`Graham flour`, `May Day`: WordNet), a place (`Graham Land`, `Mount Ruth`), a month behind a
+word of time (`in May`), `may` and `will` before who does it. All else is a question for the keeper.
+"""
+
+import re
+from collections.abc import Sequence
+from functools import cache
+
+from boxlore.core.people.names.short_forms_table import EVERYDAY, NUMBERED, TIMES
+from boxlore.core.people.names.words_table import TITLES
+from boxlore.core.people.names_in_text.compounds_table import THINGS, WORDS
+from boxlore.core.people.names_in_text.text_normalising import Word, plain
+
+_BEFORE_TIMES = frozenset("in during early mid im ende anfang mitte en em".split())
+_PARTS_OF_TIMES = frozenset(
+    "end beginning start middle month first second third fourth fifth sixth seventh eighth ninth st nd rd th".split()
+)
+_DOES = frozenset(
+    "i you he she it we they the this that these those god there somebody anyone nobody never not be have".split()
+)
+"""What stands behind `may` and `will` at the beginning of a sentence, where they are no names."""
+_ONLY_A_THING = frozenset("the a an her his its their my our your it them us me him this that".split())
+"""Behind `Rose water …` these make the second word a verb."""
+_PLACES_BEHIND = frozenset(
+    "river street road avenue terrace crescent quay wharf bay island islands land peninsula glacier strait railway "
+    "station hotel hospital college university theatre cathedral museum county shire tanav maantee strasse rue".split()
+)
+_BEFORE_PLACES = frozenset(
+    "mount mt cape lake port fort loch st river san santa sao saint ss rms hms hmnzs tss mv".split()
+)
+
+_NEAR = re.compile(r"[\s./–\-]*")
+
+
+@cache
+def _things() -> dict[str, frozenset[tuple[str, ...]]]:
+    rows = (line.partition(": ") for line in THINGS.split("\n")[1:-1])
+    return {first: frozenset(tuple(rest.split()) for rest in rests.split(", ")) for first, _, rests in rows}
+
+
+@cache
+def english_words() -> frozenset[str]:
+    """The commonest English words of three to seven letters, which are no names where they are written small."""
+    return frozenset(WORDS.split())
+
+
+_SHIPS = frozenset(
+    "steamer schooner barque bark brig tug ketch yacht ferry launch scow dredge ship boat vessel trawler cutter "
+    "laev paat laeva paadi schiff boot пароход лодка".split()
+)
+
+
+def may_be_a_ship(words: Sequence[Word], at: int) -> bool:
+    """`the steamer Hinemoa`, which may be the boat that Hinemoa built: a question."""
+    return at > 0 and words[at].before == " " and words[at - 1].folded in _SHIPS
+
+
+def is_something_else(words: Sequence[Word], at: int) -> bool:
+    """Whether a word written large is a part of a thing, a place or a time here, or no name at all.
+
+    Written small it is a thing too, and so is a word of every day behind `the`.
+    """
+    if words[at].spelled[0].islower():
+        return is_thing(words, at) or (
+            at > 0 and words[at - 1].folded == "the" and plain(words[at].folded) in EVERYDAY | english_words()
+        )
+    return is_thing(words, at) or _is_place(words, at) or _is_time(words, at) or _is_verb(words, at)
+
+
+def _behind(words: Sequence[Word], at: int, count: int = 1) -> list[Word]:
+    """The words right behind, as far as nothing but blanks and hyphens parts them."""
+    behind: list[Word] = []
+    for word in words[at + 1 : at + 1 + count]:
+        if word.before not in (" ", "-", "\u00a0", "‐", "‑"):
+            break
+        behind.append(word)
+    return behind
+
+
+def is_thing(words: Sequence[Word], at: int) -> bool:
+    things = _things().get(plain(words[at].folded), frozenset())
+    behind = _behind(words, at, 4)
+    rest = [plain(word.folded) for word in behind]
+    long = max((len(thing) for thing in things if tuple(rest[: len(thing)]) == thing), default=0)
+    return bool(long) and not (len(rest) > long and rest[long] in _ONLY_A_THING)
+
+
+def _is_place(words: Sequence[Word], at: int) -> bool:
+    behind = _behind(words, at)
+    before = words[at - 1] if at and words[at].before in (" ", ". ") else None
+    if behind and behind[0].folded in _PLACES_BEHIND and behind[0].spelled[0].isupper():
+        return before is None or before.folded not in TITLES
+    is_ship = at > 1 and [word.spelled for word in words[at - 2 : at]] == ["S", "S"]
+    return is_ship or (before is not None and before.folded in _BEFORE_PLACES and before.spelled[0].isupper())
+
+
+def _is_time(words: Sequence[Word], at: int) -> bool:
+    """`in May`, `end of May`, `May–June 1930`; not `in May and Leida’s room`, nor `from May to June`."""
+    behind = _behind(words, at, 2)
+    if words[at].folded not in TIMES or _is_large(behind):
+        return False
+    if behind and behind[0].folded in ("and", "or") and _is_large(behind[1:]) and behind[1].folded not in TIMES:
+        return False
+    before = [word.folded for word in words[max(0, at - 2) : at]]
+    if len(before) > 1 and before[-1] in ("and", "or") and before[0] in TIMES:
+        return _is_time(words, at - 2)
+    if before and words[at].before in (" ", "-"):
+        return before[-1] in _BEFORE_TIMES or (before[-1] == "of" and before[0] in _PARTS_OF_TIMES)
+    return False
+
+
+def _is_large(words: Sequence[Word]) -> bool:
+    return bool(words) and words[0].spelled[0].isupper()
+
+
+def _is_verb(words: Sequence[Word], at: int) -> bool:
+    """`May I …`, `Will you …` at the beginning of a sentence."""
+    begins = not at or any(sign in words[at].before for sign in '.!?:;"“„«\n')
+    behind = _behind(words, at)
+    return begins and words[at].folded in ("may", "will") and bool(behind) and behind[0].folded in _DOES
+
+
+def is_numbered(words: Sequence[Word], at: int) -> bool:
+    """Whether a month or a label stands with its number: `May 1964`, `12 May`, `May–June 1930`, `Box 3`."""
+    if words[at].folded not in NUMBERED:
+        return False
+    behind = words[at + 1] if at + 1 < len(words) else None
+    is_near = behind is not None and _NEAR.fullmatch(behind.before) is not None
+    if behind is not None and is_near and (behind.folded.isdigit() or _is_numbered_time(words, at + 1)):
+        return True
+    return bool(at) and words[at - 1].folded.isdigit() and _NEAR.fullmatch(words[at].before) is not None
+
+
+def _is_numbered_time(words: Sequence[Word], at: int) -> bool:
+    return words[at].folded in TIMES and is_numbered(words, at)

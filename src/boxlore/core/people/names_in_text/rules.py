@@ -1,0 +1,318 @@
+"""The rules of names in a text: full names first, then initials, and names alone (`search` tells the theory)."""
+
+import re
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+
+from boxlore.core.people.names.words_table import FAMILY_WORDS, PARTICLES, WIFE_TITLES
+from boxlore.core.people.names_in_text.hits import Doubt, Hit
+from boxlore.core.people.names_in_text.name_index import As, Meant, NameIndex, is_initial_of, letter_key
+from boxlore.core.people.names_in_text.ordinary_words import is_numbered, is_something_else, may_be_a_ship
+from boxlore.core.people.names_in_text.run_together import Run
+from boxlore.core.people.names_in_text.text_normalising import Text
+
+
+@dataclass(frozen=True, slots=True)
+class _Full:
+    """A full name of one person: the numbers of its first and last word, and how it stands there."""
+
+    first: int
+    last: int
+    person: str
+    how: As
+
+
+_JOINS = re.compile(r"[ \t\r\u00a0_\-–‐‑/+#@]*\n?[ \t_\-#@]*")
+_JOINS_LETTER = re.compile(r"\.?[ \t\r\u00a0_\-]*\n?[ \t]*")
+_COMMA = re.compile(r"[ \t]*,[ \t\n]*")
+LONGEST_NAME = 6
+ONE_LETTER_WORDS = frozenset("aeiouyàвкиосуая")
+"""Words of one letter: “A Rourke” is nobody's initial."""
+
+
+def _begins(letter: str, letters: Iterable[str]) -> bool:
+    return any(is_initial_of(letter, first) for first in letters)
+
+
+class Phrases:
+    """One text with what its words may mean: finds full names first, then what is left."""
+
+    def __init__(self, index: NameIndex, text: Text, meant: Sequence[Meant], runs: Sequence[Run]) -> None:
+        self._index, self._text, self._words, self._meant = index, text, text.words, meant
+        self._runs = runs
+        self._one_case = text.is_one_case
+        self._full = [full for phrase in self._phrases() for full in self._full_in(phrase)]
+        self._full += self._turned_about()
+        self._full += self._run_together()
+
+    def hits(self) -> Iterator[Hit]:
+        """What names somebody hidden, each word once for each person."""
+        yield from self._full_hits()
+        yield from self._whole_hits()
+        yield from self._doubtful_runs()
+        for at, meant in enumerate(self._meant):
+            if meant.calls or meant.families:
+                yield from self._alone(at, meant)
+        yield from self._initials()
+
+    def _hit(self, first: int, last: int, people: Iterable[str], doubt: Doubt = Doubt.NONE) -> Hit:
+        return Hit(self._words[first].start, self._words[last].end, frozenset(people), doubt)
+
+    # Phrases and full names
+
+    def _joins(self, at: int) -> bool:
+        """Whether a word belongs to the phrase of the word before it."""
+        before = self._words[at].before
+        if _JOINS.fullmatch(before):
+            return True
+        return len(self._words[at - 1].folded) == 1 and bool(_JOINS_LETTER.fullmatch(before))
+
+    def _phrases(self) -> Iterator[range]:
+        """Runs of words that may be a name: words of names, single letters, particles, one word more between."""
+        start = 0
+        for at in range(1, len(self._words) + 1):
+            if at == len(self._words) or not self._joins(at):
+                yield range(start, at)
+                start = at
+
+    def _full_in(self, phrase: range) -> Iterator[_Full]:
+        for last in phrase:
+            for first in range(max(phrase.start, last - LONGEST_NAME), last):
+                yield from self._pair(first, last)
+
+    def _pair(self, first: int, last: int) -> Iterator[_Full]:
+        """Everybody whose full name begins and ends with these words."""
+        begins, ends = self._meant[first], self._meant[last]
+        if not (begins or ends):
+            return  # most words are nobody's
+        pairs = (
+            (self._called(first, ends.families), ends.families),
+            (self._called(last, begins.families), begins.families),
+            (self._called(first, ends.besides), ends.besides),
+            (self._called(last, begins.besides), begins.besides),
+        )
+        people: dict[str, As] = {}
+        for called, named in pairs:
+            small, large = sorted((called, named), key=len)
+            for person in small:
+                if person in large:
+                    how = max(called[person], named[person])
+                    people[person] = min(how, people.get(person, how))
+        for person, how in people.items():
+            by_letter = min(len(self._words[first].folded), len(self._words[last].folded)) == 1
+            between = range(first + 1, last)
+            if all(self._fits(at, person, by_letter) for at in between) and self._fewer_unknown(between):
+                yield _Full(first, last, person, how)
+
+    def _called(self, at: int, among: Iterable[str]) -> dict[str, As]:
+        """Those whom a word may call, of `among` where it is the first letter of their given name alone."""
+        letter = self._words[at].folded
+        if not self._is_initial(at):
+            return dict(self._meant[at].calls)
+        if at and self._joins(at) and self._is_initial(at - 1):
+            return {}  # it is the first letter that says whose they are
+        bearers = self._index.bearers
+        return {person: As.SHORT for person in among if _begins(letter, bearers[person].letters[:1])}
+
+    def _is_initial(self, at: int) -> bool:
+        """Whether a letter stands for a name: with a point, or as a capital that is no word of one letter."""
+        word = self._words[at]
+        if len(word.folded) > 1:
+            return False
+        if at + 1 < len(self._words) and self._words[at + 1].before.startswith("."):
+            return True
+        return word.folded not in ONE_LETTER_WORDS and (word.spelled.isupper() or self._one_case)
+
+    def _fits(self, at: int, person: str, by_letter: bool) -> bool:
+        """Whether a word may stand inside the name of a person: a word of it, a letter, a particle, an unknown one.
+
+        Where letters stand for the given names, each is one of theirs.
+        """
+        meant, folded = self._meant[at], self._words[at].folded
+        if len(folded) == 1 and by_letter:
+            return _begins(folded, self._index.bearers[person].letters)
+        if len(folded) == 1 or folded in PARTICLES or not meant:
+            return True
+        return person in meant.calls or person in meant.families or person in meant.besides
+
+    def _fewer_unknown(self, between: range) -> bool:
+        """Whether at most one word between is unknown, and that is written like a name."""
+        unknown = [
+            at
+            for at in between
+            if not self._meant[at] and len(self._words[at].folded) > 1 and self._words[at].folded not in PARTICLES
+        ]
+        return not unknown or (len(unknown) == 1 and self._words[unknown[0]].spelled[0].isupper())
+
+    def _turned_about(self) -> Iterator[_Full]:
+        """`Hallam, Ruth`: a family name that stands alone before a comma."""
+        for at in range(1, len(self._words)):
+            if not _COMMA.fullmatch(self._words[at].before):
+                continue
+            families = self._meant[at - 1].families
+            for person, how in self._called(at, families).items():
+                alone = at < 2 or not self._joins(at - 1) or self._fits_family(at - 2, person)
+                if person in families and alone:
+                    yield _Full(at - 1, at, person, max(how, families[person]))
+
+    def _fits_family(self, at: int, person: str) -> bool:
+        return person in self._meant[at].families or not self._meant[at].calls
+
+    def _run_together(self) -> list[_Full]:
+        """Full names in runs that were not found word by word."""
+        known = {(at, full.person) for full in self._full for at in range(full.first, full.last + 1)}
+        return [
+            _Full(run.first, run.last, run.person, As.TOLD)
+            for run in self._runs
+            if run.is_sure and (run.first, run.person) not in known
+        ]
+
+    def _doubtful_runs(self) -> Iterator[Hit]:
+        for run in self._runs:
+            explained = any(full.first <= run.last and run.first <= full.last for full in self._full)
+            if not run.is_sure and run.person in self._index.hidden and not explained:
+                yield self._hit(run.first, run.last, {run.person}, Doubt.RUN_TOGETHER)
+
+    def _full_hits(self) -> Iterator[Hit]:
+        hidden = self._index.hidden
+        free = [full for full in self._full if full.person not in hidden]
+        for full in self._full:
+            if full.person in hidden and not self._is_within_another(full):
+                shared = any(
+                    named.first <= full.first and full.last <= named.last and named.how <= full.how for named in free
+                )
+                yield self._hit(full.first, full.last, {full.person}, Doubt.SHARED if shared else Doubt.NONE)
+            wives = self._index.wives.get(full.person)
+            if wives and full.first and self._words[full.first - 1].folded in WIFE_TITLES:
+                yield self._hit(full.first - 1, full.last, wives)
+
+    def _is_within_another(self, full: _Full) -> bool:
+        """Whether a longer form of the same person's name stands there, as sure: one place is one hit."""
+        size = full.last - full.first
+        return any(
+            longer.person == full.person
+            and longer.how <= full.how
+            and longer.first <= full.first
+            and full.last <= longer.last
+            and longer.last - longer.first > size
+            for longer in self._full
+        )
+
+    def _whole_hits(self) -> Iterator[Hit]:
+        """Names that are no given or family name: as they were told, whole."""
+        folded = [word.folded for word in self._words]
+        for at, word in enumerate(folded):
+            for whole, person in self._index.wholes.get(word, ()):
+                if tuple(folded[at : at + len(whole)]) == whole:
+                    yield self._hit(at, at + len(whole) - 1, {person})
+
+    # Parts of a name alone
+
+    def _alone(self, at: int, meant: Meant) -> Iterator[Hit]:
+        """A given name or a family name that is no part of a full name."""
+        hidden = self._index.hidden
+        around = [full for full in self._full if full.first <= at <= full.last]
+        if any(full.how < As.MISSPELT for full in around):
+            return
+        is_capital = self._words[at].spelled[0].isupper()
+        if (not self._one_case or not is_capital) and is_something_else(self._words, at):
+            return
+        own = {full.person for full in around}
+        by_doubt: dict[Doubt, set[str]] = {}
+        for person, how in meant.calls.items():
+            if person in hidden and person not in own and not self._is_plain_word(at, meant, how):
+                by_doubt.setdefault(self._doubt(at, meant, how), set()).add(person)
+        named = set().union(*by_doubt.values())
+        for person, how in meant.families.items():
+            if person in hidden and person not in own | named and self._may_be_family(at, meant, how, person):
+                by_doubt.setdefault(Doubt.FAMILY, set()).add(person)
+        for doubt, people in by_doubt.items():
+            yield self._hit(at, at, people, doubt)
+
+    def _doubt(self, at: int, meant: Meant, how: As) -> Doubt:
+        if meant.is_everyday or (meant.is_word and self._is_small(at)) or may_be_a_ship(self._words, at):
+            return Doubt.EVERYDAY
+        if how is As.MISSPELT:
+            return Doubt.MISSPELT
+        if how is As.SHORT or meant.is_other_name or meant.is_short or (how is As.INFLECTED and self._is_small(at)):
+            return Doubt.SHORT
+        bearers = [*meant.calls, *(person for person, stands in meant.families.items() if stands is As.TOLD)]
+        if any(person not in self._index.hidden for person in bearers):
+            return Doubt.SHARED
+        return Doubt.ANOTHER if self._another_follows(at) else Doubt.NONE
+
+    def _another_follows(self, at: int) -> bool:
+        """Whether a word written like a name stands right behind, so that the two may be somebody else's."""
+        if at + 1 == len(self._words) or self._one_case:
+            return False
+        after = self._words[at + 1]
+        return after.before.isspace() and len(after.folded) > 1 and after.spelled[0].isupper()
+
+    def _is_plain_word(self, at: int, meant: Meant, how: As) -> bool:
+        """Whether a form is read as a word, not as a name: written small, in a date, or before another name."""
+        if how is As.PART_OF_FULL or (meant.is_other_name and self._another_follows(at)):
+            return True
+        if how is As.MISSPELT or (meant.is_everyday and how is not As.TOLD):
+            return self._is_small(at)
+        if (how is As.SHORT or meant.is_word) and self._is_small(at, if_one_case=False):
+            return True
+        return meant.is_everyday and (self._is_small(at, if_one_case=False) or is_numbered(self._words, at))
+
+    def _may_be_family(self, at: int, meant: Meant, how: As, person: str) -> bool:
+        if how is As.PART_OF_FULL or (how is not As.TOLD and self._is_small(at)):
+            return False
+        if how is As.INFLECTED and meant.is_everyday and not self._another_follows(at):
+            return False
+        if meant.is_word and self._is_small(at, if_one_case=False):
+            return False
+        if meant.is_everyday and (self._is_small(at) or is_numbered(self._words, at)):
+            return False
+        return not (self._has_other_initial(at, person) or self._is_of_family(at, meant))
+
+    def _is_of_family(self, at: int, meant: Meant) -> bool:
+        """Whether a family is named that has members who may be: `the Tamm and Rourke families`, `perekond Tamm`."""
+        if all(person in self._index.hidden for person in meant.families):
+            return False
+        around = [word.folded for word in self._words[max(0, at - 1) : at + 4]]
+        return not FAMILY_WORDS.isdisjoint(around)
+
+    def _has_other_initial(self, at: int, person: str) -> bool:
+        """Whether a letter stands before a family name that begins no given name of this person: somebody else's."""
+        first = at
+        while first and self._joins(first) and self._is_initial(first - 1):
+            first -= 1
+        letters = self._index.bearers[person].letters
+        if first == at or not letters or (first and self._words[first - 1].folded in WIFE_TITLES):
+            return False
+        letter = self._words[first].folded
+        return not (_begins(letter, letters) or (letter == "e" and letters[0] in "yj"))  # E. is Yekaterina
+
+    def _is_small(self, at: int, *, if_one_case: bool = True) -> bool:
+        """Whether a word is written small; `if_one_case` is the answer where the whole text is."""
+        small = self._words[at].spelled[0].islower()
+        return small and (if_one_case or not self._one_case)
+
+    def _initials(self) -> Iterator[Hit]:
+        """`J. T.`, `L.J.R.`, `LJR`: initials that are nobody's surely."""
+        for phrase in self._phrases():
+            for at in phrase:
+                word = self._words[at]
+                letters = "".join(map(letter_key, word.folded)) if 2 < len(word.folded) < LONGEST_NAME else ""
+                if letters in self._index.initials and word.spelled.isupper():
+                    yield self._hit(at, at, self._index.initials[letters], Doubt.INITIALS)
+            for first, last in self._letters(phrase):
+                letters = "".join(letter_key(self._words[at].folded) for at in range(first, last + 1))
+                if len(letters) > 1 and letters in self._index.initials:
+                    yield self._hit(first, last, self._index.initials[letters], Doubt.INITIALS)
+
+    def _letters(self, phrase: range) -> Iterator[tuple[int, int]]:
+        """Runs of single capitals that no other word of a name stands beside."""
+        first = None
+        for at in (*phrase, phrase.stop):
+            single = at < phrase.stop and len(self._words[at].folded) == 1 and self._words[at].spelled.isupper()
+            if single and first is None:
+                first = at
+            if not single and first is not None:
+                if not any(full.first <= first <= full.last for full in self._full):
+                    yield first, at - 1
+                first = None

@@ -1,0 +1,110 @@
+"""Where the words of a text name somebody who may not be named: surely, or perhaps.
+
+Theory of operation
+===================
+
+The problem. A name stands in words in many shapes: `Hallam, Ruth`, `R. Hallam`, `Ruthile`, `#ruthhallam`. A family
+name alone may be anybody's of that family, `May` may be a month, and the Ruth of this sentence another Ruth. Who lets
+all of that pass names the living; who withholds all of it withholds everything.
+
+The idea. Three steps.
+
+1. Each word of the text is looked up once (`name_index`): whose given name, whose family name it
+   may be, and how.
+2. Words that stand together make a phrase. A given name (or its initial) and a family name of one person make a *full*
+   name. So do a given name and a patronymic.
+3. What is left, a given or a family name alone, may be anybody's who bears it. Each hit is sure, or has a `Doubt`,
+   which is put to the keeper as a question.
+
+What always holds:
+
+- A full name explains its words: they are no other person's given or family name alone.
+- A full name of somebody hidden is never passed over. Where one who may be named bears the same, it is doubtful.
+- A given name alone is sure where nothing speaks against it. A family name alone is always doubtful.
+- Every hit has its place in the text as told, so that the keeper is shown the word in its sentence.
+
+An example. Mia Rourke lives, Tom Rourke is dead. In “Tom Rourke and Mia”, `Tom Rourke` is full and Tom may be named, so
+`Rourke` points to nobody else; `Mia` alone is sure. In “the Rourke girl”, `Rourke` is a doubtful hit for Mia.
+"""
+
+import re
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
+
+from boxlore.core.people.names.han_characters import plainest, read_as
+from boxlore.core.people.names_in_text.hits import Doubt, Hit
+from boxlore.core.people.names_in_text.name_index import NameIndex
+from boxlore.core.people.names_in_text.rules import LONGEST_NAME, Phrases
+from boxlore.core.people.names_in_text.run_together import runs_in
+from boxlore.core.people.names_in_text.text_normalising import (
+    UNBROKEN,
+    Text,
+    Word,
+    breaks_in,
+    read_rejoined,
+    read_text,
+    script_of,
+)
+
+__all__ = ("Doubt", "Hit", "hits_in")
+
+
+def hits_in(index: NameIndex, words: str) -> list[Hit]:
+    """Every place where somebody hidden is named or may be, in the order of the text; one for each doubt and place."""
+    found = list(_found_in(index, read_text(words)))
+    if breaks := breaks_in(words):
+        found = [*_halves_asked(found, words, breaks), *_across(index, words, breaks)]
+    people: dict[tuple[int, int, Doubt], set[str]] = {}
+    for hit in found:
+        people.setdefault((hit.start, hit.end, hit.doubt), set()).update(hit.people)
+    return [Hit(start, end, frozenset(ids), doubt) for (start, end, doubt), ids in sorted(people.items())]
+
+
+def _found_in(index: NameIndex, text: Text) -> Iterator[Hit]:
+    meant = [index.meant_by(word) for word in text.words]
+    yield from _unbroken(index, text)
+    runs = list(runs_in(index.runs, text.words))
+    if runs or any(meant) or any(len(word.folded) == 1 or _may_begin(index, word) for word in text.words):
+        yield from Phrases(index, text, meant, runs).hits()
+
+
+def _across(index: NameIndex, words: str, breaks: Sequence[tuple[int, int]]) -> Iterator[Hit]:
+    """Names that a hyphen parts at the end of a line: `Gra-⏎ham`."""
+    for hit in _found_in(index, read_rejoined(words, breaks)):
+        if any(hit.start < start and end < hit.end for start, end in breaks):
+            yield hit
+
+
+def _halves_asked(hits: Iterable[Hit], words: str, breaks: Sequence[tuple[int, int]]) -> Iterator[Hit]:
+    """The hits, those in doubt that may be half of a longer word: `Graham-⏎stown`."""
+    starts = {start for start, end in breaks if end - start > 1 and words[end].islower()}
+    for hit in hits:
+        yield replace(hit, doubt=hit.doubt or Doubt.RUN_TOGETHER) if hit.end in starts else hit
+
+
+def _may_begin(index: NameIndex, word: Word) -> bool:
+    return word.folded in index.wholes or (2 < len(word.folded) < LONGEST_NAME and word.spelled.isupper())
+
+
+def _unbroken(index: NameIndex, text: Text) -> Iterator[Hit]:
+    """Names in words without spaces. A part of a whole name that stands there is not asked about again."""
+    sought = index.unbroken or index.syllables
+    if text.clean.isascii() or not sought or not any(script_of(letter) == UNBROKEN for letter in text.clean):
+        return
+    letters = [at for at, letter in enumerate(text.clean) if not letter.isspace() and letter not in "・·"]
+    packed = plainest("".join(text.clean[at] for at in letters))
+    explained: set[int] = set()
+    for name, (people, is_whole) in sorted(index.unbroken.items(), key=lambda row: -len(row[0])):
+        for match in re.finditer(re.escape(name), packed):
+            places = range(match.start(), match.end())
+            if explained.isdisjoint(places) and (hidden := people & index.hidden):
+                doubt = Doubt.NONE if is_whole and len(name) > 2 else Doubt.PART
+                start, end = text.places[letters[places[0]]], text.places[letters[places[-1]]] + 1
+                yield Hit(start, end, frozenset(hidden), Doubt.SHARED if people - hidden else doubt)
+            if is_whole:
+                explained.update(places)
+    for syllables, ids in index.syllables.items():
+        for at in read_as(packed, syllables):
+            if explained.isdisjoint(range(at, at + len(syllables))):
+                start, end = text.places[letters[at]], text.places[letters[at + len(syllables) - 1]] + 1
+                yield Hit(start, end, frozenset(ids), Doubt.READ_SO)

@@ -1,0 +1,143 @@
+"""The words of a text as a search for names sees them: without what nobody sees, and each with where it stands.
+
+Rule kept: what looks alike to a reader is the same here. Accents, points and the form of a letter (full width, of
+mathematics) are taken off by the compatibility decomposition of the Unicode Standard (chapter 3.7); characters that
+nobody sees (category Cf, and those of UAX #44 with Default_Ignorable_Code_Point that are letters or marks) are passed
+over. A letter of another script that looks like a Latin one counts as that one, where Latin letters stand beside it.
+"""
+
+import re
+import unicodedata
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from itertools import pairwise
+
+from boxlore.core.people.names_in_text.scripts_table import CYRILLIC_LOOKALIKES, LOOKALIKES
+from boxlore.core.statements import fold
+
+_WORD = re.compile(r"[^\W\d_]+(?:['’‘ʼ´`′＇][^\W\d_]+)*|\d+")
+_BROKEN = re.compile(r"(?<=[^\W\d_])[-‐‑¬\u00ad][ \t\u00ad]*\r?\n[ \t]*(?=[^\W\d_])")
+"""Where a hyphen that was typed parts a word at the end of a line."""
+_SPACED = re.compile(r"(?<![^\W_])(?:[^\W\d_] ){3,}[^\W\d_](?![^\W_])")
+"""A word whose letters stand apart: `R u t h`."""
+_HUMP = re.compile(r"(?<=[a-z]{3})(?=[A-Z][a-z]{2})")
+APOSTROPHES = re.compile(r"['’‘ʼ´`′＇]")
+_UNSEEN = frozenset("\u034f\u115f\u1160\u17b4\u17b5\u3164\uffa0")
+
+LATIN, CYRILLIC, GREEK, HEBREW, ARABIC, UNBROKEN, OTHER = (
+    "latin", "cyrillic", "greek", "hebrew", "arabic", "unbroken", "other",
+)  # fmt: skip
+_RANGES = (
+    (0x0370, 0x03FF, GREEK), (0x0400, 0x052F, CYRILLIC), (0x0590, 0x05FF, HEBREW), (0x0600, 0x06FF, ARABIC),
+    (0x0750, 0x077F, ARABIC), (0x0E00, 0x0EFF, UNBROKEN), (0x1000, 0x109F, UNBROKEN), (0x1780, 0x17FF, UNBROKEN),
+    (0x3040, 0x30FF, UNBROKEN), (0x3400, 0x4DBF, UNBROKEN), (0x4E00, 0x9FFF, UNBROKEN), (0x20000, 0x3FFFF, UNBROKEN),
+)  # fmt: skip
+"""Scripts by the blocks of the Unicode Standard; what is below them is Latin, what is between is `other`."""
+
+
+def script_of(letter: str) -> str:
+    """The script of one letter, of those that matter here."""
+    point = ord(letter)
+    if point < 0x0370:
+        return LATIN
+    return next((script for first, last, script in _RANGES if first <= point <= last), OTHER)
+
+
+@dataclass(frozen=True, slots=True)
+class Word:
+    """One word: folded, as it is spelled (accents off), its script, where it begins and ends, what stands before it."""
+
+    folded: str
+    spelled: str
+    script: str
+    start: int
+    end: int
+    before: str
+
+
+@dataclass(frozen=True, slots=True)
+class Text:
+    """A text without what nobody sees: `clean`, and for each of its letters where it stands in the words as told."""
+
+    clean: str
+    places: tuple[int, ...] | range
+    words: tuple[Word, ...]
+
+    @property
+    def is_one_case(self) -> bool:
+        """Whether capitals tell nothing: all letters are small, or all are capitals."""
+        return self.clean.islower() or self.clean.isupper() or self.clean.lower() == self.clean
+
+
+def read_text(words: str) -> Text:
+    """The words of a text. Raises nothing: any text can be read."""
+    clean, places = (words, range(len(words))) if words.isascii() else _without_unseen(words)
+    found: list[Word] = []
+    last = 0
+    for match in _WORD.finditer(clean):
+        for start, end in _humps(match):
+            found.append(_word(clean[start:end], places[start], places[end - 1] + 1, clean[last:start]))
+            last = end
+    return Text(clean, places, tuple(found))
+
+
+def breaks_in(words: str) -> list[tuple[int, int]]:
+    """(start, end) of what parts a word: a hyphen at the end of a line with the blanks behind it, and the blanks of a
+    word whose letters stand apart."""
+    parted = [match.span() for match in _BROKEN.finditer(words)] if "\n" in words else []
+    spaced = [match.start() + at for match in _SPACED.finditer(words) for at in range(1, len(match[0]), 2)]
+    return sorted([*parted, *((at, at + 1) for at in spaced)])
+
+
+def read_rejoined(words: str, breaks: Sequence[tuple[int, int]]) -> Text:
+    """The words of a text, those that are parted at the ends of lines as one; their places are those in `words`."""
+    kept: list[int] = []
+    at = 0
+    for start, end in breaks:
+        kept += range(at, start)
+        at = end
+    kept += range(at, len(words))
+    text = read_text("".join(words[place] for place in kept))
+    moved = tuple(replace(word, start=kept[word.start], end=kept[word.end - 1] + 1) for word in text.words)
+    return Text(text.clean, tuple(kept[place] for place in text.places), moved)
+
+
+def _without_unseen(words: str) -> tuple[str, tuple[int, ...]]:
+    letters: list[str] = []
+    places: list[int] = []
+    for at, letter in enumerate(words):
+        if letter in _UNSEEN or unicodedata.category(letter) == "Cf":
+            continue
+        for part in unicodedata.normalize("NFKD", letter):
+            if not unicodedata.combining(part):
+                letters.append(part)
+                places.append(at)
+    return "".join(letters), tuple(places)
+
+
+def _humps(match: re.Match[str]) -> list[tuple[int, int]]:
+    """Where the parts of a word begin and end: `RuthAndLeida` is three, `McDonald` and `O'Brien` are one."""
+    cuts = [match.start(), *(match.start() + hump.start() for hump in _HUMP.finditer(match[0])), match.end()]
+    return list(pairwise(cuts))
+
+
+def _word(spelled: str, start: int, end: int, before: str) -> Word:
+    scripts = {script_of(letter) for letter in spelled if letter.isalpha()}
+    if LATIN in scripts and len(scripts) > 1 and scripts <= {LATIN, CYRILLIC, GREEK}:
+        spelled = _in_one_script(spelled)
+        scripts = {script_of(letter) for letter in spelled if letter.isalpha()}
+    script = scripts.pop() if len(scripts) == 1 else UNBROKEN if UNBROKEN in scripts else OTHER
+    return Word(fold(spelled), spelled, script, start, end, before)
+
+
+def _in_one_script(spelled: str) -> str:
+    """A word of mixed letters in the script that has them all; Latin where more than one has."""
+    latin = spelled.translate(LOOKALIKES)
+    if all(script_of(letter) == LATIN for letter in latin):
+        return latin
+    return spelled.translate(CYRILLIC_LOOKALIKES)
+
+
+def plain(folded: str) -> str:
+    """A folded word without its apostrophes: `o'brien` → `obrien`."""
+    return APOSTROPHES.sub("", folded)

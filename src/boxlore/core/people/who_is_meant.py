@@ -1,0 +1,80 @@
+"""Who is meant by a name, or by a part of one. One rule, for narrators, for the registry and for whose album it is.
+
+Whoever has the name goes first: the name itself, a full form of it, or a single name that the person goes by (a word
+of kin or a title before it is passed over: “Aunt Mavis” is Mavis). Only where nobody has it does a part count: words of
+a name, whole, in their order (“Tamm” of “Leida Tamm”). So “Ann” is never Annika.
+"""
+
+from collections.abc import Iterable, Sequence
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.people.names.forms import parts_of
+from boxlore.core.people.names.reader import read_name
+from boxlore.core.people.names.traditions import KnownNames
+from boxlore.core.people.person import Person
+from boxlore.core.statements import fold
+
+MOST_LISTED = 6
+"""So many of those who may be meant are listed in a sentence."""
+
+ID_LETTERS = 12
+"""So many letters of the end of an id are shown; eight and more are read."""
+
+
+def named(people: Iterable[Person], words: str, known: KnownNames | None = None) -> list[Person]:
+    """Everyone who has this name. `known` are the names of the family, by which kin and titles are told from it."""
+    everyone = list(people)
+    namesakes = _of_that_name(everyone, words)
+    if namesakes or known is None:
+        return namesakes
+    parts = read_name(words.strip(), known)
+    if parts.given and (parts.kin or parts.title or parts.born_as or parts.suffix):
+        return _of_that_name(everyone, f"{parts.given} {parts.family}".strip())
+    return []
+
+
+def known_by(people: Iterable[Person], words: str, known: KnownNames | None = None) -> list[Person]:
+    """Everyone who has this name; else everyone of whose name it is a part; else whoever has an id that ends so."""
+    everyone = list(people)
+    return named(everyone, words, known) or _of_that_part(everyone, words) or _of_that_id(everyone, words)
+
+
+def the_one(matches: Sequence[Person], words: str) -> Person | None:
+    """The one who is meant; None for nobody. Raises WrongUse for several, and lists them."""
+    if len(matches) < 2:
+        return matches[0] if matches else None
+    choices = "; ".join(told_apart(person) for person in matches[:MOST_LISTED])
+    more = f" and {len(matches) - MOST_LISTED} more" if len(matches) > MOST_LISTED else ""
+    raise WrongUse(
+        f"“{words.strip()[:60]}” may be {len(matches)} people: {choices}{more}.",
+        "Give the whole name, or what stands in brackets in its place.",
+    )
+
+
+def told_apart(person: Person) -> str:
+    """`Leida Rourke, born 1931 (5be0f3a1c2d4)`: enough to tell two of one name apart, and to name one of them."""
+    born = f", born {person.born.display}" if person.born else ""
+    return f"{person.name}{born} ({person.id[-ID_LETTERS:]})"
+
+
+def _of_that_name(people: Iterable[Person], words: str) -> list[Person]:
+    asked = fold(words).strip()
+    return [person for person in people if asked in map(fold, (person.name, *person.forms, *person.calls))]
+
+
+def _of_that_part(people: Iterable[Person], words: str) -> list[Person]:
+    asked = parts_of(words)
+    if not asked:
+        return []
+    return [person for person in people if any(_in_order(asked, form) for form in (person.name, *person.forms))]
+
+
+def _in_order(asked: Iterable[str], name: str) -> bool:
+    """Whether a name holds all these words, in this order."""
+    words = iter(parts_of(name))
+    return all(word in words for word in asked)
+
+
+def _of_that_id(people: Iterable[Person], words: str) -> list[Person]:
+    asked = fold(words).strip().removeprefix("urn:uuid:")
+    return [person for person in people if len(asked) >= 8 and any(ident.endswith(asked) for ident in person.ids)]

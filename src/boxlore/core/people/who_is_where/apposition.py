@@ -1,0 +1,122 @@
+"""Somebody told by what they are, and then by name, is one person: `Reg's mother, Olive`.
+
+Told once everything is read, for only then is it seen that no list goes on. The words that say who it is are a note of
+the name if all of this holds:
+
+- They say it of one person, and surely: `the`, `my` or somebody's, before a word of kin or of a kind of people.
+- They open their part, or stand behind `and` or `with`; the name stands behind a comma and ends the part. (In `my
+  mother, Olive and Sid` the comma may part three people. Where an `and` behind a comma follows, it is asked.)
+- The given name is not one of the other sex, and not both have a place.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from itertools import groupby
+
+from boxlore.core.people.names.lists_table import MEN, WOMEN
+from boxlore.core.people.names.tokens import tokens_of
+from boxlore.core.people.who_is_where.item_words import is_noun_of_one
+from boxlore.core.people.who_is_where.order import Item
+from boxlore.core.people.who_is_where.small_words_table import THE
+
+
+def joined_to_names(items: Sequence[Item]) -> list[Item]:
+    """The items, those that are one person as one."""
+    return [item for _, part in groupby(items, lambda item: item.part) for item in _of_part(list(part))]
+
+
+def _of_part(part: list[Item]) -> Iterator[Item]:
+    for size in (4, 3):
+        if (pair := _pair(part[:size])) and (len(part) <= size or part[size].joined in ("with", "too")):
+            yield from (*pair, *part[size:])
+            return
+    if len(part) > 3 and all(_is_apposition_of_two(part, at) for at in (0, 2)):
+        yield from (_one(part[0], part[1]), _one(part[2], part[3]), *part[4:])
+        return
+    if turned := _turned(part):
+        yield turned
+        return
+    at = 0
+    while at < len(part):
+        if len(part) > at + 1 and _is_apposition(part, at):
+            goes_on = len(part) > at + 2
+            yield _one(part[at], part[at + 1], asks=goes_on)
+            at += 2
+        elif len(part) > at + 1 and _says_what(part, at):
+            named, said = part[at : at + 2]
+            yield replace(_one(said, named), joined=named.joined)
+            at += 2
+        else:
+            yield part[at]
+            at += 1
+
+
+def _pair(part: Sequence[Item]) -> Sequence[Item]:
+    """The two of `the bride and groom, Anna and Joe` and of `bride and groom Anna and Joe`; nobody for other words."""
+    describe = [not item.is_name and (item.is_described or item.definite != "") for item in part]
+    joined = [item.joined for item in part]
+    names = [item for item in part if item.is_name]
+    if describe == [True, True, False, False] and len(names) == 2 and joined[1:] == ["and", "", "and"]:
+        return [_one(part[0], names[0]), _one(part[1], names[1])] if _fit(part[0], names[0]) else ()
+    if describe == [True, False, False] and len(names) == 2 and joined[1:] == ["and", "and"]:
+        first, second = names
+        if first.person.note and is_noun_of_one(first.person.note):
+            role = first.person.note
+            first.person = replace(first.person, note="")
+            second.person = replace(second.person, note=", ".join(filter(None, (role, second.person.note))))
+            return [_one(part[0], first), second]
+    return ()
+
+
+def _is_apposition(part: Sequence[Item], at: int) -> bool:
+    described, named = part[at], part[at + 1]
+    opens = at == 0 or described.joined != ""
+    ends = len(part) == at + 2 or (len(part) == at + 3 and part[at + 2].joined == "too")
+    return opens and ends and bool(described.definite) and named.is_name and not named.joined and _fit(described, named)
+
+
+def _is_apposition_of_two(part: Sequence[Item], at: int) -> bool:
+    """One of the two of `the bride, Anna Tamm, and groom, Joe Rusk`: each of them is told and then named."""
+    described, named = part[at], part[at + 1]
+    told = not described.is_name and (described.is_described or bool(described.definite))
+    goes_on = len(part) == at + 2 or part[at + 2].joined != ""
+    return told and named.is_name and not named.joined and goes_on and _fit(described, named)
+
+
+def _says_what(part: Sequence[Item], at: int) -> bool:
+    """`Stan, the postman`: a name, and behind a comma what he is, which ends the part."""
+    named, said = part[at : at + 2]
+    ends = len(part) == at + 2 or (len(part) == at + 3 and part[at + 2].joined == "too")
+    is_remark = said.definite and not said.joined and tokens_of(said.person.words)[0].plain in THE
+    return bool(ends and is_remark and at == 0 and named.is_name and not named.person.note and _fit(said, named))
+
+
+def _turned(part: Sequence[Item]) -> Item | None:
+    """`Skerrit, Edna May` told alone: one person as in a list, or two; it asks. None for all else."""
+    if len(part) != 2 or part[1].joined or not all(item.is_name and not item.person.note for item in part):
+        return None
+    family, given = (tokens_of(item.person.words) for item in part)
+    if len(family) > 1 or family[0].is_given or len(given) < 2 or not all(token.is_given for token in given):
+        return None
+    words = f"{part[0].person.words}, {part[1].person.words}"
+    asks = f"Is “{words}” one person, {part[1].person.words} {part[0].person.words}?"
+    return replace(part[0], person=replace(part[0].person, words=words, asks=asks, is_person=False), is_name=False)
+
+
+def _fit(described: Item, named: Item) -> bool:
+    """Whether the name may be of the one described: no other sex, no other place."""
+    given = {token.plain for token in tokens_of(named.person.words)}
+    other_sex = {"woman": MEN - WOMEN, "man": WOMEN - MEN}.get(described.definite, frozenset())
+    places = [(item.number, item.position, item.from_right, item.side) for item in (described, named)]
+    return not given & other_sex and (0, 0, 0, "") in places and described.row in ("", named.row)
+
+
+def _one(described: Item, named: Item, *, asks: bool = False) -> Item:
+    """The name, noted as who it is, at the place that was told of either."""
+    words = described.person.words
+    note = ", ".join(filter(None, (words, described.person.note, named.person.note)))
+    question = f"Is “{named.person.words}” {words}, or someone else?" if asks else named.person.asks
+    has_place = described.number or described.position or described.from_right or described.side
+    placed = described if has_place else named
+    person = replace(named.person, note=note, asks=question)
+    return replace(placed, person=person, row=named.row or described.row, joined=described.joined, is_name=True)

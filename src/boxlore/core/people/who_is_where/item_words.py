@@ -1,0 +1,404 @@
+"""What the words of one item name: somebody by a name, kin and a name, a description, somebody unknown, or nobody.
+
+    item = ["probably"] ([kin] name / description / unknown) ["?"]
+    kin  = ("my" / "Ruth's") word of kin / a kind of person            ; “my sister Anna”, “baby Tom”, “the vicar Oakes”
+
+A description is of one person if a word of it is (“the tall man”). Words of several people, of animals and things, and
+words of which nothing is known ask, and name nobody.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from boxlore.core.people.names.reader import NOTHING_KNOWN, read_name
+from boxlore.core.people.names.tokens import token_of
+from boxlore.core.people.names.traditions import KnownNames
+from boxlore.core.people.names.words_table import KIN_ALONE, KIN_WORDS
+from boxlore.core.people.who_is_where import position_words_table as table
+from boxlore.core.people.who_is_where import small_words_table as small_words
+from boxlore.core.people.who_is_where.kin_words import ME, own_relation, owned_relation, relation
+from boxlore.core.people.who_is_where.remarks import begins_remark, head_and_remark, is_absent
+from boxlore.core.people.who_is_where.tokens import Element
+from boxlore.core.people.who_is_where.written_out import Placed
+from boxlore.core.statements import fold
+
+_NOUNS = table.NOUNS
+
+
+def person_named(
+    words: Sequence[Element], text: str, known: KnownNames, *, surely: bool = False
+) -> tuple[Placed, bool]:
+    """Whom the words of one item name, without a place, and whether by a name. `text` is what they are words of.
+
+    `surely`: whether a person must be told here: behind `with`.
+    """
+    unsure = words[-1].kind == "unknown" and words[-1].text.startswith("?") and len(words) > 1
+    if unsure:
+        words = words[:-1]
+    if words[0].kind == "unsure" and len(words) > 1:
+        words, unsure = words[1:], True
+    if words[0].kind == "unknown":
+        return Placed("", 0, note=between(words[1:], text)), False
+    several = _is_family_of_several(words)
+    of_somebody = _is_kin_of(words)
+    words = words if several else without_article(words)
+    if words[0].kind == "unknown":
+        return Placed("", 0, note=between(words[1:], text)), False
+    told = between(words, text)
+    nouns = _nouns(words) | {"many" for word in words if several or is_family(word)}
+    if of_somebody:
+        return Placed(told, 0, unsure=unsure), False
+    kin, name = _kin_and_name(words, text)
+    if name and "thing" not in nouns and read_name(name, known):
+        return Placed(name, 0, note=kin, unsure=unsure), True
+    head = head_and_remark(words, text, known, surely=surely)
+    is_one = not nouns & {"many", "thing"} and not any(word.kind == "or" for word in words)
+    if is_one:
+        if len(words) == 1 and (words[0].kind == "me" or words[0].plain in ME):
+            return Placed(told, 0, unsure=unsure), False
+        if is_description(words):
+            return Placed(told, 0, unsure=unsure), False
+        if (
+            not (head and words[head].plain == "am")
+            and not _is_row_of_small_names(words)
+            and (parts := read_name(told, known))
+        ):
+            return Placed(told, 0, unsure=unsure), not own_relation(told) and parts.kin != told
+    if head:
+        note, is_name = between(words[head:], text), words[0].kind not in ("me", "my")
+        is_name = is_name and words[head - 1].plain not in KIN_ALONE
+        return Placed(between(words[:head], text), 0, note=note, unsure=unsure), is_name
+    if is_one and ("one" in nouns or relation(words[-1])):
+        return Placed(told, 0, unsure=unsure), False
+    question = f"Who are “{told}”?" if "many" in nouns else f"Is “{told}” someone in the picture?"
+    return Placed(told, 0, unsure=unsure, asks=question, is_person=False), False
+
+
+def _is_kin_of(words: Sequence[Element]) -> bool:
+    """`la mère de Paul`, `die Mutter von Karl`: kin of somebody, by an article, a word of kin and a preposition."""
+    if len(words) != 4 or words[0].plain not in small_words.THE or not relation(words[1]):
+        return False
+    return words[2].plain in ("de", "di", "do", "da", "del", "van", "von", "of") and words[3].is_large
+
+
+def _is_row_of_small_names(words: Sequence[Element]) -> bool:
+    """`edna percy doreen`: three given names or more, typed small, may be so many people."""
+    given = sum(token_of(word.text).is_given for word in words)
+    return len(words) > 2 and given > len(words) - 2 and all(word.text.islower() for word in words)
+
+
+def _is_family_of_several(words: Sequence[Element]) -> bool:
+    """`the Finches`, `die Brandts`, `les Dupont`: a family by its name, behind an article of several."""
+    article, names = words[0], words[1:]
+    if not names or any(not word.is_large or token_of(word.text).is_given for word in names):
+        return False
+    ends = article.plain in small_words.THE and names[-1].plain.endswith("s") and article.plain in ("the", "die")
+    return ends or article.plain in ("les", "los", "las", "os", "gli")
+
+
+def _common(words: Sequence[Element]) -> list[Element]:
+    """The words that are no names: written small, or a noun behind an article (`Der Junge`, `The Man`)."""
+    opens = _is_noun_alone(words)
+    return [word for word, before in zip(words, (None, *words[:-1]), strict=True) if opens or _is_common(word, before)]
+
+
+def _is_common(word: Element, before: Element | None) -> bool:
+    behind_article = before is not None and (before.plain in small_words.ARTICLES or before.kind == "my")
+    return not word.is_large or behind_article
+
+
+def _nouns(words: Sequence[Element]) -> set[str]:
+    """The kinds of nouns among the words; `one` is a noun behind an article only."""
+    common = _common(words[1:] if len(words) > 1 and is_my(words[0]) and relation(words[1]) else words)
+    alone = words[0].plain not in small_words.ARTICLES
+    return {
+        _NOUNS[word.plain]
+        for word in common
+        if word.plain in _NOUNS
+        and word.text.lower() not in small_words.NO_NOUNS
+        and not (alone and word.plain in _ANYBODY)
+    }
+
+
+_ANYBODY = ("one", "other")
+
+
+def _is_noun_alone(words: Sequence[Element]) -> bool:
+    """`Jenta`, `Chłopiec` at the beginning of a sentence: large, but no name that anybody bears."""
+    return len(words) == 1 and words[0].plain in _NOUNS and not token_of(words[0].text).is_given
+
+
+def without_article(words: Sequence[Element]) -> Sequence[Element]:
+    """`la nonna Elvira` without `la`, `un desconocido` without `un`; but `la nonna`, `the Hill girls` as they are."""
+    if len(words) < 2 or words[0].plain not in small_words.ARTICLES or words[0].text.endswith("."):
+        return words
+    following = words[1]
+    if any(_NOUNS.get(word.plain) for word in words[1:]) and following.kind != "my":
+        return words
+    if words[0].is_large and not token_of(following.text).is_given:
+        return words
+    names = following.is_large and not (relation(following) and len(words) == 2)
+    if words[0].plain == "the" and len(words) == 2 and not token_of(following.text).is_given:
+        return words  # `the Ford`
+    is_kin = bool(relation(following)) and any(word.is_large for word in words[2:])
+    return words[1:] if names or is_kin or following.kind in ("my", "unknown") else words
+
+
+def without_leads(words: Sequence[Element]) -> Sequence[Element]:
+    """Without words that only go on with the list: `then Ruth`, `but Ruth`, `and then we have Ruth`."""
+    if all(word.plain in small_words.LEADS and not word.is_large for word in words):
+        return ()
+    at = 0
+    while at < len(words) - 1 and not (words[at].is_large and at) and _leads(words[at]):
+        at += 1
+    while at and not (words[at].is_large or words[at].kind in ("my", "unknown") or relation(words[at])):
+        at -= 1
+    surely_leads = words[0].plain in small_words.SURE_LEADS
+    if at and words[0].is_large and words[0].kind == "word" and not (surely_leads or token_of(words[at].text).is_given):
+        return words
+    return words[at:]
+
+
+def name_and_remark(words: Sequence[Element]) -> tuple[Sequence[Element], Sequence[Element]]:
+    """`Ted is the tall one` as `Ted` and `the tall one`; no remark where the words are not so."""
+    at = next((at for at, word in enumerate(words) if word.kind == "verb"), 0)
+    name, remark = words[:at], words[at + (at == 0 or words[at].plain not in _ALSO_A_PREPOSITION) :]
+    if (
+        name
+        and remark
+        and all(word.kind == "me" or (word.is_large and word.kind == "word") for word in name)
+        and not is_absent(remark)
+        and not any(word.is_large for word in remark)
+    ):
+        return name, remark
+    return words, ()
+
+
+_ALSO_A_PREPOSITION = ("on",)
+"""`is` of Estonian and Finnish that is a small word of English, and stays in the remark."""
+
+
+def without_verbs_behind(words: Sequence[Element]) -> Sequence[Element]:
+    """`Kurt steht` without `steht`."""
+    end = len(words)
+    while end > 1 and words[end - 1].kind == "verb" and not words[end - 1].is_large:
+        end -= 1
+    return words[:end]
+
+
+def _leads(word: Element) -> bool:
+    if word.text.endswith("."):
+        return False  # `A. Finch`
+    return word.kind in ("verb", "and") or word.plain in small_words.LEADS
+
+
+def before_place(words: Sequence[Element]) -> list[Element]:
+    """Words told before a place, without those that only lead to it: `Elvira è la` | third, `Edna's` | on the left."""
+    kept = list(words)
+    while kept and (kept[-1].kind == "verb" or kept[-1].plain in table.BEFORE_A_PLACE | small_words.EVERYONE):
+        if kept[-1].kind == "me" or (kept[-1].is_large and len(kept) > 1):
+            break
+        del kept[-1]
+    leads = small_words.ARTICLES.union(small_words.PRONOUNS)
+    is_name = len(kept) == 1 and kept[0].is_large and token_of(kept[0].text).is_given  # `Una`, of Spanish an article
+    if len(kept) == 1 and kept[0].kind != "me" and not is_name and (kept[0].plain in leads or kept[0].kind == "my"):
+        return []
+    if kept and kept[-1].is_large and _is_genitive(kept[-1]) and kept[-1].plain.endswith("'s"):
+        last = kept[-1]
+        kept[-1] = replace(last, text=last.text[:-2], end=last.end - 2)
+    return kept
+
+
+def how_many_in_all(words: Sequence[Element]) -> int:
+    """The number of `five people` and `there are six of us`; 0 for any other words."""
+    while len(words) > 1 and words[0].kind == "verb":
+        words = words[1:]
+    behind = words[1:]
+    is_total = bool(behind) and all(word.plain in small_words.PEOPLE_IN_ALL or word.kind == "me" for word in behind)
+    return how_many(words) if is_total and how_many(words) > 1 else 0
+
+
+def names_somebody(words: Sequence[Element], text: str) -> bool:
+    """Whether the words may be somebody's, so that what follows them may go on with the name."""
+    return person_named(words, text, NOTHING_KNOWN)[0].is_person
+
+
+def is_description(words: Sequence[Element]) -> bool:
+    """Whether words describe one person and name nobody: `the girl`, `Der Junge`, `the one`."""
+    names = (word for word in words[1:] if word.is_large and word.plain not in _NOUNS)
+    opens = not words[0].is_large or words[0].plain in small_words.ARTICLES or len(words) == 1
+    opens = opens or not (token_of(words[0].text).is_given or any(word.is_large for word in words[1:]))
+    return opens and "one" in _nouns(words) and not any(names)
+
+
+def is_noun_of_one(told: str) -> bool:
+    """Whether the words are one noun for a kind of people, alone: `groom`."""
+    return _NOUNS.get(fold(told)) == "one"
+
+
+def is_of_several(words: Sequence[Element]) -> bool:
+    """Whether words tell of several people and name none: `the three boys`."""
+    return "many" in _nouns(words) and not any(word.is_large and word.plain not in _NOUNS for word in words[1:])
+
+
+def how_many(words: Sequence[Element]) -> int:
+    """How many people `two unknown men` are; 1 for any other words."""
+    first = words[0]
+    return first.value if first.kind == "number" else small_words.CARDINALS.get(first.plain, 1)
+
+
+def between(words: Sequence[Element], text: str) -> str:
+    """The text from the first of the words to the last."""
+    return text[words[0].start : words[-1].end] if words else ""
+
+
+def begins_person(further: Sequence[Element]) -> bool:
+    """Whether a person is told next: a name, kin, or somebody unknown."""
+    if not further:
+        return False
+    first = further[0]
+    if is_my(first) and len(further) > 1 and (relation(further[1]) or _NOUNS.get(further[1].plain) == "one"):
+        return True
+    if first.plain in table.BEFORE_A_NAME and len(further) > 1 and further[1].is_large:
+        return True
+    is_name = first.is_large and token_of(first.text).is_given  # `Una`
+    if first.plain in small_words.ARTICLES and len(further) > 1 and first.kind in ("word", "and") and not is_name:
+        behind = further[1]
+        return behind.is_large or behind.kind in ("my", "unknown") or _NOUNS.get(behind.plain) == "one" or _kin(behind)
+    if first.kind == "my":
+        near = further[1:3]
+        is_thing = any(_NOUNS.get(element.plain) == "thing" for element in near)
+        return not is_thing and any(element.is_large or relation(element) for element in near)
+    if first.kind == "word":
+        of_several = _NOUNS.get(first.plain) == "many" and len(further) > 1 and further[1].is_large
+        return first.is_large or _NOUNS.get(first.plain) == "one" or bool(relation(first)) or of_several
+    return first.kind == "unknown" or stands_for_me(first, further[1:])
+
+
+_MY = tuple(phrase for kind, phrase in table.WORDS_BETWEEN if kind == "my")
+_MY_WHOLE = frozenset(phrase for phrase in _MY if not phrase.endswith("*"))
+
+
+def is_my(element: Element) -> bool:
+    """A word that says whose, also where it is another one of another language (Spanish and Lithuanian `su`)."""
+    return element.kind == "my" or element.plain in _MY_WHOLE
+
+
+def stands_for_me(element: Element, further: Sequence[Element]) -> bool:
+    """`me`, also where the word is another one of another language (`ja`, `es`) and stands last."""
+    return element.kind == "me" or (element.plain in ME and (not further or further[0].kind in ("end", "comma")))
+
+
+def _kin(word: Element) -> bool:
+    return bool(relation(word))
+
+
+def is_remark(words: Sequence[Element]) -> bool:
+    """Whether the words may be a remark on somebody named before them: `my sister`, `Ruth's cousin`, `aged 5`."""
+    first, last = words[0], words[-1]
+    if (begins_remark(words) and not first.is_large) or _is_age(words):
+        return True
+    if last.is_large and token_of(last.text).is_given:
+        return False
+    if first.kind == "my" and 1 < len(words) < 4 and not any(word.is_large for word in words):
+        return _NOUNS.get(last.plain) not in ("many", "thing")  # `Miss Pell, our schoolteacher`
+    return (first.kind == "my" or _is_of_somebody(words)) and bool(relation(last) or _NOUNS.get(last.plain) == "one")
+
+
+def _is_age(words: Sequence[Element]) -> bool:
+    """`5`, `aged 5`, `18 months`."""
+    numbers = words[0].text.isdigit() or words[-1].text.isdigit()
+    return numbers and not any(word.is_large for word in words)
+
+
+def is_family(word: Element) -> bool:
+    """`family`, in any language: a name behind it is not one person's."""
+    return word.plain in table.FAMILY
+
+
+def share_kin(name: Element, further: Sequence[Element]) -> bool:
+    """Whether `and` stands between two whose kin is told: `Betty and Reg's mother` (but not their wife)."""
+    if len(further) < 2 or not (name.is_large and _is_genitive(further[0]) and not _is_genitive(name)):
+        return False
+    kin = relation(further[1])
+    return kin not in ("wife", "husband") and (bool(kin) or _NOUNS.get(further[1].plain) == "one")
+
+
+def _is_of_somebody(words: Sequence[Element]) -> bool:
+    """`Ruth's …`, `Betty and Reg's …`."""
+    return _is_genitive(words[0]) or (len(words) > 3 and words[1].kind == "and" and _is_genitive(words[2]))
+
+
+def definitely(words: Sequence[Element]) -> str:
+    """`man`, `woman` or `person` where the words surely say of one person what they are: `my mother`, `the bride`."""
+    is_one = words[0].plain in small_words.THE or is_my(words[0]) or _is_of_somebody(words)
+    last = next((word for word in reversed(words) if relation(word) or _NOUNS.get(word.plain) == "one"), None)
+    if len(words) < 2 or not is_one or last is None:
+        return ""
+    return small_words.SEX.get(relation(last) or last.plain, "person")
+
+
+def _is_genitive(word: Element) -> bool:
+    return word.plain.endswith(("'s", "s'"))
+
+
+def _kin_and_name(words: Sequence[Element], text: str) -> tuple[str, str]:
+    """`my sister Anna` as `my sister` and `Anna`; two empty texts where the words are not so."""
+    opens = is_my(words[0]) or bool(owned_relation(words[0])) or not words[0].is_large or _is_of_somebody(words)
+    opens = opens or (relation(words[0]) in _CHILDREN_AND_SPOUSES and not token_of(words[0].text).is_given)
+    opens = opens or ((not words[1:2] or not words[1].is_large) and not token_of(words[0].text).is_given)
+    names_follow = len(words) > 1 and words[1].is_large and token_of(words[1].text).is_given
+    opens = opens or (
+        _NOUNS.get(words[0].plain) == "many" and names_follow and not relation(words[0])
+    )  # `Aunties Una and Enid`
+    at = 0
+    while opens and at < len(words) and not (words[at].is_large and at and not _is_kin(words[at])):
+        at += 1
+    before, name = words[:at], _without_remark(words[at:])
+    if not before or not name:
+        return "", ""
+    note = ", ".join(filter(None, (between(before, text), between(words[at + len(name) :], text))))
+    plains = {word.plain for word in before} - small_words.ARTICLES
+    small = bool(plains) and plains <= table.BEFORE_A_NAME
+    near = len(before) == 1 and (relation(before[0]) in _NEAR or bool(owned_relation(before[0])))
+    if len(before) == 2 and relation(before[0]) and is_my(before[1]):  # Norwegian: `broren sin Nils`
+        return note, between(name, text)
+    if len(before) == 1 and before[0].kind == "my" and token_of(name[0].text).is_given:  # `our Edna`
+        return note, between(name, text)
+    own = is_my(before[0]) or _is_of_somebody(before) or before[-1].plain in _NOUNS
+    return (note, between(name, text)) if small or near or (own and _is_kin(before[-1])) else ("", "")
+
+
+_BEGIN_WHAT_FOLLOWS = table.BEFORE_A_PLACE | small_words.BEGIN_A_REMARK
+
+
+def _without_remark(name: Sequence[Element]) -> Sequence[Element]:
+    """`Reg on her knee` without what stands behind the name."""
+    at = next((at for at, word in enumerate(name) if at and word.plain in _BEGIN_WHAT_FOLLOWS and not word.is_large), 0)
+    is_remark = at and not any(word.is_large for word in name[at:])
+    return name[:at] if is_remark else name
+
+
+_NEAR = ("son", "daughter", "wife", "husband", "brother", "sister", "grandson", "granddaughter")
+"""Kin whom nobody calls by that word: before a name it tells how they are kin."""
+
+_CHILDREN_AND_SPOUSES = frozenset(_NEAR) - {"brother", "sister"}
+"""Those of them whose words are no titles, and so tell it written large too (`Tochter Hilde`; but `Schwester Anna`)."""
+
+
+def _is_plural_of_kin(word: Element) -> bool:
+    """`nietos`, `Enkeln`: several of a word of kin, written small."""
+    stems = (word.plain.removesuffix(end) for end in ("s", "es", "n", "en", "er") if word.plain.endswith(end))
+    return not word.is_large and any(len(stem) > 3 and stem in KIN_WORDS for stem in stems)
+
+
+_WIVES = ("fru", "frue", "rouva", "proua", "pani")
+"""Titles that are `wife` behind `his`."""
+
+
+def _is_kin(word: Element) -> bool:
+    """A word of kin or of kinds of people; a genitive counts as one, for more must follow it."""
+    people = word.plain in _WIVES or (_NOUNS.get(word.plain) in ("one", "many") and not is_family(word))
+    if word.is_large and token_of(word.text).is_given and not relation(word):
+        return _is_genitive(word)  # `jeho žena Marie`, where `marie` is a bride in French
+    return bool(relation(word)) or people or _is_genitive(word) or _is_plural_of_kin(word)

@@ -1,0 +1,183 @@
+"""One person of who stands where: the words gathered become somebody, or a remark on the one before (`reader`)."""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
+
+from boxlore.core.people.names.reader import read_name
+from boxlore.core.people.names.words_table import TITLES
+from boxlore.core.people.who_is_where import small_words_table as small_words
+from boxlore.core.people.who_is_where.item_words import (
+    begins_person,
+    between,
+    definitely,
+    how_many,
+    how_many_in_all,
+    is_description,
+    is_remark,
+    name_and_remark,
+    person_named,
+    without_leads,
+    without_verbs_behind,
+)
+from boxlore.core.people.who_is_where.order import Item
+from boxlore.core.people.who_is_where.reader_state import Ahead, Reader
+from boxlore.core.people.who_is_where.remarks import begins_remark, head_and_remark, is_absent
+from boxlore.core.people.who_is_where.shared_family_name import group_and_name
+from boxlore.core.people.who_is_where.tokens import Element
+from boxlore.core.people.who_is_where.written_out import Placed
+
+
+def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()) -> None:
+    """The words gathered so far as one person, or as a remark on the one before."""
+    ahead = reader.ahead
+    bare = without_verbs_behind(without_leads(reader.words)) if reader.words else ()
+    named, remark = name_and_remark(bare)
+    words = list(named)
+    notes = [note.text for note in reader.notes]
+    doubted = any(piece.kind == "or" for note in reader.notes for piece in note.inside[:1])  # `Edna (or is it Vi?)`
+    if remark:
+        notes.insert(0, between(remark, reader.text))
+    if reader.aside:
+        notes.append(reader.text[reader.aside[0].start : reader.aside[-1].end])
+    if before == "and" and words and all(word.plain in TITLES for word in words) and following:
+        reader.words = [replace(word, kind="title") for word in words]
+        return
+    reader.words, reader.notes, reader.aside = [], [], []
+    if not words and not notes:
+        return
+    if not words and reader.items:
+        last = reader.items[-1]
+        last.person = noted(last.person, *notes)
+        return
+    told = reader.text[words[0].start : words[-1].end] if words else ""
+    if reader.items and words and all(word.plain in small_words.CORRECTIONS for word in words):
+        last = reader.items[-1]
+        asks = f"Is “{last.person.words}” in the picture?"
+        last.person = replace(noted(last.person, told, *notes), asks=asks, is_person=False)
+        last.is_name = False
+        return
+    is_year = all(word.text.isdigit() for word in words) and not ahead.number
+    if reader.items and (is_year or _is_remark(reader, words)):
+        last = reader.items[-1]
+        last.person = noted(last.person, told, *notes)
+        if before == "and" and not last.person.asks:
+            last.person = replace(last.person, asks=f"Is “{told}” {last.person.words}, or someone else?")
+        return
+    if reader.items and words[0].kind != "or" and _goes_on(reader, told):
+        last = reader.items[-1]
+        last.person = noted(replace(last.person, words=f"{last.person.words}, {told}"), *notes)
+        return
+    opens = len(reader.items) == reader.part_begins and before == "comma" and begins_person(following)
+    if words and opens and begins_remark(words) and not any(word.is_large for word in words[1:]):
+        reader.ahead.note, reader.words = told, []  # `On the sofa, Aunt Anna and Tom`
+        return
+    if words and (total := how_many_in_all(words)):
+        reader.totals[reader.row] = total
+        return
+    group, family, name = group_and_name(words, reader.text) if words else ("", "", "")
+    if group and (name or before == "colon" or _heads_a_list(following)):
+        reader.family_ahead = group, family
+        reader.family_stays = "" if name else family
+        words = [word for word in words if word.start >= words[-1].end - len(name)] if name else []
+        told = name
+    for person, is_name in _people(reader, words, told) if words else ():
+        person = noted(replace(person, unsure=person.unsure or doubted), reader.ahead.note, *notes)
+        _add(reader, person, words, is_name=is_name)
+        reader.ahead = Ahead()
+    if words:
+        reader.ahead = Ahead()
+    reader.joined, reader.place_since = "", False
+
+
+def _heads_a_list(following: Sequence[Element]) -> bool:
+    """Whether a direction and a colon follow: `the Tamm sisters, l. to r.: …`."""
+    return [element.kind for element in following[:2]] in (["ltr", "colon"], ["rtl", "colon"])
+
+
+def _add(reader: Reader, person: Placed, words: Sequence[Element], *, is_name: bool) -> None:
+    """One person at the place told before the words, or who the one described before is."""
+    if reader.identifies:
+        described = reader.items[-1]
+        described.person = replace(person, note=_all_notes(described.person, person.note))
+        described.is_name, described.is_described, reader.identifies = is_name, False, False
+        reader.identified = not is_name
+        return
+    if reader.identified and is_name and not reader.joined and not reader.place_since:
+        kin = reader.items[-1]
+        kin.person = replace(person, note=", ".join(filter(None, (kin.person.note, kin.person.words, person.note))))
+        kin.is_name, reader.identified = True, False
+        return
+    reader.identified = False
+    ahead = reader.ahead
+    side = ahead.side or reader.side_stays
+    item = Item(person, reader.row, ahead.number, ahead.position, side, ahead.side_words, is_name, reader.group)
+    item.from_right, item.right_words = ahead.from_right, ahead.right_words
+    if ahead.is_beside and reader.items:
+        item.row, item.is_beside = reader.items[-1].row, True
+    item.of_group = reader.family_stays
+    if is_name and reader.family_ahead[0]:
+        note, item.of_group = reader.family_ahead
+        item.person, reader.family_ahead = noted(person, note), ("", "")
+    item.joined = reader.joined
+    item.has_place = bool(item.row)
+    item.is_described = bool(words) and person.is_person and not is_name and is_description(words)
+    item.part = reader.part_begins
+    item.definite = definitely(words) if words and person.is_person and not is_name else ""
+    item.width = how_many(words) if words and not person.is_person else 1
+    reader.items.append(item)
+
+
+def _all_notes(described: Placed, note: str) -> str:
+    return ", ".join(filter(None, (described.words, described.note, note)))
+
+
+def noted(person: Placed, *notes: str) -> Placed:
+    note = ", ".join(note for note in (person.note, *notes) if note)
+    return replace(person, note=note)
+
+
+def _is_remark(reader: Reader, words: Sequence[Element]) -> bool:
+    """Whether the words say something of the name before them: `Anna, my sister, …`, `Tom, aged 5`."""
+    last = reader.items[-1]
+    goes_on = last.person.is_person and words and begins_remark(words) and not words[0].is_large
+    if (
+        not (last.is_name or goes_on)
+        or (last.person.note and not goes_on)
+        or reader.joined
+        or reader.ahead.number
+        or reader.place_since
+    ):
+        return False
+    if len(reader.items) <= reader.part_begins:
+        return False
+    return is_remark(words)
+
+
+def _goes_on(reader: Reader, told: str) -> bool:
+    """Whether the words go on with the name before them: `Rusk, Jr.`, `Joan Rusk, née Pell`."""
+    last = reader.items[-1]
+    if not last.is_name or reader.joined or told.split()[0].rstrip(".").lower() in TITLES:
+        return False
+    before, after = read_name(last.person.words, reader.known), read_name(f"{last.person.words}, {told}", reader.known)
+    return after != before and replace(
+        after, born_as="", married_as="", suffix="", nickname="", religious=""
+    ) == replace(before, born_as="", married_as="", suffix="", nickname="", religious="")
+
+
+def _people(reader: Reader, words: Sequence[Element], told: str) -> Iterable[tuple[Placed, bool]]:
+    """One person, or the two of `Mr. and Mrs. Pell`."""
+    absent = reader.part_absent or (reader.last_absent and reader.joined == "and")
+    absent = absent or (is_absent(words) and not head_and_remark(words, reader.text, reader.known))
+    reader.last_absent = absent
+    if absent:
+        yield Placed(told, 0, asks=f"Is “{told}” someone in the picture?", is_person=False), False
+        return
+    titles = [word for word in words if word.kind == "title"]
+    rest = words[len(titles) :]
+    names = [word for word in rest if word.plain not in TITLES]
+    if titles and names and len(names) < len(rest):
+        name = between(names, reader.text)
+        for title in (titles[0], rest[0]):
+            yield Placed(f"{title.text} {name}", 0), True
+        return
+    yield person_named(words, reader.text, reader.known, surely=reader.joined == "with")

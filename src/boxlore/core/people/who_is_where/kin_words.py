@@ -1,0 +1,78 @@
+"""Words of kin: what relation a word tells, and who somebody told without a name is to the one who tells (`Mum`)."""
+
+from functools import cache
+
+from boxlore.core.people.names.tokens import token_of
+from boxlore.core.people.names.words_table import GRANDPARENTS, KIN_ALONE, KIN_WORDS
+from boxlore.core.people.names_in_text.inflections import cyrillic_forms, key_of
+from boxlore.core.people.names_in_text.text_normalising import CYRILLIC
+from boxlore.core.people.who_is_where import position_words_table as table
+from boxlore.core.people.who_is_where import small_words_table as small_words
+from boxlore.core.people.who_is_where.tokens import Element, elements_of
+from boxlore.core.statements import fold
+
+
+def relation(element: Element) -> str:
+    """The relation that a word of kin tells, also with an ending (`setäni`, `søsteren`), or an empty string."""
+    if element.text.lower() == "på":
+        return ""  # a preposition of the North, whose folded form is `pa`
+    return KIN_WORDS.get(element.plain, "") or owned_relation(element) or _relation_of_form(element.plain)
+
+
+def _relation_of_form(plain: str) -> str:
+    """The relation of a Russian word of kin in a form of a sentence: `женой`, `сыном`."""
+    is_cyrillic = len(plain) > 3 and "а" <= plain[0] <= "я"
+    return _russian_forms().get(key_of(plain, CYRILLIC), "") if is_cyrillic else ""
+
+
+def is_oblique_kin(element: Element) -> bool:
+    """`внуком`: a word of kin in a form of a sentence."""
+    return element.plain not in KIN_WORDS and bool(_relation_of_form(element.plain))
+
+
+@cache
+def _russian_forms() -> dict[str, str]:
+    words = {word: kin for word, kin in KIN_WORDS.items() if "а" <= word[0] <= "я"}
+    return {form: kin for word, kin in words.items() for form in cyrillic_forms(key_of(word, CYRILLIC))}
+
+
+_ENDINGS_OF_OWN = ("ni", "mme", "nsa")
+_ARTICLE_ENDINGS = ("en", "n", "a")
+
+
+def owned_relation(element: Element) -> str:
+    """The relation of a word of kin with a Finnish ending that says whose, or, written small, an article behind it."""
+    plain = element.plain
+    if element.kind != "word" or plain in KIN_WORDS:
+        return ""
+    for ending in _ENDINGS_OF_OWN:
+        if plain.endswith(ending) and plain.removesuffix(ending) in small_words.FINNISH_KIN:
+            return KIN_WORDS[plain.removesuffix(ending)]
+    stems = () if element.is_large else (plain.removesuffix(end) for end in _ARTICLE_ENDINGS if plain.endswith(end))
+    return next((KIN_WORDS[stem] for stem in stems if len(stem) > 2 and stem in KIN_WORDS), "")
+
+
+ME = frozenset(phrase for kind, phrase in table.WORDS_BETWEEN if kind == "me")
+"""`me` of every language, also where the word is another one of another language (`ja`)."""
+
+
+def is_given_too(text: str) -> bool:
+    """Whether a word of kin of one language is written as a given name of another one: `Mere`, but not `mère`."""
+    return text.isascii() and text[:1].isupper() and token_of(text).is_given and fold(text) not in GRANDPARENTS
+
+
+def own_relation(words: str) -> str:
+    """What somebody told without a name is to the one who tells: `mother` for `Mum` and `my mother`, `self` for `me`.
+
+    Empty for everybody else, also for somebody else's kin (`her mother`) and for kin with a name (`Aunt Mavis`).
+    """
+    elements = [element for element in elements_of(words) if element.kind != "end"]
+    if len(elements) == 1 and (elements[0].kind == "me" or elements[0].plain in ME):
+        return "self"
+    if elements and elements[0].plain in table.MY_OWN:
+        elements = elements[1:]
+    if len(elements) != 1 or (elements[0].kind not in ("word", "me")):
+        return ""
+    if is_given_too(elements[0].text):
+        return ""
+    return relation(elements[0]) if elements[0].plain in KIN_ALONE or len(words.split()) > 1 else ""

@@ -1,0 +1,131 @@
+"""People told of one picture, brought in order: by row, by side, and from the left."""
+
+from collections.abc import Container, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+
+from boxlore.core.people.who_is_where.written_out import Placed
+
+_SIDE_RANK = {"left": -1, "": 0, "centre": 0, "right": 1}
+
+
+@dataclass(slots=True)
+class Item:
+    """One person while a text is read.
+
+    `number` is one told before or behind the name; `position` one told from the left (0 for none; -1: not known from
+    the left), `from_right` one told from the right in `right_words`; `side_words` are those that told the side. People
+    of one `group` were told under one direction.
+    """
+
+    person: Placed
+    row: str
+    number: int = 0
+    position: int = 0
+    side: str = ""
+    side_words: str = ""
+    is_name: bool = False
+    group: int = 0
+    from_right: int = 0
+    right_words: str = ""
+    width: int = 1
+    """How many people stand there: 2 for `two unknown men`, 0 for words that only open a list."""
+    joined: str = ""
+    """`and` or `with` where that stands before the words."""
+    of_group: str = ""
+    """The family name of `the Tamm brothers`, told before the name."""
+    is_beside: bool = False
+    """Whether the words tell only that somebody stands beside the one before."""
+    is_described: bool = False
+    """Whether the words only describe somebody."""
+    has_place: bool = False
+    part: int = 0
+    """The number of the first item of its part of the text."""
+    definite: str = ""
+    """`man`, `woman` or `person` where the words surely say of one person what they are: `my mother`, `the bride`."""
+
+
+def in_order(items: Sequence[Item], turned_groups: Container[int], totals: Mapping[str, int]) -> Iterator[Placed]:
+    """Everyone with a position: numbers and positions as told, the others by side and in the order told.
+
+    `totals`: how many people stand in a row, where that is told.
+    """
+    rows: dict[str, list[Item]] = {}
+    for item in items:
+        rows.setdefault(item.row, []).append(item)
+    for name, row in rows.items():
+        _count_from_right(row, totals.get(name, 0))
+    counted = any(item.position for item in items)
+    position: dict[int, int] = {}
+    for row in rows.values():
+        _far_from_left(row)
+        _beside(row)
+        ordered = _ordered(row, turned_groups)
+        at = 0
+        for item in ordered:
+            if item.position or (counted and not item.number) or not item.width:
+                position[id(item)] = max(item.position, 0)
+                continue
+            at = item.number or at + 1
+            position[id(item)] = at
+            at += item.width - 1
+        row[:] = ordered
+    for row in rows.values():
+        for item in row:
+            yield replace(item.person, position=position[id(item)], row=item.row)
+
+
+def _count_from_right(row: list[Item], total: int) -> None:
+    """Places told from the right as places from the left, where the number of people is known; else the words say it.
+
+    It is known if it is told, or if everyone of the row has a place and these fill it from end to end.
+    """
+    if not any(item.from_right for item in row):
+        return
+    size = total or len(row)
+    places = [_place_of(item, size) for item in row]
+    begins_left = any(item.position or item.number or item.side == "left" for item in row)
+    is_known = bool(total) or (begins_left and sorted(places) == list(range(1, size + 1)))
+    for item, place in zip(row, places, strict=True):
+        if is_known and 0 < place <= size:
+            item.position = place
+        elif item.from_right:
+            item.position = -1
+            item.person = replace(item.person, note=", ".join(filter(None, (item.person.note, item.right_words))))
+    if is_known:
+        row.sort(key=lambda item: item.position)
+
+
+def _place_of(item: Item, size: int) -> int:
+    """The place from the left in a row of that size; 0 where none is told."""
+    if item.from_right:
+        return size + 1 - item.from_right
+    at_end = {"left": 1, "right": size}.get(item.side, 0)
+    return item.position or item.number or at_end
+
+
+def _far_from_left(row: Sequence[Item]) -> None:
+    """Where all of a row are told to be on the right, nobody knows how far from the left they are; the words say it."""
+    if all(item.side == "right" for item in row):
+        for item in row:
+            item.position = -1
+            item.person = replace(item.person, note=", ".join(filter(None, (item.person.note, item.side_words))))
+
+
+def _beside(row: Sequence[Item]) -> None:
+    """Who is told to stand beside somebody, on a side that is not told, has a place only before one who has a side."""
+    if not any(item.is_beside for item in row) or row[-1].side == "right":
+        return
+    around_centre = {item.side for item in row} == {"centre", ""}
+    for item in row:
+        if (item.is_beside or around_centre) and not item.position:
+            item.position = -1
+
+
+def _ordered(row: Sequence[Item], turned_groups: Container[int]) -> list[Item]:
+    turned: list[Item] = []
+    for group in dict.fromkeys(item.group for item in row):
+        items = [item for item in row if item.group == group]
+        turned += reversed(items) if group in turned_groups and not any(item.number for item in items) else items
+    if any(item.side for item in turned):
+        return sorted(turned, key=lambda item: _SIDE_RANK[item.side])
+    return turned

@@ -1,0 +1,99 @@
+"""A place told of somebody: a row, a direction, a side or a position, of the words before it or of those behind it.
+
+A row stands until the next row, a direction until the next direction, a side or a number for one item (`reader`
+tells the theory).
+"""
+
+from collections.abc import Sequence
+
+from boxlore.core.people.who_is_where import position_words_table as table
+from boxlore.core.people.who_is_where.item_words import before_place, begins_person
+from boxlore.core.people.who_is_where.items import end_item, noted
+from boxlore.core.people.who_is_where.order import Item
+from boxlore.core.people.who_is_where.reader_state import Reader
+from boxlore.core.people.who_is_where.small_words_table import OF_ONE, POSTPOSITIONS
+from boxlore.core.people.who_is_where.tokens import ROW_KINDS, Element
+
+COLON = Element("colon", ":", 0, 0)
+
+
+def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> None:
+    """A row, a direction, a side or a position: of the words before it, or of those behind it."""
+    following = further[0].kind if further else ""
+    reader.placed = True
+    only_leads = bool(reader.words)
+    reader.words = before_place(reader.words)
+    if reader.words and reader.after_posture and element.phrase in POSTPOSITIONS:
+        _behind_whom(reader, element)
+        return
+    only_leads = only_leads and not reader.words
+    told_before = bool(reader.words) or len(reader.items) > reader.part_begins
+    apart = not reader.words and (only_leads or reader.previous in ("comma", "and"))
+    opens_anew = apart and bool(further) and begins_person(further)
+    if reader.behind is None:
+        reader.behind = told_before and following != "colon" and not opens_anew
+    elif following == "colon":
+        reader.behind = False
+    if reader.words:
+        end_item(reader)
+    if reader.behind and len(reader.items) > reader.part_begins and not (reader.place_since or opens_anew):
+        place_behind(reader, element, of_all=element.plain == element.phrase and element.phrase not in OF_ONE)
+        reader.after_posture = element.kind in table.ROW_CLASSES[3:]
+    else:
+        _place_ahead(reader, element, following)
+
+
+def _behind_whom(reader: Reader, element: Element) -> None:
+    """`Ülo seisab Meeta taga`: the row is Ülo's; the other name, told in a form that hides it, is noted."""
+    item = reader.items[-1]
+    item.row, item.has_place = element.kind, True
+    item.person = noted(item.person, reader.text[reader.words[0].start : element.end])
+    reader.words, reader.after_posture = [], False
+
+
+def place_behind(reader: Reader, element: Element, *, of_all: bool = True) -> None:
+    """A place of the last item; a row also of those before it that have none, if it is said `of_all`."""
+    item = reader.items[-1]
+    if element.kind in ROW_KINDS:
+        for earlier in reversed(reader.items[reader.part_begins :]):
+            if earlier.has_place or (earlier is not item and earlier.side):
+                break
+            earlier.row, earlier.has_place = element.kind, True
+            if not of_all:
+                break
+    elif element.kind in (*table.DIRECTIONS, *table.ORDERS):
+        for earlier in reader.items:
+            _direct(reader, earlier, element.kind)
+    elif element.kind == "position":
+        item.position = element.value
+    elif element.kind == "from the right":
+        item.from_right, item.right_words = element.value, element.text
+    else:
+        item.side, item.side_words = element.kind, element.text
+
+
+def _direct(reader: Reader, item: Item, direction: str) -> None:
+    if direction == "rtl":
+        reader.rtl_groups.add(item.group)
+    elif direction != "ltr":
+        item.row = direction
+
+
+def _place_ahead(reader: Reader, element: Element, following: str) -> None:
+    if element.kind in (*table.DIRECTIONS, *table.ORDERS):
+        reader.backwards = element.kind == "rtl"
+        if element.kind in table.ORDERS:
+            reader.row = element.kind
+    elif element.kind == "position":
+        reader.ahead.position = element.value
+    elif element.kind == "from the right":
+        reader.ahead.from_right, reader.ahead.right_words = element.value, element.text
+    elif element.kind in table.SIDES:
+        reader.ahead.side, reader.ahead.side_words = element.kind, element.text
+        reader.side_stays = element.kind if following == "colon" else ""
+    else:
+        reader.row, reader.side_stays = element.kind, ""
+    reader.place_since = True
+    reader.group += 1
+    if reader.backwards:
+        reader.rtl_groups.add(reader.group)

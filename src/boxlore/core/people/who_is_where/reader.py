@@ -1,0 +1,291 @@
+"""Who is in a picture, and where: “Back row, left to right: Anna, my sister, and Tom; the girl in front is Ruth”, read.
+
+Theory of operation
+===================
+
+The problem. People are told in one breath: several names, rows, sides, numbers, kin words and remarks, in any order
+and in many languages. What is read must never make a person of a word that is none, and must lose nothing.
+
+The idea. The text becomes elements (`tokens`): rows, directions, sides, numbers, marks, notes in brackets, the
+small words between names, and plain words. A reader with a little state walks over them:
+
+    text   = part {end part}                       ; ends: “;”, “.”, a new line
+    part   = {place} [":"] item {("," / "and" / "with") item}
+    place  = row / direction / side / number / ordinal ["from the left"]
+    item   = [number] words [note] {place}
+
+- A row stands until the next row, a direction until the next direction, a side or number for one item.
+- If the first place of a part stands behind words (“Anna on the left, Ruth on the right”), all its places belong to
+  the words before them; else to the words behind them.
+- Plain words are gathered until an item ends, and are then looked at (`item_words`): a name, by `names/reader`; kin and
+  a name (“my sister Anna”: Anna, noted as “my sister”); a remark on the name before it (“Anna, my sister, …”); a
+  description of one person; somebody unknown. Anything else asks, and makes nobody.
+
+- Somebody described and then named is one person (“the girl in front is Ruth”: Ruth, noted as “the girl”).
+
+What always holds: every plain word ends in the words or the note of some person told, except those that only join
+(`small_words_table`); nobody has a position below 0.
+
+An example. “Anna, my sister, is third from the left” is three items, `Anna`, `my sister` and a place: the second is a
+remark on the first, and the place belongs to the words before it. One person, at position 3.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from functools import lru_cache
+
+from boxlore.core.people.names.reader import NOTHING_KNOWN, read_name
+from boxlore.core.people.names.tokens import token_of
+from boxlore.core.people.names.traditions import KnownNames
+from boxlore.core.people.who_is_where.apposition import joined_to_names
+from boxlore.core.people.who_is_where.item_words import (
+    before_place,
+    begins_person,
+    is_description,
+    is_of_several,
+    names_somebody,
+)
+from boxlore.core.people.who_is_where.items import end_item, noted
+from boxlore.core.people.who_is_where.order import Item, in_order
+from boxlore.core.people.who_is_where.positions import COLON, place_behind, put_place
+from boxlore.core.people.who_is_where.reader_state import Ahead, Reader
+from boxlore.core.people.who_is_where.remarks import begins_remark, is_absent, surely_named
+from boxlore.core.people.who_is_where.shared_family_name import share_family
+from boxlore.core.people.who_is_where.small_words_table import BESIDE_BEHIND, CARDINALS, EVERYONE, HOLDING, OF_AGES
+from boxlore.core.people.who_is_where.surely_a_name import ask_of_doubtful
+from boxlore.core.people.who_is_where.tokens import PLACES, Element, elements_of
+from boxlore.core.people.who_is_where.word_senses import BESIDE_SIDES, describes_last, describes_somebody, kind_here
+from boxlore.core.people.who_is_where.written_out import Placed
+
+
+@dataclass(frozen=True, slots=True)
+class WhoTold:
+    """Everyone a text names, in the order told, by row and from the left; `placed` says whether it tells any place."""
+
+    people: tuple[Placed, ...] = ()
+    placed: bool = False
+
+
+@lru_cache(maxsize=4096)
+def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
+    """Everyone a text names with their places. Any text gives what can be made of it."""
+    reader = Reader(text, known)
+    elements = elements_of(text.strip())
+    reader.text = text.strip()
+    numbers = [element.inside[0].value for element in elements if _is_number(element)]
+    reader.brackets_count = len(numbers) > 1 and sorted(numbers) == list(range(1, len(numbers) + 1))
+    reader.brackets_lead = bool(elements) and _is_number(elements[0])
+    for at, element in enumerate(elements):
+        _take(reader, element, elements[at + 1 :])
+    end_item(reader)
+    items = joined_to_names(reader.items)
+    ask_of_doubtful(items, known)
+    share_family(items, known)
+    return WhoTold(tuple(in_order(items, reader.rtl_groups, reader.totals)), reader.placed)
+
+
+def _is_number(element: Element) -> bool:
+    return element.kind == "note" and [piece.kind for piece in element.inside] == ["number"]
+
+
+def forget_names() -> None:
+    """Let go of every name that was read: a strike calls it, for they are told words."""
+    read_who.cache_clear()
+    read_name.cache_clear()
+    token_of.cache_clear()
+
+
+def one_by_one(text: str, known: KnownNames = NOTHING_KNOWN) -> list[str]:
+    """The words of each person a text names, with what is noted of them in brackets; those not known are left out."""
+    people = [person for person in read_who(text, known).people if person.words]
+    return [f"{person.words} ({person.note})" if person.note else person.words for person in people]
+
+
+# One element
+
+
+def _take(reader: Reader, element: Element, further: Sequence[Element]) -> None:
+    kind = kind_here(reader, element, further)
+    _take_as(reader, element, kind, further)
+    reader.previous = "equals" if element.text == "=" else kind
+
+
+def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Element]) -> None:
+    following = further[0].kind if further else ""
+    if kind in PLACES or kind in ("position", "from the right"):
+        put_place(reader, replace(element, kind=kind), further)
+    elif kind == "position before":  # `Edna and Percy, third and fourth from the left`
+        end_item(reader)
+        if len(reader.items) > reader.part_begins + 1:
+            reader.items[-2].position, reader.behind, reader.placed = element.value, True, True
+        else:
+            reader.words.append(replace(element, kind="word"))
+    elif kind == "number":
+        if reader.items and not reader.words and further and further[0].plain in OF_AGES:
+            reader.words.append(replace(element, kind="word"))  # `Doreen, 18 months`
+        else:
+            _number(reader, element, following)
+    elif kind in ("comma", "and", "with", "end"):
+        end_item(reader, before=kind, following=further)
+        if element.kind in BESIDE_SIDES:  # `Dot is to the left of Nora`
+            reader.items[-1].side, reader.placed = element.kind, True
+        elif element.kind == "verb" and reader.beside_side in BESIDE_SIDES:
+            reader.ahead.side, reader.beside_side = reader.beside_side, ""
+        after_comma = kind == "and" and reader.previous == "comma"
+        reader.after_posture = False
+        if element.phrase in HOLDING:
+            reader.ahead.is_beside = True
+        reader.joined = "too" if after_comma else kind if kind in ("and", "with") else ""
+        if element.kind == "end":
+            reader.behind, reader.ahead, reader.side_stays, reader.family_stays = None, Ahead(), "", ""
+            reader.part_begins, reader.part_absent = len(reader.items), False
+    elif kind == "note":
+        _note(reader, element)
+    elif kind == "nextto":
+        _next_to(reader, element, further)
+    elif kind == "verb":
+        _verb(reader, further)
+    elif kind == "colon":
+        if reader.words and further and begins_person(further) and _is_header(reader):
+            _end_header(reader)
+        elif reader.words and reader.joined == "and" and is_description(reader.words) and describes_last(reader):
+            end_item(reader)  # `the bride and groom: Anna and Joe`
+    elif kind == "filler":
+        _takes_back(reader)
+    elif kind == "beside":
+        reader.aside.append(element)
+    elif kind == "opens beside":
+        reader.opens_beside, reader.ahead = True, Ahead()
+        reader.beside_side = reader.previous if reader.previous in BESIDE_SIDES else element.kind
+        reader.placed = reader.placed or reader.beside_side in BESIDE_SIDES
+    elif reader.aside:
+        reader.aside.append(element)
+    elif kind not in ("dash", "hash", "of"):
+        as_told = {"my": "my", "kin": "word"}.get(kind, element.kind)
+        reader.words.append(replace(element, kind=as_told))
+        if element.text == "?" and len(reader.words) > 1 and further:
+            end_item(reader)
+
+
+def _takes_back(reader: Reader) -> None:
+    """`Hector, I mean Horace`: whoever was named before asks."""
+    last = reader.items[-1] if len(reader.items) > reader.part_begins else None
+    if last is not None and last.is_name and last.person.is_person:
+        asks = f"Is “{last.person.words}” in the picture?"
+        last.person, last.is_name = replace(last.person, asks=asks, is_person=False), False
+
+
+def _is_header(reader: Reader) -> bool:
+    """Whether the words before a colon only open a list: they name nobody, or are words of which no name is known."""
+    if not names_somebody(reader.words, reader.text):
+        return True
+    told = reader.text[reader.words[0].start : reader.words[-1].end]
+    return not is_description(reader.words) and not surely_named(reader.words, told, reader.known)
+
+
+def _names_nobody(reader: Reader) -> bool:
+    """Whether no word of a head is a name or is somebody: `Three of us on the pier: …`, `Pushing: …`."""
+    words = reader.words
+    counts = any(word.plain in CARDINALS and word.plain not in EVERYONE for word in words[1:])
+    if counts or is_absent(words) or is_description(words) or is_of_several(words):
+        return False
+    return not any(word.is_large and word.kind == "word" for word in words[1:]) and not (
+        token_of(words[0].text).is_given or reader.known.is_family(words[0].plain) or len(words) == 1
+    )
+
+
+def _end_header(reader: Reader) -> None:
+    """The words that only open a list: they name nobody, and take no place in it."""
+    if begins_remark(reader.words) or _names_nobody(reader):  # `In the boat: Anna and Tom`
+        reader.ahead.note = reader.text[reader.words[0].start : reader.words[-1].end]
+        reader.words = []
+        return
+    already = len(reader.items)
+    absent, names = is_absent(reader.words), reader.words[1:]
+    end_item(reader, before="colon")
+    reader.part_absent = absent and not any(word.is_large for word in names)
+    for item in reader.items[already:]:
+        item.width, item.is_name = 0, False
+        asks = item.person.asks or f"Is “{item.person.words}” someone in the picture?"
+        item.person = replace(item.person, is_person=False, asks=asks)
+
+
+def _verb(reader: Reader, further: Sequence[Element]) -> None:
+    """`is` between somebody described and a name: `the girl in front is Ruth`."""
+    if further and begins_person(further) and describes_somebody(reader):
+        if reader.words and is_of_several(reader.words):
+            _end_header(reader)
+            return
+        end_item(reader)
+        reader.identifies = bool(reader.items)
+
+
+def _next_to(reader: Reader, element: Element, further: Sequence[Element]) -> None:
+    """`next to her`, said of the words before it or behind it: on which side is not told, so that it is a note."""
+    reader.words = before_place(reader.words)
+    follows = any(following.kind == "word" for following in further[:3])
+    if reader.words and element.phrase in BESIDE_BEHIND and follows and not reader.joined:
+        _beside_whom(reader, element)
+        return
+    if reader.words:
+        end_item(reader)
+        reader.items[-1].person = noted(reader.items[-1].person, element.text)
+        reader.items[-1].is_beside = True
+    else:
+        reader.ahead.note, reader.ahead.is_beside, reader.place_since = element.text, True, True
+
+
+def _beside_whom(reader: Reader, element: Element) -> None:
+    """`Juhani kõrval seisab Aino`: a name in a form that hides it, which asks, and has no place."""
+    told = reader.text[reader.words[0].start : element.end]
+    person = Placed(told, 0, asks=f"Is “{told}” someone in the picture?", is_person=False)
+    reader.items.append(Item(person, "", position=-1, part=reader.part_begins))
+    reader.words, reader.joined, reader.behind = [], "", False
+
+
+def _number(reader: Reader, element: Element, following: str) -> None:
+    """A number before a name begins an item; behind one it is a remark (`Anna, 5`)."""
+    numbered = any(item.number for item in reader.items)
+    if reader.words and not (numbered or reader.ahead.number):
+        reader.words.append(replace(element, kind="word"))
+        return
+    if reader.previous == "equals" and not reader.words and reader.items and not reader.items[-1].number:
+        reader.items[-1].number, reader.placed = element.value, True
+        return
+    if not reader.words and not numbered and reader.items and following in ("", "comma", "end", "and"):
+        reader.words.append(replace(element, kind="word"))
+        return
+    end_item(reader)
+    reader.ahead = Ahead(number=element.value)
+    reader.placed = True
+
+
+def _note(reader: Reader, element: Element) -> None:
+    """A note in brackets is a place, a number, or a remark on the words before it."""
+    if _is_number(element) and reader.brackets_count:
+        reader.placed = True
+        if reader.words and reader.brackets_lead:
+            end_item(reader)
+        if reader.words:
+            end_item(reader)
+            reader.items[-1].number = element.inside[0].value
+        else:
+            reader.ahead = Ahead(number=element.inside[0].value)
+        return
+    inside = [piece for piece in element.inside if piece.plain not in EVERYONE]
+    if [piece.kind for piece in inside] == ["unknown"] and not reader.words:
+        reader.words = inside
+        return
+    places = [piece for piece in inside if piece.kind in (*PLACES, "position", "from the right")]
+    if places and len(places) == len([piece for piece in inside if piece.kind not in ("comma", "end")]):
+        if not reader.words and not reader.items:
+            for place in places:
+                put_place(reader, place, (COLON,))
+            return
+        end_item(reader)
+        reader.behind = True if reader.behind is None else reader.behind
+        reader.placed = True
+        for place in places:
+            place_behind(reader, place, of_all=len(inside) < len(element.inside))
+        return
+    reader.notes.append(element)

@@ -1,0 +1,87 @@
+"""What is said of somebody behind the name (`Bert at the wheel`), and words of somebody who is not in the picture.
+
+    item = head remark                            ; head: `me`, `my mother`, `Mum`, or a name that is surely one
+    remark = a small word, and all that follows
+
+A name is surely one if a word of it is a given name, or a title or a word of kin leads it; so `picnic at the lake` and
+`Easter in Leith` name nobody. Whoever took the picture, or is told to be missing, is not in it: they ask.
+"""
+
+from collections.abc import Sequence
+
+from boxlore.core.people.names.reader import read_name
+from boxlore.core.people.names.tokens import token_of
+from boxlore.core.people.names.traditions import KnownNames
+from boxlore.core.people.names.words_table import KIN_ALONE, KIN_WORDS, TITLES
+from boxlore.core.people.who_is_where import small_words_table as small_words
+from boxlore.core.people.who_is_where.position_words_table import NOUNS
+from boxlore.core.people.who_is_where.tokens import Element
+
+
+def is_absent(words: Sequence[Element]) -> bool:
+    """Whether the words tell of somebody who is not in the picture: `Tom isn't in it`, `taken by Dad`, `except Tom`."""
+    small = (word for word in words if word.kind != "my" and (not word.is_large or word is words[0]))
+    return any(word.plain in small_words.NOT_IN_IT for word in small)
+
+
+def head_and_remark(words: Sequence[Element], text: str, known: KnownNames, *, surely: bool = False) -> int:
+    """How many words are somebody's name, if a remark follows it; 0 where the words are not so.
+
+    `surely`: whether a person must be told here, whatever the name: behind `with`.
+    """
+    at = _head(words)
+    if (
+        not 0 < at < len(words)
+        or any(word.kind == "or" for word in words)
+        or not words[at].text[0].islower()
+        or words[at].kind == "and"
+    ):
+        return 0
+    if is_absent(words) and words[at].plain not in small_words.LEAVES_OUT_OTHERS:
+        return 0
+    if words[at].plain in small_words.THE and any(NOUNS.get(word.plain) == "thing" for word in words[at:]):
+        return 0
+    told = text[words[0].start : words[at - 1].end]
+    return at if surely_named(words[:at], told, known) or (surely and bool(read_name(told, known))) else 0
+
+
+def begins_remark(words: Sequence[Element]) -> bool:
+    """Whether the words of an item are no name but go on with what is said of the one before: `in his best suit`."""
+    return len(words) > 1 and words[0].plain.split()[0] in small_words.BEGIN_A_REMARK
+
+
+def _head(words: Sequence[Element]) -> int:
+    if words[0].kind == "me":
+        return (
+            1
+            if words[1:] and words[1].plain in small_words.BEGIN_A_REMARK | small_words.WITH | small_words.HOLDING
+            else 0
+        )
+    if words[0].kind == "my" and len(words) > 2 and words[1].plain in KIN_WORDS:
+        return 2
+    if words[0].kind == "my":
+        return 0
+    at = 0
+    while at < len(words) and not words[at].is_large and (words[at].plain in KIN_WORDS or words[at].plain in TITLES):
+        at += 1
+    while at < len(words) and words[at].kind != "number":
+        ahead = at
+        while ahead < len(words) - 1 and token_of(words[ahead].text).is_particle and words[ahead].plain != "am":
+            ahead += 1
+        if not words[ahead].is_large:
+            break
+        at = ahead + 1
+    return at
+
+
+def surely_named(head: Sequence[Element], told: str, known: KnownNames) -> bool:
+    """Whether the words, which are `told`, surely name somebody."""
+    if head[0].kind in ("me", "my"):
+        return True
+    if len(head) == 1 and head[0].plain in KIN_ALONE:
+        return True
+    parts = read_name(told, known)
+    if not parts or (len(head) == 1 and head[0].plain in small_words.TIMES_OF_THE_YEAR):
+        return False
+    given = any(token_of(word.text).is_given or known.is_given(word.plain) for word in head)
+    return given or bool(parts.kin or parts.title) or any(known.is_family(word.plain) for word in head)

@@ -1,0 +1,51 @@
+"""A family name told once for several people: `Tom and Leida Rourke`, `the Tamm brothers Juhan and Karl`.
+
+The one without a family name gets it as a proposal beside the words. Where a comma parts the names it may be the last
+one's alone (`Anna, Ruth and Joe Rusk`: Ruth and Joe share it), and kin told by a word (`her sisters Liis and Mari`,
+`with their son Tom`) may have another one: nobody gets it there.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from itertools import pairwise
+
+from boxlore.core.people.names.parts import NameParts
+from boxlore.core.people.names.reader import read_name
+from boxlore.core.people.names.traditions import KnownNames
+from boxlore.core.people.who_is_where import position_words_table as table
+from boxlore.core.people.who_is_where import small_words_table as small_words
+from boxlore.core.people.who_is_where.item_words import between, is_family
+from boxlore.core.people.who_is_where.order import Item
+from boxlore.core.people.who_is_where.tokens import Element
+
+
+def share_family(items: Sequence[Item], known: KnownNames) -> None:
+    """Give each person told without a family name the one that is told for them, as a proposal."""
+    parts = [read_name(item.person.words, known) if item.is_name else NameParts() for item in items]
+    family = ""
+    for item, read in zip(items, parts, strict=True):
+        family = item.of_group or (family if item.joined == "and" else "")
+        if family and _is_given_alone(read):
+            item.person = replace(item.person, family=family)
+    for (first, read), (second, whole) in pairwise(zip(items, parts, strict=True)):
+        has_own = whole.given and whole.family and not (whole.kin or whole.title)
+        if second.joined == "and" and has_own and _is_given_alone(read) and not first.person.family:
+            first.person = replace(first.person, family=whole.family)
+
+
+def _is_given_alone(read: NameParts) -> bool:
+    return bool(read.given) and " " not in read.given and not (read.family or read.kin or read.title or read.patronymic)
+
+
+def group_and_name(words: Sequence[Element], text: str) -> tuple[str, str, str]:
+    """`the Tamm brothers`, `Tamm` and `Juhan` of `the Tamm brothers Juhan`; empty texts for any other words."""
+    at = 1 if words[0].plain in small_words.ARTICLES | small_words.EVERYONE and len(words) > 2 else 0
+    at += len(words) > at + 2 and words[at].plain in small_words.CARDINALS
+    ends = [n for n, word in enumerate(words) if n > at and table.NOUNS.get(word.plain) == "many" and not word.is_large]
+    if len(ends) != 1 or is_family(words[ends[0]]) or not all(word.is_large for word in words[at : ends[0]]):
+        return "", "", ""
+    behind = words[ends[0] + 1 :]
+    if behind and not all(word.is_large for word in behind):
+        return "", "", ""
+    family = between(words[at : ends[0]], text)
+    return between(words[: ends[0] + 1], text), family, between(behind, text)

@@ -1,0 +1,181 @@
+"""The small words around names in who stands where, which are no part of a name: `then`, `the`, `of him`, `all`, `two`.
+
+Folded (`core.statements.fold`), of every language together. Common practice of captions, from memory; no source.
+"""
+
+LEADS = frozenset(
+    "definitely certainly surely sicher kindlasti only just nur bloss ainult seulement juste solo so alleen kun bare endast vain только tylko tikai tik jen anake "
+    "then next but also first finally lastly and we have dann danach aber siis aga puis ensuite mais luego despues pero "
+    "poi depois mas dan daarna maar derefter men deretter sedan sitten mutta ko затем потом а но potem ale tad tada bet "
+    "pak potom".split()
+)
+"""Words before a name that go on with the list: `then Ruth`."""
+
+SURE_LEADS = frozenset("ko only just nur".split())
+"""Those of them that no name begins with, also where they are written large."""
+
+CORRECTIONS = frozenset(
+    "no wait sorry rather correction nein quatsch halt non pardon nee nej nei нет vabandust anteeksi ei".split()
+)
+"""Words that take back the name before them: `Percy — no, wait, that's Wilf`."""
+
+OF_AGES = frozenset(
+    "months month weeks week years year yrs yr days old monate jahre kuud aastat mois ans meses anos".split()
+)
+"""Words behind a number that tell an age."""
+
+ARTICLES = frozenset(
+    "the an der die das den dem le la les l' el los las lo il gli i o os as a het de ein eine einen une un una um uma een en "
+    "et det".split()
+)
+"""Articles before a name, a word of kin, or somebody unknown."""
+
+THE = frozenset("the der die das den dem le la les l' el il lo het de".split())
+"""Articles that say that one and no other is meant."""
+
+SEX = {
+    word: sex
+    for sex, words in (
+        ("woman", "mother grandmother aunt great-aunt sister great-grandmother wife granddaughter daughter "
+                  "woman girl lady bride bridesmaid lass braut frau dame femme fille mariee mujer nina senora novia donna ragazza "
+                  "signora sposa mulher senhora noiva vrouw meisje bruid"),
+        ("man", "father grandfather uncle great-uncle brother great-grandfather husband grandson son "
+                "man boy gentleman lad groom bridegroom brautigam mann junge herr homme garcon hombre nino senor novio uomo ragazzo "
+                "signore sposo homem rapaz senhor noivo jongen bruidegom"),
+    )
+    for word in words.split()
+}  # fmt: skip
+"""Whether a relation (`names/words_table.KIN_WORDS`) or a word for a kind of people is of a woman or a man."""
+
+PRONOUNS = tuple(
+    (
+        "of him|of her|her|us|of them|of me|of us|him|them|me|ihm|ihr|ihnen|mir|uns|lui|elle|eux|elles|moi|"
+        "nous|di lei|di lui|di loro|de ella|de el|de ellos|ella|dele|dela|deles|hem|hen|mij|ons|hende|"
+        "ham|dem|mig|henne|honom|ham|meg|hanen|heidan|ним|неи|ними|нею|nim|nia|nimi|niego|niej|nich|"
+        "vina|vinas|vinu|jo|jos|ju|nim|ni|nimi|temast|neist|minust|meist|hanesta|heista|minusta|ia"
+    ).split("|")
+)
+"""Words behind a row or a side that say whose: `in front of him`."""
+
+EVERYONE = frozenset(
+    "all both alle beide koik molemad tous toutes todos todas ambos tutti tutte entrambi allemaal begge alla bada kaikki "
+    "molemmat все оба wszyscy oboje visi abi visi abu vsichni oba".split()
+)
+"""`all` and `both` before a row: `all standing`."""
+
+CARDINALS: dict[str, int] = {
+    word: number
+    for number, words in enumerate(
+        (
+            "one eins uks un uno una um uma een en ett yksi один jeden viens vienas jedna tahi",
+            "two zwei kaks deux dos due dois duas twee to tva kaksi два две dwa dwie dwoje dwoch divi divas du dvi dva dve rua",
+            "three drei kolm trois tres tre drie kolme три trzy troje trzech tris trys tri toru",
+            "four vier neli quatre cuatro quattro quatro fire fyra nelja четыре cztery cetri keturi ctyri wha",
+            "five funf viis cinq cinco cinque vijf fem viisi пять piec pieci penki pet rima",
+            "six sechs kuus six seis sei zes seks sex kuusi шесть szesc sesi sesi sest ono",
+            "seven sieben seitse sept siete sette sete zeven syv sju seitseman семь siedem septini septyni sedm whitu",
+            "eight acht kaheksa huit ocho otto oito atte otte atta kahdeksan восемь osiem astoni astuoni osm waru",
+            "nine neun uheksa neuf nueve nove negen ni nio yhdeksan девять dziewiec devini devyni devet iwa",
+            "ten zehn kumme dix diez dieci dez tien ti tio kymmenen десять dziesiec desmit desimt deset",
+        ),
+        1,
+    )
+    for word in words.split()
+}
+"""Numbers in words, behind `number` and before several people."""
+
+PEOPLE_IN_ALL = frozenset("people persons of us in all personen inimest personnes personas persone pessoas".split())
+
+NO_NOUNS = frozenset(("père",))
+"""Words whose accent makes them no noun of several people: `père` is no Estonian `pere`."""
+
+FINNISH_KIN = frozenset(
+    "aiti isa sisko velje seta eno tati mummo mummi ukki vaari vaimo miehe poika tyttare serkku isoisa isoaiti".split()
+)
+"""Kin words that say whose by an ending: `setäni`, my uncle."""
+
+NOT_IN_IT = frozenset(
+    """
+    nobody noone niemand personne nadie nessuno ninguem ingen ingenting kukaan никто nikt neviens niekas nikdo
+    camera kamera camara fotoapparat fotoaparat камерои isn't wasn't not no took takes taken photographed photographer missing absent except without excluding minus photo photograph
+    nicht fehlt fehlen ausser ohne aufgenommen fotografiert knipste machte abwesend
+    ei pole puudub puuduvad pildistas pildistanud ilma valja peale
+    pas absent absente absents manque sauf sans prise photographie
+    no falta faltan excepto menos sin tomo tomada
+    non manca mancano tranne eccetto senza scattata
+    nao falta exceto sem tirou tirada
+    niet ontbreekt behalve zonder genomen nam
+    ikke mangler undtagen uden uten unntatt tog taget tok tatt
+    inte saknas utom utan tagit
+    ole puuttuu paitsi ilman otti kuvasi
+    не нет отсутствует кроме без снял сняла снимал снимала фотографировал фотографировала
+    nie brakuje oprocz bez zrobil zrobila
+    nav truka iznemot
+    nera truksta isskyrus
+    neni chybi krome
+    ehara
+    """.split()
+)
+"""Words, written small, that say that somebody is not in the picture, or took it."""
+
+LEAVES_OUT_OTHERS = frozenset(
+    "without except excluding minus taken photographed photo ohne ausser aufgenommen fotografiert ilma sans sauf prise sin menos "
+    "excepto tomada senza tranne eccetto scattata sem exceto tirada zonder behalve genomen uden uten undtagen taget tatt utan utom "
+    "tagit ilman paitsi без кроме bez oprocz iznemot isskyrus krome".split()
+)
+"""Those of them behind which somebody else is told: whoever stands before them is in the picture."""
+
+BEGIN_A_REMARK = frozenset(
+    """
+    standing sitting behind beside against atop round around outside inside in at on by under near who whose wearing holding carrying aged age dressed smiling looking leaning pointing waving laughing
+    from of as just
+    im am bei auf beim
+    dans sur chez qui en portant
+    sobre vestido vestida
+    sul sulla nel nella
+    op bij
+    pa ved som
+    hos
+    на за у который которая
+    przy ktory ktora
+    """.split()
+)
+"""Small words with which a remark begins that stands behind a comma: `Nora, in her best dress`."""
+
+WITH = frozenset("with mit avec con com met med koos kanssa с z ze ar su s".split())
+
+TIMES_OF_THE_YEAR = frozenset(
+    "january february march april may june july august september october november december spring summer autumn winter easter "
+    "christmas dawn sunday monday mai juni juli juin juillet mayo junio abril avril maio juuni juuli noel natal pascua heather "
+    "harbour sunset".split()
+)
+"""Words that are names of people too, but that alone before a remark tell a time: `May in Leith`."""
+
+HOLDING = frozenset(
+    (
+        "on her lap", "on his lap", "on my lap", "on her knee", "on his knee", "in her arms", "in his arms", "auf dem schoss", "auf dem arm",
+        "sules", "sylissa", "sur les genoux", "dans les bras", "en brazos", "in braccio", "ao colo", "op schoot", "op de arm",
+        "pa skodet", "pa fanget", "i knat", "i famnen", "na kolanach", "na rekach", "na kline", "klepi", "ant keliu", "на руках",
+        "holding", "carrying", "holds", "is holding", "hugging", "tient", "tenant", "halt", "tragt", "hoiab", "sostiene",
+        "tiene en brazos", "segura", "houdt", "holder", "haller", "pitaa sylissaan", "держит", "trzyma", "tur", "laiko", "drzi",
+    )
+)  # fmt: skip
+"""Words before somebody who is held, and so has no place of her own in a row."""
+
+OF_THINGS = frozenset("dem der den einem einer".split())
+"""German articles behind `mit`."""
+
+OF_ONE = frozenset(
+    "sits stands kneels lies sitzt steht kniet liegt istub seisab polvitab lamab istuu seisoo makaa zit staat "
+    "сидит стоит лежит siedzi stoi kleczy lezy".split()
+)
+"""Postures that are told of one person alone."""
+
+BESIDE_BEHIND = frozenset("korval vieressa vierella".split())
+"""Words that stand behind whom somebody is beside of: `Juhani kõrval`, beside Juhan."""
+
+POSTPOSITIONS = frozenset("taga ees takana edessa".split())
+"""Estonian and Finnish rows that may stand behind a name in the genitive: `Meeta taga`, behind Meeta."""
+
+BEFORE_EXACTLY = {"är": "verb", "è": "verb", "é": "verb", "È": "verb", "É": "verb", "I": "me"}
+"""Words whose accent makes them another word than the folded one: as told -> the class."""

@@ -1,0 +1,107 @@
+"""Whether what was read as a name is surely one: each word of it is known as a part of names, or looks like one.
+
+What holds for every person told by a name: no sign in it that no name has, no letter alone, no word of every day before
+a given name (`Pushing Olwen`), no form of a given name that a sentence gives it (`Kaarlon sylissä`). Anything else is
+kept as told, asks, and is nobody until that is answered: a question is better than somebody invented.
+"""
+
+import re
+from collections.abc import Sequence
+from dataclasses import replace
+from functools import cache
+
+from boxlore.core.people.names.tokens import CALLED, Token, tokens_of
+from boxlore.core.people.names.traditions import KnownNames
+from boxlore.core.people.names.words_table import KIN_WORDS, TITLES
+from boxlore.core.people.names_in_text.inflections import cyrillic_forms, key_of
+from boxlore.core.people.names_in_text.ordinary_words import english_words
+from boxlore.core.people.names_in_text.text_normalising import CYRILLIC
+from boxlore.core.people.who_is_where import position_words_table as table
+from boxlore.core.people.who_is_where.order import Item
+
+_NO_SIGN_OF_NAMES = re.compile(r"[~=<>*_@{}\\^|%$€£\[\]]")
+_SHORTEST_FORM = 5
+"""Letters of a word before it is taken for a form of a name: shorter ones are names of their own."""
+
+
+def ask_of_doubtful(items: Sequence[Item], known: KnownNames) -> None:
+    """Let each name that is not surely one ask, so that nobody is made of it."""
+    for item in items:
+        if item.is_name and item.person.is_person and (question := _question(item.person.words, known)):
+            item.person, item.is_name = replace(item.person, asks=question, is_person=False), False
+        elif item.person.is_person and not item.person.asks and (names := _names_in(item.person.note, known)):
+            question = f"Are “{names}” in the picture too, where “{item.person.note}” is told of {item.person.words}?"
+            item.person = replace(item.person, asks=question if item.person.words else "")
+
+
+def _question(words: str, known: KnownNames) -> str:
+    """What to ask of words that may be no name; an empty string where they surely are one."""
+    tokens = tokens_of(words)
+    first = tokens[0] if tokens else None
+    if first is None or _NO_SIGN_OF_NAMES.search(words) or (len(tokens) == 1 and words in _LETTERS):
+        return f"Is “{words}” someone in the picture?"
+    if len(tokens) == 1 and (name := _name_of_form(first, known)):
+        return f"Is “{words}” {name}?"
+    if len(tokens) > 1 and _is_no_part(first, known) and (tokens[1].is_given or tokens[1].plain in TITLES):
+        rest = words.split(" ", 1)[1]
+        return f"Who is meant by “{words}”: {rest}?"
+    return ""
+
+
+def _is_no_part(token: Token, known: KnownNames) -> bool:
+    """Whether a word that stands before a given name is no part of a name, as far as is known."""
+    plain = token.plain
+    is_known = token.is_given or token.is_initial or known.is_given(plain) or known.is_family(plain)
+    if is_known or plain in TITLES or plain in KIN_WORDS or plain in table.BEFORE_A_NAME or token.is_particle:
+        return False
+    return len(plain) > 2 and (plain in english_words() or plain in _PLACE_WORDS)
+
+
+_PLACE_WORDS = frozenset(word for _, phrase in table.PLACE_PHRASES for word in phrase.split())
+
+
+def _names_in(note: str, known: KnownNames) -> str:
+    """The given names behind words of company in what is noted of somebody: `flanked by Hector`."""
+    words = note.split()
+    named = [
+        token.text
+        for before, token in zip(words, tokens_of(note)[1:], strict=False)
+        if token.text[:1].isupper() and (token.is_given or known.is_given(token.plain)) and before.lower() in _COMPANY
+    ]
+    return " and ".join(named)
+
+
+_LETTERS = tuple("abcdefghijklmnopqrstuvwxyz")
+
+_COMPANY = frozenset("by von von par por da av af av od przez kleinen kleine petit petite piccolo piccola".split())
+"""Words before somebody who is in the picture too: `flanked by Hector`."""
+
+
+def _name_of_form(token: Token, known: KnownNames) -> str:
+    """The given name of which a word is a form, where it is one of one name alone, or of the family's: `Kaarlon`."""
+    plain = token.plain
+    if token.text.endswith(("ą", "ę")):  # Polish and Lithuanian forms, which folded are the name
+        return token.text[:-1] + ("a" if token.text.endswith("ą") else "e")
+    if token.is_given or known.is_given(plain) or known.is_family(plain) or len(plain) < _SHORTEST_FORM:
+        return ""
+    if "а" <= plain[0] <= "я":
+        names = _cyrillic_forms().get(key_of(plain, CYRILLIC), ())
+    else:
+        stems = {plain.removesuffix(ending) for ending in _ENDINGS if plain.endswith(ending)} - {plain}
+        names = tuple(stem for stem in sorted(stems) if stem in CALLED or known.is_given(stem))
+    own = [name for name in names if known.is_given(name)] or list(names)
+    return " or ".join(name.capitalize() for name in own[:2])
+
+
+_ENDINGS = tuple("n lla lle lta ssa sta ksi ga le lt sse st nek nak val vel hoz hez ovi owi em iem".split())
+"""Endings of Estonian, Finnish, Hungarian, Polish and Czech that a name has in a sentence only."""
+
+
+@cache
+def _cyrillic_forms() -> dict[str, tuple[str, ...]]:
+    """Each form of a given name in Russian sentences, as a key -> the names."""
+    forms: dict[str, tuple[str, ...]] = {}
+    for name in sorted(name for name in CALLED if "а" <= name[0] <= "я"):
+        for form in cyrillic_forms(key_of(name, CYRILLIC)):
+            forms[form] = (*forms.get(form, ()), name)
+    return forms

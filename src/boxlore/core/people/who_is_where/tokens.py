@@ -1,0 +1,360 @@
+"""The words of who stands where as elements: a row, a side, a number, “and”, a note in brackets, or a plain word.
+
+`second row` is one element, and so is `third from the left`.
+
+One table holds the phrases of every language (`position_words_table`). At each word the longest phrase is taken. A
+phrase whose words begin with a capital in the middle of a list is a name (`Con`, `May`), not a small word.
+"""
+
+import re
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from itertools import pairwise
+
+from boxlore.core.people.names.tokens import token_of
+from boxlore.core.people.names.words_table import KIN_WORDS, MARKERS
+from boxlore.core.people.who_is_where import position_words_table as table
+from boxlore.core.people.who_is_where import small_words_table as small_words
+from boxlore.core.people.who_is_where.labels import ROMANS, labels_of
+from boxlore.core.statements import fold
+
+_ENDING = r"(?:st|nd|rd|th|er|re|e|º|ª|\.[ºª]|:[ae]|-[^\W\d_]{1,2})"
+_TOKEN = re.compile(r"~~[^~\n]+~~|" rf"\d+{_ENDING}?(?![^\W\d_])" r"|[^\W\d_](?:[\w'’.-]*\w)?\.?|[^\w\s]|\n|\w+")
+_DASHED = re.compile(r"(?<=\b[^\W\d_])[–—](?=[^\W\d_]\b)")
+_POINT_AND_BRACKET = re.compile(r"(?<=\d)\.\)")
+_ELIDED = re.compile(r"([lL]['’])(.+)")
+_IS = re.compile(r"([A-Z][^\W\d_]+)['’]s")
+_DESCRIBED = re.compile(
+    r"\s+(?:the (?:one|tall|small|little|big|short|man|boy|girl|woman|lady|baby)|in the|at the|on the)\b"
+)
+_CONTRACTED = re.compile(r"I['’]m")
+_COMPOUND = re.compile(r"(links|rechts)(boven|onder|voor|achter|oben|unten|vorn|hinten)", re.IGNORECASE)
+_ABBREVIATED = re.compile(r"(?:[^\W\d_]{1,2}\.){2,}(?:[^\W\d_]{1,2})?|[^\W\d_]\.-[^\W\d_]\.")
+_TITLED = re.compile(
+    r"(?:mrs?|ms|dr|st|sr|jr|revd?|prof|capt|cpt|lt|lieut|col|maj|sgt|cpl|pte|gen|adm|cmdr|cdr|brig|flt|sqn|hon|hr|fr|frk|no|nr|mme|"
+    r"mlle|sra|srta|dna|sig|dott|dhr|mevr|mw|jhr|jkvr|ds|hra|rva|nti|prl|inz|mgr|mons|msgr|med|ing|dipl|gebr)\.",
+    re.IGNORECASE,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Element:
+    """One element, from `start` to `end` of the text.
+
+    `kind` is a class of the table, `number`, `ordinal`, a mark, `note` (in brackets) or `word`.
+
+    `value` is the number of a number or an ordinal, `phrase` the words of the table.
+    """
+
+    kind: str
+    text: str
+    start: int
+    end: int
+    value: int = 0
+    phrase: str = ""
+    inside: tuple["Element", ...] = ()
+    """Of a note, what stands in it."""
+
+    @property
+    def is_large(self) -> bool:
+        return self.text[:1].isupper()
+
+    @property
+    def plain(self) -> str:
+        return _plain(self.text)
+
+
+Word = tuple[str, int, int]
+"""A word or a mark, and where it begins and ends."""
+
+
+def elements_of(text: str) -> list[Element]:
+    """The elements of a text, brackets as one `note` each; an unclosed bracket is a word."""
+    text = _POINT_AND_BRACKET.sub(") ", _DASHED.sub("-", text))
+    return counted_elements(_bracketed(list(_elements(_words(text))), text), text)
+
+
+def _words(text: str) -> list[Word]:
+    words: list[Word] = []
+    labels = labels_of(text)
+    at = 0
+    while match := _TOKEN.search(text, at):
+        word, start, at = match[0], match.start(), match.end()
+        end = at
+        if start in labels:
+            at, number = labels[start]
+            words.append((str(number), start, at))
+            continue
+        if _ABBREVIATED.fullmatch(word) and _is_phrase(word):
+            words += [(piece[0], start + piece.start(), start + piece.end()) for piece in re.finditer(r"[^.-]+", word)]
+        elif word.endswith(".") and len(word) > 2 and not _keeps_its_point(word):
+            words += [(word[:-1], start, end - 1), (".", end - 1, end)]
+        elif (elided := _ELIDED.fullmatch(word)) and (fold(elided[2]) in table.NOUNS or fold(elided[2]) in KIN_WORDS):
+            words += [(elided[1], start, start + 2), (elided[2], start + 2, end)]
+        elif word == "am" and words and words[-1][0] == "I":
+            words.append(("'m", start, end))
+        elif word == "I." and not text[end:].strip() and words:  # `Una and I.`
+            words += [("I", start, start + 1), (".", start + 1, end)]
+        elif _CONTRACTED.fullmatch(word):
+            words += [(word[:1], start, start + 1), (word[1:], start + 1, end)]
+        elif (said_of := _IS.fullmatch(word)) and _DESCRIBED.match(text, end):  # `Una's the one with …`
+            words += [(said_of[1], start, start + said_of.end(1)), ("is", start + said_of.end(1), end)]
+        elif compound := _COMPOUND.fullmatch(word):
+            words += [(compound[1], start, start + compound.end(1)), (compound[2], start + compound.end(1), end)]
+        else:
+            words.append((word, start, end))
+    return words
+
+
+_MARKERS_OF_NAMES = frozenset(marker for marker, _ in MARKERS if " " not in marker)
+
+
+def _keeps_its_point(word: str) -> bool:
+    """Whether a point behind a word shortens it: `Mrs.`, `J.H.`, `geb.` (but not `born.`, which ends a sentence)."""
+    marks_name = fold(word[:-1]) in _MARKERS_OF_NAMES and len(word) < 6
+    return marks_name or bool(_TITLED.fullmatch(word) or _ABBREVIATED.fullmatch(word))
+
+
+def _is_phrase(word: str) -> bool:
+    plain = " ".join(piece for piece in re.split(r"[.-]+", fold(word)) if piece)
+    return plain in _WHOLE
+
+
+def _plain(word: str) -> str:
+    return fold(word).replace("’", "'").rstrip(".")
+
+
+_MARKS_OF = {
+    "comma": ",/",
+    "end": ";.\n•|",
+    "colon": ":",
+    "dash": "–—-=*¿¡",
+    "open": "([",
+    "close": ")]",
+    "and": "&+",
+    "hash": "#",
+}
+_MARKS = {mark: kind for kind, marks in _MARKS_OF.items() for mark in marks}
+
+
+def _elements(words: Sequence[Word]) -> Iterator[Element]:
+    plain = [_plain(word) or word for word, _, _ in words]
+    at = 0
+    while at < len(words):
+        word, start, end = words[at]
+        kind, length, phrase = _longest(plain, words, at)
+        if length == 1 and (exactly := small_words.BEFORE_EXACTLY.get(word)):
+            yield Element(exactly, word, start, end)
+        elif kind:
+            end = words[at + length - 1][2]
+            value = kind.removeprefix("ordinal ") if kind.startswith("ordinal") else ""
+            kind = "ordinal" if value else kind
+            told = " ".join(piece for piece, _, _ in words[at : at + length])
+            yield Element(kind, told, start, end, int(value or 0), phrase)
+        elif word.startswith("~~"):  # struck out: kept beside who stands in its place
+            yield Element("note", word, start, end)
+        elif digits := re.match(r"\d+", word):
+            ordinal = re.fullmatch(rf"\d+{_ENDING}", word) is not None
+            yield Element("ordinal" if ordinal else "number", word, start, end, int(digits[0][:6]))
+        else:
+            yield Element(_MARKS.get(word, "word"), word, start, end)
+        at += length
+
+
+def _phrases() -> dict[str, list[tuple[tuple[str, ...], str]]]:
+    """Every phrase by the first two letters of its first word, the longest first."""
+    rows = [(phrase, kind) for kind, phrase in (*table.WORDS_BETWEEN, *table.PLACE_PHRASES)]
+    rows += [(word, f"ordinal {number}") for number, word in table.ORDINALS]
+    by_start: dict[str, list[tuple[tuple[str, ...], str]]] = {}
+    for phrase, kind in rows:
+        words = tuple(fold(phrase).split())
+        by_start.setdefault(words[0][:2].rstrip("*"), []).append((words, kind))
+    for found in by_start.values():
+        found.sort(key=lambda row: -len(row[0]))
+    return by_start
+
+
+_BY_START = _phrases()
+_WHOLE = frozenset(" ".join(words) for rows in _BY_START.values() for words, _ in rows)
+ROW_NAMES = {1: "front", 2: "second", 3: "third", 4: "fourth", 5: "fifth"}
+"""Rows that are counted, from the front; any further one is the back row."""
+
+FROM_THE_BACK = {1: "back"} | {number: f"{ROW_NAMES[number]} from the back" for number in (2, 3, 4)}
+"""Rows that are counted from the back."""
+
+ROW_KINDS = frozenset((*table.ROW_CLASSES, *ROW_NAMES.values(), *FROM_THE_BACK.values()))
+PLACES = frozenset((*ROW_KINDS, *table.SIDES, *table.DIRECTIONS, *table.ORDERS))
+"""Kinds of elements that tell a place in the picture."""
+
+_SMALL_KINDS = ("and", "with", "my", "verb")
+
+
+def _longest(plain: Sequence[str], words: Sequence[Word], at: int) -> tuple[str, int, str]:
+    """The kind and the length of the longest phrase that begins here, and the phrase; '' and 1 for none."""
+    first = plain[at]
+    for start in (first[:2], first[:1]):
+        for phrase, kind in _BY_START.get(start, ()):
+            end = at + len(phrase)
+            near = zip(plain[at:end], phrase, strict=False)
+            if end > len(plain) or not all(_same(word, wanted) for word, wanted in near):
+                continue
+            large = words[at][0][:1].isupper() and at
+            if kind == "with" and len(phrase) == 1 and words[at][0].endswith("."):
+                continue  # `Dr. med.`
+            if large and (kind in _SMALL_KINDS or (kind.startswith("ordinal") and token_of(words[at][0]).is_given)):
+                continue
+            return kind, len(phrase), " ".join(phrase)
+    return "", 1, ""
+
+
+def _same(word: str, wanted: str) -> bool:
+    return word.startswith(wanted[:-1]) if wanted.endswith("*") else word == wanted
+
+
+def _bracketed(elements: list[Element], text: str) -> list[Element]:
+    """With each bracket, and brackets inside it, as one note."""
+    gathered: list[Element] = []
+    at = 0
+    while at < len(elements):
+        element = elements[at]
+        end = _closing(elements, at) if element.kind == "open" else 0
+        if element.kind == "close" and gathered and gathered[-1].kind in ("number", "ordinal"):
+            gathered[-1] = replace(gathered[-1], kind="number")
+            at += 1
+            continue
+        if end:
+            inside = tuple(counted_elements(elements[at + 1 : end], text))
+            told = text[element.end : elements[end].start].strip()
+            gathered.append(replace(element, kind="note", text=told, end=elements[end].end, inside=inside))
+            at = end
+        else:
+            gathered.append(replace(element, kind="word") if element.kind in ("open", "close") else element)
+        at += 1
+    return gathered
+
+
+def _closing(elements: Sequence[Element], start: int) -> int:
+    """The index of the bracket that closes the one at `start`; 0 if none does."""
+    depth = 0
+    for at in range(start, len(elements)):
+        depth += {"open": 1, "close": -1}.get(elements[at].kind, 0)
+        if not depth:
+            return at
+    return 0
+
+
+def counted_elements(elements: Sequence[Element], text: str) -> list[Element]:
+    """`second row` as one row, `third from the left` as one position."""
+    joined: list[Element] = []
+    at = 0
+    elements = _numbers_alone(elements)
+    while at < len(elements):
+        kinds = [element.kind for element in elements[at : at + 3]]
+        place, length = _counted(elements[at : at + 3], kinds)
+        if length:
+            joined.append(_over(place, elements[at : at + length], text))
+        else:
+            length = 1 + _whose(elements, at)
+            joined.append(_over(elements[at], elements[at : at + length], text) if length > 1 else elements[at])
+        at += length
+    return joined
+
+
+def _over(place: Element, elements: Sequence[Element], text: str) -> Element:
+    """A place that takes all these elements."""
+    start, end = elements[0].start, elements[-1].end
+    return replace(place, start=start, end=end, text=text[start:end])
+
+
+def _whose(elements: Sequence[Element], at: int) -> int:
+    """How many elements behind a row or a side say whose it is (`in front of him`); `behind her mother` says not."""
+    if elements[at].kind not in PLACES:
+        return 0
+    for length in (2, 1):
+        behind = elements[at + 1 : at + 1 + length]
+        following = elements[at + 1 + length : at + 2 + length]
+        is_kin = bool(following) and (following[0].plain in KIN_WORDS or following[0].plain in table.NOUNS)
+        told = " ".join(element.plain for element in behind)
+        if told in small_words.PRONOUNS and not is_kin and behind[0].text.islower():
+            return len(behind)
+    return 0
+
+
+def _numbers_alone(elements: Sequence[Element]) -> list[Element]:
+    """Without the point behind a number that counts, and without `No.` before one."""
+    kept: list[Element] = []
+    listed = _counts_on(elements)
+    for at, element in enumerate(elements):
+        following = elements[at + 1].kind if at + 1 < len(elements) else ""
+        before = kept[-1] if kept else None
+        is_row = following == "row" or (before is not None and before.kind == "row")
+        if is_row and element.text in ROMANS:
+            kept.append(replace(element, kind="number", value=ROMANS[element.text]))
+            continue
+        if element.plain in small_words.CARDINALS and before is not None and before.kind == "row":
+            kept.append(replace(element, kind="number", value=small_words.CARDINALS[element.plain]))
+            continue
+        if kept and kept[-1].plain in table.NUMBER_WORDS and element.plain in small_words.CARDINALS:
+            kept[-1] = replace(element, kind="number", value=small_words.CARDINALS[element.plain])
+            continue
+        if (
+            element.plain in ("one", "person")
+            and before is not None
+            and before.kind == "ordinal"
+            and following in PLACES
+        ):
+            continue
+        touches = before is not None and before.kind == "number" and before.end == element.start
+        if element.text == "." and touches and (listed or following in ("row", *PLACES)):
+            continue
+        if (element.plain in table.NUMBER_WORDS or element.kind == "hash") and following == "number":
+            continue
+        kept.append(element)
+    return kept
+
+
+def _counts_on(elements: Sequence[Element]) -> bool:
+    """Whether the numbers with a point behind them count people: the first element is one, or they count from 1."""
+    dotted = [element.value for element, point in pairwise(elements) if element.kind == "number" and point.text == "."]
+    return elements[:1] != [] and (
+        elements[0].kind == "number" or (len(dotted) > 1 and dotted == [*range(1, len(dotted) + 1)])
+    )
+
+
+def _counted(elements: Sequence[Element], kinds: Sequence[str]) -> tuple[Element, int]:
+    """A row or a position that is counted, and how many elements it takes (0 for none)."""
+    first = elements[0]
+    counts = ("ordinal", "number")
+    number = next((element.value for element in elements[:2] if element.kind in counts), 0)
+    if from_end := _row_from_end(kinds, number):
+        return replace(first, kind=from_end[0]), from_end[1]
+    if kinds[:2] in (["ordinal", "row"], ["number", "row"], ["row", "number"], ["row", "ordinal"]):
+        return replace(first, kind=ROW_NAMES.get(number, "back")), 2
+    if kinds[1:2] == ["row"] and first.kind == "word":
+        for row, stems in table.ROW_ADJECTIVES:
+            if first.plain.startswith(stems):
+                return replace(first, kind=row), 2
+    for count, side in ((0, 1), (1, 0)):
+        if len(kinds) > 1 and (kinds[count] == "ordinal" or (kinds[count] == "number" and side)):
+            phrase = elements[side].phrase
+            if phrase in _FROM["from_left"] or phrase in _FROM["from_right"]:
+                kind = "position" if phrase in _FROM["from_left"] else "from the right"
+                return replace(first, kind=kind, value=elements[count].value), 2
+    return first, 0
+
+
+def _row_from_end(kinds: Sequence[str], number: int) -> tuple[str, int] | None:
+    """The row of `second row from the back`, `row 2 from the back`, `second from the back`; its length in elements."""
+    counted = [("number" if kind == "ordinal" else kind) for kind in kinds]
+    whole = sorted(counted[:2]) == ["number", "row"]
+    end = counted[2:3] if whole else counted[1:2]
+    if end not in (["from_back"], ["from_front"]) or not (whole or counted[0] == "number"):
+        return None
+    name = (FROM_THE_BACK if end == ["from_back"] else ROW_NAMES).get(number, "")
+    return (name, 3 if whole else 2) if name else None
+
+
+_FROM = {
+    kind: frozenset(fold(phrase) for row, phrase in table.PLACE_PHRASES if row == kind)
+    for kind in ("from_left", "from_right")
+}

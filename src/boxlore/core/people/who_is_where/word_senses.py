@@ -1,0 +1,244 @@
+"""What an element is where it stands: small words are plain words where nothing needs them (`reader`).
+
+`on`, `son` and `a` are words of several languages, `behind` is a row or a word: what stands before and behind decides.
+"""
+
+from collections.abc import Sequence
+
+from boxlore.core.people.names.tokens import token_of
+from boxlore.core.people.names.traditions import IBERIAN_GIVEN
+from boxlore.core.people.who_is_where import position_words_table as table
+from boxlore.core.people.who_is_where.item_words import (
+    before_place,
+    begins_person,
+    is_description,
+    is_my,
+    is_of_several,
+    share_kin,
+    stands_for_me,
+)
+from boxlore.core.people.who_is_where.kin_words import is_oblique_kin, relation
+from boxlore.core.people.who_is_where.reader_state import Reader
+from boxlore.core.people.who_is_where.small_words_table import ARTICLES, EVERYONE, OF_THINGS, WITH
+from boxlore.core.people.who_is_where.tokens import PLACES, ROW_KINDS, ROW_NAMES, Element
+
+BESIDE_SIDES = ("left", "right")
+
+
+def _beside_somebody(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    """The kind of an element of `Dot is to the left of Nora`, `in front of Nora is Dot`, `next to Nora is Dot`, where
+    one is told beside another; an empty string for any other."""
+    kinds = [following.kind for following in further[:2]]
+    if element.plain == "of" and reader.previous in (*PLACES, "with", "opens beside") and further[:1]:
+        if describes_last(reader) and any(following.kind == "verb" for following in further[1:4]):
+            return "beside"  # `the boy in front of Anna is Tom`
+        return "of" if further[0].is_large and not reader.words else ""
+    if element.kind == "verb" and reader.opens_beside and reader.words and begins_person(further):
+        reader.opens_beside = False
+        return "and"
+    is_of = further[:1] != () and len(further) > 1 and further[0].plain == "of" and further[1].is_large
+    opens = not reader.words and len(reader.items) == reader.part_begins
+    if opens and element.kind == "with" and kinds[:1] == ["word"] and further[0].is_large:
+        return "opens beside" if any(following.kind == "verb" for following in further[1:4]) else ""
+    if element.kind == "nextto" and is_of:  # `either side of Nora`
+        return "with"
+    if element.kind in BESIDE_SIDES and is_of:
+        return "opens beside" if opens else "with"
+    return ""
+
+
+def _joins_family_names(reader: Reader, element: Element, further: Sequence[Element]) -> bool:
+    """Whether `y` stands between two family names: `José Ruibarbo y Cifuentes`."""
+    names = [token_of(word.text) for word in reader.words]
+    if element.text not in ("y", "i", "e") or len(names) < 2 or names[-1].is_given:
+        return False
+    if not (names[0].is_given or names[0].plain in IBERIAN_GIVEN):
+        return False
+    last = further[0] if further and (len(further) < 2 or further[1].kind not in ("word", "my")) else None
+    return last is not None and last.is_large and last.kind == "word" and not token_of(last.text).is_given
+
+
+_ALSO_IS = ("ir",)
+"""`is` of one language that is `and` of another one (Latvian, Lithuanian)."""
+
+
+def kind_here(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    """The kind of an element where it stands: what the first rule says that knows it, else its own kind."""
+    for rule in _RULES:
+        if kind := rule(reader, element, further):
+            return kind
+    alone = ("ordinal", "row", "from_left", "from_right", "from_back", "from_front", "and", "with", "verb")
+    return "word" if element.kind in alone else element.kind
+
+
+def _order(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    """`From the top: …` is an order; behind `clockwise` it says no more than where that begins."""
+    if element.kind != "from_back" or element.phrase not in ("from the top", "down"):
+        return ""
+    if reader.previous in table.ORDERS:
+        return "of"
+    return "top to bottom" if further and further[0].kind == "colon" and not reader.words else ""
+
+
+def _no_place(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    """Words of a place that are none here: the initial of `L. Brockway`, `Una's left hand`, `in front of the house`."""
+    if not further or element.kind not in (*ROW_KINDS, *table.SIDES):
+        return ""
+    first = further[0]
+    if element.kind in table.SIDES and len(element.plain) == 1 and element.text.endswith("."):
+        return "word" if first.kind == "word" and first.is_large and not token_of(first.text).is_given else ""
+    if element.kind in table.SIDES and element.plain == element.phrase and " " not in element.text:
+        of_somebody = bool(reader.words) and reader.words[-1].plain.endswith("'s")
+        return "word" if of_somebody and first.kind == "word" and not first.is_large else ""
+    behind = further[1:] if first.plain == "of" else further
+    if not element.plain.endswith(("front", "behind", "back")) or len(behind) < 2:
+        return ""
+    noun = behind[1]
+    is_person = bool(relation(noun)) or table.NOUNS.get(noun.plain) in ("one", "many") or noun.kind != "word"
+    return "word" if behind[0].plain in ("the", "a", "an") and not (is_person or noun.is_large) else ""
+
+
+def _everyone(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    """`All of us`, which is a row in Estonian (`all`)."""
+    if element.kind not in ROW_KINDS or element.phrase not in EVERYONE or not further:
+        return ""
+    behind = further[0].kind in ("my", *ROW_KINDS) or further[0].plain in ("the", "of", "but", "except", "in")
+    return "word" if behind or " " in element.text else ""
+
+
+def _of_kin(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    """Small words that are `my` of one language, and words of kin that are `are` of another (`son`)."""
+    if not further:
+        return ""
+    if element.kind in ("and", "with", "verb") and not reader.words and is_my(element) and relation(further[0]):
+        return "my"
+    is_kin = element.kind == "verb" and relation(element) and further[0].is_large
+    return "kin" if is_kin and not describes_somebody(reader) else ""
+
+
+def _me(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    if element.kind != "me":
+        return "me" if reader.joined and not reader.words and stands_for_me(element, further) else ""
+    if reader.words and element.plain == "me" and further:
+        return "and" if further[0].is_large or relation(further[0]) else "me"  # Māori: `Hēmi me Mere`
+    return ""
+
+
+def _weak(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    """A row or a side that is a plain word too; but `behind her` is a row."""
+    is_weak = element.kind in PLACES and element.phrase in table.WEAK and " " not in element.text
+    return "word" if is_weak and not _is_head(element, further, reader) else ""
+
+
+def _and(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    if element.kind != "and":
+        return ""
+    if reader.previous == "position before":
+        return "of"
+    if not reader.words and element.plain in _ALSO_IS and begins_person(further) and describes_somebody(reader):
+        return "verb"
+    if reader.words and (_joins_family_names(reader, element, further) or share_kin(reader.words[-1], further)):
+        return "word"
+    joins = bool(further) and (reader.words or reader.items) and further[0].kind not in ("comma", "end")
+    doubtful = len(element.text) == 1 and element.text not in "&+"
+    sure = not doubtful or ((reader.words or reader.previous in PLACES) and begins_person(further))
+    return "and" if joins and sure else "word"
+
+
+def _with(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    if element.kind != "with":
+        return ""
+    if (not further or further[0].kind in ("comma", "end")) and element.phrase in WITH:
+        return "word"  # `Torsten är inte med`
+    if further and is_oblique_kin(further[0]) and not (len(further) > 1 and further[1].is_large):
+        return "beside"  # `с внуком`
+    opens = bool(further) and further[0].kind == "verb" and not reader.words  # `op schoot zit kleine Jaap`
+    if reader.words and len(further) > 1 and further[0].plain in OF_THINGS and _is_thing(further[1]):
+        return "beside"  # `Anna mit dem Hut`
+    if further and (reader.words or reader.items) and begins_person(further[1:] if opens else further):
+        return "with"
+    behind_place = reader.previous in PLACES and len(reader.items) > reader.part_begins and bool(reader.behind)
+    told = any(word.is_large for word in reader.words) or behind_place
+    return "beside" if told and len(element.text) > 2 else "word"
+
+
+def _is_thing(element: Element) -> bool:
+    """A German noun that is neither a name nor somebody."""
+    is_one = table.NOUNS.get(element.plain) == "one" or relation(element)
+    return element.is_large and not (is_one or token_of(element.text).is_given)
+
+
+def _ordinal(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    if element.kind != "ordinal" or not further:
+        return ""
+    many = len(reader.items) - reader.part_begins + bool(reader.words) > 1
+    if many and [piece.kind for piece in further[:2]] == ["and", "position"]:
+        return "position before"
+    if before_place(reader.words):
+        return ""
+    leads = all(word.plain in ARTICLES for word in reader.words)
+    goes_on = (
+        leads
+        and begins_person(further)
+        and any(item.position > 0 or item.side for item in reader.items[reader.part_begins :])
+    )
+    if further[0].kind in ("colon", "dash") and reader.row in ROW_NAMES.values() and element.value in ROW_NAMES:
+        return ROW_NAMES[element.value]  # `first row: …; second: …`
+    return "position" if further[0].kind in ("verb", "colon", "dash") or goes_on else ""
+
+
+def _verb(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    if element.kind != "verb" or not further:
+        return ""
+    touches = further[0].kind in (*PLACES, "position", "from the right", "colon", "verb")
+    tells = begins_person(further) and (not reader.words or describes_somebody(reader))
+    return "verb" if touches or tells else ""
+
+
+def _dash(reader: Reader, element: Element, further: Sequence[Element]) -> str:
+    if element.kind != "dash":
+        return ""
+    tells = bool(further) and begins_person(further) and describes_somebody(reader)
+    return "comma" if reader.words else "verb" if tells else ""
+
+
+def describes_somebody(reader: Reader) -> bool:
+    """Whether what was told last describes somebody whom a name may follow: `the girl in front`."""
+    if reader.words:
+        return is_description(reader.words) or is_of_several(reader.words)
+    return describes_last(reader)
+
+
+def describes_last(reader: Reader) -> bool:
+    return len(reader.items) > reader.part_begins and reader.items[-1].is_described
+
+
+_POSTURES = ("verb", "standing", "seated", "kneeling", "lying")
+
+
+def _is_head(element: Element, further: Sequence[Element], reader: Reader) -> bool:
+    """Whether a row that is also a plain word is told as one: before a colon or a direction, or behind a name alone."""
+    kinds = [following.kind for following in further[:2]]
+    following = kinds[0] if kinds else ""
+    if following in ("colon", "dash", *table.DIRECTIONS) or (
+        kinds[1:] and following == "comma" and kinds[1] in table.DIRECTIONS
+    ):
+        return True
+    if following == "note" and any(piece.kind in table.DIRECTIONS for piece in further[0].inside):
+        return True
+    if following in (*ROW_KINDS, *table.SIDES, "position", "from the right", "nextto"):
+        return True
+    if not reader.words and following in ("my", "word") and not further[0].is_large and begins_person(further):
+        return True
+    if following == "verb":
+        return not reader.words or reader.words[-1].plain in table.BEFORE_A_PLACE or is_description(reader.words)
+    if reader.previous in _POSTURES and (reader.words or reader.items) and further and begins_person(further):
+        return True  # `Fred stands behind Nell`: his row
+    if reader.behind is False and not reader.words and following == "word" and further[0].is_large:
+        return True
+    ends = following in ("", "comma", "end", "and")
+    return ends and bool(reader.words or reader.items) and len(element.text) > 1
+
+
+_RULES = (_order, _no_place, _everyone, _beside_somebody, _of_kin, _me, _weak, _and, _with, _ordinal, _verb, _dash)
+"""In the order in which they are asked."""

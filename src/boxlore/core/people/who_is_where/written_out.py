@@ -1,0 +1,95 @@
+"""Who stands where: one person's place in a picture, and a whole list of them written out.
+
+“front row, left to right: Anna, ?, Ruth; back row, left to right: Tom (her son)”. Positions count from the left of the
+picture, from 1; rows are written front row first (common practice, no source). `reader` reads such lists back, and
+many other wordings.
+"""
+
+import re
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, field
+
+ROWS = (
+    "front", "kneeling", "lying", "seated", "second", "middle", "third", "standing", "fourth", "fifth",
+    "fourth from the back", "third from the back", "second from the back", "back",
+    "clockwise", "counterclockwise", "top to bottom", "bottom to top", "diagonally",
+)  # fmt: skip
+"""Rows from the front of the picture to the back, and two orders around it."""
+
+ORDER = {"": 0} | {name: at for at, name in enumerate(ROWS, 1)}
+
+NO_ROWS = (
+    "seated",
+    "standing",
+    "kneeling",
+    "lying",
+    "clockwise",
+    "counterclockwise",
+    "top to bottom",
+    "bottom to top",
+    "diagonally",
+    "",
+)
+"""Those that are written without the word “row”."""
+
+_NOTE = re.compile(r"^(.*?)\s*\(([^()]*)\)$", re.DOTALL)
+
+
+@dataclass(frozen=True, slots=True)
+class Placed:
+    """One person: `words` as told, empty for someone whom nobody knows; `note` what was said beside the name.
+
+    `position` is 0 where no place is told. `asks` is the question where something is in doubt; where `is_person` is
+    false the words may be nobody's, and nobody is to be made of them. `family` is a family name that is told for
+    several people together (`Tom and Leida Rourke`), a proposal.
+    """
+
+    words: str
+    position: int
+    row: str = ""
+    note: str = ""
+    unsure: bool = False
+    asks: str = field(default="", compare=False)
+    is_person: bool = field(default=True, compare=False)
+    family: str = field(default="", compare=False)
+
+
+def note_of(words: str) -> str:
+    """What stands in brackets behind a name."""
+    match = _NOTE.match(words.strip())
+    return match[2].strip() if match and match[1] else ""
+
+
+def write_placed(people: Iterable[Placed]) -> str:
+    """The same back: numbers where there are no rows, else rows, front row first, left to right."""
+    everyone = list(people)
+    rows = sorted({person.row for person in everyone}, key=lambda row: (ORDER.get(row, len(ORDER)), row))
+    groups = [_row_back(row, [person for person in everyone if person.row == row]) for row in rows]
+    return "; ".join(groups)
+
+
+def _row_back(row: str, people: Sequence[Placed]) -> str:
+    ordered = sorted(people, key=lambda person: person.position)
+    consecutive = [person.position for person in ordered] == list(range(1, len(ordered) + 1))
+    if row in ROWS[ROWS.index("clockwise") :]:
+        return f"{row}: {', '.join(_back(person) for person in ordered)}"
+    if row and consecutive and not any("," in person.words or _joined(person.words) for person in ordered):
+        names = ", ".join(_back(person) for person in ordered)
+        return f"{row_words(row)}, left to right: {names}"
+    names = "; ".join(f"{person.position} {_back(person)}" for person in ordered)
+    return f"{row_words(row)}, left to right: {names}" if row else names
+
+
+def row_words(row: str) -> str:
+    """`back` → `back row`, `second from the back` → `second row from the back`; `seated` as it is."""
+    number, from_back, _ = row.partition(" from the back")
+    return row if row in NO_ROWS else f"{number} row{from_back}"
+
+
+def _joined(words: str) -> bool:
+    return " and " in f" {words} " or " & " in words
+
+
+def _back(person: Placed) -> str:
+    name = "?" if not person.words else f"{person.words}?" if person.unsure else person.words
+    return f"{name} ({person.note})" if person.note else name

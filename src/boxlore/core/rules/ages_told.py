@@ -1,0 +1,115 @@
+"""Ages that are told (“about five years old”), compared with the person's birth and the picture's date.
+
+Derived: an age in whole years is the time from birth to picture, give or take a year for the birthday; “about” allows
+two years more (common practice, no source). The age is taken to be that of the person named last before it in the
+same sentence, else of the only person in the picture; if there are several, nothing is said.
+
+    age    = [about] ("age" / "aged" / "at age" / "at the age of") [about] number
+           / [about] number ("years old" / "year-old" / "years of age" / ...)
+    about  = "about" / "around" / "some" / "perhaps" / "nearly" / "almost"
+    number = digits / "one" ... "twenty"
+
+Example: a picture of 1912 with the story `Aino, about five years old`; if Aino was born in 1899, she was 12 or 13 and
+it is asked which is right.
+"""
+
+import re
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+
+from boxlore.core.dates import against_a_life
+from boxlore.core.dates.calendars import to_number
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.fields.table import OWN
+from boxlore.core.findings import Finding, Severity, make_finding
+from boxlore.core.people.person import Person
+from boxlore.core.records.item_record import Record, StatementView
+from boxlore.core.statements import fold
+
+_WORDS = (
+    "one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen "
+    "eighteen nineteen twenty"
+).split()
+_NUMBER = rf"(?P<{{0}}>\d{{{{1,3}}}}|{'|'.join(_WORDS)})"
+_AGE = re.compile(
+    r"\b(?P<about>about |around |some |perhaps |nearly |almost )?(?:"
+    + r"(?:aged?|at the age of|at age) (?P<about2>about |around )?"
+    + _NUMBER.format("after")
+    + r"|"
+    + _NUMBER.format("before")
+    + r"[ -](?:years?[ -]old|year-old|years? of age))\b"
+)
+_TOLD = ("story", "inscription", "occasion", "title", "note")
+
+
+@dataclass(frozen=True, slots=True)
+class _Age:
+    """An age found in words: the years told, how many more or fewer they may be, and where in the words it stands."""
+
+    years: int
+    slack: int
+    at: int
+    words: str
+
+
+def ages_told(record: Record, people: Mapping[str, Person]) -> Iterator[Finding]:
+    """A finding for each age told of an item that does not fit the person's birth and the item's date."""
+    date_view = record.first("date")
+    span = _days(date_view.date) if date_view else None
+    if span is None:
+        return
+    registered = [person for shown in record.shown() if (person := people.get(shown.person)) is not None]
+    for name in (*_TOLD, *(name for name in record.told if name.startswith(OWN))):
+        for view in record.all(name):
+            for age in _ages(view.words):
+                person = _whose(view, age, registered)
+                born = _days(person.born) if person else None
+                if person is None or born is None:
+                    continue
+                fewest, oldest = (span[0] - born[1]) / 365.2425, (span[1] - born[0]) / 365.2425
+                if age.years + 1 + age.slack < fewest or age.years - age.slack > oldest:
+                    yield _age_finding(record, person, age, max(int(fewest), 0), int(oldest))
+
+
+def _ages(words: str) -> Iterator[_Age]:
+    folded = fold(words)
+    for match in _AGE.finditer(folded):
+        text = match["after"] or match["before"]
+        years = int(text) if text.isdigit() else _WORDS.index(text) + 1
+        about = match["about"] or match["about2"]
+        yield _Age(years, 2 if about else 0, match.start(), match[0])
+
+
+def _whose(view: StatementView, age: _Age, registered: list[Person]) -> Person | None:
+    """The person whose age it is (see the top of the file); None if that is not clear."""
+    before = re.split(r"[.;!?]", fold(view.words)[: age.at])[-1]
+    named = [
+        (before.rfind(fold(form)), person)
+        for person in registered
+        for call in (*person.calls, person.name)
+        for form in (call, call.split()[0] if call else "")
+        if form and re.search(rf"(?<!\w){re.escape(fold(form))}(?!\w)", before)
+    ]
+    if named:
+        return max(named, key=lambda pair: pair[0])[1]
+    return registered[0] if len(registered) == 1 else None
+
+
+def _days(date: DateReading | None) -> tuple[int, int] | None:
+    """The first and the last day that a date may mean, as numbers of days; None if either is open."""
+    if date is None or date.edtf is None:
+        return None
+    first, last = against_a_life.possible(date.edtf)
+    if first is None or last is None:
+        return None
+    return to_number(*first), to_number(*last)
+
+
+def _age_finding(record: Record, person: Person, age: _Age, youngest: int, oldest: int) -> Finding:
+    then = f"{youngest} to {oldest}" if youngest != oldest else str(oldest)
+    if oldest < 0:
+        then = "not yet born"
+    message = f"“{age.words.strip()}” is told of {person.name}, who was {then} ({record.date_display}): which is it?"
+    source = "derived; one year for the birthday, two more for “about”: common practice, no source"
+    because = [f"born {person.born.display}"] if person.born else []
+    return make_finding("date.age-told", Severity.ASK, message, source, *because)

@@ -1,0 +1,381 @@
+"""The elements of a finding aid in its two dialects: EAD3 1.1.1 (Society of American Archivists, 2019) and EAD 2002.
+
+Both dialects say the same. In EAD3 a name stands in `part`, and dates and extents are structured; in EAD 2002 they
+are plain text. `Dialect` writes what both share and EAD3; `Ead2002` overrides what differs.
+"""
+
+from collections.abc import Iterable, Sequence
+from typing import Any
+
+from lxml import etree
+
+from boxlore.core.crosswalk.captions import NATURE
+from boxlore.core.crosswalk.dublin_core import CollectionFacts, authority_form, process_term, size_words
+from boxlore.core.crosswalk.extent import Extent, plural
+from boxlore.core.dates.edtf_values import plain_iso
+from boxlore.core.people.firms import is_firm
+from boxlore.core.places.reading import full_name
+from boxlore.core.records.item_record import PersonShown, Record
+from boxlore.exports.escaping import clean
+
+RELATORS = {"person": "depicted", "named": "named, not shown", "photographer": "photographer"}
+DACS = "Describing Archives: A Content Standard (DACS)"
+DESCRIPTION_RIGHTS = "http://creativecommons.org/publicdomain/zero/1.0/"
+"""The licence of the description itself (DACS 8.2): public domain, so that an archive may use and change it."""
+
+SOFTWARE = "Boxlore"
+
+
+def _name_element(words: str) -> str:
+    """`persname`, or `corpname` for a photographer's studio or firm (EAD3 Tag Library, `corpname`)."""
+    return "corpname" if is_firm(words) else "persname"
+
+
+class Dialect:
+    """EAD3, and the base of EAD 2002. A method adds one element, or a group of them, to a parent."""
+
+    namespace = "http://ead3.archivists.org/schema/"
+    name = "ead3"
+    nsmap: Any = {None: "http://ead3.archivists.org/schema/"}  # noqa: RUF012  # read only; lxml keys the default by None
+    dsc: dict[str, str] = {}  # noqa: RUF012  # read only
+
+    def tag(self, name: str) -> str:
+        """An element's name with its namespace, as lxml writes it."""
+        return f"{{{self.namespace}}}{name}"
+
+    def element(self, name: str, **attributes: str) -> etree._Element:
+        """A new element without parent. Underlines in the names of attributes are left out."""
+        cleaned = {key.replace("_", ""): clean(words) for key, words in attributes.items()}
+        return etree.Element(self.tag(name), cleaned, nsmap=self.nsmap)
+
+    def add(self, parent: etree._Element, name: str, words: str = "", **attributes: str) -> etree._Element:
+        """Add a child with these words as its text; returns the child."""
+        child = etree.SubElement(parent, self.tag(name), {key: clean(value) for key, value in attributes.items()})
+        if words:
+            child.text = clean(words)
+        return child
+
+    def paragraphs(self, name: str, words: Iterable[str], **attributes: str) -> etree._Element:
+        """A new element without parent, with a `p` for each of the words."""
+        element = self.element(name, **attributes)
+        for paragraph in words:
+            self.add(element, "p", paragraph)
+        return element
+
+    def label(self, words: str) -> dict[str, str]:
+        """The attribute that says of what kind an identifier is."""
+        return {"localtype": words}
+
+    def container(self, did: etree._Element, kind: str, label: str) -> None:
+        """The box or folder that holds the item."""
+        self.add(did, "container", label, localtype=kind)
+
+    def unitid(self, did: etree._Element, number: str, ident: str) -> None:
+        """The item's number and its UUID (DACS 2.1)."""
+        self.add(did, "unitid", number, identifier=f"urn:uuid:{ident}")
+
+    def date(self, did: etree._Element, record: Record) -> None:
+        """The item's date (DACS 2.4)."""
+        dated(self, did, record)
+
+    def date_range(self, did: etree._Element, extent: Extent) -> None:
+        """The years of the whole collection (DACS 2.4)."""
+        if extent.years == "undated":
+            self.add(did, "unitdate", "undated", unitdatetype="inclusive")
+            return
+        structured = self.add(did, "unitdatestructured", unitdatetype="inclusive")
+        first, last = extent.earliest or extent.latest, extent.latest or extent.earliest
+        range_element = self.add(structured, "daterange")
+        self.add(range_element, "fromdate", first[:4], standarddate=first)
+        self.add(range_element, "todate", last[:4], standarddate=last)
+
+    def extent(self, did: etree._Element, record: Record) -> None:
+        """What the item is, and its size (DACS 2.5)."""
+        kind = NATURE.get(record.kind, record.kind)
+        self._counted(did, "1", plural(kind), size_words(record))
+
+    def _counted(self, did: etree._Element, quantity: str, unit: str, size: str = "", coverage: str = "whole") -> None:
+        """An extent such as `20 photographs`. `size` is in mm; `coverage` is whole, or part of several extents."""
+        described = self.add(did, "physdescstructured", coverage=coverage, physdescstructuredtype="materialtype")
+        self.add(described, "quantity", quantity)
+        self.add(described, "unittype", unit)
+        if size:
+            self.add(described, "dimensions", size, unit="mm")
+
+    def origination(self, did: etree._Element, takers: Sequence[PersonShown], facts: CollectionFacts) -> None:
+        """Those who took the picture (DACS 2.6)."""
+        for taker in takers:
+            origination = self.add(did, "origination")
+            self.person(origination, authority_form(taker, facts.people), "photographer")
+
+    def person(self, parent: etree._Element, words: str, relator: str) -> None:
+        """A name with what the person is to the item, such as `depicted`."""
+        self.add(self.add(parent, _name_element(words), relator=relator), "part", words)
+
+    def note(self, did: etree._Element, words: str) -> None:
+        """A note, such as the inscription."""
+        self.add(did, "didnote", words)
+
+    def scans(self, did: etree._Element, scans: Sequence[tuple[str, str]]) -> None:
+        """Links to the scans, as (path, side). A `daoset` must hold at least two, so a single scan stands alone."""
+        parent = self.add(did, "daoset", coverage="whole") if len(scans) > 1 else did
+        for path, side in scans:
+            dao = self.add(
+                parent, "dao", daotype="derived", href=f"../{path}", coverage="whole" if side == "recto" else "part"
+            )
+            self.add(self.add(dao, "descriptivenote"), "p", side)
+
+    def access_points(self, item: etree._Element, record: Record, facts: CollectionFacts) -> None:
+        """The people, place, process and keywords of the item, under which it can be found."""
+        controlaccess = self.element("controlaccess")
+        for person in record.people:
+            self.person(controlaccess, authority_form(person, facts.people), RELATORS.get(person.role, person.role))
+        self._place(controlaccess, record)
+        if process := record.words("process"):
+            self.genre(controlaccess, process, process_term(record))
+        for keyword in record.all("keyword"):
+            self.add(self.add(controlaccess, "subject"), "part", keyword.words)
+        if len(controlaccess):
+            item.append(controlaccess)
+
+    def _place(self, controlaccess: etree._Element, record: Record) -> None:
+        told_place = record.first("place")
+        if told_place is None:
+            return
+        place = record.place
+        name = self.add(controlaccess, "geogname")
+        self.add(name, "part", full_name(place) if place else told_place.words)
+        if place is not None and place.lat is not None and place.lon is not None:
+            coordinates = f"{place.lat:.2f},{place.lon:.2f}"
+            self.add(name, "geographiccoordinates", coordinates, coordinatesystem="WGS84")
+
+    def genre(self, controlaccess: etree._Element, words: str, term: str) -> None:
+        """The photographic process; `term` is its IRI in the Art & Architecture Thesaurus, or empty."""
+        authority = {"source": "aat", "identifier": term} if term else {}
+        self.add(self.add(controlaccess, "genreform", **authority), "part", words)
+
+    def top(self, facts: CollectionFacts, extent: Extent) -> etree._Element:
+        """The whole document but its components; its last child is `archdesc`."""
+        ead = self.element("ead")
+        self._control(ead, facts)
+        archdesc = self.add(ead, "archdesc", level="collection")
+        self._collection(archdesc, facts, extent)
+        return ead
+
+    def _control(self, ead: etree._Element, facts: CollectionFacts) -> None:
+        control = self.add(ead, "control")
+        self.add(control, "recordid", f"urn:uuid:{facts.id}")
+        title = self.add(self.add(self.add(control, "filedesc"), "titlestmt"), "titleproper")
+        title.text = clean(f"{facts.title}: a finding aid")
+        self.add(control, "maintenancestatus", value="new")
+        agency = self.add(
+            control, "maintenanceagency", **({"countrycode": facts.archive.country} if facts.archive.country else {})
+        )
+        if facts.archive.agency:
+            self.add(agency, "agencycode", facts.archive.agency)
+        self.add(agency, "agencyname", repository_of(facts))
+        declared = self.add(control, "languagedeclaration")
+        self.add(declared, "language", "English", langcode="eng")
+        self.add(declared, "script", "Latin", scriptcode="Latn")
+        self.add(self.add(control, "conventiondeclaration"), "citation", DACS)
+        rights = self.add(control, "rightsdeclaration")
+        self.add(rights, "citation", "CC0 1.0 Universal", href=DESCRIPTION_RIGHTS)
+        self.add(self.add(rights, "descriptivenote"), "p", "The description may be used and changed freely.")
+        event = self.add(self.add(control, "maintenancehistory"), "maintenanceevent")
+        self.add(event, "eventtype", value="created")
+        self.add(event, "eventdatetime", facts.on_day.isoformat(), standarddatetime=facts.on_day.isoformat())
+        self.add(event, "agenttype", value="machine")
+        self.add(event, "agent", SOFTWARE)
+
+    def _collection(self, archdesc: etree._Element, facts: CollectionFacts, extent: Extent) -> None:
+        did = self.add(archdesc, "did")
+        self.repository(did, facts)
+        self.add(did, "unitid", f"urn:uuid:{facts.id}")
+        self.add(did, "unittitle", facts.title)
+        self.date_range(did, extent)
+        self.extents(did, extent)
+        for name in list(extent.creators)[:3]:
+            self.person(self.add(did, "origination"), name, "photographer")
+        self.languages(did, facts)
+        for part in collection_notes(facts, extent):
+            archdesc.append(self.paragraphs(*part))
+
+    def repository(self, did: etree._Element, facts: CollectionFacts) -> None:
+        """Who holds the collection (DACS 2.2)."""
+        self.add(self.add(self.add(did, "repository"), "corpname"), "part", repository_of(facts))
+
+    def extents(self, did: etree._Element, extent: Extent) -> None:
+        """How many items of each kind the collection has (DACS 2.5)."""
+        for kind, count in extent.kinds.most_common():
+            coverage = "whole" if len(extent.kinds) == 1 else "part"
+            self._counted(did, str(count), plural(kind), coverage=coverage)
+
+    def languages(self, did: etree._Element, facts: CollectionFacts) -> None:
+        """The language of the collection (DACS 4.5)."""
+        langmaterial = self.add(did, "langmaterial")
+        self.add(langmaterial, "language", language_name(facts.language), langcode=language_code(facts.language))
+
+
+def dated(dialect: Dialect, did: etree._Element, record: Record) -> None:
+    """Add a date in EAD3. A plain ISO date gets `standarddate`; any other date gets its earliest and latest day.
+
+    An uncertain or approximate date is marked by `certainty`. Words that were read as no date stand alone.
+    """
+    parsed = record.date
+    if parsed is None:
+        dialect.add(did, "unitdate", record.date_display, unitdatetype="inclusive")
+        return
+    structured = dialect.add(did, "unitdatestructured", unitdatetype="inclusive")
+    plain, first, last = plain_iso(parsed), parsed.earliest, parsed.latest
+    bounds = {
+        name: str(day) for name, day in (("notbefore", first), ("notafter", last)) if day and 0 <= day.year <= 9999
+    }
+    if parsed.qualified:
+        structured.set("certainty", "approximate")
+    single = dialect.add(structured, "datesingle", record.date_display)
+    if plain and not parsed.qualified:
+        single.set("standarddate", plain)
+    else:
+        for name, day in bounds.items():
+            single.set(name, day)
+
+
+class Ead2002(Dialect):
+    """EAD 2002, which is deprecated and which archives still ask for."""
+
+    namespace = "urn:isbn:1-931666-22-9"
+    name = "ead2002"
+    nsmap: Any = {None: "urn:isbn:1-931666-22-9"}  # noqa: RUF012  # read only
+    dsc = {"type": "combined"}  # noqa: RUF012  # read only
+
+    def label(self, words: str) -> dict[str, str]:
+        return {"label": words}
+
+    def container(self, did: etree._Element, kind: str, label: str) -> None:
+        self.add(did, "container", label, type=kind)
+
+    def unitid(self, did: etree._Element, number: str, ident: str) -> None:
+        self.add(did, "unitid", number)
+        self.add(did, "unitid", f"urn:uuid:{ident}", type="uuid")
+
+    def date(self, did: etree._Element, record: Record) -> None:
+        parsed = record.date
+        first, last = (parsed.earliest, parsed.latest) if parsed else (None, None)
+        has_bounds = first and last and 0 <= first.year <= 9999 and 0 <= last.year <= 9999
+        normal = {"normal": f"{first}/{last}"} if has_bounds else {}
+        self.add(did, "unitdate", record.date_display, type="inclusive", **normal)
+
+    def date_range(self, did: etree._Element, extent: Extent) -> None:
+        bounds = f"{extent.earliest or extent.latest}/{extent.latest or extent.earliest}"
+        normal = {} if extent.years == "undated" else {"normal": bounds}
+        self.add(did, "unitdate", extent.years, type="inclusive", **normal)
+
+    def _counted(self, did: etree._Element, quantity: str, unit: str, size: str = "", coverage: str = "whole") -> None:
+        physdesc = self.add(did, "physdesc")
+        self.add(physdesc, "extent", f"{quantity} {unit}")
+        if size:
+            self.add(physdesc, "dimensions", size)
+
+    def person(self, parent: etree._Element, words: str, relator: str) -> None:
+        self.add(parent, _name_element(words), words, role=relator)
+
+    def note(self, did: etree._Element, words: str) -> None:
+        self.add(self.add(did, "note"), "p", words)
+
+    def scans(self, did: etree._Element, scans: Sequence[tuple[str, str]]) -> None:
+        for path, side in scans:
+            dao = etree.SubElement(did, self.tag("dao"), nsmap={"xlink": XLINK})
+            dao.set(f"{{{XLINK}}}href", f"../{path}")
+            dao.set(f"{{{XLINK}}}title", side)
+
+    def _place(self, controlaccess: etree._Element, record: Record) -> None:
+        if (told_place := record.first("place")) is not None:
+            place = record.place
+            self.add(controlaccess, "geogname", full_name(place) if place else told_place.words)
+
+    def genre(self, controlaccess: etree._Element, words: str, term: str) -> None:
+        authority = {"source": "aat", "authfilenumber": term} if term else {}
+        self.add(controlaccess, "genreform", words, **authority)
+
+    def access_points(self, item: etree._Element, record: Record, facts: CollectionFacts) -> None:
+        super().access_points(item, record, facts)
+        for subject in item.iter(self.tag("subject")):
+            subject.text = subject[0].text
+            subject.remove(subject[0])
+
+    def _control(self, ead: etree._Element, facts: CollectionFacts) -> None:
+        header = self.add(ead, "eadheader")
+        self.add(header, "eadid", f"urn:uuid:{facts.id}")
+        about = self.add(header, "filedesc")
+        self.add(self.add(about, "titlestmt"), "titleproper", f"{facts.title}: a finding aid")
+        self.add(self.add(about, "publicationstmt"), "publisher", repository_of(facts))
+        profile = self.add(header, "profiledesc")
+        self.add(profile, "creation", f"{SOFTWARE}, {facts.on_day.isoformat()}")
+        self.add(self.add(profile, "langusage"), "language", "English", langcode="eng")
+        self.add(profile, "descrules", f"{DACS}. The description may be used freely: {DESCRIPTION_RIGHTS}")
+
+    def repository(self, did: etree._Element, facts: CollectionFacts) -> None:
+        self.add(self.add(did, "repository"), "corpname", repository_of(facts))
+
+
+XLINK = "http://www.w3.org/1999/xlink"
+
+_LANGUAGES = {
+    "en": ("English", "eng"), "et": ("Estonian", "est"), "mi": ("Maori", "mao"), "de": ("German", "ger"),
+    "sv": ("Swedish", "swe"), "ru": ("Russian", "rus"), "fi": ("Finnish", "fin"), "lv": ("Latvian", "lav"),
+    "fr": ("French", "fre"), "es": ("Spanish", "spa"), "it": ("Italian", "ita"), "he": ("Hebrew", "heb"),
+    "ar": ("Arabic", "ara"), "nl": ("Dutch", "dut"), "pl": ("Polish", "pol"), "pt": ("Portuguese", "por"),
+}  # fmt: skip
+"""ISO 639-1 code -> (English name, ISO 639-2/B code)."""
+
+
+def language_name(tag: str) -> str:
+    """The English name of a language; the tag itself for one that is not in our table."""
+    return _LANGUAGES.get(tag.split("-")[0].lower(), (tag or "undetermined", ""))[0]
+
+
+def language_code(tag: str) -> str:
+    """The ISO 639-2/B code of a language; `und` for one that is not in our table."""
+    return _LANGUAGES.get(tag.split("-")[0].lower(), ("", "und"))[1]
+
+
+def repository_of(facts: CollectionFacts) -> str:
+    """The archive's name (DACS 2.2); as long as there is none, the name of whoever holds the collection."""
+    return facts.archive.repository or facts.holder or "Repository not yet named"
+
+
+def collection_notes(facts: CollectionFacts, extent: Extent) -> list[tuple[str, list[str]]]:
+    """(element, paragraphs) for the whole collection: access, rights, custody, accession, location of the originals,
+    scope and arrangement (DACS 4.1, 4.4, 5.1, 5.2, 6.1, 3.1, 3.2).
+    """
+    closed = "The open part may be shown. What names people taken as living is in a closed part, by item, with dates."
+    notes = [
+        ("accessrestrict", [closed]),
+        ("userestrict", [f"{facts.rights}: the family states facts; the archive replaces this neutral statement."]),
+        (
+            "custodhist",
+            [*facts.custody, f"Held by {facts.holder or 'the family'} until the transfer of {facts.on_day}."],
+        ),
+    ]
+    if facts.accession:
+        notes.append(("acqinfo", [f"Accession {facts.accession}."]))
+    if not facts.originals:
+        notes.append(
+            ("originalsloc", [f"The originals stay with {facts.holder or 'the family'}; scans were handed over."])
+        )
+    notes.append(
+        (
+            "scopecontent",
+            [f"{extent.words}; {extent.years}. Each item is described with what was told of it and by whom."],
+        )
+    )
+    arrangement = "By container: box, then folder, then the item's place."
+    if extent.found_in:
+        places_found_in = "; ".join(f"{place} ({count})" for place, count in extent.found_in.items())
+        arrangement += f" Before rehousing they were found in: {places_found_in}."
+    notes.append(("arrangement", [arrangement]))
+    return notes
+
+
+EAD3 = Dialect()
+EAD2002 = Ead2002()

@@ -1,0 +1,215 @@
+"""The gazetteer: opened, built on its first use, and asked what told words mean and how they go on.
+
+The kinds of answer are explained in `core.places.reading`; `taking` finds the larger parts of what was told,
+`matching` ranks the places of a name, `answering` makes the reading.
+"""
+
+import math
+import shutil
+import sqlite3
+import weakref
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+from functools import lru_cache
+from pathlib import Path
+from tempfile import mkdtemp
+
+from boxlore.core.errors import CouldNot, in_words
+from boxlore.core.places.countries_table import COUNTRY_NAMES
+from boxlore.core.places.reading import PlaceReading, distance_km
+from boxlore.core.places.taking_apart import Parts, fold_place, is_district, take_apart, without_district
+from boxlore.gazetteer.answering import MOST_CHOICES, Told, area_answer, place_answer
+from boxlore.gazetteer.index import DATA, ELSEWHERE, BuildProgress, cache_folder, index_path, make_index
+from boxlore.gazetteer.matching import Family, Ranked, exact, family_of, guessed, is_generic, kilometres, named
+from boxlore.gazetteer.town_or_region import SMALL, may_name_town, take_larger_parts
+
+NEAR_KM = 60
+"""How near a town told first must lie to the larger one told after it, to be the place meant."""
+READINGS_KEPT = 4096
+"""How many readings are kept, so that words met again are not looked up again."""
+
+
+def open_gazetteer(
+    folder: Path | None = None, progress: BuildProgress | None = None, data: Path = DATA, extra: Path | None = None
+) -> "Gazetteer":
+    """Open the index in `folder` (default: the user's cache folder); build it if it is missing or damaged.
+
+    `extra` is a keeper's own file of places (`gazetteer.bigger_file`), indexed together with the shipped data. Raises
+    CouldNot when the index cannot be read and not be written.
+    """
+    path = index_path(folder or cache_folder(), data, extra)
+    try:
+        if not path.is_file():
+            make_index(path, progress or _no_progress, data, extra)
+        try:
+            return Gazetteer(_connect(path))
+        except sqlite3.DatabaseError:
+            path.unlink(missing_ok=True)
+            make_index(path, progress or _no_progress, data, extra)
+            return Gazetteer(_connect(path))
+    except (OSError, sqlite3.DatabaseError) as error:
+        raise CouldNot(
+            f"The index of places could not be read in {path.parent}: {in_words(error)}.", ELSEWHERE
+        ) from error
+
+
+def open_anyway(
+    said: Callable[[str], None], progress: BuildProgress | None = None, data: Path = DATA, extra: Path | None = None
+) -> "Gazetteer":
+    """As `open_gazetteer`; where the user's cache folder takes nothing, from an index made for this run alone.
+
+    `said` is called with the sentence about it. Raises CouldNot where it can be made nowhere.
+    """
+    try:
+        return open_gazetteer(None, progress, data, extra)
+    except CouldNot as error:
+        refused = error
+    try:
+        folder = mkdtemp(prefix="boxlore-")
+    except OSError:
+        raise refused from None
+    try:
+        gazetteer = open_gazetteer(Path(folder), progress, data, extra)
+    except CouldNot:
+        shutil.rmtree(folder, ignore_errors=True)
+        raise refused from None
+    weakref.finalize(gazetteer, shutil.rmtree, folder, ignore_errors=True)  # at the end of the program at the latest
+    said(f"{refused} It was made for this time only.")
+    return gazetteer
+
+
+def _no_progress(stage: str, done: int, total: int) -> None:
+    """Default callback: does nothing."""
+
+
+def _connect(path: Path) -> sqlite3.Connection:
+    db = sqlite3.connect(f"{path.resolve().as_uri()}?mode=ro", uri=True, check_same_thread=False)
+    db.execute("SELECT count(*) FROM area").fetchone()
+    return db
+
+
+class Gazetteer:
+    """Answers questions about places from one index."""
+
+    def __init__(self, db: sqlite3.Connection) -> None:
+        self._db = db
+        self._read = lru_cache(READINGS_KEPT)(self._read_anew)
+        self._family = lru_cache(1)(lambda used: family_of(db, used))
+
+    def read(self, text: str, *, year: int | None = None, used: frozenset[int] = frozenset()) -> PlaceReading:
+        """What these words mean in that year. Never raises for any text.
+
+        First the larger parts are taken off from the right. What is left is tried as a place from the right, since
+        the left part may be a house or a street (`Back yard, Reval`). If none of it is a place, the smallest larger
+        part is the answer. `used` are the ids of places that this collection uses already.
+        """
+        return self._read(text, year, used)
+
+    def _read_anew(self, text: str, year: int | None, used: frozenset[int]) -> PlaceReading:
+        told_words = take_apart(text)
+        if not told_words.parts:
+            return PlaceReading(text, "kept")
+        family = self._family(used)
+        parts, contexts = take_larger_parts(self._db, told_words.parts, year, family)
+        told = Told(
+            text=text, contexts=contexts, year=year, near_km=told_words.near_km, before=_before(told_words, parts),
+            unsure=told_words.unsure or any(part.doubtful for part in contexts),
+        )  # fmt: skip
+        if parts:
+            reading = self._among(told_words, parts, told, family) or self._town(told)
+            if reading is not None:
+                return reading
+        return area_answer(self._db, told) if contexts else PlaceReading(text, "kept")
+
+    def _among(self, told_words: Parts, parts: Sequence[str], told: Told, family: Family) -> PlaceReading | None:
+        """The place that the parts left name: exactly if any of them does, else at a guess; None if none does."""
+        names = {at: _names(told_words, parts, at) for at in reversed(range(len(parts))) if not is_generic(parts[at])}
+        ranked = {at: named(self._db, names[at], told.contexts, told.year, family) for at in names}
+        exactly = {at: places for at, places in ranked.items() if places}
+        if not exactly:
+            for at in names:
+                similar = guessed(self._db, names[at], told.contexts, told.year, family)
+                if similar:
+                    told = replace(told, before=_before(told_words, parts[:at]))
+                    return place_answer(self._db, similar, told, names[at])
+            return None
+        at = max(exactly)
+        # what stands to the right of the place is a larger part that we do not know: it may lie elsewhere
+        unknown_larger = any(right > at for right in names)
+        unsure = told.unsure or unknown_larger or is_district(parts[at])
+        told = replace(told, unsure=unsure, before=_before(told_words, parts[:at]))
+        if at - 1 in exactly:
+            before = replace(told, before=_before(told_words, parts[: at - 1]))
+            return self._of_two(exactly[at - 1], exactly[at], (before, told), (names[at - 1], names[at]))
+        return place_answer(self._db, exactly[at], told, names[at])
+
+    def _of_two(
+        self,
+        smaller: list[Ranked],
+        larger: list[Ranked],
+        told: tuple[Told, Told],
+        names: tuple[Sequence[str], Sequence[str]],
+    ) -> PlaceReading:
+        """The reading where two parts beside each other are names of places (`Trakai, Wilno`).
+
+        The smaller, told first, is meant if it lies near the larger. Else one of the two is no town but a house, a
+        part of a town, or a region that we do not know, and the reading asks: the large town comes first if it is
+        over ten times as large, else the one told first.
+        """
+        near = [place for place in smaller if kilometres(place, larger[0]) <= NEAR_KM]
+        if near:
+            return place_answer(self._db, near, told[0], names[0])
+        beside = [place for place in smaller if any(kilometres(place, town) <= NEAR_KM for town in larger)]
+        if beside:
+            return place_answer(self._db, beside, replace(told[0], unsure=True), names[0])
+        first, second = (
+            place_answer(self._db, places, replace(of, unsure=True), words)
+            for places, of, words in zip((smaller, larger), told, names, strict=True)
+        )
+        if larger[0].population >= max(SMALL, 10 * smaller[0].population):
+            first, second = second, first
+        choices = (*first.choices[: MOST_CHOICES - 2], *second.choices[:2])
+        return replace(first, kind="choices", choices=choices)
+
+    def _town(self, told: Told) -> PlaceReading | None:
+        """The town that the smallest larger part also names (`Tallinn` in `Kadriorg, Tallinn`)."""
+        if not told.contexts or not may_name_town(told.contexts[-1]):
+            return None
+        smallest, around = told.contexts[-1], told.contexts[:-1]
+        inside = told.contexts if smallest.box else around
+        towns = exact(self._db, smallest.words, inside, told.year)
+        if not towns or towns[0].country not in smallest.countries:
+            return None
+        unsure = told.unsure or bool(smallest.box)
+        return place_answer(self._db, towns, replace(told, contexts=around, unsure=unsure), [smallest.words])
+
+    def complete(self, prefix: str, limit: int = 8) -> tuple[str, ...]:
+        """Main names that begin with `prefix`, each with its country; the largest place first."""
+        start = fold_place(prefix)
+        if len(start) < 2:
+            return ()
+        query = """
+            SELECT p.name, p.country FROM name n JOIN place p ON p.id = n.place
+            WHERE n.folded >= ? AND n.folded < ? AND n.main = 1 ORDER BY p.population DESC LIMIT ?"""
+        rows = self._db.execute(query, (start, start + "\U0010ffff", limit))
+        return tuple(f"{name}, {COUNTRY_NAMES.get(country, country)}" for name, country in rows)
+
+    def country_at(self, lat: float, lon: float) -> str:
+        """ISO 3166-1 code of the country of the town nearest to a point; empty if none is within about 200 km."""
+        query = """SELECT country, lat, lon FROM place
+            WHERE lat BETWEEN ?1 - 2 AND ?1 + 2 AND lon BETWEEN ?2 - ?3 AND ?2 + ?3"""
+        wide = min(180.0, 2 / max(0.02, math.cos(math.radians(lat))))
+        rows = self._db.execute(query, (lat, lon, wide)).fetchall()
+        near = [(distance_km((lat, lon), (row[1], row[2])), str(row[0])) for row in rows]
+        return min(near)[1] if near else ""
+
+
+def _before(told_words: Parts, parts: Sequence[str]) -> str:
+    """What was told before the place, such as a house or a street."""
+    return ", ".join(part for part in (told_words.sublocation, *parts) if part)
+
+
+def _names(told_words: Parts, parts: Sequence[str], at: int) -> list[str]:
+    """The told names of one part: its words, without the word for a district, and other names of the same place."""
+    others = told_words.names if at == 0 or len(parts) == 1 else ()
+    return [without_district(parts[at]), *others]

@@ -1,0 +1,143 @@
+"""Which parts of a told place are larger parts, and which are left for the place itself.
+
+`Reval, Estonia`: Estonia is taken, Reval is left. The parts are taken from the right, as long as each means something
+larger that agrees with what was taken before. A part of several meanings has the one in which the part before it lies:
+`Dover, Kent` is in England, since Dover in Kent comes first, but `Smyrna, Kent` is in Delaware.
+"""
+
+import re
+import sqlite3
+from collections.abc import Sequence
+from dataclasses import replace
+
+from boxlore.core.places.taking_apart import fold_place
+from boxlore.gazetteer.larger_parts import LONGEST_SHORT, LargerPart, meanings_of
+from boxlore.gazetteer.matching import Family, exact
+
+_JOINING = re.compile(r"\s+(?:i\.?|in|im|in der|dans|em|v)$", re.IGNORECASE)
+"""A word between a town and its region: `Allenstein i. Ostpr.`"""
+SMALL = 100_000
+"""A town of fewer people is not meant where a country or a large area bears the same name."""
+
+
+def take_larger_parts(
+    db: sqlite3.Connection, parts: Sequence[str], year: int | None, family: Family
+) -> tuple[list[str], list[LargerPart]]:
+    """The parts left, and the larger parts, largest first.
+
+    Taking ends at a part that means nothing larger, that contradicts the larger parts taken, or that is more likely
+    the place itself. A single part without commas may end with a larger part (`Reval Estonia`).
+    """
+    left, contexts = list(parts), list[LargerPart]()
+    while left:
+        meanings = [part for part in meanings_of(db, left[-1], year) if _agrees(part, contexts)]
+        if not meanings:
+            break
+        if len(left) == 1:
+            is_place = _names_a_place(db, left[0], contexts) if contexts else means_town(db, left[0], meanings[0])
+            if is_place:
+                break
+        contexts.append(_likeliest(db, meanings, left[:-1], contexts, family))
+        left.pop()
+    if len(left) == 1 and not contexts:
+        return _last_words(db, left[0], year, family)
+    return left, contexts
+
+
+def _agrees(part: LargerPart, contexts: Sequence[LargerPart]) -> bool:
+    """Whether a larger part shares a country with one of those taken before, if there are any, and lies in each
+    region among them (Londonderry does not lie in Tyrone).
+    """
+    if contexts and not any(_countries(part) & _countries(taken) for taken in contexts):
+        return False
+    return all(_lies_in(part.box, taken.box) for taken in contexts if part.box and taken.box)
+
+
+def _lies_in(inner: tuple[float, ...], outer: tuple[float, ...]) -> bool:
+    """Whether at least three quarters of a box lie in another: the edges of both are rough."""
+    height = min(inner[2], outer[2]) - max(inner[0], outer[0])
+    width = min(inner[3], outer[3]) - max(inner[1], outer[1])
+    shared = max(height, 0) * max(width, 0)
+    return shared >= 0.75 * (inner[2] - inner[0]) * (inner[3] - inner[1])
+
+
+def _countries(part: LargerPart) -> frozenset[str]:
+    return part.countries or frozenset(code[:2] for code in part.areas)
+
+
+def _likeliest(
+    db: sqlite3.Connection,
+    meanings: Sequence[LargerPart],
+    before: Sequence[str],
+    contexts: Sequence[LargerPart],
+    family: Family,
+) -> LargerPart:
+    """The meaning that the part told before lies in; else one in the family's countries; else the first.
+
+    Where an abbreviation has several meanings that fit, the one with the largest place is taken, with a doubt.
+    """
+    if len(meanings) == 1:
+        return meanings[0]
+    at_home = sorted(meanings, key=lambda part: not _countries(part) & family.countries)
+    towns = {part: exact(db, before[-1], [*contexts, part]) for part in at_home} if before else {}
+    fitting = [part for part in at_home if towns.get(part)]
+    if len(fitting) > 1 and len(fold_place(meanings[0].words)) <= LONGEST_SHORT:
+        largest = max(fitting, key=lambda part: towns[part][0].population)
+        return replace(largest, doubtful=True)
+    return fitting[0] if fitting else at_home[0]
+
+
+def _last_words(
+    db: sqlite3.Connection, words: str, year: int | None, family: Family
+) -> tuple[list[str], list[LargerPart]]:
+    """Words without commas, parted before the last one to three words if these are a larger part."""
+    tokens = words.split()
+    if exact(db, words):
+        return [words], []
+    for count in range(min(3, len(tokens) - 1), 0, -1):
+        meanings = meanings_of(db, " ".join(tokens[-count:]), year)
+        if meanings:
+            before = _JOINING.sub("", " ".join(tokens[:-count]))
+            return [before], [_likeliest(db, meanings, [before], [], family)]
+    return [words], []
+
+
+def means_town(db: sqlite3.Connection, words: str, context: LargerPart) -> bool:
+    """Whether words told alone mean a town rather than the larger part of the same name.
+
+    A country or former country always wins over a town of its name. A region wins over a town of fewer than SMALL
+    people, unless it is called after that town, which lies in it (Kilkenny yes, but Westland is not the town in
+    Michigan). So does a first-level area of this name, and an area that the words only abbreviate or begin (Nelson,
+    Nelson Region), whose reading also offers the towns. A second-level area of this name does not.
+    """
+    towns = [] if context.country or context.former else exact(db, words)
+    if not towns:
+        return False
+    if context.box:
+        inside = any(context.holds((town.lat, town.lon)) and town.country in context.countries for town in towns)
+        return (inside and _is_small(context)) or towns[0].population >= SMALL
+    by_name = db.execute("SELECT code FROM area_name WHERE folded = ?", (fold_place(words),)).fetchall()
+    large_area = any(code.count(".") == 1 for (code,) in by_name) or (context.areas and not by_name)
+    is_main_name = fold_place(towns[0].name) == fold_place(words)
+    return not large_area or (is_main_name and towns[0].population >= SMALL)
+
+
+def _is_small(region: LargerPart) -> bool:
+    """Whether a region is about as large as a county: two degrees high and three wide at most (our rule)."""
+    south, west, north, east = region.box
+    return north - south <= 2 and east - west <= 3
+
+
+def may_name_town(smallest: LargerPart) -> bool:
+    """Whether the smallest larger part is no larger than a county, so that it may also name its town.
+
+    That is a second-level area (`Kadriorg, Tallinn`), or a small region of our tables.
+    """
+    if smallest.box:
+        return _is_small(smallest)
+    return bool(smallest.areas) and all(code.count(".") == 2 for code in smallest.areas)
+
+
+def _names_a_place(db: sqlite3.Connection, words: str, contexts: Sequence[LargerPart]) -> bool:
+    """Whether the words are also the name of a place inside all these larger parts (`Otago` no, `Tartu` yes)."""
+    return bool(exact(db, words, contexts))

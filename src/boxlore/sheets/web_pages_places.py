@@ -1,0 +1,70 @@
+"""Places on the family's pages: the told words, today's name, and where the place lies, as coordinates and in words.
+
+No map is loaded from anywhere. The coordinates, in degrees, can be typed into any map (ISO 6709, Annex D, says how
+they are written).
+"""
+
+import hashlib
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from boxlore.core.crosswalk import captions
+from boxlore.core.findings import several
+from boxlore.core.places.reading import coordinates
+from boxlore.core.records.item_record import Record
+from boxlore.core.statements import fold
+from boxlore.sheets.printable_words import clean
+
+
+@dataclass(frozen=True, slots=True)
+class PlaceOf:
+    """The place of one record: the path of its page, its heading, and lines on where it lies."""
+
+    href: str
+    name: str
+    lines: tuple[str, ...]
+
+
+def place_of(record: Record) -> PlaceOf | None:
+    """The place told of a record, or None. Words that were not found as a town have a page for each wording."""
+    told_place = record.first("place")
+    if told_place is None:
+        return None
+    words = captions.bare(told_place.words)
+    place = record.place
+    if place is None or not place.geonames or not place.city:
+        key = hashlib.sha256(fold(words).encode()).hexdigest()[:16]
+        return PlaceOf(f"place/w{key}.html", captions.capital(words), ())
+    lines = [", ".join(part for part in (place.admin1, place.country) if part and part != place.city)]
+    if coordinates_words := coordinates(place):
+        within = f", to within about {place.radius_km:g} km" if place.radius_km else ""
+        lines.append(f"{coordinates_words}{within}")
+    return PlaceOf(f"place/g{place.geonames}.html", place.city, tuple(line for line in lines if line))
+
+
+def place_subjects(records: Iterable[Record], cards: Mapping[str, Any]) -> list[dict[str, Any]]:
+    """A page for each place, with all the names it was told by and the photographs from there; sorted by name."""
+    by_href: dict[str, dict[str, Any]] = {}
+    for record in records:
+        place = place_of(record)
+        if place is None:
+            continue
+        subject = by_href.setdefault(place.href, {"place": place, "called": {}, "shown": []})
+        subject["called"][captions.bare(record.words("place"))] = None
+        subject["shown"].append(cards[record.id])
+    subjects = (_subject(href, entry) for href, entry in by_href.items())
+    return sorted(subjects, key=lambda subject: (fold(subject["name"]), subject["href"]))
+
+
+def _subject(href: str, entry: Mapping[str, Any]) -> dict[str, Any]:
+    place, count = entry["place"], len(entry["shown"])
+    other_names = [words for words in entry["called"] if words.casefold() != place.name.casefold()]
+    lines = [*place.lines, f"Told as: {'; '.join(other_names)}" if other_names else ""]
+    return {
+        "href": href,
+        "name": clean(place.name),
+        "lines": [clean(line) for line in lines if line],
+        "count": several(count, "photograph"),
+        "groups": [{"name": "Photographs from here", "shown": entry["shown"]}],
+    }

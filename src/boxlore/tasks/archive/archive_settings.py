@@ -1,0 +1,66 @@
+"""`archive.toml`: what an archive hands out about itself, so that a package suits it without a telephone call."""
+
+import re
+import tomllib
+from dataclasses import fields
+from pathlib import Path
+
+from boxlore.core.crosswalk.receiving_archive import NOT_SAID, TAKES, USUALLY, Archive
+from boxlore.core.errors import WrongUse
+
+FILE_NAME = "archive.toml"
+
+_WHY = {
+    "repository": "The archive's name, as its finding aids give it (DACS 2.2).",
+    "agency": "Its own code (DACS 2.1), such as an ISIL (ISO 15511).",
+    "country": "Two capital letters (ISO 3166-1).",
+    "contact": "Who to write to; it stands with the name on the deed of gift.",
+    "terms": "What it wants a donor to know before signing; it stands on the deed of gift.",
+    "takes": f"What it takes, any of: {', '.join(TAKES)}.",
+}
+
+
+def as_toml() -> str:
+    """An empty settings file for an archive to fill in: every line with its reason above it."""
+    lines = ["# What this archive is called and takes. Hand it to whoever prepares a transfer.", ""]
+    for field in fields(Archive):
+        empty = f"[{', '.join(repr(part) for part in USUALLY)}]".replace("'", '"') if field.name == "takes" else '""'
+        lines += [f"# {_WHY[field.name]}", f"{field.name} = {empty}", ""]
+    return "\n".join(lines)
+
+
+def read_archive(path: Path) -> Archive:
+    """Read an archive's settings. Raises WrongUse naming the line or the setting at fault."""
+    try:
+        values = tomllib.loads(path.read_text(encoding="utf-8"))
+    except FileNotFoundError:
+        raise WrongUse(
+            f"There is no file {path}.", "Ask the archive for its settings, or leave --archive out."
+        ) from None
+    except (tomllib.TOMLDecodeError, UnicodeDecodeError, RecursionError) as error:
+        raise WrongUse(f"{path} cannot be read: {error}.", "Mend that line; nothing else was touched.") from error
+    known = {field.name for field in fields(Archive)}
+    for name, value in values.items():
+        if name not in known:
+            raise WrongUse(
+                f"{path} has a setting “{name}” that there is none of.", f"Known: {', '.join(sorted(known))}."
+            )
+        if name == "takes":
+            _check_takes(path, value)
+        elif not isinstance(value, str):
+            raise WrongUse(f"{path}: {name} must be text in quotes, not {value!r}.")
+    if values.get("country") and not re.fullmatch("[A-Z]{2}", values["country"]):
+        raise WrongUse(f"{path}: country is “{values['country']}”.", "It must be two capital letters, such as NZ.")
+    return Archive(**values | ({"takes": tuple(values["takes"])} if "takes" in values else {}))
+
+
+def _check_takes(path: Path, value: object) -> None:
+    if not isinstance(value, list) or not all(part in TAKES for part in value):
+        raise WrongUse(f"{path}: takes is {value!r}.", f"It may hold: {', '.join(TAKES)}.")
+
+
+def archive_of(folder: Path, named: Path | None) -> Archive:
+    """The archive named, else the one whose settings lie in the collection, else none."""
+    if named is not None:
+        return read_archive(named)
+    return read_archive(folder / FILE_NAME) if (folder / FILE_NAME).is_file() else NOT_SAID

@@ -1,0 +1,141 @@
+"""What a transfer says beyond the records: facts, the order of containers, closures, moves, people and sittings."""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, replace
+
+from boxlore.core.crosswalk.dublin_core import CollectionFacts
+from boxlore.core.crosswalk.receiving_archive import NOT_SAID, Archive
+from boxlore.core.fields.originals import Kept
+from boxlore.core.fields.sittings import RECORDING_WORDS, SHOWN_WORDS, recording_in, shown_in
+from boxlore.core.fields.table import FIELDS
+from boxlore.core.records.closing_dates import Closing
+from boxlore.core.records.in_force import told_of
+from boxlore.core.records.item_record import Record, StatementView
+from boxlore.core.records.marks import Mark
+from boxlore.core.statements import Kind, Statement, Subject
+from boxlore.exports.rdf import person_triples, subject_triples
+from boxlore.tasks.archive.restrictions import restrictions_on
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.records_for_outputs import AudienceView
+
+
+def facts_of(
+    collection: Collection, seen: AudienceView | None = None, *, archive: Archive = NOT_SAID, originals: bool = True
+) -> CollectionFacts:
+    """What every record of an export shares. `seen` gives for whom it is made: what is withheld stays out."""
+    settings = collection.settings
+    views_by_id = things_told(collection, seen, Kind.COLLECTION) if seen else {}
+    about = views_by_id.get(collection.id, [])
+    facts = CollectionFacts(
+        id=collection.id,
+        title=settings.title,
+        holder=seen.holder if seen else settings.holder,
+        language=settings.language,
+        on_day=collection.clock.today(),
+        brackets=settings.bracketed_titles,
+        archive=archive,
+        originals=originals,
+        custody=tuple(view.words for view in about if view.field == "custody"),
+        accession=next((view.words for view in reversed(about) if view.field == "accession"), ""),
+    )
+    rights = next((view.words for view in reversed(about) if view.field == "rights"), "")
+    return replace(facts, rights=rights) if rights else facts
+
+
+def closing_of(collection: Collection, outside: AudienceView) -> Closing:
+    """Works out closures from what is known of the living."""
+    return Closing(
+        outside=outside.recipient,
+        people=collection.people(),
+        lives=outside.lives,
+        latest=outside.latest,
+        years=collection.settings.living_years,
+    )
+
+
+def order_of_containers(collection: Collection) -> list[str]:
+    """Ids of all items, box by box and folder by folder, in their places there; what lies nowhere comes last."""
+    paths = dict(collection.store.containers())
+    places = dict(collection.store.kept_in())
+    keys: list[tuple[tuple[object, ...], str]] = []
+    for at, (_, item) in enumerate(collection.store.items()):
+        kept = places.get(item, Kept(""))
+        path = paths.get(kept.container, ())
+        steps = tuple((kind, *natural(label)) for kind, label in path)
+        keys.append(((not path, steps, kept.position, at), item))
+    return [item for _, item in sorted(keys)]
+
+
+def natural(label: str) -> tuple[int, int, str]:
+    """A label's place in a list: 2 before 10, numbers before words."""
+    return (0, int(label), "") if label.isdecimal() else (1, 0, label)
+
+
+@dataclass(frozen=True, slots=True)
+class Moves:
+    """Where items were kept before, as sentences."""
+
+    before: dict[str, tuple[str, ...]]
+
+    def of(self, record: Record) -> tuple[str, ...]:
+        return self.before.get(record.id, ())
+
+
+def moves_of(collection: Collection, seen: AudienceView) -> Moves:
+    """Read the places that items have left; a place whose name may not go to that audience is left out."""
+    paths = dict(collection.store.containers())
+    before: dict[str, tuple[str, ...]] = {}
+    for item, kept, when in collection.store.kept_before():
+        path = paths.get(kept.container, ())
+        if path and seen.recipient.may_read(Mark(path).long):
+            line = f"Kept earlier (from {when[:10]}) at: {Mark(path, kept.position).long}."
+            before[item] = (*before.get(item, ()), line)
+    return Moves(before)
+
+
+def things_told(collection: Collection, seen: AudienceView, kind: Kind) -> dict[str, list[StatementView]]:
+    """What may be told of each thing of a kind, by its id; nothing of people who are withheld."""
+    said_by, recipient = collection.people().names(), seen.recipient
+    views_by_id: dict[str, list[StatementView]] = {}
+    for ident, rows in collection.store.subjects(kind):
+        about = Subject(kind, ident)
+        views = [told_of(row, reading, said_by) for row, reading in rows if _is_told(row)]
+        allowed = [view for view in views if recipient.may_be_told(view, about)]
+        told = [recipient.without_names(view) for view in allowed]
+        views_by_id[ident] = told + (restrictions_on(seen, about, rows) if told else [])
+    return views_by_id
+
+
+def _is_told(statement: Statement) -> bool:
+    return FIELDS[statement.field].told
+
+
+def thing_lines(collection: Collection, seen: AudienceView, people: Iterable[str] | None) -> Iterator[str]:
+    """People (all, or those with these ids), events, the collection's own facts; sittings in the closed part of all."""
+    registry, wanted = seen.people(), None if people is None else set(people)
+    for ident, views in things_told(collection, seen, Kind.PERSON).items():
+        if ident not in registry or not (wanted is None or ident in wanted):
+            continue
+        if seen.recipient.may_name(ident, registry[ident].name):
+            yield from person_triples(registry[ident])
+            yield from subject_triples(Kind.PERSON, ident, views)
+    for kind in (Kind.EVENT, Kind.PLACE, Kind.COLLECTION):
+        for ident, views in things_told(collection, seen, kind).items():
+            if views:
+                yield from subject_triples(kind, ident, views)
+    if seen.to.is_closed_part and people is None:
+        yield from _sittings(collection, seen)
+
+
+def _sittings(collection: Collection, seen: AudienceView) -> Iterator[str]:
+    for ident, views in things_told(collection, seen, Kind.SITTING).items():
+        facts: list[tuple[str, str]] = []
+        about = Subject(Kind.SITTING, ident)
+        for statement, _ in collection.store.statements(about):
+            if not seen.recipient.may_be_told(told_of(statement, None, {}), about):
+                continue
+            if statement.field == "recording":
+                facts.append(("recording", RECORDING_WORDS.write(recording_in(statement))))
+            elif statement.field == "shown":
+                facts.append(("shown", SHOWN_WORDS.write(shown_in(statement))))
+        yield from subject_triples(Kind.SITTING, ident, views, facts)

@@ -1,0 +1,143 @@
+"""Where an output may be written: never among what a collection keeps, and over nothing that is not ours.
+
+An output is ours if its bytes are, to the byte, ones that Boxlore wrote. Their SHA-256 stand one a line in
+`outputs.sha256` in the collection's folder: no name and no word of anyone, and a file that somebody has written into
+since is not taken for ours. Each line is written before its file takes its name, so that a killed run leaves at most
+a line too many. Where the list cannot be written, the next run asks for `--over`.
+"""
+
+import hashlib
+import os
+from contextlib import suppress
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Protocol
+
+from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.disk.digests import sha256_of
+from boxlore.disk.writing import could_not, write_whole
+from boxlore.tasks.collection.opening import DATABASE, FOLDERS, has_collection
+from boxlore.tasks.collection.settings import FILE_NAME as SETTINGS_NAME
+
+LIST_NAME = "outputs.sha256"
+UNFINISHED = "unfinished.txt"
+"""Where the folders in the making are noted (see `tasks.collection.unfinished`)."""
+
+OWN_FILES = (SETTINGS_NAME, "prompts.toml", "places.tsv", LIST_NAME, UNFINISHED)
+"""The files of a collection besides its database (and what lies beside that: -wal, -shm, the lock)."""
+
+_OWN_STEM = DATABASE.partition(".")[0] + "."
+
+
+class Outputs(Protocol):
+    """What writing an output asks for; an open collection has it."""
+
+    folder: Path
+    over: bool
+
+
+@dataclass(slots=True)
+class Unopened:
+    """A folder in which no collection need be open, for an output that is made of a file alone."""
+
+    folder: Path
+    over: bool = False
+
+
+def write_output(outputs: Outputs, out: Path, data: bytes) -> bool:
+    """Write an output whole. Returns whether it was written: not if the file holds exactly that already.
+
+    Raises WrongUse as `check_output` does, CouldNot when the disk refuses.
+    """
+    check_output(outputs, out, data)
+    if not _is_listed(outputs.folder, digest := hashlib.sha256(data).hexdigest()):
+        _note(outputs.folder, digest)
+    return write_whole(out, data)
+
+
+def check_output(outputs: Outputs, out: Path, data: bytes | None = None) -> None:
+    """Raises WrongUse if nothing of ours may be written to the file `out`, and says what to do.
+
+    So a long task learns it before its work. A file that holds exactly `data` is never in the way.
+    """
+    check_place(out)
+    if out.is_symlink():
+        raise WrongUse(f"{out} is a link, and Boxlore does not write through links.", "Choose another name.")
+    if out.is_dir():
+        raise WrongUse(f"{out} is a folder.", "Choose the name of a file.")
+    if outputs.over or not os.path.lexists(out):
+        return
+    if not out.is_file():
+        raise WrongUse(f"{out} is no plain file.", "Choose another name.")
+    if data is not None and out.stat().st_size == len(data) and out.read_bytes() == data:
+        return
+    if not _is_listed(outputs.folder, sha256_of(out)):
+        raise foreign(out)
+
+
+def is_as_written(outputs: Outputs, out: Path) -> bool:
+    """Whether a plain file lies there that Boxlore wrote and nobody has changed since."""
+    return out.is_file() and not out.is_symlink() and _is_listed(outputs.folder, sha256_of(out))
+
+
+def check_pdf(out: Path) -> None:
+    """Raises WrongUse for one of a collection's own files, and for a name that would hide that the file is a PDF."""
+    check_place(out)
+    if out.suffix.casefold() != ".pdf":
+        raise WrongUse(f"{out.name} would be a PDF.", f"Call it {out.stem or 'sheet'}.pdf.")
+
+
+def foreign(out: Path) -> WrongUse:
+    """The error for a file or folder in the way that is not as Boxlore wrote it."""
+    return WrongUse(
+        f"{out} is not something that Boxlore wrote, or was changed since.",
+        "Choose another name; or, at the shell, add --over to replace it.",
+    )
+
+
+def check_place(out: Path) -> None:
+    """Raises WrongUse if `out` is one of a collection's own files or folders, or lies in such a folder.
+
+    That holds for any collection, not only the one that is open.
+    """
+    try:
+        path = out.parent.resolve() / out.name if out.name else out.resolve()
+        placed = {path, out.resolve()}
+    except (OSError, RuntimeError) as error:  # a link that leads to itself
+        raise CouldNot(f"{out} leads nowhere.", "Choose another name.") from error
+    for target in placed:
+        for home in target.parents:
+            if has_collection(home):
+                _check_inside(out, target.relative_to(home).parts)
+
+
+def _check_inside(out: Path, parts: tuple[str, ...]) -> None:
+    first = parts[0].casefold()
+    if first in FOLDERS:
+        raise WrongUse(
+            f"{out} is in {parts[0]}, where a collection keeps what cannot be made again.",
+            "Choose another folder, such as print.",
+        )
+    if len(parts) == 1 and (first in OWN_FILES or first.startswith(_OWN_STEM)):
+        raise WrongUse(f"{out} is one of the collection's own files.", "Choose another name.")
+
+
+def _is_listed(folder: Path, digest: str) -> bool:
+    try:
+        return digest in (folder / LIST_NAME).read_text(encoding="ascii", errors="replace").split()
+    except FileNotFoundError:
+        return False
+    except OSError as error:
+        raise could_not(error, folder / LIST_NAME) from error
+
+
+def _note(folder: Path, digest: str) -> None:
+    if not has_collection(folder):  # a logger's file can be judged without a collection
+        return
+    flags = os.O_WRONLY | os.O_APPEND | os.O_CREAT | getattr(os, "O_NOFOLLOW", 0)
+    with suppress(OSError):
+        handle = os.open(folder / LIST_NAME, flags, 0o666)
+        with open(handle, "ab") as out:
+            out.write(f"{digest}\n".encode())
+            out.flush()
+            os.fsync(out.fileno())

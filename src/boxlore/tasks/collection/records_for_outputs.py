@@ -1,0 +1,333 @@
+"""Records for outputs: from the store to `core.records.item_record.Record`, seen as one audience may see it."""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from datetime import date
+from difflib import get_close_matches
+from functools import partial
+
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.errors import WrongUse
+from boxlore.core.fields.name_answers import NAMING_WORDS
+from boxlore.core.fields.table import FIELDS
+from boxlore.core.findings import Finding, Severity
+from boxlore.core.people.latest_birth import Pictured, latest_births
+from boxlore.core.people.person import Person, Registry, build_registry
+from boxlore.core.people.reference import PersonRef
+from boxlore.core.records.audience import Recipient, To
+from boxlore.core.records.in_force import build
+from boxlore.core.records.item_record import Material, PersonShown, Record, every_told
+from boxlore.core.records.living import Life, life_of
+from boxlore.core.records.marks import bare_label
+from boxlore.core.records.name_answers import Decided, decided
+from boxlore.core.records.withheld import Withheld, withhold
+from boxlore.core.rules.people_and_kin import Wedding
+from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, fold
+from boxlore.tasks.collection.items_by_mark import find_item
+from boxlore.tasks.collection.opening import Collection
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Selection:
+    """Which items: all, or those of a box, a folder, a person by name, an event, a search, or by number or mark."""
+
+    box: str = ""
+    folder: str = ""
+    person: str = ""
+    event: str = ""
+    words: str = ""
+    items: tuple[str, ...] = ()
+    wanted: bool = False
+    """Only what the archive has said that it wants."""
+
+    @property
+    def asked(self) -> str:
+        """What is looked for by a name or by words that may be mistyped; empty if nothing is."""
+        return ", ".join(f"{what} “{words[:40]}”" for what, words in self.parts().items())
+
+    def parts(self) -> dict[str, str]:
+        """What is looked for, by what it is."""
+        parts = {"box": self.box, "folder": self.folder, "person": self.person, "occasion": self.event,
+                 "words": self.words}  # fmt: skip
+        return {what: words for what, words in parts.items() if words}
+
+
+EVERYTHING = Selection()
+
+
+def nothing_of(selection: Selection) -> str:
+    """`nothing here is of box “99”`."""
+    return f"nothing here is of {selection.asked}"
+
+
+def check_chosen(collection: Collection, selection: Selection) -> None:
+    """Raises WrongUse if it chooses none of the keeper's own items, naming what is not there and the nearest name.
+
+    Everything that makes an output of chosen items asks this first, so that a slip makes nothing.
+    """
+    if selection.wanted and not collection.store.wanted():
+        raise WrongUse(
+            "No archive has said that it wants anything.", "Read its answer first: boxlore offer --answer FILE.csv."
+        )
+    if not selection.asked or next(records(collection, selection), None) is not None:
+        return
+    alone = [
+        Selection(**{name: words})
+        for name in ("box", "folder", "person", "event", "words")
+        if (words := getattr(selection, name))
+    ]
+    unknown = [part for part in alone if next(records(collection, part), None) is None]
+    words = ", ".join(part.asked for part in unknown or alone)
+    nearest = [name for part in unknown for name in _nearest(collection, part)]
+    meant = f"Is {' or '.join(f'“{name}”' for name in nearest)} meant? " if nearest else ""
+    together = "" if unknown or len(alone) == 1 else " together"
+    raise WrongUse(
+        f"Nothing here is of {words}{together}.", f"{meant}boxlore housing what, people list and find show them."
+    )
+
+
+def _nearest(collection: Collection, part: Selection) -> list[str]:
+    """The names of that kind that are nearest to one that is not there, the best first."""
+    if part.person:
+        names = [person.name for person in collection.people().values()]
+    else:
+        kind = "box" if part.box else "folder" if part.folder else ""
+        names = [label for _, path in collection.store.containers() for held, label in path if held == kind]
+    by_fold = {fold(name): name for name in names}
+    return [by_fold[near] for near in get_close_matches(fold(part.person or part.box or part.folder), by_fold, 2)]
+
+
+def record_of(collection: Collection, item: str) -> Record:
+    """The keeper's whole record of one item, by its id."""
+    for record in _records(collection, (item,)):
+        return record
+    raise WrongUse("That item is not here.")
+
+
+def records(
+    collection: Collection, selection: Selection = EVERYTHING, order: Sequence[str] | None = None
+) -> Iterator[Record]:
+    """The keeper's whole records, one at a time, in the order of their numbers, or those of `order` in its own."""
+    ids = _chosen_ids(collection, selection)
+    if order is not None:
+        chosen = set(order if ids is None else ids)
+        ids = tuple(ident for ident in order if ident in chosen)
+    called = _called(collection.people(), selection.person)
+    for record in _records(collection, ids):
+        if _selected(record, selection, called):
+            yield record
+
+
+@dataclass(slots=True)
+class AudienceView:
+    """The collection as one recipient may have it, and what is known of the living where that decides."""
+
+    collection: Collection
+    recipient: Recipient
+    lives: Mapping[str, Life] = field(default_factory=dict)
+    latest: Mapping[str, tuple[date, str]] = field(default_factory=dict)
+    """The latest possible birth of a person as inferred, with its reason."""
+
+    known: Registry = field(default_factory=Registry)
+    """Those of whose name, dates or kin something is kept from the recipient, as they may know them."""
+
+    @property
+    def to(self) -> To:
+        return self.recipient.to
+
+    @property
+    def withheld(self) -> Withheld:
+        return self.recipient.withheld
+
+    @property
+    def holder(self) -> str:
+        """Who holds the originals, as the recipient may know: empty where that names somebody withheld."""
+        holder = self.collection.settings.holder
+        return holder if not self.recipient.surely_named(holder) else ""
+
+    def people(self) -> Registry:
+        """The registry as the recipient may know it. Whoever is withheld is in it too: ask `may_name` of each."""
+        everyone = self.collection.people()
+        return Registry(self.known.get(ident, person) for ident, person in everyone.items()) if self.known else everyone
+
+    def records(self, selection: Selection = EVERYTHING, order: Sequence[str] | None = None) -> Iterator[Record]:
+        """What outputs take: only what may be seen."""
+        called = _called(self.people(), selection.person)
+        for record in records(self.collection, selection, order):
+            seen = self.recipient.seen(record)
+            # a selection tells nothing that its audience may not know
+            if _selected(seen, selection, called) and self._may_find(seen, selection.words):
+                yield seen
+
+    def _may_find(self, seen: Record, words: str) -> bool:
+        """Whether a search for the words meets a statement that the recipient may see."""
+        if not words or self.to is To.KEEPER:
+            return True
+        asked = _tokens(words)
+        return any(_holds(asked, view.words) for view in every_told(seen))
+
+
+def _tokens(words: str) -> list[str]:
+    return "".join(letter if letter.isalnum() else " " for letter in fold(words)).split()
+
+
+def _holds(asked: Sequence[str], words: str) -> bool:
+    """Whether the words hold all that is asked for, or words that begin so, as the search of the store has it."""
+    tokens = _tokens(words)
+    return all(any(token.startswith(start) for token in tokens) for start in asked)
+
+
+def seen_by(collection: Collection, to: To) -> AudienceView:
+    """Work out who is living, then whose names are withheld from that audience."""
+    latest = _latest(collection) if to.is_public else {}
+    lives = _lives(collection, latest) if to.is_public else {}
+    today = collection.clock.today()
+    recipient = Recipient(
+        to=to,
+        on_day=today,
+        withheld=withhold(collection.people().values(), lives, to, today, _decided(collection)),
+        own_audiences=partial(_own_audiences, collection),
+    )
+    known = _known_in_part(collection, recipient)
+    return AudienceView(collection, replace(recipient, names=known.names()), lives, latest, known)
+
+
+def _decided(collection: Collection) -> Decided:
+    """What the keeper has decided of places that name somebody."""
+    told = [(item, NAMING_WORDS.or_none(words)) for item, _, words in collection.store.words_of(["naming"])]
+    return decided((item, decision) for item, decision in told if decision and item != collection.id)
+
+
+def _known_in_part(collection: Collection, recipient: Recipient) -> Registry:
+    """Those of whom something is kept from the recipient, made of the rest of what is told of them."""
+    ids = [
+        ident
+        for person in collection.people().values()
+        if not recipient.may_know_all_of(person)
+        for ident in person.ids
+    ]
+    return build_registry((ident, list(_known_rows(collection, recipient, ident))) for ident in ids)
+
+
+def _known_rows(collection: Collection, recipient: Recipient, ident: str) -> Iterator[tuple[Statement, Reading | None]]:
+    for statement, reading in collection.store.statements(Subject(Kind.PERSON, ident)):
+        if recipient.may_know(statement) or not FIELDS[statement.field].told:
+            yield statement, reading
+
+
+def _own_audiences(collection: Collection, about: Subject) -> tuple[str, ...]:
+    """What the keeper has kept of an item to whom. (Of a person: whom the keeper keeps is withheld altogether.)"""
+    if about.kind is not Kind.ITEM:
+        return ()
+    return tuple(
+        statement.words for statement, _ in collection.store.statements(about) if statement.field == "audience"
+    )
+
+
+def contradictions(collection: Collection, lives: Mapping[str, Life] | None = None) -> list[Finding]:
+    """Who is named to nobody outside because of what cannot be all true, for the keeper; `lives` where they are known
+    already."""
+    people = collection.people()
+    return [
+        Finding(
+            rule="life.contradiction",
+            severity=Severity.ASK,
+            message=f"{people[ident].name} is named and shown to nobody outside: {life.contradiction}. Put right what "
+            "is not so (boxlore people tell, or the person's own screen), or part two people who stand in one entry.",
+            source="derived",
+        )
+        for ident, life in (lives_of(collection) if lives is None else lives).items()
+        if life.contradiction
+    ]
+
+
+def lives_of(collection: Collection) -> dict[str, Life]:
+    """Who is taken as living, and why: from what is told, else from pictures, marriages and children."""
+    return _lives(collection, _latest(collection))
+
+
+def _latest(collection: Collection) -> Mapping[str, tuple[date, str]]:
+    return latest_births(collection.people(), _pictured(collection), _wed(collection))
+
+
+def _lives(collection: Collection, latest: Mapping[str, tuple[date, str]]) -> dict[str, Life]:
+    today, years = collection.clock.today(), collection.settings.living_years
+    return {ident: life_of(person, today, years, latest.get(ident)) for ident, person in collection.people().items()}
+
+
+def _pictured(collection: Collection) -> Iterator[Pictured]:
+    """Everyone in a dated picture, or behind the camera; a guess at the date, or at who it is, ends no life."""
+    people = collection.people()
+    for record in records(collection):
+        view = record.first("date")
+        if view is not None and view.date is not None and view.sure is not Sure.GUESS:
+            for shown in (*record.shown(), *record.shown("photographer")):
+                if shown.person in people and _is_surely(shown, people[shown.person]):
+                    yield Pictured(shown.person, view.date, f"{record.number}, {record.date_display}")
+
+
+def _is_surely(shown: PersonShown, person: Person) -> bool:
+    """Whether it is no guess that this person is shown. Someone without a name is whoever stands there."""
+    return shown.sure is not Sure.GUESS or not (person.calls or person.surnames)
+
+
+def weddings(collection: Collection) -> Iterator[Wedding]:
+    """Marriages that are told as events, with who married and when."""
+    for _, rows in collection.store.subjects("event"):
+        usable = [(statement.field, read.usable_value) for statement, read in rows if read is not None]
+        dates = [value for name, value in usable if name == "date" and isinstance(value, DateReading)]
+        partners = tuple(value.id for name, value in usable if name == "partner" and isinstance(value, PersonRef))
+        if dates and partners:
+            yield Wedding(partners, dates[-1])
+
+
+def _wed(collection: Collection) -> Iterator[Pictured]:
+    for wedding in weddings(collection):
+        for partner in wedding.partners:
+            yield Pictured(partner, wedding.when, wedding.when.display)
+
+
+def _chosen_ids(collection: Collection, selection: Selection) -> tuple[str, ...] | None:
+    ids = _named_ids(collection, selection)
+    if selection.wanted:
+        wanted = collection.store.wanted()
+        return tuple(wanted if ids is None else (ident for ident in ids if ident in set(wanted)))
+    return ids
+
+
+def _named_ids(collection: Collection, selection: Selection) -> tuple[str, ...] | None:
+    if selection.items:
+        return tuple(find_item(collection, number_or_mark).id for number_or_mark in selection.items)
+    if selection.words:
+        hits = collection.store.search(selection.words, 100_000)
+        return tuple(dict.fromkeys(hit.item for hit in hits if hit.item))
+    return None
+
+
+def _called(people: Registry, words: str) -> frozenset[str]:
+    """The ids of everyone one of whose names holds the words, also a name of an entry that is the same person."""
+    asked = fold(words)
+    return frozenset(
+        ident
+        for person in (people.values() if asked else ())
+        if any(asked in fold(form) for form in (person.name, *person.forms))
+        for ident in person.ids
+    )
+
+
+def _selected(record: Record, selection: Selection, called: frozenset[str]) -> bool:
+    for kind, label in (("box", selection.box), ("folder", selection.folder)):
+        if label and (record.mark is None or record.mark.label(kind) not in (label, bare_label(kind, label))):
+            return False
+    if selection.event and fold(selection.event) not in fold(record.words("occasion")):
+        return False
+    asked = fold(selection.person)
+    return not asked or any(asked in fold(shown.name) or shown.person in called for shown in record.people)
+
+
+def _records(collection: Collection, ids: tuple[str, ...] | None) -> Iterator[Record]:
+    people = collection.people()
+    said_by = people.names()
+    material: Material
+    for material in collection.store.about_items(ids=ids):
+        yield build(material, people, said_by)

@@ -1,0 +1,184 @@
+"""The family's web pages: pictures made for the screen, pages as the audience may see them, one folder.
+
+What an earlier run left in the folder goes, so that nothing stays that this audience may not see; files of anybody
+else are not touched. The folder keeps a list of what is ours.
+"""
+
+import os
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.findings import Finding
+from boxlore.core.records.audience import To
+from boxlore.core.records.item_record import Record, ScanFile
+from boxlore.disk.pictures import make_jpeg
+from boxlore.disk.writing import write_whole
+from boxlore.sheets.picture_on_paper import front_of, jpeg_size
+from boxlore.sheets.typesetting import note
+from boxlore.sheets.web_pages import PageSide, Site, make_pages
+from boxlore.tasks.collection.gate import Gate
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.output_paths import check_place, foreign
+from boxlore.tasks.collection.progress import QUIET, Progress, go_on, workers
+from boxlore.tasks.collection.records_for_outputs import check_chosen, seen_by
+from boxlore.tasks.collection.unfinished import work_folder
+from boxlore.tasks.outputs.printed_sheets import PrintedOutput, PrintOrder, printing_of, seen_items
+
+LARGE, SMALL = 1600, 480
+"""Pixels on the long side of a picture on its page, and in the gallery."""
+
+LARGE_ENOUGH = 2000
+"""A picture up to this size is not shrunk: a quarter more is not worth the time it takes."""
+
+LISTED = "our-files.txt"
+
+OUTSIDE = PrintOrder(to=To.OUTSIDE)
+
+
+@dataclass(frozen=True, slots=True)
+class _Work:
+    """One picture to make: whose it is, the scan, the name of its files, whether it stands in the gallery."""
+
+    record: Record
+    scan: ScanFile
+    name: str
+    small: bool
+
+
+def pages(
+    collection: Collection, out: Path, order: PrintOrder = OUTSIDE, *, progress: Progress = QUIET
+) -> PrintedOutput:
+    """The pages in the folder `out`, which may be new, empty, or one that we made before."""
+    check_place(out)
+    earlier = _earlier(out)
+    check_chosen(collection, order.selection)
+    seen = seen_by(collection, order.to)
+    shown, left_out = seen_items(seen, order)
+    with work_folder(collection.folder, out) as site_folder:
+        progress.begin("Preparing pictures", len(shown))
+        fronts, findings = _pictures(collection, _works(shown, front_of, "", small=True), site_folder, progress)
+        backs, damaged = _pictures(collection, _works(shown, _back_of, "-back", small=False), site_folder, progress)
+        site = Site(
+            records=shown,
+            fronts=fronts,
+            backs=backs,
+            printing=replace(printing_of(seen, order), left_out=left_out),
+            outside=order.to.is_public,
+            public=_public(collection, shown, order),
+        )
+        for name, text in make_pages(site):
+            path = site_folder / name
+            path.parent.mkdir(exist_ok=True)
+            path.write_text(text, encoding="utf-8", newline="\n")
+        go_on(progress)
+        Gate(seen).check_folder(site_folder)
+        _move_in(site_folder, out, earlier, over=collection.over)
+    return PrintedOutput(out, len(shown), left_out, (*findings, *damaged))
+
+
+def _back_of(record: Record) -> ScanFile | None:
+    return next((scan for scan in record.scans if scan.side == "verso"), None)
+
+
+def _works(
+    shown: Iterable[Record], side: Callable[[Record], ScanFile | None], ending: str, *, small: bool
+) -> list[_Work]:
+    sides = ((record, side(record)) for record in shown)
+    return [_Work(record, scan, f"{record.number}{ending}", small) for record, scan in sides if scan is not None]
+
+
+def _public(collection: Collection, shown: Iterable[Record], order: PrintOrder) -> Mapping[str, Record]:
+    """What anyone may know of these items; nothing of one whose picture may not go outside."""
+    if order.to.is_public:
+        return {record.id: record for record in shown}
+    seen = map(seen_by(collection, To.OUTSIDE).recipient.seen, shown)
+    return {record.id: record for record in seen if not record.closed_scans}
+
+
+def _pictures(
+    collection: Collection, works: Sequence[_Work], site_folder: Path, progress: Progress
+) -> tuple[dict[str, PageSide], list[Finding]]:
+    """Both sizes of each picture, below `images/`; a damaged one is named in the findings."""
+    for folder in ("large", "small"):
+        (site_folder / "images" / folder).mkdir(parents=True, exist_ok=True)
+    sides: dict[str, PageSide] = {}
+    findings = []
+    with workers() as pool:
+        for work, side in zip(
+            works,
+            pool.map(lambda each_work: _picture(collection, each_work, site_folder, progress), works),
+            strict=True,
+        ):
+            if side is not None:
+                sides[work.record.id] = side
+            elif not progress.stopped():
+                findings.append(note("pages.picture", f"A picture of {work.record.number} cannot be shown."))
+            if work.small:
+                progress.step()
+    return sides, findings
+
+
+def _picture(collection: Collection, work: _Work, site_folder: Path, progress: Progress) -> PageSide | None:
+    if progress.stopped():
+        return None
+    large, small = f"images/large/{work.name}.jpg", f"images/small/{work.name}.jpg"
+    scan = work.scan
+    longest = LARGE_ENOUGH if 0 < _longest(scan) <= LARGE_ENOUGH else LARGE
+    try:
+        (site_folder / large).write_bytes(make_jpeg(collection.folder / scan.path, longest, area=scan.area, quality=84))
+        if not work.small:
+            return PageSide(large, jpeg_size(site_folder / large))
+        (site_folder / small).write_bytes(make_jpeg(site_folder / large, SMALL, quality=80))
+    except CouldNot:
+        return None
+    return PageSide(large, jpeg_size(site_folder / large), small, jpeg_size(site_folder / small))
+
+
+def _longest(scan: ScanFile) -> float:
+    wide, high = (scan.area[2], scan.area[3]) if len(scan.area) == 4 else (1.0, 1.0)
+    return max(scan.width * wide, scan.height * high)
+
+
+def _earlier(out: Path) -> list[Path]:
+    """Our files of an earlier run. Raises WrongUse where the folder holds something and is none of ours."""
+    if not out.exists() or (out.is_dir() and not any(out.iterdir())):
+        return []
+    listed = out / LISTED
+    if not listed.is_file():
+        raise WrongUse(f"{out} holds something that is none of our pages.", "Name a new folder for the pages.")
+    home = out.resolve()
+    named = (out / line for line in listed.read_text(encoding="utf-8").splitlines() if line)
+    return [path for path in named if path.resolve().is_relative_to(home) and path.is_file()]
+
+
+def _move_in(site_folder: Path, out: Path, earlier: Sequence[Path], *, over: bool) -> None:
+    """What an earlier run left goes; what is new comes. The list comes first, so that a broken run can be mended.
+
+    Raises WrongUse, before anything is moved, if a file of somebody else has the name of a page (unless `over`), or a
+    folder in it leads outside.
+    """
+    names = sorted(path.relative_to(site_folder).as_posix() for path in site_folder.rglob("*") if path.is_file())
+    out.mkdir(exist_ok=True)
+    before = [path.relative_to(out).as_posix() for path in earlier]
+    for name in names:
+        target = out / name
+        inside = target.parent.resolve().is_relative_to(out.resolve())
+        if not inside or target.is_dir() or (os.path.lexists(target) and name not in before and not over):
+            raise foreign(target)
+    write_whole(out / LISTED, _lines(sorted({*names, *before})))
+    for path in earlier:
+        path.unlink()
+    for name in names:
+        target = out / name
+        target.parent.mkdir(parents=True, exist_ok=True)
+        (site_folder / name).replace(target)
+    write_whole(out / LISTED, _lines(names))
+    for folder in sorted((path for path in out.rglob("*") if path.is_dir()), reverse=True):
+        if not any(folder.iterdir()):
+            folder.rmdir()
+
+
+def _lines(names: Iterable[str]) -> bytes:
+    return "".join(f"{name}\n" for name in names).encode()

@@ -1,0 +1,40 @@
+"""What a scan's file already says: titles, captions, dates and names that another program or person wrote into it."""
+
+from pathlib import Path
+
+from boxlore.core.errors import BoxloreError
+from boxlore.core.fields.pictures import EMBEDDED_WORDS, Embedded
+from boxlore.disk.regular_file import open_regular
+from boxlore.formats import picture_files
+
+_TOLD_IN_FILES = (
+    ("title", ("dc:title",), (2, 5), ""),
+    ("caption", ("dc:description",), (2, 120), "ImageDescription"),
+    ("date", ("photoshop:DateCreated", "dcterms:created"), (2, 55), ""),
+    ("people", ("Iptc4xmpExt:PersonInImage",), (0, 0), ""),
+    ("keywords", ("dc:subject",), (2, 25), ""),
+    ("by", ("dc:creator",), (2, 80), "Artist"),
+    ("rights", ("dc:rights",), (2, 116), "Copyright"),
+    ("scanned", (), (0, 0), "DateTimeOriginal"),
+)
+"""What is read out of a file: our name for it, its XMP properties, its IIM dataset, its Exif name."""
+
+
+def embedded_in(path: Path) -> str:
+    """What a file already says, as lines `name: words` by the names of _TOLD_IN_FILES; '' if it says nothing.
+
+    These are facts about the scan: a rule may make a question of one, but none is a statement about the picture.
+    """
+    try:
+        with open_regular(path) as file:
+            metadata = picture_files.read(file)
+    except BoxloreError as fault:
+        return EMBEDDED_WORDS.write(Embedded((("unreadable", str(fault)),)))
+    lines: list[tuple[str, str]] = []
+    for name, properties, dataset, exif in _TOLD_IN_FILES:
+        texts = [metadata.xmp.get(name, "") for name in properties] + ["; ".join(metadata.iim.get(dataset, ()))]
+        texts.append(metadata.exif.get(exif, ""))
+        words = next((" ".join(text.split()) for text in texts if text.strip()), "")
+        lines += [(name, words)] if words else []
+    lines += [("problem", problem) for problem in metadata.problems]
+    return EMBEDDED_WORDS.write(Embedded(tuple(lines)))

@@ -1,0 +1,77 @@
+"""What to ask one teller: the notes for next time, the notes that name her, and faces that nobody has named."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from boxlore.core.fields.pictures import SHOWS_WORDS
+from boxlore.core.people.person import Person
+from boxlore.core.people.who_is_meant import known_by
+from boxlore.core.statements import Kind, Subject, fold
+from boxlore.tasks.collection.opening import Collection
+
+
+@dataclass(frozen=True, slots=True)
+class ToAsk:
+    """One thing to ask: the question, the item it is about (an id and a number, '' for none), and the statement that
+    notes it ('' if it was not noted but found)."""
+
+    words: str
+    item: str = ""
+    number: str = ""
+    statement: str = ""
+
+
+def to_ask(collection: Collection, name: str) -> list[ToAsk]:
+    """Everything to ask this teller: what was noted for her first, then whom nobody has named."""
+    matches = known_by(collection.people().values(), name)
+    person = matches[0] if len(matches) == 1 else None
+    return [*_for_next_time(collection, name, person), *_noted(collection, name, person), *_faces(collection)]
+
+
+def _for_next_time(collection: Collection, name: str, person: Person | None) -> Iterator[ToAsk]:
+    calls = _calls(name, person)
+    for _, rows in collection.store.subjects(Kind.SITTING):
+        if any(statement.field == "narrator" and fold(statement.words) in calls for statement, _ in rows):
+            for statement, _ in rows:
+                if statement.field == "asked" and statement.words:
+                    yield ToAsk(statement.words, statement=statement.id)
+
+
+def _noted(collection: Collection, name: str, person: Person | None) -> Iterator[ToAsk]:
+    calls = _calls(name, person)
+    for item, _, words in collection.store.words_of(("asked",)):
+        number = collection.store.number_of(item)
+        if number and any(call in fold(words) for call in calls):
+            yield ToAsk(words, item, number)
+
+
+def _calls(name: str, person: Person | None) -> set[str]:
+    """How the teller may be named in a note, folded: her names, and the first word of each."""
+    names = {name, *((person.name, *person.forms, *person.calls) if person else ())}
+    folded = {fold(form) for form in names if form}
+    return folded | {form.split()[0] for form in folded if len(form.split()[0]) > 2}
+
+
+def _faces(collection: Collection) -> Iterator[ToAsk]:
+    """The photographs with a marker that has neither a name nor a “not known”, by their numbers."""
+    waiting: dict[str, ToAsk] = {}
+    for _, rows in collection.store.subjects(Kind.MARKER):
+        told = {statement.field: statement.words for statement, _ in rows}
+        if "person" in told or not told.get("scan"):
+            continue
+        for statement, _ in collection.store.statements(Subject(Kind.SCAN, told["scan"])):
+            shows = SHOWS_WORDS.or_none(statement.words) if statement.field == "shows" else None
+            if shows is not None and (number := collection.store.number_of(shows.item)):
+                waiting[number] = ToAsk("A marker here has no name yet.", shows.item, number)
+    yield from dict(sorted(waiting.items())).values()
+
+
+def was_asked(collection: Collection, asked: ToAsk) -> None:
+    """A note for next time is done with: it is taken off the list, and stays in the history."""
+    for subject, rows in collection.store.subjects(Kind.SITTING):
+        for statement, _ in rows:
+            if statement.id == asked.statement:
+                act = collection.act(f"asked: {statement.words[:40]}")
+                act.state(Subject(Kind.SITTING, subject), "asked", "", replaces=statement.id, audience="keeper")
+                act.done()
+                return

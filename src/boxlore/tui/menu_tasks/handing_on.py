@@ -1,0 +1,236 @@
+"""Hand on: captioned copies, the family's pages, and what an archive is shown, handed and sends back."""
+
+from collections import Counter
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.findings import several
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.progress import Progress
+from boxlore.tui.menu_tasks.task import (
+    FOR,
+    FormAnswers,
+    Group,
+    Task,
+    audience_of,
+    counted,
+    file_blank,
+    folder_blank,
+    given_file,
+    path_of,
+    selection_of,
+    to_anyone,
+    which,
+)
+from boxlore.tui.screens.forms import Blank
+
+YES_NO = (("yes", "yes"), ("no", "no"))
+
+
+def _copies(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.outputs.copies import copies
+
+    out = path_of(collection, answers["out"], "copies")
+    results = list(
+        copies(
+            collection,
+            out,
+            to=audience_of(answers),
+            selection=selection_of(answers),
+            longest=int(answers["longest"]),
+            progress=progress,
+        )
+    )
+    lines = [f"In {out}: {counted(Counter(str(result.state) for result in results))}."]
+    return lines + [f"{result.number}: {result.why}" for result in results if result.state == "refused"]
+
+
+def _pages(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.outputs.printed_sheets import PrintOrder
+    from boxlore.tasks.outputs.web_pages import pages
+
+    order = PrintOrder(to=audience_of(answers), selection=selection_of(answers), kin_of=answers["kin_of"])
+    written = pages(collection, path_of(collection, answers["out"], "pages"), order, progress=progress)
+    lines = [
+        f"{written.path / 'index.html'}: {several(written.items, 'photograph')}, {written.left_out} left out.",
+        "Open index.html in any browser; the folder can be copied to a stick.",
+    ]
+    if not order.to.is_public:
+        lines.append("They hold what only the family may see: do not put them on the web.")
+    return [*lines, *[finding.message for finding in written.findings]]
+
+
+def _offer(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.archive.offer import offer
+
+    out = path_of(collection, answers["out"], "offer")
+    offered = offer(collection, out, selection=selection_of(answers), progress=progress)
+    return [
+        f"{out}: {several(offered.items, 'item')}, {several(offered.pictures, 'thumbnail')}.",
+        f"{several(offered.hidden, 'is', 'are')} not shown for the sake of the living.",
+        "Send the folder. The archive writes yes or no into offer.csv, and what it is called into archive.toml.",
+    ]
+
+
+def _answer(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.archive.offer import read_answer
+
+    reply = read_answer(collection, given_file(collection, answers["file"]))
+    return [
+        f"{several(reply.wanted, 'is', 'are')} wanted, {several(reply.not_wanted, 'is', 'are')} not.",
+        *reply.refused,
+    ]
+
+
+def _transfer(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from dataclasses import replace
+
+    from boxlore.tasks.archive.archive_settings import archive_of
+    from boxlore.tasks.archive.transfer import (
+        TransferOrder,
+        in_words,
+        name_search,
+        take_answers,
+        transfer,
+        write_names_found,
+    )
+
+    out = path_of(collection, answers["out"], "transfer")
+    archive = given_file(collection, answers["archive"]) if answers["archive"] else None
+    earlier = path_of(collection, answers["earlier"], "") if answers["earlier"] else None
+    selection = replace(selection_of(answers), wanted=answers["wanted"] == "yes")
+    order = TransferOrder(
+        selection=selection,
+        archive=archive_of(collection.folder, archive),
+        originals=answers["originals"] == "yes",
+        split=int(answers["split"]),
+        earlier=earlier,
+    )
+    lines: list[str] = []
+    hits = name_search(collection, selection)
+    if count := take_answers(collection, hits):
+        lines.append(f"{several(count, 'answer')} from the table of names taken.")
+        hits = name_search(collection, selection)
+    listed = write_names_found(collection, hits)
+    if hits:
+        if answers["read"] != "yes":
+            raise WrongUse(
+                f"The name search found {in_words(hits)}; each is a row of {listed}, with what is done about it.",
+                "Read that list (it is for you alone), and write hide, not that person or may be named into its column "
+                "Answer; then come back and say that you have. What has no answer stays hidden.",
+            )
+        lines.append(f"The places where living people are named: {listed}. That list is for you alone.")
+    transferred = transfer(collection, out, order=order, progress=progress)
+    lines += [
+        f"{part.path}: {several(part.records, 'record')}, {several(part.scans, 'scan')}, {part.bytes:,} bytes."
+        for part in transferred.parts
+    ]
+    if transferred.withheld:
+        lines.append(
+            f"Names of {several(transferred.withheld, 'person', 'people')} taken as living are only in the closed part."
+        )
+    return [*lines, *[finding.message for finding in transferred.findings]]
+
+
+def _receipt(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.archive.receipt import read_receipt
+
+    received = read_receipt(collection, given_file(collection, answers["file"]), archive=answers["name"])
+    accession = f"Accession {', '.join(received.accessions)}. " if received.accessions else ""
+    taken_in = f"{several(received.references, 'reference')} of the archive taken in; outputs carry them from now on."
+    return [accession + taken_in, *received.refused]
+
+
+def _proved(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.outputs.copies_proved import is_copies_folder, prove_copies
+    from boxlore.tasks.scans.package_check import verify_package
+
+    folder = path_of(collection, answers["folder"], "copies")
+    if not folder.is_dir():
+        raise WrongUse(f"There is no folder {folder}.", "Tab completes a path, F3 looks through the folders.")
+    if not is_copies_folder(folder):
+        return [finding.message for finding in verify_package(folder)] or ["Every file is as its manifests say."]
+    wrong: list[str] = []
+    count = 0
+    for proved in prove_copies(collection, folder, progress):
+        count += 1
+        wrong += [f"{proved.line.number}: {finding.message}" for finding in proved.findings]
+    return [f"{several(count, 'copy', 'copies')} read.", *(wrong or ["All are as they should be."])]
+
+
+TASKS = {
+    "copies": Task(
+        Group.HAND_ON,
+        "Captioned copies",
+        "the caption goes into the copy",
+        lambda collection: [
+            folder_blank(collection, "out", "Into which folder?", "copies"),
+            FOR,
+            *which(),
+            Blank("longest", "How large?", "0",
+                  choices=(("0", "as scanned"), ("2048", "2048 pixels, for the web"), ("1024", "1024 pixels"))),
+        ],
+        _copies,
+    ),
+    "pages": Task(
+        Group.HAND_ON,
+        "Pages for a browser",
+        "a folder to open or put on a stick",
+        lambda collection: [
+            folder_blank(collection, "out", "Into which folder?", "pages"),
+            to_anyone(),
+            *which(),
+            Blank("kin_of", "Whose pages are they?", "", "A name: then people are named as kin of this one."),
+        ],
+        _pages,
+    ),
+    "offer": Task(
+        Group.HAND_ON,
+        "Offer to an archive",
+        "the list that it sees first",
+        lambda collection: [folder_blank(collection, "out", "Into which folder?", "offer"), *which()],
+        _offer,
+    ),
+    "answer": Task(
+        Group.HAND_ON,
+        "The archive’s answer",
+        "yes and no, from the offer sent back",
+        lambda collection: [file_blank(collection, "file", "The offer.csv that came back")],
+        _answer,
+        writes=True,
+    ),
+    "transfer": Task(
+        Group.HAND_ON,
+        "Transfer to an archive",
+        "records and scans, open and closed",
+        lambda collection: [
+            folder_blank(collection, "out", "Into which folder?", "transfer", "New or empty."),
+            Blank("originals", "Are the originals handed over too?", "yes", choices=YES_NO),
+            *which(),
+            Blank("wanted", "Only what the archive wants?", "no", "As its answer to the offer says.", choices=YES_NO),
+            file_blank(collection, "archive", "The archive’s own settings", "", "archive.toml. May stay empty."),
+            folder_blank(collection, "earlier", "An earlier transfer to update", "", "Then only what changed."),
+            Blank("split", "How large may one part be?", "0",
+                  choices=(("0", "any size"), ("4000000000", "4 GB, for a stick"), ("700000000", "700 MB"))),
+            Blank("read", "Have you read who is named (names-found.csv)?", "no", choices=YES_NO),
+        ],
+        _transfer,
+    ),
+    "receipt": Task(
+        Group.HAND_ON,
+        "The archive’s receipt",
+        "its own numbers, taken in",
+        lambda collection: [
+            file_blank(collection, "file", "The receipt that came back", "", "A CSV."),
+            Blank("name", "What is the archive called?"),
+        ],
+        _receipt,
+        writes=True,
+    ),
+    "proved": Task(
+        Group.HAND_ON,
+        "Prove copies or a transfer",
+        "every byte, every caption",
+        lambda collection: [folder_blank(collection, "folder", "Which folder?", "copies")],
+        _proved,
+    ),
+}  # fmt: skip

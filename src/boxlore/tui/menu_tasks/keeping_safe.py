@@ -1,0 +1,238 @@
+"""Keep safe: what the originals need, where they stand, their climate, and whether the scans are as they were."""
+
+from datetime import date, datetime
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.findings import several
+from boxlore.core.records.marks import KINDS, LOCATION_KINDS
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.progress import Progress
+from boxlore.tui.menu_tasks.task import FormAnswers, Group, Task, file_blank, folder_blank, given_file, parted, path_of
+from boxlore.tui.screens.forms import Blank
+
+SHOWN_STEPS = 40
+
+
+def _housing(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.originals.housing_check import check_housing
+
+    progress.begin("Looking at every original", collection.store.count("item"))
+    lines: list[str] = []
+    for located in check_housing(collection):
+        if progress.stopped():
+            lines.append("Stopped.")
+            break
+        where = " ".join(part for part in (located.number, located.mark) if part)
+        lines.append(f"{where}  {located.finding.message} ({located.finding.source})")
+    return lines or ["Nothing to mend."]
+
+
+def _verify(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.scans.damage import damage_findings
+    from boxlore.tasks.scans.fixity import finding_of, register_again, verify_scans
+    from boxlore.tasks.sitting.recordings import verify_kept
+
+    look_in = (path_of(collection, answers["look_in"], ""),) if answers["look_in"] else ()
+    wrong, count = [], 0
+    lines: list[str] = []
+    for verified in verify_scans(collection, progress, look_in=look_in):
+        count += 1
+        if (finding := finding_of(verified)) is not None:
+            wrong.append(verified)
+            lines.append(finding.message)
+    if progress.stopped():
+        lines.append("Stopped; the next time it goes on from here.")
+    if answers["mend"] == "yes" and (mended := register_again(collection, wrong)):
+        lines.append(f"The new place of {several(mended, 'scan')} is noted.")
+    lines += [finding.message for verified in verify_kept(collection) if (finding := finding_of(verified)) is not None]
+    lines += [f"{number}: {finding.message}" for number, finding in damage_findings(collection)]
+    head = f"{several(count, 'scan')} read; {len(wrong)} not as they were." if wrong else (
+        f"{several(count, 'scan')} read; all as they were."
+    )  # fmt: skip
+    return [head, *lines]
+
+
+def _container(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.originals.housing_changes import About, note_container
+
+    if not answers["mark"]:
+        raise WrongUse("No box is named.", "Write its mark: 3, or 3/12 for a folder in it.")
+    about = About(
+        at=answers["at"],
+        materials=answers["materials"],
+        size=answers["size"],
+        capacity=answers["capacity"],
+        tested=answers["tested"],
+    )
+    container = note_container(collection, answers["mark"], about, kind=answers["kind"])
+    stands = f", {' / '.join(container.location)}" if container.location else ""
+    return [f"Kept: {container.mark.long}{stands}."]
+
+
+def _location(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.originals.housing_changes import new_location
+
+    if not answers["name"]:
+        raise WrongUse("It has no name yet.", "Write one: the hall cupboard, the attic.")
+    around = [part.strip() for part in answers["around"].split(",") if part.strip()]
+    new_location(collection, answers["name"], kind=answers["kind"], inside=answers["inside"], surroundings=around)
+    return [f"Kept: {answers['kind']} {answers['name']}."]
+
+
+def _move(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.core.originals.moves import move
+    from boxlore.tasks.originals.housing_changes import carry_out
+    from boxlore.tasks.originals.housing_now import check_not_into_itself, house_of, items_named, shown
+
+    what = parted(answers["what"])
+    if not what or not answers["into"]:
+        raise WrongUse("It is not said what goes where.", "Write numbers or marks, and the mark of a box or folder.")
+    house = house_of(collection)
+    target = house.named(answers["into"])
+    check_not_into_itself(house, what, target)
+    ids = [subject.id for subject in items_named(collection, what)]
+    plan = move(house.holding, ids, target.id, 0)
+    steps = [f"  {shown(house, step)}" for step in plan.steps[:SHOWN_STEPS]]
+    if len(plan.steps) > SHOWN_STEPS:
+        steps.append(f"  … and {len(plan.steps) - SHOWN_STEPS} more.")
+    if answers["do"] != "yes":
+        return ["This is what would change; nothing is changed yet.", *steps]
+    if not carry_out(collection, plan):
+        return ["Nothing would change."]
+    return [f"Done: {plan.title}. Earlier marks still find their items.", *steps]
+
+
+def _lend(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.originals.housing_changes import give_back, lend
+    from boxlore.tasks.originals.housing_now import items_named
+
+    what = parted(answers["what"])
+    if not what:
+        raise WrongUse("It is not said which ones.", "Write numbers or marks.")
+    subjects = items_named(collection, what)
+    if answers["how"] == "back":
+        give_back(collection, subjects, collection.clock.today())
+        return [f"{several(len(subjects), 'item')} given back."]
+    if not answers["lender"]:
+        raise WrongUse("It is not said who lends them.", "Write a name.")
+    try:
+        due = date.fromisoformat(answers["due"]) if answers["due"] else None
+    except ValueError:
+        raise WrongUse(f"“{answers['due'][:20]}” is not a date.", "Write it as 2026-12-31.") from None
+    lend(collection, subjects, answers["lender"], due)
+    return [f"{several(len(subjects), 'item')} on loan from {answers['lender']}{f', due {due}' if due else ''}."]
+
+
+def _climate(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.originals.climate import chart_lines, judge_locations, keep_log, note_reading
+
+    where = answers["at"]
+    if answers["reading"]:
+        if not where:
+            raise WrongUse("It is not said where that was read.", "Write the name of the room or shelf.")
+        temperature, _, humidity = answers["reading"].strip().partition(" ")
+        note_reading(collection, where, datetime.now().replace(microsecond=0), temperature, humidity.strip())
+    if answers["log"]:
+        if not where:
+            raise WrongUse("It is not said where the log was kept.", "Write the name of the room or shelf.")
+        judged = [keep_log(collection, given_file(collection, answers["log"]), where)]
+    else:
+        judged = judge_locations(collection)
+    lines: list[str] = []
+    for judgement in judged:
+        lines.append(judgement.where)
+        lines += chart_lines(judgement, 66) if judgement.readings else []
+        lines += [f"  {note}" for note in judgement.notes]
+        lines += [f"  {finding.message}" for finding in judgement.findings]
+    return lines or ["No log is kept yet. Name a logger’s CSV file, and where it lay."]
+
+
+def _backup(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    progress.begin("Making a backup", 0)
+    collection.back_up("asked for")
+    return [f"A backup lies in {collection.folder / 'backups'}. It holds no scans: copy those yourself."]
+
+
+TASKS = {
+    "housing": Task(Group.KEEP_SAFE, "Originals", "sleeves, boxes, damp, hazards", lambda collection: [], _housing),
+    "container": Task(
+        Group.KEEP_SAFE,
+        "A box or folder",
+        "what it is made of, where it stands",
+        lambda collection: [
+            Blank("mark", "Its mark", "", "3, or 3/12 for folder 12 in box 3. One that is not there yet is made."),
+            Blank("kind", "What is it?", "box", choices=tuple((kind, kind) for kind in KINDS)),
+            Blank("at", "Where does it stand?", "", "The name of a room or shelf noted before. May stay empty."),
+            Blank("materials", "What is it made of?", "", "For instance: buffered board; PVC; unknown card."),
+            Blank("size", "Inside, in mm", "", "380 x 260 x 130"),
+            Blank("capacity", "How many does it hold?"),
+            Blank("tested", "Test mark", "", "For instance: PAT passed (ISO 18916)."),
+        ],
+        _container,
+        writes=True,
+    ),
+    "location": Task(
+        Group.KEEP_SAFE,
+        "A room or shelf",
+        "where boxes stand, what is around",
+        lambda collection: [
+            Blank("name", "What is it called?"),
+            Blank("kind", "What is it?", "room", choices=tuple((kind, kind) for kind in LOCATION_KINDS)),
+            Blank("inside", "In which house or room?", "", "Noted before. May stay empty."),
+            Blank("around", "What is around it?", "", "attic, basement, garage, on the floor, under pipes, damp"),
+        ],
+        _location,
+        writes=True,
+    ),
+    "move": Task(
+        Group.KEEP_SAFE,
+        "Move things",
+        "into another box or folder",
+        lambda collection: [
+            Blank("what", "What is moved?", "", "Numbers or marks with ; between; the mark of a box for all in it."),
+            Blank("into", "Into which box or folder?", "", "Its mark, such as 3/12."),
+            Blank("do", "Do it?", "yes", choices=(("yes", "yes"), ("no", "show what would change"))),
+        ],
+        _move,
+        writes=True,
+    ),
+    "lend": Task(
+        Group.KEEP_SAFE,
+        "On loan to you",
+        "who lent them, due when; given back",
+        lambda collection: [
+            Blank("what", "Which ones?", "", "Numbers or marks with ; between."),
+            Blank("how", "What has happened?", "lent", choices=(("lent", "lent to us"), ("back", "given back"))),
+            Blank("lender", "Who lends them?"),
+            Blank("due", "Due back on", "", "2026-12-31. May stay empty."),
+        ],
+        _lend,
+        writes=True,
+    ),
+    "climate": Task(
+        Group.KEEP_SAFE,
+        "Temperature and humidity",
+        "a log or a reading, judged",
+        lambda collection: [
+            file_blank(collection, "log", "A logger’s file", "", "A CSV. Empty: judge what is kept."),
+            Blank("at", "Where?", "", "The room or shelf, noted before."),
+            Blank("reading", "A reading by hand", "", "Temperature and humidity: 18C 45%. May stay empty."),
+        ],
+        _climate,
+        writes=True,
+    ),
+    "verify": Task(
+        Group.KEEP_SAFE,
+        "Read the scans again",
+        "each byte, against what it was",
+        lambda collection: [
+            folder_blank(collection, "look_in", "A further folder to look in", "", "For scans that are gone."),
+            Blank("mend", "Note the new place of moved ones?", "yes", choices=(("yes", "yes"), ("no", "no"))),
+        ],
+        _verify,
+        writes=True,
+    ),
+    "backup": Task(
+        Group.KEEP_SAFE, "Make a backup now", "of the database", lambda collection: [], _backup, writes=True
+    ),
+}  # fmt: skip

@@ -1,0 +1,176 @@
+"""Print: the album, slips, labels, worksheets, and the lists that a survey comes to."""
+
+from collections.abc import Sequence
+
+from boxlore.core.findings import Finding, several
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.progress import Progress
+from boxlore.tui.menu_tasks.task import (
+    FOR,
+    FormAnswers,
+    Group,
+    Task,
+    audience_of,
+    file_blank,
+    path_of,
+    selection_of,
+    which,
+)
+from boxlore.tui.screens.forms import Blank
+
+THEMES = (("plain", "plain"), ("large-print", "large print"))
+PAPERS = (("a4", "A4"), ("letter", "Letter"))
+
+
+CHAPTERS = (
+    ("decade", "decades"), ("box", "boxes"), ("place", "places"), ("family", "families"), ("occasion", "occasions"),
+    ("none", "none"),
+)  # fmt: skip
+
+
+def _paper(collection: Collection, papers: tuple[tuple[str, str], ...] = PAPERS) -> list[Blank]:
+    return [
+        Blank("paper", "Paper", collection.settings.paper, choices=papers),
+        Blank("theme", "Letters", "plain", choices=THEMES),
+    ]
+
+
+def _messages(findings: Sequence[Finding]) -> list[str]:
+    return [finding.message for finding in findings]
+
+
+def _sheet(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.outputs.printed_sheets import PrintOrder, sheet
+
+    order = PrintOrder(
+        to=audience_of(answers), selection=selection_of(answers), paper=answers["paper"], theme=answers["theme"],
+        kin_of=answers["kin_of"], by=answers["by"],
+    )  # fmt: skip
+    printed = sheet(collection, path_of(collection, answers["out"], "print/album.pdf"), order, progress=progress)
+    left_out = f", {printed.left_out} left out" if printed.left_out else ""
+    return [f"{printed.path}: {several(printed.items, 'photograph')}{left_out}.", *_messages(printed.findings)]
+
+
+def _slips(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.outputs.printed_sheets import PrintOrder, slips
+
+    order = PrintOrder(
+        to=audience_of(answers), selection=selection_of(answers), paper=answers["paper"], theme=answers["theme"]
+    )
+    out = path_of(collection, answers["out"], "print/slips.pdf")
+    printed = slips(collection, out, order, size=answers["size"], length=answers["length"])
+    return [
+        f"{printed.path}: {several(printed.items, 'slip')}. Mount them under copy prints, never on originals.",
+        *_messages(printed.findings),
+    ]
+
+
+def _labels(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.outputs.printed_sheets import PrintOrder, labels
+
+    order = PrintOrder(to=audience_of(answers), selection=selection_of(answers), paper=answers["paper"])
+    out = path_of(collection, answers["out"], "print/labels.pdf")
+    printed = labels(collection, out, order, size=answers["size"])
+    return [
+        f"{printed.path}: labels for {several(printed.items, 'item')}. They go on enclosures, never on originals.",
+        *_messages(printed.findings),
+    ]
+
+
+def _worksheet(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.outputs.printed_sheets import PrintOrder, worksheet
+
+    order = PrintOrder(
+        to=audience_of(answers), selection=selection_of(answers), paper=answers["paper"], theme=answers["theme"]
+    )
+    out = path_of(collection, answers["out"], "print/worksheet.pdf")
+    printed, file = worksheet(collection, out, order, progress=progress)
+    return [
+        f"{printed.path}: {several(printed.items, 'photograph')}.",
+        f"Type what comes back into {file}; then “Take in”, “Answers on paper”.",
+        *_messages(printed.findings),
+    ]
+
+
+def _lists(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.originals.survey import lists, write_order, write_work
+
+    todo = lists(collection)
+    work = path_of(collection, answers["work"], "print/work.pdf")
+    order = path_of(collection, answers["order"], "print/scanning.pdf")
+    write_work(collection, todo, work)
+    write_order(collection, todo, order)
+    return [
+        f"{work}: {several(len(todo.work), 'line')} to do, {len(todo.buy)} to buy.",
+        f"{order}: {several(len(todo.scan), 'original')} to have scanned.",
+    ]
+
+
+SIZES = tuple((size, size) for size in ("4x6", "5x7", "8x10", "10x15", "13x18"))
+
+TASKS = {
+    "sheet": Task(
+        Group.PRINT,
+        "Album",
+        "a book of the photographs, with who is who",
+        lambda collection: [
+            file_blank(collection, "out", "Name of the PDF", "print/album.pdf"),
+            FOR,
+            *which(),
+            Blank("by", "Chapters", "decade", choices=CHAPTERS),
+            Blank("kin_of", "Whose album is it?", "", "A name: people are then named as kin of this one."),
+            *_paper(collection, (*PAPERS, ("a5", "A5"), ("square", "square"))),
+        ],
+        _sheet,
+    ),
+    "slips": Task(
+        Group.PRINT,
+        "Caption slips",
+        "to mount under copy prints",
+        lambda collection: [
+            file_blank(collection, "out", "Name of the PDF", "print/slips.pdf"),
+            FOR,
+            *which(),
+            Blank("size", "Size of the copy prints", "4x6", "Inches, or centimetres (10x15, 13x18).", choices=SIZES),
+            Blank("length", "How much do they say?", "slip",
+                  choices=(("slip", "a line or two"), ("sheet", "as in the album"), ("full", "everything"))),
+            *_paper(collection),
+        ],
+        _slips,
+    ),
+    "labels": Task(
+        Group.PRINT,
+        "Labels",
+        "for boxes and folders",
+        lambda collection: [
+            file_blank(collection, "out", "Name of the PDF", "print/labels.pdf"),
+            FOR,
+            *which(),
+            Blank("size", "Size of a label", "a6", choices=(("a6", "A6"), ("a7", "A7"), ("3x5", "3 by 5 inches"))),
+            Blank("paper", "Paper", collection.settings.paper, choices=PAPERS),
+        ],
+        _labels,
+    ),
+    "worksheet": Task(
+        Group.PRINT,
+        "Worksheets",
+        "for a teller without a computer",
+        lambda collection: [
+            file_blank(collection, "out", "Name of the PDF", "print/worksheet.pdf"),
+            FOR,
+            *which(),
+            *_paper(collection),
+        ],
+        _worksheet,
+    ),
+    "lists": Task(
+        Group.PRINT,
+        "Lists of the survey",
+        "what to do, to buy, to have scanned",
+        lambda collection: [
+            file_blank(collection, "work", "Name of the work list", "print/work.pdf", ".pdf or .csv"),
+            file_blank(collection, "order", "Name of the scanning order", "print/scanning.pdf", ".pdf or .csv"),
+        ],
+        _lists,
+    ),
+}  # fmt: skip

@@ -1,0 +1,192 @@
+"""Take in: scans, items without one, a table of items, a family tree, answers on paper, a list of places."""
+
+from collections import Counter
+from pathlib import Path
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.findings import several
+from boxlore.core.statements import KEEPER, typed_source
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.progress import Progress, counting
+from boxlore.tui.menu_tasks.task import FormAnswers, Group, Task, counted, file_blank, given_file, path_of
+from boxlore.tui.screens.forms import Blank
+
+MOST = 10_000
+"""Items without a scan that one run makes at most."""
+
+
+def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.scans import damage, intake, pairing
+    from boxlore.tasks.scans import given_files as scan_files
+
+    if not answers["path"]:
+        raise WrongUse("No folder is named.", "Write its path, or look for it with F3.")
+    given = scan_files.files_given([path_of(collection, answers["path"], "")])
+    files = given.pictures
+    if not files and not given.refused:
+        held = f" It holds {'; '.join(scan_files.named_groups(given))}." if given.not_pictures else ""
+        raise WrongUse(f"There are no pictures there.{held}", "JPEG, TIFF, PNG and WebP are taken in.")
+    already_here = [path for path in files if (collection.folder / "scans") in path.resolve().parents]
+    wanted = [path for path in files if path not in already_here]
+    plan = pairing.alternating(wanted) if answers["pairs"] == "alternating" else pairing.by_suffix(wanted)
+    options = intake.IntakeOptions(
+        copy=answers["copy"] == "copy",
+        box=answers["box"],
+        folder=answers["folder"],
+        found_in=answers["found_in"],
+        backs=answers["backs"],
+    )
+    results = intake.take_in(collection, plan, options, progress)
+    if not progress.stopped():
+        damage.look_closer(collection, progress)
+    damaged = damage.damage_findings(collection, [result.number for result in results if result.number])
+    lines = [f"{several(len(files), 'file')}: {counted(Counter(result.state for result in results))}."]
+    lines += [f"{Path(result.key).name}: {result.why}" for result in results if result.state == "refused"]
+    unsure = [result.why for result in results if result.state == "unsure"]
+    lines += [f"{why} Take the folder in again, and say whether such backs join." for why in unsure]
+    lines += [f"{scan_files.readable(path.name)}: {why}" for path, why in given.refused]
+    lines += [f"{number}: {finding.message}" for number, finding in damaged]
+    lines += [f"No picture: {line}" for line in scan_files.named_groups(given)]
+    return lines
+
+
+def _without_scan(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.scans.intake import IntakeOptions, take_in
+    from boxlore.tasks.scans.pairing import Planned
+
+    if not answers["count"].isascii() or not answers["count"].isdigit() or not 1 <= int(answers["count"]) <= MOST:
+        raise WrongUse(f"“{answers['count'][:20]}” is not how many.", f"Write a number from 1 to {MOST:,}.")
+    plan = [Planned(key=f"without scan {at}") for at in range(1, int(answers["count"]) + 1)]
+    options = IntakeOptions(box=answers["box"], folder=answers["folder"], found_in=answers["found_in"])
+    results = [result for result in take_in(collection, plan, options, progress) if result.number]
+    return [f"{several(len(results), 'item')}: {results[0].number} to {results[-1].number}."] if results else []
+
+
+def _table(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.scans.intake import IntakeOptions, take_in
+    from boxlore.tasks.scans.pairing import read_items
+
+    table = given_file(collection, answers["table"])
+    folder = path_of(collection, answers["path"], str(table.parent))
+    results = take_in(collection, read_items(table, folder), IntakeOptions(copy=True), progress)
+    lines = [f"{several(len(results), 'row')}: {counted(Counter(result.state for result in results))}."]
+    return lines + [f"{result.key}: {result.why}" for result in results if result.state == "refused"]
+
+
+def _tree(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.people.tree_import import import_tree
+
+    report = import_tree(collection, given_file(collection, answers["file"]), progress=progress)
+    lines = [f"{several(report.new, 'person', 'people')} new, {report.changed} changed, {report.same} as before; "
+             f"{several(report.marriages, 'marriage')}."]  # fmt: skip
+    lines += report.said
+    lines += [f"Line {fault.number}: {fault.why}" for fault in report.faults]
+    return lines + [
+        f"Not understood: {gap.path}, {several(gap.count, 'line')}, first line {gap.line}: {gap.example}"
+        for gap in report.left
+    ]
+
+
+def _answers(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.telling.statements import Telling
+    from boxlore.tasks.telling.table import tell_from
+
+    source = typed_source(f"narrator:{answers['by']}") if answers["by"] else KEEPER
+    taken = tell_from(collection, given_file(collection, answers["file"]), Telling(source=source))
+    known = f" {several(taken.known, 'was', 'were')} known already." if taken.known else ""
+    return [
+        f"{several(len(taken.told), 'answer')} taken in, told by {answers['by'] or 'you'}.{known}",
+        *taken.unsaid,
+        *[f"Line {row.line}: {row.why}" for row in taken.refused],
+    ]
+
+
+def _places(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.telling.places import gazetteer_of, take_gazetteer
+
+    countries = [part.upper() for part in answers["countries"].replace(",", " ").split()]
+    table = given_file(collection, answers["table"])
+    count = take_gazetteer(collection, table, names=None, countries=countries, heard=counting(progress))
+    gazetteer_of(collection, counting(progress))
+    return [
+        f"{several(count, 'place or area is', 'places and areas are')} known to this collection "
+        f"now, beside the usual ones."
+    ]
+
+
+def _where(collection: Collection) -> list[Blank]:
+    return [
+        Blank("box", "Box", "", "The number or name on the box they go into. Empty, if they are in none yet."),
+        Blank("folder", "Folder in that box"),
+        Blank("found_in", "How were they found?", "", "For instance: in the shoebox, under the letters."),
+    ]
+
+
+TASKS = {
+    "intake": Task(
+        Group.TAKE_IN,
+        "Scans",
+        "a folder of pictures, fronts and backs",
+        lambda collection: [
+            Blank("path", "Folder or file with the scans", "", "Yours are never changed.", path="file"),
+            *_where(collection),
+            Blank("pairs", "How do fronts and backs belong together?", "suffix",
+                  choices=(("suffix", "by name: _f, _b"), ("alternating", "by turns: front, back"))),
+            Blank("backs", "Backs whose fronts are here?", "ask", "Joined where it is sure.",
+                  choices=(("ask", "name the unsure ones"), ("join", "all join"), ("apart", "items of their own"))),
+            Blank("copy", "Where do the scans stay?", "copy",
+                  choices=(("copy", "copied into the collection"), ("place", "where they are now"))),
+        ],
+        _take_in,
+        writes=True,
+    ),
+    "without_scan": Task(
+        Group.TAKE_IN,
+        "Prints without a scan",
+        "numbers for what is not scanned yet",
+        lambda collection: [Blank("count", "How many?", "1"), *_where(collection)],
+        _without_scan,
+        writes=True,
+    ),
+    "table": Task(
+        Group.TAKE_IN,
+        "Scans by a table",
+        "a CSV of items, sides, parts",
+        lambda collection: [
+            file_blank(collection, "table", "The table", "", "A CSV with the column item; file, side, area and more."),
+            Blank("path", "Folder of its files", "", "Empty, if they lie beside the table.", path="folder"),
+        ],
+        _table,
+        writes=True,
+    ),
+    "tree": Task(
+        Group.TAKE_IN,
+        "A family tree",
+        "a GEDCOM file; again, to update it",
+        lambda collection: [file_blank(collection, "file", "The file", "", "GEDCOM 5.5.1 or 7.0, from any program.")],
+        _tree,
+        writes=True,
+    ),
+    "answers": Task(
+        Group.TAKE_IN,
+        "Answers on paper",
+        "a worksheet typed up, or a table",
+        lambda collection: [
+            file_blank(collection, "file", "The file of answers", "", "worksheet-answers.txt, or a CSV."),
+            Blank("by", "Who told them?", "", "The name of the teller. Empty: you."),
+        ],
+        _answers,
+        writes=True,
+    ),
+    "gazetteer": Task(
+        Group.TAKE_IN,
+        "A bigger list of places",
+        "a GeoNames file of a country",
+        lambda collection: [
+            file_blank(collection, "table", "The file", "", "19 columns, such as EE.txt. GeoNames data are CC BY 4.0."),
+            Blank("countries", "Only these countries?", "", "Two letters each: EE, NZ. Empty for all."),
+        ],
+        _places,
+        writes=True,
+    ),
+}  # fmt: skip

@@ -1,0 +1,130 @@
+"""What a task of the menu is, and the lines that several of their forms share."""
+
+from collections import Counter
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from enum import StrEnum
+from pathlib import Path
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.records.audience import To
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.progress import Progress
+from boxlore.tasks.collection.records_for_outputs import Selection
+from boxlore.tui.screens.forms import Blank
+from boxlore.tui.widgets.form_lines import typed_path
+
+FormAnswers = Mapping[str, str]
+MenuTask = Callable[[Collection, FormAnswers, Progress], list[str]]
+"""Returns the lines of its report; raises BoxloreError."""
+
+
+class Group(StrEnum):
+    """What one wants to do: the first menu. The value is what the menu calls it."""
+
+    TAKE_IN = "Take in"
+    SIT = "Sit"
+    PUT_RIGHT = "Put right"
+    PRINT = "Print"
+    HAND_ON = "Hand on"
+    KEEP_SAFE = "Keep safe"
+
+
+@dataclass(frozen=True, slots=True)
+class Task:
+    """A long task: its group in the menu, its name and a few words about it, the lines of its form, and the function
+    to run."""
+
+    group: Group
+    name: str
+    about: str
+    blanks: Callable[[Collection], list[Blank]]
+    job: MenuTask
+    writes: bool = False
+    """Whether it changes the collection, so that the list of items is read again after it."""
+
+
+def path_of(collection: Collection, text: str, default: str) -> Path:
+    """The path in a form's answer ('' gives the default): `~` is home, a relative path begins at the collection."""
+    return typed_path(text.strip() or default, collection.folder)
+
+
+def given_file(collection: Collection, text: str) -> Path:
+    """The file named in a form. Raises WrongUse if none is named or there."""
+    if not text.strip():
+        raise WrongUse("No file is named.", "Write its path, or look for it with F3.")
+    path = path_of(collection, text, "")
+    if not path.is_file():
+        raise WrongUse(f"There is no file {path}.", "Tab completes a path, F3 looks through the folders.")
+    return path
+
+
+def parted(words: str) -> list[str]:
+    """Numbers, marks or paths written in one line, with ; or , between them."""
+    return [part.strip() for part in words.replace(",", ";").split(";") if part.strip()]
+
+
+def audience_of(answers: FormAnswers) -> To:
+    """For whom, as the line `FOR` answers it."""
+    return To(answers["to"])
+
+
+def selection_of(answers: FormAnswers) -> Selection:
+    """Which items, as the lines of `which` answer it. Raises WrongUse where a kind is chosen and not which."""
+    kind, words = answers["which"], answers["of"].strip()
+    if kind == "all":
+        return Selection()
+    if not words:
+        raise WrongUse("It is not said which one.", "Write it in the line below “Which photographs?”.")
+    if kind == "items":
+        return Selection(items=tuple(parted(words)))
+    if kind == "box":
+        box, _, folder = words.partition("/")
+        return Selection(box=box.strip(), folder=folder.strip())
+    return {
+        "person": Selection(person=words),
+        "event": Selection(event=words),
+        "words": Selection(words=words),
+    }[kind]
+
+
+FOR = Blank(
+    "to", "For whom?", "family", "For anyone, the living are left out.",
+    choices=(("family", "the family"), ("outside", "anyone")),
+)  # fmt: skip
+
+
+def to_anyone() -> Blank:
+    """The same line, beginning with anyone."""
+    return Blank("to", FOR.label, "outside", FOR.hint, choices=FOR.choices)
+
+
+def which() -> list[Blank]:
+    """The two lines that choose items; see `selection_of`."""
+    kinds = (
+        ("all", "all of them"),
+        ("box", "a box"),
+        ("person", "a person"),
+        ("event", "an occasion"),
+        ("words", "words in them"),
+        ("items", "these numbers"),
+    )
+    return [
+        Blank("which", "Which photographs?", "all", "", choices=kinds),
+        Blank("of", "Which one?", "", "A box (3, or 3/12 for one folder), a name, or numbers. Empty for all."),
+    ]
+
+
+def folder_blank(collection: Collection, name: str, label: str, text: str, hint: str = "") -> Blank:
+    """A line for a folder; a relative path begins at the collection."""
+    return Blank(name, label, text, hint, path="folder", base=collection.folder)
+
+
+def file_blank(collection: Collection, name: str, label: str, text: str = "", hint: str = "") -> Blank:
+    """A line for a file; a relative path begins at the collection."""
+    return Blank(name, label, text, hint, path="file", base=collection.folder)
+
+
+def counted(states: Counter[str]) -> str:
+    """“3 taken, 1 refused”."""
+    return ", ".join(f"{count} {state}" for state, count in states.most_common()) or "nothing"

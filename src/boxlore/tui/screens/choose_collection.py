@@ -1,0 +1,253 @@
+"""The first screen when no collection is open: start one, open one, or see the demonstration."""
+
+from collections.abc import Awaitable, Callable, Sequence
+from dataclasses import replace
+from pathlib import Path
+
+from textual.app import ComposeResult
+from textual.containers import Vertical
+from textual.screen import Screen
+
+from boxlore.core.errors import BoxloreError
+from boxlore.core.places.country_defaults import UsualWays, usual_ways
+from boxlore.core.statements import fold
+from boxlore.tasks.collection.backups import has_backups
+from boxlore.tasks.collection.opening import DATABASE, start
+from boxlore.tasks.collection.settings import Settings
+from boxlore.tui.keys import bound
+from boxlore.tui.screens.cards import Choice, Choices
+from boxlore.tui.screens.forms import Blank, Form
+from boxlore.tui.screens.guide import GuideScreen
+from boxlore.tui.screens.language_line import language_blank, language_fault
+from boxlore.tui.widgets.form_lines import typed_path
+from boxlore.tui.widgets.plain_text import Line, short
+
+FolderAction = Callable[[Path], Awaitable[str]]
+"""What is done with the folder that was named. Returns what went wrong, or ''."""
+
+WELCOME = (
+    "Boxes of photographs, and someone who still knows.\n\n"
+    "Boxlore sits with the two of you: it shows a scan, you ask, and every word is kept beside the number of the "
+    "print and the box it lies in.\n"
+)
+
+FIVE = (
+    ("Tab", "go on to the next question"),
+    ("PgDn", "the next photograph"),
+    ("F1", "the guide, at any time"),
+    ("Esc", "the menu, or back"),
+    ("Ctrl+Q", "leave; nothing is lost"),
+)
+
+
+class StartScreen(Screen[None]):
+    """Offers to start a collection, open one or see the demonstration.
+
+    `opened` opens a folder, `demo` makes the demonstration in one, `restore` asks for a backup of one and brings it
+    back; `resumed` is called whenever this screen is on top again and returns what went wrong, or ''. `broken` is a
+    folder that could not be opened, and why.
+    """
+
+    AUTO_FOCUS = ""
+    BINDINGS = bound(
+        ("s,1", "start"),
+        ("o,2", "open"),
+        ("d,3", "demo"),
+        ("r,4", "restore"),
+        ("f1", "guide"),
+        ("escape", "more"),
+        ("ctrl+q,q", "leave"),
+    )
+    DEFAULT_CSS = """
+    StartScreen { align: center middle; }
+    StartScreen .card { width: 76; }
+    """
+
+    def __init__(
+        self,
+        opened: FolderAction,
+        demo: FolderAction,
+        restore: FolderAction,
+        resumed: Callable[[], Awaitable[str]],
+        broken: tuple[Path, str] | None = None,
+        recent: Sequence[Path] = (),
+    ) -> None:
+        super().__init__()
+        self._recent = list(recent)
+        self._opened, self._demo, self._restore, self._resumed = opened, demo, restore, resumed
+        self._broken = broken
+        self._note, self._way_back = Line(id="note"), Line(("  R  ", "bold $primary"), "Bring back a backup\n")
+        self._five = Line(
+            ("Five keys are enough:\n", "$faint"),
+            *[part for cap, use in FIVE for part in ((f"  {cap:<7}", "bold"), f"{use}\n")],
+        )
+
+    def compose(self) -> ComposeResult:
+        with Vertical(classes="card"):
+            yield Line("Boxlore", classes="title")
+            yield Line(WELCOME)
+            yield Line(
+                ("  S  ", "bold $primary"), "Start a collection\n",
+                ("  O  ", "bold $primary"), "Open one that is there\n",
+                ("  D  ", "bold $primary"), "See the demonstration: the Tamm and Rourke families\n",
+            )  # fmt: skip
+            yield self._way_back
+            yield self._five
+            yield self._note
+
+    def on_mount(self) -> None:
+        self._note.display = self._way_back.display = False
+        if self._broken is not None:
+            self._offer(*self._broken)
+
+    def _offer(self, folder: Path, words: str) -> None:
+        """Say why a collection could not be opened, and offer its backups in place of the keys to learn."""
+        self._broken = folder, words
+        self._way_back.display, self._five.display = True, False
+        self._note.styles.max_height = 8  # a path or two are in it
+        self.say(words)
+
+    def say(self, words: str) -> None:
+        """Show what went wrong, in a sentence."""
+        self._note.display = bool(words)
+        self._note.add_class("-bad")
+        self._note.say(words)
+
+    async def on_screen_resume(self) -> None:
+        if words := await self._resumed():
+            self.say(words)
+
+    async def action_start(self) -> None:
+        """Start a collection: what it is called and where the family lives, then how that country says things."""
+
+        async def answer(answers: dict[str, str]) -> str:
+            if not answers["folder"]:
+                return "Name a folder for it."
+            usual = usual_ways(answers["country"])
+            if usual is None:
+                return f"“{answers['country'][:40]}” may be no country, or several. Write its whole English name."
+            await self._ask_ways(answers, usual)
+            return ""
+
+        blanks = [
+            Blank("title", "What is it called?", "Family photographs", "As an album or an archive shall call it."),
+            Blank("country", "In which country does the family live?", "", "In English. May stay empty."),
+            Blank("folder", "Folder", "~/photographs", "Made if it is not there.", path="folder"),
+        ]
+        await Form("Start a collection", blanks, answer).open(self.app)
+
+    async def _ask_ways(self, first: dict[str, str], usual: UsualWays) -> None:
+        async def answer(answers: dict[str, str]) -> str:
+            folder = typed_path(first["folder"])
+            if fault := language_fault(answers["language"]):
+                return fault
+            settings = Settings(
+                title=first["title"] or "Family photographs",
+                prefix=answers["prefix"].upper(),
+                language=answers["language"],
+                day_order=answers["day_order"],
+                hemisphere=answers["hemisphere"],
+            )
+            try:
+                start(folder, settings)
+            except BoxloreError as error:
+                return str(error)
+            return await self._opened(folder)
+
+        order = (("", "ask each time"), ("dmy", "7 April 1952"), ("mdy", "July 4, 1952"))
+        summer = (("north", "June to August"), ("south", "December to February"))
+        blanks = [
+            replace(language_blank(usual.language), name="language", label="Which language do they mostly tell in?"),
+            Blank("day_order", "What is 7/4/52?", usual.day_order, choices=order),
+            Blank("hemisphere", "When is summer?", usual.hemisphere, choices=summer),
+            Blank("prefix", "Letters of the numbers", letters_of(first["title"]),
+                  "Two to seven letters that begin every number: FAM gives FAMA-0001."),
+        ]  # fmt: skip
+        await Form("How things are said there", blanks, answer).open(self.app)
+
+    async def action_open(self) -> None:
+        """Open a collection."""
+
+        async def answer(answers: dict[str, str]) -> str:
+            folder = typed_path(answers["folder"])
+            if not (folder / DATABASE).is_file() and not has_backups(folder):
+                return f"There is no collection in {folder}."
+            words = await self._opened(folder)
+            if words and has_backups(folder):
+                self._offer(folder, words)
+                return ""
+            return words
+
+        async def form() -> None:
+            blank = Blank("folder", "Folder", str(Path.cwd()), path="folder")
+            await Form("Open a collection", [blank], answer).open(self.app)
+
+        if not self._recent:
+            await form()
+            return
+
+        async def chosen(value: str) -> None:
+            if not value:
+                await form()
+            elif words := await answer({"folder": value}):
+                self.say(words)
+
+        choices = [Choice(str(folder), folder.name, short(str(folder.parent), 40)) for folder in self._recent]
+        await self.app.push_screen(Choices("Open a collection", [*choices, Choice("", "Another folder")], chosen))
+
+    async def action_demo(self) -> None:
+        """Make the demonstration and open it."""
+
+        async def answer(answers: dict[str, str]) -> str:
+            return await self._demo(typed_path(answers["folder"]))
+
+        blank = Blank(
+            "folder",
+            "Folder for it",
+            "~/tamm_family",
+            "Made if it is not there; delete it when you like.",
+            path="folder",
+        )
+        await Form("The demonstration", [blank], answer).open(self.app)
+
+    async def action_restore(self) -> None:
+        """Bring a backup back: of the collection that could not be opened, else of one that is named."""
+
+        async def answer(answers: dict[str, str]) -> str:
+            return await self._restore(typed_path(answers["folder"]))
+
+        if self._broken is not None:
+            await self._restore(self._broken[0])
+        else:
+            blank = Blank("folder", "Folder of the collection", str(Path.cwd()), path="folder")
+            await Form("Bring back a backup", [blank], answer).open(self.app)
+
+    async def action_guide(self) -> None:
+        """Show the guide."""
+        await self.app.push_screen(GuideScreen())
+
+    async def action_more(self) -> None:
+        """Show the same choices as a menu, for who looks for one at Esc."""
+
+        async def answer(value: str) -> None:
+            await self.run_action(value)
+
+        choices = [
+            Choice("start", "Start"),
+            Choice("open", "Open"),
+            Choice("demo", "Demonstration"),
+            Choice("restore", "Bring back a backup", "as the collection was before"),
+            Choice("leave", "Leave"),
+        ]
+        await self.app.push_screen(Choices("Boxlore", choices, answer))
+
+    async def action_leave(self) -> None:
+        """Leave the program."""
+        await self.app.run_action("leave")
+
+
+def letters_of(title: str) -> str:
+    """Letters for the numbers, from the title: “Tamm and Rourke” gives TR, “Our photographs” gives OP; FAM else."""
+    words = [fold(word) for word in title.split() if word[:1].isalpha() and fold(word) not in ("and", "the", "of")]
+    letters = "".join(word[0] for word in words if word[0].isascii())[:3].upper()
+    return letters if len(letters) >= 2 else "FAM"

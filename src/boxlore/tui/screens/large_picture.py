@@ -1,0 +1,291 @@
+"""The picture as large as the screen: its sides, zoom, and markers set, moved and taken away by keys.
+
+All places are x, y in 0..1 of the whole picture as it is seen. A window is (left, top, width, height) in the same
+measure: the part that is shown.
+"""
+
+from collections.abc import Callable
+from dataclasses import replace
+from typing import Any, Protocol
+
+from textual.app import App, ComposeResult
+from textual.screen import Screen
+
+from boxlore.core.errors import BoxloreError
+from boxlore.core.records.item_record import Record, ScanFile
+from boxlore.core.records.marker_positions import part_of
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.sitting.small_picture import NO_PICTURE, Glimpse, Glimpses
+from boxlore.tasks.sitting.tellers_page import Showing
+from boxlore.tasks.telling.markers import Marked, move_marker, remove_marker
+from boxlore.tui.keys import bound
+from boxlore.tui.widgets.bars import Top
+from boxlore.tui.widgets.picture import Picture, Pin
+from boxlore.tui.widgets.plain_text import Line
+from boxlore.tui.widgets.prompt_block import SIDES
+
+WHOLE = (0.0, 0.0, 1.0, 1.0)
+"""The window that shows the whole picture."""
+CLOSEST = 1 / 16
+"""The narrowest window."""
+STEP = 0.04
+"""How far an arrow moves the cross, as a share of the window."""
+CLOSE = 0.3
+"""The width of the window around a marker that a digit goes to."""
+
+
+class PictureHost(Protocol):
+    """What this screen needs of the screen below it, which shows the item."""
+
+    record: Record
+    marked: tuple[Marked, ...]
+    glimpses: Glimpses
+    showing: Showing
+    sitting: Sitting
+
+    @property
+    def app(self) -> App[Any]: ...
+
+    def refresh_record(self) -> None: ...
+
+    async def action_undo(self) -> None: ...
+
+    def name_marker(self, ident: str) -> None: ...
+
+    def mark_at(self, scan: ScanFile, x: float, y: float, *, by_keeper: bool) -> None: ...
+
+
+class LargeScreen(Screen[None]):
+    """F2 or Space: the next side. Arrows: a cross; Enter sets a marker there. + and -: closer.
+
+    A digit takes a marker in hand: then arrows and Enter move it, Del takes it away, 0 lets go of it.
+    """
+
+    AUTO_FOCUS = ""
+    BINDINGS = bound(
+        ("f2,space,tab", "other"),
+        ("left", "move(-1, 0)"),
+        ("right", "move(1, 0)"),
+        ("up", "move(0, -1)"),
+        ("down", "move(0, 1)"),
+        ("enter", "enter"),
+        ("plus,equals_sign", "zoom(0.7)"),
+        ("minus", "zoom(1.43)"),
+        ("0", "whole"),
+        ("delete,backspace", "remove"),
+        ("ctrl+z", "undo"),
+        *[(str(digit), f"go({digit})") for digit in range(1, 10)],
+        ("escape", "close"),
+        ("ctrl+q", "leave"),
+    )
+
+    def __init__(self, host: PictureHost) -> None:
+        super().__init__()
+        self._host = host
+        self._at = 0
+        self._window = WHOLE
+        self._aim: tuple[float, float] | None = None
+        """Where the cross is; None before the first arrow."""
+        self._hand = ""
+        """The id of the marker in hand, '' for none."""
+        self._said = ""
+        """A sentence to show once, at the next drawing."""
+        self._top, self._picture, self._names = Top(), Picture(), Line(id="note")
+
+    def compose(self) -> ComposeResult:
+        yield self._top
+        yield self._picture
+        yield self._names
+
+    def on_resize(self) -> None:
+        self.call_after_refresh(self._show)
+
+    @property
+    def scan(self) -> ScanFile | None:
+        """The scan that is shown; None for an item without scans."""
+        scans = self._host.record.scans
+        return scans[self._at % len(scans)] if scans else None
+
+    def _show(self) -> None:
+        scan, scans = self.scan, self._host.record.scans
+        side = f"{SIDES.get(scan.side, scan.side)} ({self._at % len(scans) + 1} of {len(scans)})" if scan else "no scan"
+        self._top.tell(f"{self._host.record.number} · {side}", "F2 next side · Esc back")
+        self._say_names(scan)
+        if scan is None:
+            self._picture.show(NO_PICTURE)
+            return
+        wide, high = self._picture.wanted
+        if wide < 2 or high < 2:
+            return
+        part = self._part(scan)
+        self._picture.show(self._host.glimpses.kept(part, wide, high), self._pins(scan))
+        self.run_worker(
+            lambda: self._fetch(part, wide, high), thread=True, exclusive=True, group="large", exit_on_error=False
+        )
+
+    def _say_names(self, scan: ScanFile | None) -> None:
+        markers = [marker for marker in self._host.marked if scan is not None and marker.scan == scan.id]
+        names = (
+            "   ".join(
+                f"{marker.number} {marker.name or ('not known' if marker.asked else 'not named')}" for marker in markers
+            )
+            or "No markers on this picture."
+        )
+        hand = self._in_hand
+        how = (
+            f"{hand.number} in hand: arrows and Enter move it, Del takes it away, 0 lets go. Enter alone names it."
+            if hand
+            else "Arrows and Enter set one, + and - zoom, a digit goes to one."
+        )
+        self._names.say(*([f"{self._said}   "] if self._said else []), names, (f"   {how}", "italic"))
+        self._said = ""
+
+    @property
+    def _in_hand(self) -> Marked | None:
+        scan = self.scan
+        markers = [marker for marker in self._host.marked if scan is not None and marker.scan == scan.id]
+        return next((marker for marker in markers if marker.id == self._hand), None)
+
+    def _part(self, scan: ScanFile) -> ScanFile:
+        """The scan narrowed to the window, for reading only that part of the picture."""
+        if self._window == WHOLE:
+            return scan
+        return replace(scan, area=part_of(scan.area, self._window, self._host.sitting.markers.turn(scan)))
+
+    def _pins(self, scan: ScanFile) -> list[Pin]:
+        """The scan's markers and the cross, at places in the window; what is outside it is left out."""
+        left, top, wide, high = self._window
+        marks = [(marker.number, marker.x, marker.y, "") for marker in self._host.marked if marker.scan == scan.id]
+        if self._aim is not None:
+            marks.append((0, *self._aim, "╋"))
+        pins = [Pin(number, (x - left) / wide, (y - top) / high, sign) for number, x, y, sign in marks]
+        return [pin for pin in pins if 0 <= pin.x <= 1 and 0 <= pin.y <= 1]
+
+    def _fetch(self, part: ScanFile, wide: int, high: int) -> None:
+        glimpse = self._host.glimpses.of(part, wide, high)
+        self.app.call_from_thread(self._fetched, part, glimpse)
+
+    def _fetched(self, part: ScanFile, glimpse: Glimpse) -> None:
+        scan = self.scan
+        if scan is not None and self._part(scan) == part:
+            self._picture.show(glimpse, self._pins(scan))
+
+    # moving
+
+    def action_other(self) -> None:
+        """Show the other side, or the next scan; the teller's page shows the same."""
+        self._at += 1
+        self._window, self._aim, self._hand = WHOLE, None, ""
+        if self._host.record.scans:
+            self._host.showing.turn(self._at % len(self._host.record.scans))
+        self._show()
+
+    def action_move(self, right: int, down: int) -> None:
+        """Move the cross. The first arrow puts it at the marker in hand, else in the middle of what is shown."""
+        left, top, wide, high = self._window
+        if self._aim is None and (hand := self._in_hand) is not None:
+            self._aim = (hand.x, hand.y)
+        if self._aim is None:
+            self._aim = (left + wide / 2, top + high / 2)
+        else:
+            x, y = self._aim[0] + right * STEP * wide, self._aim[1] + down * STEP * high
+            self._aim = (min(max(x, 0.0), 1.0), min(max(y, 0.0), 1.0))
+        self._look_at(*self._aim, wide, keep=True)
+
+    def action_zoom(self, by: float) -> None:
+        """Zoom around the cross; `by` below 1 goes closer."""
+        left, top, wide, high = self._window
+        x, y = self._aim or (left + wide / 2, top + high / 2)
+        self._look_at(x, y, min(max(wide * by, CLOSEST), 1.0))
+
+    def action_whole(self) -> None:
+        """Show the whole picture, and let go of the marker in hand."""
+        self._aim, self._hand = (None, "") if self._hand else (self._aim, "")
+        self._look_at(0.5, 0.5, 1.0)
+
+    def action_go(self, number: int) -> None:
+        """Zoom to the marker of this number, and take it in hand."""
+        scan = self.scan
+        for marker in self._host.marked:
+            if scan is not None and marker.scan == scan.id and marker.number == number:
+                self._aim, self._hand = None, marker.id
+                self._look_at(marker.x, marker.y, CLOSE)
+
+    def _look_at(self, x: float, y: float, wide: float, *, keep: bool = False) -> None:
+        """Show the window of width `wide` around a point; with `keep`, move it only if the point is outside."""
+        left, top = self._window[:2]
+        if keep:
+            left, top = min(max(left, x - wide), x), min(max(top, y - wide), y)
+        else:
+            left, top = x - wide / 2, y - wide / 2
+        edge = 1.0 - wide
+        self._window = WHOLE if wide >= 1 else (min(max(left, 0.0), edge), min(max(top, 0.0), edge), wide, wide)
+        self._show()
+
+    # marking
+
+    def action_enter(self) -> None:
+        """Set a marker at the cross, or put the one in hand there; without a cross, name the one in hand or go back."""
+        if self._aim is None:
+            hand = self._in_hand
+            self.action_close()
+            if hand is not None and self._host.sitting.writable:
+                self._host.name_marker(hand.id)
+        else:
+            self._set(*self._aim)
+
+    def on_picture_touched(self, event: Picture.Touched) -> None:
+        left, top, wide, high = self._window
+        self._set(left + event.x * wide, top + event.y * high)
+
+    def action_remove(self) -> None:
+        """Take away the marker in hand."""
+        if (hand := self._in_hand) is None:
+            self._tell("Take a marker in hand first: its digit.")
+            return
+        still_named = f" {hand.name} is still told of this photograph." if hand.name else ""
+        if self._changed(lambda: remove_marker(self._host.sitting, self._host.record, hand)):
+            self._tell(f"Marker {hand.number} is taken away.{still_named} Ctrl+Z brings it back.")
+
+    async def action_undo(self) -> None:
+        """Close, and let the screen below take back the last step; it may have to show another item for that."""
+        self.app.pop_screen()
+        await self._host.action_undo()
+
+    def _changed(self, change: Callable[[], None]) -> bool:
+        """Run a change of a marker, then let go of it. False, with the reason shown, if it could not be kept."""
+        host = self._host
+        if not host.sitting.writable:
+            self._tell("Open for reading only; nothing can be changed.")
+            return False
+        try:
+            change()
+        except BoxloreError as error:
+            self._tell(f"NOT SAVED: {error}")
+            return False
+        self._aim, self._hand = None, ""
+        host.refresh_record()
+        return True
+
+    def _tell(self, words: str) -> None:
+        self._said = words
+        self._show()
+
+    def _set(self, x: float, y: float) -> None:
+        """Move the marker in hand to x, y; without one, set a new marker there."""
+        if (hand := self._in_hand) is not None:
+            if self._changed(lambda: move_marker(self._host.sitting, self._host.record, hand, x, y)):
+                self._tell(f"Marker {hand.number} is moved.")
+            return
+        scan = self.scan
+        self.app.pop_screen()
+        if scan is not None:
+            self._host.mark_at(scan, x, y, by_keeper=True)
+
+    def action_close(self) -> None:
+        """Go back to the prompts."""
+        self.app.pop_screen()
+
+    async def action_leave(self) -> None:
+        """Leave the program."""
+        await self.app.run_action("leave")

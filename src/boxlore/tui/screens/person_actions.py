@@ -1,0 +1,180 @@
+"""What can be done with a person as a whole: another name, one of two, two of one, things told, consent."""
+
+from collections.abc import Awaitable, Callable
+from typing import Any, Protocol
+
+from textual.app import App
+
+from boxlore.core.errors import BoxloreError
+from boxlore.core.fields.table import FIELDS
+from boxlore.core.people.consent import Capacity, Matter, make_consent
+from boxlore.core.people.person import Person
+from boxlore.core.statements import Kind
+from boxlore.tasks.people.registry import unmerge
+from boxlore.tasks.sitting import people_corrections
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tui.screens.cards import Choice, Choices
+from boxlore.tui.screens.forms import Blank, Form
+
+ADDED = (
+    "born",
+    "died",
+    "mother",
+    "father",
+    "spouse",
+    "nickname",
+    "given",
+    "family",
+    "born_as",
+    "living",
+    "sex",
+    "story",
+)
+"""What can be told of a person from the screen, in the order of the menu."""
+
+ABOUT = (
+    Choice("rename", "Another name", "everywhere, with its history"),
+    Choice("add", "Add something told", "a birth, a mother, a nickname"),
+    Choice("same", "The same person as …", "two entries become one"),
+    Choice("two", "Not the same as …", "so that it is proposed no more"),
+    Choice("part", "Part what was made one", "“the same person” is taken back"),
+    Choice("consent", "Consent", "shown outside? who says so"),
+)
+MATTERS = tuple((str(matter), str(matter)) for matter in Matter)
+CAPACITIES = tuple((str(capacity), str(capacity)) for capacity in Capacity)
+
+
+class AboutHost(Protocol):
+    """What the cards need of the person's screen."""
+
+    @property
+    def app(self) -> App[Any]: ...
+
+    @property
+    def sitting(self) -> Sitting: ...
+
+    @property
+    def person(self) -> Person: ...
+
+    def say(self, words: str, *, bad: bool = False) -> None: ...
+
+    def done(self, words: str) -> None:
+        """Show the person anew after a change, and say what was done."""
+
+
+async def ask_about(host: AboutHost) -> None:
+    """Offer what can be done with the person."""
+
+    async def answer(value: str) -> None:
+        try:
+            await _DO[value](host)
+        except BoxloreError as error:
+            host.say(str(error), bad=True)
+
+    await host.app.push_screen(Choices(host.person.name, ABOUT, answer))
+
+
+async def _ask(host: AboutHost, title: str, blank: Blank, do: Callable[[str], str]) -> None:
+    """A form of one line; `do` gets its words, and returns what was done."""
+
+    def answer(answers: dict[str, str]) -> str:
+        try:
+            words = do(answers[blank.name])
+        except BoxloreError as error:
+            return str(error)
+        host.done(words)
+        return ""
+
+    await Form(title, [blank], answer).open(host.app)
+
+
+async def _rename(host: AboutHost) -> None:
+    def do(name: str) -> str:
+        people_corrections.rename(host.sitting, host.person, name)
+        return f"Called {name} everywhere."
+
+    blank = Blank("name", "The whole name, as captions give it", host.person.name, keeps=True)
+    await _ask(host, "Another name", blank, do)
+
+
+async def _same(host: AboutHost) -> None:
+    def do(name: str) -> str:
+        return f"{people_corrections.same_person(host.sitting, host.person, name).name} is the same person now."
+
+    blank = Blank("name", "Whose other entry is it?", "", f"That entry becomes {host.person.name}.")
+    await _ask(host, "The same person as …", blank, do)
+
+
+async def _two(host: AboutHost) -> None:
+    def do(name: str) -> str:
+        return f"{people_corrections.two_people(host.sitting, host.person, name).name} is somebody else."
+
+    await _ask(host, "Not the same as …", Blank("name", "Who is somebody else?"), do)
+
+
+async def _part(host: AboutHost) -> None:
+    name = host.person.name
+    if unmerge(host.sitting.collection, host.person):
+        host.done("They stand apart again. What was closed while they were one is closed for each.")
+    else:
+        host.say(f"{name} was not made of two.")
+
+
+async def _add(host: AboutHost) -> None:
+    async def chosen(field: str) -> None:
+        label = FIELDS[field].label
+
+        def do(words: str) -> str:
+            people_corrections.add(host.sitting, host.person, field, words)
+            return f"Kept: {label.lower()}."
+
+        blank = Blank("words", label, "", _HINTS.get(field, "In the teller’s own words."))
+        await _ask(host, f"{host.person.name}: {label.lower()}", blank, do)
+
+    fields = [field for field in ADDED if Kind.PERSON in FIELDS[field].kinds]
+    choices = [Choice(field, FIELDS[field].label, _HINTS.get(field, "")) for field in fields]
+    await host.app.push_screen(Choices(f"{host.person.name}: what was told?", choices, chosen))
+
+
+async def _consent(host: AboutHost) -> None:
+    def answer(answers: dict[str, str]) -> str:
+        day = host.sitting.collection.clock.today().isoformat()
+        try:
+            given = make_consent(
+                [answers["matter"]], day, given=answers["given"] == "yes", capacity=answers["capacity"],
+                by=answers["by"], witness=answers["witness"],
+            )  # fmt: skip
+            people_corrections.allow(host.sitting, host.person, given)
+        except BoxloreError as error:
+            return str(error)
+        host.done(f"{host.person.name}: {given.words}.")
+        return ""
+
+    blanks = [
+        Blank("matter", "What may be shown outside the family?", MATTERS[0][0], choices=MATTERS),
+        Blank("given", "Is it allowed?", "yes", choices=(("yes", "yes"), ("no", "no, or no longer"))),
+        Blank("capacity", "Who says so?", CAPACITIES[0][0], choices=CAPACITIES),
+        Blank("by", "Their name", "", "Where it is not the person."),
+        Blank("witness", "Before whom?", "", "Where somebody else speaks for the person."),
+    ]
+    await Form(f"Consent of {host.person.name}", blanks, answer).open(host.app)
+
+
+_DO: dict[str, Callable[[AboutHost], Awaitable[None]]] = {
+    "rename": _rename,
+    "add": _add,
+    "same": _same,
+    "two": _two,
+    "part": _part,
+    "consent": _consent,
+}
+
+_HINTS = {
+    "born": "A day, a year, or “about 1912”.",
+    "died": "A day, a year, or “in the war”.",
+    "mother": "A name; somebody not known yet is made.",
+    "father": "A name; somebody not known yet is made.",
+    "spouse": "A name; somebody not known yet is made.",
+    "living": "yes or no",
+    "sex": "female, male or other",
+}

@@ -1,0 +1,107 @@
+"""One thing of many photographs: as the one that is out has it, or in words; who may see them; another box."""
+
+from collections.abc import Sequence
+from typing import Any, Protocol
+
+from textual.app import App
+
+from boxlore.core.errors import BoxloreError
+from boxlore.core.fields.table import FIELDS
+from boxlore.core.findings import several
+from boxlore.core.originals.moves import move
+from boxlore.core.records.item_record import Record
+from boxlore.tasks.originals.housing_changes import carry_out
+from boxlore.tasks.originals.housing_now import house_of
+from boxlore.tasks.sitting.linking import OF_ALL, SAME, had, keep_all_to, same_as, say_of_all
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.telling.undoing import Done
+from boxlore.tui.screens.cards import Choice, Choices
+from boxlore.tui.screens.forms import Blank, Form
+
+AUDIENCES = (("family", "the family"), ("keeper", "only you"), ("anyone", "anyone"))
+
+
+class ManyHost(Protocol):
+    """What the cards need of the list below them."""
+
+    @property
+    def app(self) -> App[Any]: ...
+
+    def said_of_many(self, words: str) -> None: ...
+
+    def refused(self, words: str) -> None: ...
+
+
+async def of_many(host: ManyHost, sitting: Sitting, items: Sequence[str], model: Record) -> None:
+    """Ask what is so of all these items (ids); `model` is the one that is out."""
+    same = [Choice(f"same:{name}", f"Same {name}", had(model, name)) for name in SAME]
+    said = [Choice(f"say:{field}", FIELDS[field].label, "in words") for field in OF_ALL]
+    rest = [Choice("audience", "Who may see them"), Choice("move", "Another box or folder")]
+
+    async def answer(value: str) -> None:
+        kind, _, name = value.partition(":")
+        if kind == "same":
+            _same(host, sitting, items, model, name)
+        elif kind == "say":
+            await _say(host, sitting, items, name)
+        elif kind == "audience":
+            await _audience(host, sitting, items)
+        else:
+            await _move(host, sitting, items)
+
+    await host.app.push_screen(Choices(f"{len(items)} picked: as in {model.number}", [*same, *said, *rest], answer))
+
+
+def _records(sitting: Sitting, items: Sequence[str]) -> list[Record]:
+    return [sitting.record(item) for item in items]
+
+
+def _same(host: ManyHost, sitting: Sitting, items: Sequence[str], model: Record, name: str) -> None:
+    try:
+        count = same_as(sitting, _records(sitting, items), model, name)
+    except BoxloreError as error:
+        host.refused(str(error))
+        return
+    host.said_of_many(f"{count} taken over from {model.number}.")
+
+
+async def _say(host: ManyHost, sitting: Sitting, items: Sequence[str], field: str) -> None:
+    def answer(answers: dict[str, str]) -> str:
+        try:
+            count = say_of_all(sitting, _records(sitting, items), field, answers["words"])
+        except BoxloreError as error:
+            return str(error)
+        host.said_of_many(f"{FIELDS[field].label} told of {count}.")
+        return ""
+
+    label = FIELDS[field].label
+    await Form(
+        f"{label} of {len(items)}", [Blank("words", label, "", "The same of all that are picked.")], answer
+    ).open(host.app)
+
+
+async def _audience(host: ManyHost, sitting: Sitting, items: Sequence[str]) -> None:
+    def answer(answers: dict[str, str]) -> str:
+        count = keep_all_to(sitting, _records(sitting, items), answers["to"])
+        host.said_of_many(f"{several(count, 'is', 'are')} for {dict(AUDIENCES)[answers['to']]} now.")
+        return ""
+
+    blank = Blank("to", "Who may see them?", "family", choices=AUDIENCES)
+    await Form(f"Who may see {len(items)}", [blank], answer).open(host.app)
+
+
+async def _move(host: ManyHost, sitting: Sitting, items: Sequence[str]) -> None:
+    def answer(answers: dict[str, str]) -> str:
+        try:
+            house = house_of(sitting.collection)
+            plan = move(house.holding, list(items), house.named(answers["into"]).id, 0)
+            act = carry_out(sitting.collection, plan)
+        except BoxloreError as error:
+            return str(error)
+        if act:
+            sitting.steps.remember(Done(act, plan.title, items[-1]))
+        host.said_of_many(f"{plan.title}.")
+        return ""
+
+    blank = Blank("into", "Into which box or folder?", "", "Its mark, such as 3/12; it is noted under “Keep safe”.")
+    await Form(f"Move {len(items)}", [blank], answer).open(host.app)

@@ -1,0 +1,57 @@
+"""Makes `core/people/names/given_names_table.py`: given names of Europe and where Europeans went.
+
+The names are those of the package Faker (MIT licence), which has them from the registers of each country. Left out are
+those that are family names there as well, and words of the tables of this project: they are no evidence of a given
+name. Run after a new release of the package:
+python tests/core/people/names/make_given_names.py
+"""
+
+from collections.abc import Iterator
+from importlib import import_module
+from importlib.metadata import version
+from pathlib import Path
+
+from boxlore.core.people.names import words_table as words_of
+from boxlore.core.people.names.lists_table import GIVEN
+from boxlore.core.people.names_in_text.ordinary_words import english_words
+from boxlore.core.people.who_is_where import position_words_table as places
+from boxlore.core.people.who_is_where import small_words_table as small_words
+from boxlore.core.statements import fold
+
+TABLE = Path(__file__).parents[4] / "src" / "boxlore" / "core" / "people" / "names" / "given_names_table.py"
+LOCALES = (
+    "cs_CZ da_DK de_AT de_CH de_DE el_GR en_GB en_IE en_NZ en_US es_AR es_CA es_CL es_ES es_MX et_EE fi_FI fr_BE fr_CA "
+    "fr_CH fr_FR ga_IE hr_HR hu_HU is_IS it_IT lt_LT lv_LV nl_BE nl_NL no_NO pl_PL pt_BR pt_PT ro_RO ru_RU sk_SK sl_SI "
+    "sv_SE uk_UA"
+).split()
+NAMES_A_LINE = 16
+
+
+def names_of(locale: str, kind: str) -> Iterator[str]:
+    """The names of a kind (`first_names`, `last_names`) in a locale, folded."""
+    provider = import_module(f"faker.providers.person.{locale}").Provider
+    for row in dir(provider):
+        if row.startswith(kind) and isinstance(getattr(provider, row), (tuple, list, dict)):
+            yield from (fold(name) for name in getattr(provider, row) if " " not in name)
+
+
+def words() -> set[str]:
+    """Words that are something else in this project: kin, people, places, titles, particles, times, English words."""
+    phrases = [phrase for _, phrase in (*places.PLACE_PHRASES, *places.WORDS_BETWEEN)]
+    tables = {word.rstrip("*") for phrase in phrases for word in phrase.split()} | set(places.NOUNS)
+    tables |= words_of.KIN_WORDS.keys() | words_of.TITLES | words_of.PARTICLES | words_of.FILIATION | words_of.SUFFIXES
+    return tables | english_words() | small_words.TIMES_OF_THE_YEAR | set(small_words.CARDINALS) | small_words.ARTICLES
+
+
+def main() -> None:
+    given = {name for locale in LOCALES for name in names_of(locale, "first_names")}
+    family = {name for locale in LOCALES for name in names_of(locale, "last_names")}
+    kept = sorted(name for name in given - family - words() - GIVEN if len(name) > 2 and name.isalpha())
+    lines = [" ".join(kept[at : at + NAMES_A_LINE]) for at in range(0, len(kept), NAMES_A_LINE)]
+    head = f'"""Given names, folded: Faker {version("faker")}; '
+    head += 'made by tests/core/people/names/make_given_names.py."""\n'
+    TABLE.write_text(f'{head}\nFURTHER_GIVEN = """\n{chr(10).join(lines)}\n"""\n', encoding="utf-8")
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,21 @@
+"""Kinds and shorter names of events (our own rules)."""
+
+import pytest
+
+from boxlore.core.people.life_event_words import bare, kind_of, shorter
+
+NAMES = [  # name, kind, the words that mean it, what says less
+    ("the wedding of Anna and Joe", "marriage", "wedding of anna and joe", ("wedding",)),
+    ("when we moved to Dunedin", "move", "we moved to dunedin", ("we moved",)),
+    ("Anna’s christening", "other", "anna’s christening", ("christening",)),
+    ("pulmad", "marriage", "pulmad", ()),
+    ("Umzug nach Reval", "move", "umzug nach reval", ("umzug",)),
+    ("The Crossing", "voyage", "crossing", ()),
+    ("to Dunedin", "other", "to dunedin", ()),
+    ("Joe's war", "war service", "joe's war", ("war",)),
+]
+
+
+@pytest.mark.parametrize(("name", "kind", "words", "less"), NAMES)
+def test_what_a_name_says(name: str, kind: str, words: str, less: tuple[str, ...]) -> None:
+    assert (kind_of(name), bare(name), shorter(name)) == (kind, words, less)

@@ -1,0 +1,102 @@
+"""Who is in a picture, and where, by the rows of `cases/who.txt`, which names its source."""
+
+from pathlib import Path
+
+import pytest
+
+from boxlore.core.people.names.traditions import KnownNames
+from boxlore.core.people.who_is_where import position_words_table as table
+from boxlore.core.people.who_is_where.kin_words import own_relation
+from boxlore.core.people.who_is_where.reader import forget_names, one_by_one, read_who
+from boxlore.core.people.who_is_where.written_out import Placed
+
+CASES = [
+    tuple(line.split(" => "))
+    for line in (Path(__file__).parent / "cases" / "who.txt").read_text(encoding="utf-8").splitlines()
+    if line and not line.startswith("#")
+]
+
+
+def told(person: Placed, placed: bool) -> str:
+    name = ("" if person.is_person else "!") + person.words or "?"
+    note = f" ({person.note})" if person.note else ""
+    return f"{name}{note}/{person.row}/{person.position}" if placed else f"{name}{note}"
+
+
+def test_the_cases_are_all_there() -> None:
+    assert len(CASES) > 720
+
+
+@pytest.mark.parametrize("case", CASES, ids=[str(at) for at in range(len(CASES))])
+def test_who_stands_where(case: tuple[str, str]) -> None:
+    text, people = case
+    who = read_who(text.replace(r"\n", "\n"))
+    assert [told(person, who.placed) for person in who.people] == people.split("; ")
+
+
+def test_a_name_typed_small_is_one_if_the_family_has_it() -> None:
+    assert [person.asks != "" for person in read_who("zelophehad, barley").people] == [True, True]
+    known = KnownNames(frozenset({"zelophehad"}))
+    assert [person.asks != "" for person in read_who("zelophehad, barley", known).people] == [False, True]
+
+
+def test_names_one_by_one_are_those_of_people_known() -> None:
+    assert one_by_one("Anna (Ruth's cousin), ?, Tom") == ["Anna (Ruth's cousin)", "Tom"]
+
+
+OWN = [
+    ("me", "self"), ("mina", "self"), ("ja", "self"), ("Mere", ""), ("mère", "mother"),
+    ("Mamma", "mother"), ("Mum", "mother"), ("my mother", "mother"), ("minu ema", "mother"),
+    ("mein Bruder", "brother"), ("vanaema", "grandmother"), ("her mother", ""), ("Aunt Mavis", ""), ("Anna", ""),
+    ("my friend", ""), ("Ma", ""), ("", ""), (".", ""),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("words", "relation"), OWN)
+def test_who_is_the_tellers_own(words: str, relation: str) -> None:
+    assert own_relation(words) == relation
+
+
+def test_every_language_has_every_class() -> None:
+    languages: dict[str, set[str]] = {}
+    for language, kind, _ in table._rows(table._ROWS):
+        languages.setdefault(language, set()).add(kind)
+    assert len(languages) == 18
+    wanted = {*table.ROW_CLASSES, *table.DIRECTIONS, *table.SIDES, "row", "from_left", "from_right", "ordinals", "weak"}
+    assert all(kinds == wanted for kinds in languages.values())
+
+
+def test_what_was_read_is_forgotten_when_words_are_struck() -> None:
+    read_who("Anna and Ruth")
+    assert read_who.cache_info().currsize
+    forget_names()
+    assert not read_who.cache_info().currsize
+
+
+SHARED = [
+    ("Tom and Leida Rourke", ["Rourke", ""]),
+    ("Mia, Tom and Leida Rourke", ["", "Rourke", ""]),
+    ("Tom, and Leida Rourke", ["", ""]),
+    ("Uncle Stan and Leida Rourke", ["", ""]),
+    ("Tom Pell and Leida Rourke", ["", ""]),
+    ("Tom and Aunt Leida Rourke", ["", ""]),
+    ("the Tamm brothers Juhan and Karl", ["Tamm", "Tamm"]),
+    ("The Tamm brothers: Juhan, Karl and Otto; Mia", ["Tamm", "Tamm", "Tamm", ""]),
+    ("Helmi with the Tamm sisters Anna and Liis, and Joe", ["", "Tamm", "Tamm", ""]),
+    ("her sisters Liis and Mari Kask", ["Kask", ""]),
+    ("Anna Tamm, née Kask, and her sisters Liis and Mari", ["", "", ""]),
+    ("Mr. and Mrs. Pell with their son Tom", ["", "", ""]),
+    ("the Pell family and Tom", ["", ""]),
+    ("the Pell girls in white", [""]),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "families"), SHARED)
+def test_a_family_name_told_once_for_several(text: str, families: list[str]) -> None:
+    assert [person.family for person in read_who(text).people] == families
+
+
+def test_what_is_said_may_end_in_any_word() -> None:
+    for last in {word.rstrip("*") for _, words in table.WORDS_BETWEEN for word in words.split()}:
+        assert read_who(f"Anna Pell {last}").people, last
+        assert read_who(f"in the front row Anna Pell, in the back row {last}").people, last

@@ -1,0 +1,32 @@
+"""What is suggested for a country: orders after Unicode CLDR 46 (from memory), halves by latitude (any atlas)."""
+
+import pytest
+
+from boxlore.core.places.countries_table import COUNTRY_NAMES
+from boxlore.core.places.country_defaults import UsualWays, usual_ways
+from boxlore.core.places.country_defaults_table import BOTH_ORDERS, LANGUAGES, MONTH_FIRST, SOUTH
+
+BY_COUNTRY = [
+    ("New Zealand", UsualWays("dmy", "south", "en")),
+    ("new zea", UsualWays("dmy", "south", "en")),
+    ("NZ", UsualWays("dmy", "south", "en")),
+    ("Estonia", UsualWays("dmy", "north", "et")),
+    ("United States", UsualWays("mdy", "north", "en")),
+    ("Canada", UsualWays("", "north", "en")),
+    ("Niger", UsualWays("dmy", "north", "en")),  # not Nigeria, though that begins so too
+    ("", UsualWays()),
+]
+
+
+@pytest.mark.parametrize(("country", "usual"), BY_COUNTRY)
+def test_what_is_usual_in_a_country(country: str, usual: UsualWays) -> None:
+    assert usual_ways(country) == usual
+
+
+@pytest.mark.parametrize("country", ["Atlantis", "United"])
+def test_a_country_that_cannot_be_told_is_asked_for(country: str) -> None:
+    assert usual_ways(country) is None
+
+
+def test_every_code_is_a_country() -> None:
+    assert {*MONTH_FIRST, *BOTH_ORDERS, *SOUTH, *LANGUAGES} <= {*COUNTRY_NAMES}

@@ -1,0 +1,55 @@
+"""Told places taken apart (common practice, no source: how families and registers write places)."""
+
+import pytest
+
+from boxlore.core.places.taking_apart import Parts, fold_place, is_district, take_apart, without_district
+
+TOLD = [
+    ("Port Chalmers, Otago", Parts(("Port Chalmers", "Otago"))),
+    ("Reval, 1912", Parts(("Reval",))),
+    ("probably Reval", Parts(("Reval",), unsure=True)),
+    ("Reval?", Parts(("Reval",), unsure=True)),
+    ("[Reval]", Parts(("Reval",), unsure=True)),
+    ("Reval (now Tallinn)", Parts(("Reval",), ("Tallinn",))),
+    ("Reval (now Tallinn), Estonia", Parts(("Reval", "Estonia"), ("Tallinn",))),
+    ("Reval, now Tallinn", Parts(("Reval",), ("Tallinn",))),
+    ("Reval / Tallinn", Parts(("Reval",), ("Tallinn",))),
+    ("Reval / Tallinn, Estonia", Parts(("Reval", "Estonia"), ("Tallinn",))),
+    ("Nõmme (Reval)", Parts(("Nõmme", "Reval"))),
+    ("the farm near Reval", Parts(("Reval",), sublocation="the farm", near_km=15)),
+    ("10 km south of Reval", Parts(("Reval",), near_km=10)),
+    ("10 versts from Reval", Parts(("Reval",), near_km=10.67)),
+    ("Re\u0000val", Parts(("Re val",))),
+    ("", Parts(())),
+    ("x" * 401, Parts(())),
+]
+
+
+@pytest.mark.parametrize(("text", "parts"), TOLD, ids=lambda value: str(value)[:30])
+def test_taken_apart(text: str, parts: Parts) -> None:
+    assert take_apart(text) == parts
+
+
+FOLDED = [("Saint-Étienne", "st etienne"), ("St. Petersburg", "st petersburg"), ("Mount Cook", "mt cook"),
+          ("Fort William", "ft william"), ("Stoke", "stoke"), ("L'Aquila", "laquila")]  # fmt: skip
+
+
+@pytest.mark.parametrize(("name", "folded"), FOLDED)
+def test_a_name_as_the_index_knows_it(name: str, folded: str) -> None:
+    assert fold_place(name) == folded
+
+
+DISTRICTS = [
+    ("Kreis Heilsberg", "Heilsberg"),
+    ("Kr. Wolmar", "Wolmar"),
+    ("powiat Konin", "Konin"),
+    ("Uman uyezd", "Uman"),
+    ("Ambla kihelkond", "Ambla"),
+]
+
+
+@pytest.mark.parametrize(("words", "town"), DISTRICTS)
+def test_a_district_is_called_after_its_town(words: str, town: str) -> None:
+    """Words for a district in German, Polish, Russian and Estonian (common practice, no source)."""
+    assert (without_district(words), is_district(words)) == (town, True)
+    assert (without_district(town), is_district(town)) == (town, False)

@@ -1,0 +1,49 @@
+"""Where a marker is seen. Outside truth: Pillow's own turning of pictures (ImageOps.exif_transpose)."""
+
+import pytest
+from PIL import Image, ImageOps
+
+from boxlore.core.records.marker_positions import middle, part_of, seen_at, stored_at
+
+WIDE, HIGH = 40, 24
+
+
+@pytest.mark.parametrize("turn", range(1, 9))
+@pytest.mark.parametrize("area", [(), (0.25, 0.25, 0.5, 0.5)])
+def test_a_point_is_seen_where_pillow_puts_it(turn: int, area: tuple[float, ...]) -> None:
+    image = Image.new("L", (WIDE, HIGH))
+    at = (13, 9)
+    image.putpixel(at, 255)
+    stored = ((at[0] + 0.5) / WIDE, (at[1] + 0.5) / HIGH)
+    x, y, w, h = area or (0, 0, 1, 1)
+    cut = image.crop((round(x * WIDE), round(y * HIGH), round((x + w) * WIDE), round((y + h) * HIGH)))
+    cut.getexif()[274] = turn
+    shown = ImageOps.exif_transpose(cut)
+    where = shown.tobytes().index(255)
+    expected = ((where % shown.width + 0.5) / shown.width, (where // shown.width + 0.5) / shown.height)
+    assert seen_at(stored, area, turn) == pytest.approx(expected)
+    assert stored_at(expected, area, turn) == pytest.approx(stored)
+
+
+def test_an_unknown_turn_is_upright() -> None:
+    assert seen_at((0.2, 0.3), (), 99) == (0.2, 0.3)
+    assert stored_at((0.2, 0.3), (), 99) == (0.2, 0.3)
+
+
+def test_an_area_without_width_or_height_is_taken_as_one_wide_and_high() -> None:
+    assert seen_at((0.5, 0.75), (0.25, 0.25, 0.0, 0.0)) == (0.25, 0.5)
+
+
+def test_seen_and_stored_are_the_whole_upright_picture_unless_more_is_said() -> None:
+    assert seen_at((0.2, 0.3)) == stored_at((0.2, 0.3)) == (0.2, 0.3)
+
+
+def test_a_window_turned_is_the_same_part() -> None:
+    assert part_of((), (0.0, 0.0, 0.5, 0.25), 6) == pytest.approx((0.0, 0.5, 0.25, 0.5))
+    assert part_of((), (0.6, 0.1, 0.2, 0.3), 2) == pytest.approx((0.2, 0.1, 0.2, 0.3))
+    assert part_of((0.5, 0.0, 0.5, 1.0), (0.5, 0.5, 0.5, 0.5)) == pytest.approx((0.75, 0.5, 0.25, 0.5))
+
+
+def test_the_middle_of_a_box_is_its_middle() -> None:
+    assert middle((0.2, 0.4, 0.2, 0.4)) == pytest.approx((0.3, 0.6))
+    assert middle((0.2, 0.4)) == (0.2, 0.4)

@@ -1,0 +1,96 @@
+"""What the keeper decides of a place that names somebody: asked once, kept for these words (a rule of our own)."""
+
+import pytest
+from tests.core.records.cast import LIVES, PEOPLE, TODAY, record, said, shown, stories
+
+from boxlore.core.fields.name_answers import NAMING_WORDS, NamingAnswer, NamingDecision
+from boxlore.core.people.names_in_text.search import Doubt
+from boxlore.core.records.audience import Recipient, To
+from boxlore.core.records.name_answers import decided, decision_digest
+from boxlore.core.records.withheld import withhold
+
+WORDS = "The boat came in, and the Rourke girl rowed it to the pier."
+PLAIN_OUTSIDE = Recipient(to=To.OUTSIDE, on_day=TODAY, withheld=withhold(PEOPLE, LIVES, To.OUTSIDE, TODAY))
+
+
+def decision(answer: NamingAnswer, words: str = WORDS, where: str = "story") -> NamingDecision:
+    (hit,) = PLAIN_OUTSIDE.withheld.hits(words)
+    (person,) = hit.people
+    return NamingDecision(answer, person, where, decision_digest(hit, words))
+
+
+def outside(*decisions: tuple[str, NamingDecision]) -> Recipient:
+    return Recipient(
+        to=To.OUTSIDE, on_day=TODAY, withheld=withhold(PEOPLE, LIVES, To.OUTSIDE, TODAY, decided(decisions))
+    )
+
+
+ANSWERS = [(NamingAnswer.HIDE, False), (NamingAnswer.OTHER, True), (NamingAnswer.MAY, True)]
+
+
+@pytest.mark.parametrize(("answer", "may"), ANSWERS)
+def test_an_answer_holds_for_its_words_in_its_item_and_field(answer: NamingAnswer, may: bool) -> None:
+    seen_by = outside(("item", decision(answer)))
+    whole = record(told=stories(said(WORDS)))
+    assert bool(seen_by.seen(whole).told) is may
+    assert bool(list(seen_by.namings(whole))) is not may
+    elsewhere = record(told={"title": (said(WORDS, "title"),)})
+    assert not seen_by.seen(elsewhere).told, "another field is asked about by itself"
+    changed = record(told=stories(said(WORDS.replace("boat", "girl").replace("in, and", "in; and so"))))
+    assert not seen_by.seen(changed).told, "other words beside the name are asked about again"
+
+
+def test_a_name_that_is_allowed_somewhere_is_not_looked_for_in_bytes() -> None:
+    assert "Mia Rourke" in outside(("item", decision(NamingAnswer.HIDE))).withheld.whole_names
+    assert "Mia Rourke" not in outside(("item", decision(NamingAnswer.MAY))).withheld.whole_names
+
+
+def test_what_is_decided_is_no_doubt_any_more() -> None:
+    (naming,) = outside(("item", decision(NamingAnswer.HIDE))).namings(record(told=stories(said(WORDS))))
+    assert not naming.doubtful and [hit.doubt for hit in naming.hits] == [Doubt.NONE]
+    (naming,) = PLAIN_OUTSIDE.namings(record(told=stories(said(WORDS))))
+    assert naming.doubtful == {"mia"} and [hit.doubt for hit in naming.hits] == [Doubt.FAMILY]
+
+
+def test_in_a_text_that_is_no_record_the_same_words_may_stand_among_others() -> None:
+    allowed = outside(("item", decision(NamingAnswer.OTHER)))
+    assert allowed.may_read(f"<p>A boat. {WORDS} And more.</p>")
+    assert not allowed.may_read("The Rourke boy rowed it") and not allowed.may_read(f"{WORDS} Mia Rourke.")
+    both = outside(("item", decision(NamingAnswer.OTHER)), ("item-2", decision(NamingAnswer.HIDE)))
+    assert not both.may_read(WORDS), "what is hidden of one item is in no text"
+
+
+def test_the_later_of_two_answers_holds_and_other_people_are_asked_by_themselves() -> None:
+    twice = outside(("item", decision(NamingAnswer.OTHER)), ("item", decision(NamingAnswer.HIDE)))
+    assert not twice.seen(record(told=stories(said(WORDS)))).told
+    other = NamingDecision(NamingAnswer.OTHER, "nobody", "story", "0" * 16 + ":0:0")
+    assert not outside(("item", other)).seen(record(told=stories(said(WORDS)))).told
+
+
+def test_a_dead_namesake_in_the_picture_may_be_named_when_the_keeper_says_so() -> None:
+    whole = record(people=(shown("old-mia", "Mia Rourke"),))
+    assert not PLAIN_OUTSIDE.seen(whole).people
+    allowed = outside(("item", decision(NamingAnswer.OTHER, "Mia Rourke", "person")))
+    assert [shown.name for shown in allowed.seen(whole).people] == ["Mia Rourke"]
+
+
+DIGEST = "0123456789abcdef:0:3"
+REFUSED = [
+    "",
+    "hide",
+    f"perhaps p story {DIGEST}",
+    "hide p story 012:0:0",
+    f"hide p  {DIGEST}",
+    f"hide p  story {DIGEST}",
+]
+
+
+@pytest.mark.parametrize("words", REFUSED)
+def test_words_that_are_no_decision(words: str) -> None:
+    assert NAMING_WORDS.or_none(words) is None
+
+
+def test_a_decision_is_written_and_read() -> None:
+    told = NamingDecision(NamingAnswer.MAY, "p", "who says it", DIGEST)
+    assert NAMING_WORDS.write(told) == f"may p who+says+it {DIGEST}"
+    assert NAMING_WORDS.or_none(NAMING_WORDS.write(told)) == told

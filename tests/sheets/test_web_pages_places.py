@@ -1,0 +1,29 @@
+"""Places on the pages: where they lie as words and coordinates (degrees: WGS 84), no finer than known."""
+
+from dataclasses import replace
+
+from boxlore.core.records.item_record import Record
+from boxlore.sheets.web_pages_places import place_of, place_subjects
+
+
+def test_a_place_that_was_found(hard: list[Record]) -> None:
+    place = place_of(hard[0])
+    assert place is not None
+    assert (place.href, place.name) == ("place/g588409.html", "Tallinn")
+    assert place.lines == ("Estonia", "59.44° N, 24.75° E, to within about 5 km")
+
+
+def test_a_place_that_was_only_told(hard: list[Record]) -> None:
+    place = place_of(hard[4])
+    assert place is not None
+    assert (place.name, place.lines) == ("Ōtākou", ()) and place.href.startswith("place/w")
+    assert place_of(hard[5]) is None
+
+
+def test_ways_of_calling_one_place_share_a_page(hard: list[Record]) -> None:
+    told = hard[0].told["place"][0]
+    other = replace(hard[1], told={"place": (replace(told, words="Tallinn."),)})
+    cards = {one.id: {"number": one.number} for one in hard}
+    (subject,) = place_subjects([hard[0], other], cards)
+    assert subject["count"] == "2 photographs"
+    assert "Told as: Reval" in subject["lines"]

@@ -1,0 +1,61 @@
+"""Rights records of the closed part. Units: the rights entity of PREMIS 3.0, from memory; schema: W3C, Metadata
+Vocabulary for Tabular Data (2015), from memory."""
+
+import csv
+import json
+from collections.abc import Iterator
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from boxlore.core.crosswalk.receiving_archive import Archive
+from boxlore.core.fields.name_answers import NamingAnswer
+from boxlore.core.people.consent import make_consent
+from boxlore.core.statements import Kind
+from boxlore.tasks.archive.name_answers import decide
+from boxlore.tasks.archive.transfer import TransferOrder, name_search, transfer
+from boxlore.tasks.collection.opening import Collection, open_collection, start
+from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.people.registry import consent
+
+
+@pytest.fixture
+def collection(tmp_path: Path) -> Iterator[Collection]:
+    start(tmp_path / "tamm", Settings(title="A family", prefix="TR"))
+    with open_collection(tmp_path / "tamm", on_day=date(2026, 11, 25)) as opened:
+        act = opened.act("told")
+        mia, item = act.new(Kind.PERSON), act.new(Kind.ITEM)
+        act.state(mia, "given", "Mia")
+        act.state(mia, "family", "Rourke")
+        act.state(item, "number", "TRA-0001")
+        act.state(item, "title", "Mia at sea")
+        act.state(item, "story", "Mia fell in.")
+        act.done()
+        yield opened
+
+
+def test_the_closed_part_says_why_somebody_living_is_named(collection: Collection, tmp_path: Path) -> None:
+    (mia,) = collection.people().values()
+    consent(collection, mia, make_consent(["picture"], "2026-11-24"))
+    consent(collection, mia, make_consent(["picture"], "2026-11-25", given=False, by="Tom", witness="Ida"))
+    title = [place for hit in name_search(collection) for place in hit.places if place.where == "title"]
+    assert decide(collection, [(title[0], NamingAnswer.MAY)]) == 1
+    archive = Archive(takes=("inventory",))
+    transfer(collection, tmp_path / "t", order=TransferOrder(archive=archive, go_on=True))
+    opened, closed = (tmp_path / "t" / part / "data" / "metadata" for part in ("open", "closed"))
+    assert not list(opened.glob("rights*")) and "Mia at sea" in (opened / "inventory.csv").read_text("utf-8")
+    with open(closed / "rights.csv", encoding="utf-8-sig", newline="") as file:
+        heading, *rows = csv.reader(file)
+    assert rows == [
+        [mia.uri, "consent", "picture", "allow", "2026-11-24", "", "Mia Rourke",
+         "given by herself or himself, 2026-11-24: picture"],
+        [mia.uri, "consent", "picture", "disallow", "2026-11-25", "", "Tom",
+         "withdrawn by herself or himself, witness Ida, 2026-11-25: picture"],
+        ["TRA-0001", "policy", "disseminate", "disallow", "", "2126-11-25", "",
+         "names someone taken as living of whom no birth is told, 100 years from this transfer"],
+        ["TRA-0001", "consent", "name", "allow", "", "", "keeper", "somebody living may be named in: title"],
+    ]  # fmt: skip
+    told = json.loads((closed / "rights.csv-metadata.json").read_text("utf-8"))
+    assert [column["titles"] for column in told["tableSchema"]["columns"]] == heading
+    assert told["url"] == "rights.csv"

@@ -1,0 +1,146 @@
+"""Scans leave in the open part with their pictures alone (CIPA DC-008, 4.6.6; read back by Pillow,
+exiv2 and bagit); the closed part and the keeper's own are as they were."""
+
+import csv
+import hashlib
+from datetime import date
+from pathlib import Path
+
+import bagit
+import exiv2
+import pytest
+from PIL import Image
+
+from boxlore.core.crosswalk.receiving_archive import Archive
+from boxlore.tasks.archive.rebuild import rebuild
+from boxlore.tasks.archive.scans_as_handed import CLEANED
+from boxlore.tasks.archive.transfer import TransferOrder, Transferred, transfer
+from boxlore.tasks.collection.opening import open_collection, start
+from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.scans.fixity_events import events
+from boxlore.tasks.scans.intake import IntakeOptions, take_in
+from boxlore.tasks.scans.pairing import Planned, ScanSide
+
+ON = date(2026, 11, 26)
+RECORDS = Archive(takes=("dublin-core", "rdf", "scans"))
+
+
+def scan(path: Path, shade: int, *, place: bool) -> Path:
+    picture = Image.radial_gradient("L").resize((120, 80)).convert("RGB")
+    picture.putpixel((0, 0), (shade, 0, 0))
+    made = Image.Exif()
+    made[0x010E] = "from the scanner"
+    if place:
+        made.get_ifd(0x8825)[1], made.get_ifd(0x8825)[2] = "S", (45.0, 52.0, 28.0)
+    picture.save(path, exif=made.tobytes())
+    return path
+
+
+@pytest.fixture
+def home(tmp_path: Path) -> Path:
+    """A collection of three prints, of which two were scanned with a telephone that wrote where, and a sheet of two."""
+    folder = tmp_path / "family"
+    start(folder, Settings(prefix="TR", title="Tamm and Rourke"), on_day=ON)
+    files = [scan(tmp_path / name, at * 40, place=at != 1) for at, name in enumerate(("a.jpg", "b.jpg", "c.png"))]
+    sheet = scan(tmp_path / "sheet.jpg", 200, place=True)
+    plan = [Planned(key=path.name, sides=(ScanSide(path),)) for path in files]
+    for at in (0.0, 0.5):
+        plan.append(Planned(key=f"sheet {at}", sides=(ScanSide(sheet, area=(at, 0.0, 0.5, 1.0)),)))
+    with open_collection(folder, on_day=ON) as collection:
+        assert {taken.state for taken in take_in(collection, plan, IntakeOptions(copy=True))} == {"taken"}
+    return folder
+
+
+def handed_over(home: Path, out: Path) -> Transferred:
+    with open_collection(home, on_day=ON) as collection:
+        return transfer(collection, out, order=TransferOrder(archive=RECORDS))
+
+
+def gps(path: Path) -> list[str]:
+    image = exiv2.ImageFactory.open(str(path))
+    image.readMetadata()
+    return [datum.key() for datum in image.exifData() if "GPS" in datum.key()]
+
+
+def sha256(path: Path) -> str:
+    return hashlib.sha256(path.read_bytes()).hexdigest()
+
+
+def test_no_scan_of_the_open_part_holds_more_than_its_picture(home: Path, tmp_path: Path) -> None:
+    before = {path.name: sha256(path) for path in (home / "scans").iterdir()}
+    made = handed_over(home, tmp_path / "t")
+    opened, closed = (sorted((tmp_path / "t" / part / "data" / "scans").iterdir()) for part in ("open", "closed"))
+    assert len(opened) == len(closed) == 4
+    assert [path.name for path in opened if gps(path)] == []
+    assert len([path for path in closed if gps(path)]) == 3
+    assert {path.name: sha256(path) for path in (home / "scans").iterdir()} == before
+    assert {sha256(path) for path in closed} == set(before.values())
+    for path in opened:
+        own = home / "scans" / path.name
+        if own.is_file():
+            with Image.open(path) as handed, Image.open(own) as kept:
+                assert handed.tobytes() == kept.tobytes()
+                assert 0x010E not in handed.getexif() and kept.getexif()[0x010E] == "from the scanner"
+    notes = [finding.message for finding in made.findings if finding.rule == "scan.bare"]
+    assert len(notes) == 4 and all("is left out of the open part" in note for note in notes)
+
+
+def test_the_records_tell_what_is_handed_over(home: Path, tmp_path: Path) -> None:
+    handed_over(home, tmp_path / "t")
+    data = tmp_path / "t" / "open" / "data"
+    assert bagit.Bag(str(tmp_path / "t" / "open")).is_valid()
+    digests = {f"scans/{path.name}": sha256(path) for path in (data / "scans").iterdir()}
+    lines = (data / "metadata" / "records.nt").read_text(encoding="utf-8")
+    dublin_core = (data / "metadata" / "dcterms.xml").read_text(encoding="utf-8")
+    for path in (home / "scans").iterdir():
+        told = sha256(path) in lines
+        assert told is (sha256(path) in digests.values()) and told is (sha256(path) in dublin_core)
+    assert all(digest in lines and digest in dublin_core for digest in digests.values())
+    assert all(name in lines for name in digests)
+    with open(data / "metadata" / "fixity.csv", encoding="utf-8", newline="") as file:
+        rows = [row for row in csv.DictReader(file) if row["Event"] == CLEANED]
+    assert len(rows) == 4
+    for row in rows:
+        assert row["SHA-256"] == digests[row["File"]]
+        assert row["Outcome"].startswith("all but its picture was left out; the keeper's own has SHA-256 ")
+        assert row["Outcome"][-64:] in {sha256(path) for path in (home / "scans").iterdir()}
+    with open_collection(home, write=False, on_day=ON) as collection:
+        assert any(
+            "what 4 scans hold beside the picture was left out" in event["Outcome"] for event in events(collection)
+        )
+
+
+def test_a_collection_is_rebuilt_from_the_open_part_with_the_scans_that_it_holds(home: Path, tmp_path: Path) -> None:
+    handed_over(home, tmp_path / "t")
+    rebuilt = rebuild(tmp_path / "again", tmp_path / "t" / "open", on_day=ON)
+    assert rebuilt.missing == () and rebuilt.scans == 4
+
+
+def test_a_scan_that_cannot_be_cleaned_stays_out_of_the_open_part(home: Path, tmp_path: Path) -> None:
+    """A HEIC whose item says the place in words, which no patch takes out (rules of our own)."""
+    odd = tmp_path / "odd.heic"
+    extent = b"\x00\x00\x00\x14ispe" + bytes(4) + (64).to_bytes(4, "big") + (48).to_bytes(4, "big")
+    odd.write_bytes(b"\x00\x00\x00\x18ftypheic\x00\x00\x00\x00mif1heic" + extent + b"mdat GPSLatitude 45.87 S")
+    with open_collection(home, on_day=ON) as collection:
+        take_in(collection, [Planned(key="odd", sides=(ScanSide(odd),))], IntakeOptions(copy=True))
+    made = handed_over(home, tmp_path / "t")
+    assert not list((tmp_path / "t" / "open").rglob("*.heic")) and list((tmp_path / "t" / "closed").rglob("*.heic"))
+    said = [finding.message for finding in made.findings if finding.message.endswith("cannot be cleaned.")]
+    assert len(said) == 1 and "is left out of the open part" in said[0]
+    assert sha256(odd) not in (tmp_path / "t" / "open" / "data" / "metadata" / "records.nt").read_text(encoding="utf-8")
+
+
+def test_a_vanished_scan_is_said_once(home: Path, tmp_path: Path) -> None:
+    next((home / "scans").glob("TRA-0001*")).unlink()
+    made = handed_over(home, tmp_path / "t")
+    assert [finding.rule for finding in made.findings].count("scan.missing") == 2  # for each part
+
+
+def test_a_scan_that_was_changed_is_no_scan_to_vouch_for(home: Path, tmp_path: Path) -> None:
+    scan = next((home / "scans").glob("TRA-0001*"))
+    data = bytearray(scan.read_bytes())
+    data[-20] ^= 1
+    scan.write_bytes(data)
+    made = handed_over(home, tmp_path / "t")
+    said = [finding.message for finding in made.findings if finding.rule == "scan.changed"]
+    assert len(said) == 2 and all(scan.name in words and "not as it was at its intake" in words for words in said)

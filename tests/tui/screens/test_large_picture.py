@@ -1,0 +1,85 @@
+"""The large picture: the cross, closer and back, markers in hand (our own contract)."""
+
+from collections.abc import Callable
+from pathlib import Path
+
+from tests.tui.conftest import hands_on
+
+from boxlore.tasks.collection.opening import Collection, open_collection
+from boxlore.tasks.collection.records_for_outputs import record_of
+from boxlore.tui.widgets.picture import Picture
+
+Run = Callable[..., None]
+
+
+def areas(collection: Collection) -> list[tuple[str, tuple[float, ...]]]:
+    record = record_of(collection, collection.store.item_by_number("TRA-0001") or "")
+    return [(shown.name, tuple(round(edge, 3) for edge in shown.area)) for shown in record.shown()]
+
+
+def test_the_cross_moves_by_steps_of_what_is_shown_and_stops_at_the_edges(run: Run, pictured: Path) -> None:
+    """The first arrow puts the cross in the middle; each further one moves it by a fixed part of the window."""
+
+    async def mark() -> None:
+        with open_collection(pictured) as collection:
+            async with hands_on(collection) as hands:
+                await hands.press("f2", *["right"] * 60, *["down"] * 60, "enter", "«Jaan Tamm»", "enter")
+                assert areas(collection) == [("Jaan Tamm", (1.0, 1.0))]
+                await hands.press("f2", "up", "up", "left", "down")
+                picture = hands.app.screen.query_one(Picture)
+                drawn = [picture.render_line(y).text for y in range(picture.size.height)]
+                picture.notify_style_update()  # forgets the lines that it keeps
+                assert [picture.render_line(y).text for y in range(picture.size.height)] == drawn
+                assert sum("╋" in line for line in drawn) == 1
+                await hands.press("escape", "f2", "up", "+", "+", "up", "enter", "«Helmi Tamm»", "enter")
+                (_, (x, y)) = areas(collection)[1]
+                assert x == 0.5 and 0.45 < y < 0.5, "closer, a step is smaller"
+
+    run(mark())
+
+
+def test_a_marker_in_hand_is_let_go_and_a_wrong_digit_takes_none(run: Run, pictured: Path) -> None:
+    async def look() -> None:
+        with open_collection(pictured) as collection:
+            async with hands_on(collection) as hands:
+                await hands.press("f2", "left", "enter", "«Jaan Tamm»", "enter", "f2")
+                assert "1 Jaan Tamm" in hands.text and "No markers" not in hands.text
+                await hands.press("«7»")
+                assert "Arrows and Enter set one" in hands.text
+                await hands.press("«1»")
+                assert "1 in hand: arrows and Enter move it, Del takes it away, 0 lets go." in hands.text
+                await hands.press("«0»", "delete")
+                assert "Take a marker in hand first: its digit." in hands.text
+                await hands.press("-", "f2", "enter")
+                assert "▸" in hands.text and "1 of 2" in hands.text
+
+    run(look())
+
+
+def test_without_a_scan_nothing_is_marked(run: Run, pictured: Path) -> None:
+    async def look() -> None:
+        with open_collection(pictured) as collection:
+            async with hands_on(collection) as hands:
+                await hands.press("pagedown", "f2")
+                assert "TRA-0002 · no scan" in hands.text and "No markers on this picture." in hands.text
+                await hands.press("f2", "left", "enter")
+                assert "2 of 2" in hands.text
+
+    run(look())
+
+
+def test_read_only_a_marker_stays_where_it_is(run: Run, pictured: Path) -> None:
+    async def look() -> None:
+        with open_collection(pictured) as collection:
+            async with hands_on(collection) as hands:
+                await hands.press("f2", "left", "enter", "«Jaan Tamm»", "enter")
+            before = areas(collection)
+        with open_collection(pictured, write=False) as reading:
+            async with hands_on(reading) as hands:
+                for keys in (("«1»", "delete"), ("«1»", "right", "right", "enter")):
+                    await hands.press("f2", *keys)
+                    assert "Open for reading only; nothing can be changed." in hands.text
+                    await hands.press("escape")
+            assert areas(reading) == before
+
+    run(look())

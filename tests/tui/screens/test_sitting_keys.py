@@ -1,0 +1,306 @@
+"""The keys of the sitting's screen: what each says and what is kept (our own contract, as the guide tells it)."""
+
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+from tests.tui.conftest import hands_on
+
+from boxlore.core.statements import Sure
+from boxlore.tasks.collection.opening import Collection, open_collection
+from boxlore.tasks.collection.prompts import FILE_NAME
+from boxlore.tasks.collection.records_for_outputs import record_of
+
+Run = Callable[..., None]
+
+
+@pytest.fixture
+def collection(folder: Path) -> Iterator[Collection]:
+    with open_collection(folder) as opened:
+        yield opened
+
+
+def record(collection: Collection, count: int):  # type: ignore[no-untyped-def]
+    return record_of(collection, collection.store.item_by_number(f"TRA-{count:04d}") or "")
+
+
+def test_who_may_see_it_and_how_sure_go_round(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection, narrator="Ellen Rourke") as hands:
+            for key in ("f6", "f7"):
+                await hands.press(key)
+                assert "Nothing is told here yet. Say it first; F4 shows what others said." in hands.text
+            await hands.press("«The regatta.»")
+            for audience in ("family", "keeper", "anyone"):
+                await hands.press("f6")
+                assert f"“The regatta.”: for {audience}." in hands.text
+                assert record(collection, 1).first("story").audience == audience
+            for words, sure in (("likely", Sure.LIKELY), ("a guess", Sure.GUESS), ("sure", Sure.SURE)):
+                await hands.press("f7")
+                assert f"“The regatta.”: {words}." in hands.text
+                assert record(collection, 1).first("story").sure is sure
+
+    run(sit())
+
+
+def test_of_several_names_the_last_is_meant_and_long_words_are_cut(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection, narrator="Ellen Rourke") as hands:
+            await hands.press("tab", "«Jaan Tamm»", "enter", "«Helmi Tamm»", "enter", "f7")
+            assert "“Helmi Tamm”: likely." in hands.text
+            await hands.press("shift+tab", "«Forty letters and a few more than forty are here»", "f7")
+            assert "“Forty letters and a few more than forty …”: likely." in hands.text
+        sures = [shown.told.sure for shown in record(collection, 1).shown()]
+        assert sures == [Sure.SURE, Sure.LIKELY]
+
+    run(sit())
+
+
+def test_the_arrows_go_round_the_prompts_and_within_the_lines_of_one(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("up")
+            assert "▸ Who took it?" in hands.text
+            await hands.press("down")
+            assert "▸ Tell me about this photograph." in hands.text
+            await hands.press("«One»", "enter", "«two»", "up", "up")
+            assert "▸ Who took it?" in hands.text
+            await hands.press("down", "down")
+            assert "▸ Who is in it?" in hands.text
+            await hands.press("shift+tab", "pageup")
+            assert "This is the first item." in hands.text
+
+    run(sit())
+
+
+def test_a_name_is_chosen_among_suggestions_by_the_arrows(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("tab", "«Kristjan Tamm»", "enter", "«Kristiina Tamm»", "enter", "pagedown")
+            await hands.press("tab", "«kris»")
+            assert "Tab takes Kristiina Tamm" in hands.text
+            await hands.press("down")
+            assert "Tab takes Kristjan Tamm" in hands.text
+            await hands.press("up", "up")
+            assert "Tab takes Kristjan Tamm" in hands.text
+            await hands.press("tab")
+        assert [shown.name for shown in record(collection, 2).shown()] == ["Kristjan Tamm"]
+
+    run(sit())
+
+
+def test_escape_puts_the_suggestions_away_before_it_opens_the_menu(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("tab", "«Kristjan Tamm»", "enter", "«kris»", "escape")
+            assert not hands.text.startswith("╭")
+            await hands.press("escape")
+            assert "Menu ▸ 1 Take in" in hands.text
+
+    run(sit())
+
+
+def test_not_known_is_for_an_empty_prompt_and_undo_puts_back_what_is_half_typed(
+    run: Run, collection: Collection
+) -> None:
+    async def sit() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("«A quay»", "f5")
+            assert "There are words in this prompt. “Not known” is for when there is nothing to say." in hands.text
+            await hands.press("ctrl+s")
+            assert "Kept." in hands.text
+            await hands.press("«, no»", "ctrl+z")
+            assert "Put back as it was." in hands.text
+            await hands.press("tab", "f5")
+            assert "Who is in it? Asked, not known." in hands.text
+            await hands.press("ctrl+z", "ctrl+z", "ctrl+z")
+            assert "Nothing of this sitting is left to take back." in hands.text
+            assert not record(collection, 1).told and not record(collection, 1).not_known
+            await hands.press("ctrl+y")
+            assert "Done again: story: A quay." in hands.text
+            await hands.press("ctrl+y", "ctrl+y")
+            assert "Nothing was taken back." in hands.text
+        assert record(collection, 1).words("story") == "A quay"
+
+    run(sit())
+
+
+def test_undo_goes_back_to_the_item_that_it_was_about(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("«One»", "pagedown", "pagedown", "ctrl+z")
+            assert "1 of 8" in hands.text and "Taken back: story: One." in hands.text
+
+    run(sit())
+
+
+def test_the_language_is_of_this_answer_and_of_what_follows(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("«Regatt»", "ctrl+l")
+            await hands.fill("no language!")
+            assert "Write a language tag: en, et, mi, de-AT." in hands.text
+            await hands.fill("et")
+            assert "“Regatt”: told in “et”, and so is what follows." in hands.text
+            await hands.press("tab", "tab", "tab", "tab", "ctrl+l")
+            await hands.fill("de")
+            assert "From now on the words are noted as told in “de”." in hands.text
+            await hands.press("«Hochzeit»", "ctrl+s")
+        first = record(collection, 1)
+        assert (first.first("story").language, first.first("occasion").language) == ("et", "de")
+
+    run(sit())
+
+
+def test_the_same_as_in_the_item_before(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("f8")
+            assert "There is no item before this one yet. Look at one, then at this." in hands.text
+            await hands.press("tab", "«Jaan Tamm»", "enter", "pagedown", "f8")
+            await hands.choose("Same day")
+            assert "TRA-0001 has no day that TRA-0002 has not." in hands.text
+            await hands.press("f8")
+            await hands.choose("Same people")
+            assert "1 taken over from TRA-0001. Ctrl+Z takes it back." in hands.text
+        assert [shown.name for shown in record(collection, 2).shown()] == ["Jaan Tamm"]
+
+    run(sit())
+
+
+def test_a_relation_to_another_item(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection, size=(120, 50)) as hands:
+            await hands.press("escape")
+            await hands.choose("This photograph", "Related to another", "Same day as")
+            await hands.fill("TRA-9999")
+            assert "There is no item TRA-9999 here." in hands.text
+            await hands.fill("TRA-0003")
+            assert "Same day as TRA-0003. Ctrl+Z takes it back." in hands.text
+        (related,) = record(collection, 1).related
+        assert (related.kind, related.number) == ("same_day", "TRA-0003")
+
+    run(sit())
+
+
+def test_set_aside_and_the_questions_in_a_file(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection, size=(120, 50)) as hands:
+            await hands.press("escape")
+            await hands.choose("This photograph", "Set aside")
+            await hands.fill("too sad today")
+            assert "TRA-0001 is set aside. The list (F3) shows it under “to ask”; Ctrl+Z takes it back." in hands.text
+            await hands.press("escape")
+            await hands.choose("Sit", "The questions asked")
+            assert f"The questions are in {collection.folder / FILE_NAME}" in hands.text
+            await hands.press("escape")
+            await hands.choose("Sit", "Page for the teller")
+            assert "There is no page: it was started with --no-viewing" in hands.text
+        assert (collection.folder / FILE_NAME).is_file()
+
+    run(sit())
+
+
+def test_light_and_dark(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection, size=(120, 50)) as hands:
+            before = hands.app.theme
+            await hands.press("escape")
+            await hands.choose("Light or dark colours")
+            assert {before, hands.app.theme} == {"lamp", "paper"}
+
+    run(sit())
+
+
+def test_opened_for_reading_only_it_says_so_at_each_key_that_would_write(run: Run, folder: Path) -> None:
+    async def sit() -> None:
+        with open_collection(folder, write=False) as collection:
+            async with hands_on(collection, size=(120, 50)) as hands:
+                for key in ("f5", "f6", "f7", "f8", "f9", "ctrl+l"):
+                    await hands.press(key)
+                    assert "Open for reading only; nothing can be changed." in hands.text
+                    await hands.press("pagedown")
+                await hands.press("ctrl+s")
+                assert "Open for reading only; nothing can be kept." in hands.text
+                for names in (
+                    ("This photograph", "Set aside"),
+                    ("This photograph", "Related to another"),
+                    ("Sit", "The questions asked"),
+                    ("Sit", "This sitting"),
+                    ("Take in", "Scans"),
+                ):
+                    await hands.press("pagedown", "escape")
+                    await hands.choose(*names)
+                    assert "Open for reading only; nothing can be changed." in hands.text
+                await hands.press("ctrl+z", "ctrl+y")
+
+    run(sit())
+
+
+def test_a_place_in_question_is_numbered_and_chosen_by_its_key(run: Run, collection: Collection) -> None:
+    """“Milton” is several towns (GeoNames): the choices stand below it whenever one comes back, until one is taken."""
+
+    async def sit() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("ctrl+p")
+            assert "No place is in question here" in hands.text
+            await hands.press("tab", "tab", "tab", "«Milton»", "enter")
+            assert "Ctrl+P chooses: 1 Milton" in hands.text
+            await hands.press("pagedown", "pageup")
+            assert "Ctrl+P chooses: 1 Milton" in hands.text
+            await hands.press("ctrl+p")
+            assert "“Milton”: which place is meant?" in hands.text
+            await hands.press("1")
+            assert "Noted: Milton, " in hands.text and "Ctrl+P chooses" not in hands.text
+            assert record(collection, 1).place.name == "Milton"
+            await hands.press("ctrl+z")
+            assert "Ctrl+P chooses: 1 Milton" in hands.text
+
+    run(sit())
+
+
+def test_a_place_is_somewhere_near_or_our_own(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("tab", "tab", "tab", "«Milton»", "enter", "ctrl+p", "6")
+            assert "Near which?" in hands.text
+            await hands.press("1")
+            assert record(collection, 1).place.radius_km == 15.0
+            await hands.press("pagedown", "tab", "tab", "tab", "«Grandpa's farm»", "enter")
+            assert "Ctrl+P makes it our own" in hands.text
+            await hands.press("ctrl+p", "1")
+            assert "Noted: Grandpa's farm." in hands.text
+            assert record(collection, 2).place.name == "Grandpa's farm"
+            await hands.press("pagedown", "tab", "tab", "tab", "«Volhynia»", "enter", "ctrl+p")
+            assert "Somewhere near" not in hands.text  # an area has nothing near it
+
+    run(sit())
+
+
+def test_a_doubtful_name_is_asked_about_and_confirmed_by_a_key(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("tab", "«László Péter»", "enter")
+            assert "Is “László” the family name? Ctrl+P" in " ".join(hands.text.split())
+            await hands.press("ctrl+p", "enter")
+            assert "Noted: given Péter, family László." in hands.text and "the family name?" not in hands.text
+            await hands.press("ctrl+z")
+            assert "the family name?" in hands.text
+
+    run(sit())
+
+
+def test_a_date_in_question_is_a_sentence_and_chosen_by_its_key(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("tab", "tab", "«7/4/52»", "enter")
+            assert "“7/4/52”: day or month first?" in hands.text and "chooses: 1 7 April 1952" in hands.text
+            await hands.press("pagedown", "pageup", "ctrl+p")
+            assert "none of these" in hands.text
+            await hands.press("2")
+            assert "Noted: 4 July 1952. Ctrl+Z takes it back." in hands.text
+            assert (record(collection, 1).edtf, record(collection, 1).words("date")) == ("1952-07-04", "7/4/52")
+            await hands.press("ctrl+z")
+            assert "day or month first?" in hands.text
+
+    run(sit())
