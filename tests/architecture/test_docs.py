@@ -46,6 +46,21 @@ def test_every_place_named_is_there() -> None:
     assert [f"{path.relative_to(ROOT)}: {place}" for path, place in named if not is_there(place)] == []
 
 
+NOT_OF_THE_SOURCE = {"archive.toml", "pyproject.toml"}
+"""Names of files in the guide that lie elsewhere: what a keeper has, and the settings of the project."""
+
+
+def test_the_guide_names_files_that_there_are_and_every_room() -> None:
+    """By a bare name too, as `calendars.py` after `core/dates/lexicon.py`; and each room has something in the table."""
+    guide = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
+    bare = set(re.findall(r"`(\w+\.(?:py|typ|toml|sql|css|html|js))(?:\.\w+)?`", guide)) - NOT_OF_THE_SOURCE
+    assert bare <= {path.name for path in (ROOT / "src").rglob("*")} | {path.name for path in ROOT.glob("tests/*/*")}
+    table = guide.partition("## To change X, go to Y")[2].partition("\n## ")[0]
+    rooms = {path.parent.relative_to(SRC).as_posix() for path in SRC.rglob("*.py") if path.name != "__init__.py"}
+    nowhere = {room for room in rooms - {"."} if not re.search(rf"`{room}/", table)}
+    assert nowhere == {"tasks/demo", "tui/widgets"}, nowhere
+
+
 def _places(text: str) -> Iterator[str]:
     for match in NAMED.finditer(text):
         yield match[1] or match[2]
