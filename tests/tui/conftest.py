@@ -90,9 +90,13 @@ class Terminal:
             if not data:
                 return
             with self._lock:
-                self._stream.feed(data)
+                self._stream.feed(self.letters(data))
                 self._drawn += 1
                 self._lock.notify_all()
+
+    def letters(self, data: bytes) -> bytes:
+        """What of the program's output is for the screen of letters: all of it, in a terminal without pictures."""
+        return data
 
     def resize(self, columns: int, rows: int) -> None:
         """Change the size of the window, as a person dragging its corner does."""

@@ -15,7 +15,6 @@ from pathlib import Path
 from typing import Any
 
 from rich.text import Text
-from textual.app import App
 
 from boxlore.core.errors import BoxloreError, CouldNot
 from boxlore.tasks.collection.backups import ListedBackup, has_backups, restore, said
@@ -27,6 +26,7 @@ from boxlore.tasks.sitting.item_list import Listing
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.tellers_page import Showing
 from boxlore.tui import colours
+from boxlore.tui.drawing import DrawingApp
 from boxlore.tui.keys import bound
 from boxlore.tui.screens.backups import choose_backup
 from boxlore.tui.screens.cards import Notice
@@ -38,7 +38,7 @@ from boxlore.tui.screens.sitting_keys import ItemScreen
 from boxlore.tui.signals import Leaving
 
 
-class Boxlore(App[int]):
+class Boxlore(DrawingApp):
     """The app. It holds the open collection and shows its first item; without a collection, the first screen."""
 
     TITLE = "Boxlore"

@@ -15,11 +15,13 @@ from boxlore.core.errors import BoxloreError
 from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.core.records.marker_positions import part_of
 from boxlore.tasks.sitting.session import Sitting
-from boxlore.tasks.sitting.small_picture import NO_PICTURE, Glimpse, Glimpses
+from boxlore.tasks.sitting.sharp_picture import SharpPictures
+from boxlore.tasks.sitting.small_picture import NO_PICTURE, Glimpses
 from boxlore.tasks.sitting.tellers_page import Showing
 from boxlore.tasks.telling.markers import Marked, move_marker, remove_marker
 from boxlore.tui.keys import bound
 from boxlore.tui.widgets.bars import Top
+from boxlore.tui.widgets.fetching import Fetch
 from boxlore.tui.widgets.picture import Picture, Pin
 from boxlore.tui.widgets.plain_text import Line
 from boxlore.tui.widgets.prompt_block import SIDES
@@ -40,6 +42,7 @@ class PictureHost(Protocol):
     record: Record
     marked: tuple[Marked, ...]
     glimpses: Glimpses
+    sharp_pictures: SharpPictures
     showing: Showing
     sitting: Sitting
 
@@ -118,10 +121,9 @@ class LargeScreen(Screen[None]):
         if wide < 2 or high < 2:
             return
         part = self._part(scan)
-        self._picture.show(self._host.glimpses.kept(part, wide, high), self._pins(scan))
-        self.run_worker(
-            lambda: self._fetch(part, wide, high), thread=True, exclusive=True, group="large", exit_on_error=False
-        )
+        fetch = Fetch(self._host, part, (wide, high), self._picture.graphics)
+        self._picture.show(fetch.glimpse, self._pins(scan), fetch.sharp)
+        fetch.begin(self._picture, self._fetched)
 
     def _say_names(self, scan: ScanFile | None) -> None:
         markers = [marker for marker in self._host.marked if scan is not None and marker.scan == scan.id]
@@ -161,14 +163,14 @@ class LargeScreen(Screen[None]):
         pins = [Pin(number, (x - left) / wide, (y - top) / high, sign) for number, x, y, sign in marks]
         return [pin for pin in pins if 0 <= pin.x <= 1 and 0 <= pin.y <= 1]
 
-    def _fetch(self, part: ScanFile, wide: int, high: int) -> None:
-        glimpse = self._host.glimpses.of(part, wide, high)
-        self.app.call_from_thread(self._fetched, part, glimpse)
-
-    def _fetched(self, part: ScanFile, glimpse: Glimpse) -> None:
+    def _fetched(self, part: ScanFile | None) -> None:
         scan = self.scan
         if scan is not None and self._part(scan) == part:
-            self._picture.show(glimpse, self._pins(scan))
+            self._show()
+
+    def on_painted_sharper(self) -> None:
+        """The terminal has said that it can draw pictures."""
+        self._show()
 
     # moving
 

@@ -20,6 +20,7 @@ from boxlore.tasks.sitting.course import SUGGESTED_MINUTES, consent_due, due_wor
 from boxlore.tasks.sitting.item_list import Listing
 from boxlore.tasks.sitting.linking import related_lines
 from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.sitting.sharp_picture import SharpPictures
 from boxlore.tasks.sitting.small_picture import Glimpse, Glimpses
 from boxlore.tasks.sitting.tellers_page import Showing, Tap
 from boxlore.tasks.sitting.which_meant import open_question
@@ -28,6 +29,7 @@ from boxlore.tasks.telling.markers import Marked
 from boxlore.tui.keys import ITEM_KEYS
 from boxlore.tui.screens.saving import KeepingScreen
 from boxlore.tui.widgets.bars import Bottom, Top
+from boxlore.tui.widgets.fetching import Fetch
 from boxlore.tui.widgets.picture import Picture, Pin
 from boxlore.tui.widgets.plain_text import Line
 from boxlore.tui.widgets.prompt_block import Block, asked_or_made, made_of
@@ -65,6 +67,7 @@ class ItemView(KeepingScreen):
         self.showing = showing
         self.marked: tuple[Marked, ...] = ()
         self.glimpses = Glimpses(sitting.collection)
+        self.sharp_pictures = SharpPictures(sitting.collection)
         self.record: Record = sitting.record(listing.id_at(position))
         self.before = ""
         self.top = Top()
@@ -277,20 +280,17 @@ class ItemView(KeepingScreen):
             self.picture.show(Glimpse(0, 0, b"", words))
             return
         scan = self.recto
-        glimpse = self.glimpses.kept(scan, wide, high)
-        self.picture.show(glimpse, self.pins(scan))
-        if glimpse is None:
-            self.run_worker(
-                lambda: self._fetch(scan, wide, high), thread=True, exclusive=True, group="picture", exit_on_error=False
-            )
+        fetch = Fetch(self, scan, (wide, high), self.picture.graphics)
+        self.picture.show(fetch.glimpse, self.pins(scan), fetch.sharp)
+        fetch.begin(self.picture, self._fetched)
 
-    def _fetch(self, scan: ScanFile | None, wide: int, high: int) -> None:
-        glimpse = self.glimpses.of(scan, wide, high)
-        self.app.call_from_thread(self._fetched, scan, glimpse)
-
-    def _fetched(self, scan: ScanFile | None, glimpse: object) -> None:
+    def _fetched(self, scan: ScanFile | None) -> None:
         if scan is self.recto or (scan and self.recto and scan.id == self.recto.id):
             self.show_picture()
+
+    def on_painted_sharper(self) -> None:
+        """The terminal has said that it can draw pictures."""
+        self.show_picture()
 
     def pins(self, scan: ScanFile | None) -> list[Pin]:
         """The item's markers that are on this scan, as pins to draw."""

@@ -1,4 +1,7 @@
-"""A picture drawn with half blocks, two pixels to a cell one above the other, with numbered markers on it."""
+"""A picture with numbered markers on it.
+
+First it is in half blocks, two pixels to a cell one above the other; then, where the terminal can, it is sharp.
+"""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -11,11 +14,14 @@ from textual import events
 from textual.geometry import Region, Size
 from textual.message import Message
 from textual.strip import Strip
-from textual.widget import Widget
 
+from boxlore.tasks.sitting.sharp_picture import Graphics, SharpPicture
 from boxlore.tasks.sitting.small_picture import Glimpse
+from boxlore.tui.drawing import DrawingApp, Painted, Painting, Sign
 
 HALF = "▀"
+BELOW = 2
+"""So many cells below its place a marker is written on a sharp picture: the face that it is about stays to be seen."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,8 +35,8 @@ class Pin:
     """Drawn instead of the number, if not empty: the cross that the arrow keys move."""
 
 
-class Picture(Widget):
-    """Shows a small picture (a `Glimpse`) in the middle of its room."""
+class Picture(Painted):
+    """Shows a picture in the middle of its room: a `Glimpse`, and a `SharpPicture` where there is one."""
 
     class Touched(Message):
         """The picture was clicked at x, y in 0..1 of what is shown."""
@@ -44,6 +50,7 @@ class Picture(Widget):
     def __init__(self, id: str | None = None) -> None:
         super().__init__(id=id)
         self._glimpse: Glimpse | None = None
+        self._sharp: SharpPicture | None = None
         self._pins: Sequence[Pin] = ()
         self._strips: dict[int, Strip] = {}
 
@@ -52,12 +59,39 @@ class Picture(Widget):
         """How many pixels there is room for: (width, height)."""
         return self.size.width, self.size.height * 2
 
-    def show(self, glimpse: Glimpse | None, pins: Sequence[Pin] = ()) -> None:
-        """Draw this picture with these pins; None draws nothing, while it is being read.
+    @property
+    def graphics(self) -> Graphics | None:
+        """What the terminal can draw beyond cells."""
+        return self.app.graphics if isinstance(self.app, DrawingApp) else None
+
+    def painting(self) -> Painting | None:
+        """The sharp picture in the middle of its room on the screen, with its markers."""
+        sharp, room = self._sharp, self.region
+        if sharp is None or not (sharp.columns <= room.width and sharp.rows <= room.height) or not self.display:
+            return None
+        left, top = room.x + (room.width - sharp.columns) // 2, room.y + (room.height - sharp.rows) // 2
+        signs = []
+        for pin in self._pins:
+            label = pin.sign or f" {pin.number} "
+            column = int(pin.x * sharp.width / sharp.cell[0]) - len(label) // 2
+            row = min(int(pin.y * sharp.height / sharp.cell[1]) + (0 if pin.sign else BELOW), sharp.rows - 1)
+            signs.append(Sign(label, left + max(0, min(column, sharp.columns - len(label))), top + max(0, row)))
+        return Painting(sharp, left, top, tuple(signs))
+
+    def show(self, glimpse: Glimpse | None, pins: Sequence[Pin] = (), sharp: SharpPicture | None = None) -> None:
+        """Draw this picture with these pins; None draws nothing, while it is being read. `sharp` is the same picture,
+        if it is made already.
 
         Of a picture that is shown already, only the lines whose pins change are drawn again: a cross moves quickly.
         """
         before, self._glimpse, self._pins = (self._glimpse, self._pins), glimpse, pins
+        sharp_before, self._sharp = self._sharp, sharp
+        if self.stands_sharp or sharp is not None:
+            if sharp_before != sharp or not self.stands_sharp:
+                self.stand_sharp(sharp is not None)  # the cells around it are drawn anew, and then it is painted
+            elif isinstance(self.app, DrawingApp):
+                self.app.paint_again(self)
+            return
         if glimpse is None or glimpse != before[0]:
             self._strips.clear()
             self.refresh()
@@ -69,6 +103,15 @@ class Picture(Widget):
             self.refresh(Region(0, y, self.size.width, 1))
 
     def on_click(self, event: events.Click) -> None:
+        if (sharp := self._sharp) is not None and self.stands_sharp:
+            left, top = (self.size.width - sharp.columns) // 2, (self.size.height - sharp.rows) // 2
+            x, y = (
+                (event.x - left + 0.5) * sharp.cell[0] / sharp.width,
+                (event.y - top + 0.5) * sharp.cell[1] / sharp.height,
+            )
+            if 0 <= x <= 1 and 0 <= y <= 1:
+                self.post_message(self.Touched(x, y))
+            return
         glimpse = self._glimpse
         if glimpse is None or not glimpse.width:
             return
@@ -77,6 +120,10 @@ class Picture(Widget):
         x, y = (event.x - left + 0.5) / glimpse.width, (2 * (event.y - top) + 1) / glimpse.height
         if 0 <= x <= 1 and 0 <= y <= 1:
             self.post_message(self.Touched(x, y))
+
+    def stand_sharp(self, sharp: bool) -> None:
+        self._strips.clear()
+        super().stand_sharp(sharp)
 
     def notify_style_update(self) -> None:
         super().notify_style_update()
@@ -95,8 +142,8 @@ class Picture(Widget):
         width, height = self.size.width, self.size.height
         ground = self.rich_style
         glimpse = self._glimpse
-        if glimpse is None or not glimpse.width:
-            why = "" if glimpse is None else glimpse.why
+        if self.stands_sharp or glimpse is None or not glimpse.width:
+            why = "" if glimpse is None or self.stands_sharp else glimpse.why
             words = why[:width].center(width) if y == height // 2 else " " * width
             return Strip([Segment(words, ground)], width)
         cells = (glimpse.height + 1) // 2
