@@ -8,6 +8,7 @@ import pytest
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.audiences import read_audience
 from boxlore.core.people.consent import Consent, make_consent
+from boxlore.core.people.latest_birth import BornBy, Sign
 from boxlore.core.people.names_in_text.search import Doubt
 from boxlore.core.people.person import Person
 from boxlore.core.people.reference import PersonRef
@@ -72,7 +73,7 @@ def test_dead_known_dead_presumed_else_living(told: dict[str, object], living: b
 
 
 def test_an_adult_in_a_picture_of_the_1890s_is_presumed_dead_and_says_why() -> None:
-    life = life_of(person(), TODAY, latest_birth=(date(1899, 12, 31), "shown in TRA-0003, 1890s"))
+    life = life_of(person(), TODAY, latest_birth=BornBy(date(1899, 12, 31), Sign.PICTURE, "TRA-0003, 1890s"))
     assert not life.living
     assert life.because == "shown in TRA-0003, 1890s, so born by 1899, over 100 years ago"
 
@@ -353,7 +354,7 @@ def test_contradictions_keep_somebody_living_and_named_to_nobody_outside(
 ) -> None:
     """A child told to be born in 2016 is not dead because somebody takes her for the one in a picture of 1899."""
     mia = person(consents=(consent("name", "picture"),), **told)
-    life = life_of(mia, TODAY, 100, (date(1899, 12, 31), "shown in TRA-0002, 1899"))
+    life = life_of(mia, TODAY, 100, BornBy(date(1899, 12, 31), Sign.PICTURE, "TRA-0002, 1899"))
     assert life.contradiction == contradiction
     assert life.living is bool(contradiction)
     hidden = withhold([mia], {"mia": life}, To.OUTSIDE, TODAY)
@@ -366,17 +367,15 @@ UNSURE = [
     ({"died": DateReading.from_edtf("1944"), "death_doubted": "1944"}, None, True,
      "what is told of a death is not sure, or says none"),
     ({"born": DateReading.from_edtf("1880"), "born_is_sure": False}, None, True, "born 1880, no death told"),
-    ({"born": DateReading.from_edtf("1880"), "born_is_sure": False}, (date(1899, 12, 31), "shown in TRA-0002"), False,
-     "shown in TRA-0002, so born by 1899, over 100 years ago"),
-    ({"born": DateReading.from_edtf("1960"), "born_is_sure": False}, (date(1970, 1, 1), "shown"), True,
+    ({"born": DateReading.from_edtf("1880"), "born_is_sure": False}, BornBy(date(1899, 12, 31), Sign.PICTURE, "TRA-0002"),
+     False, "shown in TRA-0002, so born by 1899, over 100 years ago"),
+    ({"born": DateReading.from_edtf("1960"), "born_is_sure": False}, BornBy(date(1970, 1, 1), Sign.PICTURE, "x"), True,
      "born 1960, no death told"),
 ]  # fmt: skip
 
 
 @pytest.mark.parametrize(("told", "latest", "living", "because"), UNSURE)
-def test_a_guess_ends_no_life(
-    told: dict[str, object], latest: tuple[date, str] | None, living: bool, because: str
-) -> None:
+def test_a_guess_ends_no_life(told: dict[str, object], latest: BornBy | None, living: bool, because: str) -> None:
     life = life_of(person(**told), TODAY, 100, latest)
     assert (life.living, life.because, life.contradiction) == (living, because, "")
 

@@ -17,6 +17,7 @@ from datetime import date
 
 from boxlore.core.dates.anniversary import years_on
 from boxlore.core.fields.audiences import AUDIENCE_WORDS
+from boxlore.core.people.latest_birth import BornBy
 from boxlore.core.people.person import Person
 from boxlore.core.records.audience import SHOWN, WHO_SAYS, Naming, Recipient
 from boxlore.core.records.audience_levels import closed_until
@@ -50,7 +51,7 @@ class Closing:
     outside: Recipient
     people: Mapping[str, Person]
     lives: Mapping[str, Life]
-    latest: Mapping[str, Reason]
+    latest: Mapping[str, BornBy]
     years: int = 100
 
     def of(self, record: Record) -> Closure | None:
@@ -91,9 +92,9 @@ class Closing:
         if told_birth is not None:
             day, why = told_birth, f"{verb} someone taken as living, {self.years} years from birth"
         elif inferred is not None:
-            day, because = inferred
+            day = inferred.day
             why = f"{verb} someone taken as living, birth not told, born by {day.year} at the latest"
-            why += _without_name(because)
+            why += f" ({inferred.without_names()})"
         else:
             return self._from_transfer(f"{verb} someone taken as living of whom no birth is told")
         until = years_on(day, self.years) or date.max
@@ -129,8 +130,3 @@ def _verb(naming: Naming, ident: str) -> str:
     if naming.where == SHOWN:
         return "shows"
     return "may name" if ident in naming.doubtful else "names"
-
-
-def _without_name(because: str) -> str:
-    """What a birth was worked out from, where that names nobody: ` (shown in TRA-0005, 1926)`."""
-    return f" ({because})" if because.startswith(("shown in", "married ")) else " (from a child's birth)"

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from boxlore.core.dates.anniversary import years_on
+from boxlore.core.people.latest_birth import BornBy
 from boxlore.core.people.person import Person
 
 
@@ -24,7 +25,7 @@ class Life:
     contradiction: str = ""
 
 
-def life_of(person: Person, on_day: date, years: int = 100, latest_birth: tuple[date, str] | None = None) -> Life:
+def life_of(person: Person, on_day: date, years: int = 100, latest_birth: BornBy | None = None) -> Life:
     """Dead known, dead presumed, else living.
 
     Presumed dead: surely born more than `years` years ago. `latest_birth` is the latest day the person can have been
@@ -39,15 +40,15 @@ def life_of(person: Person, on_day: date, years: int = 100, latest_birth: tuple[
     return _presumed(person, on_day, years, latest_birth)
 
 
-def _presumed(person: Person, on_day: date, years: int, latest_birth: tuple[date, str] | None) -> Life:
+def _presumed(person: Person, on_day: date, years: int, latest_birth: BornBy | None) -> Life:
     limit = years_on(on_day, -years) or date.min
     born = person.born.latest_day if person.born else None
     shown = person.born.display if person.born else ""
     if born is not None and limit >= born and person.born_is_sure:
         return Life(False, f"born {shown} at the latest, over {years} years ago")
     told_later = born is not None and born > limit
-    if latest_birth is not None and limit >= latest_birth[0] and not told_later:
-        return Life(False, f"{latest_birth[1]}, so born by {latest_birth[0].year}, over {years} years ago")
+    if latest_birth is not None and limit >= latest_birth.day and not told_later:
+        return Life(False, f"{latest_birth.in_words()}, so born by {latest_birth.day.year}, over {years} years ago")
     if person.death_doubted:
         return Life(True, "what is told of a death is not sure, or says none")
     if born is not None:
@@ -55,7 +56,7 @@ def _presumed(person: Person, on_day: date, years: int, latest_birth: tuple[date
     return Life(True, "no birth or death told, so taken as living")
 
 
-def _contradiction(person: Person, latest_birth: tuple[date, str] | None) -> str:
+def _contradiction(person: Person, latest_birth: BornBy | None) -> str:
     """What is told of a life that cannot all be true, as a part of a sentence; empty where nothing is."""
     died = person.died if not person.death_doubted else None
     if person.told_living and (person.dead or died or person.living == "no"):
@@ -63,6 +64,6 @@ def _contradiction(person: Person, latest_birth: tuple[date, str] | None) -> str
     born_first = person.born.earliest_day if person.born else None
     if born_first and died and died.latest_day and died.latest_day < born_first:
         return f"born {person.born.display if person.born else ''}, died {died.display}"
-    if born_first and latest_birth and latest_birth[0] < born_first:
-        return f"born {person.born.display if person.born else ''}, but {latest_birth[1]}"
+    if born_first and latest_birth and latest_birth.day < born_first:
+        return f"born {person.born.display if person.born else ''}, but {latest_birth.in_words()}"
     return ""

@@ -2,7 +2,6 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from datetime import date
 from difflib import get_close_matches
 from functools import partial
 
@@ -11,7 +10,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.name_answers import NAMING_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import Finding, Severity
-from boxlore.core.people.latest_birth import Pictured, latest_births
+from boxlore.core.people.latest_birth import BornBy, Pictured, latest_births
 from boxlore.core.people.person import Person, Registry, build_registry
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.audience import Recipient, To
@@ -125,7 +124,7 @@ class AudienceView:
     collection: Collection
     recipient: Recipient
     lives: Mapping[str, Life] = field(default_factory=dict)
-    latest: Mapping[str, tuple[date, str]] = field(default_factory=dict)
+    latest: Mapping[str, BornBy] = field(default_factory=dict)
     """The latest possible birth of a person as inferred, with its reason."""
 
     known: Registry = field(default_factory=Registry)
@@ -246,11 +245,11 @@ def lives_of(collection: Collection) -> dict[str, Life]:
     return _lives(collection, _latest(collection))
 
 
-def _latest(collection: Collection) -> Mapping[str, tuple[date, str]]:
+def _latest(collection: Collection) -> Mapping[str, BornBy]:
     return latest_births(collection.people(), _pictured(collection), _wed(collection))
 
 
-def _lives(collection: Collection, latest: Mapping[str, tuple[date, str]]) -> dict[str, Life]:
+def _lives(collection: Collection, latest: Mapping[str, BornBy]) -> dict[str, Life]:
     today, years = collection.clock.today(), collection.settings.living_years
     return {ident: life_of(person, today, years, latest.get(ident)) for ident, person in collection.people().items()}
 
