@@ -1,6 +1,7 @@
 """`boxlore intake` and `boxlore new`: plans shown first, by turns, by a table, without a scan (our own contract)."""
 
 import json
+import shutil
 from pathlib import Path
 
 import pytest
@@ -150,3 +151,61 @@ def test_a_scan_that_is_cut_off_is_taken_in_and_named(run, home: Path, tmp_path:
     code, out, err = run("-c", home, "verify")
     assert (code, "[scan.damaged" in out) == (0, True)
     assert "nothing to look into. 1 scan was damaged before being taken in." in err
+
+
+def made_of(out: str) -> dict[str, list[str]]:
+    keys: dict[str, list[str]] = {}
+    for row in map(json.loads, out.splitlines()):
+        keys.setdefault(row["state"], []).append(Path(row["key"]).name)
+    return keys
+
+
+def test_what_boxlore_made_itself_is_no_new_scan(run, home: Path, scans: Path, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    """The whole folder of a collection with all that was ever made in it, and what was carried away from it."""
+    Image.linear_gradient("L").rotate(45).save(scans / "quay.gif")
+    with Image.open(scans / "b.png") as picture:
+        exif = Image.Exif()
+        exif.get_ifd(0x8825)[1], exif.get_ifd(0x8825)[2] = "S", (45.0, 52.0, 28.0)
+        picture.save(scans / "b.jpg", exif=exif)
+    assert run("-c", home, "intake", scans, "--copy", "--yes")[0] == 0
+    for made in (
+        ("copies", home / "copies"),
+        ("copies", home / "small", "--longest", "100"),
+        ("copies", home / "outside", "--for", "outside", "--longest", "90"),
+        ("pages", home / "pages"),
+        ("offer", home / "offer"),
+        ("transfer", home / "transfer", "--yes"),
+    ):
+        assert run("-c", home, *made)[0] in (0, 1), made
+    for folder in ("papers", "recordings"):
+        (home / folder).mkdir(exist_ok=True)
+        Image.new("L", (9, 9), len(folder)).save(home / folder / "agreement.png")
+    carried = tmp_path / "carried"
+    carried.mkdir()
+    for at, path in enumerate(sorted((home / "copies").rglob("*.*g*"))):
+        shutil.copyfile(path, carried / f"{at}{path.suffix}")
+    stripped = next((home / "copies").rglob("*_f.jpg"))
+    with Image.open(stripped) as picture:
+        picture.save(stripped)
+    code, out, err = run("-c", home, "intake", home, carried, "--json")
+    keys = made_of(out)
+    assert code == 0 and set(keys) == {"known", "own"}, keys
+    assert "inventory.pdf" in keys["own"]
+    assert f"{len(keys['own'])} made by Boxlore itself" in err
+    _, _, err = run("-c", home, "intake", home)
+    assert "pictures are no scans, for Boxlore made them itself: " in err and "--own takes them nevertheless" in err
+    code, out, _ = run("-c", home, "intake", next(carried.iterdir()), "--own", "--json")
+    assert (code, set(made_of(out))) == (0, {"taken"})
+
+
+def test_copies_of_another_collection_are_scans_here_and_a_back_beside_a_copy_joins(  # type: ignore[no-untyped-def]
+    run, home: Path, scans: Path, tmp_path: Path
+) -> None:
+    assert run("-c", home, "intake", scans / "a.png", "--yes")[0] == 0
+    assert run("-c", home, "copies", tmp_path / "copies")[0] == 0
+    shutil.copyfile(scans / "b.png", tmp_path / "copies" / "TRB-0001_b.png")
+    _, out, _ = run("-c", home, "intake", tmp_path / "copies", "--json")
+    assert states(out) == [("TRB-0001", "joined")]
+    assert run("new", tmp_path / "rourke", "--prefix", "ro")[0] == 0
+    _, out, _ = run("-c", tmp_path / "rourke", "intake", tmp_path / "copies", "--json")
+    assert made_of(out) == {"taken": ["TRB-0001"]}

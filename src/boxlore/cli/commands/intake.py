@@ -14,7 +14,7 @@ from boxlore.core.findings import several
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.scans.damage import damage_findings, look_closer
 from boxlore.tasks.scans.given_files import GivenFiles, files_given, named_groups, readable
-from boxlore.tasks.scans.intake import IntakeOptions, IntakeResult, take_in
+from boxlore.tasks.scans.intake import IntakeOptions, IntakeResult, not_taken, own_line, take_in
 from boxlore.tasks.scans.pairing import Planned, alternating, by_suffix, read_items
 from boxlore.tasks.sitting.recovering import open_for_writing
 
@@ -47,6 +47,7 @@ from boxlore.tasks.sitting.recovering import open_for_writing
 @click.option(
     "--list", "list_all", is_flag=True, help="Name every file that is no picture, not only the first of each kind."
 )
+@click.option("--own", is_flag=True, help="Take also what Boxlore itself has made of scans: copies, pages, packages.")
 @click.option("--yes", is_flag=True, help="Do it without asking.")
 @options.as_json
 @click.pass_context
@@ -62,6 +63,7 @@ def intake(
     without_scan: int | None,
     backs: str,
     list_all: bool,
+    own: bool,
     yes: bool,
     as_json: bool,
 ) -> None:
@@ -77,7 +79,7 @@ def intake(
     if not yes and sys.stdin.isatty() and not click.confirm("Take these in?", default=True, err=True):
         talk.say("Nothing was taken in.")
         return
-    intake_options = IntakeOptions(copy=copy, box=box, folder=folder, found_in=found_in, backs=backs)
+    intake_options = IntakeOptions(copy=copy, box=box, folder=folder, found_in=found_in, backs=backs, own=own)
     with open_for_writing(ctx.obj) as collection:
         with talk.progress() as bar:
             results = take_in(collection, plan, intake_options, bar)
@@ -87,7 +89,7 @@ def intake(
             with talk.progress() as bar:
                 look_closer(collection, bar)
         damaged = damage_findings(collection, [result.number for result in results if result.number])
-    results += [IntakeResult(readable(path), "refused", why=why) for path, why in given.refused]
+        results += not_taken(collection, given.refused)
     if list_all and as_json:
         results += [IntakeResult(readable(path), "not-a-picture") for path in given.other_files]
     for result in results:
@@ -99,6 +101,8 @@ def intake(
             talk.say(output.safe(f"{result.key}: {result.why}"))
     for line in named_groups(given, None) if list_all else named_groups(given):
         talk.say(output.safe(f"Not taken, for it is no picture: {line}"))
+    if not as_json and (line := own_line(results)):
+        talk.say(output.safe(f"{line} --own takes them nevertheless."))
     for number, finding in damaged:
         talk.say(output.safe(f"{number}: {finding.message}"))
     states = [result.state for result in results]
@@ -106,6 +110,7 @@ def intake(
     talk.say(
         f"{states.count('taken')} taken in, {joined}"
         f"{states.count('known')} known already, {states.count('refused')} refused"
+        + (f", {states.count('own')} made by Boxlore itself" if "own" in states else "")
         + (f", {len(given.other_files)} not pictures" if given.not_pictures else "")
         + (f"; of those taken in, {several(len(damaged), 'scan is', 'scans are')} damaged." if damaged else ".")
     )
@@ -121,7 +126,7 @@ def _refuse_others(
         options.refuse_others(ctx, "with --without-scan", "without_scan", *kept)
     elif table is not None:
         by_table = ("pairs",) if pairs == "table" else ()
-        options.refuse_others(ctx, "with --table", "table", "paths", "copy", "backs", *by_table, *kept)
+        options.refuse_others(ctx, "with --table", "table", "paths", "copy", "backs", "own", *by_table, *kept)
         if len(paths) > 1:
             raise WrongUse("With --table, one folder is where its pictures lie, and several are named.", "Name one.")
 

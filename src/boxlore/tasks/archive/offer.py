@@ -27,7 +27,7 @@ from boxlore.tasks.archive.archive_settings import FILE_NAME, as_toml
 from boxlore.tasks.archive.transfer_context import order_of_containers
 from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.output_paths import check_place
+from boxlore.tasks.collection.output_paths import OFFER_LIST, check_place
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
 from boxlore.tasks.collection.records_for_outputs import EVERYTHING, Selection, check_chosen, seen_by
 from boxlore.tasks.collection.unfinished import work_folder
@@ -82,7 +82,7 @@ def _make(collection: Collection, records: list[Record], out: Path, progress: Pr
         hidden += record.closed_scans
         rows.append(_row(record, thumbnail))
         progress.step()
-    write_whole(out / "offer.csv", b"".join(as_csv([COLUMNS, *map(_cells, records)])))
+    write_whole(out / OFFER_LIST, b"".join(as_csv([COLUMNS, *map(_cells, records)])))
     write_whole(out / "offer.html", _page(collection, holding, rows))
     write_whole(out / FILE_NAME, as_toml().encode())
     return Offered(len(records), pictures, hidden)

@@ -23,6 +23,9 @@ LIST_NAME = "outputs.sha256"
 UNFINISHED = "unfinished.txt"
 """Where the folders in the making are noted (see `tasks.collection.unfinished`)."""
 
+COPIES_LIST, PAGES_LIST, OFFER_LIST = "contents.csv", "our-files.txt", "offer.csv"
+"""What lists, in a folder of copies, of pages or of an offer, what was made there."""
+
 OWN_FILES = (SETTINGS_NAME, "prompts.toml", "places.tsv", LIST_NAME, UNFINISHED)
 """The files of a collection besides its database (and what lies beside that: -wal, -shm, the lock)."""
 
@@ -78,6 +81,11 @@ def check_output(outputs: Outputs, out: Path, data: bytes | None = None) -> None
 def is_as_written(outputs: Outputs, out: Path) -> bool:
     """Whether a plain file lies there that Boxlore wrote and nobody has changed since."""
     return out.is_file() and not out.is_symlink() and _is_listed(outputs.folder, sha256_of(out))
+
+
+def was_written(outputs: Outputs, digest: str) -> bool:
+    """Whether a file with this SHA-256 was written as an output."""
+    return _is_listed(outputs.folder, digest)
 
 
 def check_pdf(out: Path) -> None:

@@ -12,8 +12,9 @@ from pathlib import Path
 
 from boxlore.core.errors import CouldNot
 from boxlore.disk.writing import could_not, write_whole
+from boxlore.tasks.collection.output_paths import COPIES_LIST
 
-FILE_NAME = "contents.csv"
+FILE_NAME = COPIES_LIST
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -20,7 +20,7 @@ from boxlore.sheets.typesetting import note
 from boxlore.sheets.web_pages import PageSide, Site, make_pages
 from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.output_paths import check_place, foreign
+from boxlore.tasks.collection.output_paths import PAGES_LIST, check_place, foreign
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on, workers
 from boxlore.tasks.collection.records_for_outputs import check_chosen, seen_by
 from boxlore.tasks.collection.unfinished import work_folder
@@ -32,7 +32,7 @@ LARGE, SMALL = 1600, 480
 LARGE_ENOUGH = 2000
 """A picture up to this size is not shrunk: a quarter more is not worth the time it takes."""
 
-LISTED = "our-files.txt"
+LISTED = PAGES_LIST
 
 OUTSIDE = PrintOrder(to=To.OUTSIDE)
 

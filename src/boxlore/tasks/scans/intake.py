@@ -9,7 +9,7 @@ import itertools
 import os
 import shutil
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 from boxlore.core.errors import BoxloreError, CouldNot, WrongUse
@@ -28,6 +28,7 @@ from boxlore.core.fields.pictures import (
 from boxlore.core.fields.points import Area
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.fields.told import as_told
+from boxlore.core.findings import several
 from boxlore.core.originals.kinds import typed_kind
 from boxlore.core.records.item_record import AS_SCANNED
 from boxlore.core.records.marks import bare_label, check_label, looks_like_number, number_text
@@ -41,6 +42,7 @@ from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.scans.embedded_metadata import embedded_in
 from boxlore.tasks.scans.given_files import in_utf_8, readable
 from boxlore.tasks.scans.later_scans import IN_WORDS, Sides, came_from, row_came_from
+from boxlore.tasks.scans.own_outputs import OwnOutputs
 from boxlore.tasks.scans.pairing import VERSO, Planned, ScanSide, split_suffix
 from boxlore.tasks.telling.statements import Teller, Telling
 
@@ -51,7 +53,8 @@ BATCH = 50
 @dataclass(frozen=True, slots=True)
 class IntakeResult:
     """One planned item after intake, with its number. `state` is taken, joined (it is another side of an item that was
-    here), known (all its bytes were here), refused, or unsure; `why` says why, for all but the first.
+    here), known (all its bytes were here), own (Boxlore made it itself), refused, or unsure; `why` says why, for all
+    but the first.
 
     What is unsure was not taken either: it may belong to an item that is here, and `why` is the question.
     """
@@ -69,7 +72,7 @@ class IntakeOptions:
 
     `backs` says what becomes of sides that come later than the others: `ask` joins where it is sure and leaves what is
     unsure, `join` joins also what is unsure if it can be only one item, `apart` makes items of them. `answers` are the
-    keeper's, key in the plan -> whether it joins.
+    keeper's, key in the plan -> whether it joins. With `own` what Boxlore itself made of scans is taken too.
     """
 
     copy: bool = False
@@ -78,7 +81,27 @@ class IntakeOptions:
     found_in: str = ""
     kind: str = ""
     backs: str = "ask"
+    own: bool = False
     answers: Mapping[str, bool] = field(default_factory=dict)
+
+
+def own_line(results: Iterable[IntakeResult]) -> str:
+    """A sentence about what Boxlore made itself and was not taken, '' if nothing was."""
+    names = [Path(result.key).name for result in results if result.state == "own"]
+    more = f" and {len(names) - 3} more" if len(names) > 3 else ""
+    ours = several(len(names), "picture is", "pictures are")
+    return f"{ours} no scans, for Boxlore made them itself: {', '.join(names[:3])}{more}." if names else ""
+
+
+def not_taken(collection: Collection, refused: Iterable[tuple[Path, str]]) -> list[IntakeResult]:
+    """The results of files that no plan takes, each with why: own where Boxlore made it, such as an album's PDF."""
+    own = OwnOutputs(collection)
+    return [
+        IntakeResult(readable(path), "own", why=f"{readable(path.name)} is {what} that Boxlore made itself")
+        if (what := own.what_is_no_scan(path))
+        else IntakeResult(readable(path), "refused", why=why)
+        for path, why in refused
+    ]
 
 
 class Unsure(WrongUse):
@@ -113,6 +136,7 @@ class _IntakeRun:
     known: dict[str, Subject] = field(default_factory=dict)
     """The key in the plan -> the item that was made of that row before."""
     _struck: set[str] | None = None
+    _own: OwnOutputs | None = None
     _rows: dict[str, str] | None = None
     _sides: Sides | None = None
 
@@ -124,6 +148,13 @@ class _IntakeRun:
             for item, side in self.taken:
                 self._sides.add(item, side)
         return self._sides
+
+    @property
+    def own(self) -> OwnOutputs:
+        """What Boxlore has made itself; read when it is first asked for."""
+        if self._own is None:
+            self._own = OwnOutputs(self.collection)
+        return self._own
 
     @property
     def struck(self) -> set[str]:
@@ -221,6 +252,12 @@ def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
         for side in planned.sides:
             _refuse_unwritable_name(side.path, run.collection.folder)
     digests = [(side, sha256_of(side.path)) for side in planned.sides]
+    if not run.options.own and (ours := _own_sides(run, digests)):
+        planned = replace(planned, sides=tuple(side for side in planned.sides if side not in ours))
+        if not planned.sides:
+            made = " and ".join(f"{side.path.name} is {what}" for side, what in ours.items())
+            return IntakeResult(readable(planned.key), "own", why=f"{readable(made)} that Boxlore made itself")
+        digests = [(side, digest) for side, digest in digests if side not in ours]
     known_ids = [store.scan_by_sha256(digest) or run.scans.get(digest, "") for _, digest in digests]
     if known_ids and all(known_ids) and not any(side.area for side, _ in digests):
         return IntakeResult(readable(planned.key), "known", why="these very pictures are here already")
@@ -253,6 +290,12 @@ def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
         dict.fromkeys(IN_WORDS[side.side] for side in planned.sides if side.side not in shows_already)
     )
     return IntakeResult(readable(planned.key), "joined", number, f"the {joined} of an item that was here")
+
+
+def _own_sides(run: _IntakeRun, digests: Sequence[tuple[ScanSide, str]]) -> dict[ScanSide, str]:
+    """The sides that are no scans but what Boxlore made of scans, each with what it is; those known here are not."""
+    new = ((side, digest) for side, digest in digests if not run.collection.store.scan_by_sha256(digest))
+    return {side: what for side, digest in new if (what := run.own.what(side.path, digest))}
 
 
 def _row_again(run: _IntakeRun, planned: Planned, item: Subject) -> IntakeResult:

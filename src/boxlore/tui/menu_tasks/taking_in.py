@@ -40,11 +40,12 @@ def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -
     if not progress.stopped():
         damage.look_closer(collection, progress)
     damaged = damage.damage_findings(collection, [result.number for result in results if result.number])
+    results += intake.not_taken(collection, given.refused)
     lines = [f"{several(len(files), 'file')}: {counted(Counter(result.state for result in results))}."]
     lines += [f"{Path(result.key).name}: {result.why}" for result in results if result.state == "refused"]
+    lines += [line for line in [intake.own_line(results)] if line]
     unsure = [result.why for result in results if result.state == "unsure"]
     lines += [f"{why} Take the folder in again, and say whether such backs join." for why in unsure]
-    lines += [f"{scan_files.readable(path.name)}: {why}" for path, why in given.refused]
     lines += [f"{number}: {finding.message}" for number, finding in damaged]
     lines += [f"No picture: {line}" for line in scan_files.named_groups(given)]
     return lines
