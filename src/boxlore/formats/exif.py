@@ -11,7 +11,9 @@ The date and place in a scan's Exif are those of the scanning, not of the pictur
 Values are patched where they stand, so that no offset moves and the maker's notes stay readable.
 """
 
+import struct
 from collections.abc import Iterable, Iterator
+from itertools import pairwise
 from typing import NamedTuple
 
 from boxlore.core.crosswalk.metadata_values import Embedding
@@ -26,8 +28,14 @@ HEADERS = (b"II*\x00", b"MM\x00*")
 HEADER_SIZE = 8
 ORIENTATION, MAKE, MAKER_NOTE, XMP = 0x0112, 0x010F, 0x927C, 700
 ORIGINAL, DIGITIZED = 0x9003, 0x9004
-BYTE, ASCII, UNDEFINED = 1, 2, 7
+BYTE, ASCII, UNDEFINED, DOUBLE = 1, 2, 7, 12
 TEXT_TAGS = {0x010E: "ImageDescription", 0x013B: "Artist", 0x8298: "Copyright"}
+
+GEOGRAPHY = frozenset({33550, 33922, 34264, 34735, 34736, 34737, 42112})
+"""Tags of GeoTIFF (OGC 19-008r4, 7.1.2) and of GDAL's metadata: where on the earth the picture lies."""
+
+PRIVATE = frozenset({*range(32768, 33421), *range(35000, 36864), *range(42113, 42240), *range(59934, 65536)})
+"""Tags that TIFF 6.0 (page 8) leaves to whoever asks for one, without the ranges of Exif, DNG and image resources."""
 
 MOST_POINTERS = 4096
 """The most bytes of offsets in one entry; a picture has a handful of further directories."""
@@ -141,7 +149,7 @@ def patches(tiff: Tiff, embedding: Embedding, *, unlink_gps: bool = True, chain:
     exif_directory = _inner(tiff, directories[0])
     changes = _places(tiff, directories)
     for index, directory in enumerate(directories):
-        gone, renamed = {GPS_IFD} if unlink_gps or index else set[int](), dict[int, int]()
+        gone, renamed = {*GEOGRAPHY, *({GPS_IFD} if unlink_gps or index else ())}, dict[int, int]()
         if exif_directory is not None and directory.at == exif_directory.at and not embedding.keeps_day:
             dates_gone, renamed, values = _dates(tiff, directory, embedding.original_day)
             gone |= dates_gone
@@ -157,9 +165,9 @@ def place_patches(tiff: Tiff) -> list[Patch]:
     directories = all_directories(tiff)
     changes = _places(tiff, directories)
     for directory in directories:
-        if directory.get(GPS_IFD) is not None:
+        if any(directory.get(tag) is not None for tag in (GPS_IFD, *GEOGRAPHY)):
             try:
-                changes.append(_rewritten(tiff, directory, {GPS_IFD}, {}))
+                changes.append(_rewritten(tiff, directory, {GPS_IFD, *GEOGRAPHY}, {}))
             except ByteFault:
                 continue  # the pointer stays, and points to an empty directory
     return _changing(tiff, changes)
@@ -175,8 +183,25 @@ def text_patches(tiff: Tiff) -> list[Patch]:
         and entry.tag not in (MAKER_NOTE, XMP)
         and tiff.offset_size < entry.length <= MOST_GPS_VALUE
         if _lies_inside(tiff, entry)
-        for at, new in places_in_texts.patches(tiff.value(entry))
+        for at, new in places_in_texts.patches(tiff.value(entry), alone=entry.tag in PRIVATE)
+    ] + [
+        (entry.value_at, bytes(entry.length))
+        for directory in all_directories(tiff)
+        for entry in directory.entries
+        if tiff.offset_size < entry.length <= MOST_GPS_VALUE and _lies_inside(tiff, entry)
+        if entry.tag in GEOGRAPHY
+        or (entry.tag in PRIVATE and entry.type == DOUBLE and _may_be_point(tiff.value(entry), tiff.order))
     ]
+
+
+def _may_be_point(value: bytes, order: str) -> bool:
+    """Whether two numbers beside each other may be degrees: within their bounds, and neither of them whole."""
+    count = len(value) // 8
+    numbers = struct.unpack(f"{'>' if order == 'MM' else '<'}{count}d", value[: count * 8])
+    return any(
+        max(abs(first), abs(second)) <= 180 and max(abs(first), abs(second)) >= 1 and first % 1 and second % 1
+        for first, second in pairwise(numbers)
+    )
 
 
 def _changing(tiff: Tiff, changes: Iterable[Patch]) -> list[Patch]:

@@ -348,11 +348,11 @@ def _places_behind(file: BinaryIO, segments: list[Segment], tail: int, *, only_p
     ends = read_at(file, max(0, size - 2), min(2, size), "T.81 B.1.1.3") == b"\xff\xd9"
     if not signs and ends and not _another_picture(file, tail, size):
         return []
-    return places_unread.patches(file, picture_end(file, tail), size, only_place=only_place)
+    return places_unread.patches(file, picture_end(file, tail), size, only_place=only_place, alone=True)
 
 
 def _another_picture(file: BinaryIO, at: int, size: int) -> bool:
-    """Whether the first bytes of a JPEG (SOI and a marker) stand anywhere behind `at`."""
+    """Whether another JPEG begins anywhere behind `at` (SOI and a marker), or the picture ends before the file does."""
     while at < size:
         file.seek(at)
         if _START.search(file.read(WINDOW + 2)):
@@ -368,8 +368,8 @@ def _has_place(segment: Segment) -> bool:
         return True  # it cannot be read and may hold one
 
 
-_START = re.compile(rb"\xff\xd8\xff")
-"""SOI and a marker. Among bytes that are dense with FF the pattern is twice as quick as `in`."""
+_START = re.compile(rb"\xff(?:\xd8\xff|\xd9.)", re.DOTALL)
+"""SOI and a marker, or an end with something behind it. Among bytes dense with FF it is twice as quick as `in`."""
 _MARKER = re.compile(rb"\xff+([^\x00\xff\xd0-\xd7])", re.DOTALL)
 WINDOW = 1 << 20
 

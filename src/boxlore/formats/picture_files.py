@@ -309,6 +309,8 @@ def without_place(file: BinaryIO) -> Rewrite:
     patches = places_unread.patches(file, 0, size, only_place=True)
     if file_format is FileFormat.TIFF:
         patches = places_in_texts.joined(patches, tiff.named_places(file))
+    elif file_format is FileFormat.WEBP:
+        patches = places_in_texts.joined(patches, places_unread.patches(file, webp.split(file)[1], size, alone=True))
     return Rewrite(tuple(patched(0, size, patches)), _about_places(file, patches))
 
 

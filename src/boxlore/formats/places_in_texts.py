@@ -10,6 +10,8 @@ A point is known by how it is written, wherever it stands:
     decimals = two decimal numbers of degrees beside each other (59.4370, 24.7536; an address of a map has them so)
     named    = lat, latitude, lon, lng, long or longitude, and a number
     grid     = a code of the Open Location Code in full, MGRS, or UTM
+    alone    = a number of degrees with four decimals, where nobody knows what the bytes are for (a private tag or
+               chunk, what stands behind a picture, a text under a name of its own)
 
 Exact means minutes, or three decimals: some hundred metres. What reads as two months with their years (06.1954,
 07.1954) or as parts of a picture (both below 1) is no point. The rules for plain words are our own.
@@ -60,15 +62,17 @@ _GRID = re.compile(
     r"|[0-9]{6}(?:\.[0-9]+)?(?: ?m?E)? [0-9]{7}(?![0-9])))",
     re.ASCII,
 )
+_ALONE_NUMBER = re.compile(r"(?<![0-9.])[+-]?(?:[1-9][0-9]?|1[0-7][0-9])\.[0-9]{4,16}(?![0-9]|\.[0-9])", re.ASCII)
 _MONTH = re.compile(r"(?:0?[1-9]|1[0-2])\.(?:1[5-9]|20)[0-9]{2}")
 
 OMITTED = "[…]"
 """The usual mark of an omission in a text that somebody else wrote."""
 
 
-def spans(text: str) -> list[tuple[int, int]]:
-    """(start, end) of every point in a text, in order."""
+def spans(text: str, *, alone: bool = False) -> list[tuple[int, int]]:
+    """(start, end) of every point in a text, in order; with `alone` of numbers too that may be one half of a point."""
     points = [match.span() for match in _POINT.finditer(text) if _is_point(match)]
+    points += [match.span() for match in _ALONE_NUMBER.finditer(text)] if alone else []
     merged: list[tuple[int, int]] = []
     for start, end in sorted([*points, *(match.span() for match in _GRID.finditer(text))]):
         if merged and start < merged[-1][1]:
@@ -109,18 +113,18 @@ _ZERO_ROW = bytes(1 if byte in b"\x00\x20" else 0 for byte in _ALL)
 """High bytes of the letters and marks of UTF-16 that a point is written with (Latin-1, General Punctuation)."""
 
 
-def patches(data: bytes) -> list[tuple[int, bytes]]:
-    """(offset, spaces) over every point in bytes that may hold texts: in Latin-1, UTF-8 or UTF-16."""
+def patches(data: bytes, *, alone: bool = False) -> list[tuple[int, bytes]]:
+    """(offset, spaces) over every point in bytes that may hold texts: in Latin-1, UTF-8, UTF-16. `alone` as `spans`."""
     blanks = {
         start + begin: b" " * (stop - begin)
         for start, end in _runs(data.translate(_PLAIN), data.translate(_TEXT))
-        for begin, stop in spans(data[start:end].decode("latin-1"))
+        for begin, stop in spans(data[start:end].decode("latin-1"), alone=alone)
     }
     for odd in (0, 1):
         for start, end, codec in _wide_runs(data[odd::2], data[1 - odd :: 2], odd):
             pairs = data[start:end]
             text = "".join(pairs[at : at + 2].decode(codec, "replace") for at in range(0, len(pairs), 2))
-            for begin, stop in spans(text):
+            for begin, stop in spans(text, alone=alone):
                 blanks.setdefault(start + 2 * begin, " ".encode(codec) * (stop - begin))
     return sorted(blanks.items())
 

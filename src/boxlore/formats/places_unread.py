@@ -51,35 +51,37 @@ _PLACES = re.compile(
 )
 
 
-def patches(file: BinaryIO, start: int, end: int, *, only_place: bool = False) -> list[Patch]:
+def patches(file: BinaryIO, start: int, end: int, *, only_place: bool = False, alone: bool = False) -> list[Patch]:
     """(offset in the file, new bytes) for every place of capture between two offsets, sorted.
 
-    But with `only_place` the dates of Exif blocks are set too, as in every copy. Raises ByteFault for a place that no
+    But with `only_place` the dates of Exif blocks are set too, as in every copy. For `alone` see
+    `places_in_texts.spans`. Raises ByteFault for a place that no
     patch can take out.
     """
     changes = dict(_patches(file, start, end, only_place=only_place))
-    return places_in_texts.joined(changes.items(), _written(file, start, end))
+    return places_in_texts.joined(changes.items(), _written(file, start, end, alone=alone))
 
 
-def cleaned(data: bytes, *, only_place: bool = False, texts: bool = True) -> bytes:
+def cleaned(data: bytes, *, only_place: bool = False, texts: bool = True, alone: bool = False) -> bytes:
     """The bytes without a place of capture; the very same where there is none. Raises ByteFault as `patches`.
 
     Without `texts` points that are written into texts stay: those of a caption that we have put in.
     """
     file, end = BytesIO(data), len(data)
     changes = (
-        patches(file, 0, end, only_place=only_place)
+        patches(file, 0, end, only_place=only_place, alone=alone)
         if texts
         else list(_patches(file, 0, end, only_place=only_place, texts=False))
     )
     return exif.apply(data, changes) if changes else data
 
 
-def _written(file: BinaryIO, start: int, end: int) -> Iterator[Patch]:
+def _written(file: BinaryIO, start: int, end: int, *, alone: bool) -> Iterator[Patch]:
     """Patches over points in texts, window by window as in `_patches`."""
     for at in range(start, end, WINDOW):
         window = read_at(file, at, min(WINDOW + OVERLAP, end - at), CLAUSE)
-        yield from ((at + offset, new) for offset, new in places_in_texts.patches(window) if offset < WINDOW)
+        changes = places_in_texts.patches(window, alone=alone)
+        yield from ((at + offset, new) for offset, new in changes if offset < WINDOW)
 
 
 def _patches(file: BinaryIO, start: int, end: int, *, only_place: bool, texts: bool = True) -> Iterator[Patch]:

@@ -126,15 +126,16 @@ def _carried_over(file: BinaryIO, chunk: PngChunk, embedding: Embedding) -> tupl
         return [], []
     if chunk.type == b"":
         end = chunk.at + chunk.whole
-        return patched(
-            chunk.at, chunk.whole, places_unread.patches(file, chunk.at, end, only_place=embedding.only_place)
-        ), []
+        changes = places_unread.patches(file, chunk.at, end, only_place=embedding.only_place, alone=True)
+        return patched(chunk.at, chunk.whole, changes), []
     data = data_of(file, chunk)
     if chunk.type in TEXTUAL:
         cleaned, reports = png_texts.without_place(chunk.type, data, only_place=embedding.only_place)
         return [make(chunk.type, cleaned) if cleaned != data else (chunk.at, chunk.whole)] if cleaned else [], reports
     if places_unread.cleaned(data, only_place=True) != data:
         raise ByteFault(chunk.at, f"Chunk {chunk.type!r} says where the file was made", CLAUSE)
+    if chunk.type[:1].islower() and places_unread.cleaned(data, alone=True) != data:  # no picture needs it (5.4)
+        return [], [png_texts.LEFT_OUT]
     return [(chunk.at, chunk.whole)], []
 
 
@@ -160,5 +161,6 @@ def _joined(pieces: list[Piece]) -> list[Piece]:
 
 
 def picture_runs(file: BinaryIO) -> list[tuple[int, int]]:
-    """(offset, length) of the chunks that make the picture: all but text, time, Exif and what stands behind IEND."""
-    return [(chunk.at, chunk.whole) for chunk in split(file) if chunk.type not in (*TEXTUAL, b"")]
+    """(offset, length) of the chunks that make the picture: those of PICTURE, and any that readers must know (5.4)."""
+    chunks = split(file)
+    return [(chunk.at, chunk.whole) for chunk in chunks if chunk.type in PICTURE or chunk.type[:1].isupper()]

@@ -15,6 +15,11 @@ from boxlore.core.crosswalk.metadata_values import PLACE_TAKEN_OUT, Embedding
 from boxlore.core.errors import ByteFault
 from boxlore.formats import exif, exif_copied, image_resources, places_in_texts, places_unread, xmp, xmp_places
 
+XMP_KEYWORD = b"XML:com.adobe.xmp"
+_OF_PLACE = re.compile(
+    rb"(?<![a-z])(?:geo|gps|location|position|coordinates?|place|address|map)(?![a-z])", re.IGNORECASE
+)
+"""Names under which a text says where the file was made; PNG registers none (Third Edition, 11.3.3.2)."""
 RAW = b"Raw profile type"
 CLAUSE = "PNG Third Edition, 5.3"
 LEFT_OUT = "A text in the file that tells where it was made was left out."
@@ -45,7 +50,9 @@ def without_place(kind: bytes, data: bytes, *, only_place: bool) -> tuple[bytes,
     if cleaned == text:
         return data, []
     named = head.partition(b"\x00")[0].decode("latin-1")
-    reports = [places_in_texts.said(f"the text “{named}” of the file")] if places_in_texts.patches(text) else []
+    reports = (
+        [places_in_texts.said(f"the text “{named}” of the file")] if places_in_texts.patches(text, alone=True) else []
+    )
     return head + (zlib.compress(cleaned) if compressed else cleaned), reports
 
 
@@ -74,9 +81,9 @@ def _cleaned(head: bytes, text: bytes, *, only_place: bool) -> bytes:
             return text if cleaned == profile else _spelled(match[1], cleaned)
         if keyword.endswith((b"exif", b"APP1", b"xmp")):
             raise ByteFault(0, "A profile in a text of this file is damaged", CLAUSE)
-    if xmp_places.NAMES_IN_BYTES.search(keyword):
+    if xmp_places.NAMES_IN_BYTES.search(keyword) or _OF_PLACE.search(keyword):
         raise ByteFault(0, "This text tells where the file was made", CLAUSE)
-    return places_unread.cleaned(text, only_place=only_place)
+    return places_unread.cleaned(text, only_place=only_place, alone=keyword != XMP_KEYWORD)
 
 
 def _profile(profile: bytes, *, only_place: bool) -> bytes:

@@ -107,7 +107,8 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
     room = sum(len(value) + alignment(tiff) for _, value in new.values()) + MOST_TABLE
     if not tiff.big and start + room > 0xFFFFFFFF:
         raise ByteFault(tiff.size, "The copy would pass the 4 GiB that a TIFF may have", f"{CLAUSE}, page 13")
-    appended, directory_at = _appended(tiff, main, [entry for entry in kept if entry.tag != exif.GPS_IFD], new, start)
+    kept = [entry for entry in kept if entry.tag not in {exif.GPS_IFD, *exif.GEOGRAPHY}]
+    appended, directory_at = _appended(tiff, main, kept, new, start)
     header = (8, tiff.pack(directory_at, 8)) if tiff.big else (4, tiff.pack(directory_at, 4))
     changes = dict(_places_between(file, tiff, chain, end)) | dict(_patches(tiff, chain, embedding))
     patches = [(at, data) for at, data in _without_overlaps(changes) if at + len(data) <= end]
@@ -207,7 +208,7 @@ def named_places(file: BinaryIO) -> list[tuple[int, bytes]]:
         blocks = [(entry.value_at, tag, tiff.value(entry)) for entry, tag in entries]
     except ByteFault:
         return []
-    places = {IIM_TAG: iim.named_places, RESOURCES_TAG: resources.named_places}
+    places = {IIM_TAG: iim.named_places, RESOURCES_TAG: image_resources.named_places}
     return [(start + at, new) for start, tag, data in blocks for at, new in places[tag](data)]
 
 

@@ -123,7 +123,8 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
             has_exif = has_exif or bool(data)
             pieces += [chunk_of(EXIF, data)] if data else []
         elif chunk.type not in (b"VP8X", PACKET):
-            if chunk.type not in PICTURE and places_unread.patches(file, chunk.at + 8, chunk.at + 8 + chunk.length):
+            start, is_private = chunk.at + 8, chunk.type not in PICTURE
+            if is_private and places_unread.patches(file, start, start + chunk.length, alone=True):
                 raise ByteFault(chunk.at, f"Chunk {chunk.type!r} says where the file was made", CLAUSE)
             padded_length = min(chunk.whole, end - chunk.at)
             pieces += [(chunk.at, padded_length), *([b"\x00"] if padded_length % 2 else [])]
@@ -133,7 +134,7 @@ def rewrite(file: BinaryIO, embedding: Embedding) -> tuple[list[Piece], list[str
     if total > MOST:
         raise ByteFault(4, "The copy would pass the 4 GiB that a WebP may have", CLAUSE)
     size = size_of(file)
-    behind = [] if embedding.drop_text else patched(end, size - end, places_unread.patches(file, end, size))
+    behind = [] if embedding.drop_text else patched(end, size - end, places_unread.patches(file, end, size, alone=True))
     return [b"RIFF" + total.to_bytes(4, "little") + b"WEBP", *pieces, *behind], reports
 
 
