@@ -12,9 +12,8 @@ from boxlore.disk import pictures
 MEASURE = """
 import resource, sys
 from pathlib import Path
-from boxlore.disk.pictures import looks_hash, make_jpeg, make_upright_jpeg
-path = Path(sys.argv[1])
-looks_hash(path), make_jpeg(path, 300), make_upright_jpeg(path, 300)
+from boxlore.disk.pictures import looks_hash
+looks_hash(Path(sys.argv[1]))
 print(resource.getrusage(resource.RUSAGE_SELF).ru_maxrss)
 """
 

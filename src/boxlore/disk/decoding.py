@@ -13,9 +13,10 @@ from collections.abc import Iterator
 from contextlib import contextmanager, nullcontext
 from pathlib import Path
 
-from PIL import Image
+from PIL import Image, UnidentifiedImageError
 
 from boxlore.core.errors import BoxloreError, CouldNot
+from boxlore.disk.png_chunks import picture_alone
 from boxlore.disk.regular_file import open_regular
 
 MOST_PIXELS = 1 << 30
@@ -92,7 +93,14 @@ def _open(path: Path) -> Image.Image:
             ) from error
         register_heif_opener()
     Image.init()
-    return Image.open(path, formats=[name for name in FORMATS if name in Image.OPEN])
+    try:
+        return Image.open(path, formats=[name for name in FORMATS if name in Image.OPEN])
+    except (SyntaxError, UnidentifiedImageError):
+        with open_regular(path) as file:
+            picture = picture_alone(file)
+        if picture is None:
+            raise
+        return Image.open(picture, formats=["PNG"])
 
 
 def _too_large(path: Path) -> CouldNot:

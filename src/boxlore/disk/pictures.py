@@ -15,7 +15,7 @@ from PIL import Image, TiffImagePlugin
 
 from boxlore.core.errors import CouldNot
 from boxlore.disk.colour_modes import in_plain_mode, in_srgb, on_white
-from boxlore.disk.decoding import is_heif, load, opened, refuse_too_many_pixels
+from boxlore.disk.decoding import SURELY_FITS, is_heif, load, opened, refuse_too_many_pixels
 from boxlore.disk.regular_file import open_regular
 
 MEDIA_TYPES = {
@@ -153,9 +153,8 @@ def _shown(path: Path, longest: int, area: tuple[float, ...], upright: bool) -> 
             part = longest / max(image.size)
             image.draft(None, (math.ceil(image.width * part), math.ceil(image.height * part)))
         load(path, image)
-        picture = _crop(image, area)
+        picture = _plain_part(image, area, longest)  # not every mode can be scaled
         picture = _turned(picture, _orientation(image)) if upright else picture
-        picture = in_plain_mode(picture)  # not every mode can be scaled
         picture.thumbnail((longest, longest), Image.Resampling.LANCZOS, reducing_gap=2.0)
         yield in_srgb(picture)
 
@@ -191,9 +190,9 @@ def make_upright_jpeg(path: Path, longest: int = 0, *, area: tuple[float, ...] =
         ppi = _ppi(image)
         orientation = _orientation(image) or 1
         load(path, image)
-        picture = _turned(_crop(image, area), orientation)
-        full_length = max(picture.size)
-        picture = on_white(in_plain_mode(picture))
+        left, top, right, bottom = _box(image, area)
+        full_length = max(right - left, bottom - top)
+        picture = on_white(_turned(_plain_part(image, area, longest), orientation))
         profile = picture.info.get("icc_profile")
         picture.info = {}
         if longest:
@@ -213,19 +212,41 @@ def _turned(image: Image.Image, orientation: int) -> Image.Image:
     return image.transpose(turn) if turn is not None else image
 
 
-def _crop(image: Image.Image, area: tuple[float, ...]) -> Image.Image:
-    """The part of the picture, at least one pixel wide and high; all of it for an empty area."""
+def _box(image: Image.Image, area: tuple[float, ...]) -> tuple[int, int, int, int]:
+    """Left, top, right and bottom of the part in pixels, at least one wide and high; of all for an empty area."""
     if len(area) != 4:
-        return image
+        return (0, 0, image.width, image.height)
     x, y, w, h = area
-    return image.crop(
-        (
-            round(x * image.width),
-            round(y * image.height),
-            max(round((x + w) * image.width), round(x * image.width) + 1),
-            max(round((y + h) * image.height), round(y * image.height) + 1),
-        )
-    )
+    left, top = round(x * image.width), round(y * image.height)
+    return left, top, max(round((x + w) * image.width), left + 1), max(round((y + h) * image.height), top + 1)
+
+
+_IN_BANDS = frozenset({"1", "L", "LA", "P", "PA", "RGB", "RGBA", "CMYK", "YCbCr"})
+"""Modes whose pixels become plain ones by themselves, whatever the rest of the picture holds."""
+BAND = 16_000_000
+"""Pixels of a band."""
+
+
+def _plain_part(image: Image.Image, area: tuple[float, ...], longest: int) -> Image.Image:
+    """The part of the picture in a plain mode (see `modes`). Where much more than `longest` pixels are there, a large
+    one is reduced band by band, to twice as many at least, so that no second picture of its size fills the memory.
+    """
+    left, top, right, bottom = _box(image, area)
+    factor = max(right - left, bottom - top) // (2 * longest) if longest else 1
+    if factor < 2 or image.mode not in _IN_BANDS or image.width * image.height <= SURELY_FITS:
+        part = image if (left, top, right, bottom) == (0, 0, *image.size) else image.crop((left, top, right, bottom))
+        return in_plain_mode(part)
+    rows = max(BAND // image.width // factor, 1) * factor
+    whole: Image.Image | None = None
+    for at in range(top, bottom, rows):
+        plain = in_plain_mode(image.crop((left, at, right, min(at + rows, bottom))))
+        band = plain.reduce(factor)
+        if whole is None:
+            whole = Image.new(band.mode, (band.width, math.ceil((bottom - top) / factor)))
+            whole.info = dict(plain.info)
+        whole.paste(band, (0, (at - top) // factor))
+    assert whole is not None  # a box is at least a pixel high
+    return whole
 
 
 def looks_hash(path: Path) -> int:
@@ -239,7 +260,7 @@ def looks_hash(path: Path) -> int:
     with opened(path) as image:
         image.draft("L", (64, 64))
         load(path, image)
-        small = in_plain_mode(image).convert("L").resize((9, 8), Image.Resampling.BOX)
+        small = _plain_part(image, (), 256).convert("L").resize((9, 8), Image.Resampling.BOX)
         pixels = small.tobytes()
         for page in range(1, image.n_frames if isinstance(image, TiffImagePlugin.TiffImageFile) else 1):
             image.seek(page)

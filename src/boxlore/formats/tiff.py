@@ -208,7 +208,7 @@ def named_places(file: BinaryIO) -> list[tuple[int, bytes]]:
         blocks = [(entry.value_at, tag, tiff.value(entry)) for entry, tag in entries]
     except ByteFault:
         return []
-    places = {IIM_TAG: iim.named_places, RESOURCES_TAG: image_resources.named_places}
+    places = {IIM_TAG: iim.named_places, RESOURCES_TAG: resources.named_places}
     return [(start + at, new) for start, tag, data in blocks for at, new in places[tag](data)]
 
 

@@ -1,8 +1,8 @@
 """Scans that are cut off or broken: each file is decoded whole once after intake, and nothing of a damaged one is lost.
 
 `look_closer` notes of each scan how it looks (64 bits, `disk.pictures.looks_hash`, by which look-alikes are known), or
-that its file is damaged (`disk.decoding`, `formats.jpeg_end`). It may be stopped, and goes on the next time. What is
-said of damage is a rule about the record (`core.rules.one_item.damaged_scans`).
+that its file is damaged (`disk.decoding`, `disk.png_chunks`, `formats.jpeg_end`). It may be stopped, and goes on the
+next time. What is said of damage is a rule about the record (`core.rules.of_record.damaged_scans`).
 """
 
 from collections.abc import Sequence
@@ -14,6 +14,7 @@ from boxlore.core.rules.one_item import damaged_scans
 from boxlore.core.statements import Kind, Subject
 from boxlore.disk.decoding import Damaged
 from boxlore.disk.pictures import looks_hash
+from boxlore.disk.png_chunks import is_sound
 from boxlore.disk.regular_file import open_regular
 from boxlore.formats.jpeg_end import has_end
 from boxlore.tasks.collection.opening import Collection
@@ -53,7 +54,7 @@ def _looks(collection: Collection, name: str) -> str:
     try:
         bits = looks_hash(path)
         with open_regular(path) as file:
-            return LOOKS_WORDS.write(bits if has_end(file) else None)
+            return LOOKS_WORDS.write(bits if has_end(file) and is_sound(file) else None)
     except Damaged:
         return LOOKS_WORDS.write(None)
     except (BoxloreError, OSError):
