@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 from PIL import Image
+from PIL.PngImagePlugin import PngInfo
 
 
 @pytest.fixture
@@ -209,3 +210,23 @@ def test_copies_of_another_collection_are_scans_here_and_a_back_beside_a_copy_jo
     assert run("new", tmp_path / "rourke", "--prefix", "ro")[0] == 0
     _, out, _ = run("-c", tmp_path / "rourke", "intake", tmp_path / "copies", "--json")
     assert made_of(out) == {"taken": ["TRB-0001"]}
+
+
+@pytest.mark.parametrize("wrong", [b"IDAT", b"tEXt"])
+def test_a_png_with_a_wrong_checksum_is_taken_and_named_at_intake_and_in_verify(  # type: ignore[no-untyped-def]
+    wrong: bytes, run, home: Path, scans: Path
+) -> None:
+    """The checksum of a chunk is CRC-32 over its type and data (PNG Third Edition, 5.3 and 5.5)."""
+    path = scans / "quay.png"
+    about = PngInfo()
+    about.add_text("Comment", "from the scanner")
+    Image.linear_gradient("L").save(path, pnginfo=about)
+    data = bytearray(path.read_bytes())
+    at = data.index(wrong)
+    data[at + 4 + int.from_bytes(data[at - 4 : at], "big")] ^= 1
+    path.write_bytes(data)
+    code, _, err = run("-c", home, "intake", path, "--copy", "--yes")
+    assert code == 0 and "TRB-0001: The scan of the front is cut off or broken: scans/TRB-0001_f.png." in err
+    code, out, err = run("-c", home, "verify")
+    assert "scans/TRB-0001_f.png" in out + err
+    assert run("-c", home, "copies", home / "copies", "--longest", "64")[0] == 0

@@ -2,7 +2,7 @@
 
 `look_closer` notes of each scan how it looks (64 bits, `disk.pictures.looks_hash`, by which look-alikes are known), or
 that its file is damaged (`disk.decoding`, `disk.png_chunks`, `formats.jpeg_end`). It may be stopped, and goes on the
-next time. What is said of damage is a rule about the record (`core.rules.of_record.damaged_scans`).
+next time. What is said of damage is a rule about the record (`core.rules.one_item.damaged_scans`).
 """
 
 from collections.abc import Sequence

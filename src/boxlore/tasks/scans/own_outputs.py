@@ -3,7 +3,7 @@
 A file is the collection's own by any of these, whatever it is called and wherever it lies:
 
 - it says so inside, or in the caption beside it: the identifier of the collection, or that of one of its scans;
-- its bytes are ones that were written as an output (see `tasks.collection.outputs`);
+- its bytes are ones that were written as an output (see `tasks.collection.output_paths`);
 - a folder above it lists it as made there of this collection's items: a contents page of copies, the list of pages, an
   offer, a package;
 - it lies where the collection keeps its recordings, papers and backups.
