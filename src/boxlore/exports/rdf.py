@@ -15,10 +15,10 @@ from urllib.parse import quote
 
 from boxlore.core.crosswalk.dublin_core import AAT, CollectionFacts, DcValue, process_term, terms
 from boxlore.core.crosswalk.scan_file_names import packed_path
+from boxlore.core.fields.areas import AREA_WORDS, Area
 from boxlore.core.fields.language import language_tag
 from boxlore.core.fields.originals import SIZE_WORDS, SizeMm
 from boxlore.core.fields.pictures import EMBEDDED_WORDS, FILE_WORDS, SHOWS_WORDS, FileFacts, Shows
-from boxlore.core.fields.points import AREA_WORDS, Area
 from boxlore.core.findings import Finding, Severity, make_finding
 from boxlore.core.people.firms import is_firm
 from boxlore.core.people.person import Person

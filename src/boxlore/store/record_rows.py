@@ -10,6 +10,7 @@ from collections import defaultdict
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 
+from boxlore.core.fields.areas import AREA_WORDS
 from boxlore.core.fields.originals import KEPT_WORDS, Kept
 from boxlore.core.fields.pictures import (
     FILE_WORDS,
@@ -22,7 +23,6 @@ from boxlore.core.fields.pictures import (
     Shows,
     words_struck,
 )
-from boxlore.core.fields.points import AREA_WORDS
 from boxlore.core.records.item_record import AS_SCANNED, MarkerRows, Material, Related, ScanFile
 from boxlore.core.statements import Reading
 from boxlore.store.queries import ContainerPath, items_after, number_of, path_of

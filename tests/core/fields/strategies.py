@@ -4,12 +4,13 @@ from datetime import datetime
 
 from hypothesis import strategies as st
 
+from boxlore.core.fields.areas import Area
 from boxlore.core.fields.audiences import Audience, KeptTo
+from boxlore.core.fields.coordinates import Coordinates
 from boxlore.core.fields.fixity import FixityEvent, FixityRun, WrongFile
 from boxlore.core.fields.name_answers import NamingAnswer, NamingDecision
 from boxlore.core.fields.originals import ClimateFile, ItemNumber, Kept, Measured, Noted, SizeMm
 from boxlore.core.fields.pictures import CameFrom, Embedded, FileFacts, Link, RowPosition, Shows
-from boxlore.core.fields.points import Area, Coordinates
 from boxlore.core.fields.sittings import CourseStep, PaperFacts, Passage, RecordingFacts, ShownAt
 
 WORDS = st.text(st.characters(exclude_categories=("Cs",)), max_size=40)

@@ -10,8 +10,10 @@ from hypothesis import strategies as st
 from tests.core.fields.strategies import VALUES
 
 from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.fields.areas import AREA_WORDS, Area
 from boxlore.core.fields.audiences import AUDIENCE_WORDS, Audience, KeptTo, audience_shown
 from boxlore.core.fields.codec import Codec
+from boxlore.core.fields.coordinates import COORDINATES_WORDS, Coordinates
 from boxlore.core.fields.fixity import FIXITY_WORDS, FixityEvent, FixityRun, WrongFile
 from boxlore.core.fields.name_answers import NAMING_WORDS, NamingAnswer, NamingDecision
 from boxlore.core.fields.originals import (
@@ -45,7 +47,6 @@ from boxlore.core.fields.pictures import (
     Shows,
 )
 from boxlore.core.fields.plain_values import COUNT_WORDS, DAY_WORDS, ID_WORDS, OPEN_ID_WORDS, TEXT, YES_NO_WORDS
-from boxlore.core.fields.points import AREA_WORDS, COORDINATES_WORDS, Area, Coordinates
 from boxlore.core.fields.sittings import (
     CLOSED_WORDS,
     COURSE_WORDS,

@@ -14,10 +14,10 @@ from typing import Any
 
 import pytest
 
+from boxlore.core.fields.areas import AREA_WORDS
 from boxlore.core.fields.codec import Codec
 from boxlore.core.fields.originals import SIZE_WORDS
 from boxlore.core.fields.pictures import FILE_WORDS, LOOKS_WORDS, SHOWS_WORDS
-from boxlore.core.fields.points import AREA_WORDS
 from boxlore.core.fields.sittings import RECORDING_WORDS, SHOWN_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.originals.moves import close_up

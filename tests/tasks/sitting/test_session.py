@@ -12,7 +12,7 @@ import pytest
 from PIL import Image
 
 from boxlore.core.errors import WrongUse
-from boxlore.core.fields.points import AREA_WORDS, Area
+from boxlore.core.fields.areas import AREA_WORDS, Area
 from boxlore.core.statements import Kind, Said, Subject, Sure
 from boxlore.store.values import Draft
 from boxlore.tasks.collection.opening import Collection, open_collection

@@ -10,7 +10,7 @@ import pytest
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import CouldNot, WrongUse
-from boxlore.core.fields.points import COORDINATES_WORDS
+from boxlore.core.fields.coordinates import COORDINATES_WORDS
 from boxlore.core.places.reading import PlaceReading
 from boxlore.core.statements import Kind, Subject
 from boxlore.gazetteer.lookup import Gazetteer, open_gazetteer

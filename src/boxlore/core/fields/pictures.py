@@ -3,8 +3,8 @@
 import re
 from dataclasses import dataclass
 
+from boxlore.core.fields.areas import Area, area_of
 from boxlore.core.fields.codec import Codec, as_json, facts_of, one_word, whole
-from boxlore.core.fields.points import Area, area_of
 
 ID_LENGTH = 36
 """Letters of an id (RFC 9562, 4): the SQL below cuts links by it."""

@@ -6,8 +6,10 @@ from functools import lru_cache
 from typing import Any
 
 from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.fields.areas import AREA_WORDS
 from boxlore.core.fields.audiences import AUDIENCE_WORDS
 from boxlore.core.fields.codec import Codec
+from boxlore.core.fields.coordinates import COORDINATES_WORDS
 from boxlore.core.fields.fixity import FIXITY_WORDS
 from boxlore.core.fields.name_answers import NAMING_WORDS
 from boxlore.core.fields.originals import (
@@ -28,7 +30,6 @@ from boxlore.core.fields.pictures import (
     SHOWS_WORDS,
 )
 from boxlore.core.fields.plain_values import COUNT_WORDS, DAY_WORDS, ID_WORDS, OPEN_ID_WORDS, TEXT, YES_NO_WORDS
-from boxlore.core.fields.points import AREA_WORDS, COORDINATES_WORDS
 from boxlore.core.fields.sittings import CLOSED_WORDS, COURSE_WORDS, PAPER_WORDS, RECORDING_WORDS, SHOWN_WORDS
 from boxlore.core.statements import Kind
 

@@ -13,6 +13,7 @@ from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 from boxlore.core.errors import BoxloreError, CouldNot, WrongUse
+from boxlore.core.fields.areas import Area
 from boxlore.core.fields.letters import check_typed
 from boxlore.core.fields.originals import KEPT_WORDS, Kept
 from boxlore.core.fields.pictures import (
@@ -25,7 +26,6 @@ from boxlore.core.fields.pictures import (
     Shows,
     words_struck,
 )
-from boxlore.core.fields.points import Area
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.fields.told import as_told
 from boxlore.core.findings import several

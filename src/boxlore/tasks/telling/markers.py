@@ -8,7 +8,7 @@ from collections import OrderedDict
 from dataclasses import dataclass, field
 from typing import Protocol
 
-from boxlore.core.fields.points import AREA_WORDS, Area
+from boxlore.core.fields.areas import AREA_WORDS, Area
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.core.records.marker_positions import middle, seen_at, stored_at

@@ -5,8 +5,8 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.fields.coordinates import COORDINATES_WORDS, Coordinates
 from boxlore.core.fields.letters import check_typed, is_blank
-from boxlore.core.fields.points import COORDINATES_WORDS, Coordinates
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.own import OwnPlace, read_own
