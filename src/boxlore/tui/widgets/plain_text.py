@@ -29,10 +29,14 @@ class Line(Static):
 
     def __init__(self, *parts: StyledText, id: str | None = None, classes: str | None = None) -> None:
         super().__init__(content(*parts), markup=False, id=id, classes=classes)
+        self._parts = parts
 
     def say(self, *parts: StyledText) -> None:
-        """Show these parts instead."""
-        self.update(content(*parts))
+        """Show these parts instead. The screen is laid out again only for words that may need another room: a layout
+        costs more than all else that a key does."""
+        if parts != self._parts:
+            self._parts = parts
+            self.update(content(*parts), layout=self.styles.auto_dimensions)
 
 
 def content(*parts: StyledText) -> Content:

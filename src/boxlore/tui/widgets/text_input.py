@@ -71,8 +71,10 @@ class Words(TextArea):
         self._left = left
 
     def load(self, text: str) -> None:
-        """Replace the words, with the cursor after them; `heard` is not called."""
-        self.load_text(text)
+        """Replace the words, with the cursor after them; `heard` is not called. The same words are not set anew, for a
+        record is shown again after every change of it."""
+        if text != self.text:
+            self.load_text(text)
         self.move_cursor(self.document.end)
 
     def put(self, text: str) -> None:
