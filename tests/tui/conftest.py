@@ -2,13 +2,16 @@
 
 import asyncio
 import fcntl
+import json
 import os
 import pty
 import re
 import select
 import selectors
 import signal
+import socket
 import struct
+import subprocess
 import sys
 import termios
 import threading
@@ -21,6 +24,7 @@ from typing import Any
 import pyte
 import pytest
 from PIL import Image
+from textual._compositor import Compositor
 from textual.app import App
 from textual.events import Key
 from textual.keys import _character_to_key, key_to_character
@@ -55,9 +59,17 @@ class Terminal:
     """One run of the program. `wait_for` reads until the screen shows something; nothing sleeps blindly."""
 
     def __init__(
-        self, arguments: list[str], *, columns: int = 80, rows: int = 24, deaf: bool = False, **environment: str
+        self,
+        arguments: list[str],
+        *,
+        columns: int = 80,
+        rows: int = 24,
+        deaf: bool = False,
+        warm: socket.socket | None = None,
+        **environment: str,
     ) -> None:
-        """`deaf`: the program never hears SIGHUP, as when a connection drops."""
+        """`deaf`: the program never hears SIGHUP, as when a connection drops. `warm`: the door of `tests/tui/warm.py`,
+        which has the program loaded; without it the program is started from nothing."""
         self.screen = pyte.Screen(columns, rows)
         self._stream = pyte.ByteStream(self.screen)
         self._lock = threading.Condition()
@@ -65,11 +77,15 @@ class Terminal:
         self._lines: dict[int, str] = {}
         self._drawn = 0
         """How often something was drawn: the screen is read again only after that."""
-        self.pid, self._tty = pty.fork()
+        mine = os.environ | {"TERM": "xterm-256color", "COLORTERM": "truecolor", **environment}
+        for name in ("COLUMNS", "LINES"):  # these would hide the size of the window
+            mine.pop(name, None)
+        self._news: socket.socket | None = None
+        if warm is not None:
+            self._start_warm(warm, arguments, mine, deaf)
+        else:
+            self.pid, self._tty = pty.fork()
         if self.pid == 0:  # pragma: no cover  # the child
-            mine = os.environ | {"TERM": "xterm-256color", "COLORTERM": "truecolor", **environment}
-            for name in ("COLUMNS", "LINES"):  # these would hide the size of the window
-                mine.pop(name, None)
             if deaf:
                 signal.pthread_sigmask(signal.SIG_BLOCK, {signal.SIGHUP})
             # Told whole: readline, which pytest loads, sets both behind the back of `os.environ`.
@@ -78,6 +94,22 @@ class Terminal:
         self._reader = threading.Thread(target=self._read, daemon=True)
         self._reader.start()
         self.code: int | None = None
+
+    def _start_warm(self, warm: socket.socket, arguments: list[str], environment: dict[str, str], deaf: bool) -> None:
+        self._tty, slave = pty.openpty()
+        self._news, theirs = socket.socketpair()
+        said = {"arguments": arguments, "environment": environment, "folder": os.getcwd(), "deaf": deaf}
+        with theirs:
+            socket.send_fds(warm, [json.dumps(said).encode()], [slave, theirs.fileno()])
+        os.close(slave)
+        self.pid = int.from_bytes(self._news.recv(4), "little")
+
+    def _status(self) -> int | None:
+        """How the program has ended, as `os.waitpid` tells it; None while it runs."""
+        if self._news is None:
+            ended, status = os.waitpid(self.pid, os.WNOHANG)
+            return status if ended else None
+        return int.from_bytes(self._news.recv(4), "little") if select.select([self._news], [], [], 0)[0] else None
 
     def _read(self) -> None:
         while not self._over.is_set():
@@ -149,8 +181,7 @@ class Terminal:
         """Wait for the end; the exit code, or minus the signal."""
         until = time.monotonic() + seconds
         while self.code is None:
-            ended, status = os.waitpid(self.pid, os.WNOHANG)
-            if ended:
+            if (status := self._status()) is not None:
                 self.code = os.waitstatus_to_exitcode(status)
             elif time.monotonic() > until:
                 raise AssertionError(f"It did not end. The screen:\n{self.text}")
@@ -167,6 +198,8 @@ class Terminal:
                     self.signal(number)
                     self.wait(10)
         self._close()
+        if self._news is not None:
+            self._news.close()
 
     def _close(self) -> None:
         """Let the reader go first: the next window may get the same file number, and its screen would be read here."""
@@ -186,13 +219,26 @@ def _own_state(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
 Opens = Callable[..., Terminal]
 
 
+@pytest.fixture(scope="session")
+def warm() -> Iterator[socket.socket]:
+    """The door of a process that has the program loaded."""
+    door, theirs = socket.socketpair(socket.AF_UNIX, socket.SOCK_SEQPACKET)
+    with door, theirs:
+        arguments = [sys.executable, str(Path(__file__).with_name("warm.py")), str(theirs.fileno())]
+        process = subprocess.Popen(arguments, pass_fds=[theirs.fileno()], stdin=subprocess.DEVNULL)
+        theirs.close()
+        yield door
+        door.close()
+        process.wait()
+
+
 @pytest.fixture
-def terminal(tmp_path: Path) -> Iterator[Opens]:
-    """`terminal("-c", folder, "sit", ...)` runs the program."""
+def terminal(tmp_path: Path, warm: socket.socket) -> Iterator[Opens]:
+    """`terminal("-c", folder, "sit", ...)` runs the program; `cold=True` starts Python from nothing for it."""
     running: list[Terminal] = []
 
-    def run(*arguments: object, **more: object) -> Terminal:
-        state = {"XDG_STATE_HOME": str(tmp_path / "state")}
+    def run(*arguments: object, cold: bool = False, **more: object) -> Terminal:
+        state = {"XDG_STATE_HOME": str(tmp_path / "state"), "warm": None if cold else warm}
         running.append(Terminal([str(one) for one in arguments], **(state | more)))  # type: ignore[arg-type]  # sizes and variables
         return running[-1]
 
@@ -262,11 +308,31 @@ def _pressed(key: str) -> Key:
     return Key(key, key_to_character(key))
 
 
+class _Frames(Compositor):
+    """Textual's compositor, for a screen that nobody sees: it draws what has changed only when it is asked for, at the
+    end of a `press`, as a terminal that is slower than the keys does. What is not drawn yet stays due."""
+
+    due = False
+    """Whether the next frame is drawn; set for the moment in which a test looks."""
+
+    def render_update(self, *how: Any, **more: Any) -> Any:
+        return super().render_update(*how, **more) if _Frames.due else None
+
+
 class Hands:
     """The program run within the test, without a terminal: quicker, where the keys alone matter."""
 
     def __init__(self, app: Boxlore) -> None:
         self.app = app
+
+    def _draw(self) -> None:
+        """Draw what has changed since the last frame: what cannot be drawn fails here."""
+        _Frames.due = True
+        try:
+            self.app.screen._on_timer_update()
+            self.app.screen._compositor_refresh()
+        finally:
+            _Frames.due = False
 
     async def press(self, *keys: str) -> None:
         """Textual's names of keys, each once what the last one did is drawn; and words as «words», typed at a run."""
@@ -278,7 +344,7 @@ class Hands:
                 await loop.rests()
             await loop.rests(REDRAWN)
         await settled(self.app)
-        self.app.screen._on_timer_update()
+        self._draw()
 
     async def choose(self, *names: str) -> None:
         """The lines of these names, one card after the other, each by its letter or digit."""
@@ -309,6 +375,11 @@ class Hands:
             frame = self.app.screen.query_one(".card").region
             strips = [strip.crop(frame.x, frame.right) for strip in strips[frame.y : frame.bottom]]
         return " ".join(" ".join(strip.text for strip in strips).replace("│", " ").split())
+
+
+@pytest.fixture(autouse=True)
+def _no_frames_between(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("textual.screen.Compositor", _Frames)
 
 
 @asynccontextmanager

@@ -34,7 +34,7 @@ def people(record: Record) -> list[str]:
 @pytest.mark.parametrize("when", ["at once", "when it is shown"])
 def test_a_burst_across_five_items(terminal: Opens, folder: Path, told: Told, when: str) -> None:
     """Even keys typed before the program has drawn anything."""
-    window = terminal("-c", folder, *SIT)
+    window = terminal("-c", folder, *SIT, cold=True)
     if when == "when it is shown":
         window.wait_for("Tell me about this photograph")
     told_of = (
@@ -212,7 +212,7 @@ def test_a_second_terminal_reads_and_says_why(terminal: Opens, folder: Path) -> 
     "variables", [{"NO_COLOR": "1"}, {"TERM": "xterm-16color", "COLORTERM": ""}, {"COLORFGBG": "0;15"}]
 )
 def test_other_colours(terminal: Opens, folder: Path, variables: dict[str, str]) -> None:
-    window = terminal("-c", folder, *SIT, columns=120, rows=40, **variables)
+    window = terminal("-c", folder, *SIT, columns=120, rows=40, cold=True, **variables)
     window.send("⟨Tab⟩Anna⟨F2⟩")
     window.wait_for("F2 next side")
     window.send("⟨Esc⟩")

@@ -48,7 +48,7 @@ def scanned(folder: Path, count: int) -> Path:
 def test_a_whole_day_without_the_shell(terminal: Opens, tmp_path: Path, size: tuple[int, int], count: int) -> None:
     home = tmp_path / "home"
     scans = scanned(home / "scans", count)
-    day = Day(terminal(HOME=str(home), columns=size[0], rows=size[1]))
+    day = Day(terminal(HOME=str(home), columns=size[0], rows=size[1], cold=True))
     day.window.wait_for("Start a collection")
 
     # start: the title, the country, and the folder as it is proposed; then what is usual there
