@@ -78,6 +78,8 @@ def make_index(path: Path, progress: BuildProgress, data: Path = DATA, extra: Pa
     """Build the index at `path`. Raises CouldNot when the disk refuses, and leaves nothing behind then."""
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
+        if path.is_dir():  # said before the seconds that the index takes, not after them
+            raise IsADirectoryError(errno.EISDIR, os.strerror(errno.EISDIR), str(path))
         clear_remains(path.parent)  # of another version too: nobody builds that again
         with unfinished_folder(path) as folder:  # SQLite may keep files of its own beside a database
             unfinished = folder / path.name
