@@ -30,6 +30,9 @@ def _of_part(part: list[Item]) -> Iterator[Item]:
         if (pair := _pair(part[:size])) and (len(part) <= size or part[size].joined in ("with", "too")):
             yield from (*pair, *part[size:])
             return
+    if names := _members(part):
+        yield from names
+        return
     if len(part) > 3 and all(_is_apposition_of_two(part, at) for at in (0, 2)):
         yield from (_one(part[0], part[1]), _one(part[2], part[3]), *part[4:])
         return
@@ -81,6 +84,22 @@ def _is_apposition_of_two(part: Sequence[Item], at: int) -> bool:
     told = not described.is_name and (described.is_described or bool(described.definite))
     goes_on = len(part) == at + 2 or part[at + 2].joined != ""
     return told and named.is_name and not named.joined and goes_on and _fit(described, named)
+
+
+def _members(part: list[Item]) -> list[Item]:
+    """Those of `his brothers, Len, Ron and Syd`, where they end the part; nobody for all else."""
+    at = next((at for at, item in enumerate(part) if item.is_several), len(part))
+    names = part[at + 1 :]
+    if not names:
+        return []
+    while names and names[-1].joined in ("with", "too") and not names[-1].is_name:
+        names = names[:-1]
+    fits = len(names) > 1 and not names[0].joined and all(item.is_name and not item.person.note for item in names)
+    first_only = at == 0 or part[at].joined != ""
+    if not (fits and first_only) or any(item.joined for item in names[1:-1]) or names[-1].joined != "and":
+        return []
+    first = replace(names[0], person=replace(names[0].person, note=part[at].person.words), joined=part[at].joined)
+    return [*part[:at], first, *names[1:], *part[at + 1 + len(names) :]]
 
 
 def _says_what(part: Sequence[Item], at: int) -> bool:

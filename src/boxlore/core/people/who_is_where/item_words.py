@@ -13,7 +13,7 @@ from dataclasses import replace
 from boxlore.core.people.names.reader import NOTHING_KNOWN, read_name
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.traditions import KnownNames
-from boxlore.core.people.names.words_table import KIN_ALONE, KIN_WORDS
+from boxlore.core.people.names.words_table import KIN_ALONE, KIN_WORDS, TITLES
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.kin_words import ME, own_relation, owned_relation, relation
@@ -37,6 +37,8 @@ def person_named(
         words = words[:-1]
     if words[0].kind == "unsure" and len(words) > 1:
         words, unsure = words[1:], True
+    if words[-1].kind == "unsure" and len(words) > 1:  # `Ivy I think`
+        words, unsure = words[:-1], True
     if words[0].kind == "unknown":
         return Placed("", 0, note=between(words[1:], text)), False
     several = _is_family_of_several(words)
@@ -296,13 +298,23 @@ def _kin(word: Element) -> bool:
 def is_remark(words: Sequence[Element]) -> bool:
     """Whether the words may be a remark on somebody named before them: `my sister`, `Ruth's cousin`, `aged 5`."""
     first, last = words[0], words[-1]
-    if (begins_remark(words) and not first.is_large) or _is_age(words):
+    if (begins_remark(words) and not first.is_large) or _is_age(words) or _is_kin_of_somebody(words):
         return True
     if last.is_large and token_of(last.text).is_given:
         return False
     if first.kind == "my" and 1 < len(words) < 4 and not any(word.is_large for word in words):
         return _NOUNS.get(last.plain) not in ("many", "thing")  # `Miss Pell, our schoolteacher`
     return (first.kind == "my" or _is_of_somebody(words)) and bool(relation(last) or _NOUNS.get(last.plain) == "one")
+
+
+def _is_kin_of_somebody(words: Sequence[Element]) -> bool:
+    """`brother of Tom`, `le frère de Tom`, said of somebody named before."""
+    bare = words[1:] if words[0].plain in small_words.THE and len(words) > 3 else words
+    is_kin = len(bare) > 2 and not bare[0].is_large and bool(relation(bare[0]))
+    return is_kin and bare[1].plain in _OF and bare[2].is_large
+
+
+_OF = frozenset("of de di do da del della von van der des du av af til".split())
 
 
 def _is_age(words: Sequence[Element]) -> bool:
@@ -326,6 +338,10 @@ def share_kin(name: Element, further: Sequence[Element]) -> bool:
 
 def _is_of_somebody(words: Sequence[Element]) -> bool:
     """`Ruth's …`, `Betty and Reg's …`."""
+    if len(words) > 2 and _is_genitive(words[1]) and (relation(words[0]) or words[0].plain in TITLES):
+        return True  # `Aunt Ivy's boy Len`
+    if len(words) > 1 and words[0].is_large and words[0].plain.endswith("n") and relation(words[1]):
+        return token_of(words[0].text[:-1]).is_given and not words[1].is_large  # Finnish: `Liisan tytär Anna`
     return _is_genitive(words[0]) or (len(words) > 3 and words[1].kind == "and" and _is_genitive(words[2]))
 
 
@@ -386,7 +402,7 @@ _CHILDREN_AND_SPOUSES = frozenset(_NEAR) - {"brother", "sister"}
 """Those of them whose words are no titles, and so tell it written large too (`Tochter Hilde`; but `Schwester Anna`)."""
 
 
-def _is_plural_of_kin(word: Element) -> bool:
+def is_plural_of_kin(word: Element) -> bool:
     """`nietos`, `Enkeln`: several of a word of kin, written small."""
     stems = (word.plain.removesuffix(end) for end in ("s", "es", "n", "en", "er") if word.plain.endswith(end))
     return not word.is_large and any(len(stem) > 3 and stem in KIN_WORDS for stem in stems)
@@ -401,4 +417,4 @@ def _is_kin(word: Element) -> bool:
     people = word.plain in _WIVES or (_NOUNS.get(word.plain) in ("one", "many") and not is_family(word))
     if word.is_large and token_of(word.text).is_given and not relation(word):
         return _is_genitive(word)  # `jeho žena Marie`, where `marie` is a bride in French
-    return bool(relation(word)) or people or _is_genitive(word) or _is_plural_of_kin(word)
+    return bool(relation(word)) or people or _is_genitive(word) or is_plural_of_kin(word)

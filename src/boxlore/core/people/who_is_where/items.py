@@ -13,6 +13,7 @@ from boxlore.core.people.who_is_where.item_words import (
     how_many,
     how_many_in_all,
     is_description,
+    is_of_several,
     is_remark,
     name_and_remark,
     person_named,
@@ -34,7 +35,7 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
     named, remark = name_and_remark(bare)
     words = list(named)
     notes = [note.text for note in reader.notes]
-    doubted = any(piece.kind == "or" for note in reader.notes for piece in note.inside[:1])  # `Edna (or is it Vi?)`
+    doubted = any(note.text.endswith("?") and len(note.text) > 1 for note in reader.notes)  # `Edna (or is it Vi?)`
     if remark:
         notes.insert(0, between(remark, reader.text))
     if reader.aside:
@@ -42,6 +43,7 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
     if before == "and" and words and all(word.plain in TITLES for word in words) and following:
         reader.words = [replace(word, kind="title") for word in words]
         return
+    kept = reader.notes
     reader.words, reader.notes, reader.aside = [], [], []
     if not words and not notes:
         return
@@ -50,6 +52,15 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
         last.person = noted(last.person, *notes)
         return
     told = reader.text[words[0].start : words[-1].end] if words else ""
+    opens_part = len(reader.items) == reader.part_begins
+    if (
+        opens_part
+        and words
+        and before in ("comma", "and")
+        and all(word.plain in small_words.CORRECTIONS for word in words)
+    ):
+        reader.notes = kept
+        return  # `no, wait, Agnes`
     if reader.items and words and all(word.plain in small_words.CORRECTIONS for word in words):
         last = reader.items[-1]
         asks = f"Is “{last.person.words}” in the picture?"
@@ -68,7 +79,8 @@ def end_item(reader: Reader, before: str = "", following: Sequence[Element] = ()
         last.person = noted(replace(last.person, words=f"{last.person.words}, {told}"), *notes)
         return
     opens = len(reader.items) == reader.part_begins and before == "comma" and begins_person(following)
-    if words and opens and begins_remark(words) and not any(word.is_large for word in words[1:]):
+    leads = bool(words) and (begins_remark(words) or (len(words) > 1 and words[0].plain in small_words.WITH))
+    if leads and opens and not any(word.is_large for word in words[1:]):
         reader.ahead.note, reader.words = told, []  # `On the sofa, Aunt Anna and Tom`
         return
     if words and (total := how_many_in_all(words)):
@@ -119,10 +131,13 @@ def _add(reader: Reader, person: Placed, words: Sequence[Element], *, is_name: b
         note, item.of_group = reader.family_ahead
         item.person, reader.family_ahead = noted(person, note), ("", "")
     item.joined = reader.joined
-    item.has_place = bool(item.row)
+    item.has_place, item.in_case = bool(item.row), reader.in_case
     item.is_described = bool(words) and person.is_person and not is_name and is_description(words)
     item.part = reader.part_begins
     item.definite = definitely(words) if words and person.is_person and not is_name else ""
+    item.is_several = (
+        bool(words) and not person.is_person and (is_of_several(words) or bool(group_and_name(words, reader.text)[0]))
+    )
     item.width = how_many(words) if words and not person.is_person else 1
     reader.items.append(item)
 

@@ -38,6 +38,10 @@ class Item:
     is_described: bool = False
     """Whether the words only describe somebody."""
     has_place: bool = False
+    in_case: bool = False
+    """Whether a word stands before the name that changes its form: `с Гришей`."""
+    is_several: bool = False
+    """Whether the words tell of several people: `his brothers`."""
     part: int = 0
     """The number of the first item of its part of the text."""
     definite: str = ""

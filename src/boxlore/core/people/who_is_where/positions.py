@@ -6,6 +6,7 @@ tells the theory).
 
 from collections.abc import Sequence
 
+from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where.item_words import before_place, begins_person
 from boxlore.core.people.who_is_where.items import end_item, noted
@@ -23,6 +24,10 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
     reader.placed = True
     only_leads = bool(reader.words)
     reader.words = before_place(reader.words)
+    opens = not reader.items and element.kind in (*table.DIRECTIONS, *table.ORDERS)
+    if opens and reader.words and not any(word.is_large for word in reader.words[1:]) and not _is_name(reader):
+        reader.ahead.note = reader.text[reader.words[0].start : reader.words[-1].end]  # `Round the table clockwise: …`
+        reader.words = []
     if reader.words and reader.after_posture and element.phrase in POSTPOSITIONS:
         _behind_whom(reader, element)
         return
@@ -41,6 +46,11 @@ def put_place(reader: Reader, element: Element, further: Sequence[Element]) -> N
         reader.after_posture = element.kind in table.ROW_CLASSES[3:]
     else:
         _place_ahead(reader, element, following)
+
+
+def _is_name(reader: Reader) -> bool:
+    first = reader.words[0]
+    return first.kind != "word" or len(reader.words) == 1 or token_of(first.text).is_given
 
 
 def _behind_whom(reader: Reader, element: Element) -> None:

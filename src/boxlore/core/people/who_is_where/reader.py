@@ -17,8 +17,8 @@ small words between names, and plain words. A reader with a little state walks o
 - A row stands until the next row, a direction until the next direction, a side or number for one item.
 - If the first place of a part stands behind words (“Anna on the left, Ruth on the right”), all its places belong to
   the words before them; else to the words behind them.
-- Plain words are gathered until an item ends, and are then looked at (`item_words`): a name, by `names/reader`; kin and
-  a name (“my sister Anna”: Anna, noted as “my sister”); a remark on the name before it (“Anna, my sister, …”); a
+- Plain words are gathered until an item ends, and are then looked at (`item_words`): a name, by `reader`; kin and a
+  name (“my sister Anna”: Anna, noted as “my sister”); a remark on the name before it (“Anna, my sister, …”); a
   description of one person; somebody unknown. Anything else asks, and makes nobody.
 
 - Somebody described and then named is one person (“the girl in front is Ruth”: Ruth, noted as “the girl”).
@@ -47,11 +47,19 @@ from boxlore.core.people.who_is_where.item_words import (
 )
 from boxlore.core.people.who_is_where.items import end_item, noted
 from boxlore.core.people.who_is_where.order import Item, in_order
+from boxlore.core.people.who_is_where.position_words_table import NOUNS
 from boxlore.core.people.who_is_where.positions import COLON, place_behind, put_place
 from boxlore.core.people.who_is_where.reader_state import Ahead, Reader
 from boxlore.core.people.who_is_where.remarks import begins_remark, is_absent, surely_named
 from boxlore.core.people.who_is_where.shared_family_name import share_family
-from boxlore.core.people.who_is_where.small_words_table import BESIDE_BEHIND, CARDINALS, EVERYONE, HOLDING, OF_AGES
+from boxlore.core.people.who_is_where.small_words_table import (
+    BESIDE_BEHIND,
+    CARDINALS,
+    EVERYONE,
+    HOLDING,
+    OF_AGES,
+    TAKE_A_CASE,
+)
 from boxlore.core.people.who_is_where.surely_a_name import ask_of_doubtful
 from boxlore.core.people.who_is_where.tokens import PLACES, Element, elements_of
 from boxlore.core.people.who_is_where.word_senses import BESIDE_SIDES, describes_last, describes_somebody, kind_here
@@ -131,6 +139,7 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
             reader.items[-1].side, reader.placed = element.kind, True
         elif element.kind == "verb" and reader.beside_side in BESIDE_SIDES:
             reader.ahead.side, reader.beside_side = reader.beside_side, ""
+        reader.in_case = element.phrase in TAKE_A_CASE or (reader.in_case and element.kind == "and")
         after_comma = kind == "and" and reader.previous == "comma"
         reader.after_posture = False
         if element.phrase in HOLDING:
@@ -156,6 +165,7 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
         reader.aside.append(element)
     elif kind == "opens beside":
         reader.opens_beside, reader.ahead = True, Ahead()
+        reader.in_case = element.phrase in TAKE_A_CASE
         reader.beside_side = reader.previous if reader.previous in BESIDE_SIDES else element.kind
         reader.placed = reader.placed or reader.beside_side in BESIDE_SIDES
     elif reader.aside:
@@ -179,6 +189,9 @@ def _is_header(reader: Reader) -> bool:
     """Whether the words before a colon only open a list: they name nobody, or are words of which no name is known."""
     if not names_somebody(reader.words, reader.text):
         return True
+    opens = len(reader.items) == reader.part_begins and len(reader.words) == 1
+    if opens and NOUNS.get(reader.words[0].plain) and not token_of(reader.words[0].text).is_given:
+        return True  # `Bride: Anna`
     told = reader.text[reader.words[0].start : reader.words[-1].end]
     return not is_description(reader.words) and not surely_named(reader.words, told, reader.known)
 
@@ -186,6 +199,8 @@ def _is_header(reader: Reader) -> bool:
 def _names_nobody(reader: Reader) -> bool:
     """Whether no word of a head is a name or is somebody: `Three of us on the pier: …`, `Pushing: …`."""
     words = reader.words
+    if len(words) == 1 and NOUNS.get(words[0].plain) == "one":
+        return True
     counts = any(word.plain in CARDINALS and word.plain not in EVERYONE for word in words[1:])
     if counts or is_absent(words) or is_description(words) or is_of_several(words):
         return False

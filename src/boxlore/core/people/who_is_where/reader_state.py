@@ -67,6 +67,8 @@ class Reader:
     """Whether the item before is of somebody who is not in it: “except Tom and Joe”."""
     brackets_lead: bool = False
     """Whether such a number stands before its name: “[1] Anna [2] Ruth”."""
+    in_case: bool = False
+    """Whether `with` was told by a word behind which names change their forms."""
     previous: str = ""
     """The kind of the element before."""
     after_posture: bool = False

@@ -13,6 +13,7 @@ from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.names.words_table import KIN_ALONE, KIN_WORDS, TITLES
+from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.position_words_table import NOUNS
 from boxlore.core.people.who_is_where.tokens import Element
@@ -42,12 +43,20 @@ def head_and_remark(words: Sequence[Element], text: str, known: KnownNames, *, s
     if words[at].plain in small_words.THE and any(NOUNS.get(word.plain) == "thing" for word in words[at:]):
         return 0
     told = text[words[0].start : words[at - 1].end]
-    return at if surely_named(words[:at], told, known) or (surely and bool(read_name(told, known))) else 0
+    is_like_one = at == 1 and words[at].plain.endswith("ing") and words[0].plain not in _NO_NAMES | english_words()
+    return (
+        at if is_like_one or surely_named(words[:at], told, known) or (surely and bool(read_name(told, known))) else 0
+    )
+
+
+_NO_NAMES = frozenset(NOUNS) | small_words.NOT_IN_IT | KIN_WORDS.keys()
 
 
 def begins_remark(words: Sequence[Element]) -> bool:
     """Whether the words of an item are no name but go on with what is said of the one before: `in his best suit`."""
-    return len(words) > 1 and words[0].plain.split()[0] in small_words.BEGIN_A_REMARK
+    first = words[0].plain.split()[0]
+    is_participle = first.endswith(("ing", "ed", "held")) and first not in NOUNS and not words[0].is_large
+    return len(words) > 1 and (first in small_words.BEGIN_A_REMARK or is_participle)
 
 
 def _head(words: Sequence[Element]) -> int:

@@ -11,10 +11,11 @@ from itertools import pairwise
 
 from boxlore.core.people.names.parts import NameParts
 from boxlore.core.people.names.reader import read_name
+from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where import small_words_table as small_words
-from boxlore.core.people.who_is_where.item_words import between, is_family
+from boxlore.core.people.who_is_where.item_words import between, is_family, is_plural_of_kin
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.tokens import Element
 
@@ -41,6 +42,9 @@ def group_and_name(words: Sequence[Element], text: str) -> tuple[str, str, str]:
     """`the Tamm brothers`, `Tamm` and `Juhan` of `the Tamm brothers Juhan`; empty texts for any other words."""
     at = 1 if words[0].plain in small_words.ARTICLES | small_words.EVERYONE and len(words) > 2 else 0
     at += len(words) > at + 2 and words[at].plain in small_words.CARDINALS
+    heads = table.NOUNS.get(words[at].plain) == "many" or is_plural_of_kin(words[at])
+    if heads and len(words) == at + 2 and words[-1].is_large and not token_of(words[-1].text).is_given:
+        return between(words, text), words[-1].text, ""  # `Die Geschwister Brandt`
     ends = [n for n, word in enumerate(words) if n > at and table.NOUNS.get(word.plain) == "many" and not word.is_large]
     if len(ends) != 1 or is_family(words[ends[0]]) or not all(word.is_large for word in words[at : ends[0]]):
         return "", "", ""

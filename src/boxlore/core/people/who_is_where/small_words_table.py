@@ -15,7 +15,7 @@ SURE_LEADS = frozenset("ko only just nur".split())
 """Those of them that no name begins with, also where they are written large."""
 
 CORRECTIONS = frozenset(
-    "no wait sorry rather correction nein quatsch halt non pardon nee nej nei нет vabandust anteeksi ei".split()
+    "vanta vent odota oota warte attends espera aspetta wacht подожди czekaj pockej palauk pagaidi no wait sorry rather correction nein quatsch halt non pardon nee nej nei нет vabandust anteeksi ei".split()
 )
 """Words that take back the name before them: `Percy — no, wait, that's Wilf`."""
 
@@ -141,6 +141,9 @@ BEGIN_A_REMARK = frozenset(
     """.split()
 )
 """Small words with which a remark begins that stands behind a comma: `Nora, in her best dress`."""
+
+TAKE_A_CASE = frozenset("с со z ze s se su ar между miedzy mezi tarp".split())
+"""Words behind which a name has another form in Russian, Polish, Czech, Lithuanian and Latvian."""
 
 WITH = frozenset("with mit avec con com met med koos kanssa с z ze ar su s".split())
 

@@ -17,35 +17,56 @@ from boxlore.core.people.names_in_text.inflections import cyrillic_forms, key_of
 from boxlore.core.people.names_in_text.ordinary_words import english_words
 from boxlore.core.people.names_in_text.text_normalising import CYRILLIC
 from boxlore.core.people.who_is_where import position_words_table as table
+from boxlore.core.people.who_is_where import small_words_table as small_words
 from boxlore.core.people.who_is_where.order import Item
 
-_NO_SIGN_OF_NAMES = re.compile(r"[~=<>*_@{}\\^|%$€£\[\]]")
+_NO_SIGN_OF_NAMES = re.compile(r"[~:=<>*_@{}\\^|%$€£\[\]]")
 _SHORTEST_FORM = 5
 """Letters of a word before it is taken for a form of a name: shorter ones are names of their own."""
 
 
 def ask_of_doubtful(items: Sequence[Item], known: KnownNames) -> None:
     """Let each name that is not surely one ask, so that nobody is made of it."""
+    shouted = all(item.person.words.isupper() for item in items)
     for item in items:
-        if item.is_name and item.person.is_person and (question := _question(item.person.words, known)):
+        if item.is_name and item.person.is_person and (question := _question(item, known, shouted)):
             item.person, item.is_name = replace(item.person, asks=question, is_person=False), False
         elif item.person.is_person and not item.person.asks and (names := _names_in(item.person.note, known)):
             question = f"Are “{names}” in the picture too, where “{item.person.note}” is told of {item.person.words}?"
             item.person = replace(item.person, asks=question if item.person.words else "")
 
 
-def _question(words: str, known: KnownNames) -> str:
+def _question(item: Item, known: KnownNames, shouted: bool) -> str:
     """What to ask of words that may be no name; an empty string where they surely are one."""
+    words = item.person.words
     tokens = tokens_of(words)
     first = tokens[0] if tokens else None
     if first is None or _NO_SIGN_OF_NAMES.search(words) or (len(tokens) == 1 and words in _LETTERS):
         return f"Is “{words}” someone in the picture?"
     if len(tokens) == 1 and (name := _name_of_form(first, known)):
         return f"Is “{words}” {name}?"
+    if not shouted and 1 < len(words) < 5 and words.isalpha() and words.isupper():  # `RAF`
+        return f"Is “{words}” someone in the picture?"
+    if item.in_case and not any(known.is_given(token.plain) for token in tokens):
+        return f"What is “{words}” called, told by itself?"
+    is_known = any(token.is_given or known.is_given(token.plain) or known.is_family(token.plain) for token in tokens)
+    if not is_known and _names_nothing(tokens):
+        return f"Is “{words}” someone in the picture?"
     if len(tokens) > 1 and _is_no_part(first, known) and (tokens[1].is_given or tokens[1].plain in TITLES):
         rest = words.split(" ", 1)[1]
         return f"Who is meant by “{words}”: {rest}?"
     return ""
+
+
+def _names_nothing(tokens: Sequence[Token]) -> bool:
+    """Whether words without a given name are of every day, a word of kin or a noun alone, or letters: `Royal Navy`."""
+    first = tokens[0]
+    if len(tokens) > 1:
+        return all(token.plain in english_words() for token in tokens) and first.plain not in TITLES | KIN_WORDS.keys()
+    stems = {first.plain, *(first.plain.removesuffix(end) for end in ("n", "en", "s"))}
+    is_place = len(first.plain) > 3 and first.plain in _PLACE_WORDS
+    is_small_word = is_place or (len(first.plain) > 2 and first.plain in _SMALL_WORDS)
+    return is_small_word or any(stem in table.NOUNS and stem not in KIN_WORDS for stem in stems)
 
 
 def _is_no_part(token: Token, known: KnownNames) -> bool:
@@ -58,6 +79,17 @@ def _is_no_part(token: Token, known: KnownNames) -> bool:
 
 
 _PLACE_WORDS = frozenset(word for _, phrase in table.PLACE_PHRASES for word in phrase.split())
+
+
+_SMALL_WORDS = frozenset().union(
+    small_words.ARTICLES,
+    small_words.PRONOUNS,
+    small_words.LEADS,
+    small_words.CORRECTIONS,
+    small_words.NOT_IN_IT,
+    "who whose wer was qui quoi quien quienes chi quem wie vem hvem kuka kes кто kto kdo kas".split(),
+)
+"""Words that are no names, whatever the letter that they begin with."""
 
 
 def _names_in(note: str, known: KnownNames) -> str:

@@ -19,7 +19,7 @@ from boxlore.core.people.who_is_where.labels import ROMANS, labels_of
 from boxlore.core.statements import fold
 
 _ENDING = r"(?:st|nd|rd|th|er|re|e|º|ª|\.[ºª]|:[ae]|-[^\W\d_]{1,2})"
-_TOKEN = re.compile(r"~~[^~\n]+~~|" rf"\d+{_ENDING}?(?![^\W\d_])" r"|[^\W\d_](?:[\w'’.-]*\w)?\.?|[^\w\s]|\n|\w+")
+_TOKEN = re.compile(r"~~[^~\n]+~~|\?+|" rf"\d+{_ENDING}?(?![^\W\d_])" r"|[^\W\d_](?:[\w'’.-]*\w)?\.?|[^\w\s]|\n|\w+")
 _DASHED = re.compile(r"(?<=\b[^\W\d_])[–—](?=[^\W\d_]\b)")
 _POINT_AND_BRACKET = re.compile(r"(?<=\d)\.\)")
 _ELIDED = re.compile(r"([lL]['’])(.+)")
@@ -126,7 +126,7 @@ def _plain(word: str) -> str:
 
 _MARKS_OF = {
     "comma": ",/",
-    "end": ";.\n•|",
+    "end": ";.!\n•|",
     "colon": ":",
     "dash": "–—-=*¿¡",
     "open": "([",

@@ -33,13 +33,16 @@ def _beside_somebody(reader: Reader, element: Element, further: Sequence[Element
         if describes_last(reader) and any(following.kind == "verb" for following in further[1:4]):
             return "beside"  # `the boy in front of Anna is Tom`
         return "of" if further[0].is_large and not reader.words else ""
-    if element.kind == "verb" and reader.opens_beside and reader.words and begins_person(further):
+    if element.kind in _POSTURES and reader.opens_beside and reader.words and begins_person(further):
+        reader.opens_beside = False
+        return "and"
+    if element.kind == "colon" and reader.opens_beside and reader.words:
         reader.opens_beside = False
         return "and"
     is_of = further[:1] != () and len(further) > 1 and further[0].plain == "of" and further[1].is_large
     opens = not reader.words and len(reader.items) == reader.part_begins
     if opens and element.kind == "with" and kinds[:1] == ["word"] and further[0].is_large:
-        return "opens beside" if any(following.kind == "verb" for following in further[1:4]) else ""
+        return "opens beside" if any(following.kind in (*_POSTURES, "colon") for following in further[1:5]) else ""
     if element.kind == "nextto" and is_of:  # `either side of Nora`
         return "with"
     if element.kind in BESIDE_SIDES and is_of:
