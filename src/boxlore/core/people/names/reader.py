@@ -288,6 +288,8 @@ def _title_part(tokens: Sequence[Token], frame: _Frame) -> str:
     """`title` or `kin` for a word that is one here, or an empty string."""
     first, *behind = tokens
     is_kin = first.plain in words_of.KIN_WORDS
+    if len(first.plain) == 1 and behind and behind[0].is_initial:
+        return ""  # `M. S. Rao`
     if not (is_kin or _is_title(first)) or frame.known.is_given(first.plain):
         return ""
     also_given = first.is_given and not first.is_small and first.plain not in words_of.GRANDPARENTS

@@ -160,7 +160,7 @@ MYSTERIES = _words(
 SUFFIXES = _words(
     """
     jr jnr junior sr snr senior ii iii iv 2nd 3rd esq esquire phd md dds ba ma bsc msc llb qc kc kcmg cmg mbe obe cbe kbe dbe
-    qsm qso onz mnzm dso dsc mc mm dcm dfc vc gc bem mp jp rn frs osb sj op ofm csc rsm fils pere aine cadet
+    bt bart retd rtd ret qsm qso onz mnzm dso dsc mc mm dcm dfc vc gc bem mp jp rn frs osb sj op ofm csc rsm fils pere aine cadet
     vanem noorem nuorempi vanhempi jun sen hijo padre filho neto sobrinho junior
     мл ст младший старший starszy mladsi starsi
     """
@@ -168,7 +168,7 @@ SUFFIXES = _words(
 """What stands behind a name: younger and elder, degrees, honours, orders."""
 
 JOINED_SUFFIXES = ("the elder", "the younger", "der altere", "der jungere", "d a", "d y", "d j", "le jeune", "the first",
-                   "the second", "the third")  # fmt: skip
+                   "the second", "the third", "of that ilk")  # fmt: skip
 """Suffixes of two words, folded, without points."""
 
 PARTICLES = _words(

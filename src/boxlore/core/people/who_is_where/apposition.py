@@ -92,8 +92,6 @@ def _members(part: list[Item]) -> list[Item]:
     names = part[at + 1 :]
     if not names:
         return []
-    while names and names[-1].joined in ("with", "too") and not names[-1].is_name:
-        names = names[:-1]
     fits = len(names) > 1 and not names[0].joined and all(item.is_name and not item.person.note for item in names)
     first_only = at == 0 or part[at].joined != ""
     if not (fits and first_only) or any(item.joined for item in names[1:-1]) or names[-1].joined != "and":

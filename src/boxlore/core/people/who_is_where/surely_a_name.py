@@ -73,6 +73,8 @@ def _is_no_part(token: Token, known: KnownNames) -> bool:
     """Whether a word that stands before a given name is no part of a name, as far as is known."""
     plain = token.plain
     is_known = token.is_given or token.is_initial or known.is_given(plain) or known.is_family(plain)
+    if plain in small_words.THE:
+        return False
     if is_known or plain in TITLES or plain in KIN_WORDS or plain in table.BEFORE_A_NAME or token.is_particle:
         return False
     return len(plain) > 2 and (plain in english_words() or plain in _PLACE_WORDS)
