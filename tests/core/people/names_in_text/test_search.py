@@ -316,3 +316,49 @@ def test_a_finder_is_kept_for_its_registry_until_a_strike() -> None:
     assert name_finder(people, hidden) is first
     forget_finders()
     assert name_finder(people, hidden) is not first
+
+
+OTHER_FAMILIES = finder(
+    [
+        person("katya", name="Yekaterina Sergeyevna Voloshina"),
+        person("kieran", name="Kieran O'Hallissey"),
+        person("penhallow", name="R. J. Penhallow"),
+        person("gadsby", name="E. M. Gadsby"),
+        person("meiyu", name="Lin Meiyu", nickname="林美玉"),
+        person("zsofia", name="Szentirmai Zsófia"),
+        person("vale", name="Margaret Ellen Thornbury-Vale"),
+    ],
+    [person("sergei", name="Sergei Voloshin"), person("kalman", name="Szentirmai Kálmán")],
+)
+
+
+@pytest.mark.parametrize(
+    ("verdict", "words"),
+    [
+        ("asked katya", "The Voloshins came for Easter."),
+        ("asked katya", "Voloshina (family), samovar"),
+        ("asked katya", "Hand of E. S. Voloshina."),
+        ("asked katya", "Voloshina, E., at the stove"),
+        ("asked katya", "K. Voloshina"),
+        ("none -", "Hand of A. Voloshina."),
+        ("none -", "Voloshina, A., at the stove"),
+        ("none -", "Voloshina, A."),
+        ("asked katya", "Voloshina, a shawl on her arm"),
+        ("none -", "The Voloshin family had a samovar."),
+        ("none -", "Sergei Voloshin built the bath-house."),
+        ("none -", "svoloshin built the bath-house."),
+        ("asked katya", "Sergeyevna brought the samovar."),
+        ("none -", "sergeyevna"),
+        ("asked kieran", "Print from Mr. O'Hallissy."),
+        ("asked kieran", "Hallissey won."),
+        ("asked penhallow", "P.e.n.h.a.l.l.o.w has another print."),
+        ("asked penhallow", "Pen hallow has the negative."),
+        ("none -", "Pen Hallow"),
+        ("sure gadsby", "E. Gadsby"),
+        ("asked meiyu", "阿玉來了"),
+        ("asked zsofia", "Zsófinak szeretettel"),
+        ("asked vale", "M. E. T.-V. drew up the list."),
+    ],
+)
+def test_families_beside_their_dead_and_names_in_other_forms(verdict: str, words: str) -> None:
+    assert " ".join(answer(words, OTHER_FAMILIES)) == verdict

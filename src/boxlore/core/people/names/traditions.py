@@ -429,8 +429,12 @@ def hungarian(tokens: Tokens) -> NameParts | None:
     behind = [token.plain in lists.HUNGARIAN_GIVEN for token in tokens[1:]]
     is_family = first.plain in lists.HUNGARIAN_FAMILY
     only_hungarian = last.plain in lists.HUNGARIAN_GIVEN and not last.is_given
-    if not all(behind) or not (is_family or only_hungarian):
+    is_from_a_place = first.plain.endswith("i") and not first.is_given and not last.text.isascii()
+    if not all(behind) or not (is_family or only_hungarian or is_from_a_place):
         return None
+    if is_from_a_place and not (is_family or only_hungarian):  # Szentirmai Zsófia: both are names elsewhere too
+        order = with_particle(tokens[1:], tokens[:1], Tradition.HUNGARIAN)
+        return replace(order, asks=f"Is “{first.text}” the family name?")
     if first.plain in lists.HUNGARIAN_GIVEN or first.is_given:
         if not (is_family or last.plain in lists.HUNGARIAN_FAMILY):
             return None

@@ -9,6 +9,7 @@ class Doubt(StrEnum):
 
     NONE = ""
     FAMILY = "a family name alone"
+    FATHER = "a father's name alone"
     EVERYDAY = "a word of every day too"
     SHARED = "others bear it too"
     ANOTHER = "another name follows"

@@ -4,7 +4,7 @@ Rule kept: a word of a text is looked up, never a person gone through. The words
 who bear them, so the forms of each are made once and stand in tables; what a text's word was found to be is kept too.
 """
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from enum import IntEnum
 from functools import partial
@@ -52,6 +52,8 @@ SHORTEST_TO_MISSPELL, SHORTEST_TO_INFLECT, SHORTEST_KEY = 6, 4, 3
 """Letters that a word must have to be sought so; a shorter one is too often part of another word."""
 
 LONGEST_ENDING_APART = 4
+FOND = "阿小"
+"""What stands before the last character of a Chinese given name that is said fondly (common practice, no source)."""
 MOST_KNOWN = 1 << 17
 KEYS, CONSONANTS, MISSPELT = "keys", "consonants", "misspelt"
 _UMLAUTS = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "å": "aa", "ø": "oe"})
@@ -112,16 +114,24 @@ class Bearer:
     whole: tuple[tuple[str, ...], ...]
     read_as: frozenset[str]
     """How a family name in Han characters is read: a word of every day too often to name anybody alone (`he`)."""
+    own_families: frozenset[str]
+    """Those of the family names that were told, not as somebody of another sex bears them."""
+
+    @property
+    def every_letter(self) -> frozenset[str]:
+        """The first letters of everything by which the person may be called."""
+        return frozenset(name[0] for name in (*self.letters, *self.calls, *self.pets, *self.fulls))
 
 
 def bearer_of(person: Person) -> Bearer:
     """The words of a person's names."""
     calls, letters = _call_words(_spellings(person.calls))
     families: set[str] = set()
+    own_families: set[str] = set()
     for surname in _spellings(person.surnames):
         words = [word for word in _name_words(surname) if word not in PARTICLES]
-        families.add("".join(words))
-        families.update(form for word in words if len(word) > 1 for form in gendered_forms(word))
+        own_families.update(("".join(words), *words, *_without_their_beginnings(surname)))
+        families.update(form for word in own_families if len(word) > 1 for form in gendered_forms(word))
     pets = {pet for call in calls for pet in pet_forms(call) | pet_forms_in_another_script(call)} - calls
     fulls = {full for call in calls for full in full_names_of(call)} - calls - pets
     read_as, spelled_calls = _spelled(person)
@@ -141,8 +151,18 @@ def bearer_of(person: Person) -> Bearer:
         frozenset(calls), frozenset(pets), frozenset(fulls), frozenset(families), frozenset(besides), letters,
         frozenset(first | {letter_key(family[0]) for family in families}),
         "".join(letter_key(word[0]) for word in _name_words(" ".join(person.surnames[:1])) if word not in PARTICLES),
-        alone, frozenset(read_as),
+        alone, frozenset(read_as), frozenset(own_families),
     )  # fmt: skip
+
+
+def _without_their_beginnings(surname: str) -> Iterator[str]:
+    """`O'Brien` → `brien`: what stands behind an apostrophe is a word of its own to many."""
+    for word in surname.split():
+        beginning, apostrophe, rest = "".join(
+            "'" if APOSTROPHES.match(letter) else letter for letter in word
+        ).partition("'")
+        if apostrophe and len(beginning) < SHORTEST_KEY < len(rest):
+            yield "".join(_name_words(rest))
 
 
 def _spelled(person: Person) -> tuple[set[str], list[Syllables]]:
@@ -161,7 +181,7 @@ def _call_words(calls: Iterable[str]) -> tuple[set[str], tuple[str, ...]]:
     words: set[str] = set()
     letters: tuple[str, ...] = ()
     for call in calls:
-        parts = [part for part in _name_words(call) if part not in PARTICLES]
+        parts = [part for part in _name_words(call) if len(part) == 1 or part not in PARTICLES]
         words.update(part for part in parts if len(part) > 1)
         letters = letters or tuple(part[0] for part in parts)
     return words, letters
@@ -236,6 +256,11 @@ class NameIndex:
             known = self._known[asked] = self._look_up(word)
         return known
 
+    def borne_by(self, folded: str) -> Ids:
+        """Who bears a long word as a name, exactly so."""
+        roles = self._roles.get(folded) if len(folded) >= SHORTEST_TO_MISSPELL else None
+        return frozenset(roles.calls | roles.families) if roles else frozenset()
+
     def _add(self, ident: str, bearer: Bearer) -> None:
         for word in bearer.calls:
             self._role(word).calls.add(ident)
@@ -270,6 +295,11 @@ class NameIndex:
                 if len(written) > 1 and all(script_of(letter) == UNBROKEN for letter in written):
                     ids, _ = self.unbroken.setdefault(written, (set(), is_whole))
                     ids.add(person.id)
+        for call in person.calls if person.id in self.hidden else ():
+            written = plainest("".join(read_text(call).clean.split()))
+            if len(written) > 1 and all(script_of(letter) == UNBROKEN for letter in written):
+                for fond in FOND:
+                    self.unbroken.setdefault(f"{fond}{written[-1]}", (set(), False))[0].add(person.id)
         for family, call in product(person.surnames, person.calls):
             parts = [parted("".join(_name_words(name))) for name in (family, call)]
             if person.id in self.hidden and all(parts):

@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
-from boxlore.core.people.names.words_table import FAMILY_WORDS, PARTICLES, WIFE_TITLES
+from boxlore.core.people.names.words_table import FAMILY_WORDS, PARTICLES, PATRONYMIC_ENDINGS, WIFE_TITLES
 from boxlore.core.people.names_in_text.hits import Doubt, Hit
 from boxlore.core.people.names_in_text.name_index import As, Meant, NameIndex, is_initial_of, letter_key
 from boxlore.core.people.names_in_text.ordinary_words import is_numbered, is_something_else, may_be_a_ship
@@ -51,7 +51,7 @@ class Phrases:
         yield from self._whole_hits()
         yield from self._doubtful_runs()
         for at, meant in enumerate(self._meant):
-            if meant.calls or meant.families:
+            if meant:
                 yield from self._alone(at, meant)
         yield from self._initials()
 
@@ -164,8 +164,17 @@ class Phrases:
         return [
             _Full(run.first, run.last, run.person, As.TOLD)
             for run in self._runs
-            if run.is_sure and (run.first, run.person) not in known
+            if run.is_sure and (run.first, run.person) not in known and not self._is_a_form(run)
         ]
+
+    def _is_a_form(self, run: Run) -> bool:
+        """Whether the run is one word, which may name somebody hidden as it stands, and is read with an initial as one
+        who may be named: `Voloshins` is the plural before it is S. Voloshin."""
+        hidden = self._index.hidden
+        if run.first != run.last or run.person in hidden:
+            return False
+        meant = self._meant[run.first]
+        return not hidden.isdisjoint({*meant.calls, *meant.families})
 
     def _doubtful_runs(self) -> Iterator[Hit]:
         for run in self._runs:
@@ -226,6 +235,9 @@ class Phrases:
         for person, how in meant.families.items():
             if person in hidden and person not in own | named and self._may_be_family(at, meant, how, person):
                 by_doubt.setdefault(Doubt.FAMILY, set()).add(person)
+        if is_capital and self._words[at].folded.endswith(PATRONYMIC_ENDINGS):
+            fathers = set(meant.besides) & hidden - own - named
+            by_doubt |= {Doubt.FATHER: fathers} if fathers else {}
         for doubt, people in by_doubt.items():
             yield self._hit(at, at, people, doubt)
 
@@ -271,21 +283,34 @@ class Phrases:
 
     def _is_of_family(self, at: int, meant: Meant) -> bool:
         """Whether a family is named that has members who may be: `the Tamm and Rourke families`, `perekond Tamm`."""
-        if all(person in self._index.hidden for person in meant.families):
+        folded = self._words[at].folded
+        bear_it = [person for person in meant.families if folded in self._index.bearers[person].own_families]
+        if all(person in self._index.hidden for person in bear_it or meant.families):
+            return False
+        if not bear_it and As.TOLD in meant.families.values():
             return False
         around = [word.folded for word in self._words[max(0, at - 1) : at + 4]]
         return not FAMILY_WORDS.isdisjoint(around)
 
     def _has_other_initial(self, at: int, person: str) -> bool:
-        """Whether a letter stands before a family name that begins no given name of this person: somebody else's."""
+        """Whether letters beside a family name, `A. Tamm` or `Tamm, A.`, begin no given name of this person: they are
+        somebody else's."""
         first = at
         while first and self._joins(first) and self._is_initial(first - 1):
             first -= 1
-        letters = self._index.bearers[person].letters
+        if first == at and at + 1 < len(self._words) and _COMMA.fullmatch(self._words[at + 1].before):
+            first = at + 1 if self._has_point(at + 1) else at
+        letters = self._index.bearers[person].every_letter
         if first == at or not letters or (first and self._words[first - 1].folded in WIFE_TITLES):
             return False
         letter = self._words[first].folded
-        return not (_begins(letter, letters) or (letter == "e" and letters[0] in "yj"))  # E. is Yekaterina
+        return not (_begins(letter_key(letter), map(letter_key, letters)) or (letter == "e" and letters & {"y", "j"}))
+
+    def _has_point(self, at: int) -> bool:
+        """Whether a word is one letter with a point behind it."""
+        is_last = at + 1 == len(self._words)
+        behind = self._text.clean.rstrip()[-1:] if is_last else self._words[at + 1].before
+        return len(self._words[at].folded) == 1 and behind.startswith(".")
 
     def _is_small(self, at: int, *, if_one_case: bool = True) -> bool:
         """Whether a word is written small; `if_one_case` is the answer where the whole text is."""

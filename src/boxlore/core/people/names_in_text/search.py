@@ -30,6 +30,7 @@ An example. Mia Rourke lives, Tom Rourke is dead. In “Tom Rourke and Mia”, `
 import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from boxlore.core.people.names.han_characters import plainest, read_as
 from boxlore.core.people.names_in_text.hits import Doubt, Hit
@@ -63,9 +64,18 @@ def hits_in(index: NameIndex, words: str) -> list[Hit]:
 def _found_in(index: NameIndex, text: Text) -> Iterator[Hit]:
     meant = [index.meant_by(word) for word in text.words]
     yield from _unbroken(index, text)
+    yield from _parted(index, text)
     runs = list(runs_in(index.runs, text.words))
     if runs or any(meant) or any(len(word.folded) == 1 or _may_begin(index, word) for word in text.words):
         yield from Phrases(index, text, meant, runs).hits()
+
+
+def _parted(index: NameIndex, text: Text) -> Iterator[Hit]:
+    """Names of six letters and more that a blank parts: `Pen hallow`."""
+    for first, second in pairwise(text.words):
+        is_inside = second.before == " " and second.spelled.islower()
+        if is_inside and (people := index.borne_by(f"{first.folded}{second.folded}") & index.hidden):
+            yield Hit(first.start, second.end, frozenset(people), Doubt.RUN_TOGETHER)
 
 
 def _across(index: NameIndex, words: str, breaks: Sequence[tuple[int, int]]) -> Iterator[Hit]:

@@ -18,8 +18,8 @@ from boxlore.core.statements import fold
 _WORD = re.compile(r"[^\W\d_]+(?:['’‘ʼ´`′＇][^\W\d_]+)*|\d+")
 _BROKEN = re.compile(r"(?<=[^\W\d_])[-‐‑¬\u00ad][ \t\u00ad]*\r?\n[ \t]*(?=[^\W\d_])")
 """Where a hyphen that was typed parts a word at the end of a line."""
-_SPACED = re.compile(r"(?<![^\W_])(?:[^\W\d_] ){3,}[^\W\d_](?![^\W_])")
-"""A word whose letters stand apart: `R u t h`."""
+_SPACED = re.compile(r"(?<![^\W_])[^\W\d_]([ .·\-])(?:[^\W\d_]\1){2,}[^\W\d_](?![^\W_])")
+"""A word whose letters stand apart: `R u t h`, `R.u.t.h`."""
 _HUMP = re.compile(r"(?<=[a-z]{3})(?=[A-Z][a-z]{2})")
 APOSTROPHES = re.compile(r"['’‘ʼ´`′＇]")
 _UNSEEN = frozenset("\u034f\u115f\u1160\u17b4\u17b5\u3164\uffa0")
