@@ -1,13 +1,20 @@
 """The search that proves a strike: every spelling in every byte (rules of our own, no outside source)."""
 
+import csv
 import hashlib
 import html
+import io
 import json
 import unicodedata
+import urllib.parse
 from collections.abc import Iterator
 from pathlib import Path
 
+import markupsafe
 import pytest
+import rdflib
+import rdflib.plugins.serializers.nt  # it knows how N-Triples escape in ASCII
+from lxml import etree
 
 from boxlore.core.statements import Kind, Statement, Subject
 from boxlore.store.opening import Store, create
@@ -118,3 +125,43 @@ def test_a_word_behind_the_mark_of_a_wide_file_is_found(tmp_path: Path) -> None:
     """The byte order mark: Unicode 15, 23.8."""
     (tmp_path / "note").write_bytes("Ida sat in the boat all day".encode("utf-16"))
     assert list(files_holding(tmp_path, ["Ida"])) == [tmp_path / "note"]
+
+
+QUOTED = """Tobin's "old" mill & barn at Kärdla <1931>, 林"""
+
+
+def element(text: str, encoding: str) -> bytes:
+    node = etree.Element("a", title=text)
+    node.text = text
+    return bytes(etree.tostring(node, encoding=encoding))
+
+
+def table(text: str) -> bytes:
+    out = io.StringIO()
+    csv.writer(out).writerow(["x", text])
+    return out.getvalue().encode()
+
+
+WRITTEN = {
+    "XML": element(QUOTED, "utf-8"),
+    "XML in ASCII": element(QUOTED, "ascii"),
+    "a template": f"<p>{markupsafe.escape(QUOTED)}</p>".encode(),
+    "html.escape": html.escape(QUOTED).encode(),
+    "HTML in ASCII": html.escape(QUOTED).encode("ascii", "xmlcharrefreplace"),
+    "JSON": json.dumps(QUOTED).encode(),
+    "JSON in UTF-8": json.dumps(QUOTED, ensure_ascii=False).encode(),
+    "N-Triples": rdflib.Literal(QUOTED).n3().encode(),
+    "N-Triples in ASCII": rdflib.Literal(QUOTED).n3().encode("ascii", "_rdflib_nt_escape"),
+    "CSV": table(QUOTED),
+    "an address": urllib.parse.quote(QUOTED).encode(),
+    "a form": urllib.parse.urlencode({"q": QUOTED}).encode(),
+    "a page in two lines": b"<p>Tobin&#39;s</p>",
+}
+
+
+@pytest.mark.parametrize("name", WRITTEN)
+def test_escaped_words_are_found(tmp_path: Path, name: str) -> None:
+    """Written by lxml, markupsafe, rdflib and the standard library."""
+    (tmp_path / "held").write_bytes(WRITTEN[name])
+    struck = "Tobin's\nold mill" if name == "a page in two lines" else QUOTED
+    assert list(files_holding(tmp_path, [struck])) == [tmp_path / "held"]

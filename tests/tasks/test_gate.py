@@ -21,6 +21,7 @@ import exiv2
 import pytest
 from tests.formats.conftest import picture
 from tests.formats.test_picture_alone import CARRIERS
+from tests.formats.test_said import READ
 
 from boxlore.core.crosswalk.receiving_archive import NOT_SAID, TAKES
 from boxlore.core.errors import CouldNot
@@ -207,6 +208,17 @@ def test_no_cell_of_the_table_names_her(family: Collection, tmp_path: Path, name
     assert leaks(out) == []
 
 
+def test_a_scan_that_names_her_in_any_slot_stays_in_the_closed_part(family: Collection, tmp_path: Path) -> None:
+    """A scan of each carrier that holds texts (tests/formats/test_said), with a row of the name search for each."""
+    transfer(family, tmp_path / "t", order=TransferOrder(archive=NOT_SAID.taking(("scans",))))
+    left = {path.stem for path in (tmp_path / "t" / "open").rglob("*.*") if path.parent.name == "scans"}
+    rows = [place for place in name_search(family) if place.field == "inside the file"]
+    for at, name in enumerate(CARRIERS):
+        numbers = {place.number for place in rows if f"scan{at}." in place.words}
+        assert numbers or name not in READ, name
+        assert not any(stem.startswith(tuple(numbers)) for stem in left if numbers), name
+
+
 def test_the_searcher_finds_every_form_and_every_carrier(family: Collection, tmp_path: Path) -> None:
     """So each cell can fail: the family's copies hold what the scans hold, and the closed part every form."""
     for path in sorted((family.folder.parent / "scans at home").iterdir()):
@@ -235,6 +247,7 @@ PAST_THE_RECORDS = {
     "a text": ("a.txt", "for Tuu\u00adlikki".encode()),
     "the name of the file": ("for_tuulikki.txt", b"The bay"),
     "the name of a folder": ("box-tuulikki/a.txt", b"The bay"),
+    "data of the pages": ("a.js", b'window.boxlorePages = [\n{"t": "The bay", "f": ["Tuulikki"]}\n];\n'),
     "another script's data": ("a.js", b'pages = [{"t": "Tuulikki"}]'),
 }
 """What would name her in a file that is finished, had it come past the records: the gate alone stops it."""
@@ -246,6 +259,32 @@ def test_the_gate_stops_what_came_past_the_records(family: Collection, case: str
     with pytest.raises(CouldNot, match=r"still names someone living: .*“.*(Tuu|tuu|Pip).*” in “"):
         Gate(seen_by(family, To.OUTSIDE)).check_bytes(name, data)
     Gate(seen_by(family, To.FAMILY)).check_bytes(name, data)
+
+
+def test_what_is_made_of_a_sentence_passes_as_the_sentence_does(family: Collection) -> None:
+    """A street that bears her name; the words that pages are searched by are those that were told."""
+    gate = Gate(seen_by(family, To.OUTSIDE))
+    gate.check_bytes("a.txt", b"Tuulikki Street runs down to the wharf.")
+    data = b'window.boxlorePages = [\n{"n": "GATA-0001", "f": ["Tuulikki Street runs down to the wharf."]}\n];\n'
+    gate.check_bytes("pages/search-data.js", data)
+
+
+def test_every_stop_has_a_row_to_answer(family: Collection) -> None:
+    gate = Gate(seen_by(family, To.OUTSIDE))
+    data = b'window.boxlorePages = [\n{"n": "GATA-0007", "f": ["The bay where Tuulikki swam"]}\n];\n'
+    with pytest.raises(CouldNot, match=r"GATA-0007, f"):
+        gate.check_bytes("search-data.js", data)
+    table = family.folder / "names-left.csv"
+    text = table.read_text("utf-8-sig")
+    row = next(line for line in text.splitlines() if "GATA-0007" in line)
+    assert "The bay where [Tuulikki] swam" in row and ",Tuulikki Ahvenmaa,," in row
+    table.write_text(re.sub(r",,(?=[0-9a-f-]{36} )", ",hide,", text), "utf-8")
+    with pytest.raises(CouldNot, match=r"still names") as stopped:
+        Gate(seen_by(family, To.OUTSIDE)).check_bytes("search-data.js", data)
+    assert "You answered “hide” of “Tuulikki”" in stopped.value.what_to_do
+    assert "boxlore people audience --item GATA-0007 family" in stopped.value.what_to_do
+    table.write_text(re.sub(r",,(?=[0-9a-f-]{36} )", ",not that person,", text), "utf-8")
+    Gate(seen_by(family, To.OUTSIDE)).check_bytes("search-data.js", data)
 
 
 UNOPENED = {

@@ -11,6 +11,7 @@ import pytest
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.pictures import FILE_WORDS, FileFacts
 from boxlore.core.statements import Kind, Subject
+from boxlore.exports.inventory import as_csv
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.sitting.recovering import open_for_writing
@@ -35,6 +36,32 @@ def test_an_answer_to_a_question_of_ones_own_can_be_struck(bare: Callable[[int],
 def test_a_field_that_there_is_none_of_cannot_be_struck(bare: Callable[[int], Path]) -> None:
     with open_collection(bare(1)) as collection, pytest.raises(WrongUse, match="There is no field “storey”"):
         meant(collection, "TRA-0001", "storey")
+
+
+def test_rows_of_our_own_tables_go_with_what_they_tell(bare: Callable[[int], Path]) -> None:
+    """The tables for the keeper's answers, cut to the words around a name as they are written."""
+    words = "Rose Marsh stood by the far gate at Tobin's mill & barn on the day when the river rose."
+    rows = [
+        ["TRA-0001", "story", "…by the far gate at Tobin's mill & ba…", ""],
+        ["TRA-0001", "story", "[Rose] Marsh stood by the far gate", "hide"],
+        ["TRA-0002", "title", "[Rose] at the mill", "hide"],
+    ]
+    with open_collection(bare(2)) as collection:
+        tables = [collection.folder / name for name in ("names-found.csv", "names-left.csv")]
+        for path in tables:
+            path.write_bytes(b"".join(as_csv([["Number", "Where", "Words", "Answer"], *rows])))
+        Teller(collection).tell(find_item(collection, "TRA-0001"), "story", words, Telling())
+        about = targets(collection, meant(collection, "TRA-0001", "story"), "story")
+        report = strike_out(collection, [target.statement for target in about])
+        assert report.left_in == ()
+        for path in tables:
+            lines = path.read_text("utf-8-sig").splitlines()
+            assert lines == ["Number,Where,Words,Answer", "TRA-0002,title,[Rose] at the mill,hide"]
+        tables[0].write_bytes(b"\xff\xfe no table")
+        Teller(collection).tell(find_item(collection, "TRA-0001"), "story", words, Telling())
+        about = targets(collection, meant(collection, "TRA-0001", "story"), "story")
+        strike_out(collection, [target.statement for target in about])
+        assert not tables[0].exists() and tables[1].exists()
 
 
 KILLED = """

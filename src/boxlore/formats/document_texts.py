@@ -162,6 +162,18 @@ def _of_json(file: BinaryIO) -> Iterator[Inside]:
     yield from _values("", json.load(file))
 
 
+_DATA = re.compile(r"\s*window\.\w+ = (.*);\s*", re.DOTALL)
+
+
+def _of_script(file: BinaryIO) -> Iterator[Inside]:
+    """A script; one that only hands JSON to a page is read as that."""
+    text = file.read().decode("utf-8")
+    if data := _DATA.fullmatch(text):
+        yield from _values("", json.loads(data[1]))
+    else:
+        yield from _of_text(io.BytesIO(text.encode()))
+
+
 def _of_toml(file: BinaryIO) -> Iterator[Inside]:
     data = file.read().decode("utf-8")
     yield from _values("", tomllib.loads(data))
@@ -203,7 +215,7 @@ def _of_pdf(file: BinaryIO) -> Iterator[Inside]:
 
 
 _READERS = {
-    ".txt": _of_text, ".vtt": _of_text, ".js": _of_text, ".css": _of_text, ".csv": _of_table, ".xml": _of_xml,
+    ".txt": _of_text, ".vtt": _of_text, ".js": _of_script, ".css": _of_text, ".csv": _of_table, ".xml": _of_xml,
     ".xmp": _of_xml, ".html": _of_html, ".nt": _of_triples, ".ttl": _of_turtle, ".json": _of_json,
     ".jsonld": _of_json, ".toml": _of_toml,
     ".copies-being-made": _of_text,

@@ -139,7 +139,8 @@ def _card(record: Record, site: Site) -> dict[str, Any]:
 def _search_data(records: Iterable[Record], cards: Mapping[str, Any]) -> str:
     """The data of the search, as a script, because a page opened from a disk may not load JSON.
 
-    `n` is the number, `t` the title, `w` where and when, `p` the small picture, `f` the folded words to search.
+    `n` is the number, `t` the title, `w` where and when, `p` the small picture, `f` the words to search. These are as
+    they were told, and the page folds them: folded words are other words to whoever looks for names in them.
     """
     rows = []
     for record in records:
@@ -147,7 +148,7 @@ def _search_data(records: Iterable[Record], cards: Mapping[str, Any]) -> str:
         words = [captions.title(record), captions.caption(record, "full"), captions.reference(record)]
         words += [statement.words for statement in (*record.all("inscription"), *record.all("keyword"))]
         row = {"n": record.number, "t": card["title"], "w": card["where_when"], "p": card["small"]}
-        rows.append(row | {"f": fold(" ".join(words))})
+        rows.append(row | {"f": [line for line in words if line]})
     lines = ",\n".join(json.dumps(row, ensure_ascii=False).replace("<", "\\u003c") for row in rows)
     return f"window.boxlorePages = [\n{lines}\n];\n"
 

@@ -69,7 +69,7 @@ from boxlore.store.rows import MEANT, SELECT, statement_of
 from boxlore.store.strike_proof import files_holding, search_folder
 from boxlore.store.strike_rewriting import delete_statements, empty_log, is_pending, quiet_acts, rewrite_files
 
-__all__ = ["StrikeReport", "files_holding", "finish", "pending", "said", "strike", "unsaid"]
+__all__ = ["StrikeReport", "files_holding", "finish", "pending", "said", "strike", "unsaid", "words_of"]
 
 PAUSE_SECONDS = 0.25
 
@@ -111,7 +111,7 @@ def strike(
     While another program reads, `waiting` is called once with a sentence; the wait ends when `stopped` says so.
     """
     asked = list(statements)
-    words = _words_of(store.db, asked)
+    words = words_of(store, asked)
     elsewhere = search_folder(store.folder, words, ours=False)
     count = store.writer.do(lambda db: _take_out(db, asked, by, now, elsewhere.left_in))
     forget_values()
@@ -168,8 +168,9 @@ def _gather(db: sqlite3.Connection, asked: list[str]) -> tuple[set[str], list[tu
     return ids, [(statement_of(row), row[16]) for row in rows]
 
 
-def _words_of(db: sqlite3.Connection, asked: list[str]) -> list[str]:
-    return _texts(statement for statement, _ in _gather(db, asked)[1])
+def words_of(store: Store, asked: Iterable[str]) -> list[str]:
+    """All words that a strike of these statements (ids) takes out."""
+    return _texts(statement for statement, _ in _gather(store.db, list(asked))[1])
 
 
 def _texts(struck: Iterable[Statement]) -> list[str]:

@@ -3,8 +3,9 @@
 The theory of operation of the whole strike opens `strike`. The problem here is that the same words can be written in
 a file in many ways, and that SQLite spreads a long text over pages that need not follow each other (SQLite file
 format, 1.6). So the words are cut into pieces of at most PIECE characters, and each piece is searched for in each of
-its spellings: upper, lower, title and folded case; composed and decomposed; as JSON and XML escape it; each in UTF-8
-and UTF-16. The search ignores the case of ASCII letters. One piece that is found is enough.
+its spellings: upper, lower, title and folded case; composed and decomposed; as formats of text escape it
+(`strike_spellings`); each in UTF-8 and UTF-16. The search ignores the case of ASCII letters. One piece that is found is
+enough.
 
 A database of ours is not counted if other statements, which were not struck, hold the same words: Leida may have told
 of the harbour in the same words as the struck statement. Their number is reported instead.
@@ -13,8 +14,6 @@ In other files a short piece counts only where it is a word of a text (`strike_c
 compressed pixels by chance. What this search cannot see is what a file holds compressed, as a PDF or a ZIP does.
 """
 
-import html
-import json
 import re
 import sqlite3
 import unicodedata
@@ -26,6 +25,7 @@ from pathlib import Path
 from boxlore.core.statements import fold
 from boxlore.store.strike_chance_matches import around, is_word
 from boxlore.store.strike_rewriting import PIECE
+from boxlore.store.strike_spellings import escaped
 
 CHUNK = 1 << 20
 WITH_IT = 32
@@ -71,9 +71,10 @@ def files_holding(folder: Path, words: Iterable[str]) -> Iterator[Path]:
 
 
 def pieces(words: str) -> list[str]:
-    """The words in pieces of at most PIECE characters. A piece of half that or less is left out if there are others."""
-    line = words.strip()
-    cut = [line[at : at + PIECE].strip() for at in range(0, len(line), PIECE)]
+    """The words in pieces of at most PIECE characters, each of one line, for a page has its own line ends. A piece of
+    half that or less is left out if there are others."""
+    lines = [line.strip() for line in words.splitlines() if line.strip()]
+    cut = [line[at : at + PIECE].strip() for line in lines for at in range(0, len(line), PIECE)]
     return [piece for piece in cut if len(piece) > PIECE // 2] or cut[:1]
 
 
@@ -81,8 +82,7 @@ def forms(piece: str) -> set[str]:
     """All spellings of a piece that a file may hold."""
     cases = {piece, piece.lower(), piece.upper(), piece.casefold(), piece.title(), fold(piece)}
     spellings = cases | {unicodedata.normalize(composed, case) for case in cases for composed in ("NFC", "NFD")}
-    escaped = {json.dumps(spelling)[1:-1] for spelling in spellings} | {html.escape(spelling) for spelling in spellings}
-    return {form for form in spellings | escaped if form}
+    return {form for spelling in spellings for form in (spelling, *escaped(spelling)) if form}
 
 
 def _needles(words: Iterable[str]) -> dict[bytes, str]:

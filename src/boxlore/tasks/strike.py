@@ -3,7 +3,7 @@
 import os
 from collections.abc import Callable, Iterable
 from contextlib import suppress
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 from pathlib import Path
 
@@ -12,12 +12,17 @@ from boxlore.core.fields.pictures import EMBEDDED_WORDS
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind, Statement, Subject, fold
+from boxlore.disk.tables import read_table
+from boxlore.exports.inventory import as_csv
 from boxlore.formats import document_texts
 from boxlore.store.backups import FOLDER
 from boxlore.store.strike import StrikeReport as StrikeReport
-from boxlore.store.strike import finish, pending, said, strike, unsaid
+from boxlore.store.strike import finish, pending, said, strike, unsaid, words_of
 from boxlore.tasks.collection.items_by_mark import find_item
+from boxlore.tasks.collection.names_left import NAMES_FOUND
+from boxlore.tasks.collection.names_left import TABLE as NAMES_LEFT
 from boxlore.tasks.collection.opening import DATABASE, FOLDERS, Collection
+from boxlore.tasks.collection.output_paths import write_output
 from boxlore.tasks.people.registry import find_person
 
 BEYOND = (
@@ -133,10 +138,53 @@ def strike_out(
     waiting: Callable[[str], None] = lambda why: None,
     stopped: Callable[[], bool] = lambda: False,
 ) -> StrikeReport:
-    """Strike these statements; waits for other readers until `stopped`."""
+    """Strike these statements; waits for other readers until `stopped`.
+
+    First they go out of the tables that Boxlore itself keeps for the keeper to answer; of what was printed, the report
+    names the PDFs that can be read and hold the words.
+    """
+    words = words_of(collection.store, statements)
+    forget_rows(collection, words)
     collection.back_up_before("striking")
     by, now = collection.by, collection.clock.now()
-    return strike(collection.store, statements, by=by, now=now, waiting=waiting, stopped=stopped)
+    report = strike(collection.store, statements, by=by, now=now, waiting=waiting, stopped=stopped)
+    printed = [str(collection.folder / name) for name, holds in pdfs_read(collection, words).items() if holds]
+    return replace(report, left_in=tuple(dict.fromkeys([*report.left_in, *printed])))
+
+
+OWN_TABLES = (NAMES_FOUND, NAMES_LEFT)
+"""Tables in the collection's folder that Boxlore writes itself, for the keeper to answer; it writes them anew."""
+
+
+def forget_rows(collection: Collection, struck: Iterable[str]) -> None:
+    """Take the rows out of Boxlore's own tables that hold these words, whole or in part. A table that cannot be read
+    goes whole: it is made again by what wrote it."""
+    asked = [tokens for tokens in map(_tokens, struck) if tokens]
+    for path in (collection.folder / name for name in OWN_TABLES):
+        if not asked or not path.is_file():
+            continue
+        try:
+            rows = [row.cells for row in read_table(path, lambda names: None)]
+        except WrongUse:
+            path.unlink()
+            continue
+        kept = [
+            row for row in rows if not any(_share(_tokens(cell), struck) for cell in row.values() for struck in asked)
+        ]
+        if len(kept) < len(rows):
+            path.unlink()
+            heading = list(rows[0])
+            write_output(collection, path, b"".join(as_csv([heading, *([*row.values()] for row in kept)])))
+
+
+LONG_ENOUGH = 5
+"""So many words in a row, as a long sentence is cut to fit a table, are words of the struck text. The first and the
+last may be cut too."""
+
+
+def _share(told: list[str], struck: list[str]) -> bool:
+    """Whether a cell holds the struck words, or is a part of them that says something."""
+    return _holds(told, struck) or (len(told) >= LONG_ENOUGH and _holds(struck, told[1:-1]))
 
 
 def _said_by_files(collection: Collection, statements: Iterable[str]) -> list[str]:

@@ -154,7 +154,7 @@ class Embedded:
 STRUCK = "struck"
 """The name of the line that stands in place of struck words, with the SHA-256 of the file that says them."""
 
-WRITTEN_BY_PEOPLE = ("title", "caption", "people", "keywords", "by", "rights")
+WRITTEN_BY_PEOPLE = ("title", "caption", "people", "keywords", "by", "rights", "also")
 """Names of lines that hold a person's own words; the others are dates and what our reader says."""
 
 

@@ -28,6 +28,7 @@ from boxlore.tasks.archive.transfer_context import closing_of, facts_of, moves_o
 from boxlore.tasks.archive.transfer_files import Making, make_files
 from boxlore.tasks.archive.transfer_updates import Earlier, read_earlier
 from boxlore.tasks.collection.gate import Gate
+from boxlore.tasks.collection.names_left import NAMES_FOUND
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.output_paths import check_place, write_output
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
@@ -292,9 +293,6 @@ def _note(collection: Collection, parts: list[TransferPart]) -> None:
 def _left_out(count: int) -> str:
     scans = "a scan holds" if count == 1 else f"{count} scans hold"
     return f"; what {scans} beside the picture was left out" if count else ""
-
-
-NAMES_FOUND = "names-found.csv"
 
 
 def take_answers(collection: Collection, namings: list[NameFound]) -> int:

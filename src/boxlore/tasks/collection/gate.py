@@ -18,12 +18,13 @@ from pathlib import Path, PurePosixPath
 from typing import BinaryIO
 
 from boxlore.core.errors import ByteFault, CouldNot
+from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.findings import several
 from boxlore.core.records.name_answers import Decided, decision_digest
 from boxlore.formats import document_texts
 from boxlore.formats.picture_texts import Inside
 from boxlore.tasks.collection.byte_search import byte_search
-from boxlore.tasks.collection.names_left import LeftName, answers_given, list_names
+from boxlore.tasks.collection.names_left import FINISHED, LeftName, answers_given, list_names
 from boxlore.tasks.collection.own_wording import is_shipped, narrowed, without_wording
 from boxlore.tasks.collection.records_for_outputs import AudienceView
 
@@ -47,6 +48,11 @@ class Leak:
     around: str
     people: frozenset[str]
     digest: str
+
+    @property
+    def marked(self) -> str:
+        """The words around, with the word in brackets."""
+        return self.around.replace(self.word, f"[{self.word}]", 1)
 
     def __str__(self) -> str:
         place = ", ".join(part for part in (self.item, self.where) if part)
@@ -96,7 +102,7 @@ class Gate:
         """Every place that names someone withheld. Raises ByteFault for a file that cannot be opened wholly."""
         if not self.is_shut or is_shipped(name, file):
             return
-        number = re.compile(rf"\b{re.escape(self.seen.collection.settings.prefix)}-\d+")
+        number = re.compile(rf"\b{re.escape(self.seen.collection.settings.prefix)}[A-Z]?-\d+")
         item = ""
         for text in (
             *(Inside(NAME_OF_FILE, part) for part in PurePosixPath(name).parts),
@@ -129,14 +135,21 @@ class Gate:
         if not leaks:
             return
         left = [
-            LeftName(person, leak.digest, leak.file, leak.where, leak.around)
+            LeftName(person, leak.digest, leak.file, leak.item, leak.where, leak.marked)
             for leak in leaks
             for person in sorted(leak.people)
         ]
         listed = list_names(self.seen.collection, left)
         more = f", and {several(len(leaks) - 1, 'place')} more" if len(leaks) > 1 else ""
         answer = f" Or answer in {listed} (not that person, or may be named) and do this again." if listed else ""
-        raise CouldNot(f"This still names someone living: {leaks[0]}{more}.", WHAT_TO_DO + answer)
+        hide = next((leak for leak in leaks if self._is_hidden(leak)), None)
+        refused = _cannot_hide(hide) if hide else ""
+        raise CouldNot(f"This still names someone living: {leaks[0]}{more}.", WHAT_TO_DO + refused + answer)
+
+    def _is_hidden(self, leak: Leak) -> bool:
+        """Whether the keeper answered “hide” of this place."""
+        answers = self._given().answers
+        return any(answers.get(("", FINISHED, one, leak.digest)) is NamingAnswer.HIDE for one in leak.people)
 
 
 def files_in(folder: Path) -> Iterator[tuple[str, Path]]:
@@ -144,6 +157,14 @@ def files_in(folder: Path) -> Iterator[tuple[str, Path]]:
     for path in sorted(folder.rglob("*")):
         if path.is_file():
             yield path.relative_to(folder).as_posix(), path
+
+
+def _cannot_hide(leak: Leak) -> str:
+    """What can be done where “hide” was answered of something finished, from which no word is taken out alone."""
+    done = (
+        f"keep the item back: boxlore people audience --item {leak.item} family" if leak.item else "change them there"
+    )
+    return f" You answered “hide” of “{leak.word}” in {leak.file}: the words stand there as they were told, so {done}."
 
 
 def _around(words: str, word: str) -> str:

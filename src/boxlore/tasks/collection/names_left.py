@@ -20,9 +20,9 @@ from boxlore.exports.inventory import as_csv
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.output_paths import write_output
 
-TABLE = "names-left.csv"
-FILE, WHERE, WORDS, PERSON, ANSWER, KEY = "File", "Where", "Words", "Person", "Answer", "Key"
-HEADING = (FILE, WHERE, WORDS, PERSON, ANSWER, KEY)
+TABLE, NAMES_FOUND = "names-left.csv", "names-found.csv"
+FILE, ITEM, WHERE, WORDS, PERSON, ANSWER, KEY = "File", "Number", "Where", "Words", "Person", "Answer", "Key"
+HEADING = (FILE, ITEM, WHERE, WORDS, PERSON, ANSWER, KEY)
 FINISHED = "finished"
 """The place that a decision is about: any text of a finished file, wherever the same words stand."""
 
@@ -38,11 +38,15 @@ WRITTEN = {answer: words for words, answer in ANSWERS.items()}
 
 @dataclass(frozen=True, slots=True)
 class LeftName:
-    """One name in one place of a finished file: whose (id), by what the place is known again, and how it is shown."""
+    """One name in one place of a finished file: whose (id), by what the place is known again, and how it is shown.
+
+    `item` is the number of the item, where it can be told; `sentence` has the name in brackets.
+    """
 
     person: str
     digest: str
     file: str = ""
+    item: str = ""
     where: str = ""
     sentence: str = ""
 
@@ -97,7 +101,7 @@ def _rows(collection: Collection) -> list[dict[str, str]]:
 
 
 def _check(path: Path, names: Sequence[str]) -> None:
-    for name in HEADING:
+    for name in (ANSWER, KEY):
         if name not in names:
             raise lacks_column(path, names, name, "Fill in the table as it was written, or remove it to have it anew.")
 
@@ -106,10 +110,10 @@ def list_names(collection: Collection, left: Iterable[LeftName]) -> Path | None:
     """Add the places to the table, each once, with the answers that stand there. None where it cannot be written."""
     if not collection.store.writable:
         return None
-    rows = {row[KEY]: [row[name] for name in HEADING] for row in _rows(collection)}
+    rows = {row[KEY]: [row.get(name, "") for name in HEADING] for row in _rows(collection)}
     people = collection.people()
     for name in left:
-        row = [name.file, name.where, name.sentence, people[name.person].name, "", name.key]
+        row = [name.file, name.item, name.where, name.sentence, people[name.person].name, "", name.key]
         rows.setdefault(name.key, row)
     path = collection.folder / TABLE
     path.unlink(missing_ok=True)  # what was written there is in `rows`

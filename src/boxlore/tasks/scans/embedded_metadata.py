@@ -1,11 +1,12 @@
 """What a scan's file already says: titles, captions, dates and names that another program or person wrote into it."""
 
 from pathlib import Path
+from typing import BinaryIO
 
 from boxlore.core.errors import BoxloreError
 from boxlore.core.fields.pictures import EMBEDDED_WORDS, Embedded
 from boxlore.disk.regular_file import open_regular
-from boxlore.formats import picture_files
+from boxlore.formats import picture_files, said
 
 _TOLD_IN_FILES = (
     ("title", ("dc:title",), (2, 5), ""),
@@ -19,22 +20,34 @@ _TOLD_IN_FILES = (
 )
 """What is read out of a file: our name for it, its XMP properties, its IIM dataset, its Exif name."""
 
+MOST_FURTHER, MOST_FURTHER_TEXTS = 2_000, 200
+"""Letters of one further text, and further texts, that are kept of one file."""
+
 
 def embedded_in(path: Path) -> str:
-    """What a file already says, as lines `name: words` by the names of _TOLD_IN_FILES; '' if it says nothing.
+    """What a file already says, as lines `name: words` by the names of _TOLD_IN_FILES, and as `also` all else that
+    stands in any slot; '' if it says nothing.
 
     These are facts about the scan: a rule may make a question of one, but none is a statement about the picture.
     """
+    with open_regular(path) as file:
+        every = list(said.texts(file))
+        lines = _known_in(file)
+    known = {part for _, words in lines for part in (words, *words.split("; "))}
+    further = [("also", text[:MOST_FURTHER]) for text in every if text not in known][:MOST_FURTHER_TEXTS]
+    return EMBEDDED_WORDS.write(Embedded((*lines, *further)))
+
+
+def _known_in(file: BinaryIO) -> list[tuple[str, str]]:
+    """The lines of _TOLD_IN_FILES, and what is wrong with the file."""
     try:
-        with open_regular(path) as file:
-            metadata = picture_files.read(file)
+        metadata = picture_files.read(file)
     except BoxloreError as fault:
-        return EMBEDDED_WORDS.write(Embedded((("unreadable", str(fault)),)))
+        return [("unreadable", str(fault))]
     lines: list[tuple[str, str]] = []
     for name, properties, dataset, exif in _TOLD_IN_FILES:
         texts = [metadata.xmp.get(name, "") for name in properties] + ["; ".join(metadata.iim.get(dataset, ()))]
         texts.append(metadata.exif.get(exif, ""))
         words = next((" ".join(text.split()) for text in texts if text.strip()), "")
         lines += [(name, words)] if words else []
-    lines += [("problem", problem) for problem in metadata.problems]
-    return EMBEDDED_WORDS.write(Embedded(tuple(lines)))
+    return [*lines, *(("problem", problem) for problem in metadata.problems)]

@@ -1,11 +1,14 @@
 "use strict";
 // Search and the enlarged view. Everything on these pages also works without this file.
 (() => {
-  const folded = (words) => words.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase();
+  const LETTERS = { ł: "l", ß: "ss", ø: "o", æ: "ae", œ: "oe", đ: "d", ð: "d", þ: "th", ı: "i", ς: "σ" };
+  const folded = (words) =>
+    words.toLowerCase().normalize("NFKD").replace(/\p{M}/gu, "").replace(/[łßøæœđðþıς]/g, (letter) => LETTERS[letter]);
 
   const search = document.getElementById("search");
   const data = window.boxlorePages;
   if (search && data) {
+    for (const photo of data) photo.folded = folded(photo.f.join(" "));
     const [input, status, hits] = ["words", "found", "hits"].map((id) => document.getElementById(id));
     const groups = document.querySelectorAll(".group, main > .steps");
     const MOST = 60;
@@ -28,7 +31,7 @@
     };
     const look = () => {
       const terms = folded(input.value).split(/\s+/).filter(Boolean);
-      const matches = terms.length ? data.filter((photo) => terms.every((term) => photo.f.includes(term))) : [];
+      const matches = terms.length ? data.filter((photo) => terms.every((term) => photo.folded.includes(term))) : [];
       hits.replaceChildren(...matches.slice(0, MOST).map(card));
       for (const group of groups) group.hidden = terms.length > 0;
       const rest = matches.length > MOST ? `, the first ${MOST} shown` : "";
