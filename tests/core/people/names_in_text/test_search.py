@@ -362,3 +362,42 @@ OTHER_FAMILIES = finder(
 )
 def test_families_beside_their_dead_and_names_in_other_forms(verdict: str, words: str) -> None:
     assert " ".join(answer(words, OTHER_FAMILIES)) == verdict
+
+
+FURTHER_FAMILIES = finder(
+    [
+        person("aino", name="Aino Inkeri Rautavaara"),
+        person("eero", name="Eero Lehtipuu"),
+        person("thanasis", name="Θανάσης Μαυρομιχάλης"),
+        person("misaki", name="小野寺美咲"),
+        person("nhung", name="Nguyễn Thị Hồng Nhung"),
+        person("graca", name="Maria da Graça Figueiredo"),
+        person("perpetua", name="Perpetua Quickenborne"),
+    ],
+    [person("minh", name="Nguyễn Văn Minh")],
+)
+
+
+@pytest.mark.parametrize(
+    ("verdict", "words"),
+    [
+        ("asked aino", "Rautavaaroilla oli sauna."),
+        ("asked eero", "Lehtipuiden saunalla"),
+        ("asked thanasis", "Ο Μαυρομιχάλης στο καφενείο"),
+        ("asked misaki", "美咲ちゃんと犬"),
+        ("asked misaki", "小野寺さんの家"),
+        ("asked graca", "Gracinha na praia"),
+        ("asked graca", "Graças a Deus choveu."),
+        ("none -", "Com graça e leveza, disse o padre."),
+        ("none -", "Ave Maria was sung at the end."),
+        ("sure graca", "Maria danced after supper."),
+        ("asked nhung", "Sông Hồng mùa lũ"),
+        ("sure nhung", "Nhung cười"),
+        ("none -", "Nguyễn Văn Minh went to this market."),
+        ("asked perpetua", "Perpetual rain spoiled the fair."),
+        ("sure perpetua", "Perpetua minded the goat."),
+        ("asked perpetua", "So did perpetua, who minded the goat."),
+    ],
+)
+def test_plurals_fond_forms_and_words_that_only_look_like_names(verdict: str, words: str) -> None:
+    assert " ".join(answer(words, FURTHER_FAMILIES)) == verdict

@@ -9,13 +9,15 @@ import re
 from collections.abc import Mapping, Sequence
 from functools import lru_cache
 
-from boxlore.core.people.names.short_forms_table import SHORT_FORMS
+from boxlore.core.people.names.short_forms_table import DIMINUTIVES, SHORT_FORMS
 from boxlore.core.people.names.words_table import GENDERED_ENDINGS
 from boxlore.core.people.names_in_text.inflections import key_of
 from boxlore.core.people.names_in_text.text_normalising import CYRILLIC, LATIN
 from boxlore.core.statements import fold
 
 WordForms = Mapping[str, Sequence[str]]
+
+SHORTEST_FOND = 4
 
 _WORD = re.compile(r"[^\W\d_]+")
 
@@ -79,6 +81,13 @@ def pet_forms(call: str) -> set[str]:
 def pet_forms_in_another_script(call: str) -> set[str]:
     """The Cyrillic short forms of a folded given name in Latin letters: `yekaterina` → `катя`."""
     return {form for at in _CYRILLIC_BY_KEY.get(key_of(call, LATIN), ()) for form in SHORT_FORMS[at][1:]}
+
+
+def fond_forms(call: str) -> set[str]:
+    """What a folded given name of four letters and more becomes where it is said fondly: `graca` → `gracinha`."""
+    if len(call) < SHORTEST_FOND or not call.isascii():
+        return set()
+    return {call.removesuffix(end) + ending for end, ending in DIMINUTIVES if call.endswith(end)}
 
 
 def full_names_of(call: str) -> set[str]:

@@ -10,6 +10,8 @@ SHORT_FORMS: tuple[tuple[str, ...], ...] = tuple(
 abigail abby gail
 agnes aggie nessie
 albert al bert bertie
+dorothea dot dottie dolly dora thea
+людмила люда люся людочка мила
 alexander alex alec sandy sasha
 alfred alf alfie fred
 andrew andy drew
@@ -147,6 +149,20 @@ maria mari mariska
 юрии юра
 """.strip().splitlines()
 )
+
+DIMINUTIVES = tuple(
+    (end, ending)
+    for end, endings in (
+        ("a", "ka inha ita ica usia uska ulka inka"),
+        ("ca", "quinha quita"),
+        ("o", "inho ito ico"),
+        ("e", "chen li inha inho"),
+        ("", "chen lein li ke tje je ito ita inho inha kin cska ka ko zinho zinha"),
+    )
+    for ending in endings.split()
+)
+"""(what a folded given name ends in, what stands in its place) where somebody is called fondly, of the languages that
+do so with any name: Portuguese, Spanish, German, Dutch, Polish, Czech, Croatian, Hungarian (from memory)."""
 
 EVERYDAY = frozenset(
     (

@@ -10,6 +10,9 @@ declensions of the school grammars; Hungarian: the cases of the school grammars,
 _ESTONIAN = "= s st sse l le lt ks ni na ta ga d de t te dele dega lik ke kene kest kesele"
 _FINNISH = "n na ssa sta lla lta lle ksi tta a en in an on un ja ia ien kin kaan han ko"
 
+_FINNISH_PLURAL = "den lla lta lle ssa sta hin na ksi tta"
+"""Behind the vowel i of the plural."""
+
 _HUNGARIAN = "nak nek ban ben ba be ra re tol rol hoz hez ert ig ne nal nel ek ok ekkel"
 
 NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
@@ -44,6 +47,16 @@ NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
     ("*", "*i", _FINNISH),
     ("nen", "se", _FINNISH),
     ("nen", "s", "ten ta et ia iin"),
+    ("nen", "si", f"{_FINNISH_PLURAL} a"),
+    ("a", "oi", _FINNISH_PLURAL),
+    ("a", "oj", "a en"),
+    ("a", "i", _FINNISH_PLURAL),
+    ("i", "ei", _FINNISH_PLURAL),
+    ("i", "ej", "a en"),
+    ("e", "ei", _FINNISH_PLURAL),
+    ("o", "oi", _FINNISH_PLURAL),
+    ("o", "oj", "a en"),
+    *((f"{vowel}{vowel}", f"{vowel}i", f"{_FINNISH_PLURAL} ta") for vowel in "aeou"),
     ("kka", "ka", _FINNISH),
     ("kko", "ko", _FINNISH),
     ("kki", "ki", _FINNISH),
@@ -91,6 +104,8 @@ NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
     # German, English (a family), Dutch, the North
     ("*", "*", "s es ens er ar"),
     ("+", "+", "s ns"),
+    # Icelandic
+    ("ur", "", "i ar s um"),
 )
 
 SHORT_NAMES_INFLECTED = (("+", "+", _ESTONIAN), ("*", "*i", _ESTONIAN), ("*", "*", "s"), ("+", "+", "s"))

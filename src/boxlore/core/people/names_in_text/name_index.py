@@ -8,10 +8,11 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from enum import IntEnum
 from functools import partial
-from itertools import product
+from itertools import pairwise, product
 
 from boxlore.core.people.names.forms import (
     close,
+    fond_forms,
     full_names_of,
     gendered_forms,
     pet_forms,
@@ -52,6 +53,10 @@ SHORTEST_TO_MISSPELL, SHORTEST_TO_INFLECT, SHORTEST_KEY = 6, 4, 3
 """Letters that a word must have to be sought so; a shorter one is too often part of another word."""
 
 LONGEST_ENDING_APART = 4
+ENDINGS_OF_WORDS = "ldry"
+"""Letters that make another English word of one, such as an adjective."""
+VIETNAMESE_MIDDLES = frozenset(("thi", "van"))
+"""Middle names of Vietnam that tell women and men (common practice, no source)."""
 FOND = "阿小"
 """What stands before the last character of a Chinese given name that is said fondly (common practice, no source)."""
 MOST_KNOWN = 1 << 17
@@ -88,6 +93,8 @@ class Meant:
     """Whether it is a common English word where it is written small: `mere`, `tan`."""
     is_other_name: bool = False
     """Whether the form is a given name of its own: `Marta` is not only a case of `Mart`."""
+    is_by_a_letter: bool = False
+    """Whether it is a name with one letter behind it: `Perpetual`."""
     is_short: bool = False
     """Whether it is an ending behind a name of two or three letters."""
 
@@ -125,14 +132,16 @@ class Bearer:
 
 def bearer_of(person: Person) -> Bearer:
     """The words of a person's names."""
-    calls, letters = _call_words(_spellings(person.calls))
+    calls, letters, asides = _call_words(_spellings(person.calls))
     families: set[str] = set()
     own_families: set[str] = set()
     for surname in _spellings(person.surnames):
         words = [word for word in _name_words(surname) if word not in PARTICLES]
         own_families.update(("".join(words), *words, *_without_their_beginnings(surname)))
         families.update(form for word in own_families if len(word) > 1 for form in gendered_forms(word))
-    pets = {pet for call in calls for pet in pet_forms(call) | pet_forms_in_another_script(call)} - calls
+    every_call = calls | asides
+    pets = {pet for call in every_call for pet in pet_forms(call) | pet_forms_in_another_script(call)}
+    pets = (pets | {form for call in every_call for form in fond_forms(call)} | asides) - calls
     fulls = {full for call in calls for full in full_names_of(call)} - calls - pets
     read_as, spelled_calls = _spelled(person)
     for spelling in spelled_calls:
@@ -177,14 +186,29 @@ def _spelled(person: Person) -> tuple[set[str], list[Syllables]]:
     return {"".join(spelling) for spelling in families}, calls
 
 
-def _call_words(calls: Iterable[str]) -> tuple[set[str], tuple[str, ...]]:
+def _han_parts(name: str) -> Iterator[str]:
+    """The ends of a name in Han characters that may be a given name or a family name alone: where a Japanese name is
+    parted its characters do not tell."""
+    if all("\u3400" <= letter <= "\u9fff" for letter in name):
+        yield from (name[at:] for at in range(1, len(name) - 1))
+        yield from (name[:at] for at in range(2, len(name) - 1))
+
+
+def _call_words(calls: Iterable[str]) -> tuple[set[str], tuple[str, ...], set[str]]:
+    """The words of given names, the letters of the first, and those words that hardly anybody is called by alone:
+    behind a particle, and in Vietnam all but the last (`Maria da Graça`, `Thị Hồng Nhung`)."""
     words: set[str] = set()
+    asides: set[str] = set()
     letters: tuple[str, ...] = ()
     for call in calls:
-        parts = [part for part in _name_words(call) if len(part) == 1 or part not in PARTICLES]
+        every = [(part, len(part) > 1 and part in PARTICLES) for part in _name_words(call)]
+        parts = [part for part, is_particle in every if not is_particle]
+        behind = {part for (_, is_particle), (part, _) in pairwise(every) if is_particle}
         words.update(part for part in parts if len(part) > 1)
+        before_the_last = set() if VIETNAMESE_MIDDLES.isdisjoint(part for part, _ in every) else set(parts[:-1])
+        asides.update(part for part in parts if len(part) > 1 and part in behind | before_the_last)
         letters = letters or tuple(part[0] for part in parts)
-    return words, letters
+    return words - asides, letters, asides
 
 
 def _name_words(name: str) -> list[str]:
@@ -289,7 +313,7 @@ class NameIndex:
         Of a name in Latin letters that is made of syllables of pinyin these are kept, to be sought in characters.
         """
         for names, is_whole in ((person.forms, True), ((person.name,), True), (person.calls, False),
-                                (person.surnames, False)):  # fmt: skip
+                                (person.surnames, False), (_han_parts(person.name), False)):  # fmt: skip
             for name in names:
                 written = plainest("".join(read_text(name).clean.split()))
                 if len(written) > 1 and all(script_of(letter) == UNBROKEN for letter in written):
@@ -328,21 +352,22 @@ class NameIndex:
         calls: dict[str, As] = {}
         families: dict[str, As] = {}
         besides: dict[str, As] = {}
-        for base, how in sorted(matches.items(), key=lambda match: -match[1]):
+        for base, how in matches.items():
             roles = self._roles[base]
-            calls |= dict.fromkeys(roles.fulls, As.PART_OF_FULL)
-            calls |= dict.fromkeys(roles.pets, max(how, As.SHORT))
-            calls |= dict.fromkeys(roles.calls, how)
-            families |= dict.fromkeys(roles.families, how)
-            besides |= dict.fromkeys(roles.besides, how)
+            _surest(calls, roles.fulls, As.PART_OF_FULL)
+            _surest(calls, roles.pets, max(how, As.SHORT))
+            _surest(calls, roles.calls, how)
+            _surest(families, roles.families, how)
+            _surest(besides, roles.besides, how)
         if not (calls or families or besides):
             return NOBODY_MEANT
-        told = As.TOLD in matches.values()
+        told = As.TOLD in (*calls.values(), *families.values(), *besides.values())
         return Meant(
             calls, families, besides,
             is_everyday=folded in EVERYDAY or any(base in EVERYDAY for base in matches),
             is_word=folded in english_words(),
             is_other_name=not told and (folded in GIVEN or bool(short_rows(folded))),
+            is_by_a_letter=not told and len(folded) - 1 in map(len, matches) and folded[-1] in ENDINGS_OF_WORDS,
             is_short=not told and min(map(len, matches), default=9) < SHORTEST_TO_INFLECT,
         )  # fmt: skip
 
@@ -369,6 +394,12 @@ class NameIndex:
                         table.setdefault(form, {})[base] = As.MISSPELT
         near = {base for form in _one_less(folded) for base in table.get(form, ())}
         return {base: As.MISSPELT for base in near if close(base, folded)}
+
+
+def _surest(known: dict[str, As], people: Iterable[str], how: As) -> None:
+    """Note for each of the people the surest way in which a word stands for them."""
+    for person in people:
+        known[person] = min(how, known.get(person, how))
 
 
 def _wives(people: Iterable[Person], hidden: Ids) -> dict[str, set[str]]:

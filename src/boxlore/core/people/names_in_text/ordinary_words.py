@@ -32,6 +32,9 @@ _BEFORE_PLACES = frozenset(
     "mount mt cape lake port fort loch st river san santa sao saint ss rms hms hmnzs tss mv".split()
 )
 
+_BEFORE_HOLY = frozenset("ave salve virgin blessed".split())
+"""Before `Maria` and `Mary` nobody of the family is meant."""
+
 _NEAR = re.compile(r"[\s./–\-]*")
 
 
@@ -93,6 +96,8 @@ def _is_place(words: Sequence[Word], at: int) -> bool:
     before = words[at - 1] if at and words[at].before in (" ", ". ") else None
     if behind and behind[0].folded in _PLACES_BEHIND and behind[0].spelled[0].isupper():
         return before is None or before.folded not in TITLES
+    if at and words[at - 1].folded in _BEFORE_HOLY and words[at].before == " ":
+        return True
     is_ship = at > 1 and [word.spelled for word in words[at - 2 : at]] == ["S", "S"]
     return is_ship or (before is not None and before.folded in _BEFORE_PLACES and before.spelled[0].isupper())
 

@@ -26,7 +26,7 @@ _JOINS = re.compile(r"[ \t\r\u00a0_\-–‐‑/+#@]*\n?[ \t_\-#@]*")
 _JOINS_LETTER = re.compile(r"\.?[ \t\r\u00a0_\-]*\n?[ \t]*")
 _COMMA = re.compile(r"[ \t]*,[ \t\n]*")
 LONGEST_NAME = 6
-ONE_LETTER_WORDS = frozenset("aeiouyàвкиосуая")
+ONE_LETTER_WORDS = frozenset("aeiouyàвкиосуаяοηω")
 """Words of one letter: “A Rourke” is nobody's initial."""
 
 
@@ -242,16 +242,25 @@ class Phrases:
             yield self._hit(at, at, people, doubt)
 
     def _doubt(self, at: int, meant: Meant, how: As) -> Doubt:
-        if meant.is_everyday or (meant.is_word and self._is_small(at)) or may_be_a_ship(self._words, at):
+        is_small = self._is_small(at, if_one_case=False)
+        if meant.is_everyday or is_small or (meant.is_word and self._is_small(at)) or may_be_a_ship(self._words, at):
             return Doubt.EVERYDAY
         if how is As.MISSPELT:
             return Doubt.MISSPELT
-        if how is As.SHORT or meant.is_other_name or meant.is_short or (how is As.INFLECTED and self._is_small(at)):
+        if how is As.SHORT or meant.is_other_name or meant.is_short:
+            return Doubt.SHORT
+        if how is As.INFLECTED and (
+            self._is_small(at) or meant.is_word or (meant.is_by_a_letter and self._begins_at(at))
+        ):
             return Doubt.SHORT
         bearers = [*meant.calls, *(person for person, stands in meant.families.items() if stands is As.TOLD)]
         if any(person not in self._index.hidden for person in bearers):
             return Doubt.SHARED
         return Doubt.ANOTHER if self._another_follows(at) else Doubt.NONE
+
+    def _begins_at(self, at: int) -> bool:
+        """Whether a word is written large because a sentence begins with it."""
+        return not at or any(sign in self._words[at].before for sign in ".!?\n")
 
     def _another_follows(self, at: int) -> bool:
         """Whether a word written like a name stands right behind, so that the two may be somebody else's."""
@@ -263,6 +272,8 @@ class Phrases:
     def _is_plain_word(self, at: int, meant: Meant, how: As) -> bool:
         """Whether a form is read as a word, not as a name: written small, in a date, or before another name."""
         if how is As.PART_OF_FULL or (meant.is_other_name and self._another_follows(at)):
+            return True
+        if how is As.INFLECTED and meant.is_short and self._is_small(at, if_one_case=False):
             return True
         if how is As.MISSPELT or (meant.is_everyday and how is not As.TOLD):
             return self._is_small(at)

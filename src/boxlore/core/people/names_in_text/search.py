@@ -71,9 +71,9 @@ def _found_in(index: NameIndex, text: Text) -> Iterator[Hit]:
 
 
 def _parted(index: NameIndex, text: Text) -> Iterator[Hit]:
-    """Names of six letters and more that a blank parts: `Pen hallow`."""
+    """Names of six letters and more that a blank or a hyphen parts: `Pen hallow`."""
     for first, second in pairwise(text.words):
-        is_inside = second.before == " " and second.spelled.islower()
+        is_inside = second.before in (" ", "-") and second.spelled.islower()
         if is_inside and (people := index.borne_by(f"{first.folded}{second.folded}") & index.hidden):
             yield Hit(first.start, second.end, frozenset(people), Doubt.RUN_TOGETHER)
 
