@@ -5,16 +5,25 @@ from dataclasses import replace
 from pathlib import Path
 
 import pikepdf
+import pytest
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.records.item_record import Record
 from boxlore.core.sitting.worksheet_codes import read_answers, read_code
+from boxlore.core.statements import Sure
 from boxlore.sheets.picture_on_paper import Room, Shelf, figure
 from boxlore.sheets.print_run import Printing
 from boxlore.sheets.printable_words import FIRST_STRONG, POP
 from boxlore.sheets.theme import LARGE_PRINT, Theme
 from boxlore.sheets.typesetting import MOST_LETTERS, shortened
-from boxlore.sheets.worksheet import blank_answers, make_worksheet, questions_of, with_unnamed, worksheet_theme
+from boxlore.sheets.worksheet import (
+    WorksheetForm,
+    blank_answers,
+    make_worksheet,
+    questions_of,
+    with_unnamed,
+    worksheet_theme,
+)
 
 
 def test_type_is_large_whatever_the_theme() -> None:
@@ -94,3 +103,60 @@ def test_what_is_cut_is_closed_again() -> None:
     )
     assert len(data["title"]) == MOST_LETTERS and data["title"].endswith(f"…{POP}")
     assert data["story"] == "x" * 5000 and len(data["name"][0]) < 5000 and data["name"][1] == "z" and data["n"] == 1
+
+
+def test_only_what_is_unanswered_is_asked(hard: list[Record]) -> None:
+    group, story, bare = hard[0], hard[3], hard[5]
+    assert [one.asks for one in questions_of(group, "TR", only_open=True)] == [
+        "What was going on?", "What else do you remember?",
+    ]  # fmt: skip
+    guessed = replace(group.people[2], told=replace(group.people[2].told, sure=Sure.GUESS))
+    unsure = replace(group, people=(*group.people[:2], guessed, *group.people[3:]))
+    assert questions_of(unsure, "TR", only_open=True)[0].asks == "Who is number 3?"
+    assert "What else do you remember?" not in [one.asks for one in questions_of(story, "TR", only_open=True)]
+    assert questions_of(bare, "TR", only_open=True) == questions_of(bare, "TR")
+    text = blank_answers([group], "TR", form=WorksheetForm(only_open=True, answers="ours.txt"))
+    assert text.count(":\n") == 2 and '# Then: boxlore tell --from "ours.txt" --by "narrator:NAME"\n' in text
+
+
+def test_there_is_a_line_for_each_person_seen(hard: list[Record]) -> None:
+    four = replace(hard[5], people=tuple(replace(one, number=0) for one in hard[0].people[:4]))
+    (who,) = (one for one in questions_of(four, "TR") if one.field == "person")
+    assert (who.asks, who.lines) == ("Who is in it, from left to right?", 4)
+
+
+@pytest.mark.parametrize(("per_page", "size", "pages"), [(1, 20, 8), (2, 14, 5), (4, 11, 4)])
+def test_pictures_and_their_lines_are_together_on_a_page(
+    per_page: int, size: float, pages: int, hard: list[Record], pictures: dict[str, Path], printing: Printing,
+    text_of, tmp_path: Path,
+) -> None:  # type: ignore[no-untyped-def]  # fmt: skip
+    shown = [hard[5], *hard[:5], *hard[7:]]  # a group of nine has a page of its own
+    assert worksheet_theme(Theme(), per_page).size == size
+    data, _ = make_worksheet(shown, pictures, printing, "TR", form=WorksheetForm(per_page=per_page))
+    (tmp_path / "w.pdf").write_bytes(data)
+    text = text_of(tmp_path / "w.pdf")
+    assert len(text) == pages + 1  # the last is for whoever types the answers in
+    for record in shown:
+        page = next(page for page in text if captions.reference(record) in page)
+        assert all(line.code in page for line in questions_of(record, "TR")), record.number
+
+
+@pytest.mark.parametrize("names", [False, True])
+def test_names_lead_only_where_the_keeper_wants_them(
+    names: bool, hard: list[Record], pictures: dict[str, Path], printing: Printing, text_of, tmp_path: Path
+) -> None:  # type: ignore[no-untyped-def]
+    data, _ = make_worksheet(hard[:2], pictures, printing, "TR", form=WorksheetForm(names=names))
+    (tmp_path / "w.pdf").write_bytes(data)
+    with pikepdf.open(tmp_path / "w.pdf") as pdf:
+        read_out = [str(one["/Alt"]) for one in pdf.objects if isinstance(one, pikepdf.Dictionary) and "/Alt" in one]
+    words = " ".join([*text_of(tmp_path / "w.pdf"), *read_out])
+    assert read_out and all((name in words) is names for name in ("Front 0", "Back 3", "Memm"))
+
+
+def test_the_order_for_whoever_types_stands_whole_on_one_line(
+    hard: list[Record], pictures: dict[str, Path], printing: Printing, text_of, tmp_path: Path
+) -> None:  # type: ignore[no-untyped-def]
+    form = WorksheetForm(answers=f"{'a long name of a file ' * 4}answers.txt")
+    data, _ = make_worksheet(hard[5:6], pictures, printing, "TR", form=form)
+    (tmp_path / "w.pdf").write_bytes(data)
+    assert any(form.order in line for line in text_of(tmp_path / "w.pdf")[-1].splitlines())

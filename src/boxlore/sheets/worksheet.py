@@ -1,8 +1,10 @@
-"""The narrator's worksheet, for a relative who uses no computer: one large picture a page, with lines to write on.
+"""The narrator's worksheet, for a relative who uses no computer: a picture and the lines about it together on a page.
 
 Each line has a short code (`core.sitting.worksheet_codes`). An answer that is typed after its code is taken into the
 right item and field. The type is sans-serif, 20 points, left-aligned, with lines one and a half apart (guidelines of
-the Council of Citizens with Low Vision International, from memory: at least 18 points, better 20).
+the Council of Citizens with Low Vision International, from memory: at least 18 points, better 20); with two or four
+pictures a page it is smaller, for who sees well. Names are not printed, because a name that stands there leads whoever
+is asked; they can be (oral history asks without leading: common practice, no source).
 """
 
 import tempfile
@@ -30,9 +32,30 @@ NUMBER = 8.4
 """The diameter of a number on the picture in millimetres; it holds type of 15 points."""
 
 HIGH = 112.0
-"""The height of the picture in millimetres."""
+"""The height of the picture in millimetres, at most."""
 
-STORY_LINES = 4
+STORY_LINES = 2
+"""At least; what is left of the page is ruled too."""
+
+
+@dataclass(frozen=True, slots=True)
+class PageForm:
+    """How a page is laid out: the type in points; the lowest and the usual height of a line to write on, the lowest
+    picture, and the diameter of a number on it, in millimetres."""
+
+    size: float
+    line: tuple[float, float]
+    picture: float
+    number: float
+
+
+PAGE_FORMS = {
+    1: PageForm(SIZE, (8.6, 13.0), 48.0, NUMBER),
+    2: PageForm(14.0, (7.0, 9.0), 40.0, 6.0),
+    4: PageForm(11.0, (6.0, 7.5), 30.0, 4.6),
+}
+"""Pictures a page -> its layout. Handwriting needs about 7 mm a line, an unsteady hand more (common practice, no
+source)."""
 
 SPARE = 3
 """How many lines there are for the people in the picture if nobody is told yet."""
@@ -48,6 +71,25 @@ class OwnQuestion:
 
 
 @dataclass(frozen=True, slots=True)
+class WorksheetForm:
+    """What a keeper chooses of a worksheet: how many pictures a page (a key of PAGE_FORMS), whether known names are
+    printed, whether only what is unanswered is asked. `answers` is what the file of answers is called."""
+
+    per_page: int = 1
+    names: bool = False
+    only_open: bool = False
+    answers: str = "worksheet-answers.txt"
+
+    @property
+    def order(self) -> str:
+        """The command that takes the answers in."""
+        return f'boxlore tell --from "{self.answers}" --by "narrator:NAME"'
+
+
+USUAL = WorksheetForm()
+
+
+@dataclass(frozen=True, slots=True)
 class WorksheetLine:
     """One question of the worksheet: its code, the question, what is known so far, how many lines to write on."""
 
@@ -55,12 +97,19 @@ class WorksheetLine:
     asks: str
     known: str = ""
     lines: int = 1
+    field: str = ""
+    is_open: bool = True
+    """Whether nothing sure is told of it yet."""
 
 
-def worksheet_theme(theme: Theme) -> Theme:
-    """The theme for a worksheet: this one with its type made large enough if it is a large-print theme, else ours."""
+def worksheet_theme(theme: Theme, per_page: int = 1) -> Theme:
+    """The theme for a worksheet: this one with its type made large enough if it is a large-print theme, else ours.
+
+    With several pictures a page the type is as small as these need.
+    """
     base = theme if theme.size >= LARGE_PRINT.size else LARGE_PRINT
-    return replace(base, size=max(base.size, SIZE), leading=max(base.leading, LEADING))
+    size = max(base.size, SIZE) if per_page == 1 else PAGE_FORMS[per_page].size
+    return replace(base, size=size, leading=max(base.leading, LEADING))
 
 
 def make_worksheet(
@@ -69,19 +118,23 @@ def make_worksheet(
     printing: Printing,
     prefix: str,
     own: Sequence[OwnQuestion] = (),
+    form: WorksheetForm = USUAL,
 ) -> tuple[bytes, list[Finding]]:
     """The worksheet as a PDF, and findings about what could not be printed.
 
     `pictures` maps `picture_key` to a JPEG; `prefix` is that of the collection's numbers, `own` its own questions.
     """
-    theme = worksheet_theme(printing.theme)
+    theme, layout = worksheet_theme(printing.theme, form.per_page), PAGE_FORMS[form.per_page]
     large = replace(printing, theme=theme)
     with tempfile.TemporaryDirectory(dir=folder_of(pictures)) as folder:
         shelf = Shelf(pictures, Path(folder), [])
-        room = Room(large.room(), HIGH, NUMBER)
+        room = Room(large.room(), HIGH, layout.number)
         data = {
             **shared(large, "worksheet"),
-            "number_wide": NUMBER,
+            "number_wide": layout.number,
+            "per_page": form.per_page,
+            "line": layout.line,
+            "least_picture": layout.picture,
             "words": {
                 "heading": "What do you remember?",
                 "how": "Write on the lines, as much or as little as you like. “I do not know” helps too: "
@@ -90,25 +143,36 @@ def make_worksheet(
                 "by": "Told by",
                 "on": "on",
                 "advice": "For whoever types the answers in",
-                "typing": "Type each answer after its code into a text file, such as A42-W3-B: Anna, and take them in "
-                "with: boxlore tell --from FILE --by narrator:NAME",
+                "typing": f"Type each answer after its code into the file {form.answers}, such as A42-W3-B: Anna, and "
+                "take them in with “Take in”, “Answers on paper”, or with:",
+                "order": form.order,
             },
-            "sheets": [_sheet(record, shelf, room, questions_of(record, prefix, own)) for record in records],
+            "sheets": [
+                _sheet(record, shelf, room, questions_of(record, prefix, own, only_open=form.only_open), form.names)
+                for record in records
+            ],
         }
         pdf, findings = make_pdf("worksheet.typ", data, theme, Path(folder), printing.printed_on)
     return pdf, [*shelf.findings, *findings]
 
 
-def _sheet(record: Record, shelf: Shelf, room: Room, questions: Sequence[WorksheetLine]) -> dict[str, Any]:
+def _sheet(record: Record, shelf: Shelf, room: Room, questions: Sequence[WorksheetLine], names: bool) -> dict[str, Any]:
+    """One item as the template takes it. Without `names` nobody is named, also not for whom the picture is read out."""
     return {
         "number": record.number,
         "reference": isolated(captions.reference(record)),
         "asked": [
-            {"code": line.code, "asks": isolated(line.asks), "known": isolated(line.known), "lines": line.lines}
+            {
+                "code": line.code,
+                "asks": isolated(line.asks),
+                "known": isolated(line.known) if names or line.field != "person" else "",
+                "lines": line.lines,
+                "grows": line.field == "story",
+            }
             for line in questions
         ],
         **figure(with_unnamed(record), shelf, room),
-        "alt": isolated(captions.alt_text(record)),
+        "alt": isolated(captions.alt_text(record if names else replace(record, people=()))),
     }
 
 
@@ -129,26 +193,38 @@ def with_unnamed(record: Record) -> Record:
 _QUESTIONS = (("date", "When was it?"), ("place", "Where was it?"), ("occasion", "What was going on?"))
 
 
-def questions_of(record: Record, prefix: str, own: Sequence[OwnQuestion] = ()) -> list[WorksheetLine]:
+def questions_of(
+    record: Record, prefix: str, own: Sequence[OwnQuestion] = (), *, only_open: bool = False
+) -> list[WorksheetLine]:
     """The questions for one item: people by number, then when, where, what was going on, the collection's own, and
-    room for a story."""
+    room for a story. `only_open` leaves out what is answered."""
+    lines = _all_questions(record, prefix, own)
+    return [line for line in lines if line.is_open] if only_open else lines
 
+
+def _all_questions(record: Record, prefix: str, own: Sequence[OwnQuestion]) -> list[WorksheetLine]:
     def line(field: str, asks: str, known: str = "", lines: int = 1, marker: int = 0) -> WorksheetLine:
-        return WorksheetLine(write_code(CodedLine(record.number, field, marker), prefix), asks, known, lines)
+        code = write_code(CodedLine(record.number, field, marker), prefix)
+        return WorksheetLine(code, asks, known, lines, field, not record.words(field))
 
     front = front_of(record)
     everyone = with_unnamed(record).shown()
     marked = [person for person in everyone if person.number and front is not None and person.scan == front.id]
-    unmarked = captions.listed(captions.names_of([person for person in record.shown() if person not in marked]))
+    others = [person for person in record.shown() if person not in marked]
+    unmarked = captions.listed(captions.names_of(others))
     lines = [
-        line("person", _who(person, len(everyone) > 1), captions.name_of(person), marker=person.number)
+        replace(
+            line("person", _who(person, len(everyone) > 1), captions.name_of(person), marker=person.number),
+            is_open=not person.name or person.unsure,
+        )
         for person in sorted(marked, key=lambda person: person.number)
     ]
     asks = "Who else is in it?" if marked else "Who is in it, from left to right?"
-    lines.append(line("person", asks, unmarked, lines=1 if marked or unmarked else SPARE))
+    who = line("person", asks, unmarked, lines=len(others) or (1 if marked else SPARE))
+    lines.append(replace(who, is_open=not everyone or any(person.unsure for person in others)))
     for name, asks in _QUESTIONS:
         known = {"date": captions.date_line, "place": captions.place_line}.get(name, captions.occasion_line)(record)
-        lines.append(line(name, asks, known))
+        lines.append(line(name, asks, known or captions.bare(record.words(name))))
     for question in own:
         known = captions.bare(record.words(question.field))
         lines.append(line(question.field, question.asks, known, question.lines))
@@ -160,15 +236,17 @@ def _who(person: PersonShown, numbered: bool) -> str:
     return f"Who is number {person.number}?" if person.number and numbered else "Who is it?"
 
 
-def blank_answers(records: Sequence[Record], prefix: str, own: Sequence[OwnQuestion] = ()) -> str:
+def blank_answers(
+    records: Sequence[Record], prefix: str, own: Sequence[OwnQuestion] = (), form: WorksheetForm = USUAL
+) -> str:
     """The text of a file to type the answers into: every code of the worksheet, with its question as a comment."""
     lines = [
         "# Type each answer after its code; leave blank what was left blank. A question mark alone: not known.",
         "# An answer of several lines: begin each further line with a blank.",
-        "# Then: boxlore tell --from THIS-FILE --by narrator:NAME",
+        f"# Then: {form.order}",
     ]
     for record in records:
         lines += ["", f"# {captions.reference(record)}"]
-        for line in questions_of(record, prefix, own):
+        for line in questions_of(record, prefix, own, only_open=form.only_open):
             lines += [f"# {line.asks}{f' We have: {line.known}' if line.known else ''}", f"{line.code}:"]
     return "\n".join(lines) + "\n"

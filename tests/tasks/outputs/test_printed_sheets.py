@@ -17,6 +17,7 @@ from boxlore.tasks.collection.records_for_outputs import Selection, record_of, s
 from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.outputs.printed_sheets import (
     PrintOrder,
+    WorksheetForm,
     labels,
     pixels,
     seen_items,
@@ -97,9 +98,9 @@ def test_the_family_sees_more(opened, tmp_path: Path) -> None:  # type: ignore[n
 def test_two_runs_are_the_same_bytes(opened, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
     order = PrintOrder(selection=Selection(box="1"))
     for make in (sheet, slips, labels, worksheet):
-        make(opened, tmp_path / "a.pdf", order)
-        make(opened, tmp_path / "b.pdf", order)
-        assert (tmp_path / "a.pdf").read_bytes() == (tmp_path / "b.pdf").read_bytes(), make
+        make(opened, tmp_path / "a" / "out.pdf", order)
+        make(opened, tmp_path / "b" / "out.pdf", order)
+        assert (tmp_path / "a" / "out.pdf").read_bytes() == (tmp_path / "b" / "out.pdf").read_bytes(), make
 
 
 def test_a_damaged_scan_is_replaced_and_named(demo: Path, tmp_path: Path) -> None:
@@ -109,6 +110,23 @@ def test_a_damaged_scan_is_replaced_and_named(demo: Path, tmp_path: Path) -> Non
         (tmp_path / "mine" / scan.path).write_bytes(b"\xff\xd8\xff\xe0 no picture")
         made = sheet(collection, tmp_path / "a.pdf", PrintOrder(selection=Selection(box="1")))
     assert [one.message for one in made.findings] == ["The picture of TRA-0001 cannot be shown."]
+
+
+def test_a_worksheet_of_what_is_unanswered_leaves_out_what_is_told(demo: Path, tmp_path: Path) -> None:
+    shutil.copytree(demo, tmp_path / "mine")
+    form, chosen = WorksheetForm(only_open=True), PrintOrder(selection=Selection(items=("TRA-0021",)))
+    with open_collection(tmp_path / "mine") as collection:
+        _, answers = worksheet(collection, tmp_path / "all.pdf", chosen)
+        asked = [line for line in answers.read_text("utf-8").splitlines() if line.startswith("A21-")]
+        _, answers = worksheet(collection, tmp_path / "open.pdf", chosen, form)
+        still = [line for line in answers.read_text("utf-8").splitlines() if line.startswith("A21-")]
+        assert 0 < len(still) < len(asked) and set(still) < set(asked)
+        words = {"W": "Aino Tamm", "D": "1934", "P": "Tallinn", "O": "her birthday", "S": "She was eight."}
+        filled = [f"{line} {words[line.split('-')[1][0]]}\n" for line in still]
+        (tmp_path / "filled.txt").write_text("".join(filled), "utf-8")
+        tell_from(collection, tmp_path / "filled.txt", Telling(source=Source(Said.NARRATOR, "leida")))
+        with pytest.raises(CouldNot, match="nothing is unanswered"):
+            worksheet(collection, tmp_path / "none.pdf", chosen, form)
 
 
 def test_a_filled_worksheet_comes_back(demo: Path, tmp_path: Path) -> None:

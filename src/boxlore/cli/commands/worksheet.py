@@ -10,18 +10,26 @@ from boxlore.cli.paths import GivenPath
 from boxlore.core.findings import several
 from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
-from boxlore.tasks.outputs.printed_sheets import PrintOrder
+from boxlore.tasks.outputs.printed_sheets import PrintOrder, WorksheetForm
 from boxlore.tasks.outputs.printed_sheets import worksheet as make
 
 
 @click.command()
 @click.argument("out", type=GivenPath(dir_okay=False))
+@click.option("--only-open", is_flag=True, help="Ask only what is unanswered, or told as a guess.")
+@click.option(
+    "--per-page", type=click.Choice(["1", "2", "4"]), default="1", show_default=True, help="Photographs on a page."
+)
+@click.option("--names", is_flag=True, help="Print the names that are known; without it nobody is led.")
 @options.printing
 @click.pass_context
 def worksheet(
     ctx: click.Context,
     /,
     out: Path,
+    only_open: bool,
+    per_page: str,
+    names: bool,
     to: str,
     paper: str | None,
     theme: str,
@@ -30,15 +38,19 @@ def worksheet(
     on_day: date | None,
     **chosen: object,
 ) -> None:
-    """Write the narrator's worksheet to OUT (a .pdf): large pictures, ruled lines, a short code at each.
+    """Write the narrator's worksheet to OUT (a .pdf): pictures, ruled lines, a short code at each.
 
+    A photograph and its lines stand together on a page, in type of 20 points; two or four a page have smaller type.
     Beside it goes a text file with every code, to type the answers into; boxlore tell --from takes it in.
     """
     order = PrintOrder(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         collection.over = over
-        printed, answers = make(collection, out, order, progress=bar)
+        form = WorksheetForm(per_page=int(per_page), names=names, only_open=only_open)
+        printed, answers = make(collection, out, order, form, progress=bar)
     talk.say(f"{several(printed.items, 'photograph')} in {printed.path}, for {to}. Type the answers into {answers}.")
+    if only_open and printed.left_out:
+        talk.say(f"{several(printed.left_out, 'item')} left out: without a picture, or with nothing unanswered.")
     if not answers.stem.endswith("-answers"):
         talk.say("An earlier file of answers was written into, and stays: boxlore tell --from takes it in.")
     ctx.exit(talk.say_findings(printed.findings))

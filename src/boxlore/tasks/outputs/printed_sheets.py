@@ -29,7 +29,8 @@ from boxlore.sheets.print_run import Printing
 from boxlore.sheets.slips import make_slips
 from boxlore.sheets.theme import THEMES, Theme, read_theme
 from boxlore.sheets.worksheet import HIGH as WORKSHEET_HIGH
-from boxlore.sheets.worksheet import OwnQuestion, blank_answers, make_worksheet
+from boxlore.sheets.worksheet import USUAL, OwnQuestion, blank_answers, make_worksheet, questions_of
+from boxlore.sheets.worksheet import WorksheetForm as WorksheetForm  # a command makes them
 from boxlore.tasks.collection.gate import Gate
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.output_paths import check_output, check_pdf, is_as_written, write_output
@@ -192,19 +193,30 @@ def labels(collection: Collection, out: Path, order: PrintOrder = PLAIN_ORDER, *
 
 
 def worksheet(
-    collection: Collection, out: Path, order: PrintOrder = PLAIN_ORDER, *, progress: Progress = QUIET
+    collection: Collection,
+    out: Path,
+    order: PrintOrder = PLAIN_ORDER,
+    form: WorksheetForm = USUAL,
+    *,
+    progress: Progress = QUIET,
 ) -> tuple[PrintedOutput, Path]:
-    """The narrator's worksheet, and beside it a text file to type the answers into; a filled one is never touched."""
+    """The narrator's worksheet, and beside it a text file to type the answers into; a filled one is never touched.
+
+    Where only what is unanswered is asked, an item of which nothing is open is left out, and counted.
+    """
     printing, shown, gate = _begun(collection, order, out)
     prefix, own = collection.settings.prefix, own_questions(collection)
-    answers, blank = (
-        _free(collection, out.with_name(f"{out.stem}-answers.txt")),
-        blank_answers(shown, prefix, own).encode(),
-    )
+    asked = [record for record in shown if questions_of(record, prefix, own, only_open=form.only_open)]
+    if not asked:
+        raise CouldNot("Of these photographs nothing is unanswered.", "Choose others, or ask all questions.")
+    printing, shown = with_more(printing, left_out=printing.left_out + len(shown) - len(asked)), asked
+    answers = _free(collection, out.with_name(f"{out.stem}-answers.txt"))
+    form = with_more(form, answers=answers.name)
+    blank = blank_answers(shown, prefix, own, form).encode()
     gate.check_bytes(answers.name, blank)
     room = printing.room(), WORKSHEET_HIGH
     with prepared(collection, map(front_of, shown), room, progress) as pictures:
-        pdf = make_worksheet(shown, pictures, printing, prefix, own)
+        pdf = make_worksheet(shown, pictures, printing, prefix, own, form)
         printed = _written(gate, out, shown, printing, pdf)
     write_output(collection, answers, blank)
     return printed, answers

@@ -78,15 +78,19 @@ def _labels(collection: Collection, answers: FormAnswers, progress: Progress) ->
 
 
 def _worksheet(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
-    from boxlore.tasks.outputs.printed_sheets import PrintOrder, worksheet
+    from boxlore.tasks.outputs.printed_sheets import PrintOrder, WorksheetForm, worksheet
 
     order = PrintOrder(
         to=audience_of(answers), selection=selection_of(answers), paper=answers["paper"], theme=answers["theme"]
     )
     out = path_of(collection, answers["out"], "print/worksheet.pdf")
-    printed, file = worksheet(collection, out, order, progress=progress)
+    form = WorksheetForm(
+        per_page=int(answers["per_page"]), names=answers["names"] == "yes", only_open=answers["asks"] == "open"
+    )
+    printed, file = worksheet(collection, out, order, form, progress=progress)
+    left_out = f", {printed.left_out} left out" if printed.left_out else ""
     return [
-        f"{printed.path}: {several(printed.items, 'photograph')}.",
+        f"{printed.path}: {several(printed.items, 'photograph')}{left_out}.",
         f"Type what comes back into {file}; then “Take in”, “Answers on paper”.",
         *_messages(printed.findings),
     ]
@@ -159,6 +163,11 @@ TASKS = {
             file_blank(collection, "out", "Name of the PDF", "print/worksheet.pdf"),
             FOR,
             *which(),
+            Blank("asks", "What is asked?", "all", choices=(("all", "all"), ("open", "only what is unanswered"))),
+            Blank("per_page", "Photographs on a page", "1", "One has type of 20 points; more have smaller type.",
+                  choices=(("1", "one"), ("2", "two"), ("4", "four"))),
+            Blank("names", "Print the names that are known?", "no", "A name that stands there leads.",
+                  choices=(("no", "no"), ("yes", "yes"))),
             *_paper(collection),
         ],
         _worksheet,
