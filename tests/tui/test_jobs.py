@@ -9,7 +9,7 @@ import pikepdf
 import pytest
 from PIL import Image
 
-from boxlore.core.errors import WrongUse
+from boxlore.core.errors import BoxloreError, WrongUse
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.check import ItemFinding, check, grouped
@@ -76,6 +76,39 @@ def test_what_the_menu_looks_over(folder: Path) -> None:
     assert lines[0].startswith(f"{work}: ") and lines[1].startswith(f"{order}: ")
     assert "TRA-0001" in work.read_text(encoding="utf-8")
     assert list(csv.reader(order.read_text(encoding="utf-8").splitlines()))
+
+
+def test_boxes_are_joined_renumbered_and_closed_up_by_the_menu(folder: Path) -> None:
+    for box in ("4", "5"):
+        start(folder, "without_scan", count="2", box=box)
+    assert (
+        start(folder, "merge", what="5", into="4", do="no")[0] == "This is what would change; nothing is changed yet."
+    )
+    assert start(folder, "merge", what="5", into="4")[0].startswith("Done: merge.")
+    assert start(folder, "renumber", pairs="4=7; 3=4")[0].startswith("Done: renumber.")
+    start(folder, "move", what="TRA-0003", into="4")
+    assert start(folder, "close_up", mark="7")[0].startswith("Done: ")
+    assert start(folder, "close_up", mark="7") == ["Nothing would change."]
+    with open_collection(folder, write=False) as collection:
+        kept = {record.number: record.mark.short for record in records(collection) if record.mark}
+    assert kept == {"TRA-0002": "4/12/1", "TRA-0003": "4/1", "TRA-0004": "7/1", "TRA-0005": "7/2", "TRA-0006": "7/3"}
+
+
+@pytest.mark.parametrize(
+    ("task", "answers", "why"),
+    [
+        ("merge", {"what": "3"}, "It is not said which is put into which"),
+        ("merge", {"what": "3", "into": "3"}, "cannot be put into itself"),
+        ("renumber", {}, "It is not said which get new labels"),
+        ("renumber", {"pairs": "3"}, "“3” is no pair"),
+        ("renumber", {"pairs": "3="}, "“3=” is no pair"),
+        ("close_up", {}, "No box is named"),
+        ("close_up", {"mark": "99"}, "99"),
+    ],
+)
+def test_boxes_that_are_not_named_are_asked_for(folder: Path, task: str, answers: dict[str, str], why: str) -> None:
+    with pytest.raises(BoxloreError, match=why):
+        start(folder, task, **answers)
 
 
 def test_every_task_of_the_menu_begins_with_its_form_and_takes_a_stop(folder: Path) -> None:

@@ -8,6 +8,7 @@ become statements when the collection is opened again.
 import asyncio
 import sys
 import traceback
+from collections.abc import Awaitable, Callable
 from concurrent.futures import Executor, Future, ThreadPoolExecutor
 from contextlib import ExitStack
 from datetime import date
@@ -17,6 +18,7 @@ from typing import Any
 from rich.text import Text
 
 from boxlore.core.errors import BoxloreError, CouldNot
+from boxlore.core.findings import several
 from boxlore.tasks.collection.backups import ListedBackup, has_backups, restore, said
 from boxlore.tasks.collection.last_opened import last_collection, recent_collections, remember
 from boxlore.tasks.collection.opening import DATABASE, Collection, open_collection
@@ -82,7 +84,7 @@ class Boxlore(DrawingApp):
     async def on_mount(self) -> None:
         self._signals.hear(draws=not self.is_headless)
         if self.collection is None:
-            ways = (self.open_folder, self.make_demo, self.restore, self.open_made)
+            ways = (self.open_folder, self.make_demo, self.restore, self.rebuild, self.open_made)
             await self.push_screen(StartScreen(*ways, broken=self._broken, recent=recent_collections()))
         else:
             await self.show_collection(self.collection)
@@ -158,7 +160,7 @@ class Boxlore(DrawingApp):
 
     async def _other_collection(self) -> None:
         """Show the screen on which a collection is opened or started."""
-        ways = (self.open_folder, self.make_demo, self.restore, self.open_made)
+        ways = (self.open_folder, self.make_demo, self.restore, self.rebuild, self.open_made)
         await self.push_screen(StartScreen(*ways, recent=recent_collections()))
 
     async def show_items(self, sitting: Sitting, listing: Listing) -> None:
@@ -191,6 +193,24 @@ class Boxlore(DrawingApp):
 
         await self.push_screen(WorkingScreen("The demonstration", job, lambda: None))
         return ""
+
+    async def rebuild(self, folder: Path, package: Path, again: Callable[[str], Awaitable[None]]) -> None:
+        """Make a collection again from a transfer; it is opened when its report is closed. `again` asks once more."""
+        from boxlore.tasks.archive.rebuild import rebuild
+
+        def job(progress: Progress) -> list[str]:
+            progress.begin("Making it again", 0)
+            rebuilt = rebuild(folder, package)
+            self.made = folder
+            counts = ((rebuilt.items, "item"), (rebuilt.scans, "scan"), (rebuilt.statements, "statement"))
+            return [
+                f"{folder}: {', '.join(several(count, thing) for count, thing in counts)}.",
+                *rebuilt.notes,
+                *[f"The transfer does not hold {path}." for path in rebuilt.missing],
+                "What boxes are made of and where they stand is not in a transfer: “Keep safe” takes it.",
+            ]
+
+        await self.push_screen(WorkingScreen("From a transfer", job, lambda: None, again=again))
 
     async def restore(self, folder: Path) -> str:
         """Ask which backup shall come back, bring it back, and open it when its report is closed. Returns ''."""

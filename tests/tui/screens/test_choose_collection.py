@@ -6,6 +6,10 @@ from pathlib import Path
 import pytest
 from tests.tui.conftest import hands_on
 
+from boxlore.tasks.archive.transfer import transfer
+from boxlore.tasks.collection.opening import open_collection
+from boxlore.tasks.collection.records_for_outputs import records
+
 Run = Callable[..., None]
 
 
@@ -60,6 +64,7 @@ def test_a_collection_is_opened_by_its_folder(run: Run, folder: Path, tmp_path: 
         ("Start", "In which country does the family live?"),
         ("Open", "Open a collection Folder"),
         ("Demonstration", "Folder for it"),
+        ("From a transfer", "Folder of the transfer"),
         ("Bring back a backup", "Folder of the collection"),
     ],
 )
@@ -84,3 +89,27 @@ def test_leaving_by_the_menu(run: Run) -> None:
             assert hands.app.return_value == 0
 
     run(leave())
+
+
+def test_a_collection_is_made_again_from_a_transfer(run: Run, pictured: Path, tmp_path: Path) -> None:
+    with open_collection(pictured) as collection:
+        transfer(collection, tmp_path / "for the archive")
+
+    async def rebuild() -> None:
+        async with hands_on(None) as hands:
+            await hands.press("«t»")
+            await hands.fill("", str(tmp_path / "again"))
+            assert "Name both folders." in hands.text
+            await hands.fill(str(tmp_path / "nowhere"), str(tmp_path / "again"))
+            assert "There is no folder" in hands.text
+            await hands.fill(str(tmp_path), str(tmp_path / "again"))
+            await hands.until("holds no transfer with linked data")
+            await hands.fill(str(tmp_path / "for the archive"), str(tmp_path / "again"))
+            await hands.until("2 items, 1 scan")
+            await hands.press("enter")
+            await hands.until("Tell me about this photograph.")
+            hands.app.close_collections()
+
+    run(rebuild())
+    with open_collection(tmp_path / "again", write=False) as collection:
+        assert [record.number for record in records(collection)] == ["TRA-0001", "TRA-0002"]

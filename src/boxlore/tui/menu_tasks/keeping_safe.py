@@ -4,13 +4,18 @@ from datetime import date, datetime
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import several
+from boxlore.core.originals.moves import Plan
 from boxlore.core.records.marks import KINDS, LOCATION_KINDS
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import Progress
+from boxlore.tasks.originals.housing_now import House
 from boxlore.tui.menu_tasks.task import FormAnswers, Group, Task, file_blank, folder_blank, given_file, parted, path_of
 from boxlore.tui.screens.forms import Blank
 
 SHOWN_STEPS = 40
+
+DO = Blank("do", "Do it?", "yes", choices=(("yes", "yes"), ("no", "show what would change")))
+"""Whether a plan of moves is carried out."""
 
 
 def _housing(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
@@ -81,8 +86,7 @@ def _location(collection: Collection, answers: FormAnswers, progress: Progress) 
 
 def _move(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
     from boxlore.core.originals.moves import move
-    from boxlore.tasks.originals.housing_changes import carry_out
-    from boxlore.tasks.originals.housing_now import check_not_into_itself, house_of, items_named, shown
+    from boxlore.tasks.originals.housing_now import check_not_into_itself, house_of, items_named
 
     what = parted(answers["what"])
     if not what or not answers["into"]:
@@ -91,11 +95,55 @@ def _move(collection: Collection, answers: FormAnswers, progress: Progress) -> l
     target = house.named(answers["into"])
     check_not_into_itself(house, what, target)
     ids = [subject.id for subject in items_named(collection, what)]
-    plan = move(house.holding, ids, target.id, 0)
+    return _planned(collection, house, move(house.holding, ids, target.id, 0), answers)
+
+
+def _merge(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.core.originals.moves import merge
+    from boxlore.tasks.originals.housing_now import house_of
+
+    if not answers["what"] or not answers["into"]:
+        raise WrongUse("It is not said which is put into which.", "Write two marks, such as 3 and 4.")
+    house = house_of(collection)
+    source, into = house.named(answers["what"]).id, house.named(answers["into"]).id
+    return _planned(collection, house, merge(house.holding, source, into, house.inside, house.labels), answers)
+
+
+def _renumber(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.core.originals.moves import relabel
+    from boxlore.tasks.originals.housing_now import house_of
+
+    house = house_of(collection)
+    labels: dict[str, str] = {}
+    for pair in parted(answers["pairs"]):
+        old, equals, new = pair.partition("=")
+        if not equals or not new.strip():
+            raise WrongUse(f"“{pair[:40]}” is no pair.", "Write OLD=NEW, such as 3=4.")
+        labels[house.named(old.strip()).id] = new.strip()
+    if not labels:
+        raise WrongUse("It is not said which get new labels.", "Write OLD=NEW, such as 3=4; 4=3.")
+    return _planned(collection, house, relabel(house.labels, house.inside, labels), answers)
+
+
+def _close_up(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.core.originals.moves import close_up
+    from boxlore.tasks.originals.housing_now import house_of
+
+    if not answers["mark"]:
+        raise WrongUse("No box is named.", "Write its mark: 3, or 3/12 for a folder in it.")
+    house = house_of(collection)
+    return _planned(collection, house, close_up(house.holding, house.named(answers["mark"]).id), answers)
+
+
+def _planned(collection: Collection, house: House, plan: Plan, answers: FormAnswers) -> list[str]:
+    """Carry a plan out, or only show it, as the line `DO` answers. Raises WrongUse for one with problems."""
+    from boxlore.tasks.originals.housing_changes import carry_out
+    from boxlore.tasks.originals.housing_now import shown
+
     steps = [f"  {shown(house, step)}" for step in plan.steps[:SHOWN_STEPS]]
     if len(plan.steps) > SHOWN_STEPS:
         steps.append(f"  … and {len(plan.steps) - SHOWN_STEPS} more.")
-    if answers["do"] != "yes":
+    if answers["do"] != "yes" and not plan.problems:
         return ["This is what would change; nothing is changed yet.", *steps]
     if not carry_out(collection, plan):
         return ["Nothing would change."]
@@ -191,9 +239,37 @@ TASKS = {
         lambda collection: [
             Blank("what", "What is moved?", "", "Numbers or marks with ; between; the mark of a box for all in it."),
             Blank("into", "Into which box or folder?", "", "Its mark, such as 3/12."),
-            Blank("do", "Do it?", "yes", choices=(("yes", "yes"), ("no", "show what would change"))),
+            DO,
         ],
         _move,
+        writes=True,
+    ),
+    "merge": Task(
+        Group.KEEP_SAFE,
+        "Put one box into another",
+        "all that is in it, after what is there",
+        lambda collection: [
+            Blank("what", "Which one?", "", "Its mark: 3, or 3/12 for a folder."),
+            Blank("into", "Into which?", "", "Its mark."),
+            DO,
+        ],
+        _merge,
+        writes=True,
+    ),
+    "renumber": Task(
+        Group.KEEP_SAFE,
+        "New labels for boxes",
+        "all at once; old marks still find them",
+        lambda collection: [Blank("pairs", "Which become which?", "", "OLD=NEW with ; between: 3=4; 4=3."), DO],
+        _renumber,
+        writes=True,
+    ),
+    "close_up": Task(
+        Group.KEEP_SAFE,
+        "Close up a box or folder",
+        "its positions anew from 1",
+        lambda collection: [Blank("mark", "Its mark", "", "3, or 3/12 for folder 12 in box 3."), DO],
+        _close_up,
         writes=True,
     ),
     "lend": Task(

@@ -25,6 +25,9 @@ from boxlore.tui.widgets.plain_text import Line, short
 FolderAction = Callable[[Path], Awaitable[str]]
 """What is done with the folder that was named. Returns what went wrong, or ''."""
 
+Rebuild = Callable[[Path, Path, Callable[[str], Awaitable[None]]], Awaitable[None]]
+"""Makes a collection in a folder from a transfer; the last asks again, and says what was wrong."""
+
 WELCOME = (
     "Boxes of photographs, and someone who still knows.\n\n"
     "Boxlore sits with the two of you: it shows a scan, you ask, and every word is kept beside the number of the "
@@ -44,8 +47,8 @@ class StartScreen(Screen[None]):
     """Offers to start a collection, open one or see the demonstration.
 
     `opened` opens a folder, `demo` makes the demonstration in one, `restore` asks for a backup of one and brings it
-    back; `resumed` is called whenever this screen is on top again and returns what went wrong, or ''. `broken` is a
-    folder that could not be opened, and why.
+    back, `rebuild` makes one in a folder from a transfer; `resumed` is called whenever this screen is on top again and
+    returns what went wrong, or ''. `broken` is a folder that could not be opened, and why.
     """
 
     AUTO_FOCUS = ""
@@ -53,7 +56,8 @@ class StartScreen(Screen[None]):
         ("s,1", "start"),
         ("o,2", "open"),
         ("d,3", "demo"),
-        ("r,4", "restore"),
+        ("t,4", "rebuild"),
+        ("r,5", "restore"),
         ("f1", "guide"),
         ("escape", "more"),
         ("ctrl+q,q", "leave"),
@@ -68,6 +72,7 @@ class StartScreen(Screen[None]):
         opened: FolderAction,
         demo: FolderAction,
         restore: FolderAction,
+        rebuild: Rebuild,
         resumed: Callable[[], Awaitable[str]],
         broken: tuple[Path, str] | None = None,
         recent: Sequence[Path] = (),
@@ -75,6 +80,7 @@ class StartScreen(Screen[None]):
         super().__init__()
         self._recent = list(recent)
         self._opened, self._demo, self._restore, self._resumed = opened, demo, restore, resumed
+        self._rebuild = rebuild
         self._broken = broken
         self._note, self._way_back = Line(id="note"), Line(("  R  ", "bold $primary"), "Bring back a backup\n")
         self._five = Line(
@@ -90,6 +96,7 @@ class StartScreen(Screen[None]):
                 ("  S  ", "bold $primary"), "Start a collection\n",
                 ("  O  ", "bold $primary"), "Open one that is there\n",
                 ("  D  ", "bold $primary"), "See the demonstration: the Tamm and Rourke families\n",
+                ("  T  ", "bold $primary"), "Make one again from a transfer, as an archive has it\n",
             )  # fmt: skip
             yield self._way_back
             yield self._five
@@ -210,6 +217,30 @@ class StartScreen(Screen[None]):
         )
         await Form("The demonstration", [blank], answer).open(self.app)
 
+    async def action_rebuild(self) -> None:
+        """Make a collection again from a transfer, and open it. What was wrong with the folders is said on the form."""
+        blanks = [
+            Blank("package", "Folder of the transfer", "", "It holds a bag, or several; it stays as it is.",
+                  path="folder"),
+            Blank("folder", "Folder for the collection", "~/photographs", "Made if it is not there.", path="folder"),
+        ]  # fmt: skip
+
+        async def answer(answers: dict[str, str]) -> str:
+            if not answers["package"] or not answers["folder"]:
+                return "Name both folders."
+            package = typed_path(answers["package"])
+            if not package.is_dir():
+                return f"There is no folder {package}."
+
+            async def again(fault: str) -> None:
+                filled = [blank.with_answer(answers) for blank in blanks]
+                await Form("From a transfer", filled, answer, fault=fault).open(self.app)
+
+            await self._rebuild(typed_path(answers["folder"]), package, again)
+            return ""
+
+        await Form("From a transfer", blanks, answer).open(self.app)
+
     async def action_restore(self) -> None:
         """Bring a backup back: of the collection that could not be opened, else of one that is named."""
 
@@ -236,6 +267,7 @@ class StartScreen(Screen[None]):
             Choice("start", "Start"),
             Choice("open", "Open"),
             Choice("demo", "Demonstration"),
+            Choice("rebuild", "From a transfer", "made again from what an archive has"),
             Choice("restore", "Bring back a backup", "as the collection was before"),
             Choice("leave", "Leave"),
         ]

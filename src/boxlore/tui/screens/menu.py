@@ -55,9 +55,9 @@ SCREEN: dict[str, tuple[Choice, ...]] = {
     Group.PUT_RIGHT: (
         Choice("check", "Check", "what is missing, what cannot be so"),
         Choice("people", "People", "names, kin, consent, their pictures"),
-        Choice("told_words('place', 'Places')", "Places", "as told; called something else everywhere"),
+        Choice("told_words('place', 'Places')", "Places", "as told; a new name for all"),
         Choice("told_words('occasion', 'Occasions')", "Occasions", "the same"),
-        Choice("events", "What happened when", "weddings, moves, voyages: dates lean on them"),
+        Choice("events", "What happened when", "weddings, moves, voyages"),
         Choice("duplicates", "Perhaps the same person", "proposed, never merged by itself"),
     ),
     Group.KEEP_SAFE: (
