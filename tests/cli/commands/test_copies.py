@@ -65,7 +65,7 @@ def test_no_copy_where_a_scan_of_the_collection_lies(run, demo: Path, tmp_path: 
     home = tmp_path / "home"
     shutil.copytree(demo, home, ignore=shutil.ignore_patterns("pages", "transfer", "copies"))
     assert run("-c", home, "copies", home / "copies", "--item", "TRA-0001")[0] == 0
-    assert run("-c", home, "intake", home / "copies", "--yes")[0] in (0, 1)
+    assert run("-c", home, "intake", home / "copies", "--yes", "--own")[0] in (0, 1)
     assert run("-c", home, "tell", "TRA-0001", "story", "The nets were mended in winter.")[0] == 0
     before = {path: path.read_bytes() for path in (home / "copies").rglob("*.jpg")}
     code, _, err = run("-c", home, "copies", home / "copies", "--item", "TRA-0001")
