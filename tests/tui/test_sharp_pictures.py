@@ -18,8 +18,8 @@ from tests.tui.conftest import Terminal
 from tests.tui.test_terminal_answers import KITTY, XTERM
 
 LAST_QUESTION = b"\x1b[c"
-SENT = re.compile(rb"\x1b_G.*?\x1b\\|\x1bP.*?\x1b\\", re.S)
-BEGUN = re.compile(rb"\x1b(?:[_P](?:(?!\x1b\\).)*)?\Z", re.S)
+BEGINS, ENDS = re.compile(rb"\x1b[_P]"), re.compile(rb"\x1b\\")
+"""Of what is for pictures: APC or DCS, and ST (ECMA-48)."""
 WIDE, HIGH = 9, 18
 """Pixels of a cell, as these answers have it."""
 
@@ -30,6 +30,7 @@ class Drawing(Terminal):
     def __init__(self, answers: str, folder: Path, state: Path) -> None:
         self._answers, self._rest = re.sub(r"\x1b\[6;\d+;\d+t", f"\x1b[6;{HIGH};{WIDE}t", answers).encode(), b""
         self._asked = b""
+        self._open: bytearray | None = None
         self.sent: list[bytes] = []
         super().__init__(
             ["-c", str(folder), "sit", "--narrator", "Leida", "--no-viewing"],
@@ -37,16 +38,31 @@ class Drawing(Terminal):
         )  # fmt: skip
 
     def letters(self, data: bytes) -> bytes:
-        self._asked += data if not self.sent else b""
-        if LAST_QUESTION in self._asked:
-            os.write(self._tty, self._answers)
-            self._asked = b""
-        data = self._rest + data
-        begun = BEGUN.search(data)
-        self._rest = begun[0] if begun else b""
-        data = data[: begun.start()] if begun else data
-        self.sent += SENT.findall(data)
-        return SENT.sub(b"", data)
+        if not self.sent:
+            self._asked += data
+            if LAST_QUESTION in self._asked:
+                os.write(self._tty, self._answers)
+                self._asked = b""
+        letters, data, self._rest = b"", self._rest + data, b""
+        while data:
+            if self._open is None:
+                before, began, data = self._parted(data, BEGINS)
+                letters += before
+                self._open = bytearray(began) if began else None
+            else:
+                inside, ended, data = self._parted(data, ENDS)
+                self._open += inside + ended
+                if ended:
+                    self.sent.append(bytes(self._open))
+                    self._open = None
+        return letters
+
+    def _parted(self, data: bytes, sign: re.Pattern[bytes]) -> tuple[bytes, bytes, bytes]:
+        """What comes before a sign, the sign, and what follows; an ESC at the end may be the beginning of one."""
+        if found := sign.search(data):
+            return data[: found.start()], found[0], data[found.end() :]
+        self._rest = data[-1:] if data.endswith(b"\x1b") else b""
+        return data[: len(data) - len(self._rest)], b"", b""
 
     def kitty_picture(self) -> Image.Image | None:
         """The last picture sent whole, but for markers."""

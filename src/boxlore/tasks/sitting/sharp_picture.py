@@ -4,7 +4,10 @@ Which languages there are, and how a terminal is asked, is `tui/terminal_answers
 `small_picture.Glimpse`, two pixels to a cell.
 """
 
+import sys
 from collections import OrderedDict
+from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass, field
 from enum import StrEnum
 from itertools import count
@@ -100,8 +103,20 @@ class SharpPictures:
         except CouldNot:
             return None
         number = next(self._numbers)
-        sequence = _told(graphics, number, width, height, rgb)
+        with _in_small_turns():
+            sequence = _told(graphics, number, width, height, rgb)
         return SharpPicture(number, width, height, graphics.cell, graphics.language, sequence)
+
+
+@contextmanager
+def _in_small_turns() -> Iterator[None]:
+    """Context: Python's threads take turns ten times as often, so that a key does not wait for a picture."""
+    usual = sys.getswitchinterval()
+    sys.setswitchinterval(usual / 10)
+    try:
+        yield
+    finally:
+        sys.setswitchinterval(usual)
 
 
 def pixels_of(graphics: Graphics, columns: int, rows: int) -> tuple[int, int]:
