@@ -28,8 +28,9 @@ from boxlore.core.dates.grammar import Grammar, NoForm
 from boxlore.core.dates.lexer import Token, balanced, lex
 from boxlore.core.dates.lexicon import ANY_LANGUAGE, Node, Sense
 from boxlore.core.dates.proposing import proposed
+from boxlore.core.dates.regnal import regnal_year
 from boxlore.core.dates.relative import is_running
-from boxlore.core.dates.spelling import repairs
+from boxlore.core.dates.spelling import as_meant, repairs
 from boxlore.core.dates.unread_words import asked_for_event, told_from
 from boxlore.core.errors import TextFault
 
@@ -49,6 +50,7 @@ _ASKED = {
 }
 """Kinds of words with which nothing is read, and what is said then."""
 
+_RANGING = ("until", "dash", "to", "to_open")
 _QUALIFYING = ("about", "doubt", "query")
 _HEMISPHERES = frozenset(("south", "north"))
 _NO_COMMA_AFTER = ("comma", "between", "before", "at_latest", "after", "at_earliest", "either", "about", "doubt")
@@ -91,12 +93,25 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         tokens, context = _hemisphere(tokens, context)
     if outcome := _decided(_ways(tokens), context):
         return outcome
+    if reign := regnal_year(words):
+        return Outcome(standard.parsed(reign))
     return (
-        asked_for_event(tokens, words)
+        _as_meant(words, context, own)
+        or asked_for_event(tokens, words)
         or _repaired(tokens, words, own, context)
         or told_from(tokens, words)
         or proposed(tokens, words, context, lambda stretch: _decided(_ways(stretch), context))
     )
+
+
+def _as_meant(words: str, context: DateContext, own: Node | None) -> Outcome | None:
+    """What it would be with brackets within words left out, and digits for letters that look like them; that is
+    asked."""
+    meant = as_meant(words)
+    outcome = understood(meant, context, own) if meant != words else None
+    if outcome is None or outcome.edtf is None:
+        return outcome
+    return outcome._replace(ask=outcome.ask or f"“{context.text}”: is {display(outcome.edtf)} meant?")
 
 
 def _repaired(tokens: list[Token], words: str, own: Node | None, context: DateContext) -> Outcome | None:
@@ -183,7 +198,7 @@ def _decided(choices: list[list[Sense]], context: DateContext) -> Outcome | None
     outcomes: dict[str, Outcome] = {}
     none: Outcome | None = None
     order = False
-    for senses in choices:
+    for senses in _with_all_operators(choices):
         expression = _read(senses, context)
         if expression is None:
             continue
@@ -204,6 +219,25 @@ def _decided(choices: list[list[Sense]], context: DateContext) -> Outcome | None
     if len(outcomes) > 1:
         return _several(list(outcomes), order, context)
     return next(iter(outcomes.values()), none)
+
+
+def _with_all_operators(choices: list[list[Sense]]) -> list[list[Sense]]:
+    """The choices, but where a word may be “from” or add nothing and stands before a qualifier, those with “from”: the
+    qualifier is of the first date only (“von ca. 1917 bis 1919”)."""
+    if len(choices) < 2:
+        return choices
+    first = {choice[0].kind for choice in choices}
+    if not {"from", "noise"} <= first:
+        return choices
+    ranges = [
+        choice
+        for choice in choices
+        if choice[0].kind == "from"
+        and len(choice) > 1
+        and choice[1].kind in _QUALIFYING
+        and any(sense.kind in _RANGING for sense in choice)
+    ]
+    return ranges or choices
 
 
 def _most_doubtful(outcomes: dict[str, Outcome]) -> dict[str, Outcome]:

@@ -37,6 +37,7 @@ class Assembly(Gathered):
         self.pending = 0
         self.latest = ""
         self.dashed = False
+        self.sign = ""
 
     def run(self, at: int) -> tuple[Partial | None, int]:
         """The partial date that begins at a sense, and where it ends; None if there is none, or its slots do not
@@ -58,6 +59,7 @@ class Assembly(Gathered):
             elif at == begin or at + 1 >= count or not self._filler(kind, senses[at + 1], senses[at + 2 : at + 3]):
                 break
             else:
+                self.sign = kind
                 at += 1
         if at == begin:
             return None, at
@@ -139,7 +141,7 @@ class Assembly(Gathered):
         """Put a sense into its slot; False where the slot is taken."""
         if not SLOTS[sense.kind](self, sense.value):
             return False
-        self.pending = 0
+        self.pending, self.sign = 0, ""
         return True
 
     def _day(self, value: tuple[int, int]) -> bool:
@@ -185,6 +187,7 @@ class Assembly(Gathered):
         if self.date.season or self.date.month or self.date.feast:
             return False
         self.date.season, self.latest = value, "month"
+        self.date.year_apart = bool(self.date.year) and self.sign == "comma"
         return True
 
     def _feast(self, value: str) -> bool:

@@ -112,6 +112,10 @@ def reckoned(rule: Reckoning, year: int, hemisphere: str = "north") -> list[str]
         case ("easter span", int(first), int(last)):
             sunday = easter(year)
             return [f"{sunday + timedelta(first)}/{sunday + timedelta(last)}"]
+        case ("easter weeks", int(before), int(after)):
+            return [
+                f"{easter(year) + timedelta(first)}/{easter(year) + timedelta(first + 6)}" for first in (after, before)
+            ]
         case ("hebrew", int(month), int(day), int(days)):
             return _of_calendar(
                 [

@@ -107,7 +107,7 @@ HOLIDAYS: tuple[HolidayRow, ...] = (
     (("advent", "adventszeit"), "", 1583, 0, ("advent", 0), "from its first Sunday to Christmas Eve"),
     (("lent", "fastenzeit", "carême", "cuaresma", "quaresima"), "", 1583, 0, ("easter span", -46, -1), "Ash Wednesday to Holy Saturday"),
     (("holy week", "karwoche", "semaine sainte", "semana santa", "settimana santa"), "", 1583, 0, ("easter span", -7, -1), "Palm Sunday to Holy Saturday"),
-    (("easter week",), "", 1583, 0, ("easter span", 0, 6), "from Easter Sunday on"),
+    (("easter week",), "", 1583, 0, ("easter weeks", -7, 0), "from Easter Sunday on, or the one before, as many say"),
     (("low sunday",), "", 1583, 0, ("easter", 7), _EASTER),
     (("rogation sunday",), "", 1583, 0, ("easter", 35), _EASTER),
     (("shrove monday", "rosenmontag", "collop monday"), "", 1583, 0, ("easter", -48), _EASTER),

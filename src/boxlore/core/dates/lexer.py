@@ -69,6 +69,10 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
     root, at, count = lexicon.trie(), 0, len(pieces)
     while at < count:
         piece, group, start, end = pieces[at]
+        if len(piece) == 2 and piece in POSTMARK_MONTHS and (month := _of_postmark(pieces, at, text)):
+            tokens.append(Token(month, start, end))
+            at += 1
+            continue
         if own is None and (simple := _simple(pieces, at, root)):
             tokens.append(Token(simple, start, end))
             at += 1
@@ -205,6 +209,25 @@ def _word_or_number(words: str, text: str, pieces: list[Piece], at: int, root: N
     if roman and following == at + 1 and (roman > 12 or text[start:end].isupper() or _between_day_and_year(pieces, at)):
         senses = (*senses, Sense("roman", roman))
     return senses or _NAME, following
+
+
+POSTMARK_MONTHS = dict(zip("ja fe mr ap my ju jy au sp oc no de".split(), range(1, 13), strict=True)) | {
+    "jl": 7,
+    "jn": 6,
+}
+"""Months as British postmarks have them (common practice, no source): JY is July, JU is June."""
+
+
+def _of_postmark(pieces: list[Piece], at: int, text: str) -> Senses | None:
+    """`3 JY 1911`, `JY 3 11`: two capital letters with numbers about them are a month."""
+    piece, _, start, end = pieces[at]
+    month = POSTMARK_MONTHS.get(piece)
+    if month is None or not text[start:end].isupper():
+        return None
+    about = [pieces[beside][1] if 0 <= beside < len(pieces) else "" for beside in (at - 1, at + 1, at + 2)]
+    between = about[:2] == ["digits", "digits"] and len(pieces[at - 1][0]) < 3
+    before = about[1:] == ["digits", "digits"] and len(pieces[at + 1][0]) < 3
+    return (Sense("month", month),) if between or before else None
 
 
 _SHARED_END = "kuu"

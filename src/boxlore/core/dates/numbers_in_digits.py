@@ -69,7 +69,7 @@ def compound(piece: str) -> tuple[Sense, ...]:
     if len(parts) == 1:
         return _dates([_day(parts[0][:4], parts[0][4:6], parts[0][6:])])
     if len(parts) == 3:
-        return _three(parts)
+        return (*_three(parts), *_three_years(parts, piece))
     if piece[-1] == ".":
         return _three([*parts, ""])
     if len(parts[1]) == 4 or (len(parts[0]) < 3 and ("'" in piece or int(parts[0]) <= 12)):
@@ -126,6 +126,16 @@ def _three(parts: list[str]) -> tuple[Sense, ...]:
     if day_first is None or month_first is None or parts[0] == parts[1]:
         return _dates([day_first or month_first])
     return (Sense("dates", day_first.ordered("dmy")), Sense("dates", month_first.ordered("mdy")))
+
+
+def _three_years(parts: list[str], piece: str) -> tuple[Sense, ...]:
+    """`1936/7/8` may be three years as well."""
+    if "/" not in piece or len(parts[0]) != 4 or not "".join(parts[1:]).isdigit() or len(parts[1]) != 1:
+        return ()
+    first = int(parts[0])
+    if [int(part) for part in parts[1:]] != [(first + 1) % 10, (first + 2) % 10]:
+        return ()
+    return (Sense("years", (first, first + 2)),)
 
 
 def _two(year: str, last: str, piece: str) -> tuple[Sense, ...]:

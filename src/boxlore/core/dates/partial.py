@@ -25,7 +25,8 @@ class Partial:
     `order` how numerals were taken (dmy, mdy); `ask` a question of its own; `assumed` that the century of a decade
     was not said; `hundreds` that it ends in 00s; `no_year` that the teller said there is none; `year_from_right` that
     the year was told with the date after it; `plain_year` the year that a word for years stands with: “in the years
-    1930 to 1938” is no decade; `is_ordinal` that the day was told as an ordinal: “the first or second week of June”.
+    1930 to 1938” is no decade; `is_ordinal` that the day was told as an ordinal: “the first or second week of June”;
+    `year_apart` that a season follows its year behind a comma: “1946, the cold winter” may have begun the year before.
     """
 
     # Defaults stand in the class: a date has two or three slots filled of these, and thousands are made.
@@ -57,6 +58,7 @@ class Partial:
     year_from_right: bool = False
     plain_year: str = ""
     is_ordinal: bool = False
+    year_apart: bool = False
 
     def copy(self) -> "Partial":
         """Another one with the same slots."""

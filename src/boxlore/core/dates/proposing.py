@@ -9,6 +9,7 @@ What always holds: no proposal is a reading (`edtf` is None); a piece with a yea
 without any piece are proposed nothing.
 """
 
+import re
 from collections.abc import Callable
 
 from boxlore.core.dates import edtf as standard
@@ -40,6 +41,9 @@ _PART = frozenset(("comma", "dash", "noise", "query"))
 
 _PASSED_OVER = frozenset(("noise",))
 
+_YEAR_WITHIN = re.compile(r"(?<!\d)1[89]\d\d(?!\d)|(?<!\d)20\d\d(?!\d)")
+"""The year in what is no date by its form: `negative 1938/17`."""
+
 MOST_WORDS = 12
 """The longest piece that is looked for."""
 
@@ -50,9 +54,9 @@ MOST_NAMED = 3
 
 def proposed(tokens: list[Token], words: str, context: DateContext, decided: Decided) -> Outcome | None:
     """The question whether a piece of these words is the date; None where there is none."""
-    if not any(map(_is_datable, tokens)):
-        return None
-    pieces, read = _pieces(tokens, decided)
+    pieces, read = _pieces(tokens, decided) if any(map(_is_datable, tokens)) else ([], set())
+    if not pieces:
+        pieces = [(year,) for year in dict.fromkeys(_YEAR_WITHIN.findall(words))]
     with_year = {text: None for texts in pieces for text in texts if not text.startswith("XXXX")}
     choices = list(with_year) or [text for texts in pieces for text in texts]
     choices = list(dict.fromkeys((*_whole(tokens, decided, choices), *choices)))[:MOST_CHOICES]
@@ -163,7 +167,7 @@ def _left_over(tokens: list[Token], read: set[int], words: str) -> list[str]:
             continue
         _close(run, runs, words)
     _close(run, runs, words)
-    return runs
+    return runs if runs != [words] else []
 
 
 def _close(run: list[Token], runs: list[str], words: str) -> None:

@@ -6,6 +6,7 @@ computer detection and correction of spelling errors*, 1964). The first letter s
 are exchanged or it is a consonant that is left out (“autum”): so “Mary” is no month.
 """
 
+import re
 from functools import cache
 
 from boxlore.core.dates.lexer import Token
@@ -13,6 +14,25 @@ from boxlore.core.dates.lexicon import Node, trie
 
 FEWEST_LETTERS = 5
 """Shorter words have neighbours everywhere; four letters are enough where two are exchanged (“Juen”)."""
+
+_WITHIN = re.compile(r"(?<=\w)\[(\w+)\]|\[(\w+)\](?=\w)")
+_LIKE_A_YEAR = re.compile(r"(?<![\w/.-])[0-9lIiOoQSsBbgqZz|]{4}(?!\w)")
+_LOOKALIKES = str.maketrans("lIi|OoQSsBbgqZz", "111100055869922")
+_YEAR = re.compile("(?:1[89]|20)[0-9]{2}")
+
+
+def as_meant(words: str) -> str:
+    """The words with what somebody added in brackets within a word (`19[3]8`, `Sep[tember]`) and with letters that look
+    like digits in a year (`l938`, `19O8`) as digits; the same words where there is neither."""
+    joined = _WITHIN.sub(lambda match: match[1] or match[2], words)
+    return _LIKE_A_YEAR.sub(_as_digits, joined)
+
+
+def _as_digits(match: re.Match[str]) -> str:
+    digits = match[0].translate(_LOOKALIKES)
+    told = sum(letter.isdigit() for letter in match[0])
+    return digits if told > 1 and _YEAR.fullmatch(digits) else match[0]
+
 
 _VOWELS = "aeiouyäöüõåæø"
 _NOT_REPAIRED = frozenset(("noise", "undated", "life", "name"))

@@ -55,6 +55,8 @@ def _unmarked(date: Partial, context: DateContext, pick: int) -> str:
     if date.season:
         if not year:
             raise NoSuchDate(f"In which year was that {SEASON_NAMES[date.season]}?")
+        if pick and _may_begin_before(date, context):
+            year = f"{int(year) - 1:04d}"
         return f"{year}-{date.season + (8 if context.hemisphere == 'south' else 0)}"
     if date.grouping:
         return f"{year}-{date.grouping}"
@@ -255,7 +257,17 @@ def question(date: Partial, context: DateContext) -> str:
         return "In which year?"
     if date.old_style and not date.day:
         return "On which day, old style?"
+    if _may_begin_before(date, context):
+        return (
+            f"“{context.text}”: the {SEASON_NAMES[date.season]} that began in that year, or the one that ended in it?"
+        )
     return _weekday_question(date, context)
+
+
+def _may_begin_before(date: Partial, context: DateContext) -> bool:
+    """Whether a season over New Year was told beside a year, which may be that in which it ended."""
+    over_new_year = 22 if context.hemisphere == "south" else 24
+    return date.year_apart and date.season == over_new_year and date.year.isdigit() and len(date.year) == 4
 
 
 def _century_question(date: Partial, context: DateContext) -> str:
@@ -309,4 +321,4 @@ def choices_of(date: Partial, context: DateContext) -> int:
         return 2
     if date.feast and not date.month:
         return 1 + len(_feast(date, context, year_of(date, 0), 0).alternatives)
-    return 1
+    return 2 if _may_begin_before(date, context) else 1

@@ -1,0 +1,39 @@
+"""Years of a reign, as deeds and backs of old prints have them: `4 Geo. V` is the fourth year from the accession on.
+
+Accessions of the kings and queens of Great Britain since 1760: from memory. The second year begins on the first
+anniversary of the accession.
+"""
+
+import re
+from datetime import date, timedelta
+
+_ACCESSIONS = {
+    "geo iii": (1760, 10, 25, 60), "geo iv": (1820, 1, 29, 11), "will iv": (1830, 6, 26, 7), "vict": (1837, 6, 20, 64),
+    "edw vii": (1901, 1, 22, 10), "geo v": (1910, 5, 6, 26), "edw viii": (1936, 1, 20, 1), "geo vi": (1936, 12, 11, 16),
+    "eliz ii": (1952, 2, 6, 71),
+}  # fmt: skip
+"""Year, month, day, and how many years of the reign were begun."""
+
+_NAMES = {"george": "geo", "william": "will", "wm": "will", "victoria": "vict", "vic": "vict", "edward": "edw",
+          "elizabeth": "eliz"}  # fmt: skip
+_REGNAL = re.compile(
+    r"(?:in (?:the )?)?(?:regnal year )?([0-9]{1,2})(?:st|nd|rd|th)?(?: year)?(?: of)? "
+    r"(geo(?:rge)?|will(?:iam)?|wm|vict?(?:oria)?|edw(?:ard)?|eliz(?:abeth)?)\b\.? ?([ivx]*)\.?",
+    re.IGNORECASE,
+)
+
+
+def regnal_year(words: str) -> str:
+    """The EDTF of a year of a reign; empty for other words, and for a year that the reign did not have."""
+    match = _REGNAL.fullmatch(words)
+    if match is None:
+        return ""
+    name = match[2].lower()
+    key = f"{_NAMES.get(name, name)} {match[3].lower()}".strip()
+    year, month, day, years = _ACCESSIONS.get(key, (0, 0, 0, 0))
+    nth = int(match[1])
+    if not 1 <= nth <= years:
+        return ""
+    following = [date(*row[:3]) for row in _ACCESSIONS.values() if row[:3] > (year, month, day)]
+    last = min([date(year + nth, month, day) - timedelta(1), *following])
+    return f"[{date(year + nth - 1, month, day)}..{last}]"
