@@ -17,8 +17,9 @@ from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.progress import QUIET
 from boxlore.tasks.collection.records_for_outputs import Selection, records
 from boxlore.tasks.telling.statements import Teller, Telling
-from boxlore.tui.menu_tasks.table import TASKS
+from boxlore.tui.menu_tasks.table import TASKS, of_group
 from boxlore.tui.menu_tasks.task import Group, selection_of
+from boxlore.tui.screens.menu import GROUPS, LAST, SCREEN, THIS
 
 
 def start(collected: Path, task: str, /, **answers: str) -> list[str]:
@@ -119,6 +120,15 @@ def test_every_task_of_the_menu_begins_with_its_form_and_takes_a_stop(folder: Pa
             assert len({blank.name for blank in blanks}) == len(blanks)
             assert all(not blank.choices or blank.text in dict(blank.choices) for blank in blanks), task.name
     assert {task.group for task in TASKS.values()} == set(Group) - {Group.SIT}
+
+
+def test_no_hint_of_the_menu_is_cut_short() -> None:
+    """Within 80 columns a card has 70: a sign and the key, the names in a column, the hints (`screens/cards`)."""
+    cards = [[*GROUPS, *LAST], *([*SCREEN.get(group, ()), *of_group(group).values()] for group in Group), SCREEN[THIS]]
+    for card in cards:
+        names = max(len(line.name) for line in card)
+        for line in card:
+            assert 5 + names + 3 + len(line.about) <= 70, f"{line.name}: {line.about}"
 
 
 RECEIPT = "Number,Identifier,Title,Accession number,The archive's reference,Remarks\nTRA-0002,,,2026-7,MS-7/2,\n"

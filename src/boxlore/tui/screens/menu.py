@@ -44,8 +44,8 @@ GROUPS: tuple[Choice, ...] = (
 SCREEN: dict[str, tuple[Choice, ...]] = {
     Group.SIT: (
         Choice("course", "This sitting", "agreement, rest, recording, close"),
-        Choice("tellers", "Who tells now", "somebody else; answers given to her"),
-        Choice("asking", "What to ask", "notes for next time, faces without a name"),
+        Choice("tellers", "Who tells now", "somebody else; earlier answers"),
+        Choice("asking", "What to ask", "notes, faces without a name"),
         Choice("next_open", "The next with open questions", "Ctrl+N"),
         Choice("viewing", "Page for the teller", "its address and code"),
         Choice("find", "List and find", "F3"),

@@ -73,7 +73,7 @@ class FrontScreen(Screen[None]):
             first,
             Choice("next", "The next with open questions", "after the one where you stopped" if stopped else ""),
             Choice("box", "The same box on", f"{row.mark}, and what lies with it" if row.mark else ""),
-            Choice(ASK, f"What to ask {teller}", "notes for next time, faces without a name"),
+            Choice(ASK, f"What to ask {teller}", "notes, faces without a name"),
             Choice(LIST, "A list", "find words, a number, a box"),
         ]
         if not row.mark:

@@ -119,7 +119,7 @@ async def _prepare(host: StepsHost) -> None:
             "narrator", "Who tells?", sitting.narrator, "One at a time; another who is present changes what is said."
         ),
         Blank("interviewer", "Who asks?", sitting.interviewer),
-        Blank("place", "Where?", "", "“The narrator’s home” is enough; no street."),
+        Blank("place", "Where?", "", "“The teller’s home” is enough; no street."),
         Blank(
             "terms", "Read this out; then write what was agreed", "", f"“{course.READ_OUT}”  Write {terms}; or words."
         ),
