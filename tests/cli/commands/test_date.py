@@ -44,7 +44,7 @@ def test_in_a_collection_its_day_order_holds(run, tmp_path) -> None:  # type: ig
 
 
 LEANING = [  # options, words, what is answered of the family's dates (reckoned by hand)
-    (["--narrator", "Leida Tamm"], "when I was six", "1926~"),
+    (["--narrator", "Leida Tamm"], "when I was six", "[1926-03-04..1927-03-03]"),
     ([], "when I was six", "no date: When were you born?"),
     (["--item", "TRA-0001"], "on her 21st", "1931"),
     ([], "on her 21st", "no date: Who was that"),

@@ -64,7 +64,7 @@ FAMILY = [
     ("when Ruth was five", "1935~"),
     ("when Ruth was 5", "1935~"),
     ("when Ruth was about twenty-one", "1951~"),
-    ("when Aunt Aino was ten", "1930~"),
+    ("when Aunt Aino was ten", "[1930-05..1931-05]"),
     ("the year after the wedding", "1953~"),
     ("the year of the wedding", "1952~"),
     ("the summer Joe came home", "1946-22~"),
@@ -80,7 +80,8 @@ FAMILY = [
 
 @pytest.mark.parametrize(("words", "edtf"), FAMILY)
 def test_ages_and_events_of_the_family(words: str, edtf: str) -> None:
-    """Reckoned from the person's or the event's own date, about (our convention)."""
+    """Reckoned from the person's or the event's own date, about (our convention);
+    an age of somebody whose day of birth is known is the days from one birthday to the day before the next."""
     assert read(words, PhraseSettings(), KNOWN).to_json()["edtf"] == edtf
 
 

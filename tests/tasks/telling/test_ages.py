@@ -49,7 +49,7 @@ def item_with(collection: Collection, *people: str) -> tuple[Teller, Subject]:
 
 
 TOLD = [  # who is in the picture, what Leida says, EDTF, the question
-    ((), "when I was six", "1926~", None),
+    ((), "when I was six", "[1926-03-04..1927-03-03]", None),
     ((), "on my 21st birthday", "1941-03-04", None),
     (("Aino Tamm",), "aged 5", "1915~", None),
     (("Aino Tamm",), "on her 21st", "1931", None),

@@ -8,7 +8,7 @@ from collections.abc import Callable
 
 from boxlore.core.dates.context import DateContext, NoSuchDate
 from boxlore.core.dates.lexer import Token
-from boxlore.core.dates.relative import at_age, birthday, in_years
+from boxlore.core.dates.relative import about_age, at_age, birthday, in_years
 
 _AGE = frozenset(
     "when was aged at_years years_old birthday possessive i they about about_behind noise unit comma doubt or "
@@ -51,8 +51,11 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
         return None
 
     def reckoned(birth: str) -> str:
-        texts = [reckon(birth, value) for value, _ in numbers]
-        return texts[0] if len(texts) == 1 else f"[{','.join(texts)}]"
+        values = [value for value, _ in numbers]
+        if reckon is at_age and len(values) == 2 and values[1] == values[0] + 1:
+            return at_age(birth, *values)
+        texts = [reckon(birth, value) for value in values]
+        return texts[0] if len(texts) == 1 else f"[{','.join(map(_within_a_list, texts))}]"
 
     return reckoned(_born(born, unknown, kinds, text, context) or _of_the_pictured(text, context, reckoned))
 
@@ -69,7 +72,13 @@ def _reckoner(kinds: set[str], numbers: set[str], born: bool, count: int) -> Cal
     if "ordinal" in numbers:
         return None
     aged = "aged" in kinds or {"when", "was"} <= kinds or {"at_years", "years_old"} <= kinds
-    return at_age if aged or (person and "was" in kinds) else None
+    if not aged and not (person and "was" in kinds):
+        return None
+    return about_age if kinds & {"about", "about_behind", "doubt"} else at_age
+
+
+def _within_a_list(text: str) -> str:
+    return text.strip("[]").replace("/", "..")
 
 
 def _born(born: list[str], unknown: list[Token], kinds: set[str], text: str, context: DateContext) -> str:

@@ -30,7 +30,7 @@ from boxlore.core.dates.lexicon import ANY_LANGUAGE, Node, Sense
 from boxlore.core.dates.proposing import proposed
 from boxlore.core.dates.regnal import regnal_year
 from boxlore.core.dates.relative import is_running
-from boxlore.core.dates.spelling import as_meant, repairs
+from boxlore.core.dates.spelling import as_meant, months_mended, repairs
 from boxlore.core.dates.unread_words import asked_for_event, told_from
 from boxlore.core.errors import TextFault
 
@@ -91,17 +91,26 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
             return Outcome(None, ask.format(words))
     if kinds & _HEMISPHERES:
         tokens, context = _hemisphere(tokens, context)
-    if outcome := _decided(_ways(tokens), context):
+    outcome = _decided(_ways(tokens), context)
+    if outcome and outcome.edtf:
         return outcome
     if reign := regnal_year(words):
         return Outcome(standard.parsed(reign))
     return (
-        _as_meant(words, context, own)
+        outcome
+        or _as_meant(words, context, own)
         or asked_for_event(tokens, words)
         or _repaired(tokens, words, own, context)
         or told_from(tokens, words)
-        or proposed(tokens, words, context, lambda stretch: _decided(_ways(stretch), context))
+        or _proposed(tokens, words, context, own)
     )
+
+
+def _proposed(tokens: list[Token], words: str, context: DateContext, own: Node | None) -> Outcome | None:
+    """The question whether a piece of these words is the date, a month's name with a slip among them."""
+    if mended := months_mended(tokens, words):
+        tokens, words = lex(mended, own), mended
+    return proposed(tokens, words, context, lambda stretch: _decided(_ways(stretch), context))
 
 
 def _as_meant(words: str, context: DateContext, own: Node | None) -> Outcome | None:

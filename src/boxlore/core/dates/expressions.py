@@ -180,6 +180,8 @@ def _span(whole: Expression, context: DateContext, pick: int) -> str:
         season.years, season.year = (int(first.year), int(last.year)), ""
         return written(season, context, pick)
     begin, end = _ends(whole, context, pick)
+    if first.feast and end.isdigit() and begin == f"{int(end) - 1:04d}-12-31":
+        end = f"{end}-01-01"  # “New Year’s Eve 1929 into 1930” is one night
     return begin if begin == end else f"{begin}/{end}"
 
 

@@ -17,7 +17,8 @@ _ACCESSIONS = {
 _NAMES = {"george": "geo", "william": "will", "wm": "will", "victoria": "vict", "vic": "vict", "edward": "edw",
           "elizabeth": "eliz"}  # fmt: skip
 _REGNAL = re.compile(
-    r"(?:in (?:the )?)?(?:regnal year )?([0-9]{1,2})(?:st|nd|rd|th)?(?: year)?(?: of)? "
+    r"(?:in )?(?:the )?(?:regnal year )?([0-9]{1,2})(?:st|nd|rd|th)?(?: year)?(?: of)? (?:(?:the )?reign of )?"
+    r"(?:king |queen )?"
     r"(geo(?:rge)?|will(?:iam)?|wm|vict?(?:oria)?|edw(?:ard)?|eliz(?:abeth)?)\b\.? ?([ivx]*)\.?",
     re.IGNORECASE,
 )

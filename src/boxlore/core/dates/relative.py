@@ -147,22 +147,47 @@ def of_event(text: str, unit: str, season: int, context: DateContext) -> str:
     return f"{first}~"
 
 
-def at_age(born: str, years: int) -> str:
-    """About the year in which someone is so many years old; the years between for a birth that is known loosely."""
+def at_age(born: str, years: int, last_years: int = 0) -> str:
+    """The days on which someone is so many years old: from the birthday to the day before the next, where the birth is
+    known to the day or the month. About the year for a year of birth; the years between for a looser one. `last_years`
+    is the later of two ages, one after the other (“five or six”)."""
+    until = (last_years or years) + 1
+    first, last = _birth(born)
+    if last.year > first.year or first.month != last.month:
+        return _about_age(first, last, years, until - 1)
+    if first == last:
+        begin, following = _later(first, years), _later(last, until)
+        return f"[{begin}..{from_number(to_number(*following) - 1)}]"
+    return f"[{first.year + years:04d}-{first.month:02d}..{first.year + until:04d}-{first.month:02d}]"
+
+
+def about_age(born: str, years: int) -> str:
+    """About the year in which someone is about so many years old."""
+    return _about_age(*_birth(born), years, years)
+
+
+def _about_age(first: Day, last: Day, years: int, last_years: int) -> str:
+    if last.year > first.year:
+        return f"{first.year + years}/{last.year + last_years}"
+    begin, end = (_middle_year(first, last, age) for age in (years, last_years))
+    return f"{begin}~" if begin == end else f"[{begin}~,{end}~]"
+
+
+def _middle_year(first: Day, last: Day, years: int) -> int:
+    """The year in the middle of the days that somebody may be so old."""
+    return from_number((to_number(*_later(first, years)) + to_number(*_later(last, years + 1)) - 1) // 2).year
+
+
+def _birth(born: str) -> tuple[Day, Day]:
     first, last = bounds(born)
     if last.year - first.year > 10:
         raise NoSuchDate("When exactly was the birth? It is only known within many years.")
-    if last.year > first.year:
-        return f"{first.year + years}/{last.year + years}"
-    middle = (to_number(*_later(first, years)) + to_number(*_later(last, years + 1)) - 1) // 2
-    return f"{from_number(middle).year}~"
+    return first, last
 
 
 def in_years(born: str, decade: int) -> str:
     """`in her twenties`: from the birthday that begins the ten years to the one that ends them."""
-    first, last = bounds(born)
-    if last.year - first.year > 10:
-        raise NoSuchDate("When exactly was the birth? It is only known within many years.")
+    first, last = _birth(born)
     return f"{first.year + decade}/{last.year + decade + 10}"
 
 

@@ -15,6 +15,9 @@ from boxlore.core.dates.lexicon import Node, trie
 FEWEST_LETTERS = 5
 """Shorter words have neighbours everywhere; four letters are enough where two are exchanged (“Juen”)."""
 
+FEWEST_LETTERS_OF_A_MONTH = 6
+"""Among other unknown words, so that “Marta” is no month."""
+
 _WITHIN = re.compile(r"(?<=\w)\[(\w+)\]|\[(\w+)\](?=\w)")
 _LIKE_A_YEAR = re.compile(r"(?<![\w/.-])[0-9lIiOoQSsBbgqZz|]{4}(?!\w)")
 _LOOKALIKES = str.maketrans("lIi|OoQSsBbgqZz", "111100055869922")
@@ -47,6 +50,19 @@ def repairs(tokens: list[Token], words: str) -> list[str]:
     start, end = unknown[0].start, unknown[0].end
     slip = words[start:end].lower()
     return [f"{words[:start]}{word}{words[end:]}" for word in _known_words_near(slip)] if slip.isalpha() else []
+
+
+def months_mended(tokens: list[Token], words: str) -> str:
+    """The text with its one slip of a month's name mended, among other words that are unknown (“Ruth in Septmber
+    1938”); empty where there is none, or several."""
+    mended = [
+        f"{words[: token.start]}{month}{words[token.end :]}"
+        for token in tokens
+        if token.senses[0].kind == "name" and token.end - token.start >= FEWEST_LETTERS_OF_A_MONTH
+        for month in _known_words_near(words[token.start : token.end].lower())
+        if any(sense.kind == "month" for sense in trie().following[month].senses)
+    ]
+    return mended[0] if len(mended) == 1 else ""
 
 
 def _known_words_near(slip: str) -> list[str]:
