@@ -128,7 +128,8 @@ def ours(path: str) -> bool:
     """Whether a path of the toolkit belongs to a property that the copy has anew or without, or is bookkeeping."""
     names = {name for name, _ in CAPTION.xmp} | set(CAPTION.remove) | {"xmpNote:HasExtendedXMP"}
     name = re.split(r"[\[/]", path.split(" ", 1)[1])[0]
-    return not name or name in names or bool(re.search("gps|latitude|longitude|coordinate", path, re.IGNORECASE))
+    is_of_place = re.search("gps|latitude|longitude|coordinate|[:/](?:geo|wgs84)\\w*:", path, re.IGNORECASE)
+    return not name or name in names or bool(is_of_place)
 
 
 def pixels(data: bytes) -> bytes:

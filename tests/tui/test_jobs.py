@@ -281,3 +281,17 @@ def test_the_intake_form_asks_what_becomes_of_backs_whose_fronts_are_here(folder
     unsure = start(folder, "intake", path=str(tmp_path / "tuesday"))
     assert unsure[0] == "1 file: 1 unsure." and "say whether such backs join" in unsure[1]
     assert start(folder, "intake", path=str(tmp_path / "tuesday"), backs="join") == ["1 file: 1 joined."]
+
+
+def test_the_intake_form_asks_whether_what_boxlore_made_itself_is_taken(folder: Path) -> None:
+    """The same choice as `--own`; an album among the files is said so too, and what is no picture is refused."""
+    start(folder, "copies")
+    start(folder, "sheet")
+    (folder / "print/notes.gif").write_bytes(b"GIF89a")
+    lines = start(folder, "intake", path=str(folder / "print"))
+    assert lines[0] == "1 file: 1 refused, 1 own." and "notes.gif cannot be opened" in lines[1]
+    assert "album.pdf" in lines[2] and len(lines) == 3
+    lines = start(folder, "intake", path=str(folder / "copies"))
+    assert lines[0] == "2 files: 1 own." and "no scans, for Boxlore made them itself" in lines[1]
+    assert "say that they are taken too" in lines[1]
+    assert start(folder, "intake", path=str(folder / "copies"), own="yes")[0] == "2 files: 1 taken."

@@ -35,6 +35,7 @@ def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -
         folder=answers["folder"],
         found_in=answers["found_in"],
         backs=answers["backs"],
+        own=answers["own"] == "yes",
     )
     results = intake.take_in(collection, plan, options, progress)
     if not progress.stopped():
@@ -43,7 +44,8 @@ def _take_in(collection: Collection, answers: FormAnswers, progress: Progress) -
     results += intake.not_taken(collection, given.refused)
     lines = [f"{several(len(files), 'file')}: {counted(Counter(result.state for result in results))}."]
     lines += [f"{Path(result.key).name}: {result.why}" for result in results if result.state == "refused"]
-    lines += [line for line in [intake.own_line(results)] if line]
+    if own_line := intake.own_line(results):
+        lines.append(f"{own_line} Take the folder in again, and say that they are taken too, if you want them.")
     unsure = [result.why for result in results if result.state == "unsure"]
     lines += [f"{why} Take the folder in again, and say whether such backs join." for why in unsure]
     lines += [f"{number}: {finding.message}" for number, finding in damaged]
@@ -137,6 +139,8 @@ TASKS = {
                   choices=(("ask", "name the unsure ones"), ("join", "all join"), ("apart", "items of their own"))),
             Blank("copy", "Where do the scans stay?", "copy",
                   choices=(("copy", "copied into the collection"), ("place", "where they are now"))),
+            Blank("own", "What Boxlore made of scans itself?", "no", "Such as copies, pages, packages.",
+                  choices=(("no", "not taken"), ("yes", "taken too"))),
         ],
         _take_in,
         writes=True,
