@@ -25,6 +25,12 @@ from boxlore.formats import exif, iim, picture_files, places_in_texts, xmp, xmp_
 from boxlore.formats.xmp_names import LANG, RDF, XML, clark_name
 
 WROTE = "boxlore:wrote"
+STRUCK = "boxlore:struck"
+"""Which words had been struck when the copy was written, as a digest of what tells the strikes, never of the words.
+
+What another program has put into a copy that was written before a strike may be the struck words, in any field and in
+any shape, and nobody can tell any more: so it is not kept.
+"""
 DIGITS = 8
 _ONE_DIGEST = re.compile(r"[0-9a-f]+")
 REPEATABLE = frozenset({(2, 25), (2, 80), (2, 122)})
@@ -34,16 +40,26 @@ OF_DATE_AND_PLACE = (*sorted(iim.NAMED_PLACES), (2, 55), (2, 60))
 """Datasets that say when and where (IIM 4.2, chapter 6)."""
 
 _BY_IDENTIFIER = frozenset({xmp_merging.REGIONS, xmp_merging.FACES})
-_BOOKKEEPING = frozenset({WROTE, "xmp:MetadataDate"})
+_BOOKKEEPING = frozenset({WROTE, STRUCK, "xmp:MetadataDate"})
 """What these took the place of says nothing to a person."""
 _DAY = "Exif DateTimeOriginal"
 _SHOWN = 80
 """Letters of a text that a sentence shows."""
 
 
-def signed(embedding: Embedding) -> Embedding:
-    """The same, with what we write into the copy; nothing of it where all other metadata goes."""
-    return embedding if embedding.drop_text else _with_digests(embedding, _digests(embedding))
+def signed(embedding: Embedding, tombs: Iterable[str] = ()) -> Embedding:
+    """The same, with what we write into the copy, and which strikes it has heard of, by the ids of what was struck;
+    nothing of it where all other metadata goes."""
+    if embedding.drop_text:
+        return embedding
+    if strikes := " ".join(sorted(tombs)):
+        embedding = replace(embedding, xmp=(*embedding.xmp, (STRUCK, Text(_digest(STRUCK, strikes)))))
+    return _with_digests(embedding, _digests(embedding))
+
+
+def struck_since(embedding: Embedding, said: str) -> bool:
+    """Whether words were struck since a copy was written. `said` is its STRUCK, '' if it has none."""
+    return dict(embedding.xmp).get(STRUCK, Text(said)) != Text(said)
 
 
 def over_our_own(embedding: Embedding, copy: BinaryIO, scan: BinaryIO) -> tuple[Embedding, list[str]]:

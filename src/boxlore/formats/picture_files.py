@@ -217,6 +217,11 @@ def identifier_in(packet: bytes) -> str:
     return xmp.values(xmp.tree(packet)).get("dc:identifier", "")
 
 
+def strikes_in(packet: bytes) -> str:
+    """Which strikes the caption of an XMP packet has heard of (see `additions.STRUCK`), '' where it says none."""
+    return xmp.values(xmp.tree(packet)).get("boxlore:struck", "")
+
+
 def unreadable_packet(packet: bytes) -> list[str]:
     """As `unreadable`, for the XMP packet of a sidecar file."""
     return xmp_strict.faults(packet)

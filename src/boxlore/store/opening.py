@@ -7,7 +7,7 @@ URI, `immutable=1`).
 
 import sqlite3
 import threading
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from pathlib import Path
 from typing import Concatenate, ParamSpec, Protocol, Self, TypeVar
 
@@ -260,6 +260,10 @@ class Store:
     def struck(self) -> set[tuple[str, str]]:
         """(subject, field) of all struck statements, so that nothing read in from a file brings them back."""
         return self._ask(queries.struck)
+
+    def tombs_about(self, subjects: Iterable[str]) -> list[str]:
+        """Ids of the statements that were struck of these items and scans, or of what belongs to no single item."""
+        return self._ask(queries.tombs_about, subjects)
 
     def last_acts(self, limit: int = 50) -> list[ActDone]:
         """The last acts that are no undo or redo, newest first."""

@@ -5,7 +5,7 @@
 
 import json
 import sqlite3
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from itertools import groupby
 
 from boxlore.core.fields.fixity import FIXITY_WORDS, FixityEvent, FixityRun
@@ -130,6 +130,13 @@ def history(db: sqlite3.Connection, subject: str, field: str) -> list[Past]:
 def struck(db: sqlite3.Connection) -> set[tuple[str, str]]:
     """(subject, field) of everything that was struck."""
     return set(db.execute("SELECT subject, field FROM tombstone"))
+
+
+def tombs_about(db: sqlite3.Connection, subjects: Iterable[str]) -> list[str]:
+    """Ids of the statements that were struck of these items and scans, or of what belongs to no single item."""
+    rows = db.execute("SELECT statement, subject_kind, subject FROM tombstone ORDER BY statement")
+    asked = set(subjects)
+    return [ident for ident, kind, subject in rows if subject in asked or kind not in ("item", "scan")]
 
 
 def last_time(db: sqlite3.Connection) -> str:

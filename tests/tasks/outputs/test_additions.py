@@ -13,9 +13,14 @@ import pyexiv2
 import pytest
 from tests.tasks.outputs.test_copies import FRONT, ON, SETTINGS, scan, take, tell, telling
 
+from boxlore.core.errors import WrongUse
+from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection, start
+from boxlore.tasks.collection.output_paths import COPIES_LIST
 from boxlore.tasks.outputs.copies import Copied, copies
+from boxlore.tasks.outputs.copies_being_made import FILE_NAME
 from boxlore.tasks.scans.pairing import Planned, ScanSide
+from boxlore.tasks.strike import strike_out, targets_everywhere
 from boxlore.tasks.telling.undoing import Done, Steps
 
 
@@ -45,8 +50,9 @@ def read(path: Path) -> dict[str, Any]:
         return {**image.read_xmp(), **image.read_iptc(), **image.read_exif()}
 
 
-def made(folder: Path, **more: Any) -> Copied:
+def made(folder: Path, *, over: bool = False, **more: Any) -> Copied:
     with open_collection(folder, write=False, on_day=ON) as collection:
+        collection.over = over
         return next(iter(copies(collection, folder.parent / "copies", **more)))
 
 
@@ -59,6 +65,12 @@ def take_back(folder: Path, name: str, words: str) -> None:
     with telling(folder) as (collection, _, item):
         told = [kept.statement for kept in collection.store.history(item.id, name) if kept.statement.words == words]
         Steps(collection).withdraw(Done(told[-1].act, "a word", item.id), undoes=False)
+
+
+def strike(folder: Path, words: str) -> None:
+    """As `boxlore strike everywhere any --words`."""
+    with open_collection(folder, on_day=ON) as collection:
+        strike_out(collection, [target.statement for target in targets_everywhere(collection, words)[0]])
 
 
 KEPT: list[tuple[str, dict[str, Any], str, Any]] = [
@@ -217,3 +229,80 @@ def test_a_caption_beside_its_copy_keeps_what_was_added_and_another_file_is_left
         words.write_text(foreign, "utf-8")
         copied, text = beside()
         assert (copied.state, text) == ("refused", foreign)
+
+
+ADDED_BY_ANOTHER: list[tuple[str, dict[str, Any]]] = [
+    ("xmp", {"Xmp.dc.subject": ["nets", "poles", "boats"]}),
+    ("xmp", {"Xmp.lr.hierarchicalSubject": ["sea|boats"]}),
+    ("xmp", {"Xmp.photoshop.Headline": "The boats!"}),
+    ("xmp", {"Xmp.dc.title": {'lang="x-default"': "Nets drying", 'lang="fr"': "Bateaux, boats"}}),
+    ("xmp", {"Xmp.iptcExt.ArtworkOrObject[1]/Iptc4xmpExt:AOStyle": "boats"}),
+    ("iptc", {"Iptc.Application2.Keywords": ["nets", "boats"]}),
+    ("iptc", {"Iptc.Application2.Writer": ["boats"]}),
+    ("exif", {"Exif.Photo.UserComment": "charset=Ascii boats"}),
+]
+
+
+@pytest.mark.parametrize(("part", "written"), ADDED_BY_ANOTHER)
+def test_words_that_were_struck_do_not_stay_as_anothers(part: str, written: dict[str, Any], home: Path) -> None:
+    """Another program wrote the same word, before or after it was told, in any field and shape."""
+    made(home)
+    edit(copy_of(home), **{part: written})
+    tell(home, "keyword", "boats")
+    assert "what it added was kept." in made(home).why
+    strike(home, "boats")
+    copied = made(home)
+    assert copied.state == "refused" and "what it added may be what was struck." in copied.why
+    assert "say --over to replace it" in copied.why
+    assert made(home, over=True).state == "written"
+    assert b"boats" not in copy_of(home).read_bytes() and "boats" not in str(read(copy_of(home)))
+    edit(copy_of(home), xmp={"Xmp.dc.subject": ["aunt"]})
+    assert "what it added was kept." in made(home).why  # what is added after the strike stays
+    assert read(copy_of(home))["Xmp.dc.subject"] == ["nets", "poles", "aunt"]
+
+
+def test_a_strike_reaches_a_copy_that_nobody_changed_and_leaves_those_of_other_items(
+    home: Path, tmp_path: Path
+) -> None:
+    take(home, Planned(key="quay", sides=(ScanSide(scan(tmp_path / "quay_f.jpg", shade=9)),), box="1", folder="2"))
+    tell(home, "keyword", "boats")
+    made(home)
+    with open_collection(home, write=False, on_day=ON) as collection:
+        list(copies(collection, home.parent / "copies"))
+    second = copy_of(home).with_name("TRA-0002_f.jpg")
+    edit(second, xmp={"Xmp.dc.subject": ["aunt"]})
+    strike(home, "boats")
+    with open_collection(home, write=False, on_day=ON) as collection:
+        first, other = copies(collection, home.parent / "copies")
+    assert first.state == "written" and b"boats" not in copy_of(home).read_bytes()
+    assert "what it added was kept." in other.why and read(second)["Xmp.dc.subject"] == ["aunt"]
+
+
+@pytest.mark.parametrize("longest", [0, 100])
+@pytest.mark.parametrize("part", ["xmp", "iptc", "exif"])
+def test_nothing_that_another_program_added_is_in_a_copy_for_outside(part: str, longest: int, home: Path) -> None:
+    """A copy for outside that was changed is refused, and replaced on wish; names that nobody told stay out too."""
+    made(home, to=To.OUTSIDE, longest=longest)
+    target = copy_of(home) if not longest else copy_of(home).with_name("TRA-0001_f_100.jpg")
+    added = {
+        "xmp": {"Xmp.dc.subject": ["Ilse Living"], "Xmp.lr.hierarchicalSubject": ["family|Ilse Living"]},
+        "iptc": {"Iptc.Application2.Keywords": ["Ilse Living"]},
+        "exif": {"Exif.Photo.UserComment": "charset=Ascii Ilse Living"},
+    }
+    edit(target, **{part: added[part]})
+    copied = made(home, to=To.OUTSIDE, longest=longest)
+    assert copied.state == "refused" and "may not be for outside" in copied.why
+    assert made(home, to=To.OUTSIDE, longest=longest, over=True).state == "written"
+    assert b"Ilse" not in target.read_bytes()
+    assert made(home, to=To.OUTSIDE, longest=longest).state == "same"
+
+
+def test_a_changed_copy_of_the_family_is_not_taken_for_one_for_outside(home: Path) -> None:
+    made(home)
+    edit(copy_of(home), xmp={"Xmp.dc.subject": ["Ilse Living"]})
+    with pytest.raises(WrongUse, match="holds copies for family"):
+        made(home, to=To.OUTSIDE)
+    for listed in (COPIES_LIST, FILE_NAME):
+        (home.parent / "copies" / listed).unlink(missing_ok=True)
+    copied = made(home, to=To.OUTSIDE)
+    assert copied.state == "refused" and "may not be for outside" in copied.why

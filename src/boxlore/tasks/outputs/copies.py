@@ -10,7 +10,7 @@ import hashlib
 import io
 import os
 import tempfile
-from collections.abc import Iterator
+from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from itertools import islice
@@ -80,6 +80,7 @@ class CopyRun:
     gate: Gate
     known: dict[str, CopyLine]
     being_made: BeingMade
+    tombs_about: Callable[[Iterable[str]], list[str]]
     over: bool = False
     """Whether a file in the way that we did not write is replaced."""
     scan_folders: frozenset[Path] = frozenset()
@@ -89,7 +90,8 @@ class CopyRun:
         """What the copy carries; for a newly encoded one with how it was made, how it was turned, and its size."""
         scan = replace(job.scan, width=size[0], height=size[1]) if size[0] else job.scan
         context = replace(self.source, made=made, turned=turned, drop_text=self.takes_bare(job.scan))
-        return additions.signed(embedding_of(job.record, scan, context))
+        subjects = (job.record.id, *(each.id for each in job.record.scans))
+        return additions.signed(embedding_of(job.record, scan, context), self.tombs_about(subjects))
 
     def takes_bare(self, scan: ScanFile) -> bool:
         """Whether a copy takes a scan's picture alone: for outside, and where what its file says was struck."""
@@ -193,6 +195,7 @@ def run_of(seen: AudienceView, out: Path, longest: int) -> CopyRun:
         gate=Gate(seen),
         known=known,
         being_made=being_made,
+        tombs_about=collection.store.tombs_about,
         over=collection.over,
         scan_folders=frozenset(folder.resolve() for folder in folders),
     )
@@ -322,7 +325,7 @@ def _whole(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str) -> _Made:
         return _Made(copy, "same", why, shortened)
     with _opened(target) as there:
         ours = _is_ours(there, job.record.number) and not picture_files.same_picture(source, there, embedding)
-        if ours and not (run.over and embedding.drop_text):
+        if ours and not (run.over and _additions_go(there, embedding)):
             return _over(run, there, source, embedding, copy)
     _refuse_another(run, target)
     return _Made(
@@ -333,12 +336,8 @@ def _whole(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str) -> _Made:
 def _over(run: CopyRun, there: BinaryIO, scan: BinaryIO, embedding: Embedding, copy: str) -> _Made:
     """A copy of ours that another program has changed: the caption put right in it, its additions kept."""
     target = run.out / copy
-    if embedding.drop_text:
-        why = "may not be for outside" if run.to.is_public else "may be what was struck"
-        raise CouldNot(
-            f"{target} was changed by another program, and what it added {why}.",
-            "Move the file away, or say --over to replace it.",
-        )
+    if _additions_go(there, embedding):
+        raise _not_kept(run, target)
     anew, replaced = additions.over_our_own(embedding, there, scan)
     rewritten = picture_files.rewrite(there, anew)
     why = " ".join(["Another program has changed this copy; what it added was kept.", *dict.fromkeys(replaced)])
@@ -346,6 +345,20 @@ def _over(run: CopyRun, there: BinaryIO, scan: BinaryIO, embedding: Embedding, c
         return _Made(copy, "same", why, additions=True)
     digest = _write(run, rewritten, there, copy, anew, ours_alone=False)
     return _Made(copy, "written", why, additions=True, sha256=digest)
+
+
+def _additions_go(there: BinaryIO, embedding: Embedding) -> bool:
+    """Whether what another program added to a copy of ours must not be kept."""
+    said = picture_files.read(there).xmp.get(additions.STRUCK, "")
+    return embedding.drop_text or additions.struck_since(embedding, said)
+
+
+def _not_kept(run: CopyRun, target: Path) -> CouldNot:
+    why = "may not be for outside" if run.to.is_public else "may be what was struck"
+    return CouldNot(
+        f"{target} was changed by another program, and what it added {why}.",
+        "Move the file away, or say --over to replace it.",
+    )
 
 
 REPLACED = "It took the place of another file."
@@ -453,7 +466,7 @@ def _encoded(run: CopyRun, job: CopyJob, path: Path, scan: BinaryIO) -> _Made:
     if target.is_file() and target.read_bytes() == data:
         return _Made(copy, "same", why, how="encoded")
     with _opened(target) as there:
-        if _is_ours(there, job.record.number) and not (run.over and embedding.drop_text):
+        if _is_ours(there, job.record.number) and not (run.over and _additions_go(there, embedding)):
             return replace(_over(run, there, scan, embedding, copy), how="encoded")
     _refuse_another(run, target)
     run.being_made.write(copy, hashlib.sha256(data).hexdigest(), run.to)
@@ -502,8 +515,12 @@ def _sidecar_over(run: CopyRun, job: CopyJob, scan: BinaryIO, words: Path) -> tu
     """The caption beside a copy with what another program put into it. Raises CouldNot where it is not ours."""
     try:
         packet = words.read_bytes()
+        embedding = run.embedding(job)
         if picture_files.identifier_in(packet) == job.record.number:
-            return additions.over_our_sidecar(run.embedding(job), packet, scan)
+            if not additions.struck_since(embedding, picture_files.strikes_in(packet)):
+                return additions.over_our_sidecar(embedding, packet, scan)
+            if not run.over:
+                raise _not_kept(run, words)
     except (ByteFault, OSError):
         pass  # it is in the way, whatever it is
     _refuse_another(run, words)

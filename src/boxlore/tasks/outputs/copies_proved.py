@@ -18,7 +18,7 @@ from boxlore.disk.digests import sha256_of
 from boxlore.disk.regular_file import open_regular
 from boxlore.disk.writing import could_not
 from boxlore.formats import picture_files
-from boxlore.formats.additions import WROTE
+from boxlore.formats.additions import STRUCK, WROTE
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
 from boxlore.tasks.collection.records_for_outputs import seen_by
@@ -134,7 +134,7 @@ def _strictly(run: CopyRun, line: CopyLine) -> Iterator[Finding]:
 
 
 def _caption(run: CopyRun, line: CopyLine, job: CopyJob) -> Iterator[Finding]:
-    apart = set(_apart(run.out / line.copy, run.embedding(job), beside=line.how == "sidecar")) - {WROTE}
+    apart = set(_apart(run.out / line.copy, run.embedding(job), beside=line.how == "sidecar")) - {WROTE, STRUCK}
     if line.how == "encoded":
         apart -= OF_THE_ENCODING
     if said := sorted(apart - {ALWAYS_NEWER}):
