@@ -116,6 +116,12 @@ vincent vince
 virginia ginny
 walter wally walt
 wilhelmina mina minnie willa
+harriet hattie hettie
+wilfred wilf
+percival percy perce
+peregrine perry
+beatrice bea
+григории гриша
 william bill billy will willie liam villem
 winifred win winnie freda
 zsofia zsofi

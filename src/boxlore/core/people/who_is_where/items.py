@@ -110,8 +110,10 @@ def _add(reader: Reader, person: Placed, words: Sequence[Element], *, is_name: b
     """One person at the place told before the words, or who the one described before is."""
     if reader.identifies:
         described = reader.items[-1]
-        described.person = replace(person, note=_all_notes(described.person, person.note))
+        unsure = person.unsure or described.person.unsure
+        described.person = replace(person, note=_all_notes(described.person, person.note), unsure=unsure)
         described.is_name, described.is_described, reader.identifies = is_name, False, False
+        described.definite = "" if is_name else described.definite
         reader.identified = not is_name
         return
     if reader.identified and is_name and not reader.joined and not reader.place_since:

@@ -37,6 +37,7 @@ from functools import lru_cache
 from boxlore.core.people.names.reader import NOTHING_KNOWN, read_name
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.traditions import KnownNames
+from boxlore.core.people.who_is_where.all_accounted import ask_of_unaccounted
 from boxlore.core.people.who_is_where.apposition import joined_to_names
 from boxlore.core.people.who_is_where.item_words import (
     before_place,
@@ -86,10 +87,17 @@ def read_who(text: str, known: KnownNames = NOTHING_KNOWN) -> WhoTold:
     for at, element in enumerate(elements):
         _take(reader, element, elements[at + 1 :])
     end_item(reader)
-    items = joined_to_names(reader.items)
+    items = joined_to_names(reader.items) or _nobody_told(reader.text)
     ask_of_doubtful(items, known)
+    ask_of_unaccounted(items, known)
     share_family(items, known)
     return WhoTold(tuple(in_order(items, reader.rtl_groups, reader.totals)), reader.placed)
+
+
+def _nobody_told(text: str) -> list[Item]:
+    """All the words as one question, where nobody was made of them: so that they stay, and are no person's name."""
+    asks = f"Who is meant by “{text}”?"
+    return [Item(Placed(text, 0, asks=asks, is_person=False), "")] if any(map(str.isalpha, text)) else []
 
 
 def _is_number(element: Element) -> bool:
@@ -212,8 +220,9 @@ def _names_nobody(reader: Reader) -> bool:
 def _end_header(reader: Reader) -> None:
     """The words that only open a list: they name nobody, and take no place in it."""
     if begins_remark(reader.words) or _names_nobody(reader):  # `In the boat: Anna and Tom`
-        reader.ahead.note = reader.text[reader.words[0].start : reader.words[-1].end]
-        reader.words = []
+        last = (*reader.words, *reader.aside)[-1]  # `Boy with the hoop: Tom`
+        reader.ahead.note = reader.text[reader.words[0].start : last.end]
+        reader.words, reader.aside = [], []
         return
     already = len(reader.items)
     absent, names = is_absent(reader.words), reader.words[1:]

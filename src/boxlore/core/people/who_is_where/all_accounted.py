@@ -1,0 +1,125 @@
+"""Whether every word of an answer is accounted for: people are made without a question only where that is so.
+
+A word of a name is accounted for if it is a known part of names, a word of the tables (a title, kin, a particle, a
+suffix), or has the shape of a family name behind one that is. What is not:
+
+- a word written large that nobody knows, before a given name: `Batsman Cyril Dawes`, `Bäckermeister Kurt Lohse`;
+- a genitive, or a family in the plural: `Gerald's wedding`, `The Plumbs of Kaitangata`;
+- one word alone that nobody knows, beside something that asks: of `Rover, Hettie's dog` it may be the dog.
+
+Such words ask and make nobody. Doubt goes over `and` and `with` to whoever is joined to them (`Hettie and Gerald's
+wedding`), for there the grammar of the answer is in doubt too; a comma stops it.
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from itertools import pairwise
+
+from boxlore.core.people.names import lists_table as lists
+from boxlore.core.people.names.parts import Tradition
+from boxlore.core.people.names.reader import read_name
+from boxlore.core.people.names.tokens import CALLED, Token, tokens_of, written
+from boxlore.core.people.names.traditions import KnownNames
+from boxlore.core.people.names.words_table import KIN_WORDS, SUFFIXES, TITLES
+from boxlore.core.people.who_is_where import position_words_table as table
+from boxlore.core.people.who_is_where.item_words import is_noun_of_one
+from boxlore.core.people.who_is_where.order import Item
+from boxlore.core.people.who_is_where.small_words_table import ARTICLES
+from boxlore.core.statements import fold
+
+_FAMILY_FIRST = frozenset(
+    {
+        Tradition.HUNGARIAN,
+        Tradition.CHINESE,
+        Tradition.JAPANESE,
+        Tradition.KOREAN,
+        Tradition.VIETNAMESE,
+        Tradition.MAORI,
+        Tradition.ARABIC,
+    }
+)
+_GIVEN_ELSEWHERE = frozenset().union(
+    lists.SPANISH_GIVEN, lists.PORTUGUESE_GIVEN, lists.ITALIAN_GIVEN, lists.HUNGARIAN_GIVEN, lists.ICELANDIC_GIVEN,
+    lists.RUSSIAN_GIVEN, lists.JAPANESE_GIVEN,
+)  # fmt: skip
+
+
+def ask_of_unaccounted(items: Sequence[Item], known: KnownNames) -> None:
+    """Let each name of which a word is not accounted for ask, and whoever is joined to it; nobody is made of them."""
+    names = [item for item in items if item.is_name and item.person.is_person]
+    doubted = {id(item) for item in names if _is_doubtful(item, known)}
+    for at, item in enumerate(items):
+        letters = item.is_name and all(token.is_initial for token in tokens_of(item.person.words))
+        if letters and not any(following.joined == "and" for following in items[at + 1 : at + 2]):
+            doubted.add(id(item))  # `P.` of `P., N. and B. Sorrel`
+        if item.person.words.count("'s ") > 1 and not item.is_name:
+            question = f"Who are “{item.person.words}”?"
+            item.person = replace(item.person, asks=question, is_person=False)
+    for before, item in pairwise(items):
+        if item.joined in ("and", "with") and id(item) in doubted:
+            doubted.add(id(before))
+    if doubted or any(item.person.asks and item.width and not item.is_several for item in items):
+        doubted |= {id(item) for item in names if not (item.person.note or _is_surely_known(item, known))}
+    for item, following in pairwise(items):
+        described = not item.is_name and is_noun_of_one(item.person.words)
+        if described and following.is_name and not following.joined and item.part == following.part:
+            question = f"Is “{item.person.words}” {following.person.words}?"  # `Boy on the pony - Cyril`
+            item.person = replace(item.person, asks=question, is_person=False)
+    for item in items:
+        if id(item) in doubted and item.is_name:
+            proposal = _understood(item, known)
+            question = f"“{item.person.words}”: who is that{proposal}?"
+            item.person, item.is_name = replace(item.person, asks=question, is_person=False), False
+
+
+def _is_doubtful(item: Item, known: KnownNames) -> bool:
+    """Whether a word of the name is surely no part of one, as far as is known."""
+    tokens = tokens_of(item.person.words)
+    first = tokens[0]
+    if any(token.plain.endswith("'s") for token in tokens):
+        return True
+    if first.plain in ARTICLES and not first.is_given and len(tokens) > 2 and tokens[2].is_small:
+        return True  # `The Plumbs of Kaitangata`
+    if len(tokens) > 1 and _is_of_several(first):
+        return True  # `Brothers Perce`
+    if len(tokens) == 1 and fold(item.person.note) in KIN_WORDS and not _is_known(first, known):
+        return first.plain[-1] in "iy" and f"{first.plain[:-1]}a" in CALLED  # `Jan, brat Marii`
+    return len(tokens) > 1 and not _is_known(first, known) and tokens[1].is_given and not _family_leads(item, known)
+
+
+def _is_surely_known(item: Item, known: KnownNames) -> bool:
+    """Whether a word of the name is known, or the whole is of a people that has its own shape of names."""
+    is_known = any(_is_known(token, known) for token in tokens_of(item.person.words))
+    return is_known or read_name(item.person.words, known).tradition in _FAMILY_FIRST
+
+
+def _is_known(token: Token, known: KnownNames) -> bool:
+    """Whether a word is a part of names by knowledge or by the tables."""
+    plain = token.plain
+    if token.is_given or token.is_initial or known.is_given(plain) or known.is_family(plain):
+        return True
+    is_title = all(part in TITLES for part in plain.split("-"))
+    return plain in _WORDS_OF_NAMES | _GIVEN_ELSEWHERE or token.is_particle or token.is_capitals or is_title
+
+
+def _is_of_several(token: Token) -> bool:
+    """`Brothers`, `Vennad`: a word of several people, which stands before names and is none."""
+    is_noun = table.NOUNS.get(token.plain) == "many" and not token.is_given
+    return is_noun and token.plain not in _WORDS_OF_NAMES
+
+
+_WORDS_OF_NAMES = frozenset({*TITLES, *KIN_WORDS, *SUFFIXES, *ARTICLES, *table.BEFORE_A_NAME})
+
+
+def _family_leads(item: Item, known: KnownNames) -> bool:
+    """Whether the name is of a people that tells the family name first, or has it before a comma."""
+    parts = read_name(item.person.words, known)
+    return parts.tradition in _FAMILY_FIRST or "," in item.person.words or bool(parts.kin or parts.title)
+
+
+def _understood(item: Item, known: KnownNames) -> str:
+    """`: Cyril Dawes` of `Batsman Cyril Dawes`, as a proposal; empty where nothing of it is surely a name."""
+    tokens = tokens_of(item.person.words)
+    if len(tokens) > 1 and not _is_known(tokens[0], known) and tokens[1].is_given:
+        return f": {written(tokens[1:])}"
+    return ""
