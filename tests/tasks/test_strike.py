@@ -110,6 +110,7 @@ def test_digits_in_ids_and_times_are_not_taken_for_the_words(bare: Callable[[int
 
 
 WHAT_TO_DO = [
+    ("print/worksheet-answers-2.txt", "which you may edit"),
     ("collection.sqlite", "Keep the file"),
     ("collection.sqlite-wal", "Keep the file"),
     ("scans/TRA-0001_f.jpg", "Keep the file"),

@@ -153,8 +153,8 @@ def add_places(db: sqlite3.Connection, rows: Iterable[list[str]]) -> None:
 
 
 def add_names_of_tables(db: sqlite3.Connection) -> None:
-    """Add the names of our own tables (`also_table`, `renamed_table`), each to the largest place of its name and
-    country.
+    """Add the names of our own tables (`other_names_table`, `renamed_cities_table`), each to the largest place of its
+    name and country.
     """
     renamed = [(row.now, row.country, tuple(name for name, _, _ in row.names)) for row in RENAMED]
     query = """INSERT OR IGNORE INTO name

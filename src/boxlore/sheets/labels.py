@@ -22,6 +22,9 @@ from boxlore.sheets.typesetting import make_pdf
 SIZES = {"a6": (148.0, 105.0), "a7": (105.0, 74.0), "3x5": (127.0, 76.2)}
 """Width and height in millimetres; every label is wider than high."""
 
+LABEL_SIZES = {"a6": "A6", "a7": "A7", "3x5": "3 by 5 inches"}
+"""What a keeper reads for each of SIZES."""
+
 _HEAD = 37.0
 """The height that the mark, the title and the count take, in millimetres."""
 

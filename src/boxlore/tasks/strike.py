@@ -1,6 +1,7 @@
 """Strike: one statement, or everything that holds some words, taken out for good."""
 
 import os
+import re
 from collections.abc import Callable, Iterable
 from contextlib import suppress
 from dataclasses import dataclass, replace
@@ -35,6 +36,9 @@ ORIGINALS = tuple(name for name in FOLDERS if name != FOLDER)
 
 WRITTEN_BY_HAND = ("boxlore.toml", "prompts.toml", "archive.toml")
 """Files of settings, which the keeper edits."""
+
+ANSWERS = re.compile(r".*-answers(-\d+)?\.txt")
+"""The name of a file of answers: the keeper types into it what a teller wrote on a worksheet."""
 
 COMPRESSED = (".pdf", ".zip", ".gz", ".xz", ".7z", ".docx", ".xlsx", ".odt", ".ods", ".epub")
 
@@ -243,7 +247,7 @@ def words_about(path: str) -> str:
         return f"Still in {path}: it is damaged and cannot be changed; delete it."
     if is_database(path):
         return f"Still in {path}, where Boxlore does not look for words. Keep the file, and tell its makers."
-    if path in WRITTEN_BY_HAND:
+    if path in WRITTEN_BY_HAND or ANSWERS.fullmatch(path):
         return f"Still in {path}, which you may edit: take the words out of it there."
     if path.split("/", 1)[0] in ORIGINALS:
         return (

@@ -10,13 +10,13 @@ from boxlore.cli.paths import GivenPath
 from boxlore.core.findings import several
 from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import open_collection
-from boxlore.tasks.outputs.printed_sheets import PrintOrder
+from boxlore.tasks.outputs.printed_sheets import LABEL_SIZES, PrintOrder
 from boxlore.tasks.outputs.printed_sheets import labels as make
 
 
 @click.command()
 @click.argument("out", type=GivenPath(dir_okay=False))
-@click.option("--size", type=click.Choice(["a6", "a7", "3x5"]), default="a6", show_default=True, help="The label.")
+@click.option("--size", type=click.Choice(list(LABEL_SIZES)), default="a6", show_default=True, help="The label.")
 @options.printing
 @click.pass_context
 def labels(

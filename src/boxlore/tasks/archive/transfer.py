@@ -10,7 +10,6 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 
-from boxlore import __version__
 from boxlore.core.crosswalk.receiving_archive import NOT_SAID, Archive
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.fixity import FixityEvent
@@ -21,6 +20,7 @@ from boxlore.disk.unfinished import is_free, unfinished_folder
 from boxlore.disk.writing import flush_folder
 from boxlore.exports.bag import Payload, write_bag
 from boxlore.exports.inventory import as_csv, readme
+from boxlore.tasks.archive.bag_info import bag_info
 from boxlore.tasks.archive.name_answers import ANSWER, KEY, NUMBER, read_answers
 from boxlore.tasks.archive.name_search import NameFound, answered, in_words, names_left, search
 from boxlore.tasks.archive.scans_as_handed import HandedScans
@@ -191,7 +191,7 @@ def _bag(run: _TransferRun, making: Making, folder: Path) -> list[TransferPart]:
         (path.relative_to(making.stage).as_posix(), path) for path in sorted(making.stage.rglob("*")) if path.is_file()
     ]
     files = [*written, *sorted(making.scans.items()), *_sound(run, making)]
-    info = _info(run.collection, making)
+    info = bag_info(run.collection, making)
     page = readme(making.facts, making.holding, folder.name, making.contents)
     gate = Gate(making.seen)
     gate.check_all(files)
@@ -252,23 +252,6 @@ def _split(files: list[tuple[str, Path]], most: int) -> list[list[tuple[str, Pat
         bags[-1].append((name, path))
         size += own
     return bags
-
-
-def _info(collection: Collection, making: Making) -> dict[str, str]:
-    settings, archive = collection.settings, making.archive
-    open_part = making.seen.to.is_public
-    part = "open part" if open_part else "closed part: not to be shown before the dates in its records"
-    return {
-        "Source-Organization": making.seen.holder or settings.title,
-        "Contact-Name": making.seen.holder,
-        "External-Identifier": f"urn:uuid:{collection.id}",
-        "External-Description": f"{settings.title}: photographs with what was told of them ({part})",
-        "Internal-Sender-Description": f"for {archive.repository}" if archive.repository else "",
-        "Bagging-Date": collection.clock.today().isoformat(),
-        "Bagging-Time": collection.clock.now(),
-        "Bag-Group-Identifier": f"urn:uuid:{collection.id}",
-        "Bag-Software-Agent": f"Boxlore {__version__}",
-    }
 
 
 def _note(collection: Collection, parts: list[TransferPart]) -> None:

@@ -22,6 +22,7 @@ from boxlore.disk.pictures import make_jpeg
 from boxlore.sheets.album import area_of, make_sheet
 from boxlore.sheets.album_chapters import BY as BY  # a command offers them
 from boxlore.sheets.album_indexes import other_sort_names, years_of
+from boxlore.sheets.labels import LABEL_SIZES as LABEL_SIZES  # a command and a form offer them
 from boxlore.sheets.labels import make_labels
 from boxlore.sheets.picture_on_paper import back_of, front_of, picture_key
 from boxlore.sheets.print_run import BOOK_SIZES as BOOK_SIZES

@@ -77,6 +77,12 @@ def _labels(collection: Collection, answers: FormAnswers, progress: Progress) ->
     ]
 
 
+def _label_sizes() -> tuple[tuple[str, str], ...]:
+    from boxlore.tasks.outputs.printed_sheets import LABEL_SIZES
+
+    return tuple(LABEL_SIZES.items())
+
+
 def _worksheet(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
     from boxlore.tasks.outputs.printed_sheets import PrintOrder, WorksheetForm, worksheet
 
@@ -150,7 +156,7 @@ TASKS = {
             file_blank(collection, "out", "Name of the PDF", "print/labels.pdf"),
             FOR,
             *which(),
-            Blank("size", "Size of a label", "a6", choices=(("a6", "A6"), ("a7", "A7"), ("3x5", "3 by 5 inches"))),
+            Blank("size", "Size of a label", "a6", choices=_label_sizes()),
             Blank("paper", "Paper", collection.settings.paper, choices=PAPERS),
         ],
         _labels,
