@@ -128,8 +128,6 @@ def test_what_is_not_told_is_left_to_the_scan_but_for_when_and_where() -> None:
     assert not set(embedding.unfilled) & set(embedding.remove)
     assert (2, 80) in embedding.unfilled_iim and (2, 80) not in dict(embedding.iim)
     assert dict(embedding.iim)[2, 90] == ()
-    over = embedding.over_our_own()
-    assert "dc:creator" in over.remove and dict(over.iim)[2, 80] == ()
 
 
 def test_a_place_of_a_country_without_a_code_in_our_table_leaves_iim_out() -> None:
