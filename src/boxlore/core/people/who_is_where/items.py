@@ -159,7 +159,7 @@ def _is_remark(reader: Reader, words: Sequence[Element]) -> bool:
     goes_on = last.person.is_person and words and begins_remark(words) and not words[0].is_large
     if (
         not (last.is_name or goes_on)
-        or (last.person.note and not goes_on)
+        or (last.person.note and (not goes_on or _tells_of_others(last.person.note)))
         or reader.joined
         or reader.ahead.number
         or reader.place_since
@@ -168,6 +168,12 @@ def _is_remark(reader: Reader, words: Sequence[Element]) -> bool:
     if len(reader.items) <= reader.part_begins:
         return False
     return is_remark(words)
+
+
+def _tells_of_others(note: str) -> bool:
+    """Whether a note names others too, of whom what follows may be said: `with the whole Pell family`."""
+    first, *words = note.split()
+    return first.lower() in small_words.WITH and any(word[0].isupper() for word in words)
 
 
 def _goes_on(reader: Reader, told: str) -> bool:
