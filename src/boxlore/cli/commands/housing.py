@@ -357,7 +357,7 @@ def lend_(
     with open_for_writing(ctx.obj) as collection:
         collection.over = over
         if receipt is not None:
-            check_pdf(receipt)
+            check_pdf(collection, receipt)
             check_output(collection, receipt)
         subjects = items_named(collection, items)
         is_new = lend(collection, subjects, lender, due, on_day)

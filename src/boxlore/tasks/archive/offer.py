@@ -55,7 +55,7 @@ def offer(
 
     Raises CouldNot if a name is left in them.
     """
-    check_place(out)
+    check_place(collection, out)
     if not is_free(out):
         raise WrongUse(f"{out} is not empty.", "Name a new folder for the list.")
     check_chosen(collection, selection)

@@ -113,7 +113,7 @@ def transfer(
     or if a record cannot be valid and the order does not say to go on with the rest."""
     order = order or TransferOrder(selection=selection)
     for taken in (out / "open", out / "closed", *out.glob("open-[1-9]*"), *out.glob("closed-[1-9]*")):
-        check_place(taken)
+        check_place(collection, taken)
         if not is_free(taken):
             raise WrongUse(f"{taken} is not empty.", "Name a new folder for the package.")
     check_chosen(collection, order.selection)

@@ -24,6 +24,7 @@ from boxlore.store.opening import Store, create, open_store
 from boxlore.store.values import Change
 from boxlore.tasks.collection.backups import CLOSING, has_backups, keep
 from boxlore.tasks.collection.clock import Clock
+from boxlore.tasks.collection.registered import RegisteredScans, registered_scans
 from boxlore.tasks.collection.settings import FILE_NAME, Settings, as_toml, check_settings, read_settings
 
 DATABASE = "collection.sqlite"
@@ -59,6 +60,10 @@ class Collection:
             self._people_at = self.store.people_version
             self._people = build_registry(self.store.people())
         return self._people
+
+    def registered_scans(self) -> RegisteredScans:
+        """Where the scans lie that the collection has."""
+        return registered_scans(self.folder, (facts.path for _, facts in self.store.scans()))
 
     def back_up_before(self, step: str) -> None:
         """Make a backup before a step of the kinds that `tasks.collection.backups` names; a refusal is no fault."""

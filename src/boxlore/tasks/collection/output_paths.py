@@ -1,4 +1,4 @@
-"""Where an output may be written: never among what a collection keeps, and over nothing that is not ours.
+"""Where an output may be written: never among what a collection keeps, over no scan, and over nothing not ours.
 
 An output is ours if its bytes are, to the byte, ones that Boxlore wrote. Their SHA-256 stand one a line in
 `outputs.sha256` in the collection's folder: no name and no word of anyone, and a file that somebody has written into
@@ -16,7 +16,8 @@ from typing import Protocol
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.disk.digests import sha256_of
 from boxlore.disk.writing import could_not, write_whole
-from boxlore.tasks.collection.opening import DATABASE, FOLDERS, has_collection
+from boxlore.tasks.collection.opening import DATABASE, FOLDERS, has_collection, open_collection
+from boxlore.tasks.collection.registered import RegisteredScans
 from boxlore.tasks.collection.settings import FILE_NAME as SETTINGS_NAME
 
 LIST_NAME = "outputs.sha256"
@@ -38,6 +39,8 @@ class Outputs(Protocol):
     folder: Path
     over: bool
 
+    def registered_scans(self) -> RegisteredScans: ...
+
 
 @dataclass(slots=True)
 class Unopened:
@@ -45,6 +48,13 @@ class Unopened:
 
     folder: Path
     over: bool = False
+
+    def registered_scans(self) -> RegisteredScans:
+        """The scans of the collection that the folder holds, if it holds one."""
+        if not has_collection(self.folder):
+            return RegisteredScans({})
+        with open_collection(self.folder, write=False) as collection:
+            return collection.registered_scans()
 
 
 def write_output(outputs: Outputs, out: Path, data: bytes) -> bool:
@@ -63,7 +73,7 @@ def check_output(outputs: Outputs, out: Path, data: bytes | None = None) -> None
 
     So a long task learns it before its work. A file that holds exactly `data` is never in the way.
     """
-    check_place(out)
+    check_place(outputs, out)
     if out.is_symlink():
         raise WrongUse(f"{out} is a link, and Boxlore does not write through links.", "Choose another name.")
     if out.is_dir():
@@ -88,9 +98,9 @@ def was_written(outputs: Outputs, digest: str) -> bool:
     return _is_listed(outputs.folder, digest)
 
 
-def check_pdf(out: Path) -> None:
-    """Raises WrongUse for one of a collection's own files, and for a name that would hide that the file is a PDF."""
-    check_place(out)
+def check_pdf(outputs: Outputs, out: Path) -> None:
+    """Raises WrongUse for one of a collection's own files or scans, and for a name that would hide that it is a PDF."""
+    check_place(outputs, out)
     if out.suffix.casefold() != ".pdf":
         raise WrongUse(f"{out.name} would be a PDF.", f"Call it {out.stem or 'sheet'}.pdf.")
 
@@ -103,10 +113,11 @@ def foreign(out: Path) -> WrongUse:
     )
 
 
-def check_place(out: Path) -> None:
-    """Raises WrongUse if `out` is one of a collection's own files or folders, or lies in such a folder.
+def check_place(outputs: Outputs, out: Path) -> None:
+    """Raises WrongUse if `out` is a scan of this collection, one of a collection's own files or folders, or lies in
+    such a folder.
 
-    That holds for any collection, not only the one that is open.
+    Of the files and folders that holds for any collection, not only for the one that is open.
     """
     try:
         path = out.parent.resolve() / out.name if out.name else out.resolve()
@@ -117,6 +128,7 @@ def check_place(out: Path) -> None:
         for home in target.parents:
             if has_collection(home):
                 _check_inside(out, target.relative_to(home).parts)
+    outputs.registered_scans().check(out)
 
 
 def _check_inside(out: Path, parts: tuple[str, ...]) -> None:

@@ -112,7 +112,7 @@ def copies(
     Raises CouldNot when the disk takes no more; what is done then stays, and the next run goes on from there.
     """
     _refuse_scans_folder(collection, out)
-    check_place(out)
+    check_place(collection, out)
     page = out / CONTENTS
     if os.path.lexists(page) and not collection.over and (page.is_symlink() or not is_contents(page)):
         raise foreign(page)
@@ -528,9 +528,11 @@ def _sidecar_over(run: CopyRun, job: CopyJob, scan: BinaryIO, words: Path) -> tu
 
 
 def _without_the_old(run: CopyRun, copied: Copied, old: CopyLine | None) -> Copied:
-    """After an item has moved, its copy at the old place goes, if it is as we wrote it."""
+    """After an item has moved, its copy at the old place goes, if it is as we wrote it and was not taken in."""
     if old is None or old.copy == copied.copy or not (run.out / old.copy).is_file():
         return copied
+    if (run.out / old.copy).parent.resolve() in run.scan_folders:
+        return replace(copied, why=f"{copied.why} {old.copy} lies among the scans now and is left.".strip())
     if not _as_written(run, old.copy):
         return replace(
             copied, why=f"{copied.why} Its copy at the old place, {old.copy}, was changed and is left.".strip()

@@ -182,7 +182,7 @@ def slips(
 
 def labels(collection: Collection, out: Path, order: PrintOrder = PLAIN_ORDER, *, size: str = "a6") -> PrintedOutput:
     """Labels for the boxes and folders of these items, scanned or not."""
-    check_pdf(out)
+    check_pdf(collection, out)
     check_output(collection, out)
     check_chosen(collection, order.selection)
     seen = seen_by(collection, order.to)
@@ -248,7 +248,7 @@ def _free(collection: Collection, path: Path) -> Path:
 
 
 def _begun(collection: Collection, order: PrintOrder, out: Path) -> tuple[Printing, list[Record], Gate]:
-    check_pdf(out)
+    check_pdf(collection, out)
     check_output(collection, out)
     check_chosen(collection, order.selection)
     seen = seen_by(collection, order.to)

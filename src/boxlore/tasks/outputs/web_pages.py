@@ -51,7 +51,7 @@ def pages(
     collection: Collection, out: Path, order: PrintOrder = OUTSIDE, *, progress: Progress = QUIET
 ) -> PrintedOutput:
     """The pages in the folder `out`, which may be new, empty, or one that we made before."""
-    check_place(out)
+    check_place(collection, out)
     earlier = _earlier(out)
     check_chosen(collection, order.selection)
     seen = seen_by(collection, order.to)
@@ -74,7 +74,7 @@ def pages(
             path.write_text(text, encoding="utf-8", newline="\n")
         go_on(progress)
         Gate(seen).check_folder(site_folder)
-        _move_in(site_folder, out, earlier, over=collection.over)
+        _move_in(collection, site_folder, out, earlier)
     return PrintedOutput(out, len(shown), left_out, (*findings, *damaged))
 
 
@@ -153,20 +153,24 @@ def _earlier(out: Path) -> list[Path]:
     return [path for path in named if path.resolve().is_relative_to(home) and path.is_file()]
 
 
-def _move_in(site_folder: Path, out: Path, earlier: Sequence[Path], *, over: bool) -> None:
+def _move_in(collection: Collection, site_folder: Path, out: Path, earlier: Sequence[Path]) -> None:
     """What an earlier run left goes; what is new comes. The list comes first, so that a broken run can be mended.
 
-    Raises WrongUse, before anything is moved, if a file of somebody else has the name of a page (unless `over`), or a
-    folder in it leads outside.
+    Raises WrongUse, before anything is moved, if a file of somebody else has the name of a page (unless `--over` is
+    said), if one that would go or be written over is a scan, or if a folder in it leads outside.
     """
+    scans = collection.registered_scans()
+    for path in earlier:
+        scans.check(path)
     names = sorted(path.relative_to(site_folder).as_posix() for path in site_folder.rglob("*") if path.is_file())
     out.mkdir(exist_ok=True)
     before = [path.relative_to(out).as_posix() for path in earlier]
     for name in names:
         target = out / name
         inside = target.parent.resolve().is_relative_to(out.resolve())
-        if not inside or target.is_dir() or (os.path.lexists(target) and name not in before and not over):
+        if not inside or target.is_dir() or (os.path.lexists(target) and name not in before and not collection.over):
             raise foreign(target)
+        scans.check(target)
     write_whole(out / LISTED, _lines(sorted({*names, *before})))
     for path in earlier:
         path.unlink()
