@@ -1,10 +1,11 @@
 """Tables that somebody wrote. The grammar is that of RFC 4180 (2.5 to 2.7); what is refused is ours."""
 
+import os
 from pathlib import Path
 
 import pytest
 
-from boxlore.core.errors import WrongUse
+from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.disk.tables import LONGEST_CELL, TableRow, lacks_column, read_table
 
 
@@ -68,3 +69,16 @@ def test_the_heading_says_what_parts_the_columns(tmp_path: Path, sign: str) -> N
     other = {",": ";", ";": ",", "\t": ","}[sign]
     path.write_text(f"item{sign}text\n1{sign}The boat{other} at last\n", "utf-8")
     assert read_table(path, lambda names: None) == [TableRow(2, {"item": "1", "text": f"The boat{other} at last"})]
+
+
+def test_what_is_no_file_is_not_waited_for(tmp_path: Path) -> None:
+    """A pipe that nobody writes into, and a device without an end (null(4))."""
+    os.mkfifo(tmp_path / "told.csv")
+    for path in (tmp_path / "told.csv", Path("/dev/zero")):
+        with pytest.raises(CouldNot, match="no file"):
+            read_table(path, lambda names: None)
+
+
+def test_a_formula_that_we_guarded_is_read_as_it_was_told(tmp_path: Path) -> None:
+    (tmp_path / "told.csv").write_bytes(b"item,text\r\nA,'=1+1\r\nB,'tis\r\n")
+    assert [row.cells["text"] for row in read_table(tmp_path / "told.csv", lambda names: None)] == ["=1+1", "'tis"]

@@ -260,6 +260,38 @@ def test_a_damaged_database_is_not_touched_and_its_backup_named(store: Store, cl
     assert path.read_bytes() == b"x" * 5000
 
 
+def test_a_damaged_page_is_found_before_anything_is_written(store: Store, clock: Clock) -> None:
+    """Words added to a damaged file are lost with it: SQLite's own quick check comes before the first of them."""
+    for count in range(400):
+        tell(store, clock, "story", f"It rained, time {count}")
+    backup = back_up(store, "before a test", clock.now())
+    store.close()
+    path = store.folder / "collection.sqlite"
+    data = bytearray(path.read_bytes())
+    at = len(data) // 4096 // 2 * 4096
+    data[at : at + 400] = bytes(byte ^ 0x5A for byte in data[at : at + 400])
+    path.write_bytes(data)
+    with pytest.raises(CouldNot, match="is damaged") as caught:
+        open_store(store.folder)
+    assert str(backup) in str(caught.value) and path.read_bytes() == data
+
+
+@pytest.mark.parametrize("first", [20, 60, 68])
+def test_a_damaged_header_says_the_way_back(store: Store, clock: Clock, first: int) -> None:
+    """Bytes of the header that tell the program and the version (SQLite file format, 1.3)."""
+    tell(store, clock, "story", "It rained")
+    backup = back_up(store, "before a test", clock.now())
+    store.close()
+    path = store.folder / "collection.sqlite"
+    data = bytearray(path.read_bytes())
+    end = 64 if first == 60 else 420
+    data[first:end] = bytes(byte ^ 0x5A for byte in data[first:end])
+    path.write_bytes(data)
+    with pytest.raises(CouldNot, match=r"is damaged .* boxlore restore") as caught:
+        open_store(store.folder)
+    assert str(backup) in str(caught.value)
+
+
 def test_a_folder_without_a_collection_says_what_to_do(tmp_path: Path) -> None:
     with pytest.raises(CouldNot, match="Name its folder with -c FOLDER"):
         open_store(tmp_path)

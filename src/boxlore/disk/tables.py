@@ -13,10 +13,16 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.cells import read_cells, unguarded
 from boxlore.core.fields.letters import is_blank
+from boxlore.disk.regular_file import open_regular
+from boxlore.disk.writing import could_not
 
 LONGEST_CELL = 10_000_000
 """Characters in one cell: far more than anybody tells at once, and no more than a machine holds easily."""
+
+LARGEST_TABLE = 200_000_000
+"""Bytes of a table: far more than anybody tells at once, and no more than a machine holds easily."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,13 +42,7 @@ def read_table(
     A heading that differs from one of `columns` in capitals, blanks and hyphens alone is that column: `Found in` is
     `found_in`. Raises WrongUse for a file that is no such table.
     """
-    try:
-        with open(path, encoding="utf-8-sig", newline="") as file:
-            text = file.read()
-    except FileNotFoundError:
-        raise WrongUse(f"There is no file {path}.") from None
-    except UnicodeDecodeError as error:
-        raise WrongUse(f"{path.name} is not in UTF-8.", "Save it as CSV in UTF-8.") from error
+    text = read_text(path, "Save it as CSV in UTF-8.")
     lines = _lines(path, text)
     _, heading = lines[0] if lines else (1, [])
     known = {_bare(name): name for name in columns}
@@ -51,6 +51,26 @@ def read_table(
     if twice := next((name for name in names if name and names.count(name) > 1), ""):
         raise WrongUse(f"{path.name} has two columns “{twice[:40]}”.", "Give each column a name of its own.")
     return [_row(line, names, cells) for line, cells in lines[1:] if not all(map(is_blank, cells))]
+
+
+def read_text(path: Path, in_utf_8: str) -> str:
+    """The text of a file that somebody wrote, its ends of lines as they are. `in_utf_8` says how it comes into UTF-8.
+
+    Raises WrongUse for what is no such file, CouldNot for one that cannot be read. It never waits: a pipe is no file.
+    """
+    try:
+        with open_regular(path) as file:
+            data = file.read(LARGEST_TABLE + 1)
+    except FileNotFoundError:
+        raise WrongUse(f"There is no file {path}.") from None
+    except OSError as error:
+        raise could_not(error, path, reading=True) from error
+    if len(data) > LARGEST_TABLE:
+        raise WrongUse(f"{path.name} has more than {LARGEST_TABLE // 10**6} MB.", "Part it into smaller files.")
+    try:
+        return data.decode("utf-8-sig")
+    except UnicodeDecodeError as error:
+        raise WrongUse(f"{path.name} is not in UTF-8.", in_utf_8) from error
 
 
 def _bare(name: str) -> str:
@@ -67,13 +87,15 @@ def _parted_by(text: str) -> str:
 
 def _lines(path: Path, text: str) -> list[tuple[int, list[str]]]:
     """(line on which it begins, cells) of each row."""
-    csv.field_size_limit(LONGEST_CELL)
-    reader = csv.reader(io.StringIO(text, newline=""), delimiter=_parted_by(text), strict=True)
+    reader = read_cells(io.StringIO(text, newline=""), delimiter=_parted_by(text), strict=True)
     rows: list[tuple[int, list[str]]] = []
     while True:
         begins = reader.line_num + 1
         try:
-            rows.append((begins, next(reader)))
+            cells = [unguarded(cell) for cell in next(reader)]
+            if any(len(cell) > LONGEST_CELL for cell in cells):
+                raise csv.Error(f"field larger than {LONGEST_CELL:,} characters")
+            rows.append((begins, cells))
         except StopIteration:
             return rows
         except csv.Error as error:

@@ -31,7 +31,17 @@ class Payload:
     """One file of the payload: its path below `data/`, and its bytes or the file to copy them from."""
 
     path: str
-    source: Path | bytes
+    source: "Path | bytes | Staged"
+
+
+@dataclass(frozen=True, slots=True)
+class Staged:
+    """A file made beside the bag, flushed, whose size in bytes and digests by algorithm are known: it is moved into
+    the bag and not read again."""
+
+    path: Path
+    size: int
+    digests: Mapping[str, str]
 
 
 def write_bag(
@@ -73,7 +83,7 @@ def _fill(
     (unfinished / "data").mkdir(parents=True)
     for file in payload:
         path = safe_path(file.path)
-        size, digests = _write_hashed(unfinished / "data" / path, file.source, progress)
+        size, digests = _put(unfinished / "data" / path, file.source, progress)
         total, count = total + size, count + 1
         for name, digest in digests.items():
             manifests[name].append(f"{digest}  data/{path}\n")
@@ -104,6 +114,38 @@ def safe_path(path: str) -> str:
     if not parts or path.startswith("/") or ".." in parts or any(letter in path for letter in "%\r\n\\"):
         raise WrongUse(f"A package cannot hold a file named {path!r}.", "Rename it and make the package again.")
     return str(PurePosixPath(path))
+
+
+def _put(target: Path, source: Path | bytes | Staged, progress: Callable[[int], None]) -> tuple[int, Mapping[str, str]]:
+    """Write or move a file to its place in the bag. Returns its size in bytes and its digest by algorithm."""
+    if not isinstance(source, Staged):
+        return _write_hashed(target, source, progress)
+    target.parent.mkdir(parents=True, exist_ok=True)
+    os.replace(source.path, target)
+    progress(source.size)
+    return source.size, source.digests
+
+
+def stage(source: BinaryIO, target: Path, progress: Callable[[int], None] = lambda count: None) -> Staged:
+    """Copy what is left of an open file into a new file, flushed, and hash it in the same reading. Raises OSError."""
+    digests = [hashlib.new(name) for name in ALGORITHMS]
+    with open(target, "xb") as out:
+        size = _copy(source, out, digests, progress)
+        out.flush()
+        os.fsync(out.fileno())
+    return Staged(target, size, {digest.name: digest.hexdigest() for digest in digests})
+
+
+def hashed(path: Path) -> Staged:
+    """A file that we have made and flushed, hashed for a bag. Raises OSError."""
+    digests = [hashlib.new(name) for name in ALGORITHMS]
+    size = 0
+    with open(path, "rb") as file:
+        while data := file.read(CHUNK):
+            size += len(data)
+            for digest in digests:
+                digest.update(data)
+    return Staged(path, size, {digest.name: digest.hexdigest() for digest in digests})
 
 
 def _write_hashed(target: Path, source: Path | bytes, progress: Callable[[int], None]) -> tuple[int, dict[str, str]]:

@@ -1,12 +1,9 @@
 """The inventory as a CSV table, and the page that explains the package and how to check it.
 
-The table follows RFC 4180 (comma, CRLF, quotes doubled) in UTF-8. Its columns are named after elements of DACS and
-ISAD(G); the collection and each container have rows of their own. A cell that a spreadsheet would run as a formula
-begins with an apostrophe (common practice, no source).
+The table is CSV in UTF-8 (`core.fields.cells`). Its columns are named after elements of DACS and ISAD(G); the
+collection and each container have rows of their own.
 """
 
-import csv
-import io
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from html import escape
 
@@ -21,6 +18,7 @@ from boxlore.core.crosswalk.dublin_core import (
 )
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.crosswalk.scan_file_names import packed_path
+from boxlore.core.fields.cells import write_row
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.item_record import Record
 from boxlore.exports.escaping import clean
@@ -31,15 +29,6 @@ COLUMNS = (
     "Custodial history", "Conditions governing access", "Closed until", "Conditions governing reproduction",
     "Location of originals", "The archive's reference", "Files",
 )  # fmt: skip
-
-FORMULA = ("=", "+", "-", "@", "\t", "\r")
-"""First characters that make a spreadsheet take a cell for a formula."""
-
-
-def safe_cell(words: str) -> str:
-    """The words as a cell that no spreadsheet runs as a formula."""
-    words = clean(words)
-    return f"'{words}" if words.startswith(FORMULA) else words
 
 
 def inventory_rows(records: Iterable[Record], facts: CollectionFacts, extent: Extent) -> Iterator[list[str]]:
@@ -75,7 +64,7 @@ def _upper(
     cells |= {"Box": (path or {}).get("box", ""), "Folder": (path or {}).get("folder", "")}
     cells["Reference code"] = facts.accession if level == "collection" else ""
     cells["Location of originals"] = originals_words(facts)
-    return [safe_cell(cells[name]) for name in COLUMNS]
+    return [cells[name] for name in COLUMNS]
 
 
 def originals_words(facts: CollectionFacts) -> str:
@@ -118,15 +107,13 @@ def _item(record: Record, facts: CollectionFacts) -> list[str]:
         "; ".join(reference.words for reference in record.all("archive_reference")),
         "; ".join(packed_path(record, scan) for scan in (() if record.closed_scans else record.scans)),
     )
-    return [safe_cell(words) for words in cells]
+    return list(cells)
 
 
 def as_csv(rows: Iterable[Sequence[str]]) -> Iterator[bytes]:
-    """The rows as lines of CSV in UTF-8."""
+    """The rows as lines of CSV in UTF-8 (`core.fields.cells`), without characters that no text may hold."""
     for row in rows:
-        line = io.StringIO()
-        csv.writer(line, lineterminator="\r\n").writerow(row)
-        yield line.getvalue().encode()
+        yield write_row(map(clean, row)).encode("utf-8")
 
 
 _CHECKS = (

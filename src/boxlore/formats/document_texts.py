@@ -18,6 +18,7 @@ from typing import Any, BinaryIO
 from lxml import etree
 
 from boxlore.core.errors import ByteFault
+from boxlore.core.fields.cells import read_cells
 from boxlore.formats import picture_texts
 from boxlore.formats.picture_texts import Inside
 
@@ -62,7 +63,7 @@ def _of_text(file: BinaryIO) -> Iterator[Inside]:
 
 def _of_table(file: BinaryIO) -> Iterator[Inside]:
     heading: list[str] = []
-    for row in csv.reader(_lines(file)):
+    for row in read_cells(_lines(file)):
         for at, cell in enumerate(row):
             where = heading[at] if at < len(heading) else "heading" if not heading else "a cell under no heading"
             if cell:

@@ -16,6 +16,7 @@ from pathlib import Path
 from typing import Protocol
 
 from boxlore.core.errors import CouldNot
+from boxlore.store.backup_sums import forget, note
 from boxlore.store.backups_retention import Rolled, to_drop
 from boxlore.store.copying import BESIDE, PART, copy_to, free_name
 
@@ -160,6 +161,7 @@ def keep(db: sqlite3.Connection, folder: Path, stem: str) -> Path:
     try:
         _has_room(db, folder)
         copy_to(db, target)
+        note(target)
     except (OSError, sqlite3.Error) as error:
         raise _refused(folder, error) from error
     return target
@@ -197,6 +199,7 @@ def roll(folder: Path, now: str, room: int) -> list[Path]:
         for suffix in ("", *BESIDE):
             with suppress(OSError):  # it stays then, and is dropped with the next one
                 path.with_name(path.name + suffix).unlink()
+        forget(path)
     return gone
 
 
@@ -210,6 +213,11 @@ def clear_away(folder: Path) -> None:
 def damaged(path: Path, why: str) -> CouldNot:
     """The sentence for a damaged database, with the way back."""
     return CouldNot(f"{path} is damaged ({why}). Nothing was touched.", way_back(path.parent))
+
+
+def has_some(folder: Path) -> bool:
+    """Whether there is a backup that can be read."""
+    return any(holdings(backup) is not None for backup in listed(folder))
 
 
 def way_back(folder: Path) -> str:

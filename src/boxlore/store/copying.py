@@ -60,7 +60,7 @@ def prove(db: sqlite3.Connection, checks: Sequence[str] = ("quick_check", "integ
         (words,) = db.execute(f"PRAGMA {check}(1)").fetchone()
         if words == "ok":
             return
-    raise sqlite3.DatabaseError(f"malformed: {words}")
+    raise sqlite3.DatabaseError(f"malformed: {words.splitlines()[-1]}")
 
 
 def sweep(unfinished: Path) -> None:

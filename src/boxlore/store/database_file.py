@@ -13,7 +13,7 @@ from pathlib import Path
 from boxlore.core.errors import CouldNot, in_words
 from boxlore.store import backups, schema
 from boxlore.store.backups import damaged, why_not
-from boxlore.store.copying import PART, WAIT_SECONDS, put_in_place
+from boxlore.store.copying import PART, WAIT_SECONDS, prove, put_in_place
 from boxlore.store.projections import rebuild
 
 DATABASE = "collection.sqlite"
@@ -21,6 +21,8 @@ DATABASE = "collection.sqlite"
 _WRITING = ("journal_mode = WAL", "synchronous = FULL", "secure_delete = ON", "foreign_keys = OFF")
 HEADER = 100
 """Bytes of a database's header."""
+_NO_VERSION = 10_000
+"""Tables will never be of so late a version; a header that says so is damaged."""
 
 
 def make_database(path: Path, collection: str) -> None:
@@ -53,10 +55,23 @@ def check_file(path: Path) -> None:
     if len(head) < HEADER or head[:16] != b"SQLite format 3\0":
         raise damaged(path, "its first bytes are not those of a database")
     if _number(head, 68) != schema.APPLICATION_ID:
-        raise CouldNot(f"{path} is a database of another program.", "Nothing was touched.")
+        if backups.has_some(path.parent):
+            raise damaged(path, "its header is not that of a collection")
+        what_to_do = "Nothing was touched. If it was a collection, its header is damaged: put a backup beside it."
+        raise CouldNot(f"{path} is a database of another program.", what_to_do)
+    if _number(head, 60) > _NO_VERSION:
+        raise damaged(path, "its header tells a version that there is none of")
     check_version(path, _number(head, 60))
     if is_cut_short(path, head, size):
         raise damaged(path, "it is cut short")
+
+
+def check_whole(path: Path) -> None:
+    """Raise sqlite3.DatabaseError for a damaged database, before anything is written to it: what is added to one is
+    lost with it when a backup is brought back. SQLite's quick check reads all of it, 25 MB (10,000 items) in 0.05 s.
+    """
+    with closing(connect_to_read(path)) as db:
+        prove(db)
 
 
 def check_version(path: Path, version: int) -> None:

@@ -25,6 +25,7 @@ from boxlore.store.database_file import (
     bring_up_to_date,
     check_file,
     check_version,
+    check_whole,
     connect_to_read,
     connect_to_write,
     errors_in_words,
@@ -33,7 +34,7 @@ from boxlore.store.database_file import (
 from boxlore.store.locking import Lock, network_kind
 from boxlore.store.rows import ToldRow
 from boxlore.store.strike_rewriting import finish_strike, is_pending
-from boxlore.store.values import ActDone, Change, Draft, Hit, Past
+from boxlore.store.values import ActDone, Change, Draft, Hit, Past, Struck
 from boxlore.store.writer_thread import DRAFT, Writer
 
 QueryArgs = ParamSpec("QueryArgs")
@@ -148,6 +149,11 @@ class Store:
         self.writer.do(lambda db: log.apply(db, change))
         if _touches_people(change):
             self.people_version += 1
+
+    def take_tombstones(self, struck: Iterable[Struck]) -> None:
+        """Note what was struck elsewhere, in the collection that this one was made of."""
+        rows = [(each.statement, each.kind, each.subject, each.field, each.at, each.by) for each in struck]
+        self.writer.do(lambda db: db.executemany("INSERT OR IGNORE INTO tombstone VALUES (?, ?, ?, ?, ?, ?, 1)", rows))
 
     def save_draft(self, draft: Draft) -> None:
         """Keep what is being typed. It is written before all changes that wait."""
@@ -264,6 +270,10 @@ class Store:
     def tombs_about(self, subjects: Iterable[str]) -> list[str]:
         """Ids of the statements that were struck of these items and scans, or of what belongs to no single item."""
         return self._ask(queries.tombs_about, subjects)
+
+    def tombstones(self) -> Iterator[Struck]:
+        """Everything that was struck, without its words, in the order of the time."""
+        return self._stream(queries.tombstones)
 
     def last_acts(self, limit: int = 50) -> list[ActDone]:
         """The last acts that are no undo or redo, newest first."""
@@ -408,6 +418,7 @@ class Store:
 def _ready_to_write(path: Path) -> sqlite3.Connection:
     """The connection for writing, with the tables brought up to date and what a kill left undone finished."""
     clear_away(path.parent)
+    check_whole(path)
     bring_up_to_date(path)
     db = connect_to_write(path)
     if is_pending(db):

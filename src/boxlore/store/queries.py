@@ -37,7 +37,7 @@ from boxlore.store.rows import (
     statement_of,
 )
 from boxlore.store.schema import FEW_KINDS
-from boxlore.store.values import ActDone, Draft, Past
+from boxlore.store.values import ActDone, Draft, Past, Struck
 
 GIVEN = "given "
 """How names in `meta` begin that hold the highest number of a series ever given (`given TRA`), which a backup that
@@ -137,6 +137,12 @@ def tombs_about(db: sqlite3.Connection, subjects: Iterable[str]) -> list[str]:
     rows = db.execute("SELECT statement, subject_kind, subject FROM tombstone ORDER BY statement")
     asked = set(subjects)
     return [ident for ident, kind, subject in rows if subject in asked or kind not in ("item", "scan")]
+
+
+def tombstones(db: sqlite3.Connection) -> Iterator[Struck]:
+    """Everything that was struck, in the order of the time."""
+    query = "SELECT statement, subject_kind, subject, field, struck_at, by FROM tombstone ORDER BY struck_at, statement"
+    return (Struck(*row) for row in db.execute(query))
 
 
 def last_time(db: sqlite3.Connection) -> str:

@@ -25,6 +25,7 @@ from typing import Any
 from boxlore.core.errors import CouldNot
 from boxlore.core.fields.originals import COUNT_SQL, SERIES_SQL
 from boxlore.store import schema
+from boxlore.store.backup_sums import LIST_NAME, is_altered
 from boxlore.store.backups import (
     DAMAGED,
     FOLDER,
@@ -55,12 +56,14 @@ _MAGIC = b"SQLite format 3\0"
 @dataclass(frozen=True, slots=True)
 class BroughtBack:
     """What came of it: where the database that was there is kept (if one was), what there is now, how many statements
-    were struck since and taken out again, and the numbers of items that only the one before has."""
+    were struck since and taken out again, the numbers of items that only the one before has, and how many statements
+    more than the backup a damaged one held, as far as it can be read."""
 
     kept: Path | None
     holds: Holdings
     struck: int
     only_before: tuple[str, ...]
+    lost_statements: int = 0
 
 
 def bring_back(folder: Path, backup: Path, now: str) -> BroughtBack:
@@ -77,6 +80,7 @@ def bring_back(folder: Path, backup: Path, now: str) -> BroughtBack:
             _same_collection(part, path, is_sound)
             _give_no_number_twice(part, folder)
             only_before = _numbers(path) - _numbers(part) if is_sound else set()
+            before = None if is_sound or not _is_of_ours(path) else holdings_of(path)
             kept = _keep_sound(path, now) if is_sound else _keep_damaged(path, now)
             put_in_place(part, path)
         except (OSError, sqlite3.Error) as error:
@@ -87,13 +91,14 @@ def bring_back(folder: Path, backup: Path, now: str) -> BroughtBack:
                 sweep(part)
     holds = holdings_of(path)
     assert holds is not None  # it was proved before it took the name
-    return BroughtBack(kept, holds, struck, tuple(sorted(only_before, key=lambda number: (len(number), number))))
+    lost = max(0, before.statements - holds.statements) if before else 0
+    return BroughtBack(kept, holds, struck, tuple(sorted(only_before, key=lambda number: (len(number), number))), lost)
 
 
 def is_whole(backup: Path) -> bool:
     """Whether a backup can be brought back: SQLite reads all of it and finds nothing wrong."""
     try:
-        return _is_sound(backup)
+        return _is_sound(backup) and not is_altered(backup)
     except (OSError, CouldNot):
         return False
 
@@ -176,6 +181,7 @@ def _prepare(part: Path, backup: Path, tombs: list[Tomb]) -> int:
     """
     if not _is_of_ours(backup):
         raise CouldNot(f"{backup.name} is no whole backup of a collection.", _ANOTHER)
+    altered = is_altered(backup)
     try:
         with closing(sqlite3.connect(backup, isolation_level=None)) as db:
             check_version(backup, schema.version_of(db))
@@ -185,6 +191,10 @@ def _prepare(part: Path, backup: Path, tombs: list[Tomb]) -> int:
         struck = strike_backup(part, [tomb for tomb in tombs if tomb[0] not in known], finished=False)
         with closing(read_only(part)) as db:
             prove(db, ("integrity_check",))
+        if altered:
+            why = f"The backup {backup.name} is not as it was written: its SHA-256 is another."
+            own = f"If you changed it yourself, take its line out of {backup.parent.parent / LIST_NAME}."
+            raise CouldNot(why, f"{_ANOTHER} {own}")
     except sqlite3.OperationalError:
         raise
     except sqlite3.DatabaseError as error:

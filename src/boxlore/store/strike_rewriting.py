@@ -22,6 +22,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from contextlib import closing, contextmanager
 from pathlib import Path
 
+from boxlore.store.backup_sums import forget, is_altered, note
 from boxlore.store.copying import PART, WAIT_SECONDS
 from boxlore.store.projections import rebuild
 from boxlore.store.schema import PROJECTIONS, VERSION, version_of
@@ -109,8 +110,12 @@ def _strike_backups(db: sqlite3.Connection, folder: Path) -> None:
     for backup in sorted(backups.glob("*.sqlite")):
         if not backup.stat().st_size:
             continue  # SQLite would delete the log beside an empty file, which may be all that is left
+        altered = is_altered(backup)
         try:
+            was = forget(backup)
             strike_backup(backup, tombs)
+            if not altered:
+                note(backup, was)
         except sqlite3.DatabaseError as error:
             if _is_busy(error):
                 raise

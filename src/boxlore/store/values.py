@@ -74,6 +74,18 @@ class Hit:
 
 
 @dataclass(frozen=True, slots=True)
+class Struck:
+    """A tombstone: which statement was struck, of what kind of thing, its id, the field, when and by whom. No words."""
+
+    statement: str
+    kind: str
+    subject: str
+    field: str
+    at: str
+    by: str
+
+
+@dataclass(frozen=True, slots=True)
 class Past:
     """One statement of a field's history. `state` is `in force`, `replaced` or `withdrawn`."""
 

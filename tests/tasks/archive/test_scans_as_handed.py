@@ -3,6 +3,7 @@ exiv2 and bagit); the closed part and the keeper's own are as they were."""
 
 import csv
 import hashlib
+import signal
 from datetime import date
 from pathlib import Path
 
@@ -12,10 +13,14 @@ import pytest
 from PIL import Image
 
 from boxlore.core.crosswalk.receiving_archive import Archive
+from boxlore.core.errors import CouldNot
+from boxlore.core.records.audience import To
+from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.archive.rebuild import rebuild
-from boxlore.tasks.archive.scans_as_handed import CLEANED
+from boxlore.tasks.archive.scans_as_handed import CLEANED, HandedScans
 from boxlore.tasks.archive.transfer import TransferOrder, Transferred, transfer
 from boxlore.tasks.collection.opening import open_collection, start
+from boxlore.tasks.collection.records_for_outputs import Selection, seen_by
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.scans.fixity_events import events
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
@@ -144,3 +149,88 @@ def test_a_scan_that_was_changed_is_no_scan_to_vouch_for(home: Path, tmp_path: P
     made = handed_over(home, tmp_path / "t")
     said = [finding.message for finding in made.findings if finding.rule == "scan.changed"]
     assert len(said) == 2 and all(scan.name in words and "not as it was at its intake" in words for words in said)
+    assert all("--changed-scans" in words for words in said)
+    for part in ("open", "closed"):
+        assert not list((tmp_path / "t" / part).rglob(scan.name))
+        assert scan.name not in (tmp_path / "t" / part / "data/metadata/fixity.csv").read_text("utf-8")
+    rebuild(tmp_path / "back", tmp_path / "t")  # the package speaks of no file that it lacks
+
+
+def swap(one: Path, two: Path) -> None:
+    first = one.read_bytes()
+    one.write_bytes(two.read_bytes())
+    two.write_bytes(first)
+
+
+@pytest.mark.parametrize("staged", [True, False])
+def test_a_changed_scan_goes_at_the_keepers_word_and_every_record_has_its_own_digest(
+    home: Path, tmp_path: Path, staged: bool
+) -> None:
+    """Manifests (RFC 8493) and the table of fixity events say the same of each file."""
+    one, two = (next((home / "scans").glob(f"TRA-000{number}*")) for number in (1, 2))
+    earlier = tmp_path / "earlier"
+    if not staged:
+        handed_over(home, earlier)
+    swap(one, two)
+    with open_collection(home, on_day=ON) as collection:
+        act = collection.act("told since")
+        for number in ("TRA-0001", "TRA-0002"):
+            act.state(Subject(Kind.ITEM, collection.store.item_by_number(number) or ""), "title", "The wharf")
+        act.done()
+        order = TransferOrder(archive=RECORDS, take_changed=True, earlier=None if staged else earlier)
+        made = transfer(collection, tmp_path / "t", order=order)
+    assert sum("is handed over as it is now" in finding.message for finding in made.findings) == 4
+    for part in ("open", "closed"):
+        folder = tmp_path / "t" / part
+        assert bagit.Bag(str(folder)).is_valid()
+        with open(folder / "data/metadata/fixity.csv", encoding="utf-8", newline="") as table:
+            last = {row["File"]: row["SHA-256"] for row in csv.DictReader(table) if row["SHA-256"]}
+        for path in (one.name, two.name):
+            packed = next((folder / "data/scans").rglob(path))
+            assert last[packed.relative_to(folder / "data").as_posix()] == sha256(packed)
+    assert sha256(next((tmp_path / "t/closed").rglob(one.name))) == sha256(one)
+
+
+def test_a_scan_that_cannot_be_taken_apart_since_it_was_changed_is_called_changed(home: Path, tmp_path: Path) -> None:
+    scan = next((home / "scans").glob("TRA-0001*"))
+    scan.write_bytes(scan.read_bytes()[:300])
+    said = [finding.message for finding in handed_over(home, tmp_path / "t").findings]
+    assert sum("not as it was at its intake" in words for words in said) == 2
+    assert not any("cannot be cleaned" in words for words in said)
+
+
+@pytest.mark.skipif(not Path("/proc/self/mem").is_file(), reason="needs a file that is there and cannot be read")
+@pytest.mark.parametrize("staged", [True, False])
+def test_one_unreadable_scan_stops_nothing(home: Path, tmp_path: Path, staged: bool) -> None:
+    """As on a bad disk: reading address 0 of a process fails with EIO (proc(5), /proc/pid/mem)."""
+    scan = next((home / "scans").glob("TRA-0002*"))  # one that has its picture alone
+    earlier = None if staged else handed_over(home, tmp_path / "earlier").parts[0].path.parent
+    scan.unlink()
+    scan.symlink_to("/proc/self/mem")
+    with open_collection(home, on_day=ON) as collection:
+        act = collection.act("told since")
+        act.state(Subject(Kind.ITEM, collection.store.item_by_number("TRA-0002") or ""), "title", "The wharf")
+        act.done()
+        made = transfer(collection, tmp_path / "t", order=TransferOrder(archive=RECORDS, earlier=earlier))
+    said = [finding.message for finding in made.findings if finding.rule == "scan.unreadable"]
+    assert len(said) == 2 and all(scan.name in words and "is left out" in words for words in said)
+
+
+def test_a_full_disk_is_no_fault_of_the_scan(home: Path, tmp_path: Path) -> None:
+    """A limit on the size of files is met while a scan is copied: EFBIG (setrlimit(2), RLIMIT_FSIZE)."""
+    resource = pytest.importorskip("resource")
+    big = next((home / "scans").glob("TRA-0002*"))
+    before = resource.getrlimit(resource.RLIMIT_FSIZE)
+    work = tmp_path / "work"
+    work.mkdir()
+    scans = HandedScans(home, work, is_open=False)
+    with open_collection(home, write=False, on_day=ON) as collection:
+        record = next(iter(seen_by(collection, To.ARCHIVE).records(Selection(items=("TRA-0002",)))))
+    previous = signal.signal(signal.SIGXFSZ, signal.SIG_IGN)
+    resource.setrlimit(resource.RLIMIT_FSIZE, (big.stat().st_size // 2, before[1]))
+    try:
+        with pytest.raises(CouldNot, match="larger than this disk takes"):
+            scans.record(record)
+    finally:
+        resource.setrlimit(resource.RLIMIT_FSIZE, before)
+        signal.signal(signal.SIGXFSZ, previous)

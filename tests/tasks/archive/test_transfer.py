@@ -325,7 +325,8 @@ def test_a_name_inside_a_scan_stays_in_the_closed_part(mine: Collection, tmp_pat
     data = path.read_bytes()
     words = b"Mia Rourke, 2026"
     path.write_bytes(data[:2] + b"\xff\xfe" + (len(words) + 2).to_bytes(2, "big") + words + data[2:])
-    transfer(mine, tmp_path / "t", selection=Selection(items=("TRA-0001",)))
+    chosen = Selection(items=("TRA-0001",))
+    transfer(mine, tmp_path / "t", order=TransferOrder(selection=chosen, take_changed=True))
     opened, closed = (next((tmp_path / "t" / part).rglob("TRA-0001_f.jpg")) for part in ("open", "closed"))
     assert words in closed.read_bytes() and words not in opened.read_bytes()
 

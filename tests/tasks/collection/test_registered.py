@@ -9,11 +9,11 @@ from PIL import Image
 from boxlore.core.errors import WrongUse
 from boxlore.core.records.audience import To
 from boxlore.tasks.collection.opening import Collection, open_collection, start
-from boxlore.tasks.collection.outputs import Unopened, check_output, check_pdf, check_place, write_output
+from boxlore.tasks.collection.output_paths import Unopened, check_output, check_pdf, check_place, write_output
 from boxlore.tasks.collection.registered import registered_scans
 from boxlore.tasks.collection.settings import Settings
-from boxlore.tasks.outputs.pages import pages
-from boxlore.tasks.outputs.sheets import PrintOrder
+from boxlore.tasks.outputs.printed_sheets import PrintOrder
+from boxlore.tasks.outputs.web_pages import pages
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
 from boxlore.tasks.scans.pairing import Planned, ScanSide
 

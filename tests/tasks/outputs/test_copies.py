@@ -23,6 +23,7 @@ from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import ScanFile
 from boxlore.core.statements import Kind, Said, Source, Subject, Sure
 from boxlore.disk import writing
+from boxlore.disk.digests import sha256_of
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.records_for_outputs import Selection, record_of
@@ -318,7 +319,7 @@ def fake_scan_size(collection: Collection, path: Path) -> None:
     item = find_item(collection, "TRA-0001")
     front = next(one for one in record_of(collection, item.id).scans if one.side == "recto")
     statement = next(one for one, _ in collection.store.statements(Subject(Kind.SCAN, front.id)) if one.field == "file")
-    facts = json.loads(statement.words) | {"bytes": path.stat().st_size}
+    facts = json.loads(statement.words) | {"bytes": path.stat().st_size, "sha256": sha256_of(path)}
     act = collection.act("registered anew")
     act.state(Subject(Kind.SCAN, front.id), "file", json.dumps(facts), replaces=statement.id)
     act.done()
@@ -646,7 +647,7 @@ def test_two_scans_of_one_side_have_two_names(home: Home) -> None:
         other = scan(home[0] / "scans" / "second.jpg", shade=77)
         act = collection.act("a second scan")
         new = act.new(Kind.SCAN)
-        facts = {"path": "scans/second.jpg", "sha256": "0" * 64, "bytes": other.stat().st_size, "width": 120}
+        facts = {"path": "scans/second.jpg", "sha256": sha256_of(other), "bytes": other.stat().st_size, "width": 120}
         act.state(new, "file", json.dumps(facts | {"height": 80, "ppi": 0, "media_type": "image/jpeg"}))
         act.state(new, "shows", json.dumps({"item": item.id, "side": "recto", "area": None}))
         act.done()

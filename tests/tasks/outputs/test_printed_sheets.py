@@ -109,7 +109,9 @@ def test_a_damaged_scan_is_replaced_and_named(demo: Path, tmp_path: Path) -> Non
         scan = record_of(collection, find_item(collection, "TRA-0001").id).scans[0]
         (tmp_path / "mine" / scan.path).write_bytes(b"\xff\xd8\xff\xe0 no picture")
         made = sheet(collection, tmp_path / "a.pdf", PrintOrder(selection=Selection(box="1")))
-    assert [one.message for one in made.findings] == ["The picture of TRA-0001 cannot be shown."]
+        changed, shown = (one.message for one in made.findings)
+        assert shown == "The picture of TRA-0001 cannot be shown."
+        assert f"{scan.path} of TRA-0001 is not as it was at its intake" in changed
 
 
 def test_a_worksheet_of_what_is_unanswered_leaves_out_what_is_told(demo: Path, tmp_path: Path) -> None:

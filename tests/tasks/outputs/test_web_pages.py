@@ -88,5 +88,7 @@ def test_a_damaged_scan_is_replaced_and_named(demo: Path, tmp_path: Path) -> Non
         scan = record_of(collection, find_item(collection, "TRA-0001").id).scans[0]
         (tmp_path / "mine" / scan.path).write_bytes(b"\xff\xd8 no picture")
         made = pages(collection, tmp_path / "out", FAMILY)
-    assert [one.message for one in made.findings] == ["A picture of TRA-0001 cannot be shown."]
+    changed, shown = (one.message for one in made.findings)
+    assert shown == "A picture of TRA-0001 cannot be shown."
+    assert f"{scan.path} of TRA-0001 is not as it was at its intake" in changed
     assert "This picture cannot be shown" in (tmp_path / "out" / "photo" / "TRA-0001.html").read_text("utf-8")

@@ -39,3 +39,4 @@ def offer(ctx: click.Context, /, out: Path | None, answer: Path | None, on_day: 
         offered = make(collection, out, selection=options.selected(chosen), progress=bar)
     hidden = f"{several(offered.hidden, 'is', 'are')} not shown for the living's sake."
     talk.say(f"{out}: {several(offered.items, 'item')}, {several(offered.pictures, 'thumbnail')}; {hidden}")
+    ctx.exit(talk.say_findings(offered.findings))

@@ -55,6 +55,7 @@ class _Request:
     earlier: Path | None
     wanted: bool
     anyway: bool
+    changed_scans: bool
     yes: bool
     as_json: bool
     over: bool
@@ -80,6 +81,9 @@ class _Request:
 )
 @click.option("--wanted", is_flag=True, help="Only what the archive has said that it wants (see offer).")
 @click.option("--anyway", is_flag=True, help="Leave out the records that cannot be valid, and hand over the rest.")
+@click.option(
+    "--changed-scans", is_flag=True, help="Hand over scans that changed since their intake too, as they are now."
+)
 @click.option("--yes", is_flag=True, help="What the name search found has been read; do not ask.")
 @options.over
 @options.as_json
@@ -108,6 +112,7 @@ def _order(collection: Collection, request: _Request, chosen: dict[str, object])
         split=request.split,
         earlier=request.earlier,
         go_on=request.anyway,
+        take_changed=request.changed_scans,
     )
 
 

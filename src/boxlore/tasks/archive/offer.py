@@ -13,6 +13,7 @@ from pathlib import Path
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.extent import Extent
 from boxlore.core.errors import CouldNot, WrongUse
+from boxlore.core.findings import Finding
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.marks import looks_like_number
@@ -22,7 +23,9 @@ from boxlore.disk.tables import TableRow, read_table
 from boxlore.disk.unfinished import is_free, put_in_place
 from boxlore.disk.writing import write_whole
 from boxlore.exports.escaping import clean
-from boxlore.exports.inventory import as_csv, safe_cell
+from boxlore.exports.inventory import as_csv
+from boxlore.sheets.picture_on_paper import front_of
+from boxlore.sheets.typesetting import note
 from boxlore.tasks.archive.archive_settings import FILE_NAME, as_toml
 from boxlore.tasks.archive.transfer_context import order_of_containers
 from boxlore.tasks.collection.gate import Gate
@@ -31,6 +34,7 @@ from boxlore.tasks.collection.output_paths import OFFER_LIST, check_place
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
 from boxlore.tasks.collection.records_for_outputs import EVERYTHING, Selection, check_chosen, seen_by
 from boxlore.tasks.collection.unfinished import work_folder
+from boxlore.tasks.scans.unchanged import ScanCheck
 
 COLUMNS = ("Number", "Title", "Date", "Kind", "Wanted", "Remarks")
 THUMBNAIL = 240
@@ -46,6 +50,7 @@ class Offered:
     items: int
     pictures: int
     hidden: int
+    findings: tuple[Finding, ...] = ()
 
 
 def offer(
@@ -74,10 +79,13 @@ def _make(collection: Collection, records: list[Record], out: Path, progress: Pr
     """Write the list into the folder in which it is made."""
     progress.begin("Making thumbnails", len(records))
     holding, rows, pictures, hidden = Extent(), [], 0, 0
+    check, damaged = ScanCheck(collection.folder), []
     for record in records:
         go_on(progress)
         holding.add(record)
-        thumbnail = _thumbnail(collection, record, out)
+        thumbnail = _thumbnail(check, record, out)
+        if not thumbnail and not record.closed_scans and front_of(record):
+            damaged.append(note("offer.picture", f"The picture of {record.number} cannot be shown."))
         pictures += bool(thumbnail)
         hidden += record.closed_scans
         rows.append(_row(record, thumbnail))
@@ -85,15 +93,15 @@ def _make(collection: Collection, records: list[Record], out: Path, progress: Pr
     write_whole(out / OFFER_LIST, b"".join(as_csv([COLUMNS, *map(_cells, records)])))
     write_whole(out / "offer.html", _page(collection, holding, rows))
     write_whole(out / FILE_NAME, as_toml().encode())
-    return Offered(len(records), pictures, hidden)
+    return Offered(len(records), pictures, hidden, (*check.findings, *damaged))
 
 
-def _thumbnail(collection: Collection, record: Record, out: Path) -> str:
-    scan = next((side for side in record.scans if side.side == "recto"), None)
-    if scan is None or record.closed_scans:
+def _thumbnail(check: ScanCheck, record: Record, out: Path) -> str:
+    scan = front_of(record)
+    if scan is None or record.closed_scans or check.is_changed(scan, record.number):
         return ""
     try:
-        data = make_jpeg(collection.folder / scan.path, THUMBNAIL, area=scan.area)
+        data = make_jpeg(check.folder / scan.path, THUMBNAIL, area=scan.area)
     except CouldNot:
         return ""
     write_whole(out / "pictures" / f"{record.number}.jpg", data)
@@ -102,7 +110,7 @@ def _thumbnail(collection: Collection, record: Record, out: Path) -> str:
 
 def _cells(record: Record) -> tuple[str, ...]:
     kind = captions.NATURE.get(record.kind, record.kind)
-    return (record.number, safe_cell(captions.title(record)), record.date_display, kind, "", "")
+    return (record.number, captions.title(record), record.date_display, kind, "", "")
 
 
 def _row(record: Record, thumbnail: str) -> str:

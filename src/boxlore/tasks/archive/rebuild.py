@@ -24,6 +24,7 @@ from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, rea
 from boxlore.disk.digests import sha256_of
 from boxlore.disk.writing import write_whole
 from boxlore.exports.rdf import PREFIXES, TERMS, read_triples
+from boxlore.tasks.archive.struck_fields import read_struck
 from boxlore.tasks.collection.opening import Act, Collection, open_collection, start
 from boxlore.tasks.collection.prompts import FILE_NAME as PROMPTS
 from boxlore.tasks.collection.settings import FILE_NAME, Settings, read_settings
@@ -70,6 +71,8 @@ class _Rebuilding:
     """Names of the annotations of each target."""
     markers: dict[str, list[str]] = field(default_factory=lambda: defaultdict(list))
     """Names of the marked parts of scans of each item."""
+    marker_ids: dict[str, str] = field(default_factory=dict)
+    """The new ids of markers by their names."""
 
     def state(self, kind: Kind, ident: str, name: str, words: str) -> None:
         self.act.state(Subject(kind, ident), name, words)
@@ -100,6 +103,9 @@ def rebuild(folder: Path, package: Path, *, series: str = "", on_day: date | Non
         _others(making)
         making.act.statements.sort(key=lambda statement: (statement.recorded_at, statement.id))
         making.act.done()
+        for bag in bags:
+            struck = read_struck(bag / "data" / "metadata", making.marker_ids, collection.by)
+            collection.store.take_tombstones(list(struck))
         _ask_again(making)
         _bring_sound(making)
         _bring_prompts(making)
@@ -299,6 +305,7 @@ def _marker(making: _Rebuilding, target: str) -> None:
     thing = making.things[target]
     scan = _id(_one(thing, "oa:hasSource"))
     marker = making.act.new(Kind.MARKER)
+    making.marker_ids[target] = marker.id
     making.act.state(marker, "scan", scan)
     making.act.state(marker, "area", _one(thing, "bx:area"))
     for statement_name in making.told[target]:

@@ -14,7 +14,6 @@ from boxlore.core.records.item_record import Record
 from boxlore.core.records.marks import looks_like_number
 from boxlore.core.statements import Kind, Said, Source, Subject
 from boxlore.disk.tables import lacks_column, read_table
-from boxlore.exports.inventory import safe_cell
 from boxlore.tasks.collection.opening import Act, Collection
 
 COLUMNS = ("Number", "Identifier", "Title", "Accession number", "The archive's reference", "Remarks")
@@ -26,7 +25,7 @@ def blank_rows(records: Iterable[Record]) -> Iterator[tuple[str, ...]]:
     yield ("", "", "the whole transfer", "", "", "")
     for record in records:
         given = "; ".join(view.words for view in record.all("archive_reference"))
-        yield (record.number, f"urn:uuid:{record.id}", safe_cell(captions.title(record)), "", given, "")
+        yield (record.number, f"urn:uuid:{record.id}", captions.title(record), "", given, "")
 
 
 @dataclass(frozen=True, slots=True)

@@ -18,7 +18,7 @@ from boxlore.core.records.audience import To
 from boxlore.core.records.closing_dates import Closing
 from boxlore.disk.unfinished import is_free, unfinished_folder
 from boxlore.disk.writing import flush_folder
-from boxlore.exports.bag import Payload, write_bag
+from boxlore.exports.bag import Payload, Staged, write_bag
 from boxlore.exports.inventory import as_csv, readme
 from boxlore.tasks.archive.bag_info import bag_info
 from boxlore.tasks.archive.name_answers import ANSWER, KEY, NUMBER, read_answers
@@ -61,6 +61,8 @@ class TransferOrder:
     earlier: Path | None = None
     go_on: bool = False
     """Whether to hand over the rest when a record cannot be valid."""
+    take_changed: bool = False
+    """Whether scans that are not as they were at their intake go, as they are now."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -155,7 +157,14 @@ def _part(run: _TransferRun, seen: AudienceView, folder: Path) -> list[TransferP
         making = Making(run.collection, seen, facts, run.order.archive, stage, earlier)
         making.items, making.selection, making.progress = run.items, run.order.selection, run.progress
         if run.order.archive.wants("scans"):
-            making.handed_scans = HandedScans(run.collection.folder, cleaned, is_open=not closed)
+            making.handed_scans = HandedScans(
+                run.collection.folder,
+                cleaned,
+                is_open=not closed,
+                take_changed=run.order.take_changed,
+                staged=earlier is None,
+                progress=run.progress,
+            )
         make_files(making)
         _refuse(run, making, earlier)
         if run.order.archive.wants("copies"):
@@ -190,11 +199,11 @@ def _bag(run: _TransferRun, making: Making, folder: Path) -> list[TransferPart]:
     written = [
         (path.relative_to(making.stage).as_posix(), path) for path in sorted(making.stage.rglob("*")) if path.is_file()
     ]
-    files = [*written, *sorted(making.scans.items()), *_sound(run, making)]
+    files: list[_Packed] = [*written, *sorted(making.scans.items(), key=_name_of), *_sound(run, making)]
     info = bag_info(run.collection, making)
     page = readme(making.facts, making.holding, folder.name, making.contents)
     gate = Gate(making.seen)
-    gate.check_all(files)
+    gate.check_all((name, source.path if isinstance(source, Staged) else source) for name, source in files)
     gate.check_bytes("README.html", page)
     gate.check_bytes("bag-info.json", json.dumps(info).encode())
     run.findings += _too_large(files)
@@ -202,14 +211,35 @@ def _bag(run: _TransferRun, making: Making, folder: Path) -> list[TransferPart]:
     parts: list[TransferPart] = []
     for at, bagged in enumerate(bags, 1):
         target = folder if len(bags) == 1 else folder.with_name(f"{folder.name}-{at}")
-        payload = [Payload(name, path) for name, path in bagged]
-        run.progress.begin(f"Packing {target.name}", sum(path.stat().st_size for _, path in bagged))
+        payload = [Payload(name, source) for name, source in bagged]
+        run.progress.begin(f"Packing {target.name}", sum(_size(source) for _, source in bagged))
         counted = {**info, "Bag-Count": f"{at} of {len(bags)}"}
         size = write_bag(target, payload, counted, lambda count: _packed(run, count), {"README.html": page})
         scans = sum(1 for name, _ in bagged if name.startswith("scans/"))
-        cleaned = sum(path.parent == making.cleaned_in for _, path in bagged)
+        cleaned = _cleaned(making, {name for name, _ in bagged})
         parts.append(TransferPart(target, making.holding.items if at == 1 else 0, scans, size, cleaned))
     return parts
+
+
+_Packed = tuple[str, Path | Staged]
+"""A file of a bag: the name that it gets, and what it is made of."""
+
+
+def _name_of(packed: _Packed) -> str:
+    return packed[0]
+
+
+def _size(source: Path | Staged) -> int:
+    return source.size if isinstance(source, Staged) else source.stat().st_size
+
+
+def _cleaned(making: Making, bagged: set[str]) -> int:
+    """How many of the files in a bag are scans with their picture alone."""
+    if making.handed_scans is None:
+        return 0
+    handed = making.handed_scans
+    files = {id(handed.file(cleaned.scan)) for cleaned in handed.cleaned.values()}
+    return sum(id(source) in files for name, source in making.scans.items() if name in bagged)
 
 
 def _packed(run: _TransferRun, count: int) -> None:
@@ -232,24 +262,24 @@ def _sound(run: _TransferRun, making: Making) -> Iterator[tuple[str, Path]]:
                     yield inside, path
 
 
-def _too_large(files: list[tuple[str, Path]]) -> Iterator[Finding]:
-    for name, path in files:
-        if (size := path.stat().st_size) > FAT32:
+def _too_large(files: list[_Packed]) -> Iterator[Finding]:
+    for name, source in files:
+        if (size := _size(source)) > FAT32:
             words = f"{name} has {size:,} bytes: a stick formatted as FAT32 cannot hold a file of 4 GiB or more."
             yield Finding(
                 rule="bag.fat32", severity=Severity.NOTE, message=words, source="FAT32: largest file 4 GiB - 1"
             )
 
 
-def _split(files: list[tuple[str, Path]], most: int) -> list[list[tuple[str, Path]]]:
-    bags: list[list[tuple[str, Path]]] = [[]]
+def _split(files: list[_Packed], most: int) -> list[list[_Packed]]:
+    bags: list[list[_Packed]] = [[]]
     size = 0
-    for name, path in files:
-        own = path.stat().st_size
+    for name, source in files:
+        own = _size(source)
         if most and size + own > most and bags[-1] and not name.startswith("metadata/"):
             bags.append([])
             size = 0
-        bags[-1].append((name, path))
+        bags[-1].append((name, source))
         size += own
     return bags
 

@@ -18,6 +18,7 @@ from boxlore.core.findings import Finding, Severity
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import Kind
 from boxlore.disk.shipped import shipped
+from boxlore.exports.bag import Staged
 from boxlore.exports.dublin_core import FULL, SIMPLE, Flavour, write_records
 from boxlore.exports.ead_dialects import EAD3, EAD2002, Dialect
 from boxlore.exports.finding_aid import FindingAid
@@ -30,7 +31,9 @@ from boxlore.tasks.archive.closed_part_rights import SCHEMA, TABLE, rights_rows,
 from boxlore.tasks.archive.receipt import blank_rows
 from boxlore.tasks.archive.recording_chapters import chapter_files
 from boxlore.tasks.archive.restrictions import restriction_lines
-from boxlore.tasks.archive.scans_as_handed import CLEANED, HandedScans
+from boxlore.tasks.archive.scans_as_handed import Changed, Cleaned, HandedScans
+from boxlore.tasks.archive.struck_fields import TABLE as STRUCK_TABLE
+from boxlore.tasks.archive.struck_fields import struck_rows
 from boxlore.tasks.archive.transfer_context import thing_lines, things_told
 from boxlore.tasks.archive.transfer_updates import CHANGES, HEADING, STATE, Earlier, change_row, gone_rows, state_row
 from boxlore.tasks.collection.opening import Collection
@@ -57,18 +60,13 @@ class Making:
     items: list[str] = field(default_factory=list)
     selection: Selection = EVERYTHING
     holding: Extent = field(default_factory=Extent)
-    scans: dict[str, Path] = field(default_factory=dict)
+    scans: dict[str, Path | Staged] = field(default_factory=dict)
     findings: list[Finding] = field(default_factory=list)
     contents: list[tuple[str, str]] = field(default_factory=list)
     people: set[str] = field(default_factory=set)
     progress: Progress = QUIET
     handed_scans: HandedScans | None = None
     """In a part that takes scans: the scans as they are handed over."""
-
-    @property
-    def cleaned_in(self) -> Path | None:
-        """Where the cleaned scans are, if this part has such."""
-        return self.handed_scans.work if self.handed_scans else None
 
     def records(self) -> Iterator[Record]:
         """The records of the part. Raises CouldNot if the person asked to stop."""
@@ -115,6 +113,10 @@ def make_files(making: Making) -> None:
         settings = as_toml(making.collection.settings).encode()
         making.put(SETTINGS, "how this collection means its dates and seasons", [settings])
         _rights(making)
+        whole = making.selection == EVERYTHING and making.earlier is None
+        rows = list(struck_rows(making.collection, None if whole else making.items))
+        if len(rows) > 1:
+            making.put(STRUCK_TABLE, "of what words were taken out for good, without the words", as_csv(rows))
         prompts = making.collection.folder / PROMPTS
         if prompts.is_file() and not prompts.is_symlink():
             making.put(f"metadata/{PROMPTS}", "what its sittings ask", [prompts.read_bytes()])
@@ -167,11 +169,11 @@ def _scans(making: Making, record: Record, closed: set[str]) -> None:
     if not making.archive.wants("scans"):
         return
     for scan in record.scans:
-        path = making.handed_scans.path(scan) if making.handed_scans else making.collection.folder / scan.path
-        if scan.id in closed:
+        if scan.id in closed or making.handed_scans is None:
             continue
-        if path.is_file():
-            making.scans[packed_path(record, scan)] = path
+        file = making.handed_scans.file(scan)
+        if isinstance(file, Staged) or file.is_file():
+            making.scans[packed_path(record, scan)] = file
             continue
         message = f"The scan {scan.path} of {record.number} is not there and is left out."
         source = "fixity of scans: common practice, no source"
@@ -307,6 +309,9 @@ def _fixity(making: Making) -> Iterator[list[str]]:
         if event["scan"] in packed or not event["scan"]:
             name = packed.get(event["scan"], event["File"])
             yield [name, *(event[column] for column in fixity_events.COLUMNS[1:])]
-    for scan, cleaned in making.handed_scans.cleaned.items() if making.handed_scans else ():
+    if making.handed_scans is None:
+        return
+    not_as_taken_in: dict[str, Cleaned | Changed] = {**making.handed_scans.cleaned, **making.handed_scans.changed}
+    for scan, handed in not_as_taken_in.items():
         if scan in packed:
-            yield [packed[scan], cleaned.scan.sha256, CLEANED, making.collection.clock.now(), cleaned.outcome]
+            yield [packed[scan], handed.scan.sha256, handed.event, making.collection.clock.now(), handed.outcome]

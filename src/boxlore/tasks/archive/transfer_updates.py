@@ -13,6 +13,7 @@ from pathlib import Path
 
 from boxlore.core.crosswalk.dublin_core import ROWS, CollectionFacts
 from boxlore.core.errors import CouldNot
+from boxlore.core.fields.cells import read_rows
 from boxlore.core.records.item_record import Record, every_told
 from boxlore.tasks.collection.opening import Collection
 
@@ -67,7 +68,7 @@ def read_earlier(folder: Path, part: str) -> Earlier:
     for path in states:
         try:
             with open(path, encoding="utf-8", newline="") as file:
-                for row in csv.DictReader(file):
+                for row in read_rows(file):
                     items[row["Identifier"]] = (row["Number"], {name: row.get(name, "") for name in FIELDS})
         except (UnicodeDecodeError, csv.Error, KeyError) as error:
             why = f"{path} is not as it was written: {error}."

@@ -67,7 +67,7 @@ def list_backups(folder: Path) -> list[ListedBackup]:
 
 def has_backups(folder: Path) -> bool:
     """Whether there is a backup that can be read."""
-    return any(backups.holdings(backup) for backup in backups.listed(folder))
+    return backups.has_some(folder)
 
 
 def find_backup(folder: Path, text: str) -> ListedBackup:
@@ -128,6 +128,11 @@ def said(brought: BroughtBack, chosen: ListedBackup) -> list[str]:
     lines = [f"The backup of {chosen.backup.day} is back: {_contents(brought.holds)}."]
     if brought.kept is not None:
         lines.append(f"What was there before is kept in {brought.kept}.")
+    if more := brought.lost_statements:
+        lines.append(
+            f"That was damaged, and {_counted(more, 'statement')} told since the backup {'is' if more == 1 else 'are'} "
+            "in it alone: tell them again, or have somebody who knows SQLite look into it."
+        )
     if brought.struck:
         lines.append(f"Struck since that day, and taken out of it again: {_counted(brought.struck, 'statement')}.")
     if brought.only_before:

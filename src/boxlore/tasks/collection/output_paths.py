@@ -16,6 +16,7 @@ from typing import Protocol
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.disk.digests import sha256_of
 from boxlore.disk.writing import could_not, write_whole
+from boxlore.store.backup_sums import LIST_NAME as BACKUP_SUMS
 from boxlore.tasks.collection.opening import DATABASE, FOLDERS, has_collection, open_collection
 from boxlore.tasks.collection.registered import RegisteredScans
 from boxlore.tasks.collection.settings import FILE_NAME as SETTINGS_NAME
@@ -27,7 +28,7 @@ UNFINISHED = "unfinished.txt"
 COPIES_LIST, PAGES_LIST, OFFER_LIST = "contents.csv", "our-files.txt", "offer.csv"
 """What lists, in a folder of copies, of pages or of an offer, what was made there."""
 
-OWN_FILES = (SETTINGS_NAME, "prompts.toml", "places.tsv", LIST_NAME, UNFINISHED)
+OWN_FILES = (SETTINGS_NAME, "prompts.toml", "places.tsv", LIST_NAME, UNFINISHED, BACKUP_SUMS)
 """The files of a collection besides its database (and what lies beside that: -wal, -shm, the lock)."""
 
 _OWN_STEM = DATABASE.partition(".")[0] + "."

@@ -1,7 +1,5 @@
 """What a survey notes of each item, and the lists made of it: what to do, what to buy, what to have scanned."""
 
-import csv
-import io
 import json
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
@@ -9,6 +7,7 @@ from datetime import date
 from pathlib import Path
 
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.cells import write_row
 from boxlore.core.fields.originals import NOTED_WORDS, SIZE_WORDS, Noted, typed_size
 from boxlore.core.fields.plain_values import DAY_WORDS
 from boxlore.core.fields.table import FIELDS
@@ -281,9 +280,7 @@ def _is_csv(out: Path) -> bool:
 
 
 def _write_csv(collection: Collection, out: Path, rows: Sequence[Sequence[str]]) -> None:
-    text = io.StringIO(newline="")
-    csv.writer(text).writerows(rows)
-    write_output(collection, out, text.getvalue().encode("utf-8-sig"))
+    write_output(collection, out, "".join(map(write_row, rows)).encode("utf-8-sig"))
 
 
 def _write_pdf(collection: Collection, page: Page, out: Path, on: date | None = None) -> None:

@@ -283,6 +283,11 @@ def _make(run: CopyRun, job: CopyJob) -> _Made:
                 f"{job.scan.path} has {size} bytes, and had {job.scan.bytes} at its intake.",
                 "`boxlore verify` tells which scans are not as they were.",
             )
+        if job.scan.sha256 and sha256_of(path) != job.scan.sha256:
+            raise CouldNot(
+                f"{job.scan.path} is not as it was at its intake: its SHA-256 is another.",
+                "`boxlore verify` tells which scans are not as they were.",
+            )
         suffix = picture_files.suffix_for(source, path.suffix.lower())
         folder = (run.out / job.name).parent.resolve()
         if folder in run.scan_folders or path.parent.resolve() == run.out.resolve():

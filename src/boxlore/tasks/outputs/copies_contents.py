@@ -5,12 +5,12 @@ that is as it was written. A run over some items only leaves the lines of the ot
 """
 
 import csv
-import io
 from collections.abc import Iterable
 from dataclasses import dataclass, fields
 from pathlib import Path
 
 from boxlore.core.errors import CouldNot
+from boxlore.core.fields.cells import read_cells, read_rows, write_row
 from boxlore.disk.writing import could_not, write_whole
 from boxlore.tasks.collection.output_paths import COPIES_LIST
 
@@ -48,7 +48,7 @@ def read_contents(folder: Path) -> list[CopyLine]:
     """The lines of a folder's contents page; none where there is no page. A line that is no line is left out."""
     try:
         with open(folder / FILE_NAME, encoding="utf-8", errors="replace", newline="") as page:
-            rows = list(csv.DictReader(page))
+            rows = list(read_rows(page))
     except FileNotFoundError:
         return []
     except OSError as error:
@@ -66,7 +66,7 @@ def is_contents(path: Path) -> bool:
     """Whether the file is a contents page: its first line is our heading."""
     try:
         with open(path, encoding="utf-8", errors="replace", newline="") as page:
-            return next(csv.reader(page), None) == COLUMNS
+            return next(read_cells(page), None) == COLUMNS
     except csv.Error:
         return False
     except OSError as error:
@@ -75,13 +75,11 @@ def is_contents(path: Path) -> bool:
 
 def contents_page(folder: Path, lines: Iterable[CopyLine]) -> bytes:
     """The page, in the order of the numbers, without the copies that are not there any more."""
-    page = io.StringIO()
-    rows = csv.writer(page)
-    rows.writerow(COLUMNS)
+    rows = [write_row(COLUMNS)]
     for line in sorted(lines, key=lambda entry: (entry.number, entry.copy)):
         if (folder / line.copy).is_file():
-            rows.writerow([getattr(line, name) for name in COLUMNS])
-    return page.getvalue().encode()
+            rows.append(write_row([getattr(line, name) for name in COLUMNS]))
+    return "".join(rows).encode()
 
 
 def write_contents(folder: Path, lines: Iterable[CopyLine]) -> None:

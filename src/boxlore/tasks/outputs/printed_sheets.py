@@ -48,6 +48,7 @@ from boxlore.tasks.collection.records_for_outputs import (
 from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.collection.unfinished import work_folder
 from boxlore.tasks.people.kin_captions import kin_to
+from boxlore.tasks.scans.unchanged import ScanCheck
 
 PPI = 260
 """Of a printed picture: no eye tells more at reading distance (common practice, no source), and memory stays flat."""
@@ -148,9 +149,10 @@ def sheet(
     printing = with_more(printing, family=_family(gate.seen, shown))
     area = area_of(printing)
     room = area.wide * 0.8, area.high * 0.5  # larger ones lose a little sharpness, and memory stays flat
-    sides = [side for record in shown for side in (front_of(record), back_of(record))]
-    with prepared(collection, sides, room, progress) as pictures:
-        return _written(gate, out, shown, printing, make_sheet(shown, pictures, printing, order.by))
+    sides = [(record.number, side) for record in shown for side in (front_of(record), back_of(record))]
+    check = ScanCheck(collection.folder)
+    with prepared(check, sides, room, progress) as pictures:
+        return _written(gate, out, shown, printing, make_sheet(shown, pictures, printing, order.by), check)
 
 
 def _family(seen: AudienceView, shown: Iterable[Record]) -> list[tuple[int, str]]:
@@ -177,7 +179,9 @@ def slips(
 ) -> PrintedOutput:
     """Caption slips for copy prints of one size."""
     printing, shown, gate = _begun(collection, order, out)
-    return _written(gate, out, shown, printing, make_slips(shown, printing, size, length))
+    check = ScanCheck(collection.folder, "What is printed was told of the right one.")
+    check.look_at(shown)
+    return _written(gate, out, shown, printing, make_slips(shown, printing, size, length), check)
 
 
 def labels(collection: Collection, out: Path, order: PrintOrder = PLAIN_ORDER, *, size: str = "a6") -> PrintedOutput:
@@ -190,7 +194,9 @@ def labels(collection: Collection, out: Path, order: PrintOrder = PLAIN_ORDER, *
     kept = [record for record in seen.records(order.selection) if record.mark]
     if not kept:
         raise CouldNot("None of these items is in a box or folder.", "Say where they are kept first.")
-    return _written(Gate(seen), out, kept, printing, make_labels(kept, printing, size, seen.holder))
+    check = ScanCheck(collection.folder, "What is printed was told of the right one.")
+    check.look_at(kept)
+    return _written(Gate(seen), out, kept, printing, make_labels(kept, printing, size, seen.holder), check)
 
 
 def worksheet(
@@ -216,9 +222,10 @@ def worksheet(
     blank = blank_answers(shown, prefix, own, form).encode()
     gate.check_bytes(answers.name, blank)
     room = printing.room(), WORKSHEET_HIGH
-    with prepared(collection, map(front_of, shown), room, progress) as pictures:
+    check = ScanCheck(collection.folder)
+    with prepared(check, [(record.number, front_of(record)) for record in shown], room, progress) as pictures:
         pdf = make_worksheet(shown, pictures, printing, prefix, own, form)
-        printed = _written(gate, out, shown, printing, pdf)
+        printed = _written(gate, out, shown, printing, pdf, check)
     write_output(collection, answers, blank)
     return printed, answers
 
@@ -257,12 +264,17 @@ def _begun(collection: Collection, order: PrintOrder, out: Path) -> tuple[Printi
 
 
 def _written(
-    gate: Gate, out: Path, shown: Sequence[Record], printing: Printing, pdf: tuple[bytes, list[Finding]]
+    gate: Gate,
+    out: Path,
+    shown: Sequence[Record],
+    printing: Printing,
+    pdf: tuple[bytes, list[Finding]],
+    check: ScanCheck,
 ) -> PrintedOutput:
     data, findings = pdf
     gate.check_bytes(out.name, data)
     write_output(gate.seen.collection, out, data)
-    return PrintedOutput(out, len(shown), printing.left_out, tuple(findings))
+    return PrintedOutput(out, len(shown), printing.left_out, (*check.findings, *findings))
 
 
 def pixels(scan: ScanFile, room: tuple[float, float]) -> int:
@@ -278,25 +290,27 @@ def pixels(scan: ScanFile, room: tuple[float, float]) -> int:
 
 @contextmanager
 def prepared(
-    collection: Collection, asked_for: Iterable[ScanFile | None], room: tuple[float, float], progress: Progress
+    check: ScanCheck, asked_for: Iterable[tuple[str, ScanFile | None]], room: tuple[float, float], progress: Progress
 ) -> Iterator[dict[str, Path]]:
-    """A JPEG for each scan that will be printed, to fill a room of so many millimetres; a damaged one is left out.
+    """A JPEG for each scan that will be printed, to fill a room of so many millimetres; one that is damaged, or not as
+    it was at its intake, is left out. `asked_for` is (number of the item, scan).
 
     The folder they are in is gone afterwards.
     """
-    scans = [scan for scan in asked_for if scan is not None]
+    scans = [(number, scan) for number, scan in asked_for if scan is not None]
     progress.begin("Preparing pictures", len(scans))
     with ExitStack() as stack:
         try:
-            folder = stack.enter_context(work_folder(collection.folder, collection.folder / "pictures"))
+            folder = stack.enter_context(work_folder(check.folder, check.folder / "pictures"))
         except CouldNot:  # a collection on a disc, or on a disk that is full
             folder = Path(stack.enter_context(tempfile.TemporaryDirectory()))
 
-        def prepare(at: int, scan: ScanFile) -> tuple[str, Path] | None:
-            if progress.stopped():
+        def prepare(at: int, side: tuple[str, ScanFile]) -> tuple[str, Path] | None:
+            number, scan = side
+            if progress.stopped() or check.is_changed(scan, number):
                 return None
             try:
-                data = make_jpeg(collection.folder / scan.path, pixels(scan, room), area=scan.area)
+                data = make_jpeg(check.folder / scan.path, pixels(scan, room), area=scan.area)
             except CouldNot:
                 return None
             path = folder / f"{at}.jpg"

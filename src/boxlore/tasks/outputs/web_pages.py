@@ -25,6 +25,7 @@ from boxlore.tasks.collection.progress import QUIET, Progress, go_on, workers
 from boxlore.tasks.collection.records_for_outputs import check_chosen, seen_by
 from boxlore.tasks.collection.unfinished import work_folder
 from boxlore.tasks.outputs.printed_sheets import PrintedOutput, PrintOrder, printing_of, seen_items
+from boxlore.tasks.scans.unchanged import ScanCheck
 
 LARGE, SMALL = 1600, 480
 """Pixels on the long side of a picture on its page, and in the gallery."""
@@ -58,8 +59,9 @@ def pages(
     shown, left_out = seen_items(seen, order)
     with work_folder(collection.folder, out) as site_folder:
         progress.begin("Preparing pictures", len(shown))
-        fronts, findings = _pictures(collection, _works(shown, front_of, "", small=True), site_folder, progress)
-        backs, damaged = _pictures(collection, _works(shown, _back_of, "-back", small=False), site_folder, progress)
+        check = ScanCheck(collection.folder)
+        fronts, findings = _pictures(check, _works(shown, front_of, "", small=True), site_folder, progress)
+        backs, damaged = _pictures(check, _works(shown, _back_of, "-back", small=False), site_folder, progress)
         site = Site(
             records=shown,
             fronts=fronts,
@@ -75,7 +77,7 @@ def pages(
         go_on(progress)
         Gate(seen).check_folder(site_folder)
         _move_in(collection, site_folder, out, earlier)
-    return PrintedOutput(out, len(shown), left_out, (*findings, *damaged))
+    return PrintedOutput(out, len(shown), left_out, (*check.findings, *findings, *damaged))
 
 
 def _back_of(record: Record) -> ScanFile | None:
@@ -98,7 +100,7 @@ def _public(collection: Collection, shown: Iterable[Record], order: PrintOrder) 
 
 
 def _pictures(
-    collection: Collection, works: Sequence[_Work], site_folder: Path, progress: Progress
+    check: ScanCheck, works: Sequence[_Work], site_folder: Path, progress: Progress
 ) -> tuple[dict[str, PageSide], list[Finding]]:
     """Both sizes of each picture, below `images/`; a damaged one is named in the findings."""
     for folder in ("large", "small"):
@@ -108,7 +110,7 @@ def _pictures(
     with workers() as pool:
         for work, side in zip(
             works,
-            pool.map(lambda each_work: _picture(collection, each_work, site_folder, progress), works),
+            pool.map(lambda each_work: _picture(check, each_work, site_folder, progress), works),
             strict=True,
         ):
             if side is not None:
@@ -120,14 +122,14 @@ def _pictures(
     return sides, findings
 
 
-def _picture(collection: Collection, work: _Work, site_folder: Path, progress: Progress) -> PageSide | None:
-    if progress.stopped():
+def _picture(check: ScanCheck, work: _Work, site_folder: Path, progress: Progress) -> PageSide | None:
+    if progress.stopped() or check.is_changed(work.scan, work.record.number):
         return None
     large, small = f"images/large/{work.name}.jpg", f"images/small/{work.name}.jpg"
     scan = work.scan
     longest = LARGE_ENOUGH if 0 < _longest(scan) <= LARGE_ENOUGH else LARGE
     try:
-        (site_folder / large).write_bytes(make_jpeg(collection.folder / scan.path, longest, area=scan.area, quality=84))
+        (site_folder / large).write_bytes(make_jpeg(check.folder / scan.path, longest, area=scan.area, quality=84))
         if not work.small:
             return PageSide(large, jpeg_size(site_folder / large))
         (site_folder / small).write_bytes(make_jpeg(site_folder / large, SMALL, quality=80))

@@ -4,8 +4,6 @@ The open form holds only what anyone may see: no words for family, keeper or an 
 that touches a closed passage, and an item shown in such a passage by its number alone.
 """
 
-import csv
-import io
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -13,6 +11,7 @@ from pathlib import Path
 
 from boxlore.core.crosswalk.captions import title
 from boxlore.core.errors import WrongUse
+from boxlore.core.fields.cells import write_row
 from boxlore.core.fields.sittings import CLOSED_WORDS, Passage, shown_in
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.audience import Recipient, To
@@ -132,9 +131,7 @@ def chapters_of(
 
 
 def _csv(log: SittingLog, records: dict[str, Record], recipient: Recipient) -> str:
-    out = io.StringIO()
-    rows = csv.writer(out, lineterminator="\r\n")
-    rows.writerow(COLUMNS)
+    rows = [write_row(COLUMNS)]
     for subject, view in log.told:
         about, moment = _about(log, subject, view), view.moment or 0
         closed = is_closed(log.closed, moment, moment)
@@ -144,8 +141,8 @@ def _csv(log: SittingLog, records: dict[str, Record], recipient: Recipient) -> s
         heard = heard_in(log.recordings, moment)
         where = (Path(heard[0].path).name, clock_of(heard[1])) if heard else ("", clock_of(moment))
         item = (record.number, record.mark.short if record.mark else "") if record else ("", "")
-        rows.writerow((*where, *item, *_said(recipient.without_names(view)), "closed" if closed else ""))
-    return out.getvalue()
+        rows.append(write_row((*where, *item, *_said(recipient.without_names(view)), "closed" if closed else "")))
+    return "".join(rows)
 
 
 def _said(view: StatementView) -> tuple[str, ...]:

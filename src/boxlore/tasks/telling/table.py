@@ -10,7 +10,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.records.marks import looks_like_number
 from boxlore.core.sitting.worksheet_codes import WrittenAnswer, read_answers, read_code
 from boxlore.core.statements import Kind, Statement, Subject, Sure, typed_source
-from boxlore.disk.tables import TableRow, lacks_column, read_table
+from boxlore.disk.tables import TableRow, lacks_column, read_table, read_text
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.prompts import own_fields, own_lines
@@ -191,12 +191,7 @@ def _rows(collection: Collection, path: Path) -> list[TableRow]:
     """The rows of a table, or the answers of a text file; all are read before any is told."""
     if path.suffix.lower() != ".txt":
         return read_table(path, partial(_check_columns, path), COLUMNS)
-    try:
-        text = path.read_text(encoding="utf-8-sig")
-    except FileNotFoundError:
-        raise WrongUse(f"There is no file {path}.") from None
-    except UnicodeDecodeError as error:
-        raise WrongUse(f"{path.name} is not in UTF-8.", "Save it in UTF-8.") from error
+    text = read_text(path, "Save it in UTF-8.")
     answers = read_answers(text, lambda code: _has_several_lines(collection, code))
     return [TableRow(answer.at, {"code": answer.code, "text": answer.words}, _stray(answer)) for answer in answers]
 

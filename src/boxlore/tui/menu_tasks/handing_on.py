@@ -67,6 +67,7 @@ def _offer(collection: Collection, answers: FormAnswers, progress: Progress) -> 
     return [
         f"{out}: {several(offered.items, 'item')}, {several(offered.pictures, 'thumbnail')}.",
         f"{several(offered.hidden, 'is', 'are')} not shown for the sake of the living.",
+        *[finding.message for finding in offered.findings],
         "Send the folder. The archive writes yes or no into offer.csv, and what it is called into archive.toml.",
     ]
 

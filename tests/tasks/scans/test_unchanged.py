@@ -1,0 +1,80 @@
+"""No output shows a scan that is not, to the byte, as it was taken in; each says so by name (our own rule)."""
+
+from collections.abc import Callable, Iterable
+from datetime import date
+from pathlib import Path
+
+import pytest
+from PIL import Image
+
+from boxlore.core.findings import Finding
+from boxlore.core.records.audience import To
+from boxlore.tasks.archive.offer import offer
+from boxlore.tasks.collection.opening import Collection, open_collection, start
+from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.outputs.copies import copies
+from boxlore.tasks.outputs.printed_sheets import PrintOrder, labels, sheet, slips, worksheet
+from boxlore.tasks.outputs.web_pages import pages
+from boxlore.tasks.scans.intake import IntakeOptions, take_in
+from boxlore.tasks.scans.pairing import Planned, ScanSide
+
+ON = date(2026, 11, 26)
+FAMILY = PrintOrder(to=To.FAMILY)
+
+
+def messages(findings: Iterable[Finding]) -> list[str]:
+    return [finding.message for finding in findings]
+
+
+OUTPUTS: dict[str, Callable[[Collection, Path], list[str]]] = {
+    "sheet": lambda collection, out: messages(sheet(collection, out / "a.pdf", FAMILY).findings),
+    "slips": lambda collection, out: messages(slips(collection, out / "a.pdf", FAMILY).findings),
+    "labels": lambda collection, out: messages(labels(collection, out / "a.pdf", FAMILY).findings),
+    "worksheet": lambda collection, out: messages(worksheet(collection, out / "a.pdf", FAMILY)[0].findings),
+    "pages": lambda collection, out: messages(pages(collection, out / "pages", FAMILY).findings),
+    "offer": lambda collection, out: messages(offer(collection, out / "offer").findings),
+    "copies": lambda collection, out: [copied.why for copied in copies(collection, out / "copies")],
+}
+
+
+@pytest.fixture
+def home(tmp_path: Path) -> Path:
+    """Two prints in a box; a byte of the first one's scan has turned, the second is as it was."""
+    start(tmp_path / "family", Settings(prefix="TR", title="Tamm and Rourke"), on_day=ON)
+    plan = []
+    for name, shade in (("a", 40), ("b", 160)):
+        Image.new("RGB", (90, 60), (shade, 90, 10)).save(tmp_path / f"{name}.jpg")
+        plan.append(Planned(key=name, sides=(ScanSide(tmp_path / f"{name}.jpg"),)))
+    with open_collection(tmp_path / "family", on_day=ON) as collection:
+        take_in(collection, plan, IntakeOptions(copy=True, box="1"))
+    return tmp_path / "family"
+
+
+@pytest.mark.parametrize("output", OUTPUTS)
+@pytest.mark.parametrize("change", ["a byte", "its size"])
+def test_a_changed_scan_is_named(home: Path, tmp_path: Path, output: str, change: str) -> None:
+    scan = next((home / "scans").glob("TRA-0001*"))
+    data = bytearray(scan.read_bytes())
+    data[-30] ^= 1
+    scan.write_bytes(bytes(data) + (b"\0" if change == "its size" else b""))
+    (tmp_path / "out").mkdir()
+    with open_collection(home, on_day=ON) as collection:
+        said = [words for words in OUTPUTS[output](collection, tmp_path / "out") if "at its intake" in words]
+    assert len(said) == 1 and scan.name in said[0], said
+
+
+@pytest.mark.parametrize("output", OUTPUTS)
+def test_a_scan_that_is_as_it_was_is_not(home: Path, tmp_path: Path, output: str) -> None:
+    (tmp_path / "out").mkdir()
+    with open_collection(home, on_day=ON) as collection:
+        assert not any("intake" in words for words in OUTPUTS[output](collection, tmp_path / "out"))
+
+
+def test_pages_and_offer_hold_no_picture_of_it(home: Path, tmp_path: Path) -> None:
+    scan = next((home / "scans").glob("TRA-0001*"))
+    scan.write_bytes(next((home / "scans").glob("TRA-0002*")).read_bytes())
+    with open_collection(home, on_day=ON) as collection:
+        pages(collection, tmp_path / "pages", FAMILY)
+        offer(collection, tmp_path / "offer")
+    names = {path.name for folder in ("pages", "offer") for path in (tmp_path / folder).rglob("*.jpg")}
+    assert names == {"TRA-0002.jpg"}
