@@ -24,7 +24,7 @@ def register(folder: Path, scans: list[Path]) -> None:
     """Take scans in where they are."""
     with open_collection(folder) as collection:
         plan = [Planned(key=scan.name, sides=(ScanSide(scan),)) for scan in scans]
-        assert {taken.state for taken in take_in(collection, plan, IntakeOptions())} == {"taken"}
+        assert {taken.state for taken in take_in(collection, plan, IntakeOptions(own=True))} == {"taken"}
 
 
 @pytest.fixture

@@ -6,10 +6,12 @@ import click
 
 from boxlore.cli import options, talk
 from boxlore.cli.paths import GivenPath
+from boxlore.core.errors import WrongUse
 from boxlore.core.findings import several
 from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.collection.opening import start
 from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.scans.given_files import in_utf_8
 
 
 @click.command()
@@ -48,6 +50,8 @@ def new(
         options.refuse_others(ctx, "with --from, which has it of the transfer", "folder", "package", "series")
         _rebuild(folder, package, series.upper())
         return
+    if title is None and not in_utf_8(str(folder.resolve().name)):
+        raise WrongUse("The folder's name is not in UTF-8, and cannot be the title.", "Say --title TITLE.")
     settings = Settings(
         title=title or folder.resolve().name.replace("_", " ").title(),
         prefix=prefix.upper(),

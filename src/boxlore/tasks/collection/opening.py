@@ -25,7 +25,7 @@ from boxlore.store.values import Change
 from boxlore.tasks.collection.backups import CLOSING, has_backups, keep
 from boxlore.tasks.collection.clock import Clock
 from boxlore.tasks.collection.registered import RegisteredScans, registered_scans
-from boxlore.tasks.collection.settings import FILE_NAME, Settings, as_toml, check_settings, read_settings
+from boxlore.tasks.collection.settings import FILE_NAME, Settings, as_toml, check_settings, lost_settings, read_settings
 
 DATABASE = "collection.sqlite"
 _log = logging.getLogger("boxlore")
@@ -197,6 +197,8 @@ def open_collection(
     with store:
         clock = Clock(store.last_time(), on_day, settings.clock_right_on)
         collection = Collection(folder, settings, store, clock, _who())
+        if lost := lost_settings(folder):
+            collection.unsaid.append(lost)
         if fault := clock.fault():
             collection.unsaid.append(fault)
         try:

@@ -104,6 +104,25 @@ def read_settings(folder: Path) -> Settings:
     return replace(settings, language=language_tag(settings.language) or settings.language)
 
 
+ALWAYS = ("title", "prefix")
+"""Settings that every collection has been started with; a file that lacks them has lost more than these."""
+
+
+def lost_settings(folder: Path) -> str:
+    """A sentence where the file is gone, is empty or ends too early, so that what is usual stands for what it said."""
+    path = folder / FILE_NAME
+    try:
+        with open_regular(path) as file:
+            values = tomllib.loads(file.read().decode("utf-8-sig"))
+    except FileNotFoundError:
+        values = {}
+    if not (lost := [name for name in ALWAYS if name not in values]):
+        return ""
+    what = "is empty or not there" if not values else f"lacks {' and '.join(lost)}"
+    usual = ", ".join(f"{name} {getattr(Settings(), name)}" for name in lost)
+    return f"{path} {what}; what is usual stands for it ({usual}). Bring it back, or write these lines anew."
+
+
 def check_settings(settings: Settings) -> None:
     """Raises WrongUse, naming the setting at fault, for values that a new collection cannot have."""
     for field in fields(Settings):
@@ -120,6 +139,8 @@ def _check(where: str, name: str, value: object) -> None:
     wanted = type(getattr(Settings(), name))
     if type(value) is not wanted:
         raise WrongUse(f"{where}{name} must be {_KINDS[wanted]}, not {value!r}.")
+    if isinstance(value, str) and any("\ud800" <= letter <= "\udfff" for letter in value):
+        raise WrongUse(f"{where}{name} has letters that are no text (a name that is not in UTF-8).", "Write it anew.")
     if name in _ALLOWED and value not in _ALLOWED[name]:
         choices = " or ".join(str(choice) or "empty" for choice in _ALLOWED[name])
         raise WrongUse(f"{where}{name} is “{value}”.", f"It may be {choices}.")
