@@ -37,10 +37,11 @@ class ScanCheck:
         return tuple(self._changed[key] for key in sorted(self._changed))
 
     def is_changed(self, scan: ScanFile, number: str) -> bool:
-        """Whether the file is there and is another; one that is gone or cannot be read is said by whoever shows it."""
+        """Whether the file is there and is another; one that is gone, is no file (a pipe) or cannot be read is said by
+        whoever shows it."""
         path = self.folder / scan.path
         try:
-            changed = bool(scan.sha256) and (
+            changed = bool(scan.sha256 and path.is_file()) and (
                 path.stat().st_size != (scan.bytes or path.stat().st_size) or sha256_of(path) != scan.sha256
             )
         except (CouldNot, OSError):
