@@ -58,7 +58,7 @@ def home(demo: Path, tmp_path: Path) -> Path:
 
 COMMANDS = [
     ("metadata/records.nt", ("transfer", "OUT", "--yes", "--originals", "yes")),
-    ("data/scans", ("transfer", "OUT", "--yes", "--originals", "yes")),
+    ("cleaned/", ("transfer", "OUT", "--yes", "--originals", "yes")),  # where scans are copied before they are packed
     ("_f.jpg.boxlore-part", ("copies", "OUT")),
     ("images/large", ("pages", "OUT")),
     ("pictures/", ("offer", "OUT")),

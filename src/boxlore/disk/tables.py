@@ -63,6 +63,8 @@ def read_text(path: Path, in_utf_8: str) -> str:
             data = file.read(LARGEST_TABLE + 1)
     except FileNotFoundError:
         raise WrongUse(f"There is no file {path}.") from None
+    except IsADirectoryError:
+        raise  # `could_not` would have the folder moved away; here it was named by mistake
     except OSError as error:
         raise could_not(error, path, reading=True) from error
     if len(data) > LARGEST_TABLE:
