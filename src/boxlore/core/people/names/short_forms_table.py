@@ -153,6 +153,65 @@ maria mari mariska
 сергеи сережа
 татьяна таня
 юрии юра
+zbigniew zbyszek zbyszko zbych
+stanislaw staszek stas stach staszko
+stanislawa stasia staska
+krzysztof krzysiek krzys krzysio
+maciej maciek macius
+wojciech wojtek wojtus
+grzegorz grzesiek grzes grzesio
+andrzej jedrek jedrus andrzejek
+jerzy jurek jerzyk
+ryszard rysiek rys rysio
+kazimierz kazik kazio kaziu
+wladyslaw wladek wladzio
+wlodzimierz wlodek wlodzio
+tadeusz tadek tadzio tadziu
+mieczyslaw mietek miecio
+czeslaw czesiek czesio
+boguslaw bogus bogdan
+boleslaw bolek bolus
+bronislaw bronek bronus
+jaroslaw jarek jaro
+miroslaw mirek mireczek
+slawomir slawek slawus
+zdzislaw zdzisiek zdzich
+jozef jozek jozio josef pepa pepik
+franciszek franek franus
+henryk heniek henio
+waclaw wacek wacus
+wieslaw wiesiek wieslawek
+leszek lech lesio
+zofia zosia zoska
+katarzyna kasia kaska kasienka
+malgorzata gosia malgosia goska
+barbara basia baska
+hanna hania hanka
+agnieszka agnisia aga
+elzbieta ela elzunia
+jadwiga jadzia jadzka
+aleksandra ola olenka
+aleksander olek alek
+magdalena magda madzia
+krystyna krysia kryska
+danuta danka danusia
+helena hela helenka
+irena irka irenka
+stefania stefcia stefa
+genowefa gienia genia
+wanda wandzia wandeczka
+jan janek jasiek jasio
+vaclav vasek vena
+frantisek franta fanda
+jaroslav jarda jarek
+ladislav lada laco
+stanislav standa stano
+zdenek zdena zdenda
+vladimir vlada vladko
+ludmila lida lidka
+bozena bozka bozenka
+marie marenka maruska
+katerina katka kacenka
 """.strip().splitlines()
 )
 

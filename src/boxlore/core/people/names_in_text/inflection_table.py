@@ -13,7 +13,7 @@ _FINNISH = "n na ssa sta lla lta lle ksi tta a en in an on un ja ia ien kin kaan
 _FINNISH_PLURAL = "den lla lta lle ssa sta hin na ksi tta"
 """Behind the vowel i of the plural."""
 
-_HUNGARIAN = "nak nek ban ben ba be ra re tol rol hoz hez ert ig ne nal nel ek ok ekkel"
+_HUNGARIAN = "nak nek ban ben ba be ra re tol rol hoz hez ert ig ne nal nel"
 
 NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
     # Estonian
@@ -107,6 +107,9 @@ NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
     # Icelandic
     ("ur", "", "i ar s um"),
 )
+
+NAMES_IN_THE_PLURAL = (("*", "*", "ek ok ak ekkel okkal okat eket"), ("+", "+", "ek eket ekkel"))
+"""Several who bear a name (Hungarian): a family, or another word altogether, as `Ragnarok` is."""
 
 SHORT_NAMES_INFLECTED = (("+", "+", _ESTONIAN), ("*", "*i", _ESTONIAN), ("*", "*", "s"), ("+", "+", "s"))
 """Rows for names of two and three letters, of which the other forms are too often words."""

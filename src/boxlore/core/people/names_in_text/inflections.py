@@ -1,11 +1,13 @@
 """The forms of one word of a name: as it changes in sentences, and the key by which it is known in other scripts."""
 
+import re
 from collections.abc import Iterable
 from functools import lru_cache
 
 from boxlore.core.people.names_in_text.inflection_table import (
     CYRILLIC_INFLECTED,
     GREEK_INFLECTED,
+    NAMES_IN_THE_PLURAL,
     NAMES_INFLECTED,
     SHORT_NAMES_INFLECTED,
 )
@@ -19,9 +21,13 @@ from boxlore.core.people.names_in_text.scripts_table import (
     HEBREW_KEYS,
     LATIN_LEVELLED,
 )
-from boxlore.core.people.names_in_text.text_normalising import ARABIC, CYRILLIC, GREEK, HEBREW
+from boxlore.core.people.names_in_text.text_normalising import ARABIC, CYRILLIC, GREEK, HEBREW, LATIN
 
 _VOWELS = "aeiouy"
+_HISSING = re.compile(r"sC|[td]?[sz]|C")
+_BEFORE_A_VOWEL = re.compile(r"(?<=.)i(?=[aeiou])")
+_LAST_OF_A_FAMILY = re.compile(r"[eo][vf](a?)$")
+_CH = re.compile(r"(?<![st])ch")
 
 
 def _inflected(word: str, rows: Iterable[tuple[str, str, str]]) -> set[str]:
@@ -45,6 +51,11 @@ def latin_forms(word: str) -> frozenset[str]:
     return frozenset(_inflected(word, NAMES_INFLECTED if len(word) > 3 else SHORT_NAMES_INFLECTED))
 
 
+def latin_plurals(word: str) -> set[str]:
+    """What a folded Latin word of four letters and more may be in the plural, besides `latin_forms`."""
+    return _inflected(word, NAMES_IN_THE_PLURAL) if len(word) > 3 else set()
+
+
 @lru_cache(65536)
 def key_of(word: str, script: str) -> str:
     """The Latin letters by which a folded word is known in every script; only consonants of Hebrew and Arabic."""
@@ -64,6 +75,20 @@ def key_of(word: str, script: str) -> str:
         for letters, level in LATIN_LEVELLED:
             word = word.replace(letters, level)
     return _without_doubles(word)
+
+
+def loose_key(key: str) -> str:
+    """What all romanisations of one Cyrillic word have in common, from its key: all hissing sounds are one, no `i` is
+    written before a vowel, -ev is -ov and may end in f (`Sacharowa`, `Joukoff`, `Chruschtschow`)."""
+    key = _HISSING.sub("s", key)
+    key = _BEFORE_A_VOWEL.sub("", key)
+    return _without_doubles(_LAST_OF_A_FAMILY.sub(r"ov\1", key))
+
+
+def loose_keys_of(word: str) -> set[str]:
+    """The loose keys of a folded Latin word; `ch` and `j` are different letters in German and in French."""
+    spellings = {word, _CH.sub("kh", word)}
+    return {loose_key(key_of(each, LATIN)) for each in spellings | {each.replace("j", "zh") for each in spellings}}
 
 
 def consonants_of(key: str) -> str:

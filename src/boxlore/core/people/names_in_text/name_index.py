@@ -29,6 +29,9 @@ from boxlore.core.people.names_in_text.inflections import (
     greek_forms,
     key_of,
     latin_forms,
+    latin_plurals,
+    loose_key,
+    loose_keys_of,
     without_prefixes,
 )
 from boxlore.core.people.names_in_text.ordinary_words import english_words
@@ -60,7 +63,9 @@ VIETNAMESE_MIDDLES = frozenset(("thi", "van"))
 FOND = "阿小"
 """What stands before the last character of a Chinese given name that is said fondly (common practice, no source)."""
 MOST_KNOWN = 1 << 17
-KEYS, CONSONANTS, MISSPELT = "keys", "consonants", "misspelt"
+KEYS, CONSONANTS, ROMANISED, MISSPELT = "keys", "consonants", "romanised", "misspelt"
+SHORTEST_LOOSE = 5
+"""Letters of a loose key: shorter ones have too many words."""
 _UMLAUTS = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "å": "aa", "ø": "oe"})
 
 
@@ -341,7 +346,10 @@ class NameIndex:
                 for base, how in self._table(word.script).get(form, {}).items():
                     matches[base] = min(how, matches.get(base, how))
             if word.script == LATIN:
-                for table, key in ((KEYS, key_of(stem, LATIN)), (CONSONANTS, consonants_of(key_of(stem, LATIN)))):
+                keys = [(KEYS, key_of(stem, LATIN)), (CONSONANTS, consonants_of(key_of(stem, LATIN)))]
+                if self._table(ROMANISED):
+                    keys += ((ROMANISED, key) for key in loose_keys_of(stem))
+                for table, key in keys:
                     for base, how in self._table(table).get(key, {}).items():
                         matches[base] = min(how, matches.get(base, how))
         if not matches and word.script == LATIN and len(word.folded) >= SHORTEST_TO_MISSPELL - 1:
@@ -450,6 +458,7 @@ def _latin(base: str, own: str) -> Forms:
     if own == LATIN:
         yield base, As.TOLD
         yield from ((form, As.INFLECTED) for form in latin_forms(base))
+        yield from ((form, As.SHORT) for form in latin_plurals(base))
 
 
 def _keys(base: str, own: str) -> Forms:
@@ -459,6 +468,12 @@ def _keys(base: str, own: str) -> Forms:
         key = key_of(base, own)
         for spelling in {key, key.replace("ts", "s"), key.replace("ts", "k")}:  # Kuznetsova is Kuznecova too
             yield from ((key_of(form, LATIN), As.OTHER_SCRIPT) for form in {spelling} | latin_forms(spelling))
+
+
+def _romanised(base: str, own: str) -> Forms:
+    key = loose_key(key_of(base, own)) if own == CYRILLIC else ""
+    if len(key) >= SHORTEST_LOOSE:
+        yield key, As.MISSPELT
 
 
 def _consonants(base: str, own: str) -> Forms:
@@ -494,6 +509,6 @@ def _semitic(base: str, own: str, script: str) -> Forms:
 
 
 _MAKERS: dict[str, Callable[[str, str], Forms]] = {
-    LATIN: _latin, KEYS: _keys, CONSONANTS: _consonants, CYRILLIC: _cyrillic, GREEK: _greek,
-    HEBREW: partial(_semitic, script=HEBREW), ARABIC: partial(_semitic, script=ARABIC),
+    LATIN: _latin, KEYS: _keys, CONSONANTS: _consonants, ROMANISED: _romanised, CYRILLIC: _cyrillic,
+    GREEK: _greek, HEBREW: partial(_semitic, script=HEBREW), ARABIC: partial(_semitic, script=ARABIC),
 }  # fmt: skip

@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
-from boxlore.core.people.names.words_table import FAMILY_WORDS, PARTICLES, PATRONYMIC_ENDINGS, WIFE_TITLES
+from boxlore.core.people.names.words_table import FAMILY_WORDS, PARTICLES, PATRONYMIC_ENDINGS, TITLES, WIFE_TITLES
 from boxlore.core.people.names_in_text.hits import Doubt, Hit
 from boxlore.core.people.names_in_text.name_index import As, Meant, NameIndex, is_initial_of, letter_key
 from boxlore.core.people.names_in_text.ordinary_words import is_numbered, is_something_else, may_be_a_ship
@@ -24,6 +24,8 @@ class _Full:
 
 _JOINS = re.compile(r"[ \t\r\u00a0_\-–‐‑/+#@]*\n?[ \t_\-#@]*")
 _JOINS_LETTER = re.compile(r"\.?[ \t\r\u00a0_\-]*\n?[ \t]*")
+_SINGLE = re.compile(r"[^\W\d_](?:['’‘ʼ´`′＇][^\W\d_])?")
+"""One letter, or two with an apostrophe: `M. O'D.`"""
 _COMMA = re.compile(r"[ \t]*,[ \t\n]*")
 LONGEST_NAME = 6
 ONE_LETTER_WORDS = frozenset("aeiouyàвкиосуаяοηω")
@@ -238,8 +240,21 @@ class Phrases:
         if is_capital and self._words[at].folded.endswith(PATRONYMIC_ENDINGS):
             fathers = set(meant.besides) & hidden - own - named
             by_doubt |= {Doubt.FATHER: fathers} if fathers else {}
+        if read_so := self._read_so(at, meant) - own - named:
+            by_doubt.setdefault(Doubt.FAMILY, set()).update(read_so)
         for doubt, people in by_doubt.items():
             yield self._hit(at, at, people, doubt)
+
+    def _read_so(self, at: int, meant: Meant) -> set[str]:
+        """Those hidden whose family name in Han characters is read like this word, `Wang`, where it is no other."""
+        word, bearers = self._words[at], self._index.bearers
+        is_other_word = meant.is_word or meant.is_everyday or word.spelled[0].islower()
+        is_titled = at > 0 and self._words[at - 1].folded in TITLES
+        if is_other_word or (len(word.folded) == 2 and not is_titled):
+            return set()
+        among = set(meant.besides) & self._index.hidden
+        read_so = {person for person in among if word.folded in bearers[person].read_as}
+        return {person for person in read_so if not self._has_other_initial(at, person)}
 
     def _doubt(self, at: int, meant: Meant, how: As) -> Doubt:
         is_small = self._is_small(at, if_one_case=False)
@@ -337,7 +352,7 @@ class Phrases:
                 if letters in self._index.initials and word.spelled.isupper():
                     yield self._hit(at, at, self._index.initials[letters], Doubt.INITIALS)
             for first, last in self._letters(phrase):
-                letters = "".join(letter_key(self._words[at].folded) for at in range(first, last + 1))
+                letters = "".join(letter_key(self._words[at].folded[0]) for at in range(first, last + 1))
                 if len(letters) > 1 and letters in self._index.initials:
                     yield self._hit(first, last, self._index.initials[letters], Doubt.INITIALS)
 
@@ -345,7 +360,8 @@ class Phrases:
         """Runs of single capitals that no other word of a name stands beside."""
         first = None
         for at in (*phrase, phrase.stop):
-            single = at < phrase.stop and len(self._words[at].folded) == 1 and self._words[at].spelled.isupper()
+            single = at < phrase.stop and self._words[at].spelled.isupper()
+            single = single and bool(_SINGLE.fullmatch(self._words[at].spelled))
             if single and first is None:
                 first = at
             if not single and first is not None:

@@ -32,17 +32,19 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
-from boxlore.core.people.names.han_characters import plainest, read_as
+from boxlore.core.people.names.han_characters import parted, plainest, read_as
 from boxlore.core.people.names_in_text.hits import Doubt, Hit
+from boxlore.core.people.names_in_text.letters_otherwise import figures_in, references_in
 from boxlore.core.people.names_in_text.name_index import NameIndex
 from boxlore.core.people.names_in_text.rules import LONGEST_NAME, Phrases
 from boxlore.core.people.names_in_text.run_together import runs_in
 from boxlore.core.people.names_in_text.text_normalising import (
     UNBROKEN,
+    Change,
     Text,
     Word,
     breaks_in,
-    read_rejoined,
+    read_changed,
     read_text,
     script_of,
 )
@@ -55,6 +57,10 @@ def hits_in(index: NameIndex, words: str) -> list[Hit]:
     found = list(_found_in(index, read_text(words)))
     if breaks := breaks_in(words):
         found = [*_halves_asked(found, words, breaks), *_across(index, words, breaks)]
+    if references := references_in(words):
+        found += _across(index, words, references)
+    for figures in figures_in(words):
+        found += (replace(hit, doubt=hit.doubt or Doubt.MISSPELT) for hit in _across(index, words, figures))
     people: dict[tuple[int, int, Doubt], set[str]] = {}
     for hit in found:
         people.setdefault((hit.start, hit.end, hit.doubt), set()).update(hit.people)
@@ -71,23 +77,25 @@ def _found_in(index: NameIndex, text: Text) -> Iterator[Hit]:
 
 
 def _parted(index: NameIndex, text: Text) -> Iterator[Hit]:
-    """Names of six letters and more that a blank or a hyphen parts: `Pen hallow`."""
+    """Names of six letters and more that a blank or a hyphen parts: `Pen hallow`, and at a syllable `Meng Yao`."""
     for first, second in pairwise(text.words):
-        is_inside = second.before in (" ", "-") and second.spelled.islower()
+        is_inside = second.before in (" ", "-") and (
+            second.spelled.islower() or parted(f"{first.folded}{second.folded}") == (first.folded, second.folded)
+        )
         if is_inside and (people := index.borne_by(f"{first.folded}{second.folded}") & index.hidden):
             yield Hit(first.start, second.end, frozenset(people), Doubt.RUN_TOGETHER)
 
 
-def _across(index: NameIndex, words: str, breaks: Sequence[tuple[int, int]]) -> Iterator[Hit]:
-    """Names that a hyphen parts at the end of a line: `Gra-⏎ham`."""
-    for hit in _found_in(index, read_rejoined(words, breaks)):
-        if any(hit.start < start and end < hit.end for start, end in breaks):
+def _across(index: NameIndex, words: str, changes: Sequence[Change]) -> Iterator[Hit]:
+    """Names that stand only where a text is read with changes: parted at the end of a line, `Gra-⏎ham`."""
+    for hit in _found_in(index, read_changed(words, changes)):
+        if any(start < hit.end and hit.start < end for start, end, _ in changes):
             yield hit
 
 
-def _halves_asked(hits: Iterable[Hit], words: str, breaks: Sequence[tuple[int, int]]) -> Iterator[Hit]:
+def _halves_asked(hits: Iterable[Hit], words: str, breaks: Sequence[Change]) -> Iterator[Hit]:
     """The hits, those in doubt that may be half of a longer word: `Graham-⏎stown`."""
-    starts = {start for start, end in breaks if end - start > 1 and words[end].islower()}
+    starts = {start for start, end, _ in breaks if end - start > 1 and words[end].islower()}
     for hit in hits:
         yield replace(hit, doubt=hit.doubt or Doubt.RUN_TOGETHER) if hit.end in starts else hit
 

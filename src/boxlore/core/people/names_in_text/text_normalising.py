@@ -81,25 +81,30 @@ def read_text(words: str) -> Text:
     return Text(clean, places, tuple(found))
 
 
-def breaks_in(words: str) -> list[tuple[int, int]]:
-    """(start, end) of what parts a word: a hyphen at the end of a line with the blanks behind it, and the blanks of a
-    word whose letters stand apart."""
+Change = tuple[int, int, str]
+"""(start, end, what stands there instead)."""
+
+
+def breaks_in(words: str) -> list[Change]:
+    """What parts a word, with nothing instead: a hyphen at the end of a line with the blanks behind it, and the blanks
+    of a word whose letters stand apart."""
     parted = [match.span() for match in _BROKEN.finditer(words)] if "\n" in words else []
     spaced = [match.start() + at for match in _SPACED.finditer(words) for at in range(1, len(match[0]), 2)]
-    return sorted([*parted, *((at, at + 1) for at in spaced)])
+    return [(start, end, "") for start, end in sorted([*parted, *((at, at + 1) for at in spaced)])]
 
 
-def read_rejoined(words: str, breaks: Sequence[tuple[int, int]]) -> Text:
-    """The words of a text, those that are parted at the ends of lines as one; their places are those in `words`."""
-    kept: list[int] = []
+def read_changed(words: str, changes: Sequence[Change]) -> Text:
+    """The words of a text with changes made, in the order of the text; their places are those in `words`."""
+    letters: list[str] = []
+    spans: list[tuple[int, int]] = []
     at = 0
-    for start, end in breaks:
-        kept += range(at, start)
+    for start, end, instead in (*changes, (len(words), len(words), "")):
+        letters += (*words[at:start], *instead)
+        spans += [*((place, place + 1) for place in range(at, start)), *((start, end) for _ in instead)]
         at = end
-    kept += range(at, len(words))
-    text = read_text("".join(words[place] for place in kept))
-    moved = tuple(replace(word, start=kept[word.start], end=kept[word.end - 1] + 1) for word in text.words)
-    return Text(text.clean, tuple(kept[place] for place in text.places), moved)
+    text = read_text("".join(letters))
+    moved = tuple(replace(word, start=spans[word.start][0], end=spans[word.end - 1][1]) for word in text.words)
+    return Text(text.clean, tuple(spans[place][0] for place in text.places), moved)
 
 
 def _without_unseen(words: str) -> tuple[str, tuple[int, ...]]:

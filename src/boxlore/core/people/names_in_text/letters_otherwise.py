@@ -1,0 +1,44 @@
+"""Letters that are written otherwise: as references and escapes, and figures that stand for letters.
+
+Whoever copies words out of a web page or an address has `M&#97;eve` and `M%61eve` (HTML, character references;
+RFC 3986, 2.1; RFC 8259, 7); a reading of print by machine, and people who hide a name, have `Penha11ow`.
+"""
+
+import html
+import re
+from collections.abc import Iterator
+from urllib.parse import unquote
+
+from boxlore.core.people.names_in_text.text_normalising import Change
+
+_REFERENCE = re.compile(r"&(?:#\d{2,6}|#[xX][0-9a-fA-F]{2,5}|[A-Za-z]{4,8}\d?);|(?:%[0-9A-Fa-f]{2})+|\\u[0-9a-fA-F]{4}")
+_WITH_FIGURES = re.compile(r"(?<![^\W_])(?=[^\W_]{5})[^\W\d_]*(?:[013458]{1,2}[^\W\d_]+){1,2}(?![^\W_])")
+"""A word of five signs and more with figures before letters; a digest has more of them."""
+_FIGURE = re.compile(r"[013458]")
+_LIKE = ({"0": "o", "1": "l", "3": "e", "4": "a", "5": "s", "8": "b"}, {"1": "i"})
+
+
+def references_in(words: str) -> list[Change]:
+    """Each reference and escape that is a letter, with it."""
+    if not any(sign in words for sign in "&%\\"):
+        return []
+    letters = [(match.start(), match.end(), _letter(match[0])) for match in _REFERENCE.finditer(words)]
+    return [change for change in letters if change[2].isalpha()]
+
+
+def _letter(reference: str) -> str:
+    if reference.startswith("\\"):
+        return chr(int(reference[2:], 16))
+    return html.unescape(reference) if reference.startswith("&") else unquote(reference)
+
+
+def figures_in(words: str) -> Iterator[list[Change]]:
+    """The figures within words as the letters that they look like: 1 as l, and once more as i."""
+    places = [
+        match.start() + figure.start()
+        for match in _WITH_FIGURES.finditer(words)
+        for figure in _FIGURE.finditer(match[0])
+    ]
+    for like in (_LIKE[0], _LIKE[0] | _LIKE[1]) if any(words[at] == "1" for at in places) else _LIKE[:1]:
+        if places:
+            yield [(at, at + 1, like[words[at]]) for at in places]
