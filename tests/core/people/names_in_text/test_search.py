@@ -428,6 +428,9 @@ OTHERWISE = [
     (person("zb", given="Zbigniew", family="Wilk"), "asked", ("Zbyszek’s hut", "with Zbyszko")),
     (person("maeve", given="Maeve", family="O'Drummerty"), "asked", ("M. O'D. in the back row", "M. O’D.")),
     (person("maeve", given="Maeve", family="O'Drummerty"), "none", ("A. O'D. in the back row", "rock 'n' roll")),
+    (person("ksenia", given="Ксения", family="Жукова", nickname="Ксюша"), "asked", ("Ксюшенька спит", "с Ксюшечкой")),
+    (person("maeve", given="Maeve", family="O'Drummerty"), "asked", ("Maevie asleep",)),
+    (person("maeve", given="Maeve", family="O'Drummerty"), "sure", ("\u202eeveaM laughs", "by \u202eeveaM\u202c")),
     (person("yao", given="Mengyao", family="Qiu"), "asked", ("Meng Yao with the hens", "Meng-yao")),
 ]  # fmt: skip
 

@@ -85,7 +85,7 @@ def pet_forms_in_another_script(call: str) -> set[str]:
 
 def fond_forms(call: str) -> set[str]:
     """What a folded given name of four letters and more becomes where it is said fondly: `graca` → `gracinha`."""
-    if len(call) < SHORTEST_FOND or not call.isascii():
+    if len(call) < SHORTEST_FOND:
         return set()
     return {call.removesuffix(end) + ending for end, ending in DIMINUTIVES if call.endswith(end)}
 

@@ -153,7 +153,7 @@ maria mari mariska
 сергеи сережа
 татьяна таня
 юрии юра
-zbigniew zbyszek zbyszko zbych
+zbigniew zbyszek zbyszko zbych zbysio zbysiu
 stanislaw staszek stas stach staszko
 stanislawa stasia staska
 krzysztof krzysiek krzys krzysio
@@ -221,13 +221,15 @@ DIMINUTIVES = tuple(
         ("a", "ka inha ita ica usia uska ulka inka"),
         ("ca", "quinha quita"),
         ("o", "inho ito ico"),
-        ("e", "chen li inha inho"),
-        ("", "chen lein li ke tje je ito ita inho inha kin cska ka ko zinho zinha"),
+        ("e", "chen li inha inho ie"),
+        ("а", "енька очка ечка ушка"),
+        ("я", "енька ечка юшка"),
+        ("", "chen lein li ke tje je ie ito ita inho inha kin cska ka ko zinho zinha"),
     )
     for ending in endings.split()
 )
 """(what a folded given name ends in, what stands in its place) where somebody is called fondly, of the languages that
-do so with any name: Portuguese, Spanish, German, Dutch, Polish, Czech, Croatian, Hungarian (from memory)."""
+do so with any name: Portuguese, Spanish, German, English, Dutch, Polish, Czech, Croatian, Hungarian, Russian (from memory)."""
 
 EVERYDAY = frozenset(
     (

@@ -12,10 +12,16 @@ from urllib.parse import unquote
 from boxlore.core.people.names_in_text.text_normalising import Change
 
 _REFERENCE = re.compile(r"&(?:#\d{2,6}|#[xX][0-9a-fA-F]{2,5}|[A-Za-z]{4,8}\d?);|(?:%[0-9A-Fa-f]{2})+|\\u[0-9a-fA-F]{4}")
+_TURNED = re.compile("\u202e[^\u202c\n]+")
 _WITH_FIGURES = re.compile(r"(?<![^\W_])(?=[^\W_]{5})[^\W\d_]*(?:[013458]{1,2}[^\W\d_]+){1,2}(?![^\W_])")
 """A word of five signs and more with figures before letters; a digest has more of them."""
 _FIGURE = re.compile(r"[013458]")
 _LIKE = ({"0": "o", "1": "l", "3": "e", "4": "a", "5": "s", "8": "b"}, {"1": "i"})
+
+
+def turned_in(words: str) -> list[Change]:
+    """What is written from right to left behind U+202E (UAX #9), as it is seen."""
+    return [(match.start(), match.end(), match[0][:0:-1]) for match in _TURNED.finditer(words)]
 
 
 def references_in(words: str) -> list[Change]:

@@ -146,7 +146,8 @@ def bearer_of(person: Person) -> Bearer:
         families.update(form for word in own_families if len(word) > 1 for form in gendered_forms(word))
     every_call = calls | asides
     pets = {pet for call in every_call for pet in pet_forms(call) | pet_forms_in_another_script(call)}
-    pets = (pets | {form for call in every_call for form in fond_forms(call)} | asides) - calls
+    fond_of = every_call | {pet for pet in pets if not pet.isascii()}
+    pets = (pets | {form for call in fond_of for form in fond_forms(call)} | asides) - calls
     fulls = {full for call in calls for full in full_names_of(call)} - calls - pets
     read_as, spelled_calls = _spelled(person)
     for spelling in spelled_calls:

@@ -34,7 +34,7 @@ from itertools import pairwise
 
 from boxlore.core.people.names.han_characters import parted, plainest, read_as
 from boxlore.core.people.names_in_text.hits import Doubt, Hit
-from boxlore.core.people.names_in_text.letters_otherwise import figures_in, references_in
+from boxlore.core.people.names_in_text.letters_otherwise import figures_in, references_in, turned_in
 from boxlore.core.people.names_in_text.name_index import NameIndex
 from boxlore.core.people.names_in_text.rules import LONGEST_NAME, Phrases
 from boxlore.core.people.names_in_text.run_together import runs_in
@@ -57,8 +57,8 @@ def hits_in(index: NameIndex, words: str) -> list[Hit]:
     found = list(_found_in(index, read_text(words)))
     if breaks := breaks_in(words):
         found = [*_halves_asked(found, words, breaks), *_across(index, words, breaks)]
-    if references := references_in(words):
-        found += _across(index, words, references)
+    for changes in (references_in(words), turned_in(words)):
+        found += _across(index, words, changes) if changes else ()
     for figures in figures_in(words):
         found += (replace(hit, doubt=hit.doubt or Doubt.MISSPELT) for hit in _across(index, words, figures))
     people: dict[tuple[int, int, Doubt], set[str]] = {}
