@@ -16,7 +16,7 @@ from tests.core.dates.test_languages import SAID, TOLD
 from boxlore.core.dates.context import qualified
 from boxlore.core.dates.edtf_values import Day
 from boxlore.core.dates.languages.all import LANGUAGES
-from boxlore.core.dates.phrases import read
+from boxlore.core.dates.phrases import PhraseSettings, read
 
 DAYS = st.dates(date(1851, 1, 1), date(1999, 12, 31))
 LATER = st.integers(1, 9000).map(lambda days: timedelta(days=days))
@@ -109,7 +109,8 @@ def with_numbers(words: str, numbers: tuple[int, int, int]) -> str:
 def test_a_phrase_reads_as_its_translation_does_with_any_numbers(code: str, numbers: tuple[int, int, int]) -> None:
     for english, told in zip(SAID, TOLD[code], strict=True):
         if told:
-            meant, reading = read(with_numbers(english, numbers)), read(with_numbers(told, numbers))
+            here = PhraseSettings(hemisphere="south" if code == "mi" else "north")
+            meant, reading = read(with_numbers(english, numbers), here), read(with_numbers(told, numbers))
             assert (reading.edtf, reading.ask) == (meant.edtf, meant.ask), with_numbers(told, numbers)
 
 

@@ -22,15 +22,16 @@ from boxlore.core.dates.ages import AGE_WORDS, age
 from boxlore.core.dates.assembly import SLOTS, assemble
 from boxlore.core.dates.context import DateContext, NoSuchDate, Outcome
 from boxlore.core.dates.display import display
+from boxlore.core.dates.double_meanings import doubted, give_or_take, spread
 from boxlore.core.dates.edtf_values import Edtf, edge
 from boxlore.core.dates.expressions import Expression
 from boxlore.core.dates.grammar import Grammar, NoForm
 from boxlore.core.dates.lexer import Token, balanced, lex
-from boxlore.core.dates.lexicon import ANY_LANGUAGE, Node, Sense
+from boxlore.core.dates.lexicon import ANY_LANGUAGE, ONLY_MAORI, WITH_ORDINAL_O, Node, Sense
 from boxlore.core.dates.proposing import proposed
 from boxlore.core.dates.regnal import regnal_year
 from boxlore.core.dates.relative import is_running
-from boxlore.core.dates.spelling import as_meant, months_mended, repairs
+from boxlore.core.dates.spelling import ORDINAL_O, as_meant, as_typed, months_mended, repairs
 from boxlore.core.dates.unread_words import asked_for_event, told_from
 from boxlore.core.errors import TextFault
 
@@ -78,6 +79,10 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
         return _guarded(Outcome(literal), context)
     if not words:
         return None
+    if slip := _mistyped(words, context, own):
+        return slip
+    if (wide := give_or_take(words)) and (middle := understood(wide[0], context, own)) and middle.edtf:
+        return _guarded(Outcome(spread(middle.edtf, wide[1]), middle.ask), context)
     tokens = lex(words, own)
     kinds = {sense.kind for token in tokens for sense in token.senses}
     if kinds <= _NO_DATE:
@@ -91,9 +96,11 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
             return Outcome(None, ask.format(words))
     if kinds & _HEMISPHERES:
         tokens, context = _hemisphere(tokens, context)
+    elif "season" in kinds and any(_is_maori(token) for token in tokens):
+        context = context._replace(hemisphere="south")
     outcome = _decided(_ways(tokens), context)
     if outcome and outcome.edtf:
-        return outcome
+        return doubted(outcome, context)
     if reign := regnal_year(words):
         return Outcome(standard.parsed(reign))
     return (
@@ -111,6 +118,27 @@ def _proposed(tokens: list[Token], words: str, context: DateContext, own: Node |
     if mended := months_mended(tokens, words):
         tokens, words = lex(mended, own), mended
     return proposed(tokens, words, context, lambda stretch: _decided(_ways(stretch), context))
+
+
+def _mistyped(words: str, context: DateContext, own: Node | None) -> Outcome | None:
+    """What it would be with digits for letters that look like them, asked; None where no letter does, and for an
+    ordinal of a language that writes it so (`1o de mayo`)."""
+    meant = as_typed(words)
+    if meant == words:
+        return None
+    senses = [sense for token in lex(words, own) for sense in token.senses]
+    ordinal = any(sense.kind == "month" and sense.languages & WITH_ORDINAL_O for sense in senses)
+    if ordinal and ORDINAL_O.search(words):
+        return None
+    outcome = understood(meant, context, own)
+    if outcome is None or outcome.edtf is None:
+        return None
+    return outcome._replace(ask=outcome.ask or f"“{context.text}”: is {display(outcome.edtf)} meant?")
+
+
+def _is_maori(token: Token) -> bool:
+    """Whether a token is a season in Māori only: its seasons are those of the south, wherever the words are read."""
+    return all(sense.kind == "season" and sense.languages == ONLY_MAORI for sense in token.senses)
 
 
 def _as_meant(words: str, context: DateContext, own: Node | None) -> Outcome | None:

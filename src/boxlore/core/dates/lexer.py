@@ -206,7 +206,8 @@ def _word_or_number(words: str, text: str, pieces: list[Piece], at: int, root: N
     if not senses and ROMAN_YEAR.fullmatch(text, start, end):
         return (Sense("year", str(roman_number(piece))),), following
     roman = ROMAN.get(piece) or ROMAN.get(piece.removesuffix("e"))
-    if roman and following == at + 1 and (roman > 12 or text[start:end].isupper() or _between_day_and_year(pieces, at)):
+    upper = text[start:end].isupper() and (len(piece) > 1 or piece != "i" or _is_january(pieces, at))
+    if roman and following == at + 1 and (roman > 12 or upper or _between_day_and_year(pieces, at)):
         senses = (*senses, Sense("roman", roman))
     return senses or _NAME, following
 
@@ -241,6 +242,17 @@ def _first_of_two_months(pieces: list[Piece], at: int, root: Node) -> tuple[Sens
     last = pieces[at + 3][0] if joined and at + 3 < len(pieces) else pieces[at + 2][0]
     month = root.following.get(pieces[at][0] + _SHARED_END) if _SHARED_END in last else None
     return (month.senses, at + 1 + joined) if month else None
+
+
+def _is_january(pieces: list[Piece], at: int) -> bool:
+    """Whether a lone I stands between numbers: in “1938 when I was seven” it is a word."""
+    beside = []
+    for step in (-1, 1):
+        place = at + step
+        while 0 <= place < len(pieces) and pieces[place][0] in (".", "/", "-", "'"):
+            place += step
+        beside.append(0 <= place < len(pieces) and pieces[place][0].isdigit())
+    return all(beside)
 
 
 def _between_day_and_year(pieces: list[Piece], at: int) -> bool:

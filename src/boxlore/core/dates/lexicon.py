@@ -22,6 +22,10 @@ ANY_LANGUAGE = -1
 """The languages of what is the same in all of them: digits and punctuation."""
 
 
+ONLY_MAORI = sum(1 << place for place, language in enumerate(LANGUAGES) if language.code == "mi")
+WITH_ORDINAL_O = sum(1 << place for place, language in enumerate(LANGUAGES) if "º" in language.ordinal_endings)
+"""The languages as bits in which a small o behind a number makes an ordinal (`1o de mayo`)."""
+
 _NUMBERS = ("number", "ordinal_word")
 
 

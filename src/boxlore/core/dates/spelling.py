@@ -20,15 +20,22 @@ FEWEST_LETTERS_OF_A_MONTH = 6
 
 _WITHIN = re.compile(r"(?<=\w)\[(\w+)\]|\[(\w+)\](?=\w)")
 _LIKE_A_YEAR = re.compile(r"(?<![\w/.-])[0-9lIiOoQSsBbgqZz|]{4}(?!\w)")
+_LIKE_A_DAY = re.compile(r"(?<![\w'’])(?:[0-3][Oo]|[12][lI|SZ]|3[lI|]|(?<!0)[lI|Z][0-9]|[OQ][1-9]|[lI]O)(?!\w)")
+ORDINAL_O = re.compile(r"\do(?!\w)")
 _LOOKALIKES = str.maketrans("lIi|OoQSsBbgqZz", "111100055869922")
 _YEAR = re.compile("(?:1[89]|20)[0-9]{2}")
 
 
 def as_meant(words: str) -> str:
     """The words with what somebody added in brackets within a word (`19[3]8`, `Sep[tember]`) and with letters that look
-    like digits in a year (`l938`, `19O8`) as digits; the same words where there is neither."""
-    joined = _WITHIN.sub(lambda match: match[1] or match[2], words)
-    return _LIKE_A_YEAR.sub(_as_digits, joined)
+    like digits as digits; the same words where there is neither."""
+    return as_typed(_WITHIN.sub(lambda match: match[1] or match[2], words))
+
+
+def as_typed(words: str) -> str:
+    """The words with letters that look like digits as digits, in a year (`l938`, `19O8`) and in a day (`3O June`)."""
+    days = _LIKE_A_DAY.sub(lambda match: match[0].translate(_LOOKALIKES), words)
+    return _LIKE_A_YEAR.sub(_as_digits, days)
 
 
 def _as_digits(match: re.Match[str]) -> str:

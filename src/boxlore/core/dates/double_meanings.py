@@ -1,0 +1,67 @@
+"""Words that are part of a date and may be none: “the march in 1916”, “at 1930 on 3 May”. They are asked about.
+
+Common practice, no source: a demonstration is a march, and a time of day is written with four digits.
+"""
+
+import re
+
+from boxlore.core.dates import edtf as standard
+from boxlore.core.dates.context import DateContext, Outcome
+from boxlore.core.dates.display import display
+from boxlore.core.dates.edtf_values import Edtf
+from boxlore.core.dates.lexer import lex
+
+_MARCH = re.compile(
+    r"\b(?:the|a|an|our|that|his|her|their)(?: (?!of\b|in\b|on\b|early\b|late\b|mid\b|first\b|last\b|\d)[a-z]+)? "
+    r"march (?:in|of|on|through|from|to|past)\b",
+    re.IGNORECASE,
+)
+_CLOCK = re.compile(
+    r"\b(?:at|kell|klo|kello|kl\.?|alle|ore|a las|às|o godz\.?|plkst\.?) (?P<time>(?:[01]\d|2[0-3])[0-5]\d)(?!\d)",
+    re.IGNORECASE,
+)
+_GIVE_OR_TAKE = re.compile(
+    r"(?P<date>.+?),? *(?:give or take|plus or minus|plus minus|plus/minus|pluss-?miinus|plusminus|plus ou moins"
+    r"|più o meno|más o menos|mais ou menos|plus of min|±|\+/-|\+-) *(?P<count>\w+) (?P<unit>[^\W\d_]+)",
+    re.IGNORECASE,
+)
+_YEARS = ("year", "years")
+MOST_YEARS = 30
+
+
+def doubted(outcome: Outcome, context: DateContext) -> Outcome:
+    """The outcome with a question, where one of its words may be no part of the date."""
+    edtf = outcome.edtf
+    if edtf is None or outcome.ask:
+        return outcome
+    if _MARCH.search(context.text) and edtf.kind == "date" and edtf.text[4:7] == "-03":
+        return _asked((edtf.text[:4], edtf.text), context)
+    clock = _CLOCK.search(context.text)
+    if clock and clock["time"] == edtf.text[:4] and len(edtf.text) > 4:
+        return outcome._replace(ask=f"“{context.text}”: is the year {clock['time']} meant, or a time of day?")
+    return outcome
+
+
+def _asked(choices: tuple[str, ...], context: DateContext) -> Outcome:
+    shown = " or ".join(display(standard.parsed(text)) for text in choices)
+    return Outcome(None, f"“{context.text}”: is {shown} meant?", choices)
+
+
+def give_or_take(words: str) -> tuple[str, int] | None:
+    """The words before “give or take two years”, and how many years; None for other words. One year is said as
+    “about”, by words of the languages."""
+    match = _GIVE_OR_TAKE.fullmatch(words)
+    if match is None:
+        return None
+    counts = [sense.value[0] for token in lex(match["count"]) for sense in token.senses if sense.kind == "day"]  # type: ignore[index]
+    units = {sense.value for token in lex(match["unit"]) for sense in token.senses if sense.kind == "unit"}
+    if not counts or not 1 < counts[0] <= MOST_YEARS or not units & set(_YEARS):
+        return None
+    return match["date"], counts[0]
+
+
+def spread(edtf: Edtf, years: int) -> Edtf | None:
+    """So many years to each side of a date: one of them; None for what is open on a side."""
+    if edtf.earliest is None or edtf.latest is None:
+        return None
+    return standard.parsed(f"[{edtf.earliest.year - years:04d}..{edtf.latest.year + years:04d}]")
