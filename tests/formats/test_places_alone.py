@@ -89,6 +89,7 @@ def test_no_number_of_degrees_is_in_a_copy_or_an_open_scan(name: str) -> None:
 KEPT: dict[str, tuple[Any, bytes]] = {
     "a private tag of words": (tiff(65000, 2, 0, "batch 45, roll 3.5"), b"batch 45, roll 3.5"),
     "a private tag of whole numbers": (tiff(65000, 12, 2, (45.0, 170.0)), struct.pack("<dd", 45.0, 170.0)),
+    "a private tag with an exponent": (tiff(65000, 2, 0, "scale 5.4509008E-05"), b"scale 5.4509008E-05"),
     "a text": (png(chunk(b"tEXt", b"Comment\x00f/2.8 at 1/60, 35.5 mm")), b"f/2.8 at 1/60, 35.5 mm"),
     "behind the end": (png(behind=b"roll 12.75 of 1912.1234"), b"roll 12.75 of 1912.1234"),
 }

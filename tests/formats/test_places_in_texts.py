@@ -1,8 +1,8 @@
 """Points on the earth written into texts are cut out of every copy and open scan; what only looks like one stays.
 
 Shapes: RFC 5870 3.3 (geo URI), ISO 6709 annex H, XMP Specification Part 2 (GPSCoordinate), Open Location Code and MGRS
-(their specifications, from memory); how people write degrees is common practice, no source. The values are Tallinn's
-and Port Chalmers's.
+(their specifications, from memory), numbers with an exponent: ISO 6093, NR3 (from memory); how people write degrees is
+common practice, no source. The values are Tallinn's and Port Chalmers's.
 """
 
 import io
@@ -18,6 +18,7 @@ from boxlore.formats.xmp import parse
 
 POINTS = """
 59.4370 N 24.7536 E
+24.7536E-59.4370N
 N 59° 26' 13" E 24° 45' 13"
 59°26′13″N 24°45′13″E
 59 26 13 N 24 45 13 E
@@ -64,6 +65,7 @@ born 1912 E. Tamm
 Box 12 E
 2026 12 E 13 N
 2345+67
+Scale -5.4509008380871E-05
 5' 6" tall
 6 o'clock
 Latitude Festival

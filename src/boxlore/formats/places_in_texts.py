@@ -14,7 +14,8 @@ A point is known by how it is written, wherever it stands:
                chunk, what stands behind a picture, a text under a name of its own)
 
 Exact means minutes, or three decimals: some hundred metres. What reads as two months with their years (06.1954,
-07.1954) or as parts of a picture (both below 1) is no point. The rules for plain words are our own.
+07.1954), as parts of a picture (both below 1), or as a number with a negative exponent (5.4509E-05) is no point. The
+rules for plain words are our own.
 """
 
 import re
@@ -27,6 +28,8 @@ _SECOND = r"(?:''|[\"”″\x94]|â\x80[³\x9d]|sec\b\.?)"
 
 _DECIMALS = r"\.[0-9]{1,16}"
 _MINUTES = rf"[0-9]{{1,2}}(?:{_DECIMALS})?"
+_NO_EXPONENT = r"(?![Ee]-[0-9]{1,3}(?![0-9.A-Za-z°º˚]))"
+"""What stands behind figures is no negative exponent (ISO 6093, NR3): such a number is below 1, and its E no side."""
 _NORTH, _EAST = r"(?:(?-i:[NS])(?![A-Za-z])|(?:north|south)\b)", r"(?:(?-i:[EWO])(?![A-Za-z])|(?:east|west)\b)"
 _EXACT = (
     rf"[0-9]{{1,3}} ?{_DEGREE} ?{_MINUTES} ?{_MINUTE}(?: ?{_MINUTES} ?{_SECOND})?"
@@ -49,7 +52,7 @@ _POINT = re.compile(
     rf"|[+-][0-9]{{2,6}}(?:{_DECIMALS})?[+-][0-9]{{3,7}}(?:{_DECIMALS})?(?:[+-][0-9]{{1,5}}(?:{_DECIMALS})?)?(?:CRS\w+)?/"
     r"|[+-][0-9]{2,6}\.[0-9]{2,16}[+-][0-9]{3,7}\.[0-9]{2,16}"
     rf"|{_LATITUDE}[ ,;/]*{_LONGITUDE}|{_LONGITUDE}[ ,;/]*{_LATITUDE}"
-    rf"|{_ALONE} ?(?:{_NORTH}|{_EAST})|(?:{_NORTH}|{_EAST}) ?{_ALONE}(?![0-9])"
+    rf"|{_ALONE}{_NO_EXPONENT} ?(?:{_NORTH}|{_EAST})|(?:{_NORTH}|{_EAST}) ?{_ALONE}(?![0-9])"
     rf"|(?:{_EXACT})[^0-9\n]{{0,24}}(?:{_EXACT})"
     rf"|(?:{_NAMED}) ?[\"']?[+-]?(?:{_LOOSE}|{_NUMBER})(?: ?(?:{_NORTH}|{_EAST}))?"
     r"|(?P<first>[+-]?[0-9]{1,2}\.[0-9]{3,16}) ?(?:[,;/ ]|%2C) ?(?P<second>[+-]?[0-9]{1,3}\.[0-9]{3,16})(?![0-9])"
@@ -62,7 +65,9 @@ _GRID = re.compile(
     r"|[0-9]{6}(?:\.[0-9]+)?(?: ?m?E)? [0-9]{7}(?![0-9])))",
     re.ASCII,
 )
-_ALONE_NUMBER = re.compile(r"(?<![0-9.])[+-]?(?:[1-9][0-9]?|1[0-7][0-9])\.[0-9]{4,16}(?![0-9]|\.[0-9])", re.ASCII)
+_ALONE_NUMBER = re.compile(
+    rf"(?<![0-9.])[+-]?(?:[1-9][0-9]?|1[0-7][0-9])\.[0-9]{{4,16}}(?![0-9]|\.[0-9]){_NO_EXPONENT}", re.ASCII
+)
 _MONTH = re.compile(r"(?:0?[1-9]|1[0-2])\.(?:1[5-9]|20)[0-9]{2}")
 
 OMITTED = "[…]"
