@@ -24,7 +24,7 @@ from boxlore.tasks.collection.output_paths import COPIES_LIST, OFFER_LIST, PAGES
 
 MOST_LIST = 64 << 20
 """Bytes of a list that are read."""
-_NUMBER = re.compile(r"[A-Z]+-[0-9]+")
+_NUMBER = re.compile(r"[A-Z][A-Z0-9]*-[0-9]+")
 _IDENTIFIER = re.compile(rb"urn:uuid:([0-9a-fA-F-]{36})")
 
 
@@ -123,7 +123,4 @@ def _rows(path: Path, *columns: str) -> Iterator[Mapping[str, str | None]]:
 
 def _names(path: Path, ident: str) -> bool:
     """Whether the description of a package names the collection (RFC 8493, 2.2.2: External-Identifier)."""
-    try:
-        return path.is_file() and f"urn:uuid:{ident}" in path.read_text("utf-8", errors="replace")
-    except OSError:
-        return False
+    return any(f"urn:uuid:{ident}" in line for line in _lines(path))
