@@ -55,6 +55,15 @@ def test_what_is_no_table(tmp_path: Path, text: str, sentence: str) -> None:
     assert refused.value.what_to_do
 
 
+@pytest.mark.parametrize("encoding", ["cp1252", "utf-16", "utf-16-le", "utf-16-be", "utf-32", "utf-32-le", "utf-32-be"])
+def test_what_spreadsheets_write_besides_utf_8_is_named(tmp_path: Path, encoding: str) -> None:
+    """With a byte order mark and without (RFC 4627, 3); the codecs are Python's."""
+    path = tmp_path / "told.csv"
+    path.write_bytes("item,text\nTRA-0001,Königsberg\n".encode(encoding))
+    with pytest.raises(WrongUse, match=r"told\.csv is not in UTF-8\. Save it as CSV in UTF-8\."):
+        read_table(path, lambda names: None)
+
+
 def test_other_signs_between_the_columns_are_seen() -> None:
     assert str(lacks_column(Path("a.csv"), ["item;text"], "item", "Add it.")) == (
         "a.csv has no column item. Its columns must be parted by commas. Add it."

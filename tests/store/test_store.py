@@ -9,6 +9,7 @@ import threading
 import time
 import uuid
 from collections.abc import Iterator
+from contextlib import closing
 from pathlib import Path
 from typing import Any
 
@@ -290,6 +291,36 @@ def test_a_damaged_header_says_the_way_back(store: Store, clock: Clock, first: i
     with pytest.raises(CouldNot, match=r"is damaged .* boxlore restore") as caught:
         open_store(store.folder)
     assert str(backup) in str(caught.value)
+
+
+def test_a_byte_turned_anywhere_in_the_header_is_refused_or_costs_nothing(store: Store, clock: Clock) -> None:
+    """Each byte of the header, and two in the free room of pages (SQLite file format, 1.3 and 1.6): either the file is
+    refused, as it is, with the way back; or every word told is still there, and the next one too."""
+    stories = {f"It rained, time {count}" for count in range(60)}
+    for words in sorted(stories):
+        tell(store, clock, "story", words)
+    back_up(store, "before a test", clock.now())
+    store.close()
+    path, refused = store.folder / "collection.sqlite", set()
+    whole = path.read_bytes()
+    for at in (*range(100), 200, 5000):
+        data = bytearray(whole)
+        data[at] ^= 0x5A
+        path.write_bytes(data)
+        try:
+            with open_store(store.folder) as opened:
+                tell(opened, clock, "story", "Then it snowed")
+        except CouldNot as error:
+            refused.add(at)
+            assert path.read_bytes() == data, at
+            is_version = at == 63  # a small number is that of a newer Boxlore
+            assert is_version or ("is damaged" in str(error) and "boxlore restore" in str(error)), (at, str(error))
+            continue
+        with closing(sqlite3.connect(path)) as db:
+            assert db.execute("PRAGMA integrity_check").fetchone() == ("ok",), at
+            told = {words for (words,) in db.execute("SELECT words FROM statement WHERE field = 'story'")}
+        assert told == stories | {"Then it snowed"}, at
+    assert {0, 16, 18, 47, 52, 68} <= refused and not refused & {24, 72, 200, 5000}
 
 
 def test_a_folder_without_a_collection_says_what_to_do(tmp_path: Path) -> None:

@@ -69,6 +69,8 @@ def read_text(path: Path, in_utf_8: str) -> str:
         raise could_not(error, path, reading=True) from error
     if len(data) > LARGEST_TABLE:
         raise WrongUse(f"{path.name} has more than {LARGEST_TABLE // 10**6} MB.", "Part it into smaller files.")
+    if b"\0" in data[:4]:  # UTF-16 or UTF-32 without a mark (RFC 4627, 3)
+        raise WrongUse(f"{path.name} is not in UTF-8.", in_utf_8)
     try:
         return data.decode("utf-8-sig")
     except UnicodeDecodeError as error:

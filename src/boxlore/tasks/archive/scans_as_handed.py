@@ -96,7 +96,7 @@ class HandedScans:
         return self._files[scan.id]
 
     def _scan(self, record: Record, scan: ScanFile) -> ScanFile | None:
-        if scan.id not in self._left_out | self._files.keys():
+        if scan.id not in self._left_out and scan.id not in self._files:
             self._look_at(record, scan)
         if scan.id in self._left_out:
             return None
