@@ -431,6 +431,7 @@ OTHERWISE = [
     (person("ksenia", given="Ксения", family="Жукова", nickname="Ксюша"), "asked", ("Ксюшенька спит", "с Ксюшечкой")),
     (person("maeve", given="Maeve", family="O'Drummerty"), "asked", ("Maevie asleep",)),
     (person("maeve", given="Maeve", family="O'Drummerty"), "sure", ("\u202eeveaM laughs", "by \u202eeveaM\u202c")),
+    (person("oks", given="Оксана", family="Чернышевская"), "asked", ("Оксанка", "дом Чернышевской", "у Чернышевских")),
     (person("yao", given="Mengyao", family="Qiu"), "asked", ("Meng Yao with the hens", "Meng-yao")),
 ]  # fmt: skip
 

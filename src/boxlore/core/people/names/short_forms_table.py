@@ -222,7 +222,7 @@ DIMINUTIVES = tuple(
         ("ca", "quinha quita"),
         ("o", "inho ito ico"),
         ("e", "chen li inha inho ie"),
-        ("а", "енька очка ечка ушка"),
+        ("а", "ка енька очка ечка ушка"),
         ("я", "енька ечка юшка"),
         ("", "chen lein li ke tje je ie ito ita inho inha kin cska ka ko zinho zinha"),
     )

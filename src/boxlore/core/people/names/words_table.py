@@ -257,7 +257,7 @@ SLAVIC_FAMILY_ENDINGS = (
 
 GENDERED_ENDINGS: tuple[tuple[str, ...], ...] = (
     ("ov", "ova"), ("ev", "eva"), ("in", "ina"), ("sky", "skaya"), ("skiy", "skaya"), ("ski", "ska"), ("cki", "cka"),
-    ("dzki", "dzka"), ("ов", "ова"), ("ев", "ева"), ("ин", "ина"), ("ын", "ына"), ("ский", "ская"), ("цкий", "цкая"),
+    ("dzki", "dzka"), ("ов", "ова"), ("ев", "ева"), ("ин", "ина"), ("ын", "ына"), ("скии", "ская"), ("цкии", "цкая"),
     ("as", "iene", "aite"), ("is", "iene", "yte"), ("ius", "iene", "iute"), ("us", "iene", "ute"), ("ins", "ina"),
     ("is", "e"), ("ak", "akova"), ("ik", "ikova"), ("y", "a"),
 )  # fmt: skip

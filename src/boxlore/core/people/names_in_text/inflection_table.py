@@ -120,6 +120,7 @@ CYRILLIC_INFLECTED: tuple[tuple[str, str, str], ...] = (
     ("a", "", "i e u oi oiu ei eiu ami am ih imi ini in ina ino inu inoi inogo"),
     ("ii", "", "ogo omu im om aia oi uiu ih imi ia iu em i ei"),
     ("i", "", "ia iu em e ogo omu im"),
+    ("ski", "sk", "oi oiu uiu aia ih imi"),
     ("e", "", "= a u om e i"),
     ("o", "", "a u om"),
     ("+", "+", "ia iu"),
