@@ -143,8 +143,8 @@ def make_worksheet(
                 "by": "Told by",
                 "on": "on",
                 "advice": "For whoever types the answers in",
-                "typing": f"Type each answer after its code into the file {form.answers}, such as A42-W3-B: Anna, and "
-                "take them in with “Take in”, “Answers on paper”, or with:",
+                "typing": f"Type each answer after its code into the file {form.answers}, such as A42-W3-B: the quay, "
+                "and take them in with “Take in”, “Answers on paper”, or with:",
                 "order": form.order,
             },
             "sheets": [

@@ -94,3 +94,11 @@ def test_a_decision_is_written_and_read() -> None:
     told = NamingDecision(NamingAnswer.MAY, "p", "who says it", DIGEST)
     assert NAMING_WORDS.write(told) == f"may p who+says+it {DIGEST}"
     assert NAMING_WORDS.or_none(NAMING_WORDS.write(told)) == told
+
+
+def test_an_answer_about_a_setting_opens_the_setting_alone() -> None:
+    of_setting = outside(("collection", decision(NamingAnswer.MAY, where="setting holder")))
+    assert of_setting.may_read(WORDS, "collection", "setting holder")
+    assert not of_setting.may_read(WORDS) and not of_setting.may_read(WORDS, "item", "story")
+    of_item = outside(("item", decision(NamingAnswer.MAY)))
+    assert not of_item.may_read(WORDS, "collection", "setting holder")

@@ -48,8 +48,8 @@ def tell(
 
     With --from, a CSV with the columns item, field, text, by, sure, audience, language: every row that can be
     taken is taken, the others are named with their line. A filled worksheet comes back by its codes: a column code
-    in place of item and field, or a .txt file with one answer a line, such as A42-W3-B: Anna. A question mark alone
-    means asked, not known. A table that is taken again, mended or not, adds only what is new.
+    in place of item and field, or a .txt file with one answer a line, such as A42-W3-B: the quay. A question mark
+    alone means asked, not known. A table that is taken again, mended or not, adds only what is new.
     """
     said = ("source", "sure", "audience", "language", "as_json")
     if table is not None:

@@ -18,6 +18,10 @@ class NamingAnswer(StrEnum):
     """It is that person, who may be named here: consent was given."""
 
 
+OF_SETTING = "setting "
+"""How the place of a setting of the collection begins (`setting holder`): what is answered of it holds there alone."""
+
+
 @dataclass(frozen=True, slots=True)
 class NamingDecision:
     """One answer: of which person (id), in which field or place of the item, and the digest of the words around.

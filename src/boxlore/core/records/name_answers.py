@@ -2,7 +2,8 @@
 
 A decision holds for the words that were shown: the name with up to three words on either side of it. Of a record it
 holds in its own item and field alone. Of a text that is no record, such as a page on which it stands among others,
-it holds wherever the same words stand, unless the same words are hidden elsewhere.
+it holds wherever the same words stand, unless the same words are hidden elsewhere. A setting of the collection, such
+as its holder, is a place of its own: no answer about an item opens it, and its own opens nothing else.
 """
 
 from bisect import bisect_left, bisect_right
@@ -12,7 +13,7 @@ from dataclasses import field as starts
 from hashlib import sha256
 from operator import attrgetter
 
-from boxlore.core.fields.name_answers import NamingAnswer, NamingDecision
+from boxlore.core.fields.name_answers import OF_SETTING, NamingAnswer, NamingDecision
 from boxlore.core.people.names_in_text.search import Doubt, Hit
 from boxlore.core.people.names_in_text.text_normalising import Word, read_text
 
@@ -65,8 +66,9 @@ NOTHING_DECIDED = Decided()
 def decided(decisions: Iterable[tuple[str, NamingDecision]]) -> Decided:
     """The decisions of each item (id), the later of two of one place in force."""
     answers = {(item, told.where, told.person, told.digest): told.answer for item, told in decisions}
-    hidden = {(person, digest) for (_, _, person, digest), answer in answers.items() if answer is NamingAnswer.HIDE}
-    allowed = {(person, digest) for _, _, person, digest in answers}
+    told_of = {key: answer for key, answer in answers.items() if not key[1].startswith(OF_SETTING)}
+    hidden = {(person, digest) for (_, _, person, digest), answer in told_of.items() if answer is NamingAnswer.HIDE}
+    allowed = {(person, digest) for _, _, person, digest in told_of}
     return Decided(answers, frozenset(allowed - hidden))
 
 

@@ -132,7 +132,9 @@ def read_answers(text: str, goes_on: Callable[[str], bool] = lambda code: True) 
         elif answer is not None:
             answer = _with_line(answer, number, line, several=goes_on(answer.code))
         elif line.strip():
-            raise WrongUse(f"Line {number} stands before any code.", "Write it as CODE: words, such as A42-W3-B: Anna")
+            raise WrongUse(
+                f"Line {number} stands before any code.", "Write it as CODE: words, such as A42-W3-B: the quay"
+            )
     yield from _whole(answer)
 
 

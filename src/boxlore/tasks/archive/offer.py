@@ -28,7 +28,7 @@ from boxlore.sheets.picture_on_paper import front_of
 from boxlore.sheets.typesetting import note
 from boxlore.tasks.archive.archive_settings import FILE_NAME, as_toml
 from boxlore.tasks.archive.transfer_context import order_of_containers
-from boxlore.tasks.collection.gate import Gate
+from boxlore.tasks.collection.gate import Gate, ask_of_settings
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.output_paths import OFFER_LIST, check_place
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
@@ -65,6 +65,7 @@ def offer(
         raise WrongUse(f"{out} is not empty.", "Name a new folder for the list.")
     check_chosen(collection, selection)
     seen = seen_by(collection, To.OUTSIDE)
+    ask_of_settings(seen)
     records = list(seen.records(selection, order_of_containers(collection)))
     if not records:
         raise CouldNot("There is nothing to offer.", "Take items in first, or choose others.")

@@ -27,7 +27,7 @@ from boxlore.tasks.archive.scans_as_handed import HandedScans
 from boxlore.tasks.archive.transfer_context import closing_of, facts_of, moves_of, order_of_containers
 from boxlore.tasks.archive.transfer_files import Making, make_files
 from boxlore.tasks.archive.transfer_updates import Earlier, read_earlier
-from boxlore.tasks.collection.gate import Gate
+from boxlore.tasks.collection.gate import Gate, ask_of_settings
 from boxlore.tasks.collection.names_left import NAMES_FOUND
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.output_paths import check_place, write_output
@@ -120,8 +120,10 @@ def transfer(
             raise WrongUse(f"{taken} is not empty.", "Name a new folder for the package.")
     check_chosen(collection, order.selection)
     outside = seen_by(collection, To.OUTSIDE)
+    named = ask_of_settings(outside)
     items = order_of_containers(collection)
     run = _TransferRun(collection, order, closing_of(collection, outside), items, outside, progress)
+    run.findings += named
     run.findings += contradictions(collection, outside.lives)
     parts: list[TransferPart] = []
     with work_folder(collection.folder, out / "transfer") as work:

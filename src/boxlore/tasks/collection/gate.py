@@ -18,14 +18,14 @@ from pathlib import Path, PurePosixPath
 from typing import BinaryIO
 
 from boxlore.core.errors import ByteFault, CouldNot
-from boxlore.core.fields.name_answers import NamingAnswer
-from boxlore.core.findings import several
+from boxlore.core.fields.name_answers import OF_SETTING, NamingAnswer
+from boxlore.core.findings import Finding, Severity, several
 from boxlore.core.records.name_answers import Decided, decision_digest
 from boxlore.formats import document_texts
 from boxlore.formats.picture_texts import Inside
 from boxlore.tasks.collection.byte_search import byte_search
 from boxlore.tasks.collection.names_left import FINISHED, LeftName, answers_given, list_names
-from boxlore.tasks.collection.own_wording import is_shipped, narrowed, without_wording
+from boxlore.tasks.collection.own_wording import BLANK, is_shipped, narrowed, without_wording
 from boxlore.tasks.collection.records_for_outputs import AudienceView
 
 WHAT_TO_DO = (
@@ -34,6 +34,9 @@ WHAT_TO_DO = (
 )
 MOST_WORDS = 60
 NAME_OF_FILE = "name of the file"
+SETTINGS = ("title", "holder")
+"""Settings of the collection that outputs say, each judged by itself before anything is made."""
+THE_COLLECTION = "the collection"
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,10 +123,19 @@ class Gate:
         words = text.words
         if self.seen.recipient.may_read(words):
             return
-        hits = self.seen.recipient.surely_named(words, without_wording(words, [self.seen.collection.settings.prefix]))
+        hits = self.seen.recipient.surely_named(words, self._without_ours(words))
         for hit in self._given().left(hits, words, "", "") if hits else ():
             word = words[hit.start : hit.end]
             yield Leak(name, item, text.where, word, _around(words, word), hit.people, decision_digest(hit, words))
+
+    def _without_ours(self, words: str) -> str:
+        """The words without our own wording and without settings that may go out whole, which were judged alone."""
+        settings = self.seen.collection.settings
+        for name in SETTINGS:
+            if (own := getattr(settings, name).split()) and not self.seen.named_in_setting(name):
+                whole = r"(?<!\w)" + r"\s+".join(map(re.escape, own)) + r"(?!\w)"
+                words = re.sub(whole, lambda match: BLANK * len(match[0]), words)
+        return without_wording(words, [settings.prefix])
 
     def _given(self) -> Decided:
         if self._answers is None:
@@ -150,6 +162,33 @@ class Gate:
         """Whether the keeper answered “hide” of this place."""
         answers = self._given().answers
         return any(answers.get(("", FINISHED, one, leak.digest)) is NamingAnswer.HIDE for one in leak.people)
+
+
+def ask_of_settings(seen: AudienceView) -> list[Finding]:
+    """Ask about a setting that names somebody withheld: a row for the keeper to answer. A holder is left away, and the
+    finding says so. Raises CouldNot, once for the whole output, where the title names somebody."""
+    findings: list[Finding] = []
+    for name in SETTINGS:
+        if not (hits := seen.named_in_setting(name)):
+            continue
+        words = getattr(seen.collection.settings, name)
+        around = _around(words, words[hits[0].start : hits[0].end])
+        left = [
+            LeftName(
+                person, decision_digest(hit, words), "boxlore.toml", THE_COLLECTION, f"setting {name}",
+                f"{words[: hit.start]}[{words[hit.start : hit.end]}]{words[hit.end :]}", OF_SETTING + name,
+            )
+            for hit in hits
+            for person in sorted(hit.people)
+        ]  # fmt: skip
+        listed = list_names(seen.collection, left)
+        answer = f", or answer in {listed} (not that person, or may be named) and do this again" if listed else ""
+        way = f"Change the setting {name} in boxlore.toml{answer}."
+        if name == "title":
+            raise CouldNot(f"The collection's title names someone living (“{around}”), and this is for outside.", way)
+        message = f"The holder names someone living (“{around}”), and is left away. {way}"
+        findings.append(Finding(rule="gate.setting", severity=Severity.NOTE, message=message, source="derived"))
+    return findings
 
 
 def files_in(folder: Path) -> Iterator[tuple[str, Path]]:

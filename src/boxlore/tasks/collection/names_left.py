@@ -40,7 +40,8 @@ WRITTEN = {answer: words for words, answer in ANSWERS.items()}
 class LeftName:
     """One name in one place of a finished file: whose (id), by what the place is known again, and how it is shown.
 
-    `item` is the number of the item, where it can be told; `sentence` has the name in brackets.
+    `item` is the number of the item, or what else the words are of; `sentence` has the name in brackets. `place` is
+    what the answer is about: `setting holder`, or any finished text with the same words.
     """
 
     person: str
@@ -49,20 +50,28 @@ class LeftName:
     item: str = ""
     where: str = ""
     sentence: str = ""
+    place: str = FINISHED
 
     @property
     def key(self) -> str:
-        return f"{self.person} {self.digest}"
+        """What names the place in the table: person and digest, and between them a place that is no finished text."""
+        place = () if self.place == FINISHED else (self.place.replace(" ", "+"),)
+        return " ".join((self.person, *place, self.digest))
 
 
 def answers_given(collection: Collection) -> Decided:
-    """What the keeper has answered, the table before the log; what is new in the table is kept in the log.
+    """What the keeper has answered of finished texts. Raises WrongUse for an answer that cannot be read."""
+    return decided(("", decision) for decision in decisions_given(collection))
+
+
+def decisions_given(collection: Collection) -> list[NamingDecision]:
+    """Every answer, the table before the log; what is new in the table is kept in the log.
 
     Raises WrongUse, naming the line, for an answer that cannot be read.
     """
     whole = Subject(Kind.COLLECTION, collection.id)
     told = {
-        (decision.person, decision.digest): (decision, statement.id)
+        _place(decision): (decision, statement.id)
         for statement, _ in collection.store.statements(whole)
         if statement.field == "naming" and (decision := NAMING_WORDS.or_none(statement.words))
     }
@@ -75,11 +84,11 @@ def answers_given(collection: Collection) -> Decided:
             replaces = told[_place(decision)][1] if _place(decision) in told else ""
             act.state(whole, "naming", NAMING_WORDS.write(decision), audience="keeper", replaces=replaces)
         act.done()
-    return decided(("", decision) for decision in decisions.values())
+    return list(decisions.values())
 
 
-def _place(decision: NamingDecision) -> tuple[str, str]:
-    return decision.person, decision.digest
+def _place(decision: NamingDecision) -> tuple[str, str, str]:
+    return decision.person, decision.where, decision.digest
 
 
 def _in_table(collection: Collection) -> Iterator[NamingDecision]:
@@ -89,8 +98,8 @@ def _in_table(collection: Collection) -> Iterator[NamingDecision]:
             raise WrongUse(
                 f"{TABLE}: “{written[:40]}” is no answer.", f"Write one of: {', '.join(ANSWERS)}; or leave it empty."
             )
-        person, _, digest = row[KEY].strip().partition(" ")
-        decision = f"{ANSWERS.get(written, NamingAnswer.HIDE)} {person} {FINISHED} {digest}"
+        person, *place, digest = row[KEY].split() or [""] * 2
+        decision = f"{ANSWERS.get(written, NamingAnswer.HIDE)} {person} {' '.join(place) or FINISHED} {digest}"
         if written and (read := NAMING_WORDS.or_none(decision)) is not None:
             yield read
 

@@ -41,7 +41,7 @@ _DIGEST = re.compile(
 """A UUID (RFC 9562, 4), a digest, or the part of one that is the id of a page: its letters a to f spell Ada, Abe or Bea
 between two figures by chance, in one scan of some hundred. Shorter ones may be what somebody wrote."""
 
-_BLANK = "¦"
+BLANK = "¦"
 """Keeps what stands before and behind from being read as one name."""
 
 _WHITE = re.compile(r"\s+")
@@ -92,8 +92,13 @@ def _strings(source: str) -> Iterator[str]:
         if isinstance(node, ast.Attribute) and node.attr == "split" and isinstance(node.value, ast.Constant):
             yield from str(node.value.value).split()  # a list of words, written as one string
         if isinstance(node, ast.Constant) and isinstance(node.value, str) and id(node) not in told:
-            for part in node.value.splitlines():
+            for part in map(_without_codes, node.value.splitlines()):
                 yield from (part, *_MARKUP.split(part))
+
+
+def _without_codes(text: str) -> str:
+    """A text of ours as finished texts are read, in which codes are blanked: a piece with a code in it is two."""
+    return _CODE.sub(" ", text)
 
 
 def _plain(source: str) -> Iterator[str]:
@@ -111,14 +116,14 @@ def without_wording(text: str, more: Iterable[str] = ()) -> str:
     `more` are further words of ours.
     """
     for pattern in (_CODE, _DIGEST):
-        text = pattern.sub(lambda code: _BLANK * len(code[0]), text)
+        text = pattern.sub(lambda code: BLANK * len(code[0]), text)
     matches = list(_WORD.finditer(text))
     words = [match[0] for match in matches]
     own = _pieces(words) | {at for at, word in enumerate(words) if word in small_words()}
     known = {*more}
     ours = [at in own or word.isdecimal() or word in known or _is_alone(word) for at, word in enumerate(words)]
     if len(words) == 1 and ours[0]:
-        return _BLANK * len(text)
+        return BLANK * len(text)
     for start, end in _runs(ours, text, [match.span() for match in matches]):
         if any(word.isdecimal() for word in words[start:end]):
             own |= set(range(start, end))
@@ -167,7 +172,7 @@ def _blanked(text: str, spans: list[tuple[int, int]]) -> Iterator[str]:
     at = 0
     for start, end in spans:
         yield text[at:start]
-        yield _BLANK * (end - start)
+        yield BLANK * (end - start)
         at = end
     yield text[at:]
 

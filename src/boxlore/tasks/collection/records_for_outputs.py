@@ -7,10 +7,11 @@ from functools import partial
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import WrongUse
-from boxlore.core.fields.name_answers import NAMING_WORDS
+from boxlore.core.fields.name_answers import NAMING_WORDS, OF_SETTING
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.people.latest_birth import BornBy, Pictured, latest_births
+from boxlore.core.people.names_in_text.search import Hit
 from boxlore.core.people.person import Person, Registry, build_registry
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.audience import Recipient, To
@@ -23,6 +24,7 @@ from boxlore.core.records.withheld import Withheld, withhold
 from boxlore.core.rules.people_and_kin import Wedding
 from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, fold
 from boxlore.tasks.collection.items_by_mark import find_item
+from boxlore.tasks.collection.names_left import decisions_given
 from boxlore.tasks.collection.opening import Collection
 
 
@@ -141,8 +143,16 @@ class AudienceView:
     @property
     def holder(self) -> str:
         """Who holds the originals, as the recipient may know: empty where that names somebody withheld."""
-        holder = self.collection.settings.holder
-        return holder if not self.recipient.surely_named(holder) else ""
+        return "" if self.named_in_setting("holder") else self.collection.settings.holder
+
+    def named_in_setting(self, name: str) -> Sequence[Hit]:
+        """Where a setting (`title`, `holder`) surely names somebody withheld, and the keeper has not let that out.
+
+        It is a place of its own: the same words answered in an item are not answered here.
+        """
+        words = getattr(self.collection.settings, name)
+        hits = self.withheld.hits(words, self.collection.id, OF_SETTING + name)
+        return [hit for hit in hits if not hit.doubt]
 
     def people(self) -> Registry:
         """The registry as the recipient may know it. Whoever is withheld is in it too: ask `may_name` of each."""
@@ -192,9 +202,11 @@ def seen_by(collection: Collection, to: To) -> AudienceView:
 
 
 def _decided(collection: Collection) -> Decided:
-    """What the keeper has decided of places that name somebody."""
+    """What the keeper has decided of places that name somebody: in items, and in settings of the collection."""
     told = [(item, NAMING_WORDS.or_none(words)) for item, _, words in collection.store.words_of(["naming"])]
-    return decided((item, decision) for item, decision in told if decision and item != collection.id)
+    of_items = [(item, decision) for item, decision in told if decision and item != collection.id]
+    of_settings = [each for each in decisions_given(collection) if each.where.startswith(OF_SETTING)]
+    return decided([*of_items, *((collection.id, decision) for decision in of_settings)])
 
 
 def _known_in_part(collection: Collection, recipient: Recipient) -> Registry:

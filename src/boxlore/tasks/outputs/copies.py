@@ -30,7 +30,7 @@ from boxlore.disk.unfinished import clear_remains
 from boxlore.disk.writing import could_not, replacing, write_pieces, write_whole
 from boxlore.formats import additions, picture_files
 from boxlore.formats.iim import XMP_HOLDS_ALL
-from boxlore.tasks.collection.gate import Gate
+from boxlore.tasks.collection.gate import Gate, ask_of_settings
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.output_paths import check_place, foreign
 from boxlore.tasks.collection.progress import QUIET, Progress, workers
@@ -118,6 +118,7 @@ def copies(
         raise foreign(page)
     check_chosen(collection, selection)
     seen = seen_by(collection, to)
+    ask_of_settings(seen)
     run = run_of(seen, out, longest)
     clear_remains(out)
     progress.begin("Copying", collection.store.count("scan") if selection == EVERYTHING else 0)

@@ -32,7 +32,7 @@ from boxlore.sheets.theme import THEMES, Theme, read_theme
 from boxlore.sheets.worksheet import HIGH as WORKSHEET_HIGH
 from boxlore.sheets.worksheet import USUAL, OwnQuestion, blank_answers, make_worksheet, questions_of
 from boxlore.sheets.worksheet import WorksheetForm as WorksheetForm  # a command makes them
-from boxlore.tasks.collection.gate import Gate
+from boxlore.tasks.collection.gate import Gate, ask_of_settings
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.output_paths import check_output, check_pdf, is_as_written, write_output
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on, workers
@@ -99,13 +99,8 @@ def theme_of(name: str) -> Theme:
 
 
 def printing_of(seen: AudienceView, order: PrintOrder) -> Printing:
-    """What all printed outputs of one run share. Raises CouldNot where the collection's own name may not go out."""
+    """What all printed outputs of one run share."""
     settings, people = seen.collection.settings, seen.people()
-    if order.to.is_public and seen.recipient.surely_named(settings.title):
-        raise CouldNot(
-            f"The collection's title names someone living (“{settings.title[:60]}”), and this is for outside.",
-            "Change title in boxlore.toml, or note that they may be named: boxlore people consent.",
-        )
     return Printing(
         title=settings.title,
         printed_on=seen.collection.clock.today(),
@@ -190,13 +185,15 @@ def labels(collection: Collection, out: Path, order: PrintOrder = PLAIN_ORDER, *
     check_output(collection, out)
     check_chosen(collection, order.selection)
     seen = seen_by(collection, order.to)
+    findings = ask_of_settings(seen)
     printing = printing_of(seen, order)
     kept = [record for record in seen.records(order.selection) if record.mark]
     if not kept:
         raise CouldNot("None of these items is in a box or folder.", "Say where they are kept first.")
     check = ScanCheck(collection.folder, "What is printed was told of the right one.")
     check.look_at(kept)
-    return _written(Gate(seen), out, kept, printing, make_labels(kept, printing, size, seen.holder), check)
+    pdf, unprinted = make_labels(kept, printing, size, seen.holder)
+    return _written(Gate(seen), out, kept, printing, (pdf, [*findings, *unprinted]), check)
 
 
 def worksheet(
@@ -259,6 +256,7 @@ def _begun(collection: Collection, order: PrintOrder, out: Path) -> tuple[Printi
     check_output(collection, out)
     check_chosen(collection, order.selection)
     seen = seen_by(collection, order.to)
+    ask_of_settings(seen)  # no printed output but the labels says the holder
     shown, left_out = seen_items(seen, order)
     return with_more(printing_of(seen, order), left_out=left_out), shown, Gate(seen)
 

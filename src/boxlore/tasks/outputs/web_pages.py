@@ -18,7 +18,7 @@ from boxlore.disk.writing import write_whole
 from boxlore.sheets.picture_on_paper import front_of, jpeg_size
 from boxlore.sheets.typesetting import note
 from boxlore.sheets.web_pages import PageSide, Site, make_pages
-from boxlore.tasks.collection.gate import Gate
+from boxlore.tasks.collection.gate import Gate, ask_of_settings
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.output_paths import PAGES_LIST, check_place, foreign
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on, workers
@@ -56,6 +56,7 @@ def pages(
     earlier = _earlier(out)
     check_chosen(collection, order.selection)
     seen = seen_by(collection, order.to)
+    ask_of_settings(seen)
     shown, left_out = seen_items(seen, order)
     with work_folder(collection.folder, out) as site_folder:
         progress.begin("Preparing pictures", len(shown))
