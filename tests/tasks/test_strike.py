@@ -169,6 +169,15 @@ def test_words_are_struck_from_whatever_they_are_told_of(bare: Callable[[int], P
             targets_everywhere(collection, "Ida", "story")
 
 
+def test_words_of_a_field_are_found_however_their_accents_are_made(bare: Callable[[int], Path]) -> None:
+    """A letter with its accent, or a letter and the accent behind it (Unicode Standard Annex 15)."""
+    words = "Sigri\u0301\u00f0ur was there"
+    with open_collection(bare(1)) as collection:
+        item = find_item(collection, "TRA-0001")
+        Teller(collection).tell(item, "note", words, Telling())
+        assert [target.words for target in targets(collection, [item], "note", "sigr\u00ed\u00f0ur")] == [words]
+
+
 REFUSED = [("Ida", "storey", "no field “storey”"), (" ", "any", "No words"), ("Ida", "any", "stand nowhere")]
 
 

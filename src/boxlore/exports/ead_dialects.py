@@ -154,12 +154,10 @@ class Dialect:
         authority = {"source": "aat", "identifier": term} if term else {}
         self.add(self.add(controlaccess, "genreform", **authority), "part", words)
 
-    def top(self, facts: CollectionFacts, extent: Extent) -> etree._Element:
-        """The whole document but its components; its last child is `archdesc`."""
+    def document(self, facts: CollectionFacts) -> etree._Element:
+        """The whole document, with what it says of itself and without `archdesc`."""
         ead = self.element("ead")
         self._control(ead, facts)
-        archdesc = self.add(ead, "archdesc", level="collection")
-        self._collection(archdesc, facts, extent)
         return ead
 
     def _control(self, ead: etree._Element, facts: CollectionFacts) -> None:
@@ -186,19 +184,6 @@ class Dialect:
         self.add(event, "eventdatetime", facts.on_day.isoformat(), standarddatetime=facts.on_day.isoformat())
         self.add(event, "agenttype", value="machine")
         self.add(event, "agent", SOFTWARE)
-
-    def _collection(self, archdesc: etree._Element, facts: CollectionFacts, extent: Extent) -> None:
-        did = self.add(archdesc, "did")
-        self.repository(did, facts)
-        self.add(did, "unitid", f"urn:uuid:{facts.id}")
-        self.add(did, "unittitle", facts.title)
-        self.date_range(did, extent)
-        self.extents(did, extent)
-        for name in list(extent.creators)[:3]:
-            self.person(self.add(did, "origination"), name, "photographer")
-        self.languages(did, facts)
-        for part in collection_notes(facts, extent):
-            archdesc.append(self.paragraphs(*part))
 
     def repository(self, did: etree._Element, facts: CollectionFacts) -> None:
         """Who holds the collection (DACS 2.2)."""
@@ -342,39 +327,6 @@ def language_code(tag: str) -> str:
 def repository_of(facts: CollectionFacts) -> str:
     """The archive's name (DACS 2.2); as long as there is none, the name of whoever holds the collection."""
     return facts.archive.repository or facts.holder or "Repository not yet named"
-
-
-def collection_notes(facts: CollectionFacts, extent: Extent) -> list[tuple[str, list[str]]]:
-    """(element, paragraphs) for the whole collection: access, rights, custody, accession, location of the originals,
-    scope and arrangement (DACS 4.1, 4.4, 5.1, 5.2, 6.1, 3.1, 3.2).
-    """
-    closed = "The open part may be shown. What names people taken as living is in a closed part, by item, with dates."
-    notes = [
-        ("accessrestrict", [closed]),
-        ("userestrict", [f"{facts.rights}: the family states facts; the archive replaces this neutral statement."]),
-        (
-            "custodhist",
-            [*facts.custody, f"Held by {facts.holder or 'the family'} until the transfer of {facts.on_day}."],
-        ),
-    ]
-    if facts.accession:
-        notes.append(("acqinfo", [f"Accession {facts.accession}."]))
-    if not facts.originals:
-        notes.append(
-            ("originalsloc", [f"The originals stay with {facts.holder or 'the family'}; scans were handed over."])
-        )
-    notes.append(
-        (
-            "scopecontent",
-            [f"{extent.words}; {extent.years}. Each item is described with what was told of it and by whom."],
-        )
-    )
-    arrangement = "By container: box, then folder, then the item's place."
-    if extent.found_in:
-        places_found_in = "; ".join(f"{place} ({count})" for place, count in extent.found_in.items())
-        arrangement += f" Before rehousing they were found in: {places_found_in}."
-    notes.append(("arrangement", [arrangement]))
-    return notes
 
 
 EAD3 = Dialect()

@@ -40,7 +40,7 @@ class FindingAid:
     def write(self, records: Iterable[Record], out: BinaryIO) -> None:
         """Write the finding aid to `out`. `records` must come in the order of their containers."""
         check = etree.RelaxNG(etree.fromstring(self.schema))
-        top = self.dialect.top(self.facts, self.extent)
+        top = whole_collection(self.dialect, self.facts, self.extent)
         if not check.validate(top):
             self.findings.append(_fault("The finding aid", check))
         archdesc = top[-1]
@@ -94,6 +94,57 @@ class FindingAid:
             words += f" Before rehousing they were found in: {'; '.join(found_in)}."
         note = self.dialect.paragraphs("arrangement", [words])
         component.insert(1, note)
+
+
+def whole_collection(dialect: Dialect, facts: CollectionFacts, extent: Extent) -> etree._Element:
+    """The whole document but its components; its last child is `archdesc`."""
+    ead = dialect.document(facts)
+    archdesc = dialect.add(ead, "archdesc", level="collection")
+    did = dialect.add(archdesc, "did")
+    dialect.repository(did, facts)
+    dialect.add(did, "unitid", f"urn:uuid:{facts.id}")
+    dialect.add(did, "unittitle", facts.title)
+    dialect.date_range(did, extent)
+    dialect.extents(did, extent)
+    for name in list(extent.creators)[:3]:
+        dialect.person(dialect.add(did, "origination"), name, "photographer")
+    dialect.languages(did, facts)
+    for part in collection_notes(facts, extent):
+        archdesc.append(dialect.paragraphs(*part))
+    return ead
+
+
+def collection_notes(facts: CollectionFacts, extent: Extent) -> list[tuple[str, list[str]]]:
+    """(element, paragraphs) for the whole collection: access, rights, custody, accession, location of the originals,
+    scope and arrangement (DACS 4.1, 4.4, 5.1, 5.2, 6.1, 3.1, 3.2).
+    """
+    closed = "The open part may be shown. What names people taken as living is in a closed part, by item, with dates."
+    notes = [
+        ("accessrestrict", [closed]),
+        ("userestrict", [f"{facts.rights}: the family states facts; the archive replaces this neutral statement."]),
+        (
+            "custodhist",
+            [*facts.custody, f"Held by {facts.holder or 'the family'} until the transfer of {facts.on_day}."],
+        ),
+    ]
+    if facts.accession:
+        notes.append(("acqinfo", [f"Accession {facts.accession}."]))
+    if not facts.originals:
+        notes.append(
+            ("originalsloc", [f"The originals stay with {facts.holder or 'the family'}; scans were handed over."])
+        )
+    notes.append(
+        (
+            "scopecontent",
+            [f"{extent.words}; {extent.years}. Each item is described with what was told of it and by whom."],
+        )
+    )
+    arrangement = "By container: box, then folder, then the item's place."
+    if extent.found_in:
+        places_found_in = "; ".join(f"{place} ({count})" for place, count in extent.found_in.items())
+        arrangement += f" Before rehousing they were found in: {places_found_in}."
+    notes.append(("arrangement", [arrangement]))
+    return notes
 
 
 def item_component(record: Record, facts: CollectionFacts, dialect: Dialect) -> etree._Element:

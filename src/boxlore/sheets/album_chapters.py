@@ -8,8 +8,11 @@ from boxlore.core.crosswalk import captions
 from boxlore.core.records.item_record import Record
 from boxlore.core.statements import fold
 
-BY = ("decade", "box", "place", "family", "occasion", "none")
-"""What chapters can be made of; `none` makes one chapter in the order of the boxes."""
+BY = {
+    "decade": "decades", "box": "boxes", "place": "places", "family": "families", "occasion": "occasions",
+    "none": "none",
+}  # fmt: skip
+"""What chapters can be made of, and what a form calls it; `none` makes one chapter in the order of the boxes."""
 
 
 @dataclass(frozen=True, slots=True)

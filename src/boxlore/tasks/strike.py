@@ -77,7 +77,7 @@ def targets(collection: Collection, subjects: Iterable[Subject], field: str, wor
         Target(statement.id, statement.field, statement.words)
         for subject in subjects
         for statement, _ in collection.store.statements(subject)
-        if statement.field == field and words.casefold() in statement.words.casefold() and not _is_mark(statement)
+        if statement.field == field and fold(words) in fold(statement.words) and not _is_mark(statement)
     ]
     if not matches:
         raise WrongUse(

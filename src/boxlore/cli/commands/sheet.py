@@ -17,7 +17,11 @@ from boxlore.tasks.outputs.printed_sheets import sheet as make
 @click.command()
 @click.argument("out", type=GivenPath(dir_okay=False))
 @click.option(
-    "--by", type=click.Choice(BY), default="decade", show_default=True, help="What the album's chapters are made of."
+    "--by",
+    type=click.Choice(list(BY)),
+    default="decade",
+    show_default=True,
+    help="What the album's chapters are made of.",
 )
 @options.printing_on(BOOK_SIZES)
 @click.pass_context

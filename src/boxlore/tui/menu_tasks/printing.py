@@ -22,12 +22,6 @@ THEMES = (("plain", "plain"), ("large-print", "large print"))
 PAPERS = (("a4", "A4"), ("letter", "Letter"))
 
 
-CHAPTERS = (
-    ("decade", "decades"), ("box", "boxes"), ("place", "places"), ("family", "families"), ("occasion", "occasions"),
-    ("none", "none"),
-)  # fmt: skip
-
-
 def _paper(collection: Collection, papers: tuple[tuple[str, str], ...] = PAPERS) -> list[Blank]:
     return [
         Blank("paper", "Paper", collection.settings.paper, choices=papers),
@@ -75,6 +69,12 @@ def _labels(collection: Collection, answers: FormAnswers, progress: Progress) ->
         f"{printed.path}: labels for {several(printed.items, 'item')}. They go on enclosures, never on originals.",
         *_messages(printed.findings),
     ]
+
+
+def _chapters() -> tuple[tuple[str, str], ...]:
+    from boxlore.tasks.outputs.printed_sheets import BY
+
+    return tuple(BY.items())
 
 
 def _label_sizes() -> tuple[tuple[str, str], ...]:
@@ -127,7 +127,7 @@ TASKS = {
             file_blank(collection, "out", "Name of the PDF", "print/album.pdf"),
             FOR,
             *which(),
-            Blank("by", "Chapters", "decade", choices=CHAPTERS),
+            Blank("by", "Chapters", "decade", choices=_chapters()),
             Blank("kin_of", "Whose album is it?", "", "A name: people are then named as kin of this one."),
             *_paper(collection, (*PAPERS, ("a5", "A5"), ("square", "square"))),
         ],
