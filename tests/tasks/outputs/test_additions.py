@@ -243,6 +243,18 @@ ADDED_BY_ANOTHER: list[tuple[str, dict[str, Any]]] = [
 ]
 
 
+def test_a_copy_that_is_none_any_more_is_refused_and_not_called_an_earlier_copy(home: Path) -> None:
+    """Cut short, emptied, with a fault in its picture, another picture: in the way, untouched, and replaced on wish."""
+    made(home)
+    whole = copy_of(home).read_bytes()
+    for damaged in (whole[:1500], b"", whole[:-400] + bytes(400), (home.parent / "nets_f.jpg").read_bytes()):
+        copy_of(home).write_bytes(damaged)
+        copied = made(home)
+        assert copied.state == "refused" and "is no copy of this scan" in copied.why
+        assert "earlier copy" not in copied.why and copy_of(home).read_bytes() == damaged
+    assert made(home, over=True).state == "written" and copy_of(home).read_bytes() == whole
+
+
 @pytest.mark.parametrize(("part", "written"), ADDED_BY_ANOTHER)
 def test_words_that_were_struck_do_not_stay_as_anothers(part: str, written: dict[str, Any], home: Path) -> None:
     """Another program wrote the same word, before or after it was told, in any field and shape."""

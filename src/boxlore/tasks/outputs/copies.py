@@ -255,6 +255,8 @@ def _copy(run: CopyRun, job: CopyJob) -> Copied:
         ]
         there = {earlier.copy for earlier in left if (run.out / earlier.copy).is_file()}
         there |= {copy for copy in run.being_made.left() if Path(copy).with_suffix("") == job.name}
+        if isinstance(error, _AnothersFile):
+            there.discard(error.copy)
         why = " ".join([str(error), *(f"An earlier copy is still there: {copy}." for copy in sorted(there))])
         stops = error if isinstance(error, CouldNot) and error.everywhere else None
         return replace(refused, why=why, stops=stops)
@@ -370,12 +372,21 @@ def _not_kept(run: CopyRun, target: Path) -> CouldNot:
 REPLACED = "It took the place of another file."
 
 
+@dataclass(eq=False)
+class _AnothersFile(CouldNot):
+    """What is in the way is no copy of ours, or none any more."""
+
+    copy: str = ""
+    """Its name below the folder of the copies."""
+
+
 def _refuse_another(run: CopyRun, target: Path) -> None:
-    """Raises CouldNot for something in the way that is no copy of ours, unless files in the way are to be replaced."""
+    """Raises _AnothersFile for what is in the way and no copy of ours, unless files in the way are to be replaced."""
     if not (run.over and (target.is_file() or target.is_symlink())):
-        raise CouldNot(
+        raise _AnothersFile(
             f"There is another file of that name, which is no copy of this scan: {target}.",
             "It was not touched; move it away, choose another folder, or say --over to replace it.",
+            copy=target.relative_to(run.out).as_posix(),
         )
 
 
