@@ -68,6 +68,7 @@ FAMILY = [
     ("the year after the wedding", "1953~"),
     ("the year of the wedding", "1952~"),
     ("the summer Joe came home", "1946-22~"),
+    ("the winter Joe came home", None),
     ("the week Joe came home", "1946-08-03~"),
     ("the month after the wedding", "[1952-06-15..1952-07-14]"),
     ("the month Joe came home", "1946-08~"),

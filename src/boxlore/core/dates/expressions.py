@@ -57,7 +57,14 @@ class Expression:
             return all(fill([date], span=True) for date in self.leaves())
         if self.kind in ("any", "all") and self._product():
             return True
-        return fill(self.leaves(), span=self.kind in ("span", "between"))
+        return fill(self.leaves(), span=self.kind in ("span", "between")) and not self._is_season_or_its_year()
+
+    def _is_season_or_its_year(self) -> bool:
+        """“Winter of 1938”, though “of” is “or” in Dutch: nobody says a season or its own year."""
+        first, *others = self.leaves()
+        if self.kind != "any" or not (first.season and first.year_from_right) or first.years:
+            return False
+        return all((date.season, date.year) == (first.season, first.year) for date in others)
 
     def _product(self) -> bool:
         """`May or June of 1938 or 1939`: every month in every year."""
@@ -295,6 +302,10 @@ def _in_order(whole: Expression, context: DateContext, pick: int) -> None:
             first, last = (standard.parse(written(date, context, pick)) for date in (left, right))
             if first.earliest and last.earliest and first.earliest > last.earliest:
                 raise NoSuchDate("Of which year is the first of these?", (first.text, last.text))
+        if left.year.isdigit() and right.year_from_left and right.year == left.year:
+            first, last = (standard.parse(written(date, context, pick)) for date in (left, right))
+            if first.text.endswith("-12-31") and last.text.endswith("-01-01"):
+                right.year = _shifted(right, 1).year  # “New Year's Eve 1958, or New Year's Day”
 
 
 def _within(whole: Expression, context: DateContext, pick: int) -> str:
@@ -306,6 +317,8 @@ def _within(whole: Expression, context: DateContext, pick: int) -> str:
     first, last = max(firsts, default=None), min(lasts, default=None)
     if first and last and first > last:
         raise NoSuchDate("These two limits leave no day. Which is right?")
+    if text.startswith("XXXX"):  # “the Christmas after we moved”
+        raise NoSuchDate("In which year?", _nearest(text, edge))
     if (first, last) == (base.earliest, base.latest):
         return text
     begin, end = _short(first, start=True), _short(last, start=False)
@@ -316,6 +329,17 @@ def _within(whole: Expression, context: DateContext, pick: int) -> str:
     for date in whole.leaves():
         mark |= date.mark
     return qualified(begin if begin == end else f"[{begin}..{end}]", MARKS[mark])
+
+
+def _nearest(text: str, limit: Edtf) -> tuple[str, ...]:
+    """The first date after a limit that a day or month without its year may be, or the last before it."""
+    if limit.earliest is not None:
+        years = range(limit.earliest.year, limit.earliest.year + 2)
+    else:
+        assert limit.latest is not None  # a limit has one end
+        years = range(limit.latest.year, limit.latest.year - 2, -1)
+    dates = [f"{year:04d}{text[4:]}" for year in years]
+    return tuple(date for date in dates if _meet(standard.parse(date), limit))[:1]
 
 
 def _short(day: Day | None, *, start: bool) -> str:

@@ -24,7 +24,8 @@ class Partial:
     `event` the EDTF of a date already told; `old_style` says that it is Julian, `calendar` that it is of another one;
     `order` how numerals were taken (dmy, mdy); `ask` a question of its own; `assumed` that the century of a decade
     was not said; `hundreds` that it ends in 00s; `no_year` that the teller said there is none; `year_from_right` that
-    the year was told with the date after it; `plain_year` the year that a word for years stands with: “in the years
+    the year was told with the date after it, `year_from_left` with the one before it;
+    `plain_year` the year that a word for years stands with: “in the years
     1930 to 1938” is no decade; `is_ordinal` that the day was told as an ordinal: “the first or second week of June”;
     `year_apart` that a season follows its year behind a comma: “1946, the cold winter” may have begun the year before.
     """
@@ -56,6 +57,7 @@ class Partial:
     hundreds: bool = False
     no_year: bool = False
     year_from_right: bool = False
+    year_from_left: bool = False
     plain_year: str = ""
     is_ordinal: bool = False
     year_apart: bool = False
@@ -194,6 +196,7 @@ def _from_left(part: Partial, left: Partial) -> None:
         part.take_month(left)
     if not part.year and not part.no_year and part.within_a_year:
         part.take_year(left)
+        part.year_from_left = bool(part.year)
     if part.part and not part.year and not part.within_a_year:
         part.year, part.assumed, part.month, part.season = left.year, left.assumed, left.month, left.season
 

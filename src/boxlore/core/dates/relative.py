@@ -137,6 +137,9 @@ def of_event(text: str, unit: str, season: int, context: DateContext) -> str:
         holding = [row for row in seasons_about(code, first.year) if row[1] <= first and last <= row[2]]
         if not holding and first.year != last.year:
             raise NoSuchDate("When exactly was that?")
+        if not holding and (first.year, first.month) == (last.year, last.month):  # the day lies in another season
+            beside = (f"{first.year - 1}-{code}~", f"{first.year}-{code}~")
+            raise NoSuchDate("That day was in another season. Which year’s is meant?", beside)
         return f"{holding[0][0] if holding else first.year}-{code}~"
     if unit == "year" or (unit and first.month != last.month):
         if first.year != last.year:
