@@ -271,3 +271,15 @@ JAPANESE_GIVEN = _words(
     aiko kumiko naomi megumi sakura aoi hina yui misaki ayumi ayako asuka kaori midori sayuri shizue chiyo fumi haru hisa
     """
 )
+
+GIVEN_IN_PICTURES = _words(
+    """
+    truus kees klaas piet mien riet henk nel cor wout sijtje neeltje tjitske aukje sjoerd gerrit bram teun jaap joop wim dirk bep
+    annie toos greet marijke hennie femke sietske torleif solveig borghild sverre ejnar bodil vivi ture gun sixten endel lempi
+    hilkka vaino saimi raija meeta ulo milvi kalju piret maie leida vaike hilja helmi tauno urho bolek zosia hania kazys stase
+    birute aldona danute brone genovaite algis bronius pranas lurdes odete armindo zulmira duarte cec dulcie maisie reg syd dorcas
+    amos zeb lis lore peep ants endla kersti heli tame heni ripeka gus firmin nello alberts тоня гриша
+    """
+)
+"""Further given names and short forms by which people are told in pictures: they make a word a name where it stands
+alone, and take no name apart."""

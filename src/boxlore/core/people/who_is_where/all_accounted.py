@@ -5,7 +5,9 @@ suffix), or has the shape of a family name behind one that is. What is not:
 
 - a word written large that nobody knows, before a given name: `Batsman Cyril Dawes`, `Bäckermeister Kurt Lohse`;
 - a genitive, or a family in the plural: `Gerald's wedding`, `The Plumbs of Kaitangata`;
-- one word alone that nobody knows, beside something that asks: of `Rover, Hettie's dog` it may be the dog.
+- one word alone that nobody knows, where no known name stands beside it, or where it stands behind `with`, ends as a
+  plural does, or is told beside something that asks: `Ivy with Tibbles`, `Anna, Stotts`, `Rover, Hettie's dog`;
+- two words of which neither is known: `Sexton Stott`.
 
 Such words ask and make nobody. Doubt goes over `and` and `with` to whoever is joined to them (`Hettie and Gerald's
 wedding`), for there the grammar of the answer is in doubt too; a comma stops it.
@@ -40,7 +42,7 @@ _FAMILY_FIRST = frozenset(
 )
 _GIVEN_ELSEWHERE = frozenset().union(
     lists.SPANISH_GIVEN, lists.PORTUGUESE_GIVEN, lists.ITALIAN_GIVEN, lists.HUNGARIAN_GIVEN, lists.ICELANDIC_GIVEN,
-    lists.RUSSIAN_GIVEN, lists.JAPANESE_GIVEN,
+    lists.RUSSIAN_GIVEN, lists.JAPANESE_GIVEN, lists.GIVEN_IN_PICTURES,
 )  # fmt: skip
 
 
@@ -60,6 +62,7 @@ def ask_of_unaccounted(items: Sequence[Item], known: KnownNames) -> None:
             doubted.add(id(before))
     if doubted or any(item.person.asks and item.width and not item.is_several for item in items):
         doubted |= {id(item) for item in names if not (item.person.note or _is_surely_known(item, known))}
+    doubted |= {id(item) for item in _unknown_alone(items, known)}
     for item, following in pairwise(items):
         described = not item.is_name and is_noun_of_one(item.person.words)
         if described and following.is_name and not following.joined and item.part == following.part:
@@ -70,6 +73,27 @@ def ask_of_unaccounted(items: Sequence[Item], known: KnownNames) -> None:
             proposal = _understood(item, known)
             question = f"“{item.person.words}”: who is that{proposal}?"
             item.person, item.is_name = replace(item.person, asks=question, is_person=False), False
+
+
+def _unknown_alone(items: Sequence[Item], known: KnownNames) -> list[Item]:
+    """Names of one word that nobody knows, where no known name stands beside them, or that stand behind `with`."""
+    is_alone = not any(item.person.is_person and item.is_name and _is_surely_known(item, known) for item in items)
+    unknown, behind_with = [], False
+    for item in items:
+        behind_with = item.joined == "with" or (behind_with and item.joined == "and")
+        words = item.person.words
+        is_one_word = item.is_name and item.person.is_person and len(tokens_of(words)) == 1
+        if not is_one_word or _is_surely_known(item, known) or _tells_somebody(item.person.note):
+            continue
+        if is_alone or behind_with or words.endswith("s"):  # `Ivy with Tibbles`, `Anna, Stotts`
+            unknown.append(item)
+    return unknown
+
+
+def _tells_somebody(note: str) -> bool:
+    """Whether a note tells that it is somebody, by a word of kin or of people: `hans kone`, `the vicar`."""
+    words = [fold(word.strip(",.")) for word in note.split()]
+    return any(word in KIN_WORDS or table.NOUNS.get(word) == "one" for word in words)
 
 
 def _is_doubtful(item: Item, known: KnownNames) -> bool:
@@ -84,7 +108,11 @@ def _is_doubtful(item: Item, known: KnownNames) -> bool:
         return True  # `Brothers Perce`
     if len(tokens) == 1 and fold(item.person.note) in KIN_WORDS and not _is_known(first, known):
         return first.plain[-1] in "iy" and f"{first.plain[:-1]}a" in CALLED  # `Jan, brat Marii`
-    return len(tokens) > 1 and not _is_known(first, known) and tokens[1].is_given and not _family_leads(item, known)
+    if len(tokens) < 2:
+        return first.plain in TITLES and first.plain not in KIN_WORDS and not known.is_given(first.plain)  # `Duke`
+    if _is_known(first, known) or not first.text[0].isalpha() or _family_leads(item, known):
+        return False
+    return tokens[1].is_given or not any(_is_known(token, known) for token in tokens)  # `Sexton Stott`
 
 
 def _is_surely_known(item: Item, known: KnownNames) -> bool:
@@ -97,6 +125,8 @@ def _is_known(token: Token, known: KnownNames) -> bool:
     """Whether a word is a part of names by knowledge or by the tables."""
     plain = token.plain
     if token.is_given or token.is_initial or known.is_given(plain) or known.is_family(plain):
+        return True
+    if "-" in plain and plain.rsplit("-", 1)[1] in CALLED:  # `Klein-Erna`
         return True
     is_title = all(part in TITLES for part in plain.split("-"))
     return plain in _WORDS_OF_NAMES | _GIVEN_ELSEWHERE or token.is_particle or token.is_capitals or is_title
