@@ -119,6 +119,14 @@ ICELANDIC_GIVEN = _words(
     """
 )
 
+ETHIOPIAN_GIVEN = _words(
+    """
+    haile tesfaye tadesse bekele kebede abebe alemayehu getachew girma mengistu mulugeta desta lemma tekle wolde gebre selassie
+    assefa ayele demissie kassa mesfin negash negussie tilahun worku yohannes zewde zewdie teshome tafari makonnen menelik
+    abeba almaz aster genet hirut lemlem mulu senait tigist tsehay workinesh zenebech
+    """
+)
+
 HUNGARIAN_GIVEN = _words(
     """
     laszlo istvan jozsef janos zoltan sandor ferenc gabor attila peter tamas zsolt tibor andras csaba imre lajos gyorgy balazs gyula

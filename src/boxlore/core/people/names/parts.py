@@ -13,6 +13,7 @@ class Tradition(StrEnum):
     PORTUGUESE = "portuguese"
     ITALIAN = "italian"
     ICELANDIC = "icelandic"
+    ETHIOPIAN = "ethiopian"
     HUNGARIAN = "hungarian"
     SLAVIC = "slavic"
     ARABIC = "arabic"

@@ -113,6 +113,9 @@ def _is_short_for(short: Token, names: Sequence[Token]) -> bool:
     return any(short.plain[:2] == token.plain[:2] and len(short.plain) < 7 for token in names[:-1])
 
 
+_RETIRED = ("retd", "rtd", "ret")
+
+
 def _bracket(frame: _Frame, tokens: Sequence[Token], *, inside: bool, before: Sequence[Token]) -> None:
     """What stands in brackets: a marked name, a people, a call name, a maiden name (before the married one), a note."""
     single = len(before) < 2
@@ -122,7 +125,9 @@ def _bracket(frame: _Frame, tokens: Sequence[Token], *, inside: bool, before: Se
         part, length = part_and_length
         _put_marked(frame, part, tokens[length:] if part != "belongs" else tokens)
         return
-    if tokens[0].plain in ("ngai", "ngati", "ngapuhi", "nga"):
+    if all(token.plain in _RETIRED for token in tokens):
+        frame.put("suffix", written(tokens))
+    elif tokens[0].plain in ("ngai", "ngati", "ngapuhi", "nga"):
         frame.put("belongs", written(tokens))
     elif len(tokens) > 2 or any(token.is_small or token.is_describing for token in tokens):
         return
@@ -253,6 +258,9 @@ def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     if len(tokens) in (3, 4) and tokens[-2].plain == "of" and tokens[-2].is_small and not tokens[-1].is_small:
         suffixes[:0] = tokens[-2:]
         tokens = tokens[:-2]
+    if len(tokens) > 3 and " ".join(token.plain for token in tokens[-3:]) == "of that ilk":
+        suffixes[:0] = tokens[-3:]
+        tokens = tokens[:-3]
     while len(tokens) > 1:
         plain = " ".join(token.plain for token in tokens[-2:])
         if len(tokens) > 2 and plain in words_of.JOINED_SUFFIXES and tokens[-2].is_small:

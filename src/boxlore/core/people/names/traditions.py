@@ -348,6 +348,13 @@ def icelandic(tokens: Tokens) -> NameParts | None:
     return NameParts(given=written(tokens[:-1]), patronymic=last.text, tradition=Tradition.ICELANDIC)
 
 
+def ethiopian(tokens: Tokens) -> NameParts | None:
+    """A given name, and the father's given name: nobody is listed by the second (AACR2 22.9B, from memory)."""
+    if not 2 <= len(tokens) <= 3 or any(token.plain not in lists.ETHIOPIAN_GIVEN for token in tokens):
+        return None
+    return NameParts(given=tokens[0].text, patronymic=written(tokens[1:]), tradition=Tradition.ETHIOPIAN)
+
+
 def _tells_father(token: Token) -> bool:
     large_too = len(token.plain) > 2 and token.plain not in _BOUND_IN_HEBREW
     return token.plain in words_of.FILIATION and (token.is_small or not token.text[:1].isupper() or large_too)
@@ -478,11 +485,19 @@ _SYLLABLE = r"(?:(?:zh|ch|sh|ts|tz|hs|kw|gw|ng|[bpmfdtnlgkhjqxrzcsyw])?'?(?:[aei
 _SYLLABLES = re.compile(rf"{_SYLLABLE}(?:[-']?{_SYLLABLE})?", re.ASCII)
 
 
+_CANTONESE = re.compile(r"[kmshlw]ar", re.ASCII)
+"""Syllables written with an `r` that is not spoken: evidence between two others only (`Wong Kar Leung`)."""
+
+
+def _is_syllable(word: str, words: int) -> bool:
+    return bool(_SYLLABLES.fullmatch(word) or (words > 2 and _CANTONESE.fullmatch(word)))
+
+
 def chinese_or_korean(tokens: Tokens) -> NameParts | None:
     """Syllables alone, and a family name of the table at one end: first as told, or last as abroad."""
     plain = [token.plain for token in tokens]
     families = lists.CHINESE_FAMILY | lists.KOREAN_FAMILY
-    if not 2 <= len(tokens) <= 3 or any(not (word in families or _SYLLABLES.fullmatch(word)) for word in plain):
+    if not 2 <= len(tokens) <= 3 or any(not (word in families or _is_syllable(word, len(tokens))) for word in plain):
         return None
     if any(word in lists.GIVEN and word not in families for word in plain):
         return None
@@ -558,6 +573,7 @@ TRADITIONS: tuple[Callable[[Tokens], NameParts | None], ...] = (
     maori,
     slavic,
     icelandic,
+    ethiopian,
     arabic,
     hungarian,
     japanese,

@@ -168,7 +168,7 @@ SUFFIXES = _words(
 """What stands behind a name: younger and elder, degrees, honours, orders."""
 
 JOINED_SUFFIXES = ("the elder", "the younger", "der altere", "der jungere", "d a", "d y", "d j", "le jeune", "the first",
-                   "the second", "the third", "of that ilk")  # fmt: skip
+                   "the second", "the third")  # fmt: skip
 """Suffixes of two words, folded, without points."""
 
 PARTICLES = _words(

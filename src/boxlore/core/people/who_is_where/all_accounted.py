@@ -38,6 +38,7 @@ _FAMILY_FIRST = frozenset(
         Tradition.VIETNAMESE,
         Tradition.MAORI,
         Tradition.ARABIC,
+        Tradition.ETHIOPIAN,
     }
 )
 _GIVEN_ELSEWHERE = frozenset().union(
