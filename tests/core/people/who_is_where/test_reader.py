@@ -96,6 +96,10 @@ def test_a_family_name_told_once_for_several(text: str, families: list[str]) -> 
     assert [person.family for person in read_who(text).people] == families
 
 
+def test_a_word_of_points_alone_is_read() -> None:
+    assert [person.is_person for person in read_who("  … and 2 more.").people] == [False, False]
+
+
 def test_what_is_said_may_end_in_any_word() -> None:
     for last in {word.rstrip("*") for _, words in table.WORDS_BETWEEN for word in words.split()}:
         assert read_who(f"Anna Pell {last}").people, last

@@ -54,7 +54,7 @@ _NO_NAMES = frozenset(NOUNS) | small_words.NOT_IN_IT | KIN_WORDS.keys()
 
 def begins_remark(words: Sequence[Element]) -> bool:
     """Whether the words of an item are no name but go on with what is said of the one before: `in his best suit`."""
-    first = words[0].plain.split()[0]
+    first = words[0].plain.split(" ")[0]  # empty for a word of points alone
     is_participle = first.endswith(("ing", "ed", "held")) and first not in NOUNS and not words[0].is_large
     return len(words) > 1 and (first in small_words.BEGIN_A_REMARK or is_participle)
 
