@@ -152,3 +152,53 @@ def test_a_title_that_names_somebody_is_said_once_and_can_be_answered(tmp_path: 
         for name, make in OF_THE_TITLE.items():
             made_of = make(collection, tmp_path / name)  # type: ignore[no-untyped-call]
             assert name != "copies" or [copied.state for copied in made_of] == ["written", "written"]
+
+
+PACKET = """<x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
+<rdf:Description rdf:about="" xmlns:I="http://iptc.org/std/Iptc4xmpExt/2008-02-29/"
+ xmlns:m="http://www.metadataworkinggroup.com/schemas/regions/">{}</rdf:Description></rdf:RDF></x:xmpmeta>"""
+LIST = '<m:Regions rdf:parseType="Resource"><m:RegionList><rdf:Bag>{}</rdf:Bag></m:RegionList></m:Regions>'
+SHOWING = {
+    "PersonInImage": "<I:PersonInImage><rdf:Bag><rdf:li>{}</rdf:li></rdf:Bag></I:PersonInImage>",
+    "PersonInImageWDetails": '<I:PersonInImageWDetails><rdf:Bag><rdf:li rdf:parseType="Resource"><I:PersonName>'
+    '<rdf:Alt><rdf:li xml:lang="x-default">{}</rdf:li></rdf:Alt></I:PersonName></rdf:li></rdf:Bag>'
+    "</I:PersonInImageWDetails>",
+    "region": LIST.format('<rdf:li rdf:parseType="Resource"><m:Name>{}</m:Name><m:Type>Face</m:Type></rdf:li>'),
+    "region as attributes": LIST.format('<rdf:li><rdf:Description m:Name="{}" m:Type="Face"/></rdf:li>'),
+}
+"""Where XMP says who is shown: IPTC Photo Metadata (Extension), MWG Guidelines 2.0, 5.9; RDF/XML of both shapes."""
+
+
+def shown_by_files(collection: Collection, home: Path, name: str) -> list[Subject]:
+    plan = []
+    for at, packet in enumerate(SHOWING.values()):
+        path = home / f"shown{at}.jpg"
+        path.write_bytes(picture("JPEG", comment=str(at).encode(), xmp=PACKET.format(packet.format(name)).encode()))
+        plan.append(Planned(key=str(at), sides=(ScanSide(path),), box="7"))
+    return [find_item(collection, result.number) for result in take_in(collection, plan, IntakeOptions(copy=False))]
+
+
+def test_whom_a_file_shows_and_nobody_knows_is_held_with_a_row_to_answer(tmp_path: Path) -> None:
+    with open_collection(made(tmp_path), on_day=ON) as collection:
+        shown_by_files(collection, tmp_path, "Oswin Quillfeather")
+        assert [record.closed_scans for record in seen_by(collection, To.OUTSIDE).records()] == [True] * 4
+        assert not any(record.closed_scans for record in seen_by(collection, To.FAMILY).records())
+        places = [place for hit in name_search(collection) for place in hit.places]
+        assert [(place.sentence, place.why) for place in places] == [
+            ("[Oswin Quillfeather]", "nobody here is called so")
+        ] * 4
+        transfer(collection, tmp_path / "t")
+        assert decide(collection, [(places[0], NamingAnswer.MAY), (places[1], NamingAnswer.HIDE)]) == 2
+        closed = [record.closed_scans for record in seen_by(collection, To.OUTSIDE).records()]
+        assert closed == [False, True, True, True], "an answer opens the one scan that it was asked for"
+
+
+def test_whom_a_file_shows_and_who_has_died_is_held_no_more(tmp_path: Path) -> None:
+    with open_collection(made(tmp_path), on_day=ON) as collection:
+        act, teller = collection.act("somebody dead"), Teller(collection)
+        person = act.new(Kind.PERSON)
+        for field, words in (("given", "Eilert"), ("family", "Haug"), ("born", "1875"), ("died", "1946")):
+            teller.add(act, person, field, words, Telling())
+        act.done()
+        shown_by_files(collection, tmp_path, "Eilert Haug")
+        assert not any(record.closed_scans for record in seen_by(collection, To.OUTSIDE).records())

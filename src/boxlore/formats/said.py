@@ -54,6 +54,41 @@ def texts(file: BinaryIO) -> Iterator[str]:
                 yield line
 
 
+PERSONS, REGIONS = ("PersonName", "PersonDisplayName"), frozenset({"RegionList", "ImageRegion"})
+"""Elements of XMP that name somebody shown, and those below which `Name` does: PersonInImageWDetails and ImageRegion of
+IPTC Extension, MWG Guidelines 2.0, 5.9; PersonDisplayName is of Microsoft's regions (from memory)."""
+
+
+def people_shown(file: BinaryIO) -> Iterator[str]:
+    """The names of those whom the XMP of a picture says that it shows, each once; none from a fault on."""
+    seen: set[str] = set()
+    with suppress(ByteFault):
+        packet, further = picture_files.packets(file)
+        for body in (packet, *further):
+            for text in _shown_by(body):
+                line = " ".join(text.split())
+                if line not in seen and any(letter.isalpha() for letter in line):
+                    seen.add(line)
+                    yield line
+
+
+def _shown_by(packet: bytes) -> Iterator[str]:
+    root = xmp.parse(packet) if packet.strip(b"\x00 \t\r\n") else None
+    for node in root.iter() if root is not None else ():
+        if not isinstance(node.tag, str):
+            continue
+        above = {_local(each.tag) for each in node.iterancestors() if isinstance(each.tag, str)}
+        is_region = not above.isdisjoint(REGIONS)
+        names = (*PERSONS, "Name") if is_region else PERSONS
+        if _local(node.tag) in names or ("PersonInImage" in above and not len(node)):
+            yield from (str(text) for text in node.itertext())
+        yield from (str(value) for name, value in node.attrib.items() if _local(str(name)) in names)
+
+
+def _local(name: str) -> str:
+    return name.rpartition("}")[2]
+
+
 def _texts(file: BinaryIO) -> Iterator[str]:
     file.seek(0)
     kind = picture_files.sniff(file.read(16))

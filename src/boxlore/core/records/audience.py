@@ -64,6 +64,7 @@ from boxlore.core.people.names_in_text.search import Hit
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.audience_levels import To, may_see
+from boxlore.core.records.file_strangers import INSIDE, Strangers
 from boxlore.core.records.item_record import Conflict, PersonShown, Record, ScanFile, StatementView, every_told
 from boxlore.core.records.withheld import NOBODY, Withheld
 from boxlore.core.statements import Kind, Said, Source, Statement, Subject
@@ -74,7 +75,7 @@ __all__ = ("OF_SCANS", "Naming", "Recipient", "To")
 WHO_SAYS, FOUND_IN, MARK = "who says it", "found in", "mark"
 """Places in a record, apart from the fields of statements, where somebody may be named."""
 
-SHOWN, EMBEDDED, FILE_NAME = "in the picture", "inside the file", "name of the file"
+SHOWN, EMBEDDED, FILE_NAME = "in the picture", INSIDE, "name of the file"
 """Places where a scan itself shows or names somebody."""
 
 OF_SCANS = (SHOWN, EMBEDDED, FILE_NAME)
@@ -85,7 +86,7 @@ class Naming:
     """One place where a record names or shows someone withheld: where, in which words, whom.
 
     `where` is a field of a statement or one of the places above; of a file `words` is its path. `people` holds ids of
-    the registry; it is empty where the words name a teller whom the registry has not.
+    the registry; it is empty where the words name somebody whom the registry has not.
     """
 
     where: str
@@ -116,6 +117,8 @@ class Recipient:
     on_day: date
     withheld: Withheld = NOBODY
     own_audiences: Callable[[Subject], Sequence[str]] = _nothing_of_its_own
+    strangers: Strangers | None = None
+    """Who knows whom the registry has, for outside: a scan whose file shows somebody else is held."""
     names: Mapping[str, str] = starts(default_factory=dict)
     """By id, what the recipient may call those of whose name a part is kept from them; all others go by their own."""
 
@@ -192,7 +195,7 @@ class Recipient:
 
     def seen(self, record: Record) -> Record:
         """The record as the recipient may have it; what is left out is counted in `withheld`."""
-        if self.withheld is NOBODY and not self.names and _is_for_anyone(record):
+        if self.withheld is NOBODY and not self.names and _is_for_anyone(record) and not self._strangers(record):
             return record
         if not self._may_see_kept(record.audiences):
             return self._closed(record)
@@ -247,6 +250,11 @@ class Recipient:
             for where, text in ((EMBEDDED, scan.embedded), (FILE_NAME, _file_name(scan))):
                 for naming in self._naming(record, where, text):
                     yield replace(naming, words=scan.path)
+        for scan, name in self._strangers(record):
+            yield Naming(EMBEDDED, f"{scan.path}: {name}", frozenset(), text=name)
+
+    def _strangers(self, record: Record) -> Sequence[tuple[ScanFile, str]]:
+        return tuple(self.strangers.shown_in(record)) if self.strangers else ()
 
     def _naming(self, record: Record, where: str, text: str, person: str = "") -> Iterator[Naming]:
         naming = self._meant_or_named(record, where, person, text)
@@ -304,6 +312,8 @@ class Recipient:
         for shown in record.shown():
             if shown.person in not_shown or not self.may_read(shown.told.words, record.id, shown.told.field):
                 return True
+        if self._strangers(record):
+            return True
         if not all(self._passes(view, record.audiences, record.id) for view in record.all("inscription")):
             return True
         texts = [text for scan in record.scans for text in ((EMBEDDED, scan.embedded), (FILE_NAME, _file_name(scan)))]

@@ -19,7 +19,7 @@ from boxlore.core.dates.anniversary import years_on
 from boxlore.core.fields.audiences import AUDIENCE_WORDS
 from boxlore.core.people.latest_birth import BornBy
 from boxlore.core.people.person import Person
-from boxlore.core.records.audience import SHOWN, WHO_SAYS, Naming, Recipient
+from boxlore.core.records.audience import EMBEDDED, SHOWN, WHO_SAYS, Naming, Recipient
 from boxlore.core.records.audience_levels import closed_until
 from boxlore.core.records.item_record import Record, every_told
 from boxlore.core.records.living import Life
@@ -71,9 +71,9 @@ class Closing:
 
     def _for_names(self, record: Record) -> Iterator[Reason]:
         verbs: dict[str, set[str]] = {}
-        unknown_teller = False
+        unknown: set[str] = set()
         for naming in self.outside.namings(record):
-            unknown_teller = unknown_teller or not naming.people
+            unknown |= set() if naming.people else {_UNKNOWN[naming.where == EMBEDDED]}
             for ident in naming.people:
                 verbs.setdefault(self.people[ident].id, set()).add(_verb(naming, ident))
         for ident, how in sorted(verbs.items()):
@@ -84,8 +84,8 @@ class Closing:
                 yield kept_until, f"{verb} someone whom the keeper keeps closed until that day"
             if self.lives[ident].living or not kept_until:
                 yield self._for_life(person, verb)
-        if unknown_teller:
-            yield self._from_transfer("names a teller of whom nothing is known")
+        for why in sorted(unknown):
+            yield self._from_transfer(f"{why} of whom nothing is known")
 
     def _for_life(self, person: Person, verb: str) -> Reason:
         told_birth, inferred = person.born.latest_day if person.born else None, self.latest.get(person.id)
@@ -122,6 +122,9 @@ class Closing:
 
 _VERBS = ("names", "shows", "may name", "is told by")
 """What closes an item for one person, the first that holds: `may name` is a doubtful hit that nobody has decided."""
+
+
+_UNKNOWN = ("names a teller", "shows someone")
 
 
 def _verb(naming: Naming, ident: str) -> str:

@@ -13,6 +13,7 @@ from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.findings import several
 from boxlore.core.records.audience import OF_SCANS
 from boxlore.core.records.closing_dates import Closing
+from boxlore.core.records.file_strangers import strangers_to
 from boxlore.core.records.name_answers import NOTHING_DECIDED
 from boxlore.tasks.archive.name_answers import NamePlace, places_of, with_answers
 from boxlore.tasks.collection.gate import Gate, files_in
@@ -66,7 +67,11 @@ def in_words(namings: Sequence[NameFound]) -> str:
 
 def answered(collection: Collection, outside: AudienceView) -> Iterator[NameFound]:
     """What the keeper has let go out by an answer, which the search above finds no more: it can be changed still."""
-    open_again = replace(outside.recipient, withheld=replace(outside.withheld, decided=NOTHING_DECIDED))
+    open_again = replace(
+        outside.recipient,
+        withheld=replace(outside.withheld, decided=NOTHING_DECIDED),
+        strangers=strangers_to(collection.people().values(), NOTHING_DECIDED),
+    )
     decided = {item for item, _, _ in collection.store.words_of(["naming"])} - {collection.id}
     for item in (ident for _, ident in collection.store.items() if ident in decided):
         whole = record_of(collection, item)

@@ -15,6 +15,7 @@ from boxlore.core.people.names_in_text.search import Hit
 from boxlore.core.people.person import Person, Registry, build_registry
 from boxlore.core.people.reference import PersonRef
 from boxlore.core.records.audience import Recipient, To
+from boxlore.core.records.file_strangers import strangers_to
 from boxlore.core.records.in_force import build
 from boxlore.core.records.item_record import Material, PersonShown, Record, every_told
 from boxlore.core.records.living import Life, life_of
@@ -191,10 +192,12 @@ def seen_by(collection: Collection, to: To) -> AudienceView:
     latest = _latest(collection) if to.is_public else {}
     lives = _lives(collection, latest) if to.is_public else {}
     today = collection.clock.today()
+    answers = _decided(collection)
     recipient = Recipient(
         to=to,
         on_day=today,
-        withheld=withhold(collection.people().values(), lives, to, today, _decided(collection)),
+        withheld=withhold(collection.people().values(), lives, to, today, answers),
+        strangers=strangers_to(collection.people().values(), answers) if to.is_public else None,
         own_audiences=partial(_own_audiences, collection),
     )
     known = _known_in_part(collection, recipient)

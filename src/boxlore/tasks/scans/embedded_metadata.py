@@ -12,7 +12,7 @@ _TOLD_IN_FILES = (
     ("title", ("dc:title",), (2, 5), ""),
     ("caption", ("dc:description",), (2, 120), "ImageDescription"),
     ("date", ("photoshop:DateCreated", "dcterms:created"), (2, 55), ""),
-    ("people", ("Iptc4xmpExt:PersonInImage",), (0, 0), ""),
+    ("people", (), (0, 0), ""),
     ("keywords", ("dc:subject",), (2, 25), ""),
     ("by", ("dc:creator",), (2, 80), "Artist"),
     ("rights", ("dc:rights",), (2, 116), "Copyright"),
@@ -32,13 +32,13 @@ def embedded_in(path: Path) -> str:
     """
     with open_regular(path) as file:
         every = list(said.texts(file))
-        lines = _known_in(file)
+        lines = _known_in(file, list(said.people_shown(file)))
     known = {part for _, words in lines for part in (words, *words.split("; "))}
     further = [("also", text[:MOST_FURTHER]) for text in every if text not in known][:MOST_FURTHER_TEXTS]
     return EMBEDDED_WORDS.write(Embedded((*lines, *further)))
 
 
-def _known_in(file: BinaryIO) -> list[tuple[str, str]]:
+def _known_in(file: BinaryIO, shown: list[str]) -> list[tuple[str, str]]:
     """The lines of _TOLD_IN_FILES, and what is wrong with the file."""
     try:
         metadata = picture_files.read(file)
@@ -48,6 +48,7 @@ def _known_in(file: BinaryIO) -> list[tuple[str, str]]:
     for name, properties, dataset, exif in _TOLD_IN_FILES:
         texts = [metadata.xmp.get(name, "") for name in properties] + ["; ".join(metadata.iim.get(dataset, ()))]
         texts.append(metadata.exif.get(exif, ""))
+        texts = ["; ".join(shown)] if name == "people" else texts
         words = next((" ".join(text.split()) for text in texts if text.strip()), "")
         lines += [(name, words)] if words else []
     return [*lines, *(("problem", problem) for problem in metadata.problems)]
