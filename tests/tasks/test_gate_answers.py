@@ -187,6 +187,8 @@ def test_whom_a_file_shows_and_nobody_knows_is_held_with_a_row_to_answer(tmp_pat
         assert [(place.sentence, place.why) for place in places] == [
             ("[Oswin Quillfeather]", "nobody here is called so")
         ] * 4
+        with pytest.raises(CouldNot, match=r"held back from outside: GATEA?-0001 and 3 more"):
+            sheet(collection, tmp_path / "s.pdf", OUTSIDE)
         transfer(collection, tmp_path / "t")
         assert decide(collection, [(places[0], NamingAnswer.MAY), (places[1], NamingAnswer.HIDE)]) == 2
         closed = [record.closed_scans for record in seen_by(collection, To.OUTSIDE).records()]

@@ -121,6 +121,15 @@ def seen_items(seen: AudienceView, order: PrintOrder) -> tuple[list[Record], int
     """The items with a picture that may be shown, and how many of those asked for may not or have none."""
     asked_for = list(seen.records(order.selection))
     shown = [record for record in asked_for if front_of(record) is not None and not record.closed_scans]
+    held = [record.number for record in asked_for if front_of(record) is not None and record.closed_scans]
+    if held and not shown:
+        raise CouldNot(
+            f"Every picture asked for is held back from {order.to}: {held[0]}"
+            f"{f' and {len(held) - 1} more' if len(held) > 1 else ''}.",
+            "`boxlore transfer` lists in names-found.csv whom each names or shows, for you to answer."
+            if order.to.is_public
+            else "The keeper keeps them, or somebody whom they show or name: boxlore people audience.",
+        )
     if not shown:
         why = "" if asked_for or not order.selection.asked else f": {nothing_of(order.selection)}"
         raise CouldNot(f"There is no picture to print{why}.", "Take scans in first, or choose others.")
