@@ -147,12 +147,7 @@ def _csv(log: SittingLog, records: dict[str, Record], recipient: Recipient) -> s
 
 def _said(view: StatementView) -> tuple[str, ...]:
     who = view.said_by or str(view.source)
-    return (view.field, _plain(view.words), view.language, _plain(who), view.sure, view.audience)
-
-
-def _plain(words: str) -> str:
-    """Words that a spreadsheet takes as words: a leading sign that would begin a formula gets an apostrophe."""
-    return f"'{words}" if words[:1] in ("=", "+", "-", "@", "\t", "\r") else words
+    return (view.field, view.words, view.language, who, view.sure, view.audience)
 
 
 def _about(log: SittingLog, subject: Subject, view: StatementView) -> Subject:
