@@ -43,8 +43,9 @@ class Gathered:
         date = self.date
         if len(self.numbers) == 1:
             date.day, date.bare = self.numbers[0][0], None
-        elif date.year.isdigit() and len(date.year) == 4:
-            date.day, date.year = int(date.year), ""
+        else:
+            full = date.year.isdigit() and len(date.year) == 4
+            date.day, date.year = (int(date.year), "") if full else (date.day, date.year)
         return date.day > 0 and not date.month
 
     def _settle_century(self) -> bool:

@@ -286,9 +286,8 @@ class Phrases:
 
     def _is_plain_word(self, at: int, meant: Meant, how: As) -> bool:
         """Whether a form is read as a word, not as a name: written small, in a date, or before another name."""
-        if how is As.PART_OF_FULL or (meant.is_other_name and self._another_follows(at)):
-            return True
-        if how is As.INFLECTED and meant.is_short and self._is_small(at, if_one_case=False):
+        inflected_small = how is As.INFLECTED and meant.is_short and self._is_small(at, if_one_case=False)
+        if how is As.PART_OF_FULL or inflected_small or (meant.is_other_name and self._another_follows(at)):
             return True
         if how is As.MISSPELT or (meant.is_everyday and how is not As.TOLD):
             return self._is_small(at)
