@@ -56,3 +56,11 @@ def same_bytes(source: BinaryIO, source_at: int, copy: BinaryIO, copy_at: int, l
             return False
         length -= count
     return True
+
+
+def decoded(data: bytes) -> str:
+    """Bytes as text: UTF-8, else Latin-1, which reads anything."""
+    try:
+        return data.decode("utf-8")
+    except UnicodeDecodeError:
+        return data.decode("latin-1")

@@ -23,7 +23,7 @@ from boxlore.formats import (
     webp,
     xmp,
 )
-from boxlore.formats.binary import read_at, size_of
+from boxlore.formats.binary import decoded, read_at, size_of
 
 FOREIGN = "This picture holds more than itself and our caption"
 _RUN = re.compile(rb"[\x20-\x7e\x80-\xff]{4,}")
@@ -76,7 +76,7 @@ def _of_segments(run: list[jpeg.Segment]) -> Iterator[Inside]:
     elif segment.starts(jpeg.APP1, jpeg.EXIF_MARK):
         yield from _of_exif(b"".join(part.payload[len(jpeg.EXIF_MARK) :] for part in run))
     elif segment.marker == jpeg.COM:
-        yield Inside("comment", _decoded(segment.payload))
+        yield Inside("comment", decoded(segment.payload))
     elif not segment.starts(jpeg.APP13, jpeg.PHOTOSHOP_MARK) and list(picture_alone.kept_of(run)) != [segment]:
         raise ByteFault(0, FOREIGN, "T.81 B.2.4.6")
 
@@ -86,13 +86,13 @@ def _of_png(file: BinaryIO) -> Iterator[Inside]:
         if chunk.type in (b"tEXt", b"zTXt", b"iTXt"):
             data = png.data_of(file, chunk)
             head, text, _ = png_texts.parted(chunk.type, data)
-            yield Inside("text of a PNG", _decoded(head))
-            yield from of_xmp(text) if data.startswith(png.KEYWORD) else [Inside("text of a PNG", _decoded(text))]
+            yield Inside("text of a PNG", decoded(head))
+            yield from of_xmp(text) if data.startswith(png.KEYWORD) else [Inside("text of a PNG", decoded(text))]
         elif chunk.type == b"eXIf":
             yield from _of_exif(png.data_of(file, chunk))
         elif chunk.type == b"iCCP":
             name, _, packed = png.data_of(file, chunk).partition(b"\x00")
-            yield Inside("name of the colour profile", _decoded(name))
+            yield Inside("name of the colour profile", decoded(name))
             yield from _of_profile(png_texts.inflated(packed[1:], chunk.at))
         elif chunk.type not in picture_alone.PNG:
             raise ByteFault(chunk.at, FOREIGN, png.CLAUSE)
@@ -124,7 +124,7 @@ def _of_tiff(file: BinaryIO) -> Iterator[Inside]:
             elif entry.tag == tiff.IIM_TAG:
                 yield from _of_iim(value)
             elif entry.tag in exif.TEXT_TAGS:
-                yield Inside(exif.TEXT_TAGS[entry.tag], _decoded(value))
+                yield Inside(exif.TEXT_TAGS[entry.tag], decoded(value))
             elif entry.tag == picture_alone.TIFF_PROFILE:
                 yield from _of_profile(structure.value(entry))
             elif value:
@@ -159,7 +159,7 @@ def _of_image_resources(block: bytes) -> Iterator[Inside]:
 
 def _of_iim(block: bytes) -> Iterator[Inside]:
     for record, number, value in iim.split(block):
-        yield Inside(f"IIM {record}:{number:02d}", _decoded(value))
+        yield Inside(f"IIM {record}:{number:02d}", decoded(value))
 
 
 def _of_exif(block: bytes) -> Iterator[Inside]:
@@ -168,7 +168,7 @@ def _of_exif(block: bytes) -> Iterator[Inside]:
     directories = exif.all_directories(structure)
     for entry in directories[0].entries:
         if entry.tag in exif.TEXT_TAGS:
-            yield Inside(f"Exif {exif.TEXT_TAGS[entry.tag]}", _decoded(structure.value(entry)))
+            yield Inside(f"Exif {exif.TEXT_TAGS[entry.tag]}", decoded(structure.value(entry)))
         elif entry.tag not in exif.LOOKS:
             raise ByteFault(entry.at, FOREIGN, "CIPA DC-008, 4.6")
     if len(directories) > 1:
@@ -184,13 +184,5 @@ def _of_runs(where: str, data: bytes) -> Iterator[Inside]:
     """What can be read in bytes of no known shape: runs of letters, in 8 and in 16 bits."""
     for plain in (data, data.replace(b"\x00", b"")):
         for match in _RUN.finditer(plain):
-            if _LETTERS.search(words := _decoded(match[0])):
+            if _LETTERS.search(words := decoded(match[0])):
                 yield Inside(where, words)
-
-
-def _decoded(data: bytes) -> str:
-    """As UTF-8, else as Latin-1, which reads anything."""
-    try:
-        return data.decode("utf-8")
-    except UnicodeDecodeError:
-        return data.decode("latin-1")

@@ -25,7 +25,7 @@ from boxlore.formats import (
     webp,
     xmp,
 )
-from boxlore.formats.binary import read_at
+from boxlore.formats.binary import decoded, read_at
 from boxlore.formats.tiff_directories import Directory, Tiff
 
 OF_MACHINES = frozenset((0x010F, 0x0110, 0x0131, 0x0132, 0x9003, 0x9004, 0x9010, 0x9011, 0x9012))
@@ -45,13 +45,7 @@ _OF_VERSIONS = (
 
 def texts(file: BinaryIO) -> Iterator[str]:
     """Every text, each once, on one line; none of a file that is none of the four formats, or from a fault on."""
-    seen: set[str] = set()
-    with suppress(ByteFault):
-        for text in _texts(file):
-            line = " ".join(text.replace("\x00", " ").split())
-            if line not in seen and any(letter.isalpha() for letter in line):
-                seen.add(line)
-                yield line
+    return _each_once(_texts(file))
 
 
 PERSONS, REGIONS = ("PersonName", "PersonDisplayName"), frozenset({"RegionList", "ImageRegion"})
@@ -61,15 +55,23 @@ IPTC Extension, MWG Guidelines 2.0, 5.9; PersonDisplayName is of Microsoft's reg
 
 def people_shown(file: BinaryIO) -> Iterator[str]:
     """The names of those whom the XMP of a picture says that it shows, each once; none from a fault on."""
+    return _each_once(name for body in _packets(file) for name in _shown_by(body))
+
+
+def _each_once(texts: Iterable[str]) -> Iterator[str]:
+    """Texts with letters in them, each once and on one line, as far as they can be read."""
     seen: set[str] = set()
     with suppress(ByteFault):
-        packet, further = picture_files.packets(file)
-        for body in (packet, *further):
-            for text in _shown_by(body):
-                line = " ".join(text.split())
-                if line not in seen and any(letter.isalpha() for letter in line):
-                    seen.add(line)
-                    yield line
+        for text in texts:
+            line = " ".join(text.replace("\x00", " ").split())
+            if line not in seen and any(letter.isalpha() for letter in line):
+                seen.add(line)
+                yield line
+
+
+def _packets(file: BinaryIO) -> Iterator[bytes]:
+    packet, further = picture_files.packets(file)
+    yield from (packet, *further)
 
 
 def _shown_by(packet: bytes) -> Iterator[str]:
@@ -95,8 +97,7 @@ def _texts(file: BinaryIO) -> Iterator[str]:
     if kind is None:
         raise ByteFault(0, "This is no JPEG, PNG, TIFF or WebP", "the first bytes of the file")
     with suppress(ByteFault):
-        packet, further = picture_files.packets(file)
-        for body in (packet, *further):
+        for body in _packets(file):
             yield from _of_xmp(body)
     yield from _READERS[kind](file)
 
@@ -106,7 +107,7 @@ def _of_jpeg(file: BinaryIO) -> Iterator[str]:
     yield from _of_resources(jpeg.resource_block(segments))
     for block in jpeg.exif_blocks(segments):
         yield from _of_exif(block)
-    yield from (_decoded(segment.payload) for segment in segments if segment.marker == jpeg.COM)
+    yield from (decoded(segment.payload) for segment in segments if segment.marker == jpeg.COM)
     yield from _of_profile(
         b"".join(segment.payload[14:] for segment in segments if segment.starts(jpeg.APP2, picture_alone.PROFILE))
     )
@@ -117,12 +118,12 @@ def _of_png(file: BinaryIO) -> Iterator[str]:
         if chunk.type in (b"tEXt", b"zTXt", b"iTXt") and not png.is_packet(file, chunk):
             with suppress(ByteFault):
                 head, text, _ = png_texts.parted(chunk.type, png.data_of(file, chunk))
-                yield f"{_decoded(head.partition(NUL)[0])}: {_decoded(text)}"
+                yield f"{decoded(head.partition(NUL)[0])}: {decoded(text)}"
         elif chunk.type == b"eXIf":
             yield from _of_exif(png.data_of(file, chunk).removeprefix(exif.MARK))
         elif chunk.type == b"iCCP":
             name, _, packed = png.data_of(file, chunk).partition(NUL)
-            yield _decoded(name)
+            yield decoded(name)
             with suppress(ByteFault):
                 yield from _of_profile(png_texts.inflated(packed[1:], chunk.at))
 
@@ -170,7 +171,7 @@ def _of_directories(structure: Tiff, directories: dict[int, Directory]) -> Itera
                 elif entry.tag == USER_COMMENT:
                     yield from _of_comment(value)
                 else:
-                    yield _decoded(value)
+                    yield decoded(value)
 
 
 def _of_comment(value: bytes) -> Iterator[str]:
@@ -179,7 +180,7 @@ def _of_comment(value: bytes) -> Iterator[str]:
     if code.startswith(b"UNICODE"):
         yield max((text.decode(order, "replace") for order in ("utf-16-le", "utf-16-be")), key=_in_ascii)
     else:
-        yield _decoded(text)
+        yield decoded(text)
 
 
 def _of_xmp(packet: bytes) -> Iterator[str]:
@@ -188,7 +189,7 @@ def _of_xmp(packet: bytes) -> Iterator[str]:
     try:
         root = xmp.parse(packet) if packet.strip(b"\x00 \t\r\n") else None
     except ByteFault:
-        yield _decoded(_TAG.sub(b" ", packet))
+        yield decoded(_TAG.sub(b" ", packet))
         return
     for node in root.iter() if root is not None else ():
         if isinstance(node.tag, str) and not _is_of_versions(node.tag):
@@ -227,14 +228,6 @@ def _plain(words: Iterable[str]) -> Iterator[str]:
 
 def _in_ascii(text: str) -> int:
     return sum(letter.isascii() for letter in text)
-
-
-def _decoded(data: bytes) -> str:
-    """As UTF-8, else as Latin-1, which reads anything."""
-    try:
-        return data.decode("utf-8")
-    except UnicodeDecodeError:
-        return data.decode("latin-1")
 
 
 _READERS = {

@@ -15,7 +15,7 @@ from boxlore.core.originals.moves import Plan, close_up, merge, move, relabel
 from boxlore.core.records.marks import KINDS, LOCATION_KINDS, Container
 from boxlore.tasks.collection.items_by_mark import dated, find_item, find_items, marks_of
 from boxlore.tasks.collection.opening import Collection, open_collection
-from boxlore.tasks.collection.output_paths import check_output, check_pdf
+from boxlore.tasks.collection.output_paths import check_pdf
 from boxlore.tasks.collection.records_for_outputs import Selection
 from boxlore.tasks.originals.housing_changes import (
     About,
@@ -358,7 +358,6 @@ def lend_(
         collection.over = over
         if receipt is not None:
             check_pdf(collection, receipt)
-            check_output(collection, receipt)
         subjects = items_named(collection, items)
         is_new = lend(collection, subjects, lender, due, on_day)
         if receipt is not None:

@@ -133,7 +133,7 @@ def _mistyped(words: str, context: DateContext, own: Node | None) -> Outcome | N
     outcome = understood(meant, context, own)
     if outcome is None or outcome.edtf is None:
         return None
-    return outcome._replace(ask=outcome.ask or f"“{context.text}”: is {display(outcome.edtf)} meant?")
+    return outcome._replace(ask=outcome.ask or _is_meant(outcome.edtf, context))
 
 
 def _is_maori(token: Token) -> bool:
@@ -148,7 +148,7 @@ def _as_meant(words: str, context: DateContext, own: Node | None) -> Outcome | N
     outcome = understood(meant, context, own) if meant != words else None
     if outcome is None or outcome.edtf is None:
         return outcome
-    return outcome._replace(ask=outcome.ask or f"“{context.text}”: is {display(outcome.edtf)} meant?")
+    return outcome._replace(ask=outcome.ask or _is_meant(outcome.edtf, context))
 
 
 def _repaired(tokens: list[Token], words: str, own: Node | None, context: DateContext) -> Outcome | None:
@@ -162,8 +162,13 @@ def _repaired(tokens: list[Token], words: str, own: Node | None, context: DateCo
         return _several(list(outcomes), order=False, context=context)
     for outcome in outcomes.values():
         assert outcome.edtf is not None  # it is kept by it
-        return outcome._replace(ask=f"“{context.text}”: is {display(outcome.edtf)} meant?")
+        return outcome._replace(ask=_is_meant(outcome.edtf, context))
     return None
+
+
+def _is_meant(edtf: Edtf, context: DateContext) -> str:
+    """The question whether a reading of words that are not quite those told is what is meant."""
+    return f"“{context.text}”: is {display(edtf)} meant?"
 
 
 def _literal(words: str) -> Edtf | None:

@@ -69,6 +69,8 @@ class Gate:
     seen: AudienceView
     _answers: Decided | None = None
     """What the keeper has answered about finished files; read at the first name that is found."""
+    _settings: tuple[re.Pattern[str], ...] | None = None
+    """The settings that may go out whole; judged at the first words that are looked at."""
 
     @property
     def is_shut(self) -> bool:
@@ -130,12 +132,11 @@ class Gate:
 
     def _without_ours(self, words: str) -> str:
         """The words without our own wording and without settings that may go out whole, which were judged alone."""
-        settings = self.seen.collection.settings
-        for name in SETTINGS:
-            if (own := getattr(settings, name).split()) and not self.seen.named_in_setting(name):
-                whole = r"(?<!\w)" + r"\s+".join(map(re.escape, own)) + r"(?!\w)"
-                words = re.sub(whole, lambda match: BLANK * len(match[0]), words)
-        return without_wording(words, [settings.prefix])
+        if self._settings is None:
+            self._settings = tuple(_open_settings(self.seen))
+        for setting in self._settings:
+            words = setting.sub(lambda match: BLANK * len(match[0]), words)
+        return without_wording(words, [self.seen.collection.settings.prefix])
 
     def _given(self) -> Decided:
         if self._answers is None:
@@ -189,6 +190,13 @@ def ask_of_settings(seen: AudienceView) -> list[Finding]:
         message = f"The holder names someone living (“{around}”), and is left away. {way}"
         findings.append(Finding(rule="gate.setting", severity=Severity.NOTE, message=message, source="derived"))
     return findings
+
+
+def _open_settings(seen: AudienceView) -> Iterator[re.Pattern[str]]:
+    """What finds, in finished words, each setting that names nobody who is withheld."""
+    for name in SETTINGS:
+        if (own := getattr(seen.collection.settings, name).split()) and not seen.named_in_setting(name):
+            yield re.compile(r"(?<!\w)" + r"\s+".join(map(re.escape, own)) + r"(?!\w)")
 
 
 def files_in(folder: Path) -> Iterator[tuple[str, Path]]:

@@ -75,6 +75,10 @@ def check_output(outputs: Outputs, out: Path, data: bytes | None = None) -> None
     So a long task learns it before its work. A file that holds exactly `data` is never in the way.
     """
     check_place(outputs, out)
+    _check_free(outputs, out, data)
+
+
+def _check_free(outputs: Outputs, out: Path, data: bytes | None = None) -> None:
     if out.is_symlink():
         raise WrongUse(f"{out} is a link, and Boxlore does not write through links.", "Choose another name.")
     if out.is_dir():
@@ -100,10 +104,11 @@ def was_written(outputs: Outputs, digest: str) -> bool:
 
 
 def check_pdf(outputs: Outputs, out: Path) -> None:
-    """Raises WrongUse for one of a collection's own files or scans, and for a name that would hide that it is a PDF."""
+    """As `check_output`, and raises WrongUse for a name that would hide that the file is a PDF."""
     check_place(outputs, out)
     if out.suffix.casefold() != ".pdf":
         raise WrongUse(f"{out.name} would be a PDF.", f"Call it {out.stem or 'sheet'}.pdf.")
+    _check_free(outputs, out)
 
 
 def foreign(out: Path) -> WrongUse:

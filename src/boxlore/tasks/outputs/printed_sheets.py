@@ -34,7 +34,7 @@ from boxlore.sheets.worksheet import USUAL, OwnQuestion, blank_answers, make_wor
 from boxlore.sheets.worksheet import WorksheetForm as WorksheetForm  # a command makes them
 from boxlore.tasks.collection.gate import Gate, ask_of_settings
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.output_paths import check_output, check_pdf, is_as_written, write_output
+from boxlore.tasks.collection.output_paths import check_pdf, is_as_written, write_output
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on, workers
 from boxlore.tasks.collection.prompts import read_prompts
 from boxlore.tasks.collection.records_for_outputs import (
@@ -191,7 +191,6 @@ def slips(
 def labels(collection: Collection, out: Path, order: PrintOrder = PLAIN_ORDER, *, size: str = "a6") -> PrintedOutput:
     """Labels for the boxes and folders of these items, scanned or not."""
     check_pdf(collection, out)
-    check_output(collection, out)
     check_chosen(collection, order.selection)
     seen = seen_by(collection, order.to)
     findings = ask_of_settings(seen)
@@ -262,7 +261,6 @@ def _free(collection: Collection, path: Path) -> Path:
 
 def _begun(collection: Collection, order: PrintOrder, out: Path) -> tuple[Printing, list[Record], Gate]:
     check_pdf(collection, out)
-    check_output(collection, out)
     check_chosen(collection, order.selection)
     seen = seen_by(collection, order.to)
     ask_of_settings(seen)  # no printed output but the labels says the holder

@@ -27,6 +27,7 @@ from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where.item_words import is_noun_of_one
 from boxlore.core.people.who_is_where.order import Item
 from boxlore.core.people.who_is_where.small_words_table import ARTICLES
+from boxlore.core.people.who_is_where.surely_a_name import is_part_of_names
 from boxlore.core.statements import fold
 
 _FAMILY_FIRST = frozenset(
@@ -125,12 +126,11 @@ def _is_surely_known(item: Item, known: KnownNames) -> bool:
 def _is_known(token: Token, known: KnownNames) -> bool:
     """Whether a word is a part of names by knowledge or by the tables."""
     plain = token.plain
-    if token.is_given or token.is_initial or known.is_given(plain) or known.is_family(plain):
+    if is_part_of_names(token, known) or token.is_capitals or plain in _GIVEN_ELSEWHERE or plain in _WORDS_OF_NAMES:
         return True
     if "-" in plain and plain.rsplit("-", 1)[1] in CALLED:  # `Klein-Erna`
         return True
-    is_title = all(part in TITLES for part in plain.split("-"))
-    return plain in _WORDS_OF_NAMES | _GIVEN_ELSEWHERE or token.is_particle or token.is_capitals or is_title
+    return all(part in TITLES for part in plain.split("-"))
 
 
 def _is_of_several(token: Token) -> bool:

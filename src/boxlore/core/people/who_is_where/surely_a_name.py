@@ -62,7 +62,8 @@ def _names_nothing(tokens: Sequence[Token]) -> bool:
     """Whether words without a given name are of every day, a word of kin or a noun alone, or letters: `Royal Navy`."""
     first = tokens[0]
     if len(tokens) > 1:
-        return all(token.plain in english_words() for token in tokens) and first.plain not in TITLES | KIN_WORDS.keys()
+        is_somebody = first.plain in TITLES or first.plain in KIN_WORDS
+        return not is_somebody and all(token.plain in english_words() for token in tokens)
     stems = {first.plain, *(first.plain.removesuffix(end) for end in ("n", "en", "s"))}
     is_place = len(first.plain) > 3 and first.plain in _PLACE_WORDS
     is_small_word = is_place or (len(first.plain) > 2 and first.plain in _SMALL_WORDS)
@@ -72,12 +73,16 @@ def _names_nothing(tokens: Sequence[Token]) -> bool:
 def _is_no_part(token: Token, known: KnownNames) -> bool:
     """Whether a word that stands before a given name is no part of a name, as far as is known."""
     plain = token.plain
-    is_known = token.is_given or token.is_initial or known.is_given(plain) or known.is_family(plain)
-    if plain in small_words.THE:
-        return False
-    if is_known or plain in TITLES or plain in KIN_WORDS or plain in table.BEFORE_A_NAME or token.is_particle:
+    if is_part_of_names(token, known) or plain in small_words.THE:
         return False
     return len(plain) > 2 and (plain in english_words() or plain in _PLACE_WORDS)
+
+
+def is_part_of_names(token: Token, known: KnownNames) -> bool:
+    """Whether a word is a part of names by knowledge, or stands before or in one: a title, kin, a particle."""
+    plain = token.plain
+    is_known = token.is_given or token.is_initial or known.is_given(plain) or known.is_family(plain)
+    return is_known or plain in TITLES or plain in KIN_WORDS or plain in table.BEFORE_A_NAME or token.is_particle
 
 
 _PLACE_WORDS = frozenset(word for _, phrase in table.PLACE_PHRASES for word in phrase.split())
