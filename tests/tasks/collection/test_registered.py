@@ -12,6 +12,7 @@ from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.output_paths import Unopened, check_output, check_pdf, check_place, write_output
 from boxlore.tasks.collection.registered import registered_scans
 from boxlore.tasks.collection.settings import Settings
+from boxlore.tasks.outputs.copies import copies
 from boxlore.tasks.outputs.printed_sheets import PrintOrder
 from boxlore.tasks.outputs.web_pages import pages
 from boxlore.tasks.scans.intake import IntakeOptions, take_in
@@ -74,6 +75,58 @@ def test_the_same_file_under_another_spelling_is_that_scan(tmp_path: Path) -> No
     scans = registered_scans(tmp_path, ["Wharf.png", "gone/Wharf.png"])
     assert scans.scan_at(tmp_path / "WHARF.png") == tmp_path.resolve() / "Wharf.png"
     assert scans.scan_at(tmp_path / "other.png") is None
+
+
+@pytest.mark.parametrize("write", WRITERS)
+@pytest.mark.parametrize("way", ["the link", "what it leads to", "a link between", "a hard link", "where it would lie"])
+def test_nothing_is_written_over_what_a_registered_link_leads_to(
+    tmp_path: Path, way: str, write: Callable[[Collection, Path], object]
+) -> None:
+    """The keeper has moved the scan elsewhere since, and put a link in its place, which leads there by another link;
+    the file has a second name too."""
+    folder, target, between, hard = (tmp_path / name for name in ("family", "negative.pdf", "roll.pdf", "twin.pdf"))
+    start(folder, Settings(title="Tamm and Rourke", prefix="TR"))
+    link = tmp_path / "Pictures" / "wharf.pdf"
+    link.parent.mkdir()
+    Image.radial_gradient("L").convert("RGB").save(link, format="PNG")
+    register(folder, [link])
+    link.rename(target)
+    hard.hardlink_to(target)
+    between.symlink_to(target)
+    link.symlink_to(between)
+    before = hard.read_bytes()
+    if way == "where it would lie":
+        target.unlink()
+    outs = {"the link": link, "a link between": between, "a hard link": hard}
+    with open_collection(folder) as collection:
+        collection.over = True
+        with pytest.raises(WrongUse, match="is a scan of this collection"):
+            write(collection, outs.get(way, target))
+        assert write_output(collection, tmp_path / "chart.pdf", b"a chart")
+    assert hard.read_bytes() == before
+    assert link.is_symlink() and between.is_symlink()
+    assert not target.exists() if way == "where it would lie" else target.samefile(hard)
+
+
+def test_copies_take_the_place_of_no_file_that_a_registered_link_leads_to(tmp_path: Path) -> None:
+    folder, out, link = tmp_path / "family", tmp_path / "copies", tmp_path / "wharf.jpg"
+    start(folder, Settings(title="Tamm and Rourke", prefix="TR"))
+    Image.radial_gradient("L").convert("RGB").save(tmp_path / "scan.jpg")
+    register(folder, [tmp_path / "scan.jpg"])
+    with open_collection(folder) as collection:
+        copy = out / next(copies(collection, out)).copy
+    copy.unlink()
+    Image.linear_gradient("L").convert("RGB").save(link)
+    register(folder, [link])
+    link.rename(copy)
+    link.symlink_to(copy)
+    before = copy.read_bytes()
+    with open_collection(folder) as collection:
+        collection.over = True
+        made = list(copies(collection, out))
+        kept = [copied for copied in made if copied.state == "refused"]
+    assert "is a scan of this collection" in kept[0].why
+    assert copy.read_bytes() == before
 
 
 def test_what_is_no_scan_is_written(scan: Path, tmp_path: Path) -> None:

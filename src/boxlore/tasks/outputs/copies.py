@@ -35,6 +35,7 @@ from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.output_paths import check_place, foreign
 from boxlore.tasks.collection.progress import QUIET, Progress, workers
 from boxlore.tasks.collection.records_for_outputs import EVERYTHING, AudienceView, Selection, check_chosen, seen_by
+from boxlore.tasks.collection.registered import RegisteredScans
 from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.outputs.copies_being_made import FILE_NAME as NOTED
 from boxlore.tasks.outputs.copies_being_made import BeingMade, read_being_made
@@ -81,6 +82,7 @@ class CopyRun:
     known: dict[str, CopyLine]
     being_made: BeingMade
     tombs_about: Callable[[Iterable[str]], list[str]]
+    scans: RegisteredScans
     over: bool = False
     """Whether a file in the way that we did not write is replaced."""
     scan_folders: frozenset[Path] = frozenset()
@@ -92,6 +94,12 @@ class CopyRun:
         context = replace(self.source, made=made, turned=turned, drop_text=self.takes_bare(job.scan))
         subjects = (job.record.id, *(each.id for each in job.record.scans))
         return additions.signed(embedding_of(job.record, scan, context), self.tombs_about(subjects))
+
+    def target(self, copy: str) -> Path:
+        """Where that copy is written. Raises WrongUse if a scan is there: one that is a link may lead to it."""
+        target = self.out / copy
+        self.scans.check(target)
+        return target
 
     def takes_bare(self, scan: ScanFile) -> bool:
         """Whether a copy takes a scan's picture alone: for outside, and where what its file says was struck."""
@@ -120,6 +128,7 @@ def copies(
     seen = seen_by(collection, to)
     ask_of_settings(seen)
     run = run_of(seen, out, longest)
+    run.scans.check(page)
     clear_remains(out)
     progress.begin("Copying", collection.store.count("scan") if selection == EVERYTHING else 0)
     jobs = jobs_of(seen.records(selection), longest)
@@ -197,6 +206,7 @@ def run_of(seen: AudienceView, out: Path, longest: int) -> CopyRun:
         known=known,
         being_made=being_made,
         tombs_about=collection.store.tombs_about,
+        scans=collection.registered_scans(),
         over=collection.over,
         scan_folders=frozenset(folder.resolve() for folder in folders),
     )
@@ -319,7 +329,7 @@ def carried_over(source: BinaryIO, *, bare: bool) -> Iterator[BinaryIO]:
 
 def _whole(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str) -> _Made:
     """A copy with every byte of the picture; over a copy that another program has changed, with its additions."""
-    target = run.out / copy
+    target = run.target(copy)
     embedding = run.embedding(job)
     rewritten = picture_files.rewrite(source, embedding)
     shortened = " ".join(report for report in rewritten.reports if report.endswith(XMP_HOLDS_ALL))
@@ -464,7 +474,7 @@ def _turned(job: CopyJob, source: BinaryIO) -> Iterator[str]:
 def _encoded(run: CopyRun, job: CopyJob, path: Path, scan: BinaryIO) -> _Made:
     """A copy made by encoding anew: a part that was cut out of its scan, or a smaller picture."""
     copy = job.name.with_name(job.name.name + ".jpg").as_posix()
-    target = run.out / copy
+    target = run.target(copy)
     picture = make_upright_jpeg(path, run.longest, area=job.scan.area)
     how = ["cut out of its scan"] if job.scan.area else []
     how += [f"at most {run.longest} pixels on its long side"] if run.longest else []
@@ -499,7 +509,7 @@ def _beside(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str, fault: Byte
             f"{fault} It cannot be cleared of what is embedded, and {why}.",
             "`--longest 4000` makes a JPEG of it instead.",
         )
-    target = run.out / copy
+    target = run.target(copy)
     rewritten = picture_files.copy_without_place(source)
     if not _holds(target, rewritten, source):
         if os.path.lexists(target) and not _as_written(run, copy):
@@ -511,7 +521,7 @@ def _beside(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str, fault: Byte
                 clean = picture_files.is_whole(picture_files.copy_without_place(written), written)
             _prove(target, [] if clean else ["it still says where it was scanned"])
             run.being_made.write(copy, sha256_of(Path(out.name)), run.to)
-    words, caption = target.with_name(target.name + ".xmp"), picture_files.sidecar(run.embedding(job))
+    words, caption = run.target(f"{copy}.xmp"), picture_files.sidecar(run.embedding(job))
     said: list[str] = []
     if os.path.lexists(words) and not _is_sidecar(run, f"{copy}.xmp", caption):
         caption, said = _sidecar_over(run, job, source, words)
@@ -548,7 +558,7 @@ def _without_the_old(run: CopyRun, copied: Copied, old: CopyLine | None) -> Copi
     """After an item has moved, its copy at the old place goes, if it is as we wrote it and was not taken in."""
     if old is None or old.copy == copied.copy or not (run.out / old.copy).is_file():
         return copied
-    if (run.out / old.copy).parent.resolve() in run.scan_folders:
+    if (run.out / old.copy).parent.resolve() in run.scan_folders or run.scans.scan_at(run.out / old.copy):
         return replace(copied, why=f"{copied.why} {old.copy} lies among the scans now and is left.".strip())
     if not _as_written(run, old.copy):
         return replace(

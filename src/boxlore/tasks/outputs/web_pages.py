@@ -163,7 +163,7 @@ def _move_in(collection: Collection, site_folder: Path, out: Path, earlier: Sequ
     said), if one that would go or be written over is a scan, or if a folder in it leads outside.
     """
     scans = collection.registered_scans()
-    for path in earlier:
+    for path in (out / LISTED, *earlier):
         scans.check(path)
     names = sorted(path.relative_to(site_folder).as_posix() for path in site_folder.rglob("*") if path.is_file())
     out.mkdir(exist_ok=True)
