@@ -12,6 +12,7 @@ from pathlib import Path
 
 import pytest
 from tests.architecture.parsed import SRC, TREES
+from tests.every_row import every_row
 
 MAY_IMPORT = {
     "core": set(),
@@ -85,7 +86,7 @@ def imports(path: Path) -> set[str]:
 FILES = list(TREES)
 
 
-@pytest.mark.parametrize("path", FILES, ids=lambda path: str(path.relative_to(SRC)))
+@every_row("path", FILES)
 def test_imports_point_down(path: Path) -> None:
     folder = path.relative_to(SRC).parts[0]
     if folder == "__init__.py":
@@ -115,7 +116,7 @@ def test_wings_stand_on_their_floors(folder: str) -> None:
             assert floors[parts[2]] < floors[room], f"{path.relative_to(SRC)} imports {name}, which is not below it"
 
 
-@pytest.mark.parametrize("path", FILES, ids=lambda path: str(path.relative_to(SRC)))
+@every_row("path", FILES)
 def test_a_name_never_repeats_its_wing(path: Path) -> None:
     folder, *wings, name = path.relative_to(SRC).with_suffix("").parts if path.parent != SRC else ("", "")
     assert not (folder in WINGS and wings and name in (wings[0], wings[0].removesuffix("s"))), name

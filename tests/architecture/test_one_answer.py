@@ -7,8 +7,8 @@ withheld name by himself, or compares an audience or a recipient by hand.
 import ast
 from collections.abc import Iterator
 
-import pytest
 from tests.architecture.parsed import SRC, TREES
+from tests.every_row import every_row
 
 HOME = {f"core/records/{name}.py" for name in ("audience", "audience_levels", "withheld", "closing_dates")}
 
@@ -86,7 +86,7 @@ OFFENCES = [
 ]
 
 
-@pytest.mark.parametrize("code", OFFENCES)
+@every_row("code", OFFENCES)
 def test_the_search_sees_every_way_of_deciding_alone(code: str) -> None:
     assert list(decisions(ast.parse(code)))
 

@@ -4,8 +4,8 @@ import ast
 from collections.abc import Iterator
 from pathlib import Path
 
-import pytest
 from tests.architecture.parsed import SRC, TREES
+from tests.every_row import every_row
 
 CODEC = "boxlore.core.records.readings"
 
@@ -31,7 +31,7 @@ def mappings_asked(tree: ast.AST) -> Iterator[str]:
 FILES = list(TREES)
 
 
-@pytest.mark.parametrize("path", FILES, ids=lambda path: str(path.relative_to(SRC)))
+@every_row("path", FILES)
 def test_nobody_else_unpacks_a_reading(path: Path) -> None:
     name, tree = str(path.relative_to(SRC)), TREES[path]
     imported = {node.module for node in ast.walk(tree) if isinstance(node, ast.ImportFrom)}

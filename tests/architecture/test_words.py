@@ -10,6 +10,7 @@ from pathlib import Path
 
 import pytest
 from tests.architecture.parsed import SRC, TREES
+from tests.every_row import every_row
 
 from boxlore.core.fields.table import FIELDS, codec_fields
 
@@ -65,7 +66,7 @@ def _is_made(node: ast.AST) -> bool:
     )
 
 
-@pytest.mark.parametrize("path", FILES, ids=lambda path: str(path.relative_to(SRC)))
+@every_row("path", FILES)
 def test_words_are_taken_apart_by_their_codec_alone(path: Path) -> None:
     assert list(faults(TREES[path])) == []
 
@@ -93,7 +94,7 @@ LET_PASS = (
 )
 
 
-@pytest.mark.parametrize(("source", "fault"), CAUGHT.items())
+@every_row(("source", "fault"), CAUGHT.items())
 def test_what_is_caught(source: str, fault: str) -> None:
     assert list(faults(ast.parse(source))) == [fault]
 

@@ -12,6 +12,7 @@ import pycountry
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from tests.every_row import every_row, every_row_by_group
 
 from boxlore.core.places.abbreviations_table import AREAS
 from boxlore.core.places.countries_table import COUNTRY_NAMES
@@ -22,13 +23,13 @@ from boxlore.gazetteer.lookup import Gazetteer, open_gazetteer
 HERE = Path(__file__).parent / "cases"
 
 
-def cases() -> list[tuple[str, ...]]:
-    rows = []
-    for path in sorted(HERE.glob("*.txt")):
-        for line in path.read_text(encoding="utf-8").splitlines():
-            if line.strip() and not line.startswith("#"):
-                rows.append(tuple(cell.strip() for cell in line.split("|")))
-    return rows
+def cases() -> dict[str, list[tuple[str, ...]]]:
+    return {path.stem: _rows(path) for path in sorted(HERE.glob("*.txt"))}
+
+
+def _rows(path: Path) -> list[tuple[str, ...]]:
+    lines = path.read_text(encoding="utf-8").splitlines()
+    return [tuple(cell.strip() for cell in line.split("|")) for line in lines if line.strip() and line[0] != "#"]
 
 
 CASES = cases()
@@ -40,11 +41,11 @@ def gazetteer() -> Gazetteer:
 
 
 def test_how_many_cases_there_are() -> None:
-    assert len(CASES) >= 150
-    assert {len(case) for case in CASES} == {9}
+    assert sum(map(len, CASES.values())) >= 570
+    assert {len(case) for rows in CASES.values() for case in rows} == {9}
 
 
-@pytest.mark.parametrize("case", CASES, ids=lambda case: f"{case[0]}, {case[1]}")
+@every_row_by_group("case", CASES)
 def test_case(case: tuple[str, ...], gazetteer: Gazetteer) -> None:
     words, year, kind, ident, name, country, called, state, asks = case
     found = gazetteer.read(words, year=None if year == "-" else int(year))
@@ -58,7 +59,7 @@ def test_case(case: tuple[str, ...], gazetteer: Gazetteer) -> None:
     assert str(first.geonames if first and first.geonames else "-") == ident
 
 
-@pytest.mark.parametrize("case", CASES, ids=lambda case: f"{case[0]}, {case[1]}")
+@every_row_by_group("case", CASES)
 def test_no_told_word_is_lost(case: tuple[str, ...], gazetteer: Gazetteer) -> None:
     assert gazetteer.read(case[0]).text == case[0]
 
@@ -130,7 +131,7 @@ def test_country_codes_are_those_of_iso_3166() -> None:
     assert not theirs - ours
 
 
-@pytest.mark.parametrize("code", AREAS)
+@every_row("code", AREAS)
 def test_area_codes_are_those_of_iso_3166_2(code: str) -> None:
     assert pycountry.subdivisions.get(code=code) is not None
 
@@ -168,7 +169,7 @@ def test_states_did_not_end_on_the_day_their_code_was_withdrawn() -> None:
 HOSTILE = ["a" * 10_000, "\x00\x1b[2J", "'; DROP TABLE place;--", "\u202edlof", "[/b]", "%_%", ",,,,,,", "/" * 200]
 
 
-@pytest.mark.parametrize("words", HOSTILE, ids=lambda words: repr(words[:12]))
+@every_row("words", HOSTILE)
 def test_hostile_words_are_kept_as_told(words: str, gazetteer: Gazetteer) -> None:
     found = gazetteer.read(words)
     assert (found.kind, found.text) == ("kept", words)
@@ -211,13 +212,8 @@ def test_words_met_again_cost_nothing(gazetteer: Gazetteer) -> None:
     assert gazetteer.read("Hokitika, Westland") is gazetteer.read("Hokitika, Westland")
 
 
-def governed() -> list[tuple[str, ...]]:
-    """Place, country, year and state, one a line; to add a case, add a line."""
-    lines = (Path(__file__).parent / "governed" / "places.txt").read_text(encoding="utf-8").splitlines()
-    return [tuple(cell.strip() for cell in line.split("|")) for line in lines if not line.startswith("#")]
-
-
-GOVERNED = governed()
+GOVERNED = _rows(Path(__file__).parent / "governed" / "places.txt")
+"""Place, country, year and state, one a line; to add a case, add a line."""
 
 
 def test_how_many_places_and_years_there_are() -> None:
@@ -225,7 +221,7 @@ def test_how_many_places_and_years_there_are() -> None:
     assert {len(row) for row in GOVERNED} == {4}
 
 
-@pytest.mark.parametrize(("name", "country", "year", "state"), GOVERNED, ids=lambda value: value)
+@every_row(("name", "country", "year", "state"), GOVERNED)
 def test_who_governed_it_then(name: str, country: str, year: str, state: str, gazetteer: Gazetteer) -> None:
     first = gazetteer.read(f"{name}, {COUNTRY_NAMES[country]}", year=int(year)).choices[0]
     assert (first.country_code, first.country_then) == (country, state)

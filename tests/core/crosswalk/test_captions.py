@@ -6,6 +6,7 @@ from dataclasses import replace
 from typing import Any
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.crosswalk import captions
 from boxlore.core.crosswalk.captions import LENGTHS, Style
@@ -82,7 +83,7 @@ TITLES = [
 ]
 
 
-@pytest.mark.parametrize(("made", "title"), TITLES)
+@every_row(("made", "title"), TITLES)
 def test_titles(made: Record, title: str) -> None:
     assert captions.title(made) == title
     assert captions.title(made, brackets=True) == (title if made.words("title") else f"[{title}]")
@@ -151,7 +152,7 @@ def people_in(made: Record) -> str:
     return " ".join(captions.sentence(line) for line in lines if line)
 
 
-@pytest.mark.parametrize(("made", "wanted"), PEOPLE)
+@every_row(("made", "wanted"), PEOPLE)
 def test_people_as_people_say_them(made: Record, wanted: str) -> None:
     assert people_in(made) == wanted
 
@@ -180,7 +181,7 @@ DATES = [
 ]
 
 
-@pytest.mark.parametrize(("words", "edtf", "wanted"), DATES)
+@every_row(("words", "edtf", "wanted"), DATES)
 def test_the_words_as_told_come_first(words: str, edtf: str, wanted: str) -> None:
     assert captions.date_line(record(date=date(words, edtf))) == wanted
 
@@ -372,7 +373,7 @@ FAMILY_DATES = [  # words told, EDTF, language, order, the line (our own rules)
 ]
 
 
-@pytest.mark.parametrize(("words", "edtf", "language", "order", "line"), FAMILY_DATES)
+@every_row(("words", "edtf", "language", "order", "line"), FAMILY_DATES)
 def test_a_family_s_date_is_not_said_twice(words: str, edtf: str, language: str, order: str, line: str) -> None:
     made = record(date=date(words, edtf))
     assert captions.date_line(made, Style(dates=FamilyWay(language, order))) == line

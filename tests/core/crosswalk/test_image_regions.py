@@ -1,7 +1,7 @@
 """Regions (IPTC Photo Metadata Standard 2025.1; MWG Guidelines 2.0, 5.9); upright by Pillow's own turning."""
 
-import pytest
 from PIL import Image, ImageOps
+from tests.every_row import every_row
 
 from boxlore.core.crosswalk.image_regions import faces, regions, upright
 from boxlore.core.crosswalk.metadata_values import Bag, Struct, Text
@@ -50,7 +50,7 @@ def record(*people: PersonShown) -> Record:
     return Record(id="item", number="TRA-0001", people=people)
 
 
-@pytest.mark.parametrize("turned", range(1, 9))
+@every_row("turned", range(1, 9))
 def test_upright_is_where_pillow_turns_it(turned: int) -> None:
     """One white field of 60 × 40, found again after ImageOps.exif_transpose."""
     image = Image.new("L", (60, 40))

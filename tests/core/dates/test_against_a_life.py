@@ -6,6 +6,7 @@ The five years of “ca.” are Yale's (note on dates of the Rhode Island Furnit
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from tests.every_row import every_row
 
 from boxlore.core.dates.against_a_life import Comparison, after_death, before_birth, core, possible
 from boxlore.core.dates.edtf import parse
@@ -29,7 +30,7 @@ RANGES = [  # date, possible first, possible last
 ]
 
 
-@pytest.mark.parametrize(("text", "first", "last"), RANGES)
+@every_row(("text", "first", "last"), RANGES)
 def test_the_possible_range(text: str, first: str, last: str) -> None:
     assert tuple(map(str, possible(parse(text)))) == (first, last)
 
@@ -53,7 +54,7 @@ BIRTHS = [  # picture, born, answer
 ]
 
 
-@pytest.mark.parametrize(("picture", "born", "answer"), BIRTHS)
+@every_row(("picture", "born", "answer"), BIRTHS)
 def test_before_birth(picture: str, born: str, answer: Comparison) -> None:
     assert before_birth(parse(picture), parse(born)) is answer
 

@@ -6,9 +6,9 @@ Properties: the bounds hold the days that the words allow; qualifiers commute wi
 import datetime
 from types import MappingProxyType
 
-import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from tests.every_row import every_row
 
 from boxlore.core.dates.edtf import State, check, parse
 from boxlore.core.dates.edtf_values import Day
@@ -134,7 +134,7 @@ CENTURIES = [
 ]
 
 
-@pytest.mark.parametrize(("words", "ask", "edtf", "choices"), CENTURIES)
+@every_row(("words", "ask", "edtf", "choices"), CENTURIES)
 def test_a_question_names_the_words_and_gives_the_choices(
     words: str, ask: str, edtf: str, choices: tuple[str, ...]
 ) -> None:
@@ -168,7 +168,7 @@ WITHOUT_A_DATE = [
 ]
 
 
-@pytest.mark.parametrize(("words", "ask", "choices"), WITHOUT_A_DATE)
+@every_row(("words", "ask", "choices"), WITHOUT_A_DATE)
 def test_what_must_be_chosen_first(words: str, ask: str | None, choices: tuple[str, ...]) -> None:
     reading = read(words)
     assert reading.edtf is None or ask == "decade"
@@ -223,7 +223,7 @@ SETTINGS = [
 ]
 
 
-@pytest.mark.parametrize(("words", "own", "edtf", "ask"), SETTINGS)
+@every_row(("words", "own", "edtf", "ask"), SETTINGS)
 def test_what_the_collection_and_the_calendar_settle(
     words: str, own: PhraseSettings, edtf: str | None, ask: str | None
 ) -> None:

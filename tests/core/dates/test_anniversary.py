@@ -2,7 +2,7 @@
 
 from datetime import date
 
-import pytest
+from tests.every_row import every_row
 
 from boxlore.core.dates.anniversary import years_on
 
@@ -23,6 +23,6 @@ YEARS_ON = [
 ]
 
 
-@pytest.mark.parametrize(("day", "years", "then"), YEARS_ON)
+@every_row(("day", "years", "then"), YEARS_ON)
 def test_the_same_day_in_another_year(day: str, years: int, then: str | None) -> None:
     assert years_on(date.fromisoformat(day), years) == (date.fromisoformat(then) if then else None)

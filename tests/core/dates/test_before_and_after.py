@@ -1,6 +1,6 @@
 """The neighbour of a date of its own size (arithmetic of the calendar; seasons in their order)."""
 
-import pytest
+from tests.every_row import every_row
 
 from boxlore.core.dates.before_and_after import beside, left_out
 
@@ -26,7 +26,7 @@ NEIGHBOURS = [
 ]
 
 
-@pytest.mark.parametrize(("date", "before", "after"), NEIGHBOURS)
+@every_row(("date", "before", "after"), NEIGHBOURS)
 def test_the_dates_next_to_one(date: str, before: str, after: str) -> None:
     assert (beside(date, -1), beside(date, 1)) == (before, after)
 
@@ -37,6 +37,6 @@ LEFT_OUT = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("limit", "date"), LEFT_OUT)
+@every_row(("limit", "date"), LEFT_OUT)
 def test_the_date_that_a_limit_leaves_out(limit: str, date: str) -> None:
     assert left_out(limit) == date

@@ -8,24 +8,25 @@ import holidays
 import pytest
 from dateutil.easter import EASTER_ORTHODOX, EASTER_WESTERN
 from dateutil.easter import easter as dateutil_easter
+from tests.every_row import every_row
 
 from boxlore.core.dates.calendars import easter, from_hebrew, from_julian, from_number, orthodox_easter, to_number
 from boxlore.core.dates.holidays import holiday
 
 
-@pytest.mark.parametrize("year", range(1583, 2300))
+@every_row("year", range(1583, 2300))
 def test_easter_against_dateutil(year: int) -> None:
     assert easter(year) == dateutil_easter(year, EASTER_WESTERN)
     assert orthodox_easter(year) == dateutil_easter(year, EASTER_ORTHODOX)
 
 
-@pytest.mark.parametrize("year", [*range(1583, 2100, 7), 1700, 1800, 1900, 2000])
+@every_row("year", [*range(1583, 2100, 7), 1700, 1800, 1900, 2000])
 def test_julian_days_against_convertdate(year: int) -> None:
     for month, day in ((1, 1), (2, 28), (3, 1), (12, 31)):
         assert tuple(from_julian(year, month, day)) == convertdate.julian.to_gregorian(year, month, day)
 
 
-@pytest.mark.parametrize("year", range(5500, 5800, 3))
+@every_row("year", range(5500, 5800, 3))
 def test_hebrew_days_against_convertdate(year: int) -> None:
     for month, day in ((1, 15), (6, 29), (7, 1), (10, 10), (11, 30)):
         assert tuple(from_hebrew(year, month, day)) == tuple(convertdate.hebrew.to_gregorian(year, month, day))
@@ -48,14 +49,14 @@ NUMBERS = [  # Reingold and Dershowitz, Calendrical Calculations, “Sample data
 ]
 
 
-@pytest.mark.parametrize(("number", "day"), NUMBERS)
+@every_row(("number", "day"), NUMBERS)
 def test_days_have_the_numbers_of_the_book(number: int, day: tuple[int, int, int]) -> None:
     assert to_number(*day) == number
     if number > 0:
         assert tuple(from_number(number)) == day
 
 
-@pytest.mark.parametrize("year", range(5700, 5740))
+@every_row("year", range(5700, 5740))
 def test_every_hebrew_month_ends_where_convertdate_ends_it(year: int) -> None:
     """Forty years hold every length of a year, 353 to 385 days, leap and common."""
     for month in range(1, convertdate.hebrew.year_months(year) + 1):
@@ -136,7 +137,7 @@ HOLIDAYS = [
 ]
 
 
-@pytest.mark.parametrize(("name", "year", "country", "day"), HOLIDAYS)
+@every_row(("name", "year", "country", "day"), HOLIDAYS)
 def test_holidays_worked(name: str, year: str, country: str, day: str) -> None:
     found = holiday(name, year, (country,) if country else ())
     assert found is not None and found.edtf == day

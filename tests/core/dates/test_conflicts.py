@@ -1,6 +1,7 @@
 """Two dates of one thing. Sets are EDTF level 2 (Library of Congress, 2019); “ca.” is five years (see lifetime)."""
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.dates.conflicts import can_both_be, doubted, is_narrower, one_of
 from boxlore.core.dates.edtf import parse
@@ -20,7 +21,7 @@ PAIRS = [
 ]
 
 
-@pytest.mark.parametrize(("first", "second", "wanted"), PAIRS)
+@every_row(("first", "second", "wanted"), PAIRS)
 def test_whether_both_can_be(first: str, second: str, wanted: bool) -> None:
     assert can_both_be(parse(first), parse(second)) is wanted
     assert can_both_be(parse(second), parse(first)) is wanted
@@ -40,7 +41,7 @@ NARROWER = [
 ]
 
 
-@pytest.mark.parametrize(("inner", "outer", "wanted"), NARROWER)
+@every_row(("inner", "outer", "wanted"), NARROWER)
 def test_which_says_more(inner: str, outer: str, wanted: bool) -> None:
     assert is_narrower(parse(inner), parse(outer)) is wanted
 
@@ -57,7 +58,7 @@ SETS = [
 ]
 
 
-@pytest.mark.parametrize(("dates", "wanted"), SETS)
+@every_row(("dates", "wanted"), SETS)
 def test_one_of_several(dates: tuple[str, ...], wanted: str | None) -> None:
     date = one_of([parse(text) for text in dates])
     assert (date.text if date else None) == wanted

@@ -1,6 +1,6 @@
 """Qualifiers on EDTF text (Library of Congress, EDTF 2019, Level 1: `?` uncertain, `~` approximate, `%` both)."""
 
-import pytest
+from tests.every_row import every_row
 
 from boxlore.core.dates.context import qualified
 
@@ -27,6 +27,6 @@ QUALIFIED = [  # EDTF, qualifier, EDTF with it
 ]
 
 
-@pytest.mark.parametrize(("edtf", "mark", "made"), QUALIFIED)
+@every_row(("edtf", "mark", "made"), QUALIFIED)
 def test_a_qualifier_is_set_where_it_may_stand(edtf: str, mark: str, made: str) -> None:
     assert qualified(edtf, mark) == made

@@ -1,8 +1,8 @@
 """Dates as a person reads them: the examples of DACS 2.4 (Describing Archives: A Content Standard, Date)."""
 
-import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from tests.every_row import every_row
 
 from boxlore.core.dates.display import ENGLISH, display
 from boxlore.core.dates.edtf import parse
@@ -59,12 +59,12 @@ SUB_YEAR = [  # Library of Congress, EDTF 2019, Level 2, â€œSub-year groupingsâ€
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("text", "shown"), [*DACS, *OURS])
+@every_row(("text", "shown"), [*DACS, *OURS])
 def test_as_an_archive_writes(text: str, shown: str) -> None:
     assert display(parse(text)) == shown
 
 
-@pytest.mark.parametrize(("code", "name"), SUB_YEAR)
+@every_row(("code", "name"), SUB_YEAR)
 def test_every_part_of_a_year_has_its_name(code: int, name: str) -> None:
     assert display(parse(f"2001-{code}")) == f"2001 {name}"
 
@@ -83,7 +83,7 @@ FAMILY = [
 ]
 
 
-@pytest.mark.parametrize(("text", "shown"), FAMILY)
+@every_row(("text", "shown"), FAMILY)
 def test_as_a_family_writes(text: str, shown: str) -> None:
     assert display(parse(text), "family") == shown
 
@@ -113,7 +113,7 @@ OF_THE_TABLE = [
 ]
 
 
-@pytest.mark.parametrize(("text", "shown"), OF_THE_TABLE)
+@every_row(("text", "shown"), OF_THE_TABLE)
 def test_every_word_comes_from_the_table(text: str, shown: str) -> None:
     assert display(parse(text), words=MARKED) == shown
 

@@ -7,6 +7,7 @@ import pytest
 from edtf_validate.valid_edtf import is_valid
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from tests.every_row import every_row
 
 from boxlore.core.dates import edtf
 from boxlore.core.dates.edtf_values import Date, iso_range, plain_iso
@@ -27,7 +28,7 @@ LEVELS = {
 EXAMPLES = [(text, level) for level, texts in LEVELS.items() for text in texts.split()]
 
 
-@pytest.mark.parametrize(("text", "level"), EXAMPLES)
+@every_row(("text", "level"), EXAMPLES)
 def test_every_example_of_the_specification(text: str, level: int) -> None:
     assert edtf.parse(text).level == level
     assert edtf.check(text).state is edtf.State.VALID
@@ -64,12 +65,12 @@ OTHER_LEVELS = [  # by the sentences of the specification's Levels 1 and 2
 ]
 
 
-@pytest.mark.parametrize(("text", "level"), OTHER_LEVELS)
+@every_row(("text", "level"), OTHER_LEVELS)
 def test_the_level_of_what_the_tables_leave_out(text: str, level: int) -> None:
     assert edtf.parse(text).level == level
 
 
-@pytest.mark.parametrize("text", [text for text, _ in EXAMPLES])
+@every_row("text", [text for text, _ in EXAMPLES])
 def test_no_beginning_of_a_valid_date_is_called_wrong(text: str) -> None:
     for length in range(len(text)):
         assert edtf.check(text[:length]).state is not edtf.State.WRONG, text[:length]
@@ -82,7 +83,7 @@ REFUSED = """1985-02-29 1900-02-29 2100-02-29 1985-13 1985-04-31 1985-04T10:00:0
 BLANKS = ["1985 ", " 1985", "1985\n", "1985\t", "1984 ?", "[1667, 1668]"]
 
 
-@pytest.mark.parametrize("text", [*REFUSED, *BLANKS])
+@every_row("text", [*REFUSED, *BLANKS])
 def test_what_is_no_date_is_wrong_at_a_column(text: str) -> None:
     found = edtf.check(text)
     assert found.state is edtf.State.WRONG
@@ -98,9 +99,7 @@ def raise_again(text: str) -> None:
         raise TextFault(fault.text, fault.start, fault.end, str(fault)) from None
 
 
-@pytest.mark.parametrize(
-    "text", ["", "85", "985", "1985-", "1985-04-12T23:20", "19", "[1667", "Y17E", "1985-04-12T", "Y1985"]
-)
+@every_row("text", ["", "85", "985", "1985-", "1985-04-12T23:20", "19", "[1667", "Y17E", "1985-04-12T", "Y1985"])
 def test_what_may_still_become_a_date_is_incomplete(text: str) -> None:
     assert edtf.check(text).state is edtf.State.INCOMPLETE
 
@@ -180,7 +179,7 @@ FAULTS = [  # text, first and last offset, sentence (ours); the grammar is in th
 ]
 
 
-@pytest.mark.parametrize(("text", "start", "end", "why"), FAULTS)
+@every_row(("text", "start", "end", "why"), FAULTS)
 def test_where_a_text_goes_wrong_and_why(text: str, start: int, end: int, why: str) -> None:
     with pytest.raises(TextFault) as fault:
         edtf.parse(text)
@@ -218,7 +217,7 @@ UNFINISHED = [  # text, sentence (ours)
 ]
 
 
-@pytest.mark.parametrize(("text", "why"), UNFINISHED)
+@every_row(("text", "why"), UNFINISHED)
 def test_what_must_follow_is_said_at_the_end(text: str, why: str) -> None:
     with pytest.raises(edtf.IncompleteDate) as fault:
         edtf.parse(text)
@@ -242,7 +241,7 @@ def as_written(date: Date) -> str:
     return "-".join(part for part in (date.year, date.month, date.day) if part)
 
 
-@pytest.mark.parametrize(("text", "level", "kind", "parts"), READ)
+@every_row(("text", "level", "kind", "parts"), READ)
 def test_what_an_expression_holds(text: str, level: int, kind: str, parts: list[tuple[str | None, str | None]]) -> None:
     made = edtf.parse(text)
     written = [tuple(end and as_written(end) for end in pair) for pair in made.parts]
@@ -297,7 +296,7 @@ SUB_YEAR = [  # code, first day, last day: quarters, thirds and halves by the ca
 ]
 
 
-@pytest.mark.parametrize(("text", "first", "last"), [*BOUNDS, *((f"2001-{code}", *days) for code, *days in SUB_YEAR)])
+@every_row(("text", "first", "last"), [*BOUNDS, *((f"2001-{code}", *days) for code, *days in SUB_YEAR)])
 def test_bounds(text: str, first: str | None, last: str | None) -> None:
     made = edtf.parse(text)
     assert (made.earliest and str(made.earliest), made.latest and str(made.latest)) == (first, last)
@@ -339,7 +338,7 @@ PLAIN = [
 ]
 
 
-@pytest.mark.parametrize(("text", "iso"), PLAIN)
+@every_row(("text", "iso"), PLAIN)
 def test_plain_calendar_dates(text: str, iso: str | None) -> None:
     assert plain_iso(edtf.parse(text)) == iso
 
@@ -359,7 +358,7 @@ RANGES = [  # ISO 8601-1, 4.3.2: years beyond four digits only by agreement, so 
 ]
 
 
-@pytest.mark.parametrize(("text", "days"), RANGES)
+@every_row(("text", "days"), RANGES)
 def test_ranges(text: str, days: str | None) -> None:
     assert iso_range(edtf.parse(text)) == days
 
@@ -408,7 +407,7 @@ KNOWN_DIFFERENCES = {
 }
 
 
-@pytest.mark.parametrize("text", [*(text for text, _ in EXAMPLES), *REFUSED, *BLANKS])
+@every_row("text", [*(text for text, _ in EXAMPLES), *REFUSED, *BLANKS])
 def test_against_an_independent_validator(text: str) -> None:
     """PyPI `edtf-validate` 2.0.0; where it is known to be wrong, KNOWN_DIFFERENCES says why."""
     ours = edtf.check(text).state is edtf.State.VALID

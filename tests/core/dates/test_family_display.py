@@ -1,7 +1,7 @@
 """Dates as families write them: expected forms are what each language's own users write (common practice, no source);
 months, patterns and names of quarters are CLDR's, held against babel by `test_display_patterns`."""
 
-import pytest
+from tests.every_row import every_row
 
 from boxlore.core.dates import edtf
 from boxlore.core.dates.display_patterns import PATTERNS
@@ -66,12 +66,12 @@ IN_LANGUAGES = [
 ]
 
 
-@pytest.mark.parametrize(("language", "order", "text", "shown"), ENGLISH)
+@every_row(("language", "order", "text", "shown"), ENGLISH)
 def test_english(language: str, order: str, text: str, shown: str) -> None:
     assert family_display(edtf.parsed(text), FamilyWay(language, order)) == shown
 
 
-@pytest.mark.parametrize(("language", "day", "season", "about", "decade"), IN_LANGUAGES)
+@every_row(("language", "day", "season", "about", "decade"), IN_LANGUAGES)
 def test_in_the_family_s_language(language: str, day: str, season: str, about: str, decade: str) -> None:
     texts = ("1912-05-12", "1960-22", "1935~", "193X")
     shown = tuple(family_display(edtf.parsed(text), FamilyWay(language)) for text in texts)

@@ -6,6 +6,7 @@ Birthday of 1911 is left out: the package has 9 November, the new king's day was
 
 import holidays
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.dates.edtf import State, check
 from boxlore.core.dates.holidays import day_of, holiday, reckoned
@@ -56,7 +57,7 @@ SAME = [
 ]
 
 
-@pytest.mark.parametrize(("name", "country", "part", "theirs", "years"), SAME)
+@every_row(("name", "country", "part", "theirs", "years"), SAME)
 def test_the_same_day_as_an_independent_library(
     name: str, country: str, part: str | None, theirs: str, years: range
 ) -> None:

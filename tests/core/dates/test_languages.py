@@ -3,7 +3,7 @@
 Phrases are everyday usage (common practice, no source). `{0}` is the English phrase's EDTF.
 """
 
-import pytest
+from tests.every_row import every_row
 
 from boxlore.core.dates.cldr_table import MONTHS, WEEKDAYS
 from boxlore.core.dates.holidays import HOLIDAY_NAMES
@@ -11,12 +11,6 @@ from boxlore.core.dates.languages.all import LANGUAGES
 from boxlore.core.dates.lexicon import KINDS as WORDS
 from boxlore.core.dates.lexicon import PARTS, SEASONS, UNITS
 from boxlore.core.dates.phrases import AS_TOLD, PhraseSettings, read
-
-
-def plain(value: str) -> str:
-    """A name for a case in ASCII, so that tools which run cases by name find it."""
-    return value.encode("ascii", "replace").decode()
-
 
 SAID = (
     "12 June 1938",
@@ -333,7 +327,7 @@ IN_WORDS = [
 ] + [(words, "1938") for words in YEARS.values()]
 
 
-@pytest.mark.parametrize(("words", "edtf"), IN_WORDS, ids=plain)
+@every_row(("words", "edtf"), IN_WORDS)
 def test_days_and_years_in_words(words: str, edtf: str) -> None:
     reading = read(words)
     assert (reading.edtf and reading.edtf.text, reading.ask) == (edtf, None)
@@ -349,7 +343,7 @@ SOUTH = PhraseSettings(hemisphere="south")
 PAIRS = [(code, english, told) for code, row in TOLD.items() for english, told in zip(SAID, row, strict=True) if told]
 
 
-@pytest.mark.parametrize(("code", "english", "told"), PAIRS, ids=plain)
+@every_row(("code", "english", "told"), PAIRS)
 def test_a_phrase_reads_as_its_translation_does(code: str, english: str, told: str) -> None:
     meant = read(english, SOUTH if code == "mi" else AS_TOLD)  # Māori seasons are southern wherever they are read
     assert meant.edtf is not None
@@ -361,13 +355,13 @@ def test_every_language_is_told() -> None:
     assert {language.code for language in LANGUAGES} == {"en", *TOLD} == set(MONTHS) == set(WEEKDAYS)
 
 
-@pytest.mark.parametrize("language", LANGUAGES, ids=lambda language: language.code)
+@every_row("language", LANGUAGES)
 def test_rows_are_of_kinds_and_feasts_that_there_are(language: object) -> None:
     assert set(language.words) <= {*WORDS, *SEASONS, *UNITS, *PARTS}  # type: ignore[attr-defined]
     assert set(language.feasts) <= HOLIDAY_NAMES  # type: ignore[attr-defined]
 
 
-@pytest.mark.parametrize("language", LANGUAGES, ids=lambda language: language.code)
+@every_row("language", LANGUAGES)
 def test_every_month_and_day_of_the_week_in_every_form_of_cldr(language: object) -> None:
     """A month of three letters or more is that month, or asked about (Unicode CLDR)."""
     code = language.code  # type: ignore[attr-defined]
@@ -394,7 +388,7 @@ MIXED = [
 ]
 
 
-@pytest.mark.parametrize(("words", "edtf"), MIXED, ids=plain)
+@every_row(("words", "edtf"), MIXED)
 def test_languages_may_mix_and_accents_may_lack(words: str, edtf: str) -> None:
     reading = read(words)
     assert (reading.edtf and reading.edtf.text, reading.ask) == (edtf, None)

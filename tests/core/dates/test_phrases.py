@@ -10,6 +10,7 @@ import pytest
 from hypothesis import given
 from hypothesis import settings as hypothesis_settings
 from hypothesis import strategies as st
+from tests.every_row import every_row, every_row_by_group
 
 from boxlore.core.dates.edtf import State, check
 from boxlore.core.dates.phrases import KnownDates, PhraseSettings, read, read_strict
@@ -17,13 +18,12 @@ from boxlore.core.dates.phrases import KnownDates, PhraseSettings, read, read_st
 HERE = Path(__file__).parent / "cases"
 
 
-def cases() -> list[tuple[str, str, str, str, str]]:
-    found = []
-    for path in sorted(HERE.glob("*.txt")):
-        for line in path.read_text(encoding="utf-8").splitlines():
-            if line.strip() and not line.startswith("#"):
-                found.append((path.stem, *_four(line)))
-    return found
+def cases() -> dict[str, list[tuple[str, str, str, str]]]:
+    files = {path.stem: path.read_text(encoding="utf-8").splitlines() for path in sorted(HERE.glob("*.txt"))}
+    return {
+        name: [_four(line) for line in lines if line.strip() and not line.startswith("#")]
+        for name, lines in files.items()
+    }
 
 
 def _four(line: str) -> tuple[str, str, str, str]:
@@ -32,20 +32,15 @@ def _four(line: str) -> tuple[str, str, str, str]:
     return words, edtf, ask, setting
 
 
-def _plain(value: str) -> str:
-    """A name for a case in ASCII, so that tools which run cases by name find it."""
-    return value.encode("ascii", "replace").decode()[:40]
-
-
 CASES = cases()
 
 
 def test_how_many_cases_there_are() -> None:
-    assert len(CASES) >= 250
+    assert sum(map(len, CASES.values())) >= 2600
 
 
-@pytest.mark.parametrize(("file", "words", "edtf", "ask", "setting"), CASES, ids=lambda value: _plain(str(value)))
-def test_case(file: str, words: str, edtf: str, ask: str, setting: str) -> None:
+@every_row_by_group(("words", "edtf", "ask", "setting"), CASES)
+def test_case(words: str, edtf: str, ask: str, setting: str) -> None:
     order = setting if setting in ("dmy", "mdy") else None
     reading = read(words, PhraseSettings(order=order, hemisphere="south" if setting == "south" else "north"))
     assert (reading.edtf.text if reading.edtf else "-") == edtf
@@ -79,7 +74,7 @@ FAMILY = [
 ]
 
 
-@pytest.mark.parametrize(("words", "edtf"), FAMILY)
+@every_row(("words", "edtf"), FAMILY)
 def test_ages_and_events_of_the_family(words: str, edtf: str) -> None:
     """Reckoned from the person's or the event's own date, about (our convention);
     an age of somebody whose day of birth is known is the days from one birthday to the day before the next."""

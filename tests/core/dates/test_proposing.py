@@ -1,6 +1,6 @@
 """What is asked of words that are not wholly understood: sentences of our own, in several languages (no source)."""
 
-import pytest
+from tests.every_row import every_row
 
 from boxlore.core.dates.phrases import read
 
@@ -33,7 +33,7 @@ PROPOSED = [  # words, what the question holds, the choices in their order
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("words", "ask", "choices"), PROPOSED)
+@every_row(("words", "ask", "choices"), PROPOSED)
 def test_what_is_datable_is_asked_about_and_never_asserted(words: str, ask: str | None, choices: tuple[str]) -> None:
     reading = read(words)
     assert reading.edtf is None

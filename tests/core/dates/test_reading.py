@@ -7,6 +7,7 @@ from typing import Any
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from tests.every_row import every_row
 
 from boxlore.core.dates.edtf import State
 from boxlore.core.dates.phrases import PhraseSettings, read, read_strict
@@ -42,7 +43,7 @@ READINGS = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize("reading", READINGS, ids=lambda reading: reading.text or "nothing")
+@every_row("reading", READINGS)
 def test_both_ways(reading: DateReading) -> None:
     text = json.dumps(reading.to_json(), ensure_ascii=False)
     assert list(json.loads(text)) == KEYS
@@ -76,7 +77,7 @@ REFUSALS: list[dict[str, Any]] = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize("data", REFUSALS, ids=str)
+@every_row("data", REFUSALS)
 def test_another_shape_is_refused(data: dict[str, Any]) -> None:
     with pytest.raises(ValueError, match=r"."):
         DateReading.from_json(data)
@@ -93,7 +94,7 @@ YEARS = [("1912", 1912, 1912), ("191X", 1910, 1919), ("1912/..", 1912, None), ("
          ("-0044", None, None), ("Y10000", None, None), ("0000", 0, 0), ("9999", 9999, 9999)]  # fmt: skip
 
 
-@pytest.mark.parametrize(("text", "first", "last"), YEARS)
+@every_row(("text", "first", "last"), YEARS)
 def test_years(text: str, first: int | None, last: int | None) -> None:
     reading = DateReading.from_edtf(text)
     assert (reading.first_year, reading.last_year) == (first, last)
@@ -103,7 +104,7 @@ EXACT = [("1912", True), ("1912-05", True), ("1912-05-17", True), ("1912~", Fals
          ("191X", False), ("[1912,1914]", False), ("{1912,1914}", False), ("1912/1914", False)]  # fmt: skip
 
 
-@pytest.mark.parametrize(("text", "exact"), EXACT)
+@every_row(("text", "exact"), EXACT)
 def test_exact(text: str, exact: bool) -> None:
     assert DateReading.from_edtf(text).exact is exact
 
@@ -116,7 +117,7 @@ LATEST_DAYS = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("text", "day"), LATEST_DAYS)
+@every_row(("text", "day"), LATEST_DAYS)
 def test_the_latest_day(text: str, day: date | None) -> None:
     """Five years for “ca.”: Yale, Rhode Island Furniture Archive note; ten for both: ours."""
     assert DateReading.from_edtf(text).latest_day == day

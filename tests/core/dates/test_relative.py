@@ -3,6 +3,7 @@
 from types import MappingProxyType
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.dates.phrases import KnownDates, PhraseSettings, read
 
@@ -68,7 +69,7 @@ NEAR = [  # words, when the wedding was, EDTF, a word of the question
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("words", "wedding", "edtf", "ask"), NEAR)
+@every_row(("words", "wedding", "edtf", "ask"), NEAR)
 def test_near_an_event(words: str, wedding: str, edtf: str | None, ask: str | None) -> None:
     reading = read(words, PhraseSettings(), told(wedding))
     assert (reading.edtf.text if reading.edtf else None) == edtf
@@ -148,7 +149,7 @@ AGES = [  # words, EDTF, a word of the question
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("words", "edtf", "ask"), AGES)
+@every_row(("words", "edtf", "ask"), AGES)
 def test_ages(words: str, edtf: str | None, ask: str | None) -> None:
     reading = read(words, PhraseSettings(), FAMILY)
     assert (reading.edtf.text if reading.edtf else None) == edtf
@@ -200,7 +201,7 @@ PICTURED = [  # words, who is in the picture, EDTF, the question, its choices (r
 ]
 
 
-@pytest.mark.parametrize(("words", "pictured", "edtf", "ask", "choices"), PICTURED)
+@every_row(("words", "pictured", "edtf", "ask", "choices"), PICTURED)
 def test_an_age_of_who_is_in_the_picture(
     words: str, pictured: dict[str, str], edtf: str | None, ask: str | None, choices: tuple[str, ...]
 ) -> None:

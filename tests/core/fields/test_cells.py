@@ -3,9 +3,9 @@
 import csv
 import io
 
-import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from tests.every_row import every_row
 
 from boxlore.core.fields.cells import FORMULA, guarded, read_cells, read_rows, unguarded, write_row
 
@@ -24,7 +24,7 @@ BOTH_WAYS = [
 ]
 
 
-@pytest.mark.parametrize(("words", "cell"), BOTH_WAYS)
+@every_row(("words", "cell"), BOTH_WAYS)
 def test_a_formula_is_none_and_its_words_come_back(words: str, cell: str) -> None:
     assert (guarded(words), unguarded(cell)) == (cell, words)
 

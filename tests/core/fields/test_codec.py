@@ -8,6 +8,7 @@ import pytest
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 from tests.core.fields.strategies import VALUES
+from tests.every_row import every_row
 
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.areas import AREA_WORDS, Area
@@ -267,18 +268,18 @@ REFUSALS: list[tuple[Codec[Any], str]] = [
 ]
 
 
-@pytest.mark.parametrize(("codec", "value", "words"), BOTH_WAYS, ids=lambda one: str(one)[:30])
+@every_row(("codec", "value", "words"), BOTH_WAYS)
 def test_words_are_written_and_read(codec: Codec[Any], value: object, words: str) -> None:
     assert codec.write(value) == words
     assert codec.read(words) == codec.typed(words) == codec.or_none(words) == value
 
 
-@pytest.mark.parametrize(("codec", "words", "value"), OLDER, ids=lambda one: str(one)[:30])
+@every_row(("codec", "words", "value"), OLDER)
 def test_words_of_earlier_versions_are_read(codec: Codec[Any], words: str, value: object) -> None:
     assert codec.read(words) == value
 
 
-@pytest.mark.parametrize(("codec", "words"), REFUSALS, ids=lambda one: str(one)[:30])
+@every_row(("codec", "words"), REFUSALS)
 def test_words_that_say_nothing_are_refused_in_a_sentence(codec: Codec[Any], words: str) -> None:
     with pytest.raises(CouldNot) as damaged:
         codec.read(words)

@@ -3,6 +3,7 @@
 from dataclasses import replace
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.guard import checked
@@ -43,13 +44,13 @@ REFUSED: list[tuple[dict[str, object], str]] = [
 ]
 
 
-@pytest.mark.parametrize("what", TAKEN, ids=str)
+@every_row("what", TAKEN)
 def test_what_the_log_takes(what: dict[str, object]) -> None:
     statement = replace(STORY, **what)  # type: ignore[arg-type]  # attributes by name
     assert checked(statement) is statement
 
 
-@pytest.mark.parametrize(("what", "sentence"), REFUSED, ids=lambda one: str(one)[:40])
+@every_row(("what", "sentence"), REFUSED)
 def test_what_it_refuses_with_a_sentence_that_says_what_may_be_written(what: dict[str, object], sentence: str) -> None:
     with pytest.raises(WrongUse) as refused:
         checked(replace(STORY, **what))  # type: ignore[arg-type]  # attributes by name

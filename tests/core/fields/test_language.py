@@ -1,10 +1,10 @@
 """Language tags against RFC 5646 (BCP 47): the examples of its appendix A, from memory, and the type xs:language."""
 
 import pycountry
-import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from lxml import etree
+from tests.every_row import every_row
 
 from boxlore.core.fields.language import is_language, language_tag, why_no_language
 
@@ -22,13 +22,13 @@ ILL_FORMED = ("de-419-DE", "a-DE", "", "-", "en-", "-en", "en--NZ", "et_EE", "e"
 last have four to eight letters, of which no language is registered (2.2.1)."""
 
 
-@pytest.mark.parametrize("tag", WELL_FORMED)
+@every_row("tag", WELL_FORMED)
 def test_tags_of_the_standard(tag: str) -> None:
     assert is_language(tag)
     assert language_tag(tag) == tag
 
 
-@pytest.mark.parametrize("tag", ILL_FORMED)
+@every_row("tag", ILL_FORMED)
 def test_what_is_no_tag(tag: str) -> None:
     assert not is_language(tag)
 
@@ -55,7 +55,7 @@ UNREGISTERED = {
 """Tags of a right shape, each with the code in it that nothing has (RFC 5646, 2.2.9: such tags are not valid)."""
 
 
-@pytest.mark.parametrize(("tag", "code"), UNREGISTERED.items())
+@every_row(("tag", "code"), UNREGISTERED.items())
 def test_codes_that_nothing_has(tag: str, code: str) -> None:
     assert not is_language(tag)
     assert why_no_language(tag) == f"“{tag}” is no language tag: nothing has the code “{code}”."
@@ -79,6 +79,6 @@ OLDER = [("en_NZ", "en-NZ"), (" et ", "et"), ("est_EE", "et-EE"), ("ger", "de"),
          ("not a language", ""), ("", "")]  # fmt: skip
 
 
-@pytest.mark.parametrize(("text", "tag"), OLDER)
+@every_row(("text", "tag"), OLDER)
 def test_tags_of_older_collections_are_mended(text: str, tag: str) -> None:
     assert language_tag(text) == tag

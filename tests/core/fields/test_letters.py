@@ -5,6 +5,7 @@ pattern; the whole set was compared with the properties of Perl 5.36 (Unicode 14
 """
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.letters import check_typed, is_blank, without_controls
@@ -16,14 +17,14 @@ BLANK = [
 SEEN = ["a", "?", "\u200b.", "é", "e\u0301", "木", "👵\ufe0f", "\ue000", "…", "0"]
 
 
-@pytest.mark.parametrize("words", BLANK, ids=ascii)
+@every_row("words", BLANK)
 def test_words_of_which_nothing_can_be_seen(words: str) -> None:
     assert is_blank(words)
     with pytest.raises(WrongUse, match=r"There are no words to keep\. Say something, or that it is not known\."):
         check_typed(words)
 
 
-@pytest.mark.parametrize("words", SEEN, ids=ascii)
+@every_row("words", SEEN)
 def test_words_that_show_something(words: str) -> None:
     assert not is_blank(words)
     check_typed(words)

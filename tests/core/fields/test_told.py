@@ -1,6 +1,7 @@
 """A question mark alone means asked, not known, in every field; marks alone say nothing (rules of our own)."""
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.table import FIELDS
@@ -10,15 +11,15 @@ from boxlore.core.statements import Sure
 TOLD = [name for name, field in FIELDS.items() if field.told]
 
 
-@pytest.mark.parametrize("name", TOLD)
-@pytest.mark.parametrize("words", ["?", " ? ", "??", "\uff1f", "\u061f"], ids=ascii)
+@every_row("name", TOLD)
+@every_row("words", ["?", " ? ", "??", "\uff1f", "\u061f"])
 def test_a_question_mark_alone_is_asked_and_not_known(name: str, words: str) -> None:
     assert as_told(FIELDS[name], words, Sure.GUESS) == ("", Sure.NOT_KNOWN)
     assert not is_untold(FIELDS[name], words)
 
 
-@pytest.mark.parametrize("name", [name for name in TOLD if name != "inscription"])
-@pytest.mark.parametrize("words", [",", "...", ";", "-", "—", "?!", "“ ”", "+ /", ". ."], ids=ascii)
+@every_row("name", [name for name in TOLD if name != "inscription"])
+@every_row("words", [",", "...", ";", "-", "—", "?!", "“ ”", "+ /", ". ."])
 def test_marks_alone_are_refused_with_what_to_write(name: str, words: str) -> None:
     with pytest.raises(WrongUse, match=r"says nothing\. Write it in words, or \? alone for asked, not known\."):
         as_told(FIELDS[name], words, Sure.SURE)

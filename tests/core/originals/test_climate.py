@@ -8,6 +8,7 @@ import math
 from datetime import datetime, timedelta
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.originals.climate import (
     Measurement,
@@ -37,8 +38,8 @@ def test_the_dew_point_is_the_published_one(t: float, rh: float, dew: float) -> 
     assert round(dew_point(t, rh), 1) == dew
 
 
-@pytest.mark.parametrize("t", [-10, 0, 12.5, 35])
-@pytest.mark.parametrize("rh", [5, 40, 99])
+@every_row("t", [-10, 0, 12.5, 35])
+@every_row("rh", [5, 40, 99])
 def test_the_dew_point_gives_back_the_humidity(t: float, rh: float) -> None:
     """The vapour pressure at the dew point is that of the air (the same paper, eq. 21: es = 6.1094 exp(...))."""
 
@@ -81,7 +82,7 @@ def test_a_log_of_less_than_a_year_says_so(days: int, whole: bool) -> None:
 STEADY = [(18.0, 40.0)] * 30
 
 
-@pytest.mark.parametrize(
+@every_row(
     ("values", "rule"),
     [
         ([*STEADY, (18, 75.1)], "damp"),

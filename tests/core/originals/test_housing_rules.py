@@ -7,7 +7,7 @@ import tomllib
 from pathlib import Path
 from typing import Any
 
-import pytest
+from tests.every_row import every_row
 
 from boxlore.core.findings import Finding
 from boxlore.core.originals.condition import ConditionNoted, condition_findings, hazards, terms_in
@@ -41,7 +41,7 @@ def test_every_case_runs() -> None:
     assert len(CASES) == COUNT
 
 
-@pytest.mark.parametrize("path", CASES, ids=lambda path: path.stem)
+@every_row("path", CASES)
 def test_a_rule_fires_on_its_case_and_not_on_the_other(path: Path) -> None:
     case = tomllib.loads(path.read_text(encoding="utf-8"))
     assert case["source"]
@@ -85,7 +85,7 @@ def test_every_hazard_says_who_to_call() -> None:
     assert all(bool(one.caution) == bool(one.call) for one in TERMS)
 
 
-@pytest.mark.parametrize(
+@every_row(
     ("words", "wanted", "there"),
     [
         ("old tape", ("tape",), True),

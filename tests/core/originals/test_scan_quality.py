@@ -5,6 +5,7 @@
 """
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.originals.scan_quality import (
     FILM,
@@ -70,7 +71,7 @@ def test_a_good_scan_asks_nothing() -> None:
     assert rules() == []
 
 
-@pytest.mark.parametrize(
+@every_row(
     ("more", "rule"),
     [
         ({"width": 1200, "height": 1800, "ppi": 300}, ["coarse"]),

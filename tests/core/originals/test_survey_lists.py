@@ -1,6 +1,6 @@
 """Lists from a survey (common practice, no source; an inch is 25.4 mm)."""
 
-import pytest
+from tests.every_row import every_row
 
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.originals.survey_lists import SLEEVES, Surveyed, scan_order, shop_list, sleeve_for, work_list
@@ -14,7 +14,7 @@ def item(number: str, *rules: str, **more: object) -> Surveyed:
     return Surveyed(number=number, findings=tuple(map(finding, rules)), **more)  # type: ignore[arg-type]  # fields of it
 
 
-@pytest.mark.parametrize(
+@every_row(
     ("size", "name"),
     [
         ((101.6, 152.4), "4 × 6 in"),

@@ -1,6 +1,6 @@
 """What ends a life: only a sure statement (a rule of our own). Words of other languages are from memory."""
 
-import pytest
+from tests.every_row import every_row
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.deaths import doubted, ends_life, says_living
@@ -37,7 +37,7 @@ ENDS = [
 ]
 
 
-@pytest.mark.parametrize(("statement", "reading", "ends"), ENDS)
+@every_row(("statement", "reading", "ends"), ENDS)
 def test_only_a_sure_statement_ends_a_life(statement: Statement, reading: Reading | None, ends: bool) -> None:
     assert ends_life(statement, reading) is ends
     assert doubted([(statement, reading)]) == ("" if ends else statement.words)

@@ -3,6 +3,7 @@
 from dataclasses import replace
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.duplicates import WEIGHTS, excluded, propose
@@ -29,7 +30,7 @@ PROPOSED = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize("case", PROPOSED)
+@every_row("case", PROPOSED)
 def test_proposals(case: tuple[str, str, str, str, str, str, bool]) -> None:
     one, other = person("a", *case[:3]), person("b", *case[3:6])
     assert bool(propose([one, other])) is case[6]
@@ -128,7 +129,7 @@ REASONS = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("first", "second", "because"), REASONS)
+@every_row(("first", "second", "because"), REASONS)
 def test_what_speaks_for_it(first: dict[str, object], second: dict[str, object], because: list[str]) -> None:
     others = [
         person("con", "Con", "Rourke"),
@@ -154,7 +155,7 @@ YEARS = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("born", "candidate_born", "may_be"), YEARS)
+@every_row(("born", "candidate_born", "may_be"), YEARS)
 def test_births_that_can_be_one_and_those_that_cannot(born: str, candidate_born: str, may_be: bool) -> None:
     """An approximate year may be five years out (our own rule, as in core/people/latest_birth.py)."""
     assert excluded(person("a", "Ruth", "Tamm", born), person("b", "Ruth", "Tamm", candidate_born)) is not may_be

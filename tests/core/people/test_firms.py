@@ -1,6 +1,6 @@
 """Which names are a studio's or a firm's. The names are invented; common practice, no source."""
 
-import pytest
+from tests.every_row import every_row
 
 from boxlore.core.people.firms import is_firm
 from boxlore.core.people.names.parts import NameParts
@@ -21,13 +21,13 @@ PEOPLE = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize("words", FIRMS)
+@every_row("words", FIRMS)
 def test_a_firm_has_no_parts_and_is_listed_as_it_calls_itself(words: str) -> None:
     assert is_firm(words)
     assert read_name(words) == NameParts()
     assert sort_form(read_name(words), words) == words
 
 
-@pytest.mark.parametrize("words", PEOPLE)
+@every_row("words", PEOPLE)
 def test_who_is_no_firm(words: str) -> None:
     assert not is_firm(words)

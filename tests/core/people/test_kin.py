@@ -10,6 +10,7 @@ from dataclasses import replace
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from tests.every_row import every_row
 
 from boxlore.core.people.kin import By, Kin, Kinship, called, kin_words, table
 from boxlore.core.people.kin_terms import blood_term
@@ -81,7 +82,7 @@ TERMS = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("other", "term", "code"), TERMS, ids=[row[0] for row in TERMS])
+@every_row(("other", "term", "code"), TERMS)
 def test_terms(other: str, term: str, code: str) -> None:
     found = KIN.between("ego", other)
     assert found is not None
@@ -115,7 +116,7 @@ DEGREES = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("other", "degree"), DEGREES)
+@every_row(("other", "degree"), DEGREES)
 def test_degrees_by_the_civil_reckoning(other: str, degree: int) -> None:
     """Texas Government Code 573.023 (a) to (c)."""
     found = KIN.between("ego", other)
@@ -236,7 +237,7 @@ def test_symmetry(rows: list[tuple[int, int, int]]) -> None:
             assert back.by is not By.BLOOD
 
 
-@pytest.mark.parametrize(("up", "down"), list(itertools.product(range(2, 8), range(2, 8))))
+@every_row(("up", "down"), list(itertools.product(range(2, 8), range(2, 8))))
 def test_cousins_degree_and_removal(up: int, down: int) -> None:
     """Degree: generations of the nearer one, less one; removal: the difference (common practice)."""
     ordinal = ["", "first", "second", "third", "fourth", "fifth", "sixth"][min(up, down) - 1]
@@ -373,7 +374,7 @@ COUSINS_WED = kin_of(
 )  # fmt: skip
 
 
-@pytest.mark.parametrize(
+@every_row(
     ("ego", "relative", "words"),
     [
         ("a2", "b2wife", "cousin's wife"),
@@ -442,7 +443,7 @@ RAISED_AS = [
 """RoleCode: ADOPTF, CHLDADOPT, CHLDFOST, PRNFOST; brothers and sisters: common practice, from memory."""
 
 
-@pytest.mark.parametrize(("ego", "relative", "words", "by"), RAISED_AS)
+@every_row(("ego", "relative", "words", "by"), RAISED_AS)
 def test_those_who_raised_a_child_are_called_so(ego: str, relative: str, words: str, by: By) -> None:
     kinship = Kin(RAISED).between(ego, relative)
     assert kinship is not None and (kinship.words, kinship.by) == (words, by)

@@ -1,6 +1,6 @@
 """Kinds and shorter names of events (our own rules)."""
 
-import pytest
+from tests.every_row import every_row
 
 from boxlore.core.people.life_event_words import bare, kind_of, shorter
 
@@ -16,6 +16,6 @@ NAMES = [  # name, kind, the words that mean it, what says less
 ]
 
 
-@pytest.mark.parametrize(("name", "kind", "words", "less"), NAMES)
+@every_row(("name", "kind", "words", "less"), NAMES)
 def test_what_a_name_says(name: str, kind: str, words: str, less: tuple[str, ...]) -> None:
     assert (kind_of(name), bare(name), shorter(name)) == (kind, words, less)

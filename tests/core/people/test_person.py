@@ -1,6 +1,7 @@
 """Names as told, their sort form (DACS 2.5 follows the order of the name; the forms are our own rule)."""
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.consent import Consent, Matter, allows, make_consent
@@ -102,7 +103,7 @@ NAMES = [
 ]
 
 
-@pytest.mark.parametrize(("parts", "name", "sort_name"), NAMES)
+@every_row(("parts", "name", "sort_name"), NAMES)
 def test_the_name_and_its_sort_form_come_of_what_parts_are_told(
     parts: dict[str, str], name: str, sort_name: str
 ) -> None:

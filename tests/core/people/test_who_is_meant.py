@@ -1,6 +1,7 @@
 """Who is meant by a name or a part of one. Rules of our own, no outside source; the people are invented."""
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.people.person import Person, build_person, known_names
@@ -49,7 +50,7 @@ MEANT = [
 ]
 
 
-@pytest.mark.parametrize(("words", "idents"), MEANT)
+@every_row(("words", "idents"), MEANT)
 def test_who_is_known_by_a_name_or_a_part_of_one(words: str, idents: list[str]) -> None:
     assert [match.id[5:] for match in known_by(PEOPLE, words, known_names(PEOPLE))] == idents
 

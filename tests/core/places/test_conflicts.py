@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-import pytest
+from tests.every_row import every_row
 
 from boxlore.core.places.conflicts import can_both_be, common_place, is_narrower
 from boxlore.core.places.reading import Place
@@ -35,7 +35,7 @@ APART = [(TALLINN, NARVA), (TALLINN, PORT), (PORT, MILTON), (ESTONIA, NEW_ZEALAN
          (FARM, PORT)]  # fmt: skip
 
 
-@pytest.mark.parametrize(("first", "second"), APART, ids=lambda place: place.name)
+@every_row(("first", "second"), APART)
 def test_neither_lies_in_the_other(first: Place, second: Place) -> None:
     assert not can_both_be(first, second) and not can_both_be(second, first)
 
@@ -45,7 +45,7 @@ WITHIN = [(TALLINN, ESTONIA), (TALLINN, HARJU), (KALAMAJA, TALLINN), (NOMME, TAL
           (LIVONIA, SOVIET_UNION), (FARM, MILTON), (FARM, OTAGO)]  # fmt: skip
 
 
-@pytest.mark.parametrize(("inner", "outer"), WITHIN, ids=lambda place: place.name)
+@every_row(("inner", "outer"), WITHIN)
 def test_the_one_that_lies_in_the_other_says_more(inner: Place, outer: Place) -> None:
     assert can_both_be(inner, outer) and can_both_be(outer, inner)
     assert is_narrower(inner, outer) and not is_narrower(outer, inner)

@@ -1,6 +1,7 @@
 """What is suggested for a country: orders after Unicode CLDR 46 (from memory), halves by latitude (any atlas)."""
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.country_defaults import UsualWays, usual_ways
@@ -18,7 +19,7 @@ BY_COUNTRY = [
 ]
 
 
-@pytest.mark.parametrize(("country", "usual"), BY_COUNTRY)
+@every_row(("country", "usual"), BY_COUNTRY)
 def test_what_is_usual_in_a_country(country: str, usual: UsualWays) -> None:
     assert usual_ways(country) == usual
 

@@ -1,6 +1,7 @@
 """The family's own places (rules of our own, no outside source). The places are invented but for Milton, Otago."""
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.places.own import RADIUS_KM, OwnPlace, read_own
 from boxlore.core.places.reading import Place
@@ -43,7 +44,7 @@ READ = [  # words, kind, ids of the choices
 ]
 
 
-@pytest.mark.parametrize(("words", "kind", "ids"), READ)
+@every_row(("words", "kind", "ids"), READ)
 def test_words_that_name_one(words: str, kind: str, ids: str) -> None:
     reading = read_own(words, OWN)
     assert reading is not None

@@ -4,6 +4,7 @@ import json
 from typing import Any
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.places.reading import Place, PlaceReading, coordinates, dcmi_box, dcmi_point, distance_km, full_name
@@ -62,7 +63,7 @@ REFUSALS: list[dict[str, Any]] = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize("data", REFUSALS, ids=str)
+@every_row("data", REFUSALS)
 def test_another_shape_is_refused(data: dict[str, Any]) -> None:
     with pytest.raises(ValueError, match=r"."):
         PlaceReading.from_json(data)

@@ -1,6 +1,7 @@
 """Told places taken apart (common practice, no source: how families and registers write places)."""
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.places.taking_apart import Parts, fold_place, is_district, take_apart, without_district
 
@@ -25,7 +26,7 @@ TOLD = [
 ]
 
 
-@pytest.mark.parametrize(("text", "parts"), TOLD, ids=lambda value: str(value)[:30])
+@every_row(("text", "parts"), TOLD)
 def test_taken_apart(text: str, parts: Parts) -> None:
     assert take_apart(text) == parts
 

@@ -4,6 +4,7 @@ from dataclasses import replace
 from datetime import date
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.fields.audiences import read_audience
@@ -36,8 +37,8 @@ TABLE = {
 }
 
 
-@pytest.mark.parametrize("text", TABLE)
-@pytest.mark.parametrize("to", To)
+@every_row("text", TABLE)
+@every_row("to", To)
 def test_the_table_of_audiences(text: str, to: To) -> None:
     assert may_see(text, to, TODAY) is (to in TABLE[text])
     assert str(read_audience(text)) == text
@@ -65,7 +66,7 @@ LIVES = [
 ]
 
 
-@pytest.mark.parametrize(("told", "living", "because"), LIVES)
+@every_row(("told", "living", "because"), LIVES)
 def test_dead_known_dead_presumed_else_living(told: dict[str, object], living: bool, because: str) -> None:
     life = life_of(person(**told), TODAY)
     assert life.living is living
@@ -273,16 +274,16 @@ def test_consent_decides_for_names_and_pictures(
     assert seen.closed_scans is (picture_closed or name_withheld)
 
 
-@pytest.mark.parametrize("text", TABLE)
-@pytest.mark.parametrize("to", To)
+@every_row("text", TABLE)
+@every_row("to", To)
 def test_a_person_may_be_kept_from_an_audience(text: str, to: To) -> None:
     dead = person(dead=True, audience=text)
     hidden = withhold([dead], {"mia": life_of(dead, TODAY)}, to, TODAY)
     assert hidden.finds("Mia Rourke") is (to not in TABLE[text])
 
 
-@pytest.mark.parametrize("text", TABLE)
-@pytest.mark.parametrize("to", To)
+@every_row("text", TABLE)
+@every_row("to", To)
 def test_an_item_or_a_field_may_be_kept_from_an_audience(text: str, to: To) -> None:
     rows = {"story": (told("Port Chalmers"),), "title": (told("A boat", "title"),)}
     whole = visible(Record(id="i", number="N", told=rows, audiences=(text,)), to, TODAY)
@@ -297,7 +298,7 @@ def test_an_item_or_a_field_may_be_kept_from_an_audience(text: str, to: To) -> N
 FORMS = ["Mia", "M. Rourke", "M Rourke", "Rourke, M.", "M.R.", "mia_rourke", "Mrs Tom Rourke", "Meemi"]
 
 
-@pytest.mark.parametrize("words", FORMS)
+@every_row("words", FORMS)
 def test_every_form_of_the_name_is_sought(words: str) -> None:
     tom = Person(id="tom", name="Tom Rourke", sort_name="Rourke, Tom", forms=("Tom Rourke",), calls=("Tom",), dead=True)
     mia = person("mia2", calls=("Mia", "Meemi"), surnames=("Rourke",), spouses=("tom",), also=("mia",), sex="female")
@@ -348,7 +349,7 @@ LIVES_IN_DOUBT = [
 ]
 
 
-@pytest.mark.parametrize(("told", "contradiction"), LIVES_IN_DOUBT)
+@every_row(("told", "contradiction"), LIVES_IN_DOUBT)
 def test_contradictions_keep_somebody_living_and_named_to_nobody_outside(
     told: dict[str, object], contradiction: str
 ) -> None:
@@ -424,6 +425,6 @@ STRICTER = [
 ]
 
 
-@pytest.mark.parametrize(("first", "second", "wanted"), STRICTER)
+@every_row(("first", "second", "wanted"), STRICTER)
 def test_of_two_audiences_the_stricter(first: str, second: str, wanted: str) -> None:
     assert stricter(first, second, TODAY) == wanted

@@ -21,6 +21,7 @@ from tests.core.records.cast import (
     shown,
     stories,
 )  # fmt: skip
+from tests.every_row import every_row
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.latest_birth import BornBy, Sign
@@ -43,7 +44,7 @@ def closing(*people: Person, **more: Any) -> Closing:
     return Closing(**{"outside": outside, "people": Registry(people), "lives": lives, "latest": {}, **more})
 
 
-@pytest.mark.parametrize("where", NAMED)
+@every_row("where", NAMED)
 def test_what_the_open_part_leaves_out_has_a_day_in_the_closed_part(where: str) -> None:
     whole = NAMED[where][0]
     assert OUTSIDE.seen(whole) != ARCHIVE.seen(whole)

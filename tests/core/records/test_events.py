@@ -2,7 +2,7 @@
 
 from types import MappingProxyType
 
-import pytest
+from tests.every_row import every_row
 
 from boxlore.core.dates.phrases import AS_TOLD, KnownDates, read
 from boxlore.core.dates.reading import DateReading
@@ -80,7 +80,7 @@ PHRASES = [  # what Anna Tamm says, EDTF, the question
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("words", "edtf", "ask"), PHRASES)
+@every_row(("words", "edtf", "ask"), PHRASES)
 def test_what_a_phrase_leans_on(words: str, edtf: str | None, ask: str | None) -> None:
     events, perhaps = meant_by(words, EVENTS, PEOPLE, "a")
     reading = read(words, AS_TOLD, KnownDates(events=events, perhaps=perhaps))

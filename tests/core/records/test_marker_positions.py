@@ -2,14 +2,15 @@
 
 import pytest
 from PIL import Image, ImageOps
+from tests.every_row import every_row
 
 from boxlore.core.records.marker_positions import middle, part_of, seen_at, stored_at
 
 WIDE, HIGH = 40, 24
 
 
-@pytest.mark.parametrize("turn", range(1, 9))
-@pytest.mark.parametrize("area", [(), (0.25, 0.25, 0.5, 0.5)])
+@every_row("turn", range(1, 9))
+@every_row("area", [(), (0.25, 0.25, 0.5, 0.5)])
 def test_a_point_is_seen_where_pillow_puts_it(turn: int, area: tuple[float, ...]) -> None:
     image = Image.new("L", (WIDE, HIGH))
     at = (13, 9)

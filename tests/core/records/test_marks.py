@@ -1,6 +1,7 @@
 """Marks and numbers (rules of our own, no outside source)."""
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.records.marks import Mark, bare_label, check_label, looks_like_number, number_text, short_form
@@ -41,7 +42,7 @@ def test_an_empty_step_is_refused() -> None:
     assert refused.value.what_to_do == "Write it like 3/12/4 or Box 3 / Folder 12 / Item 4."
 
 
-@pytest.mark.parametrize(
+@every_row(
     ("text", "is_number"),
     [
         ("TRA-0042", True),

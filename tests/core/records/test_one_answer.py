@@ -24,6 +24,7 @@ from tests.core.records.cast import (
     shown,
     stories,
 )  # fmt: skip
+from tests.every_row import every_row
 
 from boxlore.core.records.audience import OF_SCANS, Recipient, To
 from boxlore.core.records.audience_levels import closed_until
@@ -34,7 +35,7 @@ from boxlore.core.records.withheld import withhold
 from boxlore.core.statements import Kind, Said, Source, Statement, Subject
 
 
-@pytest.mark.parametrize("where", NAMED)
+@every_row("where", NAMED)
 def test_what_outside_may_not_have_is_named_to_the_keeper(where: str) -> None:
     whole, place = NAMED[where]
     seen = OUTSIDE.seen(whole)
@@ -44,8 +45,8 @@ def test_what_outside_may_not_have_is_named_to_the_keeper(where: str) -> None:
     assert "Mia" not in repr(replace(seen, scans=()))
 
 
-@pytest.mark.parametrize("where", NAMED)
-@pytest.mark.parametrize("other", [FAMILY, ARCHIVE], ids=["family", "archive"])
+@every_row("where", NAMED)
+@every_row("other", [FAMILY, ARCHIVE])
 def test_the_family_and_the_closed_part_have_it(where: str, other: Recipient) -> None:
     assert other.seen(NAMED[where][0]) == NAMED[where][0]
 

@@ -3,6 +3,7 @@
 from dataclasses import replace
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.records.item_record import PersonShown, StatementView
 from boxlore.core.records.people_key import centre, key_of, unplaced
@@ -73,7 +74,7 @@ CASES = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("why", "people", "wanted"), CASES, ids=[case[0] for case in CASES])
+@every_row(("why", "people", "wanted"), CASES)
 def test_rows(why: str, people: list[PersonShown], wanted: list[tuple[str, str]]) -> None:
     assert rows(*people) == wanted
 

@@ -3,6 +3,7 @@
 import json
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.dates.phrases import read
 from boxlore.core.dates.reading import DateReading
@@ -62,8 +63,8 @@ UNREADABLE = [
 ]
 
 
-@pytest.mark.parametrize(("kind", "text"), UNREADABLE, ids=lambda value: value[:40])
-@pytest.mark.parametrize("confirmed", [False, True])
+@every_row(("kind", "text"), UNREADABLE)
+@every_row("confirmed", [False, True])
 def test_a_text_that_cannot_be_read_is_no_reading_and_is_kept(kind: str, text: str, confirmed: bool) -> None:
     reading = Reading(kind, read_value(kind, text), "test", confirmed=confirmed)
     assert reading.value == Unreadable(text)

@@ -1,6 +1,6 @@
 """An age that is told, beside birth and picture (derived; our own slack)."""
 
-import pytest
+from tests.every_row import every_row
 
 from boxlore.core.dates import phrases
 from boxlore.core.dates.reading import DateReading
@@ -39,7 +39,7 @@ CASES = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("words", "taken", "asks"), CASES)
+@every_row(("words", "taken", "asks"), CASES)
 def test_one_person(words: str, taken: str, asks: bool) -> None:
     mia = person("Mia", "1966")
     rows = {"date": (told("date", taken, phrases.read(taken)),), "story": (told("story", words),)}

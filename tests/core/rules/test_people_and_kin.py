@@ -2,6 +2,7 @@
 1929; the rest from memory, as the module says."""
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.dates import phrases
 from boxlore.core.dates.reading import DateReading
@@ -32,7 +33,7 @@ MOTHERS = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("mother", "child", "severity"), MOTHERS)
+@every_row(("mother", "child", "severity"), MOTHERS)
 def test_mothers(mother: str, child: str, severity: Severity | None) -> None:
     found = rules(person("m", mother, sex="female"), person("c", child, parents=("m",), mothers=("m",)))
     assert found == ([("kin.mother-age", severity)] if severity else [])
@@ -80,7 +81,7 @@ SIBLINGS = [("1900-01-01", "1900-06-01", 1), ("1900-01-01", "1900-01-02", 0), ("
             ("1900-01-01", "1900-09-27", 1), ("1900-01-01", "1900-09-28", 0)]  # fmt: skip
 
 
-@pytest.mark.parametrize(("one", "other", "count"), SIBLINGS)
+@every_row(("one", "other", "count"), SIBLINGS)
 def test_siblings_too_close(one: str, other: str, count: int) -> None:
     mother = person("m", "1875")
     pair = [person(name, day, parents=("m",), mothers=("m",)) for name, day in (("a", one), ("b", other))]

@@ -1,6 +1,6 @@
 """Care notes: what is shown stands before the picture, how it is handled does not (common practice, no source)."""
 
-import pytest
+from tests.every_row import every_row
 
 from boxlore.core.sitting.care_notes import stands_before
 
@@ -16,6 +16,6 @@ NOTES = [
 ]
 
 
-@pytest.mark.parametrize(("note", "stands"), NOTES)
+@every_row(("note", "stands"), NOTES)
 def test_which_notes_stand_before_the_picture(note: str, stands: bool) -> None:
     assert stands_before(note) is stands

@@ -3,11 +3,12 @@
 from itertools import product
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.sitting.stages import MOVES, OutOfTurn, Stage, Step, move
 
 
-@pytest.mark.parametrize(("stage", "step"), list(product(Stage, Step)))
+@every_row(("stage", "step"), list(product(Stage, Step)))
 def test_every_pair_of_the_table(stage: Stage, step: Step) -> None:
     if step in MOVES[stage]:
         assert move(stage, step) is MOVES[stage][step]

@@ -1,6 +1,7 @@
 """Codes of a worksheet's lines (check character: ISO/IEC 7064)."""
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.sitting.worksheet_codes import (
@@ -36,7 +37,7 @@ LINES = [
 ]
 
 
-@pytest.mark.parametrize("line", LINES)
+@every_row("line", LINES)
 def test_both_ways(line: CodedLine) -> None:
     code = write_code(line, "TR")
     assert read_code(code, "TR") == line

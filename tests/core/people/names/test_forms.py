@@ -4,6 +4,7 @@ Soundex: US National Archives, “The Soundex Indexing System” (examples of Ge
 """
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.people.names.forms import (
     close,
@@ -25,7 +26,7 @@ CODES = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("name", "code"), CODES)
+@every_row(("name", "code"), CODES)
 def test_soundex(name: str, code: str) -> None:
     assert soundex(name) == code
 
@@ -42,7 +43,7 @@ ALIKE = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("one", "other", "alike"), ALIKE)
+@every_row(("one", "other", "alike"), ALIKE)
 def test_given_names_that_can_be_one_persons(one: str, other: str, alike: bool) -> None:
     assert may_be_called(one, other) is may_be_called(other, one) is alike
 
@@ -53,7 +54,7 @@ SLIPS = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("one", "other", "is_close"), SLIPS)
+@every_row(("one", "other", "is_close"), SLIPS)
 def test_slips(one: str, other: str, is_close: bool) -> None:
     assert close(one, other) is close(other, one) is is_close
 

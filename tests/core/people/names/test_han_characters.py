@@ -3,6 +3,7 @@
 from pathlib import Path
 
 import pytest
+from tests.every_row import every_row
 from tests.made_tables import check_table
 
 from boxlore.core.people.names.han_characters import parted, plainest, read_as, spelled, wade_giles
@@ -15,7 +16,7 @@ WADE_GILES = [
 """Syllables of pinyin as Wade and Giles spell them, without apostrophes (from memory of their table)."""
 
 
-@pytest.mark.parametrize(("pinyin", "spelling"), WADE_GILES)
+@every_row(("pinyin", "spelling"), WADE_GILES)
 def test_wade_giles(pinyin: str, spelling: str) -> None:
     assert wade_giles(pinyin) == spelling
 

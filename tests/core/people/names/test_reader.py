@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from tests.every_row import every_row
 
 from boxlore.core.people.names.parts import PART_LABELS, PARTS, NameParts, Tradition
 from boxlore.core.people.names.reader import read_name
@@ -32,7 +33,7 @@ def test_the_cases_are_all_there() -> None:
     assert len(CASES) > 690
 
 
-@pytest.mark.parametrize("case", CASES, ids=[str(at) for at in range(len(CASES))])
+@every_row("case", CASES)
 def test_a_name_is_taken_apart_and_listed(case: tuple[str, ...]) -> None:
     name, parts, listed, *asks = case
     assert parts_of(name) == wanted(parts)
@@ -63,7 +64,7 @@ def test_a_name_that_is_both_is_a_family_name_behind_a_title() -> None:
     assert parts_of("Mr. Zelophehad", known) == {"title": "Mr.", "family": "Zelophehad"}
 
 
-@pytest.mark.parametrize(("name", "parts"), BY_THE_FAMILY)
+@every_row(("name", "parts"), BY_THE_FAMILY)
 def test_the_names_of_the_family_decide(name: str, parts: dict[str, str]) -> None:
     assert parts_of(name, FAMILY) == parts
 

@@ -7,6 +7,7 @@ scripts from memory of BGN/PCGN, ISO 9, ISO 843, ISO 259 and ISO 233.
 from pathlib import Path
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.core.people.names_in_text.finder import NameFinder, forget_finders, name_finder
 from boxlore.core.people.names_in_text.search import Doubt
@@ -125,7 +126,7 @@ DOUBTS = [
 ]
 
 
-@pytest.mark.parametrize(("words", "doubt"), DOUBTS)
+@every_row(("words", "doubt"), DOUBTS)
 def test_why_a_hit_is_a_question(words: str, doubt: Doubt) -> None:
     assert [hit.doubt for hit in FINDER.hits(words)] == [doubt]
 
@@ -171,7 +172,7 @@ RUN_TOGETHER = [
 ]
 
 
-@pytest.mark.parametrize(("verdict", "people", "words"), RUN_TOGETHER)
+@every_row(("verdict", "people", "words"), RUN_TOGETHER)
 def test_names_run_together(verdict: str, people: str, words: str) -> None:
     assert answer(words, finder(RUNNERS, [])) == (verdict, people)
 
@@ -229,7 +230,7 @@ IN_TWO_SCRIPTS = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("who", "verdict", "texts"), IN_TWO_SCRIPTS)
+@every_row(("who", "verdict", "texts"), IN_TWO_SCRIPTS)
 def test_a_chinese_name_in_characters_and_in_latin_letters(who: Person, verdict: str, texts: tuple[str, ...]) -> None:
     """Readings and forms of characters: Unihan (pypinyin), OpenCC; Wade and Giles from memory."""
     found = finder([who], [])
@@ -285,7 +286,7 @@ OTHER_SCRIPTS = [
 ]
 
 
-@pytest.mark.parametrize(("name", "words"), OTHER_SCRIPTS)
+@every_row(("name", "words"), OTHER_SCRIPTS)
 def test_a_name_in_another_script(name: str, words: str) -> None:
     assert answer(words, finder([person("x", name=name)], []))[1] == "x"
 
@@ -333,7 +334,7 @@ OTHER_FAMILIES = finder(
 )
 
 
-@pytest.mark.parametrize(
+@every_row(
     ("verdict", "words"),
     [
         ("asked katya", "The Voloshins came for Easter."),
@@ -379,7 +380,7 @@ FURTHER_FAMILIES = finder(
 )
 
 
-@pytest.mark.parametrize(
+@every_row(
     ("verdict", "words"),
     [
         ("asked aino", "Rautavaaroilla oli sauna."),
@@ -436,7 +437,7 @@ OTHERWISE = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("who", "verdict", "texts"), OTHERWISE)
+@every_row(("who", "verdict", "texts"), OTHERWISE)
 def test_a_name_written_otherwise(who: Person, verdict: str, texts: tuple[str, ...]) -> None:
     """Romanisations of German, French and scholarly use, from memory; references of HTML, RFC 3986, 2.1 and RFC 8259,
     7; figures for letters: common practice, no source."""

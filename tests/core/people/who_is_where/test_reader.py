@@ -2,7 +2,7 @@
 
 from pathlib import Path
 
-import pytest
+from tests.every_row import every_row
 
 from boxlore.core.people.names.traditions import KnownNames
 from boxlore.core.people.who_is_where import position_words_table as table
@@ -27,7 +27,7 @@ def test_the_cases_are_all_there() -> None:
     assert len(CASES) > 720
 
 
-@pytest.mark.parametrize("case", CASES, ids=[str(at) for at in range(len(CASES))])
+@every_row("case", CASES)
 def test_who_stands_where(case: tuple[str, str]) -> None:
     text, people = case
     who = read_who(text.replace(r"\n", "\n"))
@@ -52,7 +52,7 @@ OWN = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("words", "relation"), OWN)
+@every_row(("words", "relation"), OWN)
 def test_who_is_the_tellers_own(words: str, relation: str) -> None:
     assert own_relation(words) == relation
 
@@ -91,7 +91,7 @@ SHARED = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("text", "families"), SHARED)
+@every_row(("text", "families"), SHARED)
 def test_a_family_name_told_once_for_several(text: str, families: list[str]) -> None:
     assert [person.family for person in read_who(text).people] == families
 

@@ -3,6 +3,7 @@
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from tests.every_row import every_row
 
 from boxlore.core.people.who_is_where.reader import read_who
 from boxlore.core.people.who_is_where.written_out import ORDER, Placed, note_of, write_placed
@@ -41,7 +42,7 @@ SAID = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("text", "people"), SAID)
+@every_row(("text", "people"), SAID)
 def test_what_people_say(text: str, people: list[tuple[str, int, str]]) -> None:
     assert [(one.words, one.position, one.row) for one in read_placed(text)] == people
 
