@@ -32,8 +32,8 @@ def names(
         talk.say(f"Kept: {person.name}: {parts_words(parts) or 'a name of no parts'}.")
         return
     with open_collection(ctx.obj, write=False) as collection:
-        told = list(names_told(collection, find_person(collection, person_words) if person_words else None))
-    for name in told:
+        names = list(names_told(collection, find_person(collection, person_words) if person_words else None))
+    for name in names:
         asks = name.parts.asks
         if as_json:
             values = {part: getattr(name.parts, part) for part in PARTS if getattr(name.parts, part)}
@@ -42,9 +42,9 @@ def names(
         else:
             state = f"  {asks}" if asks else "  (confirmed)" if name.confirmed else ""
             click.echo(output.safe(f"{name.statement.words}: {parts_words(name.parts) or 'kept as told'}{state}"))
-    if not told:
+    if not names:
         talk.say("No name is told whole.")
-    ctx.exit(1 if any(name.parts.asks for name in told) or not told else 0)
+    ctx.exit(1 if any(name.parts.asks for name in names) or not names else 0)
 
 
 def _correction(words: str) -> tuple[str, str]:

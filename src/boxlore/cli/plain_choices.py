@@ -9,17 +9,17 @@ from boxlore.tasks.sitting.which_place import OpenPlace, choose, make_own, open_
 def place(plain: Plain, words: str) -> None:
     """`.place`: the choices again; `.place 2`: the second is meant; `.place near 2`; `.place own`."""
     question = _open(plain)
-    order, _, number = words.partition(" ")
+    order, _, behind = words.partition(" ")
     near = order == "near"
-    told = number.strip() if near else words
+    number_words = behind.strip() if near else words
     if not words:
         for line in choice_lines(question):
             plain.say(line)
         return
     if words == "own":
         chosen = make_own(plain.sitting, plain.record, question)
-    elif told.isascii() and told.isdigit():
-        chosen = choose(plain.sitting, plain.record, question, int(told), near=near)
+    elif number_words.isascii() and number_words.isdigit():
+        chosen = choose(plain.sitting, plain.record, question, int(number_words), near=near)
     else:
         raise WrongUse(f"“{words[:20]}” is no choice.", "Say .place 2, .place near 2 or .place own.")
     plain.read_again()

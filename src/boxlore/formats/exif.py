@@ -116,7 +116,7 @@ def all_directories(tiff: Tiff, *, chain: bool = True) -> list[Directory]:
             continue
         if at != tiff.first and not _plausible(tiff, directory):
             continue
-        if any(_overlap(tiff, directory, other) for other in reached.values()):
+        if any(_overlap(tiff, directory, accepted) for accepted in reached.values()):
             continue
         reached[at] = directory
         ahead += [directory.next] if chain and directory.next else []
@@ -126,9 +126,9 @@ def all_directories(tiff: Tiff, *, chain: bool = True) -> list[Directory]:
     return list(reached.values())
 
 
-def _overlap(tiff: Tiff, directory: Directory, other: Directory) -> bool:
+def _overlap(tiff: Tiff, directory: Directory, accepted: Directory) -> bool:
     """Whether the tables of two directories share bytes; then one of them is none."""
-    first, second = sorted((directory, other), key=lambda table: table.at)
+    first, second = sorted((directory, accepted), key=lambda table: table.at)
     return first.at + tiff.count_size + len(first.entries) * tiff.entry_size > second.at
 
 

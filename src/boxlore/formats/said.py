@@ -209,8 +209,8 @@ def _of_resources(block: bytes) -> Iterator[str]:
 
 def _of_iim(block: bytes) -> Iterator[str]:
     with suppress(ByteFault):
-        found, _ = iim.texts(iim.split(block))
-        yield from (text for values in found.values() for text in values)
+        values_by_name, _ = iim.texts(iim.split(block))
+        yield from (text for values in values_by_name.values() for text in values)
 
 
 def _of_profile(profile: bytes) -> Iterator[str]:

@@ -35,9 +35,9 @@ def chapters(records: Sequence[Record], by: str, sort_names: Mapping[str, str]) 
         groups.setdefault(_TITLES[by](record, sort_names), []).append(record)
     last = groups.pop("", [])
     names = list(groups) if by in ("decade", "box", "none") else sorted(groups, key=fold)
-    made = [Chapter(name, tuple(groups[name])) for name in names]
-    made += [Chapter(_LAST[by], tuple(last))] if last else []
-    return [Chapter("", made[0].records)] if len(made) == 1 else made
+    chapters = [Chapter(name, tuple(groups[name])) for name in names]
+    chapters += [Chapter(_LAST[by], tuple(last))] if last else []
+    return [Chapter("", chapters[0].records)] if len(chapters) == 1 else chapters
 
 
 def _years(record: Record) -> tuple[int, int] | None:

@@ -33,7 +33,7 @@ def people_index(records: Sequence[Record], printing: Printing) -> list[dict[str
             lives[name] = printing.lives.get(person.person, "")
             others |= dict.fromkeys(printing.other_names.get(person.person, ()), name)
     rows = [_row(name, items, more=lives[name]) for name, items in names.items()]
-    rows += [_row(other, {}, see=name) for other, name in others.items() if other not in names]
+    rows += [_row(further, {}, see=name) for further, name in others.items() if further not in names]
     with_name = [row for row in rows if is_name(row["name"])]
     return _groups([("", with_name), ("Without a name", [row for row in rows if row not in with_name])])
 
@@ -66,7 +66,7 @@ def _year(date: DateReading | None) -> str:
 def other_sort_names(person: Person) -> tuple[str, ...]:
     """The name under the further surnames that someone bore: `Rourke, Leida` → `Tamm, Leida`."""
     surname, _, called = person.sort_name.partition(", ")
-    return tuple(f"{other}, {called}" for other in person.surnames if called and other != surname)
+    return tuple(f"{further}, {called}" for further in person.surnames if called and further != surname)
 
 
 def places_index(records: Sequence[Record]) -> list[dict[str, Any]]:

@@ -173,7 +173,11 @@ def _rows(size: int, columns: tuple[int, ...]) -> Iterator[Row]:
         yield (_Cell(COLUMNS),)
         yield from ((_Cell(COLUMNS - words, words),) for words in (2, 3) if words in columns)
     elif size == 2:
-        yield from ((_Cell(one), _Cell(COLUMNS - one)) for one in (2, 3, 4) if {one, COLUMNS - one} <= set(columns))
+        yield from (
+            (_Cell(narrow), _Cell(COLUMNS - narrow))
+            for narrow in (2, 3, 4)
+            if {narrow, COLUMNS - narrow} <= set(columns)
+        )
     elif 2 in columns:
         yield (_Cell(2), _Cell(2), _Cell(2))
 

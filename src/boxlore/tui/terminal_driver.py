@@ -65,10 +65,10 @@ class AskingDriver(LinuxDriver):
     def _cell(self) -> tuple[int, int]:
         """The size of a cell in pixels, as the system knows it of the window; (0, 0) where it does not."""
         try:
-            told = fcntl.ioctl(self.fileno, termios.TIOCGWINSZ, bytes(8))
+            window_size = fcntl.ioctl(self.fileno, termios.TIOCGWINSZ, bytes(8))
         except OSError:
             return 0, 0
-        rows, columns, wide, high = struct.unpack("HHHH", told)
+        rows, columns, wide, high = struct.unpack("HHHH", window_size)
         return (wide // columns, high // rows) if rows and columns else (0, 0)
 
     def run_input_thread(self) -> None:

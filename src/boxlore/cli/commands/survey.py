@@ -77,14 +77,14 @@ def survey(
 
 def _refuse_others(ctx: click.Context, mark: str, *, lists: bool, notes: bool) -> None:
     """Raises WrongUse for what the way in which the command is used would drop."""
-    made = ("notes", "work", "scan", "over", "as_json", "on_day")
+    options_of_lists = ("notes", "work", "scan", "over", "as_json", "on_day")
     if not (ctx.params["work"] or ctx.params["scan"]):
         options.refuse_given(ctx, "without --work or --scan", "over")
     if not lists:
         options.refuse_others(ctx, "without --work, --scan or --json", "notes" if notes else "mark")
     elif mark:
         others = [name for name in options.SELECTION if name not in ("box", "folder")]
-        options.refuse_others(ctx, f"with the mark {mark[:40]}", "mark", *made, *others)
+        options.refuse_others(ctx, f"with the mark {mark[:40]}", "mark", *options_of_lists, *others)
 
 
 def _inside(mark: str) -> dict[str, str]:

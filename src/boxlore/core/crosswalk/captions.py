@@ -267,18 +267,18 @@ _NUMBER = re.compile(r"\d+")
 def _says(words: str, shown: str) -> bool:
     """Whether told words say a date already, in whatever language: its day and its year stand in them. In numbers
     alone, day and month may be meant the other way round: then what they were read as says which."""
-    told, meant = _NUMBER.findall(words), set(_NUMBER.findall(shown))
-    if not meant <= set(told):
+    numbers_told, numbers_meant = _NUMBER.findall(words), set(_NUMBER.findall(shown))
+    if not numbers_meant <= set(numbers_told):
         return False
-    numeric = not any(map(str.isalpha, words)) and len(told) == 3 and len(meant) == 2
-    return not (numeric and sum(len(number) < 3 and 1 <= int(number) <= 12 for number in told) == 2)
+    numeric = not any(map(str.isalpha, words)) and len(numbers_told) == 3 and len(numbers_meant) == 2
+    return not (numeric and sum(len(number) < 3 and 1 <= int(number) <= 12 for number in numbers_told) == 2)
 
 
 def _place_words(record: Record) -> str:
     """The place in few words; of places that cannot all be so each, without who says it."""
-    told = " or ".join(dict.fromkeys(bare(view.words) for view in record.rests_on("place")))
+    places = " or ".join(dict.fromkeys(bare(view.words) for view in record.rests_on("place")))
     conflict = record.disputed("place")
-    return f"{told} (disputed)" if conflict and conflict.hidden else told
+    return f"{places} (disputed)" if conflict and conflict.hidden else places
 
 
 def place_line(record: Record) -> str:

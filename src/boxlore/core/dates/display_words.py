@@ -9,9 +9,9 @@ from collections.abc import Mapping
 _KEYS = ("~", "?", "%", "before", "after", "between", "or", "and", "unknown-start", "unknown-end", "decade", "season")
 
 
-def _words(told: str, seasons: str) -> dict[str, str]:
+def _words(sentences: str, seasons: str) -> dict[str, str]:
     """A row: words in the order of _KEYS with `;` between, `-` for English; spring, summer, autumn and winter."""
-    row = {key: words for key, words in zip(_KEYS, told.split(";"), strict=True) if words != "-"}
+    row = {key: words for key, words in zip(_KEYS, sentences.split(";"), strict=True) if words != "-"}
     row |= {f"season-{code}": name for code, name in zip(range(21, 25), seasons.split("|"), strict=True)}
     return row | ({"century": row["decade"]} if "{1}" not in row.get("decade", "{1}") else {})
 

@@ -46,7 +46,7 @@ def _words(words: str) -> list[str]:
 
 def doubted(rows: Iterable[tuple[Statement, Reading | None]]) -> str:
     """The last words about a death where none of them surely ends the life; empty where one does, or none are told."""
-    told = list(rows)
-    if any(ends_life(statement, reading) for statement, reading in told):
+    given = list(rows)
+    if any(ends_life(statement, reading) for statement, reading in given):
         return ""
-    return told[-1][0].words.strip() if told else ""
+    return given[-1][0].words.strip() if given else ""

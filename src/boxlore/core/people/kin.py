@@ -336,8 +336,8 @@ class Kin:
         return []
 
     def _sex(self, ident: str) -> str:
-        told = self._people[ident].sex if ident in self._people else ""
-        return told or ("f" if ident in self._told_mothers else "m" if ident in self._told_fathers else "")
+        sex = self._people[ident].sex if ident in self._people else ""
+        return sex or ("f" if ident in self._told_mothers else "m" if ident in self._told_fathers else "")
 
 
 def _both(links: dict[str, list[str]], person: str, spouse: str) -> None:

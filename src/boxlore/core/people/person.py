@@ -242,7 +242,7 @@ def _with_parts(words: Mapping[str, Sequence[str]], names: Names) -> WordForms:
 
     Where the parts are in doubt, every word may be a given name and the last and the first a family name.
     """
-    searched = {field: list(told) for field, told in words.items()}
+    searched = {field: list(told_words) for field, told_words in words.items()}
     for name, parts in names:
         proposed = [
             ("given", parts.given), ("nickname", parts.nickname), ("religious_name", parts.religious),

@@ -291,14 +291,14 @@ def _edtf(text: str) -> Edtf | None:
 
 def _are_apart(values: Values, other_values: Values) -> bool:
     """Whether no value of the one can be so together with one of the other. What is not known is apart from nothing."""
-    pairs = [(value, other) for value in values for other in other_values]
-    return bool(pairs) and not any(_can_both_be(value, other) for value, other in pairs)
+    pairs = [(value, opposite) for value in values for opposite in other_values]
+    return bool(pairs) and not any(_can_both_be(value, opposite) for value, opposite in pairs)
 
 
-def _can_both_be(value: Edtf | Place, other: Edtf | Place) -> bool:
-    if isinstance(value, Edtf) and isinstance(other, Edtf):
-        return dates_meeting.can_both_be(value, other)
-    return not (isinstance(value, Place) and isinstance(other, Place)) or places_meeting.can_both_be(value, other)
+def _can_both_be(value: Edtf | Place, opposite: Edtf | Place) -> bool:
+    if isinstance(value, Edtf) and isinstance(opposite, Edtf):
+        return dates_meeting.can_both_be(value, opposite)
+    return not (isinstance(value, Place) and isinstance(opposite, Place)) or places_meeting.can_both_be(value, opposite)
 
 
 def _narrowest_first(views: list[StatementView]) -> None:

@@ -28,25 +28,25 @@ def restrictions_on(seen: AudienceView, about: Subject, rows: Iterable[ToldRow])
     if not seen.to.is_closed_part:
         return []
     rows = list(rows)
-    told = {statement.id: statement for statement, _ in rows}
-    return [told_of(statement, reading, {}) for statement, reading in rows if _goes(seen, about, statement, told)]
+    by_id = {statement.id: statement for statement, _ in rows}
+    return [told_of(statement, reading, {}) for statement, reading in rows if _goes(seen, about, statement, by_id)]
 
 
-def _goes(seen: AudienceView, about: Subject, statement: Statement, told: Mapping[str, Statement]) -> bool:
+def _goes(seen: AudienceView, about: Subject, statement: Statement, by_id: Mapping[str, Statement]) -> bool:
     if statement.field == "row":
         stands = ROW_WORDS.or_none(statement.words)
-        person = told.get(stands.statement) if stands else None
+        person = by_id.get(stands.statement) if stands else None
         return person is not None and seen.recipient.may_be_told(told_of(person, None, {}), about)
-    if _stands_in_a_row(statement, told.values()):
+    if _stands_in_a_row(statement, by_id.values()):
         return seen.recipient.may_be_told(told_of(statement, None, {}), about)
     return statement.field in GOING.get(about.kind, ()) and seen.recipient.may_read(statement.words)
 
 
-def _stands_in_a_row(statement: Statement, told: Iterable[Statement]) -> bool:
+def _stands_in_a_row(statement: Statement, by_id: Iterable[Statement]) -> bool:
     """Whether it says of a place in a row that nobody knows who stands there: no record tells such a statement."""
     if statement.field != "person" or statement.sure is not Sure.NOT_KNOWN:
         return False
-    rows = (ROW_WORDS.or_none(row.words) for row in told if row.field == "row")
+    rows = (ROW_WORDS.or_none(row.words) for row in by_id if row.field == "row")
     return any(row is not None and row.statement == statement.id for row in rows)
 
 

@@ -25,14 +25,14 @@ class NameTold:
 def names_told(collection: Collection, person: Person | None = None) -> Iterator[NameTold]:
     """Every name told whole, of one person or of everyone; those that ask come first, then by sort form."""
     people = [person] if person else collection.people().values()
-    told = [
+    names = [
         NameTold(named, statement, parts_of_name(statement, reading), bool(reading and reading.confirmed))
         for named in people
         for ident in named.ids
         for statement, reading in collection.store.statements(Subject(Kind.PERSON, ident))
         if statement.field == "name" and statement.words.strip()
     ]
-    yield from sorted(told, key=lambda name: (not name.parts.asks, name.person.sort_name, name.statement.id))
+    yield from sorted(names, key=lambda name: (not name.parts.asks, name.person.sort_name, name.statement.id))
 
 
 def settle_name(collection: Collection, person: Person, corrections: Mapping[str, str]) -> NameParts:
@@ -41,17 +41,17 @@ def settle_name(collection: Collection, person: Person, corrections: Mapping[str
     Of several names told whole, the last is meant. Raises WrongUse for a part that is none, for words that are not in
     the name, and where no name is told whole.
     """
-    told = sorted(names_told(collection, person), key=lambda name: name.statement.recorded_at)
-    if not told:
+    names = sorted(names_told(collection, person), key=lambda name: name.statement.recorded_at)
+    if not names:
         raise WrongUse(f"No name of {person.name} is told whole.", "Its parts are statements: boxlore people tell.")
-    name = told[-1].statement
+    name = names[-1].statement
     for part, words in corrections.items():
         if part not in PART_LABELS:
             raise WrongUse(f"“{part[:40]}” is no part of a name.", f"Parts are: {', '.join(PART_LABELS)}.")
         if not set(words.split()) <= set(name.words.replace(",", " ").split()):
             raise WrongUse(f"“{words[:40]}” does not stand in “{name.words[:60]}”.", "Tell it: boxlore people tell.")
     corrected: dict[str, Any] = {**corrections, "asks": ""}
-    parts = replace(told[-1].parts, **corrected)
+    parts = replace(names[-1].parts, **corrected)
     act = collection.act(f"the parts of {name.words[:40]}")
     act.readings.append((name.id, Reading("name", parts, READER_VERSION, confirmed=True)))
     act.done()

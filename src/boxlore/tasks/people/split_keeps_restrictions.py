@@ -60,18 +60,18 @@ def restrict_each(collection: Collection, person: Person) -> None:
     for ident in person.ids:
         told_while_one = [
             (statement, reading)
-            for other in person.ids
-            if other != ident
-            for statement, reading in rows_of[other]
-            if statement.recorded_at >= _one_since(ident, other, merged)
+            for entry in person.ids
+            if entry != ident
+            for statement, reading in rows_of[entry]
+            if statement.recorded_at >= _one_since(ident, entry, merged)
         ]
         restrict(act, Subject(Kind.PERSON, ident), told_while_one, build_person(ident, rows_of[ident]).audience)
     act.done()
 
 
-def _one_since(ident: str, other: str, merged: Mapping[str, tuple[str, str]]) -> str:
+def _one_since(ident: str, entry: str, merged: Mapping[str, tuple[str, str]]) -> str:
     """When two entries became one: the time of the latest merging on the way from one to the other."""
-    ways = [_way(entry, merged) for entry in (ident, other)]
+    ways = [_way(entry, merged) for entry in (ident, entry)]
     shared = next((entry for entry in ways[0] if entry in ways[1]), "")
     return max(ways[0].get(shared, ""), ways[1].get(shared, ""))
 

@@ -64,7 +64,7 @@ def _unzipped(name: str, data: bytes) -> tuple[bytes, tuple[str, ...]]:
                 raise WrongUse(
                     f"The tree in {name} is larger than {LARGEST_TREE} bytes.", "Take it out and look at it."
                 )
-            beside = tuple(other.filename for other in archive.infolist() if other != entry and not other.is_dir())
+            beside = tuple(member.filename for member in archive.infolist() if member != entry and not member.is_dir())
             return archive.read(entry), beside
     except KeyError:
         raise WrongUse(f"There is no gedcom.ged in {name}.", "Take the tree file out of it, and give that.") from None

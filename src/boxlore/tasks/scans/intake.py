@@ -255,8 +255,8 @@ def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
     if not run.options.own and (ours := _own_sides(run, digests)):
         planned = replace(planned, sides=tuple(side for side in planned.sides if side not in ours))
         if not planned.sides:
-            made = " and ".join(f"{side.path.name} is {what}" for side, what in ours.items())
-            return IntakeResult(readable(planned.key), "own", why=f"{readable(made)} that Boxlore made itself")
+            own_files = " and ".join(f"{side.path.name} is {what}" for side, what in ours.items())
+            return IntakeResult(readable(planned.key), "own", why=f"{readable(own_files)} that Boxlore made itself")
         digests = [(side, digest) for side, digest in digests if side not in ours]
     known_ids = [store.scan_by_sha256(digest) or run.scans.get(digest, "") for _, digest in digests]
     if known_ids and all(known_ids) and not any(side.area for side, _ in digests):
@@ -267,10 +267,10 @@ def _take(run: _IntakeRun, planned: Planned) -> IntakeResult:
     ]
     if parts and all(number for _, number in parts):
         return IntakeResult(readable(planned.key), "known", parts[0][1], "this part of the picture is here already")
-    made = run.made_of(planned) if planned.table else ""
-    if made and not planned.sides:
-        return _row_again(run, planned, Subject(Kind.ITEM, made))
-    here = _item_here(run, planned, parts, made)
+    item_of_row = run.made_of(planned) if planned.table else ""
+    if item_of_row and not planned.sides:
+        return _row_again(run, planned, Subject(Kind.ITEM, item_of_row))
+    here = _item_here(run, planned, parts, item_of_row)
     number = run.number_of(here) if here else run.next_number
     shown = [
         _scan(run, side, digest, known_id, number) for (side, digest), known_id in zip(digests, known_ids, strict=True)
@@ -360,12 +360,12 @@ def _refuse_back_of_none(run: _IntakeRun, planned: Planned) -> None:
         )
 
 
-def _item_here(run: _IntakeRun, planned: Planned, parts: Sequence[tuple[ScanSide, str]], made: str) -> str:
+def _item_here(run: _IntakeRun, planned: Planned, parts: Sequence[tuple[ScanSide, str]], item_of_row: str) -> str:
     """The id of the item that was here before and that the new scans are other sides of; '' for a new item.
 
-    `parts` are (side, number of the item that is here and shown by it, '' for a new side), and `made` is the item that
-    was made of the same row of a table before. Raises Unsure where the keeper must say, and WrongUse where nobody can
-    join it.
+    `parts` are (side, number of the item that is here and shown by it, '' for a new side), and `item_of_row` is the
+    item that was made of the same row of a table before. Raises Unsure where the keeper must say, and WrongUse where
+    nobody can join it.
     """
     new_sides = [side for side, number in parts if not number]
     if run.options.backs == "apart" or not new_sides:
@@ -374,8 +374,8 @@ def _item_here(run: _IntakeRun, planned: Planned, parts: Sequence[tuple[ScanSide
     numbers = {number for _, number in parts} - {""}
     if looks_like_number(planned.key):
         numbers = {planned.key.strip().upper()}
-    elif made and not numbers:
-        numbers = {run.number_of(made)}
+    elif item_of_row and not numbers:
+        numbers = {run.number_of(item_of_row)}
     if len(numbers) == 1:
         (number,) = numbers
         item = run.collection.store.item_by_number(number) or ""

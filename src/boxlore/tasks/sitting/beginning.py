@@ -43,21 +43,21 @@ def known_tellers(collection: Collection) -> list[KnownTeller]:
     people = collection.people()
     tellers: dict[str, KnownTeller] = {}
     for _, rows in collection.store.subjects(Kind.SITTING):
-        told = {statement.field: statement.words for statement, _ in rows}
+        words_of = {statement.field: statement.words for statement, _ in rows}
         meant = next(
             (id_meant(reading) for statement, reading in rows if statement.field == "narrator" and reading), ""
         )
-        if not (name := told.get("narrator", "")):
+        if not (name := words_of.get("narrator", "")):
             continue
         person = people[meant].id if meant in people else ""
         before = tellers.get(person or name)
-        is_later = before is None or told.get("date", "") >= before.last
+        is_later = before is None or words_of.get("date", "") >= before.last
         tellers[person or name] = KnownTeller(
             name=people[person].name if person else name,
             person=person,
             sittings=(before.sittings if before else 0) + 1,
-            last=told.get("date", "") if is_later or before is None else before.last,
-            terms=_terms(told.get("consent", "")) or (before.terms if before else ""),
+            last=words_of.get("date", "") if is_later or before is None else before.last,
+            terms=_terms(words_of.get("consent", "")) or (before.terms if before else ""),
         )
     return sorted(tellers.values(), key=lambda teller: (teller.last, teller.name), reverse=True)
 

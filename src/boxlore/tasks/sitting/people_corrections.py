@@ -32,13 +32,13 @@ class Naming:
 
 def namings(collection: Collection, person: Person) -> list[Naming]:
     """Every picture that the person is told to be in, named of or to have taken, by number."""
-    found = [
+    namings_told = [
         Naming(item, number, statement)
         for statement, reading in collection.store.meaning(person.ids)
         if reading is not None and id_meant(reading) in person.ids
         if (item := _item_of(collection, statement.subject)) and (number := collection.store.number_of(item))
     ]
-    return sorted(found, key=lambda naming: (len(naming.number), naming.number))
+    return sorted(namings_told, key=lambda naming: (len(naming.number), naming.number))
 
 
 def _item_of(collection: Collection, subject: Subject) -> str:
@@ -74,18 +74,18 @@ def rename(sitting: Sitting, person: Person, name: str) -> None:
 
 def same_person(sitting: Sitting, keep: Person, name: str) -> Person:
     """Say that somebody else is this person too. Returns who that was."""
-    other = found(sitting.collection, name)
-    act = registry.merge(sitting.collection, keep, other)
-    sitting.steps.remember(Done(act, f"{other.name} is {keep.name}", ""))
-    return other
+    second = found(sitting.collection, name)
+    act = registry.merge(sitting.collection, keep, second)
+    sitting.steps.remember(Done(act, f"{second.name} is {keep.name}", ""))
+    return second
 
 
 def two_people(sitting: Sitting, person: Person, name: str) -> Person:
     """Say that somebody else is not this person, so that it is proposed no more. Returns who that was."""
-    other = found(sitting.collection, name)
-    if act := registry.apart(sitting.collection, person, other):
-        sitting.steps.remember(Done(act, f"{person.name} and {other.name} are two", ""))
-    return other
+    second = found(sitting.collection, name)
+    if act := registry.apart(sitting.collection, person, second):
+        sitting.steps.remember(Done(act, f"{person.name} and {second.name} are two", ""))
+    return second
 
 
 def somebody_else(sitting: Sitting, person: Person, naming: Naming, name: str) -> str:
@@ -93,16 +93,16 @@ def somebody_else(sitting: Sitting, person: Person, naming: Naming, name: str) -
     if not name.strip():
         raise WrongUse("It is not said who it is.", "Write a name; somebody not known yet is made.")
     act = sitting.collection.act(f"{naming.number}: not {person.name}")
-    other = _named(sitting.collection, name)
-    if other is not None and other.id == person.id:
+    registered = _named(sitting.collection, name)
+    if registered is not None and registered.id == person.id:
         raise WrongUse(f"That is {person.name}.", "Write who it is instead.")
-    meant = Subject(Kind.PERSON, other.id) if other else act.new(Kind.PERSON)
-    if other is None:
+    meant = Subject(Kind.PERSON, registered.id) if registered else act.new(Kind.PERSON)
+    if registered is None:
         act.state(meant, "name", name.strip(), source=naming.statement.source, audience=naming.statement.audience)
         act.state(meant, "different", person.id, audience="keeper")
     act.readings.append((naming.statement.id, person_reading(meant)))
     sitting.finish(act, naming.item)
-    return other.name if other else name.strip()
+    return registered.name if registered else name.strip()
 
 
 def add(sitting: Sitting, person: Person, field: str, words: str) -> None:
@@ -125,8 +125,8 @@ def correct(sitting: Sitting, statement: Statement, words: str) -> None:
         sitting=sitting.id,
         moment=sitting.moment,
     )
-    told = sitting.teller.tell(statement.subject, statement.field, words, how, replaces=statement.id)
-    sitting.steps.remember(Done(told.act, f"{statement.field} corrected", ""))
+    corrected = sitting.teller.tell(statement.subject, statement.field, words, how, replaces=statement.id)
+    sitting.steps.remember(Done(corrected.act, f"{statement.field} corrected", ""))
 
 
 def allow(sitting: Sitting, person: Person, answer: Consent) -> None:

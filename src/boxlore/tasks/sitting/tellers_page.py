@@ -236,8 +236,8 @@ class Showing:
 
         One that was out before is not served: what the keeper has turned away from, or covered since, is not for them.
         """
-        made = self._make(number, size) if self._is_out(number) else None
-        return made if self._is_out(number) else None
+        jpeg = self._make(number, size) if self._is_out(number) else None
+        return jpeg if self._is_out(number) else None
 
     def _is_out(self, number: int) -> bool:
         view = self.view

@@ -56,10 +56,10 @@ def _faces(collection: Collection) -> Iterator[ToAsk]:
     """The photographs with a marker that has neither a name nor a “not known”, by their numbers."""
     waiting: dict[str, ToAsk] = {}
     for _, rows in collection.store.subjects(Kind.MARKER):
-        told = {statement.field: statement.words for statement, _ in rows}
-        if "person" in told or not told.get("scan"):
+        words_of = {statement.field: statement.words for statement, _ in rows}
+        if "person" in words_of or not words_of.get("scan"):
             continue
-        for statement, _ in collection.store.statements(Subject(Kind.SCAN, told["scan"])):
+        for statement, _ in collection.store.statements(Subject(Kind.SCAN, words_of["scan"])):
             shows = SHOWS_WORDS.or_none(statement.words) if statement.field == "shows" else None
             if shows is not None and (number := collection.store.number_of(shows.item)):
                 waiting[number] = ToAsk("A marker here has no name yet.", shows.item, number)

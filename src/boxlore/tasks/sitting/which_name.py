@@ -39,8 +39,8 @@ def open_name(sitting: Sitting, record: Record) -> OpenName | None:
     people = sitting.collection.people()
     shown = [people[person.person] for person in record.people if person.person in people]
     doubtful = (person for person in shown if person.name_asks)
-    told = (name for person in doubtful for name in names_told(sitting.collection, person) if name.parts.asks)
-    first = next(told, None)
+    asking = (name for person in doubtful for name in names_told(sitting.collection, person) if name.parts.asks)
+    first = next(asking, None)
     return OpenName(first, _ways(first.parts)) if first is not None else None
 
 

@@ -65,8 +65,8 @@ def _somewhere_near(place: Place, words: str) -> Place:
     if place.lat is None or place.lon is None:
         raise WrongUse(f"{full_name(place)} is an area: a place in it is not near it.", "Choose the area itself.")
     radius = max(place.radius_km or 0.0, NEAR_RADIUS_KM)
-    told = place.sublocation or words
-    return replace(place, sublocation=told, lat=round(place.lat, 1), lon=round(place.lon, 1), radius_km=radius)
+    nearer_words = place.sublocation or words
+    return replace(place, sublocation=nearer_words, lat=round(place.lat, 1), lon=round(place.lon, 1), radius_km=radius)
 
 
 def make_own(sitting: Sitting, record: Record, question: OpenPlace) -> Place:

@@ -34,22 +34,22 @@ def words_told(collection: Collection, field: str) -> list[WordsTold]:
     ]
 
 
-def rewrite(sitting: Sitting, told: WordsTold, words: str) -> int:
+def rewrite(sitting: Sitting, group: WordsTold, words: str) -> int:
     """Other words in place of these on every item, by the same sources; one act. Returns how many statements."""
     if not words.strip():
         raise WrongUse("There are no words.", "Write what it should be called.")
-    act = sitting.collection.act(f"{told.field}: {told.words[:30]} is called {words.strip()[:30]}")
-    wanted = " ".join(fold(told.words).split())
-    for item, _ in told.items:
+    act = sitting.collection.act(f"{group.field}: {group.words[:30]} is called {words.strip()[:30]}")
+    wanted = " ".join(fold(group.words).split())
+    for item, _ in group.items:
         subject = Subject(Kind.ITEM, item)
         for statement, _ in sitting.collection.store.statements(subject):
-            if statement.field == told.field and " ".join(fold(statement.words).split()) == wanted:
+            if statement.field == group.field and " ".join(fold(statement.words).split()) == wanted:
                 how = Telling(
                     source=statement.source, sure=statement.sure, audience=statement.audience,
                     language=language_tag(statement.language), sitting=sitting.id,
                 )  # fmt: skip
-                sitting.teller.add(act, subject, told.field, words, how, replaces=statement.id)
-    count = sum(1 for statement in act.statements if statement.field == told.field)
+                sitting.teller.add(act, subject, group.field, words, how, replaces=statement.id)
+    count = sum(1 for statement in act.statements if statement.field == group.field)
     if count:
-        sitting.finish(act, told.items[0][0])
+        sitting.finish(act, group.items[0][0])
     return count

@@ -242,8 +242,8 @@ class Teller:
     def _make(self, act: Act, statement: Statement, kind: Kind, name: str) -> Subject:
         """A new person or event of that name, whom the statement means."""
         new_subject = act.new(kind)
-        told = {"source": statement.source, "audience": statement.audience, "language": statement.language}
-        self.read_into(act, act.state(new_subject, "name", name, **told))
+        how = {"source": statement.source, "audience": statement.audience, "language": statement.language}
+        self.read_into(act, act.state(new_subject, "name", name, **how))
         act.readings.append((statement.id, person_reading(new_subject)))
         if kind is Kind.PERSON:
             self._new_people.setdefault((act.id, fold(name)), (statement.subject, new_subject))
@@ -317,8 +317,8 @@ class Teller:
         people = self._collection.people()
         if source.said is not Said.NARRATOR or not source.ref:
             return "", ""
-        told = next((name for name, ident in self._narrators.items() if ident == source.ref), "")
-        return source.ref, people[source.ref].name if source.ref in people else told
+        called = next((name for name, ident in self._narrators.items() if ident == source.ref), "")
+        return source.ref, people[source.ref].name if source.ref in people else called
 
     def _relatives(self, act: Act, narrator: str, relation: str, called: str) -> set[str]:
         """Everyone who is that to the narrator: by the links of the registry, or called so by an answer before."""
@@ -351,7 +351,7 @@ class Teller:
     def _around(self, act: Act, statement: Statement) -> Around:
         """What is told beside a statement: of the same thing, by whom, and who is in the picture."""
         subject = statement.subject
-        beside = around((told.field, reading) for told, reading in self._told(act, subject))
+        beside = around((row.field, reading) for row, reading in self._told(act, subject))
         narrator = statement.source.ref if statement.source.said is Said.NARRATOR else ""
         of_a_life = subject.kind is Kind.PERSON
         return replace(beside, narrator=narrator, people=lambda: self._pictured(act, subject), of_a_life=of_a_life)

@@ -53,7 +53,7 @@ def tell_from(collection: Collection, path: Path, how: Telling, *, again: bool =
     teller = Teller(collection)
     act = collection.act(f"told from {path.name}")
     known_rows = KnownRows(collection)
-    told: list[Statement] = []
+    taken: list[Statement] = []
     refused: list[NotTaken] = []
     known = 0
     for row in rows:
@@ -72,9 +72,9 @@ def tell_from(collection: Collection, path: Path, how: Telling, *, again: bool =
         teller.leave_out(act, [statement for statement in worded if statement not in fresh])
         for statement in fresh:
             teller.read_into(act, statement)
-        told += fresh
+        taken += fresh
     act.done()
-    return TableTaken(tuple(told), known, tuple(refused), tuple(teller.unsaid))
+    return TableTaken(tuple(taken), known, tuple(refused), tuple(teller.unsaid))
 
 
 def is_told(collection: Collection, subject: Subject, field: str, words: str, how: Telling) -> bool:

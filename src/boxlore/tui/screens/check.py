@@ -46,16 +46,16 @@ class CheckScreen(ListScreen):
         self._gone = True
 
     def _look(self) -> None:
-        found: list[ItemFinding] = []
+        findings: list[ItemFinding] = []
         try:
             for located in check(self._host.sitting.collection):
                 if self._gone:
                     return
-                found.append(located)
+                findings.append(located)
         except BoxloreError as error:
             self.app.call_from_thread(self._whole.say, str(error))
             return
-        self.app.call_from_thread(self._found, grouped(found))
+        self.app.call_from_thread(self._found, grouped(findings))
 
     def _found(self, groups: list[FindingGroup]) -> None:
         self._groups = groups

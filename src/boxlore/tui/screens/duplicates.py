@@ -39,15 +39,15 @@ async def ask_pairs(host: PairsHost) -> None:
 
     async def chosen(value: str) -> None:
         pair = pairs[int(value)]
-        one, other = people[pair.one], people[pair.other]
+        first, second = people[pair.one], people[pair.other]
 
         async def answer(outcome: str) -> None:
             try:
                 if outcome == "same":
-                    act = merge(collection, one, other)
-                    host.sitting.steps.remember(Done(act, f"{other.name} is {one.name}", ""))
-                elif outcome == "two" and (act := apart(collection, one, other)):
-                    host.sitting.steps.remember(Done(act, f"{one.name} and {other.name} are two", ""))
+                    act = merge(collection, first, second)
+                    host.sitting.steps.remember(Done(act, f"{second.name} is {first.name}", ""))
+                elif outcome == "two" and (act := apart(collection, first, second)):
+                    host.sitting.steps.remember(Done(act, f"{first.name} and {second.name} are two", ""))
             except BoxloreError as error:
                 host.say(str(error), bad=True)
                 return
@@ -55,10 +55,10 @@ async def ask_pairs(host: PairsHost) -> None:
 
         below = f"{', '.join(pair.because)}. No words are lost either way, and Ctrl+Z takes it back."
         ways = [
-            Choice("same", "The same person", f"called {one.name}"),
+            Choice("same", "The same person", f"called {first.name}"),
             Choice("two", "Two people", "proposed no more"),
             Choice("later", "Not sure", "it stays on the list"),
         ]
-        await host.app.push_screen(Choices(f"{one.name} and {other.name}?", ways, answer, below=below))
+        await host.app.push_screen(Choices(f"{first.name} and {second.name}?", ways, answer, below=below))
 
     await host.app.push_screen(Choices("Perhaps the same person", choices, chosen))

@@ -86,8 +86,8 @@ class FrontScreen(Screen[None]):
 
     async def _begin(self, value: str, at: int) -> None:
         if value == "next":
-            found = next_open(self._listing, at)
-            await self._show(at if found is None else found, None, LIST if found is None else "")
+            open_at = next_open(self._listing, at)
+            await self._show(at if open_at is None else open_at, None, LIST if open_at is None else "")
         elif value == "box":
             way = same_box(self._sitting.collection, self._listing, at)
             await self._show(at, way, "")

@@ -55,38 +55,38 @@ class WordsToldScreen(ListScreen):
 
     def _narrow(self) -> None:
         asked = fold(self._words.text).split()
-        self._told = [told for told in self._all if all(part in fold(told.words) for part in asked)]
+        self._told = [group for group in self._all if all(part in fold(group.words) for part in asked)]
         self._rows.show(len(self._told), self._cells, self._rows.at)
         self._top.tell(right=f"{len(self._told)} told")
 
     def _cells(self, at: int, width: int) -> Cells:
-        told = self._told[at]
-        count = "one picture" if len(told.items) == 1 else f"{len(told.items)} pictures"
-        return ((f"{short(told.words, width - 16):<{max(width - 16, 8)}}", "plain"), (f"  {count}", "faint"))
+        group = self._told[at]
+        count = "one picture" if len(group.items) == 1 else f"{len(group.items)} pictures"
+        return ((f"{short(group.words, width - 16):<{max(width - 16, 8)}}", "plain"), (f"  {count}", "faint"))
 
     async def action_take(self) -> None:
         """Offer the pictures, and other words everywhere."""
         await self._words.drained()
         if not self._told:
             return
-        told = self._told[self._rows.at]
+        group = self._told[self._rows.at]
 
         async def answer(value: str) -> None:
             if value != "rewrite":
                 self._host.show_item(value)
             elif self._host.sitting.writable:
-                await self._rewrite(told)
+                await self._rewrite(group)
             else:
                 self.say("Open for reading only; nothing can be changed.")
 
         choices = [Choice("rewrite", "Call it something else everywhere", "what was there stays in the history")]
-        choices += [Choice(item, f"Show {number}") for item, number in told.items[:MOST]]
-        await self.app.push_screen(Choices(short(told.words, 60), choices, answer))
+        choices += [Choice(item, f"Show {number}") for item, number in group.items[:MOST]]
+        await self.app.push_screen(Choices(short(group.words, 60), choices, answer))
 
-    async def _rewrite(self, told: WordsTold) -> None:
+    async def _rewrite(self, group: WordsTold) -> None:
         def answer(answers: dict[str, str]) -> str:
             try:
-                count = rewrite(self._host.sitting, told, answers["words"])
+                count = rewrite(self._host.sitting, group, answers["words"])
             except BoxloreError as error:
                 return str(error)
             self._load()
@@ -94,7 +94,7 @@ class WordsToldScreen(ListScreen):
             return ""
 
         hint = "The words of another one make one of the two."
-        blank = Blank("words", "What is it called?", told.words, hint, keeps=True)
+        blank = Blank("words", "What is it called?", group.words, hint, keeps=True)
         await Form("Everywhere", [blank], answer).open(self.app)
 
     def action_undo(self) -> None:
