@@ -413,6 +413,8 @@ PENHALLOW, REGNAR = (
     person("eva", given="Evaline", family="Penhallow"),
     person("ragnar", given="Ragnar", family="Sigurdsson"),
 )
+MAEVE = person("maeve", name="Maeve O'Donnell")
+POLOZKOVA = person("ksenia", given="Ksenia", family="Polozkova", sex="f")
 OTHERWISE = [
     (SACHAROWA, "sure", ("Ludmila Sacharowa", "Lyudmila Zakharova", "Ljudmila Zaharova")),
     (SACHAROWA, "asked", ("Madame Sacharowa", "Frau Sacharow")),
@@ -434,6 +436,20 @@ OTHERWISE = [
     (person("maeve", given="Maeve", family="O'Drummerty"), "sure", ("\u202eeveaM laughs", "by \u202eeveaM\u202c")),
     (person("oks", given="Оксана", family="Чернышевская"), "asked", ("Оксанка", "дом Чернышевской", "у Чернышевских")),
     (person("yao", given="Mengyao", family="Qiu"), "asked", ("Meng Yao with the hens", "Meng-yao")),
+    (person("sol", name="Sólrún Jónsdóttir"), "asked", ("Sól Run at the farm", "Sol-Rún", "dress of Sól Rúnar")),
+    (person("sol", name="Sólrún Jónsdóttir"), "none", ("the Sol, run aground", "Sol was run over")),
+    (person("nawal", given="Nawal", family="Haddad"), "asked", ("Nawwal in the garden", "Nawwali maja")),
+    (person("ellen", given="Ellen", family="Quick"), "asked", ("Elen in the garden",)),
+    (person("ellen", given="Ellen", family="Quick"), "none", ("Eelen", "an elen")),
+    (person("holly", given="Holly", family="Quick"), "none", ("Holy water",)),
+    (person("jyri", name="Jüri Saar"), "asked", ("Jürgi jalgratas", "Jürgile kingitud", "Jürka")),
+    (MAEVE, "asked", ("O'D., M.", "MOD", "MO'D", "M. O. D.", "lettertomaeve", "withmaeve", "maevesbirthday")),
+    (MAEVE, "asked", ("aboutmaeveandme", "birthdayofodonnell", "MOD, 1944")),
+    (MAEVE, "none", ("O'D., A.", "Maevetown", "xqmaeve", "mod", "B.A., M.A.")),
+    (person("theo", name="Theodor Hans Evers"), "none", ("BEHIND THE HOUSE",)),
+    (person("theo", name="Theodor Hans Evers"), "asked", ("BEHIND THEM: T.H.E.", "THE", "THE is on the left")),
+    (POLOZKOVA, "sure", ("Polozkov family, K.", "Polozkova family, Ksenia and the rest")),
+    (POLOZKOVA, "asked", ("Polozkov family, I.", "family, K. P.")),
 ]  # fmt: skip
 
 

@@ -64,6 +64,8 @@ johanna joanna jo joey hanna
 john johnny jack jock juhan jaan johannes ivan
 jonathan jon jonny
 joseph joe joey joosep
+juri jurg jurka jura
+jurgen jurg jurka
 josephine jo josie
 joshua josh
 katarina kati katri triin kadri

@@ -121,3 +121,8 @@ def without_prefixes(word: str, script: str) -> list[str]:
 
 def _without_doubles(word: str) -> str:
     return "".join(letter for at, letter in enumerate(word) if at == 0 or letter != word[at - 1])
+
+
+def single_consonants(word: str) -> str:
+    """A word of which no consonant stands twice in a row; of vowels two are one sound in many languages."""
+    return "".join(letter for at, letter in enumerate(word) if not at or letter in _VOWELS or letter != word[at - 1])

@@ -22,6 +22,7 @@ from boxlore.core.people.names.forms import (
 from boxlore.core.people.names.han_characters import Syllables, parted, plainest, spelled, wade_giles
 from boxlore.core.people.names.lists_table import CHINESE_FAMILY, GIVEN
 from boxlore.core.people.names.short_forms_table import EVERYDAY
+from boxlore.core.people.names.tokens import CALLED
 from boxlore.core.people.names.words_table import PARTICLES, TITLES
 from boxlore.core.people.names_in_text.inflections import (
     consonants_of,
@@ -32,6 +33,7 @@ from boxlore.core.people.names_in_text.inflections import (
     latin_plurals,
     loose_key,
     loose_keys_of,
+    single_consonants,
     without_prefixes,
 )
 from boxlore.core.people.names_in_text.ordinary_words import english_words
@@ -56,6 +58,8 @@ SHORTEST_TO_MISSPELL, SHORTEST_TO_INFLECT, SHORTEST_KEY = 6, 4, 3
 """Letters that a word must have to be sought so; a shorter one is too often part of another word."""
 
 LONGEST_ENDING_APART = 4
+LONG_ENDING = 3
+"""Letters of an ending behind a short form that nobody told, which make it another given name if there is one."""
 ENDINGS_OF_WORDS = "ldry"
 """Letters that make another English word of one, such as an adjective."""
 VIETNAMESE_MIDDLES = frozenset(("thi", "van"))
@@ -63,7 +67,7 @@ VIETNAMESE_MIDDLES = frozenset(("thi", "van"))
 FOND = "阿小"
 """What stands before the last character of a Chinese given name that is said fondly (common practice, no source)."""
 MOST_KNOWN = 1 << 17
-KEYS, CONSONANTS, ROMANISED, MISSPELT = "keys", "consonants", "romanised", "misspelt"
+KEYS, CONSONANTS, ROMANISED, MISSPELT, SINGLE = "keys", "consonants", "romanised", "misspelt", "single letters"
 SHORTEST_LOOSE = 5
 """Letters of a loose key: shorter ones have too many words."""
 _UMLAUTS = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "å": "aa", "ø": "oe"})
@@ -122,7 +126,7 @@ class Bearer:
     letters: tuple[str, ...]
     family_letters: frozenset[str]
     every_family_letter: str
-    """The first letters of all words of the family name told first: `tv` of Thornbury-Vale."""
+    """The first letters of all words of the family name told first: `tv` of Thornbury-Vale, `od` of O'Donnell."""
     whole: tuple[tuple[str, ...], ...]
     read_as: frozenset[str]
     """How a family name in Han characters is read: a word of every day too often to name anybody alone (`he`)."""
@@ -165,9 +169,16 @@ def bearer_of(person: Person) -> Bearer:
     return Bearer(
         frozenset(calls), frozenset(pets), frozenset(fulls), frozenset(families), frozenset(besides), letters,
         frozenset(first | {letter_key(family[0]) for family in families}),
-        "".join(letter_key(word[0]) for word in _name_words(" ".join(person.surnames[:1])) if word not in PARTICLES),
+        "".join(_family_initials(" ".join(person.surnames[:1]))),
         alone, frozenset(read_as), frozenset(own_families),
     )  # fmt: skip
+
+
+def _family_initials(surname: str) -> Iterator[str]:
+    for word in read_text(surname).words:
+        parts = [part for part in APOSTROPHES.split(word.folded) if part]
+        if plain(word.folded) not in PARTICLES and not word.folded.isdigit():
+            yield from (letter_key(part[0]) for part in (parts if len(parts[0]) < SHORTEST_KEY else parts[:1]))
 
 
 def _without_their_beginnings(surname: str) -> Iterator[str]:
@@ -286,10 +297,15 @@ class NameIndex:
             known = self._known[asked] = self._look_up(word)
         return known
 
-    def borne_by(self, folded: str) -> Ids:
-        """Who bears a long word as a name, exactly so."""
-        roles = self._roles.get(folded) if len(folded) >= SHORTEST_TO_MISSPELL else None
-        return frozenset(roles.calls | roles.families) if roles else frozenset()
+    def borne_by(self, first: str, second: str, *, calls_only: bool) -> Ids:
+        """Who bears a long name of which two folded words are the parts, as it is or with an ending: `Sól Rúnar`."""
+        people: set[str] = set()
+        for base, how in self._table(LATIN).get(f"{first}{second}", {}).items():
+            is_parted = how is As.TOLD or (how is As.INFLECTED and len(base) > len(first) + 1)
+            if is_parted and len(base) >= SHORTEST_TO_MISSPELL:
+                people |= self._roles[base].calls
+                people |= set() if calls_only else self._roles[base].families
+        return frozenset(people)
 
     def _add(self, ident: str, bearer: Bearer) -> None:
         for word in bearer.calls:
@@ -353,6 +369,8 @@ class NameIndex:
                 for table, key in keys:
                     for base, how in self._table(table).get(key, {}).items():
                         matches[base] = min(how, matches.get(base, how))
+        if not matches and word.script == LATIN:
+            matches = self._doubled(word.folded)
         if not matches and word.script == LATIN and len(word.folded) >= SHORTEST_TO_MISSPELL - 1:
             matches = self._misspelt(plain(word.folded))
         return self._meant(word.folded, matches)
@@ -364,7 +382,8 @@ class NameIndex:
         for base, how in matches.items():
             roles = self._roles[base]
             _surest(calls, roles.fulls, As.PART_OF_FULL)
-            _surest(calls, roles.pets, max(how, As.SHORT))
+            if folded not in CALLED or len(folded) < len(base) + LONG_ENDING:  # `Jurgita` is no form of `Jürg`
+                _surest(calls, roles.pets, max(how, As.SHORT))
             _surest(calls, roles.calls, how)
             _surest(families, roles.families, how)
             _surest(besides, roles.besides, how)
@@ -391,6 +410,14 @@ class NameIndex:
                     forms = table.setdefault(form, {})
                     forms[base] = min(how, forms.get(base, how))
         return table
+
+    def _doubled(self, folded: str) -> dict[str, As]:
+        """Words of names of which a consonant is written double here, or once where it is double: `Nawwal`, `Elen`."""
+        single = single_consonants(plain(folded))
+        if len(single) < SHORTEST_TO_INFLECT or folded in english_words():
+            return {}
+        bases = {base for base, how in self._table(LATIN).get(single, {}).items() if how <= As.INFLECTED}
+        return dict.fromkeys((bases | set(self._table(SINGLE).get(single, ()))) - EVERYDAY, As.MISSPELT)
 
     def _misspelt(self, folded: str) -> dict[str, As]:
         """Words of hidden people's names of six letters and more that are one slip from it."""
@@ -477,6 +504,11 @@ def _romanised(base: str, own: str) -> Forms:
         yield key, As.MISSPELT
 
 
+def _single(base: str, own: str) -> Forms:
+    if own == LATIN:
+        yield single_consonants(base), As.MISSPELT
+
+
 def _consonants(base: str, own: str) -> Forms:
     if own in (HEBREW, ARABIC):
         yield from _long_enough(key_of(base, own))
@@ -511,5 +543,5 @@ def _semitic(base: str, own: str, script: str) -> Forms:
 
 _MAKERS: dict[str, Callable[[str, str], Forms]] = {
     LATIN: _latin, KEYS: _keys, CONSONANTS: _consonants, ROMANISED: _romanised, CYRILLIC: _cyrillic,
-    GREEK: _greek, HEBREW: partial(_semitic, script=HEBREW), ARABIC: partial(_semitic, script=ARABIC),
+    GREEK: _greek, SINGLE: _single, HEBREW: partial(_semitic, script=HEBREW), ARABIC: partial(_semitic, script=ARABIC),
 }  # fmt: skip

@@ -50,6 +50,17 @@ def english_words() -> frozenset[str]:
     return frozenset(WORDS.split())
 
 
+_TOO_COMMON = frozenset(
+    "a an the at by in is my of on to me we us for with from and our his her your their this that when where who was "
+    "are mum dad birthday photo portrait comes".split()
+)
+
+
+def is_english(folded: str) -> bool:
+    """Whether a folded word is English, also one too common to stand among the others."""
+    return folded in english_words() or folded in _TOO_COMMON
+
+
 _SHIPS = frozenset(
     "steamer schooner barque bark brig tug ketch yacht ferry launch scow dredge ship boat vessel trawler cutter "
     "laev paat laeva paadi schiff boot пароход лодка".split()

@@ -7,9 +7,14 @@ from dataclasses import dataclass
 from boxlore.core.people.names.words_table import FAMILY_WORDS, PARTICLES, PATRONYMIC_ENDINGS, TITLES, WIFE_TITLES
 from boxlore.core.people.names_in_text.hits import Doubt, Hit
 from boxlore.core.people.names_in_text.name_index import As, Meant, NameIndex, is_initial_of, letter_key
-from boxlore.core.people.names_in_text.ordinary_words import is_numbered, is_something_else, may_be_a_ship
+from boxlore.core.people.names_in_text.ordinary_words import (
+    is_english,
+    is_numbered,
+    is_something_else,
+    may_be_a_ship,
+)
 from boxlore.core.people.names_in_text.run_together import Run
-from boxlore.core.people.names_in_text.text_normalising import Text
+from boxlore.core.people.names_in_text.text_normalising import Text, plain
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,6 +31,7 @@ _JOINS = re.compile(r"[ \t\r\u00a0_\-–‐‑/+#@]*\n?[ \t_\-#@]*")
 _JOINS_LETTER = re.compile(r"\.?[ \t\r\u00a0_\-]*\n?[ \t]*")
 _SINGLE = re.compile(r"[^\W\d_](?:['’‘ʼ´`′＇][^\W\d_])?")
 """One letter, or two with an apostrophe: `M. O'D.`"""
+_POINT_AND_COMMA = re.compile(r"\.[ \t]*,[ \t\n]*")
 _COMMA = re.compile(r"[ \t]*,[ \t\n]*")
 LONGEST_NAME = 6
 ONE_LETTER_WORDS = frozenset("aeiouyàвкиосуаяοηω")
@@ -147,15 +153,16 @@ class Phrases:
         return not unknown or (len(unknown) == 1 and self._words[unknown[0]].spelled[0].isupper())
 
     def _turned_about(self) -> Iterator[_Full]:
-        """`Hallam, Ruth`: a family name that stands alone before a comma."""
+        """`Hallam, Ruth`: a family name that stands alone before a comma, or `family` behind it."""
         for at in range(1, len(self._words)):
             if not _COMMA.fullmatch(self._words[at].before):
                 continue
-            families = self._meant[at - 1].families
+            family = at - 2 if at > 1 and self._words[at - 1].folded in FAMILY_WORDS and self._joins(at - 1) else at - 1
+            families = self._meant[family].families
             for person, how in self._called(at, families).items():
-                alone = at < 2 or not self._joins(at - 1) or self._fits_family(at - 2, person)
+                alone = not family or not self._joins(family) or self._fits_family(family - 1, person)
                 if person in families and alone:
-                    yield _Full(at - 1, at, person, max(how, families[person]))
+                    yield _Full(family, at, person, max(how, families[person]))
 
     def _fits_family(self, at: int, person: str) -> bool:
         return person in self._meant[at].families or not self._meant[at].calls
@@ -343,17 +350,31 @@ class Phrases:
         return small and (if_one_case or not self._one_case)
 
     def _initials(self) -> Iterator[Hit]:
-        """`J. T.`, `L.J.R.`, `LJR`: initials that are nobody's surely."""
+        """`J. T.`, `L.J.R.`, `LJR`, `R., L. J.`: initials that are nobody's surely."""
+        before: tuple[int, int] | None = None
         for phrase in self._phrases():
             for at in phrase:
                 word = self._words[at]
-                letters = "".join(map(letter_key, word.folded)) if 2 < len(word.folded) < LONGEST_NAME else ""
-                if letters in self._index.initials and word.spelled.isupper():
+                letters = "".join(map(letter_key, plain(word.folded))) if 2 < len(word.folded) < LONGEST_NAME else ""
+                if letters in self._index.initials and word.spelled.isupper() and not self._is_shouted(at):
                     yield self._hit(at, at, self._index.initials[letters], Doubt.INITIALS)
             for first, last in self._letters(phrase):
-                letters = "".join(letter_key(self._words[at].folded[0]) for at in range(first, last + 1))
-                if len(letters) > 1 and letters in self._index.initials:
-                    yield self._hit(first, last, self._index.initials[letters], Doubt.INITIALS)
+                if people := self._index.initials.get(self._letters_of(first, last)):
+                    yield self._hit(first, last, people, Doubt.INITIALS)
+                elif before and before[1] == first - 1 and _POINT_AND_COMMA.fullmatch(self._words[first].before):
+                    turned = self._letters_of(first, last) + self._letters_of(*before)
+                    if people := self._index.initials.get(turned):
+                        yield self._hit(before[0], last, people, Doubt.INITIALS)
+                before = first, last
+
+    def _letters_of(self, first: int, last: int) -> str:
+        """The letters of a run of single ones, by which initials are known: `mod` of `M. O'D.`"""
+        words = (plain(word.folded) for word in self._words[first : last + 1])
+        return "".join(letter_key(letter) for word in words for letter in word)
+
+    def _is_shouted(self, at: int) -> bool:
+        """Whether a word is written in capitals because all others are, and is one that we know."""
+        return self._one_case and len(self._words) > 1 and is_english(self._words[at].folded)
 
     def _letters(self, phrase: range) -> Iterator[tuple[int, int]]:
         """Runs of single capitals that no other word of a name stands beside."""

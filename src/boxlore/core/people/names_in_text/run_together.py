@@ -7,7 +7,8 @@ of it is made of parts of that person's names alone, each once, in any order. Su
                         where it begins and ends with a word
     as a full name      with a family name and two initials, or one before a long name or in what is plainly an address
                         or a tag; from the beginning to the end of words
-    as a question       with one initial elsewhere, and a name of five letters and more at the edge of a tag
+    as a question       with one initial elsewhere, and a name of five letters and more at the edge of a tag, or
+                        among English words alone: `lettertomaeve`
 
 Words of other scripts are held against each other by their Latin keys (`inflections.key_of`), the whole run at once.
 """
@@ -21,6 +22,7 @@ from typing import Protocol, TypeVar
 from boxlore.core.people.names.short_forms_table import EVERYDAY
 from boxlore.core.people.names.words_table import PARTICLES
 from boxlore.core.people.names_in_text.inflections import key_of
+from boxlore.core.people.names_in_text.ordinary_words import english_words, is_english
 from boxlore.core.people.names_in_text.text_normalising import CYRILLIC, GREEK, LATIN, UNBROKEN, Word, plain, script_of
 
 SHORTEST_INSIDE = 7
@@ -29,6 +31,7 @@ SHORTEST_RUN = 4
 _GLUE = re.compile(r"[_\-–‐‑.+·%'’]{0,2}")
 """What stands between the words of a run (`run_together`)."""
 SHORTEST_PART, SHORTEST_FAMILY, SURE_FAMILY, SHORTEST_IN_TAG = 2, 3, 6, 5
+LONGEST_WORD = 7
 LONGEST = 200
 """Letters of a run beyond which it is no name: a digest, a picture as text."""
 MOST_KNOWN = 1 << 16
@@ -67,6 +70,8 @@ class Letters:
     text: str
     edges: frozenset[int]
     is_tag: bool
+    is_small: bool = False
+    """Whether the run begins with a small letter."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -227,6 +232,8 @@ def _is_sure(span: _Span, letters: Letters) -> bool | None:
     if family and span.count(INITIAL):
         return _initials_are_sure(span, family, is_tag=letters.is_tag) if is_apart else None
     calls = span.count(CALL)
+    if not initials and _is_among_words(span, letters):
+        return False
     if calls > 1 and not initials and is_apart and size >= SHORTEST_INSIDE:
         return True
     if not letters.is_tag or not calls or (is_apart and not initials):
@@ -235,6 +242,30 @@ def _is_sure(span: _Span, letters: Letters) -> bool | None:
         return False if is_apart else None
     at_an_edge = span.start in letters.edges or span.end in letters.edges
     return False if at_an_edge and not initials and size >= SHORTEST_IN_TAG else None
+
+
+def _is_among_words(span: _Span, letters: Letters) -> bool:
+    """Whether all of a run but a long name in it is English words, and an `s` behind the name.
+
+    What begins with the name and is written large may be a place, `Georgetown`.
+    """
+    before, after = letters.text[: span.start], letters.text[span.end :]
+    is_long = all(
+        kind in (CALL, FAMILY) and len(name) >= SHORTEST_IN_TAG and name not in EVERYDAY | english_words()
+        for name, kind in span.parts
+    )
+    if not is_long or not (before or (after and letters.is_small)):
+        return False
+    return _is_words(before) and (_is_words(after) or _is_words(after.removeprefix("s")))
+
+
+def _is_words(letters: str) -> bool:
+    """Whether letters can be read as English words, one behind the other, or are none."""
+    ends = {0}
+    for end in range(1, len(letters) + 1):
+        if any(start in ends and is_english(letters[start:end]) for start in range(max(0, end - LONGEST_WORD), end)):
+            ends.add(end)
+    return len(letters) in ends
 
 
 def _initials_are_sure(span: _Span, family: int, *, is_tag: bool) -> bool | None:
@@ -282,5 +313,5 @@ def _runs_of(runs: NameRuns, words: Sequence[Word], start: int, stop: int) -> It
         return
     is_tag = stop - start > 1 or words[start].before[-1:] in ("#", "@", "/", "=")
     is_tag = is_tag or (stop < len(words) and words[stop].before[:1] == "@")
-    for piece in runs.pieces(Letters("".join(parts), frozenset(edges), is_tag)):
+    for piece in runs.pieces(Letters("".join(parts), frozenset(edges), is_tag, words[start].spelled[0].islower())):
         yield Run(places[piece.start], places[piece.end - 1], piece.person, piece.is_sure)

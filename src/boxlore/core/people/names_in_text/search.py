@@ -32,7 +32,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
-from boxlore.core.people.names.han_characters import parted, plainest, read_as
+from boxlore.core.people.names.han_characters import plainest, read_as
 from boxlore.core.people.names_in_text.hits import Doubt, Hit
 from boxlore.core.people.names_in_text.letters_otherwise import figures_in, references_in, turned_in
 from boxlore.core.people.names_in_text.name_index import NameIndex
@@ -77,12 +77,13 @@ def _found_in(index: NameIndex, text: Text) -> Iterator[Hit]:
 
 
 def _parted(index: NameIndex, text: Text) -> Iterator[Hit]:
-    """Names of six letters and more that a blank or a hyphen parts: `Pen hallow`, and at a syllable `Meng Yao`."""
+    """Names of six letters and more that a blank or a hyphen parts: `Pen hallow`; given names also `Sól Run`."""
     for first, second in pairwise(text.words):
-        is_inside = second.before in (" ", "-") and (
-            second.spelled.islower() or parted(f"{first.folded}{second.folded}") == (first.folded, second.folded)
-        )
-        if is_inside and (people := index.borne_by(f"{first.folded}{second.folded}") & index.hidden):
+        is_small = second.spelled[0].islower()
+        is_inside = second.before in (" ", "-")
+        if is_inside and (
+            people := index.borne_by(first.folded, second.folded, calls_only=not is_small) & index.hidden
+        ):
             yield Hit(first.start, second.end, frozenset(people), Doubt.RUN_TOGETHER)
 
 
