@@ -106,7 +106,7 @@ class Gazetteer:
         return self._read(text, year, used)
 
     def _read_anew(self, text: str, year: int | None, used: frozenset[int]) -> PlaceReading:
-        told_words = take_apart(text)
+        told_words = self._taken_apart(text)
         if not told_words.parts:
             return PlaceReading(text, "kept")
         family = self._family(used)
@@ -115,11 +115,20 @@ class Gazetteer:
             text=text, contexts=contexts, year=year, near_km=told_words.near_km, before=_before(told_words, parts),
             unsure=told_words.unsure or any(part.doubtful for part in contexts),
         )  # fmt: skip
-        if parts:
+        if parts or told.near_km:
             reading = self._among(told_words, parts, told, family) or self._town(told)
             if reading is not None:
                 return reading
         return area_answer(self._db, told) if contexts else PlaceReading(text, "kept")
+
+    def _taken_apart(self, text: str) -> Parts:
+        """The words taken apart; nearness in the place's own name stays there (`Bernau bei Berlin`)."""
+        told_words = take_apart(text)
+        if told_words.near_km:
+            undivided = take_apart(text, is_near=False)
+            if undivided.parts and exact(self._db, undivided.parts[0]):
+                return undivided
+        return told_words
 
     def _among(self, told_words: Parts, parts: Sequence[str], told: Told, family: Family) -> PlaceReading | None:
         """The place that the parts left name: exactly if any of them does, else at a guess; None if none does."""
@@ -130,18 +139,31 @@ class Gazetteer:
             for at in names:
                 similar = guessed(self._db, names[at], told.contexts, told.year, family)
                 if similar:
-                    told = replace(told, before=_before(told_words, parts[:at]))
+                    told = _beside(told, told_words, parts[:at])
                     return place_answer(self._db, similar, told, names[at])
             return None
         at = max(exactly)
         # what stands to the right of the place is a larger part that we do not know: it may lie elsewhere
         unknown_larger = any(right > at for right in names)
         unsure = told.unsure or unknown_larger or is_district(parts[at])
-        told = replace(told, unsure=unsure, before=_before(told_words, parts[:at]))
+        smaller = replace(told, unsure=unsure)
+        told = _beside(smaller, told_words, parts[:at])
+        if told.near_km and (itself := self._itself(told_words.sublocation, exactly[at], smaller, family)) is not None:
+            return itself
         if at - 1 in exactly:
-            before = replace(told, before=_before(told_words, parts[: at - 1]))
+            before = _beside(smaller, told_words, parts[: at - 1])
             return self._of_two(exactly[at - 1], exactly[at], (before, told), (names[at - 1], names[at]))
         return place_answer(self._db, exactly[at], told, names[at])
+
+    def _itself(self, before: str, anchors: list[Ranked], told: Told, family: Family) -> PlaceReading | None:
+        """The place that stands before “near” where the gazetteer has it there (`Portobello, near Dunedin`)."""
+        *around, name = (part.strip() for part in before.split(","))
+        if not name or is_generic(name):
+            return None
+        places = named(self._db, [name], told.contexts, told.year, family)
+        there = [place for place in places if any(0 < kilometres(place, anchor) <= NEAR_KM for anchor in anchors)]
+        told = replace(told, before=", ".join(around), near_km=0.0)
+        return place_answer(self._db, there, told, [name]) if there else None
 
     def _of_two(
         self,
@@ -172,8 +194,8 @@ class Gazetteer:
         return replace(first, kind="choices", choices=choices)
 
     def _town(self, told: Told) -> PlaceReading | None:
-        """The town that the smallest larger part also names (`Tallinn` in `Kadriorg, Tallinn`)."""
-        if not told.contexts or not may_name_town(told.contexts[-1]):
+        """The town that the smallest larger part also names (`Tallinn` in `Kadriorg, Tallinn`, `near Tartu`)."""
+        if not told.contexts or not (told.near_km or may_name_town(told.contexts[-1])):
             return None
         smallest, around = told.contexts[-1], told.contexts[:-1]
         inside = told.contexts if smallest.box else around
@@ -204,9 +226,15 @@ class Gazetteer:
         return min(near)[1] if near else ""
 
 
+def _beside(told: Told, told_words: Parts, parts: Sequence[str]) -> Told:
+    """What was told, with `parts` before the place. Near one of those is in the place: `near the pier, Reval`."""
+    return replace(told, before=_before(told_words, parts), near_km=0.0 if parts else told.near_km)
+
+
 def _before(told_words: Parts, parts: Sequence[str]) -> str:
     """What was told before the place, such as a house or a street."""
-    return ", ".join(part for part in (told_words.sublocation, *parts) if part)
+    near_it = [f"{told_words.near_words} {parts[0]}".strip(), *parts[1:]] if parts else []
+    return ", ".join(part for part in (told_words.sublocation, *near_it) if part)
 
 
 def _names(told_words: Parts, parts: Sequence[str], at: int) -> list[str]:

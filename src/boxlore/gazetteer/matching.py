@@ -300,6 +300,7 @@ def place_of(db: sqlite3.Connection, candidate: Ranked, year: int | None, subloc
         lat=lat,
         lon=lon,
         radius_km=radius,
+        near=near_km > 0,
         geonames=candidate.id,
     )
 

@@ -1,6 +1,7 @@
 """The reading of a place: its JSON form both ways, what is no such form, and how a place is written."""
 
 import json
+from dataclasses import replace
 from typing import Any
 
 import pytest
@@ -11,7 +12,7 @@ from boxlore.core.places.reading import Place, PlaceReading, coordinates, dcmi_b
 
 KEYS = [
     "name", "city", "sublocation", "admin1", "admin1_code", "admin2", "country", "country_code", "called_then",
-    "country_then", "lat", "lon", "radius_km", "geonames", "box", "full",
+    "country_then", "lat", "lon", "radius_km", "near", "geonames", "box", "full",
 ]  # fmt: skip
 """The members of a choice and their order, as the command's JSON is published (our own form)."""
 
@@ -24,8 +25,11 @@ TALLINN = Place(
 ESTONIA = Place(name="Estonia", country="Estonia", country_code="EE", box=(57.5, 21.8, 59.7, 28.2))
 ASKS = Finding(rule="place.then", severity=Severity.ASK, message="Which of the two?", source="ours")
 
+NEAR_TALLINN = replace(TALLINN, near=True, radius_km=15)
+
 READINGS = [
     PlaceReading("Reval", "match", (TALLINN,)),
+    PlaceReading("near Reval", "match", (NEAR_TALLINN,)),
     PlaceReading("Reval or Estonia", "choices", (TALLINN, ESTONIA), (ASKS,)),
     PlaceReading("Nõmme", "kept"),
 ]
@@ -40,7 +44,7 @@ def test_both_ways(reading: PlaceReading) -> None:
 
 
 def test_the_best_is_the_first() -> None:
-    assert [reading.best for reading in READINGS] == [TALLINN, TALLINN, None]
+    assert [reading.best for reading in READINGS] == [TALLINN, NEAR_TALLINN, TALLINN, None]
 
 
 def test_what_an_older_reading_leaves_out_is_not_known() -> None:
@@ -55,6 +59,7 @@ REFUSALS: list[dict[str, Any]] = [
     {"choices": [NAMED | {"city": 1}]}, {"choices": [NAMED | {"lat": "59"}]}, {"choices": [NAMED | {"lon": True}]},
     {"choices": [NAMED | {"lat": float("nan")}]}, {"choices": [NAMED | {"geonames": 1.5}]},
     {"choices": [NAMED | {"geonames": "1"}]}, {"choices": [NAMED | {"geonames": True}]},
+    {"choices": [NAMED | {"near": 1}]}, {"choices": [NAMED | {"near": "yes"}]},
     {"choices": [NAMED | {"box": [1, 2, 3, None]}]}, {"choices": [NAMED | {"radius_km": float("inf")}]},
     {"choices": [NAMED | {"box": "1 2 3 4"}]}, {"choices": [NAMED | {"box": [1, 2, 3, "4"]}]},
     {"choices": [], "text": 1}, {"choices": [], "kind": "sure"}, {"choices": [], "findings": {"rule": "x"}},
@@ -72,6 +77,7 @@ def test_another_shape_is_refused(data: dict[str, Any]) -> None:
 def test_how_a_place_is_written() -> None:
     farm = Place(name="Mäe", sublocation="Mäe", city="Tallinn", admin1="Harju", country="Estonia")
     assert (full_name(farm), farm.town) == ("Mäe, Tallinn, Harju, Estonia", "Tallinn, Harju, Estonia")
+    assert full_name(NEAR_TALLINN) == "near Tallinn, Harju, Estonia"
     assert (full_name(ESTONIA), ESTONIA.town) == ("Estonia", "Estonia")
 
 

@@ -17,9 +17,9 @@ TOLD = [
     ("Reval / Tallinn", Parts(("Reval",), ("Tallinn",))),
     ("Reval / Tallinn, Estonia", Parts(("Reval", "Estonia"), ("Tallinn",))),
     ("Nõmme (Reval)", Parts(("Nõmme", "Reval"))),
-    ("the farm near Reval", Parts(("Reval",), sublocation="the farm", near_km=15)),
-    ("10 km south of Reval", Parts(("Reval",), near_km=10)),
-    ("10 versts from Reval", Parts(("Reval",), near_km=10.67)),
+    ("the farm near Reval", Parts(("Reval",), sublocation="the farm", near_km=15, near_words="near")),
+    ("10 km south of Reval", Parts(("Reval",), near_km=10, near_words="10 km south of")),
+    ("10 versts from Reval", Parts(("Reval",), near_km=10.67, near_words="10 versts from")),
     ("Re\u0000val", Parts(("Re val",))),
     ("", Parts(())),
     ("x" * 401, Parts(())),
@@ -29,6 +29,10 @@ TOLD = [
 @every_row(("text", "parts"), TOLD)
 def test_taken_apart(text: str, parts: Parts) -> None:
     assert take_apart(text) == parts
+
+
+def test_nearness_in_a_name() -> None:
+    assert take_apart("Bernau bei Berlin", is_near=False) == Parts(("Bernau bei Berlin",))
 
 
 FOLDED = [("Saint-Étienne", "st etienne"), ("St. Petersburg", "st petersburg"), ("Mount Cook", "mt cook"),

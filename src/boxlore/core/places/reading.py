@@ -41,6 +41,8 @@ class Place:
     lat: float | None = None
     lon: float | None = None
     radius_km: float | None = None
+    near: bool = False
+    """Whether the place meant is only near this one."""
     geonames: int | None = None
     box: tuple[float, ...] = ()
 
@@ -75,6 +77,7 @@ class Place:
             "lat": self.lat,
             "lon": self.lon,
             "radius_km": self.radius_km,
+            "near": self.near or None,
             "geonames": self.geonames,
             "box": list(self.box) or None,
             "full": full_name(self),
@@ -93,8 +96,10 @@ class Place:
             raise ValueError("The coordinates, the radius or the edges of a place of a reading are not numbers.")
         if geonames is not None and type(geonames) is not int:
             raise ValueError("The GeoNames id of a place of a reading is not a whole number.")
+        if data.get("near") is not None and type(data["near"]) is not bool:
+            raise ValueError("Whether a place of a reading is only near is not true or false.")
         parts: dict[str, Any] = dict(zip(_PARTS, (*texts, *numbers), strict=True))
-        return cls(**parts, geonames=geonames, box=tuple(box))
+        return cls(**parts, near=bool(data.get("near")), geonames=geonames, box=tuple(box))
 
 
 _TEXTS = ("name", "city", "sublocation", "admin1", "admin1_code", "admin2", "country", "country_code", "called_then",
@@ -159,8 +164,9 @@ def _finding(data: object) -> Finding:
 
 
 def full_name(place: Place) -> str:
-    """The place from small to large, as it is called today."""
-    return _listed(place.sublocation, place.city or place.name, place.admin1, place.country)
+    """The place from small to large, as it is called today; `near` stands before the town that it is only near."""
+    town = place.city or place.name
+    return _listed(place.sublocation, f"near {town}" if place.near else town, place.admin1, place.country)
 
 
 def _listed(*parts: str) -> str:

@@ -4,53 +4,52 @@ import re
 import unicodedata
 from dataclasses import dataclass
 
+from boxlore.core.places.nearness import near_of
 from boxlore.core.statements import fold
 
 
 @dataclass(frozen=True, slots=True)
 class Parts:
-    """Told words taken apart: parts from small to large; other names of the smallest; how far from it."""
+    """Told words taken apart: parts from small to large; other names of the smallest; how far from it.
+
+    `near_words` are the words of nearness themselves, such as `about 3 miles from`.
+    """
 
     parts: tuple[str, ...]
     names: tuple[str, ...] = ()
     sublocation: str = ""
     unsure: bool = False
     near_km: float = 0
+    near_words: str = ""
 
 
 _DATE_TAIL = re.compile(r"[,;]?\s+(?:c\.?|ca\.?|circa|about|in)?\s*1[5-9]\d\d(?:s|\?|[-/]\d{2,4})?\s*$", re.IGNORECASE)
 _UNSURE = re.compile(r"^(?:prob(?:ably|\.)?|poss(?:ibly|\.)?|perhaps|maybe|i think)\s+", re.IGNORECASE)
-_NEAR = re.compile(
-    r"^(?P<before>.*?)[,\s]*\b(?:(?P<far>\d+(?:\.\d+)?)\s*(?P<unit>miles?|mi|km|kilometres?|kilometers?|versts?)\s+"
-    r"(?:north|south|east|west|n|s|e|w|north-?east|north-?west|south-?east|south-?west)?\s*(?:of|from)|"
-    r"near|nr\.?|just outside(?: of)?|outside(?: of)?|close to|not far from|bei|près de|koło)\s+(?P<anchor>.+)$",
-    re.IGNORECASE,
-)
 _NOW = re.compile(
     r"^(?P<one>[^,(]+?)\s*(?:\(\s*(?:now|today|formerly|later|nyní|heute|jetzt|nüüd)\s+(?P<two>[^)]+)\)|,\s*now\s+(?P<three>[^,]+))(?P<rest>.*)$",
     re.IGNORECASE,
 )
 _BRACKET = re.compile(r"^(?P<one>[^(]+?)\s*\((?P<two>[^)]+)\)(?P<rest>.*)$")
-_KM = {"mi": 1.609, "mile": 1.609, "miles": 1.609, "verst": 1.067, "versts": 1.067}
 MOST_LETTERS = 400
 
 
-def take_apart(text: str) -> Parts:
-    """The parts of told words: qualifiers off, “near”, several names of one place, commas from small to large."""
+def take_apart(text: str, *, is_near: bool = True) -> Parts:
+    """The parts of told words: qualifiers off, “near”, several names of one place, commas from small to large.
+
+    Without `is_near` words of nearness are part of a name (`Bernau bei Berlin`).
+    """
     words = " ".join("".join(" " if unicodedata.category(letter)[0] == "C" else letter for letter in text).split())
     if not words or len(words) > MOST_LETTERS:
         return Parts(())
     words = _DATE_TAIL.sub("", words)
     unsure = "?" in words or bool(_UNSURE.match(words)) or (words.startswith("[") and words.endswith("]"))
     words = _UNSURE.sub("", words.strip("[]")).replace("?", "").strip()
-    near_km, sublocation = 0.0, ""
-    if (near := _NEAR.match(words)) is not None:
-        far, unit = near["far"], (near["unit"] or "").lower()
-        near_km = float(far) * _KM.get(unit, 1.0) if far else 15.0
-        sublocation, words = near["before"].strip(" ,"), near["anchor"]
+    near_km, sublocation, near_words = 0.0, "", ""
+    if is_near and (near := near_of(words)) is not None:
+        near_km, sublocation, near_words, words = near.km, near.before, near.words, near.anchor
     words, names = _names(words)
     parts = tuple(part.strip() for part in words.split(",") if part.strip(" ."))
-    return Parts(parts, names, sublocation, unsure, near_km)
+    return Parts(parts, names, sublocation, unsure, near_km, near_words)
 
 
 def _names(words: str) -> tuple[str, tuple[str, ...]]:

@@ -55,18 +55,17 @@ def choose(sitting: Sitting, record: Record, question: OpenPlace, number: int, *
     """
     place = numbered(question.reading.choices, number)
     if near:
-        place = _somewhere_near(place, question.view.words)
+        place = _somewhere_near(place)
     act = sitting.collection.act(f"place: {full_name(place)[:40]}")
     _keep(sitting, record, question, place, act)
     return place
 
 
-def _somewhere_near(place: Place, words: str) -> Place:
+def _somewhere_near(place: Place) -> Place:
     if place.lat is None or place.lon is None:
         raise WrongUse(f"{full_name(place)} is an area: a place in it is not near it.", "Choose the area itself.")
     radius = max(place.radius_km or 0.0, NEAR_RADIUS_KM)
-    nearer_words = place.sublocation or words
-    return replace(place, sublocation=nearer_words, lat=round(place.lat, 1), lon=round(place.lon, 1), radius_km=radius)
+    return replace(place, near=True, lat=round(place.lat, 1), lon=round(place.lon, 1), radius_km=radius)
 
 
 def make_own(sitting: Sitting, record: Record, question: OpenPlace) -> Place:
