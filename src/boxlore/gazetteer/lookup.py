@@ -20,7 +20,17 @@ from boxlore.core.places.reading import PlaceReading, distance_km
 from boxlore.core.places.taking_apart import Parts, fold_place, is_district, take_apart, without_district
 from boxlore.gazetteer.answering import MOST_CHOICES, Told, area_answer, place_answer
 from boxlore.gazetteer.index import DATA, ELSEWHERE, BuildProgress, cache_folder, index_path, make_index
-from boxlore.gazetteer.matching import Family, Ranked, exact, family_of, guessed, is_generic, kilometres, named
+from boxlore.gazetteer.matching import (
+    Family,
+    Ranked,
+    exact,
+    family_of,
+    guessed,
+    is_description,
+    is_generic,
+    kilometres,
+    named,
+)
 from boxlore.gazetteer.town_or_region import SMALL, may_name_town, take_larger_parts
 
 NEAR_KM = 60
@@ -134,9 +144,11 @@ class Gazetteer:
         """The place that the parts left name: exactly if any of them does, else at a guess; None if none does."""
         names = {at: _names(told_words, parts, at) for at in reversed(range(len(parts))) if not is_generic(parts[at])}
         ranked = {at: named(self._db, names[at], told.contexts, told.year, family) for at in names}
+        for at in filter(lambda at: is_description(parts[at]), names):
+            ranked[at] = [place for place in ranked[at] if fold_place(place.name) == fold_place(parts[at])]
         exactly = {at: places for at, places in ranked.items() if places}
         if not exactly:
-            for at in names:
+            for at in (at for at in names if not is_description(parts[at])):
                 similar = guessed(self._db, names[at], told.contexts, told.year, family)
                 if similar:
                     told = _beside(told, told_words, parts[:at])

@@ -315,3 +315,11 @@ def is_generic(name: str) -> bool:
     """Whether every word is a generic one, such as `lake` or `the farm`."""
     words = re.findall(r"\w+", fold_place(name))
     return not words or all(word in GENERIC for word in words)
+
+
+_DESCRIPTION = re.compile(r"^(?:the|our|my|his|her|their|a|an)\s+[a-z]")
+
+
+def is_description(name: str) -> bool:
+    """Whether the words only describe a place, as small letters behind an article do (`the wharf`, `our shop`)."""
+    return bool(_DESCRIPTION.match(name))

@@ -12,7 +12,7 @@ from dataclasses import replace
 
 from boxlore.core.places.taking_apart import fold_place
 from boxlore.gazetteer.larger_parts import LONGEST_SHORT, LargerPart, meanings_of
-from boxlore.gazetteer.matching import Family, exact
+from boxlore.gazetteer.matching import Family, exact, is_description, is_generic
 
 _JOINING = re.compile(r"\s+(?:i\.?|in|im|in der|dans|em|v)$", re.IGNORECASE)
 """A word between a town and its region: `Allenstein i. Ostpr.`"""
@@ -95,7 +95,8 @@ def _last_words(
     if exact(db, words):
         return [words], []
     for count in range(min(3, len(tokens) - 1), 0, -1):
-        meanings = meanings_of(db, " ".join(tokens[-count:]), year)
+        last = " ".join(tokens[-count:])
+        meanings = [] if is_generic(last) or is_description(last) else meanings_of(db, last, year)
         if meanings:
             before = _JOINING.sub("", " ".join(tokens[:-count]))
             return [before], [_likeliest(db, meanings, [before], [], family)]
