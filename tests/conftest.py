@@ -3,6 +3,7 @@
 import functools
 import gc
 import os
+import sys
 import tempfile
 from collections.abc import Callable, Iterator
 from datetime import date
@@ -48,6 +49,39 @@ def demo(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Path]:
     for _ in run(folder, lambda words: None, on_day=ON):
         pass
     yield folder
+
+
+Swaps = dict[str, list[bytes]]
+_swaps: Swaps = {}
+"""Path of a file -> the bytes that each opening of it finds in turn, the last of them from then on."""
+
+
+def _swap(event: str, arguments: tuple[object, ...]) -> None:
+    """As somebody who puts another file in its place just before it is opened (audit event `open`, PEP 578)."""
+    if event != "open" or not _swaps or not isinstance(arguments[0], str | os.PathLike):
+        return
+    path = os.path.realpath(arguments[0])
+    if versions := _swaps.get(path):
+        data = versions.pop(0)
+        if versions:
+            later = _swaps.pop(path)  # the opening that follows is our own
+            with open(f"{path}.swap", "wb") as file:
+                file.write(data)
+            os.replace(f"{path}.swap", path)
+            _swaps[path] = later
+        else:
+            del _swaps[path]
+            Path(path).write_bytes(data)  # in the same file
+
+
+@pytest.fixture
+def swaps() -> Iterator[Swaps]:
+    """Files to be swapped whenever they are opened: see `_swaps`. The hook stays, as no hook can be taken away."""
+    if not hasattr(_swap, "is_there"):
+        sys.addaudithook(_swap)
+        _swap.is_there = True  # type: ignore[attr-defined]
+    yield _swaps
+    _swaps.clear()
 
 
 @pytest.fixture

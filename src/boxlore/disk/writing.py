@@ -8,6 +8,7 @@ import errno
 import os
 from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
+from io import BytesIO
 from pathlib import Path
 from typing import BinaryIO
 
@@ -102,6 +103,9 @@ def write_pieces(pieces: Iterable[Piece], source: BinaryIO, out: BinaryIO) -> No
 
 
 def _copy_run(source: BinaryIO, offset: int, length: int, out: BinaryIO) -> None:
+    if isinstance(source, BytesIO):
+        out.write(source.getbuffer()[offset : offset + length])
+        return
     out.flush()
     send = getattr(os, "sendfile", None)
     while length and send is not None:

@@ -126,13 +126,19 @@ def _put(target: Path, source: Path | bytes | Staged, progress: Callable[[int], 
     return source.size, source.digests
 
 
-def stage(source: BinaryIO, target: Path, progress: Callable[[int], None] = lambda count: None) -> Staged:
-    """Copy what is left of an open file into a new file, flushed, and hash it in the same reading. Raises OSError."""
-    digests = [hashlib.new(name) for name in ALGORITHMS]
+def stage(
+    source: BinaryIO, target: Path, progress: Callable[[int], None] = lambda count: None, *, to_pack: bool = True
+) -> Staged:
+    """Copy what is left of an open file into a new file, flushed, and hash it in the same reading. Raises OSError.
+
+    One that is not `to_pack`, only to be worked on, is not flushed and has its SHA-256 alone.
+    """
+    digests = [hashlib.new(name) for name in (ALGORITHMS if to_pack else ("sha256",))]
     with open(target, "xb") as out:
         size = _copy(source, out, digests, progress)
         out.flush()
-        os.fsync(out.fileno())
+        if to_pack:
+            os.fsync(out.fileno())
     return Staged(target, size, {digest.name: digest.hexdigest() for digest in digests})
 
 

@@ -156,6 +156,36 @@ def test_a_scan_that_was_changed_is_no_scan_to_vouch_for(home: Path, tmp_path: P
     rebuild(tmp_path / "back", tmp_path / "t")  # the package speaks of no file that it lacks
 
 
+@pytest.mark.parametrize("update", [False, True])
+@pytest.mark.parametrize("opening", range(4))
+@pytest.mark.parametrize("number", ["TRA-0001", "TRA-0002"])  # the first holds more than its picture
+def test_a_scan_that_is_swapped_while_it_is_packed_stays_out(
+    home: Path, tmp_path: Path, number: str, opening: int, update: bool, swaps: dict[str, list[bytes]]
+) -> None:
+    """What is in a package is what was checked; the pictures are read by Pillow, the bags by bagit."""
+    earlier = handed_over(home, tmp_path / "earlier").parts[0].path.parent if update else None
+    scan, another = (next((home / "scans").glob(f"{name}*")) for name in (number, "TRA-0004"))
+    with Image.open(scan) as picture:
+        pixels = picture.convert("RGB").tobytes()
+    with open_collection(home, on_day=ON) as collection:
+        act = collection.act("told since")
+        act.state(Subject(Kind.ITEM, collection.store.item_by_number(number) or ""), "title", "The wharf")
+        act.done()
+        swaps[str(scan.resolve())] = [*[scan.read_bytes()] * opening, another.read_bytes(), scan.read_bytes()]
+        made = transfer(collection, tmp_path / "t", order=TransferOrder(archive=RECORDS, earlier=earlier))
+    said = [finding.message for finding in made.findings if finding.rule == "scan.changed"]
+    assert all(scan.name in words for words in said)
+    packed = list((tmp_path / "t").rglob(scan.name))
+    for path in packed:
+        with Image.open(path) as picture:
+            assert picture.convert("RGB").tobytes() == pixels
+    assert len(packed) + len(said) == 2
+    assert all(bagit.Bag(str(tmp_path / "t" / part)).is_valid() for part in ("open", "closed"))
+    for part in ("open", "closed"):
+        records = (tmp_path / "t" / part / "data/metadata/records.nt").read_text("utf-8")
+        assert (scan.name in records) is any(path.is_relative_to(tmp_path / "t" / part) for path in packed)
+
+
 def swap(one: Path, two: Path) -> None:
     first = one.read_bytes()
     one.write_bytes(two.read_bytes())

@@ -1,5 +1,6 @@
 """No output shows a scan that is not, to the byte, as it was taken in; each says so by name (our own rule)."""
 
+import os
 from collections.abc import Callable, Iterable
 from datetime import date
 from pathlib import Path
@@ -68,6 +69,27 @@ def test_a_scan_that_is_as_it_was_is_not(home: Path, tmp_path: Path, output: str
     (tmp_path / "out").mkdir()
     with open_collection(home, on_day=ON) as collection:
         assert not any("intake" in words for words in OUTPUTS[output](collection, tmp_path / "out"))
+
+
+@pytest.mark.parametrize("output", ["pages", "offer", "copies", "smaller copies"])
+@pytest.mark.parametrize("opening", [0, 1, 2, 3])
+def test_a_scan_that_is_swapped_at_any_opening_is_shown_nowhere(
+    home: Path, tmp_path: Path, output: str, opening: int, swaps: dict[str, list[bytes]]
+) -> None:
+    """Somebody puts another picture of the same length there and takes it away again: what goes out is what was
+    checked, or it is said."""
+    scan = next((home / "scans").glob("TRA-0001*"))
+    right, wrong = scan.read_bytes(), next((home / "scans").glob("TRA-0002*")).read_bytes()
+    swaps[os.path.realpath(scan)] = [*[right] * opening, wrong, right]
+    (tmp_path / "out").mkdir()
+    with open_collection(home, on_day=ON) as collection:
+        if output == "smaller copies":
+            said = [copied.why for copied in copies(collection, tmp_path / "out" / "copies", longest=50)]
+        else:
+            said = OUTPUTS[output](collection, tmp_path / "out")
+    for path in (tmp_path / "out").rglob("TRA-0001*.jp*g"):
+        with Image.open(path) as picture:
+            assert picture.convert("RGB").getpixel((5, 5))[0] < 60, (path, said)  # type: ignore[index]
 
 
 def test_pages_and_offer_hold_no_picture_of_it(home: Path, tmp_path: Path) -> None:

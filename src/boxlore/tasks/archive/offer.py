@@ -99,11 +99,13 @@ def _make(collection: Collection, records: list[Record], out: Path, progress: Pr
 
 def _thumbnail(check: ScanCheck, record: Record, out: Path) -> str:
     scan = front_of(record)
-    if scan is None or record.closed_scans or check.is_changed(scan, record.number):
+    if scan is None or record.closed_scans:
         return ""
     try:
-        data = make_jpeg(check.folder / scan.path, THUMBNAIL, area=scan.area)
+        data = check.made(scan, record.number, lambda file: make_jpeg(file, THUMBNAIL, area=scan.area))
     except CouldNot:
+        return ""
+    if data is None:
         return ""
     write_whole(out / "pictures" / f"{record.number}.jpg", data)
     return f"pictures/{record.number}.jpg"

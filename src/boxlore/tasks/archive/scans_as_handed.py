@@ -8,13 +8,18 @@ The closed part has every scan as it is, but for those out of whose files words 
 picture alone, so that nobody reads the words in it, and a collection made of it does not take them back.
 
 A scan that is not as it was at its intake stays out of both parts, since it may show anything: whoever decides that it
-goes all the same hands it over as it is now, with its own digest in every record. Each scan is read once: it is copied
-into the package's own folder while it is hashed (`Staged`), and moved to its place. For an update it is hashed alone,
-since most scans stay.
+goes all the same hands it over as it is now, with its own digest in every record.
+
+What leaves is always what was checked, also if somebody changes or swaps a scan meanwhile: each scan is read once, and
+copied into the package's own folder while it is hashed (`Staged`); this copy is cleaned, or moved to its place. For an
+update most scans stay. So they are hashed alone at first, and those that go are read again by the same rules (`take`).
 """
 
+import hashlib
 import os
 from dataclasses import dataclass, field, replace
+from io import BufferedReader
+from itertools import count
 from pathlib import Path
 from typing import BinaryIO
 
@@ -66,6 +71,14 @@ class Changed:
         return f"not as at its intake, when its SHA-256 was {self.sha256_before}; handed over as it is now"
 
 
+@dataclass(frozen=True, slots=True)
+class _Later:
+    """A scan of an update that was hashed, and is copied when it is known that it goes."""
+
+    scan: ScanFile
+    size: int
+
+
 @dataclass(slots=True)
 class HandedScans:
     """The scans of one part. Each is looked at once; `folder` is the collection's, `work` takes copies of scans."""
@@ -76,13 +89,16 @@ class HandedScans:
     take_changed: bool = False
     """Whether a scan that is not as it was at its intake goes, as it is now."""
     staged: bool = True
-    """Whether scans are copied while they are hashed; else they are copied by whoever packs them."""
+    """Whether scans are copied while they are hashed; else those that go are copied by `take`."""
     progress: Progress = QUIET
     cleaned: dict[str, Cleaned] = field(default_factory=dict)
     changed: dict[str, Changed] = field(default_factory=dict)
     findings: list[Finding] = field(default_factory=list)
-    _files: dict[str, Path | Staged] = field(default_factory=dict)
+    _files: dict[str, Staged | _Later | None] = field(default_factory=dict)
+    """None for one that is not there."""
     _left_out: set[str] = field(default_factory=set)
+    _names: count[int] = field(default_factory=count)
+    """Numbers for the names of the copies."""
 
     def record(self, record: Record) -> Record:
         """The record with its scans as they are handed over. Scans that do not leave are not looked at."""
@@ -91,39 +107,53 @@ class HandedScans:
         handed = tuple(handed for scan in record.scans if (handed := self._scan(record, scan)) is not None)
         return record if handed == record.scans else replace(record, scans=handed)
 
-    def file(self, scan: ScanFile) -> Path | Staged:
-        """The file to be packed for a scan that leaves; it may not be there."""
-        return self._files[scan.id]
+    def file(self, scan: ScanFile) -> Staged | None:
+        """The file to be packed for a scan that leaves; None where it is not there."""
+        file = self._files[scan.id]
+        assert not isinstance(file, _Later), "an update takes what goes first"
+        return file
+
+    def take(self, record: Record) -> Record:
+        """The record of an update that goes, its scans copied. A scan that was changed meanwhile is looked at anew."""
+        if record.closed_scans:
+            return record
+        for scan in record.scans:
+            if isinstance(later := self._files.get(scan.id), _Later):
+                del self._files[scan.id]
+                self.changed.pop(scan.id, None)
+                self._look_at(record, later.scan, staged=True)
+        return self.record(record)
 
     def _scan(self, record: Record, scan: ScanFile) -> ScanFile | None:
         if scan.id not in self._left_out and scan.id not in self._files:
-            self._look_at(record, scan)
+            self._look_at(record, scan, staged=self.staged)
         if scan.id in self._left_out:
             return None
         handed = self.cleaned.get(scan.id) or self.changed.get(scan.id)
         return scan if handed is None else replace(scan, sha256=handed.scan.sha256, bytes=handed.scan.bytes)
 
-    def _look_at(self, record: Record, scan: ScanFile) -> None:
+    def _look_at(self, record: Record, scan: ScanFile, *, staged: bool) -> None:
         """Take a scan, cleaned if it needs it. One that is not there is said by whoever packs it."""
         path = self.folder / scan.path
         if not path.is_file():
-            self._files[scan.id] = path
+            self._files[scan.id] = None
             return
         is_struck = EMBEDDED_WORDS.read(scan.embedded).are_struck
         try:
-            digest = self._take(scan, path, bare=self.is_open or is_struck)
+            digest = self._take(scan, path, bare=self.is_open or is_struck, staged=staged)
         except _UnreadableScan as error:
             words = f"The scan {scan.path} of {record.number} cannot be read and is left out: {error.why}"
             self._leave_out(scan, make_finding("scan.unreadable", Severity.ERROR, words, FIXITY))
             return
-        except ByteFault as fault:
-            self._say_uncleaned(record, scan, fault, is_struck)
+        except _Uncleanable as error:
+            self._say_uncleaned(record, scan, error, is_struck)
             return
         if scan.sha256 and digest != scan.sha256 and not self.take_changed:
             words = "It is left out; --changed-scans hands it over as it is now."
             self._leave_out(scan, changed_finding(scan, record.number, words))
         elif scan.sha256 and digest != scan.sha256:
-            self.findings.append(changed_finding(scan, record.number, "It is handed over as it is now."))
+            if not isinstance(self._files[scan.id], _Later):
+                self.findings.append(changed_finding(scan, record.number, "It is handed over as it is now."))
             if scan.id not in self.cleaned:
                 size = self._size(scan)
                 self.changed[scan.id] = Changed(replace(scan, sha256=digest, bytes=size), scan.sha256)
@@ -134,14 +164,14 @@ class HandedScans:
     def _size(self, scan: ScanFile) -> int:
         """Bytes of the file to be packed."""
         file = self._files[scan.id]
-        return file.size if isinstance(file, Staged) else file.stat().st_size
+        return file.size if file is not None else 0
 
-    def _say_uncleaned(self, record: Record, scan: ScanFile, fault: ByteFault, is_struck: bool) -> None:
+    def _say_uncleaned(self, record: Record, scan: ScanFile, error: "_Uncleanable", is_struck: bool) -> None:
         """Leave out a scan that cannot be taken apart: since it was changed, or of a kind of which nothing is known."""
-        if scan.sha256 and _digest(self.folder / scan.path) != scan.sha256:
+        if scan.sha256 and error.sha256 != scan.sha256:
             self._leave_out(scan, changed_finding(scan, record.number, "It is left out."))
             return
-        words = f"The scan {scan.path} of {record.number} is left out of the {self._part} part: {fault}"
+        words = f"The scan {scan.path} of {record.number} is left out of the {self._part} part: {error.fault}"
         why = "Words were struck out of what it says" if is_struck else "It may hold more than its picture"
         self._left_out.add(scan.id)
         self._find(Severity.ERROR, f"{words} {why}, and it cannot be cleaned.", is_struck)
@@ -157,59 +187,94 @@ class HandedScans:
     def _part(self) -> str:
         return "open" if self.is_open else "closed"
 
-    def _take(self, scan: ScanFile, path: Path, *, bare: bool) -> str:
+    def _take(self, scan: ScanFile, path: Path, *, bare: bool, staged: bool) -> str:
         """Take the file that is to be packed. Returns the SHA-256 of the keeper's own.
 
-        Raises ByteFault where it cannot be taken apart, _UnreadableScan, CouldNot where the disk takes no more.
+        Raises _Uncleanable where it cannot be taken apart, _UnreadableScan, CouldNot where the disk takes no more.
         """
-        target = self.work / f"{len(self._files)}-{len(self._left_out)}{path.suffix}"
+        name = next(self._names)
+        target = self.work / f"{name}{path.suffix}"
         try:
             source = open_regular(path)
         except OSError as error:
             raise _UnreadableScan(str(could_not(error, path, reading=True))) from error
         try:
             with source:
-                if bare and (cleaned := self._clean(scan, source, target)) is not None:
-                    self.cleaned[scan.id] = cleaned
-                    return _digest(path)
+                if not staged and not (bare and _holds_more(source)):
+                    self._files[scan.id] = _Later(scan, source.seek(0, os.SEEK_END))
+                    return _digest(source, path)
                 source.seek(0)
-                if not self.staged:
-                    self._files[scan.id] = path
-                    return _digest(path)
-                staged = self._files[scan.id] = stage(source, target, self._copied)
-                return staged.digests["sha256"]
+                copied = stage(source, target, self._copied, to_pack=not bare)
         except OSError as error:
-            _digest(path)  # whose error is it: the scan's, or that of the disk to which it is copied?
+            _digest_at(path)  # whose error is it: the scan's, or that of the disk to which it is copied?
             raise could_not(error, target) from error
+        self._files[scan.id] = self._alone(scan, copied, self.work / f"{name}-alone{path.suffix}") if bare else copied
+        return copied.digests["sha256"]
 
     def _copied(self, count: int) -> None:
         """So many bytes more are copied. Raises CouldNot if the person asked to stop."""
         go_on(self.progress)
 
-    def _clean(self, scan: ScanFile, source: BinaryIO, target: Path) -> Cleaned | None:
-        """The scan with its picture alone; None where it is so. Raises ByteFault where it cannot be taken apart."""
-        rewritten = picture_files.bare_picture(source)
-        if picture_files.is_whole(rewritten, source):
-            return None
-        with open(target, "w+b") as out:
-            write_pieces(rewritten.pieces, source, out)
-            picture_files.prove_bare(source, out)
-            out.flush()
-            os.fsync(out.fileno())
-        file = self._files[scan.id] = hashed(target)
-        return Cleaned(replace(scan, sha256=file.digests["sha256"], bytes=file.size), scan.sha256)
+    def _alone(self, scan: ScanFile, copied: Staged, target: Path) -> Staged:
+        """The copy of a scan with its picture alone. Raises _Uncleanable, or CouldNot where the disk takes no more."""
+        try:
+            with open(copied.path, "r+b") as source:
+                rewritten = picture_files.bare_picture(source)
+                if picture_files.is_whole(rewritten, source):
+                    os.fsync(source.fileno())
+                    return hashed(copied.path)
+                with open(target, "w+b") as out:
+                    write_pieces(rewritten.pieces, source, out)
+                    picture_files.prove_bare(source, out)
+                    out.flush()
+                    os.fsync(out.fileno())
+            file = hashed(target)
+        except ByteFault as fault:
+            target.unlink(missing_ok=True)
+            copied.path.unlink()
+            raise _Uncleanable(fault, copied.digests["sha256"]) from fault
+        except OSError as error:
+            raise could_not(error, target) from error
+        copied.path.unlink()
+        self.cleaned[scan.id] = Cleaned(replace(scan, sha256=file.digests["sha256"], bytes=file.size), scan.sha256)
+        return file
 
     def _find(self, severity: Severity, message: str, is_struck: bool) -> None:
         source = STRUCK if is_struck else SOURCE
         self.findings.append(Finding(rule="scan.bare", severity=severity, message=message, source=source))
 
 
-def _digest(path: Path) -> str:
+def _holds_more(source: BinaryIO) -> bool:
+    """Whether a scan holds more than its picture, or cannot be taken apart."""
+    try:
+        return not picture_files.is_whole(picture_files.bare_picture(source), source)
+    except ByteFault:
+        return True
+
+
+def _digest(source: BufferedReader, path: Path) -> str:
+    """The SHA-256 of an open scan, from its beginning. Raises _UnreadableScan."""
+    try:
+        source.seek(0)
+        return hashlib.file_digest(source, "sha256").hexdigest()
+    except OSError as error:
+        raise _UnreadableScan(str(could_not(error, path, reading=True))) from error
+
+
+def _digest_at(path: Path) -> str:
     """The SHA-256 of a scan. Raises _UnreadableScan."""
     try:
         return sha256_of(path)
     except CouldNot as error:
         raise _UnreadableScan(str(error)) from error
+
+
+@dataclass(eq=False)
+class _Uncleanable(Exception):
+    """A scan that cannot be taken apart, why, and the SHA-256 of what was read."""
+
+    fault: ByteFault
+    sha256: str
 
 
 @dataclass(eq=False)

@@ -60,7 +60,7 @@ class Making:
     items: list[str] = field(default_factory=list)
     selection: Selection = EVERYTHING
     holding: Extent = field(default_factory=Extent)
-    scans: dict[str, Path | Staged] = field(default_factory=dict)
+    scans: dict[str, Staged] = field(default_factory=dict)
     findings: list[Finding] = field(default_factory=list)
     contents: list[tuple[str, str]] = field(default_factory=list)
     people: set[str] = field(default_factory=set)
@@ -141,11 +141,12 @@ def _count(making: Making) -> None:
         seen: set[str] = set()
         closed: set[str] = set()
         for record in making.records():
-            row = state_row(record, making.facts)
-            out.writelines(as_csv([row]))
             seen.add(record.id)
             closed |= {scan.id for scan in record.scans} if record.closed_scans else set()
-            what, fields = making.earlier.changed(row) if making.earlier else ("new", [])
+            row, what, fields = _standing(making, record)
+            if making.earlier and what != "same" and making.handed_scans:
+                row, what, fields = _standing(making, making.handed_scans.take(record))
+            out.writelines(as_csv([row]))
             if what == "same":
                 continue
             if making.earlier:
@@ -164,6 +165,12 @@ def _count(making: Making) -> None:
         _scans(making, record, closed)
 
 
+def _standing(making: Making, record: Record) -> tuple[list[str], str, list[str]]:
+    """The row of an item's state, what has become of it since the earlier transfer, and the fields that changed."""
+    row = state_row(record, making.facts)
+    return row, *(making.earlier.changed(row) if making.earlier else ("new", []))
+
+
 def _scans(making: Making, record: Record, closed: set[str]) -> None:
     """Each scan once: one that shows several items goes only where all of them may go."""
     if not making.archive.wants("scans"):
@@ -172,7 +179,7 @@ def _scans(making: Making, record: Record, closed: set[str]) -> None:
         if scan.id in closed or making.handed_scans is None:
             continue
         file = making.handed_scans.file(scan)
-        if isinstance(file, Staged) or file.is_file():
+        if file is not None:
             making.scans[packed_path(record, scan)] = file
             continue
         message = f"The scan {scan.path} of {record.number} is not there and is left out."

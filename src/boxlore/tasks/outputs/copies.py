@@ -23,8 +23,9 @@ from boxlore.core.errors import BoxloreError, ByteFault, CouldNot, WrongUse
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
 from boxlore.core.records.audience import To
 from boxlore.core.records.item_record import ScanFile
+from boxlore.disk.as_hashed import as_hashed
 from boxlore.disk.digests import sha256_of
-from boxlore.disk.pictures import make_upright_jpeg
+from boxlore.disk.pictures import UprightJpeg, make_upright_jpeg
 from boxlore.disk.regular_file import open_regular
 from boxlore.disk.unfinished import clear_remains
 from boxlore.disk.writing import could_not, replacing, write_pieces, write_whole
@@ -42,6 +43,7 @@ from boxlore.tasks.outputs.copies_being_made import BeingMade, read_being_made
 from boxlore.tasks.outputs.copies_contents import FILE_NAME as CONTENTS
 from boxlore.tasks.outputs.copies_contents import CopyLine, contents_page, is_contents, read_contents, write_contents
 from boxlore.tasks.outputs.copies_names import CopyJob, is_shortened, jobs_of, scan_named
+from boxlore.tasks.scans.unchanged import ScanCheck
 
 BATCH = 16
 
@@ -287,32 +289,38 @@ class _Made:
 def _make(run: CopyRun, job: CopyJob) -> _Made:
     path = run.folder / job.scan.path
     try:
-        source = open_regular(path)  # the error of opening is said apart from those of writing
+        file = open_regular(path)  # the error of opening is said apart from those of writing
     except OSError as error:
         raise could_not(error, path, reading=True) from error
-    with source:
-        if job.scan.bytes and (size := source.seek(0, os.SEEK_END)) != job.scan.bytes:
+    with file:
+        if job.scan.bytes and (size := os.fstat(file.fileno()).st_size) != job.scan.bytes:
             raise CouldNot(
                 f"{job.scan.path} has {size} bytes, and had {job.scan.bytes} at its intake.",
                 "`boxlore verify` tells which scans are not as they were.",
             )
-        if job.scan.sha256 and sha256_of(path) != job.scan.sha256:
-            raise CouldNot(
-                f"{job.scan.path} is not as it was at its intake: its SHA-256 is another.",
-                "`boxlore verify` tells which scans are not as they were.",
-            )
-        suffix = picture_files.suffix_for(source, path.suffix.lower())
-        folder = (run.out / job.name).parent.resolve()
-        if folder in run.scan_folders or path.parent.resolve() == run.out.resolve():
-            raise CouldNot(f"Copies cannot go among the scans ({folder}).", "Choose another folder.")
-        if job.scan.area or run.longest:
-            return _encoded(run, job, path, source)
-        copy = job.name.with_name(job.name.name + suffix).as_posix()
-        try:
-            with carried_over(source, bare=run.takes_bare(job.scan)) as carried:
-                return _whole(run, job, carried, copy)
-        except ByteFault as fault:
-            return _beside(run, job, source, copy, fault)
+        with as_hashed(file, run.out) as (source, digest):  # what is checked is what is copied
+            if job.scan.sha256 and digest != job.scan.sha256:
+                raise CouldNot(
+                    f"{job.scan.path} is not as it was at its intake: its SHA-256 is another.",
+                    "`boxlore verify` tells which scans are not as they were.",
+                )
+            return _made_of(run, job, path, source)
+
+
+def _made_of(run: CopyRun, job: CopyJob, path: Path, source: BinaryIO) -> _Made:
+    """The copy of a scan whose bytes are right."""
+    suffix = picture_files.suffix_for(source, path.suffix.lower())
+    folder = (run.out / job.name).parent.resolve()
+    if folder in run.scan_folders or path.parent.resolve() == run.out.resolve():
+        raise CouldNot(f"Copies cannot go among the scans ({folder}).", "Choose another folder.")
+    if job.scan.area or run.longest:
+        return _encoded(run, job, source)
+    copy = job.name.with_name(job.name.name + suffix).as_posix()
+    try:
+        with carried_over(source, bare=run.takes_bare(job.scan)) as carried:
+            return _whole(run, job, carried, copy)
+    except ByteFault as fault:
+        return _beside(run, job, source, copy, fault)
 
 
 @contextmanager
@@ -471,11 +479,22 @@ def _turned(job: CopyJob, source: BinaryIO) -> Iterator[str]:
         yield f"The picture is stored turned (Exif {turned}), and its regions with it; --longest writes it upright."
 
 
-def _encoded(run: CopyRun, job: CopyJob, path: Path, scan: BinaryIO) -> _Made:
+def _upright(run: CopyRun, job: CopyJob) -> UprightJpeg:
+    """The upright picture of the scan, which Pillow reads from the file again. Raises CouldNot."""
+    check = ScanCheck(run.folder, "It is not copied.")
+    picture = check.made(
+        job.scan, job.record.number, lambda file: make_upright_jpeg(file, run.longest, area=job.scan.area)
+    )
+    if picture is None:
+        raise CouldNot(check.findings[0].message)
+    return picture
+
+
+def _encoded(run: CopyRun, job: CopyJob, scan: BinaryIO) -> _Made:
     """A copy made by encoding anew: a part that was cut out of its scan, or a smaller picture."""
     copy = job.name.with_name(job.name.name + ".jpg").as_posix()
     target = run.target(copy)
-    picture = make_upright_jpeg(path, run.longest, area=job.scan.area)
+    picture = _upright(run, job)
     how = ["cut out of its scan"] if job.scan.area else []
     how += [f"at most {run.longest} pixels on its long side"] if run.longest else []
     named = scan_named(job.record, job.scan, run.to)

@@ -312,11 +312,13 @@ def prepared(
 
         def prepare(at: int, side: tuple[str, ScanFile]) -> tuple[str, Path] | None:
             number, scan = side
-            if progress.stopped() or check.is_changed(scan, number):
+            if progress.stopped():
                 return None
             try:
-                data = make_jpeg(check.folder / scan.path, pixels(scan, room), area=scan.area)
+                data = check.made(scan, number, lambda file: make_jpeg(file, pixels(scan, room), area=scan.area))
             except CouldNot:
+                return None
+            if data is None:
                 return None
             path = folder / f"{at}.jpg"
             path.write_bytes(data)

@@ -124,13 +124,16 @@ def _pictures(
 
 
 def _picture(check: ScanCheck, work: _Work, site_folder: Path, progress: Progress) -> PageSide | None:
-    if progress.stopped() or check.is_changed(work.scan, work.record.number):
+    if progress.stopped():
         return None
     large, small = f"images/large/{work.name}.jpg", f"images/small/{work.name}.jpg"
     scan = work.scan
     longest = LARGE_ENOUGH if 0 < _longest(scan) <= LARGE_ENOUGH else LARGE
     try:
-        (site_folder / large).write_bytes(make_jpeg(check.folder / scan.path, longest, area=scan.area, quality=84))
+        data = check.made(scan, work.record.number, lambda file: make_jpeg(file, longest, area=scan.area, quality=84))
+        if data is None:
+            return None
+        (site_folder / large).write_bytes(data)
         if not work.small:
             return PageSide(large, jpeg_size(site_folder / large))
         (site_folder / small).write_bytes(make_jpeg(site_folder / large, SMALL, quality=80))

@@ -4,9 +4,10 @@ A file that was changed, or swapped with another, may show anything: another pho
 from those for whom the output is. So no output shows it, and each says so by name.
 """
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from pathlib import Path
+from typing import TypeVar
 
 from boxlore.core.errors import CouldNot
 from boxlore.core.findings import Finding, Severity, make_finding
@@ -14,6 +15,11 @@ from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.disk.digests import sha256_of
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on, workers
 from boxlore.tasks.scans.file_state import SOURCE
+
+_Made = TypeVar("_Made")
+
+TRIES = 3
+"""How often a picture is made of a scan that is being written to meanwhile."""
 
 
 def changed_finding(scan: ScanFile, number: str, what_becomes_of_it: str) -> Finding:
@@ -50,6 +56,22 @@ class ScanCheck:
             self._changed[number, scan.id] = changed_finding(scan, number, self.what_becomes_of_it)
         return changed
 
+    def made(self, scan: ScanFile, number: str, make: Callable[[Path], _Made]) -> _Made | None:
+        """What `make` makes of the file; None where that is not, to the end of the making, as it was at its intake.
+
+        Raises what `make` raises.
+        """
+        path = self.folder / scan.path
+        for _ in range(TRIES):
+            before = _state(path)
+            if self.is_changed(scan, number):
+                return None
+            picture = make(path)
+            if before == _state(path):
+                return picture
+        self._changed[number, scan.id] = changed_finding(scan, number, self.what_becomes_of_it)
+        return None
+
     def look_at(self, records: Iterable[Record], progress: Progress = QUIET) -> None:
         """Look at every scan of these records that may be seen, for an output that shows no pictures."""
         sides = [(scan, record.number) for record in records if not record.closed_scans for scan in record.scans]
@@ -58,3 +80,15 @@ class ScanCheck:
             for _ in pool.map(lambda side: not progress.stopped() and self.is_changed(*side), sides):
                 progress.step()
         go_on(progress)
+
+
+def _state(path: Path) -> tuple[int, ...]:
+    """What of a file is other when it was written to, or another has its name (stat(2)); empty where it is not there.
+
+    The time of a change of its state (ctime) is set by no program.
+    """
+    try:
+        stat = path.stat()
+    except OSError:
+        return ()
+    return stat.st_dev, stat.st_ino, stat.st_size, stat.st_mtime_ns, stat.st_ctime_ns
