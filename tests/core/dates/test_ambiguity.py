@@ -203,7 +203,7 @@ SETTINGS = [
     ("Midsummer 1938", PhraseSettings(hemisphere="south"), "1938-06-24", "December"),
     ("summer holidays 1938", PhraseSettings(hemisphere="south"), "1938-12/1939-02", None),
     ("summer 1938-39", PhraseSettings(hemisphere="south"), "1938-30", None),
-    ("the southern summer of 1938", PhraseSettings(), "1938-30", None),
+    ("the southern summer of 1938", PhraseSettings(), "1938-30", "ended in it"),
     ("the northern summer of 1938", PhraseSettings(hemisphere="south"), "1938-22", None),
     ("the Second World War", PhraseSettings(countries=("US",)), "1941-12/1945-09", None),
     ("the Second World War", PhraseSettings(), "1939/1945", "Whose"),

@@ -11,7 +11,7 @@ from collections.abc import Callable
 from typing import Any
 
 from boxlore.core.dates.day_month_year import Gathered
-from boxlore.core.dates.lexicon import Sense
+from boxlore.core.dates.lexicon import PART_BEHIND, Sense
 from boxlore.core.dates.partial import ABOUT, DOUBT, Partial
 
 _QUALIFIERS = {"about": ABOUT, "doubt": DOUBT}
@@ -19,6 +19,11 @@ _QUALIFIERS = {"about": ABOUT, "doubt": DOUBT}
 
 _GO_ON = ("day", "month", "year", "short", "comma", "dash")
 _PLURALS = ("days", "weeks", "months", "years")
+_FINER = {
+    "month": ("day", "ordinal", "feast", "dates", "weekday"),
+    "year": ("feast", "dates", "weekday", "month", "season"),
+}
+"""What is finer than a unit and may follow it."""
 _BEGIN_A_DAY = ("day", "ordinal", "month", "dates", "season", "feast", "part")
 
 
@@ -34,7 +39,7 @@ class Assembly(Gathered):
     def __init__(self, senses: list[Sense]) -> None:
         super().__init__()
         self.senses = senses
-        self.pending = 0
+        self.at = self.pending = 0
         self.latest = ""
         self.dashed = False
         self.sign = ""
@@ -45,6 +50,7 @@ class Assembly(Gathered):
         begin, senses, count = at, self.senses, len(self.senses)
         while at < count:
             kind = senses[at].kind
+            self.at = at
             if kind in SLOTS:
                 if not self._take(senses[at]):
                     break
@@ -56,7 +62,7 @@ class Assembly(Gathered):
                 and self._filler(senses[at + 1].kind, senses[at + 2], [])
             ):
                 at += 2
-            elif at == begin or at + 1 >= count or not self._filler(kind, senses[at + 1], senses[at + 2 : at + 3]):
+            elif at == begin or at + 1 >= count or not self._filler(kind, senses[at + 1], senses[at + 2 : at + 4]):
                 break
             else:
                 self.sign = kind
@@ -74,12 +80,13 @@ class Assembly(Gathered):
         if kind == "slash":
             return ahead in ("month", "roman") and self._is_only_a_year(beyond)
         if kind == "comma":
-            return (year_ahead and not date.span) or (
-                self._after_comma(following) and not (date.year and self._short_year_ahead(following))
-            )
+            return (
+                (year_ahead and not date.span)
+                or (date.within_a_year and not date.year and self._is_decade_ahead(following, beyond))
+            ) or (self._after_comma(following) and not (date.year and self._short_year_ahead(following)))
         if kind == "dash":
-            if self.date.part and not (date.year or date.within_a_year or self.numbers):
-                return ahead in SLOTS and ahead != "part"
+            if self.taken[-1:] == ["part"] and not (date.year or self.numbers):
+                return ahead in SLOTS and ahead != "part"  # mid-June 1938, Christmas mid-1930s
             if date.year and not (date.within_a_year or self.numbers) and ahead in ("month", "season", "feast"):
                 return not beyond or beyond[0].kind in ("dash", "day")  # 1938 - summer, 1938-June-12
             if ahead == "month":
@@ -127,6 +134,13 @@ class Assembly(Gathered):
         begun = self.numbers or date.month or date.season or date.feast or date.day
         return not begun and bool(date.weekday >= 0 or date.year) and ahead in _BEGIN_A_DAY
 
+    @staticmethod
+    def _is_decade_ahead(following: Sense, beyond: list[Sense]) -> bool:
+        """`Easter, 1950s`, `Easter, early 1950s`."""
+        if following.kind == "part" and beyond[:1]:
+            following = beyond[-1] if beyond[0].kind == "dash" else beyond[0]
+        return following.kind in ("decade", "decade_digits")
+
     def _short_year_ahead(self, following: Sense) -> bool:
         """`1936, 38 or 39`: a number that can be no day begins the next date."""
         return following.kind == "day" and self._short_year(following)
@@ -142,6 +156,9 @@ class Assembly(Gathered):
         if not SLOTS[sense.kind](self, sense.value):
             return False
         self.pending, self.sign = 0, ""
+        self.taken.append(sense.kind)
+        if sense.kind == "part":
+            self.part_behind = not sense.languages & ~PART_BEHIND
         return True
 
     def _day(self, value: tuple[int, int]) -> bool:
@@ -269,6 +286,8 @@ class Assembly(Gathered):
 
     def _unit(self, value: str) -> bool:
         value = value.removeprefix("one_")
+        if not self._names_what_follows(value):
+            return False
         if (
             value in _PLURALS
             and self.ordinals in ([1], [-1])
@@ -280,6 +299,17 @@ class Assembly(Gathered):
             self.date.nth = self.ordinals.pop()
         self.units.append(value.removesuffix("s"))
         return True
+
+    def _names_what_follows(self, unit: str) -> bool:
+        """Whether a month or a year that is named is not that of something finer: “the month of 3 May 1938”, “the year
+        of Christmas 1938”."""
+        finer = _FINER.get(unit, ())
+        if not finer or self.at + 1 == len(self.senses) or self.date.year or self.taken[-1:] in (["day"], ["ordinal"]):
+            return True
+        ahead = [sense.kind for sense in self.senses[self.at + 1 : self.at + 3]]
+        if unit == "year" and ahead[0] in ("day", "ordinal"):
+            return ahead[-1] != "month"
+        return ahead[0] not in finer or (unit == "month" and self.date.month > 0)
 
     def _term(self, value: object) -> bool:
         self.term = True

@@ -2,12 +2,14 @@
 century."""
 
 from boxlore.core.dates.lexicon import FRACTIONS
-from boxlore.core.dates.partial import ABOUT, Partial
+from boxlore.core.dates.partial import Partial
+from boxlore.core.dates.weeks import OF_A_DAY
 
 
 class Gathered:
     """A partial date with the numbers whose slots are not known yet (value and count of digits), ordinals, Roman
-    numerals and units, and whether words for a century, for decades or for a school year stand beside them."""
+    numerals and units, the kinds of its words in their order, and whether words for a century, for decades or for a
+    school year stand beside them, and “early” behind its date."""
 
     def __init__(self) -> None:
         self.date = Partial()
@@ -15,7 +17,8 @@ class Gathered:
         self.ordinals: list[int] = []
         self.romans: list[int] = []
         self.units: list[str] = []
-        self.century = self.decades = self.term = False
+        self.taken: list[str] = []
+        self.century = self.decades = self.term = self.part_behind = False
 
     def settled(self) -> bool:
         """Put every number into its slot; False where the slots do not fit."""
@@ -145,15 +148,15 @@ class Gathered:
     def _settle_units(self) -> bool:
         """`the month of June`, `the year 1938` say no more than the month and the year; a week of a day does."""
         for unit in self.units:
-            if (self.date.event and unit in ("day", "week", "month", "year")) or (
-                unit == "week" and self.date.nth and self.date.month and not self.date.day
-            ):
+            of_event = self.date.event and unit in ("day", "week", "month", "year")
+            of_month = unit == "week" and self.date.nth and self.date.month and not self.date.day
+            if of_event or of_month or (unit in OF_A_DAY and (self.date.day or self.date.feast or self.date.bare)):
                 self.date.unit = unit
-            elif unit in ("week", "weekend") and (self.date.day or self.date.feast or self.date.bare):
-                self.date.mark |= ABOUT
-            elif unit in ("week", "fortnight", "weekend") or not self._is_of(unit):
+            elif unit in (*OF_A_DAY, "fortnight") or not self._is_of(unit):
                 return False
         date = self.date
+        if date.part and date.within_a_year and date.year.endswith("X"):
+            date.part_of_decade = self._is_part_of_decade()
         if not self._fits():
             return False
         filled = (
@@ -167,6 +170,14 @@ class Gathered:
             or date.bare
         )
         return bool(filled)
+
+    def _is_part_of_decade(self) -> bool:
+        """Whether “early”, “mid” or “late” is told of the decade, and not of a month, a season or a feast: of what
+        follows it, or what stands before it in some languages."""
+        at = self.taken.index("part")
+        before, behind = self.taken[max(at - 1, 0) : at], self.taken[at + 1 : at + 2]
+        beside = (before or behind) if self.part_behind else (behind or before)
+        return beside[0] not in ("month", "season", "feast")
 
     def _is_of(self, unit: str) -> bool:
         """Whether a day, month or year that is named stands beside one that is told."""
@@ -182,6 +193,10 @@ class Gathered:
         date = self.date
         parts = date.within_a_year or date.part or date.bare
         if date.feast and (date.month or date.day) and not (date.month and date.day):
+            return False
+        if date.feast and date.part not in ("", "early", "late") and not date.part_of_decade:
+            return False  # late on Christmas Day, but no mid-Christmas
+        if date.part_of_decade and (date.year.endswith("XX") or date.part.endswith("quarter")):
             return False
         if date.nth and (date.day or date.feast):
             return False

@@ -5,12 +5,11 @@ Open slots are filled from the neighbours first (`core.dates.partial.fill`), the
 leave their date out, “by”, “since”, “not before” hold it, as BEF and AFT of FamilySearch GEDCOM 7.0.18 do.
 """
 
-import itertools
 from dataclasses import dataclass
 
 from boxlore.core.dates import edtf as standard
+from boxlore.core.dates.alternatives import in_order, in_two_calendars, with_shared_day
 from boxlore.core.dates.before_and_after import beside
-from boxlore.core.dates.calendars import from_julian, julian_month_length
 from boxlore.core.dates.context import DateContext, NoSuchDate, qualified
 from boxlore.core.dates.edtf_values import Day, Edtf, month_length
 from boxlore.core.dates.partial import MARKS, Partial, fill
@@ -26,7 +25,7 @@ class Expression:
     `within` is the first part, cut by the second, which is before or after a date; `near` stands at a `distance` from
     its part; `beside` says how two alternatives
     stand beside each other where it matters: on both sides of a stroke, as one day in two calendars does (`slash`), or
-    the second only doubted (`doubt`).
+    the second only doubted (`doubt`), or each with its own day and month (`own`).
     """
 
     kind: str
@@ -161,16 +160,10 @@ def _ends(whole: Expression, context: DateContext, pick: int) -> tuple[str, str]
     if told and _is_backwards(begin, end):
         choices = []  # “from Christmas to Easter 1939” began in 1938, or the year was that of Christmas
         for early, late in ((-1, 0), (0, 1)):
-            moved = (_shifted(starts, early), _shifted(ends, late))
+            moved = (starts.shifted(early), ends.shifted(late))
             choices.append("/".join(_end(written(date, context, pick), last=at > 0) for at, date in enumerate(moved)))
         raise NoSuchDate("In which year did that begin?", tuple(choices))
     return begin, end
-
-
-def _shifted(date: Partial, years: int) -> Partial:
-    shifted = date.copy()
-    shifted.year = f"{int(date.year) + years:0{len(date.year)}d}"
-    return shifted
 
 
 def _is_backwards(begin: str, end: str) -> bool:
@@ -207,7 +200,7 @@ def _limit(whole: Expression, context: DateContext, pick: int) -> str:
     (part,), side = whole.parts, _SIDES[whole.kind]
     text, leaves_out = _written(part, context, pick), whole.kind in ("before", "after")
     spans = any(date.span and not date.part for date in whole.leaves())
-    of_one_stretch = "/" in text or ("[" in text and isinstance(part, Partial))
+    of_one_stretch = "/" in text or ("[" in text and isinstance(part, Partial) and not part.part_of_decade)
     inner = of_one_stretch and (leaves_out or spans)
     end = _end(text, last=(side < 0) != inner)
     if leaves_out and not any(date.span or date.event for date in whole.leaves()):
@@ -233,39 +226,15 @@ def _to(whole: Expression, context: DateContext, pick: int) -> str:
     return f"../{_end(_one(whole, context, pick), last=True)}"
 
 
-LAST_JULIAN = 1923
-"""The last year in which a land changed from the Julian calendar to the Gregorian one: Greece (from memory)."""
-
-
-def _in_two_calendars(whole: Expression, context: DateContext, pick: int) -> str:
-    """`29 March / 11 April 1905`: the Gregorian day, where that is the second date and the first the same day in the
-    Julian calendar; else empty. Of `25 December / 7 January 1911` the first is of the year before."""
-    dates = whole.leaves()
-    if len(dates) != 2 or not all(_is_plain_day(date) for date in dates):
-        return ""
-    julian, gregorian = dates
-    day = written(gregorian, context, pick)
-    for year in (int(julian.year), int(julian.year) - 1) if julian.year_from_right else (int(julian.year),):
-        length = julian_month_length(year, julian.month)
-        if julian.day <= length and str(from_julian(year, julian.month, julian.day)) == day:
-            return day
-    return ""
-
-
-def _is_plain_day(date: Partial) -> bool:
-    told = date.day and date.month and date.year.isdigit()
-    return bool(told) and not (date.short or date.mark or date.calendar)
-
-
 def _set(whole: Expression, context: DateContext, pick: int) -> str:
     if whole.beside == "doubt":
         _refined(whole, context, pick)
-    if whole.beside == "slash" and (day := _in_two_calendars(whole, context, pick)):
-        if int(day[:4]) <= LAST_JULIAN:
-            return day
-        both = ",".join(written(date, context, pick) for date in whole.leaves())
-        raise NoSuchDate("Is that one day in two calendars, or one of two days?", (day, f"[{both}]"))
-    _in_order(whole, context, pick)
+    dates = whole.leaves()
+    if whole.beside == "slash" and (day := in_two_calendars(dates, context, pick)):
+        return day
+    in_order(dates, context, pick)
+    if whole.beside != "own" and whole.kind == "any" and (shared := with_shared_day(dates)):
+        _ask_whose_day(dates, shared, context, pick)
     texts: list[str] = []
     for part in whole.parts:
         text = _written(part, context, pick)
@@ -283,6 +252,16 @@ def _set(whole: Expression, context: DateContext, pick: int) -> str:
     return f"[{','.join(texts)}]" if whole.kind == "any" else f"{{{','.join(texts)}}}"
 
 
+def _ask_whose_day(dates: list[Partial], shared: list[Partial], context: DateContext, pick: int) -> None:
+    """“3 February or March 1922” is asked: a day of both months, or a day or a whole month. Of “31 January or February”
+    nothing is, since only one of them has such a day."""
+    try:
+        choices = tuple(Expression("any", list(meant), beside="own").text(context, pick) for meant in (shared, dates))
+    except NoSuchDate:
+        return
+    raise NoSuchDate("Is the day meant for each of the months?", choices)
+
+
 def _refined(whole: Expression, context: DateContext, pick: int) -> None:
     """“The 1930s, probably 1938”: the second lies within the first, and may be all that is meant."""
     texts = [_written(part, context, pick) for part in whole.parts]
@@ -291,21 +270,6 @@ def _refined(whole: Expression, context: DateContext, pick: int) -> None:
         return
     if wide.earliest <= narrow.earliest and narrow.latest <= wide.latest:  # type: ignore[operator]  # none is None
         raise NoSuchDate("Is only the second meant, or any of the first?", (texts[1], texts[0]))
-
-
-def _in_order(whole: Expression, context: DateContext, pick: int) -> None:
-    """“Christmas or New Year 1938”: where the year was said with the later of two, the earlier may be of another
-    year."""
-    dates = whole.leaves()
-    for left, right in itertools.pairwise(dates):
-        if left.year_from_right and right.year and not right.year_from_right:
-            first, last = (standard.parse(written(date, context, pick)) for date in (left, right))
-            if first.earliest and last.earliest and first.earliest > last.earliest:
-                raise NoSuchDate("Of which year is the first of these?", (first.text, last.text))
-        if left.year.isdigit() and right.year_from_left and right.year == left.year:
-            first, last = (standard.parse(written(date, context, pick)) for date in (left, right))
-            if first.text.endswith("-12-31") and last.text.endswith("-01-01"):
-                right.year = _shifted(right, 1).year  # “New Year's Eve 1958, or New Year's Day”
 
 
 def _within(whole: Expression, context: DateContext, pick: int) -> str:

@@ -308,7 +308,7 @@ class Grammar:
         if unit in ("days", "weeks", "months", "years"):  # “the weeks before Christmas” are a few
             unit, count = unit[:-1], count or -1
         value = sense.value if isinstance(sense.value, int) else 0
-        if unit == "weekend":
+        if unit in ("weekend", "week_from", "week_to"):
             raise NoForm
         return Expression("near", [anchor], distance=Distance(side, unit, count, value, bool(anchor.event)))
 

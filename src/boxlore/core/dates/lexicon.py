@@ -26,6 +26,9 @@ ONLY_MAORI = sum(1 << place for place, language in enumerate(LANGUAGES) if langu
 WITH_ORDINAL_O = sum(1 << place for place, language in enumerate(LANGUAGES) if "º" in language.ordinal_endings)
 """The languages as bits in which a small o behind a number makes an ordinal (`1o de mayo`)."""
 
+PART_BEHIND = sum(1 << place for place, language in enumerate(LANGUAGES) if language.code in ("et", "fi", "lv", "lt"))
+"""The languages as bits in which “early” stands behind its decade (`1930ndate algus`)."""
+
 _NUMBERS = ("number", "ordinal_word")
 
 
@@ -41,6 +44,7 @@ class Sense(NamedTuple):
 SEASONS = {"spring": 21, "summer": 22, "autumn": 23, "winter": 24}
 UNITS = (
     "day", "week", "fortnight", "month", "year", "weekend", "days", "weeks", "months", "years", "one_week", "one_month",
+    "week_from", "week_to",
 )  # fmt: skip
 FRACTIONS = {
     "first_half": (0, 2), "second_half": (1, 2), "first_quarter": (0, 4), "second_quarter": (1, 4),

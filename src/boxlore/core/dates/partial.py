@@ -19,7 +19,8 @@ class Partial:
     `year` is four digits or X, or two digits (the century is asked); `month` 1-12; `day`; `season` 21-24 as said,
     before the hemisphere is looked at; `grouping` a code of EDTF as written; `feast` a name; `weekday` 0-6 or -1,
     with `nth` the which-th of a month (-1: last); `part` early, mid or late; `unit` day, week, month or year of an
-    event; `bare` a number whose slot is open, with its count of digits; the marks are 1 doubt, 2 approximation, 3
+    event, or the week or weekend of a day; `part_of_decade` that its part is of the decade (“Christmas, mid-1930s”);
+    `bare` a number whose slot is open, with its count of digits; the marks are 1 doubt, 2 approximation, 3
     both, for the whole or a part; `span` wars or reigns (`core.dates.wars_table`); `years` first and last year;
     `event` the EDTF of a date already told; `old_style` says that it is Julian, `calendar` that it is of another one;
     `order` how numerals were taken (dmy, mdy); `ask` a question of its own; `assumed` that the century of a decade
@@ -40,6 +41,7 @@ class Partial:
     weekday: int = -1
     nth: int = 0
     part: str = ""
+    part_of_decade: bool = False
     unit: str = ""
     bare: tuple[int, int] | None = None
     mark: int = 0
@@ -79,6 +81,12 @@ class Partial:
         date = cls()
         date.year, date.month, date.day = year, month, day
         return date
+
+    def shifted(self, years: int) -> "Partial":
+        """The same in another year: its year is digits."""
+        same = self.copy()
+        same.year = f"{int(self.year) + years:0{len(self.year)}d}"
+        return same
 
     @property
     def short(self) -> bool:
@@ -173,6 +181,8 @@ def _from_right(part: Partial, right: Partial) -> None:
     if part.day and not part.month and not part.feast:
         if part.is_ordinal and right.nth:
             part.nth, part.day, part.weekday, part.unit = part.day, 0, right.weekday, right.unit
+        elif part.unit:  # “the week of 3 or 10 May”
+            right.unit = right.unit or part.unit
         part.take_month(right)
     if not part.year and not part.no_year and (part.within_a_year or part.part):
         part.take_year(right)

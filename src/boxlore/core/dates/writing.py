@@ -6,6 +6,7 @@ northern codes (21-24), in the south 29-32. Two-digit years are of the 1900s, an
 """
 
 import re
+from collections.abc import Iterator
 
 from boxlore.core.dates.calendars import from_hebrew, from_julian, from_number, julian_month_length, to_number
 from boxlore.core.dates.context import DateContext, NoSuchDate, qualified
@@ -14,10 +15,13 @@ from boxlore.core.dates.holidays import HolidayDate, holiday, titled
 from boxlore.core.dates.lexicon import FRACTIONS
 from boxlore.core.dates.partial import MARKS, Partial
 from boxlore.core.dates.relative import of_event
+from boxlore.core.dates.weeks import OF_A_DAY, stretch_of
 
 CENTURIES = ("19", "18", "20")
 DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
-_DECADE_PARTS = {"early": (0, 3), "mid": (4, 6), "late": (7, 9)}
+_DECADE_PARTS = {
+    "early": (0, 3), "mid": (4, 6), "late": (7, 9), "first_half": (0, 4), "second_half": (5, 9),
+}  # fmt: skip
 _CENTURY_PARTS = {"early": (0, 33), "mid": (34, 66), "late": (67, 99)}
 SEASON_NAMES = {21: "spring", 22: "summer", 23: "autumn", 24: "winter"}
 _EASTER = ("easter", "easter sunday", "easter day", "orthodox easter")
@@ -35,6 +39,8 @@ def written(date: Partial, context: DateContext, pick: int = 0) -> str:
             text = qualified(text, MARKS[part_marks])
     if date.old_style:
         text = _from_julian(date, text)
+    if date.unit in OF_A_DAY and not (date.event or date.nth or date.part_of_decade):
+        text = qualified(stretch_of(text, date.unit, feast=bool(date.feast)), MARKS[part_marks])
     return qualified(text, MARKS[date.mark]) if date.mark else text
 
 
@@ -46,6 +52,8 @@ def _unmarked(date: Partial, context: DateContext, pick: int) -> str:
     if date.span:
         return _span(date, context, pick)
     year = year_of(date, pick)
+    if date.part_of_decade:
+        return _in_part_of_decade(date, year, context)
     if date.years:
         return _of_years(date, context, pick)
     if date.feast and not date.month:
@@ -66,7 +74,7 @@ def _unmarked(date: Partial, context: DateContext, pick: int) -> str:
 def _plain(date: Partial, year: str) -> str:
     if not date.month:
         return year
-    if date.unit == "week":
+    if date.unit == "week" and date.nth:
         return _week(date, year)
     day = _day_in_month(date, year)
     after, before, mark = MARKS[date.year_mark], MARKS[date.month_mark], MARKS[date.day_mark]
@@ -140,6 +148,36 @@ def _part(date: Partial, year: str) -> str:
         return f"{year[:2]}{first:02d}~/{year[:2]}{last:02d}~"
     first, last = _DECADE_PARTS[date.part]
     return f"{year[:3]}{first}~/{year[:3]}{last}~"
+
+
+def _in_part_of_decade(date: Partial, decade: str, context: DateContext) -> str:
+    """`Christmas, mid-1930s`: that of each of the years, which are approximate as the part of a decade is. A day that
+    some of the years do not have (29 February, a Sunday) is of the others."""
+    texts, reason = [], None
+    for one_year in _years_of_part(date, decade):
+        try:
+            text = _unmarked(one_year, context, 0)
+        except NoSuchDate as none:
+            reason = none
+            continue
+        if _weekday_question(one_year, context):
+            continue
+        if date.unit in OF_A_DAY:
+            text = stretch_of(text, date.unit, feast=bool(date.feast))
+        ends = text.strip("[]").replace("/", "..").split("..")
+        texts.append("..".join(f"{end[:4]}~{end[4:]}" for end in ends))
+    if not texts:
+        raise reason or NoSuchDate("That day was another day of the week in all of these years. Which is right?")
+    return f"[{','.join(texts)}]"
+
+
+def _years_of_part(date: Partial, decade: str) -> Iterator[Partial]:
+    begin = int(decade[:3]) * 10
+    first, last = _DECADE_PARTS[date.part]
+    for year in range(begin + first, begin + last + 1):
+        one_year = date.copy()
+        one_year.part, one_year.part_of_decade, one_year.year, one_year.assumed = "", False, f"{year:04d}", False
+        yield one_year
 
 
 def _of_years(date: Partial, context: DateContext, pick: int) -> str:
@@ -265,9 +303,13 @@ def question(date: Partial, context: DateContext) -> str:
 
 
 def _may_begin_before(date: Partial, context: DateContext) -> bool:
-    """Whether a season over New Year was told beside a year, which may be that in which it ended."""
-    over_new_year = 22 if context.hemisphere == "south" else 24
-    return date.year_apart and date.season == over_new_year and date.year.isdigit() and len(date.year) == 4
+    """Whether a season over New Year was told beside a year, which may be that in which it ended. A summer of the
+    south is asked about always: most of it is in the year in which it ends (common practice, no source)."""
+    southern = context.hemisphere == "south"
+    over_new_year = 22 if southern else 24
+    return (
+        (date.year_apart or southern) and date.season == over_new_year and date.year.isdigit() and len(date.year) == 4
+    )
 
 
 def _century_question(date: Partial, context: DateContext) -> str:
@@ -280,6 +322,8 @@ def _century_question(date: Partial, context: DateContext) -> str:
 
 
 def _feast_question(date: Partial, context: DateContext) -> str:
+    if date.part_of_decade:
+        date = next(_years_of_part(date, year_of(date, 0)))
     feast = _feast(date, context, year_of(date, 0), 0)
     if date.month:
         told = _unmarked(date, context, 0)
@@ -319,6 +363,6 @@ def choices_of(date: Partial, context: DateContext) -> int:
         return 3
     if date.hundreds:
         return 2
-    if date.feast and not date.month:
+    if date.feast and not (date.month or date.part_of_decade):
         return 1 + len(_feast(date, context, year_of(date, 0), 0).alternatives)
     return 2 if _may_begin_before(date, context) else 1

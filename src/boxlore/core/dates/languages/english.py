@@ -53,6 +53,8 @@ ENGLISH = Language(
         "day": "day",
         "days": "days",
         "week": "week|wk",
+        "week_from": "week beginning|week commencing|week starting|w/c",
+        "week_to": "week ending|week ended",
         "weeks": "weeks",
         "fortnight": "fortnight|fortnights",
         "month": "month",

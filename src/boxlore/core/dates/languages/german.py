@@ -41,6 +41,7 @@ GERMAN = Language(
         "day": "tag|tages",
         "days": "tage|tagen",
         "week": "woche",
+        "week_from": "woche ab",
         "weeks": "wochen",
         "month": "monat|monats",
         "months": "monate|monaten",

@@ -1,0 +1,54 @@
+"""“The week of 3 May 1938”, “the weekend of 14 June 1936”: all days that a week or a weekend told by one day may have.
+
+A week begins on Monday (ISO 8601, 2.2.8) or on Sunday, as the teller reckons: the days of both are given. One that is
+told by its Monday, or by the day on which it began or ended, has seven days.
+"""
+
+import re
+
+from boxlore.core.dates.calendars import from_number, to_number
+from boxlore.core.dates.context import NoSuchDate
+
+OF_A_DAY = ("week", "weekend", "week_from", "week_to")
+"""Units that are told by one of their days."""
+
+_DAY = re.compile(r"(\d{4})[?~%]?-[?~%]?(\d\d)-[?~%]?(\d\d)", re.ASCII)
+_MONDAY, _FRIDAY, _SATURDAY, _SUNDAY = 0, 4, 5, 6
+
+
+def stretch_of(text: str, unit: str, *, feast: bool = False) -> str:
+    """The days of a week or weekend, one of them; what is no single day (a month, a day without its year) is itself.
+    The weekend of a feast on a Sunday is from Friday to Monday (common practice, no source). Raises NoSuchDate, with
+    both weekends beside it, for the weekend of a day in the middle of a week."""
+    match = _DAY.fullmatch(text)
+    if match is None:
+        return text
+    day = to_number(*map(int, match.groups()))
+    first, last = _weekend(day) if unit == "weekend" else _week(day, unit)
+    if unit == "weekend" and feast and last == day:
+        first, last = first - 1, last + 1
+    return _days(first, last)
+
+
+def _week(day: int, unit: str) -> tuple[int, int]:
+    weekday = (day - 1) % 7
+    if unit == "week_from" or (unit == "week" and weekday == _MONDAY):
+        return day, day + 6
+    if unit == "week_to":
+        return day - 6, day
+    from_monday, from_sunday = day - weekday, day - (weekday + 1) % 7
+    return min(from_monday, from_sunday), max(from_monday, from_sunday) + 6
+
+
+def _weekend(day: int) -> tuple[int, int]:
+    """Saturday and Sunday, with the Friday or the Monday that was told."""
+    weekday = (day - 1) % 7
+    saturday = day - (weekday - _SATURDAY if weekday != _MONDAY else 2)
+    if weekday in (_MONDAY, _FRIDAY, _SATURDAY, _SUNDAY):
+        return min(day, saturday), max(day, saturday + 1)
+    beside = (_days(saturday - 7, saturday - 6), _days(saturday, saturday + 1))
+    raise NoSuchDate("That day is in no weekend. Which one is meant?", beside)
+
+
+def _days(first: int, last: int) -> str:
+    return f"[{from_number(first)}..{from_number(last)}]"
