@@ -97,7 +97,7 @@ class HandedScans:
     _files: dict[str, Staged | _Later | None] = field(default_factory=dict)
     """None for one that is not there."""
     _left_out: set[str] = field(default_factory=set)
-    _names: count[int] = field(default_factory=count)
+    _names: "count[int]" = field(default_factory=count)
     """Numbers for the names of the copies."""
 
     def record(self, record: Record) -> Record:
