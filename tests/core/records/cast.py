@@ -95,6 +95,9 @@ NAMED: dict[str, tuple[Record, str]] = {
     "inside a file": (record(scans=(scan(embedded="dc:title Mia"),)), EMBEDDED),
     "in the name of a file": (record(scans=(scan("scans/mia_rourke-1.jpg"),)), FILE_NAME),
     "by a picture that may not be shown": (record(people=(shown("con", "Con Rourke"),), scans=(scan(),)), SHOWN),
+    "in a title that says who is on it, and may not be shown": (
+        record(told={"title": (said("Con on the quay", "title"),)}, scans=(scan(),)), "title",
+    ),
     "in what a place is called that the words were read as": (
         record(told={"place": (said("the bay", field="place", value=MIAS_BAY),)}), "place",
     ),

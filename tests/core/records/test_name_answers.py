@@ -102,3 +102,22 @@ def test_an_answer_about_a_setting_opens_the_setting_alone() -> None:
     assert not of_setting.may_read(WORDS) and not of_setting.may_read(WORDS, "item", "story")
     of_item = outside(("item", decision(NamingAnswer.MAY)))
     assert not of_item.may_read(WORDS, "collection", "setting holder")
+
+
+@pytest.mark.parametrize("field", ["title", "occasion", "keyword"])
+def test_what_says_what_a_picture_shows_holds_the_scan_until_it_is_answered(field: str) -> None:
+    """Also a name of somebody who may be named but not shown (Con); a story tells of people who are elsewhere."""
+    for words in ("Mia on the quay", "Con on the quay", "the Rourke girl on the quay"):
+        (naming,) = PLAIN_OUTSIDE.namings(record(told={field: (said(words, field),)}))
+        assert PLAIN_OUTSIDE.seen(record(told={field: (said(words, field),)}, scans=())).closed_scans, words
+        answers = [
+            ("item", NamingDecision(NamingAnswer.OTHER, person, field, decision_digest(hit, words)))
+            for hit in PLAIN_OUTSIDE.withheld.hits_of_shown(words)
+            for person in hit.people
+        ]
+        answered = outside(*answers)
+        whole = record(told={field: (said(words, field),)})
+        assert not answered.seen(whole).closed_scans and not list(answered.namings(whole)), naming
+    assert not PLAIN_OUTSIDE.seen(record(told=stories(said("Mia fell in.")))).closed_scans
+    for innocent in ("The quay at noon", "Tom Rourke on the quay"):
+        assert not PLAIN_OUTSIDE.seen(record(told={field: (said(innocent, field),)})).closed_scans

@@ -32,7 +32,8 @@ What always holds:
    consented to be named. One form of one name is enough, anywhere in the words.
 4. The scans of an item are closed if the item is kept from the recipient; if what is written on it is, since a scan
    of the back shows it; if the picture, the writing, what is embedded or the name of the file shows or names someone
-   withheld; and from outside if the picture shows someone living who has not consented to be shown.
+   withheld; and from outside if the picture shows someone living who has not consented to be shown, or if its title,
+   occasion or a keyword names such a one: these say what is on it, also where nobody told who is.
 5. An item that is kept from the recipient leaves its number and its mark, so that it is counted and can be asked for.
 6. In doubt the answer is no: an audience that cannot be read is the keeper's alone.
 7. Whatever `seen` takes out for a name's sake, `namings` names: the keeper's list and the closing dates rest on it.
@@ -79,6 +80,9 @@ SHOWN, EMBEDDED, FILE_NAME = "in the picture", INSIDE, "name of the file"
 """Places where a scan itself shows or names somebody."""
 
 OF_SCANS = (SHOWN, EMBEDDED, FILE_NAME)
+
+WHAT_IT_SHOWS = ("title", "occasion", "keyword")
+"""Fields that say what is on the picture: whom they name may be on it, though nobody told who is."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -243,6 +247,9 @@ class Recipient:
                 yield from self._naming(record, shown.told.field, shown.name, shown.person)
             if shown.role == "person" and shown.person in self.withheld.hidden_pictures - self.withheld.people:
                 yield Naming(SHOWN, shown.told.words, frozenset({shown.person}))
+        for naming in self._says_it_shows(record):
+            if not naming.people & self.withheld.people:  # else it is listed where it is told
+                yield naming
         yield from self._naming(record, FOUND_IN, record.found_in)
         for naming in self._naming(record, MARK, _labels(record)):
             yield replace(naming, words=_long(record))
@@ -312,12 +319,21 @@ class Recipient:
         for shown in record.shown():
             if shown.person in not_shown or not self.may_read(shown.told.words, record.id, shown.told.field):
                 return True
-        if self._strangers(record):
+        if self._strangers(record) or any(self._says_it_shows(record)):
             return True
         if not all(self._passes(view, record.audiences, record.id) for view in record.all("inscription")):
             return True
         texts = [text for scan in record.scans for text in ((EMBEDDED, scan.embedded), (FILE_NAME, _file_name(scan)))]
         return not all(self.may_read(words, record.id, where) for where, words in texts)
+
+    def _says_it_shows(self, record: Record) -> Iterator[Naming]:
+        """Where words about what the picture shows name somebody who may not be shown, or may name them."""
+        for view in (view for field in WHAT_IT_SHOWS for view in record.all(field)):
+            hits = self.withheld.hits_of_shown(view.words, record.id, view.field)
+            named = frozenset(ident for hit in hits for ident in hit.people)
+            if named:
+                sure = frozenset(ident for hit in hits if not hit.doubt for ident in hit.people)
+                yield Naming(view.field, view.words, named, named - sure, view.words, hits)
 
     def _closed(self, record: Record) -> Record:
         """An item that is kept from the recipient: its number and mark stay."""

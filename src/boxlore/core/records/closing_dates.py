@@ -75,7 +75,7 @@ class Closing:
         for naming in self.outside.namings(record):
             unknown |= set() if naming.people else {_UNKNOWN[naming.where == EMBEDDED]}
             for ident in naming.people:
-                verbs.setdefault(self.people[ident].id, set()).add(_verb(naming, ident))
+                verbs.setdefault(self.people[ident].id, set()).add(self._verb(naming, ident))
         for ident, how in sorted(verbs.items()):
             person, verb = self.people[ident], next(verb for verb in _VERBS if verb in how)
             kept_for = (person.audience, *person.also_audiences)
@@ -86,6 +86,15 @@ class Closing:
                 yield self._for_life(person, verb)
         for why in sorted(unknown):
             yield self._from_transfer(f"{why} of whom nothing is known")
+
+    def _verb(self, naming: Naming, ident: str) -> str:
+        if naming.where == WHO_SAYS:
+            return "is told by"
+        if naming.where == SHOWN:
+            return "shows"
+        if ident not in self.outside.withheld.people:
+            return "may show"
+        return "may name" if ident in naming.doubtful else "names"
 
     def _for_life(self, person: Person, verb: str) -> Reason:
         told_birth, inferred = person.born.latest_day if person.born else None, self.latest.get(person.id)
@@ -120,16 +129,9 @@ class Closing:
                 yield audience, "names someone of whom a part is closed until that day"
 
 
-_VERBS = ("names", "shows", "may name", "is told by")
-"""What closes an item for one person, the first that holds: `may name` is a doubtful hit that nobody has decided."""
+_VERBS = ("names", "shows", "may name", "may show", "is told by")
+"""What closes an item for one person, the first that holds: `may name` is a doubtful hit that nobody has decided, `may
+show` a title that names somebody who may be named, but not shown."""
 
 
 _UNKNOWN = ("names a teller", "shows someone")
-
-
-def _verb(naming: Naming, ident: str) -> str:
-    if naming.where == WHO_SAYS:
-        return "is told by"
-    if naming.where == SHOWN:
-        return "shows"
-    return "may name" if ident in naming.doubtful else "names"

@@ -32,6 +32,8 @@ class Withheld:
     hidden_pictures: frozenset[str] = frozenset()
     first_ids: frozenset[str] = frozenset()
     finder: NameFinder | None = None
+    finder_of_shown: NameFinder | None = None
+    """Knows the names of those who may not be shown, whether they may be named or not."""
     decided: Decided = NOTHING_DECIDED
     whole_names: frozenset[str] = frozenset()
 
@@ -46,6 +48,10 @@ class Withheld:
         `item` (id) and `where` say of which part of a record they are; without, they are any text.
         """
         return self.decided.left(self.finder.hits(words), words, item, where) if self.finder else ()
+
+    def hits_of_shown(self, words: str, item: str = "", where: str = "") -> Sequence[Hit]:
+        """Every place of words about what a picture shows that names somebody who may not be shown, or may."""
+        return self.decided.left(self.finder_of_shown.hits(words), words, item, where) if self.finder_of_shown else ()
 
     def finds(self, words: str, item: str = "", where: str = "") -> bool:
         """Whether the words name somebody withheld, or may: what is in doubt is withheld until it is decided."""
@@ -72,11 +78,13 @@ def withhold(
     not_shown = [person for person in everyone if _is_not_shown(person, lives, to)]
     if not hidden and not not_shown:
         return NOBODY
+    neither = frozenset(person.id for person in (*hidden, *not_shown))
     return Withheld(
         people=_ids(hidden),
         hidden_pictures=_ids(not_shown),
         first_ids=frozenset(person.id for person in hidden),
         finder=name_finder(tuple(everyone), frozenset(person.id for person in hidden)) if hidden else None,
+        finder_of_shown=name_finder(tuple(everyone), neither),
         decided=decided,
         whole_names=frozenset(
             name
