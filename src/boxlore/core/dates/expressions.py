@@ -175,7 +175,7 @@ def _is_backwards(begin: str, end: str) -> bool:
 def _span(whole: Expression, context: DateContext, pick: int) -> str:
     """`winter 1938-1939` is one season of two years; else an interval from end to end."""
     first, last = whole.leaves()[0], whole.leaves()[-1]
-    if first.season and not first.calendar and last.whole_year and f"{first.year}{last.year}".isdigit():
+    if first.season and not first.calendar and last.whole_year and first.year.isdigit() and last.year.isdigit():
         season = first.copy()
         season.years, season.year = (int(first.year), int(last.year)), ""
         return written(season, context, pick)
