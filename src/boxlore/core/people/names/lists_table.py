@@ -51,6 +51,18 @@ MEN = _words(
     прохор ефим матвей тимофей кузьма фома лука игнат егор захар савва назар демьян фрол архип афанасий поликарп геннадий федот трофим
     тарас остап аркадий вячеслав виталий александр алексей анатолий андрей антон борис вадим василий виктор владимир георгий григорий дмитрий евгений иван игорь
     илья константин кирилл лев леонид максим михаил никита николай олег павел петр роман семен сергей степан федор юрий яков
+    aabram aadu ado aeneas alasdair alfreds algernon alun amos anatole aneurin anker antek arapeta arvi aubrey
+    augustin bronius cadwgan cenek crispin cuthbert dafydd egidio emlyn emrys endel enoch ephraim epiha erasmus ercole
+    evander ezekiel farquhar fingal finlay firmin fitzroy gethin goronwy gustl haakon hami hendrikus hezekiah hillar
+    hippolyte honore horatio horomona hywel idris ieuan ifor iivari iorwerth isidore islwyn jabez jethro joop kaljo
+    kazys kereama klaas kornelis kostas kustas kustav kusti lancelot lemuel leonce llewellyn ludwik manihera marmaduke
+    martins meredydd merfyn meurig mungo murdo ninian obadiah octavius phineas piripi priidik rajesh ranald rhodri
+    ruairidh ruaridh septimus siim somerled stasiu stasys struan szczepan taavetti tawhai telesforo teunis thorvald
+    timoti tonis torquil torvald trygve ulick uuno vaino vambola victorin vilis villu vladas voldemar walenty wilfrid
+    wincenty yrjana zachariah zebulon
+    alick bernie bud clarrie clem cliff dale des don doug earl ewen fergie geordie gil gordie gus herb hew horrie
+    hughie huw kev lance lee lindsay mal maurie merv monty myles nev norm norrie ossie piers reg rollo roman rowan
+    rube russ saul scott selwyn solomon sonny stewart stu syd vance vern wes watty
     """
 )
 """Given names of men, in and around Europe."""
@@ -102,6 +114,24 @@ WOMEN = _words(
     александра алла анастасия анна валентина варвара вера галина дарья евгения евдокия екатерина елена елизавета зинаида зоя инна
     ирина клавдия ксения лариса лидия любовь людмила маргарита марина мария надежда наталья нина ольга полина раиса светлана
     софия софья тамара татьяна
+    aafke aaltje adah addolorata ailie alfhild alide aliina alphonsine alzira andrewina angharad anielcia anlize
+    arihia assuncao atareta balbina bathsheba baukje beulah blodwen bogusia borghild brone bronia bronislawa
+    carmencita cecylia ceridwen cissie cissy conceicao concepcion concha czeslawa deolinda dilys dirkje dollie
+    domicela donaldina dorcas drusilla edmee effy elske elspet eluned elviira engracia erena ettie etty euphan
+    euphemia felicja fokje franciszka geertje geesje genovaite gobnait grietje grizel gwenllian gwennie gwladys
+    gwyneth harata haruko heeni heljo hendrika hendrikje heni hephzibah hepzibah hughina immacolata ishbel jamesina
+    janneke jantje jerusha jinny juze kaie kaisu kamala katchen katta kazimiera kete keturah kezia keziah
+    klaasje leeni lempi lettie liesl lodzia lonni lonny lucyna ludwika lurdes lyyli maali mair mairi maisie makareta
+    mall maret marsali marysia meera meeta mehetabel mehitabel mhairi michalina miili miina miralda mizzi murdina
+    myfanwy nairne neeltje nerys nesta nettie ngahuia nieves nunzia octavie oie oighrig olwyn ottoline pasqualina peig
+    peigi pelagia perpetua peti petronele philomene pietertje piki pirihira pollie praskovia puti queeny rahera
+    rangimarie riria robina roma roosi rosario saimi salli senja seonaid sidonie sietske signhild takiri tangiwai
+    tegwen teresina thirza thomasina tillie tira tirzah tjitske torborg trijntje trix trixie truus tuihana tyyne vappu
+    victorine vieno vilhelmine vroni waclawa wairata waleria weronika wiktoria willemijn williamina wladyslawa
+    zillah zipporah zuzia аксинья боря варя вася гена глаша дуся капитолина клава костя лева лида
+    лукерья ляля матрена митя муся настя паша поля серафима соня степанида тоня тося устинья федя lil vi
+    angel birdie charity clemency dawn gay greer hine jade joy laurel marigold melody mercy nance opal pansy petunia
+    primrose prue rae sal tansy val viv willow wren
     """
 )
 """Given names of women, in and around Europe."""

@@ -5,8 +5,7 @@ suffix), or has the shape of a family name behind one that is. What is not:
 
 - a word written large that nobody knows, before a given name: `Batsman Cyril Dawes`, `Bäckermeister Kurt Lohse`;
 - a genitive, or a family in the plural: `Gerald's wedding`, `The Plumbs of Kaitangata`;
-- one word alone that nobody knows, where no known name stands beside it, or where it stands behind `with`, ends as a
-  plural does, or is told beside something that asks: `Ivy with Tibbles`, `Anna, Stotts`, `Rover, Hettie's dog`;
+- one word alone that nobody knows, or that animals are called: `Anna, Zorb`, `Ivy with Tibbles`, `Anna and Rex`;
 - two words of which neither is known: `Sexton Stott`.
 
 Such words ask and make nobody. Doubt goes over `and` and `with` to whoever is joined to them (`Hettie and Gerald's
@@ -26,7 +25,7 @@ from boxlore.core.people.names.words_table import KIN_WORDS, SUFFIXES, TITLES
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where.item_words import is_noun_of_one
 from boxlore.core.people.who_is_where.order import Item
-from boxlore.core.people.who_is_where.small_words_table import ARTICLES
+from boxlore.core.people.who_is_where.small_words_table import ARTICLES, NAMES_OF_ANIMALS
 from boxlore.core.people.who_is_where.surely_a_name import is_part_of_names
 from boxlore.core.statements import fold
 
@@ -44,7 +43,7 @@ _FAMILY_FIRST = frozenset(
 )
 _GIVEN_ELSEWHERE = frozenset().union(
     lists.SPANISH_GIVEN, lists.PORTUGUESE_GIVEN, lists.ITALIAN_GIVEN, lists.HUNGARIAN_GIVEN, lists.ICELANDIC_GIVEN,
-    lists.RUSSIAN_GIVEN, lists.JAPANESE_GIVEN, lists.GIVEN_IN_PICTURES,
+    lists.RUSSIAN_GIVEN, lists.JAPANESE_GIVEN, lists.GIVEN_IN_PICTURES, {"les"},
 )  # fmt: skip
 
 
@@ -78,18 +77,22 @@ def ask_of_unaccounted(items: Sequence[Item], known: KnownNames) -> None:
 
 
 def _unknown_alone(items: Sequence[Item], known: KnownNames) -> list[Item]:
-    """Names of one word that nobody knows, where no known name stands beside them, or that stand behind `with`."""
-    is_alone = not any(item.person.is_person and item.is_name and _is_surely_known(item, known) for item in items)
-    unknown, behind_with = [], False
-    for item in items:
-        behind_with = item.joined == "with" or (behind_with and item.joined == "and")
-        words = item.person.words
-        is_one_word = item.is_name and item.person.is_person and len(tokens_of(words)) == 1
-        if not is_one_word or _is_surely_known(item, known) or _tells_somebody(item.person.note):
-            continue
-        if is_alone or behind_with or words.endswith("s"):  # `Ivy with Tibbles`, `Anna, Stotts`
-            unknown.append(item)
-    return unknown
+    """Names of one word that nobody knows, or that animals bear, of whom nothing tells that it is somebody."""
+    return [
+        item
+        for item in items
+        if item.is_name
+        and item.person.is_person
+        and len(tokens_of(item.person.words)) == 1
+        and (_is_an_animals(item.person.words, known) or not _is_surely_known(item, known))
+        and fold(item.person.words) not in ARTICLES  # an article stands before a word: `Les` alone is somebody
+        and not _tells_somebody(item.person.note)
+    ]
+
+
+def _is_an_animals(words: str, known: KnownNames) -> bool:
+    """Whether a word is what dogs, cats and horses are called, and nobody of the family (`Rex`)."""
+    return fold(words) in NAMES_OF_ANIMALS and not known.is_given(fold(words))
 
 
 def _tells_somebody(note: str) -> bool:

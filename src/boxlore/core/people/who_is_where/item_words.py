@@ -137,12 +137,12 @@ def without_article(words: Sequence[Element]) -> Sequence[Element]:
     following = words[1]
     if any(_NOUNS.get(word.plain) for word in words[1:]) and following.kind != "my":
         return words
-    if words[0].is_large and not token_of(following.text).is_given:
+    is_kin = bool(relation(following)) and any(word.is_large for word in words[2:])
+    if words[0].is_large and not (is_kin or token_of(following.text).is_given):
         return words
     names = following.is_large and not (relation(following) and len(words) == 2)
     if words[0].plain == "the" and len(words) == 2 and not token_of(following.text).is_given:
         return words  # `the Ford`
-    is_kin = bool(relation(following)) and any(word.is_large for word in words[2:])
     return words[1:] if names or is_kin or following.kind in ("my", "unknown") else words
 
 
@@ -161,8 +161,14 @@ def without_leads(words: Sequence[Element]) -> Sequence[Element]:
     return words[at:]
 
 
+_BORN = frozenset("b born geb geboren ne nee ur sund synt f fodt fodd née né р род".split())
+
+
 def name_and_remark(words: Sequence[Element]) -> tuple[Sequence[Element], Sequence[Element]]:
-    """`Ted is the tall one` as `Ted` and `the tall one`; no remark where the words are not so."""
+    """`Ted is the tall one` as `Ted` and `the tall one`, `Ted b. 1902` as `Ted` and `b. 1902`; else no remark."""
+    born = next((at for at, word in enumerate(words) if at and word.plain in _BORN and not word.is_large), 0)
+    if born and all(word.text.isdigit() for word in words[born + 1 :]) and words[born + 1 :]:
+        return words[:born], words[born:]
     at = next((at for at, word in enumerate(words) if word.kind == "verb"), 0)
     name, remark = words[:at], words[at + (at == 0 or words[at].plain not in _ALSO_A_PREPOSITION) :]
     if (
@@ -198,8 +204,8 @@ def before_place(words: Sequence[Element]) -> list[Element]:
     """Words told before a place, without those that only lead to it: `Elvira è la` | third, `Edna's` | on the left."""
     kept = list(words)
     while kept and (kept[-1].kind == "verb" or kept[-1].plain in table.BEFORE_A_PLACE | small_words.EVERYONE):
-        if kept[-1].kind == "me" or (kept[-1].is_large and len(kept) > 1):
-            break
+        if kept[-1].kind == "me" or (kept[-1].is_large and (len(kept) > 1 or relation(kept[-1]))):
+            break  # `Pa`
         del kept[-1]
     leads = small_words.ARTICLES.union(small_words.PRONOUNS)
     is_name = len(kept) == 1 and kept[0].is_large and token_of(kept[0].text).is_given  # `Una`, of Spanish an article

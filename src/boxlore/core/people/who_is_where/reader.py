@@ -167,6 +167,9 @@ def _take_as(reader: Reader, element: Element, kind: str, further: Sequence[Elem
             _end_header(reader)
         elif reader.words and reader.joined == "and" and is_description(reader.words) and describes_last(reader):
             end_item(reader)  # `the bride and groom: Anna and Joe`
+        elif reader.words and further and begins_person(further) and is_description(reader.words):
+            reader.ahead.note = reader.text[reader.words[0].start : reader.words[-1].end]  # `Flower girl: little Anna`
+            reader.words = []
     elif kind == "filler":
         _takes_back(reader)
     elif kind == "beside":

@@ -33,6 +33,12 @@ ARTICLES = frozenset(
 THE = frozenset("the der die das den dem le la les l' el il lo het de".split())
 """Articles that say that one and no other is meant."""
 
+NAMES_OF_ANIMALS = frozenset(
+    "rex rover fido bello hasso waldi azor burek reks medor minou minette musti mirri muri pontu tibby laddie nipper "
+    "nero caesar karo шарик мурка барсик тузик рекс жучка васька".split()
+)
+"""Names of dogs, cats and horses: told alone they may be a person only where the family has one of that name."""
+
 SEX = {
     word: sex
     for sex, words in (

@@ -95,8 +95,8 @@ _SMALL_WORDS = frozenset().union(
     small_words.CORRECTIONS,
     small_words.NOT_IN_IT,
     "who whose wer was qui quoi quien quienes chi quem wie vem hvem kuka kes кто kto kdo kas".split(),
-)
-"""Words that are no names, whatever the letter that they begin with."""
+) - {"les"}
+"""Words that are no names, whatever the letter that they begin with. `Les` alone is a man, and no French article."""
 
 
 def _names_in(note: str, known: KnownNames) -> str:

@@ -340,6 +340,8 @@ def _counted(elements: Sequence[Element], kinds: Sequence[str]) -> tuple[Element
             if phrase in _FROM["from_left"] or phrase in _FROM["from_right"]:
                 kind = "position" if phrase in _FROM["from_left"] else "from the right"
                 return replace(first, kind=kind, value=elements[count].value), 2
+    if kinds[:1] == ["ordinal"] and kinds[1:2] in (["left"], ["right"]):  # `2nd left`
+        return replace(first, kind="position" if kinds[1] == "left" else "from the right"), 2
     return first, 0
 
 

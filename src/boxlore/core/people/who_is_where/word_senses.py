@@ -7,6 +7,7 @@ from collections.abc import Sequence
 
 from boxlore.core.people.names.tokens import token_of
 from boxlore.core.people.names.traditions import IBERIAN_GIVEN
+from boxlore.core.people.names.words_table import TITLES
 from boxlore.core.people.who_is_where import position_words_table as table
 from boxlore.core.people.who_is_where.item_words import (
     before_place,
@@ -19,7 +20,7 @@ from boxlore.core.people.who_is_where.item_words import (
 )
 from boxlore.core.people.who_is_where.kin_words import is_oblique_kin, relation
 from boxlore.core.people.who_is_where.reader_state import Reader
-from boxlore.core.people.who_is_where.small_words_table import ARTICLES, EVERYONE, OF_THINGS, WITH
+from boxlore.core.people.who_is_where.small_words_table import ARTICLES, CARDINALS, EVERYONE, OF_THINGS, WITH
 from boxlore.core.people.who_is_where.tokens import PLACES, ROW_KINDS, ROW_NAMES, Element
 
 BESIDE_SIDES = ("left", "right")
@@ -85,9 +86,13 @@ def _order(reader: Reader, element: Element, further: Sequence[Element]) -> str:
 
 def _no_place(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     """Words of a place that are none here: the initial of `L. Brockway`, `Una's left hand`, `in front of the house`."""
-    if not further or element.kind not in (*ROW_KINDS, *table.SIDES):
+    if not further:
+        return "word" if element.kind in ROW_KINDS and _is_family_name(reader, element) else ""
+    if element.kind not in (*ROW_KINDS, *table.SIDES):
         return ""
     first = further[0]
+    if element.kind in ROW_KINDS and _is_family_name(reader, element) and first.kind != "colon":
+        return "word"
     if element.kind in table.SIDES and len(element.plain) == 1 and element.text.endswith("."):
         return "word" if first.kind == "word" and first.is_large and not token_of(first.text).is_given else ""
     if element.kind in table.SIDES and element.plain == element.phrase and " " not in element.text:
@@ -99,6 +104,14 @@ def _no_place(reader: Reader, element: Element, further: Sequence[Element]) -> s
     noun = behind[1]
     is_person = bool(relation(noun)) or table.NOUNS.get(noun.plain) in ("one", "many") or noun.kind != "word"
     return "word" if behind[0].plain in ("the", "a", "an") and not (is_person or noun.is_large) else ""
+
+
+def _is_family_name(reader: Reader, element: Element) -> bool:
+    """Whether a word for a row, written large behind a title or a given name, is a family name: `Maud Gale`."""
+    if not reader.words or " " in element.text or not element.text[:1].isupper():
+        return False
+    last = reader.words[-1]
+    return last.end + 1 == element.start and (last.plain in TITLES or token_of(last.text).is_given)
 
 
 def _everyone(reader: Reader, element: Element, further: Sequence[Element]) -> str:
@@ -155,6 +168,8 @@ def _with(reader: Reader, element: Element, further: Sequence[Element]) -> str:
         return "word"  # `Torsten är inte med`
     if further and is_oblique_kin(further[0]) and not (len(further) > 1 and further[1].is_large):
         return "beside"  # `с внуком`
+    if (reader.words or reader.items) and _heads_names(further):
+        return "with"  # `with her three boys Stan and Les`
     opens = bool(further) and further[0].kind == "verb" and not reader.words  # `op schoot zit kleine Jaap`
     if reader.words and len(further) > 1 and further[0].plain in OF_THINGS and _is_thing(further[1]):
         return "beside"  # `Anna mit dem Hut`
@@ -163,6 +178,13 @@ def _with(reader: Reader, element: Element, further: Sequence[Element]) -> str:
     behind_place = reader.previous in PLACES and len(reader.items) > reader.part_begins and bool(reader.behind)
     told = any(word.is_large for word in reader.words) or behind_place
     return "beside" if told and len(element.text) > 2 else "word"
+
+
+def _heads_names(further: Sequence[Element]) -> bool:
+    """Whether words for several people stand before a name: `her three boys Stan`, `two sons Stan`."""
+    counted = [at for at, piece in enumerate(further[:3]) if piece.plain in CARDINALS]
+    behind = further[counted[0] + 1 : counted[0] + 3] if counted else ()
+    return len(behind) == 2 and is_of_several(behind[:1]) and behind[1].is_large and token_of(behind[1].text).is_given
 
 
 def _is_thing(element: Element) -> bool:
@@ -183,10 +205,12 @@ def _ordinal(reader: Reader, element: Element, further: Sequence[Element]) -> st
     goes_on = (
         leads
         and begins_person(further)
-        and any(item.position > 0 or item.side for item in reader.items[reader.part_begins :])
+        and any(item.position > 0 or item.from_right or item.side for item in reader.items[reader.part_begins :])
     )
     if further[0].kind in ("colon", "dash") and reader.row in ROW_NAMES.values() and element.value in ROW_NAMES:
         return ROW_NAMES[element.value]  # `first row: …; second: …`
+    if goes_on and reader.items[-1].from_right:
+        return "from the right"  # `first from the right Anna, second Tom`
     return "position" if further[0].kind in ("verb", "colon", "dash") or goes_on else ""
 
 
@@ -239,6 +263,9 @@ def _is_head(element: Element, further: Sequence[Element], reader: Reader) -> bo
         return True  # `Fred stands behind Nell`: his row
     if reader.behind is False and not reader.words and following == "word" and further[0].is_large:
         return True
+    begins = not reader.words and len(reader.items) == reader.part_begins and reader.row != ""
+    if begins and further and further[0].is_large and token_of(further[0].text).is_given:
+        return True  # `standing Edwin, Wes; sitting Maud`
     ends = following in ("", "comma", "end", "and")
     return ends and bool(reader.words or reader.items) and len(element.text) > 1
 
