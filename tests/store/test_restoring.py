@@ -334,8 +334,10 @@ def test_one_with_older_tables_is_brought_up_to_date(folder: Path) -> None:
     with sqlite3.connect(older, isolation_level=None) as old:
         schema.migrate(old, schema.MIGRATIONS[:1])
         old.execute("ATTACH ? AS newer", (str(backup_of(folder)),))
-        for table in ("statement", "act", "reading", "meta"):
+        for table in ("statement", "act", "meta"):
             old.execute(f"INSERT INTO {table} SELECT * FROM newer.{table}")
+        columns = ", ".join(row[1] for row in old.execute("PRAGMA table_info (reading)"))
+        old.execute(f"INSERT INTO reading SELECT {columns} FROM newer.reading")
     old.close()
     (folder / "collection.sqlite").unlink()
     bring_back(folder, older, NOW)

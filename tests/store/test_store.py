@@ -159,8 +159,10 @@ def test_an_older_collection_is_brought_up_to_date(store: Store, clock: Clock, e
     old = sqlite3.connect(older / "collection.sqlite", isolation_level=None)
     schema.migrate(old, schema.MIGRATIONS[:1])
     old.execute("ATTACH ? AS newer", (str(store.path),))
-    for table in ("statement", "act", "reading", "meta"):
+    for table in ("statement", "act", "meta"):
         old.execute(f"INSERT INTO {table} SELECT * FROM newer.{table}")
+    columns = ", ".join(row[1] for row in old.execute("PRAGMA table_info (reading)"))
+    old.execute(f"INSERT INTO reading SELECT {columns} FROM newer.reading")
     if not emptied:
         old.execute("INSERT INTO name SELECT folded, subject, kind, words FROM newer.name")
         old.execute("INSERT INTO used SELECT * FROM newer.used")

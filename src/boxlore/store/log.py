@@ -37,6 +37,8 @@ What always holds
 - An act is whole or absent, and so is all that follows from it, because it is written in the same transaction.
 - What is in force depends on the rows alone, not on the order in which they came in.
 - Withdrawals never form a circle: an act that is withdrawn already can withdraw nothing further (`_withdraw`).
+- Beside every statement, reading and settlement stands a sum over its row, so that a change that did not come through
+  here is noticed (`row_sums`).
 - Every statement has passed the one guard (`boxlore.core.fields.guard`), so what is read back makes sense.
 
 An example. Leida Rourke tells of a picture of a farm near Kärdla.
@@ -61,11 +63,13 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.guard import checked
 from boxlore.core.statements import Reading, Statement
 from boxlore.store import projections
+from boxlore.store.row_sums import row_sum
 from boxlore.store.rows import COLUMNS, DRAFT_COLUMNS, draft_values, reading_values, statement_values
 from boxlore.store.values import Change, Draft, Settlement
 
 _MARKS = ", ".join("?" * len(COLUMNS))
 _APPEND = f"INSERT INTO statement ({', '.join(COLUMNS)}) VALUES ({_MARKS})"
+_SUM = "INSERT OR REPLACE INTO statement_sum VALUES (?, ?)"
 _DRAFT = f"INSERT OR REPLACE INTO draft ({', '.join(DRAFT_COLUMNS)}) VALUES ({', '.join('?' * len(DRAFT_COLUMNS))})"
 
 
@@ -88,8 +92,10 @@ def apply(db: sqlite3.Connection, change: Change) -> None:
 def append(db: sqlite3.Connection, statements: Iterable[Statement]) -> None:
     """Add statements, with all that follows from them. Raises WrongUse for one that the guard refuses."""
     for statement in statements:
-        row = db.execute(_APPEND, statement_values(checked(statement))).lastrowid
+        values = statement_values(checked(statement))
+        row = db.execute(_APPEND, values).lastrowid
         assert row is not None  # an INSERT that did not raise has a row
+        db.execute(_SUM, (row, row_sum(values)))
         projections.add(db, row, statement)
 
 
@@ -100,16 +106,14 @@ def save_draft(db: sqlite3.Connection, draft: Draft) -> None:
 
 def _read(db: sqlite3.Connection, change: Change, statement: str, reading: Reading) -> None:
     row = (statement, change.act, *reading_values(reading), change.recorded_at)
-    db.execute("INSERT OR REPLACE INTO reading VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)", row)
+    db.execute("INSERT OR REPLACE INTO reading VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", (*row, row_sum(row)))
     projections.add_reading(db, reading, change.recorded_at)
 
 
 def _settle(db: sqlite3.Connection, change: Change, settlement: Settlement) -> None:
     decided = (settlement.subject.kind, settlement.subject.id, settlement.field, settlement.outcome, settlement.chosen)
-    db.execute(
-        "INSERT INTO settlement VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
-        (settlement.id, change.act, *decided, change.recorded_at, change.by),
-    )
+    row = (settlement.id, change.act, *decided, change.recorded_at, change.by)
+    db.execute("INSERT INTO settlement VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", (*row, row_sum(row)))
     weighed = [(settlement.id, ident) for ident in settlement.weighed]
     db.executemany("INSERT OR IGNORE INTO weighed VALUES (?, ?)", weighed)
 

@@ -8,6 +8,7 @@ URI, `immutable=1`).
 import sqlite3
 import threading
 from collections.abc import Callable, Iterable, Iterator, Sequence
+from contextlib import closing
 from pathlib import Path
 from typing import Concatenate, ParamSpec, Protocol, Self, TypeVar
 
@@ -32,6 +33,7 @@ from boxlore.store.database_file import (
     make_database,
 )
 from boxlore.store.locking import Lock, network_kind
+from boxlore.store.row_sums import AlteredRow, altered_rows, rows_without_sum
 from boxlore.store.rows import ToldRow
 from boxlore.store.strike_rewriting import finish_strike, is_pending
 from boxlore.store.values import ActDone, Change, Draft, Hit, Past, Struck
@@ -231,6 +233,15 @@ class Store:
         with errors_in_words(self.path):
             yield from question(self.db, *values, **named)
 
+    def altered_rows(self) -> list[AlteredRow]:
+        """Rows of the log that are not as they were written (see `row_sums`)."""
+        with errors_in_words(self.path), closing(connect_to_read(self.path)) as db:
+            return list(altered_rows(db))
+
+    def rows_without_sum(self) -> int:
+        """How many statements were written before sums were kept."""
+        return self._ask(rows_without_sum)
+
     def meta(self, name: str) -> str:
         """A fact about the database itself, or an empty string."""
         return self._ask(queries.meta, name)
@@ -411,7 +422,7 @@ class Store:
     def _check_tables(self) -> None:
         version = self._ask(schema.version_of)
         check_version(self.path, version)
-        if version < schema.VERSION:
+        if version < schema.READ_FROM:
             raise CouldNot(f"{self.path} was written by an older Boxlore.", "Open it once for writing.")
 
 

@@ -2,8 +2,8 @@
 
 `statement`, `act`, `withdrawal`, `settlement`, `weighed`, `reading` and `tombstone` are the log (see `log`): rows are
 added and never changed, except by a strike. PROJECTIONS follow from the log and can be made again from it (see
-`projections`). `draft` and `meta` are neither. The name and the columns of `statement` stay for ever, so that a strike
-works on a backup of any version.
+`projections`). `statement_sum` goes with it, row by row (see `row_sums`). `draft` and `meta` are
+neither. The name and the columns of `statement` stay for ever, so that a strike works on a backup of any version.
 """
 
 import sqlite3
@@ -129,10 +129,28 @@ INSERT OR REPLACE INTO meta VALUES ('{STALE}', 'to be made again');
 """Adds to each name the time when it was last meant. A backup that was struck has empty projections, so they are then
 made again (STALE)."""
 
-MIGRATIONS: tuple[str, ...] = (_FIRST, _NAMES_BY_USE)
+SUMS_FROM = "sums_from"
+"""The name of a row in `meta`: rows of `statement` up to this one were written before sums were kept."""
+
+SUMS = f"""
+CREATE TABLE statement_sum (row INTEGER PRIMARY KEY, sum BLOB NOT NULL) STRICT;
+CREATE TRIGGER statement_sum_goes AFTER DELETE ON statement BEGIN
+    DELETE FROM statement_sum WHERE row = old.row;
+END;
+ALTER TABLE reading ADD COLUMN sum BLOB;
+ALTER TABLE settlement ADD COLUMN sum BLOB;
+INSERT OR REPLACE INTO meta SELECT '{SUMS_FROM}', coalesce(max(row), 0) FROM statement;
+"""
+"""Adds a sum to each row that is written from now on (see `row_sums`); of earlier rows there is none. A strike works on
+tables of any version, so that the trigger, and not its code, takes the sum out with its row."""
+
+MIGRATIONS: tuple[str, ...] = (_FIRST, _NAMES_BY_USE, SUMS)
 """Script n brings a database from version n to n + 1. Add new ones at the end, and never change one."""
 
 VERSION = len(MIGRATIONS)
+
+READ_FROM = 2
+"""Tables from this version on can be read as they are, where nothing can be written."""
 
 
 def migrate(db: sqlite3.Connection, scripts: Sequence[str] = MIGRATIONS) -> int:

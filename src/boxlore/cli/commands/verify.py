@@ -9,6 +9,7 @@ from boxlore.cli import options, output, talk
 from boxlore.cli.paths import GivenPath
 from boxlore.core.findings import several
 from boxlore.tasks.archive.receipt import read_receipt
+from boxlore.tasks.collection.log_check import log_findings, said_of_older
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.collection.unfinished import left_findings
@@ -78,6 +79,7 @@ def verify(
         if only_when:
             _when(collection, as_json=as_json)
             return
+        altered = _log(collection, as_json=as_json)  # first, as what is damaged may stop the rest
         wrong, finished = _verify(collection, look_in, anew=anew, as_json=as_json)
         mended = register_again(collection, wrong) if mend else 0
         kept, wrong_others = _kept(collection, as_json=as_json)
@@ -91,7 +93,7 @@ def verify(
         damaged = _damaged(collection, as_json=as_json)
     if mended:
         talk.say(f"The new place of {several(mended, 'scan')} is noted.")
-    at_fault = len(wrong) - mended + wrong_others
+    at_fault = len(wrong) - mended + wrong_others + altered
     if finished:
         checked = [several(scans, "scan")]
         checked += [several(kept, "recording or paper", "recordings and papers")] if kept else []
@@ -116,6 +118,16 @@ def _refuse_others(
         options.refuse_others(ctx, "with --when", "only_when", "as_json", "on_day")
     else:
         options.refuse_others(ctx, "without --receipt", "look_in", "mend", "anew", "as_json", "on_day")
+
+
+def _log(collection: Collection, *, as_json: bool) -> int:
+    """Hold what was told against its sums; how many rows are not as they were written."""
+    findings = log_findings(collection)
+    for number, finding in findings:
+        output.write_finding(finding, number, "", as_json=as_json)
+    if words := said_of_older(collection):
+        talk.say(words)
+    return len(findings)
 
 
 def _verify(

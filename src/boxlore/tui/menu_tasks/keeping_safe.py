@@ -33,13 +33,15 @@ def _housing(collection: Collection, answers: FormAnswers, progress: Progress) -
 
 
 def _verify(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.collection.log_check import log_findings, said_of_older
     from boxlore.tasks.scans.damage import damage_findings
     from boxlore.tasks.scans.fixity import finding_of, register_again, verify_scans
     from boxlore.tasks.sitting.recordings import verify_kept
 
     look_in = (path_of(collection, answers["look_in"], ""),) if answers["look_in"] else ()
     wrong, count = [], 0
-    lines: list[str] = []
+    lines = [f"{number} {finding.message}".strip() for number, finding in log_findings(collection)]
+    lines += [words for words in (said_of_older(collection),) if words]
     for verified in verify_scans(collection, progress, look_in=look_in):
         count += 1
         if (finding := finding_of(verified)) is not None:

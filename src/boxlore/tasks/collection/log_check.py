@@ -1,0 +1,59 @@
+"""Whether the log is as it was written: each row whose sum is another is named."""
+
+from contextlib import suppress
+
+from boxlore.core.errors import CouldNot
+from boxlore.core.fields.table import FIELDS
+from boxlore.core.findings import Finding, Severity, make_finding, several
+from boxlore.core.statements import Kind
+from boxlore.store.row_sums import AlteredRow
+from boxlore.tasks.collection.opening import Collection
+
+SOURCE = "BLAKE2b (RFC 7693) kept beside each row of the log"
+MOST = 50
+"""Rows that are named one by one; where more are altered, the file as a whole is damaged."""
+
+_WAY_BACK = "Keep the file as it is, and bring back a backup from before (boxlore restore)."
+
+
+def log_findings(collection: Collection) -> list[tuple[str, Finding]]:
+    """(number of the item, finding) for each row of the log that is not as it was written. Raises CouldNot."""
+    altered = collection.store.altered_rows()
+    findings = [(_number_of(collection, row), _finding(row)) for row in altered[:MOST]]
+    if left := len(altered) - len(findings):
+        words = f"{several(left, 'further row')} of the log {'is' if left == 1 else 'are'} not as written. {_WAY_BACK}"
+        findings.append(("", make_finding("log.altered", Severity.ERROR, words, SOURCE)))
+    return findings
+
+
+_WHAT = {
+    "statement": "its words, or what is noted of them",
+    "reading": "what its words were read as",
+    "settlement": "which of its answers holds",
+}
+
+
+def _finding(row: AlteredRow) -> Finding:
+    field = FIELDS.get(row.field)
+    told = f"What was told as “{field.label if field else row.field}” of the {row.kind or 'subject'} {row.subject}"
+    why = "the database is damaged there, or another program wrote to it"
+    words = f"{told} is not as it was written ({_WHAT[row.table]}): {why}. {_WAY_BACK}"
+    return make_finding("log.altered", Severity.ERROR, words, SOURCE)
+
+
+def _number_of(collection: Collection, row: AlteredRow) -> str:
+    """The number of the item that an altered row is about; '' of none, and where it is damaged too."""
+    with suppress(CouldNot):
+        return collection.store.number_of(row.subject) if row.kind == Kind.ITEM else ""
+    return ""
+
+
+def said_of_older(collection: Collection) -> str:
+    """A sentence about the statements that were written before sums were kept; '' where there are none."""
+    if not (count := collection.store.rows_without_sum()):
+        return ""
+    are = "was" if count == 1 else "were"
+    return (
+        f"{several(count, 'statement')} {are} told before sums of the words were kept: whether a letter has turned "
+        "in them cannot be seen."
+    )
