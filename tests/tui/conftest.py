@@ -384,7 +384,7 @@ def _no_frames_between(monkeypatch: pytest.MonkeyPatch) -> None:
 
 @asynccontextmanager
 async def hands_on(
-    collection: Collection | None, size: tuple[int, int] = (120, 40), **more: Any
+    collection: Collection | None, size: tuple[int, int] = (100, 30), **more: Any
 ) -> AsyncIterator[Hands]:
     """The program with this collection open, in a terminal of this size."""
     app = Boxlore(collection, **more)

@@ -15,7 +15,7 @@ Run = Callable[..., None]
 
 def test_a_collection_is_started_once_its_form_is_right(run: Run, tmp_path: Path) -> None:
     async def begin() -> None:
-        async with hands_on(None) as hands:
+        async with hands_on(None, (120, 40)) as hands:
             assert "Start a collection" in hands.text and "Five keys are enough:" in hands.text
             await hands.press("«s»")
             await hands.fill("", "", "")

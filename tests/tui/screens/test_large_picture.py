@@ -7,6 +7,7 @@ from tests.tui.conftest import hands_on
 
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records_for_outputs import record_of
+from boxlore.tui.screens.large_picture import LargeScreen
 from boxlore.tui.widgets.picture import Picture
 
 Run = Callable[..., None]
@@ -64,6 +65,26 @@ def test_without_a_scan_nothing_is_marked(run: Run, pictured: Path) -> None:
                 assert "TRA-0002 · no scan" in hands.text and "No markers on this picture." in hands.text
                 await hands.press("f2", "left", "enter")
                 assert "2 of 2" in hands.text
+
+    run(look())
+
+
+def test_a_sentence_stays_until_the_next_key(run: Run, pictured: Path) -> None:
+    """Also where the picture comes after the key: it came a moment later than the words, and took them away."""
+
+    async def look() -> None:
+        with open_collection(pictured) as collection:
+            async with hands_on(collection) as hands:
+                await hands.press("f2", "delete")
+                screen = hands.app.screen
+                assert isinstance(screen, LargeScreen)
+                screen._fetched(screen.scan)
+                screen.on_painted_sharper()
+                screen.on_resize()
+                await hands.press()
+                assert "Take a marker in hand first" in hands.text
+                await hands.press("left")
+                assert "Take a marker in hand first" not in hands.text
 
     run(look())
 

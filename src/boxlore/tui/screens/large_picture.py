@@ -92,7 +92,7 @@ class LargeScreen(Screen[None]):
         self._hand = ""
         """The id of the marker in hand, '' for none."""
         self._said = ""
-        """A sentence to show once, at the next drawing."""
+        """A sentence about the last key: it stays until the next one, also where the picture comes meanwhile."""
         self._top, self._picture, self._names = Top(), Picture(), Line(id="note")
 
     def compose(self) -> ComposeResult:
@@ -101,7 +101,7 @@ class LargeScreen(Screen[None]):
         yield self._names
 
     def on_resize(self) -> None:
-        self.call_after_refresh(self._show)
+        self.call_after_refresh(self._draw)
 
     @property
     def scan(self) -> ScanFile | None:
@@ -110,6 +110,11 @@ class LargeScreen(Screen[None]):
         return scans[self._at % len(scans)] if scans else None
 
     def _show(self) -> None:
+        """Draw what a key came to; the sentence about the key before it goes."""
+        self._said = ""
+        self._draw()
+
+    def _draw(self) -> None:
         scan, scans = self.scan, self._host.record.scans
         side = f"{SIDES.get(scan.side, scan.side)} ({self._at % len(scans) + 1} of {len(scans)})" if scan else "no scan"
         self._top.tell(f"{self._host.record.number} · {side}", "F2 next side · Esc back")
@@ -140,7 +145,6 @@ class LargeScreen(Screen[None]):
             else "Arrows and Enter set one, + and - zoom, a digit goes to one."
         )
         self._names.say(*([f"{self._said}   "] if self._said else []), names, (f"   {how}", "italic"))
-        self._said = ""
 
     @property
     def _in_hand(self) -> Marked | None:
@@ -166,11 +170,11 @@ class LargeScreen(Screen[None]):
     def _fetched(self, part: ScanFile | None) -> None:
         scan = self.scan
         if scan is not None and self._part(scan) == part:
-            self._show()
+            self._draw()
 
     def on_painted_sharper(self) -> None:
         """The terminal has said that it can draw pictures."""
-        self._show()
+        self._draw()
 
     # moving
 
@@ -271,7 +275,7 @@ class LargeScreen(Screen[None]):
 
     def _tell(self, words: str) -> None:
         self._said = words
-        self._show()
+        self._draw()
 
     def _set(self, x: float, y: float) -> None:
         """Move the marker in hand to x, y; without one, set a new marker there."""
