@@ -9,8 +9,8 @@ import pytest
 from boxlore.core.errors import CouldNot
 from boxlore.disk.digests import sha256_of
 from boxlore.disk.regular_file import open_regular
+from boxlore.tasks.collection.embedded_metadata import embedded_in
 from boxlore.tasks.collection.settings import read_settings
-from boxlore.tasks.scans.embedded_metadata import embedded_in
 
 
 @pytest.fixture

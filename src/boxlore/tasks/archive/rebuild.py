@@ -25,10 +25,10 @@ from boxlore.disk.digests import sha256_of
 from boxlore.disk.writing import write_whole
 from boxlore.exports.rdf import PREFIXES, TERMS, read_triples
 from boxlore.tasks.archive.struck_fields import read_struck
+from boxlore.tasks.collection.embedded_metadata import embedded_in
 from boxlore.tasks.collection.opening import Act, Collection, open_collection, start
 from boxlore.tasks.collection.prompts import FILE_NAME as PROMPTS
 from boxlore.tasks.collection.settings import FILE_NAME, Settings, read_settings
-from boxlore.tasks.scans.embedded_metadata import embedded_in
 from boxlore.tasks.scans.package_check import verify_package
 from boxlore.tasks.telling.statements import Teller
 from boxlore.tasks.telling.table import read_sure

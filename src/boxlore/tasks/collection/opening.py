@@ -46,6 +46,8 @@ class Collection:
     """Whether an output may take the place of a file that Boxlore did not write (see `output_paths`)."""
     unsaid: list[str] = field(default_factory=list)
     """What went wrong without stopping anything, for the keeper to read when the collection is closed."""
+    files_say: dict[str, str] | None = None
+    """By the id of a scan, what its file says now, where that could not be kept (see `files_read_again`)."""
     _people: Registry = field(default_factory=Registry)
     _people_at: int = -1
 
@@ -142,6 +144,13 @@ class Act:
             )
 
 
+READER = "2"
+"""The reader of what files say (`embedded_metadata`): one more whenever it reads more of a file."""
+
+READ_BY = "files read by"
+"""The name of the note which reader has read the files of scans, and of which scans (ids) it could not."""
+
+
 def start(folder: Path, settings: Settings, *, on_day: date | None = None, ident: str = "") -> None:
     """Make a new collection in `folder`, with a new id or `ident`. Raises WrongUse if one is there already."""
     if has_collection(folder):
@@ -153,7 +162,8 @@ def start(folder: Path, settings: Settings, *, on_day: date | None = None, ident
     write_whole(folder / FILE_NAME, as_toml(settings).encode())
     for name in FOLDERS:
         (folder / name).mkdir(parents=True, exist_ok=True)
-    create(folder, clock=Clock(on_day=on_day, right_on=settings.clock_right_on), ident=ident).close()
+    with create(folder, clock=Clock(on_day=on_day, right_on=settings.clock_right_on), ident=ident) as store:
+        store.set_meta(READ_BY, READER)
 
 
 def _check_untouched(folder: Path, settings: bytes) -> None:

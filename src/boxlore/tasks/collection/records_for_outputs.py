@@ -24,6 +24,7 @@ from boxlore.core.records.name_answers import Decided, decided
 from boxlore.core.records.withheld import Withheld, withhold
 from boxlore.core.rules.people_and_kin import Wedding
 from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, fold
+from boxlore.tasks.collection.files_read_again import read_files_again
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.names_left import decisions_given
 from boxlore.tasks.collection.opening import Collection
@@ -189,6 +190,8 @@ def _holds(asked: Sequence[str], words: str) -> bool:
 
 def seen_by(collection: Collection, to: To) -> AudienceView:
     """Work out who is living, then whose names are withheld from that audience."""
+    if to.is_public:
+        read_files_again(collection)
     latest = _latest(collection) if to.is_public else {}
     lives = _lives(collection, latest) if to.is_public else {}
     today = collection.clock.today()
@@ -344,4 +347,11 @@ def _records(collection: Collection, ids: tuple[str, ...] | None) -> Iterator[Re
     said_by = people.names()
     material: Material
     for material in collection.store.about_items(ids=ids):
-        yield build(material, people, said_by)
+        record = build(material, people, said_by)
+        yield _with_words_of_files(record, files_say) if (files_say := collection.files_say) else record
+
+
+def _with_words_of_files(record: Record, files_say: Mapping[str, str]) -> Record:
+    """The record with what files say now, where that could not be kept."""
+    scans = tuple(replace(scan, embedded=files_say.get(scan.id, scan.embedded)) for scan in record.scans)
+    return replace(record, scans=scans)

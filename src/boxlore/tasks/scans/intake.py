@@ -37,9 +37,9 @@ from boxlore.disk.digests import sha256_of
 from boxlore.disk.pictures import read_header
 from boxlore.disk.unfinished import clear_remains
 from boxlore.disk.writing import CHUNK, could_not, replacing
+from boxlore.tasks.collection.embedded_metadata import embedded_in
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
-from boxlore.tasks.scans.embedded_metadata import embedded_in
 from boxlore.tasks.scans.given_files import in_utf_8, readable
 from boxlore.tasks.scans.later_scans import IN_WORDS, Sides, came_from, row_came_from
 from boxlore.tasks.scans.own_outputs import OwnOutputs

@@ -1,4 +1,7 @@
-"""What a scan's file already says: titles, captions, dates and names that another program or person wrote into it."""
+"""What a scan's file already says: titles, captions, dates and names that another program or person wrote into it.
+
+Whoever reads more of a file here counts `opening.READER` up, so that the files of earlier scans are read again.
+"""
 
 from pathlib import Path
 from typing import BinaryIO
