@@ -8,17 +8,19 @@ from collections.abc import Callable
 
 from boxlore.core.dates.context import DateContext, NoSuchDate
 from boxlore.core.dates.lexer import Token
-from boxlore.core.dates.relative import about_age, at_age, birthday, in_years
+from boxlore.core.dates.lexicon import Sense
+from boxlore.core.dates.relative import about_age, at_age, at_age_in, birthday, in_years, not_yet_at
 
 _AGE = frozenset(
-    "when was aged at_years years_old birthday possessive i they about about_behind noise unit comma doubt or "
-    "genitive".split()
+    "when was aged at_years years_old birthday possessive i they about about_behind noise unit comma dash doubt or "
+    "genitive not_yet".split()
 )
 
 
+_OF_A_CHILD = ("day", "week", "month")
 _NUMBERS = ("day", "ordinal", "decade")
 
-AGE_WORDS = frozenset("when was genitive aged at_years years_old birthday possessive".split())
+AGE_WORDS = frozenset("when was genitive aged at_years years_old birthday possessive not_yet".split())
 """Kinds of words without which no age is told."""
 
 
@@ -28,6 +30,7 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
     numbers: list[tuple[int, str]] = []
     born: list[str] = []
     unknown: list[Token] = []
+    units: list[str] = []
     for token in tokens:
         here = {sense.kind for sense in token.senses}
         number = next((sense for sense in token.senses if sense.kind in _NUMBERS), None)
@@ -36,8 +39,10 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
             numbers.append((int(str(value)), number.kind))
         elif token.senses[0].kind == "person":
             born.append(str(token.senses[0].value))
-        elif token.senses[0].kind == "unit" and token.senses[0].value not in ("year", "years"):
-            return None
+        elif token.senses[0].kind == "unit" and (unit := _unit(token)) != "year":
+            if unit not in _OF_A_CHILD or units:
+                return None
+            units.append(unit)
         elif here & _AGE:
             kinds |= here & _AGE
         elif here == {"name"}:
@@ -46,7 +51,11 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
             return None
     if not numbers or not all(0 < value <= 120 for value, _ in numbers) or len(born) > 1 or (unknown and born):
         return None
-    reckon = _reckoner(kinds, {kind for _, kind in numbers}, bool(born), len(numbers))
+    reckon: Callable[[str, int], str] | None
+    if units:
+        reckon = _of_a_child(units[0], kinds, len(numbers), known=bool(born))
+    else:
+        reckon = _reckoner(kinds, {kind for _, kind in numbers}, bool(born), len(numbers))
     if reckon is None:
         return None
 
@@ -60,6 +69,50 @@ def age(tokens: list[Token], text: str, context: DateContext) -> str | None:
     return reckoned(_born(born, unknown, kinds, text, context) or _of_the_pictured(text, context, reckoned))
 
 
+def with_ages(tokens: list[Token], text: str, context: DateContext) -> list[Token] | None:
+    """The tokens with the longest run that tells an age or a birthday as one event: “the day after [my 21st birthday]”;
+    None where no run does. What stands beside it must be no part of it: no name, number or unit."""
+    for size in range(len(tokens) - 1, 1, -1):
+        for first in range(len(tokens) - size + 1):
+            run = tokens[first : first + size]
+            beside = [*tokens[max(first - 1, 0) : first], *tokens[first + size : first + size + 1]]
+            if any(_may_belong(token) for token in beside) or not any(_may_begin(token) for token in run):
+                continue
+            try:
+                edtf = age(run, text, context)
+            except NoSuchDate:
+                continue
+            if edtf:
+                event = Token((Sense("event", edtf),), run[0].start, run[-1].end)
+                return [*tokens[:first], event, *tokens[first + size :]]
+    return None
+
+
+def _may_belong(token: Token) -> bool:
+    return token.senses[0].kind in ("name", "person", *_NUMBERS) or any(
+        sense.kind == "unit" and token.senses[0].kind == "unit" and str(sense.value).endswith("s")
+        for sense in token.senses
+    )
+
+
+def _may_begin(token: Token) -> bool:
+    return any(sense.kind in AGE_WORDS for sense in token.senses)
+
+
+def _unit(token: Token) -> str:
+    return str(token.senses[0].value).removeprefix("one_").removesuffix("s")
+
+
+def _of_a_child(unit: str, kinds: set[str], count: int, *, known: bool) -> Callable[[str, int], str] | None:
+    """An age in days, weeks or months; None if the words tell none."""
+    told = (
+        {"aged", "years_old"} & kinds or ("at_years" in kinds and known) or ("was" in kinds and (known or "i" in kinds))
+    )
+    if count != 1 or not told or {"birthday", "about", "about_behind", "not_yet"} & kinds:
+        return None
+    return lambda birth, value: at_age_in(birth, unit, value)
+
+
 def _reckoner(kinds: set[str], numbers: set[str], born: bool, count: int) -> Callable[[str, int], str] | None:
     """How an age is reckoned: a birthday, ten years of life (“in her twenties”), or a year; None if it is no age."""
     person = born or "i" in kinds or "they" in kinds
@@ -67,12 +120,14 @@ def _reckoner(kinds: set[str], numbers: set[str], born: bool, count: int) -> Cal
         return in_years if count == 1 and ("possessive" in kinds or "genitive" in kinds) else None
     if count > 2 or (count == 2 and "or" not in kinds) or "decade" in numbers:
         return None
+    if "not_yet" in kinds:
+        return not_yet_at if person and numbers == {"day"} and count == 1 else None
     if "birthday" in kinds or (numbers == {"ordinal"} and kinds & {"possessive", "genitive"}):
         return birthday
     if "ordinal" in numbers:
         return None
     aged = "aged" in kinds or {"when", "was"} <= kinds or {"at_years", "years_old"} <= kinds
-    if not aged and not (person and "was" in kinds):
+    if not aged and not (person and "was" in kinds) and not (born and "years_old" in kinds):
         return None
     return about_age if kinds & {"about", "about_behind", "doubt"} else at_age
 

@@ -18,7 +18,7 @@ import re
 from itertools import product
 
 from boxlore.core.dates import edtf as standard
-from boxlore.core.dates.ages import AGE_WORDS, age
+from boxlore.core.dates.ages import AGE_WORDS, age, with_ages
 from boxlore.core.dates.assembly import SLOTS, assemble
 from boxlore.core.dates.context import DateContext, NoSuchDate, Outcome
 from boxlore.core.dates.display import display
@@ -101,6 +101,10 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
     outcome = _decided(_ways(tokens), context)
     if outcome and outcome.edtf:
         return doubted(outcome, context)
+    if kinds & AGE_WORDS and (leaning := with_ages(tokens, words, context)):
+        outcome = _decided(_ways(leaning), context) or outcome
+        if outcome and (outcome.edtf or outcome.alternatives):
+            return outcome
     if reign := regnal_year(words):
         return Outcome(standard.parsed(reign))
     return (

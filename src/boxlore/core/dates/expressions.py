@@ -96,12 +96,19 @@ class Expression:
         if self.kind == "span" and self._decades_or_years():
             return f"“{context.text}”: from the year or from the decade?"
         dates = self.leaves()
+        if self.follows_event and not dates[0].year:
+            return ""
         if self.kind == "one" and dates[0].is_odd_decade:
             return f"“{context.text}”: is the year meant?"
         for date in dates if self.kind != "known" else dates[:1]:
             if asks := question(date, context):
                 return asks
         return ""
+
+    @property
+    def follows_event(self) -> bool:
+        """Whether it is beside an event of the family: “the Christmas after the wedding” is the next one."""
+        return self.kind == "within" and bool(self.leaves()[-1].event)
 
     def _decades_or_years(self) -> bool:
         """`1900-1910s`: the first may be a year or a decade."""
@@ -282,7 +289,10 @@ def _within(whole: Expression, context: DateContext, pick: int) -> str:
     if first and last and first > last:
         raise NoSuchDate("These two limits leave no day. Which is right?")
     if text.startswith("XXXX"):  # “the Christmas after we moved”
-        raise NoSuchDate("In which year?", _nearest(text, edge))
+        nearest = _nearest(text, edge)
+        if nearest and whole.follows_event:
+            return nearest[0]
+        raise NoSuchDate("In which year?", nearest)
     if (first, last) == (base.earliest, base.latest):
         return text
     begin, end = _short(first, start=True), _short(last, start=False)

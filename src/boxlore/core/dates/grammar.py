@@ -296,21 +296,22 @@ class Grammar:
         elif self.kinds[self.at] == "few" and self.kinds[self.at + 1] == "unit":
             count = -1
             self.at += 1
-        sense, side = self.senses[self.at], _SIDES.get(self.kinds[self.at + 1], 0)
+        exact = self.kinds[self.at + 1] == "to_the_day"
+        sense, side = self.senses[self.at], _SIDES.get(self.kinds[self.at + 1 + exact], 0)
         if not side or sense.kind not in ("unit", "season", "weekday"):
             self.at = begin
             return None
-        self.at += 2
+        self.at += 2 + exact
         anchor = self._operand()
         unit = str(sense.value) if sense.kind == "unit" else sense.kind
         if unit.startswith("one_"):
             unit, count = unit.removeprefix("one_"), count or 1
         if unit in ("days", "weeks", "months", "years"):  # “the weeks before Christmas” are a few
-            unit, count = unit[:-1], count or -1
+            unit, count = unit[:-1], count or -2
         value = sense.value if isinstance(sense.value, int) else 0
         if unit in ("weekend", "week_from", "week_to"):
             raise NoForm
-        return Expression("near", [anchor], distance=Distance(side, unit, count, value, bool(anchor.event)))
+        return Expression("near", [anchor], distance=Distance(side, unit, count, value, bool(anchor.event), exact))
 
     def _operand(self) -> Partial:
         """operand = qualifiers partial qualifiers [ calendar ]"""

@@ -60,7 +60,7 @@ KINDS = (
     "to", "to_open", "or_later", "or_earlier", "decades", "century", "hundreds", "few", "undated", "no_year",
     "correction", "old_style", "new_style", "hebrew", "republican", "before_christ", "calculated", "when", "was",
     "aged", "at_years", "years_old", "birthday", "possessive", "i", "they", "life", "south", "north", "term", "turn",
-    "eve", "last", "not", "other_month", "morrow", "today",
+    "eve", "last", "not", "other_month", "morrow", "today", "not_yet", "to_the_day",
 )  # fmt: skip
 """Kinds of words that a language may have rows for, besides seasons, units and parts."""
 
@@ -220,6 +220,18 @@ def endings(which: str) -> re.Pattern[str]:
     """A pattern for what may follow a number at once: `decade_endings` (1950s) or `ordinal_endings` (3rd)."""
     words = {form for language in LANGUAGES for form in getattr(language, which).split("|") if form}
     return re.compile(f"(?:{'|'.join(map(re.escape, sorted(words, key=len, reverse=True)))})(?!\\w)")
+
+
+@cache
+def age_endings() -> list[tuple[str, int]]:
+    """Words of age that are written behind their number (`aastane`), with their language, as in a sense."""
+    rows = [
+        (form, 1 << place)
+        for place, language in enumerate(LANGUAGES)
+        for form in language.age_endings.split("|")
+        if form
+    ]
+    return sorted(rows, key=lambda row: -len(row[0]))
 
 
 @cache

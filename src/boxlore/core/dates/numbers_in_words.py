@@ -6,7 +6,10 @@ numbers below fifteen hundred are a time of day (`ten thirty`), and no year.
 
 from typing import NamedTuple
 
-from boxlore.core.dates.lexicon import ANY_LANGUAGE, Node, Sense, number_words
+from boxlore.core.dates.lexicon import ANY_LANGUAGE, Node, Sense, age_endings, number_words
+
+OLDEST = 120
+"""No age is told that is greater (common practice, no source)."""
 
 JOINS = frozenset(("and", "und", "en", "og", "och", "y", "e", "et", "ja", "-", "i"))
 _COMPOUND_JOINS = ("und", "en", "og", "ën", "")
@@ -31,6 +34,18 @@ def spoken(pieces: list[Piece], at: int, root: Node) -> tuple[tuple[Sense, ...],
         kind, value, languages = number[0]
         senses[kind, value] = senses.get((kind, value), 0) | languages
     return (tuple(Sense(*known, languages) for known, languages in senses.items()), end) if senses else None
+
+
+def age_word(word: str) -> tuple[Sense, tuple[Sense, ...]] | None:
+    """`seitsmeaastane`, `siebenjährig`: the number and the word of age that are written as one; None for other words."""
+    for ending, bits in age_endings():
+        if word.endswith(ending):
+            for values, ordinal, languages in _taken_apart(word.removesuffix(ending), bits):
+                state = _added(0, 0, values, 0)
+                years = state[0] + state[1] if state else 0
+                if 0 < years <= OLDEST and not ordinal:
+                    return Sense("day", (years, 0), languages), (Sense("years_old", None, languages),)
+    return None
 
 
 class _Value(NamedTuple):

@@ -122,7 +122,7 @@ def _own(known: KnownDates) -> Node | None:
     for kind, dates in (("person", known.births), ("event", known.events)):
         for name, edtf in dates.items():
             bare = _plain(name).removeprefix("the ")
-            for form in (bare, f"the {bare}") if kind == "event" else (bare,):
+            for form in (bare, f"the {bare}") if kind == "event" else (bare, f"{bare}s"):  # “Katis Geburtstag”
                 node = root
                 for piece in PIECE.findall(form):
                     node = node.following.setdefault(piece, Node())

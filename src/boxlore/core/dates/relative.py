@@ -18,14 +18,15 @@ DAYS_OF = {"day": 1, "week": 7, "fortnight": 14, "month": 30}
 @dataclass(frozen=True, slots=True)
 class Distance:
     """How far before (-1) or after (1) a date. `unit` is day, week, fortnight, month, year, season or weekday;
-    `count` how many (0: the one next to it, -1: a few); `value` the season or the day of the week; `event` whether it
-    is the family's."""
+    `count` how many (0: the one next to it, -1: a few, -2: those next to it); `value` the season or the day of the
+    week; `event` whether it is the family's; `exact` that it is told to the day."""
 
     side: int
     unit: str
     count: int = 0
     value: int = 0
     event: bool = False
+    exact: bool = False
 
 
 def bounds(text: str) -> tuple[Day, Day]:
@@ -41,6 +42,9 @@ def near(text: str, distance: Distance, context: DateContext) -> str:
     first, last = bounds(text)
     if (last.year, last.month, last.day) > (first.year + 1, first.month, first.day):
         raise NoSuchDate("When exactly was that? It is only known within some years.")
+    if distance.exact and distance.unit == "year":
+        begin, end = (_later(day, distance.side * max(distance.count, 1)) for day in (first, last))
+        return str(begin) if begin == end else f"[{begin}..{end}]"
     if distance.unit == "season":
         return _season_near(first, last, distance, context)
     if distance.unit == "fortnight":  # two weeks, to about a day
@@ -86,14 +90,22 @@ def _days_near(first: Day, last: Day, distance: Distance) -> str:
     if distance.count > 0:
         shift = distance.side * days * distance.count
         moved = sorted((from_number(start + shift), from_number(end + shift)))
-        exact = distance.unit == "day"
+        exact = distance.unit == "day" or distance.exact
         return f"{moved[0]}{'' if exact else '~'}" if start == end else f"[{moved[0]}..{moved[1]}]"
-    nearest, farthest = (2, 6 * days) if distance.count < 0 else (1, days)
+    if distance.unit == "month" and distance.count < 0:
+        low, high = (_so_old(day, "month", distance.side * count) for day, count in _few(first, last, distance.side))
+        return f"[{low}..{high}]"
+    nearest, farthest = (2 * days if distance.count == -1 else 2, 6 * days) if distance.count < 0 else (1, days)
     if distance.side > 0:
         low, high = from_number(start + nearest), from_number(end + farthest)
     else:
         low, high = from_number(start - farthest), from_number(end - nearest)
     return str(low) if low == high else f"[{low}..{high}]"
+
+
+def _few(first: Day, last: Day, side: int) -> tuple[tuple[Day, int], tuple[Day, int]]:
+    """The day and the months from it at which a few months (two to six) begin, and those at which they end."""
+    return ((first, 2), (last, 6)) if side > 0 else ((first, 6), (last, 2))
 
 
 def seasons_about(code: int, year: int) -> list[tuple[int, Day, Day]]:
@@ -162,6 +174,29 @@ def at_age(born: str, years: int, last_years: int = 0) -> str:
         begin, following = _later(first, years), _later(last, until)
         return f"[{begin}..{from_number(to_number(*following) - 1)}]"
     return f"[{first.year + years:04d}-{first.month:02d}..{first.year + until:04d}-{first.month:02d}]"
+
+
+def at_age_in(born: str, unit: str, count: int) -> str:
+    """The days on which a child is so many days, weeks or months old, from both bounds of the birth."""
+    first, last = _birth(born)
+    begin, end = _so_old(first, unit, count), _so_old(last, unit, count + 1)
+    until = from_number(to_number(*end) - 1)
+    return str(begin) if begin == until else f"[{begin}..{until}]"
+
+
+def _so_old(day: Day, unit: str, count: int) -> Day:
+    """The day on which a child is so old: in months the same day of the month, or its last one."""
+    if unit != "month":
+        return from_number(to_number(*day) + count * DAYS_OF[unit])
+    months = day.year * 12 + day.month - 1 + count
+    year, month = months // 12, months % 12 + 1
+    return Day(year, month, min(day.day, month_length(year, month)))
+
+
+def not_yet_at(born: str, years: int) -> str:
+    """“I hadn't turned five”: from the birth to the day before the birthday."""
+    first, last = _birth(born)
+    return f"[{first}..{from_number(to_number(*_later(last, years)) - 1)}]"
 
 
 def about_age(born: str, years: int) -> str:

@@ -19,17 +19,17 @@ KINDS: Mapping[str, tuple[str, ...]] = {
 """The kinds of events, and the words of a name that tell the kind where nobody says it."""
 
 _BIRTH = (
-    "{} was born|birth of {}|{}'s birth|{} geboren wurde|{}s geburt|geburt von {}|naissance de {}|"
-    "naissance d'{}|{} est né|{} est née|nacimiento de {}|{} nació|nascita di {}|{} è nato|{} è nata|nascimento de {}|"
+    "{} was born|birth of {}|{}'s birth|{} geboren wurde|{}s geburt|geburt von {}|naissance de {}|naissance d'{}|"
+    "{} est né|{} est née|nacimiento de {}|{} nació|nascita di {}|{} è nato|{} è nata|nascimento de {}|"
     "nascimento da {}|{} nasceu|geboorte van {}|{} geboren werd|{}s fødsel|{} blev født|{} ble født|{}s födelse|"
-    "{} föddes|{} syntyi|{} sündis|{} sünd|{} родился|{} родилась|{} się urodził|{} się urodziła|{} piedzima|{} gimė|"
-    "{} se narodil|{} se narodila"
+    "{} föddes|{} syntyi|{} sündis|{} sünd|{} sündi|{} sünni|{} sündimist|{} родился|{} родилась|{} się urodził|"
+    "{} się urodziła|{} piedzima|{} gimė|{} se narodil|{} se narodila"
 )
 _DEATH = (
     "{} died|{} passed away|death of {}|{}'s death|{} starb|{}s tod|tod von {}|mort de {}|{} est mort|"
     "{} est morte|muerte de {}|{} murió|morte di {}|{} è morto|{} è morta|morte de {}|{} morreu|dood van {}|"
-    "{} overleed|{}s død|{} døde|{}s död|{} dog|{} kuoli|{} suri|{} умер|{} умерла|{} umarł|{} umarła|{} nomira|"
-    "{} mirė|{} zemřel|{} zemřela"
+    "{} overleed|{}s død|{} døde|{}s död|{} dog|{} kuoli|{} suri|{} surm|{} surma|{} surmas|{} kuolema|"
+    "{} kuolemaa|{} умер|{} умерла|{} umarł|{} umarła|{} nomira|{} mirė|{} zemřel|{} zemřela"
 )
 _MARRIAGE = (
     "{} married|{} got married|{} were married|{} was married|{} wed|wedding of {}|marriage of {}|{}'s wedding|"
@@ -40,12 +40,23 @@ _MARRIAGE = (
     "{} abiellus|{} abiellusid|свадьба {}|{} женился|{} вышла замуж|{} поженились|ślub {}|{} apprecējās|{} susituokė|"
     "{} se oženil|{} se vdala|{} se vzali"
 )
+_UNBORN = (
+    "{} wasn't born|{} wasn't born yet|{} was not born yet|{} was not yet born|{} wasn't yet born|"
+    "{} hadn't been born|{} hadn't been born yet|{} had not been born|{} war noch nicht geboren|"
+    "{} noch nicht geboren war|{} n'était pas née|{} n'était pas né|{} n'était pas encore née|"
+    "{} n'était pas encore né|{} no había nacido|{} todavía no había nacido|{} non era ancora nata|"
+    "{} non era ancora nato|{} ainda não tinha nascido|{} was nog niet geboren|{} nog niet geboren was|"
+    "{} var ikke født|{} var ikke født ennå|{} var inte född|{} var inte född än|{} ei ollut vielä syntynyt|"
+    "{} polnud veel sündinud|{} ei olnud veel sündinud|{} ещё не родилась|{} ещё не родился|"
+    "{} jeszcze się nie urodziła|{} jeszcze się nie urodził"
+)
 WAYS: Mapping[str, tuple[str, ...]] = {
     "birth": tuple(_BIRTH.split("|")),
     "death": tuple(_DEATH.split("|")),
     "marriage": tuple(_MARRIAGE.split("|")),
+    "unborn": tuple(_UNBORN.split("|")),
 }
-"""Kind -> the phrases that mean such an event of somebody."""
+"""Kind -> the phrases that mean such an event of somebody; `unborn` is the time before a birth."""
 
 OWN: Mapping[str, tuple[str, ...]] = {
     "birth": ("i was born", "my birth"),

@@ -7,6 +7,7 @@ that says less than the event's name (“the move”), is never read alone: it i
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
+from typing import NamedTuple
 
 from boxlore.core.dates.edtf_values import Day
 from boxlore.core.dates.lexicon import PIECE
@@ -14,6 +15,8 @@ from boxlore.core.dates.phrases import Meanings
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.life_event_words import ALONE, OWN, WAYS, bare, kind_of, shorter
 from boxlore.core.people.person import Person, Registry
+from boxlore.core.records.followed_events import OURS, followed
+from boxlore.core.records.told_kin import kin_told
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -86,14 +89,26 @@ def meant_by(
     """What of a phrase's words means an event: (words -> EDTF) of what means one alone, and (words -> events) of what
     has to be asked about. `narrator` is the id of who tells."""
     pieces = frozenset(_pieces(words))
+    kin: dict[str, set[str]] = {}
+    perhaps_kin: dict[str, set[str]] = {}
+    for phrase, ids in kin_told(words, people, narrator).items():
+        for ident in ids:
+            (kin if len(ids) == 1 else perhaps_kin).setdefault(ident, set()).add(phrase)
+    told, loosely = _Told(pieces, kin), _Told(frozenset(), perhaps_kin)
     sure: dict[str, dict[str, str]] = {}
     loose: dict[str, dict[str, str]] = {}
     for event in events:
-        if event.edtf:
-            for ways, into in ((_ways(event, people, narrator, pieces), sure), (_hints(event), loose)):
-                for way in ways:
-                    if way and pieces.issuperset(_pieces(way)):
-                        into.setdefault(way, {})[event.edtf] = event.name
+        if not event.edtf:
+            continue
+        rows = [(event, _ways(event, people, narrator, told), sure), (event, _hints(event), loose)]
+        if perhaps_kin:
+            rows.append((event, _ways(event, people, "", loosely), loose))
+        for after in followed(event, words, _joined(_called(event, people, told)), is_own=_is_own(event, narrator)):
+            rows += [(after.event, iter(after.sure), sure), (after.event, iter(after.perhaps), loose)]
+        for meant, ways, into in rows:
+            for way in ways:
+                if way and pieces.issuperset(_pieces(way)):
+                    into.setdefault(way, {})[meant.edtf] = meant.name
     alone = {way: next(iter(dates)) for way, dates in sure.items() if len(dates) == 1}
     several = {**loose, **sure}
     perhaps = {
@@ -106,19 +121,42 @@ def _pieces(words: str) -> list[str]:
     return PIECE.findall(words.casefold().replace("’", "'"))
 
 
-def _ways(event: FamilyEvent, people: Mapping[str, Person], narrator: str, pieces: frozenset[str]) -> Iterator[str]:
+class _Told(NamedTuple):
+    """The pieces of a phrase, and by their ids who is told in it by words of kin."""
+
+    pieces: frozenset[str]
+    kin: Mapping[str, set[str]]
+
+
+def _ways(event: FamilyEvent, people: Mapping[str, Person], narrator: str, told: _Told) -> Iterator[str]:
     """The phrases that mean this event and no other kind of thing."""
     if event.own:
         yield bare(event.name)
     if narrator and narrator in event.people:
         yield from OWN.get(event.kind, ())
     ways = WAYS.get(event.kind, ())
-    called = [_spoken(people[ident], pieces) for ident in event.people if ident in people] if ways else []
+    called = _called(event, people, told) if ways else []
+    for name in _joined(called):
+        yield from (way.format(name) for way in ways)
+
+
+def _called(event: FamilyEvent, people: Mapping[str, Person], told: _Told) -> list[set[str]]:
+    """Of each person of an event, how the phrase calls them."""
+    return [
+        _spoken(people[ident], told.pieces) | told.kin.get(ident, set()) for ident in event.people if ident in people
+    ]
+
+
+def _joined(called: list[set[str]]) -> set[str]:
+    """The names of those of an event, each alone and both together."""
     names = {name for names in called for name in names}
     if len(called) == 2:
         names |= {f"{man} and {wife}" for men, wives in (called, called[::-1]) for man in men for wife in wives}
-    for name in names:
-        yield from (way.format(name) for way in ways)
+    return names
+
+
+def _is_own(event: FamilyEvent, narrator: str) -> bool:
+    return bool(narrator and narrator in event.people) or bare(event.name).split(" ", 1)[0] in OURS
 
 
 def _spoken(person: Person, pieces: frozenset[str]) -> set[str]:

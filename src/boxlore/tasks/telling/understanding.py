@@ -22,6 +22,7 @@ from boxlore.core.places.own import read_own
 from boxlore.core.places.reading import Place, PlaceReading, full_name
 from boxlore.core.records.events import meant_by
 from boxlore.core.records.item_record import Record
+from boxlore.core.records.told_kin import kin_told
 from boxlore.core.statements import Kind, Reading, Subject
 from boxlore.gazetteer.lookup import Gazetteer, open_anyway
 from boxlore.tasks.collection.opening import Collection
@@ -117,6 +118,9 @@ class Understanding:
             if born := birth_of(person):
                 for name in {person.name, *person.forms, *person.calls}:
                     births.setdefault(name.casefold(), set()).add(born)
+        for phrase, ids in kin_told(words, people, around.narrator).items():
+            if len(ids) == 1 and (born := birth_of(people[ids[0]])):
+                births.setdefault(phrase, set()).add(born)
         events, perhaps = meant_by(words, all_events(self._collection), people, around.narrator)
         return phrases.KnownDates(
             _single(births), events, birth_of(people.get(around.narrator)), MappingProxyType(dict(around.people())),

@@ -160,4 +160,5 @@ DANISH = Language(
         "midsummer eve": "sankthansaften|st hansaften|sct hansaften|sankt hans aften",
         "martinmas": "mortensdag",
     },
+    age_endings="årig|årige|års",
 )

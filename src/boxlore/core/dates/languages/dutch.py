@@ -165,4 +165,5 @@ DUTCH = Language(
         "ash wednesday": "aswoensdag",
         "st nicholas' day": "sint nicolaas|sint nicolaasdag",
     },
+    age_endings="jarig|jarige",
 )

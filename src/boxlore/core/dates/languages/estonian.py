@@ -65,7 +65,7 @@ ESTONIAN = Language(
         "was": "oli|sai|olin|sain",
         "years_old": "aastane|aastaselt|aastasena|aastaseks",
         "birthday": "sünnipäev|sünnipäeval",
-        "i": "mina|ma",
+        "i": "mina|ma|olin|sain",
         "they": "tema|ta",
         "life": "pulm|pulmad|pulmade|pulmi|sünd|matus|matused|leer|ristsed|surm|kolimine",
         "term": "õppeaasta|kooliaasta",
@@ -154,4 +154,5 @@ ESTONIAN = Language(
         "mardipäev": "mardipäeval",
         "all souls": "hingedepäeval",
     },
+    age_endings="aastane|aastaselt|aastasena|aastaseks|aastasel",
 )

@@ -62,10 +62,10 @@ FINNISH = Language(
         "old_style": "vanhaa lukua|juliaaninen|vanhan ajanlaskun mukaan|juliaanisen kalenterin mukaan",
         "new_style": "uutta lukua",
         "when": "kun",
-        "was": "oli",
+        "was": "oli|olin|täytin",
         "years_old": "vuotias|vuotiaana|vuotta",
         "birthday": "syntymäpäivä|syntymäpäivänä|täytti",
-        "i": "minä",
+        "i": "minä|olin|täytin",
         "they": "hän",
         "life": "häät|häiden|häitä|syntymä|hautajaiset|hautajaisten|kaste|ristiäiset|kuolema|muutto",
         "term": "lukuvuosi|kouluvuosi",
@@ -170,4 +170,5 @@ FINNISH = Language(
         "may day": "vappu|vappuna|vappua|vapun",
         "finnish independence day": "itsenäisyyspäivä|itsenäisyyspäivänä",
     },
+    age_endings="vuotias|vuotiaana|vuotiaan",
 )

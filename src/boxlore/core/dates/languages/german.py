@@ -66,6 +66,7 @@ GERMAN = Language(
         "was": "war|wurde",
         "aged": "im alter von",
         "at_years": "mit",
+        "to_the_day": "auf den tag genau|auf den tag",
         "years_old": "jahre alt|jahre|jahren|jährig",
         "birthday": "geburtstag",
         "i": "ich",
@@ -122,7 +123,7 @@ GERMAN = Language(
         2: "zweiter|zweiten|zweite",
         3: "dritter|dritten|dritte",
         4: "vierter|vierten|vierte",
-        5: "fünfter|fünften|fünfte",
+        5: "fünfter|fünften|fünfte|fünftem",
         6: "sechster|sechsten|sechste",
         7: "siebter|siebten|siebte",
         8: "achter|achten|achte",
@@ -175,4 +176,5 @@ GERMAN = Language(
         "shrove tuesday": "fastnacht|faschingsdienstag|fastnachtsdienstag",
         "may day": "maifeiertag|tag der arbeit",
     },
+    age_endings="jährig|jährige|jähriger|jähriges|jährigen",
 )

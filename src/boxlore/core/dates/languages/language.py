@@ -19,7 +19,8 @@ class Language:
     years (`ottocento`), `decades` words for the decade that begins with a number (`fifties`).
     `numbers` and `ordinals` are spoken numbers by value; `decade_endings` follow a year's digits at once (`1950s`);
     `ordinal_endings` a day's (`3rd`). `feasts` are names by the first name of the feast in
-    `core.dates.holidays_table`, `feast_endings` what may follow one (`jaanipäeval`).
+    `core.dates.holidays_table`, `feast_endings` what may follow one (`jaanipäeval`); `age_endings`
+    words of age written as one with their number (`seitsmeaastane`).
     """
 
     code: str
@@ -35,4 +36,5 @@ class Language:
     decade_endings: str = ""
     ordinal_endings: str = ""
     feast_endings: str = ""
+    age_endings: str = ""
     feasts: Mapping[str, str] = field(default_factory=dict)

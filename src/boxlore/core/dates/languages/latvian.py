@@ -144,4 +144,5 @@ LATVIAN = Language(
         "mardipäev": "mārtiņdiena|mārtiņi|mārtiņos",
         "latvian independence day": "proklamēšanas diena",
     },
+    age_endings="gadīgs|gadīga",
 )

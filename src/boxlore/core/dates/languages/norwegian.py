@@ -160,4 +160,5 @@ NORWEGIAN = Language(
         "midsummer eve": "sankthansaften|sankthans|jonsokaften",
         "norwegian constitution day": "syttende mai|grunnlovsdagen",
     },
+    age_endings="åring|årig|årige",
 )

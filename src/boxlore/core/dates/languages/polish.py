@@ -60,7 +60,7 @@ POLISH = Language(
         "aged": "w wieku",
         "years_old": "lat|lata",
         "birthday": "urodziny|urodzin",
-        "i": "ja",
+        "i": "ja|miałem|miałam",
         "they": "ona|on",
         "life": "ślub|ślubu|ślubie|wesele|narodziny|pogrzeb|pogrzebu|chrzest|śmierć|przeprowadzka",
         "term": "rok szkolny",

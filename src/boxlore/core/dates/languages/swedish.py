@@ -166,4 +166,5 @@ SWEDISH = Language(
         "st lucy's day": "lucia|luciadagen",
         "walpurgis night": "valborg|valborgsmässoafton",
     },
+    age_endings="åring|årig|årige",
 )

@@ -1,0 +1,47 @@
+"""Who is meant by a word of kin in a phrase: “the winter Mum died”, “my brother’s 21st”, by the tree of who tells."""
+
+import re
+from collections.abc import Mapping
+
+from boxlore.core.people.kin import Kin
+from boxlore.core.people.person import Person
+from boxlore.core.people.who_is_where.kin_words import own_relation
+
+_WORD = re.compile(r"[^\W\d_]+(?:-[^\W\d_]+)*")
+_NEAR = 3
+"""So many links away are those of whom a family has a word."""
+
+
+def kin_told(words: str, people: Mapping[str, Person], narrator: str) -> dict[str, tuple[str, ...]]:
+    """The words of kin in a phrase (`mum`, `my brother`) → the ids of whoever they may mean; without the narrator, or
+    where the tree has nobody, there are none."""
+    if narrator not in people:
+        return {}
+    told: dict[str, tuple[str, ...]] = {}
+    parted = _WORD.findall(words)
+    at = 0
+    while at < len(parted):
+        for count in (2, 1):
+            phrase = " ".join(parted[at : at + count])
+            relation = own_relation(phrase)
+            if relation and relation != "self":
+                if ids := _related(people, narrator, relation):
+                    told[phrase.casefold()] = ids
+                at += count - 1
+                break
+        at += 1
+    return told
+
+
+def _related(people: Mapping[str, Person], narrator: str, relation: str) -> tuple[str, ...]:
+    kin = Kin(people)
+    reached, edge = {narrator}, {narrator}
+    for _ in range(_NEAR):
+        edge = {relative for ident in edge for relative in kin.near(ident)} - reached
+        reached |= edge
+    between = ((ident, kin.between(narrator, ident)) for ident in sorted(reached - {narrator}))
+    return tuple(ident for ident, kinship in between if kinship and _term(kinship.term) == relation)
+
+
+def _term(term: str) -> str:
+    return "cousin" if term == "first cousin" else term.removeprefix("half-")

@@ -1,0 +1,63 @@
+"""Who is meant by a word of kin: by the tree of who tells (the tree and what is said are ours)."""
+
+from types import MappingProxyType
+
+from tests.every_row import every_row
+
+from boxlore.core.dates.phrases import AS_TOLD, KnownDates, read
+from boxlore.core.dates.reading import DateReading
+from boxlore.core.people.person import Person, Registry
+from boxlore.core.records.events import meant_by, of_lives
+from boxlore.core.records.told_kin import kin_told
+
+
+def person(ident: str, name: str, sex: str, parents: str = "", died: str = "") -> Person:
+    return Person(
+        id=ident, name=name, sort_name=name, forms=(name,), calls=(name.split()[0],), sex=sex,
+        parents=tuple(parents.split()), died=DateReading.from_edtf(died) if died else None,
+    )  # fmt: skip
+
+
+PEOPLE = Registry(
+    [
+        person("l", "Leida Tamm", "f", "m f"), person("m", "Marta Tamm", "f", "g h", "1958-02-04"),
+        person("f", "Jaan Tamm", "m", "k"), person("g", "Anna Kask", "f", died="1931-05"),
+        person("h", "Peet Kask", "m"), person("k", "Mari Tamm", "f", died="1940-01-09"),
+        person("b", "Juhan Tamm", "m", "m f"), person("c", "Aino Tamm", "f", "l"), person("x", "Con Rourke", "m"),
+    ]
+)  # fmt: skip
+TOLD = [  # what Leida says, and whom it may mean
+    ("the winter Mum died", {"mum": ("m",)}),
+    ("my brother’s wedding", {"my brother": ("b",)}),
+    ("als Vater starb", {"vater": ("f",)}),
+    ("ema surm", {"ema": ("m",)}),
+    ("when my daughter was born", {"my daughter": ("c",)}),
+    ("Grandma died", {"grandma": ("g", "k")}),
+    ("my wife died", {}),
+    ("when Con died", {}),
+    ("me", {}),
+]
+
+
+@every_row(("words", "told"), TOLD)
+def test_a_word_of_kin_means_those_of_the_tree(words: str, told: dict[str, tuple[str, ...]]) -> None:
+    assert kin_told(words, PEOPLE, "l") == told
+
+
+def test_without_who_tells_it_means_nobody() -> None:
+    assert kin_told("Mum died", PEOPLE, "") == {}
+
+
+DATED = [  # what Leida says, the date, the question
+    ("the year after Mum died", "1959~", None),
+    ("before my mother's death", "[..1958-02-04]", None),
+    ("when Grandma died", None, "is the death of Anna Kask or the death of Mari Tamm meant?"),
+]
+
+
+@every_row(("words", "edtf", "ask"), DATED)
+def test_a_life_is_leaned_on_by_words_of_kin(words: str, edtf: str | None, ask: str | None) -> None:
+    events, perhaps = meant_by(words, of_lives(PEOPLE), PEOPLE, "l")
+    reading = read(words, AS_TOLD, KnownDates(events=events, perhaps=MappingProxyType(perhaps)))
+    assert (reading.edtf.text if reading.edtf else None) == edtf
+    assert (reading.ask is None) if ask is None else ask in str(reading.ask)
