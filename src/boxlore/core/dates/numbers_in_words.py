@@ -37,7 +37,7 @@ def spoken(pieces: list[Piece], at: int, root: Node) -> tuple[tuple[Sense, ...],
 
 
 def age_word(word: str) -> tuple[Sense, tuple[Sense, ...]] | None:
-    """`seitsmeaastane`, `siebenjährig`: the number and the word of age that are written as one; None for other words."""
+    """`seitsmeaastane`, `siebenjährig`: the number, and the word of age written as one with it; else None."""
     for ending, bits in age_endings():
         if word.endswith(ending):
             for values, ordinal, languages in _taken_apart(word.removesuffix(ending), bits):

@@ -15,7 +15,7 @@ from boxlore.core.dates.phrases import Meanings
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.life_event_words import ALONE, OWN, WAYS, bare, kind_of, shorter
 from boxlore.core.people.person import Person, Registry
-from boxlore.core.records.followed_events import OURS, followed
+from boxlore.core.records.followed_events import OURS, Happened, followed
 from boxlore.core.records.told_kin import kin_told
 
 
@@ -100,21 +100,27 @@ def meant_by(
     for event in events:
         if not event.edtf:
             continue
-        rows = [(event, _ways(event, people, narrator, told), sure), (event, _hints(event), loose)]
+        own = _ways(event, people, narrator, told)
+        _add(sure, own, pieces, event.edtf, event.name)
+        _add(loose, _hints(event), pieces, event.edtf, event.name)
         if perhaps_kin:
-            rows.append((event, _ways(event, people, "", loosely), loose))
-        for after in followed(event, words, _joined(_called(event, people, told)), is_own=_is_own(event, narrator)):
-            rows += [(after.event, iter(after.sure), sure), (after.event, iter(after.perhaps), loose)]
-        for meant, ways, into in rows:
-            for way in ways:
-                if way and pieces.issuperset(_pieces(way)):
-                    into.setdefault(way, {})[meant.edtf] = meant.name
+            _add(loose, _ways(event, people, "", loosely), pieces, event.edtf, event.name)
+        for after in followed(_happened(event, people, narrator, told), words):
+            _add(sure, after.sure, pieces, after.edtf, after.name)
+            _add(loose, after.perhaps, pieces, after.edtf, after.name)
     alone = {way: next(iter(dates)) for way, dates in sure.items() if len(dates) == 1}
     several = {**loose, **sure}
     perhaps = {
         way: tuple((name, edtf) for edtf, name in dates.items()) for way, dates in several.items() if way not in alone
     }
     return MappingProxyType(alone), MappingProxyType(perhaps)
+
+
+def _add(into: dict[str, dict[str, str]], ways: Iterable[str], pieces: frozenset[str], edtf: str, name: str) -> None:
+    """Add the phrases whose words are all told, with the date and the name of what they mean."""
+    for way in ways:
+        if way and pieces.issuperset(_pieces(way)):
+            into.setdefault(way, {})[edtf] = name
 
 
 def _pieces(words: str) -> list[str]:
@@ -155,8 +161,10 @@ def _joined(called: list[set[str]]) -> set[str]:
     return names
 
 
-def _is_own(event: FamilyEvent, narrator: str) -> bool:
-    return bool(narrator and narrator in event.people) or bare(event.name).split(" ", 1)[0] in OURS
+def _happened(event: FamilyEvent, people: Mapping[str, Person], narrator: str, told: _Told) -> Happened:
+    called = frozenset(_joined(_called(event, people, told)))
+    is_own = bool(narrator and narrator in event.people) or bare(event.name).split(" ", 1)[0] in OURS
+    return Happened(event.kind, event.name, event.edtf, called, is_own)
 
 
 def _spoken(person: Person, pieces: frozenset[str]) -> set[str]:

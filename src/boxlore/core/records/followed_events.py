@@ -4,17 +4,12 @@ The names of jubilees are common practice, no source.
 """
 
 import re
-from collections.abc import Collection, Iterator, Mapping
-from dataclasses import replace
+from collections.abc import Iterator, Mapping
 from datetime import MAXYEAR
-from typing import TYPE_CHECKING, NamedTuple
+from typing import NamedTuple
 
 from boxlore.core.dates.lexer import lex
-from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.life_event_words import WAYS
-
-if TYPE_CHECKING:
-    from boxlore.core.records.events import FamilyEvent
 
 JUBILEES: Mapping[int, tuple[str, ...]] = {
     25: tuple(
@@ -35,9 +30,11 @@ JUBILEES: Mapping[int, tuple[str, ...]] = {
 
 
 class Followed(NamedTuple):
-    """What follows from an event, the phrases that mean it alone, and those that may mean another one too."""
+    """What follows from an event: its name, its date as EDTF, the phrases that mean it alone, and those that may mean
+    another one too."""
 
-    event: "FamilyEvent"
+    name: str
+    edtf: str
     sure: tuple[str, ...]
     perhaps: tuple[str, ...]
 
@@ -50,26 +47,35 @@ _OF_A_WEDDING = ("wedding anniversary", "hochzeitstag", "anniversary", "pulma-aa
 _PLAIN = re.compile(r"(\d{4})((?:-\d\d){0,2})")
 
 
-def followed(event: "FamilyEvent", words: str, names: Collection[str], *, is_own: bool) -> "Iterator[Followed]":
-    """The time before a birth, and the jubilees and anniversaries of an event that are named in the words. `names` are
-    those by which the words call whose it is; `is_own` that it is the narrator's."""
-    if event.kind == "birth" and names and _PLAIN.fullmatch(event.edtf):
-        before = replace(event, when=DateReading.from_edtf(f"[..{event.edtf}]"))
-        yield Followed(before, tuple(way.format(name) for way in WAYS["unborn"] for name in names), ())
-    owners = (*(OURS if is_own else ()), *(f"{name}'s" for name in names))
+class Happened(NamedTuple):
+    """An event as its followers see it: kind, name and date as EDTF; how the words call whose it is; `is_own` that it
+    is the narrator's."""
+
+    kind: str
+    name: str
+    edtf: str
+    people: frozenset[str]
+    is_own: bool
+
+
+def followed(event: Happened, words: str) -> Iterator[Followed]:
+    """The time before a birth, and the jubilees and anniversaries of an event that are named in the words."""
+    if event.kind == "birth" and event.people and _PLAIN.fullmatch(event.edtf):
+        ways = tuple(way.format(name) for way in WAYS["unborn"] for name in event.people)
+        yield Followed(event.name, f"[..{event.edtf}]", ways, ())
+    owners = (*(OURS if event.is_own else ()), *(f"{name}'s" for name in event.people))
     told = words.casefold().replace("’", "'")
     is_wedding = event.kind == "marriage"
     for years, called in JUBILEES.items() if is_wedding else ():
-        if (here := tuple(name for name in called if name in told)) and (
-            day := _on(event, years, f"{years} years after {event.name}")
-        ):
-            yield Followed(day, tuple(f"{owner} {name}" for owner in owners for name in here), here)
+        if (here := tuple(name for name in called if name in told)) and (day := _on(event.edtf, years)):
+            sure = tuple(f"{owner} {name}" for owner in owners for name in here)
+            yield Followed(f"{years} years after {event.name}", day, sure, here)
     if any(word in told for word in ANNIVERSARY):
         for nth, years in _ordinals(told):
-            day = _on(event, years, f"{years} years after {event.name}")
-            if day is not None:
+            if day := _on(event.edtf, years):
                 whose = tuple(f"{owner} {nth} {of}" for owner in owners for of in _OF_A_WEDDING) if is_wedding else ()
-                yield Followed(day, (f"{nth} anniversary of {event.name.casefold()}", *whose), ())
+                sure = (f"{nth} anniversary of {event.name.casefold()}", *whose)
+                yield Followed(f"{years} years after {event.name}", day, sure, ())
 
 
 def _ordinals(told: str) -> Iterator[tuple[str, int]]:
@@ -79,11 +85,10 @@ def _ordinals(told: str) -> Iterator[tuple[str, int]]:
                 yield told[token.start : token.end], sense.value
 
 
-def _on(event: "FamilyEvent", years: int, name: str) -> "FamilyEvent | None":
-    """The event's day so many years on; nothing for a date that is no plain day, month or year."""
-    match = _PLAIN.fullmatch(event.edtf)
+def _on(edtf: str, years: int) -> str:
+    """The date so many years on; empty for one that is no plain day, month or year."""
+    match = _PLAIN.fullmatch(edtf)
     if match is None or int(match[1]) + years > MAXYEAR:
-        return None
+        return ""
     day = "-02-28" if match[2] == "-02-29" and years % 4 else match[2]
-    when = DateReading.from_edtf(f"{int(match[1]) + years:04d}{day}")
-    return replace(event, names=(name,), when=when)
+    return f"{int(match[1]) + years:04d}{day}"
