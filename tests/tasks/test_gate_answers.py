@@ -19,8 +19,9 @@ from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.records.audience import To
 from boxlore.core.statements import KEEPER, Kind, Subject
 from boxlore.tasks.archive.name_answers import decide
+from boxlore.tasks.archive.names_asked import name_search
 from boxlore.tasks.archive.offer import offer
-from boxlore.tasks.archive.transfer import name_search, transfer
+from boxlore.tasks.archive.transfer import transfer
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.own_wording import without_wording

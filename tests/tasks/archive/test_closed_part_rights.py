@@ -14,7 +14,8 @@ from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.people.consent import make_consent
 from boxlore.core.statements import Kind
 from boxlore.tasks.archive.name_answers import decide
-from boxlore.tasks.archive.transfer import TransferOrder, name_search, transfer
+from boxlore.tasks.archive.names_asked import name_search
+from boxlore.tasks.archive.transfer import TransferOrder, transfer
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.people.registry import consent

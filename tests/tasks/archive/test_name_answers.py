@@ -11,7 +11,7 @@ from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.records.audience import To
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.archive.name_answers import decide, undecided
-from boxlore.tasks.archive.transfer import name_search, take_answers, write_names_found
+from boxlore.tasks.archive.names_asked import name_search, take_answers, write_names_found
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.records_for_outputs import seen_by
 from boxlore.tasks.collection.settings import Settings

@@ -31,10 +31,11 @@ from boxlore.exports.bag import safe_path
 from boxlore.exports.inventory import as_csv
 from boxlore.tasks.archive.archive_settings import as_toml, read_archive
 from boxlore.tasks.archive.name_search import names_left
+from boxlore.tasks.archive.names_asked import name_search
 from boxlore.tasks.archive.offer import offer, read_answer
 from boxlore.tasks.archive.rebuild import rebuild
 from boxlore.tasks.archive.receipt import read_receipt
-from boxlore.tasks.archive.transfer import TransferOrder, name_search, transfer
+from boxlore.tasks.archive.transfer import TransferOrder, transfer
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records_for_outputs import Selection, record_of, records, seen_by

@@ -12,7 +12,7 @@ from boxlore.core.fields.originals import KEPT_WORDS, Kept
 from boxlore.core.fields.sittings import RECORDING_WORDS, RecordingFacts
 from boxlore.core.records.audience import To
 from boxlore.core.statements import Kind, Said, Source, Subject
-from boxlore.tasks.archive.transfer import name_search
+from boxlore.tasks.archive.names_asked import name_search
 from boxlore.tasks.archive.transfer_context import moves_of, thing_lines, things_told
 from boxlore.tasks.collection.opening import Act, Collection, open_collection
 from boxlore.tasks.collection.records_for_outputs import Selection, records, seen_by

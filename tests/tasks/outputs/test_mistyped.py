@@ -7,8 +7,9 @@ import pytest
 
 from boxlore.core.errors import WrongUse
 from boxlore.core.originals.moves import move
+from boxlore.tasks.archive.names_asked import name_search
 from boxlore.tasks.archive.offer import offer
-from boxlore.tasks.archive.transfer import name_search, transfer
+from boxlore.tasks.archive.transfer import transfer
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.records_for_outputs import Selection, check_chosen

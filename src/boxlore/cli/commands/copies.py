@@ -7,6 +7,7 @@ from typing import Any
 import click
 
 from boxlore.cli import options, output, talk
+from boxlore.cli.outside import say_left_out
 from boxlore.cli.paths import GivenPath
 from boxlore.core.findings import several
 from boxlore.core.records.audience import To
@@ -36,6 +37,7 @@ def copies(ctx: click.Context, /, out: Path, to: str, on_day: date | None, as_js
     shortened = 0
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         collection.over = over
+        say_left_out(collection, To(to), options.selected(chosen))
         results = make_copies(collection, out, to=To(to), progress=bar, **which_copies)
         for result in results:
             states.append(result.state)

@@ -6,6 +6,7 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, talk
+from boxlore.cli.outside import say_left_out
 from boxlore.cli.paths import GivenPath
 from boxlore.core.findings import several
 from boxlore.core.records.audience import To
@@ -39,6 +40,7 @@ def labels(
     order = PrintOrder(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
         collection.over = over
+        say_left_out(collection, order.to, order.selection)
         printed = make(collection, out, order, size=size)
     talk.say(
         f"Labels for {several(printed.items, 'item')} in {printed.path}, for {to}. They go on "

@@ -6,9 +6,11 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, talk
+from boxlore.cli.outside import say_left_out
 from boxlore.cli.paths import GivenPath
 from boxlore.core.errors import WrongUse
 from boxlore.core.findings import several
+from boxlore.core.records.audience import To
 from boxlore.tasks.archive.offer import offer as make
 from boxlore.tasks.archive.offer import read_answer
 from boxlore.tasks.collection.opening import open_collection
@@ -36,6 +38,7 @@ def offer(ctx: click.Context, /, out: Path | None, answer: Path | None, on_day: 
     if out is None:
         raise WrongUse("There is no folder to write to.", "Say: boxlore offer OUT, or boxlore offer --answer FILE.csv.")
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
+        say_left_out(collection, To.OUTSIDE, options.selected(chosen))
         offered = make(collection, out, selection=options.selected(chosen), progress=bar)
     hidden = f"{several(offered.hidden, 'is', 'are')} not shown for the living's sake."
     talk.say(f"{out}: {several(offered.items, 'item')}, {several(offered.pictures, 'thumbnail')}; {hidden}")

@@ -6,6 +6,7 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, talk
+from boxlore.cli.outside import say_left_out
 from boxlore.cli.paths import GivenPath
 from boxlore.core.findings import several
 from boxlore.core.records.audience import To
@@ -44,6 +45,7 @@ def sheet(
     )
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         collection.over = over
+        say_left_out(collection, order.to, order.selection)
         printed = make(collection, out, order, progress=bar)
     talk.say(
         f"{several(printed.items, 'photograph')} in {printed.path}, for {to}; {printed.left_out} "

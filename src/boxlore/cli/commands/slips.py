@@ -6,6 +6,7 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, talk
+from boxlore.cli.outside import say_left_out
 from boxlore.cli.paths import GivenPath
 from boxlore.core.findings import several
 from boxlore.core.records.audience import To
@@ -55,6 +56,7 @@ def slips(
     order = PrintOrder(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
         collection.over = over
+        say_left_out(collection, order.to, order.selection)
         printed = make(collection, out, order, size=size, length=length)
     talk.say(
         f"{several(printed.items, 'slip')} in {printed.path}, for {to}. Mount them under copy "

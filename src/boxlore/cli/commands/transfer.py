@@ -17,14 +17,8 @@ from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.findings import several
 from boxlore.tasks.archive.archive_settings import archive_of
 from boxlore.tasks.archive.name_answers import NamePlace, decide, undecided
-from boxlore.tasks.archive.transfer import (
-    TransferOrder,
-    Transferred,
-    in_words,
-    name_search,
-    take_answers,
-    write_names_found,
-)
+from boxlore.tasks.archive.names_asked import name_search, take_answers, write_names_found
+from boxlore.tasks.archive.transfer import TransferOrder, Transferred, in_words
 from boxlore.tasks.archive.transfer import transfer as make
 from boxlore.tasks.collection.opening import Collection, open_collection
 
@@ -136,7 +130,7 @@ def _read_names(collection: Collection, order: TransferOrder, out: Path, request
     if count := take_answers(collection, hits):
         talk.say(f"{several(count, 'answer from the table of names is', 'answers from the table of names are')} taken.")
         hits = name_search(collection, order.selection)
-    listed = write_names_found(collection, hits)
+    listed = write_names_found(collection, hits, order.selection)
     if not hits:
         talk.say("The name search found nobody living.")
         return
@@ -149,7 +143,7 @@ def _read_names(collection: Collection, order: TransferOrder, out: Path, request
         return
     if new and collection.store.writable and click.confirm("Go through them now?", default=True, err=True):
         decide(collection, list(_asked(new)))
-        write_names_found(collection, name_search(collection, order.selection))
+        write_names_found(collection, name_search(collection, order.selection), order.selection)
     if not click.confirm("Go on?", default=False, err=True):
         raise click.Abort
 

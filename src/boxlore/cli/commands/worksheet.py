@@ -6,6 +6,7 @@ from pathlib import Path
 import click
 
 from boxlore.cli import options, talk
+from boxlore.cli.outside import say_left_out
 from boxlore.cli.paths import GivenPath
 from boxlore.core.findings import several
 from boxlore.core.records.audience import To
@@ -46,6 +47,7 @@ def worksheet(
     order = PrintOrder(to=To(to), selection=options.selected(chosen), paper=paper or "", theme=theme, kin_of=kin_of)
     with open_collection(ctx.obj, write=False, on_day=on_day) as collection, talk.progress() as bar:
         collection.over = over
+        say_left_out(collection, order.to, order.selection)
         form = WorksheetForm(per_page=int(per_page), names=names, only_open=only_open)
         printed, answers = make(collection, out, order, form, progress=bar)
     talk.say(f"{several(printed.items, 'photograph')} in {printed.path}, for {to}. Type the answers into {answers}.")

@@ -9,7 +9,6 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
 
-from boxlore.core.errors import WrongUse
 from boxlore.core.fields.name_answers import NAMING_WORDS, NamingAnswer, NamingDecision
 from boxlore.core.findings import several
 from boxlore.core.people.names_in_text.search import Hit
@@ -19,11 +18,11 @@ from boxlore.core.records.file_strangers import STRANGER, stranger_digest
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.name_answers import digest_of
 from boxlore.core.statements import Kind, Subject
-from boxlore.disk.tables import TableRow, lacks_column, read_table
+from boxlore.disk.tables import TableRow
+from boxlore.tasks.collection.names_found import KEY, NUMBER, answer_of, rows_of
 from boxlore.tasks.collection.names_left import ANSWERS, WRITTEN
 from boxlore.tasks.collection.opening import Collection
 
-NUMBER, KEY, ANSWER = "Number", "Key", "Answer"
 CONTEXT = 60
 """Letters of the sentence that are shown on either side of a name."""
 
@@ -117,7 +116,7 @@ def read_answers(collection: Collection, path: Path, places: Iterable[NamePlace]
     Returns how many are new. Raises WrongUse, naming the line. A row whose words have changed since is passed over:
     they are asked about again.
     """
-    rows = read_table(path, lambda names: _check_columns(path, names), (NUMBER, KEY, ANSWER))
+    rows = rows_of(path)
     by_key = {(place.number, place.key): place for place in places}
     return decide(collection, [answer for row in rows for answer in _answers_in(path, row, by_key)])
 
@@ -125,21 +124,10 @@ def read_answers(collection: Collection, path: Path, places: Iterable[NamePlace]
 def _answers_in(
     path: Path, row: TableRow, places: dict[tuple[str, str], NamePlace]
 ) -> Iterator[tuple[NamePlace, NamingAnswer]]:
-    written = " ".join(row.cells[ANSWER].lower().split())
-    if row.fault or (written and written not in ANSWERS):
-        why = row.fault or f"“{written[:40]}” is no answer."
-        raise WrongUse(
-            f"{path.name}, line {row.line}: {why}", f"Write one of: {', '.join(ANSWERS)}; or leave it empty."
-        )
+    written = answer_of(path, row)
     place = places.get((row.cells[NUMBER].strip(), row.cells[KEY].strip()))
     if written and place is not None:
         yield place, ANSWERS[written]
-
-
-def _check_columns(path: Path, names: Sequence[str]) -> None:
-    for name in (NUMBER, KEY, ANSWER):
-        if name not in names:
-            raise lacks_column(path, names, name, "Fill in the table that the name search wrote, and keep its columns.")
 
 
 def _told(collection: Collection) -> Iterator[tuple[str, str, NamingAnswer, str]]:

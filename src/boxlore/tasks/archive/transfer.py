@@ -19,18 +19,16 @@ from boxlore.core.records.closing_dates import Closing
 from boxlore.disk.unfinished import is_free, unfinished_folder
 from boxlore.disk.writing import flush_folder
 from boxlore.exports.bag import Payload, Staged, write_bag
-from boxlore.exports.inventory import as_csv, readme
+from boxlore.exports.inventory import readme
 from boxlore.tasks.archive.bag_info import bag_info
-from boxlore.tasks.archive.name_answers import ANSWER, KEY, NUMBER, read_answers
-from boxlore.tasks.archive.name_search import NameFound, answered, in_words, names_left, search
+from boxlore.tasks.archive.name_search import in_words, names_left
 from boxlore.tasks.archive.scans_as_handed import HandedScans
 from boxlore.tasks.archive.transfer_context import closing_of, facts_of, moves_of, order_of_containers
 from boxlore.tasks.archive.transfer_files import Making, make_files
 from boxlore.tasks.archive.transfer_updates import Earlier, read_earlier
 from boxlore.tasks.collection.gate import Gate, ask_of_settings
-from boxlore.tasks.collection.names_left import NAMES_FOUND
 from boxlore.tasks.collection.opening import Collection
-from boxlore.tasks.collection.output_paths import check_place, write_output
+from boxlore.tasks.collection.output_paths import check_place
 from boxlore.tasks.collection.progress import QUIET, Progress, go_on
 from boxlore.tasks.collection.records_for_outputs import (
     EVERYTHING,
@@ -94,13 +92,6 @@ class _TransferRun:
     outside: AudienceView
     progress: Progress
     findings: list[Finding] = field(default_factory=list)
-
-
-def name_search(collection: Collection, selection: Selection = EVERYTHING) -> list[NameFound]:
-    """What every name search finds, for the keeper to read before anything leaves."""
-    check_chosen(collection, selection)
-    outside = seen_by(collection, To.OUTSIDE)
-    return list(search(collection, outside, closing_of(collection, outside), selection))
 
 
 def transfer(
@@ -308,45 +299,3 @@ def _note(collection: Collection, parts: list[TransferPart]) -> None:
 def _left_out(count: int) -> str:
     scans = "a scan holds" if count == 1 else f"{count} scans hold"
     return f"; what {scans} beside the picture was left out" if count else ""
-
-
-def take_answers(collection: Collection, namings: list[NameFound]) -> int:
-    """Take the answers that the keeper wrote into the table of an earlier name search. Returns how many are new.
-
-    The table may be written anew then. Raises WrongUse for an answer that cannot be read.
-    """
-    listed = collection.folder / NAMES_FOUND
-    if not listed.is_file() or not collection.store.writable:
-        return 0
-    every = [*namings, *answered(collection, seen_by(collection, To.OUTSIDE))]
-    count = read_answers(collection, listed, [place for naming in every for place in naming.places])
-    listed.unlink()
-    return count
-
-
-def write_names_found(collection: Collection, namings: list[NameFound]) -> Path:
-    """Write what the name search found as a table for the keeper to fill in, into the collection's folder: never where
-    it could be handed over. What was answered so that it may go out stands there too, to be changed.
-
-    Raises WrongUse, CouldNot.
-    """
-    listed = collection.folder / NAMES_FOUND
-    if every := [*namings, *answered(collection, seen_by(collection, To.OUTSIDE))]:
-        write_output(collection, listed, b"".join(rows_found(every)))
-    return listed
-
-
-def rows_found(namings: list[NameFound]) -> Iterator[bytes]:
-    """What the name search found, as a table for the keeper (never for the package)."""
-    heading = (NUMBER, "Where", "Words", "People", "What becomes of it", "Why it is asked", ANSWER, KEY)
-    return as_csv([heading, *(row for naming in namings for row in _rows_of(naming))])
-
-
-def _rows_of(naming: NameFound) -> Iterator[tuple[str, ...]]:
-    """One row for each person at each place; one for all who are meant or shown without a name."""
-    if not naming.places:
-        yield (naming.number, naming.field, naming.words, "; ".join(naming.people), naming.done, "", "", "")
-    for place in naming.places:
-        yield (
-            naming.number, naming.field, place.sentence, place.name, naming.done, place.why, place.answer, place.key,
-        )  # fmt: skip

@@ -33,6 +33,8 @@ WHAT_TO_DO = (
     "--field FIELD), or note that the person may be named: boxlore people consent."
 )
 MOST_WORDS = 60
+MOST_PLACES = 20
+"""Places that are said where no table of them can be written."""
 NAME_OF_FILE = "name of the file"
 SETTINGS = ("title", "holder")
 """Settings of the collection that outputs say, each judged by itself before anything is made."""
@@ -154,6 +156,10 @@ class Gate:
         ]
         listed = list_names(self.seen.collection, left)
         more = f", and {several(len(leaks) - 1, 'place')} more" if len(leaks) > 1 else ""
+        if not listed:  # then this sentence is the only list
+            said = leaks[1 : 1 + MOST_PLACES]
+            rest = f", and {len(leaks) - 1 - len(said)} more" if len(leaks) - 1 > len(said) else ""
+            more = "".join(f"; {leak}" for leak in said) + rest
         answer = f" Or answer in {listed} (not that person, or may be named) and do this again." if listed else ""
         hide = next((leak for leak in leaks if self._is_hidden(leak)), None)
         refused = _cannot_hide(hide) if hide else ""

@@ -11,7 +11,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
-from boxlore.core.errors import WrongUse
+from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.name_answers import NAMING_WORDS, NamingAnswer, NamingDecision
 from boxlore.core.records.name_answers import Decided, decided
 from boxlore.core.statements import Kind, Subject
@@ -116,15 +116,19 @@ def _check(path: Path, names: Sequence[str]) -> None:
 
 
 def list_names(collection: Collection, left: Iterable[LeftName]) -> Path | None:
-    """Add the places to the table, each once, with the answers that stand there. None where it cannot be written."""
-    if not collection.store.writable:
-        return None
+    """Add the places to the table, each once, with the answers that stand there. None where it cannot be written.
+
+    A collection that is only read has the table too, where its folder takes it: answers hold as they stand there.
+    """
+    path = collection.folder / TABLE
     rows = {row[KEY]: [row.get(name, "") for name in HEADING] for row in _rows(collection)}
     people = collection.people()
     for name in left:
         row = [name.file, name.item, name.where, name.sentence, people[name.person].name, "", name.key]
         rows.setdefault(name.key, row)
-    path = collection.folder / TABLE
-    path.unlink(missing_ok=True)  # what was written there is in `rows`
-    write_output(collection, path, b"".join(as_csv([HEADING, *rows.values()])))
+    try:
+        path.unlink(missing_ok=True)  # what was written there is in `rows`
+        write_output(collection, path, b"".join(as_csv([HEADING, *rows.values()])))
+    except (CouldNot, OSError):
+        return None
     return path

@@ -26,6 +26,7 @@ from boxlore.core.rules.people_and_kin import Wedding
 from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, fold
 from boxlore.tasks.collection.files_read_again import read_files_again
 from boxlore.tasks.collection.items_by_mark import find_item
+from boxlore.tasks.collection.names_found import answers_in_table
 from boxlore.tasks.collection.names_left import decisions_given
 from boxlore.tasks.collection.opening import Collection
 
@@ -211,6 +212,8 @@ def _decided(collection: Collection) -> Decided:
     """What the keeper has decided of places that name somebody: in items, and in settings of the collection."""
     told = [(item, NAMING_WORDS.or_none(words)) for item, _, words in collection.store.words_of(["naming"])]
     of_items = [(item, decision) for item, decision in told if decision and item != collection.id]
+    if not collection.store.writable:
+        of_items += answers_in_table(collection)
     of_settings = [each for each in decisions_given(collection) if each.where.startswith(OF_SETTING)]
     return decided([*of_items, *((collection.id, decision) for decision in of_settings)])
 

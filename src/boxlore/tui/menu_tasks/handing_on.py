@@ -16,6 +16,7 @@ from boxlore.tui.menu_tasks.task import (
     file_blank,
     folder_blank,
     given_file,
+    names_first,
     path_of,
     selection_of,
     to_anyone,
@@ -86,14 +87,8 @@ def _transfer(collection: Collection, answers: FormAnswers, progress: Progress) 
     from dataclasses import replace
 
     from boxlore.tasks.archive.archive_settings import archive_of
-    from boxlore.tasks.archive.transfer import (
-        TransferOrder,
-        in_words,
-        name_search,
-        take_answers,
-        transfer,
-        write_names_found,
-    )
+    from boxlore.tasks.archive.names_asked import name_search, take_answers, write_names_found
+    from boxlore.tasks.archive.transfer import TransferOrder, in_words, transfer
 
     out = path_of(collection, answers["out"], "transfer")
     archive = given_file(collection, answers["archive"]) if answers["archive"] else None
@@ -111,7 +106,7 @@ def _transfer(collection: Collection, answers: FormAnswers, progress: Progress) 
     if count := take_answers(collection, hits):
         lines.append(f"{several(count, 'answer')} from the table of names taken.")
         hits = name_search(collection, selection)
-    listed = write_names_found(collection, hits)
+    listed = write_names_found(collection, hits, selection)
     if hits:
         if answers["read"] != "yes":
             raise WrongUse(
@@ -170,7 +165,7 @@ TASKS = {
             Blank("longest", "How large?", "0",
                   choices=(("0", "as scanned"), ("2048", "2048 pixels, for the web"), ("1024", "1024 pixels"))),
         ],
-        _copies,
+        names_first(_copies),
     ),
     "pages": Task(
         Group.HAND_ON,
@@ -182,14 +177,14 @@ TASKS = {
             *which(),
             Blank("kin_of", "Whose pages are they?", "", "A name: then people are named as kin of this one."),
         ],
-        _pages,
+        names_first(_pages),
     ),
     "offer": Task(
         Group.HAND_ON,
         "Offer to an archive",
         "the list that it sees first",
         lambda collection: [folder_blank(collection, "out", "Into which folder?", "offer"), *which()],
-        _offer,
+        names_first(_offer),
     ),
     "answer": Task(
         Group.HAND_ON,

@@ -12,6 +12,7 @@ from boxlore.tui.menu_tasks.task import (
     Task,
     audience_of,
     file_blank,
+    names_first,
     path_of,
     selection_of,
     which,
@@ -131,7 +132,7 @@ TASKS = {
             Blank("kin_of", "Whose album is it?", "", "A name: people are then named as kin of this one."),
             *_paper(collection, (*PAPERS, ("a5", "A5"), ("square", "square"))),
         ],
-        _sheet,
+        names_first(_sheet),
     ),
     "slips": Task(
         Group.PRINT,
@@ -146,7 +147,7 @@ TASKS = {
                   choices=(("slip", "a line or two"), ("sheet", "as in the album"), ("full", "everything"))),
             *_paper(collection),
         ],
-        _slips,
+        names_first(_slips),
     ),
     "labels": Task(
         Group.PRINT,
@@ -159,7 +160,7 @@ TASKS = {
             Blank("size", "Size of a label", "a6", choices=_label_sizes()),
             Blank("paper", "Paper", collection.settings.paper, choices=PAPERS),
         ],
-        _labels,
+        names_first(_labels),
     ),
     "worksheet": Task(
         Group.PRINT,
@@ -176,7 +177,7 @@ TASKS = {
                   choices=(("no", "no"), ("yes", "yes"))),
             *_paper(collection),
         ],
-        _worksheet,
+        names_first(_worksheet),
     ),
     "lists": Task(
         Group.PRINT,

@@ -88,6 +88,19 @@ def selection_of(answers: FormAnswers) -> Selection:
     }[kind]
 
 
+def names_first(run: MenuTask) -> MenuTask:
+    """A task that makes something: before it is made for anyone, the keeper's answers about names are taken and what
+    stays out is listed; its lines come last. A form without the line `FOR` is always for outside."""
+
+    def run_with_names(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+        from boxlore.tasks.archive.names_asked import left_out
+
+        lines = left_out(collection, To(answers.get("to", To.OUTSIDE)), selection_of(answers))
+        return [*run(collection, answers, progress), *lines]
+
+    return run_with_names
+
+
 FOR = Blank(
     "to", "For whom?", "family", "For anyone, the living are left out.",
     choices=(("family", "the family"), ("outside", "anyone")),

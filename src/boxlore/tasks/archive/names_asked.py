@@ -1,0 +1,130 @@
+"""What an output for outside leaves out for a name's sake, as a table for the keeper to read and to fill in.
+
+The table lies in the collection's folder (`names-found.csv`), never where it could be handed over. A transfer writes
+it, and so does every single output (copies, sheets, pages, an offer), each for the items that it is made of; an
+answer that stands there about another item stays.
+"""
+
+from collections.abc import Iterator, Sequence
+from pathlib import Path
+
+from boxlore.core.errors import CouldNot
+from boxlore.core.findings import several
+from boxlore.core.records.audience import To
+from boxlore.exports.inventory import as_csv
+from boxlore.tasks.archive.name_answers import read_answers
+from boxlore.tasks.archive.name_search import NameFound, answered, in_words, search
+from boxlore.tasks.archive.transfer_context import closing_of
+from boxlore.tasks.collection.names_found import ANSWER, HEADING, KEY, NUMBER, rows_of
+from boxlore.tasks.collection.names_left import NAMES_FOUND
+from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.collection.output_paths import write_output
+from boxlore.tasks.collection.records_for_outputs import EVERYTHING, Selection, check_chosen, records, seen_by
+
+MOST_SAID = 40
+"""Rows that are said where no table can be written."""
+
+
+def name_search(collection: Collection, selection: Selection = EVERYTHING) -> list[NameFound]:
+    """What every name search finds, for the keeper to read before anything leaves."""
+    check_chosen(collection, selection)
+    outside = seen_by(collection, To.OUTSIDE)
+    return list(search(collection, outside, closing_of(collection, outside), selection))
+
+
+def take_answers(collection: Collection, namings: list[NameFound]) -> int:
+    """Keep in the log the answers that the keeper wrote into the table about these places. Returns how many are new.
+
+    Raises WrongUse for an answer that cannot be read.
+    """
+    listed = collection.folder / NAMES_FOUND
+    if not listed.is_file() or not collection.store.writable:
+        return 0
+    every = [*namings, *answered(collection, seen_by(collection, To.OUTSIDE))]
+    return read_answers(collection, listed, [place for naming in every for place in naming.places])
+
+
+def write_names_found(collection: Collection, namings: list[NameFound], selection: Selection = EVERYTHING) -> Path:
+    """Write what the name search found of the selection as a table for the keeper to fill in. What was answered so that
+    it may go out stands there too, to be changed, and answers about other items, which were not taken yet.
+
+    Raises WrongUse, CouldNot.
+    """
+    listed = collection.folder / NAMES_FOUND
+    found = [*namings, *answered(collection, seen_by(collection, To.OUTSIDE))]
+    earlier = {_place(row): row for row in _kept_rows(collection, listed, selection)}
+    rows = [_with_answer(row, earlier.pop(_place(row), ())) for naming in found for row in _rows_of(naming)]
+    if rows or earlier:
+        listed.unlink(missing_ok=True)  # what was written there is in the log, or kept
+        write_output(collection, listed, b"".join(as_csv([HEADING, *earlier.values(), *rows])))
+    return listed
+
+
+def left_out(collection: Collection, to: To, selection: Selection = EVERYTHING) -> list[str]:
+    """Before an output that is not for outside, nothing. Else the answers are taken and the table is written: sentences
+    that say how many places stay out, and where they are listed; where no table can be written, they are listed here.
+    """
+    if not to.is_public:
+        return []
+    namings = name_search(collection, selection)
+    lines: list[str] = []
+    if count := take_answers(collection, namings):
+        lines.append(
+            f"{several(count, 'answer from the table of names is', 'answers from the table of names are')} taken."
+        )
+        namings = name_search(collection, selection)
+    try:
+        listed = write_names_found(collection, namings, selection)
+    except (CouldNot, OSError):
+        return [*lines, *(_said(namings) if namings else ())]
+    if namings:
+        lines.append(
+            f"Left out of what goes outside: {in_words(namings)}; each is in {listed}, with what becomes of it."
+        )
+        if new := sum(bool(row.cells[KEY] and not row.cells[ANSWER]) for row in rows_of(listed)):
+            lines.append(
+                f"{new} not decided yet: write hide, not that person or may be named into its column Answer, and "
+                "make this again. The list is for you; do not hand it on."
+            )
+    return lines
+
+
+def _said(namings: Sequence[NameFound]) -> Iterator[str]:
+    """The places themselves, of a collection in whose folder nothing can be written."""
+    rows = [row for naming in namings for row in _rows_of(naming)]
+    yield f"Left out of what goes outside: {in_words(namings)}. No table of them can be written into this collection:"
+    yield from (f"{number}, {where}: {words}" for number, where, words, *_ in rows[:MOST_SAID])
+    if len(rows) > MOST_SAID:
+        yield f"… and {len(rows) - MOST_SAID} more."
+
+
+def _kept_rows(collection: Collection, listed: Path, selection: Selection) -> Iterator[tuple[str, ...]]:
+    """Rows with an answer that is not in the log: about items that were not searched, and all where nothing is kept."""
+    if not listed.is_file() or (selection == EVERYTHING and collection.store.writable):
+        return
+    searched = {record.number for record in records(collection, selection)} if collection.store.writable else ()
+    for row in rows_of(listed):
+        if row.cells[ANSWER].strip() and row.cells[NUMBER].strip() not in searched:
+            yield tuple(row.cells.get(name, "") for name in HEADING)
+
+
+def _place(row: Sequence[str]) -> tuple[str, str, str]:
+    """What a row is about: the item, and the key of a place, or its words."""
+    number, key, words = (row[HEADING.index(name)] for name in (NUMBER, KEY, "Words"))
+    return number, key, "" if key else words
+
+
+def _with_answer(row: tuple[str, ...], earlier: Sequence[str]) -> tuple[str, ...]:
+    """The row with the answer of an earlier one of the same place, where it has none of its own."""
+    at = HEADING.index(ANSWER)
+    return (*row[:at], earlier[at], *row[at + 1 :]) if earlier and not row[at] else row
+
+
+def _rows_of(naming: NameFound) -> Iterator[tuple[str, ...]]:
+    """One row for each person at each place; one for all who are meant or shown without a name."""
+    if not naming.places:
+        yield (naming.number, naming.field, naming.words, "; ".join(naming.people), naming.done, "", "", "")
+    for place in naming.places:
+        yield (
+            naming.number, naming.field, place.sentence, place.name, naming.done, place.why, place.answer, place.key,
+        )  # fmt: skip

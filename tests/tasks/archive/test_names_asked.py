@@ -1,0 +1,104 @@
+"""Every single output lists what it leaves out for a name's sake, and takes what was answered (a rule of our own)."""
+
+import csv
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from boxlore.core.records.audience import To
+from boxlore.core.statements import Kind
+from boxlore.tasks.archive.names_asked import MOST_SAID, left_out
+from boxlore.tasks.collection.opening import Collection, open_collection, start
+from boxlore.tasks.collection.records_for_outputs import Selection, seen_by
+from boxlore.tasks.collection.settings import Settings
+
+FIRST, SECOND = Selection(items=("TRA-0001",)), Selection(items=("TRA-0002",))
+
+
+@pytest.fixture
+def home(tmp_path: Path) -> Path:
+    """Mia Rourke, who lives, is named in two items."""
+    start(tmp_path / "c", Settings(title="Tamm", prefix="TR"))
+    with open_collection(tmp_path / "c") as opened:
+        act = opened.act("told")
+        act.state(mia := act.new(Kind.PERSON), "given", "Mia")
+        act.state(mia, "family", "Rourke")
+        for number in ("TRA-0001", "TRA-0002"):
+            act.state(item := act.new(Kind.ITEM), "number", number)
+            act.state(item, "story", f"Mia fell in, says {number}.")
+        act.done()
+    return tmp_path / "c"
+
+
+@pytest.fixture
+def collection(home: Path) -> Iterator[Collection]:
+    with open_collection(home) as opened:
+        yield opened
+
+
+def rows(folder: Path) -> list[dict[str, str]]:
+    with open(folder / "names-found.csv", encoding="utf-8-sig", newline="") as file:
+        return list(csv.DictReader(file))
+
+
+def answer(folder: Path, words: str) -> None:
+    filled = [row | {"Answer": words} for row in rows(folder)]
+    with open(folder / "names-found.csv", "w", encoding="utf-8", newline="") as file:
+        out = csv.DictWriter(file, filled[0].keys())
+        out.writeheader()
+        out.writerows(filled)
+
+
+def stories(collection: Collection) -> list[str]:
+    return [record.words("story") for record in seen_by(collection, To.OUTSIDE).records()]
+
+
+def test_what_stays_out_of_an_output_is_listed_and_the_answers_are_taken_by_the_next(collection: Collection) -> None:
+    listed = collection.folder / "names-found.csv"
+    assert left_out(collection, To.FAMILY) == [] and not listed.exists()
+    said, asked = left_out(collection, To.OUTSIDE)
+    assert said.startswith(f"Left out of what goes outside: 1 living person in 2 places; each is in {listed}")
+    assert asked.startswith("2 not decided yet:")
+    answer(collection.folder, "not that person")
+    assert left_out(collection, To.OUTSIDE) == ["2 answers from the table of names are taken."]
+    assert all(stories(collection))
+    assert [row["Answer"] for row in rows(collection.folder)] == ["not that person"] * 2
+
+
+def test_an_output_of_some_items_leaves_answers_about_others(collection: Collection) -> None:
+    left_out(collection, To.OUTSIDE)
+    answer(collection.folder, "may be named")
+    assert "1 answer from the table of names is taken." in left_out(collection, To.OUTSIDE, FIRST)
+    assert [row["Answer"] for row in rows(collection.folder)] == ["may be named"] * 2
+    assert stories(collection) == ["Mia fell in, says TRA-0001.", ""]
+    left_out(collection, To.OUTSIDE, SECOND)
+    assert all(stories(collection))
+
+
+def test_where_a_collection_is_only_read_answers_hold_as_they_stand_in_the_table(home: Path) -> None:
+    with open_collection(home, write=False) as collection:
+        left_out(collection, To.OUTSIDE)
+        answer(home, "Not that person")
+        assert all(stories(collection))
+        assert left_out(collection, To.OUTSIDE) == []
+        assert [row["Answer"] for row in rows(home)] == ["Not that person"] * 2
+        answer(home, "hide")
+        assert len(left_out(collection, To.OUTSIDE)) == 1 and not any(stories(collection))
+        assert [row["Answer"] for row in rows(home)] == ["hide"] * 2
+
+
+def test_where_no_table_can_be_written_the_places_are_said(home: Path) -> None:
+    (home / "names-found.csv").mkdir()
+    with open_collection(home) as collection:
+        said, *places = left_out(collection, To.OUTSIDE)
+        assert said.endswith("No table of them can be written into this collection:")
+        assert places == [f"TRA-000{at}, story: [Mia] fell in, says TRA-000{at}." for at in (1, 2)]
+        act = collection.act("more")
+        for at in range(3, MOST_SAID + 3):
+            act.state(item := act.new(Kind.ITEM), "number", f"TRA-{at:04}")
+            act.state(item, "story", f"Mia fell in, says {at}.")
+        act.done()
+        *_, last = left_out(collection, To.OUTSIDE)
+        assert last == "… and 2 more."
+        assert left_out(collection, To.OUTSIDE, FIRST)[1:] == places[:1]
