@@ -18,10 +18,11 @@ AROUND = 24
 class ByteSearch:
     """Full names in any file's bytes, in any case, in UTF-8 or UTF-16; single given names would hit by chance.
 
-    `words` are the last words of the names: cheap to look for, so that the pattern is tried only where one stands.
+    `spellings` stand by the last word of each: that is cheap to look for, and seldom there. Only where a spelling
+    stands is the pattern tried, which is slow on bytes that are no text.
     """
 
-    words: tuple[bytes, ...]
+    spellings: tuple[tuple[bytes, tuple[bytes, ...]], ...]
     pattern: re.Pattern[bytes]
 
     def around(self, file: BinaryIO) -> Iterator[str]:
@@ -38,12 +39,25 @@ class ByteSearch:
         yield from sorted(texts)
 
     def _texts(self, data: bytes) -> Iterator[str]:
-        for text in (data, data.replace(b"\0", b"")):
+        for text in {data, data.replace(b"\0", b"")}:
             low = text.lower()
-            if any(word in low for word in self.words):
-                for match in self.pattern.finditer(low):
-                    start, end = max(0, match.start() - AROUND), match.end() + AROUND
-                    yield text[start:end].decode("utf-8", "replace")
+            end = 0
+            for start in sorted(self._starts(low)):
+                if start >= end and (match := self.pattern.match(low, start)):
+                    end = match.end()
+                    yield text[max(0, start - AROUND) : end + AROUND].decode("utf-8", "replace")
+
+    def _starts(self, low: bytes) -> set[int]:
+        """Where any spelling stands, also inside other words."""
+        near = [spelling for word, spellings in self.spellings if word in low for spelling in spellings]
+        return {start for spelling in near for start in _places(low, spelling)}
+
+
+def _places(low: bytes, spelling: bytes) -> Iterator[int]:
+    at = low.find(spelling)
+    while at >= 0:
+        yield at
+        at = low.find(spelling, at + 1)
 
 
 def byte_search(seen: AudienceView) -> ByteSearch | None:
@@ -57,7 +71,8 @@ def _search_for(names: frozenset[str]) -> ByteSearch | None:
     spelled = {spelling.encode().lower() for name in names for spelling in (name, name.lower(), name.upper())}
     if not spelled:
         return None
-    words = tuple(sorted({spelling.rpartition(b" ")[2] for spelling in spelled}))
-    return ByteSearch(
-        words, re.compile(rb"(?<![a-z])(?:" + b"|".join(map(re.escape, sorted(spelled))) + rb")(?![a-z])")
-    )
+    by_word: dict[bytes, list[bytes]] = {}
+    for spelling in sorted(spelled):
+        by_word.setdefault(spelling.rpartition(b" ")[2], []).append(spelling)
+    names_alone = rb"(?<![a-z])(?:" + b"|".join(map(re.escape, sorted(spelled))) + rb")(?![a-z])"
+    return ByteSearch(tuple((word, tuple(these)) for word, these in by_word.items()), re.compile(names_alone))
