@@ -44,7 +44,8 @@ def place_answer(db: sqlite3.Connection, ranked: Sequence[Ranked], told: Told, n
     kind = _kind(ranked, told.contexts, told.unsure)
     shown = ranked[:1] if kind == "match" else ranked[:MOST_CHOICES]
     choices = tuple(place_of(db, candidate, told.year, told.before, told.near_km) for candidate in shown)
-    former = next((part.former.name for part in told.contexts if part.former and _in_time(part.former, told.year)), "")
+    formers = [part.former for part in told.contexts if part.former and not part.doubtful]
+    former = next((row.name for row in formers if _in_time(row, told.year)), "")
     choices = tuple(replace(choice, country_then=choice.country_then or former) for choice in choices)
     findings = [*_anachronisms(told.contexts, told.year), *_coined_later(ranked[0], names[:1], told.year)]
     return PlaceReading(told.text, kind, choices, tuple(findings))

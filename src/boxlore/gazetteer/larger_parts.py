@@ -119,6 +119,8 @@ def meanings_of(db: sqlite3.Connection, words: str, year: int | None) -> list[La
         return []
     former, country = _former(words, folded, year), _country(words, folded)
     meanings = [former] if former else [_also_area(db, country, folded)] if country else []
+    if country and not former:
+        meanings += _of_other_years(words, folded)
     if meanings and len(folded) > LONGEST_SHORT:
         return meanings
     meanings += _regions(words, folded)
@@ -139,6 +141,15 @@ def _former(words: str, folded: str, year: int | None) -> LargerPart | None:
         return None
     now = frozenset(code for row in (in_its_time or [chosen]) for code in row.now)
     return LargerPart(words=words, name=chosen.name, countries=now, former=chosen)
+
+
+def _of_other_years(words: str, folded: str) -> list[LargerPart]:
+    """Former countries of the name of one of today, told without a year of theirs: with a doubt (`Wiborg, Finland`)."""
+    english = fold_place(COUNTRY_NAMES.get(_COUNTRY_IN_OTHER_WORDS.get(folded, ""), ""))
+    rows = _FORMER_OF.get(folded) or _FORMER_OF.get(english, [])
+    return [
+        LargerPart(words=words, name=row.name, countries=frozenset(row.now), former=row, doubtful=True) for row in rows
+    ]
 
 
 def _country(words: str, folded: str) -> LargerPart | None:

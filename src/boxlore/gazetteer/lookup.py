@@ -15,10 +15,12 @@ from pathlib import Path
 from tempfile import mkdtemp
 
 from boxlore.core.errors import CouldNot, in_words
+from boxlore.core.places.between import between_of
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.reading import PlaceReading, distance_km
 from boxlore.core.places.taking_apart import Parts, fold_place, is_district, take_apart, without_district
 from boxlore.gazetteer.answering import MOST_CHOICES, Told, area_answer, place_answer
+from boxlore.gazetteer.between_two import reading_between
 from boxlore.gazetteer.index import DATA, ELSEWHERE, BuildProgress, cache_folder, index_path, make_index
 from boxlore.gazetteer.matching import (
     Family,
@@ -116,6 +118,10 @@ class Gazetteer:
         return self._read(text, year, used)
 
     def _read_anew(self, text: str, year: int | None, used: frozenset[int]) -> PlaceReading:
+        if (pair := between_of(text)) is not None:
+            between = reading_between(pair, text, lambda words: self._read(words, year, used))
+            if between is not None:
+                return between
         told_words = self._taken_apart(text)
         if not told_words.parts:
             return PlaceReading(text, "kept")
@@ -207,15 +213,27 @@ class Gazetteer:
 
     def _town(self, told: Told) -> PlaceReading | None:
         """The town that the smallest larger part also names (`Tallinn` in `Kadriorg, Tallinn`, `near Tartu`)."""
-        if not told.contexts or not (told.near_km or may_name_town(told.contexts[-1])):
+        if not told.contexts:
             return None
         smallest, around = told.contexts[-1], told.contexts[:-1]
+        if not (told.near_km or may_name_town(smallest)):
+            return self._city(told)
         inside = told.contexts if smallest.box else around
         towns = exact(self._db, smallest.words, inside, told.year)
         if not towns or towns[0].country not in smallest.countries:
             return None
         unsure = told.unsure or bool(smallest.box)
         return place_answer(self._db, towns, replace(told, contexts=around, unsure=unsure), [smallest.words])
+
+    def _city(self, told: Told) -> PlaceReading | None:
+        """The city that a larger area is called after, where a street in it is told (`Nevsky, St Petersburg`)."""
+        smallest = told.contexts[-1]
+        cities = exact(self._db, smallest.words, told.contexts, told.year) if smallest.areas and told.before else []
+        if not cities or not cities[0].fits or cities[0].population < SMALL:
+            return None
+        return place_answer(
+            self._db, cities[:1], replace(told, contexts=told.contexts[:-1], unsure=True), [smallest.words]
+        )
 
     def complete(self, prefix: str, limit: int = 8) -> tuple[str, ...]:
         """Main names that begin with `prefix`, each with its country; the largest place first."""

@@ -37,7 +37,7 @@ def take_larger_parts(
             is_place = _names_a_place(db, left[0], contexts) if contexts else means_town(db, left[0], meanings[0])
             if is_place:
                 break
-        contexts.append(_likeliest(db, meanings, left[:-1], contexts, family))
+        contexts.append(_likeliest(db, meanings, left[:-1], contexts, family, year))
         left.pop()
     if len(left) == 1 and not contexts:
         return _last_words(db, left[0], year, family)
@@ -71,6 +71,7 @@ def _likeliest(
     before: Sequence[str],
     contexts: Sequence[LargerPart],
     family: Family,
+    year: int | None,
 ) -> LargerPart:
     """The meaning that the part told before lies in; else one in the family's countries; else the first.
 
@@ -79,7 +80,7 @@ def _likeliest(
     if len(meanings) == 1:
         return meanings[0]
     at_home = sorted(meanings, key=lambda part: not _countries(part) & family.countries)
-    towns = {part: exact(db, before[-1], [*contexts, part]) for part in at_home} if before else {}
+    towns = {part: exact(db, before[-1], [*contexts, part], year) for part in at_home} if before else {}
     fitting = [part for part in at_home if towns.get(part)]
     if len(fitting) > 1 and len(fold_place(meanings[0].words)) <= LONGEST_SHORT:
         largest = max(fitting, key=lambda part: towns[part][0].population)
@@ -99,7 +100,7 @@ def _last_words(
         meanings = [] if is_generic(last) or is_description(last) else meanings_of(db, last, year)
         if meanings:
             before = _JOINING.sub("", " ".join(tokens[:-count]))
-            return [before], [_likeliest(db, meanings, [before], [], family)]
+            return [before], [_likeliest(db, meanings, [before], [], family, year)]
     return [words], []
 
 

@@ -52,6 +52,13 @@ def test_words_that_name_one(words: str, kind: str, ids: str) -> None:
     assert (reading.text, reading.kind, reading.choices) == (words, kind, tuple(named[ident] for ident in ids))
 
 
+def test_near_an_own_place() -> None:
+    farm, church = read_own("2 miles from Grandpa's farm", OWN), read_own("near St John's, Reval", OWN)
+    assert farm is not None and church is not None
+    assert [(place.sublocation, place.radius_km) for place in farm.choices] == [("near Grandpa's farm", 3.218)]
+    assert [(place.sublocation, place.radius_km) for place in church.choices] == [("near Saint John's", None)]
+
+
 @pytest.mark.parametrize("words", ["", "  ", "?", "Milton", "the old farm, Reval", "farm"])
 def test_words_that_name_none(words: str) -> None:
     assert read_own(words, OWN) is None

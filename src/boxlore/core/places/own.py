@@ -52,8 +52,13 @@ def read_own(text: str, owns: Iterable[OwnPlace]) -> PlaceReading | None:
             continue
         around = f" {fold_place(own.inside_words)} {fold_place(full_name(own.place))} "
         if all(part in around for part in rest):
-            places.append(own.place)
+            places.append(_near(own, parts_told.near_km) if parts_told.near_km else own.place)
     if not places:
         return None
     kind = "choices" if len(places) > 1 else "check" if parts_told.unsure else "match"
     return PlaceReading(text, kind, tuple(places))
+
+
+def _near(own: OwnPlace, km: float) -> Place:
+    """A place told as near the family's own."""
+    return replace(own.place, sublocation=f"near {own.names[0]}", radius_km=max(km, RADIUS_KM) if own.point else None)

@@ -1,0 +1,36 @@
+"""The reading of a place that lies between two others: both are choices, of all of their names the nearest two."""
+
+from collections.abc import Callable
+from dataclasses import replace
+from itertools import product
+
+from boxlore.core.places.between import Between
+from boxlore.core.places.nearness import NEAR_KM
+from boxlore.core.places.reading import Place, PlaceReading, distance_km
+
+
+def reading_between(pair: Between, text: str, read: Callable[[str], PlaceReading]) -> PlaceReading | None:
+    """Near the one or near the other, and half of the way off at most; None where not both are towns."""
+    first, second = (_towns(told, read) for told in pair.places)
+    if not (first and second):
+        return None
+    ends = min(product(first, second), key=lambda two: _apart(*two))
+    radius = max(NEAR_KM, round(_apart(*ends) / 2))
+    return PlaceReading(text, "choices", tuple(_near(place, pair.before, radius) for place in ends))
+
+
+def _towns(told: str, read: Callable[[str], PlaceReading]) -> list[Place]:
+    """The towns that the words may name, with what is told behind the comma, else without it (`Timaru, Canterbury`)."""
+    for words in dict.fromkeys((told, told.partition(",")[0])):
+        if towns := [place for place in read(words).choices if place.point and not place.sublocation]:
+            return towns
+    return []
+
+
+def _apart(first: Place, second: Place) -> float:
+    return distance_km(first.point or (0, 0), second.point or (0, 0))
+
+
+def _near(place: Place, before: str, radius: float) -> Place:
+    lat, lon = place.point or (0, 0)
+    return replace(place, near=True, sublocation=before, lat=round(lat, 1), lon=round(lon, 1), radius_km=radius)
