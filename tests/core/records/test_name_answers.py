@@ -6,7 +6,7 @@ from tests.core.records.cast import LIVES, PEOPLE, TODAY, record, said, shown, s
 from boxlore.core.fields.name_answers import NAMING_WORDS, NamingAnswer, NamingDecision
 from boxlore.core.people.names_in_text.search import Doubt
 from boxlore.core.records.audience import Recipient, To
-from boxlore.core.records.name_answers import decided, decision_digest
+from boxlore.core.records.name_answers import FINISHED, decided, decision_digest
 from boxlore.core.records.withheld import withhold
 
 WORDS = "The boat came in, and the Rourke girl rowed it to the pier."
@@ -58,6 +58,17 @@ def test_in_a_text_that_is_no_record_the_same_words_may_stand_among_others() -> 
     assert not allowed.may_read("The Rourke boy rowed it") and not allowed.may_read(f"{WORDS} Mia Rourke.")
     both = outside(("item", decision(NamingAnswer.OTHER)), ("item-2", decision(NamingAnswer.HIDE)))
     assert not both.may_read(WORDS), "what is hidden of one item is in no text"
+
+
+def test_the_same_words_answered_differently_in_two_items_stop_no_finished_file() -> None:
+    """Each record was judged by its own answer before the file was made of it."""
+    words = "Then Mia fell in and laughed."
+    other, hide = (decision(answer, words) for answer in (NamingAnswer.OTHER, NamingAnswer.HIDE))
+    both = outside(("item", other), ("item-2", hide))
+    assert both.seen(record(told=stories(said(words)))).told and not both.may_read(words)
+    assert not both.withheld.hits(f"<p>{words}</p>", where=FINISHED)
+    for asked, text in ((outside(("item-2", hide)), words), (both, "So Mia fell in.")):
+        assert asked.withheld.hits(text, where=FINISHED)
 
 
 def test_the_later_of_two_answers_holds_and_other_people_are_asked_by_themselves() -> None:

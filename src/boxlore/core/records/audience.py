@@ -67,6 +67,7 @@ from boxlore.core.places.reading import full_name
 from boxlore.core.records.audience_levels import To, may_see
 from boxlore.core.records.file_strangers import INSIDE, Strangers
 from boxlore.core.records.item_record import Conflict, PersonShown, Record, ScanFile, StatementView, every_told
+from boxlore.core.records.name_answers import FINISHED
 from boxlore.core.records.withheld import NOBODY, Withheld
 from boxlore.core.statements import Kind, Said, Source, Statement, Subject
 
@@ -173,10 +174,10 @@ class Recipient:
         `told` is the same text with our own wording blanked, letter for letter: a hit counts only if it stands there
         too. The keeper's decisions are known again by the words around a name, so that these are looked at as well.
         """
-        left = [hit for hit in self.withheld.hits(told or words) if not hit.doubt]
+        left = [hit for hit in self.withheld.hits(told or words, where=FINISHED) if not hit.doubt]
         return [
             hit
-            for hit in self.withheld.hits(words)
+            for hit in self.withheld.hits(words, where=FINISHED)
             if not hit.doubt and any(hit.start < kept.end and kept.start < hit.end for kept in left)
         ]
 

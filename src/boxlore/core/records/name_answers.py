@@ -2,7 +2,8 @@
 
 A decision holds for the words that were shown: the name with up to three words on either side of it. Of a record it
 holds in its own item and field alone. Of a text that is no record, such as a page on which it stands among others,
-it holds wherever the same words stand, unless the same words are hidden elsewhere. A setting of the collection, such
+it holds wherever the same words stand, unless the same words are hidden elsewhere. In a finished file they may stand
+also then: it is made of records, in each of which they were judged by its own answer. A setting of the collection, such
 as its holder, is a place of its own: no answer about an item opens it, and its own opens nothing else.
 """
 
@@ -16,6 +17,9 @@ from operator import attrgetter
 from boxlore.core.fields.name_answers import OF_SETTING, NamingAnswer, NamingDecision
 from boxlore.core.people.names_in_text.search import Doubt, Hit
 from boxlore.core.people.names_in_text.text_normalising import Word, read_text
+
+FINISHED = "finished"
+"""The place of any text of a finished file, wherever the same words stand."""
 
 AROUND = 3
 """Words on either side that are shown with a name."""
@@ -31,6 +35,8 @@ class Decided:
     answers: Mapping[Key, NamingAnswer] = starts(default_factory=dict)
     anywhere: frozenset[tuple[str, str]] = frozenset()
     """(person, digest) that may be read in any text."""
+    let_out: frozenset[tuple[str, str]] = frozenset()
+    """(person, digest) that may be read in some record, so that they may stand in what is made of it."""
 
     @property
     def named_somewhere(self) -> frozenset[str]:
@@ -56,7 +62,8 @@ class Decided:
     def _answer(self, hit: Hit, tokens: Sequence[Word], person: str, item: str, where: str) -> NamingAnswer | None:
         if item:
             return self.answers.get((item, where, person, digest_of(hit, tokens)))
-        allowed = any((person, digest) in self.anywhere for digest in _digests(hit, tokens))
+        may_stand = self.let_out if where == FINISHED else self.anywhere
+        allowed = any((person, digest) in may_stand for digest in _digests(hit, tokens))
         return NamingAnswer.OTHER if allowed else None
 
 
@@ -69,7 +76,8 @@ def decided(decisions: Iterable[tuple[str, NamingDecision]]) -> Decided:
     told_of = {key: answer for key, answer in answers.items() if not key[1].startswith(OF_SETTING)}
     hidden = {(person, digest) for (_, _, person, digest), answer in told_of.items() if answer is NamingAnswer.HIDE}
     allowed = {(person, digest) for _, _, person, digest in told_of}
-    return Decided(answers, frozenset(allowed - hidden))
+    let_out = {key[2:] for key, answer in told_of.items() if answer is not NamingAnswer.HIDE}
+    return Decided(answers, frozenset(allowed - hidden), frozenset(let_out))
 
 
 def decision_digest(hit: Hit, words: str) -> str:

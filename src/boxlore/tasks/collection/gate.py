@@ -20,11 +20,11 @@ from typing import BinaryIO
 from boxlore.core.errors import ByteFault, CouldNot
 from boxlore.core.fields.name_answers import OF_SETTING, NamingAnswer
 from boxlore.core.findings import Finding, Severity, several
-from boxlore.core.records.name_answers import Decided, decision_digest
+from boxlore.core.records.name_answers import FINISHED, Decided, decision_digest
 from boxlore.formats import document_texts
 from boxlore.formats.picture_texts import Inside
 from boxlore.tasks.collection.byte_search import byte_search
-from boxlore.tasks.collection.names_left import FINISHED, LeftName, answers_given, list_names
+from boxlore.tasks.collection.names_left import LeftName, answers_given, list_names
 from boxlore.tasks.collection.own_wording import BLANK, is_shipped, narrowed, without_wording
 from boxlore.tasks.collection.records_for_outputs import AudienceView
 

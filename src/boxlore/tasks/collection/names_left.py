@@ -13,7 +13,7 @@ from pathlib import Path
 
 from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.name_answers import NAMING_WORDS, NamingAnswer, NamingDecision
-from boxlore.core.records.name_answers import Decided, decided
+from boxlore.core.records.name_answers import FINISHED, Decided, decided
 from boxlore.core.statements import Kind, Subject
 from boxlore.disk.tables import lacks_column, read_table
 from boxlore.exports.inventory import as_csv
@@ -23,9 +23,6 @@ from boxlore.tasks.collection.output_paths import write_output
 TABLE, NAMES_FOUND = "names-left.csv", "names-found.csv"
 FILE, ITEM, WHERE, WORDS, PERSON, ANSWER, KEY = "File", "Number", "Where", "Words", "Person", "Answer", "Key"
 HEADING = (FILE, ITEM, WHERE, WORDS, PERSON, ANSWER, KEY)
-FINISHED = "finished"
-"""The place that a decision is about: any text of a finished file, wherever the same words stand."""
-
 ANSWERS: dict[str, NamingAnswer] = {
     "hide": NamingAnswer.HIDE,
     "not that person": NamingAnswer.OTHER,
