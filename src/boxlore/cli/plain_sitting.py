@@ -111,6 +111,8 @@ class Plain:
             self.say(f"Worth asking: {words}")
         for words in self.sitting.to_ask(record.id):
             self.say(f"To ask: {words}")
+        if words := course.suggest_end(self.sitting):
+            self.say(f"{words} Say .close.")
         self.ask()
 
     def ask(self) -> None:

@@ -59,6 +59,14 @@ class Summary:
         return sentences + [f"Next time: {words}" for words in self.to_ask]
 
 
+def suggest_end(sitting: Sitting) -> str:
+    """Once, when a sitting has lasted SUGGESTED_MINUTES, the words that suggest ending it; '' at any other time."""
+    if sitting.end_suggested or not sitting.id or sitting.minutes < SUGGESTED_MINUTES:
+        return ""
+    sitting.end_suggested = True
+    return "An hour and a half by now. Enough for today?"
+
+
 def prepare(sitting: Sitting, answers: Mapping[str, str]) -> None:
     """Note who tells, who asks, where, and the agreement: `terms` (a key of TERMS, or words), `agreed_by`, `recorder`.
 

@@ -110,6 +110,8 @@ class Sitting:
     prompts: tuple[Prompt, ...] = PROMPTS
     prompts_fault: str = ""
     """What is wrong with the collection's own prompts; the usual ones are asked then."""
+    end_suggested: bool = False
+    """Whether `course.suggest_end` has said that it has lasted long."""
 
     def __post_init__(self) -> None:
         self.teller = Teller(self.collection)

@@ -16,7 +16,7 @@ from boxlore.core.records.item_record import Record, ScanFile
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.sitting.beginning import Way
-from boxlore.tasks.sitting.course import SUGGESTED_MINUTES, consent_due, due_words
+from boxlore.tasks.sitting.course import consent_due, due_words, suggest_end
 from boxlore.tasks.sitting.item_list import Listing
 from boxlore.tasks.sitting.linking import related_lines
 from boxlore.tasks.sitting.session import Sitting
@@ -77,7 +77,6 @@ class ItemView(KeepingScreen):
         self.asks = (Line(classes="asks"), Line(classes="asks"))
         self.blocks = [Block(prompt, self) for prompt in sitting.prompts]
         self._note = ""
-        self._long = False
         self._shown = self._was_low = False
         self._later: Timer | None = None
 
@@ -152,9 +151,8 @@ class ItemView(KeepingScreen):
         if fault:
             self.say(fault, bad=True)
         self.query_one("#form", VerticalScroll).scroll_home(animate=False)
-        if self.sitting.minutes >= SUGGESTED_MINUTES and self.sitting.id and not self._long:
-            self._long = True
-            self.say("An hour and a half by now. Enough for today? Esc, “This sitting”, “Close”.")
+        if words := suggest_end(self.sitting):
+            self.say(f"{words} Esc, “This sitting”, “Close”.")
         self.set_focus(self.blocks[0].words)
         for block in self.blocks:
             block.draw()

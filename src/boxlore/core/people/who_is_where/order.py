@@ -1,4 +1,4 @@
-"""People told of one picture, brought in order: by row, by side, and from the left."""
+"""People told of one picture, brought in order: by row, by side, and from the left, and which number each comes to."""
 
 from collections.abc import Container, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
