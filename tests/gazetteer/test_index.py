@@ -1,6 +1,5 @@
 """A keeper's own file beside the shipped data: added to the index that is there, or built with it (invented rows)."""
 
-import lzma
 import sqlite3
 from contextlib import closing
 from pathlib import Path
@@ -9,10 +8,6 @@ import pytest
 
 from boxlore.gazetteer.index import index_path, make_index
 
-SHIPPED = [
-    "588335\tTartu\tEE\t18\t793\t58.38\t26.73\t91407\tDorpat|Yuryev",
-    "1\tPärnu\tEE\t11\t624\t58.39\t24.5\t50643\tParnu|Pernau",
-]
 OWN = [
     "900001\tTammiku Talu\tEE\t18\t793\t58.5\t26.5\t4\tTammenhof",
     "1\tPärnu\tEE\t11\t624\t58.39\t24.5\t50700\tPernau",
@@ -33,12 +28,10 @@ def held(path: Path) -> list[tuple[object, ...]]:
 
 
 @pytest.mark.parametrize("shipped", ["there", "damaged"])
-def test_an_index_that_is_added_to_holds_what_one_built_whole_does(tmp_path: Path, shipped: str) -> None:
-    data, own = tmp_path / "data", tmp_path / "own.tsv"
-    data.mkdir()
-    (data / "version.txt").write_text("1\n", "utf-8")
-    (data / "cities.tsv.xz").write_bytes(lzma.compress("\n".join(SHIPPED).encode()))
-    (data / "areas.tsv.xz").write_bytes(lzma.compress(b"EE.18\tTartu\nEE.11\tP\xc3\xa4rnumaa"))
+def test_an_index_that_is_added_to_holds_what_one_built_whole_does(
+    tmp_path: Path, small_data: Path, shipped: str
+) -> None:
+    data, own = small_data, tmp_path / "own.tsv"
     own.write_text("\n".join(OWN) + "\n", "utf-8")
     whole, added = (index_path(tmp_path / name, data, own) for name in ("whole", "added"))
     make_index(whole, silent, data, own)

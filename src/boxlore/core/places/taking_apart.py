@@ -68,18 +68,14 @@ def _names(words: str) -> tuple[str, tuple[str, ...]]:
     return words, ()
 
 
-_SAINTS = re.compile(r"^(?:saint|sainte|ste|sankt|sint|st)\s+")
-_MOUNTS = re.compile(r"^(?:mount|mt)\s+")
-_FORTS = re.compile(r"^(?:fort|ft)\s+")
+_MARKS = str.maketrans({"-": " "} | dict.fromkeys(".'’ʼ`ʻ", ""))
+_SHORTENED = {"saint": "st", "sainte": "st", "ste": "st", "sankt": "st", "sint": "st", "mount": "mt", "fort": "ft"}
 
 
 def fold_place(name: str) -> str:
     """A place's name as the index knows it: folded, no dots or apostrophes, saint, mount and fort shortened."""
-    plain = re.sub(r"[.'’ʼ`ʻ]", "", fold(name))
-    plain = " ".join(plain.replace("-", " ").split())
-    plain = _SAINTS.sub("st ", plain)
-    plain = _MOUNTS.sub("mt ", plain)
-    return _FORTS.sub("ft ", plain)
+    first, *more = fold(name).translate(_MARKS).split() or [""]
+    return " ".join((_SHORTENED.get(first, first) if more else first, *more))
 
 
 _DISTRICT = re.compile(
