@@ -1,6 +1,6 @@
 """The reading of a place that lies between two others: both are choices, of all of their names the nearest two."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from itertools import product
 
@@ -8,21 +8,28 @@ from boxlore.core.places.between import Between
 from boxlore.core.places.nearness import NEAR_KM
 from boxlore.core.places.reading import Place, PlaceReading, distance_km
 
+Read = Callable[[str, frozenset[int]], PlaceReading]
+"""Reads words; places near those of the given ids come first."""
 
-def reading_between(pair: Between, text: str, read: Callable[[str], PlaceReading]) -> PlaceReading | None:
+
+def reading_between(pair: Between, text: str, read: Read) -> PlaceReading | None:
     """Near the one or near the other, and half of the way off at most; None where not both are towns."""
     first, second = (_towns(told, read) for told in pair.places)
     if not (first and second):
         return None
+    first = [*first, *_towns(pair.places[0], read, second)]  # of many places of a name those near the other end too
+    second = [*second, *_towns(pair.places[1], read, first)]
     ends = min(product(first, second), key=lambda two: _apart(*two))
     radius = max(NEAR_KM, round(_apart(*ends) / 2))
-    return PlaceReading(text, "choices", tuple(_near(place, pair.before, radius) for place in ends))
+    shown = dict.fromkeys((*ends, first[0], second[0]))
+    return PlaceReading(text, "choices", tuple(_near(place, pair.before, radius) for place in shown))
 
 
-def _towns(told: str, read: Callable[[str], PlaceReading]) -> list[Place]:
+def _towns(told: str, read: Read, near: Sequence[Place] = ()) -> list[Place]:
     """The towns that the words may name, with what is told behind the comma, else without it (`Timaru, Canterbury`)."""
+    used = frozenset(place.geonames for place in near if place.geonames)
     for words in dict.fromkeys((told, told.partition(",")[0])):
-        if towns := [place for place in read(words).choices if place.point and not place.sublocation]:
+        if towns := [place for place in read(words, used).choices if place.point and not place.sublocation]:
             return towns
     return []
 

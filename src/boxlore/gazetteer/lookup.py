@@ -30,6 +30,7 @@ from boxlore.gazetteer.matching import (
     guessed,
     is_description,
     is_generic,
+    is_ship,
     kilometres,
     named,
 )
@@ -106,7 +107,7 @@ class Gazetteer:
     def __init__(self, db: sqlite3.Connection) -> None:
         self._db = db
         self._read = lru_cache(READINGS_KEPT)(self._read_anew)
-        self._family = lru_cache(1)(lambda used: family_of(db, used))
+        self._family = lru_cache(4)(lambda used: family_of(db, used))
 
     def read(self, text: str, *, year: int | None = None, used: frozenset[int] = frozenset()) -> PlaceReading:
         """What these words mean in that year. Never raises for any text.
@@ -119,7 +120,7 @@ class Gazetteer:
 
     def _read_anew(self, text: str, year: int | None, used: frozenset[int]) -> PlaceReading:
         if (pair := between_of(text)) is not None:
-            between = reading_between(pair, text, lambda words: self._read(words, year, used))
+            between = reading_between(pair, text, lambda words, near: self._read(words, year, used | near))
             if between is not None:
                 return between
         told_words = self._taken_apart(text)
@@ -148,7 +149,8 @@ class Gazetteer:
 
     def _among(self, told_words: Parts, parts: Sequence[str], told: Told, family: Family) -> PlaceReading | None:
         """The place that the parts left name: exactly if any of them does, else at a guess; None if none does."""
-        names = {at: _names(told_words, parts, at) for at in reversed(range(len(parts))) if not is_generic(parts[at])}
+        may_be = [at for at in reversed(range(len(parts))) if not (is_generic(parts[at]) or is_ship(parts[at]))]
+        names = {at: _names(told_words, parts, at) for at in may_be}
         ranked = {at: named(self._db, names[at], told.contexts, told.year, family) for at in names}
         for at in filter(lambda at: is_description(parts[at]), names):
             ranked[at] = [place for place in ranked[at] if fold_place(place.name) == fold_place(parts[at])]

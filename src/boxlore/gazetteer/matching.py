@@ -323,3 +323,17 @@ _DESCRIPTION = re.compile(r"^(?:the|our|my|his|her|their|a|an)\s+[a-z]")
 def is_description(name: str) -> bool:
     """Whether the words only describe a place, as small letters behind an article do (`the wharf`, `our shop`)."""
     return bool(_DESCRIPTION.match(name))
+
+
+_SHIP = re.compile(
+    r"^(?:(?:on board|aboard|an bord|à bord|ombord|pardal|na pokładzie|на борту)\s"
+    r"|(?:s\.?\s?s|h\.?m\.?s|r\.?m\.?s|m\.?v|h\.?m\.?n\.?z\.?s|h\.?m\.?a\.?s|u\.?s\.?s|t\.?s\.?s|m\.?s)[.\s]\s*\S"
+    r"|(?:steamer|steamship|troopship|barque|schooner|dampfer|dampfschiff|aurik|laev|parowiec|пароход)\s)",
+    re.IGNORECASE,
+)
+"""What stands before the name of a ship, which may be that of a town (common practice, no source)."""
+
+
+def is_ship(name: str) -> bool:
+    """Whether the words name a ship, which is no place: `S.S. Wellington`, `on board the Athenic`."""
+    return bool(_SHIP.match(name))

@@ -12,7 +12,7 @@ from dataclasses import replace
 
 from boxlore.core.places.taking_apart import fold_place
 from boxlore.gazetteer.larger_parts import LONGEST_SHORT, LargerPart, meanings_of
-from boxlore.gazetteer.matching import Family, exact, is_description, is_generic
+from boxlore.gazetteer.matching import Family, exact, is_description, is_generic, is_ship
 
 _JOINING = re.compile(r"\s+(?:i\.?|in|im|in der|dans|em|v)$", re.IGNORECASE)
 """A word between a town and its region: `Allenstein i. Ostpr.`"""
@@ -93,7 +93,7 @@ def _last_words(
 ) -> tuple[list[str], list[LargerPart]]:
     """Words without commas, parted before the last one to three words if these are a larger part."""
     tokens = words.split()
-    if exact(db, words):
+    if is_ship(words) or exact(db, words):
         return [words], []
     for count in range(min(3, len(tokens) - 1), 0, -1):
         last = " ".join(tokens[-count:])
