@@ -1,7 +1,7 @@
 """`boxlore intake`: takes scans in, fronts paired with backs, shown before it is done."""
 
 import sys
-from collections.abc import Sequence
+from collections.abc import Sequence, Sized
 from dataclasses import replace
 from pathlib import Path
 
@@ -105,6 +105,12 @@ def intake(
         talk.say(output.safe(f"{line} --own takes them nevertheless."))
     for number, finding in damaged:
         talk.say(output.safe(f"{number}: {finding.message}"))
+    _say_counts(results, given, damaged)
+    ctx.exit(1 if stopped or any(result.state == "refused" for result in results) else 0)
+
+
+def _say_counts(results: Sequence[IntakeResult], given: GivenFiles, damaged: Sized) -> None:
+    """How many were taken in, joined, known, refused, and left as no picture."""
     states = [result.state for result in results]
     joined = f"{states.count('joined')} joined to items that were here, " if "joined" in states else ""
     talk.say(
@@ -114,7 +120,6 @@ def intake(
         + (f", {len(given.other_files)} not pictures" if given.not_pictures else "")
         + (f"; of those taken in, {several(len(damaged), 'scan is', 'scans are')} damaged." if damaged else ".")
     )
-    ctx.exit(1 if "refused" in states or stopped else 0)
 
 
 def _refuse_others(

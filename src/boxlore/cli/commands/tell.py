@@ -11,7 +11,7 @@ from boxlore.core.statements import Source, Statement, Sure
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.sitting.recovering import open_for_writing
 from boxlore.tasks.telling.statements import Teller, Telling
-from boxlore.tasks.telling.table import asked_of, is_told, read_sure, tell_from
+from boxlore.tasks.telling.table import TableTaken, asked_of, is_told, read_sure, tell_from
 
 
 @click.command()
@@ -57,24 +57,10 @@ def tell(
     else:
         options.refuse_others(ctx, "without --from", "item", "field", "text", "again", *said)
     how = Telling(source=source, sure=read_sure(sure), audience=audience, language=language)
-
-    def report(statement: Statement) -> None:
-        if as_json:
-            subject = statement.subject.id
-            output.row(
-                {"statement": statement.id, "subject": subject, "field": statement.field, "words": statement.words}
-            )
-
     with open_for_writing(ctx.obj) as collection:
         if table is not None:
             taken = tell_from(collection, table, how, again=again)
-            for refusal in taken.refused:
-                talk.say(f"Line {refusal.line}: {refusal.why}")
-            talk.say(f"{len(taken.told)} told, {taken.known} known already, {len(taken.refused)} refused.")
-            for words in taken.unsaid:
-                talk.say(words)
-            for statement in taken.told:  # on the disk by now, whoever reads no further
-                report(statement)
+            _report_table(taken, as_json=as_json)
             ctx.exit(1 if taken.refused else 0)
         if not item or not field or (text is None and how.sure is not Sure.NOT_KNOWN):
             raise WrongUse("Which item, which field, which words?", "boxlore tell ITEM FIELD TEXT, or --from FILE.csv")
@@ -84,7 +70,7 @@ def tell(
             return
         teller = Teller(collection)
         statement = teller.tell(subject, field, text or "", how)
-        report(statement)
+        _report(statement, as_json=as_json)
         for words in teller.unsaid:
             talk.say(words)
         if not as_json:
@@ -92,3 +78,20 @@ def tell(
             talk.say(f"Kept: {field} of {item}{asked}.")
             if question := asked_of(collection, statement):
                 talk.say(f"To ask: {question}")
+
+
+def _report(statement: Statement, *, as_json: bool) -> None:
+    """The statement as a row, where rows are asked for."""
+    if as_json:
+        subject = statement.subject.id
+        output.row({"statement": statement.id, "subject": subject, "field": statement.field, "words": statement.words})
+
+
+def _report_table(taken: TableTaken, *, as_json: bool) -> None:
+    for refusal in taken.refused:
+        talk.say(f"Line {refusal.line}: {refusal.why}")
+    talk.say(f"{len(taken.told)} told, {taken.known} known already, {len(taken.refused)} refused.")
+    for words in taken.unsaid:
+        talk.say(words)
+    for statement in taken.told:  # on the disk by now, whoever reads no further
+        _report(statement, as_json=as_json)

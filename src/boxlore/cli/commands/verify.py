@@ -1,5 +1,6 @@
 """`boxlore verify`: the fixity of scans, copies and packages, and a receipt read back."""
 
+from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
 
@@ -65,16 +66,8 @@ def verify(
     if only_events:
         _events(ctx.obj, as_json=as_json)
         return
-    if package is not None and is_copies_folder(package):
-        with open_collection(ctx.obj, write=False) as collection, talk.progress() as bar:
-            _, wrong_copies = _copies(collection, package, bar, as_json=as_json)
-        ctx.exit(1 if wrong_copies else 0)
     if package is not None:
-        findings = [*verify_package(package), *left_findings(ctx.obj, package.resolve().parent)]
-        for finding in findings:
-            output.write_finding(finding, "", "", as_json=as_json)
-        talk.say("Every file is as its manifests say." if not findings else several(len(findings), "finding") + ".")
-        ctx.exit(1 if findings else 0)
+        ctx.exit(1 if _package(ctx.obj, package, as_json=as_json) else 0)
     with open_collection(ctx.obj, fallback_read_only=not mend, on_day=on_day) as collection:
         if only_when:
             _when(collection, as_json=as_json)
@@ -98,10 +91,27 @@ def verify(
         checked = [several(scans, "scan")]
         checked += [several(kept, "recording or paper", "recordings and papers")] if kept else []
         checked += [several(copies, "copy", "copies")] if copies else []
-        state = f"{several(at_fault, 'thing', 'things')} to look into" if at_fault else "nothing to look into"
-        taken = f" {several(damaged, 'scan was', 'scans were')} damaged before being taken in." if damaged else ""
-        talk.say(f"Checked: {', '.join(checked)}; {state}.{taken}")
+        _say_checked(checked, at_fault, damaged)
     ctx.exit(1 if at_fault or not finished else 0)
+
+
+def _package(folder: Path, package: Path, *, as_json: bool) -> int:
+    """How many faults a folder of copies has, or a part of a transfer; each is said."""
+    if is_copies_folder(package):
+        with open_collection(folder, write=False) as collection, talk.progress() as bar:
+            return _copies(collection, package, bar, as_json=as_json)[1]
+    findings = [*verify_package(package), *left_findings(folder, package.resolve().parent)]
+    for finding in findings:
+        output.write_finding(finding, "", "", as_json=as_json)
+    talk.say("Every file is as its manifests say." if not findings else several(len(findings), "finding") + ".")
+    return len(findings)
+
+
+def _say_checked(checked: Sequence[str], at_fault: int, damaged: int) -> None:
+    """What was checked, and what it came to."""
+    state = f"{several(at_fault, 'thing', 'things')} to look into" if at_fault else "nothing to look into"
+    taken = f" {several(damaged, 'scan was', 'scans were')} damaged before being taken in." if damaged else ""
+    talk.say(f"Checked: {', '.join(checked)}; {state}.{taken}")
 
 
 def _refuse_others(
