@@ -1,11 +1,14 @@
-"""What several tests share: the demo family, built once; the index of places, built once into a cache of its own."""
+"""What several tests share: the demo family, built once for all processes; the index of places, built once into a cache of its own."""
 
 import functools
 import gc
 import os
+import shutil
 import sys
 import tempfile
+import time
 from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from datetime import date
 from pathlib import Path
 
@@ -13,6 +16,7 @@ import pytest
 from hypothesis import settings
 
 from boxlore.core.statements import Kind
+from boxlore.disk.unfinished import lock
 from boxlore.tasks.collection.opening import open_collection, start
 from boxlore.tasks.collection.settings import Settings
 from boxlore.tasks.demo.every_task import run
@@ -43,12 +47,40 @@ def pytest_collection_finish() -> None:
 
 
 @pytest.fixture(scope="session")
-def demo(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Path]:
-    """The demo collection with all its outputs. Tests read it; one that writes takes a copy."""
-    folder = tmp_path_factory.mktemp("demo") / "tamm_family"
-    for _ in run(folder, lambda words: None, on_day=ON):
-        pass
-    yield folder
+def demo(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The demo collection with all its outputs. Tests read it; one that writes takes a copy.
+
+    It is made once for all processes of a run, in the run's own folder, which pytest makes anew; each has its copy of
+    it, as only one program at a time may write to a collection.
+    """
+    own = tmp_path_factory.mktemp("demo") / "tamm_family"
+    run_folder = tmp_path_factory.getbasetemp()
+    if "PYTEST_XDIST_WORKER" in os.environ:  # each worker has a folder in that of the run
+        run_folder = run_folder.parent
+    first = run_folder / "demo_for_all" / "tamm_family"
+    with alone(run_folder / "demo_for_all.lock"):
+        if not first.exists():  # it takes its name when it is whole, also after a kill
+            for _ in run(first, lambda words: None, on_day=ON):
+                pass
+    shutil.copytree(first, own)
+    return own
+
+
+@contextmanager
+def alone(path: Path) -> Iterator[None]:
+    """Waits until no other process is in here by the same file; the system lets one out that is killed."""
+    handle = os.open(path, os.O_RDWR | os.O_CREAT)
+    try:
+        while True:
+            try:
+                lock(handle)
+            except OSError:
+                time.sleep(0.05)
+            else:
+                break
+        yield
+    finally:
+        os.close(handle)
 
 
 Swaps = dict[str, list[bytes]]
