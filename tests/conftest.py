@@ -1,4 +1,4 @@
-"""What several tests share: the demo family, built once for all processes; the index of places, built once into a cache of its own."""
+"""What several tests share: the demo family, built once for all processes; a cache of its own for the places."""
 
 import functools
 import gc

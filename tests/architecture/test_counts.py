@@ -5,7 +5,7 @@ import re
 from collections.abc import Iterator
 from pathlib import Path
 
-SRC = Path(__file__).parents[2] / "src" / "boxlore"
+from tests.architecture.parsed import FILES, SRC, nodes
 
 COUNTED = re.compile(r"^len\(|^sum\(|(^|\.)(count|items|scans|statements|wanted|hidden|pictures|records|withheld)$")
 """What is a count by its name or by how it is worked out."""
@@ -23,9 +23,8 @@ ALWAYS_SEVERAL = {"tasks/collection/items_by_mark.py", "tasks/originals/housing_
 
 
 def counts(path: Path) -> Iterator[str]:
-    nodes = list(ast.walk(ast.parse(path.read_text("utf-8"))))
-    chosen = {id(side) for node in nodes if isinstance(node, ast.IfExp) for side in (node.body, node.orelse)}
-    for node in nodes:
+    chosen = {id(side) for node in nodes(path) if isinstance(node, ast.IfExp) for side in (node.body, node.orelse)}
+    for node in nodes(path):
         if isinstance(node, ast.JoinedStr) and id(node) not in chosen:  # “one item” if it is one, else “3 items”
             for value, words in zip(node.values, node.values[1:], strict=False):
                 counted = isinstance(value, ast.FormattedValue) and COUNTED.search(ast.unparse(value.value))
@@ -35,7 +34,7 @@ def counts(path: Path) -> Iterator[str]:
 
 def by_hand(path: Path) -> Iterator[str]:
     """Where a plural is put together of a word and its ending: `item{'s' if count != 1 else ''}`."""
-    for node in ast.walk(ast.parse(path.read_text("utf-8"))):
+    for node in nodes(path):
         if isinstance(node, ast.IfExp):
             sides = {side.value for side in (node.body, node.orelse) if isinstance(side, ast.Constant)}
             if sides in ({"", "s"}, {"", "es"}):
@@ -43,9 +42,9 @@ def by_hand(path: Path) -> Iterator[str]:
 
 
 def test_no_plural_is_put_together_by_hand() -> None:
-    assert [where for path in sorted(SRC.rglob("*.py")) for where in by_hand(path)] == []
+    assert [where for path in FILES for where in by_hand(path)] == []
 
 
 def test_every_count_has_its_noun_from_one_function() -> None:
-    found = [where for path in sorted(SRC.rglob("*.py")) for where in counts(path)]
+    found = [where for path in FILES for where in counts(path)]
     assert [where for where in found if where.rpartition(":")[0] not in ALWAYS_SEVERAL] == []

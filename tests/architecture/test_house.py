@@ -8,10 +8,11 @@ import graphlib
 import os
 import subprocess
 import sys
+from collections.abc import Iterable
 from pathlib import Path
 
 import pytest
-from tests.architecture.parsed import SRC, TREES
+from tests.architecture.parsed import FILES, SRC, nodes
 from tests.every_row import every_row
 
 MAY_IMPORT = {
@@ -71,7 +72,7 @@ IMPURE = {"os", "io", "pathlib", "time", "sqlite3", "subprocess", "socket", "thr
 def imports(path: Path) -> set[str]:
     """Every module a file imports, at its top or inside a function."""
     found: set[str] = set()
-    for node in ast.walk(TREES.get(path) or ast.parse(path.read_text(encoding="utf-8"))):
+    for node in nodes(path):
         if isinstance(node, ast.Import):
             found |= {alias.name for alias in node.names}
         elif isinstance(node, ast.ImportFrom):
@@ -81,9 +82,6 @@ def imports(path: Path) -> set[str]:
             whole = {f"{module}.{alias.name}" for alias in node.names} if module.count(".") < 2 else set()
             found |= {module} | (whole if module.startswith("boxlore") else set())
     return found
-
-
-FILES = list(TREES)
 
 
 @every_row("path", FILES)
@@ -156,15 +154,14 @@ def test_no_module_is_imported_by_a_string() -> None:
             return node.module == "importlib" and any(alias.name != "resources" for alias in node.names)
         return isinstance(node, ast.Name) and node.id == "__import__"
 
-    trees = {str(path.relative_to(SRC)): TREES[path] for path in FILES}
-    assert {name for name, tree in trees.items() if any(map(by_string, ast.walk(tree)))} == BY_NAME
+    assert {str(path.relative_to(SRC)) for path in FILES if any(map(by_string, nodes(path)))} == BY_NAME
 
 
 DECODES = {"disk/decoding.py"}
 """The only file that opens a picture to decode it: memory and pixels are bounded there, and every fault is said."""
 
 
-def opens_pictures(tree: ast.AST) -> bool:
+def opens_pictures(code: Iterable[ast.AST]) -> bool:
     """Whether code opens a picture with Pillow, or makes one of bytes: `Image.open`, a plugin's class, a parser."""
 
     def opens(node: ast.AST) -> bool:
@@ -178,7 +175,7 @@ def opens_pictures(tree: ast.AST) -> bool:
             or node.module == "pillow_heif"
         )
 
-    return any(map(opens, ast.walk(tree)))
+    return any(map(opens, code))
 
 
 OPENS = (
@@ -192,12 +189,11 @@ OPENS = (
 
 @pytest.mark.parametrize("code", OPENS)
 def test_the_search_sees_every_way_of_opening_a_picture(code: str) -> None:
-    assert opens_pictures(ast.parse(code))
+    assert opens_pictures(ast.walk(ast.parse(code)))
 
 
 def test_pictures_are_opened_in_one_guarded_place() -> None:
-    trees = {str(path.relative_to(SRC)): TREES[path] for path in FILES}
-    assert {name for name, tree in trees.items() if opens_pictures(tree)} == DECODES
+    assert {str(path.relative_to(SRC)) for path in FILES if opens_pictures(nodes(path))} == DECODES
 
 
 def test_no_circle_of_files() -> None:
@@ -206,7 +202,7 @@ def test_no_circle_of_files() -> None:
     needs: dict[str, set[str]] = {}
     for name, path in files.items():
         needs[name] = set()
-        for node in ast.walk(TREES[path]):
+        for node in nodes(path):
             if isinstance(node, ast.Import):
                 needs[name] |= {alias.name for alias in node.names}
             elif isinstance(node, ast.ImportFrom):

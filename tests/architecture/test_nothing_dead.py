@@ -11,31 +11,39 @@ import importlib
 import re
 from collections import Counter
 from collections.abc import Iterator, Mapping
+from functools import cache
 
-from tests.architecture.parsed import SRC, TREES
-
-MODULES = {".".join(("boxlore", *path.relative_to(SRC).with_suffix("").parts)): tree for path, tree in TREES.items()}
-"""Every module of the source, parsed."""
+from tests.architecture import parsed
+from tests.architecture.parsed import FILES, SRC, nodes
 
 ALLOWED = {
     "cli.entry.run": "the program's entry in pyproject.toml",
 }
 """Names without a user in the source, each with the reason why it stays."""
 
+
+@cache
+def modules() -> dict[str, ast.Module]:
+    """Every module of the source, parsed."""
+    return {".".join(("boxlore", *path.relative_to(SRC).with_suffix("").parts)): parsed.tree(path) for path in FILES}
+
+
 Definition = ast.FunctionDef | ast.AsyncFunctionDef | ast.ClassDef
 
 
 def reads(tree: ast.AST) -> set[str]:
     """Names that are read, in annotations written as text too."""
-    names = {node.id for node in ast.walk(tree) if isinstance(node, ast.Name) and isinstance(node.ctx, ast.Load)}
-    texts = [node.value for node in ast.walk(tree) if isinstance(node, ast.Constant) and isinstance(node.value, str)]
+    inside = list(ast.walk(tree))
+    names = {node.id for node in inside if isinstance(node, ast.Name) and isinstance(node.ctx, ast.Load)}
+    texts = [node.value for node in inside if isinstance(node, ast.Constant) and isinstance(node.value, str)]
     return names | {text for text in texts if text.isidentifier()}
 
 
 def attributes(tree: ast.AST) -> list[str]:
     """Attributes that are read, those of patterns too."""
-    read = [node.attr for node in ast.walk(tree) if isinstance(node, ast.Attribute) and isinstance(node.ctx, ast.Load)]
-    return read + [name for node in ast.walk(tree) if isinstance(node, ast.MatchClass) for name in node.kwd_attrs]
+    inside = list(ast.walk(tree))
+    read = [node.attr for node in inside if isinstance(node, ast.Attribute) and isinstance(node.ctx, ast.Load)]
+    return read + [name for node in inside if isinstance(node, ast.MatchClass) for name in node.kwd_attrs]
 
 
 def defined(tree: ast.Module | ast.ClassDef) -> Iterator[tuple[str, ast.stmt]]:
@@ -53,13 +61,14 @@ def used_of_modules(trees: Mapping[str, ast.Module]) -> set[str]:
     used: set[str] = set()
     for module, tree in trees.items():
         imported: dict[str, str] = {}
-        for node in ast.walk(tree):
+        inside = list(ast.walk(tree))
+        for node in inside:
             if isinstance(node, ast.ImportFrom):
                 used |= {f"{node.module}.{alias.name}" for alias in node.names}
                 imported |= {alias.asname or alias.name: f"{node.module}.{alias.name}" for alias in node.names}
-        bases = {id(node.value) for node in ast.walk(tree) if isinstance(node, ast.Attribute)}
-        handed_on = {node.id for node in ast.walk(tree) if isinstance(node, ast.Name) and id(node) not in bases}
-        for node in ast.walk(tree):
+        bases = {id(node.value) for node in inside if isinstance(node, ast.Attribute)}
+        handed_on = {node.id for node in inside if isinstance(node, ast.Name) and id(node) not in bases}
+        for node in inside:
             if isinstance(node, ast.Attribute) and isinstance(node.value, ast.Name):
                 used.add(f"{imported.get(node.value.id)}.{node.attr}")
             elif isinstance(node, ast.Attribute):  # of a module out of a table of modules
@@ -85,20 +94,22 @@ def overrides(module: str, name: str, member: str) -> bool:
         return True
     way, _, rest = member.partition("_")
     packages = {base.__module__.partition(".")[0] for base in theirs}
-    return ("textual" in packages and (way == "on" or (way == "action" and rest in ACTIONS))) or (
+    return ("textual" in packages and (way == "on" or (way == "action" and rest in actions()))) or (
         "http" in packages and way == "do"
     )
 
 
-ACTIONS = {
-    name
-    for module, tree in MODULES.items()
-    if module.startswith("boxlore.tui.")
-    for node in ast.walk(tree)
-    if isinstance(node, ast.Constant) and isinstance(node.value, str)
-    for name in re.findall(r"[a-z_]+", node.value)
-}
-"""Words in texts of the terminal interface: bindings name their actions so."""
+@cache
+def actions() -> frozenset[str]:
+    """Words in texts of the terminal interface: bindings name their actions so."""
+    return frozenset(
+        name
+        for path in FILES
+        if path.is_relative_to(SRC / "tui")
+        for node in nodes(path)
+        if isinstance(node, ast.Constant) and isinstance(node.value, str)
+        for name in re.findall(r"[a-z_]+", node.value)
+    )
 
 
 def unused(trees: Mapping[str, ast.Module]) -> Iterator[str]:
@@ -117,7 +128,7 @@ def unused(trees: Mapping[str, ast.Module]) -> Iterator[str]:
 
 
 def test_every_name_has_a_user_in_the_source() -> None:
-    left = {name.removeprefix("boxlore.") for name in unused(MODULES)}
+    left = {name.removeprefix("boxlore.") for name in unused(modules())}
     assert left - set(ALLOWED) == set()
 
 

@@ -1,10 +1,10 @@
 """A reading's text becomes a value where it comes in, and text where it goes out, and nowhere else (a rule of ours)."""
 
 import ast
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from pathlib import Path
 
-from tests.architecture.parsed import SRC, TREES
+from tests.architecture.parsed import FILES, SRC, nodes
 from tests.every_row import every_row
 
 CODEC = "boxlore.core.records.readings"
@@ -18,9 +18,9 @@ TYPES = {"core/dates/reading.py", "core/places/reading.py", "core/people/referen
 MEMBERS = {"edtf", "display", "choices", "earliest", "latest", "alternatives", "geonames", "id"}
 
 
-def mappings_asked(tree: ast.AST) -> Iterator[str]:
+def mappings_asked(code: Iterable[ast.AST]) -> Iterator[str]:
     """The members of JSON objects that are asked for: `value.get("edtf")`, `value["edtf"]` (not `row["id"] = …`)."""
-    for node in ast.walk(tree):
+    for node in code:
         match node:
             case ast.Call(func=ast.Attribute(attr="get"), args=[ast.Constant(value=str(name)), *_]):
                 yield name
@@ -28,16 +28,13 @@ def mappings_asked(tree: ast.AST) -> Iterator[str]:
                 yield name
 
 
-FILES = list(TREES)
-
-
 @every_row("path", FILES)
 def test_nobody_else_unpacks_a_reading(path: Path) -> None:
-    name, tree = str(path.relative_to(SRC)), TREES[path]
-    imported = {node.module for node in ast.walk(tree) if isinstance(node, ast.ImportFrom)}
+    name = str(path.relative_to(SRC))
+    imported = {node.module for node in nodes(path) if isinstance(node, ast.ImportFrom)}
     assert CODEC not in imported or name in DOORS
     if name not in TYPES:
-        assert not MEMBERS & set(mappings_asked(tree))
+        assert not MEMBERS & set(mappings_asked(nodes(path)))
 
 
 def test_every_door_is_one() -> None:
