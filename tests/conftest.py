@@ -34,6 +34,7 @@ if "BOXLORE_CACHE" not in os.environ:
 
 def pytest_sessionstart() -> None:
     """Forget every answer kept in this process: a mutation run forks from one in which the tests have run already."""
+    gc.disable()  # until all is loaded, of which nothing is garbage
     gc.unfreeze()
     for kept in gc.get_objects():
         if type(kept) is functools._lru_cache_wrapper and (kept.__module__ or "").startswith("boxlore."):
@@ -44,6 +45,7 @@ def pytest_collection_finish() -> None:
     """Leave what was loaded out of every later search for garbage: it is millions of objects, and all of them stay."""
     gc.collect()
     gc.freeze()
+    gc.enable()
 
 
 @pytest.fixture(scope="session")
