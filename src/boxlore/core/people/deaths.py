@@ -9,6 +9,9 @@ from collections.abc import Iterable
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.statements import Reading, Statement, Sure, fold
 
+DEATH_FIELDS = ("died", "died_at", "buried", "buried_at")
+"""The fields that tell of a death."""
+
 _LIVING_WORDS = frozenset(
     "not never no still alive living lives live lived yet hasn isn didn doesn don wasn won "
     "ei elus elab veel не нет жив жива живы живет живут nicht lebt noch lebend kein en elossa elaa "

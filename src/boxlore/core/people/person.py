@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.consent import Consent, Matter
-from boxlore.core.people.deaths import doubted, says_living
+from boxlore.core.people.deaths import DEATH_FIELDS, doubted, says_living
 from boxlore.core.people.names.forms import WordForms, full_forms, gendered_forms
 from boxlore.core.people.names.parts import NameParts
 from boxlore.core.people.names.reader import read_name
@@ -106,7 +106,7 @@ def build_person(ident: str, rows_told: ToldRows) -> Person:
         (statement.words.strip(), parts_of_name(statement, reading)) for statement, reading in by_field.get("name", ())
     ]
     searched = _with_parts(words, names)
-    deaths = [row for name in ("died", "died_at", "buried", "buried_at") for row in by_field.get(name, ())]
+    deaths = [row for name in DEATH_FIELDS for row in by_field.get(name, ())]
     return Person(
         id=ident,
         name=_display(words),
