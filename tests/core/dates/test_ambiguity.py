@@ -6,7 +6,7 @@ Properties: the bounds hold the days that the words allow; qualifiers commute wi
 import datetime
 from types import MappingProxyType
 
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 from tests.every_row import every_row
 
@@ -246,6 +246,7 @@ WORDS = st.sampled_from(
 
 
 @settings(max_examples=800)
+@example("summer do 1648/49 na d'août", None, False)
 @given(st.lists(WORDS, min_size=1, max_size=7).map(" ".join), st.sampled_from(["dmy", "mdy", None]), st.booleans())
 def test_whatever_is_said_is_a_date_a_question_or_kept(words: str, order: str | None, south: bool) -> None:
     reading = read(words, PhraseSettings(order, "south" if south else "north"), FAMILY)
