@@ -1,8 +1,9 @@
 """What outputs say in our own words, apart from what was told: labels, headings, joining words, months, kinds.
 
 A living May, Mark or Box must not be found in “may be named”, “Mark: Box 3” or “12 May 1938”. There is no list of such
-words: our wording is every string in the modules and templates that write outputs, read once from the program itself
-when a name is found in something finished. Case counts, but for a first letter, so that a name is not taken for a word.
+words: our wording is every string in the modules and templates that write outputs, read from the program itself when
+a name is first found in something finished, and kept in the user's cache folder, by the digest of these files, since
+reading them all takes most of a second. Case counts, but for a first letter, so that a name is not taken for a word.
 
     own wording = a piece of our text of two words or more, word for word
                 / one of our words before a colon, or alone as the whole of a text
@@ -15,11 +16,16 @@ Where told words read exactly like a piece of ours, they count as ours here; in 
 import ast
 import re
 from collections.abc import Iterable, Iterator
+from contextlib import suppress
 from functools import cache
+from hashlib import sha256
 from pathlib import Path
 from typing import BinaryIO
 
 import boxlore
+from boxlore.core.errors import CouldNot
+from boxlore.disk.writing import write_whole
+from boxlore.gazetteer.index import cache_folder
 
 WRITERS = (
     "core/crosswalk", "core/fields", "core/originals", "core/records", "core/sitting", "core/dates/display.py",
@@ -46,24 +52,70 @@ BLANK = "¦"
 
 _WHITE = re.compile(r"\s+")
 
+Pieces = set[tuple[str, ...]]
 Wording = dict[str, tuple[tuple[str, ...], ...]]
+
+KEPT = "wording.txt"
+"""The file in the user's cache folder: the digest of our files and that of the lines below, each of them a piece."""
 
 
 @cache
 def wording() -> Wording:
     """Our pieces of text as words, by the first word of each, the longest first."""
-    home = Path(boxlore.__file__).parent
-    pieces: set[tuple[str, ...]] = set()
-    for writer in WRITERS:
-        below = [home / writer] if writer.endswith(".py") else sorted((home / writer).rglob("*"))
-        for path in below:
-            if not path.stem.endswith("_table") and path.suffix in (".py", ".typ", ".html", ".js", ".css"):
-                texts = _strings if path.suffix == ".py" else _plain
-                pieces |= {tuple(_WORD.findall(text)) for text in texts(path.read_text(encoding="utf-8"))}
     by_first: dict[str, list[tuple[str, ...]]] = {}
-    for piece in sorted(pieces - {()}, key=lambda words: (-len(words), words)):
+    for piece in sorted(_kept_pieces(), key=lambda words: (-len(words), words)):
         by_first.setdefault(_start(piece[0]), []).append(piece)
     return {first: tuple(these) for first, these in by_first.items()}
+
+
+def _kept_pieces() -> Pieces:
+    """The pieces as they were kept for these files; else read from them, and kept where the folder takes it."""
+    sources = [(path.suffix, path.read_text(encoding="utf-8")) for path in _sources()]
+    digest = sha256(repr(sources).encode()).hexdigest()
+    try:
+        kept = cache_folder() / KEPT
+    except CouldNot:
+        return _read(sources)
+    if (pieces := _read_kept(kept, digest)) is None:
+        pieces = _read(sources)
+        _keep(kept, digest, pieces)
+    return pieces
+
+
+def _read_kept(kept: Path, digest: str) -> Pieces | None:
+    """What was kept for files of that digest; None where there is nothing, or something damaged."""
+    try:
+        first, _, lines = kept.read_text(encoding="utf-8").partition("\n")
+    except (OSError, UnicodeDecodeError):
+        return None
+    if first != f"{digest} {sha256(lines.encode()).hexdigest()}":
+        return None
+    return {tuple(line.split(" ")) for line in lines.split("\n")}
+
+
+def _keep(kept: Path, digest: str, pieces: Pieces) -> None:
+    lines = "\n".join(sorted(map(" ".join, pieces)))
+    with suppress(CouldNot, OSError):  # it is read again the next time
+        kept.parent.mkdir(parents=True, exist_ok=True)
+        write_whole(kept, f"{digest} {sha256(lines.encode()).hexdigest()}\n{lines}".encode())
+
+
+def _sources() -> Iterator[Path]:
+    home = Path(boxlore.__file__).parent
+    for writer in WRITERS:
+        for path in [home / writer] if writer.endswith(".py") else sorted((home / writer).rglob("*")):
+            if not path.stem.endswith("_table") and path.suffix in (".py", ".typ", ".html", ".js", ".css"):
+                yield path
+
+
+def _read(sources: Iterable[tuple[str, str]]) -> Pieces:
+    """The pieces of text in files, each (suffix, what stands in it)."""
+    return {
+        piece
+        for suffix, source in sources
+        for text in (_strings if suffix == ".py" else _plain)(source)
+        if (piece := tuple(_WORD.findall(text)))
+    }
 
 
 @cache

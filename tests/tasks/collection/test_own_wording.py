@@ -1,0 +1,63 @@
+"""Our own wording is kept between runs, by what the program's files hold (a rule of our own)."""
+
+from collections.abc import Iterator
+from hashlib import sha256
+from pathlib import Path
+
+import pytest
+
+from boxlore.tasks.collection import own_wording
+from boxlore.tasks.collection.own_wording import KEPT, wording
+
+
+@pytest.fixture
+def kept(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Path]:
+    monkeypatch.setenv("BOXLORE_CACHE", str(tmp_path / "cache"))
+    monkeypatch.setattr(own_wording, "WRITERS", ("sheets", "tasks/sitting/time_log.py"))  # all take seconds to read
+    yield tmp_path / "cache" / KEPT
+    wording.cache_clear()
+
+
+def anew() -> own_wording.Wording:
+    wording.cache_clear()
+    return wording()
+
+
+def test_what_was_kept_is_what_the_files_say_and_damage_is_read_again(kept: Path) -> None:
+    read = anew()
+    assert len(read) > 100
+    whole = kept.read_bytes()
+    assert anew() == read
+    first, _, lines = whole.partition(b"\n")
+    more = first + b"\n" + lines + b"\nMaeve"
+    damages = (b"", first, first + b"\n" + lines[:-9], more, b"\xff" + whole, b"0" * 64 + whole[64:])
+    for damaged in damages:
+        kept.write_bytes(damaged)
+        assert anew() == read, damaged[:99]
+        assert kept.read_bytes() == whole
+
+
+def test_what_is_kept_is_used_for_the_same_files_alone(kept: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    before = anew()
+    assert "Maeve" not in before and kept.is_file()
+    lines = kept.read_text().partition("\n")[2] + "\nMaeve"
+    kept.write_text(f"{kept.read_text()[:64]} {sha256(lines.encode()).hexdigest()}\n{lines}")
+    assert anew()["maeve"] == (("Maeve",),)
+    monkeypatch.setattr(own_wording, "WRITERS", ("sheets/labels.py",))
+    assert len(anew()) < len(before)
+
+
+def test_where_nothing_can_be_kept_it_is_read_each_time(
+    kept: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    (tmp_path / "a file").write_text("")
+    monkeypatch.setenv("BOXLORE_CACHE", str(tmp_path / "a file" / "below"))
+    assert len(anew()) > 100 and not kept.exists()
+    monkeypatch.delenv("BOXLORE_CACHE")
+    monkeypatch.delenv("XDG_CACHE_HOME", raising=False)
+    monkeypatch.setattr(Path, "home", _no_home)
+    assert len(anew()) > 100
+
+
+def _no_home() -> Path:
+    raise RuntimeError("no home")
