@@ -16,6 +16,7 @@ The anchor is what the gazetteer is asked for. How far off it the place may be i
 
 import re
 from dataclasses import dataclass
+from functools import cache
 
 from boxlore.core.dates.languages.all import LANGUAGES
 from boxlore.core.places import nearness_table as table
@@ -64,24 +65,30 @@ _DISTANCE = (
 )
 _FROM = rf"(?:(?:{table.FROM})\s+|d['’])"
 _BEFORE = r"^(?P<before>(?:.*?[\s,;:(])??)\(?"
-_FORMS = [
-    re.compile(form, re.IGNORECASE)
-    for form in (
-        rf"{_BEFORE}{_DISTANCE}\s+(?:[^\s,]+\s+){{0,5}}?{_FROM}(?P<anchor>\S.*)$",
-        rf"{_BEFORE}(?<!\bthe )(?:(?:just|due|a little|some way|slightly|to the|im|au|à l['’]|al)\s*)*"
-        rf"(?:{table.DIRECTIONS})\s+{_FROM}(?P<anchor>\S.*)$",
-        rf"{_BEFORE}(?:somewhere\s+|irgendwo\s+|kuskil\s+|gdzieś\s+|где-то\s+)?(?:(?:{table.NEAR})(?:\.?\s+|(?<=['’])))(?P<anchor>\S.*)$",
-        rf"{_BEFORE}{_DISTANCE}\s+(?!(?:{table.DIRECTIONS})\b)(?P<anchor>\w\w+?)(?:{table.FROM_ENDINGS})\b.*$",
-        rf"^(?P<before>)(?P<anchor>[^,(]+)(?:,\s*|\s*\(){_DISTANCE}(?:\s+(?:away|out|off|{table.DIRECTIONS}))*\)?(?P<after>(?:,.*)?)$",
-        rf"^(?P<before>)(?P<anchor>\S.*?)\s+(?:{table.NEAR_BEHIND})(?P<after>(?:,.*)?)$",
-    )
-]
+_FORMS = (
+    rf"{_BEFORE}{_DISTANCE}\s+(?:[^\s,]+\s+){{0,5}}?{_FROM}(?P<anchor>\S.*)$",
+    rf"{_BEFORE}(?<!\bthe )(?:(?:just|due|a little|some way|slightly|to the|im|au|à l['’]|al)\s*)*"
+    rf"(?:{table.DIRECTIONS})\s+{_FROM}(?P<anchor>\S.*)$",
+    rf"{_BEFORE}(?:somewhere\s+|irgendwo\s+|kuskil\s+|gdzieś\s+|где-то\s+)?(?:(?:{table.NEAR})(?:\.?\s+|(?<=['’])))(?P<anchor>\S.*)$",
+    rf"{_BEFORE}{_DISTANCE}\s+(?!(?:{table.DIRECTIONS})\b)(?P<anchor>\w\w+?)(?:{table.FROM_ENDINGS})\b.*$",
+    rf"^(?P<before>)(?P<anchor>[^,(]+)(?:,\s*|\s*\(){_DISTANCE}(?:\s+(?:away|out|off|{table.DIRECTIONS}))*\)?(?P<after>(?:,.*)?)$",
+    rf"^(?P<before>)(?P<anchor>\S.*?)\s+(?:{table.NEAR_BEHIND})(?P<after>(?:,.*)?)$",
+)
+_HAS_UNIT = re.compile(rf"(?:[-\s]|(?<=[\d½¼¾]))(?:{_UNIT})s?(?!\w)", re.IGNORECASE)
+"""Without this no distance is told."""
+
+
+@cache
+def _compiled(form: str) -> re.Pattern[str]:
+    """A form with a distance has thousands of words of numbers in it: it is compiled when words first need it."""
+    return re.compile(form, re.IGNORECASE)
 
 
 def near_of(words: str) -> Near | None:
     """The words taken apart, or None if they tell of no nearness."""
+    has_unit = _HAS_UNIT.search(words) is not None
     for form in _FORMS:
-        if (told := form.match(words)) is None:
+        if (_DISTANCE in form and not has_unit) or (told := _compiled(form).match(words)) is None:
             continue
         groups = told.groupdict()
         anchor = told["anchor"].strip() + (groups.get("after") or "")
