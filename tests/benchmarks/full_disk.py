@@ -23,7 +23,7 @@ import tempfile
 import time
 from pathlib import Path
 
-from kill_commands import JOBS, Job, Round, make_fresh, names, was_done
+from kill_commands import JOBS, Job, Round, make_fresh, was_done
 
 from boxlore.disk.unfinished import remains
 
@@ -47,7 +47,7 @@ def needed(disk: Path, fresh: Path, job: Job) -> tuple[int, int, set[str]]:
     test = Round(disk / "round", fresh, job)
     before = used(disk)
     code = test.whole()
-    return max(used(disk) - before, 1 << 16), code, names(test.out)
+    return max(used(disk) - before, 1 << 16), code, test.made()
 
 
 def faults(test: Round, code: int, good: int, said: str) -> list[str]:

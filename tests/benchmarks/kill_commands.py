@@ -28,6 +28,8 @@ from dataclasses import dataclass
 from hashlib import sha256
 from pathlib import Path
 
+import pyexiv2
+
 from boxlore.cli.main import main as boxlore
 from boxlore.core.records.audience import To
 from boxlore.disk.unfinished import PART, remains
@@ -41,14 +43,20 @@ from boxlore.tasks.scans.package_check import verify_package
 
 @dataclass(frozen=True, slots=True)
 class Job:
-    """One command; in its arguments HOME is the collection, OUT a folder elsewhere, FROM a folder of scans."""
+    """One command; in its arguments HOME is the collection, OUT a folder elsewhere, FROM a folder of scans, MADE one
+    with what was made of the collection before it was told more: copies, a transfer, answers to a worksheet."""
 
     name: str
     arguments: tuple[str, ...]
     outside: bool = False
     """Whether what it makes is for outside, so that no file of it may name anyone living."""
     home: bool = True
+    begins_with: str = ""
+    """What of MADE lies in the folder of the output already."""
 
+
+CHANGED = "intake-of-changed"
+"""Takes scans in that lie where they lay, and are others now: `verify` goes on to name the first ones."""
 
 JOBS = (
     Job("demo", ("demo", "OUT/tamm_family"), home=False),
@@ -65,6 +73,11 @@ JOBS = (
     Job("pages", ("-c", "HOME", "pages", "OUT/pages"), outside=True),
     Job("offer", ("-c", "HOME", "offer", "OUT/offer"), outside=True),
     Job("transfer", ("-c", "HOME", "transfer", "OUT/transfer", "--yes", "--originals", "yes"), outside=True),
+    Job(CHANGED, ("-c", "HOME", "intake", "MADE/changed", "--yes", "--box", "9")),
+    Job("intake-of-copies", ("-c", "HOME", "intake", "MADE/copies", "--own", "--copy", "--yes", "--box", "9")),
+    Job("copies-again", ("-c", "HOME", "copies", "OUT/copies"), begins_with="copies"),
+    Job("answers", ("-c", "HOME", "tell", "--from", "MADE/answers.txt", "--by", "narrator:Leida Rourke")),
+    Job("update", ("-c", "HOME", "transfer", "OUT/update", "--update", "MADE/transfer", "--yes"), outside=True),
     Job("place", ("place", "Reval"), home=False),
 )
 
@@ -126,11 +139,16 @@ class Round:
         shutil.copytree(fresh, self.home)
         if job.name != "place":
             self.cache = Path(os.environ.get("BOXLORE_CACHE") or fresh.parent / "cache")
-        self.source = fresh.parent / "new scans"
-        replaced = {"HOME": str(self.home), "OUT": str(self.out), "FROM": str(self.source)}
+        self.source, made = fresh.parent / "new scans", top / "made"
+        shutil.copytree(fresh.parent / "made", made)  # the way from the collection to its scans there stays the same
+        if job.name == CHANGED:
+            for path in (made / "changed").iterdir():
+                path.write_bytes(path.read_bytes() + b"changed since")
+        if job.begins_with:
+            shutil.copytree(made / job.begins_with, self.out / job.begins_with)
+        places = {"HOME": self.home, "OUT": self.out, "FROM": self.source, "MADE": made}
         self.arguments = [
-            argument.replace("OUT", replaced["OUT"]) if "OUT" in argument else replaced.get(argument, argument)
-            for argument in job.arguments
+            str(Path(*(places.get(part, part) for part in Path(argument).parts))) for argument in job.arguments
         ]
         self.before = statements(self.home)
         self.told = told(self.home)
@@ -175,7 +193,7 @@ class Round:
             for each in parts
             if "closed" not in each and not any(part.endswith(PART) for part in each)
         ]
-        package = self.out / "transfer"
+        package = self.out / self.job.name
         if (package / "open").exists() and not (package / "closed").exists():
             wrong.append("an open part without its closed one")
         return wrong
@@ -183,6 +201,12 @@ class Round:
     def _is_clean_list(self, seen: AudienceView, path: str) -> bool:
         """Whether it is the list of copies being made, which the gate cannot open, and names nobody withheld."""
         return Path(path).name == NOTED and seen.recipient.may_read((self.out / path).read_text(encoding="utf-8"))
+
+    def made(self) -> set[str]:
+        """The files of the output, and how many statements were told where a second run should tell none twice."""
+        told_once = self.job.name in ("answers", CHANGED, "intake-of-copies")
+        added = {f"{len(statements(self.home) - self.before)} statements"} if told_once else set()
+        return names(self.out) | added
 
     def faults_at_the_end(self, code: int, want: set[str]) -> list[str]:
         """What is wrong after the same command again; `code` and `want` are those of an undisturbed run."""
@@ -193,34 +217,32 @@ class Round:
             wrong.append(f"left: {left}")
         if (self.home / "unfinished.txt").exists():
             wrong.append("left: unfinished.txt")
-        if (have := names(self.out)) != want:
+        if (have := self.made()) != want:
             wrong.append(f"other files than in an undisturbed run: {sorted(have ^ want)[:5]}")
         wrong += self._closed_outside()
-        if self.job.name == "transfer":
-            wrong += [finding.message for part in ("open", "closed") for finding in verify_package(self._part(part))]
+        if self.job.name in ("transfer", "update"):
+            parts = (self.out / self.job.name / part for part in ("open", "closed"))
+            wrong += [finding.message for part in parts for finding in verify_package(part)]
         if self.job.home:
             statements(self.home)
             verified = run_in_a_process(["-c", str(self.home), "verify"], self.cache)
-            if (ended := os.waitstatus_to_exitcode(os.waitpid(verified, 0)[1])) != 0:
+            if (ended := os.waitstatus_to_exitcode(os.waitpid(verified, 0)[1])) != (self.job.name == CHANGED):
                 wrong.append(f"verify ended with {ended}")
         return wrong
 
-    def _part(self, name: str) -> Path:
-        return self.out / "transfer" / name
-
 
 def undisturbed(top: Path, fresh: Path, job: Job) -> tuple[float, int, set[str]]:
-    """How long a whole run takes in seconds, its exit code, its files."""
+    """How long a whole run takes in seconds, its exit code, its files and how many statements it adds."""
     test, began = Round(top, fresh, job), time.monotonic()
     code = test.whole()
-    return time.monotonic() - began, code, names(test.out)
+    return time.monotonic() - began, code, test.made()
 
 
 def was_done(test: Round) -> bool:
     """Whether a killed run had made its output already: then the same again is refused, and rightly."""
     if test.job.name in ("demo", "new"):
         return (test.out / "tamm_family" / "collection.sqlite").exists()
-    if test.job.name in ("offer", "transfer"):
+    if test.job.name in ("offer", "transfer", "update"):
         return any((test.out / test.job.name / name).exists() for name in ("offer.csv", "open"))
     return test.job.name == "strike" and bool(test.before - statements(test.home))
 
@@ -276,12 +298,37 @@ def make_fresh(fresh: Path, demo: Path | None) -> None:
     else:
         worker = run_in_a_process(["demo", str(fresh)], fresh.parent / "cache")
         assert os.waitstatus_to_exitcode(os.waitpid(worker, 0)[1]) == 0
-    for name in ("copies", "pages", "transfer", "print"):
+    made = fresh.parent / "made"
+    made.mkdir()
+    for name in ("copies", "transfer"):
+        (fresh / name).rename(made / name)
+    (made / "answers.txt").write_text(answered((fresh / "print" / "worksheet-answers.txt").read_text("utf-8")), "utf-8")
+    for name in ("pages", "print"):
         shutil.rmtree(fresh / name)
-    (fresh.parent / "new scans").mkdir()
-    for at, path in enumerate(sorted((fresh / "scans").glob("*.jpg"))[:8]):
-        # Bytes behind the end of the image (ITU-T T.81, B.1.1.3: EOI) make it another file of the same picture.
-        (fresh.parent / "new scans" / f"{at}_f.jpg").write_bytes(path.read_bytes() + bytes([at]))
+    for folder, count in ((fresh.parent / "new scans", 8), (made / "changed", 4)):
+        folder.mkdir()
+        for at, path in enumerate(sorted((fresh / "scans").glob("*.jpg"))[:count]):
+            # Bytes behind the end of the image (ITU-T T.81, B.1.1.3: EOI) make it another file of the same picture.
+            (folder / f"{at}_f.jpg").write_bytes(path.read_bytes() + folder.name.encode() + bytes([at]))
+    for arguments in (
+        ("intake", str(made / "changed"), "--yes", "--box", "9"),
+        ("tell", "TRA-0001", "story", "What was told since."),
+        ("tell", "TRA-0003", "title", "Told since"),
+    ):
+        worker = run_in_a_process(["-c", str(fresh), *arguments], fresh.parent / "cache")
+        assert os.waitstatus_to_exitcode(os.waitpid(worker, 0)[1]) == 0, arguments
+    for path in sorted((made / "copies").rglob("*.jpg"))[:4]:
+        with pyexiv2.Image(str(path)) as image:
+            image.modify_xmp({"Xmp.photoshop.Instructions": "Put in by another program."})
+
+
+def answered(blank: str) -> str:
+    """The answers of a worksheet with something to most questions."""
+    lines = blank.splitlines()
+    return "\n".join(
+        f"{line} The answer of line {at}." if line.endswith(":") and not line.startswith("#") and at % 3 else line
+        for at, line in enumerate(lines)
+    )
 
 
 if __name__ == "__main__":

@@ -5,7 +5,6 @@ import re
 from collections.abc import Callable, Iterable
 from contextlib import suppress
 from dataclasses import dataclass, replace
-from functools import partial
 from pathlib import Path
 
 from boxlore.core.errors import ByteFault, WrongUse
@@ -24,6 +23,7 @@ from boxlore.tasks.collection.names_left import NAMES_FOUND
 from boxlore.tasks.collection.names_left import TABLE as NAMES_LEFT
 from boxlore.tasks.collection.opening import DATABASE, FOLDERS, Collection
 from boxlore.tasks.collection.output_paths import write_output
+from boxlore.tasks.collection.struck_words_left import note_files
 from boxlore.tasks.people.registry import find_person
 
 BEYOND = (
@@ -153,7 +153,14 @@ def strike_out(
     by, now = collection.by, collection.clock.now()
     report = strike(collection.store, statements, by=by, now=now, waiting=waiting, stopped=stopped)
     printed = [str(collection.folder / name) for name, holds in pdfs_read(collection, words).items() if holds]
-    return replace(report, left_in=tuple(dict.fromkeys([*report.left_in, *printed])))
+    report = replace(report, left_in=tuple(dict.fromkeys([*report.left_in, *printed])))
+    note_files(collection, filter(_is_output, carriers(collection, report)))
+    return report
+
+
+def _is_output(path: str) -> bool:
+    """Whether one of the `carriers` was made, or written, by somebody, and is none of what a collection keeps."""
+    return not is_backup(path) and not is_database(path) and path.split("/", 1)[0] not in ORIGINALS
 
 
 OWN_TABLES = (NAMES_FOUND, NAMES_LEFT)
@@ -218,7 +225,9 @@ def finish_pending(collection: Collection) -> bool:
     The files that a strike which was broken off did not name are named when the collection is closed.
     """
     if collection.store.writable and (left_in := unsaid(collection.store)):
-        named = [words_about(path) for path in map(partial(_inside, collection), left_in)]
+        inside = [_inside(collection, path) for path in left_in]
+        note_files(collection, filter(_is_output, inside))
+        named = [words_about(path) for path in inside]
         collection.unsaid += ["A strike was broken off; the words are gone from the database.", *named]
         said(collection.store)
     if not collection.store.writable or not pending(collection.store):

@@ -15,6 +15,7 @@ from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.collection.unfinished import left_findings
 from boxlore.tasks.outputs.copies_proved import is_copies_folder, prove_copies
+from boxlore.tasks.outputs.struck_words_found import struck_findings
 from boxlore.tasks.scans.damage import damage_findings
 from boxlore.tasks.scans.file_state import Verified
 from boxlore.tasks.scans.fixity import due_on, finding_of, last_run, register_again, unfinished, verify_scans
@@ -176,8 +177,8 @@ def _kept(collection: Collection, *, as_json: bool) -> tuple[int, int]:
 
 
 def _left(collection: Collection, *, as_json: bool) -> int:
-    """Name what killed runs left; how many of them there are."""
-    findings = left_findings(collection.folder)
+    """Name what killed runs left, and what holds struck words; how many of them there are."""
+    findings = [*left_findings(collection.folder), *struck_findings(collection)]
     for finding in findings:
         output.write_finding(finding, "", "", as_json=as_json)
     return len(findings)

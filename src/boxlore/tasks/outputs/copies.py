@@ -38,6 +38,7 @@ from boxlore.tasks.collection.progress import QUIET, Progress, workers
 from boxlore.tasks.collection.records_for_outputs import EVERYTHING, AudienceView, Selection, check_chosen, seen_by
 from boxlore.tasks.collection.registered import RegisteredScans
 from boxlore.tasks.collection.settings import family_way
+from boxlore.tasks.collection.struck_words_left import may_hold_struck
 from boxlore.tasks.outputs.copies_being_made import FILE_NAME as NOTED
 from boxlore.tasks.outputs.copies_being_made import BeingMade, read_being_made
 from boxlore.tasks.outputs.copies_contents import FILE_NAME as CONTENTS
@@ -87,6 +88,8 @@ class CopyRun:
     scans: RegisteredScans
     over: bool = False
     """Whether a file in the way that we did not write is replaced."""
+    may_hold_struck: frozenset[Path] = frozenset()
+    """Files that held struck words when these were struck."""
     scan_folders: frozenset[Path] = frozenset()
     """Where scans of the collection lie, links resolved: a copy that was taken in is a scan too."""
 
@@ -210,6 +213,7 @@ def run_of(seen: AudienceView, out: Path, longest: int) -> CopyRun:
         tombs_about=collection.store.tombs_about,
         scans=collection.registered_scans(),
         over=collection.over,
+        may_hold_struck=may_hold_struck(collection),
         scan_folders=frozenset(folder.resolve() for folder in folders),
     )
 
@@ -351,7 +355,7 @@ def _whole(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str) -> _Made:
         return _Made(copy, "same", why, shortened)
     with _opened(target) as there:
         ours = _is_ours(there, job.record.number) and not picture_files.same_picture(source, there, embedding)
-        if ours and not (run.over and _additions_go(there, embedding)):
+        if ours and not (run.over and _additions_go(run, target, there, embedding)):
             return _over(run, there, source, embedding, copy)
     _refuse_another(run, target)
     return _Made(
@@ -362,7 +366,7 @@ def _whole(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str) -> _Made:
 def _over(run: CopyRun, there: BinaryIO, scan: BinaryIO, embedding: Embedding, copy: str) -> _Made:
     """A copy of ours that another program has changed: the caption put right in it, its additions kept."""
     target = run.out / copy
-    if _additions_go(there, embedding):
+    if _additions_go(run, target, there, embedding):
         raise _not_kept(run, target)
     anew, replaced = additions.over_our_own(embedding, there, scan)
     rewritten = picture_files.rewrite(there, anew)
@@ -373,8 +377,10 @@ def _over(run: CopyRun, there: BinaryIO, scan: BinaryIO, embedding: Embedding, c
     return _Made(copy, "written", why, additions=True, sha256=digest)
 
 
-def _additions_go(there: BinaryIO, embedding: Embedding) -> bool:
+def _additions_go(run: CopyRun, target: Path, there: BinaryIO, embedding: Embedding) -> bool:
     """Whether what another program added to a copy of ours must not be kept."""
+    if target.resolve() in run.may_hold_struck:
+        return True
     said = picture_files.read(there).xmp.get(additions.STRUCK, "")
     return embedding.drop_text or additions.struck_since(embedding, said)
 
@@ -512,7 +518,7 @@ def _encoded(run: CopyRun, job: CopyJob, scan: BinaryIO) -> _Made:
     if target.is_file() and target.read_bytes() == data:
         return _Made(copy, "same", why, how="encoded")
     with _opened(target) as there:
-        if _is_ours(there, job.record.number) and not (run.over and _additions_go(there, embedding)):
+        if _is_ours(there, job.record.number) and not (run.over and _additions_go(run, target, there, embedding)):
             return replace(_over(run, there, scan, embedding, copy), how="encoded")
     _refuse_another(run, target)
     run.being_made.write(copy, hashlib.sha256(data).hexdigest(), run.to)
@@ -563,7 +569,8 @@ def _sidecar_over(run: CopyRun, job: CopyJob, scan: BinaryIO, words: Path) -> tu
         packet = words.read_bytes()
         embedding = run.embedding(job)
         if picture_files.identifier_in(packet) == job.record.number:
-            if not additions.struck_since(embedding, picture_files.strikes_in(packet)):
+            held_struck = words.resolve() in run.may_hold_struck
+            if not held_struck and not additions.struck_since(embedding, picture_files.strikes_in(packet)):
                 return additions.over_our_sidecar(embedding, packet, scan)
             if not run.over:
                 raise _not_kept(run, words)

@@ -34,6 +34,7 @@ def _housing(collection: Collection, answers: FormAnswers, progress: Progress) -
 
 def _verify(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
     from boxlore.tasks.collection.log_check import log_findings, said_of_older
+    from boxlore.tasks.outputs.struck_words_found import struck_findings
     from boxlore.tasks.scans.damage import damage_findings
     from boxlore.tasks.scans.fixity import finding_of, register_again, verify_scans
     from boxlore.tasks.sitting.recordings import verify_kept
@@ -41,6 +42,7 @@ def _verify(collection: Collection, answers: FormAnswers, progress: Progress) ->
     look_in = (path_of(collection, answers["look_in"], ""),) if answers["look_in"] else ()
     wrong, count = [], 0
     lines = [f"{number} {finding.message}".strip() for number, finding in log_findings(collection)]
+    lines += [finding.message for finding in struck_findings(collection)]
     lines += [words for words in (said_of_older(collection),) if words]
     for verified in verify_scans(collection, progress, look_in=look_in):
         count += 1
