@@ -114,15 +114,15 @@ def test_a_word_in_no_table_is_never_passed_over(date: str, around: str) -> None
 
 CENTURIES = [
     ("Easter ’64", "“Easter ’64”: is 1964 meant?", "1964-03-29", ("1864-03-27",)),
-    ("June 3, '09", "“June 3, '09”: is 1909 meant?", "1909-06-03", ("1809-06-03", "2009-06-03")),
+    ("June 3, '09", "“June 3, '09”: is 1909 meant?", "1909-06-03", ("2009-06-03",)),
     ("the '50s", "“the '50s”: are the 1950s meant?", "195X", ("185X",)),
-    ("'37-'38", "“'37-'38”: is 1937 meant?", "1937/1938", ("1837/1838",)),
-    ("37-38", "“37-38”: are 1937 to 1938 meant?", "1937/1938", ("1837/1838",)),
+    ("'37-'38", "“'37-'38”: is 1937 meant?", "1937/1938", ()),
+    ("37-38", "“37-38”: are 1937 to 1938 meant?", "1937/1938", ()),
     (
         "turn of the century",
         "“turn of the century”: is the turn to 1900 meant?",
         "1895~/1905~",
-        ("1795~/1805~", "1995~/2005~"),
+        ("1995~/2005~",),
     ),
     ("the 1800s", "“the 1800s”: is the century meant, or its first ten years?", "18XX", ("180X",)),
     ("1904-05", "“1904-05”: is 1904 May or 1904-1905 meant?", "1904/1905", ("1904-05", "1904/1905")),

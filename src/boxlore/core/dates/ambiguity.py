@@ -31,6 +31,7 @@ from boxlore.core.dates.lexicon import ANY_LANGUAGE, ONLY_MAORI, SEASONS, WITH_O
 from boxlore.core.dates.proposing import proposed
 from boxlore.core.dates.regnal import regnal_year
 from boxlore.core.dates.relative import is_running
+from boxlore.core.dates.short_years import with_short_years
 from boxlore.core.dates.spelling import ORDINAL_O, as_meant, as_typed, months_mended, repairs
 from boxlore.core.dates.unread_words import asked_for_event, told_from
 from boxlore.core.errors import TextFault
@@ -39,6 +40,10 @@ MOST_READINGS = 96
 """So many choices of senses are tried; words with more are no date that anyone would say."""
 
 MOST_TOKENS = 40
+
+FIRST_PORTRAITS = 1840
+"""An earlier year is no choice for the century of a picture: before, nobody could sit still for so long (the
+daguerreotype was published in August 1839; from memory)."""
 
 _AT_WHICH = frozenset(("month", "season", "feast", "weekday"))
 """What a word like “at” may stand before; before a year it is a time of day."""
@@ -332,6 +337,7 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
         words.append(sense)
     if words and words[-1].kind == "comma":
         words.pop()
+    words = with_short_years(words, senses)
     if clock and not any(sense.kind in _AT_WHICH for sense in words):
         return None  # “at 1938”, and a name that is such a word somewhere: “Con, 12.6.1938”
     if not words:
@@ -395,7 +401,10 @@ def _choice(expression: Expression, context: DateContext, pick: int) -> str:
     """What it is by another choice; empty if it is no date then, or one to come."""
     try:
         text = expression.text(context, pick)
-        return "" if _to_come(standard.parsed(text), context.this_year) else text
+        edtf = standard.parsed(text)
+        of_a_century = pick > 0 and any(date.short or date.calendar == "turn" for date in expression.leaves())
+        too_early = of_a_century and context.first_year > 0 and _is_before(edtf, FIRST_PORTRAITS)
+        return "" if too_early or _to_come(edtf, context.this_year) else text
     except (NoSuchDate, TextFault):
         return ""
 

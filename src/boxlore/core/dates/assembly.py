@@ -79,6 +79,9 @@ class Assembly(Gathered):
             return True  # VI-1938, XII/38
         if kind == "slash":
             return ahead in ("month", "roman") and self._is_only_a_year(beyond)
+        if kind == "comma" and ahead == "unit" and following.value == "year":
+            begun = self.numbers or self.ordinals or date.within_a_year
+            return bool(begun and beyond and beyond[0].kind in ("year", "short")) and not date.year
         if kind == "comma":
             return (
                 (year_ahead and not date.span)
@@ -288,6 +291,9 @@ class Assembly(Gathered):
         value = value.removeprefix("one_")
         if not self._names_what_follows(value):
             return False
+        spanned = self.date.years or any(sense.kind == "years" for sense in self.senses[self.at + 1 : self.at + 2])
+        if value == "years" and not (self.ordinals or self.numbers or spanned):
+            return False  # “anni '30” are ten years, and no year 1930
         if (
             value in _PLURALS
             and self.ordinals in ([1], [-1])

@@ -36,6 +36,10 @@ class Outcome(NamedTuple):
     alternatives: tuple[str, ...] = ()
 
 
+NOT_THEN = "That says when it was not. When was it?"
+"""What is asked where only a date is told at which it was not."""
+
+
 class NoSuchDate(ValueError):
     """The words are about a date, but name none: `ask` is the question then, `choices` what may be meant, as EDTF."""
 

@@ -4,6 +4,12 @@ import re
 
 _NOUNS = ("the", "a", "an", "my", "our", "his", "her", "their")
 _POSSESSIVE = re.compile(r"\w[’']s? ")
+_SENTENCE = re.compile(
+    r",|\b(?:was|were|is|are|had|has|got|went|came|did|broke|began|ended|started|moved|died|left|lived|worked)\b",
+    re.IGNORECASE,
+)
+"""What a noun does not hold: then it is shown as it was told."""
+
 _LINKS = ("of ", "when ", "that ")
 _WAS = re.compile(r"When was (.+)\?")
 _SAID = re.compile(r"“(.+)”: when was that\?")
@@ -16,7 +22,8 @@ def when_was(name: str) -> str:
     for link in _LINKS:
         bare = bare.removeprefix(link)
     first = bare.split(" ", 1)[0].casefold()
-    if first in _NOUNS or _POSSESSIVE.search(bare):
+    is_noun = first in _NOUNS or _POSSESSIVE.search(" ".join(bare.split()[:2]) + " ")
+    if is_noun and not _SENTENCE.search(bare):
         return f"When was {bare}?"
     return f"“{bare}”: when was that?"
 

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.alternatives import in_order, in_two_calendars, with_shared_day
 from boxlore.core.dates.before_and_after import beside
-from boxlore.core.dates.context import DateContext, NoSuchDate, qualified
+from boxlore.core.dates.context import NOT_THEN, DateContext, NoSuchDate, qualified
 from boxlore.core.dates.edtf_values import Day, Edtf, month_length
 from boxlore.core.dates.partial import MARKS, Partial, fill
 from boxlore.core.dates.relative import Distance, near
@@ -351,7 +351,7 @@ def _meet(one: Edtf, two: Edtf) -> bool:
 
 
 def _not(whole: Expression, context: DateContext, pick: int) -> str:
-    raise NoSuchDate("That says when it was not. When was it?")
+    raise NoSuchDate(NOT_THEN)
 
 
 def _except(whole: Expression, context: DateContext, pick: int) -> str:

@@ -15,7 +15,7 @@ A qualifier belongs to the dates it stands with: before the first of several to 
 from boxlore.core.dates.assembly import assemble
 from boxlore.core.dates.expressions import Expression
 from boxlore.core.dates.lexicon import Sense
-from boxlore.core.dates.partial import ABOUT, DOUBT, Partial
+from boxlore.core.dates.partial import ABOUT, DOUBT, Partial, fill
 from boxlore.core.dates.relative import Distance
 
 _QUALIFIERS = {"about": ABOUT, "doubt": DOUBT, "query": DOUBT, "about_behind": ABOUT}
@@ -60,13 +60,16 @@ class Grammar:
         """said = alternatives [ correction alternatives ]; after a correction only what follows holds."""
         if self.kinds[self.at] == "not":  # “not 1931 but 1932”
             self.at += 1
-            said = Expression("not", [self._item()])
+            said = denied = Expression("not", [self._item()])
             if self.kinds[self.at] in ("comma", "dash", "correction"):
                 self._corrects()
                 self.at += self.kinds[self.at] in ("comma", "dash")
             if self.at == self.count:
                 return said
-        said = self._alternatives()
+            said = self._alternatives()
+            fill([*denied.leaves(), *said.leaves()], span=True)  # “not at Easter 1947, at Whitsun”
+        else:
+            said = self._alternatives()
         while self._corrects():
             corrected = self._alternatives()
             Expression("any", [said, corrected]).filled()

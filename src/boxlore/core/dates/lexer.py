@@ -13,7 +13,7 @@ from typing import NamedTuple
 from boxlore.core.dates import lexicon
 from boxlore.core.dates.lexicon import ROMAN, Node, Sense
 from boxlore.core.dates.numbers_in_digits import NUMERAL, ROMAN_YEAR, compound, numeral, roman_number
-from boxlore.core.dates.numbers_in_words import age_word, spoken
+from boxlore.core.dates.numbers_in_words import number_and_ending, spoken
 
 Senses = tuple[Sense, ...]
 
@@ -106,9 +106,10 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
                 senses, at = _GENITIVE, at + 1
             else:
                 senses, at = _word_or_number(words, text, pieces, at, root)
-        if senses is _NAME and (aged := age_word(piece)):
-            number, senses = aged
-            tokens.append(Token((number,), start, pieces[at - 1][3]))
+        if senses is _NAME and group == "word" and (parted := number_and_ending(piece)):
+            for sense in parted[:-1]:
+                tokens.append(Token((sense,), start, pieces[at - 1][3]))
+            senses = (parted[-1],)
         tokens.append(Token(senses, start, pieces[at - 1][3]))
     return tokens
 

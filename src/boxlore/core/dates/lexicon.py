@@ -29,6 +29,11 @@ WITH_ORDINAL_O = sum(1 << place for place, language in enumerate(LANGUAGES) if "
 PART_BEHIND = sum(1 << place for place, language in enumerate(LANGUAGES) if language.code in ("et", "fi", "lv", "lt"))
 """The languages as bits in which “early” stands behind its decade (`1930ndate algus`)."""
 
+YEAR_BY_ORDINAL = sum(
+    1 << place for place, language in enumerate(LANGUAGES) if language.code in ("et", "lv", "lt", "ru", "pl", "cs")
+)
+"""The languages as bits in which a year is told by an ordinal (`в тридцать восьмом`)."""
+
 _NUMBERS = ("number", "ordinal_word")
 
 
@@ -223,12 +228,13 @@ def endings(which: str) -> re.Pattern[str]:
 
 
 @cache
-def age_endings() -> list[tuple[str, int]]:
-    """Words of age that are written behind their number (`aastane`), with their language, as in a sense."""
+def word_endings(which: str) -> list[tuple[str, int]]:
+    """Words that are written behind their number (`age_endings`: aastane, `decade_word_endings`: luvulla), with their
+    language, as in a sense."""
     rows = [
         (form, 1 << place)
         for place, language in enumerate(LANGUAGES)
-        for form in language.age_endings.split("|")
+        for form in getattr(language, which).split("|")
         if form
     ]
     return sorted(rows, key=lambda row: -len(row[0]))

@@ -6,13 +6,13 @@ numbers below fifteen hundred are a time of day (`ten thirty`), and no year.
 
 from typing import NamedTuple
 
-from boxlore.core.dates.lexicon import ANY_LANGUAGE, Node, Sense, age_endings, number_words
+from boxlore.core.dates.lexicon import ANY_LANGUAGE, Node, Sense, number_words, word_endings
 
 OLDEST = 120
 """No age is told that is greater (common practice, no source)."""
 
 JOINS = frozenset(("and", "und", "en", "og", "och", "y", "e", "et", "ja", "-", "i"))
-_COMPOUND_JOINS = ("und", "en", "og", "ën", "")
+_COMPOUND_JOINS = ("und", "en", "og", "ën", "a", "")
 _KINDS = ("number", "ordinal_word")
 Piece = tuple[str, str | None, int, int]
 
@@ -36,16 +36,21 @@ def spoken(pieces: list[Piece], at: int, root: Node) -> tuple[tuple[Sense, ...],
     return (tuple(Sense(*known, languages) for known, languages in senses.items()), end) if senses else None
 
 
-def age_word(word: str) -> tuple[Sense, tuple[Sense, ...]] | None:
-    """`seitsmeaastane`, `siebenjährig`: the number, and the word of age written as one with it; else None."""
-    for ending, bits in age_endings():
-        if word.endswith(ending):
+def number_and_ending(word: str) -> list[Sense]:
+    """`seitsmeaastane`, `siebenjährig`: a number and the word of age written as one with it, as two senses, one after
+    the other; `viisikymmentäluvun`: a decade, as one. None for another word."""
+    for which in ("age_endings", "decade_word_endings"):
+        for ending, bits in word_endings(which):
+            if not word.endswith(ending):
+                continue
             for values, ordinal, languages in _taken_apart(word.removesuffix(ending), bits):
                 state = _added(0, 0, values, 0)
-                years = state[0] + state[1] if state else 0
-                if 0 < years <= OLDEST and not ordinal:
-                    return Sense("day", (years, 0), languages), (Sense("years_old", None, languages),)
-    return None
+                value = state[0] + state[1] if state and not ordinal else 0
+                if which == "age_endings" and 0 < value <= OLDEST:
+                    return [Sense("day", (value, 0), languages), Sense("years_old", None, languages)]
+                if which == "decade_word_endings" and value in range(10, 100, 10):
+                    return [Sense("decade", value, languages)]
+    return []
 
 
 class _Value(NamedTuple):

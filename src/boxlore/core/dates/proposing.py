@@ -14,7 +14,7 @@ from collections.abc import Callable
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.assembly import SLOTS
-from boxlore.core.dates.context import DateContext, Outcome
+from boxlore.core.dates.context import NOT_THEN, DateContext, Outcome
 from boxlore.core.dates.display import display
 from boxlore.core.dates.lexer import Token
 
@@ -39,6 +39,10 @@ _SAYING = frozenset(
 _PART = frozenset(("comma", "dash", "noise", "query"))
 """Kinds of words that say nothing by themselves: they are not named as not read."""
 
+_DENYING = frozenset(("not",))
+_YEARLESS_DAY = re.compile(r"XXXX-\d\d-\d\d")
+_YEARLESS_MONTH = re.compile(r"XXXX-\d\d|\{XXXX-\d\d(?:,XXXX-\d\d)*\}|\[XXXX-\d\d(?:,XXXX-\d\d)*\]")
+
 _PASSED_OVER = frozenset(("noise",))
 
 _YEAR_WITHIN = re.compile(r"(?<!\d)1[89]\d\d(?!\d)|(?<!\d)20\d\d(?!\d)")
@@ -54,12 +58,18 @@ MOST_NAMED = 3
 
 def proposed(tokens: list[Token], words: str, context: DateContext, decided: Decided) -> Outcome | None:
     """The question whether a piece of these words is the date; None where there is none."""
-    pieces, read = _pieces(tokens, decided) if any(map(_is_datable, tokens)) else ([], set())
+    pieces, read, denied = _pieces(tokens, decided) if any(map(_is_datable, tokens)) else ([], set(), False)
+    if not pieces and denied:
+        return Outcome(None, NOT_THEN)
+    if _is_of_names(tokens, pieces):
+        return None
     if not pieces:
         pieces = [(year,) for year in dict.fromkeys(_YEAR_WITHIN.findall(words))]
     with_year = {text: None for texts in pieces for text in texts if not text.startswith("XXXX")}
     choices = list(with_year) or [text for texts in pieces for text in texts]
-    choices = list(dict.fromkeys((*_whole(tokens, decided, choices), *choices)))[:MOST_CHOICES]
+    choices = [*_with_its_year(pieces), *choices]
+    choices = list(dict.fromkeys((*(() if denied else _whole(tokens, decided, choices)), *choices)))
+    choices = [text for text in choices if not _says_no_more(text, choices)][:MOST_CHOICES]
     if not choices:
         return None
     if not with_year and all(text.startswith("XXXX") for text in choices):
@@ -70,6 +80,29 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     left = _left_over(tokens, read, words)
     unread = f" Not understood: {', '.join(f'“{run}”' for run in left)}." if left else ""
     return Outcome(None, f"“{context.text}”: {which} meant?{unread}", (*choices, *joined))
+
+
+def _with_its_year(pieces: list[tuple[str, ...]]) -> list[str]:
+    """“5 May, the girls, 1936”: a day, and the one year that is told apart from it."""
+    days = [texts[0] for texts in pieces if _YEARLESS_DAY.fullmatch(texts[0])]
+    years = [text for texts in pieces for text in texts if text.isdigit()]
+    if len(days) != 1 or not years or len(pieces) != 2:
+        return []
+    return [f"{year}{days[0][4:]}" for year in years if _is_valid(f"{year}{days[0][4:]}")]
+
+
+def _says_no_more(text: str, choices: list[str]) -> bool:
+    """Whether a choice is one of a set of which each is a choice by itself."""
+    return text[:1] == "[" and ".." not in text and set(text[1:-1].split(",")) <= set(choices)
+
+
+def _is_of_names(tokens: list[Token], pieces: list[tuple[str, ...]]) -> bool:
+    """“May was here with the twins”: months alone, told as names are, among words that nobody knows."""
+    if not pieces or any(_YEARLESS_MONTH.fullmatch(text) is None for texts in pieces for text in texts):
+        return False
+    first = next((at for at, token in enumerate(tokens) if _has(token, _NAMED)), 0)
+    led = first > 0 and tokens[first - 1].senses[0].kind != "name"
+    return not led and any(token.senses[0].kind == "name" for token in tokens)
 
 
 def _listed(shown: list[str]) -> str:
@@ -85,25 +118,35 @@ def _is_datable(token: Token) -> bool:
     return _has(token, _NAMED) or (_has(token, _YEARS) and not _has(token, _PASSED_OVER))
 
 
-def _pieces(tokens: list[Token], decided: Decided) -> tuple[list[tuple[str, ...]], set[int]]:
-    """What each piece may mean, from left to right, the longest first; and the places of the words that they use."""
+def _pieces(tokens: list[Token], decided: Decided) -> tuple[list[tuple[str, ...]], set[int], bool]:
+    """What each piece may mean, from left to right, the longest first; the places of the words that they use; and
+    whether a date is told at which it was not, which is no piece."""
     pieces: list[tuple[str, ...]] = []
     read: set[int] = set()
-    first = 0
+    first, denied = 0, False
     while first < len(tokens):
         last = _end_of_stretch(tokens, first)
         texts: tuple[str, ...] = ()
+        is_not = False
         if _has(tokens[first], _SAYING - _PART):
             while last > first:
-                texts = _dates(tokens[first:last], decided)
-                if texts:
+                stretch = tokens[first:last]
+                texts = _dates(stretch, decided)
+                is_not = not texts and _has(tokens[first], _DENYING) and _is_denied(stretch, decided)
+                if texts or is_not:
                     break
                 last -= 1
         if texts:
             pieces.append(texts)
+        if texts or is_not:
             read.update(range(first, last))
-        first = last if texts else first + 1
-    return pieces, read
+        first, denied = (last if texts or is_not else first + 1), denied or is_not
+    return pieces, read, denied
+
+
+def _is_denied(tokens: list[Token], decided: Decided) -> bool:
+    outcome = decided(tokens)
+    return outcome is not None and outcome.ask == NOT_THEN
 
 
 def _end_of_stretch(tokens: list[Token], first: int) -> int:

@@ -43,7 +43,7 @@ DANISH = Language(
         "decades": "årene",
         "century": "århundrede|århundredet|årh|årh.",
         "few": "nogle få|et par|nogle",
-        "not": "ikke|ikke i|undtagen|men ikke",
+        "not": "ikke|ikke i|undtagen|men ikke|aldrig|det var ikke|var ikke",
         "one_week": "en uge",
         "one_month": "en måned",
         "today": "i går|i dag|sidste år",
@@ -161,4 +161,5 @@ DANISH = Language(
         "martinmas": "mortensdag",
     },
     age_endings="årig|årige|års",
+    decade_word_endings="årene|tallet",
 )

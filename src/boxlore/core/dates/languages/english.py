@@ -67,7 +67,7 @@ ENGLISH = Language(
         "hundreds": "hundreds",
         "eve": "night before|evening before|eve of|the eve of|day before the day of",
         "few": "a few|some|several|a couple of|few|couple of",
-        "not": "not|not in|anything but|any year but|except|except for|other than|never|but not|not on|but not in",
+        "not": "not|not in|anything but|any year but|except|except for|other than|never|but not|not on|but not in|never in|never at|never on|it wasn't|wasn't|it was not|was not|it isn't|it never was|any time but|any day but",
         "other_month": "inst|ult|prox",
         "one_week": "a week|one week",
         "one_month": "a month|one month",

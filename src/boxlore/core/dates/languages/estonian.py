@@ -53,7 +53,7 @@ ESTONIAN = Language(
         "decades": "aastad|aastate|aastatel|aastatest|aastateni|aastail|aastaid|ndad|ndate|ndatel|ndail|ndatest|kümnend|kümnendi",
         "century": "sajand|sajandi|sajandil|saj|sajandist|sajandini",
         "few": "paar|mõni|mõned|mõne",
-        "not": "mitte|aga mitte|ainult mitte",
+        "not": "mitte|aga mitte|ainult mitte|mitte kunagi|polnud|ei olnud|see polnud|see ei olnud|iialgi",
         "today": "eile|täna|mullu|möödunud aastal|möödunud|eelmisel aastal",
         "noise": "oli|see on|see oli|foto|pilt|ülesvõte|tehtud|pildistatud|võetud|kuupäev|dateeritud|kohta|millalgi|kunagi|jooksul|kindlasti|seda|on|umbes kell|selle|pildi taga|foto taga|tagaküljel|tagakülg|taga|pliiatsiga|võte|ülesvõetud|üles võetud|fotografeeritud|kiri|kirjas|aegu|see võis olla|täpselt|vist kunagi|ajal|aegadel|hommikul|õhtul|pärastlõunal|öösel|keskpäeval|hommik|õhtu|kell",
         "undated": "ei tea|dateerimata|teadmata|kuupäevata|pole teada|ei mäleta|ammu",
@@ -155,4 +155,5 @@ ESTONIAN = Language(
         "all souls": "hingedepäeval",
     },
     age_endings="aastane|aastaselt|aastasena|aastaseks|aastasel",
+    decade_word_endings="ndad|ndate|ndatel|ndail|ndateks",
 )

@@ -43,7 +43,7 @@ FRENCH = Language(
         "decades": "années|les années|décennie|décennie de|années mille neuf cent",
         "century": "siècle|s|siècles",
         "few": "quelques|plusieurs",
-        "not": "pas en|sauf|mais pas|mais pas en|surtout pas",
+        "not": "pas en|sauf|mais pas|mais pas en|surtout pas|jamais|jamais en|ce n'était pas|ce n'est pas|n'était pas|pas à",
         "one_week": "une semaine",
         "one_month": "un mois",
         "eve": "la veille de|veille de|la veille du|veille du|la veille des",

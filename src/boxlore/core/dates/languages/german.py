@@ -51,7 +51,7 @@ GERMAN = Language(
         "decades": "er jahre|er jahren|erjahre",
         "century": "jahrhundert|jahrhunderts|jh|jhd|jhdt|jahrhunderten|jhdts",
         "few": "ein paar|einige|wenige|mehrere",
-        "not": "nicht|nicht im|außer|nur nicht|aber nicht|keinesfalls|auf keinen fall",
+        "not": "nicht|nicht im|außer|nur nicht|aber nicht|keinesfalls|auf keinen fall|nie|niemals|nie im|es war nicht|war nicht",
         "other_month": "d mts|dieses monats|vorigen monats",
         "one_week": "eine woche",
         "one_month": "einen monat|ein monat",

@@ -20,7 +20,7 @@ class Language:
     `numbers` and `ordinals` are spoken numbers by value; `decade_endings` follow a year's digits at once (`1950s`);
     `ordinal_endings` a day's (`3rd`). `feasts` are names by the first name of the feast in
     `core.dates.holidays_table`, `feast_endings` what may follow one (`jaanipäeval`); `age_endings`
-    words of age written as one with their number (`seitsmeaastane`).
+    words of age written as one with their number (`seitsmeaastane`), `decade_word_endings` words of decades (`viisikymmentäluvun`).
     """
 
     code: str
@@ -37,4 +37,5 @@ class Language:
     ordinal_endings: str = ""
     feast_endings: str = ""
     age_endings: str = ""
+    decade_word_endings: str = ""
     feasts: Mapping[str, str] = field(default_factory=dict)

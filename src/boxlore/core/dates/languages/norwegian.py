@@ -43,7 +43,7 @@ NORWEGIAN = Language(
         "decades": "årene|åra|tallet",
         "century": "århundre|århundret",
         "few": "noen få|et par|noen",
-        "not": "ikke|ikke i|unntatt|men ikke",
+        "not": "ikke|ikke i|unntatt|men ikke|aldri|det var ikke|var ikke",
         "one_week": "en uke|ei uke",
         "one_month": "en måned",
         "today": "i går|i dag|i fjor",
@@ -161,4 +161,5 @@ NORWEGIAN = Language(
         "norwegian constitution day": "syttende mai|grunnlovsdagen",
     },
     age_endings="åring|årig|årige",
+    decade_word_endings="åra|årene|årenes|tallet|tallets",
 )

@@ -44,7 +44,7 @@ SWEDISH = Language(
         "decades": "talet|tal|talets",
         "century": "århundradet|seklet|århundrade|sekel",
         "few": "några|ett par",
-        "not": "inte|inte i|utom|men inte|ej",
+        "not": "inte|inte i|utom|men inte|ej|aldrig|det var inte|var inte",
         "one_week": "en vecka",
         "one_month": "en månad",
         "today": "igår|idag|i fjol|förra året|förra",
@@ -167,4 +167,5 @@ SWEDISH = Language(
         "walpurgis night": "valborg|valborgsmässoafton",
     },
     age_endings="åring|årig|årige",
+    decade_word_endings="talet|talets|tal",
 )

@@ -1,0 +1,49 @@
+"""Years of which the century is not said, told in words: `nel trentotto`, `в тридцать восьмом году`, `47 or 48`.
+
+A number that can be no day is a year where no other year is told; one that can be a day is one only beside a word
+for a year, or alone behind the words of a language that say when. Such a year asks which century, as `'38` does.
+"""
+
+from boxlore.core.dates.lexicon import YEAR_BY_ORDINAL, Sense
+
+_NUMBERS = ("day", "ordinal")
+_OTHER_NUMBERS = frozenset(
+    "year short dates years decade decades decade_digits century hundreds dual roman few years_old birthday aged "
+    "person event before_christ hebrew_month term".split()
+)
+"""Kinds of words beside which a number is no year."""
+
+_YEAR_UNITS = ("year",)
+_SAME_YEAR = frozenset(
+    "day ordinal unit month season feast about about_behind doubt query or and not correction comma before after "
+    "at_latest at_earliest since until either".split()
+)
+LAST_DAY, LAST_MONTH = 31, 12
+
+
+def with_short_years(words: list[Sense], told: list[Sense]) -> list[Sense]:
+    """The senses with short years for their numbers; `told` are all senses, also those that are passed over."""
+    kinds = {sense.kind for sense in words}
+    if len(told) < 2 or not kinds & {*_NUMBERS} or kinds & _OTHER_NUMBERS or not kinds <= _SAME_YEAR:
+        return words
+    named = any(sense.kind == "unit" and sense.value in _YEAR_UNITS for sense in words)
+    if any(sense.kind == "unit" and sense.value not in _YEAR_UNITS for sense in words):
+        return words
+    behind = len(words) == 1 and told[0].kind == "noise"
+    dated = bool(kinds & {"month", "season", "feast"})
+    return [_short(sense, named=named, behind=behind, dated=dated) for sense in words]
+
+
+def _short(sense: Sense, *, named: bool, behind: bool, dated: bool) -> Sense:
+    if sense.kind not in _NUMBERS:
+        return sense
+    value, digits = sense.value if isinstance(sense.value, tuple) else (sense.value, 0)
+    if not isinstance(value, int) or not 10 <= value <= 99 or digits == 1:
+        return sense
+    is_spoken = digits == 0 and (sense.kind == "day" or not sense.languages & ~YEAR_BY_ORDINAL)
+    if value > LAST_DAY:
+        is_year = named or is_spoken or (not dated and not behind)
+    else:
+        is_alone = behind and digits == 0 and sense.kind == "day"
+        is_year = not dated and value > LAST_MONTH and (named or is_alone)
+    return Sense("short", f"{value:02d}", sense.languages) if is_year else sense
