@@ -298,7 +298,8 @@ def _is_portuguese(tokens: Tokens) -> bool:
 
 
 def _is_patronymic(token: Token) -> bool:
-    return token.plain.endswith(words_of.PATRONYMIC_ENDINGS)
+    ends_polish = token.text.lower().endswith("ówna")  # `Zającówna`: the daughter of a Zając, in Polish
+    return token.plain.endswith(words_of.PATRONYMIC_ENDINGS) and not ends_polish
 
 
 def slavic(tokens: Tokens) -> NameParts | None:
@@ -375,8 +376,14 @@ def arabic(tokens: Tokens) -> NameParts | None:
     honour = 2 if plain[0] in words_of.KUNYA and len(tokens) > 2 else 0
     if plain[0] in words_of.KUNYA and len(tokens) == 2:
         return NameParts(nickname=written(tokens), tradition=Tradition.ARABIC)
+    servant_at = next((at for at in range(1, len(tokens) - 1) if plain[at] in words_of.SERVANT), 0)
     if not (fathers or article or honour or plain[0] in words_of.SERVANT):
-        return None
+        if not servant_at:
+            return None
+        family_from = servant_at + 2 if len(tokens) > servant_at + 2 else servant_at  # `Omar Abdel Aziz`, `… Khan`
+        return NameParts(
+            given=written(tokens[:family_from]), family=written(tokens[family_from:]), tradition=Tradition.ARABIC
+        )
     starts = min(fathers, default=len(tokens))
     family = [
         at for at in sorted(article) if at - 1 not in fathers and plain[at - 1] not in words_of.SERVANT and at >= honour

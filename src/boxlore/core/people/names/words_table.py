@@ -18,11 +18,11 @@ TITLES = _words(
     mr mrs ms miss mister missus mx master dr doctor prof professor rev reverend revd sir dame lady lord hon honourable
     capt captain cpt col colonel maj major lt lieut lieutenant sgt sergeant cpl corporal pte private gen general adm
     admiral cmdr commander cdr cmdre commodore brig brigadier flt wing sqn squadron leader flying pilot officer gunner spr
-    sapper midshipman constable inspector ensign matron nurse alderman councillor cr mayor president senator judge
+    sapper midshipman surgeon quartermaster gnr tpr bdr padre constable inspector ensign matron nurse alderman councillor cr mayor president senator judge
     justice sheriff earl count countess duke duchess baron baroness viscount viscountess marquess marquis prince
     princess king queen emperor empress tsar
     herr frau fraulein hr fr frk freiherr freifrau graf grafin furst ritter edler hauptmann oberst leutnant rittmeister
-    pastor pfarrer ing dipl lehrer lehrerin hauptlehrer oberlehrer forster burgermeister kantor kuster
+    pastor pfarrer ing dipl lehrer lehrerin hauptlehrer oberlehrer forster burgermeister kantor kuster ks ksiadz praost kyrkoherde kapteeni everstti tohtori rovasti батюшка
     m mme mlle monsieur madame mademoiselle maitre
     sr sra srta senor senora senorita don dona d da lic
     sig sra signor signora signorina dott dottssa avv cav
