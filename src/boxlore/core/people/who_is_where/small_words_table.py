@@ -102,6 +102,7 @@ FINNISH_KIN = frozenset(
 
 NOT_IN_IT = frozenset(
     """
+    snapped foto fot zdjecie фото снимок fotograf fotografka fotograaf fotografo fotografa photographe valokuvaaja kuvaaja
     nobody noone niemand personne nadie nessuno ninguem ingen ingenting kukaan никто nikt neviens niekas nikdo
     camera kamera camara fotoapparat fotoaparat камерои isn't wasn't not no took takes taken photographed photographer missing absent except without excluding minus photo photograph
     nicht fehlt fehlen ausser ohne aufgenommen fotografiert knipste machte abwesend

@@ -32,7 +32,7 @@ _COMPOUND = re.compile(r"(links|rechts)(boven|onder|voor|achter|oben|unten|vorn|
 _ABBREVIATED = re.compile(r"(?:[^\W\d_]{1,2}\.){2,}(?:[^\W\d_]{1,2})?|[^\W\d_]\.-[^\W\d_]\.")
 _TITLED = re.compile(
     r"(?:mrs?|ms|dr|st|sr|jr|revd?|prof|capt|cpt|lt|lieut|col|maj|sgt|cpl|pte|gen|adm|cmdr|cdr|brig|flt|sqn|hon|hr|fr|frk|no|nr|mme|"
-    r"mlle|sra|srta|dna|sig|dott|dhr|mevr|mw|jhr|jkvr|ds|hra|rva|nti|prl|inz|mgr|mons|msgr|med|ing|dipl|gebr)\.",
+    r"mlle|sra|srta|dna|sig|dott|dhr|mevr|mw|jhr|jkvr|ds|hra|rva|nti|prl|inz|mgr|mons|msgr|med|ing|dipl|gebr|ks|gnr|tpr|bdr|spr)\.",
     re.IGNORECASE,
 )
 

@@ -3,6 +3,7 @@
 `on`, `son` and `a` are words of several languages, `behind` is a row or a word: what stands before and behind decides.
 """
 
+import re
 from collections.abc import Sequence
 
 from boxlore.core.people.names.tokens import token_of
@@ -240,6 +241,9 @@ def describes_last(reader: Reader) -> bool:
     return len(reader.items) > reader.part_begins and reader.items[-1].is_described
 
 
+_BOTH_SIDES = re.compile(r"\bL\b.*\bR\b|\bR\b.*\bL\b", re.DOTALL)
+"""`Dot L, Peg R`: letters for the sides, where both are told."""
+
 _POSTURES = ("verb", "standing", "seated", "kneeling", "lying")
 
 
@@ -267,7 +271,8 @@ def _is_head(element: Element, further: Sequence[Element], reader: Reader) -> bo
     if begins and further and further[0].is_large and token_of(further[0].text).is_given:
         return True  # `standing Edwin, Wes; sitting Maud`
     ends = following in ("", "comma", "end", "and")
-    return ends and bool(reader.words or reader.items) and len(element.text) > 1
+    is_letter = len(element.text) == 1 and not _BOTH_SIDES.search(reader.text)
+    return ends and bool(reader.words or reader.items) and not is_letter
 
 
 _RULES = (_order, _no_place, _everyone, _beside_somebody, _of_kin, _me, _weak, _and, _with, _ordinal, _verb, _dash)
