@@ -14,6 +14,7 @@ from pathlib import Path
 
 import pytest
 from hypothesis import settings
+from tests.small_family import make_small_family
 
 from boxlore.core.statements import Kind
 from boxlore.disk.unfinished import lock
@@ -66,6 +67,14 @@ def demo(tmp_path_factory: pytest.TempPathFactory) -> Path:
                 pass
     shutil.copytree(first, own)
     return own
+
+
+@pytest.fixture(scope="session")
+def small_family(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A collection of three items, one of which shows somebody living. Tests that write take a copy."""
+    home = tmp_path_factory.mktemp("small") / "tamm_family"
+    make_small_family(home, ON)
+    return home
 
 
 @contextmanager

@@ -20,8 +20,8 @@ RUNS = [
 
 
 @pytest.mark.parametrize("run", RUNS, ids=" ".join)
-def test_nothing_is_lost_and_nothing_closed_is_outside(run: tuple[str, ...], demo: Path) -> None:
-    arguments = [sys.executable, str(SCRIPTS / run[0]), *(word.replace("DEMO", str(demo)) for word in run[1:])]
+def test_nothing_is_lost_and_nothing_closed_is_outside(run: tuple[str, ...], small_family: Path) -> None:
+    arguments = [sys.executable, str(SCRIPTS / run[0]), *(word.replace("DEMO", str(small_family)) for word in run[1:])]
     ended = subprocess.run(arguments, capture_output=True, text=True, check=False)
     if "No small disk can be made here" in ended.stdout:
         pytest.skip(ended.stdout.strip())

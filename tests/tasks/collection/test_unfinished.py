@@ -48,8 +48,8 @@ def killed(home: Path, out: Path, task: str, moment: str) -> None:
 
 
 @pytest.fixture
-def mine(demo: Path, tmp_path: Path) -> Path:
-    return Path(shutil.copytree(demo, tmp_path / "mine"))
+def mine(small_family: Path, tmp_path: Path) -> Path:
+    return Path(shutil.copytree(small_family, tmp_path / "mine"))
 
 
 TASKS = [
