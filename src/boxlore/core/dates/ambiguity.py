@@ -55,6 +55,7 @@ _ASKED = {
     "republican": "A French Republican date: kept as told, not read.",
 }
 """Kinds of words with which nothing is read, and what is said then."""
+_WITH_YEAR = frozenset(("year", "dates"))
 
 _RANGING = ("until", "dash", "to", "to_open")
 _QUALIFYING = ("about", "doubt", "query")
@@ -97,7 +98,7 @@ def understood(text: str, context: DateContext, own: Node | None = None) -> Outc
     if kinds & AGE_WORDS and (outcome := _of_age(tokens, words, context)):
         return outcome
     for kind, ask in _ASKED.items():
-        if kind in kinds:
+        if kind in kinds and not (kind == "other_month" and kinds & _WITH_YEAR):
             return Outcome(None, ask.format(words))
     if kinds & _HEMISPHERES:
         tokens, context = _hemisphere(tokens, context)
@@ -126,7 +127,11 @@ def _proposed(tokens: list[Token], words: str, context: DateContext, own: Node |
     """The question whether a piece of these words is the date, a month's name with a slip among them."""
     if mended := months_mended(tokens, words):
         tokens, words = lex(mended, own), mended
-    return proposed(tokens, words, context, lambda stretch: _decided(_ways(stretch), context))
+    return proposed(tokens, words, context, lambda stretch: _doubted(_decided(_ways(stretch), context), context))
+
+
+def _doubted(outcome: Outcome | None, context: DateContext) -> Outcome | None:
+    return outcome and doubted(outcome, context)
 
 
 def _mistyped(words: str, context: DateContext, own: Node | None) -> Outcome | None:
@@ -337,7 +342,7 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
         words.append(sense)
     if words and words[-1].kind == "comma":
         words.pop()
-    words = with_short_years(words, senses)
+    words = with_short_years(_calendar_last(words), senses)
     if clock and not any(sense.kind in _AT_WHICH for sense in words):
         return None  # “at 1938”, and a name that is such a word somewhere: “Con, 12.6.1938”
     if not words:
@@ -353,6 +358,14 @@ def _read(senses: list[Sense], context: DateContext) -> Expression | None:
     except NoForm:
         return None
     return expression if expression.filled() else None
+
+
+def _calendar_last(words: list[Sense]) -> list[Sense]:
+    """`27 February old style 1917`: the calendar behind the whole date, where it is told once within one."""
+    styles = [sense for sense in words if sense.kind in ("old_style", "new_style")]
+    if len(styles) != 1 or words[0] in styles or any(sense.kind not in SLOTS for sense in words if sense not in styles):
+        return words
+    return [*(sense for sense in words if sense not in styles), *styles]
 
 
 def _is_phrase(senses: list[Sense]) -> bool:

@@ -24,6 +24,9 @@ _FINER = {
     "year": ("feast", "dates", "weekday", "month", "season"),
 }
 """What is finer than a unit and may follow it."""
+_IN_A_DAY = ("month", "roman", "hebrew_month", "ordinal", "dash", "query")
+_NAMED_BY = {"year": ("year", "short"), "month": ("month",)}
+"""What a unit may stand before behind a comma: “14 September, the year 1938”."""
 _BEGIN_A_DAY = ("day", "ordinal", "month", "dates", "season", "feast", "part")
 
 
@@ -79,9 +82,15 @@ class Assembly(Gathered):
             return True  # VI-1938, XII/38
         if kind == "slash":
             return ahead in ("month", "roman") and self._is_only_a_year(beyond)
-        if kind == "comma" and ahead == "unit" and following.value == "year":
-            begun = self.numbers or self.ordinals or date.within_a_year
-            return bool(begun and beyond and beyond[0].kind in ("year", "short")) and not date.year
+        if kind == "comma" and ahead == "unit":
+            begun = self.numbers or self.ordinals or date.within_a_year or date.year
+            named = _NAMED_BY.get(following.value, ())  # type: ignore[call-overload]  # a unit's value is a word
+            return bool(begun and beyond and beyond[0].kind in named) and not (
+                date.year if named[0] == "year" else date.month
+            )
+        begins = bool(beyond) and beyond[0].kind in _IN_A_DAY
+        if kind == "comma" and ahead == "day" and self.latest == "year" and not (date.within_a_year or begins):
+            return False  # “1921, 22 and 25”
         if kind == "comma":
             return (
                 (year_ahead and not date.span)

@@ -185,6 +185,10 @@ def _span(whole: Expression, context: DateContext, pick: int) -> str:
     if first.season and not first.calendar and last.whole_year and first.year.isdigit() and last.year.isdigit():
         season = first.copy()
         season.years, season.year = (int(first.year), int(last.year)), ""
+        if len(first.year) == len(last.year) == 2:  # “winter 41 to 42”
+            if first.year == last.year:
+                raise NoSuchDate("In which year did that begin?")
+            season.years, season.assumed = (1900 + int(first.year), 1900 + int(last.year)), True
         return written(season, context, pick)
     begin, end = _ends(whole, context, pick)
     if first.feast and end.isdigit() and begin == f"{int(end) - 1:04d}-12-31":
@@ -210,7 +214,8 @@ def _limit(whole: Expression, context: DateContext, pick: int) -> str:
     of_one_stretch = "/" in text or ("[" in text and isinstance(part, Partial) and not part.part_of_decade)
     inner = of_one_stretch and (leaves_out or spans)
     end = _end(text, last=(side < 0) != inner)
-    if leaves_out and not any(date.span or date.event for date in whole.leaves()):
+    held = ("late", "mid") if side < 0 else ("early", "mid")  # “before the end of 1911” may be in 1911
+    if leaves_out and not any(date.span or date.event or date.part in held for date in whole.leaves()):
         end = beside(end, side)
     return f"[..{end}]" if side < 0 else f"[{end}..]"
 
@@ -282,6 +287,8 @@ def _refined(whole: Expression, context: DateContext, pick: int) -> None:
 def _within(whole: Expression, context: DateContext, pick: int) -> str:
     """`the thirties, not after 1936`: the part of the first that the second leaves."""
     text, limit = (_written(part, context, pick) for part in whole.parts)
+    if "XXXX" in limit:
+        raise NoSuchDate("In which year?")
     base, edge = standard.parse(text), standard.parse(limit)
     firsts = [day for day in (base.earliest, edge.earliest) if day is not None]
     lasts = [day for day in (base.latest, edge.latest) if day is not None]

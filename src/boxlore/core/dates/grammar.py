@@ -143,11 +143,15 @@ class Grammar:
             return items[0]
         if joins == ["comma"] and self._doubted:
             kinds = {"any"}  # “1938, maybe 1939”
+        elif joins == ["comma"] and self._on_both_sides(*items):
+            kinds = {"within"}  # “1933 at the earliest, 1936 at the latest”
         elif len(kinds) != 1 or joins[-1] == "comma":
             raise NoForm
         if any(item.kind not in ("one", "span", *_LIMITS) for item in items):
             raise NoForm
         (kind,) = kinds
+        if kind == "within":
+            return Expression("within", [*items])
         if items[0].kind in _LIMITS and all(item.kind == "one" for item in items[1:]):
             return self._shared(items, kind)
         parts = [item.parts[0] if item.kind == "one" else item for item in items]
@@ -157,6 +161,12 @@ class Grammar:
         if marks[-1] and not any(marks[:-1]):
             whole.mark(marks[-1])
         return whole
+
+    @staticmethod
+    def _on_both_sides(first: Expression, last: Expression) -> bool:
+        """Whether one limit is before a date and the other after one."""
+        limits = first.kind in _LIMITS and last.kind in _LIMITS
+        return limits and (first.kind in _BEFORE) != (last.kind in _BEFORE)
 
     @staticmethod
     def _beside(joins: list[str]) -> str:
@@ -175,7 +185,7 @@ class Grammar:
     def _limited(self, item: Expression) -> Expression:
         """limit = [ "," ] ( before | after ) operand: what the first date says, cut by the second."""
         kind = _LIMIT_OF[self.kinds[self.at]]
-        self.at += 1
+        self.at += 2 if self.kinds[self.at + 1] == "dash" else 1
         limit = Expression(kind, [self._operand()])
         both_sides = item.kind in _LIMITS and (item.kind in _BEFORE) != (kind in _BEFORE) and len(item.parts) == 1
         if not both_sides and item.kind not in ("one", "span", "between"):

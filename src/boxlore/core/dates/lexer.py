@@ -47,6 +47,8 @@ _YEAR_AND_DAY = re.compile(r"(\d{4}) ?([-/]) ?(\d{1,2})")
 """`31 Dec 1938/1 Jan 1939`: before a month the second number is a day."""
 
 _NAME = (Sense("name"),)
+_CLOCK = (Sense("clock"),)
+_HOURS = re.compile(r"0\d[0-5]\d")
 _GENITIVE = (Sense("genitive"),)
 _ANY_BRACKET = re.compile(r"[()\[\]]")
 _BRACKETS = {"(": ")", "[": "]"}
@@ -71,6 +73,10 @@ def lex(text: str, own: Node | None = None) -> list[Token]:
         piece, group, start, end = pieces[at]
         if len(piece) == 2 and piece in POSTMARK_MONTHS and (month := _of_postmark(pieces, at, text)):
             tokens.append(Token(month, start, end))
+            at += 1
+            continue
+        if group == "digits" and len(piece) == 4 and piece[0] == "0" and _HOURS.fullmatch(piece):
+            tokens.append(Token(_CLOCK, start, end))  # a postmark's 0915; no picture is of the year 915
             at += 1
             continue
         if own is None and (simple := _simple(pieces, at, root)):

@@ -86,7 +86,10 @@ def _plain(date: Partial, year: str) -> str:
         return text
     length_of = julian_month_length if date.old_style else month_length
     if not 1 <= day <= length_of(int(year) if year.isdigit() else 2000, date.month):
-        raise NoSuchDate(f"There is no day {day} in that month. Which is meant?")
+        month = f"{year or 'XXXX'}-{date.month:02d}"
+        last = length_of(int(year) if year.isdigit() else 2000, date.month)
+        choices = () if date.old_style else (f"{month}-{last}", month)
+        raise NoSuchDate(f"There is no day {day} in that month. Which is meant?", choices)
     return f"{year or 'XXXX'}{after}-{before}{date.month:02d}-{mark}{day:02d}"
 
 

@@ -6,7 +6,7 @@ PORTUGUESE = Language(
     code="pt",
     weekdays=("segunda terça quarta quinta sexta sábado domingo",),
     words={
-        "about": "cerca de|por volta de|aproximadamente|circa|ca|c|perto de|em torno de|à volta de|aprox|por volta do ano de",
+        "about": "cerca de|por volta de|aproximadamente|circa|ca|c|perto de|em torno de|à volta de|aprox|por volta do ano de|por volta do|por volta da|por volta dos",
         "about_behind": "mais ou menos|aproximadamente",
         "doubt": "talvez|provavelmente|possivelmente|quiçá|acho que|creio que|deve ser|deve ter sido|porventura|incerto|acho|se não me engano|creio|suponho|se bem me lembro",
         "or": "ou|ou em",
