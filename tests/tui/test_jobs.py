@@ -92,6 +92,12 @@ def test_boxes_are_joined_renumbered_and_closed_up_by_the_menu(folder: Path) -> 
     assert start(folder, "close_up", mark="7") == ["Nothing would change."]
     with open_collection(folder, write=False) as collection:
         kept = {record.number: record.mark.short for record in records(collection) if record.mark}
+    assert start(folder, "take_back", do="no")[0].startswith("This is what would be taken back; nothing is changed yet")
+    for _ in range(3):
+        assert start(folder, "take_back")[0].startswith("Taken back: ")
+    with open_collection(folder, write=False) as collection:
+        before = {record.number: record.mark.short for record in records(collection) if record.mark}
+    assert before["TRA-0004"] == "4/2" and before["TRA-0002"] == "3/12/1", before
     assert kept == {"TRA-0002": "4/12/1", "TRA-0003": "4/1", "TRA-0004": "7/1", "TRA-0005": "7/2", "TRA-0006": "7/3"}
 
 
@@ -103,6 +109,7 @@ def test_boxes_are_joined_renumbered_and_closed_up_by_the_menu(folder: Path) -> 
         ("renumber", {}, "It is not said which get new labels"),
         ("renumber", {"pairs": "3"}, "“3” is no pair"),
         ("renumber", {"pairs": "3="}, "“3=” is no pair"),
+        ("take_back", {}, "nothing of housing to take back"),
         ("close_up", {}, "No box is named"),
         ("close_up", {"mark": "99"}, "99"),
     ],

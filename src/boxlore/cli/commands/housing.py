@@ -21,6 +21,7 @@ from boxlore.tasks.originals.housing_changes import (
     About,
     carry_out,
     give_back,
+    last_of_housing,
     lend,
     new_location,
     note_container,
@@ -31,12 +32,6 @@ from boxlore.tasks.originals.housing_check import HousingFound, PrintSize, check
 from boxlore.tasks.originals.housing_now import House, check_not_into_itself, house_of, items_named, shown
 from boxlore.tasks.originals.survey import write_receipt
 from boxlore.tasks.sitting.recovering import open_for_writing
-
-OF_HOUSING = (
-    "move ", "merge", "renumber", "count the places", "location ", "container ", "on loan", "given back", "note taken",
-    "letter taken", "survey of",
-)  # fmt: skip
-"""`undo` takes back acts whose title (`Act.what`) begins with one of these."""
 
 yes = click.option("--yes", is_flag=True, help="Do it without asking.")
 plan_only = click.option("--plan", "only_plan", is_flag=True, help="Show the plan and change nothing.")
@@ -309,10 +304,7 @@ def _do(collection: Collection, house: House, plan: Plan, yes: bool, only_plan: 
 def undo_(ctx: click.Context, /, yes: bool) -> None:
     """Take back the last thing done about housing, whole."""
     with open_for_writing(ctx.obj) as collection:
-        acts = collection.store.last_acts(1000)
-        last = next((act for act in acts if not act.withdrawn and act.what.startswith(OF_HOUSING)), None)
-        if last is None:
-            raise WrongUse("There is nothing of housing to take back.")
+        last = last_of_housing(collection)
         talk.say(f"Last: {last.what}, {last.recorded_at[:16]}.")
         if not yes and sys.stdin.isatty() and not click.confirm("Take it back?", default=True, err=True):
             return

@@ -16,7 +16,7 @@ from boxlore.core.fields.table import FIELDS
 from boxlore.core.originals.moves import KEPT, Plan
 from boxlore.core.records.marks import KINDS, LOCATION_KINDS, Container, check_label, number_text, short_form
 from boxlore.core.statements import Kind, Subject, Sure
-from boxlore.store.values import Change
+from boxlore.store.values import ActDone, Change
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.originals.housing_now import House, house_of
 
@@ -172,6 +172,22 @@ def carry_out(collection: Collection, plan: Plan) -> str:
         put(act, Subject(kind, step.subject), step.field, step.after)
     act.done()
     return act.id
+
+
+OF_HOUSING = (
+    "move ", "merge", "renumber", "count the places", "location ", "container ", "on loan", "given back", "note taken",
+    "letter taken", "survey of",
+)  # fmt: skip
+"""The title of an act about housing (`Act.what`) begins with one of these."""
+
+
+def last_of_housing(collection: Collection) -> ActDone:
+    """The last act about housing that was not taken back. Raises WrongUse where there is none."""
+    acts = collection.store.last_acts(1000)
+    last = next((act for act in acts if not act.withdrawn and act.what.startswith(OF_HOUSING)), None)
+    if last is None:
+        raise WrongUse("There is nothing of housing to take back.")
+    return last
 
 
 def undo(collection: Collection, act: str) -> None:

@@ -151,7 +151,18 @@ def _planned(collection: Collection, house: House, plan: Plan, answers: FormAnsw
         return ["This is what would change; nothing is changed yet.", *steps]
     if not carry_out(collection, plan):
         return ["Nothing would change."]
-    return [f"Done: {plan.title}. Earlier marks still find their items.", *steps]
+    return [f"Done: {plan.title}. Earlier marks still find their items; “Take back a move” undoes it.", *steps]
+
+
+def _take_back(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
+    from boxlore.tasks.originals.housing_changes import last_of_housing, undo
+
+    last = last_of_housing(collection)
+    told = f"{last.what}, {last.recorded_at[:16].replace('T', ' ')}"
+    if answers["do"] != "yes":
+        return [f"This is what would be taken back; nothing is changed yet: {told}."]
+    undo(collection, last.id)
+    return [f"Taken back: {told}."]
 
 
 def _lend(collection: Collection, answers: FormAnswers, progress: Progress) -> list[str]:
@@ -274,6 +285,14 @@ TASKS = {
         "its positions anew from 1",
         lambda collection: [Blank("mark", "Its mark", "", "3, or 3/12 for folder 12 in box 3."), DO],
         _close_up,
+        writes=True,
+    ),
+    "take_back": Task(
+        Group.KEEP_SAFE,
+        "Take back a move",
+        "the last thing done about boxes",
+        lambda collection: [DO],
+        _take_back,
         writes=True,
     ),
     "lend": Task(
