@@ -73,7 +73,7 @@ _LITTLE_SAID = frozenset((*_PASSED_OVER, "clock", "at_years", "part", "unit"))
 
 _QUOTES = "'‘’"
 _EDTF = re.compile(r"[-\dYX\[{/.?~%][-\dXYETSZ:+?~%\[\]{},./]*", re.ASCII)
-_TWO = re.compile(r"\d{4}-(?:0[1-9]|1[0-2]|2[1-9]|3\d|4[01])")
+_TWO = re.compile(r"\d{4}-(?:0[1-9]|1[0-2]|2[1-9]|3\d|4[01])\??")
 
 
 def understood(text: str, context: DateContext, own: Node | None = None) -> Outcome | None:

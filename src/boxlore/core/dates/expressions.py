@@ -193,6 +193,8 @@ def _span(whole: Expression, context: DateContext, pick: int) -> str:
     begin, end = _ends(whole, context, pick)
     if first.feast and end.isdigit() and begin == f"{int(end) - 1:04d}-12-31":
         end = f"{end}-01-01"  # “New Year’s Eve 1929 into 1930” is one night
+    if first.feast and end.isdigit() and begin == f"{int(end) - 1:04d}-01-01":
+        begin, end = f"{int(end) - 1:04d}-12-31", f"{end}-01-01"  # “New Year’s, 1929 into 1930”
     return begin if begin == end else f"{begin}/{end}"
 
 

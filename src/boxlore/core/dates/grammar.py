@@ -284,6 +284,8 @@ class Grammar:
         """What stands behind a date: `or later`, `1950 alates`, `vuoden 1950 jälkeen`."""
         if self.at == self.count:
             return item
+        if self.kinds[self.at] == "comma" and self.kinds[self.at + 1] in _BEHIND and self.kinds[self.at + 2] == "":
+            self.at += 1  # “1911, or later”
         kind = self.kinds[self.at]
         if kind == "between_behind" and item.kind == "span":
             self.at += 1

@@ -30,8 +30,8 @@ def with_short_years(words: list[Sense], told: list[Sense]) -> list[Sense]:
     if any(sense.kind == "unit" and sense.value not in _YEAR_UNITS for sense in words):
         return words
     behind = len(words) == 1 and told[0].kind == "noise"
-    dated = bool(kinds & {"month", "season", "feast"})
-    return [_short(sense, named=named, behind=behind, dated=dated) for sense in words]
+    dated, seasonal = "month" in kinds, "season" in kinds
+    return [_short(sense, named=named or seasonal, behind=behind, dated=dated) for sense in words]
 
 
 def _short(sense: Sense, *, named: bool, behind: bool, dated: bool) -> Sense:

@@ -146,6 +146,8 @@ ESTONIAN = Language(
     ordinal_endings="-ndal|-ndast|-s|-nda",
     feast_endings="a al aks",
     feasts={
+        "michaelmas": "mihklipäev|mihklipäeval|mihklipäeva",
+        "kadripäev": "kadripäeval|kadripäeva",
         "soviet victory day": "võidupäev",
         "christmas": "jõulud|jõulude ajal|jõulu ajal|jõulupüha|esimene jõulupüha|jõule|jõulude|jõulupühad|jõul",
         "christmas eve": "jõululaupäev|jõuluõhtu|jõululaupäeval|jõuluõhtul",

@@ -21,7 +21,7 @@ FRENCH = Language(
         "until": "jusqu'en|jusqu'à|jusqu'au",
         "from": "de|du|de l'année",
         "to": "à|au|jusqu'à|jusqu'en|jusqu'au",
-        "or_later": "ou plus tard|ou après",
+        "or_later": "ou plus tard|ou après|au plus tôt",
         "or_earlier": "ou plus tôt|ou avant|au plus tard",
         "early": "début|au début de|au début des|début des|début du|au début du|commencement|premiers jours de|tout début|au tout début de|le début de|le début du|le début des",
         "mid": "milieu|au milieu de|au milieu des|mi|milieu des|à la mi|le milieu de|le milieu du|le milieu des",
