@@ -37,7 +37,6 @@ ROWS = [
     ("recording {table} --for family", "--for"),
     ("offer {folder}/out --answer {table}", "OUT"),
     ("offer --answer {table} --box 3", "--box"),
-    ("people consent Leida --withdraw", "--withdraw"),
     ("people shown TRA-0001 --by narrator:Leida", "--by"),
     ("date --edtf 1912 --order dmy", "--order"),
     ("restore --yes", "--yes"),

@@ -67,7 +67,11 @@ def test_places_consent_audience_and_telling(run) -> None:  # type: ignore[no-un
     assert run("consent", "Tui", "--for", "name", "--as", "guardian")[0] == 2
     assert run("consent", "Mia", "--for", "name", "--on", "2026-11-25")[0] == 0
     assert "given by herself or himself, 2026-11-25: name" in run("consent", "Mia")[1]
-    assert run("consent", "Mia", "--for", "name", "--withdraw")[0] == 0
+    code, _, err = run("consent", "Mia", "--withdraw")
+    assert code == 2 and "It is not said what Mia Rourke takes back." in err and "--for name --withdraw." in err
+    code, _, err = run("consent", "Mia", "--for", "name", "--withdraw")
+    assert code == 0 and "Mia Rourke" in err and "Boxlore cannot see: ask for it back." in err
+    assert "allows nothing that could be taken back" in run("consent", "Mia", "--withdraw")[2]
     assert run("audience", "Mia", "keeper")[0] == 0
     assert run("audience", "TRA-0003", "family", "--item")[0] == 0
     assert run("audience", "Mia", "everybody")[0] == 2

@@ -12,13 +12,14 @@ from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import WrongUse
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import several
-from boxlore.core.people.consent import Capacity, Matter, make_consent
+from boxlore.core.people.consent import Capacity, Matter, allowed, make_consent
 from boxlore.core.people.kin import Kin, called, kin_words, possessive
 from boxlore.core.people.person import Person
 from boxlore.core.statements import Kind, Source, Subject
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.collection.opening import open_collection
 from boxlore.tasks.collection.records_for_outputs import lives_of, record_of
+from boxlore.tasks.outputs.made_before import to_make_again
 from boxlore.tasks.people import registry
 from boxlore.tasks.people.tree_import import import_tree
 from boxlore.tasks.sitting.recovering import open_for_writing
@@ -347,6 +348,8 @@ def consent(
 
     This is a record, no legal advice; local law and the archive's own forms go first.
     """
+    if not matters and withdraw:
+        raise _what_is_taken_back(ctx.obj, person_words)
     if not matters:
         options.refuse_others(ctx, "without --for", "person_words", "on_day")
         with open_collection(ctx.obj, write=False, on_day=on_day) as collection:
@@ -362,7 +365,22 @@ def consent(
         day = str(on_day or collection.clock.today())
         new_consent = make_consent(matters, day, given=not withdraw, capacity=capacity, by=by, witness=witness)
         registry.consent(collection, person, new_consent)
-    talk.say(f"Kept: {person.name}: {new_consent.words}. It is asked again at the next sitting.")
+        again = to_make_again(collection, [collection.people()[person.id]]) if withdraw else []
+    asked = "" if withdraw else " It is asked again at the next sitting."
+    talk.say(f"Kept: {person.name}: {new_consent.words}.{asked}")
+    for sentence in again:
+        talk.say(sentence)
+
+
+def _what_is_taken_back(folder: Path, person_words: str) -> WrongUse:
+    """The error for a withdrawal that does not say of what: with what the person allows now."""
+    with open_collection(folder, write=False) as collection:
+        person = registry.find_person(collection, person_words)
+        allows = sorted(allowed(person.consents))
+    if not allows:
+        return WrongUse(f"{person.name} allows nothing that could be taken back.", "boxlore people consent lists it.")
+    every = " ".join(f"--for {matter}" for matter in allows)
+    return WrongUse(f"It is not said what {person.name} takes back.", f"All that is allowed now: {every} --withdraw.")
 
 
 @people.command("audience")

@@ -8,7 +8,7 @@ import click
 
 from boxlore.cli import options, output, talk
 from boxlore.cli.paths import GivenPath
-from boxlore.core.findings import several
+from boxlore.core.findings import Finding, Severity, several
 from boxlore.tasks.archive.receipt import read_receipt
 from boxlore.tasks.collection.log_check import log_findings, said_of_older
 from boxlore.tasks.collection.opening import Collection, open_collection
@@ -16,6 +16,7 @@ from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.collection.unfinished import left_findings
 from boxlore.tasks.outputs.copies_proved import is_copies_folder, prove_copies
 from boxlore.tasks.outputs.struck_words_found import struck_findings
+from boxlore.tasks.outputs.made_before import made_before, withdrawn
 from boxlore.tasks.scans.damage import damage_findings
 from boxlore.tasks.scans.file_state import Verified
 from boxlore.tasks.scans.fixity import due_on, finding_of, last_run, register_again, unfinished, verify_scans
@@ -77,7 +78,7 @@ def verify(
         wrong, finished = _verify(collection, look_in, anew=anew, as_json=as_json)
         mended = register_again(collection, wrong) if mend else 0
         kept, wrong_others = _kept(collection, as_json=as_json)
-        wrong_others += _left(collection, as_json=as_json)
+        wrong_others += _left(collection, as_json=as_json) + _made_before(collection, as_json=as_json)
         copies = 0
         if finished and is_copies_folder(beside := collection.folder / "copies"):
             with talk.progress() as bar:
@@ -182,6 +183,19 @@ def _left(collection: Collection, *, as_json: bool) -> int:
     for finding in findings:
         output.write_finding(finding, "", "", as_json=as_json)
     return len(findings)
+
+
+def _made_before(collection: Collection, *, as_json: bool) -> int:
+    """Name the outputs that name or show somebody whose consent was withdrawn; in how many places they are."""
+    places = 0
+    for person in withdrawn(collection):
+        made = made_before(collection, [person])
+        places += len(made)
+        for place in made:
+            words = f"{place} names or shows {person.name}, whose consent was withdrawn. Make it again, or delete it."
+            finding = Finding(rule="consent.withdrawn", severity=Severity.ERROR, message=words, source="derived")
+            output.write_finding(finding, "", "", as_json=as_json)
+    return places
 
 
 def _damaged(collection: Collection, *, as_json: bool) -> int:

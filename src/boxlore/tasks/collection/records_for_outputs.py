@@ -10,6 +10,7 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.fields.name_answers import NAMING_WORDS, OF_SETTING
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import Finding, Severity
+from boxlore.core.people.consent import Consent
 from boxlore.core.people.latest_birth import BornBy, Pictured, latest_births
 from boxlore.core.people.names_in_text.search import Hit
 from boxlore.core.people.person import Person, Registry, build_registry
@@ -206,6 +207,20 @@ def seen_by(collection: Collection, to: To) -> AudienceView:
     )
     known = _known_in_part(collection, recipient)
     return AudienceView(collection, replace(recipient, names=known.names()), lives, latest, known)
+
+
+def given(person: Person) -> tuple[Consent, ...]:
+    """The consents of somebody without what was taken back."""
+    return tuple(consent for consent in person.consents if consent.given)
+
+
+def while_consents_held(seen: AudienceView, people: Sequence[Person]) -> AudienceView:
+    """What outsiders might have before these people took consents back."""
+    ids = {person.id for person in people}
+    everyone = seen.collection.people().values()
+    before = [replace(person, consents=given(person)) if person.id in ids else person for person in everyone]
+    withheld = withhold(before, seen.lives, seen.to, seen.recipient.on_day, seen.withheld.decided)
+    return replace(seen, recipient=replace(seen.recipient, withheld=withheld))
 
 
 def _decided(collection: Collection) -> Decided:

@@ -14,6 +14,7 @@ from boxlore.core.people.person import Person
 from boxlore.core.people.reference import id_meant
 from boxlore.core.statements import Kind, Reading, Statement, Subject, fold
 from boxlore.tasks.collection.opening import Collection
+from boxlore.tasks.outputs.made_before import to_make_again
 from boxlore.tasks.people import registry
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.telling.statements import Telling
@@ -129,10 +130,11 @@ def correct(sitting: Sitting, statement: Statement, words: str) -> None:
     sitting.steps.remember(Done(corrected.act, f"{statement.field} corrected", ""))
 
 
-def allow(sitting: Sitting, person: Person, answer: Consent) -> None:
-    """Note a consent, or its withdrawal."""
+def allow(sitting: Sitting, person: Person, answer: Consent) -> list[str]:
+    """Note a consent, or its withdrawal. Returns sentences on the outputs that a withdrawal makes out of date."""
     statement = registry.consent(sitting.collection, person, answer)
     sitting.steps.remember(Done(statement.act, f"consent of {person.name}", ""))
+    return [] if answer.given else to_make_again(sitting.collection, [sitting.collection.people()[person.id]])
 
 
 def found(collection: Collection, name: str) -> Person:

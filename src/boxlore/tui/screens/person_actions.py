@@ -144,10 +144,10 @@ async def _consent(host: AboutHost) -> None:
                 [answers["matter"]], day, given=answers["given"] == "yes", capacity=answers["capacity"],
                 by=answers["by"], witness=answers["witness"],
             )  # fmt: skip
-            people_corrections.allow(host.sitting, host.person, given)
+            again = people_corrections.allow(host.sitting, host.person, given)
         except BoxloreError as error:
             return str(error)
-        host.done(f"{host.person.name}: {given.words}.")
+        host.done(" ".join((f"{host.person.name}: {given.words}.", *again)))
         return ""
 
     blanks = [
