@@ -15,8 +15,8 @@ from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.collection.progress import Progress
 from boxlore.tasks.collection.unfinished import left_findings
 from boxlore.tasks.outputs.copies_proved import is_copies_folder, prove_copies
-from boxlore.tasks.outputs.struck_words_found import struck_findings
 from boxlore.tasks.outputs.made_before import made_before, withdrawn
+from boxlore.tasks.outputs.struck_words_found import struck_findings
 from boxlore.tasks.scans.damage import damage_findings
 from boxlore.tasks.scans.file_state import Verified
 from boxlore.tasks.scans.fixity import due_on, finding_of, last_run, register_again, unfinished, verify_scans

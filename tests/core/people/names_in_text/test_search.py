@@ -450,6 +450,20 @@ OTHERWISE = [
     (person("theo", name="Theodor Hans Evers"), "asked", ("BEHIND THEM: T.H.E.", "THE", "THE is on the left")),
     (POLOZKOVA, "sure", ("Polozkov family, K.", "Polozkova family, Ksenia and the rest")),
     (POLOZKOVA, "asked", ("Polozkov family, I.", "family, K. P.")),
+    (person("n", name="Niamh Ní Chonaill"), "asked", ("N. Ní C. in the corner", "N. Ni C.")),
+    (person("n", name="Niamh Ní Chonaill"), "none", ("N. and C.", "N. ni")),
+    (person("arni", name="Árni Þór Kristjánsson"), "sure", ("Árna var kalt", "Árnas bát")),
+    (person("dasha", name="Дарья Лебедева", nickname="Даша"), "asked", ("Дашуля спит", "с Дашуней")),
+    (person("timur", name="Timur Akhmetov"), "asked", ("Herr Achmetow", "the Akhmetoff house")),
+    (person("xiu", name="Zhou Xiulan"), "asked", ("Hsiu-lan", "Xiu Lan at home")),
+    (person("guo", name="李國強"), "asked", ("Guo Qiang at the pier", "Kuo-chiang")),
+    (person("guo", name="李國強"), "none", ("Guo's noodle shop",)),
+    (person("layla", name="Layla al-Najjar"), "asked", ("Leila on the roof", "ليلى النجار")),
+    (person("idris", name="Idris Benhaddou"), "asked", ("M. Benhaddou I.", "Driss came")),
+    (person("idris", name="Idris Benhaddou"), "sure", ("إدريس",)),
+    (person("idris", name="Idris Benhaddou"), "none", ("M. Benhaddou A.",)),
+    (person("eoin", name="Eoghan Bruce", nickname="Wee Eoghan"), "asked", ("Wee cottage by the sea",)),
+    (person("eoin", name="Eoghan Bruce", nickname="Wee Eoghan"), "sure", ("Eoghan came", "Wee Eoghan")),
 ]  # fmt: skip
 
 

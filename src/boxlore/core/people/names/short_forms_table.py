@@ -65,6 +65,30 @@ john johnny jack jock juhan jaan johannes ivan
 jonathan jon jonny
 joseph joe joey joosep
 juri jurg jurka jura
+layla leila laila leyla lejla
+mohammed muhammad mohamed mohamad mehmed mehmet
+ahmed ahmad ahmet
+hussein hussain hossein husain huseyin
+fatima fatma fatimah fatoumata
+khadija khadijah hadija khadidja
+aisha aicha ayesha aysha aischa
+omar umar omer
+said saeed sayed sayid
+karim kareem
+rashid rachid rasheed
+nadia nadya nadja
+zainab zeinab zaynab zineb zeynep
+ibrahim brahim ebrahim
+khalid khaled haled
+mustafa moustafa mostafa
+idris idriss driss edris
+nawal naoual
+nura noura noora
+jamal gamal djamal
+jamila djamila gamila
+salim saleem selim
+hamid hameed
+tarek tariq tarik
 jurgen jurg jurka
 josephine jo josie
 joshua josh
@@ -224,8 +248,8 @@ DIMINUTIVES = tuple(
         ("ca", "quinha quita"),
         ("o", "inho ito ico"),
         ("e", "chen li inha inho ie"),
-        ("а", "ка енька очка ечка ушка"),
-        ("я", "енька ечка юшка"),
+        ("а", "ка енька очка ечка ушка уля уня уся"),
+        ("я", "енька ечка юшка юля юня юша"),
         ("", "chen lein li ke tje je ie ito ita inho inha kin cska ka ko zinho zinha"),
     )
     for ending in endings.split()

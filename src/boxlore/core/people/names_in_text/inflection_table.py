@@ -106,6 +106,7 @@ NAMES_INFLECTED: tuple[tuple[str, str, str], ...] = (
     ("+", "+", "s ns"),
     # Icelandic
     ("ur", "", "i ar s um"),
+    ("i", "", "a as"),
 )
 
 NAMES_IN_THE_PLURAL = (("*", "*", "ek ok ak ekkel okkal okat eket"), ("+", "+", "ek eket ekkel"))

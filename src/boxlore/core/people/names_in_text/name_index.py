@@ -36,7 +36,7 @@ from boxlore.core.people.names_in_text.inflections import (
     single_consonants,
     without_prefixes,
 )
-from boxlore.core.people.names_in_text.ordinary_words import english_words
+from boxlore.core.people.names_in_text.ordinary_words import english_words, is_english
 from boxlore.core.people.names_in_text.run_together import NameRuns
 from boxlore.core.people.names_in_text.text_normalising import (
     APOSTROPHES,
@@ -70,6 +70,8 @@ MOST_KNOWN = 1 << 17
 KEYS, CONSONANTS, ROMANISED, MISSPELT, SINGLE = "keys", "consonants", "romanised", "misspelt", "single letters"
 SHORTEST_LOOSE = 5
 """Letters of a loose key: shorter ones have too many words."""
+SLAVIC_FAMILIES = ("ov", "ova", "ev", "eva", "off", "eff", "ow", "owa", "sky", "skaya", "skij", "skaja")
+"""Endings of family names in Latin letters that stand for Cyrillic ones, which other languages write otherwise."""
 _UMLAUTS = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "å": "aa", "ø": "oe"})
 
 
@@ -222,6 +224,8 @@ def _call_words(calls: Iterable[str]) -> tuple[set[str], tuple[str, ...], set[st
         parts = [part for part, is_particle in every if not is_particle]
         behind = {part for (_, is_particle), (part, _) in pairwise(every) if is_particle}
         words.update(part for part in parts if len(part) > 1)
+        if len(parts) > 1:  # `Wee Jamie`
+            asides.update(part for part in parts if is_english(part) and part not in CALLED)
         before_the_last = set() if VIETNAMESE_MIDDLES.isdisjoint(part for part, _ in every) else set(parts[:-1])
         asides.update(part for part in parts if len(part) > 1 and part in behind | before_the_last)
         letters = letters or tuple(part[0] for part in parts)
@@ -303,7 +307,7 @@ class NameIndex:
         for base, how in self._table(LATIN).get(f"{first}{second}", {}).items():
             is_parted = how is As.TOLD or (how is As.INFLECTED and len(base) > len(first) + 1)
             if is_parted and len(base) >= SHORTEST_TO_MISSPELL:
-                people |= self._roles[base].calls
+                people |= self._roles[base].calls | (self._roles[base].pets if how is As.TOLD else set())
                 people |= set() if calls_only else self._roles[base].families
         return frozenset(people)
 
@@ -363,7 +367,7 @@ class NameIndex:
                 for base, how in self._table(word.script).get(form, {}).items():
                     matches[base] = min(how, matches.get(base, how))
             if word.script == LATIN:
-                keys = [(KEYS, key_of(stem, LATIN)), (CONSONANTS, consonants_of(key_of(stem, LATIN)))]
+                keys = [(KEYS, key_of(stem, LATIN)), *((CONSONANTS, key) for key in _semitic_keys(stem, LATIN))]
                 if self._table(ROMANISED):
                     keys += ((ROMANISED, key) for key in loose_keys_of(stem))
                 for table, key in keys:
@@ -472,7 +476,8 @@ def _asked(stem: str, script: str) -> list[str]:
     if script not in (HEBREW, ARABIC):
         return [key_of(stem, script)]
     rests = [stem, *without_prefixes(stem, script)]
-    return [*rests, *(key_of(rest, script) for rest in rests)]
+    keys = [key_of(rest, script) for rest in rests]
+    return [*rests, *keys, *(f"i{key[1:]}" for key in keys if key[:1] == "a")]  # an alef is any vowel
 
 
 Forms = Iterable[tuple[str, As]]
@@ -499,7 +504,8 @@ def _keys(base: str, own: str) -> Forms:
 
 
 def _romanised(base: str, own: str) -> Forms:
-    key = loose_key(key_of(base, own)) if own == CYRILLIC else ""
+    is_slavic = own == CYRILLIC or (own == LATIN and base.endswith(SLAVIC_FAMILIES))
+    key = loose_key(key_of(base, own)) if is_slavic else ""
     if len(key) >= SHORTEST_LOOSE:
         yield key, As.MISSPELT
 
@@ -538,7 +544,13 @@ def _semitic(base: str, own: str, script: str) -> Forms:
         yield base, As.TOLD
         yield key_of(base, own), As.PART_OF_FULL
     elif own not in (UNBROKEN, OTHER):
-        yield from _long_enough(consonants_of(key_of(base, own)))
+        for key in _semitic_keys(base, own):
+            yield from _long_enough(key)
+
+
+def _semitic_keys(word: str, script: str) -> set[str]:
+    """The consonants of a word of another script; a Latin j may stand for i, and for the Arabic jim."""
+    return {consonants_of(key_of(spelling, script)) for spelling in {word, word.replace("j", "zh")}}
 
 
 _MAKERS: dict[str, Callable[[str, str], Forms]] = {

@@ -333,6 +333,8 @@ class Phrases:
         if first == at and at + 1 < len(self._words) and _COMMA.fullmatch(self._words[at + 1].before):
             first = at + 1 if self._has_point(at + 1) else at
         letters = self._index.bearers[person].every_letter
+        if at + 1 < len(self._words) and self._joins(at + 1) and self._has_point(at + 1):
+            first = at + 1 if _begins(self._words[at + 1].folded, letters) else first  # `M. Tamm J.`
         if first == at or not letters or (first and self._words[first - 1].folded in WIFE_TITLES):
             return False
         letter = self._words[first].folded
@@ -369,7 +371,7 @@ class Phrases:
 
     def _letters_of(self, first: int, last: int) -> str:
         """The letters of a run of single ones, by which initials are known: `mod` of `M. O'D.`"""
-        words = (plain(word.folded) for word in self._words[first : last + 1])
+        words = (plain(self._words[at].folded) for at in range(first, last + 1) if self._is_single(at))
         return "".join(letter_key(letter) for word in words for letter in word)
 
     def _is_shouted(self, at: int) -> bool:
@@ -377,14 +379,22 @@ class Phrases:
         return self._one_case and len(self._words) > 1 and is_english(self._words[at].folded)
 
     def _letters(self, phrase: range) -> Iterator[tuple[int, int]]:
-        """Runs of single capitals that no other word of a name stands beside."""
+        """Runs of single capitals, particles among them, that no other word of a name stands beside."""
         first = None
         for at in (*phrase, phrase.stop):
-            single = at < phrase.stop and self._words[at].spelled.isupper()
-            single = single and bool(_SINGLE.fullmatch(self._words[at].spelled))
+            single = at < phrase.stop and self._is_single(at)
+            if first is not None and not single and self._is_particle_inside(at, phrase):
+                continue
             if single and first is None:
                 first = at
             if not single and first is not None:
                 if not any(full.first <= first <= full.last for full in self._full):
                     yield first, at - 1
                 first = None
+
+    def _is_particle_inside(self, at: int, phrase: range) -> bool:
+        """Whether a word is a particle with a single capital behind it: `N. Ní C.`"""
+        return at + 1 < phrase.stop and self._words[at].folded in PARTICLES and self._is_single(at + 1)
+
+    def _is_single(self, at: int) -> bool:
+        return self._words[at].spelled.isupper() and bool(_SINGLE.fullmatch(self._words[at].spelled))
