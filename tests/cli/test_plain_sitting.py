@@ -351,6 +351,22 @@ def test_a_doubtful_name_is_asked_about_and_taken_by_its_number(collection: Coll
     assert (person.sort_name, person.name_asks) == ("Péter, László", "")
 
 
+def test_who_is_meant_is_asked_and_taken_by_a_number(collection: Collection) -> None:
+    sitting, said = sit(
+        collection,
+        ".person\n.question\n\nAnna Tamm and Zorb\n.person\n.person 9\n.person yes\n.person 1\n.person\n.quit",
+    )
+    question = "“Zorb”: who is that?"
+    assert said.count(question) >= 2
+    assert "1. Somebody new: Zorb" in said and "2. Nobody: the words stay as they were told" in said
+    assert len([line for line in said if line.startswith("Nobody is in question here.")]) == 2
+    assert any(line.startswith("There is no choice of that number.") for line in said)
+    assert any(line.startswith("“yes” is no choice.") for line in said)
+    assert "Noted: Somebody new: Zorb." in said
+    assert [shown.name for shown in record(sitting, 1).shown()] == ["Anna Tamm", "Zorb"]
+    assert {person.name for person in sitting.collection.people().values()} >= {"Anna Tamm", "Zorb"}
+
+
 def test_a_date_in_question_is_a_sentence_and_a_number_takes_it(collection: Collection) -> None:
     """“Easter ’64” says no century (Easter of 1964 was on 29 March: Nautical Almanac, from memory)."""
     sitting, said = sit(collection, ".question\n\n\nEaster ’64\n1\n.quit")

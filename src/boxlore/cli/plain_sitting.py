@@ -32,6 +32,7 @@ from boxlore.tasks.sitting.tellers_page import Showing
 from boxlore.tasks.sitting.which_date import OpenDate
 from boxlore.tasks.sitting.which_meant import OpenQuestion, choose_meant, open_question
 from boxlore.tasks.sitting.which_name import OpenName, open_name
+from boxlore.tasks.sitting.which_person import OpenPerson, open_person
 
 Say = Callable[[str], None]
 PlainOrder = Callable[["Plain", str], None]
@@ -136,6 +137,9 @@ class Plain:
             self.say(line)
         name = open_name(self.sitting, self.record) if self.prompt.field == "person" else None
         for line in name_lines(name) if name is not None else ():
+            self.say(line)
+        person = open_person(self.sitting, self.record) if self.prompt.field == "person" else None
+        for line in person_lines(person) if person is not None else ():
             self.say(line)
         return question is not None and bool(question.names)
 
@@ -325,6 +329,12 @@ def name_lines(question: OpenName) -> list[str]:
     """The ways in which a doubtful name may be taken apart, numbered, and how to choose."""
     numbered = [f"{number}. {way}" for number, way in enumerate(question.choices, 1)]
     return [question.question, *numbered, ".name 1 takes the first, the likeliest."]
+
+
+def person_lines(question: OpenPerson) -> list[str]:
+    """The question who is meant, its choices, numbered, and how to choose."""
+    numbered = [f"{number}. {name}" for number, name in enumerate(question.names, 1)]
+    return [question.asks, *numbered, ".person 1 takes the first; an empty line goes on."]
 
 
 def choice_lines(question: OpenQuestion) -> list[str]:

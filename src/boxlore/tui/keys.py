@@ -45,7 +45,7 @@ ITEM_KEYS: tuple[Key, ...] = (
     Key("f8", "same", "F8", "Same", "Same people, same day or same place as the item before."),
     Key("f9", "ask_later", "F9", "Ask later", "Come back to this, or note whom to ask."),
     Key("ctrl+l", "language", "Ctrl+L", "", "The language of the words in this prompt, and from now on."),
-    Key("ctrl+p", "which", "Ctrl+P", "", "Which date or place is meant; how a doubtful name is read."),
+    Key("ctrl+p", "which", "Ctrl+P", "", "Which date, place or person is meant; how a name is read."),
     Key("tab", "tab", "Tab", "", "Take what is suggested; else go to the next prompt."),
     Key("shift+tab", "prompt_before", "Shift+Tab", "", "Back to the prompt before."),
     Key("enter,ctrl+j", "enter", "Enter", "", "Keep this and go on. In the story: a new line."),

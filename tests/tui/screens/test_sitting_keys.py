@@ -290,6 +290,22 @@ def test_a_doubtful_name_is_asked_about_and_confirmed_by_a_key(run: Run, collect
     run(sit())
 
 
+def test_who_is_meant_is_chosen_by_its_key(run: Run, collection: Collection) -> None:
+    async def sit() -> None:
+        async with hands_on(collection) as hands:
+            await hands.press("tab", "«Anna Tamm and Zorb»", "enter")
+            asked = "“Zorb”: who is that? Ctrl+P chooses: 1 Somebody new: Zorb"
+            assert asked in " ".join(hands.text.split())
+            await hands.press("pagedown", "pageup", "tab", "ctrl+p")
+            assert "Nobody: the words stay" in hands.text
+            await hands.press("1")
+            assert "Noted: Somebody new: Zorb." in hands.text and "who is that?" not in hands.text
+            await hands.press("ctrl+z")
+            assert "who is that?" in hands.text
+
+    run(sit())
+
+
 def test_a_date_in_question_is_a_sentence_and_chosen_by_its_key(run: Run, collection: Collection) -> None:
     async def sit() -> None:
         async with hands_on(collection) as hands:

@@ -107,7 +107,12 @@ class Listing:
 def still_to_ask(statements: Iterable[Statement]) -> list[str]:
     """What is to ask about an item, and why it was set aside."""
     asides = {"asked": "", "set_aside": "set aside: "}
-    return [asides[statement.field] + statement.words for statement in statements if statement.field in asides]
+    done_with = ("asked", "")  # a question that was answered
+    return [
+        asides[statement.field] + statement.words
+        for statement in statements
+        if statement.field in asides and (statement.field, statement.words) != done_with
+    ]
 
 
 def state_of(record: Record) -> str:

@@ -11,6 +11,7 @@ from boxlore.tasks.sitting import correcting
 from boxlore.tasks.sitting.beginning import next_open
 from boxlore.tasks.sitting.session import AUDIENCES, SURENESSES
 from boxlore.tasks.sitting.which_name import open_name
+from boxlore.tasks.sitting.which_person import open_person
 from boxlore.tasks.telling.undoing import Done
 from boxlore.tui.keys import ITEM_KEYS, bindings
 from boxlore.tui.screens.cards import Notice
@@ -24,6 +25,7 @@ from boxlore.tui.screens.sitting_more_keys import ItemOver
 from boxlore.tui.screens.statements import SaidScreen
 from boxlore.tui.screens.which_meant import ask_which, to_choose
 from boxlore.tui.screens.which_name import ask_which_name
+from boxlore.tui.screens.which_person import ask_which_person
 from boxlore.tui.widgets.prompt_block import Block
 
 
@@ -169,17 +171,20 @@ class ItemScreen(ItemOver):
             self._change(view, f"{_quoted(view)}: for {audience}.", audience=audience)
 
     async def action_which(self) -> None:
-        """Ask which date or place is meant, or how a name is taken apart, if that is open; the prompt's own question
-        first."""
+        """Ask which date, place or person is meant, or how a name is taken apart, if that is open; the prompt's own
+        question first."""
         block = self.block
         if not await self.can_write(block):
             return
         question = to_choose(self, block.prompt)
         name = open_name(self.sitting, self.record) if question is None or block.prompt.field == "person" else None
+        at_people = question is None or block.prompt.field == "person"
         if name is not None:
             await ask_which_name(self, name)
+        elif at_people and (person := open_person(self.sitting, self.record)) is not None:
+            await ask_which_person(self, person)
         elif question is None:
-            self.say("No place is in question here, and no date: each is clear, or none is told.")
+            self.say("No place is in question here, no date and nobody: each is clear, or none is told.")
         else:
             await ask_which(self, question)
 

@@ -25,13 +25,14 @@ from boxlore.tasks.sitting.small_picture import Glimpse, Glimpses
 from boxlore.tasks.sitting.tellers_page import Showing, Tap
 from boxlore.tasks.sitting.which_meant import open_question
 from boxlore.tasks.sitting.which_name import open_name
+from boxlore.tasks.sitting.which_person import open_person
 from boxlore.tasks.telling.markers import Marked
 from boxlore.tui.keys import ITEM_KEYS
 from boxlore.tui.screens.saving import KeepingScreen
 from boxlore.tui.widgets.bars import Bottom, Top
 from boxlore.tui.widgets.fetching import Fetch
 from boxlore.tui.widgets.picture import Picture, Pin
-from boxlore.tui.widgets.plain_text import Line
+from boxlore.tui.widgets.plain_text import Line, short
 from boxlore.tui.widgets.prompt_block import Block, asked_or_made, made_of
 
 WIDE, TALL = 100, 34
@@ -224,8 +225,12 @@ class ItemView(KeepingScreen):
         parts: list[str | tuple[str, str]] = []
         if (name := open_name(self.sitting, self.record)) is not None:
             parts += [f"\n? {name.question} ", ("Ctrl+P", "bold")]
-        parts += [f"\n? {words}" for words in self.sitting.gentle_questions(self.record)]
         to_ask = self.sitting.to_ask(self.record.id)
+        if (person := open_person(self.sitting, self.record)) is not None:
+            numbered = " · ".join(f"{number} {short(words, 34)}" for number, words in enumerate(person.names, 1))
+            parts += [f"\n? {person.asks} ", ("Ctrl+P", "bold"), f" chooses: {numbered}"]
+            to_ask = [words for words in to_ask if words != person.asks]
+        parts += [f"\n? {words}" for words in self.sitting.gentle_questions(self.record)]
         parts += [f"\n→ {words}" for words in to_ask]
         wide = self.has_class("-wide")
         for line, shown in zip(self.asks, (wide, not wide), strict=True):

@@ -1,0 +1,116 @@
+"""Who is meant, where told words leave it open: several bear the name, or the words may be nobody's name.
+
+The choices are those of the registry who may be meant, somebody new, and nobody. As with places (`which_place`) a
+choice is kept as the confirmed reading of the same statement: the words stay as they were told, and undo brings the
+question back. “Nobody” takes only the question away.
+"""
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+
+from boxlore.core.fields.language import language_tag
+from boxlore.core.people.names.tokens import tokens_of, written
+from boxlore.core.people.person import Person
+from boxlore.core.people.who_is_meant import known_by, named, told_apart
+from boxlore.core.records.item_record import Record, StatementView
+from boxlore.core.statements import Kind, Subject
+from boxlore.tasks.collection.opening import Act
+from boxlore.tasks.sitting.numbered_choice import numbered
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.telling.understanding import person_reading
+
+MOST_KNOWN = 6
+"""So many of the registry are offered."""
+
+
+@dataclass(frozen=True, slots=True)
+class Meant:
+    """One choice in words: somebody of the registry (`person`, an id), somebody new (`name`), or nobody (neither)."""
+
+    words: str
+    person: str = ""
+    name: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class OpenPerson:
+    """A statement about somebody that asks who that is. `note` is the statement that notes the question; it may be
+    empty where several of the registry bear the name."""
+
+    view: StatementView
+    asks: str
+    note: str
+    choices: tuple[Meant, ...]
+
+    @property
+    def names(self) -> list[str]:
+        """The choices as one reads them, in their order: the first is number 1."""
+        return [choice.words for choice in self.choices]
+
+
+def open_person(sitting: Sitting, record: Record) -> OpenPerson | None:
+    """The first question that is open about who is in the picture; None if there is none."""
+    rows = [said for said, _ in sitting.collection.store.statements(Subject(Kind.ITEM, record.id))]
+    notes = [said for said in rows if said.field == "asked" and said.words]
+    people = sitting.collection.people().values()
+    for view in record.all("person"):
+        note = next((said for said in notes if f"“{view.words}”" in said.words), None)
+        if view.meant or not (view.asks or note):
+            continue
+        if view.asks:
+            known = named(people, view.words, sitting.teller.understanding.known_names)
+            asks = f"“{view.words}” may be {len(known)} people: who is meant?"
+        else:
+            known, asks = list(_who_may_be(people, view.words)), ""
+        nobody = (Meant("Nobody: the words stay as they were told"),) if note and not view.asks else ()
+        choices = (*_known(known), *_new(view.words), *nobody)
+        return OpenPerson(view, note.words if note else asks, note.id if note else "", choices)
+    return None
+
+
+def _who_may_be(people: Iterable[Person], words: str) -> Iterator[Person]:
+    """Everyone known by the words, or by the last of them (`Cyril Dawes` of `Batsman Cyril Dawes`)."""
+    tokens = tokens_of(words)
+    everyone = list(people)
+    seen: set[str] = set()
+    for at in range(len(tokens)):
+        for person in known_by(everyone, written(tokens[at:])):
+            if person.id not in seen:
+                seen.add(person.id)
+                yield person
+
+
+def _known(people: Sequence[Person]) -> Iterator[Meant]:
+    for person in people[:MOST_KNOWN]:
+        yield Meant(told_apart(person), person=person.id)
+
+
+def _new(words: str) -> Iterator[Meant]:
+    """Somebody new of the whole name, and of the name without the first word, where a given name stands behind it."""
+    tokens = tokens_of(words)
+    if len(tokens) > 1 and tokens[1].is_given and not tokens[0].is_given:
+        yield Meant(f"Somebody new: {written(tokens[1:])}", name=written(tokens[1:]))
+    yield Meant(f"Somebody new: {words}", name=words)
+
+
+def take_person(sitting: Sitting, record: Record, question: OpenPerson, number: int) -> str:
+    """Keep that choice `number` (from 1) is meant. Returns it in words. Raises WrongUse for a number without one."""
+    choice = numbered(question.choices, number)
+    act = sitting.collection.act(f"who is meant: {question.view.words[:40]}")
+    if choice.person:
+        act.readings.append((question.view.statement, person_reading(Subject(Kind.PERSON, choice.person))))
+    elif choice.name:
+        act.readings.append((question.view.statement, person_reading(_made(sitting, question.view, choice.name, act))))
+    if question.note:
+        item = Subject(Kind.ITEM, record.id)
+        act.state(item, "asked", "", replaces=question.note, audience="keeper", sitting=sitting.id)
+    sitting.finish(act, record.id)
+    return choice.words
+
+
+def _made(sitting: Sitting, view: StatementView, name: str, act: Act) -> Subject:
+    person = act.new(Kind.PERSON)
+    language = language_tag(view.language)
+    name_told = act.state(person, "name", name, source=view.source, audience=view.audience, language=language)
+    sitting.teller.read_into(act, name_told)
+    return person

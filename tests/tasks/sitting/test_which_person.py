@@ -1,0 +1,94 @@
+"""Who is meant, asked about in a sitting: the choices, and what is kept (our own contract). The names are invented."""
+
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+
+from boxlore.core.errors import WrongUse
+from boxlore.core.records.item_record import Record
+from boxlore.core.statements import Kind, Subject
+from boxlore.tasks.collection.opening import Collection, open_collection
+from boxlore.tasks.sitting.session import Sitting
+from boxlore.tasks.sitting.which_person import open_person, take_person
+
+NOBODY = "Nobody: the words stay as they were told"
+
+
+@pytest.fixture
+def collection(bare: Callable[[int], Path]) -> Iterator[Collection]:
+    """Two items without a scan."""
+    with open_collection(bare(2)) as opened:
+        yield opened
+
+
+def told(collection: Collection, words: str, at: int = 0) -> tuple[Sitting, Record]:
+    sitting = Sitting(collection)
+    sitting.begin()
+    item = [ident for _, ident in collection.store.items()][at]
+    prompt = next(prompt for prompt in sitting.prompts if prompt.field == "person")
+    sitting.keep(sitting.record(item), prompt, words)
+    return sitting, sitting.record(item)
+
+
+DOUBTFUL = [
+    ("Anna Tamm, Zorb", ["Somebody new: Zorb", NOBODY]),
+    ("Batsman Cyril Dawes", ["Somebody new: Cyril Dawes", "Somebody new: Batsman Cyril Dawes", NOBODY]),
+]
+
+
+@pytest.mark.parametrize(("words", "choices"), DOUBTFUL, ids=["alone", "with a name"])
+def test_words_of_nobody_known_become_somebody_new(collection: Collection, words: str, choices: list[str]) -> None:
+    sitting, record = told(collection, words)
+    question = open_person(sitting, record)
+    assert question is not None and question.names == choices
+    with pytest.raises(WrongUse):
+        take_person(sitting, record, question, len(choices) + 1)
+    assert take_person(sitting, record, question, 1) == choices[0]
+    record = sitting.record(record.id)
+    assert open_person(sitting, record) is None and sitting.to_ask(record.id) == []
+    name = choices[0].partition(": ")[2]
+    assert name in [person.name for person in collection.people().values()]
+    assert [shown.name for shown in record.shown() if shown.told.words == question.view.words] == [name]
+    sitting.undo()
+    again = open_person(sitting, sitting.record(record.id))
+    assert again is not None and again.names == choices
+
+
+def test_nobody_takes_only_the_question_away(collection: Collection) -> None:
+    sitting, record = told(collection, "Anna Tamm and Rex")
+    question = open_person(sitting, record)
+    assert question is not None
+    assert take_person(sitting, record, question, len(question.choices)) == NOBODY
+    record = sitting.record(record.id)
+    assert open_person(sitting, record) is None and sitting.to_ask(record.id) == []
+    assert [view.words for view in record.all("person")] == ["Anna Tamm", "Rex"]
+    assert [person.name for person in collection.people().values()] == ["Anna Tamm"]
+
+
+def test_somebody_of_the_registry_whose_name_ends_the_words(collection: Collection) -> None:
+    told(collection, "Cyril Dawes")
+    sitting, record = told(collection, "Batsman Cyril Dawes", 1)
+    question = open_person(sitting, record)
+    assert question is not None
+    ident = next(iter(collection.people()))
+    assert question.choices[0].person == ident and question.names[0].startswith("Cyril Dawes (")
+    take_person(sitting, record, question, 1)
+    assert [shown.person for shown in sitting.record(record.id).shown()] == [ident]
+
+
+def test_of_several_of_one_name_one_is_chosen(collection: Collection) -> None:
+    act = collection.act("two of one name")
+    for _ in range(2):
+        act.state(act.new(Kind.PERSON), "name", "Anna Tamm")
+    act.done()
+    sitting, record = told(collection, "Anna Tamm")
+    question = open_person(sitting, record)
+    assert question is not None and question.asks == "“Anna Tamm” may be 2 people: who is meant?"
+    assert [name.partition(" (")[0] for name in question.names] == ["Anna Tamm", "Anna Tamm", "Somebody new: Anna Tamm"]
+    second = question.choices[1].person
+    take_person(sitting, record, question, 2)
+    assert [shown.person for shown in sitting.record(record.id).shown()] == [second]
+    assert open_person(sitting, sitting.record(record.id)) is None
+    rows = collection.store.statements(Subject(Kind.PERSON, second))
+    assert [said.words for said, _ in rows] == ["Anna Tamm"]
