@@ -9,6 +9,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
 from boxlore.core.fields.language import language_tag
+from boxlore.core.findings import several
 from boxlore.core.people.names.tokens import tokens_of, written
 from boxlore.core.people.person import Person
 from boxlore.core.people.who_is_meant import known_by, named, told_apart
@@ -59,7 +60,7 @@ def open_person(sitting: Sitting, record: Record) -> OpenPerson | None:
             continue
         if view.asks:
             known = named(people, view.words, sitting.teller.understanding.known_names)
-            asks = f"“{view.words}” may be {len(known)} people: who is meant?"
+            asks = f"“{view.words}” may be {several(len(known), 'person', 'people')}: who is meant?"
         else:
             known, asks = list(_who_may_be(people, view.words)), ""
         nobody = (Meant("Nobody: the words stay as they were told"),) if note and not view.asks else ()
