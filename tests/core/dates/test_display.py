@@ -69,25 +69,6 @@ def test_every_part_of_a_year_has_its_name(code: int, name: str) -> None:
     assert display(parse(f"2001-{code}")) == f"2001 {name}"
 
 
-FAMILY = [
-    ("1906-03-17", "17 March 1906"),
-    ("1962-22", "summer 1962"),
-    ("../1948-06-02", "until 2 June 1948"),
-    ("1948-06-02/..", "from 2 June 1948"),
-    ("1948-06-02/1948-07-03", "2 June 1948-3 July 1948"),
-    ("1948-06-02~/1948-07-03?", "approximately 2 June 1948 - probably 3 July 1948"),
-    ("[..1948-06-02]", "not later than 2 June 1948"),
-    ("[1948-06-02..]", "not earlier than 2 June 1948"),
-    ("[1948-06-02..1948-07-03]", "between 2 June 1948 and 3 July 1948"),
-    ("[1948-06-02,1948-07-03]", "2 June 1948 or 3 July 1948"),
-]
-
-
-@every_row(("text", "shown"), FAMILY)
-def test_as_a_family_writes(text: str, shown: str) -> None:
-    assert display(parse(text), "family") == shown
-
-
 def test_another_language_is_another_table() -> None:
     assert display(parse("1920~"), words={**ENGLISH, "~": "umbes {}"}) == "umbes 1920"
 

@@ -1,4 +1,4 @@
-"""A date as a person reads it: DACS 2.4 (year, month, day; no abbreviations), or as families write.
+"""A date as archives, findings and questions read it: DACS 2.4 (year, month, day; no abbreviations).
 
 The words stand in one table, so that another language is another table.
 """
@@ -38,9 +38,9 @@ Bare = Callable[[Date], str]
 """Writes one date without its qualifiers."""
 
 
-def display(edtf: Edtf, style: str = "dacs", words: Mapping[str, str] = ENGLISH) -> str:
-    """`1906 March 17` (style dacs) or `17 March 1906` (style family), with qualifiers spelled out."""
-    return composed(edtf, words, lambda date: _bare(date, style, words))
+def display(edtf: Edtf, words: Mapping[str, str] = ENGLISH) -> str:
+    """`1906 March 17`, with qualifiers spelled out."""
+    return composed(edtf, words, lambda date: _bare(date, words))
 
 
 def composed(edtf: Edtf, words: Mapping[str, str], bare: Bare, span: str = "{0}-{1}") -> str:
@@ -96,7 +96,7 @@ def _marked(date: Date, shown: str, words: Mapping[str, str]) -> str:
     return words[mark].format(shown) if mark else shown
 
 
-def _bare(date: Date, style: str, words: Mapping[str, str]) -> str:
+def _bare(date: Date, words: Mapping[str, str]) -> str:
     year = year_words(date, words)
     if not date.month or set(date.month) == {"X"}:
         return year
@@ -107,8 +107,6 @@ def _bare(date: Date, style: str, words: Mapping[str, str]) -> str:
     day = str(int(date.day)) if date.day.isdigit() else ""
     if set(date.year) == {"X"}:
         return f"{day} {name}".strip()
-    if style == "family":
-        return " ".join(part for part in (day, name, year) if part)
     return " ".join(part for part in (year, name, day) if part)
 
 
