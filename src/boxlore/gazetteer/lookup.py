@@ -18,7 +18,14 @@ from boxlore.core.errors import CouldNot, in_words
 from boxlore.core.places.between import between_of
 from boxlore.core.places.countries_table import COUNTRY_NAMES
 from boxlore.core.places.reading import PlaceReading, distance_km
-from boxlore.core.places.taking_apart import Parts, fold_place, is_district, take_apart, without_district
+from boxlore.core.places.taking_apart import (
+    Parts,
+    fold_place,
+    is_district,
+    parted_at_in,
+    take_apart,
+    without_district,
+)
 from boxlore.gazetteer.answering import MOST_CHOICES, Told, area_answer, place_answer
 from boxlore.gazetteer.between_two import reading_between
 from boxlore.gazetteer.index import DATA, ELSEWHERE, BuildProgress, cache_folder, index_path, make_index
@@ -32,6 +39,7 @@ from boxlore.gazetteer.matching import (
     is_generic,
     is_ship,
     kilometres,
+    may_be_a_house,
     named,
 )
 from boxlore.gazetteer.town_or_region import SMALL, may_name_town, take_larger_parts
@@ -128,6 +136,11 @@ class Gazetteer:
             return PlaceReading(text, "kept")
         family = self._family(used)
         parts, contexts = take_larger_parts(self._db, told_words.parts, year, family)
+        if parts and (inside := parted_at_in(parts[-1])) is not None and not exact(self._db, parts[-1]):
+            around = [context.words for context in reversed(contexts)]
+            told_words = replace(told_words, parts=(*parts[:-1], *inside, *around))
+            parts, contexts = take_larger_parts(self._db, told_words.parts, year, family)
+            told_words = replace(told_words, unsure=told_words.unsure or not contexts)  # `at Eden Park`: of many
         told = Told(
             text=text, contexts=contexts, year=year, near_km=told_words.near_km, before=_before(told_words, parts),
             unsure=told_words.unsure or any(part.doubtful for part in contexts),
@@ -166,6 +179,8 @@ class Gazetteer:
         # what stands to the right of the place is a larger part that we do not know: it may lie elsewhere
         unknown_larger = any(right > at for right in names)
         unsure = told.unsure or unknown_larger or is_district(parts[at])
+        best = exactly[at][0]
+        unsure = unsure or (not told.contexts and best.population < SMALL and may_be_a_house(parts[at]))
         smaller = replace(told, unsure=unsure)
         told = _beside(smaller, told_words, parts[:at])
         if told.near_km and (itself := self._itself(told_words.sublocation, exactly[at], smaller, family)) is not None:

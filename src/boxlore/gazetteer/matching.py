@@ -311,6 +311,17 @@ def area_name(db: sqlite3.Connection, code: str) -> str:
     return str(row[0]) if row else ""
 
 
+_HOUSES = GENERIC | frozenset(
+    "park gardens hall castle cottage bridge square lodge manor court villa estate inn".split()
+)
+
+
+def may_be_a_house(name: str) -> bool:
+    """Whether a name ends as that of a house, a park or a street does, of which there are many (`Eden Park`)."""
+    words = re.findall(r"\w+", fold_place(name))
+    return len(words) > 1 and words[-1] in _HOUSES
+
+
 def is_generic(name: str) -> bool:
     """Whether every word is a generic one, such as `lake` or `the farm`."""
     words = re.findall(r"\w+", fold_place(name))

@@ -3,7 +3,7 @@
 import pytest
 from tests.every_row import every_row
 
-from boxlore.core.places.taking_apart import Parts, fold_place, is_district, take_apart, without_district
+from boxlore.core.places.taking_apart import Parts, fold_place, is_district, parted_at_in, take_apart, without_district
 
 TOLD = [
     ("Port Chalmers, Otago", Parts(("Port Chalmers", "Otago"))),
@@ -58,3 +58,20 @@ def test_a_district_is_called_after_its_town(words: str, town: str) -> None:
     """Words for a district in German, Polish, Russian and Estonian (common practice, no source)."""
     assert (without_district(words), is_district(words)) == (town, True)
     assert (without_district(town), is_district(town)) == (town, False)
+
+
+INSIDE = [
+    ("the wharf at Lyttelton", ("the wharf", "Lyttelton")),
+    ("Grandad's house in Timaru", ("Grandad's house", "Timaru")),
+    ("in Dunedin", ("Dunedin",)),
+    ("the main street of Gore", ("the main street", "Gore")),
+    ("auf dem Domberg in Dorpat", ("auf dem Domberg", "Dorpat")),
+    ("Isle of Man", None),
+    ("in the hills", None),
+    ("Milton", None),
+]
+
+
+def test_what_stands_in_a_place() -> None:
+    """Prepositions of English and German (common practice, no source)."""
+    assert [(words, parted_at_in(words)) for words, _ in INSIDE] == INSIDE

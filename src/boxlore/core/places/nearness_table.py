@@ -77,7 +77,7 @@ NEAR = (
     "near to|near|nr|nearby|close to|close by|not far from|not far out of|not far off|just out of|just outside of|"
     "just outside|outside of|outside|next to|adjacent to|in the (?:neighbourhood|neighborhood|vicinity|region|area) of|"
     "in the hills (?:above|behind)|in the country round|on the (?:outskirts|edge|road|way|track) (?:of|to|from)|"
-    "somewhere around|somewhere about|a stone['’]s throw from|a (?:short|little|long) (?:way|walk|drive|ride|distance) (?:from|out of|off)|"
+    "somewhere around|somewhere about|(?:up|down|along|over|across|round) the \\w+ from|a stone['’]s throw from|a (?:short|little|long) (?:way|walk|drive|ride|distance) (?:from|out of|off)|"
     "some (?:way|distance) (?:from|out of)|"
     "bei|nahe|unweit von|unweit|außerhalb von|ausserhalb von|in der nähe von|in der nähe|nähe|umgebung von|"
     "près de|près d['’]|près du|proche de|non loin de|pas loin de|aux environs de|aux alentours de|à côté de|à proximité de|"

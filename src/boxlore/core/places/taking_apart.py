@@ -94,3 +94,18 @@ def without_district(words: str) -> str:
 def is_district(words: str) -> bool:
     """Whether the words name a district after its town."""
     return without_district(words) != words
+
+
+_IN = re.compile(
+    r"^(?:(?P<before>\S.*)\s)?(?:in|at|im|auf|am|à|dans|w|we|na|в|во|на|i|på|te|em|en|a)\s+(?P<place>\S.*)$",
+    re.IGNORECASE,
+)
+_OF = re.compile(r"^(?P<before>(?:the|our|my|his|her|their)\s+[a-z].*)\s+of\s+(?P<place>\S.*)$")
+
+
+def parted_at_in(words: str) -> tuple[str, ...] | None:
+    """`the wharf at Lyttelton` -> what it is, and the place that it is in; None where no place stands behind."""
+    told = _IN.match(words) or _OF.match(words)
+    if told is None or not told["place"][0].isupper():
+        return None
+    return tuple(part for part in (told["before"], told["place"]) if part)
