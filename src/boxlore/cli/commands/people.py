@@ -23,8 +23,9 @@ from boxlore.tasks.outputs.made_before import to_make_again
 from boxlore.tasks.people import registry
 from boxlore.tasks.people.tree_import import import_tree
 from boxlore.tasks.sitting.recovering import open_for_writing
+from boxlore.tasks.sitting.which_date import asked_of
 from boxlore.tasks.telling.statements import Teller, Telling
-from boxlore.tasks.telling.table import asked_of, is_told
+from boxlore.tasks.telling.table import is_told
 
 
 @click.group()
@@ -190,8 +191,8 @@ def tell_person(ctx: click.Context, person_words: str, field: str, text: str, so
         if is_told(collection, subject, field, text, how):
             talk.say(f"Told already: {field} of {person.name}.")
             return
-        question = asked_of(collection, teller.tell(subject, field, text, how))
-    for words in (*teller.unsaid, f"Kept: {field} of {person.name}.", *([f"To ask: {question}"] if question else [])):
+        asks = asked_of(collection, teller.tell(subject, field, text, how))
+    for words in (*teller.unsaid, f"Kept: {field} of {person.name}.", *asks):
         talk.say(words)
 
 

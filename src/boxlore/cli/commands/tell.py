@@ -10,8 +10,9 @@ from boxlore.core.errors import WrongUse
 from boxlore.core.statements import Source, Statement, Sure
 from boxlore.tasks.collection.items_by_mark import find_item
 from boxlore.tasks.sitting.recovering import open_for_writing
+from boxlore.tasks.sitting.which_date import asked_of
 from boxlore.tasks.telling.statements import Teller, Telling
-from boxlore.tasks.telling.table import TableTaken, asked_of, is_told, read_sure, tell_from
+from boxlore.tasks.telling.table import TableTaken, is_told, read_sure, tell_from
 
 
 @click.command()
@@ -76,8 +77,8 @@ def tell(
         if not as_json:
             asked = ": asked, not known" if statement.sure is Sure.NOT_KNOWN and not statement.words else ""
             talk.say(f"Kept: {field} of {item}{asked}.")
-            if question := asked_of(collection, statement):
-                talk.say(f"To ask: {question}")
+            for words in asked_of(collection, statement):
+                talk.say(words)
 
 
 def _report(statement: Statement, *, as_json: bool) -> None:

@@ -19,9 +19,9 @@ from itertools import product
 
 from boxlore.core.dates import edtf as standard
 from boxlore.core.dates.ages import AGE_WORDS, age, with_ages
+from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.assembly import SLOTS, assemble
 from boxlore.core.dates.context import DateContext, NoSuchDate, Outcome
-from boxlore.core.dates.display import display
 from boxlore.core.dates.double_meanings import doubted, give_or_take, spread
 from boxlore.core.dates.edtf_values import Edtf, edge
 from boxlore.core.dates.expressions import Expression
@@ -182,7 +182,7 @@ def _repaired(tokens: list[Token], words: str, own: Node | None, context: DateCo
 
 def _is_meant(edtf: Edtf, context: DateContext) -> str:
     """The question whether a reading of words that are not quite those told is what is meant."""
-    return f"“{context.text}”: is {display(edtf)} meant?"
+    return f"“{context.text}”: is {asked(edtf.text, context)} meant?"
 
 
 def _literal(words: str) -> Edtf | None:
@@ -486,6 +486,6 @@ def _several(texts: list[str], order: bool, context: DateContext) -> Outcome:
     if order:
         ask = "Day or month first?"
     else:
-        shown = [display(date) for date in dates]
+        shown = [asked(date.text, context) for date in dates]
         ask = f"“{context.text}”: is {', '.join(shown[:-1])} or {shown[-1]} meant?"
     return Outcome(edtf, ask, tuple(date.text for date in dates))

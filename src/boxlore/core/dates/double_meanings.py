@@ -6,8 +6,8 @@ Common practice, no source: a demonstration is a march, and a time of day is wri
 import re
 
 from boxlore.core.dates import edtf as standard
+from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.context import DateContext, Outcome
-from boxlore.core.dates.display import display
 from boxlore.core.dates.edtf_values import Edtf
 from boxlore.core.dates.lexer import lex
 
@@ -43,7 +43,7 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
 
 
 def _asked(choices: tuple[str, ...], context: DateContext) -> Outcome:
-    shown = " or ".join(display(standard.parsed(text)) for text in choices)
+    shown = " or ".join(asked(text, context) for text in choices)
     return Outcome(None, f"“{context.text}”: is {shown} meant?", choices)
 
 

@@ -13,9 +13,9 @@ import re
 from collections.abc import Callable
 
 from boxlore.core.dates import edtf as standard
+from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.assembly import SLOTS
 from boxlore.core.dates.context import NOT_THEN, DateContext, Outcome
-from boxlore.core.dates.display import display
 from boxlore.core.dates.lexer import Token
 
 Decided = Callable[[list[Token]], Outcome | None]
@@ -75,7 +75,7 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     if not with_year and all(text.startswith("XXXX") for text in choices):
         return Outcome(None, f"“{context.text}”: of which year?", tuple(choices))
     joined = [text for text in _joined(pieces) if text not in choices]
-    shown = [display(standard.parsed(text)) for text in choices]
+    shown = [asked(text, context) for text in choices]
     which = "which of these is" if len(shown) > MOST_NAMED else f"is {_listed(shown)}"
     left = _left_over(tokens, read, words)
     unread = f" Not understood: {', '.join(f'“{run}”' for run in left)}." if left else ""

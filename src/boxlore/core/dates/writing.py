@@ -8,6 +8,7 @@ northern codes (21-24), in the south 29-32. Two-digit years are of the 1900s, an
 import re
 from collections.abc import Iterator
 
+from boxlore.core.dates.asked_words import asked
 from boxlore.core.dates.calendars import from_hebrew, from_julian, from_number, julian_month_length, to_number
 from boxlore.core.dates.context import DateContext, NoSuchDate, qualified
 from boxlore.core.dates.edtf_values import month_length
@@ -331,7 +332,7 @@ def _feast_question(date: Partial, context: DateContext) -> str:
     if date.month:
         told = _unmarked(date, context, 0)
         if told != feast.edtf and told not in feast.alternatives:
-            return f"{titled(date.feast)} was {feast.edtf}, not {told}. Which is right?"
+            return f"{titled(date.feast)} was {asked(feast.edtf, context)}, not {asked(told, context)}. Which is right?"
     elif feast.ask:
         return feast.ask
     return _weekday_question(date, context)
@@ -355,7 +356,7 @@ def _weekday_question(date: Partial, context: DateContext) -> str:
     real = (number - 1) % 7
     if real == date.weekday:
         return ""
-    return f"{from_number(number)} was a {DAYS[real]}, not a {DAYS[date.weekday]}. Which is right?"
+    return f"{asked(str(from_number(number)), context)} was a {DAYS[real]}, not a {DAYS[date.weekday]}. Which is right?"
 
 
 def choices_of(date: Partial, context: DateContext) -> int:

@@ -11,7 +11,8 @@ from boxlore.core.dates.family_display import FamilyWay, family_display
 from boxlore.core.dates.phrases import READER_VERSION
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.records.item_record import Record, StatementView
-from boxlore.core.statements import Kind, Reading, Subject
+from boxlore.core.statements import Kind, Reading, Statement, Subject
+from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.prompts import Prompt
 from boxlore.tasks.collection.settings import family_way
 from boxlore.tasks.sitting.numbered_choice import numbered
@@ -33,6 +34,21 @@ class OpenDate:
     def names(self) -> list[str]:
         """The choices as one reads them, in their order: the first is number 1."""
         return [family_display(standard.parsed(edtf), self.way) for edtf in self.choices]
+
+
+def asked_of(collection: Collection, statement: Statement) -> list[str]:
+    """What is to be asked about the date that a statement tells: the question, and its choices, numbered; none where
+    nothing is."""
+    for row, reading in collection.store.statements(statement.subject):
+        value = reading.value if row.id == statement.id and reading is not None and reading.asks else None
+        if isinstance(value, DateReading) and value.ask:
+            way = family_way(collection.settings)
+            names = [family_display(standard.parsed(edtf), way) for edtf in _choices(value)]
+            numbered_names = [f"  {number}. {name}" for number, name in enumerate(names, 1)]
+            takes = names and statement.subject.kind is Kind.ITEM
+            how = ["Told in other words it is settled; in a sitting a number takes one."] if takes else []
+            return [f"To ask: {_sentence(value)}", *numbered_names, *how]
+    return []
 
 
 def open_date(sitting: Sitting, record: Record, prompt: Prompt) -> OpenDate | None:

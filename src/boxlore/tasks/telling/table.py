@@ -5,7 +5,6 @@ from dataclasses import dataclass, replace
 from functools import partial
 from pathlib import Path
 
-from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import WrongUse
 from boxlore.core.records.marks import looks_like_number
 from boxlore.core.sitting.worksheet_codes import WrittenAnswer, read_answers, read_code
@@ -85,13 +84,6 @@ def is_told(collection: Collection, subject: Subject, field: str, words: str, ho
         return all(known_rows.knows(statement) for statement in statements)
     except WrongUse:  # held in another manner, or struck: told alone it may be told anew
         return False
-
-
-def asked_of(collection: Collection, statement: Statement) -> str:
-    """What is to be asked about the date that a statement tells; '' where nothing is."""
-    readings = [reading for row, reading in collection.store.statements(statement.subject) if row.id == statement.id]
-    values = [reading.value for reading in readings if reading is not None and reading.asks]
-    return next((value.ask for value in values if isinstance(value, DateReading) and value.ask), "")
 
 
 def _is_known(known_rows: KnownRows, statement: Statement, *, again: bool) -> bool:
