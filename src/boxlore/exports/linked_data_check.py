@@ -9,6 +9,7 @@ from pathlib import Path
 from rdflib import Graph
 from rdflib.exceptions import ParserError
 from rdflib.plugins.parsers.notation3 import BadSyntax
+from rdflib.plugins.stores.memory import SimpleMemory
 
 from boxlore.core.findings import Finding, Severity, make_finding
 
@@ -29,17 +30,29 @@ MOST_BYTES = 50_000_000
 manifest still shows whether it has changed."""
 
 
+class _Counted(SimpleMemory):
+    """Counts the statements that are read, and keeps none: whether a file reads is all that is asked."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.count = 0
+
+    def add(self, triple: object, context: object, quoted: bool = False) -> None:
+        self.count += 1
+
+
 def faults_of(path: Path) -> list[Finding]:
     """A finding if a file of linked data cannot be parsed or is empty; none for other files and too large ones."""
     if path.suffix not in FORMATS or path.stat().st_size > MOST_BYTES:
         return []
     logging.getLogger("rdflib.term").setLevel(logging.ERROR)  # it warns of every EDTF date that is no xsd:date
+    counted = _Counted()
     try:
-        graph = Graph().parse(path, format=FORMATS[path.suffix])
+        Graph(counted, bind_namespaces="none").parse(path, format=FORMATS[path.suffix])
     except UNREADABLE as error:
         why = " ".join(str(error).split())[:120]
         return [_fault(path, f"it does not read ({why})")]
-    return [] if len(graph) else [_fault(path, "it says nothing")]
+    return [] if counted.count else [_fault(path, "it says nothing")]
 
 
 def _fault(path: Path, why: str) -> Finding:

@@ -474,7 +474,7 @@ def test_an_answer_to_a_question_of_ones_own_is_rebuilt(mine: Collection, tmp_pa
         "[[prompt]]\nfield = 'own-clothes'\nquestion = 'Mis seljas oli?'\n", "utf-8"
     )
     Teller(mine).tell(item, "own-clothes", "Ema pross.", Telling(language="et"))
-    transfer(mine, tmp_path / "t", order=TransferOrder(archive=QUICK))
+    transfer(mine, tmp_path / "t", order=TransferOrder(archive=QUICK, selection=Selection(items=("TRA-0001",))))
     rebuild(tmp_path / "again", tmp_path / "t", on_day=ON)
     with open_collection(tmp_path / "again", write=False, on_day=ON) as after:
         told = record_of(after, item.id).first("own-clothes")
@@ -496,7 +496,8 @@ def test_what_the_keeper_has_kept_is_kept_in_a_collection_made_again(mine: Colle
     registry.tell_placed(Teller(mine), mine, group, rows, Telling())
     told_rows = registry.written_back(record_of(mine, group.id))
     add_place(mine, NewPlace(name="Kopli yard", inside="Tallinn"), gazetteer_of(mine, lambda *_: None))
-    transfer(mine, tmp_path / "t", order=TransferOrder(archive=QUICK))
+    chosen = Selection(items=("TRA-0009", "TRA-0010", "TRA-0012", "TRA-0020"))  # all four people are in these
+    transfer(mine, tmp_path / "t", order=TransferOrder(archive=QUICK, selection=chosen))
     rebuild(tmp_path / "again", tmp_path / "t", on_day=ON)
     with open_collection(tmp_path / "again", on_day=ON) as again:
         assert record_of(again, card.id).audiences == ("archive:2090-01-01", "story=archive:2091-01-01")
@@ -545,7 +546,8 @@ def test_a_collection_made_of_an_update_says_so(mine: Collection, tmp_path: Path
 def test_only_the_closed_part_tells_who_may_see_what(mine: Collection, tmp_path: Path, part: str) -> None:
     registry.set_audience(mine, find_item(mine, "TRA-0010"), "family", "story")
     registry.consent(mine, person_named(mine, "Mia Rourke"), make_consent(["name"], "2026-11-25"))
-    transfer(mine, tmp_path / "t", order=TransferOrder(archive=QUICK))
+    chosen = Selection(items=("TRA-0010", "TRA-0020"))  # she is in the second
+    transfer(mine, tmp_path / "t", order=TransferOrder(archive=QUICK, selection=chosen))
     fields = {str(words) for words in graph_of(tmp_path / "t" / part).objects(predicate=BX.field)}
     assert ({"audience", "consent"} <= fields) is (part == "closed")
     assert bool({"audience", "consent"} & fields) is (part == "closed")
