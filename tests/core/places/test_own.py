@@ -36,6 +36,8 @@ READ = [  # words, kind, ids of the choices
     ("grandpas FARM", "match", "f"),
     ("the old farm, Milton", "match", "f"),
     ("the old farm, Milton, New Zealand", "match", "f"),
+    ("at the old farm", "match", "f"),
+    ("haymaking at the old farm, Milton", "match", "f"),
     ("probably the old farm", "check", "f"),
     ("St John's", "choices", "cd"),
     ("St John's, Milton", "match", "c"),

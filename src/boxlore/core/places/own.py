@@ -48,7 +48,7 @@ def read_own(text: str, owns: Iterable[OwnPlace]) -> PlaceReading | None:
     first, *rest = (fold_place(part) for part in parts_told.parts)
     places = []
     for own in owns:
-        if first not in {fold_place(name) for name in own.names}:
+        if not any(_names_it(first, fold_place(name)) for name in own.names):
             continue
         around = f" {fold_place(own.inside_words)} {fold_place(full_name(own.place))} "
         if all(part in around for part in rest):
@@ -57,6 +57,11 @@ def read_own(text: str, owns: Iterable[OwnPlace]) -> PlaceReading | None:
         return None
     kind = "choices" if len(places) > 1 else "check" if parts_told.unsure else "match"
     return PlaceReading(text, kind, tuple(places))
+
+
+def _names_it(told: str, name: str) -> bool:
+    """Whether folded words are a name, or end with one behind a preposition: `haymaking at the old farm`."""
+    return told == name or any(f" {told}".endswith(f" {where} {name}") for where in ("at", "in", "on"))
 
 
 def _near(own: OwnPlace, km: float) -> Place:

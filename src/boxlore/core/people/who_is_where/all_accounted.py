@@ -4,7 +4,8 @@ A word of a name is accounted for if it is a known part of names, a word of the 
 suffix), or has the shape of a family name behind one that is. What is not:
 
 - a word written large that nobody knows, before a given name: `Batsman Cyril Dawes`, `Bäckermeister Kurt Lohse`;
-- a genitive, or a family in the plural: `Gerald's wedding`, `The Plumbs of Kaitangata`;
+- a genitive, or a family as a whole, of which it is not told who was there: `Gerald's wedding`, `The Plumbs of
+  Kaitangata`, `The Wiśniewski family`;
 - one word alone that nobody knows, or that animals are called: `Anna, Zorb`, `Ivy with Tibbles`, `Anna and Rex`;
 - two words of which neither is known: `Sexton Stott`.
 

@@ -69,7 +69,7 @@ def place_behind(reader: Reader, element: Element, *, of_all: bool = True) -> No
             if earlier.has_place or (earlier is not item and earlier.side):
                 break
             earlier.row, earlier.has_place = element.kind, True
-            if not of_all:
+            if not of_all or item.joined == "with":  # `Anna and Tom, with Pa behind`
                 break
     elif element.kind in (*table.DIRECTIONS, *table.ORDERS):
         for earlier in reader.items:
