@@ -20,8 +20,7 @@ import pyexiv2
 from PIL import Image
 
 from boxlore.core.crosswalk.metadata_values import Embedding, Text, alternative
-from boxlore.disk.digests import sha256_of
-from boxlore.disk.writing import replacing, write_pieces
+from boxlore.disk.writing import replacing, write_hashed, write_pieces
 from boxlore.formats import picture_files
 
 JPEGS = int(sys.argv[1]) if len(sys.argv) > 1 else 60
@@ -53,13 +52,12 @@ def by_pyexiv2(source: Path, target: Path) -> None:
 
 
 def ours(source: Path, target: Path) -> None:
-    """As `boxlore copies`: written beside, flushed, proved, hashed, and then named."""
+    """As `boxlore copies`: written beside and hashed, flushed, proved, and then named."""
     with open(source, "rb") as file, replacing(target) as out:
-        write_pieces(picture_files.rewrite(file, CAPTION).pieces, file, out)
+        write_hashed(picture_files.rewrite(file, CAPTION).pieces, file, out)
         out.flush()
         with open(out.name, "rb") as written:
             assert picture_files.verify(file, written, CAPTION) == []
-        sha256_of(Path(out.name))
 
 
 def ours_unflushed(source: Path, target: Path) -> None:

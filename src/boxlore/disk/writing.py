@@ -5,6 +5,7 @@ renamed to the target's name in one step, and the folder is flushed too (POSIX r
 """
 
 import errno
+import hashlib
 import os
 from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
@@ -102,12 +103,33 @@ def write_pieces(pieces: Iterable[Piece], source: BinaryIO, out: BinaryIO) -> No
             _copy_run(source, piece[0], piece[1], out)
 
 
-def _copy_run(source: BinaryIO, offset: int, length: int, out: BinaryIO) -> None:
+def write_hashed(pieces: Iterable[Piece], source: BinaryIO, out: BinaryIO) -> str:
+    """Write the pieces in order. Returns the SHA-256 of what was written, which is not read again for it."""
+    digest = hashlib.sha256()
+    for piece in pieces:
+        for data in (piece,) if isinstance(piece, bytes) else _run(source, *piece):
+            digest.update(data)
+            out.write(data)
+    return digest.hexdigest()
+
+
+def _run(source: BinaryIO, offset: int, length: int) -> Iterator[bytes | memoryview]:
+    """A run of the source in chunks. Raises OSError where the source ends early."""
     if isinstance(source, BytesIO):
-        out.write(source.getbuffer()[offset : offset + length])
+        yield source.getbuffer()[offset : offset + length]
         return
+    source.seek(offset)
+    while length:
+        data = source.read(min(CHUNK, length))
+        if not data:
+            raise OSError(errno.EIO, "the source ended early")
+        yield data
+        length -= len(data)
+
+
+def _copy_run(source: BinaryIO, offset: int, length: int, out: BinaryIO) -> None:
     out.flush()
-    send = getattr(os, "sendfile", None)
+    send = None if isinstance(source, BytesIO) else getattr(os, "sendfile", None)
     while length and send is not None:
         try:
             sent = send(out.fileno(), source.fileno(), offset, min(length, 1 << 30))
@@ -118,15 +140,5 @@ def _copy_run(source: BinaryIO, offset: int, length: int, out: BinaryIO) -> None
         if sent == 0:
             raise OSError(errno.EIO, "the source ended early")
         offset, length = offset + sent, length - sent
-    if length:
-        source.seek(offset)
-        _copy_by_hand(source, length, out)
-
-
-def _copy_by_hand(source: BinaryIO, length: int, out: BinaryIO) -> None:
-    while length:
-        data = source.read(min(CHUNK, length))
-        if not data:
-            raise OSError(errno.EIO, "the source ended early")
+    for data in _run(source, offset, length):
         out.write(data)
-        length -= len(data)

@@ -28,7 +28,7 @@ from boxlore.disk.digests import sha256_of
 from boxlore.disk.pictures import UprightJpeg, make_upright_jpeg
 from boxlore.disk.regular_file import open_regular
 from boxlore.disk.unfinished import clear_remains
-from boxlore.disk.writing import could_not, replacing, write_pieces, write_whole
+from boxlore.disk.writing import could_not, replacing, write_hashed, write_pieces, write_whole
 from boxlore.formats import additions, picture_files
 from boxlore.formats.iim import XMP_HOLDS_ALL
 from boxlore.tasks.collection.gate import Gate, ask_of_settings
@@ -347,12 +347,10 @@ def _whole(run: CopyRun, job: CopyJob, source: BinaryIO, copy: str) -> _Made:
     shortened = " ".join(report for report in rewritten.reports if report.endswith(XMP_HOLDS_ALL))
     others = [report for report in rewritten.reports if not report.endswith(XMP_HOLDS_ALL)]
     why = " ".join([*others, *_turned(job, source)])
-    if not os.path.lexists(target) or _as_written(run, copy):
-        if _holds(target, rewritten, source):
-            return _Made(copy, "same", why, shortened)
-        return _Made(copy, "written", why, shortened, sha256=_write(run, rewritten, source, copy, embedding))
     if _holds(target, rewritten, source):
         return _Made(copy, "same", why, shortened)
+    if not os.path.lexists(target) or _as_written(run, copy):
+        return _Made(copy, "written", why, shortened, sha256=_write(run, rewritten, source, copy, embedding))
     with _opened(target) as there:
         ours = _is_ours(there, job.record.number) and not picture_files.same_picture(source, there, embedding)
         if ours and not (run.over and _additions_go(run, target, there, embedding)):
@@ -461,12 +459,11 @@ def _write(
     """
     target = run.out / copy
     with replacing(target) as out:
-        write_pieces(rewritten.pieces, source, out)
+        digest = write_hashed(rewritten.pieces, source, out)
         out.flush()
         with open(out.name, "rb") as written:
             _prove(target, picture_files.verify(source, written, embedding))
             run.gate.check(copy, written)
-        digest = sha256_of(Path(out.name))
         if ours_alone:
             run.being_made.write(copy, digest, run.to)
     return digest
