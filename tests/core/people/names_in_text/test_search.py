@@ -449,6 +449,7 @@ OTHERWISE = [
     (person("theo", name="Theodor Hans Evers"), "none", ("BEHIND THE HOUSE",)),
     (person("theo", name="Theodor Hans Evers"), "asked", ("BEHIND THEM: T.H.E.", "THE", "THE is on the left")),
     (POLOZKOVA, "sure", ("Polozkov family, K.", "Polozkova family, Ksenia and the rest")),
+    (person("eoin", name="Eoghan Bruce"), "sure", ("Bruce family, E.", "Bruce, E.")),
     (POLOZKOVA, "asked", ("Polozkov family, I.", "family, K. P.")),
     (person("n", name="Niamh Ní Chonaill"), "asked", ("N. Ní C. in the corner", "N. Ni C.")),
     (person("n", name="Niamh Ní Chonaill"), "none", ("N. and C.", "N. ni")),

@@ -112,10 +112,10 @@ class Phrases:
             if all(self._fits(at, person, by_letter) for at in between) and self._fewer_unknown(between):
                 yield _Full(first, last, person, how)
 
-    def _called(self, at: int, among: Iterable[str]) -> dict[str, As]:
+    def _called(self, at: int, among: Iterable[str], *, is_initial: bool = False) -> dict[str, As]:
         """Those whom a word may call, of `among` where it is the first letter of their given name alone."""
         letter = self._words[at].folded
-        if not self._is_initial(at):
+        if not is_initial and not self._is_initial(at):
             return dict(self._meant[at].calls)
         if at and self._joins(at) and self._is_initial(at - 1):
             return {}  # it is the first letter that says whose they are
@@ -159,7 +159,7 @@ class Phrases:
                 continue
             family = at - 2 if at > 1 and self._words[at - 1].folded in FAMILY_WORDS and self._joins(at - 1) else at - 1
             families = self._meant[family].families
-            for person, how in self._called(at, families).items():
+            for person, how in self._called(at, families, is_initial=self._has_point(at)).items():
                 alone = not family or not self._joins(family) or self._fits_family(family - 1, person)
                 if person in families and alone:
                     yield _Full(family, at, person, max(how, families[person]))
