@@ -2,11 +2,12 @@
 
 from dataclasses import replace
 
-from tests.core.records.cast import OUTSIDE, PEOPLE, TODAY, recipient, record, scan
+from tests.core.records.cast import OUTSIDE, PEOPLE, TODAY, recipient, record, said, scan
 
 from boxlore.core.fields.name_answers import NamingAnswer, NamingDecision
 from boxlore.core.records.audience import EMBEDDED, Recipient, To
 from boxlore.core.records.file_strangers import STRANGER, stranger_digest, strangers_to
+from boxlore.core.records.item_record import PersonShown
 from boxlore.core.records.name_answers import NOTHING_DECIDED, decided
 
 
@@ -25,3 +26,23 @@ def test_whom_a_file_shows_and_the_registry_has_not_closes_the_scans_until_it_is
     assert let_out.seen(replace(whole, id="another")).closed_scans, "it is asked of each item"
     nobody_hidden = Recipient(to=To.OUTSIDE, on_day=TODAY, strangers=strangers_to((), NOTHING_DECIDED))
     assert nobody_hidden.seen(whole).closed_scans
+
+
+def test_who_is_there_by_words_that_are_nobody_yet_is_held_until_it_is_answered() -> None:
+    """Words that were made nobody may be a name all the same, and of somebody living (a rule of our own)."""
+    held = recipient(To.OUTSIDE, strangers=strangers_to(PEOPLE, NOTHING_DECIDED))
+    for words in ("Oswin Quill", "two boys and Quill", "王小明", "Batsman Oswin"):
+        for field, shows in (("person", True), ("named", False), ("photographer", False)):
+            told = said(words, field)
+            people = (PersonShown(told=told, name=words, role=field),)
+            whole = record(told={field: (told,)}, people=people, scans=(scan(),))
+            seen = held.seen(whole)
+            assert (seen.told, seen.people, seen.closed_scans) == ({}, (), shows), words
+            assert [(naming.where, naming.text) for naming in held.namings(whole)] == [(field, words)]
+            assert OUTSIDE.seen(whole).people, "nobody said who is known"
+            answered = NamingDecision(NamingAnswer.OTHER, STRANGER, field, stranger_digest(words))
+            let_out = recipient(To.OUTSIDE, strangers=strangers_to(PEOPLE, decided([(whole.id, answered)])))
+            assert let_out.seen(whole) == whole and not list(let_out.namings(whole))
+    for words in ("a boy with a kite", "Two boys", "Tom Rourke", "?", "Atelier Lind", "12"):
+        people = (PersonShown(told=said(words, "person"), name=words),)
+        assert held.seen(record(people=people, scans=(scan(),))).people, words

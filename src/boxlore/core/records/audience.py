@@ -200,7 +200,7 @@ class Recipient:
 
     def seen(self, record: Record) -> Record:
         """The record as the recipient may have it; what is left out is counted in `withheld`."""
-        if self.withheld is NOBODY and not self.names and _is_for_anyone(record) and not self._strangers(record):
+        if self.withheld is NOBODY and not self.names and _is_for_anyone(record) and not self._has_strangers(record):
             return record
         if not self._may_see_kept(record.audiences):
             return self._closed(record)
@@ -236,6 +236,8 @@ class Recipient:
 
     def _namings(self, record: Record) -> Iterator[Naming]:
         for view in every_told(record):
+            if self._is_stranger(view, record.id):
+                yield Naming(view.field, view.words, frozenset(), text=view.words)
             yield from self._naming(record, view.field, view.words, view.meant)
             for naming in self._naming(record, view.field, _called(view)):
                 yield replace(naming, words=view.words)
@@ -244,6 +246,8 @@ class Recipient:
                 naming = self._meant_or_named(record, WHO_SAYS, view.source.ref, "" if known else name)
                 yield replace(naming, words=name)
         for shown in record.people:
+            if self._is_stranger(shown.told, record.id):
+                yield Naming(shown.told.field, shown.told.words, frozenset(), text=shown.told.words)
             if not self._meant_or_named(record, shown.told.field, shown.told.meant, shown.told.words).people:
                 yield from self._naming(record, shown.told.field, shown.name, shown.person)
             if shown.role == "person" and shown.person in self.withheld.hidden_pictures - self.withheld.people:
@@ -263,6 +267,14 @@ class Recipient:
 
     def _strangers(self, record: Record) -> Sequence[tuple[ScanFile, str]]:
         return tuple(self.strangers.shown_in(record)) if self.strangers else ()
+
+    def _is_stranger(self, view: StatementView, item: str) -> bool:
+        """Whether words of who is there may be the name of somebody of whom nothing is known."""
+        return self.strangers is not None and self.strangers.is_told(view, item)
+
+    def _has_strangers(self, record: Record) -> bool:
+        told = (*every_told(record), *(shown.told for shown in record.people))
+        return bool(self._strangers(record)) or any(self._is_stranger(view, record.id) for view in told)
 
     def _naming(self, record: Record, where: str, text: str, person: str = "") -> Iterator[Naming]:
         naming = self._meant_or_named(record, where, person, text)
@@ -293,6 +305,7 @@ class Recipient:
             self._may_see(view.audience)
             and self._may_see_kept(audiences, view.field)
             and view.meant not in self.withheld.people
+            and not self._is_stranger(view, item)
             and self.may_read(view.words, item, view.field)
         )
 
@@ -319,6 +332,8 @@ class Recipient:
         not_shown = self.withheld.people | self.withheld.hidden_pictures
         for shown in record.shown():
             if shown.person in not_shown or not self.may_read(shown.told.words, record.id, shown.told.field):
+                return True
+            if self._is_stranger(shown.told, record.id):
                 return True
         if self._strangers(record) or any(self._says_it_shows(record)):
             return True

@@ -73,7 +73,7 @@ class Closing:
         verbs: dict[str, set[str]] = {}
         unknown: set[str] = set()
         for naming in self.outside.namings(record):
-            unknown |= set() if naming.people else {_UNKNOWN[naming.where == EMBEDDED]}
+            unknown |= set() if naming.people else {_UNKNOWN.get(naming.where, "names someone")}
             for ident in naming.people:
                 verbs.setdefault(self.people[ident].id, set()).add(self._verb(naming, ident))
         for ident, how in sorted(verbs.items()):
@@ -134,4 +134,4 @@ _VERBS = ("names", "shows", "may name", "may show", "is told by")
 show` a title that names somebody who may be named, but not shown."""
 
 
-_UNKNOWN = ("names a teller", "shows someone")
+_UNKNOWN = {WHO_SAYS: "names a teller", EMBEDDED: "shows someone", "person": "shows someone"}

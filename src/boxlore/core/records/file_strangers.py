@@ -1,7 +1,8 @@
-"""Whom a scan's own file says that it shows, and of whom the registry knows nothing: they count as living.
+"""Whom a record or a scan's own file says that it shows, and of whom the registry knows nothing: they count as living.
 
 A file names people as shown (`PersonInImage`, the name of a region of a face) who were never told here. A name in a
-caption may be anything; this says who is in the picture. So the scan is held until the keeper has answered.
+caption may be anything; this says who is in the picture. So the scan is held until the keeper has answered. The same
+holds for words told of who is there that were made nobody yet, since they may be no name: they wait with the question.
 """
 
 from collections.abc import Iterable, Iterator
@@ -10,8 +11,11 @@ from hashlib import sha256
 
 from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.fields.pictures import EMBEDDED_WORDS
+from boxlore.core.people.firms import is_firm
+from boxlore.core.people.names_in_text.ordinary_words import is_english
+from boxlore.core.people.names_in_text.text_normalising import read_text
 from boxlore.core.people.person import Person
-from boxlore.core.records.item_record import Record, ScanFile
+from boxlore.core.records.item_record import Record, ScanFile, StatementView
 from boxlore.core.records.name_answers import NOTHING_DECIDED, Decided
 from boxlore.core.statements import fold
 
@@ -20,6 +24,9 @@ STRANGER = "unknown"
 
 INSIDE = "inside the file"
 
+WHO = ("person", "named", "photographer")
+"""Fields whose words are people."""
+
 
 @dataclass(frozen=True, slots=True)
 class Strangers:
@@ -27,6 +34,14 @@ class Strangers:
 
     known: frozenset[str]
     decided: Decided = NOTHING_DECIDED
+
+    def is_told(self, view: StatementView, item: str) -> bool:
+        """Whether words of who is there, or took the picture, are read as nobody and may be a name all the same."""
+        is_known = view.meant or fold(view.words) in self.known
+        if view.field not in WHO or is_known or not _may_be_a_name(view.words):
+            return False
+        answer = self.decided.answers.get((item, view.field, STRANGER, stranger_digest(view.words)))
+        return answer in (None, NamingAnswer.HIDE)
 
     def shown_in(self, record: Record) -> Iterator[tuple[ScanFile, str]]:
         """(scan, name) for each person whom a file of the record shows, whom nobody knows, and who was not let out."""
@@ -46,6 +61,18 @@ def strangers_to(people: Iterable[Person], decided: Decided) -> Strangers:
 def stranger_digest(name: str) -> str:
     """By what an answer about a stranger is known again."""
     return f"{sha256(fold(name).encode()).hexdigest()[:16]}:0:0"
+
+
+def _may_be_a_name(words: str) -> bool:
+    """Whether a word is written large or in letters that are not, and is no English word that words begin with; a
+    studio or a firm is nobody."""
+    if is_firm(words):
+        return False
+    for at, word in enumerate(read_text(words).words):
+        is_plain = word.spelled[0].islower() or not word.spelled[0].isalpha()
+        if not is_plain and not (at == 0 and is_english(word.folded)):
+            return True
+    return False
 
 
 def _named_as_shown(scan: ScanFile) -> Iterator[str]:

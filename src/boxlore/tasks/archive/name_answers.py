@@ -14,7 +14,7 @@ from boxlore.core.findings import several
 from boxlore.core.people.names_in_text.search import Hit
 from boxlore.core.people.names_in_text.text_normalising import read_text
 from boxlore.core.records.audience import EMBEDDED, Naming
-from boxlore.core.records.file_strangers import STRANGER, stranger_digest
+from boxlore.core.records.file_strangers import STRANGER, WHO, stranger_digest
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.name_answers import digest_of
 from boxlore.core.statements import Kind, Subject
@@ -61,7 +61,7 @@ def with_answers(collection: Collection, places: Iterable[NamePlace]) -> Iterato
 
 def places_of(collection: Collection, whole: Record, naming: Naming) -> Iterator[NamePlace]:
     """The places of one naming, each person's own."""
-    if naming.where == EMBEDDED and not naming.people:
+    if naming.where in (EMBEDDED, *WHO) and not naming.people:
         digest, why = stranger_digest(naming.text), "nobody here is called so"
         yield NamePlace(
             whole.number, whole.id, naming.where, STRANGER, naming.text, naming.text, f"[{naming.text}]", why, digest
