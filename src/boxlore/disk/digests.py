@@ -1,11 +1,13 @@
 """Fixity: the SHA-256 of a file (FIPS 180-4). The file is read once from end to end and never written to."""
 
 import hashlib
+import shutil
 from collections.abc import Callable
 from pathlib import Path
 
+from boxlore.core.errors import CouldNot
 from boxlore.disk.regular_file import open_regular
-from boxlore.disk.writing import could_not
+from boxlore.disk.writing import CHUNK, could_not, replacing
 
 
 def sha256_of(path: Path, progress: Callable[[int], None] | None = None) -> str:
@@ -25,3 +27,23 @@ def sha256_of(path: Path, progress: Callable[[int], None] | None = None) -> str:
     except OSError as error:
         raise could_not(error, path, reading=True) from error
     return digest.hexdigest()
+
+
+def copy_proved(source: Path, target: Path, sha256: str) -> None:
+    """Copy a file, read the copy again, and only then give it its name.
+
+    Raises CouldNot, and nothing is there then, where the copy has another SHA-256: the file was changed since it was
+    hashed, or a disk fails.
+    """
+    try:
+        file = open_regular(source)
+    except OSError as error:
+        raise could_not(error, source, reading=True) from error
+    with file, replacing(target) as out:
+        shutil.copyfileobj(file, out, CHUNK)
+        out.flush()
+        if sha256_of(Path(out.name)) != sha256:
+            raise CouldNot(
+                f"The copy of {source.name} differs from it.",
+                "It was changed just now, or a disk is failing.",
+            )

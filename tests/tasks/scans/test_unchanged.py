@@ -1,5 +1,6 @@
 """No output shows a scan that is not, to the byte, as it was taken in; each says so by name (our own rule)."""
 
+import hashlib
 import os
 from collections.abc import Callable, Iterable
 from datetime import date
@@ -100,3 +101,32 @@ def test_pages_and_offer_hold_no_picture_of_it(home: Path, tmp_path: Path) -> No
         offer(collection, tmp_path / "offer")
     names = {path.name for folder in ("pages", "offer") for path in (tmp_path / folder).rglob("*.jpg")}
     assert names == {"TRA-0002.jpg"}
+
+
+@pytest.mark.parametrize("opening", range(6))
+def test_a_scan_that_is_swapped_while_it_is_taken_in_leaves_nothing_wrong(
+    home: Path, tmp_path: Path, opening: int, swaps: dict[str, list[bytes]]
+) -> None:
+    """Either the scan is taken, and its copy and size are what its digest says, or nothing of it stays and it can be
+    taken next time."""
+    scan = tmp_path / "c.jpg"
+    Image.new("RGB", (90, 60), (200, 90, 10)).save(scan)
+    Image.new("RGB", (70, 50), (10, 90, 200)).save(tmp_path / "d.jpg")
+    right, wrong = scan.read_bytes(), (tmp_path / "d.jpg").read_bytes()
+    swaps[os.path.realpath(scan)] = [*[right] * opening, wrong, right]
+    plan = [Planned(key="c", sides=(ScanSide(scan),))]
+    with open_collection(home, on_day=ON) as collection:
+        take_in(collection, plan, IntakeOptions(copy=True))
+        swaps.clear()
+        scan.write_bytes(right)
+        assert {taken.state for taken in take_in(collection, plan, IntakeOptions(copy=True))} <= {
+            "taken",
+            "same",
+            "known",
+        }
+        facts = {facts.path: facts for _, facts in collection.store.scans()}
+    for path in (home / "scans").iterdir():
+        known = facts[f"scans/{path.name}"]
+        with Image.open(path) as picture:
+            assert picture.size == (known.width, known.height)
+        assert hashlib.sha256(path.read_bytes()).hexdigest() == known.sha256 and path.stat().st_size == known.bytes

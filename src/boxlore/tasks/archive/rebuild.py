@@ -21,7 +21,7 @@ from boxlore.core.fields.table import FIELDS
 from boxlore.core.records.item_record import AS_SCANNED
 from boxlore.core.records.readings import read_value
 from boxlore.core.statements import Kind, Reading, Statement, Subject, Sure, read_source
-from boxlore.disk.digests import sha256_of
+from boxlore.disk.digests import copy_proved, sha256_of
 from boxlore.disk.writing import write_whole
 from boxlore.exports.rdf import PREFIXES, TERMS, read_triples
 from boxlore.tasks.archive.struck_fields import read_struck
@@ -262,8 +262,9 @@ def _bring(making: _Rebuilding, facts: FileFacts) -> str:
     path = facts.path
     for bag in making.bags:
         source = bag / "data" / path
-        if ".." not in Path(path).parts and source.is_file() and sha256_of(source) == facts.sha256:
-            write_whole(making.collection.folder / path, source.read_bytes())
+        inside = ".." not in Path(path).parts and not Path(path).is_absolute()
+        if inside and source.is_file() and sha256_of(source) == facts.sha256:
+            copy_proved(source, making.collection.folder / path, facts.sha256)
             return path
     return ""
 

@@ -1,7 +1,6 @@
 """The climate of a location: logs that are kept with their fixity, readings typed by hand, the findings, the chart."""
 
 import re
-import shutil
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
@@ -15,8 +14,7 @@ from boxlore.core.originals.climate_chart import text_chart
 from boxlore.core.originals.climate_log import ClimateLog, read_log
 from boxlore.core.statements import Kind, Subject
 from boxlore.disk.climate_chart import climate_png
-from boxlore.disk.digests import sha256_of
-from boxlore.disk.writing import CHUNK, replacing
+from boxlore.disk.digests import copy_proved, sha256_of
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.collection.output_paths import Outputs, write_output
 from boxlore.tasks.originals.housing_changes import gather
@@ -78,12 +76,11 @@ def keep_log(collection: Collection, path: Path, location: str, *, unit: str = "
     digest = sha256_of(path)
     target = collection.folder / FOLDER / f"{digest[:12]}-{path.name}"
     if not target.exists():
-        with open(path, "rb") as source, replacing(target) as out:
-            shutil.copyfileobj(source, out, CHUNK)
+        copy_proved(path, target, digest)
     kept = ClimateFile(
         path=target.relative_to(collection.folder).as_posix(),
         sha256=digest,
-        bytes=path.stat().st_size,
+        bytes=target.stat().st_size,
         unit=log.unit,
         order="" if log.order == "ymd" else log.order,
     )

@@ -7,7 +7,6 @@ interrupted and repeated ends in the same state as one that was not.
 
 import itertools
 import os
-import shutil
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
@@ -33,10 +32,10 @@ from boxlore.core.originals.kinds import typed_kind
 from boxlore.core.records.item_record import AS_SCANNED
 from boxlore.core.records.marks import bare_label, check_label, looks_like_number, number_text
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Subject, Sure
-from boxlore.disk.digests import sha256_of
+from boxlore.disk.digests import copy_proved, sha256_of
 from boxlore.disk.pictures import read_header
 from boxlore.disk.unfinished import clear_remains
-from boxlore.disk.writing import CHUNK, could_not, replacing
+from boxlore.disk.writing import could_not
 from boxlore.tasks.collection.embedded_metadata import embedded_in
 from boxlore.tasks.collection.opening import Act, Collection
 from boxlore.tasks.collection.progress import QUIET, Progress
@@ -430,11 +429,12 @@ def _scan(run: _IntakeRun, side: ScanSide, digest: str, known_id: str, number: s
         raise CouldNot(f"{side.path.name} is empty (0 bytes).", "Copy it again from where it comes.")
     facts = read_header(side.path)
     path = _bring_in(run, side, digest, number) if run.options.copy else side.path
+    facts = read_header(path) if run.options.copy else facts  # of the copy, whose bytes are known
     scan = run.act.new(Kind.SCAN)
     file = FileFacts(
         path=_relative(path, run.collection.folder),
         sha256=digest,
-        bytes=side.path.stat().st_size,
+        bytes=path.stat().st_size,
         width=facts.width,
         height=facts.height,
         ppi=facts.ppi,
@@ -445,7 +445,7 @@ def _scan(run: _IntakeRun, side: ScanSide, digest: str, known_id: str, number: s
     run.act.state(scan, "file", FILE_WORDS.write(file))
     if run.options.copy:
         run.act.state(scan, "came_from", CAME_FROM_WORDS.write(came_from(side.path)))
-    if embedded := words_struck(digest) if digest in run.struck else embedded_in(side.path):
+    if embedded := words_struck(digest) if digest in run.struck else embedded_in(path):
         run.act.state(scan, "embedded", embedded, source=Source(Said.FILE))
     run.scans[digest] = scan.id
     run.fresh.append((digest, path if run.options.copy else None))
@@ -485,10 +485,7 @@ def _bring_in(run: _IntakeRun, side: ScanSide, digest: str, number: str) -> Path
         if sha256_of(target) == digest:
             return target
         raise CouldNot(f"{target.name} is there already with other content.", "Move it out of scans/ and go on.")
-    with open(side.path, "rb") as source, replacing(target) as out:
-        shutil.copyfileobj(source, out, CHUNK)
-    if sha256_of(target) != digest:
-        raise CouldNot(f"The copy of {side.path.name} differs from it.", "The disk may be failing; check it.")
+    copy_proved(side.path, target, digest)
     return target
 
 

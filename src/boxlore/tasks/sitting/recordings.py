@@ -13,8 +13,7 @@ from boxlore.core.errors import CouldNot, WrongUse
 from boxlore.core.fields.sittings import PAPER_WORDS, RECORDING_WORDS, PaperFacts, RecordingFacts, recording_in
 from boxlore.core.sitting.time_log import Recording
 from boxlore.core.statements import Kind, Subject
-from boxlore.disk.digests import sha256_of
-from boxlore.disk.writing import could_not, replacing
+from boxlore.disk.digests import copy_proved, sha256_of
 from boxlore.tasks.collection.opening import Collection
 from boxlore.tasks.scans.file_state import Verified
 from boxlore.tasks.sitting.course import claps, steps
@@ -133,15 +132,7 @@ def _copied(collection: Collection, sitting: str, file: Path, folder: str) -> _C
     number = 1
     while (target := collection.folder / folder / f"{stem}-{number}{file.suffix.lower()}").exists():
         number += 1
-    try:
-        with open(file, "rb") as source, replacing(target) as out:
-            while data := source.read(1 << 20):
-                out.write(data)
-    except OSError as error:
-        raise could_not(error, file) from error
-    if sha256_of(target) != digest:
-        target.unlink()
-        raise CouldNot(f"{file.name} could not be copied whole.", "Look at the disk, and try again.")
+    copy_proved(file, target, digest)
     path = target.relative_to(collection.folder).as_posix()
     return _CopiedFile(path, digest, target.stat().st_size, file.name)
 
