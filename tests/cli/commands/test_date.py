@@ -15,7 +15,11 @@ SENTENCES = [
         1,
     ),
     ("nonsense", "nonsense → no date: These words are not read as a date; they are kept as told.", 1),
-    ("29 February 1900", "29 February 1900 → no date: There is no day 29 in that month. Which is meant?", 1),
+    (
+        "29 February 1900",
+        "29 February 1900 → no date: There is no day 29 in that month. Which is meant? Choices: 1900-02-28, 1900-02.",
+        1,
+    ),
     ("\x1b[31mred", "[31mred → no date: These words are not read as a date; they are kept as told.", 1),
     (
         "\x1b[31m1920",

@@ -319,7 +319,8 @@ class Assembly(Gathered):
         """Whether a month or a year that is named is not that of something finer: “the month of 3 May 1938”, “the year
         of Christmas 1938”."""
         finer = _FINER.get(unit, ())
-        if not finer or self.at + 1 == len(self.senses) or self.date.year or self.taken[-1:] in (["day"], ["ordinal"]):
+        told = self.date.year or self.date.years or self.taken[-1:] in (["day"], ["ordinal"])
+        if not finer or self.at + 1 == len(self.senses) or told:
             return True
         ahead = [sense.kind for sense in self.senses[self.at + 1 : self.at + 3]]
         if unit == "year" and ahead[0] in ("day", "ordinal"):

@@ -40,6 +40,8 @@ _PART = frozenset(("comma", "dash", "noise", "query"))
 """Kinds of words that say nothing by themselves: they are not named as not read."""
 
 _DENYING = frozenset(("not",))
+_MAY_BE_NAMES = frozenset(("month", "season"))
+_MONTH_OF_A_YEAR = re.compile(r"\d{4}-\d\d[?~%]?")
 _YEARLESS_DAY = re.compile(r"XXXX-\d\d-\d\d")
 _YEARLESS_MONTH = re.compile(r"XXXX-\d\d|\{XXXX-\d\d(?:,XXXX-\d\d)*\}|\[XXXX-\d\d(?:,XXXX-\d\d)*\]")
 
@@ -69,7 +71,10 @@ def proposed(tokens: list[Token], words: str, context: DateContext, decided: Dec
     choices = list(with_year) or [text for texts in pieces for text in texts]
     choices = [*_with_its_year(pieces), *choices]
     choices = list(dict.fromkeys((*(() if denied else _whole(tokens, decided, choices)), *choices)))
-    choices = [text for text in choices if not _says_no_more(text, choices)][:MOST_CHOICES]
+    choices = [text for text in choices if not _says_no_more(text, choices)]
+    if _beside_a_name(tokens):
+        choices += [text[:4] for text in choices if _MONTH_OF_A_YEAR.fullmatch(text) and text[:4] not in choices][:1]
+    choices = choices[:MOST_CHOICES]
     if not choices:
         return None
     if not with_year and all(text.startswith("XXXX") for text in choices):
@@ -94,6 +99,13 @@ def _with_its_year(pieces: list[tuple[str, ...]]) -> list[str]:
 def _says_no_more(text: str, choices: list[str]) -> bool:
     """Whether a choice is one of a set of which each is a choice by itself."""
     return text[:1] == "[" and ".." not in text and set(text[1:-1].split(",")) <= set(choices)
+
+
+def _beside_a_name(tokens: list[Token]) -> bool:
+    """Whether a word for a month or a season stands beside one that nobody knows: “Mr April, 1931” may be a name."""
+    months = [at for at, token in enumerate(tokens) if _has(token, _MAY_BE_NAMES)]
+    beside = (tokens[near] for at in months for near in (at - 1, at + 1) if 0 <= near < len(tokens))
+    return any(token.senses[0].kind == "name" for token in beside)
 
 
 def _is_of_names(tokens: list[Token], pieces: list[tuple[str, ...]]) -> bool:
