@@ -213,6 +213,10 @@ def _straight(frame: _Frame, tokens: Sequence[Token]) -> NameParts | None:
         return NameParts() if frame.parts.get("kin") or frame.parts.get("nickname") else None
     if _describes(core) or _is_sentence(core, frame.known):
         return None
+    if len(core) > 1 and not core[0].is_initial and all(token.is_initial for token in core[1:]):
+        family_first = not core[0].is_given or frame.known.is_family(core[0].plain)
+        if family_first and core[0].plain not in words_of.BOUND:
+            return with_particle(core[1:], core[:1])  # `Соколов А. П.`
     return _with_title(frame, core)
 
 
@@ -282,7 +286,7 @@ def _suffixes(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
 
 def _titles(frame: _Frame, tokens: Sequence[Token]) -> Sequence[Token]:
     """The tokens without titles and kin words at their beginning."""
-    at = 0
+    at = int(len(tokens) > 2 and tokens[0].plain == "the" and _is_title(tokens[1]))  # `The Hon. Mrs. Carew`
     while at < len(tokens) and (part := _title_part(tokens[at:], frame)):
         frame.put(part, tokens[at].text)
         at += 1

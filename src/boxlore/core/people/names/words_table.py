@@ -22,7 +22,7 @@ TITLES = _words(
     justice sheriff earl count countess duke duchess baron baroness viscount viscountess marquess marquis prince
     princess king queen emperor empress tsar
     herr frau fraulein hr fr frk freiherr freifrau graf grafin furst ritter edler hauptmann oberst leutnant rittmeister
-    pastor pfarrer ing dipl lehrer lehrerin hauptlehrer oberlehrer forster burgermeister kantor kuster ks ksiadz praost kyrkoherde kapteeni everstti tohtori rovasti батюшка
+    pastor pfarrer ing dipl lehrer lehrerin hauptlehrer oberlehrer forster burgermeister kantor kuster ks ksiadz praost kyrkoherde kapteeni everstti tohtori witwe wwe hc cure abbe rovasti батюшка
     m mme mlle monsieur madame mademoiselle maitre
     sr sra srta senor senora senorita don dona d da lic
     sig sra signor signora signorina dott dottssa avv cav
@@ -162,7 +162,7 @@ SUFFIXES = _words(
     jr jnr junior sr snr senior ii iii iv 2nd 3rd esq esquire phd md dds ba ma bsc msc llb qc kc kcmg cmg mbe obe cbe kbe dbe
     bt bart retd rtd ret qsm qso onz mnzm dso dsc mc mm dcm dfc vc gc bem mp jp rn frs osb sj op ofm csc rsm fils pere aine cadet
     vanem noorem nuorempi vanhempi jun sen hijo padre filho neto sobrinho junior
-    мл ст младший старший starszy mladsi starsi
+    мл ст младший старший starszy mlodszy mladsi starsi ml
     """
 )
 """What stands behind a name: younger and elder, degrees, honours, orders."""
@@ -216,13 +216,13 @@ MARKERS: tuple[tuple[str, str], ...] = tuple(
             "nee|née|ne|b|born|born as|maiden name|formerly|geb|geborene|geborener|geboren|fodd|född|fodt|født|f|o s|"
             "omaa sukua|oma sukua|syntyjaan|sund|sundinud|neiuna|neiupolves|урожд|урожденная|урожденный|в девичестве|z d|zd|"
             "z domu|de domo|roz|rozena|rozeny|dzim|dzimusi|gim|gimusi|mergautine|nacida|de soltera|nascida|nata|"
-            "szul|szuletett|sz",
+            "szul|szuletett|sz|ent|e|z rodu",
         ),
         (
             "married_as",
             "married name|married as|mrs|later mrs|now mrs|later|m|verh|verheiratete|verehelichte|gift|abielus|"
             "mehe jargi|epouse|ep|femme|mme|veuve|vve|witwe|wwe|widow of|wife of|vda de|viuda de|esposa de|"
-            "po muzu|po meze|zamezna|замужем|по мужу|prec|vedova|in|casada|gehuwd|gehuwde|provdana",
+            "po muzu|po meze|zamezna|замужем|по мужу|prec|vedova|in|casada|gehuwd|gehuwde|provdana|ved|wdowa po|vdova po",
         ),
         (
             "nickname",
@@ -239,7 +239,7 @@ MARKERS: tuple[tuple[str, str], ...] = tuple(
 """Words inside a name that say what the next words are: the words, folded and without points -> the part."""
 
 NOT_IN_OPEN = frozenset(
-    {"mrs", "m", "f", "in", "or", "ep", "gen", "sz", "later", "usually", "ne", "mme", "b", "femme", "z d"}
+    {"mrs", "m", "f", "in", "or", "ep", "gen", "sz", "later", "usually", "ne", "mme", "b", "femme", "z d", "e", "ent", "ved"}
 )
 """Markers that count only where they cannot be a name: written small, behind a name and before one; or in brackets."""
 
