@@ -54,6 +54,7 @@ def person(ident: str = "mia", **more: object) -> Person:
     return Person(id=ident, **{**values, **more})  # type: ignore[arg-type]
 
 
+BORN = DateReading.from_edtf("2016"), DateReading.from_edtf("1899")
 LIVES = [
     ({}, True, "no birth or death told, so taken as living"),
     ({"died": DateReading.from_edtf("1944")}, False, "a death is told"),
@@ -63,7 +64,11 @@ LIVES = [
     ({"living": "no"}, False, "said to have died"),
     ({"born": DateReading.from_edtf("1926-11-25")}, False, "born 1926 November 25 at the latest, over 100 years ago"),
     ({"born": DateReading.from_edtf("1926-11-26")}, True, "born 1926 November 26, no death told"),
-]
+    ({"born": BORN[1], "births": BORN}, True, "born 2016, no death told"),
+    ({"born": BORN[1], "births": (*BORN, DateReading.from_edtf("1880/.."))}, True,
+     "no birth or death told, so taken as living"),
+    ({"born": BORN[1], "births": BORN[1:]}, False, "born 1899 at the latest, over 100 years ago"),
+]  # fmt: skip
 
 
 @every_row(("told", "living", "because"), LIVES)

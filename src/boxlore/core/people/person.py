@@ -38,6 +38,8 @@ class Person:
     born: DateReading | None = None
     died: DateReading | None = None
     dead: bool = False
+    births: tuple[DateReading, ...] = ()
+    """Every birth told; `born` is the last of them. The latest counts for who may be living."""
     death_doubted: str = ""
     """The words told of a death where none of them surely ends the life (`deaths`)."""
     told_living: bool = False
@@ -114,6 +116,7 @@ def build_person(ident: str, rows_told: ToldRows) -> Person:
         forms=full_forms(searched),
         calls=tuple(dict.fromkeys(name for field in _CALLED_BY for name in searched.get(field, ()))),
         born=_last_date(by_field.get("born", [])),
+        births=tuple(_dates(by_field.get("born", []))),
         died=_last_date(by_field.get("died") or by_field.get("buried", [])),
         dead=bool(deaths) and not doubted(deaths),
         death_doubted=doubted(deaths),

@@ -6,8 +6,11 @@ of the collection; its default of 100 is common practice, no source.
 
 from dataclasses import dataclass
 from datetime import date
+from itertools import combinations
 
 from boxlore.core.dates.anniversary import years_on
+from boxlore.core.dates.conflicts import can_both_be
+from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.latest_birth import BornBy
 from boxlore.core.people.person import Person
 
@@ -31,7 +34,7 @@ def life_of(person: Person, on_day: date, years: int = 100, latest_birth: BornBy
     Presumed dead: surely born more than `years` years ago. `latest_birth` is the latest day the person can have been
     born as inferred from pictures, marriages and children, with its reason; it counts where no birth is told.
     """
-    if contradiction := _contradiction(person, latest_birth):
+    if contradiction := contradiction_in(person, latest_birth):
         return Life(True, f"what is told cannot all be true: {contradiction}", contradiction)
     if person.living == "no" or ((person.dead or person.died) and not person.death_doubted):
         return Life(False, "said to have died" if person.living == "no" and not person.died else "a death is told")
@@ -42,8 +45,9 @@ def life_of(person: Person, on_day: date, years: int = 100, latest_birth: BornBy
 
 def _presumed(person: Person, on_day: date, years: int, latest_birth: BornBy | None) -> Life:
     limit = years_on(on_day, -years) or date.min
-    born = person.born.latest_day if person.born else None
-    shown = person.born.display if person.born else ""
+    latest = _latest_told(person)
+    born = latest.latest_day if latest else None
+    shown = latest.display if latest else ""
     if born is not None and limit >= born and person.born_is_sure:
         return Life(False, f"born {shown} at the latest, over {years} years ago")
     told_later = born is not None and born > limit
@@ -56,7 +60,21 @@ def _presumed(person: Person, on_day: date, years: int, latest_birth: BornBy | N
     return Life(True, "no birth or death told, so taken as living")
 
 
-def _contradiction(person: Person, latest_birth: BornBy | None) -> str:
+def _latest_told(person: Person) -> DateReading | None:
+    """The birth that is told; of several the latest, and one that says no last day before all others."""
+    births = person.births or ((person.born,) if person.born else ())
+    return max(births, key=lambda birth: birth.latest_day or date.max, default=None)
+
+
+def births_apart(person: Person) -> str:
+    """Two births told that cannot both be so, as a part of a sentence; empty where there are none."""
+    for one, another in combinations(person.births, 2):
+        if one.edtf and another.edtf and not can_both_be(one.edtf, another.edtf):
+            return f"{one.display} and {another.display}"
+    return ""
+
+
+def contradiction_in(person: Person, latest_birth: BornBy | None = None) -> str:
     """What is told of a life that cannot all be true, as a part of a sentence; empty where nothing is."""
     died = person.died if not person.death_doubted else None
     if person.told_living and (person.dead or died or person.living == "no"):

@@ -54,6 +54,7 @@ from boxlore.core.fields.table import FIELDS
 from boxlore.core.people.who_is_meant import named
 from boxlore.core.people.who_is_where.reader import one_by_one
 from boxlore.core.records.item_record import Record, ScanFile, StatementView
+from boxlore.core.rules.lives_in_question import lives_in_question
 from boxlore.core.rules.one_item import look_over
 from boxlore.core.sitting.stages import Stage, Step, move
 from boxlore.core.statements import KEEPER, Kind, Said, Source, Statement, Subject, Sure, fold
@@ -453,7 +454,8 @@ class Sitting:
 
     def gentle_questions(self, record: Record) -> list[str]:
         """What the rules find worth asking about an item, without what the prompts ask anyway."""
-        findings = look_over(record, self.collection.people())
+        people = self.collection.people()
+        findings = [*look_over(record, people), *lives_in_question(record, people)]
         return [finding.message for finding in findings if not finding.rule.endswith(".missing")]
 
     def record(self, item: str) -> Record:
