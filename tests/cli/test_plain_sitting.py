@@ -358,7 +358,7 @@ def test_who_is_meant_is_asked_and_taken_by_a_number(collection: Collection) -> 
     )
     question = "“Zorb”: who is that?"
     assert said.count(question) >= 2
-    assert "1. Somebody new: Zorb" in said and "2. Nobody: the words stay as they were told" in said
+    assert "1. Somebody new: Zorb" in said and "2. Nobody: the words stay as told" in said
     assert len([line for line in said if line.startswith("Nobody is in question here.")]) == 2
     assert any(line.startswith("There is no choice of that number.") for line in said)
     assert any(line.startswith("“yes” is no choice.") for line in said)

@@ -12,7 +12,7 @@ from boxlore.tasks.collection.opening import Collection, open_collection
 from boxlore.tasks.sitting.session import Sitting
 from boxlore.tasks.sitting.which_person import open_person, take_person
 
-NOBODY = "Nobody: the words stay as they were told"
+NOBODY = "Nobody: the words stay as told"
 
 
 @pytest.fixture

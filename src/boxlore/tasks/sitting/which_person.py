@@ -63,7 +63,7 @@ def open_person(sitting: Sitting, record: Record) -> OpenPerson | None:
             asks = f"“{view.words}” may be {several(len(known), 'person', 'people')}: who is meant?"
         else:
             known, asks = list(_who_may_be(people, view.words)), ""
-        nobody = (Meant("Nobody: the words stay as they were told"),) if note and not view.asks else ()
+        nobody = (Meant("Nobody: the words stay as told"),) if note and not view.asks else ()
         choices = (*_known(known), *_new(view.words), *nobody)
         return OpenPerson(view, note.words if note else asks, note.id if note else "", choices)
     return None

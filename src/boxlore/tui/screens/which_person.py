@@ -20,5 +20,5 @@ async def ask_which_person(screen: ItemView, question: OpenPerson) -> None:
         screen.say(f"Noted: {taken}. Ctrl+Z takes it back.")
 
     choices = [Choice(str(number), short(words, 60)) for number, words in enumerate(question.names, 1)]
-    below = "Esc leaves it open; F4 corrects the words."
+    below = "F4 corrects the words."
     await screen.app.push_screen(Choices(short(question.asks, 100), choices, answer, below=below))

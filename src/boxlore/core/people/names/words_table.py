@@ -239,7 +239,26 @@ MARKERS: tuple[tuple[str, str], ...] = tuple(
 """Words inside a name that say what the next words are: the words, folded and without points -> the part."""
 
 NOT_IN_OPEN = frozenset(
-    {"mrs", "m", "f", "in", "or", "ep", "gen", "sz", "later", "usually", "ne", "mme", "b", "femme", "z d", "e", "ent", "ved"}
+    {
+        "mrs",
+        "m",
+        "f",
+        "in",
+        "or",
+        "ep",
+        "gen",
+        "sz",
+        "later",
+        "usually",
+        "ne",
+        "mme",
+        "b",
+        "femme",
+        "z d",
+        "e",
+        "ent",
+        "ved",
+    }
 )
 """Markers that count only where they cannot be a name: written small, behind a name and before one; or in brackets."""
 
