@@ -20,7 +20,8 @@ from boxlore.core.originals.location_history import Stated
 from boxlore.core.records.item_record import Material
 from boxlore.core.statements import Kind, Subject
 from boxlore.store import log, queries, record_rows, schema, searching
-from boxlore.store.backups import clear_away
+from boxlore.store.backups import clear_away, why_not
+from boxlore.store.copying import prove
 from boxlore.store.database_file import (
     DATABASE,
     bring_up_to_date,
@@ -33,6 +34,7 @@ from boxlore.store.database_file import (
     make_database,
 )
 from boxlore.store.locking import Lock, network_kind
+from boxlore.store.projections import is_in_step
 from boxlore.store.row_sums import AlteredRow, altered_rows, rows_without_sum
 from boxlore.store.rows import ToldRow
 from boxlore.store.strike_rewriting import finish_strike, is_pending
@@ -237,6 +239,22 @@ class Store:
         """Rows of the log that are not as they were written (see `row_sums`)."""
         with errors_in_words(self.path), closing(connect_to_read(self.path)) as db:
             return list(altered_rows(db))
+
+    def damage(self) -> str:
+        """What SQLite's whole check (`PRAGMA integrity_check`, with the indexes) finds first; '' for a sound file."""
+        try:
+            prove(self.db, ("integrity_check",))
+        except sqlite3.DatabaseError as error:
+            return why_not(error)
+        return ""
+
+    def is_in_step(self) -> bool:
+        """Whether what counts as withdrawn and as past follows from the log."""
+        return self._ask(is_in_step)
+
+    def make_projections_again(self) -> None:
+        """At the next opening for writing everything that follows from the log is made of it again."""
+        self.set_meta(schema.STALE, "to be made again")
 
     def rows_without_sum(self) -> int:
         """How many statements were written before sums were kept."""

@@ -44,7 +44,7 @@ withdrew nothing, so this is the end.
 
 import sqlite3
 from collections.abc import Iterable
-from graphlib import TopologicalSorter
+from graphlib import CycleError, TopologicalSorter
 
 from boxlore.core.fields.plain_values import START, START_SQL
 from boxlore.core.fields.table import FIELDS
@@ -162,6 +162,17 @@ def rebuild(db: sqlite3.Connection) -> None:
     for subject, at in db.execute(used).fetchall():
         if subject:
             mark_used(db, subject, at)
+
+
+def is_in_step(db: sqlite3.Connection) -> bool:
+    """Whether the withdrawn acts and the past statements are those that follow from the log."""
+    out_of_step = f"SELECT 1 FROM statement s WHERE {_IS_PAST} <> (s.row IN (SELECT row FROM past)) LIMIT 1"
+    try:
+        withdrawn = _withdrawn(db)
+    except CycleError:  # an id was altered
+        return False
+    kept = {act for (act,) in db.execute("SELECT act FROM withdrawn")}
+    return kept == withdrawn and db.execute(out_of_step).fetchone() is None
 
 
 def _withdrawn(db: sqlite3.Connection) -> set[str]:

@@ -1,6 +1,8 @@
 """`verify` names what is not as it was told; the database's bytes are changed beside SQLite (rules of our own)."""
 
+import sqlite3
 from collections.abc import Callable
+from contextlib import closing
 from pathlib import Path
 
 import pytest
@@ -10,6 +12,7 @@ from boxlore.cli.main import boxlore
 from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.collection.log_check import MOST, log_findings, said_of_older
 from boxlore.tasks.collection.opening import DATABASE, open_collection
+from boxlore.tasks.telling.undoing import Done, Steps
 
 
 @pytest.fixture
@@ -50,4 +53,40 @@ def test_where_many_are_changed_the_rest_are_counted(home: Path) -> None:
 def test_what_is_damaged_beyond_reading_is_named_without_its_number(home: Path) -> None:
     turn(home, b"TRA-0007", b"TRA-\xff007")
     with open_collection(home, write=False) as collection:
-        assert [number for number, _ in log_findings(collection)] == [""]
+        assert {number for number, _ in log_findings(collection)} == {""}
+
+
+def rules(folder: Path, *, write: bool = False) -> list[str]:
+    with open_collection(folder, write=write) as collection:
+        return [finding.rule for _, finding in log_findings(collection)]
+
+
+def test_each_place_of_a_text_that_is_altered_is_found(home: Path) -> None:
+    """In the row by its sum, in an index by SQLite, which holds it against the row."""
+    path, number = home / DATABASE, b"TRA-0007"
+    good = path.read_bytes()
+    places = [at for at in range(len(good)) if good.startswith(number, at)]
+    found = set()
+    for at in places:
+        path.write_bytes(good[:at] + b"TRA-0907" + good[at + len(number) :])
+        found.add(tuple(rules(home)))
+    assert len(places) >= 2 and ("log.damaged",) in found and all(found)
+
+
+@pytest.mark.parametrize(
+    "script", ["DELETE FROM past", "INSERT INTO past SELECT min(row) FROM statement", "DELETE FROM withdrawn"]
+)
+def test_what_does_not_follow_from_the_log_is_said_and_made_again(home: Path, script: str) -> None:
+    with open_collection(home) as collection:
+        Steps(collection).withdraw(Done(collection.store.last_acts()[0].id, "told", ""), undoes=False)
+    assert rules(home) == []
+    with closing(sqlite3.connect(home / DATABASE)) as db, db:
+        db.execute(script)
+    assert rules(home, write=True) == ["log.out-of-step"]
+    assert rules(home, write=True) == []
+
+
+def test_withdrawals_that_form_a_circle_are_no_log_of_ours(home: Path) -> None:
+    with closing(sqlite3.connect(home / DATABASE)) as db, db:
+        db.execute("INSERT INTO withdrawal SELECT max(id), min(id) FROM act UNION SELECT min(id), max(id) FROM act")
+    assert rules(home) == ["log.out-of-step"]

@@ -1,4 +1,4 @@
-"""Whether the log is as it was written: each row whose sum is another is named."""
+"""Whether the database is sound and the log as it was written: each row whose sum is another is named."""
 
 from contextlib import suppress
 
@@ -15,12 +15,26 @@ MOST = 50
 
 _WAY_BACK = "Keep the file as it is, and bring back a backup from before (boxlore restore)."
 
+_WHY = "the database is damaged there, or another program wrote to it"
+
 
 def log_findings(collection: Collection) -> list[tuple[str, Finding]]:
-    """(number of the item, finding) for each row of the log that is not as it was written. Raises CouldNot."""
-    altered = collection.store.altered_rows()
+    """(number of the item, finding) for damage to the file, each row of the log that is not as it was written, and
+    what does not follow from the log; that is then made again at the next opening. Raises CouldNot.
+    """
+    store = collection.store
+    altered = store.altered_rows()
     findings = [(_number_of(collection, row), _finding(row)) for row in altered[:MOST]]
-    if left := len(altered) - len(findings):
+    if damage := store.damage():
+        words = f"{store.path} is damaged: {damage.rstrip('.')}. {_WAY_BACK}"
+        findings.append(("", make_finding("log.damaged", Severity.ERROR, words, "SQLite: PRAGMA integrity_check")))
+    elif not store.is_in_step():
+        words = f"Which answers hold is kept beside the log, and does not follow from it: {_WHY}."
+        if store.writable:
+            store.make_projections_again()
+        again = "It is made of the log again when the collection is next opened for writing."
+        findings.append(("", make_finding("log.out-of-step", Severity.ERROR, f"{words} {again}", "our own rule")))
+    if left := len(altered[MOST:]):
         words = f"{several(left, 'further row')} of the log {'is' if left == 1 else 'are'} not as written. {_WAY_BACK}"
         findings.append(("", make_finding("log.altered", Severity.ERROR, words, SOURCE)))
     return findings
@@ -36,8 +50,7 @@ _WHAT = {
 def _finding(row: AlteredRow) -> Finding:
     field = FIELDS.get(row.field)
     told = f"What was told as “{field.label if field else row.field}” of the {row.kind or 'subject'} {row.subject}"
-    why = "the database is damaged there, or another program wrote to it"
-    words = f"{told} is not as it was written ({_WHAT[row.table]}): {why}. {_WAY_BACK}"
+    words = f"{told} is not as it was written ({_WHAT[row.table]}): {_WHY}. {_WAY_BACK}"
     return make_finding("log.altered", Severity.ERROR, words, SOURCE)
 
 
