@@ -62,6 +62,13 @@ def test_a_birth_that_is_told_goes_up_unless_a_picture_is_earlier() -> None:
         assert latest["mum"][1] == f"parent of child, {why}"
 
 
+def test_of_two_births_told_of_a_child_the_later_counts_for_the_parents() -> None:
+    births = (when("2016"), when("1899"))
+    for told in (births, births[::-1]):
+        people = Registry([person("mum"), person("child", "mum", births=told, born=told[-1])])
+        assert said(latest_births(people, []))["mum"][1].endswith("born 2016")
+
+
 def test_it_goes_up_through_every_generation_and_nobody_is_her_own_parent() -> None:
     line = [person(f"g{at}", f"g{at + 1} g{at}") for at in range(45)]
     people = Registry([*line, person("g45"), person("child", "g0", born=when("2000"))])

@@ -99,10 +99,11 @@ def _through_children(latest: Latest, people: Registry) -> None:
 
 
 def _born_by(latest: Latest, person: Person) -> BornBy | None:
-    latest_told = person.born.latest_day if person.born else None
+    told = person.latest_born
+    latest_told = told.latest_day if told else None
     inferred = latest.get(person.id)
-    if person.born and latest_told is not None and (inferred is None or latest_told <= inferred.day):
-        return BornBy(latest_told, Sign.BIRTH, person.born.display)
+    if told and latest_told is not None and (inferred is None or latest_told <= inferred.day):
+        return BornBy(latest_told, Sign.BIRTH, told.display)
     return inferred
 
 

@@ -8,6 +8,7 @@ person are one `Person` under the id of the first; each keeps its own statements
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from datetime import date
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.consent import Consent, Matter
@@ -66,6 +67,12 @@ class Person:
     """What is in doubt of how the name is taken apart, for the keeper; empty where nothing is."""
     also: tuple[str, ...] = ()
     """Ids of entries that the keeper has called the same person."""
+
+    @property
+    def latest_born(self) -> DateReading | None:
+        """The birth that is told; of several the latest, and one that says no last day before all others."""
+        births = self.births or ((self.born,) if self.born else ())
+        return max(births, key=lambda birth: birth.latest_day or date.max, default=None)
 
     @property
     def uri(self) -> str:

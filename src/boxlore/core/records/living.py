@@ -10,7 +10,6 @@ from itertools import combinations
 
 from boxlore.core.dates.anniversary import years_on
 from boxlore.core.dates.conflicts import can_both_be
-from boxlore.core.dates.reading import DateReading
 from boxlore.core.people.latest_birth import BornBy
 from boxlore.core.people.person import Person
 
@@ -45,7 +44,7 @@ def life_of(person: Person, on_day: date, years: int = 100, latest_birth: BornBy
 
 def _presumed(person: Person, on_day: date, years: int, latest_birth: BornBy | None) -> Life:
     limit = years_on(on_day, -years) or date.min
-    latest = _latest_told(person)
+    latest = person.latest_born
     born = latest.latest_day if latest else None
     shown = latest.display if latest else ""
     if born is not None and limit >= born and person.born_is_sure:
@@ -58,12 +57,6 @@ def _presumed(person: Person, on_day: date, years: int, latest_birth: BornBy | N
     if born is not None:
         return Life(True, f"born {shown}, no death told")
     return Life(True, "no birth or death told, so taken as living")
-
-
-def _latest_told(person: Person) -> DateReading | None:
-    """The birth that is told; of several the latest, and one that says no last day before all others."""
-    births = person.births or ((person.born,) if person.born else ())
-    return max(births, key=lambda birth: birth.latest_day or date.max, default=None)
 
 
 def births_apart(person: Person) -> str:
