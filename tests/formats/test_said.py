@@ -77,3 +77,10 @@ SILENT = {
 @pytest.mark.parametrize("name", SILENT)
 def test_what_is_no_text_of_a_person_is_passed_over(name: str) -> None:
     assert WORD not in " ".join(said.texts(io.BytesIO(SILENT[name])))
+
+
+@pytest.mark.parametrize("name", list(READ))
+def test_what_the_colour_profile_says_is_told_apart(name: str) -> None:
+    """ICC.1 7.2: a profile is of a device, and the same in each of its pictures."""
+    texts = [text for text in said.profile_texts(io.BytesIO(READ[name])) if WORD in text]
+    assert bool(texts) is name.startswith(("the profile of", "the name of a profile")), (name, texts)

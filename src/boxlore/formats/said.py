@@ -58,6 +58,17 @@ def people_shown(file: BinaryIO) -> Iterator[str]:
     return _each_once(name for body in _packets(file) for name in _shown_by(body))
 
 
+def profile_texts(file: BinaryIO) -> Iterator[str]:
+    """Those of the texts that stand in the colour profile, which is the same in every scan of one machine."""
+    return _each_once(text for text in _texts(file) if isinstance(text, _OfProfile))
+
+
+class _OfProfile(str):
+    """A text of a colour profile, or its name."""
+
+    __slots__ = ()
+
+
 def _each_once(texts: Iterable[str]) -> Iterator[str]:
     """Texts with letters in them, each once and on one line, as far as they can be read."""
     seen: set[str] = set()
@@ -123,7 +134,7 @@ def _of_png(file: BinaryIO) -> Iterator[str]:
             yield from _of_exif(png.data_of(file, chunk).removeprefix(exif.MARK))
         elif chunk.type == b"iCCP":
             name, _, packed = png.data_of(file, chunk).partition(NUL)
-            yield decoded(name)
+            yield _OfProfile(decoded(name))
             with suppress(ByteFault):
                 yield from _of_profile(png_texts.inflated(packed[1:], chunk.at))
 
@@ -216,7 +227,7 @@ def _of_iim(block: bytes) -> Iterator[str]:
 def _of_profile(profile: bytes) -> Iterator[str]:
     """Each text once, as the letters stand: both readings of a value are given, and one of them is no words."""
     with suppress(ByteFault):
-        yield from _plain(colour_profiles.texts(profile) if profile else ())
+        yield from map(_OfProfile, _plain(colour_profiles.texts(profile) if profile else ()))
 
 
 def _plain(words: Iterable[str]) -> Iterator[str]:

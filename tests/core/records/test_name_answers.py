@@ -1,12 +1,12 @@
 """What the keeper decides of a place that names somebody: asked once, kept for these words (a rule of our own)."""
 
 import pytest
-from tests.core.records.cast import LIVES, PEOPLE, TODAY, record, said, shown, stories
+from tests.core.records.cast import LIVES, PEOPLE, TODAY, record, said, scan, shown, stories
 
 from boxlore.core.fields.name_answers import NAMING_WORDS, NamingAnswer, NamingDecision
 from boxlore.core.people.names_in_text.search import Doubt
-from boxlore.core.records.audience import Recipient, To
-from boxlore.core.records.name_answers import FINISHED, decided, decision_digest
+from boxlore.core.records.audience import EMBEDDED, Recipient, To
+from boxlore.core.records.name_answers import FINISHED, MADE_BY, decided, decision_digest
 from boxlore.core.records.withheld import withhold
 
 WORDS = "The boat came in, and the Rourke girl rowed it to the pier."
@@ -132,3 +132,19 @@ def test_what_says_what_a_picture_shows_holds_the_scan_until_it_is_answered(fiel
     assert not PLAIN_OUTSIDE.seen(record(told=stories(said("Mia fell in.")))).closed_scans
     for innocent in ("The quay at noon", "Tom Rourke on the quay"):
         assert not PLAIN_OUTSIDE.seen(record(told={field: (said(innocent, field),)})).closed_scans
+
+
+def test_what_files_say_of_their_maker_is_answered_once_for_all_of_them() -> None:
+    """Every scan of one machine says whose it is; what a file says of the picture is asked of each."""
+    made_by = ("by: Mia Rourke", "rights: (c) Mia Rourke 2019", "profile: the scanner of Mia")
+    for line in made_by:
+        words = line.partition(": ")[2]
+        whole = record(scans=(scan(embedded=f"title: The quay\n{line}\nscanned: 2019"),))
+        (naming,) = PLAIN_OUTSIDE.namings(whole)
+        assert (naming.where, naming.text) == (MADE_BY, words) and PLAIN_OUTSIDE.seen(whole).closed_scans
+        for answer, may in ANSWERS:
+            answered = outside(("another", decision(answer, words, MADE_BY)))
+            assert answered.seen(whole).closed_scans is not may
+            assert answered.seen(record(scans=(scan(embedded=f"title: {words}"),))).closed_scans, "no maker"
+    both = record(scans=(scan(embedded="by: Mia Rourke\ncaption: Mia fell in"),))
+    assert [naming.where for naming in PLAIN_OUTSIDE.namings(both)] == [MADE_BY, EMBEDDED]

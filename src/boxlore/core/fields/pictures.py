@@ -154,8 +154,12 @@ class Embedded:
 STRUCK = "struck"
 """The name of the line that stands in place of struck words, with the SHA-256 of the file that says them."""
 
-WRITTEN_BY_PEOPLE = ("title", "caption", "people", "keywords", "by", "rights", "also")
+WRITTEN_BY_PEOPLE = ("title", "caption", "people", "keywords", "by", "rights", "profile", "also")
 """Names of lines that hold a person's own words; the others are dates and what our reader says."""
+
+
+OF_THE_MAKER = ("by", "rights", "profile")
+"""Names of lines that tell who made a file, and by which machine: the same in each of a maker's files."""
 
 
 def _write_embedded(embedded: Embedded) -> str:

@@ -61,13 +61,14 @@ from dataclasses import field as starts
 from datetime import date
 
 from boxlore.core.fields.audiences import AUDIENCE_WORDS
+from boxlore.core.fields.pictures import EMBEDDED_WORDS, OF_THE_MAKER, Embedded
 from boxlore.core.people.names_in_text.search import Hit
 from boxlore.core.people.person import Person
 from boxlore.core.places.reading import full_name
 from boxlore.core.records.audience_levels import To, may_see
 from boxlore.core.records.file_strangers import INSIDE, Strangers
 from boxlore.core.records.item_record import Conflict, PersonShown, Record, ScanFile, StatementView, every_told
-from boxlore.core.records.name_answers import FINISHED
+from boxlore.core.records.name_answers import FINISHED, MADE_BY
 from boxlore.core.records.withheld import NOBODY, Withheld
 from boxlore.core.statements import Kind, Said, Source, Statement, Subject
 
@@ -80,7 +81,7 @@ WHO_SAYS, FOUND_IN, MARK = "who says it", "found in", "mark"
 SHOWN, EMBEDDED, FILE_NAME = "in the picture", INSIDE, "name of the file"
 """Places where a scan itself shows or names somebody."""
 
-OF_SCANS = (SHOWN, EMBEDDED, FILE_NAME)
+OF_SCANS = (SHOWN, EMBEDDED, MADE_BY, FILE_NAME)
 
 WHAT_IT_SHOWS = ("title", "occasion", "keyword")
 """Fields that say what is on the picture: whom they name may be on it, though nobody told who is."""
@@ -259,9 +260,9 @@ class Recipient:
         for naming in self._naming(record, MARK, _labels(record)):
             yield replace(naming, words=_long(record))
         for scan in record.scans:
-            for where, text in ((EMBEDDED, scan.embedded), (FILE_NAME, _file_name(scan))):
+            for where, text in _texts_of(scan):
                 for naming in self._naming(record, where, text):
-                    yield replace(naming, words=scan.path)
+                    yield replace(naming, words=f"{scan.path}: {text}" if where == MADE_BY else scan.path)
         for scan, name in self._strangers(record):
             yield Naming(EMBEDDED, f"{scan.path}: {name}", frozenset(), text=name)
 
@@ -339,7 +340,7 @@ class Recipient:
             return True
         if not all(self._passes(view, record.audiences, record.id) for view in record.all("inscription")):
             return True
-        texts = [text for scan in record.scans for text in ((EMBEDDED, scan.embedded), (FILE_NAME, _file_name(scan)))]
+        texts = [text for scan in record.scans for text in _texts_of(scan)]
         return not all(self.may_read(words, record.id, where) for where, words in texts)
 
     def _says_it_shows(self, record: Record) -> Iterator[Naming]:
@@ -391,6 +392,16 @@ def _long(record: Record) -> str:
 def _labels(record: Record) -> str:
     """The words of a mark that somebody chose: what the containers are called, without `Box` and `Folder`."""
     return "; ".join(label for _, label in record.mark.path) if record.mark else ""
+
+
+def _texts_of(scan: ScanFile) -> Iterator[tuple[str, str]]:
+    """The texts of a scan's file, with their places: who made it line by line, all else that it says, its name."""
+    lines = EMBEDDED_WORDS.read(scan.embedded).lines if scan.embedded else ()
+    made_by = [words for name, words in lines if name in OF_THE_MAKER]
+    yield from ((MADE_BY, words) for words in made_by)
+    others = tuple(line for line in lines if line[0] not in OF_THE_MAKER)
+    yield EMBEDDED, EMBEDDED_WORDS.write(Embedded(others)) if made_by else scan.embedded
+    yield FILE_NAME, _file_name(scan)
 
 
 def _file_name(scan: ScanFile) -> str:

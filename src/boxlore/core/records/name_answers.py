@@ -21,6 +21,10 @@ from boxlore.core.people.names_in_text.text_normalising import Word, read_text
 FINISHED = "finished"
 """The place of any text of a finished file, wherever the same words stand."""
 
+MADE_BY = "who made the file"
+"""The place of what a scan's file says of its maker. Every file of one maker says it, so that it is asked once: an
+answer about the same words holds in every item."""
+
 AROUND = 3
 """Words on either side that are shown with a name."""
 
@@ -35,6 +39,8 @@ class Decided:
     answers: Mapping[Key, NamingAnswer] = starts(default_factory=dict)
     anywhere: frozenset[tuple[str, str]] = frozenset()
     """(person, digest) that may be read in any text."""
+    of_makers: Mapping[tuple[str, str], NamingAnswer] = starts(default_factory=dict)
+    """By (person, digest), what was answered of the makers of files."""
     let_out: frozenset[tuple[str, str]] = frozenset()
     """(person, digest) that may be read in some record, so that they may stand in what is made of it."""
 
@@ -60,6 +66,8 @@ class Decided:
             yield replace(hit, people=frozenset(people), doubt=doubt)
 
     def _answer(self, hit: Hit, tokens: Sequence[Word], person: str, item: str, where: str) -> NamingAnswer | None:
+        if where == MADE_BY:
+            return self.of_makers.get((person, digest_of(hit, tokens)))
         if item:
             return self.answers.get((item, where, person, digest_of(hit, tokens)))
         may_stand = self.let_out if where == FINISHED else self.anywhere
@@ -77,7 +85,8 @@ def decided(decisions: Iterable[tuple[str, NamingDecision]]) -> Decided:
     hidden = {(person, digest) for (_, _, person, digest), answer in told_of.items() if answer is NamingAnswer.HIDE}
     allowed = {(person, digest) for _, _, person, digest in told_of}
     let_out = {key[2:] for key, answer in told_of.items() if answer is not NamingAnswer.HIDE}
-    return Decided(answers, frozenset(allowed - hidden), frozenset(let_out))
+    of_makers = {key[2:]: answer for key, answer in answers.items() if key[1] == MADE_BY}
+    return Decided(answers, frozenset(allowed - hidden), of_makers, frozenset(let_out))
 
 
 def decision_digest(hit: Hit, words: str) -> str:

@@ -11,10 +11,10 @@ from pathlib import Path
 from boxlore.core.errors import CouldNot
 from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.findings import several
-from boxlore.core.records.audience import OF_SCANS
+from boxlore.core.records.audience import OF_SCANS, Naming
 from boxlore.core.records.closing_dates import Closing
 from boxlore.core.records.file_strangers import strangers_to
-from boxlore.core.records.name_answers import NOTHING_DECIDED
+from boxlore.core.records.name_answers import MADE_BY, NOTHING_DECIDED
 from boxlore.tasks.archive.name_answers import NamePlace, places_of, with_answers
 from boxlore.tasks.collection.gate import Gate, files_in
 from boxlore.tasks.collection.names_left import WRITTEN
@@ -42,9 +42,11 @@ def search(
     collection: Collection, outside: AudienceView, closing: Closing, selection: Selection = EVERYTHING
 ) -> Iterator[NameFound]:
     """Everything that the open part leaves out for a name's sake, item by item."""
+    of_makers: set[tuple[str, frozenset[str]]] = set()
     for whole in records(collection, selection):
-        namings = list(outside.recipient.namings(whole))
-        if not namings:
+        every = list(outside.recipient.namings(whole))
+        namings = [naming for naming in every if _is_first(naming, of_makers)]
+        if not every:
             continue
         people = tuple(sorted(person.name for person in closing.named_in(whole)))
         for naming in namings:
@@ -56,6 +58,16 @@ def search(
             for scan in whole.scans:
                 if scan.path not in listed:
                     yield NameFound(whole.number, f"the scan, {scan.side}", scan.path, people, TO_THE_CLOSED_PART)
+
+
+def _is_first(naming: Naming, of_makers: set[tuple[str, frozenset[str]]]) -> bool:
+    """Whether a naming is listed: what files say of their maker is asked of the first of them."""
+    said = naming.text, naming.people
+    if naming.where != MADE_BY:
+        return True
+    is_first = said not in of_makers
+    of_makers.add(said)
+    return is_first
 
 
 def in_words(namings: Sequence[NameFound]) -> str:

@@ -29,15 +29,17 @@ MOST_FURTHER, MOST_FURTHER_TEXTS = 2_000, 200
 
 def embedded_in(path: Path) -> str:
     """What a file already says, as lines `name: words` by the names of _TOLD_IN_FILES, and as `also` all else that
-    stands in any slot; '' if it says nothing.
+    stands in any slot, as `profile` what the colour profile says; '' if it says nothing.
 
     These are facts about the scan: a rule may make a question of one, but none is a statement about the picture.
     """
     with open_regular(path) as file:
         every = list(said.texts(file))
         lines = _known_in(file, list(said.people_shown(file)))
+        of_profile = set(said.profile_texts(file))
     known = {part for _, words in lines for part in (words, *words.split("; "))}
-    further = [("also", text[:MOST_FURTHER]) for text in every if text not in known][:MOST_FURTHER_TEXTS]
+    unknown = [text for text in every if text not in known][:MOST_FURTHER_TEXTS]
+    further = [("profile" if text in of_profile else "also", text[:MOST_FURTHER]) for text in unknown]
     return EMBEDDED_WORDS.write(Embedded((*lines, *further)))
 
 

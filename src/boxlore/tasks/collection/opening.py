@@ -144,7 +144,7 @@ class Act:
             )
 
 
-READER = "2"
+READER = "3"
 """The reader of what files say (`embedded_metadata`): one more whenever it reads more of a file."""
 
 READ_BY = "files read by"
