@@ -52,8 +52,8 @@ def interrupted(part: str, *arguments: object, **environment: str) -> tuple[int,
 
 
 @pytest.fixture
-def home(demo: Path, tmp_path: Path) -> Path:
-    return Path(shutil.copytree(demo, tmp_path / "home", ignore=shutil.ignore_patterns("pages", "transfer", "copies")))
+def home(small_family: Path, tmp_path: Path) -> Path:
+    return Path(shutil.copytree(small_family, tmp_path / "home"))
 
 
 COMMANDS = [
