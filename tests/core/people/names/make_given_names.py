@@ -47,10 +47,16 @@ def main() -> None:
     given = {name for locale in LOCALES for name in names_of(locale, "first_names")}
     family = {name for locale in LOCALES for name in names_of(locale, "last_names")}
     kept = sorted(name for name in given - family - words() - GIVEN if len(name) > 2 and name.isalpha())
-    lines = [" ".join(kept[at : at + NAMES_A_LINE]) for at in range(0, len(kept), NAMES_A_LINE)]
+    both = sorted(name for name in (given & family) - words() - GIVEN if len(name) > 2 and name.isalpha())
     head = f'"""Given names, folded: Faker {version("faker")}; '
     head += 'made by tests/core/people/names/make_given_names.py."""\n'
-    TABLE.write_text(f'{head}\nFURTHER_GIVEN = """\n{chr(10).join(lines)}\n"""\n', encoding="utf-8")
+    also = '"""Given names that are family names too: somebody, whichever of the two it is."""\n'
+    table = f'{head}\nFURTHER_GIVEN = """\n{_lines(kept)}\n"""\n\nGIVEN_OR_FAMILY = """\n{_lines(both)}\n"""\n{also}'
+    TABLE.write_text(table, encoding="utf-8")
+
+
+def _lines(names: list[str]) -> str:
+    return "\n".join(" ".join(names[at : at + NAMES_A_LINE]) for at in range(0, len(names), NAMES_A_LINE))
 
 
 if __name__ == "__main__":

@@ -63,6 +63,13 @@ MEN = _words(
     alick bernie bud clarrie clem cliff dale des don doug earl ewen fergie geordie gil gordie gus herb hew horrie
     hughie huw kev lance lee lindsay mal maurie merv monty myles nev norm norrie ossie piers reg rollo roman rowan
     rube russ saul scott selwyn solomon sonny stewart stu syd vance vern wes watty
+    albie alby antos ats atsi baldie bebert bosse bubi cees checco ciccio clarry davie dod dodie donnie dougie eck
+    eckie edek edi felek franzl fritzl gienek gigi hansi hein herbie honza huub jas jeanjean jeannot jirka
+    jockie juku jupp kalli karolek kiko klausi kuba kurre lennie loisl lolek lolo loulou ludi maxie michl
+    mickey mimmo mossie murdie neddy nelo nisse ossu peppe peppino perico peterle pierrot piotrek pippo poldi
+    priidu quim rab rabbie reggie rinus ritchie romek sammie schorsch seppl shug sjaak sjef stefek tam tammas titi
+    tonda toto trev venca volli vova wal wattie wullie zeca zygmus вова володя гоша женя жора кирюша леня николаша
+    сеня слава степа тима толя
     """
 )
 """Given names of men, in and around Europe."""
@@ -132,6 +139,16 @@ WOMEN = _words(
     лукерья ляля матрена митя муся настя паша поля серафима соня степанида тоня тося устинья федя lil vi
     angel birdie charity clemency dawn gay greer hine jade joy laurel marigold melody mercy nance opal pansy petunia
     primrose prue rae sal tansy val viv willow wren
+    addie aita allie andzia ania betka bets bronka burgl cath cathie cesia daph dien dodo dorotka eadie ello emmie
+    essie ethie ewunia fannerl fany floss francie frania girlie gracie gre greetje gussie hanicka helcia helju hellin
+    hessie hetty hilje ilme impi ishie iza jagoda jarka jasia jeannie jetje jinnie jopie jozia julcia kaca kath kathie
+    kazia koosje lal lala lallie lehte leili lenchen lenie letty liduska lieserl liesje liia liisu lillie lisl loli
+    lotten loviisa luule maggan maidie maimu margie mariuccia marj marnie marylka mela mientje miep minchen mitzi myrt
+    mysie nandl nannerl nena nenette ninette niusia nonie nunziatina oilme pearlie phemie phyl phyll pinuccia pola
+    renia renie resl rie riek rosarito rozia sallie sefa sissie sjaan sjaantje sofferl stell stinne sukie suzette
+    teenie tereska tessie thel thilde tiio tish titina titine toinette tosia tottie trien trijn trissie trudchen
+    truuta urschel urve verka vilja wies wisia wladzia wyn wynne zeza zezette галя гуля даша дуня зина ира клаша ксюша
+    леля люба милка наташа нюся рая рита света стеша тася тома уля фрося шурочка юля
     """
 )
 """Given names of women, in and around Europe."""

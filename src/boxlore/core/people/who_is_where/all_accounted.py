@@ -18,6 +18,7 @@ from dataclasses import replace
 from itertools import pairwise
 
 from boxlore.core.people.names import lists_table as lists
+from boxlore.core.people.names.given_names_table import GIVEN_OR_FAMILY
 from boxlore.core.people.names.parts import Tradition
 from boxlore.core.people.names.reader import read_name
 from boxlore.core.people.names.tokens import CALLED, Token, tokens_of, written
@@ -45,6 +46,7 @@ _FAMILY_FIRST = frozenset(
 _GIVEN_ELSEWHERE = frozenset().union(
     lists.SPANISH_GIVEN, lists.PORTUGUESE_GIVEN, lists.ITALIAN_GIVEN, lists.HUNGARIAN_GIVEN, lists.ICELANDIC_GIVEN,
     lists.RUSSIAN_GIVEN, lists.JAPANESE_GIVEN, lists.GIVEN_IN_PICTURES, {"les"},
+    GIVEN_OR_FAMILY.split(),
 )  # fmt: skip
 
 

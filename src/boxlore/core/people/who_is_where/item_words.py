@@ -153,7 +153,7 @@ def without_leads(words: Sequence[Element]) -> Sequence[Element]:
     at = 0
     while at < len(words) - 1 and not (words[at].is_large and at) and _leads(words[at]):
         at += 1
-    while at and not (words[at].is_large or words[at].kind in ("my", "unknown") or relation(words[at])):
+    while at and not (words[at].is_large or words[at].kind in ("my", "me", "unknown") or relation(words[at])):
         at -= 1
     surely_leads = words[0].plain in small_words.SURE_LEADS
     if at and words[0].is_large and words[0].kind == "word" and not (surely_leads or token_of(words[at].text).is_given):
