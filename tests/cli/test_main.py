@@ -42,9 +42,9 @@ def test_a_reader_that_leaves_ends_it_without_a_word(tmp_path: Path) -> None:
 
 
 @pytest.mark.parametrize("command", [("sit", "--plain", "--no-viewing"), ("transfer", "OUT"), ()])
-def test_a_closed_stream_is_one_that_says_nothing(demo: Path, tmp_path: Path, command: tuple[str, ...]) -> None:
+def test_a_closed_stream_is_one_that_says_nothing(small_family: Path, tmp_path: Path, command: tuple[str, ...]) -> None:
     """`boxlore … <&-`: whoever starts us may have closed what is read from (POSIX sh, 2.7.5); Python has None there."""
-    home = shutil.copytree(demo, tmp_path / "home", ignore=shutil.ignore_patterns("pages", "transfer", "copies"))
+    home = shutil.copytree(small_family, tmp_path / "home")
     words = [str(tmp_path / "out") if word == "OUT" else word for word in command]
     line = [sys.executable, "-c", PROGRAM, "-c", str(home), *words]
     ended = subprocess.run(

@@ -102,7 +102,7 @@ def test_an_answer_is_in_the_album(mine: Collection, tmp_path: Path) -> None:
 
 def test_it_is_found_and_rebuilt(mine: Collection, tmp_path: Path) -> None:
     assert [(hit.number, hit.field) for hit in mine.store.search("oilskins")] == [("TRA-0001", "own-clothes")]
-    transfer(mine, tmp_path / "t")
+    transfer(mine, tmp_path / "t", selection=ONE)
     rebuild(tmp_path / "again", tmp_path / "t", on_day=ON)
     with open_collection(tmp_path / "again", on_day=ON) as again:
         told = record_of(again, find_item(again, "TRA-0001").id).all("own-clothes")
