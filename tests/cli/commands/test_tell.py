@@ -7,6 +7,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
+from tests.every_row import every_row
 
 from boxlore.store.values import Draft
 from boxlore.tasks.collection.items_by_mark import find_item
@@ -87,7 +88,7 @@ REFUSED = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("arguments", "sentence"), REFUSED, ids=lambda value: str(value)[-60:])
+@every_row(("arguments", "sentence"), REFUSED)
 def test_what_cannot_be_meant_is_refused(run, folder: Path, arguments: list[str], sentence: str) -> None:  # type: ignore[no-untyped-def]
     before = statements(folder)
     code, out, err = run("-c", folder, *arguments)
@@ -106,7 +107,7 @@ BLANK = [
 ]
 
 
-@pytest.mark.parametrize("arguments", BLANK, ids=ascii)
+@every_row("arguments", BLANK)
 def test_names_of_which_nothing_can_be_seen_are_refused_by_every_command(run, mine: Path, arguments: list[str]) -> None:  # type: ignore[no-untyped-def]
     before = statements(mine)
     code, out, err = run("-c", mine, *arguments)
@@ -137,7 +138,7 @@ PEOPLE = [
 ]
 
 
-@pytest.mark.parametrize(("field", "words", "sentence"), PEOPLE)
+@every_row(("field", "words", "sentence"), PEOPLE)
 def test_what_cannot_be_told_of_a_person(run, mine: Path, field: str, words: str, sentence: str) -> None:  # type: ignore[no-untyped-def]
     before = statements(mine)
     code, _, err = run("-c", mine, "people", "tell", "Leida Rourke", field, words)
