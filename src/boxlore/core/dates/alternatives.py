@@ -1,5 +1,5 @@
 """What dates say together that stand as alternatives: one day in two calendars, one of another year, a day that two
-months share."""
+months share, one season of two years."""
 
 import itertools
 
@@ -65,3 +65,19 @@ def with_shared_day(dates: list[Partial]) -> list[Partial]:
             date.year = month.year
             shared.append(date)
     return shared
+
+
+def with_years(first: Partial, last: Partial) -> Partial:
+    """One season of two years: `winter 1938-1939`, `winter 41 to 42`."""
+    season = first.copy()
+    season.years, season.year = (int(first.year), int(last.year)), ""
+    if len(first.year) == len(last.year) == 2:
+        season.years, season.assumed = (1900 + int(first.year), 1900 + int(last.year)), True
+    return season
+
+
+def of_two_years(first: Partial, last: Partial) -> Partial | None:
+    """`winter '46/'47`: one season, where the years follow each other."""
+    same = first.season and first.season == last.season and first.year.isdigit() and last.year.isdigit()
+    follow = same and len(first.year) == len(last.year) and int(last.year) == int(first.year) + 1
+    return with_years(first, last) if follow else None

@@ -16,6 +16,8 @@ _MARCH = re.compile(
     r"march (?:in|of|on|through|from|to|past)\b",
     re.IGNORECASE,
 )
+_OF_A_LIFE = re.compile(r"(?:b|d|m|bapt|bur|fl)\.? ?\d{4}\W*", re.IGNORECASE)
+"""`d. 1926`: a birth, a death, a marriage as genealogists write them."""
 _CLOCK = re.compile(
     r"\b(?:at|kell|klo|kello|kl\.?|alle|ore|a las|às|o godz\.?|plkst\.?) (?P<time>(?:[01]\d|2[0-3])[0-5]\d)(?!\d)",
     re.IGNORECASE,
@@ -36,6 +38,8 @@ def doubted(outcome: Outcome, context: DateContext) -> Outcome:
         return outcome
     if _MARCH.search(context.text) and edtf.kind == "date" and edtf.text[4:7] == "-03":
         return _asked((edtf.text[:4], edtf.text), context)
+    if _OF_A_LIFE.fullmatch(context.text):
+        return outcome._replace(ask=f"“{context.text}”: is that when the picture was taken?")
     clock = _CLOCK.search(context.text)
     if clock and clock["time"] == edtf.text[:4] and len(edtf.text) > 4:
         return outcome._replace(ask=f"“{context.text}”: is the year {clock['time']} meant, or a time of day?")

@@ -8,10 +8,11 @@ leave their date out, “by”, “since”, “not before” hold it, as BEF an
 from dataclasses import dataclass
 
 from boxlore.core.dates import edtf as standard
-from boxlore.core.dates.alternatives import in_order, in_two_calendars, with_shared_day
+from boxlore.core.dates.alternatives import in_order, in_two_calendars, of_two_years, with_shared_day, with_years
 from boxlore.core.dates.before_and_after import beside
 from boxlore.core.dates.context import NOT_THEN, DateContext, NoSuchDate, qualified
 from boxlore.core.dates.edtf_values import Day, Edtf, month_length
+from boxlore.core.dates.holidays import came_once
 from boxlore.core.dates.partial import MARKS, Partial, fill
 from boxlore.core.dates.relative import Distance, near
 from boxlore.core.dates.writing import choices_of, question, spans_of, written
@@ -183,13 +184,9 @@ def _span(whole: Expression, context: DateContext, pick: int) -> str:
     """`winter 1938-1939` is one season of two years; else an interval from end to end."""
     first, last = whole.leaves()[0], whole.leaves()[-1]
     if first.season and not first.calendar and last.whole_year and first.year.isdigit() and last.year.isdigit():
-        season = first.copy()
-        season.years, season.year = (int(first.year), int(last.year)), ""
-        if len(first.year) == len(last.year) == 2:  # “winter 41 to 42”
-            if first.year == last.year:
-                raise NoSuchDate("In which year did that begin?")
-            season.years, season.assumed = (1900 + int(first.year), 1900 + int(last.year)), True
-        return written(season, context, pick)
+        if len(last.year) == 2 and first.year == last.year:
+            raise NoSuchDate("In which year did that begin?")
+        return written(with_years(first, last), context, pick)
     begin, end = _ends(whole, context, pick)
     if first.feast and end.isdigit() and begin == f"{int(end) - 1:04d}-12-31":
         end = f"{end}-01-01"  # “New Year’s Eve 1929 into 1930” is one night
@@ -244,6 +241,8 @@ def _set(whole: Expression, context: DateContext, pick: int) -> str:
     if whole.beside == "doubt":
         _refined(whole, context, pick)
     dates = whole.leaves()
+    if whole.beside == "slash" and (season := of_two_years(*dates[:2])) is not None and len(dates) == 2:
+        return written(season, context, pick)
     if whole.beside == "slash" and (day := in_two_calendars(dates, context, pick)):
         return day
     in_order(dates, context, pick)
@@ -288,7 +287,11 @@ def _refined(whole: Expression, context: DateContext, pick: int) -> None:
 
 def _within(whole: Expression, context: DateContext, pick: int) -> str:
     """`the thirties, not after 1936`: the part of the first that the second leaves."""
-    text, limit = (_written(part, context, pick) for part in whole.parts)
+    feast = whole.leaves()[0]
+    limit = _written(whole.parts[1], context, pick)
+    if whole.follows_event and feast.feast and not (feast.year or came_once(feast.feast)):
+        return _feast_beside(feast, standard.parse(limit), context)
+    text = _written(whole.parts[0], context, pick)
     if "XXXX" in limit:
         raise NoSuchDate("In which year?")
     base, edge = standard.parse(text), standard.parse(limit)
@@ -298,10 +301,7 @@ def _within(whole: Expression, context: DateContext, pick: int) -> str:
     if first and last and first > last:
         raise NoSuchDate("These two limits leave no day. Which is right?")
     if text.startswith("XXXX"):  # “the Christmas after we moved”
-        nearest = _nearest(text, edge)
-        if nearest and whole.follows_event:
-            return nearest[0]
-        raise NoSuchDate("In which year?", nearest)
+        raise NoSuchDate("In which year?", _nearest(text, edge))
     if (first, last) == (base.earliest, base.latest):
         return text
     begin, end = _short(first, start=True), _short(last, start=False)
@@ -314,14 +314,28 @@ def _within(whole: Expression, context: DateContext, pick: int) -> str:
     return qualified(begin if begin == end else f"[{begin}..{end}]", MARKS[mark])
 
 
+def _feast_beside(feast: Partial, limit: Edtf, context: DateContext) -> str:
+    """“The Easter before the wedding”: the last one before it, or the first one after it."""
+    there = [feast.copy() for _ in range(2)]
+    for date, year in zip(there, _years_beside(limit), strict=True):
+        date.year = f"{year:04d}"
+    nearest = next(date for date in there if _meet(standard.parse(written(date, context)), limit))
+    if asks := question(nearest, context):
+        raise NoSuchDate(asks, (written(nearest, context),))
+    return written(nearest, context)
+
+
+def _years_beside(limit: Edtf) -> range:
+    """The year in which a limit stands, and the next one on its open side."""
+    if limit.earliest is not None:
+        return range(limit.earliest.year, limit.earliest.year + 2)
+    assert limit.latest is not None  # a limit has one end
+    return range(limit.latest.year, limit.latest.year - 2, -1)
+
+
 def _nearest(text: str, limit: Edtf) -> tuple[str, ...]:
     """The first date after a limit that a day or month without its year may be, or the last before it."""
-    if limit.earliest is not None:
-        years = range(limit.earliest.year, limit.earliest.year + 2)
-    else:
-        assert limit.latest is not None  # a limit has one end
-        years = range(limit.latest.year, limit.latest.year - 2, -1)
-    dates = [f"{year:04d}{text[4:]}" for year in years]
+    dates = [f"{year:04d}{text[4:]}" for year in _years_beside(limit)]
     return tuple(date for date in dates if _meet(standard.parse(date), limit))[:1]
 
 

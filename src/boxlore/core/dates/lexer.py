@@ -207,7 +207,11 @@ def _word_or_number(words: str, text: str, pieces: list[Piece], at: int, root: N
         return month
     senses, following = entry or ((), at + 1)
     number = spoken(pieces, at, root) if _may_be_number(senses, piece) else None
-    if number is not None and (number[1] > following or not entry or senses[0].kind in ("number", "ordinal_word")):
+    counts = bool(senses) and (
+        senses[0].kind in ("number", "ordinal_word")
+        or (senses[0].kind == "month" and senses[-1].kind == "number")  # “sept”
+    )
+    if number is not None and (number[1] > following or not entry or counts):
         value, following = number
         others = tuple(sense for sense in senses if sense.kind not in ("number", "ordinal_word"))
         return ((*others, *value) if following == at + 1 or not others else value), following

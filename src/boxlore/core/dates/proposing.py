@@ -143,7 +143,7 @@ def _pieces(tokens: list[Token], decided: Decided) -> tuple[list[tuple[str, ...]
         if _has(tokens[first], _SAYING - _PART):
             while last > first:
                 stretch = tokens[first:last]
-                texts = _dates(stretch, decided)
+                texts = () if _cuts_off(tokens, last) else _dates(stretch, decided)
                 is_not = not texts and _has(tokens[first], _DENYING) and _is_denied(stretch, decided)
                 if texts or is_not:
                     break
@@ -154,6 +154,11 @@ def _pieces(tokens: list[Token], decided: Decided) -> tuple[list[tuple[str, ...]
             read.update(range(first, last))
         first, denied = (last if texts or is_not else first + 1), denied or is_not
     return pieces, read, denied
+
+
+def _cuts_off(tokens: list[Token], last: int) -> bool:
+    """Whether a piece would end with the qualifier of the next date: “1976 of print c. | 1906”."""
+    return last < len(tokens) and tokens[last - 1].senses[0].kind in ("about", "doubt") and _is_datable(tokens[last])
 
 
 def _is_denied(tokens: list[Token], decided: Decided) -> bool:

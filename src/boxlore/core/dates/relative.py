@@ -226,7 +226,12 @@ def _birth(born: str) -> tuple[Day, Day]:
 def in_years(born: str, decade: int) -> str:
     """`in her twenties`: from the birthday that begins the ten years to the one that ends them."""
     first, last = _birth(born)
-    return f"{first.year + decade}/{last.year + decade + 10}"
+    begin = FIRST_TEEN if decade == 10 else decade
+    return f"{first.year + begin}/{last.year + decade + 10}"
+
+
+FIRST_TEEN = 13
+"""“In my teens” begins at thirteen."""
 
 
 def birthday(born: str, years: int) -> str:

@@ -203,11 +203,14 @@ def asked_or_made(question: OpenQuestion | None, own: StatementView | None, way:
 
 
 def date_asked(asks: str, names: Sequence[str]) -> tuple[StyledText, ...]:
-    """The question about a date, and its choices, numbered as the card of Ctrl+P has them."""
+    """The question about a date, and its choices, numbered as the card of Ctrl+P has them; a question that names them
+    all is enough."""
     if not names:
         return (("? ", "bold $warning"), asks)
     numbered = " · ".join(f"{number} {short(name, 34)}" for number, name in enumerate(names, 1))
-    return (("? ", "bold $warning"), f"{asks} ", ("Ctrl+P", "bold"), f" chooses: {numbered}")
+    takes = f" takes {'it' if len(names) == 1 else 'one'}"
+    chooses = takes if all(name in asks for name in names) else f" chooses: {numbered}"
+    return (("? ", "bold $warning"), f"{asks} ", ("Ctrl+P", "bold"), chooses)
 
 
 def places_asked(names: Sequence[str]) -> tuple[StyledText, ...]:
