@@ -46,3 +46,21 @@ def test_who_is_there_by_words_that_are_nobody_yet_is_held_until_it_is_answered(
     for words in ("a boy with a kite", "Two boys", "Tom Rourke", "?", "Atelier Lind", "12"):
         people = (PersonShown(told=said(words, "person"), name=words),)
         assert held.seen(record(people=people, scans=(scan(),))).people, words
+
+
+def test_a_name_that_was_made_nobody_is_held_in_all_words_until_it_is_answered() -> None:
+    """Told of who is there, read as nobody: a rule of our own; what may be no name is sought nowhere."""
+    told = ("Oswin Tohver", "Batsman Brown", "two boys", "Tom Rourke", "Tohver", "Oswin van Tohver")
+    strangers = strangers_to(PEOPLE, NOTHING_DECIDED, told)
+    held = recipient(To.OUTSIDE, strangers=strangers)
+    for field, words in (("story", "Then Oswin came."), ("care", "Oswin Tohver’s"), ("title", "Tohver, O., a print")):
+        whole = record(told={field: (said(words, field),)})
+        assert not held.seen(whole).told and not held.may_read(words)
+        assert [(naming.where, naming.text) for naming in held.namings(whole)] == [(field, words)]
+        for answer, may in ((NamingAnswer.HIDE, False), (NamingAnswer.OTHER, True), (NamingAnswer.MAY, True)):
+            decision = NamingDecision(answer, STRANGER, field, stranger_digest(words))
+            let_out = recipient(To.OUTSIDE, strangers=replace(strangers, decided=decided([(whole.id, decision)])))
+            assert bool(let_out.seen(whole).told) is may
+    for words in ("The batsman was brown.", "Tom Rourke rowed.", "Two boys came.", "The quay"):
+        assert held.may_read(words), words
+    assert strangers_to(PEOPLE, NOTHING_DECIDED, told[1:5]).finder is None

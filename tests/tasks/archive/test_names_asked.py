@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from boxlore.core.records.audience import To
-from boxlore.core.statements import Kind
+from boxlore.core.statements import Kind, Subject
 from boxlore.tasks.archive.names_asked import MOST_SAID, left_out
 from boxlore.tasks.collection.opening import Collection, open_collection, start
 from boxlore.tasks.collection.records_for_outputs import Selection, seen_by
@@ -102,3 +102,17 @@ def test_where_no_table_can_be_written_the_places_are_said(home: Path) -> None:
         *_, last = left_out(collection, To.OUTSIDE)
         assert last == "… and 2 more."
         assert left_out(collection, To.OUTSIDE, FIRST)[1:] == places[:1]
+
+
+def test_somebody_told_whom_nobody_knows_is_asked_about_wherever_the_name_stands(collection: Collection) -> None:
+    first, second = (Subject(Kind.ITEM, ident) for _, ident in collection.store.items())
+    act = collection.act("told")
+    act.state(first, "person", "Taaniel Tohver")
+    act.state(second, "care", "Taanieli kätte")
+    act.done()
+    left_out(collection, To.OUTSIDE)
+    asked = {(row["Where"], row["Words"]): row for row in rows(collection.folder) if row["Why it is asked"]}
+    assert set(asked) == {("person", "[Taaniel Tohver]"), ("care", "[Taanieli kätte]")}
+    answer(collection.folder, "not that person")
+    assert left_out(collection, To.OUTSIDE) == ["4 answers from the table of names are taken."]
+    assert [record.words("care") for record in seen_by(collection, To.OUTSIDE).records()] == ["", "Taanieli kätte"]

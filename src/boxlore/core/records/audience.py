@@ -167,6 +167,8 @@ class Recipient:
 
         `item` (id) and `where` say of which part of a record they are, for what the keeper has decided there.
         """
+        if self.strangers is not None and self.strangers.are_named(words, item, where):
+            return False
         return not self.withheld.finds(words, item, where)
 
     def surely_named(self, words: str, told: str = "") -> list[Hit]:
@@ -281,6 +283,8 @@ class Recipient:
         naming = self._meant_or_named(record, where, person, text)
         if naming.people:
             yield naming
+        if self.strangers is not None and self.strangers.are_named(text, record.id, where):
+            yield Naming(where, text, frozenset(), text=text)
 
     def _meant_or_named(self, record: Record, where: str, person: str, text: str) -> Naming:
         """Whom words mean, name or may name.

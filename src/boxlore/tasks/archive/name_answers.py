@@ -13,7 +13,7 @@ from boxlore.core.fields.name_answers import NAMING_WORDS, NamingAnswer, NamingD
 from boxlore.core.findings import several
 from boxlore.core.people.names_in_text.search import Hit
 from boxlore.core.people.names_in_text.text_normalising import read_text
-from boxlore.core.records.audience import EMBEDDED, Naming
+from boxlore.core.records.audience import EMBEDDED, WHO_SAYS, Naming
 from boxlore.core.records.file_strangers import STRANGER, WHO, stranger_digest
 from boxlore.core.records.item_record import Record
 from boxlore.core.records.name_answers import digest_of
@@ -61,8 +61,10 @@ def with_answers(collection: Collection, places: Iterable[NamePlace]) -> Iterato
 
 def places_of(collection: Collection, whole: Record, naming: Naming) -> Iterator[NamePlace]:
     """The places of one naming, each person's own."""
-    if naming.where in (EMBEDDED, *WHO) and not naming.people:
-        digest, why = stranger_digest(naming.text), "nobody here is called so"
+    if naming.where != WHO_SAYS and not naming.people:
+        is_shown = naming.where in (EMBEDDED, *WHO)
+        why = "nobody here is called so" if is_shown else "a name that was told elsewhere, of nobody known yet"
+        digest = stranger_digest(naming.text)
         yield NamePlace(
             whole.number, whole.id, naming.where, STRANGER, naming.text, naming.text, f"[{naming.text}]", why, digest
         )

@@ -13,7 +13,6 @@ from boxlore.core.fields.name_answers import NamingAnswer
 from boxlore.core.findings import several
 from boxlore.core.records.audience import OF_SCANS, Naming
 from boxlore.core.records.closing_dates import Closing
-from boxlore.core.records.file_strangers import strangers_to
 from boxlore.core.records.name_answers import MADE_BY, NOTHING_DECIDED
 from boxlore.tasks.archive.name_answers import NamePlace, places_of, with_answers
 from boxlore.tasks.collection.gate import Gate, files_in
@@ -82,7 +81,7 @@ def answered(collection: Collection, outside: AudienceView) -> Iterator[NameFoun
     open_again = replace(
         outside.recipient,
         withheld=replace(outside.withheld, decided=NOTHING_DECIDED),
-        strangers=strangers_to(collection.people().values(), NOTHING_DECIDED),
+        strangers=outside.recipient.strangers and replace(outside.recipient.strangers, decided=NOTHING_DECIDED),
     )
     decided = {item for item, _, _ in collection.store.words_of(["naming"])} - {collection.id}
     for item in (ident for _, ident in collection.store.items() if ident in decided):

@@ -7,16 +7,16 @@ from functools import partial
 
 from boxlore.core.dates.reading import DateReading
 from boxlore.core.errors import WrongUse
-from boxlore.core.fields.name_answers import NAMING_WORDS, OF_SETTING
+from boxlore.core.fields.name_answers import NAMING_WORDS, OF_SETTING, NamingAnswer
 from boxlore.core.fields.table import FIELDS
 from boxlore.core.findings import Finding, Severity
 from boxlore.core.people.consent import Consent
 from boxlore.core.people.latest_birth import BornBy, Pictured, latest_births
 from boxlore.core.people.names_in_text.search import Hit
 from boxlore.core.people.person import Person, Registry, build_registry
-from boxlore.core.people.reference import PersonRef
+from boxlore.core.people.reference import PersonRef, id_meant
 from boxlore.core.records.audience import Recipient, To
-from boxlore.core.records.file_strangers import strangers_to
+from boxlore.core.records.file_strangers import STRANGER, WHO, Strangers, stranger_digest, strangers_to
 from boxlore.core.records.in_force import build
 from boxlore.core.records.item_record import Material, PersonShown, Record, every_told
 from boxlore.core.records.living import Life, life_of
@@ -202,11 +202,24 @@ def seen_by(collection: Collection, to: To) -> AudienceView:
         to=to,
         on_day=today,
         withheld=withhold(collection.people().values(), lives, to, today, answers),
-        strangers=strangers_to(collection.people().values(), answers) if to.is_public else None,
+        strangers=_strangers(collection, answers) if to.is_public else None,
         own_audiences=partial(_own_audiences, collection),
     )
     known = _known_in_part(collection, recipient)
     return AudienceView(collection, replace(recipient, names=known.names()), lives, latest, known)
+
+
+def _strangers(collection: Collection, answers: Decided) -> Strangers:
+    """Who knows whom the registry has, and the words of who is somewhere that were made nobody and not let out."""
+    known = strangers_to(collection.people().values(), answers)
+    told = []
+    for subject, name, words in collection.store.words_of(WHO):
+        answer = answers.answers.get((subject, name, STRANGER, stranger_digest(words)))
+        if fold(words) not in known.known and answer in (None, NamingAnswer.HIDE):
+            rows = collection.store.statements(Subject(Kind.ITEM, subject))
+            if not any(row.words == words and reading and id_meant(reading) for row, reading in rows):
+                told.append(words)
+    return strangers_to(collection.people().values(), answers, told) if told else known
 
 
 def given(person: Person) -> tuple[Consent, ...]:
