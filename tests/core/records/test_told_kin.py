@@ -36,6 +36,9 @@ TOLD = [  # what Leida says, and whom it may mean
     ("my wife died", {}),
     ("when Con died", {}),
     ("me", {}),
+    ("kui ma olin viis", {}),  # Estonian “when”, and a grandmother in Māori
+    ("kui ema oli kümnene", {"ema": ("m",)}),
+    ("when Kui died", {"kui": ("g", "k")}),
 ]
 
 

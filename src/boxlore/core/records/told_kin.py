@@ -3,6 +3,8 @@
 import re
 from collections.abc import Mapping
 
+from boxlore.core.dates.lexer import lex, nfc
+from boxlore.core.dates.lexicon import ANY_LANGUAGE
 from boxlore.core.people.kin import Kin
 from boxlore.core.people.person import Person
 from boxlore.core.people.who_is_where.kin_words import own_relation
@@ -10,6 +12,9 @@ from boxlore.core.people.who_is_where.kin_words import own_relation
 _WORD = re.compile(r"[^\W\d_]+(?:-[^\W\d_]+)*")
 _NEAR = 3
 """So many links away are those of whom a family has a word."""
+
+_JOINING = frozenset(("when", "was", "i", "possessive"))
+"""Kinds of words that hold a phrase together: one of them is kin in another language (`kui`, Estonian and Māori)."""
 
 
 def kin_told(words: str, people: Mapping[str, Person], narrator: str) -> dict[str, tuple[str, ...]]:
@@ -19,18 +24,31 @@ def kin_told(words: str, people: Mapping[str, Person], narrator: str) -> dict[st
         return {}
     told: dict[str, tuple[str, ...]] = {}
     parted = _WORD.findall(words)
+    joining = _joining(words)
     at = 0
     while at < len(parted):
         for count in (2, 1):
             phrase = " ".join(parted[at : at + count])
             relation = own_relation(phrase)
-            if relation and relation != "self":
+            if relation and relation != "self" and phrase.casefold() not in joining:
                 if ids := _related(people, narrator, relation):
                     told[phrase.casefold()] = ids
                 at += count - 1
                 break
         at += 1
     return told
+
+
+def _joining(words: str) -> set[str]:
+    """The words that hold the phrase together in a language of which it has another word too."""
+    tokens = lex(nfc(words))
+    joining = set()
+    for token in tokens:
+        ways = [sense.languages for sense in token.senses if sense.kind in _JOINING]
+        beside = [sense.languages for near in tokens if near is not token for sense in near.senses]
+        if any(way & languages for way in ways for languages in beside if languages != ANY_LANGUAGE):
+            joining.add(nfc(words)[token.start : token.end].casefold())
+    return joining
 
 
 def _related(people: Mapping[str, Person], narrator: str, relation: str) -> tuple[str, ...]:
