@@ -1,5 +1,6 @@
 """Nothing found is said, and nothing meant is refused: rules of our own, no outside source."""
 
+import os
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
@@ -8,6 +9,8 @@ import pytest
 
 from boxlore.cli.main import COMMANDS, boxlore
 from boxlore.cli.paths import GivenPath
+from boxlore.core.errors import WrongUse
+from boxlore.tasks.outputs.printed_sheets import theme_of
 
 NOTHING = [
     (["find", "zeppelin"], 1, "Nothing told has all of these words: zeppelin"),
@@ -72,3 +75,20 @@ def test_an_empty_path_is_not_the_folder_one_is_in(  # type: ignore[no-untyped-d
     code, out, err = run(*arguments)
     assert (code, out) == (2, "") and err.startswith(f"{name} is empty. Write the file or folder that is meant")
     assert list(tmp_path.iterdir()) == []
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="needs named pipes")
+def test_a_pipe_in_the_place_of_a_file_is_refused_at_once(run, bare: Callable[[int], Path], tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
+    """Nobody writes into it, so that whoever read it would wait for ever (POSIX, open)."""
+    home, pipe = bare(1), tmp_path / "pipe"
+    os.mkfifo(pipe)
+    for arguments in (
+        ("people", "import", pipe),
+        ("tell", "--from", pipe),
+        ("transfer", tmp_path / "t", "--archive", pipe, "--yes"),
+        ("sheet", pipe),
+    ):
+        code, _, err = run("-c", home, *arguments)
+        assert code == 2 and "no file" in " ".join(err.split()), (arguments, err)
+    with pytest.raises(WrongUse, match="no theme and no file"):
+        theme_of(str(pipe))

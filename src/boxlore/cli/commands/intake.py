@@ -20,7 +20,7 @@ from boxlore.tasks.sitting.recovering import open_for_writing
 
 
 @click.command()
-@click.argument("paths", nargs=-1, type=GivenPath())
+@click.argument("paths", nargs=-1, type=GivenPath(any_kind=True))
 @click.option("--box", default="", help="The box the originals are kept in.")
 @click.option("--folder", default="", help="The folder in that box.")
 @click.option("--found-in", default="", help="How they lay before: shoebox, ribbon, envelope, order.")

@@ -84,10 +84,10 @@ def theme_of(name: str) -> Theme:
     if not name or name in THEMES:
         return THEMES[name or "plain"]
     path = Path(name)
+    if not path.is_file():  # nor a pipe, whose reading may never end
+        raise WrongUse(f"“{name}” is no theme and no file.", f"Use {', '.join(THEMES)} or a .toml file.")
     try:
         theme = read_theme(path.read_text(encoding="utf-8"), path.name)
-    except (FileNotFoundError, IsADirectoryError):
-        raise WrongUse(f"“{name}” is no theme and no file.", f"Use {', '.join(THEMES)} or a .toml file.") from None
     except UnicodeDecodeError:
         raise WrongUse(f"{path.name} is not in UTF-8.", "Save it as UTF-8.") from None
     if not theme.fonts_from:
