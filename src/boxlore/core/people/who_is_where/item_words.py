@@ -58,7 +58,7 @@ def person_named(
     if is_one:
         if len(words) == 1 and (words[0].kind == "me" or words[0].plain in ME):
             return Placed(told, 0, unsure=unsure), False
-        if is_description(words):
+        if is_description(words) and not (head and words[0].kind == "me"):  # `me as a baby`
             return Placed(told, 0, unsure=unsure), False
         if (
             not (head and words[head].plain == "am")

@@ -21,7 +21,14 @@ from boxlore.core.people.who_is_where.item_words import (
 )
 from boxlore.core.people.who_is_where.kin_words import is_oblique_kin, relation
 from boxlore.core.people.who_is_where.reader_state import Reader
-from boxlore.core.people.who_is_where.small_words_table import ARTICLES, CARDINALS, EVERYONE, OF_THINGS, WITH
+from boxlore.core.people.who_is_where.small_words_table import (
+    ARTICLES,
+    BEGIN_A_REMARK,
+    CARDINALS,
+    EVERYONE,
+    OF_THINGS,
+    WITH,
+)
 from boxlore.core.people.who_is_where.tokens import PLACES, ROW_KINDS, ROW_NAMES, Element
 
 BESIDE_SIDES = ("left", "right")
@@ -158,6 +165,8 @@ def _and(reader: Reader, element: Element, further: Sequence[Element]) -> str:
         return "word"
     joins = bool(further) and (reader.words or reader.items) and further[0].kind not in ("comma", "end")
     doubtful = len(element.text) == 1 and element.text not in "&+"
+    if doubtful and reader.words and reader.words[-1].plain in BEGIN_A_REMARK:
+        return "word"  # `me as a baby`
     sure = not doubtful or ((reader.words or reader.previous in PLACES) and begins_person(further))
     return "and" if joins and sure else "word"
 
